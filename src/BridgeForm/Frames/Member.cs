@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Frames;
+
+/// <summary>What a member is for.</summary>
+public enum Role
+{
+    /// <summary>The beam across the ropes.</summary>
+    Base,
+
+    /// <summary>Upright of a frame.</summary>
+    Post,
+
+    /// <summary>Strut from the base's end to the post's outer face.</summary>
+    Brace,
+
+    /// <summary>Deck board that runs from base to base.</summary>
+    Board,
+
+    /// <summary>Rail on the posts' inner faces.</summary>
+    Rail,
+
+    /// <summary>Flat top rail on the posts' heads.</summary>
+    Cap,
+
+    /// <summary>Lengthways bearer of a deck of treads.</summary>
+    Stringer,
+
+    /// <summary>Deck board across the bridge.</summary>
+    Tread,
+
+    /// <summary>Tapered piece between base and boards.</summary>
+    Packer,
+}
+
+/// <summary>Which side of the bridge a member lies on, seen walking from A to B.</summary>
+public enum Side
+{
+    /// <summary>Neither; on or across the middle line.</summary>
+    None,
+
+    /// <summary>At negative z.</summary>
+    Left,
+
+    /// <summary>At positive z.</summary>
+    Right,
+}
+
+/// <summary>One wooden part where it lies: a stick of stock, its cuts, and its place in the world.</summary>
+/// <param name="Id">Stable readable name, such as <c>F03/post-left</c> or <c>B05/board-2</c>.</param>
+/// <param name="Role">What it is for.</param>
+/// <param name="Side">Side of the bridge.</param>
+/// <param name="Stock">Name of the stock it is cut from, as in the project file.</param>
+/// <param name="Section">Name of the section, such as <c>2x4</c>.</param>
+/// <param name="Placement">The piece's axes in the world.</param>
+/// <param name="Shape">Stock and cuts, in the piece's axes.</param>
+public sealed record Member(
+    string Id, Role Role, Side Side, string Stock, string Section, Placement Placement, CutStock Shape)
+{
+    /// <summary>Name of the frame or bay it belongs to: the id up to the slash.</summary>
+    public string Owner => Id[..Id.IndexOf('/', StringComparison.Ordinal)];
+}
+
+/// <summary>A frame, or the bay between two frames, with its members in order.</summary>
+/// <param name="Name">Frame <c>F00</c> stands at support A; bay <c>B01</c> lies between <c>F00</c> and <c>F01</c>.</param>
+/// <param name="Members">Members, left before right.</param>
+public sealed record MemberGroup(string Name, ImmutableArray<Member> Members);

@@ -1,0 +1,45 @@
+namespace BridgeForm.Ropes;
+
+/// <summary>One row of the table a crew sets the ropes by.</summary>
+/// <param name="Stage"><c>bare</c>, or <c>frames</c>: frames hung, no deck.</param>
+/// <param name="Temperature">°C.</param>
+/// <param name="Sag">At half the span below the line A–B, metres.</param>
+/// <param name="Horizontal">Horizontal tension of one rope, newtons.</param>
+public sealed record HoistingRow(string Stage, double Temperature, double Sag, double Horizontal);
+
+/// <summary>Where a frame sits on the rope laid out straight, from support A's point. Metres.</summary>
+/// <param name="Frame">Name of the frame.</param>
+/// <param name="Unstressed">On the unstressed rope at the reference temperature.</param>
+/// <param name="AtMarkingTension">On the rope pulled to the marking tension.</param>
+public sealed record RopeMark(string Frame, double Unstressed, double AtMarkingTension);
+
+/// <summary>A load case of one rope (the more heavily loaded one), solved by itself.</summary>
+public sealed record LoadCaseResult
+{
+    /// <summary>Stable id.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>In a person's words.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>Shape and forces; null when the case has no solution.</summary>
+    public required RopeShape? Shape { get; init; }
+
+    /// <summary>Why there is no solution; null when there is one.</summary>
+    public string? Failure { get; init; }
+
+    /// <summary>How far the rope's point at half the span moves down from the design state, metres; negative when it rises.</summary>
+    public double MoveDownMid { get; init; }
+
+    /// <summary>Temperature, °C.</summary>
+    public double Temperature { get; init; }
+
+    /// <summary>Force of the rope on support A, (x, y) newtons in world axes.</summary>
+    public RopePoint ReactionA { get; init; }
+
+    /// <summary>Force of the rope on support B, (x, y) newtons in world axes.</summary>
+    public RopePoint ReactionB { get; init; }
+
+    /// <summary>Rise of the deck from left to right over the rope spacing, radians; 0 where both ropes carry alike.</summary>
+    public double CrossSlope { get; init; }
+}
