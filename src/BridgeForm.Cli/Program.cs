@@ -1,1 +1,3 @@
-return 0;
+using BridgeForm.Cli;
+
+return Application.Run(args, Console.Out, Console.Error);

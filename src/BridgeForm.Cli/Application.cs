@@ -1,0 +1,64 @@
+using System.CommandLine;
+using BridgeForm.Cli.Commands;
+
+namespace BridgeForm.Cli;
+
+/// <summary>Parses the command line, runs a command, turns trouble into exit codes.</summary>
+internal static class Application
+{
+    /// <summary>Runs one command line and returns its exit code.</summary>
+    public static int Run(string[] arguments, TextWriter output, TextWriter error)
+    {
+        var parsed = Root(new Terminal(output, error)).Parse(arguments);
+        if (parsed.Errors.Count > 0)
+        {
+            foreach (var problem in parsed.Errors)
+            {
+                error.WriteLine("bridgeform: error: " + problem.Message);
+            }
+
+            error.WriteLine("'bridgeform --help' lists the commands.");
+            return ExitCode.WrongInput;
+        }
+
+        try
+        {
+            return parsed.Invoke(new InvocationConfiguration
+            {
+                EnableDefaultExceptionHandler = false,
+                Output = output,
+                Error = error,
+            });
+        }
+        catch (Stop stop)
+        {
+            error.WriteLine(stop.Message);
+            return stop.Code;
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            error.WriteLine("bridgeform: error: " + trouble.Message);
+            return ExitCode.FileTrouble;
+        }
+        catch (Exception defect)
+        {
+            error.WriteLine("bridgeform: this is a defect in the program, not in your file. Please report it with your project file:");
+            error.WriteLine(defect.ToString());
+            return ExitCode.Defect;
+        }
+    }
+
+    private static RootCommand Root(Terminal terminal)
+    {
+        var quiet = new Option<bool>("--quiet") { Description = "say nothing but errors and failing checks", Recursive = true };
+        return new RootCommand(
+            "Designs small timber footbridges hung on two ropes: solid model, drawings of every piece, cut list, checks.\n\n"
+            + Caution.Text)
+        {
+            quiet,
+            StartCommand.Create(terminal, quiet),
+            MakeCommand.Create(terminal, quiet),
+            CheckCommand.Create(terminal, quiet),
+        };
+    }
+}

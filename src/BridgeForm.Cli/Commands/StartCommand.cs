@@ -1,0 +1,51 @@
+using System.CommandLine;
+using BridgeForm.Project;
+
+namespace BridgeForm.Cli.Commands;
+
+/// <summary><c>start [FILE]</c>: a commented project file to begin from.</summary>
+internal static class StartCommand
+{
+    private const string DefaultName = "bridge.yaml";
+
+    /// <summary>The command.</summary>
+    public static Command Create(Terminal terminal, Option<bool> quiet)
+    {
+        var file = new Argument<string>("FILE")
+        {
+            Description = "project file to write",
+            DefaultValueFactory = _ => DefaultName,
+        };
+        var force = new Option<bool>("--force") { Description = "overwrite the file when it is there" };
+        var command = new Command("start", "Write a commented project file to begin from") { file, force };
+        command.SetAction(parsed =>
+        {
+            var path = parsed.GetValue(file)!;
+            Write(path, parsed.GetValue(force));
+            if (!parsed.GetValue(quiet))
+            {
+                terminal.Out.WriteLine($"{path} written. Change it, then: bridgeform make {path}");
+            }
+
+            return ExitCode.Done;
+        });
+        return command;
+    }
+
+    private static void Write(string path, bool force)
+    {
+        if (Directory.Exists(path))
+        {
+            throw new Stop(ExitCode.FileTrouble, $"{path}: error: this is a folder; name a file to write");
+        }
+
+        if (File.Exists(path) && !force)
+        {
+            throw new Stop(ExitCode.FileTrouble, $"{path}: error: the file is there already; --force overwrites it");
+        }
+
+        var beside = path + ".writing";
+        File.WriteAllText(beside, StarterFile.Text);
+        File.Move(beside, path, overwrite: true);
+    }
+}

@@ -1,0 +1,116 @@
+using System.Text.RegularExpressions;
+
+namespace BridgeForm.Cli.Files;
+
+/// <summary>
+/// A folder of results that is replaced whole or not at all: files are written into a hidden folder beside their places and
+/// moved into them when all are there; what was there before is put back when a move fails.
+/// </summary>
+internal sealed partial class OutputFolder : IDisposable
+{
+    private readonly string _folder;
+    private readonly string _staging;
+    private readonly bool _isNew;
+    private readonly List<string> _names = [];
+    private bool _isDone;
+
+    /// <summary>Prepares to write into a folder, which is made when it is not there.</summary>
+    public OutputFolder(string folder)
+    {
+        _folder = Path.GetFullPath(folder);
+        _isNew = !Directory.Exists(_folder);
+        _staging = Path.Combine(_folder, ".bridgeform-" + Environment.ProcessId.ToString(System.Globalization.CultureInfo.InvariantCulture));
+        Directory.CreateDirectory(_staging);
+    }
+
+    /// <summary>Relative names written so far, in order, with forward slashes.</summary>
+    public IReadOnlyList<string> Names => _names;
+
+    /// <summary>Writes one file; <paramref name="name"/> is relative, with forward slashes.</summary>
+    public void Write(string name, Action<Stream> write)
+    {
+        var path = Path.Combine(_staging, "new", name);
+        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        using (var stream = new FileStream(path, FileMode.Create, FileAccess.Write, FileShare.None, 1 << 16))
+        {
+            write(stream);
+        }
+
+        _names.Add(name);
+    }
+
+    /// <summary>
+    /// Moves everything into place. Files of an earlier run named like a piece's, in a folder that this run fills, go away.
+    /// </summary>
+    public void Commit()
+    {
+        var undo = new Stack<(string From, string To)>();
+        try
+        {
+            foreach (var stale in Stale())
+            {
+                Move(stale, Path.Combine(_staging, "old", Path.GetRelativePath(_folder, stale)), undo);
+            }
+
+            foreach (var name in _names)
+            {
+                var final = Path.Combine(_folder, name);
+                if (Directory.Exists(final))
+                {
+                    throw new IOException($"{final} is a folder where a file must go; move it away");
+                }
+
+                if (File.Exists(final))
+                {
+                    Move(final, Path.Combine(_staging, "old", name), undo);
+                }
+
+                Move(Path.Combine(_staging, "new", name), final, undo);
+            }
+
+            _isDone = true;
+        }
+        catch
+        {
+            while (undo.TryPop(out var step))
+            {
+                File.Move(step.To, step.From, overwrite: true);
+            }
+
+            throw;
+        }
+    }
+
+    /// <summary>Removes the hidden folder, and the folder itself when this run made it and failed.</summary>
+    public void Dispose()
+    {
+        Directory.Delete(_staging, recursive: true);
+        if (_isNew && !_isDone)
+        {
+            Directory.Delete(_folder, recursive: true);
+        }
+    }
+
+    private static void Move(string from, string to, Stack<(string From, string To)> undo)
+    {
+        Directory.CreateDirectory(Path.GetDirectoryName(to)!);
+        File.Move(from, to, overwrite: true);
+        undo.Push((from, to));
+    }
+
+    private IEnumerable<string> Stale()
+    {
+        var written = _names.ToHashSet(StringComparer.Ordinal);
+        var folders = _names.Select(n => Path.GetDirectoryName(n)!).Where(f => f.Length > 0).Distinct(StringComparer.Ordinal);
+        return folders
+            .Select(folder => Path.Combine(_folder, folder))
+            .Where(Directory.Exists)
+            .SelectMany(Directory.EnumerateFiles)
+            .Where(file => PieceFile().IsMatch(Path.GetFileName(file))
+                && !written.Contains(Path.GetRelativePath(_folder, file).Replace('\\', '/')))
+            .ToList();
+    }
+
+    [GeneratedRegex(@"^[A-Z][0-9]+[LR]?\.dxf$", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
+    private static partial Regex PieceFile();
+}

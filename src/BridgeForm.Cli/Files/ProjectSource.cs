@@ -1,0 +1,50 @@
+using BridgeForm.Project;
+
+namespace BridgeForm.Cli.Files;
+
+/// <summary>Project files on disk, and the demo inside the program.</summary>
+internal static class ProjectSource
+{
+    private const string DemoResource = "BridgeForm.Cli.demo.yaml";
+
+    /// <summary>Reads and checks a project file. Stops with all its faults, or when it cannot be read.</summary>
+    public static BridgeParameters Read(string path) => Parse(ReadText(path), path);
+
+    /// <summary>The bundled demo.</summary>
+    public static BridgeParameters Demo()
+    {
+        using var stream = typeof(ProjectSource).Assembly.GetManifestResourceStream(DemoResource)
+            ?? throw new InvalidOperationException("The demo is missing from the program.");
+        using var reader = new StreamReader(stream);
+        return Parse(reader.ReadToEnd(), "demo.yaml");
+    }
+
+    private static string ReadText(string path)
+    {
+        if (Directory.Exists(path))
+        {
+            throw new Stop(ExitCode.FileTrouble, $"{path}: error: this is a folder; name a project file in it");
+        }
+
+        var file = new FileInfo(path);
+        if (!file.Exists)
+        {
+            throw new Stop(ExitCode.FileTrouble, $"{path}: error: there is no such file; 'bridgeform start {path}' writes one to begin from");
+        }
+
+        if (file.Length > ProjectReader.MaxBytes)
+        {
+            throw new Stop(
+                ExitCode.WrongInput, $"{path}: error: {file.Length} bytes are no project file; at most {ProjectReader.MaxBytes} are read");
+        }
+
+        return File.ReadAllText(path);
+    }
+
+    private static BridgeParameters Parse(string text, string name)
+    {
+        var result = ProjectReader.Read(text, name);
+        return result.Parameters ?? throw new Stop(
+            ExitCode.WrongInput, string.Join(Environment.NewLine, result.Faults.Select(f => f.ToString())));
+    }
+}

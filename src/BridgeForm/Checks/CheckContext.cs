@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using BridgeForm.Contacts;
+using BridgeForm.Frames;
+using BridgeForm.Project;
+using BridgeForm.Ropes;
+
+namespace BridgeForm.Checks;
+
+/// <summary>What checks look at.</summary>
+/// <param name="Parameters">What the builder asked for.</param>
+/// <param name="Layout">Where everything lies.</param>
+/// <param name="Rope">Design state.</param>
+/// <param name="Contacts">Every pair of parts that come near each other.</param>
+public sealed record CheckContext(
+    BridgeParameters Parameters, BridgeLayout Layout, RopeShape Rope, ContactSurvey Contacts)
+{
+    /// <summary>Bays to look at: all that can differ. Numbers 1 … n.</summary>
+    public IEnumerable<int> Bays => Enumerable.Range(1, Layout.Bays);
+
+    /// <summary>Numbers in the project's units.</summary>
+    internal CheckWords People() => new(Parameters.Units);
+
+    /// <summary>Frames whose bases hang on the ropes and those on the landings: 0 … n.</summary>
+    public ImmutableArray<FramePose> Frames => Layout.Poses;
+}

@@ -1,0 +1,40 @@
+using BridgeForm.Frames;
+using BridgeForm.Project;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Checks;
+
+/// <summary>Width that people pass in: between the rails' inner faces, or the posts' where no rail is narrower, at its narrowest.</summary>
+internal static class ClearWidth
+{
+    /// <summary>Against the width of an accessible route; a warning on a private bridge.</summary>
+    public static CheckResult Of(CheckContext context)
+    {
+        var width = Least(context.Layout);
+        var (needed, source) = Limits.ClearWidth;
+        var words = context.People();
+        return Outcome.AtLeast(
+            "clear-width", "Clear width between the guards", width, needed, "m", source,
+            $"{words.Length(width)} at the narrowest, {words.Length(needed)} to compare with",
+            context.Parameters.Use == BridgeUse.Public ? CheckStatus.Fail : CheckStatus.Warn);
+    }
+
+    /// <summary>Metres.</summary>
+    public static double Least(BridgeLayout layout)
+    {
+        var post = layout.Parameters.Frames.Post;
+        var atDeck = post.Foot + (layout.Parameters.Deck.Thickness * Math.Tan(post.Lean));
+        var least = 2 * atDeck;
+        for (var bay = 1; bay <= layout.Bays; bay++)
+        {
+            var lowest = GuardRails.Of(layout, bay, Side.Right).First();
+            foreach (var frame in (int[])[bay - 1, bay])
+            {
+                var across = Plane.Through(layout.Poses[frame].Node, layout.Deck.Direction(bay));
+                least = Math.Min(least, 2 * CrossSections.Furthest(lowest, across, -Vector3d.UnitZ).Z);
+            }
+        }
+
+        return least;
+    }
+}

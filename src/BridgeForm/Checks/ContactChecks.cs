@@ -1,0 +1,45 @@
+using BridgeForm.Contacts;
+using BridgeForm.Frames;
+
+namespace BridgeForm.Checks;
+
+/// <summary>Faults of the model itself: parts that press into each other, that hang in the air, ropes in the wood.</summary>
+internal static class ContactChecks
+{
+    private const int Named = 3;
+    private const string Source = "BridgeForm's own rule (docs/bridge.md): seating tolerance 1.5 mm";
+
+    /// <summary>Overlaps, bearings and ropes, over all pairs that come near each other.</summary>
+    public static IEnumerable<CheckResult> Of(CheckContext context)
+    {
+        var found = context.Contacts;
+        var words = context.People();
+        yield return new CheckResult(
+            "parts-overlap", "Parts pressing into each other", Status(found.Overlaps.Length), found.DeepestOverlap,
+            Seating.Tolerance, "m", found.DeepestOverlap / Seating.Tolerance, Source,
+            $"{found.Pairs} near pairs compared; deepest {words.Length(found.DeepestOverlap)}"
+            + List(words, found.Overlaps, "in"));
+        yield return new CheckResult(
+            "parts-bear", "Parts resting on what carries them", Status(found.Gaps.Length), found.WidestGap,
+            Seating.Tolerance, "m", found.WidestGap / Seating.Tolerance, Source,
+            $"widest gap {words.Length(found.WidestGap)}" + List(words, found.Gaps, "off"));
+        var depth = Math.Max(0, found.DeepestRope);
+        yield return new CheckResult(
+            "rope-in-channels", "Ropes touching wood nowhere but in channels", Status(found.RopeContacts.Length), depth,
+            Seating.Tolerance, "m", depth / Seating.Tolerance, Source,
+            $"deepest in a channel's mouth {words.Length(depth)}" + List(words, found.RopeContacts, "in"));
+    }
+
+    private static CheckStatus Status(int faults) => faults == 0 ? CheckStatus.Pass : CheckStatus.Fail;
+
+    private static string List(CheckWords words, IReadOnlyList<ContactFault> faults, string how)
+    {
+        if (faults.Count == 0)
+        {
+            return "";
+        }
+
+        var named = faults.Take(Named).Select(f => $"{f.First} {words.Length(f.Amount)} {how} {f.Second}");
+        return $"; {faults.Count} too many: " + string.Join(", ", named) + (faults.Count > Named ? ", …" : "");
+    }
+}

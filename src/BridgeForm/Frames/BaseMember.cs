@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using BridgeForm.Project;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Frames;
+
+/// <summary>The base of a frame.</summary>
+internal static class BaseMember
+{
+    /// <summary>
+    /// The stick across the bridge. X from left to right; a standing base has Z towards A and its depth along Y, a flat one Z
+    /// upwards.
+    /// </summary>
+    public static Member Of(BridgeLayout layout, int frame)
+    {
+        var parameters = layout.Parameters;
+        var made = parameters.Frames.Base;
+        var pose = layout.Poses[frame];
+        var levels = layout.Levels[frame];
+        var origin = pose.At(0, (levels.Bottom + levels.Top) / 2, 0);
+        var placement = Placement.FromLengthAndThickness(
+            origin, Vector3d.UnitZ, made.Flat ? pose.Up : -pose.Along);
+        var half = made.Length / 2;
+        var shape = new CutStock(
+            made.Section.Width,
+            made.Section.Thickness,
+            new Plane(-Vector3d.UnitX, half),
+            new Plane(Vector3d.UnitX, half))
+        {
+            Channels = Channels(parameters, levels),
+            Holes = [.. KeeperHoles(parameters), .. AskedHoles.Of(parameters.Frames, DrilledPart.Base, -half, half, made.Flat)],
+        };
+        return new Member(
+            pose.Name + "/base", Role.Base, Side.None, made.Stock, made.Section.Name, placement, shape);
+    }
+
+    private static ImmutableArray<Channel> Channels(BridgeParameters parameters, BaseLevels levels)
+    {
+        var made = parameters.Frames.Base;
+        var face = made.Flat ? StockFace.MinusZ : StockFace.MinusY;
+
+        // A flat base has its cross axis Y along t, a standing one its cross axis Z against t.
+        var slope = made.Flat ? levels.FloorSlope : -levels.FloorSlope;
+        var z = parameters.Ropes.Spacing / 2;
+        var width = parameters.Frames.Channel.Width;
+        return
+        [
+            new Channel(face, -z, width, levels.ChannelDepth, slope),
+            new Channel(face, z, width, levels.ChannelDepth, slope),
+        ];
+    }
+
+    private static IEnumerable<Hole> KeeperHoles(BridgeParameters parameters)
+    {
+        var keeper = parameters.Frames.Keeper;
+        if (keeper.Hole <= 0)
+        {
+            yield break;
+        }
+
+        var face = parameters.Frames.Base.Flat ? StockFace.MinusZ : StockFace.MinusY;
+        var z = parameters.Ropes.Spacing / 2;
+        foreach (var channel in (double[])[-z, z])
+        {
+            yield return new Hole(face, channel - (keeper.Spread / 2), 0, keeper.Hole, keeper.Depth);
+            yield return new Hole(face, channel + (keeper.Spread / 2), 0, keeper.Hole, keeper.Depth);
+        }
+    }
+}

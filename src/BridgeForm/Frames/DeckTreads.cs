@@ -1,0 +1,65 @@
+using BridgeForm.Project;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Frames;
+
+/// <summary>Treads across the bridge on the stringers' tops. X from left to right, Z the upper face.</summary>
+internal static class DeckTreads
+{
+    /// <summary>Treads of one bay, from A on; none lies across a frame's mid-plane.</summary>
+    public static IEnumerable<Member> Of(BridgeLayout layout, int bay, StringerParameters stringer)
+    {
+        var deck = layout.Parameters.Deck;
+        var (start, finish) = Room(layout, bay, stringer.Section.Width);
+        var count = deck.Count ?? DeckWidth.LargestCount(finish - start - deck.Gap, deck.Board.Width, deck.Gap);
+        var pitch = (finish - start) / count;
+        var along = layout.Deck.Direction(bay);
+        var up = Vector3d.UnitZ.Cross(along);
+        var half = DeckWidth.Filled(layout.Parameters) / 2;
+        var height = stringer.Section.Width + (deck.Board.Thickness / 2);
+        for (var i = 0; i < count; i++)
+        {
+            var place = start + ((i + 0.5) * pitch);
+            var origin = layout.Deck.Points[bay - 1] + (place * along) + (height * up);
+            yield return new Member(
+                $"{FramePoses.BayName(bay, layout.Bays)}/tread-{i + 1}",
+                Role.Tread,
+                Side.None,
+                deck.BoardStock,
+                deck.Board.Name,
+                Placement.FromLengthAndThickness(origin, Vector3d.UnitZ, up),
+                new CutStock(
+                    deck.Board.Width,
+                    deck.Board.Thickness,
+                    new Plane(-Vector3d.UnitX, half),
+                    new Plane(Vector3d.UnitX, half)));
+        }
+    }
+
+    /// <summary>Gap between neighbouring treads of a bay, metres; negative when they do not fit.</summary>
+    public static double Gap(BridgeLayout layout, int bay, StringerParameters stringer)
+    {
+        var deck = layout.Parameters.Deck;
+        var (start, finish) = Room(layout, bay, stringer.Section.Width);
+        var count = deck.Count ?? DeckWidth.LargestCount(finish - start - deck.Gap, deck.Board.Width, deck.Gap);
+        return count == 0 ? finish - start - deck.Board.Width : ((finish - start) / count) - deck.Board.Width;
+    }
+
+    /// <summary>
+    /// Stretch of a bay's line that treads may fill, metres from its start: between the planes that end it, where these come
+    /// closest to each other over the treads' thickness.
+    /// </summary>
+    private static (double Start, double Finish) Room(BridgeLayout layout, int bay, double height)
+    {
+        var along = layout.Deck.Direction(bay);
+        var up = Vector3d.UnitZ.Cross(along);
+        var overrun = layout.Parameters.Frames.Base.Along / 2;
+        var near = EndPlanes.AtStart(layout.Poses[bay - 1], 0, overrun);
+        var far = EndPlanes.AtFinish(layout.Poses[bay], 0, overrun);
+        var bottom = layout.Deck.Points[bay - 1] + (height * up);
+        var top = bottom + (layout.Parameters.Deck.Board.Thickness * up);
+        return (
+            Math.Max(near.LineParameter(bottom, along), near.LineParameter(top, along)),
+            Math.Min(far.LineParameter(bottom, along), far.LineParameter(top, along)));
+    }
+}

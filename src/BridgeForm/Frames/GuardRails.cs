@@ -1,0 +1,112 @@
+using BridgeForm.Project;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Frames;
+
+/// <summary>Rails on the posts' inner faces. X from A to B, Z the inward face.</summary>
+internal static class GuardRails
+{
+    /// <summary>Rails of one side of a bay, lowest first.</summary>
+    public static IEnumerable<Member> Of(BridgeLayout layout, int bay, Side side)
+    {
+        var guard = layout.Parameters.Guard;
+        var from = Heights(layout, bay - 1);
+        var to = Heights(layout, bay);
+        for (var i = 0; i < from.Length; i++)
+        {
+            var id = $"{FramePoses.BayName(bay, layout.Bays)}/rail-{side.Suffix()}-{i + 1}";
+            yield return Rail(layout, guard, bay, side, from[i], to[i], id);
+        }
+    }
+
+    /// <summary>
+    /// Heights of the rails' centre lines at a frame, up along the post from the base's top, metres: as given, or with equal
+    /// gaps between the deck's surface and the post's head.
+    /// </summary>
+    public static double[] Heights(BridgeLayout layout, int frame)
+    {
+        var guard = layout.Parameters.Guard;
+        if (!guard.RailHeights.IsEmpty)
+        {
+            return [.. guard.RailHeights];
+        }
+
+        var post = layout.Parameters.Frames.Post;
+        var deck = DeckAlongPost(layout, frame);
+        var width = guard.Rail.Width;
+        var gap = (post.Length - deck - (guard.RailCount * width)) / (guard.RailCount + 1);
+        var heights = new double[guard.RailCount];
+        for (var i = 0; i < heights.Length; i++)
+        {
+            heights[i] = deck + ((i + 1) * gap) + ((i + 0.5) * width);
+        }
+
+        return heights;
+    }
+
+    /// <summary>From the base's top up along the post to the level of the deck's surface, metres.</summary>
+    public static double DeckAlongPost(BridgeLayout layout, int frame) =>
+        (layout.Parameters.Deck.Thickness + layout.Deck.Lifts[frame]) / Math.Cos(layout.Parameters.Frames.Post.Lean);
+
+    private static Member Rail(
+        BridgeLayout layout, GuardParameters guard, int bay, Side side, double fromHeight, double toHeight, string id)
+    {
+        var from = PostFace.Of(layout, bay - 1, side, fromHeight);
+        var to = PostFace.Of(layout, bay, side, toHeight);
+        var along = (to.Point - from.Point).Normalized();
+        var mean = from.Inward + to.Inward;
+        var inward = (mean - (mean.Dot(along) * along)).Normalized();
+        var onFace = Placement.FromLengthAndThickness(from.Point, along, inward);
+        var push = Math.Max(
+            Entering(layout, bay - 1, onFace, from, guard.Rail.Width),
+            Entering(layout, bay, onFace, to, guard.Rail.Width));
+        var placement = onFace with
+        {
+            Origin = from.Point + ((Math.Max(0, push - Seating.Tolerance) + (guard.Rail.Thickness / 2)) * inward),
+        };
+        var overrun = layout.Parameters.Frames.Post.Section.Thickness / 2;
+        var shape = LongPart.Shape(
+            guard.Rail,
+            placement,
+            EndPlanes.AtStart(layout.Poses[bay - 1], 0, overrun),
+            EndPlanes.AtFinish(layout.Poses[bay], 0, overrun));
+        return new Member(id, Role.Rail, side, guard.RailStock, guard.Rail.Name, placement, shape);
+    }
+
+    /// <summary>How far the rail's outer face, laid on the posts, enters the post of one frame, metres; 0 when it does not.</summary>
+    private static double Entering(BridgeLayout layout, int frame, Placement rail, PostFace post, double width)
+    {
+        var pose = layout.Poses[frame];
+        var half = layout.Parameters.Frames.Post.Section.Thickness / 2;
+        var isStart = rail.X.Dot(post.Point - rail.Origin) < half;
+        double nearSide = pose.IsEnd || !isStart ? -half : 0, farSide = pose.IsEnd || isStart ? half : 0;
+        var deepest = 0.0;
+        foreach (var y in (ReadOnlySpan<double>)[-width / 2, width / 2])
+        {
+            var edge = rail.ToWorld(new Vector3d(0, y, 0));
+            foreach (var t in (ReadOnlySpan<double>)[nearSide, farSide])
+            {
+                var across = Plane.Through(pose.At(t, 0, 0), pose.Along);
+                var point = edge + (across.LineParameter(edge, rail.X) * rail.X);
+                deepest = Math.Max(deepest, -post.Inward.Dot(point - post.Point));
+            }
+        }
+
+        return deepest;
+    }
+
+    /// <summary>A point on a post's inner face at t = 0, and the face's normal, out of the post.</summary>
+    private readonly record struct PostFace(Vector3d Point, Vector3d Inward)
+    {
+        public static PostFace Of(BridgeLayout layout, int frame, Side side, double height)
+        {
+            var post = layout.Parameters.Frames.Post;
+            var pose = layout.Poses[frame];
+            var (sin, cos) = Math.SinCos(post.Lean);
+            var sign = side.Sign();
+            return new PostFace(
+                pose.At(0, layout.Levels[frame].Top + (height * cos), sign * (post.Foot + (height * sin))),
+                pose.Direction(0, sin, -sign * cos));
+        }
+    }
+}

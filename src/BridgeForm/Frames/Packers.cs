@@ -1,0 +1,76 @@
+using BridgeForm.Solids;
+
+namespace BridgeForm.Frames;
+
+/// <summary>
+/// Tapered pieces across the deck where the boards stand clear of a base. X from left to right, Z the upper face.
+/// </summary>
+internal static class Packers
+{
+    /// <summary>
+    /// The packer of one frame; null where the boards lie on the base within the seating tolerance. It fills the gap from
+    /// where this is as high as the tolerance (a thinner edge cannot be sawn) to the base's high edge.
+    /// </summary>
+    public static Member? Of(BridgeLayout layout, int frame)
+    {
+        var lift = layout.Deck.Lifts[frame];
+        if (lift <= Seating.Tolerance)
+        {
+            return null;
+        }
+
+        var half = layout.Parameters.Frames.Base.Along / 2;
+        var (height, slope) = Underside(layout, frame, half);
+        var thin = (Seating.Tolerance - height) / slope;
+        var (from, to) = slope > 0 ? (Math.Max(-half, thin), half) : (-half, Math.Min(half, thin));
+        return Cut(layout, frame, height, slope, from, to);
+    }
+
+    /// <summary>
+    /// The plane under the boards in the frame's axes, as height above the base's top at t = 0 and slope: at an end frame the
+    /// boards' own undersides, else midway between the two bays' and nowhere above either.
+    /// </summary>
+    private static (double Height, double Slope) Underside(BridgeLayout layout, int frame, double half)
+    {
+        var pose = layout.Poses[frame];
+        var points = layout.Deck.Points;
+        double? before = frame > 0 ? BearingLine.SlopeIn(pose, points[frame - 1], points[frame]) : null;
+        double? after = frame < layout.Bays ? BearingLine.SlopeIn(pose, points[frame], points[frame + 1]) : null;
+        var lift = layout.Deck.Lifts[frame];
+        if (before is { } b && after is { } a)
+        {
+            return (lift - Math.Max(0, (b - a) / 2 * half), (a + b) / 2);
+        }
+
+        return (lift, before ?? after ?? 0);
+    }
+
+    private static Member Cut(BridgeLayout layout, int frame, double height, double slope, double from, double to)
+    {
+        var pose = layout.Poses[frame];
+        var top = layout.Levels[frame].Top;
+        var tallest = height + (Math.Abs(slope) * (slope > 0 ? to : -from));
+        var section = PackerStock.Section(layout.Parameters, tallest, to - from);
+
+        // The stick's factory edge lies along the high side; the taper and the low side are ripped.
+        var middle = slope > 0 ? to - (section.Width / 2) : from + (section.Width / 2);
+        var placement = Placement.FromLengthAndThickness(
+            pose.At(middle, top + (section.Thickness / 2), 0), Vector3d.UnitZ, pose.Up);
+        var taper = Plane.Through(pose.At(0, top + height, 0), pose.Direction(-slope, 1, 0));
+        var lowSide = Plane.Through(pose.At(slope > 0 ? from : to, 0, 0), slope > 0 ? -pose.Along : pose.Along);
+        var length = DeckWidth.Filled(layout.Parameters) / 2;
+        var shape = new CutStock(
+            section.Width, section.Thickness, new Plane(-Vector3d.UnitX, length), new Plane(Vector3d.UnitX, length))
+        {
+            Rips = [placement.ToLocal(taper), placement.ToLocal(lowSide)],
+        };
+        return new Member(
+            pose.Name + "/packer",
+            Role.Packer,
+            Side.None,
+            PackerStock.Name(layout.Parameters),
+            section.Name,
+            placement,
+            shape);
+    }
+}

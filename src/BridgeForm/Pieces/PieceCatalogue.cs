@@ -1,0 +1,108 @@
+using System.Runtime.InteropServices;
+using BridgeForm.Frames;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Pieces;
+
+/// <summary>
+/// Pieces found so far, while members are taken in order. A member joins the first piece whose first part agrees with it at
+/// every corner; candidates are found by a grid over invariants of the shape, so that the work a member is constant.
+/// </summary>
+internal sealed class PieceCatalogue(double tolerance)
+{
+    private readonly List<PieceDraft> _drafts = [];
+    private readonly Dictionary<Cell, List<int>> _grid = [];
+    private readonly Dictionary<Role, int> _numbers = [];
+
+    /// <summary>Pieces in order of their first part.</summary>
+    public IReadOnlyList<PieceDraft> Drafts => _drafts;
+
+    /// <summary>Takes the next member.</summary>
+    /// <param name="member">The member as laid out.</param>
+    /// <param name="wood">Corners of its undrilled solid; null for a plain prism.</param>
+    public void Add(Member member, IReadOnlyList<Vector3d>? wood)
+    {
+        var corners = Corners.Of(member.Shape, wood);
+        var turns = Symmetries.Of(member.Shape, tolerance);
+        if (FindFirst(member, corners, turns, mirrored: false) is { } same)
+        {
+            same.Draft.Add(member, corners, same.Turn);
+            return;
+        }
+
+        Found(member, corners, turns);
+    }
+
+    private void Found(Member member, Corners corners, ReadOnlySpan<Placement> turns)
+    {
+        var isItsOwnMirror = corners.TurnOnto(corners, turns, tolerance, mirrored: true) is not null;
+        var twin = isItsOwnMirror ? null : FindFirst(member, corners, turns, mirrored: true);
+        var hand = isItsOwnMirror ? "" : twin is { } other ? OtherHand(other.Draft.Hand) : member.Side == Side.Right ? "R" : "L";
+        var number = twin?.Draft.Number ?? NextNumber(member.Role);
+        var draft = new PieceDraft(member, corners, number, hand);
+        draft.Add(member, corners, Placement.Identity);
+        CellsOf(member, corners).Own(_grid).Add(_drafts.Count);
+        _drafts.Add(draft);
+    }
+
+    private (PieceDraft Draft, Placement Turn)? FindFirst(
+        Member member, Corners corners, ReadOnlySpan<Placement> turns, bool mirrored)
+    {
+        var best = int.MaxValue;
+        Placement bestTurn = default;
+        foreach (var candidates in CellsOf(member, corners).Around(_grid))
+        {
+            foreach (var index in candidates)
+            {
+                // Indices grow along each list: nothing after a worse one is better.
+                if (index >= best)
+                {
+                    break;
+                }
+
+                if (corners.TurnOnto(_drafts[index].Corners, turns, tolerance, mirrored) is { } turn)
+                {
+                    best = index;
+                    bestTurn = turn;
+                    break;
+                }
+            }
+        }
+
+        return best == int.MaxValue ? null : (_drafts[best], bestTurn);
+    }
+
+    private int NextNumber(Role role) => ++CollectionsMarshal.GetValueRefOrAddDefault(_numbers, role, out _);
+
+    private static string OtherHand(string hand) => string.Equals(hand, "L", StringComparison.Ordinal) ? "R" : "L";
+
+    /// <summary>Cells are as wide as two agreeing parts can differ, so that these lie in the same or in neighbouring cells.</summary>
+    private Cell CellsOf(Member member, Corners corners) => new(
+        member.Role,
+        member.Stock,
+        member.Section,
+        corners.Points.Length,
+        (long)Math.Floor(corners.Length / (2 * tolerance)),
+        (long)Math.Floor(corners.ShapeSum / corners.ShapeSumSlack(tolerance)));
+
+    private readonly record struct Cell(
+        Role Role, string Stock, string Section, int Points, long Length, long ShapeSum)
+    {
+        public List<int> Own(Dictionary<Cell, List<int>> grid) =>
+            CollectionsMarshal.GetValueRefOrAddDefault(grid, this, out _) ??= [];
+
+        public IEnumerable<List<int>> Around(Dictionary<Cell, List<int>> grid)
+        {
+            for (var i = -1; i <= 1; i++)
+            {
+                for (var j = -1; j <= 1; j++)
+                {
+                    if (grid.TryGetValue(this with { Length = Length + i, ShapeSum = ShapeSum + j }, out var found))
+                    {
+                        yield return found;
+                    }
+                }
+            }
+        }
+    }
+}

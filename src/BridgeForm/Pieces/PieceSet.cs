@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using BridgeForm.Frames;
+using BridgeForm.Project;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Pieces;
+
+/// <summary>From members to pieces.</summary>
+public static class PieceSet
+{
+    /// <summary>Groups members that are alike within the shop tolerance and builds each piece's solid once.</summary>
+    /// <param name="parameters">Stock, saw and tolerance.</param>
+    /// <param name="groups">Members in order; taken one group at a time.</param>
+    /// <param name="pieces">Pieces in order of their first part.</param>
+    /// <param name="failure">Which member cannot be made and why; null on success.</param>
+    public static bool TryOf(
+        BridgeParameters parameters,
+        IEnumerable<MemberGroup> groups,
+        out ImmutableArray<Piece> pieces,
+        out string? failure)
+    {
+        pieces = [];
+        var catalogue = new PieceCatalogue(parameters.Shop.Tolerance);
+        foreach (var group in groups)
+        {
+            foreach (var member in group.Members)
+            {
+                if (!TryCorners(member, out var wood, out failure))
+                {
+                    return false;
+                }
+
+                catalogue.Add(member, wood);
+            }
+        }
+
+        return TryBuild(parameters, catalogue.Drafts, out pieces, out failure);
+    }
+
+    private static bool TryCorners(Member member, out IReadOnlyList<Vector3d>? wood, out string? failure)
+    {
+        wood = null;
+        failure = null;
+        if (member.Shape.IsPlainPrism())
+        {
+            return true;
+        }
+
+        var solid = StockSolid.Build(member.Shape with { Holes = [] });
+        if (solid.OrNull is not { } built)
+        {
+            failure = $"{member.Id}: {solid.Fault!.Message}";
+            return false;
+        }
+
+        wood = built.Vertices;
+        return true;
+    }
+
+    private static bool TryBuild(
+        BridgeParameters parameters,
+        IReadOnlyList<PieceDraft> drafts,
+        out ImmutableArray<Piece> pieces,
+        out string? failure)
+    {
+        var stocks = parameters.Stock.ToDictionary(s => s.Name, StringComparer.Ordinal);
+        var builder = ImmutableArray.CreateBuilder<Piece>(drafts.Count);
+        foreach (var draft in drafts)
+        {
+            var shape = draft.Shape;
+            var result = StockSolid.Build(shape);
+            if (result.OrNull is not { } solid)
+            {
+                pieces = [];
+                failure = $"{draft.First.Id}: {result.Fault!.Message}";
+                return false;
+            }
+
+            builder.Add(Describe(parameters.Shop, draft, shape, solid, stocks[draft.First.Stock]));
+        }
+
+        pieces = builder.MoveToImmutable();
+        failure = null;
+        return true;
+    }
+
+    private static Piece Describe(
+        ShopParameters shop, PieceDraft draft, CutStock shape, Solid solid, StockParameters stock)
+    {
+        var cut = solid.Area - solid.AreaOf(FaceOrigin.Stock);
+        return new Piece
+        {
+            Mark = draft.Mark,
+            Role = draft.First.Role,
+            Stock = draft.First.Stock,
+            Section = draft.First.Section,
+            Shape = shape,
+            Solid = solid,
+            BlankLength = draft.Corners.Length,
+            Volume = solid.Volume,
+            Mass = solid.Volume * stock.Density.InService,
+            CutArea = cut,
+            ExposedCutArea = stock.Treated ? cut : 0,
+            Near = SawReach.Of(shape.Near, shop),
+            Far = SawReach.Of(shape.Far, shop),
+            NotRoutable = Routing.Obstacles(shape),
+            Occurrences = draft.Occurrences,
+        };
+    }
+}
