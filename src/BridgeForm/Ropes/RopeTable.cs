@@ -1,0 +1,64 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+
+namespace BridgeForm.Ropes;
+
+/// <summary>Built-in ropes by key, such as <c>rope-6x19-iwrc-eips-galvanized-3/4</c>. Nothing is interpolated.</summary>
+public static class RopeTable
+{
+    // Strength that zinc coating costs a rope whose source lists it uncoated (from memory).
+    private const double GalvanizingLoss = 0.10;
+
+    private const double PoundMass = 0.45359237;
+    private const double Inch = 0.0254;
+    private const double Foot = 12 * Inch;
+    private const double PoundForce = PoundMass * SteelRope.StandardGravity;
+    private const double Ksi = 1000 * PoundForce / (Inch * Inch);
+
+    private static readonly ImmutableArray<RopeProperties> Ropes = [.. RopeTableRows.Makes.SelectMany(Variants)];
+
+    private static readonly FrozenDictionary<string, RopeProperties> ByKey =
+        Ropes.ToFrozenDictionary(r => r.Name, StringComparer.Ordinal);
+
+    /// <summary>All keys: make by make, smallest size first.</summary>
+    public static ImmutableArray<string> Keys { get; } = [.. Ropes.Select(r => r.Name)];
+
+    /// <summary>The rope of exactly that key.</summary>
+    /// <param name="key">Such as <c>strand-ehs-3/8</c>.</param>
+    /// <param name="rope">The rope, in SI units.</param>
+    public static bool TryFind(string key, [NotNullWhen(true)] out RopeProperties? rope) =>
+        ByKey.TryGetValue(key, out rope);
+
+    private static IEnumerable<RopeProperties> Variants(RopeMake make)
+    {
+        var plain = make.Rows.Select(row => Rope(make, row, galvanizedKey: false));
+        return make.AlsoGalvanized ? plain.Concat(make.Rows.Select(row => Rope(make, row, galvanizedKey: true))) : plain;
+    }
+
+    private static RopeProperties Rope(RopeMake make, RopeTableRow row, bool galvanizedKey)
+    {
+        var weakened = galvanizedKey && !make.Galvanized;
+        return new RopeProperties
+        {
+            Name = $"{make.Key}{(galvanizedKey ? "-galvanized" : "")}-{row.Size}",
+            Kind = make.Kind,
+            Diameter = Inches(row.Size) * Inch,
+            MassPerLength = row.PoundsPerFoot * PoundMass / Foot,
+            BreakingStrength = row.PoundsForce * PoundForce * (weakened ? 1 - GalvanizingLoss : 1),
+            MetallicArea = row.SquareInches * Inch * Inch,
+            Modulus = make.Ksi * Ksi,
+            Galvanized = make.Galvanized || galvanizedKey,
+            Source = $"{row.Source}; {make.ModulusSource}"
+                + (weakened ? "; strength less 10 % for galvanizing (from memory)" : ""),
+        };
+    }
+
+    private static double Inches(string size)
+    {
+        var parts = size.Split('/');
+        var whole = double.Parse(parts[0], CultureInfo.InvariantCulture);
+        return parts.Length == 1 ? whole : whole / double.Parse(parts[1], CultureInfo.InvariantCulture);
+    }
+}
