@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+
+namespace BridgeForm.Materials;
+
+/// <summary>
+/// Reference design values of the NDS Supplement for a few species and grades. Rows not seen in print say "from memory";
+/// a project's own <c>values</c> go before them.
+/// </summary>
+public static class DesignValues
+{
+    private const double PascalsPerPsi = Quantities.Units.PoundForce / (0.0254 * 0.0254);
+    private const string Table4A = "NDS Supplement Table 4A";
+    private const string Table4AMemory = "NDS Supplement Table 4A, from memory";
+    private const string Table4BMemory = "NDS Supplement Table 4B (from June 2013), from memory";
+    private const string Table4D = "NDS Supplement Table 4D, figured back from published LRFD values";
+    private const string Table4DMemory = "NDS Supplement Table 4D, from memory";
+
+    /// <summary>All rows.</summary>
+    public static ImmutableArray<DesignValue> All { get; } = [.. Dimension(), .. SouthernPine(), .. Timbers()];
+
+    /// <summary>The row for a species, grade and section; null when the table has none.</summary>
+    public static DesignValue? Find(IEnumerable<DesignValue> rows, string species, string grade, Section section)
+    {
+        var sizes = SizesOf(section);
+        var fitting = rows.Where(r => Same(r.Species, species) && Same(r.Grade, grade)).ToList();
+        return sizes.Select(size => fitting.Find(r => Same(r.Size, size))).FirstOrDefault(r => r is not null);
+    }
+
+    // From the most particular to the most general; thickness and width in nominal inches, rounded up from dressed ones.
+    private static ImmutableArray<string> SizesOf(Section section)
+    {
+        var thickness = section.NominalThickness > 0 ? section.NominalThickness : Math.Ceiling(section.Thickness / 0.0254);
+        var width = section.NominalWidth > 0 ? section.NominalWidth : Math.Ceiling(section.Width / 0.0254);
+        if (thickness >= 5)
+        {
+            return [section.Name, width - thickness > 2 ? SizeClass.Beams : SizeClass.Posts, SizeClass.Timbers];
+        }
+
+        var byWidth = FormattableString.Invariant($"2x{width}");
+        return thickness >= 2 ? [section.Name, byWidth, SizeClass.Dimension] : [section.Name];
+    }
+
+    private static bool Same(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
+
+    private static IEnumerable<DesignValue> Dimension() =>
+    [
+        Row("douglas-fir-larch", "ss", SizeClass.Dimension, 1500, 1000, 180, 625, 1700, 1.9e6, 690e3, Table4AMemory),
+        Row("douglas-fir-larch", "no1", SizeClass.Dimension, 1000, 675, 180, 625, 1500, 1.7e6, 620e3, Table4A),
+        Row("douglas-fir-larch", "no2", SizeClass.Dimension, 900, 575, 180, 625, 1350, 1.6e6, 580e3, Table4AMemory),
+        Row("hem-fir", "no1", SizeClass.Dimension, 975, 625, 150, 405, 1350, 1.5e6, 550e3, Table4AMemory),
+        Row("western-red-cedar", "ss", SizeClass.Dimension, 1000, 600, 155, 425, 1000, 1.1e6, 400e3, Table4AMemory),
+        Row("western-red-cedar", "no1", SizeClass.Dimension, 725, 425, 155, 425, 825, 1.0e6, 370e3, Table4AMemory),
+        Row("western-red-cedar", "no2", SizeClass.Dimension, 700, 425, 155, 425, 650, 1.0e6, 370e3, Table4AMemory),
+        Row("western-red-cedar", "no3", SizeClass.Dimension, 400, 250, 155, 425, 375, 0.9e6, 330e3, Table4AMemory),
+    ];
+
+    private static IEnumerable<DesignValue> SouthernPine() =>
+    [
+        Pine("no1", "2x4", 1500, 1000, 1650, 1.6e6, 580e3),
+        Pine("no1", "2x6", 1350, 875, 1550, 1.6e6, 580e3),
+        Pine("no1", "2x8", 1250, 800, 1500, 1.6e6, 580e3),
+        Pine("no1", "2x10", 1050, 700, 1450, 1.6e6, 580e3),
+        Pine("no1", "2x12", 1000, 650, 1400, 1.6e6, 580e3),
+        Pine("no2", "2x4", 1100, 675, 1450, 1.4e6, 510e3),
+        Pine("no2", "2x6", 1000, 600, 1400, 1.4e6, 510e3),
+        Pine("no2", "2x8", 925, 550, 1350, 1.4e6, 510e3),
+        Pine("no2", "2x10", 800, 475, 1300, 1.4e6, 510e3),
+        Pine("no2", "2x12", 750, 450, 1250, 1.4e6, 510e3),
+    ];
+
+    private static IEnumerable<DesignValue> Timbers() =>
+    [
+        Row("douglas-fir-larch", "no1", SizeClass.Beams, 1350, 675, 170, 625, 925, 1.6e6, null, Table4D),
+        Row("douglas-fir-larch", "no1", SizeClass.Posts, 1200, 825, 170, 625, 1000, 1.6e6, null, Table4D),
+        Row("western-red-cedar", "no1", SizeClass.Beams, 975, 475, 140, 425, 725, 1.0e6, null, Table4DMemory),
+        Row("western-red-cedar", "no1", SizeClass.Posts, 875, 600, 140, 425, 800, 1.0e6, null, Table4DMemory),
+        Row("western-red-cedar", "no2", SizeClass.Beams, 625, 325, 140, 425, 475, 0.8e6, null, Table4DMemory),
+        Row("western-red-cedar", "no2", SizeClass.Posts, 500, 350, 140, 425, 375, 0.8e6, null, Table4DMemory),
+        Row("southern-pine", "no1", SizeClass.Timbers, 1350, 900, 165, 375, 825, 1.5e6, null, Table4DMemory) with { Wet = true },
+        Row("southern-pine", "no2", SizeClass.Timbers, 850, 550, 165, 375, 525, 1.2e6, null, Table4DMemory) with { Wet = true },
+    ];
+
+    private static DesignValue Pine(string grade, string size, double fb, double ft, double fc, double e, double emin) =>
+        Row("southern-pine", grade, size, fb, ft, 175, 565, fc, e, emin, Table4BMemory) with { SizeAdjusted = true };
+
+    // Arguments in psi.
+    private static DesignValue Row(
+        string species, string grade, string size, double fb, double ft, double fv, double across, double fc, double e, double? emin, string source) => new()
+        {
+            Species = species,
+            Grade = grade,
+            Size = size,
+            Bending = fb * PascalsPerPsi,
+            Tension = ft * PascalsPerPsi,
+            Shear = fv * PascalsPerPsi,
+            CompressionAcross = across * PascalsPerPsi,
+            Compression = fc * PascalsPerPsi,
+            Modulus = e * PascalsPerPsi,
+            ModulusMin = emin * PascalsPerPsi,
+            Source = source,
+        };
+}

@@ -1,0 +1,51 @@
+using System.Globalization;
+using BridgeForm.Project;
+
+namespace BridgeForm.Materials;
+
+/// <summary>Density of wood by specific gravity and moisture.</summary>
+public static class WoodDensity
+{
+    /// <summary>Air-dry, per cent.</summary>
+    public const double DryMoisture = 12;
+
+    /// <summary>Outdoors in service, per cent.</summary>
+    public const double OutdoorMoisture = 19;
+
+    /// <summary>Fibre saturation, per cent: untreated at its wettest, treated in service.</summary>
+    public const double WetMoisture = 28;
+
+    private const double KilogramsPerCubicMetrePerPcf = 0.45359237 / (0.3048 * 0.3048 * 0.3048);
+    private const double WaterPcf = 62.4;
+
+    // Freshly treated, still full of water: 55 lb/ft³, from memory.
+    private const double FreshlyTreated = 55 * KilogramsPerCubicMetrePerPcf;
+
+    /// <summary>
+    /// Density in kg/m³ at a moisture in per cent: 62.4 · [G / (1 + 0.009·G·M)] · (1 + M/100) lb/ft³ (NDS Supplement).
+    /// </summary>
+    public static double At(double specificGravity, double moisture) =>
+        WaterPcf * KilogramsPerCubicMetrePerPcf
+        * (specificGravity / (1 + (0.009 * specificGravity * moisture)))
+        * (1 + (moisture / 100));
+
+    /// <summary>Dry, in-service and heaviest density of a species, treated or not.</summary>
+    public static DensityRange Of(Species species, bool treated)
+    {
+        if (species.OwnDensity is { } own)
+        {
+            return own;
+        }
+
+        var g = species.SpecificGravity;
+        var wet = At(g, WetMoisture);
+        var inService = treated ? wet : At(g, OutdoorMoisture);
+        var high = treated ? Math.Max(FreshlyTreated, wet) : wet;
+        return new DensityRange(At(g, DryMoisture), inService, high, SourceOf(species, treated));
+    }
+
+    private static string SourceOf(Species species, bool treated) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"G {species.SpecificGravity} ({species.Source}); NDS density formula at 12, {(treated ? 28 : 19)} and 28 % moisture")
+        + (treated ? "; freshly treated 55 lb/ft3, from memory" : "");
+}

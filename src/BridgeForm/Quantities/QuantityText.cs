@@ -1,0 +1,46 @@
+using BridgeForm.Project;
+
+namespace BridgeForm.Quantities;
+
+/// <summary>Writes SI values in the units of a project for people to read.</summary>
+/// <param name="Units">The project's units.</param>
+public sealed record QuantityText(UnitSystem Units)
+{
+    private const double NewtonsPerKilonewton = 1000;
+    private const double KilogramsPerPound = 0.45359237;
+    private const double PascalsPerPsf = Quantities.Units.PoundForce / (0.3048 * 0.3048);
+
+    /// <summary>Degrees to 0.1, from radians: <c>8.0 deg</c>.</summary>
+    public static string Degrees(double radians) => NumberText.Fixed(radians * 180 / Math.PI, 1) + " deg";
+
+    /// <summary>Per cent to 0.1, from a share: <c>6 %</c>.</summary>
+    public static string Share(double share) => NumberText.Rounded(share * 100, 1) + " %";
+
+    /// <summary>Feet, inches and sixteenths, or millimetres.</summary>
+    public string Length(double metres) => Imperial ? LengthText.FeetInches(metres) : LengthText.Millimetres(metres);
+
+    /// <summary>Inches and sixteenths, or millimetres: for sizes of parts.</summary>
+    public string Size(double metres) => Imperial ? LengthText.Inches(metres) : LengthText.Millimetres(metres);
+
+    /// <summary>Whole pounds-force, or kilonewtons to 0.01.</summary>
+    public string Force(double newtons) => Imperial
+        ? NumberText.Rounded(newtons / Quantities.Units.PoundForce, 0) + " lbf"
+        : NumberText.Rounded(newtons / NewtonsPerKilonewton, 2) + " kN";
+
+    /// <summary>Pounds or kilograms, to 0.1.</summary>
+    public string Mass(double kilograms) => Imperial
+        ? NumberText.Rounded(kilograms / KilogramsPerPound, 1) + " lb"
+        : NumberText.Rounded(kilograms, 1) + " kg";
+
+    /// <summary>Pounds per square foot to 0.1, or kilopascals to 0.01.</summary>
+    public string Pressure(double pascals) => Imperial
+        ? NumberText.Rounded(pascals / PascalsPerPsf, 1) + " psf"
+        : NumberText.Rounded(pascals / 1000, 2) + " kPa";
+
+    /// <summary>Degrees Fahrenheit or Celsius, to 0.1.</summary>
+    public string Temperature(double celsius) => Imperial
+        ? NumberText.Rounded((celsius * 9 / 5) + 32, 1) + " F"
+        : NumberText.Rounded(celsius, 1) + " C";
+
+    private bool Imperial => Units == UnitSystem.Imperial;
+}
