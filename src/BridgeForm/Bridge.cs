@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using BridgeForm.Checks;
+using BridgeForm.Contacts;
 using BridgeForm.Frames;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
@@ -10,4 +12,92 @@ namespace BridgeForm;
 /// <summary>Parameters → rope shape → frames → members → pieces → model: the whole pipe.</summary>
 public static class Bridge
 {
+    // Node loads and positions have settled when they move by less than this share of the span or of the total load: six
+    // digits beyond what a builder can set.
+    private const double ShapeAccuracy = 1e-11;
+    private const int MaxIterations = 100;
+
+    /// <summary>Builds the whole model, or says why it cannot be built.</summary>
+    public static bool TryBuild(
+        BridgeParameters parameters,
+        [NotNullWhen(true)] out BridgeModel? model,
+        [NotNullWhen(false)] out BridgeFault? fault)
+    {
+        model = null;
+        if (!TryShape(parameters, out var rope, out fault))
+        {
+            return false;
+        }
+
+        var layout = BridgeLayout.Of(parameters, rope.Nodes);
+        if (!TryPieces(layout, out var pieces, out var groups, out fault))
+        {
+            return false;
+        }
+
+        var lines = RopeRuns.Of(parameters, rope);
+        var context = new CheckContext(parameters, layout, rope, ContactSurveyor.Survey(layout, lines));
+        model = new BridgeModel
+        {
+            Parameters = parameters,
+            Rope = rope,
+            RopeLines = lines,
+            Frames = layout.Poses,
+            Groups = groups,
+            Pieces = pieces,
+            Hoisting = Hoisting.Table(
+                rope,
+                BridgeMasses.Of(layout).FrameStageLoads(),
+                parameters.Site.ReferenceTemperature,
+                parameters.Site.Temperatures),
+            Marks = RopeMarks.Of(rope, [.. layout.Poses.Select(f => f.Name)], parameters.Ropes.MarkingTension),
+            Cases = [],
+            Checks = AllChecks.Of(context),
+        };
+        return true;
+    }
+
+    /// <summary>Shape of the ropes and weights of the members, found together.</summary>
+    public static bool TryShape(
+        BridgeParameters parameters, [NotNullWhen(true)] out RopeShape? rope, [NotNullWhen(false)] out BridgeFault? fault)
+    {
+        var request = new DesignRequest
+        {
+            Span = parameters.Site.Span,
+            Rise = parameters.Site.Rise,
+            Sag = parameters.Ropes.Sag,
+            Step = parameters.Frames.Step,
+            Spacing = parameters.Frames.Spacing,
+            WeightPerLength = parameters.Ropes.Rope.MassPerLength * BridgeMasses.Gravity,
+            AxialStiffness = parameters.Ropes.Rope.AxialStiffness,
+            NodeLoads = nodes => BridgeMasses.Of(BridgeLayout.Of(parameters, nodes)).NodeLoads(),
+        };
+        fault = DesignState.TryFind(request, ShapeAccuracy, MaxIterations, out rope, out var failure)
+            ? null
+            : new BridgeFault(BridgeFaultKind.NoShape, failure!);
+        return fault is null && rope is not null;
+    }
+
+    private static bool TryPieces(
+        BridgeLayout layout,
+        out ImmutableArray<Piece> pieces,
+        out ImmutableArray<GroupIds> groups,
+        [NotNullWhen(false)] out BridgeFault? fault)
+    {
+        var names = ImmutableArray.CreateBuilder<GroupIds>((2 * layout.Bays) + 1);
+        fault = PieceSet.TryOf(layout.Parameters, Noted(Members.Of(layout), names), out pieces, out var failure)
+            ? null
+            : new BridgeFault(BridgeFaultKind.DoesNotFit, failure!);
+        groups = names.ToImmutable();
+        return fault is null;
+    }
+
+    private static IEnumerable<MemberGroup> Noted(IEnumerable<MemberGroup> groups, ImmutableArray<GroupIds>.Builder names)
+    {
+        foreach (var group in groups)
+        {
+            names.Add(new GroupIds(group.Name, [.. group.Members.Select(m => m.Id)]));
+            yield return group;
+        }
+    }
 }

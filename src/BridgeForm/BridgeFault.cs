@@ -1,0 +1,16 @@
+namespace BridgeForm;
+
+/// <summary>Why a bridge that the project file describes correctly cannot be built.</summary>
+public enum BridgeFaultKind
+{
+    /// <summary>The ropes have no shape that meets what was asked for.</summary>
+    NoShape,
+
+    /// <summary>On the shape that was found, some part does not fit.</summary>
+    DoesNotFit,
+}
+
+/// <summary>Why a bridge cannot be built, for people.</summary>
+/// <param name="Kind">What kind of trouble.</param>
+/// <param name="Message">What is wrong and what would be right.</param>
+public sealed record BridgeFault(BridgeFaultKind Kind, string Message);

@@ -1,0 +1,39 @@
+using BridgeForm.Frames;
+
+namespace BridgeForm.Contacts;
+
+/// <summary>Which parts rest on which, by their names.</summary>
+internal static class Bearings
+{
+    /// <summary>
+    /// What a member must rest on: each entry is a set of ids of which it must touch at least one. Bases rest on the ropes or
+    /// on their landing and are not listed.
+    /// </summary>
+    /// <param name="member">The member.</param>
+    /// <param name="from">Frame it belongs to, or frame at the A end of its bay.</param>
+    /// <param name="to">The same frame, or the one at the B end of its bay.</param>
+    public static IEnumerable<string[]> Of(Member member, string from, string to)
+    {
+        switch (member.Role)
+        {
+            case Role.Post:
+            case Role.Packer:
+                yield return [from + "/base"];
+                break;
+            case Role.Brace:
+                yield return [from + "/base"];
+                yield return [$"{from}/post-{member.Side.Suffix()}"];
+                break;
+            case Role.Board:
+            case Role.Stringer:
+                yield return [from + "/base", from + "/packer"];
+                yield return [to + "/base", to + "/packer"];
+                break;
+            case Role.Rail:
+            case Role.Cap:
+                yield return [$"{from}/post-{member.Side.Suffix()}"];
+                yield return [$"{to}/post-{member.Side.Suffix()}"];
+                break;
+        }
+    }
+}

@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using BridgeForm.Frames;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Contacts;
+
+/// <summary>Ropes as chains of round rods against the wood near them.</summary>
+internal sealed class RopeContacts(Findings findings, ImmutableArray<RopeLine> ropes)
+{
+    private readonly (string Name, Capsule Rod, Box3 Box)[][] _rods = [.. ropes.Select(Rods)];
+    private readonly int[] _first = new int[ropes.Length];
+
+    /// <summary>Compares one member with the pieces of rope beside it. Members come from A to B.</summary>
+    public void Take(Neighbour wood)
+    {
+        for (var k = 0; k < _rods.Length; k++)
+        {
+            var rods = _rods[k];
+            while (_first[k] < rods.Length - 1 && rods[_first[k]].Box.Max.X < wood.Box.Min.X - Behind)
+            {
+                _first[k]++;
+            }
+
+            for (var i = _first[k]; i < rods.Length && rods[i].Box.Min.X <= wood.Box.Max.X; i++)
+            {
+                if (rods[i].Box.IsNear(wood.Box, 0))
+                {
+                    Compare(rods[i].Name, rods[i].Rod, wood);
+                }
+            }
+        }
+    }
+
+    // Frames lean: a later member may begin this far before an earlier one, metres. No frame is twice as tall.
+    private const double Behind = 2;
+
+    private void Compare(string rope, Capsule rod, Neighbour wood)
+    {
+        findings.Pairs++;
+        var depth = double.NegativeInfinity;
+        foreach (var cell in wood.Cells)
+        {
+            depth = Math.Max(depth, Contact.Overlap(rod, cell));
+        }
+
+        findings.AddRope("rope-" + rope, wood.Member.Id, depth, wood.Member.Role == Role.Base);
+    }
+
+    private static (string Name, Capsule Rod, Box3 Box)[] Rods(RopeLine rope)
+    {
+        var rods = new (string Name, Capsule Rod, Box3 Box)[rope.Points.Length - 1];
+        var reach = new Vector3d(rope.Radius, rope.Radius, rope.Radius);
+        for (var i = 0; i < rods.Length; i++)
+        {
+            Vector3d from = rope.Points[i], to = rope.Points[i + 1];
+            rods[i] = (
+                rope.Name,
+                new Capsule(from, to, rope.Radius),
+                Box3.Around([from - reach, from + reach, to - reach, to + reach]));
+        }
+
+        return rods;
+    }
+}
