@@ -1,0 +1,55 @@
+#!/usr/bin/env bash
+# Installs the referees, checks formatting, builds with warnings as errors, runs every test.
+# Ends with the line "N passed, N failed"; the exit code is 0 only when nothing failed.
+set -euo pipefail
+cd "$(dirname "$0")/.."
+
+as_root() { if [ "$(id -u)" -eq 0 ]; then "$@"; else sudo "$@"; fi; }
+
+need() { # need COMMAND PACKAGE…: installs Debian packages when the command is missing
+  local command=$1
+  shift
+  command -v "$command" >/dev/null 2>&1 && return 0
+  echo "installing $*"
+  as_root env DEBIAN_FRONTEND=noninteractive apt-get install -y --no-install-recommends "$@" >/dev/null 2>&1 && return 0
+  as_root apt-get update >/dev/null
+  as_root env DEBIAN_FRONTEND=noninteractive apt-get install -y --no-install-recommends "$@" >/dev/null
+}
+
+need dotnet dotnet-sdk-10.0
+need node nodejs
+need npm npm
+need ogrinfo gdal-bin
+need python3 python3
+python3 -c 'import ezdxf' 2>/dev/null || need no-such-command-ezdxf python3-ezdxf
+
+npm ci --prefix tests/referees --no-audit --no-fund --loglevel=error
+
+passed=0
+failed=0
+step() { # step NAME COMMAND…: counts as one test
+  local name=$1
+  shift
+  echo "== $name"
+  if "$@"; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "== $name FAILED"; fi
+}
+
+step "restore" dotnet restore BridgeForm.sln
+step "formatting" dotnet format BridgeForm.sln --no-restore --verify-no-changes
+step "build, warnings are errors" dotnet build BridgeForm.sln --no-restore -c Release
+
+log=$(mktemp)
+trap 'rm -f "$log"' EXIT
+echo "== tests"
+dotnet test tests/BridgeForm.Tests --no-build -c Release --nologo 2>&1 | tee "$log" || true
+summary=$(grep -E '(Passed|Failed)! +- Failed:' "$log" | tail -n 1 || true)
+if [ -z "$summary" ]; then
+  echo "the tests did not run to their end"
+  failed=$((failed + 1))
+else
+  passed=$((passed + $(sed -E 's/.*Passed: *([0-9]+).*/\1/' <<<"$summary")))
+  failed=$((failed + $(sed -E 's/.*Failed: *([0-9]+).*/\1/' <<<"$summary")))
+fi
+
+echo "$passed passed, $failed failed"
+[ "$failed" -eq 0 ]
