@@ -59,8 +59,8 @@ public sealed class ContractExampleTests
         Assert.Equal(0.00635, p.Deck.Gap, Digits);
         Assert.Equal(6, p.Guard.RailCount);
         Assert.Equal(0.01905, p.Guard.Rail.Thickness, Digits);
-        Assert.Equal(2872.815538, p.Loads.Live, 6);
-        Assert.Equal(1334.466484, p.Loads.PointForce, 6);
+        Assert.Equal(2872.815539, p.Loads.Live, 6);
+        Assert.Equal(1334.466485, p.Loads.PointForce, 6);
         Assert.Equal(0.6, p.Loads.Eccentricity, Digits);
         Assert.Equal("treated, cedar", string.Join(", ", p.Stock.Select(s => s.Name)));
         Assert.Equal([2.4384, 3.048, 3.6576, 4.8768], p.StockNamed("treated").Lengths.Select(l => Math.Round(l, Digits)));
