@@ -75,6 +75,12 @@ public sealed record BridgeParameters
     /// <summary>Order in which frames are hung.</summary>
     public ErectionOrder Erection { get; init; } = ErectionOrder.BothEnds;
 
+    /// <summary>The user's own species, in the file's order; they go before the built-in ones.</summary>
+    public ImmutableArray<Species> Species { get; init; } = [];
+
+    /// <summary>The user's own design values; they go before the built-in ones.</summary>
+    public ImmutableArray<DesignValue> Values { get; init; } = [];
+
     /// <summary>The stock of that name. Throws <see cref="KeyNotFoundException"/> when there is none; the reader has checked all names.</summary>
     public StockParameters StockNamed(string name) =>
         Stock.FirstOrDefault(s => string.Equals(s.Name, name, StringComparison.Ordinal))
@@ -445,6 +451,9 @@ public sealed record StockParameters
 
     /// <summary>Pressure-treated: its cuts are brushed with field preservative.</summary>
     public required bool Treated { get; init; }
+
+    /// <summary>Heartwood of a naturally durable species: cuts need no preservative.</summary>
+    public bool Durable { get; init; }
 
     /// <summary>Incised for treatment.</summary>
     public required bool Incised { get; init; }

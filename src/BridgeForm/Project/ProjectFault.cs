@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace BridgeForm.Project;
+
+/// <summary>Something wrong in a project file, for people.</summary>
+/// <param name="Line">Line of the offending key or value, from 1.</param>
+/// <param name="Column">Column, from 1.</param>
+/// <param name="Message">What is wrong, with the offending value, the allowed range and what would be right.</param>
+public sealed record ProjectFault(int Line, int Column, string Message)
+{
+    /// <summary>One line: <c>FILE:LINE:COLUMN: error: …</c>.</summary>
+    public string In(string fileName) => string.Create(
+        CultureInfo.InvariantCulture, $"{fileName}:{Line}:{Column}: error: {Message}");
+}
+
+/// <summary>A project file, read: its parameters, or everything that is wrong with it.</summary>
+/// <param name="FileName">Name of the file, for messages.</param>
+/// <param name="Parameters">Null when there are faults.</param>
+/// <param name="Faults">In the order of the file; empty when there are none.</param>
+public sealed record ProjectReading(string FileName, BridgeParameters? Parameters, ImmutableArray<ProjectFault> Faults)
+{
+    /// <summary>One line a fault, as printed on standard error.</summary>
+    public IEnumerable<string> Lines => Faults.Select(f => f.In(FileName));
+}

@@ -1,0 +1,52 @@
+using BridgeForm.Project.Checking;
+using BridgeForm.Project.Reading;
+
+namespace BridgeForm.Project;
+
+/// <summary>Reads a project file into parameters, or tells everything that is wrong with it.</summary>
+public static class ProjectReader
+{
+    /// <summary>
+    /// Reads a project file's text. Never throws on any text. Faults of single values and of how they go together are told
+    /// in one run; a value with a fault takes part in no check with others.
+    /// </summary>
+    /// <param name="text">The whole file; YAML, at most <see cref="Definition.ProjectKeys.LargestFile"/> characters.</param>
+    /// <param name="fileName">Its name, for messages only.</param>
+    /// <param name="ropes">The ropes that the file may name.</param>
+    public static ProjectReading Read(string text, string fileName, RopeCatalogue ropes)
+    {
+        var faults = new FaultList();
+        var parameters = Read(text, ropes, faults);
+        return new ProjectReading(fileName, faults.Any ? null : parameters, faults.InOrder());
+    }
+
+    private static BridgeParameters? Read(string text, RopeCatalogue ropes, FaultList faults)
+    {
+        if (YamlText.Checked(text, faults) is not { } body || YamlTree.Read(body, faults) is not { } root)
+        {
+            return null;
+        }
+
+        if (root is not MapNode map)
+        {
+            if (root is not BrokenNode)
+            {
+                faults.Add(root.Place, $"a project file is a mapping that starts with a line such as name: My footbridge, not {root.Noun}");
+            }
+
+            return null;
+        }
+
+        var values = new FileValues(UnitsOf(map));
+        new SpecWalker(values, faults).Walk(map);
+        var parameters = ParametersReader.Read(values, ropes, faults);
+        CrossChecks.Run(values, parameters, faults);
+        return parameters;
+    }
+
+    // Units decide about defaults and must be known before anything else is read.
+    private static UnitSystem UnitsOf(MapNode root) =>
+        root.Entries.FirstOrDefault(e => string.Equals(e.Key, "units", StringComparison.Ordinal))?.Value is ScalarNode { Text: "metric" }
+            ? UnitSystem.Metric
+            : UnitSystem.Imperial;
+}

@@ -1,0 +1,66 @@
+using BridgeForm.Project.Definition;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Project.Reading;
+
+/// <summary>The range of a quantity, checked and in words.</summary>
+internal static class AllowedRange
+{
+    /// <summary>A bound written in one unit may be met in another: relative slack of a few roundings.</summary>
+    private const double RoundOff = 1e-12;
+
+    private const int Figures = 4;
+
+    public static string? Problem(KeySpec spec, QuantityKind kind, double value, string text, UnitSystem units)
+    {
+        if (spec.Least is null || spec.Most is null)
+        {
+            return null;
+        }
+
+        var (least, most) = (Bound(kind, spec.Least), Bound(kind, spec.Most));
+        var slack = RoundOff * Math.Max(Math.Abs(least), Math.Abs(most));
+        return value >= least - slack && value <= most + slack
+            ? null
+            : $"{(spec.Name.Length == 0 ? "" : spec.Name + ": ")}{QuantityReader.Quote(text)} is out of range; allowed is {InWords(spec, units)}";
+    }
+
+    /// <summary>The range in the units of a project: <c>3 ft to 20000 ft</c>; empty when there is none.</summary>
+    public static string InWords(KeySpec spec, UnitSystem units)
+    {
+        if (spec.Least is null || spec.Most is null)
+        {
+            return "";
+        }
+
+        return units == UnitSystem.Imperial || spec.Type != ValueForm.Quantity
+            ? $"{spec.Least} to {spec.Most}"
+            : $"{Metric(spec.Kinds[0], spec.Least)} to {Metric(spec.Kinds[0], spec.Most)}";
+    }
+
+    private static double Bound(QuantityKind kind, string text) => QuantityReader.Read(kind, text) is { IsRead: true } reading
+        ? reading.Value
+        : throw new InvalidOperationException($"The definition's range '{text}' cannot be read.");
+
+    private static string Metric(QuantityKind kind, string text)
+    {
+        var value = Bound(kind, text);
+        var symbol = kind switch
+        {
+            QuantityKind.Length => Math.Abs(value) < 1 ? "mm" : "m",
+            QuantityKind.Force => "kN",
+            QuantityKind.Pressure => "kPa",
+            QuantityKind.Stress => "MPa",
+            QuantityKind.Mass => "kg",
+            QuantityKind.MassPerLength => "kg/m",
+            QuantityKind.Area => "mm2",
+            QuantityKind.Density => "kg/m3",
+            QuantityKind.Coverage => "m2/l",
+            QuantityKind.Temperature => "C",
+            _ => "",
+        };
+        return symbol.Length == 0
+            ? text
+            : NumberText.Significant(Units.Of(kind).Find(symbol)!.FromSi(value), Figures) + " " + symbol;
+    }
+}

@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+
+namespace BridgeForm.Project.Reading;
+
+/// <summary>Collects faults while a file is read.</summary>
+internal sealed class FaultList
+{
+    /// <summary>A file with more faults than this is of another kind; the rest would only scroll.</summary>
+    private const int Most = 200;
+
+    private readonly List<ProjectFault> faults = [];
+
+    public bool Any => faults.Count > 0;
+
+    public void Add(Place place, string message)
+    {
+        if (faults.Count < Most)
+        {
+            faults.Add(new ProjectFault(place.Line, place.Column, message));
+        }
+    }
+
+    /// <summary>In the order of the file; of faults at one place the first told comes first.</summary>
+    public ImmutableArray<ProjectFault> InOrder() => [.. faults.OrderBy(f => f.Line).ThenBy(f => f.Column)];
+}

@@ -1,0 +1,71 @@
+using BridgeForm.Materials;
+
+namespace BridgeForm.Project.Reading;
+
+/// <summary>
+/// All values of a project by path (<c>frames.post.lean</c>, <c>stock.cedar.lengths.0</c>), defaults filled in. Where a
+/// value was faulty a harmless one stands in, so that everything else can still be read and checked.
+/// </summary>
+internal sealed class FileValues(UnitSystem units)
+{
+    private readonly Dictionary<string, Entry> entries = new(StringComparer.Ordinal);
+
+    public UnitSystem Units => units;
+
+    public Entry? Find(string path) => entries.GetValueOrDefault(path);
+
+    public void Set(string path, Entry entry) => entries[path] = entry;
+
+    public double Number(string path) => At(path).Number;
+
+    public double? NumberOrNull(string path) => Find(path) is { Good: true } entry ? entry.Number : null;
+
+    public int Whole(string path) => (int)At(path).Number;
+
+    public bool Flag(string path) => At(path).Number > 0;
+
+    public string Text(string path) => At(path).Text;
+
+    public string? TextOrNull(string path) => Find(path) is { Good: true } entry ? entry.Text : null;
+
+    public Section Section(string path) => At(path).Section!;
+
+    /// <summary>Whether the key stands in the file.</summary>
+    public bool Given(string path) => Find(path) is { Given: true };
+
+    /// <summary>Whether every one of the values was read without a fault (or is left out).</summary>
+    public bool Good(params ReadOnlySpan<string> paths)
+    {
+        foreach (var path in paths)
+        {
+            if (Find(path) is { Good: false })
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>Paths of the entries of a list or named mapping, in order; empty when it is left out.</summary>
+    public IEnumerable<string> Items(string path) => Names(path).Select(name => path + "." + name);
+
+    /// <summary>Names under a named mapping, in order.</summary>
+    public IReadOnlyList<string> Names(string path) => Find(path)?.Items ?? [];
+
+    /// <summary>Where to point for a value: at it, or at the nearest key above it.</summary>
+    public Place Place(string path)
+    {
+        for (var p = path; p.Length > 0; p = p[..Math.Max(0, p.LastIndexOf('.'))])
+        {
+            if (Find(p) is { } entry)
+            {
+                return entry.Place;
+            }
+        }
+
+        return Reading.Place.Start;
+    }
+
+    private Entry At(string path) => Find(path) ?? throw new KeyNotFoundException(path);
+}

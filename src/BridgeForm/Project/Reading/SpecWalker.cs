@@ -1,0 +1,211 @@
+using BridgeForm.Project.Definition;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Project.Reading;
+
+/// <summary>Goes through file and definition side by side, reads every value and fills in every default.</summary>
+internal sealed class SpecWalker(FileValues values, FaultList faults)
+{
+    /// <summary>Reads the whole file into values by path.</summary>
+    public void Walk(MapNode root) => Map(ProjectKeys.Root, root, "", Place.Start, given: true);
+
+    private static string Join(string path, string name) => path.Length == 0 ? name : path + "." + name;
+
+    private void Read(KeySpec spec, FileNode node, string path, bool given)
+    {
+        switch (spec.Shape, node)
+        {
+            case (_, BrokenNode):
+                StandIn(spec, path, node.Place);
+                break;
+            case (KeyShape.Value, ScalarNode scalar) when scalar.Text.Length > 0 || scalar.Quoted:
+                Value(spec, scalar, path, given);
+                break;
+            case (KeyShape.Value, MapNode map) when spec.Type == ValueForm.Rope:
+                Map(spec, map, path, node.Place, given);
+                break;
+            case (KeyShape.Map, MapNode map):
+                Map(spec, map, path, node.Place, given);
+                break;
+            case (KeyShape.Named, MapNode map):
+                Named(spec, map, path, given);
+                break;
+            case (KeyShape.List, ListNode list):
+                List(spec, list, path, given);
+                break;
+            default:
+                faults.Add(node.Place, WrongKind(spec, node));
+                StandIn(spec, path, node.Place);
+                break;
+        }
+    }
+
+    private string WrongKind(KeySpec spec, FileNode node)
+    {
+        var name = spec.Name.Length == 0 ? "this" : spec.Name;
+        var example = spec.DefaultIn(values.Units) ?? spec.ExampleIn(values.Units);
+        var wanted = spec.Shape switch
+        {
+            KeyShape.Value => "a single value" + (example is null ? "" : $" such as {example}"),
+            KeyShape.List => "a list" + (example is null ? " in square brackets" : $" such as {example}"),
+            KeyShape.Map => $"a mapping with the keys {string.Join(", ", spec.Keys.Select(k => k.Name))}",
+            _ => "a mapping from names of your own",
+        };
+        return $"{name} must be {wanted}, not {node.Noun}";
+    }
+
+    private void Value(KeySpec spec, ScalarNode node, string path, bool given)
+    {
+        var result = ValueReader.Read(spec, node.Text, values.Units);
+        if (result.Entry is { } entry)
+        {
+            values.Set(path, entry with { Place = node.Place, Given = given });
+            return;
+        }
+
+        faults.Add(node.Place, result.Problem!);
+        StandIn(spec, path, node.Place);
+    }
+
+    private void Map(KeySpec spec, MapNode map, string path, Place place, bool given)
+    {
+        values.Set(path, new Entry(place, given, Good: true));
+        var byName = spec.Keys.ToDictionary(k => k.Name, StringComparer.Ordinal);
+        var written = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var entry in map.Entries)
+        {
+            if (!byName.TryGetValue(entry.Key, out var key))
+            {
+                faults.Add(entry.KeyPlace, UnknownKey(spec, entry.Key, path));
+                continue;
+            }
+
+            written.Add(entry.Key);
+            Read(key, entry.Value, Join(path, entry.Key), given);
+        }
+
+        Exclusive(spec, map);
+        foreach (var key in spec.Keys.Where(k => !written.Contains(k.Name)))
+        {
+            var crowdedOut = spec.OneOf.Contains(key.Name, StringComparer.Ordinal) && spec.OneOf.Any(written.Contains);
+            Missing(key, Join(path, key.Name), place, crowdedOut);
+        }
+    }
+
+    private void Exclusive(KeySpec spec, MapNode map)
+    {
+        foreach (var second in map.Entries.Where(e => spec.OneOf.Contains(e.Key, StringComparer.Ordinal)).Skip(1))
+        {
+            var first = map.Entries.First(e => spec.OneOf.Contains(e.Key, StringComparer.Ordinal));
+            faults.Add(second.KeyPlace, FormattableString.Invariant($"{second.Key} and {first.Key} (line {first.KeyPlace.Line}) exclude each other; give one of them"));
+        }
+    }
+
+    private static string UnknownKey(KeySpec spec, string key, string path)
+    {
+        var known = spec.Keys.Select(k => k.Name).ToList();
+        var nearest = NearestWord.Of(key, known);
+        var where = path.Length == 0 ? "a project file" : path;
+        return nearest is null
+            ? $"{QuantityReader.Quote(key)} is not a key of {where}; known keys: {string.Join(", ", known)}"
+            : $"{QuantityReader.Quote(key)} is not a key of {where}; did you mean {nearest}?";
+    }
+
+    private void Missing(KeySpec spec, string path, Place place, bool crowdedOut)
+    {
+        if (spec.Required)
+        {
+            faults.Add(place, $"{path} is missing; write one such as {spec.Name}: {spec.ExampleIn(values.Units)}");
+            StandIn(spec, path, place);
+        }
+        else if (spec.Shape == KeyShape.Map && !spec.Optional)
+        {
+            values.Set(path, new Entry(place, Given: false, Good: true));
+            foreach (var key in spec.Keys)
+            {
+                Missing(key, Join(path, key.Name), place, spec.OneOf.Skip(1).Contains(key.Name, StringComparer.Ordinal));
+            }
+        }
+        else if (!crowdedOut && spec.DefaultIn(values.Units) is { } text)
+        {
+            Default(spec, text, path, place, good: true);
+        }
+    }
+
+    // What a faulty value is replaced by, so that reading can go on.
+    private void StandIn(KeySpec spec, string path, Place place)
+    {
+        if (spec.Shape == KeyShape.Map && !spec.Optional)
+        {
+            new SpecWalker(values, new FaultList()).Missing(spec with { Required = false }, path, place, crowdedOut: false);
+        }
+        else if ((spec.DefaultIn(values.Units) ?? spec.ExampleIn(values.Units)) is { } text)
+        {
+            Default(spec, text, path, place, good: false);
+        }
+
+        values.Set(path, (values.Find(path) ?? new Entry(place, false, false)) with { Place = place, Given = true, Good = false });
+    }
+
+    private void Default(KeySpec spec, string text, string path, Place place, bool good)
+    {
+        var none = new FaultList();
+        if (spec.Shape == KeyShape.Value)
+        {
+            var entry = ValueReader.Read(spec, text, values.Units).Entry
+                ?? throw new InvalidOperationException($"The definition's default '{text}' of {path} cannot be read.");
+            values.Set(path, entry with { Place = place, Given = false, Good = good });
+            return;
+        }
+
+        var node = YamlTree.Read(text, none) ?? throw new InvalidOperationException($"The definition's default of {path} is not YAML.");
+        new SpecWalker(values, none).Read(spec, Moved(node, place), path, given: false);
+        if (none.Any)
+        {
+            throw new InvalidOperationException($"The definition's default of {path} cannot be read: {none.InOrder()[0].Message}");
+        }
+    }
+
+    // A default has no place of its own in the file.
+    private static FileNode Moved(FileNode node, Place place) => node switch
+    {
+        MapNode map => new MapNode(place, [.. map.Entries.Select(e => new MapEntry(e.Key, place, Moved(e.Value, place)))]),
+        ListNode list => new ListNode(place, [.. list.Items.Select(i => Moved(i, place))]),
+        _ => node with { Place = place },
+    };
+
+    private void Named(KeySpec spec, MapNode map, string path, bool given)
+    {
+        values.Set(path, new Entry(map.Place, given, Good: true) { Items = [.. map.Entries.Select(e => e.Key)] });
+        foreach (var entry in map.Entries)
+        {
+            if (string.IsNullOrWhiteSpace(entry.Key) || entry.Key.Contains('.', StringComparison.Ordinal))
+            {
+                faults.Add(entry.KeyPlace, $"{QuantityReader.Quote(entry.Key)} is not a name; use letters, digits and hyphens");
+            }
+
+            Read(spec.Item! with { Name = entry.Key }, entry.Value, Join(path, entry.Key), given);
+        }
+    }
+
+    private void List(KeySpec spec, ListNode list, string path, bool given)
+    {
+        var (least, most) = spec.Count;
+        var fits = list.Items.Length >= least && list.Items.Length <= most;
+        if (!fits)
+        {
+            var wanted = least == most ? FormattableString.Invariant($"{least}") : FormattableString.Invariant($"{least} to {most}");
+            faults.Add(list.Place, FormattableString.Invariant($"{(spec.Name.Length == 0 ? "this list" : spec.Name)} has {list.Items.Length} entries; it takes {wanted}"));
+        }
+
+        var items = list.Items.Take(most).ToList();
+        var names = Enumerable.Range(0, items.Count).Select(i => FormattableString.Invariant($"{i}")).ToList();
+        for (var i = 0; i < items.Count; i++)
+        {
+            Read(spec.Item!, items[i], Join(path, names[i]), given);
+        }
+
+        var good = fits && names.TrueForAll(n => values.Good(Join(path, n)));
+        values.Set(path, new Entry(list.Place, given, good) { Items = names });
+    }
+}
