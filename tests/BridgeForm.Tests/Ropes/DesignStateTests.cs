@@ -1,0 +1,223 @@
+using BridgeForm.Project;
+using BridgeForm.Ropes;
+using CsCheck;
+using MathNet.Numerics;
+
+namespace BridgeForm.Tests.Ropes;
+
+public sealed class DesignStateTests
+{
+    // Promised: a nanometre on a garden bridge; generous against round-off, strict against any real error.
+    private const double Nanometre = 1e-9;
+
+    [Fact]
+    public void Ends_sag_and_steps_are_met() => RopeSamples.AnyBridge.Sample(request =>
+    {
+        var shape = DesignState.Find(request);
+        Assert.Equal(request.Span, shape.Nodes[^1].X, Nanometre);
+        Assert.Equal(request.Rise, shape.Nodes[^1].Y, Nanometre);
+        Assert.Equal(request.Sag, shape.Sag, Nanometre);
+        Assert.Equal(request.Sag, (request.Rise / 2) - shape.HeightAt(request.Span / 2), Nanometre);
+        var steps = shape.Nodes.Zip(shape.Nodes.Skip(1), Step).ToArray();
+        Assert.Equal(request.Bays, steps.Length);
+        Assert.Equal(steps.Min(), steps.Max(), Nanometre);
+
+        double Step(RopePoint a, RopePoint b) =>
+            request.Step == FrameStep.Plan ? b.X - a.X : RopeSamples.Distance(a, b);
+    });
+
+    /// <summary>General cable theorem: H times the drop below the chord is the moment of a simple beam.</summary>
+    [Fact]
+    public void Drop_below_the_chord_is_a_beams_moment() => RopeSamples.AnyBridge.Sample(request =>
+    {
+        var shape = DesignState.Find(request with { WeightPerLength = 0, NodeLoads = n => [.. request.NodeLoads(n).Select(p => p + 1)] });
+        foreach (var node in shape.Nodes)
+        {
+            var moment = shape.Nodes.Zip(shape.Loads).Sum(l =>
+                l.Second * Math.Min(l.First.X, node.X) * (request.Span - Math.Max(l.First.X, node.X)) / request.Span);
+            var drop = (request.Rise * node.X / request.Span) - node.Y;
+            Assert.Equal(moment / shape.Horizontal, drop, 1e-8 * request.Span);
+        }
+    });
+
+    [Fact]
+    public void Reactions_carry_all_loads() => RopeSamples.AnyBridge.Sample(request =>
+    {
+        var shape = DesignState.Find(request);
+        var (a, b) = shape.Reactions();
+        RopeSamples.Close(shape.TotalLoad(), -(a.Y + b.Y), 1e-11);
+        RopeSamples.Close(shape.Horizontal, a.X, 1e-15);
+        RopeSamples.Close(shape.Horizontal, -b.X, 1e-15);
+        Assert.Equal(0, shape.Loads[0]);
+        Assert.Equal(0, shape.Loads[^1]);
+    });
+
+    [Fact]
+    public void Mirrored_bridge_is_the_mirror_image() => RopeSamples.AnyBridge.Sample(request =>
+    {
+        var shape = DesignState.Find(request);
+        var mirrored = DesignState.Find(request with { Rise = -request.Rise, NodeLoads = n => [.. request.NodeLoads(n).Reverse()] });
+        RopeSamples.Close(shape.Horizontal, mirrored.Horizontal, 1e-8);
+        foreach (var (p, q) in shape.Nodes.Zip(mirrored.Nodes.Reverse()))
+        {
+            Assert.Equal(p.X, request.Span - q.X, Nanometre);
+            Assert.Equal(p.Y, q.Y + request.Rise, Nanometre);
+        }
+    });
+
+    [Fact]
+    public void Doubled_loads_weight_and_stiffness_leave_the_shape() => RopeSamples.AnyBridge.Sample(request =>
+    {
+        var shape = DesignState.Find(request);
+        var doubled = DesignState.Find(request with
+        {
+            WeightPerLength = 2 * request.WeightPerLength,
+            AxialStiffness = 2 * request.AxialStiffness,
+            NodeLoads = n => [.. request.NodeLoads(n).Select(p => 2 * p)],
+        });
+        Assert.Equal(0, RopeSamples.Distance(shape, doubled), Nanometre);
+        RopeSamples.Close(2 * shape.Horizontal, doubled.Horizontal, 1e-8);
+    });
+
+    [Fact]
+    public void Scaled_bridge_is_the_same_bridge() => RopeSamples.AnyBridge.Sample(request =>
+    {
+        // Three times as long, the same forces: weight per metre a third.
+        var shape = DesignState.Find(request);
+        var large = DesignState.Find(request with
+        {
+            Span = 3 * request.Span,
+            Rise = 3 * request.Rise,
+            Sag = 3 * request.Sag,
+            WeightPerLength = request.WeightPerLength / 3,
+        });
+        foreach (var (p, q) in shape.Nodes.Zip(large.Nodes))
+            Assert.Equal(0, RopeSamples.Distance(new RopePoint(3 * p.X, 3 * p.Y), q), 3 * Nanometre);
+    });
+
+    [Theory]
+    [InlineData(FrameStep.Plan, 12, 0.9, 14)]
+    [InlineData(FrameStep.Plan, 12, 1.2, 10)]
+    [InlineData(FrameStep.Plan, 3, 0.1, 30)]
+    [InlineData(FrameStep.Plan, 12, 100, 1)]
+    public void Fewest_plan_steps_within_the_spacing(FrameStep step, double span, double spacing, int bays)
+    {
+        var shape = DesignState.Find(RopeSamples.Footbridge with { Step = step, Span = span, Spacing = spacing });
+        Assert.Equal(bays, shape.Segments.Length);
+    }
+
+    [Fact]
+    public void Fewest_bays_within_the_spacing() => Gen.Select(RopeSamples.AnyBridge, Gen.Double[0.03, 1.5]).Sample((bridge, share) =>
+    {
+        var request = bridge with { Step = FrameStep.Rope, Bays = null, Spacing = share * bridge.Span, NodeLoads = n => [.. n.Select(_ => 100.0)] };
+        var shape = DesignState.Find(request);
+        Assert.True(Chord(shape) <= request.Spacing * (1 + Nanometre));
+        if (shape.Segments.Length > 1)
+            Assert.True(Chord(DesignState.Find(request with { Bays = shape.Segments.Length - 1 })) > request.Spacing);
+    });
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(7)]
+    [InlineData(11)]
+    [InlineData(40)]
+    public void Spacing_that_divides_exactly_gives_no_bay_more(int bays)
+    {
+        var chord = Chord(DesignState.Find(RopeSamples.Footbridge with { Bays = bays }));
+        Assert.Equal(bays, DesignState.Find(RopeSamples.Footbridge with { Spacing = chord }).Segments.Length);
+        Assert.Equal(bays + 1, DesignState.Find(RopeSamples.Footbridge with { Spacing = chord * (1 - 1e-6) }).Segments.Length);
+    }
+
+    [Fact]
+    public void Loads_that_follow_the_shape_are_found_with_it()
+    {
+        var request = RopeSamples.Footbridge with
+        {
+            NodeLoads = nodes => [.. nodes.Select((p, i) => i == 0 || i == nodes.Length - 1
+                ? double.NegativeZero
+                : 300 + (400 * RopeSamples.Distance(nodes[i - 1], nodes[i + 1])) - (200 * p.Y))],
+        };
+        var shape = DesignState.Find(request);
+        foreach (var (asked, hung) in request.NodeLoads(shape.Nodes).Zip(shape.Loads))
+            Assert.Equal(asked, hung, 1e-9 * shape.TotalLoad());
+    }
+
+    [Fact]
+    public void Level_even_bridge_is_symmetric()
+    {
+        var shape = DesignState.Find(RopeSamples.Footbridge with { Rise = 0, NodeLoads = n => [.. n.Select(_ => 500.0)] });
+        var (first, last) = shape.EndSlopes();
+        Assert.Equal(-first, last, Nanometre);
+        foreach (var (p, q) in shape.Nodes.Zip(shape.Nodes.Reverse()))
+            Assert.Equal(p.Y, q.Y, Nanometre);
+    }
+
+    [Theory]
+    [InlineData(20_000, FrameStep.Rope)]
+    [InlineData(50_000, FrameStep.Plan)]
+    [InlineData(19_999, FrameStep.Rope)]
+    public void Very_long_bridges_keep_their_digits(int bays, FrameStep step)
+    {
+        var request = RopeSamples.Footbridge with
+        {
+            Span = 0.9 * bays,
+            Rise = 0.1 * bays,
+            Sag = 0.05 * bays,
+            Bays = bays,
+            Step = step,
+            NodeLoads = n => [.. n.Select((_, i) => 400.0 + (i % 7))],
+        };
+        var shape = DesignState.Find(request);
+        Assert.Equal(request.Span, shape.Nodes[^1].X, 10 * Nanometre);
+        Assert.Equal(request.Rise, shape.Nodes[^1].Y, 10 * Nanometre);
+        Assert.Equal(request.Sag, shape.Sag, 10 * Nanometre);
+    }
+
+    [Fact]
+    public void Curve_passes_through_nodes_and_heights_agree()
+    {
+        var shape = DesignState.Find(RopeSamples.Footbridge);
+        var curve = shape.Curve(8);
+        Assert.Equal((8 * shape.Segments.Length) + 1, curve.Length);
+        foreach (var point in curve)
+            Assert.Equal(point.Y, shape.HeightAt(point.X), Nanometre);
+        Assert.Equal(shape.Nodes[3], curve[24]);
+        Assert.Equal(0, shape.HeightAt(-1), Nanometre);
+        Assert.Equal(0.5, shape.HeightAt(13), Nanometre);
+        var tangent = shape.TangentAt(4, 0.4);
+        Assert.Equal(1, RopeSamples.Hypotenuse(tangent.X, tangent.Y), 1e-14);
+        var (before, after) = (shape.PointAt(4, 0.4 - 1e-5), shape.PointAt(4, 0.4 + 1e-5));
+        Assert.Equal(tangent.Y / tangent.X, (after.Y - before.Y) / (after.X - before.X), 1e-8);
+    }
+
+    [Theory]
+    [InlineData(12, 0, "positive")]
+    [InlineData(double.NaN, 0.7, "positive")]
+    public void Impossible_requests_say_why(double span, double sag, string word) =>
+        Fails(RopeSamples.Footbridge with { Span = span, Sag = sag }, word);
+
+    [Fact]
+    public void Weightless_rope_without_loads_has_no_shape() =>
+        Fails(RopeSamples.Footbridge with { WeightPerLength = 0, NodeLoads = n => [.. n.Select(_ => 0.0)] }, "no shape");
+
+    [Fact]
+    public void Too_many_bays_are_refused() => Fails(RopeSamples.Footbridge with { Spacing = 1e-5 }, "more than");
+
+    [Fact]
+    public void Jumping_loads_are_reported()
+    {
+        var calls = 0;
+        Fails(RopeSamples.Footbridge with { NodeLoads = n => [.. n.Select(_ => 500.0 + (10 * (calls++ / n.Length % 2)))] }, "settle");
+    }
+
+    private static void Fails(DesignRequest request, string word)
+    {
+        Assert.False(DesignState.TryFind(request, DesignState.DefaultAccuracy, 50, out var shape, out var failure));
+        Assert.Null(shape);
+        Assert.Contains(word, failure, StringComparison.Ordinal);
+        Assert.Throws<NonConvergenceException>(() => DesignState.Find(request, maxIterations: 50));
+    }
+
+    private static double Chord(RopeShape shape) => RopeSamples.Distance(shape.Nodes[0], shape.Nodes[1]);
+}

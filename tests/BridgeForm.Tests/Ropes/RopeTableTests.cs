@@ -1,0 +1,91 @@
+using BridgeForm.Ropes;
+
+namespace BridgeForm.Tests.Ropes;
+
+public sealed class RopeTableTests
+{
+    public static TheoryData<string> Makes => [.. RopeTable.Keys.Select(Make).Distinct(StringComparer.Ordinal)];
+
+    [Theory]
+    // ASTM A475 EHS 1/4 in: 6650 lbf; a 3/4 in rope 6x19 IWRC: 25.6 and 29.4 short tons; cord: FAA AC 43.13-1B table 7-3.
+    [InlineData("strand-ehs-1/4", 6650)]
+    [InlineData("strand-ehs-galvanized-1/4", 6650)]
+    [InlineData("rope-6x19-iwrc-ips-3/4", 51200)]
+    [InlineData("rope-6x19-iwrc-eips-3/4", 58800)]
+    [InlineData("rope-6x19-iwrc-eips-galvanized-3/4", 52920)]
+    [InlineData("cord-7x19-3/16", 4200)]
+    public void Strength_is_the_published_one(string key, double poundsForce)
+    {
+        Assert.True(RopeTable.TryFind(key, out var rope));
+        RopeSamples.Close(poundsForce * 4.4482216152605, rope.BreakingStrength, 1e-12);
+    }
+
+    [Theory]
+    [InlineData("strand-ehs-1/8", 0.0092)]
+    [InlineData("strand-ehs-3/16", 0.0210)]
+    [InlineData("strand-ehs-5/16", 0.0594)]
+    [InlineData("strand-ehs-1/2", 0.1496)]
+    public void Strand_area_is_that_of_its_seven_wires(string key, double squareInches)
+    {
+        Assert.True(RopeTable.TryFind(key, out var rope));
+        Assert.Equal(squareInches, rope.MetallicArea / (0.0254 * 0.0254), 4);
+    }
+
+    [Theory]
+    [MemberData(nameof(Makes))]
+    public void Strength_weight_and_area_grow_with_diameter(string make)
+    {
+        var sizes = Of(make);
+        Assert.True(sizes.Length > 5);
+        foreach (var (thin, thick) in sizes.Zip(sizes.Skip(1)))
+        {
+            Assert.True(thin.Diameter < thick.Diameter, thick.Name);
+            Assert.True(thin.BreakingStrength < thick.BreakingStrength, thick.Name);
+            Assert.True(thin.MassPerLength < thick.MassPerLength, thick.Name);
+            Assert.True(thin.MetallicArea < thick.MetallicArea, thick.Name);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Makes))]
+    public void Weight_is_that_of_the_steel_and_a_little_for_lay_zinc_and_lubricant(string make)
+    {
+        foreach (var rope in Of(make))
+            Assert.InRange(rope.MassPerLength / (rope.MetallicArea * SteelRope.SteelDensity), 0.98, 1.16);
+    }
+
+    [Theory]
+    [MemberData(nameof(Makes))]
+    public void Stress_at_breaking_is_that_of_drawn_wire(string make)
+    {
+        foreach (var rope in Of(make))
+        {
+            Assert.InRange(rope.BreakingStrength / rope.MetallicArea, 1.0e9, 2.1e9);
+            Assert.InRange(rope.Modulus, 85e9, 170e9);
+            Assert.True(rope.MetallicArea < Math.PI * rope.Radius * rope.Radius);
+            Assert.NotEmpty(rope.Source);
+        }
+    }
+
+    [Theory]
+    [InlineData("rope-6x19-iwrc-eips-11/16")]
+    [InlineData("strand-ehs-15/32")]
+    [InlineData("cord-7x19-galvanized-1/4")]
+    [InlineData("ROPE-6X19-IWRC-EIPS-3/4")]
+    public void Sizes_between_rows_do_not_exist(string key) => Assert.False(RopeTable.TryFind(key, out _));
+
+    [Fact]
+    public void Keys_are_distinct_and_found()
+    {
+        Assert.Equal(RopeTable.Keys.Length, RopeTable.Keys.Distinct(StringComparer.Ordinal).Count());
+        Assert.All(RopeTable.Keys, k => Assert.True(RopeTable.TryFind(k, out _)));
+    }
+
+    private static RopeProperties[] Of(string make) =>
+        [.. RopeTable.Keys.Where(k => string.Equals(Make(k), make, StringComparison.Ordinal)).Select(Find)];
+
+    private static RopeProperties Find(string key) =>
+        RopeTable.TryFind(key, out var rope) ? rope : throw new KeyNotFoundException(key);
+
+    private static string Make(string key) => key[..key.LastIndexOf('-')];
+}
