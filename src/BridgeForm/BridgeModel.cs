@@ -4,6 +4,7 @@ using BridgeForm.Frames;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
+using BridgeForm.Solids;
 
 namespace BridgeForm;
 
@@ -36,7 +37,16 @@ public sealed record BridgeModel
 
     /// <summary>Checks.</summary>
     public required ImmutableArray<CheckResult> Checks { get; init; }
+
+    /// <summary>The ropes along their true curves, left before right; empty when no curve was asked for.</summary>
+    public ImmutableArray<RopeLine> RopeLines { get; init; } = [];
 }
+
+/// <summary>The axis of one rope as a line through points close enough together to be drawn as a curve.</summary>
+/// <param name="Name"><c>left</c> (negative z) or <c>right</c>.</param>
+/// <param name="Radius">Radius of the rope, metres.</param>
+/// <param name="Points">Two or more points from A to B, world axes, metres.</param>
+public sealed record RopeLine(string Name, double Radius, ImmutableArray<Vector3d> Points);
 
 /// <summary>Names of the members of one frame or bay, in order.</summary>
 /// <param name="Name"><c>F03</c> or <c>B03</c>.</param>
