@@ -1,4 +1,5 @@
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Output;
 
@@ -8,4 +9,12 @@ namespace BridgeForm.Output;
 /// <param name="Angle">Text of an angle in radians, with its degree sign.</param>
 /// <param name="Mass">Text of a mass in kilograms.</param>
 public sealed record PeopleUnits(
-    UnitSystem System, Func<double, string> Length, Func<double, string> Angle, Func<double, string> Mass);
+    UnitSystem System, Func<double, string> Length, Func<double, string> Angle, Func<double, string> Mass)
+{
+    /// <summary>The units of a project: sizes of parts in inches and sixteenths, or millimetres.</summary>
+    public static PeopleUnits Of(UnitSystem system)
+    {
+        var text = new QuantityText(system);
+        return new PeopleUnits(system, text.Size, QuantityText.Degrees, text.Mass);
+    }
+}
