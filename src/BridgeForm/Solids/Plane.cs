@@ -7,8 +7,8 @@ namespace BridgeForm.Solids;
 /// <param name="Offset">Distance of the plane from the origin along the normal, metres.</param>
 public readonly record struct Plane(Vector3d Normal, double Offset)
 {
-    /// <summary>The same points seen from the other side.</summary>
-    public Plane Flipped => new(-Normal, -Offset);
+    /// <summary>The same points seen from the other side. (A method: as a property it would print without end.)</summary>
+    public Plane Flipped() => new(-Normal, -Offset);
 
     /// <summary>The plane through a point; <paramref name="normal"/> need not have length one.</summary>
     public static Plane Through(Vector3d point, Vector3d normal)

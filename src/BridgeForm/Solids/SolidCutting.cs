@@ -123,7 +123,7 @@ internal sealed class SolidCutting
             if (face.Source != Shell.Cap) continue;
             var start = _spare.Edges.Count;
             AddReversed(_inside.EdgesOf(face));
-            _spare.CloseFace(start, face.Plane.Flipped, origin, Shell.Cap);
+            _spare.CloseFace(start, face.Plane.Flipped(), origin, Shell.Cap);
         }
     }
 
