@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace BridgeForm.Solids;
 
 /// <summary>
@@ -26,4 +28,8 @@ public readonly record struct Plane(Vector3d Normal, double Offset)
 
     /// <summary>The plane moved along its normal by a distance in metres.</summary>
     public Plane Shifted(double distance) => this with { Offset = Offset + distance };
+
+    /// <summary>Normal and offset; the text that records make would print <see cref="Flipped"/> of <see cref="Flipped"/> without end.</summary>
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"({Normal.X}, {Normal.Y}, {Normal.Z}) at {Offset}");
 }
