@@ -24,7 +24,7 @@ public static class LoadCaseSolver
 
     // A gap at B of so many units in the last digit of span and length is none: a taut, light rope turns it into more
     // force than the accuracy asks for.
-    private const double GapRoundOff = 8 * 2.220446049250313e-16;
+    private const double GapRoundOff = 16 * 2.220446049250313e-16;
 
     // Shape of the first estimate when the rope is not longer than the straight line: this share of it as sag.
     private const double TautSag = 0.005;
@@ -93,7 +93,7 @@ public static class LoadCaseSolver
         LoadCaseRequest request, double accuracy, int maxIterations)
     {
         var allowed = accuracy * ReferenceForce(request);
-        var noGap = GapRoundOff * (request.Span + Math.Abs(request.Rise) + request.UnstressedLengths.Sum());
+        var noGap = RoundOffGap(request);
         var (h, v) = request.Start is { } start ? (start.Horizontal, start.Segments[0].VerticalA) : Estimate(request);
         var shot = CaseShooting.Of(request, h, v);
         for (var i = 0; i < maxIterations; i++)
@@ -119,17 +119,21 @@ public static class LoadCaseSolver
     {
         var damping = from.H + step.H < LargestFall * from.H ? (LargestFall - 1) * from.H / step.H : 1;
         var before = (gap.X * step.H) + (gap.Drop * step.V);
+        var noise = RoundOffGap(request) * ElasticCatenary.Hypotenuse(step.H, step.V);
         for (; damping > SmallestDamping; damping /= 2)
         {
             var (h, v) = (from.H + (damping * step.H), from.V + (damping * step.V));
             var shot = CaseShooting.Of(request, h, v);
             var after = Gap(request, shot);
-            if (closed || (after.X * step.H) + (after.Drop * step.V) <= LargestOvershoot * Math.Abs(before))
+            if (closed || (after.X * step.H) + (after.Drop * step.V) <= (LargestOvershoot * Math.Abs(before)) + noise)
                 return (h, v, shot);
         }
 
         return null;
     }
+
+    private static double RoundOffGap(LoadCaseRequest request) =>
+        GapRoundOff * (request.Span + Math.Abs(request.Rise) + request.UnstressedLengths.Sum());
 
     private static (double X, double Drop) Gap(LoadCaseRequest request, CaseShooting shot) =>
         (shot.X - request.Span, shot.Drop + request.Rise);
