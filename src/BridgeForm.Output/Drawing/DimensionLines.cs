@@ -8,7 +8,7 @@ public static class DimensionLines
     /// <summary>Length of a tick, and of what a witness line passes the dimension line by, as a share of the text's height.</summary>
     private const double Tick = 0.5;
 
-    /// <summary>Two witness lines, the dimension line, two slanting ticks, and the text above its middle.</summary>
+    /// <summary>Two witness lines, the dimension line, two slanting ticks, and the text above its middle, or to the right of it.</summary>
     public static ImmutableArray<SheetEntity> Of(SheetDimension dimension)
     {
         var (from, to) = (dimension.From, dimension.To);
@@ -37,9 +37,13 @@ public static class DimensionLines
     private static SheetText TextOf(SheetDimension dimension, SheetPoint middle)
     {
         var text = new SheetText(dimension.Layer, middle, dimension.Height, dimension.Text);
+        var gap = Tick * dimension.Height;
+        var upright = Math.Abs(dimension.To.Y - dimension.From.Y) > Math.Abs(dimension.To.X - dimension.From.X);
         return text with
         {
-            At = new SheetPoint(middle.X - (text.Width / 2), middle.Y + (Tick * dimension.Height)),
+            At = upright
+                ? new SheetPoint(middle.X + gap, middle.Y - (dimension.Height / 2))
+                : new SheetPoint(middle.X - (text.Width / 2), middle.Y + gap),
         };
     }
 

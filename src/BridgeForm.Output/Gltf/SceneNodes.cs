@@ -44,12 +44,12 @@ internal static class SceneNodes
 
         json.WriteStartArray("nodes");
         Parent(json, "bridge", [Frames, Bays, Ropes]);
-        Parent(json, "frames", Enumerable.Range(0, starts.Count - 1).Where(g => frames.Contains(model.Groups[g].Name)).Select(g => starts[g]));
-        Parent(json, "bays", Enumerable.Range(0, starts.Count - 1).Where(g => !frames.Contains(model.Groups[g].Name)).Select(g => starts[g]));
+        Parent(json, "frames", Enumerable.Range(0, model.Groups.Length).Where(IsFrame).Select(g => starts[g]));
+        Parent(json, "bays", Enumerable.Range(0, model.Groups.Length).Where(g => !IsFrame(g)).Select(g => starts[g]));
         Parent(json, "ropes", Enumerable.Range(starts[^1], model.RopeLines.Length));
         for (var g = 0; g < model.Groups.Length; g++)
         {
-            Group(json, model, model.Groups[g], starts[g], frames.Contains(model.Groups[g].Name) ? "frame" : "bay", places);
+            Group(json, model, model.Groups[g], starts[g], IsFrame(g) ? "frame" : "bay", places);
         }
 
         for (var r = 0; r < model.RopeLines.Length; r++)
@@ -61,6 +61,8 @@ internal static class SceneNodes
         }
 
         json.WriteEndArray();
+
+        bool IsFrame(int group) => frames.Contains(model.Groups[group].Name);
     }
 
     /// <summary>Index of each group's node, and after them that of the first rope.</summary>
@@ -76,14 +78,16 @@ internal static class SceneNodes
         return starts;
     }
 
-    private static Dictionary<string, (int Piece, Placement Placement)> Places(BridgeModel model)
+    /// <summary>By name of the member: index of its piece, and of its occurrence in that piece.</summary>
+    private static Dictionary<string, (int Piece, int Occurrence)> Places(BridgeModel model)
     {
-        var places = new Dictionary<string, (int, Placement)>(StringComparer.Ordinal);
+        var count = model.Pieces.Sum(p => p.Occurrences.Length);
+        var places = new Dictionary<string, (int, int)>(count, StringComparer.Ordinal);
         for (var p = 0; p < model.Pieces.Length; p++)
         {
-            foreach (var occurrence in model.Pieces[p].Occurrences)
+            for (var o = 0; o < model.Pieces[p].Occurrences.Length; o++)
             {
-                places.Add(occurrence.Id, (p, occurrence.Placement));
+                places.Add(model.Pieces[p].Occurrences[o].Id, (p, o));
             }
         }
 
@@ -96,16 +100,16 @@ internal static class SceneNodes
         GroupIds group,
         int start,
         string kind,
-        Dictionary<string, (int Piece, Placement Placement)> places)
+        Dictionary<string, (int Piece, int Occurrence)> places)
     {
         Parent(json, group.Name, Enumerable.Range(start + 1, group.MemberIds.Length));
         foreach (var id in group.MemberIds)
         {
-            var (piece, placement) = places[id];
+            var (piece, occurrence) = places[id];
             json.WriteStartObject();
             json.WriteString("name", id.AsSpan(id.IndexOf('/', StringComparison.Ordinal) + 1));
             json.WriteNumber("mesh", piece);
-            Place(json, placement);
+            Place(json, model.Pieces[piece].Occurrences[occurrence].Placement);
             Extras(json, model.Pieces[piece], kind, group.Name);
             json.WriteEndObject();
         }

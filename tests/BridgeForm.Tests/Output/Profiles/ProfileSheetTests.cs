@@ -93,7 +93,7 @@ public sealed class ProfileSheetTests
         var face = Polylines("B1", ProfileLayers.Outline)[1];
         Assert.Equal(4, circles.Count);
         Assert.All(circles, c => Assert.Equal(face.Vertices.Average(v => v.Y), c.Center.Y, Close));
-        Assert.Equal(4, Entities<SheetText>("B1", ProfileLayers.Drill).Count(t => string.Equals(t.Text, "⌀ 0.25 in 2 in deep", StringComparison.Ordinal)));
+        Assert.Equal(4, Entities<SheetText>("B1", ProfileLayers.Drill).Count(t => t.Text.StartsWith("⌀ 0.25 in 2 in deep, at ", StringComparison.Ordinal)));
     }
 
     [Fact]
@@ -105,6 +105,10 @@ public sealed class ProfileSheetTests
         var circle = Assert.Single(Entities<SheetCircle>("B2", ProfileLayers.Drill));
         Assert.Equal((SamplePieces.Wide / 2) + (0.5 * SamplePieces.Inch), circle.Center.Y, Close);
     }
+
+    [Fact]
+    public void Overall_length_and_width_are_dimensioned() =>
+        Assert.Equal(["40 in", "3.5 in"], Entities<SheetDimension>("P1L", ProfileLayers.Dim).Select(d => d.Text));
 
     [Fact]
     public void Sloped_floor_shows_its_far_edge()
