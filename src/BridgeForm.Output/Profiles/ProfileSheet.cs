@@ -25,11 +25,11 @@ public static class ProfileSheet
 
         var entities = ImmutableArray.CreateBuilder<SheetEntity>();
         var view = WideView.Of(piece, edges, outline, p => new SheetPoint(p.X + dx, p.Y + dy), units);
-        var bottom = Add(entities, view);
+        var bottom = Add(entities, view, length);
         entities.AddRange(Overall(view, length, outline.Max(l => l.Max(p => p.Y)) + dy, units));
         foreach (var face in NarrowView.FacesWorthDrawing(piece.Shape))
         {
-            bottom = Add(entities, NarrowView.Of(piece, face, dx, bottom - Space, units));
+            bottom = Add(entities, NarrowView.Of(piece, face, dx, bottom - Space, units), length);
         }
 
         var characters = (int)(length / SheetText.WidthOf(1, LabelRows.TextHeight));
@@ -54,9 +54,9 @@ public static class ProfileSheet
 
     /// <summary>Adds a view and the labels below it.</summary>
     /// <returns>Y below everything added.</returns>
-    private static double Add(ImmutableArray<SheetEntity>.Builder entities, ViewDrawing view)
+    private static double Add(ImmutableArray<SheetEntity>.Builder entities, ViewDrawing view, double length)
     {
-        var (labels, bottom) = LabelRows.Place(view.Labels, view.Box.MinY - Space);
+        var (labels, bottom) = LabelRows.Place(view.Labels, view.Box.MinY - Space, length);
         entities.AddRange(view.Entities);
         entities.AddRange(labels);
         return bottom;

@@ -1,6 +1,7 @@
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Profiles;
 using BridgeForm.Pieces;
+using BridgeForm.Solids;
 using BridgeForm.Tests.Output.Samples;
 
 namespace BridgeForm.Tests.Output.Profiles;
@@ -117,6 +118,29 @@ public sealed class ProfileSheetTests
         var depth = (0.625 * SamplePieces.Inch) - (0.1 * SamplePieces.Wide / 2);
         Assert.Equal(2, lines.Count);
         Assert.All(lines, l => Assert.Equal(depth, l.From.Y, Close));
+    }
+
+    [Fact]
+    public void Tapered_packer_shows_its_sloping_face_and_says_the_angle()
+    {
+        // 30 mm high at one edge and 10 mm at the other, over 80 mm: atan(20 / 80) = 14.04 degrees.
+        (double, double)[] profile = [(-0.04, -0.015), (0.04, -0.015), (0.04, -0.005), (-0.04, 0.015)];
+        var solid = Prism.AlongX(profile, 0.5);
+        var rip = Plane.Through(new Vector3d(0, 0, 0.005), new Vector3d(0, 20, 80));
+        var shape = new CutStock(0.08, 0.03, SamplePieces.Square(0, -1), SamplePieces.Square(0.5, 1)) { Rips = [rip] };
+        var sheet = ProfileSheet.Of(SamplePieces.Post with { Solid = solid, Shape = shape, BlankLength = 0.5 }, SampleUnits.Metric);
+        Assert.Equal(0.5 * 0.08, Area(sheet.Entities.OfType<SheetPolyline>().Single()), Close);
+        Assert.Contains(sheet.Entities.OfType<SheetText>(), t => string.Equals(t.Text, "Ripped at 14.0° to the wide face", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(Marks))]
+    public void Nothing_but_the_far_face_reaches_left_of_the_near_end(string mark)
+    {
+        var sheet = ProfileSheet.Of(All[mark], SampleUnits.Imperial);
+        Assert.All(
+            sheet.Entities.Where(e => !string.Equals(e.Layer, ProfileLayers.Bevel, StringComparison.Ordinal)),
+            e => Assert.True(EntityBox.Of(e).MinX > -Close, e.ToString()));
     }
 
     [Fact]
