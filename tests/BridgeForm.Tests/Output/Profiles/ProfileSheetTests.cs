@@ -1,8 +1,10 @@
+using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Profiles;
 using BridgeForm.Pieces;
 using BridgeForm.Solids;
 using BridgeForm.Tests.Output.Samples;
+using CsCheck;
 
 namespace BridgeForm.Tests.Output.Profiles;
 
@@ -40,6 +42,21 @@ public sealed class ProfileSheetTests
         Assert.Equal(0, outline.Vertices.Min(v => v.Y), Close);
         Assert.Equal(top.Max() - top.Min(), outline.Vertices.Max(v => v.X), Close);
         Assert.True(Area(outline) > 0);
+    }
+
+    [Fact]
+    public void Outline_of_a_stick_with_any_ends_is_its_upper_section()
+    {
+        // The section at height z is V / T + z W (d1 - d0), with d = -tan(edge line) the shift of an end along X for each Z.
+        var angle = Gen.Double[-0.6, 0.6];
+        Gen.Select(angle, angle, angle, angle).Sample((mitre0, bevel0, mitre1, bevel1) =>
+        {
+            var piece = SamplePieces.Stick("P9", Role.Post, "treated", 1, mitre0, bevel0, mitre1, bevel1);
+            var outline = ProfileSheet.Of(piece, SampleUnits.Metric).Entities.OfType<SheetPolyline>().Single();
+            var tilt = Math.Tan(piece.Near.Edge) - Math.Tan(piece.Far.Edge);
+            var expected = (piece.Volume / SamplePieces.Thin) + (SamplePieces.Thin / 2 * SamplePieces.Wide * tilt);
+            return Math.Abs(Area(outline) - expected) < Close;
+        });
     }
 
     [Fact]
