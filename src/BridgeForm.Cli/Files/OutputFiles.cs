@@ -36,6 +36,7 @@ internal static class OutputFiles
         if (kinds.Contains("tables"))
         {
             WriteText(output, "cut-list.csv", CutList.Csv(model, units));
+            WriteText(output, "hoisting.csv", HoistingSheet.Csv(model, units, new QuantityText(model.Parameters.Units).Temperature));
             WriteText(output, "rope-marks.csv", RopeMarks.Csv(model, units with { Length = new QuantityText(model.Parameters.Units).Length }));
         }
 
