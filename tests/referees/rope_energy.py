@@ -47,19 +47,21 @@ def hessian(inner, rope, lengths, weights):
     ways = np.diff(points, axis=0)
     chords = np.hypot(ways[:, 0], ways[:, 1])
     tensions = rope["stiffness"] * np.maximum(chords - lengths, 0) / lengths
+    along = ways[:, :, None] * ways[:, None, :] / (chords**2)[:, None, None]
+    blocks = (rope["stiffness"] / lengths)[:, None, None] * along
+    blocks += (tensions / chords)[:, None, None] * (np.eye(2) - along)
+    bar = np.arange(len(lengths))
     rows, columns, values = [], [], []
-    for i, (way, chord, length, tension) in enumerate(zip(ways, chords, lengths, tensions)):
-        along = np.outer(way, way) / chord**2
-        block = rope["stiffness"] / length * along + tension / chord * (np.eye(2) - along)
-        for p, q, sign in ((i, i, 1), (i + 1, i + 1, 1), (i, i + 1, -1), (i + 1, i, -1)):
-            if 0 < p < len(lengths) and 0 < q < len(lengths):
-                for a in range(2):
-                    for b in range(2):
-                        rows.append(2 * (p - 1) + a)
-                        columns.append(2 * (q - 1) + b)
-                        values.append(sign * block[a, b])
+    for p, q, sign in ((bar, bar, 1), (bar + 1, bar + 1, 1), (bar, bar + 1, -1), (bar + 1, bar, -1)):
+        free = (p > 0) & (q > 0) & (p < len(lengths)) & (q < len(lengths))
+        for a in range(2):
+            for b in range(2):
+                rows.append(2 * (p[free] - 1) + a)
+                columns.append(2 * (q[free] - 1) + b)
+                values.append(sign * blocks[free, a, b])
     size = 2 * (len(lengths) - 1)
-    return coo_matrix((values, (rows, columns)), shape=(size, size)).tocsc()
+    places = (np.concatenate(rows), np.concatenate(columns))
+    return coo_matrix((np.concatenate(values), places), shape=(size, size)).tocsc()
 
 
 def solve(rope):

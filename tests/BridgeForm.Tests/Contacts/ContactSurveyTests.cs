@@ -16,7 +16,7 @@ public class ContactSurveyTests
         foreach (var id in (string[])["parts-overlap", "parts-bear", "rope-in-channels"])
         {
             var check = model.Checks.Single(c => c.Id == id);
-            Assert.True(check.Status == Checks.CheckStatus.Pass, check.Detail);
+            Assert.True(check.Status == BridgeForm.Checks.CheckStatus.Pass, check.Detail);
         }
     }
 
@@ -94,7 +94,7 @@ public class ContactSurveyTests
                 foreach (var id in (string[])["parts-overlap", "parts-bear", "rope-in-channels"])
                 {
                     var check = checks.Single(c => c.Id == id);
-                    Assert.True(check.Status == Checks.CheckStatus.Pass, check.Detail);
+                    Assert.True(check.Status == BridgeForm.Checks.CheckStatus.Pass, check.Detail);
                 }
             },
             iter: 60,
