@@ -36,8 +36,7 @@ internal static class Bridges
           brace: { section: 38 x 89 mm, lean: 12 deg, foot: 725 mm }
         """;
 
-    public static RopeCatalogue Catalogue { get; } =
-        new(RopeTable.Keys, key => RopeTable.TryFind(key, out var rope) ? rope : null);
+    public static RopeCatalogue Catalogue => RopeTable.Catalogue;
 
     public static BridgeParameters Read(string text)
     {

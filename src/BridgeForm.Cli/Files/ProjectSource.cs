@@ -1,4 +1,6 @@
 using BridgeForm.Project;
+using BridgeForm.Project.Definition;
+using BridgeForm.Ropes;
 
 namespace BridgeForm.Cli.Files;
 
@@ -32,10 +34,10 @@ internal static class ProjectSource
             throw new Stop(ExitCode.FileTrouble, $"{path}: error: there is no such file; 'bridgeform start {path}' writes one to begin from");
         }
 
-        if (file.Length > ProjectReader.MaxBytes)
+        if (file.Length > ProjectKeys.LargestFile)
         {
             throw new Stop(
-                ExitCode.WrongInput, $"{path}: error: {file.Length} bytes are no project file; at most {ProjectReader.MaxBytes} are read");
+                ExitCode.WrongInput, $"{path}: error: {file.Length} bytes are no project file; at most {ProjectKeys.LargestFile} are read");
         }
 
         return File.ReadAllText(path);
@@ -43,8 +45,8 @@ internal static class ProjectSource
 
     private static BridgeParameters Parse(string text, string name)
     {
-        var result = ProjectReader.Read(text, name);
-        return result.Parameters ?? throw new Stop(
-            ExitCode.WrongInput, string.Join(Environment.NewLine, result.Faults.Select(f => f.ToString())));
+        var reading = ProjectReader.Read(text, name, RopeTable.Catalogue);
+        return reading.Parameters
+            ?? throw new Stop(ExitCode.WrongInput, string.Join(Environment.NewLine, reading.Lines));
     }
 }

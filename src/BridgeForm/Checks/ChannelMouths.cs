@@ -1,5 +1,3 @@
-using BridgeForm.Frames;
-
 namespace BridgeForm.Checks;
 
 /// <summary>Depth of the rope channels where rope and base part: at the mouths, where a sloped floor is shallowest and deepest.</summary>
@@ -10,7 +8,7 @@ internal static class ChannelMouths
     /// <summary>Shallow and deep mouths of interior and of end bases.</summary>
     public static IEnumerable<CheckResult> Of(CheckContext context)
     {
-        foreach (var atEnd in (ReadOnlySpan<bool>)[false, true])
+        foreach (var atEnd in (bool[])[false, true])
         {
             if (Worst(context, atEnd) is { } worst)
             {

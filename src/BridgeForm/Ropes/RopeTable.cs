@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
+using BridgeForm.Project;
 
 namespace BridgeForm.Ropes;
 
@@ -24,6 +25,9 @@ public static class RopeTable
 
     /// <summary>All keys: make by make, smallest size first.</summary>
     public static ImmutableArray<string> Keys { get; } = [.. Ropes.Select(r => r.Name)];
+
+    /// <summary>The table as the project reader asks for it.</summary>
+    public static RopeCatalogue Catalogue { get; } = new(Keys, key => TryFind(key, out var rope) ? rope : null);
 
     /// <summary>The rope of exactly that key.</summary>
     /// <param name="key">Such as <c>strand-ehs-3/8</c>.</param>

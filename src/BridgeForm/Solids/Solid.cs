@@ -21,10 +21,16 @@ public enum FaceOrigin
 /// <summary>A planar face. Loops are counter-clockwise seen from outside; loops of holes run the other way.</summary>
 /// <param name="Plane">Its plane; the normal points out of the body.</param>
 /// <param name="Origin">Where it comes from.</param>
-/// <param name="Loops">Closed loops of vertex indices, the last not repeating the first; outer loops and holes in any order.</param>
+/// <param name="Loops">
+/// Closed loops of vertex indices, the last not repeating the first; outer loops and holes in any order. A loop passes no
+/// vertex twice, but two loops may touch at one.
+/// </param>
 public sealed record Face(Plane Plane, FaceOrigin Origin, ImmutableArray<ImmutableArray<int>> Loops);
 
-/// <summary>An immutable planar-faced, closed body with outward faces. Metres.</summary>
+/// <summary>
+/// An immutable planar-faced, closed body with outward faces. Metres. Every operation gives a new body; none gives an open
+/// one: each edge is used exactly once in each direction.
+/// </summary>
 public sealed class Solid
 {
     internal Solid(ImmutableArray<Vector3d> vertices, ImmutableArray<Face> faces)
@@ -38,4 +44,54 @@ public sealed class Solid
 
     /// <summary>Faces.</summary>
     public ImmutableArray<Face> Faces { get; }
+
+    /// <summary>Volume, m³.</summary>
+    public double Volume => Measures.Volume(this);
+
+    /// <summary>Area of all faces, m².</summary>
+    public double Area => Measures.Area(this, null);
+
+    /// <summary>Centre of volume, metres.</summary>
+    public Vector3d Centroid => Measures.Centroid(this);
+
+    /// <summary>The smallest box along the axes that holds the body, metres.</summary>
+    public (Vector3d Min, Vector3d Max) Bounds => Measures.Bounds(Vertices.AsSpan());
+
+    /// <summary>Number of separate bodies: parts that hang together by edges of their faces. Hollows do not count.</summary>
+    public int ComponentCount => Components.Count(this);
+
+    /// <summary>A box with its sides along the axes.</summary>
+    public static Solid Box(Vector3d min, Vector3d max, FaceOrigin origin = FaceOrigin.Stock) =>
+        Hexahedron.Box(min, max, origin);
+
+    /// <summary>Area of the faces of one origin, m².</summary>
+    public double AreaOf(FaceOrigin origin) => Measures.Area(this, origin);
+
+    /// <summary>
+    /// Keeps what is below the plane. Corners within <see cref="RoundOff.Length"/> of the plane count as on it; a face that
+    /// lies on it keeps its own origin.
+    /// </summary>
+    /// <param name="plane">The cut; its normal points out of what is kept.</param>
+    /// <param name="origin">What the new face counts as.</param>
+    public SolidResult Cut(Plane plane, FaceOrigin origin) => SolidCutting.Mine.Cut(this, plane, origin);
+
+    /// <summary>Takes away what lies inside the cutter. A cutter that misses or merely touches gives the same solid.</summary>
+    public SolidResult Subtract(ConvexCutter cutter) => SolidCutting.Mine.Subtract(this, cutter);
+
+    /// <summary>Keeps what lies inside the cutter.</summary>
+    public SolidResult Intersect(ConvexCutter cutter) => SolidCutting.Mine.Intersect(this, cutter);
+
+    /// <summary>The same body placed in other axes: its own coordinates are taken as the placement's local ones.</summary>
+    public Solid Placed(Placement placement) => new(
+        [.. Vertices.Select(placement.ToWorld)],
+        [.. Faces.Select(face => face with { Plane = placement.ToWorld(face.Plane) })]);
+
+    /// <summary>Triangles for pictures, with flat shading. Closed once vertices at equal places are welded.</summary>
+    public TriangleMesh Triangulate() => Triangulation.Of(this);
+
+    /// <summary>
+    /// Faults that would make a file of it useless, each as a plain sentence; empty when it is closed (also after rounding
+    /// to 32-bit floats), finite, outward, and planar within <see cref="RoundOff.Planarity"/>.
+    /// </summary>
+    public ImmutableArray<string> Audit() => SolidAudit.Of(this);
 }

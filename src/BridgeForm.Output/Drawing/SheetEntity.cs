@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+
+namespace BridgeForm.Output.Drawing;
+
+/// <summary>A point of the page: X to the right, Y upwards, metres at true size.</summary>
+public readonly record struct SheetPoint(double X, double Y);
+
+/// <summary>A corner of a polyline. Metres.</summary>
+/// <param name="X">To the right.</param>
+/// <param name="Y">Upwards.</param>
+/// <param name="Bulge">
+/// Tangent of a quarter of the angle that the arc to the next corner turns through; positive to the left
+/// (counter-clockwise), 0 for a straight line.
+/// </param>
+public readonly record struct SheetVertex(double X, double Y, double Bulge = 0);
+
+/// <summary>Something drawn on a sheet.</summary>
+/// <param name="Layer">Name of the layer it lies on.</param>
+public abstract record SheetEntity(string Layer);
+
+/// <summary>A straight line.</summary>
+public sealed record SheetLine(string Layer, SheetPoint From, SheetPoint To) : SheetEntity(Layer);
+
+/// <summary>A row of straight lines and arcs.</summary>
+/// <param name="Layer">Name of the layer.</param>
+/// <param name="Vertices">Corners; of a closed polyline the last does not repeat the first.</param>
+/// <param name="Closed">Runs back from the last corner to the first.</param>
+public sealed record SheetPolyline(string Layer, ImmutableArray<SheetVertex> Vertices, bool Closed) : SheetEntity(Layer);
+
+/// <summary>A full circle.</summary>
+public sealed record SheetCircle(string Layer, SheetPoint Center, double Radius) : SheetEntity(Layer);
+
+/// <summary>Part of a circle, counter-clockwise from <paramref name="Start"/> to <paramref name="End"/>, radians from +X.</summary>
+public sealed record SheetArc(string Layer, SheetPoint Center, double Radius, double Start, double End)
+    : SheetEntity(Layer);
+
+/// <summary>One line of text, not turned.</summary>
+/// <param name="Layer">Name of the layer.</param>
+/// <param name="At">Left end of its base line.</param>
+/// <param name="Height">Height of a capital letter, metres.</param>
+/// <param name="Text">Any characters; writers encode them as their format asks.</param>
+public sealed record SheetText(string Layer, SheetPoint At, double Height, string Text) : SheetEntity(Layer)
+{
+    /// <summary>
+    /// Advance of one character as a share of the text's height: that of the widest common drawing fonts, so that a
+    /// box made with it is never too small. Common practice, no source.
+    /// </summary>
+    public const double Advance = 1.0;
+
+    /// <summary>Share of the height that letters may reach below the base line.</summary>
+    public const double Descent = 0.35;
+
+    /// <summary>Largest width the text may take, metres.</summary>
+    public double Width => WidthOf(Text.Length, Height);
+
+    /// <summary>Largest width of so many characters of that height, metres.</summary>
+    public static double WidthOf(int characters, double height) => characters * height * Advance;
+}
+
+/// <summary>A distance between two points, with a line beside them and its value on it.</summary>
+/// <param name="Layer">Name of the layer.</param>
+/// <param name="From">First point measured.</param>
+/// <param name="To">Second point measured.</param>
+/// <param name="Line">A point on the dimension line, which is parallel to the line measured.</param>
+/// <param name="Height">Height of the text, metres.</param>
+/// <param name="Text">The value as people read it.</param>
+public sealed record SheetDimension(
+    string Layer, SheetPoint From, SheetPoint To, SheetPoint Line, double Height, string Text) : SheetEntity(Layer);

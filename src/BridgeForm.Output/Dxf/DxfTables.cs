@@ -1,0 +1,141 @@
+using System.Collections.Immutable;
+using BridgeForm.Output.Drawing;
+using static BridgeForm.Output.Dxf.DxfHandles;
+
+namespace BridgeForm.Output.Dxf;
+
+/// <summary>The TABLES section: nine tables, each needed by readers of AC1015 even where nothing uses it.</summary>
+internal static class DxfTables
+{
+    private const string Continuous = "Continuous";
+    private const string Standard = "Standard";
+
+    /// <summary>Writes the section.</summary>
+    /// <param name="tags">Where to.</param>
+    /// <param name="layers">Layers besides layer 0.</param>
+    /// <param name="box">Extents of the drawing in its own unit; the opening view is set to it.</param>
+    public static void Write(DxfTags tags, ImmutableArray<SheetLayer> layers, SheetBox box)
+    {
+        Table(tags, "VPORT", ViewportTable, 1);
+        Viewport(tags, box);
+        EndTable(tags);
+        Table(tags, "LTYPE", LinetypeTable, 3);
+        Linetype(tags, LinetypeByBlock, "ByBlock");
+        Linetype(tags, LinetypeByLayer, "ByLayer");
+        Linetype(tags, LinetypeContinuous, Continuous);
+        EndTable(tags);
+        Table(tags, "LAYER", LayerTable, layers.Length + 1);
+        Layer(tags, FirstLayer, "0", DxfColours.White);
+        for (var i = 0; i < layers.Length; i++)
+        {
+            Layer(tags, FirstLayer + 1 + i, layers[i].Name, DxfColours.Of(layers[i].Purpose));
+        }
+
+        EndTable(tags);
+        Table(tags, "STYLE", StyleTable, 1);
+        Style(tags);
+        EndTable(tags);
+        Table(tags, "VIEW", ViewTable, 0);
+        EndTable(tags);
+        Table(tags, "UCS", UcsTable, 0);
+        EndTable(tags);
+        Table(tags, "APPID", AppIdTable, 1);
+        Record(tags, "APPID", AppId, AppIdTable, "AcDbRegAppTableRecord", "ACAD");
+        EndTable(tags);
+        DimStyles(tags);
+        Table(tags, "BLOCK_RECORD", BlockRecordTable, 2);
+        Record(tags, "BLOCK_RECORD", ModelSpace, BlockRecordTable, "AcDbBlockTableRecord", "*Model_Space", flags: false);
+        Record(tags, "BLOCK_RECORD", PaperSpace, BlockRecordTable, "AcDbBlockTableRecord", "*Paper_Space", flags: false);
+        EndTable(tags);
+    }
+
+    private static void Table(DxfTags tags, string name, int handle, int count)
+    {
+        tags.Add(0, "TABLE");
+        tags.Add(2, name);
+        tags.Handle(5, handle);
+        tags.Add(330, "0");
+        tags.Add(100, "AcDbSymbolTable");
+        tags.Add(70, count);
+    }
+
+    private static void EndTable(DxfTags tags) => tags.Add(0, "ENDTAB");
+
+    private static void Record(
+        DxfTags tags, string type, int handle, int owner, string subclass, string name, bool flags = true)
+    {
+        tags.Add(0, type);
+        tags.Handle(5, handle);
+        tags.Handle(330, owner);
+        tags.Add(100, "AcDbSymbolTableRecord");
+        tags.Add(100, subclass);
+        tags.Add(2, name);
+        if (flags)
+        {
+            tags.Add(70, 0);
+        }
+    }
+
+    private static void Viewport(DxfTags tags, SheetBox box)
+    {
+        Record(tags, "VPORT", DxfHandles.Viewport, ViewportTable, "AcDbViewportTableRecord", "*Active");
+        Pair(tags, 10, 0, 0);
+        Pair(tags, 11, 1, 1);
+        Pair(tags, 12, (box.MinX + box.MaxX) / 2, (box.MinY + box.MaxY) / 2);
+        tags.Point(16, 0, 0);
+        tags.Add(36, 1.0);
+        tags.Add(40, Math.Max(box.MaxY - box.MinY, (box.MaxX - box.MinX) / 2));
+        tags.Add(41, 2.0);
+        tags.Add(42, 50.0);
+    }
+
+    private static void Pair(DxfTags tags, int code, double x, double y)
+    {
+        tags.Add(code, x);
+        tags.Add(code + 10, y);
+    }
+
+    private static void Linetype(DxfTags tags, int handle, string name)
+    {
+        Record(tags, "LTYPE", handle, LinetypeTable, "AcDbLinetypeTableRecord", name);
+        tags.Add(3, string.Empty);
+        tags.Add(72, 65);
+        tags.Add(73, 0);
+        tags.Add(40, 0.0);
+    }
+
+    private static void Layer(DxfTags tags, int handle, string name, int colour)
+    {
+        Record(tags, "LAYER", handle, LayerTable, "AcDbLayerTableRecord", name);
+        tags.Add(62, colour);
+        tags.Add(6, Continuous);
+    }
+
+    private static void Style(DxfTags tags)
+    {
+        Record(tags, "STYLE", DxfHandles.Style, StyleTable, "AcDbTextStyleTableRecord", Standard);
+        tags.Add(40, 0.0);
+        tags.Add(41, 1.0);
+        tags.Add(50, 0.0);
+        tags.Add(71, 0);
+        tags.Add(42, 1.0);
+        tags.Add(3, "txt");
+        tags.Add(4, string.Empty);
+    }
+
+    /// <summary>The one table whose records carry their handle under code 105 and whose head has a subclass of its own.</summary>
+    private static void DimStyles(DxfTags tags)
+    {
+        Table(tags, "DIMSTYLE", DimStyleTable, 1);
+        tags.Add(100, "AcDbDimStyleTable");
+        tags.Add(0, "DIMSTYLE");
+        tags.Handle(105, DimStyle);
+        tags.Handle(330, DimStyleTable);
+        tags.Add(100, "AcDbSymbolTableRecord");
+        tags.Add(100, "AcDbDimStyleTableRecord");
+        tags.Add(2, Standard);
+        tags.Add(70, 0);
+        tags.Handle(340, DxfHandles.Style);
+        EndTable(tags);
+    }
+}

@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using BridgeForm.Frames;
+using BridgeForm.Pieces;
+using BridgeForm.Project;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Output.Profiles;
+
+/// <summary>What is written below the drawing of a piece.</summary>
+internal static class PieceNotes
+{
+    /// <summary>Lines are wrapped at no fewer characters than this, so that a short piece does not get a tall column.</summary>
+    private const int ShortestLine = 48;
+
+    /// <summary>All notes, wrapped to a number of characters.</summary>
+    public static ImmutableArray<string> Of(Piece piece, PeopleUnits units, int characters)
+    {
+        var inches = units.System == UnitSystem.Imperial;
+        string[] notes =
+        [
+            $"{piece.Mark}  {RoleName.Of(piece.Role)}  {piece.Occurrences.Length} off",
+            $"Stock: {piece.Stock}, {piece.Section} ({units.Length(piece.Shape.Thickness)} x {units.Length(piece.Shape.Width)}),"
+                + $" blank {units.Length(piece.BlankLength)} long",
+            EndNote("Near end (left)", piece.Near, units),
+            EndNote("Far end (right)", piece.Far, units),
+            $"Face up: {FaceUp(piece)}. Grain runs left to right.",
+            inches ? "Units: inches" : "Units: millimetres",
+            Caution.Text,
+        ];
+        return [.. notes.SelectMany(note => Wrapped(note, Math.Max(characters, ShortestLine)))];
+    }
+
+    private static string EndNote(string end, EndCut cut, PeopleUnits units) =>
+        $"{end}: mitre {units.Angle(cut.Mitre)}, bevel {units.Angle(cut.Bevel)}, edge line {units.Angle(cut.Edge)}, "
+        + (cut.InReach ? "in reach of the saw"
+            : cut.Wedge is < 0 or > 0 ? $"out of reach: wedge {units.Angle(cut.Wedge)}"
+            : "out of reach: cut to a template");
+
+    /// <summary>The face in the page, by the axes of each role: Z of the piece points at the reader.</summary>
+    private static string FaceUp(Piece piece) => piece.Role switch
+    {
+        Role.Base => piece.Shape.Channels.Any(c => c.Face == StockFace.MinusZ) ? "upper face" : "face towards A",
+        Role.Post or Role.Brace => "face towards B",
+        Role.Rail => "inward face",
+        Role.Stringer => "right face",
+        Role.Board or Role.Cap or Role.Tread or Role.Packer => "upper face",
+        _ => throw new NotSupportedException(piece.Role.ToString()),
+    };
+
+    private static IEnumerable<string> Wrapped(string text, int characters)
+    {
+        var line = string.Empty;
+        foreach (var word in text.Split(' '))
+        {
+            if (line.Length > 0 && line.Length + 1 + word.Length > characters)
+            {
+                yield return line;
+                line = string.Empty;
+            }
+
+            line = line.Length == 0 ? word : line + " " + word;
+        }
+
+        yield return line;
+    }
+}

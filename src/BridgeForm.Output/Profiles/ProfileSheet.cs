@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using BridgeForm.Output.Drawing;
+using BridgeForm.Pieces;
+
+namespace BridgeForm.Output.Profiles;
+
+/// <summary>
+/// The drawing of one piece at true size: the wide face at +Z in the page with its lower left corner at the origin and the
+/// length along +X; below it each narrow face that has channels or holes; below them the notes.
+/// </summary>
+public static class ProfileSheet
+{
+    /// <summary>Clear space between a view and what stands below it, metres.</summary>
+    private const double Space = 0.012;
+
+    /// <summary>The drawing of a piece.</summary>
+    /// <param name="piece">A piece whose solid is closed.</param>
+    /// <param name="units">How lengths and angles are written.</param>
+    public static Sheet Of(Piece piece, PeopleUnits units)
+    {
+        var edges = new SolidEdges(piece.Solid);
+        var outline = WideView.Outline(piece, edges);
+        var (dx, dy) = (-outline.Min(l => l.Min(p => p.X)), -outline.Min(l => l.Min(p => p.Y)));
+        var length = outline.Max(l => l.Max(p => p.X)) + dx;
+
+        var entities = ImmutableArray.CreateBuilder<SheetEntity>();
+        var bottom = Add(entities, WideView.Of(piece, edges, outline, p => new SheetPoint(p.X + dx, p.Y + dy), units));
+        foreach (var face in NarrowView.FacesWorthDrawing(piece.Shape))
+        {
+            bottom = Add(entities, NarrowView.Of(piece, face, dx, bottom - Space, units));
+        }
+
+        var characters = (int)(length / SheetText.WidthOf(1, LabelRows.TextHeight));
+        var notes = PieceNotes.Of(piece, units, characters);
+        entities.AddRange(LabelRows.Column(ProfileLayers.Text, notes, bottom - Space).Texts);
+        return new Sheet(piece.Mark, ProfileLayers.All, entities.ToImmutable());
+    }
+
+    /// <summary>Adds a view and the labels below it.</summary>
+    /// <returns>Y below everything added.</returns>
+    private static double Add(ImmutableArray<SheetEntity>.Builder entities, ViewDrawing view)
+    {
+        var (labels, bottom) = LabelRows.Place(view.Labels, view.Bottom - Space);
+        entities.AddRange(view.Entities);
+        entities.AddRange(labels);
+        return bottom;
+    }
+}

@@ -1,0 +1,11 @@
+using System.Collections.Immutable;
+using BridgeForm.Output.Drawing;
+
+namespace BridgeForm.Output.Profiles;
+
+/// <summary>One view of a piece at its place on the page, and the labels that belong below it.</summary>
+internal sealed record ViewDrawing(ImmutableArray<SheetEntity> Entities, ImmutableArray<Label> Labels)
+{
+    /// <summary>Y of the lowest line drawn.</summary>
+    public double Bottom => Entities.Aggregate(SheetBox.Empty, (box, e) => box.Union(EntityBox.Of(e))).MinY;
+}

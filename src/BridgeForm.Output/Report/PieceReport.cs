@@ -1,0 +1,77 @@
+using System.Text.Json;
+using BridgeForm.Pieces;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Output.Report;
+
+/// <summary>One entry of <c>pieces</c>.</summary>
+internal static class PieceReport
+{
+    /// <summary>Writes a piece.</summary>
+    public static void Write(Utf8JsonWriter json, Piece piece)
+    {
+        json.WriteStartObject();
+        json.WriteString("mark", piece.Mark);
+        json.WriteString("role", RoleName.Of(piece.Role));
+        json.WriteNumber("quantity", piece.Occurrences.Length);
+        json.WriteString("stock", piece.Stock);
+        json.WriteString("section", piece.Section);
+        ReportJson.Number(json, "width", piece.Shape.Width);
+        ReportJson.Number(json, "thickness", piece.Shape.Thickness);
+        ReportJson.Number(json, "blank_length", piece.BlankLength);
+        ReportJson.Number(json, "volume", piece.Volume);
+        ReportJson.Number(json, "mass", piece.Mass);
+        ReportJson.Number(json, "cut_area", piece.CutArea);
+        ReportJson.Number(json, "exposed_cut_area", piece.ExposedCutArea);
+        ReportJson.List(json, "ends", [piece.Near, piece.Far], End);
+        ReportJson.List(json, "channels", piece.Shape.Channels, Channel);
+        ReportJson.List(json, "holes", piece.Shape.Holes, Hole);
+        json.WriteBoolean("routable", piece.NotRoutable.IsEmpty);
+        ReportJson.List(json, "not_routable", piece.NotRoutable, (j, reason) => j.WriteStringValue(reason));
+        ReportJson.List(json, "occurrences", piece.Occurrences, (j, o) => j.WriteStringValue(o.Id));
+        json.WriteEndObject();
+    }
+
+    private static void End(Utf8JsonWriter json, EndCut cut)
+    {
+        json.WriteStartObject();
+        ReportJson.Angle(json, "mitre_deg", cut.Mitre);
+        ReportJson.Angle(json, "bevel_deg", cut.Bevel);
+        ReportJson.Angle(json, "edge_deg", cut.Edge);
+        json.WriteBoolean("in_reach", cut.InReach);
+        ReportJson.Angle(json, "wedge_deg", cut.Wedge);
+        json.WriteEndObject();
+    }
+
+    /// <summary>The piece's X begins at the left end of a base, so a channel's place needs no change.</summary>
+    private static void Channel(Utf8JsonWriter json, Channel channel)
+    {
+        json.WriteStartObject();
+        json.WriteString("face", FaceName(channel.Face));
+        ReportJson.Number(json, "center", channel.Center);
+        ReportJson.Number(json, "width", channel.Width);
+        ReportJson.Number(json, "depth", channel.Depth);
+        ReportJson.Angle(json, "floor_slope_deg", Math.Atan(channel.FloorSlope));
+        json.WriteEndObject();
+    }
+
+    private static void Hole(Utf8JsonWriter json, Hole hole)
+    {
+        json.WriteStartObject();
+        json.WriteString("face", FaceName(hole.Face));
+        ReportJson.Number(json, "x", hole.X);
+        ReportJson.Number(json, "across", hole.Across);
+        ReportJson.Number(json, "diameter", hole.Diameter);
+        ReportJson.Number(json, "depth", hole.Depth);
+        json.WriteEndObject();
+    }
+
+    private static string FaceName(StockFace face) => face switch
+    {
+        StockFace.MinusY => "-y",
+        StockFace.PlusY => "+y",
+        StockFace.MinusZ => "-z",
+        StockFace.PlusZ => "+z",
+        _ => throw new ArgumentOutOfRangeException(nameof(face), face, "No such face."),
+    };
+}

@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+
+namespace BridgeForm.Output.Report;
+
+/// <summary>Writes <c>report.json</c>: everything the program found, SI units, angles in degrees under keys that end in <c>_deg</c>.</summary>
+public static class ReportWriter
+{
+    private const int FormatVersion = 1;
+
+    /// <summary>Writes the report; the stream stays open. Same model, same bytes.</summary>
+    /// <param name="model">The bridge.</param>
+    /// <param name="files">Paths of the files written beside it, relative to the output folder, with forward slashes.</param>
+    /// <param name="stream">Where to.</param>
+    public static void Write(BridgeModel model, ImmutableArray<string> files, Stream stream)
+    {
+        using var json = new Utf8JsonWriter(stream, ReportJson.Options);
+        json.WriteStartObject();
+        json.WriteString("format", "bridgeform-report");
+        json.WriteNumber("version", FormatVersion);
+        json.WriteString("name", model.Parameters.Name);
+        json.WriteString("caution", Caution.Text);
+        RopeReport.Ropes(json, model);
+        RopeReport.Nodes(json, model);
+        ReportJson.List(json, "pieces", model.Pieces, PieceReport.Write);
+        ReportJson.List(json, "cases", model.Cases, CaseReport.Write);
+        ReportJson.List(json, "checks", model.Checks, CheckReport.Write);
+        ReportJson.List(json, "stock", ImmutableArray<string>.Empty, (j, s) => j.WriteStringValue(s));
+        ReportJson.List(json, "files", files, (j, file) => j.WriteStringValue(file));
+        json.WriteEndObject();
+    }
+}

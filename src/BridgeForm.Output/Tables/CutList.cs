@@ -1,0 +1,53 @@
+using System.Globalization;
+using BridgeForm.Pieces;
+
+namespace BridgeForm.Output.Tables;
+
+/// <summary><c>cut-list.csv</c>: one row a piece.</summary>
+public static class CutList
+{
+    private static readonly string[] Head =
+    [
+        "Mark", "Quantity", "Role", "Stock", "Section", "Blank length", "Blank length (mm)",
+        "Near mitre (deg)", "Near bevel (deg)", "Near edge line (deg)", "Near cut", "Near wedge (deg)",
+        "Far mitre (deg)", "Far bevel (deg)", "Far edge line (deg)", "Far cut", "Far wedge (deg)",
+        "Channels", "Holes", "Mass each", "Mass each (kg)", "Cut area each (cm2)", "Occurrences",
+    ];
+
+    /// <summary>The table as text; degrees to 0.1, signed as the report's.</summary>
+    public static string Csv(BridgeModel model, PeopleUnits units) => CsvText.Of(Head, model.Pieces.Select(p => Row(p, units)));
+
+    private static IReadOnlyList<string> Row(Piece piece, PeopleUnits units) =>
+    [
+        piece.Mark,
+        Count(piece.Occurrences.Length),
+        RoleName.Of(piece.Role),
+        piece.Stock,
+        piece.Section,
+        units.Length(piece.BlankLength),
+        Millimetres(piece.BlankLength),
+        .. End(piece.Near),
+        .. End(piece.Far),
+        Count(piece.Shape.Channels.Length),
+        Count(piece.Shape.Holes.Length),
+        units.Mass(piece.Mass),
+        Numbers.Fixed(piece.Mass, 2),
+        Numbers.Fixed(piece.CutArea * 1e4, 1),
+        OccurrenceRanges.Of(piece.Occurrences.Select(o => o.Id)),
+    ];
+
+    private static IReadOnlyList<string> End(EndCut cut) =>
+    [
+        Degrees(cut.Mitre),
+        Degrees(cut.Bevel),
+        Degrees(cut.Edge),
+        cut.InReach ? "in reach" : cut.Wedge is < 0 or > 0 ? "wedge" : "template",
+        Degrees(cut.Wedge),
+    ];
+
+    private static string Count(int n) => n.ToString(CultureInfo.InvariantCulture);
+
+    private static string Degrees(double radians) => Numbers.Fixed(Numbers.Degrees(radians), 1);
+
+    private static string Millimetres(double metres) => Numbers.Fixed(metres * 1000, 1);
+}

@@ -1,0 +1,69 @@
+namespace BridgeForm.Solids;
+
+/// <summary>
+/// Turns diagonals between two triangles where the worse of the two gets a better shape. So a flat triangle with a vertex
+/// in the middle of its long side goes away, and so does a diagonal that another face has taken.
+/// </summary>
+internal static class EdgeFlips
+{
+    // Each flip makes the worse of two triangles better, so passes end by themselves; this bounds the time for round-off's sake.
+    private const int MostPasses = 20;
+
+    /// <summary>A gain in shape below this is round-off and not worth a flip.</summary>
+    private const double LeastGain = 1e-9;
+
+    public static void Improve(FlatPoint[] flat, EdgeTable taken, Span<int> corners)
+    {
+        if (corners.Length < 6) return;
+        var owners = new EdgeTable();
+        for (var t = 0; t < corners.Length; t += 3)
+        {
+            if (!Own(owners, corners, t)) return;
+        }
+
+        for (var (pass, changed) = (0, true); changed && pass < MostPasses; pass++)
+        {
+            changed = false;
+            for (var i = 0; i < corners.Length; i++) changed |= TryFlip(flat, taken, corners, owners, i);
+        }
+    }
+
+    private static bool Own(EdgeTable owners, Span<int> corners, int triangle)
+    {
+        for (var k = 0; k < 3; k++)
+        {
+            var (a, b) = (corners[triangle + k], corners[triangle + ((k + 1) % 3)]);
+            if (owners.Find(a, b) >= 0) return false;
+            owners.Slot(a, b) = triangle;
+        }
+
+        return true;
+    }
+
+    private static bool TryFlip(FlatPoint[] flat, EdgeTable taken, Span<int> corners, EdgeTable owners, int corner)
+    {
+        var t = corner - (corner % 3);
+        var (a, b, c) = (corners[corner], corners[t + ((corner + 1) % 3)], corners[t + ((corner + 2) % 3)]);
+        var other = owners.Find(b, a);
+        if (other < 0) return false;
+        var d = corners[other] + corners[other + 1] + corners[other + 2] - a - b;
+        if (c == d || owners.Find(c, d) >= 0 || owners.Find(d, c) >= 0 || taken.Undirected(c, d) >= 0) return false;
+        var now = Math.Min(FlatPoint.Shape(flat[a], flat[b], flat[c]), FlatPoint.Shape(flat[b], flat[a], flat[d]));
+        var then = Math.Min(FlatPoint.Shape(flat[a], flat[d], flat[c]), FlatPoint.Shape(flat[d], flat[b], flat[c]));
+        var wanted = taken.Undirected(a, b) >= 0 ? RoundOff.Parallel : now + LeastGain;
+        if (!(then > wanted)) return false;
+        owners.Slot(a, b) = -1;
+        owners.Slot(b, a) = -1;
+        Replace(owners, corners, t, a, d, c);
+        Replace(owners, corners, other, d, b, c);
+        return true;
+    }
+
+    private static void Replace(EdgeTable owners, Span<int> corners, int at, int a, int b, int c)
+    {
+        (corners[at], corners[at + 1], corners[at + 2]) = (a, b, c);
+        owners.Slot(a, b) = at;
+        owners.Slot(b, c) = at;
+        owners.Slot(c, a) = at;
+    }
+}

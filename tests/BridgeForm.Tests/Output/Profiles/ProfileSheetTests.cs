@@ -1,0 +1,159 @@
+using BridgeForm.Output.Drawing;
+using BridgeForm.Output.Profiles;
+using BridgeForm.Pieces;
+using BridgeForm.Tests.Output.Samples;
+
+namespace BridgeForm.Tests.Output.Profiles;
+
+public sealed class ProfileSheetTests
+{
+    /// <summary>Metres and square metres: far above round-off, far below any tool.</summary>
+    private const double Close = 1e-9;
+
+    public static TheoryData<string> Marks => [.. All.Keys];
+
+    internal static IReadOnlyDictionary<string, Piece> All { get; } = new[]
+    {
+        SamplePieces.Post, SamplePieces.Rail, SamplePieces.Board, SamplePieces.Base, SamplePieces.FlatBase,
+        SamplePieces.BaseWithFloor(0.1) with { Mark = "B3" },
+    }.ToDictionary(p => p.Mark, StringComparer.Ordinal);
+
+    [Theory]
+    [InlineData("P1L")]
+    [InlineData("B1")]
+    public void Outline_of_a_piece_with_square_sides_encloses_its_volume(string mark)
+    {
+        var piece = All[mark];
+        var outline = Polylines(mark, ProfileLayers.Outline)[0];
+        Assert.Equal(piece.Volume / piece.Shape.Thickness, Area(outline), Close);
+    }
+
+    [Theory]
+    [MemberData(nameof(Marks))]
+    public void Outline_begins_at_the_origin_and_is_as_long_as_the_wide_face(string mark)
+    {
+        var outline = Polylines(mark, ProfileLayers.Outline)[0];
+        var top = All[mark].Solid.Faces.Single(f => f.Plane.Normal.Z > 0.999999).Loops[0].Select(v => All[mark].Solid.Vertices[v].X).ToList();
+        Assert.True(outline.Closed);
+        Assert.Equal(0, outline.Vertices.Min(v => v.X), Close);
+        Assert.Equal(0, outline.Vertices.Min(v => v.Y), Close);
+        Assert.Equal(top.Max() - top.Min(), outline.Vertices.Max(v => v.X), Close);
+        Assert.True(Area(outline) > 0);
+    }
+
+    [Fact]
+    public void Foot_mitred_by_eight_degrees_leaves_the_high_corner_at_the_origin()
+    {
+        var outline = Polylines("P1L", ProfileLayers.Outline)[0];
+        var low = outline.Vertices.Where(v => v.Y < 0.001).Min(v => v.X);
+        Assert.Equal(SamplePieces.Wide * Math.Tan(SamplePieces.Radians(8)), low, Close);
+    }
+
+    [Fact]
+    public void Parallel_bevels_are_two_lines_on_the_far_side_with_their_angle()
+    {
+        var lines = Entities<SheetLine>("R1", ProfileLayers.Bevel);
+        var texts = Entities<SheetText>("R1", ProfileLayers.Bevel).Select(t => t.Text).ToList();
+        var shift = SamplePieces.Thin * Math.Tan(SamplePieces.Radians(4));
+        Assert.Equal([shift, (33 * SamplePieces.Inch)], lines.Select(l => l.From.X).Order(), (a, b) => Math.Abs(a - b) < 1e-8);
+        Assert.All(lines, l => Assert.Equal(l.From.X, l.To.X, Close));
+        Assert.Equal(["Bevel 4.0°", "Bevel 4.0°"], texts);
+    }
+
+    [Fact]
+    public void Square_ends_have_no_bevel() => Assert.Empty(Entities<SheetEntity>("P1L", ProfileLayers.Bevel));
+
+    [Fact]
+    public void Notches_of_a_base_are_in_the_outline_and_drawn_again_in_the_narrow_face()
+    {
+        var outlines = Polylines("B1", ProfileLayers.Outline);
+        Assert.Equal(12, outlines[0].Vertices.Length);
+        Assert.Equal(2, outlines.Count);
+        Assert.Equal(56 * SamplePieces.Inch * SamplePieces.Wide, Area(outlines[1]), Close);
+        Assert.True(outlines[1].Vertices.Max(v => v.Y) < 0);
+
+        var pockets = Polylines("B1", ProfileLayers.Channel);
+        Assert.Equal(2, pockets.Count);
+        Assert.All(pockets, p => Assert.Equal(0.875 * SamplePieces.Inch * SamplePieces.Wide, Area(p), Close));
+        Assert.Equal(6 * SamplePieces.Inch, pockets[0].Vertices.Average(v => v.X), Close);
+        Assert.Equal(2, Entities<SheetText>("B1", ProfileLayers.Channel).Count(t => t.Text.Contains("0.625 in deep", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Centre_line_and_knife_lines_stand_at_half_the_width()
+    {
+        var x = Entities<SheetLine>("B1", ProfileLayers.Mark).Select(l => l.From.X / SamplePieces.Inch).Order().ToList();
+        Assert.Equal([5.5625, 6, 6.4375, 49.5625, 50, 50.4375], x, (a, b) => Math.Abs(a - b) < 1e-9);
+    }
+
+    [Fact]
+    public void Keeper_holes_are_circles_in_the_narrow_face()
+    {
+        var circles = Entities<SheetCircle>("B1", ProfileLayers.Drill);
+        var face = Polylines("B1", ProfileLayers.Outline)[1];
+        Assert.Equal(4, circles.Count);
+        Assert.All(circles, c => Assert.Equal(face.Vertices.Average(v => v.Y), c.Center.Y, Close));
+        Assert.Equal(4, Entities<SheetText>("B1", ProfileLayers.Drill).Count(t => string.Equals(t.Text, "⌀ 0.25 in 2 in deep", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Channel_in_the_wide_face_is_a_pocket_of_the_first_view()
+    {
+        var pocket = Assert.Single(Polylines("B2", ProfileLayers.Channel));
+        Assert.Equal(1 * SamplePieces.Inch * SamplePieces.Wide, Area(pocket), Close);
+        Assert.Single(Polylines("B2", ProfileLayers.Outline));
+        var circle = Assert.Single(Entities<SheetCircle>("B2", ProfileLayers.Drill));
+        Assert.Equal((SamplePieces.Wide / 2) + (0.5 * SamplePieces.Inch), circle.Center.Y, Close);
+    }
+
+    [Fact]
+    public void Sloped_floor_shows_its_far_edge()
+    {
+        var lines = Entities<SheetLine>("B3", ProfileLayers.Bevel);
+        var depth = (0.625 * SamplePieces.Inch) - (0.1 * SamplePieces.Wide / 2);
+        Assert.Equal(2, lines.Count);
+        Assert.All(lines, l => Assert.Equal(depth, l.From.Y, Close));
+    }
+
+    [Fact]
+    public void Drilled_hole_is_no_outline()
+    {
+        (double, double)[] outline = [(0, -0.05), (1, -0.05), (1, 0.05), (0, 0.05)];
+        (double, double)[] hole = [(0.45, -0.01), (0.55, -0.01), (0.55, 0.01), (0.45, 0.01)];
+        var piece = SamplePieces.Post with { Solid = Prism.WithHole(outline, hole, SamplePieces.Thin) };
+        var sheet = ProfileSheet.Of(piece, SampleUnits.Imperial);
+        Assert.Single(sheet.Entities.OfType<SheetPolyline>());
+    }
+
+    [Theory]
+    [MemberData(nameof(Marks))]
+    public void Texts_touch_neither_wood_nor_each_other(string mark)
+    {
+        var sheet = ProfileSheet.Of(All[mark], SampleUnits.Imperial);
+        var texts = sheet.Entities.OfType<SheetText>().Select(t => EntityBox.Of(t)).ToList();
+        var drawn = sheet.Entities.Where(e => e is not SheetText).Select(EntityBox.Of).ToList();
+        Assert.All(texts, t => Assert.DoesNotContain(drawn, d => d.Overlaps(t)));
+        Assert.All(texts, t => Assert.Single(texts, u => u.Overlaps(t)));
+    }
+
+    [Theory]
+    [MemberData(nameof(Marks))]
+    public void Notes_say_what_the_maker_needs(string mark)
+    {
+        var notes = string.Join(' ', Entities<SheetText>(mark, ProfileLayers.Text).Select(t => t.Text));
+        Assert.Contains(mark, notes, StringComparison.Ordinal);
+        Assert.Contains(All[mark].Section, notes, StringComparison.Ordinal);
+        Assert.Contains("Units: inches", notes, StringComparison.Ordinal);
+        Assert.Contains(Caution.Text, notes, StringComparison.Ordinal);
+    }
+
+    private static List<SheetPolyline> Polylines(string mark, string layer) => Entities<SheetPolyline>(mark, layer);
+
+    private static List<T> Entities<T>(string mark, string layer)
+        where T : SheetEntity =>
+        [.. ProfileSheet.Of(All[mark], SampleUnits.Imperial).Entities.OfType<T>().Where(e => string.Equals(e.Layer, layer, StringComparison.Ordinal))];
+
+    /// <summary>Shoelace formula; positive when counter-clockwise.</summary>
+    private static double Area(SheetPolyline p) => p.Vertices
+        .Zip(p.Vertices.Skip(1).Append(p.Vertices[0]), (a, b) => ((a.X * b.Y) - (b.X * a.Y)) / 2).Sum();
+}

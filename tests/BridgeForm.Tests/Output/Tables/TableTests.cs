@@ -1,0 +1,99 @@
+using BridgeForm.Output.Tables;
+using BridgeForm.Tests.Output.Samples;
+
+namespace BridgeForm.Tests.Output.Tables;
+
+public sealed class TableTests
+{
+    [Fact]
+    public void Cut_list_has_a_row_for_each_piece_and_the_caution()
+    {
+        var rows = Read(CutList.Csv(SampleModel.Small, SampleUnits.Imperial));
+        Assert.Equal(["Mark", "B1", "P1L", "R1", "D1", Caution.Text], rows.Select(r => r[0]));
+        Assert.All(rows, r => Assert.Equal(rows[0].Count, r.Count));
+    }
+
+    [Fact]
+    public void Cut_list_gives_lengths_twice_and_angles_to_a_tenth()
+    {
+        var rows = Read(CutList.Csv(SampleModel.Small, SampleUnits.Imperial));
+        var post = rows[0].Zip(rows[2]).ToDictionary(p => p.First, p => p.Second, StringComparer.Ordinal);
+        Assert.Equal("3", post["Quantity"]);
+        Assert.Equal("post", post["Role"]);
+        Assert.Equal("40 in", post["Blank length"]);
+        Assert.Equal("1016.0", post["Blank length (mm)"]);
+        Assert.Equal("8.0", post["Near mitre (deg)"]);
+        Assert.Equal("0.0", post["Far mitre (deg)"]);
+        Assert.Equal("F00-F02/post-left", post["Occurrences"]);
+    }
+
+    [Fact]
+    public void Cut_out_of_reach_says_how_it_is_made()
+    {
+        var piece = SamplePieces.Post with { Far = new(1.22, 0, 0, InReach: false, Wedge: 0.35), Near = new(0, 1, 1, InReach: false, Wedge: 0) };
+        var rows = Read(CutList.Csv(SampleModel.Small with { Pieces = [piece] }, SampleUnits.Imperial));
+        var row = rows[0].Zip(rows[1]).ToDictionary(p => p.First, p => p.Second, StringComparer.Ordinal);
+        Assert.Equal("wedge", row["Far cut"]);
+        Assert.Equal("20.1", row["Far wedge (deg)"]);
+        Assert.Equal("template", row["Near cut"]);
+    }
+
+    [Fact]
+    public void Rope_marks_stand_in_order_of_frames()
+    {
+        var rows = Read(RopeMarks.Csv(SampleModel.Small, SampleUnits.Imperial));
+        Assert.Equal(["F01", "35.4331 in", "900.0", "-0.7874 in", "-20.0", "0.00", "35.5 in", "901.7", "35.5157 in", "902.1"], rows[2]);
+        Assert.Equal(Caution.Text, rows[^1][0]);
+    }
+
+    [Theory]
+    [InlineData("F01/post-left F02/post-left F03/post-left", "F01-F03/post-left")]
+    [InlineData("F01/post-left F03/post-left F04/post-left", "F01 F03-F04/post-left")]
+    [InlineData("F01/post-left F01/post-right F02/post-left F02/post-right", "F01-F02/post-left; F01-F02/post-right")]
+    [InlineData("B99/board-1 B100/board-1", "B99-B100/board-1")]
+    public void Occurrences_are_shortened_to_runs(string ids, string expected) =>
+        Assert.Equal(expected, OccurrenceRanges.Of(ids.Split(' ')));
+
+    /// <summary>A reader of RFC 4180 with LF line ends.</summary>
+    private static List<List<string>> Read(string text)
+    {
+        Assert.EndsWith("\n", text, StringComparison.Ordinal);
+        var rows = new List<List<string>> { new() };
+        for (var at = 0; at < text.Length; at++)
+        {
+            var end = at;
+            var quoted = text[at] == '"';
+            if (quoted)
+            {
+                do
+                {
+                    end = text.IndexOf('"', end + 1) + 1;
+                }
+                while (end < text.Length && text[end] == '"');
+            }
+            else
+            {
+                end = text.IndexOfAny([',', '\n'], at);
+            }
+
+            var field = text[at..end];
+            rows[^1].Add(quoted ? field[1..^1].Replace("\"\"", "\"", StringComparison.Ordinal) : field);
+            Assert.Contains(text[end], ",\n");
+            if (text[end] == '\n' && end + 1 < text.Length)
+            {
+                rows.Add([]);
+            }
+
+            at = end;
+        }
+
+        return rows;
+    }
+
+    [Fact]
+    public void Quotes_and_commas_survive()
+    {
+        var rows = Read(CsvText.Of(["a", "b"], [["x, \"y\"", "z"]]));
+        Assert.Equal(["x, \"y\"", "z"], rows[1]);
+    }
+}
