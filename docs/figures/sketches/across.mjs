@@ -2,8 +2,8 @@ import { Sheet, frame, tan, cos, sin } from '../draw.mjs';
 
 /** Deck across: section along a bay, and section across the deck. */
 export default function across() {
-  const sheet = new Sheet(900, 330, 'Deck of treads on stringers: along a bay and across the bridge');
-  const p = frame(60, 215, 12.6), bay = 35, bt = 3.5;
+  const sheet = new Sheet(940, 300, 'Deck of treads on stringers: along a bay and across the bridge');
+  const p = frame(60, 175, 12.6), bay = 35, bt = 3.5;
   for (const x of [0, bay]) {
     sheet.shape('wood', p(x - bt / 2, 0), p(x + bt / 2, 0), p(x + bt / 2, -5), p(x - bt / 2, -5));
     sheet.line('axis', p(x, -7), p(x, 11));
@@ -21,9 +21,9 @@ export default function across() {
   sheet.measure(p(bay - 4, 0), p(bay - 4, 7), '', {});
   sheet.leader(p(bay - 6, -3), p(bay - 4, 1.2), 'deck thickness', { at: 'end', kind: 'm' });
   sheet.text(p(0, -6.9), 'base', { at: 'middle' }).text(p(bay, -6.9), 'base', { at: 'middle' });
-  sheet.text([p(bay / 2, 0)[0], 322], 'along a bay', { at: 'middle', kind: 'h' });
+  sheet.text([p(bay / 2, 0)[0], 288], 'along a bay', { at: 'middle', kind: 'h' });
 
-  const q = frame(730, 215, 7.2), foot = 17.75, lean = 8, side = 0.8;
+  const q = frame(765, 175, 7.2), foot = 17.75, lean = 8, side = 0.8;
   sheet.shape('wood', q(-22, 0), q(22, 0), q(22, -5), q(-22, -5));
   for (const s of [-1, 1]) {
     sheet.shape('wood', q(s * foot, 0), q(s * (foot + 3.53), 0), q(s * (foot + 3.53 + 17 * tan(lean)), 17), q(s * (foot + 17 * tan(lean)), 17));
@@ -35,6 +35,6 @@ export default function across() {
   sheet.line('ext', q(-w, 7), q(-w, 9.4)).line('ext', q(w, 7), q(w, 9.4));
   sheet.measure(q(w, -5), q(foot, -5), 'side_gap', { off: -16, slide: -6 });
   sheet.line('ext', q(w, 0), q(w, -5)).line('ext', q(foot, 0), q(foot, -5));
-  sheet.text([730, 322], 'across the bridge', { at: 'middle', kind: 'h' });
+  sheet.text([765, 288], 'across the bridge', { at: 'middle', kind: 'h' });
   return sheet;
 }

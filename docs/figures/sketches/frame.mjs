@@ -59,7 +59,7 @@ export default function frameFigure() {
   sheet.line('ext', p(brace.foot, top), p(brace.foot, top + 10.2));
   sheet.measure(p(0, top + 9.7), p(brace.foot, top + 9.7), 'brace.foot', { slide: -95 });
   sheet.measure(p(-29, bottom), p(-29, top), 'b', { off: 22 });
-  sheet.measure(p(0, top + 1.5), p(0, hn + 1.5), 'guard height', { off: 0, slide: 70, gap: 2 });
+  sheet.measure(p(0, top + 1.5), p(0, hn + 1.5), 'guard height', { slide: 70, gap: 2 });
   sheet.line('ext', p(-zc + 2.75, hn + 1.5), p(2, hn + 1.5));
 
   const slant = (s, d) => p(-(post.foot + s * sin(post.lean) - d * cos(post.lean)), top + s * cos(post.lean) + d * sin(post.lean));

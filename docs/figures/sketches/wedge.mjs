@@ -2,15 +2,15 @@ import { Sheet, along, cos, sin, tan } from '../draw.mjs';
 
 /** Plan of a saw table: a cut of 70° with the saw at 50° and a wedge of 20° between fence and stick. */
 export default function wedge() {
-  const sheet = new Sheet(900, 380, 'A wedge against the fence of a mitre saw, seen from above');
-  const turn = 20, saw = 50, pivot = [470, 120];
-  sheet.shape('tool', [60, 96], [840, 96], [840, 120], [60, 120]);
-  sheet.text([70, 113], 'fence');
+  const sheet = new Sheet(900, 345, 'A wedge against the fence of a mitre saw, seen from above');
+  const turn = 20, saw = 50, pivot = [470, 80];
+  sheet.shape('tool', [60, 56], [840, 56], [840, 80], [60, 80]);
+  sheet.text([70, 73], 'fence');
   const left = 90;
   const reach = (pivot[0] - left) / cos(turn);
   const tip = pivot, low = along(tip, 180 - turn, reach);
-  sheet.shape('shade', tip, [low[0], 120], low);
-  sheet.text([low[0] + 14, 160], 'wedge, 20°', { kind: 'm' });
+  sheet.shape('shade', tip, [low[0], 80], low);
+  sheet.text([low[0] + 14, 118], 'wedge', { kind: 'm' });
   const width = 62, down = along([0, 0], 90 - turn, width);
   const ahead = along(tip, -turn, 0);
   const bladeAt = s => along(tip, 90 + saw, s);
@@ -20,17 +20,16 @@ export default function wedge() {
   const stickLow = along(low, 180 - turn, 20);
   const lowEdge = [stickLow[0] + down[0], stickLow[1] + down[1]];
   sheet.shape('wood2', a, d, lowEdge, stickLow);
-  sheet.text([low[0] + 90, low[1] + 28], 'stick', {});
+  sheet.text([low[0] + 60, low[1] + 14], 'stick', {});
   sheet.line('cut', along(tip, 90 + saw, -70), bladeAt(cutTo + 60));
   sheet.text([along(tip, 90 + saw, -70)[0] + 8, along(tip, 90 + saw, -70)[1] + 4], 'blade', { kind: 's' });
-  sheet.line('ext', tip, [tip[0], 340]);
+  sheet.line('ext', tip, [tip[0], 300]);
   sheet.angle(tip, 90, 90 + saw, 205, 'saw at 50°', { gap: 10, turn: -10 });
   const square = along(tip, 90 - turn, 215);
   sheet.line('dash', tip, square);
   sheet.text([square[0] + 6, square[1] + 4], 'square to the stick', { kind: 's' });
-  sheet.angle(tip, 90 - turn, 90 + saw, 120, 'cut at 70° from square', { gap: 12, turn: -66, at: 'start' });
+  sheet.angle(tip, 90 - turn, 90 + saw, 120, 'cut: 70°', { gap: -30, at: 'middle' });
   sheet.angle(tip, 180 - turn, 180, 260, '20°', { gap: -44, at: 'middle' });
-  sheet.text([560, 250], 'angle of the wedge = angle of the cut − setting of the saw');
-  sheet.text([560, 270], 'The wedge changes the mitre only.');
+  sheet.text([450, 335], 'wedge = cut − setting of the saw; it changes the mitre only', { at: 'middle', kind: 'h' });
   return sheet;
 }
