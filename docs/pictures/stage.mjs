@@ -5,6 +5,7 @@ import { cameraFor } from './views.mjs';
 import { surroundings } from './surroundings.mjs';
 
 const width = 1600, height = 900;
+const sky = 0xdce8ee;
 const finer = 2; // drawn this many times larger, then reduced: smooth thin edges
 
 /** Renders /model.glb and returns it as the URL of a PNG. */
@@ -14,7 +15,8 @@ export async function picture(view) {
   dress(bridge);
 
   const scene = new THREE.Scene();
-  scene.background = new THREE.Color(0xdfe9ee);
+  scene.background = new THREE.Color(sky);
+  scene.fog = new THREE.Fog(sky, 25, 110);
   scene.add(bridge, surroundings(bridge), ...lights(new THREE.Box3().setFromObject(bridge)));
   return drawn(scene, cameraFor(view, bridge, width / height));
 }
@@ -55,8 +57,9 @@ function drawn(scene, camera) {
   renderer.setPixelRatio(finer);
   renderer.setSize(width, height);
   renderer.shadowMap.enabled = true;
-  renderer.shadowMap.type = THREE.PCFSoftShadowMap;
-  renderer.toneMapping = THREE.NeutralToneMapping;
+  renderer.shadowMap.type = THREE.PCFShadowMap;
+  renderer.toneMapping = THREE.ACESFilmicToneMapping;
+  renderer.toneMappingExposure = 0.92;
   renderer.render(scene, camera);
   const canvas = Object.assign(document.createElement('canvas'), { width, height });
   const context = canvas.getContext('2d');

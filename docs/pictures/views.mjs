@@ -3,7 +3,7 @@ import * as THREE from 'three';
 
 const margin = 0.94;
 const towards = {
-  'three-quarter': { from: [-0.62, 0.2, 0.6], fov: 30 },
+  'three-quarter': { from: [-0.6, 0.155, 0.72], fov: 27 },
   side: { from: [0, 0.05, 1], fov: 18 },
   end: { from: [-1, 0.06, 0], fov: 16 },
 };
