@@ -16,8 +16,9 @@ export async function picture(view) {
 
   const scene = new THREE.Scene();
   scene.background = new THREE.Color(sky);
-  scene.fog = new THREE.Fog(sky, 25, 110);
-  scene.add(bridge, surroundings(bridge), ...lights(new THREE.Box3().setFromObject(bridge)));
+  const box = new THREE.Box3().setFromObject(bridge), size = box.getSize(new THREE.Vector3()).length();
+  scene.fog = new THREE.Fog(sky, 2.5 * size, 11 * size);
+  scene.add(bridge, surroundings(bridge, 12 * size), ...lights(box));
   return drawn(scene, cameraFor(view, bridge, width / height));
 }
 

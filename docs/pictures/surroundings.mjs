@@ -3,11 +3,11 @@
 import * as THREE from 'three';
 
 const slope = 2.6; // metres from a bank's edge to the floor of the ravine, measured level
-const half = 120, steps = 220;
+const steps = 220;
 const grass = new THREE.Color(0x8c9a63), earth = new THREE.Color(0x85805c), water = new THREE.Color(0x7f9aa3);
 
-/** Ground under and around a bridge. */
-export function surroundings(bridge) {
+/** Ground under and around a bridge, `half` metres to every side. */
+export function surroundings(bridge, half) {
   const { from, to, bankA, bankB, floor } = measures(bridge);
   const ground = new THREE.PlaneGeometry(1, 1, steps, 1);
   const at = ground.attributes.position;

@@ -1,7 +1,7 @@
-// Cameras. Each view is a direction to look from; the distance is the least at which every part is in the picture.
+// Cameras. Each view is a direction to look from; the distance is the least at which all wood is in the picture.
 import * as THREE from 'three';
 
-const margin = 0.94;
+const margin = 0.88;
 const towards = {
   'three-quarter': { from: [-0.6, 0.155, 0.72], fov: 27 },
   side: { from: [0, 0.05, 1], fov: 18 },
@@ -51,11 +51,11 @@ function place(camera, target, direction, distance) {
   camera.updateMatrixWorld();
 }
 
-/** Corners of every part's box, in the world. */
+/** Corners of every wooden part's box, in the world; ropes may run out of the picture. */
 function corners(bridge) {
   const points = [];
   bridge.traverse(node => {
-    if (!node.isMesh) return;
+    if (!node.isMesh || node.parent.name === 'ropes') return;
     node.geometry.computeBoundingBox();
     const { min, max } = node.geometry.boundingBox;
     for (const x of [min.x, max.x]) for (const y of [min.y, max.y]) for (const z of [min.z, max.z]) {
