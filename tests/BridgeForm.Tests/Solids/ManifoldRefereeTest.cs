@@ -25,7 +25,7 @@ public class ManifoldRefereeTest
         var lines = new StringBuilder();
         for (var seed = FirstSeed; ours.Count < Members; seed++)
         {
-            var steps = AsPlanesAndCutters(RandomMember.Make(seed), out var min, out var max);
+            var steps = AsPlanesAndCutters(RandomMember.Make(seed, withinRoundOff: false), out var min, out var max);
             var result = steps.Aggregate((SolidResult)Solid.Box(min, max), (body, step) => body.Then(step.Apply));
             if (result.OrNull is not { } solid) continue;
             ours.Add((seed, solid.Volume));
