@@ -36,7 +36,9 @@ public static class Bridge
         }
 
         var lines = RopeRuns.Of(parameters, rope);
-        var context = new CheckContext(parameters, layout, rope, ContactSurveyor.Survey(layout, lines));
+        var masses = BridgeMasses.Of(layout);
+        var cases = LoadCases.All(LoadCaseInput.Of(parameters, rope, masses));
+        var context = new CheckContext(parameters, layout, rope, ContactSurveyor.Survey(layout, lines), masses, cases);
         model = new BridgeModel
         {
             Parameters = parameters,
@@ -47,11 +49,13 @@ public static class Bridge
             Pieces = pieces,
             Hoisting = Hoisting.Table(
                 rope,
-                BridgeMasses.Of(layout).FrameStageLoads(),
+                masses.FrameStageLoads(),
                 parameters.Site.ReferenceTemperature,
-                parameters.Site.Temperatures),
+                parameters.Site.Temperatures,
+                parameters.Site.A.Backstay,
+                parameters.Site.B.Backstay),
             Marks = RopeMarks.Of(rope, [.. layout.Poses.Select(f => f.Name)], parameters.Ropes.MarkingTension),
-            Cases = [],
+            Cases = cases,
             Checks = AllChecks.Of(context),
         };
         return true;

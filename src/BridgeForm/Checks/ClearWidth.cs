@@ -22,9 +22,7 @@ internal static class ClearWidth
     /// <summary>Metres.</summary>
     public static double Least(BridgeLayout layout)
     {
-        var post = layout.Parameters.Frames.Post;
-        var atDeck = post.Foot + (layout.Parameters.Deck.Thickness * Math.Tan(post.Lean));
-        var least = 2 * atDeck;
+        var least = DeckWidth.BetweenPosts(layout.Parameters);
         for (var bay = 1; bay <= layout.Bays; bay++)
         {
             var lowest = GuardRails.Of(layout, bay, Side.Right).First();
