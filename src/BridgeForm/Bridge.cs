@@ -6,6 +6,7 @@ using BridgeForm.Frames;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
+using BridgeForm.Stocking;
 
 namespace BridgeForm;
 
@@ -36,6 +37,7 @@ public static class Bridge
         }
 
         var lines = RopeRuns.Of(parameters, rope);
+        var stock = StockPlanner.Plan(pieces, parameters, parameters.PriceList);
         var context = new CheckContext(parameters, layout, rope, ContactSurveyor.Survey(layout, lines));
         model = new BridgeModel
         {
@@ -52,7 +54,8 @@ public static class Bridge
                 parameters.Site.Temperatures),
             Marks = RopeMarks.Of(rope, [.. layout.Poses.Select(f => f.Name)], parameters.Ropes.MarkingTension),
             Cases = [],
-            Checks = AllChecks.Of(context),
+            Checks = [.. AllChecks.Of(context), StockLengthCheck.Of(stock, parameters.Units)],
+            StockPlan = stock,
         };
         return true;
     }
