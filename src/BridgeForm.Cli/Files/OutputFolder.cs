@@ -40,7 +40,7 @@ internal sealed partial class OutputFolder : IDisposable
     }
 
     /// <summary>
-    /// Moves everything into place. Files of an earlier run named like a piece's, in a folder that this run fills, go away.
+    /// Moves everything into place. Files of an earlier run named like a piece's or a board's, in a folder that this run fills, go away.
     /// </summary>
     public void Commit()
     {
@@ -111,6 +111,6 @@ internal sealed partial class OutputFolder : IDisposable
             .ToList();
     }
 
-    [GeneratedRegex(@"^[A-Z][0-9]+[LR]?\.dxf$", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"^([A-Z][0-9]+[LR]?|board-[0-9]+)\.dxf$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex PieceFile();
 }

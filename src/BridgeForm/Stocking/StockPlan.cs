@@ -9,6 +9,9 @@ public sealed record StockPlan(ImmutableArray<StockJob> Jobs)
     /// <summary>All boards, numbered through from 1.</summary>
     public IEnumerable<PlannedBoard> Boards => Jobs.SelectMany(j => j.Boards);
 
+    /// <summary>How many boards to buy.</summary>
+    public int BoardCount => Jobs.Sum(j => j.Boards.Length);
+
     /// <summary>Pieces that no board on sale is long enough for; they are in no plan.</summary>
     public IEnumerable<PieceTooLong> TooLong => Jobs.SelectMany(j => j.TooLong);
 }
