@@ -7,6 +7,7 @@ using BridgeForm.Output.Profiles;
 using BridgeForm.Output.Report;
 using BridgeForm.Output.Router;
 using BridgeForm.Output.Tables;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Cli.Files;
 
@@ -46,7 +47,7 @@ internal static class OutputFiles
         if (kinds.Contains("tables"))
         {
             WriteText(output, "cut-list.csv", CutList.Csv(model, units));
-            WriteText(output, "rope-marks.csv", RopeMarks.Csv(model, units));
+            WriteText(output, "rope-marks.csv", RopeMarks.Csv(model, units with { Length = new QuantityText(model.Parameters.Units).Length }));
             WriteText(output, "stock-plan.csv", StockPlanTable.Csv(model, units));
             WriteText(output, "treatment.csv", TreatmentTable.Csv(model, units));
             WriteText(output, "hardware.csv", HardwareTable.Csv(model));

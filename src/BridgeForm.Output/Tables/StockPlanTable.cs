@@ -45,7 +45,7 @@ public static class StockPlanTable
             Count(board.Number),
             board.Stock,
             board.Section,
-            .. Both(board.Length, units),
+            .. Bought(board.Length, units),
             Count(board.Pieces.Length),
             string.Join("; ", board.Pieces.Select(p => $"{p.Mark} {units.Length(p.BlankLength)}")),
             .. Both(board.Leftover, units),
@@ -72,9 +72,9 @@ public static class StockPlanTable
         Count(job.Boards.Length),
         job.Stock,
         job.Section,
-        .. Both(job.Bought, units),
+        .. Bought(job.Bought, units),
         Count(job.Boards.Sum(b => b.Pieces.Length)),
-        string.Join("; ", job.Boards.GroupBy(b => b.Length).OrderBy(g => g.Key).Select(g => $"{Count(g.Count())} x {units.Length(g.Key)}")),
+        string.Join("; ", job.Boards.GroupBy(b => b.Length).OrderBy(g => g.Key).Select(g => $"{Count(g.Count())} x {OnSale(g.Key, units)}")),
         .. Both(job.Boards.Sum(b => b.Leftover), units),
         .. Both(job.Boards.Sum(b => b.Waste), units),
         job.ByPrice ? Money(job.Total) : string.Empty,
@@ -86,12 +86,12 @@ public static class StockPlanTable
     private static IReadOnlyList<string> Bound(StockJob job, PeopleUnits units) =>
     [
         "lower bound", string.Empty, job.Stock, job.Section,
-        .. job.ByPrice ? [string.Empty, string.Empty] : Both(job.Bound, units),
+        .. job.ByPrice ? [string.Empty, string.Empty] : Bought(job.Bound, units),
         .. Enumerable.Repeat(string.Empty, 6),
         job.ByPrice ? Money(job.Bound) : string.Empty,
         .. Enumerable.Repeat(string.Empty, 5),
         $"linear relaxation by column generation: no plan can do with less; in whole boards "
-            + (job.ByPrice ? Money(job.RoundedBound) : units.Length(job.RoundedBound))
+            + (job.ByPrice ? Money(job.RoundedBound) : OnSale(job.RoundedBound, units))
             + $"; this plan lies {Numbers.Fixed(job.Gap * 100, 2)} % above the bound",
     ];
 
@@ -100,7 +100,7 @@ public static class StockPlanTable
         "load",
         Count(plan.BoardCount),
         .. Enumerable.Repeat(string.Empty, 2),
-        .. Both(plan.Jobs.Sum(j => j.Bought), units),
+        .. Bought(plan.Jobs.Sum(j => j.Bought), units),
         Count(plan.Boards.Sum(b => b.Pieces.Length)),
         string.Empty,
         .. Both(plan.Boards.Sum(b => b.Leftover), units),
@@ -117,6 +117,16 @@ public static class StockPlanTable
 
     private static IReadOnlyList<string> Both(double metres, PeopleUnits units) =>
         [units.Length(metres), Numbers.Fixed(metres * 1000, 1)];
+
+    private static IReadOnlyList<string> Bought(double metres, PeopleUnits units) =>
+        [OnSale(metres, units), Numbers.Fixed(metres * 1000, 1)];
+
+    /// <summary>Lengths of boards as they are sold: in feet and inches, whole feet without inches; or in millimetres.</summary>
+    private static string OnSale(double metres, PeopleUnits units)
+    {
+        var text = new QuantityText(units.System).Length(metres);
+        return text.EndsWith(" ft 0 in", StringComparison.Ordinal) ? text[..^" 0 in".Length] : text;
+    }
 
     private static string Money(double price) => NumberText.Fixed(price, 2);
 

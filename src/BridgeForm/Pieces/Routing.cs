@@ -41,23 +41,29 @@ public static class Routing
 
     private static ImmutableArray<string> From(CutStock stock, StockFace face, double bit) =>
     [
-        .. Edge(stock.Near, face, "near end"),
-        .. Edge(stock.Far, face, "far end"),
-        .. stock.Rips.SelectMany(rip => Edge(rip, face, "ripped face")),
+        .. Ends(Edge(stock.Near, face), Edge(stock.Far, face)),
+        .. stock.Rips.Select(rip => Edge(rip, face)).OfType<string>().Select(fault => "ripped face " + fault).Distinct(StringComparer.Ordinal),
         .. stock.Channels.SelectMany(c => Of(stock, c, face, bit)).Distinct(StringComparer.Ordinal),
         .. stock.Holes.SelectMany(h => Of(h, face)).Distinct(StringComparer.Ordinal),
     ];
 
-    private static IEnumerable<string> Edge(Plane plane, StockFace face, string where)
+    private static IEnumerable<string> Ends(string? near, string? far) => (near, far) switch
     {
-        if (OnWide(face))
-        {
-            return Math.Abs(plane.Normal.Z) > SquareSlack ? [where + " is bevelled"] : [];
-        }
+        (null, null) => [],
+        (_, null) => ["near end " + near],
+        (null, _) => ["far end " + far],
+        _ => string.Equals(near, far, StringComparison.Ordinal)
+            ? ["both ends " + near.Replace("is ", "are ", StringComparison.Ordinal)]
+            : ["near end " + near, "far end " + far],
+    };
 
-        return Math.Abs(plane.Normal.Z) > SquareSlack || Math.Abs(plane.Normal.Y) > SquareSlack
-            ? [where + " is not square, and a narrow face would have to be up"]
-            : [];
+    /// <summary>What is wrong with a cut; null when the router can follow it.</summary>
+    private static string? Edge(Plane plane, StockFace face)
+    {
+        var bevelled = Math.Abs(plane.Normal.Z) > SquareSlack;
+        return OnWide(face)
+            ? bevelled ? "is bevelled" : null
+            : bevelled || Math.Abs(plane.Normal.Y) > SquareSlack ? "is not square, and a narrow face would have to be up" : null;
     }
 
     private static IEnumerable<string> Of(CutStock stock, Channel channel, StockFace face, double bit)

@@ -16,6 +16,10 @@ internal sealed class SolidAssembly(List<Vector3d> points, LoopLinker linker, Ed
     private readonly List<int> _lengths = new(32);
     private readonly List<(ShellFace Face, int Loops)> _faces = new(32);
     private readonly List<int> _leaving = new(64);
+    private readonly TouchingEdges _touching = new(points);
+
+    /// <summary>Whether an edge of the last solid lies inside a third face: wood that hangs together by a line.</summary>
+    public bool Touches { get; private set; }
 
     /// <summary>The solid, or null when the shell is not closed in the strict sense.</summary>
     public Solid? Build(Shell shell, int firstNew)
@@ -26,6 +30,7 @@ internal sealed class SolidAssembly(List<Vector3d> points, LoopLinker linker, Ed
         DropStraight();
         if (!EachEdgeOnceEachWay()) return null;
         if (_faces.Count == 0 || CrowdsOld(firstNew)) return null;
+        Touches = _touching.AnEdgeLiesInAThirdFace(_vertices, _lengths, _faces);
         return Pack();
     }
 
@@ -130,17 +135,18 @@ internal sealed class SolidAssembly(List<Vector3d> points, LoopLinker linker, Ed
         return both == table.Count;
     }
 
-    // A new vertex so near an old one that they may be one in a file of 32-bit floats.
+    // A new vertex so near an old one that they may be one in a file of 32-bit floats. New ones keep apart by themselves.
     private bool CrowdsOld(int firstNew)
     {
-        foreach (var v in _vertices)
+        var leaving = CollectionsMarshal.AsSpan(_leaving);
+        var places = CollectionsMarshal.AsSpan(points);
+        for (var v = firstNew; v < leaving.Length; v++)
         {
-            if (v < firstNew) continue;
-            foreach (var other in _vertices)
+            if (leaving[v] <= 0) continue;
+            for (var old = 0; old < firstNew; old++)
             {
-                if (other == v) continue;
-                var apart = points[v] - points[other];
-                if (apart.Dot(apart) < RoundOff.Length * RoundOff.Length) return true;
+                var apart = places[v] - places[old];
+                if (leaving[old] > 0 && apart.Dot(apart) < RoundOff.Length * RoundOff.Length) return true;
             }
         }
 
