@@ -6,6 +6,7 @@ using BridgeForm.Frames;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
+using BridgeForm.Stocking;
 
 namespace BridgeForm;
 
@@ -39,6 +40,7 @@ public static class Bridge
         var masses = BridgeMasses.Of(layout);
         var cases = LoadCases.All(LoadCaseInput.Of(parameters, rope, masses));
         var context = new CheckContext(parameters, layout, rope, ContactSurveyor.Survey(layout, lines), masses, cases);
+        var stock = StockPlanner.Plan(pieces, parameters, parameters.PriceList);
         model = new BridgeModel
         {
             Parameters = parameters,
@@ -56,7 +58,8 @@ public static class Bridge
                 parameters.Site.B.Backstay),
             Marks = RopeMarks.Of(rope, [.. layout.Poses.Select(f => f.Name)], parameters.Ropes.MarkingTension),
             Cases = cases,
-            Checks = AllChecks.Of(context),
+            Checks = [.. AllChecks.Of(context), StockLengthCheck.Of(stock, parameters.Units)],
+            StockPlan = stock,
         };
         return true;
     }

@@ -38,7 +38,7 @@ internal sealed class OutputFolder : IDisposable
     }
 
     /// <summary>
-    /// Moves everything into place. Files of an earlier run named like a piece's, in a folder that this run fills, go away.
+    /// Moves everything into place. Files of an earlier run named like a piece's or a board's, in a folder that this run fills, go away.
     /// </summary>
     public void Commit()
     {
@@ -112,16 +112,23 @@ internal sealed class OutputFolder : IDisposable
             .ToList();
     }
 
-    /// <summary>A mark (letter, number, hand) with the ending of a drawing. Spelled out: a regular expression costs a short run a tenth of its time.</summary>
+    /// <summary>
+    /// A piece's or a board's own file: a mark (letter, number, hand) or <c>board-</c> and a number, as DXF or PDF. Spelled
+    /// out: a regular expression costs a short run a tenth of its time.
+    /// </summary>
     private static bool IsPieceFile(string name)
     {
-        const string Ending = ".dxf";
-        if (!name.EndsWith(Ending, StringComparison.Ordinal) || name.Length <= Ending.Length || !char.IsAsciiLetterUpper(name[0]))
+        const string Board = "board-";
+        var ending = Path.GetExtension(name);
+        if (ending is not (".dxf" or ".pdf"))
         {
             return false;
         }
 
-        var digits = name.AsSpan(1, name.Length - 1 - Ending.Length).TrimEnd("LR");
+        var mark = name.AsSpan(0, name.Length - ending.Length);
+        var digits = mark.StartsWith(Board, StringComparison.Ordinal)
+            ? mark[Board.Length..]
+            : mark.Length > 1 && char.IsAsciiLetterUpper(mark[0]) ? mark[1..].TrimEnd("LR") : [];
         return digits.Length > 0 && digits.IndexOfAnyExceptInRange('0', '9') < 0;
     }
 }
