@@ -8,8 +8,28 @@ public static class DimensionLines
     /// <summary>Length of a tick, and of what a witness line passes the dimension line by, as a share of the text's height.</summary>
     private const double Tick = 0.5;
 
-    /// <summary>Two witness lines, the dimension line, two slanting ticks, and the text above its middle.</summary>
+    /// <summary>A line this much from level is read from the right; a hair more than a right angle, so that upright lines are.</summary>
+    private const double QuarterTurn = (Math.PI / 2) + 1e-9;
+
+    /// <summary>Two witness lines, the dimension line, two slanting ticks, and the text above its middle, level.</summary>
     public static ImmutableArray<SheetEntity> Of(SheetDimension dimension)
+    {
+        var (lines, middle, _) = Lines(dimension);
+        return [.. lines, TextOf(dimension, middle)];
+    }
+
+    /// <summary>The same with the text along the dimension line, centred by the widths of the page's font, read from below or from the right.</summary>
+    internal static ImmutableArray<SheetEntity> Turned(SheetDimension dimension)
+    {
+        var (lines, middle, angle) = Lines(dimension);
+        var turn = angle > QuarterTurn || angle <= -QuarterTurn ? angle - Math.PI : angle;
+        var half = PageFont.Regular.Width(dimension.Text, dimension.Height) / 2;
+        var (ux, uy, up) = (Math.Cos(turn), Math.Sin(turn), Tick * dimension.Height);
+        var at = new SheetPoint(middle.X - (half * ux) - (up * uy), middle.Y - (half * uy) + (up * ux));
+        return [.. lines, new SheetText(dimension.Layer, at, dimension.Height, dimension.Text) { Turn = turn }];
+    }
+
+    private static (ImmutableArray<SheetEntity> Lines, SheetPoint Middle, double Angle) Lines(SheetDimension dimension)
     {
         var (from, to) = (dimension.From, dimension.To);
         var length = Math.Sqrt(Square(to.X - from.X) + Square(to.Y - from.Y));
@@ -23,15 +43,15 @@ public static class DimensionLines
         SheetLine Line(SheetPoint a, SheetPoint b) => new(dimension.Layer, a, b);
         SheetLine Slant(SheetPoint p) => Line(Aside(p, offset - half, -half), Aside(p, offset + half, half));
 
-        return
+        ImmutableArray<SheetEntity> lines =
         [
             Line(Aside(from, Math.Sign(offset) * half), Aside(from, beyond)),
             Line(Aside(to, Math.Sign(offset) * half), Aside(to, beyond)),
             Line(Aside(from, offset), Aside(to, offset)),
             Slant(from),
             Slant(to),
-            TextOf(dimension, Aside(from, offset, length / 2)),
         ];
+        return (lines, Aside(from, offset, length / 2), Math.Atan2(uy, ux));
     }
 
     private static SheetText TextOf(SheetDimension dimension, SheetPoint middle)
