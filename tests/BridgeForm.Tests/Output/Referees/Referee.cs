@@ -1,0 +1,91 @@
+using System.ComponentModel;
+using System.Diagnostics;
+
+namespace BridgeForm.Tests.Output.Referees;
+
+/// <summary>Runs an outside reader on a file. A missing reader fails the test with a sentence that says what to install.</summary>
+internal static class Referee
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(1);
+
+    /// <summary>Runs a script of tests/referees with Node and gives what it printed.</summary>
+    public static string Node(string script, params string[] arguments)
+    {
+        Assert.True(
+            Directory.Exists(Path.Combine(Folder, "node_modules")),
+            "The npm referees are not installed: run `npm ci` in tests/referees.");
+        return Run("node", "Node.js is not installed: the referees in tests/referees need it.", [Path.Combine(Folder, script), .. arguments]);
+    }
+
+    /// <summary>Runs a script of tests/referees with the first Python that has ezdxf and gives what it printed.</summary>
+    public static string Ezdxf(string script, params string[] arguments)
+    {
+        var python = new[] { "python3", "/usr/bin/python3" }.FirstOrDefault(p => Start(p, ["-c", "import ezdxf"]) is { Code: 0 });
+        Assert.True(python is not null, "No python3 with ezdxf is installed: install the package python3-ezdxf.");
+        return Run(python!, string.Empty, [Path.Combine(Folder, script), .. arguments]);
+    }
+
+    /// <summary>Runs ogrinfo of GDAL and gives what it printed.</summary>
+    public static string Ogrinfo(params string[] arguments) =>
+        Run("ogrinfo", "ogrinfo is not installed: install the package gdal-bin.", arguments);
+
+    /// <summary>Calls <paramref name="judge"/> with the path of a file that holds the bytes for as long as the call takes.</summary>
+    public static void OnFile(byte[] bytes, string name, Action<string> judge)
+    {
+        var folder = Directory.CreateTempSubdirectory("bridgeform-referee-");
+        try
+        {
+            var path = Path.Combine(folder.FullName, name);
+            File.WriteAllBytes(path, bytes);
+            judge(path);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
+    private static string Folder { get; } = FindFolder();
+
+    private static string FindFolder()
+    {
+        var at = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(at.FullName, "BridgeForm.sln")))
+        {
+            at = at.Parent ?? throw new DirectoryNotFoundException("Tests run from inside the repository.");
+        }
+
+        return Path.Combine(at.FullName, "tests", "referees");
+    }
+
+    private static string Run(string program, string missing, string[] arguments)
+    {
+        var result = Start(program, arguments);
+        Assert.True(result is not null, missing);
+        Assert.True(result!.Value.Code == 0, $"{program} ended with {result.Value.Code}: {result.Value.Error}");
+        return result.Value.Output;
+    }
+
+    /// <summary>Null when there is no such program.</summary>
+    private static (int Code, string Output, string Error)? Start(string program, string[] arguments)
+    {
+        var info = new ProcessStartInfo(program, arguments)
+        {
+            UseShellExecute = false,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
+        try
+        {
+            using var process = Process.Start(info)!;
+            var error = process.StandardError.ReadToEndAsync();
+            var output = process.StandardOutput.ReadToEnd();
+            Assert.True(process.WaitForExit(Patience), $"{program} did not end in time.");
+            return (process.ExitCode, output, error.GetAwaiter().GetResult());
+        }
+        catch (Win32Exception)
+        {
+            return null;
+        }
+    }
+}
