@@ -8,8 +8,8 @@ public static class DimensionLines
     /// <summary>Length of a tick, and of what a witness line passes the dimension line by, as a share of the text's height.</summary>
     private const double Tick = 0.5;
 
-    /// <summary>A line this much from level is read from the right; a hair more than a right angle, so that upright lines are.</summary>
-    private const double QuarterTurn = (Math.PI / 2) + 1e-9;
+    /// <summary>Lines this close to upright, radians, are all read from the right, whichever end comes first.</summary>
+    private const double Upright = 1e-9;
 
     /// <summary>Two witness lines, the dimension line, two slanting ticks, and the text above its middle, level.</summary>
     public static ImmutableArray<SheetEntity> Of(SheetDimension dimension)
@@ -22,7 +22,7 @@ public static class DimensionLines
     internal static ImmutableArray<SheetEntity> Turned(SheetDimension dimension)
     {
         var (lines, middle, angle) = Lines(dimension);
-        var turn = angle > QuarterTurn || angle <= -QuarterTurn ? angle - Math.PI : angle;
+        var turn = angle > (Math.PI / 2) + Upright ? angle - Math.PI : angle <= Upright - (Math.PI / 2) ? angle + Math.PI : angle;
         var half = PageFont.Regular.Width(dimension.Text, dimension.Height) / 2;
         var (ux, uy, up) = (Math.Cos(turn), Math.Sin(turn), Tick * dimension.Height);
         var at = new SheetPoint(middle.X - (half * ux) - (up * uy), middle.Y - (half * uy) + (up * ux));

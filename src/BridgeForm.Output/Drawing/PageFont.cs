@@ -113,7 +113,7 @@ internal sealed class PageFont
         for (var i = 0; i < U16(4); i++)
         {
             var entry = _file.AsSpan(12 + (16 * i), 16);
-            if (Encoding.ASCII.GetString(entry[..4]) == tag)
+            if (string.Equals(Encoding.ASCII.GetString(entry[..4]), tag, StringComparison.Ordinal))
             {
                 return (int)BinaryPrimitives.ReadUInt32BigEndian(entry[8..]);
             }

@@ -1,5 +1,6 @@
 using BridgeForm.Output.Drawing;
 using PdfSharp.Drawing;
+using PdfSharp.Pdf;
 
 namespace BridgeForm.Output.Pdf;
 
@@ -12,6 +13,9 @@ internal sealed class PdfDrawing(XGraphics graphics, double height)
 
     private static readonly XColor Accent = XColor.FromArgb(
         LayerStyle.AccentColour.Red, LayerStyle.AccentColour.Green, LayerStyle.AccentColour.Blue);
+
+    /// <summary>One way for every letter, so that each face is embedded once.</summary>
+    private static readonly XPdfFontOptions Encoding = new(PdfFontEncoding.Unicode);
 
     private readonly Dictionary<(long Size, bool Bold), XFont> _fonts = [];
     private double _dx;
@@ -132,7 +136,7 @@ internal sealed class PdfDrawing(XGraphics graphics, double height)
         var key = ((long)Math.Round(size * 1000), text.Bold);
         if (!_fonts.TryGetValue(key, out var font))
         {
-            font = new XFont(EmbeddedFonts.Family, size, text.Bold ? XFontStyleEx.Bold : XFontStyleEx.Regular);
+            font = new XFont(EmbeddedFonts.Family, size, text.Bold ? XFontStyleEx.Bold : XFontStyleEx.Regular, Encoding);
             _fonts.Add(key, font);
         }
 
