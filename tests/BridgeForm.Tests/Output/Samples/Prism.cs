@@ -26,7 +26,7 @@ internal static class Prism
         var shift = outer.Vertices.Length;
         ImmutableArray<int> Turned(ImmutableArray<int> loop) => [.. loop.Reverse().Select(v => v + shift)];
         Face Pierced(int i) => outer.Faces[i] with { Loops = [outer.Faces[i].Loops[0], Turned(inner.Faces[i].Loops[0])] };
-        var walls = inner.Faces.Skip(2).Select(f => f with { Plane = f.Plane.Flipped, Loops = [Turned(f.Loops[0])] });
+        var walls = inner.Faces.Skip(2).Select(f => f with { Plane = f.Plane.Flipped(), Loops = [Turned(f.Loops[0])] });
         return new Solid(outer.Vertices.AddRange(inner.Vertices), [Pierced(0), Pierced(1), .. outer.Faces.Skip(2), .. walls]);
     }
 
