@@ -5,6 +5,7 @@ using BridgeForm.Output.Dxf;
 using BridgeForm.Output.Gltf;
 using BridgeForm.Output.Profiles;
 using BridgeForm.Output.Report;
+using BridgeForm.Output.ShopSheets;
 using BridgeForm.Output.Tables;
 
 namespace BridgeForm.Cli.Files;
@@ -32,9 +33,20 @@ internal static class OutputFiles
             }
         }
 
+        if (kinds.Contains("templates"))
+        {
+            ShopFiles.WriteTemplates(model, units, output);
+        }
+
+        if (kinds.Contains("sheets"))
+        {
+            ShopFiles.WriteSheets(model, units, output);
+        }
+
         if (kinds.Contains("tables"))
         {
             WriteText(output, "cut-list.csv", CutList.Csv(model, units));
+            WriteText(output, "saw-setups.csv", SawSheet.Csv(model, units));
             WriteText(output, "rope-marks.csv", RopeMarks.Csv(model, units));
         }
 

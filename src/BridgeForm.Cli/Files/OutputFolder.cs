@@ -111,6 +111,6 @@ internal sealed partial class OutputFolder : IDisposable
             .ToList();
     }
 
-    [GeneratedRegex(@"^[A-Z][0-9]+[LR]?\.dxf$", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"^[A-Z][0-9]+[LR]?\.(?:dxf|pdf)$", RegexOptions.CultureInvariant | RegexOptions.NonBacktracking)]
     private static partial Regex PieceFile();
 }
