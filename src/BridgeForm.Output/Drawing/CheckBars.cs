@@ -10,7 +10,7 @@ internal static class CheckBars
     public const double Inches = 4 * 0.0254;
 
     /// <summary>Room they take, metres.</summary>
-    public const double Height = 0.012;
+    public const double Height = 0.0125;
 
     /// <summary>What to do with them.</summary>
     public const string Sentence =
@@ -28,8 +28,8 @@ internal static class CheckBars
         const double gap = 0.005;
         return
         [
-            .. Bar(x, top - 0.003, Metric, 10, "100 mm"),
-            .. Bar(x, top - 0.009, Inches, 4, "4 in"),
+            .. Bar(x, top - 0.0027, Metric, 10, "100 mm"),
+            .. Bar(x, top - 0.0078, Inches, 4, "4 in"),
             .. PageText.Column(
                 x + Inches + gap,
                 top - 0.001,

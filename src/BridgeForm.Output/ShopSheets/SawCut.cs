@@ -54,14 +54,17 @@ internal sealed record SawCut(
     }
 
     /// <summary>
-    /// The end cut first: one in plain reach before one on a wedge, a square one before a slanting one, because it will bear on
-    /// the stop; else the near end.
+    /// The end cut first: one in plain reach before one on a wedge, and the clearly squarer one before a slanting one, because it
+    /// will bear on the stop; else the near end.
     /// </summary>
     private static PieceEnd First(Piece piece)
     {
-        (bool, bool) Order(EndCut cut) => (!cut.InReach, !CutKeys.IsSquare(cut));
+        (bool, double) Order(EndCut cut) => (!cut.InReach, Math.Floor((Math.Abs(cut.Mitre) + Math.Abs(cut.Bevel)) / Squarer));
         return Order(piece.Far).CompareTo(Order(piece.Near)) < 0 ? PieceEnd.Far : PieceEnd.Near;
     }
+
+    /// <summary>Ends that differ by less than this bear on a stop alike, radians (5°).</summary>
+    private const double Squarer = Math.PI / 36;
 
     private static SawCut Made(Piece piece, PieceEnd end, int order, ShopParameters shop)
     {

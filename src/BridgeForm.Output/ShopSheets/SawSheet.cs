@@ -23,9 +23,11 @@ public static class SawSheet
                 + "on the wedge's slope.",
             string.Join(' ', WedgeBlock.Cautions),
         ]);
-        foreach (var setup in SawSetup.Of(model))
+        var tables = SawSetup.Of(model).Select(setup => Table(setup, units)).ToList();
+        ImmutableArray<ImmutableArray<string>> all = [.. tables.SelectMany(t => t.Rows)];
+        foreach (var table in tables)
         {
-            pages.Add(Table(setup, units));
+            pages.Add(table with { Sizing = all });
         }
 
         return pages.Book(words.Title);

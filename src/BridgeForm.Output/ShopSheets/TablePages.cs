@@ -9,7 +9,11 @@ namespace BridgeForm.Output.ShopSheets;
 /// <param name="Head">Names of the columns.</param>
 /// <param name="Rows">Entries, as many a row as columns.</param>
 internal sealed record PageTable(
-    string Title, ImmutableArray<string> Notes, ImmutableArray<string> Head, ImmutableArray<ImmutableArray<string>> Rows);
+    string Title, ImmutableArray<string> Notes, ImmutableArray<string> Head, ImmutableArray<ImmutableArray<string>> Rows)
+{
+    /// <summary>Rows that the columns must be wide enough for; several tables that share them line up.</summary>
+    public ImmutableArray<ImmutableArray<string>> Sizing { get; init; } = Rows;
+}
 
 /// <summary>Sets tables on pages one below the other; a table that is cut by the page's end repeats its head.</summary>
 internal sealed class TablePages(PageFrame frame)
@@ -99,7 +103,7 @@ internal sealed class TablePages(PageFrame frame)
         edges[0] = Left;
         for (var i = 0; i < table.Head.Length; i++)
         {
-            var widest = table.Rows.Select(r => PageText.Width(r[i], PageText.Small))
+            var widest = table.Sizing.Select(r => PageText.Width(r[i], PageText.Small))
                 .Append(PageText.Width(table.Head[i], PageText.Small, bold: true)).Max();
             edges[i + 1] = edges[i] + widest + (2 * Pad);
         }

@@ -11,40 +11,54 @@ internal static class BookLayout
     /// <summary>Headings of small drawings may be this wide, metres.</summary>
     private const double NotesWidth = 0.092;
 
-    /// <summary>All blocks as a book of numbered pages; in order, upright or across as each needs.</summary>
-    public static SheetBook Of(IEnumerable<TemplateBlock> blocks, Paper paper, SheetWords words)
+    /// <summary>How many pages back a cell may still find room: pages stay near the order of the blocks.</summary>
+    private const int Back = 8;
+
+    /// <summary>All blocks as a book of numbered pages, about in order; paper stands upright or lies across, whichever takes fewer pages.</summary>
+    public static SheetBook Of(IReadOnlyCollection<TemplateBlock> blocks, Paper paper, SheetWords words)
     {
         var upright = new PageFrame(words, paper.Width, paper.Height);
         var across = paper.IsRoll ? upright : new PageFrame(words, paper.Height, paper.Width);
+        var pages = Packed(blocks, [upright, across]);
+        var other = paper.IsRoll ? pages : Packed(blocks, [across, upright]);
+        pages = other.Count < pages.Count ? other : pages;
+        return new SheetBook(words.Title, [.. pages.Select((p, i) => p.Finished(paper, words, i + 1, pages.Count))]);
+    }
+
+    private static List<OpenPage> Packed(IEnumerable<TemplateBlock> blocks, PageFrame[] frames)
+    {
         var pages = new List<OpenPage>();
-        foreach (var block in blocks)
+        foreach (var (frame, cell) in blocks.SelectMany(b => Cells(b, frames)))
         {
-            foreach (var (frame, cell) in Cells(block, upright, across))
+            if (!pages.Skip(Math.Max(0, pages.Count - Back)).Any(p => p.Frame == frame && p.TryPlace(cell)))
             {
-                if (pages.Count == 0 || pages[^1].Frame != frame || !pages[^1].TryPlace(cell))
+                pages.Add(new OpenPage(frame));
+                if (!pages[^1].TryPlace(cell))
                 {
-                    pages.Add(new OpenPage(frame));
-                    _ = pages[^1].TryPlace(cell) ? true : throw new InvalidOperationException($"{block.Title} does not fit its own sheet.");
+                    throw new InvalidOperationException("A drawing does not fit its own sheet.");
                 }
             }
         }
 
-        return new SheetBook(words.Title, [.. pages.Select((p, i) => p.Finished(paper, words, i + 1, pages.Count))]);
+        return pages;
     }
 
-    private static IEnumerable<(PageFrame Frame, Cell Cell)> Cells(TemplateBlock block, PageFrame upright, PageFrame across)
+    private static IEnumerable<(PageFrame Frame, Cell Cell)> Cells(TemplateBlock block, PageFrame[] frames)
     {
-        foreach (var frame in (PageFrame[])[upright, across])
+        foreach (var frame in frames)
         {
             var (roomX, roomY) = Room(frame);
-            var cell = Cell.Of(block, Math.Min(NotesWidth, roomX));
-            if (cell.Width <= roomX && cell.Height <= roomY)
+            foreach (var notes in (double[])[Math.Min(NotesWidth, roomX), roomX])
             {
-                return [(frame, cell)];
+                var cell = Cell.Of(block, notes);
+                if (cell.Width <= roomX && cell.Height <= roomY)
+                {
+                    return [(frame, cell)];
+                }
             }
         }
 
-        var best = Sheets(block, upright) <= Sheets(block, across) ? upright : across;
+        var best = Sheets(block, frames[1]) < Sheets(block, frames[0]) ? frames[1] : frames[0];
         var (width, height) = TileRoom(block, best);
         return Tiling.Of(block, width, height).Select(cell => (best, cell));
     }
@@ -55,7 +69,7 @@ internal static class BookLayout
     private static (double X, double Y) TileRoom(TemplateBlock block, PageFrame frame)
     {
         var (x, y) = Room(frame);
-        var box = PageBox.Of(block.Entities);
+        var box = Cell.BoxOf(block);
         var rows = Tiling.Grid(1, box.MaxY - box.MinY, x, y * 0.7).Rows;
         return (x, y - Tiling.HeadingHeight(block, rows));
     }
@@ -64,7 +78,7 @@ internal static class BookLayout
     private static double Sheets(TemplateBlock block, PageFrame frame)
     {
         var (x, y) = TileRoom(block, frame);
-        var box = PageBox.Of(block.Entities);
+        var box = Cell.BoxOf(block);
         var (columns, rows) = Tiling.Grid(box.MaxX - box.MinX, box.MaxY - box.MinY, x, y);
         var share = rows > 1 ? 1 : Math.Min(1, (box.MaxY - box.MinY + Room(frame).Y - y) / Room(frame).Y);
         return columns * rows * share;
@@ -83,20 +97,16 @@ internal static class BookLayout
         /// <summary>Puts the cell on the page; false when it has no room left.</summary>
         public bool TryPlace(Cell cell)
         {
-            if (_x + cell.Width > frame.Body.MaxX + RoundOff)
-            {
-                _top -= _rowHeight + Space;
-                (_x, _rowHeight) = (frame.Body.MinX, 0);
-            }
-
-            if (_x + cell.Width > frame.Body.MaxX + RoundOff || _top - cell.Height < frame.Body.MinY - RoundOff)
+            var newRow = _x + cell.Width > frame.Body.MaxX + RoundOff;
+            var (x, top) = newRow ? (frame.Body.MinX, _top - _rowHeight - Space) : (_x, _top);
+            if (x + cell.Width > frame.Body.MaxX + RoundOff || top - cell.Height < frame.Body.MinY - RoundOff)
             {
                 return false;
             }
 
-            _entities.AddRange(cell.At(_x, _top - cell.Height));
-            _x += cell.Width + Space;
-            _rowHeight = Math.Max(_rowHeight, cell.Height);
+            _entities.AddRange(cell.At(x, top - cell.Height));
+            _rowHeight = Math.Max(newRow ? 0 : _rowHeight, cell.Height);
+            (_x, _top) = (x + cell.Width + Space, top);
             return true;
         }
 

@@ -9,10 +9,13 @@ internal sealed record Cell(double Width, double Height, ImmutableArray<SheetEnt
     /// <summary>Clear space between heading and drawing, metres.</summary>
     private const double Gap = 0.003;
 
+    /// <summary>More than half the widest line, metres.</summary>
+    private const double LineRoom = 0.0004;
+
     /// <summary>A block as one cell; notes are wrapped to the drawing's width but never narrower than <paramref name="notesWidth"/>.</summary>
     public static Cell Of(TemplateBlock block, double notesWidth)
     {
-        var box = PageBox.Of(block.Entities);
+        var box = BoxOf(block);
         var (width, height) = (box.MaxX - box.MinX, box.MaxY - box.MinY);
         var wide = Math.Max(notesWidth, width);
         var (heading, headingHeight) = Heading(block.Title, block.Notes, wide);
@@ -24,6 +27,13 @@ internal sealed record Cell(double Width, double Height, ImmutableArray<SheetEnt
                 .. heading.Select(e => Moved(e, 0, full)),
                 Window(block.Entities, box, new SheetPoint(0, 0)),
             ]);
+    }
+
+    /// <summary>Box around a block's drawing, with room for half the width of its lines.</summary>
+    public static SheetBox BoxOf(TemplateBlock block)
+    {
+        var box = PageBox.Of(block.Entities);
+        return new SheetBox(box.MinX - LineRoom, box.MinY - LineRoom, box.MaxX + LineRoom, box.MaxY + LineRoom);
     }
 
     /// <summary>Title and notes below y = 0.</summary>

@@ -16,7 +16,7 @@ internal static class ChannelWrap
     /// <summary>A template reaches to the end of the piece when that is nearer than this, so that it is laid against it. Metres.</summary>
     private const double ToEnd = 0.180;
 
-    private const double Around = 0.020;
+    private const double Around = 0.012;
     private const double Fold = 0.012;
 
     /// <summary>Templates of everything cut into the long faces of a piece.</summary>

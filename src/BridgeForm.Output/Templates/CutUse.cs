@@ -64,7 +64,13 @@ internal static class CutKeys
     public static Plane Plane(this Piece piece, PieceEnd end) => end == PieceEnd.Near ? piece.Shape.Near : piece.Shape.Far;
 
     /// <summary>Both angles print as zero: a square cut, for which no template is needed.</summary>
-    public static bool IsSquare(EndCut cut) => Tenths(cut.Mitre) is "0.0" && Tenths(cut.Bevel) is "0.0";
+    public static bool IsSquare(EndCut cut) => !HasMitre(cut) && !HasBevel(cut);
+
+    /// <summary>The mitre does not print as zero.</summary>
+    public static bool HasMitre(EndCut cut) => Tenths(cut.Mitre) is not "0.0";
+
+    /// <summary>The bevel does not print as zero.</summary>
+    public static bool HasBevel(EndCut cut) => Tenths(cut.Bevel) is not "0.0";
 
     /// <summary>Degrees to a tenth.</summary>
     public static string Tenths(double radians) => Numbers.Fixed(Numbers.Degrees(radians), AngleDecimals);

@@ -16,6 +16,9 @@ internal static class EndFace
     /// <summary>Mitres that show no long and short point on paper: less than this along the piece, metres.</summary>
     private const double Visible = 0.0005;
 
+    /// <summary>A dimension shorter than this has no room for its figures, metres.</summary>
+    private const double DimensionRoom = 0.009;
+
     /// <summary>The template of one end.</summary>
     public static TemplateBlock Of(CutUse use, PieceEnd end, PeopleUnits units)
     {
@@ -93,15 +96,22 @@ internal static class EndFace
         private IEnumerable<SheetEntity> Points(double low, double high, PeopleUnits units)
         {
             var lowIsLong = (low - high) * _sign < 0;
-            yield return Named(low, -_half - 0.004, lowIsLong ? "long point" : "short point");
-            yield return Named(high, _half + 0.002, lowIsLong ? "short point" : "long point");
+            var (along, room) = (units.Length(Math.Abs(high - low)), Math.Abs(high - low) > DimensionRoom);
+            var shortPoint = room ? "short point" : $"short point, {along} back";
+            yield return Named(low, -_half - 0.004, lowIsLong ? "long point" : shortPoint);
+            yield return Named(high, _half + 0.002, lowIsLong ? shortPoint : "long point");
+            if (!room)
+            {
+                yield break;
+            }
+
             yield return new SheetDimension(
                 PageLayers.Dim,
                 new SheetPoint(Math.Min(low, high), -_half),
                 new SheetPoint(Math.Max(low, high), -_half),
                 new SheetPoint(low, -_half - 0.011),
                 PageText.Small,
-                units.Length(Math.Abs(high - low)));
+                along);
         }
 
         /// <summary>Words beside a point, over the kept wood's edge.</summary>

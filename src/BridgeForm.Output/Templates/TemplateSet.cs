@@ -14,7 +14,7 @@ public static class TemplateSet
 
     /// <summary>Templates of one piece.</summary>
     public static SheetBook Of(BridgeModel model, Piece piece, PeopleUnits units) => BookLayout.Of(
-        Blocks([piece], units), PaperOf(model), SheetWords.Of(model, $"Templates for {piece.Mark}, true size"));
+        [.. Blocks([piece], units)], PaperOf(model), SheetWords.Of(model, $"Templates for {piece.Mark}, true size"));
 
     /// <summary>Templates of all pieces, the gang layout of bases, and the story poles.</summary>
     public static SheetBook All(BridgeModel model, PeopleUnits units) => BookLayout.Of(
@@ -24,14 +24,26 @@ public static class TemplateSet
 
     private static Paper PaperOf(BridgeModel model) => Paper.Of(model.Parameters.Shop.Paper);
 
+    /// <summary>
+    /// A plain mitre is marked by the face template and a try square, a plain bevel by the wrap-around one; compound cuts, and cuts
+    /// out of the saw's reach, get both.
+    /// </summary>
     private static IEnumerable<TemplateBlock> Blocks(ImmutableArray<Piece> pieces, PeopleUnits units)
     {
         foreach (var end in (PieceEnd[])[PieceEnd.Near, PieceEnd.Far])
         {
             foreach (var use in CutUse.Grouped(pieces, p => CutKeys.Of(p, end)))
             {
-                yield return EndFace.Of(use, end, units);
-                yield return WrapAround.Of(use, end, units);
+                var cut = use.First.Cut(end);
+                if (CutKeys.HasMitre(cut) || !cut.InReach)
+                {
+                    yield return EndFace.Of(use, end, units);
+                }
+
+                if (CutKeys.HasBevel(cut) || !cut.InReach)
+                {
+                    yield return WrapAround.Of(use, end, units);
+                }
             }
         }
 

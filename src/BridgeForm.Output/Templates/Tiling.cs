@@ -14,6 +14,7 @@ internal static class Tiling
     public const double Overlap = 0.020;
 
     private const double MapCell = 0.004;
+    private const double LeastMapCell = 0.0015;
     private const double MapWidth = 12 * MapCell;
     private const double HeadingWidth = 0.110;
     private const double CrossArm = 0.003;
@@ -35,7 +36,7 @@ internal static class Tiling
     /// <summary>The sheets, row by row from below.</summary>
     public static IEnumerable<Cell> Of(TemplateBlock block, double roomX, double roomY)
     {
-        var box = PageBox.Of(block.Entities);
+        var box = Cell.BoxOf(block);
         var (columns, rows) = Grid(box.MaxX - box.MinX, box.MaxY - box.MinY, roomX, roomY);
         var step = new Steps(box, columns, rows);
         var windows = Enumerable.Range(0, rows)
@@ -89,7 +90,7 @@ internal static class Tiling
         return letters + (at.Row + 1).ToString(CultureInfo.InvariantCulture);
     }
 
-    /// <summary>All sheets as a small grid with this one filled; only where it can be read.</summary>
+    /// <summary>All sheets as a small grid with this one filled; lines between them only where they can be told apart.</summary>
     private static IEnumerable<SheetEntity> Map(double right, double top, (int Column, int Row) at, (int Columns, int Rows) of)
     {
         var cell = Math.Min(MapCell, MapWidth / of.Columns);
@@ -99,7 +100,7 @@ internal static class Tiling
             PageLayers.Accent,
             [P(at.Column, at.Row), P(at.Column + 1, at.Row), P(at.Column + 1, at.Row + 1), P(at.Column, at.Row + 1)],
             0.8);
-        for (var c = 0; c <= of.Columns; c++)
+        for (var c = 0; c <= of.Columns; c += cell < LeastMapCell ? of.Columns : 1)
         {
             yield return new SheetLine(PageLayers.Dim, P(c, 0), P(c, of.Rows));
         }
