@@ -6,6 +6,7 @@ using BridgeForm.Output.Gltf;
 using BridgeForm.Output.Profiles;
 using BridgeForm.Output.Report;
 using BridgeForm.Output.Router;
+using BridgeForm.Output.ShopSheets;
 using BridgeForm.Output.Tables;
 using BridgeForm.Quantities;
 
@@ -44,6 +45,16 @@ internal static class OutputFiles
             WriteBoards(model, output);
         }
 
+        if (kinds.Contains("templates"))
+        {
+            ShopFiles.WriteTemplates(model, units, output);
+        }
+
+        if (kinds.Contains("sheets"))
+        {
+            ShopFiles.WriteSheets(model, units, output);
+        }
+
         if (kinds.Contains("tables"))
         {
             WriteText(output, "cut-list.csv", CutList.Csv(model, units));
@@ -52,6 +63,7 @@ internal static class OutputFiles
             WriteText(output, "treatment.csv", TreatmentTable.Csv(model, units));
             WriteText(output, "hardware.csv", HardwareTable.Csv(model));
             WriteText(output, "assembly.csv", AssemblyTable.Csv(model));
+            WriteText(output, "saw-setups.csv", SawSheet.Csv(model, units));
         }
 
         if (kinds.Contains("report"))

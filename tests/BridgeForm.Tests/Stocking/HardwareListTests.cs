@@ -27,7 +27,7 @@ public class HardwareListTests
     public void Every_tread_is_fixed_to_every_stringer()
     {
         var model = Bridges.Build(Bridges.Garden + "deck: { layout: across, board: { section: 2x6 }, stringer: { section: 2x6, count: 3 } }\n");
-        var treads = model.Pieces.Where(p => p.Role == Frames.Role.Tread).Sum(p => p.Occurrences.Length);
+        var treads = model.Pieces.Where(p => p.Role == BridgeForm.Frames.Role.Tread).Sum(p => p.Occurrences.Length);
         Assert.Equal(3 * treads, Joints.Of(model.Pieces).Single(j => j.Name is "tread").Count);
     }
 
