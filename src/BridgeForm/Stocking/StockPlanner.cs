@@ -64,8 +64,8 @@ public static class StockPlanner
     }
 
     /// <summary>
-    /// The plan for the classes' longest blanks; its bound is that of their shortest, so that it holds for the true lengths.
-    /// Null when there is nothing to cut.
+    /// The plan for the classes' longest blanks. Where they differ from their shortest, its bound is the larger of that of the
+    /// shortest and of what the wood itself costs, so that it holds for the true lengths. Null when there is nothing to cut.
     /// </summary>
     private static (CuttingResult Best, double Bound, double RoundedBound, bool Widened)? Solve(
         ImmutableArray<LengthClass> classes, Offer offer, double kerf)
@@ -87,7 +87,8 @@ public static class StockPlanner
         }
 
         var relaxed = problem with { Lengths = [.. classes.Select(c => c.Shortest)] };
-        var bound = ColumnGeneration.Solve(relaxed, []).Bound;
+        var wood = classes.Sum(c => c.Blanks.Sum(b => b.Length + kerf));
+        var bound = Math.Max(ColumnGeneration.Solve(relaxed, []).Bound, wood * relaxed.LeastCostOfLength());
         return (best, bound, relaxed.RoundedUp(bound), true);
     }
 }
