@@ -6,6 +6,14 @@ namespace BridgeForm.Checks;
 /// <summary>Height of the guard: vertical, from the deck's surface at its middle line to the cap's top, where it is least.</summary>
 internal static class GuardHeight
 {
+    /// <summary>The check.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "guard-height",
+        "Guard height above the deck",
+        "Vertical height from the deck's surface at its middle line to the cap's top, where it is least, against 36 in private, 42 in public.",
+        "IRC 2018 R312.1.2; IBC 1015.3",
+        [CheckStatus.Pass, CheckStatus.Fail]);
+
     /// <summary>The least height of all bays against the code's.</summary>
     public static CheckResult Of(CheckContext context)
     {
@@ -13,7 +21,7 @@ internal static class GuardHeight
         var (needed, source) = Limits.GuardHeight(context.Parameters.Use);
         var words = context.People();
         return Outcome.AtLeast(
-            "guard-height", "Guard height above the deck", height, needed, "m", source,
+            Declared, height, needed, "m", source,
             $"least in {at}: {words.Length(height)}, needed {words.Length(needed)}");
     }
 
