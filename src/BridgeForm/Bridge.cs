@@ -6,6 +6,7 @@ using BridgeForm.Frames;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
+using BridgeForm.Stocking;
 
 namespace BridgeForm;
 
@@ -37,9 +38,10 @@ public static class Bridge
 
         var lines = RopeRuns.Of(parameters, rope);
         var masses = BridgeMasses.Of(layout);
+        var stock = StockPlanner.Plan(pieces, parameters, parameters.PriceList);
         var work = RopeWork.Of(layout, rope, masses);
         var context = new CheckContext(parameters, layout, rope, ContactSurveyor.Survey(layout, lines), masses, work);
-        var checks = AllChecks.Of(context);
+        ImmutableArray<CheckResult> checks = [.. AllChecks.Of(context), StockLengthCheck.Of(stock, parameters.Units)];
         model = new BridgeModel
         {
             Parameters = parameters,
@@ -54,6 +56,7 @@ public static class Bridge
             Checks = checks,
             Ropework = work,
             Remedies = Remedies.Of(parameters, checks),
+            StockPlan = stock,
         };
         return true;
     }

@@ -5,6 +5,7 @@ using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
 using BridgeForm.Solids;
+using BridgeForm.Stocking;
 
 namespace BridgeForm;
 
@@ -46,6 +47,9 @@ public sealed record BridgeModel
 
     /// <summary>The ropes along their true curves, left before right; empty when no curve was asked for.</summary>
     public ImmutableArray<RopeLine> RopeLines { get; init; } = [];
+
+    /// <summary>Which boards to buy and how to cut them.</summary>
+    public StockPlan StockPlan { get; init; } = new([]);
 }
 
 /// <summary>The axis of one rope as a line through points close enough together to be drawn as a curve.</summary>

@@ -27,7 +27,8 @@ public static class ReportWriter
         ReportJson.List(json, "checks", model.Checks, CheckReport.Write);
         ReportJson.List(json, "remedies", model.Remedies, RopeworkReport.Remedy);
         ReportJson.List(json, "rope_cautions", model.Ropework.Cautions, (j, text) => j.WriteStringValue(text));
-        ReportJson.List(json, "stock", ImmutableArray<string>.Empty, (j, s) => j.WriteStringValue(s));
+        StockReport.Write(json, model);
+        StockReport.Shop(json, model);
         ReportJson.List(json, "files", files, (j, file) => j.WriteStringValue(file));
         json.WriteEndObject();
     }
