@@ -36,7 +36,7 @@ internal static class CheckText
 
     private static IEnumerable<CheckResult> WorstFirst(BridgeModel model) => model.Checks
         .OrderBy(c => Order(c.Status))
-        .ThenByDescending(c => c.Ratio ?? double.PositiveInfinity);
+        .ThenByDescending(c => c.Ratio ?? (c.Status == CheckStatus.Pass ? 0 : double.PositiveInfinity));
 
     private static string Summary(BridgeModel model)
     {
