@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Checks.Ropes;
 
 namespace BridgeForm.Checks;
 
@@ -71,5 +72,6 @@ public static class AllChecks
         .. ChannelMouths.Of(context),
         KeeperStrap.Of(context),
         .. ContactChecks.Of(context),
+        .. RopeChecks.Of(context),
     ];
 }

@@ -30,7 +30,7 @@ internal static class ClearWidth
     /// <summary>Metres.</summary>
     public static double Least(BridgeLayout layout)
     {
-        var least = 2 * DeckEdge.Of(layout.Parameters);
+        var least = DeckWidth.BetweenPosts(layout.Parameters);
         for (var bay = 1; bay <= layout.Bays; bay++)
         {
             var lowest = GuardRails.Of(layout, bay, Side.Right).FirstOrDefault();
