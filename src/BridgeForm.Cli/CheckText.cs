@@ -27,8 +27,10 @@ internal static class CheckText
             WriteCheck(output, check);
         }
 
+        RemedyText.WriteRemedies(output, model);
         if (!quiet)
         {
+            RemedyText.WriteCautions(output, model);
             output.WriteLine();
             Columns.Wrapped(output, Caution.Text, "");
         }

@@ -41,10 +41,10 @@ internal static class GuardOpenings
         var layout = context.Layout;
         var ladder = Ladder(layout, bay);
         var along = layout.Deck.Direction(bay);
+        var surface = layout.Deck.Points[bay] + (layout.Parameters.Deck.Thickness * Vector3d.UnitZ.Cross(along));
         foreach (var place in Ends(layout, bay))
         {
             var across = Plane.Through(place, along);
-            var surface = layout.Deck.Points[bay] + (layout.Parameters.Deck.Thickness * Vector3d.UnitZ.Cross(along));
             for (var i = 1; i < ladder.Count; i++)
             {
                 var (below, above) = (ladder[i - 1], ladder[i]);
@@ -58,7 +58,7 @@ internal static class GuardOpenings
     }
 
     /// <summary>Deck's edge, rails from below, cap: of the right side.</summary>
-    private static List<Member> Ladder(BridgeLayout layout, int bay) =>
+    public static List<Member> Ladder(BridgeLayout layout, int bay) =>
     [
         Edge(layout, bay),
         .. GuardRails.Of(layout, bay, Side.Right),
