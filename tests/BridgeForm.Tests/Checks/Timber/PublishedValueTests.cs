@@ -7,7 +7,7 @@ namespace BridgeForm.Tests.Checks.Timber;
 /// <summary>Design values and factors against published examples.</summary>
 public sealed class PublishedValueTests
 {
-    private const double Psi = Quantities.Units.PoundForce / (0.0254 * 0.0254);
+    private const double Psi = BridgeForm.Quantities.Units.PoundForce / (0.0254 * 0.0254);
     private const double Inch = 0.0254;
 
     // Purdue CE 479, Fall 2006: 2x8 No.1 Douglas Fir-Larch, dead + snow, wet: Fb' 1173, Ft' 932, Fv' 201 psi.
@@ -69,15 +69,15 @@ public sealed class PublishedValueTests
     [InlineData("1x4", 12, 4)]
     [InlineData("4x6", 8, 16)]
     public void Board_feet(string name, double feet, double published) =>
-        Assert.Equal(published, Materials.Lumber.BoardFeet(SectionReader.Read(name).Section!, feet * 0.3048), 1e-9);
+        Assert.Equal(published, BridgeForm.Materials.Lumber.BoardFeet(SectionReader.Read(name).Section!, feet * 0.3048), 1e-9);
 
     // NDS 3.4.3.2, computed for a 2x8 with Fv' 175 psi: whole 1268.75 lb; notched by d/4 (dn 5.4375 in) 535.25 lb.
     [Fact]
     public void Shear_of_a_notched_joist()
     {
         double strength = 175 * Psi, breadth = 1.5 * Inch, depth = 7.25 * Inch;
-        Assert.Equal(1268.75, Notches.Shear(strength, breadth, depth) / Quantities.Units.PoundForce, 1e-6);
-        Assert.Equal(535.25, Notches.ShearAtTensionNotch(strength, breadth, depth, 5.4375 * Inch) / Quantities.Units.PoundForce, 0.01);
+        Assert.Equal(1268.75, Notches.Shear(strength, breadth, depth) / BridgeForm.Quantities.Units.PoundForce, 1e-6);
+        Assert.Equal(535.25, Notches.ShearAtTensionNotch(strength, breadth, depth, 5.4375 * Inch) / BridgeForm.Quantities.Units.PoundForce, 0.01);
     }
 
     // A study guide's table for 2x10 (9-1/4 in): notch 1.54, notch length 3.08, end notch 2.31, hole 3.08 in.

@@ -4,7 +4,7 @@ namespace BridgeForm.Tests.Checks.Timber;
 
 public sealed class TimberCheckTests
 {
-    private const double Psi = Quantities.Units.PoundForce / (0.0254 * 0.0254);
+    private const double Psi = BridgeForm.Quantities.Units.PoundForce / (0.0254 * 0.0254);
 
     private static string Thin => Bridges.Garden.Replace("section: 4x6", "section: 3x6", StringComparison.Ordinal);
 
@@ -16,7 +16,7 @@ public sealed class TimberCheckTests
         var check = Contexts.Check(context, "board-bending-point");
         var span = Enumerable.Range(1, context.Layout.Bays)
             .Max(i => (context.Layout.Deck.Points[i] - context.Layout.Deck.Points[i - 1]).Length) / 0.0254;
-        var density = context.Parameters.StockNamed("treated").Density.InService * 9.80665 / Quantities.Units.PoundForce * Math.Pow(0.0254, 3);
+        var density = context.Parameters.StockNamed("treated").Density.InService * 9.80665 / BridgeForm.Quantities.Units.PoundForce * Math.Pow(0.0254, 3);
         var moment = (300 * span / 4) + (5.5 * 1.5 * density * span * span / 8);
         Assert.Equal(moment / 2.0625, check.Demand / Psi, 0.01);
         Assert.Equal(1350 * 0.85 * 1.15, check.Capacity!.Value / Psi, 0.01);
@@ -47,7 +47,7 @@ public sealed class TimberCheckTests
 
         // 3x6, channel 5/8 in deep: (2/3)·175·0.97·1.6 · 2.5 · 4.875 · (4.875/5.5)² lbf.
         var expected = 2.0 / 3 * 175 * 0.97 * 1.6 * 2.5 * 4.875 * Math.Pow(4.875 / 5.5, 2);
-        Assert.Equal(expected, check.Capacity!.Value / Quantities.Units.PoundForce, 0.01);
+        Assert.Equal(expected, check.Capacity!.Value / BridgeForm.Quantities.Units.PoundForce, 0.01);
     }
 
     [Fact]
