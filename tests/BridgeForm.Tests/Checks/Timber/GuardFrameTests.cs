@@ -28,7 +28,7 @@ public sealed class GuardFrameTests
 
             // Bending just above the joint by what stands above it, and just below it by the foot's force.
             var footOutward = -(Push + outward);
-            Assert.Equal(frame.PostMoment(Push), Math.Abs((footOutward * frame.Joint) - (-up * z)), 1e-6);
+            Assert.Equal(Math.Abs(frame.PostMoment(Push)), Math.Abs((footOutward * frame.Joint) - (-up * z)), 1e-6);
 
             // Axial force below the joint by the foot's force: it pulls down on the post by `up`.
             var pull = (up * Math.Cos(frame.Lean)) - (footOutward * Math.Sin(frame.Lean));
@@ -51,6 +51,6 @@ public sealed class GuardFrameTests
         const double Inch = 0.0254;
         Assert.Equal(18.25, frame.Joint / Inch, 0.01);
         Assert.Equal((40 * Math.Cos(Bridges.Radians(8))) + 1.5, frame.Top / Inch, 0.01);
-        Assert.Equal(1305, frame.Brace(200), 1);
+        Assert.Equal(1305, frame.Brace(200), 1.0);
     }
 }
