@@ -45,7 +45,7 @@ internal static class StartCommand
         }
 
         var beside = path + ".writing";
-        File.WriteAllText(beside, StarterFile.Text);
+        File.WriteAllText(beside, StarterFile.Text());
         File.Move(beside, path, overwrite: true);
     }
 }

@@ -5,41 +5,57 @@ namespace BridgeForm.Output.Drawing;
 /// <summary>A dimension as plain lines and a text, for formats and readers without dimensions of their own.</summary>
 public static class DimensionLines
 {
-    /// <summary>Length of a tick, and of what a witness line passes the dimension line by, as a share of the text's height.</summary>
-    private const double Tick = 0.5;
+    /// <summary>
+    /// Length of an arrow, gap before a witness line and before the text, and what a witness line passes the dimension
+    /// line by, as a share of the text's height. Common practice, no source.
+    /// </summary>
+    private const double Detail = 0.5;
 
-    /// <summary>Two witness lines, the dimension line, two slanting ticks, and the text above its middle.</summary>
+    /// <summary>Half the width of an arrow as a share of its length.</summary>
+    private const double ArrowSlope = 1.0 / 3;
+
+    /// <summary>
+    /// Two witness lines, the dimension line, an open arrow at each end, and the text above the line's middle, or to the
+    /// right of it. Nothing but the text reaches past the points measured.
+    /// </summary>
     public static ImmutableArray<SheetEntity> Of(SheetDimension dimension)
     {
         var (from, to) = (dimension.From, dimension.To);
         var length = Math.Sqrt(Square(to.X - from.X) + Square(to.Y - from.Y));
         var (ux, uy) = ((to.X - from.X) / length, (to.Y - from.Y) / length);
         var offset = ((dimension.Line.Y - from.Y) * ux) - ((dimension.Line.X - from.X) * uy);
-        var beyond = offset + (Math.Sign(offset) * Tick * dimension.Height);
-        var half = Tick / 2 * dimension.Height;
+        var detail = Detail * dimension.Height;
+        var outward = Math.Sign(offset) * detail;
 
-        SheetPoint Aside(SheetPoint p, double across, double along = 0) =>
+        SheetPoint At(SheetPoint p, double across, double along = 0) =>
             new(p.X - (across * uy) + (along * ux), p.Y + (across * ux) + (along * uy));
         SheetLine Line(SheetPoint a, SheetPoint b) => new(dimension.Layer, a, b);
-        SheetLine Slant(SheetPoint p) => Line(Aside(p, offset - half, -half), Aside(p, offset + half, half));
+        SheetLine Barb(SheetPoint p, double along, double side) =>
+            Line(At(p, offset), At(p, offset + (side * detail * ArrowSlope), along));
 
         return
         [
-            Line(Aside(from, Math.Sign(offset) * half), Aside(from, beyond)),
-            Line(Aside(to, Math.Sign(offset) * half), Aside(to, beyond)),
-            Line(Aside(from, offset), Aside(to, offset)),
-            Slant(from),
-            Slant(to),
-            TextOf(dimension, Aside(from, offset, length / 2)),
+            Line(At(from, outward), At(from, offset + outward)),
+            Line(At(to, outward), At(to, offset + outward)),
+            Line(At(from, offset), At(to, offset)),
+            Barb(from, detail, 1),
+            Barb(from, detail, -1),
+            Barb(to, -detail, 1),
+            Barb(to, -detail, -1),
+            TextOf(dimension, At(from, offset, length / 2)),
         ];
     }
 
     private static SheetText TextOf(SheetDimension dimension, SheetPoint middle)
     {
         var text = new SheetText(dimension.Layer, middle, dimension.Height, dimension.Text);
+        var gap = Detail * dimension.Height;
+        var upright = Math.Abs(dimension.To.Y - dimension.From.Y) > Math.Abs(dimension.To.X - dimension.From.X);
         return text with
         {
-            At = new SheetPoint(middle.X - (text.Width / 2), middle.Y + (Tick * dimension.Height)),
+            At = upright
+                ? new SheetPoint(middle.X + gap, middle.Y - (dimension.Height / 2))
+                : new SheetPoint(middle.X - (text.Width / 2), middle.Y + gap),
         };
     }
 

@@ -24,10 +24,12 @@ public static class ProfileSheet
         var length = outline.Max(l => l.Max(p => p.X)) + dx;
 
         var entities = ImmutableArray.CreateBuilder<SheetEntity>();
-        var bottom = Add(entities, WideView.Of(piece, edges, outline, p => new SheetPoint(p.X + dx, p.Y + dy), units));
+        var view = WideView.Of(piece, edges, outline, p => new SheetPoint(p.X + dx, p.Y + dy), units);
+        var bottom = Add(entities, view, length);
+        entities.AddRange(Overall(view, length, outline.Max(l => l.Max(p => p.Y)) + dy, units));
         foreach (var face in NarrowView.FacesWorthDrawing(piece.Shape))
         {
-            bottom = Add(entities, NarrowView.Of(piece, face, dx, bottom - Space, units));
+            bottom = Add(entities, NarrowView.Of(piece, face, dx, bottom - Space, units), length);
         }
 
         var characters = (int)(length / SheetText.WidthOf(1, LabelRows.TextHeight));
@@ -36,11 +38,25 @@ public static class ProfileSheet
         return new Sheet(piece.Mark, ProfileLayers.All, entities.ToImmutable());
     }
 
+    /// <summary>Length and width of the outline, above the view and to its right.</summary>
+    private static ImmutableArray<SheetEntity> Overall(ViewDrawing view, double length, double width, PeopleUnits units)
+    {
+        var box = view.Box;
+        return
+        [
+            Dimension(new(0, width), new(length, width), new(0, box.MaxY + Space), units.Length(length)),
+            Dimension(new(length, 0), new(length, width), new(box.MaxX + Space, 0), units.Length(width)),
+        ];
+
+        static SheetDimension Dimension(SheetPoint from, SheetPoint to, SheetPoint line, string text) =>
+            new(ProfileLayers.Dim, from, to, line, LabelRows.TextHeight, text);
+    }
+
     /// <summary>Adds a view and the labels below it.</summary>
     /// <returns>Y below everything added.</returns>
-    private static double Add(ImmutableArray<SheetEntity>.Builder entities, ViewDrawing view)
+    private static double Add(ImmutableArray<SheetEntity>.Builder entities, ViewDrawing view, double length)
     {
-        var (labels, bottom) = LabelRows.Place(view.Labels, view.Bottom - Space);
+        var (labels, bottom) = LabelRows.Place(view.Labels, view.Box.MinY - Space, length);
         entities.AddRange(view.Entities);
         entities.AddRange(labels);
         return bottom;

@@ -13,14 +13,16 @@ internal static class Packers
     /// </summary>
     public static Member? Of(BridgeLayout layout, int frame)
     {
-        var lift = layout.Deck.Lifts[frame];
-        if (lift <= Seating.Tolerance)
+        var half = layout.Parameters.Frames.Base.Along / 2;
+        var (height, slope) = Underside(layout, frame, half);
+
+        // A board that rises begins its bearing half a butt gap from the middle.
+        if (height + (Math.Abs(slope) * layout.Parameters.Deck.ButtGap / 2) <= Seating.Tolerance
+            || layout.Deck.Lifts[frame] <= 0)
         {
             return null;
         }
 
-        var half = layout.Parameters.Frames.Base.Along / 2;
-        var (height, slope) = Underside(layout, frame, half);
         var thin = (Seating.Tolerance - height) / slope;
         var (from, to) = slope > 0 ? (Math.Max(-half, thin), half) : (-half, Math.Min(half, thin));
         return Cut(layout, frame, height, slope, from, to);
@@ -34,15 +36,10 @@ internal static class Packers
     {
         var pose = layout.Poses[frame];
         var points = layout.Deck.Points;
-        double? before = frame > 0 ? BearingLine.SlopeIn(pose, points[frame - 1], points[frame]) : null;
-        double? after = frame < layout.Bays ? BearingLine.SlopeIn(pose, points[frame], points[frame + 1]) : null;
-        var lift = layout.Deck.Lifts[frame];
-        if (before is { } b && after is { } a)
-        {
-            return (lift - Math.Max(0, (b - a) / 2 * half), (a + b) / 2);
-        }
-
-        return (lift, before ?? after ?? 0);
+        var last = layout.Bays;
+        var before = BearingLine.SlopeIn(pose, points[Math.Max(0, frame - 1)], points[Math.Max(1, frame)]);
+        var after = BearingLine.SlopeIn(pose, points[Math.Min(last - 1, frame)], points[Math.Min(last, frame + 1)]);
+        return (layout.Deck.Lifts[frame] - Math.Max(0, (before - after) / 2 * half), (after + before) / 2);
     }
 
     private static Member Cut(BridgeLayout layout, int frame, double height, double slope, double from, double to)

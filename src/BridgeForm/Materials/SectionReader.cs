@@ -69,7 +69,11 @@ public static class SectionReader
     private static bool HasUnit(string text) =>
         UnitOf(text) is { Length: > 1 } unit && !unit.EndsWith(Green, StringComparison.OrdinalIgnoreCase);
 
-    private static string UnitOf(string text) => " " + text[NumberScanner.Scan(text, out _)..].Trim();
+    private static string UnitOf(string text)
+    {
+        var unsigned = text.TrimStart('-', '+', ' ');
+        return " " + unsigned[NumberScanner.Scan(unsigned, out _)..].Trim();
+    }
 
     private static SectionReading Wrong(string problem) => new(null, problem);
 }

@@ -25,6 +25,9 @@ public static class DesignState
     // From far too uneven loads the way is walked in this many parts, starting at even ones.
     private const int ContinuationParts = 16;
 
+    // Good enough to ask for loads at, as a share of the span.
+    private const double TrialAccuracy = 1e-6;
+
     // Loads of the first trial over the rope's own weight: frames outweigh rope on a real bridge.
     private const double TrialLoadRatio = 10;
 
@@ -116,7 +119,7 @@ public static class DesignState
     private static bool TryFindAt(
         DesignRequest request, int bays, double accuracy, int maxIterations, out RopeShape? shape, out string? failure)
     {
-        if (!TrySolve(request, TrialLoads(request, bays), null, accuracy, maxIterations, out shape))
+        if (!TrySolve(request, TrialLoads(request, bays), null, TrialAccuracy, maxIterations, out shape))
             return Fail(NoShape(bays), out shape, out failure);
         for (var round = 0; round < maxIterations; round++)
         {
@@ -180,10 +183,9 @@ public static class DesignState
         var start = near is null ? estimate : Scaled(near, estimate, request);
         var solved = DesignSolver.Solve(request, loads, start, accuracy, maxIterations)
             ?? Continue(request, loads, accuracy, maxIterations);
-        if (solved is not { } unknowns || DesignShooting.Try(request, loads, unknowns) is not { } shot)
+        if (solved is not var ((h, v, _), shot))
             return false;
-        shape = RopeTrace.Shape(
-            unknowns.H, unknowns.V, shot.Lengths, loads, request.WeightPerLength, request.AxialStiffness);
+        shape = RopeTrace.Shape(h, v, shot.Lengths, loads, request.WeightPerLength, request.AxialStiffness);
         return true;
     }
 
@@ -197,18 +199,20 @@ public static class DesignState
         return new DesignUnknowns(h, v, request.Step == Project.FrameStep.Plan ? estimate.Step : Chord(near));
     }
 
-    private static DesignUnknowns? Continue(
+    private static (DesignUnknowns Unknowns, DesignShooting Shot)? Continue(
         DesignRequest request, ImmutableArray<double> loads, double accuracy, int maxIterations)
     {
-        var even = (loads.Sum() + double.Epsilon) / Math.Max(1, loads.Length - 2);
-        var unknowns = DesignSolver.Estimate(request, Blend(0));
-        for (var part = 0; part <= ContinuationParts && unknowns is { } start; part++)
+        var even = loads.Sum() / Math.Max(1, loads.Length - 2);
+        var start = DesignSolver.Estimate(request, Blend(0));
+        (DesignUnknowns Unknowns, DesignShooting Shot)? solved = null;
+        for (var part = 0; part <= ContinuationParts && start is { } from; part++)
         {
-            unknowns = DesignSolver.Solve(
-                request, Blend((double)part / ContinuationParts), start, accuracy, maxIterations);
+            solved = DesignSolver.Solve(
+                request, Blend((double)part / ContinuationParts), from, accuracy, maxIterations);
+            start = solved?.Unknowns;
         }
 
-        return unknowns;
+        return solved;
 
         ImmutableArray<double> Blend(double share) =>
         [

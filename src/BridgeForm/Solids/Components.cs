@@ -5,15 +5,15 @@ internal static class Components
 {
     public static int Count(Solid solid)
     {
-        var (corners, _) = Triangulation.CornersOf(solid);
+        var (points, corners, _) = Triangulation.CornersOf(solid);
         var parent = Group(corners);
         var volume = new double[parent.Length];
-        var origin = solid.Vertices[0];
+        var origin = points[0];
         for (var t = 0; t < parent.Length; t++)
         {
             var (a, b, c) = (corners[3 * t], corners[(3 * t) + 1], corners[(3 * t) + 2]);
-            volume[Root(parent, t)] += (solid.Vertices[a] - origin).Dot(
-                (solid.Vertices[b] - origin).Cross(solid.Vertices[c] - origin));
+            volume[Root(parent, t)] += (points[a] - origin).Dot(
+                (points[b] - origin).Cross(points[c] - origin));
         }
 
         // The skin of a hollow looks inwards: its volume is negative.

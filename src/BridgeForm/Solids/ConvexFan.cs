@@ -10,7 +10,7 @@ internal static class ConvexFan
 
     /// <summary>Adds the loop's triangles, unless it is concave or its fan would be poor or use a taken diagonal.</summary>
     public static bool TryFill(
-        ImmutableArray<Vector3d> points, Vector3d normal, ImmutableArray<int> loop, EdgeTable taken, List<int> corners)
+        List<Vector3d> points, Vector3d normal, ImmutableArray<int> loop, EdgeTable taken, List<int> corners)
     {
         if (loop.Length == 3)
         {
@@ -52,7 +52,7 @@ internal static class ConvexFan
     // Good enough not to look for a better corner.
     private const double GoodShape = 0.2;
 
-    private static bool IsConvex(ImmutableArray<Vector3d> points, Vector3d normal, ImmutableArray<int> loop)
+    private static bool IsConvex(List<Vector3d> points, Vector3d normal, ImmutableArray<int> loop)
     {
         var a = points[loop[^2]];
         var b = points[loop[^1]];
@@ -66,7 +66,7 @@ internal static class ConvexFan
         return true;
     }
 
-    private static double WorstShape(ImmutableArray<Vector3d> points, Vector3d normal, ImmutableArray<int> loop, int apex)
+    private static double WorstShape(List<Vector3d> points, Vector3d normal, ImmutableArray<int> loop, int apex)
     {
         var worst = double.PositiveInfinity;
         var a = points[loop[apex]];

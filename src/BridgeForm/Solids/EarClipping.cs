@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 
 namespace BridgeForm.Solids;
@@ -27,7 +26,7 @@ internal sealed class EarClipping
         Any,
     }
 
-    public static void Fill(ImmutableArray<Vector3d> points, Face face, EdgeTable taken, List<int> corners)
+    public static void Fill(List<Vector3d> points, Face face, EdgeTable taken, List<int> corners)
     {
         var flat = FlatPoint.Project(points, face.Plane.Normal);
         var rings = new Rings(flat);
@@ -35,10 +34,11 @@ internal sealed class EarClipping
         var start = corners.Count;
         var clipping = new EarClipping(rings, taken);
         foreach (var ring in HoleBridges.Join(rings, loops)) clipping.Clip(ring, corners);
-        EdgeFlips.Improve(flat, taken, CollectionsMarshal.AsSpan(corners)[start..]);
+        var owners = EdgeFlips.Improve(flat, taken, CollectionsMarshal.AsSpan(corners)[start..]);
+        SharedDiagonals.Split(owners, taken, points, corners, start);
     }
 
-    private static List<int> AddLoops(Rings rings, ImmutableArray<Vector3d> points, Face face)
+    private static List<int> AddLoops(Rings rings, List<Vector3d> points, Face face)
     {
         var loops = new List<int>(face.Loops.Length);
         if (!Touch(face))
@@ -54,7 +54,7 @@ internal sealed class EarClipping
             for (var i = 0; i < loop.Length; i++) edges.Add(new Edge(loop[i], loop[(i + 1) % loop.Length]));
         }
 
-        new LoopLinker([.. points]).Link(CollectionsMarshal.AsSpan(edges), face.Plane.Normal, false, vertices, lengths);
+        new LoopLinker(points).Link(CollectionsMarshal.AsSpan(edges), face.Plane.Normal, false, vertices, lengths);
         var start = 0;
         foreach (var length in lengths)
         {

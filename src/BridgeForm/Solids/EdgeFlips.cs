@@ -12,13 +12,17 @@ internal static class EdgeFlips
     /// <summary>A gain in shape below this is round-off and not worth a flip.</summary>
     private const double LeastGain = 1e-9;
 
-    public static void Improve(FlatPoint[] flat, EdgeTable taken, Span<int> corners)
+    /// <summary>Improves the triangles of one face in place.</summary>
+    /// <param name="flat">Vertices in the face's plane.</param>
+    /// <param name="taken">Edges and diagonals of other faces.</param>
+    /// <param name="corners">Three vertices for each triangle.</param>
+    /// <returns>Where the triangle to the left of each edge starts.</returns>
+    public static EdgeTable Improve(FlatPoint[] flat, EdgeTable taken, Span<int> corners)
     {
-        if (corners.Length < 6) return;
         var owners = new EdgeTable();
         for (var t = 0; t < corners.Length; t += 3)
         {
-            if (!Own(owners, corners, t)) return;
+            if (!Own(owners, corners, t)) return owners;
         }
 
         for (var (pass, changed) = (0, true); changed && pass < MostPasses; pass++)
@@ -26,6 +30,8 @@ internal static class EdgeFlips
             changed = false;
             for (var i = 0; i < corners.Length; i++) changed |= TryFlip(flat, taken, corners, owners, i);
         }
+
+        return owners;
     }
 
     private static bool Own(EdgeTable owners, Span<int> corners, int triangle)

@@ -1,18 +1,16 @@
-using System.Collections.Immutable;
-
 namespace BridgeForm.Solids;
 
 /// <summary>A point in a face's own plane, seen from outside.</summary>
 internal readonly record struct FlatPoint(double X, double Y)
 {
     /// <summary>All points seen against the normal.</summary>
-    public static FlatPoint[] Project(ImmutableArray<Vector3d> points, Vector3d normal)
+    public static FlatPoint[] Project(List<Vector3d> points, Vector3d normal)
     {
         var least = Math.Abs(normal.X) <= Math.Abs(normal.Y) && Math.Abs(normal.X) <= Math.Abs(normal.Z) ? Vector3d.UnitX
             : Math.Abs(normal.Y) <= Math.Abs(normal.Z) ? Vector3d.UnitY : Vector3d.UnitZ;
         var u = least.Cross(normal).Normalized();
         var v = normal.Cross(u);
-        var flat = new FlatPoint[points.Length];
+        var flat = new FlatPoint[points.Count];
         for (var i = 0; i < flat.Length; i++) flat[i] = new FlatPoint(u.Dot(points[i]), v.Dot(points[i]));
         return flat;
     }

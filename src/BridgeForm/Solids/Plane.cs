@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace BridgeForm.Solids;
 
 /// <summary>
@@ -7,8 +9,8 @@ namespace BridgeForm.Solids;
 /// <param name="Offset">Distance of the plane from the origin along the normal, metres.</param>
 public readonly record struct Plane(Vector3d Normal, double Offset)
 {
-    /// <summary>The same points seen from the other side.</summary>
-    public Plane Flipped => new(-Normal, -Offset);
+    /// <summary>The same points seen from the other side. (A method: as a property it would print without end.)</summary>
+    public Plane Flipped() => new(-Normal, -Offset);
 
     /// <summary>The plane through a point; <paramref name="normal"/> need not have length one.</summary>
     public static Plane Through(Vector3d point, Vector3d normal)
@@ -26,4 +28,8 @@ public readonly record struct Plane(Vector3d Normal, double Offset)
 
     /// <summary>The plane moved along its normal by a distance in metres.</summary>
     public Plane Shifted(double distance) => this with { Offset = Offset + distance };
+
+    /// <summary>Normal and offset; the text that records make would print <see cref="Flipped"/> of <see cref="Flipped"/> without end.</summary>
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"({Normal.X}, {Normal.Y}, {Normal.Z}) at {Offset}");
 }

@@ -35,34 +35,37 @@ internal sealed class SolidCutting
 
     public SolidResult Cut(Solid solid, Plane plane, FaceOrigin origin)
     {
+        Solid? touching = null;
         foreach (var growth in Growths)
         {
             Load(solid, _inside);
             var outcome = _clip.Clip(_inside, _spare, plane.Shifted(-growth), origin);
             if (outcome == ClipOutcome.Untouched) return solid;
             if (outcome == ClipOutcome.Nothing || IsFilm(_spare)) return SolidFault.NothingLeft;
-            if (_assembly.Build(_spare, _points.Count) is { } cut) return cut;
+            if (Build(_spare, _points.Count, ref touching) is { } cut) return cut;
         }
 
-        return SolidFault.NotClosed;
+        return OrTouching(touching);
     }
 
     public SolidResult Intersect(Solid solid, ConvexCutter cutter)
     {
+        Solid? touching = null;
         foreach (var growth in Growths)
         {
             Load(solid, _inside);
             var outcome = ClipByAll(cutter, -growth);
             if (outcome == ClipOutcome.Untouched) return solid;
             if (outcome == ClipOutcome.Nothing || IsFilm(_inside)) return SolidFault.NothingLeft;
-            if (_assembly.Build(_inside, _points.Count) is { } cut) return cut;
+            if (Build(_inside, _points.Count, ref touching) is { } cut) return cut;
         }
 
-        return SolidFault.NotClosed;
+        return OrTouching(touching);
     }
 
     public SolidResult Subtract(Solid solid, ConvexCutter cutter)
     {
+        Solid? touching = null;
         foreach (var growth in Growths)
         {
             Load(solid, _inside);
@@ -71,11 +74,22 @@ internal sealed class SolidCutting
             if (outcome == ClipOutcome.Untouched) return SolidFault.NothingLeft;
             TakeInsideOut(solid, cutter.Origin);
             if (IsFilm(_spare)) return SolidFault.NothingLeft;
-            if (_assembly.Build(_spare, solid.Vertices.Length) is { } rest) return rest;
+            if (Build(_spare, solid.Vertices.Length, ref touching) is { } rest) return rest;
         }
 
-        return SolidFault.NotClosed;
+        return OrTouching(touching);
     }
+
+    private Solid? Build(Shell shell, int firstNew, ref Solid? touching)
+    {
+        var solid = _assembly.Build(shell, firstNew);
+        if (solid is null || !_assembly.Touches) return solid;
+        touching ??= solid;
+        return null;
+    }
+
+    // Closed, though it hangs together by a line whatever is tried: still a body that writers can use.
+    private static SolidResult OrTouching(Solid? touching) => touching is null ? (SolidResult)SolidFault.NotClosed : touching;
 
     private void Load(Solid solid, Shell shell)
     {
@@ -123,7 +137,7 @@ internal sealed class SolidCutting
             if (face.Source != Shell.Cap) continue;
             var start = _spare.Edges.Count;
             AddReversed(_inside.EdgesOf(face));
-            _spare.CloseFace(start, face.Plane.Flipped, origin, Shell.Cap);
+            _spare.CloseFace(start, face.Plane.Flipped(), origin, Shell.Cap);
         }
     }
 

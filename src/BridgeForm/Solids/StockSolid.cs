@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace BridgeForm.Solids;
 
 /// <summary>The solid of a stick of stock with its cuts.</summary>
@@ -18,6 +20,12 @@ public static class StockSolid
 
     /// <summary>The solid of the stick: <see cref="Build"/>.</summary>
     public static SolidResult ToSolid(this CutStock stock) => Build(stock);
+
+    /// <summary>
+    /// The stick as convex cells that touch but do not overlap: one for a prism, and for each channel those to its left, to
+    /// its right and beyond its floor. Holes are not taken out. Empty when nothing is left.
+    /// </summary>
+    public static ImmutableArray<ConvexBody> ConvexCells(this CutStock stock) => Solids.ConvexCells.Of(stock);
 
     /// <summary>The rectangle between its two end planes.</summary>
     internal static SolidResult Prism(CutStock stock)

@@ -7,10 +7,10 @@ internal static class Triangulation
 {
     public static TriangleMesh Of(Solid solid)
     {
-        var (corners, ends) = CornersOf(solid);
+        var (points, corners, ends) = CornersOf(solid);
         var positions = new List<Vector3d>(corners.Count);
         var normals = new List<Vector3d>(corners.Count);
-        var local = new int[solid.Vertices.Length];
+        var local = new int[points.Count];
         var indices = CollectionsMarshal.AsSpan(corners);
         for (int f = 0, i = 0; f < ends.Length; f++)
         {
@@ -20,7 +20,7 @@ internal static class Triangulation
                 ref var place = ref local[indices[i]];
                 if (place == 0)
                 {
-                    positions.Add(solid.Vertices[indices[i]]);
+                    positions.Add(points[indices[i]]);
                     normals.Add(solid.Faces[f].Plane.Normal);
                     place = positions.Count;
                 }
@@ -32,9 +32,14 @@ internal static class Triangulation
         return new TriangleMesh([.. positions], [.. normals], [.. corners]);
     }
 
-    /// <summary>Vertex numbers of the solid, three for each triangle, and where each face's triangles end.</summary>
-    public static (List<int> Corners, int[] Ends) CornersOf(Solid solid)
+    /// <summary>
+    /// The solid's vertices, and in rare cases some more; their numbers, three for each triangle; and where each face's
+    /// triangles end.
+    /// </summary>
+    public static (List<Vector3d> Points, List<int> Corners, int[] Ends) CornersOf(Solid solid)
     {
+        var points = new List<Vector3d>(solid.Vertices.Length);
+        points.AddRange(solid.Vertices.AsSpan());
         var corners = new List<int>(6 * solid.Vertices.Length);
         var ends = new int[solid.Faces.Length];
         var taken = EdgesOf(solid);
@@ -42,13 +47,13 @@ internal static class Triangulation
         {
             var face = solid.Faces[f];
             var start = corners.Count;
-            if (face.Loops.Length > 1 || !ConvexFan.TryFill(solid.Vertices, face.Plane.Normal, face.Loops[0], taken, corners))
-                EarClipping.Fill(solid.Vertices, face, taken, corners);
+            if (face.Loops.Length > 1 || !ConvexFan.TryFill(points, face.Plane.Normal, face.Loops[0], taken, corners))
+                EarClipping.Fill(points, face, taken, corners);
             for (var i = start; i < corners.Count; i++) taken.SetUndirected(corners[i], corners[i % 3 == 2 ? i - 2 : i + 1], 1);
             ends[f] = corners.Count;
         }
 
-        return (corners, ends);
+        return (points, corners, ends);
     }
 
     // Where bodies touch along a line, a diagonal of one face could fall on an edge or a diagonal of another.

@@ -1,6 +1,5 @@
 using BridgeForm.Frames;
 using BridgeForm.Pieces;
-using BridgeForm.Project;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Tests.Frames;

@@ -10,7 +10,7 @@ internal sealed record Step(Plane? Plane, ConvexCutter? Cutter)
 
     /// <summary>What the step takes away, by the other operation.</summary>
     public SolidResult TakenFrom(Solid solid) =>
-        Cutter is { } cutter ? solid.Intersect(cutter) : solid.Cut(Plane!.Value.Flipped, FaceOrigin.Cut);
+        Cutter is { } cutter ? solid.Intersect(cutter) : solid.Cut(Plane!.Value.Flipped(), FaceOrigin.Cut);
 }
 
 /// <summary>

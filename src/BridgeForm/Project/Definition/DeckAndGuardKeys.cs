@@ -44,7 +44,8 @@ internal static class DeckAndGuardKeys
                         "Heights of the rails' centre lines up along the post from the base's top, in place of count",
                         Define.Length("", "Height", "0 in", "12 ft"),
                         0,
-                        200),
+                        200) with
+                    { Example = "[6 in, 12 in, 18 in]", MetricExample = "[150 mm, 300 mm, 450 mm]" },
                     Stock("cedar"),
                 ]) with
             { OneOf = ["count", "heights"] },

@@ -36,7 +36,7 @@ internal static class FrameKeys
         [
             Define.Length("clearance", "Channel wider than the rope (and two liners) by this much", "0 in", "2 in", "1/8 in", "3 mm"),
             Define.Length("width", "Width of the channel, in place of clearance", "1/16 in", "12 in") with
-            { DefaultNote = "rope diameter + clearance + two liners" },
+            { DefaultNote = "rope diameter + clearance + two liners", Example = "7/8 in", MetricExample = "22 mm" },
             Define.Length("depth", "Depth of the channel in the middle of the base", "1/16 in", "24 in", "5/8 in", "16 mm"),
             Define.Length("end_depth", "The same of the two end frames", "1/16 in", "24 in", "3/4 in", "19 mm"),
             Define.Length("liner", "Thickness of a liner between rope and wood; 0 for none", "0 in", "1 in", "0 in", "0 mm"),
@@ -61,7 +61,7 @@ internal static class FrameKeys
             Define.Section("section", "Its wide face lies in the plane of the frame", "2x4", "38 x 89 mm"),
             Define.Quantity(QuantityKind.Angle, "lean", "Lean inward, from square to the base", "0 deg", "75 deg", "12 deg"),
             Define.Length("foot", "From the middle of the base to the brace's outer face", "1 in", "20 ft", "27-1/2 in", "695 mm"),
-            Define.Length("length", "Long point to long point, in place of foot", "3 in", "12 ft") with { DefaultNote = "from foot" },
+            Define.Length("length", "Long point to long point, in place of foot", "3 in", "12 ft") with { DefaultNote = "from foot", Example = "18 in", MetricExample = "460 mm" },
             Stock,
         ]) with
     { OneOf = ["foot", "length"] };
@@ -72,7 +72,7 @@ internal static class FrameKeys
         [
             Define.Length("hole", "Diameter; 0 for no holes", "0 in", "2 in", "1/4 in", "6 mm"),
             Define.Length("spread", "Centre to centre across the channel", "1/4 in", "24 in") with
-            { DefaultNote = "the larger of 2-1/2 in and channel width + 4 hole diameters" },
+            { DefaultNote = "the larger of 2-1/2 in and channel width + 4 hole diameters", Example = "2-1/2 in", MetricExample = "64 mm" },
             Define.Length("depth", "Depth from the base's bottom face", "0 in", "24 in", "2 in", "50 mm"),
         ]);
 

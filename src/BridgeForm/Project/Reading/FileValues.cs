@@ -33,12 +33,12 @@ internal sealed class FileValues(UnitSystem units)
     /// <summary>Whether the key stands in the file.</summary>
     public bool Given(string path) => Find(path) is { Given: true };
 
-    /// <summary>Whether every one of the values was read without a fault (or is left out).</summary>
+    /// <summary>Whether every one of the values, and all that it stands under, was read without a fault (or is left out).</summary>
     public bool Good(params ReadOnlySpan<string> paths)
     {
         foreach (var path in paths)
         {
-            if (Find(path) is { Good: false })
+            if (!IsGood(path))
             {
                 return false;
             }
@@ -56,7 +56,7 @@ internal sealed class FileValues(UnitSystem units)
     /// <summary>Where to point for a value: at it, or at the nearest key above it.</summary>
     public Place Place(string path)
     {
-        for (var p = path; p.Length > 0; p = p[..Math.Max(0, p.LastIndexOf('.'))])
+        for (var p = path; p.Length > 0; p = Above(p))
         {
             if (Find(p) is { } entry)
             {
@@ -65,6 +65,21 @@ internal sealed class FileValues(UnitSystem units)
         }
 
         return Reading.Place.Start;
+    }
+
+    private static string Above(string path) => path[..Math.Max(0, path.LastIndexOf('.'))];
+
+    private bool IsGood(string path)
+    {
+        for (var p = path; p.Length > 0; p = Above(p))
+        {
+            if (Find(p) is { Good: false })
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private Entry At(string path) => Find(path) ?? throw new KeyNotFoundException(path);

@@ -13,7 +13,7 @@ public sealed class GltfWriterTests
     internal static byte[] Bytes(BridgeModel model)
     {
         using var stream = new MemoryStream();
-        GltfWriter.Write(model, EarClipping.Triangulate, stream);
+        GltfWriter.Write(model, solid => solid.Triangulate(), stream);
         return stream.ToArray();
     }
 
@@ -122,7 +122,7 @@ public sealed class GltfWriterTests
     {
         var empty = SampleModel.Small with { Pieces = [], Groups = [], RopeLines = [] };
         using var stream = new MemoryStream();
-        GltfWriter.Write(empty, EarClipping.Triangulate, stream);
+        GltfWriter.Write(empty, solid => solid.Triangulate(), stream);
         Assert.Equal(0, stream.Length % 4);
     }
 

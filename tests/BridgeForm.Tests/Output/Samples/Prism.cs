@@ -18,6 +18,10 @@ internal static class Prism
     public static Solid AlongY((double X, double Z)[] profile, double width, Func<int, FaceOrigin> origin) =>
         Mapped(profile, profile, width, origin, (x, z, w) => new Vector3d(x, -w, z));
 
+    /// <summary>The same along X from 0, with the polygon in Y and Z, counter-clockwise seen from +X.</summary>
+    public static Solid AlongX((double Y, double Z)[] profile, double length) => Mapped(
+        profile, profile, length, _ => FaceOrigin.Stock, (y, z, x) => new Vector3d(x + (length / 2), y, z));
+
     /// <summary>A prism with a prismatic hole; the hole's polygon is also counter-clockwise.</summary>
     public static Solid WithHole((double X, double Y)[] outline, (double X, double Y)[] hole, double thickness)
     {
@@ -26,7 +30,7 @@ internal static class Prism
         var shift = outer.Vertices.Length;
         ImmutableArray<int> Turned(ImmutableArray<int> loop) => [.. loop.Reverse().Select(v => v + shift)];
         Face Pierced(int i) => outer.Faces[i] with { Loops = [outer.Faces[i].Loops[0], Turned(inner.Faces[i].Loops[0])] };
-        var walls = inner.Faces.Skip(2).Select(f => f with { Plane = f.Plane.Flipped, Loops = [Turned(f.Loops[0])] });
+        var walls = inner.Faces.Skip(2).Select(f => f with { Plane = f.Plane.Flipped(), Loops = [Turned(f.Loops[0])] });
         return new Solid(outer.Vertices.AddRange(inner.Vertices), [Pierced(0), Pierced(1), .. outer.Faces.Skip(2), .. walls]);
     }
 

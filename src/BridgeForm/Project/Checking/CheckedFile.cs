@@ -1,0 +1,37 @@
+using BridgeForm.Project.Reading;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Project.Checking;
+
+/// <summary>A file's values and parameters, and where to tell what is wrong with them.</summary>
+internal sealed record CheckedFile(FileValues Values, BridgeParameters Parameters, FaultList Faults)
+{
+    /// <summary>Lengths that differ by less are equal: a thousandth of a micrometre, far below any tool and far above round-off.</summary>
+    public const double RoundOff = 1e-9;
+
+    private const double MetresPerSixteenth = 0.0254 / 16;
+    private const double MetresPerMillimetre = 0.001;
+
+    /// <summary>Whether all of these were read without a fault.</summary>
+    public bool Good(params ReadOnlySpan<string> paths) => Values.Good(paths);
+
+    /// <summary>Tells a fault at a value, or at the key above one that is left out.</summary>
+    public void Stop(string path, string message) => Faults.Add(Values.Place(path), message);
+
+    /// <summary>A long length in the file's units: feet and inches, or millimetres.</summary>
+    public string Length(double metres) => new QuantityText(Parameters.Units).Length(metres);
+
+    /// <summary>A size in the file's units: inches, or millimetres.</summary>
+    public string Size(double metres) => new QuantityText(Parameters.Units).Size(metres);
+
+    /// <summary>A least length, rounded up to what can be measured.</summary>
+    public string AtLeast(double metres) => Size(Math.Ceiling((metres / Step) - RoundOff) * Step);
+
+    /// <summary>A largest length, rounded down to what can be measured.</summary>
+    public string AtMost(double metres) => Size(Math.Floor((metres / Step) + RoundOff) * Step);
+
+    /// <summary>A value as written in the file, or as its default is written.</summary>
+    public string Written(string path) => Values.Find(path)?.Text ?? "";
+
+    private double Step => Parameters.Units == UnitSystem.Imperial ? MetresPerSixteenth : MetresPerMillimetre;
+}

@@ -1,0 +1,94 @@
+namespace BridgeForm.Project.Checking;
+
+/// <summary>Boards, stringers and treads that fit.</summary>
+internal static class DeckChecks
+{
+    private const string Count = "deck.count";
+
+    /// <summary>Bays are counted here by the length of a parabola; the rope itself comes out this much longer or shorter.</summary>
+    private const double BayEstimate = 0.005;
+
+    public static void Run(CheckedFile f)
+    {
+        var deck = f.Parameters.Deck;
+        if (deck.Layout == DeckLayout.Along && f.Values.Given("deck.stringer"))
+        {
+            f.Stop("deck.stringer", "stringer: boards that run along need no stringers; take it out, or write layout: across");
+        }
+
+        if (!f.Good("frames.post.foot", "deck.layout", "deck.side_gap", "deck.gap"))
+        {
+            return;
+        }
+
+        if (deck.Layout == DeckLayout.Along)
+        {
+            Boards(f, deck);
+        }
+        else
+        {
+            Stringers(f, deck);
+            Treads(f, deck);
+        }
+    }
+
+    private static double Width(CheckedFile f) => 2 * (f.Parameters.Frames.Post.Foot - f.Parameters.Deck.SideGap);
+
+    // Largest n with n·w + (n − 1)·gap ≤ width; a deck far wider than any is counted no further than the reader allows.
+    private static int MostThatFit(double width, double w, double gap) =>
+        (int)Math.Min(100_000, Math.Floor((width + gap + CheckedFile.RoundOff) / (w + gap)));
+
+    private static void Boards(CheckedFile f, DeckParameters deck)
+    {
+        if (!f.Good("deck.board.section"))
+        {
+            return;
+        }
+
+        var most = MostThatFit(Width(f), deck.Board.Width, deck.Gap);
+        if (most < 1)
+        {
+            f.Stop("deck.board.section", $"no board fits: between the posts' feet, less the side gaps, are {f.Size(Math.Max(0, Width(f)))} and a board is {f.Size(deck.Board.Width)} wide; set the posts' feet further out or take a narrower board");
+        }
+        else if (f.Good(Count) && deck.Count > most)
+        {
+            f.Stop(Count, FormattableString.Invariant($"count: {deck.Count} boards leave gaps below {f.Size(deck.Gap)}; between the posts' feet, less the side gaps, are {f.Size(Width(f))}, room for at most {most}"));
+        }
+    }
+
+    private static void Stringers(CheckedFile f, DeckParameters deck)
+    {
+        const string path = "deck.stringer.count";
+        if (deck.Stringer is not { } stringer || !f.Good("deck.stringer", "deck.stringer.section", path))
+        {
+            return;
+        }
+
+        var most = MostThatFit(Width(f), stringer.Section.Thickness, deck.Gap);
+        if (stringer.Count > most)
+        {
+            f.Stop(path, FormattableString.Invariant($"count: {stringer.Count} stringers do not fit; between the posts' feet, less the side gaps, are {f.Size(Math.Max(0, Width(f)))}, room for at most {Math.Max(0, most)}"));
+        }
+    }
+
+    private static void Treads(CheckedFile f, DeckParameters deck)
+    {
+        if (!f.Good("deck.board.section", Count, "frames.spacing", "site.span", "site.rise", "ropes.sag"))
+        {
+            return;
+        }
+
+        var p = f.Parameters;
+        var length = SpanChecks.RopeLength(p);
+        var bay = length / Math.Ceiling(length / p.Frames.Spacing) * (1 + BayEstimate);
+        var most = (int)Math.Floor(bay / (deck.Board.Width + deck.Gap));
+        if (most < 1)
+        {
+            f.Stop("deck.board.section", $"no tread fits: a bay is about {f.Size(bay)} long and a tread with its gap takes {f.Size(deck.Board.Width + deck.Gap)}");
+        }
+        else if (deck.Count > most)
+        {
+            f.Stop(Count, FormattableString.Invariant($"count: {deck.Count} treads in a bay leave gaps below {f.Size(deck.Gap)}; a bay is about {f.Size(bay)} long, room for at most {most}"));
+        }
+    }
+}

@@ -1,0 +1,68 @@
+namespace BridgeForm.Project.Checking;
+
+/// <summary>The user's own holes lie in the wood.</summary>
+internal static class HoleChecks
+{
+    private static readonly (string Name, DrilledPart Part)[] Parts =
+        [("base", DrilledPart.Base), ("post", DrilledPart.Post), ("brace", DrilledPart.Brace)];
+
+    public static void Run(CheckedFile f)
+    {
+        foreach (var (name, part) in Parts)
+        {
+            if (!f.Good($"frames.{name}.section", $"frames.{name}.length", "frames.base.flat", "frames.brace.foot", "holes." + name))
+            {
+                continue;
+            }
+
+            var holes = f.Parameters.Frames.Holes.Where(h => h.Part == part).ToList();
+            var paths = f.Values.Items("holes." + name).ToList();
+            for (var i = 0; i < paths.Count; i++)
+            {
+                One(f, paths[i], name, holes[i]);
+            }
+        }
+    }
+
+    private static void One(CheckedFile f, string path, string name, HoleParameters hole)
+    {
+        if (!f.Good(path, path + ".from_end", path + ".from_far_end", path + ".across", path + ".diameter", path + ".depth", path + ".face"))
+        {
+            return;
+        }
+
+        var (length, across, through) = Stick(f.Parameters.Frames, hole);
+        var r = hole.Diameter / 2;
+        if (hole.FromEnd < r || hole.FromEnd > length - r)
+        {
+            f.Stop(path + (hole.FromFarEnd ? ".from_far_end" : ".from_end"), $"the hole is not inside the {name}, {f.Length(length)} long; allowed is {f.AtLeast(r)} to {f.AtMost(length - r)}");
+        }
+
+        if (Math.Abs(hole.Across) + r >= across / 2)
+        {
+            f.Stop(path + ".across", $"the hole runs out of its face, {f.Size(across)} wide; from its middle at most {f.AtMost(Math.Max(0, (across / 2) - r))} to either side");
+        }
+
+        if (hole.Depth >= through)
+        {
+            f.Stop(path + ".depth", $"depth: '{f.Written(path + ".depth")}' goes through the {name}, {f.Size(through)}; leave depth out for a hole right through");
+        }
+    }
+
+    private static (double Length, double Across, double Through) Stick(FrameParameters frames, HoleParameters hole)
+    {
+        var wide = hole.Face == DrilledFace.Wide;
+        var (length, section) = hole.Part switch
+        {
+            DrilledPart.Post => (frames.Post.Length, frames.Post.Section),
+            DrilledPart.Brace => (frames.Brace.Length, frames.Brace.Section),
+            _ => (frames.Base.Length, frames.Base.Section),
+        };
+        if (hole.Part == DrilledPart.Base)
+        {
+            return wide ? (length, frames.Base.Depth, frames.Base.Along) : (length, frames.Base.Along, frames.Base.Depth);
+        }
+
+        return wide ? (length, section.Width, section.Thickness) : (length, section.Thickness, section.Width);
+    }
+}

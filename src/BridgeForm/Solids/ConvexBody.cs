@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+
+namespace BridgeForm.Solids;
+
+/// <summary>A convex body prepared for contact tests. Metres.</summary>
+public sealed class ConvexBody
+{
+    private ConvexBody(
+        ImmutableArray<Vector3d> vertices,
+        ImmutableArray<Plane> planes,
+        ImmutableArray<(int From, int To)> edges,
+        ImmutableArray<Vector3d> directions)
+    {
+        Vertices = vertices;
+        Planes = planes;
+        Edges = edges;
+        EdgeDirections = directions;
+    }
+
+    /// <summary>Corners.</summary>
+    public ImmutableArray<Vector3d> Vertices { get; }
+
+    /// <summary>Planes of its faces, each once, outward.</summary>
+    public ImmutableArray<Plane> Planes { get; }
+
+    /// <summary>Edges as pairs of vertex indices, each once.</summary>
+    public ImmutableArray<(int From, int To)> Edges { get; }
+
+    /// <summary>Unit directions of the edges; parallel edges, also opposite ones, count once.</summary>
+    public ImmutableArray<Vector3d> EdgeDirections { get; }
+
+    /// <summary>The smallest box along the axes that holds the body, metres.</summary>
+    public (Vector3d Min, Vector3d Max) Bounds => Measures.Bounds(Vertices.AsSpan());
+
+    /// <summary>The body of a convex solid. What a concave one gives is of no use.</summary>
+    public static ConvexBody Of(Solid solid)
+    {
+        var planes = new List<Plane>();
+        var edges = new List<(int From, int To)>();
+        var directions = new List<Vector3d>();
+        foreach (var face in solid.Faces)
+        {
+            if (!planes.Exists(p => p.Normal.Dot(face.Plane.Normal) > 0 && Parallel(p.Normal, face.Plane.Normal))) planes.Add(face.Plane);
+            foreach (var loop in face.Loops)
+            {
+                for (var i = 0; i < loop.Length; i++)
+                {
+                    var (from, to) = (loop[i], loop[(i + 1) % loop.Length]);
+                    if (from > to) continue; // the other face has it too
+                    edges.Add((from, to));
+                    var direction = (solid.Vertices[to] - solid.Vertices[from]).Normalized();
+                    if (!directions.Exists(d => Parallel(d, direction))) directions.Add(direction);
+                }
+            }
+        }
+
+        return new ConvexBody(solid.Vertices, [.. planes], [.. edges], [.. directions]);
+    }
+
+    /// <summary>The same body placed in other axes.</summary>
+    public ConvexBody Placed(Placement placement) => new(
+        Map(Vertices, placement, static (p, v) => p.ToWorld(v)),
+        Map(Planes, placement, static (p, plane) => p.ToWorld(plane)),
+        Edges,
+        Map(EdgeDirections, placement, static (p, d) => p.DirectionToWorld(d)));
+
+    /// <summary>From the lowest to the highest point along a direction.</summary>
+    internal (double Low, double High) Range(Vector3d direction)
+    {
+        double low = double.PositiveInfinity, high = double.NegativeInfinity;
+        foreach (var vertex in Vertices)
+        {
+            var at = direction.Dot(vertex);
+            low = Math.Min(low, at);
+            high = Math.Max(high, at);
+        }
+
+        return (low, high);
+    }
+
+    private static bool Parallel(Vector3d a, Vector3d b)
+    {
+        var across = a.Cross(b);
+        return across.Dot(across) < RoundOff.Parallel * RoundOff.Parallel;
+    }
+
+    private static ImmutableArray<T> Map<T>(ImmutableArray<T> items, Placement placement, Func<Placement, T, T> step)
+    {
+        var mapped = ImmutableArray.CreateBuilder<T>(items.Length);
+        foreach (var item in items) mapped.Add(step(placement, item));
+        return mapped.MoveToImmutable();
+    }
+}

@@ -1,0 +1,73 @@
+using System.Diagnostics;
+using System.Globalization;
+using BridgeForm.Frames;
+using BridgeForm.Output;
+using BridgeForm.Output.Dxf;
+using BridgeForm.Output.Gltf;
+using BridgeForm.Output.Profiles;
+using BridgeForm.Output.Report;
+using BridgeForm.Output.Tables;
+using BridgeForm.Pieces;
+using BridgeForm.Project;
+
+namespace BridgeForm.Benchmarks;
+
+/// <summary>Times of the whole pipe, stage by stage, warm in process: median of several runs.</summary>
+internal static class PipelineTimes
+{
+    /// <summary>Prints times for one or more sizes.</summary>
+    public static void Print(IEnumerable<int> sizes, int runs)
+    {
+        foreach (var bays in sizes)
+        {
+            var parameters = LongBridges.Of(bays);
+            var stages = Enumerable.Range(0, runs + 1).Select(_ => Run(parameters)).Skip(1).ToArray();
+            foreach (var stage in stages[0].Keys)
+            {
+                var times = stages.Select(s => s[stage]).Order().ToArray();
+                Console.WriteLine(string.Create(
+                    CultureInfo.InvariantCulture, $"{bays,7} bays  {stage,-28}{times[times.Length / 2],10:0.0} ms"));
+            }
+        }
+
+        Console.WriteLine(string.Create(
+            CultureInfo.InvariantCulture, $"peak memory {Process.GetCurrentProcess().PeakWorkingSet64 / 1e6:0} MB"));
+    }
+
+    private static Dictionary<string, double> Run(BridgeParameters parameters)
+    {
+        var times = new Dictionary<string, double>(StringComparer.Ordinal);
+        var all = Stopwatch.StartNew();
+        var layout = Timed(times, "shape and weights", () =>
+            Bridge.TryShape(parameters, out var rope, out _) ? BridgeLayout.Of(parameters, rope.Nodes) : throw new InvalidOperationException());
+        Timed(times, "members to pieces", () =>
+            PieceSet.TryOf(parameters, Members.Of(layout), out var pieces, out _) ? pieces.Length : 0);
+        times["parameters to pieces"] = all.Elapsed.TotalMilliseconds;
+        var model = Timed(times, "whole model with checks", () =>
+            Bridge.TryBuild(parameters, out var built, out var fault) ? built : throw new InvalidOperationException(fault.Message));
+        Timed(times, "audit", () => model.Pieces.Sum(p => p.Solid.Audit().Length));
+        Timed(times, "model.glb", () => Length(s => GltfWriter.Write(model, solid => solid.Triangulate(), s)));
+        var units = PeopleUnits.Of(parameters.Units);
+        Timed(times, "profiles", () => model.Pieces.Sum(p => Length(s => DxfWriter.Write(ProfileSheet.Of(p, units), parameters.Units, s))));
+        Timed(times, "tables", () => CutList.Csv(model, units).Length + RopeMarks.Csv(model, units).Length);
+        Timed(times, "report", () => Length(s => ReportWriter.Write(model, [], s)));
+        times["everything after parameters"] =
+            all.Elapsed.TotalMilliseconds - times["parameters to pieces"];
+        return times;
+    }
+
+    private static long Length(Action<Stream> write)
+    {
+        using var stream = new MemoryStream();
+        write(stream);
+        return stream.Length;
+    }
+
+    private static T Timed<T>(Dictionary<string, double> times, string stage, Func<T> work)
+    {
+        var watch = Stopwatch.StartNew();
+        var result = work();
+        times[stage] = watch.Elapsed.TotalMilliseconds;
+        return result;
+    }
+}

@@ -1,0 +1,23 @@
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Tests.Quantities;
+
+public sealed class NearestWordTests
+{
+    [Theory]
+    [InlineData("spacng", "spacing")]
+    [InlineData("spaicng", "spacing")]
+    [InlineData("Stance", "stance")]
+    [InlineData("bse", "base")]
+    [InlineData("zzzzzz", null)]
+    public void Finds_the_near_one(string word, string? nearest) =>
+        Assert.Equal(nearest, NearestWord.Of(word, ["spacing", "stance", "step", "base"]));
+
+    // Kukich, Techniques for automatically correcting words in text (1992): swapped neighbours count as one error.
+    [Theory]
+    [InlineData("kitten", "sitting", 3)]
+    [InlineData("ab", "ba", 1)]
+    [InlineData("", "abc", 3)]
+    [InlineData("same", "same", 0)]
+    public void Distance(string a, string b, int distance) => Assert.Equal(distance, NearestWord.Distance(a, b));
+}
