@@ -51,6 +51,7 @@ internal static class PreviewDimensions
         var levels = PreviewSite.Levels(frame, model.Parameters);
         var deck = levels.Top + model.Parameters.Deck.Thickness;
         var half = model.Parameters.Ropes.Spacing / 2;
+        var side = -model.Parameters.Frames.Post.Foot / 2;
         var list = ImmutableArray.CreateBuilder<PreviewDimension>();
         if (PreviewFacts.Measured(model, "clear-width") is { } clear)
         {
@@ -60,7 +61,7 @@ internal static class PreviewDimensions
 
         if (PreviewFacts.Measured(model, "guard-height") is { } guard)
         {
-            list.Add(Straight("rail height", words.Size(guard), frame.At(0, deck, 0), frame.At(0, deck + guard, 0)));
+            list.Add(Straight("rail height", words.Size(guard), frame.At(0, deck, side), frame.At(0, deck + guard, side)));
         }
 
         var below = levels.Bottom - (Off / 2);

@@ -62,9 +62,9 @@ export function callouts(parts: { part: Part; matrix: Matrix4 }[], camera: Camer
 /** Sets the callouts in two columns at the edges, none over another. */
 export function drawCallouts(overlay: Overlay, list: Callout[], camera: Camera, pane: Pane): void {
   const spots = list.map((c) => ({ ...c, spot: spotOf(c.at, camera, pane) })).sort((a, b) => a.spot.x - b.spot.x);
-  const half = Math.ceil(spots.length / 2);
+  const centre = pane.x + pane.width / 2;
   const step = 44;
-  for (const [column, right] of [[spots.slice(0, half), false], [spots.slice(half), true]] as const) {
+  for (const [column, right] of [[spots.filter((c) => c.spot.x < centre), false], [spots.filter((c) => c.spot.x >= centre), true]] as const) {
     let y = pane.y + 26;
     const sorted = [...column].sort((a, b) => a.spot.y - b.spot.y);
     sorted.forEach((c, i) => {

@@ -66,6 +66,7 @@ export class App {
     this.fitStage(true);
     this.paintSky();
     this.setView('corner');
+    await this.stage.renderer.compileAsync(this.stage.scene, this.stage.eye);
     this.stage.draw();
   }
 
@@ -91,6 +92,7 @@ export class App {
     this.view = view;
     const frame = Math.floor(shown.view.frames.length / 2);
     shown.state.apart = view === 'apart' ? { frame, amount: 1 } : null;
+    shown.state.inside = view === 'walk';
     const bare = view === 'apart' || view === 'measure';
     shown.setting.group.visible = !bare;
     shown.setting.sky.visible = !bare;
@@ -116,11 +118,11 @@ export class App {
       this.walker?.start();
     } else if (this.view !== 'measure') {
       const extent = this.view === 'apart' ? this.apartExtent(shown) : extentOf(shown.view);
-      stage.eye.fov = 38;
+      stage.eye.fov = 30;
       stage.eye.up.set(0, 1, 0);
       stage.eye.updateProjectionMatrix();
       const from = direction(this.view === 'apart' ? 'corner' : this.view, stage.eye.aspect);
-      stage.eye.position.copy(standBack(stage.eye, extent, this.view === 'apart' ? [-0.7, 0.35, 0.75] : from, this.view === 'apart' ? 1.12 : 1.06));
+      stage.eye.position.copy(standBack(stage.eye, extent, this.view === 'apart' ? [-0.7, 0.35, 0.75] : from, this.view === 'apart' ? 0.98 : 0.98));
       this.controls.target.copy(middleOf(extent));
       this.controls.update();
     }
@@ -247,14 +249,15 @@ export class App {
     this.choose(same[(same.indexOf(chosen) + by + same.length) % same.length] ?? null);
   }
 
-  /** The part of a piece nearest mid-span. */
+  /** The part of a piece nearest to the eye. */
   choosePiece(mark: string): void {
     const { shown } = this;
     if (shown === null) {
       return;
     }
 
-    const off = (i: number): number => Math.abs((shown.parts[i]?.place.elements[12] ?? 0) - shown.view.span / 2);
+    const eye = this.stage.eye.position;
+    const off = (i: number): number => eye.distanceTo(new Vector3().setFromMatrixPosition(shown.matrixOf(i)));
     const all = shown.parts.flatMap((p, i) => (p.mark === mark ? [i] : []));
     const visible = shown.state.apart === null ? all : all.filter((i) => apartOwners(shown.view, shown.state.apart?.frame ?? 0).has(shown.parts[i]?.owner ?? ''));
     this.choose([...(visible.length > 0 ? visible : all)].sort((a, b) => off(a) - off(b))[0] ?? null);
@@ -385,9 +388,8 @@ const HINTS: Record<ViewName, string> = {
 
 function dispose(shown: Shown): void {
   shown.group.traverse((object) => {
-    const mesh = object as { geometry?: { dispose: () => void }; material?: { dispose: () => void } };
+    const mesh = object as { geometry?: { dispose: () => void } };
     mesh.geometry?.dispose();
-    mesh.material?.dispose();
   });
   shown.wood.mesh.dispose();
 }

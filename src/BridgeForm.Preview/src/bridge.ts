@@ -17,12 +17,15 @@ export interface State {
   /** Frame taken apart, by index, and how far, 0 to 1; null: the bridge is whole. */
   apart: { frame: number; amount: number } | null;
   person: boolean;
+  /** One sees through the eyes of somebody on the bridge. */
+  inside: boolean;
 }
 
 /** One bridge in the scene. */
 export interface Shown {
   view: BridgeView;
   parts: Part[];
+  ropes: Group;
   finishes: Finish[];
   wood: Wood;
   group: Group;
@@ -49,11 +52,11 @@ export async function buildBridge(file: BridgeFile, plain: boolean): Promise<Sho
   const arrows = new Group();
   const group = new Group();
   group.add(wood.mesh, ropes.group, setting.group, setting.sky, person, arrows);
-  const state: State = { load: null, times: 1, finish: 0, chosen: null, apart: null, person: true };
+  const state: State = { load: null, times: 1, finish: 0, chosen: null, apart: null, person: true, inside: false };
   let shape = designShape(view);
   let owners: ReadonlySet<string> | null = null;
   const shown: Shown = {
-    view, parts: loaded.parts, finishes: loaded.finishes, wood, group, setting, state,
+    view, parts: loaded.parts, ropes: ropes.group, finishes: loaded.finishes, wood, group, setting, state,
     shape: () => shape,
     matrixOf: (index) => {
       const matrix = new Matrix4();
@@ -78,7 +81,7 @@ export async function buildBridge(file: BridgeFile, plain: boolean): Promise<Sho
       const chosen = state.chosen === null ? undefined : loaded.parts[state.chosen];
       const same = new Set(chosen === undefined ? [] : loaded.parts.flatMap((p, i) => (p.mark === chosen.mark ? [i] : [])));
       wood.paint(loaded.finishes[state.finish] as Finish, new Set(state.chosen === null ? [] : [state.chosen]), same);
-      person.visible = state.person && state.apart === null;
+      person.visible = state.person && state.apart === null && !state.inside;
       person.position.copy(shown.deckAt(view.span * 0.36)).add(new Vector3(0, 0, view.deckHalf * 0.2));
       showLoads(arrows, shown);
     },

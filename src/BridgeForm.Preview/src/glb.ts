@@ -34,7 +34,8 @@ export async function readGlb(bytes: ArrayBuffer): Promise<Loaded> {
   gltf.scene.updateMatrixWorld(true);
   const parts: Part[] = [];
   const ropes: Mesh[] = [];
-  const woods = woodMaterials(json);
+  const wooden = new Set(json.nodes.flatMap((n) => (n.mesh !== undefined && n.extras?.mark !== undefined ? [n.mesh] : [])));
+  const woods = woodMaterials(json, wooden);
   gltf.scene.traverse((object) => {
     const place = gltf.parser.associations.get(object) as { nodes?: number } | undefined;
     const node = place?.nodes === undefined ? undefined : json.nodes[place.nodes];
@@ -67,14 +68,14 @@ function isMesh(object: Object3D): object is Mesh {
 }
 
 /** Woods are the distinct rows of materials over all finishes; a file without variants has one finish. */
-function woodMaterials(json: Json): { finishes: Finish[]; of: (mesh: number) => number } {
+function woodMaterials(json: Json, wooden: ReadonlySet<number>): { finishes: Finish[]; of: (mesh: number) => number } {
   const names = json.extensions?.KHR_materials_variants?.variants.map((v) => v.name) ?? ['As built'];
   const rows = (json.meshes ?? []).map((mesh) => {
     const primitive = mesh.primitives[0] as Primitive;
     const mappings = primitive.extensions?.KHR_materials_variants?.mappings ?? [];
     return names.map((_, v) => mappings.find((m) => m.variants.includes(v))?.material ?? primitive.material);
   });
-  const keys = [...new Set(rows.map((row) => row.join()))];
+  const keys = [...new Set(rows.filter((_, mesh) => wooden.has(mesh)).map((row) => row.join()))];
   const colour = (material: number): Color => {
     const rgba = json.materials?.[material]?.pbrMetallicRoughness.baseColorFactor ?? [0.4, 0.3, 0.2, 1];
     return new Color(rgba[0], rgba[1], rgba[2]);

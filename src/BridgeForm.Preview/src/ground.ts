@@ -1,4 +1,5 @@
-import { BufferGeometry, Color, Float32BufferAttribute, Mesh, MeshLambertMaterial } from 'three';
+import { BufferGeometry, Color, Float32BufferAttribute, Mesh } from 'three';
+import { PAINT } from './painted';
 import type { BridgeView } from './view';
 
 /** Height of the ground anywhere. */
@@ -82,7 +83,7 @@ export function groundMesh(view: BridgeView, ground: Ground): Mesh {
 
   geometry.setIndex(index);
   geometry.computeVertexNormals();
-  const mesh = new Mesh(geometry, new MeshLambertMaterial({ vertexColors: true }));
+  const mesh = new Mesh(geometry, PAINT);
   mesh.receiveShadow = true;
   return mesh;
 }
@@ -101,14 +102,14 @@ function spread(from: number, to: number, steps: number, limit: number): number[
   return [...outward.map((d) => from - d).reverse(), ...middle, ...outward.map((d) => to + d)];
 }
 
-const GRASS = new Color(0x6f8a4a);
-const MEADOW = new Color(0x8c9a58);
-const EARTH = new Color(0x857358);
-const GRAVEL = new Color(0xa39a8a);
+const GRASS = new Color(0x7a8c5c);
+const MEADOW = new Color(0x98a06c);
+const EARTH = new Color(0x8f8069);
+const GRAVEL = new Color(0xaaa294);
 
 function groundColour(view: BridgeView, x: number, y: number, z: number, ground: Ground): Color {
   const slope = Math.abs(ground(x + 0.2, z) - ground(x - 0.2, z)) / 0.4;
-  const patch = 0.5 + 0.5 * Math.sin(x * 0.8 + Math.sin(z * 0.7) * 2) * Math.sin(z * 0.5 + 1.3);
+  const patch = 0.5 + 0.25 * Math.sin(x * 0.8 + Math.sin(z * 0.7) * 2) * Math.sin(z * 0.5 + 1.3) + 0.25 * Math.sin(x * 0.13 + 2) * Math.sin(z * 0.11);
   const colour = GRASS.clone().lerp(MEADOW, patch * 0.8);
   const bank = Math.min(view.landings[0].top, view.landings[1].top);
   const low = smooth(0.55, 0.98, (bank - y) / hollowDepth(view));

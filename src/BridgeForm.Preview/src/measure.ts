@@ -30,8 +30,8 @@ export function buildMeasure(stage: Stage, shown: Shown, overlay: Overlay): Meas
   return {
     paint: () => {
       const [upper, lower] = panes();
-      const text = 96 / upper.width;
-      lookSquare(side, whole, 'side', upper.width / upper.height, { left: 0.04, right: Math.min(0.3, text), top: 0.12, bottom: 0.1 });
+      const text = 150 / upper.width;
+      lookSquare(side, whole, 'side', upper.width / upper.height, { left: 0.04, right: Math.min(0.2, text), top: 0.12, bottom: 0.1 });
       lookSquare(front, one, 'along', lower.width / lower.height, { left: 0.06, right: 0.06, top: 0.1, bottom: 0.2 });
       stage.renderer.setScissorTest(true);
       shown.only(null);
@@ -41,9 +41,11 @@ export function buildMeasure(stage: Stage, shown: Shown, overlay: Overlay): Meas
       shown.state.person = false;
       shown.only(new Set([view.frames[middle]?.name ?? '', view.bays[middle] ?? '']));
       shown.lay();
+      shown.ropes.visible = false;
       draw(front, lower);
       shown.state.person = person;
       shown.only(null);
+      shown.ropes.visible = true;
       shown.lay();
       stage.renderer.setScissorTest(false);
       stage.renderer.setViewport(0, 0, stage.size.width, stage.size.height);
@@ -55,6 +57,12 @@ export function buildMeasure(stage: Stage, shown: Shown, overlay: Overlay): Meas
       overlay.line({ x: 0, y: lower.y }, { x: lower.width, y: lower.y });
       overlay.line(spotOf(new Vector3(0, 0, 0), side, upper), spotOf(new Vector3(view.span, view.rise, 0), side, upper), { dashed: true });
       view.dimensions.forEach((d) => { dimension(overlay, d, (p) => spotOf(new Vector3(...p), side, upper), upper); });
+      const scale = lower.width / (front.right - front.left);
+      const f = view.frames[middle];
+      for (const z of [-view.ropeSpacing / 2, view.ropeSpacing / 2]) {
+        overlay.dot(spotOf(new Vector3(f?.x ?? 0, f?.y ?? 0, z), front, lower), Math.max(3, view.ropeRadius * scale));
+      }
+
       view.section.forEach((d) => { dimension(overlay, d, (p) => spotOf(new Vector3(...p), front, lower), lower); });
     },
   };
@@ -86,8 +94,9 @@ function dimension(overlay: Overlay, d: Dimension, at: (p: Triple) => Spot, pane
   const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
   const upright = Math.abs(a.y - b.y) > Math.abs(a.x - b.x);
   if (!upright) {
-    overlay.tag(clamp({ x: middle.x, y: middle.y }, pane, 62), [d.text, d.label], 'middle');
-  } else if (middle.x + 100 > pane.x + pane.width) {
+    const room = Math.abs(a.x - b.x) > 150;
+    overlay.tag(clamp({ x: middle.x, y: room ? middle.y : Math.max(a.y, b.y) + 22 }, pane, 62), [d.text, d.label], 'middle');
+  } else if (middle.x + 110 > pane.x + pane.width) {
     overlay.tag({ x: pane.x + pane.width - 4, y: Math.max(pane.y + 22, Math.min(a.y, b.y) - 24) }, [d.text, d.label], 'end');
   } else {
     overlay.tag({ x: middle.x + 6, y: middle.y }, [d.text, d.label], 'start');

@@ -1,6 +1,6 @@
 import {
   Color, DirectionalLight, Fog, HemisphereLight, NeutralToneMapping, PCFShadowMap, PerspectiveCamera, Scene,
-  Vector3, WebGLRenderer, BasicShadowMap,
+  Vector3, WebGLRenderer,
 } from 'three';
 
 /** Canvas, cameras and light. Draws only when something has changed. */
@@ -27,7 +27,7 @@ export interface Stage {
   aim: (x: number, y: number, z: number, radius: number) => boolean;
   /** Between which distances things fade into the horizon. */
   haze: (near: number, far: number) => void;
-  /** A plain colour behind everything and no haze, or the sky. */
+  /** A plain colour behind everything, without haze or shadows, or the sky. */
   backdrop: (colour: string | null) => void;
 }
 
@@ -36,17 +36,20 @@ export const SUN = new Vector3(-0.42, 0.78, 0.52).normalize();
 /** Throws when the browser has no WebGL. */
 export function buildStage(canvas: HTMLCanvasElement): Stage {
   const renderer = new WebGLRenderer({ canvas, antialias: true, preserveDrawingBuffer: true });
+  // Reading the compiler's log makes the page wait for each program in turn.
+  renderer.debug.checkShaderErrors = false;
   const plain = drawsInSoftware(renderer);
   renderer.setPixelRatio(plain ? 1 : Math.min(2, globalThis.devicePixelRatio || 1));
   renderer.toneMapping = NeutralToneMapping;
   renderer.shadowMap.enabled = true;
-  renderer.shadowMap.type = plain ? BasicShadowMap : PCFShadowMap;
+  renderer.shadowMap.type = PCFShadowMap;
   renderer.shadowMap.autoUpdate = false;
   const scene = new Scene();
-  const sky = new HemisphereLight(0xdbe8f2, 0x75704f, 1.5);
+  const sky = new HemisphereLight(0xe2ecf4, 0x8a8468, 1.7);
   const sun = new DirectionalLight(0xfff0da, 2.9);
   sun.castShadow = true;
-  sun.shadow.mapSize.set(2048, plain ? 1024 : 2048);
+  sun.shadow.mapSize.set(plain ? 2048 : 4096, plain ? 1024 : 2048);
+  sun.shadow.radius = plain ? 1 : 3;
   sun.shadow.bias = -0.0006;
   sun.shadow.normalBias = 0.012;
   scene.add(sky, sun, sun.target);
@@ -80,7 +83,7 @@ export function buildStage(canvas: HTMLCanvasElement): Stage {
       }
     },
     light: (dark) => {
-      sky.intensity = dark ? 1.15 : 1.5;
+      sky.intensity = dark ? 1.25 : 1.7;
       sun.intensity = dark ? 2.2 : 2.9;
       sun.color.set(dark ? 0xffdcb4 : 0xfff0da);
       const colours = dark
@@ -93,6 +96,7 @@ export function buildStage(canvas: HTMLCanvasElement): Stage {
     backdrop: (colour) => {
       scene.background = colour === null ? null : new Color(colour);
       scene.fog = colour === null ? fog : null;
+      sun.shadow.intensity = colour === null ? 1 : 0;
     },
     aim: (x, y, z, radius) => {
       if (sun.target.position.distanceTo(new Vector3(x, y, z)) < 1e-6 && sun.shadow.camera.right === radius) {
