@@ -23,7 +23,7 @@ internal static class PieceNotes
                 + $" blank {units.Length(piece.BlankLength)} long",
             EndNote("Near end (left)", piece.Near),
             EndNote("Far end (right)", piece.Far),
-            .. piece.Shape.Rips.Select(RipNote),
+            .. TaperNote(piece, units),
             $"Face up: {FaceUp(piece)}. Grain runs left to right.",
             inches ? "Units: inches" : "Units: millimetres",
             Caution.Text,
@@ -34,13 +34,16 @@ internal static class PieceNotes
     private static string EndNote(string end, EndCut cut) =>
         $"{end}: mitre {Numbers.DegreeText(cut.Mitre)}, bevel {Numbers.DegreeText(cut.Bevel)}, edge line {Numbers.DegreeText(cut.Edge)}, "
         + (cut.InReach ? "in reach of the saw"
-            : cut.Wedge is < 0 or > 0 ? $"out of reach: wedge {Numbers.DegreeText(cut.Wedge)}"
-            : "out of reach: cut to a template");
+            : cut.NeedsTemplate ? "out of reach: cut to a template"
+            : $"out of reach: wedge {Numbers.DegreeText(cut.Wedge)}");
 
-    private static string RipNote(Plane rip)
+    private static IEnumerable<string> TaperNote(Piece piece, PeopleUnits units)
     {
-        var (y, z) = (Math.Abs(rip.Normal.Y), Math.Abs(rip.Normal.Z));
-        return $"Ripped at {Numbers.DegreeText(Math.Acos(Math.Max(y, z)))} to the {(z > y ? "wide" : "narrow")} face";
+        if (Taper.Of(piece) is { } taper)
+        {
+            yield return $"Ripped to a taper of {Numbers.DegreeText(taper.Angle)}: {units.Length(taper.Thick)} at the thick edge, "
+                + $"{units.Length(taper.Thin)} at the thin edge, {units.Length(taper.Width)} from edge to edge";
+        }
     }
 
     /// <summary>The face in the page, by the axes of each role: Z of the piece points at the reader.</summary>

@@ -16,9 +16,7 @@ internal static class Packers
         var half = layout.Parameters.Frames.Base.Along / 2;
         var (height, slope) = Underside(layout, frame, half);
 
-        // A board that rises begins its bearing half a butt gap from the middle.
-        if (height + (Math.Abs(slope) * layout.Parameters.Deck.ButtGap / 2) <= Seating.Tolerance
-            || layout.Deck.Lifts[frame] <= 0)
+        if (!StandsClear(layout, frame))
         {
             return null;
         }
@@ -29,16 +27,35 @@ internal static class Packers
     }
 
     /// <summary>
+    /// Whether the boards are lifted by more than the seating tolerance where they bear: at the middle, or for a board that
+    /// rises where it begins, half a butt gap away.
+    /// </summary>
+    private static bool StandsClear(BridgeLayout layout, int frame)
+    {
+        var (before, after) = Slopes(layout, frame);
+        var lift = layout.Deck.Lifts[frame];
+        var rise = Math.Max(0, Math.Max(after, -before));
+        return lift > 0 && lift + (rise * layout.Parameters.Deck.ButtGap / 2) > Seating.Tolerance;
+    }
+
+    /// <summary>Slopes of the boards before and after a frame in its axes; at an end frame those of its one bay.</summary>
+    private static (double Before, double After) Slopes(BridgeLayout layout, int frame)
+    {
+        var pose = layout.Poses[frame];
+        var points = layout.Deck.Points;
+        var last = layout.Bays;
+        return (
+            BearingLine.SlopeIn(pose, points[Math.Max(0, frame - 1)], points[Math.Max(1, frame)]),
+            BearingLine.SlopeIn(pose, points[Math.Min(last - 1, frame)], points[Math.Min(last, frame + 1)]));
+    }
+
+    /// <summary>
     /// The plane under the boards in the frame's axes, as height above the base's top at t = 0 and slope: at an end frame the
     /// boards' own undersides, else midway between the two bays' and nowhere above either.
     /// </summary>
     private static (double Height, double Slope) Underside(BridgeLayout layout, int frame, double half)
     {
-        var pose = layout.Poses[frame];
-        var points = layout.Deck.Points;
-        var last = layout.Bays;
-        var before = BearingLine.SlopeIn(pose, points[Math.Max(0, frame - 1)], points[Math.Max(1, frame)]);
-        var after = BearingLine.SlopeIn(pose, points[Math.Min(last - 1, frame)], points[Math.Min(last, frame + 1)]);
+        var (before, after) = Slopes(layout, frame);
         return (layout.Deck.Lifts[frame] - Math.Max(0, (before - after) / 2 * half), (after + before) / 2);
     }
 

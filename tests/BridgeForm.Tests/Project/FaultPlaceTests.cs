@@ -21,7 +21,7 @@ public sealed class FaultPlaceTests
     [InlineData("[20 F, 100 F]", "[20 F, ‹100]", "has no unit")]
     [InlineData("[20 F, 100 F]", "‹20 F", "temperatures must be a list such as [20 F, 100 F], not a single value")]
     [InlineData("type: rope-6x19-iwrc-eips-galvanized-3/4", "type: ‹rope-6x19-iwrc-eips-galvanised-3/4", "did you mean rope-6x19-iwrc-eips-galvanized-3/4?")]
-    [InlineData("sag: 6 %", "sag: ‹6", "must be a share such as 80 % or a length")]
+    [InlineData("sag: 6 %", "sag: ‹6", "must be a share or a length, such as 6 %")]
     [InlineData("sag: 6 %", "sag: ‹0 %", "sag: '0 %' is out of range; allowed is 0.05 % to 30 % of the span")]
     [InlineData("sag: 6 %", "sag: ‹31 %", "allowed is 0.05 % to 30 % of the span, here 3/16 in to 9 ft 0 in")]
     [InlineData("sag: 6 %", "sag: ‹-1 ft", "is out of range")]
@@ -103,6 +103,23 @@ public sealed class FaultPlaceTests
             .Replace("depth: 5/8 in", "depth: 4 in", StringComparison.Ordinal)
             .Replace("stock: cedar }     #", "stock: oak }     #", StringComparison.Ordinal);
         Assert.Equal([(5, 9), (12, 3), (20, 40), (34, 43)], Examples.Read(text).Faults.Select(f => (f.Line, f.Column)));
+    }
+
+    // Only what the file says can be mended in it: the defaults that it runs into are not at fault.
+    [Theory]
+    [InlineData("frames: { base: { length: ‹50 in } }", "stands out over the base's end")]
+    [InlineData("frames: { base: { section: ‹2x4, flat: true } }", "keeper holes are blind")]
+    [InlineData("ropes: { spacing: ‹54 in }", "puts the outer keeper holes over the ends of the base; write at most 1-3/4 in")]
+    [InlineData("frames: { post: { length: ‹12 in } }\nguard: { rails: { count: 1 } }", "meets the post above its head")]
+    [InlineData("frames: { post: { foot: ‹3 in }, brace: { foot: 13 in } }", "no board fits")]
+    public void A_fault_of_a_default_is_told_at_what_the_file_gives(string rest, string says)
+    {
+        var marked = "name: a\nsite: { span: 30 ft }\n" + rest + "\n";
+        var before = marked[..marked.IndexOf('‹', StringComparison.Ordinal)];
+        var (line, column) = (1 + before.Count(c => c == '\n'), before.Length - before.LastIndexOf('\n'));
+        var faults = Examples.Read(marked.Replace("‹", "", StringComparison.Ordinal)).Faults;
+        Assert.Contains(says, Assert.Single(faults).Message, StringComparison.Ordinal);
+        Assert.Equal((line, column), (faults[0].Line, faults[0].Column));
     }
 
     [Fact]

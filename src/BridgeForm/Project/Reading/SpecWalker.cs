@@ -6,6 +6,8 @@ namespace BridgeForm.Project.Reading;
 /// <summary>Goes through file and definition side by side, reads every value and fills in every default.</summary>
 internal sealed class SpecWalker(FileValues values, FaultList faults)
 {
+    private const int LongestName = 60;
+
     private readonly HashSet<string> meantBy = new(StringComparer.Ordinal);
 
     /// <summary>Reads the whole file into values by path.</summary>
@@ -186,6 +188,11 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
         _ => node with { Place = place },
     };
 
+    // Names end up in tables, drawings and file names; a point would look like a path of keys.
+    private static bool IsName(string key) => key.Length is > 0 and <= LongestName
+        && !string.IsNullOrWhiteSpace(key)
+        && key.All(c => char.IsLetterOrDigit(c) || c is '-' or '_' or ' ');
+
     private void Named(KeySpec spec, MapNode map, string path, bool given)
     {
         var entries = map.Entries.Take(spec.Count.Most).ToList();
@@ -197,9 +204,9 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
         values.Set(path, new Entry(map.Place, given, Good: true) { Items = [.. entries.Select(e => e.Key)] });
         foreach (var entry in entries)
         {
-            if (string.IsNullOrWhiteSpace(entry.Key) || entry.Key.Contains('.', StringComparison.Ordinal))
+            if (!IsName(entry.Key))
             {
-                faults.Add(entry.KeyPlace, $"{QuantityReader.Quote(entry.Key)} is not a name; use letters, digits and hyphens");
+                faults.Add(entry.KeyPlace, FormattableString.Invariant($"{QuantityReader.Quote(entry.Key)} is not a name; use at most {LongestName} letters, digits, hyphens, underscores and spaces"));
             }
 
             Read(spec.Item! with { Name = entry.Key }, entry.Value, Join(path, entry.Key), given);
