@@ -27,7 +27,7 @@ internal static class GltfMaterials
     [
         new("Natural, first year",
             new("treated wood", 0.36, 0.33, 0.22, 0, 0.9),
-            new("naturally durable wood", 0.38, 0.16, 0.075, 0, 0.75)),
+            new("naturally durable wood", 0.36, 0.17, 0.09, 0, 0.75)),
         new("Weathered to silver",
             new("treated wood, silver", 0.33, 0.325, 0.295, 0, 0.95),
             new("naturally durable wood, silver", 0.39, 0.37, 0.34, 0, 0.95)),

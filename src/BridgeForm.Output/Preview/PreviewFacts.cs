@@ -15,11 +15,14 @@ internal sealed record PreviewFact(string Label, string Text, bool IsKey);
 /// <summary>What a homeowner asks first.</summary>
 internal static class PreviewFacts
 {
+    /// <summary>Six feet, metres: from here on people count feet and inches.</summary>
+    private const double LongLength = 6 * 0.3048;
+
     /// <summary>One sentence.</summary>
     public static string Lead(BridgeModel model)
     {
-        var use = model.Parameters.Use == BridgeUse.Public ? "public" : "private";
-        return Line($"A {use} timber footbridge on two ropes, in {model.Frames.Length - 1} bays.");
+        var use = model.Parameters.Use == BridgeUse.Public ? "Public" : "Private";
+        return use + " timber footbridge on two ropes";
     }
 
     /// <summary>Facts in order; the key ones are the length and the rail height.</summary>
@@ -27,11 +30,11 @@ internal static class PreviewFacts
     {
         var words = new QuantityText(model.Parameters.Units);
         var facts = ImmutableArray.CreateBuilder<PreviewFact>();
-        facts.Add(new("Length, support to support", words.Length(model.Parameters.Site.Span), true));
-        AddMeasured(facts, "Rail height above the deck", Measured(model, "guard-height"), words, isKey: true);
+        facts.Add(new("Length between supports", Plain(model.Parameters.Site.Span, words), true));
+        AddMeasured(facts, "Rail height above deck", Measured(model, "guard-height"), words, isKey: true);
         AddMeasured(facts, "Clear width between the rails", Measured(model, "clear-width"), words, isKey: false);
-        facts.Add(new("Sag of the ropes at mid-span", words.Size(model.Rope.Sag), false));
-        facts.Add(new("Frames", Line($"{model.Frames.Length}, {words.Size(Step(model))} apart"), false));
+        facts.Add(new("Sag of the ropes at mid-span", Plain(model.Rope.Sag, words), false));
+        facts.Add(new("Frames", Line($"{model.Frames.Length}, {Plain(Step(model), words)} apart"), false));
         facts.Add(new("Steepest part of the deck", SteepestText(model), false));
         facts.Add(new("Ropes", Line($"two, {words.Size(2 * model.Parameters.Ropes.Rope.Radius)} thick"), false));
         facts.Add(new(
@@ -45,6 +48,12 @@ internal static class PreviewFacts
     /// <summary>What a check measured, metres; null when the model has no such check.</summary>
     public static double? Measured(BridgeModel model, string check) =>
         model.Checks.FirstOrDefault(c => string.Equals(c.Id, check, StringComparison.Ordinal))?.Demand;
+
+    /// <summary>A length as one says it: to a sixteenth of an inch or a millimetre, in feet when it is long.</summary>
+    public static string Plain(double metres, QuantityText words) =>
+        words.Units == UnitSystem.Metric ? words.Length(Math.Round(metres, 3))
+        : Math.Abs(metres) > LongLength ? words.Length(metres)
+        : words.Size(metres);
 
     /// <summary>Greatest straight distance between neighbouring frames, metres.</summary>
     public static double Step(BridgeModel model) =>
@@ -63,7 +72,7 @@ internal static class PreviewFacts
     {
         if (metres is { } value)
         {
-            facts.Add(new PreviewFact(label, words.Size(value), isKey));
+            facts.Add(new PreviewFact(label, Plain(value, words), isKey));
         }
     }
 

@@ -59,10 +59,17 @@ export function callouts(parts: { part: Part; matrix: Matrix4 }[], camera: Camer
   });
 }
 
+/** From the outermost part to the far side of the words, pixels. */
+const ROOM = 210;
+
 /** Sets the callouts in two columns at the edges, none over another. */
 export function drawCallouts(overlay: Overlay, list: Callout[], camera: Camera, pane: Pane): void {
   const spots = list.map((c) => ({ ...c, spot: spotOf(c.at, camera, pane) })).sort((a, b) => a.spot.x - b.spot.x);
   const centre = pane.x + pane.width / 2;
+  const edge = {
+    left: Math.max(pane.x + 8, Math.min(...spots.map((c) => c.spot.x)) - ROOM),
+    right: Math.min(pane.x + pane.width - 8, Math.max(...spots.map((c) => c.spot.x)) + ROOM),
+  };
   const step = 44;
   for (const [column, right] of [[spots.filter((c) => c.spot.x < centre), false], [spots.filter((c) => c.spot.x >= centre), true]] as const) {
     let y = pane.y + 26;
@@ -70,7 +77,7 @@ export function drawCallouts(overlay: Overlay, list: Callout[], camera: Camera, 
     sorted.forEach((c, i) => {
       const latest = pane.y + pane.height - 26 - (sorted.length - 1 - i) * step;
       y = Math.min(latest, Math.max(y, c.spot.y));
-      const x = right ? pane.x + pane.width - 8 : pane.x + 8;
+      const x = right ? edge.right : edge.left;
       overlay.line({ x: right ? x - 40 : x + 40, y }, c.spot);
       overlay.dot(c.spot, 3);
       overlay.tag({ x, y }, c.text, right ? 'end' : 'start');

@@ -66,7 +66,6 @@ export class App {
     this.fitStage(true);
     this.paintSky();
     this.setView('corner');
-    await this.stage.renderer.compileAsync(this.stage.scene, this.stage.eye);
     this.stage.draw();
   }
 
@@ -122,7 +121,7 @@ export class App {
       stage.eye.up.set(0, 1, 0);
       stage.eye.updateProjectionMatrix();
       const from = direction(this.view === 'apart' ? 'corner' : this.view, stage.eye.aspect);
-      stage.eye.position.copy(standBack(stage.eye, extent, this.view === 'apart' ? [-0.7, 0.35, 0.75] : from, this.view === 'apart' ? 0.98 : 0.98));
+      stage.eye.position.copy(standBack(stage.eye, extent, this.view === 'apart' ? [-0.7, 0.35, 0.75] : from, MARGIN[this.view]));
       this.controls.target.copy(middleOf(extent));
       this.controls.update();
     }
@@ -346,6 +345,23 @@ export class App {
     stage.haze(far + span + 25, 4 * (far + span) + 160);
   }
 
+  /** Where the near rope hangs in the empty bridge, to compare with. */
+  private emptyLine(shown: Shown): void {
+    const pane = { x: 0, y: 0, ...this.stage.size };
+    const spots = shown.view.frames.map((f) => spotOf(new Vector3(f.x, f.y, shown.view.ropeSpacing / 2), this.stage.eye, pane));
+    if (spots.some((s) => s.z > 1)) {
+      return;
+    }
+
+    spots.slice(1).forEach((s, i) => { this.overlay.line(spots[i] ?? s, s, { dashed: true }); });
+    const middle = spots[Math.floor(spots.length / 2)];
+    if (middle !== undefined) {
+      const at = { x: middle.x, y: Math.min(pane.height - 20, middle.y + 76) };
+      this.overlay.line(middle, at, { width: 0.8 });
+      this.overlay.tag(at, ['rope when empty'], 'middle');
+    }
+  }
+
   private words(): void {
     const { shown, stage, overlay } = this;
     overlay.clear(stage.size.width, stage.size.height);
@@ -362,6 +378,10 @@ export class App {
       drawCallouts(overlay, callouts(seen, stage.eye), stage.eye, pane);
     }
 
+    if (shown.state.load !== null && (this.view === 'side' || this.view === 'corner')) {
+      this.emptyLine(shown);
+    }
+
     const part = shown.state.chosen === null ? undefined : shown.parts[shown.state.chosen];
     if (part !== undefined && this.view !== 'measure' && this.view !== 'apart') {
       const spot = spotOf(middleOfPart(part).applyMatrix4(shown.matrixOf(shown.state.chosen ?? 0)), stage.eye, pane);
@@ -375,6 +395,9 @@ export class App {
     }
   }
 }
+
+/** Room left around the bridge: 1 fills the picture. */
+const MARGIN: Record<ViewName, number> = { corner: 1.01, side: 1.12, above: 1.16, along: 1, walk: 1, measure: 1, apart: 0.98 };
 
 const HINTS: Record<ViewName, string> = {
   corner: 'Drag to turn, two fingers or the right button to move, pinch or wheel to zoom. Tap a part to learn about it.',

@@ -110,7 +110,7 @@ function deckAt(view: BridgeView, shape: Shape, x: number): Vector3 {
   return new Vector3(x, p.y + (q.y - p.y) * share, 0);
 }
 
-/** An arrow over each frame that carries more than the empty bridge, as long as the load is large. */
+/** An arrow above the handrails over each frame that carries more than the empty bridge, as long as the load is large. */
 function showLoads(group: Group, shown: Shown): void {
   group.clear();
   const { load } = shown.state;
@@ -127,11 +127,12 @@ function showLoads(group: Group, shown: Shown): void {
   const colour = new MeshLambertMaterial({ color: 0xb4380f, emissive: 0x3a1004 });
   const shafts = new InstancedMesh(new CylinderGeometry(0.022, 0.022, 1, 10), colour, at.length);
   const heads = new InstancedMesh(new ConeGeometry(0.075, 0.18, 14), colour, at.length);
+  const over = shown.view.guard + 0.06;
   at.forEach(({ i, long }, k) => {
     const f = shown.view.frames[i];
     const foot = shown.deckAt((shown.shape().nodes[i] ?? { x: f?.x ?? 0 }).x);
-    heads.setMatrixAt(k, new Matrix4().makeRotationX(Math.PI).setPosition(foot.x, foot.y + 0.11, 0));
-    shafts.setMatrixAt(k, new Matrix4().makeScale(1, long, 1).setPosition(foot.x, foot.y + 0.18 + long / 2, 0));
+    heads.setMatrixAt(k, new Matrix4().makeRotationX(Math.PI).setPosition(foot.x, foot.y + over + 0.09, 0));
+    shafts.setMatrixAt(k, new Matrix4().makeScale(1, long, 1).setPosition(foot.x, foot.y + over + 0.16 + long / 2, 0));
   });
   shafts.castShadow = true;
   group.add(shafts, heads);

@@ -57,9 +57,9 @@ export function lookSquare(camera: OrthographicCamera, extent: Extent, along: 's
 /** Where the views stand; a narrow picture looks more along the bridge, so that the bridge stays large. */
 export function direction(view: 'corner' | 'side' | 'above' | 'along', aspect: number): Triple {
   switch (view) {
-    case 'corner': return aspect > 1.25 ? [-0.6, 0.24, 0.76] : [-0.86, 0.32, 0.42];
+    case 'corner': return aspect > 1.05 ? [-0.6, 0.24, 0.76] : [-0.86, 0.32, 0.42];
     case 'side': return [0, 0.06, 1];
-    case 'above': return [0, 1, 0.0001];
+    case 'above': return aspect > 1 ? [0, 1, 0.0001] : [-0.0001, 1, 0];
     case 'along': return [-1, 0.16, 0.02];
   }
 }

@@ -30,9 +30,9 @@ export function buildMeasure(stage: Stage, shown: Shown, overlay: Overlay): Meas
   return {
     paint: () => {
       const [upper, lower] = panes();
-      const text = 150 / upper.width;
-      lookSquare(side, whole, 'side', upper.width / upper.height, { left: 0.04, right: Math.min(0.2, text), top: 0.12, bottom: 0.1 });
-      lookSquare(front, one, 'along', lower.width / lower.height, { left: 0.06, right: 0.06, top: 0.1, bottom: 0.2 });
+      const text = 84 / upper.width;
+      lookSquare(side, whole, 'side', upper.width / upper.height, { left: 0.04, right: Math.min(0.24, text), top: 0.12, bottom: 0.1 });
+      lookSquare(front, one, 'along', lower.width / lower.height, { left: 0.06, right: 0.06, top: 0.09, bottom: 0.1 });
       stage.renderer.setScissorTest(true);
       shown.only(null);
       shown.lay();
@@ -56,14 +56,18 @@ export function buildMeasure(stage: Stage, shown: Shown, overlay: Overlay): Meas
       overlay.tag({ x: 10, y: lower.y + 18 }, [`Looking along, frame ${view.frames[middle]?.name ?? ''}`], 'start');
       overlay.line({ x: 0, y: lower.y }, { x: lower.width, y: lower.y });
       overlay.line(spotOf(new Vector3(0, 0, 0), side, upper), spotOf(new Vector3(view.span, view.rise, 0), side, upper), { dashed: true });
-      view.dimensions.forEach((d) => { dimension(overlay, d, (p) => spotOf(new Vector3(...p), side, upper), upper); });
+      const deck = view.frames[middle]?.deck ?? 0;
+      const above = spotOf(new Vector3(view.span / 2, view.ropeLowY + deck + view.guard, 0), side, upper).y - 26;
+      view.dimensions.forEach((d, i) => {
+        dimension(overlay, d, (p) => spotOf(new Vector3(...p), side, upper), upper, { drop: i === 0 ? LOWEST : 0, above });
+      });
       const scale = lower.width / (front.right - front.left);
       const f = view.frames[middle];
       for (const z of [-view.ropeSpacing / 2, view.ropeSpacing / 2]) {
         overlay.dot(spotOf(new Vector3(f?.x ?? 0, f?.y ?? 0, z), front, lower), Math.max(3, view.ropeRadius * scale));
       }
 
-      view.section.forEach((d) => { dimension(overlay, d, (p) => spotOf(new Vector3(...p), front, lower), lower); });
+      view.section.forEach((d) => { dimension(overlay, d, (p) => spotOf(new Vector3(...p), front, lower), lower, { drop: 0, above: null }); });
     },
   };
 }
@@ -76,33 +80,48 @@ function frameExtent(shown: Shown, whole: Extent, i: number): Extent {
     return (p.geometry.boundingBox?.max.x ?? 1) / 2;
   }));
   return {
-    low: new Vector3(whole.low.x, y - 0.35, -wide),
+    low: new Vector3(whole.low.x, y - 0.27, -wide),
     high: new Vector3(whole.high.x, y + (f?.deck ?? 0.2) + shown.view.guard + 0.05, wide),
   };
 }
 
-function dimension(overlay: Overlay, d: Dimension, at: (p: Triple) => Spot, pane: Pane): void {
-  const [from, to, a, b] = [at(d.from), at(d.to), at(d.lineFrom), at(d.lineTo)];
+/** The length's line stands at least so many pixels below the supports, clear of the words between. */
+const LOWEST = 76;
+
+/** An upright line shorter than this has its words elsewhere. */
+const SHORT = 46;
+
+/** `drop`: least pixels from the points down to the line; `above`: where the words of a short upright line go. */
+interface Place { drop: number; above: number | null }
+
+function dimension(overlay: Overlay, d: Dimension, at: (p: Triple) => Spot, pane: Pane, place: Place): void {
+  const [from, to] = [at(d.from), at(d.to)];
+  const [a, b] = [at(d.lineFrom), at(d.lineTo)];
+  const lower = Math.max(0, place.drop - (Math.max(a.y, b.y) - Math.max(from.y, to.y)));
+  a.y += lower;
+  b.y += lower;
   overlay.line(from, a, { width: 0.8 });
   overlay.line(to, b, { width: 0.8 });
   overlay.line(a, b, { width: 1.4 });
-  if (Math.hypot(a.x - b.x, a.y - b.y) > 20) {
+  const long = Math.hypot(a.x - b.x, a.y - b.y);
+  if (long > 14) {
     overlay.arrow(a, b);
     overlay.arrow(b, a);
   }
 
   const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
   const upright = Math.abs(a.y - b.y) > Math.abs(a.x - b.x);
+  const words = [d.text, d.label];
   if (!upright) {
-    const room = Math.abs(a.x - b.x) > 150;
-    overlay.tag(clamp({ x: middle.x, y: room ? middle.y : Math.max(a.y, b.y) + 22 }, pane, 62), [d.text, d.label], 'middle');
-  } else if (middle.x + 110 > pane.x + pane.width) {
-    overlay.tag({ x: pane.x + pane.width - 4, y: Math.max(pane.y + 22, Math.min(a.y, b.y) - 24) }, [d.text, d.label], 'end');
+    const y = long > 94 ? middle.y : Math.max(a.y, b.y) + 22;
+    overlay.tag({ x: Math.min(pane.x + pane.width - 56, Math.max(pane.x + 56, middle.x)), y }, words, 'middle');
+  } else if (d.words !== 'beside') {
+    const y = d.words === 'over' ? Math.max(pane.y + 22, Math.min(a.y, b.y) - 24) : Math.max(a.y, b.y) + 24;
+    overlay.tag({ x: Math.min(pane.x + pane.width - 46, middle.x), y }, words, 'middle');
+  } else if (long < SHORT && place.above !== null) {
+    overlay.line({ x: middle.x, y: place.above }, { x: middle.x, y: Math.min(a.y, b.y) }, { width: 0.8 });
+    overlay.tag({ x: middle.x, y: place.above }, words, 'middle');
   } else {
-    overlay.tag({ x: middle.x + 6, y: middle.y }, [d.text, d.label], 'start');
+    overlay.tag({ x: middle.x + 6, y: middle.y }, words, 'start');
   }
-}
-
-function clamp(at: Spot, pane: Pane, half: number): Spot {
-  return { x: Math.min(pane.x + pane.width - half, Math.max(pane.x + half, at.x)), y: at.y };
 }

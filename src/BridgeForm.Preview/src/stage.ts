@@ -35,6 +35,10 @@ export const SUN = new Vector3(-0.42, 0.78, 0.52).normalize();
 
 /** Throws when the browser has no WebGL. */
 export function buildStage(canvas: HTMLCanvasElement): Stage {
+  if (document.createElement('canvas').getContext('webgl2') === null) {
+    throw new Error('This browser has no WebGL 2.');
+  }
+
   const renderer = new WebGLRenderer({ canvas, antialias: true, preserveDrawingBuffer: true });
   // Reading the compiler's log makes the page wait for each program in turn.
   renderer.debug.checkShaderErrors = false;
@@ -85,9 +89,9 @@ export function buildStage(canvas: HTMLCanvasElement): Stage {
     light: (dark) => {
       sky.intensity = dark ? 1.25 : 1.7;
       sun.intensity = dark ? 2.2 : 2.9;
-      sun.color.set(dark ? 0xffdcb4 : 0xfff0da);
+      sun.color.set(dark ? 0xffe2c4 : 0xfff0da);
       const colours = dark
-        ? { zenith: new Color(0x27384a), horizon: new Color(0x8d8a86) }
+        ? { zenith: new Color(0x34506b), horizon: new Color(0xbfaea6) }
         : { zenith: new Color(0x7fa6c4), horizon: new Color(0xe3e9e6) };
       fog.color.copy(colours.horizon);
       return colours;

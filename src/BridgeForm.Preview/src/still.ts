@@ -7,15 +7,19 @@ const BACK = new Vector3(-0.62, 0.32, 0.72).normalize();
 
 /** A still picture without WebGL: every triangle that faces the reader, from the back to the front. */
 export async function drawStill(canvas: HTMLCanvasElement, file: BridgeFile, width: number, height: number): Promise<void> {
-  const { parts, finishes } = await readGlb(file.glb);
+  const { parts, finishes, ropes, ropeColour } = await readGlb(file.glb);
+  const bodies = [
+    ...parts.map((p) => ({ geometry: p.geometry, place: p.place, colour: finishes[0]?.colours[p.wood] })),
+    ...ropes.map((r) => ({ geometry: r.geometry, place: r.matrixWorld, colour: ropeColour })),
+  ];
   const right = new Vector3(0, 1, 0).cross(BACK).normalize();
   const up = BACK.clone().cross(right);
   const faces: { points: number[]; depth: number; fill: string }[] = [];
   let [x0, x1, y0, y1] = [Infinity, -Infinity, Infinity, -Infinity];
-  for (const part of parts) {
+  for (const part of bodies) {
     const position = part.geometry.getAttribute('position');
     const index = part.geometry.index;
-    const colour = finishes[0]?.colours[part.wood];
+    const { colour } = part;
     if (index === null || colour === undefined) {
       continue;
     }

@@ -82,7 +82,16 @@ export interface Landing {
 export type Triple = [number, number, number];
 
 /** A measured distance in the empty bridge: its two points, and where the line with the value stands. */
-export interface Dimension { label: string; text: string; from: Triple; to: Triple; lineFrom: Triple; lineTo: Triple }
+export interface Dimension {
+  label: string;
+  text: string;
+  from: Triple;
+  to: Triple;
+  lineFrom: Triple;
+  lineTo: Triple;
+  /** Where the words of an upright line stand. */
+  words: 'beside' | 'over' | 'under';
+}
 
 /** Everything `show` needs: the description and the bytes of model.glb. */
 export interface BridgeFile { view: BridgeView; glb: ArrayBuffer }
