@@ -106,7 +106,7 @@ function deckAt(view: BridgeView, shape: Shape, x: number): Vector3 {
 
   const b = bayAt(view.frames.map((f) => ({ x: f.x - f.deck * Math.sin(f.turn), y: 0 })), x);
   const [p, q] = [surface(b), surface(b + 1)];
-  const share = Math.min(1, Math.max(0, (x - p.x) / Math.max(1e-9, q.x - p.x)));
+  const share = Math.min(1, Math.max(0, (x - p.x) / Math.max(Number.EPSILON, q.x - p.x)));
   return new Vector3(x, p.y + (q.y - p.y) * share, 0);
 }
 

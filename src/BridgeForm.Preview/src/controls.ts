@@ -121,7 +121,7 @@ function load(app: App): void {
   const { view, state } = shown;
   const found = view.cases.find((c) => c.id === byId<HTMLSelectElement>('case').value) ?? null;
   const large = document.querySelector<HTMLInputElement>('[name="times"][value="large"]')?.checked === true;
-  const most = Math.max(1e-6, ...(found?.nodes ?? []).map(([x, y], i) => Math.hypot(x - (view.frames[i]?.x ?? x), y - (view.frames[i]?.y ?? y))));
+  const most = Math.max(Number.EPSILON, ...(found?.nodes ?? []).map(([x, y], i) => Math.hypot(x - (view.frames[i]?.x ?? x), y - (view.frames[i]?.y ?? y))));
   const wanted = ENLARGED * view.span / most;
   const times = [50, 20, 10, 5, 2].find((k) => k <= wanted) ?? 1;
   state.load = found;

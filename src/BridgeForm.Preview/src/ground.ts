@@ -43,7 +43,7 @@ function along(line: readonly [number, number][], x: number): number {
   for (let i = 1; i < line.length; i++) {
     const [p, q] = [line[i - 1] as [number, number], line[i] as [number, number]];
     if (x <= q[0]) {
-      return p[1] + (q[1] - p[1]) * Math.min(1, Math.max(0, (x - p[0]) / Math.max(1e-9, q[0] - p[0])));
+      return p[1] + (q[1] - p[1]) * Math.min(1, Math.max(0, (x - p[0]) / Math.max(Number.EPSILON, q[0] - p[0])));
     }
   }
 

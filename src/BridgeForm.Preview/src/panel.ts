@@ -33,6 +33,9 @@ function writeChecks(checks: CheckView[]): void {
     count('engineer') > 0 ? `${count('engineer')} for an engineer` : '',
   ].filter((text) => text !== '');
   byId('check-sum').textContent = `${checks.length} checks of the geometry: ${parts.join(', ')}.`;
+  const failing = checks.filter((c) => c.status === 'fail').map((c) => c.title.toLowerCase());
+  byId('fails').hidden = failing.length === 0;
+  byId('fails').textContent = `Does not hold: ${failing.join('; ')}. See the checks.`;
   const order: CheckView['status'][] = ['fail', 'engineer', 'warn', 'pass'];
   const items = (list: CheckView[]): HTMLLIElement[] => list.map((c) => {
     const item = element('li', '');

@@ -27,7 +27,7 @@ export function loadedShape(view: BridgeView, load: CaseView, times: number): Sh
     const at = load.nodes[i] ?? [f.x, f.y];
     return { x: f.x + times * (at[0] - f.x), y: f.y + times * (at[1] - f.y) };
   });
-  const most = Math.max(1e-12, ...design.map((f, i) => Math.abs((nodes[i] ?? f).y - f.y)));
+  const most = Math.max(Number.EPSILON, ...design.map((f, i) => Math.abs((nodes[i] ?? f).y - f.y)));
   const roll = design.map((f, i) => times * load.crossSlope * Math.abs((nodes[i] ?? f).y - f.y) / most);
   // The case is solved for the more heavily loaded rope: the lower one, about which the deck rolls.
   const pivot = load.crossSlope >= 0 ? -view.ropeSpacing / 2 : view.ropeSpacing / 2;

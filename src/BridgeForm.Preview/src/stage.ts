@@ -103,7 +103,7 @@ export function buildStage(canvas: HTMLCanvasElement): Stage {
       sun.shadow.intensity = colour === null ? 1 : 0;
     },
     aim: (x, y, z, radius) => {
-      if (sun.target.position.distanceTo(new Vector3(x, y, z)) < 1e-6 && sun.shadow.camera.right === radius) {
+      if (sun.target.position.equals(new Vector3(x, y, z)) && sun.shadow.camera.right === radius) {
         return false;
       }
 
