@@ -20,6 +20,7 @@ need dotnet dotnet-sdk-10.0
 need node nodejs
 need npm npm
 need ogrinfo gdal-bin
+need pdftoppm poppler-utils
 need python3 python3
 python3 -c 'import ezdxf' 2>/dev/null || need no-such-command-ezdxf python3-ezdxf
 

@@ -60,7 +60,12 @@ async function fast(browser, file, limit) {
     const start = performance.now();
     const page = await open(browser, file, { width: 1280, still: false });
     await page.evaluate(() => bridgeForm.app.stage.draw());
-    const at = await page.evaluate(() => bridgeForm.app.shown.parts.map((p) => bridgeForm.app.placeOf(p.id)).find((p) => p !== null));
+    const at = await page.evaluate(() => {
+      for (const { id } of bridgeForm.app.shown.parts) {
+        const place = bridgeForm.app.placeOf(id);
+        if (place !== null) return place;
+      }
+    });
     const box = await page.locator('#stage').boundingBox();
     await page.mouse.click(box.x + at.x, box.y + at.y);
     await page.waitForSelector('#part-mark');

@@ -10,8 +10,10 @@ const results = {};
 const browser = await launch();
 for (const [name, check] of Object.entries(checks)) {
   try {
+    const start = performance.now();
     await check({ browser, preview, report, long });
     results[name] = '';
+    if (process.env.SHOW_TIMES) console.error(name, Math.round(performance.now() - start), 'ms');
   } catch (error) {
     results[name] = String(error.message ?? error);
   }

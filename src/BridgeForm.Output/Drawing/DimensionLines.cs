@@ -14,11 +14,31 @@ public static class DimensionLines
     /// <summary>Half the width of an arrow as a share of its length.</summary>
     private const double ArrowSlope = 1.0 / 3;
 
+    /// <summary>Lines this close to upright, radians, are all read from the right, whichever end comes first.</summary>
+    private const double Upright = 1e-9;
+
     /// <summary>
     /// Two witness lines, the dimension line, an open arrow at each end, and the text above the line's middle, or to the
     /// right of it. Nothing but the text reaches past the points measured.
     /// </summary>
     public static ImmutableArray<SheetEntity> Of(SheetDimension dimension)
+    {
+        var (lines, middle, _) = Lines(dimension);
+        return [.. lines, TextOf(dimension, middle)];
+    }
+
+    /// <summary>The same with the text along the dimension line, centred by the widths of the page's font, read from below or from the right.</summary>
+    internal static ImmutableArray<SheetEntity> Turned(SheetDimension dimension)
+    {
+        var (lines, middle, angle) = Lines(dimension);
+        var turn = angle > (Math.PI / 2) + Upright ? angle - Math.PI : angle <= Upright - (Math.PI / 2) ? angle + Math.PI : angle;
+        var half = PageFont.Regular.Width(dimension.Text, dimension.Height) / 2;
+        var (ux, uy, up) = (Math.Cos(turn), Math.Sin(turn), Detail * dimension.Height);
+        var at = new SheetPoint(middle.X - (half * ux) - (up * uy), middle.Y - (half * uy) + (up * ux));
+        return [.. lines, new SheetText(dimension.Layer, at, dimension.Height, dimension.Text) { Turn = turn }];
+    }
+
+    private static (ImmutableArray<SheetEntity> Lines, SheetPoint Middle, double Angle) Lines(SheetDimension dimension)
     {
         var (from, to) = (dimension.From, dimension.To);
         var length = Math.Sqrt(Square(to.X - from.X) + Square(to.Y - from.Y));
@@ -33,7 +53,7 @@ public static class DimensionLines
         SheetLine Barb(SheetPoint p, double along, double side) =>
             Line(At(p, offset), At(p, offset + (side * detail * ArrowSlope), along));
 
-        return
+        ImmutableArray<SheetEntity> lines =
         [
             Line(At(from, outward), At(from, offset + outward)),
             Line(At(to, outward), At(to, offset + outward)),
@@ -42,8 +62,8 @@ public static class DimensionLines
             Barb(from, detail, -1),
             Barb(to, -detail, 1),
             Barb(to, -detail, -1),
-            TextOf(dimension, At(from, offset, length / 2)),
         ];
+        return (lines, At(from, offset, length / 2), Math.Atan2(uy, ux));
     }
 
     private static SheetText TextOf(SheetDimension dimension, SheetPoint middle)

@@ -15,6 +15,9 @@ internal static class EntityBox
             text.At.Y - (SheetText.Descent * text.Height),
             text.At.X + text.Width,
             text.At.Y + text.Height),
+        SheetArea area => area.Corners.Aggregate(SheetBox.Empty, (box, p) => box.With(p.X, p.Y)),
+        SheetWindow window => SheetBox.Empty.With(window.At.X, window.At.Y).With(
+            window.At.X + window.Window.MaxX - window.Window.MinX, window.At.Y + window.Window.MaxY - window.Window.MinY),
         SheetDimension dimension => DimensionLines.Of(dimension)
             .Aggregate(SheetBox.Empty, (box, part) => box.Union(Of(part))),
         _ => throw new NotSupportedException(entity.GetType().Name),
@@ -28,7 +31,7 @@ internal static class EntityBox
         {
             var from = polyline.Vertices[i];
             box = box.With(from.X, from.Y);
-            if (IsArc(from.Bulge) && (polyline.Closed || i < count - 1))
+            if (BulgeArc.IsArc(from.Bulge) && (polyline.Closed || i < count - 1))
             {
                 box = box.Union(OfBulge(from, polyline.Vertices[(i + 1) % count]));
             }
@@ -37,21 +40,12 @@ internal static class EntityBox
         return box;
     }
 
-    private static bool IsArc(double bulge) => bulge is < 0 or > 0;
-
-    /// <summary>
-    /// Box of the arc of a bulge b = tan(φ/4): with chord c the centre lies c·(1 − b²)/(4b) to the chord's left of its
-    /// middle, and the radius is c·(1 + b²)/(4|b|).
-    /// </summary>
     private static SheetBox OfBulge(SheetVertex from, SheetVertex to)
     {
-        var (dx, dy, b) = (to.X - from.X, to.Y - from.Y, from.Bulge);
-        var left = (1 - (b * b)) / (4 * b);
-        var center = new SheetPoint(((from.X + to.X) / 2) - (left * dy), ((from.Y + to.Y) / 2) + (left * dx));
-        var radius = Math.Sqrt((dx * dx) + (dy * dy)) * (1 + (b * b)) / (4 * Math.Abs(b));
-        var start = Math.Atan2(from.Y - center.Y, from.X - center.X);
-        var end = Math.Atan2(to.Y - center.Y, to.X - center.X);
-        return b > 0 ? Of(center, radius, start, end) : Of(center, radius, end, start);
+        var arc = BulgeArc.Between(from, to);
+        return arc.Sweep > 0
+            ? Of(arc.Center, arc.Radius, arc.Start, arc.Start + arc.Sweep)
+            : Of(arc.Center, arc.Radius, arc.Start + arc.Sweep, arc.Start);
     }
 
     private static SheetBox Of(SheetPoint center, double radius, double start, double end)

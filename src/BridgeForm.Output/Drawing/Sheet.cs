@@ -25,6 +25,15 @@ public enum LayerPurpose
 
     /// <summary>Dimensions.</summary>
     Dimension,
+
+    /// <summary>Where paper or work is folded or turned.</summary>
+    Fold,
+
+    /// <summary>Frames of pages and tables.</summary>
+    Frame,
+
+    /// <summary>What the eye must find first; drawn in the accent colour.</summary>
+    Emphasis,
 }
 
 /// <summary>A layer.</summary>

@@ -34,7 +34,20 @@ public sealed record SheetCircle(string Layer, SheetPoint Center, double Radius)
 public sealed record SheetArc(string Layer, SheetPoint Center, double Radius, double Start, double End)
     : SheetEntity(Layer);
 
-/// <summary>One line of text, not turned.</summary>
+/// <summary>A filled polygon without an edge.</summary>
+/// <param name="Layer">Name of the layer.</param>
+/// <param name="Corners">Corners in order; the last does not repeat the first.</param>
+/// <param name="Shade">Share of the layer's colour, from 0 (white) to 1.</param>
+public sealed record SheetArea(string Layer, ImmutableArray<SheetPoint> Corners, double Shade) : SheetEntity(Layer);
+
+/// <summary>Part of another drawing seen through a rectangular opening; what lies outside the opening is not shown.</summary>
+/// <param name="Layer">Name of the layer.</param>
+/// <param name="Content">The other drawing, at the same scale; its layers count, not <paramref name="Layer"/>.</param>
+/// <param name="Window">The opening, in the other drawing.</param>
+/// <param name="At">Where the opening's lower left corner comes to lie.</param>
+public sealed record SheetWindow(string Layer, Sheet Content, SheetBox Window, SheetPoint At) : SheetEntity(Layer);
+
+/// <summary>One line of text.</summary>
 /// <param name="Layer">Name of the layer.</param>
 /// <param name="At">Left end of its base line.</param>
 /// <param name="Height">Height of a capital letter, metres.</param>
@@ -49,6 +62,12 @@ public sealed record SheetText(string Layer, SheetPoint At, double Height, strin
 
     /// <summary>Share of the height that letters may reach below the base line.</summary>
     public const double Descent = 0.35;
+
+    /// <summary>Turned about <see cref="At"/>, radians counter-clockwise; formats for shop programs want 0.</summary>
+    public double Turn { get; init; }
+
+    /// <summary>In bold letters, where the format has them.</summary>
+    public bool Bold { get; init; }
 
     /// <summary>Largest width the text may take, metres.</summary>
     public double Width => WidthOf(Text.Length, Height);

@@ -47,7 +47,7 @@ internal static class PieceNotes
     }
 
     /// <summary>The face in the page, by the axes of each role: Z of the piece points at the reader.</summary>
-    private static string FaceUp(Piece piece) => piece.Role switch
+    public static string FaceUp(Piece piece) => piece.Role switch
     {
         Role.Base => piece.Shape.Channels.Any(c => c.Face == StockFace.MinusZ) ? "upper face" : "face towards A",
         Role.Post or Role.Brace => "face towards B",

@@ -6,7 +6,7 @@ namespace BridgeForm.Output.Profiles;
 
 /// <summary>
 /// The drawing of one piece at true size: the wide face at +Z in the page with its lower left corner at the origin and the
-/// length along +X; below it each narrow face that has channels or holes; below them the notes.
+/// length along +X; above it the dimensions; below it each narrow face that has channels or holes; below them the notes.
 /// </summary>
 public static class ProfileSheet
 {
@@ -24,9 +24,9 @@ public static class ProfileSheet
         var length = outline.Max(l => l.Max(p => p.X)) + dx;
 
         var entities = ImmutableArray.CreateBuilder<SheetEntity>();
-        var view = WideView.Of(piece, edges, outline, p => new SheetPoint(p.X + dx, p.Y + dy), units);
-        var bottom = Add(entities, view, length);
-        entities.AddRange(Overall(view, length, outline.Max(l => l.Max(p => p.Y)) + dy, units));
+        var bottom = Add(entities, WideView.Of(piece, edges, outline, p => new SheetPoint(p.X + dx, p.Y + dy), units), length);
+        entities.AddRange(ProfileDimensions.Of(
+            piece, piece.Solid.Vertices.Min(v => v.X) + dx, outline.Max(l => l.Max(p => p.Y)) + dy, units));
         foreach (var face in NarrowView.FacesWorthDrawing(piece.Shape))
         {
             bottom = Add(entities, NarrowView.Of(piece, face, dx, bottom - Space, units), length);

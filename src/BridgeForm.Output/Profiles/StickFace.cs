@@ -26,7 +26,7 @@ internal static class StickFace
         Clipped(Clipped(polygon, 1, 0, high), -1, 0, -low);
 
     /// <summary>The part of a convex polygon with a·x + b·y ≤ c (Sutherland and Hodgman, 1974).</summary>
-    private static ImmutableArray<SheetPoint> Clipped(ImmutableArray<SheetPoint> polygon, double a, double b, double c)
+    public static ImmutableArray<SheetPoint> Clipped(ImmutableArray<SheetPoint> polygon, double a, double b, double c)
     {
         var kept = ImmutableArray.CreateBuilder<SheetPoint>();
         for (var i = 0; i < polygon.Length; i++)

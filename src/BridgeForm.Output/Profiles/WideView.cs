@@ -35,8 +35,13 @@ internal static class WideView
             .. piece.Shape.Holes.Where(h => h.Face == StockFace.PlusZ).Select(h => features.Of(h, h.Across, string.Empty)),
             .. piece.Shape.Holes.Where(h => h.Face == StockFace.MinusZ).Select(h => features.Of(h, h.Across, ", from the far face")),
         ];
+        double[] ends = [outline.Min(l => l.Min(p => p.X)), outline.Max(l => l.Max(p => p.X))];
         return new ViewDrawing(
-            [.. parts.SelectMany(p => p.Entities).Distinct()], [.. parts.SelectMany(p => p.Labels)]);
+            [.. parts.SelectMany(p => p.Entities).Distinct()], [.. parts.SelectMany(p => p.Labels), .. Mitre(piece.Near, ends[0]), .. Mitre(piece.Far, ends[1])]);
+
+        IEnumerable<Label> Mitre(EndCut cut, double x) => Math.Abs(Math.Sin(cut.Mitre)) > FlatFace.SquareTolerance
+            ? [new Label(ProfileLayers.Dim, move(new SheetPoint(x, 0)).X, "Mitre " + units.Angle(cut.Mitre))]
+            : [];
     }
 
     private static Label LabelOf(FarEdge edge, Func<SheetPoint, SheetPoint> move) => new(

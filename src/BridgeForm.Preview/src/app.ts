@@ -1,4 +1,4 @@
-import { MOUSE, Raycaster, Vector2, Vector3 } from 'three';
+import { MOUSE, Raycaster, type Matrix4, Vector2, Vector3 } from 'three';
 import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
 import { callouts, drawCallouts, middleOfPart } from './apart';
 import { apartOwners, buildBridge, type Shown } from './bridge';
@@ -8,6 +8,7 @@ import { buildMeasure, type Measure } from './measure';
 import { buildOverlay, spotOf, type Overlay } from './overlay';
 import { writeFinishes, writePanel, writePart } from './panel';
 import { outline, type Outline } from './outline';
+import { firstHit } from './pick';
 import { buildStage, type Stage } from './stage';
 import type { BridgeFile } from './view';
 import { buildWalk, type Walk } from './walk';
@@ -148,7 +149,8 @@ export class App {
     const { width, height } = stage.size;
     stage.eye.updateMatrixWorld();
     this.ray.setFromCamera(new Vector2(x / width * 2 - 1, 1 - y / height * 2), stage.eye);
-    return this.ray.intersectObject(shown.wood.mesh)[0]?.batchId ?? null;
+    const seen = (i: number): Matrix4 | null => (shown.wood.mesh.getVisibleAt(i) ? shown.matrixOf(i) : null);
+    return firstHit(this.ray.ray, shown.parts, seen);
   }
 
   /** A place on the stage where a part is seen uncovered; null when it is hidden. For tests and for pointing at parts. */

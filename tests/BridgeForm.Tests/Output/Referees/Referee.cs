@@ -28,6 +28,10 @@ internal static class Referee
     public static string Ogrinfo(params string[] arguments) =>
         Run("ogrinfo", "ogrinfo is not installed: install the package gdal-bin.", arguments);
 
+    /// <summary>Runs a program of poppler and gives what it printed.</summary>
+    public static string Poppler(string program, params string[] arguments) =>
+        Run(program, program + " is not installed: install the package poppler-utils.", arguments);
+
     /// <summary>Calls <paramref name="judge"/> with the path of a file that holds the bytes for as long as the call takes.</summary>
     public static void OnFile(byte[] bytes, string name, Action<string> judge)
     {

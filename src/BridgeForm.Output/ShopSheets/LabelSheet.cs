@@ -1,0 +1,63 @@
+using BridgeForm.Output.Drawing;
+using BridgeForm.Pieces;
+
+namespace BridgeForm.Output.ShopSheets;
+
+/// <summary><c>labels.pdf</c>: a label a part, to cut apart and staple on.</summary>
+public static class LabelSheet
+{
+    private const double LeastWidth = 0.062;
+    private const double Height = 0.020;
+    private const double Pad = 0.002;
+
+    /// <summary>Labels in the order of assembly.</summary>
+    /// <param name="model">The bridge.</param>
+    /// <param name="order">Ids of all parts in the order they are put up; the first gets number 1.</param>
+    public static SheetBook Of(BridgeModel model, IReadOnlyList<string> order)
+    {
+        var paper = Paper.Of(model.Parameters.Shop.Paper);
+        var words = SheetWords.Of(model, "Piece labels");
+        var frame = new PageFrame(words, paper.Width, paper.IsRoll ? paper.Width * Math.Sqrt(2) : paper.Height);
+        var (width, height) = (frame.Body.MaxX - frame.Body.MinX, frame.Body.MaxY - frame.Body.MinY);
+        var (columns, rows) = ((int)(width / LeastWidth), (int)(height / Height));
+        var pieces = model.Pieces
+            .SelectMany(p => p.Occurrences.Select(o => (o.Id, Piece: p)))
+            .ToDictionary(p => p.Id, p => p.Piece, StringComparer.Ordinal);
+        var pages = order.Chunk(columns * rows).ToList();
+        return new SheetBook(
+            words.Title,
+            [
+                .. pages.Select((ids, page) => frame.Page(
+                    ids.SelectMany((id, i) => Label(
+                        new SheetBox(
+                            frame.Body.MinX + (i % columns * width / columns),
+                            frame.Body.MaxY - ((i / columns) + 1) * Height,
+                            frame.Body.MinX + (((i % columns) + 1) * width / columns),
+                            frame.Body.MaxY - (i / columns * Height)),
+                        pieces[id],
+                        id,
+                        (page * columns * rows) + i + 1)),
+                    page + 1,
+                    pages.Count)),
+            ]);
+    }
+
+    /// <summary>Parts frame by frame, then bay by bay, from support A.</summary>
+    public static IReadOnlyList<string> ByFramesAndBays(BridgeModel model) =>
+        [.. model.Groups.SelectMany(g => g.MemberIds)];
+
+    private static IEnumerable<SheetEntity> Label(SheetBox box, Piece piece, string id, int number) =>
+    [
+        new SheetPolyline(
+            PageLayers.Dim,
+            [new(box.MinX, box.MinY), new(box.MaxX, box.MinY), new(box.MaxX, box.MaxY), new(box.MinX, box.MaxY)],
+            Closed: true),
+        PageText.Left(box.MinX + Pad, box.MaxY - Pad - MarkHeight, piece.Mark, MarkHeight, bold: true),
+        PageText.Right(box.MaxX - Pad, box.MaxY - Pad - PageText.Large, FormattableString.Invariant($"No. {number}"), PageText.Large, layer: PageLayers.Accent),
+        PageText.Left(box.MinX + Pad, box.MinY + Pad + 0.0045, id, PageText.Large),
+        PageText.Left(box.MinX + Pad, box.MinY + Pad, $"{RoleName.Of(piece.Role)} · {piece.Section} {piece.Stock}", PageText.Small),
+    ];
+
+    /// <summary>Capitals of the mark: read from two steps away.</summary>
+    private const double MarkHeight = 0.0055;
+}

@@ -1,0 +1,125 @@
+using BridgeForm.Output.Templates;
+using BridgeForm.Pieces;
+using BridgeForm.Project;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Output.ShopSheets;
+
+/// <summary>How a piece lies on the saw.</summary>
+/// <param name="FaceUp">The face that is up in the drawings is up on the saw; else it lies on the table.</param>
+/// <param name="NearLeft">The near end points to the left; else to the right.</param>
+internal readonly record struct SawPosition(bool FaceUp, bool NearLeft)
+{
+    /// <summary>The narrow face at +Y (edge 1) lies against the fence; else the one at −Y (edge 2).</summary>
+    public bool Edge1AtFence => FaceUp == NearLeft;
+
+    /// <summary>
+    /// Axes of the saw in the piece's axes: X to the right along the fence, Y away from the operator into the fence, Z up. A
+    /// half turn, or none.
+    /// </summary>
+    public Placement Saw => new(
+        Vector3d.Zero, Sign(NearLeft) * Vector3d.UnitX, Sign(Edge1AtFence) * Vector3d.UnitY, Sign(FaceUp) * Vector3d.UnitZ);
+
+    private static double Sign(bool positive) => positive ? 1 : -1;
+}
+
+/// <summary>
+/// One end cut as it is made. The saw is always set the same way: handle swung to the right and blade leaning to the left, by
+/// angles that are never negative; the piece is turned over or end for end until its cut is that one.
+/// </summary>
+/// <param name="Piece">The piece.</param>
+/// <param name="End">Which end.</param>
+/// <param name="Order">1 when this end is cut first, 2 when it is cut against the stop.</param>
+/// <param name="Position">How the piece lies.</param>
+/// <param name="Mitre">What the saw is set to, radians; with a wedge, its limit.</param>
+/// <param name="Bevel">Tilt of the blade, radians.</param>
+/// <param name="Wedge">Angle of the wedge between fence and work, thick end to the right; 0 for none. Radians.</param>
+/// <param name="Stop">
+/// Along the fence from the cut's line on the upper side of the work, at the fence, to the stop that the other end's farthest
+/// point touches; null for the end that is cut first. Metres.
+/// </param>
+/// <param name="InReach">The saw makes it, with the wedge if there is one.</param>
+internal sealed record SawCut(
+    Piece Piece, PieceEnd End, int Order, SawPosition Position, double Mitre, double Bevel, double Wedge, double? Stop, bool InReach)
+{
+    /// <summary>The stop, and the piece, lie to the right of the blade.</summary>
+    public bool PieceAtRight => (End == PieceEnd.Near) == Position.NearLeft;
+
+    /// <summary>Both cuts of a piece, the first one first.</summary>
+    public static IEnumerable<SawCut> Of(Piece piece, ShopParameters shop)
+    {
+        var first = First(piece);
+        var second = first == PieceEnd.Near ? PieceEnd.Far : PieceEnd.Near;
+        return [Made(piece, first, 1, shop), Made(piece, second, 2, shop)];
+    }
+
+    /// <summary>
+    /// The end cut first: one in plain reach before one on a wedge, and the clearly squarer one before a slanting one, because it
+    /// will bear on the stop; else the near end.
+    /// </summary>
+    private static PieceEnd First(Piece piece)
+    {
+        (bool, double) Order(EndCut cut) => (!cut.InReach, Math.Floor((Math.Abs(cut.Mitre) + Math.Abs(cut.Bevel)) / Squarer));
+        return Order(piece.Far).CompareTo(Order(piece.Near)) < 0 ? PieceEnd.Far : PieceEnd.Near;
+    }
+
+    /// <summary>Ends that differ by less than this bear on a stop alike, radians (5°).</summary>
+    private const double Squarer = Math.PI / 36;
+
+    private static SawCut Made(Piece piece, PieceEnd end, int order, ShopParameters shop)
+    {
+        var cut = piece.Cut(end);
+        var position = PositionOf(cut);
+        return new SawCut(
+            piece,
+            end,
+            order,
+            position,
+            Math.Abs(cut.Mitre) - cut.Wedge,
+            Math.Abs(cut.Bevel),
+            cut.Wedge,
+            order == 1 ? null : StopLength(piece.Shape, end, position),
+            cut.InReach || (cut.Wedge > 0 && Math.Abs(cut.Bevel) <= shop.BevelLimit));
+    }
+
+    /// <summary>
+    /// Half turns change the signs of a cut's angles: over about the length, both; end for end flat on the table, the bevel's;
+    /// end for end and over, the mitre's. So one of the four positions makes both positive. An angle of zero has no sign: the
+    /// piece then stays as it is drawn in that respect.
+    /// </summary>
+    private static SawPosition PositionOf(EndCut cut)
+    {
+        var mitre = Printed(cut.Mitre) < 0;
+        var bevel = Printed(cut.Bevel) < 0;
+        var hasMitre = Printed(cut.Mitre) is < 0 or > 0;
+        var hasBevel = Printed(cut.Bevel) is < 0 or > 0;
+        return (hasMitre, hasBevel) switch
+        {
+            (true, true) => (mitre, bevel) switch
+            {
+                (false, false) => new SawPosition(true, true),
+                (true, true) => new SawPosition(false, true),
+                (true, false) => new SawPosition(false, false),
+                _ => new SawPosition(true, false),
+            },
+            (true, false) => mitre ? new SawPosition(false, true) : new SawPosition(true, true),
+            (false, true) => bevel ? new SawPosition(true, false) : new SawPosition(true, true),
+            _ => new SawPosition(true, true),
+        };
+    }
+
+    private static double Printed(double radians) => Numbers.Rounded(Numbers.Degrees(radians), 1);
+
+    private static double StopLength(CutStock shape, PieceEnd end, SawPosition position)
+    {
+        var (plane, other) = end == PieceEnd.Near ? (shape.Near, shape.Far) : (shape.Far, shape.Near);
+        var y = (position.Edge1AtFence ? 1 : -1) * shape.Width / 2;
+        var z = (position.FaceUp ? 1 : -1) * shape.Thickness / 2;
+        double[] corners =
+        [
+            other.XAt(-shape.Width / 2, -shape.Thickness / 2), other.XAt(shape.Width / 2, -shape.Thickness / 2),
+            other.XAt(-shape.Width / 2, shape.Thickness / 2), other.XAt(shape.Width / 2, shape.Thickness / 2),
+        ];
+        return end == PieceEnd.Near ? corners.Max() - plane.XAt(y, z) : plane.XAt(y, z) - corners.Min();
+    }
+}

@@ -1,0 +1,195 @@
+using System.Collections.Immutable;
+using BridgeForm.Frames;
+using BridgeForm.Output.Drawing;
+using BridgeForm.Pieces;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Output.Templates;
+
+/// <summary>
+/// How bases get their channels: those with level floors of equal depth clamped side by side, faced, crown up, in one pass;
+/// those with sloped floors on a tilting sled. (Common practice, no source.)
+/// </summary>
+internal static class GangLayout
+{
+    /// <summary>Floors flatter than this, as a tangent, are level to any tool.</summary>
+    private const double FlatSlope = 1e-4;
+
+    /// <summary>Length of a base in the small plan, metres on paper.</summary>
+    private const double PlanLength = 0.170;
+
+    /// <summary>Width of a base in the small plan, metres on paper; and how many are drawn.</summary>
+    private const double PlanWidth = 0.007;
+    private const int MostDrawn = 8;
+
+    /// <summary>Height of the true-size stick, metres.</summary>
+    private const double StickHeight = 0.022;
+
+    /// <summary>Plans, sticks and sled angles for all bases with channels.</summary>
+    public static IEnumerable<TemplateBlock> Of(BridgeModel model, PeopleUnits units)
+    {
+        var bases = model.Pieces.Where(p => p.Role == Role.Base && !p.Shape.Channels.IsEmpty).ToList();
+        foreach (var use in CutUse.Grouped(bases.Where(IsLevel), KeyOf))
+        {
+            yield return Plan(use, units, model.Parameters.Shop.RouterBit);
+        }
+
+        foreach (var use in CutUse.Grouped(bases.Where(p => !IsLevel(p)), CutKeys.OfFeatures))
+        {
+            yield return Sled(use, units, model.Parameters.Shop.RouterBit);
+        }
+
+        foreach (var use in CutUse.Grouped(bases, StickKey))
+        {
+            yield return Stick(use, units);
+        }
+    }
+
+    /// <summary>Passes side by side, and in depth no more than the bit's diameter each.</summary>
+    public static (int Across, int Deep) Passes(Channel channel, double bit) =>
+        ((int)Math.Ceiling((channel.Width / bit) - Whole), (int)Math.Ceiling((channel.Depth / bit) - Whole));
+
+    /// <summary>A ratio this little above a whole number is that number.</summary>
+    private const double Whole = 1e-6;
+
+    private static bool IsLevel(Piece piece) => piece.Shape.Channels.All(c => Math.Abs(c.FloorSlope) < FlatSlope);
+
+    private static string KeyOf(Piece piece) =>
+        StickKey(piece) + string.Concat(piece.Shape.Channels.Select(c => Tenth(c.Depth)));
+
+    private static string StickKey(Piece piece) =>
+        $"{piece.Shape.Channels[0].Face}|{Tenth(piece.BlankLength)}"
+        + string.Concat(piece.Shape.Channels.Select(c => $"|{Tenth(c.Center)}:{Tenth(c.Width)}"))
+        + string.Concat(piece.Shape.Holes.Select(h => $"|{Tenth(h.X)}"));
+
+    private static string Tenth(double metres) => Numbers.Fixed(metres * 1000, 1);
+
+    private static TemplateBlock Plan(CutUse use, PeopleUnits units, double bit)
+    {
+        var piece = use.First;
+        var count = use.Pieces.Sum(p => p.Occurrences.Length);
+        var channel = piece.Shape.Channels[0];
+        return new TemplateBlock(
+            FormattableString.Invariant($"Gang of {count}: {use.Marks} · plan, not to scale"),
+            [
+                .. use.Notes(units),
+                $"Clamp them side by side, {WrapAround.FaceName(channel.Face)} on top, faced, crown up, near ends flush against a batten. "
+                    + "Mark centre lines and knife lines from the true-size stick across all of them, score the knife lines, rout against a straight-edge.",
+                Routing(channel, bit, units),
+            ],
+            [.. PlanEntities(piece, Math.Min(count, MostDrawn), count, units)]);
+    }
+
+    private static string Routing(Channel channel, double bit, PeopleUnits units)
+    {
+        var (across, deep) = Passes(channel, bit);
+        return FormattableString.Invariant(
+            $"Depth stop {units.Length(channel.Depth)}. Bit {units.Length(bit)}: {across} passes side by side, {deep} in depth, none deeper than the bit is wide; stay inside the knife lines, which lie {units.Length(channel.Width / 2)} each side of the centre line.");
+    }
+
+    private static IEnumerable<SheetEntity> PlanEntities(Piece piece, int drawn, int count, PeopleUnits units)
+    {
+        var scale = PlanLength / piece.BlankLength;
+        var height = drawn * PlanWidth;
+        for (var i = 0; i < drawn; i++)
+        {
+            yield return Ring(PageLayers.Cut, 0, i * PlanWidth, PlanLength, (i + 1) * PlanWidth);
+        }
+
+        yield return new SheetLine(PageLayers.Frame, new SheetPoint(-0.002, -0.003), new SheetPoint(-0.002, height + 0.003));
+        if (drawn < count)
+        {
+            yield return PageText.Centered(
+                PlanLength / 2, height + 0.002, FormattableString.Invariant($"and {count - drawn} more"), PageText.Small);
+        }
+
+        var previous = 0.0;
+        for (var k = 0; k < piece.Shape.Channels.Length; k++)
+        {
+            var channel = piece.Shape.Channels[k];
+            var (x, half) = (channel.Center * scale, channel.Width / 2 * scale);
+            foreach (var line in (double[])[x - half, x, x + half])
+            {
+                yield return new SheetLine(PageLayers.Layout, new SheetPoint(line, -0.003), new SheetPoint(line, height + 0.003));
+            }
+
+            yield return new SheetDimension(
+                PageLayers.Dim,
+                new SheetPoint(previous, 0),
+                new SheetPoint(x, 0),
+                new SheetPoint(0, -0.009),
+                PageText.Small,
+                units.Length((x - previous) / scale));
+            previous = x;
+        }
+    }
+
+    private static TemplateBlock Sled(CutUse use, PeopleUnits units, double bit)
+    {
+        var piece = use.First;
+        var channel = piece.Shape.Channels[0];
+        var tilt = Math.Atan(channel.FloorSlope);
+        var face = channel.Face;
+        var across = new UnrolledStock(piece.Shape.Width, piece.Shape.Thickness).Across(face);
+        var high = face is StockFace.MinusY ? piece.Shape.Width : piece.Shape.Thickness;
+        double Floor(double cross) => channel.Depth + (channel.FloorSlope * cross);
+        ImmutableArray<SheetPoint> section =
+        [
+            new(-across / 2, Floor(-across / 2)), new(across / 2, Floor(across / 2)), new(across / 2, high), new(-across / 2, high),
+        ];
+        return new TemplateBlock(
+            $"Sloped floors: {use.Marks} · section in a channel",
+            [
+                .. use.Notes(units),
+                $"These take a tilting sled: set it to {units.Angle(Math.Abs(tilt))}, so that the floor is level under the router; "
+                    + $"{units.Length(Floor(-across / 2))} deep at one side, {units.Length(Floor(across / 2))} at the other, as drawn. Mark the high side before you clamp.",
+                Routing(channel, bit, units),
+            ],
+            [
+                new SheetPolyline(PageLayers.Cut, [.. section.Select(p => new SheetVertex(p.X, p.Y))], Closed: true),
+                Ring(PageLayers.Hidden, -across / 2, 0, across / 2, high),
+                PageText.Centered(0, high - 0.008, "wood", PageText.Small),
+                PageText.Centered(0, high + 0.002, $"floor {units.Angle(Math.Abs(tilt))}, {CrossWords(face)}", PageText.Small),
+            ]);
+    }
+
+    /// <summary>Which way the section is seen, so that the slope is not taken the wrong way round.</summary>
+    private static string CrossWords(StockFace face) => face == StockFace.MinusY
+        ? "face up to the right"
+        : "edge 1 to the right";
+
+    private static TemplateBlock Stick(CutUse use, PeopleUnits units)
+    {
+        var piece = use.First;
+        return new TemplateBlock(
+            $"Layout stick for {use.Marks}",
+            [$"True size. Glue on a batten; the zero end lies on the near (left) end of the base. {units.Length(piece.BlankLength)} long."],
+            [.. StickEntities(piece, units)]);
+    }
+
+    private static IEnumerable<SheetEntity> StickEntities(Piece piece, PeopleUnits units)
+    {
+        yield return Ring(PageLayers.Cut, 0, 0, piece.BlankLength, StickHeight);
+        yield return PageText.Left(0.002, 0.002, "near end", PageText.Small);
+        yield return PageText.Right(piece.BlankLength - 0.002, 0.002, "far end", PageText.Small);
+        foreach (var channel in piece.Shape.Channels)
+        {
+            foreach (var x in (double[])[channel.Center - (channel.Width / 2), channel.Center, channel.Center + (channel.Width / 2)])
+            {
+                yield return new SheetLine(PageLayers.Layout, new SheetPoint(x, 0), new SheetPoint(x, StickHeight));
+            }
+
+            yield return PageText.Right(
+                channel.Center - (channel.Width / 2) - 0.001, StickHeight - 0.004, "rope " + units.Length(channel.Center), PageText.Small, layer: PageLayers.Accent);
+        }
+
+        foreach (var hole in piece.Shape.Holes.DistinctBy(h => Tenth(h.X), StringComparer.Ordinal))
+        {
+            yield return new SheetLine(PageLayers.Drill, new SheetPoint(hole.X, 0), new SheetPoint(hole.X, StickHeight / 2));
+            yield return PageText.Left(hole.X + 0.001, StickHeight * 0.3, "hole", PageText.Small);
+        }
+    }
+
+    private static SheetPolyline Ring(string layer, double x1, double y1, double x2, double y2) =>
+        new(layer, [new(x1, y1), new(x2, y1), new(x2, y2), new(x1, y2)], Closed: true);
+}

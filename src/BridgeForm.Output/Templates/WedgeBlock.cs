@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using BridgeForm.Output.Drawing;
+
+namespace BridgeForm.Output.Templates;
+
+/// <summary>The tapered block that turns the work against the fence where the saw's mitre does not reach.</summary>
+internal static class WedgeBlock
+{
+    /// <summary>Length along the fence: a foot, so that work and block are clamped well clear of the blade. Metres.</summary>
+    public const double Length = 0.3048;
+
+    /// <summary>Thickness of the thin end; a feather edge would crush. Metres.</summary>
+    public const double ThinEnd = 0.012;
+
+    /// <summary>What keeps fingers on hands. Common practice, no source.</summary>
+    public static ImmutableArray<string> Cautions { get; } =
+    [
+        "Clamp the wedge to the fence and the work to the wedge; never hold either by hand.",
+        "Hands 6 in (150 mm) clear of the blade. Cut pieces under 12 in (300 mm) from longer stock, then to length.",
+        "Leave the offcut free to fall away: never trapped between blade and stop, fence or wedge.",
+        "Let the blade stop before you lift it or reach for anything.",
+    ];
+
+    /// <summary>The block for every piece with that wedge.</summary>
+    public static TemplateBlock Of(CutUse use, PeopleUnits units)
+    {
+        var cut = use.First.Near.Wedge > 0 ? use.First.Near : use.First.Far;
+        var thick = ThinEnd + (Length * Math.Tan(cut.Wedge));
+        ImmutableArray<SheetPoint> corners = [new(0, 0), new(Length, 0), new(Length, thick), new(0, ThinEnd)];
+        return new TemplateBlock(
+            $"Wedge of {units.Angle(cut.Wedge)} for {use.Marks}",
+            [
+                $"Saw set to {units.Angle(Math.Abs(cut.Mitre) - cut.Wedge)}, wedge {units.Angle(cut.Wedge)}: together the mitre of "
+                    + $"{units.Angle(Math.Abs(cut.Mitre))}. Thick end where the saw set-up sheet says. {units.Length(Length)} along the fence, "
+                    + $"{units.Length(ThinEnd)} and {units.Length(thick)} thick at its ends; as high as the fence; screw two layers together if need be.",
+                .. Cautions,
+            ],
+            [
+                new SheetPolyline(PageLayers.Cut, [.. corners.Select(p => new SheetVertex(p.X, p.Y))], Closed: true),
+                PageText.Left(0.020, 0.004, "this side against the fence", PageText.Normal),
+                PageText.Left(Length - 0.055, 0.004, "work against the slope", PageText.Normal),
+                .. Angle(cut.Wedge, units),
+                Dimension(corners[0], corners[1], new SheetPoint(0, -0.008), units.Length(Length)),
+                Dimension(corners[1], corners[2], new SheetPoint(Length + 0.006, 0), units.Length(thick)),
+            ]);
+    }
+
+    /// <summary>Arc between the fence side's direction and the slope at the thin end, with its value.</summary>
+    private static IEnumerable<SheetEntity> Angle(double wedge, PeopleUnits units)
+    {
+        const double radius = 0.090;
+        var start = new SheetPoint(0, ThinEnd);
+        yield return new SheetLine(PageLayers.Layout, start, new SheetPoint(radius * 1.1, ThinEnd));
+        yield return new SheetArc(PageLayers.Dim, start, radius, 0, wedge);
+        yield return PageText.Left(radius + 0.002, ThinEnd + 0.002, units.Angle(wedge), PageText.Normal, bold: true);
+    }
+
+    private static SheetDimension Dimension(SheetPoint from, SheetPoint to, SheetPoint line, string text) =>
+        new(PageLayers.Dim, from, to, line, PageText.Small, text);
+}

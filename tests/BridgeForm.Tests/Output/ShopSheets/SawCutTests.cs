@@ -1,0 +1,115 @@
+using BridgeForm.Output.ShopSheets;
+using BridgeForm.Output.Templates;
+using BridgeForm.Pieces;
+using BridgeForm.Project;
+using BridgeForm.Solids;
+using BridgeForm.Tests.Output.Samples;
+using CsCheck;
+
+namespace BridgeForm.Tests.Output.ShopSheets;
+
+/// <summary>
+/// The cut is made again from what the sheet says: the blade's plane from mitre, bevel and wedge, the piece laid as told and
+/// pushed against fence and stop. It must be the piece's own end plane.
+/// </summary>
+public sealed class SawCutTests
+{
+    private const double Exact = 1e-9;
+
+    /// <summary>Angles whose tenths of a degree are not zero, or square ends; all four signs; some beyond the saw's 50°.</summary>
+    private static readonly Gen<double> Angles = Gen.OneOf(
+        Gen.Const(0.0), Gen.Double[0.01, 1.2], Gen.Double[-1.2, -0.01]);
+
+    private static readonly Gen<Piece> Sticks =
+        from nearMitre in Angles
+        from nearBevel in Gen.OneOf(Gen.Const(0.0), Gen.Double[0.01, 0.75], Gen.Double[-0.75, -0.01])
+        from farMitre in Angles
+        from farBevel in Gen.OneOf(Gen.Const(0.0), Gen.Double[0.01, 0.75], Gen.Double[-0.75, -0.01])
+        from length in Gen.Double[1.5, 4]
+        select Stick(Normal(nearMitre, nearBevel), Normal(farMitre, farBevel), length);
+
+    [Fact]
+    public void Cut_as_told_is_the_cut_of_the_piece() => Sticks.Sample(
+        piece =>
+        {
+            foreach (var cut in SawCut.Of(piece, Shop))
+            {
+                var made = Remade(cut);
+                var meant = piece.Plane(cut.End);
+                var same = made.Normal.Dot(meant.Normal) < 0 ? made.Flipped() : made;
+                Assert.True((same.Normal - meant.Normal).Length < Exact, $"{cut}: normal {same.Normal}, should be {meant.Normal}");
+                Assert.True(cut.Stop is null || Math.Abs(same.Offset - meant.Offset) < Exact, $"{cut}: off by {same.Offset - meant.Offset}");
+            }
+        },
+        iter: 2000,
+        seed: "0000KOIPe036");
+
+    [Fact]
+    public void Saw_is_never_set_beyond_its_limits_or_to_the_other_hand() => Sticks.Sample(
+        piece => Assert.All(SawCut.Of(piece, Shop), cut =>
+        {
+            Assert.True(cut.Mitre >= 0 && cut.Bevel >= 0 && cut.Wedge >= 0);
+            Assert.True(!cut.InReach || (cut.Mitre <= Shop.MitreLimit + Exact && cut.Bevel <= Shop.BevelLimit + Exact));
+            Assert.Equal(Math.Abs(piece.Cut(cut.End).Mitre), cut.Mitre + cut.Wedge, Exact);
+        }),
+        iter: 500,
+        seed: "0000KOIPe036");
+
+    [Fact]
+    public void Left_and_right_hands_share_a_setting()
+    {
+        var model = Bridges.Build(Bridges.Garden);
+        var hands = model.Pieces.Where(p => p.Mark is "P1L" or "P1R").ToList();
+        Assert.Equal(2, hands.Count);
+        var setups = SawSetup.Of(model);
+        Assert.All(setups.Where(s => s.Cuts.Any(c => c.Piece == hands[0])), s => Assert.Contains(s.Cuts, c => c.Piece == hands[1]));
+        Assert.Equal(2 * model.Pieces.Sum(p => p.Occurrences.Length), setups.Sum(s => s.Count));
+    }
+
+    /// <summary>Domain's own example: 70° is 50° on the saw and a wedge of 20°.</summary>
+    [Fact]
+    public void Steep_cut_gets_a_wedge()
+    {
+        var model = Bridges.Build(Bridges.Garden);
+        var steep = SawSetup.Of(model).SelectMany(s => s.Cuts).Single(c => c.Wedge > 0);
+        Assert.Equal(50, Bridges.Degrees(steep.Mitre), Exact);
+        Assert.Equal(20, Bridges.Degrees(steep.Wedge), 1e-6);
+        Assert.Equal(2, steep.Order);
+    }
+
+    /// <summary>
+    /// Blade: normal (cos b·cos m, cos b·sin m, sin b) in the saw's axes, m with the wedge's turn of the work taken back, through
+    /// the point on the fence edge of the work's upper side where the stop's length begins.
+    /// </summary>
+    private static Plane Remade(SawCut cut)
+    {
+        var saw = cut.Position.Saw;
+        var blade = Normal(cut.Mitre + cut.Wedge, cut.Bevel);
+        var shape = cut.Piece.Shape;
+
+        // The saw's axes of the laid piece are half turns, so its box keeps its size: fence side at +Y, upper side at +Z.
+        var other = cut.End == PieceEnd.Near ? shape.Far : shape.Near;
+        double[] along = [.. Corners(shape).Select(c => saw.X.Dot(new Vector3d(other.XAt(c.Y, c.Z), c.Y, c.Z)))];
+        var stop = cut.PieceAtRight ? along.Max() : along.Min();
+        var x = stop - ((cut.PieceAtRight ? 1 : -1) * (cut.Stop ?? 0));
+        var point = new Vector3d(x, shape.Width / 2, shape.Thickness / 2);
+        return Plane.Through(saw.ToWorld(point), saw.DirectionToWorld(blade));
+    }
+
+    private static IEnumerable<(double Y, double Z)> Corners(CutStock shape) =>
+        from y in new[] { -shape.Width / 2, shape.Width / 2 }
+        from z in new[] { -shape.Thickness / 2, shape.Thickness / 2 }
+        select (y, z);
+
+    private static Vector3d Normal(double mitre, double bevel) => new(
+        Math.Cos(bevel) * Math.Cos(mitre), Math.Cos(bevel) * Math.Sin(mitre), Math.Sin(bevel));
+
+    private static ShopParameters Shop { get; } = Bridges.Read(Bridges.Garden).Shop;
+
+    private static Piece Stick(Vector3d near, Vector3d far, double length)
+    {
+        var shape = new CutStock(
+            0.089, 0.038, Plane.Through(Vector3d.Zero, -near), Plane.Through(new Vector3d(length, 0, 0), far));
+        return SamplePieces.Post with { Shape = shape, Near = SawReach.Of(shape.Near, Shop), Far = SawReach.Of(shape.Far, Shop) };
+    }
+}

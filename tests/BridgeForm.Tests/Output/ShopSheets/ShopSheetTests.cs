@@ -1,0 +1,60 @@
+using BridgeForm.Output;
+using BridgeForm.Output.Drawing;
+using BridgeForm.Output.ShopSheets;
+using BridgeForm.Tests.Output.Pdf;
+using BridgeForm.Tests.Output.Templates;
+
+namespace BridgeForm.Tests.Output.ShopSheets;
+
+public sealed class ShopSheetTests
+{
+    private static readonly Lazy<BridgeModel> Model = new(() => Bridges.Build(Bridges.Garden));
+
+    private static PeopleUnits Units => PeopleUnits.Of(Model.Value.Parameters.Units);
+
+    public static TheoryData<string> Names => ["saw", "labels"];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void No_text_touches_another(string name) => Assert.All(Book(name).Pages, page =>
+    {
+        var boxes = PlacedTexts.Of(page.Content).ToList();
+        Assert.All(boxes, b => Assert.Equal([b.Text], boxes.Where(o => o.Box.Overlaps(b.Box)).Select(o => o.Text)));
+        Assert.All(boxes, b => Assert.True(b.Box.MaxX <= page.Width - Paper.Margin + 1e-9, b.Text));
+    });
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Same_model_gives_the_same_bytes(string name) =>
+        Assert.Equal(PdfFile.Bytes(Book(name)), PdfFile.Bytes(Book(name)));
+
+    [Fact]
+    public void Every_part_has_one_label_with_its_number()
+    {
+        var ids = LabelSheet.ByFramesAndBays(Model.Value);
+        Assert.Equal(Model.Value.Pieces.SelectMany(p => p.Occurrences).Count(), ids.Count);
+        var texts = Book("labels").Pages.SelectMany(p => PlacedTexts.Of(p.Content)).Select(t => t.Text).ToLookup(t => t, StringComparer.Ordinal);
+        Assert.All(ids, id => Assert.Single(texts[id]));
+        Assert.Single(texts[FormattableString.Invariant($"No. {ids.Count}")]);
+    }
+
+    [Fact]
+    public void Table_of_the_saw_has_a_row_a_cut()
+    {
+        var rows = SawSheet.Csv(Model.Value, Units).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        Assert.Equal(1 + (2 * Model.Value.Pieces.Length) + 1, rows.Length);
+        Assert.Contains(rows, r => r.Contains(",50.0,0.0,20.0,saw and wedge,K1,", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Failing_checks_are_named_on_every_sheet()
+    {
+        var words = new SheetWords("A bridge", "A sheet", ["guard-height", "opening"]);
+        var page = new PageFrame(words, 0.2159, 0.2794).Page([], 1, 1);
+        Assert.Contains(PlacedTexts.Of(page.Content), t => t.Text.Contains("guard-height, opening", StringComparison.Ordinal));
+    }
+
+    private static SheetBook Book(string name) => string.Equals(name, "saw", StringComparison.Ordinal)
+        ? SawSheet.Of(Model.Value, Units)
+        : LabelSheet.Of(Model.Value, LabelSheet.ByFramesAndBays(Model.Value));
+}

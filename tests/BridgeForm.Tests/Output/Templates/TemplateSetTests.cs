@@ -1,0 +1,164 @@
+using BridgeForm.Output;
+using BridgeForm.Output.Drawing;
+using BridgeForm.Output.Templates;
+using BridgeForm.Project;
+using BridgeForm.Tests.Output.Pdf;
+
+namespace BridgeForm.Tests.Output.Templates;
+
+public sealed class TemplateSetTests
+{
+    private static readonly Lazy<BridgeModel> Garden = new(() => Bridges.Build(Bridges.Garden));
+    private static readonly Lazy<BridgeModel> Inclined = new(() => Bridges.Build(Bridges.Inclined));
+
+    public static TheoryData<string, string> PapersAndBridges
+    {
+        get
+        {
+            var data = new TheoryData<string, string>();
+            foreach (var paper in (string[])["letter", "tabloid", "arch-d", "a4", "a3", "a1", "roll-24", "roll-36"])
+            {
+                data.Add(paper, "garden");
+                data.Add(paper, "inclined");
+            }
+
+            return data;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(PapersAndBridges))]
+    public void No_text_touches_another_and_none_leaves_the_printable_page(string paper, string bridge)
+    {
+        var (number, book) = (0, Book(paper, bridge));
+        foreach (var page in book.Pages)
+        {
+            number++;
+            var texts = PlacedTexts.Of(page.Content).ToList();
+            Assert.All(texts, t => Assert.True(
+                t.Box.MinX > Paper.Margin - Slack && t.Box.MinY > Paper.Margin - Slack
+                    && t.Box.MaxX < page.Width - Paper.Margin + Slack && t.Box.MaxY < page.Height - Paper.Margin + Slack,
+                $"page {number}: '{t.Text}' leaves the page"));
+            for (var i = 0; i < texts.Count; i++)
+            {
+                for (var j = 0; j < i; j++)
+                {
+                    Assert.False(texts[i].Box.Overlaps(texts[j].Box), $"page {number}: '{texts[i].Text}' touches '{texts[j].Text}'");
+                }
+            }
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(PapersAndBridges))]
+    public void Every_page_has_check_bars_caution_and_its_number(string paper, string bridge)
+    {
+        var book = Book(paper, bridge);
+        for (var i = 0; i < book.Pages.Length; i++)
+        {
+            var texts = string.Join(' ', PlacedTexts.Of(book.Pages[i].Content).Select(t => t.Text));
+            Assert.Contains(Caution.Text, texts, StringComparison.Ordinal);
+            Assert.Contains(CheckBars.Sentence, texts, StringComparison.Ordinal);
+            Assert.Contains(FormattableString.Invariant($"Page {i + 1} of {book.Pages.Length}"), texts, StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(PapersAndBridges))]
+    public void Letters_are_at_least_seven_points_and_in_the_font(string paper, string bridge) =>
+        Assert.All(Book(paper, bridge).Pages.SelectMany(p => PlacedTexts.Of(p.Content)), t =>
+        {
+            Assert.True(t.Height / PageFont.CapitalShare * 72 / 0.0254 > 7);
+            Assert.True(PageFont.Regular.Has(t.Text), t.Text);
+        });
+
+    [Theory]
+    [InlineData("letter")]
+    [InlineData("a4")]
+    public void Check_bars_measure_what_they_say(string paper)
+    {
+        var model = With(Garden.Value, paper);
+        var book = TemplateSet.Of(model, model.Pieces.First(p => string.Equals(p.Mark, "K1", StringComparison.Ordinal)), PeopleUnits.Of(UnitSystem.Imperial));
+        for (var page = 1; page <= 2; page++)
+        {
+            var raster = Raster.Of(book, page);
+            foreach (var length in (double[])[0.100, 0.1016])
+            {
+                var bar = book.Pages[page - 1].Content.Entities.OfType<SheetLine>().First(
+                    l => string.Equals(l.Layer, PageLayers.Cut, StringComparison.Ordinal) && Math.Abs(l.To.X - l.From.X - length) < 1e-9);
+                var above = bar.From.Y + 0.0012;
+                var measured = raster.InkX(bar.To.X, above, 0.001) - raster.InkX(bar.From.X, above, 0.0005);
+                Assert.Equal(length, measured, 1e-4);
+            }
+        }
+    }
+
+    /// <summary>The cut of the demo's steep brace, measured on paper: rise over run gives its 70° back.</summary>
+    [Fact]
+    public void A_printed_cut_has_its_angle()
+    {
+        var model = With(Garden.Value, "tabloid");
+        var piece = model.Pieces.First(p => string.Equals(p.Mark, "K1", StringComparison.Ordinal));
+        var book = TemplateSet.Of(model, piece, PeopleUnits.Of(UnitSystem.Imperial));
+        var (cut, page) = book.Pages.Select((p, i) => (Cut: PlacedLines.Of(p.Content)
+                .Where(l => string.Equals(l.Layer, PageLayers.Accent, StringComparison.Ordinal))
+                .MaxBy(l => Math.Abs(l.To.X - l.From.X)), Page: i + 1))
+            .MaxBy(p => p.Cut is { } l ? Math.Abs(l.To.X - l.From.X) : 0);
+        SheetPoint On(double share) => new(
+            cut!.From.X + (share * (cut.To.X - cut.From.X)), cut.From.Y + (share * (cut.To.Y - cut.From.Y)));
+        var raster = Raster.Of(book, page);
+        var (low, high) = (raster.InkY(On(0.3).X, On(0.3).Y, 0.0015), raster.InkY(On(0.7).X, On(0.7).Y, 0.0015));
+        Assert.Equal(Math.Abs(On(0.7).Y - On(0.3).Y), Math.Abs(high - low), 1e-4);
+        Assert.Equal(piece.Shape.Width * 0.4, Math.Abs(high - low), 1e-4);
+        Assert.Equal(piece.Shape.Width * Math.Tan(Bridges.Radians(70)), Math.Abs(cut!.To.X - cut.From.X), 1e-9);
+    }
+
+    [Fact]
+    public void Sheets_of_a_tiled_drawing_overlap_by_the_stated_band()
+    {
+        var block = new TemplateBlock("Long", [], [new SheetLine(PageLayers.Cut, new(0, 0), new(1, 0.3))]);
+        var windows = Tiling.Of(block, 0.2, 0.2).Select(c => c.Entities.OfType<SheetWindow>().Single().Window).ToList();
+        Assert.Equal(6 * 2, windows.Count);
+        Assert.All(windows, w => Assert.True(w.MaxX - w.MinX <= 0.2 + 1e-9 && w.MaxY - w.MinY <= 0.2 + 1e-9));
+        Assert.Equal(Tiling.Overlap, windows[0].MaxX - windows[1].MinX, 1e-9);
+        Assert.Equal(Tiling.Overlap, windows[0].MaxY - windows[6].MinY, 1e-9);
+        Assert.True(windows.Min(w => w.MinX) <= 0 && windows.Max(w => w.MaxX) >= 1);
+    }
+
+    [Fact]
+    public void Rails_on_the_story_pole_leave_equal_gaps()
+    {
+        foreach (var heights in GuardHeights.Of(Garden.Value))
+        {
+            var width = Garden.Value.Parameters.Guard.Rail.Width;
+            List<double> edges = [heights.Deck, .. heights.Rails.SelectMany(h => new[] { h - (width / 2), h + (width / 2) }), heights.Head];
+            var gaps = edges.Chunk(2).Select(e => e[1] - e[0]).ToList();
+            Assert.Equal(7, gaps.Count);
+
+            // The deck's slope at the posts and seating move a rail by less than the seating tolerance.
+            Assert.All(gaps, g => Assert.Equal(gaps.Average(), g, 0.0015));
+        }
+    }
+
+    [Fact]
+    public void Square_pieces_without_channels_need_no_template()
+    {
+        Assert.All(Garden.Value.Pieces, p => Assert.True(TemplateSet.Needs(p)));
+        var square = Garden.Value.Pieces[0];
+        Assert.False(TemplateSet.Needs(square with { Shape = square.Shape with { Channels = [], Holes = [] } }));
+    }
+
+    /// <summary>Box sums on a page carry round-off, metres.</summary>
+    private const double Slack = 1e-9;
+
+    private static SheetBook Book(string paper, string bridge)
+    {
+        var model = With(string.Equals(bridge, "garden", StringComparison.Ordinal) ? Garden.Value : Inclined.Value, paper);
+        return TemplateSet.All(model, PeopleUnits.Of(model.Parameters.Units));
+    }
+
+    private static BridgeModel With(BridgeModel model, string paper) => model with
+    {
+        Parameters = model.Parameters with { Shop = model.Parameters.Shop with { Paper = paper } },
+    };
+}
