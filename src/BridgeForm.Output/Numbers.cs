@@ -18,6 +18,9 @@ internal static class Numbers
         return Rounded(value, decimals).ToString(format, CultureInfo.InvariantCulture);
     }
 
+    /// <summary>An angle in radians as people read it: degrees to 0.1, with a degree sign.</summary>
+    public static string DegreeText(double radians) => Fixed(Degrees(radians), 1) + "°";
+
     /// <summary>Radians to degrees.</summary>
     public static double Degrees(double radians) => radians * (180 / Math.PI);
 }

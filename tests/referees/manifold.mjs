@@ -12,7 +12,8 @@ const wasm = await Module();
 wasm.setup();
 const { Manifold } = wasm;
 
-const trim = (body, [x, y, z, d]) => body.trimByPlane([-x, -y, -z], -d * MM);
+// A body that is empty has no box, and a trim of it would come out as not finite.
+const trim = (body, [x, y, z, d]) => (body.isEmpty() ? body : body.trimByPlane([-x, -y, -z], -d * MM));
 
 function boxOf([min, max]) {
   const size = max.map((value, i) => (value - min[i]) * MM);
@@ -43,5 +44,4 @@ for await (const line of createInterface({ input: process.stdin })) {
   const member = JSON.parse(line);
   const body = member.steps.reduce(apply, boxOf(member.box));
   console.log(JSON.stringify({ volume: body.volume() / MM ** 3, status: body.status(), open: openEdges(body) }));
-  wasm.cleanup();
 }

@@ -7,6 +7,7 @@ using BridgeForm.Output.Profiles;
 using BridgeForm.Output.Report;
 using BridgeForm.Output.ShopSheets;
 using BridgeForm.Output.Tables;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Cli.Files;
 
@@ -47,7 +48,7 @@ internal static class OutputFiles
         {
             WriteText(output, "cut-list.csv", CutList.Csv(model, units));
             WriteText(output, "saw-setups.csv", SawSheet.Csv(model, units));
-            WriteText(output, "rope-marks.csv", RopeMarks.Csv(model, units));
+            WriteText(output, "rope-marks.csv", RopeMarks.Csv(model, units with { Length = new QuantityText(model.Parameters.Units).Length }));
         }
 
         if (kinds.Contains("report"))

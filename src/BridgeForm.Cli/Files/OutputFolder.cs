@@ -84,10 +84,13 @@ internal sealed partial class OutputFolder : IDisposable
     /// <summary>Removes the hidden folder, and the folder itself when this run made it and failed.</summary>
     public void Dispose()
     {
-        Directory.Delete(_staging, recursive: true);
-        if (_isNew && !_isDone)
+        try
         {
-            Directory.Delete(_folder, recursive: true);
+            Directory.Delete(_isNew && !_isDone ? _folder : _staging, recursive: true);
+        }
+        catch (IOException)
+        {
+            // A hidden folder that cannot be removed harms nobody; the trouble that led here is the one to tell.
         }
     }
 

@@ -5,13 +5,22 @@ namespace BridgeForm.Output.Drawing;
 /// <summary>A dimension as plain lines and a text, for formats and readers without dimensions of their own.</summary>
 public static class DimensionLines
 {
-    /// <summary>Length of a tick, and of what a witness line passes the dimension line by, as a share of the text's height.</summary>
-    private const double Tick = 0.5;
+    /// <summary>
+    /// Length of an arrow, gap before a witness line and before the text, and what a witness line passes the dimension
+    /// line by, as a share of the text's height. Common practice, no source.
+    /// </summary>
+    private const double Detail = 0.5;
 
     /// <summary>Lines this close to upright, radians, are all read from the right, whichever end comes first.</summary>
     private const double Upright = 1e-9;
 
-    /// <summary>Two witness lines, the dimension line, two slanting ticks, and the text above its middle, level.</summary>
+    /// <summary>Half the width of an arrow as a share of its length.</summary>
+    private const double ArrowSlope = 1.0 / 3;
+
+    /// <summary>
+    /// Two witness lines, the dimension line, an open arrow at each end, and the text above the line's middle, or to the
+    /// right of it. Nothing but the text reaches past the points measured.
+    /// </summary>
     public static ImmutableArray<SheetEntity> Of(SheetDimension dimension)
     {
         var (lines, middle, _) = Lines(dimension);
@@ -24,7 +33,7 @@ public static class DimensionLines
         var (lines, middle, angle) = Lines(dimension);
         var turn = angle > (Math.PI / 2) + Upright ? angle - Math.PI : angle <= Upright - (Math.PI / 2) ? angle + Math.PI : angle;
         var half = PageFont.Regular.Width(dimension.Text, dimension.Height) / 2;
-        var (ux, uy, up) = (Math.Cos(turn), Math.Sin(turn), Tick * dimension.Height);
+        var (ux, uy, up) = (Math.Cos(turn), Math.Sin(turn), Detail * dimension.Height);
         var at = new SheetPoint(middle.X - (half * ux) - (up * uy), middle.Y - (half * uy) + (up * ux));
         return [.. lines, new SheetText(dimension.Layer, at, dimension.Height, dimension.Text) { Turn = turn }];
     }
@@ -35,31 +44,38 @@ public static class DimensionLines
         var length = Math.Sqrt(Square(to.X - from.X) + Square(to.Y - from.Y));
         var (ux, uy) = ((to.X - from.X) / length, (to.Y - from.Y) / length);
         var offset = ((dimension.Line.Y - from.Y) * ux) - ((dimension.Line.X - from.X) * uy);
-        var beyond = offset + (Math.Sign(offset) * Tick * dimension.Height);
-        var half = Tick / 2 * dimension.Height;
+        var detail = Detail * dimension.Height;
+        var outward = Math.Sign(offset) * detail;
 
-        SheetPoint Aside(SheetPoint p, double across, double along = 0) =>
+        SheetPoint At(SheetPoint p, double across, double along = 0) =>
             new(p.X - (across * uy) + (along * ux), p.Y + (across * ux) + (along * uy));
         SheetLine Line(SheetPoint a, SheetPoint b) => new(dimension.Layer, a, b);
-        SheetLine Slant(SheetPoint p) => Line(Aside(p, offset - half, -half), Aside(p, offset + half, half));
+        SheetLine Barb(SheetPoint p, double along, double side) =>
+            Line(At(p, offset), At(p, offset + (side * detail * ArrowSlope), along));
 
         ImmutableArray<SheetEntity> lines =
         [
-            Line(Aside(from, Math.Sign(offset) * half), Aside(from, beyond)),
-            Line(Aside(to, Math.Sign(offset) * half), Aside(to, beyond)),
-            Line(Aside(from, offset), Aside(to, offset)),
-            Slant(from),
-            Slant(to),
+            Line(At(from, outward), At(from, offset + outward)),
+            Line(At(to, outward), At(to, offset + outward)),
+            Line(At(from, offset), At(to, offset)),
+            Barb(from, detail, 1),
+            Barb(from, detail, -1),
+            Barb(to, -detail, 1),
+            Barb(to, -detail, -1),
         ];
-        return (lines, Aside(from, offset, length / 2), Math.Atan2(uy, ux));
+        return (lines, At(from, offset, length / 2), Math.Atan2(uy, ux));
     }
 
     private static SheetText TextOf(SheetDimension dimension, SheetPoint middle)
     {
         var text = new SheetText(dimension.Layer, middle, dimension.Height, dimension.Text);
+        var gap = Detail * dimension.Height;
+        var upright = Math.Abs(dimension.To.Y - dimension.From.Y) > Math.Abs(dimension.To.X - dimension.From.X);
         return text with
         {
-            At = new SheetPoint(middle.X - (text.Width / 2), middle.Y + (Tick * dimension.Height)),
+            At = upright
+                ? new SheetPoint(middle.X + gap, middle.Y - (dimension.Height / 2))
+                : new SheetPoint(middle.X - (text.Width / 2), middle.Y + gap),
         };
     }
 

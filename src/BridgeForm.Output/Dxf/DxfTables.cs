@@ -16,40 +16,19 @@ internal static class DxfTables
     /// <param name="box">Extents of the drawing in its own unit; the opening view is set to it.</param>
     public static void Write(DxfTags tags, ImmutableArray<SheetLayer> layers, SheetBox box)
     {
-        Table(tags, "VPORT", ViewportTable, 1);
-        Viewport(tags, box);
-        EndTable(tags);
-        Table(tags, "LTYPE", LinetypeTable, 3);
-        Linetype(tags, LinetypeByBlock, "ByBlock");
-        Linetype(tags, LinetypeByLayer, "ByLayer");
-        Linetype(tags, LinetypeContinuous, Continuous);
-        EndTable(tags);
-        Table(tags, "LAYER", LayerTable, layers.Length + 1);
-        Layer(tags, FirstLayer, "0", DxfColours.White);
-        for (var i = 0; i < layers.Length; i++)
-        {
-            Layer(tags, FirstLayer + 1 + i, layers[i].Name, DxfColours.Of(layers[i].Purpose));
-        }
-
-        EndTable(tags);
-        Table(tags, "STYLE", StyleTable, 1);
-        Style(tags);
-        EndTable(tags);
-        Table(tags, "VIEW", ViewTable, 0);
-        EndTable(tags);
-        Table(tags, "UCS", UcsTable, 0);
-        EndTable(tags);
-        Table(tags, "APPID", AppIdTable, 1);
-        Record(tags, "APPID", AppId, AppIdTable, "AcDbRegAppTableRecord", "ACAD");
-        EndTable(tags);
-        DimStyles(tags);
-        Table(tags, "BLOCK_RECORD", BlockRecordTable, 2);
-        Record(tags, "BLOCK_RECORD", ModelSpace, BlockRecordTable, "AcDbBlockTableRecord", "*Model_Space", flags: false);
-        Record(tags, "BLOCK_RECORD", PaperSpace, BlockRecordTable, "AcDbBlockTableRecord", "*Paper_Space", flags: false);
-        EndTable(tags);
+        Table(tags, "VPORT", ViewportTable, 1, () => Viewport(tags, box));
+        Table(tags, "LTYPE", LinetypeTable, 3, () => Linetypes(tags));
+        Table(tags, "LAYER", LayerTable, layers.Length + 1, () => Layers(tags, layers));
+        Table(tags, "STYLE", StyleTable, 1, () => Style(tags));
+        Table(tags, "VIEW", ViewTable, 0, () => { });
+        Table(tags, "UCS", UcsTable, 0, () => { });
+        Table(tags, "APPID", AppIdTable, 1, () =>
+            Record(tags, "APPID", AppId, AppIdTable, "AcDbRegAppTableRecord", "ACAD"));
+        Table(tags, "DIMSTYLE", DimStyleTable, 1, () => DimStyles(tags));
+        Table(tags, "BLOCK_RECORD", BlockRecordTable, 2, () => BlockRecords(tags));
     }
 
-    private static void Table(DxfTags tags, string name, int handle, int count)
+    private static void Table(DxfTags tags, string name, int handle, int count, Action records)
     {
         tags.Add(0, "TABLE");
         tags.Add(2, name);
@@ -57,9 +36,9 @@ internal static class DxfTables
         tags.Add(330, "0");
         tags.Add(100, "AcDbSymbolTable");
         tags.Add(70, count);
+        records();
+        tags.Add(0, "ENDTAB");
     }
-
-    private static void EndTable(DxfTags tags) => tags.Add(0, "ENDTAB");
 
     private static void Record(
         DxfTags tags, string type, int handle, int owner, string subclass, string name, bool flags = true)
@@ -95,6 +74,13 @@ internal static class DxfTables
         tags.Add(code + 10, y);
     }
 
+    private static void Linetypes(DxfTags tags)
+    {
+        Linetype(tags, LinetypeByBlock, "ByBlock");
+        Linetype(tags, LinetypeByLayer, "ByLayer");
+        Linetype(tags, LinetypeContinuous, Continuous);
+    }
+
     private static void Linetype(DxfTags tags, int handle, string name)
     {
         Record(tags, "LTYPE", handle, LinetypeTable, "AcDbLinetypeTableRecord", name);
@@ -102,6 +88,15 @@ internal static class DxfTables
         tags.Add(72, 65);
         tags.Add(73, 0);
         tags.Add(40, 0.0);
+    }
+
+    private static void Layers(DxfTags tags, ImmutableArray<SheetLayer> layers)
+    {
+        Layer(tags, FirstLayer, "0", DxfColours.White);
+        for (var i = 0; i < layers.Length; i++)
+        {
+            Layer(tags, FirstLayer + 1 + i, layers[i].Name, DxfColours.Of(layers[i].Purpose));
+        }
     }
 
     private static void Layer(DxfTags tags, int handle, string name, int colour)
@@ -126,7 +121,6 @@ internal static class DxfTables
     /// <summary>The one table whose records carry their handle under code 105 and whose head has a subclass of its own.</summary>
     private static void DimStyles(DxfTags tags)
     {
-        Table(tags, "DIMSTYLE", DimStyleTable, 1);
         tags.Add(100, "AcDbDimStyleTable");
         tags.Add(0, "DIMSTYLE");
         tags.Handle(105, DimStyle);
@@ -136,6 +130,11 @@ internal static class DxfTables
         tags.Add(2, Standard);
         tags.Add(70, 0);
         tags.Handle(340, DxfHandles.Style);
-        EndTable(tags);
+    }
+
+    private static void BlockRecords(DxfTags tags)
+    {
+        Record(tags, "BLOCK_RECORD", ModelSpace, BlockRecordTable, "AcDbBlockTableRecord", "*Model_Space", flags: false);
+        Record(tags, "BLOCK_RECORD", PaperSpace, BlockRecordTable, "AcDbBlockTableRecord", "*Paper_Space", flags: false);
     }
 }

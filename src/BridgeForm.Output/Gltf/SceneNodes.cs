@@ -28,39 +28,51 @@ internal static class SceneNodes
     /// <summary>Writes the scene and its nodes. Meshes of pieces come first in the store, then those of ropes.</summary>
     public static void Write(Utf8JsonWriter json, BridgeModel model)
     {
+        Scene(json, model.Parameters.Name);
         var frames = model.Frames.Select(f => f.Name).ToHashSet(StringComparer.Ordinal);
         var places = Places(model);
         var starts = Starts(model);
+        var groups = Enumerable.Range(0, model.Groups.Length).ToLookup(g => frames.Contains(model.Groups[g].Name));
+
+        json.WriteStartArray("nodes");
+        Parent(json, "bridge", [Frames, Bays, Ropes]);
+        Parent(json, "frames", groups[true].Select(g => starts[g]));
+        Parent(json, "bays", groups[false].Select(g => starts[g]));
+        Parent(json, "ropes", Enumerable.Range(starts[^1], model.RopeLines.Length));
+        for (var g = 0; g < model.Groups.Length; g++)
+        {
+            var kind = frames.Contains(model.Groups[g].Name) ? "frame" : "bay";
+            Group(json, model, model.Groups[g], starts[g], kind, places);
+        }
+
+        for (var r = 0; r < model.RopeLines.Length; r++)
+        {
+            Rope(json, model.RopeLines[r], model.Pieces.Length + r);
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Scene(Utf8JsonWriter json, string name)
+    {
         json.WriteNumber("scene", 0);
         json.WriteStartArray("scenes");
         json.WriteStartObject();
-        json.WriteString("name", model.Parameters.Name);
+        json.WriteString("name", name);
         Children(json, [Bridge]);
         json.WriteStartObject("extras");
         json.WriteString("caution", Caution.Text);
         json.WriteEndObject();
         json.WriteEndObject();
         json.WriteEndArray();
+    }
 
-        json.WriteStartArray("nodes");
-        Parent(json, "bridge", [Frames, Bays, Ropes]);
-        Parent(json, "frames", Enumerable.Range(0, starts.Count - 1).Where(g => frames.Contains(model.Groups[g].Name)).Select(g => starts[g]));
-        Parent(json, "bays", Enumerable.Range(0, starts.Count - 1).Where(g => !frames.Contains(model.Groups[g].Name)).Select(g => starts[g]));
-        Parent(json, "ropes", Enumerable.Range(starts[^1], model.RopeLines.Length));
-        for (var g = 0; g < model.Groups.Length; g++)
-        {
-            Group(json, model, model.Groups[g], starts[g], frames.Contains(model.Groups[g].Name) ? "frame" : "bay", places);
-        }
-
-        for (var r = 0; r < model.RopeLines.Length; r++)
-        {
-            json.WriteStartObject();
-            json.WriteString("name", model.RopeLines[r].Name);
-            json.WriteNumber("mesh", model.Pieces.Length + r);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+    private static void Rope(Utf8JsonWriter json, RopeLine rope, int mesh)
+    {
+        json.WriteStartObject();
+        json.WriteString("name", rope.Name);
+        json.WriteNumber("mesh", mesh);
+        json.WriteEndObject();
     }
 
     /// <summary>Index of each group's node, and after them that of the first rope.</summary>
@@ -76,14 +88,16 @@ internal static class SceneNodes
         return starts;
     }
 
-    private static Dictionary<string, (int Piece, Placement Placement)> Places(BridgeModel model)
+    /// <summary>By name of the member: index of its piece, and of its occurrence in that piece.</summary>
+    private static Dictionary<string, (int Piece, int Occurrence)> Places(BridgeModel model)
     {
-        var places = new Dictionary<string, (int, Placement)>(StringComparer.Ordinal);
+        var count = model.Pieces.Sum(p => p.Occurrences.Length);
+        var places = new Dictionary<string, (int, int)>(count, StringComparer.Ordinal);
         for (var p = 0; p < model.Pieces.Length; p++)
         {
-            foreach (var occurrence in model.Pieces[p].Occurrences)
+            for (var o = 0; o < model.Pieces[p].Occurrences.Length; o++)
             {
-                places.Add(occurrence.Id, (p, occurrence.Placement));
+                places.Add(model.Pieces[p].Occurrences[o].Id, (p, o));
             }
         }
 
@@ -96,16 +110,16 @@ internal static class SceneNodes
         GroupIds group,
         int start,
         string kind,
-        Dictionary<string, (int Piece, Placement Placement)> places)
+        Dictionary<string, (int Piece, int Occurrence)> places)
     {
         Parent(json, group.Name, Enumerable.Range(start + 1, group.MemberIds.Length));
         foreach (var id in group.MemberIds)
         {
-            var (piece, placement) = places[id];
+            var (piece, occurrence) = places[id];
             json.WriteStartObject();
             json.WriteString("name", id.AsSpan(id.IndexOf('/', StringComparison.Ordinal) + 1));
             json.WriteNumber("mesh", piece);
-            Place(json, placement);
+            Place(json, model.Pieces[piece].Occurrences[occurrence].Placement);
             Extras(json, model.Pieces[piece], kind, group.Name);
             json.WriteEndObject();
         }

@@ -39,13 +39,13 @@ internal sealed record Features(PeopleUnits Units, Func<SheetPoint, SheetPoint> 
         var center = Move(new SheetPoint(hole.X, across));
         return new ViewDrawing(
             [new SheetCircle(ProfileLayers.Drill, center, hole.Diameter / 2)],
-            [new Label(ProfileLayers.Drill, center.X, $"⌀ {Units.Length(hole.Diameter)} {depth}{side}")]);
+            [new Label(ProfileLayers.Drill, center.X, $"⌀ {Units.Length(hole.Diameter)} {depth}{side}, at {Units.Length(hole.X)}")]);
     }
 
     private string Words(Channel channel, string side)
     {
         var slope = Math.Atan(channel.FloorSlope);
-        var floor = Math.Abs(slope) > FlatFace.SquareTolerance ? $", floor {Units.Angle(slope)}" : string.Empty;
-        return $"Channel {Units.Length(channel.Width)} wide, {Units.Length(channel.Depth)} deep{floor}{side}";
+        var floor = Math.Abs(slope) > FlatFace.SquareTolerance ? $", floor {Numbers.DegreeText(slope)}" : string.Empty;
+        return $"Channel {Units.Length(channel.Width)} wide, {Units.Length(channel.Depth)} deep{floor}{side}, centre {Units.Length(channel.Center)} from the left end";
     }
 }

@@ -18,11 +18,12 @@ internal static class PieceNotes
         var inches = units.System == UnitSystem.Imperial;
         string[] notes =
         [
-            $"{piece.Mark}  {RoleName.Of(piece.Role)}  {piece.Occurrences.Length} off",
+            $"{piece.Mark} {RoleName.Of(piece.Role)}, {piece.Occurrences.Length} off",
             $"Stock: {piece.Stock}, {piece.Section} ({units.Length(piece.Shape.Thickness)} x {units.Length(piece.Shape.Width)}),"
                 + $" blank {units.Length(piece.BlankLength)} long",
-            EndNote("Near end (left)", piece.Near, units),
-            EndNote("Far end (right)", piece.Far, units),
+            EndNote("Near end (left)", piece.Near),
+            EndNote("Far end (right)", piece.Far),
+            .. TaperNote(piece, units),
             $"Face up: {FaceUp(piece)}. Grain runs left to right.",
             inches ? "Units: inches" : "Units: millimetres",
             Caution.Text,
@@ -30,11 +31,20 @@ internal static class PieceNotes
         return [.. notes.SelectMany(note => Wrapped(note, Math.Max(characters, ShortestLine)))];
     }
 
-    private static string EndNote(string end, EndCut cut, PeopleUnits units) =>
-        $"{end}: mitre {units.Angle(cut.Mitre)}, bevel {units.Angle(cut.Bevel)}, edge line {units.Angle(cut.Edge)}, "
+    private static string EndNote(string end, EndCut cut) =>
+        $"{end}: mitre {Numbers.DegreeText(cut.Mitre)}, bevel {Numbers.DegreeText(cut.Bevel)}, edge line {Numbers.DegreeText(cut.Edge)}, "
         + (cut.InReach ? "in reach of the saw"
-            : cut.Wedge is < 0 or > 0 ? $"out of reach: wedge {units.Angle(cut.Wedge)}"
-            : "out of reach: cut to a template");
+            : cut.NeedsTemplate ? "out of reach: cut to a template"
+            : $"out of reach: wedge {Numbers.DegreeText(cut.Wedge)}");
+
+    private static IEnumerable<string> TaperNote(Piece piece, PeopleUnits units)
+    {
+        if (Taper.Of(piece) is { } taper)
+        {
+            yield return $"Ripped to a taper of {Numbers.DegreeText(taper.Angle)}: {units.Length(taper.Thick)} at the thick edge, "
+                + $"{units.Length(taper.Thin)} at the thin edge, {units.Length(taper.Width)} from edge to edge";
+        }
+    }
 
     /// <summary>The face in the page, by the axes of each role: Z of the piece points at the reader.</summary>
     public static string FaceUp(Piece piece) => piece.Role switch

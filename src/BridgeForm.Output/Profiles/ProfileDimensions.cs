@@ -5,8 +5,8 @@ using BridgeForm.Pieces;
 namespace BridgeForm.Output.Profiles;
 
 /// <summary>
-/// Dimensions above the first view as plain lines and texts: the distance of every channel and hole from the near end, the
-/// shortest lowest, and the length over all on top. The near end's witness line is drawn once.
+/// The distance of every channel and hole from the near end, above the first view, the shortest lowest: plain lines and texts.
+/// The near end's witness line is that of the length over all, which stands above them.
 /// </summary>
 internal static class ProfileDimensions
 {
@@ -17,22 +17,17 @@ internal static class ProfileDimensions
     /// <summary>Distances alike to this are one dimension, metres: less than anyone can mark.</summary>
     private const double Alike = 5e-5;
 
-    /// <summary>Dimensions of a piece.</summary>
+    /// <summary>Dimensions of a piece whose near end is at x = 0 on the page, and the Y above all of them.</summary>
     /// <param name="piece">The piece.</param>
-    /// <param name="near">X of the near end's outermost point on the page.</param>
-    /// <param name="top">Y of the wood's upper edge on the page.</param>
+    /// <param name="dx">From the piece's X to the page's.</param>
+    /// <param name="top">Y above the view on the page.</param>
     /// <param name="units">How lengths are written.</param>
-    public static ImmutableArray<SheetEntity> Of(Piece piece, double near, double top, PeopleUnits units)
+    public static (ImmutableArray<SheetEntity> Entities, double Top) Of(Piece piece, double dx, double top, PeopleUnits units)
     {
-        var first = piece.Solid.Vertices.Min(v => v.X);
-        var over = piece.Solid.Vertices.Max(v => v.X) - first;
-        List<double> distances = [.. Distinct(Features(piece).Select(x => x - first).Where(d => d > Alike && d < over - Alike)), over];
-        double Row(int i) => top + ((i + 1.5) * Pitch);
-        return
-        [
-            Line(near, top + Half, near, Row(distances.Count - 1) + Half),
-            .. distances.SelectMany((d, i) => One(near, d, top, Row(i), units.Length(d))),
-        ];
+        var distances = Distinct(Features(piece).Select(x => x + dx).Where(d => d > Alike)).ToList();
+        return (
+            [.. distances.SelectMany((d, i) => One(d, top, top + ((i + 1) * Pitch), units.Length(d)))],
+            top + (distances.Count * Pitch));
     }
 
     private static IEnumerable<double> Features(Piece piece) =>
@@ -52,15 +47,15 @@ internal static class ProfileDimensions
     }
 
     /// <summary>A text too wide for its line stands before the near end, where no witness line passes.</summary>
-    private static IEnumerable<SheetEntity> One(double near, double distance, double top, double y, string words)
+    private static IEnumerable<SheetEntity> One(double x, double top, double y, string words)
     {
-        var (x, width) = (near + distance, SheetText.WidthOf(words.Length, Height));
-        var fits = width + Height < distance;
+        var width = SheetText.WidthOf(words.Length, Height);
+        var fits = width + Height < x;
         yield return Line(x, top + Half, x, y + Half);
-        yield return Line(near, y, x, y);
-        yield return Line(near - Half, y - Half, near + Half, y + Half);
+        yield return Line(0, y, x, y);
+        yield return Line(-Half, y - Half, Half, y + Half);
         yield return Line(x - Half, y - Half, x + Half, y + Half);
-        var at = fits ? new SheetPoint(near + ((distance - width) / 2), y + (Height / 2)) : new SheetPoint(near - Height - width, y - (Height / 2));
+        var at = fits ? new SheetPoint((x - width) / 2, y + (Height / 2)) : new SheetPoint(-Height - width, y - (Height / 2));
         yield return new SheetText(ProfileLayers.Dim, at, Height, words);
     }
 

@@ -30,7 +30,7 @@ internal static class WideView
             new([.. outlines], []),
             new(
                 [.. far.Select(e => new SheetLine(ProfileLayers.Bevel, move(e.From), move(e.To)))],
-                [.. far.Select(e => LabelOf(e, move, units)).Distinct()]),
+                [.. far.Select(e => LabelOf(e, move)).Distinct()]),
             .. piece.Shape.Channels.Where(c => c.Face == StockFace.MinusZ).Select(c => features.Of(c, face, ", in the far face")),
             .. piece.Shape.Holes.Where(h => h.Face == StockFace.PlusZ).Select(h => features.Of(h, h.Across, string.Empty)),
             .. piece.Shape.Holes.Where(h => h.Face == StockFace.MinusZ).Select(h => features.Of(h, h.Across, ", from the far face")),
@@ -44,8 +44,8 @@ internal static class WideView
             : [];
     }
 
-    private static Label LabelOf(FarEdge edge, Func<SheetPoint, SheetPoint> move, PeopleUnits units) => new(
+    private static Label LabelOf(FarEdge edge, Func<SheetPoint, SheetPoint> move) => new(
         ProfileLayers.Bevel,
         move(new SheetPoint(Math.Min(edge.From.X, edge.To.X), 0)).X,
-        (edge.Origin == FaceOrigin.Channel ? "Sloped floor " : "Bevel ") + units.Angle(edge.Tilt));
+        (edge.Origin == FaceOrigin.Channel ? "Sloped floor " : "Bevel ") + Numbers.DegreeText(edge.Tilt));
 }

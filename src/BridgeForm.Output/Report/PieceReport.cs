@@ -26,6 +26,11 @@ internal static class PieceReport
         ReportJson.List(json, "ends", [piece.Near, piece.Far], End);
         ReportJson.List(json, "channels", piece.Shape.Channels, Channel);
         ReportJson.List(json, "holes", piece.Shape.Holes, Hole);
+        if (Taper.Of(piece) is { } taper)
+        {
+            WriteTaper(json, taper);
+        }
+
         json.WriteBoolean("routable", piece.NotRoutable.IsEmpty);
         ReportJson.List(json, "not_routable", piece.NotRoutable, (j, reason) => j.WriteStringValue(reason));
         ReportJson.List(json, "occurrences", piece.Occurrences, (j, o) => j.WriteStringValue(o.Id));
@@ -40,6 +45,16 @@ internal static class PieceReport
         ReportJson.Angle(json, "edge_deg", cut.Edge);
         json.WriteBoolean("in_reach", cut.InReach);
         ReportJson.Angle(json, "wedge_deg", cut.Wedge);
+        json.WriteEndObject();
+    }
+
+    private static void WriteTaper(Utf8JsonWriter json, Taper taper)
+    {
+        json.WriteStartObject("taper");
+        ReportJson.Number(json, "thick", taper.Thick);
+        ReportJson.Number(json, "thin", taper.Thin);
+        ReportJson.Number(json, "width", taper.Width);
+        ReportJson.Angle(json, "angle_deg", taper.Angle);
         json.WriteEndObject();
     }
 

@@ -11,7 +11,7 @@ public static class CutList
         "Mark", "Quantity", "Role", "Stock", "Section", "Blank length", "Blank length (mm)",
         "Near mitre (deg)", "Near bevel (deg)", "Near edge line (deg)", "Near cut", "Near wedge (deg)",
         "Far mitre (deg)", "Far bevel (deg)", "Far edge line (deg)", "Far cut", "Far wedge (deg)",
-        "Channels", "Holes", "Mass each", "Mass each (kg)", "Cut area each (cm2)", "Occurrences",
+        "Taper", "Channels", "Holes", "Mass each", "Mass each (kg)", "Cut area each (cm2)", "Occurrences",
     ];
 
     /// <summary>The table as text; degrees to 0.1, signed as the report's.</summary>
@@ -28,6 +28,7 @@ public static class CutList
         Millimetres(piece.BlankLength),
         .. End(piece.Near),
         .. End(piece.Far),
+        TaperText(piece, units),
         Count(piece.Shape.Channels.Length),
         Count(piece.Shape.Holes.Length),
         units.Mass(piece.Mass),
@@ -41,9 +42,16 @@ public static class CutList
         Degrees(cut.Mitre),
         Degrees(cut.Bevel),
         Degrees(cut.Edge),
-        cut.InReach ? "in reach" : cut.Wedge is < 0 or > 0 ? "wedge" : "template",
+        Remedy(cut),
         Degrees(cut.Wedge),
     ];
+
+    /// <summary>A wedge cures the mitre only: with the bevel out of reach too, the piece is cut to a template.</summary>
+    private static string Remedy(EndCut cut) => cut.InReach ? "in reach" : cut.NeedsTemplate ? "template" : "wedge";
+
+    private static string TaperText(Piece piece, PeopleUnits units) => Taper.Of(piece) is { } taper
+        ? $"{units.Length(taper.Thick)} to {units.Length(taper.Thin)} over {units.Length(taper.Width)} ({Degrees(taper.Angle)} deg)"
+        : "";
 
     private static string Count(int n) => n.ToString(CultureInfo.InvariantCulture);
 

@@ -24,6 +24,10 @@ internal static class Bearings
                 yield return [from + "/base"];
                 yield return [$"{from}/post-{member.Side.Suffix()}"];
                 break;
+            case Role.Tread:
+                // Every tread lies on all stringers; the outer ones carry its ends.
+                yield return [member.Owner + "/stringer-1"];
+                break;
             case Role.Board:
             case Role.Stringer:
                 yield return [from + "/base", from + "/packer"];

@@ -31,6 +31,20 @@ internal sealed class Neighbour
     /// <summary>Box around all cells.</summary>
     public Box3 Box { get; }
 
+    /// <summary>Whether the other is among what it must rest on.</summary>
+    public bool RestsOn(Neighbour other)
+    {
+        foreach (var set in Carriers)
+        {
+            if (Array.IndexOf(set, other.Member.Id) >= 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>Remembers how deep it lies in another part, metres; negative when apart.</summary>
     public void Note(string id, double depth)
     {

@@ -68,12 +68,15 @@ internal sealed class Walk(Findings findings, ImmutableArray<RopeLine> ropes)
         }
 
         findings.Pairs++;
+
+        // How wide a gap is matters only where one carries the other.
+        var enough = a.RestsOn(b) || b.RestsOn(a) ? double.NegativeInfinity : 0;
         var depth = double.NegativeInfinity;
         foreach (var first in a.Cells)
         {
             foreach (var second in b.Cells)
             {
-                depth = Math.Max(depth, Contact.Overlap(first, second));
+                depth = Math.Max(depth, Contact.Overlap(first, second, enough));
             }
         }
 

@@ -76,23 +76,14 @@ public sealed record BearingLine(
         FramePose pose, BearingTop top, Vector3d[] points, int i, ref double slope, ref double lift)
     {
         var last = points.Length - 1;
-        double? before = i > 0 ? SlopeIn(pose, points[i - 1], points[i]) : null;
-        double? after = i < last ? SlopeIn(pose, points[i], points[i + 1]) : null;
-        slope = top.FollowsParts ? BisectorSlope(before, after) : 0;
-        var needed = Math.Max(
-            0, top.HalfSize * Math.Max(before is { } b ? b - slope : 0, after is { } a ? slope - a : 0));
+
+        // At an end frame the one part runs on over the whole top: it lies there before and after the middle.
+        var before = SlopeIn(pose, points[Math.Max(0, i - 1)], points[Math.Max(1, i)]);
+        var after = SlopeIn(pose, points[Math.Min(last - 1, i)], points[Math.Min(last, i + 1)]);
+        slope = top.FollowsParts ? Math.Tan((Math.Atan(before) + Math.Atan(after)) / 2) : 0;
+        var needed = Math.Max(0, top.HalfSize * Math.Max(before - slope, slope - after));
         var moved = Math.Abs(needed - lift);
         lift = needed;
         return moved;
-    }
-
-    private static double BisectorSlope(double? before, double? after)
-    {
-        if (before is { } b && after is { } a)
-        {
-            return Math.Tan((Math.Atan(b) + Math.Atan(a)) / 2);
-        }
-
-        return before ?? after ?? 0;
     }
 }

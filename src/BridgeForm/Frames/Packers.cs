@@ -13,17 +13,40 @@ internal static class Packers
     /// </summary>
     public static Member? Of(BridgeLayout layout, int frame)
     {
-        var lift = layout.Deck.Lifts[frame];
-        if (lift <= Seating.Tolerance)
+        var half = layout.Parameters.Frames.Base.Along / 2;
+        var (height, slope) = Underside(layout, frame, half);
+
+        if (!StandsClear(layout, frame))
         {
             return null;
         }
 
-        var half = layout.Parameters.Frames.Base.Along / 2;
-        var (height, slope) = Underside(layout, frame, half);
         var thin = (Seating.Tolerance - height) / slope;
         var (from, to) = slope > 0 ? (Math.Max(-half, thin), half) : (-half, Math.Min(half, thin));
         return Cut(layout, frame, height, slope, from, to);
+    }
+
+    /// <summary>
+    /// Whether the boards are lifted by more than the seating tolerance where they bear: at the middle, or for a board that
+    /// rises where it begins, half a butt gap away.
+    /// </summary>
+    private static bool StandsClear(BridgeLayout layout, int frame)
+    {
+        var (before, after) = Slopes(layout, frame);
+        var lift = layout.Deck.Lifts[frame];
+        var rise = Math.Max(0, Math.Max(after, -before));
+        return lift > 0 && lift + (rise * layout.Parameters.Deck.ButtGap / 2) > Seating.Tolerance;
+    }
+
+    /// <summary>Slopes of the boards before and after a frame in its axes; at an end frame those of its one bay.</summary>
+    private static (double Before, double After) Slopes(BridgeLayout layout, int frame)
+    {
+        var pose = layout.Poses[frame];
+        var points = layout.Deck.Points;
+        var last = layout.Bays;
+        return (
+            BearingLine.SlopeIn(pose, points[Math.Max(0, frame - 1)], points[Math.Max(1, frame)]),
+            BearingLine.SlopeIn(pose, points[Math.Min(last - 1, frame)], points[Math.Min(last, frame + 1)]));
     }
 
     /// <summary>
@@ -32,17 +55,8 @@ internal static class Packers
     /// </summary>
     private static (double Height, double Slope) Underside(BridgeLayout layout, int frame, double half)
     {
-        var pose = layout.Poses[frame];
-        var points = layout.Deck.Points;
-        double? before = frame > 0 ? BearingLine.SlopeIn(pose, points[frame - 1], points[frame]) : null;
-        double? after = frame < layout.Bays ? BearingLine.SlopeIn(pose, points[frame], points[frame + 1]) : null;
-        var lift = layout.Deck.Lifts[frame];
-        if (before is { } b && after is { } a)
-        {
-            return (lift - Math.Max(0, (b - a) / 2 * half), (a + b) / 2);
-        }
-
-        return (lift, before ?? after ?? 0);
+        var (before, after) = Slopes(layout, frame);
+        return (layout.Deck.Lifts[frame] - Math.Max(0, (before - after) / 2 * half), (after + before) / 2);
     }
 
     private static Member Cut(BridgeLayout layout, int frame, double height, double slope, double from, double to)

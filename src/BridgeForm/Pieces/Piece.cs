@@ -70,4 +70,8 @@ public sealed record Occurrence(string Id, Placement Placement);
 /// <param name="Edge">Line on the narrow face, from square.</param>
 /// <param name="InReach">The saw can set both.</param>
 /// <param name="Wedge">Angle of the wedge for a mitre out of reach; 0 when none is needed.</param>
-public sealed record EndCut(double Mitre, double Bevel, double Edge, bool InReach, double Wedge);
+public sealed record EndCut(double Mitre, double Bevel, double Edge, bool InReach, double Wedge)
+{
+    /// <summary>Out of the saw's reach in a way that no wedge cures: the bevel is too steep. Cut to a printed template.</summary>
+    public bool NeedsTemplate { get; init; }
+}

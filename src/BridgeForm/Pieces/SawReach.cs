@@ -23,6 +23,9 @@ public static class SawReach
         var over = Math.Abs(mitre) - shop.MitreLimit;
         var mitreInReach = over <= AngleSlack;
         var bevelInReach = Math.Abs(bevel) - shop.BevelLimit <= AngleSlack;
-        return new EndCut(mitre, bevel, edge, mitreInReach && bevelInReach, mitreInReach ? 0 : over);
+        return new EndCut(mitre, bevel, edge, mitreInReach && bevelInReach, mitreInReach ? 0 : over)
+        {
+            NeedsTemplate = !bevelInReach,
+        };
     }
 }

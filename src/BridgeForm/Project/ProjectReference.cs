@@ -46,11 +46,15 @@ public static class ProjectReference
     }
 
     /// <summary>Description, choices, range and default note in one line.</summary>
-    internal static string Describe(KeySpec spec)
+    internal static string Describe(KeySpec spec) => Describe(spec, Range(spec));
+
+    /// <summary>The same without the range, which would crowd a line of a file.</summary>
+    internal static string DescribeBriefly(KeySpec spec) => Describe(spec, "");
+
+    private static string Describe(KeySpec spec, string range)
     {
         var text = new StringBuilder(spec.Description);
         _ = spec.Choices.Length > 1 ? text.Append(": ").AppendJoin(" | ", spec.Choices) : text;
-        var range = Range(spec);
         _ = range.Length > 0 ? text.Append("; ").Append(range) : text;
         _ = spec.DefaultNote is null ? text : text.Append("; left out: ").Append(spec.DefaultNote);
         return text.ToString();

@@ -53,7 +53,7 @@ public static class StarterFile
             default:
                 var shown = value ?? spec.ExampleIn(units);
                 var leftOut = value is null && !spec.Required ? "# " : "";
-                Line(text, $"{margin}{leftOut}{spec.Name}: {shown ?? "…"}", ProjectReference.Describe(spec));
+                Line(text, $"{margin}{leftOut}{spec.Name}: {shown ?? "…"}", ProjectReference.DescribeBriefly(spec));
                 break;
         }
     }

@@ -8,14 +8,15 @@ internal static class LengthTerms
     public static QuantityReading Read(UnitSet units, double number, string rest, string text)
     {
         var end = UnitEnd(rest);
-        var first = QuantityReader.OfUnit(units, number, rest[..end].TrimEnd('-', ',', ' ').TrimStart(), text);
         var tail = rest[end..];
+        var spelling = tail.Length == 0 ? rest.Trim() : rest[..end].TrimEnd('-', ',', ' ').Trim();
+        var first = QuantityReader.OfUnit(units, number, spelling, text);
         if (!first.IsRead || tail.Length == 0)
         {
             return first;
         }
 
-        return units.Find(rest[..end].TrimEnd('-', ',', ' ').TrimStart()) == Units.Foot
+        return units.Find(spelling) == Units.Foot
             ? FeetAndInches(units, number, tail, text)
             : QuantityReader.Wrong($"{QuantityReader.Quote(text)} goes on after its unit; only feet are followed by inches, as in 37 ft 6-1/2 in");
     }

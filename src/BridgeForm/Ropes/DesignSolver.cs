@@ -20,22 +20,25 @@ internal static class DesignSolver
     /// <param name="start">Where to begin.</param>
     /// <param name="accuracy">Largest error of any condition as a share of the span.</param>
     /// <param name="maxIterations">Most Newton steps.</param>
-    public static DesignUnknowns? Solve(
+    public static (DesignUnknowns Unknowns, DesignShooting Shot)? Solve(
         DesignRequest request, ImmutableArray<double> loads, DesignUnknowns start, double accuracy, int maxIterations)
     {
-        var unknowns = start;
-        var shot = DesignShooting.Try(request, loads, unknowns);
-        for (var i = 0; shot is not null && i < maxIterations; i++)
+        if (DesignShooting.Try(request, loads, start) is not { } first)
+            return null;
+        var at = (Unknowns: start, Shot: first);
+        for (var i = 0; i < maxIterations; i++)
         {
-            var error = Error(request, shot);
-            if (!TryStep(request, shot, out var step))
-                return error <= accuracy ? unknowns : null;
-            var better = Search(request, loads, unknowns, step, error);
-            if (error <= accuracy)
-                return better?.Unknowns ?? unknowns;
-            if (better is null)
+            var error = Error(request, at.Shot);
+            var met = error <= accuracy;
+            if (!TryStep(request, at.Shot, out var step))
+                return met ? at : null;
+            // Once the conditions are met one full step more takes what digits are left.
+            if (Search(request, loads, at.Unknowns, step, error, met ? 1 : SmallestDamping) is { } better)
+                at = better;
+            else if (!met)
                 return null;
-            (unknowns, shot) = better.Value;
+            if (met)
+                return at;
         }
 
         return null;
@@ -77,14 +80,14 @@ internal static class DesignSolver
         : ElasticCatenary.Hypotenuse(request.Span, request.Rise);
 
     private static (DesignUnknowns Unknowns, DesignShooting Shot)? Search(
-        DesignRequest request, ImmutableArray<double> loads, DesignUnknowns from, DesignUnknowns step, double error)
+        DesignRequest request, ImmutableArray<double> loads, DesignUnknowns from, DesignUnknowns step, double error, double leastDamping)
     {
         var damping = 1.0;
         if (from.H + step.H < LargestFall * from.H)
             damping = Math.Min(damping, (LargestFall - 1) * from.H / step.H);
         if (from.Step + step.Step < LargestFall * from.Step)
             damping = Math.Min(damping, (LargestFall - 1) * from.Step / step.Step);
-        for (; damping > SmallestDamping; damping /= 2)
+        for (; damping >= leastDamping; damping /= 2)
         {
             var trial = new DesignUnknowns(
                 from.H + (damping * step.H), from.V + (damping * step.V), from.Step + (damping * step.Step));

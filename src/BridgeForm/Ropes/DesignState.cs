@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using MathNet.Numerics;
 
@@ -21,12 +20,6 @@ public static class DesignState
 
     /// <summary>A step this share above the spacing still keeps it: the spacing that divides exactly must not give one bay more.</summary>
     public const double SpacingRoundOff = 1e-9;
-
-    // From far too uneven loads the way is walked in this many parts, starting at even ones.
-    private const int ContinuationParts = 16;
-
-    // Loads of the first trial over the rope's own weight: frames outweigh rope on a real bridge.
-    private const double TrialLoadRatio = 10;
 
     /// <summary>The design state; throws when there is none.</summary>
     /// <param name="request">What it must meet.</param>
@@ -53,11 +46,14 @@ public static class DesignState
         if (failure is not null)
             return false;
         if (request.Bays is { } bays)
-            return TryFindAt(request, bays, accuracy, maxIterations, out shape, out failure);
+            return DesignRounds.TryFindAt(request, bays, accuracy, maxIterations, out shape, out failure);
         return request.Step == Project.FrameStep.Plan
-            ? TryFindAt(request, Smallest(request.Span, request.Spacing!.Value), accuracy, maxIterations, out shape, out failure)
+            ? DesignRounds.TryFindAt(request, Smallest(request.Span, request.Spacing!.Value), accuracy, maxIterations, out shape, out failure)
             : TryFindFewest(request, accuracy, maxIterations, out shape, out failure);
     }
+
+    private static string TooMany =>
+        string.Create(CultureInfo.InvariantCulture, $"The bridge would have more than {MaxBays} bays.");
 
     private static string? Unsolvable(DesignRequest request)
     {
@@ -69,41 +65,35 @@ public static class DesignState
         if (request.Bays is null && request.Spacing is null)
             return "Either the number of bays or their largest length must be given.";
         var bays = request.Bays ?? (request.Span / request.Spacing!.Value);
-        return bays > MaxBays
-            ? string.Create(CultureInfo.InvariantCulture, $"The bridge would have more than {MaxBays} bays.")
-            : null;
+        return bays > MaxBays ? TooMany : null;
     }
 
     private static int Smallest(double length, double spacing) =>
         Math.Max(1, (int)Math.Ceiling(length / spacing * (1 - SpacingRoundOff)));
 
-    // The chord falls as bays are added, so the count is walked up or down from the arc's until it is the smallest.
+    // The chord falls as bays are added: the count is closed in between one that is too small and one that fits, each
+    // time guessed from the last shape's whole length.
     private static bool TryFindFewest(
         DesignRequest request, double accuracy, int maxIterations, out RopeShape? shape, out string? failure)
     {
         var spacing = request.Spacing!.Value;
         var bays = Smallest(DesignSolver.ParabolaLength(request), spacing);
-        RopeShape? fits = null;
+        var (tooFew, enough, best) = (0, MaxBays + 1, (RopeShape?)null);
         while (bays <= MaxBays)
         {
-            if (!TryFindAt(request, bays, accuracy, maxIterations, out shape, out failure))
-                return fits is not null && Accept(fits, out shape, out failure);
-            var chord = Chord(shape!);
-            if (!Keeps(chord, spacing))
-            {
-                if (fits is not null)
-                    return Accept(fits, out shape, out failure);
-                bays = Math.Max(bays + 1, Smallest(chord * bays, spacing));
-                continue;
-            }
-
-            fits = shape;
-            if (bays == 1 || FewerIsTooLong(chord, bays, spacing))
-                return true;
-            bays--;
+            if (!DesignRounds.TryFindAt(request, bays, accuracy, maxIterations, out shape, out failure))
+                return false;
+            var chord = DesignRounds.Chord(shape!);
+            if (Keeps(chord, spacing))
+                (enough, best, tooFew) = (bays, shape, FewerIsTooLong(chord, bays, spacing) ? bays - 1 : tooFew);
+            else
+                tooFew = bays;
+            if (enough == tooFew + 1 && best is not null)
+                return DesignRounds.Accept(best, out shape, out failure);
+            bays = Math.Max(tooFew + 1, Math.Min(enough - 1, Smallest(chord * bays, spacing)));
         }
 
-        return Fail($"The bridge would have more than {MaxBays} bays.", out shape, out failure);
+        return DesignRounds.Fail(TooMany, out shape, out failure);
     }
 
     private static bool Keeps(double chord, double spacing) => chord <= spacing * (1 + SpacingRoundOff);
@@ -112,127 +102,4 @@ public static class DesignState
     // most bridges need no second solution to know that one bay fewer is too few.
     private static bool FewerIsTooLong(double chord, int bays, double spacing) =>
         bays > 2 && !Keeps(chord * bays / (bays - 1) * (1 - (2.0 / ((bays - 1.0) * (bays - 1.0)))), spacing);
-
-    private static bool TryFindAt(
-        DesignRequest request, int bays, double accuracy, int maxIterations, out RopeShape? shape, out string? failure)
-    {
-        if (!TrySolve(request, TrialLoads(request, bays), null, accuracy, maxIterations, out shape))
-            return Fail(NoShape(bays), out shape, out failure);
-        for (var round = 0; round < maxIterations; round++)
-        {
-            var loads = InteriorLoads(request, shape!.Nodes);
-            if (loads.Any(p => !double.IsFinite(p)))
-                return Fail("A load on the rope is not a number.", out shape, out failure);
-            var previous = shape;
-            if (!TrySolve(request, loads, previous, accuracy, maxIterations, out shape))
-                return Fail(NoShape(bays), out shape, out failure);
-            if (Agree(request, previous, shape!, accuracy))
-                return Accept(shape!, out shape, out failure);
-        }
-
-        return Fail("Shape and loads do not settle: the loads jump as the shape moves.", out shape, out failure);
-    }
-
-    private static string NoShape(int bays) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"With {bays} {(bays == 1 ? "bay" : "bays")} no shape of the rope meets this span, rise and sag under its loads.");
-
-    private static bool Agree(DesignRequest request, RopeShape before, RopeShape after, double accuracy)
-    {
-        var total = after.TotalLoad();
-        var moved = 0.0;
-        var changed = 0.0;
-        for (var i = 0; i < after.Nodes.Length; i++)
-        {
-            moved = Math.Max(moved, Math.Abs(after.Nodes[i].X - before.Nodes[i].X));
-            moved = Math.Max(moved, Math.Abs(after.Nodes[i].Y - before.Nodes[i].Y));
-            changed = Math.Max(changed, Math.Abs(after.Loads[i] - before.Loads[i]));
-        }
-
-        return changed <= accuracy * total && moved <= accuracy * request.Span;
-    }
-
-    private static ImmutableArray<double> InteriorLoads(DesignRequest request, ImmutableArray<RopePoint> nodes)
-    {
-        var loads = request.NodeLoads(nodes);
-        if (loads.Length != nodes.Length)
-            throw new ArgumentException("There must be one load a node, supports included.", nameof(request));
-        return loads.SetItem(0, 0).SetItem(loads.Length - 1, 0);
-    }
-
-    private static ImmutableArray<double> TrialLoads(DesignRequest request, int bays)
-    {
-        var load = request.WeightPerLength > 0 ? TrialLoadRatio * request.WeightPerLength * request.Span / bays : 1;
-        return [0, .. Enumerable.Repeat(load, bays - 1), 0];
-    }
-
-    private static bool TrySolve(
-        DesignRequest request,
-        ImmutableArray<double> loads,
-        RopeShape? near,
-        double accuracy,
-        int maxIterations,
-        out RopeShape? shape)
-    {
-        shape = null;
-        if (DesignSolver.Estimate(request, loads) is not { } estimate)
-            return false;
-        var start = near is null ? estimate : Scaled(near, estimate, request);
-        var solved = DesignSolver.Solve(request, loads, start, accuracy, maxIterations)
-            ?? Continue(request, loads, accuracy, maxIterations);
-        if (solved is not { } unknowns || DesignShooting.Try(request, loads, unknowns) is not { } shot)
-            return false;
-        shape = RopeTrace.Shape(
-            unknowns.H, unknowns.V, shot.Lengths, loads, request.WeightPerLength, request.AxialStiffness);
-        return true;
-    }
-
-    // The old forces moved by what the estimate moves by, and the old step.
-    private static DesignUnknowns Scaled(RopeShape near, DesignUnknowns estimate, DesignRequest request)
-    {
-        if (DesignSolver.Estimate(request, near.Loads) is not { } old)
-            return estimate;
-        var h = near.Horizontal * estimate.H / old.H;
-        var v = near.Segments[0].VerticalA + estimate.V - old.V;
-        return new DesignUnknowns(h, v, request.Step == Project.FrameStep.Plan ? estimate.Step : Chord(near));
-    }
-
-    private static DesignUnknowns? Continue(
-        DesignRequest request, ImmutableArray<double> loads, double accuracy, int maxIterations)
-    {
-        var even = (loads.Sum() + double.Epsilon) / Math.Max(1, loads.Length - 2);
-        var unknowns = DesignSolver.Estimate(request, Blend(0));
-        for (var part = 0; part <= ContinuationParts && unknowns is { } start; part++)
-        {
-            unknowns = DesignSolver.Solve(
-                request, Blend((double)part / ContinuationParts), start, accuracy, maxIterations);
-        }
-
-        return unknowns;
-
-        ImmutableArray<double> Blend(double share) =>
-        [
-            0,
-            .. loads.Skip(1).Take(loads.Length - 2).Select(p => even + (share * (p - even))),
-            0,
-        ];
-    }
-
-    private static double Chord(RopeShape shape)
-    {
-        var (a, b) = (shape.Nodes[0], shape.Nodes[1]);
-        return ElasticCatenary.Hypotenuse(b.X - a.X, b.Y - a.Y);
-    }
-
-    private static bool Accept(RopeShape found, out RopeShape? shape, out string? failure)
-    {
-        (shape, failure) = (found, null);
-        return true;
-    }
-
-    private static bool Fail(string why, out RopeShape? shape, out string? failure)
-    {
-        (shape, failure) = (null, why);
-        return false;
-    }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Project;
 
 namespace BridgeForm.Ropes;
 
@@ -19,22 +20,27 @@ public static class Hoisting
     /// <param name="frameLoads">Load of the frames alone at each node on one rope, newtons; null for bare ropes only.</param>
     /// <param name="reference">Reference temperature, °C; among the rows whether listed or not.</param>
     /// <param name="temperatures">Other temperatures, °C.</param>
+    /// <param name="stayA">Rope behind support A; over a sliding saddle it gives rope as its tension grows.</param>
+    /// <param name="stayB">Rope behind support B, likewise.</param>
     public static ImmutableArray<HoistingRow> Table(
-        RopeShape design, ImmutableArray<double>? frameLoads, double reference, ImmutableArray<double> temperatures)
+        RopeShape design,
+        ImmutableArray<double>? frameLoads,
+        double reference,
+        ImmutableArray<double> temperatures,
+        BackstayParameters? stayA = null,
+        BackstayParameters? stayB = null)
     {
         double[] all = [.. temperatures.Append(reference).Distinct().Order()];
-        var bare = all.Select(t => Row(Bare, t, BareRope(design, t - reference)));
+        var complete = all.Select(t => (Temperature: t, Rope: LoadCaseRequest.At(design, t - reference, stayA, stayB))).ToArray();
+        var bare = complete.Select(c => Row(Bare, c.Temperature, BareRope(c.Rope)));
         var frames = frameLoads is { } loads
-            ? all.Select(t => Row(Frames, t, LoadCaseRequest.At(design, t - reference) with { Loads = loads }))
+            ? complete.Select(c => Row(Frames, c.Temperature, c.Rope with { Loads = loads }))
             : [];
         return [.. bare, .. frames];
     }
 
-    private static LoadCaseRequest BareRope(RopeShape design, double degreesAbove)
-    {
-        var request = LoadCaseRequest.At(design, degreesAbove);
-        return request with { UnstressedLengths = [request.UnstressedLengths.Sum()], Loads = [0, 0], Start = null };
-    }
+    private static LoadCaseRequest BareRope(LoadCaseRequest request) =>
+        request with { UnstressedLengths = [request.UnstressedLengths.Sum()], Loads = [0, 0], Start = null };
 
     private static HoistingRow Row(string stage, double temperature, LoadCaseRequest request)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Project;
 
 namespace BridgeForm.Ropes;
 
@@ -38,10 +39,14 @@ public sealed record LoadCaseRequest
     /// <summary>The design state's rope at a temperature, under its own loads.</summary>
     /// <param name="design">The design state.</param>
     /// <param name="degreesAbove">Degrees Celsius above the reference temperature.</param>
+    /// <param name="stayA">Rope behind support A; only a sliding one has a part in the shape.</param>
+    /// <param name="stayB">Rope behind support B; only a sliding one has a part in the shape.</param>
     /// <remarks>The rope's mass does not change with temperature, so its weight per metre falls as it grows.</remarks>
-    public static LoadCaseRequest At(RopeShape design, double degreesAbove)
+    public static LoadCaseRequest At(
+        RopeShape design, double degreesAbove, BackstayParameters? stayA = null, BackstayParameters? stayB = null)
     {
         var growth = SteelRope.ExpansionFactor(degreesAbove);
+        var (tensionA, tensionB) = design.EndTensions();
         return new LoadCaseRequest
         {
             Span = design.Nodes[^1].X,
@@ -50,6 +55,8 @@ public sealed record LoadCaseRequest
             Loads = design.Loads,
             WeightPerLength = design.WeightPerLength / growth,
             AxialStiffness = design.AxialStiffness,
+            BackstayA = SlidingBackstay.Of(stayA, tensionA, design.AxialStiffness, growth),
+            BackstayB = SlidingBackstay.Of(stayB, tensionB, design.AxialStiffness, growth),
             Start = design,
         };
     }
@@ -65,13 +72,15 @@ public sealed record LoadCaseRequest
 /// </param>
 public sealed record SlidingBackstay(double Length, double Unstressed)
 {
-    /// <summary>The backstay of a rope that was made fast in a state with this tension at its support.</summary>
-    /// <param name="length">Saddle to anchor, metres.</param>
+    /// <summary>The backstay of a rope that was made fast in the design state; null for none and for a fixed saddle.</summary>
+    /// <param name="stay">Length and saddle.</param>
     /// <param name="tension">Tension at the support in the design state, newtons.</param>
     /// <param name="stiffness">EA, newtons.</param>
-    /// <param name="degreesAbove">Degrees Celsius of the case above the reference temperature.</param>
-    public static SlidingBackstay Of(double length, double tension, double stiffness, double degreesAbove) =>
-        new(length, length / (1 + (tension / stiffness)) * SteelRope.ExpansionFactor(degreesAbove));
+    /// <param name="growth">Unstressed length at the temperature of the case over that at the reference temperature.</param>
+    internal static SlidingBackstay? Of(BackstayParameters? stay, double tension, double stiffness, double growth) =>
+        stay is { Sliding: true }
+            ? new SlidingBackstay(stay.Length, stay.Length / (1 + (tension / stiffness)) * growth)
+            : null;
 
     /// <summary>Unstressed rope it has given to the span at a tension, metres, and how that grows with the tension.</summary>
     internal (double Length, double ByTension) Fed(double tension, double stiffness)

@@ -22,6 +22,10 @@ public static class LoadCaseSolver
     private const double LargestOvershoot = 0.9;
     private const double SmallestDamping = 1e-10;
 
+    // A gap at B of so many units in the last digit of span and length is none: a taut, light rope turns it into more
+    // force than the accuracy asks for.
+    private const double GapRoundOff = 16 * 2.220446049250313e-16;
+
     // Shape of the first estimate when the rope is not longer than the straight line: this share of it as sag.
     private const double TautSag = 0.005;
 
@@ -89,6 +93,7 @@ public static class LoadCaseSolver
         LoadCaseRequest request, double accuracy, int maxIterations)
     {
         var allowed = accuracy * ReferenceForce(request);
+        var noGap = RoundOffGap(request);
         var (h, v) = request.Start is { } start ? (start.Horizontal, start.Segments[0].VerticalA) : Estimate(request);
         var shot = CaseShooting.Of(request, h, v);
         for (var i = 0; i < maxIterations; i++)
@@ -97,7 +102,8 @@ public static class LoadCaseSolver
             var step = Step(shot, gap);
             if (!double.IsFinite(step.H) || !double.IsFinite(step.V))
                 return null;
-            var closed = ElasticCatenary.Hypotenuse(step.H, step.V) <= allowed;
+            var closed = ElasticCatenary.Hypotenuse(step.H, step.V) <= allowed
+                || ElasticCatenary.Hypotenuse(gap.X, gap.Drop) <= noGap;
             if (Search(request, (h, v), step, gap, closed) is not { } next)
                 return null;
             (h, v, shot) = next;
@@ -113,26 +119,30 @@ public static class LoadCaseSolver
     {
         var damping = from.H + step.H < LargestFall * from.H ? (LargestFall - 1) * from.H / step.H : 1;
         var before = (gap.X * step.H) + (gap.Drop * step.V);
+        var noise = RoundOffGap(request) * ElasticCatenary.Hypotenuse(step.H, step.V);
         for (; damping > SmallestDamping; damping /= 2)
         {
             var (h, v) = (from.H + (damping * step.H), from.V + (damping * step.V));
             var shot = CaseShooting.Of(request, h, v);
             var after = Gap(request, shot);
-            if (closed || (after.X * step.H) + (after.Drop * step.V) <= LargestOvershoot * Math.Abs(before))
+            if (closed || (after.X * step.H) + (after.Drop * step.V) <= (LargestOvershoot * Math.Abs(before)) + noise)
                 return (h, v, shot);
         }
 
         return null;
     }
 
+    private static double RoundOffGap(LoadCaseRequest request) =>
+        GapRoundOff * (request.Span + Math.Abs(request.Rise) + request.UnstressedLengths.Sum());
+
     private static (double X, double Drop) Gap(LoadCaseRequest request, CaseShooting shot) =>
         (shot.X - request.Span, shot.Drop + request.Rise);
 
     private static (double H, double V) Step(CaseShooting shot, (double X, double Drop) gap)
     {
-        var determinant = (shot.XByH * shot.DropByV) - (shot.XByV * shot.DropByH);
-        return (((shot.XByV * gap.Drop) - (shot.DropByV * gap.X)) / determinant,
-            ((shot.DropByH * gap.X) - (shot.XByH * gap.Drop)) / determinant);
+        var ((xh, xv), (dh, dv)) = (shot.XRates, shot.DropRates);
+        var determinant = (xh * dv) - (xv * dh);
+        return (((xv * gap.Drop) - (dv * gap.X)) / determinant, ((dh * gap.X) - (xh * gap.Drop)) / determinant);
     }
 
     // What the accuracy is a share of; loads both ways up and down do not cancel.

@@ -87,6 +87,14 @@ public static class RopeCurve
             new RopePoint(-shape.Horizontal, end.VerticalEnd));
     }
 
+    /// <summary>Tensions at supports A and B, newtons.</summary>
+    /// <param name="shape">The rope.</param>
+    public static (double A, double B) EndTensions(this RopeShape shape)
+    {
+        var (a, b) = shape.Reactions();
+        return (ElasticCatenary.Hypotenuse(a.X, a.Y), ElasticCatenary.Hypotenuse(b.X, b.Y));
+    }
+
     private static ElasticCatenary Piece(RopeShape shape, int segment, double length) => new(
         shape.Horizontal, shape.Segments[segment].VerticalA, length, shape.WeightPerLength, shape.AxialStiffness);
 

@@ -3,8 +3,8 @@ namespace BridgeForm.Ropes;
 /// <summary>Finds how much unstressed rope reaches a given distance.</summary>
 internal static class SegmentLength
 {
-    // Newton doubles its digits at each step: after a step as small as this the next is below round-off.
-    private const double LastStep = 1e-9;
+    // Newton doubles its digits at each step: after a step as small as this the next is at round-off.
+    private const double LastStep = 1e-7;
     private const int MaxSteps = 100;
 
     /// <summary>
@@ -20,9 +20,8 @@ internal static class SegmentLength
     public static double Find(
         double horizontal, double vertical, double weight, double stiffness, double step, bool inPlan)
     {
-        var tension = ElasticCatenary.Hypotenuse(horizontal, vertical);
-        var cosine = inPlan ? horizontal / tension : 1;
-        var length = step / (cosine * (1 + (tension / stiffness)));
+        var length = Straight(horizontal, vertical, stiffness, step, inPlan);
+        length = Straight(horizontal, vertical - (weight * length / 2), stiffness, step, inPlan);
         var (low, high) = (0.0, double.PositiveInfinity);
         for (var i = 0; i < MaxSteps; i++)
         {
@@ -41,6 +40,13 @@ internal static class SegmentLength
         }
 
         return double.NaN;
+    }
+
+    // A straight bar under this tension; with the tension at its middle it is the rope but for its sagitta.
+    private static double Straight(double horizontal, double vertical, double stiffness, double step, bool inPlan)
+    {
+        var tension = ElasticCatenary.Hypotenuse(horizontal, vertical);
+        return step * (inPlan ? tension / horizontal : 1) / (1 + (tension / stiffness));
     }
 
     private static (double Excess, double Slope) Excess(ElasticCatenary piece, double step, bool inPlan)

@@ -16,8 +16,7 @@ internal sealed class SolidAssembly(List<Vector3d> points, LoopLinker linker, Ed
     private readonly List<int> _lengths = new(32);
     private readonly List<(ShellFace Face, int Loops)> _faces = new(32);
     private readonly List<int> _leaving = new(64);
-    private readonly List<int> _firstFace = new(64);
-    private readonly List<(int Face, int Next)> _faceList = new(128);
+    private readonly TouchingEdges _touching = new(points);
 
     /// <summary>Whether an edge of the last solid lies inside a third face: wood that hangs together by a line.</summary>
     public bool Touches { get; private set; }
@@ -31,7 +30,7 @@ internal sealed class SolidAssembly(List<Vector3d> points, LoopLinker linker, Ed
         DropStraight();
         if (!EachEdgeOnceEachWay()) return null;
         if (_faces.Count == 0 || CrowdsOld(firstNew)) return null;
-        Touches = AnEdgeLiesInAThirdFace();
+        Touches = _touching.AnEdgeLiesInAThirdFace(_vertices, _lengths, _faces);
         return Pack();
     }
 
@@ -136,75 +135,22 @@ internal sealed class SolidAssembly(List<Vector3d> points, LoopLinker linker, Ed
         return both == table.Count;
     }
 
-    // A new vertex so near an old one that they may be one in a file of 32-bit floats.
+    // A new vertex so near an old one that they may be one in a file of 32-bit floats. New ones keep apart by themselves.
     private bool CrowdsOld(int firstNew)
     {
-        foreach (var v in _vertices)
+        var leaving = CollectionsMarshal.AsSpan(_leaving);
+        var places = CollectionsMarshal.AsSpan(points);
+        for (var v = firstNew; v < leaving.Length; v++)
         {
-            if (v < firstNew) continue;
-            foreach (var other in _vertices)
+            if (leaving[v] <= 0) continue;
+            for (var old = 0; old < firstNew; old++)
             {
-                if (other == v) continue;
-                var apart = points[v] - points[other];
-                if (apart.Dot(apart) < RoundOff.Length * RoundOff.Length) return true;
+                var apart = places[v] - places[old];
+                if (leaving[old] > 0 && apart.Dot(apart) < RoundOff.Length * RoundOff.Length) return true;
             }
         }
 
         return false;
-    }
-
-    private bool AnEdgeLiesInAThirdFace()
-    {
-        ListFacesByVertex();
-        var start = 0;
-        foreach (var length in _lengths)
-        {
-            for (var i = 0; i < length; i++)
-            {
-                var (a, b) = (_vertices[start + i], _vertices[start + (i + 1 == length ? 0 : i + 1)]);
-                if (a < b && CommonFaces(a, b) > 2) return true;
-            }
-
-            start += length;
-        }
-
-        return false;
-    }
-
-    // For each vertex a list of its faces, linked through (face, next); each face once.
-    private void ListFacesByVertex()
-    {
-        CollectionsMarshal.SetCount(_firstFace, points.Count);
-        CollectionsMarshal.AsSpan(_firstFace).Fill(-1);
-        _faceList.Clear();
-        int loop = 0, at = 0;
-        for (var f = 0; f < _faces.Count; f++)
-        {
-            for (var end = loop + _faces[f].Loops; loop < end; loop++)
-            {
-                for (var stop = at + _lengths[loop]; at < stop; at++)
-                {
-                    ref var first = ref CollectionsMarshal.AsSpan(_firstFace)[_vertices[at]];
-                    if (first >= 0 && _faceList[first].Face == f) continue;
-                    _faceList.Add((f, first));
-                    first = _faceList.Count - 1;
-                }
-            }
-        }
-    }
-
-    private int CommonFaces(int a, int b)
-    {
-        var common = 0;
-        for (var i = _firstFace[a]; i >= 0; i = _faceList[i].Next)
-        {
-            for (var j = _firstFace[b]; j >= 0; j = _faceList[j].Next)
-            {
-                if (_faceList[i].Face == _faceList[j].Face) common++;
-            }
-        }
-
-        return common;
     }
 
     private Solid Pack()

@@ -59,6 +59,18 @@ public class ContactSurveyTests
         Assert.Contains(survey.Gaps, g => g.Second == "F04/base");
     }
 
+    // A bay of rope sags this much below its chord at most: its ends are steeper than the chord by 4 × sag / bay.
+    private const double RopeSag = 3e-4;
+
+    private static double RiseAtMouths(BridgeModel model)
+    {
+        var half = model.Parameters.Frames.Base.Along / 2;
+        var nodes = model.Rope.Nodes;
+        var slopes = Enumerable.Range(1, nodes.Length - 1)
+            .Select(i => Math.Atan2(nodes[i].Y - nodes[i - 1].Y, nodes[i].X - nodes[i - 1].X)).ToArray();
+        return slopes.Zip(slopes.Skip(1), (a, b) => half * Math.Tan(Math.Abs(b - a) / 2)).DefaultIfEmpty(0).Max();
+    }
+
     /// <summary>Bridges nobody named: any that the file reader lets pass must be free of faults of the model.</summary>
     [Fact]
     public void Random_bridges_have_no_contact_faults()
@@ -90,12 +102,18 @@ public class ContactSurveyTests
                     return;
                 }
 
-                var checks = Bridges.Build(parameters).Checks;
-                foreach (var id in (string[])["parts-overlap", "parts-bear", "rope-in-channels"])
-                {
-                    var check = checks.Single(c => c.Id == id);
-                    Assert.True(check.Status == Checks.CheckStatus.Pass, check.Detail);
-                }
+                var model = Bridges.Build(parameters);
+                var overlap = model.Checks.Single(c => c.Id == "parts-overlap");
+                Assert.True(overlap.Status == Checks.CheckStatus.Pass, overlap.Detail);
+
+                // Boards get packers; where caps meet at a lifted head, the rising one stands off by the lift, and no more.
+                var gap = model.Checks.Single(c => c.Id == "parts-bear");
+                var lift = BridgeLayout.Of(parameters, model.Rope.Nodes).Caps.Lifts.Max();
+                Assert.True(gap.Demand <= Math.Max(Seating.Tolerance, lift) + RopeSag, gap.Detail);
+
+                // Where the rope bends over a frame it rises against the channel's mouths: by half the bend, and no more.
+                var deepest = model.Checks.Single(c => c.Id == "rope-in-channels").Demand;
+                Assert.InRange(deepest, 0, RiseAtMouths(model) + RopeSag);
             },
             iter: 60,
             seed: "0000aBcDeF12");

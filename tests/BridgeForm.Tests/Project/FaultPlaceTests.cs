@@ -1,62 +1,86 @@
 namespace BridgeForm.Tests.Project;
 
-/// <summary>Each kind of fault, with the exact line and column (from 1) and what its message says.</summary>
+/// <summary>Each kind of fault: where it points (the ‹ in the replaced text, taken out before reading) and what it says.</summary>
 public sealed class FaultPlaceTests
 {
-    // Lines of the contract's example are counted by hand: site: is line 4, frames: line 15, stock: line 38.
     [Theory]
-    [InlineData("span: 30 ft", "span: 30", 5, 9, "span: '30' has no unit")]
-    [InlineData("span: 30 ft", "span: 30 furlong", 5, 9, "'furlong' is not a unit of length")]
-    [InlineData("span: 30 ft", "span: 1 in", 5, 9, "span: '1 in' is out of range; allowed is 3 ft to 20000 ft")]
-    [InlineData("span: 30 ft", "span: 0 ft", 5, 9, "is out of range")]
-    [InlineData("span: 30 ft", "span: -30 ft", 5, 9, "is out of range")]
-    [InlineData("span: 30 ft", "span: 1e300 ft", 5, 9, "is out of range")]
-    [InlineData("span: 30 ft", "span: NaN ft", 5, 9, "is not a length")]
-    [InlineData("span: 30 ft", "span: .inf", 5, 9, "is not a length")]
-    [InlineData("span: 30 ft", "span: [30 ft]", 5, 9, "span must be a single value such as 30 ft, not a list")]
-    [InlineData("span: 30 ft", "span: {a: 30 ft}", 5, 9, "span must be a single value such as 30 ft, not a mapping")]
-    [InlineData("span: 30 ft  ", "span:  ", 5, 7, "not nothing")]
-    [InlineData("  span: 30 ft", "  spam: 30 ft", 5, 3, "'spam' is not a key of site; did you mean span?")]
-    [InlineData("  rise: 0 ft", "  zzzzzzzzz: 0 ft", 6, 3, "known keys: span, rise")]
-    [InlineData("  rise: 0 ft", "  span: 31 ft", 6, 3, "key 'span' is repeated; it stands in line 5 already")]
-    [InlineData("  rise: 0 ft", "  rise: 11 ft", 6, 9, "steeper than 1 in 3; over this span at most 10 ft 0 in")]
-    [InlineData("[20 F, 100 F]", "[20 F, 100]", 8, 24, "has no unit")]
-    [InlineData("[20 F, 100 F]", "20 F", 8, 17, "temperatures must be a list such as [20 F, 100 F], not a single value")]
-    [InlineData("eips-galvanized-3/4", "eips-galvanised-3/4", 10, 9, "did you mean rope-6x19-iwrc-eips-galvanized-3/4?")]
-    [InlineData("sag: 6 %", "sag: 6", 12, 8, "must be a share such as 80 % or a length")]
-    [InlineData("sag: 6 %", "sag: 0 %", 12, 8, "sag: '0 %' is out of range; allowed is 0.05 % to 30 % of the span")]
-    [InlineData("sag: 6 %", "sag: 31 %", 12, 8, "allowed is 0.05 % to 30 % of the span, here 0 ft 3/16 in to 9 ft 0 in")]
-    [InlineData("sag: 6 %", "sag: -1 ft", 12, 8, "is out of range")]
-    [InlineData("sag: 6 %", "sag: 28 %", 12, 8, "more than 45 deg; with this rise sag is at most 7 ft 6 in (25 %)")]
-    [InlineData("kind: clips", "kind: clisp", 13, 24, "'clisp' is not a value of kind; did you mean clips?")]
-    [InlineData("safety_factor: 5", "safety_factor: five", 14, 18, "'five' is not a number from 1 to 20")]
-    [InlineData("safety_factor: 5", "safety_factor: 0.5", 14, 18, "is not a number from 1 to 20")]
-    [InlineData("spacing: 3 ft", "spacing: 30 ft", 16, 12, "leaves no frame between the two end frames")]
-    [InlineData("base:    { section: 4x4,", "base:    { section: 4x5x6,", 19, 23, "is not a section")]
-    [InlineData("base:    { section: 4x4,", "base:    { section: 4x7,", 19, 23, "is not a nominal size of PS 20")]
-    [InlineData("depth: 5/8 in", "depth: 3-1/2 in", 20, 41, "cuts through the base, which is 3-1/2 in deep")]
-    [InlineData("lean: 8 deg", "lean: 45 deg", 21, 49, "allowed is 0 deg to 44.9 deg")]
-    [InlineData("foot: 17-3/4 in", "foot: 26 in", 21, 62, "stands out over the base's end; write at most 24-7/16 in")]
-    [InlineData("foot: 27-1/2 in", "foot: 29 in", 22, 49, "stands out over the base's end; write more than 24-7/16 in and at most 28 in")]
-    [InlineData("foot: 27-1/2 in", "foot: 23 in", 22, 49, "its inner edge would be cut away")]
-    [InlineData("foot: 27-1/2 in", "foot: 20 in, length: 18 in", 22, 62, "length and foot (line 22) exclude each other")]
-    [InlineData("spread: 2-1/2 in", "spread: 1 in", 23, 36, "puts the keeper holes into the rope channel; write at least 1-1/8 in")]
-    [InlineData("depth: 2 in", "depth: 4 in", 23, 55, "keeper holes are blind")]
-    [InlineData("count: auto", "count: 7", 28, 10, "7 boards leave gaps below 1/4 in; between the posts' feet, less the side gaps, are 34-1/2 in, room for at most 6")]
-    [InlineData("count: auto", "count: 0", 28, 10, "is not a whole number from 1 to 1000, or auto")]
-    [InlineData("count: auto", "count: 2.5", 28, 10, "is not a whole number")]
-    [InlineData("count: 6", "count: 11", 34, 33, "11 rails of 3-1/2 in do not fit between deck and head")]
-    [InlineData("count: 6", "heights: [6 in, 8 in]", 34, 42, "lies on the rail before it; list heights from the lowest up, here at least 9-1/2 in")]
-    [InlineData("count: 6", "heights: [1 in]", 34, 36, "allowed is 3-5/16 in to 38-1/4 in")]
-    [InlineData("cap:   { section: 2x6, stock: cedar }", "cap:   { section: 2x6, stock: ceder }", 35, 33, "'ceder' is not a name under stock; did you mean cedar?")]
-    [InlineData("species: southern-pine", "species: southern-pin", 41, 24, "did you mean southern-pine?")]
-    [InlineData("treated: true", "treated: yes", 41, 61, "'yes' is not a value of treated; write true or false")]
-    [InlineData("paper: letter", "paper: leter", 47, 10, "did you mean letter?")]
-    public void One_fault(string old, string replacement, int line, int column, string says)
+    [InlineData("span: 30 ft", "span: ‹30", "span: '30' has no unit")]
+    [InlineData("span: 30 ft", "span: ‹30 furlong", "'furlong' is not a unit of length")]
+    [InlineData("span: 30 ft", "span: ‹1 in", "span: '1 in' is out of range; allowed is 3 ft to 20000 ft")]
+    [InlineData("span: 30 ft", "span: ‹0 ft", "is out of range")]
+    [InlineData("span: 30 ft", "span: ‹-30 ft", "is out of range")]
+    [InlineData("span: 30 ft", "span: ‹1e300 ft", "is out of range")]
+    [InlineData("span: 30 ft", "span: ‹NaN ft", "is not a length")]
+    [InlineData("span: 30 ft", "span: ‹.inf", "is not a length")]
+    [InlineData("span: 30 ft", "span: ‹[30 ft]", "span must be a single value such as 30 ft, not a list")]
+    [InlineData("span: 30 ft", "span: ‹{a: 30 ft}", "span must be a single value such as 30 ft, not a mapping")]
+    [InlineData("  span: 30 ft", "  ‹spam: 30 ft", "'spam' is not a key of site; did you mean span?")]
+    [InlineData("  rise: 0 ft", "  ‹zzzzzzzzz: 0 ft", "known keys: span, rise")]
+    [InlineData("  rise: 0 ft", "  ‹span: 31 ft", "key 'span' is repeated; it stands in line 5 already")]
+    [InlineData("  rise: 0 ft", "  rise: ‹11 ft", "steeper than 1 in 3; over this span at most 10 ft 0 in")]
+    [InlineData("[20 F, 100 F]", "[20 F, ‹100]", "has no unit")]
+    [InlineData("[20 F, 100 F]", "‹20 F", "temperatures must be a list such as [20 F, 100 F], not a single value")]
+    [InlineData("type: rope-6x19-iwrc-eips-galvanized-3/4", "type: ‹rope-6x19-iwrc-eips-galvanised-3/4", "did you mean rope-6x19-iwrc-eips-galvanized-3/4?")]
+    [InlineData("sag: 6 %", "sag: ‹6", "must be a share or a length, such as 6 %")]
+    [InlineData("sag: 6 %", "sag: ‹0 %", "sag: '0 %' is out of range; allowed is 0.05 % to 30 % of the span")]
+    [InlineData("sag: 6 %", "sag: ‹31 %", "allowed is 0.05 % to 30 % of the span, here 3/16 in to 9 ft 0 in")]
+    [InlineData("sag: 6 %", "sag: ‹-1 ft", "is out of range")]
+    [InlineData("sag: 6 %", "sag: ‹28 %", "more than 45 deg; with this rise sag is at most 7 ft 6 in (25 %)")]
+    [InlineData("kind: clips", "kind: ‹clisp", "'clisp' is not a value of kind; did you mean clips?")]
+    [InlineData("safety_factor: 5", "safety_factor: ‹five", "'five' is not a number from 1 to 20")]
+    [InlineData("safety_factor: 5", "safety_factor: ‹0.5", "is not a number from 1 to 20")]
+    [InlineData("base:    { section: 4x4,", "base:    { section: ‹4x5x6,", "is not a section")]
+    [InlineData("base:    { section: 4x4,", "base:    { section: ‹4x7,", "is not a nominal size of PS 20")]
+    [InlineData("depth: 5/8 in", "depth: ‹3-1/2 in", "cuts through the base, which is 3-1/2 in deep")]
+    [InlineData("lean: 8 deg", "lean: ‹45 deg", "allowed is 0 deg to 44.9 deg")]
+    [InlineData("foot: 17-3/4 in", "foot: ‹26 in", "stands out over the base's end; write at most 24-7/16 in")]
+    [InlineData("foot: 27-1/2 in", "foot: ‹29 in", "stands out over the base's end; write more than 24-7/8 in and at most 28 in")]
+    [InlineData("foot: 27-1/2 in", "foot: ‹23 in", "its inner edge would be cut away")]
+    [InlineData("foot: 27-1/2 in", "foot: 27-1/2 in, ‹length: 18 in", "length and foot (line 22) exclude each other")]
+    [InlineData("spread: 2-1/2 in", "spread: ‹1 in", "puts the keeper holes into the rope channel; write at least 1-1/8 in")]
+    [InlineData("depth: 2 in", "depth: ‹4 in", "keeper holes are blind")]
+    [InlineData("count: auto", "count: ‹7", "7 boards leave gaps below 1/4 in; between the posts' feet, less the side gaps, are 34-1/2 in, room for at most 6")]
+    [InlineData("count: auto", "count: ‹0", "is not a whole number from 1 to 1000, or auto")]
+    [InlineData("count: auto", "count: ‹2.5", "is not a whole number")]
+    [InlineData("count: 6", "count: ‹11", "11 rails of 3-1/2 in do not fit between deck and head")]
+    [InlineData("count: 6", "heights: [6 in, ‹8 in]", "lies on the rail before it; list heights from the lowest up, here at least 9-1/2 in")]
+    [InlineData("count: 6", "heights: [‹1 in]", "allowed is 3-5/16 in to 38-1/4 in")]
+    [InlineData("cap:   { section: 2x6, stock: cedar }", "cap:   { section: 2x6, stock: ‹ceder }", "'ceder' is not a name under stock; did you mean cedar?")]
+    [InlineData("species: southern-pine", "species: ‹southern-pin", "did you mean southern-pine?")]
+    [InlineData("treated: true", "treated: ‹yes", "'yes' is not a value of treated; write true or false")]
+    [InlineData("paper: letter", "paper: ‹leter", "did you mean letter?")]
+    public void One_fault(string old, string replacement, string says)
     {
-        var fault = Assert.Single(Examples.Read(Examples.With(old, replacement)).Faults);
+        var marked = Examples.With(old, replacement);
+        var before = marked[..marked.IndexOf('‹', StringComparison.Ordinal)];
+        var (line, column) = (1 + before.Count(c => c == '\n'), before.Length - before.LastIndexOf('\n'));
+        var fault = Assert.Single(Examples.Read(marked.Replace("‹", "", StringComparison.Ordinal)).Faults);
         Assert.Contains(says, fault.Message, StringComparison.Ordinal);
         Assert.Equal((line, column), (fault.Line, fault.Column));
+    }
+
+    // Counted by hand, so that the places above do not rest on one way of counting.
+    [Fact]
+    public void Places_count_from_one()
+    {
+        var fault = Assert.Single(Examples.Read(Examples.With("depth: 5/8 in", "depth: 4 in")).Faults);
+        Assert.Equal((20, 40), (fault.Line, fault.Column));
+    }
+
+    [Fact]
+    public void A_key_without_value_is_told_behind_the_key()
+    {
+        var fault = Assert.Single(Examples.Read("name: a\nsite:\n  span:\n").Faults);
+        Assert.Contains("span must be a single value such as 30 ft, not nothing", fault.Message, StringComparison.Ordinal);
+        Assert.Equal((3, 8), (fault.Line, fault.Column));
+    }
+
+    [Fact]
+    public void A_bridge_of_one_bay_has_no_frame()
+    {
+        var fault = Assert.Single(Examples.Read("name: a\nsite: { span: 20 ft }\nframes: { spacing: 25 ft }\n").Faults);
+        Assert.Contains("leaves no frame between the two end frames", fault.Message, StringComparison.Ordinal);
+        Assert.Equal((3, 20), (fault.Line, fault.Column));
     }
 
     [Fact]
@@ -78,7 +102,24 @@ public sealed class FaultPlaceTests
             .Replace("sag: 6 %", "sagg: 6 %", StringComparison.Ordinal)
             .Replace("depth: 5/8 in", "depth: 4 in", StringComparison.Ordinal)
             .Replace("stock: cedar }     #", "stock: oak }     #", StringComparison.Ordinal);
-        Assert.Equal([(5, 9), (12, 3), (20, 41), (34, 50)], Examples.Read(text).Faults.Select(f => (f.Line, f.Column)));
+        Assert.Equal([(5, 9), (12, 3), (20, 40), (34, 43)], Examples.Read(text).Faults.Select(f => (f.Line, f.Column)));
+    }
+
+    // Only what the file says can be mended in it: the defaults that it runs into are not at fault.
+    [Theory]
+    [InlineData("frames: { base: { length: ‹50 in } }", "stands out over the base's end")]
+    [InlineData("frames: { base: { section: ‹2x4, flat: true } }", "keeper holes are blind")]
+    [InlineData("ropes: { spacing: ‹54 in }", "puts the outer keeper holes over the ends of the base; write at most 1-3/4 in")]
+    [InlineData("frames: { post: { length: ‹12 in } }\nguard: { rails: { count: 1 } }", "meets the post above its head")]
+    [InlineData("frames: { post: { foot: ‹3 in }, brace: { foot: 13 in } }", "no board fits")]
+    public void A_fault_of_a_default_is_told_at_what_the_file_gives(string rest, string says)
+    {
+        var marked = "name: a\nsite: { span: 30 ft }\n" + rest + "\n";
+        var before = marked[..marked.IndexOf('‹', StringComparison.Ordinal)];
+        var (line, column) = (1 + before.Count(c => c == '\n'), before.Length - before.LastIndexOf('\n'));
+        var faults = Examples.Read(marked.Replace("‹", "", StringComparison.Ordinal)).Faults;
+        Assert.Contains(says, Assert.Single(faults).Message, StringComparison.Ordinal);
+        Assert.Equal((line, column), (faults[0].Line, faults[0].Column));
     }
 
     [Fact]

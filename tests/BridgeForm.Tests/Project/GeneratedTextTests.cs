@@ -39,8 +39,9 @@ public sealed class GeneratedTextTests
     public void The_starter_file_shows_every_key_of_the_contracts_example()
     {
         var starter = StarterFile.Text();
-        var keys = System.Text.RegularExpressions.Regex.Matches(Examples.Contract, "([a-z_]+):", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(1))
-            .Select(m => m.Groups[1].Value).Except(["private", "width", "across", "stringer"], StringComparer.Ordinal);
+        var example = string.Join('\n', Examples.Contract.Split('\n').Select(line => line.Split('#')[0]));
+        var keys = System.Text.RegularExpressions.Regex.Matches(example, "(?<key>[a-z_]+):", System.Text.RegularExpressions.RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1))
+            .Select(m => m.Groups["key"].Value);
         Assert.All(keys, key => Assert.Contains(key + ":", starter, StringComparison.Ordinal));
         Assert.StartsWith("# yaml-language-server: $schema=project-file.schema.json\n", starter, StringComparison.Ordinal);
     }

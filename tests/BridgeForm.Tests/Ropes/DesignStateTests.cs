@@ -26,6 +26,32 @@ public sealed class DesignStateTests
             request.Step == FrameStep.Plan ? b.X - a.X : RopeSamples.Distance(a, b);
     });
 
+    /// <summary>Every corner of the promised range, with even loads and with all loads on the first quarter.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(11)]
+    [InlineData(400)]
+    public void Corners_of_the_range_have_a_shape(int bays)
+    {
+        foreach (var (rise, sag, step, lopsided) in Corners())
+        {
+            var request = RopeSamples.Footbridge with
+            {
+                Rise = rise * 12,
+                Sag = sag * 12,
+                Step = step,
+                Bays = bays,
+                NodeLoads = n => [.. n.Select((_, i) => !lopsided || i < n.Length / 4 ? 1000 : 0.1)],
+            };
+            var shape = DesignState.Find(request);
+            Assert.Equal(12, shape.Nodes[^1].X, Nanometre);
+            Assert.Equal(request.Rise, shape.Nodes[^1].Y, Nanometre);
+            Assert.Equal(request.Sag, shape.Sag, Nanometre);
+        }
+    }
+
     /// <summary>General cable theorem: H times the drop below the chord is the moment of a simple beam.</summary>
     [Fact]
     public void Drop_below_the_chord_is_a_beams_moment() => RopeSamples.AnyBridge.Sample(request =>
@@ -210,6 +236,13 @@ public sealed class DesignStateTests
         var calls = 0;
         Fails(RopeSamples.Footbridge with { NodeLoads = n => [.. n.Select(_ => 500.0 + (10 * (calls++ / n.Length % 2)))] }, "settle");
     }
+
+    private static IEnumerable<(double Rise, double Sag, FrameStep Step, bool Lopsided)> Corners() =>
+        from rise in new[] { -1.0 / 3, 0, 1.0 / 3 }
+        from sag in new[] { 0.005, 0.06, 0.3 }
+        from step in new[] { FrameStep.Rope, FrameStep.Plan }
+        from lopsided in new[] { false, true }
+        select (rise, sag, step, lopsided);
 
     private static void Fails(DesignRequest request, string word)
     {

@@ -22,7 +22,9 @@ internal sealed record RandomMember(CutStock Stock, ImmutableArray<Step> Steps)
     private static readonly (double Width, double Thickness)[] s_sections =
         [(0.089, 0.038), (0.14, 0.038), (0.089, 0.089), (0.089, 0.019), (0.14, 0.14), (0.235, 0.038)];
 
-    public static RandomMember Make(int seed)
+    /// <param name="seed">Same seed, same member.</param>
+    /// <param name="withinRoundOff">Also planes tilted so little that the kernel may take them for a face.</param>
+    public static RandomMember Make(int seed, bool withinRoundOff = true)
     {
         var r = new Random(seed);
         var (width, thickness) = s_sections[r.Next(s_sections.Length)];
@@ -34,7 +36,7 @@ internal sealed record RandomMember(CutStock Stock, ImmutableArray<Step> Steps)
             .Concat(stock.Holes.Select(h => new Step(null, StockCutters.Of(stock, h))))
             .ToList();
         for (var extra = r.Next(10) < 6 ? 0 : r.Next(1, 4); extra > 0; extra--)
-            steps.Insert(r.Next(steps.Count + 1), Extra(r, stock, length));
+            steps.Insert(r.Next(steps.Count + 1), Extra(r, stock, length, withinRoundOff));
         return new RandomMember(stock, [.. steps]);
     }
 
@@ -103,15 +105,15 @@ internal sealed record RandomMember(CutStock Stock, ImmutableArray<Step> Steps)
         return new Hole(face, x, across, diameter, depth);
     }
 
-    private static Step Extra(Random r, CutStock stock, double length)
+    private static Step Extra(Random r, CutStock stock, double length, bool withinRoundOff)
     {
         var half = new Vector3d(0, stock.Width / 2, stock.Thickness / 2);
         var at = Target(r, stock, length);
         return r.Next(12) switch
         {
             < 4 => new Step(Plane.Through(at, Direction(r)), null),
-            4 => new Step(Plane.Through(half, new Vector3d(Tiny(r), 1, Tiny(r))), null),
-            5 => new Step(Plane.Through(at, new Vector3d(1, Tiny(r), Tiny(r))), null),
+            4 => new Step(Plane.Through(half, new Vector3d(Tiny(r, withinRoundOff), 1, Tiny(r, withinRoundOff))), null),
+            5 => new Step(Plane.Through(at, new Vector3d(1, Tiny(r, withinRoundOff), Tiny(r, withinRoundOff))), null),
             6 => Box(at, half + new Vector3d(at.X + 0.05, 0, 0)),
             7 => Box(half + new Vector3d(at.X, 0, 0), half + new Vector3d(at.X + 0.05, 0.05, 0.05)),
             8 => Box(at, at + new Vector3d(0.02, 0.02, 0.02)),
@@ -138,7 +140,8 @@ internal sealed record RandomMember(CutStock Stock, ImmutableArray<Step> Steps)
         return new Vector3d(Length(r, 0, length), Angle(r, stock.Width / 2), Angle(r, stock.Thickness / 2));
     }
 
-    private static double Tiny(Random r) => r.Next(3) == 0 ? 0 : Angle(r, Math.Pow(10, -r.Next(2, 8)));
+    private static double Tiny(Random r, bool withinRoundOff) =>
+        r.Next(3) == 0 ? 0 : Angle(r, Math.Pow(10, -r.Next(2, withinRoundOff ? 8 : 4)));
 
     private static Vector3d Direction(Random r) =>
         r.Next(3) == 0 ? new Vector3d(0, 1, -1) : new Vector3d(Angle(r, 1), Angle(r, 1), Angle(r, 1) + 1e-3);

@@ -29,7 +29,7 @@ internal static class ChannelChecks
         var b = f.Parameters.Frames.Base.Depth;
         if (f.Good(path) && depth >= b - CheckedFile.RoundOff)
         {
-            f.Stop(path, $"{Last(path)}: '{f.Written(path)}' cuts through the base, which is {f.Size(b)} deep; write less than that, at most a quarter of it is usual ({f.AtMost(b / 4)})");
+            f.Stop(path, $"{Last(path)}: '{f.Written(path)}' cuts through the base, which is {f.Size(b)} deep; write less than that, at most a quarter of it is usual ({f.AtMost(b / 4)})", BaseSection);
         }
     }
 
@@ -50,12 +50,12 @@ internal static class ChannelChecks
 
         if (p.Ropes.Spacing <= w + CheckedFile.RoundOff)
         {
-            f.Stop(Spacing, $"spacing: '{f.Written(Spacing)}' lets the two rope channels run into each other; write more than the channel's width, {f.Size(w)}");
+            f.Stop(Spacing, $"spacing: '{f.Written(Spacing)}' lets the two rope channels run into each other; write more than the channel's width, {f.Size(w)}", "frames.channel.width");
         }
 
         if (f.Good(BaseLength) && p.Ropes.Spacing + w >= p.Frames.Base.Length - CheckedFile.RoundOff)
         {
-            f.Stop(Spacing, $"spacing: with '{f.Written(Spacing)}' the rope channels run over the ends of the base; write less than {f.AtMost(p.Frames.Base.Length - w)}, or a base longer than {f.AtLeast(p.Ropes.Spacing + w)}");
+            f.Stop(Spacing, $"spacing: with '{f.Written(Spacing)}' the rope channels run over the ends of the base; write less than {f.AtMost(p.Frames.Base.Length - w)}, or a base longer than {f.AtLeast(p.Ropes.Spacing + w)}", BaseLength);
         }
     }
 
@@ -71,12 +71,12 @@ internal static class ChannelChecks
         var b = f.Parameters.Frames.Base;
         if (keeper.Hole >= b.Along)
         {
-            f.Stop("frames.keeper.hole", $"hole: '{f.Written("frames.keeper.hole")}' is no smaller than the base, {f.Size(b.Along)}");
+            f.Stop("frames.keeper.hole", $"hole: '{f.Written("frames.keeper.hole")}' is no smaller than the base, {f.Size(b.Along)}", BaseSection);
         }
 
         if (f.Good("frames.keeper.depth") && keeper.Depth >= b.Depth - CheckedFile.RoundOff)
         {
-            f.Stop("frames.keeper.depth", $"depth: '{f.Written("frames.keeper.depth")}' goes through the base, which is {f.Size(b.Depth)} deep; keeper holes are blind");
+            f.Stop("frames.keeper.depth", $"depth: '{f.Written("frames.keeper.depth")}' goes through the base, which is {f.Size(b.Depth)} deep; keeper holes are blind", BaseSection);
         }
     }
 
@@ -87,7 +87,7 @@ internal static class ChannelChecks
         var least = p.Frames.Channel.Width + keeper.Hole;
         if (keeper.Spread < least - CheckedFile.RoundOff)
         {
-            f.Stop(path, $"spread: {f.Size(keeper.Spread)} puts the keeper holes into the rope channel; write at least {f.AtLeast(least)}");
+            f.Stop(path, $"spread: {f.Size(keeper.Spread)} puts the keeper holes into the rope channel; write at least {f.AtLeast(least)}", "frames.channel.width", "frames.keeper.hole");
         }
 
         if (!f.Good(Spacing))
@@ -97,7 +97,7 @@ internal static class ChannelChecks
 
         if (keeper.Spread + keeper.Hole >= p.Ropes.Spacing)
         {
-            f.Stop(path, $"spread: {f.Size(keeper.Spread)} lets the keeper holes of the two ropes meet; write less than {f.AtMost(p.Ropes.Spacing - keeper.Hole)}");
+            f.Stop(path, $"spread: {f.Size(keeper.Spread)} lets the keeper holes of the two ropes meet; write less than {f.AtMost(p.Ropes.Spacing - keeper.Hole)}", Spacing);
         }
 
         var most = p.Frames.Base.Length - p.Ropes.Spacing - keeper.Hole;
@@ -105,7 +105,7 @@ internal static class ChannelChecks
         {
             f.Stop(path, most > least
                 ? $"spread: {f.Size(keeper.Spread)} puts the outer keeper holes over the ends of the base; write at most {f.AtMost(most)}"
-                : $"spread: {f.Size(keeper.Spread)} puts the outer keeper holes over the ends of the base; make the base at least {f.AtLeast(p.Ropes.Spacing + keeper.Spread + keeper.Hole)} long");
+                : $"spread: {f.Size(keeper.Spread)} puts the outer keeper holes over the ends of the base; make the base at least {f.AtLeast(p.Ropes.Spacing + keeper.Spread + keeper.Hole)} long", BaseLength, Spacing);
         }
     }
 

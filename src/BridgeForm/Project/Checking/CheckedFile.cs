@@ -15,8 +15,20 @@ internal sealed record CheckedFile(FileValues Values, BridgeParameters Parameter
     /// <summary>Whether all of these were read without a fault.</summary>
     public bool Good(params ReadOnlySpan<string> paths) => Values.Good(paths);
 
-    /// <summary>Tells a fault at a value, or at the key above one that is left out.</summary>
-    public void Stop(string path, string message) => Faults.Add(Values.Place(path), message);
+    /// <summary>
+    /// Tells a fault at a value. When the file leaves that one out, the fault lies in what it was given instead: the first
+    /// of <paramref name="others"/> that stands in the file, else the mapping above the value.
+    /// </summary>
+    public void Stop(string path, string message, params ReadOnlySpan<string> others)
+    {
+        var place = path;
+        foreach (var other in others)
+        {
+            place = Values.Given(place) || !Values.Given(other) ? place : other;
+        }
+
+        Faults.Add(Values.Place(place), message);
+    }
 
     /// <summary>A long length in the file's units: feet and inches, or millimetres.</summary>
     public string Length(double metres) => new QuantityText(Parameters.Units).Length(metres);

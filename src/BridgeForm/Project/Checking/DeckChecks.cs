@@ -48,7 +48,7 @@ internal static class DeckChecks
         var most = MostThatFit(Width(f), deck.Board.Width, deck.Gap);
         if (most < 1)
         {
-            f.Stop("deck.board.section", $"no board fits: between the posts' feet, less the side gaps, are {f.Size(Math.Max(0, Width(f)))} and a board is {f.Size(deck.Board.Width)} wide; set the posts' feet further out or take a narrower board");
+            f.Stop("deck.board.section", $"no board fits: between the posts' feet, less the side gaps, are {f.Size(Math.Max(0, Width(f)))} and a board is {f.Size(deck.Board.Width)} wide; set the posts' feet further out or take a narrower board", "deck.side_gap", "frames.post.foot");
         }
         else if (f.Good(Count) && deck.Count > most)
         {

@@ -20,7 +20,7 @@ internal static class PostAndBraceChecks
         var outer = BraceGeometry.PostOuterFoot(post);
         if (outer > half + CheckedFile.RoundOff)
         {
-            f.Stop(PostFoot, $"foot: with '{f.Written(PostFoot)}' the post stands out over the base's end; write at most {f.AtMost(half - (outer - post.Foot))}, or a base at least {f.AtLeast(2 * outer)} long");
+            f.Stop(PostFoot, $"foot: with '{f.Written(PostFoot)}' the post stands out over the base's end; write at most {f.AtMost(half - (outer - post.Foot))}, or a base at least {f.AtLeast(2 * outer)} long", "frames.base.length", "frames.post.lean", "frames.post.section");
         }
         else if (f.Good("frames.brace.section", "frames.brace.lean", "frames.brace.foot", "frames.brace.length"))
         {
@@ -34,7 +34,7 @@ internal static class PostAndBraceChecks
         var between = post.Lean + brace.Lean;
         if (between < SmallestAngle)
         {
-            f.Stop("frames.brace.lean", "lean: post and brace both stand upright and never meet; lean the brace inward, 10 deg to 20 deg is usual");
+            f.Stop("frames.brace.lean", "lean: post and brace both stand upright and never meet; lean the brace inward, 10 deg to 20 deg is usual", "frames.post.lean");
             return;
         }
 
@@ -52,7 +52,7 @@ internal static class PostAndBraceChecks
             : null;
         if (reason is not null)
         {
-            f.Stop(path, $"{(byLength ? "length" : "foot")}: with '{f.Written(path)}' the brace {reason}; {Allowed(f, post, brace, (least, most), byLength)}");
+            f.Stop(path, $"{(byLength ? "length" : "foot")}: with '{f.Written(path)}' the brace {reason}; {Allowed(f, post, brace, (least, most), byLength)}", "frames.brace.lean", PostFoot, "frames.post.lean", "frames.post.length", "frames.base.length");
         }
     }
 

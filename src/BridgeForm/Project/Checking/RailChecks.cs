@@ -36,7 +36,7 @@ internal static class RailChecks
         }
 
         var most = (int)Math.Max(0, Math.Ceiling(room / rail) - 1);
-        f.Stop(Count, FormattableString.Invariant($"count: {count} rails of {f.Size(rail)} do not fit between deck and head, {f.Size(Math.Max(0, room))} along the post; write at most {most}"));
+        f.Stop(Count, FormattableString.Invariant($"count: {count} rails of {f.Size(rail)} do not fit between deck and head, {f.Size(Math.Max(0, room))} along the post; write at most {most}"), "guard.rails.section", "frames.post.length");
     }
 
     private static void ByHeight(CheckedFile f, double low, double high)

@@ -75,7 +75,7 @@ internal static class SpanChecks
         if (slope > LargestEndSlope + CheckedFile.RoundOff)
         {
             var most = ((LargestEndSlope * span) - rise) / 4;
-            f.Stop("ropes.sag", $"sag: with '{f.Written("ropes.sag")}' the deck's steeper end slopes {QuantityText.Degrees(Math.Atan(slope))}, more than 45 deg; with this rise sag is at most {f.Length(most)} ({QuantityText.Share(most / span)})");
+            f.Stop("ropes.sag", $"sag: with '{f.Written("ropes.sag")}' the deck's steeper end slopes {QuantityText.Degrees(Math.Atan(slope))}, more than 45 deg; with this rise sag is at most {f.Length(most)} ({QuantityText.Share(most / span)})", "site.rise");
         }
     }
 
@@ -91,16 +91,16 @@ internal static class SpanChecks
         var bays = Math.Ceiling((length / p.Frames.Spacing) - CheckedFile.RoundOff);
         if (bays + 1 > ProjectKeys.MostFrames)
         {
-            f.Stop("frames.spacing", FormattableString.Invariant($"spacing: '{f.Written("frames.spacing")}' over this span gives {bays + 1:0} frames, more than {ProjectKeys.MostFrames}; write at least {f.AtLeast(length / (ProjectKeys.MostFrames - 1))}"));
+            f.Stop("frames.spacing", FormattableString.Invariant($"spacing: '{f.Written("frames.spacing")}' over this span gives {bays + 1:0} frames, more than {ProjectKeys.MostFrames}; write at least {f.AtLeast(length / (ProjectKeys.MostFrames - 1))}"), "site.span");
         }
         else if (bays < LeastBays)
         {
-            f.Stop("frames.spacing", $"spacing: '{f.Written("frames.spacing")}' leaves no frame between the two end frames; write less than {f.AtMost(length)}");
+            f.Stop("frames.spacing", $"spacing: '{f.Written("frames.spacing")}' leaves no frame between the two end frames; write less than {f.AtMost(length)}", "site.span");
         }
 
         if (f.Good("frames.base.section", "frames.base.flat") && p.Frames.Base.Along >= p.Frames.Spacing)
         {
-            f.Stop("frames.spacing", $"spacing: '{f.Written("frames.spacing")}' is no more than the base's own size along the bridge, {f.Size(p.Frames.Base.Along)}; the frames would touch");
+            f.Stop("frames.spacing", $"spacing: '{f.Written("frames.spacing")}' is no more than the base's own size along the bridge, {f.Size(p.Frames.Base.Along)}; the frames would touch", "frames.base.section");
         }
     }
 }

@@ -10,11 +10,14 @@ internal sealed class FaultList
 
     private readonly List<ProjectFault> faults = [];
 
+    /// <summary>Takes no more; what costs time to put into words may be left unsaid.</summary>
+    public bool Full => faults.Count >= Most;
+
     public bool Any => faults.Count > 0;
 
     public void Add(Place place, string message)
     {
-        if (faults.Count < Most)
+        if (!Full)
         {
             faults.Add(new ProjectFault(place.Line, place.Column, message));
         }

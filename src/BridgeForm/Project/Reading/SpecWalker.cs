@@ -6,6 +6,10 @@ namespace BridgeForm.Project.Reading;
 /// <summary>Goes through file and definition side by side, reads every value and fills in every default.</summary>
 internal sealed class SpecWalker(FileValues values, FaultList faults)
 {
+    private const int LongestName = 60;
+
+    private readonly HashSet<string> meantBy = new(StringComparer.Ordinal);
+
     /// <summary>Reads the whole file into values by path.</summary>
     public void Walk(MapNode root) => Map(ProjectKeys.Root, root, "", Place.Start, given: true);
 
@@ -74,14 +78,16 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
         var written = new HashSet<string>(StringComparer.Ordinal);
         foreach (var entry in map.Entries)
         {
-            if (!byName.TryGetValue(entry.Key, out var key))
+            if (byName.TryGetValue(entry.Key, out var key))
             {
-                faults.Add(entry.KeyPlace, UnknownKey(spec, entry.Key, path));
-                continue;
+                written.Add(entry.Key);
+                Read(key, entry.Value, Join(path, entry.Key), given);
             }
-
-            written.Add(entry.Key);
-            Read(key, entry.Value, Join(path, entry.Key), given);
+            else if (!faults.Full && Unknown(spec, entry, path) is { } meant)
+            {
+                // A mistyped key is one fault; that the right one is missing then need not be told as well.
+                meantBy.Add(Join(path, meant));
+            }
         }
 
         Exclusive(spec, map);
@@ -101,21 +107,21 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
         }
     }
 
-    private static string UnknownKey(KeySpec spec, string key, string path)
+    // Tells an unknown key and returns the one that was probably meant.
+    private string? Unknown(KeySpec spec, MapEntry entry, string path)
     {
         var known = spec.Keys.Select(k => k.Name).ToList();
-        var nearest = NearestWord.Of(key, known);
-        var where = path.Length == 0 ? "a project file" : path;
-        return nearest is null
-            ? $"{QuantityReader.Quote(key)} is not a key of {where}; known keys: {string.Join(", ", known)}"
-            : $"{QuantityReader.Quote(key)} is not a key of {where}; did you mean {nearest}?";
+        var nearest = NearestWord.Of(entry.Key, known);
+        var hint = nearest is null ? $"known keys: {string.Join(", ", known)}" : $"did you mean {nearest}?";
+        faults.Add(entry.KeyPlace, $"{QuantityReader.Quote(entry.Key)} is not a key of {(path.Length == 0 ? "a project file" : path)}; {hint}");
+        return nearest;
     }
 
     private void Missing(KeySpec spec, string path, Place place, bool crowdedOut)
     {
         if (spec.Required)
         {
-            faults.Add(place, $"{path} is missing; write one such as {spec.Name}: {spec.ExampleIn(values.Units)}");
+            TellMissing(spec, path, place);
             StandIn(spec, path, place);
         }
         else if (spec.Shape == KeyShape.Map && !spec.Optional)
@@ -129,6 +135,14 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
         else if (!crowdedOut && spec.DefaultIn(values.Units) is { } text)
         {
             Default(spec, text, path, place, good: true);
+        }
+    }
+
+    private void TellMissing(KeySpec spec, string path, Place place)
+    {
+        if (!meantBy.Contains(path))
+        {
+            faults.Add(place, $"{path} is missing; write one such as {spec.Name}: {spec.ExampleIn(values.Units)}");
         }
     }
 
@@ -174,14 +188,25 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
         _ => node with { Place = place },
     };
 
+    // Names end up in tables, drawings and file names; a point would look like a path of keys.
+    private static bool IsName(string key) => key.Length is > 0 and <= LongestName
+        && !string.IsNullOrWhiteSpace(key)
+        && key.All(c => char.IsLetterOrDigit(c) || c is '-' or '_' or ' ');
+
     private void Named(KeySpec spec, MapNode map, string path, bool given)
     {
-        values.Set(path, new Entry(map.Place, given, Good: true) { Items = [.. map.Entries.Select(e => e.Key)] });
-        foreach (var entry in map.Entries)
+        var entries = map.Entries.Take(spec.Count.Most).ToList();
+        if (entries.Count < map.Entries.Length)
         {
-            if (string.IsNullOrWhiteSpace(entry.Key) || entry.Key.Contains('.', StringComparison.Ordinal))
+            faults.Add(map.Place, FormattableString.Invariant($"{spec.Name} has {map.Entries.Length} names; at most {spec.Count.Most} are read"));
+        }
+
+        values.Set(path, new Entry(map.Place, given, Good: true) { Items = [.. entries.Select(e => e.Key)] });
+        foreach (var entry in entries)
+        {
+            if (!IsName(entry.Key))
             {
-                faults.Add(entry.KeyPlace, $"{QuantityReader.Quote(entry.Key)} is not a name; use letters, digits and hyphens");
+                faults.Add(entry.KeyPlace, FormattableString.Invariant($"{QuantityReader.Quote(entry.Key)} is not a name; use at most {LongestName} letters, digits, hyphens, underscores and spaces"));
             }
 
             Read(spec.Item! with { Name = entry.Key }, entry.Value, Join(path, entry.Key), given);

@@ -104,7 +104,7 @@ internal static class ValueReader
 
         return spec.Kinds.Length == 1
             ? Named(spec) + problem
-            : $"{Named(spec)}{QuantityReader.Quote(text)} must be {string.Join(" or ", spec.Kinds.Select(k => $"{Units.Of(k).Noun} such as {Units.Of(k).Example}"))}";
+            : $"{Named(spec)}{QuantityReader.Quote(text)} must be {string.Join(" or ", spec.Kinds.Select(k => Units.Of(k).Noun))}, such as {spec.DefaultIn(units)}";
     }
 
     private static bool Within(KeySpec spec, double number) =>

@@ -1,7 +1,10 @@
+using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Profiles;
 using BridgeForm.Pieces;
+using BridgeForm.Solids;
 using BridgeForm.Tests.Output.Samples;
+using CsCheck;
 
 namespace BridgeForm.Tests.Output.Profiles;
 
@@ -39,6 +42,21 @@ public sealed class ProfileSheetTests
         Assert.Equal(0, outline.Vertices.Min(v => v.Y), Close);
         Assert.Equal(top.Max() - top.Min(), outline.Vertices.Max(v => v.X), Close);
         Assert.True(Area(outline) > 0);
+    }
+
+    [Fact]
+    public void Outline_of_a_stick_with_any_ends_is_its_upper_section()
+    {
+        // The section at height z is V / T + z W (d1 - d0), with d = -tan(edge line) the shift of an end along X for each Z.
+        var angle = Gen.Double[-0.6, 0.6];
+        Gen.Select(angle, angle, angle, angle).Sample((mitre0, bevel0, mitre1, bevel1) =>
+        {
+            var piece = SamplePieces.Stick("P9", Role.Post, "treated", 1, mitre0, bevel0, mitre1, bevel1);
+            var outline = ProfileSheet.Of(piece, SampleUnits.Metric).Entities.OfType<SheetPolyline>().Single();
+            var tilt = Math.Tan(piece.Near.Edge) - Math.Tan(piece.Far.Edge);
+            var expected = (piece.Volume / SamplePieces.Thin) + (SamplePieces.Thin / 2 * SamplePieces.Wide * tilt);
+            return Math.Abs(Area(outline) - expected) < Close;
+        });
     }
 
     [Fact]
@@ -93,7 +111,7 @@ public sealed class ProfileSheetTests
         var face = Polylines("B1", ProfileLayers.Outline)[1];
         Assert.Equal(4, circles.Count);
         Assert.All(circles, c => Assert.Equal(face.Vertices.Average(v => v.Y), c.Center.Y, Close));
-        Assert.Equal(4, Entities<SheetText>("B1", ProfileLayers.Drill).Count(t => string.Equals(t.Text, "⌀ 0.25 in 2 in deep", StringComparison.Ordinal)));
+        Assert.Equal(4, Entities<SheetText>("B1", ProfileLayers.Drill).Count(t => t.Text.StartsWith("⌀ 0.25 in 2 in deep, at ", StringComparison.Ordinal)));
     }
 
     [Fact]
@@ -107,12 +125,39 @@ public sealed class ProfileSheetTests
     }
 
     [Fact]
+    public void Overall_length_and_width_are_dimensioned() =>
+        Assert.Equal(["40 in", "3.5 in"], Entities<SheetDimension>("P1L", ProfileLayers.Dim).Select(d => d.Text));
+
+    [Fact]
     public void Sloped_floor_shows_its_far_edge()
     {
         var lines = Entities<SheetLine>("B3", ProfileLayers.Bevel);
         var depth = (0.625 * SamplePieces.Inch) - (0.1 * SamplePieces.Wide / 2);
         Assert.Equal(2, lines.Count);
         Assert.All(lines, l => Assert.Equal(depth, l.From.Y, Close));
+    }
+
+    [Fact]
+    public void Tapered_packer_shows_its_sloping_face_and_says_the_angle()
+    {
+        // 30 mm high at one edge and 10 mm at the other, over 80 mm: atan(20 / 80) = 14.04 degrees.
+        (double, double)[] profile = [(-0.04, -0.015), (0.04, -0.015), (0.04, -0.005), (-0.04, 0.015)];
+        var solid = Prism.AlongX(profile, 0.5);
+        var rip = Plane.Through(new Vector3d(0, 0, 0.005), new Vector3d(0, 20, 80));
+        var shape = new CutStock(0.08, 0.03, SamplePieces.Square(0, -1), SamplePieces.Square(0.5, 1)) { Rips = [rip] };
+        var sheet = ProfileSheet.Of(SamplePieces.Post with { Solid = solid, Shape = shape, BlankLength = 0.5 }, SampleUnits.Metric);
+        Assert.Equal(0.5 * 0.08, Area(sheet.Entities.OfType<SheetPolyline>().Single()), Close);
+        Assert.Contains(sheet.Entities.OfType<SheetText>(), t => string.Equals(t.Text, "Ripped at 14.0° to the wide face", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(Marks))]
+    public void Nothing_but_the_far_face_reaches_left_of_the_near_end(string mark)
+    {
+        var sheet = ProfileSheet.Of(All[mark], SampleUnits.Imperial);
+        Assert.All(
+            sheet.Entities.Where(e => !string.Equals(e.Layer, ProfileLayers.Bevel, StringComparison.Ordinal)),
+            e => Assert.True(EntityBox.Of(e).MinX > -Close, e.ToString()));
     }
 
     [Fact]

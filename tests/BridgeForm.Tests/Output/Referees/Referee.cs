@@ -20,9 +20,8 @@ internal static class Referee
     /// <summary>Runs a script of tests/referees with the first Python that has ezdxf and gives what it printed.</summary>
     public static string Ezdxf(string script, params string[] arguments)
     {
-        var python = new[] { "python3", "/usr/bin/python3" }.FirstOrDefault(p => Start(p, ["-c", "import ezdxf"]) is { Code: 0 });
-        Assert.True(python is not null, "No python3 with ezdxf is installed: install the package python3-ezdxf.");
-        return Run(python!, string.Empty, [Path.Combine(Folder, script), .. arguments]);
+        Assert.True(Python.Value is not null, "No python3 with ezdxf is installed: install the package python3-ezdxf.");
+        return Run(Python.Value!, string.Empty, [Path.Combine(Folder, script), .. arguments]);
     }
 
     /// <summary>Runs ogrinfo of GDAL and gives what it printed.</summary>
@@ -48,6 +47,10 @@ internal static class Referee
             folder.Delete(recursive: true);
         }
     }
+
+    /// <summary>A python3 on the path may be another than the system's, to which packages are installed.</summary>
+    private static Lazy<string?> Python { get; } = new(() =>
+        new[] { "python3", "/usr/bin/python3" }.FirstOrDefault(p => Start(p, ["-c", "import ezdxf"]) is { Code: 0 }));
 
     private static string Folder { get; } = FindFolder();
 

@@ -18,6 +18,10 @@ internal static class Prism
     public static Solid AlongY((double X, double Z)[] profile, double width, Func<int, FaceOrigin> origin) =>
         Mapped(profile, profile, width, origin, (x, z, w) => new Vector3d(x, -w, z));
 
+    /// <summary>The same along X from 0, with the polygon in Y and Z, counter-clockwise seen from +X.</summary>
+    public static Solid AlongX((double Y, double Z)[] profile, double length) => Mapped(
+        profile, profile, length, _ => FaceOrigin.Stock, (y, z, x) => new Vector3d(x + (length / 2), y, z));
+
     /// <summary>A prism with a prismatic hole; the hole's polygon is also counter-clockwise.</summary>
     public static Solid WithHole((double X, double Y)[] outline, (double X, double Y)[] hole, double thickness)
     {

@@ -68,7 +68,13 @@ internal static class SampleModel
 
     private static StockParameters Stock(string name, bool treated) => new()
     {
-        Name = name, Species = "southern-pine", Grade = "no1", Treated = treated, Incised = false, Lengths = [2.4384], Density = new DensityRange(500, 560, 800, "test"),
+        Name = name,
+        Species = "southern-pine",
+        Grade = "no1",
+        Treated = treated,
+        Incised = false,
+        Lengths = [2.4384],
+        Density = new DensityRange(500, 560, 800, "test"),
     };
 
     private static string Name(char kind, int i) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{kind}{i:00}");

@@ -74,7 +74,7 @@ internal static class SamplePieces
         [(center - (width / 2), low), (center - (width / 2), high), (center + (width / 2), high), (center + (width / 2), low)];
 
     /// <summary>A 2x4 whose end planes have mitre and bevel; the longest corner-to-corner length is the blank's.</summary>
-    private static Piece Stick(
+    public static Piece Stick(
         string mark, Role role, string stock, double length, double mitre0, double bevel0, double mitre1, double bevel1)
     {
         var (m0, m1) = (Normal(mitre0, bevel0), Normal(mitre1, bevel1));

@@ -30,7 +30,7 @@ public sealed class TableTests
     [Fact]
     public void Cut_out_of_reach_says_how_it_is_made()
     {
-        var piece = SamplePieces.Post with { Far = new(1.22, 0, 0, InReach: false, Wedge: 0.35), Near = new(0, 1, 1, InReach: false, Wedge: 0) };
+        var piece = SamplePieces.Post with { Far = new(1.22, 0, 0, InReach: false, Wedge: 0.35), Near = new(0, 1, 1, InReach: false, Wedge: 0) { NeedsTemplate = true } };
         var rows = Read(CutList.Csv(SampleModel.Small with { Pieces = [piece] }, SampleUnits.Imperial));
         var row = rows[0].Zip(rows[1]).ToDictionary(p => p.First, p => p.Second, StringComparer.Ordinal);
         Assert.Equal("wedge", row["Far cut"]);

@@ -1,0 +1,41 @@
+using System.Collections.Immutable;
+using BridgeForm.Project;
+
+namespace BridgeForm.Ropes;
+
+/// <summary>What the load cases of a bridge are made from. Metres, newtons, pascals, °C.</summary>
+public sealed record LoadCaseInput
+{
+    /// <summary>Design state of one rope, at the reference temperature under the dead load.</summary>
+    public required RopeShape Design { get; init; }
+
+    /// <summary>Load of the frames alone at each node on one rope, newtons; for the half erected bridge.</summary>
+    public required ImmutableArray<double> FrameLoads { get; init; }
+
+    /// <summary>Clear width between the posts' inner faces at the deck, metres.</summary>
+    public required double ClearWidth { get; init; }
+
+    /// <summary>Distance between the two ropes' axes, metres.</summary>
+    public required double RopeSpacing { get; init; }
+
+    /// <summary>Live load, point load, eccentricity, snow and the user's cases.</summary>
+    public required LoadParameters Loads { get; init; }
+
+    /// <summary>Temperature of the design state, °C.</summary>
+    public required double ReferenceTemperature { get; init; }
+
+    /// <summary>Other temperatures, °C.</summary>
+    public required ImmutableArray<double> Temperatures { get; init; }
+
+    /// <summary>Rope behind support A; null when there is none.</summary>
+    public BackstayParameters? BackstayA { get; init; }
+
+    /// <summary>Rope behind support B; null when there is none.</summary>
+    public BackstayParameters? BackstayB { get; init; }
+
+    /// <summary>Coldest temperature of all, °C.</summary>
+    public double Coldest => Temperatures.Append(ReferenceTemperature).Min();
+
+    /// <summary>Hottest temperature of all, °C.</summary>
+    public double Hottest => Temperatures.Append(ReferenceTemperature).Max();
+}

@@ -1,0 +1,96 @@
+using System.Diagnostics;
+using System.Text;
+
+namespace BridgeForm.Tests.Cli;
+
+public sealed class BadInputTests : IDisposable
+{
+    // "Quickly" for a person: hostile files must not keep anybody waiting, whatever else the machine does.
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
+
+    private readonly CommandRun _run = new();
+
+    public void Dispose() => _run.Dispose();
+
+    public static TheoryData<string, string> WrongFiles => new()
+    {
+        { "binary", "\0\u0001\u0002PK\u0003\u0004\uFFFD\0\0" },
+        { "empty", "" },
+        { "deep", new string('[', 100_000) },
+        { "deep-map", string.Concat(Enumerable.Repeat("{a: ", 50_000)) },
+        { "aliases", "a: &a [x, x]\nb: &b [*a, *a]\nc: &c [*b, *b]\nname: *c\n" },
+        { "nan", Bridges.Garden.Replace("30 ft", "NaN ft", StringComparison.Ordinal) },
+        { "infinite", Bridges.Garden.Replace("30 ft", "Infinity ft", StringComparison.Ordinal) },
+        { "huge", Bridges.Garden.Replace("30 ft", "1e300 ft", StringComparison.Ordinal) },
+        { "zero", Bridges.Garden.Replace("30 ft", "0 ft", StringComparison.Ordinal) },
+        { "negative", Bridges.Garden.Replace("30 ft", "-30 ft", StringComparison.Ordinal) },
+        { "frames", Bridges.Garden.Replace("30 ft", "100000 ft", StringComparison.Ordinal) },
+        { "tiny-step", Bridges.Garden.Replace("spacing: 3 ft", "spacing: 1/16 in", StringComparison.Ordinal) },
+        { "sag", Bridges.Garden.Replace("sag: 6 %", "sag: 60 %", StringComparison.Ordinal) },
+    };
+
+    [Theory]
+    [MemberData(nameof(WrongFiles))]
+    public void A_wrong_file_is_2_with_a_place_and_leaves_earlier_output_alone(string name, string text)
+    {
+        var file = _run.Write(name + ".yaml", text);
+        Directory.CreateDirectory(_run.Path(name + "-out"));
+        _run.Write(name + "-out/model.glb", "of an earlier run");
+        var watch = Stopwatch.StartNew();
+        foreach (var command in (string[])["make", "check"])
+        {
+            var (code, _, error) = CommandRun.Run(command, file);
+            Assert.True(code == 2, error);
+            Assert.Matches($@"(?m)^{System.Text.RegularExpressions.Regex.Escape(file)}:[0-9]+:[0-9]+: error: .+", error);
+        }
+
+        Assert.True(watch.Elapsed < Patience, watch.Elapsed.ToString());
+        Assert.Equal("of an earlier run", File.ReadAllText(_run.Path(name + "-out/model.glb")));
+    }
+
+    [Fact]
+    public void A_missing_file_and_a_folder_are_3()
+    {
+        Assert.Equal(3, CommandRun.Run("make", _run.Path("nowhere.yaml")).Code);
+        Assert.Equal(3, CommandRun.Run("check", _run.Folder).Code);
+        Assert.Equal(3, CommandRun.Run("make", _run.Folder).Code);
+    }
+
+    [Fact]
+    public void A_file_of_100_MB_is_refused_unread()
+    {
+        var path = _run.Path("big.yaml");
+        using (var stream = File.Create(path))
+        {
+            stream.SetLength(100_000_000);
+        }
+
+        var watch = Stopwatch.StartNew();
+        Assert.Equal(2, CommandRun.Run("make", path).Code);
+        Assert.True(watch.Elapsed < Patience);
+    }
+
+    [Fact]
+    public void Bytes_that_are_no_text_are_2()
+    {
+        var path = _run.Path("rubbish.yaml");
+        var bytes = new byte[4096];
+        new Random(1).NextBytes(bytes);
+        File.WriteAllBytes(path, bytes);
+        Assert.Equal(2, CommandRun.Run("make", path).Code);
+        File.WriteAllBytes(path, Encoding.Unicode.GetBytes(Bridges.Garden).AsSpan(1).ToArray());
+        Assert.Equal(2, CommandRun.Run("check", path).Code);
+    }
+
+    [Fact]
+    public void Start_refuses_to_overwrite_and_writes_what_make_takes()
+    {
+        var path = _run.Path("mine.yaml");
+        Assert.Equal(0, CommandRun.Run("start", path).Code);
+        var (code, _, error) = CommandRun.Run("start", path);
+        Assert.Equal(3, code);
+        Assert.Contains("--force", error, StringComparison.Ordinal);
+        Assert.Equal(0, CommandRun.Run("start", path, "--force").Code);
+        Assert.Equal(0, CommandRun.Run("make", path, "--quiet").Code);
+    }
+}
