@@ -5,14 +5,16 @@ using BridgeForm.Pieces;
 namespace BridgeForm.Output.Profiles;
 
 /// <summary>
-/// The distance of every channel and hole from the near end, above the first view, the shortest lowest: plain lines and texts.
-/// The near end's witness line is that of the length over all, which stands above them.
+/// The distance of every channel and hole from the near end, above the first view, the longest lowest: plain lines and texts.
+/// A text stands to the right of its line, where no witness line of a shorter one passes; the near end's own witness line is that
+/// of the length over all, which stands above them.
 /// </summary>
 internal static class ProfileDimensions
 {
     private const double Height = LabelRows.TextHeight;
     private const double Pitch = 2.2 * Height;
-    private const double Half = Height / 4;
+    private const double Gap = Height / 2;
+    private const double Barb = Height / 2;
 
     /// <summary>Distances alike to this are one dimension, metres: less than anyone can mark.</summary>
     private const double Alike = 5e-5;
@@ -22,11 +24,13 @@ internal static class ProfileDimensions
     /// <param name="dx">From the piece's X to the page's.</param>
     /// <param name="top">Y above the view on the page.</param>
     /// <param name="units">How lengths are written.</param>
-    public static (ImmutableArray<SheetEntity> Entities, double Top) Of(Piece piece, double dx, double top, PeopleUnits units)
+    /// <param name="length">X of the far end on the page.</param>
+    public static (ImmutableArray<SheetEntity> Entities, double Top) Of(
+        Piece piece, double dx, double top, double length, PeopleUnits units)
     {
-        var distances = Distinct(Features(piece).Select(x => x + dx).Where(d => d > Alike)).ToList();
+        var distances = Distinct(Features(piece).Select(x => x + dx).Where(d => d > Alike)).Reverse().ToList();
         return (
-            [.. distances.SelectMany((d, i) => One(d, top, top + ((i + 1) * Pitch), units.Length(d)))],
+            [.. distances.SelectMany((d, i) => One(d, top, top + ((i + 1) * Pitch), length, units.Length(d)))],
             top + (distances.Count * Pitch));
     }
 
@@ -46,17 +50,25 @@ internal static class ProfileDimensions
         }
     }
 
-    /// <summary>A text too wide for its line stands before the near end, where no witness line passes.</summary>
-    private static IEnumerable<SheetEntity> One(double x, double top, double y, string words)
+    /// <summary>A text that would meet the far end's witness line stands beyond it, with a leader.</summary>
+    private static IEnumerable<SheetEntity> One(double x, double top, double y, double length, string words)
     {
-        var width = SheetText.WidthOf(words.Length, Height);
-        var fits = width + Height < x;
-        yield return Line(x, top + Half, x, y + Half);
+        var beyond = x + (2 * Gap) + SheetText.WidthOf(words.Length, Height) > length;
+        yield return Line(x, top + Gap, x, y + Gap);
         yield return Line(0, y, x, y);
-        yield return Line(-Half, y - Half, Half, y + Half);
-        yield return Line(x - Half, y - Half, x + Half, y + Half);
-        var at = fits ? new SheetPoint((x - width) / 2, y + (Height / 2)) : new SheetPoint(-Height - width, y - (Height / 2));
-        yield return new SheetText(ProfileLayers.Dim, at, Height, words);
+        foreach (var (tip, way) in new[] { (0.0, Barb), (x, -Barb) })
+        {
+            yield return Line(tip, y, tip + way, y + (Barb / 3));
+            yield return Line(tip, y, tip + way, y - (Barb / 3));
+        }
+
+        if (beyond)
+        {
+            yield return Line(x, y, length + Gap, y);
+        }
+
+        yield return new SheetText(
+            ProfileLayers.Dim, new SheetPoint((beyond ? length + Gap : x) + Gap, y - (Height / 2)), Height, words);
     }
 
     private static SheetLine Line(double x1, double y1, double x2, double y2) =>

@@ -26,7 +26,7 @@ public static class ProfileSheet
         var entities = ImmutableArray.CreateBuilder<SheetEntity>();
         var view = WideView.Of(piece, edges, outline, p => new SheetPoint(p.X + dx, p.Y + dy), units);
         var bottom = Add(entities, view, length);
-        var (distances, above) = ProfileDimensions.Of(piece, dx, view.Box.MaxY, units);
+        var (distances, above) = ProfileDimensions.Of(piece, dx, view.Box.MaxY, length, units);
         entities.AddRange(distances);
         entities.AddRange(Overall(view, length, outline.Max(l => l.Max(p => p.Y)) + dy, above + Space, units));
         foreach (var face in NarrowView.FacesWorthDrawing(piece.Shape))
