@@ -6,6 +6,7 @@ using BridgeForm.Frames;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
+using BridgeForm.Stocking;
 
 namespace BridgeForm;
 
@@ -36,7 +37,11 @@ public static class Bridge
         }
 
         var lines = RopeRuns.Of(parameters, rope);
-        var context = new CheckContext(parameters, layout, rope, ContactSurveyor.Survey(layout, lines));
+        var masses = BridgeMasses.Of(layout);
+        var stock = StockPlanner.Plan(pieces, parameters, parameters.PriceList);
+        var work = RopeWork.Of(layout, rope, masses);
+        var context = new CheckContext(parameters, layout, rope, ContactSurveyor.Survey(layout, lines), masses, work);
+        ImmutableArray<CheckResult> checks = [.. AllChecks.Of(context), StockLengthCheck.Of(stock, parameters.Units)];
         model = new BridgeModel
         {
             Parameters = parameters,
@@ -45,14 +50,13 @@ public static class Bridge
             Frames = layout.Poses,
             Groups = groups,
             Pieces = pieces,
-            Hoisting = Hoisting.Table(
-                rope,
-                BridgeMasses.Of(layout).FrameStageLoads(),
-                parameters.Site.ReferenceTemperature,
-                parameters.Site.Temperatures),
-            Marks = RopeMarks.Of(rope, [.. layout.Poses.Select(f => f.Name)], parameters.Ropes.MarkingTension),
-            Cases = [],
-            Checks = AllChecks.Of(context),
+            Hoisting = work.Hoisting.Rows,
+            Marks = work.Marks,
+            Cases = work.Cases,
+            Checks = checks,
+            Ropework = work,
+            Remedies = Remedies.Of(parameters, checks),
+            StockPlan = stock,
         };
         return true;
     }

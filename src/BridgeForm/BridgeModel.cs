@@ -5,6 +5,7 @@ using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
 using BridgeForm.Solids;
+using BridgeForm.Stocking;
 
 namespace BridgeForm;
 
@@ -38,8 +39,17 @@ public sealed record BridgeModel
     /// <summary>Checks.</summary>
     public required ImmutableArray<CheckResult> Checks { get; init; }
 
+    /// <summary>Cut lengths, stretch, pull on the supports, keepers, modes and cautions.</summary>
+    public RopeWork Ropework { get; init; } = new();
+
+    /// <summary>What would pass where a check fails; empty when none does. Preliminary.</summary>
+    public ImmutableArray<Remedy> Remedies { get; init; } = [];
+
     /// <summary>The ropes along their true curves, left before right; empty when no curve was asked for.</summary>
     public ImmutableArray<RopeLine> RopeLines { get; init; } = [];
+
+    /// <summary>Which boards to buy and how to cut them.</summary>
+    public StockPlan StockPlan { get; init; } = new([]);
 }
 
 /// <summary>The axis of one rope as a line through points close enough together to be drawn as a curve.</summary>

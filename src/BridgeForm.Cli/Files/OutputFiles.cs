@@ -5,6 +5,7 @@ using BridgeForm.Output.Dxf;
 using BridgeForm.Output.Gltf;
 using BridgeForm.Output.Profiles;
 using BridgeForm.Output.Report;
+using BridgeForm.Output.Router;
 using BridgeForm.Output.ShopSheets;
 using BridgeForm.Output.Tables;
 using BridgeForm.Quantities;
@@ -34,6 +35,16 @@ internal static class OutputFiles
             }
         }
 
+        if (kinds.Contains("router"))
+        {
+            WriteRouter(model, output);
+        }
+
+        if (kinds.Contains("boards"))
+        {
+            WriteBoards(model, output);
+        }
+
         if (kinds.Contains("templates"))
         {
             ShopFiles.WriteTemplates(model, units, output);
@@ -47,14 +58,43 @@ internal static class OutputFiles
         if (kinds.Contains("tables"))
         {
             WriteText(output, "cut-list.csv", CutList.Csv(model, units));
-            WriteText(output, "saw-setups.csv", SawSheet.Csv(model, units));
             WriteText(output, "rope-marks.csv", RopeMarks.Csv(model, units with { Length = new QuantityText(model.Parameters.Units).Length }));
+            WriteText(output, "stock-plan.csv", StockPlanTable.Csv(model, units));
+            WriteText(output, "treatment.csv", TreatmentTable.Csv(model, units));
+            WriteText(output, "hardware.csv", HardwareTable.Csv(model));
+            WriteText(output, "assembly.csv", AssemblyTable.Csv(model));
+            WriteText(output, "saw-setups.csv", SawSheet.Csv(model, units));
         }
 
         if (kinds.Contains("report"))
         {
             ImmutableArray<string> files = [.. output.Names, "report.json"];
             output.Write("report.json", stream => ReportWriter.Write(model, files, stream));
+        }
+    }
+
+    private static void WriteRouter(BridgeModel model, OutputFolder output)
+    {
+        foreach (var piece in model.Pieces)
+        {
+            if (RouterSheet.Of(piece, model.Parameters.Shop) is { } sheet)
+            {
+                output.Write($"router/{piece.Mark}.dxf", stream => DxfWriter.Write(sheet, model.Parameters.Units, stream));
+            }
+        }
+    }
+
+    private static void WriteBoards(BridgeModel model, OutputFolder output)
+    {
+        var pieces = model.Pieces.ToDictionary(p => p.Mark, StringComparer.Ordinal);
+        foreach (var board in model.StockPlan.Boards)
+        {
+            if (RouterBoard.Of(board, pieces, model.Parameters.Shop).Sheet() is { } sheet)
+            {
+                output.Write(
+                    RouterBoard.FileName(board, model.StockPlan),
+                    stream => DxfWriter.Write(sheet, model.Parameters.Units, stream));
+            }
         }
     }
 

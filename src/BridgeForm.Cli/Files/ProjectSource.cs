@@ -1,6 +1,7 @@
 using BridgeForm.Project;
 using BridgeForm.Project.Definition;
 using BridgeForm.Ropes;
+using BridgeForm.Stocking;
 
 namespace BridgeForm.Cli.Files;
 
@@ -10,7 +11,11 @@ internal static class ProjectSource
     private const string DemoResource = "BridgeForm.Cli.demo.yaml";
 
     /// <summary>Reads and checks a project file. Stops with all its faults, or when it cannot be read.</summary>
-    public static BridgeParameters Read(string path) => Parse(ReadText(path), path);
+    public static BridgeParameters Read(string path)
+    {
+        var parameters = Parse(ReadText(path), path);
+        return parameters.Prices is { } prices ? parameters with { PriceList = ReadPrices(prices, path, parameters) } : parameters;
+    }
 
     /// <summary>The bundled demo.</summary>
     public static BridgeParameters Demo()
@@ -41,6 +46,28 @@ internal static class ProjectSource
         }
 
         return File.ReadAllText(path);
+    }
+
+    /// <summary>The price list that a project file names, beside it.</summary>
+    private static PriceList ReadPrices(string prices, string projectPath, BridgeParameters parameters)
+    {
+        var path = Path.Combine(Path.GetDirectoryName(projectPath) ?? "", prices);
+        var file = new FileInfo(path);
+        if (!file.Exists)
+        {
+            throw new Stop(
+                ExitCode.FileTrouble,
+                $"{path}: error: there is no such price list, though {projectPath} names it under prices; write one with the columns stock,section,length,price or take the key out");
+        }
+
+        if (file.Length > ProjectKeys.LargestFile)
+        {
+            throw new Stop(
+                ExitCode.WrongInput, $"{path}: error: {file.Length} bytes are no price list; at most {ProjectKeys.LargestFile} are read");
+        }
+
+        var reading = PriceReader.Read(File.ReadAllText(path), path, parameters.Stock);
+        return reading.List ?? throw new Stop(ExitCode.WrongInput, string.Join(Environment.NewLine, reading.Lines));
     }
 
     private static BridgeParameters Parse(string text, string name)

@@ -11,11 +11,11 @@ public static class DimensionLines
     /// </summary>
     private const double Detail = 0.5;
 
-    /// <summary>Lines this close to upright, radians, are all read from the right, whichever end comes first.</summary>
-    private const double Upright = 1e-9;
-
     /// <summary>Half the width of an arrow as a share of its length.</summary>
     private const double ArrowSlope = 1.0 / 3;
+
+    /// <summary>Lines this close to upright, radians, are all read from the right, whichever end comes first.</summary>
+    private const double Upright = 1e-9;
 
     /// <summary>
     /// Two witness lines, the dimension line, an open arrow at each end, and the text above the line's middle, or to the

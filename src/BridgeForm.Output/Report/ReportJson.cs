@@ -65,7 +65,8 @@ internal static class ReportJson
     public static void Pair(Utf8JsonWriter json, RopePoint point) => json.WriteRawValue(
         string.Create(CultureInfo.InvariantCulture, $"[{Clean(point.X):R}, {Clean(point.Y):R}]"));
 
-    private static double Clean(double value)
+    /// <summary>The number with the fifteen digits that survive arithmetic.</summary>
+    public static double Clean(double value)
     {
         Span<char> digits = stackalloc char[32];
         _ = value.TryFormat(digits, out var length, "G15", CultureInfo.InvariantCulture);

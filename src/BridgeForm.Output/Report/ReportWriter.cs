@@ -25,7 +25,8 @@ public static class ReportWriter
         ReportJson.List(json, "pieces", model.Pieces, PieceReport.Write);
         ReportJson.List(json, "cases", model.Cases, CaseReport.Write);
         ReportJson.List(json, "checks", model.Checks, CheckReport.Write);
-        ReportJson.List(json, "stock", ImmutableArray<string>.Empty, (j, s) => j.WriteStringValue(s));
+        StockReport.Write(json, model);
+        StockReport.Shop(json, model);
         ReportJson.List(json, "files", files, (j, file) => j.WriteStringValue(file));
         json.WriteEndObject();
     }

@@ -103,7 +103,7 @@ public static class PieceSet
             ExposedCutArea = stock.Treated ? cut : 0,
             Near = SawReach.Of(shape.Near, shop),
             Far = SawReach.Of(shape.Far, shop),
-            NotRoutable = Routing.Obstacles(shape),
+            NotRoutable = Routing.Obstacles(shape, shop.RouterBit),
             Occurrences = draft.Occurrences,
         };
     }

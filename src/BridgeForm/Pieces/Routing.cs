@@ -3,46 +3,113 @@ using BridgeForm.Solids;
 
 namespace BridgeForm.Pieces;
 
-/// <summary>Whether a three-axis router can make a piece from one wide face.</summary>
+/// <summary>How a piece lies on a three-axis router.</summary>
+/// <param name="FaceUp">The face that is up.</param>
+/// <param name="Obstacles">What cannot be cut from it, each naming the edge; empty when all can, in this one set-up.</param>
+public sealed record RouterSetup(StockFace FaceUp, ImmutableArray<string> Obstacles)
+{
+    /// <summary>A wide face is up; false: a narrow one.</summary>
+    public bool IsWide => FaceUp is StockFace.MinusZ or StockFace.PlusZ;
+}
+
+/// <summary>
+/// Whether a three-axis router can make a piece in one set-up. From a wide face it can cut square ends, mitres and level
+/// channels in the edges; with a narrow face up it can sink level channels into that face, when both ends are square and left
+/// to the saw. It makes no bevels and no sloping floors.
+/// </summary>
 public static class Routing
 {
     // An edge out of square by less than this over 4 in of wood is under 0.01 mm: no router cuts better.
     private const double SquareSlack = 1e-4;
 
-    /// <summary>Reasons why it cannot, each naming the edge; empty when it can.</summary>
-    public static ImmutableArray<string> Obstacles(CutStock stock)
+    // A wall shorter than this between a relief and the edge is a splinter, not a wall. Metres.
+    private const double ShortestWall = 1e-4;
+
+    private static readonly ImmutableArray<StockFace> Faces =
+        [StockFace.PlusZ, StockFace.MinusZ, StockFace.MinusY, StockFace.PlusY];
+
+    /// <summary>Reasons why it cannot; empty when it can.</summary>
+    /// <param name="stock">The piece's stick and cuts.</param>
+    /// <param name="bit">Diameter of the router bit, metres.</param>
+    public static ImmutableArray<string> Obstacles(CutStock stock, double bit) => Setup(stock, bit).Obstacles;
+
+    /// <summary>The first face, wide before narrow, from which everything can be cut; else the one with the fewest obstacles.</summary>
+    /// <param name="stock">The piece's stick and cuts.</param>
+    /// <param name="bit">Diameter of the router bit, metres.</param>
+    public static RouterSetup Setup(CutStock stock, double bit) =>
+        Faces.Select(face => new RouterSetup(face, From(stock, face, bit))).MinBy(s => s.Obstacles.Length)!;
+
+    private static ImmutableArray<string> From(CutStock stock, StockFace face, double bit) =>
+    [
+        .. Ends(Edge(stock.Near, face), Edge(stock.Far, face)),
+        .. stock.Rips.Select(rip => Edge(rip, face)).OfType<string>().Select(fault => "ripped face " + fault).Distinct(StringComparer.Ordinal),
+        .. stock.Channels.SelectMany(c => Of(stock, c, face, bit)).Distinct(StringComparer.Ordinal),
+        .. stock.Holes.SelectMany(h => Of(h, face)).Distinct(StringComparer.Ordinal),
+    ];
+
+    private static IEnumerable<string> Ends(string? near, string? far) => (near, far) switch
     {
-        var reasons = ImmutableArray.CreateBuilder<string>();
-        AddIfBevelled(reasons, stock.Near, "near end");
-        AddIfBevelled(reasons, stock.Far, "far end");
-        for (var i = 0; i < stock.Rips.Length; i++)
-        {
-            AddIfBevelled(reasons, stock.Rips[i], "ripped face");
-        }
+        (null, null) => [],
+        (_, null) => ["near end " + near],
+        (null, _) => ["far end " + far],
+        _ => string.Equals(near, far, StringComparison.Ordinal)
+            ? ["both ends " + near.Replace("is ", "are ", StringComparison.Ordinal)]
+            : ["near end " + near, "far end " + far],
+    };
 
-        if (stock.Channels.Any(c => c.Face == StockFace.MinusY && Math.Abs(c.FloorSlope) > SquareSlack))
-        {
-            reasons.Add("channel floor slopes through the thickness");
-        }
-
-        if (stock.Channels.Any(c => c.Face == StockFace.MinusZ && Math.Abs(c.FloorSlope) > SquareSlack))
-        {
-            reasons.Add("channel floor slopes across the face");
-        }
-
-        if (stock.Holes.Any(h => h.Face is StockFace.MinusY or StockFace.PlusY))
-        {
-            reasons.Add("holes in a narrow face are drilled by hand");
-        }
-
-        return reasons.ToImmutable();
+    /// <summary>What is wrong with a cut; null when the router can follow it.</summary>
+    private static string? Edge(Plane plane, StockFace face)
+    {
+        var bevelled = Math.Abs(plane.Normal.Z) > SquareSlack;
+        return OnWide(face)
+            ? bevelled ? "is bevelled" : null
+            : bevelled || Math.Abs(plane.Normal.Y) > SquareSlack ? "is not square, and a narrow face would have to be up" : null;
     }
 
-    private static void AddIfBevelled(ImmutableArray<string>.Builder reasons, Plane plane, string where)
+    private static IEnumerable<string> Of(CutStock stock, Channel channel, StockFace face, double bit)
     {
-        if (Math.Abs(plane.Normal.Z) > SquareSlack)
+        var sideways = OnWide(face) != OnWide(channel.Face);
+        if (channel.Face != face && !sideways)
         {
-            reasons.Add(where + " is bevelled");
+            yield return "channel in the face that lies down";
+        }
+        else if (Math.Abs(channel.FloorSlope) > SquareSlack)
+        {
+            yield return sideways ? "channel floor slopes through the thickness" : "channel floor slopes across the face";
+        }
+        else if (sideways && IsTight(channel, bit))
+        {
+            yield return "router bit is too thick for the channel's corners";
+        }
+        else if (channel.Width < bit)
+        {
+            yield return "channel is narrower than the router bit";
+        }
+
+        var (low, high) = stock.LengthRange();
+        if (channel.Center - (channel.Width / 2) < low || channel.Center + (channel.Width / 2) > high)
+        {
+            yield return "channel runs out of the end";
         }
     }
+
+    private static bool IsTight(Channel channel, double bit)
+    {
+        var reach = CornerRelief.Reach(bit) + ShortestWall;
+        return channel.Depth < reach || channel.Width < 2 * reach;
+    }
+
+    private static IEnumerable<string> Of(Hole hole, StockFace face)
+    {
+        if (OnWide(hole.Face) != OnWide(face))
+        {
+            yield return OnWide(face) ? "holes in a narrow face are drilled by hand" : "holes in a wide face are drilled by hand";
+        }
+        else if (hole.Face != face && hole.Depth is not null)
+        {
+            yield return "blind holes in the face that lies down are drilled by hand";
+        }
+    }
+
+    private static bool OnWide(StockFace face) => face is StockFace.MinusZ or StockFace.PlusZ;
 }

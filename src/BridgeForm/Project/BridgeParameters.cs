@@ -66,6 +66,9 @@ public sealed record BridgeParameters
     /// <summary>Path of the user's price list as written; null when there is none.</summary>
     public string? Prices { get; init; }
 
+    /// <summary>The price list at <see cref="Prices"/>, read at the edge and put in; null without one.</summary>
+    public Stocking.PriceList? PriceList { get; init; }
+
     /// <summary>Field treatment of cuts; null when the file says nothing.</summary>
     public TreatmentParameters? Treatment { get; init; }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Frames;
 using BridgeForm.Project;
 
 namespace BridgeForm.Ropes;
@@ -32,6 +33,23 @@ public sealed record LoadCaseInput
 
     /// <summary>Rope behind support B; null when there is none.</summary>
     public BackstayParameters? BackstayB { get; init; }
+
+    /// <summary>What the load cases of a whole bridge are made from.</summary>
+    /// <param name="parameters">What the builder asked for.</param>
+    /// <param name="design">Design state of one rope.</param>
+    /// <param name="masses">Masses of the design state's frames.</param>
+    public static LoadCaseInput Of(BridgeParameters parameters, RopeShape design, BridgeMasses masses) => new()
+    {
+        Design = design,
+        FrameLoads = masses.FrameStageLoads(),
+        ClearWidth = DeckWidth.BetweenPosts(parameters),
+        RopeSpacing = parameters.Ropes.Spacing,
+        Loads = parameters.Loads,
+        ReferenceTemperature = parameters.Site.ReferenceTemperature,
+        Temperatures = parameters.Site.Temperatures,
+        BackstayA = parameters.Site.A.Backstay,
+        BackstayB = parameters.Site.B.Backstay,
+    };
 
     /// <summary>Coldest temperature of all, °C.</summary>
     public double Coldest => Temperatures.Append(ReferenceTemperature).Min();

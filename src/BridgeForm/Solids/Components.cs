@@ -8,16 +8,18 @@ internal static class Components
         var (points, corners, _) = Triangulation.CornersOf(solid);
         var parent = Group(corners);
         var volume = new double[parent.Length];
+        var area = new double[parent.Length];
         var origin = points[0];
         for (var t = 0; t < parent.Length; t++)
         {
             var (a, b, c) = (corners[3 * t], corners[(3 * t) + 1], corners[(3 * t) + 2]);
-            volume[Root(parent, t)] += (points[a] - origin).Dot(
-                (points[b] - origin).Cross(points[c] - origin));
+            var root = Root(parent, t);
+            volume[root] += (points[a] - origin).Dot((points[b] - origin).Cross(points[c] - origin)) / 6;
+            area[root] += (points[b] - points[a]).Cross(points[c] - points[a]).Length / 2;
         }
 
-        // The skin of a hollow looks inwards: its volume is negative.
-        return volume.Count(v => v > 0);
+        // The skin of a hollow looks inwards: its volume is negative. A flake no thicker than round-off is no body.
+        return volume.Zip(area).Count(part => part.First > RoundOff.Length * part.Second / 2);
     }
 
     private static int[] Group(List<int> corners)

@@ -42,7 +42,7 @@ internal sealed class SolidCutting
             var outcome = _clip.Clip(_inside, _spare, plane.Shifted(-growth), origin);
             if (outcome == ClipOutcome.Untouched) return solid;
             if (outcome == ClipOutcome.Nothing || IsFilm(_spare)) return SolidFault.NothingLeft;
-            if (Build(_spare, _points.Count, ref touching) is { } cut) return cut;
+            if (Build(_spare, _points.Count, ref touching) is { } cut) return Wood(cut);
         }
 
         return OrTouching(touching);
@@ -57,7 +57,7 @@ internal sealed class SolidCutting
             var outcome = ClipByAll(cutter, -growth);
             if (outcome == ClipOutcome.Untouched) return solid;
             if (outcome == ClipOutcome.Nothing || IsFilm(_inside)) return SolidFault.NothingLeft;
-            if (Build(_inside, _points.Count, ref touching) is { } cut) return cut;
+            if (Build(_inside, _points.Count, ref touching) is { } cut) return Wood(cut);
         }
 
         return OrTouching(touching);
@@ -74,7 +74,7 @@ internal sealed class SolidCutting
             if (outcome == ClipOutcome.Untouched) return SolidFault.NothingLeft;
             TakeInsideOut(solid, cutter.Origin);
             if (IsFilm(_spare)) return SolidFault.NothingLeft;
-            if (Build(_spare, solid.Vertices.Length, ref touching) is { } rest) return rest;
+            if (Build(_spare, solid.Vertices.Length, ref touching) is { } rest) return Wood(rest);
         }
 
         return OrTouching(touching);
@@ -87,6 +87,10 @@ internal sealed class SolidCutting
         touching ??= solid;
         return null;
     }
+
+    // Dropping vertices that lie straight within round-off may turn a thin rest into a film.
+    private static SolidResult Wood(Solid solid) =>
+        solid.Volume <= RoundOff.Length * solid.Area / 2 ? (SolidResult)SolidFault.NothingLeft : solid;
 
     // Closed, though it hangs together by a line whatever is tried: still a body that writers can use.
     private static SolidResult OrTouching(Solid? touching) => touching is null ? (SolidResult)SolidFault.NotClosed : touching;
@@ -182,7 +186,9 @@ internal sealed class SolidCutting
             foreach (var edge in shell.EdgesOf(face)) sum += (_points[edge.From] - origin).Cross(_points[edge.To] - origin);
             var size = face.Plane.Normal.Dot(sum) / 2;
             area += Math.Abs(size);
-            volume += size * -face.Plane.SignedDistance(origin) / 3;
+            // From a corner of the face, not from its plane: corners lie off it by as much as a film is thick.
+            var corner = _points[shell.Edges[face.Start].From];
+            volume += size * face.Plane.Normal.Dot(corner - origin) / 3;
         }
 
         return volume <= RoundOff.Length * area / 2;

@@ -30,6 +30,19 @@ public class RandomMembersTest
         Assert.Equal(Members, built + gone);
     }
 
+    // Members that once failed: an edge inside a third face, slivers along a floor, a rest that is a film.
+    [Theory]
+    [InlineData(8167)]
+    [InlineData(10802)]
+    [InlineData(4639)]
+    [InlineData(206827)]
+    [InlineData(585910)]
+    public void Members_that_once_failed(int seed)
+    {
+        var (solid, _) = Build(RandomMember.Make(seed), text => Assert.Fail(text));
+        Assert.Empty(solid?.Audit() ?? []);
+    }
+
     private static (Solid? Solid, int Steps) Build(RandomMember member, Action<string> fault)
     {
         var made = 0;

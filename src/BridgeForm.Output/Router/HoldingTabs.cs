@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using BridgeForm.Output.Drawing;
+
+namespace BridgeForm.Output.Router;
+
+/// <summary>
+/// Places where the outline is not cut to the bottom, so that pieces do not come loose: closed rectangles across the end cuts
+/// on a layer of their own, whose name says how high the wood is left standing. Long edges are the board's own and need none.
+/// Sizes: common practice, no source.
+/// </summary>
+internal static class HoldingTabs
+{
+    /// <summary>Wood left standing, metres.</summary>
+    public const double Height = 0.003;
+
+    private const double Length = 0.012;
+
+    // Wider ends get two tabs. Metres.
+    private const double WideEnd = 0.15;
+
+    /// <summary>Tabs of a board's pieces, in order; none at the board's own ends, where there is no wood to hold to.</summary>
+    public static ImmutableArray<SheetEntity> Of(ImmutableArray<NestedPiece> pieces, double boardLength, double bit)
+    {
+        var tabs = ImmutableArray.CreateBuilder<SheetEntity>();
+        foreach (var nested in pieces)
+        {
+            var outline = RouterOutline.Of(nested.Piece, RouterFaces.View(nested.Setup.FaceUp), bit);
+            var (dx, low, high) = (nested.Start - outline.Min(v => v.X), outline.Min(v => v.Y), outline.Max(v => v.Y));
+            foreach (var end in Ends(outline, low, high))
+            {
+                tabs.AddRange(Across(end, dx, -low, bit).Where(t => t.Vertices.All(v => v.X > 0 && v.X < boardLength)));
+            }
+        }
+
+        return [.. tabs.Distinct()];
+    }
+
+    /// <summary>The straight edges that run from one long edge to the other.</summary>
+    private static IEnumerable<(SheetVertex From, SheetVertex To)> Ends(
+        ImmutableArray<SheetVertex> outline, double low, double high)
+    {
+        for (var i = 0; i < outline.Length; i++)
+        {
+            var (from, to) = (outline[i], outline[(i + 1) % outline.Length]);
+            if (Math.Abs(to.Y - from.Y) > (high - low) / 2)
+            {
+                yield return (from, to);
+            }
+        }
+    }
+
+    private static IEnumerable<SheetPolyline> Across((SheetVertex From, SheetVertex To) end, double dx, double dy, double bit)
+    {
+        var (ex, ey) = (end.To.X - end.From.X, end.To.Y - end.From.Y);
+        var length = Math.Sqrt((ex * ex) + (ey * ey));
+        var (ux, uy) = (ex / length, ey / length);
+        double[] places = length > WideEnd ? [0.25, 0.75] : [0.5];
+        foreach (var share in places)
+        {
+            var (x, y) = (end.From.X + (share * ex) + dx, end.From.Y + (share * ey) + dy);
+            SheetVertex Corner(double along, double outward) =>
+                new(x + (along * ux) + (outward * uy), y + (along * uy) - (outward * ux));
+            yield return new SheetPolyline(
+                RouterLayers.TabOf(Height),
+                [Corner(-Length / 2, -bit), Corner(-Length / 2, bit), Corner(Length / 2, bit), Corner(Length / 2, -bit)],
+                true);
+        }
+    }
+}

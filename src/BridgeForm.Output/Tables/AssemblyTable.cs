@@ -1,0 +1,43 @@
+using System.Globalization;
+using BridgeForm.Stocking;
+
+namespace BridgeForm.Output.Tables;
+
+/// <summary><c>assembly.csv</c>: one row a step, in the order of building.</summary>
+public static class AssemblyTable
+{
+    private static readonly string[] Head = ["Step", "Stage", "Where", "What to do", "Number of parts", "Marks", "Parts in order"];
+
+    /// <summary>The table as text.</summary>
+    public static string Csv(BridgeModel model)
+    {
+        var marks = model.Pieces
+            .SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Mark)))
+            .ToDictionary(p => p.Id, p => p.Mark, StringComparer.Ordinal);
+        return CsvText.Of(Head, AssemblyOrder.Of(model).Select(s => Row(s, marks)));
+    }
+
+    private static IReadOnlyList<string> Row(AssemblyStep step, IReadOnlyDictionary<string, string> marks) =>
+    [
+        step.Number.ToString(CultureInfo.InvariantCulture),
+        step.Stage.ToString(CultureInfo.InvariantCulture),
+        step.Where,
+        Words(step),
+        step.Parts.Length.ToString(CultureInfo.InvariantCulture),
+        string.Join(' ', step.Parts.Select(p => marks[p])),
+        string.Join(' ', step.Parts),
+    ];
+
+    private static string Words(AssemblyStep step) => step.Work switch
+    {
+        AssemblyWork.BuildFrame => "Build the frame on the ground: base, posts, braces",
+        AssemblyWork.SetEndFrame when step.Parts.IsEmpty => "Set the end frame on its landing; the ropes pass clear of it",
+        AssemblyWork.SetEndFrame => "Set the end frame on its landing, the ropes clear of it; fix the packer on the base",
+        AssemblyWork.HangFrame when step.Parts.IsEmpty => "Hang the frame on the ropes at its marks and close its keepers",
+        AssemblyWork.HangFrame => "Hang the frame on the ropes at its marks and close its keepers; fix the packer on the base",
+        AssemblyWork.LayDeck => "Lay the deck from frame to frame",
+        AssemblyWork.FixRails => "Fix the rails to the posts' inner faces, lowest first",
+        AssemblyWork.FixCaps => "Lay the caps on the posts' heads",
+        _ => throw new ArgumentOutOfRangeException(nameof(step), step.Work, "No such work."),
+    };
+}

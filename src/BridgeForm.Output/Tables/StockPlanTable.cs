@@ -1,0 +1,134 @@
+using System.Globalization;
+using BridgeForm.Output.Router;
+using BridgeForm.Pieces;
+using BridgeForm.Quantities;
+using BridgeForm.Stocking;
+
+namespace BridgeForm.Output.Tables;
+
+/// <summary>
+/// <c>stock-plan.csv</c>: one row a board with its pieces in the order of cutting; after the boards of each stock and section a
+/// row with their sum and a row with the bound that no plan can beat; at the end one row for the whole load.
+/// </summary>
+public static class StockPlanTable
+{
+    private static readonly string[] Head =
+    [
+        "Row", "Board", "Stock", "Section", "Length bought", "Length bought (mm)", "Number of pieces", "Pieces in order (blank length)",
+        "Leftover", "Leftover (mm)", "Waste", "Waste (mm)", "Cost", "Board feet", "Mass", "Mass (kg)", "Mass, fresh from treatment (kg)",
+        "Router file", "Note",
+    ];
+
+    /// <summary>The table as text. Leftover: offcut worth keeping; waste: saw cuts, trim and short offcuts.</summary>
+    public static string Csv(BridgeModel model, PeopleUnits units)
+    {
+        var plan = model.StockPlan;
+        var pieces = model.Pieces.ToDictionary(p => p.Mark, StringComparer.Ordinal);
+        IEnumerable<IReadOnlyList<string>> rows =
+        [
+            .. plan.Jobs.SelectMany(job => job.Boards.Select(b => Board(b, model, pieces, units))
+                .Concat(job.TooLong.Select(p => TooLong(job, p, units)))
+                .Append(Sum(job, units))
+                .Append(Bound(job, units))),
+            Load(plan, units),
+        ];
+        return CsvText.Of(Head, rows);
+    }
+
+    private static IReadOnlyList<string> Board(
+        PlannedBoard board, BridgeModel model, IReadOnlyDictionary<string, Piece> pieces, PeopleUnits units)
+    {
+        var reason = RouterBoard.Of(board, pieces, model.Parameters.Shop).Reason;
+        return
+        [
+            "board",
+            Count(board.Number),
+            board.Stock,
+            board.Section,
+            .. Bought(board.Length, units),
+            Count(board.Pieces.Length),
+            string.Join("; ", board.Pieces.Select(p => $"{p.Mark} {units.Length(p.BlankLength)}")),
+            .. Both(board.Leftover, units),
+            .. Both(board.Waste, units),
+            board.Price is { } price ? Money(price) : string.Empty,
+            string.Empty, string.Empty, string.Empty, string.Empty,
+            reason is null ? RouterBoard.FileName(board, model.StockPlan) : "none",
+            reason ?? string.Empty,
+        ];
+    }
+
+    private static IReadOnlyList<string> TooLong(StockJob job, PieceTooLong piece, PeopleUnits units) =>
+    [
+        "error", string.Empty, job.Stock, job.Section, string.Empty, string.Empty,
+        Count(piece.Quantity),
+        $"{piece.Mark} {units.Length(piece.BlankLength)}",
+        .. Enumerable.Repeat(string.Empty, 10),
+        $"longer than every board on sale: the longest gives {units.Length(piece.Longest)}; not in this plan",
+    ];
+
+    private static IReadOnlyList<string> Sum(StockJob job, PeopleUnits units) =>
+    [
+        "sum",
+        Count(job.Boards.Length),
+        job.Stock,
+        job.Section,
+        .. Bought(job.Bought, units),
+        Count(job.Boards.Sum(b => b.Pieces.Length)),
+        string.Join("; ", job.Boards.GroupBy(b => b.Length).OrderBy(g => g.Key).Select(g => $"{Count(g.Count())} x {OnSale(g.Key, units)}")),
+        .. Both(job.Boards.Sum(b => b.Leftover), units),
+        .. Both(job.Boards.Sum(b => b.Waste), units),
+        job.ByPrice ? Money(job.Total) : string.Empty,
+        .. Wood(job.BoardFeet, job.Mass, job.FreshMass, units),
+        string.Empty,
+        job.Proven ? "no plan is better" : $"at most {Numbers.Fixed(job.Gap * 100, 2)} % above the best plan there can be",
+    ];
+
+    private static IReadOnlyList<string> Bound(StockJob job, PeopleUnits units) =>
+    [
+        "lower bound", string.Empty, job.Stock, job.Section,
+        .. job.ByPrice ? [string.Empty, string.Empty] : Bought(job.Bound, units),
+        .. Enumerable.Repeat(string.Empty, 6),
+        job.ByPrice ? Money(job.Bound) : string.Empty,
+        .. Enumerable.Repeat(string.Empty, 5),
+        $"linear relaxation by column generation: no plan can do with less; in whole boards "
+            + (job.ByPrice ? Money(job.RoundedBound) : OnSale(job.RoundedBound, units))
+            + $"; this plan lies {Numbers.Fixed(job.Gap * 100, 2)} % above the bound",
+    ];
+
+    private static IReadOnlyList<string> Load(StockPlan plan, PeopleUnits units) =>
+    [
+        "load",
+        Count(plan.BoardCount),
+        .. Enumerable.Repeat(string.Empty, 2),
+        .. Bought(plan.Jobs.Sum(j => j.Bought), units),
+        Count(plan.Boards.Sum(b => b.Pieces.Length)),
+        string.Empty,
+        .. Both(plan.Boards.Sum(b => b.Leftover), units),
+        .. Both(plan.Boards.Sum(b => b.Waste), units),
+        plan.Jobs.Any(j => j.ByPrice) ? Money(plan.Boards.Sum(b => b.Price ?? 0)) : string.Empty,
+        .. Wood(plan.Jobs.Sum(j => j.BoardFeet), plan.Jobs.Sum(j => j.Mass), plan.Jobs.Sum(j => j.FreshMass), units),
+        string.Empty,
+        "board feet by nominal size (PS 20); carry home by the fresh mass"
+            + (plan.Jobs.Any(j => j.ByPrice) && plan.Jobs.Any(j => !j.ByPrice) ? "; stocks without prices are not in the cost" : string.Empty),
+    ];
+
+    private static IReadOnlyList<string> Wood(double boardFeet, double mass, double fresh, PeopleUnits units) =>
+        [Numbers.Fixed(boardFeet, 1), units.Mass(mass), Numbers.Fixed(mass, 1), Numbers.Fixed(fresh, 1)];
+
+    private static IReadOnlyList<string> Both(double metres, PeopleUnits units) =>
+        [units.Length(metres), Numbers.Fixed(metres * 1000, 1)];
+
+    private static IReadOnlyList<string> Bought(double metres, PeopleUnits units) =>
+        [OnSale(metres, units), Numbers.Fixed(metres * 1000, 1)];
+
+    /// <summary>Lengths of boards as they are sold: in feet and inches, whole feet without inches; or in millimetres.</summary>
+    private static string OnSale(double metres, PeopleUnits units)
+    {
+        var text = new QuantityText(units.System).Length(metres);
+        return text.EndsWith(" ft 0 in", StringComparison.Ordinal) ? text[..^" 0 in".Length] : text;
+    }
+
+    private static string Money(double price) => NumberText.Fixed(price, 2);
+
+    private static string Count(int n) => n.ToString(CultureInfo.InvariantCulture);
+}

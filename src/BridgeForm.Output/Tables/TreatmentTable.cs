@@ -1,0 +1,94 @@
+using System.Globalization;
+using BridgeForm.Project;
+using BridgeForm.Quantities;
+using BridgeForm.Stocking;
+
+namespace BridgeForm.Output.Tables;
+
+/// <summary><c>treatment.csv</c>: cuts to brush with field preservative, what to buy for them, and the cautions.</summary>
+public static class TreatmentTable
+{
+    private const double SquareMetresPerSquareFoot = 0.3048 * 0.3048;
+    private const double CubicMetresPerGallon = 0.003785411784;
+    private const double CubicMetresPerFluidOunce = CubicMetresPerGallon / 128;
+    private const double LitresPerCubicMetre = 1000;
+
+    private static readonly string[] Head =
+    [
+        "Row", "Mark", "Quantity", "Stock", "Cut area each (cm2)", "Cut area in all (cm2)", "Cut area in all", "Preservative", "Preservative (l)", "Note",
+    ];
+
+    /// <summary>The table as text.</summary>
+    public static string Csv(BridgeModel model, PeopleUnits units)
+    {
+        var plan = TreatmentPlan.Of(model.Pieces, model.Parameters);
+        IEnumerable<IReadOnlyList<string>> rows =
+        [
+            .. plan.Pieces.Select(p => Piece(p, plan, units)),
+            Sum(plan, units),
+            .. plan.LeftOut.Select(s => LeftOut(s)),
+            Note("source", TreatmentPlan.Source),
+            Note("coverage", Coverage(plan, units)),
+            .. TreatmentPlan.Cautions.Select(c => Note("caution", c)),
+        ];
+        return CsvText.Of(Head, rows);
+    }
+
+    private static IReadOnlyList<string> Piece(TreatedPiece piece, TreatmentPlan plan, PeopleUnits units) =>
+    [
+        "piece",
+        piece.Mark,
+        piece.Quantity.ToString(CultureInfo.InvariantCulture),
+        piece.Stock,
+        SquareCentimetres(piece.Area),
+        .. AreaAndVolume(piece.Area * piece.Quantity, plan, units),
+    ];
+
+    private static IReadOnlyList<string> Sum(TreatmentPlan plan, PeopleUnits units) =>
+    [
+        "sum",
+        string.Empty,
+        plan.Pieces.Sum(p => p.Quantity).ToString(CultureInfo.InvariantCulture),
+        string.Empty,
+        string.Empty,
+        .. AreaAndVolume(plan.Area, plan, units),
+        "area x coats / coverage",
+    ];
+
+    private static IReadOnlyList<string> AreaAndVolume(double area, TreatmentPlan plan, PeopleUnits units) =>
+    [
+        SquareCentimetres(area),
+        units.System == UnitSystem.Imperial
+            ? Numbers.Fixed(area / SquareMetresPerSquareFoot, 2) + " ft2"
+            : Numbers.Fixed(area, 3) + " m2",
+        Volume(plan.Of(area), units),
+        Numbers.Fixed(plan.Of(area) * LitresPerCubicMetre, 3),
+    ];
+
+    private static string Volume(double volume, PeopleUnits units) =>
+        units.System == UnitSystem.Metric ? Numbers.Fixed(volume * LitresPerCubicMetre, 2) + " l"
+        : volume >= CubicMetresPerGallon ? Numbers.Fixed(volume / CubicMetresPerGallon, 2) + " gal"
+        : Numbers.Fixed(volume / CubicMetresPerFluidOunce, 1) + " fl oz";
+
+    private static IReadOnlyList<string> LeftOut(UntreatedStock stock) =>
+    [
+        "left out", string.Empty, string.Empty, stock.Stock, string.Empty, string.Empty, string.Empty, string.Empty, string.Empty,
+        stock.Durable
+            ? "naturally durable heartwood, not treated: its cuts need no field preservative"
+            : "not treated and not naturally durable: field preservative on its cuts does not make it fit for outdoors",
+    ];
+
+    private static string Coverage(TreatmentPlan plan, PeopleUnits units)
+    {
+        var coverage = units.System == UnitSystem.Imperial
+            ? NumberText.Rounded(plan.Coverage * CubicMetresPerGallon / SquareMetresPerSquareFoot, 0) + " ft2/gal"
+            : NumberText.Rounded(plan.Coverage / LitresPerCubicMetre, 2) + " m2/l";
+        return string.Create(CultureInfo.InvariantCulture, $"{plan.Coats} coats at {coverage}, ")
+            + (plan.IsDefault ? TreatmentPlan.CoverageSource : "from the project file");
+    }
+
+    private static IReadOnlyList<string> Note(string row, string text) =>
+        [row, .. Enumerable.Repeat(string.Empty, 8), text];
+
+    private static string SquareCentimetres(double area) => Numbers.Fixed(area * 1e4, 1);
+}

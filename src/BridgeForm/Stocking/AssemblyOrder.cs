@@ -1,0 +1,135 @@
+using System.Collections.Immutable;
+using BridgeForm.Frames;
+using BridgeForm.Project;
+
+namespace BridgeForm.Stocking;
+
+/// <summary>What is done in a step.</summary>
+public enum AssemblyWork
+{
+    /// <summary>Base, posts and braces become a frame, on the ground.</summary>
+    BuildFrame,
+
+    /// <summary>The end frame is set on its landing, with its packer.</summary>
+    SetEndFrame,
+
+    /// <summary>The frame is hung on the ropes at its marks and its keepers are closed, with its packer.</summary>
+    HangFrame,
+
+    /// <summary>Boards, or stringers and then treads.</summary>
+    LayDeck,
+
+    /// <summary>Rails, lowest first.</summary>
+    FixRails,
+
+    /// <summary>Caps.</summary>
+    FixCaps,
+}
+
+/// <summary>One step.</summary>
+/// <param name="Number">From 1.</param>
+/// <param name="Stage">From 1: the end frames; then one or two frames and the bays they close, a stage each.</param>
+/// <param name="Where">Frame or bay: <c>F03</c>, <c>B03</c>.</param>
+/// <param name="Work">What is done.</param>
+/// <param name="Parts">Ids of the parts added, in the order of adding; a part rests only on parts before it.</param>
+public sealed record AssemblyStep(int Number, int Stage, string Where, AssemblyWork Work, ImmutableArray<string> Parts);
+
+/// <summary>
+/// The order of building: end frames on their landings; then a frame and the bay behind it at a time, so that the crew stands
+/// on finished deck. From both ends the two sides keep pace, so that the ropes stay evenly loaded.
+/// </summary>
+public static class AssemblyOrder
+{
+    /// <summary>Every part once. Same bridge, same order.</summary>
+    public static ImmutableArray<AssemblyStep> Of(BridgeModel model)
+    {
+        var roles = model.Pieces
+            .SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Role)))
+            .ToDictionary(p => p.Id, p => p.Role, StringComparer.Ordinal);
+        var groups = model.Groups.ToDictionary(g => g.Name, g => g.MemberIds, StringComparer.Ordinal);
+        var steps = ImmutableArray.CreateBuilder<AssemblyStep>();
+        var stage = 0;
+        foreach (var (frames, bays) in Stages(model.Frames.Length - 1, model.Parameters.Erection))
+        {
+            stage++;
+            foreach (var (where, work) in Works(model, frames, bays))
+            {
+                ImmutableArray<string> parts = [.. groups[where].Where(id => Belongs(roles[id], work)).OrderBy(id => Rank(roles[id]))];
+                if (!parts.IsEmpty || work is AssemblyWork.HangFrame or AssemblyWork.SetEndFrame)
+                {
+                    steps.Add(new AssemblyStep(steps.Count + 1, stage, where, work, parts));
+                }
+            }
+        }
+
+        return steps.ToImmutable();
+    }
+
+    /// <summary>Number of the step in which each part is added, by the part's id.</summary>
+    public static ImmutableDictionary<string, int> StepOfPart(ImmutableArray<AssemblyStep> steps) =>
+        steps.SelectMany(s => s.Parts.Select(p => (Part: p, s.Number)))
+            .ToImmutableDictionary(p => p.Part, p => p.Number, StringComparer.Ordinal);
+
+    /// <summary>Frames and bays of each stage, by index: frames 0 … bays, bays 1 … bays.</summary>
+    private static IEnumerable<(int[] Frames, int[] Bays)> Stages(int bays, ErectionOrder order)
+    {
+        yield return ([0, bays], []);
+        var (left, right) = (0, bays);
+        while (right - left > 1)
+        {
+            if (order == ErectionOrder.OneEnd)
+            {
+                left++;
+                yield return ([left], [left]);
+            }
+            else if (right - left == 2)
+            {
+                yield return ([left + 1], [left + 1, right]);
+                yield break;
+            }
+            else
+            {
+                yield return ([left + 1, right - 1], [left + 1, right]);
+                (left, right) = (left + 1, right - 1);
+            }
+        }
+
+        yield return ([], [right]);
+    }
+
+    private static IEnumerable<(string Where, AssemblyWork Work)> Works(BridgeModel model, int[] frames, int[] bays)
+    {
+        foreach (var frame in frames.Select(i => model.Frames[i]))
+        {
+            yield return (frame.Name, AssemblyWork.BuildFrame);
+            yield return (frame.Name, frame.IsEnd ? AssemblyWork.SetEndFrame : AssemblyWork.HangFrame);
+        }
+
+        foreach (var work in (AssemblyWork[])[AssemblyWork.LayDeck, AssemblyWork.FixRails, AssemblyWork.FixCaps])
+        {
+            foreach (var bay in bays)
+            {
+                // Groups hold the frames first, then the bays, each from A on.
+                yield return (model.Groups[model.Frames.Length + bay - 1].Name, work);
+            }
+        }
+    }
+
+    private static bool Belongs(Role role, AssemblyWork work) => work switch
+    {
+        AssemblyWork.BuildFrame => role is Role.Base or Role.Post or Role.Brace,
+        AssemblyWork.SetEndFrame or AssemblyWork.HangFrame => role is Role.Packer,
+        AssemblyWork.LayDeck => role is Role.Board or Role.Stringer or Role.Tread,
+        AssemblyWork.FixRails => role is Role.Rail,
+        AssemblyWork.FixCaps => role is Role.Cap,
+        _ => throw new ArgumentOutOfRangeException(nameof(work), work, "No such work."),
+    };
+
+    /// <summary>Within a step, what carries goes before what it carries.</summary>
+    private static int Rank(Role role) => role switch
+    {
+        Role.Base or Role.Stringer => 0,
+        Role.Post => 1,
+        _ => 2,
+    };
+}

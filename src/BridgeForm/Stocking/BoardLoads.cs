@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+using BridgeForm.Stocking.Cutting;
+
+namespace BridgeForm.Stocking;
+
+/// <summary>What goes on one board.</summary>
+/// <param name="Board">Which of the offer's boards.</param>
+/// <param name="Blanks">Longest first.</param>
+internal sealed record BoardLoad(int Board, ImmutableArray<Blank> Blanks);
+
+/// <summary>From patterns to the very pieces.</summary>
+internal static class BoardLoads
+{
+    // Sums of a board's pieces carry round-off of some 1e-15 m.
+    private const double Fit = 1e-9;
+
+    /// <summary>
+    /// Deals the blanks of each class out to the boards, longest boards first, and takes the cheapest board that holds what
+    /// was dealt: blanks shorter than their class may have made room.
+    /// </summary>
+    public static ImmutableArray<BoardLoad> Of(
+        CuttingPlan plan, ImmutableArray<LengthClass> classes, Offer offer, double kerf)
+    {
+        var next = new int[classes.Length];
+        return
+        [
+            .. plan.Patterns
+                .Select((pattern, place) => (pattern, place))
+                .OrderByDescending(p => offer.Lengths[p.pattern.Board])
+                .ThenBy(p => p.pattern, PatternOrder.Instance)
+                .ThenBy(p => p.place)
+                .Select(p => Dealt(p.pattern, classes, next, offer, kerf)),
+        ];
+    }
+
+    private static BoardLoad Dealt(
+        Pattern pattern, ImmutableArray<LengthClass> classes, int[] next, Offer offer, double kerf)
+    {
+        var blanks = ImmutableArray.CreateBuilder<Blank>();
+        for (var i = 0; i < classes.Length; i++)
+        {
+            blanks.AddRange(classes[i].Blanks.AsSpan(next[i], pattern.Counts[i]));
+            next[i] += pattern.Counts[i];
+        }
+
+        var needed = blanks.Sum(b => b.Length) + ((blanks.Count - 1) * kerf);
+        var best = pattern.Board;
+        for (var b = 0; b < offer.Usable.Length; b++)
+        {
+            best = offer.Usable[b] + Fit >= needed && offer.Costs[b] < offer.Costs[best] ? b : best;
+        }
+
+        return new BoardLoad(best, blanks.ToImmutable());
+    }
+
+    /// <summary>More of the longest pieces first, so that like boards stand together.</summary>
+    private sealed class PatternOrder : IComparer<Pattern>
+    {
+        public static PatternOrder Instance { get; } = new();
+
+        public int Compare(Pattern? x, Pattern? y)
+        {
+            for (var i = 0; i < x!.Counts.Length; i++)
+            {
+                if (x.Counts[i] != y!.Counts[i])
+                {
+                    return y.Counts[i].CompareTo(x.Counts[i]);
+                }
+            }
+
+            return 0;
+        }
+    }
+}

@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using BridgeForm.Pieces;
+
+namespace BridgeForm.Stocking;
+
+/// <summary>A piece that is to be cut: one occurrence.</summary>
+/// <param name="Mark">Mark of the piece.</param>
+/// <param name="Id">Which of its occurrences.</param>
+/// <param name="Length">Length of its blank, metres.</param>
+internal readonly record struct Blank(string Mark, string Id, double Length);
+
+/// <summary>Blanks that are planned as one length: the longest of them.</summary>
+/// <param name="Longest">Length to plan with, metres.</param>
+/// <param name="Shortest">Length of the shortest, metres.</param>
+/// <param name="Blanks">Longest first; of equal length in the order of the pieces.</param>
+internal sealed record LengthClass(double Longest, double Shortest, ImmutableArray<Blank> Blanks);
+
+/// <summary>Sorts blanks into classes of one length.</summary>
+internal static class LengthClasses
+{
+    /// <summary>Blanks within this of each other are cut alike: a tenth of a millimetre, below any saw's stop. Metres.</summary>
+    public const double Alike = 1e-4;
+
+    /// <summary>With more lengths than this, neighbours are planned as the longer one: the plan stays safe, and the work bounded.</summary>
+    public const int Most = 48;
+
+    private const double Wider = 1.2;
+
+    /// <summary>Every occurrence of the pieces.</summary>
+    public static ImmutableArray<Blank> Blanks(IEnumerable<Piece> pieces) =>
+        [.. pieces.SelectMany(p => p.Occurrences.Select(o => new Blank(p.Mark, o.Id, p.BlankLength)))];
+
+    /// <summary>Classes, longest first: at most <see cref="Most"/>, and as narrow as that allows.</summary>
+    public static ImmutableArray<LengthClass> Of(ImmutableArray<Blank> blanks)
+    {
+        ImmutableArray<Blank> sorted = [.. blanks.OrderByDescending(b => b.Length)];
+        var width = Alike;
+        var classes = Of(sorted, width);
+        while (classes.Length > Most)
+        {
+            width *= Wider;
+            classes = Of(sorted, width);
+        }
+
+        return classes;
+    }
+
+    private static ImmutableArray<LengthClass> Of(ImmutableArray<Blank> sorted, double width)
+    {
+        var classes = ImmutableArray.CreateBuilder<LengthClass>();
+        for (var first = 0; first < sorted.Length;)
+        {
+            var next = first;
+            while (next < sorted.Length && sorted[first].Length - sorted[next].Length <= width)
+            {
+                next++;
+            }
+
+            classes.Add(new LengthClass(sorted[first].Length, sorted[next - 1].Length, sorted[first..next]));
+            first = next;
+        }
+
+        return classes.ToImmutable();
+    }
+}

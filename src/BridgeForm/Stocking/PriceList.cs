@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using BridgeForm.Project;
+
+namespace BridgeForm.Stocking;
+
+/// <summary>What boards cost, as the user says.</summary>
+/// <param name="Prices">In the order of the list.</param>
+public sealed record PriceList(ImmutableArray<BoardPrice> Prices)
+{
+    // A length read from a person's text and the same length in the project file differ by round-off only.
+    private const double SameLength = 1e-6;
+
+    /// <summary>The price of a board; null when the list has none. Metres.</summary>
+    public double? Of(string stock, string section, double length) => Prices
+        .FirstOrDefault(p => string.Equals(p.Stock, stock, StringComparison.Ordinal)
+            && string.Equals(p.Section, section, StringComparison.Ordinal)
+            && Math.Abs(p.Length - length) < SameLength)
+        ?.Price;
+
+    /// <summary>Whether a stock is sold in a length.</summary>
+    internal static bool IsOnSale(StockParameters stock, double length) =>
+        stock.Lengths.Any(l => Math.Abs(l - length) < SameLength);
+}
+
+/// <summary>The price of one board.</summary>
+/// <param name="Stock">Name of the stock in the project file.</param>
+/// <param name="Section">Name of the section, as <see cref="Materials.Section.Name"/>.</param>
+/// <param name="Length">Length of the board, metres.</param>
+/// <param name="Price">Price of one board; money without a name.</param>
+public sealed record BoardPrice(string Stock, string Section, double Length, double Price);
+
+/// <summary>A price list, read: its prices, or everything that is wrong with it.</summary>
+/// <param name="FileName">Name of the file, for messages.</param>
+/// <param name="List">Null when there are faults.</param>
+/// <param name="Faults">In the order of the file.</param>
+public sealed record PriceReading(string FileName, PriceList? List, ImmutableArray<ProjectFault> Faults)
+{
+    /// <summary>One line a fault, as printed on standard error.</summary>
+    public IEnumerable<string> Lines => Faults.Select(f => f.In(FileName));
+}

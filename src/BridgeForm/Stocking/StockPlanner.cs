@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using BridgeForm.Materials;
+using BridgeForm.Pieces;
+using BridgeForm.Project;
+using BridgeForm.Stocking.Cutting;
+
+namespace BridgeForm.Stocking;
+
+/// <summary>
+/// The stock plan: which boards to buy and how to cut them. Each stock and section is a cutting-stock problem of its own;
+/// its objective is cost where the price list has a price for it, and length bought where it has none.
+/// </summary>
+public static class StockPlanner
+{
+    // Blank lengths and board lengths carry round-off of some 1e-15 m.
+    private const double Fit = 1e-9;
+
+    /// <summary>Plans all pieces. Same pieces, same plan.</summary>
+    /// <param name="pieces">Pieces of the bridge.</param>
+    /// <param name="parameters">Lengths on sale, kerf, trim, offcut.</param>
+    /// <param name="prices">The user's price list; null for none.</param>
+    public static StockPlan Plan(ImmutableArray<Piece> pieces, BridgeParameters parameters, PriceList? prices)
+    {
+        var jobs = ImmutableArray.CreateBuilder<StockJob>();
+        var boards = 0;
+        foreach (var group in pieces.GroupBy(p => (p.Stock, p.Section)))
+        {
+            var offer = Offer.Of(parameters.StockNamed(group.Key.Stock), group.Key.Section, parameters.Shop, prices);
+            var job = Job([.. group], offer, parameters.Shop, boards + 1);
+            boards += job.Boards.Length;
+            jobs.Add(job);
+        }
+
+        return new StockPlan(jobs.ToImmutable());
+    }
+
+    private static StockJob Job(ImmutableArray<Piece> pieces, Offer offer, ShopParameters shop, int firstNumber)
+    {
+        var longest = offer.Usable.Length > 0 ? offer.Usable[^1] : 0;
+        var classes = LengthClasses.Of(LengthClasses.Blanks(pieces.Where(p => p.BlankLength <= longest + Fit)));
+        var result = Solve(classes, offer, shop.Kerf);
+        var loads = result is null ? [] : BoardLoads.Of(result.Value.Best.Plan, classes, offer, shop.Kerf);
+        var boards = loads.Select((load, i) => BoardLayout.Of(firstNumber + i, pieces[0].Section, load, offer, shop)).ToImmutableArray();
+        var section = Sections.Of(pieces[0]);
+        var bought = boards.Sum(b => b.Length);
+        var volume = bought * section.Width * section.Thickness;
+        var total = loads.Sum(l => offer.Costs[l.Board]);
+        return new StockJob
+        {
+            Stock = pieces[0].Stock,
+            Section = pieces[0].Section,
+            Boards = boards,
+            TooLong = [.. pieces.Where(p => p.BlankLength > longest + Fit).Select(p => new PieceTooLong(p.Mark, p.Occurrences.Length, p.BlankLength, Math.Max(longest, 0)))],
+            ByPrice = offer.ByPrice,
+            Total = total,
+            Bound = result?.Bound ?? 0,
+            RoundedBound = result?.RoundedBound ?? 0,
+            Proven = result is null || total <= result.Value.RoundedBound * (1 + Fit) || (result.Value.Best.Proven && !result.Value.Widened),
+            Bought = bought,
+            BoardFeet = boards.Sum(b => Lumber.BoardFeet(section, b.Length)),
+            Mass = volume * offer.Stock.Density.InService,
+            FreshMass = volume * offer.Stock.Density.High,
+        };
+    }
+
+    /// <summary>
+    /// The plan for the classes' longest blanks. Where they differ from their shortest, its bound is the larger of that of the
+    /// shortest and of what the wood itself costs, so that it holds for the true lengths. Null when there is nothing to cut.
+    /// </summary>
+    private static (CuttingResult Best, double Bound, double RoundedBound, bool Widened)? Solve(
+        ImmutableArray<LengthClass> classes, Offer offer, double kerf)
+    {
+        if (classes.IsEmpty)
+        {
+            return null;
+        }
+
+        var problem = new CuttingProblem(
+            [.. classes.Select(c => c.Longest)],
+            [.. classes.Select(c => c.Blanks.Length)],
+            [.. offer.Usable.Zip(offer.Costs, (u, c) => new BoardSize(u, c))],
+            kerf);
+        var best = CuttingSolver.Solve(problem);
+        if (classes.All(c => c.Longest - c.Shortest <= LengthClasses.Alike))
+        {
+            return (best, best.Bound, best.RoundedBound, false);
+        }
+
+        var relaxed = problem with { Lengths = [.. classes.Select(c => c.Shortest)] };
+        var wood = classes.Sum(c => c.Blanks.Sum(b => b.Length + kerf));
+        var bound = Math.Max(ColumnGeneration.Solve(relaxed, []).Bound, wood * relaxed.LeastCostOfLength());
+        return (best, bound, relaxed.RoundedUp(bound), true);
+    }
+}

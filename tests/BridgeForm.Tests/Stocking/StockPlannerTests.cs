@@ -1,0 +1,140 @@
+using System.Collections.Immutable;
+using BridgeForm.Checks;
+using BridgeForm.Materials;
+using BridgeForm.Pieces;
+using BridgeForm.Stocking;
+
+namespace BridgeForm.Tests.Stocking;
+
+public class StockPlannerTests
+{
+    // Sums of a board's lengths, metres.
+    private const double RoundOff = 1e-9;
+
+    private static readonly Lazy<BridgeModel> s_garden = new(() => Bridges.Build(Bridges.Garden));
+
+    [Fact]
+    public void Every_part_is_cut_once_from_a_board_of_its_own_stock_and_section()
+    {
+        var model = s_garden.Value;
+        var planned = model.StockPlan.Boards.SelectMany(b => b.Pieces.Select(p => (p.Id, p.Mark, b.Stock, b.Section))).Order();
+        var wanted = model.Pieces.SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Mark, p.Stock, p.Section))).Order();
+        Assert.Equal(wanted, planned);
+        Assert.Empty(model.StockPlan.TooLong);
+        Assert.Equal(Enumerable.Range(1, model.StockPlan.BoardCount), model.StockPlan.Boards.Select(b => b.Number));
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("shop: { trim: 1/2 in, offcut: 20 in, saw: { kerf: 3/16 in } }")]
+    public void Boards_add_up(string shop)
+    {
+        var model = Bridges.Build(Bridges.Garden + "\n" + shop);
+        var made = model.Parameters.Shop;
+        foreach (var board in model.StockPlan.Boards)
+        {
+            Assert.Contains(model.Parameters.StockNamed(board.Stock).Lengths, l => Math.Abs(l - board.Length) < RoundOff);
+            Assert.Equal(made.Trim, board.Pieces[0].Start, RoundOff);
+            foreach (var (piece, next) in board.Pieces.Zip(board.Pieces.Skip(1)))
+            {
+                Assert.Equal(piece.Start + piece.BlankLength + made.Kerf, next.Start, RoundOff);
+            }
+
+            var end = board.Pieces[^1].Start + board.Pieces[^1].BlankLength;
+            Assert.InRange(end, 0, board.Length - made.Trim + RoundOff);
+            Assert.Equal(board.Length, board.Pieces.Sum(p => p.BlankLength) + board.Leftover + board.Waste, RoundOff);
+            Assert.True(board.Leftover is 0 || board.Leftover >= made.Offcut);
+            Assert.True(board.Leftover > 0 || board.Length - made.Trim - end - made.Kerf < made.Offcut);
+        }
+    }
+
+    [Fact]
+    public void Totals_keep_what_is_promised()
+    {
+        foreach (var job in s_garden.Value.StockPlan.Jobs)
+        {
+            var longest = s_garden.Value.Parameters.StockNamed(job.Stock).Lengths.Max();
+            Assert.Equal(job.Boards.Sum(b => b.Length), job.Total, RoundOff);
+            Assert.InRange(job.Total, job.Bound - RoundOff, job.Bound + Math.Max(0.015 * job.Bound, longest));
+            Assert.InRange(job.RoundedBound, job.Bound - RoundOff, job.Total + RoundOff);
+        }
+    }
+
+    // PS 20: nominal inches × nominal inches × feet / 12.
+    [Fact]
+    public void Board_feet_and_mass_are_those_of_the_boards_bought()
+    {
+        var model = s_garden.Value;
+        var job = model.StockPlan.Jobs.Single(j => j.Section is "2x4");
+        Assert.Equal(2 * 4 * (job.Bought / 0.3048) / 12, job.BoardFeet, 1e-6);
+        var density = model.Parameters.StockNamed(job.Stock).Density;
+        Assert.Equal(job.Bought * 0.0381 * 0.0889 * density.InService, job.Mass, 1e-6);
+        Assert.Equal(job.Mass * density.High / density.InService, job.FreshMass, 1e-6);
+        Assert.Equal(20.0 / 3, Lumber.BoardFeet(SectionReader.Read("2x4").Section!, 10 * 0.3048), 1e-9);
+        Assert.Equal(10.0 / 3, Lumber.BoardFeet(SectionReader.Read("1x4").Section!, 10 * 0.3048), 1e-9);
+    }
+
+    [Fact]
+    public void Piece_longer_than_every_board_fails_a_check_and_is_in_no_plan()
+    {
+        var model = Bridges.Build(Bridges.Garden + "\n" + """
+            stock:
+              treated: { species: southern-pine, grade: no1, treated: true, lengths: [4 ft, 8 ft] }
+              cedar: { species: western-red-cedar, grade: no2, lengths: [3 ft] }
+            """);
+        var cap = model.Pieces.First(p => p.BlankLength > 0.9144 && p.Stock is "cedar");
+        var check = model.Checks.Single(c => c.Id is "stock-length");
+        Assert.Equal(CheckStatus.Fail, check.Status);
+        Assert.Contains(cap.Mark, check.Detail, StringComparison.Ordinal);
+        Assert.Contains(model.StockPlan.TooLong, p => p.Mark == cap.Mark && p.Quantity == cap.Occurrences.Length);
+        Assert.DoesNotContain(model.StockPlan.Boards.SelectMany(b => b.Pieces), p => p.Mark == cap.Mark);
+        Assert.Contains(model.StockPlan.Boards, b => b.Stock is "cedar");
+    }
+
+    [Fact]
+    public void Stock_too_short_to_trim_gives_no_plan_and_no_crash()
+    {
+        var parameters = Bridges.Read(Bridges.Garden);
+        var plan = StockPlanner.Plan(
+            s_garden.Value.Pieces, parameters with { Shop = parameters.Shop with { Trim = 5 } }, null);
+        Assert.Empty(plan.Boards);
+        Assert.Equal(s_garden.Value.Pieces.Length, plan.TooLong.Count());
+    }
+
+    [Fact]
+    public void Prices_turn_the_plan_to_the_cheaper_boards()
+    {
+        var model = s_garden.Value;
+        PriceList Of(double two, double twelve) => new([
+            new BoardPrice("treated", "2x6", 8 * 0.3048, two), new BoardPrice("treated", "2x6", 12 * 0.3048, twelve)]);
+        ImmutableArray<Piece> boards = [.. model.Pieces.Where(p => p.Section is "2x6" && p.Stock is "treated")];
+        var cheapShort = StockPlanner.Plan(boards, model.Parameters, Of(5, 90)).Jobs.Single();
+        var cheapLong = StockPlanner.Plan(boards, model.Parameters, Of(90, 5)).Jobs.Single();
+        Assert.True(cheapShort.ByPrice);
+        Assert.All(cheapShort.Boards, b => Assert.Equal(8 * 0.3048, b.Length, RoundOff));
+        Assert.All(cheapLong.Boards, b => Assert.Equal(12 * 0.3048, b.Length, RoundOff));
+        Assert.Equal(cheapShort.Boards.Length * 5, cheapShort.Total, RoundOff);
+        Assert.Equal(cheapShort.Total, cheapShort.Boards.Sum(b => b.Price!.Value), RoundOff);
+    }
+
+    [Fact]
+    public void Many_lengths_are_planned_in_classes_and_the_bound_stays_a_bound()
+    {
+        var parameters = Bridges.Read(Bridges.Garden);
+        var like = s_garden.Value.Pieces.First(p => p.Section is "1x4");
+        ImmutableArray<Piece> pieces =
+        [
+            .. Enumerable.Range(0, 200).Select(i => like with
+            {
+                Mark = $"R{i}",
+                BlankLength = 0.7 + (0.0031 * i),
+                Occurrences = [like.Occurrences[0] with { Id = $"B{i}/rail" }],
+            }),
+        ];
+        var job = StockPlanner.Plan(pieces, parameters, null).Jobs.Single();
+        Assert.Equal(200, job.Boards.Sum(b => b.Pieces.Length));
+        Assert.InRange(job.Total, job.Bound, job.Bound * 1.06);
+        var wood = pieces.Sum(p => p.BlankLength);
+        Assert.InRange(job.Bound, wood, job.Total);
+    }
+}
