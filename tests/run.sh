@@ -23,6 +23,7 @@ need ogrinfo gdal-bin
 need pdftoppm poppler-utils
 need python3 python3
 python3 -c 'import ezdxf' 2>/dev/null || need no-such-command-ezdxf python3-ezdxf
+python3 -c 'import scipy' 2>/dev/null || /usr/bin/python3 -c 'import scipy' 2>/dev/null || need no-such-command-scipy python3-scipy
 
 npm ci --prefix tests/referees --no-audit --no-fund --loglevel=error
 
