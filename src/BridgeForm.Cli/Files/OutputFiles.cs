@@ -3,6 +3,7 @@ using System.Text;
 using BridgeForm.Output;
 using BridgeForm.Output.Dxf;
 using BridgeForm.Output.Gltf;
+using BridgeForm.Output.Preview;
 using BridgeForm.Output.Profiles;
 using BridgeForm.Output.Report;
 using BridgeForm.Output.Router;
@@ -23,6 +24,11 @@ internal static class OutputFiles
         if (kinds.Contains("model"))
         {
             output.Write("model.glb", stream => GltfWriter.Write(model, solid => solid.Triangulate(), stream));
+        }
+
+        if (kinds.Contains("preview"))
+        {
+            output.Write("preview.html", stream => PreviewWriter.Write(model, solid => solid.Triangulate(), stream));
         }
 
         if (kinds.Contains("profiles"))
