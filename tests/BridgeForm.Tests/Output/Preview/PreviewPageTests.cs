@@ -16,7 +16,7 @@ public sealed class PreviewPageTests(PreviewPage page) : IClassFixture<PreviewPa
 
     [Fact]
     public void Every_check_of_the_script_is_asked_for() =>
-        Assert.Empty(page.Names.Except(Checks.Select(row => (string)row[0]), StringComparer.Ordinal));
+        Assert.Empty(page.Names.Except(Checks.Cast<object[]>().Select(row => (string)row[0]), StringComparer.Ordinal));
 
     /// <summary>Builds the bundle anew from its TypeScript and compares it, byte by byte, with the one that is embedded.</summary>
     [Fact]
