@@ -34,7 +34,7 @@ internal static class BaseCases
         var length = (layout.Poses[bay].Node - layout.Poses[bay - 1].Node).Length;
         cases.Add(new("empty", dead, LoadDuration.Dead));
         var area = AreaLoad.Of(parameters.Loads);
-        var total = area.Pressure * 2 * DeckEdge.Of(parameters) * length;
+        var total = area.Pressure * DeckWidth.BetweenPosts(parameters) * length;
         var foot = parameters.Frames.Post.Foot;
         var full = dead.Plus(spreads: [new(-foot, foot, total)]);
         cases.Add(new(area.Name + " load", full, area.Duration));
@@ -108,6 +108,6 @@ internal static class BaseCases
         yield return ("point load in the middle", 0);
         yield return (
             "point load at the edge",
-            NodeLoads.PatchFromMiddle(2 * DeckEdge.Of(parameters), parameters.Loads.PointEdge, parameters.Loads.PointPatch));
+            NodeLoads.PatchFromMiddle(DeckWidth.BetweenPosts(parameters), parameters.Loads.PointEdge, parameters.Loads.PointPatch));
     }
 }

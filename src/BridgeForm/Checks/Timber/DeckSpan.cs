@@ -143,7 +143,7 @@ internal sealed record DeckSpan
         var patch = parameters.Loads.PointPatch;
         if (stringer.Count == 2)
         {
-            var outwards = NodeLoads.PatchFromMiddle(2 * DeckEdge.Of(parameters), parameters.Loads.PointEdge, patch);
+            var outwards = NodeLoads.PatchFromMiddle(DeckWidth.BetweenPosts(parameters), parameters.Loads.PointEdge, patch);
             return (Math.Min(1, 0.5 + (outwards / apart)), "patch at the edge, between two stringers by statics");
         }
 

@@ -1,3 +1,5 @@
+using BridgeForm.Frames;
+
 namespace BridgeForm.Checks;
 
 /// <summary>What the keeper at a channel must hold down.</summary>
@@ -67,7 +69,7 @@ internal static class KeeperUplift
         var layout = context.Layout;
         var bay = BaseCases.Bay(layout, longest: true);
         var length = (layout.Poses[bay].Node - layout.Poses[bay - 1].Node).Length;
-        var width = 2 * DeckEdge.Of(context.Parameters);
+        var width = DeckWidth.BetweenPosts(context.Parameters);
         var lift = Math.Max(0, (pressure * width * length / 2) - rope);
         return Outcome.ForEngineer(
             DeclaredWind,
