@@ -21,7 +21,11 @@ public sealed class PotentialEnergyTests
                 var span = bay * bays;
                 var design = DesignState.Find(RopeSamples.Footbridge with
                 {
-                    Span = span, Rise = rise * span, Sag = sag * span, Spacing = null, Bays = bays,
+                    Span = span,
+                    Rise = rise * span,
+                    Sag = sag * span,
+                    Spacing = null,
+                    Bays = bays,
                 });
                 return LoadCaseRequest.At(design, (live[19] / 100) - 15) with
                 {

@@ -146,7 +146,9 @@ public sealed class RopeWorkTests
 
         var bare = LoadCaseSolver.Find(LoadCaseRequest.At(model.Rope, 0) with
         {
-            UnstressedLengths = [model.Rope.UnstressedLength()], Loads = [0, 0], Start = null,
+            UnstressedLengths = [model.Rope.UnstressedLength()],
+            Loads = [0, 0],
+            Start = null,
         });
         var sight = model.Hoisting.First(r => Math.Abs(r.Temperature - model.Parameters.Site.ReferenceTemperature) < 1e-9).Sight;
         double[] above = [.. Enumerable.Range(0, 2001).Select(i => bare.Nodes[^1].X * i / 2000).Select(x => bare.HeightAt(x) - (slope * x) + sight)];
