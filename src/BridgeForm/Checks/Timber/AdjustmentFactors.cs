@@ -74,12 +74,12 @@ internal static class AdjustmentFactors
             ? 1
             : (size.Width, size.Thickness < 4) switch
             {
-                (< 4, _) => 1.0,
+                ( < 4, _) => 1.0,
                 (4, true) => 1.1,
                 (4, false) => 1.0,
                 (5, true) => 1.1,
-                (<= 8, true) => 1.15,
-                (<= 8, false) => 1.05,
+                ( <= 8, true) => 1.15,
+                ( <= 8, false) => 1.05,
                 (_, true) => 1.2,
                 (_, false) => 1.1,
             };

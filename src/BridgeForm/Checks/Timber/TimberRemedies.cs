@@ -11,6 +11,9 @@ internal static class TimberRemedies
     private const double Shortest = 0.1;
     private const double Step = 0.001;
 
+    // Two boards' ends and their gap need more than 1-1/2 in to lie and be screwed on. Common practice, no source.
+    private const double ThinnestBase = 3;
+
     /// <summary>Empty when no check of boards and bases fails.</summary>
     public static ImmutableArray<Remedy> Of(CheckContext context, ImmutableArray<CheckResult> checks)
     {
@@ -53,7 +56,7 @@ internal static class TimberRemedies
     {
         var passing = Lumber.Names
             .Select(name => SectionReader.Read(name).Section!)
-            .Where(s => s.NominalThickness is >= 2 and <= 4 && s.Width > context.Parameters.Frames.Channel.Depth)
+            .Where(s => s.NominalThickness is >= ThinnestBase and <= 4 && s.Width > context.Parameters.Frames.Channel.Depth)
             .OrderBy(s => s.Width * s.Thickness)
             .FirstOrDefault(s => Passes(context, s));
         return passing is null

@@ -18,7 +18,7 @@ public sealed class RopeChecksTests
         Assert.Equal(CheckStatus.Pass, check.Status);
         Assert.Contains("8467 lbf", check.Detail, StringComparison.Ordinal);
         Assert.Contains("from memory", check.Source, StringComparison.Ordinal);
-        Assert.DoesNotContain(model.Remedies, r => r.CheckId == "rope-strength");
+        Assert.DoesNotContain(model.Remedies, r => r.CheckId is "rope-strength");
     }
 
     [Theory]
