@@ -98,6 +98,6 @@ public sealed partial class PreviewWriterTests
         return page[from..page.IndexOf("</script>", from, StringComparison.Ordinal)];
     }
 
-    [GeneratedRegex("<(script|style)[^>]*>.*?</\\1>|<!--.*?-->", RegexOptions.Singleline)]
+    [GeneratedRegex("<script[^>]*>.*?</script>|<style>.*?</style>|<!--.*?-->", RegexOptions.Singleline | RegexOptions.NonBacktracking)]
     private static partial Regex NotMarkup();
 }
