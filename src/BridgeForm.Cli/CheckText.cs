@@ -27,8 +27,10 @@ internal static class CheckText
             WriteCheck(output, check);
         }
 
+        RemedyText.WriteRemedies(output, model);
         if (!quiet)
         {
+            RemedyText.WriteCautions(output, model);
             output.WriteLine();
             Columns.Wrapped(output, Caution.Text, "");
         }
@@ -36,7 +38,7 @@ internal static class CheckText
 
     private static IEnumerable<CheckResult> WorstFirst(BridgeModel model) => model.Checks
         .OrderBy(c => Order(c.Status))
-        .ThenByDescending(c => c.Ratio ?? double.PositiveInfinity);
+        .ThenByDescending(c => c.Ratio ?? (c.Status == CheckStatus.Pass ? 0 : double.PositiveInfinity));
 
     private static string Summary(BridgeModel model)
     {

@@ -55,7 +55,7 @@ public static class Bridge
             Cases = work.Cases,
             Checks = checks,
             Ropework = work,
-            Remedies = Remedies.Of(parameters, checks),
+            Remedies = [.. Remedies.Of(parameters, checks), .. TimberRemedies.Of(context, checks)],
             StockPlan = stock,
         };
         return true;

@@ -64,6 +64,7 @@ internal static class OutputFiles
         if (kinds.Contains("tables"))
         {
             WriteText(output, "cut-list.csv", CutList.Csv(model, units));
+            WriteText(output, "hoisting.csv", HoistingSheet.Csv(model, units, new QuantityText(model.Parameters.Units).Temperature));
             WriteText(output, "rope-marks.csv", RopeMarks.Csv(model, units with { Length = new QuantityText(model.Parameters.Units).Length }));
             WriteText(output, "stock-plan.csv", StockPlanTable.Csv(model, units));
             WriteText(output, "treatment.csv", TreatmentTable.Csv(model, units));

@@ -42,6 +42,8 @@ public static class AllChecks
         .. ChannelMouths.Declared,
         KeeperStrap.Declared,
         .. ContactChecks.Declared,
+        .. RopeDeclarations.All,
+        Stocking.StockLengthCheck.Declared,
     ];
 
     /// <summary>Runs them all.</summary>

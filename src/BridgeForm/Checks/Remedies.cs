@@ -59,7 +59,7 @@ public static class Remedies
 
     private static Remedy Rope(BridgeParameters parameters)
     {
-        var passing = SameMake(parameters.Ropes.Rope).FirstOrDefault(r => Passes(With(parameters, r)));
+        var passing = RopeTable.Thicker(parameters.Ropes.Rope).FirstOrDefault(r => Passes(With(parameters, r)));
         return passing is null
             ? new Remedy(RopeStrength.Id, "Preliminary: no thicker rope of this make in the table passes at this sag.")
             : new Remedy(
@@ -84,17 +84,6 @@ public static class Remedies
                 $"Preliminary: with this rope a sag of {words.Length(sag)} ({Quantities.QuantityText.Share(sag / span)} of the span) is the least that passes. The deck gets steeper with it.",
                 Length: sag)
             : new Remedy(RopeStrength.Id, "Preliminary: this rope passes at no sag up to 30 % of the span.");
-    }
-
-    private static IEnumerable<RopeProperties> SameMake(RopeProperties rope)
-    {
-        var cut = rope.Name.LastIndexOf('-');
-        var make = cut < 0 ? rope.Name : rope.Name[..(cut + 1)];
-        return RopeTable.Keys
-            .Where(k => k.LastIndexOf('-') + 1 == make.Length && k.StartsWith(make, StringComparison.Ordinal))
-            .Select(k => RopeTable.TryFind(k, out var found) ? found : null)
-            .OfType<RopeProperties>()
-            .Where(r => r.Diameter > rope.Diameter);
     }
 
     // Channels keep their clearance: they grow as the rope does.

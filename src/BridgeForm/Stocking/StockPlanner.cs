@@ -19,7 +19,22 @@ public static class StockPlanner
     /// <param name="pieces">Pieces of the bridge.</param>
     /// <param name="parameters">Lengths on sale, kerf, trim, offcut.</param>
     /// <param name="prices">The user's price list; null for none.</param>
-    public static StockPlan Plan(ImmutableArray<Piece> pieces, BridgeParameters parameters, PriceList? prices)
+    /// <param name="shareMitres">Neighbours on a board with equal mitre and bevel where they touch share one cut.</param>
+    public static StockPlan Plan(
+        ImmutableArray<Piece> pieces, BridgeParameters parameters, PriceList? prices, bool shareMitres = false)
+    {
+        var plan = PlanSawn(pieces, parameters, prices);
+        if (!shareMitres)
+        {
+            return plan;
+        }
+
+        var byMark = pieces.ToDictionary(p => p.Mark, StringComparer.Ordinal);
+        return new StockPlan(
+            [.. plan.Jobs.Select(j => j with { Boards = [.. j.Boards.Select(b => SharedMitres.Of(b, byMark, parameters.Shop))] })]);
+    }
+
+    private static StockPlan PlanSawn(ImmutableArray<Piece> pieces, BridgeParameters parameters, PriceList? prices)
     {
         var jobs = ImmutableArray.CreateBuilder<StockJob>();
         var boards = 0;

@@ -41,10 +41,10 @@ internal static class GuardOpenings
         var layout = context.Layout;
         var ladder = Ladder(layout, bay);
         var along = layout.Deck.Direction(bay);
+        var surface = layout.Deck.Points[bay] + (layout.Parameters.Deck.Thickness * Vector3d.UnitZ.Cross(along));
         foreach (var place in Ends(layout, bay))
         {
             var across = Plane.Through(place, along);
-            var surface = layout.Deck.Points[bay] + (layout.Parameters.Deck.Thickness * Vector3d.UnitZ.Cross(along));
             for (var i = 1; i < ladder.Count; i++)
             {
                 var (below, above) = (ladder[i - 1], ladder[i]);
@@ -58,7 +58,7 @@ internal static class GuardOpenings
     }
 
     /// <summary>Deck's edge, rails from below, cap: of the right side.</summary>
-    private static List<Member> Ladder(BridgeLayout layout, int bay) =>
+    public static List<Member> Ladder(BridgeLayout layout, int bay) =>
     [
         Edge(layout, bay),
         .. GuardRails.Of(layout, bay, Side.Right),
@@ -83,16 +83,18 @@ internal static class GuardOpenings
         return board with { Placement = placement, Shape = new CutStock(strip, strip, board.Shape.Near, board.Shape.Far) };
     }
 
+    /// <summary>
+    /// Where a cut across the bay first and last meets its deck or its cap: the frames lean, and at an end frame the parts
+    /// run on. Between them the parts are straight, so that the widest place is one of the two.
+    /// </summary>
     private static IEnumerable<Vector3d> Ends(BridgeLayout layout, int bay)
     {
         var overrun = layout.Parameters.Frames.Post.Section.Thickness / 2;
+        var along = layout.Deck.Direction(bay);
         var (near, far) = (layout.Poses[bay - 1], layout.Poses[bay]);
-        var (from, to) = (layout.Caps.Points[bay - 1], layout.Caps.Points[bay]);
-        yield return near.IsEnd ? from - (overrun * near.Along) : from;
-        yield return far.IsEnd ? to + (overrun * far.Along) : to;
-
-        // The frames lean: deck and cap meet their mid-planes at different places.
-        yield return near.Node;
-        yield return far.Node;
+        var first = near.IsEnd ? layout.Caps.Points[bay - 1] - (overrun * near.Along) : layout.Caps.Points[bay - 1];
+        var last = far.IsEnd ? layout.Caps.Points[bay] + (overrun * far.Along) : layout.Caps.Points[bay];
+        yield return along.Dot(first) < along.Dot(near.Node) ? first : near.Node;
+        yield return along.Dot(last) > along.Dot(far.Node) ? last : far.Node;
     }
 }

@@ -17,7 +17,7 @@ internal static class CrossSections
         Span<(double U, double V)> second = stackalloc (double, double)[4];
         Cut(a, across, u, v, first);
         Cut(b, across, u, v, second);
-        return Math.Min(Nearest(first, second), Nearest(second, first));
+        return Math.Sqrt(Math.Min(Nearest(first, second), Nearest(second, first)));
     }
 
     /// <summary>The corner of a stick, in a plane across it, that lies furthest in a direction of the world.</summary>
@@ -60,7 +60,7 @@ internal static class CrossSections
         return (u, normal.Cross(u));
     }
 
-    /// <summary>Smallest distance from a corner of the first outline to an edge of the second.</summary>
+    /// <summary>Square of the smallest distance from a corner of the first outline to an edge of the second.</summary>
     private static double Nearest(ReadOnlySpan<(double U, double V)> corners, ReadOnlySpan<(double U, double V)> outline)
     {
         var nearest = double.PositiveInfinity;
@@ -79,6 +79,7 @@ internal static class CrossSections
     {
         double du = b.U - a.U, dv = b.V - a.V;
         var s = Math.Clamp((((p.U - a.U) * du) + ((p.V - a.V) * dv)) / ((du * du) + (dv * dv)), 0, 1);
-        return double.Hypot(p.U - a.U - (s * du), p.V - a.V - (s * dv));
+        double u = p.U - a.U - (s * du), v = p.V - a.V - (s * dv);
+        return (u * u) + (v * v);
     }
 }

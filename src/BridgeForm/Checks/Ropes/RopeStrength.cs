@@ -37,6 +37,6 @@ internal static class RopeStrength
     }
 
     private static string Source(RopeParameters ropes) =>
-        $"strength: {ropes.Rope.Source}; ends: {ropes.TerminationSource ?? "no source given"}; safety factor {CheckWords.Plain(ropes.SafetyFactor)} "
+        $"strength: {ropes.Rope.Source}; ends: {ropes.TerminationSource ?? "efficiency of the project file (TM 5-3810-305-10 table 4: 80 % for clips)"}; safety factor {CheckWords.Plain(ropes.SafetyFactor)} "
         + "of the project file (Nepal trail bridges at least 3, from memory; 5 is common practice of rigging, no source)";
 }

@@ -25,7 +25,7 @@ internal sealed record AdjustedValue(string Symbol, double Reference, ImmutableA
     /// <summary><c>Fb' = 1350 psi × CD 1.6 × CM 0.85 = 1836 psi</c>.</summary>
     public string Text(CheckWords words) =>
         $"{Symbol}' = {words.Stress(Reference)}"
-        + string.Concat(Factors.Select(f => $" × {f.Symbol} {f.Value.ToString("0.###", CultureInfo.InvariantCulture)}"))
+        + string.Concat(Factors.Select(f => $" × {f.Symbol} {f.Value.ToString("0.0##", CultureInfo.InvariantCulture)}"))
         + $" = {words.Stress(Value)}";
 
     /// <summary>Where the value and each of its factors come from.</summary>

@@ -13,7 +13,7 @@ internal static class AdjustmentFactors
 
     /// <summary>CD.</summary>
     public static Factor Duration(LoadDuration load) => new(
-        "CD", load.Factor, $"NDS Table 2.3.2, {load.Name} (from memory); never 2.0 for treated wood");
+        "CD", load.Factor, $"NDS Table 2.3.2, {load.Name} (from memory)");
 
     /// <summary>CM on bending; <paramref name="withSize"/> is Fb·CF.</summary>
     public static Factor WetBending(NominalSize size, double withSize) => size.IsTimber

@@ -36,15 +36,15 @@ internal static class BaseCases
         var area = AreaLoad.Of(parameters.Loads);
         var total = area.Pressure * 2 * DeckEdge.Of(parameters) * length;
         var foot = parameters.Frames.Post.Foot;
-        var full = dead with { Spreads = dead.Spreads.Add(new(-foot, foot, total)) };
+        var full = dead.Plus(spreads: [new(-foot, foot, total)]);
         cases.Add(new(area.Name + " load", full, area.Duration));
         cases.Add(new(
             area.Name + " load on the right half",
-            dead with { Spreads = dead.Spreads.Add(new(0, foot, total / 2)) },
+            dead.Plus(spreads: [new(0, foot, total / 2)]),
             area.Duration));
         foreach (var (name, at) in Places(parameters))
         {
-            cases.Add(new(name, dead with { Forces = dead.Forces.Add(new(at, parameters.Loads.PointForce)) }, LoadDuration.Live));
+            cases.Add(new(name, dead.Plus([new(at, parameters.Loads.PointForce)]), LoadDuration.Live));
         }
 
         foreach (var push in GuardPush.Of(context))
@@ -92,18 +92,15 @@ internal static class BaseCases
         var (down, outward) = (frame.BraceDown(push), frame.BraceOut(push));
 
         // Level forces on the base's top turn it about its axis; so do the ropes, below the axis.
-        return beam with
-        {
-            Forces = [.. beam.Forces, new(frame.BraceFoot, down), new(frame.PostFoot, -down)],
-            Couples =
+        return beam.Plus(
+            [new(frame.BraceFoot, down), new(frame.PostFoot, -down)],
+            couples:
             [
-                .. beam.Couples,
                 new(frame.BraceFoot, -half * outward),
                 new(frame.PostFoot, -half * (push - outward)),
                 new(beam.Support, -middle * push / 2),
                 new(-beam.Support, -middle * push / 2),
-            ],
-        };
+            ]);
     }
 
     private static IEnumerable<(string Name, double At)> Places(BridgeParameters parameters)

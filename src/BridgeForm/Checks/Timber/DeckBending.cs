@@ -17,27 +17,28 @@ internal static class DeckBending
     ];
 
     /// <summary>Of the deck's members.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Of(CheckContext context) =>
+        DeckSpan.Of(context).SelectMany(beam => Of(context, beam));
+
+    /// <summary>Of one member.</summary>
+    public static IEnumerable<CheckResult> Of(CheckContext context, DeckSpan beam)
     {
         var words = context.People();
-        foreach (var beam in DeckSpan.Of(context))
+        var values = LumberValues.Find(context.Parameters, beam.Stock, beam.Section);
+        foreach (var load in DeckLoad.Of(context, beam))
         {
-            var values = LumberValues.Find(context.Parameters, beam.Stock, beam.Section);
-            foreach (var load in DeckLoad.Of(context, beam))
-            {
-                var span = beam.Span.Length;
-                var dead = beam.Dead * span * span / 8;
-                var worst = Governing.Of(dead, load.Moment.Value, load.Duration);
-                var stress = worst.Effect / beam.Bends.Modulus;
-                yield return WoodCheck.Stress(
-                    Declared.Single(d => DeckKinds.IsFor(d, beam.Kind, "bending", load.Name)),
-                    words,
-                    stress,
-                    beam.Bending(values, worst.Duration),
-                    $"{beam.Section.Name}, L = {words.Length(span)} ({beam.Span.Where}): M = {words.Moment(dead)} dead + {words.Moment(load.Moment.Value)} "
-                    + $"({load.Moment.How}); fb = {words.Moment(worst.Effect)} / {words.Modulus(beam.Bends.Modulus)} = {words.Stress(stress)}",
-                    LumberValues.Missing(context.Parameters, beam.Stock, beam.Section));
-            }
+            var span = beam.Span.Length;
+            var dead = beam.Dead * span * span / 8;
+            var worst = Governing.Of(dead, load.Moment.Value, load.Duration);
+            var stress = worst.Effect / beam.Bends.Modulus;
+            yield return WoodCheck.Stress(
+                Declared.Single(d => DeckKinds.IsFor(d, beam.Kind, "bending", load.Name)),
+                words,
+                stress,
+                beam.Bending(values, worst.Duration),
+                $"{beam.Section.Name}, L = {words.Length(span)} ({beam.Span.Where}): M = {words.Moment(dead)} dead + {words.Moment(load.Moment.Value)} "
+                + $"({load.Moment.How}); fb = {words.Moment(worst.Effect)} / {words.Modulus(beam.Bends.Modulus)} = {words.Stress(stress)}",
+                LumberValues.Missing(context.Parameters, beam.Stock, beam.Section));
         }
     }
 }

@@ -32,14 +32,15 @@ internal static class DeckDeflection
     ];
 
     /// <summary>Of the deck's members.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Of(CheckContext context) =>
+        DeckSpan.Of(context).SelectMany(beam => Of(context, beam));
+
+    /// <summary>Of one member.</summary>
+    public static IEnumerable<CheckResult> Of(CheckContext context, DeckSpan beam)
     {
-        foreach (var beam in DeckSpan.Of(context))
-        {
-            var loads = DeckLoad.Of(context, beam);
-            yield return Check(context, beam, loads[0], "area", AreaSource, CheckStatus.Fail);
-            yield return Check(context, beam, loads[1..].MaxBy(l => l.Sink.Value(1))!, "point", PointSource, CheckStatus.Warn);
-        }
+        var loads = DeckLoad.Of(context, beam);
+        yield return Check(context, beam, loads[0], "area", AreaSource, CheckStatus.Fail);
+        yield return Check(context, beam, loads[1..].MaxBy(l => l.Sink.Value(1))!, "point", PointSource, CheckStatus.Warn);
     }
 
     private static CheckResult Check(

@@ -53,11 +53,15 @@ internal static class GuardPost
             axial.Ratio,
             1,
             "1",
-            $"{Standard}; {GuardPush.Source}; {allowed.Sources}; {axial.Sources}",
+            $"{Standard}; {GuardPush.Source}; {Once(allowed.Sources, axial.Sources)}",
             $"{push.Name}, {words.Length(frame.Top)} above the base, brace at {words.Length(frame.Joint)}: M = {words.Pounds(Math.Abs(push.Force))} × "
             + $"{words.Length(frame.Top - frame.Joint)} = {words.Moment(moment)}; fb = M / {words.Modulus(section.Modulus)} = {words.Stress(bending)}; "
             + $"{allowed.Text(words)}; {axial.Text}");
     }
+
+    /// <summary>Two lists of sources with what both say said once.</summary>
+    private static string Once(string first, string second) =>
+        string.Join("; ", first.Split("; ").Concat(second.Split("; ")).Distinct(StringComparer.Ordinal));
 
     private static (double Ratio, string Text, string Sources) Pulled(
         CheckWords words, LumberValues values, RectangularSection section, double pull, double bending, AdjustedValue allowed)

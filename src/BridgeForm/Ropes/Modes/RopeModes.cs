@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace BridgeForm.Ropes.Modes;
 
 /// <summary>
@@ -32,7 +30,7 @@ public sealed record RopeModes
     /// <summary>Irvine's λ².</summary>
     public required double LambdaSquared { get; init; }
 
-    /// <summary>Mass per metre of span on one rope, the rope included, kg/m.</summary>
+    /// <summary>Mass per metre of span between the outermost frames' half bays on one rope, the rope included, kg/m.</summary>
     public required double MassPerLength { get; init; }
 
     /// <summary>Horizontal tension, newtons.</summary>
@@ -53,8 +51,9 @@ public sealed record RopeModes
         if (LowestModes.Of(InPlane(shape), twice) is not { } plane || LowestModes.Of(Sideways(shape), masses) is not { } side)
             return null;
         var symmetric = plane.FirstOrDefault(m => Parity(m) > 0) ?? plane[0];
-        var (span, total) = (shape.Nodes[^1].X, shape.TotalLoad() / SteelRope.StandardGravity);
-        var (h, perLength) = (shape.Horizontal, total / span);
+        // Half a bay next to each support rests on it.
+        var swinging = ((shape.Nodes[^1].X + shape.Nodes[^2].X) - (shape.Nodes[0].X + shape.Nodes[1].X)) / 2;
+        var (span, h, perLength) = (shape.Nodes[^1].X, shape.Horizontal, masses.Sum() / swinging);
         return new RopeModes
         {
             Case = id,

@@ -71,7 +71,7 @@ public sealed class RouterBoardTests
     {
         var board = s_model.StockPlan.Boards.First(b => RouterBoard.Of(b, s_pieces, s_model.Parameters.Shop).Reason is null);
         var with = RouterBoard.Of(board, s_pieces, s_model.Parameters.Shop).Sheet()!.Entities.Where(e => e.Layer is "TAB-3.0MM").ToList();
-        Assert.Equal(2 * board.Pieces.Length, with.Count);
+        Assert.Equal(board.Pieces.Length + 1, with.Count);
         var without = RouterBoard.Of(board, s_pieces, s_model.Parameters.Shop with { Tabs = false }).Sheet()!;
         Assert.DoesNotContain(without.Entities, e => e.Layer.StartsWith("TAB", StringComparison.Ordinal));
         Assert.DoesNotContain(without.Layers, l => l.Name.StartsWith("TAB", StringComparison.Ordinal));
