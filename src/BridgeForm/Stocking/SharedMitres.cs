@@ -39,7 +39,7 @@ internal static class SharedMitres
         while (left.Count > 0)
         {
             var (next, shares) = Next(left, pieces, last);
-            left.Remove(next);
+            left.RemoveAll(p => string.Equals(p.Id, next.Id, StringComparison.Ordinal));
             var piece = pieces[next.Mark];
             var saved = shares ? Saving(piece, last!.Value, shop.Kerf) : 0;
             at -= saved;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using BridgeForm.Checks;
 using BridgeForm.Contacts;
 using BridgeForm.Frames;

@@ -1,5 +1,3 @@
-using BridgeForm.Frames;
-
 namespace BridgeForm.Checks;
 
 /// <summary>Full section of a base and what the channel leaves of it. Metres.</summary>

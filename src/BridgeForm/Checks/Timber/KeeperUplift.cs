@@ -1,5 +1,3 @@
-using BridgeForm.Project;
-
 namespace BridgeForm.Checks;
 
 /// <summary>What the keeper at a channel must hold down.</summary>

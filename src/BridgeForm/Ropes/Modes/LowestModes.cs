@@ -20,8 +20,10 @@ internal static class LowestModes
     private const int Wanted = 4;
     private const int MaxRounds = 200;
 
-    // Frequencies have settled when their squares move by less than this share: six digits more than they are worth.
+    // Frequencies have settled when their squares move by less than this share: more digits than they are worth. In long
+    // bridges round-off may stop them earlier: then they have when they move by little and by no less than before.
     private const double Settled = 1e-11;
+    private const double Little = 1e-6;
 
     /// <summary>The lowest modes, slowest first; null when the rope is not stiff against every displacement.</summary>
     /// <param name="stiffness">K, N/m.</param>
@@ -33,12 +35,14 @@ internal static class LowestModes
         var trials = Math.Min(Trials, masses.Length);
         var shapes = Start(masses.Length, trials);
         double[] before = [];
+        var moved = double.PositiveInfinity;
         for (var round = 0; round < MaxRounds; round++)
         {
             (var squares, shapes) = Round(factor, masses, shapes);
-            if (IsSettled(before, squares))
+            var moves = round == 0 ? moved : Move(before, squares);
+            if (moves <= Settled || (moves <= Little && moves >= moved))
                 return Modes(squares, shapes);
-            before = squares;
+            (before, moved) = (squares, moves);
         }
 
         return Modes(before, shapes);
@@ -46,15 +50,16 @@ internal static class LowestModes
 
     private static (double[] Squares, double[][] Shapes) Round(BandedMatrix factor, double[] masses, double[][] shapes)
     {
-        double[][] forces = [.. shapes.Select(x => x.Select((v, i) => v * masses[i]).ToArray())];
-        double[][] moved = [.. forces.Select(factor.Solve)];
         var n = shapes.Length;
+        var (forces, moved, weighted) = (new double[n][], new double[n][], new double[n][]);
         for (var i = 0; i < n; i++)
         {
+            forces[i] = Times(shapes[i], masses);
+            moved[i] = factor.Solve(forces[i]);
             // Of equal size, so that the small problem keeps its digits.
-            var size = Math.Sqrt(moved[i].Select((v, d) => v * v * masses[d]).Sum());
-            moved[i] = [.. moved[i].Select(v => v / size)];
-            forces[i] = [.. forces[i].Select(v => v / size)];
+            var size = 1 / Math.Sqrt(Dot(moved[i], Times(moved[i], masses)));
+            (forces[i], moved[i]) = (Scaled(forces[i], size), Scaled(moved[i], size));
+            weighted[i] = Times(moved[i], masses);
         }
 
         var (k, m) = (new DenseMatrix(n), new DenseMatrix(n));
@@ -63,7 +68,7 @@ internal static class LowestModes
             for (var j = 0; j <= i; j++)
             {
                 k[i, j] = k[j, i] = Dot(moved[i], forces[j]);
-                m[i, j] = m[j, i] = moved[i].Select((v, d) => v * moved[j][d] * masses[d]).Sum();
+                m[i, j] = m[j, i] = Dot(moved[i], weighted[j]);
             }
         }
 
@@ -97,12 +102,27 @@ internal static class LowestModes
             Enumerable.Range(1, size).Select(i => Math.Sin(Math.PI * t * i / (size + 1)) + (i % trials == t - 1 ? 1 : 0)).ToArray()),
     ];
 
-    private static bool IsSettled(double[] before, double[] now) =>
-        before.Length == now.Length
-        && before.Zip(now).Take(Wanted).All(p => Math.Abs(p.Second - p.First) <= Settled * Math.Abs(p.Second));
+    private static double Move(double[] before, double[] now) =>
+        before.Zip(now).Take(Wanted).Max(p => Math.Abs(p.Second - p.First) / Math.Abs(p.Second));
 
     private static ImmutableArray<Mode> Modes(double[] squares, double[][] shapes) =>
         [.. squares.Zip(shapes, (s, x) => new Mode(Math.Sqrt(Math.Max(0, s)) / (2 * Math.PI), [.. x]))];
+
+    private static double[] Times(double[] a, double[] b)
+    {
+        var product = new double[a.Length];
+        for (var i = 0; i < a.Length; i++)
+            product[i] = a[i] * b[i];
+        return product;
+    }
+
+    private static double[] Scaled(double[] a, double factor)
+    {
+        var scaled = new double[a.Length];
+        for (var i = 0; i < a.Length; i++)
+            scaled[i] = a[i] * factor;
+        return scaled;
+    }
 
     private static double Dot(double[] a, double[] b)
     {
