@@ -2,7 +2,6 @@ using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using BridgeForm.Output.Preview;
-using BridgeForm.Solids;
 
 namespace BridgeForm.Tests.Output.Preview;
 
