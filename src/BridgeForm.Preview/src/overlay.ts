@@ -52,7 +52,7 @@ export function buildOverlay(svg: SVGSVGElement): Overlay {
       add('polygon', { points: `${a.x},${a.y} ${corner(0.3)} ${corner(-0.3)}`, fill: overlay.ink });
     },
     tag: (at, lines, anchor) => {
-      const width = Math.max(...lines.map((t, i) => t.length * (i === 0 ? FONT * 0.59 : FONT * 0.5))) + 10;
+      const width = Math.max(...lines.map((t, i) => t.length * (i === 0 ? FONT * 0.63 : FONT * 0.53))) + 10;
       const height = lines.length * (FONT + 3) + 5;
       const x = anchor === 'start' ? at.x : anchor === 'end' ? at.x - width : at.x - width / 2;
       const box = { x, y: at.y - height / 2, width, height };

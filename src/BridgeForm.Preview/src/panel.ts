@@ -21,40 +21,37 @@ export function writePanel(view: BridgeView): void {
     option('', 'nothing chosen'), ...view.pieces.map((p) => option(p.mark, `${p.mark} – ${p.role}, ${p.quantity} of them`)));
 }
 
-const STATUS: Record<CheckView['status'], string> = {
-  pass: 'Holds', warn: 'Look again', fail: 'Does not hold', engineer: 'For an engineer',
-};
-
 function writeChecks(checks: CheckView[]): void {
-  const count = (status: CheckView['status']): number => checks.filter((c) => c.status === status).length;
-  const parts = [
-    count('fail') > 0 ? `${count('fail')} do not hold` : 'none fails',
-    count('warn') > 0 ? `${count('warn')} to look at again` : '',
-    count('engineer') > 0 ? `${count('engineer')} for an engineer` : '',
-  ].filter((text) => text !== '');
-  byId('check-sum').textContent = `${checks.length} checks of the geometry: ${parts.join(', ')}.`;
-  const failing = checks.filter((c) => c.status === 'fail').map((c) => c.title.toLowerCase());
+  const failing = checks.filter((c) => c.status === 'fail');
   byId('fails').hidden = failing.length === 0;
-  byId('fails').textContent = `Does not hold: ${failing.join('; ')}. See the checks.`;
-  const order: CheckView['status'][] = ['fail', 'engineer', 'warn', 'pass'];
-  const items = (list: CheckView[]): HTMLLIElement[] => list.map((c) => {
-    const item = element('li', '');
-    item.append(element('span', `${STATUS[c.status]}: `, `status ${c.status}`), c.title, element('small', c.detail), element('small', `Source: ${c.source}`));
-    return item;
-  });
-  const sorted = [...checks].sort((a, b) => order.indexOf(a.status) - order.indexOf(b.status));
-  byId('checks').replaceChildren(...items(sorted.filter((c) => c.status !== 'pass')));
-  const held = sorted.filter((c) => c.status === 'pass');
-  if (held.length > 0) {
+  byId('fails').textContent = `Does not hold: ${failing.map((c) => c.title.toLowerCase()).join('; ')}. See the checks.`;
+  const groups = ORDER.map((status) => ({ status, list: checks.filter((c) => c.status === status) })).filter((g) => g.list.length > 0);
+  byId('check-sum').textContent = `${checks.length} checks: ${groups.map((g) => GROUP[g.status](g.list.length)).join(', ')}.`;
+  byId('checks').replaceChildren(...groups.map(({ status, list }) => {
     const more = document.createElement('details');
-    const list = document.createElement('ul');
-    list.style.cssText = 'list-style:none;margin:.5rem 0 0;padding:0';
-    list.append(...items(held));
-    more.append(element('summary', `${held.length} that hold`), list);
+    more.open = status === 'fail';
+    const items = document.createElement('ul');
+    items.append(...list.map(checkItem));
+    more.append(element('summary', GROUP[status](list.length), `status ${status}`), items);
     const item = element('li', '');
     item.append(more);
-    byId('checks').append(item);
-  }
+    return item;
+  }));
+}
+
+const ORDER: CheckView['status'][] = ['fail', 'engineer', 'warn', 'pass'];
+
+const GROUP: Record<CheckView['status'], (count: number) => string> = {
+  pass: (n) => (n === 1 ? '1 holds' : `${n} hold`),
+  warn: (n) => `${n} to look at again`,
+  fail: (n) => (n === 1 ? '1 does not hold' : `${n} do not hold`),
+  engineer: (n) => `${n} for an engineer`,
+};
+
+function checkItem(check: CheckView): HTMLLIElement {
+  const item = element('li', check.title);
+  item.append(element('small', check.detail), element('small', `Source: ${check.source}`));
+  return item;
 }
 
 /** One choice a finish, each with a patch of its colours. */

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using BridgeForm.Output.Preview;
 using BridgeForm.Output.Report;
-using BridgeForm.Solids;
 
 namespace BridgeForm.Tests.Output.Preview;
 

@@ -1,14 +1,24 @@
 namespace BridgeForm.Tests.Output.Preview;
 
+/// <summary>Alone on the machine, because times are measured.</summary>
+[CollectionDefinition(Name, DisableParallelization = true)]
+public sealed class AloneGroup
+{
+    public const string Name = "Alone on the machine";
+}
+
 /// <summary>Chromium opens the page from a file and sees what a person would; axe-core looks for what shuts people out.</summary>
 [Trait("Category", "Referee")]
+[Collection(AloneGroup.Name)]
 public sealed class PreviewPageTests(PreviewPage page) : IClassFixture<PreviewPage>
 {
-    public static TheoryData<string> Checks =>
+    private static readonly string[] Asked =
     [
         "size", "quiet", "speed", "speedLong", "figuresOnLoad", "notBlank", "picking", "sizesOfParts", "keyboard", "standing",
         "measured", "takenApart", "loaded", "accessible", "printed", "anotherBridge", "withoutWebgl",
     ];
+
+    public static TheoryData<string> Checks => [.. Asked];
 
     [Theory]
     [MemberData(nameof(Checks))]
@@ -16,7 +26,7 @@ public sealed class PreviewPageTests(PreviewPage page) : IClassFixture<PreviewPa
 
     [Fact]
     public void Every_check_of_the_script_is_asked_for() =>
-        Assert.Empty(page.Names.Except(Checks.Cast<object[]>().Select(row => (string)row[0]), StringComparer.Ordinal));
+        Assert.Empty(page.Names.Except(Asked, StringComparer.Ordinal));
 
     /// <summary>Builds the bundle anew from its TypeScript and compares it, byte by byte, with the one that is embedded.</summary>
     [Fact]

@@ -2,7 +2,6 @@ using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using BridgeForm.Output.Preview;
-using BridgeForm.Solids;
 
 namespace BridgeForm.Tests.Output.Preview;
 
@@ -98,6 +97,6 @@ public sealed partial class PreviewWriterTests
         return page[from..page.IndexOf("</script>", from, StringComparison.Ordinal)];
     }
 
-    [GeneratedRegex("<(script|style)[^>]*>.*?</\\1>|<!--.*?-->", RegexOptions.Singleline)]
+    [GeneratedRegex("<script[^>]*>.*?</script>|<style>.*?</style>|<!--.*?-->", RegexOptions.Singleline | RegexOptions.NonBacktracking)]
     private static partial Regex NotMarkup();
 }
