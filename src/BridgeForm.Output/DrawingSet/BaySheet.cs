@@ -7,7 +7,7 @@ namespace BridgeForm.Output.DrawingSet;
 /// <summary>A bay: deck from above and guard from within, and the parts they are made of.</summary>
 internal static class BaySheet
 {
-    private const double Room = 0.030;
+    private const double Room = 0.026;
 
     /// <summary>The bay in the middle, and the first one, whose ends differ.</summary>
     public static IEnumerable<DrawnPage> Of(DrawingContext context)
@@ -28,16 +28,16 @@ internal static class BaySheet
         var deck = new BayDeck(context, bay);
         var guard = new BayGuard(context, bay);
         var half = (body.MaxX - body.MinX) / 2;
-        const double share = 0.66;
+        const double share = 0.76;
         var floor = body.MaxY - ((body.MaxY - body.MinY) * share);
         Place(context, canvas, deck.Box, new SheetBox(body.MinX, floor, body.MinX + half, body.MaxY), "Deck", deck.Note, deck.Draw);
         Place(context, canvas, guard.Box, new SheetBox(body.MinX + half, floor, body.MaxX, body.MaxY), "Left-hand guard", guard.Note, guard.Draw);
         var ids = context.Shapes.Ids(context.Shapes.BayGroup(bay));
         var table = PartTable.Of(context, "Parts of this bay", ids, 0.16);
-        var (next, _) = table.Set(canvas, body.MinX, floor - 0.004, body.MinY);
-        if (next < table.Rows.Length)
+        var x = body.MinX;
+        for (var next = 0; next < table.Rows.Length; x += table.Widths().Sum() + 0.008)
         {
-            table.Set(canvas, body.MinX + half, floor - 0.004, body.MinY, next);
+            (next, _) = table.Set(canvas, x, floor - 0.002, body.MinY, next);
         }
 
         return new DrawnPage("E", title, "deck: from above; guard: from the middle of the deck towards the left; A at the left", canvas.Entities);

@@ -54,18 +54,21 @@ internal sealed class BridgeShapes
     /// <summary>All parts.</summary>
     public IEnumerable<Shape> All() => Of(Enumerable.Range(0, _model.Groups.Length));
 
+    /// <summary>All parts whose ids do not contain a word.</summary>
+    public IEnumerable<Shape> Without(string word) =>
+        Enumerable.Range(0, _model.Groups.Length).SelectMany(Ids).Where(i => !i.Contains(word, StringComparison.Ordinal)).Select(Of);
+
     /// <summary>The first so many metres of a bay's part, as a saw would leave it: for sections at a frame.</summary>
     public (Shape Shape, Placement Placement, CutStock Stock) Stub(string id, double length)
     {
         var (piece, placement) = _parts[id];
 
-        // An occurrence turned end for end begins with the piece's far end.
+        // An occurrence turned end for end begins with the piece's far end. The stub ends parallel to where it begins.
         var turned = placement.X.X < 0;
         var stock = piece.Shape with { Channels = [], Holes = [] };
-        var (near, far) = stock.LengthRange();
         var cut = turned
-            ? stock with { Near = new Plane(-Vector3d.UnitX, length - far) }
-            : stock with { Far = new Plane(Vector3d.UnitX, near + length) };
+            ? stock with { Near = stock.Far.Flipped().Shifted(length) }
+            : stock with { Far = stock.Near.Flipped().Shifted(length) };
         return (Shape.Of(cut).Placed(placement), placement, cut);
     }
 

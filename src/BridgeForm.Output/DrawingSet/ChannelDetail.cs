@@ -26,7 +26,7 @@ internal static class ChannelDetail
     {
         var p = context.Layout.Parameters;
         var level = context.Layout.Levels[frame];
-        const double beyond = 0.07;
+        const double beyond = 0.05;
         var half = (p.Frames.Base.Along / 2) + beyond;
         var top = level.Top + context.Layout.Deck.Lifts[frame] + p.Deck.Thickness + (half * Math.Abs(Math.Tan(context.Layout.Poses[frame].Slope)) / 2);
         var window = new SheetBox(-half, Math.Min(level.Bottom, -p.Ropes.Rope.Radius) - 0.015, half, top + 0.005);
@@ -166,14 +166,14 @@ internal static class ChannelDetail
         var below = map.Of(0, level.Bottom).Y;
         canvas.Level(map.Of(-half, level.Bottom), map.Of(half, level.Bottom), below - 0.014, text.Size(2 * half));
         var (left, right) = (map.Of(-half, 0).X, map.Of(half, 0).X);
-        canvas.Upright(map.Of(-half, level.Bottom), map.Of(-half, floor(-half)), left - 0.018, text.Size(floor(-half) - level.Bottom));
-        canvas.Upright(map.Of(half, level.Bottom), map.Of(half, floor(half)), right + 0.018, text.Size(floor(half) - level.Bottom));
         canvas.Between(map.Of(0, level.Bottom), map.Of(0, level.Floor), 0, text.Size(level.ChannelDepth));
-        canvas.Upright(map.Of(-half, level.Bottom), map.Of(-half, level.Top), left - 0.025, text.Size(level.Top - level.Bottom));
+        canvas.Upright(map.Of(-half, level.Bottom), map.Of(-half, level.Top), left - 0.015, text.Size(level.Top - level.Bottom));
         if (Math.Abs(level.FloorSlope) > 0)
         {
+            canvas.Upright(map.Of(-half, level.Bottom), map.Of(-half, floor(-half)), left - 0.008, text.Size(floor(-half) - level.Bottom));
+            canvas.Upright(map.Of(half, level.Bottom), map.Of(half, floor(half)), right + 0.008, text.Size(floor(half) - level.Bottom));
             var at = map.Of(half / 2, floor(half / 2));
-            canvas.Leader(at, new SheetPoint(at.X + 0.004, map.Of(0, floor(0)).Y + 0.012), "floor " + DrawingText.Angle(Math.Atan(Math.Abs(level.FloorSlope))));
+            canvas.Leader(at, new SheetPoint(at.X + 0.004, map.Of(0, floor(0)).Y + 0.016), "floor " + DrawingText.Angle(Math.Atan(Math.Abs(level.FloorSlope))));
         }
 
         var packer = context.Shapes.PieceAt(context.Layout.Poses[frame].Name + "/packer");
@@ -182,10 +182,10 @@ internal static class ChannelDetail
             var at = map.Of(Math.Sign(-level.FloorSlope) * half * 0.5, level.Top + (taper.Thick * 0.3));
             canvas.Leader(
                 at,
-                new SheetPoint(right + 0.004, map.Of(0, level.Top).Y - 0.012),
+                new SheetPoint(right + 0.004, map.Of(0, level.Top).Y - 0.010),
                 $"{packer.Mark}: {text.Size(taper.Thick)} to {text.Size(taper.Thin)},");
             canvas.Label(PageText.Left(
-                right + 0.005, map.Of(0, level.Top).Y - 0.0165, $"{text.Size(taper.Width)} wide, {DrawingText.Angle(taper.Angle)}", PageText.Small));
+                right + 0.005, map.Of(0, level.Top).Y - 0.0145, $"{text.Size(taper.Width)} wide, {DrawingText.Angle(taper.Angle)}", PageText.Small));
         }
         else if (frame > 0)
         {

@@ -19,7 +19,7 @@ internal static class CheckLists
     {
         var flow = new TableFlow(context);
         flow.Add(table);
-        return flow.Pages.Select(c => new DrawnPage("L", title, "none", c.Entities));
+        return flow.Pages.Select(c => new DrawnPage("L", title, "tables", c.Entities));
     }
 
     private static FlowTable Checks(DrawingContext context)

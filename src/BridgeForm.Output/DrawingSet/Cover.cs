@@ -13,7 +13,7 @@ internal static class Cover
     /// <summary>Letter of general sheets.</summary>
     public const string Series = "G";
 
-    private const double ColumnWidth = 0.118;
+    private const double ColumnWidth = 0.112;
 
     /// <summary>The cover.</summary>
     /// <param name="drawings">Numbers and titles of the other sheets.</param>
@@ -46,7 +46,7 @@ internal static class Cover
         }
 
         Picture(context, canvas, new SheetBox(body.MinX, body.MinY, left - 0.008, body.MaxY));
-        return new DrawnPage(Series, "Cover", "from above, right of A, looking across towards the left; no perspective", canvas.Entities);
+        return new DrawnPage(Series, "Cover", "isometric, from above the right-hand side near A", canvas.Entities);
     }
 
     /// <summary>Sheets of one title after each other as one line.</summary>
@@ -67,7 +67,7 @@ internal static class Cover
 
     private static void Picture(DrawingContext context, Canvas canvas, SheetBox room)
     {
-        var view = View.Corner;
+        var view = View.Isometric;
         var (width, height) = (room.MaxX - room.MinX, room.MaxY - room.MinY - Captions.Height);
         Shape[] shapes = [.. context.Shapes.All(), .. context.Shapes.Ropes()];
         var box = SheetBox.Empty;
@@ -77,18 +77,22 @@ internal static class Cover
             box = box.With(p.X, p.Y);
         }
 
-        var scale = DrawingScale.Fitting(context.Text.Units, box.MaxX - box.MinX, box.MaxY - box.MinY, width, height);
+
+        // Isometric drawings are enlarged so that lengths along the three axes are to scale (ISO 5456-3, from memory).
+        var large = 1 / View.IsometricShare;
+        var scale = DrawingScale.Fitting(context.Text.Units, large * (box.MaxX - box.MinX), large * (box.MaxY - box.MinY), width, height);
+        var ratio = scale.Ratio / large;
 
         // An edge shorter than a line is wide is a blot on paper; long bridges are drawn without them.
         const double blot = 0.0004;
-        var lines = HiddenLines.Of(shapes, view, blot * scale.Ratio);
-        var (w, h) = ((box.MaxX - box.MinX) / scale.Ratio, (box.MaxY - box.MinY) / scale.Ratio);
-        var map = ViewMap.Placing(box, room.MinX + ((width - w) / 2), room.MinY + Captions.Height + ((height - h) / 2), scale.Ratio);
+        var lines = HiddenLines.Of(shapes, view, blot * ratio);
+        var (w, h) = ((box.MaxX - box.MinX) / ratio, (box.MaxY - box.MinY) / ratio);
+        var map = ViewMap.Placing(box, room.MinX + ((width - w) / 2), room.MinY + Captions.Height + ((height - h) / 2), ratio);
         canvas.Draw(lines, map, PageLayers.Dim, PageLayers.Note);
         var span = context.Model.Parameters.Site;
         End(canvas, map.Of(view.Of(new Solids.Vector3d(0, 0, 0))), "A", -1);
         End(canvas, map.Of(view.Of(new Solids.Vector3d(span.Span, span.Rise, 0))), "B", 1);
-        canvas.Caption(room.MinX, room.MinY + Captions.Height, "The bridge", "Lengths along the three axes are foreshortened", scale, context.Text);
+        canvas.Caption(room.MinX, room.MinY + Captions.Height, "Isometric view", "to scale along the three axes only: along, up and across", scale, context.Text);
     }
 
     private static void End(Canvas canvas, SheetPoint support, string name, int side)

@@ -9,39 +9,47 @@ namespace BridgeForm.Output.DrawingSet;
 /// <param name="Draw">Draws it.</param>
 internal sealed record Detail(SheetBox Box, string Title, string Note, Action<Canvas, ViewMap> Draw);
 
-/// <summary>Details of channel, foot, head and cuts on one sheet of six cells.</summary>
+/// <summary>Details of channel, foot, head and cuts on two sheets.</summary>
 internal static class DetailSheet
 {
-    private const double SideRoom = 0.023;
-    private const double BelowRoom = 0.018;
+    private const double SideRoom = 0.021;
+    private const double BelowRoom = 0.019;
     private const double AboveRoom = 0.014;
     private const double Between = 0.004;
+    private const string AsWritten = "as written under each detail";
 
-    /// <summary>The sheet.</summary>
-    public static DrawnPage Of(DrawingContext context)
+    /// <summary>The sheets.</summary>
+    public static IEnumerable<DrawnPage> Of(DrawingContext context)
     {
         var middle = context.Layout.Bays / 2;
+        var body = context.Body;
         var canvas = context.NewCanvas();
-        Detail[] details =
-        [
+        Row(context, canvas, body, [
             ChannelDetail.Across(context, middle),
             ChannelDetail.Along(context, middle, "Base on the ropes"),
-            ChannelDetail.Along(context, 0, "End base and packer"),
-            FrameDetails.Feet(context, middle),
-            FrameDetails.Head(context, middle),
-            StickDetail.Of(context, middle),
-        ];
-        const int columns = 3;
-        var body = context.Body;
-        var (width, height) = ((body.MaxX - body.MinX) / columns, (body.MaxY - body.MinY) / 2);
+            ChannelDetail.Along(context, 0, "End base"),
+        ]);
+        yield return new DrawnPage("E", "Details: channels and bases", AsWritten, canvas.Entities);
+
+        const double share = 0.36;
+        var split = body.MinY + (share * (body.MaxY - body.MinY));
+        canvas = context.NewCanvas();
+        Row(context, canvas, body with { MinY = split }, [
+            FrameDetails.Feet(context, middle), FrameDetails.BraceHead(context, middle), FrameDetails.Head(context, middle),
+        ]);
+        Row(context, canvas, body with { MaxY = split }, [StickDetail.Of(context, middle)]);
+        yield return new DrawnPage("E", "Details: feet, heads, cuts", AsWritten, canvas.Entities);
+    }
+
+    /// <summary>Details side by side.</summary>
+    private static void Row(DrawingContext context, Canvas canvas, SheetBox room, ReadOnlySpan<Detail> details)
+    {
+        var width = (room.MaxX - room.MinX) / details.Length;
         for (var i = 0; i < details.Length; i++)
         {
-            var left = body.MinX + (i % columns * width);
-            var bottom = body.MaxY - (((i / columns) + 1) * height);
-            Cell(context, canvas, details[i], new SheetBox(left + Between, bottom, left + width - Between, bottom + height));
+            var left = room.MinX + (i * width);
+            Cell(context, canvas, details[i], new SheetBox(left + Between, room.MinY, left + width - Between, room.MaxY));
         }
-
-        return new DrawnPage("E", "Details: channels, feet, head, cuts", "as written under each detail", canvas.Entities);
     }
 
     private static void Cell(DrawingContext context, Canvas canvas, Detail detail, SheetBox cell)

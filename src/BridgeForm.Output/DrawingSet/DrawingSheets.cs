@@ -18,7 +18,7 @@ public static class DrawingSheets
         [
             .. GeneralArrangement.Of(context),
             .. FrameSheet.Of(context),
-            DetailSheet.Of(context),
+            .. DetailSheet.Of(context),
             .. BaySheet.Of(context),
             .. RopeLists.Of(context),
             .. CheckLists.Of(context),

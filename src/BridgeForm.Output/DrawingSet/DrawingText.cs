@@ -23,7 +23,11 @@ internal sealed record DrawingText(UnitSystem Units)
     public string Length(double metres) => Signed(Words.Length(metres));
 
     /// <summary>A level above or below zero, with its sign.</summary>
-    public string Level(double metres) => (metres < 0 ? "−" : "+") + Length(Math.Abs(metres));
+    public string Level(double metres)
+    {
+        var text = Length(Math.Abs(metres));
+        return string.Equals(text, Length(0), StringComparison.Ordinal) ? text : (metres < 0 ? "−" : "+") + text;
+    }
 
     /// <summary>Degrees to 0.1.</summary>
     public static string Angle(double radians) => Numbers.DegreeText(radians);
@@ -36,7 +40,15 @@ internal sealed record DrawingText(UnitSystem Units)
         return Math.Abs(radians) < level ? "level" : $"{Angle(Math.Abs(radians))} (1 : {Numbers.Fixed(run, 1)})";
     }
 
-    private static string Signed(string text) => text
+    /// <summary>With a nought for whole inches before a fraction, lest 1'-7/8" be read wrongly.</summary>
+    private static string Signed(string text)
+    {
+        var feet = text.IndexOf(" ft ", StringComparison.Ordinal);
+        var isFraction = feet >= 0 && text.IndexOf('/', feet) >= 0 && text.IndexOf('-', feet) < 0;
+        return WithSigns(isFraction ? text.Insert(feet + " ft ".Length, "0-") : text);
+    }
+
+    private static string WithSigns(string text) => text
         .Replace(" ft ", "'-", StringComparison.Ordinal)
         .Replace(" in", "\"", StringComparison.Ordinal)
         .Replace(" mm", "", StringComparison.Ordinal);

@@ -7,7 +7,7 @@ namespace BridgeForm.Output.DrawingSet;
 internal sealed class ElevationRow : GeneralRow
 {
     private const double AboveRoom = 0.013;
-    private const double BelowRoom = 0.006;
+    private const double BelowRoom = 0.013;
     private const double TextPad = 0.0016;
 
     private readonly WholeViews _views;
@@ -26,7 +26,7 @@ internal sealed class ElevationRow : GeneralRow
             ("Frame", i => poses[i].Name),
             ("Station", i => text.Length(poses[i].Node.X)),
             ("Rope axis", i => text.Level(poses[i].Node.Y)),
-            ("Deck", i => text.Level(Stations.DeckAt(context.Layout, i))),
+            ("Walking surface", i => text.Level(Stations.DeckAt(context.Layout, i))),
         ];
         _bandHeights = [.. _band.Select(b => Frames(range).Max(i => PageText.Width(b.Of(i), PageText.Small)) + (2 * TextPad))];
         _box = Box();
@@ -157,8 +157,10 @@ internal sealed class ElevationRow : GeneralRow
     private void Slope(Canvas canvas, ViewMap map, int end, int inner, double slope)
     {
         var at = map.Of((Point(end).X + Point(inner).X) / 2, (Point(end).Y + Point(inner).Y) / 2);
-        var left = inner < end;
-        canvas.Leader(at, new SheetPoint(at.X + ((left ? -1 : 1) * 0.007), at.Y - 0.009), (left ? "last bay " : "first bay ") + DrawingText.Slope(slope), left);
+        // Below the rope on the side where it is the higher: there is nothing else.
+        var left = slope < 0;
+        var words = (inner < end ? "last bay " : "first bay ") + DrawingText.Slope(slope);
+        canvas.Leader(at, new SheetPoint(at.X + ((left ? -1 : 1) * 0.007), at.Y - 0.009), words, left);
     }
 
     private void Overall(Canvas canvas, ViewMap map, double y)

@@ -15,12 +15,15 @@ internal sealed record FlowColumn(string Head, double Limit = 0.05, bool Figures
 internal sealed record FlowRow(ImmutableArray<string> Entries, bool Strong = false);
 
 /// <summary>A table with its heading.</summary>
-/// <param name="Title">Heading; empty for none.</param>
+/// <param name="Title">Heading.</param>
 /// <param name="Note">A sentence below it; empty for none.</param>
 internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowColumn> Columns, ImmutableArray<FlowRow> Rows)
 {
     private const double Pad = 0.0013;
     private const double TextHeight = PageText.Small;
+
+    /// <summary>Notes of narrow tables are wrapped no narrower than this, metres.</summary>
+    private const double LeastNote = 0.06;
 
     /// <summary>Width of each column.</summary>
     public ImmutableArray<double> Widths() =>
@@ -36,15 +39,15 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
     public (int Next, double Top) Set(Canvas canvas, double x, double top, double bottom, int first = 0)
     {
         var widths = Widths();
-        var width = widths.Sum();
-        var y = Heading(canvas, x, top, Math.Max(width, 0.06), first);
-        if (y - RowHeight([.. Columns.Select(c => c.Head)], widths, bold: true) - (2 * RowPitch) < bottom)
+        var note = Math.Max(widths.Sum(), LeastNote);
+        ImmutableArray<string> head = [.. Columns.Select(c => c.Head)];
+        if (top - HeadingHeight(note, first) - RowHeight(head, widths, bold: true) - (2 * RowPitch) < bottom)
         {
             return (first, top);
         }
 
-        Heading(canvas, x, top, Math.Max(width, 0.06), first, draw: true);
-        y = Row(canvas, x, y, new FlowRow([.. Columns.Select(c => c.Head)]), widths, head: true);
+        var y = Heading(canvas, x, top, note, first);
+        y = Row(canvas, x, y, new FlowRow(head), widths, head: true);
         var next = first;
         while (next < Rows.Length && y - RowHeight(Rows[next].Entries, widths, Rows[next].Strong) >= bottom)
         {
@@ -54,24 +57,28 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
         return (next, y - 0.004);
     }
 
+    /// <summary>Height of the whole table.</summary>
+    public double Height()
+    {
+        var widths = Widths();
+        double Of(FlowRow row, bool bold) => RowHeight(row.Entries, widths, bold);
+        return HeadingHeight(Math.Max(widths.Sum(), LeastNote), 0) + Of(new FlowRow([.. Columns.Select(c => c.Head)]), true) + Rows.Sum(r => Of(r, r.Strong));
+    }
+
     private static double RowPitch => (PageText.Pitch * TextHeight) + (2 * Pad / 3);
 
-    private double Heading(Canvas canvas, double x, double top, double width, int first, bool draw = false)
+    private string TitleOf(int first) => first > 0 ? Title + ", continued" : Title;
+
+    private ImmutableArray<string> NoteOf(double width, int first) =>
+        Note.Length > 0 && first == 0 ? PageText.Wrapped(Note, width, TextHeight) : [];
+
+    private double HeadingHeight(double width, int first) =>
+        PageText.HeightOf(1, PageText.Normal) + PageText.HeightOf(NoteOf(width, first).Length, TextHeight) + 0.0005;
+
+    private double Heading(Canvas canvas, double x, double top, double width, int first)
     {
-        var y = top;
-        if (Title.Length > 0)
-        {
-            var title = first > 0 ? Title + ", continued" : Title;
-            y = draw ? canvas.Column(x, y, [title], PageText.Normal, bold: true) : y - PageText.HeightOf(1, PageText.Normal);
-        }
-
-        if (Note.Length > 0 && first == 0)
-        {
-            var lines = PageText.Wrapped(Note, width, TextHeight);
-            y = draw ? canvas.Column(x, y, lines, TextHeight) : y - PageText.HeightOf(lines.Length, TextHeight);
-        }
-
-        return y - 0.0005;
+        var y = canvas.Column(x, top, [TitleOf(first)], PageText.Normal, bold: true);
+        return canvas.Column(x, y, NoteOf(width, first), TextHeight) - 0.0005;
     }
 
     private double Row(Canvas canvas, double x, double top, FlowRow row, ImmutableArray<double> widths, bool head)
@@ -159,6 +166,12 @@ internal sealed class TableFlow(DrawingContext context)
         }
 
         var width = table.Widths().Sum();
+        var height = table.Height();
+        if (_top < _start && height > _top - context.Body.MinY && height <= _start - context.Body.MinY)
+        {
+            NextColumn(width, hopeless: false);
+        }
+
         for (var next = 0; next < table.Rows.Length;)
         {
             var fits = _x + width <= context.Body.MaxX;

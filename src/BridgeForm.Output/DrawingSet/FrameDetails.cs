@@ -14,22 +14,49 @@ internal static class FrameDetails
         var (p, level) = (context.Layout.Parameters, context.Layout.Levels[frame]);
         var (post, brace) = (p.Frames.Post, p.Frames.Brace);
         var end = p.Frames.Base.Length / 2;
-        var tall = Math.Min(post.Length * 0.8, (brace.Length * Math.Cos(brace.Lean)) + 0.05);
-        var window = new SheetBox(post.Foot - 0.06, level.Bottom - 0.004, end + 0.01, level.Top + tall);
-        return new Detail(window, "Feet of post and brace", $"right-hand side of {context.Layout.Poses[frame].Name}, seen from A", (canvas, map) =>
+        const double tall = 0.20;
+        var window = new SheetBox(post.Foot - 0.05, level.Bottom - 0.006, end + 0.006, level.Top + tall);
+        return new Detail(window, "Feet of post and brace", Seen(context, frame), (canvas, map) =>
         {
             new FrameDrawing(context, frame).Draw(canvas, map, window);
             var text = context.Text;
             SheetPoint Top(double z) => map.Of(z, level.Top);
-            var y = map.Of(0, level.Bottom).Y - 0.007;
+            var y = map.Of(0, window.MinY).Y - 0.006;
             var (outer, inner) = (post.Foot + (post.Section.Width / Math.Cos(post.Lean)), brace.Foot - (brace.Section.Width / Math.Cos(brace.Lean)));
             canvas.LevelChain(
                 y,
                 [Top(post.Foot), Top(outer), Top(inner), Top(brace.Foot), map.Of(end, level.Bottom)],
                 [text.Size(outer - post.Foot), text.Size(inner - outer), text.Size(brace.Foot - inner), text.Size(end - brace.Foot)]);
-            canvas.Angle(Top(post.Foot), Quarter - post.Lean, Quarter, 0.030, DrawingText.Angle(post.Lean));
-            canvas.Angle(Top(brace.Foot), Quarter, Quarter + brace.Lean, 0.022, DrawingText.Angle(brace.Lean));
-            Meeting(canvas, map, context, level.Top);
+            canvas.Level(Top(post.Foot), Top(brace.Foot), y - Dimensions.Row, text.Size(brace.Foot - post.Foot));
+            canvas.Angle(Top(outer), Quarter - post.Lean, Quarter, 0.034, DrawingText.Angle(post.Lean));
+            canvas.Angle(Top(brace.Foot), Quarter, Quarter + brace.Lean, 0.034, DrawingText.Angle(brace.Lean));
+        });
+    }
+
+    /// <summary>Where the right brace meets the post.</summary>
+    public static Detail BraceHead(DrawingContext context, int frame)
+    {
+        var (p, level) = (context.Layout.Parameters, context.Layout.Levels[frame]);
+        var (post, brace) = (p.Frames.Post, p.Frames.Brace);
+        var rise = brace.Length * Math.Cos(brace.Lean);
+        var tip = brace.Foot - (brace.Length * Math.Sin(brace.Lean));
+        var heel = rise - (brace.Section.Width / Math.Sin(brace.Lean + post.Lean) * Math.Cos(post.Lean));
+        var window = new SheetBox(tip - (post.Section.Width * 1.6), level.Top + heel - 0.05, tip + 0.10, level.Top + rise + 0.05);
+        return new Detail(window, "Head of the brace on the post", Seen(context, frame), (canvas, map) =>
+        {
+            new FrameDrawing(context, frame).Draw(canvas, map, window);
+            var text = context.Text;
+            var at = map.Of(tip, level.Top + rise);
+            var right = map.Of(window.MaxX, 0).X;
+            canvas.Leader(at, new SheetPoint(right - 0.006, at.Y + 0.004), text.Size(rise) + " above the base's top");
+            var low = map.Of(tip - ((rise - heel) * Math.Tan(post.Lean)), level.Top + heel);
+            canvas.Between(low, at, (post.Section.Width / map.Ratio) + 0.006, text.Size(brace.Section.Width / Math.Sin(brace.Lean + post.Lean)));
+            canvas.Angle(at, (3 * Quarter) - post.Lean, (3 * Quarter) + brace.Lean, 0.030, DrawingText.Angle(brace.Lean + post.Lean));
+            var cut = context.Shapes.PieceAt(context.Layout.Poses[frame].Name + "/brace-right");
+            canvas.Leader(
+                map.Of(tip + (0.4 * (low.X - at.X) * map.Ratio), level.Top + rise + (0.4 * (heel - rise))),
+                new SheetPoint(right - 0.004, at.Y - 0.012),
+                "cut " + (cut is null ? "" : PartTable.Cut(cut.Far)));
         });
     }
 
@@ -43,7 +70,7 @@ internal static class FrameDetails
         var half = Math.Max(p.Guard.Cap.Width, post.Section.Width) / 2;
         var window = new SheetBox(middle - half - 0.03, head - 0.20, middle + half + 0.02, head + p.Guard.Cap.Thickness + 0.01);
         var square = p.Frames.Stance == Stance.Square;
-        return new Detail(window, "Head of post and cap", $"right-hand side of {context.Layout.Poses[frame].Name}, seen from A", (canvas, map) =>
+        return new Detail(window, "Head of post and cap", Seen(context, frame), (canvas, map) =>
         {
             var drawing = new FrameDrawing(context, frame);
             drawing.Draw(canvas, map, window);
@@ -66,28 +93,16 @@ internal static class FrameDetails
                 new SheetPoint(map.Of(cap.MinX, 0).X - 0.006, map.Of(0, cap.MinY).Y - 0.007),
                 square ? "flat on the heads" : "follows the caps",
                 toLeft: true);
-            Axis(canvas, map, post, level.Top, head);
+            Axis(canvas, map, post, head);
         });
     }
 
-    private static void Axis(Canvas canvas, ViewMap map, PostParameters post, double foot, double head)
+    private static void Axis(Canvas canvas, ViewMap map, PostParameters post, double head)
     {
         var (from, to) = (map.Of(PostAxis.Head(post) - (0.19 * Math.Tan(post.Lean)), head - 0.19), map.Of(PostAxis.Head(post), head));
         canvas.Line(PageLayers.Layout, from, to);
         canvas.Angle(from, Quarter - post.Lean, Quarter, 0.026, DrawingText.Angle(post.Lean));
-        _ = foot;
     }
 
-    /// <summary>Where the brace's long edge meets the post, and the angle between them.</summary>
-    private static void Meeting(Canvas canvas, ViewMap map, DrawingContext context, double top)
-    {
-        var (post, brace) = (context.Layout.Parameters.Frames.Post, context.Layout.Parameters.Frames.Brace);
-        var n = top + (brace.Length * Math.Cos(brace.Lean));
-        var at = map.Of(brace.Foot - (brace.Length * Math.Sin(brace.Lean)), n);
-        canvas.Upright(map.Of(brace.Foot, top), at, map.Of(brace.Foot, 0).X + 0.018, context.Text.Size(n - top));
-        canvas.Leader(
-            map.Of(brace.Foot - (brace.Length * 0.97 * Math.Sin(brace.Lean)) - 0.004, top + (brace.Length * 0.97 * Math.Cos(brace.Lean)) - 0.004),
-            new SheetPoint(map.Of(brace.Foot, 0).X + 0.001, at.Y + 0.006),
-            $"{DrawingText.Angle(brace.Lean + post.Lean)} between them");
-    }
+    private static string Seen(DrawingContext context, int frame) => $"right-hand side of {context.Layout.Poses[frame].Name}, seen from A";
 }

@@ -68,9 +68,17 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     {
         const double quarter = Math.PI / 2;
         var brace = _p.Frames.Brace;
-        canvas.Angle(map.Of(Post.Foot, _level.Top), quarter - Post.Lean, quarter, 0.030, DrawingText.Angle(Post.Lean));
+        Lean(canvas, map, quarter);
         canvas.Angle(map.Of(brace.Foot, _level.Top), quarter, quarter + brace.Lean, 0.024, DrawingText.Angle(brace.Lean));
         canvas.Angle(map.Of(-brace.Foot, _level.Top), quarter - brace.Lean, quarter, 0.024, DrawingText.Angle(brace.Lean));
+    }
+
+    /// <summary>Inside the post, above the brace: the only place where nothing else is drawn.</summary>
+    private void Lean(Canvas canvas, ViewMap map, double quarter)
+    {
+        var up = (_p.Frames.Brace.Length * Math.Cos(_p.Frames.Brace.Lean)) + 0.03;
+        var z = Post.Foot + (Post.Section.Width / Math.Cos(Post.Lean)) + (up * Math.Tan(Post.Lean));
+        canvas.Angle(map.Of(z, _level.Top + up), quarter - Post.Lean, quarter, 0.022, DrawingText.Angle(Post.Lean));
     }
 
     /// <summary>Lengths of post and brace, along them.</summary>

@@ -100,7 +100,9 @@ internal sealed class WholeViews
         const double coarse = 100;
         var smallest = context.Layout.Parameters.Site.Span > coarse ? blot * coarse : 0;
         Side = HiddenLines.Of(shapes, View.Side, smallest);
-        Above = HiddenLines.Of(shapes, View.Above, smallest);
+        // Rails lean over the deck's edge and would blacken it: they are in the elevation.
+        Shape[] withoutRails = [.. context.Shapes.Without("/rail-"), .. context.Shapes.Ropes()];
+        Above = HiddenLines.Of(withoutRails, View.Above, smallest);
         Width = context.Layout.Parameters.Site.Span + (2 * Beyond);
     }
 

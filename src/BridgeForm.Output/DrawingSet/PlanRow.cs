@@ -23,8 +23,7 @@ internal sealed class PlanRow(DrawingContext context, WholeViews views, FrameRan
         var box = new SheetBox(MinX, -half, MaxX, half);
         var bottom = top - AboveRoom - (2 * half / Scale.Ratio);
         var map = ViewMap.Placing(box, left, bottom, Scale.Ratio);
-        var fine = (MaxX - MinX) / Scale.Ratio / (Range.Last - Range.First) < 0.012;
-        canvas.Draw(views.Above, map, PageLayers.Dim, fine ? PageLayers.Dim : PageLayers.Note, box);
+        canvas.Draw(views.Above, map, PageLayers.Dim, PageLayers.Dim, box);
         MatchLines(canvas, map, bottom, top - AboveRoom + 0.001);
         Widths(canvas, map);
         var middle = (canvas.Bounds.MinX + canvas.Bounds.MaxX) / 2;
@@ -32,7 +31,7 @@ internal sealed class PlanRow(DrawingContext context, WholeViews views, FrameRan
             canvas.Bounds.MinX,
             bottom - BelowRoom,
             IsWhole ? "Plan" : $"Plan, {Names}",
-            "seen from above, the right-hand side below; ropes' axes chain-dotted",
+            "seen from above, the right-hand side below, rails left out; ropes' axes chain-dotted",
             Scale,
             Context.Text);
         canvas.Direction(middle + 0.060, bottom - BelowRoom - 0.008);

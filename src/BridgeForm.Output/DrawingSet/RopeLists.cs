@@ -19,7 +19,7 @@ internal static class RopeLists
         flow.Add(Rope(context));
         flow.Add(Hoisting(context));
         flow.Add(Cases(context));
-        return flow.Pages.Select(c => new DrawnPage("L", "Ropes: marks, hoisting, load cases", "none", c.Entities));
+        return flow.Pages.Select(c => new DrawnPage("L", "Ropes: marks, hoisting, load cases", "tables", c.Entities));
     }
 
     /// <summary>The rope laid out straight.</summary>

@@ -14,8 +14,11 @@ internal readonly record struct View(Vector3d Right, Vector3d Up)
     /// <summary>From above: A on the left, the right-hand side of the bridge below.</summary>
     public static View Above => new(Vector3d.UnitX, -Vector3d.UnitZ);
 
-    /// <summary>From above the right-hand side, near A: all three axes are seen.</summary>
-    public static View Corner { get; } = FromAbove(Math.PI / 180 * 32, Math.PI / 180 * 24);
+    /// <summary>Isometric, from above the right-hand side, near A: the three axes are foreshortened alike.</summary>
+    public static View Isometric { get; } = FromAbove(Math.PI / 4, Math.Atan(1 / Math.Sqrt(2)));
+
+    /// <summary>Length on paper of a length along an axis in the isometric view.</summary>
+    public static double IsometricShare { get; } = Math.Sqrt(2.0 / 3);
 
     /// <summary>Unit vector towards the eye.</summary>
     public Vector3d Toward => Right.Cross(Up);
