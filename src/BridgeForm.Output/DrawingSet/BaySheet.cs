@@ -7,7 +7,7 @@ namespace BridgeForm.Output.DrawingSet;
 /// <summary>A bay: deck from above and guard from within, and the parts they are made of.</summary>
 internal static class BaySheet
 {
-    private const double Room = 0.026;
+    private const double Room = 0.029;
 
     /// <summary>The bay in the middle, and the first one, whose ends differ.</summary>
     public static IEnumerable<DrawnPage> Of(DrawingContext context)
@@ -50,7 +50,7 @@ internal static class BaySheet
         var (roomW, roomH) = (cell.MaxX - cell.MinX - (2 * Room), cell.MaxY - cell.MinY - Room - Captions.Height);
         var scale = DrawingScale.Fitting(context.Text.Units, w, h, roomW, roomH);
         var left = cell.MinX + ((cell.MaxX - cell.MinX - (w / scale.Ratio)) / 2);
-        var bottom = cell.MinY + Captions.Height + (Room * 0.6) + ((roomH - (h / scale.Ratio)) / 2);
+        var bottom = cell.MinY + Captions.Height + (Room * 0.38) + ((roomH - (h / scale.Ratio)) / 2);
         draw(canvas, ViewMap.Placing(box, left, bottom, scale.Ratio));
         canvas.Caption(cell.MinX, cell.MinY + Captions.Height, title, note, scale, context.Text);
     }

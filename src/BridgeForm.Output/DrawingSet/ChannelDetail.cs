@@ -26,7 +26,7 @@ internal static class ChannelDetail
     {
         var p = context.Layout.Parameters;
         var level = context.Layout.Levels[frame];
-        const double beyond = 0.05;
+        const double beyond = 0.038;
         var half = (p.Frames.Base.Along / 2) + beyond;
         var top = level.Top + context.Layout.Deck.Lifts[frame] + p.Deck.Thickness + (half * Math.Abs(Math.Tan(context.Layout.Poses[frame].Slope)) / 2);
         var window = new SheetBox(-half, Math.Min(level.Bottom, -p.Ropes.Rope.Radius) - 0.015, half, top + 0.005);
@@ -107,7 +107,7 @@ internal static class ChannelDetail
         canvas.Line(PageLayers.Cut, map.Of(wood[0]), map.Of(wood[1]));
         Rope(canvas, map, context, frame, window);
         Deck(canvas, map, context, frame, window);
-        Figures(canvas, map, context, frame, Floor);
+        Figures(canvas, map, context, frame, Floor, window.MaxY);
     }
 
     /// <summary>Both edges of the rope along its curve.</summary>
@@ -159,7 +159,7 @@ internal static class ChannelDetail
         canvas.Draw(lines, map, PageLayers.Pocket, PageLayers.Pocket, window);
     }
 
-    private static void Figures(Canvas canvas, ViewMap map, DrawingContext context, int frame, Func<double, double> floor)
+    private static void Figures(Canvas canvas, ViewMap map, DrawingContext context, int frame, Func<double, double> floor, double top)
     {
         var (p, level, text) = (context.Layout.Parameters, context.Layout.Levels[frame], context.Text);
         var half = p.Frames.Base.Along / 2;
@@ -173,7 +173,7 @@ internal static class ChannelDetail
             canvas.Upright(map.Of(-half, level.Bottom), map.Of(-half, floor(-half)), left - 0.008, text.Size(floor(-half) - level.Bottom));
             canvas.Upright(map.Of(half, level.Bottom), map.Of(half, floor(half)), right + 0.008, text.Size(floor(half) - level.Bottom));
             var at = map.Of(half / 2, floor(half / 2));
-            canvas.Leader(at, new SheetPoint(at.X + 0.004, map.Of(0, floor(0)).Y + 0.016), "floor " + DrawingText.Angle(Math.Atan(Math.Abs(level.FloorSlope))));
+            canvas.Leader(at, new SheetPoint(right + 0.003, map.Of(0, level.Top * 0.6).Y), "floor " + DrawingText.Angle(Math.Atan(Math.Abs(level.FloorSlope))));
         }
 
         var packer = context.Shapes.PieceAt(context.Layout.Poses[frame].Name + "/packer");
@@ -182,15 +182,13 @@ internal static class ChannelDetail
             var at = map.Of(Math.Sign(-level.FloorSlope) * half * 0.5, level.Top + (taper.Thick * 0.3));
             canvas.Leader(
                 at,
-                new SheetPoint(right + 0.004, map.Of(0, level.Top).Y - 0.010),
-                $"{packer.Mark}: {text.Size(taper.Thick)} to {text.Size(taper.Thin)},");
-            canvas.Label(PageText.Left(
-                right + 0.005, map.Of(0, level.Top).Y - 0.0145, $"{text.Size(taper.Width)} wide, {DrawingText.Angle(taper.Angle)}", PageText.Small));
+                new SheetPoint(at.X + 0.004, map.Of(0, top).Y + 0.006),
+                $"packer {packer.Mark}: {text.Size(taper.Thick)} to {text.Size(taper.Thin)} thick, {text.Size(taper.Width)} wide, {DrawingText.Angle(taper.Angle)}");
         }
         else if (frame > 0)
         {
             var at = map.Of(0, level.Top + context.Layout.Deck.Lifts[frame] + (p.Deck.Thickness / 2));
-            canvas.Leader(at, new SheetPoint(at.X + 0.006, map.Of(0, level.Top + p.Deck.Thickness).Y + 0.008), "butt gap " + text.Size(p.Deck.ButtGap));
+            canvas.Leader(at, new SheetPoint(at.X + 0.006, map.Of(0, top).Y + 0.006), "butt gap " + text.Size(p.Deck.ButtGap));
         }
     }
 }

@@ -12,7 +12,7 @@ internal sealed record Detail(SheetBox Box, string Title, string Note, Action<Ca
 /// <summary>Details of channel, foot, head and cuts on two sheets.</summary>
 internal static class DetailSheet
 {
-    private const double SideRoom = 0.021;
+    private const double SideRoom = 0.020;
     private const double BelowRoom = 0.019;
     private const double AboveRoom = 0.014;
     private const double Between = 0.004;
@@ -31,7 +31,7 @@ internal static class DetailSheet
         ]);
         yield return new DrawnPage("E", "Details: channels and bases", AsWritten, canvas.Entities);
 
-        const double share = 0.36;
+        const double share = 0.40;
         var split = body.MinY + (share * (body.MaxY - body.MinY));
         canvas = context.NewCanvas();
         Row(context, canvas, body with { MinY = split }, [

@@ -44,7 +44,7 @@ internal static class FrameDetails
         var window = new SheetBox(tip - (post.Section.Width * 1.6), level.Top + heel - 0.05, tip + 0.10, level.Top + rise + 0.05);
         return new Detail(window, "Head of the brace on the post", Seen(context, frame), (canvas, map) =>
         {
-            new FrameDrawing(context, frame).Draw(canvas, map, window);
+            new FrameDrawing(context, frame, withBay: false).Draw(canvas, map, window);
             var text = context.Text;
             var at = map.Of(tip, level.Top + rise);
             var right = map.Of(window.MaxX, 0).X;

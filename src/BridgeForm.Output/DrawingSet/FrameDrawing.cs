@@ -21,7 +21,8 @@ internal sealed class FrameDrawing
     private readonly ImmutableArray<SheetArea> _cutFaces;
 
     /// <summary>The frame of an index, which is not the last.</summary>
-    public FrameDrawing(DrawingContext context, int frame)
+    /// <param name="withBay">With stubs of the next bay's parts.</param>
+    public FrameDrawing(DrawingContext context, int frame, bool withBay = true)
     {
         _context = context;
         var pose = context.Layout.Poses[frame];
@@ -29,20 +30,16 @@ internal sealed class FrameDrawing
         _node = _view.Of(pose.Node);
         var shapes = context.Shapes.Of([frame]).ToList();
         var faces = ImmutableArray.CreateBuilder<SheetArea>();
-        foreach (var id in context.Shapes.Ids(context.Shapes.BayGroup(frame + 1)))
+        string[] bay = withBay ? [.. context.Shapes.Ids(context.Shapes.BayGroup(frame + 1))] : [];
+        foreach (var id in bay.Where(i => !i.Contains("/tread-", StringComparison.Ordinal)))
         {
-            if (id.Contains("/tread-", StringComparison.Ordinal))
-            {
-                continue;
-            }
-
             var (shape, placement, stock) = context.Shapes.Stub(id, StubLength);
             shapes.Add(shape);
             faces.Add(CutFace(placement, stock));
             Stubs[id[(id.IndexOf('/', StringComparison.Ordinal) + 1)..]] = SheetBoxOf(shape);
         }
 
-        if (context.Shapes.Ids(context.Shapes.BayGroup(frame + 1)).FirstOrDefault(i => i.EndsWith("/tread-1", StringComparison.Ordinal)) is { } tread)
+        if (Array.Find(bay, i => i.EndsWith("/tread-1", StringComparison.Ordinal)) is { } tread)
         {
             shapes.Add(context.Shapes.Of(tread));
         }

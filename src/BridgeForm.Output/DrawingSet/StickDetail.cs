@@ -7,7 +7,7 @@ namespace BridgeForm.Output.DrawingSet;
 /// <summary>Brace and post flat on the bench, wide face up.</summary>
 internal static class StickDetail
 {
-    private const double Apart = 0.19;
+    private const double Apart = 0.26;
 
     /// <summary>Brace and post of the right-hand side of a frame.</summary>
     public static Detail Of(DrawingContext context, int frame)
