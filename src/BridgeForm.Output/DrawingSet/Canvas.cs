@@ -36,9 +36,14 @@ internal sealed class Canvas(SheetBox bounds)
     public void Line(string layer, double x1, double y1, double x2, double y2) =>
         Line(layer, new SheetPoint(x1, y1), new SheetPoint(x2, y2));
 
-    /// <summary>Puts a text exactly where it is.</summary>
+    /// <summary>Puts a text exactly where it is; an empty one is none.</summary>
     public void Text(SheetText text)
     {
+        if (text.Text.Length == 0)
+        {
+            return;
+        }
+
         _labels.Add(text);
         _taken.Add(PageBox.Of(text));
     }
@@ -66,17 +71,20 @@ internal sealed class Canvas(SheetBox bounds)
     {
         foreach (var place in places)
         {
-            if (IsFree(place))
+            var inside = Inside(place);
+            if (IsFree(inside))
             {
-                return Placed(place);
+                return Placed(inside);
             }
         }
+
+        var first = Inside(places[0]);
 
         for (var step = 1; step <= MaxSteps; step++)
         {
             foreach (var sign in (ReadOnlySpan<int>)[1, -1])
             {
-                var moved = places[0] with { At = new SheetPoint(places[0].At.X, places[0].At.Y + (sign * step * Step)) };
+                var moved = first with { At = new SheetPoint(first.At.X, first.At.Y + (sign * step * Step)) };
                 if (IsFree(moved))
                 {
                     return Placed(moved);
@@ -84,7 +92,15 @@ internal sealed class Canvas(SheetBox bounds)
             }
         }
 
-        return Placed(places[0]);
+        return Placed(first);
+    }
+
+    /// <summary>Moved sideways as little as brings it inside the room for drawing.</summary>
+    private SheetText Inside(SheetText text)
+    {
+        var box = PageBox.Of(text);
+        var shift = Math.Min(0, bounds.MaxX - (2 * Halo) - box.MaxX) + Math.Max(0, bounds.MinX + (2 * Halo) - box.MinX);
+        return text with { At = new SheetPoint(text.At.X + shift, text.At.Y) };
     }
 
     private SheetText Placed(SheetText text)

@@ -182,7 +182,7 @@ internal static class ChannelDetail
             var at = map.Of(Math.Sign(-level.FloorSlope) * half * 0.5, level.Top + (taper.Thick * 0.3));
             canvas.Leader(
                 at,
-                new SheetPoint(at.X + 0.004, map.Of(0, top).Y + 0.006),
+                new SheetPoint(left - 0.002, map.Of(0, top).Y + 0.006),
                 $"packer {packer.Mark}: {text.Size(taper.Thick)} to {text.Size(taper.Thin)} thick, {text.Size(taper.Width)} wide, {DrawingText.Angle(taper.Angle)}");
         }
         else if (frame > 0)
