@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using System.Text;
 using BridgeForm.Output;
+using BridgeForm.Output.DrawingSet;
 using BridgeForm.Output.Dxf;
 using BridgeForm.Output.Gltf;
+using BridgeForm.Output.Pdf;
 using BridgeForm.Output.Preview;
 using BridgeForm.Output.Profiles;
 using BridgeForm.Output.Report;
@@ -59,6 +61,11 @@ internal static class OutputFiles
         if (kinds.Contains("sheets"))
         {
             ShopFiles.WriteSheets(model, units, output);
+        }
+
+        if (kinds.Contains("drawings"))
+        {
+            output.Write("drawings.pdf", stream => PdfWriter.Write(DrawingSheets.Of(model), stream));
         }
 
         if (kinds.Contains("tables"))

@@ -1,0 +1,119 @@
+using BridgeForm.Frames;
+using BridgeForm.Output.Drawing;
+using BridgeForm.Pieces;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Output.DrawingSet;
+
+/// <summary>The left guard of a bay seen from the deck; x along the bay's chord, y square to it, origin at its first node.</summary>
+internal sealed class BayGuard
+{
+    private readonly DrawingContext _context;
+    private readonly int _bay;
+    private readonly View _view;
+    private readonly SheetPoint _origin;
+    private readonly IReadOnlyList<SeenLine> _lines;
+    private readonly List<Bar> _rails = [];
+    private readonly Bar _cap;
+
+    /// <summary>The guard of a bay, with the left halves of its frames.</summary>
+    public BayGuard(DrawingContext context, int bay)
+    {
+        (_context, _bay) = (context, bay);
+        var (from, to) = (context.Layout.Poses[bay - 1].Node, context.Layout.Poses[bay].Node);
+        var along = (to - from).Normalized();
+        _view = new View(along, Vector3d.UnitZ.Cross(along));
+        _origin = _view.Of(from);
+        var shapes = context.Shapes;
+        var name = FramePoses.BayName(bay, context.Layout.Bays);
+        var ids = shapes.Ids(bay - 1).Concat(shapes.Ids(bay))
+            .Where(i => i.EndsWith("/base", StringComparison.Ordinal) || i.EndsWith("/post-left", StringComparison.Ordinal)).ToList();
+        var own = shapes.Ids(shapes.BayGroup(bay)).Where(i => i.Contains("/rail-left-", StringComparison.Ordinal) || i.Contains("/cap-left", StringComparison.Ordinal)
+            || i.EndsWith("/board-1", StringComparison.Ordinal) || i.EndsWith("/stringer-1", StringComparison.Ordinal)
+            || i.Contains("/tread-", StringComparison.Ordinal)).ToList();
+        ids.AddRange(own);
+        _lines = [.. HiddenLines.Of([.. ids.Select(shapes.Of)], _view).Select(l => l with { From = Local(l.From), To = Local(l.To) })];
+        Box = ViewLines.BoxOf(_lines);
+        _rails.AddRange(own.Where(i => i.Contains("/rail-left-", StringComparison.Ordinal)).Select(BarOf).OrderBy(r => r.Middle.Y));
+        _cap = BarOf(name + "/cap-left");
+    }
+
+    /// <summary>Box around the drawing.</summary>
+    public SheetBox Box { get; }
+
+    /// <summary>What is seen.</summary>
+    public string Note => "seen from the deck, square to the bay; cuts: near / far end";
+
+    /// <summary>Draws it with its figures.</summary>
+    public void Draw(Canvas canvas, ViewMap map)
+    {
+        var text = _context.Text;
+        canvas.Draw(_lines, map, PageLayers.Pocket, PageLayers.Cut);
+        foreach (var bar in _rails)
+        {
+            Name(canvas, map, bar, $"{bar.Piece.Mark}  {text.Size(bar.Piece.BlankLength)}  mitre {Degrees(bar.Near.Mitre)} / {Degrees(bar.Far.Mitre)}");
+        }
+
+        Name(canvas, map, _cap, $"{_cap.Piece.Mark}  {text.Size(_cap.Piece.BlankLength)}  bevel {Degrees(_cap.Near.Bevel)} / {Degrees(_cap.Far.Bevel)}");
+        Gaps(canvas, map);
+        var p = _context.Layout.Parameters;
+        var (a, b) = (Foot(_bay - 1), Foot(_bay));
+        canvas.Level(map.Of(a), map.Of(b), map.Of(0, Box.MinY).Y - 0.007, "posts at the base's top " + text.Size(b.X - a.X));
+        var head = p.Frames.Post.Length * Math.Cos(p.Frames.Post.Lean);
+        var (c, d) = (Foot(_bay - 1, head), Foot(_bay, head));
+        canvas.Level(map.Of(c), map.Of(d), map.Of(0, Box.MaxY).Y + 0.006, "posts at the heads " + text.Size(d.X - c.X));
+    }
+
+    /// <summary>Clear between rails, square to them, beside the drawing.</summary>
+    private void Gaps(Canvas canvas, ViewMap map)
+    {
+        var x = map.Of(Box.MaxX, 0).X + 0.009;
+        for (var i = 1; i < _rails.Count; i++)
+        {
+            var (low, high) = (_rails[i - 1], _rails[i]);
+            var across = Math.Abs(low.Placement.Y.Dot(high.World - low.World));
+            var clear = across - ((low.Piece.Shape.Width + high.Piece.Shape.Width) / 2);
+            var lean = Math.Abs(_view.Up.Dot(low.Placement.Y)) / 2;
+            var (from, to) = (low.End.Y + (lean * low.Piece.Shape.Width), high.End.Y - (lean * high.Piece.Shape.Width));
+            canvas.Upright(map.Of(low.End.X, from), map.Of(high.End.X, to), x, text(clear));
+        }
+
+        canvas.Label(PageText.Left(x - 0.006, map.Of(0, _rails.Count > 0 ? _rails[^1].End.Y : 0).Y + 0.006, "clear, square to the rails", PageText.Small));
+        string text(double clear) => _context.Text.Size(clear);
+    }
+
+    private static void Name(Canvas canvas, ViewMap map, Bar bar, string words)
+    {
+        var at = map.Of(bar.Middle);
+        canvas.Label(PageText.Centered(at.X, at.Y - (PageText.Small / 2), words, PageText.Small));
+    }
+
+    private Bar BarOf(string id)
+    {
+        var (piece, placement) = (_context.Shapes.PieceAt(id)!, _context.Shapes.PlacementOf(id));
+        var world = placement.ToWorld(new Vector3d(piece.BlankLength / 2, 0, 0));
+        var turned = placement.X.X < 0;
+        var end = placement.ToWorld(new Vector3d(turned ? 0 : piece.BlankLength, 0, 0));
+        return new Bar(piece, placement, world, Local(_view.Of(world)), Local(_view.Of(end)), turned);
+    }
+
+    private SheetPoint Foot(int frame, double up = 0)
+    {
+        var pose = _context.Layout.Poses[frame];
+        return Local(_view.Of(pose.At(0, _context.Layout.Levels[frame].Top + up, 0)));
+    }
+
+    private static string Degrees(double radians) => Numbers.Fixed(Numbers.Degrees(radians), 1) + "°";
+
+    private SheetPoint Local(SheetPoint p) => new(p.X - _origin.X, p.Y - _origin.Y);
+
+    /// <summary>A rail or cap where it lies.</summary>
+    private sealed record Bar(Piece Piece, Placement Placement, Vector3d World, SheetPoint Middle, SheetPoint End, bool Turned)
+    {
+        /// <summary>The cut at the left of the drawing.</summary>
+        public EndCut Near => Turned ? Piece.Far : Piece.Near;
+
+        /// <summary>The cut at the right.</summary>
+        public EndCut Far => Turned ? Piece.Near : Piece.Far;
+    }
+}

@@ -1,0 +1,88 @@
+using BridgeForm.Frames;
+using BridgeForm.Pieces;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Output.DrawingSet;
+
+/// <summary>Bodies of a model where they stand, by part id.</summary>
+internal sealed class BridgeShapes
+{
+    private readonly BridgeModel _model;
+    private readonly Dictionary<string, (Piece Piece, Placement Placement)> _parts = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Shape> _shapes = new(StringComparer.Ordinal);
+
+    /// <summary>Finds every part of a model.</summary>
+    public BridgeShapes(BridgeModel model)
+    {
+        _model = model;
+        Layout = BridgeLayout.Of(model.Parameters, model.Rope.Nodes);
+        foreach (var piece in model.Pieces)
+        {
+            _shapes.Add(piece.Mark, Shape.Of(piece));
+            foreach (var place in piece.Occurrences)
+            {
+                _parts.Add(place.Id, (piece, place.Placement));
+            }
+        }
+    }
+
+    /// <summary>Lines that parts lie on.</summary>
+    public BridgeLayout Layout { get; }
+
+    /// <summary>The piece that stands at a place; null when nothing does.</summary>
+    public Piece? PieceAt(string id) => _parts.TryGetValue(id, out var part) ? part.Piece : null;
+
+    /// <summary>A part's axes in the world.</summary>
+    public Placement PlacementOf(string id) => _parts[id].Placement;
+
+    /// <summary>Ids of a frame's or bay's parts in order: frames first, then bays.</summary>
+    public IEnumerable<string> Ids(int group) => _model.Groups[group].MemberIds;
+
+    /// <summary>Group of bay <paramref name="bay"/> (1 …).</summary>
+    public int BayGroup(int bay) => _model.Frames.Length + bay - 1;
+
+    /// <summary>A part's body in the world.</summary>
+    public Shape Of(string id)
+    {
+        var (piece, placement) = _parts[id];
+        return _shapes[piece.Mark].Placed(placement);
+    }
+
+    /// <summary>Every part of some frames and bays.</summary>
+    public IEnumerable<Shape> Of(IEnumerable<int> groups) => groups.SelectMany(Ids).Select(Of);
+
+    /// <summary>All parts.</summary>
+    public IEnumerable<Shape> All() => Of(Enumerable.Range(0, _model.Groups.Length));
+
+    /// <summary>All parts whose ids do not contain a word.</summary>
+    public IEnumerable<Shape> Without(string word) =>
+        Enumerable.Range(0, _model.Groups.Length).SelectMany(Ids).Where(i => !i.Contains(word, StringComparison.Ordinal)).Select(Of);
+
+    /// <summary>The first so many metres of a bay's part, as a saw would leave it: for sections at a frame.</summary>
+    public (Shape Shape, Placement Placement, CutStock Stock) Stub(string id, double length)
+    {
+        var (piece, placement) = _parts[id];
+
+        // An occurrence turned end for end begins with the piece's far end. The stub ends parallel to where it begins.
+        var turned = placement.X.X < 0;
+        var stock = piece.Shape with { Channels = [], Holes = [] };
+        var cut = turned
+            ? stock with { Near = stock.Far.Flipped().Shifted(length) }
+            : stock with { Far = stock.Near.Flipped().Shifted(length) };
+        return (Shape.Of(cut).Placed(placement), placement, cut);
+    }
+
+    /// <summary>The ropes as chains of square bars as thick as the rope.</summary>
+    public IEnumerable<Shape> Ropes() => _model.RopeLines.SelectMany(r => r.Points.Zip(r.Points.Skip(1), (a, b) => Bar(a, b, r.Radius)));
+
+    private static Shape Bar(Vector3d from, Vector3d to, double radius)
+    {
+        var placement = Placement.FromLengthAndThickness(from, (to - from).Normalized(), Vector3d.UnitZ);
+        var stock = new CutStock(
+            2 * radius, 2 * radius, new Plane(-Vector3d.UnitX, 0), new Plane(Vector3d.UnitX, (to - from).Length));
+        var shape = Shape.Of(stock);
+
+        // Where one bar ends the next begins: only edges along the rope are drawn.
+        return (shape with { Edges = [.. shape.Edges.Where(e => Math.Abs((e.To - e.From).X) > radius / 2)] }).Placed(placement);
+    }
+}

@@ -1,0 +1,95 @@
+using System.Globalization;
+using BridgeForm.Checks;
+using BridgeForm.Output.Tables;
+using BridgeForm.Pieces;
+
+namespace BridgeForm.Output.DrawingSet;
+
+/// <summary>Checks with their sources, and the cut list.</summary>
+internal static class CheckLists
+{
+    /// <summary>The sheets.</summary>
+    public static IEnumerable<DrawnPage> Of(DrawingContext context) =>
+    [
+        .. Pages(context, "Checks", Checks(context)),
+        .. Pages(context, "Cut list", Cuts(context)),
+    ];
+
+    private static IEnumerable<DrawnPage> Pages(DrawingContext context, string title, FlowTable table)
+    {
+        var flow = new TableFlow(context);
+        flow.Add(table);
+        return flow.Pages.Select(c => new DrawnPage("L", title, "tables", c.Entities));
+    }
+
+    private static FlowTable Checks(DrawingContext context)
+    {
+        var rows = context.Model.Checks.OrderBy(c => Order(c.Status)).Select(c => new FlowRow(
+            [Word(c.Status), c.Ratio is { } r && double.IsFinite(r) ? r.ToString("0.00", CultureInfo.InvariantCulture) : "", $"{c.Title} ({c.Id})", c.Detail, c.Source],
+            c.Status == CheckStatus.Fail));
+        return new FlowTable(
+            "Checks",
+            "Ratio: what the bridge asks over what it may be; above 1 is too much. Values for preliminary work; a licensed engineer decides what is marked so.",
+            [new("Outcome"), new("Ratio", Figures: true), new("Check", 0.095), new("Figures", 0.150), new("Source", 0.118)],
+            [.. rows]);
+    }
+
+    private static FlowTable Cuts(DrawingContext context)
+    {
+        var rows = context.Model.Pieces.Select(p => new FlowRow(
+        [
+            p.Mark,
+            p.Occurrences.Length.ToString(CultureInfo.InvariantCulture),
+            RoleName.Of(p.Role),
+            p.Stock,
+            p.Section,
+            context.Text.Words.Size(p.BlankLength),
+            PartTable.Cut(p.Near),
+            PartTable.Cut(p.Far),
+            Remarks(p, context.Text),
+            OccurrenceRanges.Of(p.Occurrences.Select(o => o.Id)),
+        ]));
+        return new FlowTable(
+            "Cut list",
+            "Cuts: mitre / bevel in degrees from square, signed as in the saw set-ups. Near end: at A, at the foot, or at the left.",
+            [
+                new("Mark"), new("No.", Figures: true), new("Part"), new("Stock"), new("Section", 0.030), new("Blank", Figures: true),
+                new("Near", Figures: true), new("Far", Figures: true), new("Remarks", 0.085), new("Where", 0.135),
+            ],
+            [.. rows]);
+    }
+
+    private static string Remarks(Piece piece, DrawingText text) => string.Join("; ", new[]
+    {
+        End("near", piece.Near), End("far", piece.Far), TaperText(piece, text),
+        piece.Shape.Channels.IsEmpty ? "" : Counted(piece.Shape.Channels.Length, "channel"),
+        piece.Shape.Holes.IsEmpty ? "" : Counted(piece.Shape.Holes.Length, "hole"),
+    }.Where(r => r.Length > 0));
+
+    private static string TaperText(Piece piece, DrawingText text) => Taper.Of(piece) is { } t
+        ? $"ripped {text.Size(t.Thick)} to {text.Size(t.Thin)} over {text.Size(t.Width)} ({DrawingText.Angle(t.Angle)})"
+        : "";
+
+    private static string End(string end, EndCut cut) => cut.InReach ? ""
+        : cut.NeedsTemplate ? end + " end to a template"
+        : $"{end} end on a wedge of {DrawingText.Angle(cut.Wedge)}";
+
+    private static string Counted(int count, string what) =>
+        string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count > 1 ? "s" : "")}");
+
+    private static int Order(CheckStatus status) => status switch
+    {
+        CheckStatus.Fail => 0,
+        CheckStatus.Engineer => 1,
+        CheckStatus.Warn => 2,
+        _ => 3,
+    };
+
+    private static string Word(CheckStatus status) => status switch
+    {
+        CheckStatus.Fail => "FAILS",
+        CheckStatus.Warn => "look",
+        CheckStatus.Engineer => "engineer",
+        _ => "holds",
+    };
+}

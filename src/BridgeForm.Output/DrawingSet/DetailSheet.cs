@@ -1,0 +1,66 @@
+using BridgeForm.Output.Drawing;
+
+namespace BridgeForm.Output.DrawingSet;
+
+/// <summary>A detail that can be drawn into a cell of a sheet.</summary>
+/// <param name="Box">True size of what it shows, metres.</param>
+/// <param name="Title">Its name.</param>
+/// <param name="Note">A sentence for its caption.</param>
+/// <param name="Draw">Draws it.</param>
+internal sealed record Detail(SheetBox Box, string Title, string Note, Action<Canvas, ViewMap> Draw);
+
+/// <summary>Details of channel, foot, head and cuts on two sheets.</summary>
+internal static class DetailSheet
+{
+    private const double SideRoom = 0.020;
+    private const double BelowRoom = 0.019;
+    private const double AboveRoom = 0.014;
+    private const double Between = 0.004;
+    private const string AsWritten = "as written under each detail";
+
+    /// <summary>The sheets.</summary>
+    public static IEnumerable<DrawnPage> Of(DrawingContext context)
+    {
+        var middle = context.Layout.Bays / 2;
+        var body = context.Body;
+        var canvas = context.NewCanvas();
+        Row(context, canvas, body, [
+            ChannelDetail.Across(context, middle),
+            ChannelDetail.Along(context, middle, "Base on the ropes"),
+            ChannelDetail.Along(context, 0, "End base"),
+        ]);
+        yield return new DrawnPage("E", "Details: channels and bases", AsWritten, canvas.Entities);
+
+        const double share = 0.40;
+        var split = body.MinY + (share * (body.MaxY - body.MinY));
+        canvas = context.NewCanvas();
+        Row(context, canvas, body with { MinY = split }, [
+            FrameDetails.Feet(context, middle), FrameDetails.BraceHead(context, middle), FrameDetails.Head(context, middle),
+        ]);
+        Row(context, canvas, body with { MaxY = split }, [StickDetail.Of(context, middle)]);
+        yield return new DrawnPage("E", "Details: feet, heads, cuts", AsWritten, canvas.Entities);
+    }
+
+    /// <summary>Details side by side.</summary>
+    private static void Row(DrawingContext context, Canvas canvas, SheetBox room, ReadOnlySpan<Detail> details)
+    {
+        var width = (room.MaxX - room.MinX) / details.Length;
+        for (var i = 0; i < details.Length; i++)
+        {
+            var left = room.MinX + (i * width);
+            Cell(context, canvas, details[i], new SheetBox(left + Between, room.MinY, left + width - Between, room.MaxY));
+        }
+    }
+
+    private static void Cell(DrawingContext context, Canvas canvas, Detail detail, SheetBox cell)
+    {
+        var (w, h) = (detail.Box.MaxX - detail.Box.MinX, detail.Box.MaxY - detail.Box.MinY);
+        var roomW = cell.MaxX - cell.MinX - (2 * SideRoom);
+        var roomH = cell.MaxY - cell.MinY - BelowRoom - AboveRoom - Captions.Height;
+        var scale = DrawingScale.Fitting(context.Text.Units, w, h, roomW, roomH);
+        var left = cell.MinX + ((cell.MaxX - cell.MinX - (w / scale.Ratio)) / 2);
+        var bottom = cell.MinY + Captions.Height + BelowRoom + ((roomH - (h / scale.Ratio)) / 2);
+        detail.Draw(canvas, ViewMap.Placing(detail.Box, left, bottom, scale.Ratio));
+        canvas.Caption(cell.MinX, cell.MinY + Captions.Height, detail.Title, detail.Note, scale, context.Text);
+    }
+}

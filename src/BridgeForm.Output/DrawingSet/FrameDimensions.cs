@@ -1,0 +1,174 @@
+using BridgeForm.Frames;
+using BridgeForm.Output.Drawing;
+using BridgeForm.Project;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Output.DrawingSet;
+
+/// <summary>Figures around the drawing of a frame.</summary>
+internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDrawing drawing)
+{
+    private readonly BridgeParameters _p = context.Layout.Parameters;
+    private readonly BaseLevels _level = context.Layout.Levels[frame];
+    private readonly DrawingText _text = context.Text;
+
+    private double Deck => _level.Top + context.Layout.Deck.Lifts[frame] + _p.Deck.Thickness;
+
+    private PostParameters Post => _p.Frames.Post;
+
+    /// <summary>Draws all of them.</summary>
+    public void Draw(Canvas canvas, ViewMap map)
+    {
+        Below(canvas, map);
+        Beside(canvas, map);
+        Angles(canvas, map);
+        Members(canvas, map);
+        Widths(canvas, map);
+        Names(canvas, map);
+    }
+
+    private void Below(Canvas canvas, ViewMap map)
+    {
+        var (half, rope, brace) = (_p.Frames.Base.Length / 2, _p.Ropes.Spacing / 2, _p.Frames.Brace.Foot);
+        SheetPoint At(double z) => map.Of(z, _level.Bottom);
+        SheetPoint Top(double z) => map.Of(z, _level.Top);
+        var y = At(0).Y - 0.007;
+        canvas.LevelChain(y, [At(-half), At(-rope), At(0)], [_text.Size(half - rope), _text.Size(rope)]);
+        canvas.LevelChain(
+            y,
+            [At(0), Top(Post.Foot), Top(brace), At(half)],
+            [_text.Size(Post.Foot), _text.Size(brace - Post.Foot), _text.Size(half - brace)]);
+        canvas.Level(At(-rope), At(rope), y - Dimensions.Row, "ropes " + _text.Size(2 * rope));
+        canvas.Level(At(-half), At(half), y - (2 * Dimensions.Row), "base " + _text.Size(2 * half));
+        canvas.Line(PageLayers.Layout, map.Of(0, _level.Bottom).X, y - 0.002, map.Of(0, _level.Bottom).X, map.Of(0, Deck).Y + 0.006);
+    }
+
+    private void Beside(Canvas canvas, ViewMap map)
+    {
+        var box = drawing.Box;
+        var left = map.Of(box.MinX, 0).X;
+        var head = _level.Top + (Post.Length * Math.Cos(Post.Lean));
+        var edge = -_p.Frames.Base.Length / 2;
+        SheetPoint At(double n) => map.Of(edge, n);
+        canvas.Upright(At(_level.Bottom), At(_level.Top), left - 0.008, _text.Size(_level.Top - _level.Bottom));
+        canvas.Upright(At(_level.Top), map.Of(-PostAxis.Head(Post), head), left - 0.008, _text.Size(head - _level.Top));
+        var cap = CapTop();
+        canvas.Upright(map.Of(-Post.Foot, Deck), map.Of(box.MinX, cap), left - 0.015, "guard " + _text.Size(cap - Deck));
+        canvas.Upright(map.Of(-_p.Ropes.Spacing / 2, 0), map.Of(box.MinX, cap), left - 0.022, "rope's axis to cap's top " + _text.Size(cap));
+    }
+
+    private double CapTop()
+    {
+        var pose = context.Layout.Poses[frame];
+        var up = Vector3d.UnitZ.Cross(context.Layout.Caps.Direction(frame + 1));
+        return pose.Up.Dot(context.Layout.Caps.Points[frame] + (_p.Guard.Cap.Thickness * up) - pose.Node);
+    }
+
+    private void Angles(Canvas canvas, ViewMap map)
+    {
+        const double quarter = Math.PI / 2;
+        var brace = _p.Frames.Brace;
+        Lean(canvas, map, quarter);
+        canvas.Angle(map.Of(brace.Foot, _level.Top), quarter, quarter + brace.Lean, 0.024, DrawingText.Angle(brace.Lean));
+        canvas.Angle(map.Of(-brace.Foot, _level.Top), quarter - brace.Lean, quarter, 0.024, DrawingText.Angle(brace.Lean));
+    }
+
+    /// <summary>Inside the post, above the brace: the only place where nothing else is drawn.</summary>
+    private void Lean(Canvas canvas, ViewMap map, double quarter)
+    {
+        var up = (_p.Frames.Brace.Length * Math.Cos(_p.Frames.Brace.Lean)) + 0.03;
+        var z = Post.Foot + (Post.Section.Width / Math.Cos(Post.Lean)) + (up * Math.Tan(Post.Lean));
+        canvas.Angle(map.Of(z, _level.Top + up), quarter - Post.Lean, quarter, 0.022, DrawingText.Angle(Post.Lean));
+    }
+
+    /// <summary>Lengths of post and brace, along them.</summary>
+    private void Members(Canvas canvas, ViewMap map)
+    {
+        var (sin, cos) = Math.SinCos(Post.Lean);
+        var foot = PostAxis.Foot(Post);
+        var (from, to) = (map.Of(foot, _level.Top), map.Of(foot + (Post.Length * sin), _level.Top + (Post.Length * cos)));
+        canvas.Between(from, to, (Post.Section.Width / 2 / map.Ratio) + 0.013, "post, along its axis " + _text.Size(Post.Length));
+        var brace = _p.Frames.Brace;
+        (sin, cos) = Math.SinCos(brace.Lean);
+        canvas.Between(
+            map.Of(brace.Foot, _level.Top),
+            map.Of(brace.Foot - (brace.Length * sin), _level.Top + (brace.Length * cos)),
+            -0.011,
+            "brace " + _text.Size(brace.Length));
+    }
+
+    private void Widths(Canvas canvas, ViewMap map)
+    {
+        var inner = DeckWidth.BetweenPosts(_p) / 2;
+        var y = map.Of(0, Deck).Y;
+        canvas.Level(map.Of(-inner, Deck), map.Of(inner, Deck), y + 0.009, "between posts at the deck's surface " + _text.Size(2 * inner));
+        var clear = drawing.Stubs.Where(s => s.Key.StartsWith("rail-right-1", StringComparison.Ordinal)).Select(s => s.Value.MinX).DefaultIfEmpty(inner).First();
+        canvas.Level(map.Of(-clear, Deck), map.Of(clear, Deck), y + 0.016, "clear between the lowest rails " + _text.Size(2 * clear));
+        var (left, right, top) = (drawing.Box.MinX, drawing.Box.MaxX, drawing.Box.MaxY);
+        canvas.Level(map.Of(left, top), map.Of(right, top), map.Of(0, top).Y + 0.012, "widest " + _text.Size(right - left));
+        var (capLeft, capRight) = (drawing.Stubs["cap-left"], drawing.Stubs["cap-right"]);
+        canvas.Level(map.Of(capLeft.MaxX, top), map.Of(capRight.MinX, top), map.Of(0, top).Y + 0.005, "between caps " + _text.Size(capRight.MinX - capLeft.MaxX));
+        canvas.Level(map.Of(capRight.MinX, top), map.Of(capRight.MaxX, top), map.Of(0, top).Y + 0.005, _text.Size(capRight.MaxX - capRight.MinX));
+    }
+
+    private void Names(Canvas canvas, ViewMap map)
+    {
+        var name = context.Layout.Poses[frame].Name;
+        var bay = FramePoses.BayName(frame + 1, context.Layout.Bays);
+        string Mark(string id) => context.Shapes.PieceAt(id)?.Mark ?? "";
+        foreach (var (part, box) in drawing.Stubs.Where(s => s.Key.StartsWith("rail-left-", StringComparison.Ordinal)))
+        {
+            var at = map.Of(box.MaxX, (box.MinY + box.MaxY) / 2);
+            canvas.Leader(at, at with { X = at.X + 0.006 }, $"{Mark($"{bay}/{part}")} at {_text.Size(RailHeight(part))}");
+        }
+
+        var corner = map.Of(_p.Frames.Base.Length / 2, _level.Top - 0.02);
+        canvas.Leader(corner, new SheetPoint(corner.X + 0.006, corner.Y), Mark(name + "/base"));
+        var post = map.Of(PostAxis.Head(Post) + 0.01, _level.Top + (Post.Length * Math.Cos(Post.Lean) * 0.85));
+        canvas.Leader(post, new SheetPoint(post.X + 0.012, post.Y), Mark(name + "/post-right"));
+        var brace = _p.Frames.Brace;
+        var middle = map.Of(brace.Foot - (brace.Length * 0.75 * Math.Sin(brace.Lean)), _level.Top + (brace.Length * 0.75 * Math.Cos(brace.Lean)));
+        canvas.Leader(middle, new SheetPoint(middle.X + 0.016, middle.Y + 0.008), Mark(name + "/brace-right"));
+        var cap = drawing.Stubs["cap-right"];
+        var end = map.Of(cap.MaxX, (cap.MinY + cap.MaxY) / 2);
+        canvas.Leader(end, new SheetPoint(end.X + 0.005, end.Y), Mark(bay + "/cap-right"));
+        Floor(canvas, map, bay);
+        Channel(canvas, map);
+    }
+
+    private double RailHeight(string part)
+    {
+        var heights = Templates.GuardHeights.Of(context.Model).First(h => h.Frames.Contains(context.Layout.Poses[frame].Name, StringComparer.Ordinal)).Rails;
+        return heights[int.Parse(part.AsSpan(part.LastIndexOf('-') + 1), System.Globalization.CultureInfo.InvariantCulture) - 1];
+    }
+
+    private void Floor(Canvas canvas, ViewMap map, string bay)
+    {
+        var filled = DeckWidth.Filled(_p);
+        var words = _p.Deck.Stringer is { } stringer
+            ? FormattableString.Invariant($"{stringer.Count} stringers {stringer.Section.Name} under treads {_p.Deck.Board.Name}, {_text.Size(filled)} long")
+            : FormattableString.Invariant($"{DeckWidth.BoardCount(_p)} boards {_p.Deck.Board.Name}, gaps {_text.Size(DeckWidth.EqualGap(filled, _p.Deck.Board.Width, DeckWidth.BoardCount(_p)))}");
+        var at = map.Of(-filled / 4, Deck - 0.01);
+        canvas.Leader(at, new SheetPoint(at.X + 0.004, map.Of(0, Deck).Y + 0.025), $"{words}, {_text.Size(_p.Deck.SideGap)} to the posts' feet; {context.Shapes.PieceAt(bay + "/board-1")?.Mark ?? context.Shapes.PieceAt(bay + "/stringer-1")?.Mark}");
+    }
+
+    private void Channel(Canvas canvas, ViewMap map)
+    {
+        var channel = _p.Frames.Channel;
+        var at = map.Of((-_p.Ropes.Spacing / 2) + (channel.Width / 2), _level.Bottom + (_level.ChannelDepth / 2));
+        canvas.Leader(
+            at,
+            new SheetPoint(at.X + 0.010, map.Of(0, _level.Bottom).Y - 0.0265),
+            $"channel {_text.Size(channel.Width)} wide, {_text.Size(_level.ChannelDepth)} deep at the middle of the base; details: next sheets");
+    }
+}
+
+/// <summary>Where a post's axis lies, metres from the bridge's middle.</summary>
+internal static class PostAxis
+{
+    /// <summary>At the base's top.</summary>
+    public static double Foot(PostParameters post) => post.Foot + (post.Section.Width / 2 / Math.Cos(post.Lean));
+
+    /// <summary>At the head.</summary>
+    public static double Head(PostParameters post) => Foot(post) + (post.Length * Math.Sin(post.Lean));
+}

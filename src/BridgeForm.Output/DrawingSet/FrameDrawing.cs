@@ -1,0 +1,113 @@
+using System.Collections.Immutable;
+using BridgeForm.Output.Drawing;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Output.DrawingSet;
+
+/// <summary>
+/// A frame in its own plane: x to the right (z of the bridge), y along n, origin on the ropes' axes, metres. The parts of the
+/// next bay are shown as short stubs cut at the frame.
+/// </summary>
+internal sealed class FrameDrawing
+{
+    /// <summary>Length of a stub: too short for the bay's slope to show. Metres.</summary>
+    private const double StubLength = 0.004;
+    private const double Shade = 0.14;
+
+    private readonly DrawingContext _context;
+    private readonly View _view;
+    private readonly SheetPoint _node;
+    private readonly ImmutableArray<SheetArea> _cutFaces;
+
+    /// <summary>The frame of an index, which is not the last.</summary>
+    /// <param name="withBay">With stubs of the next bay's parts.</param>
+    public FrameDrawing(DrawingContext context, int frame, bool withBay = true)
+    {
+        _context = context;
+        var pose = context.Layout.Poses[frame];
+        _view = new View(Vector3d.UnitZ, pose.Up);
+        _node = _view.Of(pose.Node);
+        var shapes = context.Shapes.Of([frame]).ToList();
+        var faces = ImmutableArray.CreateBuilder<SheetArea>();
+        string[] bay = withBay ? [.. context.Shapes.Ids(context.Shapes.BayGroup(frame + 1))] : [];
+        foreach (var id in bay.Where(i => !i.Contains("/tread-", StringComparison.Ordinal)))
+        {
+            var (shape, placement, stock) = context.Shapes.Stub(id, StubLength);
+            shapes.Add(shape);
+            faces.Add(CutFace(placement, stock));
+            Stubs[id[(id.IndexOf('/', StringComparison.Ordinal) + 1)..]] = SheetBoxOf(shape);
+        }
+
+        if (Array.Find(bay, i => i.EndsWith("/tread-1", StringComparison.Ordinal)) is { } tread)
+        {
+            shapes.Add(context.Shapes.Of(tread));
+        }
+
+        _cutFaces = faces.ToImmutable();
+        Lines = [.. HiddenLines.Of(shapes, _view).Select(l => l with { From = Local(l.From), To = Local(l.To) })];
+        var box = ViewLines.BoxOf(Lines);
+        Box = box.With(0, -context.Layout.Parameters.Ropes.Rope.Radius);
+    }
+
+    /// <summary>Visible lines.</summary>
+    public ImmutableArray<SeenLine> Lines { get; }
+
+    /// <summary>Box around everything.</summary>
+    public SheetBox Box { get; }
+
+    /// <summary>Boxes of the stubs by part name, such as <c>rail-left-1</c>.</summary>
+    public Dictionary<string, SheetBox> Stubs { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Draws lines, cut faces, ropes and hidden holes; what lies outside a window is cut off.</summary>
+    public void Draw(Canvas canvas, ViewMap map, SheetBox? window = null)
+    {
+        foreach (var face in _cutFaces.Where(f => window is not { } w || f.Corners.All(c => Within(w, c))))
+        {
+            canvas.Add(face with { Corners = [.. face.Corners.Select(map.Of)] });
+        }
+
+        canvas.Draw(Lines, map, PageLayers.Pocket, PageLayers.Cut, window);
+        var p = _context.Layout.Parameters;
+        foreach (var z in (double[])[-p.Ropes.Spacing / 2, p.Ropes.Spacing / 2])
+        {
+            if (window is not { } w || Within(w, new SheetPoint(z, 0)))
+            {
+                Rope(canvas, map, z, p.Ropes.Rope.Radius);
+            }
+        }
+    }
+
+    /// <summary>Circle with centre lines.</summary>
+    public static void Rope(Canvas canvas, ViewMap map, double z, double radius)
+    {
+        var at = map.Of(z, 0);
+        canvas.Add(new SheetCircle(PageLayers.Cut, at, radius / map.Ratio));
+        var reach = (radius / map.Ratio) + 0.002;
+        canvas.Line(PageLayers.Dim, at.X - reach, at.Y, at.X + reach, at.Y);
+        canvas.Line(PageLayers.Dim, at.X, at.Y - reach, at.X, at.Y + reach);
+    }
+
+    private static bool Within(SheetBox w, SheetPoint p) => p.X >= w.MinX && p.X <= w.MaxX && p.Y >= w.MinY && p.Y <= w.MaxY;
+
+    private SheetArea CutFace(Placement placement, CutStock stock)
+    {
+        var plane = placement.X.X < 0 ? stock.Far : stock.Near;
+        var (y, z) = (stock.Width / 2, stock.Thickness / 2);
+        SheetPoint Corner(double cy, double cz) => Local(_view.Of(placement.ToWorld(new Vector3d(plane.XAt(cy, cz), cy, cz))));
+        return new SheetArea(PageLayers.Note, [Corner(-y, -z), Corner(y, -z), Corner(y, z), Corner(-y, z)], Shade);
+    }
+
+    private SheetBox SheetBoxOf(Shape shape)
+    {
+        var box = SheetBox.Empty;
+        foreach (var corner in shape.Cells.SelectMany(c => c.Corners))
+        {
+            var p = Local(_view.Of(corner));
+            box = box.With(p.X, p.Y);
+        }
+
+        return box;
+    }
+
+    private SheetPoint Local(SheetPoint p) => new(p.X - _node.X, p.Y - _node.Y);
+}

@@ -1,0 +1,37 @@
+using System.Globalization;
+using BridgeForm.Pieces;
+
+namespace BridgeForm.Output.DrawingSet;
+
+/// <summary>Pieces of a group of parts.</summary>
+internal static class PartTable
+{
+    /// <summary>One row a piece, in order of first appearance.</summary>
+    public static FlowTable Of(DrawingContext context, string title, IEnumerable<string> ids, double width)
+    {
+        var pieces = ids.Select(context.Shapes.PieceAt).OfType<Piece>().GroupBy(p => p.Mark, StringComparer.Ordinal);
+        return new FlowTable(
+            title,
+            "Cuts: mitre / bevel in degrees from square.",
+            [
+                new FlowColumn("Mark"), new FlowColumn("Here", Figures: true), new FlowColumn("Part"), new FlowColumn("Section", width / 4),
+                new FlowColumn("Blank", Figures: true), new FlowColumn("Near, foot"), new FlowColumn("Far, head"),
+            ],
+            [.. pieces.Select(g => Row(context, g.First(), g.Count()))]);
+    }
+
+    /// <summary>An end cut: mitre / bevel.</summary>
+    public static string Cut(EndCut cut) =>
+        $"{Numbers.Fixed(Numbers.Degrees(cut.Mitre), 1)} / {Numbers.Fixed(Numbers.Degrees(cut.Bevel), 1)}";
+
+    private static FlowRow Row(DrawingContext context, Piece piece, int count) => new(
+    [
+        piece.Mark,
+        count.ToString(CultureInfo.InvariantCulture),
+        RoleName.Of(piece.Role),
+        piece.Section,
+        context.Text.Words.Size(piece.BlankLength),
+        Cut(piece.Near),
+        Cut(piece.Far),
+    ]);
+}

@@ -1,0 +1,59 @@
+using BridgeForm.Output.Drawing;
+
+namespace BridgeForm.Output.DrawingSet;
+
+/// <summary>Part of the plan.</summary>
+internal sealed class PlanRow(DrawingContext context, WholeViews views, FrameRange range, DrawingScale scale)
+    : GeneralRow(context, range, scale)
+{
+    private const double AboveRoom = 0.006;
+    private const double BelowRoom = 0.003;
+
+    private double HalfWidth => Math.Max(
+        Context.Layout.Parameters.Frames.Base.Length / 2,
+        views.Above.Aggregate(0.0, (most, l) => Math.Max(most, Math.Max(Math.Abs(l.From.Y), Math.Abs(l.To.Y)))));
+
+    /// <inheritdoc/>
+    public override double Height => AboveRoom + (2 * HalfWidth / Scale.Ratio) + BelowRoom + Captions.Height + 0.003;
+
+    /// <inheritdoc/>
+    public override void Draw(Canvas canvas, double left, double top)
+    {
+        var half = HalfWidth;
+        var box = new SheetBox(MinX, -half, MaxX, half);
+        var bottom = top - AboveRoom - (2 * half / Scale.Ratio);
+        var map = ViewMap.Placing(box, left, bottom, Scale.Ratio);
+        canvas.Draw(views.Above, map, PageLayers.Dim, PageLayers.Dim, box);
+        MatchLines(canvas, map, bottom, top - AboveRoom + 0.001);
+        Widths(canvas, map);
+        var middle = (canvas.Bounds.MinX + canvas.Bounds.MaxX) / 2;
+        canvas.Caption(
+            canvas.Bounds.MinX,
+            bottom - BelowRoom,
+            IsWhole ? "Plan" : $"Plan, {Names}",
+            "seen from above, the right-hand side below, rails left out; ropes' axes chain-dotted",
+            Scale,
+            Context.Text);
+        canvas.Direction(middle + 0.060, bottom - BelowRoom - 0.008);
+    }
+
+    private void Widths(Canvas canvas, ViewMap map)
+    {
+        var p = Context.Layout.Parameters;
+        var rope = p.Ropes.Spacing / 2;
+        foreach (var z in (double[])[-rope, rope])
+        {
+            canvas.Line(PageLayers.Layout, map.Of(MinX, z), map.Of(MaxX, z));
+        }
+
+        if (!AtA)
+        {
+            return;
+        }
+
+        var left = map.Of(MinX, 0).X;
+        var edge = p.Frames.Base.Length / 2;
+        canvas.Upright(map.Of(0, -rope), map.Of(0, rope), left - 0.008, Context.Text.Size(2 * rope));
+        canvas.Upright(map.Of(-p.Frames.Base.Along / 2, -edge), map.Of(-p.Frames.Base.Along / 2, edge), left - 0.016, Context.Text.Size(2 * edge));
+    }
+}

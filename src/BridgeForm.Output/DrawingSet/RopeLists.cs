@@ -1,0 +1,130 @@
+using System.Collections.Immutable;
+using BridgeForm.Output.Drawing;
+using BridgeForm.Ropes;
+
+namespace BridgeForm.Output.DrawingSet;
+
+/// <summary>Rope layout with its marks, hoisting table, load cases and the forces on the supports.</summary>
+internal static class RopeLists
+{
+    private const double StripHeight = 0.030;
+    private const double ClosestNames = 0.006;
+
+    /// <summary>The sheets.</summary>
+    public static IEnumerable<DrawnPage> Of(DrawingContext context)
+    {
+        var flow = new TableFlow(context);
+        Strip(context, flow.Fresh(StripHeight));
+        flow.Add(Marks(context));
+        flow.Add(Rope(context));
+        flow.Add(Hoisting(context));
+        flow.Add(Cases(context));
+        return flow.Pages.Select(c => new DrawnPage("L", "Ropes: marks, hoisting, load cases", "tables", c.Entities));
+    }
+
+    /// <summary>The rope laid out straight.</summary>
+    private static void Strip(DrawingContext context, Canvas canvas)
+    {
+        var marks = context.Model.Marks;
+        var total = marks[^1].AtMarkingTension;
+        var (left, width) = (context.Body.MinX + 0.004, context.Body.MaxX - context.Body.MinX - 0.012);
+        var y = context.Body.MaxY - 0.018;
+        double X(double along) => left + (along / total * width);
+        canvas.Column(context.Body.MinX, context.Body.MaxY, ["Rope laid out straight, from support A's point (each rope alike; not to scale)"], PageText.Normal, bold: true);
+        canvas.Line(PageLayers.Cut, left, y, left + width, y);
+        var before = double.NegativeInfinity;
+        foreach (var mark in marks)
+        {
+            var x = X(mark.AtMarkingTension);
+            canvas.Line(PageLayers.Frame, x, y - 0.0015, x, y + 0.0015);
+            if (x - before >= ClosestNames && (mark == marks[^1] || X(total) - x >= ClosestNames))
+            {
+                var side = mark == marks[0] ? 0 : -PageText.Width(mark.Frame, PageText.Small) / 2;
+                canvas.Label(PageText.Left(x + side, y + 0.0025, mark.Frame, PageText.Small, bold: true));
+                before = x;
+            }
+        }
+
+        canvas.Level(new SheetPoint(left, y), new SheetPoint(left + width, y), y - 0.006, "A to B " + context.Text.Length(total));
+    }
+
+    private static FlowTable Marks(DrawingContext context)
+    {
+        var (model, text) = (context.Model, context.Text);
+        var tension = model.Parameters.Ropes.MarkingTension;
+        var pulled = tension > 0;
+        ImmutableArray<FlowColumn> columns =
+        [
+            new("Frame"), new("Station", Figures: true), new("Level of axis", Figures: true), new("Slope", Figures: true),
+            new("Mark, unstressed", Figures: true), .. pulled ? [new FlowColumn("Mark, pulled", Figures: true)] : ImmutableArray<FlowColumn>.Empty,
+            new("Step to the next", Figures: true),
+        ];
+        var rows = model.Marks.Select((m, i) => new FlowRow(
+        [
+            m.Frame,
+            text.Words.Length(model.Frames[i].Node.X),
+            text.Level(model.Frames[i].Node.Y),
+            DrawingText.Angle(model.Frames[i].Slope),
+            text.Words.Length(m.Unstressed),
+            .. pulled ? [text.Words.Length(m.AtMarkingTension)] : ImmutableArray<string>.Empty,
+            i + 1 < model.Marks.Length ? text.Words.Size(model.Marks[i + 1].AtMarkingTension - m.AtMarkingTension) : "",
+        ]));
+        var note = "Distance of each frame's middle along the rope from support A's point, laid out straight"
+            + (pulled ? $"; pulled: at {text.Words.Force(tension)}." : ", without tension.") + " Both ropes alike.";
+        return new FlowTable("Rope marks", note, columns, [.. rows]);
+    }
+
+    private static FlowTable Rope(DrawingContext context)
+    {
+        var (p, w, rope) = (context.Layout.Parameters, context.Text.Words, context.Model.Rope);
+        ImmutableArray<FlowRow> rows =
+        [
+            new(["rope", p.Ropes.Rope.Name]),
+            new(["diameter", w.Size(p.Ropes.Rope.Diameter)]),
+            new(["breaking strength", w.Force(p.Ropes.Rope.BreakingStrength)]),
+            new(["source of its figures", p.Ropes.Rope.Source]),
+            new(["termination", p.Ropes.TerminationKind]),
+            new(["safety factor asked for", Numbers.Fixed(p.Ropes.SafetyFactor, 1)]),
+            new(["length support to support, unstressed", w.Length(rope.UnstressedLength())]),
+            new(["the same, bridge empty", w.Length(rope.StretchedLength())]),
+            new(["level pull, bridge empty", w.Force(rope.Horizontal)]),
+        ];
+        return new FlowTable("Each rope", "", [new FlowColumn("What"), new FlowColumn("Value", 0.075)], rows);
+    }
+
+    private static FlowTable Hoisting(DrawingContext context)
+    {
+        var w = context.Text.Words;
+        var rows = context.Model.Hoisting.Select(h => new FlowRow(
+        [
+            string.Equals(h.Stage, Ropes.Hoisting.Bare, StringComparison.Ordinal) ? "bare ropes" : "frames, no deck",
+            w.Temperature(h.Temperature), w.Length(h.Sag), w.Force(h.Horizontal),
+        ]));
+        return new FlowTable(
+            "Hoisting table",
+            "What the crew sets: sag of the axis at mid-span below the straight line from A to B, each rope between its end marks.",
+            [new("Stage"), new("Temperature", Figures: true), new("Sag", Figures: true), new("Level pull, one rope", Figures: true)],
+            [.. rows]);
+    }
+
+    private static FlowTable Cases(DrawingContext context)
+    {
+        var w = context.Text.Words;
+        var rows = context.Model.Cases.Select(c => new FlowRow(c.Shape is { } s
+            ?
+            [
+                c.Title, w.Temperature(c.Temperature), w.Force(s.MaxTension), w.Length(s.Sag), w.Size(c.MoveDownMid),
+                w.Force(Math.Abs(c.ReactionA.X)), w.Force(-c.ReactionA.Y), w.Force(Math.Abs(c.ReactionB.X)), w.Force(-c.ReactionB.Y),
+            ]
+            : [c.Title + ": " + (c.Failure ?? "no solution"), w.Temperature(c.Temperature), "", "", "", "", "", "", ""]));
+        return new FlowTable(
+            "Load cases and forces on the supports",
+            "Of the more heavily loaded rope, solved by itself; unfactored. Forces of the rope on the support: level towards mid-span, and downwards (negative: upwards). Each support carries two ropes.",
+            [
+                new("Case", 0.080), new("Temperature", Figures: true), new("Largest pull", Figures: true), new("Sag", Figures: true),
+                new("Mid-span moves down", 0.026, Figures: true), new("A level", Figures: true), new("A down", Figures: true),
+                new("B level", Figures: true), new("B down", Figures: true),
+            ],
+            [.. rows]);
+    }
+}
