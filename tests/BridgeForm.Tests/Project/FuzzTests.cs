@@ -20,7 +20,8 @@ public sealed class FuzzTests
                 return (reading.Parameters is null) == (reading.Faults.Length > 0)
                     && reading.Faults.All(f => f.Line >= 1 && f.Column >= 1 && f.Message.Length > 0 && f.Line <= 2 + text.Count(c => c is '\n' or '\r' or '\u0085' or '\u2028'));
             },
-            iter: 3000);
+            iter: 3000,
+            seed: "dF19vE00qBj1"); // once ran the parser out of events inside a mapping
 
     [Fact]
     public void Rubbish_never_throws() =>

@@ -17,6 +17,8 @@ internal sealed class YamlTree
     private readonly Parser parser;
     private readonly FaultList faults;
 
+    private Mark latest = Mark.Empty;
+
     private YamlTree(string text, FaultList faults)
     {
         parser = new Parser(new StringReader(text));
@@ -83,7 +85,10 @@ internal sealed class YamlTree
     // Reads one node and leaves the parser at the event after it.
     private FileNode Node(int level)
     {
-        var current = parser.Current!;
+        // On some broken files the parser runs out of events inside a mapping instead of complaining.
+        var current = parser.Current
+            ?? throw new YamlException(latest, latest, "the file ends in the middle of a value that begins here");
+        latest = current.Start;
         var place = PlaceOf(current.Start);
         if (level > DeepestLevel)
         {
