@@ -121,7 +121,8 @@ internal static class Dimensions
         var (sin, cos) = Math.SinCos(angle);
         var (length, width) = (Distance(a, b), PageText.Width(text, Height));
         SheetText At(double along, double up) => new(
-            PageLayers.Dim, new SheetPoint(a.X + (along * cos) - (up * sin), a.Y + (along * sin) + (up * cos)), Height, text) { Turn = angle };
+            PageLayers.Dim, new SheetPoint(a.X + (along * cos) - (up * sin), a.Y + (along * sin) + (up * cos)), Height, text)
+        { Turn = angle };
         var middle = (length - width) / 2;
         double above = Lift, below = -Lift - Height;
         var inside = new[] { At(middle, above), At(middle, below) };

@@ -2,7 +2,6 @@ using BridgeForm.Checks;
 using BridgeForm.Contacts;
 using BridgeForm.Frames;
 using BridgeForm.Solids;
-using CsCheck;
 
 namespace BridgeForm.Tests.Contacts;
 
@@ -60,6 +59,8 @@ public class ContactSurveyTests
         Assert.Contains(survey.Gaps, g => g.Second == "F04/base");
     }
 
+    private const int RandomBridges = 120;
+
     // A bay of rope sags this much below its chord at most: its ends are steeper than the chord by 4 × sag / bay.
     private const double RopeSag = 3e-4;
 
@@ -76,9 +77,17 @@ public class ContactSurveyTests
     [Fact]
     public void Random_bridges_have_no_contact_faults()
     {
-        var bridges = Gen.Select(
-            Gen.Double[4, 25], Gen.Double[-0.3, 0.3], Gen.Double[0.03, 0.11], Gen.Double[0.7, 1.5], Gen.Bool, Gen.Bool,
-            (span, slope, sag, spacing, plumb, across) => FormattableString.Invariant($$"""
+        // A fixed seed: what passes here passes everywhere, and a bridge that fails can be looked at.
+        var random = new Random(20_261);
+        double Between(double low, double high) => low + (random.NextDouble() * (high - low));
+        for (var i = 0; i < RandomBridges; i++)
+        {
+            Judge(Text(Between(4, 25), Between(-0.3, 0.3), Between(0.03, 0.11), Between(0.7, 1.5), random.Next(2) == 0, random.Next(2) == 0));
+        }
+    }
+
+    private static string Text(double span, double slope, double sag, double spacing, bool plumb, bool across) =>
+            FormattableString.Invariant($$"""
                 name: Random (invented)
                 units: metric
                 site: { span: {{span:0.000}} m, rise: {{span * slope:0.000}} m }
@@ -93,30 +102,27 @@ public class ContactSurveyTests
                 deck:
                   layout: {{(across ? "across" : "along")}}
                   {{(across ? "stringer: { section: 38 x 89 mm, count: 3 }" : "count: auto")}}
-                """));
-        bridges.Sample(
-            text =>
-            {
-                var reading = BridgeForm.Project.ProjectReader.Read(text, "random.yaml", Bridges.Catalogue);
-                if (reading.Parameters is not { } parameters)
-                {
-                    return;
-                }
+                """);
 
-                var model = Bridges.Build(parameters);
-                var overlap = model.Checks.Single(c => c.Id == "parts-overlap");
-                Assert.True(overlap.Status == CheckStatus.Pass, overlap.Detail);
+    private static void Judge(string text)
+    {
+        var reading = BridgeForm.Project.ProjectReader.Read(text, "random.yaml", Bridges.Catalogue);
+        if (reading.Parameters is not { } parameters)
+        {
+            return;
+        }
 
-                // Boards get packers; where caps meet at a lifted head, the rising one stands off by the lift, and no more.
-                var gap = model.Checks.Single(c => c.Id == "parts-bear");
-                var lift = BridgeLayout.Of(parameters, model.Rope.Nodes).Caps.Lifts.Max();
-                Assert.True(gap.Demand <= Math.Max(Seating.Tolerance, lift) + RopeSag, gap.Detail);
+        var model = Bridges.Build(parameters);
+        var overlap = model.Checks.Single(c => c.Id == "parts-overlap");
+        Assert.True(overlap.Status == CheckStatus.Pass, text + overlap.Detail);
 
-                // Where the rope bends over a frame it rises against the channel's mouths: by half the bend, and no more.
-                var deepest = model.Checks.Single(c => c.Id == "rope-in-channels").Demand;
-                Assert.InRange(deepest, 0, RiseAtMouths(model) + RopeSag);
-            },
-            iter: 60,
-            seed: "0000aBcDeF12");
+        // Boards get packers; where caps meet at a lifted head, the rising one stands off by the lift, and no more.
+        var gap = model.Checks.Single(c => c.Id == "parts-bear");
+        var lift = BridgeLayout.Of(parameters, model.Rope.Nodes).Caps.Lifts.Max();
+        Assert.True(gap.Demand <= Math.Max(Seating.Tolerance, lift) + RopeSag, text + gap.Detail);
+
+        // Where the rope bends over a frame it rises against the channel's mouths: by half the bend, and no more.
+        var deepest = model.Checks.Single(c => c.Id == "rope-in-channels").Demand;
+        Assert.InRange(deepest, 0, RiseAtMouths(model) + RopeSag);
     }
 }
