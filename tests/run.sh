@@ -21,10 +21,14 @@ need node nodejs
 need npm npm
 need ogrinfo gdal-bin
 need pdftoppm poppler-utils
+need "${CHROMIUM:-chromium}" chromium
 need python3 python3
 python3 -c 'import ezdxf' 2>/dev/null || need no-such-command-ezdxf python3-ezdxf
+python3 -c 'import scipy' 2>/dev/null || /usr/bin/python3 -c 'import scipy' 2>/dev/null || need no-such-command-scipy python3-scipy
 
 npm ci --prefix tests/referees --no-audit --no-fund --loglevel=error
+npm ci --prefix tests/preview --no-audit --no-fund --loglevel=error
+npm ci --prefix src/BridgeForm.Preview --no-audit --no-fund --loglevel=error
 
 passed=0
 failed=0

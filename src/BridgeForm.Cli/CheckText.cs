@@ -1,88 +1,63 @@
 using System.Globalization;
 using BridgeForm.Checks;
-using BridgeForm.Quantities;
+using BridgeForm.Cli.Text;
 
 namespace BridgeForm.Cli;
 
-/// <summary>What <c>check</c> prints: the shape, then the checks, worst first, in at most 100 columns.</summary>
+/// <summary>What <c>check</c> prints: shape, load cases, hoisting, marks, then the checks, worst first, in at most 100 columns.</summary>
 internal static class CheckText
 {
-    private const int Columns = 100;
-    private const int StatusColumn = 10;
+    private const string Indent = "                  ";
 
-    /// <summary>Prints a model's shape and checks; with <paramref name="quiet"/> only failing checks.</summary>
+    /// <summary>Prints a model; with <paramref name="quiet"/> only failing checks.</summary>
     public static void Write(TextWriter output, BridgeModel model, bool quiet)
     {
         if (!quiet)
         {
-            WriteShape(output, model);
+            ShapeText.Write(output, model);
+            CaseText.Write(output, model);
+            HoistingText.Write(output, model);
+            MarkText.Write(output, model);
+            output.WriteLine(Summary(model));
+            output.WriteLine();
         }
 
-        var checks = model.Checks
-            .Where(c => !quiet || c.Status == CheckStatus.Fail)
-            .OrderBy(c => Order(c.Status))
-            .ThenByDescending(c => c.Ratio ?? 0);
-        foreach (var check in checks)
+        foreach (var check in WorstFirst(model).Where(c => !quiet || c.Status == CheckStatus.Fail))
         {
             WriteCheck(output, check);
         }
 
+        RemedyText.WriteRemedies(output, model);
         if (!quiet)
         {
+            RemedyText.WriteCautions(output, model);
             output.WriteLine();
-            WriteWrapped(output, Caution.Text, "");
+            Columns.Wrapped(output, Caution.Text, "");
         }
     }
 
-    private static void WriteShape(TextWriter output, BridgeModel model)
+    private static IEnumerable<CheckResult> WorstFirst(BridgeModel model) => model.Checks
+        .OrderBy(c => Order(c.Status))
+        .ThenByDescending(c => c.Ratio ?? (c.Status == CheckStatus.Pass ? 0 : double.PositiveInfinity));
+
+    private static string Summary(BridgeModel model)
     {
-        var words = new QuantityText(model.Parameters.Units);
-        output.WriteLine(model.Parameters.Name);
-        output.WriteLine();
-        Row(output, "span, rise", $"{words.Length(model.Parameters.Site.Span)}, {words.Length(model.Parameters.Site.Rise)}");
-        Row(output, "sag", words.Length(model.Rope.Sag));
-        Row(output, "bays", model.Rope.Segments.Length.ToString(CultureInfo.InvariantCulture));
-        Row(output, "end slopes", $"{QuantityText.Degrees(model.Frames[0].Slope)}, {QuantityText.Degrees(model.Frames[^1].Slope)}");
-        Row(output, "rope pull, empty", $"{words.Force(model.Rope.Horizontal)} level, {words.Force(model.Rope.MaxTension)} at most, each rope");
-        foreach (var row in model.Hoisting)
-        {
-            Row(
-                output,
-                row.Stage is "bare" ? "hang bare at" : "frames only at",
-                $"{words.Temperature(row.Temperature)}: sag {words.Length(row.Sag)}, pull {words.Force(row.Horizontal)}");
-        }
-
-        output.WriteLine();
+        var counts = model.Checks
+            .GroupBy(c => c.Status)
+            .OrderBy(g => Order(g.Key))
+            .Select(g => string.Create(CultureInfo.InvariantCulture, $"{g.Count()} {Label(g.Key)}"));
+        return $"CHECKS, worst first: {string.Join(", ", counts)}. The number is demand / capacity.";
     }
-
-    private static void Row(TextWriter output, string label, string value) =>
-        output.WriteLine($"{label,-18}{value}");
 
     private static void WriteCheck(TextWriter output, CheckResult check)
     {
         var ratio = check.Ratio is { } r ? r.ToString("0.00", CultureInfo.InvariantCulture) : "";
-        output.WriteLine($"{Word(check.Status),-StatusColumn}{ratio,6}  {check.Title} ({check.Id})");
-        var indent = new string(' ', StatusColumn + 8);
-        WriteWrapped(output, check.Detail, indent);
-        WriteWrapped(output, check.Source, indent);
+        Columns.Wrapped(output, $"{Label(check.Status),-10}{ratio,6}  {check.Title} ({check.Id})", "", Indent);
+        Columns.Wrapped(output, check.Detail, Indent);
+        Columns.Wrapped(output, "by: " + check.Source, Indent);
     }
 
-    private static void WriteWrapped(TextWriter output, string text, string indent)
-    {
-        var line = indent;
-        foreach (var word in text.Split(' '))
-        {
-            if (line.Length + word.Length + 1 > Columns && line.Length > indent.Length)
-            {
-                output.WriteLine(line.TrimEnd());
-                line = indent;
-            }
-
-            line += word + " ";
-        }
-
-        output.WriteLine(line.TrimEnd());
-    }
+    private static string Label(CheckStatus status) => status == CheckStatus.Fail ? "FAILS" : status.Word();
 
     private static int Order(CheckStatus status) => status switch
     {
@@ -90,13 +65,5 @@ internal static class CheckText
         CheckStatus.Warn => 1,
         CheckStatus.Engineer => 2,
         _ => 3,
-    };
-
-    private static string Word(CheckStatus status) => status switch
-    {
-        CheckStatus.Fail => "FAILS",
-        CheckStatus.Warn => "look",
-        CheckStatus.Engineer => "engineer",
-        _ => "holds",
     };
 }

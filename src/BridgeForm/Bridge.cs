@@ -38,9 +38,10 @@ public static class Bridge
 
         var lines = RopeRuns.Of(parameters, rope);
         var masses = BridgeMasses.Of(layout);
-        var cases = LoadCases.All(LoadCaseInput.Of(parameters, rope, masses));
-        var context = new CheckContext(parameters, layout, rope, ContactSurveyor.Survey(layout, lines), masses, cases);
         var stock = StockPlanner.Plan(pieces, parameters, parameters.PriceList);
+        var work = RopeWork.Of(layout, rope, masses);
+        var context = new CheckContext(parameters, layout, rope, ContactSurveyor.Survey(layout, lines), masses, work);
+        ImmutableArray<CheckResult> checks = [.. AllChecks.Of(context), StockLengthCheck.Of(stock, parameters.Units)];
         model = new BridgeModel
         {
             Parameters = parameters,
@@ -49,16 +50,12 @@ public static class Bridge
             Frames = layout.Poses,
             Groups = groups,
             Pieces = pieces,
-            Hoisting = Hoisting.Table(
-                rope,
-                masses.FrameStageLoads(),
-                parameters.Site.ReferenceTemperature,
-                parameters.Site.Temperatures,
-                parameters.Site.A.Backstay,
-                parameters.Site.B.Backstay),
-            Marks = RopeMarks.Of(rope, [.. layout.Poses.Select(f => f.Name)], parameters.Ropes.MarkingTension),
-            Cases = cases,
-            Checks = [.. AllChecks.Of(context), StockLengthCheck.Of(stock, parameters.Units)],
+            Hoisting = work.Hoisting.Rows,
+            Marks = work.Marks,
+            Cases = work.Cases,
+            Checks = checks,
+            Ropework = work,
+            Remedies = [.. Remedies.Of(parameters, checks), .. TimberRemedies.Of(context, checks)],
             StockPlan = stock,
         };
         return true;

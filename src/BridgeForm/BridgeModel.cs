@@ -39,6 +39,12 @@ public sealed record BridgeModel
     /// <summary>Checks.</summary>
     public required ImmutableArray<CheckResult> Checks { get; init; }
 
+    /// <summary>Cut lengths, stretch, pull on the supports, keepers, modes and cautions.</summary>
+    public RopeWork Ropework { get; init; } = new();
+
+    /// <summary>What would pass where a check fails; empty when none does. Preliminary.</summary>
+    public ImmutableArray<Remedy> Remedies { get; init; } = [];
+
     /// <summary>The ropes along their true curves, left before right; empty when no curve was asked for.</summary>
     public ImmutableArray<RopeLine> RopeLines { get; init; } = [];
 

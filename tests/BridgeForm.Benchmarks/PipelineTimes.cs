@@ -9,6 +9,7 @@ using BridgeForm.Output.Report;
 using BridgeForm.Output.Tables;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
+using BridgeForm.Ropes;
 
 namespace BridgeForm.Benchmarks;
 
@@ -38,8 +39,12 @@ internal static class PipelineTimes
     {
         var times = new Dictionary<string, double>(StringComparer.Ordinal);
         var all = Stopwatch.StartNew();
-        var layout = Timed(times, "shape and weights", () =>
-            Bridge.TryShape(parameters, out var rope, out _) ? BridgeLayout.Of(parameters, rope.Nodes) : throw new InvalidOperationException());
+        var (rope, layout) = Timed(times, "shape and weights", () => Bridge.TryShape(parameters, out var shape, out _)
+            ? (shape, BridgeLayout.Of(parameters, shape.Nodes))
+            : throw new InvalidOperationException());
+        var masses = BridgeMasses.Of(layout);
+        Timed(times, "load cases", () => RopeWork.CasesOf(parameters, rope, masses).Length);
+        Timed(times, "all rope work, cases included", () => RopeWork.Of(layout, rope, masses).Cases.Length);
         Timed(times, "members to pieces", () =>
             PieceSet.TryOf(parameters, Members.Of(layout), out var pieces, out _) ? pieces.Length : 0);
         times["parameters to pieces"] = all.Elapsed.TotalMilliseconds;
@@ -49,7 +54,7 @@ internal static class PipelineTimes
         Timed(times, "model.glb", () => Length(s => GltfWriter.Write(model, solid => solid.Triangulate(), s)));
         var units = PeopleUnits.Of(parameters.Units);
         Timed(times, "profiles", () => model.Pieces.Sum(p => Length(s => DxfWriter.Write(ProfileSheet.Of(p, units), parameters.Units, s))));
-        Timed(times, "tables", () => CutList.Csv(model, units).Length + RopeMarks.Csv(model, units).Length);
+        Timed(times, "tables", () => CutList.Csv(model, units).Length + BridgeForm.Output.Tables.RopeMarks.Csv(model, units).Length);
         Timed(times, "report", () => Length(s => ReportWriter.Write(model, [], s)));
         times["everything after parameters"] =
             all.Elapsed.TotalMilliseconds - times["parameters to pieces"];

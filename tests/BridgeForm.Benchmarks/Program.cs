@@ -6,6 +6,12 @@ switch (args)
     case ["pipeline", .. var sizes]:
         PipelineTimes.Print(sizes.Length > 0 ? sizes.Select(int.Parse) : [20, 200, 2_000], runs: 5);
         return 0;
+    case ["ropes", .. var bays]:
+        RopeTimes.Print(bays.Length > 0 ? bays.Select(int.Parse) : [20, 200, 2_000, 20_000], runs: 7);
+        return 0;
+    case ["stock-plan", .. var sizes]:
+        StockPlanTimes.Print(sizes.Length > 0 ? sizes.Select(int.Parse) : [20, 200], runs: 5);
+        return 0;
     case ["solids-vs"]:
         return SolidsVersus.RunQuick();
     default:

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BenchmarkDotNet.Attributes;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
+using BridgeForm.Ropes.Modes;
 
 namespace BridgeForm.Benchmarks;
 
@@ -61,6 +62,9 @@ public class RopeBenchmarks
     [Benchmark]
     public ImmutableArray<HoistingRow> HoistingTable() =>
         Hoisting.Table(_input.Design, _input.FrameLoads, _input.ReferenceTemperature, _input.Temperatures);
+
+    [Benchmark]
+    public RopeModes? Modes() => RopeModes.Of("dead", _input.Design);
 
     // Frames all alike, deck and rails by length: the loads follow the shape.
     private static ImmutableArray<double> Loads(ImmutableArray<RopePoint> nodes)

@@ -5,6 +5,7 @@ using BridgeForm.Output.DrawingSet;
 using BridgeForm.Output.Dxf;
 using BridgeForm.Output.Gltf;
 using BridgeForm.Output.Pdf;
+using BridgeForm.Output.Preview;
 using BridgeForm.Output.Profiles;
 using BridgeForm.Output.Report;
 using BridgeForm.Output.Router;
@@ -25,6 +26,11 @@ internal static class OutputFiles
         if (kinds.Contains("model"))
         {
             output.Write("model.glb", stream => GltfWriter.Write(model, solid => solid.Triangulate(), stream));
+        }
+
+        if (kinds.Contains("preview"))
+        {
+            output.Write("preview.html", stream => PreviewWriter.Write(model, solid => solid.Triangulate(), stream));
         }
 
         if (kinds.Contains("profiles"))
@@ -65,6 +71,7 @@ internal static class OutputFiles
         if (kinds.Contains("tables"))
         {
             WriteText(output, "cut-list.csv", CutList.Csv(model, units));
+            WriteText(output, "hoisting.csv", HoistingSheet.Csv(model, units, new QuantityText(model.Parameters.Units).Temperature));
             WriteText(output, "rope-marks.csv", RopeMarks.Csv(model, units with { Length = new QuantityText(model.Parameters.Units).Length }));
             WriteText(output, "stock-plan.csv", StockPlanTable.Csv(model, units));
             WriteText(output, "treatment.csv", TreatmentTable.Csv(model, units));

@@ -2,6 +2,7 @@ using BridgeForm.Output;
 using BridgeForm.Output.Pdf;
 using BridgeForm.Output.ShopSheets;
 using BridgeForm.Output.Templates;
+using BridgeForm.Stocking;
 
 namespace BridgeForm.Cli.Files;
 
@@ -19,11 +20,11 @@ internal static class ShopFiles
         output.Write("templates/all.pdf", stream => PdfWriter.Write(TemplateSet.All(model, units), stream));
     }
 
-    /// <summary>Saw set-ups and labels.</summary>
+    /// <summary>Saw set-ups, and labels in the order of assembly.</summary>
     public static void WriteSheets(BridgeModel model, PeopleUnits units, OutputFolder output)
     {
         output.Write("saw-setups.pdf", stream => PdfWriter.Write(SawSheet.Of(model, units), stream));
-        output.Write(
-            "labels.pdf", stream => PdfWriter.Write(LabelSheet.Of(model, LabelSheet.ByFramesAndBays(model)), stream));
+        var order = AssemblyOrder.Of(model).SelectMany(step => step.Parts).ToList();
+        output.Write("labels.pdf", stream => PdfWriter.Write(LabelSheet.Of(model, order), stream));
     }
 }

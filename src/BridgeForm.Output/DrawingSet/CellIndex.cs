@@ -1,5 +1,4 @@
 using BridgeForm.Output.Drawing;
-using BridgeForm.Solids;
 
 namespace BridgeForm.Output.DrawingSet;
 

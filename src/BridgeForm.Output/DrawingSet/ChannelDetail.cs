@@ -1,7 +1,6 @@
 using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
-using BridgeForm.Solids;
 
 namespace BridgeForm.Output.DrawingSet;
 

@@ -138,7 +138,7 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
 
     private double RailHeight(string part)
     {
-        var heights = Templates.GuardHeights.Of(context.Model).First(h => h.Frames.Contains(context.Layout.Poses[frame].Name)).Rails;
+        var heights = Templates.GuardHeights.Of(context.Model).First(h => h.Frames.Contains(context.Layout.Poses[frame].Name, StringComparer.Ordinal)).Rails;
         return heights[int.Parse(part.AsSpan(part.LastIndexOf('-') + 1), System.Globalization.CultureInfo.InvariantCulture) - 1];
     }
 

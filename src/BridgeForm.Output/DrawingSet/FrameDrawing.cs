@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Solids;
 

@@ -55,7 +55,7 @@ internal static class FrameSheet
     {
         var ids = context.Shapes.Ids(frame).Concat(context.Shapes.Ids(context.Shapes.BayGroup(frame + 1)));
         yield return PartTable.Of(context, "Parts of this frame and of the bay after it", ids, TableWidth);
-        var heights = GuardHeights.Of(context.Model).First(h => h.Frames.Contains(context.Layout.Poses[frame].Name));
+        var heights = GuardHeights.Of(context.Model).First(h => h.Frames.Contains(context.Layout.Poses[frame].Name, StringComparer.Ordinal));
         var rows = heights.Rails.Select((h, i) => (Name: FormattableString.Invariant($"rail {i + 1}, centre"), Height: h))
             .Prepend((Name: "deck's surface", Height: heights.Deck)).Append((Name: "post's head", Height: heights.Head));
         yield return new FlowTable(

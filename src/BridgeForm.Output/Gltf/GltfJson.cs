@@ -60,6 +60,7 @@ internal static class GltfJson
             json.WriteEndObject();
             json.WriteNumber("indices", (3 * i) + 2);
             json.WriteNumber("material", store.Meshes[i].Material);
+            GltfVariants.Mappings(json, store.Meshes[i].Material);
             json.WriteEndObject();
             json.WriteEndArray();
             json.WriteEndObject();

@@ -71,6 +71,7 @@ public static class GltfWriter
         SceneNodes.Write(json, model);
         if (store.Meshes.Count > 0)
         {
+            GltfVariants.Names(json);
             GltfJson.Materials(json);
             GltfJson.Meshes(json, store);
             GltfJson.Buffers(json, store);

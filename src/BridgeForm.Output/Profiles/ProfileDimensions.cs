@@ -5,34 +5,33 @@ using BridgeForm.Pieces;
 namespace BridgeForm.Output.Profiles;
 
 /// <summary>
-/// Dimensions above the first view as plain lines and texts: the distance of every channel and hole from the near end, the
-/// shortest lowest, and the length over all on top. The near end's witness line is drawn once.
+/// The distance of every channel and hole from the near end, above the first view, the longest lowest: plain lines and texts.
+/// A text stands to the right of its line, where no witness line of a shorter one passes; the near end's own witness line is that
+/// of the length over all, which stands above them.
 /// </summary>
 internal static class ProfileDimensions
 {
     private const double Height = LabelRows.TextHeight;
     private const double Pitch = 2.2 * Height;
-    private const double Half = Height / 4;
+    private const double Gap = Height / 2;
+    private const double Barb = Height / 2;
 
     /// <summary>Distances alike to this are one dimension, metres: less than anyone can mark.</summary>
     private const double Alike = 5e-5;
 
-    /// <summary>Dimensions of a piece.</summary>
+    /// <summary>Dimensions of a piece whose near end is at x = 0 on the page, and the Y above all of them.</summary>
     /// <param name="piece">The piece.</param>
-    /// <param name="near">X of the near end's outermost point on the page.</param>
-    /// <param name="top">Y of the wood's upper edge on the page.</param>
+    /// <param name="dx">From the piece's X to the page's.</param>
+    /// <param name="top">Y above the view on the page.</param>
     /// <param name="units">How lengths are written.</param>
-    public static ImmutableArray<SheetEntity> Of(Piece piece, double near, double top, PeopleUnits units)
+    /// <param name="length">X of the far end on the page.</param>
+    public static (ImmutableArray<SheetEntity> Entities, double Top) Of(
+        Piece piece, double dx, double top, double length, PeopleUnits units)
     {
-        var first = piece.Solid.Vertices.Min(v => v.X);
-        var over = piece.Solid.Vertices.Max(v => v.X) - first;
-        List<double> distances = [.. Distinct(Features(piece).Select(x => x - first).Where(d => d > Alike && d < over - Alike)), over];
-        double Row(int i) => top + ((i + 1.5) * Pitch);
-        return
-        [
-            Line(near, top + Half, near, Row(distances.Count - 1) + Half),
-            .. distances.SelectMany((d, i) => One(near, d, top, Row(i), units.Length(d))),
-        ];
+        var distances = Distinct(Features(piece).Select(x => x + dx).Where(d => d > Alike)).Reverse().ToList();
+        return (
+            [.. distances.SelectMany((d, i) => One(d, top, top + ((i + 1) * Pitch), length, units.Length(d)))],
+            top + (distances.Count * Pitch));
     }
 
     private static IEnumerable<double> Features(Piece piece) =>
@@ -51,17 +50,25 @@ internal static class ProfileDimensions
         }
     }
 
-    /// <summary>A text too wide for its line stands before the near end, where no witness line passes.</summary>
-    private static IEnumerable<SheetEntity> One(double near, double distance, double top, double y, string words)
+    /// <summary>A text that would meet the far end's witness line stands beyond it, with a leader.</summary>
+    private static IEnumerable<SheetEntity> One(double x, double top, double y, double length, string words)
     {
-        var (x, width) = (near + distance, SheetText.WidthOf(words.Length, Height));
-        var fits = width + Height < distance;
-        yield return Line(x, top + Half, x, y + Half);
-        yield return Line(near, y, x, y);
-        yield return Line(near - Half, y - Half, near + Half, y + Half);
-        yield return Line(x - Half, y - Half, x + Half, y + Half);
-        var at = fits ? new SheetPoint(near + ((distance - width) / 2), y + (Height / 2)) : new SheetPoint(near - Height - width, y - (Height / 2));
-        yield return new SheetText(ProfileLayers.Dim, at, Height, words);
+        var beyond = x + (2 * Gap) + SheetText.WidthOf(words.Length, Height) > length;
+        yield return Line(x, top + Gap, x, y + Gap);
+        yield return Line(0, y, x, y);
+        foreach (var (tip, way) in new[] { (0.0, Barb), (x, -Barb) })
+        {
+            yield return Line(tip, y, tip + way, y + (Barb / 3));
+            yield return Line(tip, y, tip + way, y - (Barb / 3));
+        }
+
+        if (beyond)
+        {
+            yield return Line(x, y, length + Gap, y);
+        }
+
+        yield return new SheetText(
+            ProfileLayers.Dim, new SheetPoint((beyond ? length + Gap : x) + Gap, y - (Height / 2)), Height, words);
     }
 
     private static SheetLine Line(double x1, double y1, double x2, double y2) =>

@@ -6,7 +6,7 @@ namespace BridgeForm.Output.Profiles;
 
 /// <summary>
 /// The drawing of one piece at true size: the wide face at +Z in the page with its lower left corner at the origin and the
-/// length along +X; above it the dimensions; below it each narrow face that has channels or holes; below them the notes.
+/// length along +X; below it each narrow face that has channels or holes; below them the notes.
 /// </summary>
 public static class ProfileSheet
 {
@@ -24,9 +24,11 @@ public static class ProfileSheet
         var length = outline.Max(l => l.Max(p => p.X)) + dx;
 
         var entities = ImmutableArray.CreateBuilder<SheetEntity>();
-        var bottom = Add(entities, WideView.Of(piece, edges, outline, p => new SheetPoint(p.X + dx, p.Y + dy), units), length);
-        entities.AddRange(ProfileDimensions.Of(
-            piece, piece.Solid.Vertices.Min(v => v.X) + dx, outline.Max(l => l.Max(p => p.Y)) + dy, units));
+        var view = WideView.Of(piece, edges, outline, p => new SheetPoint(p.X + dx, p.Y + dy), units);
+        var bottom = Add(entities, view, length);
+        var (distances, above) = ProfileDimensions.Of(piece, dx, view.Box.MaxY, length, units);
+        entities.AddRange(distances);
+        entities.AddRange(Overall(view, length, outline.Max(l => l.Max(p => p.Y)) + dy, above + Space, units));
         foreach (var face in NarrowView.FacesWorthDrawing(piece.Shape))
         {
             bottom = Add(entities, NarrowView.Of(piece, face, dx, bottom - Space, units), length);
@@ -38,13 +40,13 @@ public static class ProfileSheet
         return new Sheet(piece.Mark, ProfileLayers.All, entities.ToImmutable());
     }
 
-    /// <summary>Length and width of the outline, above the view and to its right.</summary>
-    private static ImmutableArray<SheetEntity> Overall(ViewDrawing view, double length, double width, PeopleUnits units)
+    /// <summary>Length and width of the outline, above the view at <paramref name="level"/> and to its right.</summary>
+    private static ImmutableArray<SheetEntity> Overall(ViewDrawing view, double length, double width, double level, PeopleUnits units)
     {
         var box = view.Box;
         return
         [
-            Dimension(new(0, width), new(length, width), new(0, box.MaxY + Space), units.Length(length)),
+            Dimension(new(0, width), new(length, width), new(0, level), units.Length(length)),
             Dimension(new(length, 0), new(length, width), new(box.MaxX + Space, 0), units.Length(width)),
         ];
 

@@ -37,10 +37,11 @@ internal static class WideView
         ];
         double[] ends = [outline.Min(l => l.Min(p => p.X)), outline.Max(l => l.Max(p => p.X))];
         return new ViewDrawing(
-            [.. parts.SelectMany(p => p.Entities).Distinct()], [.. parts.SelectMany(p => p.Labels), .. Mitre(piece.Near, ends[0]), .. Mitre(piece.Far, ends[1])]);
+            [.. parts.SelectMany(p => p.Entities).Distinct()],
+            [.. parts.SelectMany(p => p.Labels), .. Mitre(piece.Near, ends[0]), .. Mitre(piece.Far, ends[1])]);
 
         IEnumerable<Label> Mitre(EndCut cut, double x) => Math.Abs(Math.Sin(cut.Mitre)) > FlatFace.SquareTolerance
-            ? [new Label(ProfileLayers.Dim, move(new SheetPoint(x, 0)).X, "Mitre " + units.Angle(cut.Mitre))]
+            ? [new Label(ProfileLayers.Dim, move(new SheetPoint(x, 0)).X, "Mitre " + Numbers.DegreeText(cut.Mitre))]
             : [];
     }
 

@@ -19,8 +19,12 @@ internal static class CaseReport
         ReportJson.Number(json, "sag", result.Shape?.Sag);
         ReportJson.Number(json, "move_down_mid", result.Shape is null ? null : result.MoveDownMid);
         ReportJson.Angle(json, "cross_slope_deg", result.CrossSlope);
+        ReportJson.Angle(json, "steepest_deck_deg", Math.Atan(result.SteepestDeck));
+        ReportJson.Number(json, "over_ground", result.OverGround);
+        ReportJson.Number(json, "over_water", result.OverWater);
         Reactions(json, result);
         ReportJson.List(json, "nodes", result.Shape?.Nodes ?? ImmutableArray<RopePoint>.Empty, ReportJson.Pair);
+        ReportJson.List(json, "moves", result.Moves, ReportJson.Pair);
         json.WriteString("failure", result.Failure);
         json.WriteEndObject();
     }

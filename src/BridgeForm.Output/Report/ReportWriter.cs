@@ -25,6 +25,8 @@ public static class ReportWriter
         ReportJson.List(json, "pieces", model.Pieces, PieceReport.Write);
         ReportJson.List(json, "cases", model.Cases, CaseReport.Write);
         ReportJson.List(json, "checks", model.Checks, CheckReport.Write);
+        ReportJson.List(json, "remedies", model.Remedies, RopeworkReport.Remedy);
+        ReportJson.List(json, "rope_cautions", model.Ropework.Cautions, (j, text) => j.WriteStringValue(text));
         StockReport.Write(json, model);
         StockReport.Shop(json, model);
         ReportJson.List(json, "files", files, (j, file) => j.WriteStringValue(file));

@@ -23,6 +23,7 @@ internal static class RopeReport
         json.WriteNumberValue(ReportJson.Degrees(Slope(rope.Nodes[^2], rope.Nodes[^1])));
         json.WriteEndArray();
         ReportJson.List(json, "hoisting", model.Hoisting, Hoisting);
+        RopeworkReport.Write(json, model.Ropework);
         json.WriteEndObject();
     }
 
@@ -46,13 +47,16 @@ internal static class RopeReport
         json.WriteEndArray();
     }
 
-    private static void Hoisting(Utf8JsonWriter json, HoistingRow row)
+    /// <summary>One row of a hoisting table.</summary>
+    internal static void Hoisting(Utf8JsonWriter json, HoistingRow row)
     {
         json.WriteStartObject();
         json.WriteString("stage", row.Stage);
         ReportJson.Number(json, "temperature_c", row.Temperature);
         ReportJson.Number(json, "sag", row.Sag);
         ReportJson.Number(json, "horizontal", row.Horizontal);
+        ReportJson.Number(json, "max_tension", row.MaxTension);
+        ReportJson.Number(json, "sight", row.Sight);
         json.WriteEndObject();
     }
 

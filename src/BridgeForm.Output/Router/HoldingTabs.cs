@@ -15,25 +15,35 @@ internal static class HoldingTabs
 
     private const double Length = 0.012;
 
+    // An end nearer than this to the board's own has no wood beyond it to hold to. Metres.
+    private const double Margin = 0.003;
+
     // Wider ends get two tabs. Metres.
     private const double WideEnd = 0.15;
 
     /// <summary>Tabs of a board's pieces, in order; none at the board's own ends, where there is no wood to hold to.</summary>
     public static ImmutableArray<SheetEntity> Of(ImmutableArray<NestedPiece> pieces, double boardLength, double bit)
     {
-        var tabs = ImmutableArray.CreateBuilder<SheetEntity>();
+        var tabs = new List<SheetPolyline>();
         foreach (var nested in pieces)
         {
             var outline = RouterOutline.Of(nested.Piece, RouterFaces.View(nested.Setup.FaceUp), bit);
             var (dx, low, high) = (nested.Start - outline.Min(v => v.X), outline.Min(v => v.Y), outline.Max(v => v.Y));
             foreach (var end in Ends(outline, low, high))
             {
-                tabs.AddRange(Across(end, dx, -low, bit).Where(t => t.Vertices.All(v => v.X > 0 && v.X < boardLength)));
+                tabs.AddRange(Across(end, dx, -low, bit)
+                    .Where(t => t.At.X > Margin && t.At.X < boardLength - Margin && !tabs.Any(other => Holds(other, t.At)))
+                    .Select(t => t.Tab));
             }
         }
 
-        return [.. tabs.Distinct()];
+        return [.. tabs];
     }
+
+    /// <summary>Whether a tab already reaches over a place: neighbours a cut apart share one.</summary>
+    private static bool Holds(SheetPolyline tab, SheetPoint at) =>
+        at.X > tab.Vertices.Min(v => v.X) && at.X < tab.Vertices.Max(v => v.X)
+        && at.Y > tab.Vertices.Min(v => v.Y) && at.Y < tab.Vertices.Max(v => v.Y);
 
     /// <summary>The straight edges that run from one long edge to the other.</summary>
     private static IEnumerable<(SheetVertex From, SheetVertex To)> Ends(
@@ -49,7 +59,9 @@ internal static class HoldingTabs
         }
     }
 
-    private static IEnumerable<SheetPolyline> Across((SheetVertex From, SheetVertex To) end, double dx, double dy, double bit)
+    /// <summary>Tabs of an end: one bit's width into the piece, and out of it over the cut and a bit's width beyond.</summary>
+    private static IEnumerable<(SheetPoint At, SheetPolyline Tab)> Across(
+        (SheetVertex From, SheetVertex To) end, double dx, double dy, double bit)
     {
         var (ex, ey) = (end.To.X - end.From.X, end.To.Y - end.From.Y);
         var length = Math.Sqrt((ex * ex) + (ey * ey));
@@ -60,10 +72,10 @@ internal static class HoldingTabs
             var (x, y) = (end.From.X + (share * ex) + dx, end.From.Y + (share * ey) + dy);
             SheetVertex Corner(double along, double outward) =>
                 new(x + (along * ux) + (outward * uy), y + (along * uy) - (outward * ux));
-            yield return new SheetPolyline(
+            yield return (new SheetPoint(x, y), new SheetPolyline(
                 RouterLayers.TabOf(Height),
-                [Corner(-Length / 2, -bit), Corner(-Length / 2, bit), Corner(Length / 2, bit), Corner(Length / 2, -bit)],
-                true);
+                [Corner(-Length / 2, -bit), Corner(-Length / 2, 2 * bit), Corner(Length / 2, 2 * bit), Corner(Length / 2, -bit)],
+                true));
         }
     }
 }

@@ -42,10 +42,6 @@ public static class LabelSheet
             ]);
     }
 
-    /// <summary>Parts frame by frame, then bay by bay, from support A.</summary>
-    public static IReadOnlyList<string> ByFramesAndBays(BridgeModel model) =>
-        [.. model.Groups.SelectMany(g => g.MemberIds)];
-
     private static IEnumerable<SheetEntity> Label(SheetBox box, Piece piece, string id, int number) =>
     [
         new SheetPolyline(

@@ -1,6 +1,5 @@
 using BridgeForm.Output.Templates;
 using BridgeForm.Pieces;
-using BridgeForm.Project;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.ShopSheets;
@@ -46,11 +45,11 @@ internal sealed record SawCut(
     public bool PieceAtRight => (End == PieceEnd.Near) == Position.NearLeft;
 
     /// <summary>Both cuts of a piece, the first one first.</summary>
-    public static IEnumerable<SawCut> Of(Piece piece, ShopParameters shop)
+    public static IEnumerable<SawCut> Of(Piece piece)
     {
         var first = First(piece);
         var second = first == PieceEnd.Near ? PieceEnd.Far : PieceEnd.Near;
-        return [Made(piece, first, 1, shop), Made(piece, second, 2, shop)];
+        return [Made(piece, first, 1), Made(piece, second, 2)];
     }
 
     /// <summary>
@@ -66,7 +65,7 @@ internal sealed record SawCut(
     /// <summary>Ends that differ by less than this bear on a stop alike, radians (5°).</summary>
     private const double Squarer = Math.PI / 36;
 
-    private static SawCut Made(Piece piece, PieceEnd end, int order, ShopParameters shop)
+    private static SawCut Made(Piece piece, PieceEnd end, int order)
     {
         var cut = piece.Cut(end);
         var position = PositionOf(cut);
@@ -79,7 +78,7 @@ internal sealed record SawCut(
             Math.Abs(cut.Bevel),
             cut.Wedge,
             order == 1 ? null : StopLength(piece.Shape, end, position),
-            cut.InReach || (cut.Wedge > 0 && Math.Abs(cut.Bevel) <= shop.BevelLimit));
+            cut.InReach || (cut.Wedge > 0 && !cut.NeedsTemplate));
     }
 
     /// <summary>

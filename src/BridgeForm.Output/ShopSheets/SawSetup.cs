@@ -21,11 +21,10 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
     /// </summary>
     public static ImmutableArray<SawSetup> Of(BridgeModel model)
     {
-        var shop = model.Parameters.Shop;
         return
         [
             .. model.Pieces
-                .SelectMany(p => SawCut.Of(p, shop))
+                .SelectMany(SawCut.Of)
                 .GroupBy(KeyOf)
                 .OrderBy(g => g.Key.Stock, StringComparer.Ordinal)
                 .ThenBy(g => g.Key.Section, StringComparer.Ordinal)

@@ -40,9 +40,9 @@ public static class SawSheet
     {
         var lead = setup.Lead;
         var setting = !lead.InReach
-            ? $"mitre {units.Angle(lead.Mitre + lead.Wedge)}, bevel {units.Angle(lead.Bevel)}: beyond the saw, by template and hand saw"
-            : $"mitre {units.Angle(lead.Mitre)}, bevel {units.Angle(lead.Bevel)}"
-                + (lead.Wedge > 0 ? $", with the wedge of {units.Angle(lead.Wedge)}" : string.Empty);
+            ? $"mitre {Numbers.DegreeText(lead.Mitre + lead.Wedge)}, bevel {Numbers.DegreeText(lead.Bevel)}: beyond the saw, by template and hand saw"
+            : $"mitre {Numbers.DegreeText(lead.Mitre)}, bevel {Numbers.DegreeText(lead.Bevel)}"
+                + (lead.Wedge > 0 ? $", with the wedge of {Numbers.DegreeText(lead.Wedge)}" : string.Empty);
         return new PageTable(
             FormattableString.Invariant($"{setup.Number}. {lead.Piece.Stock} {lead.Piece.Section}: {setting}; {setup.Count} cuts"),
             lead.Wedge > 0 && lead.InReach

@@ -82,10 +82,6 @@ internal static class CutKeys
         return IsSquare(cut) ? null : $"{end}|{Section(piece)}|{Tenths(cut.Mitre)}|{Tenths(cut.Bevel)}|{piece.Role}|{CutUse.Hand(piece.Mark)}";
     }
 
-    /// <summary>Key of a wedge: its angle; null when none is needed.</summary>
-    public static string? OfWedge(Piece piece) =>
-        piece.Near.Wedge > 0 ? Tenths(piece.Near.Wedge) : piece.Far.Wedge > 0 ? Tenths(piece.Far.Wedge) : null;
-
     /// <summary>Key of everything cut into long faces; null when there is nothing.</summary>
     public static string? OfFeatures(Piece piece)
     {

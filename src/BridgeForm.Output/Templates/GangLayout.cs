@@ -141,7 +141,7 @@ internal static class GangLayout
             $"Sloped floors: {use.Marks} · section in a channel",
             [
                 .. use.Notes(units),
-                $"These take a tilting sled: set it to {units.Angle(Math.Abs(tilt))}, so that the floor is level under the router; "
+                $"These take a tilting sled: set it to {Numbers.DegreeText(Math.Abs(tilt))}, so that the floor is level under the router; "
                     + $"{units.Length(Floor(-across / 2))} deep at one side, {units.Length(Floor(across / 2))} at the other, as drawn. Mark the high side before you clamp.",
                 Routing(channel, bit, units),
             ],
@@ -149,7 +149,7 @@ internal static class GangLayout
                 new SheetPolyline(PageLayers.Cut, [.. section.Select(p => new SheetVertex(p.X, p.Y))], Closed: true),
                 Ring(PageLayers.Hidden, -across / 2, 0, across / 2, high),
                 PageText.Centered(0, high - 0.008, "wood", PageText.Small),
-                PageText.Centered(0, high + 0.002, $"floor {units.Angle(Math.Abs(tilt))}, {CrossWords(face)}", PageText.Small),
+                PageText.Centered(0, high + 0.002, $"floor {Numbers.DegreeText(Math.Abs(tilt))}, {CrossWords(face)}", PageText.Small),
             ]);
     }
 

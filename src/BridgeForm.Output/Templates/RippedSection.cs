@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Profiles;
-using BridgeForm.Solids;
+using BridgeForm.Pieces;
 
 namespace BridgeForm.Output.Templates;
 
@@ -17,28 +17,20 @@ internal static class RippedSection
         var middle = use.First.BlankLength / 2;
         var kept = shape.Rips.Aggregate(
             stock, (polygon, rip) => StickFace.Clipped(polygon, rip.Normal.Y, rip.Normal.Z, rip.Offset - (rip.Normal.X * middle)));
-        var sizes = PageBox.Of([Ring(PageLayers.Cut, kept)]);
+        var taper = Taper.Of(use.First)!;
         return new TemplateBlock(
             $"{use.Marks} · end grain after ripping",
             [
                 .. use.Notes(units),
-                $"Kept: {units.Length(sizes.MaxX - sizes.MinX)} wide, {units.Length(sizes.MaxY - sizes.MinY)} high. "
-                    + string.Join(' ', shape.Rips.Select(r => Words(r, units)))
-                    + " Rip long stock with a push stick or feather boards, then cut to length.",
+                $"Ripped to a taper of {Numbers.DegreeText(taper.Angle)}: {units.Length(taper.Thick)} at the thick edge, "
+                    + $"{units.Length(taper.Thin)} at the thin edge, {units.Length(taper.Width)} from edge to edge. "
+                    + "Rip long stock with a push stick and feather boards, then cut to length.",
             ],
             [
                 Ring(PageLayers.Hidden, stock),
                 Ring(PageLayers.Accent, kept),
                 PageText.Centered(0, halfZ + 0.002, "face up", PageText.Small),
             ]);
-    }
-
-    private static string Words(Plane rip, PeopleUnits units)
-    {
-        var tilt = Math.Atan2(rip.Normal.Z, rip.Normal.Y);
-        return Math.Abs(Math.Cos(tilt)) > Math.Abs(Math.Sin(tilt))
-            ? $"Side ripped at {units.Angle(Math.Atan(Math.Tan(tilt)))} from square."
-            : $"Face ripped to a taper of {units.Angle(Math.Atan(1 / Math.Tan(tilt)))}.";
     }
 
     private static SheetPolyline Ring(string layer, ImmutableArray<SheetPoint> points) =>

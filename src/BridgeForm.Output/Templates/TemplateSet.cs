@@ -57,9 +57,12 @@ public static class TemplateSet
             yield return RippedSection.Of(use, units);
         }
 
-        foreach (var use in CutUse.Grouped(pieces, CutKeys.OfWedge))
+        var wedges = pieces.SelectMany(p => new[] { (Piece: p, Cut: p.Near), (Piece: p, Cut: p.Far) })
+            .Where(w => w.Cut.Wedge > 0 && !w.Cut.NeedsTemplate)
+            .GroupBy(w => CutKeys.Tenths(w.Cut.Wedge), StringComparer.Ordinal);
+        foreach (var group in wedges)
         {
-            yield return WedgeBlock.Of(use, units);
+            yield return WedgeBlock.Of(new CutUse([.. group.Select(w => w.Piece).Distinct()]), group.First().Cut, units);
         }
     }
 }

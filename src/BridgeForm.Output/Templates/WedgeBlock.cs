@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Output.Drawing;
+using BridgeForm.Pieces;
 
 namespace BridgeForm.Output.Templates;
 
@@ -22,16 +23,15 @@ internal static class WedgeBlock
     ];
 
     /// <summary>The block for every piece with that wedge.</summary>
-    public static TemplateBlock Of(CutUse use, PeopleUnits units)
+    public static TemplateBlock Of(CutUse use, EndCut cut, PeopleUnits units)
     {
-        var cut = use.First.Near.Wedge > 0 ? use.First.Near : use.First.Far;
         var thick = ThinEnd + (Length * Math.Tan(cut.Wedge));
         ImmutableArray<SheetPoint> corners = [new(0, 0), new(Length, 0), new(Length, thick), new(0, ThinEnd)];
         return new TemplateBlock(
-            $"Wedge of {units.Angle(cut.Wedge)} for {use.Marks}",
+            $"Wedge of {Numbers.DegreeText(cut.Wedge)} for {use.Marks}",
             [
-                $"Saw set to {units.Angle(Math.Abs(cut.Mitre) - cut.Wedge)}, wedge {units.Angle(cut.Wedge)}: together the mitre of "
-                    + $"{units.Angle(Math.Abs(cut.Mitre))}. Thick end where the saw set-up sheet says. {units.Length(Length)} along the fence, "
+                $"Saw set to {Numbers.DegreeText(Math.Abs(cut.Mitre) - cut.Wedge)}, wedge {Numbers.DegreeText(cut.Wedge)}: together the mitre of "
+                    + $"{Numbers.DegreeText(Math.Abs(cut.Mitre))}. Thick end where the saw set-up sheet says. {units.Length(Length)} along the fence, "
                     + $"{units.Length(ThinEnd)} and {units.Length(thick)} thick at its ends; as high as the fence; screw two layers together if need be.",
                 .. Cautions,
             ],
@@ -52,7 +52,7 @@ internal static class WedgeBlock
         var start = new SheetPoint(0, ThinEnd);
         yield return new SheetLine(PageLayers.Layout, start, new SheetPoint(radius * 1.1, ThinEnd));
         yield return new SheetArc(PageLayers.Dim, start, radius, 0, wedge);
-        yield return PageText.Left(radius + 0.002, ThinEnd + 0.002, units.Angle(wedge), PageText.Normal, bold: true);
+        yield return PageText.Left(radius + 0.002, ThinEnd + 0.002, Numbers.DegreeText(wedge), PageText.Normal, bold: true);
     }
 
     private static SheetDimension Dimension(SheetPoint from, SheetPoint to, SheetPoint line, string text) =>

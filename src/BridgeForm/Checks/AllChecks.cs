@@ -1,19 +1,79 @@
 using System.Collections.Immutable;
+using BridgeForm.Checks.Ropes;
 
 namespace BridgeForm.Checks;
 
 /// <summary>Every check, in a stable order.</summary>
 public static class AllChecks
 {
+    /// <summary>Declarations of all checks that any bridge can have, in the order of docs/checks.md.</summary>
+    public static ImmutableArray<DeclaredCheck> Declared { get; } =
+    [
+        GuardHeight.Declared,
+        GuardOpenings.Declared,
+        Handrail.Declared,
+        ClearWidth.Declared,
+        EndSlope.Declared,
+        EndSlope.DeclaredGrip,
+        DeckGaps.Declared,
+        Landings.DeclaredStep,
+        Landings.DeclaredGap,
+        TreatedWood.DeclaredZinc,
+        TreatedWood.DeclaredFasteners,
+        .. DeckBending.Declared,
+        .. DeckShear.Declared,
+        .. DeckDeflection.Declared,
+        BaseBending.Declared,
+        BaseBending.DeclaredNet,
+        BaseShear.Declared,
+        BaseShear.DeclaredNet,
+        ChannelFaces.Declared,
+        RopeBearing.Declared,
+        GuardPost.Declared,
+        GuardBrace.Declared,
+        GuardJoints.DeclaredFoot,
+        GuardJoints.DeclaredBrace,
+        GuardJoints.DeclaredHead,
+        CapSpan.DeclaredLevel,
+        CapSpan.DeclaredDown,
+        RailSpan.Declared,
+        KeeperUplift.DeclaredGuard,
+        KeeperUplift.DeclaredWind,
+        .. ChannelMouths.Declared,
+        KeeperStrap.Declared,
+        .. ContactChecks.Declared,
+        .. RopeDeclarations.All,
+        Stocking.StockLengthCheck.Declared,
+    ];
+
     /// <summary>Runs them all.</summary>
     public static ImmutableArray<CheckResult> Of(CheckContext context) =>
     [
         GuardHeight.Of(context),
         GuardOpenings.Of(context),
+        Handrail.Of(context),
         ClearWidth.Of(context),
         EndSlope.Of(context),
+        EndSlope.Grip(context),
+        DeckGaps.Of(context),
+        .. Landings.Of(context),
+        .. TreatedWood.Of(context),
+        .. DeckBending.Of(context),
+        .. DeckShear.Of(context),
+        .. DeckDeflection.Of(context),
+        .. BaseBending.Of(context),
+        .. BaseShear.Of(context),
+        .. ChannelFaces.Of(context),
+        .. RopeBearing.Of(context),
+        GuardPost.Of(context),
+        GuardBrace.Of(context),
+        .. GuardJoints.Of(context),
+        .. CapSpan.Of(context),
+        .. RailSpan.Of(context),
+        .. KeeperUplift.Of(context),
         .. ChannelMouths.Of(context),
         KeeperStrap.Of(context),
         .. ContactChecks.Of(context),
+        .. RopeChecks.Of(context),
     ];
 }

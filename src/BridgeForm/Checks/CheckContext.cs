@@ -12,15 +12,18 @@ namespace BridgeForm.Checks;
 /// <param name="Rope">Design state.</param>
 /// <param name="Contacts">Every pair of parts that come near each other.</param>
 /// <param name="Masses">Masses of frames, packers and bays.</param>
-/// <param name="Cases">Load cases; one without a solution has no shape.</param>
+/// <param name="Ropework">Load cases and everything else found out about the ropes.</param>
 public sealed record CheckContext(
     BridgeParameters Parameters,
     BridgeLayout Layout,
     RopeShape Rope,
     ContactSurvey Contacts,
     BridgeMasses Masses,
-    ImmutableArray<LoadCaseResult> Cases)
+    RopeWork Ropework)
 {
+    /// <summary>Load cases; one without a solution has no shape.</summary>
+    public ImmutableArray<LoadCaseResult> Cases => Ropework.Cases;
+
     /// <summary>Bays to look at: all that can differ. Numbers 1 … n.</summary>
     public IEnumerable<int> Bays => Enumerable.Range(1, Layout.Bays);
 

@@ -25,5 +25,29 @@ internal readonly record struct CheckWords(UnitSystem Units)
     /// <summary>An angle in radians, in degrees.</summary>
     public static string Angle(double radians) => Number(radians * 180 / Math.PI, "0.0") + "°";
 
+    /// <summary>A force in newtons: <c>8467 lbf</c> or <c>37.66 kN</c>.</summary>
+    public string Force(double newtons) => IsMetric
+        ? Number(newtons / 1000, "0.##") + " kN"
+        : Number(newtons / Quantities.Units.PoundForce, "0") + " lbf";
+
+    /// <summary>A torque in newton-metres: <c>130 ft·lbf</c> or <c>176 N·m</c>.</summary>
+    public string Torque(double newtonMetres) => IsMetric
+        ? Number(newtonMetres, "0") + " N·m"
+        : Number(newtonMetres / (12 * Inch * Quantities.Units.PoundForce), "0.#") + " ft·lbf";
+
+    /// <summary>A mass per length in kg/m.</summary>
+    public string MassPerLength(double kilogramsPerMetre) => IsMetric
+        ? Number(kilogramsPerMetre, "0.#") + " kg/m"
+        : Number(kilogramsPerMetre / 0.45359237 * 12 * Inch, "0.#") + " lb/ft";
+
+    /// <summary>A share: <c>80 %</c>.</summary>
+    public static string Share(double share) => Number(share * 100, "0.##") + " %";
+
+    /// <summary>A frequency: <c>1.47 Hz</c>.</summary>
+    public static string Frequency(double hertz) => Number(hertz, "0.00") + " Hz";
+
+    /// <summary>A plain number with at most two decimals.</summary>
+    public static string Plain(double number) => Number(number, "0.##");
+
     private static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 }

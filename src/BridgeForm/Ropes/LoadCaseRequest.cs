@@ -41,11 +41,16 @@ public sealed record LoadCaseRequest
     /// <param name="degreesAbove">Degrees Celsius above the reference temperature.</param>
     /// <param name="stayA">Rope behind support A; only a sliding one has a part in the shape.</param>
     /// <param name="stayB">Rope behind support B; only a sliding one has a part in the shape.</param>
+    /// <param name="stretch">Share by which the unstressed rope has grown for good, as it bedded in; 0 for as marked.</param>
     /// <remarks>The rope's mass does not change with temperature, so its weight per metre falls as it grows.</remarks>
     public static LoadCaseRequest At(
-        RopeShape design, double degreesAbove, BackstayParameters? stayA = null, BackstayParameters? stayB = null)
+        RopeShape design,
+        double degreesAbove,
+        BackstayParameters? stayA = null,
+        BackstayParameters? stayB = null,
+        double stretch = 0)
     {
-        var growth = SteelRope.ExpansionFactor(degreesAbove);
+        var growth = SteelRope.ExpansionFactor(degreesAbove) * (1 + stretch);
         var (tensionA, tensionB) = design.EndTensions();
         return new LoadCaseRequest
         {

@@ -147,6 +147,8 @@ public static class LoadCases
             Id = loading.Id,
             Title = loading.Title,
             Shape = shape,
+            Lighter = other,
+            Moves = [.. input.Design.Nodes.Zip(shape!.Nodes, (p, q) => new RopePoint(q.X - p.X, q.Y - p.Y))],
             MoveDownMid = input.Design.HeightAt(middle) - shape!.HeightAt(middle),
             Temperature = loading.Temperature,
             ReactionA = a,

@@ -59,6 +59,27 @@ public static class RopeCurve
         return points.MoveToImmutable();
     }
 
+    /// <summary>
+    /// The point of the rope furthest below a family of parallel lines: where a line of that slope touches the rope from
+    /// below. With slope 0 the lowest point.
+    /// </summary>
+    /// <param name="shape">The rope.</param>
+    /// <param name="slope">Rise over run of the lines.</param>
+    public static RopePoint TouchedBy(this RopeShape shape, double slope)
+    {
+        var best = shape.Nodes[0];
+        for (var i = 0; i < shape.Segments.Length; i++)
+        {
+            // The rope's slope is −V/H, and V falls by the rope's own weight along the piece.
+            var along = (shape.Segments[i].VerticalA + (slope * shape.Horizontal)) / shape.WeightPerLength;
+            if (along > 0 && along < shape.Segments[i].UnstressedLength)
+                best = Lower(best, shape.PointAt(i, along), slope);
+            best = Lower(best, shape.Nodes[i + 1], slope);
+        }
+
+        return best;
+    }
+
     /// <summary>Slopes of the first and the last chord, radians; negative where the chord falls towards B.</summary>
     /// <param name="shape">The rope.</param>
     public static (double First, double Last) EndSlopes(this RopeShape shape) =>
@@ -123,6 +144,9 @@ public static class RopeCurve
                 inPlan: true);
         return (low, Math.Min(along, segment.UnstressedLength));
     }
+
+    private static RopePoint Lower(RopePoint a, RopePoint b, double slope) =>
+        b.Y - (slope * b.X) < a.Y - (slope * a.X) ? b : a;
 
     private static double Slope(RopePoint a, RopePoint b) => Math.Atan2(b.Y - a.Y, b.X - a.X);
 }

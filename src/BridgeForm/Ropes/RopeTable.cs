@@ -35,6 +35,15 @@ public static class RopeTable
     public static bool TryFind(string key, [NotNullWhen(true)] out RopeProperties? rope) =>
         ByKey.TryGetValue(key, out rope);
 
+    /// <summary>Thicker ropes of the same make, thinnest first; none for a rope that is not of this table.</summary>
+    /// <param name="rope">Any rope.</param>
+    public static IEnumerable<RopeProperties> Thicker(RopeProperties rope)
+    {
+        var at = Ropes.IndexOf(rope);
+        for (var i = at + 1; at >= 0 && i < Ropes.Length && Ropes[i].Diameter > Ropes[i - 1].Diameter; i++)
+            yield return Ropes[i];
+    }
+
     private static IEnumerable<RopeProperties> Variants(RopeMake make)
     {
         var plain = make.Rows.Select(row => Rope(make, row, galvanizedKey: false));
@@ -61,6 +70,10 @@ public static class RopeTable
 
     private static double Inches(string size)
     {
+        // A whole number, a fraction, or both with a dash between: 1, 3/4, 1-1/8.
+        var dash = size.IndexOf('-', StringComparison.Ordinal);
+        if (dash > 0)
+            return Inches(size[..dash]) + Inches(size[(dash + 1)..]);
         var parts = size.Split('/');
         var whole = double.Parse(parts[0], CultureInfo.InvariantCulture);
         return parts.Length == 1 ? whole : whole / double.Parse(parts[1], CultureInfo.InvariantCulture);

@@ -111,6 +111,10 @@ internal static class RopeTableRows
             ("3/4", 3.0 / 4, 25.6, 29.4, 1.04),
             ("7/8", 7.0 / 8, 34.6, 39.8, 1.42),
             ("1", 1, 44.9, 51.7, 1.85),
+            ("1-1/8", 9.0 / 8, 56.5, 65.0, 2.34),
+            ("1-1/4", 5.0 / 4, 69.4, 79.9, 2.89),
+            ("1-3/8", 11.0 / 8, 83.5, 96.0, 3.50),
+            ("1-1/2", 3.0 / 2, 98.9, 114, 4.16),
         ];
         return sizes.Select(s => new RopeTableRow(
             s.Size, s.Weight, 2000 * (improvedOnly ? s.Improved : s.Extra), 0.483 * Square(s.Inches), WireRope));

@@ -1,3 +1,5 @@
+using MathNet.Numerics;
+
 namespace BridgeForm.Ropes;
 
 /// <summary>What the bridge does when the ground gives way a little.</summary>
@@ -6,28 +8,46 @@ public static class SupportMove
     /// <summary>The move that is always looked at, metres (1 in).</summary>
     public const double Standard = 0.0254;
 
+    /// <summary>The fall of <see cref="TryFallOfMiddle"/>; throws when a moved rope has no shape.</summary>
+    /// <param name="design">The design state.</param>
+    /// <param name="move">Metres; shorter than the span.</param>
+    /// <exception cref="NonConvergenceException">No solution; the message says why.</exception>
+    public static double FallOfMiddle(RopeShape design, double move) =>
+        TryFallOfMiddle(design, move, out var fall, out var failure) ? fall : throw new NonConvergenceException(failure);
+
     /// <summary>
     /// How far the rope at half the span falls, metres, when one support moves: the worst of either support moving
     /// towards the other or straight down, under the design state's loads.
     /// </summary>
     /// <param name="design">The design state.</param>
     /// <param name="move">Metres; shorter than the span.</param>
-    public static double FallOfMiddle(RopeShape design, double move)
+    /// <param name="fall">Metres.</param>
+    /// <param name="failure">Why a moved rope has no shape, as a sentence.</param>
+    public static bool TryFallOfMiddle(RopeShape design, double move, out double fall, out string? failure)
     {
-        var (span, rise) = (design.Nodes[^1].X, design.Nodes[^1].Y);
-        var before = design.HeightAt(span / 2);
+        var (span, rise, middle) = (design.Nodes[^1].X, design.Nodes[^1].Y, design.Nodes[^1].X / 2);
+        fall = double.NaN;
+        if (!TryMove(design, span - move, rise, out var towards, out failure)
+            || !TryMove(design, span, rise - move, out var lowerB, out failure)
+            || !TryMove(design, span, rise + move, out var lowerA, out failure))
+            return false;
         // A shape is told from its own support A: where A moves, so do the axes.
-        var towards = Moved(design, span - move, rise);
         double[] after =
         [
-            towards.HeightAt(span / 2),
-            towards.HeightAt((span / 2) - move),
-            Moved(design, span, rise - move).HeightAt(span / 2),
-            Moved(design, span, rise + move).HeightAt(span / 2) - move,
+            towards!.HeightAt(middle),
+            towards!.HeightAt(middle - move),
+            lowerB!.HeightAt(middle),
+            lowerA!.HeightAt(middle) - move,
         ];
-        return before - after.Min();
+        fall = design.HeightAt(middle) - after.Min();
+        return true;
     }
 
-    private static RopeShape Moved(RopeShape design, double span, double rise) =>
-        LoadCaseSolver.Find(LoadCaseRequest.At(design, 0) with { Span = span, Rise = rise });
+    private static bool TryMove(RopeShape design, double span, double rise, out RopeShape? moved, out string? failure) =>
+        LoadCaseSolver.TryFind(
+            LoadCaseRequest.At(design, 0) with { Span = span, Rise = rise },
+            LoadCaseSolver.DefaultAccuracy,
+            LoadCaseSolver.DefaultMaxIterations,
+            out moved,
+            out failure);
 }

@@ -24,6 +24,8 @@ internal static class LengthClasses
     /// <summary>With more lengths than this, neighbours are planned as the longer one: the plan stays safe, and the work bounded.</summary>
     public const int Most = 48;
 
+    private const double Wider = 1.2;
+
     /// <summary>Every occurrence of the pieces.</summary>
     public static ImmutableArray<Blank> Blanks(IEnumerable<Piece> pieces) =>
         [.. pieces.SelectMany(p => p.Occurrences.Select(o => new Blank(p.Mark, o.Id, p.BlankLength)))];
@@ -36,7 +38,7 @@ internal static class LengthClasses
         var classes = Of(sorted, width);
         while (classes.Length > Most)
         {
-            width *= 2;
+            width *= Wider;
             classes = Of(sorted, width);
         }
 

@@ -9,6 +9,14 @@ internal static class StockLengthCheck
 {
     private const string Source = "BridgeForm's own rule: a piece is cut from one board (docs/shop.md)";
 
+    /// <summary>The check.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "stock-length",
+        "Pieces against boards on sale",
+        "Every piece's blank length against the longest board of its stock, less the trim.",
+        Source,
+        [CheckStatus.Pass, CheckStatus.Fail]);
+
     /// <summary>Fails when a piece is longer than the longest board of its stock, less the trim; names each such piece.</summary>
     public static CheckResult Of(StockPlan plan, UnitSystem units)
     {
@@ -18,7 +26,7 @@ internal static class StockLengthCheck
         {
             var pieces = plan.Boards.Sum(b => b.Pieces.Length);
             return new CheckResult(
-                "stock-length", "Pieces against boards on sale", CheckStatus.Pass, 0, 0, "count", null, Source,
+                Declared.Id, Declared.Title, CheckStatus.Pass, 0, 0, "count", null, Source,
                 $"all {pieces} pieces fit boards on sale");
         }
 
@@ -26,7 +34,7 @@ internal static class StockLengthCheck
         var named = tooLong.Select(p =>
             $"{p.Mark} ({p.Quantity} off) needs {words.Length(p.BlankLength)}, the longest board gives {words.Length(p.Longest)}");
         return new CheckResult(
-            "stock-length", "Pieces against boards on sale", CheckStatus.Fail, worst.BlankLength, worst.Longest, "m",
+            Declared.Id, Declared.Title, CheckStatus.Fail, worst.BlankLength, worst.Longest, "m",
             worst.Longest > 0 ? worst.BlankLength / worst.Longest : null, Source,
             string.Join("; ", named) + ": add longer boards to the stock's lengths, or shorten the piece; they are in no stock plan");
     }

@@ -86,7 +86,14 @@ public sealed record PlannedBoard(
 /// <param name="Id">Which of its occurrences, such as <c>F03/post-left</c>.</param>
 /// <param name="BlankLength">Length of its blank, metres.</param>
 /// <param name="Start">From the board's near end to the blank, metres.</param>
-public sealed record BoardPiece(string Mark, string Id, double BlankLength, double Start);
+public sealed record BoardPiece(string Mark, string Id, double BlankLength, double Start)
+{
+    /// <summary>How it lies on the board; always as it is unless cuts are shared.</summary>
+    public BlankTurn Turn { get; init; }
+
+    /// <summary>Its near end is made by the same cut as the far end of the piece before it; their blanks overlap.</summary>
+    public bool SharesCut { get; init; }
+}
 
 /// <summary>A piece that no board on sale is long enough for.</summary>
 /// <param name="Mark">Mark of the piece.</param>

@@ -19,7 +19,22 @@ public static class StockPlanner
     /// <param name="pieces">Pieces of the bridge.</param>
     /// <param name="parameters">Lengths on sale, kerf, trim, offcut.</param>
     /// <param name="prices">The user's price list; null for none.</param>
-    public static StockPlan Plan(ImmutableArray<Piece> pieces, BridgeParameters parameters, PriceList? prices)
+    /// <param name="shareMitres">Neighbours on a board with equal mitre and bevel where they touch share one cut.</param>
+    public static StockPlan Plan(
+        ImmutableArray<Piece> pieces, BridgeParameters parameters, PriceList? prices, bool shareMitres = false)
+    {
+        var plan = PlanSawn(pieces, parameters, prices);
+        if (!shareMitres)
+        {
+            return plan;
+        }
+
+        var byMark = pieces.ToDictionary(p => p.Mark, StringComparer.Ordinal);
+        return new StockPlan(
+            [.. plan.Jobs.Select(j => j with { Boards = [.. j.Boards.Select(b => SharedMitres.Of(b, byMark, parameters.Shop))] })]);
+    }
+
+    private static StockPlan PlanSawn(ImmutableArray<Piece> pieces, BridgeParameters parameters, PriceList? prices)
     {
         var jobs = ImmutableArray.CreateBuilder<StockJob>();
         var boards = 0;
@@ -64,8 +79,8 @@ public static class StockPlanner
     }
 
     /// <summary>
-    /// The plan for the classes' longest blanks; its bound is that of their shortest, so that it holds for the true lengths.
-    /// Null when there is nothing to cut.
+    /// The plan for the classes' longest blanks. Where they differ from their shortest, its bound is the larger of that of the
+    /// shortest and of what the wood itself costs, so that it holds for the true lengths. Null when there is nothing to cut.
     /// </summary>
     private static (CuttingResult Best, double Bound, double RoundedBound, bool Widened)? Solve(
         ImmutableArray<LengthClass> classes, Offer offer, double kerf)
@@ -87,7 +102,8 @@ public static class StockPlanner
         }
 
         var relaxed = problem with { Lengths = [.. classes.Select(c => c.Shortest)] };
-        var bound = ColumnGeneration.Solve(relaxed, []).Bound;
+        var wood = classes.Sum(c => c.Blanks.Sum(b => b.Length + kerf));
+        var bound = Math.Max(ColumnGeneration.Solve(relaxed, []).Bound, wood * relaxed.LeastCostOfLength());
         return (best, bound, relaxed.RoundedUp(bound), true);
     }
 }

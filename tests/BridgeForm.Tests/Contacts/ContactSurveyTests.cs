@@ -1,3 +1,4 @@
+using BridgeForm.Checks;
 using BridgeForm.Contacts;
 using BridgeForm.Frames;
 using BridgeForm.Solids;
@@ -16,7 +17,7 @@ public class ContactSurveyTests
         foreach (var id in (string[])["parts-overlap", "parts-bear", "rope-in-channels"])
         {
             var check = model.Checks.Single(c => c.Id == id);
-            Assert.True(check.Status == Checks.CheckStatus.Pass, check.Detail);
+            Assert.True(check.Status == CheckStatus.Pass, check.Detail);
         }
     }
 
@@ -104,7 +105,7 @@ public class ContactSurveyTests
 
                 var model = Bridges.Build(parameters);
                 var overlap = model.Checks.Single(c => c.Id == "parts-overlap");
-                Assert.True(overlap.Status == Checks.CheckStatus.Pass, overlap.Detail);
+                Assert.True(overlap.Status == CheckStatus.Pass, overlap.Detail);
 
                 // Boards get packers; where caps meet at a lifted head, the rising one stands off by the lift, and no more.
                 var gap = model.Checks.Single(c => c.Id == "parts-bear");

@@ -14,6 +14,7 @@ public sealed class RopeTableTests
     [InlineData("rope-6x19-iwrc-eips-3/4", 58800)]
     [InlineData("rope-6x19-iwrc-eips-galvanized-3/4", 52920)]
     [InlineData("cord-7x19-3/16", 4200)]
+    [InlineData("rope-6x19-iwrc-eips-1-1/8", 130000)]
     public void Strength_is_the_published_one(string key, double poundsForce)
     {
         Assert.True(RopeTable.TryFind(key, out var rope));
@@ -75,6 +76,17 @@ public sealed class RopeTableTests
     public void Sizes_between_rows_do_not_exist(string key) => Assert.False(RopeTable.TryFind(key, out _));
 
     [Fact]
+    public void Thicker_ropes_are_of_the_same_make()
+    {
+        Assert.Equal(
+            "rope-6x19-iwrc-ips-galvanized-1-1/4 rope-6x19-iwrc-ips-galvanized-1-3/8 rope-6x19-iwrc-ips-galvanized-1-1/2",
+            string.Join(' ', RopeTable.Thicker(Find("rope-6x19-iwrc-ips-galvanized-1-1/8")).Select(r => r.Name)));
+        Assert.Empty(RopeTable.Thicker(Find("cord-7x19-3/8")));
+        Assert.Empty(RopeTable.Thicker(Find("cord-7x19-3/8") with { Name = "own" }));
+        Assert.Equal(1.125 * 0.0254, Find("rope-6x19-iwrc-eips-1-1/8").Diameter, 1e-12);
+    }
+
+    [Fact]
     public void Keys_are_distinct_and_found()
     {
         Assert.Equal(RopeTable.Keys.Length, RopeTable.Keys.Distinct(StringComparer.Ordinal).Count());
@@ -87,5 +99,10 @@ public sealed class RopeTableTests
     private static RopeProperties Find(string key) =>
         RopeTable.TryFind(key, out var rope) ? rope : throw new KeyNotFoundException(key);
 
-    private static string Make(string key) => key[..key.LastIndexOf('-')];
+    // A size is a fraction, a whole inch, or both with a dash between.
+    private static string Make(string key)
+    {
+        var make = key[..key.LastIndexOf('-')];
+        return make.EndsWith("-1", StringComparison.Ordinal) ? make[..^2] : make;
+    }
 }

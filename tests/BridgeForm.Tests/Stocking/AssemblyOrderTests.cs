@@ -12,7 +12,7 @@ public class AssemblyOrderTests
         get
         {
             var data = new TheoryData<string, string>();
-            foreach (var bridge in new[] { Bridges.Garden, Bridges.Inclined, Bridges.Garden + Across, Bridges.Garden.Replace("30 ft", "27 ft", StringComparison.Ordinal) })
+            foreach (var bridge in new[] { Bridges.Garden, Bridges.Inclined, Bridges.Garden + "\n" + Across, Bridges.Garden.Replace("30 ft", "27 ft", StringComparison.Ordinal) })
             {
                 data.Add(bridge, "erection: both-ends\n");
                 data.Add(bridge, "erection: one-end\n");
@@ -83,7 +83,7 @@ public class AssemblyOrderTests
     [Fact]
     public void From_one_end_frames_are_hung_in_order()
     {
-        var model = Bridges.Build(Bridges.Garden + "erection: one-end\n");
+        var model = Bridges.Build(Bridges.Garden + "\n" + "erection: one-end\n");
         var hung = AssemblyOrder.Of(model).Where(s => s.Work == AssemblyWork.HangFrame).Select(s => Index(model, s.Where));
         Assert.Equal(Enumerable.Range(1, model.Frames.Length - 2), hung);
     }

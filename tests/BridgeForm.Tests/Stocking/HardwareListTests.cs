@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Frames;
 using BridgeForm.Stocking;
 
 namespace BridgeForm.Tests.Stocking;
@@ -26,8 +27,8 @@ public class HardwareListTests
     [Fact]
     public void Every_tread_is_fixed_to_every_stringer()
     {
-        var model = Bridges.Build(Bridges.Garden + "deck: { layout: across, board: { section: 2x6 }, stringer: { section: 2x6, count: 3 } }\n");
-        var treads = model.Pieces.Where(p => p.Role == BridgeForm.Frames.Role.Tread).Sum(p => p.Occurrences.Length);
+        var model = Bridges.Build(Bridges.Garden + "\n" + "deck: { layout: across, board: { section: 2x6 }, stringer: { section: 2x6, count: 3 } }\n");
+        var treads = model.Pieces.Where(p => p.Role == Role.Tread).Sum(p => p.Occurrences.Length);
         Assert.Equal(3 * treads, Joints.Of(model.Pieces).Single(j => j.Name is "tread").Count);
     }
 

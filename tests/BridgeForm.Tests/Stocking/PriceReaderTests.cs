@@ -1,5 +1,5 @@
-using CsCheck;
 using BridgeForm.Stocking;
+using CsCheck;
 
 namespace BridgeForm.Tests.Stocking;
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using BridgeForm.Checks;
 using BridgeForm.Materials;
 using BridgeForm.Pieces;
-using BridgeForm.Project;
 using BridgeForm.Stocking;
 
 namespace BridgeForm.Tests.Stocking;
@@ -30,7 +29,7 @@ public class StockPlannerTests
     [InlineData("shop: { trim: 1/2 in, offcut: 20 in, saw: { kerf: 3/16 in } }")]
     public void Boards_add_up(string shop)
     {
-        var model = Bridges.Build(Bridges.Garden + shop);
+        var model = Bridges.Build(Bridges.Garden + "\n" + shop);
         var made = model.Parameters.Shop;
         foreach (var board in model.StockPlan.Boards)
         {
@@ -78,7 +77,7 @@ public class StockPlannerTests
     [Fact]
     public void Piece_longer_than_every_board_fails_a_check_and_is_in_no_plan()
     {
-        var model = Bridges.Build(Bridges.Garden + """
+        var model = Bridges.Build(Bridges.Garden + "\n" + """
             stock:
               treated: { species: southern-pine, grade: no1, treated: true, lengths: [4 ft, 8 ft] }
               cedar: { species: western-red-cedar, grade: no2, lengths: [3 ft] }

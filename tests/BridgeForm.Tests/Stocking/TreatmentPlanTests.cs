@@ -1,4 +1,5 @@
 using BridgeForm.Project;
+using BridgeForm.Solids;
 using BridgeForm.Stocking;
 
 namespace BridgeForm.Tests.Stocking;
@@ -24,10 +25,10 @@ public class TreatmentPlanTests
         var plan = TreatmentPlan.Of(model.Pieces, model.Parameters);
         var area = model.Pieces
             .Where(p => model.Parameters.StockNamed(p.Stock).Treated)
-            .Sum(p => p.Occurrences.Length * p.Solid.Faces.Select((f, i) => (f, i)).Where(x => x.f.Origin != BridgeForm.Solids.FaceOrigin.Stock).Sum(x => FaceArea(p.Solid, x.f)));
+            .Sum(p => p.Occurrences.Length * p.Solid.Faces.Select((f, i) => (f, i)).Where(x => x.f.Origin != FaceOrigin.Stock).Sum(x => FaceArea(p.Solid, x.f)));
         Assert.Equal(area, plan.Area, area * 1e-9);
         Assert.DoesNotContain(plan.Pieces, p => p.Stock is "cedar");
-        Assert.Equal([new UntreatedStock("cedar", true)], plan.LeftOut);
+        Assert.Equal(new UntreatedStock("cedar", true), Assert.Single(plan.LeftOut));
     }
 
     [Fact]
@@ -42,9 +43,9 @@ public class TreatmentPlanTests
     }
 
     /// <summary>Area of a face with holes by Green's theorem in the plane of the face.</summary>
-    private static double FaceArea(BridgeForm.Solids.Solid solid, BridgeForm.Solids.Face face)
+    private static double FaceArea(Solid solid, Face face)
     {
-        var sum = BridgeForm.Solids.Vector3d.Zero;
+        var sum = Vector3d.Zero;
         foreach (var loop in face.Loops)
         {
             for (var i = 0; i < loop.Length; i++)

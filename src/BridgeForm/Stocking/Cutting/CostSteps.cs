@@ -9,6 +9,9 @@ internal static class CostSteps
     // Steps that are a smaller share of the largest cost than this say nothing about the bound.
     private const double SmallestShare = 1e-4;
 
+    // Remainders below this share of the largest cost are round-off of a division.
+    private const double RoundOff = 1e-10;
+
     /// <summary>The largest step that all costs are multiples of (Euclid); 0 when there is none worth having.</summary>
     public static double Common(ReadOnlySpan<double> costs)
     {
@@ -16,18 +19,31 @@ internal static class CostSteps
         foreach (var cost in costs)
         {
             largest = Math.Max(largest, cost);
-            step = Common(Math.Max(step, cost), Math.Min(step, cost), SmallestShare * Math.Max(largest, cost));
         }
 
-        return step > SmallestShare * largest ? step : 0;
+        foreach (var cost in costs)
+        {
+            step = Common(Math.Max(step, cost), Math.Min(step, cost), largest);
+            if (step < SmallestShare * largest)
+            {
+                return 0;
+            }
+        }
+
+        return step;
     }
 
-    private static double Common(double a, double b, double least)
+    private static double Common(double a, double b, double largest)
     {
-        while (b > least)
+        while (b > RoundOff * largest)
         {
+            if (b < SmallestShare * largest)
+            {
+                return 0;
+            }
+
             var rest = a - (Math.Floor(a / b) * b);
-            (a, b) = (b, b - rest < least ? 0 : rest);
+            (a, b) = (b, b - rest < RoundOff * largest ? 0 : rest);
         }
 
         return a;

@@ -71,6 +71,9 @@ internal sealed record CuttingProblem(
         return step > 0 ? Math.Ceiling((bound / step) - CostSteps.Slack) * step : bound;
     }
 
+    /// <summary>What a metre of pieces and saw cuts costs at least, on the board that gives most for its cost.</summary>
+    public double LeastCostOfLength() => Enumerable.Range(0, Boards.Length).Min(b => Boards[b].Cost / Capacity(b));
+
     /// <summary>The largest step that all costs are multiples of; 0 for none.</summary>
     public double CostStep() => CostSteps.Common([.. Boards.Select(b => b.Cost)]);
 }

@@ -5,8 +5,8 @@ namespace BridgeForm.Stocking.Cutting;
 /// <summary>Makes a plan cheaper a few boards at a time: they are emptied and filled anew by exact search.</summary>
 internal static class Improvement
 {
-    private const int Rounds = 60;
-    private const int Budget = 3000;
+    private const int Rounds = 40;
+    private const int Budget = 1500;
     private const int FewestBoards = 3;
     private const int MostBoards = 9;
 

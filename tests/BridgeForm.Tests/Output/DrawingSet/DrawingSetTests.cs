@@ -112,7 +112,7 @@ public sealed partial class DrawingSetTests
         Assert.All(model.Checks, c => Assert.Contains("(" + c.Id + ")", text, StringComparison.Ordinal));
         Assert.All(model.Marks, m => Assert.Contains(words.Length(m.Unstressed), text, StringComparison.Ordinal));
         Assert.All(model.Cases, c => Assert.Contains(words.Force(c.Shape!.MaxTension), text, StringComparison.Ordinal));
-        var pages = int.Parse(PageCount().Match(Referee.Poppler("pdfinfo", path)).Groups[1].ValueSpan, CultureInfo.InvariantCulture);
+        var pages = int.Parse(PageCount().Match(Referee.Poppler("pdfinfo", path)).Groups["n"].ValueSpan, CultureInfo.InvariantCulture);
         Assert.Equal(pages, Count(text, "Geometry, quantities and check values") - 1); // the cover's notes say it once more
     });
 
@@ -190,7 +190,7 @@ public sealed partial class DrawingSetTests
         }
     }
 
-    [GeneratedRegex(@"Pages:\s+(\d+)", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"Pages:\s+(?<n>\d+)", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex PageCount();
 
     [GeneratedRegex(@"MediaBox:\s+0\.00\s+0\.00\s+(?<w>[\d.]+)\s+(?<h>[\d.]+)", RegexOptions.ExplicitCapture, 1000)]

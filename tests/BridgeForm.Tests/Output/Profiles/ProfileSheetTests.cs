@@ -170,13 +170,28 @@ public sealed class ProfileSheetTests
         Assert.Single(sheet.Entities.OfType<SheetPolyline>());
     }
 
+    /// <summary>A base of 56 in: channels at 6 and 50 in, keeper holes 1-1/4 in to either side.</summary>
+    [Fact]
+    public void Distances_of_channels_and_holes_are_dimensioned_from_the_near_end()
+    {
+        var texts = Entities<SheetText>("B1", ProfileLayers.Dim).Select(t => t.Text).ToList();
+        Assert.Equal(["51.25 in", "50 in", "48.75 in", "7.25 in", "6 in", "4.75 in"], texts);
+        var reach = Entities<SheetLine>("B1", ProfileLayers.Dim).Where(l => l.From.X is 0 && l.To.X > 0.05).Select(l => l.To.X / SamplePieces.Inch);
+        Assert.Equal([51.25, 50, 48.75, 7.25, 6, 4.75], reach, (a, b) => Math.Abs(a - b) < 1e-9);
+    }
+
+    [Fact]
+    public void Mitres_are_written_below_their_ends() =>
+        Assert.Contains(Entities<SheetText>("P1L", ProfileLayers.Dim), t => string.Equals(t.Text, "Mitre 8.0°", StringComparison.Ordinal));
+
     [Theory]
     [MemberData(nameof(Marks))]
     public void Texts_touch_neither_wood_nor_each_other(string mark)
     {
         var sheet = ProfileSheet.Of(All[mark], SampleUnits.Imperial);
         var texts = sheet.Entities.OfType<SheetText>().Select(t => EntityBox.Of(t)).ToList();
-        var drawn = sheet.Entities.Where(e => e is not SheetText).Select(EntityBox.Of).ToList();
+        var drawn = sheet.Entities.SelectMany(e => e is SheetDimension d ? DimensionLines.Of(d) : [e])
+            .Where(e => e is not SheetText).Select(EntityBox.Of).ToList();
         Assert.All(texts, t => Assert.DoesNotContain(drawn, d => d.Overlaps(t)));
         Assert.All(texts, t => Assert.Single(texts, u => u.Overlaps(t)));
     }

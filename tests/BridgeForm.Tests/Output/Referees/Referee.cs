@@ -24,6 +24,13 @@ internal static class Referee
         return Run(Python.Value!, string.Empty, [Path.Combine(Folder, script), .. arguments]);
     }
 
+    /// <summary>Runs a script of tests/referees with the first Python that has scipy and gives what it printed.</summary>
+    public static string Scipy(string script, params string[] arguments)
+    {
+        Assert.True(PythonWithScipy.Value is not null, "No python3 with scipy is installed: install the package python3-scipy.");
+        return Run(PythonWithScipy.Value!, string.Empty, [Path.Combine(Folder, script), .. arguments]);
+    }
+
     /// <summary>Runs ogrinfo of GDAL and gives what it printed.</summary>
     public static string Ogrinfo(params string[] arguments) =>
         Run("ogrinfo", "ogrinfo is not installed: install the package gdal-bin.", arguments);
@@ -51,6 +58,9 @@ internal static class Referee
     /// <summary>A python3 on the path may be another than the system's, to which packages are installed.</summary>
     private static Lazy<string?> Python { get; } = new(() =>
         new[] { "python3", "/usr/bin/python3" }.FirstOrDefault(p => Start(p, ["-c", "import ezdxf"]) is { Code: 0 }));
+
+    private static Lazy<string?> PythonWithScipy { get; } = new(() =>
+        new[] { "python3", "/usr/bin/python3" }.FirstOrDefault(p => Start(p, ["-c", "import scipy.optimize, scipy.sparse"]) is { Code: 0 }));
 
     private static string Folder { get; } = FindFolder();
 

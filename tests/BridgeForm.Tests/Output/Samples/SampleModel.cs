@@ -17,13 +17,13 @@ internal static class SampleModel
         Units = UnitSystem.Imperial,
         Use = BridgeUse.Private,
         Site = new SiteParameters { Span = 1.8, Rise = 0, ReferenceTemperature = 15.6, Temperatures = [] },
-        Ropes = null!,
-        Frames = null!,
+        Ropes = Bridges.Read(Bridges.Garden).Ropes,
+        Frames = Bridges.Read(Bridges.Garden).Frames,
         Deck = null!,
         Guard = null!,
         Loads = null!,
         Stock = [Stock("treated", true), Stock("cedar", false)],
-        Shop = null!,
+        Shop = Bridges.Read(Bridges.Garden).Shop,
     };
 
     /// <summary>Two bays, every sample piece once a frame or bay, and one load case without a solution.</summary>

@@ -32,7 +32,7 @@ public sealed class SawCutTests
     public void Cut_as_told_is_the_cut_of_the_piece() => Sticks.Sample(
         piece =>
         {
-            foreach (var cut in SawCut.Of(piece, Shop))
+            foreach (var cut in SawCut.Of(piece))
             {
                 var made = Remade(cut);
                 var meant = piece.Plane(cut.End);
@@ -46,7 +46,7 @@ public sealed class SawCutTests
 
     [Fact]
     public void Saw_is_never_set_beyond_its_limits_or_to_the_other_hand() => Sticks.Sample(
-        piece => Assert.All(SawCut.Of(piece, Shop), cut =>
+        piece => Assert.All(SawCut.Of(piece), cut =>
         {
             Assert.True(cut.Mitre >= 0 && cut.Bevel >= 0 && cut.Wedge >= 0);
             Assert.True(!cut.InReach || (cut.Mitre <= Shop.MitreLimit + Exact && cut.Bevel <= Shop.BevelLimit + Exact));

@@ -1,6 +1,7 @@
 using BridgeForm.Output;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.ShopSheets;
+using BridgeForm.Stocking;
 using BridgeForm.Tests.Output.Pdf;
 using BridgeForm.Tests.Output.Templates;
 
@@ -11,6 +12,8 @@ public sealed class ShopSheetTests
     private static readonly Lazy<BridgeModel> Model = new(() => Bridges.Build(Bridges.Garden));
 
     private static PeopleUnits Units => PeopleUnits.Of(Model.Value.Parameters.Units);
+
+    private static IReadOnlyList<string> Order => [.. AssemblyOrder.Of(Model.Value).SelectMany(s => s.Parts)];
 
     public static TheoryData<string> Names => ["saw", "labels"];
 
@@ -31,7 +34,7 @@ public sealed class ShopSheetTests
     [Fact]
     public void Every_part_has_one_label_with_its_number()
     {
-        var ids = LabelSheet.ByFramesAndBays(Model.Value);
+        var ids = Order;
         Assert.Equal(Model.Value.Pieces.SelectMany(p => p.Occurrences).Count(), ids.Count);
         var texts = Book("labels").Pages.SelectMany(p => PlacedTexts.Of(p.Content)).Select(t => t.Text).ToLookup(t => t, StringComparer.Ordinal);
         Assert.All(ids, id => Assert.Single(texts[id]));
@@ -56,5 +59,5 @@ public sealed class ShopSheetTests
 
     private static SheetBook Book(string name) => string.Equals(name, "saw", StringComparison.Ordinal)
         ? SawSheet.Of(Model.Value, Units)
-        : LabelSheet.Of(Model.Value, LabelSheet.ByFramesAndBays(Model.Value));
+        : LabelSheet.Of(Model.Value, Order);
 }

@@ -39,11 +39,33 @@ public sealed class TableTests
     }
 
     [Fact]
-    public void Rope_marks_stand_in_order_of_frames()
+    public void Rope_marks_stand_in_order_of_frames_to_a_sixteenth()
     {
         var rows = Read(RopeMarks.Csv(SampleModel.Small, SampleUnits.Imperial));
-        Assert.Equal(["F01", "35.4331 in", "900.0", "-0.7874 in", "-20.0", "0.00", "35.5 in", "901.7", "35.5157 in", "902.1"], rows[2]);
+        Assert.Equal(["F01", "35.4331 in", "900.0", "-0.7874 in", "-20.0", "0.00", "35.5 in", "901.7", "35.5 in", "902.1"], rows[2]);
         Assert.Equal(Caution.Text, rows[^1][0]);
+    }
+
+    [Fact]
+    public void Marks_for_new_rope_and_lengths_to_cut_follow_where_they_are_known()
+    {
+        var model = Bridges.Build(Bridges.Garden);
+        var rows = Read(RopeMarks.Csv(model, SampleUnits.Imperial));
+        Assert.Contains("Mark on new rope that will stretch 0.50 %", rows[0]);
+        Assert.All(rows, r => Assert.Equal(rows[0].Count, r.Count));
+        Assert.Contains(rows, r => r[0] is "Cut length of one rope" && r[7] == (model.Ropework.Cut!.Length!.Value * 1000).ToString("F1", System.Globalization.CultureInfo.InvariantCulture));
+    }
+
+    [Fact]
+    public void Hoisting_table_has_every_stage_temperature_and_stretch()
+    {
+        var rows = Read(HoistingSheet.Csv(Bridges.Build(Bridges.Garden), SampleUnits.Imperial, t => t.ToString("F0", System.Globalization.CultureInfo.InvariantCulture)));
+        Assert.Equal(1 + (3 * 2 * 3) + 1, rows.Count);
+        Assert.Equal("bare", rows[1][0]);
+        Assert.Equal("set to the plain marks", rows[1][1]);
+        Assert.Contains("0.50 %", rows[^2][1], StringComparison.Ordinal);
+        // Level supports: the line of sight lies as far down as the rope sags.
+        Assert.Equal(rows[1][5], rows[1][7]);
     }
 
     [Theory]

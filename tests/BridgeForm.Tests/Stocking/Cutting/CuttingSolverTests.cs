@@ -1,5 +1,5 @@
-using CsCheck;
 using BridgeForm.Stocking.Cutting;
+using CsCheck;
 
 namespace BridgeForm.Tests.Stocking.Cutting;
 

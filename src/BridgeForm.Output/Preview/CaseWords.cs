@@ -1,0 +1,19 @@
+using BridgeForm.Quantities;
+using BridgeForm.Ropes;
+
+namespace BridgeForm.Output.Preview;
+
+/// <summary>A load case in a sentence or two.</summary>
+internal static class CaseWords
+{
+    /// <summary>How mid-span moves and how hard the rope pulls. The case must have a shape.</summary>
+    public static string Of(LoadCaseResult load, QuantityText words)
+    {
+        var down = words.Size(Math.Abs(load.MoveDownMid));
+        var still = string.Equals(down, words.Size(0), StringComparison.Ordinal);
+        var move = still ? "Mid-span stays where it is"
+            : load.MoveDownMid > 0 ? $"Mid-span goes down {down}"
+            : $"Mid-span rises {down}";
+        return $"{move}. The greatest pull in one rope is {words.Force(load.Shape!.MaxTension)}.";
+    }
+}

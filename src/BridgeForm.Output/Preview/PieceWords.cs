@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using BridgeForm.Frames;
+using BridgeForm.Pieces;
+using BridgeForm.Project;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Output.Preview;
+
+/// <summary>A piece in plain words, for people who have never held a saw.</summary>
+internal static class PieceWords
+{
+    /// <summary>Angles that print as 0.0° are square to the reader.</summary>
+    private const double SquareDegrees = 0.05;
+
+    /// <summary>What it does.</summary>
+    public static string Role(Role role) => role switch
+    {
+        Frames.Role.Base => "Beam across the ropes; the frame stands on it",
+        Frames.Role.Post => "Upright that holds the rails",
+        Frames.Role.Brace => "Strut that keeps the post from leaning out",
+        Frames.Role.Board => "Deck board you walk on",
+        Frames.Role.Rail => "Rail at the side, between the posts",
+        Frames.Role.Cap => "Handrail on top of the posts",
+        Frames.Role.Stringer => "Bearer under the treads",
+        Frames.Role.Tread => "Deck board across the bridge",
+        Frames.Role.Packer => "Thin wedge that fills the gap under a deck board",
+        _ => throw new ArgumentOutOfRangeException(nameof(role), role, "No such role."),
+    };
+
+    /// <summary>Labels and texts in order of interest.</summary>
+    public static ImmutableArray<(string Label, string Text)> Lines(Piece piece, StockParameters stock, QuantityText words)
+    {
+        var (near, far) = Ends(piece.Role);
+        var lines = ImmutableArray.CreateBuilder<(string, string)>();
+        lines.Add(("Size", $"{words.Size(piece.Shape.Thickness)} thick, {words.Size(piece.Shape.Width)} wide, {words.Size(piece.BlankLength)} long"));
+        if (AreAlike(piece.Near, piece.Far))
+        {
+            lines.Add(("Both ends", Cut(piece.Near)));
+        }
+        else
+        {
+            lines.Add((near, Cut(piece.Near)));
+            lines.Add((far, Cut(piece.Far)));
+        }
+
+        AddChannels(lines, piece, words);
+        foreach (var holes in piece.Shape.Holes.GroupBy(h => (h.Diameter, h.Depth)))
+        {
+            var depth = holes.Key.Depth is { } d ? words.Size(d) + " deep" : "right through";
+            lines.Add(("Holes", Line($"{holes.Count()}, {words.Size(holes.Key.Diameter)} across, {depth}")));
+        }
+
+        lines.Add(("Wood", Line($"{stock.Species.Replace('-', ' ')}, {(stock.Treated ? "treated" : "untreated")} ({piece.Section})")));
+        lines.Add(("Weight", words.Mass(piece.Mass)));
+        return lines.ToImmutable();
+    }
+
+    /// <summary>Degrees to 0.1 with their sign of degree, from radians of either sign.</summary>
+    public static string Degrees(double radians) => NumberText.Fixed(Math.Abs(Numbers.Degrees(radians)), 1) + "°";
+
+    /// <summary>An end cut without saw-bench words: how far from square across the wide face, and how far the blade is tilted.</summary>
+    public static string Cut(EndCut cut)
+    {
+        var text = (IsSquare(cut.Mitre), IsSquare(cut.Bevel)) switch
+        {
+            (true, true) => "cut square",
+            (false, true) => $"cut at {Degrees(cut.Mitre)} from square, blade upright",
+            (true, false) => $"cut straight across, blade tilted {Degrees(cut.Bevel)}",
+            (false, false) => $"cut at {Degrees(cut.Mitre)} from square, blade tilted {Degrees(cut.Bevel)}",
+        };
+        return cut.InReach ? text
+            : IsSquare(cut.Wedge) ? text + "; more than the saw can set: cut to a template"
+            : text + $"; more than the saw can set: hold the piece on a {Degrees(cut.Wedge)} wedge";
+    }
+
+    private static void AddChannels(ImmutableArray<(string Label, string Text)>.Builder lines, Piece piece, QuantityText words)
+    {
+        if (piece.Shape.Channels.IsEmpty)
+        {
+            return;
+        }
+
+        var first = piece.Shape.Channels[0];
+        var slope = Math.Atan(first.FloorSlope);
+        var places = string.Join(" and ", piece.Shape.Channels.Select(c => words.Size(c.Center)));
+        var floor = IsSquare(slope) ? "level floor" : $"floor sloped {Degrees(slope)}";
+        lines.Add((
+            "Rope channels",
+            $"{words.Size(first.Width)} wide, {words.Size(first.Depth)} deep, {floor}; middles {places} from the left end"));
+    }
+
+    private static (string Near, string Far) Ends(Role role) => role switch
+    {
+        Frames.Role.Post or Frames.Role.Brace => ("Foot", "Top"),
+        Frames.Role.Base or Frames.Role.Tread or Frames.Role.Packer => ("Left end", "Right end"),
+        _ => ("End towards A", "End towards B"),
+    };
+
+    private static bool AreAlike(EndCut a, EndCut b) => string.Equals(Cut(a), Cut(b), StringComparison.Ordinal);
+
+    private static bool IsSquare(double radians) => Math.Abs(Numbers.Degrees(radians)) < SquareDegrees;
+
+    private static string Line(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,165 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using BridgeForm.Checks;
+using BridgeForm.Frames;
+using BridgeForm.Output.Gltf;
+using BridgeForm.Project;
+using BridgeForm.Quantities;
+using BridgeForm.Ropes;
+
+namespace BridgeForm.Output.Preview;
+
+/// <summary>The description of a bridge that the page reads: <c>BridgeView</c> in <c>src/BridgeForm.Preview/src/view.ts</c>.</summary>
+internal static class PreviewJson
+{
+    /// <summary>Micrometres: decimals of a length in metres.</summary>
+    private const int Decimals = 6;
+
+    /// <summary>Compact JSON, safe inside a page's script.</summary>
+    public static byte[] Bytes(BridgeModel model)
+    {
+        using var stream = new MemoryStream();
+        using (var json = new Utf8JsonWriter(stream, GltfJson.Options))
+        {
+            json.WriteStartObject();
+            Head(json, model);
+            List(json, "facts", PreviewFacts.Of(model), Fact);
+            List(json, "frames", model.Frames, (j, f) => Frame(j, f, model.Parameters));
+            List(json, "bays", Bays(model), (j, b) => j.WriteStringValue(b));
+            List(json, "pieces", model.Pieces, (j, p) => Piece(j, p, model.Parameters));
+            List(json, "cases", [.. model.Cases.Where(c => c.Shape is not null)], (j, c) => Case(j, c, model));
+            List(json, "checks", model.Checks, Check);
+            PreviewSite.Write(json, model);
+            List(json, "dimensions", PreviewDimensions.Side(model), PreviewDimensions.Write);
+            List(json, "section", PreviewDimensions.Section(model), PreviewDimensions.Write);
+            json.WriteEndObject();
+        }
+
+        return stream.ToArray();
+    }
+
+    /// <summary>A list of anything.</summary>
+    public static void List<T>(Utf8JsonWriter json, string name, ImmutableArray<T> items, Action<Utf8JsonWriter, T> write)
+    {
+        json.WriteStartArray(name);
+        foreach (var item in items)
+        {
+            write(json, item);
+        }
+
+        json.WriteEndArray();
+    }
+
+    /// <summary>A length in metres, or an angle in radians.</summary>
+    public static void Number(Utf8JsonWriter json, string name, double value) =>
+        json.WriteNumber(name, Numbers.Rounded(value, Decimals));
+
+    /// <summary>An unnamed row of numbers.</summary>
+    public static void Row(Utf8JsonWriter json, params ReadOnlySpan<double> values)
+    {
+        json.WriteStartArray();
+        foreach (var value in values)
+        {
+            json.WriteNumberValue(Numbers.Rounded(value, Decimals));
+        }
+
+        json.WriteEndArray();
+    }
+
+    /// <summary>Names of the bays, in order.</summary>
+    private static ImmutableArray<string> Bays(BridgeModel model)
+    {
+        var frames = model.Frames.Select(f => f.Name).ToHashSet(StringComparer.Ordinal);
+        return [.. model.Groups.Select(g => g.Name).Where(name => !frames.Contains(name))];
+    }
+
+    private static void Head(Utf8JsonWriter json, BridgeModel model)
+    {
+        var parameters = model.Parameters;
+        json.WriteString("name", parameters.Name);
+        json.WriteString("lead", PreviewFacts.Lead(model));
+        json.WriteString("caution", Caution.Text);
+        Number(json, "span", parameters.Site.Span);
+        Number(json, "rise", parameters.Site.Rise);
+        Number(json, "ropeLowY", model.Rope.HeightAt(parameters.Site.Span / 2));
+        Number(json, "ropeSpacing", parameters.Ropes.Spacing);
+        Number(json, "ropeRadius", parameters.Ropes.Rope.Radius);
+        Number(json, "guard", PreviewFacts.Measured(model, "guard-height") ?? parameters.Frames.Post.Length);
+        Number(json, "clearWidth", PreviewFacts.Measured(model, "clear-width") ?? 2 * parameters.Frames.Post.Foot);
+        Number(json, "deckHalf", parameters.Frames.Post.Foot);
+    }
+
+    private static void Fact(Utf8JsonWriter json, PreviewFact fact)
+    {
+        json.WriteStartObject();
+        json.WriteString("label", fact.Label);
+        json.WriteString("text", fact.Text);
+        json.WriteBoolean("key", fact.IsKey);
+        json.WriteEndObject();
+    }
+
+    private static void Frame(Utf8JsonWriter json, FramePose pose, BridgeParameters parameters)
+    {
+        var levels = PreviewSite.Levels(pose, parameters);
+        json.WriteStartObject();
+        json.WriteString("name", pose.Name);
+        Number(json, "x", pose.Node.X);
+        Number(json, "y", pose.Node.Y);
+        Number(json, "turn", Math.Atan2(pose.Along.Y, pose.Along.X));
+        json.WriteBoolean("end", pose.IsEnd);
+        Number(json, "bottom", levels.Bottom);
+        Number(json, "deck", levels.Top + parameters.Deck.Thickness);
+        json.WriteEndObject();
+    }
+
+    private static void Piece(Utf8JsonWriter json, Pieces.Piece piece, BridgeParameters parameters)
+    {
+        json.WriteStartObject();
+        json.WriteString("mark", piece.Mark);
+        json.WriteString("role", RoleName.Of(piece.Role));
+        json.WriteString("words", PieceWords.Role(piece.Role));
+        json.WriteNumber("quantity", piece.Occurrences.Length);
+        var lines = PieceWords.Lines(piece, parameters.StockNamed(piece.Stock), new QuantityText(parameters.Units));
+        List(json, "lines", lines, (j, line) =>
+        {
+            j.WriteStartArray();
+            j.WriteStringValue(line.Label);
+            j.WriteStringValue(line.Text);
+            j.WriteEndArray();
+        });
+        json.WriteEndObject();
+    }
+
+    private static void Case(Utf8JsonWriter json, LoadCaseResult load, BridgeModel model)
+    {
+        json.WriteStartObject();
+        json.WriteString("id", load.Id);
+        json.WriteString("title", load.Title);
+        json.WriteString("text", CaseWords.Of(load, new QuantityText(model.Parameters.Units)));
+        Number(json, "moveDownMid", load.MoveDownMid);
+        Number(json, "crossSlope", load.CrossSlope);
+        List(json, "nodes", load.Shape!.Nodes, (j, p) => Row(j, p.X, p.Y));
+        List(json, "extra", Extra(load.Shape, model.Rope), (j, n) => j.WriteNumberValue(Numbers.Rounded(n, 1)));
+        json.WriteEndObject();
+    }
+
+    private static ImmutableArray<double> Extra(RopeShape loaded, RopeShape empty) =>
+        [.. loaded.Loads.Zip(empty.Loads, (a, b) => a - b)];
+
+    private static void Check(Utf8JsonWriter json, CheckResult check)
+    {
+        json.WriteStartObject();
+        json.WriteString("title", check.Title);
+        json.WriteString("status", check.Status switch
+        {
+            CheckStatus.Pass => "pass",
+            CheckStatus.Warn => "warn",
+            CheckStatus.Fail => "fail",
+            CheckStatus.Engineer => "engineer",
+            _ => throw new ArgumentOutOfRangeException(nameof(check), check.Status, "No such status."),
+        });
+        json.WriteString("detail", check.Detail);
+        json.WriteString("source", check.Source);
+        json.WriteEndObject();
+    }
+}

@@ -1,0 +1,60 @@
+using System.Text.Json;
+using BridgeForm.Frames;
+using BridgeForm.Project;
+
+namespace BridgeForm.Output.Preview;
+
+/// <summary>What the bridge stands in: ground, water, landings.</summary>
+internal static class PreviewSite
+{
+    /// <summary>Gap between landing and deck where the project names none, metres. Chosen for the picture, no source.</summary>
+    private const double PicturedGap = 0.012;
+
+    /// <summary>Writes <c>ground</c>, <c>water</c> and <c>landings</c>.</summary>
+    public static void Write(Utf8JsonWriter json, BridgeModel model)
+    {
+        var site = model.Parameters.Site;
+        PreviewJson.List(json, "ground", site.Ground, (j, p) => PreviewJson.Row(j, p.X, p.Y));
+        if (site.Water is { } water)
+        {
+            PreviewJson.Number(json, "water", water);
+        }
+        else
+        {
+            json.WriteNull("water");
+        }
+
+        json.WriteStartArray("landings");
+        Landing(json, model.Frames[0], site.A, -1, model.Parameters);
+        Landing(json, model.Frames[^1], site.B, 1, model.Parameters);
+        json.WriteEndArray();
+    }
+
+    /// <summary>Levels of a frame's base, along its up axis.</summary>
+    public static BaseLevels Levels(FramePose pose, BridgeParameters parameters) =>
+        BaseLevels.Of(parameters.Frames, parameters.Ropes.Rope.Radius, pose, parameters.Frames.Stance);
+
+    private static void Landing(Utf8JsonWriter json, FramePose end, SupportParameters support, double outward, BridgeParameters parameters)
+    {
+        var levels = Levels(end, parameters);
+        json.WriteStartObject();
+        PreviewJson.Number(json, "top", end.Node.Y + levels.Bottom);
+        PreviewJson.Number(json, "walk", end.Node.Y + (support.LandingLevel ?? levels.Top + parameters.Deck.Thickness));
+        PreviewJson.Number(json, "gap", support.LandingGap ?? PicturedGap);
+        PreviewJson.Number(json, "baseHalf", parameters.Frames.Base.Along / 2);
+        json.WritePropertyName("stay");
+        if (support.Backstay is { } stay)
+        {
+            PreviewJson.Row(
+                json,
+                end.Node.X + (outward * stay.Length * Math.Cos(stay.Angle)),
+                end.Node.Y - (stay.Length * Math.Sin(stay.Angle)));
+        }
+        else
+        {
+            json.WriteNullValue();
+        }
+
+        json.WriteEndObject();
+    }
+}

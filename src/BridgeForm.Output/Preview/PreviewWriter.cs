@@ -1,0 +1,66 @@
+using System.Collections.Frozen;
+using System.Net;
+using System.Text;
+using BridgeForm.Output.Gltf;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Output.Preview;
+
+/// <summary>
+/// Writes <c>preview.html</c>: one page that holds its script, its style, the description of the bridge and model.glb, and
+/// opens without a network. The page's own files are built in <c>src/BridgeForm.Preview</c> and embedded here.
+/// </summary>
+public static class PreviewWriter
+{
+    /// <summary>Writes the page as UTF-8; the stream stays open. Same model, same bytes.</summary>
+    /// <param name="model">The bridge.</param>
+    /// <param name="triangulate">Triangles of a solid, closed and outward.</param>
+    /// <param name="stream">Where to.</param>
+    public static void Write(BridgeModel model, Func<Solid, TriangleMesh> triangulate, Stream stream)
+    {
+        var values = new Dictionary<string, Func<byte[]>>(StringComparer.Ordinal)
+        {
+            ["title"] = () => Html(model.Parameters.Name),
+            ["lead"] = () => Html(PreviewFacts.Lead(model)),
+            ["facts"] = () => Utf8(FactList(model)),
+            ["caution"] = () => Html(Caution.Text),
+            ["licence"] = () => PageFiles.Bytes("three-LICENSE.txt"),
+            ["style"] = () => PageFiles.Bytes("preview.css"),
+            ["script"] = () => PageFiles.Bytes("preview.js"),
+            ["view"] = () => PreviewJson.Bytes(model),
+            ["model"] = () => Base64(model, triangulate),
+        }.ToFrozenDictionary(StringComparer.Ordinal);
+        foreach (var (text, name) in PageFiles.Page)
+        {
+            stream.Write(Utf8(text));
+            if (name is not null)
+            {
+                stream.Write(values[name]());
+            }
+        }
+    }
+
+    /// <summary>The facts that stand in the page before its script has run, and where no script runs.</summary>
+    private static string FactList(BridgeModel model)
+    {
+        var html = new StringBuilder();
+        foreach (var fact in PreviewFacts.Of(model).Where(f => f.IsKey))
+        {
+            html.Append("<div><dt>").Append(WebUtility.HtmlEncode(fact.Label))
+                .Append("</dt><dd>").Append(WebUtility.HtmlEncode(fact.Text)).Append("</dd></div>");
+        }
+
+        return html.ToString();
+    }
+
+    private static byte[] Base64(BridgeModel model, Func<Solid, TriangleMesh> triangulate)
+    {
+        using var glb = new MemoryStream();
+        GltfWriter.Write(model, triangulate, glb);
+        return Utf8(Convert.ToBase64String(glb.GetBuffer().AsSpan(0, (int)glb.Length)));
+    }
+
+    private static byte[] Html(string text) => Utf8(WebUtility.HtmlEncode(text));
+
+    private static byte[] Utf8(string text) => Encoding.UTF8.GetBytes(text);
+}

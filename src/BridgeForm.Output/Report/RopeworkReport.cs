@@ -1,0 +1,104 @@
+using System.Text.Json;
+using BridgeForm.Checks;
+using BridgeForm.Ropes;
+using BridgeForm.Ropes.Modes;
+
+namespace BridgeForm.Output.Report;
+
+/// <summary>The parts of <c>ropes</c> beyond the design state: cut, stretch, supports, keepers, modes; all for one rope.</summary>
+internal static class RopeworkReport
+{
+    /// <summary>Writes them into the open object.</summary>
+    public static void Write(Utf8JsonWriter json, RopeWork work)
+    {
+        ReportJson.Number(json, "fall_when_support_moves_25mm", work.FallWhenSupportMoves);
+        json.WritePropertyName("cut");
+        Cut(json, work.Cut);
+        ReportJson.List(json, "stretch", work.Stretch, Stretch);
+        ReportJson.List(json, "supports", work.Supports, Support);
+        ReportJson.List(json, "keepers", work.Keepers, Keeper);
+        ReportJson.List(json, "modes", work.Modes, Modes);
+    }
+
+    /// <summary>One entry of <c>remedies</c>.</summary>
+    public static void Remedy(Utf8JsonWriter json, Remedy remedy)
+    {
+        json.WriteStartObject();
+        json.WriteString("check", remedy.CheckId);
+        json.WriteString("text", remedy.Text);
+        json.WriteString("rope", remedy.Rope);
+        ReportJson.Number(json, "length", remedy.Length);
+        json.WriteEndObject();
+    }
+
+    private static void Cut(Utf8JsonWriter json, RopeCut? cut)
+    {
+        if (cut is null)
+        {
+            json.WriteNullValue();
+            return;
+        }
+
+        json.WriteStartObject();
+        ReportJson.Number(json, "between_supports", cut.BetweenSupports);
+        ReportJson.Number(json, "backstay_a", cut.BackstayA);
+        ReportJson.Number(json, "backstay_b", cut.BackstayB);
+        ReportJson.Number(json, "termination", cut.Termination);
+        json.WriteString("termination_source", cut.TerminationSource);
+        ReportJson.Number(json, "length", cut.Length);
+        ReportJson.Number(json, "temperature_change", cut.TemperatureChange);
+        ReportJson.Number(json, "take_up", cut.TakeUp);
+        json.WriteEndObject();
+    }
+
+    private static void Stretch(Utf8JsonWriter json, StretchEnd end)
+    {
+        json.WriteStartObject();
+        ReportJson.Number(json, "share", end.Share);
+        ReportJson.Number(json, "take_up", end.TakeUp);
+        ReportJson.Number(json, "sag", end.Shape?.Sag);
+        ReportJson.Number(json, "move_down_mid", end.MoveDownMid);
+        ReportJson.Number(json, "over_ground", end.OverGround);
+        ReportJson.Number(json, "over_water", end.OverWater);
+        ReportJson.List(json, "marks", end.Marks, (j, mark) => j.WriteNumberValue(ReportJson.Clean(mark.Unstressed)));
+        ReportJson.List(json, "hoisting", end.Hoisting.Rows, RopeReport.Hoisting);
+        json.WriteEndObject();
+    }
+
+    private static void Support(Utf8JsonWriter json, SupportPull pull)
+    {
+        json.WriteStartObject();
+        json.WriteString("support", pull.Support);
+        json.WriteString("case", pull.Case);
+        ReportJson.Number(json, "tension", pull.Tension);
+        ReportJson.Number(json, "horizontal", pull.Horizontal);
+        ReportJson.Number(json, "vertical", pull.Vertical);
+        ReportJson.Number(json, "backstay_pull", pull.Backstay?.Tension);
+        ReportJson.Number(json, "post_vertical", pull.PostVertical);
+        ReportJson.Number(json, "post_horizontal", pull.PostHorizontal);
+        json.WriteEndObject();
+    }
+
+    private static void Keeper(Utf8JsonWriter json, KeeperForce force)
+    {
+        json.WriteStartObject();
+        json.WriteString("frame", force.Frame);
+        json.WriteString("case", force.Case);
+        ReportJson.Number(json, "load_along", force.LoadAlong);
+        ReportJson.Number(json, "tension_difference", force.TensionDifference);
+        json.WriteEndObject();
+    }
+
+    private static void Modes(Utf8JsonWriter json, RopeModes modes)
+    {
+        json.WriteStartObject();
+        json.WriteString("case", modes.Case);
+        ReportJson.Number(json, "vertical_symmetric_hz", modes.VerticalSymmetric);
+        ReportJson.Number(json, "vertical_antisymmetric_hz", modes.VerticalAntisymmetric);
+        ReportJson.Number(json, "lateral_hz", modes.Lateral);
+        ReportJson.Number(json, "string_first_hz", modes.StringFirst);
+        ReportJson.Number(json, "string_second_hz", modes.StringSecond);
+        ReportJson.Number(json, "irvine_symmetric_hz", modes.IrvineSymmetric);
+        json.WriteEndObject();
+    }
+}

@@ -1,0 +1,87 @@
+import { Matrix4, Vector3, type Camera } from 'three';
+import type { Part } from './glb';
+import type { Overlay, Pane } from './overlay';
+import { spotOf } from './overlay';
+import type { BridgeView } from './view';
+
+/** How far a part leaves its place when its frame is taken apart: along the bridge, up, and outwards, metres. */
+function leave(part: Part, side: number): [number, number, number] {
+  switch (part.role) {
+    case 'base': return [0, -0.3, 0];
+    case 'post': return [0, 0.06, 0.28 * side];
+    case 'brace': return [0, -0.02, 0.62 * side];
+    case 'packer': return [0.1, 0.06, 0];
+    case 'stringer': return [0.55, 0.05, 0];
+    case 'board': return [0.55, 0.1, 0];
+    case 'tread': return [0.55, 0.32, 0];
+    case 'rail': return [0.55, 0.12, 0.1 * side];
+    case 'cap': return [0.4, 0.5, 0.1 * side];
+    default: return [0, 0, 0];
+  }
+}
+
+/** The move of a part of the frame that is taken apart, in world axes. */
+export function apartMove(view: BridgeView, apart: { frame: number; amount: number }, part: Part): Matrix4 {
+  const turn = view.frames[apart.frame]?.turn ?? 0;
+  const z = middleZ(part);
+  const [t, n, out] = leave(part, Math.abs(z) < 0.05 ? 0 : Math.sign(z));
+  const forward = apart.frame < view.bays.length ? 1 : -1;
+  const move = new Vector3(forward * t * Math.cos(turn) - n * Math.sin(turn), forward * t * Math.sin(turn) + n * Math.cos(turn), out)
+    .multiplyScalar(apart.amount);
+  return new Matrix4().makeTranslation(move.x, move.y, move.z);
+}
+
+/** z of the middle of a part where it stands. */
+export function middleZ(part: Part): number {
+  return middleOfPart(part).applyMatrix4(part.place).z;
+}
+
+export function middleOfPart(part: Part): Vector3 {
+  if (part.geometry.boundingBox === null) {
+    part.geometry.computeBoundingBox();
+  }
+
+  return part.geometry.boundingBox?.getCenter(new Vector3()) ?? new Vector3();
+}
+
+export interface Callout { text: string[]; at: Vector3 }
+
+/** One callout a kind of part: its marks and its name, at the part of it that stands most to the front. */
+export function callouts(parts: { part: Part; matrix: Matrix4 }[], camera: Camera): Callout[] {
+  const roles = [...new Set(parts.map(({ part }) => part.role))];
+  return roles.map((role) => {
+    const all = parts.filter(({ part }) => part.role === role);
+    const marks = [...new Set(all.map(({ part }) => part.mark))];
+    const middles = all.map(({ part, matrix }) => middleOfPart(part).applyMatrix4(matrix));
+    const nearest = middles.reduce((a, b) => (b.distanceTo(camera.position) < a.distanceTo(camera.position) ? b : a));
+    const count = all.length === 1 ? role : `${all.length} ${role}s`;
+    return { text: [marks.length > 3 ? `${marks[0]} to ${marks.at(-1)}` : marks.join(', '), count], at: nearest };
+  });
+}
+
+/** From the outermost part to the far side of the words, pixels. */
+const ROOM = 210;
+
+/** Sets the callouts in two columns at the edges, none over another. */
+export function drawCallouts(overlay: Overlay, list: Callout[], camera: Camera, pane: Pane): void {
+  const spots = list.map((c) => ({ ...c, spot: spotOf(c.at, camera, pane) })).sort((a, b) => a.spot.x - b.spot.x);
+  const centre = pane.x + pane.width / 2;
+  const edge = {
+    left: Math.max(pane.x + 8, Math.min(...spots.map((c) => c.spot.x)) - ROOM),
+    right: Math.min(pane.x + pane.width - 8, Math.max(...spots.map((c) => c.spot.x)) + ROOM),
+  };
+  const step = 44;
+  for (const [column, right] of [[spots.filter((c) => c.spot.x < centre), false], [spots.filter((c) => c.spot.x >= centre), true]] as const) {
+    let y = pane.y + 26;
+    const sorted = [...column].sort((a, b) => a.spot.y - b.spot.y);
+    sorted.forEach((c, i) => {
+      const latest = pane.y + pane.height - 26 - (sorted.length - 1 - i) * step;
+      y = Math.min(latest, Math.max(y, c.spot.y));
+      const x = right ? edge.right : edge.left;
+      overlay.line({ x: right ? x - 40 : x + 40, y }, c.spot);
+      overlay.dot(c.spot, 3);
+      overlay.tag({ x, y }, c.text, right ? 'end' : 'start');
+      y += step;
+    });
+  }
+}

@@ -1,0 +1,139 @@
+import { ConeGeometry, CylinderGeometry, Group, InstancedMesh, Matrix4, MeshLambertMaterial, Vector3, type Color } from 'three';
+import { apartMove } from './apart';
+import { readGlb, type Finish, type Part } from './glb';
+import { buildPerson } from './person';
+import { buildRopes, type Ropes } from './rope';
+import { buildSetting, type Setting } from './setting';
+import { bayAt, designShape, loadedShape, type Shape } from './shape';
+import type { BridgeFile, BridgeView, CaseView } from './view';
+import { buildWood, placeWood, type Wood } from './wood';
+
+/** How the bridge stands and what is shown of it. */
+export interface State {
+  load: CaseView | null;
+  times: number;
+  finish: number;
+  chosen: number | null;
+  /** Frame taken apart, by index, and how far, 0 to 1; null: the bridge is whole. */
+  apart: { frame: number; amount: number } | null;
+  person: boolean;
+  /** One sees through the eyes of somebody on the bridge. */
+  inside: boolean;
+}
+
+/** One bridge in the scene. */
+export interface Shown {
+  view: BridgeView;
+  parts: Part[];
+  ropes: Group;
+  finishes: Finish[];
+  wood: Wood;
+  group: Group;
+  setting: Setting;
+  state: State;
+  shape: () => Shape;
+  /** Puts everything where the state says. */
+  lay: () => void;
+  /** The walking surface on the middle line over a world x. */
+  deckAt: (x: number) => Vector3;
+  /** Where a part is now. */
+  matrixOf: (index: number) => Matrix4;
+  /** Marks the only parts to draw; null draws all. */
+  only: (owners: ReadonlySet<string> | null) => void;
+}
+
+export async function buildBridge(file: BridgeFile, plain: boolean): Promise<Shown> {
+  const { view } = file;
+  const loaded = await readGlb(file.glb);
+  const wood = buildWood(loaded.parts, plain);
+  const ropes: Ropes = buildRopes(loaded.ropes, loaded.ropeColour as Color);
+  const setting = buildSetting(view);
+  const person = buildPerson();
+  const arrows = new Group();
+  const group = new Group();
+  group.add(wood.mesh, ropes.group, setting.group, setting.sky, person, arrows);
+  const state: State = { load: null, times: 1, finish: 0, chosen: null, apart: null, person: true, inside: false };
+  let shape = designShape(view);
+  let owners: ReadonlySet<string> | null = null;
+  const shown: Shown = {
+    view, parts: loaded.parts, ropes: ropes.group, finishes: loaded.finishes, wood, group, setting, state,
+    shape: () => shape,
+    matrixOf: (index) => {
+      const matrix = new Matrix4();
+      wood.mesh.getMatrixAt(index, matrix);
+      return matrix;
+    },
+    only: (names) => { owners = names; },
+    deckAt: (x) => deckAt(view, shape, x),
+    lay: () => {
+      shape = state.load === null ? designShape(view) : loadedShape(view, state.load, state.times);
+      const visible = state.apart === null ? owners : apartOwners(view, state.apart.frame);
+      placeWood(wood, (part) => {
+        if (visible !== null && !visible.has(part.owner)) {
+          return null;
+        }
+
+        const at = shape.move(part.owner).clone();
+        return state.apart === null ? at.multiply(part.place) : at.multiply(apartMove(view, state.apart, part)).multiply(part.place);
+      });
+      ropes.follow(shape);
+      ropes.group.visible = state.apart === null;
+      const chosen = state.chosen === null ? undefined : loaded.parts[state.chosen];
+      const same = new Set(chosen === undefined ? [] : loaded.parts.flatMap((p, i) => (p.mark === chosen.mark ? [i] : [])));
+      wood.paint(loaded.finishes[state.finish] as Finish, new Set(state.chosen === null ? [] : [state.chosen]), same);
+      person.visible = state.person && state.apart === null && !state.inside;
+      person.position.copy(shown.deckAt(view.span * 0.36)).add(new Vector3(0, 0, view.deckHalf * 0.2));
+      showLoads(arrows, shown);
+    },
+  };
+  return shown;
+}
+
+/** The frame and the bay behind it. */
+export function apartOwners(view: BridgeView, frame: number): Set<string> {
+  return new Set([view.frames[frame]?.name ?? '', view.bays[frame] ?? view.bays[frame - 1] ?? '']);
+}
+
+function deckAt(view: BridgeView, shape: Shape, x: number): Vector3 {
+  const surface = (i: number): Vector3 => {
+    const f = view.frames[i];
+    return f === undefined ? new Vector3() : new Vector3(f.x - f.deck * Math.sin(f.turn), f.y + f.deck * Math.cos(f.turn), 0).applyMatrix4(shape.move(f.name));
+  };
+  const [start, end] = [surface(0), surface(view.frames.length - 1)];
+  if (x <= start.x || x >= end.x) {
+    return new Vector3(x, x <= start.x ? view.landings[0].walk : view.landings[1].walk, 0);
+  }
+
+  const b = bayAt(view.frames.map((f) => ({ x: f.x - f.deck * Math.sin(f.turn), y: 0 })), x);
+  const [p, q] = [surface(b), surface(b + 1)];
+  const share = Math.min(1, Math.max(0, (x - p.x) / Math.max(Number.EPSILON, q.x - p.x)));
+  return new Vector3(x, p.y + (q.y - p.y) * share, 0);
+}
+
+/** An arrow above the handrails over each frame that carries more than the empty bridge, as long as the load is large. */
+function showLoads(group: Group, shown: Shown): void {
+  group.clear();
+  const { load } = shown.state;
+  if (load === null || shown.state.apart !== null) {
+    return;
+  }
+
+  const most = Math.max(...load.extra);
+  const at = load.extra.flatMap((force, i) => (most > 1 && force > 0.02 * most ? [{ i, long: 0.25 + 0.6 * force / most }] : []));
+  if (at.length === 0) {
+    return;
+  }
+
+  const colour = new MeshLambertMaterial({ color: 0xb4380f, emissive: 0x3a1004 });
+  const shafts = new InstancedMesh(new CylinderGeometry(0.022, 0.022, 1, 10), colour, at.length);
+  const heads = new InstancedMesh(new ConeGeometry(0.075, 0.18, 14), colour, at.length);
+  const over = shown.view.guard + 0.06;
+  at.forEach(({ i, long }, k) => {
+    const f = shown.view.frames[i];
+    const foot = shown.deckAt((shown.shape().nodes[i] ?? { x: f?.x ?? 0 }).x);
+    heads.setMatrixAt(k, new Matrix4().makeRotationX(Math.PI).setPosition(foot.x, foot.y + over + 0.09, 0));
+    shafts.setMatrixAt(k, new Matrix4().makeScale(1, long, 1).setPosition(foot.x, foot.y + over + 0.16 + long / 2, 0));
+  });
+  shafts.castShadow = true;
+  group.add(shafts, heads);
+}

@@ -1,0 +1,148 @@
+import { VIEWS, type App, type ViewName } from './app';
+import { byId } from './dom';
+import { takePicture } from './picture';
+
+/** A press that moves less than this many pixels is a tap. */
+const TAP = 6;
+
+/** Joins the page's buttons, keys, mouse and fingers to what they do. */
+export function bindControls(app: App): void {
+  document.querySelectorAll<HTMLElement>('[data-view]').forEach((button) => {
+    button.addEventListener('click', () => { app.setView(button.dataset.view as ViewName); });
+  });
+  document.querySelectorAll<HTMLElement>('[data-do]').forEach((button) => {
+    button.addEventListener('click', () => {
+      const what = button.dataset.do ?? '';
+      if (what === 'print' || what === 'save') {
+        void picture(app, what);
+      } else {
+        app.act(what);
+      }
+    });
+  });
+  byId('apart-amount').addEventListener('input', (e) => { app.setApart(Number((e.target as HTMLInputElement).value) / 100); });
+  byId('piece').addEventListener('change', (e) => {
+    const mark = (e.target as HTMLSelectElement).value;
+    if (mark === '') {
+      app.choose(null);
+    } else {
+      app.choosePiece(mark);
+    }
+  });
+  byId('person').addEventListener('change', (e) => {
+    if (app.shown !== null) {
+      app.shown.state.person = (e.target as HTMLInputElement).checked;
+      app.lay();
+    }
+  });
+  byId('case').addEventListener('change', () => { load(app); });
+  document.querySelectorAll('[name="times"]').forEach((radio) => { radio.addEventListener('change', () => { load(app); }); });
+  bindPointer(app);
+  byId('stage').addEventListener('keydown', (e) => { key(app, e); });
+}
+
+function bindPointer(app: App): void {
+  const stage = byId('stage');
+  let down: { x: number; y: number; id: number; still: boolean } | null = null;
+  stage.addEventListener('pointerdown', (e) => { down = { x: e.clientX, y: e.clientY, id: e.pointerId, still: true }; });
+  stage.addEventListener('pointermove', (e) => {
+    if (down === null || down.id !== e.pointerId) {
+      return;
+    }
+
+    if (Math.hypot(e.clientX - down.x, e.clientY - down.y) > TAP) {
+      down.still = false;
+    }
+
+    if (app.view === 'walk' && !down.still) {
+      app.look(e.clientX - down.x, e.clientY - down.y);
+      [down.x, down.y] = [e.clientX, e.clientY];
+    }
+  });
+  const up = (e: PointerEvent): void => {
+    if (down?.still === true && down.id === e.pointerId && e.button === 0) {
+      const box = stage.getBoundingClientRect();
+      app.choose(app.partAt(e.clientX - box.left, e.clientY - box.top));
+    }
+
+    down = null;
+  };
+  stage.addEventListener('pointerup', up);
+  stage.addEventListener('pointercancel', () => { down = null; });
+}
+
+function key(app: App, e: KeyboardEvent): void {
+  const view = VIEWS[Number(e.key) - 1];
+  const arrow = ({ ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] } as Record<string, [number, number]>)[e.key];
+  if (e.ctrlKey || e.metaKey || e.altKey) {
+    return;
+  }
+
+  if (arrow !== undefined) {
+    app.turn(arrow[0], arrow[1], e.shiftKey);
+  } else if (view !== undefined) {
+    app.setView(view);
+  } else if (e.key === '+' || e.key === '=') {
+    app.act('in');
+  } else if (e.key === '-') {
+    app.act('out');
+  } else if (e.key === 'Home') {
+    app.frame();
+  } else if (e.key === 'Escape') {
+    app.choose(null);
+  } else if (e.key === 'n' || e.key === 'p') {
+    throughPieces(app, e.key === 'n' ? 1 : -1);
+  } else {
+    return;
+  }
+
+  e.preventDefault();
+}
+
+function throughPieces(app: App, by: number): void {
+  const marks = app.shown?.view.pieces.map((p) => p.mark) ?? [];
+  const chosen = app.shown?.state.chosen ?? null;
+  const at = chosen === null ? (by > 0 ? -1 : 0) : marks.indexOf(app.shown?.parts[chosen]?.mark ?? '');
+  const next = marks[(at + by + marks.length) % marks.length];
+  if (next !== undefined) {
+    app.choosePiece(next);
+  }
+}
+
+/** Movements are enlarged so that the greatest one is about this share of the span. */
+const ENLARGED = 0.05;
+
+function load(app: App): void {
+  const { shown } = app;
+  if (shown === null) {
+    return;
+  }
+
+  const { view, state } = shown;
+  const found = view.cases.find((c) => c.id === byId<HTMLSelectElement>('case').value) ?? null;
+  const large = document.querySelector<HTMLInputElement>('[name="times"][value="large"]')?.checked === true;
+  const most = Math.max(Number.EPSILON, ...(found?.nodes ?? []).map(([x, y], i) => Math.hypot(x - (view.frames[i]?.x ?? x), y - (view.frames[i]?.y ?? y))));
+  const wanted = ENLARGED * view.span / most;
+  const times = [50, 20, 10, 5, 2].find((k) => k <= wanted) ?? 1;
+  state.load = found;
+  state.times = large ? times : 1;
+  byId('load-text').textContent = found === null ? 'Nobody on the bridge.'
+    : `${found.text} ${large && times > 1 ? `Drawn ${times} times as large.` : 'Drawn to true scale.'}`;
+  app.lay();
+}
+
+async function picture(app: App, what: 'print' | 'save'): Promise<void> {
+  const address = await takePicture(app.stage, app.overlay, (w, h, r) => { app.resize(w, h, r); });
+  if (what === 'save') {
+    const link = document.createElement('a');
+    link.href = address;
+    link.download = `${(app.shown?.view.name ?? 'bridge').replace(/[^\w-]+/g, '-').toLowerCase()}.png`;
+    link.click();
+    return;
+  }
+
+  const sheet = byId<HTMLElement>('sheet-picture') as unknown as HTMLImageElement;
+  sheet.src = address;
+  await sheet.decode();
+  globalThis.print();
+}

@@ -1,0 +1,119 @@
+import { BufferGeometry, Color, Float32BufferAttribute, Mesh } from 'three';
+import { PAINT } from './painted';
+import type { BridgeView } from './view';
+
+/** Height of the ground anywhere. */
+export type Ground = (x: number, z: number) => number;
+
+/** The site's own ground line when the project has one, else a plain hollow under the span. */
+export function groundOf(view: BridgeView): Ground {
+  const [a, b] = view.landings;
+  const line = view.ground;
+  const deep = hollowDepth(view);
+  return (x, z) => {
+    const far = smooth(18, 70, Math.abs(z));
+    const bend = 0.7 * Math.sin(z * 0.21) + 0.3 * Math.sin(z * 0.53 + 1);
+    const inside = line.length > 1 ? along(line, x) : hollow(view, x + bend * smooth(1.2, 6, Math.abs(z)), deep);
+    const bank = x < view.span / 2 ? bankLevel(a.top, a.walk, -x) : bankLevel(b.top, b.walk, x - view.span);
+    const level = x <= 0 || x >= view.span ? bank : Math.min(inside, x < view.span / 2 ? a.top - 0.08 : b.top - 0.08);
+    const near = Math.max(smooth(1.4, 5, Math.abs(z)), smooth(2, 7, Math.max(-x, x - view.span)));
+    const rough = 0.05 * Math.sin(x * 1.7 + z * 0.9) + 0.04 * Math.sin(z * 2.1 - x * 0.7 + 2);
+    const hills = (1.6 * Math.sin(x * 0.045 + 1) + 1.4 * Math.sin(z * 0.06)) * far;
+    return level + near * rough + hills;
+  };
+}
+
+/** How far the plain hollow lies below the line from bank to bank. */
+export function hollowDepth(view: BridgeView): number {
+  const sag = Math.max(0, view.rise / 2 - view.ropeLowY);
+  return Math.min(Math.max(0.17 * view.span, sag + 1.2), sag + 14);
+}
+
+function hollow(view: BridgeView, x: number, deep: number): number {
+  const u = Math.min(1, Math.max(0, x / view.span));
+  const [a, b] = view.landings;
+  return (a.top - 0.08) * (1 - u) + (b.top - 0.08) * u - deep * (1 - Math.abs(2 * u - 1) ** 2.6);
+}
+
+/** Level behind a support: low where the end frame stands, up to the walking surface further back. */
+const bankLevel = (top: number, walk: number, back: number): number =>
+  top - 0.08 + (walk - 0.04 - (top - 0.08)) * smooth(0.5, 1.5, back);
+
+function along(line: readonly [number, number][], x: number): number {
+  for (let i = 1; i < line.length; i++) {
+    const [p, q] = [line[i - 1] as [number, number], line[i] as [number, number]];
+    if (x <= q[0]) {
+      return p[1] + (q[1] - p[1]) * Math.min(1, Math.max(0, (x - p[0]) / Math.max(Number.EPSILON, q[0] - p[0])));
+    }
+  }
+
+  return (line.at(-1) as [number, number])[1];
+}
+
+export function smooth(from: number, to: number, x: number): number {
+  const t = Math.min(1, Math.max(0, (x - from) / (to - from)));
+  return t * t * (3 - 2 * t);
+}
+
+/** The ground as a mesh: fine near the bridge, coarse towards the horizon. */
+export function groundMesh(view: BridgeView, ground: Ground): Mesh {
+  const xs = spread(-3, view.span + 3, Math.min(120, Math.max(48, Math.ceil(view.span * 3))), 3 * view.span + 160);
+  const zs = spread(-6, 6, 36, 3 * view.span + 160);
+  const positions: number[] = [];
+  const colours: number[] = [];
+  for (const z of zs) {
+    for (const x of xs) {
+      const y = ground(x, z);
+      const colour = groundColour(view, x, y, z, ground);
+      positions.push(x, y, z);
+      colours.push(colour.r, colour.g, colour.b);
+    }
+  }
+
+  const geometry = new BufferGeometry();
+  geometry.setAttribute('position', new Float32BufferAttribute(positions, 3));
+  geometry.setAttribute('color', new Float32BufferAttribute(colours, 3));
+  const index: number[] = [];
+  for (let j = 0; j + 1 < zs.length; j++) {
+    for (let i = 0; i + 1 < xs.length; i++) {
+      const k = j * xs.length + i;
+      index.push(k, k + xs.length, k + 1, k + 1, k + xs.length, k + xs.length + 1);
+    }
+  }
+
+  geometry.setIndex(index);
+  geometry.computeVertexNormals();
+  const mesh = new Mesh(geometry, PAINT);
+  mesh.receiveShadow = true;
+  return mesh;
+}
+
+/** Even steps in the middle, growing ones outwards to a limit. */
+function spread(from: number, to: number, steps: number, limit: number): number[] {
+  const middle = Array.from({ length: steps + 1 }, (_, i) => from + ((to - from) * i) / steps);
+  const outward: number[] = [];
+  let [at, step] = [0, (to - from) / steps];
+  while (at < limit) {
+    step *= 1.22;
+    at += step;
+    outward.push(at);
+  }
+
+  return [...outward.map((d) => from - d).reverse(), ...middle, ...outward.map((d) => to + d)];
+}
+
+const GRASS = new Color(0x7a8c5c);
+const MEADOW = new Color(0x98a06c);
+const EARTH = new Color(0x8f8069);
+const GRAVEL = new Color(0xaaa294);
+
+function groundColour(view: BridgeView, x: number, y: number, z: number, ground: Ground): Color {
+  const slope = Math.abs(ground(x + 0.2, z) - ground(x - 0.2, z)) / 0.4;
+  const patch = 0.5 + 0.25 * Math.sin(x * 0.8 + Math.sin(z * 0.7) * 2) * Math.sin(z * 0.5 + 1.3) + 0.25 * Math.sin(x * 0.13 + 2) * Math.sin(z * 0.11);
+  const colour = GRASS.clone().lerp(MEADOW, patch * 0.8);
+  const bank = Math.min(view.landings[0].top, view.landings[1].top);
+  const low = smooth(0.55, 0.98, (bank - y) / hollowDepth(view));
+  colour.lerp(EARTH, Math.max(0.65 * smooth(0.45, 1.3, slope), 0.75 * low));
+  const path = x < -0.3 || x > view.span + 0.3 ? 1 - smooth(0.35, 0.95, Math.abs(z + 0.25 * Math.sin(x * 0.4))) : 0;
+  return colour.lerp(GRAVEL, 0.85 * path * (1 - smooth(20, 45, Math.max(-x, x - view.span))));
+}

@@ -1,0 +1,95 @@
+import type { Finish, Part } from './glb';
+import { byId, element, option } from './dom';
+import type { BridgeView, CheckView, PieceView } from './view';
+
+/** Everything beside the picture that is written anew for a new bridge. */
+export function writePanel(view: BridgeView): void {
+  document.title = view.name;
+  byId('name').textContent = view.name;
+  byId('lead').textContent = view.lead;
+  byId('caution').textContent = view.caution;
+  byId('key').replaceChildren(...view.facts.filter((f) => f.key).map((f) => {
+    const pair = element('div', '');
+    pair.append(element('dt', f.label), element('dd', f.text));
+    return pair;
+  }));
+  byId('facts').replaceChildren(...view.facts.flatMap((f) => [element('dt', f.label), element('dd', f.text)]));
+  writeChecks(view.checks);
+  byId('load').hidden = view.cases.length === 0;
+  byId('case').replaceChildren(option('', 'empty'), ...view.cases.map((c) => option(c.id, c.title)));
+  byId('piece').replaceChildren(
+    option('', 'nothing chosen'), ...view.pieces.map((p) => option(p.mark, `${p.mark} – ${p.role}, ${p.quantity} of them`)));
+}
+
+function writeChecks(checks: CheckView[]): void {
+  const failing = checks.filter((c) => c.status === 'fail');
+  byId('fails').hidden = failing.length === 0;
+  byId('fails').textContent = `Does not hold: ${failing.map((c) => c.title.toLowerCase()).join('; ')}. See the checks.`;
+  const groups = ORDER.map((status) => ({ status, list: checks.filter((c) => c.status === status) })).filter((g) => g.list.length > 0);
+  byId('check-sum').textContent = `${checks.length} checks: ${groups.map((g) => GROUP[g.status](g.list.length)).join(', ')}.`;
+  byId('checks').replaceChildren(...groups.map(({ status, list }) => {
+    const more = document.createElement('details');
+    more.open = status === 'fail';
+    const items = document.createElement('ul');
+    items.append(...list.map(checkItem));
+    more.append(element('summary', GROUP[status](list.length), `status ${status}`), items);
+    const item = element('li', '');
+    item.append(more);
+    return item;
+  }));
+}
+
+const ORDER: CheckView['status'][] = ['fail', 'engineer', 'warn', 'pass'];
+
+const GROUP: Record<CheckView['status'], (count: number) => string> = {
+  pass: (n) => (n === 1 ? '1 holds' : `${n} hold`),
+  warn: (n) => `${n} to look at again`,
+  fail: (n) => (n === 1 ? '1 does not hold' : `${n} do not hold`),
+  engineer: (n) => `${n} for an engineer`,
+};
+
+function checkItem(check: CheckView): HTMLLIElement {
+  const item = element('li', check.title);
+  item.append(element('small', check.detail), element('small', `Source: ${check.source}`));
+  return item;
+}
+
+/** One choice a finish, each with a patch of its colours. */
+export function writeFinishes(finishes: Finish[], choose: (index: number) => void): void {
+  byId('finishes').replaceChildren(...finishes.map((finish, i) => {
+    const label = document.createElement('label');
+    const radio = document.createElement('input');
+    Object.assign(radio, { type: 'radio', name: 'finish', value: String(i), checked: i === 0 });
+    radio.addEventListener('change', () => { choose(i); });
+    const patch = element('span', '', 'swatch');
+    finish.colours.forEach((colour) => {
+      const square = document.createElement('i');
+      square.style.background = colour.getStyle();
+      patch.append(square);
+    });
+    label.append(radio, patch, finish.name);
+    return label;
+  }));
+}
+
+/** What is known of a chosen part; null when none is. */
+export function writePart(view: BridgeView, part: Part | null): void {
+  const piece = part === null ? undefined : view.pieces.find((p) => p.mark === part.mark);
+  byId('part-steps').hidden = piece === undefined;
+  byId<HTMLSelectElement>('piece').value = piece?.mark ?? '';
+  byId('part-card').replaceChildren(...(piece === undefined || part === null
+    ? [element('p', 'Tap a part of the bridge, or choose one here.', 'soft')]
+    : card(piece, part)));
+}
+
+function card(piece: PieceView, part: Part): HTMLElement[] {
+  const title = element('h3', `${piece.mark}, ${piece.role}`);
+  title.id = 'part-mark';
+  title.dataset.mark = piece.mark;
+  title.dataset.id = part.id;
+  const list = document.createElement('dl');
+  const where = `${part.owner.startsWith('F') ? 'frame' : 'bay'} ${part.owner}, ${part.id.slice(part.id.indexOf('/') + 1).replace(/-/g, ' ')}`;
+  const rows: [string, string][] = [['Here', where], ['How many', piece.quantity === 1 ? 'one only' : `${piece.quantity}, all alike`], ...piece.lines];
+  list.append(...rows.flatMap(([label, text]) => [element('dt', label), element('dd', text)]));
+  return [title, element('p', `${piece.words}.`, 'soft'), list];
+}

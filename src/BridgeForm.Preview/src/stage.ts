@@ -1,0 +1,125 @@
+import {
+  Color, DirectionalLight, Fog, HemisphereLight, NeutralToneMapping, PCFShadowMap, PerspectiveCamera, Scene,
+  Vector3, WebGLRenderer,
+} from 'three';
+
+/** Canvas, cameras and light. Draws only when something has changed. */
+export interface Stage {
+  renderer: WebGLRenderer;
+  scene: Scene;
+  eye: PerspectiveCamera;
+  sun: DirectionalLight;
+  /** No graphics chip: plain shadows, fewer details, no flights. */
+  plain: boolean;
+  size: { width: number; height: number };
+  /** Called before each frame and after it. */
+  before: (() => void)[];
+  after: (() => void)[];
+  /** Draws a frame soon. */
+  refresh: () => void;
+  /** Draws a frame now. */
+  draw: () => void;
+  /** Draws in place of the eye's picture when a view needs more than one. */
+  paint: (() => void) | null;
+  /** Lights the scene for the page's light or dark colours. */
+  light: (dark: boolean) => { zenith: Color; horizon: Color };
+  /** Aims the sun and its shadow at a place with a radius; tells whether that is another place than before. */
+  aim: (x: number, y: number, z: number, radius: number) => boolean;
+  /** Between which distances things fade into the horizon. */
+  haze: (near: number, far: number) => void;
+  /** A plain colour behind everything, without haze or shadows, or the sky. */
+  backdrop: (colour: string | null) => void;
+}
+
+export const SUN = new Vector3(-0.42, 0.78, 0.52).normalize();
+
+/** Throws when the browser has no WebGL. */
+export function buildStage(canvas: HTMLCanvasElement): Stage {
+  if (document.createElement('canvas').getContext('webgl2') === null) {
+    throw new Error('This browser has no WebGL 2.');
+  }
+
+  const renderer = new WebGLRenderer({ canvas, antialias: true, preserveDrawingBuffer: true });
+  // Reading the compiler's log makes the page wait for each program in turn.
+  renderer.debug.checkShaderErrors = false;
+  const plain = drawsInSoftware(renderer);
+  renderer.setPixelRatio(plain ? 1 : Math.min(2, globalThis.devicePixelRatio || 1));
+  renderer.toneMapping = NeutralToneMapping;
+  renderer.shadowMap.enabled = true;
+  renderer.shadowMap.type = PCFShadowMap;
+  renderer.shadowMap.autoUpdate = false;
+  const scene = new Scene();
+  const sky = new HemisphereLight(0xe2ecf4, 0x8a8468, 1.7);
+  const sun = new DirectionalLight(0xfff0da, 2.9);
+  sun.castShadow = true;
+  sun.shadow.mapSize.set(plain ? 2048 : 4096, plain ? 1024 : 2048);
+  sun.shadow.radius = plain ? 1 : 3;
+  sun.shadow.bias = -0.0006;
+  sun.shadow.normalBias = 0.012;
+  scene.add(sky, sun, sun.target);
+  const fog = new Fog(0xffffff, 40, 160);
+  scene.fog = fog;
+  let waiting = false;
+  const stage: Stage = {
+    renderer, scene, sun, plain,
+    eye: new PerspectiveCamera(38, 1, 0.05, 2000),
+    size: { width: 1, height: 1 },
+    before: [],
+    after: [],
+    paint: null,
+    draw: () => {
+      stage.before.forEach((f) => { f(); });
+      if (stage.paint === null) {
+        renderer.render(scene, stage.eye);
+      } else {
+        stage.paint();
+      }
+
+      stage.after.forEach((f) => { f(); });
+    },
+    refresh: () => {
+      if (!waiting) {
+        waiting = true;
+        requestAnimationFrame(() => {
+          waiting = false;
+          stage.draw();
+        });
+      }
+    },
+    light: (dark) => {
+      sky.intensity = dark ? 1.25 : 1.7;
+      sun.intensity = dark ? 2.2 : 2.9;
+      sun.color.set(dark ? 0xffe2c4 : 0xfff0da);
+      const colours = dark
+        ? { zenith: new Color(0x34506b), horizon: new Color(0xbfaea6) }
+        : { zenith: new Color(0x7fa6c4), horizon: new Color(0xe3e9e6) };
+      fog.color.copy(colours.horizon);
+      return colours;
+    },
+    haze: (near, far) => { Object.assign(fog, { near, far }); },
+    backdrop: (colour) => {
+      scene.background = colour === null ? null : new Color(colour);
+      scene.fog = colour === null ? fog : null;
+      sun.shadow.intensity = colour === null ? 1 : 0;
+    },
+    aim: (x, y, z, radius) => {
+      if (sun.target.position.equals(new Vector3(x, y, z)) && sun.shadow.camera.right === radius) {
+        return false;
+      }
+
+      sun.target.position.set(x, y, z);
+      sun.position.set(x, y, z).addScaledVector(SUN, 60 + radius);
+      Object.assign(sun.shadow.camera, { left: -radius, right: radius, top: radius * 0.62, bottom: -radius * 0.62, near: 1, far: 120 + 2 * radius });
+      sun.shadow.camera.updateProjectionMatrix();
+      return true;
+    },
+  };
+  return stage;
+}
+
+function drawsInSoftware(renderer: WebGLRenderer): boolean {
+  const gl = renderer.getContext();
+  const info = gl.getExtension('WEBGL_debug_renderer_info');
+  const name = String(gl.getParameter(info === null ? gl.RENDERER : info.UNMASKED_RENDERER_WEBGL));
+  return /swiftshader|llvmpipe|software|basic render/i.test(name);
+}

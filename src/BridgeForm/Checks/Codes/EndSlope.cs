@@ -1,0 +1,63 @@
+namespace BridgeForm.Checks;
+
+/// <summary>Steepest part of the deck against a ramp's limit, and against what shoes hold on.</summary>
+internal static class EndSlope
+{
+    /// <summary>A ramp's limit.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "deck-slope",
+        "Steepest slope of the deck",
+        "Steepest bay of the empty bridge against the steepest ramp. A warning only: a rope bridge is no ramp, but whoever rolls or carries something over it should know.",
+        Limits.Ramp.Source,
+        [CheckStatus.Pass, CheckStatus.Warn]);
+
+    /// <summary>Cleats or grit.</summary>
+    public static DeclaredCheck DeclaredGrip { get; } = new(
+        "deck-grip",
+        "Hold for shoes on the deck",
+        "Steepest bay against 1 : 8. Above it boards need cleats or grit.",
+        Limits.Grip.Source,
+        [CheckStatus.Pass, CheckStatus.Warn]);
+
+    /// <summary>A warning: a rope bridge is no ramp, but whoever rolls or carries something over it should know.</summary>
+    public static CheckResult Of(CheckContext context)
+    {
+        var (steepest, at) = Steepest(context);
+        var (limit, source) = Limits.Ramp;
+        return Outcome.AtMost(
+            Declared, steepest, limit, "1", source,
+            $"{CheckWords.Slope(steepest)} ({CheckWords.Angle(Math.Atan(steepest))}) in {at}; a ramp has at most {CheckWords.Slope(limit)}",
+            CheckStatus.Warn);
+    }
+
+    /// <summary>Cleats or grit above 1 : 8.</summary>
+    public static CheckResult Grip(CheckContext context)
+    {
+        var (steepest, at) = Steepest(context);
+        var (limit, source) = Limits.Grip;
+        return Outcome.AtMost(
+            DeclaredGrip, steepest, limit, "1", source,
+            $"{CheckWords.Slope(steepest)} in {at}"
+            + (steepest > limit ? ": lay cleats across the boards or grit on them where it is steeper than 1 : 8" : ", not steeper than 1 : 8"),
+            CheckStatus.Warn);
+    }
+
+    /// <summary>Rise over run of the steepest bay, and which.</summary>
+    public static (double Slope, string Where) Steepest(CheckContext context)
+    {
+        var steepest = 0.0;
+        var at = "";
+        foreach (var bay in context.Bays)
+        {
+            var way = context.Layout.Deck.Direction(bay);
+            var slope = Math.Abs(way.Y / way.X);
+            if (slope > steepest)
+            {
+                steepest = slope;
+                at = $"bay {bay} of {context.Layout.Bays}";
+            }
+        }
+
+        return (steepest, at);
+    }
+}

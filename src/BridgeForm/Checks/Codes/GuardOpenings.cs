@@ -1,0 +1,100 @@
+using BridgeForm.Frames;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Checks;
+
+/// <summary>
+/// Largest ball that passes between deck and bottom rail, between rails, and between top rail and cap: these run side by
+/// side, so it is the distance of their outlines in a cut across the bay, taken where the bay's parts are furthest apart,
+/// at its frames and, at an end frame, where they run on to the post's far side.
+/// </summary>
+internal static class GuardOpenings
+{
+    // Openings come out of sums of fractions of an inch: a billionth of a metre is round-off, not room.
+    private const double SphereSlack = 1e-9;
+
+    /// <summary>The check.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "guard-openings",
+        "Openings in the guard",
+        "Largest sphere that passes between the deck's edge and the bottom rail, between rails, and under the cap, bay by bay up to the guards' ends, against 4 in (4-3/8 in from 36 in up on a public bridge). What closes the guard against the landing is not modelled.",
+        "IRC 2018 R312.1.3; IBC 1015.4 (from memory)",
+        [CheckStatus.Pass, CheckStatus.Fail]);
+
+    /// <summary>The opening closest to what its code lets pass, or furthest beyond it.</summary>
+    public static CheckResult Of(CheckContext context)
+    {
+        var worst = context.Bays.SelectMany(bay => InBay(context, bay)).MaxBy(o => o.Clear / o.Sphere);
+        var words = context.People();
+        return new CheckResult(
+            Declared.Id, Declared.Title, Status(worst.Clear, worst.Sphere),
+            worst.Clear, worst.Sphere, "m", worst.Clear / worst.Sphere, worst.Source,
+            $"widest in {worst.Where}: {words.Length(worst.Clear)} clear; no sphere of {words.Length(worst.Sphere)} may pass");
+    }
+
+    /// <summary>A sphere exactly as wide as the opening passes through it.</summary>
+    public static CheckStatus Status(double clear, double sphere) =>
+        clear > sphere - SphereSlack ? CheckStatus.Fail : CheckStatus.Pass;
+
+    private static IEnumerable<(double Clear, double Sphere, string Source, string Where)> InBay(CheckContext context, int bay)
+    {
+        var layout = context.Layout;
+        var ladder = Ladder(layout, bay);
+        var along = layout.Deck.Direction(bay);
+        var surface = layout.Deck.Points[bay] + (layout.Parameters.Deck.Thickness * Vector3d.UnitZ.Cross(along));
+        foreach (var place in Ends(layout, bay))
+        {
+            var across = Plane.Through(place, along);
+            for (var i = 1; i < ladder.Count; i++)
+            {
+                var (below, above) = (ladder[i - 1], ladder[i]);
+                var clear = CrossSections.Clear(below, above, across);
+                var from = CrossSections.Furthest(below, across, Vector3d.UnitY);
+                var height = i == 1 ? 0 : from.Y - (surface + (across.LineParameter(surface, along) * along)).Y;
+                var (sphere, source) = Limits.Opening(layout.Parameters.Use, height);
+                yield return (clear, sphere, source, $"{FramePoses.BayName(bay, layout.Bays)} under {above.Id[4..]}");
+            }
+        }
+    }
+
+    /// <summary>Deck's edge, rails from below, cap: of the right side.</summary>
+    public static List<Member> Ladder(BridgeLayout layout, int bay) =>
+    [
+        Edge(layout, bay),
+        .. GuardRails.Of(layout, bay, Side.Right),
+        GuardCaps.Of(layout, bay, Side.Right),
+    ];
+
+    /// <summary>The outermost board; of a deck of treads, the strip that their ends line up to.</summary>
+    private static Member Edge(BridgeLayout layout, int bay)
+    {
+        if (layout.Parameters.Deck.Stringer is not { } stringer)
+        {
+            return DeckBoards.Boards(layout, bay).Last();
+        }
+
+        var board = DeckBoards.Stringers(layout, bay, stringer).Last();
+        var deck = layout.Parameters.Deck;
+        var strip = deck.Board.Thickness;
+        var up = Vector3d.UnitZ.Cross(layout.Deck.Direction(bay));
+        var middle = layout.Deck.Points[bay - 1] + ((stringer.Section.Width + (strip / 2)) * up)
+            + new Vector3d(0, 0, (DeckWidth.Filled(layout.Parameters) - strip) / 2);
+        var placement = Placement.FromLengthAndThickness(middle, layout.Deck.Direction(bay), up);
+        return board with { Placement = placement, Shape = new CutStock(strip, strip, board.Shape.Near, board.Shape.Far) };
+    }
+
+    /// <summary>
+    /// Where a cut across the bay first and last meets its deck or its cap: the frames lean, and at an end frame the parts
+    /// run on. Between them the parts are straight, so that the widest place is one of the two.
+    /// </summary>
+    private static IEnumerable<Vector3d> Ends(BridgeLayout layout, int bay)
+    {
+        var overrun = layout.Parameters.Frames.Post.Section.Thickness / 2;
+        var along = layout.Deck.Direction(bay);
+        var (near, far) = (layout.Poses[bay - 1], layout.Poses[bay]);
+        var first = near.IsEnd ? layout.Caps.Points[bay - 1] - (overrun * near.Along) : layout.Caps.Points[bay - 1];
+        var last = far.IsEnd ? layout.Caps.Points[bay] + (overrun * far.Along) : layout.Caps.Points[bay];
+        yield return along.Dot(first) < along.Dot(near.Node) ? first : near.Node;
+        yield return along.Dot(last) > along.Dot(far.Node) ? last : far.Node;
+    }
+}

@@ -1,0 +1,68 @@
+using BridgeForm.Frames;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Checks;
+
+/// <summary>Step and gap between a landing and the end of the deck.</summary>
+internal static class Landings
+{
+    /// <summary>Step.</summary>
+    public static DeclaredCheck DeclaredStep { get; } = new(
+        "landing-step",
+        "Step between landing and deck",
+        "Difference in level between site.a/b.landing.level and the deck's surface where it ends, the larger of both, against 1/2 in. A landing without a level is taken as flush.",
+        Limits.Step.Source,
+        [CheckStatus.Pass, CheckStatus.Fail]);
+
+    /// <summary>Gap.</summary>
+    public static DeclaredCheck DeclaredGap { get; } = new(
+        "landing-gap",
+        "Gap between landing and deck",
+        "site.a/b.landing.gap, the larger of both, against 1/2 in; looked at only when one is given.",
+        Limits.FloorOpening.Source,
+        [CheckStatus.Pass, CheckStatus.Warn]);
+
+    /// <summary>Step, and gap where one is given.</summary>
+    public static IEnumerable<CheckResult> Of(CheckContext context)
+    {
+        var site = context.Parameters.Site;
+        var words = context.People();
+        var (limit, source) = Limits.Step;
+        var a = Step(context, site.A.LandingLevel, 0);
+        var b = Step(context, site.B.LandingLevel, context.Layout.Bays);
+        yield return Outcome.AtMost(
+            DeclaredStep, Math.Max(a.Step, b.Step), limit, "m", source, $"at A {a.Text}; at B {b.Text}; at most {words.Length(limit)}");
+        if (site.A.LandingGap is not null || site.B.LandingGap is not null)
+        {
+            var gap = Math.Max(site.A.LandingGap ?? 0, site.B.LandingGap ?? 0);
+            (limit, source) = Limits.FloorOpening;
+            yield return Outcome.AtMost(
+                DeclaredGap, gap, limit, "m", source, $"{words.Length(gap)}; at most {words.Length(limit)}", CheckStatus.Warn);
+        }
+    }
+
+    private static (double Step, string Text) Step(CheckContext context, double? level, int frame)
+    {
+        if (level is not { } given)
+        {
+            return (0, "flush, no level given");
+        }
+
+        var words = context.People();
+        var surface = Surface(context.Layout, frame) - context.Layout.Poses[frame].Node.Y;
+        return (
+            Math.Abs(given - surface),
+            $"landing {words.Length(given)}, deck {words.Length(surface)} above the rope: {words.Length(Math.Abs(given - surface))}");
+    }
+
+    /// <summary>y of the deck's surface where it ends on an end frame, metres.</summary>
+    private static double Surface(BridgeLayout layout, int frame)
+    {
+        var bay = Math.Max(1, frame);
+        var along = layout.Deck.Direction(bay);
+        var top = layout.Deck.Points[frame] + (layout.Parameters.Deck.Thickness * Vector3d.UnitZ.Cross(along));
+        var overrun = layout.Parameters.Frames.Base.Along / 2;
+        var end = Plane.Through(layout.Poses[frame].At(frame == 0 ? -overrun : overrun, 0, 0), layout.Poses[frame].Along);
+        return (top + (end.LineParameter(top, along) * along)).Y;
+    }
+}

@@ -1,0 +1,52 @@
+using BridgeForm.Project;
+
+namespace BridgeForm.Checks;
+
+/// <summary>Limits of the codes, in metres, each with its source.</summary>
+public static class Limits
+{
+    private const double Inch = 0.0254;
+
+    /// <summary>Guard height: 36 in private, 42 in public.</summary>
+    public static (double Height, string Source) GuardHeight(BridgeUse use) => use == BridgeUse.Public
+        ? (42 * Inch, "IBC 1015.3: guards at least 42 in high")
+        : (36 * Inch, "IRC 2018 R312.1.2: guards at least 36 in high");
+
+    /// <summary>Below this height above the deck a guard lets no 4 in sphere pass; above it, public guards let none of 4-3/8 in.</summary>
+    public static double UpperOpeningsFrom => 36 * Inch;
+
+    /// <summary>Smallest sphere that must not pass through an opening that begins at a height above the deck.</summary>
+    public static (double Sphere, string Source) Opening(BridgeUse use, double height) =>
+        use == BridgeUse.Public && height >= UpperOpeningsFrom
+            ? (4.375 * Inch, "IBC 1015.4 exception 1: no 4-3/8 in sphere from 36 in up to 42 in (from memory)")
+            : use == BridgeUse.Public
+                ? (4 * Inch, "IBC 1015.4: no 4 in sphere (from memory)")
+                : (4 * Inch, "IRC 2018 R312.1.3: no 4 in sphere");
+
+    /// <summary>Width that people pass in.</summary>
+    public static (double Width, string Source) ClearWidth =>
+        (36 * Inch, "ADA 2010 403.5.1 and IRC R311.7.1: 36 in clear; a figure to compare with, not a rule for a private footbridge");
+
+    /// <summary>Steepest deck without cleats or grit.</summary>
+    public static (double Slope, string Source) Grip => (1.0 / 8, "common practice, no source: cleats or grit above 1 : 8");
+
+    /// <summary>Slope from which a walking surface is a ramp and, with more than 6 in of rise, has handrails.</summary>
+    public static double WalkingSurface => 1.0 / 20;
+
+    /// <summary>Rise above which a ramp has handrails.</summary>
+    public static double RampRise => 6 * Inch;
+
+    /// <summary>Top of a handrail.</summary>
+    public static (double Low, double High, string Source) Handrail =>
+        (34 * Inch, 38 * Inch, "ADA 2010 505.4 and 405.8: handrails 34 to 38 in high on ramps that rise more than 6 in");
+
+    /// <summary>Step between landing and deck.</summary>
+    public static (double Height, string Source) Step => (Inch / 2, "ADA 2010 303: changes in level of at most 1/2 in (from memory)");
+
+    /// <summary>Openings in the walking surface.</summary>
+    public static (double Sphere, string Source) FloorOpening =>
+        (Inch / 2, "ADA 2010 302.3: no 1/2 in sphere passes an opening in the floor (from memory); a figure to compare with");
+
+    /// <summary>Steepest ramp, rise over run.</summary>
+    public static (double Slope, string Source) Ramp => (1.0 / 12, "ADA 2010 405.2: ramps no steeper than 1 : 12");
+}

@@ -1,0 +1,56 @@
+namespace BridgeForm.Checks;
+
+/// <summary>Copper in treated wood and the zinc of ropes and fasteners.</summary>
+internal static class TreatedWood
+{
+    private const string ZincSource = "common practice, no source: copper-based preservatives corrode zinc";
+    private const string FastenerSource =
+        "IRC R317.3: fasteners in preservative-treated wood of hot-dip zinc-coated steel (ASTM A153) or stainless steel (from memory)";
+
+    /// <summary>Rope in its channel.</summary>
+    public static DeclaredCheck DeclaredZinc { get; } = new(
+        "copper-on-zinc",
+        "Copper-treated wood on a galvanised rope",
+        "A galvanised rope in a treated base needs a liner that is not metal (channel.liner) and eased mouths.",
+        ZincSource,
+        [CheckStatus.Pass, CheckStatus.Warn]);
+
+    /// <summary>Fasteners.</summary>
+    public static DeclaredCheck DeclaredFasteners { get; } = new(
+        "fasteners-in-treated-wood",
+        "Fasteners in treated wood",
+        "Whether any stock in use is treated: its fasteners must be hot-dip galvanised or stainless. A reminder, since the project file does not say what they are made of.",
+        FastenerSource,
+        [CheckStatus.Pass, CheckStatus.Warn]);
+
+    /// <summary>Both.</summary>
+    public static IEnumerable<CheckResult> Of(CheckContext context)
+    {
+        var parameters = context.Parameters;
+        var channel = parameters.Frames.Channel;
+        var treated = parameters.StockNamed(parameters.Frames.Base.Stock).Treated;
+        var bare = parameters.Ropes.Rope.Galvanized && treated && channel.Liner <= 0;
+        yield return Say(
+            DeclaredZinc, bare, ZincSource,
+            (parameters.Ropes.Rope.Galvanized, treated, channel.Liner > 0) switch
+            {
+                (true, true, false) => "galvanised rope in treated bases without a liner: set channel.liner (no metal) and ease the channel's mouths",
+                (true, true, true) => $"galvanised rope in treated bases, lined with {context.People().Length(channel.Liner)}",
+                (false, _, _) => "the rope is not galvanised",
+                _ => "the bases are not treated",
+            });
+        var names = parameters.Stock.Where(s => s.Treated && Uses(parameters, s.Name)).Select(s => s.Name).ToList();
+        yield return Say(
+            DeclaredFasteners, names.Count > 0, FastenerSource,
+            names.Count > 0 ? $"hot-dip galvanised or stainless in {string.Join(", ", names)}" : "no treated wood in use");
+    }
+
+    private static bool Uses(Project.BridgeParameters parameters, string stock) => new[]
+    {
+        parameters.Frames.Base.Stock, parameters.Frames.Post.Stock, parameters.Frames.Brace.Stock, parameters.Deck.BoardStock,
+        parameters.Deck.Stringer?.Stock, parameters.Guard.RailStock, parameters.Guard.CapStock,
+    }.Contains(stock, StringComparer.Ordinal);
+
+    private static CheckResult Say(DeclaredCheck check, bool warn, string source, string detail) => new(
+        check.Id, check.Title, warn ? CheckStatus.Warn : CheckStatus.Pass, warn ? 1 : 0, null, "count", null, source, detail);
+}

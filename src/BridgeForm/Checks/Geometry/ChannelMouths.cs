@@ -1,0 +1,97 @@
+using System.Collections.Immutable;
+
+namespace BridgeForm.Checks;
+
+/// <summary>Depth of the rope channels where rope and base part: at the mouths, where a sloped floor is shallowest and deepest.</summary>
+internal static class ChannelMouths
+{
+    private const string Source = "BridgeForm's own rule (docs/bridge.md): a channel holds at least half the rope's radius at its shallow mouth";
+
+    /// <summary>All four.</summary>
+    public static ImmutableArray<DeclaredCheck> Declared { get; } =
+    [
+        .. ((bool[])[false, true]).SelectMany(atEnd => (DeclaredCheck[])
+        [
+            new(
+                atEnd ? "channel-shallow-mouth-end" : "channel-shallow-mouth",
+                $"Rope channel at its shallow mouth, {Which(atEnd)}",
+                "Depth of the channel where a sloped floor leaves least of it against half the rope's radius.",
+                Source,
+                [CheckStatus.Pass, CheckStatus.Fail]),
+            new(
+                atEnd ? "channel-deep-mouth-end" : "channel-deep-mouth",
+                $"Rope channel at its deep mouth, {Which(atEnd)}",
+                atEnd
+                    ? "Depth of the channel where a sloped floor takes most against a quarter of the base's depth. An end base rests on its landing over its length, so nothing bends it at the channel: deeper is only a warning to see that the landing bears beside the rope."
+                    : "Depth of the channel where a sloped floor takes most against a quarter of the base's depth. Deeper fails unless the net section passes (base-channel-bending, base-channel-shear).",
+                DeepSource,
+                atEnd ? [CheckStatus.Pass, CheckStatus.Warn] : [CheckStatus.Pass, CheckStatus.Fail]),
+        ]),
+    ];
+
+    private const string DeepSource = "NDS 4.4.3: end notches at most d/4 deep (from memory)";
+
+    /// <summary>Shallow and deep mouths of interior and of end bases.</summary>
+    public static IEnumerable<CheckResult> Of(CheckContext context)
+    {
+        foreach (var atEnd in (bool[])[false, true])
+        {
+            if (Worst(context, atEnd) is { } worst)
+            {
+                yield return Shallow(context, worst, atEnd);
+                yield return Deep(context, worst, atEnd);
+            }
+        }
+    }
+
+    private static (string Frame, double Depth, double Change)? Worst(CheckContext context, bool atEnd)
+    {
+        (string Frame, double Depth, double Change)? worst = null;
+        for (var i = 0; i < context.Frames.Length; i++)
+        {
+            var levels = context.Layout.Levels[i];
+            var change = context.Parameters.Frames.Base.Along / 2 * Math.Abs(levels.FloorSlope);
+            if (context.Frames[i].IsEnd == atEnd && (worst is null || change > worst.Value.Change))
+            {
+                worst = (context.Frames[i].Name, levels.ChannelDepth, change);
+            }
+        }
+
+        return worst;
+    }
+
+    private static CheckResult Shallow(CheckContext context, (string Frame, double Depth, double Change) at, bool atEnd)
+    {
+        var needed = context.Parameters.Ropes.Rope.Radius / 2;
+        var had = at.Depth - at.Change;
+        var words = context.People();
+        var key = atEnd ? "channel.end_depth" : "channel.depth";
+        var detail =
+            $"{at.Frame}: {words.Length(at.Depth)} − {words.Length(at.Change)} = {words.Length(had)} at the shallow mouth; "
+            + $"needs {words.Length(needed)}, so {key} of at least {words.Length(needed + at.Change)}";
+        return Outcome.AtLeast(
+            Declared[atEnd ? 2 : 0],
+            had, needed, "m", Source, detail);
+    }
+
+    private static CheckResult Deep(CheckContext context, (string Frame, double Depth, double Change) at, bool atEnd)
+    {
+        var depth = context.Parameters.Frames.Base.Depth;
+        var deep = at.Depth + at.Change;
+        var words = context.People();
+        var detail =
+            $"{at.Frame}: {words.Length(at.Depth)} + {words.Length(at.Change)} = {words.Length(deep)} at the deep mouth; "
+            + $"a quarter of the base's {words.Length(depth)} is {words.Length(depth / 4)}";
+        var declared = Declared[atEnd ? 3 : 1];
+        var result = Outcome.AtMost(
+            declared, deep, depth / 4, "m", DeepSource, detail, atEnd ? CheckStatus.Warn : CheckStatus.Fail);
+        return result.Status switch
+        {
+            CheckStatus.Warn => result with { Detail = detail + "; the base rests on its landing over its length: see that the landing bears right beside the rope" },
+            CheckStatus.Fail when NetSection.Passes(context) => result with { Status = CheckStatus.Pass, Detail = detail + "; deeper, but the net section passes" },
+            _ => result,
+        };
+    }
+
+    private static string Which(bool atEnd) => atEnd ? "end bases" : "bases on the ropes";
+}

@@ -1,0 +1,61 @@
+using BridgeForm.Ropes;
+
+namespace BridgeForm.Checks.Ropes;
+
+/// <summary>What each support and anchor must hold. An engineer designs them.</summary>
+internal static class Anchors
+{
+    private const string Source = "statics of the worst load case; anchors, posts and trees are for a licensed engineer";
+
+    /// <summary>One result a support.</summary>
+    public static IEnumerable<CheckResult> Of(CheckContext context) =>
+        context.Ropework.Supports.Select(pull => At(context.People(), pull));
+
+    private static CheckResult At(CheckWords words, SupportPull pull)
+    {
+        var rope = $"one rope in case {pull.Case}: level pull {words.Force(pull.Horizontal)}, down {words.Force(pull.Vertical)}, "
+            + $"along the rope √(H² + V²) = {words.Force(pull.Tension)}";
+        var stay = pull.Backstay is { } s
+            ? $"; backstay at {CheckWords.Angle(s.Angle)} below level: pull {words.Force(s.Tension)} on the anchor; "
+                + $"post: down {words.Force(pull.Vertical)} + {words.Force(s.Vertical)} = {words.Force(pull.PostVertical)}, "
+                + $"level {words.Force(pull.Horizontal)} − {words.Force(s.Horizontal)} = {words.Force(pull.PostHorizontal)}"
+            : "; no backstay given: the support itself holds all of it";
+        return new CheckResult(
+            $"anchor-{(pull.Support is "A" ? "a" : "b")}",
+            $"Support {pull.Support}: anchor and post or tree",
+            CheckStatus.Engineer,
+            pull.Backstay?.Tension ?? pull.Tension,
+            null,
+            "N",
+            null,
+            Source,
+            rope + stay + "; two ropes pull on the support");
+    }
+}
+
+/// <summary>How far the bridge falls when a support gives way a little.</summary>
+internal static class SupportMoves
+{
+    /// <summary>Fall of mid-span when one support moves an inch.</summary>
+    public static CheckResult Of(CheckContext context)
+    {
+        var words = context.People();
+        var fall = context.Ropework.FallWhenSupportMoves;
+        return new CheckResult(
+            "support-move", "Fall of mid-span when a support moves", CheckStatus.Engineer, fall ?? 0, null, "m", null,
+            "large-displacement solution of the empty bridge; how much an anchor may move is for a licensed engineer",
+            fall is { } f
+                ? $"one support {words.Length(SupportMove.Standard)} inward or down: mid-span falls by up to {words.Length(f)}"
+                : "the moved ropes have no shape");
+    }
+}
+
+/// <summary>What happens when one rope is lost.</summary>
+internal static class LossOfRope
+{
+    /// <summary>No other path is claimed.</summary>
+    public static CheckResult Of(CheckContext context) => new(
+        "loss-of-one-rope", "Loss of one rope", CheckStatus.Engineer, 2, null, "count", null,
+        "no source: nothing here is designed to carry the bridge on one rope",
+        $"the bridge hangs on two ropes of {context.Parameters.Ropes.Rope.Name}; when one fails the deck turns over: no other load path is claimed");
+}

@@ -1,0 +1,27 @@
+namespace BridgeForm.Checks.Ropes;
+
+/// <summary>Every load case, hoisting row and moved support has a shape.</summary>
+internal static class CasesSolved
+{
+    private const string Title = "Every load case has a solution";
+
+    /// <summary>Fails with the reasons when one has none.</summary>
+    public static CheckResult Of(CheckContext context)
+    {
+        var work = context.Ropework;
+        string[] failures =
+        [
+            .. work.Cases.Where(c => c.Shape is null).Select(c => $"{c.Id}: {c.Failure}"),
+            .. work.Hoisting.Failures.Select(f => "hoisting, " + f),
+            .. work.Stretch.Where(s => s.Failure is not null).Select(s => $"after {CheckWords.Share(s.Share)} stretch: {s.Failure}"),
+            .. work.SupportMoveFailure is { } moved ? [$"support moved: {moved}"] : Array.Empty<string>(),
+        ];
+        return Outcome.AtMost(
+            "cases-solved", Title, failures.Length, 0, "count",
+            "common practice, no source",
+            failures.Length == 0
+                ? $"{work.Cases.Length} load cases and {work.Hoisting.Rows.Length} hoisting rows solved"
+                : string.Join(" ", failures)) with
+        { Ratio = null, Status = failures.Length == 0 ? CheckStatus.Pass : CheckStatus.Fail };
+    }
+}

@@ -1,0 +1,71 @@
+using BridgeForm.Project;
+using BridgeForm.Ropes.Modes;
+
+namespace BridgeForm.Checks.Ropes;
+
+/// <summary>Slowest vertical mode, empty and loaded.</summary>
+internal static class BounceVertical
+{
+    private const double Limit = 3.0;
+
+    /// <summary>A warning below 3 Hz; for public use an engineer decides.</summary>
+    public static CheckResult Of(CheckContext context) => MotionCheck.Of(
+        context,
+        "bounce-vertical",
+        "Bounce: slowest vertical motion",
+        Limit,
+        "AASHTO Guide Specifications for Pedestrian Bridges 2009 §6: at least 3.0 Hz (from memory; it does not speak of cable bridges); walking 1.6 to 2.4 Hz (from memory)",
+        m => m.Vertical,
+        m => $"halves against each other {Text(m.VerticalAntisymmetric)} (string 2/2L·√(H/m) {CheckWords.Frequency(m.StringSecond)}), "
+            + $"together {Text(m.VerticalSymmetric)} (Irvine, λ² {CheckWords.Plain(m.LambdaSquared)}: {CheckWords.Frequency(m.IrvineSymmetric)})",
+        "steps of walking people come 1.6 to 2.4 times a second: below 3 Hz their rhythm can set the deck going, and it answers to jumping");
+
+    private static string Text(double? hertz) => hertz is { } f ? CheckWords.Frequency(f) : "none";
+}
+
+/// <summary>Slowest lateral mode, empty and loaded.</summary>
+internal static class SwayLateral
+{
+    private const double Limit = 1.3;
+
+    /// <summary>A warning below 1.3 Hz; for public use an engineer decides.</summary>
+    public static CheckResult Of(CheckContext context) => MotionCheck.Of(
+        context,
+        "sway-lateral",
+        "Sway: slowest motion to the side",
+        Limit,
+        "AASHTO Guide Specifications for Pedestrian Bridges 2009 §6: at least 1.3 Hz (from memory; it does not speak of cable bridges)",
+        m => m.Lateral,
+        m => $"{CheckWords.Frequency(m.Lateral)} (string 1/2L·√(H/m) {CheckWords.Frequency(m.StringFirst)}), the deck's own stiffness in plan not counted",
+        "people sway from foot to foot about once a second: below 1.3 Hz they can set the bridge swinging, and wind does too; side guys cure it");
+}
+
+/// <summary>What both have in common.</summary>
+internal static class MotionCheck
+{
+    /// <summary>The slower of the empty and the loaded bridge against a limit in hertz.</summary>
+    public static CheckResult Of(
+        CheckContext context,
+        string id,
+        string title,
+        double limit,
+        string source,
+        Func<RopeModes, double> slowest,
+        Func<RopeModes, string> words,
+        string meaning)
+    {
+        var modes = context.Ropework.Modes;
+        if (modes.IsEmpty)
+            return new CheckResult(id, title, CheckStatus.Engineer, 0, limit, "Hz", null, source, "no modes: no frame hangs between the supports");
+        var people = context.People();
+        var text = string.Join("; ", modes.Select(m =>
+            $"{(m.Case is "dead" ? "empty" : "loaded")} (H {people.Force(m.Horizontal)}, m {people.MassPerLength(m.MassPerLength)}): {words(m)}"));
+        return Outcome.AtLeast(
+            id, title, modes.Min(slowest), limit, "Hz", source, $"{text}. {Sentence(modes.Min(slowest), limit, meaning)}",
+            context.Parameters.Use == BridgeUse.Public ? CheckStatus.Engineer : CheckStatus.Warn);
+    }
+
+    private static string Sentence(double hertz, double limit, string meaning) => hertz >= limit
+        ? "Fast enough not to answer to walking."
+        : $"The bridge will move: {meaning}.";
+}

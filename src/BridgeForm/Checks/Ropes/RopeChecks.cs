@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+
+namespace BridgeForm.Checks.Ropes;
+
+/// <summary>Checks of ropes, ends, supports and motion, in a stable order.</summary>
+internal static class RopeChecks
+{
+    /// <summary>Runs them all.</summary>
+    public static ImmutableArray<CheckResult> Of(CheckContext context) =>
+    [
+        CasesSolved.Of(context),
+        RopeStrength.Of(context),
+        RopeTermination.Of(context),
+        TurnbuckleSize.Of(context),
+        ShackleSize.Of(context),
+        RopeTakeUp.Of(context),
+        .. Anchors.Of(context),
+        SupportMoves.Of(context),
+        KeeperSlip.Of(context),
+        LossOfRope.Of(context),
+        DeckSlopeLoaded.Of(context),
+        CrossSlope.Of(context),
+        .. GroundClearance.Of(context),
+        .. WaterClearance.Of(context),
+        BounceVertical.Of(context),
+        SwayLateral.Of(context),
+    ];
+}

@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace BridgeForm.Checks;
+
+/// <summary>A factor on a design value.</summary>
+/// <param name="Symbol">As in the NDS: <c>CM</c>.</param>
+/// <param name="Value">Dimensionless.</param>
+/// <param name="Why">Where it comes from.</param>
+internal readonly record struct Factor(string Symbol, double Value, string Why);
+
+/// <summary>A reference design value with everything that adjusts it. Pascals.</summary>
+/// <param name="Symbol">Of the reference value: <c>Fb</c>.</param>
+/// <param name="Reference">From the table.</param>
+/// <param name="Factors">Each with where it comes from.</param>
+/// <param name="Source">Of the reference value.</param>
+internal sealed record AdjustedValue(string Symbol, double Reference, ImmutableArray<Factor> Factors, string Source)
+{
+    /// <summary>Reference value times its factors.</summary>
+    public double Value => Factors.Aggregate(Reference, (value, factor) => value * factor.Value);
+
+    /// <summary>With one more factor.</summary>
+    public AdjustedValue Times(Factor factor) => this with { Factors = Factors.Add(factor) };
+
+    /// <summary><c>Fb' = 1350 psi × CD 1.6 × CM 0.85 = 1836 psi</c>.</summary>
+    public string Text(CheckWords words) =>
+        $"{Symbol}' = {words.Stress(Reference)}"
+        + string.Concat(Factors.Select(f => $" × {f.Symbol} {f.Value.ToString("0.0##", CultureInfo.InvariantCulture)}"))
+        + $" = {words.Stress(Value)}";
+
+    /// <summary>Where the value and each of its factors come from.</summary>
+    public string Sources => $"{Symbol}: {Source}" + string.Concat(Factors.Select(f => $"; {f.Symbol} {f.Why}"));
+}

@@ -1,0 +1,112 @@
+using BridgeForm.Materials;
+
+namespace BridgeForm.Checks;
+
+/// <summary>Adjustment factors of the NDS (ASD) for sawn lumber outdoors; numbers from memory unless they say otherwise.</summary>
+internal static class AdjustmentFactors
+{
+    private const double Psi = Quantities.Units.PoundForce / (0.0254 * 0.0254);
+
+    // Fb·CF and Fc·CF up to which wet service costs nothing.
+    private const double BendingUnaffected = 1150 * Psi;
+    private const double CompressionUnaffected = 750 * Psi;
+
+    /// <summary>CD.</summary>
+    public static Factor Duration(LoadDuration load) => new(
+        "CD", load.Factor, $"NDS Table 2.3.2, {load.Name} (from memory)");
+
+    /// <summary>CM on bending; <paramref name="withSize"/> is Fb·CF.</summary>
+    public static Factor WetBending(NominalSize size, double withSize) => size.IsTimber
+        ? WetTimber(1)
+        : withSize <= BendingUnaffected
+            ? new("CM", 1, "wet service, Table 4A: 1.0 where Fb·CF is at most 1150 psi")
+            : new("CM", 0.85, "wet service outdoors, Table 4A");
+
+    /// <summary>CM on shear.</summary>
+    public static Factor WetShear(NominalSize size) => size.IsTimber ? WetTimber(1) : new("CM", 0.97, "wet service outdoors, Table 4A");
+
+    /// <summary>CM on tension.</summary>
+    public static Factor WetTension(NominalSize size) => size.IsTimber ? WetTimber(1) : new("CM", 1, "wet service, Table 4A");
+
+    /// <summary>CM on compression along the grain; <paramref name="withSize"/> is Fc·CF.</summary>
+    public static Factor WetCompression(NominalSize size, double withSize) => size.IsTimber
+        ? WetTimber(0.91)
+        : withSize <= CompressionUnaffected
+            ? new("CM", 1, "wet service, Table 4A: 1.0 where Fc·CF is at most 750 psi")
+            : new("CM", 0.8, "wet service outdoors, Table 4A");
+
+    /// <summary>CM on compression across the grain.</summary>
+    public static Factor WetAcross(NominalSize size) => size.IsTimber ? WetTimber(0.67) : new("CM", 0.67, "wet service outdoors, Table 4A");
+
+    /// <summary>CM on E and Emin.</summary>
+    public static Factor WetModulus(NominalSize size) => size.IsTimber ? WetTimber(1) : new("CM", 0.9, "wet service outdoors, Table 4A");
+
+    /// <summary>A row that holds for wet service already.</summary>
+    public static Factor WetInTable => new("CM", 1, "values of the table are for wet service");
+
+    /// <summary>CF on bending.</summary>
+    public static Factor SizeBending(NominalSize size, DesignValue row, double depth)
+    {
+        if (row.SizeAdjusted)
+        {
+            return new("CF", 1, "values of the table include the size");
+        }
+
+        return size.IsTimber
+            ? new("CF", Math.Min(1, Math.Pow(12 * 0.0254 / depth, 1.0 / 9)), "(12 in / d)^(1/9) for timbers deeper than 12 in, NDS 4.3.6.2")
+            : size.IsBoard
+                ? new("CF", 1, "no size factor below 2 in thick")
+                : new("CF", BendingByWidth(size), "Table 4A, size factor of bending");
+    }
+
+    /// <summary>CF on tension.</summary>
+    public static Factor SizeTension(NominalSize size, DesignValue row) => Plain(size, row) ?? new(
+        "CF", size.Width switch { <= 4 => 1.5, <= 5 => 1.4, <= 6 => 1.3, <= 8 => 1.2, <= 10 => 1.1, <= 12 => 1, _ => 0.9 }, "Table 4A, size factor of tension");
+
+    /// <summary>CF on compression along the grain.</summary>
+    public static Factor SizeCompression(NominalSize size, DesignValue row) => Plain(size, row) ?? new(
+        "CF", size.Width switch { <= 4 => 1.15, <= 6 => 1.1, <= 8 => 1.05, <= 12 => 1, _ => 0.9 }, "Table 4A, size factor of compression");
+
+    /// <summary>Cfu, for a load on the wide face of lumber.</summary>
+    public static Factor FlatUse(NominalSize size)
+    {
+        var value = size.IsTimber || size.IsBoard
+            ? 1
+            : (size.Width, size.Thickness < 4) switch
+            {
+                ( < 4, _) => 1.0,
+                (4, true) => 1.1,
+                (4, false) => 1.0,
+                (5, true) => 1.1,
+                ( <= 8, true) => 1.15,
+                ( <= 8, false) => 1.05,
+                (_, true) => 1.2,
+                (_, false) => 1.1,
+            };
+        return new("Cfu", value, "Table 4A, load on the wide face");
+    }
+
+    /// <summary>Ci on strengths.</summary>
+    public static Factor IncisedStrength(NominalSize size) => size.IsTimber ? NoIncising : new("Ci", 0.8, "incised, NDS 4.3.8");
+
+    /// <summary>Ci on E and Emin.</summary>
+    public static Factor IncisedModulus(NominalSize size) => size.IsTimber ? NoIncising : new("Ci", 0.95, "incised, NDS 4.3.8");
+
+    /// <summary>Cr: none.</summary>
+    public static Factor Repetitive => new("Cr", 1, "gapped boards and single members share no load");
+
+    private static Factor NoIncising => new("Ci", 1, "NDS 4.3.8 is for dimension lumber");
+
+    private static Factor WetTimber(double value) => new("CM", value, "wet service outdoors, Table 4D");
+
+    private static Factor? Plain(NominalSize size, DesignValue row) => row.SizeAdjusted
+        ? new("CF", 1, "values of the table include the size")
+        : size.IsTimber || size.IsBoard ? new("CF", 1, "no size factor") : null;
+
+    // 4 in thick lumber 8 in and wider has a tenth more.
+    private static double BendingByWidth(NominalSize size)
+    {
+        var thick = size.Thickness >= 4 && size.Width >= 8 ? 0.1 : 0;
+        return thick + size.Width switch { <= 4 => 1.5, <= 5 => 1.4, <= 6 => 1.3, <= 8 => 1.2, <= 10 => 1.1, <= 12 => 1.0, _ => 0.9 };
+    }
+}

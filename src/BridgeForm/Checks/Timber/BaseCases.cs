@@ -1,0 +1,113 @@
+using System.Collections.Immutable;
+using BridgeForm.Frames;
+using BridgeForm.Project;
+using BridgeForm.Ropes;
+
+namespace BridgeForm.Checks;
+
+/// <summary>A base under one set of loads.</summary>
+/// <param name="Name">In a person's words.</param>
+/// <param name="Beam">Its loads.</param>
+/// <param name="Duration">CD of the shortest of them.</param>
+internal sealed record BaseCase(string Name, BaseBeam Beam, LoadDuration Duration);
+
+/// <summary>
+/// The base of an interior frame under everything that loads it, in its own plane: the deck spread over the width between
+/// the posts' feet, guard and post at the post's foot, the brace at its own, own weight over the length. People push one
+/// guard, the right one; the ropes hold the frame level, half each, at the rope's axis.
+/// </summary>
+internal static class BaseCases
+{
+    /// <summary>All cases; none for a bridge without interior frames.</summary>
+    public static ImmutableArray<BaseCase> Of(CheckContext context)
+    {
+        var layout = context.Layout;
+        if (layout.Bays < 2)
+        {
+            return [];
+        }
+
+        var cases = ImmutableArray.CreateBuilder<BaseCase>();
+        var (parameters, bay) = (layout.Parameters, Bay(layout, longest: true));
+        var weights = FrameWeights.Of(layout, s => s.Density.InService, bay);
+        var dead = Dead(parameters, weights);
+        var length = (layout.Poses[bay].Node - layout.Poses[bay - 1].Node).Length;
+        cases.Add(new("empty", dead, LoadDuration.Dead));
+        var area = AreaLoad.Of(parameters.Loads);
+        var total = area.Pressure * DeckWidth.BetweenPosts(parameters) * length;
+        var foot = parameters.Frames.Post.Foot;
+        var full = dead.Plus(spreads: [new(-foot, foot, total)]);
+        cases.Add(new(area.Name + " load", full, area.Duration));
+        cases.Add(new(
+            area.Name + " load on the right half",
+            dead.Plus(spreads: [new(0, foot, total / 2)]),
+            area.Duration));
+        foreach (var (name, at) in Places(parameters))
+        {
+            cases.Add(new(name, dead.Plus([new(at, parameters.Loads.PointForce)]), LoadDuration.Live));
+        }
+
+        foreach (var push in GuardPush.Of(context))
+        {
+            cases.Add(new(push.Name, Pushed(layout, dead, push.Force), LoadDuration.Guard));
+            cases.Add(new($"{area.Name} load and {push.Name}", Pushed(layout, full, push.Force), LoadDuration.Guard));
+        }
+
+        return cases.ToImmutable();
+    }
+
+    /// <summary>The longest or shortest bay.</summary>
+    public static int Bay(BridgeLayout layout, bool longest)
+    {
+        var bays = Enumerable.Range(1, layout.Bays);
+        return longest ? bays.MaxBy(Length) : bays.MinBy(Length);
+
+        double Length(int i) => (layout.Poses[i].Node - layout.Poses[i - 1].Node).Length;
+    }
+
+    /// <summary>The frame's own weights.</summary>
+    public static BaseBeam Dead(BridgeParameters parameters, FrameWeights weights)
+    {
+        var frame = GuardFrame.Of(parameters);
+        var (foot, half) = (parameters.Frames.Post.Foot, parameters.Frames.Base.Length / 2);
+        return new BaseBeam(
+            parameters.Ropes.Spacing / 2,
+            [
+                new(-frame.PostFoot, weights.Guard),
+                new(frame.PostFoot, weights.Guard),
+                new(-frame.BraceFoot, weights.Brace),
+                new(frame.BraceFoot, weights.Brace),
+            ],
+            [new(-foot, foot, weights.Deck), new(-half, half, weights.Base)],
+            []);
+    }
+
+    /// <summary>A level push (outward positive) at the right guard's top.</summary>
+    public static BaseBeam Pushed(BridgeLayout layout, BaseBeam beam, double push)
+    {
+        var frame = GuardFrame.Of(layout.Parameters);
+        var levels = layout.Levels[1];
+        var half = (levels.Top - levels.Bottom) / 2;
+        var middle = (levels.Top + levels.Bottom) / 2;
+        var (down, outward) = (frame.BraceDown(push), frame.BraceOut(push));
+
+        // Level forces on the base's top turn it about its axis; so do the ropes, below the axis.
+        return beam.Plus(
+            [new(frame.BraceFoot, down), new(frame.PostFoot, -down)],
+            couples:
+            [
+                new(frame.BraceFoot, -half * outward),
+                new(frame.PostFoot, -half * (push - outward)),
+                new(beam.Support, -middle * push / 2),
+                new(-beam.Support, -middle * push / 2),
+            ]);
+    }
+
+    private static IEnumerable<(string Name, double At)> Places(BridgeParameters parameters)
+    {
+        yield return ("point load in the middle", 0);
+        yield return (
+            "point load at the edge",
+            NodeLoads.PatchFromMiddle(DeckWidth.BetweenPosts(parameters), parameters.Loads.PointEdge, parameters.Loads.PointPatch));
+    }
+}

@@ -1,0 +1,78 @@
+namespace BridgeForm.Checks;
+
+/// <summary>
+/// Which face of a base is in tension across a rope channel in each case, and what NDS 4.4.3 says of a notch there. Judged
+/// by the moment that the part beyond the rope brings into the channel: inside the rope the base ends on its support, which
+/// is the notched end of NDS 3.4.3 and is looked at under base-channel-shear.
+/// </summary>
+internal static class ChannelFaces
+{
+    /// <summary>Moments below this are no moment: a tenth of a newton metre, about one inch-pound.</summary>
+    public const double Nothing = 0.1;
+
+    private const string Rule =
+        "NDS 4.4.3 and 3.2.3 (from memory): no notch on the tension side of members 3-1/2 in and thicker except at their ends; else at most d/6 between the ends, d/4 at an end";
+
+    /// <summary>The check.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "base-channel-notch",
+        "Rope channel as a notch in a base",
+        "Which face is in tension across the channel in each case, by the moment of what stands beyond the rope (braces outside the ropes above all). Bottom in tension: fails in a base 3-1/2 in thick or more, at most d/6 in a thinner one. Top in tension in all cases: a notch at a support, at most d/4 unless the net section passes.",
+        Rule,
+        [CheckStatus.Pass, CheckStatus.Fail]);
+
+    /// <summary>None for a bridge without interior frames.</summary>
+    public static IEnumerable<CheckResult> Of(CheckContext context)
+    {
+        var cases = BaseCases.Of(context);
+        if (cases.IsEmpty)
+        {
+            yield break;
+        }
+
+        var section = BaseSection.Of(context);
+        var words = context.People();
+        var faces = cases.Select(c => (c.Name, Moment: Worst(c.Beam, section))).ToList();
+        var pulled = faces.Exists(f => f.Moment > Nothing);
+        var text = string.Join("; ", faces.Select(f =>
+            f.Moment > Nothing ? $"{f.Name}: bottom in tension, {words.Moment(f.Moment)}" : $"{f.Name}: top in tension, {words.Moment(-f.Moment)}"));
+        yield return pulled && section.Full.Breadth >= Notches.ThickMember - Seated
+            ? new CheckResult(
+                Declared.Id, Declared.Title, CheckStatus.Fail, section.Notch, 0, "m", null, Rule,
+                $"base {words.Length(section.Full.Breadth)} thick; a thinner base, or ropes under or outside the braces' feet, would be right; {text}")
+            : Depth(context, section, pulled, text);
+    }
+
+    // Dressed sizes in millimetres are rounded: 89 mm is 3-1/2 in.
+    private const double Seated = 0.5e-3;
+
+    private static CheckResult Depth(CheckContext context, BaseSection section, bool pulled, string text)
+    {
+        var words = context.People();
+        var limit = pulled ? Notches.Between(section.Full.Depth) : Notches.AtEnd(section.Full.Depth);
+        var detail = $"channel {words.Length(section.Notch)} deep, {(pulled ? "d/6" : "d/4")} = {words.Length(limit)}; {text}";
+        var result = Outcome.AtMost(Declared, section.Notch, limit, "m", Rule, detail);
+        return result.Status == CheckStatus.Fail && !pulled && NetSection.Passes(context)
+            ? result with { Status = CheckStatus.Pass, Detail = detail + "; deeper, but the net section passes" }
+            : result;
+    }
+
+    /// <summary>Moment just outside either rope, the one that pulls the bottom most.</summary>
+    private static double Worst(BaseBeam beam, BaseSection section)
+    {
+        var outside = beam.Support + BaseBeam.Beside;
+        return Math.Max(
+            Math.Max(beam.Moment(outside), beam.Moment(section.Channel.Outer)),
+            Math.Max(beam.Moment(-outside), beam.Moment(-section.Channel.Outer)));
+    }
+}
+
+/// <summary>Whether what a channel leaves of a base carries its loads.</summary>
+internal static class NetSection
+{
+    /// <summary>Both bending and shear of the net section pass.</summary>
+    public static bool Passes(CheckContext context) =>
+        BaseBending.Of(context).Concat(BaseShear.Of(context))
+            .Where(c => c.Id.StartsWith("base-channel-", StringComparison.Ordinal))
+            .All(c => c.Status == CheckStatus.Pass);
+}

@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+
+namespace BridgeForm.Checks;
+
+/// <summary>Members and loads of a deck, in words.</summary>
+internal static class DeckKinds
+{
+    /// <summary>What may carry.</summary>
+    public static ImmutableArray<string> All => ["board", "tread", "stringer"];
+
+    /// <summary>What is carried.</summary>
+    public static ImmutableArray<(string Name, string Title, string Words)> Loads =>
+    [
+        ("area", "area load", "the area load (live, or snow where heavier for its duration) on its pitch"),
+        ("patch", "point load over its patch", "the point load spread over its patch"),
+        ("point", "point load on one member", "the whole point load on this one member"),
+    ];
+
+    /// <summary>Whether an id is made of these parts.</summary>
+    public static bool IsFor(DeclaredCheck check, string kind, string what, string load) =>
+        string.Equals(check.Id, $"{kind}-{what}-{load}", StringComparison.Ordinal);
+}

@@ -1,0 +1,157 @@
+using BridgeForm.Frames;
+using BridgeForm.Materials;
+using BridgeForm.Project;
+using BridgeForm.Ropes;
+
+namespace BridgeForm.Checks;
+
+/// <summary>One board, tread or stringer as a simple beam. Metres, newtons, pascals.</summary>
+internal sealed record DeckSpan
+{
+    /// <summary><c>board</c>, <c>tread</c> or <c>stringer</c>.</summary>
+    public required string Kind { get; init; }
+
+    /// <summary>Stock it is cut from.</summary>
+    public required string Stock { get; init; }
+
+    /// <summary>Its section.</summary>
+    public required Section Section { get; init; }
+
+    /// <summary>Lies on its wide face.</summary>
+    public required bool Flat { get; init; }
+
+    /// <summary>Distance between bearings, and where.</summary>
+    public required (double Length, string Where) Span { get; init; }
+
+    /// <summary>Own weight and what lies on it, N/m.</summary>
+    public required double Dead { get; init; }
+
+    /// <summary>Width whose area load it carries, metres.</summary>
+    public required double Tributary { get; init; }
+
+    /// <summary>Share of a concentrated load that it carries when this spreads over its patch.</summary>
+    public required (double Share, string Why) Patch { get; init; }
+
+    /// <summary>How it bends.</summary>
+    public RectangularSection Bends => Flat
+        ? new(Section.Width, Section.Thickness)
+        : new(Section.Thickness, Section.Width);
+
+    /// <summary>Members of the deck that carry between bearings; none of a kind the deck has not.</summary>
+    public static IEnumerable<DeckSpan> Of(CheckContext context)
+    {
+        var parameters = context.Parameters;
+        var bay = LongestBay(context.Layout);
+        if (parameters.Deck.Stringer is { } stringer)
+        {
+            yield return Tread(parameters, stringer);
+            yield return Stringer(parameters, stringer, bay);
+        }
+        else
+        {
+            yield return Board(parameters, bay);
+        }
+    }
+
+    /// <summary>Fb' with beam stability; null when no table has it.</summary>
+    public AdjustedValue? Bending(LumberValues? values, LoadDuration load)
+    {
+        if (values is null)
+        {
+            return null;
+        }
+
+        var stability = Stability.Beam(
+            Bends, Span.Length, cantilever: false, values.Bending(load, flat: false).Value, values.ModulusMin().Value);
+        return values.Bending(load, Flat).Times(stability);
+    }
+
+    /// <summary>Longest distance between neighbouring frames along the deck: the chord.</summary>
+    private static (double Length, string Where) LongestBay(BridgeLayout layout)
+    {
+        var bay = Enumerable.Range(1, layout.Bays).MaxBy(i => (layout.Deck.Points[i] - layout.Deck.Points[i - 1]).Length);
+        return ((layout.Deck.Points[bay] - layout.Deck.Points[bay - 1]).Length, FramePoses.BayName(bay, layout.Bays));
+    }
+
+    private static DeckSpan Board(BridgeParameters parameters, (double Length, string Where) bay)
+    {
+        var deck = parameters.Deck;
+        var gap = DeckWidth.EqualGap(DeckWidth.Filled(parameters), deck.Board.Width, DeckWidth.BoardCount(parameters));
+        var pitch = deck.Board.Width + gap;
+        return new DeckSpan
+        {
+            Kind = "board",
+            Stock = deck.BoardStock,
+            Section = deck.Board,
+            Flat = true,
+            Span = bay,
+            Dead = PerLength(parameters, deck.BoardStock, deck.Board.Width * deck.Board.Thickness),
+            Tributary = pitch,
+            Patch = BySize(parameters, pitch, "board"),
+        };
+    }
+
+    private static DeckSpan Tread(BridgeParameters parameters, StringerParameters stringer)
+    {
+        var deck = parameters.Deck;
+        var pitch = deck.Board.Width + deck.Gap;
+        return new DeckSpan
+        {
+            Kind = "tread",
+            Stock = deck.BoardStock,
+            Section = deck.Board,
+            Flat = true,
+            Span = (Apart(parameters, stringer), "stringer to stringer"),
+            Dead = PerLength(parameters, deck.BoardStock, deck.Board.Width * deck.Board.Thickness),
+            Tributary = pitch,
+            Patch = BySize(parameters, pitch, "tread"),
+        };
+    }
+
+    private static DeckSpan Stringer(BridgeParameters parameters, StringerParameters stringer, (double Length, string Where) bay)
+    {
+        var apart = Apart(parameters, stringer);
+        var tributary = stringer.Count > 2 ? apart : DeckWidth.Filled(parameters) / 2;
+        return new DeckSpan
+        {
+            Kind = "stringer",
+            Stock = stringer.Stock,
+            Section = stringer.Section,
+            Flat = false,
+            Span = bay,
+            Dead = PerLength(parameters, stringer.Stock, stringer.Section.Width * stringer.Section.Thickness)
+                + PerLength(parameters, parameters.Deck.BoardStock, tributary * parameters.Deck.Board.Thickness),
+            Tributary = tributary,
+            Patch = ByStatics(parameters, stringer, apart),
+        };
+    }
+
+    private static double Apart(BridgeParameters parameters, StringerParameters stringer) =>
+        (DeckWidth.Filled(parameters) - stringer.Section.Thickness) / (stringer.Count - 1);
+
+    private static (double Share, string Why) BySize(BridgeParameters parameters, double pitch, string noun)
+    {
+        var patch = parameters.Loads.PointPatch;
+        return pitch < patch
+            ? (pitch / patch, $"a {noun} with its gap carries pitch / patch of it")
+            : (1, $"the patch is narrower than a {noun}");
+    }
+
+    /// <summary>Treads rest on the stringers as simple beams: the patch stands over one of them, or beside two.</summary>
+    private static (double Share, string Why) ByStatics(BridgeParameters parameters, StringerParameters stringer, double apart)
+    {
+        var patch = parameters.Loads.PointPatch;
+        if (stringer.Count == 2)
+        {
+            var outwards = NodeLoads.PatchFromMiddle(DeckWidth.BetweenPosts(parameters), parameters.Loads.PointEdge, patch);
+            return (Math.Min(1, 0.5 + (outwards / apart)), "patch at the edge, between two stringers by statics");
+        }
+
+        return patch < 2 * apart
+            ? (1 - (patch / (4 * apart)), "patch over a stringer, treads as simple beams: 1 − patch / (4 × distance)")
+            : (apart / patch, "patch over several stringers: distance / patch");
+    }
+
+    private static double PerLength(BridgeParameters parameters, string stock, double area) =>
+        area * parameters.StockNamed(stock).Density.InService * BridgeMasses.Gravity;
+}

@@ -1,0 +1,35 @@
+using BridgeForm.Frames;
+using BridgeForm.Project;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Checks;
+
+/// <summary>Weights that one interior frame carries, newtons.</summary>
+/// <param name="Deck">Boards or treads and stringers of one bay, and the packer.</param>
+/// <param name="Guard">Rails, cap and post of one side.</param>
+/// <param name="Brace">One brace.</param>
+/// <param name="Base">Base and hardware.</param>
+internal readonly record struct FrameWeights(double Deck, double Guard, double Brace, double Base)
+{
+    /// <summary>All of it.</summary>
+    public double Total => Deck + (2 * (Guard + Brace)) + Base;
+
+    /// <summary>
+    /// Of frame 1 with the whole of the longest bay; of the shortest for the light side.
+    /// </summary>
+    /// <param name="layout">Where everything lies.</param>
+    /// <param name="density">Density of a stock, kg/m³.</param>
+    /// <param name="bay">The bay whose parts hang on the frame, half from either side.</param>
+    public static FrameWeights Of(BridgeLayout layout, Func<StockParameters, double> density, int bay)
+    {
+        var members = Members.Frame(layout, 1).Members.AddRange(Members.Bay(layout, bay).Members);
+        double Weight(params Role[] roles) => members
+            .Where(m => roles.Contains(m.Role))
+            .Sum(m => CutStockVolume.Prism(m.Shape) * density(layout.Parameters.StockNamed(m.Stock))) * BridgeMasses.Gravity;
+        return new FrameWeights(
+            Weight(Role.Board, Role.Tread, Role.Stringer, Role.Packer),
+            Weight(Role.Post, Role.Rail, Role.Cap) / 2,
+            Weight(Role.Brace) / 2,
+            Weight(Role.Base) + (layout.Parameters.Frames.HardwareMass * BridgeMasses.Gravity));
+    }
+}

@@ -1,0 +1,54 @@
+namespace BridgeForm.Checks;
+
+/// <summary>A brace that is pressed or pulled by the push on its guard.</summary>
+internal static class GuardBrace
+{
+    private const string Standard = "NDS 3.6.3, 3.7.1 (ASD, from memory)";
+
+    /// <summary>The check.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "guard-brace",
+        "Guard brace",
+        "The brace's axial force under the pushes of guard-post, by moments about the post's foot, against what it bears pressed (with column stability over its long edge, about its thin side) and pulled.",
+        $"{Standard}; {GuardPush.Source}; NDS Supplement; factors named in the result",
+        [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
+
+    /// <summary>The worst push.</summary>
+    public static CheckResult Of(CheckContext context)
+    {
+        var brace = context.Parameters.Frames.Brace;
+        var values = LumberValues.Find(context.Parameters, brace.Stock, brace.Section);
+        var missing = LumberValues.Missing(context.Parameters, brace.Stock, brace.Section);
+        return GuardPush.Of(context)
+            .Select(push => Check(context, push, brace.Section.Width * brace.Section.Thickness, Allowed(values, brace, push.Force), missing))
+            .MaxBy(c => c.Ratio ?? c.Demand)!;
+    }
+
+    private static AdjustedValue? Allowed(LumberValues? values, Project.BraceParameters brace, double push)
+    {
+        if (values is null || push < 0)
+        {
+            return values?.Tension(LoadDuration.Guard);
+        }
+
+        var plain = values.Compression(LoadDuration.Guard);
+        return plain.Times(Stability.Column(brace.Length, brace.Section.Thickness, plain.Value, values.ModulusMin().Value));
+    }
+
+    private static CheckResult Check(CheckContext context, GuardPush push, double area, AdjustedValue? allowed, string missing)
+    {
+        var words = context.People();
+        var frame = GuardFrame.Of(context.Parameters);
+        var force = Math.Abs(frame.Brace(push.Force));
+        var stress = force / area;
+        return WoodCheck.Stress(
+            Declared,
+            words,
+            stress,
+            allowed,
+            $"{push.Name}: {(push.Force > 0 ? "pressed" : "pulled")}, {words.Pounds(Math.Abs(push.Force))} × {words.Length(frame.Top)} / {words.Length(frame.BraceArm)} = "
+            + $"{words.Pounds(force)}; arm = {words.Length(frame.Joint)} × (tan {CheckWords.Angle(frame.Lean)} × cos {CheckWords.Angle(frame.BraceLean)} + sin {CheckWords.Angle(frame.BraceLean)}); "
+            + $"{words.Pounds(force)} / {words.Area(area)} = {words.Stress(stress)}",
+            missing);
+    }
+}

@@ -1,0 +1,84 @@
+using BridgeForm.Frames;
+
+namespace BridgeForm.Checks;
+
+/// <summary>What the keeper at a channel must hold down.</summary>
+internal static class KeeperUplift
+{
+    private const string GuardSource = $"statics of a base on two ropes, light densities; {GuardPush.Source}";
+    private const string WindSource = "loads.uplift of the project file, light densities";
+
+    /// <summary>People push the guard of the empty bridge.</summary>
+    public static DeclaredCheck DeclaredGuard { get; } = new(
+        "keeper-uplift-guard",
+        "Keeper: base lifted off a rope by a push on the guard",
+        "Net lift at one channel under the pushes of guard-post with dead load only, dry wood, the shortest bay. What the keeper must hold is for an engineer.",
+        GuardSource,
+        [CheckStatus.Engineer]);
+
+    /// <summary>Wind under the deck.</summary>
+    public static DeclaredCheck DeclaredWind { get; } = new(
+        "keeper-uplift-wind",
+        "Keeper: base lifted off a rope by wind under the deck",
+        "loads.uplift on the width between the posts and the longest bay, less the dead load of dry wood, at one channel. Without loads.uplift nothing is computed, and the result says so.",
+        WindSource,
+        [CheckStatus.Engineer]);
+
+    /// <summary>Both; none for a bridge without interior frames.</summary>
+    public static IEnumerable<CheckResult> Of(CheckContext context)
+    {
+        if (context.Layout.Bays < 2)
+        {
+            yield break;
+        }
+
+        var layout = context.Layout;
+        var weights = FrameWeights.Of(layout, s => s.Density.Low, BaseCases.Bay(layout, longest: false));
+        yield return Guard(context, BaseCases.Dead(context.Parameters, weights));
+        yield return Wind(context, weights.Total / 2);
+    }
+
+    private static CheckResult Guard(CheckContext context, BaseBeam dead)
+    {
+        var words = context.People();
+        var parameters = context.Parameters;
+        var lifts = GuardPush.Of(context)
+            .Select(p => (Push: p, Lift: Largest(BaseCases.Pushed(context.Layout, dead, p.Force).Reactions())))
+            .ToList();
+        var worst = lifts.MaxBy(l => l.Lift);
+        var height = GuardFrame.Of(parameters).Top + context.Layout.Levels[1].Top;
+        var rope = dead.Reactions().Left;
+        return Outcome.ForEngineer(
+            DeclaredGuard,
+            worst.Lift,
+            "N",
+            GuardSource,
+            $"{worst.Push.Name}: {words.Pounds(Math.Abs(worst.Push.Force))} × {words.Length(height)} above the rope / {words.Length(parameters.Ropes.Spacing)} "
+            + $"− {words.Pounds(rope)} dead on a rope = {words.Pounds(worst.Lift)} to hold down at one channel");
+    }
+
+    private static CheckResult Wind(CheckContext context, double rope)
+    {
+        if (context.Parameters.Loads.Uplift is not { } pressure)
+        {
+            return Outcome.ForEngineer(
+                DeclaredWind, 0, "N", WindSource, "loads.uplift is not given: wind under the deck is not looked at");
+        }
+
+        var words = context.People();
+        var layout = context.Layout;
+        var bay = BaseCases.Bay(layout, longest: true);
+        var length = (layout.Poses[bay].Node - layout.Poses[bay - 1].Node).Length;
+        var width = DeckWidth.BetweenPosts(context.Parameters);
+        var lift = Math.Max(0, (pressure * width * length / 2) - rope);
+        return Outcome.ForEngineer(
+            DeclaredWind,
+            lift,
+            "N",
+            WindSource,
+            $"{words.Pressure(pressure)} × {words.Length(width)} × {words.Length(length)} / 2 − {words.Pounds(rope)} dead on a rope = {words.Pounds(lift)} to hold down at one channel");
+    }
+
+    private static double Largest((double Left, double Right) reactions) =>
+        Math.Max(0, -Math.Min(reactions.Left, reactions.Right));
+}

@@ -1,0 +1,19 @@
+namespace BridgeForm.Checks;
+
+/// <summary>
+/// Load duration factor CD (NDS Table 2.3.2, from memory). Never 2.0: pressure-treated wood and joints do not take the
+/// factor of impact.
+/// </summary>
+/// <param name="Factor">CD.</param>
+/// <param name="Name">What it belongs to.</param>
+internal readonly record struct LoadDuration(double Factor, string Name)
+{
+    /// <summary>Permanent.</summary>
+    public static LoadDuration Dead => new(0.9, "permanent");
+
+    /// <summary>Ten years: people on the deck.</summary>
+    public static LoadDuration Live => new(1.0, "ten years");
+
+    /// <summary>Ten minutes: people against the guard, wind.</summary>
+    public static LoadDuration Guard => new(1.6, "ten minutes");
+}

@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using BridgeForm.Materials;
+using BridgeForm.Project;
+
+namespace BridgeForm.Checks;
+
+/// <summary>Design values of a stock in a section, adjusted for where it is used. Pascals.</summary>
+/// <param name="Stock">Species, grade, treatment.</param>
+/// <param name="Section">The stick.</param>
+/// <param name="Row">Row of the table.</param>
+internal sealed record LumberValues(StockParameters Stock, Section Section, DesignValue Row)
+{
+    // Emin = 1.03·E·(1 − 1.645·COV)/1.66 with COV 0.25 for visually graded lumber (NDS Appendix D, from memory).
+    private const double LeastShareOfModulus = 1.03 * (1 - (1.645 * 0.25)) / 1.66;
+
+    private NominalSize Size => NominalSize.Of(Section);
+
+    /// <summary>Values for a stock and section; null when no table has them.</summary>
+    public static LumberValues? Find(BridgeParameters parameters, string stockName, Section section)
+    {
+        var stock = parameters.StockNamed(stockName);
+        var row = DesignValues.Find(parameters.Values.Concat(DesignValues.All), stock.Species, stock.Grade, section);
+        return row is null ? null : new LumberValues(stock, section, row);
+    }
+
+    /// <summary>Why there are none.</summary>
+    public static string Missing(BridgeParameters parameters, string stockName, Section section)
+    {
+        var stock = parameters.StockNamed(stockName);
+        var why = NominalSize.Of(section).IsBoard ? "Table 4A has no values for lumber thinner than 2 in" : "the built-in tables have no values";
+        return $"{section.Name} {stock.Species} {stock.Grade}: {why}; give your own under values";
+    }
+
+    /// <summary>Fb' without beam stability.</summary>
+    public AdjustedValue Bending(LoadDuration load, bool flat)
+    {
+        var size = AdjustmentFactors.SizeBending(Size, Row, Section.Width);
+        var wet = AdjustmentFactors.WetBending(Size, Row.Bending * size.Value);
+        var value = Start("Fb", Row.Bending, load, wet, size);
+        value = flat ? value.Times(AdjustmentFactors.FlatUse(Size)) : value;
+        return Incised(value).Times(AdjustmentFactors.Repetitive);
+    }
+
+    /// <summary>Fv'.</summary>
+    public AdjustedValue Shear(LoadDuration load) =>
+        Incised(Start("Fv", Row.Shear, load, AdjustmentFactors.WetShear(Size), null));
+
+    /// <summary>Ft'.</summary>
+    public AdjustedValue Tension(LoadDuration load) => Incised(Start(
+        "Ft", Row.Tension, load, AdjustmentFactors.WetTension(Size), AdjustmentFactors.SizeTension(Size, Row)));
+
+    /// <summary>Fc' without column stability.</summary>
+    public AdjustedValue Compression(LoadDuration load)
+    {
+        var size = AdjustmentFactors.SizeCompression(Size, Row);
+        return Incised(Start(
+            "Fc", Row.Compression, load, AdjustmentFactors.WetCompression(Size, Row.Compression * size.Value), size));
+    }
+
+    /// <summary>Fc⊥': neither duration nor incising.</summary>
+    public AdjustedValue Across() => Start("Fc⊥", Row.CompressionAcross, null, AdjustmentFactors.WetAcross(Size), null);
+
+    /// <summary>E'.</summary>
+    public AdjustedValue Modulus() => IncisedModulus(Start("E", Row.Modulus, null, AdjustmentFactors.WetModulus(Size), null));
+
+    /// <summary>Emin'.</summary>
+    public AdjustedValue ModulusMin() => IncisedModulus(Start(
+        "Emin", Row.ModulusMin ?? (Row.Modulus * LeastShareOfModulus), null, AdjustmentFactors.WetModulus(Size), null));
+
+    private AdjustedValue Start(string symbol, double reference, LoadDuration? load, Factor wet, Factor? size)
+    {
+        var factors = ImmutableArray.CreateBuilder<Factor>();
+        if (load is { } duration)
+        {
+            factors.Add(AdjustmentFactors.Duration(duration));
+        }
+
+        factors.Add(Row.Wet ? AdjustmentFactors.WetInTable : wet);
+        if (size is { } sized)
+        {
+            factors.Add(sized);
+        }
+
+        return new AdjustedValue(symbol, reference, factors.ToImmutable(), Row.Source);
+    }
+
+    private AdjustedValue Incised(AdjustedValue value) =>
+        Stock.Incised ? value.Times(AdjustmentFactors.IncisedStrength(Size)) : value;
+
+    private AdjustedValue IncisedModulus(AdjustedValue value) =>
+        Stock.Incised ? value.Times(AdjustmentFactors.IncisedModulus(Size)) : value;
+}

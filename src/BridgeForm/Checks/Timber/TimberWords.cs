@@ -1,0 +1,68 @@
+using System.Globalization;
+using BridgeForm.Project;
+
+namespace BridgeForm.Checks;
+
+/// <summary>
+/// Forces, stresses and section values in the text of a check, in units whose quotients come out even: lbf, in and psi, or
+/// N, N·m, cm³ and MPa (N·m / cm³ = MPa).
+/// </summary>
+internal static class TimberWords
+{
+    private const double Pound = Quantities.Units.PoundForce;
+    private const double Inch = 0.0254;
+    private const double Foot = 0.3048;
+
+    /// <summary>A force in newtons.</summary>
+    public static string Pounds(this CheckWords words, double newtons) => words.Write(newtons, Pound, "lbf", "0", 1, "N", "0");
+
+    /// <summary>A stress in pascals.</summary>
+    public static string Stress(this CheckWords words, double pascals) =>
+        words.Write(pascals, Pound / (Inch * Inch), "psi", pascals > Thousands ? "0" : "0.#", 1e6, "MPa", "0.##");
+
+    /// <summary>A modulus of elasticity in pascals.</summary>
+    public static string Elastic(this CheckWords words, double pascals) =>
+        words.Write(pascals, Pound / (Inch * Inch), "psi", "0", 1e6, "MPa", "0");
+
+    /// <summary>A moment in newton metres.</summary>
+    public static string Moment(this CheckWords words, double newtonMetres) =>
+        words.Write(newtonMetres, Pound * Inch, "in·lbf", "0", 1, "N·m", "0.#");
+
+    /// <summary>A section modulus in m³.</summary>
+    public static string Modulus(this CheckWords words, double cubicMetres) =>
+        words.Write(cubicMetres, Inch * Inch * Inch, "in³", "0.###", 1e-6, "cm³", "0.##");
+
+    /// <summary>A second moment of area in m⁴.</summary>
+    public static string Inertia(this CheckWords words, double metres4) =>
+        words.Write(metres4, Inch * Inch * Inch * Inch, "in⁴", "0.###", 1e-8, "cm⁴", "0.##");
+
+    /// <summary>An area of a section in m².</summary>
+    public static string Area(this CheckWords words, double squareMetres) =>
+        words.Write(squareMetres, Inch * Inch, "in²", "0.###", 1e-6, "mm²", "0");
+
+    /// <summary>A load on a length in N/m; in lbf per inch, so that it goes with inches.</summary>
+    public static string PerLength(this CheckWords words, double newtonsPerMetre) =>
+        words.Write(newtonsPerMetre, Pound / Inch, "lbf/in", "0.###", 1, "N/m", "0.#");
+
+    /// <summary>A load on a length in N/m as codes write it.</summary>
+    public static string PerFoot(this CheckWords words, double newtonsPerMetre) =>
+        words.Write(newtonsPerMetre, Pound / Foot, "plf", "0.#", 1, "N/m", "0");
+
+    /// <summary>A load on an area in pascals.</summary>
+    public static string Pressure(this CheckWords words, double pascals) =>
+        words.Write(pascals, Pound / (Foot * Foot), "psf", "0.#", 1000, "kPa", "0.##");
+
+    /// <summary>A bare number.</summary>
+    public static string Ratio(double value) => value.ToString("0.###", CultureInfo.InvariantCulture);
+
+    // Above 100 psi decimals say nothing.
+    private const double Thousands = 100 * Pound / (Inch * Inch);
+
+    private static string Write(
+        this CheckWords words, double value, double imperial, string imperialUnit, string imperialFormat, double metric, string metricUnit, string metricFormat)
+    {
+        var isMetric = words.Units == UnitSystem.Metric;
+        var number = (value / (isMetric ? metric : imperial)).ToString(isMetric ? metricFormat : imperialFormat, CultureInfo.InvariantCulture);
+        return $"{(number is "-0" ? "0" : number)} {(isMetric ? metricUnit : imperialUnit)}";
+    }
+}

@@ -1,0 +1,48 @@
+using BridgeForm.Frames;
+using BridgeForm.Project;
+
+namespace BridgeForm.Ropes;
+
+/// <summary>What a load case means for deck, ground and water.</summary>
+internal static class CaseSurroundings
+{
+    /// <summary>The case with the slope of its deck and its clearances.</summary>
+    public static LoadCaseResult Of(BridgeParameters parameters, LoadCaseResult result)
+    {
+        if (result.Shape is not { } shape)
+            return result;
+        var (ground, water) = Clearances(parameters, shape);
+        return result with { SteepestDeck = Steepest(parameters, shape), OverGround = ground, OverWater = water };
+    }
+
+    /// <summary>Clearances of one shape of the ropes over ground and water, metres.</summary>
+    public static (double? Ground, double? Water) Clearances(BridgeParameters parameters, RopeShape shape)
+    {
+        var site = parameters.Site;
+        var below = Below(parameters);
+        return (
+            Clearance.OverGround(shape, site.Ground, below, parameters.Frames.Base.Along / 2),
+            site.Water is { } water ? Clearance.OverWater(shape, water, below) : null);
+    }
+
+    /// <summary>How far the lowest part lies below the rope axis: the rope's underside, or the bases' where they are lower.</summary>
+    private static double Below(BridgeParameters parameters)
+    {
+        var (rope, channel) = (parameters.Ropes.Rope, parameters.Frames.Channel);
+        return Math.Max(rope.Radius, channel.Depth - rope.Radius - channel.Liner);
+    }
+
+    /// <summary>Frames stand on the moved ropes as they stood on the ropes of the design state.</summary>
+    private static double Steepest(BridgeParameters parameters, RopeShape shape)
+    {
+        var deck = BridgeLayout.Of(parameters, shape.Nodes).Deck;
+        var steepest = 0.0;
+        for (var bay = 1; bay < deck.Points.Length; bay++)
+        {
+            var way = deck.Direction(bay);
+            steepest = Math.Max(steepest, Math.Abs(way.Y / way.X));
+        }
+
+        return steepest;
+    }
+}

@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using BridgeForm.Project;
+
+namespace BridgeForm.Ropes;
+
+/// <summary>How much longer new rope becomes for good as its wires bed in under load, as a share of its length.</summary>
+/// <param name="Range">Low and high share; null: not known, the maker or an engineer says.</param>
+/// <param name="Source">Where it comes from.</param>
+public sealed record StretchRange(ShareRange? Range, string Source)
+{
+    /// <summary>The project file's range, or the usual one of the rope's kind.</summary>
+    public static StretchRange Of(RopeParameters ropes) => (ropes.Stretch, ropes.Rope.Kind) switch
+    {
+        ({ } own, _) => new(own, "the project file"),
+        (_, RopeKind.WireRope) => new(
+            new ShareRange(0.0025, 0.005),
+            "0.25 to 0.5 % for new six-strand rope with an independent wire rope core, Wire Rope Users Manual (from memory)"),
+        _ => new(null, "no value seen for this kind of rope: ask its maker and write ropes.stretch"),
+    };
+}
+
+/// <summary>What one end of the range of constructional stretch means for the builder. Metres.</summary>
+public sealed record StretchEnd
+{
+    /// <summary>Share of the rope's length.</summary>
+    public required double Share { get; init; }
+
+    /// <summary>
+    /// Marks on the new, unstressed rope, from support A's point, that come to the marks of the design state once the rope
+    /// has bedded in: each mark / (1 + share).
+    /// </summary>
+    public required ImmutableArray<RopeMark> Marks { get; init; }
+
+    /// <summary>Hoisting of the new rope set to those shorter marks.</summary>
+    public required HoistingTable Hoisting { get; init; }
+
+    /// <summary>What must be drawn in at the ends of one rope to undo the stretch: share · length, supports and backstays.</summary>
+    public required double TakeUp { get; init; }
+
+    /// <summary>The finished bridge of a rope set to the plain marks, bedded in and nothing taken up; null: no solution.</summary>
+    public RopeShape? Shape { get; init; }
+
+    /// <summary>Why there is no such shape; null when there is one.</summary>
+    public string? Failure { get; init; }
+
+    /// <summary>How far mid-span lies then below the design state.</summary>
+    public double? MoveDownMid { get; init; }
+
+    /// <summary>Least clearance over the ground then; null where no ground is given.</summary>
+    public double? OverGround { get; init; }
+
+    /// <summary>Least clearance over the highest water then; null where none is given.</summary>
+    public double? OverWater { get; init; }
+}
+
+/// <summary>Works out both ends of the range.</summary>
+internal static class StretchEnds
+{
+    /// <summary>Low and high end; empty where the stretch is not known.</summary>
+    public static ImmutableArray<StretchEnd> Of(
+        BridgeParameters parameters, RopeShape design, ImmutableArray<RopeMark> marks, RopeCut cut, ImmutableArray<double> frameLoads) =>
+        StretchRange.Of(parameters.Ropes).Range is { } range
+            ? [
+                End(parameters, design, marks, cut, frameLoads, range.Low),
+                End(parameters, design, marks, cut, frameLoads, range.High),
+            ]
+            : [];
+
+    private static StretchEnd End(
+        BridgeParameters parameters, RopeShape design, ImmutableArray<RopeMark> marks, RopeCut cut, ImmutableArray<double> frameLoads, double share)
+    {
+        var site = parameters.Site;
+        _ = LoadCaseSolver.TryFind(
+            LoadCaseRequest.At(design, 0, site.A.Backstay, site.B.Backstay, share),
+            LoadCaseSolver.DefaultAccuracy,
+            LoadCaseSolver.DefaultMaxIterations,
+            out var shape,
+            out var failure);
+        var (ground, water) = shape is null ? default : CaseSurroundings.Clearances(parameters, shape);
+        var middle = site.Span / 2;
+        return new StretchEnd
+        {
+            Share = share,
+            Marks = [.. marks.Select(m => new RopeMark(m.Frame, m.Unstressed / (1 + share), m.AtMarkingTension / (1 + share)))],
+            Hoisting = Hoisting.Solve(
+                design, frameLoads, site.ReferenceTemperature, site.Temperatures, site.A.Backstay, site.B.Backstay, (1 / (1 + share)) - 1),
+            TakeUp = share * cut.BetweenEnds,
+            Shape = shape,
+            Failure = failure,
+            MoveDownMid = shape is null ? null : design.HeightAt(middle) - shape.HeightAt(middle),
+            OverGround = ground,
+            OverWater = water,
+        };
+    }
+}

@@ -1,0 +1,24 @@
+using BridgeForm.Project;
+
+namespace BridgeForm.Ropes.Fittings;
+
+/// <summary>Ends of ropes.</summary>
+public static class Terminations
+{
+    /// <summary>Kind of end made with U-bolt clips.</summary>
+    public const string Clips = "clips";
+
+    /// <summary>U-bolt clips hold wire rope; on the hard, smooth wires of a strand they slip.</summary>
+    public static bool ClipsHold(RopeKind kind) => kind is RopeKind.WireRope or RopeKind.Cord;
+
+    /// <summary>The clips of the project's rope; null when its ends are made otherwise, clips do not hold it, or no row fits.</summary>
+    public static WireRopeClip? ClipsFor(RopeParameters ropes) =>
+        IsClips(ropes) && ropes.Rope.Kind != RopeKind.Strand ? WireRopeClip.For(ropes.Rope.Diameter) : null;
+
+    /// <summary>The project's ends are made with clips.</summary>
+    public static bool IsClips(RopeParameters ropes) => string.Equals(ropes.TerminationKind, Clips, StringComparison.Ordinal);
+
+    /// <summary>Largest tension allowed: breaking strength · efficiency / safety factor, newtons; null when the efficiency is not known.</summary>
+    public static double? Allowed(RopeParameters ropes) =>
+        ropes.Rope.BreakingStrength * ropes.TerminationEfficiency / ropes.SafetyFactor;
+}

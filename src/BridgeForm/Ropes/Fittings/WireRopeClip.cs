@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+
+namespace BridgeForm.Ropes.Fittings;
+
+/// <summary>U-bolt clips for one diameter of wire rope. Metres and newton-metres.</summary>
+/// <param name="Size">Diameter in inches, as people write it.</param>
+/// <param name="Diameter">Diameter.</param>
+/// <param name="Count">Least number of clips at one end.</param>
+/// <param name="TurnBack">Rope turned back from the thimble.</param>
+/// <param name="Torque">Torque of the nuts.</param>
+/// <param name="Source">Where these come from.</param>
+public sealed record WireRopeClip(
+    string Size, double Diameter, int Count, double TurnBack, double Torque, string Source)
+{
+    /// <summary>Distance of clips from centre to centre, in rope diameters (NAVEDTRA 14026 fig. 1-8; OSHA 1926.251 from memory).</summary>
+    public const double SpacingDiameters = 6;
+
+    private const double Inch = 0.0254;
+    private const double FootPound = 0.3048 * Quantities.Units.PoundForce;
+    private const string Large = "Calif. 8 CCR §8497 table 1";
+    private const string Small = "a maker's table for U-bolt clips (other tables give up to 1/4 in more turn-back at 5/16)";
+
+    // Two diameters closer than this are the same size written on two ways.
+    private const double SameSize = 1e-5;
+
+    /// <summary>All rows, smallest first. Sizes between them do not exist.</summary>
+    public static ImmutableArray<WireRopeClip> All { get; } =
+    [
+        Row("1/8", 1 / 8.0, 2, 3.75, 4.5, Small),
+        Row("3/16", 3 / 16.0, 2, 3.75, 7.5, Small),
+        Row("1/4", 1 / 4.0, 2, 4.75, 15, Small),
+        Row("5/16", 5 / 16.0, 2, 5.5, 30, Small),
+        Row("3/8", 3 / 8.0, 2, 6.5, 45, Small),
+        Row("7/16", 7 / 16.0, 2, 7, 65, Small),
+        Row("1/2", 1 / 2.0, 3, 11.5, 65, Large),
+        Row("9/16", 9 / 16.0, 3, 12, 95, Large),
+        Row("5/8", 5 / 8.0, 3, 12, 95, Large),
+        Row("3/4", 3 / 4.0, 4, 18, 130, Large),
+        Row("7/8", 7 / 8.0, 4, 19, 225, Large),
+        Row("1", 1, 5, 26, 225, Large),
+        Row("1-1/8", 1.125, 6, 34, 225, Large),
+        Row("1-1/4", 1.25, 6, 37, 360, Large),
+        Row("1-3/8", 1.375, 7, 44, 360, Large),
+        Row("1-1/2", 1.5, 7, 48, 360, Large),
+    ];
+
+    /// <summary>Centre to centre, metres.</summary>
+    public double Spacing => SpacingDiameters * Diameter;
+
+    /// <summary>The row of exactly that diameter in metres; null when there is none.</summary>
+    public static WireRopeClip? For(double diameter) => All.FirstOrDefault(c => Math.Abs(c.Diameter - diameter) < SameSize);
+
+    private static WireRopeClip Row(string size, double inches, int count, double turnBack, double torque, string source) =>
+        new(size, inches * Inch, count, turnBack * Inch, torque * FootPound, source);
+}

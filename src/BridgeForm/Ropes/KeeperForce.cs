@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+
+namespace BridgeForm.Ropes;
+
+/// <summary>What one frame's keeper must hold along one rope, friction not counted. Newtons.</summary>
+/// <param name="Frame">Name of the frame.</param>
+/// <param name="Case">Id of the load case that asks most of it.</param>
+/// <param name="Load">Load of the frame on the rope in that case.</param>
+/// <param name="Slope">Slope of the bisector of its two chords, radians.</param>
+/// <param name="TensionDifference">Tension on its B side less that on its A side.</param>
+public sealed record KeeperForce(string Frame, string Case, double Load, double Slope, double TensionDifference)
+{
+    /// <summary>The part of the load along the rope.</summary>
+    public double LoadAlong => Load * Math.Sin(Math.Abs(Slope));
+
+    /// <summary>The larger of both.</summary>
+    public double Needed => Math.Max(LoadAlong, Math.Abs(TensionDifference));
+
+    /// <summary>The worst case of each interior frame, in the order of the frames.</summary>
+    /// <param name="cases">Load cases.</param>
+    /// <param name="names">Names of all frames, supports' included.</param>
+    public static ImmutableArray<KeeperForce> Of(ImmutableArray<LoadCaseResult> cases, ImmutableArray<string> names)
+    {
+        var worst = new KeeperForce?[names.Length];
+        foreach (var result in cases)
+        {
+            if (result.Shape is not { } shape)
+                continue;
+            for (var i = 1; i + 1 < shape.Nodes.Length; i++)
+            {
+                var here = At(shape, i, names[i], result.Id);
+                if (worst[i] is not { } so || here.Needed > so.Needed)
+                    worst[i] = here;
+            }
+        }
+
+        return [.. worst.OfType<KeeperForce>()];
+    }
+
+    private static KeeperForce At(RopeShape shape, int i, string name, string id)
+    {
+        var (before, after) = (shape.Segments[i - 1], shape.Segments[i]);
+        var endsWith = before.VerticalA - (shape.WeightPerLength * before.UnstressedLength);
+        var difference = ElasticCatenary.Hypotenuse(after.Horizontal, after.VerticalA)
+            - ElasticCatenary.Hypotenuse(before.Horizontal, endsWith);
+        var slope = (ChordSlope(shape, i - 1) + ChordSlope(shape, i)) / 2;
+        return new KeeperForce(name, id, shape.Loads[i], slope, difference);
+    }
+
+    private static double ChordSlope(RopeShape shape, int bay) => Math.Atan2(
+        shape.Nodes[bay + 1].Y - shape.Nodes[bay].Y, shape.Nodes[bay + 1].X - shape.Nodes[bay].X);
+}

@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using BridgeForm.Frames;
+using BridgeForm.Project;
+using BridgeForm.Ropes.Modes;
+
+namespace BridgeForm.Ropes;
+
+/// <summary>All that is found out about the ropes beyond their design state.</summary>
+public sealed record RopeWork
+{
+    /// <summary>Load cases.</summary>
+    public ImmutableArray<LoadCaseResult> Cases { get; init; } = [];
+
+    /// <summary>Hoisting by the marks of the design state.</summary>
+    public HoistingTable Hoisting { get; init; } = new([], []);
+
+    /// <summary>Marks of the design state.</summary>
+    public ImmutableArray<RopeMark> Marks { get; init; } = [];
+
+    /// <summary>Cut length and take-up; null when there is no rope.</summary>
+    public RopeCut? Cut { get; init; }
+
+    /// <summary>Low and high end of the constructional stretch; empty where it is not known.</summary>
+    public ImmutableArray<StretchEnd> Stretch { get; init; } = [];
+
+    /// <summary>Pull on support A and B; empty when no case has a solution.</summary>
+    public ImmutableArray<SupportPull> Supports { get; init; } = [];
+
+    /// <summary>What each interior frame's keeper must hold along one rope.</summary>
+    public ImmutableArray<KeeperForce> Keepers { get; init; } = [];
+
+    /// <summary>Fall of mid-span when one support moves <see cref="SupportMove.Standard"/>, metres; null when the moved ropes have no shape.</summary>
+    public double? FallWhenSupportMoves { get; init; }
+
+    /// <summary>Why there is no such shape; null when there is one.</summary>
+    public string? SupportMoveFailure { get; init; }
+
+    /// <summary>Modes of the empty bridge and of the loaded one; empty for a bridge without interior frames.</summary>
+    public ImmutableArray<RopeModes> Modes { get; init; } = [];
+
+    /// <summary>What people who handle the ropes must know.</summary>
+    public ImmutableArray<string> Cautions { get; init; } = [];
+
+    /// <summary>The case with the largest tension; null when no case has a solution.</summary>
+    public LoadCaseResult? Governing => Cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.MaxTension);
+
+    /// <summary>Works on the ropes of a bridge.</summary>
+    /// <param name="layout">Where the frames stand.</param>
+    /// <param name="design">Design state of one rope.</param>
+    /// <param name="masses">Masses of the frames and bays.</param>
+    public static RopeWork Of(BridgeLayout layout, RopeShape design, BridgeMasses masses)
+    {
+        var parameters = layout.Parameters;
+        var site = parameters.Site;
+        var frameLoads = masses.FrameStageLoads();
+        ImmutableArray<string> names = [.. layout.Poses.Select(f => f.Name)];
+        var cases = CasesOf(parameters, design, masses);
+        var marks = RopeMarks.Of(design, names, parameters.Ropes.MarkingTension);
+        var cut = RopeCut.Of(parameters, design);
+        var moved = SupportMove.TryFallOfMiddle(design, SupportMove.Standard, out var fall, out var failure);
+        return new RopeWork
+        {
+            Cases = cases,
+            Hoisting = Ropes.Hoisting.Solve(
+                design, frameLoads, site.ReferenceTemperature, site.Temperatures, site.A.Backstay, site.B.Backstay),
+            Marks = marks,
+            Cut = cut,
+            Stretch = StretchEnds.Of(parameters, design, marks, cut, frameLoads),
+            Supports = SupportPull.Of(site, cases),
+            Keepers = KeeperForce.Of(cases, names),
+            FallWhenSupportMoves = moved ? fall : null,
+            SupportMoveFailure = failure,
+            Modes = ModesOf(cases),
+            Cautions = RopeCautions.Of(parameters.Ropes),
+        };
+    }
+
+    /// <summary>The load cases with what they mean for deck, ground and water.</summary>
+    public static ImmutableArray<LoadCaseResult> CasesOf(BridgeParameters parameters, RopeShape design, BridgeMasses masses) =>
+        [.. LoadCases.All(LoadCaseInput.Of(parameters, design, masses)).Select(c => CaseSurroundings.Of(parameters, c))];
+
+    private static ImmutableArray<RopeModes> ModesOf(ImmutableArray<LoadCaseResult> cases) =>
+    [
+        .. cases
+            .Where(c => c is { Shape: not null, Id: "dead" or "live-full" })
+            .Select(c => RopeModes.Of(c.Id, c.Shape!))
+            .OfType<RopeModes>(),
+    ];
+}

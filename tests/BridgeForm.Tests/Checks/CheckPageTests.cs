@@ -1,0 +1,71 @@
+using BridgeForm.Checks;
+using BridgeForm.Tests.Samples;
+
+namespace BridgeForm.Tests.Checks;
+
+/// <summary>docs/checks.md, and that it speaks of every check there is.</summary>
+public sealed class CheckPageTests
+{
+    private static readonly string[] s_bridges =
+    [
+        Bridges.Garden,
+        Bridges.Inclined,
+        Bridges.Garden + "\ndeck: { layout: across, stringer: { section: 2x6, count: 3 } }\nloads: { uplift: 30 psf }\n",
+        Bridges.Garden.Replace(
+            "span: 30 ft",
+            "span: 30 ft, ground: [[0 ft, -4 ft], [30 ft, -4 ft]], water: -5 ft, a: { landing: { level: 8 in, gap: 1/4 in } }",
+            StringComparison.Ordinal),
+    ];
+
+    [Fact]
+    public void The_committed_page_is_what_the_program_writes()
+    {
+        var path = Path.Combine(Sample.Root, "docs", "checks.md");
+        if (Sample.Updating)
+        {
+            File.WriteAllText(path, CheckPage.Markdown());
+        }
+
+        Assert.Equal(CheckPage.Markdown(), File.ReadAllText(path));
+    }
+
+    [Fact]
+    public void Every_check_of_a_bridge_is_declared_as_it_is()
+    {
+        var declared = AllChecks.Declared.ToDictionary(d => d.Id, StringComparer.Ordinal);
+        foreach (var check in s_bridges.SelectMany(b => Bridges.Build(b).Checks))
+        {
+            Assert.True(declared.TryGetValue(check.Id, out var known), $"{check.Id} is not declared");
+            Assert.Equal(known.Title, check.Title);
+            Assert.Contains(check.Status, known.Statuses);
+            Assert.NotEmpty(check.Source);
+            Assert.NotEmpty(check.Detail);
+        }
+    }
+
+    [Fact]
+    public void Every_declared_check_is_one_that_some_bridge_has()
+    {
+        var found = s_bridges.SelectMany(b => Bridges.Build(b).Checks).Select(c => c.Id).ToHashSet(StringComparer.Ordinal);
+        Assert.Equal([], AllChecks.Declared.Select(d => d.Id).Except(found, StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Ids_are_unique_and_kebab_case()
+    {
+        var ids = AllChecks.Declared.Select(d => d.Id).ToList();
+        Assert.Equal(ids.Count, ids.Distinct(StringComparer.Ordinal).Count());
+        Assert.All(ids, id => Assert.Matches("^[a-z]+(-[a-z0-9]+)*$", id));
+        Assert.All(s_bridges, b => Assert.Equal(Bridges.Build(b).Checks.Length, Bridges.Build(b).Checks.DistinctBy(c => c.Id).Count()));
+    }
+
+    [Fact]
+    public void Numbers_agree_with_their_status()
+    {
+        foreach (var check in s_bridges.SelectMany(b => Bridges.Build(b).Checks).Where(c => c.Ratio is not null && c.Status is CheckStatus.Pass or CheckStatus.Fail))
+        {
+            var deepMouth = check.Id.StartsWith("channel-deep", StringComparison.Ordinal) || check.Id is "base-channel-notch";
+            Assert.True(check.Ratio <= 1 + 1e-9 == (check.Status == CheckStatus.Pass) || deepMouth || check.Id is "guard-openings", $"{check.Id} {check.Ratio} {check.Status}");
+        }
+    }
+}

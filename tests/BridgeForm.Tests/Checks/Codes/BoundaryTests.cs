@@ -1,0 +1,109 @@
+using BridgeForm.Checks;
+using BridgeForm.Project;
+
+namespace BridgeForm.Tests.Checks.Codes;
+
+/// <summary>Each limit from just below and just at it.</summary>
+public sealed class BoundaryTests
+{
+    private const double Inch = 0.0254;
+
+    // IRC R312.1.2: 36 in. The post's length is solved for a bridge whose guard is that high at its lowest place.
+    [Theory]
+    [InlineData(BridgeUse.Private, 35.99, CheckStatus.Fail)]
+    [InlineData(BridgeUse.Private, 36.00, CheckStatus.Pass)]
+    [InlineData(BridgeUse.Public, 41.99, CheckStatus.Fail)]
+    [InlineData(BridgeUse.Public, 42.00, CheckStatus.Pass)]
+    public void Guard_height(BridgeUse use, double inches, CheckStatus expected)
+    {
+        var parameters = Bridges.Read(Bridges.Garden) with { Use = use };
+        double length = parameters.Frames.Post.Length, wanted = inches * Inch;
+        for (var i = 0; i < 6; i++)
+        {
+            length += wanted - GuardHeight.Least(Contexts.Of(WithPost(parameters, length))).Height;
+        }
+
+        var context = Contexts.Of(WithPost(parameters, length));
+        Assert.Equal(wanted, GuardHeight.Least(context).Height, 1e-6);
+        Assert.Equal(expected, GuardHeight.Of(Contexts.Of(WithPost(parameters, length + 1e-9))).Status);
+    }
+
+    // IRC R312.1.3: no 4 in sphere.
+    [Theory]
+    [InlineData(3.99, CheckStatus.Pass)]
+    [InlineData(4.00, CheckStatus.Fail)]
+    public void Sphere(double inches, CheckStatus expected) =>
+        Assert.Equal(expected, GuardOpenings.Status(inches * Inch, Limits.Opening(BridgeUse.Private, 0).Sphere));
+
+    // The same on the geometry: rails moved apart until the opening under the second one is so wide.
+    [Theory]
+    [InlineData(3.99, CheckStatus.Pass)]
+    [InlineData(4.01, CheckStatus.Fail)]
+    public void Opening_between_rails(double inches, CheckStatus expected)
+    {
+        var start = 3.25;
+        string Heights(double gap) => string.Join(", ", Enumerable.Range(0, 6).Select(i =>
+            FormattableString.Invariant($"{start + 1.75 + (i == 0 ? 0 : gap + 3.5 + ((i - 1) * 6.2)):0.####} in")));
+        var check = Contexts.Check(
+            Bridges.Garden + $"\nguard: {{ rails: {{ section: 1x4, heights: [{Heights(inches)}] }} }}\n", "guard-openings");
+        Assert.Contains("under rail-right-2", check.Detail, StringComparison.Ordinal);
+        Assert.Equal(inches * Inch, check.Demand, 0.004 * Inch);
+        Assert.Equal(expected, check.Status);
+    }
+
+    // ADA 303: 1/2 in.
+    [Theory]
+    [InlineData(0.49, CheckStatus.Pass)]
+    [InlineData(0.51, CheckStatus.Fail)]
+    public void Step_at_the_landing(double inches, CheckStatus expected)
+    {
+        var flush = Contexts.Check(Bridges.Garden.Replace("span: 30 ft", "span: 30 ft, a: { landing: { level: 0 in } }", StringComparison.Ordinal), "landing-step");
+        var level = (flush.Demand / Inch) + inches;
+        var text = FormattableString.Invariant($"span: 30 ft, a: {{ landing: {{ level: {level:0.########} in, gap: 1/4 in }} }}");
+        var context = Contexts.Of(Bridges.Garden.Replace("span: 30 ft", text, StringComparison.Ordinal));
+        Assert.Equal(expected, Contexts.Check(context, "landing-step").Status);
+        Assert.Equal(CheckStatus.Pass, Contexts.Check(context, "landing-gap").Status);
+    }
+
+    [Fact]
+    public void A_landing_without_a_level_is_flush() =>
+        Assert.Equal(0, Contexts.Check(Bridges.Garden, "landing-step").Demand);
+
+    // Cleats above 1 : 8; a sag of 1.5 % has end slopes near 4·1.5 % = 1 : 16.7, one of 6 % near 1 : 4.2.
+    [Fact]
+    public void Grip_on_steep_decks()
+    {
+        Assert.Equal(CheckStatus.Warn, Contexts.Status(Bridges.Garden, "deck-grip"));
+        Assert.Equal(CheckStatus.Pass, Contexts.Status(Bridges.Garden.Replace("sag: 6 %", "sag: 1.5 %", StringComparison.Ordinal), "deck-grip"));
+    }
+
+    [Fact]
+    public void Copper_on_zinc()
+    {
+        Assert.Contains("channel.liner", Contexts.Check(Bridges.Garden, "copper-on-zinc").Detail, StringComparison.Ordinal);
+        Assert.Equal(CheckStatus.Warn, Contexts.Status(Bridges.Garden, "copper-on-zinc"));
+        Assert.Equal(
+            CheckStatus.Pass,
+            Contexts.Status(Bridges.Garden.Replace("clearance: 1/8 in", "clearance: 1/8 in, liner: 1/8 in", StringComparison.Ordinal), "copper-on-zinc"));
+        Assert.Equal(
+            CheckStatus.Pass,
+            Contexts.Status(Bridges.Garden.Replace("eips-galvanized", "eips", StringComparison.Ordinal), "copper-on-zinc"));
+    }
+
+    // ADA 505.4: 34 to 38 in, on a public deck steeper than 1 : 20.
+    [Fact]
+    public void Handrail_where_it_applies()
+    {
+        Assert.Equal(CheckStatus.Pass, Contexts.Status(Bridges.Garden, "handrail-height"));
+        var check = Contexts.Check(
+            Bridges.Garden.Replace("use: private", "use: public", StringComparison.Ordinal)
+            + "\nguard: { rails: { section: 1x4, heights: [6 in, 12 in, 18 in] } }\n",
+            "handrail-height");
+        Assert.Equal(CheckStatus.Warn, check.Status);
+    }
+
+    private static BridgeParameters WithPost(BridgeParameters parameters, double length) => parameters with
+    {
+        Frames = parameters.Frames with { Post = parameters.Frames.Post with { Length = length } },
+    };
+}

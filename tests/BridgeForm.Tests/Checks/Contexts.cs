@@ -1,0 +1,29 @@
+using BridgeForm.Checks;
+using BridgeForm.Contacts;
+using BridgeForm.Frames;
+using BridgeForm.Project;
+using BridgeForm.Ropes;
+
+namespace BridgeForm.Tests.Checks;
+
+/// <summary>What checks look at, made from a project file.</summary>
+internal static class Contexts
+{
+    public static CheckContext Of(string text) => Of(Bridges.Read(text));
+
+    public static CheckContext Of(BridgeParameters parameters)
+    {
+        Assert.True(Bridge.TryShape(parameters, out var rope, out var fault), fault?.Message);
+        var layout = BridgeLayout.Of(parameters, rope.Nodes);
+        var masses = BridgeMasses.Of(layout);
+        var lines = RopeRuns.Of(parameters, rope);
+        return new CheckContext(
+            parameters, layout, rope, ContactSurveyor.Survey(layout, lines), masses, RopeWork.Of(layout, rope, masses));
+    }
+
+    public static CheckResult Check(CheckContext context, string id) => AllChecks.Of(context).Single(c => c.Id == id);
+
+    public static CheckResult Check(string text, string id) => Check(Of(text), id);
+
+    public static CheckStatus Status(string text, string id) => Check(text, id).Status;
+}

@@ -1,0 +1,123 @@
+using BridgeForm.Checks;
+using BridgeForm.Ropes;
+
+namespace BridgeForm.Tests.Checks.Ropes;
+
+public sealed class RopeChecksTests
+{
+    private const string Rope = "rope-6x19-iwrc-eips-galvanized-3/4";
+
+    /// <summary>By hand: 29.4 short tons less 10 %, 80 %, divided by 5, against the largest tension of all cases.</summary>
+    [Fact]
+    public void Strength_compares_the_largest_tension_of_all_cases()
+    {
+        var model = Bridges.Build(Bridges.Garden);
+        var check = Check(model, "rope-strength");
+        Assert.Equal(58_800 * 0.9 * 0.8 / 5 * 4.4482216152605, check.Capacity!.Value, 1e-6);
+        Assert.Equal(model.Cases.Max(c => c.Shape!.MaxTension), check.Demand, 1e-6);
+        Assert.Equal(CheckStatus.Pass, check.Status);
+        Assert.Contains("8467 lbf", check.Detail, StringComparison.Ordinal);
+        Assert.Contains("from memory", check.Source, StringComparison.Ordinal);
+        Assert.DoesNotContain(model.Remedies, r => r.CheckId is "rope-strength");
+    }
+
+    [Theory]
+    [InlineData("strand-ehs-3/4", "clips", "", CheckStatus.Fail)]
+    [InlineData(Rope, "clips", "", CheckStatus.Pass)]
+    [InlineData(Rope, "wedge-socket", "", CheckStatus.Engineer)]
+    [InlineData("strand-ehs-3/4", "socket", ", efficiency: 95 %, source: its maker", CheckStatus.Pass)]
+    [InlineData("strand-ehs-3/4", "socket", ", efficiency: 95 %", CheckStatus.Engineer)]
+    public void Ends_must_suit_the_rope(string rope, string kind, string more, CheckStatus expected)
+    {
+        var model = Bridges.Build(Bridges.Garden
+            .Replace(Rope, rope, StringComparison.Ordinal)
+            .Replace("sag: 6 %", $"sag: 6 %, termination: {{ kind: {kind}{more} }}", StringComparison.Ordinal));
+        Assert.Equal(expected, Check(model, "rope-termination").Status);
+        Assert.Equal(more.Length == 0 && kind is not "clips" ? CheckStatus.Engineer : CheckStatus.Pass, Check(model, "rope-strength").Status);
+    }
+
+    [Fact]
+    public void Clip_text_names_number_spacing_turn_back_and_torque()
+    {
+        var detail = Check(Bridges.Build(Bridges.Garden), "rope-termination").Detail;
+        foreach (var part in new[] { "4 U-bolt clips", "4.5 in", "18 in", "130 ft·lbf" })
+            Assert.Contains(part, detail, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("anchor-a")]
+    [InlineData("anchor-b")]
+    [InlineData("support-move")]
+    [InlineData("keeper-slip")]
+    [InlineData("loss-of-one-rope")]
+    public void What_only_an_engineer_may_judge(string id)
+    {
+        var check = Check(Bridges.Build(Bridges.Garden), id);
+        Assert.Equal(CheckStatus.Engineer, check.Status);
+        Assert.True(check.Demand > 0);
+    }
+
+    [Fact]
+    public void Too_weak_a_rope_is_told_what_would_pass()
+    {
+        var model = Bridges.Build(Bridges.Garden.Replace("3/4,", "1/2,", StringComparison.Ordinal));
+        Assert.Equal(CheckStatus.Fail, Check(model, "rope-strength").Status);
+        var rope = Assert.Single(model.Remedies, r => r.Rope is not null);
+        // What is proposed passes as a whole design, and the next smaller does not.
+        Assert.Equal(CheckStatus.Pass, Strength(rope.Rope!, "6 %"));
+        var sizes = RopeTable.Keys.Where(k => k.StartsWith("rope-6x19-iwrc-eips-galvanized", StringComparison.Ordinal)).ToList();
+        Assert.Equal(CheckStatus.Fail, Strength(sizes[sizes.IndexOf(rope.Rope!) - 1], "6 %"));
+        var sag = Assert.Single(model.Remedies, r => r.Length is not null).Length!.Value;
+        var share = sag / (30 * 0.3048);
+        Assert.Equal(CheckStatus.Pass, Strength("rope-6x19-iwrc-eips-galvanized-1/2", Percent(share + 0.0001)));
+        Assert.Equal(CheckStatus.Fail, Strength("rope-6x19-iwrc-eips-galvanized-1/2", Percent(share - 0.001)));
+        Assert.All(model.Remedies, r => Assert.StartsWith("Preliminary", r.Text, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Largest_value_that_holds_is_found_from_below()
+    {
+        Assert.InRange(Remedies.Largest(v => v * v <= 2, 0, 10, 1e-6)!.Value, Math.Sqrt(2) - 1e-6, Math.Sqrt(2));
+        Assert.Null(Remedies.Largest(_ => false, 0, 1, 1e-6));
+        Assert.Equal(1, Remedies.Largest(_ => true, 0, 1, 1e-6));
+    }
+
+    [Fact]
+    public void Ground_and_water_are_checked_when_given()
+    {
+        Assert.DoesNotContain(Bridges.Build(Bridges.Garden).Checks, c => c.Id is "ground-clearance" or "water-clearance");
+        var model = Bridges.Build(Bridges.Garden.Replace(
+            "site: { span: 30 ft }", "site: { span: 30 ft, ground: [[0 ft, -8 ft], [30 ft, -8 ft]], water: -2 ft }", StringComparison.Ordinal));
+        Assert.Equal(CheckStatus.Pass, Check(model, "ground-clearance").Status);
+        // Sag 1.8 ft empty; half a foot more under load and stretch.
+        Assert.Equal(CheckStatus.Fail, Check(model, "water-clearance").Status);
+        Assert.All(model.Cases, c => Assert.NotNull(c.OverGround));
+    }
+
+    [Fact]
+    public void Motion_is_a_warning_at_home_and_an_engineers_question_in_public()
+    {
+        Assert.Equal(CheckStatus.Warn, Check(Bridges.Build(Bridges.Garden), "bounce-vertical").Status);
+        var open = Bridges.Build(Bridges.Garden.Replace("use: private", "use: public", StringComparison.Ordinal));
+        Assert.Equal(CheckStatus.Engineer, Check(open, "bounce-vertical").Status);
+        Assert.Equal(CheckStatus.Engineer, Check(open, "sway-lateral").Status);
+    }
+
+    [Fact]
+    public void Ids_are_unique_and_every_check_has_words_and_source()
+    {
+        var checks = Bridges.Build(Bridges.Inclined).Checks;
+        Assert.Equal(checks.Length, checks.Select(c => c.Id).Distinct(StringComparer.Ordinal).Count());
+        Assert.All(checks, c => Assert.NotEmpty(c.Detail));
+        Assert.All(checks, c => Assert.NotEmpty(c.Source));
+    }
+
+    private static CheckStatus Strength(string rope, string sag) => Check(
+        Bridges.Build(Bridges.Garden.Replace(Rope, rope, StringComparison.Ordinal).Replace("sag: 6 %", "sag: " + sag, StringComparison.Ordinal)),
+        "rope-strength").Status;
+
+    private static string Percent(double share) => FormattableString.Invariant($"{share * 100:0.0000} %");
+
+    private static CheckResult Check(BridgeModel model, string id) =>
+        Assert.Single(model.Checks, c => string.Equals(c.Id, id, StringComparison.Ordinal));
+}

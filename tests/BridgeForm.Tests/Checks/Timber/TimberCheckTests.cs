@@ -1,0 +1,186 @@
+using BridgeForm.Checks;
+
+namespace BridgeForm.Tests.Checks.Timber;
+
+public sealed class TimberCheckTests
+{
+    private const double Psi = BridgeForm.Quantities.Units.PoundForce / (0.0254 * 0.0254);
+
+    private static string Thin => Bridges.Garden.Replace("section: 4x6", "section: 3x6", StringComparison.Ordinal);
+
+    // 300 lbf in the middle of one 2x6 on its flat (S = 5.5·1.5²/6 = 2.0625 in³), P·L/4, plus its own weight.
+    [Fact]
+    public void One_board_under_the_point_load_by_hand()
+    {
+        var context = Contexts.Of(Thin);
+        var check = Contexts.Check(context, "board-bending-point");
+        var span = Enumerable.Range(1, context.Layout.Bays)
+            .Max(i => (context.Layout.Deck.Points[i] - context.Layout.Deck.Points[i - 1]).Length) / 0.0254;
+        var density = context.Parameters.StockNamed("treated").Density.InService * 9.80665 / BridgeForm.Quantities.Units.PoundForce * Math.Pow(0.0254, 3);
+        var moment = (300 * span / 4) + (5.5 * 1.5 * density * span * span / 8);
+        Assert.Equal(moment / 2.0625, check.Demand / Psi, 0.01);
+        Assert.Equal(1350 * 0.85 * 1.15, check.Capacity!.Value / Psi, 0.01);
+        Assert.Equal(CheckStatus.Pass, check.Status);
+    }
+
+    // A thick base whose braces stand outside the ropes is notched on its pulled side when somebody pulls the guard inward.
+    [Fact]
+    public void Each_case_tells_the_face_in_tension()
+    {
+        var thick = Contexts.Check(Bridges.Garden, "base-channel-notch");
+        Assert.Equal(CheckStatus.Fail, thick.Status);
+        Assert.Contains("200 lbf outward: top in tension", thick.Detail, StringComparison.Ordinal);
+        Assert.Contains("200 lbf inward: bottom in tension", thick.Detail, StringComparison.Ordinal);
+        Assert.Equal(CheckStatus.Pass, Contexts.Status(Thin, "base-channel-notch"));
+        var under = Bridges.Garden.Replace("spacing: 46 in", "spacing: 54 in", StringComparison.Ordinal)
+            .Replace("length: 58 in", "length: 62 in", StringComparison.Ordinal);
+        var wide = Contexts.Check(under, "base-channel-notch");
+        Assert.Equal(CheckStatus.Pass, wide.Status);
+        Assert.DoesNotContain("bottom in tension", wide.Detail, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_notch_formula_is_for_the_pulled_side()
+    {
+        var check = Contexts.Check(Thin, "base-channel-shear");
+        Assert.Contains("bottom in tension: (2/3)·Fv'·b·dn·(dn/d)²", check.Detail, StringComparison.Ordinal);
+
+        // 3x6, channel 5/8 in deep: (2/3)·175·0.97·1.6 · 2.5 · 4.875 · (4.875/5.5)² lbf.
+        var expected = 2.0 / 3 * 175 * 0.97 * 1.6 * 2.5 * 4.875 * Math.Pow(4.875 / 5.5, 2);
+        Assert.Equal(expected, check.Capacity!.Value / BridgeForm.Quantities.Units.PoundForce, 0.01);
+    }
+
+    [Fact]
+    public void A_thin_rail_is_for_the_engineer_unless_the_builder_brings_values()
+    {
+        Assert.Equal(CheckStatus.Engineer, Contexts.Status(Thin, "rail-bending"));
+        var own = Thin + """
+
+            values:
+              - { species: western-red-cedar, grade: no2, size: 1x4, bending: 1200 psi, tension: 400 psi, shear: 150 psi, compression_across: 400 psi, compression: 600 psi, modulus: 1000000 psi, wet: true, size_adjusted: true, source: my own tests }
+            """;
+        var check = Contexts.Check(own, "rail-bending");
+        Assert.Equal(CheckStatus.Pass, check.Status);
+        Assert.Equal(1200 * 1.6, check.Capacity!.Value / Psi, 0.01);
+        Assert.Contains("my own tests", check.Source, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Incised_wood_has_four_fifths()
+    {
+        var incised = Thin + """
+
+            stock:
+              treated: { species: southern-pine, grade: no1, treated: true, incised: true, lengths: [8 ft, 16 ft] }
+              cedar: { species: western-red-cedar, grade: no2, treated: false, lengths: [8 ft, 12 ft] }
+            """;
+        foreach (var id in (string[])["board-bending-area", "board-shear", "base-channel-shear"])
+        {
+            Assert.Equal(0.8 * Contexts.Check(Thin, id).Capacity!.Value, Contexts.Check(incised, id).Capacity!.Value, 1);
+        }
+    }
+
+    [Fact]
+    public void A_stock_without_values_is_for_the_engineer()
+    {
+        var oak = Thin + """
+
+            stock:
+              treated: { species: white-oak, grade: no1, treated: true, lengths: [8 ft, 16 ft] }
+              cedar: { species: white-oak, grade: no2, treated: false, lengths: [8 ft, 12 ft] }
+            """;
+        var checks = AllChecks.Of(Contexts.Of(oak));
+        Assert.All(
+            checks.Where(c => c.Id.StartsWith("board-", StringComparison.Ordinal) || c.Id is "base-bending" or "base-shear" or "guard-post" or "guard-brace" or "cap-bending-down"),
+            c => Assert.Equal(CheckStatus.Engineer, c.Status));
+    }
+
+    [Fact]
+    public void Public_guards_bear_the_line_load_by_itself()
+    {
+        var text = Thin.Replace("use: private", "use: public", StringComparison.Ordinal);
+        Assert.DoesNotContain("plf", Contexts.Check(Thin, "guard-joint-post-foot").Detail, StringComparison.Ordinal);
+        var check = Contexts.Check(text, "guard-joint-post-foot");
+        Assert.Contains("50 plf on", check.Detail, StringComparison.Ordinal);
+        Assert.Contains("200 lbf inward", check.Detail, StringComparison.Ordinal);
+    }
+
+    // Push × height above the rope / rope spacing, less what lies on one rope: moments about the other rope.
+    [Fact]
+    public void A_push_lifts_the_far_side_off_its_rope()
+    {
+        var context = Contexts.Of(Thin);
+        var check = Contexts.Check(context, "keeper-uplift-guard");
+        var layout = context.Layout;
+        var height = GuardFrame.Of(context.Parameters).Top + layout.Levels[1].Top;
+        var light = FrameWeights.Of(layout, s => s.Density.Low, BaseCases.Bay(layout, longest: false)).Total;
+        Assert.Equal((GuardPush.Point * height / (46 * 0.0254)) - (light / 2), check.Demand, 1e-6);
+        Assert.Equal(CheckStatus.Engineer, check.Status);
+    }
+
+    [Fact]
+    public void Wind_is_looked_at_where_it_is_given()
+    {
+        Assert.Contains("not given", Contexts.Check(Thin, "keeper-uplift-wind").Detail, StringComparison.Ordinal);
+        Assert.True(Contexts.Check(Thin + "\nloads: { uplift: 30 psf }\n", "keeper-uplift-wind").Demand > 0);
+    }
+
+    // Weights of one frame and one bay are what the whole bridge's masses say of them.
+    [Fact]
+    public void Weights_agree_with_the_bridges_masses()
+    {
+        var context = Contexts.Of(Thin);
+        var bay = BaseCases.Bay(context.Layout, longest: true);
+        var weights = FrameWeights.Of(context.Layout, s => s.Density.InService, bay);
+        var masses = context.Masses;
+        Assert.Equal((masses.Frames[1] + masses.Packers[1] + masses.Bays[bay - 1]) * 9.80665, weights.Total, 0.5);
+    }
+
+    [Fact]
+    public void What_would_pass_does_pass_and_a_little_more_does_not()
+    {
+        var wide = Thin.Replace("spacing: 3 ft", "spacing: 4 ft", StringComparison.Ordinal);
+        var context = Contexts.Of(wide);
+        var checks = AllChecks.Of(context);
+        Assert.Contains(checks, c => c is { Id: "board-bending-point", Status: CheckStatus.Fail });
+        var remedy = Assert.Single(TimberRemedies.Of(context, checks));
+        var board = Assert.Single(DeckSpan.Of(context));
+        Assert.All(DeckBending.Of(context, board with { Span = (remedy.Length!.Value, "") }), c => Assert.Equal(CheckStatus.Pass, c.Status));
+        Assert.Contains(
+            DeckBending.Of(context, board with { Span = (remedy.Length!.Value + 0.003, "") }), c => c.Status == CheckStatus.Fail);
+    }
+
+    [Fact]
+    public void A_base_that_passes_is_found()
+    {
+        var context = Contexts.Of(Bridges.Garden);
+        var remedy = Assert.Single(TimberRemedies.Of(context, AllChecks.Of(context)));
+        Assert.Equal("base-channel-notch", remedy.CheckId);
+        var name = remedy.Text.Split("a ")[1].Split(' ')[0];
+        Assert.Equal(CheckStatus.Pass, Contexts.Status(Bridges.Garden.Replace("section: 4x6", $"section: {name}", StringComparison.Ordinal), "base-channel-notch"));
+    }
+
+    [Fact]
+    public void A_deck_across_checks_treads_and_stringers()
+    {
+        var across = Thin + "\ndeck: { layout: across, stringer: { section: 2x6, count: 3 } }\n";
+        var ids = AllChecks.Of(Contexts.Of(across)).Select(c => c.Id).ToList();
+        Assert.Contains("tread-bending-point", ids);
+        Assert.Contains("stringer-deflection-area", ids);
+        Assert.DoesNotContain("board-shear", ids);
+    }
+
+    [Fact]
+    public void A_deep_mouth_passes_where_the_net_section_does()
+    {
+        var deep = Thin.Replace("depth: 5/8 in, end_depth: 3/4 in", "depth: 1-1/2 in, end_depth: 1-1/2 in", StringComparison.Ordinal)
+            .Replace("spacing: 46 in", "spacing: 54 in", StringComparison.Ordinal)
+            .Replace("length: 58 in", "length: 62 in", StringComparison.Ordinal);
+        var context = Contexts.Of(deep);
+        var mouth = Contexts.Check(context, "channel-deep-mouth");
+        Assert.True(mouth.Ratio > 1);
+        Assert.Equal(NetSection.Passes(context) ? CheckStatus.Pass : CheckStatus.Fail, mouth.Status);
+        Assert.Contains("the net section passes", mouth.Detail, StringComparison.Ordinal);
+        Assert.Equal(CheckStatus.Warn, Contexts.Check(context, "channel-deep-mouth-end").Status);
+    }
+}

@@ -1,0 +1,102 @@
+using System.Text;
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using BridgeForm.Output.Preview;
+
+namespace BridgeForm.Tests.Output.Preview;
+
+public sealed partial class PreviewWriterTests
+{
+    private static readonly Lazy<BridgeModel> Garden = new(() => Bridges.Build(Bridges.Garden));
+
+    [Fact]
+    public void The_same_model_gives_the_same_bytes() =>
+        Assert.Equal(Page(Garden.Value), Page(Bridges.Build(Bridges.Garden)));
+
+    [Fact]
+    public void Nothing_is_left_to_fill_in_and_nothing_is_fetched()
+    {
+        var page = Page(Garden.Value);
+        Assert.DoesNotMatch(@"\{\{\w+\}\}", page);
+        Assert.Contains("default-src 'none'; script-src 'unsafe-inline'; style-src 'unsafe-inline'; img-src data: blob:", page, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"<(link|iframe|object|embed|base)\b", Markup(page));
+        Assert.DoesNotMatch(@"\b(src|href)=""[^""]", Markup(page));
+    }
+
+    [Fact]
+    public void The_cautions_and_the_licence_of_the_drawing_library_are_in_the_page()
+    {
+        var page = Page(Garden.Value);
+        Assert.Contains(Caution.Text, page, StringComparison.Ordinal);
+        Assert.Contains("The MIT License", page, StringComparison.Ordinal);
+        Assert.Contains("three.js authors", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_name_with_markup_in_it_stays_text()
+    {
+        const string Name = "</script><img src=x onerror=alert(1)> & \"Co\"";
+        var model = Garden.Value with { Parameters = Garden.Value.Parameters with { Name = Name } };
+        var page = Page(model);
+        Assert.DoesNotContain("<img src=x", page, StringComparison.Ordinal);
+        Assert.Equal(Name, View(page).GetProperty("name").GetString());
+    }
+
+    [Fact]
+    public void Every_occurrence_of_the_model_is_in_the_glb_and_every_piece_in_the_view()
+    {
+        var page = Page(Garden.Value);
+        var bytes = Convert.FromBase64String(Between(page, "id=\"model\">"));
+        Assert.Equal("glTF"u8.ToArray(), bytes[..4]);
+        var pieces = View(page).GetProperty("pieces").EnumerateArray().ToList();
+        Assert.Equal(Garden.Value.Pieces.Select(p => p.Mark), pieces.Select(p => p.GetProperty("mark").GetString()));
+        Assert.Equal(Garden.Value.Pieces.Select(p => p.Occurrences.Length), pieces.Select(p => p.GetProperty("quantity").GetInt32()));
+    }
+
+    [Theory]
+    [InlineData("Garden", "30 ft 0 in")]
+    [InlineData("Inclined", "12000 mm")]
+    public void The_length_stands_in_the_page_without_a_script(string bridge, string length)
+    {
+        var page = Page(Bridges.Build(string.Equals(bridge, "Garden", StringComparison.Ordinal) ? Bridges.Garden : Bridges.Inclined));
+        Assert.Contains($"<dd>{length}</dd>", Markup(page), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Levels_of_the_landings_meet_the_end_bases()
+    {
+        var view = View(Page(Bridges.Build(Bridges.Inclined)));
+        var frames = view.GetProperty("frames").EnumerateArray().ToList();
+        var landings = view.GetProperty("landings").EnumerateArray().ToList();
+        foreach (var (frame, landing) in new[] { (frames[0], landings[0]), (frames[^1], landings[1]) })
+        {
+            var bottom = frame.GetProperty("y").GetDouble() + frame.GetProperty("bottom").GetDouble();
+            Assert.Equal(bottom, landing.GetProperty("top").GetDouble(), 5);
+        }
+
+        // Channel 34 mm deep at its middle: its floor touches the top of a rope of 3/4 in that passes at the end slope.
+        var slope = Bridges.Build(Bridges.Inclined).Frames[0].Slope;
+        Assert.Equal((0.009525 / Math.Cos(slope)) - 0.034, frames[0].GetProperty("bottom").GetDouble(), 5);
+    }
+
+    /// <summary>The page without its scripts, style and comments.</summary>
+    private static string Markup(string page) => NotMarkup().Replace(page, string.Empty);
+
+    private static string Page(BridgeModel model)
+    {
+        using var stream = new MemoryStream();
+        PreviewWriter.Write(model, solid => solid.Triangulate(), stream);
+        return Encoding.UTF8.GetString(stream.ToArray());
+    }
+
+    private static JsonElement View(string page) => JsonDocument.Parse(Between(page, "id=\"view\">")).RootElement;
+
+    private static string Between(string page, string start)
+    {
+        var from = page.IndexOf(start, StringComparison.Ordinal) + start.Length;
+        return page[from..page.IndexOf("</script>", from, StringComparison.Ordinal)];
+    }
+
+    [GeneratedRegex("<script[^>]*>.*?</script>|<style>.*?</style>|<!--.*?-->", RegexOptions.Singleline | RegexOptions.NonBacktracking)]
+    private static partial Regex NotMarkup();
+}

@@ -1,0 +1,63 @@
+using BridgeForm.Ropes.Fittings;
+
+namespace BridgeForm.Tests.Ropes.Fittings;
+
+public sealed class FittingTests
+{
+    private const double Inch = 0.0254;
+    private const double PoundForce = 4.4482216152605;
+
+    /// <summary>Calif. 8 CCR §8497 table 1 and a maker's table: clips, turn-back in inches, torque in foot-pounds.</summary>
+    [Theory]
+    [InlineData(0.25, 2, 4.75, 15)]
+    [InlineData(0.5, 3, 11.5, 65)]
+    [InlineData(0.75, 4, 18, 130)]
+    [InlineData(1, 5, 26, 225)]
+    [InlineData(1.5, 7, 48, 360)]
+    public void Clips_are_those_of_the_table(double inches, int count, double turnBack, double torque)
+    {
+        var clip = WireRopeClip.For(inches * Inch)!;
+        Assert.Equal(count, clip.Count);
+        Assert.Equal(turnBack, clip.TurnBack / Inch, 9);
+        Assert.Equal(torque, clip.Torque / (12 * Inch * PoundForce), 9);
+        Assert.Equal(6 * inches, clip.Spacing / Inch, 9);
+    }
+
+    /// <summary>NAVEDTRA 14026: at least 3D + 1 clips, D in inches; the table never asks for fewer than the rule less its rounding.</summary>
+    [Fact]
+    public void Clips_grow_with_the_rope()
+    {
+        foreach (var (thin, thick) in WireRopeClip.All.Zip(WireRopeClip.All.Skip(1)))
+        {
+            Assert.True(thin.Diameter < thick.Diameter);
+            Assert.True(thin.Count <= thick.Count && thin.TurnBack <= thick.TurnBack && thin.Torque <= thick.Torque, thick.Size);
+        }
+
+        Assert.All(WireRopeClip.All, c => Assert.True(c.Count >= (3 * c.Diameter / Inch) + 1 - 0.5, c.Size));
+    }
+
+    [Fact]
+    public void Sizes_between_rows_are_not_guessed()
+    {
+        Assert.Null(WireRopeClip.For(0.6 * Inch));
+        Assert.NotNull(WireRopeClip.For(19.05e-3));
+    }
+
+    /// <summary>FF-T-791b: 3/4 in 4000 lbf, 1-1/4 in 12 000 lbf; anchor shackle 3/4 in 4-3/4 short tons.</summary>
+    [Theory]
+    [InlineData(3999, "3/4", "1/2")]
+    [InlineData(4000, "3/4", "1/2")]
+    [InlineData(4001, "7/8", "5/8")]
+    [InlineData(9500, "1-1/4", "3/4")]
+    [InlineData(12001, null, "7/8")]
+    public void Smallest_that_carries_the_pull(double pounds, string? turnbuckle, string? shackle)
+    {
+        Assert.Equal(turnbuckle, FittingSet.Turnbuckles.Smallest(pounds * PoundForce)?.Size);
+        Assert.Equal(shackle, FittingSet.Shackles.Smallest(pounds * PoundForce)?.Size);
+    }
+
+    [Fact]
+    public void Working_loads_grow_with_size() => Assert.All(
+        new[] { FittingSet.Turnbuckles, FittingSet.Shackles },
+        set => Assert.All(set.Sizes.Zip(set.Sizes.Skip(1)), p => Assert.True(p.First.WorkingLoad < p.Second.WorkingLoad)));
+}

@@ -1,0 +1,71 @@
+using BridgeForm.Pieces;
+using BridgeForm.Solids;
+using BridgeForm.Stocking;
+
+namespace BridgeForm.Tests.Stocking;
+
+public class SharedMitresTests
+{
+    // Metres.
+    private const double RoundOff = 1e-9;
+
+    private static readonly Lazy<BridgeModel> s_garden = new(() => Bridges.Build(Bridges.Garden));
+
+    [Fact]
+    public void Sharing_buys_the_same_boards_and_wastes_less()
+    {
+        var model = s_garden.Value;
+        var shared = StockPlanner.Plan(model.Pieces, model.Parameters, null, shareMitres: true);
+        Assert.Equal(model.StockPlan.Boards.Select(b => b.Length), shared.Boards.Select(b => b.Length));
+        Assert.Equal(
+            model.StockPlan.Boards.SelectMany(b => b.Pieces).Select(p => p.Id).Order(),
+            shared.Boards.SelectMany(b => b.Pieces).Select(p => p.Id).Order());
+        Assert.Contains(shared.Boards.SelectMany(b => b.Pieces), p => p.SharesCut);
+        static double End(PlannedBoard b) => b.Pieces[^1].Start + b.Pieces[^1].BlankLength;
+        Assert.All(model.StockPlan.Boards.Zip(shared.Boards), p => Assert.True(End(p.Second) <= End(p.First) + RoundOff));
+        Assert.All(shared.Boards.Where(b => b.Pieces.Any(p => p.SharesCut)), b => Assert.True(b.Length - b.Leftover - b.Waste > 0));
+    }
+
+    // The solids themselves, turned and laid on the board, keep a saw cut between them wherever they are.
+    [Fact]
+    public void Neighbours_that_share_a_cut_stand_exactly_a_kerf_apart()
+    {
+        var model = s_garden.Value;
+        var pieces = model.Pieces.ToDictionary(p => p.Mark);
+        var kerf = model.Parameters.Shop.Kerf;
+        var seen = 0;
+        foreach (var board in StockPlanner.Plan(model.Pieces, model.Parameters, null, shareMitres: true).Boards)
+        {
+            foreach (var (left, right) in board.Pieces.Zip(board.Pieces.Skip(1)).Where(p => p.Second.SharesCut))
+            {
+                var far = End(pieces[left.Mark], left, far: true);
+                var near = End(pieces[right.Mark], right, far: false);
+                Assert.Equal(1, far.Normal.Dot(-near.Normal), 1e-7);
+                Assert.Equal(kerf, -near.Offset - far.Offset, 1e-6);
+                seen++;
+            }
+        }
+
+        Assert.True(seen > 5);
+    }
+
+    /// <summary>The end plane of a piece as it lies on the board; its normal points out of the wood.</summary>
+    private static Plane End(Piece piece, BoardPiece at, bool far)
+    {
+        var ends = new[] { piece.Shape.Near, piece.Shape.Far }.Select(p => Turned(p, at.Turn)).OrderBy(p => p.Normal.X).ToArray();
+        var moved = at.Turn is BlankTurn.EndForEnd or BlankTurn.EndForEndOver ? at.Start + at.BlankLength : at.Start;
+        var end = far ? ends[1] : ends[0];
+        return end with { Offset = end.Offset + (end.Normal.X * moved) };
+    }
+
+    private static Plane Turned(Plane p, BlankTurn turn) => p with
+    {
+        Normal = turn switch
+        {
+            BlankTurn.EndForEnd => new Vector3d(-p.Normal.X, -p.Normal.Y, p.Normal.Z),
+            BlankTurn.EndForEndOver => new Vector3d(-p.Normal.X, p.Normal.Y, -p.Normal.Z),
+            BlankTurn.Over => new Vector3d(p.Normal.X, -p.Normal.Y, -p.Normal.Z),
+            _ => p.Normal,
+        },
+    };
+}
