@@ -72,8 +72,14 @@ internal sealed class BridgeShapes
         return (Shape.Of(cut).Placed(placement), placement, cut);
     }
 
-    /// <summary>The ropes as chains of square bars as thick as the rope.</summary>
-    public IEnumerable<Shape> Ropes() => _model.RopeLines.SelectMany(r => r.Points.Zip(r.Points.Skip(1), (a, b) => Bar(a, b, r.Radius)));
+    /// <summary>The ropes as chains of square bars as thick as the rope, from behind support A on.</summary>
+    /// <param name="bays">How many bays they run; all and beyond support B when left out.</param>
+    public IEnumerable<Shape> Ropes(int? bays = null)
+    {
+        var end = bays is { } n && n < Layout.Bays ? Layout.Poses[n].Node.X : double.PositiveInfinity;
+        return _model.RopeLines.SelectMany(r =>
+            r.Points.Zip(r.Points.Skip(1), (a, b) => (a, b)).Where(p => p.a.X < end).Select(p => Bar(p.a, p.b, r.Radius)));
+    }
 
     private static Shape Bar(Vector3d from, Vector3d to, double radius)
     {

@@ -13,6 +13,9 @@ internal static class Cover
     /// <summary>Letter of general sheets.</summary>
     public const string Series = "G";
 
+    /// <summary>Of more bays than these the picture would be a black band: only the first are drawn.</summary>
+    private const int MostBays = 24;
+
     private const double ColumnWidth = 0.112;
 
     /// <summary>The cover.</summary>
@@ -69,7 +72,8 @@ internal static class Cover
     {
         var view = View.Isometric;
         var (width, height) = (room.MaxX - room.MinX, room.MaxY - room.MinY - Captions.Height);
-        Shape[] shapes = [.. context.Shapes.All(), .. context.Shapes.Ropes()];
+        var bays = Math.Min(MostBays, context.Layout.Bays);
+        Shape[] shapes = [.. context.Shapes.Of(Groups(context, bays)), .. context.Shapes.Ropes(bays)];
         var box = SheetBox.Empty;
         foreach (var corner in shapes.SelectMany(s => s.Cells).SelectMany(c => c.Corners))
         {
@@ -89,11 +93,20 @@ internal static class Cover
         var (w, h) = ((box.MaxX - box.MinX) / ratio, (box.MaxY - box.MinY) / ratio);
         var map = ViewMap.Placing(box, room.MinX + ((width - w) / 2), room.MinY + Captions.Height + ((height - h) / 2), ratio);
         canvas.Draw(lines, map, PageLayers.Dim, PageLayers.Note);
-        var span = context.Model.Parameters.Site;
-        End(canvas, map.Of(view.Of(new Solids.Vector3d(0, 0, 0))), "A", -1);
-        End(canvas, map.Of(view.Of(new Solids.Vector3d(span.Span, span.Rise, 0))), "B", 1);
-        canvas.Caption(room.MinX, room.MinY + Captions.Height, "Isometric view", "to scale along the three axes only: along, up and across", scale, context.Text);
+        var whole = bays == context.Layout.Bays;
+        End(canvas, map.Of(view.Of(context.Layout.Poses[0].Node)), "A", -1);
+        if (whole)
+        {
+            End(canvas, map.Of(view.Of(context.Layout.Poses[^1].Node)), "B", 1);
+        }
+
+        var title = whole ? "Isometric view" : FormattableString.Invariant($"Isometric view of the first {bays} of {context.Layout.Bays} bays");
+        canvas.Caption(room.MinX, room.MinY + Captions.Height, title, "to scale along the three axes only: along, up and across", scale, context.Text);
     }
+
+    /// <summary>Frames and bays of the first so many bays.</summary>
+    private static IEnumerable<int> Groups(DrawingContext context, int bays) =>
+        Enumerable.Range(0, bays + 1).Concat(Enumerable.Range(1, bays).Select(context.Shapes.BayGroup));
 
     private static void End(Canvas canvas, SheetPoint support, string name, int side)
     {

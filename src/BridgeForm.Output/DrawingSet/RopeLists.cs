@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Output.Drawing;
+using BridgeForm.Quantities;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Output.DrawingSet;
@@ -18,7 +19,9 @@ internal static class RopeLists
         flow.Add(Marks(context));
         flow.Add(Rope(context));
         flow.Add(Hoisting(context));
-        flow.Add(Cases(context));
+        flow.Add(RopeForces.Cases(context));
+        flow.Add(RopeForces.Supports(context));
+        flow.Add(RopeForces.Handling(context));
         return flow.Pages.Select(c => new DrawnPage("L", "Ropes: marks, hoisting, load cases", "tables", c.Entities));
     }
 
@@ -88,8 +91,29 @@ internal static class RopeLists
             new(["length support to support, unstressed", w.Length(rope.UnstressedLength())]),
             new(["the same, bridge empty", w.Length(rope.StretchedLength())]),
             new(["level pull, bridge empty", w.Force(rope.Horizontal)]),
+            .. Work(context.Model.Ropework, w),
         ];
-        return new FlowTable("Each rope", "", [new FlowColumn("What"), new FlowColumn("Value", 0.075)], rows);
+        return new FlowTable("Each rope", "", [new FlowColumn("What", 0.060), new FlowColumn("Value", 0.075)], rows);
+    }
+
+    private static IEnumerable<FlowRow> Work(RopeWork work, QuantityText w)
+    {
+        if (work.Cut is { } cut)
+        {
+            yield return new(["cut length with both ends, unstressed", cut.Length is { } all ? w.Length(all) : cut.TerminationSource]);
+            yield return new(["ends must take in or give out", cut.TakeUp is { } take ? w.Size(take) : "not known: the stretch of the rope is not given"]);
+        }
+
+        if (work.Keepers.Length > 0)
+        {
+            var most = work.Keepers.MaxBy(k => k.Needed)!;
+            yield return new(["largest force along the rope on one keeper", $"{w.Force(most.Needed)} at {most.Frame} ({most.Case}), friction not counted"]);
+        }
+
+        if (work.FallWhenSupportMoves is { } fall)
+        {
+            yield return new([$"mid-span falls, one support moving {w.Size(SupportMove.Standard)}", w.Size(fall)]);
+        }
     }
 
     private static FlowTable Hoisting(DrawingContext context)
@@ -104,27 +128,6 @@ internal static class RopeLists
             "Hoisting table",
             "What the crew sets: sag of the axis at mid-span below the straight line from A to B, each rope between its end marks.",
             [new("Stage"), new("Temperature", Figures: true), new("Sag", Figures: true), new("Level pull, one rope", Figures: true)],
-            [.. rows]);
-    }
-
-    private static FlowTable Cases(DrawingContext context)
-    {
-        var w = context.Text.Words;
-        var rows = context.Model.Cases.Select(c => new FlowRow(c.Shape is { } s
-            ?
-            [
-                c.Title, w.Temperature(c.Temperature), w.Force(s.MaxTension), w.Length(s.Sag), w.Size(c.MoveDownMid),
-                w.Force(Math.Abs(c.ReactionA.X)), w.Force(-c.ReactionA.Y), w.Force(Math.Abs(c.ReactionB.X)), w.Force(-c.ReactionB.Y),
-            ]
-            : [c.Title + ": " + (c.Failure ?? "no solution"), w.Temperature(c.Temperature), "", "", "", "", "", "", ""]));
-        return new FlowTable(
-            "Load cases and forces on the supports",
-            "Of the more heavily loaded rope, solved by itself; unfactored. Forces of the rope on the support: level towards mid-span, and downwards (negative: upwards). Each support carries two ropes.",
-            [
-                new("Case", 0.080), new("Temperature", Figures: true), new("Largest pull", Figures: true), new("Sag", Figures: true),
-                new("Mid-span moves down", 0.026, Figures: true), new("A level", Figures: true), new("A down", Figures: true),
-                new("B level", Figures: true), new("B down", Figures: true),
-            ],
             [.. rows]);
     }
 }

@@ -61,11 +61,12 @@ internal static class Site
         for (var at = Hatch; at < length; at += 2 * Hatch)
         {
             var (x, y) = (from.X + (at / length * (to.X - from.X)), from.Y + (at / length * (to.Y - from.Y)));
-            canvas.Line(PageLayers.Dim, x, y, x - (Hatch * 0.7), y - (Hatch * 0.7));
+            var slant = Math.Atan2(to.Y - from.Y, to.X - from.X) - (Math.PI * 3 / 4);
+            canvas.Line(PageLayers.Dim, x, y, x + (Hatch * Math.Cos(slant)), y + (Hatch * Math.Sin(slant)));
         }
     }
 
-    /// <summary>Clear height below the ropes at mid-span and where it is least.</summary>
+    /// <summary>Clear height below the ropes at the quarter points and where it is greatest.</summary>
     private static void Clearances(Canvas canvas, DrawingContext context, ViewMap map, SheetBox box)
     {
         const int stations = 200;
