@@ -36,17 +36,20 @@ internal static class MakeCommand
     private static int Make(Terminal terminal, bool quiet, string? file, string? folder, string? only)
     {
         var kinds = OutputKinds.Parse(only);
+        using var progress = new Progress(terminal.Error, terminal.IsErrorShown && !quiet);
         var parameters = file is null ? ProjectSource.Demo() : ProjectSource.Read(file);
         var model = ModelSource.Build(parameters);
         var target = folder ?? (file is null ? DemoFolder : Path.ChangeExtension(file, null) + "-out");
         int count;
         using (var output = new OutputFolder(target))
         {
-            OutputFiles.Write(model, kinds, output);
+            progress.Show("files", 0, kinds.Count);
+            OutputFiles.Write(model, kinds, output, progress);
             output.Commit();
             count = output.Names.Count;
         }
 
+        progress.Dispose();
         NameFailures(terminal, model);
         if (!quiet)
         {

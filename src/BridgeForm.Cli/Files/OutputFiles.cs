@@ -18,73 +18,62 @@ namespace BridgeForm.Cli.Files;
 /// <summary>Which file holds what.</summary>
 internal static class OutputFiles
 {
-    /// <summary>Writes the files of the given kinds.</summary>
-    public static void Write(BridgeModel model, ImmutableHashSet<string> kinds, OutputFolder output)
-    {
-        ModelAudit.Demand(model);
-        var units = PeopleUnits.Of(model.Parameters.Units);
-        if (kinds.Contains("model"))
-        {
-            output.Write("model.glb", stream => GltfWriter.Write(model, solid => solid.Triangulate(), stream));
-        }
-
-        if (kinds.Contains("preview"))
-        {
-            output.Write("preview.html", stream => PreviewWriter.Write(model, solid => solid.Triangulate(), stream));
-        }
-
-        if (kinds.Contains("profiles"))
-        {
-            foreach (var piece in model.Pieces)
-            {
-                output.Write(
-                    $"profiles/{piece.Mark}.dxf",
-                    stream => DxfWriter.Write(ProfileSheet.Of(piece, units), model.Parameters.Units, stream));
-            }
-        }
-
-        if (kinds.Contains("router"))
-        {
-            WriteRouter(model, output);
-        }
-
-        if (kinds.Contains("boards"))
-        {
-            WriteBoards(model, output);
-        }
-
-        if (kinds.Contains("templates"))
-        {
-            ShopFiles.WriteTemplates(model, units, output);
-        }
-
-        if (kinds.Contains("sheets"))
-        {
-            ShopFiles.WriteSheets(model, units, output);
-        }
-
-        if (kinds.Contains("drawings"))
-        {
-            output.Write("drawings.pdf", stream => PdfWriter.Write(DrawingSheets.Of(model), stream));
-        }
-
-        if (kinds.Contains("tables"))
-        {
-            WriteText(output, "cut-list.csv", CutList.Csv(model, units));
-            WriteText(output, "hoisting.csv", HoistingSheet.Csv(model, units, new QuantityText(model.Parameters.Units).Temperature));
-            WriteText(output, "rope-marks.csv", RopeMarks.Csv(model, units with { Length = new QuantityText(model.Parameters.Units).Length }));
-            WriteText(output, "stock-plan.csv", StockPlanTable.Csv(model, units));
-            WriteText(output, "treatment.csv", TreatmentTable.Csv(model, units));
-            WriteText(output, "hardware.csv", HardwareTable.Csv(model));
-            WriteText(output, "assembly.csv", AssemblyTable.Csv(model));
-            WriteText(output, "saw-setups.csv", SawSheet.Csv(model, units));
-        }
-
-        if (kinds.Contains("report"))
+    /// <summary>Every kind with what makes its files, in the order they are written; the report comes last, since it lists the others.</summary>
+    public static ImmutableArray<OutputMaker> Makers { get; } =
+    [
+        new("model", (model, _, output) =>
+            output.Write("model.glb", stream => GltfWriter.Write(model, solid => solid.Triangulate(), stream))),
+        new("preview", (model, _, output) =>
+            output.Write("preview.html", stream => PreviewWriter.Write(model, solid => solid.Triangulate(), stream))),
+        new("profiles", WriteProfiles),
+        new("router", (model, _, output) => WriteRouter(model, output)),
+        new("boards", (model, _, output) => WriteBoards(model, output)),
+        new("templates", ShopFiles.WriteTemplates),
+        new("sheets", ShopFiles.WriteSheets),
+        new("drawings", (model, _, output) =>
+            output.Write("drawings.pdf", stream => PdfWriter.Write(DrawingSheets.Of(model), stream))),
+        new("tables", WriteTables),
+        new("report", (model, _, output) =>
         {
             ImmutableArray<string> files = [.. output.Names, "report.json"];
             output.Write("report.json", stream => ReportWriter.Write(model, files, stream));
+        }),
+    ];
+
+    /// <summary>Writes the files of the given kinds.</summary>
+    public static void Write(BridgeModel model, ImmutableHashSet<string> kinds, OutputFolder output, Progress progress)
+    {
+        ModelAudit.Demand(model);
+        var units = PeopleUnits.Of(model.Parameters.Units);
+        var done = 0;
+        foreach (var maker in Makers.Where(m => kinds.Contains(m.Kind)))
+        {
+            progress.Show(maker.Kind, done++, kinds.Count);
+            maker.Make(model, units, output);
         }
+    }
+
+    private static void WriteProfiles(BridgeModel model, PeopleUnits units, OutputFolder output)
+    {
+        foreach (var piece in model.Pieces)
+        {
+            output.Write(
+                $"profiles/{piece.Mark}.dxf",
+                stream => DxfWriter.Write(ProfileSheet.Of(piece, units), model.Parameters.Units, stream));
+        }
+    }
+
+    private static void WriteTables(BridgeModel model, PeopleUnits units, OutputFolder output)
+    {
+        var text = new QuantityText(model.Parameters.Units);
+        WriteText(output, "cut-list.csv", CutList.Csv(model, units));
+        WriteText(output, "hoisting.csv", HoistingSheet.Csv(model, units, text.Temperature));
+        WriteText(output, "rope-marks.csv", RopeMarks.Csv(model, units with { Length = text.Length }));
+        WriteText(output, "stock-plan.csv", StockPlanTable.Csv(model, units));
+        WriteText(output, "treatment.csv", TreatmentTable.Csv(model, units));
+        WriteText(output, "hardware.csv", HardwareTable.Csv(model));
+        WriteText(output, "assembly.csv", AssemblyTable.Csv(model));
+        WriteText(output, "saw-setups.csv", SawSheet.Csv(model, units));
     }
 
     private static void WriteRouter(BridgeModel model, OutputFolder output)

@@ -6,8 +6,7 @@ namespace BridgeForm.Cli.Files;
 internal static class OutputKinds
 {
     /// <summary>All kinds that this version makes, in the order they are written.</summary>
-    public static ImmutableArray<string> Names { get; } =
-        ["model", "preview", "profiles", "router", "boards", "templates", "sheets", "drawings", "tables", "report"];
+    public static ImmutableArray<string> Names { get; } = [.. OutputFiles.Makers.Select(m => m.Kind)];
 
     /// <summary>The kinds of a comma-separated list; all when there is none. Stops at a word that is no kind.</summary>
     public static ImmutableHashSet<string> Parse(string? list)
