@@ -17,7 +17,7 @@ internal sealed class Progress(TextWriter error, bool isTerminal) : IDisposable
     private readonly Stopwatch _watch = Stopwatch.StartNew();
     private int _shown;
 
-    /// <summary>Says what is being made now and how many steps are done.</summary>
+    /// <summary>Says what was made last and how many steps are done; from any thread.</summary>
     public void Show(string step, int done, int total)
     {
         if (!isTerminal || _watch.Elapsed < Patience)
@@ -28,8 +28,11 @@ internal sealed class Progress(TextWriter error, bool isTerminal) : IDisposable
         var filled = total == 0 ? Width : Width * done / total;
         var line = string.Create(
             CultureInfo.InvariantCulture, $"[{new string('=', filled)}{new string(' ', Width - filled)}] {done} of {total}, {step}");
-        error.Write("\r" + line.PadRight(_shown));
-        _shown = line.Length;
+        lock (_watch)
+        {
+            error.Write("\r" + line.PadRight(_shown));
+            _shown = line.Length;
+        }
     }
 
     /// <summary>Wipes the bar away.</summary>

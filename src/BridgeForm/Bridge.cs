@@ -36,11 +36,16 @@ public static class Bridge
             return false;
         }
 
+        var found = pieces;
+
+        // What to buy hangs on the pieces alone: it is planned, and contacts are surveyed, while the ropes are worked out.
+        var planning = Task.Run(() => StockPlanner.Plan(found, parameters, parameters.PriceList));
         var lines = RopeRuns.Of(parameters, rope);
+        var surveying = Task.Run(() => ContactSurveyor.Survey(layout, lines));
         var masses = BridgeMasses.Of(layout);
-        var stock = StockPlanner.Plan(pieces, parameters, parameters.PriceList);
         var work = RopeWork.Of(layout, rope, masses);
-        var context = new CheckContext(parameters, layout, rope, ContactSurveyor.Survey(layout, lines), masses, work);
+        var context = new CheckContext(parameters, layout, rope, surveying.GetAwaiter().GetResult(), masses, work);
+        var stock = planning.GetAwaiter().GetResult();
         ImmutableArray<CheckResult> checks = [.. AllChecks.Of(context), StockLengthCheck.Of(stock, parameters.Units)];
         model = new BridgeModel
         {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.ExceptionServices;
 using System.Text;
 using BridgeForm.Output;
 using BridgeForm.Output.DrawingSet;
@@ -18,6 +19,10 @@ namespace BridgeForm.Cli.Files;
 /// <summary>Which file holds what.</summary>
 internal static class OutputFiles
 {
+    private const string ReportKind = "report";
+
+    private static readonly Lock PdfGate = new();
+
     /// <summary>Every kind with what makes its files, in the order they are written; the report comes last, since it lists the others.</summary>
     public static ImmutableArray<OutputMaker> Makers { get; } =
     [
@@ -28,30 +33,63 @@ internal static class OutputFiles
         new("profiles", WriteProfiles),
         new("router", (model, _, output) => WriteRouter(model, output)),
         new("boards", (model, _, output) => WriteBoards(model, output)),
-        new("templates", ShopFiles.WriteTemplates),
-        new("sheets", ShopFiles.WriteSheets),
-        new("drawings", (model, _, output) =>
-            output.Write("drawings.pdf", stream => PdfWriter.Write(DrawingSheets.Of(model), stream))),
+        new("templates", Alone(ShopFiles.WriteTemplates)),
+        new("sheets", Alone(ShopFiles.WriteSheets)),
+        new("drawings", Alone((model, _, output) =>
+            output.Write("drawings.pdf", stream => PdfWriter.Write(DrawingSheets.Of(model), stream)))),
         new("tables", WriteTables),
-        new("report", (model, _, output) =>
+        new(ReportKind, (model, _, output) =>
         {
             ImmutableArray<string> files = [.. output.Names, "report.json"];
             output.Write("report.json", stream => ReportWriter.Write(model, files, stream));
         }),
     ];
 
-    /// <summary>Writes the files of the given kinds.</summary>
+    /// <summary>
+    /// Writes the files of the given kinds, kinds side by side: each is a pure function of the model. The report comes last,
+    /// since it lists the others.
+    /// </summary>
     public static void Write(BridgeModel model, ImmutableHashSet<string> kinds, OutputFolder output, Progress progress)
     {
         ModelAudit.Demand(model);
         var units = PeopleUnits.Of(model.Parameters.Units);
+        var asked = Makers.Where(m => kinds.Contains(m.Kind)).ToArray();
         var done = 0;
-        foreach (var maker in Makers.Where(m => kinds.Contains(m.Kind)))
+        void Make(OutputMaker maker)
         {
-            progress.Show(maker.Kind, done++, kinds.Count);
             maker.Make(model, units, output);
+            progress.Show(maker.Kind, Interlocked.Increment(ref done), asked.Length);
+        }
+
+        InParallel(asked.Where(m => m.Kind is not ReportKind), Make);
+        foreach (var report in asked.Where(m => m.Kind is ReportKind))
+        {
+            Make(report);
         }
     }
+
+    /// <summary>Runs side by side what may be; the first trouble is thrown as it came.</summary>
+    private static void InParallel(IEnumerable<OutputMaker> makers, Action<OutputMaker> make)
+    {
+        try
+        {
+            Parallel.ForEach(makers, make);
+        }
+        catch (AggregateException several)
+        {
+            ExceptionDispatchInfo.Capture(several.InnerExceptions[0]).Throw();
+        }
+    }
+
+    // The PDF library keeps its fonts in one place for the whole process: one document at a time.
+    private static Action<BridgeModel, PeopleUnits, OutputFolder> Alone(Action<BridgeModel, PeopleUnits, OutputFolder> make) =>
+        (model, units, output) =>
+        {
+            lock (PdfGate)
+            {
+                make(model, units, output);
+            }
+        };
 
     private static void WriteProfiles(BridgeModel model, PeopleUnits units, OutputFolder output)
     {

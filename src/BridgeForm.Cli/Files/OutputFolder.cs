@@ -21,10 +21,19 @@ internal sealed class OutputFolder : IDisposable
         Directory.CreateDirectory(_staging);
     }
 
-    /// <summary>Relative names written so far, in order, with forward slashes.</summary>
-    public IReadOnlyList<string> Names => _names;
+    /// <summary>Relative names written so far, sorted, with forward slashes.</summary>
+    public IReadOnlyList<string> Names
+    {
+        get
+        {
+            lock (_names)
+            {
+                return [.. _names.Order(StringComparer.Ordinal)];
+            }
+        }
+    }
 
-    /// <summary>Writes one file; <paramref name="name"/> is relative, with forward slashes.</summary>
+    /// <summary>Writes one file; <paramref name="name"/> is relative, with forward slashes. May be called from several threads.</summary>
     public void Write(string name, Action<Stream> write)
     {
         var path = Path.Combine(_staging, "new", name);
@@ -34,7 +43,10 @@ internal sealed class OutputFolder : IDisposable
             write(stream);
         }
 
-        _names.Add(name);
+        lock (_names)
+        {
+            _names.Add(name);
+        }
     }
 
     /// <summary>

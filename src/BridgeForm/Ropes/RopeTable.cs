@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
@@ -20,8 +19,8 @@ public static class RopeTable
 
     private static readonly ImmutableArray<RopeProperties> Ropes = [.. RopeTableRows.Makes.SelectMany(Variants)];
 
-    private static readonly FrozenDictionary<string, RopeProperties> ByKey =
-        Ropes.ToFrozenDictionary(r => r.Name, StringComparer.Ordinal);
+    private static readonly Dictionary<string, RopeProperties> ByKey =
+        Ropes.ToDictionary(r => r.Name, StringComparer.Ordinal);
 
     /// <summary>All keys: make by make, smallest size first.</summary>
     public static ImmutableArray<string> Keys { get; } = [.. Ropes.Select(r => r.Name)];

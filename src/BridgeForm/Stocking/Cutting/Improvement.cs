@@ -6,7 +6,7 @@ namespace BridgeForm.Stocking.Cutting;
 internal static class Improvement
 {
     private const int Rounds = 40;
-    private const int Budget = 1500;
+    private const int Budget = 500;
     private const int FewestBoards = 3;
     private const int MostBoards = 9;
 
