@@ -81,6 +81,19 @@ public class SampleTests
 
     [Theory]
     [MemberData(nameof(Names))]
+    public void Pictures_and_previews_show_the_committed_model(string name)
+    {
+        const string Mend = "stale: run viewer-samples/refresh.sh";
+        var model = File.ReadAllBytes(new Sample(name).FileOf("model.glb"));
+        var pictured = File.ReadAllLines(Path.Combine(Sample.Root, "docs", "pictures", "sources.txt"));
+        var hash = Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(model));
+        Assert.True(pictured.Contains($"{hash} {name}.png", StringComparer.Ordinal), $"docs/pictures/{name}.png is {Mend}");
+        var preview = File.ReadAllText(new Sample(name).FileOf("preview.html"));
+        Assert.True(preview.Contains(Convert.ToBase64String(model), StringComparison.Ordinal), $"{name}/preview.html is {Mend}");
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
     [Trait("Category", "Referee")]
     public void Khronos_validator_finds_nothing(string name) =>
         Referee.OnFile(File.ReadAllBytes(new Sample(name).FileOf("model.glb")), "model.glb", path =>
