@@ -21,6 +21,7 @@ need node nodejs
 need npm npm
 need ogrinfo gdal-bin
 need pdftoppm poppler-utils
+need assimp assimp-utils
 need "${CHROMIUM:-chromium}" chromium
 need python3 python3
 python3 -c 'import ezdxf' 2>/dev/null || need no-such-command-ezdxf python3-ezdxf

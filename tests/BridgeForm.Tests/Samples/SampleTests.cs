@@ -103,6 +103,21 @@ public class SampleTests
             Assert.True(report.GetProperty("numWarnings").GetInt32() == 0, report.GetProperty("messages").GetRawText());
         });
 
+    // Three general readers: glTF-Transform and assimp here, three.js in the preview's browser tests.
+    [Theory]
+    [MemberData(nameof(Names))]
+    [Trait("Category", "Referee")]
+    public void General_readers_open_the_model_and_an_optimiser_makes_it_hardly_smaller(string name)
+    {
+        const double Allowed = 1.2;
+        var path = new Sample(name).FileOf("model.glb");
+        var nodes = new GlbFile(File.ReadAllBytes(path)).Nodes.Length;
+        var size = System.Text.Json.JsonDocument.Parse(Referee.Node("gltf-size.mjs", path)).RootElement;
+        Assert.Equal(nodes, size.GetProperty("nodes").GetInt32());
+        Assert.InRange(size.GetProperty("bytes").GetDouble(), 1, Allowed * size.GetProperty("optimised").GetDouble());
+        Assert.Matches($@"Nodes: +{nodes}\b", Referee.Assimp("info", path));
+    }
+
     // Volume and closedness of all pieces, by manifold-3d's own trims and subtractions.
     [Theory]
     [MemberData(nameof(Names))]

@@ -35,6 +35,10 @@ internal static class Referee
     public static string Ogrinfo(params string[] arguments) =>
         Run("ogrinfo", "ogrinfo is not installed: install the package gdal-bin.", arguments);
 
+    /// <summary>Runs assimp and gives what it printed.</summary>
+    public static string Assimp(params string[] arguments) =>
+        Run("assimp", "assimp is not installed: install the package assimp-utils.", arguments);
+
     /// <summary>Runs a program of poppler and gives what it printed.</summary>
     public static string Poppler(string program, params string[] arguments) =>
         Run(program, program + " is not installed: install the package poppler-utils.", arguments);
