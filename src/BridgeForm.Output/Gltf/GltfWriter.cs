@@ -68,6 +68,7 @@ public static class GltfWriter
         using var json = new Utf8JsonWriter(text, GltfJson.Options);
         json.WriteStartObject();
         GltfJson.Asset(json);
+        SceneCamera.Write(json);
         SceneNodes.Write(json, model);
         if (store.Meshes.Count > 0)
         {

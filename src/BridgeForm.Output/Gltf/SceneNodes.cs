@@ -5,7 +5,7 @@ using BridgeForm.Solids;
 namespace BridgeForm.Output.Gltf;
 
 /// <summary>
-/// The node tree: bridge / frames / F03 / post-left, bridge / bays / B03 / board-2, bridge / ropes / left. Every node's
+/// The node tree: bridge / frames / F03 / post-left, bridge / bays / B03 / board-2, bridge / ropes / left, bridge / camera. Every node's
 /// index is known before it is written, because each group's members follow it directly.
 /// </summary>
 internal static class SceneNodes
@@ -35,7 +35,8 @@ internal static class SceneNodes
         var groups = Enumerable.Range(0, model.Groups.Length).ToLookup(g => frames.Contains(model.Groups[g].Name));
 
         json.WriteStartArray("nodes");
-        Parent(json, "bridge", [Frames, Bays, Ropes]);
+        var camera = starts[^1] + model.RopeLines.Length;
+        Parent(json, "bridge", [Frames, Bays, Ropes, camera]);
         Parent(json, "frames", groups[true].Select(g => starts[g]));
         Parent(json, "bays", groups[false].Select(g => starts[g]));
         Parent(json, "ropes", Enumerable.Range(starts[^1], model.RopeLines.Length));
@@ -50,6 +51,7 @@ internal static class SceneNodes
             Rope(json, model.RopeLines[r], model.Pieces.Length + r);
         }
 
+        Camera(json, model);
         json.WriteEndArray();
     }
 
@@ -72,6 +74,15 @@ internal static class SceneNodes
         json.WriteStartObject();
         json.WriteString("name", rope.Name);
         json.WriteNumber("mesh", mesh);
+        json.WriteEndObject();
+    }
+
+    private static void Camera(Utf8JsonWriter json, BridgeModel model)
+    {
+        json.WriteStartObject();
+        json.WriteString("name", "camera");
+        json.WriteNumber("camera", 0);
+        Place(json, SceneCamera.Placement(model));
         json.WriteEndObject();
     }
 
