@@ -6,7 +6,7 @@ namespace BridgeForm.Output.Tables;
 /// <summary><c>assembly.csv</c>: one row a step, in the order of building.</summary>
 public static class AssemblyTable
 {
-    private static readonly string[] Head = ["Step", "Stage", "Where", "What to do", "Number of parts", "Marks", "Parts in order"];
+    private static readonly string[] Head = ["Step", "Stage", "Where", "What to do", "Number of parts", "Marks", "Parts in order", "Steepest slope when the stage is done (deg)"];
 
     /// <summary>The table as text.</summary>
     public static string Csv(BridgeModel model)
@@ -14,10 +14,12 @@ public static class AssemblyTable
         var marks = model.Pieces
             .SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Mark)))
             .ToDictionary(p => p.Id, p => p.Mark, StringComparer.Ordinal);
-        return CsvText.Of(Head, AssemblyOrder.Of(model).Select(s => Row(s, marks)));
+        var steps = AssemblyOrder.Of(model);
+        var slopes = StageSlopes.Of(model, steps).ToDictionary(s => s.Stage, s => Numbers.Fixed(Numbers.Degrees(Math.Atan(s.Steepest)), 1));
+        return CsvText.Of(Head, steps.Select(s => Row(s, marks, slopes.GetValueOrDefault(s.Stage, ""))));
     }
 
-    private static IReadOnlyList<string> Row(AssemblyStep step, IReadOnlyDictionary<string, string> marks) =>
+    private static IReadOnlyList<string> Row(AssemblyStep step, IReadOnlyDictionary<string, string> marks, string slope) =>
     [
         step.Number.ToString(CultureInfo.InvariantCulture),
         step.Stage.ToString(CultureInfo.InvariantCulture),
@@ -26,6 +28,7 @@ public static class AssemblyTable
         step.Parts.Length.ToString(CultureInfo.InvariantCulture),
         string.Join(' ', step.Parts.Select(p => marks[p])),
         string.Join(' ', step.Parts),
+        slope,
     ];
 
     private static string Words(AssemblyStep step) => step.Work switch

@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using BridgeForm.Frames;
+using BridgeForm.Ropes;
+
+namespace BridgeForm.Stocking;
+
+/// <summary>How the ropes hang when a stage of the assembly is done.</summary>
+/// <param name="Stage">Number of the stage.</param>
+/// <param name="Steepest">Slope of the steepest chord between two frames' places, rise over run, positive.</param>
+/// <param name="Sag">At half the span below the line A–B, metres.</param>
+public sealed record StageSlope(int Stage, double Steepest, double Sag);
+
+/// <summary>The slope at the end of each stage: the crew walks on it, and it is steeper than the finished bridge.</summary>
+public static class StageSlopes
+{
+    // Each stage is a load case over the whole bridge: on a very long one only so many are solved, evenly spread.
+    private const int MostSolved = 120;
+
+    /// <summary>
+    /// Stages in order, at the reference temperature, without people; of a long bridge a part of them, the last always among
+    /// them. A stage whose shape cannot be found is left out.
+    /// </summary>
+    public static ImmutableArray<StageSlope> Of(BridgeModel model, ImmutableArray<AssemblyStep> steps)
+    {
+        var count = steps.Length == 0 ? 0 : steps[^1].Stage;
+        var stride = Math.Max(1, (count + MostSolved - 1) / MostSolved);
+        var weights = new PartWeights(model);
+        var loads = new double[model.Rope.Nodes.Length];
+        var slopes = ImmutableArray.CreateBuilder<StageSlope>();
+        foreach (var stage in steps.GroupBy(s => s.Stage))
+        {
+            foreach (var step in stage)
+            {
+                weights.Add(step, loads);
+            }
+
+            if (((count - stage.Key) % stride == 0) && Solve(model.Rope, loads) is { } shape)
+            {
+                slopes.Add(new StageSlope(stage.Key, Steepest(shape), shape.Sag));
+            }
+        }
+
+        return slopes.ToImmutable();
+    }
+
+    private static RopeShape? Solve(RopeShape design, double[] loads)
+    {
+        var request = LoadCaseRequest.At(design, 0) with { Loads = [.. loads] };
+        return LoadCaseSolver.TryFind(request, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, out var shape, out _)
+            ? shape
+            : null;
+    }
+
+    private static double Steepest(RopeShape shape)
+    {
+        var steepest = 0.0;
+        for (var i = 1; i < shape.Nodes.Length; i++)
+        {
+            var (from, to) = (shape.Nodes[i - 1], shape.Nodes[i]);
+            steepest = Math.Max(steepest, Math.Abs((to.Y - from.Y) / (to.X - from.X)));
+        }
+
+        return steepest;
+    }
+
+    /// <summary>Weights of parts on one rope, by the frame or bay that they belong to.</summary>
+    private sealed class PartWeights
+    {
+        private readonly Dictionary<string, double> _masses;
+        private readonly Dictionary<string, int> _places;
+        private readonly int _last;
+        private readonly double _hardware;
+
+        public PartWeights(BridgeModel model)
+        {
+            _masses = model.Pieces
+                .SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Mass)))
+                .ToDictionary(p => p.Id, p => p.Mass, StringComparer.Ordinal);
+            _last = model.Frames.Length - 1;
+            _places = Enumerable.Range(0, model.Groups.Length)
+                .ToDictionary(g => model.Groups[g].Name, g => g, StringComparer.Ordinal);
+            _hardware = model.Parameters.Frames.HardwareMass;
+        }
+
+        /// <summary>Adds a step's parts: a frame's at its node, half of a bay's at each of its two; nothing at the supports.</summary>
+        public void Add(AssemblyStep step, double[] loads)
+        {
+            var mass = step.Parts.Sum(id => _masses[id]);
+            var place = _places[step.Where];
+            if (place <= _last)
+            {
+                // A frame built on the ground loads the ropes from the step that hangs it; both lie in one stage.
+                mass += step.Work == AssemblyWork.HangFrame ? _hardware : 0;
+                Put(loads, place, mass);
+                return;
+            }
+
+            Put(loads, place - _last - 1, mass / 2);
+            Put(loads, place - _last, mass / 2);
+        }
+
+        private void Put(double[] loads, int node, double mass)
+        {
+            if (node > 0 && node < _last)
+            {
+                loads[node] += mass * BridgeMasses.Gravity / 2;
+            }
+        }
+    }
+}

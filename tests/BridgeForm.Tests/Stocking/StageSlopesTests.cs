@@ -1,0 +1,40 @@
+using BridgeForm.Ropes;
+using BridgeForm.Stocking;
+
+namespace BridgeForm.Tests.Stocking;
+
+public class StageSlopesTests
+{
+    // A piece stands for parts that are alike within the shop tolerance: the weights differ by a few grams.
+    private const double PieceForPart = 5e-5;
+
+    [Theory]
+    [InlineData("erection: both-ends")]
+    [InlineData("erection: one-end")]
+    public void The_last_stage_is_the_finished_bridge_and_earlier_ones_are_steeper(string erection)
+    {
+        var model = Bridges.Build(Bridges.Garden + "\n" + erection + "\n");
+        var steps = AssemblyOrder.Of(model);
+        var slopes = StageSlopes.Of(model, steps);
+        Assert.Equal(steps[^1].Stage, slopes.Length);
+        Assert.Equal(model.Rope.Sag, slopes[^1].Sag, PieceForPart);
+        var (first, last) = model.Rope.EndSlopes();
+        var finished = Math.Tan(Math.Max(Math.Abs(first), Math.Abs(last)));
+        Assert.Equal(finished, slopes[^1].Steepest, PieceForPart);
+        Assert.Contains(slopes, s => s.Steepest > finished * 1.02);
+
+        // Before any frame hangs the ropes carry nothing but themselves, at the hoisting table's bare sag (its chords: half a millimetre).
+        var bare = model.Hoisting.First(h => h.Stage == Hoisting.Bare && Math.Abs(h.Temperature - model.Parameters.Site.ReferenceTemperature) < 1e-9);
+        Assert.Equal(bare.Sag, slopes[0].Sag, 5e-4);
+    }
+
+    [Fact]
+    public void A_long_bridge_is_solved_at_some_stages_and_always_at_the_last()
+    {
+        var model = Bridges.Build(Bridges.Garden.Replace("span: 30 ft", "span: 1500 ft", StringComparison.Ordinal) + "\nerection: one-end\n");
+        var steps = AssemblyOrder.Of(model);
+        var slopes = StageSlopes.Of(model, steps);
+        Assert.InRange(slopes.Length, 100, 121);
+        Assert.Equal(steps[^1].Stage, slopes[^1].Stage);
+    }
+}
