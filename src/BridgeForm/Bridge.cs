@@ -30,22 +30,21 @@ public static class Bridge
             return false;
         }
 
-        var layout = BridgeLayout.Of(parameters, rope.Nodes);
+        // Ropes, contacts and pieces hang on the layout alone, and are worked out side by side.
+        var shape = rope;
+        var layout = BridgeLayout.Of(parameters, shape.Nodes);
+        var lines = RopeRuns.Of(parameters, shape);
+        var masses = BridgeMasses.Of(layout);
+        var surveying = Task.Run(() => ContactSurveyor.Survey(layout, lines));
+        var working = Task.Run(() => RopeWork.Of(layout, shape, masses));
         if (!TryPieces(layout, out var pieces, out var groups, out fault))
         {
             return false;
         }
 
-        var found = pieces;
-
-        // What to buy hangs on the pieces alone: it is planned, and contacts are surveyed, while the ropes are worked out.
-        var planning = Task.Run(() => StockPlanner.Plan(found, parameters, parameters.PriceList));
-        var lines = RopeRuns.Of(parameters, rope);
-        var surveying = Task.Run(() => ContactSurveyor.Survey(layout, lines));
-        var masses = BridgeMasses.Of(layout);
-        var work = RopeWork.Of(layout, rope, masses);
+        var stock = StockPlanner.Plan(pieces, parameters, parameters.PriceList);
+        var work = working.GetAwaiter().GetResult();
         var context = new CheckContext(parameters, layout, rope, surveying.GetAwaiter().GetResult(), masses, work);
-        var stock = planning.GetAwaiter().GetResult();
         ImmutableArray<CheckResult> checks = [.. AllChecks.Of(context), StockLengthCheck.Of(stock, parameters.Units)];
         model = new BridgeModel
         {

@@ -46,8 +46,18 @@ public static class AllChecks
         Stocking.StockLengthCheck.Declared,
     ];
 
-    /// <summary>Runs them all.</summary>
-    public static ImmutableArray<CheckResult> Of(CheckContext context) =>
+    /// <summary>Runs them all; each reads the context and nothing else, so the three groups run side by side.</summary>
+    public static ImmutableArray<CheckResult> Of(CheckContext context)
+    {
+        ImmutableArray<CheckResult> codes = [], timber = [], fit = [];
+        Parallel.Invoke(
+            () => codes = Codes(context),
+            () => timber = Timber(context),
+            () => fit = Fit(context));
+        return [.. codes, .. timber, .. fit];
+    }
+
+    private static ImmutableArray<CheckResult> Codes(CheckContext context) =>
     [
         GuardHeight.Of(context),
         GuardOpenings.Of(context),
@@ -58,6 +68,10 @@ public static class AllChecks
         DeckGaps.Of(context),
         .. Landings.Of(context),
         .. TreatedWood.Of(context),
+    ];
+
+    private static ImmutableArray<CheckResult> Timber(CheckContext context) =>
+    [
         .. DeckBending.Of(context),
         .. DeckShear.Of(context),
         .. DeckDeflection.Of(context),
@@ -71,6 +85,11 @@ public static class AllChecks
         .. CapSpan.Of(context),
         .. RailSpan.Of(context),
         .. KeeperUplift.Of(context),
+    ];
+
+    /// <summary>Channels, contacts and ropes.</summary>
+    private static ImmutableArray<CheckResult> Fit(CheckContext context) =>
+    [
         .. ChannelMouths.Of(context),
         KeeperStrap.Of(context),
         .. ContactChecks.Of(context),
