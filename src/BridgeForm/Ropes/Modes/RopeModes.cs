@@ -76,7 +76,7 @@ public sealed record RopeModes
         for (var i = 0; i < masses.Length; i++)
         {
             var rope = shape.WeightPerLength * (shape.Segments[i].UnstressedLength + shape.Segments[i + 1].UnstressedLength) / 2;
-            masses[i] = (shape.Loads[i + 1] + rope) / SteelRope.StandardGravity;
+            masses[i] = (shape.Loads[i + 1] + rope) / Quantities.Units.StandardGravity;
         }
 
         return masses.All(m => m > 0) ? masses : null;
