@@ -70,8 +70,9 @@ internal static class StretchEnds
         BridgeParameters parameters, RopeShape design, ImmutableArray<RopeMark> marks, RopeCut cut, ImmutableArray<double> frameLoads, double share)
     {
         var site = parameters.Site;
+        var stays = Backstays.Of(site);
         _ = LoadCaseSolver.TryFind(
-            LoadCaseRequest.At(design, 0, site.A.Backstay, site.B.Backstay, share),
+            LoadCaseRequest.At(design, 0, stays, share),
             LoadCaseSolver.DefaultAccuracy,
             LoadCaseSolver.DefaultMaxIterations,
             out var shape,
@@ -83,7 +84,7 @@ internal static class StretchEnds
             Share = share,
             Marks = [.. marks.Select(m => new RopeMark(m.Frame, m.Unstressed / (1 + share), m.AtMarkingTension / (1 + share)))],
             Hoisting = Hoisting.Solve(
-                design, frameLoads, site.ReferenceTemperature, site.Temperatures, site.A.Backstay, site.B.Backstay, (1 / (1 + share)) - 1),
+                design, frameLoads, site.ReferenceTemperature, site.Temperatures, stays, (1 / (1 + share)) - 1),
             TakeUp = share * cut.BetweenEnds,
             Shape = shape,
             Failure = failure,

@@ -57,12 +57,13 @@ public sealed record RopeWork
         var cases = CasesOf(parameters, design, masses);
         var marks = RopeMarks.Of(design, names, parameters.Ropes.MarkingTension);
         var cut = RopeCut.Of(parameters, design);
-        var moved = SupportMove.TryFallOfMiddle(design, SupportMove.Standard, out var fall, out var failure);
+        var stays = Backstays.Of(site);
+        var moved = SupportMove.TryFallOfMiddle(design, stays, SupportMove.Standard, out var fall, out var failure);
         return new RopeWork
         {
             Cases = cases,
             Hoisting = Ropes.Hoisting.Solve(
-                design, frameLoads, site.ReferenceTemperature, site.Temperatures, site.A.Backstay, site.B.Backstay),
+                design, frameLoads, site.ReferenceTemperature, site.Temperatures, stays),
             Marks = marks,
             Cut = cut,
             Stretch = StretchEnds.Of(parameters, design, marks, cut, frameLoads),

@@ -34,7 +34,7 @@ public static class StageSlopes
                 weights.Add(step, loads);
             }
 
-            if (((count - stage.Key) % stride == 0) && Solve(model.Rope, loads) is { } shape)
+            if (((count - stage.Key) % stride == 0) && Solve(model, loads) is { } shape)
             {
                 slopes.Add(new StageSlope(stage.Key, Steepest(shape), shape.Sag));
             }
@@ -43,9 +43,9 @@ public static class StageSlopes
         return slopes.ToImmutable();
     }
 
-    private static RopeShape? Solve(RopeShape design, double[] loads)
+    private static RopeShape? Solve(BridgeModel model, double[] loads)
     {
-        var request = LoadCaseRequest.At(design, 0) with { Loads = [.. loads] };
+        var request = LoadCaseRequest.At(model.Rope, 0, Backstays.Of(model.Parameters.Site)) with { Loads = [.. loads] };
         return LoadCaseSolver.TryFind(request, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, out var shape, out _)
             ? shape
             : null;

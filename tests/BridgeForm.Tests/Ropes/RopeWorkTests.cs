@@ -144,7 +144,7 @@ public sealed class RopeWorkTests
             Assert.True(row.Lowest.Y <= Math.Min(0, model.Rope.Nodes[^1].Y) + 1e-12);
         }
 
-        var bare = LoadCaseSolver.Find(LoadCaseRequest.At(model.Rope, 0) with
+        var bare = LoadCaseSolver.Find(LoadCaseRequest.At(model.Rope, 0, Backstays.None) with
         {
             UnstressedLengths = [model.Rope.UnstressedLength()],
             Loads = [0, 0],
@@ -159,12 +159,12 @@ public sealed class RopeWorkTests
     public void Odd_input_fails_with_a_sentence()
     {
         var design = Garden.Rope;
-        var table = Hoisting.Solve(design, design.Loads, 15, [-300_000]);
+        var table = Hoisting.Solve(design, design.Loads, 15, [-300_000], Backstays.None);
         Assert.NotEmpty(table.Failures);
         Assert.Equal(2, table.Rows.Length);
-        Assert.False(SupportMove.TryFallOfMiddle(design, 1000, out _, out var failure));
+        Assert.False(SupportMove.TryFallOfMiddle(design, Backstays.None, 1000, out _, out var failure));
         Assert.NotNull(failure);
-        Assert.Throws<MathNet.Numerics.NonConvergenceException>(() => SupportMove.FallOfMiddle(design, 1000));
+        Assert.Throws<MathNet.Numerics.NonConvergenceException>(() => SupportMove.FallOfMiddle(design, Backstays.None, 1000));
     }
 
     /// <summary>By hand on a level line 2 m below: sag, and the rope's radius or the base below it.</summary>
