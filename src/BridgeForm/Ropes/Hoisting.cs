@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BridgeForm.Project;
 using MathNet.Numerics;
 
 namespace BridgeForm.Ropes;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BridgeForm.Project;
 
 namespace BridgeForm.Ropes;
 

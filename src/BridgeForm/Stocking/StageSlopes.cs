@@ -36,7 +36,7 @@ public static class StageSlopes
 
             if (((count - stage.Key) % stride == 0) && Solve(model, loads) is { } shape)
             {
-                slopes.Add(new StageSlope(stage.Key, Steepest(shape), shape.Sag));
+                slopes.Add(new StageSlope(stage.Key, RopeCurve.Steepest(shape.Nodes), shape.Sag));
             }
         }
 
@@ -49,18 +49,6 @@ public static class StageSlopes
         return LoadCaseSolver.TryFind(request, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, out var shape, out _)
             ? shape
             : null;
-    }
-
-    private static double Steepest(RopeShape shape)
-    {
-        var steepest = 0.0;
-        for (var i = 1; i < shape.Nodes.Length; i++)
-        {
-            var (from, to) = (shape.Nodes[i - 1], shape.Nodes[i]);
-            steepest = Math.Max(steepest, Math.Abs((to.Y - from.Y) / (to.X - from.X)));
-        }
-
-        return steepest;
     }
 
     /// <summary>Weights of parts on one rope, by the frame or bay that they belong to.</summary>

@@ -130,6 +130,29 @@ public sealed class RopeWorkTests
         Assert.True(Work.Keepers[0].Needed > Work.Keepers[Work.Keepers.Length / 2].Needed);
     }
 
+    [Fact]
+    public void Keepers_are_told_for_every_frame_in_every_case_and_the_worst_is_among_them()
+    {
+        ImmutableArray<string> names = [.. Garden.Frames.Select(f => f.Name)];
+        var all = Work.Cases.SelectMany(c => KeeperForce.In(c, names)).ToList();
+        Assert.Equal(Work.Cases.Length * (names.Length - 2), all.Count);
+        foreach (var worst in Work.Keepers)
+            Assert.Equal(all.Where(k => k.Frame == worst.Frame).Max(k => k.Needed), worst.Needed, 1e-9);
+        var lines = BridgeForm.Output.Tables.KeeperTable.Csv(Garden).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        Assert.Equal(all.Count + 1, lines.Length);
+        Assert.Equal(names.Length - 2, lines.Count(l => l.TrimEnd().EndsWith(",yes", StringComparison.Ordinal)));
+    }
+
+    /// <summary>By hand: a backstay at 60° is pulled by H / cos 60° = 2 H, more than the rope between the supports.</summary>
+    [Fact]
+    public void A_steep_backstay_governs_rope_and_fittings()
+    {
+        var model = Bridges.Build(With("span: 30 ft", "span: 30 ft, a: { backstay: { length: 20 ft, angle: 60 deg } }"));
+        var level = 2 * model.Cases.Max(c => c.Shape!.Horizontal);
+        RopeSamples.Close(level, model.Checks.Single(c => c.Id is "rope-strength").Demand, 1e-9);
+        RopeSamples.Close(level, model.Checks.Single(c => c.Id is "shackle-size").Demand, 1e-9);
+    }
+
     /// <summary>A level mark and a rope's parabola: halfway up a line of sight on unequal supports touches at mid-span.</summary>
     [Theory]
     [InlineData(Bridges.Garden)]
