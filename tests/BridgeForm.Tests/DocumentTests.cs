@@ -1,13 +1,14 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using BridgeForm.Tests.Cli;
+using BridgeForm.Tests.Samples;
 
 namespace BridgeForm.Tests;
 
 /// <summary>docs/outputs.md against the files of a real run: what is written is described, and what is described is written.</summary>
 public sealed partial class DocumentTests : IClassFixture<DocumentTests.Made>
 {
-    private static readonly string s_page = File.ReadAllText(Path.Combine(Root(), "docs", "outputs.md")).ReplaceLineEndings("\n");
+    private static readonly string s_page = File.ReadAllText(Path.Combine(Sample.Root, "docs", "outputs.md")).ReplaceLineEndings("\n");
 
     private readonly Made _made;
 
@@ -52,7 +53,7 @@ public sealed partial class DocumentTests : IClassFixture<DocumentTests.Made>
         Assert.Equal(8, tables.Count);
         Assert.All(tables, table =>
         {
-            var columns = Fields(_made.Text(table).Split('\n')[0].TrimEnd('\r')).Select(f => Share().Replace(f, "S %"));
+            var columns = Fields(_made.Text(table).Split('\n')[0].TrimEnd('\r')).Select(f => Share().Replace(f, "S %")).Distinct(StringComparer.Ordinal);
             var described = TableRows(Section(table), "column").SelectMany(r => Spans(r.First));
             Assert.Equal(columns, described);
         });
@@ -139,17 +140,6 @@ public sealed partial class DocumentTests : IClassFixture<DocumentTests.Made>
 
     private static List<string> Fields(string line) =>
         [.. Field().Matches(line).Select(m => m.Groups["quoted"].Success ? m.Groups["quoted"].Value : m.Groups["plain"].Value)];
-
-    private static string Root()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder!.FullName, "BridgeForm.sln")))
-        {
-            folder = folder.Parent;
-        }
-
-        return folder.FullName;
-    }
 
     [GeneratedRegex("^##+ (?<title>.+)$", RegexOptions.Multiline | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Head();
