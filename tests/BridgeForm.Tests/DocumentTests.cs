@@ -1,11 +1,15 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using System.Xml.Linq;
 using BridgeForm.Tests.Cli;
 using BridgeForm.Tests.Samples;
 
 namespace BridgeForm.Tests;
 
-/// <summary>docs/outputs.md against the files of a real run: what is written is described, and what is described is written.</summary>
+/// <summary>
+/// docs/outputs.md against the files of a real run: what is written is described, and what is described is written; and the
+/// notices against what the program is built from.
+/// </summary>
 public sealed partial class DocumentTests : IClassFixture<DocumentTests.Made>
 {
     private static readonly string s_page = File.ReadAllText(Path.Combine(Sample.Root, "docs", "outputs.md")).ReplaceLineEndings("\n");
@@ -82,7 +86,24 @@ public sealed partial class DocumentTests : IClassFixture<DocumentTests.Made>
         var missing = keys.Where(k => !IsDescribed(k.Path, k.Key, rows));
         Assert.Empty(missing.Select(k => $"{k.Path}.{k.Key}"));
         var paths = keys.SelectMany(k => new[] { Join(k.Path, k.Key), Join(k.Path, k.Key) + "[]" }).ToHashSet(StringComparer.Ordinal);
-        Assert.Empty(rows.Keys.Where(path => !paths.Contains(path)));
+        Assert.All(rows.Keys, path => Assert.Contains(path, paths));
+    }
+
+    [Fact]
+    public void Every_package_that_is_passed_on_is_in_the_notices()
+    {
+        var notices = File.ReadAllText(Path.Combine(Sample.Root, "THIRD-PARTY-NOTICES.md"));
+        var versions = XDocument.Load(Path.Combine(Sample.Root, "Directory.Packages.props")).Descendants("PackageVersion")
+            .ToDictionary(p => p.Attribute("Include")!.Value, p => p.Attribute("Version")!.Value.Trim('[', ']'), StringComparer.Ordinal);
+        var used = Directory.EnumerateFiles(Path.Combine(Sample.Root, "src"), "*.csproj", SearchOption.AllDirectories)
+            .SelectMany(f => XDocument.Load(f).Descendants("PackageReference")).Select(p => p.Attribute("Include")!.Value).ToList();
+        Assert.NotEmpty(used);
+        Assert.All(used, package => Assert.Contains($"| {package} {versions[package]} |", notices, StringComparison.Ordinal));
+        using var page = JsonDocument.Parse(File.ReadAllText(Path.Combine(Sample.Root, "src", "BridgeForm.Preview", "package.json")));
+        Assert.All(
+            page.RootElement.GetProperty("dependencies").EnumerateObject(),
+            d => Assert.Contains($"| {d.Name}.js {d.Value} |", notices, StringComparison.Ordinal));
+        Assert.Contains(File.ReadAllText(Path.Combine(Sample.Root, "src/BridgeForm.Output/Fonts/LICENSE")).Trim(), notices, StringComparison.Ordinal);
     }
 
     private static bool IsDescribed(string path, string key, Dictionary<string, HashSet<string>> rows) =>
