@@ -13,29 +13,22 @@ internal static class CheckCommand
     {
         var file = new Argument<string>("FILE") { Description = "project file" };
         var json = new Option<string?>("--json") { Description = "write the report here as well", HelpName = "PATH" };
+        file.Validators.Add(PathText.Check);
+        json.Validators.Add(PathText.Check);
         var command = new Command("check", "Print the shape, the load cases and the checks; write nothing") { file, json };
         command.SetAction(parsed =>
         {
-            var model = ModelSource.Build(ProjectSource.Read(parsed.GetValue(file)!));
+            using var progress = new Progress(terminal.Error, terminal.IsErrorShown && !parsed.GetValue(quiet), TimeProvider.System);
+            var model = ModelSource.Build(ProjectSource.Read(parsed.GetValue(file)!), progress);
             if (parsed.GetValue(json) is { } path)
             {
-                WriteReport(path, model);
+                WholeFile.Write(path, stream => ReportWriter.Write(model, [], stream));
             }
 
+            progress.Dispose();
             CheckText.Write(terminal.Out, model, parsed.GetValue(quiet));
             return model.Checks.Any(c => c.Status == CheckStatus.Fail) ? ExitCode.CheckFails : ExitCode.Done;
         });
         return command;
-    }
-
-    private static void WriteReport(string path, BridgeModel model)
-    {
-        var beside = path + ".writing";
-        using (var stream = File.Create(beside))
-        {
-            ReportWriter.Write(model, [], stream);
-        }
-
-        File.Move(beside, path, overwrite: true);
     }
 }

@@ -27,6 +27,8 @@ internal static class MakeCommand
             Description = "make just these, separated by commas: " + string.Join(", ", OutputKinds.Names),
             HelpName = "KIND,…",
         };
+        file.Validators.Add(PathText.Check);
+        folder.Validators.Add(PathText.Check);
         var command = new Command("make", "Build the model and write its files") { file, folder, only };
         command.SetAction(parsed => Make(
             terminal, parsed.GetValue(quiet), parsed.GetValue(file), parsed.GetValue(folder), parsed.GetValue(only)));
@@ -36,14 +38,13 @@ internal static class MakeCommand
     private static int Make(Terminal terminal, bool quiet, string? file, string? folder, string? only)
     {
         var kinds = OutputKinds.Parse(only);
-        using var progress = new Progress(terminal.Error, terminal.IsErrorShown && !quiet);
+        using var progress = new Progress(terminal.Error, terminal.IsErrorShown && !quiet, TimeProvider.System);
         var parameters = file is null ? ProjectSource.Demo() : ProjectSource.Read(file);
-        var model = ModelSource.Build(parameters);
+        var model = ModelSource.Build(parameters, progress);
         var target = folder ?? (file is null ? DemoFolder : Path.ChangeExtension(file, null) + "-out");
         int count;
         using (var output = new OutputFolder(target))
         {
-            progress.Show("files", 0, kinds.Count);
             OutputFiles.Write(model, kinds, output, progress);
             output.Commit();
             count = output.Names.Count;

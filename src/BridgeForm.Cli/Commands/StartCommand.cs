@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.Text;
+using BridgeForm.Cli.Files;
 using BridgeForm.Project;
 
 namespace BridgeForm.Cli.Commands;
@@ -16,6 +18,7 @@ internal static class StartCommand
             Description = "project file to write",
             DefaultValueFactory = _ => DefaultName,
         };
+        file.Validators.Add(PathText.Check);
         var force = new Option<bool>("--force") { Description = "overwrite the file when it is there" };
         var command = new Command("start", "Write a commented project file to begin from") { file, force };
         command.SetAction(parsed =>
@@ -44,8 +47,6 @@ internal static class StartCommand
             throw new Stop(ExitCode.FileTrouble, $"{path}: error: the file is there already; --force overwrites it");
         }
 
-        var beside = path + ".writing";
-        File.WriteAllText(beside, StarterFile.Text());
-        File.Move(beside, path, overwrite: true);
+        WholeFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(StarterFile.Text())));
     }
 }

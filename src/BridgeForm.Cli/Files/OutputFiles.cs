@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Runtime.ExceptionServices;
 using System.Text;
+using BridgeForm.Checks;
 using BridgeForm.Output;
 using BridgeForm.Output.DrawingSet;
 using BridgeForm.Output.Dxf;
@@ -21,8 +22,6 @@ internal static class OutputFiles
 {
     private const string ReportKind = "report";
 
-    private static readonly Lock PdfGate = new();
-
     /// <summary>Every kind with what makes its files, in the order they are written; the report comes last, since it lists the others.</summary>
     public static ImmutableArray<OutputMaker> Makers { get; } =
     [
@@ -30,13 +29,13 @@ internal static class OutputFiles
             output.Write("model.glb", stream => GltfWriter.Write(model, solid => solid.Triangulate(), stream))),
         new("preview", (model, _, output) =>
             output.Write("preview.html", stream => PreviewWriter.Write(model, solid => solid.Triangulate(), stream))),
-        new("profiles", WriteProfiles),
-        new("router", (model, _, output) => WriteRouter(model, output)),
-        new("boards", (model, _, output) => WriteBoards(model, output)),
-        new("templates", Alone(ShopFiles.WriteTemplates)),
-        new("sheets", Alone(ShopFiles.WriteSheets)),
-        new("drawings", Alone((model, _, output) =>
-            output.Write("drawings.pdf", stream => PdfWriter.Write(DrawingSheets.Of(model), stream)))),
+        new("profiles", WriteProfiles) { Folder = "profiles" },
+        new("router", (model, _, output) => WriteRouter(model, output)) { Folder = "router" },
+        new("boards", (model, _, output) => WriteBoards(model, output)) { Folder = "boards" },
+        new("templates", ShopFiles.WriteTemplates) { Folder = "templates" },
+        new("sheets", ShopFiles.WriteSheets),
+        new("drawings", (model, _, output) =>
+            output.Write("drawings.pdf", stream => PdfWriter.Write(DrawingSheets.Of(model), stream))),
         new("tables", WriteTables),
         new(ReportKind, (model, _, output) =>
         {
@@ -53,51 +52,56 @@ internal static class OutputFiles
     {
         ModelAudit.Demand(model);
         var units = PeopleUnits.Of(model.Parameters.Units);
-        var asked = Makers.Where(m => kinds.Contains(m.Kind)).ToArray();
-        var done = 0;
+        OutputMaker[] asked = [.. Makers.Where(m => kinds.Contains(m.Kind))];
+        foreach (var maker in asked)
+        {
+            output.Fill(maker.Folder);
+        }
+
+        var steps = progress.Of(asked.Length);
+        InParallel([.. asked.Where(m => m.Kind is not ReportKind)], Make);
+        InParallel([.. asked.Where(m => m.Kind is ReportKind)], Make);
+
         void Make(OutputMaker maker)
         {
             maker.Make(model, units, output);
-            progress.Show(maker.Kind, Interlocked.Increment(ref done), asked.Length);
-        }
-
-        InParallel(asked.Where(m => m.Kind is not ReportKind), Make);
-        foreach (var report in asked.Where(m => m.Kind is ReportKind))
-        {
-            Make(report);
+            steps.Done(maker.Kind);
         }
     }
 
-    /// <summary>Runs side by side what may be; the first trouble is thrown as it came.</summary>
-    private static void InParallel(IEnumerable<OutputMaker> makers, Action<OutputMaker> make)
+    /// <summary>
+    /// Runs makers side by side. Of several troubles a defect is thrown before trouble with files, then the first in the order
+    /// of the makers, so that the same run fails in the same way every time.
+    /// </summary>
+    private static void InParallel(OutputMaker[] makers, Action<OutputMaker> make)
     {
-        try
+        var troubles = new Exception?[makers.Length];
+        Parallel.For(0, makers.Length, i =>
         {
-            Parallel.ForEach(makers, make);
-        }
-        catch (AggregateException several)
+            try
+            {
+                make(makers[i]);
+            }
+            catch (Exception trouble)
+            {
+                troubles[i] = trouble;
+            }
+        });
+        var first = troubles.OfType<Exception>().OrderBy(t => t is IOException or UnauthorizedAccessException).FirstOrDefault();
+        if (first is not null)
         {
-            ExceptionDispatchInfo.Capture(several.InnerExceptions[0]).Throw();
+            ExceptionDispatchInfo.Capture(first).Throw();
         }
     }
-
-    // The PDF library keeps its fonts in one place for the whole process: one document at a time.
-    private static Action<BridgeModel, PeopleUnits, OutputFolder> Alone(Action<BridgeModel, PeopleUnits, OutputFolder> make) =>
-        (model, units, output) =>
-        {
-            lock (PdfGate)
-            {
-                make(model, units, output);
-            }
-        };
 
     private static void WriteProfiles(BridgeModel model, PeopleUnits units, OutputFolder output)
     {
+        string[] failing = [.. model.Checks.Where(c => c.Status == CheckStatus.Fail).Select(c => c.Id)];
         foreach (var piece in model.Pieces)
         {
             output.Write(
                 $"profiles/{piece.Mark}.dxf",
-                stream => DxfWriter.Write(ProfileSheet.Of(piece, units), model.Parameters.Units, stream));
+                stream => DxfWriter.Write(ProfileSheet.Of(piece, units, failing), model.Parameters.Units, stream));
         }
     }
 

@@ -10,7 +10,8 @@ internal sealed class OutputFolder : IDisposable
     private readonly string _staging;
     private readonly bool _isNew;
     private readonly List<string> _names = [];
-    private bool _isDone;
+    private readonly HashSet<string> _filled = new(StringComparer.Ordinal);
+    private bool _isStuck;
 
     /// <summary>Prepares to write into a folder, which is made when it is not there.</summary>
     public OutputFolder(string folder)
@@ -33,6 +34,15 @@ internal sealed class OutputFolder : IDisposable
         }
     }
 
+    /// <summary>A folder in which this run replaces every file of a piece or board; null for none.</summary>
+    public void Fill(string? folder)
+    {
+        if (folder is not null)
+        {
+            _filled.Add(folder);
+        }
+    }
+
     /// <summary>Writes one file; <paramref name="name"/> is relative, with forward slashes. May be called from several threads.</summary>
     public void Write(string name, Action<Stream> write)
     {
@@ -50,7 +60,7 @@ internal sealed class OutputFolder : IDisposable
     }
 
     /// <summary>
-    /// Moves everything into place. Files of an earlier run named like a piece's or a board's, in a folder that this run fills, go away.
+    /// Moves everything into place. Files of an earlier run named like a piece's or a board's, in a folder that this run fills, go away. When something cannot be put back, the message says where it lies.
     /// </summary>
     public void Commit()
     {
@@ -62,7 +72,7 @@ internal sealed class OutputFolder : IDisposable
                 Move(stale, Path.Combine(_staging, "old", Path.GetRelativePath(_folder, stale)), undo);
             }
 
-            foreach (var name in _names)
+            foreach (var name in Names)
             {
                 var final = Path.Combine(_folder, name);
                 if (Directory.Exists(final))
@@ -77,31 +87,57 @@ internal sealed class OutputFolder : IDisposable
 
                 Move(Path.Combine(_staging, "new", name), final, undo);
             }
-
-            _isDone = true;
         }
-        catch
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
-            while (undo.TryPop(out var step))
+            _isStuck = !PutBack(undo);
+            if (_isStuck)
             {
-                File.Move(step.To, step.From, overwrite: true);
+                throw new IOException($"{trouble.Message} Not all earlier files could be put back; they lie in {Path.Combine(_staging, "old")}", trouble);
             }
 
             throw;
         }
     }
 
-    /// <summary>Removes the hidden folder, and the folder itself when this run made it and failed.</summary>
+    /// <summary>Removes the hidden folder, unless it holds what could not be put back, and the folder itself when nothing is in it.</summary>
     public void Dispose()
     {
         try
         {
-            Directory.Delete(_isNew && !_isDone ? _folder : _staging, recursive: true);
+            if (!_isStuck)
+            {
+                Directory.Delete(_staging, recursive: true);
+            }
+
+            if (_isNew && !Directory.EnumerateFileSystemEntries(_folder).Any())
+            {
+                Directory.Delete(_folder);
+            }
         }
-        catch (IOException)
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
             // A hidden folder that cannot be removed harms nobody; the trouble that led here is the one to tell.
         }
+    }
+
+    /// <summary>Undoes moves, last first; goes on after one that fails. False when any failed.</summary>
+    private static bool PutBack(Stack<(string From, string To)> undo)
+    {
+        var isWhole = true;
+        while (undo.TryPop(out var step))
+        {
+            try
+            {
+                File.Move(step.To, step.From, overwrite: true);
+            }
+            catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+            {
+                isWhole = false;
+            }
+        }
+
+        return isWhole;
     }
 
     private static void Move(string from, string to, Stack<(string From, string To)> undo)
@@ -114,8 +150,7 @@ internal sealed class OutputFolder : IDisposable
     private IEnumerable<string> Stale()
     {
         var written = _names.ToHashSet(StringComparer.Ordinal);
-        var folders = _names.Select(n => Path.GetDirectoryName(n)!).Where(f => f.Length > 0).Distinct(StringComparer.Ordinal);
-        return folders
+        return _filled
             .Select(folder => Path.Combine(_folder, folder))
             .Where(Directory.Exists)
             .SelectMany(Directory.EnumerateFiles)

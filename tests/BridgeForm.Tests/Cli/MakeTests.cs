@@ -53,6 +53,52 @@ public sealed class MakeTests : IDisposable
     }
 
     [Fact]
+    public void A_drawing_of_an_earlier_run_goes_even_when_this_run_has_none()
+    {
+        var file = _run.Write("bridge.yaml", Bridges.Inclined);
+        Directory.CreateDirectory(_run.Path("bridge-out/router"));
+        _run.Write("bridge-out/router/Z99.dxf", "of an earlier run");
+        _run.Write("bridge-out/router/mine.dxf", "mine");
+        Assert.Equal(0, CommandRun.Run("make", file, "--only", "router", "--quiet").Code);
+        Assert.False(File.Exists(_run.Path("bridge-out/router/Z99.dxf")));
+        Assert.True(File.Exists(_run.Path("bridge-out/router/mine.dxf")));
+    }
+
+    [Fact]
+    public void A_folder_that_fills_nothing_is_swept_too()
+    {
+        using (var output = new BridgeForm.Cli.Files.OutputFolder(_run.Path("out")))
+        {
+            Directory.CreateDirectory(_run.Path("out/boards"));
+            _run.Write("out/boards/board-07.dxf", "of an earlier run");
+            output.Fill("boards");
+            output.Write("report.json", stream => stream.WriteByte(0));
+            output.Commit();
+        }
+
+        Assert.Equal(["out/report.json"], _run.Snapshot().Keys);
+    }
+
+    [Fact]
+    public void A_writer_that_fails_midway_leaves_nothing_new()
+    {
+        _run.Write("kept", "kept");
+        Assert.Throws<IOException>(() =>
+        {
+            using var output = new BridgeForm.Cli.Files.OutputFolder(_run.Path("out"));
+            output.Write("whole.txt", stream => stream.WriteByte(1));
+            output.Write("half.txt", stream =>
+            {
+                stream.WriteByte(1);
+                throw new IOException("disk full");
+            });
+            output.Commit();
+        });
+        Assert.Equal(["kept"], _run.Snapshot().Keys);
+        Assert.False(Directory.Exists(_run.Path("out")));
+    }
+
+    [Fact]
     public void A_failed_run_leaves_the_earlier_output_as_it_was()
     {
         var file = _run.Write("bridge.yaml", Bridges.Garden);
@@ -88,6 +134,11 @@ public sealed class MakeTests : IDisposable
     [InlineData("build")]
     [InlineData("make", "a.yaml", "b.yaml")]
     [InlineData("check")]
+    [InlineData("check", "")]
+    [InlineData("start", " ")]
+    [InlineData("make", "")]
+    [InlineData("make", "a.yaml", "-o", "")]
+    [InlineData("check", "a.yaml", "--json", "")]
     public void A_wrong_command_line_is_2(params string[] arguments)
     {
         var (code, _, error) = CommandRun.Run(arguments);

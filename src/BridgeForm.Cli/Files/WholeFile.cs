@@ -1,0 +1,25 @@
+namespace BridgeForm.Cli.Files;
+
+/// <summary>One file that is replaced whole or not at all.</summary>
+internal static class WholeFile
+{
+    /// <summary>Writes beside the file's place under a name that is nobody's and moves it there; nothing is left behind on failure.</summary>
+    public static void Write(string path, Action<Stream> write)
+    {
+        var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
+        var beside = Path.Combine(folder, "." + Path.GetFileName(path) + "." + Path.GetRandomFileName());
+        try
+        {
+            using (var stream = new FileStream(beside, FileMode.CreateNew, FileAccess.Write))
+            {
+                write(stream);
+            }
+
+            File.Move(beside, path, overwrite: true);
+        }
+        finally
+        {
+            File.Delete(beside);
+        }
+    }
+}
