@@ -56,7 +56,10 @@ internal static class Dimensions
         foreach (var p in (ReadOnlySpan<SheetPoint>)[from, to])
         {
             var away = Math.Sign(y - p.Y);
-            canvas.Line(PageLayers.Dim, p.X, p.Y + (away * Gap), p.X, y + (away * Over));
+            if (Math.Abs(y - p.Y) > Gap)
+            {
+                canvas.Line(PageLayers.Dim, p.X, p.Y + (away * Gap), p.X, y + (away * Over));
+            }
         }
 
         canvas.Between(new SheetPoint(from.X, y), new SheetPoint(to.X, y), 0, text);

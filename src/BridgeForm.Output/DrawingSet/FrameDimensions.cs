@@ -100,12 +100,15 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     private void Widths(Canvas canvas, ViewMap map)
     {
         var inner = DeckWidth.BetweenPosts(_p) / 2;
-        canvas.Level(map.Of(-inner, Deck), map.Of(inner, Deck), map.Of(0, Deck).Y + 0.003, "between posts at the deck's surface " + _text.Size(2 * inner));
+        const double row = 0.0045;
+        var y = map.Of(0, Deck).Y + 0.003;
+        canvas.Level(map.Of(-inner, Deck), map.Of(inner, Deck), y, "between posts at the deck's surface " + _text.Size(2 * inner));
         if (drawing.Stubs.TryGetValue("rail-right-1", out var rail))
         {
-            // From corner to corner: no witness line crosses a rail.
-            var corner = rail.MinY + (_p.Guard.Rail.Thickness * Math.Sin(Post.Lean));
-            canvas.Between(map.Of(-rail.MinX, corner), map.Of(rail.MinX, corner), 0, "clear between the lowest rails " + _text.Size(2 * rail.MinX));
+            // From corner to corner, or from the corners up: no witness line crosses a rail.
+            var low = rail.MinY + (_p.Guard.Rail.Thickness * Math.Sin(Post.Lean));
+            var corner = map.Of(rail.MinX, low);
+            canvas.Level(map.Of(-rail.MinX, low), corner, Math.Max(corner.Y, y + row), "clear between the lowest rails " + _text.Size(2 * rail.MinX));
         }
 
         var (left, right, top) = (drawing.Box.MinX, drawing.Box.MaxX, drawing.Box.MaxY);

@@ -1,6 +1,5 @@
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Templates;
-using BridgeForm.Pieces;
 using BridgeForm.Solids;
 using CsCheck;
 

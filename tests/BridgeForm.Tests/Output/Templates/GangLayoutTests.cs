@@ -1,6 +1,5 @@
 using System.Globalization;
 using BridgeForm.Frames;
-using BridgeForm.Output;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Templates;
 using BridgeForm.Pieces;
