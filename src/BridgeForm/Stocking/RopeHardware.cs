@@ -13,23 +13,27 @@ internal static class RopeHardware
     private const string AllEnds = "two ropes, two ends";
     private const string Model = "counted from the model";
 
-    /// <summary>Rope, its ends, turnbuckles and shackles.</summary>
+    /// <summary>Rope, its ends, turnbuckles and shackles; nothing where the model has no ropes.</summary>
     public static IEnumerable<HardwareItem> Of(BridgeModel model)
     {
+        if (model.Ropework.Cut is not { } cut)
+        {
+            return [];
+        }
+
         var words = new QuantityText(model.Parameters.Units);
         return
         [
-            Rope(model, words),
+            Rope(model.Parameters.Ropes.Rope.Name, cut, words),
             .. Ends(model.Parameters.Ropes, words, model.Parameters.Units),
-            Turnbuckles(model.Ropework, words),
+            Turnbuckles(model.Ropework, cut, words),
             Fitting("Shackles", FittingSet.Shackles, model.Ropework, words, "one at each end of each rope; pin secured"),
         ];
     }
 
-    private static HardwareItem Rope(BridgeModel model, QuantityText words)
+    private static HardwareItem Rope(string rope, RopeCut cut, QuantityText words)
     {
-        var name = $"Rope {model.Parameters.Ropes.Rope.Name}";
-        var cut = model.Ropework.Cut!;
+        var name = $"Rope {rope}";
         return cut.Length is { } length
             ? new HardwareItem(
                 name, Ropes, $"{words.Length(length)} each to cut, unstressed",
@@ -74,9 +78,9 @@ internal static class RopeHardware
         return new HardwareItem("Rope clips", RopeEnds * row.Count, AllEnds, note, row.Source);
     }
 
-    private static HardwareItem Turnbuckles(RopeWork work, QuantityText words)
+    private static HardwareItem Turnbuckles(RopeWork work, RopeCut cut, QuantityText words)
     {
-        var reach = work.Cut?.TakeUp is { } needed && FittingSet.TakeUpOfEach(needed) is { } each
+        var reach = cut.TakeUp is { } needed && FittingSet.TakeUpOfEach(needed) is { } each
             ? $"take-up {words.Size(each)}, hung nearly open"
             : "take-up: see the check rope-take-up";
         return Fitting("Turnbuckles", FittingSet.Turnbuckles, work, words, $"one at each end of each rope; {reach}");
