@@ -342,3 +342,20 @@ export async function withoutWebgl({ preview, report }) {
     await browser.close();
   }
 }
+
+/** As readers of mail attachments show it, which run no script: key figures, a picture, and no button that does nothing. */
+export async function withoutScript({ browser, preview, report }) {
+  const context = await browser.newContext({ javaScriptEnabled: false, viewport: { width: 360, height: 740 }, colorScheme: 'dark' });
+  const page = await context.newPage();
+  await page.goto(`file://${preview}`);
+  const text = await page.locator('body').innerText();
+  for (const wanted of [feet(report.nodes.at(-1).x), inches(checkOf(report, 'guard-height')), 'Where scripts are allowed', report.caution]) {
+    assert.ok(text.includes(wanted), `no "${wanted}"`);
+  }
+
+  const { x, width, height } = await page.locator('#unscripted svg').boundingBox();
+  assert.ok(x >= 0 && x + width <= 360 && height > 150, `picture ${width} by ${height} at ${x}`);
+  assert.ok(await page.locator('#unscripted svg path').count() > 1000, 'nothing is drawn');
+  assert.equal(await page.locator('button:visible, select:visible, input:visible').count(), 0);
+  await context.close();
+}

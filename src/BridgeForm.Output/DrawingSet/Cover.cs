@@ -13,9 +13,6 @@ internal static class Cover
     /// <summary>Letter of general sheets.</summary>
     public const string Series = "G";
 
-    /// <summary>Of more bays than these the picture would be a black band: only the first are drawn.</summary>
-    private const int MostBays = 24;
-
     private const double ColumnWidth = 0.112;
 
     /// <summary>The cover.</summary>
@@ -48,7 +45,8 @@ internal static class Cover
             y = canvas.Column(left + 0.005, y, PageText.Wrapped(note, ColumnWidth - 0.005, PageText.Small), PageText.Small);
         }
 
-        Picture(context, canvas, new SheetBox(body.MinX, body.MinY, left - 0.008, body.MaxY));
+        var (view, scale) = IsometricView.Draw(context, canvas, new SheetBox(body.MinX, body.MinY + Captions.Height, left - 0.008, body.MaxY));
+        canvas.Caption(body.MinX, body.MinY + Captions.Height, view, "to scale along the three axes only: along, up and across", scale, context.Text);
         return new DrawnPage(Series, "Cover", "isometric, from above the right-hand side near A", canvas.Entities);
     }
 
@@ -66,53 +64,6 @@ internal static class Cover
             yield return (last > i ? $"{drawings[i].Number} to {drawings[last].Number}" : drawings[i].Number, drawings[i].Title);
             i = last + 1;
         }
-    }
-
-    private static void Picture(DrawingContext context, Canvas canvas, SheetBox room)
-    {
-        var view = View.Isometric;
-        var (width, height) = (room.MaxX - room.MinX, room.MaxY - room.MinY - Captions.Height);
-        var bays = Math.Min(MostBays, context.Layout.Bays);
-        Shape[] shapes = [.. context.Shapes.Of(Groups(context, bays)), .. context.Shapes.Ropes(bays)];
-        var box = SheetBox.Empty;
-        foreach (var corner in shapes.SelectMany(s => s.Cells).SelectMany(c => c.Corners))
-        {
-            var p = view.Of(corner);
-            box = box.With(p.X, p.Y);
-        }
-
-
-        // Isometric drawings are enlarged so that lengths along the three axes are to scale (ISO 5456-3, from memory).
-        var large = 1 / View.IsometricShare;
-        var scale = DrawingScale.Fitting(context.Text.Units, large * (box.MaxX - box.MinX), large * (box.MaxY - box.MinY), width, height);
-        var ratio = scale.Ratio / large;
-
-        // An edge shorter than a line is wide is a blot on paper; long bridges are drawn without them.
-        const double blot = 0.0004;
-        var lines = HiddenLines.Of(shapes, view, blot * ratio);
-        var (w, h) = ((box.MaxX - box.MinX) / ratio, (box.MaxY - box.MinY) / ratio);
-        var map = ViewMap.Placing(box, room.MinX + ((width - w) / 2), room.MinY + Captions.Height + ((height - h) / 2), ratio);
-        canvas.Draw(lines, map, PageLayers.Dim, PageLayers.Note);
-        var whole = bays == context.Layout.Bays;
-        End(canvas, map.Of(view.Of(context.Layout.Poses[0].Node)), "A", -1);
-        if (whole)
-        {
-            End(canvas, map.Of(view.Of(context.Layout.Poses[^1].Node)), "B", 1);
-        }
-
-        var title = whole ? "Isometric view" : FormattableString.Invariant($"Isometric view of the first {bays} of {context.Layout.Bays} bays");
-        canvas.Caption(room.MinX, room.MinY + Captions.Height, title, "to scale along the three axes only: along, up and across", scale, context.Text);
-    }
-
-    /// <summary>Frames and bays of the first so many bays.</summary>
-    private static IEnumerable<int> Groups(DrawingContext context, int bays) =>
-        Enumerable.Range(0, bays + 1).Concat(Enumerable.Range(1, bays).Select(context.Shapes.BayGroup));
-
-    private static void End(Canvas canvas, SheetPoint support, string name, int side)
-    {
-        var at = new SheetPoint(support.X + (side * 0.012), support.Y - 0.012);
-        canvas.Marker(at, name);
-        canvas.Line(PageLayers.Dim, support, new SheetPoint(at.X - (side * 0.002), at.Y + 0.002));
     }
 
     private static IEnumerable<(string Label, string Value)> KeyFigures(DrawingContext context)

@@ -1,7 +1,10 @@
 using System.Collections.Frozen;
 using System.Net;
 using System.Text;
+using BridgeForm.Checks;
+using BridgeForm.Output.DrawingSet;
 using BridgeForm.Output.Gltf;
+using BridgeForm.Output.Svg;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Preview;
@@ -23,6 +26,8 @@ public static class PreviewWriter
             ["title"] = () => Html(model.Parameters.Name),
             ["lead"] = () => Html(PreviewFacts.Lead(model)),
             ["facts"] = () => Utf8(FactList(model)),
+            ["fails"] = () => Utf8(Fails(model)),
+            ["still"] = () => Still(model),
             ["caution"] = () => Html(Caution.Text),
             ["licence"] = () => PageFiles.Bytes("three-LICENSE.txt"),
             ["style"] = () => PageFiles.Bytes("preview.css"),
@@ -51,6 +56,23 @@ public static class PreviewWriter
         }
 
         return html.ToString();
+    }
+
+    /// <summary>What fails stands in the page before its script has run too; hidden when nothing does.</summary>
+    private static string Fails(BridgeModel model)
+    {
+        var titles = model.Checks.Where(c => c.Status == CheckStatus.Fail).Select(c => c.Title.ToLowerInvariant()).ToList();
+        return titles.Count == 0
+            ? """<p id="fails" hidden></p>"""
+            : $"""<p id="fails">{WebUtility.HtmlEncode($"Does not hold: {string.Join("; ", titles)}. See the checks.")}</p>""";
+    }
+
+    /// <summary>The picture for readers that run no script, as those for mail attachments do.</summary>
+    private static byte[] Still(BridgeModel model)
+    {
+        using var svg = new MemoryStream();
+        SvgWriter.WriteInside(BridgePicture.Of(model), svg);
+        return svg.ToArray();
     }
 
     private static byte[] Base64(BridgeModel model, Func<Solid, TriangleMesh> triangulate)

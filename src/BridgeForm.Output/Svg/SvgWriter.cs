@@ -10,13 +10,19 @@ public static class SvgWriter
 {
     private const string Namespace = "http://www.w3.org/2000/svg";
 
-    /// <summary>Writes the page; the stream stays open. Same page, same bytes.</summary>
-    public static void Write(SheetPage page, Stream stream)
+    /// <summary>Writes the page as a file; the stream stays open. Same page, same bytes.</summary>
+    public static void Write(SheetPage page, Stream stream) => Write(page, stream, inside: false);
+
+    /// <summary>Writes the page as an element of a web page: no XML declaration, no space between elements.</summary>
+    public static void WriteInside(SheetPage page, Stream stream) => Write(page, stream, inside: true);
+
+    private static void Write(SheetPage page, Stream stream, bool inside)
     {
         var settings = new XmlWriterSettings
         {
             Encoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
-            Indent = true,
+            Indent = !inside,
+            OmitXmlDeclaration = inside,
             NewLineChars = "\n",
             CloseOutput = false,
         };

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using BridgeForm.Checks;
 using BridgeForm.Output.Preview;
 
 namespace BridgeForm.Tests.Output.Preview;
@@ -30,6 +31,15 @@ public sealed partial class PreviewWriterTests
         Assert.Contains(Caution.Text, page, StringComparison.Ordinal);
         Assert.Contains("The MIT License", page, StringComparison.Ordinal);
         Assert.Contains("three.js authors", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_fails_stands_in_the_page_without_a_script()
+    {
+        var check = Garden.Value.Checks[0];
+        string With(CheckStatus status) => Markup(Page(Garden.Value with { Checks = [check with { Status = status, Title = "Boards & rails" }] }));
+        Assert.Contains("""<p id="fails">Does not hold: boards &amp; rails. See the checks.</p>""", With(CheckStatus.Fail), StringComparison.Ordinal);
+        Assert.Contains("""<p id="fails" hidden></p>""", With(CheckStatus.Pass), StringComparison.Ordinal);
     }
 
     [Fact]
