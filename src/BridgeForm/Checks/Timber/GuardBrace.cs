@@ -47,7 +47,7 @@ internal static class GuardBrace
             stress,
             allowed,
             $"{push.Name}: {(push.Force > 0 ? "pressed" : "pulled")}, {words.Pounds(Math.Abs(push.Force))} × {words.Length(frame.Top)} / {words.Length(frame.BraceArm)} = "
-            + $"{words.Pounds(force)}; arm = {words.Length(frame.Joint)} × (tan {CheckWords.Angle(frame.Lean)} × cos {CheckWords.Angle(frame.BraceLean)} + sin {CheckWords.Angle(frame.BraceLean)}); "
+            + $"{words.Pounds(force)}; arm = ({words.Length(frame.BraceFoot)} − {words.Length(frame.PostFoot)}) × cos {CheckWords.Angle(frame.BraceLean)}; "
             + $"{words.Pounds(force)} / {words.Area(area)} = {words.Stress(stress)}",
             missing);
     }

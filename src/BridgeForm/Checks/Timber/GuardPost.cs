@@ -11,7 +11,7 @@ internal static class GuardPost
     public static DeclaredCheck Declared { get; } = new(
         "guard-post",
         "Guard post at its brace",
-        "200 lbf at the cap's top, outward and inward, on a public bridge 50 plf as well, each by itself, all on one post: bending at the brace plus the axial force below it (pulled: ft/Ft' + fb/Fb'; pressed: (fc/Fc')² + fb/(Fb'(1 − fc/FcE))), at most 1. Post pinned at its foot, brace pinned at both ends.",
+        "200 lbf at the cap's top, outward and inward, on a public bridge 50 plf as well, each by itself, all on one post: bending by push × (top − contact) plus the axial force below the brace (pulled: ft/Ft' + fb/Fb'; pressed: (fc/Fc')² + fb/(Fb'(1 − fc/FcE)), and fc below FcE), at most 1. Post pinned at its foot, brace pinned at both ends. The brace's force, pressed or pulled, is taken on the post's outer face in the middle of the brace's contact, on its axis, and at the lower edge of the contact should the cut not lie tight; the worse counts.",
         $"{Standard}; {GuardPush.Source}; NDS Supplement; factors named in the result",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
@@ -22,40 +22,41 @@ internal static class GuardPost
         var values = LumberValues.Find(context.Parameters, post.Stock, post.Section);
         if (values is not null)
         {
-            return GuardPush.Of(context).Select(push => Check(context, values, post, push)).MaxBy(c => c.Demand)!;
+            return GuardPush.Of(context)
+                .SelectMany(push => GuardFrame.Places(context.Parameters).Select(frame => Check(context, values, post, push, frame)))
+                .MaxBy(c => c.Demand)!;
         }
 
         var words = context.People();
         var worst = GuardPush.Of(context).MaxBy(p => p.Force);
-        var moment = GuardFrame.Of(context.Parameters).PostMoment(worst.Force);
-        return new CheckResult(
-            Declared.Id, Declared.Title, CheckStatus.Engineer, moment / Bends(post).Modulus, null, "Pa", null, Declared.Source,
-            $"{worst.Name}: M = {words.Moment(moment)}; {LumberValues.Missing(context.Parameters, post.Stock, post.Section)}");
+        var moment = GuardFrame.Places(context.Parameters).Max(f => f.PostMoment(worst.Force));
+        return Outcome.ForEngineer(
+            Declared, 0, "1", Declared.Source,
+            $"{worst.Name}: M = {words.Moment(moment)}, fb = {words.Stress(moment / Bends(post).Modulus)}; {LumberValues.Missing(context.Parameters, post.Stock, post.Section)}");
     }
 
     private static RectangularSection Bends(PostParameters post) => new(post.Section.Thickness, post.Section.Width);
 
-    private static CheckResult Check(CheckContext context, LumberValues values, PostParameters post, GuardPush push)
+    private static CheckResult Check(CheckContext context, LumberValues values, PostParameters post, GuardPush push, GuardFrame frame)
     {
         var words = context.People();
-        var frame = GuardFrame.Of(context.Parameters);
         var (section, pull) = (Bends(post), frame.PostPull(push.Force));
         var moment = Math.Abs(frame.PostMoment(push.Force));
         var bending = moment / section.Modulus;
         var plain = values.Bending(LoadDuration.Guard, flat: false);
-        var free = (frame.Top - frame.Joint) / Math.Cos(frame.Lean);
+        var free = (frame.Top - frame.Contact) / Math.Cos(frame.Lean);
         var allowed = plain.Times(Stability.Beam(section, free, cantilever: true, plain.Value, values.ModulusMin().Value));
         var axial = pull > 0
             ? Pulled(words, values, section, pull, bending, allowed)
-            : Pressed(words, values, section, -pull, frame.Joint / Math.Cos(frame.Lean), bending, allowed);
+            : Pressed(words, values, section, -pull, frame.Contact / Math.Cos(frame.Lean), bending, allowed);
         return Outcome.AtMost(
             Declared,
             axial.Ratio,
             1,
             "1",
             $"{Standard}; {GuardPush.Source}; {Once(allowed.Sources, axial.Sources)}",
-            $"{push.Name}, {words.Length(frame.Top)} above the base, brace at {words.Length(frame.Joint)}: M = {words.Pounds(Math.Abs(push.Force))} × "
-            + $"{words.Length(frame.Top - frame.Joint)} = {words.Moment(moment)}; fb = M / {words.Modulus(section.Modulus)} = {words.Stress(bending)}; "
+            $"{push.Name}, {words.Length(frame.Top)} above the base, resultant {frame.Where}, at {words.Length(frame.Contact)}: M = {words.Pounds(Math.Abs(push.Force))} × "
+            + $"{words.Length(frame.Top - frame.Contact)} = {words.Moment(moment)}; fb = M / {words.Modulus(section.Modulus)} = {words.Stress(bending)}; "
             + $"{allowed.Text(words)}; {axial.Text}");
     }
 
@@ -76,7 +77,10 @@ internal static class GuardPost
             tension.Sources);
     }
 
-    private static (double Ratio, string Text, string Sources) Pressed(
+    /// <summary>
+    /// NDS 3.9.2 for bending about one axis; where fc reaches FcE the quotient means nothing and fc/FcE, at least 1, is told.
+    /// </summary>
+    public static (double Ratio, string Text, string Sources) Pressed(
         CheckWords words, LumberValues values, RectangularSection section, double press, double length, double bending, AdjustedValue allowed)
     {
         var modulus = values.ModulusMin().Value;
@@ -84,6 +88,15 @@ internal static class GuardPost
         var compression = plain.Times(Stability.Column(length, section.Breadth, plain.Value, modulus));
         var buckling = Stability.Buckling(length, section.Depth, modulus);
         var stress = press / section.Area;
+        if (stress >= buckling)
+        {
+            // 1 − fc/FcE is nothing or negative: the post bows out whatever bends it (NDS 3.9.2: fc < FcE1).
+            return (
+                stress / buckling,
+                $"pressed below the brace by {words.Pounds(press)}: fc = {words.Stress(stress)} is not below FcE = {words.Stress(buckling)}: fc / FcE = {TimberWords.Ratio(stress / buckling)}",
+                compression.Sources);
+        }
+
         var share = stress / compression.Value;
         var ratio = (share * share) + (bending / (allowed.Value * (1 - (stress / buckling))));
         return (

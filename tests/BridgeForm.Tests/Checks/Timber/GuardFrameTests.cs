@@ -12,23 +12,30 @@ public sealed class GuardFrameTests
         Gen.Double[0.1, 0.5],
         Gen.Double[0.9, 1.3],
         (foot, apart, lean, braceLean, top) => new GuardFrame(
-            foot, foot + apart, apart / (Math.Tan(lean) + Math.Tan(braceLean)), top, lean, braceLean));
+            foot, foot + apart, 0.8 * apart / (Math.Tan(lean) + Math.Tan(braceLean)), top, lean, braceLean, "here"))
+        .Where(frame => frame.Contact < frame.Top);
 
-    // Post cut free: push at the top, brace at the joint, base at the foot. Forces and moments about the foot come to nothing.
+    // Post cut free: push at the top, the brace's force on its line, base at the foot. Forces and moments about the foot come
+    // to nothing. Four fifths of the height where the axes meet is a place of the outer face.
     [Fact]
     public void The_post_stands_still() => s_frames.Sample(
         frame =>
         {
             const double Push = 900;
             var brace = frame.Brace(Push);
-            var z = frame.Joint * Math.Tan(frame.Lean);
+            var n = frame.Contact;
+            var z = frame.BraceFoot - frame.PostFoot - (n * Math.Tan(frame.BraceLean));
             var (outward, up) = (-brace * Math.Sin(frame.BraceLean), brace * Math.Cos(frame.BraceLean));
-            var aboutFoot = (z * up) - (frame.Joint * outward) - (frame.Top * Push);
+            var aboutFoot = (z * up) - (n * outward) - (frame.Top * Push);
             Assert.Equal(0, aboutFoot, 1e-6);
 
-            // Bending just above the joint by what stands above it, and just below it by the foot's force.
+            // Bending at any n below the resultant, by the foot's force about the post's axis, is not above what is taken there.
             var footOutward = -(Push + outward);
-            Assert.Equal(Math.Abs(frame.PostMoment(Push)), Math.Abs((footOutward * frame.Joint) - (-up * z)), 1e-6);
+            foreach (var below in (double[])[0.3 * n, 0.7 * n, n])
+            {
+                var taken = Math.Abs((footOutward * below) + (up * below * Math.Tan(frame.Lean)));
+                Assert.True(taken <= Math.Abs(frame.PostMoment(Push, below)) + 1e-6);
+            }
 
             // Axial force below the joint by the foot's force: it pulls down on the post by `up`.
             var pull = (up * Math.Cos(frame.Lean)) - (footOutward * Math.Sin(frame.Lean));
@@ -43,14 +50,49 @@ public sealed class GuardFrameTests
             Assert.Equal(frame.PostPull(500), -frame.PostPull(-500), 1e-9);
         });
 
-    // 200 lbf on the demo's guard by hand: joint (26.456 − 20.017) / (tan 8° + tan 12°) = 18.23 in; brace 200·41.11/6.30.
+    // 200 lbf on the demo's guard by hand. Brace's axis on the base: 28.25 − 1.75/cos 12° = 26.461 in; post's outer face:
+    // 18.25 + 3.5/cos 8° = 21.784 in; they meet at 4.677 / (tan 8° + tan 12°) = 13.243 in (the axes would at 18.25 in). The
+    // brace's inner edge, 24.672 in, meets it at 8.177 in. Brace: 200 · 41.111 / ((26.461 − 20.017) · cos 12°) = 1305 lbf.
     [Fact]
     public void The_demo_by_hand()
     {
-        var frame = GuardFrame.Of(Bridges.Read(Bridges.Garden));
+        var parameters = Bridges.Read(Bridges.Garden);
+        var (middle, lower) = (GuardFrame.Of(parameters), GuardFrame.AtLowerEdge(parameters));
         const double Inch = 0.0254;
-        Assert.Equal(18.25, frame.Joint / Inch, 0.01);
-        Assert.Equal((40 * Math.Cos(Bridges.Radians(8))) + 1.5, frame.Top / Inch, 0.01);
-        Assert.Equal(1305, frame.Brace(200), 1.0);
+        Assert.Equal(13.243, middle.Contact / Inch, 0.002);
+        Assert.Equal(8.177, lower.Contact / Inch, 0.002);
+        Assert.Equal((40 * Math.Cos(Bridges.Radians(8))) + 1.5, middle.Top / Inch, 0.01);
+        Assert.Equal(Bridges.Radians(12), middle.BraceLean, 1e-9);
+        Assert.Equal(1305, middle.Brace(200), 1.0);
+        Assert.Equal(200 * (41.111 - 8.177), lower.PostMoment(200) / Inch, 0.5);
+
+        // What the brace's foot presses down with is the same: push · top / (26.461 − 20.017).
+        Assert.Equal(200 * 41.111 / 6.444, lower.BraceDown(200), 0.5);
+    }
+
+    // fb = 200 · 32.934 / (1.5 · 3.5² / 6 = 3.0625) = 2151 psi against 2x4 southern pine No. 1, 1500 · 1.6 · 0.85 = 2040 psi.
+    [Fact]
+    public void The_demos_post_is_too_weak_at_the_lower_edge()
+    {
+        var check = Contexts.Check(Bridges.Garden, "guard-post");
+        Assert.Equal(CheckStatus.Fail, check.Status);
+        Assert.Contains("lower edge", check.Detail, StringComparison.Ordinal);
+        Assert.InRange(check.Demand, 2151 / 2040.0, 1.35);
+    }
+
+    // A reed pressed beyond Euler: 20 × 20 mm, 3 m, E 11 GPa: FcE = 0.822·Emin'/150² is some 0.1 MPa; 100 N / 400 mm² = 0.25 MPa.
+    // (fc/Fc')² + fb/(Fb'·(1 − fc/FcE)) would come out negative with a little bending and pass.
+    [Fact]
+    public void Pressed_beyond_Euler_fails()
+    {
+        var context = Contexts.Of(Bridges.Garden);
+        var post = context.Parameters.Frames.Post;
+        var values = LumberValues.Find(context.Parameters, post.Stock, post.Section)!;
+        var section = new RectangularSection(0.02, 0.02);
+        var euler = 0.822 * values.ModulusMin().Value / (150 * 150);
+        var (ratio, _, _) = GuardPost.Pressed(context.People(), values, section, 100, 3, 1e6, values.Bending(LoadDuration.Guard, flat: false));
+        Assert.True(euler < 100 / 0.0004);
+        Assert.Equal(100 / 0.0004 / euler, ratio, 1e-9);
+        Assert.True(ratio > 1);
     }
 }
