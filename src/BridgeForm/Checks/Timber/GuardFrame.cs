@@ -46,13 +46,21 @@ internal readonly record struct GuardFrame(
     /// <summary>Part of the brace's force that pushes its foot outward, newtons.</summary>
     public double BraceOut(double push) => Brace(push) * Math.Sin(BraceLean);
 
-    /// <summary>Largest bending of the post, just above the resultant: push · (top − contact), N·m.</summary>
-    public double PostMoment(double push) => push * (Top - Contact);
+    /// <summary>Largest bending of the post, just above the resultant, push · (top − contact), or just below it; N·m, no sign.</summary>
+    public double PostMoment(double push) => Math.Max(
+        Math.Abs(push) * Math.Max(0, Top - Contact), Math.Abs(Below(push, Contact)));
 
-    /// <summary>Bending of the post at n, N·m: above the resultant by the push, below it at most in proportion to n (pinned foot).</summary>
+    /// <summary>Bending of the post at n, N·m, no sign.</summary>
     public double PostMoment(double push, double n) => n > Contact
-        ? push * Math.Max(0, Top - n)
-        : PostMoment(push) * Math.Max(0, n) / Contact;
+        ? Math.Abs(push) * Math.Max(0, Top - n)
+        : Math.Abs(Below(push, Math.Max(0, n)));
+
+    // In proportion to n from the pinned foot, as if to push · (top − n) where the axes meet.
+    private double Below(double push, double n)
+    {
+        var axes = (BraceFoot - PostFoot) / (Math.Tan(Lean) + Math.Tan(BraceLean));
+        return push * (Top - axes) * n / axes;
+    }
 
     /// <summary>Axial force in the post below the brace, newtons; pulled positive: what the brace lifts, along the axis.</summary>
     public double PostPull(double push) => (BraceDown(push) * Math.Cos(Lean)) + ((push - BraceOut(push)) * Math.Sin(Lean));

@@ -41,7 +41,7 @@ internal static class GuardPost
     {
         var words = context.People();
         var (section, pull) = (Bends(post), frame.PostPull(push.Force));
-        var moment = Math.Abs(frame.PostMoment(push.Force));
+        var moment = frame.PostMoment(push.Force);
         var bending = moment / section.Modulus;
         var plain = values.Bending(LoadDuration.Guard, flat: false);
         var free = (frame.Top - frame.Contact) / Math.Cos(frame.Lean);
@@ -51,13 +51,14 @@ internal static class GuardPost
             : Pressed(words, values, section, -pull, frame.Contact / Math.Cos(frame.Lean), bending, allowed);
         return Outcome.AtMost(
             Declared,
-            axial.Ratio,
+            Math.Max(axial.Ratio, allowed.Slenderness > 1 ? allowed.Slenderness : 0),
             1,
             "1",
-            $"{Standard}; {GuardPush.Source}; {Once(allowed.Sources, axial.Sources)}",
+            $"{Standard}; {(allowed.Slenderness > 1 ? WoodCheck.Slender + "; " : "")}{GuardPush.Source}; {Once(allowed.Sources, axial.Sources)}",
             $"{push.Name}, {words.Length(frame.Top)} above the base, resultant {frame.Where}, at {words.Length(frame.Contact)}: M = {words.Pounds(Math.Abs(push.Force))} × "
             + $"{words.Length(frame.Top - frame.Contact)} = {words.Moment(moment)}; fb = M / {words.Modulus(section.Modulus)} = {words.Stress(bending)}; "
-            + $"{allowed.Text(words)}; {axial.Text}");
+            + $"{allowed.Text(words)}; {axial.Text}"
+            + (allowed.Slenderness > 1 ? $"; {WoodCheck.TooSlender(allowed)}" : ""));
     }
 
     /// <summary>Two lists of sources with what both say said once.</summary>
@@ -88,6 +89,11 @@ internal static class GuardPost
         var compression = plain.Times(Stability.Column(length, section.Breadth, plain.Value, modulus));
         var buckling = Stability.Buckling(length, section.Depth, modulus);
         var stress = press / section.Area;
+        if (compression.Slenderness > 1)
+        {
+            return (compression.Slenderness, $"pressed below the brace by {words.Pounds(press)}: {WoodCheck.TooSlender(compression)}", $"{compression.Sources}; {WoodCheck.Slender}");
+        }
+
         if (stress >= buckling)
         {
             // 1 − fc/FcE is nothing or negative: the post bows out whatever bends it (NDS 3.9.2: fc < FcE1).

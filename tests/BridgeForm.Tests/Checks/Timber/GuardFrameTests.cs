@@ -29,13 +29,16 @@ public sealed class GuardFrameTests
             var aboutFoot = (z * up) - (n * outward) - (frame.Top * Push);
             Assert.Equal(0, aboutFoot, 1e-6);
 
-            // Bending at any n below the resultant, by the foot's force about the post's axis, is not above what is taken there.
+            // Bending at any n below the resultant, by the foot's force about the post's axis.
             var footOutward = -(Push + outward);
-            foreach (var below in (double[])[0.3 * n, 0.7 * n, n])
+            foreach (var below in (double[])[0, 0.3 * n, 0.7 * n, n])
             {
                 var taken = Math.Abs((footOutward * below) + (up * below * Math.Tan(frame.Lean)));
-                Assert.True(taken <= Math.Abs(frame.PostMoment(Push, below)) + 1e-6);
+                Assert.Equal(taken, frame.PostMoment(Push, below), 1e-6);
+                Assert.True(taken <= frame.PostMoment(Push) + 1e-6);
             }
+
+            Assert.True(frame.PostMoment(Push) >= Push * (frame.Top - n));
 
             // Axial force below the joint by the foot's force: it pulls down on the post by `up`.
             var pull = (up * Math.Cos(frame.Lean)) - (footOutward * Math.Sin(frame.Lean));
@@ -80,7 +83,7 @@ public sealed class GuardFrameTests
         Assert.InRange(check.Demand, 2151 / 2040.0, 1.35);
     }
 
-    // A reed pressed beyond Euler: 20 × 20 mm, 3 m, E 11 GPa: FcE = 0.822·Emin'/150² is some 0.1 MPa; 100 N / 400 mm² = 0.25 MPa.
+    // A reed pressed beyond Euler: 20 × 20 mm, 0.9 m: FcE = 0.822·Emin'/45² (3.6 GPa: 1.46 MPa); 800 N / 400 mm² = 2 MPa.
     // (fc/Fc')² + fb/(Fb'·(1 − fc/FcE)) would come out negative with a little bending and pass.
     [Fact]
     public void Pressed_beyond_Euler_fails()
@@ -89,10 +92,40 @@ public sealed class GuardFrameTests
         var post = context.Parameters.Frames.Post;
         var values = LumberValues.Find(context.Parameters, post.Stock, post.Section)!;
         var section = new RectangularSection(0.02, 0.02);
-        var euler = 0.822 * values.ModulusMin().Value / (150 * 150);
-        var (ratio, _, _) = GuardPost.Pressed(context.People(), values, section, 100, 3, 1e6, values.Bending(LoadDuration.Guard, flat: false));
-        Assert.True(euler < 100 / 0.0004);
-        Assert.Equal(100 / 0.0004 / euler, ratio, 1e-9);
+        var euler = 0.822 * values.ModulusMin().Value / (45 * 45);
+        var (ratio, _, _) = GuardPost.Pressed(context.People(), values, section, 800, 0.9, 1e6, values.Bending(LoadDuration.Guard, flat: false));
+        Assert.True(euler < 800 / 0.0004);
+        Assert.Equal(800 / 0.0004 / euler, ratio, 1e-9);
         Assert.True(ratio > 1);
+    }
+
+    // 3.7.1.4: le/d of the brace about its thin side, 36 in / (1/2 in) = 72 > 50. It is pressed outward.
+    [Fact]
+    public void A_brace_too_slender_fails()
+    {
+        var thin = Bridges.Garden.Replace("brace: { section: 2x4, lean: 12 deg", "brace: { section: 12 x 89 mm, lean: 6 deg", StringComparison.Ordinal) + """
+
+            values:
+              - { species: southern-pine, grade: no1, size: 12 x 89 mm, bending: 1500 psi, tension: 1000 psi, shear: 175 psi, compression_across: 565 psi, compression: 1650 psi, modulus: 1600000 psi, size_adjusted: true, source: my own }
+            """;
+        var context = Contexts.Of(thin);
+        var check = Contexts.Check(context, "guard-brace");
+        Assert.Equal(CheckStatus.Fail, check.Status);
+        Assert.Equal(context.Parameters.Frames.Brace.Length / 0.012 / 50, check.Ratio!.Value, 1e-9);
+        Assert.Contains("3.7.1.4", check.Source, StringComparison.Ordinal);
+    }
+
+    // 3.3.3.7: RB = √(le·d/b²); 38 x 286 mm over 4 m: le = 1.63·4 + 3·0.286 = 7.378 m, RB = √(7.378·0.286)/0.038 = 38.2;
+    // with b = 25 mm it is 58.1 > 50.
+    [Theory]
+    [InlineData(0.038, 38.23)]
+    [InlineData(0.025, 58.10)]
+    public void Slenderness_of_a_beam(double breadth, double expected)
+    {
+        var factor = Stability.Beam(new(breadth, 0.286), 4, cantilever: false, 10e6, 4e9);
+        Assert.Equal(expected / 50, factor.Slenderness, 2e-4);
+        var allowed = new AdjustedValue("Fb", 10e6, [factor], "test");
+        var check = WoodCheck.Stress(BaseBending.Declared, new CheckWords(BridgeForm.Project.UnitSystem.Metric), 1, allowed, "f", "m");
+        Assert.Equal(expected > 50 ? CheckStatus.Fail : CheckStatus.Pass, check.Status);
     }
 }
