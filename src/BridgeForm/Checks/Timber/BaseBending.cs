@@ -9,7 +9,7 @@ internal static class BaseBending
     public static DeclaredCheck Declared { get; } = new(
         "base-bending",
         "Bending of a base beside its channels",
-        "fb = M / S of the full section, the base of the longest interior bay as a beam on two ropes, loaded by the deck (dead, area load, half of it, point load), posts and braces (their weight, a push on one guard either way), against Fb'.",
+        "fb = M / S of the full section, the base of the longest interior bay as a beam on two ropes, loaded by the deck (dead, live, snow where given, half of either, point load; a deck of treads where its stringers stand), posts and braces (their weight, a push on one guard either way), against Fb'.",
         Standard,
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
