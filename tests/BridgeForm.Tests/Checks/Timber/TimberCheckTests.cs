@@ -142,7 +142,7 @@ public sealed class TimberCheckTests
     [Fact]
     public void Weights_know_the_users_holes()
     {
-        var drilled = Contexts.Of(Thin + "\nholes: { post: [{ face: wide, x: 20 in, diameter: 1-1/2 in }] }\n");
+        var drilled = Contexts.Of(Thin + "\nholes: { post: [{ face: wide, from_end: 20 in, diameter: 1-1/2 in }] }\n");
         var plain = Contexts.Of(Thin);
         double Weight(CheckContext c) => FrameWeights.Of(c.Layout, s => s.Density.InService, 3).Total;
         var density = plain.Parameters.StockNamed("treated").Density.InService;
