@@ -1,18 +1,35 @@
 #!/usr/bin/env bash
-# Makes each sample's model, preview and picture anew, and the numbers that tests pin.
+# Makes each sample's model, preview and picture anew, the pictures of the drawing set, and the numbers that tests pin.
 # Needs what tests/run.sh installs, and `npm ci --prefix docs/pictures`.
+# docs/pictures/sources.txt says what each picture was made from: its own hash, that of its source, and its name.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 dotnet build BridgeForm.sln -c Release
 out=$(mktemp -d)
 trap 'rm -rf "$out"' EXIT
-: > docs/pictures/sources.txt
+pictures=docs/pictures
+hash_of() { sha256sum | cut -d' ' -f1; }
+bridgeform() { dotnet run --no-build -c Release --project src/BridgeForm.Cli -- "$@"; }
+record() { echo "$(hash_of < "$pictures/$2") $1 $2"; }
+
+: > "$pictures/sources.txt"
 for project in viewer-samples/*/project.yaml; do
   folder=$(dirname "$project")
   name=$(basename "$folder")
-  dotnet run --no-build -c Release --project src/BridgeForm.Cli -- make "$project" --only model,preview -o "$out/$name" --quiet
+  bridgeform make "$project" --only model,preview -o "$out/$name" --quiet
   cp "$out/$name/model.glb" "$out/$name/preview.html" "$folder/"
-  node docs/pictures/render.mjs "$folder/model.glb" "docs/pictures/$name.png"
-  echo "$(sha256sum "$folder/model.glb" | cut -d' ' -f1) $name.png" >> docs/pictures/sources.txt
+  node "$pictures/render.mjs" "$folder/model.glb" "$pictures/$name.png"
+  record "$(hash_of < "$folder/model.glb")" "$name.png" >> "$pictures/sources.txt"
 done
+
+bridgeform make viewer-samples/alder-dell/project.yaml --only drawings -o "$out/drawings" --quiet
+for sheet in 2:arrangement 3:frame; do
+  page=${sheet%%:*}
+  name=alder-dell-${sheet##*:}
+  pdftoppm -r 100 -f "$page" -l "$page" -singlefile -png "$out/drawings/drawings.pdf" "$pictures/$name"
+  record "$(pdftotext -f "$page" -l "$page" "$out/drawings/drawings.pdf" - | hash_of)" "$name.png" >> "$pictures/sources.txt"
+done
+
+# The scripts that made the pictures: a change to one makes all of them stale.
+echo "$(cat "$pictures"/*.mjs "$pictures"/*.html | hash_of) scripts" >> "$pictures/sources.txt"
 BRIDGEFORM_UPDATE=1 dotnet test tests/BridgeForm.Tests --no-build -c Release --filter FullyQualifiedName~SampleTests.Numbers

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Runtime.ExceptionServices;
 using System.Text;
+using BridgeForm.Checks;
 using BridgeForm.Output;
 using BridgeForm.Output.DrawingSet;
 using BridgeForm.Output.Dxf;
@@ -95,11 +96,12 @@ internal static class OutputFiles
 
     private static void WriteProfiles(BridgeModel model, PeopleUnits units, OutputFolder output)
     {
+        string[] failing = [.. model.Checks.Where(c => c.Status == CheckStatus.Fail).Select(c => c.Id)];
         foreach (var piece in model.Pieces)
         {
             output.Write(
                 $"profiles/{piece.Mark}.dxf",
-                stream => DxfWriter.Write(ProfileSheet.Of(piece, units), model.Parameters.Units, stream));
+                stream => DxfWriter.Write(ProfileSheet.Of(piece, units, failing), model.Parameters.Units, stream));
         }
     }
 

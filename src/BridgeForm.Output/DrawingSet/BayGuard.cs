@@ -84,8 +84,11 @@ internal sealed class BayGuard
 
     private static void Name(Canvas canvas, ViewMap map, Bar bar, string words)
     {
-        var at = map.Of(bar.Middle);
-        canvas.Label(PageText.Centered(at.X, at.Y - (PageText.Small / 2), words, PageText.Small));
+        var (at, end) = (map.Of(bar.Middle), map.Of(bar.End));
+        var turn = Math.Atan2(end.Y - at.Y, end.X - at.X);
+        var (sin, cos) = Math.SinCos(turn);
+        var (half, drop) = (PageText.Width(words, PageText.Small) / 2, PageText.Small / 2);
+        canvas.Label(PageText.Left(at.X - (half * cos) + (drop * sin), at.Y - (half * sin) - (drop * cos), words, PageText.Small) with { Turn = turn });
     }
 
     private Bar BarOf(string id)

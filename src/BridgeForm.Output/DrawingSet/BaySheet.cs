@@ -23,15 +23,17 @@ internal static class BaySheet
 
     private static DrawnPage Page(DrawingContext context, int bay, string title)
     {
-        var canvas = context.NewCanvas();
         var body = context.Body;
         var deck = new BayDeck(context, bay);
         var guard = new BayGuard(context, bay);
         var half = (body.MaxX - body.MinX) / 2;
         const double share = 0.76;
         var floor = body.MaxY - ((body.MaxY - body.MinY) * share);
-        Place(context, canvas, deck.Box, new SheetBox(body.MinX, floor, body.MinX + half, body.MaxY), "Deck", deck.Note, deck.Draw);
-        Place(context, canvas, guard.Box, new SheetBox(body.MinX + half, floor, body.MaxX, body.MaxY), "Left-hand guard", guard.Note, guard.Draw);
+        var canvas = Canvas.Twice(body, c =>
+        {
+            Place(context, c, deck.Box, new SheetBox(body.MinX, floor, body.MinX + half, body.MaxY), "Deck", deck.Note, deck.Draw);
+            Place(context, c, guard.Box, new SheetBox(body.MinX + half, floor, body.MaxX, body.MaxY), "Left-hand guard", guard.Note, guard.Draw);
+        });
         var ids = context.Shapes.Ids(context.Shapes.BayGroup(bay));
         var table = PartTable.Of(context, "Parts of this bay", ids, 0.16);
         var x = body.MinX;

@@ -7,7 +7,7 @@ namespace BridgeForm.Output.DrawingSet;
 /// The content of one page while it is drawn. Labels are placed where they touch no other label, and stand over the lines on
 /// a white ground, so that no line crosses a figure.
 /// </summary>
-internal sealed class Canvas(SheetBox bounds)
+internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null)
 {
     /// <summary>White around a label, metres.</summary>
     private const double Halo = 0.0003;
@@ -15,6 +15,9 @@ internal sealed class Canvas(SheetBox bounds)
     /// <summary>A label that finds no room moves up by steps of this, metres.</summary>
     private const double Step = 0.0008;
     private const int MaxSteps = 200;
+
+    /// <summary>Clear space between a label and a line where there is room, metres.</summary>
+    private const double Clear = 0.0001;
 
     private readonly List<SheetEntity> _lines = [];
     private readonly List<SheetEntity> _labels = [];
@@ -25,6 +28,19 @@ internal sealed class Canvas(SheetBox bounds)
 
     /// <summary>Lines below, labels above.</summary>
     public ImmutableArray<SheetEntity> Entities => [.. _lines, .. _labels];
+
+    /// <summary>
+    /// Draws twice: the first time to learn where all lines come to lie, the second time with the labels clear of them where
+    /// there is room.
+    /// </summary>
+    public static Canvas Twice(SheetBox bounds, Action<Canvas> draw)
+    {
+        var sketch = new Canvas(bounds);
+        draw(sketch);
+        var canvas = new Canvas(bounds, LinesAbout.Of(sketch._lines));
+        draw(canvas);
+        return canvas;
+    }
 
     /// <summary>Adds anything but text.</summary>
     public void Add(SheetEntity entity) => _lines.Add(entity);
@@ -65,10 +81,22 @@ internal sealed class Canvas(SheetBox bounds)
     /// <summary>Keeps labels out of a box.</summary>
     public void Keep(SheetBox box) => _taken.Add(box);
 
-    /// <summary>Puts a label at the first place that is free; failing all, above the first place.</summary>
+    /// <summary>Puts a label at the first place that is free, of lines too if there is one; failing all, above the first place.</summary>
     /// <returns>Where it came to stand.</returns>
     public SheetText Label(params ReadOnlySpan<SheetText> places)
     {
+        if (about is not null)
+        {
+            foreach (var place in places)
+            {
+                var inside = Inside(place);
+                if (IsFree(inside) && !about.Cross(inside, Clear))
+                {
+                    return Placed(inside);
+                }
+            }
+        }
+
         foreach (var place in places)
         {
             var inside = Inside(place);

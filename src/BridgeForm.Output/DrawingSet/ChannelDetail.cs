@@ -63,14 +63,14 @@ internal static class ChannelDetail
         canvas.Leader(map.Of(-p.Ropes.Rope.Radius * 0.6, 0), new SheetPoint(map.Of(-half, 0).X - 0.001, map.Of(0, floor).Y + 0.010), "rope " + text.Size(2 * p.Ropes.Rope.Radius), toLeft: true);
         if (keeper.Hole > 0)
         {
-            Keepers(canvas, map, context, level, below - 0.012);
+            Keepers(canvas, map, context, level, below - 0.0135, map.Of(-half, 0).X - 0.001);
         }
 
         static double box(BaseLevels l) => l.Bottom;
     }
 
     /// <summary>Blind holes to either side, dashed.</summary>
-    private static void Keepers(Canvas canvas, ViewMap map, DrawingContext context, BaseLevels level, double y)
+    private static void Keepers(Canvas canvas, ViewMap map, DrawingContext context, BaseLevels level, double y, double left)
     {
         var (keeper, text) = (context.Layout.Parameters.Frames.Keeper, context.Text);
         var (spread, r) = (keeper.Spread / 2, keeper.Hole / 2);
@@ -85,7 +85,7 @@ internal static class ChannelDetail
         canvas.Level(map.Of(-spread, level.Bottom), map.Of(spread, level.Bottom), y, "keeper holes " + text.Size(keeper.Spread));
         canvas.Leader(
             map.Of(-spread, level.Bottom + (keeper.Depth * 0.8)),
-            new SheetPoint(map.Of(-spread, 0).X - 0.012, map.Of(0, level.Bottom + keeper.Depth).Y + 0.006),
+            new SheetPoint(left, map.Of(0, level.Bottom + keeper.Depth).Y + 0.006),
             $"⌀ {text.Size(keeper.Hole)}, {text.Size(keeper.Depth)} deep",
             toLeft: true);
     }
@@ -181,8 +181,9 @@ internal static class ChannelDetail
             var at = map.Of(Math.Sign(-level.FloorSlope) * half * 0.5, level.Top + (taper.Thick * 0.3));
             canvas.Leader(
                 at,
-                new SheetPoint(left - 0.002, map.Of(0, top).Y + 0.006),
-                $"packer {packer.Mark}: {text.Size(taper.Thick)} to {text.Size(taper.Thin)} thick, {text.Size(taper.Width)} wide, {DrawingText.Angle(taper.Angle)}");
+                new SheetPoint(at.X - 0.006, map.Of(0, top).Y + 0.006),
+                $"packer {packer.Mark}: {text.Size(taper.Thick)} to {text.Size(taper.Thin)} thick, {text.Size(taper.Width)} wide, {DrawingText.Angle(taper.Angle)}",
+                toLeft: true);
         }
         else if (frame > 0)
         {

@@ -23,21 +23,22 @@ internal static class DetailSheet
     {
         var middle = context.Layout.Bays / 2;
         var body = context.Body;
-        var canvas = context.NewCanvas();
-        Row(context, canvas, body, [
+        var canvas = Canvas.Twice(body, c => Row(context, c, body, [
             ChannelDetail.Across(context, middle),
             ChannelDetail.Along(context, middle, "Base on the ropes"),
             ChannelDetail.Along(context, 0, "End base"),
-        ]);
+        ]));
         yield return new DrawnPage("E", "Details: channels and bases", AsWritten, canvas.Entities);
 
         const double share = 0.40;
         var split = body.MinY + (share * (body.MaxY - body.MinY));
-        canvas = context.NewCanvas();
-        Row(context, canvas, body with { MinY = split }, [
-            FrameDetails.Feet(context, middle), FrameDetails.BraceHead(context, middle), FrameDetails.Head(context, middle),
-        ]);
-        Row(context, canvas, body with { MaxY = split }, [StickDetail.Of(context, middle)]);
+        canvas = Canvas.Twice(body, c =>
+        {
+            Row(context, c, body with { MinY = split }, [
+                FrameDetails.Feet(context, middle), FrameDetails.BraceHead(context, middle), FrameDetails.Head(context, middle),
+            ]);
+            Row(context, c, body with { MaxY = split }, [StickDetail.Of(context, middle)]);
+        });
         yield return new DrawnPage("E", "Details: feet, heads, cuts", AsWritten, canvas.Entities);
     }
 

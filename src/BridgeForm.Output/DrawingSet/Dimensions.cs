@@ -56,7 +56,10 @@ internal static class Dimensions
         foreach (var p in (ReadOnlySpan<SheetPoint>)[from, to])
         {
             var away = Math.Sign(y - p.Y);
-            canvas.Line(PageLayers.Dim, p.X, p.Y + (away * Gap), p.X, y + (away * Over));
+            if (Math.Abs(y - p.Y) > Gap)
+            {
+                canvas.Line(PageLayers.Dim, p.X, p.Y + (away * Gap), p.X, y + (away * Over));
+            }
         }
 
         canvas.Between(new SheetPoint(from.X, y), new SheetPoint(to.X, y), 0, text);
@@ -86,9 +89,11 @@ internal static class Dimensions
 
         var middle = (from + to) / 2;
         var reach = radius + 0.0022;
+        var room = (PageText.Width(text, Height) / 2) + (2 * Gap);
         SheetText At(double angle, double r) => PageText.Centered(
             corner.X + (r * Math.Cos(angle)), corner.Y + (r * Math.Sin(angle)) - (Height / 3), text, Height);
-        canvas.Label(At(middle, reach), At(middle, reach + 0.003), At(middle - 0.3, reach + 0.002), At(middle + 0.3, reach + 0.002), At(middle, reach + 0.006));
+        canvas.Label(At(middle, reach), At(middle, reach + 0.003), At(middle - 0.3, reach + 0.002), At(middle + 0.3, reach + 0.002), At(middle, reach + 0.006),
+            At(from - (room / reach), reach), At(to + (room / reach), reach), At(from - (room / radius), radius * 0.8), At(to + (room / radius), radius * 0.8));
     }
 
     /// <summary>A note with a line from it to what it names.</summary>
@@ -125,7 +130,10 @@ internal static class Dimensions
         { Turn = angle };
         var middle = (length - width) / 2;
         double above = Lift, below = -Lift - Height;
-        var inside = new[] { At(middle, above), At(middle, below) };
+        var inside = new[]
+        {
+            At(middle, above), At(middle, below), At(middle / 2, above), At(middle * 1.5, above), At(middle / 4, above), At(middle * 1.75, above),
+        };
         var beside = new[]
         {
             At(length + (2 * Gap), -Height / 2), At(-width - (2 * Gap), -Height / 2), At(length, above), At(-width, above),

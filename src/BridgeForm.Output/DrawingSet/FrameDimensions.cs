@@ -40,7 +40,7 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
             [_text.Size(Post.Foot), _text.Size(brace - Post.Foot), _text.Size(half - brace)]);
         canvas.Level(At(-rope), At(rope), y - Dimensions.Row, "ropes " + _text.Size(2 * rope));
         canvas.Level(At(-half), At(half), y - (2 * Dimensions.Row), "base " + _text.Size(2 * half));
-        canvas.Line(PageLayers.Layout, map.Of(0, _level.Bottom).X, y - 0.002, map.Of(0, _level.Bottom).X, map.Of(0, Deck).Y + 0.006);
+        canvas.Line(PageLayers.Layout, map.Of(0, _level.Bottom).X, y - 0.002, map.Of(0, _level.Bottom).X, map.Of(0, Deck).Y + 0.0012);
     }
 
     private void Beside(Canvas canvas, ViewMap map)
@@ -100,10 +100,17 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     private void Widths(Canvas canvas, ViewMap map)
     {
         var inner = DeckWidth.BetweenPosts(_p) / 2;
-        var y = map.Of(0, Deck).Y;
-        canvas.Level(map.Of(-inner, Deck), map.Of(inner, Deck), y + 0.009, "between posts at the deck's surface " + _text.Size(2 * inner));
-        var clear = drawing.Stubs.Where(s => s.Key.StartsWith("rail-right-1", StringComparison.Ordinal)).Select(s => s.Value.MinX).DefaultIfEmpty(inner).First();
-        canvas.Level(map.Of(-clear, Deck), map.Of(clear, Deck), y + 0.016, "clear between the lowest rails " + _text.Size(2 * clear));
+        const double row = 0.0045;
+        var y = map.Of(0, Deck).Y + 0.003;
+        canvas.Level(map.Of(-inner, Deck), map.Of(inner, Deck), y, "between posts at the deck's surface " + _text.Size(2 * inner));
+        if (drawing.Stubs.TryGetValue("rail-right-1", out var rail))
+        {
+            // From corner to corner, or from the corners up: no witness line crosses a rail.
+            var low = rail.MinY + (_p.Guard.Rail.Thickness * Math.Sin(Post.Lean));
+            var corner = map.Of(rail.MinX, low);
+            canvas.Level(map.Of(-rail.MinX, low), corner, Math.Max(corner.Y, y + row), "clear between the lowest rails " + _text.Size(2 * rail.MinX));
+        }
+
         var (left, right, top) = (drawing.Box.MinX, drawing.Box.MaxX, drawing.Box.MaxY);
         canvas.Level(map.Of(left, top), map.Of(right, top), map.Of(0, top).Y + 0.012, "widest " + _text.Size(right - left));
         var (capLeft, capRight) = (drawing.Stubs["cap-left"], drawing.Stubs["cap-right"]);
@@ -146,10 +153,24 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     {
         var filled = DeckWidth.Filled(_p);
         var words = _p.Deck.Stringer is { } stringer
-            ? FormattableString.Invariant($"{stringer.Count} stringers {stringer.Section.Name} under treads {_p.Deck.Board.Name}, {_text.Size(filled)} long")
+            ? FormattableString.Invariant($"{stringer.Count} stringers {stringer.Section.Name} under treads {_p.Deck.Board.Name}")
             : FormattableString.Invariant($"{DeckWidth.BoardCount(_p)} boards {_p.Deck.Board.Name}, gaps {_text.Size(DeckWidth.EqualGap(filled, _p.Deck.Board.Width, DeckWidth.BoardCount(_p)))}");
-        var at = map.Of(-filled / 4, Deck - 0.01);
-        canvas.Leader(at, new SheetPoint(at.X + 0.004, map.Of(0, Deck).Y + 0.025), $"{words}, {_text.Size(_p.Deck.SideGap)} to the posts' feet; {context.Shapes.PieceAt(bay + "/board-1")?.Mark ?? context.Shapes.PieceAt(bay + "/stringer-1")?.Mark}");
+        var at = map.Of(filled * 0.33, Deck - 0.01);
+        var mark = context.Shapes.PieceAt(bay + "/board-1")?.Mark ?? context.Shapes.PieceAt(bay + "/stringer-1")?.Mark;
+        canvas.Leader(
+            at,
+            new SheetPoint(at.X - 0.001, Between(map)),
+            $"{words}, {_text.Size(_p.Deck.SideGap)} to the posts' feet; {mark}",
+            toLeft: true);
+    }
+
+    /// <summary>Height on the page of the gap between the two lowest rails, clear of their names.</summary>
+    private double Between(ViewMap map)
+    {
+        const double withoutRails = 0.025;
+        return drawing.Stubs.TryGetValue("rail-left-1", out var low) && drawing.Stubs.TryGetValue("rail-left-2", out var high)
+            ? map.Of(0, (low.MaxY + high.MinY) / 2).Y
+            : map.Of(0, Deck).Y + withoutRails;
     }
 
     private void Channel(Canvas canvas, ViewMap map)

@@ -23,7 +23,6 @@ internal static class FrameSheet
 
     private static DrawnPage Page(DrawingContext context, int frame, string title)
     {
-        var canvas = context.NewCanvas();
         var drawing = new FrameDrawing(context, frame);
         var body = context.Body;
         var room = new SheetBox(body.MinX, body.MinY, body.MaxX - TableWidth - 0.006, body.MaxY);
@@ -38,8 +37,11 @@ internal static class FrameSheet
         var bottom = room.MinY + Captions.Height + BelowRoom
             + ((room.MaxY - room.MinY - BelowRoom - AboveRoom - Captions.Height - (height / scale.Ratio)) / 2);
         var map = ViewMap.Placing(drawing.Box, left, bottom, scale.Ratio);
-        drawing.Draw(canvas, map);
-        new FrameDimensions(context, frame, drawing).Draw(canvas, map);
+        var canvas = Canvas.Twice(body, c =>
+        {
+            drawing.Draw(c, map);
+            new FrameDimensions(context, frame, drawing).Draw(c, map);
+        });
         canvas.Caption(
             room.MinX, room.MinY + Captions.Height, title, "seen from A towards B, in the frame's own plane; deck, rails and cap cut at the frame", scale, context.Text);
         var y = body.MaxY;

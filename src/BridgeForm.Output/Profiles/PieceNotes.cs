@@ -13,7 +13,7 @@ internal static class PieceNotes
     private const int ShortestLine = 48;
 
     /// <summary>All notes, wrapped to a number of characters.</summary>
-    public static ImmutableArray<string> Of(Piece piece, PeopleUnits units, int characters)
+    public static ImmutableArray<string> Of(Piece piece, PeopleUnits units, IReadOnlyCollection<string> failingChecks, int characters)
     {
         var inches = units.System == UnitSystem.Imperial;
         string[] notes =
@@ -27,6 +27,7 @@ internal static class PieceNotes
             $"Face up: {FaceUp(piece)}. Grain runs left to right.",
             inches ? "Units: inches" : "Units: millimetres",
             Caution.Text,
+            .. failingChecks.Count > 0 ? [$"Checks that do not hold: {string.Join(", ", failingChecks)}."] : (string[])[],
         ];
         return [.. notes.SelectMany(note => Wrapped(note, Math.Max(characters, ShortestLine)))];
     }

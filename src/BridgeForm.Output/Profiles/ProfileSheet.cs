@@ -16,7 +16,8 @@ public static class ProfileSheet
     /// <summary>The drawing of a piece.</summary>
     /// <param name="piece">A piece whose solid is closed.</param>
     /// <param name="units">How lengths and angles are written.</param>
-    public static Sheet Of(Piece piece, PeopleUnits units)
+    /// <param name="failingChecks">Ids of the bridge's checks that do not hold; named on the sheet. Null for none.</param>
+    public static Sheet Of(Piece piece, PeopleUnits units, IReadOnlyCollection<string>? failingChecks = null)
     {
         var edges = new SolidEdges(piece.Solid);
         var outline = WideView.Outline(piece, edges);
@@ -35,7 +36,7 @@ public static class ProfileSheet
         }
 
         var characters = (int)(length / SheetText.WidthOf(1, LabelRows.TextHeight));
-        var notes = PieceNotes.Of(piece, units, characters);
+        var notes = PieceNotes.Of(piece, units, failingChecks ?? [], characters);
         entities.AddRange(LabelRows.Column(ProfileLayers.Text, notes, bottom - Space).Texts);
         return new Sheet(piece.Mark, ProfileLayers.All, entities.ToImmutable());
     }

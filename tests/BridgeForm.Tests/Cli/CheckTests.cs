@@ -33,5 +33,6 @@ public sealed class CheckTests : IDisposable
         var (made, _, error) = CommandRun.Run("make", file);
         Assert.Equal(0, made);
         Assert.Contains("guard-height", error, StringComparison.Ordinal);
+        Assert.Contains("guard-height", File.ReadAllText(_run.Path("low-out/profiles/B1.dxf")), StringComparison.Ordinal);
     }
 }

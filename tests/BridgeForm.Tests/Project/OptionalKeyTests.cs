@@ -73,7 +73,7 @@ public sealed class OptionalKeyTests
         // 1 in + 4 holes of 1/4 in is less than 2-1/2 in
         Assert.Equal(0.0635, p.Frames.Keeper.Spread, 12);
         Assert.Equal(0.4572, p.Frames.Brace.Length, 12);
-        // The foot gives the length back: n_o = L cos β and the domain's formula for n_o.
+        // The foot gives the length back: n_o = L cos β with the formula for n_o in docs/bridge.md, Braces.
         Assert.Equal(p.Frames.Brace.Length, BraceGeometry.FromFoot(p.Frames.Post, p.Frames.Brace.Lean, p.Frames.Brace.Foot).LongEdge, 12);
         Assert.Equal((DeckLayout.Across, 3), (p.Deck.Layout, p.Deck.Stringer!.Count));
         Assert.Equal(6.5 * 0.0254, p.Deck.Thickness, 12);

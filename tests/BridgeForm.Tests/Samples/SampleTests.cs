@@ -1,5 +1,10 @@
+using System.Globalization;
+using System.Text;
 using BridgeForm.Checks;
+using BridgeForm.Output.DrawingSet;
 using BridgeForm.Output.Gltf;
+using BridgeForm.Output.Pdf;
+using BridgeForm.Output.Preview;
 using BridgeForm.Tests.Output.Gltf;
 using BridgeForm.Tests.Output.Referees;
 using BridgeForm.Tests.Solids;
@@ -65,32 +70,60 @@ public class SampleTests
             File.WriteAllBytes(sample.FileOf("model.glb"), made.ToArray());
         }
 
-        var committed = new GlbFile(File.ReadAllBytes(sample.FileOf("model.glb"))).Parts();
-        var fresh = new GlbFile(made.ToArray());
-        var parts = fresh.Parts();
-        Assert.Equal(committed.Keys.Order(StringComparer.Ordinal), parts.Keys.Order(StringComparer.Ordinal));
         var old = new GlbFile(File.ReadAllBytes(sample.FileOf("model.glb")));
+        var fresh = new GlbFile(made.ToArray());
+        var (committed, parts) = (old.Parts(), fresh.Parts());
+        Assert.Equal(committed.Keys.Order(StringComparer.Ordinal), parts.Keys.Order(StringComparer.Ordinal));
+        foreach (var property in (string[])["materials", "extensions", "extensionsUsed", "asset", "cameras"])
+        {
+            Assert.Equal(old.Json.GetProperty(property).GetRawText(), fresh.Json.GetProperty(property).GetRawText());
+        }
+
         foreach (var (path, part) in parts)
         {
-            var mesh = fresh.Mesh(part.GetProperty("mesh").GetInt32()).Positions;
-            var before = old.Mesh(committed[path].GetProperty("mesh").GetInt32()).Positions;
-            Assert.Equal(before.Length, mesh.Length);
-            Assert.All(mesh.Zip(before), pair => Assert.InRange((pair.First - pair.Second).Length, 0, Coordinate));
+            Assert.Equal(Extras(committed[path]), Extras(part));
+            var (now, before) = (fresh.WorldCorners(part), old.WorldCorners(committed[path]));
+            Assert.Equal(before.Length, now.Length);
+            Assert.All(now.Zip(before), pair => Assert.InRange((pair.First - pair.Second).Length, 0, Coordinate));
         }
+
+        static string Extras(System.Text.Json.JsonElement node) => node.TryGetProperty("extras", out var extras) ? extras.GetRawText() : "";
     }
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void Pictures_and_previews_show_the_committed_model(string name)
+    public void Committed_preview_is_what_the_program_makes(string name)
     {
-        const string Mend = "stale: run viewer-samples/refresh.sh";
-        var model = File.ReadAllBytes(new Sample(name).FileOf("model.glb"));
-        var pictured = File.ReadAllLines(Path.Combine(Sample.Root, "docs", "pictures", "sources.txt"));
-        var hash = Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(model));
-        Assert.True(pictured.Contains($"{hash} {name}.png", StringComparer.Ordinal), $"docs/pictures/{name}.png is {Mend}");
-        var preview = File.ReadAllText(new Sample(name).FileOf("preview.html"));
-        Assert.True(preview.Contains(Convert.ToBase64String(model), StringComparison.Ordinal), $"{name}/preview.html is {Mend}");
+        var sample = new Sample(name);
+        using var stream = new MemoryStream();
+        PreviewWriter.Write(sample.Build(), solid => solid.Triangulate(), stream);
+        var (committed, made) = (new PageText(File.ReadAllText(sample.FileOf("preview.html"))), new PageText(Encoding.UTF8.GetString(stream.ToArray())));
+        Assert.Equal(Convert.ToBase64String(File.ReadAllBytes(sample.FileOf("model.glb"))), committed.Model);
+        Assert.True(string.Equals(committed.Words, made.Words, StringComparison.Ordinal), $"{name}/preview.html {Picture.Stale}");
+        Assert.Equal(committed.Numbers.Length, made.Numbers.Length);
+        Assert.All(committed.Numbers.Zip(made.Numbers), n => Assert.Equal(n.First, n.Second, Coordinate + (Math.Abs(n.First) * Coordinate)));
     }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Picture_shows_the_committed_model(string name) =>
+        Picture.AssertFresh(name + ".png", Picture.Hash(File.ReadAllBytes(new Sample(name).FileOf("model.glb"))));
+
+    [Theory]
+    [InlineData(2, "alder-dell-arrangement.png")]
+    [InlineData(3, "alder-dell-frame.png")]
+    [Trait("Category", "Referee")]
+    public void Pictures_of_drawings_show_what_is_drawn_now(int page, string picture)
+    {
+        using var stream = new MemoryStream();
+        PdfWriter.Write(DrawingSheets.Of(new Sample("alder-dell").Build()), stream);
+        var number = page.ToString(CultureInfo.InvariantCulture);
+        Referee.OnFile(stream.ToArray(), "drawings.pdf", path =>
+            Picture.AssertFresh(picture, Picture.Hash(Encoding.UTF8.GetBytes(Referee.Poppler("pdftotext", "-f", number, "-l", number, path, "-")))));
+    }
+
+    [Fact]
+    public void Pictures_were_made_by_the_scripts_that_are_here() => Picture.AssertScripts();
 
     [Theory]
     [MemberData(nameof(Names))]

@@ -8,7 +8,7 @@ public class TreatmentPlanTests
 {
     private static readonly Lazy<BridgeModel> s_garden = new(() => Bridges.Build(Bridges.Garden));
 
-    // Handbook of the project, §6: 100 cuts of 2x8 ends, two coats, 100 ft²/gal: 7.55 ft², 0.15 gal.
+    // Worked by hand: 100 cuts of 2x8 ends are 100 x 1.5 in x 7.25 in = 7.55 ft²; two coats at 100 ft²/gal take 0.151 gal.
     [Fact]
     public void Hundred_ends_of_2x8_take_fifteen_hundredths_of_a_gallon()
     {

@@ -36,6 +36,32 @@ public sealed partial class DrawingSetTests
         Assert.All(boxes, b => Assert.True(b.Height >= SmallestCapitals, b.Text));
     });
 
+    /// <summary>Frames, channels and bays: every figure stands clear of every line, its own dimension line too.</summary>
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void No_line_runs_through_a_figure(string name)
+    {
+        var crossed = Book(name).Pages
+            .Select(p => (p.Content.Title, p.Content.Entities, Lines: LinesAbout.Of(p.Content.Entities)))
+            .Where(p => Enlarged().IsMatch(p.Title))
+            .SelectMany(p => p.Entities.OfType<SheetText>().Where(t => p.Lines.Cross(t, 0)).Select(t => $"{p.Title}: {t.Text}"))
+            .ToList();
+        Assert.Equal([], crossed);
+    }
+
+    [Fact]
+    public void A_line_through_a_turned_text_is_found()
+    {
+        var text = new SheetText(PageLayers.Dim, new SheetPoint(0.1, 0.1), 0.002, "between") { Turn = Math.PI / 2 };
+        LinesAbout Line(double x1, double y1, double x2, double y2) =>
+            LinesAbout.Of([new SheetLine(PageLayers.Dim, new SheetPoint(x1, y1), new SheetPoint(x2, y2))]);
+        Assert.True(Line(0.09, 0.102, 0.11, 0.102).Cross(text, 0));
+        Assert.False(Line(0.09, 0.099, 0.11, 0.099).Cross(text, 0));
+        Assert.False(Line(0.101, 0.09, 0.101, 0.0995).Cross(text, 0));
+        Assert.False(Line(0.1009, 0.09, 0.1009, 0.2).Cross(text with { Turn = 0, At = new SheetPoint(0.1015, 0.1) }, 0));
+        Assert.True(LinesAbout.Of([new SheetCircle(PageLayers.Dim, new SheetPoint(0.099, 0.095), 0.007)]).Cross(text, 0));
+    }
+
     [Theory]
     [MemberData(nameof(Names))]
     public void Nothing_is_drawn_beyond_the_border(string name) => Assert.All(Book(name).Pages, page =>
@@ -189,6 +215,9 @@ public sealed partial class DrawingSetTests
             return book;
         }
     }
+
+    [GeneratedRegex(@"rame|Details|Bay |bay ", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Enlarged();
 
     [GeneratedRegex(@"Pages:\s+(?<n>\d+)", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex PageCount();

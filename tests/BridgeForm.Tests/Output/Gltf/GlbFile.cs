@@ -49,6 +49,22 @@ internal sealed class GlbFile
         return parts;
     }
 
+    /// <summary>Corners of a node's mesh where the node puts them: turned by its quaternion, then moved.</summary>
+    public Vector3d[] WorldCorners(JsonElement node)
+    {
+        double[] Numbers(string name, double[] otherwise) => node.TryGetProperty(name, out var list)
+            ? [.. list.EnumerateArray().Select(n => n.GetDouble())]
+            : otherwise;
+        var (r, t) = (Numbers("rotation", [0, 0, 0, 1]), Numbers("translation", [0, 0, 0]));
+        var axis = new Vector3d(r[0], r[1], r[2]);
+        var move = new Vector3d(t[0], t[1], t[2]);
+        return [.. Mesh(node.GetProperty("mesh").GetInt32()).Positions.Select(p =>
+        {
+            var twice = 2 * axis.Cross(p);
+            return p + (r[3] * twice) + axis.Cross(twice) + move;
+        })];
+    }
+
     public (Vector3d[] Positions, Vector3d[] Normals, int[] Indices) Mesh(int index)
     {
         var primitive = Json.GetProperty("meshes")[index].GetProperty("primitives")[0];

@@ -27,7 +27,12 @@ internal static class Tool
             using var process = Process.Start(info)!;
             var error = process.StandardError.ReadToEndAsync();
             var output = process.StandardOutput.ReadToEndAsync();
-            Assert.True(process.WaitForExit(Patience), $"{program} did not end in time.");
+            if (!process.WaitForExit(Patience))
+            {
+                process.Kill(entireProcessTree: true);
+                Assert.Fail($"{program} did not end within {Patience}.");
+            }
+
             Assert.True(process.ExitCode == 0, $"{program} ended with {process.ExitCode}: {error.GetAwaiter().GetResult()}");
             return output.GetAwaiter().GetResult();
         }

@@ -6,7 +6,7 @@ namespace BridgeForm.Tests.Output.Referees;
 /// <summary>Runs an outside reader on a file. A missing reader fails the test with a sentence that says what to install.</summary>
 internal static class Referee
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(1);
+    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(10);
 
     /// <summary>Runs a script of tests/referees with Node and gives what it printed.</summary>
     public static string Node(string script, params string[] arguments)
@@ -100,9 +100,14 @@ internal static class Referee
         {
             using var process = Process.Start(info)!;
             var error = process.StandardError.ReadToEndAsync();
-            var output = process.StandardOutput.ReadToEnd();
-            Assert.True(process.WaitForExit(Patience), $"{program} did not end in time.");
-            return (process.ExitCode, output, error.GetAwaiter().GetResult());
+            var output = process.StandardOutput.ReadToEndAsync();
+            if (!process.WaitForExit(Patience))
+            {
+                process.Kill(entireProcessTree: true);
+                Assert.Fail($"{program} did not end within {Patience}.");
+            }
+
+            return (process.ExitCode, output.GetAwaiter().GetResult(), error.GetAwaiter().GetResult());
         }
         catch (Win32Exception)
         {

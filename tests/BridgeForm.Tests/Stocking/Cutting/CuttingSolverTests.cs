@@ -19,32 +19,31 @@ public class CuttingSolverTests
         select (Distinct(lengths), demand);
 
     [Fact]
-    public void One_board_length_takes_at_most_one_board_more_than_the_bound_rounded_up() => Pieces.Sample(
+    public void One_board_length_takes_at_most_one_board_more_than_the_bound_rounded_up() => Pieces.OnFixed(
+        40,
         p =>
         {
             var problem = Problem(p.Lengths, p.Demand, [4.8768], [1]);
             var result = Solved(problem);
             Assert.InRange(result.Plan.Cost, Math.Ceiling(result.Bound - RoundOff), Math.Ceiling(result.Bound - RoundOff) + 1);
-        },
-        iter: 40,
-        threads: 1);
+        });
 
     [Fact]
     public void Several_board_lengths_cost_close_to_the_bound() =>
-        (from p in Pieces from prices in Gen.Double[1.5, 3.5].Array[Boards.Length] select (p.Lengths, p.Demand, prices)).Sample(
+        (from p in Pieces from prices in Gen.Double[1.5, 3.5].Array[Boards.Length] select (p.Lengths, p.Demand, prices)).OnFixed(
+            30,
             p =>
             {
                 double[] costs = [.. Boards.Select((b, i) => Math.Round(b * p.prices[i], 2))];
                 var result = Solved(Problem(p.Lengths, p.Demand, Boards, costs));
                 Assert.InRange(result.Plan.Cost, result.Bound - RoundOff, result.Bound + Math.Max(0.015 * result.Bound, costs[^1]));
-            },
-            iter: 30,
-            threads: 1);
+            });
 
     // The oracle knows nothing of patterns or prices: it puts one piece after the other onto every board there is.
     [Fact]
     public void Small_jobs_are_cut_as_cheaply_as_trying_everything_finds() =>
-        (from lengths in Gen.Int[4000, 24000].Array[2, 7] select lengths).Sample(
+        (from lengths in Gen.Int[4000, 24000].Array[2, 7] select lengths).OnFixed(
+            60,
             lengths =>
             {
                 double[] pieces = [.. lengths.Select(l => l / 1e4).OrderDescending()];
@@ -54,9 +53,7 @@ public class CuttingSolverTests
                 var best = Everything.Cheapest(pieces, boards, costs, Kerf);
                 Assert.Equal(best, result.Plan.Cost, RoundOff);
                 Assert.InRange(result.Bound, 0, best + RoundOff);
-            },
-            iter: 60,
-            threads: 1);
+            });
 
     [Fact]
     public void Last_piece_needs_no_cut_when_it_ends_with_the_board()
@@ -79,19 +76,19 @@ public class CuttingSolverTests
     }
 
     [Fact]
-    public void Same_problem_gives_the_same_plan() => Pieces.Sample(
+    public void Same_problem_gives_the_same_plan() => Pieces.OnFixed(
+        40,
         p =>
         {
             var problem = Problem(p.Lengths, p.Demand, Boards, Boards);
             var (a, b) = (CuttingSolver.Solve(problem), CuttingSolver.Solve(problem));
             Assert.Equal(a.Plan.Patterns.Select(Text), b.Plan.Patterns.Select(Text));
-        },
-        iter: 4,
-        threads: 1);
+        });
 
     // Halving every length, the kerf and the boards changes nothing but the unit.
     [Fact]
-    public void Bound_scales_with_the_unit() => Pieces.Sample(
+    public void Bound_scales_with_the_unit() => Pieces.OnFixed(
+        40,
         p =>
         {
             var whole = ColumnGeneration.Solve(Problem(p.Lengths, p.Demand, Boards, Boards), []).Bound;
@@ -100,9 +97,7 @@ public class CuttingSolverTests
                     [.. p.Lengths.Select(l => l / 2)], [.. p.Demand], [.. Boards.Select(b => new BoardSize(b / 2, b))], Kerf / 2),
                 []).Bound;
             Assert.Equal(whole, half, whole * 1e-6);
-        },
-        iter: 6,
-        threads: 1);
+        });
 
     [Theory]
     [InlineData(new[] { 2.4384, 3.048, 3.6576 }, 0.6096)]

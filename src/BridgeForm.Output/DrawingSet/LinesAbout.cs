@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using BridgeForm.Output.Drawing;
+
+namespace BridgeForm.Output.DrawingSet;
+
+/// <summary>The lines of a page as straight strokes, to find out which texts they cross.</summary>
+/// <param name="Strokes">Ends of the strokes, on the page.</param>
+internal sealed record LinesAbout(ImmutableArray<(SheetPoint From, SheetPoint To)> Strokes)
+{
+    /// <summary>An arc in chords of at most this angle, radians: off by less than a pen's width at the radii of a page.</summary>
+    private const double Chord = Math.PI / 36;
+
+    /// <summary>No lines.</summary>
+    public static LinesAbout None { get; } = new(ImmutableArray<(SheetPoint From, SheetPoint To)>.Empty);
+
+    /// <summary>Lines, outlines, circles and arcs; texts and areas are none.</summary>
+    public static LinesAbout Of(IEnumerable<SheetEntity> entities) => new([.. entities.SelectMany(StrokesOf)]);
+
+    /// <summary>A line runs through the text's own, turned box, or nearer to it than a distance in metres.</summary>
+    public bool Cross(SheetText text, double near)
+    {
+        var (width, (sin, cos)) = (PageFont.Of(text).Width(text.Text, text.Height), Math.SinCos(text.Turn));
+        var box = new SheetBox(-near, -(PageFont.Descent / 2 * text.Height) - near, width + near, text.Height + near);
+        SheetPoint Own(SheetPoint p)
+        {
+            var (dx, dy) = (p.X - text.At.X, p.Y - text.At.Y);
+            return new SheetPoint((dx * cos) + (dy * sin), (dy * cos) - (dx * sin));
+        }
+
+        return Strokes.Any(s => ViewLines.Clip(Own(s.From), Own(s.To), box) is not null);
+    }
+
+    private static IEnumerable<(SheetPoint From, SheetPoint To)> StrokesOf(SheetEntity entity) => entity switch
+    {
+        SheetLine line => [(line.From, line.To)],
+        SheetPolyline ring => Joined([.. ring.Vertices.Select(v => new SheetPoint(v.X, v.Y))], ring.Closed),
+        SheetCircle circle => Joined(Round(circle.Center, circle.Radius, 0, 2 * Math.PI), closed: true),
+        SheetArc arc => Joined(Round(arc.Center, arc.Radius, arc.Start, arc.End), closed: false),
+        _ => [],
+    };
+
+    private static IEnumerable<(SheetPoint From, SheetPoint To)> Joined(ImmutableArray<SheetPoint> points, bool closed) =>
+        points.Zip(closed ? [.. points.Skip(1), points[0]] : points.Skip(1));
+
+    private static ImmutableArray<SheetPoint> Round(SheetPoint center, double radius, double start, double end)
+    {
+        var full = end < start ? end + (2 * Math.PI) : end;
+        var steps = (int)Math.Ceiling((full - start) / Chord);
+        return
+        [
+            .. Enumerable.Range(0, steps + 1).Select(i => start + ((full - start) * i / Math.Max(1, steps)))
+                .Select(a => new SheetPoint(center.X + (radius * Math.Cos(a)), center.Y + (radius * Math.Sin(a)))),
+        ];
+    }
+}

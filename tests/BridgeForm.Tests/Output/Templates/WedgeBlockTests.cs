@@ -1,0 +1,70 @@
+using BridgeForm.Output.Drawing;
+using BridgeForm.Output.Templates;
+using BridgeForm.Pieces;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Tests.Output.Templates;
+
+public sealed class WedgeBlockTests
+{
+    private const double Hair = 1e-9;
+
+    /// <summary>Rise over run of the taper is the tangent of the angle that the saw lacks.</summary>
+    [Theory]
+    [InlineData(0.6)]
+    [InlineData(5)]
+    [InlineData(12.5)]
+    [InlineData(20)]
+    [InlineData(27.3)]
+    [InlineData(-20)]
+    public void Taper_has_the_wedges_angle(double degrees)
+    {
+        var (block, cut) = Made(degrees);
+        var ring = Assert.Single(block.On<SheetPolyline>(PageLayers.Cut)).Vertices;
+        var (fence, slope) = (ring.Take(2).ToList(), ring.Skip(2).OrderBy(v => v.X).ToList());
+        Assert.Equal(fence[0].Y, fence[1].Y, Hair);
+        Assert.Equal(0.3048, fence[1].X - fence[0].X, Hair);
+        Assert.Equal(0.3048, slope[1].X - slope[0].X, Hair);
+        Assert.Equal(Math.Tan(Bridges.Radians(Math.Abs(degrees))), (slope[1].Y - slope[0].Y) / (slope[1].X - slope[0].X), Hair);
+        Assert.True(slope[0].Y - fence[0].Y >= 0.006, "the thin end would crush");
+        Assert.Equal(Bridges.Radians(Math.Abs(degrees)), cut.Wedge, Hair);
+    }
+
+    [Theory]
+    [InlineData(5, "5.0°")]
+    [InlineData(12.5, "12.5°")]
+    [InlineData(20, "20.0°")]
+    [InlineData(-20, "20.0°")]
+    public void Figures_say_what_is_drawn(double degrees, string angle)
+    {
+        var (block, _) = Made(degrees);
+        var limit = Bridges.Degrees(TestPieces.Garden.Parameters.Shop.MitreLimit);
+        Assert.StartsWith("Wedge of " + angle, block.Title, StringComparison.Ordinal);
+        Assert.Contains(
+            FormattableString.Invariant($"Saw set to {limit:F1}°, wedge {angle}: together the mitre of {limit + Math.Abs(degrees):F1}°"),
+            block.Notes[0],
+            StringComparison.Ordinal);
+        var named = Assert.Single(block.Entities.OfType<SheetText>(), t => t.Text.EndsWith('°'));
+        Assert.Equal(angle, named.Text);
+        var arc = Assert.Single(block.Entities.OfType<SheetArc>());
+        Assert.Equal(Bridges.Radians(Math.Abs(degrees)), arc.End - arc.Start, Hair);
+        var slope = block.On<SheetPolyline>(PageLayers.Cut).Single().Vertices.Skip(2).MinBy(v => v.X);
+        Assert.Equal((slope.X, slope.Y), (arc.Center.X, arc.Center.Y));
+        Assert.All(block.Entities.OfType<SheetDimension>(), d => Assert.Equal(
+            TestPieces.Units.Length(Math.Sqrt(Math.Pow(d.To.X - d.From.X, 2) + Math.Pow(d.To.Y - d.From.Y, 2))), d.Text));
+        Assert.Equal(2, block.Entities.OfType<SheetDimension>().Count());
+        Assert.All(WedgeBlock.Cautions, c => Assert.Contains(c, block.Notes));
+    }
+
+    /// <summary>The block for a mitre that many degrees beyond the saw's limit, to the side of its sign.</summary>
+    private static (TemplateBlock Block, EndCut Cut) Made(double degrees)
+    {
+        var mitre = Math.Sign(degrees) * (TestPieces.Garden.Parameters.Shop.MitreLimit + Bridges.Radians(Math.Abs(degrees)));
+        var piece = TestPieces.Of(new CutStock(
+            0.089,
+            0.038,
+            new Plane(-Vector3d.UnitX, 0),
+            Plane.Through(new Vector3d(2, 0, 0), new Vector3d(Math.Cos(mitre), Math.Sin(mitre), 0))));
+        return (WedgeBlock.Of(new CutUse([piece]), piece.Far, TestPieces.Units), piece.Far);
+    }
+}
