@@ -55,12 +55,16 @@ internal readonly record struct GuardFrame(
         ? Math.Abs(push) * Math.Max(0, Top - n)
         : Math.Abs(Below(push, Math.Max(0, n)));
 
+    /// <summary>Largest bending of the post between two n, N·m, no sign.</summary>
+    public double PostMoment(double push, double from, double to) => from <= Contact && Contact <= to
+        ? PostMoment(push)
+        : Math.Max(PostMoment(push, from), PostMoment(push, to));
+
+    /// <summary>n where the brace's force crosses the post's axis.</summary>
+    public double Axes => (BraceFoot - PostFoot) / (Math.Tan(Lean) + Math.Tan(BraceLean));
+
     // In proportion to n from the pinned foot, as if to push · (top − n) where the axes meet.
-    private double Below(double push, double n)
-    {
-        var axes = (BraceFoot - PostFoot) / (Math.Tan(Lean) + Math.Tan(BraceLean));
-        return push * (Top - axes) * n / axes;
-    }
+    private double Below(double push, double n) => push * (Top - Axes) * n / Axes;
 
     /// <summary>Axial force in the post below the brace, newtons; pulled positive: what the brace lifts, along the axis.</summary>
     public double PostPull(double push) => (BraceDown(push) * Math.Cos(Lean)) + ((push - BraceOut(push)) * Math.Sin(Lean));

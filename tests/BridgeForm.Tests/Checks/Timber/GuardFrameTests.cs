@@ -93,7 +93,7 @@ public sealed class GuardFrameTests
         var values = LumberValues.Find(context.Parameters, post.Stock, post.Section)!;
         var section = new RectangularSection(0.02, 0.02);
         var euler = 0.822 * values.ModulusMin().Value / (45 * 45);
-        var (ratio, _, _) = GuardPost.Pressed(context.People(), values, section, 800, 0.9, 1e6, values.Bending(LoadDuration.Guard, flat: false));
+        var (ratio, _, _) = GuardPost.Pressed(context.People(), values, section, section.Area, 800, 0.9, 1e6, values.Bending(LoadDuration.Guard, flat: false));
         Assert.True(euler < 800 / 0.0004);
         Assert.Equal(800 / 0.0004 / euler, ratio, 1e-9);
         Assert.True(ratio > 1);

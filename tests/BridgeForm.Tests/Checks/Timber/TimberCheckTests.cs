@@ -45,8 +45,8 @@ public sealed class TimberCheckTests
         var check = Contexts.Check(Thin, "base-channel-shear");
         Assert.Contains("bottom in tension: (2/3)·Fv'·b·dn·(dn/d)²", check.Detail, StringComparison.Ordinal);
 
-        // 3x6, channel 5/8 in deep: (2/3)·175·0.97·1.6 · 2.5 · 4.875 · (4.875/5.5)² lbf.
-        var expected = 2.0 / 3 * 175 * 0.97 * 1.6 * 2.5 * 4.875 * Math.Pow(4.875 / 5.5, 2);
+        // 3x6, channel 5/8 in deep, keeper holes of 1/4 in 13/16 in from its walls: (2/3)·175·0.97·1.6 · (2.5 − 0.25) · 4.875 · (4.875/5.5)² lbf.
+        var expected = 2.0 / 3 * 175 * 0.97 * 1.6 * 2.25 * 4.875 * Math.Pow(4.875 / 5.5, 2);
         Assert.Equal(expected, check.Capacity!.Value / BridgeForm.Quantities.Units.PoundForce, 0.01);
     }
 
