@@ -52,11 +52,11 @@ internal static class BaseBending
         var words = context.People();
         var worst = cases
             .SelectMany(c => stretches, (c, s) => (Case: c, Stretch: s))
-            .SelectMany(p => p.Case.Beam.Places(p.Stretch.From, p.Stretch.To), (p, z) => (p.Case, p.Stretch.Section, At: z, Moment: p.Case.Beam.Moment(z)))
+            .SelectMany(p => p.Case.Beam.Places(p.Stretch.From, p.Stretch.To), (p, z) => (p.Case, p.Stretch, p.Stretch.Section, At: z, Moment: p.Case.Beam.Moment(z)))
             .MaxBy(m => Math.Abs(m.Moment) / m.Section.Modulus / m.Case.Duration.Factor);
         var stress = Math.Abs(worst.Moment) / worst.Section.Modulus;
         var face = worst.Moment > 0 ? "bottom" : "top";
-        return WoodCheck.Stress(
+        var result = WoodCheck.Stress(
             declared,
             words,
             stress,
@@ -65,5 +65,6 @@ internal static class BaseBending
             + $"{worst.Section.ModulusText(words, "the bottom")}; "
             + $"fb = {words.Moment(Math.Abs(worst.Moment))} / {words.Modulus(worst.Section.Modulus)} = {words.Stress(stress)}",
             BaseSection.Missing(context));
+        return result with { Source = worst.Stretch.Source(result.Source) };
     }
 }

@@ -3,8 +3,16 @@ using BridgeForm.Frames;
 
 namespace BridgeForm.Checks;
 
-/// <summary>A stretch of a base with what is left of its section. z in metres from the middle, right positive.</summary>
-internal readonly record struct BaseStretch(double From, double To, DrilledSection Section);
+/// <summary>A stretch of a base.</summary>
+/// <param name="From">z in metres from the middle, right positive.</param>
+/// <param name="To">z of its end.</param>
+/// <param name="Section">What is left of its section.</param>
+/// <param name="IsDrilled">Holes count in it.</param>
+internal readonly record struct BaseStretch(double From, double To, DrilledSection Section, bool IsDrilled)
+{
+    /// <summary>A source, and where holes count their rule.</summary>
+    public string Source(string source) => IsDrilled ? $"{source}; {DrilledHole.Rule}" : source;
+}
 
 /// <summary>Full section of a base and what channels and holes leave of it. Metres.</summary>
 /// <param name="Full">Breadth along the bridge, depth square to the deck.</param>
@@ -45,7 +53,8 @@ internal readonly record struct BaseSection(
         {
             foreach (var (from, to) in ((double, double)[])[(-Channel.Outer, -Channel.Inner), (Channel.Inner, Channel.Outer)])
             {
-                yield return new(from, to, new(Full, [channel, .. holes.Where(h => h.CountsAt(from, to)).Select(h => h.Void)]));
+                var near = holes.Where(h => h.CountsAt(from, to)).Select(h => h.Void).ToList();
+                yield return new(from, to, new(Full, [channel, .. near]), near.Count > 0);
             }
         }
     }
@@ -55,14 +64,14 @@ internal readonly record struct BaseSection(
     public IEnumerable<BaseStretch> Beside(double half)
     {
         var (full, channel) = (new DrilledSection(Full, []), Channel);
-        yield return new(-half, -Channel.Outer, full);
-        yield return new(-Channel.Inner, Channel.Inner, full);
-        yield return new(Channel.Outer, half, full);
+        yield return new(-half, -Channel.Outer, full, IsDrilled: false);
+        yield return new(-Channel.Inner, Channel.Inner, full, IsDrilled: false);
+        yield return new(Channel.Outer, half, full, IsDrilled: false);
         foreach (var holes in EitherWay())
         {
             foreach (var hole in holes.Where(h => Math.Abs(h.At) < channel.Inner || Math.Abs(h.At) > channel.Outer))
             {
-                yield return new(hole.From, hole.To, new(Full, [.. holes.Where(h => h.CountsWith(hole)).Select(h => h.Void)]));
+                yield return new(hole.From, hole.To, new(Full, [.. holes.Where(h => h.CountsWith(hole)).Select(h => h.Void)]), IsDrilled: true);
             }
         }
     }

@@ -36,11 +36,12 @@ internal static class BaseShear
         var stretches = section.Beside(context.Parameters.Frames.Base.Length / 2).ToList();
         var worst = cases
             .SelectMany(c => stretches, (c, s) => (Case: c, Stretch: s))
-            .SelectMany(p => p.Case.Beam.Places(p.Stretch.From, p.Stretch.To), (p, z) => (p.Case, p.Stretch.Section, At: z, Shear: Math.Abs(p.Case.Beam.Shear(z))))
+            .SelectMany(p => p.Case.Beam.Places(p.Stretch.From, p.Stretch.To), (p, z) => (p.Case, p.Stretch, p.Stretch.Section, At: z, Shear: Math.Abs(p.Case.Beam.Shear(z))))
             .MaxBy(v => v.Shear / v.Case.Duration.Factor / v.Section.ShearArea);
         return Check(
             context,
             Declared,
+            worst.Stretch,
             worst.Case,
             worst.At,
             worst.Shear,
@@ -55,17 +56,18 @@ internal static class BaseShear
         var stretches = section.Channels().ToList();
         var worst = cases
             .SelectMany(c => stretches.Select(s => AtChannel(c, s)))
-            .MaxBy(v => v.Shear / v.Case.Duration.Factor / Area(v.Section, v.BottomTension));
+            .MaxBy(v => v.Shear / v.Case.Duration.Factor / Area(v.Stretch.Section, v.BottomTension));
         var words = context.People();
         return Check(
             context,
             DeclaredNet,
+            worst.Stretch,
             worst.Case,
             worst.At,
             worst.Shear,
             worst.BottomTension ? "bottom in tension: (2/3)·Fv'·b·dn·(dn/d)²" : "top in tension: (2/3)·Fv'·b·dn",
-            Area(worst.Section, worst.BottomTension),
-            $"d = {words.Length(depth)}, {worst.Section.ShearText(words, "dn")}");
+            Area(worst.Stretch.Section, worst.BottomTension),
+            $"d = {words.Length(depth)}, {worst.Stretch.Section.ShearText(words, "dn")}");
 
         double Area(DrilledSection left, bool bottom) => bottom
             ? Notches.ShearAtTensionNotch(1, left.ShearBreadth, depth, left.ShearDepth)
@@ -73,21 +75,22 @@ internal static class BaseShear
     }
 
     /// <summary>Largest shear of a case at a channel, and whether it puts the bottom in tension anywhere there.</summary>
-    private static (BaseCase Case, DrilledSection Section, double At, double Shear, bool BottomTension) AtChannel(BaseCase loads, BaseStretch stretch)
+    private static (BaseCase Case, BaseStretch Stretch, double At, double Shear, bool BottomTension) AtChannel(BaseCase loads, BaseStretch stretch)
     {
         var places = loads.Beam.Places(stretch.From, stretch.To).ToList();
         var at = places.MaxBy(z => Math.Abs(loads.Beam.Shear(z)));
-        return (loads, stretch.Section, at, Math.Abs(loads.Beam.Shear(at)), places.Exists(z => loads.Beam.Moment(z) > ChannelFaces.Nothing));
+        return (loads, stretch, at, Math.Abs(loads.Beam.Shear(at)), places.Exists(z => loads.Beam.Moment(z) > ChannelFaces.Nothing));
     }
 
     private static CheckResult Check(
-        CheckContext context, DeclaredCheck declared, BaseCase loads, double at, double shear, string formula, double area, string sizes)
+        CheckContext context, DeclaredCheck declared, BaseStretch stretch, BaseCase loads, double at, double shear, string formula, double area, string sizes)
     {
         var words = context.People();
         var text = $"{loads.Name}, {words.Length(Math.Abs(at))} from the middle: V = {words.Pounds(shear)}; {sizes}";
+        var standard = declared.Source.Split(';')[0];
         if (BaseSection.Shear(context, loads.Duration) is not { } strength)
         {
-            return Outcome.ForEngineer(declared, shear, "N", declared.Source, $"{text}; {BaseSection.Missing(context)}");
+            return Outcome.ForEngineer(declared, shear, "N", stretch.Source(standard), $"{text}; {BaseSection.Missing(context)}");
         }
 
         var capacity = strength.Value * area;
@@ -96,7 +99,7 @@ internal static class BaseShear
             shear,
             capacity,
             "N",
-            $"{declared.Source.Split(';')[0]}; {strength.Sources}",
+            stretch.Source($"{standard}; {strength.Sources}"),
             $"{text}; {strength.Text(words)}; {formula} = {words.Pounds(capacity)}");
     }
 }

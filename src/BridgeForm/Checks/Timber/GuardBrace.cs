@@ -57,7 +57,7 @@ internal static class GuardBrace
         var force = Math.Abs(frame.Brace(push.Force));
         var stress = force / area;
         var whole = context.Parameters.Frames.Brace.Section.Width * context.Parameters.Frames.Brace.Section.Thickness;
-        return WoodCheck.Stress(
+        var result = WoodCheck.Stress(
             Declared,
             words,
             stress,
@@ -67,5 +67,6 @@ internal static class GuardBrace
             + (area < whole ? $"{words.Area(whole)} less {words.Area(whole - area)} of holes and their mirror images; " : "")
             + $"{words.Pounds(force)} / {words.Area(area)} = {words.Stress(stress)}",
             missing);
+        return area < whole ? result with { Source = $"{result.Source}; {DrilledHole.Rule}" } : result;
     }
 }

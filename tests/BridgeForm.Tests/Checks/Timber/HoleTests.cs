@@ -47,6 +47,7 @@ public sealed class HoleTests
     {
         var (plain, drilled) = (Contexts.Check(Thin, id), Contexts.Check(With("base", hole), id));
         Assert.True(drilled.Ratio > plain.Ratio * 1.02, $"{plain.Ratio} {drilled.Ratio}: {drilled.Detail}");
+        Assert.Contains("3.1.2", drilled.Source, StringComparison.Ordinal);
     }
 
     // The same hole on the other side costs the same, though people push only the right guard.
@@ -69,6 +70,16 @@ public sealed class HoleTests
         Assert.Contains("at the hole from", drilled.Detail, StringComparison.Ordinal);
         Assert.Contains("S = 1.125 in × (3.5 in)² / 6 = 2.297 in³", drilled.Detail, StringComparison.Ordinal);
         Assert.Contains("3.1.2", drilled.Source, StringComparison.Ordinal);
+    }
+
+    // 1/2 in through the wide face, 1 in off the axis: 1.5 x 2.5 in and 1.5 x 0.5 in are left. Middle (3.75·1.25 + 0.75·3.25)/4.5
+    // = 1.583 in, I = 1.953 + 3.75·0.333² + 0.016 + 0.75·1.667² = 4.469 in⁴, S = I/1.917 = 2.332 in³.
+    [Fact]
+    public void A_hole_off_the_axis_by_hand()
+    {
+        var check = Contexts.Check(With("post", "face: wide, across: 1 in, from_end: 9 in, diameter: 1/2 in"), "guard-post");
+        Assert.Contains("I = Σ(b·h³/12 + b·h·y²) = 4.469 in⁴, S = I / 1.917 in = 2.332 in³", check.Detail, StringComparison.Ordinal);
+        Assert.Contains("on 3.75 in²", check.Detail, StringComparison.Ordinal);
     }
 
     // Two feet up the moment is 200 · (41.1 − 24) in·lbf, half of that at the brace: a hole there costs nothing.
