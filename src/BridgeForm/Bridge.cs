@@ -39,6 +39,7 @@ public static class Bridge
         var working = Task.Run(() => RopeWork.Of(layout, shape, masses));
         if (!TryPieces(layout, out var pieces, out var groups, out fault))
         {
+            Settle(surveying, working);
             return false;
         }
 
@@ -85,6 +86,10 @@ public static class Bridge
             : new BridgeFault(BridgeFaultKind.NoShape, failure!);
         return fault is null && rope is not null;
     }
+
+    /// <summary>Waits for work that nobody needs any more, so that none outlives its bridge; the fault that stopped it goes first.</summary>
+    private static void Settle(params Task[] tasks) =>
+        Task.WhenAll(tasks).ContinueWith(all => all.Exception, TaskScheduler.Default).GetAwaiter().GetResult();
 
     private static bool TryPieces(
         BridgeLayout layout,

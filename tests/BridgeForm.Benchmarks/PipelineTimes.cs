@@ -43,7 +43,7 @@ internal static class PipelineTimes
             ? (shape, BridgeLayout.Of(parameters, shape.Nodes))
             : throw new InvalidOperationException());
         var masses = BridgeMasses.Of(layout);
-        Timed(times, "load cases", () => RopeWork.CasesOf(parameters, rope, masses).Length);
+        Timed(times, "load cases", () => RopeWork.CasesOf(parameters, LoadCaseInput.Of(parameters, rope, masses)).Length);
         Timed(times, "all rope work, cases included", () => RopeWork.Of(layout, rope, masses).Cases.Length);
         Timed(times, "members to pieces", () =>
             PieceSet.TryOf(parameters, Members.Of(layout), out var pieces, out _) ? pieces.Length : 0);

@@ -61,7 +61,7 @@ public class RopeBenchmarks
 
     [Benchmark]
     public ImmutableArray<HoistingRow> HoistingTable() =>
-        Hoisting.Table(_input.Design, _input.FrameLoads, _input.ReferenceTemperature, _input.Temperatures);
+        Hoisting.Table(_input.Design, _input.FrameLoads, _input.ReferenceTemperature, _input.Temperatures, Backstays.None);
 
     [Benchmark]
     public RopeModes? Modes() => RopeModes.Of("dead", _input.Design);

@@ -110,6 +110,7 @@ internal static class OutputFiles
         var text = new QuantityText(model.Parameters.Units);
         WriteText(output, "cut-list.csv", CutList.Csv(model, units));
         WriteText(output, "hoisting.csv", HoistingSheet.Csv(model, units, text.Temperature));
+        WriteText(output, "keepers.csv", KeeperTable.Csv(model));
         WriteText(output, "rope-marks.csv", RopeMarks.Csv(model, units with { Length = text.Length }));
         WriteText(output, "stock-plan.csv", StockPlanTable.Csv(model, units));
         WriteText(output, "treatment.csv", TreatmentTable.Csv(model, units));

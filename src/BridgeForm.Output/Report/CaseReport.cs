@@ -8,7 +8,7 @@ namespace BridgeForm.Output.Report;
 internal static class CaseReport
 {
     /// <summary>Writes a load case; one without a solution has null for its numbers, no nodes, and says why.</summary>
-    public static void Write(Utf8JsonWriter json, LoadCaseResult result)
+    public static void Write(Utf8JsonWriter json, LoadCaseResult result, ImmutableArray<KeeperForce> keepers)
     {
         json.WriteStartObject();
         json.WriteString("id", result.Id);
@@ -25,6 +25,7 @@ internal static class CaseReport
         Reactions(json, result);
         ReportJson.List(json, "nodes", result.Shape?.Nodes ?? ImmutableArray<RopePoint>.Empty, ReportJson.Pair);
         ReportJson.List(json, "moves", result.Moves, ReportJson.Pair);
+        ReportJson.List(json, "keepers", keepers, RopeworkReport.KeeperOfCase);
         json.WriteString("failure", result.Failure);
         json.WriteEndObject();
     }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using BridgeForm.Ropes;
 
 namespace BridgeForm.Output.Report;
 
@@ -23,7 +24,8 @@ public static class ReportWriter
         RopeReport.Ropes(json, model);
         RopeReport.Nodes(json, model);
         ReportJson.List(json, "pieces", model.Pieces, PieceReport.Write);
-        ReportJson.List(json, "cases", model.Cases, CaseReport.Write);
+        ImmutableArray<string> frames = [.. model.Frames.Select(f => f.Name)];
+        ReportJson.List(json, "cases", model.Cases, (j, c) => CaseReport.Write(j, c, KeeperForce.In(c, frames)));
         ReportJson.List(json, "checks", model.Checks, CheckReport.Write);
         ReportJson.List(json, "remedies", model.Remedies, RopeworkReport.Remedy);
         ReportJson.List(json, "rope_cautions", model.Ropework.Cautions, (j, text) => j.WriteStringValue(text));

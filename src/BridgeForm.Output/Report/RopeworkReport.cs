@@ -58,8 +58,10 @@ internal static class RopeworkReport
         ReportJson.Number(json, "take_up", end.TakeUp);
         ReportJson.Number(json, "sag", end.Shape?.Sag);
         ReportJson.Number(json, "move_down_mid", end.MoveDownMid);
-        ReportJson.Number(json, "over_ground", end.OverGround);
-        ReportJson.Number(json, "over_water", end.OverWater);
+        ReportJson.Number(json, "over_ground", end.OverGround?.Room);
+        json.WriteString("over_ground_case", end.OverGround?.Case);
+        ReportJson.Number(json, "over_water", end.OverWater?.Room);
+        json.WriteString("over_water_case", end.OverWater?.Case);
         ReportJson.List(json, "marks", end.Marks, (j, mark) => j.WriteNumberValue(ReportJson.Clean(mark.Unstressed)));
         ReportJson.List(json, "hoisting", end.Hoisting.Rows, RopeReport.Hoisting);
         json.WriteEndObject();
@@ -84,6 +86,19 @@ internal static class RopeworkReport
         json.WriteStartObject();
         json.WriteString("frame", force.Frame);
         json.WriteString("case", force.Case);
+        Along(json, force);
+    }
+
+    /// <summary>One frame in the case it stands under.</summary>
+    public static void KeeperOfCase(Utf8JsonWriter json, KeeperForce force)
+    {
+        json.WriteStartObject();
+        json.WriteString("frame", force.Frame);
+        Along(json, force);
+    }
+
+    private static void Along(Utf8JsonWriter json, KeeperForce force)
+    {
         ReportJson.Number(json, "load_along", force.LoadAlong);
         ReportJson.Number(json, "tension_difference", force.TensionDifference);
         json.WriteEndObject();

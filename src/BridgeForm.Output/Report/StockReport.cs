@@ -40,6 +40,8 @@ internal static class StockReport
         ReportJson.Number(json, "length", board.Length);
         ReportJson.List(json, "pieces", board.Pieces, (j, p) => j.WriteStringValue(p.Mark));
         ReportJson.List(json, "starts", board.Pieces, (j, p) => j.WriteNumberValue(ReportJson.Clean(p.Start)));
+        ReportJson.List(json, "turns", board.Pieces, (j, p) => j.WriteStringValue(TurnName(p.Turn)));
+        ReportJson.List(json, "shares_cut", board.Pieces, (j, p) => j.WriteBooleanValue(p.SharesCut));
         ReportJson.Number(json, "leftover", board.Leftover);
         ReportJson.Number(json, "waste", board.Waste);
         ReportJson.Number(json, "cost", board.Price);
@@ -47,6 +49,15 @@ internal static class StockReport
         json.WriteString("not_routable", reason);
         json.WriteEndObject();
     }
+
+    private static string TurnName(BlankTurn turn) => turn switch
+    {
+        BlankTurn.None => "none",
+        BlankTurn.EndForEnd => "end-for-end",
+        BlankTurn.EndForEndOver => "end-for-end-over",
+        BlankTurn.Over => "over",
+        _ => throw new ArgumentOutOfRangeException(nameof(turn), turn, "No such turn."),
+    };
 
     private static void Job(Utf8JsonWriter json, StockJob job)
     {

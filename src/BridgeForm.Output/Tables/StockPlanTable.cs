@@ -47,7 +47,7 @@ public static class StockPlanTable
             board.Section,
             .. Bought(board.Length, units),
             Count(board.Pieces.Length),
-            string.Join("; ", board.Pieces.Select(p => $"{p.Mark} {units.Length(p.BlankLength)}")),
+            string.Join("; ", board.Pieces.Select(p => $"{p.Mark} {units.Length(p.BlankLength)}{Laid(p)}")),
             .. Both(board.Leftover, units),
             .. Both(board.Waste, units),
             board.Price is { } price ? Money(price) : string.Empty,
@@ -56,6 +56,25 @@ public static class StockPlanTable
             reason ?? string.Empty,
         ];
     }
+
+    /// <summary>How a piece lies on its board where cuts are shared; nothing for one that lies as drawn and has its own cuts.</summary>
+    private static string Laid(BoardPiece piece)
+    {
+        string[] words =
+        [
+            .. piece.Turn is BlankTurn.None ? Array.Empty<string>() : [TurnWords(piece.Turn)],
+            .. piece.SharesCut ? ["shares the cut before it"] : Array.Empty<string>(),
+        ];
+        return words.Length == 0 ? string.Empty : $" ({string.Join(", ", words)})";
+    }
+
+    private static string TurnWords(BlankTurn turn) => turn switch
+    {
+        BlankTurn.EndForEnd => "turned end for end, same face up",
+        BlankTurn.EndForEndOver => "turned end for end, other face up",
+        BlankTurn.Over => "rolled over",
+        _ => throw new ArgumentOutOfRangeException(nameof(turn), turn, "No such turn."),
+    };
 
     private static IReadOnlyList<string> TooLong(StockJob job, PieceTooLong piece, PeopleUnits units) =>
     [

@@ -44,7 +44,7 @@ public static class AllChecks
         .. ChannelMouths.Declared,
         KeeperStrap.Declared,
         .. ContactChecks.Declared,
-        .. RopeDeclarations.All,
+        .. RopeChecks.Declared,
         Stocking.StockLengthCheck.Declared,
     ];
 

@@ -16,7 +16,7 @@ public sealed record Remedy(string CheckId, string Text, string? Rope = null, do
 /// <summary>What would pass where a rope fails. Each trial is a whole new design: shape, weights and all load cases.</summary>
 public static class Remedies
 {
-    // Deeper than a third of the span nobody walks, and load cases settle badly.
+    // Deeper than three tenths of the span the ends are steeper than stairs (slope 4 · 0.3 at the supports), and nobody walks.
     private const double DeepestSag = 0.3;
 
     // Sag to the nearest half thousandth of the span: finer than ropes are set.
@@ -59,7 +59,7 @@ public static class Remedies
 
     private static Remedy Rope(BridgeParameters parameters)
     {
-        var passing = RopeTable.Thicker(parameters.Ropes.Rope).FirstOrDefault(r => Passes(With(parameters, r)));
+        var passing = RopeTable.Thicker(parameters.Ropes.Rope).FirstOrDefault(r => Try(With(parameters, r)) is Trial.Passes);
         return passing is null
             ? new Remedy(RopeStrength.Id, "Preliminary: no thicker rope of this make in the table passes at this sag.")
             : new Remedy(
@@ -70,21 +70,28 @@ public static class Remedies
 
     private static Remedy Sag(BridgeParameters parameters)
     {
-        var span = parameters.Site.Span;
-        // Counted down from the deepest: what passes at one sag passes at every deeper one.
-        var up = Largest(
-            rise => Passes(parameters with { Ropes = parameters.Ropes with { Sag = (DeepestSag * span) - rise } }),
-            0,
-            Math.Max(0, (DeepestSag * span) - parameters.Ropes.Sag),
-            SagStep * span);
+        var (span, now) = (parameters.Site.Span, parameters.Ropes.Sag);
         var words = new Quantities.QuantityText(parameters.Units);
-        return up is { } u && (DeepestSag * span) - u is var sag
+        // A deep bridge may have no shape at all: its ends get too steep. What can be built up to some sag is found first.
+        var deepest = Largest(sag => Try(With(parameters, sag)) is not Trial.NoShape, now, Math.Max(now, DeepestSag * span), SagStep * span);
+        if (deepest is not { } bound)
+            return new Remedy(RopeStrength.Id, "Preliminary: with this rope some load case has no shape at this sag, so no deeper one was looked for.");
+        // Counted down from there: what passes at one sag passes at every deeper one.
+        return Largest(rise => Try(With(parameters, bound - rise)) is Trial.Passes, 0, bound - now, SagStep * span) is { } up
             ? new Remedy(
                 RopeStrength.Id,
-                $"Preliminary: with this rope a sag of {words.Length(sag)} ({Quantities.QuantityText.Share(sag / span)} of the span) is the least that passes. The deck gets steeper with it.",
-                Length: sag)
-            : new Remedy(RopeStrength.Id, "Preliminary: this rope passes at no sag up to 30 % of the span.");
+                $"Preliminary: with this rope a sag of {Words(bound - up)} is the least that passes. The deck gets steeper with it.",
+                Length: bound - up)
+            : new Remedy(
+                RopeStrength.Id,
+                $"Preliminary: this rope passes at no sag up to {Words(bound)}"
+                + (bound < (DeepestSag - SagStep) * span ? ", and deeper the bridge has no shape." : "."));
+
+        string Words(double sag) => $"{words.Length(sag)} ({Quantities.QuantityText.Share(sag / span)} of the span)";
     }
+
+    private static BridgeParameters With(BridgeParameters parameters, double sag) =>
+        parameters with { Ropes = parameters.Ropes with { Sag = sag } };
 
     // Channels keep their clearance: they grow as the rope does.
     private static BridgeParameters With(BridgeParameters parameters, RopeProperties rope)
@@ -98,12 +105,29 @@ public static class Remedies
         };
     }
 
-    private static bool Passes(BridgeParameters parameters)
+    private static Trial Try(BridgeParameters parameters)
     {
         if (!Bridge.TryShape(parameters, out var rope, out _))
-            return false;
+            return Trial.NoShape;
         var layout = BridgeLayout.Of(parameters, rope.Nodes);
         var cases = LoadCases.All(LoadCaseInput.Of(parameters, rope, BridgeMasses.Of(layout)));
-        return RopeStrength.Of(parameters.Ropes, cases, new CheckWords(parameters.Units)).Status == CheckStatus.Pass;
+        if (cases.Any(c => c.Shape is null))
+            return Trial.NoShape;
+        return RopeStrength.Of(parameters, cases, new CheckWords(parameters.Units)).Status == CheckStatus.Pass
+            ? Trial.Passes
+            : Trial.TooWeak;
+    }
+
+    /// <summary>How a trial design came out.</summary>
+    private enum Trial
+    {
+        /// <summary>Ropes or a load case without a shape.</summary>
+        NoShape,
+
+        /// <summary>Everything has a shape, and the rope is not strong enough.</summary>
+        TooWeak,
+
+        /// <summary>The rope is strong enough.</summary>
+        Passes,
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BridgeForm.Frames;
 
 namespace BridgeForm.Contacts;
@@ -6,13 +7,14 @@ namespace BridgeForm.Contacts;
 internal static class Bearings
 {
     /// <summary>
-    /// What a member must rest on: each entry is a set of ids of which it must touch at least one. Bases rest on the ropes or
-    /// on their landing and are not listed.
+    /// What a member must rest on: each entry is a set of ids of which it must touch at least one. Bases rest on the ropes
+    /// (<see cref="RopeContacts"/> looks at that) or on their landing and are not listed.
     /// </summary>
     /// <param name="member">The member.</param>
     /// <param name="from">Frame it belongs to, or frame at the A end of its bay.</param>
     /// <param name="to">The same frame, or the one at the B end of its bay.</param>
-    public static IEnumerable<string[]> Of(Member member, string from, string to)
+    /// <param name="stringers">Ids of the stringers of its bay; none elsewhere.</param>
+    public static IEnumerable<string[]> Of(Member member, string from, string to, ImmutableArray<string> stringers)
     {
         switch (member.Role)
         {
@@ -25,8 +27,11 @@ internal static class Bearings
                 yield return [$"{from}/post-{member.Side.Suffix()}"];
                 break;
             case Role.Tread:
-                // Every tread lies on all stringers; the outer ones carry its ends.
-                yield return [member.Owner + "/stringer-1"];
+                foreach (var stringer in stringers)
+                {
+                    yield return [stringer];
+                }
+
                 break;
             case Role.Board:
             case Role.Stringer:

@@ -21,7 +21,12 @@ public static class ContactSurveyor
                 walk.Take(Members.Bay(layout, i).Members, layout.Poses[i - 1], layout.Poses[i]);
             }
 
-            walk.Take(Members.Frame(layout, i).Members, layout.Poses[i], layout.Poses[i]);
+            var frame = Members.Frame(layout, i).Members;
+            walk.Take(frame, layout.Poses[i], layout.Poses[i]);
+            if (!layout.Poses[i].IsEnd)
+            {
+                walk.TakeFloors(frame.First(m => m.Role == Role.Base), layout.Poses[i], layout.Parameters.Frames.Channel.Liner);
+            }
         }
 
         walk.Finish();

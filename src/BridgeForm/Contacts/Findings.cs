@@ -12,9 +12,9 @@ internal sealed class Findings
     // The worst are worth naming; a bridge drawn wrong everywhere must not fill the memory.
     private const int Kept = 100;
 
-    private readonly List<ContactFault> _overlaps = [];
-    private readonly List<ContactFault> _gaps = [];
-    private readonly List<ContactFault> _ropes = [];
+    private readonly Worst _overlaps = new();
+    private readonly Worst _gaps = new();
+    private readonly Worst _ropes = new();
     private double _deepestOverlap;
     private double _widestGap;
     private double _deepestRope = double.NegativeInfinity;
@@ -28,7 +28,7 @@ internal sealed class Findings
         _deepestOverlap = Math.Max(_deepestOverlap, depth);
         if (depth > Seating.Tolerance + Slack)
         {
-            Keep(_overlaps, new ContactFault(first, second, depth));
+            _overlaps.Add(new ContactFault(first, second, depth));
         }
     }
 
@@ -38,7 +38,7 @@ internal sealed class Findings
         _widestGap = Math.Max(_widestGap, gap);
         if (!(gap <= Seating.Tolerance + Slack))
         {
-            Keep(_gaps, new ContactFault(part, carrier, gap));
+            _gaps.Add(new ContactFault(part, carrier, gap));
         }
     }
 
@@ -52,22 +52,43 @@ internal sealed class Findings
 
         if (depth > (isBase ? Seating.Tolerance + Slack : 0))
         {
-            Keep(_ropes, new ContactFault(rope, part, depth));
+            _ropes.Add(new ContactFault(rope, part, depth));
         }
     }
 
     /// <summary>Everything found, worst first.</summary>
     public ContactSurvey Result() => new(
-        Pairs, Worst(_overlaps), Worst(_gaps), Worst(_ropes), _deepestOverlap, _widestGap, _deepestRope);
+        Pairs, _overlaps.All(), _gaps.All(), _ropes.All(), _overlaps.Count, _gaps.Count, _ropes.Count, _deepestOverlap, _widestGap, _deepestRope);
 
-    private static void Keep(List<ContactFault> list, ContactFault fault)
+    /// <summary>The worst faults of one kind, and how many there were.</summary>
+    private sealed class Worst
     {
-        if (list.Count < Kept)
-        {
-            list.Add(fault);
-        }
-    }
+        private readonly PriorityQueue<ContactFault, double> _kept = new();
 
-    private static ImmutableArray<ContactFault> Worst(List<ContactFault> faults) =>
-        [.. faults.OrderByDescending(f => f.Amount).ThenBy(f => f.First, StringComparer.Ordinal)];
+        /// <summary>All, the dropped ones included.</summary>
+        public int Count { get; private set; }
+
+        /// <summary>Keeps it if it is among the worst.</summary>
+        public void Add(ContactFault fault)
+        {
+            Count++;
+            if (_kept.Count < Kept)
+            {
+                _kept.Enqueue(fault, fault.Amount);
+            }
+            else
+            {
+                _kept.EnqueueDequeue(fault, fault.Amount);
+            }
+        }
+
+        /// <summary>Worst first.</summary>
+        public ImmutableArray<ContactFault> All() =>
+        [
+            .. _kept.UnorderedItems.Select(f => f.Element)
+                .OrderByDescending(f => f.Amount)
+                .ThenBy(f => f.First, StringComparer.Ordinal)
+                .ThenBy(f => f.Second, StringComparer.Ordinal),
+        ];
+    }
 }

@@ -31,6 +31,52 @@ internal sealed class RopeContacts(Findings findings, ImmutableArray<RopeLine> r
         }
     }
 
+    /// <summary>
+    /// How far the floors of a base's channels stand off the ropes at the frame's mid-plane, measured square to the floor: what
+    /// hangs on the ropes must bear on them.
+    /// </summary>
+    /// <param name="wood">The base of a frame that hangs on the ropes.</param>
+    /// <param name="pose">Where the frame stands.</param>
+    /// <param name="liner">Thickness of the liner between rope and floor, metres.</param>
+    public void TakeFloors(Member wood, FramePose pose, double liner)
+    {
+        var middle = Plane.Through(pose.Node, pose.Along);
+        for (var k = 0; k < _rods.Length; k++)
+        {
+            if (Crossing(_rods[k], _first[k], middle) is not { } axis)
+            {
+                continue;
+            }
+
+            var channel = wood.Shape.Channels.MinBy(c => Math.Abs(wood.Placement.ToLocal(axis).X - c.Center));
+            if (channel is not null)
+            {
+                var below = -wood.Placement.ToWorld(Floor(wood.Shape, channel)).SignedDistance(axis);
+                findings.AddBearing(wood.Id, "rope-" + ropes[k].Name, below - ropes[k].Radius - liner);
+            }
+        }
+    }
+
+    private static Vector3d? Crossing((string Name, Capsule Rod, Box3 Box)[] rods, int first, Plane plane)
+    {
+        for (var i = first; i < rods.Length; i++)
+        {
+            var (from, to) = (rods[i].Rod.From, rods[i].Rod.To);
+            var (before, after) = (plane.SignedDistance(from), plane.SignedDistance(to));
+            if (before <= 0 && after >= 0)
+            {
+                return from + (before / Math.Min(before - after, -double.Epsilon) * (to - from));
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The floor in the stick's own axes; its normal points into the wood.</summary>
+    private static Plane Floor(CutStock shape, Channel channel) => channel.Face == StockFace.MinusY
+        ? Plane.Through(new Vector3d(channel.Center, channel.Depth - (shape.Width / 2), 0), new Vector3d(0, 1, -channel.FloorSlope))
+        : Plane.Through(new Vector3d(channel.Center, 0, channel.Depth - (shape.Thickness / 2)), new Vector3d(0, -channel.FloorSlope, 1));
+
     // Frames lean: a later member may begin this far before an earlier one, metres. No frame is twice as tall.
     private const double Behind = 2;
 

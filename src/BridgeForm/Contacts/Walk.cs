@@ -17,8 +17,14 @@ internal sealed class Walk(Findings findings, ImmutableArray<RopeLine> ropes)
     private readonly RopeContacts _ropeContacts = new(findings, ropes);
 
     /// <summary>The next frame or bay, with the frames it stands between (twice the same for a frame).</summary>
-    public void Take(ImmutableArray<Member> members, FramePose from, FramePose to) =>
-        Compare([.. members.Select(m => new Neighbour(m, [.. Bearings.Of(m, from.Name, to.Name)]))]);
+    public void Take(ImmutableArray<Member> members, FramePose from, FramePose to)
+    {
+        ImmutableArray<string> stringers = [.. members.Where(m => m.Role == Role.Stringer).Select(m => m.Id)];
+        Compare([.. members.Select(m => new Neighbour(m, [.. Bearings.Of(m, from.Name, to.Name, stringers)]))]);
+    }
+
+    /// <summary>How far the floors of a frame's channels stand off the ropes.</summary>
+    public void TakeFloors(Member member, FramePose pose, double liner) => _ropeContacts.TakeFloors(member, pose, liner);
 
     /// <summary>Members that are only compared with each other.</summary>
     public void TakeUnsupported(IReadOnlyList<Member> members) =>

@@ -9,8 +9,8 @@ namespace BridgeForm.Frames;
 public sealed record BridgeMasses(
     ImmutableArray<double> Frames, ImmutableArray<double> Packers, ImmutableArray<double> Bays)
 {
-    /// <summary>Standard acceleration of free fall, m/s² (ISO 80000-3).</summary>
-    public const double Gravity = 9.80665;
+    /// <summary>Standard acceleration of free fall, m/s².</summary>
+    public const double Gravity = Quantities.Units.StandardGravity;
 
     /// <summary>Weighs every member of a layout.</summary>
     public static BridgeMasses Of(BridgeLayout layout)

@@ -27,6 +27,9 @@ public sealed record ShopParameters
     /// <summary>Shortest offcut worth keeping, metres.</summary>
     public required double Offcut { get; init; }
 
+    /// <summary>Neighbours on a board with equal mitre and bevel where they touch share one cut.</summary>
+    public bool ShareCuts { get; init; }
+
     /// <summary>Leave holding tabs in board files.</summary>
     public required bool Tabs { get; init; }
 }

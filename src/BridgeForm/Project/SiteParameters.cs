@@ -23,6 +23,9 @@ public sealed record SiteParameters
     /// <summary>Level of the highest water, y in metres; null when not given.</summary>
     public double? Water { get; init; }
 
+    /// <summary>Room to keep over the highest water, metres; null when not given.</summary>
+    public double? Freeboard { get; init; }
+
     /// <summary>Support A.</summary>
     public SupportParameters A { get; init; } = new();
 

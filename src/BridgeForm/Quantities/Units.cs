@@ -8,8 +8,11 @@ namespace BridgeForm.Quantities;
 /// </summary>
 public static class Units
 {
+    /// <summary>Standard acceleration of free fall, m/s² (3rd General Conference on Weights and Measures, 1901; ISO 80000-3).</summary>
+    public const double StandardGravity = 9.80665;
+
     /// <summary>Newtons in a pound-force.</summary>
-    public const double PoundForce = 0.45359237 * 9.80665;
+    public const double PoundForce = 0.45359237 * StandardGravity;
 
     private const double SquareInch = 0.0254 * 0.0254;
     private const double SquareFoot = 0.3048 * 0.3048;

@@ -24,7 +24,7 @@ internal sealed class CaseShooting
         _vertical = v;
     }
 
-    /// <summary>Horizontal distance of the rope's end from A, metres.</summary>
+    /// <summary>Horizontal distance of the rope's end from A, with what held saddles have come towards the span, metres.</summary>
     public double X => _x.Value;
 
     /// <summary>Rope's end below A, metres.</summary>
@@ -60,7 +60,18 @@ internal sealed class CaseShooting
             shot.Add(bay, i);
         }
 
+        shot.Add(request.HeldA);
+        shot.Add(request.HeldB);
         return shot;
+    }
+
+    private void Add(HeldBackstay? stay)
+    {
+        if (stay is null)
+            return;
+        var (length, byHorizontal) = stay.Give(_h, _request.AxialStiffness);
+        _x = _x.Plus(length);
+        XRates = (XRates.H + byHorizontal, XRates.V);
     }
 
     private void Add(FedBay bay, int i)

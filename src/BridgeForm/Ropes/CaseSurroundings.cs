@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BridgeForm.Frames;
 using BridgeForm.Project;
 
@@ -11,12 +12,24 @@ internal static class CaseSurroundings
     {
         if (result.Shape is not { } shape)
             return result;
+        return Cleared(parameters, result, shape) with { SteepestDeck = Steepest(parameters, shape) };
+    }
+
+    /// <summary>There is ground or water to stay clear of.</summary>
+    public static bool Asked(SiteParameters site) => !site.Ground.IsEmpty || site.Water is not null;
+
+    /// <summary>Cases with their clearances alone.</summary>
+    public static ImmutableArray<LoadCaseResult> InAll(BridgeParameters parameters, ImmutableArray<LoadCaseResult> cases) =>
+        [.. cases.Select(c => c.Shape is { } shape ? Cleared(parameters, c, shape) : c)];
+
+    private static LoadCaseResult Cleared(BridgeParameters parameters, LoadCaseResult result, RopeShape shape)
+    {
         var (ground, water) = Clearances(parameters, shape);
-        return result with { SteepestDeck = Steepest(parameters, shape), OverGround = ground, OverWater = water };
+        return result with { OverGround = ground, OverWater = water };
     }
 
     /// <summary>Clearances of one shape of the ropes over ground and water, metres.</summary>
-    public static (double? Ground, double? Water) Clearances(BridgeParameters parameters, RopeShape shape)
+    private static (double? Ground, double? Water) Clearances(BridgeParameters parameters, RopeShape shape)
     {
         var site = parameters.Site;
         var below = Below(parameters);
@@ -36,13 +49,6 @@ internal static class CaseSurroundings
     private static double Steepest(BridgeParameters parameters, RopeShape shape)
     {
         var deck = BridgeLayout.Of(parameters, shape.Nodes).Deck;
-        var steepest = 0.0;
-        for (var bay = 1; bay < deck.Points.Length; bay++)
-        {
-            var way = deck.Direction(bay);
-            steepest = Math.Max(steepest, Math.Abs(way.Y / way.X));
-        }
-
-        return steepest;
+        return RopeCurve.Steepest([.. deck.Points.Select(p => new RopePoint(p.X, p.Y))]);
     }
 }

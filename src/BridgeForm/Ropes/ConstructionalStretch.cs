@@ -40,17 +40,29 @@ public sealed record StretchEnd
     /// <summary>The finished bridge of a rope set to the plain marks, bedded in and nothing taken up; null: no solution.</summary>
     public RopeShape? Shape { get; init; }
 
-    /// <summary>Why there is no such shape; null when there is one.</summary>
+    /// <summary>Why there is no such shape, or none in some load case; null when there are all.</summary>
     public string? Failure { get; init; }
 
     /// <summary>How far mid-span lies then below the design state.</summary>
     public double? MoveDownMid { get; init; }
 
-    /// <summary>Least clearance over the ground then; null where no ground is given.</summary>
-    public double? OverGround { get; init; }
+    /// <summary>Least clearance over the ground then, of all load cases; null where no ground is given.</summary>
+    public RoomInCase? OverGround { get; init; }
 
-    /// <summary>Least clearance over the highest water then; null where none is given.</summary>
-    public double? OverWater { get; init; }
+    /// <summary>Least clearance over the highest water then, of all load cases; null where none is given.</summary>
+    public RoomInCase? OverWater { get; init; }
+}
+
+/// <summary>A clearance and where it is least.</summary>
+/// <param name="Case">Id of the load case.</param>
+/// <param name="Room">Metres; negative where the bridge reaches in.</param>
+public sealed record RoomInCase(string Case, double Room)
+{
+    /// <summary>The least of all cases; null where there is nothing to stay clear of.</summary>
+    public static RoomInCase? Least(ImmutableArray<LoadCaseResult> cases, Func<LoadCaseResult, double?> room) => cases
+        .Where(c => room(c) is not null)
+        .Select(c => new RoomInCase(c.Id, room(c)!.Value))
+        .MinBy(r => r.Room);
 }
 
 /// <summary>Works out both ends of the range.</summary>
@@ -58,38 +70,40 @@ internal static class StretchEnds
 {
     /// <summary>Low and high end; empty where the stretch is not known.</summary>
     public static ImmutableArray<StretchEnd> Of(
-        BridgeParameters parameters, RopeShape design, ImmutableArray<RopeMark> marks, RopeCut cut, ImmutableArray<double> frameLoads) =>
+        BridgeParameters parameters, LoadCaseInput input, ImmutableArray<RopeMark> marks, RopeCut cut) =>
         StretchRange.Of(parameters.Ropes).Range is { } range
             ? [
-                End(parameters, design, marks, cut, frameLoads, range.Low),
-                End(parameters, design, marks, cut, frameLoads, range.High),
+                End(parameters, input, marks, cut, range.Low),
+                End(parameters, input, marks, cut, range.High),
             ]
             : [];
 
     private static StretchEnd End(
-        BridgeParameters parameters, RopeShape design, ImmutableArray<RopeMark> marks, RopeCut cut, ImmutableArray<double> frameLoads, double share)
+        BridgeParameters parameters, LoadCaseInput input, ImmutableArray<RopeMark> marks, RopeCut cut, double share)
     {
-        var site = parameters.Site;
+        var (design, site) = (input.Design, parameters.Site);
         _ = LoadCaseSolver.TryFind(
-            LoadCaseRequest.At(design, 0, site.A.Backstay, site.B.Backstay, share),
+            LoadCaseRequest.At(design, 0, input.Backstays, share),
             LoadCaseSolver.DefaultAccuracy,
             LoadCaseSolver.DefaultMaxIterations,
             out var shape,
             out var failure);
-        var (ground, water) = shape is null ? default : CaseSurroundings.Clearances(parameters, shape);
+        var stretched = CaseSurroundings.Asked(site)
+            ? CaseSurroundings.InAll(parameters, LoadCases.All(input with { Stretch = share }))
+            : [];
         var middle = site.Span / 2;
         return new StretchEnd
         {
             Share = share,
             Marks = [.. marks.Select(m => new RopeMark(m.Frame, m.Unstressed / (1 + share), m.AtMarkingTension / (1 + share)))],
             Hoisting = Hoisting.Solve(
-                design, frameLoads, site.ReferenceTemperature, site.Temperatures, site.A.Backstay, site.B.Backstay, (1 / (1 + share)) - 1),
+                design, input.FrameLoads, site.ReferenceTemperature, site.Temperatures, input.Backstays, (1 / (1 + share)) - 1),
             TakeUp = share * cut.BetweenEnds,
             Shape = shape,
-            Failure = failure,
+            Failure = failure ?? stretched.Where(c => c.Failure is not null).Select(c => $"{c.Id}: {c.Failure}").FirstOrDefault(),
             MoveDownMid = shape is null ? null : design.HeightAt(middle) - shape.HeightAt(middle),
-            OverGround = ground,
-            OverWater = water,
+            OverGround = RoomInCase.Least(stretched, c => c.OverGround),
+            OverWater = RoomInCase.Least(stretched, c => c.OverWater),
         };
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BridgeForm.Project;
 using MathNet.Numerics;
 
 namespace BridgeForm.Ropes;
@@ -12,6 +11,9 @@ public sealed record HoistingTable(ImmutableArray<HoistingRow> Rows, ImmutableAr
 /// <summary>What a crew sets: sags of the ropes before the bridge is complete, by temperature.</summary>
 public static class Hoisting
 {
+    // No thermometer on a rope tells this apart, °C; conversion from °F leaves 1e-14.
+    private const double SameTemperature = 0.01;
+
     /// <summary>Stage of ropes before any frame is hung.</summary>
     public const string Bare = "bare";
 
@@ -26,23 +28,21 @@ public static class Hoisting
     /// <param name="frameLoads">Load of the frames alone at each node on one rope, newtons; null for bare ropes only.</param>
     /// <param name="reference">Reference temperature, °C; among the rows whether listed or not.</param>
     /// <param name="temperatures">Other temperatures, °C.</param>
-    /// <param name="stayA">Rope behind support A; over a sliding saddle it gives rope as its tension grows.</param>
-    /// <param name="stayB">Rope behind support B, likewise.</param>
+    /// <param name="stays">Ropes behind the supports.</param>
     /// <param name="stretch">Share by which the unstressed rope is longer than marked; negative for a rope set short.</param>
     public static HoistingTable Solve(
         RopeShape design,
         ImmutableArray<double>? frameLoads,
         double reference,
         ImmutableArray<double> temperatures,
-        BackstayParameters? stayA = null,
-        BackstayParameters? stayB = null,
+        Backstays stays,
         double stretch = 0)
     {
         var rows = ImmutableArray.CreateBuilder<HoistingRow>();
         var failures = ImmutableArray.CreateBuilder<string>();
-        double[] all = [.. temperatures.Append(reference).Distinct().Order()];
+        var all = Merged(reference, temperatures);
         var complete = all
-            .Select(t => (Temperature: t, Rope: LoadCaseRequest.At(design, t - reference, stayA, stayB, stretch)))
+            .Select(t => (Temperature: t, Rope: LoadCaseRequest.At(design, t - reference, stays, stretch)))
             .ToArray();
         foreach (var (temperature, rope) in complete)
             Add(Bare, temperature, BareRope(rope));
@@ -68,11 +68,23 @@ public static class Hoisting
         ImmutableArray<double>? frameLoads,
         double reference,
         ImmutableArray<double> temperatures,
-        BackstayParameters? stayA = null,
-        BackstayParameters? stayB = null)
+        Backstays stays)
     {
-        var table = Solve(design, frameLoads, reference, temperatures, stayA, stayB);
+        var table = Solve(design, frameLoads, reference, temperatures, stays);
         return table.Failures.IsEmpty ? table.Rows : throw new NonConvergenceException(table.Failures[0]);
+    }
+
+    // The same temperature written in °F and in °C is one row; what is as good as the reference temperature is that one.
+    private static ImmutableArray<double> Merged(double reference, ImmutableArray<double> temperatures)
+    {
+        List<double> merged = [reference];
+        foreach (var temperature in temperatures.Order())
+        {
+            if (merged.TrueForAll(m => Math.Abs(m - temperature) > SameTemperature))
+                merged.Add(temperature);
+        }
+
+        return [.. merged.Order()];
     }
 
     private static LoadCaseRequest BareRope(LoadCaseRequest request) =>
@@ -80,11 +92,12 @@ public static class Hoisting
 
     private static HoistingRow Row(string stage, double temperature, RopeShape shape)
     {
-        var slope = shape.Nodes[^1].Y / shape.Nodes[^1].X;
+        var from = shape.Nodes[0];
+        var slope = (shape.Nodes[^1].Y - from.Y) / (shape.Nodes[^1].X - from.X);
         var touched = shape.TouchedBy(slope);
         return new HoistingRow(stage, temperature, shape.Sag, shape.Horizontal)
         {
-            Sight = (slope * touched.X) - touched.Y,
+            Sight = from.Y + (slope * (touched.X - from.X)) - touched.Y,
             Lowest = shape.TouchedBy(0),
             MaxTension = shape.MaxTension,
         };

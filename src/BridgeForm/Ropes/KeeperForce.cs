@@ -4,7 +4,7 @@ namespace BridgeForm.Ropes;
 
 /// <summary>What one frame's keeper must hold along one rope, friction not counted. Newtons.</summary>
 /// <param name="Frame">Name of the frame.</param>
-/// <param name="Case">Id of the load case that asks most of it.</param>
+/// <param name="Case">Id of the load case.</param>
 /// <param name="Load">Load of the frame on the rope in that case.</param>
 /// <param name="Slope">Slope of the bisector of its two chords, radians.</param>
 /// <param name="TensionDifference">Tension on its B side less that on its A side.</param>
@@ -22,20 +22,24 @@ public sealed record KeeperForce(string Frame, string Case, double Load, double 
     public static ImmutableArray<KeeperForce> Of(ImmutableArray<LoadCaseResult> cases, ImmutableArray<string> names)
     {
         var worst = new KeeperForce?[names.Length];
-        foreach (var result in cases)
+        foreach (var forces in cases.Select(c => In(c, names)))
         {
-            if (result.Shape is not { } shape)
-                continue;
-            for (var i = 1; i + 1 < shape.Nodes.Length; i++)
+            for (var i = 0; i < forces.Length; i++)
             {
-                var here = At(shape, i, names[i], result.Id);
-                if (worst[i] is not { } so || here.Needed > so.Needed)
-                    worst[i] = here;
+                if (worst[i] is not { } so || forces[i].Needed > so.Needed)
+                    worst[i] = forces[i];
             }
         }
 
         return [.. worst.OfType<KeeperForce>()];
     }
+
+    /// <summary>Every interior frame in one case, on its more heavily loaded rope, in the order of the frames; none where the case has no solution.</summary>
+    /// <param name="result">The case.</param>
+    /// <param name="names">Names of all frames, supports' included.</param>
+    public static ImmutableArray<KeeperForce> In(LoadCaseResult result, ImmutableArray<string> names) => result.Shape is { } shape
+        ? [.. Enumerable.Range(1, shape.Nodes.Length - 2).Select(i => At(shape, i, names[i], result.Id))]
+        : [];
 
     private static KeeperForce At(RopeShape shape, int i, string name, string id)
     {

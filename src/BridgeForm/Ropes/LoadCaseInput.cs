@@ -28,11 +28,11 @@ public sealed record LoadCaseInput
     /// <summary>Other temperatures, °C.</summary>
     public required ImmutableArray<double> Temperatures { get; init; }
 
-    /// <summary>Rope behind support A; null when there is none.</summary>
-    public BackstayParameters? BackstayA { get; init; }
+    /// <summary>Ropes behind the supports.</summary>
+    public Backstays Backstays { get; init; } = Backstays.None;
 
-    /// <summary>Rope behind support B; null when there is none.</summary>
-    public BackstayParameters? BackstayB { get; init; }
+    /// <summary>Share by which the rope has grown for good since it was marked; 0 for as marked.</summary>
+    public double Stretch { get; init; }
 
     /// <summary>What the load cases of a whole bridge are made from.</summary>
     /// <param name="parameters">What the builder asked for.</param>
@@ -47,8 +47,7 @@ public sealed record LoadCaseInput
         Loads = parameters.Loads,
         ReferenceTemperature = parameters.Site.ReferenceTemperature,
         Temperatures = parameters.Site.Temperatures,
-        BackstayA = parameters.Site.A.Backstay,
-        BackstayB = parameters.Site.B.Backstay,
+        Backstays = Backstays.Of(parameters.Site),
     };
 
     /// <summary>Coldest temperature of all, °C.</summary>

@@ -69,9 +69,13 @@ public static class LoadCaseSolver
             .SetItem(0, found.Shot.First)
             .SetItem(request.UnstressedLengths.Length - 1, found.Shot.Last);
         var loads = request.Loads.SetItem(0, 0).SetItem(request.Loads.Length - 1, 0);
-        shape = RopeTrace.Shape(found.H, found.V, lengths, loads, request.WeightPerLength, request.AxialStiffness);
+        var traced = RopeTrace.Shape(found.H, found.V, lengths, loads, request.WeightPerLength, request.AxialStiffness);
+        shape = request.HeldA is { } stay ? Moved(traced, stay.Give(found.H, request.AxialStiffness).Length) : traced;
         return true;
     }
+
+    private static RopeShape Moved(RopeShape shape, double x) =>
+        shape with { Nodes = [.. shape.Nodes.Select(p => p with { X = p.X + x })] };
 
     private static string? Unsolvable(LoadCaseRequest request)
     {

@@ -168,7 +168,7 @@ public static class LoadCases
 
     private static LoadCaseRequest Request(LoadCaseInput input, Loading loading, ImmutableArray<double> loads) =>
         LoadCaseRequest.At(
-            input.Design, loading.Temperature - input.ReferenceTemperature, input.BackstayA, input.BackstayB) with
+            input.Design, loading.Temperature - input.ReferenceTemperature, input.Backstays, input.Stretch) with
         {
             Loads = loads,
         };

@@ -85,6 +85,11 @@ public static class RopeCurve
     public static (double First, double Last) EndSlopes(this RopeShape shape) =>
         (Slope(shape.Nodes[0], shape.Nodes[1]), Slope(shape.Nodes[^2], shape.Nodes[^1]));
 
+    /// <summary>Rise over run of the steepest chord of a line of points whose x grows, never negative.</summary>
+    /// <param name="points">Points from A to B.</param>
+    public static double Steepest(ImmutableArray<RopePoint> points) =>
+        points.Zip(points.Skip(1), (from, to) => Math.Abs((to.Y - from.Y) / (to.X - from.X))).DefaultIfEmpty(0).Max();
+
     /// <summary>Unstressed length of the whole rope from support to support, metres.</summary>
     /// <param name="shape">The rope.</param>
     public static double UnstressedLength(this RopeShape shape) => shape.Segments.Sum(s => s.UnstressedLength);

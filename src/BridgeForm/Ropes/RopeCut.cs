@@ -69,7 +69,7 @@ public sealed record RopeCut
     {
         if (stay is null)
             return 0;
-        var tension = stay.Sliding ? tensionAtSupport : design.Horizontal / Math.Cos(stay.Angle);
+        var tension = stay.Sliding ? tensionAtSupport : HeldBackstay.Tension(stay.Angle, design.Horizontal);
         return stay.Length / (1 + (tension / design.AxialStiffness));
     }
 }

@@ -18,7 +18,7 @@ public sealed record RopeSegment(double UnstressedLength, double StretchedLength
 /// <summary>A state of one rope in equilibrium. Nodes 0 and last are the supports.</summary>
 public sealed record RopeShape
 {
-    /// <summary>Nodes on the rope axis in the plane of the rope, world x and y in metres; the first is (0, 0).</summary>
+    /// <summary>Nodes on the rope axis in the plane of the rope, world x and y in metres; the first is (0, 0), or where support A has moved to on a backstay that gives.</summary>
     public required ImmutableArray<RopePoint> Nodes { get; init; }
 
     /// <summary>One segment a bay.</summary>

@@ -14,7 +14,7 @@ public static class RopeTable
     private const double PoundMass = 0.45359237;
     private const double Inch = 0.0254;
     private const double Foot = 12 * Inch;
-    private const double PoundForce = PoundMass * SteelRope.StandardGravity;
+    private const double PoundForce = PoundMass * Quantities.Units.StandardGravity;
     private const double Ksi = 1000 * PoundForce / (Inch * Inch);
 
     private static readonly ImmutableArray<RopeProperties> Ropes = [.. RopeTableRows.Makes.SelectMany(Variants)];

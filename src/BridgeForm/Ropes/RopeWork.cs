@@ -26,7 +26,7 @@ public sealed record RopeWork
     /// <summary>Pull on support A and B; empty when no case has a solution.</summary>
     public ImmutableArray<SupportPull> Supports { get; init; } = [];
 
-    /// <summary>What each interior frame's keeper must hold along one rope.</summary>
+    /// <summary>What each interior frame's keeper must hold along one rope, in the case that asks most of it.</summary>
     public ImmutableArray<KeeperForce> Keepers { get; init; } = [];
 
     /// <summary>Fall of mid-span when one support moves <see cref="SupportMove.Standard"/>, metres; null when the moved ropes have no shape.</summary>
@@ -44,6 +44,10 @@ public sealed record RopeWork
     /// <summary>The case with the largest tension; null when no case has a solution.</summary>
     public LoadCaseResult? Governing => Cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.MaxTension);
 
+    /// <summary>Largest tension of one rope between the supports and in its backstays, newtons; 0 when no case has a solution.</summary>
+    public double LargestPull =>
+        Supports.Select(s => s.Backstay?.Tension ?? 0).Append(Governing?.Shape!.MaxTension ?? 0).Max();
+
     /// <summary>Works on the ropes of a bridge.</summary>
     /// <param name="layout">Where the frames stand.</param>
     /// <param name="design">Design state of one rope.</param>
@@ -52,20 +56,20 @@ public sealed record RopeWork
     {
         var parameters = layout.Parameters;
         var site = parameters.Site;
-        var frameLoads = masses.FrameStageLoads();
         ImmutableArray<string> names = [.. layout.Poses.Select(f => f.Name)];
-        var cases = CasesOf(parameters, design, masses);
+        var input = LoadCaseInput.Of(parameters, design, masses);
+        var cases = CasesOf(parameters, input);
         var marks = RopeMarks.Of(design, names, parameters.Ropes.MarkingTension);
         var cut = RopeCut.Of(parameters, design);
-        var moved = SupportMove.TryFallOfMiddle(design, SupportMove.Standard, out var fall, out var failure);
+        var moved = SupportMove.TryFallOfMiddle(design, input.Backstays, SupportMove.Standard, out var fall, out var failure);
         return new RopeWork
         {
             Cases = cases,
             Hoisting = Ropes.Hoisting.Solve(
-                design, frameLoads, site.ReferenceTemperature, site.Temperatures, site.A.Backstay, site.B.Backstay),
+                design, input.FrameLoads, site.ReferenceTemperature, site.Temperatures, input.Backstays),
             Marks = marks,
             Cut = cut,
-            Stretch = StretchEnds.Of(parameters, design, marks, cut, frameLoads),
+            Stretch = StretchEnds.Of(parameters, input, marks, cut),
             Supports = SupportPull.Of(site, cases),
             Keepers = KeeperForce.Of(cases, names),
             FallWhenSupportMoves = moved ? fall : null,
@@ -76,8 +80,8 @@ public sealed record RopeWork
     }
 
     /// <summary>The load cases with what they mean for deck, ground and water.</summary>
-    public static ImmutableArray<LoadCaseResult> CasesOf(BridgeParameters parameters, RopeShape design, BridgeMasses masses) =>
-        [.. LoadCases.All(LoadCaseInput.Of(parameters, design, masses)).Select(c => CaseSurroundings.Of(parameters, c))];
+    public static ImmutableArray<LoadCaseResult> CasesOf(BridgeParameters parameters, LoadCaseInput input) =>
+        [.. LoadCases.All(input).Select(c => CaseSurroundings.Of(parameters, c))];
 
     private static ImmutableArray<RopeModes> ModesOf(ImmutableArray<LoadCaseResult> cases) =>
     [

@@ -11,9 +11,6 @@ public static class SteelRope
     /// <summary>Density of steel, kg/m³ (common practice, no source).</summary>
     public const double SteelDensity = 7850;
 
-    /// <summary>Standard gravity, m/s² (3rd General Conference on Weights and Measures, 1901).</summary>
-    public const double StandardGravity = 9.80665;
-
     /// <summary>Unstressed length at a temperature over the length at the reference temperature.</summary>
     /// <param name="degreesAbove">Degrees Celsius above the reference temperature; negative when colder.</param>
     public static double ExpansionFactor(double degreesAbove) => 1 + (ThermalExpansion * degreesAbove);

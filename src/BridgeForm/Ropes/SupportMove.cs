@@ -10,26 +10,28 @@ public static class SupportMove
 
     /// <summary>The fall of <see cref="TryFallOfMiddle"/>; throws when a moved rope has no shape.</summary>
     /// <param name="design">The design state.</param>
+    /// <param name="stays">Ropes behind the supports; an anchor moves with its support.</param>
     /// <param name="move">Metres; shorter than the span.</param>
     /// <exception cref="NonConvergenceException">No solution; the message says why.</exception>
-    public static double FallOfMiddle(RopeShape design, double move) =>
-        TryFallOfMiddle(design, move, out var fall, out var failure) ? fall : throw new NonConvergenceException(failure);
+    public static double FallOfMiddle(RopeShape design, Backstays stays, double move) =>
+        TryFallOfMiddle(design, stays, move, out var fall, out var failure) ? fall : throw new NonConvergenceException(failure);
 
     /// <summary>
     /// How far the rope at half the span falls, metres, when one support moves: the worst of either support moving
     /// towards the other or straight down, under the design state's loads.
     /// </summary>
     /// <param name="design">The design state.</param>
+    /// <param name="stays">Ropes behind the supports; an anchor moves with its support.</param>
     /// <param name="move">Metres; shorter than the span.</param>
     /// <param name="fall">Metres.</param>
     /// <param name="failure">Why a moved rope has no shape, as a sentence.</param>
-    public static bool TryFallOfMiddle(RopeShape design, double move, out double fall, out string? failure)
+    public static bool TryFallOfMiddle(RopeShape design, Backstays stays, double move, out double fall, out string? failure)
     {
         var (span, rise, middle) = (design.Nodes[^1].X, design.Nodes[^1].Y, design.Nodes[^1].X / 2);
         fall = double.NaN;
-        if (!TryMove(design, span - move, rise, out var towards, out failure)
-            || !TryMove(design, span, rise - move, out var lowerB, out failure)
-            || !TryMove(design, span, rise + move, out var lowerA, out failure))
+        if (!TryMove(design, stays, span - move, rise, out var towards, out failure)
+            || !TryMove(design, stays, span, rise - move, out var lowerB, out failure)
+            || !TryMove(design, stays, span, rise + move, out var lowerA, out failure))
             return false;
         // A shape is told from its own support A: where A moves, so do the axes.
         double[] after =
@@ -43,9 +45,9 @@ public static class SupportMove
         return true;
     }
 
-    private static bool TryMove(RopeShape design, double span, double rise, out RopeShape? moved, out string? failure) =>
+    private static bool TryMove(RopeShape design, Backstays stays, double span, double rise, out RopeShape? moved, out string? failure) =>
         LoadCaseSolver.TryFind(
-            LoadCaseRequest.At(design, 0) with { Span = span, Rise = rise },
+            LoadCaseRequest.At(design, 0, stays) with { Span = span, Rise = rise },
             LoadCaseSolver.DefaultAccuracy,
             LoadCaseSolver.DefaultMaxIterations,
             out moved,

@@ -52,8 +52,8 @@ public sealed record BackstayPull(double Angle, double Tension)
 
     /// <summary>
     /// Over a sliding saddle without friction the tension stays the same. At a held saddle the post is taken as free to
-    /// lean, so that the backstay holds all of the horizontal pull: the larger of what a stiff and a slender post leave it.
+    /// lean, so that the backstay holds all of the horizontal pull, as <see cref="HeldBackstay"/> takes it for the shape.
     /// </summary>
     public static BackstayPull Of(BackstayParameters stay, double tension, double horizontal) =>
-        new(stay.Angle, stay.Sliding ? tension : horizontal / Math.Cos(stay.Angle));
+        new(stay.Angle, stay.Sliding ? tension : HeldBackstay.Tension(stay.Angle, horizontal));
 }

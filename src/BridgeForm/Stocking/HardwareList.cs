@@ -18,8 +18,6 @@ public static class HardwareList
     /// <summary>What fasteners must be made of.</summary>
     public const string FastenerNote = "hot-dip galvanised or stainless: copper in treated wood corrodes plain and electroplated steel";
 
-    private const int RopeEnds = 4;
-    private const int Ropes = 2;
     private const string Model = "counted from the model";
     private const string File = "counted from the model; fasteners of one joint from the project file";
 
@@ -32,7 +30,7 @@ public static class HardwareList
             .. Keepers(model, joints),
             .. joints.Select(j => Fasteners(j, model.Parameters.Fasteners)),
             .. Unknown(joints, model.Parameters.Fasteners),
-            .. Rope(model),
+            .. RopeHardware.Of(model),
         ];
     }
 
@@ -70,42 +68,4 @@ public static class HardwareList
 
     private static bool IsNamed(Joint joint, string key) =>
         string.Equals(joint.Name, key.Replace('_', '-'), StringComparison.OrdinalIgnoreCase);
-
-    private static IEnumerable<HardwareItem> Rope(BridgeModel model)
-    {
-        var words = new QuantityText(model.Parameters.Units);
-        var ropes = model.Parameters.Ropes;
-        var length = model.Rope.Segments.Sum(s => s.UnstressedLength);
-        yield return new HardwareItem(
-            $"Rope {ropes.Rope.Name}",
-            Ropes,
-            $"{words.Length(length)} each between the supports, unstressed",
-            "add what runs on to the anchors, and the turn-back at each end",
-            Model);
-        if (ropes.TerminationKind is not "clips")
-        {
-            yield return new HardwareItem(
-                $"Rope ends, {ropes.TerminationKind}", RopeEnds, "two ropes, two ends", "to the maker's instructions for this rope", Model);
-            yield break;
-        }
-
-        yield return Clips(ropes.Rope.Diameter, words);
-        yield return new HardwareItem(
-            "Thimbles", RopeEnds, "one a rope end", $"for rope of {words.Size(ropes.Rope.Diameter)}; heavy pattern, hot-dip galvanised or stainless", Model);
-    }
-
-    private static HardwareItem Clips(double diameter, QuantityText words)
-    {
-        const double metresPerInch = 0.0254;
-        if (RopeClips.For(diameter) is not { } row)
-        {
-            return new HardwareItem(
-                "Rope clips", null, "two ropes, two ends", $"rope of {words.Size(diameter)} is beyond the table of clips: an engineer decides", "none");
-        }
-
-        var note = string.Create(
-            CultureInfo.InvariantCulture,
-            $"{row.Count} an end, at least; for rope up to {words.Size(row.Diameter * metresPerInch)}; turn back {words.Size(row.TurnBack * metresPerInch)}; torque {row.Torque:0.#} ft lb, checked again under load; U-bolt on the dead end; drop-forged");
-        return new HardwareItem("Rope clips", RopeEnds * row.Count, "two ropes, two ends", note, row.Source);
-    }
 }

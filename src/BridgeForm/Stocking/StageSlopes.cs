@@ -34,33 +34,21 @@ public static class StageSlopes
                 weights.Add(step, loads);
             }
 
-            if (((count - stage.Key) % stride == 0) && Solve(model.Rope, loads) is { } shape)
+            if (((count - stage.Key) % stride == 0) && Solve(model, loads) is { } shape)
             {
-                slopes.Add(new StageSlope(stage.Key, Steepest(shape), shape.Sag));
+                slopes.Add(new StageSlope(stage.Key, RopeCurve.Steepest(shape.Nodes), shape.Sag));
             }
         }
 
         return slopes.ToImmutable();
     }
 
-    private static RopeShape? Solve(RopeShape design, double[] loads)
+    private static RopeShape? Solve(BridgeModel model, double[] loads)
     {
-        var request = LoadCaseRequest.At(design, 0) with { Loads = [.. loads] };
+        var request = LoadCaseRequest.At(model.Rope, 0, Backstays.Of(model.Parameters.Site)) with { Loads = [.. loads] };
         return LoadCaseSolver.TryFind(request, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, out var shape, out _)
             ? shape
             : null;
-    }
-
-    private static double Steepest(RopeShape shape)
-    {
-        var steepest = 0.0;
-        for (var i = 1; i < shape.Nodes.Length; i++)
-        {
-            var (from, to) = (shape.Nodes[i - 1], shape.Nodes[i]);
-            steepest = Math.Max(steepest, Math.Abs((to.Y - from.Y) / (to.X - from.X)));
-        }
-
-        return steepest;
     }
 
     /// <summary>Weights of parts on one rope, by the frame or bay that they belong to.</summary>

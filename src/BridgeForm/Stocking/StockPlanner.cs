@@ -17,14 +17,12 @@ public static class StockPlanner
 
     /// <summary>Plans all pieces. Same pieces, same plan.</summary>
     /// <param name="pieces">Pieces of the bridge.</param>
-    /// <param name="parameters">Lengths on sale, kerf, trim, offcut.</param>
+    /// <param name="parameters">Lengths on sale, kerf, trim, offcut, and whether neighbours on a board share cuts.</param>
     /// <param name="prices">The user's price list; null for none.</param>
-    /// <param name="shareMitres">Neighbours on a board with equal mitre and bevel where they touch share one cut.</param>
-    public static StockPlan Plan(
-        ImmutableArray<Piece> pieces, BridgeParameters parameters, PriceList? prices, bool shareMitres = false)
+    public static StockPlan Plan(ImmutableArray<Piece> pieces, BridgeParameters parameters, PriceList? prices)
     {
         var plan = PlanSawn(pieces, parameters, prices);
-        if (!shareMitres)
+        if (!parameters.Shop.ShareCuts)
         {
             return plan;
         }

@@ -59,6 +59,59 @@ public class ContactSurveyTests
         Assert.Contains(survey.Gaps, g => g.Second == "F04/base");
     }
 
+    [Theory]
+    [InlineData(Bridges.Garden)]
+    [InlineData(Bridges.Inclined)]
+    public void A_base_that_stands_off_its_ropes_is_found_with_the_gap(string text)
+    {
+        var parameters = Bridges.Read(text);
+        Assert.True(Bridge.TryShape(parameters, out var shape, out _));
+        var layout = BridgeLayout.Of(parameters, shape.Nodes);
+        var ropes = RopeRuns.Of(parameters, shape);
+        Assert.InRange(ContactSurveyor.Survey(layout, ropes).WidestGap, 0, Seating.Tolerance);
+        const double Lowered = 0.004;
+        var low = ropes[0] with { Points = [.. ropes[0].Points.Select(p => p - (Lowered * Vector3d.UnitY))] };
+        var survey = ContactSurveyor.Survey(layout, [low, ropes[1]]);
+        Assert.Equal(layout.Bays - 1, survey.Gaps.Count(g => g.Second is "rope-left"));
+        Assert.DoesNotContain(survey.Gaps, g => g.Second is "rope-right");
+        // Square to the floor a lowered rope is less far off, by the cosine of the slope at most 1 : 3.
+        Assert.All(survey.Gaps.Where(g => g.Second is "rope-left"), g => Assert.InRange(g.Amount, 0.9 * Lowered, Lowered + 1e-9));
+    }
+
+    [Fact]
+    public void A_tread_off_any_stringer_is_found()
+    {
+        var layout = Bridges.Layout(Bridges.Read(
+            Bridges.Garden + "\ndeck: { layout: across, board: { section: 2x6 }, stringer: { section: 2x6, count: 3 } }\n"));
+        var bay = Members.Bay(layout, 3).Members;
+        var sunk = bay.Select(m => m.Id.EndsWith("/stringer-2", StringComparison.Ordinal)
+            ? m with { Placement = m.Placement with { Origin = m.Placement.Origin - (0.005 * layout.Poses[3].Up) } }
+            : m);
+        var findings = new Findings();
+        var walk = new Walk(findings, []);
+        walk.Take([.. sunk], layout.Poses[2], layout.Poses[3]);
+        walk.Finish();
+        var treads = bay.Count(m => m.Role == Role.Tread);
+        Assert.Equal(treads, findings.Result().Gaps.Count(g => g.Second.EndsWith("/stringer-2", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void The_worst_of_many_faults_are_kept_and_all_are_counted()
+    {
+        var findings = new Findings();
+        for (var i = 1; i <= 250; i++)
+        {
+            findings.AddWood($"a{i}", "b", 0.002 + (1e-5 * i));
+            findings.AddBearing($"a{i}", "b", 0.003 + (1e-5 * (251 - i)));
+        }
+
+        var survey = findings.Result();
+        Assert.Equal((250, 250, 0), (survey.OverlapCount, survey.GapCount, survey.RopeContactCount));
+        Assert.Equal(Enumerable.Range(151, 100).Reverse().Select(i => $"a{i}"), survey.Overlaps.Select(f => f.First));
+        Assert.Equal("a1", survey.Gaps[0].First);
+        Assert.Equal(100, survey.Gaps.Length);
+    }
+
     private const int RandomBridges = 120;
 
     // A bay of rope sags this much below its chord at most: its ends are steeper than the chord by 4 × sag / bay.

@@ -9,7 +9,7 @@ public sealed class HoistingTests
     [Fact]
     public void Hotter_ropes_hang_lower_and_pull_less()
     {
-        var rows = Hoisting.Table(Design, null, 15, [38, -7]);
+        var rows = Hoisting.Table(Design, null, 15, [38, -7], Backstays.None);
         Assert.Equal([-7, 15, 38], rows.Select(r => r.Temperature));
         Assert.All(rows, r => Assert.Equal("bare", r.Stage));
         foreach (var (cold, hot) in rows.Zip(rows.Skip(1)))
@@ -17,6 +17,15 @@ public sealed class HoistingTests
             Assert.True(cold.Sag < hot.Sag);
             Assert.True(cold.Horizontal > hot.Horizontal);
         }
+    }
+
+    /// <summary>20 °F is −6 2/3 °C: written on both ways it is one row, and so is the reference temperature.</summary>
+    [Fact]
+    public void The_same_temperature_written_on_two_ways_is_one_row()
+    {
+        var rows = Hoisting.Table(Design, null, 15, [-6.667, (20 - 32) / 1.8, 15 + 1e-12, 15.02], Backstays.None);
+        Assert.Equal(3, rows.Length);
+        Assert.Equal(15.0, rows[1].Temperature);
     }
 
     /// <summary>
@@ -27,7 +36,7 @@ public sealed class HoistingTests
     public void Bare_rope_is_the_elastic_catenary_of_its_length()
     {
         var level = DesignState.Find(RopeSamples.Footbridge with { Rise = 0 });
-        var row = Assert.Single(Hoisting.Table(level, null, 15, []));
+        var row = Assert.Single(Hoisting.Table(level, null, 15, [], Backstays.None));
         var (length, w, ea) = (level.UnstressedLength(), level.WeightPerLength, level.AxialStiffness);
         var (low, high) = (1.0, 1e6);
         for (var i = 0; i < 200; i++)
@@ -46,7 +55,7 @@ public sealed class HoistingTests
     public void Frames_pull_the_ropes_down_towards_the_design_state()
     {
         var frames = Design.Loads.Select(p => p * 0.4);
-        var rows = Hoisting.Table(Design, [.. frames], 15, []);
+        var rows = Hoisting.Table(Design, [.. frames], 15, [], Backstays.None);
         Assert.Equal("bare frames", string.Join(" ", rows.Select(r => r.Stage)));
         Assert.True(rows[0].Horizontal < rows[1].Horizontal && rows[1].Horizontal < Design.Horizontal);
         Assert.True(rows[0].Sag < rows[1].Sag && rows[1].Sag < Design.Sag);
@@ -55,7 +64,7 @@ public sealed class HoistingTests
     [Fact]
     public void All_loads_hung_at_the_reference_temperature_is_the_design_state()
     {
-        var rows = Hoisting.Table(Design, Design.Loads, 15, []);
+        var rows = Hoisting.Table(Design, Design.Loads, 15, [], Backstays.None);
         RopeSamples.Close(Design.Horizontal, rows[1].Horizontal, 1e-9);
         RopeSamples.Close(Design.Sag, rows[1].Sag, 1e-9);
     }

@@ -27,7 +27,7 @@ public sealed class PotentialEnergyTests
                     Spacing = null,
                     Bays = bays,
                 });
-                return LoadCaseRequest.At(design, (live[19] / 100) - 15) with
+                return LoadCaseRequest.At(design, (live[19] / 100) - 15, Backstays.None) with
                 {
                     Loads = [.. design.Loads.Select((p, i) => i == 0 || i == bays ? 0 : p + live[i])],
                 };

@@ -130,6 +130,30 @@ public sealed class RopeWorkTests
         Assert.True(Work.Keepers[0].Needed > Work.Keepers[Work.Keepers.Length / 2].Needed);
     }
 
+    [Fact]
+    public void Keepers_are_told_for_every_frame_in_every_case_and_the_worst_is_among_them()
+    {
+        ImmutableArray<string> names = [.. Garden.Frames.Select(f => f.Name)];
+        var all = Work.Cases.SelectMany(c => KeeperForce.In(c, names)).ToList();
+        Assert.Equal(Work.Cases.Length * (names.Length - 2), all.Count);
+        foreach (var worst in Work.Keepers)
+            Assert.Equal(all.Where(k => k.Frame == worst.Frame).Max(k => k.Needed), worst.Needed, 1e-9);
+        var lines = BridgeForm.Output.Tables.KeeperTable.Csv(Garden).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        // One row of heads before, the caution after.
+        Assert.Equal(all.Count + 2, lines.Length);
+        Assert.Equal(names.Length - 2, lines.Count(l => l.TrimEnd().EndsWith(",yes", StringComparison.Ordinal)));
+    }
+
+    /// <summary>By hand: a backstay at 60° is pulled by H / cos 60° = 2 H, more than the rope between the supports.</summary>
+    [Fact]
+    public void A_steep_backstay_governs_rope_and_fittings()
+    {
+        var model = Bridges.Build(With("span: 30 ft", "span: 30 ft, a: { backstay: { length: 20 ft, angle: 60 deg } }"));
+        var level = 2 * model.Cases.Max(c => c.Shape!.Horizontal);
+        RopeSamples.Close(level, model.Checks.Single(c => c.Id is "rope-strength").Demand, 1e-9);
+        RopeSamples.Close(level, model.Checks.Single(c => c.Id is "shackle-size").Demand, 1e-9);
+    }
+
     /// <summary>A level mark and a rope's parabola: halfway up a line of sight on unequal supports touches at mid-span.</summary>
     [Theory]
     [InlineData(Bridges.Garden)]
@@ -144,7 +168,7 @@ public sealed class RopeWorkTests
             Assert.True(row.Lowest.Y <= Math.Min(0, model.Rope.Nodes[^1].Y) + 1e-12);
         }
 
-        var bare = LoadCaseSolver.Find(LoadCaseRequest.At(model.Rope, 0) with
+        var bare = LoadCaseSolver.Find(LoadCaseRequest.At(model.Rope, 0, Backstays.None) with
         {
             UnstressedLengths = [model.Rope.UnstressedLength()],
             Loads = [0, 0],
@@ -159,12 +183,12 @@ public sealed class RopeWorkTests
     public void Odd_input_fails_with_a_sentence()
     {
         var design = Garden.Rope;
-        var table = Hoisting.Solve(design, design.Loads, 15, [-300_000]);
+        var table = Hoisting.Solve(design, design.Loads, 15, [-300_000], Backstays.None);
         Assert.NotEmpty(table.Failures);
         Assert.Equal(2, table.Rows.Length);
-        Assert.False(SupportMove.TryFallOfMiddle(design, 1000, out _, out var failure));
+        Assert.False(SupportMove.TryFallOfMiddle(design, Backstays.None, 1000, out _, out var failure));
         Assert.NotNull(failure);
-        Assert.Throws<MathNet.Numerics.NonConvergenceException>(() => SupportMove.FallOfMiddle(design, 1000));
+        Assert.Throws<MathNet.Numerics.NonConvergenceException>(() => SupportMove.FallOfMiddle(design, Backstays.None, 1000));
     }
 
     /// <summary>By hand on a level line 2 m below: sag, and the rope's radius or the base below it.</summary>

@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
+using BridgeForm.Quantities;
+using BridgeForm.Ropes;
+using BridgeForm.Ropes.Fittings;
 using BridgeForm.Stocking;
 
 namespace BridgeForm.Tests.Stocking;
@@ -56,15 +59,54 @@ public class HardwareListTests
     [Fact]
     public void Clip_table_rises_with_the_rope()
     {
-        Assert.All(RopeClips.Rows.Zip(RopeClips.Rows.Skip(1)), p =>
+        Assert.All(WireRopeClip.All.Zip(WireRopeClip.All.Skip(1)), p =>
         {
             Assert.True(p.First.Diameter < p.Second.Diameter);
             Assert.True(p.First.Count <= p.Second.Count && p.First.TurnBack <= p.Second.TurnBack && p.First.Torque <= p.Second.Torque);
         });
-        Assert.All(RopeClips.Rows, r => Assert.InRange(r.Count, Math.Ceiling((3 * r.Diameter) + 1) - 1, Math.Ceiling((3 * r.Diameter) + 1) + 2));
-        Assert.Equal(3.0 / 16, RopeClips.For(5.0 / 32 * 0.0254)!.Diameter);
-        Assert.Equal(0.75, RopeClips.For(0.75 * 0.0254)!.Diameter);
-        Assert.Null(RopeClips.For(0.05));
+        Assert.All(WireRopeClip.All, r =>
+        {
+            var byFormula = Math.Ceiling((3 * r.Diameter / 0.0254) + 1);
+            Assert.InRange(r.Count, byFormula - 1, byFormula + 2);
+        });
+    }
+
+    // By hand: 8 CCR 8497 table 1 turns back 18 in of 3/4 in rope, 6 diameters go round the thimble, at both ends.
+    [Fact]
+    public void Rope_is_bought_with_both_its_ends()
+    {
+        var model = s_garden.Value;
+        var rope = HardwareList.Of(model).Single(i => i.Item.StartsWith("Rope rope-", StringComparison.Ordinal));
+        Assert.Equal(model.Rope.UnstressedLength() + (2 * (18 + 4.5) * 0.0254), model.Ropework.Cut!.Length!.Value, 1e-9);
+        Assert.StartsWith(new QuantityText(model.Parameters.Units).Length(model.Ropework.Cut!.Length!.Value), rope.Where, StringComparison.Ordinal);
+    }
+
+    // What the checks choose is what is bought: one at each end of each of two ropes.
+    [Fact]
+    public void Turnbuckles_and_shackles_are_those_of_the_checks()
+    {
+        var model = s_garden.Value;
+        var list = HardwareList.Of(model);
+        foreach (var (item, check) in new[] { ("Turnbuckles", "turnbuckle-size"), ("Shackles", "shackle-size") })
+        {
+            var line = list.Single(i => i.Item.StartsWith(item, StringComparison.Ordinal));
+            Assert.Equal(4, line.Quantity);
+            var size = line.Item.Split(' ');
+            if (size.Length > 1)
+                Assert.StartsWith(size[1] + " in is the smallest", model.Checks.Single(c => c.Id == check).Detail, StringComparison.Ordinal);
+            else
+                Assert.Equal(BridgeForm.Checks.CheckStatus.Engineer, model.Checks.Single(c => c.Id == check).Status);
+        }
+
+        Assert.Contains(list, i => i.Item.StartsWith("Shackles ", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Strand_gets_no_clips()
+    {
+        var strand = Bridges.Build(Bridges.Garden.Replace("rope-6x19-iwrc-eips-galvanized-3/4", "strand-ehs-3/4", StringComparison.Ordinal));
+        Assert.DoesNotContain(HardwareList.Of(strand), i => i.Item is "Rope clips" or "Thimbles");
+        Assert.Contains(HardwareList.Of(strand), i => i.Item is "Rope ends" && i.Note.Contains("slip on strand", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -15,7 +15,7 @@ public class SharedMitresTests
     public void Sharing_buys_the_same_boards_and_wastes_less()
     {
         var model = s_garden.Value;
-        var shared = StockPlanner.Plan(model.Pieces, model.Parameters, null, shareMitres: true);
+        var shared = Shared(model);
         Assert.Equal(model.StockPlan.Boards.Select(b => b.Length), shared.Boards.Select(b => b.Length));
         Assert.Equal(
             model.StockPlan.Boards.SelectMany(b => b.Pieces).Select(p => p.Id).Order(),
@@ -34,7 +34,7 @@ public class SharedMitresTests
         var pieces = model.Pieces.ToDictionary(p => p.Mark);
         var kerf = model.Parameters.Shop.Kerf;
         var seen = 0;
-        foreach (var board in StockPlanner.Plan(model.Pieces, model.Parameters, null, shareMitres: true).Boards)
+        foreach (var board in Shared(model).Boards)
         {
             foreach (var (left, right) in board.Pieces.Zip(board.Pieces.Skip(1)).Where(p => p.Second.SharesCut))
             {
@@ -47,6 +47,24 @@ public class SharedMitresTests
         }
 
         Assert.True(seen > 5);
+    }
+
+    private static StockPlan Shared(BridgeModel model) => StockPlanner.Plan(
+        model.Pieces, model.Parameters with { Shop = model.Parameters.Shop with { ShareCuts = true } }, null);
+
+    [Fact]
+    public void The_project_file_asks_for_it_and_the_table_says_how_pieces_lie()
+    {
+        Assert.DoesNotContain("shares the cut", Table(Bridges.Garden), StringComparison.Ordinal);
+        var table = Table(Bridges.Garden + "\nshop: { share_cuts: true }\n");
+        Assert.Contains("shares the cut before it)", table, StringComparison.Ordinal);
+        Assert.Contains("turned end for end", table, StringComparison.Ordinal);
+
+        static string Table(string text)
+        {
+            var model = Bridges.Build(text);
+            return BridgeForm.Output.Tables.StockPlanTable.Csv(model, BridgeForm.Output.PeopleUnits.Of(model.Parameters.Units));
+        }
     }
 
     /// <summary>The end plane of a piece as it lies on the board; its normal points out of the wood.</summary>

@@ -11,9 +11,10 @@ public class StageSlopesTests
     [Theory]
     [InlineData("erection: both-ends")]
     [InlineData("erection: one-end")]
-    public void The_last_stage_is_the_finished_bridge_and_earlier_ones_are_steeper(string erection)
+    [InlineData("erection: one-end", "span: 30 ft, a: { backstay: { length: 60 ft, angle: 40 deg } }, b: { backstay: { length: 60 ft, angle: 40 deg, saddle: sliding } }")]
+    public void The_last_stage_is_the_finished_bridge_and_earlier_ones_are_steeper(string erection, string site = "span: 30 ft")
     {
-        var model = Bridges.Build(Bridges.Garden + "\n" + erection + "\n");
+        var model = Bridges.Build(Bridges.Garden.Replace("span: 30 ft", site, StringComparison.Ordinal) + "\n" + erection + "\n");
         var steps = AssemblyOrder.Of(model);
         var slopes = StageSlopes.Of(model, steps);
         Assert.Equal(steps[^1].Stage, slopes.Length);

@@ -14,7 +14,7 @@ internal static class ContactChecks
     public static ImmutableArray<DeclaredCheck> Declared { get; } =
     [
         Declare("parts-overlap", "Parts pressing into each other", "Deepest overlap of two parts that come near each other, as laid out, against the seating tolerance."),
-        Declare("parts-bear", "Parts resting on what carries them", "Widest gap between a part and what carries it against the seating tolerance."),
+        Declare("parts-bear", "Parts resting on what carries them", "Widest gap between a part and what carries it, a base on its ropes included, against the seating tolerance."),
         Declare("rope-in-channels", "Ropes touching wood nowhere but in channels", "Deepest a rope enters wood at a channel's mouth against the seating tolerance; no contact elsewhere."),
     ];
 
@@ -24,19 +24,19 @@ internal static class ContactChecks
         var found = context.Contacts;
         var words = context.People();
         yield return new CheckResult(
-            Declared[0].Id, Declared[0].Title, Status(found.Overlaps.Length), found.DeepestOverlap,
+            Declared[0].Id, Declared[0].Title, Status(found.OverlapCount), found.DeepestOverlap,
             Seating.Tolerance, "m", found.DeepestOverlap / Seating.Tolerance, Source,
             $"{found.Pairs} near pairs compared; deepest {words.Length(found.DeepestOverlap)}"
-            + List(words, found.Overlaps, "in"));
+            + List(words, found.Overlaps, found.OverlapCount, "in"));
         yield return new CheckResult(
-            Declared[1].Id, Declared[1].Title, Status(found.Gaps.Length), found.WidestGap,
+            Declared[1].Id, Declared[1].Title, Status(found.GapCount), found.WidestGap,
             Seating.Tolerance, "m", found.WidestGap / Seating.Tolerance, Source,
-            $"widest gap {words.Length(found.WidestGap)}" + List(words, found.Gaps, "off"));
+            $"widest gap {words.Length(found.WidestGap)}" + List(words, found.Gaps, found.GapCount, "off"));
         var depth = Math.Max(0, found.DeepestRope);
         yield return new CheckResult(
-            Declared[2].Id, Declared[2].Title, Status(found.RopeContacts.Length), depth,
+            Declared[2].Id, Declared[2].Title, Status(found.RopeContactCount), depth,
             Seating.Tolerance, "m", depth / Seating.Tolerance, Source,
-            $"deepest in a channel's mouth {words.Length(depth)}" + List(words, found.RopeContacts, "in"));
+            $"deepest in a channel's mouth {words.Length(depth)}" + List(words, found.RopeContacts, found.RopeContactCount, "in"));
     }
 
     private static DeclaredCheck Declare(string id, string title, string compares) =>
@@ -44,7 +44,7 @@ internal static class ContactChecks
 
     private static CheckStatus Status(int faults) => faults == 0 ? CheckStatus.Pass : CheckStatus.Fail;
 
-    private static string List(CheckWords words, IReadOnlyList<ContactFault> faults, string how)
+    private static string List(CheckWords words, IReadOnlyList<ContactFault> faults, int count, string how)
     {
         if (faults.Count == 0)
         {
@@ -52,6 +52,6 @@ internal static class ContactChecks
         }
 
         var named = faults.Take(Named).Select(f => $"{f.First} {words.Length(f.Amount)} {how} {f.Second}");
-        return $"; {faults.Count} too many: " + string.Join(", ", named) + (faults.Count > Named ? ", …" : "");
+        return $"; {count} too many: " + string.Join(", ", named) + (count > Named ? ", …" : "");
     }
 }

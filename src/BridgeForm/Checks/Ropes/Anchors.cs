@@ -5,6 +5,22 @@ namespace BridgeForm.Checks.Ropes;
 /// <summary>What each support and anchor must hold. An engineer designs them.</summary>
 internal static class Anchors
 {
+    /// <summary>Support A.</summary>
+    public static DeclaredCheck DeclaredA { get; } = new(
+        "anchor-a",
+        "Support A: anchor and post or tree",
+        "Pull along the rope and the backstay, and what comes down on the support. Only stated.",
+        "statics of the worst load case; for a licensed engineer",
+        [CheckStatus.Engineer]);
+
+    /// <summary>Support B.</summary>
+    public static DeclaredCheck DeclaredB { get; } = new(
+        "anchor-b",
+        "Support B: anchor and post or tree",
+        "As for support A.",
+        "statics of the worst load case; for a licensed engineer",
+        [CheckStatus.Engineer]);
+
     private const string Source = "statics of the worst load case; anchors, posts and trees are for a licensed engineer";
 
     /// <summary>One result a support.</summary>
@@ -20,9 +36,10 @@ internal static class Anchors
                 + $"post: down {words.Force(pull.Vertical)} + {words.Force(s.Vertical)} = {words.Force(pull.PostVertical)}, "
                 + $"level {words.Force(pull.Horizontal)} − {words.Force(s.Horizontal)} = {words.Force(pull.PostHorizontal)}"
             : "; no backstay given: the support itself holds all of it";
+        var declared = pull.Support is "A" ? DeclaredA : DeclaredB;
         return new CheckResult(
-            $"anchor-{(pull.Support is "A" ? "a" : "b")}",
-            $"Support {pull.Support}: anchor and post or tree",
+            declared.Id,
+            declared.Title,
             CheckStatus.Engineer,
             pull.Backstay?.Tension ?? pull.Tension,
             null,
@@ -36,13 +53,21 @@ internal static class Anchors
 /// <summary>How far the bridge falls when a support gives way a little.</summary>
 internal static class SupportMoves
 {
+    /// <summary>What it compares.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "support-move",
+        "Fall of mid-span when a support moves",
+        "Fall of mid-span when one support moves 25 mm (1 in). Only stated.",
+        "statics of the worst load case; for a licensed engineer",
+        [CheckStatus.Engineer]);
+
     /// <summary>Fall of mid-span when one support moves an inch.</summary>
     public static CheckResult Of(CheckContext context)
     {
         var words = context.People();
         var fall = context.Ropework.FallWhenSupportMoves;
         return new CheckResult(
-            "support-move", "Fall of mid-span when a support moves", CheckStatus.Engineer, fall ?? 0, null, "m", null,
+            Declared.Id, Declared.Title, CheckStatus.Engineer, fall ?? 0, null, "m", null,
             "large-displacement solution of the empty bridge; how much an anchor may move is for a licensed engineer",
             fall is { } f
                 ? $"one support {words.Length(SupportMove.Standard)} inward or down: mid-span falls by up to {words.Length(f)}"
@@ -53,9 +78,17 @@ internal static class SupportMoves
 /// <summary>What happens when one rope is lost.</summary>
 internal static class LossOfRope
 {
+    /// <summary>What it compares.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "loss-of-one-rope",
+        "Loss of one rope",
+        "No other load path is claimed.",
+        "statics of the worst load case; for a licensed engineer",
+        [CheckStatus.Engineer]);
+
     /// <summary>No other path is claimed.</summary>
     public static CheckResult Of(CheckContext context) => new(
-        "loss-of-one-rope", "Loss of one rope", CheckStatus.Engineer, 2, null, "count", null,
+        Declared.Id, Declared.Title, CheckStatus.Engineer, 2, null, "count", null,
         "no source: nothing here is designed to carry the bridge on one rope",
         $"the bridge hangs on two ropes of {context.Parameters.Ropes.Rope.Name}; when one fails the deck turns over: no other load path is claimed");
 }

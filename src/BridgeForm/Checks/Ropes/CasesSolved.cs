@@ -3,7 +3,13 @@ namespace BridgeForm.Checks.Ropes;
 /// <summary>Every load case, hoisting row and moved support has a shape.</summary>
 internal static class CasesSolved
 {
-    private const string Title = "Every load case has a solution";
+    /// <summary>What it compares.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "cases-solved",
+        "Every load case has a solution",
+        "Load cases, hoisting rows, stretched and moved ropes without a shape: none may be.",
+        "common practice, no source",
+        [CheckStatus.Pass, CheckStatus.Fail]);
 
     /// <summary>Fails with the reasons when one has none.</summary>
     public static CheckResult Of(CheckContext context)
@@ -17,7 +23,7 @@ internal static class CasesSolved
             .. work.SupportMoveFailure is { } moved ? [$"support moved: {moved}"] : Array.Empty<string>(),
         ];
         return Outcome.AtMost(
-            "cases-solved", Title, failures.Length, 0, "count",
+            Declared, failures.Length, 0, "count",
             "common practice, no source",
             failures.Length == 0
                 ? $"{work.Cases.Length} load cases and {work.Hoisting.Rows.Length} hoisting rows solved"

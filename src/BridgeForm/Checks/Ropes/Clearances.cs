@@ -2,48 +2,76 @@ using BridgeForm.Ropes;
 
 namespace BridgeForm.Checks.Ropes;
 
-/// <summary>Room over the ground, in every load case and after the rope's constructional stretch.</summary>
+/// <summary>Room over the ground, in every load case, as marked and after the rope's constructional stretch.</summary>
 internal static class GroundClearance
 {
+    /// <summary>What it compares.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "ground-clearance",
+        "Room over the ground",
+        "Least room over site.ground in all load cases, as marked and with the rope stretched for good; only where site.ground is given.",
+        "geometry; how much is enough is for the site",
+        [CheckStatus.Pass, CheckStatus.Fail]);
+
     /// <summary>Fails where the bridge touches the ground; nothing when no ground is given.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context) => LeastRoom.Of(
-        context, "ground-clearance", "Room over the ground",
-        "geometry; how much room floods, animals and people need is for the site", c => c.OverGround, s => s.OverGround);
+    public static IEnumerable<CheckResult> Of(CheckContext context)
+    {
+        if (LeastRoom.Of(context, c => c.OverGround, s => s.OverGround) is not { } least)
+            yield break;
+        yield return new CheckResult(
+            Declared.Id, Declared.Title, least.Room > 0 ? CheckStatus.Pass : CheckStatus.Fail, least.Room, 0, "m", null,
+            "geometry; how much room floods, animals and people need is for the site",
+            $"{context.People().Length(least.Room)} under the lowest part in {least.Where}; more than none is needed");
+    }
 }
 
-/// <summary>Room over the highest water, in every load case and after the rope's constructional stretch.</summary>
+/// <summary>Room over the highest water, in every load case, as marked and after the rope's constructional stretch.</summary>
 internal static class WaterClearance
 {
-    /// <summary>Fails where the water reaches the bridge; nothing when no water is given.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context) => LeastRoom.Of(
-        context, "water-clearance", "Room over the highest water",
-        "geometry; freeboard for drift and floods is for the site and its code", c => c.OverWater, s => s.OverWater);
+    private const string Source = "geometry; freeboard for drift and floods is for the site and its code";
+
+    /// <summary>What it compares.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "water-clearance",
+        "Room over the highest water",
+        "Least room over site.water in all load cases, as marked and with the rope stretched for good, against site.freeboard; for an engineer where no freeboard is given. Only where site.water is given.",
+        "geometry; freeboard is for the site and its code",
+        [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
+
+    /// <summary>
+    /// Fails where there is less than the freeboard; without one, fails where the water reaches the bridge and is else for an
+    /// engineer. Nothing when no water is given.
+    /// </summary>
+    public static IEnumerable<CheckResult> Of(CheckContext context)
+    {
+        if (LeastRoom.Of(context, c => c.OverWater, s => s.OverWater) is not { } least)
+            yield break;
+        var words = context.People();
+        var text = $"{words.Length(least.Room)} under the lowest part in {least.Where}";
+        if (context.Parameters.Site.Freeboard is { } freeboard)
+            yield return Outcome.AtLeast(
+                Declared, least.Room, freeboard, "m", Source, $"{text}; freeboard of the project file {words.Length(freeboard)}");
+        else
+            yield return new CheckResult(
+                Declared.Id, Declared.Title, least.Room > 0 ? CheckStatus.Engineer : CheckStatus.Fail, least.Room, null, "m", null, Source,
+                $"{text}; how much room drift and floods need is for the site: write site.freeboard");
+    }
 }
 
-/// <summary>The least room of all cases and of both ends of the stretch.</summary>
+/// <summary>The least room of all cases, as marked and at both ends of the stretch.</summary>
 internal static class LeastRoom
 {
-    /// <summary>One result, or none when nothing is given to stay clear of.</summary>
-    public static IEnumerable<CheckResult> Of(
-        CheckContext context,
-        string id,
-        string title,
-        string source,
-        Func<LoadCaseResult, double?> ofCase,
-        Func<StretchEnd, double?> ofStretch)
+    /// <summary>Metres and where; null when nothing is given to stay clear of.</summary>
+    public static (double Room, string Where)? Of(
+        CheckContext context, Func<LoadCaseResult, double?> ofCase, Func<StretchEnd, RoomInCase?> ofStretch)
     {
-        var words = context.People();
-        var rooms = context.Cases.Select(c => (Room: ofCase(c), Where: $"case {c.Id}"))
-            .Concat(context.Ropework.Stretch.Select(s => (
-                Room: ofStretch(s), Where: $"empty bridge after {CheckWords.Share(s.Share)} of stretch, nothing taken up")))
-            .Where(r => r.Room is not null)
-            .ToArray();
-        if (rooms.Length == 0)
-            yield break;
-        var worst = rooms.MinBy(r => r.Room);
-        var room = worst.Room!.Value;
-        yield return new CheckResult(
-            id, title, room > 0 ? CheckStatus.Pass : CheckStatus.Fail, room, 0, "m", null, source,
-            $"{words.Length(room)} under the lowest part in {worst.Where}; more than none is needed");
+        var marked = RoomInCase.Least(context.Cases, ofCase);
+        (double Room, string Where)[] rooms =
+        [
+            .. marked is { } m ? [(m.Room, $"case {m.Case}")] : Array.Empty<(double, string)>(),
+            .. context.Ropework.Stretch.Where(s => ofStretch(s) is not null).Select(s => (
+                ofStretch(s)!.Room, $"case {ofStretch(s)!.Case} after {CheckWords.Share(s.Share)} of stretch, nothing taken up")),
+        ];
+        return rooms.Length == 0 ? null : rooms.MinBy(r => r.Room);
     }
 }

@@ -6,17 +6,17 @@ namespace BridgeForm.Checks.Ropes;
 internal static class FittingSize
 {
     /// <summary>Pass with the size; engineer when the set has none that carries it.</summary>
-    public static CheckResult Of(CheckContext context, string id, string title, FittingSet set)
+    public static CheckResult Of(CheckContext context, DeclaredCheck check, FittingSet set)
     {
         var words = context.People();
-        var pull = context.Ropework.Governing?.Shape?.MaxTension ?? 0;
+        var pull = context.Ropework.LargestPull;
         var source = $"{set.Name}: {set.Source}";
         return set.Smallest(pull) is { } size
             ? Outcome.AtMost(
-                id, title, pull, size.WorkingLoad, "N", source,
+                check, pull, size.WorkingLoad, "N", source,
                 $"{size.Size} in is the smallest of this set that carries {words.Force(pull)}: working load {words.Force(size.WorkingLoad)}")
             : new CheckResult(
-                id, title, CheckStatus.Engineer, pull, set.Sizes[^1].WorkingLoad, "N", pull / set.Sizes[^1].WorkingLoad, source,
+                check.Id, check.Title, CheckStatus.Engineer, pull, set.Sizes[^1].WorkingLoad, "N", pull / set.Sizes[^1].WorkingLoad, source,
                 $"{words.Force(pull)} is more than the largest of this set, {set.Sizes[^1].Size} in with {words.Force(set.Sizes[^1].WorkingLoad)}: "
                 + "an engineer chooses what holds the rope");
     }
@@ -25,15 +25,31 @@ internal static class FittingSize
 /// <summary>Turnbuckles.</summary>
 internal static class TurnbuckleSize
 {
-    /// <summary>One at the end of each rope.</summary>
+    /// <summary>What it compares.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "turnbuckle-size",
+        "Turnbuckle for one rope",
+        "Largest tension against the working load of the smallest turnbuckle of a named set that carries it.",
+        "the set's source, named in the result",
+        [CheckStatus.Pass, CheckStatus.Engineer]);
+
+    /// <summary>One at each end of each rope.</summary>
     public static CheckResult Of(CheckContext context) =>
-        FittingSize.Of(context, "turnbuckle-size", "Turnbuckle for one rope", FittingSet.Turnbuckles);
+        FittingSize.Of(context, Declared, FittingSet.Turnbuckles);
 }
 
 /// <summary>Shackles.</summary>
 internal static class ShackleSize
 {
+    /// <summary>What it compares.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "shackle-size",
+        "Shackle for one rope",
+        "Largest tension against the working load of the smallest shackle of a named set that carries it.",
+        "the set's source, named in the result",
+        [CheckStatus.Pass, CheckStatus.Engineer]);
+
     /// <summary>One at each end of each rope.</summary>
     public static CheckResult Of(CheckContext context) =>
-        FittingSize.Of(context, "shackle-size", "Shackle for one rope", FittingSet.Shackles);
+        FittingSize.Of(context, Declared, FittingSet.Shackles);
 }

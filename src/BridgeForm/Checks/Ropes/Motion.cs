@@ -6,13 +6,20 @@ namespace BridgeForm.Checks.Ropes;
 /// <summary>Slowest vertical mode, empty and loaded.</summary>
 internal static class BounceVertical
 {
+    /// <summary>What it compares.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "bounce-vertical",
+        "Bounce: slowest vertical motion",
+        "Lowest vertical frequency, empty and loaded, against 3 Hz; the string and Irvine formulas beside it.",
+        "AASHTO Guide Specifications for Pedestrian Bridges 2009 (from memory)",
+        [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Engineer]);
+
     private const double Limit = 3.0;
 
     /// <summary>A warning below 3 Hz; for public use an engineer decides.</summary>
     public static CheckResult Of(CheckContext context) => MotionCheck.Of(
         context,
-        "bounce-vertical",
-        "Bounce: slowest vertical motion",
+        Declared,
         Limit,
         "AASHTO Guide Specifications for Pedestrian Bridges 2009 §6: at least 3.0 Hz (from memory; it does not speak of cable bridges); walking 1.6 to 2.4 Hz (from memory)",
         m => m.Vertical,
@@ -26,13 +33,20 @@ internal static class BounceVertical
 /// <summary>Slowest lateral mode, empty and loaded.</summary>
 internal static class SwayLateral
 {
+    /// <summary>What it compares.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "sway-lateral",
+        "Sway: slowest motion to the side",
+        "Lowest lateral frequency, empty and loaded, against 1.3 Hz; the string formula beside it.",
+        "AASHTO Guide Specifications for Pedestrian Bridges 2009 (from memory)",
+        [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Engineer]);
+
     private const double Limit = 1.3;
 
     /// <summary>A warning below 1.3 Hz; for public use an engineer decides.</summary>
     public static CheckResult Of(CheckContext context) => MotionCheck.Of(
         context,
-        "sway-lateral",
-        "Sway: slowest motion to the side",
+        Declared,
         Limit,
         "AASHTO Guide Specifications for Pedestrian Bridges 2009 §6: at least 1.3 Hz (from memory; it does not speak of cable bridges)",
         m => m.Lateral,
@@ -46,8 +60,7 @@ internal static class MotionCheck
     /// <summary>The slower of the empty and the loaded bridge against a limit in hertz.</summary>
     public static CheckResult Of(
         CheckContext context,
-        string id,
-        string title,
+        DeclaredCheck check,
         double limit,
         string source,
         Func<RopeModes, double> slowest,
@@ -56,12 +69,12 @@ internal static class MotionCheck
     {
         var modes = context.Ropework.Modes;
         if (modes.IsEmpty)
-            return new CheckResult(id, title, CheckStatus.Engineer, 0, limit, "Hz", null, source, "no modes: no frame hangs between the supports");
+            return new CheckResult(check.Id, check.Title, CheckStatus.Engineer, 0, limit, "Hz", null, source, "no modes: no frame hangs between the supports");
         var people = context.People();
         var text = string.Join("; ", modes.Select(m =>
             $"{(m.Case is "dead" ? "empty" : "loaded")} (H {people.Force(m.Horizontal)}, m {people.MassPerLength(m.MassPerLength)}): {words(m)}"));
         return Outcome.AtLeast(
-            id, title, modes.Min(slowest), limit, "Hz", source, $"{text}. {Sentence(modes.Min(slowest), limit, meaning)}",
+            check, modes.Min(slowest), limit, "Hz", source, $"{text}. {Sentence(modes.Min(slowest), limit, meaning)}",
             context.Parameters.Use == BridgeUse.Public ? CheckStatus.Engineer : CheckStatus.Warn);
     }
 

@@ -5,6 +5,28 @@ namespace BridgeForm.Checks.Ropes;
 /// <summary>Checks of ropes, ends, supports and motion, in a stable order.</summary>
 internal static class RopeChecks
 {
+    /// <summary>What they compare, in the same order.</summary>
+    public static ImmutableArray<DeclaredCheck> Declared { get; } =
+    [
+        CasesSolved.Declared,
+        RopeStrength.Declared,
+        RopeTermination.Declared,
+        TurnbuckleSize.Declared,
+        ShackleSize.Declared,
+        RopeTakeUp.Declared,
+        Anchors.DeclaredA,
+        Anchors.DeclaredB,
+        SupportMoves.Declared,
+        KeeperSlip.Declared,
+        LossOfRope.Declared,
+        DeckSlopeLoaded.Declared,
+        CrossSlope.Declared,
+        GroundClearance.Declared,
+        WaterClearance.Declared,
+        BounceVertical.Declared,
+        SwayLateral.Declared,
+    ];
+
     /// <summary>Runs them all.</summary>
     public static ImmutableArray<CheckResult> Of(CheckContext context) =>
     [

@@ -7,7 +7,13 @@ namespace BridgeForm.Checks.Ropes;
 /// <summary>Whether the ends suit the rope, and how clips are set.</summary>
 internal static class RopeTermination
 {
-    private const string Title = "Ends of the ropes";
+    /// <summary>What it compares.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "rope-termination",
+        "Ends of the ropes",
+        "Whether the ends suit the rope: U-bolt clips on strand fail; on wire rope the result gives number, spacing, turn-back and torque; other ends go by their maker.",
+        "tables named in the result; common practice of rigging, no source",
+        [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
     /// <summary>Clips on strand fail; clips on wire rope list number, spacing, turn-back and torque; other ends go by their maker.</summary>
     public static CheckResult Of(CheckContext context)
@@ -45,5 +51,5 @@ internal static class RopeTermination
             "no source given");
 
     private static CheckResult Result(CheckStatus status, string detail, string source) =>
-        new("rope-termination", Title, status, 0, null, "1", null, source, detail);
+        new(Declared.Id, Declared.Title, status, 0, null, "1", null, source, detail);
 }

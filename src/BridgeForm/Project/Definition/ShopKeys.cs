@@ -22,6 +22,7 @@ internal static class ShopKeys
             (Define.Choice("paper", "Paper to draw on", "letter", "letter", "tabloid", "arch-d", "a4", "a3", "a1", "roll-24", "roll-36") with { MetricDefault = "a4" }).Starting(),
             Define.Length("trim", "Cut off each end of a stock board before use", "0 in", "12 in", "0 in", "0 mm"),
             Define.Length("offcut", "Shortest offcut worth keeping", "0 in", "20 ft", "12 in", "300 mm"),
+            Define.Flag("share_cuts", "Neighbours on a board that are cut at the same angles share one cut", "false"),
             Define.Flag("tabs", "Leave holding tabs in board files", "false"),
         ]).Starting();
 

@@ -20,6 +20,7 @@ internal static class SiteKeys
             { Default = "[20 F, 100 F]", MetricDefault = "[-5 C, 40 C]" },
             Define.List("ground", "Ground line as points [x, y] from support A's rope axis, x growing", Point, 2, 1000),
             Define.Length("water", "Level of the highest water, from support A's rope axis; negative below it", "-7000 ft", "7000 ft"),
+            Define.Length("freeboard", "Room to keep between the highest water and the bridge's lowest part", "0 ft", "300 ft"),
             Support("a", "Support A"),
             Support("b", "Support B"),
         ]).Starting();

@@ -13,6 +13,7 @@ internal static class ShopReader
         Paper = v.Text("shop.paper"),
         Trim = v.Number("shop.trim"),
         Offcut = v.Number("shop.offcut"),
+        ShareCuts = v.Flag("shop.share_cuts"),
         Tabs = v.Flag("shop.tabs"),
     };
 

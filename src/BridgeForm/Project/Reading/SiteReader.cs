@@ -11,6 +11,7 @@ internal static class SiteReader
         Temperatures = [.. v.Items("site.temperatures").Select(v.Number).Order()],
         Ground = [.. v.Items("site.ground").Where(p => v.Good(p)).Select(p => new GroundPoint(v.Number(p + ".0"), v.Number(p + ".1")))],
         Water = v.NumberOrNull("site.water"),
+        Freeboard = v.NumberOrNull("site.freeboard"),
         A = Support(v, "site.a"),
         B = Support(v, "site.b"),
     };

@@ -13,6 +13,9 @@ public sealed record RatedFitting(string Size, double WorkingLoad);
 /// <param name="Sizes">Smallest first, strength growing.</param>
 public sealed record FittingSet(string Name, string Source, ImmutableArray<RatedFitting> Sizes)
 {
+    /// <summary>Turnbuckles of one rope, and shackles: one at each end.</summary>
+    public const int PerRope = 2;
+
     private const double ShortTon = 2000;
 
     // Take-ups on sale, metres: 6, 12, 18 and 24 in (from memory).
@@ -39,6 +42,11 @@ public sealed record FittingSet(string Name, string Source, ImmutableArray<Rated
 
     /// <summary>The smallest size that carries a pull in newtons; null when none does.</summary>
     public RatedFitting? Smallest(double pull) => Sizes.FirstOrDefault(s => s.WorkingLoad >= pull);
+
+    /// <summary>
+    /// The shortest take-up on sale that takes up so much of one rope with a turnbuckle at each end, metres; null when none does.
+    /// </summary>
+    public static double? TakeUpOfEach(double ofRope) => ShortestTakeUp(ofRope / PerRope);
 
     /// <summary>The shortest take-up on sale that reaches, metres; null when none does.</summary>
     public static double? ShortestTakeUp(double needed) => TakeUps.Cast<double?>().FirstOrDefault(t => t >= needed);

@@ -53,7 +53,7 @@ public sealed record RopeModes
         var symmetric = plane.FirstOrDefault(m => Parity(m) > 0) ?? plane[0];
         // Half a bay next to each support rests on it.
         var swinging = ((shape.Nodes[^1].X + shape.Nodes[^2].X) - (shape.Nodes[0].X + shape.Nodes[1].X)) / 2;
-        var (span, h, perLength) = (shape.Nodes[^1].X, shape.Horizontal, masses.Sum() / swinging);
+        var (span, h, perLength) = (shape.Nodes[^1].X - shape.Nodes[0].X, shape.Horizontal, masses.Sum() / swinging);
         return new RopeModes
         {
             Case = id,
@@ -76,7 +76,7 @@ public sealed record RopeModes
         for (var i = 0; i < masses.Length; i++)
         {
             var rope = shape.WeightPerLength * (shape.Segments[i].UnstressedLength + shape.Segments[i + 1].UnstressedLength) / 2;
-            masses[i] = (shape.Loads[i + 1] + rope) / SteelRope.StandardGravity;
+            masses[i] = (shape.Loads[i + 1] + rope) / Quantities.Units.StandardGravity;
         }
 
         return masses.All(m => m > 0) ? masses : null;

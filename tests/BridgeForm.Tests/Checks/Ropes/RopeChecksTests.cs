@@ -94,6 +94,29 @@ public sealed class RopeChecksTests
         Assert.All(model.Cases, c => Assert.NotNull(c.OverGround));
     }
 
+    /// <summary>A freeboard that the stretched and loaded bridge does not keep fails, and the case is named; without one an engineer decides.</summary>
+    [Fact]
+    public void Freeboard_is_kept_in_every_case_after_the_stretch()
+    {
+        BridgeModel With(string more) => Bridges.Build(Bridges.Garden.Replace(
+            "site: { span: 30 ft }", "site: { span: 30 ft, water: -4 ft" + more + " }", StringComparison.Ordinal));
+        var open = With("");
+        var check = Check(open, "water-clearance");
+        Assert.Equal(CheckStatus.Engineer, check.Status);
+        var stretched = open.Ropework.Stretch[^1];
+        // Stretch and live load lower the bridge together: more than either by itself.
+        var empty = Clearance.OverWater(stretched.Shape!, -4 * 0.3048, open.Parameters.Frames.Channel.Depth);
+        Assert.True(stretched.OverWater!.Room < Math.Min(empty, open.Cases.Min(c => c.OverWater!.Value)) - 0.005);
+        Assert.Equal(stretched.OverWater.Room, check.Demand, 1e-12);
+        Assert.Contains($"case {stretched.OverWater.Case} after 0.5 % of stretch", check.Detail, StringComparison.Ordinal);
+        Assert.Equal(open.Cases.Length, LoadCases.All(LoadCaseInput.Of(
+            open.Parameters, open.Rope, BridgeForm.Frames.BridgeMasses.Of(Bridges.Layout(open.Parameters))) with
+        { Stretch = 0.005 }).Length);
+        var room = check.Demand / 0.0254;
+        Assert.Equal(CheckStatus.Pass, Check(With(FormattableString.Invariant($", freeboard: {room - 0.1:0.000} in")), "water-clearance").Status);
+        Assert.Equal(CheckStatus.Fail, Check(With(FormattableString.Invariant($", freeboard: {room + 0.1:0.000} in")), "water-clearance").Status);
+    }
+
     [Fact]
     public void Motion_is_a_warning_at_home_and_an_engineers_question_in_public()
     {

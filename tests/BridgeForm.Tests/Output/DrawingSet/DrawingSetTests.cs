@@ -123,6 +123,29 @@ public sealed partial class DrawingSetTests
         Assert.Equal(Model("alder-dell").Parameters.Site.Span / ratio, right - left, OnPaper);
     }
 
+    /// <summary>Every node of the rope and its sag on the raster of the printed elevation, by poppler at 300 dpi.</summary>
+    [Theory]
+    [InlineData("alder-dell", 32)]
+    [InlineData("fern-rise", 50)]
+    [InlineData("wren-landing", 24)]
+    [Trait("Category", "Referee")]
+    public void Rope_on_the_raster_is_the_models(string name, double ratio)
+    {
+        var model = Model(name);
+        var (page, curve) = Book(name).Pages
+            .SelectMany(p => p.Content.Entities.OfType<SheetPolyline>(), (p, c) => (Page: p, Curve: c))
+            .Single(p => string.Equals(p.Curve.Layer, PageLayers.Layout, StringComparison.Ordinal));
+        // The axis alone and unbroken: the ink of other lines would move its centre of gravity.
+        var alone = page with { Content = page.Content with { Entities = [curve with { Layer = PageLayers.Cut }] } };
+        var raster = Raster.Of(new SheetBook("Elevation", [alone]));
+        var start = curve.Vertices[0];
+        double Drawn(double x, double y) => raster.InkY(start.X + (x / ratio), start.Y + (y / ratio), 0.002) - start.Y;
+        Assert.All(model.Rope.Nodes.Skip(1).SkipLast(1), node => Assert.Equal(node.Y / ratio, Drawn(node.X, node.Y), OnPaper));
+        var middle = model.Parameters.Site.Span / 2;
+        var chord = (model.Rope.Nodes[0].Y + model.Rope.Nodes[^1].Y) / 2;
+        Assert.Equal(model.Rope.Sag / ratio, (chord / ratio) - Drawn(middle, model.Rope.HeightAt(middle)), OnPaper);
+    }
+
     [Fact]
     [Trait("Category", "Referee")]
     public void Text_can_be_taken_out_and_fonts_are_embedded() => Referee.OnFile(PdfFile.Bytes(Book("alder-dell")), "a.pdf", path =>
