@@ -1,5 +1,4 @@
 using BridgeForm.Checks;
-using BridgeForm.Frames;
 
 namespace BridgeForm.Tests.Checks.Timber;
 
