@@ -11,6 +11,7 @@ public static class AllChecks
     [
         GuardHeight.Declared,
         GuardOpenings.Declared,
+        GuardOpenings.DeclaredLanding,
         Handrail.Declared,
         ClearWidth.Declared,
         EndSlope.Declared,
@@ -28,6 +29,7 @@ public static class AllChecks
         BaseShear.Declared,
         BaseShear.DeclaredNet,
         ChannelFaces.Declared,
+        HoleSizes.Declared,
         RopeBearing.Declared,
         GuardPost.Declared,
         GuardBrace.Declared,
@@ -61,6 +63,7 @@ public static class AllChecks
     [
         GuardHeight.Of(context),
         GuardOpenings.Of(context),
+        GuardOpenings.AtLanding(context),
         Handrail.Of(context),
         ClearWidth.Of(context),
         EndSlope.Of(context),
@@ -78,6 +81,7 @@ public static class AllChecks
         .. BaseBending.Of(context),
         .. BaseShear.Of(context),
         .. ChannelFaces.Of(context),
+        .. HoleSizes.Of(context),
         .. RopeBearing.Of(context),
         GuardPost.Of(context),
         GuardBrace.Of(context),

@@ -22,7 +22,7 @@ public enum CheckStatus
 /// <param name="Status">Outcome.</param>
 /// <param name="Demand">What the bridge asks, or has.</param>
 /// <param name="Capacity">What it may be; null when there is no limit to compare with.</param>
-/// <param name="Unit">SI unit of both: <c>m</c>, <c>N</c>, <c>Pa</c>, <c>deg</c>, <c>1</c>, <c>count</c>.</param>
+/// <param name="Unit">SI unit of both, one for each id: <c>m</c>, <c>N</c>, <c>Pa</c>, <c>Hz</c>, <c>1</c> (slopes, shares, sums of ratios), <c>count</c>; no other.</param>
 /// <param name="Ratio">Demand over capacity so that above 1 is too much; null when nothing is compared.</param>
 /// <param name="Source">Standard, handbook or "common practice, no source"; values not looked up say "from memory".</param>
 /// <param name="Detail">Formula with its numbers put in, where it happens and what would be right.</param>

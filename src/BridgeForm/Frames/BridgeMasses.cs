@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BridgeForm.Solids;
 
 namespace BridgeForm.Frames;
 
@@ -27,7 +26,7 @@ public sealed record BridgeMasses(
             double frame = layout.Parameters.Frames.HardwareMass, packer = 0;
             foreach (var member in Members.Frame(layout, i).Members)
             {
-                var mass = Volume(member.Shape, drilled) * densities[member.Stock];
+                var mass = MemberVolume.Of(member.Shape, drilled) * densities[member.Stock];
                 (frame, packer) = member.Role == Role.Packer ? (frame, packer + mass) : (frame + mass, packer);
             }
 
@@ -40,7 +39,7 @@ public sealed record BridgeMasses(
             var bay = 0.0;
             foreach (var member in Members.Bay(layout, i).Members)
             {
-                bay += Volume(member.Shape, drilled) * densities[member.Stock];
+                bay += MemberVolume.Of(member.Shape, drilled) * densities[member.Stock];
             }
 
             bays.Add(bay);
@@ -69,10 +68,4 @@ public sealed record BridgeMasses(
 
         return [.. loads];
     }
-
-    /// <summary>The user's own holes may meet channels: then only the solid knows its volume.</summary>
-    private static double Volume(CutStock shape, bool drilled) =>
-        shape.Rips.IsEmpty && !(drilled && shape.Holes.Length > 0)
-            ? CutStockVolume.Prism(shape)
-            : StockSolid.Build(shape).OrNull?.Volume ?? 0;
 }

@@ -26,18 +26,18 @@ public static class DesignValues
         return sizes.Select(size => fitting.Find(r => Same(r.Size, size))).FirstOrDefault(r => r is not null);
     }
 
-    // From the most particular to the most general; thickness and width in nominal inches, rounded up from dressed ones.
+    // From the most particular to the most general.
     private static ImmutableArray<string> SizesOf(Section section)
     {
-        var thickness = section.NominalThickness > 0 ? section.NominalThickness : Math.Ceiling(section.Thickness / 0.0254);
-        var width = section.NominalWidth > 0 ? section.NominalWidth : Math.Ceiling(section.Width / 0.0254);
-        if (thickness >= 5)
+        var size = NominalSize.Of(section);
+        var (thickness, width) = size;
+        if (size.IsTimber)
         {
             return [section.Name, width - thickness > 2 ? SizeClass.Beams : SizeClass.Posts, SizeClass.Timbers];
         }
 
         var byWidth = FormattableString.Invariant($"2x{width}");
-        return thickness >= 2 ? [section.Name, byWidth, SizeClass.Dimension] : [section.Name];
+        return size.IsBoard ? [section.Name] : [section.Name, byWidth, SizeClass.Dimension];
     }
 
     private static bool Same(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);

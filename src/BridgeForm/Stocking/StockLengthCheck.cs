@@ -24,10 +24,12 @@ internal static class StockLengthCheck
         var tooLong = plan.TooLong.OrderByDescending(p => p.BlankLength - p.Longest).ToList();
         if (tooLong.Count == 0)
         {
-            var pieces = plan.Boards.Sum(b => b.Pieces.Length);
+            var pieces = plan.Boards.SelectMany(b => b.Pieces, (b, p) => (p.BlankLength, b.Length)).ToList();
+            var longest = pieces.DefaultIfEmpty().MaxBy(p => p.BlankLength);
             return new CheckResult(
-                Declared.Id, Declared.Title, CheckStatus.Pass, 0, 0, "count", null, Source,
-                $"all {pieces} pieces fit boards on sale");
+                Declared.Id, Declared.Title, CheckStatus.Pass, longest.BlankLength, longest.Length, "m",
+                longest.Length > 0 ? longest.BlankLength / longest.Length : null, Source,
+                $"all {pieces.Count} pieces fit boards on sale; the longest, {words.Length(longest.BlankLength)}, is cut from {words.Length(longest.Length)}");
         }
 
         var worst = tooLong[0];

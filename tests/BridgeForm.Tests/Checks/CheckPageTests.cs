@@ -59,6 +59,25 @@ public sealed class CheckPageTests
         Assert.All(s_bridges, b => Assert.Equal(Bridges.Build(b).Checks.Length, Bridges.Build(b).Checks.DistinctBy(c => c.Id).Count()));
     }
 
+    // Units that CheckResult lists.
+    private static readonly string[] s_units = ["m", "N", "Pa", "Hz", "1", "count"];
+
+    [Fact]
+    public void Every_check_has_one_unit()
+    {
+        var samples = Sample.Names.Select(n => new Sample(n).Build());
+        var failing = (string[])
+        [
+            Bridges.Garden + "\nstock:\n  treated: { species: southern-pine, grade: no1, lengths: [4 ft] }\n  cedar: { species: western-red-cedar, grade: no2, lengths: [2 ft] }\n",
+            Bridges.Garden + "\nholes: { brace: [{ face: top, from_end: 10 in, diameter: 1/2 in }] }\n",
+            Bridges.Garden.Replace("span: 30 ft", "span: 3 ft", StringComparison.Ordinal),
+        ];
+        var checks = samples.Concat(s_bridges.Concat(failing).Select(Bridges.Build)).SelectMany(m => m.Checks).ToList();
+        Assert.Contains(checks, c => c is { Id: "stock-length", Status: CheckStatus.Fail });
+        Assert.All(checks.GroupBy(c => c.Id, StringComparer.Ordinal), g => Assert.Single(g.Select(c => c.Unit).Distinct(StringComparer.Ordinal)));
+        Assert.Equal(s_units.Order(StringComparer.Ordinal), checks.Select(c => c.Unit).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
+    }
+
     [Fact]
     public void Numbers_agree_with_their_status()
     {

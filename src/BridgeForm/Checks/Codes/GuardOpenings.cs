@@ -13,13 +13,23 @@ internal static class GuardOpenings
     // Openings come out of sums of fractions of an inch: a billionth of a metre is round-off, not room.
     private const double SphereSlack = 1e-9;
 
+    private const string Source = "IRC 2018 R312.1.3; IBC 1015.4 (from memory)";
+
     /// <summary>The check.</summary>
     public static DeclaredCheck Declared { get; } = new(
         "guard-openings",
         "Openings in the guard",
-        "Largest sphere that passes between the deck's edge and the bottom rail, between rails, and under the cap, bay by bay up to the guards' ends, against 4 in (4-3/8 in from 36 in up on a public bridge). What closes the guard against the landing is not modelled.",
-        "IRC 2018 R312.1.3; IBC 1015.4 (from memory)",
+        "Largest sphere that passes between the deck's edge and the bottom rail, between rails, and under the cap, bay by bay up to the guards' ends, against 4 in (4-3/8 in from 36 in up on a public bridge). From an end frame to the landing's own guard it does not look: guard-at-landing.",
+        Source,
         [CheckStatus.Pass, CheckStatus.Fail]);
+
+    /// <summary>Beyond the end frames.</summary>
+    public static DeclaredCheck DeclaredLanding { get; } = new(
+        "guard-at-landing",
+        "Openings between the bridge's guard and the landing's",
+        "What lies between the last frame's guard and the landing's own guard is not in the project file; the sphere of guard-openings must not pass there either. Only stated.",
+        Source,
+        [CheckStatus.Engineer]);
 
     /// <summary>The opening closest to what its code lets pass, or furthest beyond it.</summary>
     public static CheckResult Of(CheckContext context)
@@ -29,7 +39,22 @@ internal static class GuardOpenings
         return new CheckResult(
             Declared.Id, Declared.Title, Status(worst.Clear, worst.Sphere),
             worst.Clear, worst.Sphere, "m", worst.Clear / worst.Sphere, worst.Source,
-            $"widest in {worst.Where}: {words.Length(worst.Clear)} clear; no sphere of {words.Length(worst.Sphere)} may pass");
+            $"widest in {worst.Where}: {words.Length(worst.Clear)} clear; no sphere of {words.Length(worst.Sphere)} may pass; between the end frames and the landings' guards it is not looked at (guard-at-landing)");
+    }
+
+    /// <summary>Always for an engineer.</summary>
+    public static CheckResult AtLanding(CheckContext context)
+    {
+        var layout = context.Layout;
+        var (sphere, source) = Limits.Opening(layout.Parameters.Use, 0);
+        var words = context.People();
+        return Outcome.ForEngineer(
+            DeclaredLanding,
+            sphere,
+            "m",
+            source,
+            $"the guards end at {layout.Poses[0].Name} and {layout.Poses[^1].Name}; from there to the landings' own guards no sphere of {words.Length(sphere)} may pass. "
+            + "Landings' guards are not in the project file");
     }
 
     /// <summary>A sphere exactly as wide as the opening passes through it.</summary>

@@ -1,5 +1,4 @@
 using BridgeForm.Project;
-using BridgeForm.Solids;
 
 namespace BridgeForm.Checks;
 
@@ -10,20 +9,17 @@ internal static class Handrail
     public static DeclaredCheck Declared { get; } = new(
         "handrail-height",
         "Height of a handrail",
-        "On a public bridge whose deck is steeper than 1 : 20 and rises more than 6 in: height above the deck, vertical at each frame, of the rail or cap nearest to 34 to 38 in. Whether a hand can close around it is not judged.",
-        Limits.Handrail.Source,
+        "On a public bridge whose deck is steeper than 1 : 20 and rises more than 6 in, and on a private one steeper than 1 : 12: height above the deck, measured as the guard's, of the rail or cap nearest to 34 to 38 in. Whether a hand can close around it is not judged.",
+        $"{Limits.Handrail(BridgeUse.Public).Source}; {Limits.Handrail(BridgeUse.Private).Source}",
         [CheckStatus.Pass, CheckStatus.Warn]);
 
     /// <summary>A warning where no rail or cap runs at that height.</summary>
     public static CheckResult Of(CheckContext context)
     {
         var words = context.People();
-        var (low, high, source) = Limits.Handrail;
+        var (low, high, source) = Limits.Handrail(context.Parameters.Use);
         var (range, name) = Nearest(context);
-        var rise = Rise(context);
-        var applies = context.Parameters.Use == BridgeUse.Public
-            && EndSlope.Steepest(context).Slope > Limits.WalkingSurface
-            && rise > Limits.RampRise;
+        var applies = Applies(context);
         var holds = range.Low >= low && range.High <= high;
         var missed = range.Low < low ? range.Low : range.High;
         var detail = $"{name}: top {words.Length(range.Low)} to {words.Length(range.High)} above the deck; a handrail has {words.Length(low)} to {words.Length(high)}"
@@ -33,34 +29,33 @@ internal static class Handrail
             missed, missed < low ? low : high, "m", null, source, detail);
     }
 
+    private static bool Applies(CheckContext context)
+    {
+        var slope = EndSlope.Steepest(context).Slope;
+        return context.Parameters.Use == BridgeUse.Public
+            ? slope > Limits.WalkingSurface && Rise(context) > Limits.RampRise
+            : slope > Limits.Ramp.Slope;
+    }
+
     /// <summary>Lowest to highest point of the deck.</summary>
     private static double Rise(CheckContext context) =>
         context.Layout.Deck.Points.Max(p => p.Y) - context.Layout.Deck.Points.Min(p => p.Y);
 
     private static ((double Low, double High) Range, string Name) Nearest(CheckContext context)
     {
-        var parameters = context.Parameters;
-        var cos = Math.Cos(parameters.Frames.Post.Lean);
-        var half = parameters.Guard.Rail.Width / 2;
-        var heights = Enumerable.Range(0, context.Layout.Bays + 1).Select(i => Tops(context, i, cos, half)).ToList();
-        var (low, high, _) = Limits.Handrail;
-        return Enumerable.Range(0, heights[0].Length)
-            .Select(k => (Range: (heights.Min(h => h[k]), heights.Max(h => h[k])), Name: k + 1 == heights[0].Length ? "cap" : $"rail {k + 1}"))
-            .MinBy(r => Math.Max(low - r.Range.Item1, r.Range.Item2 - high));
+        var layout = context.Layout;
+        var deck = TopLine.Deck(layout);
+        var (low, high, _) = Limits.Handrail(context.Parameters.Use);
+        return TopLine.Rails(layout)
+            .Select((line, k) => (Line: line, Name: $"rail {k + 1}"))
+            .Append((Line: TopLine.Cap(layout), Name: "cap"))
+            .Select(part => (Range: Range(part.Line, deck, layout), part.Name))
+            .MinBy(r => Math.Max(low - r.Range.Low, r.Range.High - high));
     }
 
-    /// <summary>Tops of rails and cap above the deck's surface at a frame, vertical, lowest first.</summary>
-    private static double[] Tops(CheckContext context, int frame, double cos, double half)
+    private static (double Low, double High) Range(TopLine line, TopLine deck, Frames.BridgeLayout layout)
     {
-        var layout = context.Layout;
-        var pose = layout.Poses[frame];
-        var up = pose.Up.Dot(Vector3d.UnitY);
-        var deck = layout.Parameters.Deck.Thickness + layout.Deck.Lifts[frame];
-        var cap = (layout.Parameters.Frames.Post.Length * cos) + layout.Caps.Lifts[frame] + layout.Parameters.Guard.Cap.Thickness;
-        return
-        [
-            .. Frames.GuardRails.Heights(layout, frame).Select(h => (((h + half) * cos) - deck) / up),
-            (cap - deck) / up,
-        ];
+        var heights = line.Above(deck, layout).Select(h => h.Height).ToList();
+        return (heights.Min(), heights.Max());
     }
 }

@@ -10,9 +10,9 @@ internal static class Landings
     public static DeclaredCheck DeclaredStep { get; } = new(
         "landing-step",
         "Step between landing and deck",
-        "Difference in level between site.a/b.landing.level and the deck's surface where it ends, the larger of both, against 1/2 in. A landing without a level is taken as flush.",
+        "Difference in level between site.a/b.landing.level and the deck's surface where it ends, the larger of both, against 1/2 in. A landing without a level is not looked at, and the result says so: it holds only where both are given.",
         Limits.Step.Source,
-        [CheckStatus.Pass, CheckStatus.Fail]);
+        [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
     /// <summary>Gap.</summary>
     public static DeclaredCheck DeclaredGap { get; } = new(
@@ -26,26 +26,40 @@ internal static class Landings
     public static IEnumerable<CheckResult> Of(CheckContext context)
     {
         var site = context.Parameters.Site;
-        var words = context.People();
-        var (limit, source) = Limits.Step;
-        var a = Step(context, site.A.LandingLevel, 0);
-        var b = Step(context, site.B.LandingLevel, context.Layout.Bays);
-        yield return Outcome.AtMost(
-            DeclaredStep, Math.Max(a.Step, b.Step), limit, "m", source, $"at A {a.Text}; at B {b.Text}; at most {words.Length(limit)}");
+        yield return Step(context);
         if (site.A.LandingGap is not null || site.B.LandingGap is not null)
         {
+            var words = context.People();
             var gap = Math.Max(site.A.LandingGap ?? 0, site.B.LandingGap ?? 0);
-            (limit, source) = Limits.FloorOpening;
+            var (limit, source) = Limits.FloorOpening;
             yield return Outcome.AtMost(
                 DeclaredGap, gap, limit, "m", source, $"{words.Length(gap)}; at most {words.Length(limit)}", CheckStatus.Warn);
         }
     }
 
-    private static (double Step, string Text) Step(CheckContext context, double? level, int frame)
+    private static CheckResult Step(CheckContext context)
+    {
+        var site = context.Parameters.Site;
+        var (limit, source) = Limits.Step;
+        var a = Step(context, site.A.LandingLevel, 0, "a");
+        var b = Step(context, site.B.LandingLevel, context.Layout.Bays, "b");
+        var result = Outcome.AtMost(
+            DeclaredStep,
+            Math.Max(a.Step ?? 0, b.Step ?? 0),
+            limit,
+            "m",
+            source,
+            $"at A {a.Text}; at B {b.Text}; at most {context.People().Length(limit)}");
+        return (a.Step is null || b.Step is null) && result.Status == CheckStatus.Pass
+            ? result with { Status = CheckStatus.Warn, Ratio = null }
+            : result;
+    }
+
+    private static (double? Step, string Text) Step(CheckContext context, double? level, int frame, string end)
     {
         if (level is not { } given)
         {
-            return (0, "flush, no level given");
+            return (null, $"not looked at: no site.{end}.landing.level is given");
         }
 
         var words = context.People();

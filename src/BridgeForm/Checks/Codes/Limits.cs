@@ -37,8 +37,9 @@ public static class Limits
     public static double RampRise => 6 * Inch;
 
     /// <summary>Top of a handrail.</summary>
-    public static (double Low, double High, string Source) Handrail =>
-        (34 * Inch, 38 * Inch, "ADA 2010 505.4 and 405.8: handrails 34 to 38 in high on ramps that rise more than 6 in");
+    public static (double Low, double High, string Source) Handrail(BridgeUse use) => (34 * Inch, 38 * Inch, use == BridgeUse.Public
+        ? "ADA 2010 505.4 and 405.8: handrails 34 to 38 in high on ramps that rise more than 6 in"
+        : "IRC R311.8.3: a handrail 34 to 38 in high on ramps steeper than 1 : 12 (from memory)");
 
     /// <summary>Step between landing and deck.</summary>
     public static (double Height, string Source) Step => (Inch / 2, "ADA 2010 303: changes in level of at most 1/2 in (from memory)");

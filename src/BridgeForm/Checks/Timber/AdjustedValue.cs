@@ -7,7 +7,8 @@ namespace BridgeForm.Checks;
 /// <param name="Symbol">As in the NDS: <c>CM</c>.</param>
 /// <param name="Value">Dimensionless.</param>
 /// <param name="Why">Where it comes from.</param>
-internal readonly record struct Factor(string Symbol, double Value, string Why);
+/// <param name="Slenderness">Slenderness over the greatest one allowed; above 1 the member has no value at all.</param>
+internal readonly record struct Factor(string Symbol, double Value, string Why, double Slenderness = 0);
 
 /// <summary>A reference design value with everything that adjusts it. Pascals.</summary>
 /// <param name="Symbol">Of the reference value: <c>Fb</c>.</param>
@@ -18,6 +19,9 @@ internal sealed record AdjustedValue(string Symbol, double Reference, ImmutableA
 {
     /// <summary>Reference value times its factors.</summary>
     public double Value => Factors.Aggregate(Reference, (value, factor) => value * factor.Value);
+
+    /// <summary>Slenderness over the greatest one allowed, the largest of its factors; above 1 there is no value.</summary>
+    public double Slenderness => Factors.Select(f => f.Slenderness).DefaultIfEmpty(0).Max();
 
     /// <summary>With one more factor.</summary>
     public AdjustedValue Times(Factor factor) => this with { Factors = Factors.Add(factor) };

@@ -2,20 +2,28 @@ using BridgeForm.Project;
 
 namespace BridgeForm.Checks;
 
-/// <summary>The area load that asks most of wood: people, or snow where it is given and heavier for its duration.</summary>
+/// <summary>A load on the deck's area: people, or snow where it is given. They are cases of their own, never added.</summary>
 /// <param name="Pressure">Pascals.</param>
 /// <param name="Duration">CD.</param>
 /// <param name="Name">In a person's words.</param>
 internal readonly record struct AreaLoad(double Pressure, LoadDuration Duration, string Name)
 {
-    /// <summary>Of a project.</summary>
-    public static AreaLoad Of(LoadParameters loads)
+    /// <summary>All of a project.</summary>
+    public static IEnumerable<AreaLoad> All(LoadParameters loads)
     {
-        var snow = new LoadDuration(1.15, "two months");
-        return loads.Snow is { } pressure && pressure / snow.Factor > loads.Live
-            ? new(pressure, snow, "snow")
-            : new(loads.Live, LoadDuration.Live, "live");
+        yield return new(loads.Live, LoadDuration.Live, "live");
+        if (loads.Snow is { } snow)
+        {
+            yield return new(snow, LoadDuration.Snow, "snow");
+        }
     }
+
+    /// <summary>The one that with the dead load, Pa, asks most of wood for its duration.</summary>
+    public static AreaLoad Strongest(LoadParameters loads, double dead) =>
+        All(loads).MaxBy(area => (dead + area.Pressure) / area.Duration.Factor);
+
+    /// <summary>The heaviest, where duration does not matter.</summary>
+    public static AreaLoad Heaviest(LoadParameters loads) => All(loads).MaxBy(area => area.Pressure);
 }
 
 /// <summary>Dead load alone, or with another, whichever asks more of wood for its duration.</summary>

@@ -13,7 +13,7 @@ internal sealed record BaseCase(string Name, BaseBeam Beam, LoadDuration Duratio
 
 /// <summary>
 /// The base of an interior frame under everything that loads it, in its own plane: the deck spread over the width between
-/// the posts' feet, guard and post at the post's foot, the brace at its own, own weight over the length. People push one
+/// the posts' feet, or where stringers stand at these, guard and post at the post's foot, the brace at its own, own weight over the length. People push one
 /// guard, the right one; the ropes hold the frame level, half each, at the rope's axis.
 /// </summary>
 internal static class BaseCases
@@ -33,26 +33,24 @@ internal static class BaseCases
         var dead = Dead(parameters, weights);
         var length = (layout.Poses[bay].Node - layout.Poses[bay - 1].Node).Length;
         cases.Add(new("empty", dead, LoadDuration.Dead));
-        var area = AreaLoad.Of(parameters.Loads);
-        var total = area.Pressure * DeckWidth.BetweenPosts(parameters) * length;
+        var pushes = GuardPush.Of(context).ToList();
         var foot = parameters.Frames.Post.Foot;
-        var full = dead.Plus(spreads: [new(-foot, foot, total)]);
-        cases.Add(new(area.Name + " load", full, area.Duration));
-        cases.Add(new(
-            area.Name + " load on the right half",
-            dead.Plus(spreads: [new(0, foot, total / 2)]),
-            area.Duration));
+        foreach (var area in AreaLoad.All(parameters.Loads))
+        {
+            var total = area.Pressure * DeckWidth.BetweenPosts(parameters) * length;
+            var full = dead.WithDeck(parameters, -foot, foot, total);
+            cases.Add(new(area.Name + " load", full, area.Duration));
+            cases.Add(new(area.Name + " load on the right half", dead.WithDeck(parameters, 0, foot, total / 2), area.Duration));
+            cases.AddRange(pushes.Select(push => new BaseCase(
+                $"{area.Name} load and {push.Name}", Pushed(layout, full, push.Force), LoadDuration.Guard)));
+        }
+
         foreach (var (name, at) in Places(parameters))
         {
             cases.Add(new(name, dead.Plus([new(at, parameters.Loads.PointForce)]), LoadDuration.Live));
         }
 
-        foreach (var push in GuardPush.Of(context))
-        {
-            cases.Add(new(push.Name, Pushed(layout, dead, push.Force), LoadDuration.Guard));
-            cases.Add(new($"{area.Name} load and {push.Name}", Pushed(layout, full, push.Force), LoadDuration.Guard));
-        }
-
+        cases.AddRange(pushes.Select(push => new BaseCase(push.Name, Pushed(layout, dead, push.Force), LoadDuration.Guard)));
         return cases.ToImmutable();
     }
 
@@ -78,8 +76,8 @@ internal static class BaseCases
                 new(-frame.BraceFoot, weights.Brace),
                 new(frame.BraceFoot, weights.Brace),
             ],
-            [new(-foot, foot, weights.Deck), new(-half, half, weights.Base)],
-            []);
+            [new(-half, half, weights.Base)],
+            []).WithDeck(parameters, -foot, foot, weights.Deck);
     }
 
     /// <summary>A level push (outward positive) at the right guard's top.</summary>

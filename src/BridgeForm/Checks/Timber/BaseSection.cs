@@ -1,12 +1,28 @@
+using System.Collections.Immutable;
+using BridgeForm.Frames;
+
 namespace BridgeForm.Checks;
 
-/// <summary>Full section of a base and what the channel leaves of it. Metres.</summary>
+/// <summary>A stretch of a base.</summary>
+/// <param name="From">z in metres from the middle, right positive.</param>
+/// <param name="To">z of its end.</param>
+/// <param name="Section">What is left of its section.</param>
+/// <param name="IsDrilled">Holes count in it.</param>
+internal readonly record struct BaseStretch(double From, double To, DrilledSection Section, bool IsDrilled)
+{
+    /// <summary>A source, and where holes count their rule.</summary>
+    public string Source(string source) => IsDrilled ? $"{source}; {DrilledHole.Rule}" : source;
+}
+
+/// <summary>Full section of a base and what channels and holes leave of it. Metres.</summary>
 /// <param name="Full">Breadth along the bridge, depth square to the deck.</param>
 /// <param name="Notch">Deepest channel of the interior bases, at its deep mouth.</param>
 /// <param name="Channel">Channel's inner and outer wall, z of the right one.</param>
-internal readonly record struct BaseSection(RectangularSection Full, double Notch, (double Inner, double Outer) Channel)
+/// <param name="Holes">Keeper holes and the user's own.</param>
+internal readonly record struct BaseSection(
+    RectangularSection Full, double Notch, (double Inner, double Outer) Channel, ImmutableArray<DrilledHole> Holes)
 {
-    /// <summary>Net section: the full breadth, what is left of the depth.</summary>
+    /// <summary>Net section of the channel alone: the full breadth, what is left of the depth.</summary>
     public RectangularSection Net => Full with { Depth = Full.Depth - Notch };
 
     /// <summary>Of the interior bases.</summary>
@@ -22,15 +38,46 @@ internal readonly record struct BaseSection(RectangularSection Full, double Notc
         }
 
         var (axis, half) = (parameters.Ropes.Spacing / 2, parameters.Frames.Channel.Width / 2);
-        return new BaseSection(new(made.Along, made.Depth), notch, (axis - half, axis + half));
+        return new BaseSection(
+            new(made.Along, made.Depth),
+            notch,
+            (axis - half, axis + half),
+            DrilledHole.Of(BaseMember.Of(context.Layout, 1).Shape, made.Flat));
     }
 
-    /// <summary>The two channels, left first.</summary>
-    public IEnumerable<(double From, double To)> Channels => [(-Channel.Outer, -Channel.Inner), (Channel.Inner, Channel.Outer)];
+    /// <summary>The two channels with the holes in them and near them.</summary>
+    public IEnumerable<BaseStretch> Channels()
+    {
+        var channel = new SectionVoid(-Full.Breadth / 2, Full.Breadth / 2, -Full.Depth / 2, Notch - (Full.Depth / 2), Parts: true);
+        foreach (var holes in EitherWay())
+        {
+            foreach (var (from, to) in ((double, double)[])[(-Channel.Outer, -Channel.Inner), (Channel.Inner, Channel.Outer)])
+            {
+                var near = holes.Where(h => h.CountsAt(from, to)).Select(h => h.Void).ToList();
+                yield return new(from, to, new(Full, [channel, .. near]), near.Count > 0);
+            }
+        }
+    }
 
-    /// <summary>Stretches of the base that no channel weakens.</summary>
-    public IEnumerable<(double From, double To)> Between(double half) =>
-        [(-half, -Channel.Outer), (-Channel.Inner, Channel.Inner), (Channel.Outer, half)];
+    /// <summary>Everything beside the channels: the full section, and at each hole what it and its neighbours leave.</summary>
+    /// <param name="half">Half the base's length.</param>
+    public IEnumerable<BaseStretch> Beside(double half)
+    {
+        var (full, channel) = (new DrilledSection(Full, []), Channel);
+        yield return new(-half, -Channel.Outer, full, IsDrilled: false);
+        yield return new(-Channel.Inner, Channel.Inner, full, IsDrilled: false);
+        yield return new(Channel.Outer, half, full, IsDrilled: false);
+        foreach (var holes in EitherWay())
+        {
+            foreach (var hole in holes.Where(h => Math.Abs(h.At) < channel.Inner || Math.Abs(h.At) > channel.Outer))
+            {
+                yield return new(hole.From, hole.To, new(Full, [.. holes.Where(h => h.CountsWith(hole)).Select(h => h.Void)]), IsDrilled: true);
+            }
+        }
+    }
+
+    // Loads stand on the right side of the base only (BaseCases), holes may be on either.
+    private ImmutableArray<DrilledHole>[] EitherWay() => [Holes, [.. Holes.Select(h => h with { At = -h.At })]];
 
     /// <summary>Fb' of a section of the base with beam stability over its whole length; null without values.</summary>
     public static AdjustedValue? Bending(CheckContext context, RectangularSection section, LoadDuration load)

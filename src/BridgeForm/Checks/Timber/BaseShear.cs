@@ -7,16 +7,16 @@ internal static class BaseShear
     public static DeclaredCheck Declared { get; } = new(
         "base-shear",
         "Shear in a base beside its channels",
-        "V against (2/3)·Fv'·b·d of the full section, the cases of base-bending. No load near a rope is left out.",
-        "NDS 3.4.2 (ASD); NDS Supplement; factors named in the result",
+        "V against (2/3)·Fv'·b·d of the full section, and at each hole of what it leaves, the cases of base-bending. No load near a rope is left out. A hole from above or below takes its diameter off b over the whole depth; one across parts d, and the parts h carry Σh³/h² of the deepest.",
+        $"NDS 3.4.2 (ASD); NDS Supplement; factors named in the result; {DrilledHole.Rule}",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
     /// <summary>Net section.</summary>
     public static DeclaredCheck DeclaredNet { get; } = new(
         "base-channel-shear",
         "Shear in a base at a rope channel",
-        "V against (2/3)·Fv'·b·dn of what the channel leaves; where the case puts the bottom in tension at the channel, against the notch formula (2/3)·Fv'·b·dn·(dn/d)².",
-        "NDS 3.4.2 and 3.4.3.2 (ASD, from memory); NDS Supplement; factors named in the result",
+        "V against (2/3)·Fv'·b·dn of what the channel leaves, less the holes in it and near it as in base-shear; where the case puts the bottom in tension at the channel, against the notch formula (2/3)·Fv'·b·dn·(dn/d)².",
+        $"NDS 3.4.2 and 3.4.3.2 (ASD, from memory); NDS Supplement; factors named in the result; {DrilledHole.Rule}",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
     /// <summary>Both; none for a bridge without interior frames.</summary>
@@ -33,54 +33,64 @@ internal static class BaseShear
 
     private static CheckResult Full(CheckContext context, BaseSection section, IEnumerable<BaseCase> cases)
     {
-        var stretches = section.Between(context.Parameters.Frames.Base.Length / 2);
+        var stretches = section.Beside(context.Parameters.Frames.Base.Length / 2).ToList();
         var worst = cases
-            .SelectMany(c => stretches.SelectMany(s => c.Beam.Places(s.From, s.To)), (c, z) => (Case: c, At: z, Shear: Math.Abs(c.Beam.Shear(z))))
-            .MaxBy(v => v.Shear / v.Case.Duration.Factor);
-        var (breadth, depth) = section.Full;
+            .SelectMany(c => stretches, (c, s) => (Case: c, Stretch: s))
+            .SelectMany(p => p.Case.Beam.Places(p.Stretch.From, p.Stretch.To), (p, z) => (p.Case, p.Stretch, p.Stretch.Section, At: z, Shear: Math.Abs(p.Case.Beam.Shear(z))))
+            .MaxBy(v => v.Shear / v.Case.Duration.Factor / v.Section.ShearArea);
         return Check(
-            context, Declared, worst.Case, worst.At, worst.Shear, "(2/3)·Fv'·b·d", 2.0 / 3 * breadth * depth, $"b = {context.People().Length(breadth)}, d = {context.People().Length(depth)}");
+            context,
+            Declared,
+            worst.Stretch,
+            worst.Case,
+            worst.At,
+            worst.Shear,
+            "(2/3)·Fv'·b·d",
+            Notches.Shear(1, worst.Section.ShearBreadth, worst.Section.ShearDepth),
+            worst.Section.ShearText(context.People(), "d"));
     }
 
     private static CheckResult Net(CheckContext context, BaseSection section, IEnumerable<BaseCase> cases)
     {
-        var (breadth, depth) = section.Full;
-        var left = section.Net.Depth;
+        var depth = section.Full.Depth;
+        var stretches = section.Channels().ToList();
         var worst = cases
-            .SelectMany(c => section.Channels.Select(s => AtChannel(c, s.From, s.To)))
-            .MaxBy(v => v.Shear / v.Case.Duration.Factor / Area(v.BottomTension));
+            .SelectMany(c => stretches.Select(s => AtChannel(c, s)))
+            .MaxBy(v => v.Shear / v.Case.Duration.Factor / Area(v.Stretch.Section, v.BottomTension));
         var words = context.People();
         return Check(
             context,
             DeclaredNet,
+            worst.Stretch,
             worst.Case,
             worst.At,
             worst.Shear,
             worst.BottomTension ? "bottom in tension: (2/3)·Fv'·b·dn·(dn/d)²" : "top in tension: (2/3)·Fv'·b·dn",
-            Area(worst.BottomTension),
-            $"b = {words.Length(breadth)}, d = {words.Length(depth)}, dn = {words.Length(left)}");
+            Area(worst.Stretch.Section, worst.BottomTension),
+            $"d = {words.Length(depth)}, {worst.Stretch.Section.ShearText(words, "dn")}");
 
-        double Area(bool bottom) => bottom
-            ? Notches.ShearAtTensionNotch(1, breadth, depth, left)
-            : Notches.Shear(1, breadth, left);
+        double Area(DrilledSection left, bool bottom) => bottom
+            ? Notches.ShearAtTensionNotch(1, left.ShearBreadth, depth, left.ShearDepth)
+            : Notches.Shear(1, left.ShearBreadth, left.ShearDepth);
     }
 
     /// <summary>Largest shear of a case at a channel, and whether it puts the bottom in tension anywhere there.</summary>
-    private static (BaseCase Case, double At, double Shear, bool BottomTension) AtChannel(BaseCase loads, double from, double to)
+    private static (BaseCase Case, BaseStretch Stretch, double At, double Shear, bool BottomTension) AtChannel(BaseCase loads, BaseStretch stretch)
     {
-        var places = loads.Beam.Places(from, to).ToList();
+        var places = loads.Beam.Places(stretch.From, stretch.To).ToList();
         var at = places.MaxBy(z => Math.Abs(loads.Beam.Shear(z)));
-        return (loads, at, Math.Abs(loads.Beam.Shear(at)), places.Exists(z => loads.Beam.Moment(z) > ChannelFaces.Nothing));
+        return (loads, stretch, at, Math.Abs(loads.Beam.Shear(at)), places.Exists(z => loads.Beam.Moment(z) > ChannelFaces.Nothing));
     }
 
     private static CheckResult Check(
-        CheckContext context, DeclaredCheck declared, BaseCase loads, double at, double shear, string formula, double area, string sizes)
+        CheckContext context, DeclaredCheck declared, BaseStretch stretch, BaseCase loads, double at, double shear, string formula, double area, string sizes)
     {
         var words = context.People();
         var text = $"{loads.Name}, {words.Length(Math.Abs(at))} from the middle: V = {words.Pounds(shear)}; {sizes}";
+        var standard = declared.Source.Split(';')[0];
         if (BaseSection.Shear(context, loads.Duration) is not { } strength)
         {
-            return Outcome.ForEngineer(declared, shear, "N", declared.Source, $"{text}; {BaseSection.Missing(context)}");
+            return Outcome.ForEngineer(declared, shear, "N", stretch.Source(standard), $"{text}; {BaseSection.Missing(context)}");
         }
 
         var capacity = strength.Value * area;
@@ -89,7 +99,7 @@ internal static class BaseShear
             shear,
             capacity,
             "N",
-            $"{declared.Source.Split(';')[0]}; {strength.Sources}",
+            stretch.Source($"{standard}; {strength.Sources}"),
             $"{text}; {strength.Text(words)}; {formula} = {words.Pounds(capacity)}");
     }
 }

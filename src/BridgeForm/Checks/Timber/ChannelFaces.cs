@@ -11,13 +11,13 @@ internal static class ChannelFaces
     public const double Nothing = 0.1;
 
     private const string Rule =
-        "NDS 4.4.3 and 3.2.3 (from memory): no notch on the tension side of members 3-1/2 in and thicker except at their ends; else at most d/6 between the ends, d/4 at an end";
+        "NDS 4.4.3 and 3.2.3 (from memory): no notch on the tension side of members 3-1/2 in and thicker except at their ends; else at most d/6 deep and d/3 long between the ends, d/4 deep at an end";
 
     /// <summary>The check.</summary>
     public static DeclaredCheck Declared { get; } = new(
         "base-channel-notch",
         "Rope channel as a notch in a base",
-        "Which face is in tension across the channel in each case, by the moment of what stands beyond the rope (braces outside the ropes above all). Bottom in tension: fails in a base 3-1/2 in thick or more, at most d/6 in a thinner one. Top in tension in all cases: a notch at a support, at most d/4 unless the net section passes.",
+        "Which face is in tension across the channel in each case, by the moment of what stands beyond the rope (braces outside the ropes above all). Bottom in tension: fails in a base 3-1/2 in thick or more, at most d/6 deep and d/3 wide in a thinner one. Top in tension in all cases: a notch at a support, at most d/4 unless the net section passes.",
         Rule,
         [CheckStatus.Pass, CheckStatus.Fail]);
 
@@ -49,7 +49,15 @@ internal static class ChannelFaces
     private static CheckResult Depth(CheckContext context, BaseSection section, bool pulled, string text)
     {
         var words = context.People();
-        var limit = pulled ? Notches.Between(section.Full.Depth) : Notches.AtEnd(section.Full.Depth);
+        var depth = section.Full.Depth;
+        var (wide, longest) = (section.Channel.Outer - section.Channel.Inner, Notches.LongestBetween(depth));
+        var limit = pulled ? Notches.Between(depth) : Notches.AtEnd(depth);
+        if (pulled && wide / longest > Math.Max(1, section.Notch / limit))
+        {
+            return Outcome.AtMost(
+                Declared, wide, longest, "m", Rule, $"channel {words.Length(wide)} wide, d/3 = {words.Length(longest)}; {text}");
+        }
+
         var detail = $"channel {words.Length(section.Notch)} deep, {(pulled ? "d/6" : "d/4")} = {words.Length(limit)}; {text}";
         var result = Outcome.AtMost(Declared, section.Notch, limit, "m", Rule, detail);
         return result.Status == CheckStatus.Fail && !pulled && NetSection.Passes(context)

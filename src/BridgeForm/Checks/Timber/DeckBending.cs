@@ -11,7 +11,7 @@ internal static class DeckBending
         .. DeckKinds.All.SelectMany(kind => DeckKinds.Loads.Select(load => new DeclaredCheck(
             $"{kind}-bending-{load.Name}",
             $"Bending of a {kind}, {load.Title}",
-            $"fb = M / S of a simple beam between its bearings (the chord between frames; a tread from stringer to stringer) under dead load and {load.Words}, against Fb' of the NDS. Repetitive factor 1.0: gapped boards share no load.",
+            $"fb = M / S of a simple beam between its bearings (the chord between frames; a tread from stringer to stringer) under dead load and {load.Words}, against Fb' of the NDS. Repetitive factor 1.0: gapped boards share no load. Treads are in one piece over all stringers: a stringer carries the largest reaction of a continuous beam (of three stringers the middle one 1.25 × load × distance).",
             "NDS 3.3 (ASD); NDS Supplement; factors named in the result",
             [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]))),
     ];

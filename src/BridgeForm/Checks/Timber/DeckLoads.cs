@@ -24,15 +24,20 @@ internal sealed record DeckLoad(
     private static DeckLoad Area(CheckContext context, DeckSpan beam)
     {
         var words = context.People();
-        var area = AreaLoad.Of(context.Parameters.Loads);
-        double span = beam.Span.Length, load = area.Pressure * beam.Tributary;
-        var text = $"{area.Name} {words.Pressure(area.Pressure)} on {words.Length(beam.Tributary)} = {words.PerLength(load)}";
+        var loads = context.Parameters.Loads;
+        var area = AreaLoad.Strongest(loads, beam.Dead / beam.Tributary);
+        var heaviest = AreaLoad.Heaviest(loads);
+        double span = beam.Span.Length, load = area.Pressure * beam.Tributary, most = heaviest.Pressure * beam.Tributary;
+        var text = Text(area);
         return new DeckLoad(
             "area",
             (load * span * span / 8, $"w·L²/8 with {text}"),
             (load * span / 2, $"w·L/2 with {text}"),
-            (stiffness => 5 * load * Math.Pow(span, 4) / (384 * stiffness), $"5·w·L⁴/(384·E'·I) with {text}"),
+            (stiffness => 5 * most * Math.Pow(span, 4) / (384 * stiffness), $"5·w·L⁴/(384·E'·I) with {Text(heaviest)}"),
             area.Duration);
+
+        string Text(AreaLoad a) =>
+            $"{a.Name} {words.Pressure(a.Pressure)} on {words.Length(beam.Tributary)} = {words.PerLength(a.Pressure * beam.Tributary)}";
     }
 
     private static DeckLoad Spread(CheckContext context, DeckSpan beam)

@@ -101,7 +101,7 @@ internal sealed record DeckSpan
             Stock = deck.BoardStock,
             Section = deck.Board,
             Flat = true,
-            Span = (Apart(parameters, stringer), "stringer to stringer"),
+            Span = (StringerShares.Apart(parameters, stringer), "stringer to stringer"),
             Dead = PerLength(parameters, deck.BoardStock, deck.Board.Width * deck.Board.Thickness),
             Tributary = pitch,
             Patch = BySize(parameters, pitch, "tread"),
@@ -110,8 +110,7 @@ internal sealed record DeckSpan
 
     private static DeckSpan Stringer(BridgeParameters parameters, StringerParameters stringer, (double Length, string Where) bay)
     {
-        var apart = Apart(parameters, stringer);
-        var tributary = stringer.Count > 2 ? apart : DeckWidth.Filled(parameters) / 2;
+        var tributary = StringerShares.LargestWidth(parameters, stringer);
         return new DeckSpan
         {
             Kind = "stringer",
@@ -122,12 +121,9 @@ internal sealed record DeckSpan
             Dead = PerLength(parameters, stringer.Stock, stringer.Section.Width * stringer.Section.Thickness)
                 + PerLength(parameters, parameters.Deck.BoardStock, tributary * parameters.Deck.Board.Thickness),
             Tributary = tributary,
-            Patch = ByStatics(parameters, stringer, apart),
+            Patch = ByStatics(parameters, stringer),
         };
     }
-
-    private static double Apart(BridgeParameters parameters, StringerParameters stringer) =>
-        (DeckWidth.Filled(parameters) - stringer.Section.Thickness) / (stringer.Count - 1);
 
     private static (double Share, string Why) BySize(BridgeParameters parameters, double pitch, string noun)
     {
@@ -137,19 +133,21 @@ internal sealed record DeckSpan
             : (1, $"the patch is narrower than a {noun}");
     }
 
-    /// <summary>Treads rest on the stringers as simple beams: the patch stands over one of them, or beside two.</summary>
-    private static (double Share, string Why) ByStatics(BridgeParameters parameters, StringerParameters stringer, double apart)
+    /// <summary>Treads run over all stringers: the patch stands over one of them, or beside two.</summary>
+    private static (double Share, string Why) ByStatics(BridgeParameters parameters, StringerParameters stringer)
     {
         var patch = parameters.Loads.PointPatch;
         if (stringer.Count == 2)
         {
             var outwards = NodeLoads.PatchFromMiddle(DeckWidth.BetweenPosts(parameters), parameters.Loads.PointEdge, patch);
-            return (Math.Min(1, 0.5 + (outwards / apart)), "patch at the edge, between two stringers by statics");
+            return (
+                Math.Min(1, 0.5 + (outwards / StringerShares.Apart(parameters, stringer))),
+                "patch at the edge, between two stringers by statics");
         }
 
-        return patch < 2 * apart
-            ? (1 - (patch / (4 * apart)), "patch over a stringer, treads as simple beams: 1 − patch / (4 × distance)")
-            : (apart / patch, "patch over several stringers: distance / patch");
+        return (
+            StringerShares.LargestOfPatch(parameters, stringer, patch),
+            $"patch over the stringers where it is worst, treads in one piece over {stringer.Count}");
     }
 
     private static double PerLength(BridgeParameters parameters, string stock, double area) =>

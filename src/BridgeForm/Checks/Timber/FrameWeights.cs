@@ -1,6 +1,5 @@
 using BridgeForm.Frames;
 using BridgeForm.Project;
-using BridgeForm.Solids;
 
 namespace BridgeForm.Checks;
 
@@ -23,9 +22,10 @@ internal readonly record struct FrameWeights(double Deck, double Guard, double B
     public static FrameWeights Of(BridgeLayout layout, Func<StockParameters, double> density, int bay)
     {
         var members = Members.Frame(layout, 1).Members.AddRange(Members.Bay(layout, bay).Members);
+        var drilled = layout.Parameters.Frames.Holes.Length > 0;
         double Weight(params Role[] roles) => members
             .Where(m => roles.Contains(m.Role))
-            .Sum(m => CutStockVolume.Prism(m.Shape) * density(layout.Parameters.StockNamed(m.Stock))) * BridgeMasses.Gravity;
+            .Sum(m => MemberVolume.Of(m.Shape, drilled) * density(layout.Parameters.StockNamed(m.Stock))) * BridgeMasses.Gravity;
         return new FrameWeights(
             Weight(Role.Board, Role.Tread, Role.Stringer, Role.Packer),
             Weight(Role.Post, Role.Rail, Role.Cap) / 2,

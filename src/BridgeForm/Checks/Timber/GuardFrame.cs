@@ -4,35 +4,38 @@ using BridgeForm.Project;
 namespace BridgeForm.Checks;
 
 /// <summary>
-/// Post and brace of one side as two bars in the plane of the frame: the post pinned at its foot and stiff past the brace,
-/// the brace pinned at both ends, both on their axes. Metres; z outward from the middle, n up from the base's top.
+/// Post and brace of one side in the plane of the frame: the post pinned at its foot and stiff past the brace, the brace
+/// pinned at its foot, its head bearing on the post's outer face. Metres; z outward from the middle, n up from the base's top.
 /// </summary>
 /// <param name="PostFoot">z of the post's axis at the base's top.</param>
 /// <param name="BraceFoot">z of the brace's axis at the base's top.</param>
-/// <param name="Joint">n where the axes meet.</param>
+/// <param name="Contact">n of the place on the post's outer face where the resultant of the brace's force lies.</param>
 /// <param name="Top">n of the cap's top, where people push.</param>
 /// <param name="Lean">Of the post, outward, radians (α).</param>
-/// <param name="BraceLean">Of the brace, inward, radians (β).</param>
+/// <param name="BraceLean">Of the brace's force, inward, radians: β where it lies on the brace's axis.</param>
+/// <param name="Where">The place in a person's words.</param>
 internal readonly record struct GuardFrame(
-    double PostFoot, double BraceFoot, double Joint, double Top, double Lean, double BraceLean)
+    double PostFoot, double BraceFoot, double Contact, double Top, double Lean, double BraceLean, string Where)
 {
-    /// <summary>Of a project.</summary>
+    /// <summary>The resultant on the brace's axis, in the middle of its contact with the post's outer face.</summary>
     public static GuardFrame Of(BridgeParameters parameters)
     {
-        var (post, brace) = (parameters.Frames.Post, parameters.Frames.Brace);
-        var postFoot = Uprights.AxisFoot(post);
-        var braceFoot = brace.Foot - (brace.Section.Width / 2 / Math.Cos(brace.Lean));
-        return new GuardFrame(
-            postFoot,
-            braceFoot,
-            (braceFoot - postFoot) / (Math.Tan(post.Lean) + Math.Tan(brace.Lean)),
-            (post.Length * Math.Cos(post.Lean)) + parameters.Guard.Cap.Thickness,
-            post.Lean,
-            brace.Lean);
+        var brace = parameters.Frames.Brace;
+        return At(parameters, brace.Foot - (brace.Section.Width / 2 / Math.Cos(brace.Lean)), "in the middle of the brace's contact");
     }
 
-    /// <summary>Arm of the brace's force about the post's foot: joint · (tanα·cosβ + sinβ), metres.</summary>
-    public double BraceArm => Joint * ((Math.Tan(Lean) * Math.Cos(BraceLean)) + Math.Sin(BraceLean));
+    /// <summary>The resultant at the lowest place where the brace still touches the post, should the cut not lie tight.</summary>
+    public static GuardFrame AtLowerEdge(BridgeParameters parameters)
+    {
+        var brace = parameters.Frames.Brace;
+        return At(parameters, brace.Foot - (brace.Section.Width / Math.Cos(brace.Lean)), "at the lower edge of the brace's contact");
+    }
+
+    /// <summary>Both places; whichever is worse counts.</summary>
+    public static IEnumerable<GuardFrame> Places(BridgeParameters parameters) => [Of(parameters), AtLowerEdge(parameters)];
+
+    /// <summary>Arm of the brace's force about the post's foot, metres.</summary>
+    public double BraceArm => (BraceFoot - PostFoot) * Math.Cos(BraceLean);
 
     /// <summary>Axial force in the brace under a level push at the top (outward positive), newtons; pressed positive.</summary>
     public double Brace(double push) => push * Top / BraceArm;
@@ -43,11 +46,45 @@ internal readonly record struct GuardFrame(
     /// <summary>Part of the brace's force that pushes its foot outward, newtons.</summary>
     public double BraceOut(double push) => Brace(push) * Math.Sin(BraceLean);
 
-    /// <summary>Bending of the post at the brace: push · (top − joint), N·m.</summary>
-    public double PostMoment(double push) => push * (Top - Joint);
+    /// <summary>Largest bending of the post, just above the resultant, push · (top − contact), or just below it; N·m, no sign.</summary>
+    public double PostMoment(double push) => Math.Max(
+        Math.Abs(push) * Math.Max(0, Top - Contact), Math.Abs(Below(push, Contact)));
+
+    /// <summary>Bending of the post at n, N·m, no sign.</summary>
+    public double PostMoment(double push, double n) => n > Contact
+        ? Math.Abs(push) * Math.Max(0, Top - n)
+        : Math.Abs(Below(push, Math.Max(0, n)));
+
+    /// <summary>Largest bending of the post between two n, N·m, no sign.</summary>
+    public double PostMoment(double push, double from, double to) => from <= Contact && Contact <= to
+        ? PostMoment(push)
+        : Math.Max(PostMoment(push, from), PostMoment(push, to));
+
+    /// <summary>n where the brace's force crosses the post's axis.</summary>
+    public double Axes => (BraceFoot - PostFoot) / (Math.Tan(Lean) + Math.Tan(BraceLean));
+
+    // In proportion to n from the pinned foot, as if to push · (top − n) where the axes meet.
+    private double Below(double push, double n) => push * (Top - Axes) * n / Axes;
 
     /// <summary>Axial force in the post below the brace, newtons; pulled positive: what the brace lifts, along the axis.</summary>
     public double PostPull(double push) => (BraceDown(push) * Math.Cos(Lean)) + ((push - BraceOut(push)) * Math.Sin(Lean));
+
+    // Where a line with the brace's lean from z = edge on the base's top meets the post's outer face.
+    private static GuardFrame At(BridgeParameters parameters, double edge, string where)
+    {
+        var (post, brace) = (parameters.Frames.Post, parameters.Frames.Brace);
+        var face = BraceGeometry.PostOuterFoot(post);
+        var foot = brace.Foot - (brace.Section.Width / 2 / Math.Cos(brace.Lean));
+        var contact = (edge - face) / (Math.Tan(post.Lean) + Math.Tan(brace.Lean));
+        return new GuardFrame(
+            Uprights.AxisFoot(post),
+            foot,
+            contact,
+            (post.Length * Math.Cos(post.Lean)) + parameters.Guard.Cap.Thickness,
+            post.Lean,
+            Math.Atan2(foot - face - (contact * Math.Tan(post.Lean)), contact),
+            where);
+    }
 }
 
 /// <summary>A level push or pull at the guard's top.</summary>

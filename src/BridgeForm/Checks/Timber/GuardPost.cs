@@ -11,8 +11,8 @@ internal static class GuardPost
     public static DeclaredCheck Declared { get; } = new(
         "guard-post",
         "Guard post at its brace",
-        "200 lbf at the cap's top, outward and inward, on a public bridge 50 plf as well, each by itself, all on one post: bending at the brace plus the axial force below it (pulled: ft/Ft' + fb/Fb'; pressed: (fc/Fc')² + fb/(Fb'(1 − fc/FcE))), at most 1. Post pinned at its foot, brace pinned at both ends.",
-        $"{Standard}; {GuardPush.Source}; NDS Supplement; factors named in the result",
+        "200 lbf at the cap's top, outward and inward, on a public bridge 50 plf as well, each by itself, all on one post: bending by push × (top − contact) plus the axial force below the brace (pulled: ft/Ft' + fb/Fb'; pressed: (fc/Fc')² + fb/(Fb'(1 − fc/FcE)), and fc below FcE), at most 1. Post pinned at its foot, brace pinned at both ends. The brace's force, pressed or pulled, is taken on the post's outer face in the middle of the brace's contact, on its axis, and at the lower edge of the contact should the cut not lie tight; the worse counts. At every hole of your own the same with what the holes leave: S of the edge further from the middle of what is left, and for the axial force the area that is left when the same is taken away on the other side of the axis.",
+        $"{Standard}; {GuardPush.Source}; NDS Supplement; factors named in the result; {DrilledHole.Rule}",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
     /// <summary>The worst push.</summary>
@@ -22,41 +22,49 @@ internal static class GuardPost
         var values = LumberValues.Find(context.Parameters, post.Stock, post.Section);
         if (values is not null)
         {
-            return GuardPush.Of(context).Select(push => Check(context, values, post, push)).MaxBy(c => c.Demand)!;
+            var sections = PostPlace.Sections(context);
+            return GuardPush.Of(context)
+                .SelectMany(push => GuardFrame.Places(context.Parameters).SelectMany(frame => sections.Select(
+                    place => Check(context, values, post, push, frame, place))))
+                .MaxBy(c => c.Demand)!;
         }
 
         var words = context.People();
         var worst = GuardPush.Of(context).MaxBy(p => p.Force);
-        var moment = GuardFrame.Of(context.Parameters).PostMoment(worst.Force);
-        return new CheckResult(
-            Declared.Id, Declared.Title, CheckStatus.Engineer, moment / Bends(post).Modulus, null, "Pa", null, Declared.Source,
-            $"{worst.Name}: M = {words.Moment(moment)}; {LumberValues.Missing(context.Parameters, post.Stock, post.Section)}");
+        var moment = GuardFrame.Places(context.Parameters).Max(f => f.PostMoment(worst.Force));
+        return Outcome.ForEngineer(
+            Declared, 0, "1", Declared.Source,
+            $"{worst.Name}: M = {words.Moment(moment)}, fb = {words.Stress(moment / Bends(post).Modulus)}; {LumberValues.Missing(context.Parameters, post.Stock, post.Section)}");
     }
 
-    private static RectangularSection Bends(PostParameters post) => new(post.Section.Thickness, post.Section.Width);
+    /// <summary>Section of a post as it bends.</summary>
+    public static RectangularSection Bends(PostParameters post) => new(post.Section.Thickness, post.Section.Width);
 
-    private static CheckResult Check(CheckContext context, LumberValues values, PostParameters post, GuardPush push)
+    private static CheckResult Check(
+        CheckContext context, LumberValues values, PostParameters post, GuardPush push, GuardFrame frame, PostPlace place)
     {
         var words = context.People();
-        var frame = GuardFrame.Of(context.Parameters);
         var (section, pull) = (Bends(post), frame.PostPull(push.Force));
-        var moment = Math.Abs(frame.PostMoment(push.Force));
-        var bending = moment / section.Modulus;
+        var moment = place.Moment(frame, push.Force);
+        var bending = moment / place.Section.Modulus;
         var plain = values.Bending(LoadDuration.Guard, flat: false);
-        var free = (frame.Top - frame.Joint) / Math.Cos(frame.Lean);
+        var free = (frame.Top - frame.Contact) / Math.Cos(frame.Lean);
         var allowed = plain.Times(Stability.Beam(section, free, cantilever: true, plain.Value, values.ModulusMin().Value));
+        var area = place.Section.Concentric().Area;
         var axial = pull > 0
-            ? Pulled(words, values, section, pull, bending, allowed)
-            : Pressed(words, values, section, -pull, frame.Joint / Math.Cos(frame.Lean), bending, allowed);
+            ? Pulled(words, values, area, pull, bending, allowed)
+            : Pressed(words, values, section, area, -pull, frame.Contact / Math.Cos(frame.Lean), bending, allowed);
         return Outcome.AtMost(
             Declared,
-            axial.Ratio,
+            Math.Max(axial.Ratio, allowed.Slenderness > 1 ? allowed.Slenderness : 0),
             1,
             "1",
-            $"{Standard}; {GuardPush.Source}; {Once(allowed.Sources, axial.Sources)}",
-            $"{push.Name}, {words.Length(frame.Top)} above the base, brace at {words.Length(frame.Joint)}: M = {words.Pounds(Math.Abs(push.Force))} × "
-            + $"{words.Length(frame.Top - frame.Joint)} = {words.Moment(moment)}; fb = M / {words.Modulus(section.Modulus)} = {words.Stress(bending)}; "
-            + $"{allowed.Text(words)}; {axial.Text}");
+            $"{Standard}; {(allowed.Slenderness > 1 ? WoodCheck.Slender + "; " : "")}{GuardPush.Source}; {Once(allowed.Sources, axial.Sources)}"
+            + (place.Section.IsCut ? $"; {DrilledHole.Rule}" : ""),
+            $"{push.Name}, {words.Length(frame.Top)} above the base, resultant {frame.Where}, at {words.Length(frame.Contact)}: "
+            + $"{place.Text(words, frame, push.Force)}; fb = M / {words.Modulus(place.Section.Modulus)} = {words.Stress(bending)}; "
+            + $"{allowed.Text(words)}; {axial.Text}"
+            + (allowed.Slenderness > 1 ? $"; {WoodCheck.TooSlender(allowed)}" : ""));
     }
 
     /// <summary>Two lists of sources with what both say said once.</summary>
@@ -64,31 +72,48 @@ internal static class GuardPost
         string.Join("; ", first.Split("; ").Concat(second.Split("; ")).Distinct(StringComparer.Ordinal));
 
     private static (double Ratio, string Text, string Sources) Pulled(
-        CheckWords words, LumberValues values, RectangularSection section, double pull, double bending, AdjustedValue allowed)
+        CheckWords words, LumberValues values, double area, double pull, double bending, AdjustedValue allowed)
     {
         var tension = values.Tension(LoadDuration.Guard);
-        var stress = pull / section.Area;
+        var stress = pull / area;
         var ratio = (stress / tension.Value) + (bending / allowed.Value);
         return (
             ratio,
-            $"pulled below the brace by {words.Pounds(pull)}: ft = {words.Stress(stress)}, {tension.Text(words)}; "
+            $"pulled below the brace by {words.Pounds(pull)} on {words.Area(area)}: ft = {words.Stress(stress)}, {tension.Text(words)}; "
             + $"{words.Stress(stress)} / {words.Stress(tension.Value)} + {words.Stress(bending)} / {words.Stress(allowed.Value)} = {TimberWords.Ratio(ratio)}",
             tension.Sources);
     }
 
-    private static (double Ratio, string Text, string Sources) Pressed(
-        CheckWords words, LumberValues values, RectangularSection section, double press, double length, double bending, AdjustedValue allowed)
+    /// <summary>
+    /// NDS 3.9.2 for bending about one axis; where fc reaches FcE the quotient means nothing and fc/FcE, at least 1, is told.
+    /// </summary>
+    public static (double Ratio, string Text, string Sources) Pressed(
+        CheckWords words, LumberValues values, RectangularSection section, double area, double press, double length, double bending, AdjustedValue allowed)
     {
         var modulus = values.ModulusMin().Value;
         var plain = values.Compression(LoadDuration.Guard);
         var compression = plain.Times(Stability.Column(length, section.Breadth, plain.Value, modulus));
         var buckling = Stability.Buckling(length, section.Depth, modulus);
-        var stress = press / section.Area;
+        var stress = press / area;
+        if (compression.Slenderness > 1)
+        {
+            return (compression.Slenderness, $"pressed below the brace by {words.Pounds(press)}: {WoodCheck.TooSlender(compression)}", $"{compression.Sources}; {WoodCheck.Slender}");
+        }
+
+        if (stress >= buckling)
+        {
+            // 1 − fc/FcE is nothing or negative: the post bows out whatever bends it (NDS 3.9.2: fc < FcE1).
+            return (
+                stress / buckling,
+                $"pressed below the brace by {words.Pounds(press)} on {words.Area(area)}: fc = {words.Stress(stress)} is not below FcE = {words.Stress(buckling)}: fc / FcE = {TimberWords.Ratio(stress / buckling)}",
+                compression.Sources);
+        }
+
         var share = stress / compression.Value;
         var ratio = (share * share) + (bending / (allowed.Value * (1 - (stress / buckling))));
         return (
             ratio,
-            $"pressed below the brace by {words.Pounds(press)}: fc = {words.Stress(stress)}, {compression.Text(words)}, FcE = {words.Stress(buckling)}; "
+            $"pressed below the brace by {words.Pounds(press)} on {words.Area(area)}: fc = {words.Stress(stress)}, {compression.Text(words)}, FcE = {words.Stress(buckling)}; "
             + $"({words.Stress(stress)} / {words.Stress(compression.Value)})² + {words.Stress(bending)} / ({words.Stress(allowed.Value)} × (1 − {words.Stress(stress)} / {words.Stress(buckling)})) = {TimberWords.Ratio(ratio)}",
             compression.Sources);
     }

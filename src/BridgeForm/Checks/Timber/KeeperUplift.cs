@@ -6,7 +6,10 @@ namespace BridgeForm.Checks;
 internal static class KeeperUplift
 {
     private const string GuardSource = $"statics of a base on two ropes, light densities; {GuardPush.Source}";
-    private const string WindSource = "loads.uplift of the project file, light densities";
+    private const string WindSource = "loads.uplift of the project file, light densities; ASCE 7 2.4.1 combination 7, 0.6 D + 0.6 W (from memory): loads.uplift is taken as W of allowable stress design, 0.6 already in it";
+
+    // Of the dead load may be counted on against wind.
+    private const double SureDead = 0.6;
 
     /// <summary>People push the guard of the empty bridge.</summary>
     public static DeclaredCheck DeclaredGuard { get; } = new(
@@ -20,7 +23,7 @@ internal static class KeeperUplift
     public static DeclaredCheck DeclaredWind { get; } = new(
         "keeper-uplift-wind",
         "Keeper: base lifted off a rope by wind under the deck",
-        "loads.uplift on the width between the posts and the longest bay, less the dead load of dry wood, at one channel. Without loads.uplift nothing is computed, and the result says so.",
+        "loads.uplift on the width between the posts and the longest bay, less 0.6 of the dead load of dry wood, at one channel. Without loads.uplift nothing is computed, and the result says so.",
         WindSource,
         [CheckStatus.Engineer]);
 
@@ -70,13 +73,13 @@ internal static class KeeperUplift
         var bay = BaseCases.Bay(layout, longest: true);
         var length = (layout.Poses[bay].Node - layout.Poses[bay - 1].Node).Length;
         var width = DeckWidth.BetweenPosts(context.Parameters);
-        var lift = Math.Max(0, (pressure * width * length / 2) - rope);
+        var lift = Math.Max(0, (pressure * width * length / 2) - (SureDead * rope));
         return Outcome.ForEngineer(
             DeclaredWind,
             lift,
             "N",
             WindSource,
-            $"{words.Pressure(pressure)} × {words.Length(width)} × {words.Length(length)} / 2 − {words.Pounds(rope)} dead on a rope = {words.Pounds(lift)} to hold down at one channel");
+            $"{words.Pressure(pressure)} × {words.Length(width)} × {words.Length(length)} / 2 − {TimberWords.Ratio(SureDead)} × {words.Pounds(rope)} dead on a rope = {words.Pounds(lift)} to hold down at one channel");
     }
 
     private static double Largest((double Left, double Right) reactions) =>

@@ -14,6 +14,9 @@ internal readonly record struct LoadDuration(double Factor, string Name)
     /// <summary>Ten years: people on the deck.</summary>
     public static LoadDuration Live => new(1.0, "ten years");
 
+    /// <summary>Two months: snow.</summary>
+    public static LoadDuration Snow => new(1.15, "two months");
+
     /// <summary>Ten minutes: people against the guard, wind.</summary>
     public static LoadDuration Guard => new(1.6, "ten minutes");
 }

@@ -15,7 +15,7 @@ internal static class Notches
     /// <summary>Longest notch between the ends: d/3.</summary>
     public static double LongestBetween(double depth) => depth / 3;
 
-    /// <summary>Largest hole: d/3 (IRC R502.8.1).</summary>
+    /// <summary>Largest hole: d/3 (IRC R502.8.1), here of the face it enters.</summary>
     public static double LargestHole(double depth) => depth / 3;
 
     /// <summary>V_r' = (2/3)·Fv'·b·d of a full section.</summary>

@@ -5,6 +5,9 @@ internal static class Stability
 {
     private const double ColumnConstant = 0.8;
 
+    /// <summary>Greatest RB of a beam (NDS 3.3.3.7) and greatest le/d of a column (NDS 3.7.1.4); both from memory.</summary>
+    public const double Limit = 50;
+
     /// <summary>
     /// CL of a beam: 1 when not deeper than broad, else from the slenderness RB = √(le·d/b²) and FbE = 1.20·Emin'/RB².
     /// </summary>
@@ -24,7 +27,11 @@ internal static class Stability
         var slenderness = effective * section.Depth / (section.Breadth * section.Breadth);
         var ratio = 1.2 * modulus / slenderness / strength;
         var half = (1 + ratio) / 1.9;
-        return new("CL", half - Math.Sqrt((half * half) - (ratio / 0.95)), "NDS 3.3.3.8, held at the ends only (from memory)");
+        return new(
+            "CL",
+            half - Math.Sqrt((half * half) - (ratio / 0.95)),
+            "NDS 3.3.3.8, held at the ends only (from memory)",
+            Math.Sqrt(slenderness) / Limit);
     }
 
     /// <summary>CP of a solid column with pinned ends: FcE = 0.822·Emin'/(le/d)², c = 0.8.</summary>
@@ -37,7 +44,10 @@ internal static class Stability
         var ratio = Buckling(length, thickness, modulus) / strength;
         var half = (1 + ratio) / (2 * ColumnConstant);
         return new(
-            "CP", half - Math.Sqrt((half * half) - (ratio / ColumnConstant)), "NDS 3.7.1.5, pinned ends (from memory)");
+            "CP",
+            half - Math.Sqrt((half * half) - (ratio / ColumnConstant)),
+            "NDS 3.7.1.5, pinned ends (from memory)",
+            length / thickness / Limit);
     }
 
     /// <summary>FcE, pascals.</summary>

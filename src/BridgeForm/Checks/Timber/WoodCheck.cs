@@ -16,6 +16,16 @@ internal static class WoodCheck
         DeclaredCheck check, CheckWords words, double stress, AdjustedValue? allowed, string formula, string missing) =>
         allowed is null
             ? Outcome.ForEngineer(check, stress, "Pa", Standard, $"{formula}; {missing}")
+            : allowed.Slenderness > 1
+            ? new CheckResult(
+                check.Id, check.Title, CheckStatus.Fail, stress, 0, "Pa", allowed.Slenderness, $"{Standard}; {Slender}", $"{formula}; {TooSlender(allowed)}")
             : Outcome.AtMost(
                 check, stress, allowed.Value, "Pa", $"{Standard}; {allowed.Sources}", $"{formula}; {allowed.Text(words)}");
+
+    /// <summary>What is wrong with a member beyond the limit.</summary>
+    public static string TooSlender(AdjustedValue allowed) =>
+        $"slenderness {TimberWords.Ratio(allowed.Slenderness * Stability.Limit)}, at most {TimberWords.Ratio(Stability.Limit)}: a member so slender bears nothing by the NDS; take a thicker one";
+
+    /// <summary>Source of the limits.</summary>
+    public const string Slender = "NDS 3.3.3.7: RB of beams at most 50; 3.7.1.4: le/d of columns at most 50 (from memory)";
 }

@@ -58,16 +58,38 @@ public sealed class BoundaryTests
     public void Step_at_the_landing(double inches, CheckStatus expected)
     {
         var flush = Contexts.Check(Bridges.Garden.Replace("span: 30 ft", "span: 30 ft, a: { landing: { level: 0 in } }", StringComparison.Ordinal), "landing-step");
-        var level = (flush.Demand / Inch) + inches;
-        var text = FormattableString.Invariant($"span: 30 ft, a: {{ landing: {{ level: {level:0.########} in, gap: 1/4 in }} }}");
+        var level = FormattableString.Invariant($"level: {(flush.Demand / Inch) + inches:0.########} in");
+        var text = $"span: 30 ft, a: {{ landing: {{ {level}, gap: 1/4 in }} }}, b: {{ landing: {{ {level} }} }}";
         var context = Contexts.Of(Bridges.Garden.Replace("span: 30 ft", text, StringComparison.Ordinal));
         Assert.Equal(expected, Contexts.Check(context, "landing-step").Status);
         Assert.Equal(CheckStatus.Pass, Contexts.Check(context, "landing-gap").Status);
     }
 
+    // One landing flush and the other not given is not a bridge without steps; one that is too far off fails all the same.
     [Fact]
-    public void A_landing_without_a_level_is_flush() =>
-        Assert.Equal(0, Contexts.Check(Bridges.Garden, "landing-step").Demand);
+    public void A_landing_without_a_level_is_not_looked_at_and_says_so()
+    {
+        var none = Contexts.Check(Bridges.Garden, "landing-step");
+        Assert.Equal((CheckStatus.Warn, null), (none.Status, none.Ratio));
+        Assert.Contains("site.a.landing.level", none.Detail, StringComparison.Ordinal);
+        Assert.Contains("site.b.landing.level", none.Detail, StringComparison.Ordinal);
+        string With(string level) => Bridges.Garden.Replace("span: 30 ft", $"span: 30 ft, a: {{ landing: {{ level: {level} }} }}", StringComparison.Ordinal);
+        var far = Contexts.Check(With("0 in"), "landing-step");
+        Assert.Equal(CheckStatus.Fail, far.Status);
+        var one = Contexts.Check(With(FormattableString.Invariant($"{far.Demand / Inch:0.########} in")), "landing-step");
+        Assert.Equal(CheckStatus.Warn, one.Status);
+        Assert.DoesNotContain("site.a.", one.Detail, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("private")]
+    [InlineData("public")]
+    public void Beyond_the_end_frames_an_engineer_looks(string use)
+    {
+        var check = Contexts.Check(Bridges.Garden.Replace("use: private", "use: " + use, StringComparison.Ordinal), "guard-at-landing");
+        Assert.Equal(CheckStatus.Engineer, check.Status);
+        Assert.Contains("guard-at-landing", Contexts.Check(Bridges.Garden, "guard-openings").Detail, StringComparison.Ordinal);
+    }
 
     // Cleats above 1 : 8; a sag of 1.5 % has end slopes near 4·1.5 % = 1 : 16.7, one of 6 % near 1 : 4.2.
     [Fact]
@@ -90,16 +112,35 @@ public sealed class BoundaryTests
             Contexts.Status(Bridges.Garden.Replace("eips-galvanized", "eips", StringComparison.Ordinal), "copper-on-zinc"));
     }
 
-    // ADA 505.4: 34 to 38 in, on a public deck steeper than 1 : 20.
-    [Fact]
-    public void Handrail_where_it_applies()
+    // ADA 505.4: 34 to 38 in, on a public deck steeper than 1 : 20; IRC R311.8.3: on a private one steeper than 1 : 12. A sag
+    // of 6 % begins near 1 : 4.2, one of 1.5 % near 1 : 16.7.
+    [Theory]
+    [InlineData("private", "6 %", CheckStatus.Warn)]
+    [InlineData("private", "1.5 %", CheckStatus.Pass)]
+    [InlineData("public", "6 %", CheckStatus.Warn)]
+    [InlineData("public", "1.5 %", CheckStatus.Pass)]
+    public void Handrail_where_it_applies(string use, string sag, CheckStatus expected)
     {
-        Assert.Equal(CheckStatus.Pass, Contexts.Status(Bridges.Garden, "handrail-height"));
-        var check = Contexts.Check(
-            Bridges.Garden.Replace("use: private", "use: public", StringComparison.Ordinal)
-            + "\nguard: { rails: { section: 1x4, heights: [6 in, 12 in, 18 in] } }\n",
-            "handrail-height");
-        Assert.Equal(CheckStatus.Warn, check.Status);
+        var low = Bridges.Garden.Replace("use: private", "use: " + use, StringComparison.Ordinal)
+            .Replace("sag: 6 %", "sag: " + sag, StringComparison.Ordinal)
+            .Replace("length: 40 in", "length: 46 in", StringComparison.Ordinal)
+            + "\nguard: { rails: { section: 1x4, heights: [6 in, 12 in, 18 in] } }\n";
+        var check = Contexts.Check(low, "handrail-height");
+        Assert.Equal(expected, check.Status);
+        Assert.Equal(sag is "1.5 %", check.Detail.Contains("not asked for", StringComparison.Ordinal));
+        var railed = low.Replace("18 in]", "36.5 in]", StringComparison.Ordinal);
+        Assert.Equal(CheckStatus.Pass, Contexts.Status(railed, "handrail-height"));
+    }
+
+    // A cap as handrail is as high at its lowest as the guard.
+    [Fact]
+    public void A_handrail_is_measured_as_the_guard()
+    {
+        var context = Contexts.Of(Bridges.Garden.Replace("length: 40 in", "length: 33 in", StringComparison.Ordinal)
+            + "\nguard: { rails: { section: 1x4, heights: [6 in, 12 in] } }\n");
+        var check = Contexts.Check(context, "handrail-height");
+        Assert.StartsWith("cap", check.Detail, StringComparison.Ordinal);
+        Assert.Equal(GuardHeight.Least(context).Height, check.Demand, 1e-9);
     }
 
     private static BridgeParameters WithPost(BridgeParameters parameters, double length) => parameters with

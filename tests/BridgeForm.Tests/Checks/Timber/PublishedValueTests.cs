@@ -91,6 +91,24 @@ public sealed class PublishedValueTests
         Assert.Equal(3.08, Notches.LargestHole(Depth), 0.005);
     }
 
+    // Table 4A begins at 2 in nominal, dressed 1-1/2 in (38 mm); 26 and 32 mm round up to 2 in and are boards all the same.
+    // 102 mm is a rough 4 in, not a timber of 5 in.
+    [Theory]
+    [InlineData("26 x 140 mm", 1, 6)]
+    [InlineData("32 x 140 mm", 1, 6)]
+    [InlineData("37.4 x 140 mm", 1, 6)]
+    [InlineData("38 x 140 mm", 2, 6)]
+    [InlineData("64 x 184 mm", 3, 8)]
+    [InlineData("89 x 89 mm", 4, 4)]
+    [InlineData("102 x 152 mm", 4, 6)]
+    [InlineData("5/4x6", 1.25, 6)]
+    public void Dressed_sizes_by_their_class(string text, double thickness, double width)
+    {
+        var section = SectionReader.Read(text).Section!;
+        Assert.Equal(new NominalSize(thickness, width), NominalSize.Of(section));
+        Assert.Equal(thickness >= 2, DesignValues.Find(DesignValues.All, "douglas-fir-larch", "no1", section) is not null);
+    }
+
     // (12/d)^(1/9) for timbers deeper than 12 in (NDS 4.3.6.2).
     [Fact]
     public void Deep_timbers_lose_strength()

@@ -45,8 +45,8 @@ public sealed class TimberCheckTests
         var check = Contexts.Check(Thin, "base-channel-shear");
         Assert.Contains("bottom in tension: (2/3)·Fv'·b·dn·(dn/d)²", check.Detail, StringComparison.Ordinal);
 
-        // 3x6, channel 5/8 in deep: (2/3)·175·0.97·1.6 · 2.5 · 4.875 · (4.875/5.5)² lbf.
-        var expected = 2.0 / 3 * 175 * 0.97 * 1.6 * 2.5 * 4.875 * Math.Pow(4.875 / 5.5, 2);
+        // 3x6, channel 5/8 in deep, keeper holes of 1/4 in 13/16 in from its walls: (2/3)·175·0.97·1.6 · (2.5 − 0.25) · 4.875 · (4.875/5.5)² lbf.
+        var expected = 2.0 / 3 * 175 * 0.97 * 1.6 * 2.25 * 4.875 * Math.Pow(4.875 / 5.5, 2);
         Assert.Equal(expected, check.Capacity!.Value / BridgeForm.Quantities.Units.PoundForce, 0.01);
     }
 
@@ -125,6 +125,36 @@ public sealed class TimberCheckTests
         Assert.True(Contexts.Check(Thin + "\nloads: { uplift: 30 psf }\n", "keeper-uplift-wind").Demand > 0);
     }
 
+    // ASCE 7: of what holds down only six tenths count. Pressure × width × length / 2 − 0.6 × dead / 2.
+    [Fact]
+    public void Wind_meets_six_tenths_of_the_dead_load()
+    {
+        var context = Contexts.Of(Thin + "\nloads: { uplift: 30 psf }\n");
+        var layout = context.Layout;
+        var width = BridgeForm.Frames.DeckWidth.BetweenPosts(context.Parameters);
+        var length = Enumerable.Range(1, layout.Bays).Max(i => (layout.Poses[i].Node - layout.Poses[i - 1].Node).Length);
+        var dead = FrameWeights.Of(layout, s => s.Density.Low, BaseCases.Bay(layout, longest: false)).Total;
+        var pressure = 30 * BridgeForm.Quantities.Units.PoundForce / (0.3048 * 0.3048);
+        Assert.Equal((pressure * width * length / 2) - (0.6 * dead / 2), Contexts.Check(context, "keeper-uplift-wind").Demand, 1e-6);
+    }
+
+    // A 1-1/2 in hole through every post (2x4, through 1-1/2 in): π/4 · 1.5² · 1.5 in³ each, two posts a frame.
+    [Fact]
+    public void Weights_know_the_users_holes()
+    {
+        var drilled = Contexts.Of(Thin + "\nholes: { post: [{ face: wide, from_end: 20 in, diameter: 1-1/2 in }] }\n");
+        var plain = Contexts.Of(Thin);
+        double Weight(CheckContext c) => FrameWeights.Of(c.Layout, s => s.Density.InService, 3).Total;
+        var density = plain.Parameters.StockNamed("treated").Density.InService;
+        var gone = 2 * Math.PI / 4 * 1.5 * 1.5 * 1.5 * Math.Pow(0.0254, 3) * density * 9.80665;
+        Assert.Equal(gone, Weight(plain) - Weight(drilled), 0.02 * gone);
+        var bay = BaseCases.Bay(drilled.Layout, longest: true);
+        Assert.Equal(
+            (drilled.Masses.Frames[1] + drilled.Masses.Packers[1] + drilled.Masses.Bays[bay - 1]) * 9.80665,
+            FrameWeights.Of(drilled.Layout, s => s.Density.InService, bay).Total,
+            1e-6);
+    }
+
     // Weights of one frame and one bay are what the whole bridge's masses say of them.
     [Fact]
     public void Weights_agree_with_the_bridges_masses()
@@ -133,7 +163,7 @@ public sealed class TimberCheckTests
         var bay = BaseCases.Bay(context.Layout, longest: true);
         var weights = FrameWeights.Of(context.Layout, s => s.Density.InService, bay);
         var masses = context.Masses;
-        Assert.Equal((masses.Frames[1] + masses.Packers[1] + masses.Bays[bay - 1]) * 9.80665, weights.Total, 0.5);
+        Assert.Equal((masses.Frames[1] + masses.Packers[1] + masses.Bays[bay - 1]) * 9.80665, weights.Total, 1e-6);
     }
 
     [Fact]

@@ -1,0 +1,81 @@
+using BridgeForm.Frames;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Checks;
+
+/// <summary>Top of a part that runs from frame to frame: one straight piece a bay, heights vertical. Metres.</summary>
+internal sealed class TopLine
+{
+    private readonly (Vector3d From, Vector3d To)[] _bays;
+
+    private TopLine((Vector3d From, Vector3d To)[] bays) => _bays = bays;
+
+    /// <summary>The deck's surface at its middle line.</summary>
+    public static TopLine Deck(BridgeLayout layout) => On(layout.Deck, layout.Parameters.Deck.Thickness);
+
+    /// <summary>The cap's top.</summary>
+    public static TopLine Cap(BridgeLayout layout) => On(layout.Caps, layout.Parameters.Guard.Cap.Thickness);
+
+    /// <summary>Highest edges of the rails of the right side, lowest rail first; ends in the frames' mid-planes.</summary>
+    public static IEnumerable<TopLine> Rails(BridgeLayout layout)
+    {
+        var bays = Enumerable.Range(1, layout.Bays)
+            .Select(bay => GuardRails.Of(layout, bay, Side.Right).Select(rail => (Top(layout, rail, bay - 1), Top(layout, rail, bay))).ToList())
+            .ToList();
+        return Enumerable.Range(0, bays[0].Count).Select(k => new TopLine([.. bays.Select(rails => rails[k])]));
+    }
+
+    /// <summary>Heights above another line at every end of a part of either, with the frame there.</summary>
+    public IEnumerable<(double Height, string Frame)> Above(TopLine other, BridgeLayout layout)
+    {
+        for (var i = 0; i <= layout.Bays; i++)
+        {
+            foreach (var p in (Vector3d[])[.. other.At(i), .. At(i)])
+            {
+                yield return (HeightAt(p.X) - other.HeightAt(p.X), layout.Poses[i].Name);
+            }
+        }
+    }
+
+    private static Vector3d Top(BridgeLayout layout, Member rail, int frame)
+    {
+        var pose = layout.Poses[frame];
+        return CrossSections.Furthest(rail, Plane.Through(pose.Node, pose.Along), Vector3d.UnitY);
+    }
+
+    private static TopLine On(BearingLine line, double thickness)
+    {
+        var parts = new (Vector3d From, Vector3d To)[line.Points.Length - 1];
+        for (var bay = 1; bay <= parts.Length; bay++)
+        {
+            var up = thickness * Vector3d.UnitZ.Cross(line.Direction(bay));
+            parts[bay - 1] = (line.Points[bay - 1] + up, line.Points[bay] + up);
+        }
+
+        return new TopLine(parts);
+    }
+
+    private Vector3d[] At(int frame)
+    {
+        if (frame == 0)
+        {
+            return [_bays[0].From];
+        }
+
+        return frame == _bays.Length ? [_bays[^1].To] : [_bays[frame - 1].To, _bays[frame].From];
+    }
+
+    /// <summary>Height at a place along the bridge; the first and last part go on beyond their ends.</summary>
+    private double HeightAt(double x)
+    {
+        int low = 0, high = _bays.Length - 1;
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = _bays[middle].To.X < x ? (middle + 1, high) : (low, middle);
+        }
+
+        var (from, to) = _bays[low];
+        return from.Y + ((x - from.X) / (to.X - from.X) * (to.Y - from.Y));
+    }
+}
