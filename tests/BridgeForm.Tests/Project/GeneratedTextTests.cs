@@ -34,6 +34,30 @@ public sealed class GeneratedTextTests
         }
     }
 
+    /// <summary>The head of the file says which sections hold; they do, and the file as it stands fails what it says.</summary>
+    [Theory]
+    [InlineData(UnitSystem.Imperial)]
+    [InlineData(UnitSystem.Metric)]
+    public void The_starter_file_says_what_would_hold(UnitSystem units)
+    {
+        static IEnumerable<string> Failing(BridgeParameters parameters) =>
+            Bridges.Build(parameters).Checks.Where(c => c.Status == BridgeForm.Checks.CheckStatus.Fail).Select(c => c.Id).Order(StringComparer.Ordinal);
+        static BridgeForm.Materials.Section Section(string text) => BridgeForm.Materials.SectionReader.Read(text).Section!;
+        var starter = Examples.Good(StarterFile.Text(units));
+        var (wanted, post) = StarterFile.Holding(units);
+        Assert.Contains($"a base of {wanted} and\n# posts of {post} hold", StarterFile.Text(units), StringComparison.Ordinal);
+        Assert.Equal(["base-channel-notch", "base-channel-shear", "guard-post"], Failing(starter));
+        var frames = starter.Frames;
+        Assert.Empty(Failing(starter with
+        {
+            Frames = frames with
+            {
+                Base = frames.Base with { Section = Section(wanted) },
+                Post = frames.Post with { Section = Section(post) },
+            },
+        }));
+    }
+
     // Every key of the contract's example, live or left out, with a comment.
     [Fact]
     public void The_starter_file_shows_every_key_of_the_contracts_example()
