@@ -9,7 +9,7 @@ internal static class BaySheet
 {
     private const double Room = 0.029;
 
-    /// <summary>The bay in the middle, and the first one, whose ends differ.</summary>
+    /// <summary>The bay in the middle, the first one, whose ends differ, and the last one where it does not mirror the first.</summary>
     public static IEnumerable<DrawnPage> Of(DrawingContext context)
     {
         var last = context.Layout.Bays;
@@ -18,6 +18,11 @@ internal static class BaySheet
         if (middle != 1)
         {
             yield return Page(context, 1, $"End bay ({FramePoses.BayName(1, last)})");
+        }
+
+        if (middle != last && context.EndsDiffer)
+        {
+            yield return Page(context, last, $"End bay ({FramePoses.BayName(last, last)})");
         }
     }
 

@@ -27,6 +27,7 @@ internal static class DetailSheet
             ChannelDetail.Across(context, middle),
             ChannelDetail.Along(context, middle, "Base on the ropes"),
             ChannelDetail.Along(context, 0, "End base"),
+            .. context.EndsDiffer ? [ChannelDetail.Along(context, context.Layout.Bays, "End base")] : Array.Empty<Detail>(),
         ]));
         yield return new DrawnPage("E", "Details: channels and bases", AsWritten, canvas.Entities);
 
