@@ -83,7 +83,7 @@ internal static class FrameSheet
             new(["slope of the channel's floor", DrawingText.Slope(Math.Atan(level.FloorSlope))]),
             new(["base's bottom below the rope's axis", words.Size(-level.Bottom)]),
             new(["base's top above the rope's axis", words.Size(level.Top)]),
-            new(["boards lifted off the base by", words.Size(context.Layout.Deck.Lifts[frame])]),
+            new([context.Layout.Parameters.Deck.Stringer is null ? "boards lifted off the base by" : "stringers lifted off the base by", words.Size(context.Layout.Deck.Lifts[frame])]),
         ];
         return new FlowTable("Levels in the frame", "", [new FlowColumn("What"), new FlowColumn("Value", Figures: true)], rows);
     }
