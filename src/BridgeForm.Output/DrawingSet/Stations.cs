@@ -10,16 +10,10 @@ internal static class Stations
     /// Height of the walking surface on the middle line straight above a frame's node, the frame's station. A frame that
     /// leans has its joint of the boards to one side of it: there the surface is that of the one bay or the other.
     /// </summary>
-    public static double DeckAt(BridgeLayout layout, int frame)
-    {
-        var x = layout.Poses[frame].Node.X;
-        var (before, after) = (Math.Max(1, frame), Math.Min(layout.Bays, frame + 1));
-        double At(int bay) => HeightAt(layout.Deck, layout.Parameters.Deck.Thickness, bay, x);
+    public static double DeckAt(BridgeLayout layout, int frame) => TopAt(layout, layout.Deck, layout.Parameters.Deck.Thickness, frame);
 
-        // The tops of two bays meet in the joint; to either side the surface is the higher of them in a hollow, the lower on a crest.
-        var hollow = layout.Deck.Direction(after).Y >= layout.Deck.Direction(before).Y;
-        return hollow ? Math.Max(At(before), At(after)) : Math.Min(At(before), At(after));
-    }
+    /// <summary>Height of the cap's top there.</summary>
+    public static double CapAt(BridgeLayout layout, int frame) => TopAt(layout, layout.Caps, layout.Parameters.Guard.Cap.Thickness, frame);
 
     /// <summary>The walking surface in the middle of a bay (1 …), and the cap's top above it.</summary>
     public static (Vector3d Deck, double Cap) GuardInBay(BridgeLayout layout, int bay)
@@ -42,6 +36,17 @@ internal static class Stations
         }
 
         return null;
+    }
+
+    private static double TopAt(BridgeLayout layout, BearingLine line, double thickness, int frame)
+    {
+        var x = layout.Poses[frame].Node.X;
+        var (before, after) = (Math.Max(1, frame), Math.Min(layout.Bays, frame + 1));
+        double At(int bay) => HeightAt(line, thickness, bay, x);
+
+        // The tops of two bays meet in their joint; to either side the surface is the higher of them in a hollow, the lower on a crest.
+        var hollow = line.Direction(after).Y >= line.Direction(before).Y;
+        return hollow ? Math.Max(At(before), At(after)) : Math.Min(At(before), At(after));
     }
 
     /// <summary>Height of a bay's top over a station, the straight line carried on beyond its ends.</summary>
