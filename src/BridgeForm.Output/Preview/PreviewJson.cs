@@ -29,7 +29,7 @@ internal static class PreviewJson
             List(json, "bays", Bays(model), (j, b) => j.WriteStringValue(b));
             List(json, "pieces", model.Pieces, (j, p) => Piece(j, p, model.Parameters));
             List(json, "cases", [.. model.Cases.Where(c => c.Shape is not null)], (j, c) => Case(j, c, model));
-            List(json, "checks", model.Checks, Check);
+            List(json, "checks", [.. CheckOrder.WorstFirst(model.Checks)], Check);
             PreviewSite.Write(json, model);
             List(json, "dimensions", PreviewDimensions.Side(model), PreviewDimensions.Write);
             List(json, "section", PreviewDimensions.Section(model), PreviewDimensions.Write);

@@ -42,7 +42,7 @@ function writeChecks(checks: CheckView[]): void {
   }));
 }
 
-const ORDER: CheckView['status'][] = ['fail', 'engineer', 'warn', 'pass'];
+const ORDER: CheckView['status'][] = ['fail', 'warn', 'engineer', 'pass'];
 
 const GROUP: Record<CheckView['status'], (count: number) => string> = {
   pass: (n) => (n === 1 ? '1 holds' : `${n} hold`),
