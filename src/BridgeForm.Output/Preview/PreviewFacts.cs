@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BridgeForm.Frames;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
 

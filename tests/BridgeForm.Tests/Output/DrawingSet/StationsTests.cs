@@ -1,6 +1,5 @@
 using BridgeForm.Frames;
 using BridgeForm.Output.DrawingSet;
-using BridgeForm.Pieces;
 using BridgeForm.Solids;
 using BridgeForm.Tests.Samples;
 
