@@ -22,7 +22,7 @@ internal static class CheckText
             output.WriteLine();
         }
 
-        foreach (var check in WorstFirst(model).Where(c => !quiet || c.Status == CheckStatus.Fail))
+        foreach (var check in CheckOrder.WorstFirst(model.Checks).Where(c => !quiet || c.Status == CheckStatus.Fail))
         {
             WriteCheck(output, check);
         }
@@ -36,15 +36,11 @@ internal static class CheckText
         }
     }
 
-    private static IEnumerable<CheckResult> WorstFirst(BridgeModel model) => model.Checks
-        .OrderBy(c => Order(c.Status))
-        .ThenByDescending(c => c.Ratio ?? (c.Status == CheckStatus.Pass ? 0 : double.PositiveInfinity));
-
     private static string Summary(BridgeModel model)
     {
         var counts = model.Checks
             .GroupBy(c => c.Status)
-            .OrderBy(g => Order(g.Key))
+            .OrderBy(g => CheckOrder.Rank(g.Key))
             .Select(g => string.Create(CultureInfo.InvariantCulture, $"{g.Count()} {Label(g.Key)}"));
         return $"CHECKS, worst first: {string.Join(", ", counts)}. The number is demand / capacity.";
     }
@@ -58,12 +54,4 @@ internal static class CheckText
     }
 
     private static string Label(CheckStatus status) => status == CheckStatus.Fail ? "FAILS" : status.Word();
-
-    private static int Order(CheckStatus status) => status switch
-    {
-        CheckStatus.Fail => 0,
-        CheckStatus.Warn => 1,
-        CheckStatus.Engineer => 2,
-        _ => 3,
-    };
 }

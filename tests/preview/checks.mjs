@@ -196,27 +196,71 @@ export async function standing({ browser, preview, report }) {
   await page.close();
 }
 
-export async function measured({ browser, preview, report }) {
-  for (const width of SIZES) {
-    const page = await open(browser, preview, { width });
+export async function measured({ browser, preview, steep, report }) {
+  for (const [file, width] of [...SIZES.map((w) => [preview, w]), ...SIZES.map((w) => [steep, w])]) {
+    const page = await open(browser, file, { width });
     await page.click('[data-view=measure]');
+    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
     await page.evaluate(() => bridgeForm.app.stage.draw());
-    const seen = await page.evaluate(() => [...document.querySelectorAll('#overlay text')].map((t) => {
-      const box = t.getBoundingClientRect();
-      return { text: t.textContent, x: box.x, y: box.y, width: box.width, height: box.height };
-    }));
-    const texts = seen.map((t) => t.text);
-    for (const text of [feet(report.nodes.at(-1).x), inches(report.ropes.design_sag), inches(checkOf(report, 'guard-height')), inches(checkOf(report, 'clear-width'))]) {
-      assert.ok(texts.includes(text), `no ${text} among ${texts.join(', ')}`);
+    const { texts, lines, dimensions } = await page.evaluate(() => {
+      const { view } = bridgeForm.app.shown;
+      return {
+        texts: [...document.querySelectorAll('#overlay text')].map((t) => {
+          const box = t.getBoundingClientRect();
+          return { text: t.textContent, x: box.x, y: box.y, width: box.width, height: box.height };
+        }),
+        lines: [...document.querySelectorAll('#overlay line')].map((l) => ['x1', 'y1', 'x2', 'y2'].map((k) => Number(l.getAttribute(k)))),
+        dimensions: [...view.section, ...view.dimensions.filter((d) => d.label !== 'length')],
+      };
+    });
+    const words = texts.map((t) => t.text);
+    const wanted = [...dimensions.map((d) => d.text), ...(file === preview
+      ? [feet(report.nodes.at(-1).x), inches(report.ropes.design_sag), inches(checkOf(report, 'clear-width'))] : [])];
+    wanted.forEach((text) => assert.ok(words.includes(text), `no ${text} among ${words.join(', ')}`));
+    for (const { label, text, from, to } of dimensions) {
+      const spanned = label.startsWith('B ') ? Math.abs(to[1] - from[1]) : Math.hypot(...to.map((c, k) => c - from[k]));
+      assert.ok([inches(spanned), feet(spanned)].includes(text), `${label}: ${text} on an arrow of ${inches(spanned)}`);
     }
 
     const stage = await page.locator('#stage').boundingBox();
-    seen.forEach((a, i) => {
+    const [, divider] = lines.find(([x1, , x2]) => x1 === 0 && x2 === stage.width);
+    const across = lines.filter(([, y1, , y2]) => Math.min(y1, y2) < divider && Math.max(y1, y2) > divider);
+    assert.deepEqual(across, [], `lines over the divider at ${width} px`);
+    assert.equal(await plainRows(page, divider + 2, 3), true, `wood at the upper edge of the lower picture at ${width} px`);
+    texts.forEach((a, i) => {
       assert.ok(a.x >= stage.x - 1 && a.x + a.width <= stage.x + stage.width + 1, `"${a.text}" runs out of the picture at ${width} px`);
-      seen.slice(i + 1).forEach((b) => assert.ok(
+      assert.ok(a.y >= stage.y - 1 && a.y + a.height <= stage.y + stage.height + 1, `"${a.text}" runs out of the picture at ${width} px`);
+      assert.ok(a.y + a.height < stage.y + divider + 3 || a.y > stage.y + divider - 3, `"${a.text}" lies over the divider at ${width} px`);
+      texts.slice(i + 1).forEach((b) => assert.ok(
         a.x + a.width < b.x + 1 || b.x + b.width < a.x + 1 || a.y + a.height < b.y + 3 || b.y + b.height < a.y + 3,
         `"${a.text}" lies over "${b.text}" at ${width} px`));
     });
+    await page.close();
+  }
+}
+
+/** Some rows of the picture, counted in the stage's pixels, have one colour. */
+function plainRows(page, from, count) {
+  return page.evaluate(([y, rows]) => {
+    const source = document.getElementById('canvas');
+    const ratio = source.height / document.getElementById('stage').clientHeight;
+    const copy = document.createElement('canvas');
+    [copy.width, copy.height] = [source.width, source.height];
+    const ink = copy.getContext('2d');
+    ink.drawImage(source, 0, 0);
+    const { data } = ink.getImageData(0, Math.round(y * ratio), copy.width, Math.ceil(rows * ratio));
+    return data.every((value, i) => Math.abs(value - data[i % 4]) < 3);
+  }, [from, count]);
+}
+
+/** Facts of the page that a check works out too are the check's. */
+export async function factsAreTheChecks({ browser, preview, steep, report, steepReport }) {
+  for (const [file, judged] of [[preview, report], [steep, steepReport]]) {
+    const page = await open(browser, file, { width: 1280 });
+    const facts = await page.locator('#facts').innerText();
+    const steepest = (Math.atan(checkOf(judged, 'deck-slope')) * 180 / Math.PI).toFixed(1);
+    assert.match(facts, new RegExp(`Steepest part of the deck\\s+${steepest}° from level`));
+    assert.match(facts, new RegExp(`Least rail height above deck\\s+${inches(checkOf(judged, 'guard-height'))}`));
     await page.close();
   }
 }
@@ -242,10 +286,31 @@ export async function takenApart({ browser, preview, report }) {
   await page.close();
 }
 
+/** Words stand on no part where the picture is wide enough for both. */
+export async function takenApartWords({ browser, preview, steep }) {
+  for (const file of [preview, steep]) {
+    const page = await open(browser, file, { width: 1440, height: 900 });
+    await page.click('[data-view=apart]');
+    await page.evaluate(() => bridgeForm.app.stage.draw());
+    const covered = await page.evaluate(() => [...document.querySelectorAll('#overlay rect')].flatMap((r) => {
+      const [x, y, w, h] = ['x', 'y', 'width', 'height'].map((k) => Number(r.getAttribute(k)));
+      return [0, 0.25, 0.5, 0.75, 1].flatMap((u) => [0, 0.5, 1].map((v) => bridgeForm.app.partAt(x + u * w, y + v * h))).filter((i) => i !== null)
+        .map((i) => bridgeForm.app.shown.parts[i].id);
+    }));
+    assert.deepEqual(covered, []);
+    await page.close();
+  }
+}
+
 export async function loaded({ browser, preview, report }) {
   const page = await open(browser, preview, { width: 1280 });
-  const solved = report.cases.filter((c) => c.nodes.length > 0);
-  assert.equal(await page.locator('#case').isVisible(), solved.length > 0);
+  const all = report.cases.filter((c) => c.nodes.length > 0);
+  const solved = all.filter((c) => c.id !== 'dead');
+  assert.equal(await page.locator('#case').isVisible(), all.length > 0);
+  const empty = (await page.locator('#case option').allTextContents()).filter((t) => /^(bridge )?empty$/i.test(t));
+  assert.deepEqual(empty, ['Bridge empty']);
+  await page.check('[name=times][value=large]');
+  assert.doesNotMatch(await page.locator('#load-text').textContent(), /Drawn/);
   const centers = report.pieces.find((p) => p.role === 'base').channels.map((c) => c.center);
   // Height of a base where the more heavily loaded rope passes: the left one when the deck rises from left to right.
   const heights = (c) => page.evaluate(([left, right, slope]) => {
@@ -263,15 +328,15 @@ export async function loaded({ browser, preview, report }) {
   };
   for (const c of solved) {
     await page.selectOption('#case', '');
-    const empty = await heights(c);
+    const still = await heights(c);
     await page.selectOption('#case', c.id);
     await page.check('[name=times][value=true]');
-    const down = middle(empty) - middle(await heights(c));
+    const down = middle(still) - middle(await heights(c));
     // Between two frames the rope hangs as a curve: its middle moves a little otherwise than the straight line between them.
     assert.ok(Math.abs(down - c.move_down_mid) < 0.002, `${c.id}: mid-span moves ${down} m, the report says ${c.move_down_mid}`);
     await page.check('[name=times][value=large]');
     const times = Number(/Drawn (\d+) times/.exec(await page.locator('#load-text').textContent())?.[1] ?? 1);
-    const large = middle(empty) - middle(await heights(c));
+    const large = middle(still) - middle(await heights(c));
     assert.ok(Math.abs(large - times * down) < 0.002 * times, `${c.id}: enlarged ${times} times, mid-span moves ${large} m`);
   }
 

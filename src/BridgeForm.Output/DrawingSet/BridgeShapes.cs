@@ -58,15 +58,18 @@ internal sealed class BridgeShapes
     public IEnumerable<Shape> Without(string word) =>
         Enumerable.Range(0, _model.Groups.Length).SelectMany(Ids).Where(i => !i.Contains(word, StringComparison.Ordinal)).Select(Of);
 
-    /// <summary>The first so many metres of a bay's part, as a saw would leave it: for sections at a frame.</summary>
-    public (Shape Shape, Placement Placement, CutStock Stock) Stub(string id, double length)
+    /// <summary>The first so many metres of a bay's part, or the last, as a saw would leave it: for sections at a frame.</summary>
+    /// <param name="id">The part.</param>
+    /// <param name="length">How much of it.</param>
+    /// <param name="atB">Its last metres, towards B.</param>
+    public (Shape Shape, Placement Placement, CutStock Stock) Stub(string id, double length, bool atB)
     {
         var (piece, placement) = _parts[id];
 
         // An occurrence turned end for end begins with the piece's far end. The stub ends parallel to where it begins.
-        var turned = placement.X.X < 0;
+        var fromFar = placement.X.X < 0 != atB;
         var stock = piece.Shape with { Channels = [], Holes = [] };
-        var cut = turned
+        var cut = fromFar
             ? stock with { Near = stock.Far.Flipped().Shifted(length) }
             : stock with { Far = stock.Near.Flipped().Shifted(length) };
         return (Shape.Of(cut).Placed(placement), placement, cut);

@@ -16,12 +16,12 @@ internal static class Captions
     private static readonly double[] InchBars = [.. new[] { 1, 2, 3, 6, 12, 24, 36, 72, 120, 240, 360, 600, 1200, 2400, 6000 }.Select(i => i * Inch)];
     private static readonly double[] MetricBars = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200];
 
-    /// <summary>Name, note and scale bar, the name's capitals up to <paramref name="top"/>.</summary>
+    /// <summary>Name, note, and scale bar with the scale in figures, the name's capitals up to <paramref name="top"/>.</summary>
     public static void Caption(this Canvas canvas, double x, double top, string title, string note, DrawingScale scale, DrawingText text)
     {
         canvas.Column(x, top, [title], PageText.Normal, bold: true);
         var y = top - PageText.HeightOf(1, PageText.Normal);
-        canvas.Column(x, y, [note.Length > 0 ? $"{note}. Scale {scale.Text}" : $"Scale {scale.Text}"], PageText.Small);
+        canvas.Column(x, y, [note], PageText.Small);
         Bar(canvas, x, y - PageText.HeightOf(1, PageText.Small) - 0.0012, scale, text);
     }
 
@@ -40,7 +40,7 @@ internal static class Captions
 
         canvas.Add(new SheetPolyline(
             PageLayers.Dim, [new(x, y), new(x + paper, y), new(x + paper, y - (2 * BarHeight)), new(x, y - (2 * BarHeight))], Closed: true));
-        var words = text.Words.Length(length);
+        var words = $"{text.Words.Length(length)}    Scale {scale.Text}";
         canvas.Text(PageText.Left(x + paper + 0.0015, y - (2 * BarHeight), words, PageText.Small));
     }
 }

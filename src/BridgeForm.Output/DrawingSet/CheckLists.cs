@@ -24,8 +24,8 @@ internal static class CheckLists
 
     private static FlowTable Checks(DrawingContext context)
     {
-        var rows = context.Model.Checks.OrderBy(c => Order(c.Status)).Select(c => new FlowRow(
-            [Word(c.Status), c.Ratio is { } r && double.IsFinite(r) ? r.ToString("0.00", CultureInfo.InvariantCulture) : "", $"{c.Title} ({c.Id})", c.Detail, c.Source],
+        var rows = CheckOrder.WorstFirst(context.Model.Checks).Select(c => new FlowRow(
+            [c.Status == CheckStatus.Fail ? "FAILS" : c.Status.Word(), c.Ratio is { } r && double.IsFinite(r) ? r.ToString("0.00", CultureInfo.InvariantCulture) : "", $"{c.Title} ({c.Id})", c.Detail, c.Source],
             c.Status == CheckStatus.Fail));
         return new FlowTable(
             "Checks",
@@ -76,20 +76,4 @@ internal static class CheckLists
 
     private static string Counted(int count, string what) =>
         string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count > 1 ? "s" : "")}");
-
-    private static int Order(CheckStatus status) => status switch
-    {
-        CheckStatus.Fail => 0,
-        CheckStatus.Engineer => 1,
-        CheckStatus.Warn => 2,
-        _ => 3,
-    };
-
-    private static string Word(CheckStatus status) => status switch
-    {
-        CheckStatus.Fail => "FAILS",
-        CheckStatus.Warn => "look",
-        CheckStatus.Engineer => "engineer",
-        _ => "holds",
-    };
 }

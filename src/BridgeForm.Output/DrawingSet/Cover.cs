@@ -71,7 +71,7 @@ internal static class Cover
         var (model, words) = (context.Model, context.Text.Words);
         var p = model.Parameters;
         var worst = model.Cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.MaxTension);
-        yield return ("Span, rise", $"{words.Length(p.Site.Span)}, {words.Length(p.Site.Rise)}");
+        yield return ($"Span, {DrawingText.RiseWord(p.Site.Rise)}", $"{words.Length(p.Site.Span)}, {words.Length(Math.Abs(p.Site.Rise))}");
         yield return ("Sag at mid-span", $"{words.Length(model.Rope.Sag)} ({QuantityText.Share(model.Rope.Sag / p.Site.Span)} of the span), bridge empty");
         yield return ("Bays", FormattableString.Invariant($"{model.Rope.Segments.Length}, {words.Size(Chord(model.Rope))} from frame to frame"));
         yield return ("Frames stand", p.Frames.Stance == Stance.Square ? "square to the ropes; end frames upright" : "upright");

@@ -9,7 +9,7 @@ namespace BridgeForm.Output.DrawingSet;
 /// <param name="Draw">Draws it.</param>
 internal sealed record Detail(SheetBox Box, string Title, string Note, Action<Canvas, ViewMap> Draw);
 
-/// <summary>Details of channel, foot, head and cuts on two sheets.</summary>
+/// <summary>Details of channel, foot, head and cuts on two or three sheets.</summary>
 internal static class DetailSheet
 {
     private const double SideRoom = 0.020;
@@ -23,16 +23,14 @@ internal static class DetailSheet
     {
         var middle = context.Layout.Bays / 2;
         var body = context.Body;
-        var canvas = Canvas.Twice(body, c => Row(context, c, body, [
-            ChannelDetail.Across(context, middle),
-            ChannelDetail.Along(context, middle, "Base on the ropes"),
-            ChannelDetail.Along(context, 0, "End base"),
-        ]));
-        yield return new DrawnPage("E", "Details: channels and bases", AsWritten, canvas.Entities);
+        foreach (var page in Bases(context, middle))
+        {
+            yield return page;
+        }
 
         const double share = 0.40;
         var split = body.MinY + (share * (body.MaxY - body.MinY));
-        canvas = Canvas.Twice(body, c =>
+        var canvas = Canvas.Twice(body, c =>
         {
             Row(context, c, body with { MinY = split }, [
                 FrameDetails.Feet(context, middle), FrameDetails.BraceHead(context, middle), FrameDetails.Head(context, middle),
@@ -40,6 +38,25 @@ internal static class DetailSheet
             Row(context, c, body with { MaxY = split }, [StickDetail.Of(context, middle)]);
         });
         yield return new DrawnPage("E", "Details: feet, heads, cuts", AsWritten, canvas.Entities);
+    }
+
+    /// <summary>Channels and bases; four details side by side would come out small, so both end bases have their own sheet.</summary>
+    private static IEnumerable<DrawnPage> Bases(DrawingContext context, int middle)
+    {
+        Detail[] onRopes = [ChannelDetail.Across(context, middle), ChannelDetail.Along(context, middle, "Base on the ropes")];
+        var endA = ChannelDetail.Along(context, 0, "End base");
+        DrawnPage Page(string title, Detail[] details) =>
+            new("E", title, AsWritten, Canvas.Twice(context.Body, c => Row(context, c, context.Body, details)).Entities);
+        if (!context.EndsDiffer)
+        {
+            return [Page("Details: channels and bases", [.. onRopes, endA])];
+        }
+
+        return
+        [
+            Page("Details: channels and bases", onRopes),
+            Page("Details: end bases", [endA, ChannelDetail.Along(context, context.Layout.Bays, "End base")]),
+        ];
     }
 
     /// <summary>Details side by side.</summary>

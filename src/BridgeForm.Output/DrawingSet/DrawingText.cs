@@ -29,6 +29,9 @@ internal sealed record DrawingText(UnitSystem Units)
         return string.Equals(text, Length(0), StringComparison.Ordinal) ? text : (metres < 0 ? "−" : "+") + text;
     }
 
+    /// <summary>How B lies to A: a rise, or a fall where it is lower.</summary>
+    public static string RiseWord(double rise) => rise < 0 ? "fall" : "rise";
+
     /// <summary>Degrees to 0.1.</summary>
     public static string Angle(double radians) => Numbers.DegreeText(radians);
 

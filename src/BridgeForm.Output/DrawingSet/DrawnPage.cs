@@ -20,6 +20,29 @@ internal sealed record DrawingContext(BridgeModel Model, BridgeShapes Shapes, Dr
     /// <summary>Lines that parts lie on.</summary>
     public Frames.BridgeLayout Layout => Shapes.Layout;
 
+    /// <summary>The bay that is drawn with a frame: the one after it, and at B the one before.</summary>
+    public int BayOf(int frame) => Math.Min(frame + 1, Layout.Bays);
+
+    /// <summary>
+    /// Whether support B needs drawings of its own: it does not where its end mirrors A's, as on a bridge on level supports.
+    /// </summary>
+    public bool EndsDiffer
+    {
+        get
+        {
+            var last = Layout.Bays;
+            var (a, b) = (Layout.Levels[0], Layout.Levels[last]);
+            return Math.Abs(Math.Abs(Layout.Poses[0].Slope) - Math.Abs(Layout.Poses[last].Slope)) > SlopeShown
+                || Math.Abs(a.ChannelDepth - b.ChannelDepth) > LengthShown
+                || Math.Abs(a.Top - b.Top) > LengthShown
+                || Math.Abs(Layout.Deck.Lifts[0] - Layout.Deck.Lifts[last]) > LengthShown;
+        }
+    }
+
+    // Half of the last figure that the sheets print: 0.1 degree and 1/16 in.
+    private const double SlopeShown = 0.05 * Math.PI / 180;
+    private const double LengthShown = 0.0254 / 32;
+
     /// <summary>An empty page.</summary>
     public Canvas NewCanvas() => new(Body);
 }

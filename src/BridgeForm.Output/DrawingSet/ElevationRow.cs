@@ -10,10 +10,17 @@ internal sealed class ElevationRow : GeneralRow
     private const double BelowRoom = 0.013;
     private const double TextPad = 0.0016;
 
+    /// <summary>From the window's edge to the middle of a support's marker, and to lines that must clear it; metres.</summary>
+    private const double ToMarker = 0.0035;
+    private const double PastMarker = 0.0068;
+
     private readonly WholeViews _views;
     private readonly SheetBox _box;
     private readonly (string Head, Func<int, string> Of)[] _band;
     private readonly double[] _bandHeights;
+
+    /// <summary>Figures stand upright where they are wider than the frames are apart.</summary>
+    private readonly bool _upright;
 
     /// <summary>The elevation of some frames.</summary>
     public ElevationRow(DrawingContext context, WholeViews views, FrameRange range, DrawingScale scale)
@@ -28,7 +35,10 @@ internal sealed class ElevationRow : GeneralRow
             ("Rope axis", i => text.Level(poses[i].Node.Y)),
             ("Walking surface", i => text.Level(Stations.DeckAt(context.Layout, i))),
         ];
-        _bandHeights = [.. _band.Select(b => Frames(range).Max(i => PageText.Width(b.Of(i), PageText.Small)) + (2 * TextPad))];
+        double[] widths = [.. _band.Select(b => Frames(range).Max(i => PageText.Width(b.Of(i), PageText.Small, bold: true)) + (2 * TextPad))];
+        var closest = Frames(range).Skip(1).Min(i => poses[i].Node.X - poses[i - 1].Node.X) / scale.Ratio;
+        _upright = widths.Max() > Math.Min(closest, 2 * WholeViews.Beyond / scale.Ratio);
+        _bandHeights = _upright ? widths : [.. widths.Select(_ => PageText.Small + (2 * TextPad))];
         _box = Box();
     }
 
@@ -37,8 +47,9 @@ internal sealed class ElevationRow : GeneralRow
         AboveRoom + ((_box.MaxY - _box.MinY) / Scale.Ratio) + BelowRoom + _bandHeights.Sum() + 0.002 + Captions.Height + 0.004;
 
     /// <inheritdoc/>
-    public override void Draw(Canvas canvas, double left, double top)
+    public override void Draw(Canvas canvas, SheetBox cell)
     {
+        var (left, top) = (cell.MinX + LeftRoom, cell.MaxY);
         var bottom = top - AboveRoom - ((_box.MaxY - _box.MinY) / Scale.Ratio);
         var map = ViewMap.Placing(_box, left, bottom, Scale.Ratio);
         var fine = (MaxX - MinX) / Scale.Ratio / (Range.Last - Range.First) < 0.012;
@@ -119,7 +130,7 @@ internal sealed class ElevationRow : GeneralRow
             {
                 var at = map.Of(point.X, point.Y);
                 canvas.Add(new SheetCircle(PageLayers.Cut, at, 0.0007));
-                var marker = new SheetPoint(map.Of(point.X + (side * WholeViews.Beyond), 0).X + (side * 0.0035), at.Y);
+                var marker = new SheetPoint(map.Of(point.X + (side * WholeViews.Beyond), 0).X + (side * ToMarker), at.Y);
                 canvas.Marker(marker, name);
             }
         }
@@ -171,11 +182,16 @@ internal sealed class ElevationRow : GeneralRow
         var rise = Context.Layout.Parameters.Site.Rise;
         if (AtB && Math.Abs(rise) > 0)
         {
-            var (low, high) = (map.Of(last.X, 0), map.Of(last.X, rise));
-            var x = map.Of(MaxX, 0).X + 0.009;
-            canvas.Upright(rise > 0 ? low : high, rise > 0 ? high : low, x, "rise " + Context.Text.Length(rise));
+            // Beside the marker of B, which stands at the upper or lower end.
+            var x = map.Of(MaxX, 0).X + PastMarker;
+            var (a, b) = (new SheetPoint(x, map.Of(0, 0).Y), new SheetPoint(x, map.Of(0, rise).Y));
+            canvas.Upright(rise > 0 ? a : b, rise > 0 ? b : a, x + 0.005, $"{DrawingText.RiseWord(rise)} {Context.Text.Length(Math.Abs(rise))}");
         }
     }
+
+    private SheetText InBand(double x, double y, string text, bool bold) => _upright
+        ? PageText.Left(x + (PageText.Small / 2), y, text, PageText.Small, bold) with { Turn = Math.PI / 2 }
+        : PageText.Centered(x, y, text, PageText.Small, bold);
 
     private double Band(Canvas canvas, ViewMap map, double top)
     {
@@ -187,12 +203,7 @@ internal sealed class ElevationRow : GeneralRow
             canvas.Text(PageText.Left(left + 0.001, y - (_bandHeights[row] / 2) - (PageText.Small / 2), _band[row].Head, PageText.Small, bold: true));
             foreach (var i in Frames(Range))
             {
-                var x = map.Of(Point(i)).X;
-                canvas.Text(new SheetText(PageLayers.Note, new SheetPoint(x + (PageText.Small / 2), y - _bandHeights[row] + TextPad), PageText.Small, _band[row].Of(i))
-                {
-                    Turn = Math.PI / 2,
-                    Bold = row == 0,
-                });
+                canvas.Text(InBand(map.Of(Point(i)).X, y - _bandHeights[row] + TextPad, _band[row].Of(i), bold: row == 0));
             }
 
             y -= _bandHeights[row];

@@ -60,7 +60,7 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     private double CapTop()
     {
         var pose = context.Layout.Poses[frame];
-        var up = Vector3d.UnitZ.Cross(context.Layout.Caps.Direction(frame + 1));
+        var up = Vector3d.UnitZ.Cross(context.Layout.Caps.Direction(context.BayOf(frame)));
         return pose.Up.Dot(context.Layout.Caps.Points[frame] + (_p.Guard.Cap.Thickness * up) - pose.Node);
     }
 
@@ -121,7 +121,7 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     private void Names(Canvas canvas, ViewMap map)
     {
         var name = context.Layout.Poses[frame].Name;
-        var bay = FramePoses.BayName(frame + 1, context.Layout.Bays);
+        var bay = FramePoses.BayName(context.BayOf(frame), context.Layout.Bays);
         string Mark(string id) => context.Shapes.PieceAt(id)?.Mark ?? "";
         foreach (var (part, box) in drawing.Stubs.Where(s => s.Key.StartsWith("rail-left-", StringComparison.Ordinal)))
         {

@@ -5,8 +5,8 @@ using BridgeForm.Solids;
 namespace BridgeForm.Output.DrawingSet;
 
 /// <summary>
-/// A frame in its own plane: x to the right (z of the bridge), y along n, origin on the ropes' axes, metres. The parts of the
-/// next bay are shown as short stubs cut at the frame.
+/// A frame in its own plane: x to the right (z of the bridge), y along n, origin on the ropes' axes, metres. The parts of its
+/// bay are shown as short stubs cut at the frame.
 /// </summary>
 internal sealed class FrameDrawing
 {
@@ -19,8 +19,8 @@ internal sealed class FrameDrawing
     private readonly SheetPoint _node;
     private readonly ImmutableArray<SheetArea> _cutFaces;
 
-    /// <summary>The frame of an index, which is not the last.</summary>
-    /// <param name="withBay">With stubs of the next bay's parts.</param>
+    /// <summary>The frame of an index.</summary>
+    /// <param name="withBay">With stubs of its bay's parts.</param>
     public FrameDrawing(DrawingContext context, int frame, bool withBay = true)
     {
         _context = context;
@@ -29,16 +29,18 @@ internal sealed class FrameDrawing
         _node = _view.Of(pose.Node);
         var shapes = context.Shapes.Of([frame]).ToList();
         var faces = ImmutableArray.CreateBuilder<SheetArea>();
-        string[] bay = withBay ? [.. context.Shapes.Ids(context.Shapes.BayGroup(frame + 1))] : [];
+        string[] bay = withBay ? [.. context.Shapes.Ids(context.Shapes.BayGroup(context.BayOf(frame)))] : [];
+        var atB = context.BayOf(frame) == frame;
         foreach (var id in bay.Where(i => !i.Contains("/tread-", StringComparison.Ordinal)))
         {
-            var (shape, placement, stock) = context.Shapes.Stub(id, StubLength);
+            var (shape, placement, stock) = context.Shapes.Stub(id, StubLength, atB);
             shapes.Add(shape);
             faces.Add(CutFace(placement, stock));
             Stubs[id[(id.IndexOf('/', StringComparison.Ordinal) + 1)..]] = SheetBoxOf(shape);
         }
 
-        if (Array.Find(bay, i => i.EndsWith("/tread-1", StringComparison.Ordinal)) is { } tread)
+        var treads = Array.FindAll(bay, i => i.Contains("/tread-", StringComparison.Ordinal));
+        if ((atB ? treads.LastOrDefault() : treads.FirstOrDefault()) is { } tread)
         {
             shapes.Add(context.Shapes.Of(tread));
         }

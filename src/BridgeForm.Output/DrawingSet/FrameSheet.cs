@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
+using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Templates;
 
 namespace BridgeForm.Output.DrawingSet;
 
-/// <summary>A typical frame on the ropes and the end frame, each on its own sheet with a table of its parts.</summary>
+/// <summary>A typical frame on the ropes and the end frames, each on its own sheet with a table of its parts.</summary>
 internal static class FrameSheet
 {
     private const double TableWidth = 0.128;
@@ -12,13 +13,17 @@ internal static class FrameSheet
     private const double BelowRoom = 0.033;
     private const double AboveRoom = 0.016;
 
-    /// <summary>Both sheets.</summary>
+    /// <summary>The sheets; support B has its own where it does not mirror A.</summary>
     public static IEnumerable<DrawnPage> Of(DrawingContext context)
     {
         var middle = context.Layout.Bays / 2;
         var poses = context.Layout.Poses;
         yield return Page(context, middle, $"Frame on the ropes ({poses[middle].Name})");
         yield return Page(context, 0, $"End frame ({poses[0].Name})");
+        if (context.EndsDiffer)
+        {
+            yield return Page(context, context.Layout.Bays, $"End frame ({poses[^1].Name})");
+        }
     }
 
     private static DrawnPage Page(DrawingContext context, int frame, string title)
@@ -55,8 +60,8 @@ internal static class FrameSheet
 
     private static IEnumerable<FlowTable> Tables(DrawingContext context, int frame)
     {
-        var ids = context.Shapes.Ids(frame).Concat(context.Shapes.Ids(context.Shapes.BayGroup(frame + 1)));
-        yield return PartTable.Of(context, "Parts of this frame and of the bay after it", ids, TableWidth);
+        var ids = context.Shapes.Ids(frame).Concat(context.Shapes.Ids(context.Shapes.BayGroup(context.BayOf(frame))));
+        yield return PartTable.Of(context, $"Parts of this frame and of bay {FramePoses.BayName(context.BayOf(frame), context.Layout.Bays)}", ids, TableWidth);
         var heights = GuardHeights.Of(context.Model).First(h => h.Frames.Contains(context.Layout.Poses[frame].Name, StringComparer.Ordinal));
         var rows = heights.Rails.Select((h, i) => (Name: FormattableString.Invariant($"rail {i + 1}, centre"), Height: h))
             .Prepend((Name: "deck's surface", Height: heights.Deck)).Append((Name: "post's head", Height: heights.Head));
@@ -78,7 +83,7 @@ internal static class FrameSheet
             new(["slope of the channel's floor", DrawingText.Slope(Math.Atan(level.FloorSlope))]),
             new(["base's bottom below the rope's axis", words.Size(-level.Bottom)]),
             new(["base's top above the rope's axis", words.Size(level.Top)]),
-            new(["boards lifted off the base by", words.Size(context.Layout.Deck.Lifts[frame])]),
+            new([context.Layout.Parameters.Deck.Stringer is null ? "boards lifted off the base by" : "stringers lifted off the base by", words.Size(context.Layout.Deck.Lifts[frame])]),
         ];
         return new FlowTable("Levels in the frame", "", [new FlowColumn("What"), new FlowColumn("Value", Figures: true)], rows);
     }

@@ -5,9 +5,12 @@ namespace BridgeForm.Output.DrawingSet;
 /// <summary>Elevation and plan of the whole bridge; a long one runs over several rows, joined at match lines.</summary>
 internal static class GeneralArrangement
 {
-    /// <summary>Left of a row: words of the table below it. Right: dimensions and what is drawn of the ropes. Metres.</summary>
-    private const double LeftRoom = 0.030;
+    /// <summary>Right of a row: dimensions and what is drawn of the ropes. Metres.</summary>
     private const double RightRoom = 0.016;
+    private const double LeftRoom = GeneralRow.LeftRoom;
+
+    /// <summary>So much smaller than they could be elevation and plan are drawn if then both stand on one sheet: a step of scale.</summary>
+    private const double ForOneSheet = 1.5;
 
     /// <summary>Frames closer than this on paper leave no room for the figures of their columns, metres.</summary>
     private const double ClosestFrames = 0.0045;
@@ -18,6 +21,12 @@ internal static class GeneralArrangement
         var views = new WholeViews(context);
         var room = context.Body.MaxX - context.Body.MinX - LeftRoom - RightRoom;
         var scale = Scale(context, views, room);
+        if (OneSheet(context, views, scale) is { } sheet)
+        {
+            yield return Page(sheet);
+            yield break;
+        }
+
         var rows = Rows(context, room * scale.Ratio).ToList();
         var blocks = rows.Select(r => (GeneralRow)new ElevationRow(context, views, r, scale))
             .Concat(rows.Select(r => new PlanRow(context, views, r, scale)));
@@ -31,11 +40,46 @@ internal static class GeneralArrangement
                 (canvas, top) = (context.NewCanvas(), context.Body.MaxY);
             }
 
-            block.Draw(canvas, context.Body.MinX + LeftRoom, top);
+            block.Draw(canvas, context.Body with { MaxY = top });
             top -= block.Height;
         }
 
         yield return Page(canvas);
+    }
+
+    /// <summary>The whole bridge on one sheet, plan below the elevation or beside it; null where no scale near enough has room.</summary>
+    private static Canvas? OneSheet(DrawingContext context, WholeViews views, DrawingScale largest)
+    {
+        var (body, whole) = (context.Body, new FrameRange(0, context.Layout.Bays));
+        foreach (var scale in DrawingScale.All(context.Text.Units).Where(s => s.Ratio >= largest.Ratio && s.Ratio <= ForOneSheet * largest.Ratio))
+        {
+            var (elevation, plan) = (new ElevationRow(context, views, whole, scale), new PlanRow(context, views, whole, scale));
+            var width = LeftRoom + (views.Width / scale.Ratio) + RightRoom;
+            var height = body.MaxY - body.MinY;
+            var isBelow = width <= body.MaxX - body.MinX && elevation.Height + plan.Height <= height;
+            if (!isBelow && (2 * width > body.MaxX - body.MinX + RightRoom || elevation.Height > height || plan.Height > height))
+            {
+                continue;
+            }
+
+            if (Closest(context) / scale.Ratio < ClosestFrames)
+            {
+                return null;
+            }
+
+            var canvas = context.NewCanvas();
+            elevation.Draw(canvas, isBelow ? body : body with { MaxX = body.MinX + width });
+            plan.Draw(canvas, isBelow ? body with { MaxY = body.MaxY - elevation.Height } : body with { MinX = body.MinX + width });
+            return canvas;
+        }
+
+        return null;
+    }
+
+    private static double Closest(DrawingContext context)
+    {
+        var nodes = context.Layout.Poses;
+        return nodes.Zip(nodes.Skip(1), (a, b) => b.Node.X - a.Node.X).Min();
     }
 
     private static DrawnPage Page(Canvas canvas) => new(
@@ -47,8 +91,7 @@ internal static class GeneralArrangement
     /// </summary>
     private static DrawingScale Scale(DrawingContext context, WholeViews views, double room)
     {
-        var nodes = context.Layout.Poses;
-        var closest = nodes.Zip(nodes.Skip(1), (a, b) => b.Node.X - a.Node.X).Min();
+        var closest = Closest(context);
         var whole = new FrameRange(0, context.Layout.Bays);
         var all = DrawingScale.All(context.Text.Units);
         var one = all.FirstOrDefault(s => views.Width <= room * s.Ratio && Fits(context, views, whole, s)) ?? all[^1];
@@ -149,8 +192,11 @@ internal abstract class GeneralRow(DrawingContext context, FrameRange range, Dra
     /// <summary>Frames as words.</summary>
     protected string Names => $"{context.Layout.Poses[range.First].Name} to {context.Layout.Poses[range.Last].Name}";
 
-    /// <summary>Draws with the window's left edge and the row's upper edge at a point of the page.</summary>
-    public abstract void Draw(Canvas canvas, double left, double top);
+    /// <summary>Left of the drawing: dimensions, and words of the table below it. Metres.</summary>
+    public const double LeftRoom = 0.030;
+
+    /// <summary>Draws into the upper left corner of a part of the page.</summary>
+    public abstract void Draw(Canvas canvas, SheetBox cell);
 
     /// <summary>Match lines where the bridge goes on in another row.</summary>
     protected void MatchLines(Canvas canvas, ViewMap map, double from, double to)

@@ -8,12 +8,15 @@ internal static class IsometricView
     /// <summary>Of more bays than these the picture would be a black band: only the first are drawn.</summary>
     private const int MostBays = 24;
 
+    /// <summary>Room for the supports' letters to either side, metres.</summary>
+    private const double ForMarks = 0.007;
+
     /// <summary>Draws it with its ends marked, as large as the room allows.</summary>
     /// <returns>What it shows, and to which scale along the three axes.</returns>
     public static (string Title, DrawingScale Scale) Draw(DrawingContext context, Canvas canvas, SheetBox room)
     {
         var view = View.Isometric;
-        var (width, height) = (room.MaxX - room.MinX, room.MaxY - room.MinY);
+        var (width, height) = (room.MaxX - room.MinX - (2 * ForMarks), room.MaxY - room.MinY);
         var bays = Math.Min(MostBays, context.Layout.Bays);
         Shape[] shapes = [.. context.Shapes.Of(Groups(context, bays)), .. context.Shapes.Ropes(bays)];
         var box = SheetBox.Empty;
@@ -32,27 +35,23 @@ internal static class IsometricView
         const double blot = 0.0004;
         var lines = HiddenLines.Of(shapes, view, blot * ratio);
         var (w, h) = ((box.MaxX - box.MinX) / ratio, (box.MaxY - box.MinY) / ratio);
-        var map = ViewMap.Placing(box, room.MinX + ((width - w) / 2), room.MinY + ((height - h) / 2), ratio);
+        var map = ViewMap.Placing(box, room.MinX + ForMarks + ((width - w) / 2), room.MinY + ((height - h) / 2), ratio);
         canvas.Draw(lines, map, PageLayers.Dim, PageLayers.Note);
         var whole = bays == context.Layout.Bays;
-        End(canvas, map.Of(view.Of(context.Layout.Poses[0].Node)), "A", -1);
+        var drawn = new LinesAbout([.. lines.Select(l => (map.Of(l.From), map.Of(l.To)))]);
+        var along = Math.Atan2(View.Isometric.Up.X, View.Isometric.Right.X);
+        var (a, b) = (context.Layout.Poses[0].Node, context.Layout.Poses[^1].Node);
+        EndMark.Draw(canvas, drawn, room, map.Of(view.Of(a)), along + Math.PI, "A");
         if (whole)
         {
-            End(canvas, map.Of(view.Of(context.Layout.Poses[^1].Node)), "B", 1);
+            EndMark.Draw(canvas, drawn, room, map.Of(view.Of(b)), along, "B");
         }
 
-        var title = whole ? "Isometric view" : FormattableString.Invariant($"Isometric view of the first {bays} of {context.Layout.Bays} bays");
+        var title = whole ? "Isometric view" : FormattableString.Invariant($"Isometric view of the first {bays} of {context.Layout.Bays} bays, without support B");
         return (title, scale);
     }
 
     /// <summary>Frames and bays of the first so many bays.</summary>
     private static IEnumerable<int> Groups(DrawingContext context, int bays) =>
         Enumerable.Range(0, bays + 1).Concat(Enumerable.Range(1, bays).Select(context.Shapes.BayGroup));
-
-    private static void End(Canvas canvas, SheetPoint support, string name, int side)
-    {
-        var at = new SheetPoint(support.X + (side * 0.012), support.Y - 0.012);
-        canvas.Marker(at, name);
-        canvas.Line(PageLayers.Dim, support, new SheetPoint(at.X - (side * 0.002), at.Y + 0.002));
-    }
 }

@@ -30,6 +30,38 @@ internal sealed record LinesAbout(ImmutableArray<(SheetPoint From, SheetPoint To
         return Strokes.Any(s => ViewLines.Clip(Own(s.From), Own(s.To), box) is not null);
     }
 
+    /// <summary>From a point to the nearest line, metres; infinite where there is none.</summary>
+    public double Distance(SheetPoint p) => Strokes.Select(s => ToStroke(p, s.From, s.To)).DefaultIfEmpty(double.PositiveInfinity).Min();
+
+    /// <summary>How far along the way from one point to another it meets the first line, metres; infinite where it meets none.</summary>
+    public double FirstAlong(SheetPoint from, SheetPoint to)
+    {
+        var length = Dimensions.Distance(from, to);
+        var (ux, uy) = ((to.X - from.X) / length, (to.Y - from.Y) / length);
+        var first = double.PositiveInfinity;
+        foreach (var (a, b) in Strokes)
+        {
+            double Across(SheetPoint p) => ((p.Y - from.Y) * ux) - ((p.X - from.X) * uy);
+            double Along(SheetPoint p) => ((p.X - from.X) * ux) + ((p.Y - from.Y) * uy);
+            var (p, q) = (Across(a), Across(b));
+            if (p * q <= 0 && Math.Abs(p - q) > 0)
+            {
+                var at = Along(a) + (p / (p - q) * (Along(b) - Along(a)));
+                first = at >= 0 && at <= length ? Math.Min(first, at) : first;
+            }
+        }
+
+        return first;
+    }
+
+    private static double ToStroke(SheetPoint p, SheetPoint a, SheetPoint b)
+    {
+        var (dx, dy) = (b.X - a.X, b.Y - a.Y);
+        var square = (dx * dx) + (dy * dy);
+        var share = square > 0 ? Math.Clamp((((p.X - a.X) * dx) + ((p.Y - a.Y) * dy)) / square, 0, 1) : 0;
+        return Dimensions.Distance(p, new SheetPoint(a.X + (share * dx), a.Y + (share * dy)));
+    }
+
     private static IEnumerable<(SheetPoint From, SheetPoint To)> StrokesOf(SheetEntity entity) => entity switch
     {
         SheetLine line => [(line.From, line.To)],

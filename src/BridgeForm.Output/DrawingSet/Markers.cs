@@ -5,7 +5,11 @@ namespace BridgeForm.Output.DrawingSet;
 /// <summary>Signs on drawings: supports, direction of walking, north.</summary>
 internal static class Markers
 {
-    private const double Radius = 0.0028;
+    /// <summary>Of a letter's circle, metres.</summary>
+    public const double Radius = 0.0028;
+
+    /// <summary>Width of the arrow with the rose, metres.</summary>
+    public const double DirectionWidth = 0.062;
 
     /// <summary>A letter in a circle.</summary>
     public static void Marker(this Canvas canvas, SheetPoint at, string name)

@@ -6,6 +6,7 @@ namespace BridgeForm.Output.DrawingSet;
 internal sealed class PlanRow(DrawingContext context, WholeViews views, FrameRange range, DrawingScale scale)
     : GeneralRow(context, range, scale)
 {
+    private const string Note = "seen from above, the right-hand side below, rails left out; ropes' axes chain-dotted";
     private const double AboveRoom = 0.006;
     private const double BelowRoom = 0.003;
 
@@ -17,8 +18,9 @@ internal sealed class PlanRow(DrawingContext context, WholeViews views, FrameRan
     public override double Height => AboveRoom + (2 * HalfWidth / Scale.Ratio) + BelowRoom + Captions.Height + 0.003;
 
     /// <inheritdoc/>
-    public override void Draw(Canvas canvas, double left, double top)
+    public override void Draw(Canvas canvas, SheetBox cell)
     {
+        var (left, top) = (cell.MinX + LeftRoom, cell.MaxY);
         var half = HalfWidth;
         var box = new SheetBox(MinX, -half, MaxX, half);
         var bottom = top - AboveRoom - (2 * half / Scale.Ratio);
@@ -26,15 +28,28 @@ internal sealed class PlanRow(DrawingContext context, WholeViews views, FrameRan
         canvas.Draw(views.Above, map, PageLayers.Dim, PageLayers.Dim, box);
         MatchLines(canvas, map, bottom, top - AboveRoom + 0.001);
         Widths(canvas, map);
-        var middle = (canvas.Bounds.MinX + canvas.Bounds.MaxX) / 2;
         canvas.Caption(
-            canvas.Bounds.MinX,
+            cell.MinX,
             bottom - BelowRoom,
             IsWhole ? "Plan" : $"Plan, {Names}",
-            "seen from above, the right-hand side below, rails left out; ropes' axes chain-dotted",
+            Note,
             Scale,
             Context.Text);
-        canvas.Direction(middle + 0.060, bottom - BelowRoom - 0.008);
+        Direction(canvas, cell, bottom - BelowRoom);
+    }
+
+    /// <summary>Beside the caption, or below it where that is as wide as the cell.</summary>
+    private static void Direction(Canvas canvas, SheetBox cell, double top)
+    {
+        var beside = Math.Min(((cell.MinX + cell.MaxX) / 2) + 0.060, cell.MaxX - Markers.DirectionWidth);
+        if (beside > cell.MinX + PageText.Width(Note, PageText.Small) + 0.004)
+        {
+            canvas.Direction(beside, top - 0.008);
+        }
+        else
+        {
+            canvas.Direction(cell.MinX + 0.004, top - Captions.Height - 0.006);
+        }
     }
 
     private void Widths(Canvas canvas, ViewMap map)

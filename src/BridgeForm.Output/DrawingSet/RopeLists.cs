@@ -18,7 +18,11 @@ internal static class RopeLists
         Strip(context, flow.Fresh(StripHeight));
         flow.Add(Marks(context));
         flow.Add(Rope(context));
-        flow.Add(Hoisting(context));
+        foreach (var table in HoistingTables.Of(context))
+        {
+            flow.Add(table);
+        }
+
         flow.Add(RopeForces.Cases(context));
         flow.Add(RopeForces.Supports(context));
         flow.Add(RopeForces.Handling(context));
@@ -56,11 +60,16 @@ internal static class RopeLists
         var (model, text) = (context.Model, context.Text);
         var tension = model.Parameters.Ropes.MarkingTension;
         var pulled = tension > 0;
+        var stretch = model.Ropework.Stretch;
+        string Tape(double mark) => text.Words.Length(MarkRounding.Rounded(mark, model.Parameters.Units));
         ImmutableArray<FlowColumn> columns =
         [
             new("Frame"), new("Station", Figures: true), new("Level of axis", Figures: true), new("Slope", Figures: true),
             new("Mark, unstressed", Figures: true), .. pulled ? [new FlowColumn("Mark, pulled", Figures: true)] : ImmutableArray<FlowColumn>.Empty,
             new("Step to the next", Figures: true),
+            .. stretch.SelectMany(e => pulled
+                ? [Stretched(e, "unstressed"), Stretched(e, "pulled")]
+                : new[] { Stretched(e, "") }),
         ];
         var rows = model.Marks.Select((m, i) => new FlowRow(
         [
@@ -71,11 +80,18 @@ internal static class RopeLists
             text.Words.Length(m.Unstressed),
             .. pulled ? [text.Words.Length(m.AtMarkingTension)] : ImmutableArray<string>.Empty,
             i + 1 < model.Marks.Length ? text.Words.Size(model.Marks[i + 1].AtMarkingTension - m.AtMarkingTension) : "",
+            .. stretch.SelectMany(e => pulled
+                ? [Tape(e.Marks[i].Unstressed), Tape(e.Marks[i].AtMarkingTension)]
+                : new[] { Tape(e.Marks[i].Unstressed) }),
         ]));
         var note = "Distance of each frame's middle along the rope from support A's point, laid out straight"
-            + (pulled ? $"; pulled: at {text.Words.Force(tension)}." : ", without tension.") + " Both ropes alike.";
+            + (pulled ? $"; pulled: at {text.Words.Force(tension)}." : ", without tension.") + " Both ropes alike."
+            + (stretch.IsEmpty ? "" : " New rope that will stretch by the share over a column is marked by that column, and comes to the plain marks.");
         return new FlowTable("Rope marks", note, columns, [.. rows]);
     }
+
+    private static FlowColumn Stretched(StretchEnd end, string how) =>
+        new($"New, {HoistingTables.Share(end)}{(how.Length > 0 ? ", " + how : "")}", 0.025, Figures: true);
 
     private static FlowTable Rope(DrawingContext context)
     {
@@ -114,20 +130,5 @@ internal static class RopeLists
         {
             yield return new([$"mid-span falls, one support moving {w.Size(SupportMove.Standard)}", w.Size(fall)]);
         }
-    }
-
-    private static FlowTable Hoisting(DrawingContext context)
-    {
-        var w = context.Text.Words;
-        var rows = context.Model.Hoisting.Select(h => new FlowRow(
-        [
-            string.Equals(h.Stage, Ropes.Hoisting.Bare, StringComparison.Ordinal) ? "bare ropes" : "frames, no deck",
-            w.Temperature(h.Temperature), w.Length(h.Sag), w.Force(h.Horizontal),
-        ]));
-        return new FlowTable(
-            "Hoisting table",
-            "What the crew sets: sag of the axis at mid-span below the straight line from A to B, each rope between its end marks.",
-            [new("Stage"), new("Temperature", Figures: true), new("Sag", Figures: true), new("Level pull, one rope", Figures: true)],
-            [.. rows]);
     }
 }

@@ -6,16 +6,20 @@ namespace BridgeForm.Output.DrawingSet;
 /// <summary>Lines of walking surface, caps and ground read off the layout. World x and y, metres.</summary>
 internal static class Stations
 {
-    /// <summary>Height of the walking surface on the middle line at a frame.</summary>
-    public static double DeckAt(BridgeLayout layout, int frame) =>
-        Surface(layout.Deck, layout.Parameters.Deck.Thickness, Math.Max(1, frame), frame).Y;
+    /// <summary>
+    /// Height of the walking surface on the middle line straight above a frame's node, the frame's station. A frame that
+    /// leans has its joint of the boards to one side of it: there the surface is that of the one bay or the other.
+    /// </summary>
+    public static double DeckAt(BridgeLayout layout, int frame) => TopAt(layout, layout.Deck, layout.Parameters.Deck.Thickness, frame);
+
+    /// <summary>Height of the cap's top there.</summary>
+    public static double CapAt(BridgeLayout layout, int frame) => TopAt(layout, layout.Caps, layout.Parameters.Guard.Cap.Thickness, frame);
 
     /// <summary>The walking surface in the middle of a bay (1 …), and the cap's top above it.</summary>
     public static (Vector3d Deck, double Cap) GuardInBay(BridgeLayout layout, int bay)
     {
         var deck = Middle(layout.Deck, layout.Parameters.Deck.Thickness, bay);
-        var (from, to) = (Surface(layout.Caps, Cap(layout), bay, bay - 1), Surface(layout.Caps, Cap(layout), bay, bay));
-        return (deck, from.Y + ((deck.X - from.X) / (to.X - from.X) * (to.Y - from.Y)));
+        return (deck, HeightAt(layout.Caps, layout.Parameters.Guard.Cap.Thickness, bay, deck.X));
     }
 
     /// <summary>Height of the ground line at x; null where none is given.</summary>
@@ -34,7 +38,23 @@ internal static class Stations
         return null;
     }
 
-    private static double Cap(BridgeLayout layout) => layout.Parameters.Guard.Cap.Thickness;
+    private static double TopAt(BridgeLayout layout, BearingLine line, double thickness, int frame)
+    {
+        var x = layout.Poses[frame].Node.X;
+        var (before, after) = (Math.Max(1, frame), Math.Min(layout.Bays, frame + 1));
+        double At(int bay) => HeightAt(line, thickness, bay, x);
+
+        // The tops of two bays meet in their joint; to either side the surface is the higher of them in a hollow, the lower on a crest.
+        var hollow = line.Direction(after).Y >= line.Direction(before).Y;
+        return hollow ? Math.Max(At(before), At(after)) : Math.Min(At(before), At(after));
+    }
+
+    /// <summary>Height of a bay's top over a station, the straight line carried on beyond its ends.</summary>
+    private static double HeightAt(BearingLine line, double thickness, int bay, double x)
+    {
+        var (from, to) = (Surface(line, thickness, bay, bay - 1), Surface(line, thickness, bay, bay));
+        return from.Y + ((x - from.X) / (to.X - from.X) * (to.Y - from.Y));
+    }
 
     private static Vector3d Middle(BearingLine line, double thickness, int bay) =>
         0.5 * (Surface(line, thickness, bay, bay - 1) + Surface(line, thickness, bay, bay));

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using BridgeForm.Frames;
+using BridgeForm.Output.DrawingSet;
 using BridgeForm.Quantities;
 using BridgeForm.Ropes;
 using BridgeForm.Solids;
@@ -31,17 +33,18 @@ internal static class PreviewDimensions
     {
         var words = new QuantityText(model.Parameters.Units);
         var (span, rise) = (model.Parameters.Site.Span, model.Parameters.Site.Rise);
+        var layout = BridgeLayout.Of(model.Parameters, model.Rope.Nodes);
         var low = Math.Min(0, model.Rope.Nodes.Min(n => n.Y)) - Off;
         var list = ImmutableArray.CreateBuilder<PreviewDimension>();
         list.Add(new("length", PreviewFacts.Plain(span, words), Flat(0, 0), Flat(span, rise), Flat(0, low - Off), Flat(span, low - Off)));
         var rope = model.Rope.HeightAt(span / 2);
         list.Add(Straight("sag", PreviewFacts.Plain(model.Rope.Sag, words), Flat(span / 2, rise / 2), Flat(span / 2, rope)));
-        AddGuard(list, model, words);
+        AddGuard(list, model, layout, words);
         AddStep(list, model, words);
         if (Math.Abs(rise) > model.Parameters.Ropes.Rope.Diameter)
         {
             list.Add(new(
-                "B above A", PreviewFacts.Plain(rise, words), Flat(0, 0), Flat(span, rise), Flat(span + (2 * Off), 0), Flat(span + (2 * Off), rise), "under"));
+                rise < 0 ? "B below A" : "B above A", PreviewFacts.Plain(Math.Abs(rise), words), Flat(0, 0), Flat(span, rise), Flat(span + (2 * Off), 0), Flat(span + (2 * Off), rise), "under"));
         }
 
         return list.ToImmutable();
@@ -51,7 +54,9 @@ internal static class PreviewDimensions
     public static ImmutableArray<PreviewDimension> Section(BridgeModel model)
     {
         var words = new QuantityText(model.Parameters.Units);
-        var frame = model.Frames[model.Frames.Length / 2];
+        var middle = model.Frames.Length / 2;
+        var frame = model.Frames[middle];
+        var layout = BridgeLayout.Of(model.Parameters, model.Rope.Nodes);
         var levels = PreviewSite.Levels(frame, model.Parameters);
         var deck = levels.Top + model.Parameters.Deck.Thickness;
         var half = model.Parameters.Ropes.Spacing / 2;
@@ -63,10 +68,8 @@ internal static class PreviewDimensions
             list.Add(Straight("clear width", PreviewFacts.Plain(clear, words), frame.At(0, at, -clear / 2), frame.At(0, at, clear / 2)));
         }
 
-        if (PreviewFacts.Measured(model, "guard-height") is { } guard)
-        {
-            list.Add(Straight("rail height", PreviewFacts.Plain(guard, words), frame.At(0, deck, side), frame.At(0, deck + guard, side)));
-        }
+        var (x, surface, cap) = (frame.Node.X, Stations.DeckAt(layout, middle), Stations.CapAt(layout, middle));
+        list.Add(Straight("rail height", PreviewFacts.Plain(cap - surface, words), new Vector3d(x, surface, side), new Vector3d(x, cap, side)));
 
         var below = levels.Bottom - (Off / 2);
         list.Add(new(
@@ -94,17 +97,12 @@ internal static class PreviewDimensions
         }
     }
 
-    private static void AddGuard(ImmutableArray<PreviewDimension>.Builder list, BridgeModel model, QuantityText words)
+    /// <summary>At B; elsewhere it may be another, and the least is among the facts.</summary>
+    private static void AddGuard(ImmutableArray<PreviewDimension>.Builder list, BridgeModel model, BridgeLayout layout, QuantityText words)
     {
-        if (PreviewFacts.Measured(model, "guard-height") is not { } guard)
-        {
-            return;
-        }
-
-        var end = model.Frames[^1];
-        var deck = end.Node.Y + PreviewSite.Levels(end, model.Parameters).Top + model.Parameters.Deck.Thickness;
-        var (x, line) = (end.Node.X, end.Node.X + Off);
-        list.Add(new("rail height", PreviewFacts.Plain(guard, words), Flat(x, deck), Flat(x, deck + guard), Flat(line, deck), Flat(line, deck + guard), "over"));
+        var (deck, cap) = (Stations.DeckAt(layout, layout.Bays), Stations.CapAt(layout, layout.Bays));
+        var (x, line) = (model.Frames[^1].Node.X, model.Frames[^1].Node.X + Off);
+        list.Add(new("rail height at B", PreviewFacts.Plain(cap - deck, words), Flat(x, deck), Flat(x, cap), Flat(line, deck), Flat(line, cap), "over"));
     }
 
     private static void AddStep(ImmutableArray<PreviewDimension>.Builder list, BridgeModel model, QuantityText words)

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BridgeForm.Frames;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
 
@@ -31,11 +30,15 @@ internal static class PreviewFacts
         var words = new QuantityText(model.Parameters.Units);
         var facts = ImmutableArray.CreateBuilder<PreviewFact>();
         facts.Add(new("Length between supports", Plain(model.Parameters.Site.Span, words), true));
-        AddMeasured(facts, "Rail height above deck", Measured(model, "guard-height"), words, isKey: true);
+        AddMeasured(facts, "Least rail height above deck", Measured(model, "guard-height"), words, isKey: true);
         AddMeasured(facts, "Clear width between the rails", Measured(model, "clear-width"), words, isKey: false);
         facts.Add(new("Sag of the ropes at mid-span", Plain(model.Rope.Sag, words), false));
         facts.Add(new("Frames", Line($"{model.Frames.Length}, {Plain(Step(model), words)} apart"), false));
-        facts.Add(new("Steepest part of the deck", SteepestText(model), false));
+        if (Measured(model, "deck-slope") is { } slope)
+        {
+            facts.Add(new("Steepest part of the deck", PieceWords.Degrees(Math.Atan(slope)) + " from level", false));
+        }
+
         facts.Add(new("Ropes", Line($"two, {words.Size(2 * model.Parameters.Ropes.Rope.Radius)} thick"), false));
         facts.Add(new(
             "Wooden parts",
@@ -45,7 +48,7 @@ internal static class PreviewFacts
         return facts.ToImmutable();
     }
 
-    /// <summary>What a check measured, metres; null when the model has no such check.</summary>
+    /// <summary>What a check measured, metres or rise over run; null when the model has no such check.</summary>
     public static double? Measured(BridgeModel model, string check) =>
         model.Checks.FirstOrDefault(c => string.Equals(c.Id, check, StringComparison.Ordinal))?.Demand;
 
@@ -58,14 +61,6 @@ internal static class PreviewFacts
     /// <summary>Greatest straight distance between neighbouring frames, metres.</summary>
     public static double Step(BridgeModel model) =>
         model.Frames.Zip(model.Frames.Skip(1), (a, b) => (b.Node - a.Node).Length).DefaultIfEmpty().Max();
-
-    private static string SteepestText(BridgeModel model)
-    {
-        var steepest = model.Frames.Zip(model.Frames.Skip(1), (a, b) => Slope(a, b)).DefaultIfEmpty().Max();
-        return PieceWords.Degrees(steepest) + " from level";
-    }
-
-    private static double Slope(FramePose a, FramePose b) => Math.Abs(Math.Atan2(b.Node.Y - a.Node.Y, b.Node.X - a.Node.X));
 
     private static void AddMeasured(
         ImmutableArray<PreviewFact>.Builder facts, string label, double? metres, QuantityText words, bool isKey)

@@ -24,11 +24,12 @@ internal static class PreviewJson
             json.WriteStartObject();
             Head(json, model);
             List(json, "facts", PreviewFacts.Of(model), Fact);
-            List(json, "frames", model.Frames, (j, f) => Frame(j, f, model.Parameters));
+            var lifts = BridgeLayout.Of(model.Parameters, model.Rope.Nodes).Deck.Lifts;
+            List(json, "frames", [.. model.Frames.Zip(lifts)], (j, f) => Frame(j, f.First, f.Second, model.Parameters));
             List(json, "bays", Bays(model), (j, b) => j.WriteStringValue(b));
             List(json, "pieces", model.Pieces, (j, p) => Piece(j, p, model.Parameters));
             List(json, "cases", [.. model.Cases.Where(c => c.Shape is not null)], (j, c) => Case(j, c, model));
-            List(json, "checks", model.Checks, Check);
+            List(json, "checks", [.. CheckOrder.WorstFirst(model.Checks)], Check);
             PreviewSite.Write(json, model);
             List(json, "dimensions", PreviewDimensions.Side(model), PreviewDimensions.Write);
             List(json, "section", PreviewDimensions.Section(model), PreviewDimensions.Write);
@@ -98,7 +99,7 @@ internal static class PreviewJson
         json.WriteEndObject();
     }
 
-    private static void Frame(Utf8JsonWriter json, FramePose pose, BridgeParameters parameters)
+    private static void Frame(Utf8JsonWriter json, FramePose pose, double lift, BridgeParameters parameters)
     {
         var levels = PreviewSite.Levels(pose, parameters);
         json.WriteStartObject();
@@ -108,7 +109,7 @@ internal static class PreviewJson
         Number(json, "turn", Math.Atan2(pose.Along.Y, pose.Along.X));
         json.WriteBoolean("end", pose.IsEnd);
         Number(json, "bottom", levels.Bottom);
-        Number(json, "deck", levels.Top + parameters.Deck.Thickness);
+        Number(json, "deck", levels.Top + lift + parameters.Deck.Thickness);
         json.WriteEndObject();
     }
 

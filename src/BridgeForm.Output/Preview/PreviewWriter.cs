@@ -61,7 +61,7 @@ public static class PreviewWriter
     /// <summary>What fails stands in the page before its script has run too; hidden when nothing does.</summary>
     private static string Fails(BridgeModel model)
     {
-        var titles = model.Checks.Where(c => c.Status == CheckStatus.Fail).Select(c => c.Title.ToLowerInvariant()).ToList();
+        var titles = CheckOrder.WorstFirst(model.Checks).Where(c => c.Status == CheckStatus.Fail).Select(c => c.Title.ToLowerInvariant()).ToList();
         return titles.Count == 0
             ? """<p id="fails" hidden></p>"""
             : $"""<p id="fails">{WebUtility.HtmlEncode($"Does not hold: {string.Join("; ", titles)}. See the checks.")}</p>""";

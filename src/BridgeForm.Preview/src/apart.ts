@@ -1,6 +1,7 @@
 import { Matrix4, Vector3, type Camera } from 'three';
 import type { Part } from './glb';
 import type { Overlay, Pane } from './overlay';
+import { cornersOf } from './cameras';
 import { spotOf } from './overlay';
 import type { BridgeView } from './view';
 
@@ -46,6 +47,16 @@ export function middleOfPart(part: Part): Vector3 {
 
 export interface Callout { text: string[]; at: Vector3 }
 
+/** From where to where parts reach on the picture, pixels. */
+export function reachOf(parts: { part: Part; matrix: Matrix4 }[], camera: Camera, pane: Pane): { left: number; right: number } {
+  const xs = parts.flatMap(({ part, matrix }) => {
+    middleOfPart(part);
+    const box = part.geometry.boundingBox;
+    return box === null ? [] : cornersOf(box).map((c) => spotOf(c.applyMatrix4(matrix), camera, pane).x);
+  });
+  return { left: Math.min(...xs), right: Math.max(...xs) };
+}
+
 /** One callout a kind of part: its marks and its name, at the part of it that stands most to the front. */
 export function callouts(parts: { part: Part; matrix: Matrix4 }[], camera: Camera): Callout[] {
   const roles = [...new Set(parts.map(({ part }) => part.role))];
@@ -59,16 +70,16 @@ export function callouts(parts: { part: Part; matrix: Matrix4 }[], camera: Camer
   });
 }
 
-/** From the outermost part to the far side of the words, pixels. */
-const ROOM = 210;
+/** From the outermost part to the far side of the words, pixels: they stand beside all parts, on none. */
+const ROOM = 130;
 
-/** Sets the callouts in two columns at the edges, none over another. */
-export function drawCallouts(overlay: Overlay, list: Callout[], camera: Camera, pane: Pane): void {
+/** Sets the callouts in two columns beside the parts, none over another. */
+export function drawCallouts(overlay: Overlay, list: Callout[], reach: { left: number; right: number }, camera: Camera, pane: Pane): void {
   const spots = list.map((c) => ({ ...c, spot: spotOf(c.at, camera, pane) })).sort((a, b) => a.spot.x - b.spot.x);
   const centre = pane.x + pane.width / 2;
   const edge = {
-    left: Math.max(pane.x + 8, Math.min(...spots.map((c) => c.spot.x)) - ROOM),
-    right: Math.min(pane.x + pane.width - 8, Math.max(...spots.map((c) => c.spot.x)) + ROOM),
+    left: Math.max(pane.x + 8, reach.left - ROOM),
+    right: Math.min(pane.x + pane.width - 8, reach.right + ROOM),
   };
   const step = 44;
   for (const [column, right] of [[spots.filter((c) => c.spot.x < centre), false], [spots.filter((c) => c.spot.x >= centre), true]] as const) {

@@ -1,6 +1,6 @@
 import { MOUSE, Raycaster, type Matrix4, Vector2, Vector3 } from 'three';
 import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
-import { callouts, drawCallouts, middleOfPart } from './apart';
+import { callouts, drawCallouts, middleOfPart, reachOf } from './apart';
 import { apartOwners, buildBridge, type Shown } from './bridge';
 import { direction, extentOf, middleOf, standBack, type Extent } from './cameras';
 import { byId } from './dom';
@@ -90,6 +90,7 @@ export class App {
     }
 
     this.view = view;
+    byId('stage').dataset.shows = view;
     const frame = Math.floor(shown.view.frames.length / 2);
     shown.state.apart = view === 'apart' ? { frame, amount: 1 } : null;
     shown.state.inside = view === 'walk';
@@ -377,7 +378,7 @@ export class App {
     } else if (this.view === 'apart' && shown.state.apart !== null) {
       const owners = apartOwners(shown.view, shown.state.apart.frame);
       const seen = shown.parts.flatMap((part, i) => (owners.has(part.owner) ? [{ part, matrix: shown.matrixOf(i) }] : []));
-      drawCallouts(overlay, callouts(seen, stage.eye), stage.eye, pane);
+      drawCallouts(overlay, callouts(seen, stage.eye), reachOf(seen, stage.eye, pane), stage.eye, pane);
     }
 
     if (shown.state.load !== null && (this.view === 'side' || this.view === 'corner')) {

@@ -34,6 +34,8 @@ export interface Shown {
   shape: () => Shape;
   /** Puts everything where the state says. */
   lay: () => void;
+  /** Where the person's feet are. */
+  person: Vector3;
   /** The walking surface on the middle line over a world x. */
   deckAt: (x: number) => Vector3;
   /** Where a part is now. */
@@ -63,6 +65,7 @@ export async function buildBridge(file: BridgeFile, plain: boolean): Promise<Sho
       wood.mesh.getMatrixAt(index, matrix);
       return matrix;
     },
+    person: person.position,
     only: (names) => { owners = names; },
     deckAt: (x) => deckAt(view, shape, x),
     lay: () => {

@@ -1,4 +1,4 @@
-import { Vector3, type OrthographicCamera, type PerspectiveCamera } from 'three';
+import { Vector3, type Box3, type OrthographicCamera, type PerspectiveCamera } from 'three';
 import type { BridgeView, Triple } from './view';
 
 /** The box the bridge fills, in world axes. */
@@ -15,6 +15,11 @@ export function extentOf(view: BridgeView): Extent {
 }
 
 export const middleOf = (e: Extent): Vector3 => e.low.clone().add(e.high).multiplyScalar(0.5);
+
+/** The eight corners of a box. */
+export function cornersOf({ min, max }: Box3): Vector3[] {
+  return corners({ low: min, high: max });
+}
 
 function corners(e: Extent): Vector3[] {
   return [0, 1, 2, 3, 4, 5, 6, 7].map((k) => new Vector3(

@@ -52,10 +52,8 @@ export function buildOverlay(svg: SVGSVGElement): Overlay {
       add('polygon', { points: `${a.x},${a.y} ${corner(0.3)} ${corner(-0.3)}`, fill: overlay.ink });
     },
     tag: (at, lines, anchor) => {
-      const width = Math.max(...lines.map((t, i) => t.length * (i === 0 ? FONT * 0.63 : FONT * 0.53))) + 10;
-      const height = lines.length * (FONT + 3) + 5;
-      const x = anchor === 'start' ? at.x : anchor === 'end' ? at.x - width : at.x - width / 2;
-      const box = { x, y: at.y - height / 2, width, height };
+      const box = tagBox(at, lines, anchor);
+      const { width } = box;
       add('rect', { ...box, rx: 3, fill: overlay.paper, 'fill-opacity': 0.92 });
       lines.forEach((text, i) => {
         add('text', {
@@ -67,6 +65,33 @@ export function buildOverlay(svg: SVGSVGElement): Overlay {
     },
   };
   return overlay;
+}
+
+/** The patch of paper of a label. */
+function tagBox(at: Spot, lines: string[], anchor: 'start' | 'middle' | 'end'): Box {
+  const width = Math.max(...lines.map((t, i) => t.length * (i === 0 ? FONT * 0.63 : FONT * 0.53))) + 10;
+  const height = lines.length * (FONT + 3) + 5;
+  const x = anchor === 'start' ? at.x : anchor === 'end' ? at.x - width : at.x - width / 2;
+  return { x, y: at.y - height / 2, width, height };
+}
+
+/** What is drawn on, or only measured. */
+export type Pen = Pick<Overlay, 'line' | 'arrow' | 'tag'>;
+
+/** A pen that draws nothing and keeps the boxes of what it would draw. */
+export function measuringPen(): { pen: Pen; boxes: Box[]; tags: Box[] } {
+  const [boxes, tags]: [Box[], Box[]] = [[], []];
+  const pen: Pen = {
+    line: (a, b) => { boxes.push({ x: Math.min(a.x, b.x), y: Math.min(a.y, b.y), width: Math.abs(a.x - b.x), height: Math.abs(a.y - b.y) }); },
+    arrow: () => undefined,
+    tag: (at, lines, anchor) => {
+      const box = tagBox(at, lines, anchor);
+      boxes.push(box);
+      tags.push(box);
+      return box;
+    },
+  };
+  return { pen, boxes, tags };
 }
 
 /** Where a point of the world appears in a pane; z tells whether it lies in front of the camera (below 1). */

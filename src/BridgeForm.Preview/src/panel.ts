@@ -16,10 +16,13 @@ export function writePanel(view: BridgeView): void {
   byId('facts').replaceChildren(...view.facts.flatMap((f) => [element('dt', f.label), element('dd', f.text)]));
   writeChecks(view.checks);
   byId('load').hidden = view.cases.length === 0;
-  byId('case').replaceChildren(option('', 'empty'), ...view.cases.map((c) => option(c.id, c.title)));
+  byId('case').replaceChildren(option('', 'Bridge empty'), ...view.cases.filter((c) => c.id !== EMPTY).map((c) => option(c.id, c.title)));
   byId('piece').replaceChildren(
     option('', 'nothing chosen'), ...view.pieces.map((p) => option(p.mark, `${p.mark} – ${p.role}, ${p.quantity} of them`)));
 }
+
+/** Id of the case with nothing on the bridge: it is the bridge as it is first shown. */
+export const EMPTY = 'dead';
 
 function writeChecks(checks: CheckView[]): void {
   const failing = checks.filter((c) => c.status === 'fail');
@@ -39,7 +42,7 @@ function writeChecks(checks: CheckView[]): void {
   }));
 }
 
-const ORDER: CheckView['status'][] = ['fail', 'engineer', 'warn', 'pass'];
+const ORDER: CheckView['status'][] = ['fail', 'warn', 'engineer', 'pass'];
 
 const GROUP: Record<CheckView['status'], (count: number) => string> = {
   pass: (n) => (n === 1 ? '1 holds' : `${n} hold`),

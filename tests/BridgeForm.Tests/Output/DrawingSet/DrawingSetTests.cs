@@ -86,7 +86,7 @@ public sealed partial class DrawingSetTests
     [Theory]
     [InlineData("alder-dell", 32)]
     [InlineData("fern-rise", 50)]
-    [InlineData("wren-landing", 24)]
+    [InlineData("wren-landing", 16)]
     public void Lengths_on_the_elevation_are_the_models(string name, double ratio)
     {
         var model = Model(name);
@@ -127,7 +127,7 @@ public sealed partial class DrawingSetTests
     [Theory]
     [InlineData("alder-dell", 32)]
     [InlineData("fern-rise", 50)]
-    [InlineData("wren-landing", 24)]
+    [InlineData("wren-landing", 16)]
     [Trait("Category", "Referee")]
     public void Rope_on_the_raster_is_the_models(string name, double ratio)
     {

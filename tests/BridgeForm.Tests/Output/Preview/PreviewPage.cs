@@ -37,7 +37,9 @@ public sealed class PreviewPage
             var (page, report) = Write(folder.FullName, "demo", demo);
             // 600 ft in steps of at most 3 ft along the rope: a little over 200 bays.
             var (many, _) = Write(folder.FullName, "long", demo.Replace("span: 30 ft", "span: 600 ft", StringComparison.Ordinal));
-            var output = Tool.Run("node", tests, [Path.Combine(tests, "judge.mjs"), page, report, many]);
+            var up = File.ReadAllText(Path.Combine(Tool.Repository, "viewer-samples", "wren-landing", "project.yaml"));
+            var (steep, steepReport) = Write(folder.FullName, "steep", up);
+            var output = Tool.Run("node", tests, [Path.Combine(tests, "judge.mjs"), page, report, many, steep, steepReport]);
             return (null, JsonSerializer.Deserialize<Dictionary<string, string>>(output)!);
         }
         finally

@@ -15,7 +15,7 @@ public sealed class PreviewPageTests(PreviewPage page) : IClassFixture<PreviewPa
     private static readonly string[] Asked =
     [
         "size", "quiet", "speed", "speedLong", "figuresOnLoad", "notBlank", "picking", "sizesOfParts", "keyboard", "standing",
-        "measured", "takenApart", "loaded", "accessible", "printed", "anotherBridge", "withoutWebgl", "withoutScript",
+        "measured", "factsAreTheChecks", "takenApart", "takenApartWords", "loaded", "accessible", "printed", "anotherBridge", "withoutWebgl", "withoutScript",
     ];
 
     public static TheoryData<string> Checks => [.. Asked];

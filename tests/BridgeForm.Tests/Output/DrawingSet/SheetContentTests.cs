@@ -1,0 +1,129 @@
+using System.Globalization;
+using BridgeForm.Checks;
+using BridgeForm.Output.Drawing;
+using BridgeForm.Output.DrawingSet;
+using BridgeForm.Quantities;
+using BridgeForm.Ropes;
+using BridgeForm.Tests.Samples;
+
+namespace BridgeForm.Tests.Output.DrawingSet;
+
+/// <summary>What single sheets must hold.</summary>
+public sealed class SheetContentTests
+{
+    private static readonly Lazy<SheetBook> Steep = new(() => DrawingSheets.Of(StationsTests.SteepModel));
+
+    [Fact]
+    public void Elevation_and_plan_stand_on_one_sheet_where_they_fit()
+    {
+        var sheet = Assert.Single(Steep.Value.Pages, p => p.Content.Title.Contains("General arrangement", StringComparison.Ordinal));
+        Assert.Contains("Elevation", Texts(sheet));
+        Assert.Contains("Plan", Texts(sheet));
+    }
+
+    [Theory]
+    [InlineData("alder-dell")]
+    [InlineData("fern-rise")]
+    [InlineData("wren-landing")]
+    [InlineData("steep")]
+    public void Letters_of_the_supports_stand_clear_of_the_picture(string name)
+    {
+        var book = string.Equals(name, "steep", StringComparison.Ordinal) ? Steep.Value : DrawingSheets.Of(new Sample(name).Build());
+        var entities = book.Pages[0].Content.Entities;
+        var lines = LinesAbout.Of(entities.OfType<SheetLine>());
+        var letters = entities.OfType<SheetText>().Where(t => t is { Bold: true, Text: "A" or "B" }).ToList();
+        Assert.Equal(["A", "B"], letters.Select(t => t.Text).Order(StringComparer.Ordinal));
+        Assert.All(letters, letter =>
+        {
+            var circle = entities.OfType<SheetCircle>().MinBy(c => Distance(c.Center, letter.At))!;
+            // Nothing but the leader, which begins at the circle, comes so near.
+            Assert.True(lines.Distance(circle.Center) > circle.Radius - 1e-9, $"{letter.Text}: {lines.Distance(circle.Center)}");
+            var crossing = lines.Strokes.Count(s => new LinesAbout([s]).Distance(circle.Center) < circle.Radius + 0.001);
+            Assert.InRange(crossing, 0, 1);
+        });
+    }
+
+    [Fact]
+    public void Supports_that_go_down_say_fall()
+    {
+        var texts = DrawingSheets.Of(Bridges.Build(Bridges.Inclined.Replace("rise: 2 m", "rise: -500 mm", StringComparison.Ordinal)))
+            .Pages.Take(2).SelectMany(Texts).ToList();
+        Assert.Contains("fall 500", texts);
+        Assert.Contains("Span, fall", texts);
+        Assert.DoesNotContain(texts, t => t.StartsWith("rise ", StringComparison.Ordinal));
+    }
+
+    /// <summary>All that hoisting.csv and rope-marks.csv give a crew stands on paper too, for plain and for new rope.</summary>
+    [Theory]
+    [InlineData("alder-dell")]
+    [InlineData("fern-rise")]
+    [InlineData("heron-reach")]
+    public void Crew_sheets_hold_lines_of_sight_and_both_ends_of_the_stretch(string name)
+    {
+        var model = new Sample(name).Build();
+        var (work, text) = (model.Ropework, new DrawingText(model.Parameters.Units));
+        var texts = DrawingSheets.Of(model).Pages.Where(p => p.Content.Title.Contains("Ropes: marks", StringComparison.Ordinal)).SelectMany(Texts).ToHashSet(StringComparer.Ordinal);
+        Assert.Equal(2, work.Stretch.Length);
+        foreach (var row in model.Hoisting.Concat(work.Stretch.SelectMany(s => s.Hoisting.Rows)))
+        {
+            Assert.Superset(
+                new HashSet<string>([text.Words.Size(row.Sag), text.Words.Size(row.Sight), text.Level(-row.Sight), text.Level(model.Rope.Nodes[^1].Y - row.Sight)], StringComparer.Ordinal),
+                texts);
+        }
+
+        foreach (var end in work.Stretch)
+        {
+            Assert.All(end.Marks, m => Assert.Contains(text.Words.Length(MarkRounding.Rounded(m.Unstressed, model.Parameters.Units)), texts));
+            Assert.Contains(text.Words.Size(end.TakeUp), texts);
+            Assert.Contains(text.Words.Size(end.MoveDownMid!.Value), texts);
+        }
+    }
+
+    [Fact]
+    public void Clearance_of_both_ends_of_the_stretch_stands_on_the_crew_sheet()
+    {
+        var words = new QuantityText(StationsTests.SteepModel.Parameters.Units);
+        var texts = Steep.Value.Pages.SelectMany(Texts).ToList();
+        Assert.All(StationsTests.SteepModel.Ropework.Stretch, end =>
+            Assert.Contains($"{words.Size(end.OverGround!.Room)} ({end.OverGround.Case})", texts));
+    }
+
+    [Fact]
+    public void Checks_stand_on_paper_worst_first()
+    {
+        var model = StationsTests.SteepModel;
+        var all = string.Join(' ', Steep.Value.Pages.Where(p => p.Content.Title.Contains("Checks", StringComparison.Ordinal)).SelectMany(Texts));
+        var places = CheckOrder.WorstFirst(model.Checks).Select(c => all.IndexOf($"({c.Id})", StringComparison.Ordinal)).ToList();
+        Assert.Equal(places.Order(), places);
+        Assert.DoesNotContain(-1, places);
+        var ranks = CheckOrder.WorstFirst(model.Checks).Select(c => c.Status).ToList();
+        Assert.Equal(ranks.OrderBy(r => r switch { CheckStatus.Fail => 0, CheckStatus.Warn => 1, CheckStatus.Engineer => 2, _ => 3 }), ranks);
+    }
+
+    /// <summary>A stringer's mark on a tread would name the tread: they stand to the left of the deck.</summary>
+    [Fact]
+    public void Marks_of_stringers_stand_beside_the_deck()
+    {
+        var model = new Sample("wren-landing").Build();
+        var room = new SheetBox(0, 0, 0.4, 0.25);
+        var context = new DrawingContext(model, new BridgeShapes(model), new DrawingText(model.Parameters.Units), room);
+        for (var bay = 1; bay <= context.Layout.Bays; bay++)
+        {
+            var deck = new BayDeck(context, bay);
+            var canvas = new Canvas(room);
+            deck.Draw(canvas, ViewMap.Placing(deck.Box, 0.1, 0.05, 12));
+            var texts = canvas.Entities.OfType<SheetText>().ToList();
+            var stringers = texts.Where(t => t.Text.StartsWith('S')).ToList();
+            var treads = texts.Where(t => t.Text.StartsWith('T')).ToList();
+            Assert.Equal(3, stringers.Count);
+            Assert.Equal(model.Groups[context.Shapes.BayGroup(bay)].MemberIds.Count(i => i.Contains("/tread-", StringComparison.Ordinal)), treads.Count);
+            Assert.All(stringers, s => Assert.True(s.At.X + PageFont.Of(s).Width(s.Text, s.Height) < 0.1, s.Text + s.At.X.ToString(CultureInfo.InvariantCulture)));
+            Assert.All(treads, t => Assert.True(t.At.X > 0.1, t.Text));
+            Assert.DoesNotContain(texts, t => t.Text.Contains("along the boards", StringComparison.Ordinal));
+        }
+    }
+
+    private static IEnumerable<string> Texts(SheetPage page) => page.Content.Entities.OfType<SheetText>().Select(t => t.Text);
+
+    private static double Distance(SheetPoint a, SheetPoint b) => BridgeForm.Output.DrawingSet.Dimensions.Distance(a, b);
+}

@@ -1,0 +1,94 @@
+using BridgeForm.Frames;
+using BridgeForm.Output.DrawingSet;
+using BridgeForm.Solids;
+using BridgeForm.Tests.Samples;
+
+namespace BridgeForm.Tests.Output.DrawingSet;
+
+/// <summary>Levels over the frames' stations against the solids themselves.</summary>
+public sealed class StationsTests
+{
+    /// <summary>A part is drawn with its piece's solid, which may differ from it by the shop tolerance.</summary>
+    private const double Alike = 0.0006;
+
+    /// <summary>The joint of the boards, or the gap of two treads, has no solid over it; the neighbours' tops are carried on so far.</summary>
+    private const double Joint = 0.06;
+
+    private const string Steep = """
+        name: A steep step (invented)
+        site: { span: 14 ft, rise: 4 ft, ground: [[-3 ft, -1 ft], [3 ft, -6 ft], [10 ft, -3 ft], [17 ft, 3 ft]] }
+        ropes: { type: rope-6x19-iwrc-eips-galvanized-5/8, spacing: 44 in, sag: 6 % }
+        frames:
+          spacing: 30 in
+          stance: plumb
+          base: { section: 4x6, length: 56 in }
+          channel: { depth: 1-1/4 in, end_depth: 1-1/4 in }
+        deck: { board: { section: 2x6 } }
+        """;
+
+    public static TheoryData<string> Names => ["alder-dell", "fern-rise", "wren-landing", "heron-reach", "steep"];
+
+    /// <summary>The project file of a short bridge with upright frames and high ground.</summary>
+    internal static BridgeModel SteepModel => Bridges.Build(Steep);
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Walking_surface_is_the_top_of_boards_or_treads(string name)
+    {
+        var (model, layout) = Read(name);
+        var tops = Tops(model, id => id.Contains("/board-", StringComparison.Ordinal) || id.Contains("/tread-", StringComparison.Ordinal));
+        for (var i = 0; i <= layout.Bays; i++)
+        {
+            Assert.Equal(Over(tops, layout.Poses[i].Node.X), Stations.DeckAt(layout, i), Alike);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Cap_is_the_top_of_the_caps(string name)
+    {
+        var (model, layout) = Read(name);
+        var tops = Tops(model, id => id.Contains("/cap-left", StringComparison.Ordinal));
+        for (var i = 0; i <= layout.Bays; i++)
+        {
+            Assert.Equal(Over(tops, layout.Poses[i].Node.X), Stations.CapAt(layout, i), Alike);
+        }
+    }
+
+    private static (BridgeModel Model, BridgeLayout Layout) Read(string name)
+    {
+        var model = string.Equals(name, "steep", StringComparison.Ordinal) ? SteepModel : new Sample(name).Build();
+        return (model, BridgeLayout.Of(model.Parameters, model.Rope.Nodes));
+    }
+
+    /// <summary>Upper edge in the x–y plane of every part, from its corners: the highest at either end.</summary>
+    private static List<(Vector3d From, Vector3d To)> Tops(BridgeModel model, Func<string, bool> isMeant)
+    {
+        var tops = new List<(Vector3d From, Vector3d To)>();
+        foreach (var piece in model.Pieces)
+        {
+            var solid = StockSolid.Build(piece.Shape with { Holes = [] }).OrNull!;
+            foreach (var place in piece.Occurrences.Where(o => isMeant(o.Id)))
+            {
+                var corners = solid.Vertices.Select(place.Placement.ToWorld).ToList();
+                // The upper face looks up more than any other; its corners, the outermost along x.
+                var up = solid.Faces.Select(f => (Normal: place.Placement.DirectionToWorld(f.Plane.Normal), f.Loops)).MaxBy(f => f.Normal.Y);
+                var face = up.Loops.SelectMany(l => l).Select(v => corners[v]).OrderBy(c => c.X).ToList();
+                tops.Add((face[0], face[^1]));
+            }
+        }
+
+        return tops;
+    }
+
+    /// <summary>The highest top over a station; in a joint that of the nearest parts.</summary>
+    private static double Over(List<(Vector3d From, Vector3d To)> tops, double x)
+    {
+        static double Away((Vector3d From, Vector3d To) top, double x) => Math.Max(0, Math.Max(top.From.X - x, x - top.To.X));
+        static double At((Vector3d From, Vector3d To) top, double x) =>
+            top.From.Y + ((x - top.From.X) / (top.To.X - top.From.X) * (top.To.Y - top.From.Y));
+        var over = tops.Where(t => Away(t, x) <= 0).ToList();
+        var near = over.Count > 0 ? over : tops.Where(t => Away(t, x) < Joint).ToList();
+        return near.Max(t => At(t, x));
+    }
+}
