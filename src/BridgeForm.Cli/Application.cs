@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Reflection;
 using BridgeForm.Cli.Commands;
 
 namespace BridgeForm.Cli;
@@ -9,6 +10,13 @@ internal static class Application
     /// <summary>Runs one command line and returns its exit code.</summary>
     public static int Run(string[] arguments, TextWriter output, TextWriter error)
     {
+        // Everywhere on the line, as --help is: no command may take it for the name of a file.
+        if (arguments.TakeWhile(a => a is not "--").Contains("--version", StringComparer.Ordinal))
+        {
+            output.WriteLine(Version);
+            return ExitCode.Done;
+        }
+
         var parsed = Root(new Terminal(output, error)).Parse(arguments);
         if (parsed.Errors.Count > 0)
         {
@@ -47,6 +55,8 @@ internal static class Application
             return ExitCode.Defect;
         }
     }
+
+    private static string Version => typeof(Application).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
 
     private static RootCommand Root(Terminal terminal)
     {

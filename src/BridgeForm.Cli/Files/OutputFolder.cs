@@ -17,6 +17,11 @@ internal sealed class OutputFolder : IDisposable
     public OutputFolder(string folder)
     {
         _folder = Path.GetFullPath(folder);
+        if (File.Exists(_folder))
+        {
+            throw new Stop(ExitCode.FileTrouble, $"{folder}: error: this is a file; name a folder to write into");
+        }
+
         _isNew = !Directory.Exists(_folder);
         _staging = Path.Combine(_folder, ".bridgeform-" + Environment.ProcessId.ToString(System.Globalization.CultureInfo.InvariantCulture));
         Directory.CreateDirectory(_staging);

@@ -7,6 +7,11 @@ internal static class WholeFile
     public static void Write(string path, Action<Stream> write)
     {
         var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
+        if (!Directory.Exists(folder))
+        {
+            throw new Stop(ExitCode.FileTrouble, $"{path}: error: there is no folder {folder}; make it first, or name another");
+        }
+
         var beside = Path.Combine(folder, "." + Path.GetFileName(path) + "." + Path.GetRandomFileName());
         try
         {

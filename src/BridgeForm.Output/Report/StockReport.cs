@@ -12,7 +12,7 @@ internal static class StockReport
     {
         var pieces = model.Pieces.ToDictionary(p => p.Mark, StringComparer.Ordinal);
         ReportJson.List(json, "stock", [.. model.StockPlan.Boards], (j, board) => Board(
-            j, board, RouterBoard.FileName(board, model.StockPlan), RouterBoard.Of(board, pieces, model.Parameters.Shop).Reason));
+            j, board, RouterBoard.FileName(board, model.StockPlan), RouterBoard.Of(board, pieces, model.Parameters.Shop)));
         ReportJson.List(json, "stock_jobs", model.StockPlan.Jobs, Job);
     }
 
@@ -31,7 +31,7 @@ internal static class StockReport
         ReportJson.List(json, "assembly", AssemblyOrder.Of(model), Step);
     }
 
-    private static void Board(Utf8JsonWriter json, PlannedBoard board, string file, string? reason)
+    private static void Board(Utf8JsonWriter json, PlannedBoard board, string file, RouterBoard router)
     {
         json.WriteStartObject();
         json.WriteNumber("number", board.Number);
@@ -45,8 +45,8 @@ internal static class StockReport
         ReportJson.Number(json, "leftover", board.Leftover);
         ReportJson.Number(json, "waste", board.Waste);
         ReportJson.Number(json, "cost", board.Price);
-        json.WriteString("router_file", reason is null ? file : null);
-        json.WriteString("not_routable", reason);
+        json.WriteString("router_file", router.Reason is null ? file : null);
+        json.WriteString("not_routable", router.Reason ?? router.LeftOut);
         json.WriteEndObject();
     }
 

@@ -15,7 +15,8 @@ internal sealed record NestedPiece(Piece Piece, RouterSetup Setup, double Start)
 
 /// <summary>
 /// <c>boards/board-NN.dxf</c>: a board of the stock plan with its pieces laid out for the router. Where the bit is thicker
-/// than the saw's kerf, pieces stand further apart than in the stock plan, by the bit.
+/// than the saw's kerf, pieces that it cuts stand further apart than in the stock plan, by the bit. Pieces that it cannot make
+/// keep their place on the board and are left for the saw.
 /// </summary>
 public sealed class RouterBoard
 {
@@ -26,13 +27,16 @@ public sealed class RouterBoard
     private readonly ShopParameters _shop;
     private readonly PlannedBoard _board;
 
-    private RouterBoard(PlannedBoard board, ImmutableArray<NestedPiece> pieces, ShopParameters shop, string? reason)
+    private RouterBoard(PlannedBoard board, ImmutableArray<NestedPiece> pieces, ShopParameters shop)
     {
-        (_board, _pieces, _shop, Reason) = (board, pieces, shop, reason);
+        (_board, _pieces, _shop) = (board, pieces, shop);
     }
 
     /// <summary>Why the board has no file; null when it has one.</summary>
-    public string? Reason { get; }
+    public string? Reason { get; private init; }
+
+    /// <summary>Which of its pieces are not in the file, and why; null when all are, or when there is no file.</summary>
+    public string? LeftOut { get; private init; }
 
     /// <summary>Path of its file in the output folder.</summary>
     /// <param name="board">The board.</param>
@@ -49,17 +53,23 @@ public sealed class RouterBoard
     /// <param name="shop">Kerf, bit, trim, tabs.</param>
     public static RouterBoard Of(PlannedBoard board, IReadOnlyDictionary<string, Piece> pieces, ShopParameters shop)
     {
-        var gap = Math.Max(shop.Kerf, shop.RouterBit);
-        var at = shop.Trim;
-        var nested = ImmutableArray.CreateBuilder<NestedPiece>();
-        foreach (var placed in board.Pieces)
+        ImmutableArray<(Piece Piece, RouterSetup Setup)> set =
+            [.. board.Pieces.Select(p => pieces[p.Mark]).Select(p => (p, Routing.Setup(p.Shape, shop.RouterBit)))];
+        var wide = LiesWide(set);
+        string? Obstacle((Piece Piece, RouterSetup Setup) p) => p.Setup.Obstacles.IsEmpty
+            ? p.Setup.IsWide == wide ? null : "lies on another face"
+            : string.Join(", ", p.Setup.Obstacles);
+        var (nested, end) = Nested(set, p => Obstacle(p) is null, shop);
+        var left = set.Where(p => Obstacle(p) is not null).DistinctBy(p => p.Piece.Mark, StringComparer.Ordinal).ToList();
+        var why = string.Join("; ", left.Select(p => $"{p.Piece.Mark}: {Obstacle(p)}"));
+        var reason = nested.IsEmpty ? "not for the router: " + why
+            : end > board.Length - shop.Trim + Fit ? "no room on the board for cuts as wide as the router bit, none of them shared"
+            : null;
+        return new RouterBoard(board, nested, shop)
         {
-            var piece = pieces[placed.Mark];
-            nested.Add(new NestedPiece(piece, Routing.Setup(piece.Shape, shop.RouterBit), at));
-            at += piece.BlankLength + gap;
-        }
-
-        return new RouterBoard(board, nested.ToImmutable(), shop, Why(nested, at - gap, board.Length - shop.Trim));
+            Reason = reason,
+            LeftOut = reason is null && left.Count > 0 ? "left for the saw: " + why : null,
+        };
     }
 
     /// <summary>The sheet; null when there is a <see cref="Reason"/>.</summary>
@@ -78,21 +88,33 @@ public sealed class RouterBoard
         return new Sheet($"Board {_board.Number.ToString(CultureInfo.InvariantCulture)}", RouterLayers.Of(cuts), cuts);
     }
 
-    private static string? Why(ImmutableArray<NestedPiece>.Builder nested, double end, double room)
+    /// <summary>The kind of face on which most of a board's routable pieces lie; the wide one when both have as many.</summary>
+    private static bool LiesWide(ImmutableArray<(Piece Piece, RouterSetup Setup)> set)
     {
-        var unroutable = nested.Where(n => !n.Setup.Obstacles.IsEmpty).DistinctBy(n => n.Piece.Mark, StringComparer.Ordinal).ToList();
-        if (unroutable.Count > 0)
+        var routable = set.Where(p => p.Setup.Obstacles.IsEmpty).ToList();
+        return 2 * routable.Count(p => p.Setup.IsWide) >= routable.Count;
+    }
+
+    /// <summary>The pieces that are routed, each at its place, and where the last piece of the board ends.</summary>
+    private static (ImmutableArray<NestedPiece> Routed, double End) Nested(
+        ImmutableArray<(Piece Piece, RouterSetup Setup)> set, Func<(Piece Piece, RouterSetup Setup), bool> routed, ShopParameters shop)
+    {
+        var nested = ImmutableArray.CreateBuilder<NestedPiece>();
+        var end = shop.Trim;
+        for (var i = 0; i < set.Length; i++)
         {
-            return "not for the router: " + string.Join(
-                "; ", unroutable.Select(n => $"{n.Piece.Mark}: {string.Join(", ", n.Setup.Obstacles)}"));
+            var now = routed(set[i]);
+            var gap = now || (i > 0 && routed(set[i - 1])) ? Math.Max(shop.Kerf, shop.RouterBit) : shop.Kerf;
+            var at = end + (i > 0 ? gap : 0);
+            if (now)
+            {
+                nested.Add(new NestedPiece(set[i].Piece, set[i].Setup, at));
+            }
+
+            end = at + set[i].Piece.BlankLength;
         }
 
-        if (nested.Select(n => n.Setup.IsWide).Distinct().Count() > 1)
-        {
-            return "its pieces lie on different faces";
-        }
-
-        return end > room + Fit ? "the router bit is thicker than the saw cut, and the board has no room for it" : null;
+        return (nested.ToImmutable(), end);
     }
 
     private IEnumerable<SheetEntity> Cuts(NestedPiece nested) =>

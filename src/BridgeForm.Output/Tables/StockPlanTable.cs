@@ -38,7 +38,7 @@ public static class StockPlanTable
     private static IReadOnlyList<string> Board(
         PlannedBoard board, BridgeModel model, IReadOnlyDictionary<string, Piece> pieces, PeopleUnits units)
     {
-        var reason = RouterBoard.Of(board, pieces, model.Parameters.Shop).Reason;
+        var router = RouterBoard.Of(board, pieces, model.Parameters.Shop);
         return
         [
             "board",
@@ -52,8 +52,8 @@ public static class StockPlanTable
             .. Both(board.Waste, units),
             board.Price is { } price ? Money(price) : string.Empty,
             string.Empty, string.Empty, string.Empty, string.Empty,
-            reason is null ? RouterBoard.FileName(board, model.StockPlan) : "none",
-            reason ?? string.Empty,
+            router.Reason is null ? RouterBoard.FileName(board, model.StockPlan) : "none",
+            router.Reason ?? router.LeftOut ?? string.Empty,
         ];
     }
 

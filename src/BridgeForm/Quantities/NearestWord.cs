@@ -5,7 +5,13 @@ public static class NearestWord
 {
     private const int LongestDistance = 3;
 
-    /// <summary>The nearest known word by edit distance (swapped neighbours count once); null when none is near.</summary>
+    // Shorter beginnings than this are the beginning of anything.
+    private const int ShortestBeginning = 3;
+
+    /// <summary>
+    /// The nearest known word by edit distance (swapped neighbours count once), else the shortest of which one is the beginning
+    /// of the other; null when none is near.
+    /// </summary>
     public static string? Of(string word, IEnumerable<string> known)
     {
         var best = known
@@ -15,7 +21,12 @@ public static class NearestWord
             .OrderBy(p => p.Distance)
             .ThenBy(p => p.Word, StringComparer.Ordinal)
             .FirstOrDefault();
-        return best.Word;
+        return best.Word ?? known
+            .Where(k => Math.Min(k.Length, word.Length) >= ShortestBeginning
+                && (k.StartsWith(word, StringComparison.OrdinalIgnoreCase) || word.StartsWith(k, StringComparison.OrdinalIgnoreCase)))
+            .OrderBy(k => k.Length)
+            .ThenBy(k => k, StringComparer.Ordinal)
+            .FirstOrDefault();
     }
 
     // Short words are near everything: a third of the letters may differ, at least one.

@@ -5,7 +5,8 @@ namespace BridgeForm.Quantities;
 /// <summary>A quantity read from a person's text: its SI value, or what is wrong with the text and what would be right.</summary>
 /// <param name="Value">SI value; 0 when there is a problem.</param>
 /// <param name="Problem">Null when the text was read.</param>
-public readonly record struct QuantityReading(double Value, string? Problem)
+/// <param name="TooLarge">The text says a quantity, and it is beyond anything that can be reckoned with.</param>
+public readonly record struct QuantityReading(double Value, string? Problem, bool TooLarge = false)
 {
     /// <summary>Whether the text was read.</summary>
     public bool IsRead => Problem is null;
@@ -37,7 +38,7 @@ public static class QuantityReader
         var value = negative ? Negated(units, body, reading.Value) : reading.Value;
         return double.IsFinite(value) && Math.Abs(value) <= Largest
             ? new(value, null)
-            : Wrong($"{Quote(text)} is out of range");
+            : Wrong($"{Quote(text)} is out of range") with { TooLarge = true };
     }
 
     /// <summary>A text as it is shown in a message: short, on one line, in quotation marks.</summary>

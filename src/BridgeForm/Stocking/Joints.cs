@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
 using BridgeForm.Pieces;
+using BridgeForm.Project;
 
 namespace BridgeForm.Stocking;
 
@@ -24,16 +25,16 @@ public static class Joints
         var channels = pieces.Where(p => p.Role == Role.Base).Sum(p => p.Shape.Channels.Length * p.Occurrences.Length);
         ImmutableArray<Joint> joints =
         [
-            new("keeper", "keeper strap to base, one strap a channel", channels),
-            new("post-foot", "post to base", Parts(Role.Post)),
-            new("brace-foot", "brace to base", Parts(Role.Brace)),
-            new("brace-head", "brace to post", Parts(Role.Brace)),
-            new("packer", "packer to base", Parts(Role.Packer)),
-            new("board-end", "deck board to base, each end", TwoEnds * Parts(Role.Board)),
-            new("stringer-end", "stringer to base, each end", TwoEnds * Parts(Role.Stringer)),
-            new("tread", "tread to stringer", stringersABay * Parts(Role.Tread)),
-            new("rail", "rail to post, each end", TwoEnds * Parts(Role.Rail)),
-            new("cap", "cap to post, each end", TwoEnds * Parts(Role.Cap)),
+            new(JointNames.Keeper, "keeper strap to base, one strap a channel", channels),
+            new(JointNames.PostFoot, "post to base", Parts(Role.Post)),
+            new(JointNames.BraceFoot, "brace to base", Parts(Role.Brace)),
+            new(JointNames.BraceHead, "brace to post", Parts(Role.Brace)),
+            new(JointNames.Packer, "packer to base", Parts(Role.Packer)),
+            new(JointNames.BoardEnd, "deck board to base, each end", TwoEnds * Parts(Role.Board)),
+            new(JointNames.StringerEnd, "stringer to base, each end", TwoEnds * Parts(Role.Stringer)),
+            new(JointNames.Tread, "tread to stringer", stringersABay * Parts(Role.Tread)),
+            new(JointNames.Rail, "rail to post, each end", TwoEnds * Parts(Role.Rail)),
+            new(JointNames.Cap, "cap to post, each end", TwoEnds * Parts(Role.Cap)),
         ];
         return [.. joints.Where(j => j.Count > 0)];
     }

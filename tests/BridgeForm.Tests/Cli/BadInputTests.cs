@@ -12,6 +12,40 @@ public sealed class BadInputTests : IDisposable
 
     public void Dispose() => _run.Dispose();
 
+    /// <summary>Wherever it stands on the line, and whatever stands beside it; nothing is read or written.</summary>
+    [Theory]
+    [InlineData("--version")]
+    [InlineData("--version", "--quiet")]
+    [InlineData("start", "--version")]
+    [InlineData("make", "--version")]
+    [InlineData("check", "no-such.yaml", "--version")]
+    public void Version_is_told_everywhere(params string[] arguments)
+    {
+        var (code, text, error) = CommandRun.Run(arguments);
+        Assert.Equal((0, ""), (code, error));
+        Assert.Matches(@"^\d+\.\d+\.\d+\S*\r?\n$", text);
+        Assert.False(File.Exists("--version"));
+    }
+
+    [Fact]
+    public void A_folder_that_is_not_there_or_is_a_file_is_named()
+    {
+        var file = _run.Write("a.yaml", Bridges.Garden);
+        (string[] Arguments, string Says)[] wrong =
+        [
+            (["start", _run.Path("none/b.yaml")], "there is no folder"),
+            (["check", file, "--json", _run.Path("none/r.json")], "there is no folder"),
+            (["make", file, "--only", "report", "-o", file], "this is a file"),
+        ];
+        foreach (var (arguments, says) in wrong)
+        {
+            var (code, _, error) = CommandRun.Run(arguments);
+            Assert.Equal(3, code);
+            Assert.Contains(says, error, StringComparison.Ordinal);
+            Assert.DoesNotMatch(@"/\.[^/]*yaml|/\.[^/]*json", error);
+        }
+    }
+
     public static TheoryData<string, string> WrongFiles => new()
     {
         { "binary", "\0\u0001\u0002PK\u0003\u0004\uFFFD\0\0" },

@@ -9,7 +9,12 @@ public sealed class FaultPlaceTests
     [InlineData("span: 30 ft", "span: ‹1 in", "span: '1 in' is out of range; allowed is 3 ft to 20000 ft")]
     [InlineData("span: 30 ft", "span: ‹0 ft", "is out of range")]
     [InlineData("span: 30 ft", "span: ‹-30 ft", "is out of range")]
-    [InlineData("span: 30 ft", "span: ‹1e300 ft", "is out of range")]
+    [InlineData("span: 30 ft", "span: ‹1e300 ft", "span: '1e300 ft' is out of range; allowed is 3 ft to 20000 ft")]
+    [InlineData("sag: 6 %", "sag: ‹1e300 %", "sag: '1e300 %' is out of range; allowed is 0.05 % to 30 % of the span")]
+    [InlineData("  rise: 0 ft", "‹\trise: 0 ft", "tab")]
+    [InlineData("prices: prices.csv", "fasteners: { keeper: 2, wibble: ‹3 }", "'wibble' is not a joint under fasteners; joints are keeper, post-foot")]
+    [InlineData("prices: prices.csv", "fasteners: { post-foott: ‹3 }", "did you mean post-foot?")]
+    [InlineData("prices: prices.csv", "holes: { base: [{ ‹from: 3 in, diameter: 1 in }] }", "'from' is not a key of holes.base.0; did you mean from_end?")]
     [InlineData("span: 30 ft", "span: ‹NaN ft", "is not a length")]
     [InlineData("span: 30 ft", "span: ‹.inf", "is not a length")]
     [InlineData("span: 30 ft", "span: ‹[30 ft]", "span must be a single value such as 30 ft, not a list")]
@@ -57,6 +62,16 @@ public sealed class FaultPlaceTests
         var fault = Assert.Single(Examples.Read(marked.Replace("‹", "", StringComparison.Ordinal)).Faults);
         Assert.Contains(says, fault.Message, StringComparison.Ordinal);
         Assert.Equal((line, column), (fault.Line, fault.Column));
+    }
+
+    /// <summary>Rails and cap take their default stock, which the file's own list has not: told once, at the list.</summary>
+    [Fact]
+    public void One_reason_is_told_once()
+    {
+        var faults = Examples.Read("name: T\nsite: { span: 30 ft }\nstock:\n  treated: { species: southern-pine, treated: true, lengths: [12 ft] }\n").Faults;
+        var fault = Assert.Single(faults);
+        Assert.Contains("'cedar' is not a name under stock", fault.Message, StringComparison.Ordinal);
+        Assert.Equal(4, fault.Line);
     }
 
     // Counted by hand, so that the places above do not rest on one way of counting.

@@ -14,6 +14,7 @@ internal static class CrossChecks
         DeckChecks.Run(file);
         RailChecks.Run(file);
         StockChecks.Run(file);
+        FastenerChecks.Run(file);
         HoleChecks.Run(file);
         ListChecks.Run(file);
     }

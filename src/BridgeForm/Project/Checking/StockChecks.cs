@@ -49,7 +49,7 @@ internal static class StockChecks
         }
 
         var hint = NearestWord.Of(name, names) is { } nearest ? $"did you mean {nearest}?" : $"there are {(names.Count == 0 ? "none" : string.Join(", ", names))}";
-        f.Stop(path, $"{QuantityReader.Quote(name)} is not a name under stock; {hint}");
+        f.Stop(path, $"{QuantityReader.Quote(name)} is not a name under stock; {hint}", "stock");
     }
 
     private static void Density(CheckedFile f, string path)

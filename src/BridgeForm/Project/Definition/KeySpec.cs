@@ -65,6 +65,9 @@ public sealed record KeySpec(string Name, KeyShape Shape, string Description)
     /// <summary>Words that may be written.</summary>
     public ImmutableArray<string> Choices { get; init; } = [];
 
+    /// <summary>What is allowed in words, where two values of one unit cannot say it; null for most.</summary>
+    public string? RangeInWords { get; init; }
+
     /// <summary>Least value allowed, as people write it; null for none.</summary>
     public string? Least { get; init; }
 

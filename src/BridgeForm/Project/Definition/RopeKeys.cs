@@ -44,6 +44,7 @@ internal static class RopeKeys
     {
         Type = ValueForm.Quantity,
         Kinds = [QuantityKind.Share, QuantityKind.Length],
+        RangeInWords = "0.05 % to 30 % of the span",
         Default = "6 %",
     };
 

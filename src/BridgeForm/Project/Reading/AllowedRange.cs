@@ -25,6 +25,11 @@ internal static class AllowedRange
             : $"{(spec.Name.Length == 0 ? "" : spec.Name + ": ")}{QuantityReader.Quote(text)} is out of range; allowed is {InWords(spec, units)}";
     }
 
+    /// <summary>What to write instead of a value out of range; empty when nothing is known.</summary>
+    public static string Hint(KeySpec spec, UnitSystem units) => (spec.RangeInWords ?? InWords(spec, units)) is { Length: > 0 } words
+        ? "; allowed is " + words
+        : "";
+
     /// <summary>The range in the units of a project: <c>3 ft to 20000 ft</c>; empty when there is none.</summary>
     public static string InWords(KeySpec spec, UnitSystem units)
     {

@@ -17,9 +17,11 @@ internal sealed class FaultList
 
     public void Add(Place place, string message)
     {
-        if (!Full)
+        // Several keys may fail for one reason at one place: it is told once.
+        var fault = new ProjectFault(place.Line, place.Column, message);
+        if (!Full && !faults.Contains(fault))
         {
-            faults.Add(new ProjectFault(place.Line, place.Column, message));
+            faults.Add(fault);
         }
     }
 

@@ -99,6 +99,11 @@ internal static class ValueReader
                     : Plain(text) with { Number = reading.Value, Kind = kind };
             }
 
+            if (reading.TooLarge)
+            {
+                return $"{Named(spec)}{reading.Problem}{AllowedRange.Hint(spec, units)}";
+            }
+
             problem = problem.Length == 0 ? reading.Problem! : problem;
         }
 

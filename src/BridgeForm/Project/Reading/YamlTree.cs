@@ -39,12 +39,34 @@ internal sealed class YamlTree
         }
         catch (YamlException e)
         {
-            faults.Add(PlaceOf(e.Start), "this is not YAML: " + Reason(e));
+            faults.Add(TabIndent(text, e) ?? PlaceOf(e.Start), "this is not YAML: " + Reason(e));
         }
         catch (Exception e) when (e is ArgumentException or InvalidOperationException or IndexOutOfRangeException or FormatException or OverflowException)
         {
             // The parser lets a few exceptions of the runtime escape on malformed escapes and directives.
             faults.Add(PlaceOf(tree.parser.Current?.Start ?? Mark.Empty), "this is not YAML: malformed escape or directive after here");
+        }
+
+        return null;
+    }
+
+    /// <summary>The first tab that indents a line, when that is the fault: the parser tells where the mapping around it begins.</summary>
+    private static Place? TabIndent(string text, YamlException e)
+    {
+        if (!e.Message.Contains("tab", StringComparison.Ordinal))
+        {
+            return null;
+        }
+
+        var line = 0;
+        foreach (var span in text.AsSpan().EnumerateLines())
+        {
+            line++;
+            var tab = span[..(span.Length - span.TrimStart().Length)].IndexOf('\t');
+            if (tab >= 0)
+            {
+                return new Place(line, tab + 1);
+            }
         }
 
         return null;

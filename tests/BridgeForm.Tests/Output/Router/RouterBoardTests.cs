@@ -25,18 +25,23 @@ public sealed class RouterBoardTests
             }
 
             var outlines = new Dxf.DxfFile(bytes).Entities.Where(e => e.First(8) is "OUTLINE").Select(Outlines.Corners).ToList();
-            Assert.Equal(board.Pieces.Length, outlines.Count);
-            Assert.Equal(shop.Trim / Inch, outlines[0].Min(c => c.X), Written);
-            foreach (var (outline, placed) in outlines.Zip(board.Pieces))
+            var wide = Math.Max(shop.Kerf, shop.RouterBit) / Inch;
+            var (at, k) = (shop.Trim / Inch, 0);
+            for (var i = 0; i < board.Pieces.Length; i++)
             {
-                Assert.Equal(placed.BlankLength / Inch, outline.Max(c => c.X) - outline.Min(c => c.X), Written);
+                // A cut as wide as the bit beside everything it cuts, one as wide as the saw's between what is left for it.
+                at += i == 0 ? 0 : IsCut(board, i) || IsCut(board, i - 1) ? wide : shop.Kerf / Inch;
+                if (IsCut(board, i))
+                {
+                    Assert.Equal(at, outlines[k].Min(c => c.X), Written);
+                    Assert.Equal(board.Pieces[i].BlankLength / Inch, outlines[k].Max(c => c.X) - outlines[k].Min(c => c.X), Written);
+                    k++;
+                }
+
+                at += board.Pieces[i].BlankLength / Inch;
             }
 
-            foreach (var (left, right) in outlines.Zip(outlines.Skip(1)))
-            {
-                Assert.Equal(Math.Max(shop.Kerf, shop.RouterBit) / Inch, right.Min(c => c.X) - left.Max(c => c.X), Written);
-            }
-
+            Assert.Equal(k, outlines.Count);
             Assert.True(outlines[^1].Max(c => c.X) <= ((board.Length - shop.Trim) / Inch) + Written);
         }
     }
@@ -48,11 +53,21 @@ public sealed class RouterBoardTests
         {
             var layout = RouterBoard.Of(board, s_pieces, s_model.Parameters.Shop);
             Assert.Equal(layout.Reason is null, layout.Sheet() is not null);
-            Assert.Equal(layout.Reason?.StartsWith("not for the router", StringComparison.Ordinal) ?? false, board.Pieces.Any(p => !s_pieces[p.Mark].NotRoutable.IsEmpty));
+            var sawn = board.Pieces.Select(p => p.Mark).Where(m => !s_pieces[m].NotRoutable.IsEmpty).Distinct().ToList();
+            Assert.Equal(sawn.Count == board.Pieces.Select(p => p.Mark).Distinct().Count(), layout.Reason?.StartsWith("not for the router", StringComparison.Ordinal) ?? false);
+            if (layout.Reason?.StartsWith("no room", StringComparison.Ordinal) ?? false)
+            {
+                continue;
+            }
+
+            Assert.All(sawn, m => Assert.Contains(m + ": ", layout.Reason ?? layout.LeftOut, StringComparison.Ordinal));
         }
 
         Assert.Contains(s_model.StockPlan.Boards, b => RouterBoard.Of(b, s_pieces, s_model.Parameters.Shop).Reason is not null);
+        Assert.Contains(s_model.StockPlan.Boards, b => RouterBoard.Of(b, s_pieces, s_model.Parameters.Shop).LeftOut is not null);
     }
+
+    private static bool IsCut(PlannedBoard board, int index) => s_pieces[board.Pieces[index].Mark].NotRoutable.IsEmpty;
 
     [Fact]
     public void A_full_board_has_no_room_for_a_bit_thicker_than_the_kerf()
@@ -62,14 +77,14 @@ public sealed class RouterBoardTests
         PlannedBoard Board(double gap) => new(
             1, piece.Stock, piece.Section, (2 * piece.BlankLength) + gap,
             [new(piece.Mark, "a", piece.BlankLength, 0), new(piece.Mark, "b", piece.BlankLength, piece.BlankLength + shop.Kerf)], 0, shop.Kerf, null);
-        Assert.Contains("bit is thicker", RouterBoard.Of(Board(shop.Kerf), s_pieces, shop).Reason, StringComparison.Ordinal);
+        Assert.Contains("no room", RouterBoard.Of(Board(shop.Kerf), s_pieces, shop).Reason, StringComparison.Ordinal);
         Assert.Null(RouterBoard.Of(Board(shop.RouterBit), s_pieces, shop).Reason);
     }
 
     [Fact]
     public void Tabs_lie_across_the_end_cuts_and_only_when_asked_for()
     {
-        var board = s_model.StockPlan.Boards.First(b => RouterBoard.Of(b, s_pieces, s_model.Parameters.Shop).Reason is null);
+        var board = s_model.StockPlan.Boards.First(b => RouterBoard.Of(b, s_pieces, s_model.Parameters.Shop) is { Reason: null, LeftOut: null });
         var with = RouterBoard.Of(board, s_pieces, s_model.Parameters.Shop).Sheet()!.Entities.Where(e => e.Layer is "TAB-3.0MM").ToList();
         Assert.Equal(board.Pieces.Length + 1, with.Count);
         var without = RouterBoard.Of(board, s_pieces, s_model.Parameters.Shop with { Tabs = false }).Sheet()!;
