@@ -109,7 +109,7 @@ public static class Remedies
     {
         if (!Bridge.TryShape(parameters, out var rope, out _))
             return Trial.NoShape;
-        var layout = BridgeLayout.Of(parameters, rope.Nodes);
+        var layout = BridgeLayout.Of(parameters, rope);
         var cases = LoadCases.All(LoadCaseInput.Of(parameters, rope, BridgeMasses.Of(layout)));
         if (cases.Any(c => c.Shape is null))
             return Trial.NoShape;
