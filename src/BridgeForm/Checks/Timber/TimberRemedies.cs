@@ -39,6 +39,9 @@ internal static class TimberRemedies
             Shortest,
             beam.Span.Length,
             Step);
+        // Rounded down to what a builder can set, so that the span that is told passes.
+        var step = Remedies.Settable(context.Parameters.Units);
+        longest = longest is { } exact ? Math.Floor(exact / step) * step : null;
         var way = string.Equals(beam.Kind, "tread", StringComparison.Ordinal) ? "more stringers (deck.stringer.count)" : "a shorter frames.spacing";
         return longest is { } span
             ? new Remedy(
