@@ -16,5 +16,6 @@ internal static class CrossChecks
         StockChecks.Run(file);
         HoleChecks.Run(file);
         ListChecks.Run(file);
+        LoadChecks.Run(file);
     }
 }
