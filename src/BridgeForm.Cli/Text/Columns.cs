@@ -6,18 +6,40 @@ internal static class Columns
     /// <summary>Widest line.</summary>
     public const int Width = 100;
 
+    private const string Gap = "  ";
+
     /// <summary>A label and its value.</summary>
     public static void Row(TextWriter output, string label, string value) =>
         Wrapped(output, $"{label,-18}{value}", "", new string(' ', 18));
 
-    /// <summary>A table: the first column to the left, the others to the right, each as wide as its widest cell.</summary>
+    /// <summary>
+    /// A table: the first column to the left, the others to the right, each as wide as its widest cell. What does not fit
+    /// beside them follows below, with the first column again.
+    /// </summary>
     public static void Table(TextWriter output, IReadOnlyList<IReadOnlyList<string>> rows)
     {
         var widths = Enumerable.Range(0, rows[0].Count).Select(i => rows.Max(r => r[i].Length)).ToList();
+        for (var from = 1; from < widths.Count;)
+        {
+            var to = from;
+            var width = widths[0];
+            while (to < widths.Count && (to == from || width + Gap.Length + widths[to] <= Width))
+            {
+                width += Gap.Length + widths[to];
+                to++;
+            }
+
+            Part(output, rows, widths, from, to);
+            from = to;
+        }
+    }
+
+    private static void Part(TextWriter output, IReadOnlyList<IReadOnlyList<string>> rows, List<int> widths, int from, int to)
+    {
         foreach (var row in rows)
         {
-            var cells = row.Select((cell, i) => i == 0 ? cell.PadRight(widths[i]) : cell.PadLeft(widths[i]));
-            output.WriteLine(string.Join("  ", cells).TrimEnd());
+            var cells = Enumerable.Range(from, to - from).Select(i => row[i].PadLeft(widths[i]));
+            output.WriteLine(string.Join(Gap, cells.Prepend(row[0].PadRight(widths[0]))).TrimEnd());
         }
 
         output.WriteLine();

@@ -28,6 +28,7 @@ internal static class RopeworkReport
         json.WriteString("text", remedy.Text);
         json.WriteString("rope", remedy.Rope);
         ReportJson.Number(json, "length", remedy.Length);
+        ReportJson.Number(json, "spacing", remedy.Spacing);
         json.WriteEndObject();
     }
 

@@ -11,8 +11,9 @@ namespace BridgeForm.Checks;
 /// <param name="CheckId">The check it is for.</param>
 /// <param name="Text">For people.</param>
 /// <param name="Rope">Key of a rope that passes; null when this is about something else.</param>
-/// <param name="Length">A sag or a bay that passes, metres; null when this is about something else.</param>
-public sealed record Remedy(string CheckId, string Text, string? Rope = null, double? Length = null);
+/// <param name="Length">A sag that passes, or the longest span that a member of the deck carries, metres; null when this is about something else.</param>
+/// <param name="Spacing">A <c>frames.spacing</c> that passes, metres; null when this is about something else.</param>
+public sealed record Remedy(string CheckId, string Text, string? Rope = null, double? Length = null, double? Spacing = null);
 
 /// <summary>What would pass where a rope fails. Each trial is a whole new design: shape, weights and all load cases.</summary>
 public static class Remedies
@@ -27,7 +28,10 @@ public static class Remedies
     private const double Sixteenth = 0.0254 / 16;
 
     // Trials of longer bridges take too long to be a by-product of a check.
-    private const double MostBays = 2000;
+    internal const double MostBays = 2000;
+
+    // Frames closer than this are no bridge: a foot. Common practice, no source.
+    internal const double ShortestSpacing = 0.3;
 
     /// <summary>Empty when no check of the ropes fails.</summary>
     public static ImmutableArray<Remedy> Of(BridgeParameters parameters, ImmutableArray<CheckResult> checks)

@@ -13,8 +13,8 @@ public sealed record QuantityText(UnitSystem Units)
     /// <summary>Degrees to 0.1, from radians: <c>8.0 deg</c>.</summary>
     public static string Degrees(double radians) => NumberText.Fixed(radians * 180 / Math.PI, 1) + " deg";
 
-    /// <summary>Per cent to 0.1, from a share: <c>6 %</c>.</summary>
-    public static string Share(double share) => NumberText.Rounded(share * 100, 1) + " %";
+    /// <summary>Per cent to 0.01, from a share: <c>6 %</c>.</summary>
+    public static string Share(double share) => NumberText.Rounded(share * 100, 2) + " %";
 
     /// <summary>Feet, inches and sixteenths, or millimetres.</summary>
     public string Length(double metres) => Imperial ? LengthText.FeetInches(metres) : LengthText.Millimetres(metres);

@@ -6,9 +6,14 @@ namespace BridgeForm.Tests.Cli;
 
 public sealed class CheckTextTests
 {
+    private const string Wet =
+        "name: Wet\nsite: { span: 120 ft, water: -25 ft, freeboard: 2 ft, ground: [[0 ft, -1 ft], [60 ft, -30 ft], [120 ft, -1 ft]] }\n"
+        + "ropes: { sag: 8 %, marking_tension: 900 lbf }\n";
+
     [Theory]
     [InlineData(Bridges.Garden)]
     [InlineData(Bridges.Inclined)]
+    [InlineData(Wet)]
     public void Columns_fit_100_characters(string text)
     {
         var lines = Printed(text, quiet: false);
@@ -34,6 +39,21 @@ public sealed class CheckTextTests
         string[] order = ["FAILS", "look", "engineer", "holds"];
         Assert.Equal(checks.OrderBy(c => Array.IndexOf(order, c)), checks);
         Assert.Contains("FAILS", checks);
+    }
+
+    /// <summary>What does not fit beside the others follows below; marks are all there, for new rope that will stretch too.</summary>
+    [Fact]
+    public void Nothing_is_left_out_of_wide_and_long_tables()
+    {
+        var model = Bridges.Build(Wet);
+        var lines = Printed(Wet, quiet: false);
+        Assert.Equal(2, lines.Count(l => l.StartsWith("dead ", StringComparison.Ordinal)));
+        Assert.Contains(lines, l => l.StartsWith("case ", StringComparison.Ordinal) && l.EndsWith("over water", StringComparison.Ordinal));
+        Assert.All(model.Frames, f => Assert.Contains(lines, l => l.StartsWith(f.Name + " ", StringComparison.Ordinal)));
+        var words = new BridgeForm.Quantities.QuantityText(model.Parameters.Units);
+        var last = Assert.Single(lines, l => l.StartsWith(model.Frames[^1].Name + " ", StringComparison.Ordinal));
+        Assert.EndsWith(words.Length(model.Ropework.Stretch[1].Marks[^1].Unstressed), last, StringComparison.Ordinal);
+        Assert.Contains(lines, l => l.Contains(words.Size(model.Ropework.Stretch[0].Hoisting.Rows[0].Sag), StringComparison.Ordinal));
     }
 
     [Fact]

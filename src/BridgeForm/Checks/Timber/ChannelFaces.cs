@@ -34,13 +34,27 @@ internal static class ChannelFaces
         var words = context.People();
         var faces = cases.Select(c => (c.Name, Moment: Worst(c.Beam, section))).ToList();
         var pulled = faces.Exists(f => f.Moment > Nothing);
-        var text = string.Join("; ", faces.Select(f =>
-            f.Moment > Nothing ? $"{f.Name}: bottom in tension, {words.Moment(f.Moment)}" : $"{f.Name}: top in tension, {words.Moment(-f.Moment)}"));
+        var text = Sides(words, faces);
         yield return pulled && section.Full.Breadth >= Notches.ThickMember - Seated
             ? new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Fail, section.Notch, 0, "m", null, Rule,
                 $"base {words.Length(section.Full.Breadth)} thick; a thinner base, or ropes under or outside the braces' feet, would be right; {text}")
             : Depth(context, section, pulled, text);
+    }
+
+    /// <summary>The cases by the side in tension, those that pull the bottom first, worst first.</summary>
+    private static string Sides(CheckWords words, List<(string Name, double Moment)> faces)
+    {
+        var bottom = faces.Where(f => f.Moment > Nothing).OrderByDescending(f => f.Moment)
+            .Select(f => $"{f.Name} {words.Moment(f.Moment)}").ToList();
+        var top = faces.Where(f => f.Moment <= Nothing).OrderByDescending(f => -f.Moment).ToList();
+        return string.Join("; ", (string[])
+        [
+            .. bottom.Count > 0 ? ["bottom in tension: " + string.Join(", ", bottom)] : Array.Empty<string>(),
+            .. top.Count > 0
+                ? [$"top in tension, {words.Moment(-top[0].Moment)} at most: " + string.Join(", ", top.Select(f => f.Name))]
+                : Array.Empty<string>(),
+        ]);
     }
 
     // Dressed sizes in millimetres are rounded: 89 mm is 3-1/2 in.

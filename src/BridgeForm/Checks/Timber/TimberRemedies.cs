@@ -11,6 +11,9 @@ internal static class TimberRemedies
     private const double Shortest = 0.1;
     private const double Step = 0.001;
 
+    // More stringers than this lie closer than treads are wide.
+    private const int MostStringers = 9;
+
     // Two boards' ends and their gap need more than 1-1/2 in to lie and be screwed on. Common practice, no source.
     private const double ThinnestBase = 3;
 
@@ -24,7 +27,7 @@ internal static class TimberRemedies
                 .Select(beam => (Beam: beam, Id: failing.Find(id => id.StartsWith(beam.Kind + "-", StringComparison.Ordinal))))
                 .Where(b => b.Id is not null)
                 .Select(b => Span(context, b.Beam, b.Id!)),
-            .. failing.Where(id => id.StartsWith("base-", StringComparison.Ordinal)).Take(1).Select(id => Base(context, id)),
+            .. Base(context, [.. failing.Where(id => id.StartsWith("base-", StringComparison.Ordinal))]),
         ];
     }
 
@@ -39,32 +42,89 @@ internal static class TimberRemedies
             Shortest,
             beam.Span.Length,
             Step);
-        // Rounded down to what a builder can set, so that the span that is told passes.
-        var step = Remedies.Settable(context.Parameters.Units);
-        longest = longest is { } exact ? Math.Floor(exact / step) * step : null;
-        var way = string.Equals(beam.Kind, "tread", StringComparison.Ordinal) ? "more stringers (deck.stringer.count)" : "a shorter frames.spacing";
-        return longest is { } span
-            ? new Remedy(
-                id,
-                $"Preliminary: a {beam.Section.Name} {beam.Kind} carries {words.Length(span)} at most; it spans {words.Length(beam.Span.Length)} in {beam.Span.Where}. "
-                + $"Set {way}, or take a stronger {beam.Kind}.",
-                Length: span)
-            : new Remedy(id, $"Preliminary: a {beam.Section.Name} {beam.Kind} passes at no useful span; take a stronger one.");
+        if (longest is not { } exact)
+        {
+            return new Remedy(id, $"Preliminary: a {beam.Section.Name} {beam.Kind} passes at no useful span; take a stronger one.");
+        }
+
+        // Rounded down to what a builder can set: what is told passes.
+        var carried = Settable(context, exact);
+        var text = $"Preliminary: a {beam.Section.Name} {beam.Kind} carries {words.Length(carried)} at most; it spans {words.Length(beam.Span.Length)} in {beam.Span.Where}. ";
+        return string.Equals(beam.Kind, "tread", StringComparison.Ordinal)
+            ? Stringers(context, new Remedy(id, text, Length: carried))
+            : Spacing(context, beam, new Remedy(id, text, Length: carried));
+    }
+
+    /// <summary>The widest frames.spacing at which the deck of a whole new design passes: end bays may be longer than it.</summary>
+    private static Remedy Spacing(CheckContext context, DeckSpan beam, Remedy remedy)
+    {
+        var now = context.Parameters.Frames.Spacing;
+        var found = context.Parameters.Site.Span / Remedies.ShortestSpacing <= Remedies.MostBays
+            ? Remedies.Largest(spacing => Try(context, spacing) is { } trial && DeckPasses(trial), Remedies.ShortestSpacing, now, Step)
+            : null;
+        return found is { } wide && Settable(context, wide) is var spacing && Try(context, spacing) is { } design && DeckPasses(design)
+            ? remedy with
+            {
+                Text = remedy.Text + FormattableString.Invariant($"With frames.spacing {new Quantities.QuantityText(context.Parameters.Units).Size(spacing)} ({design.Layout.Bays} bays) it passes; or take a stronger {beam.Kind}."),
+                Spacing = spacing,
+            }
+            : remedy with { Text = remedy.Text + $"Take a stronger {beam.Kind}: no useful frames.spacing was found." };
+    }
+
+    /// <summary>The fewest stringers on which treads pass.</summary>
+    private static Remedy Stringers(CheckContext context, Remedy remedy)
+    {
+        var stringer = context.Parameters.Deck.Stringer!;
+        foreach (var count in Enumerable.Range(stringer.Count + 1, MostStringers - Math.Min(MostStringers, stringer.Count)))
+        {
+            var deck = context.Parameters.Deck with { Stringer = stringer with { Count = count } };
+            if (DeckPasses(context with { Parameters = context.Parameters with { Deck = deck } }))
+            {
+                return remedy with { Text = remedy.Text + FormattableString.Invariant($"On {count} stringers (deck.stringer.count) the deck passes; or take a stronger tread.") };
+            }
+        }
+
+        return remedy with { Text = remedy.Text + "Take a stronger tread." };
+    }
+
+    /// <summary>A shape and layout with other distances between frames; null where there is none.</summary>
+    private static CheckContext? Try(CheckContext context, double spacing)
+    {
+        var parameters = context.Parameters with { Frames = context.Parameters.Frames with { Spacing = spacing } };
+        return Bridge.TryShape(parameters, out var rope, out _)
+            ? context with { Parameters = parameters, Rope = rope, Layout = BridgeLayout.Of(parameters, rope) }
+            : null;
+    }
+
+    private static bool DeckPasses(CheckContext context) =>
+        DeckBending.Of(context).Concat(DeckShear.Of(context)).Concat(DeckDeflection.Of(context)).All(c => c.Status != CheckStatus.Fail);
+
+    /// <summary>Down to a sixteenth of an inch, or to a millimetre.</summary>
+    private static double Settable(CheckContext context, double length)
+    {
+        var unit = Remedies.Settable(context.Parameters.Units);
+        return Math.Floor(length / unit) * unit;
     }
 
     private static DeckSpan With(DeckSpan beam, double span) => beam with { Span = (span, beam.Span.Where) };
 
     /// <summary>Sticks of dimension lumber in which a base stands, least wood first; weights of the rest stay as they are.</summary>
-    private static Remedy Base(CheckContext context, string id)
+    private static IEnumerable<Remedy> Base(CheckContext context, ImmutableArray<string> failing)
     {
+        if (failing.IsEmpty)
+        {
+            yield break;
+        }
+
         var passing = Lumber.Names
             .Select(name => SectionReader.Read(name).Section!)
             .Where(s => s.NominalThickness is >= ThinnestBase and <= 4 && s.Width > context.Parameters.Frames.Channel.Depth)
             .OrderBy(s => s.Width * s.Thickness)
             .FirstOrDefault(s => Passes(context, s));
-        return passing is null
-            ? new Remedy(id, "Preliminary: no base of dimension lumber standing on its narrow side passes; bring the ropes under or outside the braces' feet, or widen the frame's stance.")
-            : new Remedy(id, $"Preliminary: a {passing.Name} base, standing on its narrow side, is the smallest that passes.");
+        var all = string.Join(", ", failing);
+        yield return passing is null
+            ? new Remedy(failing[0], $"Preliminary ({all}): no base of dimension lumber standing on its narrow side passes; bring the ropes under or outside the braces' feet, or widen the frame's stance.")
+            : new Remedy(failing[0], $"Preliminary ({all}): a {passing.Name} base, standing on its narrow side, is the smallest that passes all checks of the base.");
     }
 
     private static bool Passes(CheckContext context, Section section)
@@ -74,7 +134,7 @@ internal static class TimberRemedies
         {
             Frames = frames with { Base = frames.Base with { Section = section, Flat = false } },
         };
-        var trial = context with { Parameters = parameters, Layout = BridgeLayout.Of(parameters, context.Rope) };
+        var trial = context with { Parameters = parameters, Layout = BridgeLayout.Of(parameters, context.Rope.Nodes) };
         return BaseBending.Of(trial).Concat(BaseShear.Of(trial)).Concat(ChannelFaces.Of(trial)).All(c => c.Status == CheckStatus.Pass);
     }
 }

@@ -29,8 +29,11 @@ public sealed class TimberCheckTests
     {
         var thick = Contexts.Check(Bridges.Garden, "base-channel-notch");
         Assert.Equal(CheckStatus.Fail, thick.Status);
-        Assert.Contains("200 lbf outward: top in tension", thick.Detail, StringComparison.Ordinal);
-        Assert.Contains("200 lbf inward: bottom in tension", thick.Detail, StringComparison.Ordinal);
+        var sides = thick.Detail.Split("; ");
+        Assert.Contains("200 lbf outward", Assert.Single(sides, s => s.StartsWith("top in tension", StringComparison.Ordinal)), StringComparison.Ordinal);
+        var bottom = Assert.Single(sides, s => s.StartsWith("bottom in tension", StringComparison.Ordinal));
+        Assert.Contains("200 lbf inward ", bottom, StringComparison.Ordinal);
+        Assert.DoesNotContain("outward", bottom, StringComparison.Ordinal);
         Assert.Equal(CheckStatus.Pass, Contexts.Status(Thin, "base-channel-notch"));
         var under = Bridges.Garden.Replace("spacing: 46 in", "spacing: 54 in", StringComparison.Ordinal)
             .Replace("length: 58 in", "length: 62 in", StringComparison.Ordinal);
@@ -178,6 +181,26 @@ public sealed class TimberCheckTests
         Assert.All(DeckBending.Of(context, board with { Span = (remedy.Length!.Value, "") }), c => Assert.Equal(CheckStatus.Pass, c.Status));
         Assert.Contains(
             DeckBending.Of(context, board with { Span = (remedy.Length!.Value + 0.003, "") }), c => c.Status == CheckStatus.Fail);
+        Assert.True(BoardsPass(remedy.Spacing!.Value));
+        Assert.False(BoardsPass(remedy.Spacing!.Value + 0.003));
+
+        bool BoardsPass(double spacing) => AllChecks.Of(Contexts.Of(wide.Replace(
+            "spacing: 4 ft", FormattableString.Invariant($"spacing: {spacing * 1000:0.0000} mm"), StringComparison.Ordinal)))
+            .Where(c => c.Id.StartsWith("board-", StringComparison.Ordinal)).All(c => c.Status != CheckStatus.Fail);
+    }
+
+    [Fact]
+    public void Stringers_that_carry_the_treads_are_counted()
+    {
+        string Across(int stringers) => Thin + FormattableString.Invariant(
+            $"\ndeck: {{ layout: across, board: {{ section: 1x6, stock: treated }}, stringer: {{ section: 2x6, count: {stringers} }} }}\nvalues: [{{ species: southern-pine, grade: no1, size: 1x6, bending: 1000 psi, tension: 600 psi, shear: 175 psi, compression_across: 565 psi, compression: 1500 psi, modulus: 1600000 psi, modulus_min: 580000 psi, source: invented }}]\n");
+        var context = Contexts.Of(Across(2));
+        var remedy = Assert.Single(TimberRemedies.Of(context, AllChecks.Of(context)), r => r.CheckId.StartsWith("tread-", StringComparison.Ordinal));
+        var count = int.Parse(remedy.Text.Split("On ")[1].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
+        bool TreadsPass(int n) => AllChecks.Of(Contexts.Of(Across(n)))
+            .Where(c => c.Id.StartsWith("tread-", StringComparison.Ordinal)).All(c => c.Status == CheckStatus.Pass);
+        Assert.True(TreadsPass(count));
+        Assert.False(TreadsPass(count - 1));
     }
 
     [Fact]
