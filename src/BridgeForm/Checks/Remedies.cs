@@ -18,12 +18,6 @@ public sealed record Remedy(string CheckId, string Text, string? Rope = null, do
 /// <summary>What would pass where a rope fails. Each trial is a whole new design: shape, weights and all load cases.</summary>
 public static class Remedies
 {
-    // Tension falls about as sag grows: steps of a twelfth are far finer than the way from one regime to another.
-    private const double ScanGrowth = 13.0 / 12;
-
-    // A bay more weighs a hundredth or so more, and undoes as much of a sag: so many of its last steps are looked at one by one.
-    private const int WidestHole = 16;
-
     private const double Millimetre = 0.001;
     private const double Sixteenth = 0.0254 / 16;
 
@@ -67,7 +61,7 @@ public static class Remedies
 
     private static Remedy Rope(BridgeParameters parameters)
     {
-        var passing = RopeTable.Thicker(parameters.Ropes.Rope).FirstOrDefault(r => Passes(With(parameters, r)));
+        var passing = RopeTable.Thicker(parameters.Ropes.Rope).FirstOrDefault(r => Try(With(parameters, r)).Holds);
         return passing is null
             ? new Remedy(RopeStrength.Id, "Preliminary: no thicker rope of this make in the table passes at this sag.")
             : new Remedy(
@@ -82,7 +76,7 @@ public static class Remedies
         var words = new Quantities.QuantityText(parameters.Units);
         var step = Settable(parameters.Units);
         var deepest = (int)Math.Floor(SpanChecks.DeepestSag(parameters.Site) / step);
-        return LeastSteps((int)Math.Floor(now / step), deepest, steps => Passes(With(parameters, steps * step))) is { } least
+        return new LeastSetting(steps => Try(With(parameters, steps * step))).Above((int)Math.Floor(now / step), deepest) is { } least
             ? new Remedy(
                 RopeStrength.Id,
                 $"Preliminary: with this rope a sag of {words.Length(least * step)} (about {Quantities.QuantityText.Share(least * step / span)} of the span) is the least that passes. The deck gets steeper with it.",
@@ -94,46 +88,6 @@ public static class Remedies
 
     /// <summary>What people can set a length to, metres: 1/16 in or 1 mm.</summary>
     public static double Settable(UnitSystem units) => units == UnitSystem.Metric ? Millimetre : Sixteenth;
-
-    /// <summary>
-    /// The least whole number above a first one for which something holds, and does not for the one before it; null when it
-    /// holds for none. What holds need not hold for all larger ones: a bay more, or a case without a shape, makes holes.
-    /// </summary>
-    /// <param name="fails">A number for which it does not hold.</param>
-    /// <param name="most">Largest number.</param>
-    /// <param name="holds">Whether it holds.</param>
-    public static int? LeastSteps(int fails, int most, Func<int, bool> holds)
-    {
-        var low = fails;
-        for (var high = Next(low); low < most; (low, high) = (high, Next(high)))
-        {
-            if (holds(high))
-                return Lowered(fails, low, high, holds);
-        }
-
-        return null;
-
-        int Next(int from) => Math.Min(most, Math.Max(from + 1, (int)(from * ScanGrowth)));
-    }
-
-    /// <summary>Halves the way from what fails to what holds, then looks a little further down, over a hole.</summary>
-    private static int Lowered(int floor, int low, int high, Func<int, bool> holds)
-    {
-        var least = high;
-        while (least - low > 1)
-        {
-            var middle = low + ((least - low) / 2);
-            (low, least) = holds(middle) ? (low, middle) : (middle, least);
-        }
-
-        for (var below = least - 2; below > floor && below >= least - WidestHole; below--)
-        {
-            if (holds(below))
-                least = below;
-        }
-
-        return least;
-    }
 
     private static BridgeParameters With(BridgeParameters parameters, double sag) =>
         parameters with { Ropes = parameters.Ropes with { Sag = sag } };
@@ -150,14 +104,18 @@ public static class Remedies
         };
     }
 
-    /// <summary>Ropes and every load case have a shape, and the rope is strong enough.</summary>
-    private static bool Passes(BridgeParameters parameters)
+    /// <summary>Holds where ropes and every load case have a shape, and the rope is strong enough.</summary>
+    private static Trial Try(BridgeParameters parameters)
     {
         if (!Bridge.TryShape(parameters, out var rope, out _))
-            return false;
+            return new Trial(false, double.PositiveInfinity, []);
         var layout = BridgeLayout.Of(parameters, rope);
         var cases = LoadCases.All(LoadCaseInput.Of(parameters, rope, BridgeMasses.Of(layout)));
-        return cases.All(c => c.Shape is not null)
-            && RopeStrength.Of(parameters, cases, new CheckWords(parameters.Units)).Status == CheckStatus.Pass;
+        var strength = RopeStrength.Of(parameters, cases, new CheckWords(parameters.Units));
+        var solved = cases.All(c => c.Shape is not null);
+        return new Trial(
+            solved && strength.Status == CheckStatus.Pass,
+            solved ? strength.Ratio ?? double.PositiveInfinity : double.PositiveInfinity,
+            rope.Steps);
     }
 }

@@ -75,18 +75,43 @@ public sealed class RemedyTests
             Bridges.Read(text.Replace(parameters.Ropes.Rope.Name, key, StringComparison.Ordinal));
     }
 
-    /// <summary>Holes where nothing holds, and grains where something does, are looked for around the answer.</summary>
+    /// <summary>Holes where nothing holds, jumps of the ratio and settings without a shape do not fool the search.</summary>
     [Fact]
-    public void Least_steps_are_not_fooled_by_holes()
+    public void The_least_setting_is_found_over_holes_and_jumps()
     {
-        Assert.Equal(37, Remedies.LeastSteps(10, 500, n => n >= 37));
-        Assert.Equal(37, Remedies.LeastSteps(10, 500, n => n >= 37 && n is not (40 or 41 or 44)));
-        Assert.Equal(400, Remedies.LeastSteps(10, 500, n => n is >= 400 and not (>= 402 and <= 410)));
-        Assert.Equal(11, Remedies.LeastSteps(10, 500, _ => true));
-        Assert.Equal(500, Remedies.LeastSteps(10, 500, n => n == 500));
-        Assert.Null(Remedies.LeastSteps(10, 500, _ => false));
-        Assert.Null(Remedies.LeastSteps(10, 10, _ => true));
+        // As one over the setting; the same with a jump up at 402 that comes down to 1 only at 411; and yes or no alone.
+        Assert.Equal(37, Search(10, 500, n => 36.5 / n));
+        Assert.Equal(400, Search(10, 500, n => (n < 402 ? 399.5 : 410.5) / n, n => n < 402 ? 0 : 1));
+        Assert.Equal(37, Search(10, 500, n => n < 37 ? 2 : 0.5));
+        Assert.Equal(37, Search(10, 500, n => n is < 37 or 72 or 73 ? double.PositiveInfinity : 0.5));
+        Assert.Equal(37, Search(10, 500, n => n is >= 45 and < 60 ? double.PositiveInfinity : Math.Pow(36.5 / n, 3), n => n));
+        Assert.Equal(11, Search(10, 500, _ => 0.5));
+        Assert.Equal(500, Search(10, 500, n => n < 500 ? 3 : 1));
+        Assert.Null(Search(10, 500, _ => 1.001));
+        Assert.Null(Search(10, 500, _ => double.PositiveInfinity));
+        Assert.Null(Search(10, 10, _ => 0.5));
     }
+
+    [Fact]
+    public void Few_trials_are_made()
+    {
+        foreach (var power in new[] { 0.5, 0.8, 1.0, 1.3 })
+        {
+            foreach (var limit in Enumerable.Range(0, 40).Select(i => 310.5 + (29 * i)))
+            {
+                var made = 0;
+                Assert.Equal((int?)Math.Ceiling(limit), Search(300, 3000, n => Math.Pow(limit / n, power), count: () => made++));
+                Assert.InRange(made, 2, 14);
+            }
+        }
+    }
+
+    private static int? Search(int first, int most, Func<int, double> ratio, Func<int, int>? parts = null, Action? count = null) =>
+        new LeastSetting(n =>
+        {
+            count?.Invoke();
+            return new Trial(ratio(n) <= 1, ratio(n), [parts?.Invoke(n) ?? 0]);
+        }).Above(first, most);
 
     private static bool Passes(BridgeParameters parameters, double sag) =>
         Passes(parameters with { Ropes = parameters.Ropes with { Sag = sag } });
