@@ -12,12 +12,17 @@ internal sealed class BoardSearch
     // Beyond so many ways to fill one board the most promising ones are among those seen: longest pieces come first.
     private const int MostFillings = 2000;
 
+    // Short pieces have more ways to lie on one board than can be listed: work is counted in choices made, so many for each
+    // board that may be tried.
+    private const int ChoicesPerBoard = 400;
+
     private readonly CuttingProblem _problem;
     private readonly double[] _values;
     private readonly List<Pattern> _path = [];
     private int[] _left = [];
     private double _than;
     private int _budget;
+    private int _choices;
     private CuttingPlan? _best;
 
     private BoardSearch(CuttingProblem problem, double[] values, double than, int budget)
@@ -26,6 +31,7 @@ internal sealed class BoardSearch
         _values = values;
         _than = than;
         _budget = budget;
+        _choices = budget * ChoicesPerBoard;
     }
 
     /// <summary>A plan that costs less than <paramref name="than"/>; null when there is none or the search was given up.</summary>
@@ -38,7 +44,7 @@ internal sealed class BoardSearch
     {
         var search = new BoardSearch(problem, values, than, budget) { _left = [.. problem.Demand] };
         search.Fill(0);
-        return (search._best, search._budget > 0);
+        return (search._best, search._budget > 0 && search._choices > 0);
     }
 
     private void Fill(double cost)
@@ -102,7 +108,7 @@ internal sealed class BoardSearch
 
     private void Extend(int item, int[] counts, double weight, bool mustHave, List<Pattern> found)
     {
-        if (found.Count >= MostFillings)
+        if (found.Count >= MostFillings || --_choices <= 0)
         {
             return;
         }

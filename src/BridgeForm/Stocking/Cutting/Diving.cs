@@ -30,7 +30,7 @@ internal static class Diving
                 return new CuttingPlan(taken.ToImmutable(), taken.Sum(p => problem.Boards[p.Board].Cost));
             }
 
-            var relaxed = ColumnGeneration.Solve(rest.Problem, known.Select(rest.Narrowed).Where(p => p.Counts.Any(c => c > 0)));
+            var relaxed = ColumnGeneration.Solve(rest.Problem, known.Select(rest.Narrowed).Where(p => p.Counts.Any(c => c > 0)), first.IsExact);
             inUse = [.. relaxed.InUse.Select(u => (rest.Widened(u.Pattern, problem.Count), u.Amount))];
         }
     }

@@ -21,46 +21,34 @@ internal sealed class ParetoKnapsack
         _goals = goals;
     }
 
-    /// <summary>The best filling of each board that is worth more than its goal; null for a board without one.</summary>
+    /// <summary>
+    /// The best filling of each board that is worth more than its goal; null for a board without one. Default when there are
+    /// too many fillings to compare.
+    /// </summary>
     /// <param name="problem">Lengths and boards.</param>
     /// <param name="values">Value of a piece of each length; those at or below 0 are left out.</param>
     /// <param name="limits">Most pieces of each length.</param>
     /// <param name="goals">Value that a filling of each board must exceed.</param>
+    /// <param name="budget">Most fillings to compare; what is left of it.</param>
     public static ImmutableArray<(int[] Counts, double Value)?> Best(
-        CuttingProblem problem, double[] values, ImmutableArray<int> limits, double[] goals)
+        CuttingProblem problem, double[] values, ImmutableArray<int> limits, double[] goals, ref int budget)
     {
         var capacities = Enumerable.Range(0, problem.Boards.Length).Select(problem.Capacity).ToArray();
         var search = new ParetoKnapsack(capacities, goals);
-        var bundles = Bundles(problem, values, limits, capacities[^1]);
+        var bundles = Bundle.Of(problem, values, limits, capacities[^1]);
         search._nodes.Add(new Node(0, 0, -1, 0, 0));
         search._front.Add(0);
         for (var i = 0; i < bundles.Count; i++)
         {
             search.Offer(bundles[i], i + 1 < bundles.Count ? bundles[i + 1].Density : 0);
-        }
-
-        return [.. Enumerable.Range(0, capacities.Length).Select(b => search.BestOf(b, problem.Count))];
-    }
-
-    /// <summary>Pieces of one length in bundles of 1, 2, 4, … and the rest, so that every number up to the limit can be made; best value a metre first.</summary>
-    private static List<Bundle> Bundles(CuttingProblem problem, double[] values, ImmutableArray<int> limits, double largest)
-    {
-        var bundles = new List<Bundle>();
-        foreach (var item in Enumerable.Range(0, problem.Count)
-            .Where(i => values[i] > 0)
-            .OrderByDescending(i => values[i] / problem.Weight(i))
-            .ThenBy(i => i))
-        {
-            var left = Math.Min(limits[item], (int)(largest / problem.Weight(item)));
-            for (var size = 1; left > 0; size *= 2)
+            budget -= search._front.Count;
+            if (budget < 0)
             {
-                var count = Math.Min(size, left);
-                bundles.Add(new Bundle(item, count, count * problem.Weight(item), count * values[item]));
-                left -= count;
+                return default;
             }
         }
 
-        return bundles;
+        return [.. Enumerable.Range(0, capacities.Length).Select(b => search.BestOf(b, problem.Count))];
     }
 
     /// <summary>Merges the front with itself plus the bundle; both are sorted by weight and rise in value.</summary>
@@ -129,11 +117,6 @@ internal sealed class ParetoKnapsack
         }
 
         return (counts, _nodes[best].Value);
-    }
-
-    private readonly record struct Bundle(int Item, int Count, double Weight, double Value)
-    {
-        public double Density => Value / Weight;
     }
 
     private readonly record struct Node(double Weight, double Value, int Parent, int Item, int Count)
