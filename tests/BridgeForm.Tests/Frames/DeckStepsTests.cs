@@ -29,13 +29,27 @@ public sealed class DeckStepsTests
     [Fact]
     public void The_whole_model_is_made_with_the_numbers_of_its_ropes()
     {
-        var model = Bridges.Build(Across("site: { span: 60 ft }", "sag: 8 %", "square"));
+        var model = Bridges.Build(Across("site: { span: 69.1 ft }", "sag: 14.9 %", "square"));
         Assert.Equal(
             model.Rope.Steps.Take(model.Frames.Length - 1),
             model.Groups.Skip(model.Frames.Length).Select(g => g.MemberIds.Count(id => id.Contains("/tread-", StringComparison.Ordinal))));
         Assert.Equal(
             model.Rope.Steps.Skip(model.Frames.Length - 1),
             model.Groups.Take(model.Frames.Length).Select(g => g.MemberIds.Any(id => id.EndsWith("/packer", StringComparison.Ordinal)) ? 0 : 1));
+    }
+
+    /// <summary>Files that were once refused with "no solution".</summary>
+    [Theory]
+    [InlineData("site: { span: 60 ft }", "sag: 8 %", "frames: { base: { section: 4x6 } }")]
+    [InlineData(
+        "site: { span: 42 ft, rise: 1 ft, temperatures: [0 F, 60 F, 110 F] }",
+        "type: rope-6x19-iwrc-eips-galvanized-7/8, spacing: 46 in, sag: 6 ft",
+        "frames: { base: { section: 4x6, length: 58 in }, post: { foot: 18-1/4 in }, brace: { foot: 28-1/4 in } }")]
+    public void Files_that_were_refused_have_a_shape(string site, string ropes, string frames)
+    {
+        var parameters = Bridges.Read($"name: s\n{site}\nropes: {{ {ropes} }}\n{frames}\ndeck: {{ layout: across }}\n");
+        Assert.True(Bridge.TryShape(parameters, out var rope, out var fault), fault?.Message);
+        Agree(BridgeLayout.Of(parameters, rope), rope);
     }
 
     [Fact]
