@@ -58,14 +58,16 @@ internal sealed record GuardHeights(ImmutableArray<string> Frames, double Deck, 
         /// <summary>Height of another part's upper face.</summary>
         public double HeightOf(Part part)
         {
-            var top = new Plane(Vector3d.UnitZ, part.Piece.Shape.Thickness / 2);
+            // A piece that serves both ends of the bridge lies with either wide face up.
+            var top = new Plane(Math.Sign(part.Placement.Z.Y) * Vector3d.UnitZ, part.Piece.Shape.Thickness / 2);
             return Placement.ToLocal(part.Placement.ToWorld(top)).XAt(InnerY, 0) - Foot;
         }
 
         /// <summary>Height of a rail's centre line, where its outer face passes the post's middle plane.</summary>
         public double HeightOn(Part rail)
         {
-            var from = Placement.ToLocal(rail.Placement.ToWorld(new Vector3d(0, 0, -rail.Piece.Shape.Thickness / 2)));
+            var outer = -Math.Sign(rail.Placement.Z.Z) * rail.Piece.Shape.Thickness / 2;
+            var from = Placement.ToLocal(rail.Placement.ToWorld(new Vector3d(0, 0, outer)));
             var way = Placement.DirectionToLocal(rail.Placement.X);
             return (from - (from.Z / way.Z * way)).X - Foot;
         }

@@ -53,6 +53,32 @@ public sealed class StoryPoleTests
     }
 
     /// <summary>
+    /// The deck by hand: underside at the frame's lift, the boards' thickness square to them, seen along the leaning post. On an
+    /// upright bridge half of the bays are decked with pieces turned over, end for end. Pieces alike within the shop's
+    /// tolerance are cut as one.
+    /// </summary>
+    [Theory]
+    [InlineData("garden")]
+    [InlineData("inclined")]
+    [InlineData("upright")]
+    [InlineData("treads")]
+    public void Deck_is_marked_where_people_walk(string name)
+    {
+        var model = Model(name);
+        var (layout, p) = (BridgeLayout.Of(model.Parameters, model.Rope.Nodes), model.Parameters);
+        foreach (var heights in GuardHeights.Of(model))
+        {
+            foreach (var frame in heights.Frames)
+            {
+                var index = model.Frames.ToList().FindIndex(f => string.Equals(f.Name, frame, StringComparison.Ordinal));
+                var slant = layout.Deck.Direction(Math.Min(index + 1, layout.Bays)).Dot(layout.Poses[index].Along);
+                var wood = p.Deck.Thickness / slant;
+                Assert.Equal((layout.Deck.Lifts[index] + wood) / Math.Cos(p.Frames.Post.Lean), heights.Deck, p.Shop.Tolerance);
+            }
+        }
+    }
+
+    /// <summary>
     /// Rails and heads in the world: where a rail's outer face passes the frame's plane, measured from the base's top along the
     /// inner face, which leans as the project file says.
     /// </summary>
@@ -108,6 +134,8 @@ public sealed class StoryPoleTests
     {
         "garden" => TestPieces.Garden,
         "inclined" => Inclined.Value,
+        "upright" => Bridges.Build("name: Upright\nsite: { span: 30 ft }\nframes: { stance: plumb, channel: { depth: 1 in, end_depth: 1 in } }\n"),
+        "treads" => Bridges.Build(Bridges.Garden + "\ndeck: { layout: across, stringer: { section: 2x6, count: 3 } }\n"),
         _ => Tensioned.Value,
     };
 }
