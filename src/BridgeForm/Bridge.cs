@@ -32,7 +32,7 @@ public static class Bridge
 
         // Ropes, contacts and pieces hang on the layout alone, and are worked out side by side.
         var shape = rope;
-        var layout = BridgeLayout.Of(parameters, shape.Nodes);
+        var layout = BridgeLayout.Of(parameters, shape);
         var lines = RopeRuns.Of(parameters, shape);
         var masses = BridgeMasses.Of(layout);
         var surveying = Task.Run(() => ContactSurveyor.Survey(layout, lines));
@@ -79,12 +79,20 @@ public static class Bridge
             Spacing = parameters.Frames.Spacing,
             WeightPerLength = parameters.Ropes.Rope.MassPerLength * BridgeMasses.Gravity,
             AxialStiffness = parameters.Ropes.Rope.AxialStiffness,
-            NodeLoads = nodes => BridgeMasses.Of(BridgeLayout.Of(parameters, nodes)).NodeLoads(),
+            NodeLoads = nodes => Weighed(nodes, null).Loads,
+            Stepped = Weighed,
         };
         fault = DesignState.TryFind(request, ShapeAccuracy, MaxIterations, out rope, out var failure)
             ? null
             : new BridgeFault(BridgeFaultKind.NoShape, failure!);
         return fault is null && rope is not null;
+
+        SteppedLoads Weighed(ImmutableArray<RopePoint> nodes, ImmutableArray<int>? steps)
+        {
+            var own = BridgeLayout.Of(parameters, nodes);
+            var layout = steps is { } held ? own.With(held) : own;
+            return new SteppedLoads(BridgeMasses.Of(layout).NodeLoads(), own.Steps.Counted);
+        }
     }
 
     /// <summary>Waits for work that nobody needs any more, so that none outlives its bridge; the fault that stopped it goes first.</summary>

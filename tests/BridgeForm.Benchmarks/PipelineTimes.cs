@@ -40,7 +40,7 @@ internal static class PipelineTimes
         var times = new Dictionary<string, double>(StringComparer.Ordinal);
         var all = Stopwatch.StartNew();
         var (rope, layout) = Timed(times, "shape and weights", () => Bridge.TryShape(parameters, out var shape, out _)
-            ? (shape, BridgeLayout.Of(parameters, shape.Nodes))
+            ? (shape, BridgeLayout.Of(parameters, shape))
             : throw new InvalidOperationException());
         var masses = BridgeMasses.Of(layout);
         Timed(times, "load cases", () => RopeWork.CasesOf(parameters, LoadCaseInput.Of(parameters, rope, masses)).Length);

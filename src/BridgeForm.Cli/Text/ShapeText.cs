@@ -13,11 +13,14 @@ internal static class ShapeText
         output.WriteLine(model.Parameters.Name);
         output.WriteLine();
         output.WriteLine("SHAPE, complete and empty");
-        Columns.Row(output, "span, rise", $"{words.Length(model.Parameters.Site.Span)}, {words.Length(model.Parameters.Site.Rise)}");
+        Columns.Row(output, "span, rise", $"{words.Length(model.Parameters.Site.Span)}, {Rise(words, model.Parameters.Site.Rise)}");
         Columns.Row(output, "sag", words.Length(model.Rope.Sag));
         Columns.Row(output, "bays", model.Rope.Segments.Length.ToString(CultureInfo.InvariantCulture));
         Columns.Row(output, "end slopes", $"{QuantityText.Degrees(model.Frames[0].Slope)}, {QuantityText.Degrees(model.Frames[^1].Slope)}");
         Columns.Row(output, "pull, each rope", $"{words.Force(model.Rope.Horizontal)} level, {words.Force(model.Rope.MaxTension)} at most");
         output.WriteLine();
     }
+
+    private static string Rise(QuantityText words, double rise) =>
+        rise < 0 ? $"B {words.Length(-rise)} lower than A" : words.Length(rise);
 }

@@ -15,7 +15,7 @@ internal sealed class BridgeShapes
     public BridgeShapes(BridgeModel model)
     {
         _model = model;
-        Layout = BridgeLayout.Of(model.Parameters, model.Rope.Nodes);
+        Layout = BridgeLayout.Of(model.Parameters, model.Rope);
         foreach (var piece in model.Pieces)
         {
             _shapes.Add(piece.Mark, Shape.Of(piece));

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Checks.Ropes;
 using BridgeForm.Frames;
 using BridgeForm.Project;
+using BridgeForm.Project.Checking;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Checks;
@@ -17,11 +18,8 @@ public sealed record Remedy(string CheckId, string Text, string? Rope = null, do
 /// <summary>What would pass where a rope fails. Each trial is a whole new design: shape, weights and all load cases.</summary>
 public static class Remedies
 {
-    // Deeper than three tenths of the span the ends are steeper than stairs (slope 4 · 0.3 at the supports), and nobody walks.
-    private const double DeepestSag = 0.3;
-
-    // Sag to the nearest half thousandth of the span: finer than ropes are set.
-    private const double SagStep = 0.0005;
+    private const double Millimetre = 0.001;
+    private const double Sixteenth = 0.0254 / 16;
 
     // Trials of longer bridges take too long to be a by-product of a check.
     internal const double MostBays = 2000;
@@ -63,7 +61,7 @@ public static class Remedies
 
     private static Remedy Rope(BridgeParameters parameters)
     {
-        var passing = RopeTable.Thicker(parameters.Ropes.Rope).FirstOrDefault(r => Try(With(parameters, r)) is Trial.Passes);
+        var passing = RopeTable.Thicker(parameters.Ropes.Rope).FirstOrDefault(r => Try(With(parameters, r)).Holds);
         return passing is null
             ? new Remedy(RopeStrength.Id, "Preliminary: no thicker rope of this make in the table passes at this sag.")
             : new Remedy(
@@ -76,23 +74,20 @@ public static class Remedies
     {
         var (span, now) = (parameters.Site.Span, parameters.Ropes.Sag);
         var words = new Quantities.QuantityText(parameters.Units);
-        // A deep bridge may have no shape at all: its ends get too steep. What can be built up to some sag is found first.
-        var deepest = Largest(sag => Try(With(parameters, sag)) is not Trial.NoShape, now, Math.Max(now, DeepestSag * span), SagStep * span);
-        if (deepest is not { } bound)
-            return new Remedy(RopeStrength.Id, "Preliminary: with this rope some load case has no shape at this sag, so no deeper one was looked for.");
-        // Counted down from there: what passes at one sag passes at every deeper one.
-        return Largest(rise => Try(With(parameters, bound - rise)) is Trial.Passes, 0, bound - now, SagStep * span) is { } up
+        var step = Settable(parameters.Units);
+        var deepest = (int)Math.Floor(SpanChecks.DeepestSag(parameters.Site) / step);
+        return new LeastSetting(steps => Try(With(parameters, steps * step))).Above((int)Math.Floor(now / step), deepest) is { } least
             ? new Remedy(
                 RopeStrength.Id,
-                $"Preliminary: with this rope a sag of {Words(bound - up)} is the least that passes. The deck gets steeper with it.",
-                Length: bound - up)
+                $"Preliminary: with this rope a sag of {words.Length(least * step)} (about {Quantities.QuantityText.Share(least * step / span)} of the span) is the least that passes. The deck gets steeper with it.",
+                Length: least * step)
             : new Remedy(
                 RopeStrength.Id,
-                $"Preliminary: this rope passes at no sag up to {Words(bound)}"
-                + (bound < (DeepestSag - SagStep) * span ? ", and deeper the bridge has no shape." : "."));
-
-        string Words(double sag) => $"{words.Length(sag)} ({Quantities.QuantityText.Share(sag / span)} of the span)";
+                $"Preliminary: this rope passes at no sag up to {words.Length(deepest * step)} (about {Quantities.QuantityText.Share(deepest * step / span)} of the span).");
     }
+
+    /// <summary>What people can set a length to, metres: 1/16 in or 1 mm.</summary>
+    public static double Settable(UnitSystem units) => units == UnitSystem.Metric ? Millimetre : Sixteenth;
 
     private static BridgeParameters With(BridgeParameters parameters, double sag) =>
         parameters with { Ropes = parameters.Ropes with { Sag = sag } };
@@ -109,29 +104,18 @@ public static class Remedies
         };
     }
 
+    /// <summary>Holds where ropes and every load case have a shape, and the rope is strong enough.</summary>
     private static Trial Try(BridgeParameters parameters)
     {
         if (!Bridge.TryShape(parameters, out var rope, out _))
-            return Trial.NoShape;
-        var layout = BridgeLayout.Of(parameters, rope.Nodes);
+            return new Trial(false, double.PositiveInfinity, []);
+        var layout = BridgeLayout.Of(parameters, rope);
         var cases = LoadCases.All(LoadCaseInput.Of(parameters, rope, BridgeMasses.Of(layout)));
-        if (cases.Any(c => c.Shape is null))
-            return Trial.NoShape;
-        return RopeStrength.Of(parameters, cases, new CheckWords(parameters.Units)).Status == CheckStatus.Pass
-            ? Trial.Passes
-            : Trial.TooWeak;
-    }
-
-    /// <summary>How a trial design came out.</summary>
-    private enum Trial
-    {
-        /// <summary>Ropes or a load case without a shape.</summary>
-        NoShape,
-
-        /// <summary>Everything has a shape, and the rope is not strong enough.</summary>
-        TooWeak,
-
-        /// <summary>The rope is strong enough.</summary>
-        Passes,
+        var strength = RopeStrength.Of(parameters, cases, new CheckWords(parameters.Units));
+        var solved = cases.All(c => c.Shape is not null);
+        return new Trial(
+            solved && strength.Status == CheckStatus.Pass,
+            solved ? strength.Ratio ?? double.PositiveInfinity : double.PositiveInfinity,
+            rope.Steps);
     }
 }

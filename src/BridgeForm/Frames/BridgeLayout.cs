@@ -20,7 +20,17 @@ public sealed record BridgeLayout(
     /// <summary>Number of bays.</summary>
     public int Bays => Poses.Length - 1;
 
-    /// <summary>Lays frames, deck and caps on the nodes of a rope.</summary>
+    /// <summary>Treads and packers by number.</summary>
+    public DeckSteps Steps { get; private init; } = DeckSteps.None;
+
+    /// <summary>Lays frames, deck and caps on a rope, with the treads and packers that its shape was found with.</summary>
+    public static BridgeLayout Of(BridgeParameters parameters, RopeShape rope) =>
+        rope.Steps.IsEmpty ? Of(parameters, rope.Nodes) : Of(parameters, rope.Nodes).With(rope.Steps);
+
+    /// <summary>The same with treads and packers as given, counted as in <see cref="DeckSteps.Counted"/>.</summary>
+    public BridgeLayout With(ImmutableArray<int> steps) => this with { Steps = DeckSteps.Read(steps, Poses.Length) };
+
+    /// <summary>Lays frames, deck and caps on the nodes of a rope, with the treads and packers that go with them.</summary>
     public static BridgeLayout Of(BridgeParameters parameters, ImmutableArray<RopePoint> nodes)
     {
         var frames = parameters.Frames;
@@ -40,11 +50,12 @@ public sealed record BridgeLayout(
                 FollowsParts: pose.IsEnd || frames.Stance == Stance.Plumb));
         }
 
-        return new BridgeLayout(
+        var layout = new BridgeLayout(
             parameters,
             poses,
             levels.MoveToImmutable(),
             BearingLine.Lay(poses, bases.MoveToImmutable()),
             BearingLine.Lay(poses, heads.MoveToImmutable()));
+        return layout with { Steps = DeckSteps.Of(layout) };
     }
 }

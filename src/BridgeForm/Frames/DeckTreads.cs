@@ -11,7 +11,7 @@ internal static class DeckTreads
     {
         var deck = layout.Parameters.Deck;
         var (start, finish) = Room(layout, bay, stringer.Section.Width);
-        var count = deck.Count ?? DeckWidth.LargestCount(finish - start - deck.Gap, deck.Board.Width, deck.Gap);
+        var count = layout.Steps.Treads[bay - 1];
         var pitch = (finish - start) / count;
         var along = layout.Deck.Direction(bay);
         var up = Vector3d.UnitZ.Cross(along);
@@ -36,12 +36,25 @@ internal static class DeckTreads
         }
     }
 
+    /// <summary>Treads of a bay: as given, or the largest number that keeps the least gap on this very shape.</summary>
+    public static int Count(BridgeLayout layout, int bay, StringerParameters stringer)
+    {
+        var deck = layout.Parameters.Deck;
+        if (deck.Count is { } given)
+        {
+            return given;
+        }
+
+        var (start, finish) = Room(layout, bay, stringer.Section.Width);
+        return DeckWidth.LargestCount(finish - start - deck.Gap, deck.Board.Width, deck.Gap);
+    }
+
     /// <summary>Gap between neighbouring treads of a bay, metres; negative when they do not fit.</summary>
     public static double Gap(BridgeLayout layout, int bay, StringerParameters stringer)
     {
         var deck = layout.Parameters.Deck;
         var (start, finish) = Room(layout, bay, stringer.Section.Width);
-        var count = deck.Count ?? DeckWidth.LargestCount(finish - start - deck.Gap, deck.Board.Width, deck.Gap);
+        var count = layout.Steps.Treads[bay - 1];
         return count == 0 ? finish - start - deck.Board.Width : ((finish - start) / count) - deck.Board.Width;
     }
 

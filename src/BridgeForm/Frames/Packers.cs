@@ -8,19 +8,18 @@ namespace BridgeForm.Frames;
 internal static class Packers
 {
     /// <summary>
-    /// The packer of one frame; null where the boards lie on the base within the seating tolerance. It fills the gap from
+    /// The packer of one frame; null where there is none (<see cref="BridgeLayout.Steps"/>). It fills the gap from
     /// where this is as high as the tolerance (a thinner edge cannot be sawn) to the base's high edge.
     /// </summary>
     public static Member? Of(BridgeLayout layout, int frame)
     {
-        var half = layout.Parameters.Frames.Base.Along / 2;
-        var (height, slope) = Underside(layout, frame, half);
-
-        if (!StandsClear(layout, frame))
+        if (!layout.Steps.Packers[frame])
         {
             return null;
         }
 
+        var half = layout.Parameters.Frames.Base.Along / 2;
+        var (height, slope) = Underside(layout, frame, half);
         var thin = (Seating.Tolerance - height) / slope;
         var (from, to) = slope > 0 ? (Math.Max(-half, thin), half) : (-half, Math.Min(half, thin));
         return Cut(layout, frame, height, slope, from, to);
@@ -30,7 +29,7 @@ internal static class Packers
     /// Whether the boards are lifted by more than the seating tolerance where they bear: at the middle, or for a board that
     /// rises where it begins, half a butt gap away.
     /// </summary>
-    private static bool StandsClear(BridgeLayout layout, int frame)
+    public static bool StandsClear(BridgeLayout layout, int frame)
     {
         var (before, after) = Slopes(layout, frame);
         var lift = layout.Deck.Lifts[frame];

@@ -17,7 +17,7 @@ public sealed record LoadParameters
     /// <summary>Side of its square patch, metres.</summary>
     public required double PointPatch { get; init; }
 
-    /// <summary>Nearest distance of the patch to the posts' inner face, metres.</summary>
+    /// <summary>Distance of the load's resultant from the posts' inner face where it stands at the edge, metres; for ropes and bases.</summary>
     public required double PointEdge { get; init; }
 
     /// <summary>Share of the area load on the more heavily loaded rope, 0.5 to 1.</summary>

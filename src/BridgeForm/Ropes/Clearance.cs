@@ -9,22 +9,33 @@ public static class Clearance
     // Points a bay at which the rope is looked at: a bay's own sag is a millimetre or two, a quarter of it a sixteenth.
     private const int SamplesPerBay = 4;
 
-    /// <summary>Least height of the underside over the ground line; null where the two do not lie over each other.</summary>
+    /// <summary>
+    /// Least height of the underside over the ground line from one end base's inner face to the other's; null where the two
+    /// do not lie over each other. Over the end bases themselves the ground may rise to the landing they stand on.
+    /// </summary>
     /// <param name="shape">The rope.</param>
     /// <param name="ground">Ground line, world axes, x growing; empty for none.</param>
     /// <param name="below">How far the lowest part lies below the rope axis.</param>
-    /// <param name="skipped">So much next to each support belongs to the landing and is not looked at.</param>
+    /// <param name="skipped">From each support to its end base's inner face.</param>
     public static double? OverGround(RopeShape shape, ImmutableArray<GroundPoint> ground, double below, double skipped)
     {
         if (ground.Length < 2)
             return null;
-        var (from, to) = (Math.Max(ground[0].X, skipped), Math.Min(ground[^1].X, shape.Nodes[^1].X - skipped));
+        var from = Math.Max(ground[0].X, shape.Nodes[0].X + skipped);
+        var to = Math.Min(ground[^1].X, shape.Nodes[^1].X - skipped);
+        if (to < from)
+            return null;
         var atRope = shape.Curve(SamplesPerBay)
             .Where(p => p.X >= from && p.X <= to)
             .Select(p => p.Y - Height(ground, p.X));
-        var atGround = ground.Where(p => p.X >= from && p.X <= to).Select(p => shape.HeightAt(p.X) - p.Y);
-        double[] all = [.. atRope, .. atGround];
-        return all.Length == 0 ? null : all.Min() - below;
+        // Where the ground bends, and at both ends of the open span: rope and ground are straightest apart from these.
+        var atGround = ground
+            .Select(p => p.X)
+            .Where(x => x > from && x < to)
+            .Append(from)
+            .Append(to)
+            .Select(x => shape.HeightAt(x) - Height(ground, x));
+        return atRope.Concat(atGround).Min() - below;
     }
 
     /// <summary>Least height of the underside over still water; negative when the water reaches it.</summary>

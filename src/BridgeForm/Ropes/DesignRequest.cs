@@ -38,4 +38,10 @@ public sealed record DesignRequest
     /// of the nodes. It is asked again until positions and loads agree; it must be a pure function of the positions.
     /// </summary>
     public required Func<ImmutableArray<RopePoint>, ImmutableArray<double>> NodeLoads { get; init; }
+
+    /// <summary>
+    /// In place of <see cref="NodeLoads"/> where loads jump as the shape moves: loads for trial positions and for the whole
+    /// numbers asked for, or for those that go with the positions where null is asked. Null: loads do not jump.
+    /// </summary>
+    public Func<ImmutableArray<RopePoint>, ImmutableArray<int>?, SteppedLoads>? Stepped { get; init; }
 }

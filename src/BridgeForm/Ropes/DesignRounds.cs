@@ -12,6 +12,11 @@ internal static class DesignRounds
     // Loads come from volumes of solids far from the origin, whose last digits waver: agreement closer than this is chance.
     private const double ClosestAgreement = 1e-11;
 
+    // Shape and loads of a bridge settle in about seven rounds; what has not by then has numbers of parts that flip to and fro.
+    private const int FreeRounds = 12;
+
+    private const string Unsettled = "Shape and loads do not settle: the loads jump as the shape moves.";
+
     // Good enough to ask for loads at, as a share of the span.
     private const double TrialAccuracy = 1e-6;
 
@@ -24,19 +29,56 @@ internal static class DesignRounds
     {
         if (!TrySolve(request, TrialLoads(request, bays), null, TrialAccuracy, maxIterations, out shape))
             return Fail(NoShape(bays), out shape, out failure);
-        for (var round = 0; round < maxIterations; round++)
+        var rounds = request.Stepped is null ? maxIterations : FreeRounds;
+        if (TrySettle(request, null, accuracy, rounds, maxIterations, ref shape, out failure))
+            return true;
+        return failure is null && request.Stepped is not null
+            ? TryFindHeld(request, accuracy, maxIterations, ref shape, out failure)
+            : Fail(failure ?? Unsettled, out shape, out failure);
+    }
+
+    /// <summary>
+    /// Numbers of parts and shape chase each other: shapes are found for one set of numbers at a time, until a shape asks for
+    /// the numbers it was found with. Accuracy is the same, and the shape says which numbers it has.
+    /// </summary>
+    private static bool TryFindHeld(
+        DesignRequest request, double accuracy, int maxIterations, ref RopeShape? shape, out string? failure)
+    {
+        var steps = new HeldSteps(request.Stepped!(shape!.Nodes, null).Steps);
+        do
         {
-            var loads = InteriorLoads(request, shape!.Nodes);
+            if (!TrySettle(request, steps.Current, accuracy, maxIterations, maxIterations, ref shape, out failure))
+                return Fail(failure ?? Unsettled, out shape, out failure);
+        }
+        while (!steps.Settles(request.Stepped(shape!.Nodes, null).Steps));
+        return true;
+    }
+
+    /// <summary>Shape and loads in turn from a first shape; false without a failure when they have not settled in so many rounds.</summary>
+    private static bool TrySettle(
+        DesignRequest request,
+        ImmutableArray<int>? steps,
+        double accuracy,
+        int rounds,
+        int maxIterations,
+        ref RopeShape? shape,
+        out string? failure)
+    {
+        failure = null;
+        for (var round = 0; round < rounds; round++)
+        {
+            var (loads, used) = InteriorLoads(request, shape!.Nodes, steps);
             if (loads.Any(p => !double.IsFinite(p)))
                 return Fail("A load on the rope is not a number.", out shape, out failure);
             var previous = shape;
             if (!TrySolve(request, loads, previous, accuracy, maxIterations, out shape))
-                return Fail(NoShape(bays), out shape, out failure);
-            if (Agree(request, previous, shape!, accuracy))
-                return Accept(shape!, out shape, out failure);
+                return Fail(NoShape(loads.Length - 1), out shape, out failure);
+            shape = shape! with { Steps = used };
+            if (Agree(request, previous, shape, accuracy))
+                return true;
         }
 
-        return Fail("Shape and loads do not settle: the loads jump as the shape moves.", out shape, out failure);
+        return false;
     }
 
     private static string NoShape(int bays) => string.Create(
@@ -58,12 +100,12 @@ internal static class DesignRounds
         return changed <= share * after.TotalLoad() && moved <= share * request.Span;
     }
 
-    private static ImmutableArray<double> InteriorLoads(DesignRequest request, ImmutableArray<RopePoint> nodes)
+    private static SteppedLoads InteriorLoads(DesignRequest request, ImmutableArray<RopePoint> nodes, ImmutableArray<int>? steps)
     {
-        var loads = request.NodeLoads(nodes);
+        var (loads, used) = request.Stepped is { } stepped ? stepped(nodes, steps) : new SteppedLoads(request.NodeLoads(nodes), []);
         if (loads.Length != nodes.Length)
             throw new ArgumentException("There must be one load a node, supports included.", nameof(request));
-        return loads.SetItem(0, 0).SetItem(loads.Length - 1, 0);
+        return new SteppedLoads(loads.SetItem(0, 0).SetItem(loads.Length - 1, 0), steps ?? used);
     }
 
     private static ImmutableArray<double> TrialLoads(DesignRequest request, int bays)

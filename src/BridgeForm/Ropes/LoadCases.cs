@@ -9,8 +9,9 @@ namespace BridgeForm.Ropes;
 /// </summary>
 /// <remarks>
 /// Area load acts on the clear width; its eccentric share is on the heavier rope. Concentrated loads at the middle line
-/// weigh half on each rope; <c>point-edge-mid</c> and the user's own stand at the edge and are shared by statics. A
-/// concentrated load stands at the frame nearest its place. What stands over a support's half bay rests on the landing.
+/// weigh half on each rope; <c>point-edge-mid</c> and the user's own stand at the edge and are shared by statics. The
+/// standard ones stand at the frame nearest their place; the user's own stand exactly where they are put, and the two
+/// frames beside share them by the lever rule. What comes to an end frame rests on the landing.
 /// </remarks>
 public static class LoadCases
 {
@@ -32,7 +33,7 @@ public static class LoadCases
     {
         var (reference, span, loads) = (input.ReferenceTemperature, input.Design.Nodes[^1].X, input.Loads);
         var full = Area(input, loads.Live, 0, span);
-        var edge = NodeLoads.PatchFromMiddle(input.ClearWidth, loads.PointEdge, loads.PointPatch);
+        var edge = NodeLoads.EdgeFromMiddle(input.ClearWidth, loads.PointEdge);
         yield return Dead(input, "dead", "Bridge empty", reference);
         yield return full with { Id = "live-full", Title = "Live load on the whole deck" };
         yield return Area(input, loads.Live, 0, span / 2) with
@@ -120,7 +121,7 @@ public static class LoadCases
         return Nothing(input)
             .Plus(area, own.Live * input.ClearWidth, input.Loads.Eccentricity)
             .Plus(
-                AtNode(input, own.PointAt ?? (span / 2)),
+                NodeLoads.LeverShares(input.Design.Nodes, own.PointAt ?? (span / 2)),
                 own.PointForce,
                 NodeLoads.ShareOfNearerRope(edge, input.RopeSpacing)) with
         {

@@ -43,12 +43,34 @@ public static class NodeLoads
     public static double ShareOfNearerRope(double fromMiddle, double ropeSpacing) =>
         0.5 + (Math.Abs(fromMiddle) / ropeSpacing);
 
-    /// <summary>Distance from the middle line of the point load's resultant when it stands as near the edge as it may.</summary>
-    /// <param name="clearWidth">Between the posts' inner faces, metres.</param>
-    /// <param name="edge">From the patch to the posts' inner face, metres.</param>
-    /// <param name="patch">Side of the patch, metres.</param>
-    public static double PatchFromMiddle(double clearWidth, double edge, double patch) =>
-        Math.Max(0, (clearWidth / 2) - edge - (patch / 2));
+    /// <summary>
+    /// Share of a force at any place that comes to each node: by the lever rule to the two frames that the deck there lies
+    /// on. What comes to the supports rests on the landings and reads 0.
+    /// </summary>
+    /// <param name="nodes">Nodes of the design state.</param>
+    /// <param name="x">World x of the force, metres; beyond the supports nothing comes to the ropes.</param>
+    public static ImmutableArray<double> LeverShares(ImmutableArray<RopePoint> nodes, double x)
+    {
+        var shares = new double[nodes.Length];
+        for (var i = 0; i + 1 < nodes.Length; i++)
+        {
+            var (a, b) = (nodes[i].X, nodes[i + 1].X);
+            if (x < a || x >= b)
+                continue;
+            (shares[i], shares[i + 1]) = ((b - x) / (b - a), (x - a) / (b - a));
+        }
+
+        (shares[0], shares[^1]) = (0, 0);
+        return ImmutableArray.Create(shares);
+    }
+
+    /// <summary>
+    /// Distance from the middle line of the point load's resultant when it stands at the edge; 0 where that lies beyond the
+    /// middle.
+    /// </summary>
+    /// <param name="clearWidth">Between the posts' inner faces at the deck's surface, metres.</param>
+    /// <param name="edge">From the resultant to the posts' inner face there, metres.</param>
+    public static double EdgeFromMiddle(double clearWidth, double edge) => Math.Max(0, (clearWidth / 2) - edge);
 
     // Two nodes as far from mid-span differ by round-off only: the smaller index decides, on every machine alike.
     private static (double Distance, int Index) NearerA(double distance, int index)

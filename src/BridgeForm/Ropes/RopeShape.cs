@@ -39,6 +39,9 @@ public sealed record RopeShape
     /// <summary>Largest tension anywhere on the rope, newtons.</summary>
     public required double MaxTension { get; init; }
 
+    /// <summary>Whole numbers of parts that its loads were made with (<see cref="SteppedLoads.Steps"/>); empty where loads do not jump.</summary>
+    public ImmutableArray<int> Steps { get; init; } = [];
+
     /// <summary>Vertical distance at half the span from the line A–B down to the rope axis, metres.</summary>
     public required double Sag { get; init; }
 }

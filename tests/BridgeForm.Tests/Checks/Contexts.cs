@@ -14,7 +14,7 @@ internal static class Contexts
     public static CheckContext Of(BridgeParameters parameters)
     {
         Assert.True(Bridge.TryShape(parameters, out var rope, out var fault), fault?.Message);
-        var layout = BridgeLayout.Of(parameters, rope.Nodes);
+        var layout = BridgeLayout.Of(parameters, rope);
         var masses = BridgeMasses.Of(layout);
         var lines = RopeRuns.Of(parameters, rope);
         return new CheckContext(

@@ -73,6 +73,14 @@ public sealed class CheckTextTests
         Assert.Equal(text.Split(' '), output.ToString().Split([' ', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries));
     }
 
+    [Fact]
+    public void A_fall_is_told_as_a_fall()
+    {
+        var lines = Printed(Bridges.Inclined.Replace("rise: 2 m", "rise: -500 mm", StringComparison.Ordinal), quiet: false);
+        Assert.Contains(lines, line => line.EndsWith("12000 mm, B 500 mm lower than A", StringComparison.Ordinal));
+        Assert.DoesNotContain(lines, line => line.Contains("-500", StringComparison.Ordinal));
+    }
+
     private static List<string> Printed(string text, bool quiet)
     {
         using var output = new StringWriter();

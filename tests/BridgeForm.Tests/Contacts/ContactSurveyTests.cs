@@ -66,7 +66,7 @@ public class ContactSurveyTests
     {
         var parameters = Bridges.Read(text);
         Assert.True(Bridge.TryShape(parameters, out var shape, out _));
-        var layout = BridgeLayout.Of(parameters, shape.Nodes);
+        var layout = BridgeLayout.Of(parameters, shape);
         var ropes = RopeRuns.Of(parameters, shape);
         Assert.InRange(ContactSurveyor.Survey(layout, ropes).WidestGap, 0, Seating.Tolerance);
         const double Lowered = 0.004;
@@ -171,7 +171,7 @@ public class ContactSurveyTests
 
         // Boards get packers; where caps meet at a lifted head, the rising one stands off by the lift, and no more.
         var gap = model.Checks.Single(c => c.Id == "parts-bear");
-        var lift = BridgeLayout.Of(parameters, model.Rope.Nodes).Caps.Lifts.Max();
+        var lift = BridgeLayout.Of(parameters, model.Rope).Caps.Lifts.Max();
         Assert.True(gap.Demand <= Math.Max(Seating.Tolerance, lift) + RopeSag, text + gap.Detail);
 
         // Where the rope bends over a frame it rises against the channel's mouths: by half the bend, and no more.

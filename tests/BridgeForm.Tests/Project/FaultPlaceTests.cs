@@ -53,6 +53,7 @@ public sealed class FaultPlaceTests
     [InlineData("cap:   { section: 2x6, stock: cedar }", "cap:   { section: 2x6, stock: ‹ceder }", "'ceder' is not a name under stock; did you mean cedar?")]
     [InlineData("species: southern-pine", "species: ‹southern-pin", "did you mean southern-pine?")]
     [InlineData("treated: true", "treated: ‹yes", "'yes' is not a value of treated; write true or false")]
+    [InlineData("edge: 6 in", "edge: ‹18 in", "edge: '18 in' from the posts' inner face lies beyond the middle of the deck; from there to the middle are 17-15/16 in")]
     [InlineData("paper: letter", "paper: ‹leter", "did you mean letter?")]
     public void One_fault(string old, string replacement, string says)
     {

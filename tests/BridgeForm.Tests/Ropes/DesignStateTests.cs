@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
 using CsCheck;
@@ -235,6 +236,32 @@ public sealed class DesignStateTests
     {
         var calls = 0;
         Fails(RopeSamples.Footbridge with { NodeLoads = n => [.. n.Select(_ => 500.0 + (10 * (calls++ / n.Length % 2)))] }, "settle");
+    }
+
+    /// <summary>
+    /// A number that neither goes with its own shape: with 1 the shape asks for 0, with 0 for 1. The smaller is held, and the
+    /// shape is exactly that of its loads.
+    /// </summary>
+    [Fact]
+    public void Numbers_that_chase_the_shape_are_held_at_the_smaller()
+    {
+        ImmutableArray<double> Loads(int count, int step) => [.. Enumerable.Repeat(500.0, count).Select((p, i) => i == 2 ? p + (5 * step) : p)];
+        var level = RopeSamples.Footbridge with { Rise = 0, Spacing = null, Bays = 12 };
+        var (low, high) = (Node(0), Node(1));
+        var threshold = (low + high) / 2;
+        var found = DesignState.Find(level with
+        {
+            Stepped = (nodes, steps) =>
+            {
+                // Deeper with the heavier load: that is where it asks for the lighter.
+                var own = nodes[2].Y < threshold == high < low ? 0 : 1;
+                return new SteppedLoads(Loads(nodes.Length, steps?[0] ?? own), [own]);
+            },
+        });
+        Assert.Equal(0, Assert.Single(found.Steps));
+        Assert.Equal(low, found.Nodes[2].Y, 1e-10);
+
+        double Node(int step) => DesignState.Find(level with { NodeLoads = n => Loads(n.Length, step) }).Nodes[2].Y;
     }
 
     private static IEnumerable<(double Rise, double Sag, FrameStep Step, bool Lopsided)> Corners() =>

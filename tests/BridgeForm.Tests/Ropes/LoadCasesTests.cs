@@ -60,11 +60,11 @@ public sealed class LoadCasesTests
         RopeSamples.Close(perMetre * part * (12 - ends), Added(id).Sum(), 1e-9);
     }
 
-    /// <summary>By hand: half on each rope in the middle; 0.5 + (0.45 − 0.15 − 0.2) / 1.1 on the nearer one at the edge.</summary>
+    /// <summary>By hand: half on each rope in the middle; 0.5 + (0.45 − 0.15) / 1.1 on the nearer one at the edge, whatever the patch.</summary>
     [Theory]
     [InlineData("point-mid", 1300 * 0.5, 7)]
     [InlineData("point-quarter", 1300 * 0.5, 4)]
-    [InlineData("point-edge-mid", 1300 * (0.5 + (0.1 / 1.1)), 7)]
+    [InlineData("point-edge-mid", 1300 * (0.5 + (0.3 / 1.1)), 7)]
     public void Point_loads_stand_at_one_frame(string id, double load, int node)
     {
         var added = Added(id);
@@ -126,8 +126,46 @@ public sealed class LoadCasesTests
         var own = new LoadCaseParameters { Id = "herd", Live = 2000, From = 2, To = 5, PointForce = 900, PointAt = 9, Temperature = -10 };
         var result = LoadCases.All(Level with { Loads = Level.Loads with { Cases = [own] } })[^1];
         var added = result.Shape!.Loads.Zip(Level.Design.Loads, (p, q) => p - q).Sum();
-        RopeSamples.Close((2000 * 0.9 * 0.6 * 3) + (900 * (0.5 + (0.1 / 1.1))), added, 1e-9);
+        RopeSamples.Close((2000 * 0.9 * 0.6 * 3) + (900 * (0.5 + (0.3 / 1.1))), added, 1e-9);
         Assert.Equal(-10, result.Temperature);
+    }
+
+    /// <summary>By hand, the lever rule: a force between two frames weighs on each by its distance from the other.</summary>
+    [Theory]
+    [InlineData(0.0)]
+    [InlineData(0.3)]
+    [InlineData(1.0)]
+    public void Own_point_load_is_shared_by_the_frames_beside_it(double part)
+    {
+        var (a, b) = (Level.Design.Nodes[3].X, Level.Design.Nodes[4].X);
+        var added = Own(a + (part * (b - a)));
+        var load = 900 * (0.5 + (0.3 / 1.1));
+        Assert.Equal(load * (1 - part), added[3], 1e-9);
+        Assert.Equal(load * part, added[4], 1e-9);
+        Assert.Equal(load, added.Sum(), 1e-9);
+    }
+
+    [Fact]
+    public void What_an_own_point_load_puts_on_an_end_frame_rests_on_the_landing()
+    {
+        var (first, load) = (Level.Design.Nodes[1].X, 900 * (0.5 + (0.3 / 1.1)));
+        var added = Own(first / 4);
+        Assert.Equal(load / 4, added[1], 1e-9);
+        Assert.Equal(load / 4, added.Sum(), 1e-9);
+        Assert.Equal(load / 4, Own(12 - (first / 4)).Sum(), 1e-6);
+        Assert.Equal(0, Own(0).Sum(), 1e-9);
+        Assert.Equal(0, Own(12).Sum(), 1e-9);
+    }
+
+    [Fact]
+    public void An_edge_beyond_the_middle_is_the_middle() =>
+        Assert.Equal(0, NodeLoads.EdgeFromMiddle(0.9, 0.5), 1e-15);
+
+    private static double[] Own(double at)
+    {
+        var own = new LoadCaseParameters { Id = "cow", PointForce = 900, PointAt = at };
+        var result = LoadCases.All(Level with { Loads = Level.Loads with { Cases = [own] } })[^1];
+        return [.. result.Shape!.Loads.Zip(Level.Design.Loads, (p, q) => p - q)];
     }
 
     [Fact]

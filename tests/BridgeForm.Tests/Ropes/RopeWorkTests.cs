@@ -204,6 +204,27 @@ public sealed class RopeWorkTests
         Assert.Equal(shape.HeightAt(3.2) + 0.1 - 0.01, Clearance.OverGround(shape, peak, 0.01, 0.1)!.Value, 1e-9);
     }
 
+    /// <summary>
+    /// Input whose last quarter of a bay was once left out: ground that rises towards a support is nearest beside the end
+    /// base. Over the base itself it may rise to the landing.
+    /// </summary>
+    [Fact]
+    public void Ground_is_looked_at_up_to_the_end_bases()
+    {
+        var shape = Garden.Rope;
+        var span = shape.Nodes[^1].X;
+        ImmutableArray<GroundPoint> banks = [new(0, -0.05), new(0.5, -3), new(span - 0.5, -3), new(span, -0.05)];
+        foreach (var x in new[] { 0.1, span - 0.1 })
+        {
+            var beside = shape.HeightAt(x) + 0.64 - 0.01;
+            Assert.Equal(beside, Clearance.OverGround(shape, banks, 0.01, 0.1)!.Value, 0.005);
+            Assert.True(Clearance.OverGround(shape, banks, 0.01, 0.1)!.Value <= beside + 1e-9);
+        }
+
+        Assert.True(Clearance.OverGround(shape, banks, 0.01, 0.02)!.Value < 0.25);
+        Assert.Null(Clearance.OverGround(shape, [new(-5, 0), new(-1, 0)], 0.01, 0.1));
+    }
+
     [Theory]
     [InlineData(UnitSystem.Imperial, 0.0254 / 16)]
     [InlineData(UnitSystem.Metric, 0.001)]

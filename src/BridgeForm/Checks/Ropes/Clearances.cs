@@ -9,7 +9,7 @@ internal static class GroundClearance
     public static DeclaredCheck Declared { get; } = new(
         "ground-clearance",
         "Room over the ground",
-        "Least room over site.ground in all load cases, as marked and with the rope stretched for good; only where site.ground is given.",
+        "Least room over site.ground under ropes and interior bases, all the way from one end base's inner face to the other's, in all load cases, as marked and with the rope stretched for good; end bases stand on their landings, and the ground may rise to these. Only where site.ground is given.",
         "geometry; how much is enough is for the site",
         [CheckStatus.Pass, CheckStatus.Fail]);
 
@@ -21,7 +21,7 @@ internal static class GroundClearance
         yield return new CheckResult(
             Declared.Id, Declared.Title, least.Room > 0 ? CheckStatus.Pass : CheckStatus.Fail, least.Room, 0, "m", null,
             "geometry; how much room floods, animals and people need is for the site",
-            $"{context.People().Length(least.Room)} under the lowest part in {least.Where}; more than none is needed");
+            $"{LeastRoom.Words(context.People(), least.Room)} between the end bases in {least.Where}; more than none is needed");
     }
 }
 
@@ -47,7 +47,7 @@ internal static class WaterClearance
         if (LeastRoom.Of(context, c => c.OverWater, s => s.OverWater) is not { } least)
             yield break;
         var words = context.People();
-        var text = $"{words.Length(least.Room)} under the lowest part in {least.Where}";
+        var text = $"{LeastRoom.Words(words, least.Room)} in {least.Where}";
         if (context.Parameters.Site.Freeboard is { } freeboard)
             yield return Outcome.AtLeast(
                 Declared, least.Room, freeboard, "m", Source, $"{text}; freeboard of the project file {words.Length(freeboard)}");
@@ -61,6 +61,11 @@ internal static class WaterClearance
 /// <summary>The least room of all cases, as marked and at both ends of the stretch.</summary>
 internal static class LeastRoom
 {
+    /// <summary>So much room, or so far in.</summary>
+    public static string Words(CheckWords words, double room) => room < 0
+        ? $"lowest part {words.Length(-room)} too low"
+        : $"{words.Length(room)} under the lowest part";
+
     /// <summary>Metres and where; null when nothing is given to stay clear of.</summary>
     public static (double Room, string Where)? Of(
         CheckContext context, Func<LoadCaseResult, double?> ofCase, Func<StretchEnd, RoomInCase?> ofStretch)

@@ -15,7 +15,7 @@ internal static class RopeStrength
     public static DeclaredCheck Declared { get; } = new(
         Id,
         "Strength of the more heavily loaded rope",
-        "Largest tension of all load cases against breaking strength × efficiency of the ends / safety factor. For an engineer where the efficiency is not known.",
+        "Largest tension of all load cases against breaking strength × efficiency of the ends / safety factor. For an engineer where the efficiency is not known, and for clips on strand, which have none.",
         "the rope's own source and the ends' (named in the result); safety factor of the project file",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
@@ -36,12 +36,16 @@ internal static class RopeStrength
         if (Terminations.Allowed(ropes) is not { } allowed)
             return new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Engineer, tension, null, "N", null, Source(ropes),
-                $"{demand}; the efficiency of a {ropes.TerminationKind} end is not known: write ropes.termination.efficiency and its source");
+                $"{demand}; {Unknown(ropes)}");
         return Outcome.AtMost(
             Declared, tension, allowed, "N", Source(ropes),
             $"{demand}; allowed: breaking strength {words.Force(ropes.Rope.BreakingStrength)} × efficiency "
-            + $"{CheckWords.Plain(ropes.TerminationEfficiency!.Value)} / safety factor {CheckWords.Plain(ropes.SafetyFactor)} = {words.Force(allowed)}");
+            + $"{CheckWords.Plain(Terminations.Efficiency(ropes)!.Value)} / safety factor {CheckWords.Plain(ropes.SafetyFactor)} = {words.Force(allowed)}");
     }
+
+    private static string Unknown(RopeParameters ropes) => Terminations.IsClips(ropes)
+        ? "clips do not hold a strand, so there is no efficiency to count on: set ropes.termination to an end made for the strand, with its maker's efficiency and source"
+        : $"the efficiency of a {ropes.TerminationKind} end is not known: write ropes.termination.efficiency and its source";
 
     private static (double Tension, string Text) Between(RopeShape shape, string id, CheckWords words)
     {
@@ -64,6 +68,6 @@ internal static class RopeStrength
     }
 
     private static string Source(RopeParameters ropes) =>
-        $"strength: {ropes.Rope.Source}; ends: {ropes.TerminationSource ?? "efficiency of the project file (TM 5-3810-305-10 table 4: 80 % for clips)"}; safety factor {CheckWords.Plain(ropes.SafetyFactor)} "
+        $"strength: {ropes.Rope.Source}; ends: {(Terminations.Efficiency(ropes) is null ? "not known" : ropes.TerminationSource ?? "efficiency of the project file (TM 5-3810-305-10 table 4: 80 % for clips)")}; safety factor {CheckWords.Plain(ropes.SafetyFactor)} "
         + "of the project file (Nepal trail bridges at least 3, from memory; 5 is common practice of rigging, no source)";
 }

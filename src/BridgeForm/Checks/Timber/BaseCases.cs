@@ -47,6 +47,7 @@ internal static class BaseCases
 
         foreach (var (name, at) in Places(parameters))
         {
+            // Whole at its place: a patch lying over boards or stringers on both sides of it bends the base less.
             cases.Add(new(name, dead.Plus([new(at, parameters.Loads.PointForce)]), LoadDuration.Live));
         }
 
@@ -106,6 +107,6 @@ internal static class BaseCases
         yield return ("point load in the middle", 0);
         yield return (
             "point load at the edge",
-            NodeLoads.PatchFromMiddle(DeckWidth.BetweenPosts(parameters), parameters.Loads.PointEdge, parameters.Loads.PointPatch));
+            NodeLoads.EdgeFromMiddle(DeckWidth.BetweenPosts(parameters), parameters.Loads.PointEdge));
     }
 }

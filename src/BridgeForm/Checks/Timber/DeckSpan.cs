@@ -139,10 +139,10 @@ internal sealed record DeckSpan
         var patch = parameters.Loads.PointPatch;
         if (stringer.Count == 2)
         {
-            var outwards = NodeLoads.PatchFromMiddle(DeckWidth.BetweenPosts(parameters), parameters.Loads.PointEdge, patch);
+            var outwards = NodeLoads.EdgeFromMiddle(DeckWidth.BetweenPosts(parameters), parameters.Loads.PointEdge);
             return (
                 Math.Min(1, 0.5 + (outwards / StringerShares.Apart(parameters, stringer))),
-                "patch at the edge, between two stringers by statics");
+                "at the edge, between two stringers by statics");
         }
 
         return (

@@ -42,11 +42,13 @@ internal static class TimberRemedies
             Shortest,
             beam.Span.Length,
             Step);
-        if (longest is not { } carried)
+        if (longest is not { } exact)
         {
             return new Remedy(id, $"Preliminary: a {beam.Section.Name} {beam.Kind} passes at no useful span; take a stronger one.");
         }
 
+        // Rounded down to what a builder can set: what is told passes.
+        var carried = Settable(context, exact);
         var text = $"Preliminary: a {beam.Section.Name} {beam.Kind} carries {words.Length(carried)} at most; it spans {words.Length(beam.Span.Length)} in {beam.Span.Where}. ";
         return string.Equals(beam.Kind, "tread", StringComparison.Ordinal)
             ? Stringers(context, new Remedy(id, text, Length: carried))
@@ -90,7 +92,7 @@ internal static class TimberRemedies
     {
         var parameters = context.Parameters with { Frames = context.Parameters.Frames with { Spacing = spacing } };
         return Bridge.TryShape(parameters, out var rope, out _)
-            ? context with { Parameters = parameters, Rope = rope, Layout = BridgeLayout.Of(parameters, rope.Nodes) }
+            ? context with { Parameters = parameters, Rope = rope, Layout = BridgeLayout.Of(parameters, rope) }
             : null;
     }
 
@@ -100,7 +102,7 @@ internal static class TimberRemedies
     /// <summary>Down to a sixteenth of an inch, or to a millimetre.</summary>
     private static double Settable(CheckContext context, double length)
     {
-        var unit = context.Parameters.Units == Project.UnitSystem.Metric ? 0.001 : 0.0254 / 16;
+        var unit = Remedies.Settable(context.Parameters.Units);
         return Math.Floor(length / unit) * unit;
     }
 

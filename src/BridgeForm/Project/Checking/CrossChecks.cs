@@ -17,5 +17,6 @@ internal static class CrossChecks
         FastenerChecks.Run(file);
         HoleChecks.Run(file);
         ListChecks.Run(file);
+        LoadChecks.Run(file);
     }
 }

@@ -44,6 +44,10 @@ internal static class SpanChecks
         return chord * (1 + (8.0 / 3 * ratio * ratio));
     }
 
+    /// <summary>The deepest sag that a project file may ask for at this span and rise, metres.</summary>
+    public static double DeepestSag(SiteParameters site) =>
+        Math.Min(LargestSag * site.Span, ((LargestEndSlope * site.Span) - Math.Abs(site.Rise)) / 4);
+
     private static bool Sag(CheckedFile f)
     {
         var (span, sag) = (f.Parameters.Site.Span, f.Parameters.Ropes.Sag);

@@ -24,7 +24,7 @@ internal static class LoadKeys
                 [
                     Define.Quantity(QuantityKind.Force, "force", "The force", "0 lbf", HeaviestPoint, "300 lbf", "1.35 kN"),
                     Define.Length("patch", "Side of the patch", "1/2 in", "10 ft", "30 in", "750 mm"),
-                    Define.Length("edge", "Nearest distance of the patch to the posts' inner face", "0 in", "10 ft", "6 in", "150 mm"),
+                    Define.Length("edge", "At the edge: distance of the load's resultant from the posts' inner face, for ropes and bases; boards spread it over the patch", "0 in", "10 ft", "6 in", "150 mm"),
                 ]).AllStarting(),
             Define.Quantity(QuantityKind.Share, "eccentricity", "Share of the area load on one rope", "50 %", "100 %", "60 %").Starting(),
             Area("uplift", "Upward wind on the deck"),

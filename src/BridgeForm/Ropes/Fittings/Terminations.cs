@@ -18,7 +18,14 @@ public static class Terminations
     /// <summary>The project's ends are made with clips.</summary>
     public static bool IsClips(RopeParameters ropes) => string.Equals(ropes.TerminationKind, Clips, StringComparison.Ordinal);
 
+    /// <summary>
+    /// Share of the rope's strength that its ends hold; null when it is not known, and for clips on strand, which slip
+    /// whatever the file says of them.
+    /// </summary>
+    public static double? Efficiency(RopeParameters ropes) =>
+        IsClips(ropes) && ropes.Rope.Kind == RopeKind.Strand ? null : ropes.TerminationEfficiency;
+
     /// <summary>Largest tension allowed: breaking strength · efficiency / safety factor, newtons; null when the efficiency is not known.</summary>
     public static double? Allowed(RopeParameters ropes) =>
-        ropes.Rope.BreakingStrength * ropes.TerminationEfficiency / ropes.SafetyFactor;
+        ropes.Rope.BreakingStrength * Efficiency(ropes) / ropes.SafetyFactor;
 }

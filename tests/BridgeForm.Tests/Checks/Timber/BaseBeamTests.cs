@@ -27,6 +27,27 @@ public sealed class BaseBeamTests
         Assert.Equal(-20, beam.Moment(0.5), 1e-9);
     }
 
+    /// <summary>
+    /// By hand, the starter file's numbers: 17-3/4 in + 1-1/2 in · tan 8° is half the clear width; 6 in less, over 44 in
+    /// between the ropes, and a half: 0.772 of the point load on the nearer rope, not the 0.5 of the middle line. The same
+    /// in the base's case and in the ropes'.
+    /// </summary>
+    [Theory]
+    [InlineData("")]
+    [InlineData("\nloads: { point: { patch: 10 in } }\n")]
+    public void The_point_load_at_the_edge_is_shared_by_statics(string patch)
+    {
+        var context = Contexts.Of("name: s\nsite: { span: 30 ft }\n" + patch);
+        var cases = BaseCases.Of(context);
+        var (force, share) = (context.Parameters.Loads.PointForce, 0.5 + ((17.75 + (1.5 * Math.Tan(Bridges.Radians(8))) - 6) / 44));
+        var (empty, edge) = (cases.Single(c => c.Name is "empty").Beam, cases.Single(c => c.Name is "point load at the edge").Beam);
+        Assert.Equal(0.772, share, 1e-3);
+        Assert.Equal(share * force, edge.Reactions().Right - empty.Reactions().Right, 1e-6);
+        var ropes = context.Cases.Single(c => c.Id is "point-edge-mid");
+        Assert.Equal(share * force, ropes.Shape!.Loads.Sum() - context.Rope.Loads.Sum(), 1e-6);
+        Assert.Equal((1 - share) * force, ropes.Lighter!.Loads.Sum() - context.Rope.Loads.Sum(), 1e-6);
+    }
+
     // A couple in the middle of a simple beam: ± C/2 on its two sides.
     [Fact]
     public void A_couple_in_the_middle()

@@ -87,7 +87,7 @@ public sealed class StoryPoleTests
     public void Rails_are_marked_where_they_pass_the_frame(string name)
     {
         var model = Model(name);
-        var layout = BridgeLayout.Of(model.Parameters, model.Rope.Nodes);
+        var layout = BridgeLayout.Of(model.Parameters, model.Rope);
         var poles = StoryPole.Of(model, TestPieces.Units).Where(b => b.Title.StartsWith("Story pole of the guard", StringComparison.Ordinal)).ToList();
         var heights = GuardHeights.Of(model).ToList();
         Assert.Equal(heights.Count, poles.Count);
