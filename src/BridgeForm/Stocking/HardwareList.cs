@@ -63,7 +63,8 @@ public static class HardwareList
             $"Fasteners, {g.Key}",
             null,
             "no such joint in this bridge",
-            $"its joints are {string.Join(", ", joints.Select(j => j.Name))}",
+            (NearestWord.Of(g.Key.Replace('_', '-'), joints.Select(j => j.Name)) is { } nearest ? $"did you mean {nearest}? " : "")
+            + $"its joints are {string.Join(", ", joints.Select(j => j.Name))}",
             "project file"));
 
     private static bool IsNamed(Joint joint, string key) =>

@@ -12,8 +12,6 @@ public sealed class FaultPlaceTests
     [InlineData("span: 30 ft", "span: ‹1e300 ft", "span: '1e300 ft' is out of range; allowed is 3 ft to 20000 ft")]
     [InlineData("sag: 6 %", "sag: ‹1e300 %", "sag: '1e300 %' is out of range; allowed is 0.05 % to 30 % of the span")]
     [InlineData("  rise: 0 ft", "‹\trise: 0 ft", "tab")]
-    [InlineData("prices: prices.csv", "fasteners: { keeper: 2, wibble: ‹3 }", "'wibble' is not a joint under fasteners; joints are keeper, post-foot")]
-    [InlineData("prices: prices.csv", "fasteners: { post-foott: ‹3 }", "did you mean post-foot?")]
     [InlineData("prices: prices.csv", "holes: { base: [{ ‹from: 3 in, diameter: 1 in }] }", "'from' is not a key of holes.base.0; did you mean from_end?")]
     [InlineData("span: 30 ft", "span: ‹NaN ft", "is not a length")]
     [InlineData("span: 30 ft", "span: ‹.inf", "is not a length")]

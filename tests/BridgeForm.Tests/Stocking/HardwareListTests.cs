@@ -39,10 +39,11 @@ public class HardwareListTests
     public void Fasteners_are_counts_of_the_file_times_joints()
     {
         var model = s_garden.Value;
-        var given = ImmutableSortedDictionary<string, int>.Empty.Add("post_foot", 4).Add("spire", 2);
+        var given = ImmutableSortedDictionary<string, int>.Empty.Add("post_foot", 4).Add("spire", 2).Add("keepers", 2);
         var list = HardwareList.Of(model with { Parameters = model.Parameters with { Fasteners = given } });
         Assert.Equal(4 * 2 * model.Frames.Length, list.Single(i => i.Item is "Fasteners, post-foot").Quantity);
         Assert.Null(list.Single(i => i.Item is "Fasteners, cap").Quantity);
+        Assert.StartsWith("did you mean keeper? ", list.Single(i => i.Item is "Fasteners, keepers").Note, StringComparison.Ordinal);
         Assert.Contains("no such joint", list.Single(i => i.Item is "Fasteners, spire").Where, StringComparison.Ordinal);
     }
 

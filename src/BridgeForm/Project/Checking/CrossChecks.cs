@@ -14,7 +14,6 @@ internal static class CrossChecks
         DeckChecks.Run(file);
         RailChecks.Run(file);
         StockChecks.Run(file);
-        FastenerChecks.Run(file);
         HoleChecks.Run(file);
         ListChecks.Run(file);
         LoadChecks.Run(file);
