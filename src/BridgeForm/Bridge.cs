@@ -43,10 +43,23 @@ public static class Bridge
             return false;
         }
 
-        var stock = StockPlanner.Plan(pieces, parameters, parameters.PriceList);
+        // The stock plan hangs on the pieces, the checks on ropes and contacts.
+        var planning = Task.Run(() => StockPlanner.Plan(pieces, parameters, parameters.PriceList));
         var work = working.GetAwaiter().GetResult();
         var context = new CheckContext(parameters, layout, rope, surveying.GetAwaiter().GetResult(), masses, work);
-        ImmutableArray<CheckResult> checks = [.. AllChecks.Of(context), StockLengthCheck.Of(stock, parameters.Units)];
+        ImmutableArray<CheckResult> own;
+        try
+        {
+            own = AllChecks.Of(context);
+        }
+        catch
+        {
+            Settle(planning);
+            throw;
+        }
+
+        var stock = planning.GetAwaiter().GetResult();
+        ImmutableArray<CheckResult> checks = [.. own, StockLengthCheck.Of(stock, parameters.Units)];
         model = new BridgeModel
         {
             Parameters = parameters,

@@ -55,7 +55,7 @@ internal static class PipelineTimes
         var units = PeopleUnits.Of(parameters.Units);
         Timed(times, "profiles", () => model.Pieces.Sum(p => Length(s => DxfWriter.Write(ProfileSheet.Of(p, units), parameters.Units, s))));
         Timed(times, "tables", () => CutList.Csv(model, units).Length + BridgeForm.Output.Tables.RopeMarks.Csv(model, units).Length);
-        Timed(times, "report", () => Length(s => ReportWriter.Write(model, [], s)));
+        Timed(times, "report", () => Length(s => ReportWriter.Write(model, () => [], s)));
         times["everything after parameters"] =
             all.Elapsed.TotalMilliseconds - times["parameters to pieces"];
         return times;

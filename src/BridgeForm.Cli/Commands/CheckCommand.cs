@@ -22,7 +22,7 @@ internal static class CheckCommand
             var model = ModelSource.Build(ProjectSource.Read(parsed.GetValue(file)!), progress);
             if (parsed.GetValue(json) is { } path)
             {
-                WholeFile.Write(path, stream => ReportWriter.Write(model, [], stream));
+                WholeFile.Write(path, stream => ReportWriter.Write(model, () => [], stream));
             }
 
             progress.Dispose();

@@ -22,7 +22,7 @@ internal static class OutputFiles
 {
     private const string ReportKind = "report";
 
-    /// <summary>Every kind with what makes its files, in the order they are written; the report comes last, since it lists the others.</summary>
+    /// <summary>Every kind with what makes its files, the report last, since it lists the others.</summary>
     public static ImmutableArray<OutputMaker> Makers { get; } =
     [
         new("model", (model, _, output) =>
@@ -38,14 +38,11 @@ internal static class OutputFiles
             output.Write("drawings.pdf", stream => PdfWriter.Write(DrawingSheets.Of(model), stream))),
         new("tables", WriteTables),
         new(ReportKind, (model, _, output) =>
-        {
-            ImmutableArray<string> files = [.. output.Names, "report.json"];
-            output.Write("report.json", stream => ReportWriter.Write(model, files, stream));
-        }),
+            output.Write("report.json", stream => ReportWriter.Write(model, () => [.. output.NamesOfOthers(), "report.json"], stream))),
     ];
 
     /// <summary>
-    /// Writes the files of the given kinds, kinds side by side: each is a pure function of the model. The report comes last,
+    /// Writes the files of the given kinds, kinds side by side: each is a pure function of the model. The report ends last,
     /// since it lists the others.
     /// </summary>
     public static void Write(BridgeModel model, ImmutableHashSet<string> kinds, OutputFolder output, Progress progress)
@@ -59,8 +56,18 @@ internal static class OutputFiles
         }
 
         var steps = progress.Of(asked.Length);
-        InParallel([.. asked.Where(m => m.Kind is not ReportKind)], Make);
-        InParallel([.. asked.Where(m => m.Kind is ReportKind)], Make);
+        var report = asked.FirstOrDefault(m => m.Kind is ReportKind) is { } last ? Task.Run(() => Make(last)) : Task.CompletedTask;
+        try
+        {
+            InParallel([.. asked.Where(m => m.Kind is not ReportKind)], Make);
+        }
+        finally
+        {
+            output.OthersAreWritten();
+            _ = Task.WaitAny(report);
+        }
+
+        report.GetAwaiter().GetResult();
 
         void Make(OutputMaker maker)
         {

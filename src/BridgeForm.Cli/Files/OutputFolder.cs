@@ -11,6 +11,7 @@ internal sealed class OutputFolder : IDisposable
     private readonly bool _isNew;
     private readonly List<string> _names = [];
     private readonly HashSet<string> _filled = new(StringComparer.Ordinal);
+    private readonly ManualResetEventSlim _othersWritten = new();
     private bool _isStuck;
 
     /// <summary>Prepares to write into a folder, which is made when it is not there.</summary>
@@ -37,6 +38,16 @@ internal sealed class OutputFolder : IDisposable
                 return [.. _names.Order(StringComparer.Ordinal)];
             }
         }
+    }
+
+    /// <summary>Every file but the one that lists them is written, or none will be any more.</summary>
+    public void OthersAreWritten() => _othersWritten.Set();
+
+    /// <summary><see cref="Names"/>, when <see cref="OthersAreWritten"/> was told; waits for it.</summary>
+    public IReadOnlyList<string> NamesOfOthers()
+    {
+        _othersWritten.Wait();
+        return Names;
     }
 
     /// <summary>A folder in which this run replaces every file of a piece or board; null for none.</summary>

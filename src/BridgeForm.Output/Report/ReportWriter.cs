@@ -11,9 +11,9 @@ public static class ReportWriter
 
     /// <summary>Writes the report; the stream stays open. Same model, same bytes.</summary>
     /// <param name="model">The bridge.</param>
-    /// <param name="files">Paths of the files written beside it, relative to the output folder, with forward slashes.</param>
+    /// <param name="files">Paths of the files written beside it, relative to the output folder, with forward slashes; asked for last.</param>
     /// <param name="stream">Where to.</param>
-    public static void Write(BridgeModel model, ImmutableArray<string> files, Stream stream)
+    public static void Write(BridgeModel model, Func<IReadOnlyList<string>> files, Stream stream)
     {
         using var json = new Utf8JsonWriter(stream, ReportJson.Options);
         json.WriteStartObject();
@@ -31,7 +31,7 @@ public static class ReportWriter
         ReportJson.List(json, "rope_cautions", model.Ropework.Cautions, (j, text) => j.WriteStringValue(text));
         StockReport.Write(json, model);
         StockReport.Shop(json, model);
-        ReportJson.List(json, "files", files, (j, file) => j.WriteStringValue(file));
+        ReportJson.List(json, "files", [.. files()], (j, file) => j.WriteStringValue(file));
         json.WriteEndObject();
     }
 }

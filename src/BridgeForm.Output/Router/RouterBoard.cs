@@ -53,10 +53,10 @@ public sealed class RouterBoard
     /// <param name="shop">Kerf, bit, trim, tabs.</param>
     public static RouterBoard Of(PlannedBoard board, IReadOnlyDictionary<string, Piece> pieces, ShopParameters shop)
     {
-        ImmutableArray<(Piece Piece, RouterSetup Setup)> set =
-            [.. board.Pieces.Select(p => pieces[p.Mark]).Select(p => (p, Routing.Setup(p.Shape, shop.RouterBit)))];
+        ImmutableArray<NestedPiece> set =
+            [.. board.Pieces.Select(p => pieces[p.Mark]).Select(p => new NestedPiece(p, Routing.Setup(p.Shape, shop.RouterBit), 0))];
         var wide = LiesWide(set);
-        string? Obstacle((Piece Piece, RouterSetup Setup) p) => p.Setup.Obstacles.IsEmpty
+        string? Obstacle(NestedPiece p) => p.Setup.Obstacles.IsEmpty
             ? p.Setup.IsWide == wide ? null : "lies on another face"
             : string.Join(", ", p.Setup.Obstacles);
         var (nested, end) = Nested(set, p => Obstacle(p) is null, shop);
@@ -89,7 +89,7 @@ public sealed class RouterBoard
     }
 
     /// <summary>The kind of face on which most of a board's routable pieces lie; the wide one when both have as many.</summary>
-    private static bool LiesWide(ImmutableArray<(Piece Piece, RouterSetup Setup)> set)
+    private static bool LiesWide(ImmutableArray<NestedPiece> set)
     {
         var routable = set.Where(p => p.Setup.Obstacles.IsEmpty).ToList();
         return 2 * routable.Count(p => p.Setup.IsWide) >= routable.Count;
@@ -97,7 +97,7 @@ public sealed class RouterBoard
 
     /// <summary>The pieces that are routed, each at its place, and where the last piece of the board ends.</summary>
     private static (ImmutableArray<NestedPiece> Routed, double End) Nested(
-        ImmutableArray<(Piece Piece, RouterSetup Setup)> set, Func<(Piece Piece, RouterSetup Setup), bool> routed, ShopParameters shop)
+        ImmutableArray<NestedPiece> set, Func<NestedPiece, bool> routed, ShopParameters shop)
     {
         var nested = ImmutableArray.CreateBuilder<NestedPiece>();
         var end = shop.Trim;
@@ -108,7 +108,7 @@ public sealed class RouterBoard
             var at = end + (i > 0 ? gap : 0);
             if (now)
             {
-                nested.Add(new NestedPiece(set[i].Piece, set[i].Setup, at));
+                nested.Add(set[i] with { Start = at });
             }
 
             end = at + set[i].Piece.BlankLength;

@@ -83,8 +83,10 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
     /// <summary>Words for the side of the blade that the piece lies on.</summary>
     public static string PieceSide(SawCut cut) => cut.PieceAtRight ? "right" : "left";
 
-    private static (string Stock, string Section, bool InReach, double Wedge, double Mitre, double Bevel) KeyOf(SawCut cut) => (
+    private static SettingKey KeyOf(SawCut cut) => new(
         cut.Piece.Stock, cut.Piece.Section, cut.InReach, Printed(cut.Wedge), Printed(cut.Mitre), Printed(cut.Bevel));
+
+    private sealed record SettingKey(string Stock, string Section, bool InReach, double Wedge, double Mitre, double Bevel);
 
     private static double Printed(double radians) => Numbers.Rounded(Numbers.Degrees(radians), 1);
 }

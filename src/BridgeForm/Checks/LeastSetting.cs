@@ -8,7 +8,7 @@ namespace BridgeForm.Checks;
 /// <param name="Parts">
 /// Numbers of parts it was made with. Between two trials with the same numbers the ratio has no jump.
 /// </param>
-internal readonly record struct Trial(bool Holds, double Ratio, ImmutableArray<int> Parts);
+internal sealed record Trial(bool Holds, double Ratio, ImmutableArray<int> Parts);
 
 /// <summary>
 /// The least setting, in whole steps, for which a whole new design passes while one step less does not. The ratio falls as

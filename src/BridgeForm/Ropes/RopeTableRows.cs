@@ -99,44 +99,44 @@ internal static class RopeTableRows
     private static IEnumerable<RopeTableRow> WireRopeSizes(bool improvedOnly)
     {
         // Size, inches, short tons improved plow steel, short tons extra improved, lb/ft.
-        (string Size, double Inches, double Improved, double Extra, double Weight)[] sizes =
+        RopeTableRow Row(string size, double inches, double improved, double extra, double weight) =>
+            new(size, weight, 2000 * (improvedOnly ? improved : extra), 0.483 * Square(inches), WireRope);
+        return
         [
-            ("1/4", 1.0 / 4, 2.94, 3.40, 0.116),
-            ("5/16", 5.0 / 16, 4.58, 5.27, 0.18),
-            ("3/8", 3.0 / 8, 6.56, 7.55, 0.26),
-            ("7/16", 7.0 / 16, 8.89, 10.2, 0.35),
-            ("1/2", 1.0 / 2, 11.5, 13.3, 0.46),
-            ("9/16", 9.0 / 16, 14.5, 16.8, 0.59),
-            ("5/8", 5.0 / 8, 17.9, 20.6, 0.72),
-            ("3/4", 3.0 / 4, 25.6, 29.4, 1.04),
-            ("7/8", 7.0 / 8, 34.6, 39.8, 1.42),
-            ("1", 1, 44.9, 51.7, 1.85),
-            ("1-1/8", 9.0 / 8, 56.5, 65.0, 2.34),
-            ("1-1/4", 5.0 / 4, 69.4, 79.9, 2.89),
-            ("1-3/8", 11.0 / 8, 83.5, 96.0, 3.50),
-            ("1-1/2", 3.0 / 2, 98.9, 114, 4.16),
+            Row("1/4", 1.0 / 4, 2.94, 3.40, 0.116),
+            Row("5/16", 5.0 / 16, 4.58, 5.27, 0.18),
+            Row("3/8", 3.0 / 8, 6.56, 7.55, 0.26),
+            Row("7/16", 7.0 / 16, 8.89, 10.2, 0.35),
+            Row("1/2", 1.0 / 2, 11.5, 13.3, 0.46),
+            Row("9/16", 9.0 / 16, 14.5, 16.8, 0.59),
+            Row("5/8", 5.0 / 8, 17.9, 20.6, 0.72),
+            Row("3/4", 3.0 / 4, 25.6, 29.4, 1.04),
+            Row("7/8", 7.0 / 8, 34.6, 39.8, 1.42),
+            Row("1", 1, 44.9, 51.7, 1.85),
+            Row("1-1/8", 9.0 / 8, 56.5, 65.0, 2.34),
+            Row("1-1/4", 5.0 / 4, 69.4, 79.9, 2.89),
+            Row("1-3/8", 11.0 / 8, 83.5, 96.0, 3.50),
+            Row("1-1/2", 3.0 / 2, 98.9, 114, 4.16),
         ];
-        return sizes.Select(s => new RopeTableRow(
-            s.Size, s.Weight, 2000 * (improvedOnly ? s.Improved : s.Extra), 0.483 * Square(s.Inches), WireRope));
     }
 
     private static IEnumerable<RopeTableRow> CordSizes()
     {
         // Size, lb per 100 ft, lbf.
-        (string Size, double Weight, double Strength)[] sizes =
+        static RopeTableRow Row(string size, double weight, double strength) =>
+            new(size, weight / 100, strength, weight / 100 / PoundsPerFootPerSquareInch / CordLay, Cord);
+        return
         [
-            ("3/32", 1.74, 1_000),
-            ("1/8", 2.9, 2_000),
-            ("5/32", 4.5, 2_800),
-            ("3/16", 6.5, 4_200),
-            ("7/32", 8.6, 5_600),
-            ("1/4", 11.0, 7_000),
-            ("9/32", 13.9, 8_000),
-            ("5/16", 17.3, 9_800),
-            ("3/8", 24.3, 14_400),
+            Row("3/32", 1.74, 1_000),
+            Row("1/8", 2.9, 2_000),
+            Row("5/32", 4.5, 2_800),
+            Row("3/16", 6.5, 4_200),
+            Row("7/32", 8.6, 5_600),
+            Row("1/4", 11.0, 7_000),
+            Row("9/32", 13.9, 8_000),
+            Row("5/16", 17.3, 9_800),
+            Row("3/8", 24.3, 14_400),
         ];
-        return sizes.Select(s => new RopeTableRow(
-            s.Size, s.Weight / 100, s.Strength, s.Weight / 100 / PoundsPerFootPerSquareInch / CordLay, Cord));
     }
 
     private static RopeTableRow Seven(string size, double poundsPerThousand, double strength, double wire, string source) =>

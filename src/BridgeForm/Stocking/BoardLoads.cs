@@ -25,11 +25,9 @@ internal static class BoardLoads
         return
         [
             .. plan.Patterns
-                .Select((pattern, place) => (pattern, place))
-                .OrderByDescending(p => offer.Lengths[p.pattern.Board])
-                .ThenBy(p => p.pattern, PatternOrder.Instance)
-                .ThenBy(p => p.place)
-                .Select(p => Dealt(p.pattern, classes, next, offer, kerf)),
+                .OrderByDescending(p => offer.Lengths[p.Board])
+                .ThenBy(p => p, PatternOrder.Instance)
+                .Select(p => Dealt(p, classes, next, offer, kerf)),
         ];
     }
 

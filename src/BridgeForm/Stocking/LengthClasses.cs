@@ -7,7 +7,7 @@ namespace BridgeForm.Stocking;
 /// <param name="Mark">Mark of the piece.</param>
 /// <param name="Id">Which of its occurrences.</param>
 /// <param name="Length">Length of its blank, metres.</param>
-internal readonly record struct Blank(string Mark, string Id, double Length);
+internal sealed record Blank(string Mark, string Id, double Length);
 
 /// <summary>Blanks that are planned as one length: the longest of them.</summary>
 /// <param name="Longest">Length to plan with, metres.</param>

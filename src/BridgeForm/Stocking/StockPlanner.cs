@@ -36,7 +36,7 @@ public static class StockPlanner
     {
         var jobs = ImmutableArray.CreateBuilder<StockJob>();
         var boards = 0;
-        foreach (var group in pieces.GroupBy(p => (p.Stock, p.Section)))
+        foreach (var group in pieces.GroupBy(p => new JobKey(p.Stock, p.Section)))
         {
             var offer = Offer.Of(parameters.StockNamed(group.Key.Stock), group.Key.Section, parameters.Shop, prices);
             var job = Job([.. group], offer, parameters.Shop, boards + 1);
@@ -46,6 +46,8 @@ public static class StockPlanner
 
         return new StockPlan(jobs.ToImmutable());
     }
+
+    private sealed record JobKey(string Stock, string Section);
 
     private static StockJob Job(ImmutableArray<Piece> pieces, Offer offer, ShopParameters shop, int firstNumber)
     {

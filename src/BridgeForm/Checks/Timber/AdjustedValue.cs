@@ -8,7 +8,7 @@ namespace BridgeForm.Checks;
 /// <param name="Value">Dimensionless.</param>
 /// <param name="Why">Where it comes from.</param>
 /// <param name="Slenderness">Slenderness over the greatest one allowed; above 1 the member has no value at all.</param>
-internal readonly record struct Factor(string Symbol, double Value, string Why, double Slenderness = 0);
+internal sealed record Factor(string Symbol, double Value, string Why, double Slenderness = 0);
 
 /// <summary>A reference design value with everything that adjusts it. Pascals.</summary>
 /// <param name="Symbol">Of the reference value: <c>Fb</c>.</param>

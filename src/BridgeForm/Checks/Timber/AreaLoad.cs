@@ -6,7 +6,7 @@ namespace BridgeForm.Checks;
 /// <param name="Pressure">Pascals.</param>
 /// <param name="Duration">CD.</param>
 /// <param name="Name">In a person's words.</param>
-internal readonly record struct AreaLoad(double Pressure, LoadDuration Duration, string Name)
+internal sealed record AreaLoad(double Pressure, LoadDuration Duration, string Name)
 {
     /// <summary>All of a project.</summary>
     public static IEnumerable<AreaLoad> All(LoadParameters loads)
@@ -20,16 +20,16 @@ internal readonly record struct AreaLoad(double Pressure, LoadDuration Duration,
 
     /// <summary>The one that with the dead load, Pa, asks most of wood for its duration.</summary>
     public static AreaLoad Strongest(LoadParameters loads, double dead) =>
-        All(loads).MaxBy(area => (dead + area.Pressure) / area.Duration.Factor);
+        All(loads).MaxBy(area => (dead + area.Pressure) / area.Duration.Factor)!;
 
     /// <summary>The heaviest, where duration does not matter.</summary>
-    public static AreaLoad Heaviest(LoadParameters loads) => All(loads).MaxBy(area => area.Pressure);
+    public static AreaLoad Heaviest(LoadParameters loads) => All(loads).MaxBy(area => area.Pressure)!;
 }
 
 /// <summary>Dead load alone, or with another, whichever asks more of wood for its duration.</summary>
 /// <param name="Effect">Moment, shear or stress.</param>
 /// <param name="Duration">Its CD.</param>
-internal readonly record struct Governing(double Effect, LoadDuration Duration)
+internal sealed record Governing(double Effect, LoadDuration Duration)
 {
     /// <summary>Both effects of the same sign.</summary>
     public static Governing Of(double dead, double other, LoadDuration duration) =>

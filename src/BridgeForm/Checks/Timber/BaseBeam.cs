@@ -3,13 +3,13 @@ using System.Collections.Immutable;
 namespace BridgeForm.Checks;
 
 /// <summary>A force at a place of a base. Metres from the middle, right positive; newtons, down positive.</summary>
-internal readonly record struct BeamForce(double At, double Down);
+internal sealed record BeamForce(double At, double Down);
 
 /// <summary>A load spread evenly. Metres, newtons in all, down positive.</summary>
-internal readonly record struct BeamSpread(double From, double To, double Down);
+internal sealed record BeamSpread(double From, double To, double Down);
 
 /// <summary>A couple at a place, N·m, turning right over up to left (from z towards n) positive.</summary>
-internal readonly record struct BeamCouple(double At, double Turn);
+internal sealed record BeamCouple(double At, double Turn);
 
 /// <summary>
 /// A base as a beam on two ropes, in the plane of its frame: reactions by statics, moments (bottom in tension positive) and

@@ -51,19 +51,19 @@ internal static class BaseBending
     {
         var words = context.People();
         var worst = cases
-            .SelectMany(c => stretches, (c, s) => (Case: c, Stretch: s))
-            .SelectMany(p => p.Case.Beam.Places(p.Stretch.From, p.Stretch.To), (p, z) => (p.Case, p.Stretch, p.Stretch.Section, At: z, Moment: p.Case.Beam.Moment(z)))
-            .MaxBy(m => Math.Abs(m.Moment) / m.Section.Modulus / m.Case.Duration.Factor);
-        var stress = Math.Abs(worst.Moment) / worst.Section.Modulus;
-        var face = worst.Moment > 0 ? "bottom" : "top";
+            .SelectMany(c => stretches.SelectMany(s => c.Beam.Places(s.From, s.To).Select(z => new BaseEffect(c, s, z, c.Beam.Moment(z)))))
+            .MaxBy(m => Math.Abs(m.Value) / m.Stretch.Section.Modulus / m.Case.Duration.Factor)!;
+        var (moment, section) = (Math.Abs(worst.Value), worst.Stretch.Section);
+        var stress = moment / section.Modulus;
+        var face = worst.Value > 0 ? "bottom" : "top";
         var result = WoodCheck.Stress(
             declared,
             words,
             stress,
             BaseSection.Bending(context, slender, worst.Case.Duration),
             $"{worst.Case.Name}: {face} in tension, {words.Length(Math.Abs(worst.At))} from the middle; "
-            + $"{worst.Section.ModulusText(words, "the bottom")}; "
-            + $"fb = {words.Moment(Math.Abs(worst.Moment))} / {words.Modulus(worst.Section.Modulus)} = {words.Stress(stress)}",
+            + $"{section.ModulusText(words, "the bottom")}; "
+            + $"fb = {words.Moment(moment)} / {words.Modulus(section.Modulus)} = {words.Stress(stress)}",
             BaseSection.Missing(context));
         return result with { Source = worst.Stretch.Source(result.Source) };
     }

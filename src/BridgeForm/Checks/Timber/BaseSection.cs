@@ -8,7 +8,7 @@ namespace BridgeForm.Checks;
 /// <param name="To">z of its end.</param>
 /// <param name="Section">What is left of its section.</param>
 /// <param name="IsDrilled">Holes count in it.</param>
-internal readonly record struct BaseStretch(double From, double To, DrilledSection Section, bool IsDrilled)
+internal sealed record BaseStretch(double From, double To, DrilledSection Section, bool IsDrilled)
 {
     /// <summary>A source, and where holes count their rule.</summary>
     public string Source(string source) => IsDrilled ? $"{source}; {DrilledHole.Rule}" : source;
@@ -19,7 +19,7 @@ internal readonly record struct BaseStretch(double From, double To, DrilledSecti
 /// <param name="Notch">Deepest channel of the interior bases, at its deep mouth.</param>
 /// <param name="Channel">Channel's inner and outer wall, z of the right one.</param>
 /// <param name="Holes">Keeper holes and the user's own.</param>
-internal readonly record struct BaseSection(
+internal sealed record BaseSection(
     RectangularSection Full, double Notch, (double Inner, double Outer) Channel, ImmutableArray<DrilledHole> Holes)
 {
     /// <summary>Net section of the channel alone: the full breadth, what is left of the depth.</summary>

@@ -35,19 +35,16 @@ internal static class BaseShear
     {
         var stretches = section.Beside(context.Parameters.Frames.Base.Length / 2).ToList();
         var worst = cases
-            .SelectMany(c => stretches, (c, s) => (Case: c, Stretch: s))
-            .SelectMany(p => p.Case.Beam.Places(p.Stretch.From, p.Stretch.To), (p, z) => (p.Case, p.Stretch, p.Stretch.Section, At: z, Shear: Math.Abs(p.Case.Beam.Shear(z))))
-            .MaxBy(v => v.Shear / v.Case.Duration.Factor / v.Section.ShearArea);
+            .SelectMany(c => stretches.SelectMany(s => c.Beam.Places(s.From, s.To).Select(z => new BaseEffect(c, s, z, Math.Abs(c.Beam.Shear(z))))))
+            .MaxBy(v => v.Value / v.Case.Duration.Factor / v.Stretch.Section.ShearArea)!;
+        var left = worst.Stretch.Section;
         return Check(
             context,
             Declared,
-            worst.Stretch,
-            worst.Case,
-            worst.At,
-            worst.Shear,
+            worst,
             "(2/3)·Fv'·b·d",
-            Notches.Shear(1, worst.Section.ShearBreadth, worst.Section.ShearDepth),
-            worst.Section.ShearText(context.People(), "d"));
+            Notches.Shear(1, left.ShearBreadth, left.ShearDepth),
+            left.ShearText(context.People(), "d"));
     }
 
     private static CheckResult Net(CheckContext context, BaseSection section, IEnumerable<BaseCase> cases)
@@ -56,15 +53,12 @@ internal static class BaseShear
         var stretches = section.Channels().ToList();
         var worst = cases
             .SelectMany(c => stretches.Select(s => AtChannel(c, s)))
-            .MaxBy(v => v.Shear / v.Case.Duration.Factor / Area(v.Stretch.Section, v.BottomTension));
+            .MaxBy(v => v.Value / v.Case.Duration.Factor / Area(v.Stretch.Section, v.BottomTension))!;
         var words = context.People();
         return Check(
             context,
             DeclaredNet,
-            worst.Stretch,
-            worst.Case,
-            worst.At,
-            worst.Shear,
+            worst,
             worst.BottomTension ? "bottom in tension: (2/3)·Fv'·b·dn·(dn/d)²" : "top in tension: (2/3)·Fv'·b·dn",
             Area(worst.Stretch.Section, worst.BottomTension),
             $"d = {words.Length(depth)}, {worst.Stretch.Section.ShearText(words, "dn")}");
@@ -75,17 +69,18 @@ internal static class BaseShear
     }
 
     /// <summary>Largest shear of a case at a channel, and whether it puts the bottom in tension anywhere there.</summary>
-    private static (BaseCase Case, BaseStretch Stretch, double At, double Shear, bool BottomTension) AtChannel(BaseCase loads, BaseStretch stretch)
+    private static BaseEffect AtChannel(BaseCase loads, BaseStretch stretch)
     {
         var places = loads.Beam.Places(stretch.From, stretch.To).ToList();
         var at = places.MaxBy(z => Math.Abs(loads.Beam.Shear(z)));
-        return (loads, stretch, at, Math.Abs(loads.Beam.Shear(at)), places.Exists(z => loads.Beam.Moment(z) > ChannelFaces.Nothing));
+        return new BaseEffect(loads, stretch, at, Math.Abs(loads.Beam.Shear(at)), places.Exists(z => loads.Beam.Moment(z) > ChannelFaces.Nothing));
     }
 
     private static CheckResult Check(
-        CheckContext context, DeclaredCheck declared, BaseStretch stretch, BaseCase loads, double at, double shear, string formula, double area, string sizes)
+        CheckContext context, DeclaredCheck declared, BaseEffect worst, string formula, double area, string sizes)
     {
         var words = context.People();
+        var (loads, stretch, at, shear, _) = worst;
         var text = $"{loads.Name}, {words.Length(Math.Abs(at))} from the middle: V = {words.Pounds(shear)}; {sizes}";
         var standard = declared.Source.Split(';')[0];
         if (BaseSection.Shear(context, loads.Duration) is not { } strength)

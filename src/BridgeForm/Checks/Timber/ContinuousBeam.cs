@@ -6,7 +6,7 @@ namespace BridgeForm.Checks;
 /// </summary>
 /// <param name="Supports">How many, at least 2.</param>
 /// <param name="Apart">Distance of neighbours.</param>
-internal readonly record struct ContinuousBeam(int Supports, double Apart)
+internal sealed record ContinuousBeam(int Supports, double Apart)
 {
     /// <summary>From the first to the last.</summary>
     public double Length => (Supports - 1) * Apart;

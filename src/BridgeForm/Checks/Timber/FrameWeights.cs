@@ -8,7 +8,7 @@ namespace BridgeForm.Checks;
 /// <param name="Guard">Rails, cap and post of one side.</param>
 /// <param name="Brace">One brace.</param>
 /// <param name="Base">Base and hardware.</param>
-internal readonly record struct FrameWeights(double Deck, double Guard, double Brace, double Base)
+internal sealed record FrameWeights(double Deck, double Guard, double Brace, double Base)
 {
     /// <summary>All of it.</summary>
     public double Total => Deck + (2 * (Guard + Brace)) + Base;

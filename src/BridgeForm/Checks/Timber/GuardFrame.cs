@@ -14,7 +14,7 @@ namespace BridgeForm.Checks;
 /// <param name="Lean">Of the post, outward, radians (α).</param>
 /// <param name="BraceLean">Of the brace's force, inward, radians: β where it lies on the brace's axis.</param>
 /// <param name="Where">The place in a person's words.</param>
-internal readonly record struct GuardFrame(
+internal sealed record GuardFrame(
     double PostFoot, double BraceFoot, double Contact, double Top, double Lean, double BraceLean, string Where)
 {
     /// <summary>The resultant on the brace's axis, in the middle of its contact with the post's outer face.</summary>
@@ -90,7 +90,7 @@ internal readonly record struct GuardFrame(
 /// <summary>A level push or pull at the guard's top.</summary>
 /// <param name="Name">In a person's words.</param>
 /// <param name="Force">Newtons on one post; outward positive.</param>
-internal readonly record struct GuardPush(string Name, double Force)
+internal sealed record GuardPush(string Name, double Force)
 {
     private const double Pound = Quantities.Units.PoundForce;
 

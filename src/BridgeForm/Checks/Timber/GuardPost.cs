@@ -30,7 +30,7 @@ internal static class GuardPost
         }
 
         var words = context.People();
-        var worst = GuardPush.Of(context).MaxBy(p => p.Force);
+        var worst = GuardPush.Of(context).MaxBy(p => p.Force)!;
         var moment = GuardFrame.Places(context.Parameters).Max(f => f.PostMoment(worst.Force));
         return Outcome.ForEngineer(
             Declared, 0, "1", Declared.Source,

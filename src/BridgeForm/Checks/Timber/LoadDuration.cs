@@ -6,7 +6,7 @@ namespace BridgeForm.Checks;
 /// </summary>
 /// <param name="Factor">CD.</param>
 /// <param name="Name">What it belongs to.</param>
-internal readonly record struct LoadDuration(double Factor, string Name)
+internal sealed record LoadDuration(double Factor, string Name)
 {
     /// <summary>Permanent.</summary>
     public static LoadDuration Dead => new(0.9, "permanent");

@@ -7,7 +7,7 @@ namespace BridgeForm.Checks;
 /// <param name="From">n where the hole begins, metres; null for the whole section where the brace meets the post.</param>
 /// <param name="To">n where it ends.</param>
 /// <param name="Section">What is left there.</param>
-internal readonly record struct PostPlace(double? From, double To, DrilledSection Section)
+internal sealed record PostPlace(double? From, double To, DrilledSection Section)
 {
     /// <summary>
     /// The whole section first, then every hole. Holes are those of a post in the middle of the bridge; heads of upright

@@ -3,7 +3,7 @@ namespace BridgeForm.Checks;
 /// <summary>A rectangle that bends. Metres.</summary>
 /// <param name="Breadth">b, along the axis it bends about.</param>
 /// <param name="Depth">d, in the direction of the load.</param>
-internal readonly record struct RectangularSection(double Breadth, double Depth)
+internal sealed record RectangularSection(double Breadth, double Depth)
 {
     /// <summary>b·d, m².</summary>
     public double Area => Breadth * Depth;

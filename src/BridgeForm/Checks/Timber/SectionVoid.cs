@@ -9,7 +9,7 @@ namespace BridgeForm.Checks;
 /// <param name="Low">Along the depth, the way the member bends.</param>
 /// <param name="High">Along the depth.</param>
 /// <param name="Parts">It runs along the breadth and so parts what is above it from what is below.</param>
-internal readonly record struct SectionVoid(double Left, double Right, double Low, double High, bool Parts)
+internal sealed record SectionVoid(double Left, double Right, double Low, double High, bool Parts)
 {
     /// <summary>A hole where it is widest; the section's breadth is the stick's thickness, or its width where it bends flat.</summary>
     public static SectionVoid Of(CutStock stock, Hole hole, bool flat)
@@ -35,7 +35,7 @@ internal readonly record struct SectionVoid(double Left, double Right, double Lo
 /// <param name="At">Its middle.</param>
 /// <param name="Diameter">Diameter.</param>
 /// <param name="Void">What it takes of the section.</param>
-internal readonly record struct DrilledHole(double At, double Diameter, SectionVoid Void)
+internal sealed record DrilledHole(double At, double Diameter, SectionVoid Void)
 {
     // NDS 3.1.2.2 says so of staggered fasteners (from memory); taken for all that is cut out.
     private const double SameSection = 4;

@@ -7,7 +7,7 @@ namespace BridgeForm.Stocking.Cutting;
 /// <param name="Values">Value of a piece of each length. No board can be filled with more value than it costs, so any plan costs at least the value of its pieces: the certificate.</param>
 /// <param name="Bound">No plan costs less.</param>
 /// <param name="IsExact">Fillings were compared one by one; otherwise on a grid of lengths, and the bound may be a little low.</param>
-internal sealed record Relaxation(ImmutableArray<(Pattern Pattern, double Amount)> InUse, double[] Values, double Bound, bool IsExact);
+internal sealed record Relaxation(ImmutableArray<PatternUse> InUse, double[] Values, double Bound, bool IsExact);
 
 /// <summary>Gilmore and Gomory's column generation (1961): patterns are made when the prices of the lengths ask for them.</summary>
 internal static class ColumnGeneration

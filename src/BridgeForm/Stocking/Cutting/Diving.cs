@@ -31,13 +31,13 @@ internal static class Diving
             }
 
             var relaxed = ColumnGeneration.Solve(rest.Problem, known.Select(rest.Narrowed).Where(p => p.Counts.Any(c => c > 0)), first.IsExact);
-            inUse = [.. relaxed.InUse.Select(u => (rest.Widened(u.Pattern, problem.Count), u.Amount))];
+            inUse = [.. relaxed.InUse.Select(u => u with { Pattern = rest.Widened(u.Pattern, problem.Count) })];
         }
     }
 
     private static void Take(
         CuttingProblem problem,
-        ImmutableArray<(Pattern Pattern, double Amount)> inUse,
+        ImmutableArray<PatternUse> inUse,
         double share,
         int[] left,
         ImmutableArray<Pattern>.Builder taken)
@@ -50,19 +50,18 @@ internal static class Diving
             }
         }
 
-        foreach (var (pattern, fraction) in inUse
-            .Select(u => (u.Pattern, Fraction: u.Amount - Math.Floor(u.Amount + Whole)))
-            .OrderByDescending(u => u.Fraction)
-            .ThenByDescending(u => problem.Weight(u.Pattern.Counts)))
+        foreach (var use in inUse.OrderByDescending(Fraction).ThenByDescending(u => problem.Weight(u.Pattern.Counts)))
         {
-            if (taken.Count > before && fraction < share)
+            if (taken.Count > before && Fraction(use) < share)
             {
                 return;
             }
 
-            TakeOne(problem, pattern, left, taken);
+            TakeOne(problem, use.Pattern, left, taken);
         }
     }
+
+    private static double Fraction(PatternUse use) => use.Amount - Math.Floor(use.Amount + Whole);
 
     /// <summary>Takes a pattern once, without pieces that are done; on the cheapest board that holds the rest.</summary>
     private static bool TakeOne(

@@ -20,7 +20,7 @@ internal static class GridKnapsack
     /// <param name="values">Value of a piece of each length; those at or below 0 are left out.</param>
     /// <param name="limits">Most pieces of each length.</param>
     /// <param name="roundUp">Pieces take up whole cells: the filling fits. Otherwise its value is not less than the best's.</param>
-    public static ImmutableArray<(int[] Counts, double Value)> Best(
+    public static ImmutableArray<Filling> Best(
         CuttingProblem problem, double[] values, ImmutableArray<int> limits, bool roundUp)
     {
         var last = problem.Boards.Length - 1;
@@ -36,9 +36,9 @@ internal static class GridKnapsack
             taken[k] = Offer(best, bundles[k].Bundle.Value, bundles[k].Wide);
         }
 
-        return [.. Enumerable.Range(0, problem.Boards.Length).Select(b => Filling(b))];
+        return [.. Enumerable.Range(0, problem.Boards.Length).Select(OfBoard)];
 
-        (int[] Counts, double Value) Filling(int board)
+        Filling OfBoard(int board)
         {
             var room = Math.Min(Cells, (int)(problem.Capacity(board) / cell));
             var counts = new int[problem.Count];
@@ -52,7 +52,7 @@ internal static class GridKnapsack
                 }
             }
 
-            return (counts, best[room]);
+            return new Filling(counts, best[room]);
         }
     }
 

@@ -30,7 +30,7 @@ internal sealed class ParetoKnapsack
     /// <param name="limits">Most pieces of each length.</param>
     /// <param name="goals">Value that a filling of each board must exceed.</param>
     /// <param name="budget">Most fillings to compare; what is left of it.</param>
-    public static ImmutableArray<(int[] Counts, double Value)?> Best(
+    public static ImmutableArray<Filling?> Best(
         CuttingProblem problem, double[] values, ImmutableArray<int> limits, double[] goals, ref int budget)
     {
         var capacities = Enumerable.Range(0, problem.Boards.Length).Select(problem.Capacity).ToArray();
@@ -97,7 +97,7 @@ internal sealed class ParetoKnapsack
         return false;
     }
 
-    private (int[] Counts, double Value)? BestOf(int board, int items)
+    private Filling? BestOf(int board, int items)
     {
         var best = -1;
         foreach (var index in _front)
@@ -116,7 +116,7 @@ internal sealed class ParetoKnapsack
             counts[_nodes[at].Item] += _nodes[at].Count;
         }
 
-        return (counts, _nodes[best].Value);
+        return new Filling(counts, _nodes[best].Value);
     }
 
     private readonly record struct Node(double Weight, double Value, int Parent, int Item, int Count)

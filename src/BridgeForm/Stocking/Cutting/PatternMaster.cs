@@ -63,10 +63,10 @@ internal sealed class PatternMaster
     }
 
     /// <summary>Patterns in use with their amounts, not whole numbers.</summary>
-    public IEnumerable<(Pattern Pattern, double Amount)> InUse() =>
-        _basis.Select((column, row) => (column, row))
-            .Where(p => p.column >= 0 && _amounts[p.row] > 0)
-            .Select(p => (_patterns[p.column], _amounts[p.row]));
+    public IEnumerable<PatternUse> InUse() =>
+        Enumerable.Range(0, _basis.Length)
+            .Where(row => _basis[row] >= 0 && _amounts[row] > 0)
+            .Select(row => new PatternUse(_patterns[_basis[row]], _amounts[row]));
 
     private Pattern OnlyOf(int item)
     {

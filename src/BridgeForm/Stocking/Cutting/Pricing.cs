@@ -21,8 +21,18 @@ internal sealed class Pricing(CuttingProblem problem, double[] goals, bool exact
     {
         if (IsExact && ParetoKnapsack.Best(problem, values, problem.Demand, goals, ref _budget) is { IsDefault: false } best)
         {
-            var excess = best.Select((f, b) => (f?.Value ?? goals[b]) / problem.Boards[b].Cost).Max();
-            return ([.. best.SelectMany((f, b) => f is { } filling ? [new Pattern(b, filling.Counts)] : Array.Empty<Pattern>())], excess);
+            var excess = 0.0;
+            var found = ImmutableArray.CreateBuilder<Pattern>();
+            for (var b = 0; b < goals.Length; b++)
+            {
+                excess = Math.Max(excess, (best[b]?.Value ?? goals[b]) / problem.Boards[b].Cost);
+                if (best[b] is { } filling)
+                {
+                    found.Add(new Pattern(b, filling.Counts));
+                }
+            }
+
+            return (found.ToImmutable(), excess);
         }
 
         IsExact = false;
@@ -32,16 +42,16 @@ internal sealed class Pricing(CuttingProblem problem, double[] goals, bool exact
     private (ImmutableArray<Pattern> Found, double Excess) OnGrid(double[] values)
     {
         var above = GridKnapsack.Best(problem, values, problem.Demand, roundUp: false);
-        var below = new Lazy<ImmutableArray<(int[] Counts, double Value)>>(() => GridKnapsack.Best(problem, values, problem.Demand, roundUp: true));
+        var below = new Lazy<ImmutableArray<Filling>>(() => GridKnapsack.Best(problem, values, problem.Demand, roundUp: true));
         var found = ImmutableArray.CreateBuilder<Pattern>();
         var excess = 0.0;
         for (var b = 0; b < goals.Length; b++)
         {
             excess = Math.Max(excess, above[b].Value / problem.Boards[b].Cost);
-            var (counts, value) = problem.Weight(above[b].Counts) <= problem.Capacity(b) ? above[b] : below.Value[b];
-            if (value > goals[b])
+            var filling = problem.Weight(above[b].Counts) <= problem.Capacity(b) ? above[b] : below.Value[b];
+            if (filling.Value > goals[b])
             {
-                found.Add(new Pattern(b, counts));
+                found.Add(new Pattern(b, filling.Counts));
             }
         }
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text.Json;
 using BridgeForm.Output.Preview;
 using BridgeForm.Output.Report;
@@ -59,7 +58,7 @@ public sealed class PreviewPage
 
         using (var stream = File.Create(report))
         {
-            ReportWriter.Write(model, ImmutableArray<string>.Empty, stream);
+            ReportWriter.Write(model, () => [], stream);
         }
 
         return (page, report);

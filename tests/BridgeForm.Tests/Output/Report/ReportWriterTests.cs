@@ -70,7 +70,7 @@ public sealed class ReportWriterTests
     private static byte[] Bytes()
     {
         using var stream = new MemoryStream();
-        ReportWriter.Write(SampleModel.Small, Files, stream);
+        ReportWriter.Write(SampleModel.Small, () => Files, stream);
         return stream.ToArray();
     }
 
