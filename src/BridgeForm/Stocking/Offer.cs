@@ -26,7 +26,7 @@ internal sealed record Offer(
     public static Offer Of(StockParameters stock, string section, ShopParameters shop, PriceList? prices)
     {
         var priced = stock.Lengths
-            .Select(length => (Length: length, Price: prices?.Of(stock.Name, section, length)))
+            .Select(length => new { Length = length, Price = prices?.Of(stock.Name, section, length) })
             .Where(b => b.Length - (2 * shop.Trim) > ShortestUsable)
             .OrderBy(b => b.Length)
             .ToList();

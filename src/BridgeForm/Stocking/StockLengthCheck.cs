@@ -24,12 +24,12 @@ internal static class StockLengthCheck
         var tooLong = plan.TooLong.OrderByDescending(p => p.BlankLength - p.Longest).ToList();
         if (tooLong.Count == 0)
         {
-            var pieces = plan.Boards.SelectMany(b => b.Pieces, (b, p) => (p.BlankLength, b.Length)).ToList();
-            var longest = pieces.DefaultIfEmpty().MaxBy(p => p.BlankLength);
+            var longest = plan.Boards.SelectMany(b => b.Pieces.Select(p => new { p.BlankLength, b.Length })).MaxBy(p => p.BlankLength);
+            var (blank, board) = (longest?.BlankLength ?? 0, longest?.Length ?? 0);
             return new CheckResult(
-                Declared.Id, Declared.Title, CheckStatus.Pass, longest.BlankLength, longest.Length, "m",
-                longest.Length > 0 ? longest.BlankLength / longest.Length : null, Source,
-                $"all {pieces.Count} pieces fit boards on sale; the longest, {words.Length(longest.BlankLength)}, is cut from {words.Length(longest.Length)}");
+                Declared.Id, Declared.Title, CheckStatus.Pass, blank, board, "m",
+                board > 0 ? blank / board : null, Source,
+                $"all {plan.Boards.Sum(b => b.Pieces.Length)} pieces fit boards on sale; the longest, {words.Length(blank)}, is cut from {words.Length(board)}");
         }
 
         var worst = tooLong[0];

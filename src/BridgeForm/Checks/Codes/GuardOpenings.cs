@@ -34,7 +34,7 @@ internal static class GuardOpenings
     /// <summary>The opening closest to what its code lets pass, or furthest beyond it.</summary>
     public static CheckResult Of(CheckContext context)
     {
-        var worst = context.Bays.SelectMany(bay => InBay(context, bay)).MaxBy(o => o.Clear / o.Sphere);
+        var worst = context.Bays.SelectMany(bay => InBay(context, bay)).MaxBy(o => o.Clear / o.Sphere)!;
         var words = context.People();
         return new CheckResult(
             Declared.Id, Declared.Title, Status(worst.Clear, worst.Sphere),
@@ -61,7 +61,9 @@ internal static class GuardOpenings
     public static CheckStatus Status(double clear, double sphere) =>
         clear > sphere - SphereSlack ? CheckStatus.Fail : CheckStatus.Pass;
 
-    private static IEnumerable<(double Clear, double Sphere, string Source, string Where)> InBay(CheckContext context, int bay)
+    private sealed record Opening(double Clear, double Sphere, string Source, string Where);
+
+    private static IEnumerable<Opening> InBay(CheckContext context, int bay)
     {
         var layout = context.Layout;
         var ladder = Ladder(layout, bay);
@@ -77,7 +79,7 @@ internal static class GuardOpenings
                 var from = CrossSections.Furthest(below, across, Vector3d.UnitY);
                 var height = i == 1 ? 0 : from.Y - (surface + (across.LineParameter(surface, along) * along)).Y;
                 var (sphere, source) = Limits.Opening(layout.Parameters.Use, height);
-                yield return (clear, sphere, source, $"{FramePoses.BayName(bay, layout.Bays)} under {above.Id[4..]}");
+                yield return new Opening(clear, sphere, source, $"{FramePoses.BayName(bay, layout.Bays)} under {above.Id[4..]}");
             }
         }
     }

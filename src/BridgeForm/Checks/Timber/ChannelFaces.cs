@@ -32,7 +32,7 @@ internal static class ChannelFaces
 
         var section = BaseSection.Of(context);
         var words = context.People();
-        var faces = cases.Select(c => (c.Name, Moment: Worst(c.Beam, section))).ToList();
+        var faces = cases.Select(c => new PulledSide(c.Name, Worst(c.Beam, section))).ToList();
         var pulled = faces.Exists(f => f.Moment > Nothing);
         var text = Sides(words, faces);
         yield return pulled && section.Full.Breadth >= Notches.ThickMember - Seated
@@ -42,8 +42,11 @@ internal static class ChannelFaces
             : Depth(context, section, pulled, text);
     }
 
+    /// <summary>Moment of a case just outside the ropes: above 0 it pulls the bottom.</summary>
+    private sealed record PulledSide(string Name, double Moment);
+
     /// <summary>The cases by the side in tension, those that pull the bottom first, worst first.</summary>
-    private static string Sides(CheckWords words, List<(string Name, double Moment)> faces)
+    private static string Sides(CheckWords words, List<PulledSide> faces)
     {
         var bottom = faces.Where(f => f.Moment > Nothing).OrderByDescending(f => f.Moment)
             .Select(f => $"{f.Name} {words.Moment(f.Moment)}").ToList();

@@ -20,14 +20,16 @@ internal static class HoleSizes
         var layout = context.Layout;
         var middle = layout.Bays / 2;
         var holes = ((Member[])[BaseMember.Of(layout, middle), Uprights.Post(layout, middle, Side.Right), Uprights.Brace(layout, middle, Side.Right)])
-            .SelectMany(m => m.Shape.Holes, (m, hole) => (
+            .SelectMany(m => m.Shape.Holes.Select(hole => new
+            {
                 m.Role,
                 hole.Diameter,
-                Face: hole.Face is Solids.StockFace.MinusY or Solids.StockFace.PlusY ? m.Shape.Thickness : m.Shape.Width))
+                Face = hole.Face is Solids.StockFace.MinusY or Solids.StockFace.PlusY ? m.Shape.Thickness : m.Shape.Width,
+            }))
             .ToList();
         if (holes.Count > 0)
         {
-            var worst = holes.MaxBy(h => h.Diameter / h.Face);
+            var worst = holes.MaxBy(h => h.Diameter / h.Face)!;
             yield return Outcome.AtMost(
                 Declared,
                 worst.Diameter,
