@@ -48,5 +48,9 @@ internal static class StartCommand
         }
 
         WholeFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(StarterFile.Text())));
+
+        // Beside it, where its first line says: editors complete and check the file by it.
+        var schema = Path.Combine(Path.GetDirectoryName(path) ?? "", StarterFile.SchemaName);
+        WholeFile.Write(schema, stream => stream.Write(Encoding.UTF8.GetBytes(ProjectSchema.Json())));
     }
 }

@@ -57,6 +57,8 @@ internal static class RopeworkReport
         json.WriteStartObject();
         ReportJson.Number(json, "share", end.Share);
         ReportJson.Number(json, "take_up", end.TakeUp);
+        ReportJson.Number(json, "pull_when_new", end.NewPull?.Tension);
+        json.WriteString("pull_when_new_case", end.NewPull?.Case);
         ReportJson.Number(json, "sag", end.Shape?.Sag);
         ReportJson.Number(json, "move_down_mid", end.MoveDownMid);
         ReportJson.Number(json, "over_ground", end.OverGround?.Room);

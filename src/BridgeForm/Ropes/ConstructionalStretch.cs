@@ -46,11 +46,33 @@ public sealed record StretchEnd
     /// <summary>How far mid-span lies then below the design state.</summary>
     public double? MoveDownMid { get; init; }
 
+    /// <summary>
+    /// What the new rope, set to its shorter marks, does to the supports while it has not stretched yet: the load cases are
+    /// the finished bridge's. It hangs flatter than designed and pulls harder.
+    /// </summary>
+    public ImmutableArray<SupportPull> NewPulls { get; init; } = [];
+
+    /// <summary>Largest tension of the new rope in any case, newtons, with the case; null: no solution.</summary>
+    public PullInCase? NewPull { get; init; }
+
     /// <summary>Least clearance over the ground then, of all load cases; null where no ground is given.</summary>
     public RoomInCase? OverGround { get; init; }
 
     /// <summary>Least clearance over the highest water then, of all load cases; null where none is given.</summary>
     public RoomInCase? OverWater { get; init; }
+}
+
+/// <summary>A tension and where it is largest.</summary>
+/// <param name="Case">Id of the load case.</param>
+/// <param name="Tension">Of one rope, its backstays included, newtons.</param>
+public sealed record PullInCase(string Case, double Tension)
+{
+    /// <summary>The largest of all cases, between the supports and in the backstays; null when no case has a solution.</summary>
+    public static PullInCase? Largest(ImmutableArray<LoadCaseResult> cases, ImmutableArray<SupportPull> pulls) => cases
+        .Where(c => c.Shape is not null)
+        .Select(c => new PullInCase(c.Id, c.Shape!.MaxTension))
+        .Concat(pulls.Where(p => p.Backstay is not null).Select(p => new PullInCase(p.Case, p.Backstay!.Tension)))
+        .MaxBy(p => p.Tension);
 }
 
 /// <summary>A clearance and where it is least.</summary>
@@ -92,16 +114,21 @@ internal static class StretchEnds
             ? CaseSurroundings.InAll(parameters, LoadCases.All(input with { Stretch = share }))
             : [];
         var middle = site.Span / 2;
+        var shorter = (1 / (1 + share)) - 1;
+        var asNew = LoadCases.All(input with { Stretch = shorter });
+        var pulls = SupportPull.Of(site, asNew);
         return new StretchEnd
         {
             Share = share,
             Marks = [.. marks.Select(m => new RopeMark(m.Frame, m.Unstressed / (1 + share), m.AtMarkingTension / (1 + share)))],
             Hoisting = Hoisting.Solve(
-                design, input.FrameLoads, site.ReferenceTemperature, site.Temperatures, input.Backstays, (1 / (1 + share)) - 1),
+                design, input.FrameLoads, site.ReferenceTemperature, site.Temperatures, input.Backstays, shorter),
             TakeUp = share * cut.BetweenEnds,
             Shape = shape,
             Failure = failure ?? stretched.Where(c => c.Failure is not null).Select(c => $"{c.Id}: {c.Failure}").FirstOrDefault(),
             MoveDownMid = shape is null ? null : design.HeightAt(middle) - shape.HeightAt(middle),
+            NewPulls = pulls,
+            NewPull = PullInCase.Largest(asNew, pulls),
             OverGround = RoomInCase.Least(stretched, c => c.OverGround),
             OverWater = RoomInCase.Least(stretched, c => c.OverWater),
         };

@@ -29,6 +29,9 @@ public static class LoadCases
         int maxIterations = LoadCaseSolver.DefaultMaxIterations) =>
         [.. Loadings(input).Select(l => Solve(input, l, accuracy, maxIterations))];
 
+    /// <summary>People and snow at once, Pa: 0.75 L + 0.75 S (ASCE 7 2.4.1 combination 4, from memory).</summary>
+    public static double Together(double live, double snow) => 0.75 * (live + snow);
+
     private static IEnumerable<Loading> Loadings(LoadCaseInput input)
     {
         var (reference, span, loads) = (input.ReferenceTemperature, input.Design.Nodes[^1].X, input.Loads);
@@ -64,7 +67,15 @@ public static class LoadCases
         };
         yield return HalfErected(input, span);
         if (loads.Snow is { } snow)
+        {
             yield return Area(input, snow, 0, span) with { Id = "snow", Title = "Snow on the whole deck" };
+            yield return Area(input, Together(loads.Live, snow), 0, span) with
+            {
+                Id = "live-snow",
+                Title = "Three quarters each of live load and snow on the whole deck",
+            };
+        }
+
         yield return Dead(input, "cold", "Bridge empty at the lowest temperature", input.Coldest);
         yield return Dead(input, "hot", "Bridge empty at the highest temperature", input.Hottest);
         yield return full with

@@ -44,9 +44,14 @@ public sealed record RopeWork
     /// <summary>The case with the largest tension; null when no case has a solution.</summary>
     public LoadCaseResult? Governing => Cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.MaxTension);
 
-    /// <summary>Largest tension of one rope between the supports and in its backstays, newtons; 0 when no case has a solution.</summary>
-    public double LargestPull =>
-        Supports.Select(s => s.Backstay?.Tension ?? 0).Append(Governing?.Shape!.MaxTension ?? 0).Max();
+    /// <summary>
+    /// Largest tension of one rope between the supports and in its backstays, new rope set short for its stretch included,
+    /// newtons; 0 when no case has a solution.
+    /// </summary>
+    public double LargestPull => Supports.Select(s => s.Backstay?.Tension ?? 0)
+        .Append(Governing?.Shape!.MaxTension ?? 0)
+        .Concat(Stretch.Select(s => s.NewPull?.Tension ?? 0))
+        .Max();
 
     /// <summary>Works on the ropes of a bridge.</summary>
     /// <param name="layout">Where the frames stand.</param>

@@ -121,6 +121,7 @@ public sealed class BadInputTests : IDisposable
     {
         var path = _run.Path("mine.yaml");
         Assert.Equal(0, CommandRun.Run("start", path).Code);
+        Assert.Equal(BridgeForm.Project.ProjectSchema.Json(), File.ReadAllText(_run.Path("project-file.schema.json")));
         var (code, _, error) = CommandRun.Run("start", path);
         Assert.Equal(3, code);
         Assert.Contains("--force", error, StringComparison.Ordinal);

@@ -24,7 +24,7 @@ public sealed class LoadCasesTests
             Loads = Level.Loads with { Snow = 1500, Cases = [new LoadCaseParameters { Id = "drummers" }] },
         });
         Assert.Equal(
-            Standard.Replace("cold hot", "snow cold hot", StringComparison.Ordinal) + " drummers",
+            Standard.Replace("cold hot", "snow live-snow cold hot", StringComparison.Ordinal) + " drummers",
             string.Join(' ', more.Select(c => c.Id)));
     }
 

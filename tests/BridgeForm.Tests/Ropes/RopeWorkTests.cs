@@ -144,6 +144,32 @@ public sealed class RopeWorkTests
         Assert.Equal(names.Length - 2, lines.Count(l => l.TrimEnd().EndsWith(",yes", StringComparison.Ordinal)));
     }
 
+    /// <summary>
+    /// New rope set to the marks for 0.5 % of stretch, before it has stretched: the case solved once more by itself with every
+    /// length divided by 1.005. Fittings and anchors are told of it.
+    /// </summary>
+    [Fact]
+    public void New_rope_set_short_pulls_harder_until_it_has_stretched()
+    {
+        var design = Garden.Rope;
+        var end = Work.Stretch[1];
+        var worst = Work.Cases.Single(c => c.Id == end.NewPull!.Case);
+        var plain = LoadCaseRequest.At(design, worst.Temperature - Garden.Parameters.Site.ReferenceTemperature, Backstays.None);
+        var request = plain with
+        {
+            UnstressedLengths = [.. plain.UnstressedLengths.Select(l => l / 1.005)],
+            WeightPerLength = plain.WeightPerLength * 1.005,
+            Loads = worst.Shape!.Loads,
+        };
+        Assert.True(LoadCaseSolver.TryFind(request, 1e-12, 200, out var shape, out _));
+        RopeSamples.Close(shape!.MaxTension, end.NewPull!.Tension, 1e-6);
+        Assert.True(end.NewPull.Tension > 1.1 * Work.Governing!.Shape!.MaxTension);
+        Assert.True(Work.Stretch[0].NewPull!.Tension < end.NewPull.Tension);
+        foreach (var id in (string[])["shackle-size", "turnbuckle-size", "rope-strength-new"])
+            RopeSamples.Close(end.NewPull.Tension, Garden.Checks.Single(c => c.Id == id).Demand, 1e-9);
+        Assert.True(Garden.Checks.Single(c => c.Id is "anchor-a").Demand > Work.Supports[0].Tension);
+    }
+
     /// <summary>By hand: a backstay at 60° is pulled by H / cos 60° = 2 H, more than the rope between the supports.</summary>
     [Fact]
     public void A_steep_backstay_governs_rope_and_fittings()
@@ -151,7 +177,9 @@ public sealed class RopeWorkTests
         var model = Bridges.Build(With("span: 30 ft", "span: 30 ft, a: { backstay: { length: 20 ft, angle: 60 deg } }"));
         var level = 2 * model.Cases.Max(c => c.Shape!.Horizontal);
         RopeSamples.Close(level, model.Checks.Single(c => c.Id is "rope-strength").Demand, 1e-9);
-        RopeSamples.Close(level, model.Checks.Single(c => c.Id is "shackle-size").Demand, 1e-9);
+        // Shackles see the new rope too, set short for the stretch to come.
+        RopeSamples.Close(model.Ropework.Stretch[1].NewPull!.Tension, model.Checks.Single(c => c.Id is "shackle-size").Demand, 1e-9);
+        Assert.True(model.Ropework.Stretch[1].NewPull!.Tension > level);
     }
 
     /// <summary>A level mark and a rope's parabola: halfway up a line of sight on unequal supports touches at mid-span.</summary>

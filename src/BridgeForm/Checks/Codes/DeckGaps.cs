@@ -9,11 +9,11 @@ internal static class DeckGaps
     public static DeclaredCheck Declared { get; } = new(
         "deck-gaps",
         "Gaps in the deck",
-        "Widest gap between boards or treads, and between boards that meet end to end, against 1/2 in. The side gap at the posts is not walked on.",
+        "Widest gap between boards or treads, and between boards that meet end to end, against 1/2 in, a figure to compare with; a gap that lets a 4 in sphere fall through fails. The side gap at the posts is not walked on.",
         Limits.FloorOpening.Source,
-        [CheckStatus.Pass, CheckStatus.Warn]);
+        [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
-    /// <summary>A warning.</summary>
+    /// <summary>A warning; a fault where a child's head or a foot goes through.</summary>
     public static CheckResult Of(CheckContext context)
     {
         var parameters = context.Parameters;
@@ -23,6 +23,14 @@ internal static class DeckGaps
             : DeckWidth.EqualGap(DeckWidth.Filled(parameters), deck.Board.Width, DeckWidth.BoardCount(parameters));
         var widest = deck.Stringer is null ? Math.Max(between, deck.ButtGap) : between;
         var words = context.People();
+        var (sphere, guards) = Limits.Opening(parameters.Use, 0);
+        if (GuardOpenings.Status(widest, sphere) == CheckStatus.Fail)
+        {
+            return Outcome.AtMost(
+                Declared, widest, sphere, "m", $"{guards}, of guards; taken for the floor",
+                $"{words.Length(widest)} between {(deck.Stringer is null ? "boards" : "treads")}; no sphere of {words.Length(sphere)} may fall through");
+        }
+
         var (limit, source) = Limits.FloorOpening;
         return Outcome.AtMost(
             Declared, widest, limit, "m", source,

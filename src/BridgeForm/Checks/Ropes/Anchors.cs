@@ -9,7 +9,7 @@ internal static class Anchors
     public static DeclaredCheck DeclaredA { get; } = new(
         "anchor-a",
         "Support A: anchor and post or tree",
-        "Pull along the rope and the backstay, and what comes down on the support. Only stated.",
+        "Pull along the rope and the backstay, of new rope set short for its stretch too, and what comes down on the support. Only stated.",
         "statics of the worst load case; for a licensed engineer",
         [CheckStatus.Engineer]);
 
@@ -25,9 +25,14 @@ internal static class Anchors
 
     /// <summary>One result a support.</summary>
     public static IEnumerable<CheckResult> Of(CheckContext context) =>
-        context.Ropework.Supports.Select(pull => At(context.People(), pull));
+        context.Ropework.Supports.Select(pull => At(
+            context.People(),
+            pull,
+            context.Ropework.Stretch.SelectMany(s => s.NewPulls).Where(p => string.Equals(p.Support, pull.Support, StringComparison.Ordinal)).MaxBy(Held)));
 
-    private static CheckResult At(CheckWords words, SupportPull pull)
+    private static double Held(SupportPull pull) => pull.Backstay?.Tension ?? pull.Tension;
+
+    private static CheckResult At(CheckWords words, SupportPull pull, SupportPull? asNew)
     {
         var rope = $"one rope in case {pull.Case}: level pull {words.Force(pull.Horizontal)}, down {words.Force(pull.Vertical)}, "
             + $"along the rope √(H² + V²) = {words.Force(pull.Tension)}";
@@ -41,12 +46,13 @@ internal static class Anchors
             declared.Id,
             declared.Title,
             CheckStatus.Engineer,
-            pull.Backstay?.Tension ?? pull.Tension,
+            Math.Max(Held(pull), asNew is null ? 0 : Held(asNew)),
             null,
             "N",
             null,
             Source,
-            rope + stay + "; two ropes pull on the support");
+            rope + stay + (asNew is null ? "" : $"; new rope set short for its stretch, until it has stretched: {words.Force(Held(asNew))} in case {asNew.Case}, level {words.Force(asNew.Horizontal)}")
+            + "; two ropes pull on the support");
     }
 }
 
@@ -58,7 +64,7 @@ internal static class SupportMoves
         "support-move",
         "Fall of mid-span when a support moves",
         "Fall of mid-span when one support moves 25 mm (1 in). Only stated.",
-        "statics of the worst load case; for a licensed engineer",
+        "large-displacement solution of the empty bridge; how much an anchor may move is for a licensed engineer",
         [CheckStatus.Engineer]);
 
     /// <summary>Fall of mid-span when one support moves an inch.</summary>
@@ -68,7 +74,7 @@ internal static class SupportMoves
         var fall = context.Ropework.FallWhenSupportMoves;
         return new CheckResult(
             Declared.Id, Declared.Title, CheckStatus.Engineer, fall ?? 0, null, "m", null,
-            "large-displacement solution of the empty bridge; how much an anchor may move is for a licensed engineer",
+            Declared.Source,
             fall is { } f
                 ? $"one support {words.Length(SupportMove.Standard)} inward or down: mid-span falls by up to {words.Length(f)}"
                 : "the moved ropes have no shape");
@@ -83,12 +89,12 @@ internal static class LossOfRope
         "loss-of-one-rope",
         "Loss of one rope",
         "No other load path is claimed.",
-        "statics of the worst load case; for a licensed engineer",
+        "no source: nothing here is designed to carry the bridge on one rope",
         [CheckStatus.Engineer]);
 
     /// <summary>No other path is claimed.</summary>
     public static CheckResult Of(CheckContext context) => new(
         Declared.Id, Declared.Title, CheckStatus.Engineer, 2, null, "count", null,
-        "no source: nothing here is designed to carry the bridge on one rope",
+        Declared.Source,
         $"the bridge hangs on two ropes of {context.Parameters.Ropes.Rope.Name}; when one fails the deck turns over: no other load path is claimed");
 }

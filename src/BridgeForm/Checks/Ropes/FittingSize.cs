@@ -29,7 +29,7 @@ internal static class TurnbuckleSize
     public static DeclaredCheck Declared { get; } = new(
         "turnbuckle-size",
         "Turnbuckle for one rope",
-        "Largest tension against the working load of the smallest turnbuckle of a named set that carries it.",
+        "Largest tension, of new rope set short for its stretch too, against the working load of the smallest turnbuckle of a named set that carries it.",
         "the set's source, named in the result",
         [CheckStatus.Pass, CheckStatus.Engineer]);
 
@@ -45,7 +45,7 @@ internal static class ShackleSize
     public static DeclaredCheck Declared { get; } = new(
         "shackle-size",
         "Shackle for one rope",
-        "Largest tension against the working load of the smallest shackle of a named set that carries it.",
+        "Largest tension, of new rope set short for its stretch too, against the working load of the smallest shackle of a named set that carries it.",
         "the set's source, named in the result",
         [CheckStatus.Pass, CheckStatus.Engineer]);
 

@@ -10,6 +10,7 @@ internal static class RopeChecks
     [
         CasesSolved.Declared,
         RopeStrength.Declared,
+        NewRope.Declared,
         RopeTermination.Declared,
         TurnbuckleSize.Declared,
         ShackleSize.Declared,
@@ -32,6 +33,7 @@ internal static class RopeChecks
     [
         CasesSolved.Of(context),
         RopeStrength.Of(context),
+        .. NewRope.Of(context),
         RopeTermination.Of(context),
         TurnbuckleSize.Of(context),
         ShackleSize.Of(context),

@@ -70,7 +70,15 @@ internal static class AdjustmentFactors
     /// <summary>Cfu, for a load on the wide face of lumber.</summary>
     public static Factor FlatUse(NominalSize size)
     {
-        var value = size.IsTimber || size.IsBoard
+        if (size.IsTimber)
+        {
+            // Select structural 0.86, no. 1 0.74, no. 2 1.00 for beams and stringers: the least of them for all.
+            return size.Width - size.Thickness > 2
+                ? new("Cfu", 0.74, "Table 4D, beams and stringers loaded on the wide face, the least of its grades (from memory)")
+                : new("Cfu", 1, "posts and timbers have no flat use factor, Table 4D (from memory)");
+        }
+
+        var value = size.IsBoard
             ? 1
             : (size.Width, size.Thickness < 4) switch
             {

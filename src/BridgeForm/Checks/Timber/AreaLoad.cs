@@ -15,6 +15,7 @@ internal sealed record AreaLoad(double Pressure, LoadDuration Duration, string N
         if (loads.Snow is { } snow)
         {
             yield return new(snow, LoadDuration.Snow, "snow");
+            yield return new(BridgeForm.Ropes.LoadCases.Together(loads.Live, snow), LoadDuration.Snow, "0.75 live + 0.75 snow");
         }
     }
 

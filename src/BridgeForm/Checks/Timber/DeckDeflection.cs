@@ -19,7 +19,7 @@ internal static class DeckDeflection
             new(
                 $"{kind}-deflection-area",
                 $"Bending down of a {kind}, area load",
-                "5·w·L⁴ / (384·E'·I) of a simple beam under the heavier area load (live or snow) alone, against L/360.",
+                "5·w·L⁴ / (384·E'·I) of a simple beam under the heaviest area load (live, snow, or three quarters of both) alone, against L/360.",
                 AreaSource,
                 [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]),
             new(

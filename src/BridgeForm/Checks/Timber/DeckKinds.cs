@@ -11,7 +11,7 @@ internal static class DeckKinds
     /// <summary>What is carried.</summary>
     public static ImmutableArray<(string Name, string Title, string Words)> Loads =>
     [
-        ("area", "area load", "the area load on its pitch (live with CD 1.0 and snow, where given, with CD 1.15, each by itself; the worse)"),
+        ("area", "area load", "the area load on its pitch (live with CD 1.0 and, where snow is given, snow and three quarters of both together with CD 1.15; the worst)"),
         ("patch", "point load over its patch", "the point load spread over its patch"),
         ("point", "point load on one member", "the whole point load on this one member"),
     ];

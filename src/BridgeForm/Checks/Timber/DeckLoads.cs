@@ -32,7 +32,7 @@ internal sealed record DeckLoad(
         return new DeckLoad(
             "area",
             (load * span * span / 8, $"w·L²/8 with {text}"),
-            (load * span / 2, $"w·L/2 with {text}"),
+            (load * span * beam.EvenShear, $"{TimberWords.Ratio(beam.EvenShear)}·w·L with {text}"),
             (stiffness => 5 * most * Math.Pow(span, 4) / (384 * stiffness), $"5·w·L⁴/(384·E'·I) with {Text(heaviest)}"),
             area.Duration);
 

@@ -11,7 +11,7 @@ internal static class DeckShear
         .. DeckKinds.All.Select(kind => new DeclaredCheck(
             $"{kind}-shear",
             $"Shear in a {kind}",
-            "fv = 3·V / (2·b·d) beside a bearing, the largest of area load, point load over its patch and point load on one member, each with dead load, against Fv'. No load near a bearing is left out.",
+            "fv = 3·V / (2·b·d) beside a bearing (a tread over three stringers and more: 5/8·w·L beside the inner one), the largest of area load, point load over its patch and point load on one member, each with dead load, against Fv'. No load near a bearing is left out.",
             "NDS 3.4 (ASD); NDS Supplement; factors named in the result",
             [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer])),
     ];
@@ -24,7 +24,7 @@ internal static class DeckShear
     public static IEnumerable<CheckResult> Of(CheckContext context, DeckSpan beam)
     {
         var words = context.People();
-        var dead = beam.Dead * beam.Span.Length / 2;
+        var dead = beam.Dead * beam.Span.Length * beam.EvenShear;
         var (load, worst) = DeckLoad.Of(context, beam)
             .Select(l => (Load: l, Worst: Governing.Of(dead, l.Shear.Value, l.Duration)))
             .MaxBy(l => l.Worst.Effect / l.Worst.Duration.Factor);

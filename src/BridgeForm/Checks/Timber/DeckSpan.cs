@@ -32,6 +32,14 @@ internal sealed record DeckSpan
     /// <summary>Share of a concentrated load that it carries when this spreads over its patch.</summary>
     public required (double Share, string Why) Patch { get; init; }
 
+    /// <summary>
+    /// Largest shear under an even load as a share of load × span: half of a simple beam's, 5/8 beside the middle of three
+    /// supports, which is the most of any number (standard beam tables, from memory).
+    /// </summary>
+    public double EvenShear { get; init; } = 0.5;
+
+    private const double InnerShear = 5.0 / 8;
+
     /// <summary>How it bends.</summary>
     public RectangularSection Bends => Flat
         ? new(Section.Width, Section.Thickness)
@@ -44,7 +52,7 @@ internal sealed record DeckSpan
         var bay = LongestBay(context.Layout);
         if (parameters.Deck.Stringer is { } stringer)
         {
-            yield return Tread(parameters, stringer);
+            yield return Tread(context.Layout, stringer);
             yield return Stringer(parameters, stringer, bay);
         }
         else
@@ -91,10 +99,12 @@ internal sealed record DeckSpan
         };
     }
 
-    private static DeckSpan Tread(BridgeParameters parameters, StringerParameters stringer)
+    private static DeckSpan Tread(BridgeLayout layout, StringerParameters stringer)
     {
+        var parameters = layout.Parameters;
         var deck = parameters.Deck;
-        var pitch = deck.Board.Width + deck.Gap;
+        // Treads lie evenly in their bay: where they are fewest a tread carries most.
+        var pitch = deck.Board.Width + Enumerable.Range(1, layout.Bays).Max(bay => DeckTreads.Gap(layout, bay, stringer));
         return new DeckSpan
         {
             Kind = "tread",
@@ -105,6 +115,7 @@ internal sealed record DeckSpan
             Dead = PerLength(parameters, deck.BoardStock, deck.Board.Width * deck.Board.Thickness),
             Tributary = pitch,
             Patch = BySize(parameters, pitch, "tread"),
+            EvenShear = stringer.Count == 2 ? 0.5 : InnerShear,
         };
     }
 

@@ -189,6 +189,64 @@ public sealed class TimberCheckTests
             .Where(c => c.Id.StartsWith("board-", StringComparison.Ordinal)).All(c => c.Status != CheckStatus.Fail);
     }
 
+    /// <summary>Treads lie evenly: the fewer there are, the more each carries, whatever least gap the file asks for.</summary>
+    [Fact]
+    public void Fewer_treads_carry_more()
+    {
+        static string Across(string count) => Thin + FormattableString.Invariant(
+            $"\ndeck: {{ layout: across, count: {count}, board: {{ section: 2x4 }}, stringer: {{ section: 2x6, count: 3 }} }}\n");
+        double Tread(string count, string id) => Contexts.Check(Across(count), id).Ratio!.Value;
+        Assert.Equal(2, Tread("4", "tread-bending-area") / Tread("8", "tread-bending-area"), 0.15);
+        Assert.True(Tread("6", "tread-deflection-area") > Tread("8", "tread-deflection-area"));
+        var context = Contexts.Of(Across("4"));
+        var tread = DeckSpan.Of(context).Single(b => b.Kind is "tread");
+        Assert.Equal(3.5 * 0.0254 + Contexts.Check(context, "deck-gaps").Demand, tread.Tributary, 1e-9);
+        // 5/8 of w·L beside the middle of three supports.
+        var load = DeckLoad.Of(context, tread).Single(l => l.Name is "area");
+        Assert.Equal(0.625 * 60 * 47.88026 * tread.Tributary * tread.Span.Length, load.Shear.Value, 0.01);
+    }
+
+    // A 4 in sphere falls through.
+    [Fact]
+    public void Wide_gaps_in_the_floor_fail()
+    {
+        static string Across(string count) => Thin + FormattableString.Invariant(
+            $"\ndeck: {{ layout: across, count: {count}, board: {{ section: 2x4 }}, stringer: {{ section: 2x6, count: 3 }} }}\n");
+        Assert.Equal(CheckStatus.Fail, Contexts.Status(Across("4"), "deck-gaps"));
+        Assert.Equal(CheckStatus.Warn, Contexts.Status(Across("6"), "deck-gaps"));
+    }
+
+    // The deeper channel of the end bases counts too: 1-1/2 in for a rope of 3/4 in.
+    [Fact]
+    public void A_strap_must_reach_the_rope_in_the_end_bases()
+    {
+        var deep = Contexts.Check(Thin.Replace("end_depth: 3/4 in", "end_depth: 1-1/2 in", StringComparison.Ordinal), "keeper-strap-reach");
+        Assert.Equal(CheckStatus.Warn, deep.Status);
+        Assert.Equal(2, deep.Ratio!.Value, 1e-9);
+    }
+
+    // Snow is given: people and snow together, 0.75 · (60 + 50) = 82.5 psf, more than either.
+    [Fact]
+    public void People_and_snow_stand_on_the_deck_together()
+    {
+        var snow = Contexts.Of(Thin + "\nloads: { live: 60 psf, snow: 50 psf }\n");
+        var check = Contexts.Check(snow, "board-bending-area");
+        Assert.Contains("0.75 live + 0.75 snow 82.5 psf", check.Detail, StringComparison.Ordinal);
+        var own = Contexts.Of(Thin + "\nloads: { live: 82.5 psf }\n");
+        Assert.Equal(
+            own.Cases.Single(c => c.Id is "live-full").Shape!.MaxTension, snow.Cases.Single(c => c.Id is "live-snow").Shape!.MaxTension, 1e-6);
+        Assert.DoesNotContain(own.Cases, c => c.Id is "live-snow" or "snow");
+    }
+
+    // Table 4D: beams and stringers on the flat 0.86 (select structural), 0.74 (no. 1), 1.00 (no. 2), from memory; the least is taken.
+    [Fact]
+    public void Timbers_on_the_flat_lose_strength()
+    {
+        Assert.Equal(0.74, AdjustmentFactors.FlatUse(new BridgeForm.Materials.NominalSize(6, 10)).Value);
+        Assert.Equal(1, AdjustmentFactors.FlatUse(new BridgeForm.Materials.NominalSize(6, 8)).Value);
+        Assert.Equal(1.15, AdjustmentFactors.FlatUse(new BridgeForm.Materials.NominalSize(2, 6)).Value);
+    }
+
     [Fact]
     public void Stringers_that_carry_the_treads_are_counted()
     {
