@@ -60,6 +60,9 @@ internal sealed class FrameDrawing
     /// <summary>Boxes of the stubs by part name, such as <c>rail-left-1</c>.</summary>
     public Dictionary<string, SheetBox> Stubs { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>A place of the world in the frame's own plane.</summary>
+    public SheetPoint Of(Solids.Vector3d world) => Local(_view.Of(world));
+
     /// <summary>Draws lines, cut faces, ropes and hidden holes; what lies outside a window is cut off.</summary>
     public void Draw(Canvas canvas, ViewMap map, SheetBox? window = null)
     {

@@ -45,6 +45,7 @@ internal static class FrameSheet
         var canvas = Canvas.Twice(body, c =>
         {
             drawing.Draw(c, map);
+            FrameHoles.Draw(context, c, map, drawing, frame);
             new FrameDimensions(context, frame, drawing).Draw(c, map);
         });
         canvas.Caption(
@@ -71,6 +72,10 @@ internal static class FrameSheet
             [new FlowColumn("Line"), new FlowColumn("Height", Figures: true)],
             [.. rows.Select(r => new FlowRow([r.Name, context.Text.Words.Size(r.Height)]))]);
         yield return Levels(context, frame);
+        if (FrameHoles.Table(context) is { } holes)
+        {
+            yield return holes;
+        }
     }
 
     private static FlowTable Levels(DrawingContext context, int frame)

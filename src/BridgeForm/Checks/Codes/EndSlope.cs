@@ -38,7 +38,7 @@ internal static class EndSlope
         return Outcome.AtMost(
             DeclaredGrip, steepest, limit, "1", source,
             $"{CheckWords.Slope(steepest)} in {at}"
-            + (steepest > limit ? ": lay cleats across the boards or grit on them where it is steeper than 1 : 8" : ", not steeper than 1 : 8"),
+            + (steepest > limit ? ": lay cleats across the deck or grit on it where it is steeper than 1 : 8" : ", not steeper than 1 : 8"),
             CheckStatus.Warn);
     }
 

@@ -31,7 +31,10 @@ internal static class ContactChecks
         yield return new CheckResult(
             Declared[1].Id, Declared[1].Title, Status(found.GapCount), found.WidestGap,
             Seating.Tolerance, "m", found.WidestGap / Seating.Tolerance, Source,
-            $"widest gap {words.Length(found.WidestGap)}" + List(words, found.Gaps, found.GapCount, "off"));
+            $"widest gap {words.Length(found.WidestGap)}" + List(words, found.Gaps, found.GapCount, "off")
+            + (found.Gaps.Any(g => g.First.Contains("/cap-", StringComparison.Ordinal))
+                ? "; a cap lifted by its steeper neighbour lies down on a tapered shim, or on thinner posts"
+                : ""));
         var depth = Math.Max(0, found.DeepestRope);
         yield return new CheckResult(
             Declared[2].Id, Declared[2].Title, Status(found.RopeContactCount), depth,

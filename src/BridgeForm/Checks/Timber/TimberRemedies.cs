@@ -124,8 +124,13 @@ internal static class TimberRemedies
         var all = string.Join(", ", failing);
         yield return passing is null
             ? new Remedy(failing[0], $"Preliminary ({all}): no base of dimension lumber standing on its narrow side passes; bring the ropes under or outside the braces' feet, or widen the frame's stance.")
-            : new Remedy(failing[0], $"Preliminary ({all}): a {passing.Name} base, standing on its narrow side, is the smallest that passes all checks of the base.");
+            : new Remedy(failing[0], $"Preliminary ({all}): a {Named(context, passing)} base, standing on its narrow side, has the least wood of all of 3 in and 4 in lumber that pass every check of the base. Levels of landings, posts' feet and deck move with its depth: check again.");
     }
+
+    /// <summary>Nominal size, with dressed millimetres where people read metric.</summary>
+    private static string Named(CheckContext context, Section section) => context.Parameters.Units == Project.UnitSystem.Metric
+        ? FormattableString.Invariant($"{section.Name} ({section.Thickness * 1000:0} x {section.Width * 1000:0} mm)")
+        : section.Name;
 
     private static bool Passes(CheckContext context, Section section)
     {

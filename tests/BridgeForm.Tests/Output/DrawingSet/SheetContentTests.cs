@@ -21,6 +21,24 @@ public sealed class SheetContentTests
         Assert.Contains("Plan", Texts(sheet));
     }
 
+    /// <summary>The builder's own holes stand where the file says: a circle for one along the view, dashes for one across it, a row for each.</summary>
+    [Fact]
+    public void Own_holes_are_drawn_and_listed()
+    {
+        var model = Bridges.Build(Bridges.Garden + "\nholes:\n  base: [{ diameter: 3/4 in, from_end: 29 in, across: 1 in }]\n  post: [{ diameter: 1/2 in, face: top, from_end: 30 in }]\n");
+        var sheets = DrawingSheets.Of(model).Pages.Where(p => p.Content.Title.Contains("rame", StringComparison.Ordinal)).ToList();
+        Assert.Equal(2, sheets.Count(s => Texts(s).Contains("29\" from the left end")));
+        Assert.Equal(2, sheets.Count(s => Texts(s).Contains("30\" from the foot")));
+        foreach (var sheet in sheets.Where(s => Texts(s).Contains("Your own holes")))
+        {
+            var ropes = sheet.Content.Entities.OfType<SheetCircle>().ToList();
+            var ratio = 0.375 * 0.0254 / ropes[0].Radius;
+            var own = Assert.Single(ropes, c => Math.Abs((c.Radius * ratio) - (0.375 * 0.0254)) < 1e-6 && Math.Abs(c.Center.X - ((ropes[0].Center.X + ropes[1].Center.X) / 2)) < 1e-5);
+            // An inch above the middle of a base 5-1/2 in deep; its bottom lies by the channel's depth less the radius below the axis.
+            Assert.True(own.Center.Y > ropes[0].Center.Y + (2 * 0.0254 / ratio));
+        }
+    }
+
     [Theory]
     [InlineData("alder-dell")]
     [InlineData("fern-rise")]
