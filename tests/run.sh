@@ -19,6 +19,10 @@ need() { # need COMMAND PACKAGE…: installs Debian packages when the command is
 need dotnet dotnet-sdk-10.0
 need node nodejs
 need npm npm
+if ! node -e 'process.exit(Number(process.versions.node.split(".")[0]) >= 20 ? 0 : 1)'; then
+  echo "Node 20 or later is needed; this is $(node --version)"
+  exit 1
+fi
 need ogrinfo gdal-bin
 need pdftoppm poppler-utils
 need assimp assimp-utils
