@@ -7,6 +7,9 @@ import { launch, open, pixels } from './browser.mjs';
 const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const SIZES = [360, 768, 1440];
 
+/** Two places closer than this are one, metres: the page's matrices hold single precision. */
+const SAME = 1e-5;
+
 /** Sixteenths of an inch as a carpenter writes them, worked out anew here. */
 function inches(metres) {
   const sixteenths = Math.round(metres / 0.0254 * 16);
@@ -197,6 +200,7 @@ export async function standing({ browser, preview, report }) {
 }
 
 export async function measured({ browser, preview, steep, report }) {
+  await measuredEmpty(browser, preview, report);
   for (const [file, width] of [...SIZES.map((w) => [preview, w]), ...SIZES.map((w) => [steep, w])]) {
     const page = await open(browser, file, { width });
     await page.click('[data-view=measure]');
@@ -237,6 +241,49 @@ export async function measured({ browser, preview, steep, report }) {
     });
     await page.close();
   }
+}
+
+/** The measured view draws the empty bridge, to which its dimensions belong, whenever a load is chosen; other views draw the load. */
+async function measuredEmpty(browser, preview, report) {
+  const page = await open(browser, preview, { width: 1280 });
+  const most = report.cases.filter((c) => c.nodes.length > 0 && c.id !== 'dead')
+    .reduce((a, b) => (Math.abs(b.move_down_mid) > Math.abs(a.move_down_mid) ? b : a));
+  // What is drawn: height of the base at mid-span, and the canvas.
+  const drawn = () => page.evaluate(() => {
+    const { shown, stage } = bridgeForm.app;
+    stage.draw();
+    const picture = document.getElementById('canvas').toDataURL();
+    const { name } = shown.view.frames[Math.floor(shown.view.frames.length / 2)];
+    return { height: shown.matrixOf(shown.parts.findIndex((p) => p.id === `${name}/base`)).elements[13], picture };
+  });
+  const text = () => page.locator('#load-text').textContent();
+  const isEmpty = async (when) => {
+    const { height, picture } = await drawn();
+    assert.ok(Math.abs(height - empty.height) < SAME, `${when}: mid-span is drawn at ${height} m, the empty bridge's at ${empty.height} m`);
+    assert.ok(picture === empty.picture, `${when}: the picture is not that of the empty bridge`);
+    assert.match(await text(), /measured view shows the bridge empty/);
+    assert.doesNotMatch(await text(), /Drawn/);
+    assert.equal(await page.locator('#case').inputValue(), most.id);
+  };
+  const isLoaded = async (when) => {
+    const { height } = await drawn();
+    assert.ok(Math.abs(height - empty.height) > Math.abs(most.move_down_mid) / 2, `${when}: mid-span has not moved`);
+    assert.match(await text(), /Drawn/);
+  };
+  await page.click('[data-view=measure]');
+  const empty = await drawn();
+  assert.doesNotMatch(await text(), /measured view/);
+  await page.selectOption('#case', most.id);
+  await isEmpty('load chosen while measured');
+  await page.check('[name=times][value=large]');
+  await isEmpty('enlarged while measured');
+  await page.click('[data-view=side]');
+  await isLoaded('measured view left');
+  await page.click('[data-view=measure]');
+  await isEmpty('measured after the load');
+  await page.selectOption('#case', '');
+  assert.doesNotMatch(await text(), /measured view/);
+  await page.close();
 }
 
 /** Some rows of the picture, counted in the stage's pixels, have one colour. */

@@ -6,7 +6,7 @@ import { direction, extentOf, middleOf, standBack, type Extent } from './cameras
 import { byId } from './dom';
 import { buildMeasure, type Measure } from './measure';
 import { buildOverlay, spotOf, type Overlay } from './overlay';
-import { writeFinishes, writePanel, writePart } from './panel';
+import { writeFinishes, writeLoad, writePanel, writePart } from './panel';
 import { outline, type Outline } from './outline';
 import { firstHit } from './pick';
 import { buildStage, type Stage } from './stage';
@@ -94,6 +94,7 @@ export class App {
     const frame = Math.floor(shown.view.frames.length / 2);
     shown.state.apart = view === 'apart' ? { frame, amount: 1 } : null;
     shown.state.inside = view === 'walk';
+    shown.state.empty = view === 'measure';
     const bare = view === 'apart' || view === 'measure';
     shown.setting.group.visible = !bare;
     shown.setting.sky.visible = !bare;
@@ -105,6 +106,7 @@ export class App {
     document.querySelectorAll<HTMLElement>('[data-view]').forEach((b) => { b.setAttribute('aria-pressed', String(b.dataset.view === view)); });
     document.querySelectorAll<HTMLElement>('[data-for]').forEach((row) => { row.hidden = !(row.dataset.for ?? '').split(' ').includes(view); });
     byId('hint').textContent = HINTS[view];
+    writeLoad(shown.view, shown.state);
     this.writeApart();
   }
 

@@ -11,7 +11,11 @@ import { buildWood, placeWood, type Wood } from './wood';
 /** How the bridge stands and what is shown of it. */
 export interface State {
   load: CaseView | null;
+  /** The movement is to be enlarged, and as how large it is drawn then. */
+  large: boolean;
   times: number;
+  /** The bridge is drawn empty, whatever load is chosen: dimensions are those of the empty bridge. */
+  empty: boolean;
   finish: number;
   chosen: number | null;
   /** Frame taken apart, by index, and how far, 0 to 1; null: the bridge is whole. */
@@ -54,7 +58,7 @@ export async function buildBridge(file: BridgeFile, plain: boolean): Promise<Sho
   const arrows = new Group();
   const group = new Group();
   group.add(wood.mesh, ropes.group, setting.group, setting.sky, person, arrows);
-  const state: State = { load: null, times: 1, finish: 0, chosen: null, apart: null, person: true, inside: false };
+  const state: State = { load: null, large: false, times: 1, empty: false, finish: 0, chosen: null, apart: null, person: true, inside: false };
   let shape = designShape(view);
   let owners: ReadonlySet<string> | null = null;
   const shown: Shown = {
@@ -69,7 +73,8 @@ export async function buildBridge(file: BridgeFile, plain: boolean): Promise<Sho
     only: (names) => { owners = names; },
     deckAt: (x) => deckAt(view, shape, x),
     lay: () => {
-      shape = state.load === null ? designShape(view) : loadedShape(view, state.load, state.times);
+      const load = drawnLoad(state);
+      shape = load === null ? designShape(view) : loadedShape(view, load, state.times);
       const visible = state.apart === null ? owners : apartOwners(view, state.apart.frame);
       placeWood(wood, (part) => {
         if (visible !== null && !visible.has(part.owner)) {
@@ -90,6 +95,11 @@ export async function buildBridge(file: BridgeFile, plain: boolean): Promise<Sho
     },
   };
   return shown;
+}
+
+/** The load the bridge is drawn under, null: none. */
+function drawnLoad(state: State): CaseView | null {
+  return state.empty ? null : state.load;
 }
 
 /** The frame and the bay behind it. */
@@ -116,7 +126,7 @@ function deckAt(view: BridgeView, shape: Shape, x: number): Vector3 {
 /** An arrow above the handrails over each frame that carries more than the empty bridge, as long as the load is large. */
 function showLoads(group: Group, shown: Shown): void {
   group.clear();
-  const { load } = shown.state;
+  const load = drawnLoad(shown.state);
   if (load === null || shown.state.apart !== null) {
     return;
   }

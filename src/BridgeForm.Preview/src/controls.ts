@@ -1,6 +1,7 @@
 import { VIEWS, type App, type ViewName } from './app';
 import { byId } from './dom';
-import { EMPTY } from './panel';
+import { enlargement } from './enlarged';
+import { writeLoad } from './panel';
 import { takePicture } from './picture';
 
 /** A press that moves less than this many pixels is a tap. */
@@ -110,12 +111,6 @@ function throughPieces(app: App, by: number): void {
   }
 }
 
-/** Movements are enlarged so that the greatest one is about this share of the span. */
-const ENLARGED = 0.05;
-
-/** A smaller movement is none, metres. */
-const STILL = 0.0005;
-
 function load(app: App): void {
   const { shown } = app;
   if (shown === null) {
@@ -123,19 +118,10 @@ function load(app: App): void {
   }
 
   const { view, state } = shown;
-  const found = view.cases.find((c) => c.id === byId<HTMLSelectElement>('case').value) ?? null;
-  const large = document.querySelector<HTMLInputElement>('[name="times"][value="large"]')?.checked === true;
-  const most = Math.max(Number.EPSILON, ...(found?.nodes ?? []).map(([x, y], i) => Math.hypot(x - (view.frames[i]?.x ?? x), y - (view.frames[i]?.y ?? y))));
-  const wanted = ENLARGED * view.span / most;
-  const moves = most > STILL;
-  const times = moves ? [50, 20, 10, 5, 2].find((k) => k <= wanted) ?? 1 : 1;
-  state.load = found;
-  state.times = large ? times : 1;
-  const scale = !large ? 'Drawn to true scale.'
-    : times > 1 ? `Drawn ${times} times as large.`
-    : moves ? 'Drawn to true scale: larger would be too much.' : 'Nothing moves that could be drawn larger.';
-  byId('load-text').textContent = found === null
-    ? `Nobody on the bridge. ${view.cases.find((c) => c.id === EMPTY)?.text ?? ''}`.trim() : `${found.text} ${scale}`;
+  state.load = view.cases.find((c) => c.id === byId<HTMLSelectElement>('case').value) ?? null;
+  state.large = document.querySelector<HTMLInputElement>('[name="times"][value="large"]')?.checked === true;
+  state.times = state.large && state.load !== null ? enlargement(view, state.load) ?? 1 : 1;
+  writeLoad(view, state);
   app.lay();
 }
 

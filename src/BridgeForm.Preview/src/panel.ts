@@ -1,6 +1,8 @@
 import type { Finish, Part } from './glb';
+import type { State } from './bridge';
 import { byId, element, option } from './dom';
-import type { BridgeView, CheckView, PieceView } from './view';
+import { enlargement } from './enlarged';
+import type { BridgeView, CaseView, CheckView, PieceView } from './view';
 
 /** Everything beside the picture that is written anew for a new bridge. */
 export function writePanel(view: BridgeView): void {
@@ -22,7 +24,32 @@ export function writePanel(view: BridgeView): void {
 }
 
 /** Id of the case with nothing on the bridge: it is the bridge as it is first shown. */
-export const EMPTY = 'dead';
+const EMPTY = 'dead';
+
+/** What the chosen load is, and how the picture shows it. */
+export function writeLoad(view: BridgeView, state: State): void {
+  const text = state.load === null
+    ? `Nobody on the bridge. ${view.cases.find((c) => c.id === EMPTY)?.text ?? ''}`.trim()
+    : `${state.load.text} ${drawnAs(view, state, state.load)}`;
+  // Writing the same words anew would have them read out again.
+  if (byId('load-text').textContent !== text) {
+    byId('load-text').textContent = text;
+  }
+}
+
+function drawnAs(view: BridgeView, state: State, load: CaseView): string {
+  if (state.empty) {
+    return 'The measured view shows the bridge empty; the other views show it under this load.';
+  }
+
+  if (!state.large) {
+    return 'Drawn to true scale.';
+  }
+
+  const times = enlargement(view, load);
+  return times === null ? 'Nothing moves that could be drawn larger.'
+    : times > 1 ? `Drawn ${times} times as large.` : 'Drawn to true scale: larger would be too much.';
+}
 
 function writeChecks(checks: CheckView[]): void {
   const failing = checks.filter((c) => c.status === 'fail');
