@@ -17,8 +17,11 @@ internal readonly record struct CheckWords(UnitSystem Units)
         ? Number(metres * 1000, "0.#") + " mm"
         : Number(metres / Inch, "0.###") + " in";
 
+    // A millimetre in a metre: nobody feels it, and a level shows no less.
+    private const double Level = 1e-3;
+
     /// <summary>A slope as rise over run: <c>1 : 8.2</c>; <c>level</c> when flatter than 1 : 1000.</summary>
-    public static string Slope(double riseOverRun) => Math.Abs(riseOverRun) < 1e-3
+    public static string Slope(double riseOverRun) => Math.Abs(riseOverRun) < Level
         ? "level"
         : "1 : " + Number(1 / Math.Abs(riseOverRun), "0.#");
 

@@ -77,7 +77,7 @@ internal static class Examples
         return reading.Parameters!;
     }
 
-    /// <summary>The contract's example with one text put in place of another that must occur in it exactly once.</summary>
+    /// <summary>The example of every key with one text put in place of another that must occur in it exactly once.</summary>
     public static string With(string old, string replacement)
     {
         Assert.Equal(2, Contract.Split(old).Length);

@@ -58,7 +58,7 @@ public sealed class GeneratedTextTests
         }));
     }
 
-    // Every key of the contract's example, live or left out, with a comment.
+    // Every key of the example, live or left out, with a comment.
     [Fact]
     public void The_starter_file_shows_every_key_of_the_contracts_example()
     {

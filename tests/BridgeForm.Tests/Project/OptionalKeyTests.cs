@@ -2,7 +2,7 @@ using BridgeForm.Project;
 
 namespace BridgeForm.Tests.Project;
 
-/// <summary>Every further key of the contract is read, checked and kept.</summary>
+/// <summary>Every further key is read, checked and kept.</summary>
 public sealed class OptionalKeyTests
 {
     private const string Full = """

@@ -6,7 +6,7 @@ namespace BridgeForm.Tests.Project;
 /// <summary>The same bridge written in inches and in millimetres is the same bridge.</summary>
 public sealed class UnitSystemTests
 {
-    // Each length of the contract's example times 25.4 or 304.8, worked by hand.
+    // Each length of the example times 25.4 or 304.8, worked by hand.
     private const string InMillimetres = """
         name: Alder Dell (invented)
         units: imperial

@@ -44,8 +44,10 @@ public class SampleTests
     [MemberData(nameof(Names))]
     public void No_part_overlaps_floats_or_is_cut_by_a_rope(string name)
     {
-        foreach (var check in new Sample(name).Build().Checks.Where(c => c.Id is "parts-overlap" or "parts-bear" or "rope-in-channels"))
+        var checks = new Sample(name).Build().Checks;
+        foreach (var id in (string[])["parts-overlap", "parts-bear", "rope-in-channels"])
         {
+            var check = Assert.Single(checks, c => string.Equals(c.Id, id, StringComparison.Ordinal));
             Assert.True(check.Status == CheckStatus.Pass, check.Detail);
         }
     }

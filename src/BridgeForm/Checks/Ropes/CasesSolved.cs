@@ -22,12 +22,11 @@ internal static class CasesSolved
             .. work.Stretch.Where(s => s.Failure is not null).Select(s => $"after {CheckWords.Share(s.Share)} stretch: {s.Failure}"),
             .. work.SupportMoveFailure is { } moved ? [$"support moved: {moved}"] : Array.Empty<string>(),
         ];
-        return Outcome.AtMost(
-            Declared, failures.Length, 0, "count",
+        return new CheckResult(
+            Declared.Id, Declared.Title, failures.Length == 0 ? CheckStatus.Pass : CheckStatus.Fail, failures.Length, 0, "count", null,
             "common practice, no source",
             failures.Length == 0
                 ? $"{work.Cases.Length} load cases and {work.Hoisting.Rows.Length} hoisting rows solved"
-                : string.Join(" ", failures)) with
-        { Ratio = null, Status = failures.Length == 0 ? CheckStatus.Pass : CheckStatus.Fail };
+                : string.Join(" ", failures));
     }
 }

@@ -27,7 +27,7 @@ internal sealed class BaseBeam
     /// <param name="support">z of the right rope; the left one mirrors it.</param>
     /// <param name="forces">Forces.</param>
     /// <param name="spreads">Spread loads.</param>
-    /// <param name="couples">_couples.</param>
+    /// <param name="couples">Moments at places.</param>
     public BaseBeam(
         double support, ImmutableArray<BeamForce> forces, ImmutableArray<BeamSpread> spreads, ImmutableArray<BeamCouple> couples)
     {
