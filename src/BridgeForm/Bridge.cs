@@ -47,17 +47,7 @@ public static class Bridge
         var planning = Task.Run(() => StockPlanner.Plan(pieces, parameters, parameters.PriceList));
         var work = working.GetAwaiter().GetResult();
         var context = new CheckContext(parameters, layout, rope, surveying.GetAwaiter().GetResult(), masses, work);
-        ImmutableArray<CheckResult> own;
-        try
-        {
-            own = AllChecks.Of(context);
-        }
-        catch
-        {
-            Settle(planning);
-            throw;
-        }
-
+        var own = AllChecks.Of(context);
         var stock = planning.GetAwaiter().GetResult();
         ImmutableArray<CheckResult> checks = [.. own, StockLengthCheck.Of(stock, parameters.Units)];
         model = new BridgeModel

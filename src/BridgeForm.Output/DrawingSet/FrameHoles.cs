@@ -57,7 +57,7 @@ internal static class FrameHoles
     private static (Vector3d From, Vector3d To) Axis(CutStock shape, Hole hole)
     {
         var outward = RouterFaces.Outward(hole.Face);
-        var alongY = Math.Abs(outward.Y) > 0.5;
+        var alongY = hole.Face is StockFace.MinusY or StockFace.PlusY;
         var half = (alongY ? shape.Width : shape.Thickness) / 2;
         var from = new Vector3d(hole.X, 0, 0) + (hole.Across * (alongY ? Vector3d.UnitZ : Vector3d.UnitY)) + (half * outward);
         return (from, from - ((hole.Depth ?? (2 * half)) * outward));

@@ -24,7 +24,7 @@ internal static class PreviewJson
             json.WriteStartObject();
             Head(json, model);
             List(json, "facts", PreviewFacts.Of(model), Fact);
-            var lifts = BridgeLayout.Of(model.Parameters, model.Rope.Nodes).Deck.Lifts;
+            var lifts = BridgeLayout.Of(model.Parameters, model.Rope).Deck.Lifts;
             List(json, "frames", [.. model.Frames.Zip(lifts)], (j, f) => Frame(j, f.First, f.Second, model.Parameters));
             List(json, "bays", Bays(model), (j, b) => j.WriteStringValue(b));
             List(json, "pieces", model.Pieces, (j, p) => Piece(j, p, model.Parameters));

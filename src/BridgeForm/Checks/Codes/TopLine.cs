@@ -25,16 +25,24 @@ internal sealed class TopLine
         return Enumerable.Range(0, bays[0].Count).Select(k => new TopLine([.. bays.Select(rails => rails[k])]));
     }
 
-    /// <summary>Heights above another line at every end of a part of either, with the frame there.</summary>
+    /// <summary>Heights above another line at every end of a part of either and at every frame, with the frame there.</summary>
     public IEnumerable<(double Height, string Frame)> Above(TopLine other, BridgeLayout layout)
     {
         for (var i = 0; i <= layout.Bays; i++)
         {
-            foreach (var p in (Vector3d[])[.. other.At(i), .. At(i)])
+            foreach (var x in (double[])[.. other.At(i).Select(p => p.X), .. At(i).Select(p => p.X), .. Frame(layout, i)])
             {
-                yield return (HeightAt(p.X) - other.HeightAt(p.X), layout.Poses[i].Name);
+                yield return (HeightAt(x) - other.HeightAt(x), layout.Poses[i].Name);
             }
         }
+    }
+
+    /// <summary>A frame's own place, and at the ends the posts' outer faces, to which the parts run on.</summary>
+    private static double[] Frame(BridgeLayout layout, int frame)
+    {
+        var x = layout.Poses[frame].Node.X;
+        var outward = frame == 0 ? -1 : 1;
+        return layout.Poses[frame].IsEnd ? [x, x + (outward * layout.Parameters.Frames.Post.Section.Thickness / 2)] : [x];
     }
 
     private static Vector3d Top(BridgeLayout layout, Member rail, int frame)

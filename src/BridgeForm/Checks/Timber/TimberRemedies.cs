@@ -139,7 +139,7 @@ internal static class TimberRemedies
         {
             Frames = frames with { Base = frames.Base with { Section = section, Flat = false } },
         };
-        var trial = context with { Parameters = parameters, Layout = BridgeLayout.Of(parameters, context.Rope.Nodes) };
+        var trial = context with { Parameters = parameters, Layout = BridgeLayout.Of(parameters, context.Rope) };
         return BaseBending.Of(trial).Concat(BaseShear.Of(trial)).Concat(ChannelFaces.Of(trial)).All(c => c.Status == CheckStatus.Pass);
     }
 }

@@ -8,6 +8,19 @@ namespace BridgeForm.Tests.Output.DrawingSet;
 /// <summary>Levels over the frames' stations against the solids themselves.</summary>
 public sealed class StationsTests
 {
+    /// <summary>No frame of a drawing or preview shows a lower guard than the least that the check found.</summary>
+    [Theory]
+    [InlineData("alder-dell")]
+    [InlineData("fern-rise")]
+    [InlineData("wren-landing")]
+    public void The_least_guard_is_the_least_of_all_frames(string name)
+    {
+        var model = new BridgeForm.Tests.Samples.Sample(name).Build();
+        var layout = BridgeForm.Frames.BridgeLayout.Of(model.Parameters, model.Rope);
+        var least = model.Checks.Single(c => c.Id is "guard-height").Demand;
+        Assert.All(Enumerable.Range(0, layout.Bays + 1), i => Assert.True(least <= Stations.CapAt(layout, i) - Stations.DeckAt(layout, i) + 1e-9));
+    }
+
     /// <summary>A part is drawn with its piece's solid, which may differ from it by the shop tolerance.</summary>
     private const double Alike = 0.0006;
 
