@@ -29,8 +29,11 @@ public static class LoadCases
         int maxIterations = LoadCaseSolver.DefaultMaxIterations) =>
         [.. Loadings(input).Select(l => Solve(input, l, accuracy, maxIterations))];
 
-    /// <summary>People and snow at once, Pa: 0.75 L + 0.75 S (ASCE 7 2.4.1 combination 4, from memory).</summary>
-    public static double Together(double live, double snow) => 0.75 * (live + snow);
+    /// <summary>Share of each of people and snow when both act: 0.75 L + 0.75 S (ASCE 7 2.4.1 combination 4, from memory).</summary>
+    public const double TogetherShare = 0.75;
+
+    /// <summary>People and snow at once, Pa, by <see cref="TogetherShare"/>.</summary>
+    public static double Together(double live, double snow) => TogetherShare * (live + snow);
 
     private static IEnumerable<Loading> Loadings(LoadCaseInput input)
     {

@@ -9,6 +9,7 @@ internal static class RopeChecks
     public static ImmutableArray<DeclaredCheck> Declared { get; } =
     [
         CasesSolved.Declared,
+        Roll.Declared,
         RopeStrength.Declared,
         NewRope.Declared,
         RopeTermination.Declared,
@@ -32,6 +33,7 @@ internal static class RopeChecks
     public static ImmutableArray<CheckResult> Of(CheckContext context) =>
     [
         CasesSolved.Of(context),
+        Roll.Of(context),
         RopeStrength.Of(context),
         .. NewRope.Of(context),
         RopeTermination.Of(context),

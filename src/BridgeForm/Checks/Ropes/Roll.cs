@@ -1,0 +1,107 @@
+using BridgeForm.Ropes;
+using BridgeForm.Ropes.Modes;
+
+namespace BridgeForm.Checks.Ropes;
+
+/// <summary>Whether the section stays upright: deck and people stand above the two ropes.</summary>
+internal static class Roll
+{
+    /// <summary>Below this factor the check fails: own figure, twice what theory asks for a perfect bridge.</summary>
+    public const double Least = 2;
+
+    /// <summary>Below this factor it is worth a second look: own figure.</summary>
+    public const double Comfortable = 3;
+
+    private const string Source = "own figures: fails below 2, look below 3; closed form of the shallow cable (Irvine, Cable Structures, 1981, from memory)";
+
+    /// <summary>What it compares.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "roll",
+        "Section stays upright on its ropes",
+        "Roll factor π²·s² / (8·f·h) of the whole deck loaded and empty (s between the ropes, f the loaded sag, h the height of "
+            + "all weights over the ropes, people's centre 1.0 m above the deck: common practice, no source), multiplied by "
+            + "(Ω / 2π)² where the whole bridge rolls to one side more easily than its halves against each other "
+            + "(λ² below 4π²). It says how many times as high the weights could stand, not how many times as heavy they could "
+            + "be. Uniform loads on a level bridge, deck free to move sideways; loads on one side or on part of the deck, wind "
+            + "and side stays are not in it. A licensed engineer decides.",
+        Source,
+        [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail, CheckStatus.Engineer]);
+
+    /// <summary>The least factor of all cases with a load that is the same all along.</summary>
+    public static CheckResult Of(CheckContext context)
+    {
+        if (context.Layout.Bays < 2)
+        {
+            return Outcome.ForEngineer(Declared, 0, "1", Source, "no frame hangs between the supports: nothing stands on the ropes alone");
+        }
+
+        var standing = Standing(context).ToList();
+        var unsolved = standing.Where(s => s.Case.Shape is null).Select(s => s.Case.Id).ToList();
+        var solved = standing.Where(s => s.Case.Shape is not null).Select(s => Factor(context, s.Case, s.Weight)).ToList();
+        if (solved.Count == 0 || unsolved.Count > 0)
+        {
+            return Outcome.ForEngineer(
+                Declared, 0, "1", Source, $"no shape of the ropes in {string.Join(", ", unsolved)}: whether the section stays upright there is not known");
+        }
+
+        var worst = solved.MinBy(f => f.Factor)!;
+        var result = Outcome.AtLeast(Declared, worst.Factor, Least, "1", Source, Words(context, worst));
+        return result.Status == CheckStatus.Pass && worst.Factor < Comfortable ? result with { Status = CheckStatus.Warn } : result;
+    }
+
+    /// <summary>Cases with one load all along, each with what stands on the ropes in it.</summary>
+    private static IEnumerable<(LoadCaseResult Case, StandingWeight Weight)> Standing(CheckContext context)
+    {
+        var loads = context.Parameters.Loads;
+        var dead = StandingWeight.Dead(context);
+        var people = StandingWeight.Area(context, loads.Live, StandingWeight.PeopleOverDeck);
+        var snow = StandingWeight.Area(context, loads.Snow ?? 0, 0);
+        foreach (var of in context.Cases)
+        {
+            StandingWeight? on = of.Id switch
+            {
+                "dead" or "hot" => dead,
+                "live-full" => dead + people,
+                "snow" => dead + snow,
+                "live-snow" => dead + people.Times(LoadCases.TogetherShare) + snow.Times(LoadCases.TogetherShare),
+                _ => null,
+            };
+            if (on is { } weight)
+            {
+                yield return (of, weight);
+            }
+        }
+    }
+
+    private static RollFactor Factor(CheckContext context, LoadCaseResult of, StandingWeight weight)
+    {
+        var (shape, site) = (of.Shape!, context.Parameters.Site);
+        var span = shape.Nodes[^1].X - shape.Nodes[0].X;
+        var stretching = span * (1 + (8 * shape.Sag * shape.Sag / (span * span)));
+        var behind = (site.A.Backstay?.Length ?? 0) + (site.B.Backstay?.Length ?? 0);
+        var lambdaSquared = CableFormulas.LambdaSquared(span, shape.Sag, shape.Horizontal, shape.AxialStiffness)
+            * stretching / (stretching + behind);
+        return new RollFactor(
+            of.Id, shape.Sag, weight.Height, lambdaSquared,
+            RollFormulas.Antisymmetric(context.Parameters.Ropes.Spacing, shape.Sag, weight.Height),
+            RollFormulas.SymmetricShare(lambdaSquared));
+    }
+
+    private static string Words(CheckContext context, RollFactor worst)
+    {
+        var (words, spacing) = (context.People(), context.Parameters.Ropes.Spacing);
+        var halves = $"π²·s² / (8·f·h) = 9.8696 × ({words.Length(spacing)})² / (8 × {words.Length(worst.Sag)} × {words.Length(worst.Height)}) = {CheckWords.Plain(worst.Halves)}, halves against each other";
+        var together = $"all to one side × {CheckWords.Plain(worst.Share)} (λ² {CheckWords.Plain(worst.LambdaSquared)})";
+        var wanted = worst.Factor < Comfortable
+            ? $" By this formula, base and weights left as they are, ropes {words.Length(spacing * Math.Sqrt(Comfortable / worst.Factor))} apart would give {CheckWords.Plain(Comfortable)}; less sag helps where the halves decide, a larger rope where all to one side does."
+            : "";
+        return $"{halves}; {together}; least {CheckWords.Plain(worst.Factor)} in case {worst.Case}, needed {CheckWords.Plain(Least)}, comfortable {CheckWords.Plain(Comfortable)}. "
+            + "The factor says how many times as high the weights could stand, not how many times as heavy they could be. "
+            + $"Not looked at: load on one side or part of the deck, slope between the supports, wind, side stays.{wanted} A licensed engineer decides.";
+    }
+
+    private sealed record RollFactor(string Case, double Sag, double Height, double LambdaSquared, double Halves, double Share)
+    {
+        public double Factor => Halves * Math.Min(1, Share);
+    }
+}
