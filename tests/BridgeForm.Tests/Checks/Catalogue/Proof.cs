@@ -11,6 +11,9 @@ public sealed record Proof(CheckResult Check, double Demand, double? Capacity = 
     /// <summary>How far the program's numbers may be from those by hand, as a share of them: what the hand's method leaves out.</summary>
     public double Error { get; init; } = 1e-9;
 
+    /// <summary>The limit that the case lies beside, where the result names none.</summary>
+    public double? Limit { get; init; }
+
     /// <summary>What the check's text must name: forces and lengths by hand, items, keys.</summary>
     public IReadOnlyList<string> Says { get; init; } = [];
 

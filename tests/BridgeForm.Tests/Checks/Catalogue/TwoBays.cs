@@ -52,6 +52,9 @@ internal sealed record TwoBays
 
     public string Ropes { get; init; } = "";
 
+    /// <summary>More keys inside frames, one to a line, indented by two.</summary>
+    public string Frames { get; init; } = "";
+
     /// <summary>More sections of the file.</summary>
     public string More { get; init; } = "";
 
@@ -90,10 +93,20 @@ internal sealed record TwoBays
           channel: { depth: {{Depth:0.##########}} in, end_depth: {{EndDepth:0.##########}} in{{Channel}} }
           post: { section: 2x4, length: {{PostLength:0.##########}} in, lean: {{Lean:0.######}} deg, foot: {{Foot:0.##########}} in }
           brace: { section: 2x4, lean: 12 deg, foot: {{Foot + 10:0.##########}} in }
+          {{Frames}}
         guard: { rails: { section: 1x4, heights: {{Rails}} }, cap: { section: 2x6 } }
         {{Deck}}
         {{More}}
         """);
+
+    /// <summary>Clear width between the posts' inner faces at the deck's surface, 1-1/2 in above the base.</summary>
+    public double Between => 2 * (Foot + (Lumber * Math.Tan(LeanRadians)));
+
+    /// <summary>
+    /// A rail of the first bay. The post's inner face has the inward normal n = (0, sin α, −cos α); the rail falls along
+    /// d = (cos φ, −sin φ, 0). Its own normal is n less its part along d, n·d = −sin φ·sin α, which leaves this length of it.
+    /// </summary>
+    public double RailNormal => Math.Sqrt(1 - Math.Pow(Math.Sin(Math.Atan(CapFall)) * Math.Sin(LeanRadians), 2));
 
     /// <summary>Vertical, of something 1-1/2 in thick that falls so.</summary>
     public static double Upright(double fall, double thickness = Lumber) => thickness * Math.Sqrt(1 + (fall * fall));

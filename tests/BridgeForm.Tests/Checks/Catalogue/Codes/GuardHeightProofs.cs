@@ -23,6 +23,6 @@ internal static class GuardHeightProofs
         var besides = TwoBays.Upright(bridge.CapFall) - bridge.Lift - TwoBays.Upright(bridge.DeckFall) - (0.75 * (bridge.DeckFall - bridge.CapFall));
         var height = needed / share;
         var length = (height - besides) / Math.Cos(bridge.LeanRadians);
-        return new Proof((bridge with { PostLength = length }).Check("guard-height"), height * TwoBays.Inch, needed * TwoBays.Inch).Saying("F00");
+        return new Proof((bridge with { PostLength = length }).Check("guard-height"), height * TwoBays.Inch, needed * TwoBays.Inch);
     }
 }
