@@ -15,7 +15,7 @@ internal static class StockProofs
         var bridge = new TwoBays
         {
             Foot = 40,
-            Deck = "deck: { count: 14 }",
+            Deck = "deck: { count: auto }",
             More = "shop: { trim: 1/2 in }\nstock: { treated: { species: southern-pine, grade: no1, treated: true, lengths: [4 ft, " + board
                 + "] }, cedar: { species: western-red-cedar, grade: no2, lengths: [8 ft] } }",
         };

@@ -48,7 +48,7 @@ internal static class EndsProofs
     {
         var bridge = new TwoBays { Ropes = ", stretch: [0 %, 0.2 %]" };
         var pull = Pull(bridge, 60, (1 - (40 * TwoLinks.Expansion)) / 1.002);
-        return new Proof(bridge.Check("turnbuckle-size"), TwoLinks.Newtons(pull), TwoLinks.Newtons(7_600)) { Error = 2e-5 }.Saying($"{pull:0} lbf", "1 in");
+        return new Proof(bridge.Check("turnbuckle-size"), TwoLinks.Newtons(pull), TwoLinks.Newtons(4_000)) { Error = 2e-5 }.Saying($"{pull:0} lbf", "3/4 in");
     }
 
     // Two turnbuckles of the longest take-up on sale, 24 in (from memory), take in 48 in.

@@ -29,7 +29,7 @@ internal static class ThreeLinks
         for (var i = 0; i < 200; i++)
         {
             var drop = (low + high) / 2;
-            (low, high) = Gap(rope, load, drop, length, middle) > 0 ? (low, drop) : (drop, high);
+            (low, high) = Gap(rope, load, drop, length, middle) > 0 ? (drop, high) : (low, drop);
         }
 
         var (run, pull) = Run(rope, load, low, length, middle);
