@@ -5,20 +5,22 @@ using BridgeForm.Checks;
 namespace BridgeForm.Tests.Checks.Catalogue;
 
 /// <summary>
-/// A bridge of two bays, 12 ft long, whose one frame on the ropes stands plumb in the middle: all of its geometry has closed
+/// A bridge of two bays, 12 ft long unless said otherwise, whose one frame on the ropes stands plumb in the middle: all of its geometry has closed
 /// forms, written out here from docs/bridge.md. Inches, until <see cref="Inch"/> makes metres of them.
 /// </summary>
 internal sealed record TwoBays
 {
     public const double Inch = 0.0254;
 
-    private const double Half = 72;
     private const double Lumber = 1.5;
     private const double BaseThickness = 3.5;
     private const double BaseDepth = 5.5;
     private const double RopeRadius = 0.375;
 
     private static readonly ConcurrentDictionary<string, Lazy<CheckContext>> s_contexts = new(StringComparer.Ordinal);
+
+    /// <summary>Half the span.</summary>
+    public double Half { get; init; } = 72;
 
     public string Use { get; init; } = "private";
 
@@ -71,7 +73,7 @@ internal sealed record TwoBays
 
     /// <summary>
     /// Fall over run of the deck's first bay. At its end base it lies on the edge, half of 3.5 in before the middle, so the
-    /// fall is that of 72 − 1.75 in.
+    /// fall is that of 72 − 1.75 in (of half the span).
     /// </summary>
     public double DeckFall => Drop / (Half - (BaseThickness / 2));
 
@@ -85,10 +87,10 @@ internal sealed record TwoBays
         name: Two bays (invented)
         units: imperial
         use: {{Use}}
-        site: { span: 12 ft{{Site}} }
+        site: { span: {{2 * Half:0.##########}} in{{Site}} }
         ropes: { type: {{Rope}}, spacing: {{Spacing:0.##########}} in, sag: {{Sag:0.##########}} in{{Ropes}} }
         frames:
-          spacing: 74 in
+          spacing: {{Half + 2:0.##########}} in
           base: { section: 4x6, length: {{2 * (Foot + 10.75):0.##########}} in }
           channel: { depth: {{Depth:0.##########}} in, end_depth: {{EndDepth:0.##########}} in{{Channel}} }
           post: { section: 2x4, length: {{PostLength:0.##########}} in, lean: {{Lean:0.######}} deg, foot: {{Foot:0.##########}} in }

@@ -23,31 +23,33 @@ internal static class SlopeProofs
     [Proves("handrail-height", CheckStatus.Warn, Side.Beyond)]
     public static Proof High_enough_and_not_too_high(double share) => AtHeight(38 * share, 38, _ => 0);
 
-    // Not asked for on a private deck of 5.5 / 70.25 = 1 : 12.8, though the cap, the nearest there is, tops 24 in no further.
+    // Asked for on a private deck steeper than 1 : 12. The cap, the nearest there is, tops 24 in and no more.
     [Proves("handrail-height", CheckStatus.Pass)]
-    public static Proof Not_asked_for_on_a_private_deck_flatter_than_1_in_12()
-    {
-        var bridge = Low("private", 5.5);
-        return new Proof(bridge.Check("handrail-height"), CapTop(bridge) * TwoBays.Inch, 34 * TwoBays.Inch).Saying("cap", "not asked for");
-    }
-
-    // ADA 2010 405.8 and 505.4: on a public bridge steeper than 1 : 20 that rises more than 6 in. The same deck falls 5.5 in
-    // less its lift, and no handrail is asked for; one of 6.2 in falls 6.2 − 0.15 in, and one is.
-    [Proves("handrail-height", CheckStatus.Pass)]
-    public static Proof Not_asked_for_on_a_public_deck_that_rises_less_than_6_in()
-    {
-        var bridge = Low("public", 5.5);
-        return new Proof(bridge.Check("handrail-height"), CapTop(bridge) * TwoBays.Inch, 34 * TwoBays.Inch).Saying("not asked for");
-    }
+    public static Proof Private_deck_just_flatter_than_1_in_12() => Low("private", 72, 70.25 / 12 * 0.9995).Saying("cap", "not asked for");
 
     [Proves("handrail-height", CheckStatus.Warn)]
-    public static Proof Asked_for_on_a_public_deck_that_rises_more_than_6_in()
-    {
-        var bridge = Low("public", 6.2);
-        return new Proof(bridge.Check("handrail-height"), CapTop(bridge) * TwoBays.Inch, 34 * TwoBays.Inch).Saying("cap", "fix a handrail");
-    }
+    public static Proof Private_deck_just_steeper_than_1_in_12() => Low("private", 72, 70.25 / 12 * 1.0005).Saying("cap", "fix a handrail");
 
-    private static TwoBays Low(string use, double drop) => new() { Use = use, Sag = drop, Drop = drop };
+    // ADA 2010 405.8 and 505.4: on a public bridge steeper than 1 : 20 that rises more than 6 in. Its boards' undersides rise
+    // by the drop and their lift at the end, all of it fall × half the span: 6 in.
+    [Proves("handrail-height", CheckStatus.Pass)]
+    public static Proof Public_deck_that_rises_just_less_than_6_in() => Low("public", 72, 6 * 0.9995 / 72 * 70.25).Saying("not asked for");
+
+    [Proves("handrail-height", CheckStatus.Warn)]
+    public static Proof Public_deck_that_rises_just_more_than_6_in() => Low("public", 72, 6 * 1.0005 / 72 * 70.25).Saying("fix a handrail");
+
+    // Over half of 320 in a deck as steep as 1 : 20 rises 8 in.
+    [Proves("handrail-height", CheckStatus.Pass)]
+    public static Proof Public_deck_just_flatter_than_1_in_20() => Low("public", 160, 158.25 / 20 * 0.9995).Saying("not asked for");
+
+    [Proves("handrail-height", CheckStatus.Warn)]
+    public static Proof Public_deck_just_steeper_than_1_in_20() => Low("public", 160, 158.25 / 20 * 1.0005).Saying("fix a handrail");
+
+    private static Proof Low(string use, double half, double drop)
+    {
+        var bridge = new TwoBays { Use = use, Half = half, Sag = drop, Drop = drop };
+        return new Proof(bridge.Check("handrail-height"), CapTop(bridge) * TwoBays.Inch, 34 * TwoBays.Inch);
+    }
 
     private static double CapTop(TwoBays bridge) =>
         (bridge.PostLength * Math.Cos(bridge.LeanRadians)) + TwoBays.Upright(bridge.CapFall) - TwoBays.Upright(bridge.DeckFall) - Lowest(bridge);
