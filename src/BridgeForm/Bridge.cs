@@ -49,7 +49,7 @@ public static class Bridge
         var context = new CheckContext(parameters, layout, rope, surveying.GetAwaiter().GetResult(), masses, work);
         var own = AllChecks.Of(context);
         var stock = planning.GetAwaiter().GetResult();
-        ImmutableArray<CheckResult> checks = [.. own, StockLengthCheck.Of(stock, parameters.Units)];
+        ImmutableArray<CheckResult> checks = [.. own, StockLengthCheck.Of(stock, parameters)];
         model = new BridgeModel
         {
             Parameters = parameters,

@@ -52,6 +52,9 @@ public sealed record StretchEnd
     /// </summary>
     public ImmutableArray<SupportPull> NewPulls { get; init; } = [];
 
+    /// <summary>The first load case or hoisting row of the new rope, set to its shorter marks, that has no shape, and why; null when all have one.</summary>
+    public string? NewFailure { get; init; }
+
     /// <summary>Largest tension of the new rope in any case, newtons, with the case; null: no solution.</summary>
     public PullInCase? NewPull { get; init; }
 
@@ -117,17 +120,21 @@ internal static class StretchEnds
         var shorter = (1 / (1 + share)) - 1;
         var asNew = LoadCases.All(input with { Stretch = shorter });
         var pulls = SupportPull.Of(site, asNew);
+        var hoisting = Hoisting.Solve(
+            design, input.FrameLoads, site.ReferenceTemperature, site.Temperatures, input.Backstays, shorter);
         return new StretchEnd
         {
             Share = share,
             Marks = [.. marks.Select(m => new RopeMark(m.Frame, m.Unstressed / (1 + share), m.AtMarkingTension / (1 + share)))],
-            Hoisting = Hoisting.Solve(
-                design, input.FrameLoads, site.ReferenceTemperature, site.Temperatures, input.Backstays, shorter),
+            Hoisting = hoisting,
             TakeUp = share * cut.BetweenEnds,
             Shape = shape,
             Failure = failure ?? stretched.Where(c => c.Failure is not null).Select(c => $"{c.Id}: {c.Failure}").FirstOrDefault(),
             MoveDownMid = shape is null ? null : design.HeightAt(middle) - shape.HeightAt(middle),
             NewPulls = pulls,
+            NewFailure = asNew.Where(c => c.Failure is not null).Select(c => $"{c.Id}: {c.Failure}")
+                .Concat(hoisting.Failures.Select(f => "hoisting, " + f))
+                .FirstOrDefault(),
             NewPull = PullInCase.Largest(asNew, pulls),
             OverGround = RoomInCase.Least(stretched, c => c.OverGround),
             OverWater = RoomInCase.Least(stretched, c => c.OverWater),

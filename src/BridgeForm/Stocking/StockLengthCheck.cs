@@ -18,18 +18,20 @@ internal static class StockLengthCheck
         [CheckStatus.Pass, CheckStatus.Fail]);
 
     /// <summary>Fails when a piece is longer than the longest board of its stock, less the trim; names each such piece.</summary>
-    public static CheckResult Of(StockPlan plan, UnitSystem units)
+    public static CheckResult Of(StockPlan plan, BridgeParameters parameters)
     {
-        var words = new QuantityText(units);
+        var words = new QuantityText(parameters.Units);
         var tooLong = plan.TooLong.OrderByDescending(p => p.BlankLength - p.Longest).ToList();
         if (tooLong.Count == 0)
         {
             var longest = plan.Boards.SelectMany(b => b.Pieces.Select(p => new { p.BlankLength, b.Length })).MaxBy(p => p.BlankLength);
             var (blank, board) = (longest?.BlankLength ?? 0, longest?.Length ?? 0);
+            var usable = Math.Max(0, board - (2 * parameters.Shop.Trim));
             return new CheckResult(
-                Declared.Id, Declared.Title, CheckStatus.Pass, blank, board, "m",
-                board > 0 ? blank / board : null, Source,
-                $"all {plan.Boards.Sum(b => b.Pieces.Length)} pieces fit boards on sale; the longest, {words.Length(blank)}, is cut from {words.Length(board)}");
+                Declared.Id, Declared.Title, CheckStatus.Pass, blank, usable, "m",
+                usable > 0 ? blank / usable : null, Source,
+                $"all {plan.Boards.Sum(b => b.Pieces.Length)} pieces fit boards on sale; the longest, {words.Length(blank)}, is cut from {words.Length(board)}"
+                + (parameters.Shop.Trim > 0 ? $", {words.Length(usable)} without its trim" : ""));
         }
 
         var worst = tooLong[0];

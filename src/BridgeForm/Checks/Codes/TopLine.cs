@@ -11,10 +11,10 @@ internal sealed class TopLine
     private TopLine((Vector3d From, Vector3d To)[] bays) => _bays = bays;
 
     /// <summary>The deck's surface at its middle line.</summary>
-    public static TopLine Deck(BridgeLayout layout) => On(layout.Deck, layout.Parameters.Deck.Thickness);
+    public static TopLine Deck(BridgeLayout layout) => On(layout, layout.Deck, layout.Parameters.Deck.Thickness);
 
     /// <summary>The cap's top.</summary>
-    public static TopLine Cap(BridgeLayout layout) => On(layout.Caps, layout.Parameters.Guard.Cap.Thickness);
+    public static TopLine Cap(BridgeLayout layout) => On(layout, layout.Caps, layout.Parameters.Guard.Cap.Thickness);
 
     /// <summary>Highest edges of the rails of the right side, lowest rail first; ends in the frames' mid-planes.</summary>
     public static IEnumerable<TopLine> Rails(BridgeLayout layout)
@@ -51,13 +51,18 @@ internal sealed class TopLine
         return CrossSections.Furthest(rail, Plane.Through(pose.Node, pose.Along), Vector3d.UnitY);
     }
 
-    private static TopLine On(BearingLine line, double thickness)
+    /// <summary>Upper faces of parts of a thickness on a line; as the parts, they end in the frames' mid-planes.</summary>
+    private static TopLine On(BridgeLayout layout, BearingLine line, double thickness)
     {
         var parts = new (Vector3d From, Vector3d To)[line.Points.Length - 1];
         for (var bay = 1; bay <= parts.Length; bay++)
         {
-            var up = thickness * Vector3d.UnitZ.Cross(line.Direction(bay));
-            parts[bay - 1] = (line.Points[bay - 1] + up, line.Points[bay] + up);
+            var along = line.Direction(bay);
+            var top = line.Points[bay - 1] + (thickness * Vector3d.UnitZ.Cross(along));
+            parts[bay - 1] = (InMidPlane(bay - 1), InMidPlane(bay));
+
+            Vector3d InMidPlane(int frame) =>
+                top + (Plane.Through(layout.Poses[frame].Node, layout.Poses[frame].Along).LineParameter(top, along) * along);
         }
 
         return new TopLine(parts);

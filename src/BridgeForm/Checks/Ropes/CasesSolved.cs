@@ -7,7 +7,7 @@ internal static class CasesSolved
     public static DeclaredCheck Declared { get; } = new(
         "cases-solved",
         "Every load case has a solution",
-        "Load cases, hoisting rows, stretched and moved ropes without a shape: none may be.",
+        "Load cases, hoisting rows, stretched, new and moved ropes without a shape: none may be.",
         "common practice, no source",
         [CheckStatus.Pass, CheckStatus.Fail]);
 
@@ -20,6 +20,7 @@ internal static class CasesSolved
             .. work.Cases.Where(c => c.Shape is null).Select(c => $"{c.Id}: {c.Failure}"),
             .. work.Hoisting.Failures.Select(f => "hoisting, " + f),
             .. work.Stretch.Where(s => s.Failure is not null).Select(s => $"after {CheckWords.Share(s.Share)} stretch: {s.Failure}"),
+            .. work.Stretch.Where(s => s.NewFailure is not null).Select(s => $"new rope set short for {CheckWords.Share(s.Share)} of stretch: {s.NewFailure}"),
             .. work.SupportMoveFailure is { } moved ? [$"support moved: {moved}"] : Array.Empty<string>(),
         ];
         return new CheckResult(

@@ -68,6 +68,30 @@ public sealed class TableTests
         Assert.Equal(rows[1][5], rows[1][7]);
     }
 
+    /// <summary>
+    /// A sight line runs parallel to A–B, as far below the rope's point at either support; heights count from A's. B lies 2 m
+    /// higher than A, so its mark lies 2 m higher, too; bare rope, near a parabola, is touched where its sag is measured.
+    /// </summary>
+    [Theory]
+    [InlineData("2 m", 2000)]
+    [InlineData("-1 m", -1000)]
+    public void Sight_lines_are_marked_at_both_supports(string rise, double millimetres)
+    {
+        var rows = Read(HoistingSheet.Csv(
+            Bridges.Build(Bridges.Inclined.Replace("rise: 2 m", "rise: " + rise, StringComparison.Ordinal)),
+            SampleUnits.Metric,
+            t => t.ToString("F0", System.Globalization.CultureInfo.InvariantCulture)));
+        static double Value(string cell) => double.Parse(cell, System.Globalization.CultureInfo.InvariantCulture);
+        var bare = rows.Where(r => r[0] == "bare").ToList();
+        Assert.NotEmpty(bare);
+        Assert.All(bare, r =>
+        {
+            Assert.Equal(-Value(r[5]), Value(r[8]), 5.0);
+            Assert.Equal(millimetres - Value(r[5]), Value(r[9]), 5.0);
+            Assert.Equal(-Value(r[7]), Value(r[8]), 0.1);
+        });
+    }
+
     [Theory]
     [InlineData("F01/post-left F02/post-left F03/post-left", "F01-F03/post-left")]
     [InlineData("F01/post-left F03/post-left F04/post-left", "F01 F03-F04/post-left")]

@@ -1,0 +1,117 @@
+using BridgeForm.Checks;
+
+namespace BridgeForm.Tests.Checks.Catalogue.Ropes;
+
+/// <summary>What holds the ropes' ends: clips, turnbuckles, shackles and their take-up.</summary>
+internal static class EndsProofs
+{
+    private static readonly TwoLinks s_rope = new();
+
+    // Calif. 8 CCR §8497 table 1: 3/4 in takes 4 clips, 18 in turned back, 130 ft·lbf; NAVEDTRA 14026 fig. 1-8: 6 diameters apart.
+    [Proves("rope-termination", CheckStatus.Pass)]
+    public static Proof Clips_on_wire_rope() =>
+        new Proof(new TwoBays().Check("rope-termination"), 0).Saying("4 U-bolt clips", "4.5 in", "18 in", "130 ft·lbf");
+
+    [Proves("rope-termination", CheckStatus.Pass)]
+    public static Proof An_end_with_its_makers_efficiency() => new Proof(
+        new TwoBays { Ropes = ", termination: { kind: socket, efficiency: 95 %, source: its maker (invented) }" }.Check("rope-termination"), 0).Saying("95 %");
+
+    // Common practice of rigging, no source: clips slip on the hard, smooth wires of a strand.
+    [Proves("rope-termination", CheckStatus.Fail)]
+    public static Proof Clips_on_strand() => new Proof(new TwoBays { Rope = "strand-ehs-3/4" }.Check("rope-termination"), 0).Saying("strand");
+
+    [Proves("rope-termination", CheckStatus.Engineer)]
+    public static Proof An_end_that_nobody_vouches_for() => new Proof(
+        new TwoBays { Ropes = ", termination: { kind: wedge-socket }" }.Check("rope-termination"), 0).Saying("wedge-socket", "ropes.termination.efficiency");
+
+    // FF-T-791b: the largest turnbuckle, 1-1/4 in, has a working load of 12,000 lbf.
+    [Proves("turnbuckle-size", CheckStatus.Pass, Side.Within)]
+    [Proves("turnbuckle-size", CheckStatus.Engineer, Side.Beyond)]
+    public static Proof Turnbuckle(double share) => Pulled("turnbuckle-size", 12_000, share).Saying("1-1/4 in");
+
+    // RR-C-271: 4.75 short tons for 3/4 in, 8.5 for the largest, 1 in.
+    [Proves("shackle-size", CheckStatus.Pass, Side.Within)]
+    public static Proof Shackle(double share) => Pulled("shackle-size", 9_500, share).Saying("3/4 in");
+
+    [Proves("shackle-size", CheckStatus.Pass, Side.Within)]
+    [Proves("shackle-size", CheckStatus.Engineer, Side.Beyond)]
+    public static Proof Largest_shackle(double share) => Pulled("shackle-size", 17_000, share).Saying("1 in");
+
+    // A pull a little above 9,500 lbf takes the next size, 7/8 in of 6.5 short tons.
+    [Proves("shackle-size", CheckStatus.Pass)]
+    public static Proof Next_shackle() =>
+        Pulled("shackle-size", 9_500, 1.0005) with { Capacity = TwoLinks.Newtons(13_000) };
+
+    // New rope set short for its stretch pulls harder, and the turnbuckle is chosen for that.
+    [Proves("turnbuckle-size", CheckStatus.Pass)]
+    public static Proof Turnbuckle_for_new_rope()
+    {
+        var bridge = new TwoBays { Ropes = ", stretch: [0 %, 0.2 %]" };
+        var pull = Pull(bridge, 60, (1 - (40 * TwoLinks.Expansion)) / 1.002);
+        return new Proof(bridge.Check("turnbuckle-size"), TwoLinks.Newtons(pull), TwoLinks.Newtons(4_000)) { Error = 2e-5 }.Saying($"{pull:0} lbf", "3/4 in");
+    }
+
+    // Two turnbuckles of the longest take-up on sale, 24 in (from memory), take in 48 in.
+    [Proves("rope-take-up", CheckStatus.Pass, Side.Within)]
+    [Proves("rope-take-up", CheckStatus.Engineer, Side.Beyond)]
+    public static Proof Longest_take_up(double share)
+    {
+        var proof = TakeUp(48 * share, 48);
+        return share < 1 ? proof : proof with { Capacity = null, Limit = proof.Capacity };
+    }
+
+    // A little more than two of 12 in take in asks for two of 18 in.
+    [Proves("rope-take-up", CheckStatus.Pass, Side.Within)]
+    public static Proof Middle_take_up(double share) => TakeUp(24 * share, 24);
+
+    [Proves("rope-take-up", CheckStatus.Pass)]
+    public static Proof Next_take_up() => TakeUp(24 * 1.0005, 36);
+
+    // Of strand no stretch is known: what the weather changes is told, between 20 °F and 100 °F, of two links of 72.44 in.
+    [Proves("rope-take-up", CheckStatus.Engineer)]
+    public static Proof Stretch_not_known()
+    {
+        var bridge = new TwoBays { Rope = "strand-ehs-3/4" };
+        // 23,000 ksi × 0.58·d², 1.155 lb/ft (from memory).
+        var rope = new TwoLinks { PerInch = 1.155 / 12, Stiffness = 23e6 * 0.58 * 0.75 * 0.75 };
+        var change = 2 * rope.Length(TwoLinks.DeadLoad(bridge), bridge.Sag) * 80 * TwoLinks.Expansion;
+        return new Proof(bridge.Check("rope-take-up"), change * TwoBays.Inch) { Error = 1e-6 }.Saying("not known", FormattableString.Invariant($"{change:0.###} in"));
+    }
+
+    // Rope between its ends: two links and two backstays of 150 ft, which a pull of H / cos 30° stretches. Its stretch is
+    // chosen for what is wanted, less 80 °F of expansion.
+    private static Proof TakeUp(double wanted, double twoTakeIn)
+    {
+        const string Stays = ", a: { backstay: { length: 150 ft, angle: 30 deg } }, b: { backstay: { length: 150 ft, angle: 30 deg } }";
+        var bridge = new TwoBays { Site = Stays };
+        var dead = TwoLinks.DeadLoad(bridge);
+        var length = s_rope.Length(dead, bridge.Sag);
+        var stay = 1800 / (1 + (s_rope.Level(dead, bridge.Sag, length) / Math.Cos(Math.PI / 6) / s_rope.Stiffness));
+        var all = (2 * length) + (2 * stay);
+        var stretch = ((wanted / all) - (80 * TwoLinks.Expansion)) * 100;
+        var stretched = bridge with { Ropes = FormattableString.Invariant($", stretch: [0.1 %, {stretch:0.##########} %]") };
+        return new Proof(stretched.Check("rope-take-up"), wanted * TwoBays.Inch, twoTakeIn * TwoBays.Inch) { Error = 1e-6 };
+    }
+
+    // Live load so high that the rope pulls as hard as wanted, by halves.
+    private static Proof Pulled(string id, double workingLoad, double share)
+    {
+        var bridge = new TwoBays { Ropes = ", stretch: [0 %, 0 %]" };
+        var (low, high) = (0.0, 1000.0);
+        for (var i = 0; i < 100; i++)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = Pull(bridge, middle, 1 - (40 * TwoLinks.Expansion)) < workingLoad * share ? (middle, high) : (low, middle);
+        }
+
+        var loaded = bridge with { More = FormattableString.Invariant($"loads: {{ live: {low:0.########} psf }}") };
+        return new Proof(loaded.Check(id), TwoLinks.Newtons(workingLoad * share), TwoLinks.Newtons(workingLoad)) { Error = 2e-5 };
+    }
+
+    private static double Pull(TwoBays bridge, double psf, double growth)
+    {
+        var dead = TwoLinks.DeadLoad(bridge);
+        var (load, length) = (dead + TwoLinks.AreaLoad(bridge, psf, 0.6), s_rope.Length(dead, bridge.Sag));
+        return s_rope.Tension(load, s_rope.Drop(load, length, growth), length);
+    }
+}

@@ -1,0 +1,62 @@
+using BridgeForm.Checks;
+
+namespace BridgeForm.Tests.Checks.Catalogue.Ropes;
+
+/// <summary>
+/// Room under the lowest part: the middle frame of a rope that has stretched by 0.5 % for good (Wire Rope Users Manual, from
+/// memory) under 60 psf, 60 % of it on one rope.
+/// </summary>
+internal static class RoomProofs
+{
+    private static readonly TwoLinks s_rope = new();
+
+    // A channel 5/8 in deep ends 1/4 in below the rope's axis: the rope's underside, 3/8 in below it, is the lowest.
+    [Proves("ground-clearance", CheckStatus.Pass, Side.Within)]
+    public static Proof Just_over_the_ground() => Ground(new TwoBays(), 0.375, 0.02);
+
+    [Proves("ground-clearance", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Just_in_the_ground() => Ground(new TwoBays(), 0.375, -0.02).Saying("too low");
+
+    // One 1-1/2 in deep with a liner of 1/4 in: base 1.5 − 0.375 − 0.25 = 0.875 in below the axis.
+    [Proves("ground-clearance", CheckStatus.Pass, Side.Within)]
+    public static Proof Lined_base_just_over_the_ground() => Ground(Lined, 0.875, 0.02);
+
+    [Proves("ground-clearance", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Lined_base_just_in_the_ground() => Ground(Lined, 0.875, -0.02);
+
+    [Proves("water-clearance", CheckStatus.Pass, Side.Within)]
+    [Proves("water-clearance", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Freeboard(double share) => Water(6 / share, ", freeboard: 6 in", 6);
+
+    [Proves("water-clearance", CheckStatus.Engineer)]
+    public static Proof Above_water_without_a_freeboard() => Water(0.02, "", null).Saying("0.02 in", "site.freeboard");
+
+    [Proves("water-clearance", CheckStatus.Fail)]
+    public static Proof In_the_water_without_a_freeboard() => Water(-0.02, "", null).Saying("0.02 in too low");
+
+    private static TwoBays Lined => new() { Depth = 1.5, Channel = ", liner: 1/4 in" };
+
+    private static double Lowest(TwoBays bridge)
+    {
+        var dead = TwoLinks.DeadLoad(bridge);
+        return s_rope.Drop(dead + TwoLinks.AreaLoad(bridge, 60, 0.6), s_rope.Length(dead, bridge.Sag), 1.005);
+    }
+
+    private static Proof Ground(TwoBays bridge, double below, double room)
+    {
+        var y = -(Lowest(bridge) + below + room);
+        var site = FormattableString.Invariant($", ground: [[0 ft, {y:0.##########} in], [12 ft, {y:0.##########} in]]");
+        // A ten-thousandth of an inch of the two hundredths is what the hand's rope is off.
+        return new Proof((bridge with { Site = site }).Check("ground-clearance"), room * TwoBays.Inch, 0) { Error = 0.01 }.Saying("live-full", "0.5 %");
+    }
+
+    private static Proof Water(double room, string more, double? freeboard)
+    {
+        var bridge = Lined;
+        var site = FormattableString.Invariant($", water: {-(Lowest(bridge) + 0.875 + room):0.##########} in{more}");
+        return new Proof((bridge with { Site = site }).Check("water-clearance"), room * TwoBays.Inch, freeboard * TwoBays.Inch)
+        {
+            Error = freeboard is null ? 0.01 : 5e-5,
+        };
+    }
+}

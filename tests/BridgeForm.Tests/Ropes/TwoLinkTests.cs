@@ -1,0 +1,176 @@
+using BridgeForm.Ropes;
+using BridgeForm.Tests.Checks.Catalogue;
+using BridgeForm.Tests.Checks.Catalogue.Ropes;
+
+namespace BridgeForm.Tests.Ropes;
+
+/// <summary>
+/// Everything about the ropes of a bridge of two bays by hand: weights from volumes and densities, then two elastic links
+/// with a load between them. Inches, pounds, degrees Fahrenheit.
+/// </summary>
+public sealed class TwoLinkTests
+{
+    private const double Inch = 0.0254;
+
+    private static readonly TwoLinks s_rope = new();
+
+    private static readonly TwoBays s_bridge = new()
+    {
+        Ropes = ", marking_tension: 500 lbf",
+        More = """
+            loads: { snow: 50 psf, cases: [{ id: herd, live: 30 psf, from: 3 ft, to: 8 ft, force: 400 lbf, at: 9 ft, temperature: 80 F }] }
+            stock:
+              treated: { species: southern-pine, treated: true, lengths: [16 ft], density: { low: 30 lb/ft3, in_service: 40 lb/ft3, high: 50 lb/ft3 } }
+              cedar: { species: western-red-cedar, lengths: [16 ft], density: { low: 15 lb/ft3, in_service: 20 lb/ft3, high: 25 lb/ft3 } }
+            """,
+    };
+
+    private static double Dead => (FrameWeight + BayWeight) / 2;
+
+    private static double Length => s_rope.Length(Dead, s_bridge.Sag);
+
+    // Base less two channels 7/8 in wide and 5/8 in deep through 3-1/2 in; posts 24 in along their axes; braces by the mean
+    // of their edges (docs/bridge.md: outer edge from 10 − 3.5 / cos α over tan α + tan β); four keeper holes 1/4 in wide and
+    // 2 in deep; 3 lb of hardware.
+    private static double FrameWeight
+    {
+        get
+        {
+            var (post, brace) = (s_bridge.LeanRadians, 12 * Math.PI / 180);
+            var longEdge = (10 - (3.5 / Math.Cos(post))) / (Math.Tan(post) + Math.Tan(brace)) / Math.Cos(brace);
+            var shortEdge = longEdge - (3.5 * (Math.Tan(brace) + (1 / Math.Tan(post + brace))));
+            var wood = (3.5 * 5.5 * 58) - (2 * 0.875 * 0.625 * 3.5) - (4 * Math.PI / 4 / 16 * 2) + (2 * 1.5 * 3.5 * 24) + (2 * 1.5 * 3.5 * (longEdge + shortEdge) / 2);
+            return (wood * 40 / 1728) + 3;
+        }
+    }
+
+    // Six boards from the end base's far side to half of 1/8 in before the middle frame; six rails and two caps from the end
+    // post's far side to the middle frame.
+    private static double BayWeight
+    {
+        get
+        {
+            var (deck, guard) = (TwoBays.Upright(s_bridge.DeckFall, 1), TwoBays.Upright(s_bridge.CapFall, 1));
+            return ((6 * 1.5 * 5.5 * (72 + 1.75 - 0.0625) * deck * 40) + (((6 * 0.75 * 3.5) + (2 * 1.5 * 5.5)) * (72 + 0.75) * guard * 20)) / 1728;
+        }
+    }
+
+    [Fact]
+    public void Weights_are_volumes_by_densities()
+    {
+        var masses = s_bridge.Context.Masses;
+        RopeSamples.Close(FrameWeight, masses.Frames[1] / 0.45359237, 1e-9);
+        RopeSamples.Close(BayWeight, masses.Bays[0] / 0.45359237, 1e-9);
+        RopeSamples.Close(TwoLinks.Newtons(Dead), s_bridge.Context.Rope.Loads[1], 1e-9);
+    }
+
+    // Loads on one rope at the middle frame beside the dead load, and degrees Fahrenheit above 60 °F. What loads half the deck
+    // loads one of the frame's two bays. Three quarters each of live load and snow: ASCE 7 2.4.1 (from memory).
+    [Theory]
+    [InlineData("dead", 0, 0, 0, 0)]
+    [InlineData("live-full", 60, 72, 0.6, 0)]
+    [InlineData("live-half-a", 60, 36, 0.6, 0)]
+    [InlineData("live-half-b", 60, 36, 0.6, 0)]
+    [InlineData("snow", 50, 72, 0.6, 0)]
+    [InlineData("live-snow", 82.5, 72, 0.6, 0)]
+    [InlineData("cold", 0, 0, 0, -40)]
+    [InlineData("hot", 0, 0, 0, 40)]
+    [InlineData("live-full-cold", 60, 72, 0.6, -40)]
+    public void Area_loads(string id, double psf, double tributary, double share, double degrees)
+    {
+        var area = psf / 144 * s_bridge.Between * tributary;
+        Holds(id, Dead + (area * share), Dead + (area * (1 - share)), degrees);
+    }
+
+    // A load on half the width stands a quarter of the width from the middle line.
+    [Fact]
+    public void Load_on_one_side()
+    {
+        var area = 60.0 / 144 * s_bridge.Between / 2 * 72;
+        var share = 0.5 + (s_bridge.Between / 4 / 46);
+        Holds("live-side", Dead + (area * share), Dead + (area * (1 - share)), 0);
+    }
+
+    // 300 lbf on the middle line, half on each rope; at the edge 6 in from the posts' inner face, by the lever on 46 in.
+    [Fact]
+    public void Point_loads()
+    {
+        Holds("point-mid", Dead + 150, Dead + 150, 0);
+        Holds("point-quarter", Dead + 150, Dead + 150, 0);
+        var share = 0.5 + (((s_bridge.Between / 2) - 6) / 46);
+        Holds("point-edge-mid", Dead + (300 * share), Dead + (300 * (1 - share)), 0);
+    }
+
+    // The herd of 30 psf from 36 in to 96 in: of the first bay's 36 in, whose middle is at 54 in, three quarters come to the
+    // middle frame; of the second bay's 24 in, in whose first third they stand, five sixths. 400 lbf at 108 in: a half.
+    [Fact]
+    public void Load_case_of_its_own()
+    {
+        var area = 30.0 / 144 * s_bridge.Between * ((36 * 0.75) + (24.0 * 5 / 6));
+        var share = 0.5 + (((s_bridge.Between / 2) - 6) / 46);
+        Holds("herd", Dead + (area * 0.6) + (200 * share), Dead + (area * 0.4) + (200 * (1 - share)), 20);
+    }
+
+    [Fact]
+    public void Half_erected() => Holds("erect-half", FrameWeight / 2, FrameWeight / 2, 0);
+
+    [Theory]
+    [InlineData(20)]
+    [InlineData(60)]
+    [InlineData(100)]
+    public void Hoisting_with_frames(double fahrenheit)
+    {
+        var rows = s_bridge.Context.Ropework.Hoisting.Rows;
+        var row = rows.Single(r => r.Stage == Hoisting.Frames && Math.Abs(r.Temperature - ((fahrenheit - 32) / 1.8)) < 0.01);
+        var drop = s_rope.Drop(FrameWeight / 2, Length, Growth(fahrenheit - 60));
+        var level = s_rope.Level(FrameWeight / 2, drop, Length);
+        RopeSamples.Close(drop * Inch, row.Sag, Hand(level));
+        RopeSamples.Close(TwoLinks.Newtons(level), row.Horizontal, Hand(level));
+        RopeSamples.Close(TwoLinks.Newtons(s_rope.Tension(FrameWeight / 2, drop, Length)), row.MaxTension, Hand(level));
+    }
+
+    [Fact]
+    public void Marks_and_cut()
+    {
+        var work = s_bridge.Context.Ropework;
+        for (var i = 0; i <= 2; i++)
+        {
+            Assert.Equal(i * Length * Inch, work.Marks[i].Unstressed, 1e-7);
+            Assert.Equal(i * Length * (1 + (500 / s_rope.Stiffness)) * Inch, work.Marks[i].AtMarkingTension, 1e-7);
+            // New rope to be stretched by 0.25 % and 0.5 % (Wire Rope Users Manual, from memory).
+            Assert.Equal(i * Length / 1.0025 * Inch, work.Stretch[0].Marks[i].Unstressed, 1e-7);
+            Assert.Equal(i * Length / 1.005 * (1 + (500 / s_rope.Stiffness)) * Inch, work.Stretch[1].Marks[i].AtMarkingTension, 1e-7);
+        }
+
+        // 18 in of turn-back for 3/4 in (Calif. 8 CCR §8497 table 1) and 6 diameters round the thimble, at both ends.
+        RopeSamples.Close(((2 * Length) + (2 * (18 + 4.5))) * Inch, work.Cut!.Length!.Value, 1e-7);
+        RopeSamples.Close(2 * Length * 80 * TwoLinks.Expansion * Inch, work.Cut.TemperatureChange, 1e-6);
+        RopeSamples.Close(2 * Length * 0.005 * Inch, work.Stretch[1].TakeUp, 1e-6);
+        RopeSamples.Close((s_rope.Drop(Dead, Length, 1.005) - s_bridge.Sag) * Inch, work.Stretch[1].MoveDownMid!.Value, 1e-4);
+    }
+
+    // What links instead of arcs leave out.
+    private static double Hand(double level) => 2e-6 + (Math.Pow(s_rope.PerInch * Length / level, 2) / 8);
+
+    private static double Growth(double degrees) => 1 + (TwoLinks.Expansion * degrees);
+
+    private static void Holds(string id, double heavier, double lighter, double degrees)
+    {
+        var result = s_bridge.Context.Cases.Single(c => c.Id == id);
+        var drop = s_rope.Drop(heavier, Length, Growth(degrees));
+        var other = s_rope.Drop(lighter, Length, Growth(degrees));
+        RopeSamples.Close(TwoLinks.Newtons(heavier), result.Shape!.Loads[1], 1e-9);
+        var level = s_rope.Level(heavier, drop, Length);
+        RopeSamples.Close(drop * Inch, result.Shape.Sag, Hand(level));
+        RopeSamples.Close(TwoLinks.Newtons(level), result.Shape.Horizontal, Hand(level));
+        RopeSamples.Close(TwoLinks.Newtons(s_rope.Tension(heavier, drop, Length)), result.Shape.MaxTension, Hand(level));
+        Assert.Equal((drop - s_bridge.Sag) * Inch, result.MoveDownMid, 1e-5);
+        Assert.Equal(-(drop - s_bridge.Sag) * Inch, result.Moves[1].Y, 1e-5);
+        Assert.Equal(Math.Atan((drop - other) / 46), result.CrossSlope, 1e-5);
+        // Down on both supports with half the load and a link's weight, and inward with the level pull.
+        RopeSamples.Close(-TwoLinks.Newtons((heavier / 2) + (s_rope.PerInch * Length)), result.ReactionA.Y, Hand(level));
+        RopeSamples.Close(-TwoLinks.Newtons((heavier / 2) + (s_rope.PerInch * Length)), result.ReactionB.Y, Hand(level));
+        RopeSamples.Close(TwoLinks.Newtons(level), result.ReactionA.X, Hand(level));
+        RopeSamples.Close(-TwoLinks.Newtons(level), result.ReactionB.X, Hand(level));
+    }
+}
