@@ -37,6 +37,9 @@ internal sealed record LevelDeck
 
     public string Keeper { get; init; } = "{ hole: 0 in }";
 
+    /// <summary>Pounds.</summary>
+    public double Hardware { get; init; } = 3;
+
     public double PostLength { get; init; } = 24;
 
     public string Post { get; init; } = "section: 2x4";
@@ -77,7 +80,7 @@ internal sealed record LevelDeck
           keeper: {{Keeper}}
           post: { {{Post}}, length: {{PostLength:0.##########}} in, lean: 8 deg, foot: 18-1/4 in }
           brace: { section: 2x4, lean: 12 deg, foot: 28-1/4 in }
-          hardware: 3 lb
+          hardware: {{Hardware}} lb
         deck: {{Deck}}
         guard: { rails: {{Rails}}, cap: { section: 2x6 } }
         loads: {{Loads}}
@@ -88,9 +91,21 @@ internal sealed record LevelDeck
         {{More}}
         """);
 
-    public CheckContext Context => TwoBays.ContextOf(Text);
+    /// <summary>Values come late: ropes, layout and contacts know nothing of them and are made once for all.</summary>
+    public CheckContext Context => TwoBays.ContextOf((this with { Values = "[]" }).Text) with { Parameters = Bridges.Read(Text) };
 
-    public CheckResult Check(string id) => Contexts.Check(Context, id);
+    public CheckResult Check(string id)
+    {
+        var context = Context;
+        return s_checks.SelectMany(of => of(context)).First(c => c.Id == id);
+    }
+
+    // Checks of timber in their order, each run only when the one looked for has not come before it.
+    private static readonly Func<CheckContext, IEnumerable<CheckResult>>[] s_checks =
+    [
+        DeckBending.Of, DeckShear.Of, DeckDeflection.Of, HoleSizes.Of, CapSpan.Of, RailSpan.Of, GuardJoints.Of, KeeperUplift.Of,
+        c => [GuardPost.Of(c)], c => [GuardBrace.Of(c)], RopeBearing.Of, BaseBending.Of, BaseShear.Of, ChannelFaces.Of,
+    ];
 
     /// <summary>
     /// The same with values of its own, psi, that no table's factor for size or wet service touches: what is not named is so
