@@ -1,0 +1,104 @@
+using BridgeForm.Checks;
+using static BridgeForm.Tests.Checks.Catalogue.Timber.BaseStatics;
+using static BridgeForm.Tests.Checks.Catalogue.Timber.LevelDeck;
+
+namespace BridgeForm.Tests.Checks.Catalogue.Timber;
+
+/// <summary>Cap 2x6 and rail 1x4 from post to post, 72 in; CD 1.6. And what lifts a base off its rope.</summary>
+internal static class CapProofs
+{
+    private const string Cedar = "western-red-cedar, grade: no2";
+
+    // 200·72/4 = 3600 in·lbf (IRC Table R301.5) about the deep way, S = 7.5625 in³; stability as of a stringer: FbE =
+    // 1.2·580000/(133.86·5.5/1.5²).
+    [Proves("cap-bending-level", CheckStatus.Pass, Side.Within)]
+    [Proves("cap-bending-level", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Level(double share) => Level(share, 3600, new(), 133.86);
+
+    // 50 plf (IBC 1607.8.1) on 108 in: 50/12·108²/8 = 6075 in·lbf, more than 200·108/4 = 5400. L/d = 19.6: le = 1.84·108.
+    [Proves("cap-bending-level", CheckStatus.Pass, Side.Within)]
+    [Proves("cap-bending-level", CheckStatus.Fail, Side.Beyond)]
+    public static Proof LevelLine(double share) => Level(share, 6075, new() { Use = "public", Bay = 108 }, 1.84 * 108);
+
+    // On 72 in the line load is 2700 in·lbf: the point load counts on a public bridge too; on a private one of 108 in it alone.
+    [Proves("cap-bending-level", CheckStatus.Pass, Side.Within)]
+    [Proves("cap-bending-level", CheckStatus.Fail, Side.Beyond)]
+    public static Proof LevelPublicShort(double share) => Level(share, 3600, new() { Use = "public" }, 133.86);
+
+    [Proves("cap-bending-level", CheckStatus.Pass, Side.Within)]
+    [Proves("cap-bending-level", CheckStatus.Fail, Side.Beyond)]
+    public static Proof LevelPrivateLong(double share) => Level(share, 5400, new() { Bay = 108 }, 1.84 * 108);
+
+    // Flat S = 2.0625 in³, Cfu 1.15.
+    [Proves("cap-bending-down", CheckStatus.Pass, Side.Within)]
+    [Proves("cap-bending-down", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Down(double share) => Down(share, 3600, new());
+
+    [Proves("cap-bending-down", CheckStatus.Pass, Side.Within)]
+    [Proves("cap-bending-down", CheckStatus.Fail, Side.Beyond)]
+    public static Proof DownLine(double share) => Down(share, 6075, new() { Use = "public", Bay = 108 });
+
+    // 50 lbf on one foot (IRC Table R301.5): 50/4·(72 − 6) = 825 in·lbf on 3.5·0.75²/6 = 0.328125 in³.
+    [Proves("rail-bending", CheckStatus.Pass, Side.Within)]
+    [Proves("rail-bending", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Rail(double share) => new(
+        new LevelDeck().With("1x4", bending: 825 / 0.328125 / share / 1.6, wood: Cedar).Check("rail-bending"),
+        825 / 0.328125 * Psi,
+        825 / 0.328125 / share * Psi);
+
+    [Proves("cap-bending-level", CheckStatus.Engineer)]
+    public static Proof NoLevel() =>
+        new Proof(new LevelDeck().Unknown.Check("cap-bending-level"), 3600 / 7.5625 * Psi).Saying("2x6 white-oak no2: the built-in tables");
+
+    [Proves("cap-bending-down", CheckStatus.Engineer)]
+    public static Proof NoDown() =>
+        new Proof(new LevelDeck().Unknown.Check("cap-bending-down"), 3600 / 2.0625 * Psi).Saying("2x6 white-oak no2: the built-in tables");
+
+    [Proves("rail-bending", CheckStatus.Engineer)]
+    public static Proof NoRail() => new Proof(new LevelDeck().Check("rail-bending"), 825 / 0.328125 * Psi)
+        .Saying("1x4 western-red-cedar no2: Table 4A has no values for lumber thinner than 2 in");
+
+    // Moments about the other rope: 200·(25.2664 + 5.25)/46 = 132.7 lbf up, less what dry wood lays on the rope.
+    [Proves("keeper-uplift-guard", CheckStatus.Engineer)]
+    public static Proof Push()
+    {
+        var lift = RopeDown - DryDead;
+        return new Proof(new LevelDeck().Check("keeper-uplift-guard"), lift * Pound).Saying(FormattableString.Invariant(
+            $"200 lbf × {Top + 5.25:0.###} in above the rope / 46 in − {DryDead:0} lbf dead on a rope = {lift:0} lbf to hold down at one channel"));
+    }
+
+    // Heavy hardware holds it down: 300 lb, 148.5 lbf more on each rope.
+    [Proves("keeper-uplift-guard", CheckStatus.Engineer)]
+    public static Proof HeldDown() =>
+        new Proof(new LevelDeck { Hardware = 300 }.Check("keeper-uplift-guard"), 0).Saying("= 0 lbf to hold down");
+
+    // 30 psf on 36.92 × 72.007 in, half of it on a rope, less 0.6 of dry wood's dead load (ASCE 7 2.4.1, from memory).
+    [Proves("keeper-uplift-wind", CheckStatus.Engineer)]
+    public static Proof Wind()
+    {
+        var lift = (30 / 144.0 * HalfWidth * Math.Sqrt((72 * 72) + 1)) - (0.6 * DryDead);
+        return new Proof(new LevelDeck { Loads = "{ live: 60 psf, uplift: 30 psf }" }.Check("keeper-uplift-wind"), lift * Pound)
+            .Saying(FormattableString.Invariant($"0.6 × {DryDead:0} lbf dead on a rope = {lift:0} lbf to hold down at one channel"));
+    }
+
+    [Proves("keeper-uplift-wind", CheckStatus.Engineer)]
+    public static Proof Calm() => new Proof(new LevelDeck { Loads = "{ live: 60 psf, uplift: 1 psf }" }.Check("keeper-uplift-wind"), 0)
+        .Saying("= 0 lbf to hold down");
+
+    [Proves("keeper-uplift-wind", CheckStatus.Engineer)]
+    public static Proof NoWind() => new Proof(new LevelDeck().Check("keeper-uplift-wind"), 0)
+        .Saying("loads.uplift is not given: wind under the deck is not looked at");
+
+    private static Proof Level(double share, double moment, LevelDeck bridge, double effective)
+    {
+        var (stress, euler) = (moment / 7.5625, 1.2 * 580000 / (effective * 5.5 / 2.25));
+        var check = bridge.With("2x6", bending: Before(stress / share, euler, 0.95) / 1.6, wood: Cedar).Check("cap-bending-level");
+        return new(check, stress * Psi, stress / share * Psi);
+    }
+
+    private static Proof Down(double share, double moment, LevelDeck bridge)
+    {
+        var stress = moment / 2.0625;
+        return new(bridge.With("2x6", bending: stress / share / 1.15 / 1.6, wood: Cedar).Check("cap-bending-down"), stress * Psi, stress / share * Psi);
+    }
+}
