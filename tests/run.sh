@@ -48,6 +48,8 @@ step "restore" dotnet restore BridgeForm.sln
 step "formatting" dotnet format BridgeForm.sln --no-restore --verify-no-changes
 step "build, warnings are errors" dotnet build BridgeForm.sln --no-restore -c Release
 
+step "changes that once went unnoticed are noticed" bash tests/mutation.sh --survivors
+
 log=$(mktemp)
 trap 'rm -f "$log"' EXIT
 echo "== tests"

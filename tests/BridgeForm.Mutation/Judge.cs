@@ -1,0 +1,46 @@
+namespace BridgeForm.Mutation;
+
+/// <summary>Runs the tests against changed places, two at a time.</summary>
+internal static class Judge
+{
+    // Processor time: several times what the tests take unchanged, and what a start and a first compilation take.
+    private const double Patience = 4;
+    private const double Start = 30;
+
+    /// <summary>Every class that reaches the place, until a test fails.</summary>
+    public static Result ByMap(string folder, CoverageMap map, int number, Site site, Listed? listed)
+    {
+        var reaching = map.Reaching(number, site);
+        var killed = reaching.Count == 0
+            ? null
+            : Verdict(folder, number, (reaching.Sum(r => r.Seconds) * Patience) + Start, reaching.Select(r => r.Name));
+        return new(number, site, listed, killed, reaching.Count);
+    }
+
+    /// <summary>Only the tests the list names.</summary>
+    public static Result ByList(string folder, int number, Site site, Listed listed) =>
+        new(number, site, listed, Verdict(folder, number, Patience * Start, Tests(listed)), listed.KilledBy.Length);
+
+    /// <summary>The named tests with nothing changed: the first that fails, null when all pass.</summary>
+    public static string? Control(string folder, IEnumerable<Listed> listed) =>
+        Verdict(folder, 0, double.PositiveInfinity, listed.SelectMany(Tests).Distinct(StringComparer.Ordinal));
+
+    public static IEnumerable<Result> All<T>(IEnumerable<T> work, Func<T, Result> judge) => work
+        .AsParallel().AsOrdered().WithDegreeOfParallelism(2).WithMergeOptions(ParallelMergeOptions.NotBuffered)
+        .Select(w => judge(w));
+
+    private static IEnumerable<string> Tests(Listed listed) =>
+        listed.KilledBy.Select(t => $"{t[..t.LastIndexOf('.')]}::{t[(t.LastIndexOf('.') + 1)..]}");
+
+    private static string? Verdict(string folder, int number, double seconds, IEnumerable<string> tests)
+    {
+        var (code, lines) = Child.Start(number, seconds, ["run", folder, .. tests]);
+        return code switch
+        {
+            0 => null,
+            null => "time-out",
+            Child.Killed => lines.FirstOrDefault(l => l.StartsWith("failed\t", StringComparison.Ordinal))?["failed\t".Length..] ?? "failure",
+            _ => $"crash ({code})",
+        };
+    }
+}
