@@ -1,5 +1,5 @@
-using System.Globalization;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks;
 
@@ -52,5 +52,5 @@ internal readonly record struct CheckWords(UnitSystem Units)
     /// <summary>A plain number with at most two decimals.</summary>
     public static string Plain(double number) => Number(number, "0.##");
 
-    private static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+    private static string Number(double value, string format) => NumberText.By(format, value);
 }
