@@ -17,6 +17,11 @@ internal readonly record struct CheckWords(UnitSystem Units)
         ? Number(metres * 1000, "0.#") + " mm"
         : Number(metres / Inch, "0.###") + " in";
 
+    /// <summary>A length that is asked for, rounded up to what is printed: who writes it gets what is needed.</summary>
+    public string AtLeast(double metres) => IsMetric
+        ? NumberText.Up(metres * 1000, 1) + " mm"
+        : NumberText.Up(metres / Inch, 3) + " in";
+
     // A millimetre in a metre: nobody feels it, and a level shows no less.
     private const double Level = 1e-3;
 

@@ -6,11 +6,12 @@ namespace BridgeForm.Checks;
 public static class RatioText
 {
     private const int Decimals = 2;
-    private const int MostDecimals = 9;
+    private const int MoreDecimals = 4;
+    private const double JustAbove = 1.0001;
 
     /// <summary>
-    /// Two decimals; more where a ratio above 1 would read 1.00, so that no check seems to fail at its limit. Empty when nothing
-    /// is compared.
+    /// Two decimals; four, rounded up, where a ratio above 1 would read 1.00, so that no check seems to fail at its limit. Empty
+    /// when nothing is compared.
     /// </summary>
     public static string Of(CheckResult check)
     {
@@ -19,12 +20,8 @@ public static class RatioText
             return "";
         }
 
-        var decimals = Decimals;
-        while (ratio > 1 && decimals < MostDecimals && NumberText.Round(ratio, decimals) <= 1)
-        {
-            decimals++;
-        }
-
-        return NumberText.Fixed(ratio, decimals);
+        return ratio > 1 && NumberText.Round(ratio, Decimals) <= 1
+            ? NumberText.Up(Math.Max(ratio, JustAbove), MoreDecimals)
+            : NumberText.Fixed(ratio, Decimals);
     }
 }

@@ -36,7 +36,13 @@ internal static class NumberFaults
         var count = 0;
         for (var at = length; at < body.Length && Separators.Contains(body[at], StringComparison.Ordinal) && body[at] == body[length]; at += 1 + GroupLength)
         {
-            if (Digits(body.AsSpan(at + 1)) is var digits && (digits.Length != GroupLength || digits.IsFollowedBySlash))
+            var digits = Digits(body.AsSpan(at + 1));
+            if (digits.Length == 0)
+            {
+                break;
+            }
+
+            if (digits.Length != GroupLength || digits.IsFollowedBySlash)
             {
                 return 0;
             }

@@ -29,6 +29,13 @@ public static class NumberText
     /// <summary>At most that many decimals, no trailing zeros.</summary>
     public static string Rounded(double number, int decimals) => By("0." + new string('#', decimals), number);
 
+    /// <summary>At most that many decimals, never less than the number.</summary>
+    public static string Up(double number, int decimals)
+    {
+        var scale = Math.Pow(10, decimals);
+        return Rounded(Math.Ceiling((number * scale) - Half) / scale, decimals);
+    }
+
     /// <summary>Exactly that many decimals.</summary>
     public static string Fixed(double number, int decimals) =>
         Round(number, decimals).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
