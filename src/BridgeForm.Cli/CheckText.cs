@@ -27,9 +27,9 @@ internal static class CheckText
             WriteCheck(output, check);
         }
 
-        RemedyText.WriteRemedies(output, model);
         if (!quiet)
         {
+            RemedyText.WriteRemedies(output, model);
             RemedyText.WriteCautions(output, model);
             output.WriteLine();
             Columns.Wrapped(output, Caution.Text, "");
@@ -47,8 +47,7 @@ internal static class CheckText
 
     private static void WriteCheck(TextWriter output, CheckResult check)
     {
-        var ratio = check.Ratio is { } r ? r.ToString("0.00", CultureInfo.InvariantCulture) : "";
-        Columns.Wrapped(output, $"{Label(check.Status),-10}{ratio,6}  {check.Title} ({check.Id})", "", Indent);
+        Columns.Wrapped(output, $"{Label(check.Status),-10}{RatioText.Of(check),6}  {check.Title} ({check.Id})", "", Indent);
         Columns.Wrapped(output, check.Detail, Indent);
         Columns.Wrapped(output, "by: " + check.Source, Indent);
     }

@@ -1,22 +1,15 @@
-using System.Globalization;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Output;
 
 /// <summary>Numbers as text: invariant culture, no exponent, never a negative zero.</summary>
 internal static class Numbers
 {
-    /// <summary>Adding positive zero turns a negative zero into a positive one and leaves every other number alone.</summary>
-    private const double PositiveZero = 0.0;
-
-    /// <summary>Rounded to a number of decimals, without negative zero.</summary>
-    public static double Rounded(double value, int decimals) => Math.Round(value, decimals) + PositiveZero;
+    /// <summary>Rounded to a number of decimals by the rule of <see cref="NumberText"/>, without negative zero.</summary>
+    public static double Rounded(double value, int decimals) => NumberText.Round(value, decimals);
 
     /// <summary>With exactly that many decimals.</summary>
-    public static string Fixed(double value, int decimals)
-    {
-        var format = "F" + decimals.ToString(CultureInfo.InvariantCulture);
-        return Rounded(value, decimals).ToString(format, CultureInfo.InvariantCulture);
-    }
+    public static string Fixed(double value, int decimals) => NumberText.Fixed(value, decimals);
 
     /// <summary>An angle in radians as people read it: degrees to 0.1, with a degree sign.</summary>
     public static string DegreeText(double radians) => Fixed(Degrees(radians), 1) + "°";

@@ -17,6 +17,7 @@ internal static class WholeFile
         {
             using (var stream = new FileStream(beside, FileMode.CreateNew, FileAccess.Write))
             {
+                KeepMode(path, beside);
                 write(stream);
             }
 
@@ -25,6 +26,15 @@ internal static class WholeFile
         finally
         {
             File.Delete(beside);
+        }
+    }
+
+    // Who may read a file that is replaced may read what replaces it, and nobody else.
+    private static void KeepMode(string path, string beside)
+    {
+        if (!OperatingSystem.IsWindows() && File.Exists(path))
+        {
+            File.SetUnixFileMode(beside, File.GetUnixFileMode(path));
         }
     }
 }

@@ -76,8 +76,8 @@ internal static class Cover
         yield return ("Bays", FormattableString.Invariant($"{model.Rope.Segments.Length}, {words.Size(Chord(model.Rope))} from frame to frame"));
         yield return ("Frames stand", p.Frames.Stance == Stance.Square ? "square to the ropes; end frames upright" : "upright");
         yield return ("Slope at the ends", $"{DrawingText.Slope(model.Frames[0].Slope)} at A, {DrawingText.Slope(model.Frames[^1].Slope)} at B");
-        yield return ("Guard height", Check(model, "guard-height") is { } g ? words.Size(g) + " at the least" : "see the checks");
-        yield return ("Clear width", Check(model, "clear-width") is { } w ? words.Size(w) + " at the narrowest" : "see the checks");
+        yield return ("Guard height", Check(model, "guard-height") is { } g ? words.LeastSize(g) + " at the least" : "see the checks");
+        yield return ("Clear width", Check(model, "clear-width") is { } w ? words.LeastSize(w) + " at the narrowest" : "see the checks");
         yield return ("Ropes", $"two, {words.Size(p.Ropes.Rope.Diameter)}, {words.Size(p.Ropes.Spacing)} apart");
         yield return ("Pull, bridge empty", $"{words.Force(model.Rope.MaxTension)} at most, each rope");
         if (worst is not null)

@@ -1,3 +1,4 @@
+using BridgeForm.Checks;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Ropes;
 
@@ -116,9 +117,9 @@ internal sealed class ElevationRow : GeneralRow
             var low = map.Of(middle, rope.HeightAt(middle));
             var high = map.Of(middle, (a.Y + b.Y) / 2);
             canvas.Between(low, high, 0, "sag " + Context.Text.Length(rope.Sag));
-            Guard(canvas, map, middle);
         }
 
+        Guard(canvas, map);
         Slopes(canvas, map);
     }
 
@@ -136,18 +137,16 @@ internal sealed class ElevationRow : GeneralRow
         }
     }
 
-    /// <summary>Height of the guard in the bay after mid-span.</summary>
-    private void Guard(Canvas canvas, ViewMap map, double middle)
+    /// <summary>Height of the guard where it is least, in the row that shows the place.</summary>
+    private void Guard(Canvas canvas, ViewMap map)
     {
-        var layout = Context.Layout;
-        var bay = Math.Clamp(Frames(Range).First(i => Point(i).X >= middle) + 1, 1, layout.Bays);
-        if (bay > Range.Last)
+        var least = GuardPlace.Least(Context.Layout);
+        var frame = Context.Layout.Poses.Select(p => p.Name).ToList().IndexOf(least.Frame);
+        if (frame >= Range.First && (frame < Range.Last || (AtB && frame == Range.Last)))
         {
-            bay = Range.Last;
+            canvas.Between(
+                map.Of(least.X, least.Deck), map.Of(least.X, least.Cap), 0, "least guard " + Context.Text.Words.LeastSize(least.Height));
         }
-
-        var (deck, cap) = Stations.GuardInBay(layout, bay);
-        canvas.Between(map.Of(deck.X, deck.Y), map.Of(deck.X, cap), 0, Context.Text.Size(cap - deck.Y));
     }
 
     private void Slopes(Canvas canvas, ViewMap map)

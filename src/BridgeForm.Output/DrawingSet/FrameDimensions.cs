@@ -53,7 +53,7 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
         canvas.Upright(At(_level.Bottom), At(_level.Top), left - 0.008, _text.Size(_level.Top - _level.Bottom));
         canvas.Upright(At(_level.Top), map.Of(-PostAxis.Head(Post), head), left - 0.008, _text.Size(head - _level.Top));
         var cap = CapTop();
-        canvas.Upright(map.Of(-Post.Foot, Deck), map.Of(box.MinX, cap), left - 0.015, "guard " + _text.Size(cap - Deck));
+        canvas.Upright(map.Of(-Post.Foot, Deck), map.Of(box.MinX, cap), left - 0.015, "deck to cap's top " + _text.Size(cap - Deck));
         canvas.Upright(map.Of(-_p.Ropes.Spacing / 2, 0), map.Of(box.MinX, cap), left - 0.022, "rope's axis to cap's top " + _text.Size(cap));
     }
 

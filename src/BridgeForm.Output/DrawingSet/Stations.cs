@@ -15,13 +15,6 @@ internal static class Stations
     /// <summary>Height of the cap's top there.</summary>
     public static double CapAt(BridgeLayout layout, int frame) => TopAt(layout, layout.Caps, layout.Parameters.Guard.Cap.Thickness, frame);
 
-    /// <summary>The walking surface in the middle of a bay (1 …), and the cap's top above it.</summary>
-    public static (Vector3d Deck, double Cap) GuardInBay(BridgeLayout layout, int bay)
-    {
-        var deck = Middle(layout.Deck, layout.Parameters.Deck.Thickness, bay);
-        return (deck, HeightAt(layout.Caps, layout.Parameters.Guard.Cap.Thickness, bay, deck.X));
-    }
-
     /// <summary>Height of the ground line at x; null where none is given.</summary>
     public static double? GroundAt(BridgeLayout layout, double x)
     {
@@ -55,9 +48,6 @@ internal static class Stations
         var (from, to) = (Surface(line, thickness, bay, bay - 1), Surface(line, thickness, bay, bay));
         return from.Y + ((x - from.X) / (to.X - from.X) * (to.Y - from.Y));
     }
-
-    private static Vector3d Middle(BearingLine line, double thickness, int bay) =>
-        0.5 * (Surface(line, thickness, bay, bay - 1) + Surface(line, thickness, bay, bay));
 
     private static Vector3d Surface(BearingLine line, double thickness, int bay, int frame) =>
         line.Points[frame] + (thickness * Vector3d.UnitZ.Cross(line.Direction(bay)));

@@ -21,7 +21,7 @@ internal static class PieceWords
         Frames.Role.Brace => "Strut that keeps the post from leaning out",
         Frames.Role.Board => "Deck board you walk on",
         Frames.Role.Rail => "Rail at the side, between the posts",
-        Frames.Role.Cap => "Handrail on top of the posts",
+        Frames.Role.Cap => "Cap along the tops of the posts",
         Frames.Role.Stringer => "Bearer under the treads",
         Frames.Role.Tread => "Deck board across the bridge",
         Frames.Role.Packer => "Thin wedge that fills the gap under a deck board",

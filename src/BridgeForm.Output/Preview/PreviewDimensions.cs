@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using BridgeForm.Checks;
 using BridgeForm.Frames;
 using BridgeForm.Output.DrawingSet;
 using BridgeForm.Quantities;
@@ -25,10 +26,10 @@ internal static class PreviewDimensions
     /// <summary>How far dimension lines stand off the bridge, metres.</summary>
     private const double Off = 0.35;
 
-    /// <summary>The line of the rail height stands so far aside of the middle, as a share of half the deck, clear of the words of the width.</summary>
+    /// <summary>The line of the guard height stands so far aside of the middle, as a share of half the deck, clear of the words of the width.</summary>
     private const double SideShare = 0.72;
 
-    /// <summary>Seen from the side: length, sag, rise, rail height, step of the frames.</summary>
+    /// <summary>Seen from the side: length, sag, rise, least guard height, step of the frames.</summary>
     public static ImmutableArray<PreviewDimension> Side(BridgeModel model)
     {
         var words = new QuantityText(model.Parameters.Units);
@@ -39,7 +40,7 @@ internal static class PreviewDimensions
         list.Add(new("length", PreviewFacts.Plain(span, words), Flat(0, 0), Flat(span, rise), Flat(0, low - Off), Flat(span, low - Off)));
         var rope = model.Rope.HeightAt(span / 2);
         list.Add(Straight("sag", PreviewFacts.Plain(model.Rope.Sag, words), Flat(span / 2, rise / 2), Flat(span / 2, rope)));
-        AddGuard(list, model, layout, words);
+        AddGuard(list, layout, words);
         AddStep(list, model, words);
         if (Math.Abs(rise) > model.Parameters.Ropes.Rope.Diameter)
         {
@@ -50,7 +51,7 @@ internal static class PreviewDimensions
         return list.ToImmutable();
     }
 
-    /// <summary>Seen along the bridge, of the frame nearest mid-span: clear width, rail height, distance of the ropes.</summary>
+    /// <summary>Seen along the bridge, of the frame nearest mid-span: clear width, height of the guard there, distance of the ropes.</summary>
     public static ImmutableArray<PreviewDimension> Section(BridgeModel model)
     {
         var words = new QuantityText(model.Parameters.Units);
@@ -65,11 +66,11 @@ internal static class PreviewDimensions
         if (PreviewFacts.Measured(model, "clear-width") is { } clear)
         {
             var at = deck + (Off / 2);
-            list.Add(Straight("clear width", PreviewFacts.Plain(clear, words), frame.At(0, at, -clear / 2), frame.At(0, at, clear / 2)));
+            list.Add(Straight("clear width", words.LeastSize(clear), frame.At(0, at, -clear / 2), frame.At(0, at, clear / 2)));
         }
 
         var (x, surface, cap) = (frame.Node.X, Stations.DeckAt(layout, middle), Stations.CapAt(layout, middle));
-        list.Add(Straight("rail height", PreviewFacts.Plain(cap - surface, words), new Vector3d(x, surface, side), new Vector3d(x, cap, side)));
+        list.Add(Straight("guard height at " + frame.Name, PreviewFacts.Plain(cap - surface, words), new Vector3d(x, surface, side), new Vector3d(x, cap, side)));
 
         var below = levels.Bottom - (Off / 2);
         list.Add(new(
@@ -97,12 +98,14 @@ internal static class PreviewDimensions
         }
     }
 
-    /// <summary>At B; elsewhere it may be another, and the least is among the facts.</summary>
-    private static void AddGuard(ImmutableArray<PreviewDimension>.Builder list, BridgeModel model, BridgeLayout layout, QuantityText words)
+    /// <summary>The least of all, which the facts and the check tell.</summary>
+    private static void AddGuard(ImmutableArray<PreviewDimension>.Builder list, BridgeLayout layout, QuantityText words)
     {
-        var (deck, cap) = (Stations.DeckAt(layout, layout.Bays), Stations.CapAt(layout, layout.Bays));
-        var (x, line) = (model.Frames[^1].Node.X, model.Frames[^1].Node.X + Off);
-        list.Add(new("rail height at B", PreviewFacts.Plain(cap - deck, words), Flat(x, deck), Flat(x, cap), Flat(line, deck), Flat(line, cap), "over"));
+        var least = GuardPlace.Least(layout);
+        var line = least.X <= layout.Poses[^1].Node.X / 2 ? layout.Poses[0].Node.X - Off : layout.Poses[^1].Node.X + Off;
+        list.Add(new(
+            $"least guard height, {least.Frame}", words.LeastSize(least.Height),
+            Flat(least.X, least.Deck), Flat(least.X, least.Cap), Flat(line, least.Deck), Flat(line, least.Cap), "over"));
     }
 
     private static void AddStep(ImmutableArray<PreviewDimension>.Builder list, BridgeModel model, QuantityText words)

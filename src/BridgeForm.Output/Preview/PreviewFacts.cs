@@ -24,13 +24,13 @@ internal static class PreviewFacts
         return use + " timber footbridge on two ropes";
     }
 
-    /// <summary>Facts in order; the key ones are the length and the rail height.</summary>
+    /// <summary>Facts in order; the key ones are the length and the guard height.</summary>
     public static ImmutableArray<PreviewFact> Of(BridgeModel model)
     {
         var words = new QuantityText(model.Parameters.Units);
         var facts = ImmutableArray.CreateBuilder<PreviewFact>();
         facts.Add(new("Length between supports", Plain(model.Parameters.Site.Span, words), true));
-        AddMeasured(facts, "Least rail height above deck", Measured(model, "guard-height"), words, isKey: true);
+        AddMeasured(facts, "Least guard height above deck", Measured(model, "guard-height"), words, isKey: true);
         AddMeasured(facts, "Clear width between the rails", Measured(model, "clear-width"), words, isKey: false);
         facts.Add(new("Sag of the ropes at mid-span", Plain(model.Rope.Sag, words), false));
         facts.Add(new("Frames", Line($"{model.Frames.Length}, {Plain(Step(model), words)} apart"), false));
@@ -67,7 +67,7 @@ internal static class PreviewFacts
     {
         if (metres is { } value)
         {
-            facts.Add(new PreviewFact(label, Plain(value, words), isKey));
+            facts.Add(new PreviewFact(label, words.LeastSize(value), isKey));
         }
     }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Output.Tables;
@@ -40,8 +39,8 @@ public static class HoistingSheet
         .. Both(row.Sight, units),
         Numbers.Fixed(-row.Sight * 1000, 1),
         Numbers.Fixed((rise - row.Sight) * 1000, 1),
-        (row.Horizontal / 1000).ToString("0.000", CultureInfo.InvariantCulture),
-        (row.MaxTension / 1000).ToString("0.000", CultureInfo.InvariantCulture),
+        Numbers.Fixed(row.Horizontal / 1000, 3),
+        Numbers.Fixed(row.MaxTension / 1000, 3),
     ];
 
     private static IReadOnlyList<string> Both(double metres, PeopleUnits units) =>

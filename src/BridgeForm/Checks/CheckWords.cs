@@ -1,5 +1,5 @@
-using System.Globalization;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks;
 
@@ -16,6 +16,11 @@ internal readonly record struct CheckWords(UnitSystem Units)
     public string Length(double metres) => IsMetric
         ? Number(metres * 1000, "0.#") + " mm"
         : Number(metres / Inch, "0.###") + " in";
+
+    /// <summary>A length that is asked for, rounded up to what is printed: who writes it gets what is needed.</summary>
+    public string AtLeast(double metres) => IsMetric
+        ? NumberText.Up(metres * 1000, 1) + " mm"
+        : NumberText.Up(metres / Inch, 3) + " in";
 
     // A millimetre in a metre: nobody feels it, and a level shows no less.
     private const double Level = 1e-3;
@@ -52,5 +57,5 @@ internal readonly record struct CheckWords(UnitSystem Units)
     /// <summary>A plain number with at most two decimals.</summary>
     public static string Plain(double number) => Number(number, "0.##");
 
-    private static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+    private static string Number(double value, string format) => NumberText.By(format, value);
 }

@@ -12,8 +12,9 @@ internal static class Outcome
         CheckStatus otherwise = CheckStatus.Fail)
     {
         var ratio = demand / capacity;
+        var holds = ratio <= 1 + Slack;
         return new CheckResult(
-            id, title, ratio <= 1 + Slack ? CheckStatus.Pass : otherwise, demand, capacity, unit, ratio, source, detail);
+            id, title, holds ? CheckStatus.Pass : otherwise, demand, capacity, unit, holds ? Math.Min(ratio, 1) : ratio, source, detail);
     }
 
     /// <summary>As <see cref="AtMost(string, string, double, double, string, string, string, CheckStatus)"/>, of a declared check.</summary>
@@ -38,7 +39,7 @@ internal static class Outcome
         CheckStatus otherwise = CheckStatus.Fail)
     {
         var isEnough = had >= needed * (1 - Slack);
-        double? ratio = had > 0 ? needed / had : null;
+        double? ratio = had > 0 ? isEnough ? Math.Min(needed / had, 1) : needed / had : null;
         return new CheckResult(
             id, title, isEnough ? CheckStatus.Pass : otherwise, had, needed, unit, ratio, source, detail);
     }

@@ -55,7 +55,7 @@ public static class SectionReader
         {
             return Wrong(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{QuantityReader.Quote(text)} is out of range; a section's sides are {Smallest * 1000} mm to {Largest * 1000} mm"));
+                $"{QuantityReader.Quote(text)} is out of range; a section's sides are {Smallest * 1000} mm to {Largest * 1000} mm (0.2 in to 23.6 in)"));
         }
 
         return new(new Section(text.Trim(), Math.Max(first.Value, second.Value), Math.Min(first.Value, second.Value)), null);

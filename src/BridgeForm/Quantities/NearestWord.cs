@@ -18,6 +18,8 @@ public static class NearestWord
             .Where(k => Math.Abs(k.Length - word.Length) <= LongestDistance)
             .Select(k => (Word: k, Distance: Distance(word.ToLowerInvariant(), k.ToLowerInvariant())))
             .Where(p => p.Distance <= Limit(Math.Max(p.Word.Length, word.Length)))
+            // A sign of which every character differs is near nothing: % is not ".
+            .Where(p => p.Distance < Math.Max(p.Word.Length, word.Length))
             .OrderBy(p => p.Distance)
             .ThenBy(p => p.Word, StringComparer.Ordinal)
             .FirstOrDefault();

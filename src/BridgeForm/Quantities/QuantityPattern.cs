@@ -10,7 +10,11 @@ public static class QuantityPattern
     private const string Vulgar = "[\u00BC-\u00BE\u2150-\u215E]";
     private const string Fraction = "[0-9]+[/\u2044\u2215][0-9]+";
     private const string Decimal = "(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][-+]?[0-9]+)?";
-    private const string Joint = Space + Dash + "?" + Space;
+    private const string Gap = "[ \u00A0\u2009\u202F]";
+
+    // A dash joins two numbers when it touches the first or stands apart from both; else it is a minus sign.
+    private const string Joint = "(?:" + Dash + Space + "|" + Gap + "+" + Dash + Gap + "+|" + Space + ")";
+    private const string InchJoint = "(?:" + Joint + "|" + Space + "," + Space + ")";
     private const string Number = "(?:[0-9]+" + Joint + "(?:" + Fraction + "|" + Vulgar + ")|" + Fraction + "|" + Vulgar + "|" + Decimal + ")";
     private const string Sign = "(?:" + Dash + "|\\+)?";
 
@@ -27,7 +31,7 @@ public static class QuantityPattern
     {
         var unit = kind == QuantityKind.Length ? LengthUnit() : Alternatives(Units.Of(kind).Units);
         var more = kind == QuantityKind.Length
-            ? "(?:" + Space + "(?:" + Dash + "|,)?" + Space + Number + Space + OneOf(Units.Inch, InchMark) + ")?"
+            ? "(?:" + InchJoint + Number + Space + OneOf(Units.Inch, InchMark) + ")?"
             : "";
         return "^" + Space + Sign + Space + Number + Space + unit + more + Space + "$";
     }

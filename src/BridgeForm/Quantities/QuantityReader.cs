@@ -28,7 +28,7 @@ public static class QuantityReader
         var plain = PlainText(text);
         var negative = plain.StartsWith('-');
         var body = (negative || plain.StartsWith('+') ? plain[1..] : plain).TrimStart();
-        var reading = ReadUnsigned(units, body, text);
+        var reading = ReadUnsigned(units, negative ? "-" : "", body, text);
         if (!reading.IsRead)
         {
             return reading;
@@ -59,7 +59,7 @@ public static class QuantityReader
         return units.Find(body[n..].Trim())!.ToSi(-number);
     }
 
-    private static QuantityReading ReadUnsigned(UnitSet units, string body, string text)
+    private static QuantityReading ReadUnsigned(UnitSet units, string sign, string body, string text)
     {
         var length = NumberScanner.Scan(body, out var number);
         if (length == 0)
@@ -68,9 +68,9 @@ public static class QuantityReader
         }
 
         var rest = body[length..];
-        if (rest.Length > 1 && rest[0] == ',' && char.IsAsciiDigit(rest[1]))
+        if (NumberFaults.Of(units, sign, body, length, text) is { } problem)
         {
-            return Wrong($"{Quote(text)} has a comma in its number; write a decimal point, as in {units.Example}");
+            return Wrong(problem);
         }
 
         return units.Kind == QuantityKind.Length

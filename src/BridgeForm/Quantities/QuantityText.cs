@@ -7,6 +7,12 @@ namespace BridgeForm.Quantities;
 public sealed record QuantityText(UnitSystem Units)
 {
     private const double NewtonsPerKilonewton = 1000;
+    private const double MetresPerSixteenth = 0.0254 / 16;
+    private const double MetresPerMillimetre = 0.001;
+
+    /// <summary>Sizes this near to a whole step, as a share of it, are that step: far above round-off, far below any tool.</summary>
+    private const double RoundOff = 1e-6;
+
     private const double KilogramsPerPound = 0.45359237;
     private const double PascalsPerPsf = Quantities.Units.PoundForce / (0.3048 * 0.3048);
 
@@ -21,6 +27,15 @@ public sealed record QuantityText(UnitSystem Units)
 
     /// <summary>Inches and sixteenths, or millimetres: for sizes of parts.</summary>
     public string Size(double metres) => Imperial ? LengthText.Inches(metres) : LengthText.Millimetres(metres);
+
+    /// <summary>
+    /// A least size of what is there, rounded down to 1/16 in or 1 mm: a guard of 35.98 in is not shown as the 36 in that it misses.
+    /// </summary>
+    public string LeastSize(double metres)
+    {
+        var step = Imperial ? MetresPerSixteenth : MetresPerMillimetre;
+        return Size(Math.Floor((metres / step) + RoundOff) * step);
+    }
 
     /// <summary>Whole pounds-force, or kilonewtons to 0.01.</summary>
     public string Force(double newtons) => Imperial

@@ -19,6 +19,13 @@ public static class LoadCases
     private const double HalfWidthArm = 0.25;
     private const double HalfWidth = 0.5;
 
+    /// <summary>Ids of the cases that a bridge can have without being asked: no case of the user's may take one.</summary>
+    public static ImmutableArray<string> StandardIds { get; } =
+    [
+        "dead", "live-full", "live-half-a", "live-half-b", "live-side", "point-mid", "point-quarter", "point-edge-mid",
+        "erect-half", "snow", "live-snow", "cold", "hot", "live-full-cold",
+    ];
+
     /// <summary>All cases in a fixed order: the standard ones, then the user's.</summary>
     /// <param name="input">Design state and loads.</param>
     /// <param name="accuracy">Largest residual as a share of the total load on the rope.</param>

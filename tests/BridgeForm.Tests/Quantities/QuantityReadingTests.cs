@@ -55,6 +55,9 @@ public sealed class QuantityReadingTests
     [InlineData(QuantityKind.Temperature, "60", "a temperature is written with F or C")]
     [InlineData(QuantityKind.Temperature, "60 K", "is not a unit of temperature")]
     [InlineData(QuantityKind.Force, "1e300 kN", "is out of range")]
+    [InlineData(QuantityKind.Force, "1,000 lbf", "write the number without, '1000 lbf'")]
+    [InlineData(QuantityKind.Force, "52 900 lbf", "write the number without, '52900 lbf'")]
+    [InlineData(QuantityKind.Angle, "3 %", "'%' is not a unit of angle; write deg or rad")]
     [InlineData(QuantityKind.Mass, "three lb", "is not a mass")]
     public void Is_refused(QuantityKind kind, string text, string says)
     {

@@ -26,8 +26,8 @@ internal static class DeckGaps
         var (sphere, guards) = Limits.Opening(parameters.Use, 0);
         if (GuardOpenings.Status(widest, sphere) == CheckStatus.Fail)
         {
-            return Outcome.AtMost(
-                Declared, widest, sphere, "m", $"{guards}, of guards; taken for the floor",
+            return new CheckResult(
+                Declared.Id, Declared.Title, CheckStatus.Fail, widest, sphere, "m", GuardOpenings.Ratio(widest, sphere), $"{guards}, of guards; taken for the floor",
                 $"{words.Length(widest)} between {(deck.Stringer is null ? "boards" : "treads")}; no sphere of {words.Length(sphere)} may fall through");
         }
 

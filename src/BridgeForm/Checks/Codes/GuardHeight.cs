@@ -14,18 +14,11 @@ internal static class GuardHeight
     /// <summary>The least height of all bays against the code's.</summary>
     public static CheckResult Of(CheckContext context)
     {
-        var (height, at) = Least(context);
+        var least = GuardPlace.Least(context.Layout);
         var (needed, source) = Limits.GuardHeight(context.Parameters.Use);
         var words = context.People();
         return Outcome.AtLeast(
-            Declared, height, needed, "m", source,
-            $"least in {at}: {words.Length(height)}, needed {words.Length(needed)}");
-    }
-
-    /// <summary>The least height in metres and the frame where it is.</summary>
-    public static (double Height, string Frame) Least(CheckContext context)
-    {
-        var layout = context.Layout;
-        return TopLine.Cap(layout).Above(TopLine.Deck(layout), layout).MinBy(h => h.Height);
+            Declared, least.Height, needed, "m", source,
+            $"least in {least.Frame}: {words.Length(least.Height)}, needed {words.Length(needed)}");
     }
 }

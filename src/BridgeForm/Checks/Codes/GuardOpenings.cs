@@ -38,7 +38,7 @@ internal static class GuardOpenings
         var words = context.People();
         return new CheckResult(
             Declared.Id, Declared.Title, Status(worst.Clear, worst.Sphere),
-            worst.Clear, worst.Sphere, "m", worst.Clear / worst.Sphere, worst.Source,
+            worst.Clear, worst.Sphere, "m", Ratio(worst.Clear, worst.Sphere), worst.Source,
             $"widest in {worst.Where}: {words.Length(worst.Clear)} clear; no sphere of {words.Length(worst.Sphere)} may pass; between the end frames and the landings' guards it is not looked at (guard-at-landing)");
     }
 
@@ -59,7 +59,10 @@ internal static class GuardOpenings
 
     /// <summary>A sphere exactly as wide as the opening passes through it.</summary>
     public static CheckStatus Status(double clear, double sphere) =>
-        clear > sphere - SphereSlack ? CheckStatus.Fail : CheckStatus.Pass;
+        Ratio(clear, sphere) > 1 ? CheckStatus.Fail : CheckStatus.Pass;
+
+    /// <summary>Opening over sphere, above 1 where it passes: a sphere passes an opening of its own size.</summary>
+    public static double Ratio(double clear, double sphere) => clear / (sphere - SphereSlack);
 
     private sealed record Opening(double Clear, double Sphere, string Source, string Where);
 

@@ -25,14 +25,14 @@ internal sealed class TopLine
         return Enumerable.Range(0, bays[0].Count).Select(k => new TopLine([.. bays.Select(rails => rails[k])]));
     }
 
-    /// <summary>Heights above another line at every end of a part of either and at every frame, with the frame there.</summary>
-    public IEnumerable<(double Height, string Frame)> Above(TopLine other, BridgeLayout layout)
+    /// <summary>Heights above another line at every end of a part of either and at every frame.</summary>
+    public IEnumerable<GuardPlace> Above(TopLine other, BridgeLayout layout)
     {
         for (var i = 0; i <= layout.Bays; i++)
         {
             foreach (var x in (double[])[.. other.At(i).Select(p => p.X), .. At(i).Select(p => p.X), .. Frame(layout, i)])
             {
-                yield return (HeightAt(x) - other.HeightAt(x), layout.Poses[i].Name);
+                yield return new(x, other.HeightAt(x), HeightAt(x), layout.Poses[i].Name);
             }
         }
     }

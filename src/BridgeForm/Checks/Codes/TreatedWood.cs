@@ -1,3 +1,5 @@
+using BridgeForm.Frames;
+
 namespace BridgeForm.Checks;
 
 /// <summary>Copper in treated wood and the zinc of ropes and fasteners.</summary>
@@ -39,17 +41,22 @@ internal static class TreatedWood
                 (false, _, _) => "the rope is not galvanised",
                 _ => "the bases are not treated",
             });
-        var names = parameters.Stock.Where(s => s.Treated && Uses(parameters, s.Name)).Select(s => s.Name).ToList();
+        var names = parameters.Stock.Where(s => s.Treated && Uses(context.Layout, s.Name)).Select(s => s.Name).ToList();
         yield return Say(
             DeclaredFasteners, names.Count > 0, FastenerSource,
             names.Count > 0 ? $"hot-dip galvanised or stainless in {string.Join(", ", names)}" : "no treated wood in use");
     }
 
-    private static bool Uses(Project.BridgeParameters parameters, string stock) => new[]
+    private static bool Uses(BridgeLayout layout, string stock)
     {
-        parameters.Frames.Base.Stock, parameters.Frames.Post.Stock, parameters.Frames.Brace.Stock, parameters.Deck.BoardStock,
-        parameters.Deck.Stringer?.Stock, parameters.Guard.RailStock, parameters.Guard.CapStock,
-    }.Contains(stock, StringComparer.Ordinal);
+        var parameters = layout.Parameters;
+        return new[]
+        {
+            parameters.Frames.Base.Stock, parameters.Frames.Post.Stock, parameters.Frames.Brace.Stock, parameters.Deck.BoardStock,
+            parameters.Deck.Stringer?.Stock, parameters.Guard.RailStock, parameters.Guard.CapStock,
+            layout.Steps.Packers.Contains(true) ? PackerStock.Name(parameters) : null,
+        }.Contains(stock, StringComparer.Ordinal);
+    }
 
     private static CheckResult Say(DeclaredCheck check, bool warn, string source, string detail) => new(
         check.Id, check.Title, warn ? CheckStatus.Warn : CheckStatus.Pass, warn ? 1 : 0, null, "count", null, source, detail);

@@ -68,7 +68,7 @@ internal static class ChannelMouths
         var key = atEnd ? "channel.end_depth" : "channel.depth";
         var detail =
             $"{at.Frame}: {words.Length(at.Depth)} − {words.Length(at.Change)} = {words.Length(had)} at the shallow mouth; "
-            + $"needs {words.Length(needed)}, so {key} of at least {words.Length(needed + at.Change)}";
+            + $"needs {words.Length(needed)}, so {key} of at least {words.AtLeast(needed + at.Change)}";
         return Outcome.AtLeast(
             Declared[atEnd ? 2 : 0],
             had, needed, "m", Source, detail);
@@ -88,7 +88,7 @@ internal static class ChannelMouths
         return result.Status switch
         {
             CheckStatus.Warn => result with { Detail = detail + "; the base rests on its landing over its length: see that the landing bears right beside the rope" },
-            CheckStatus.Fail when NetSection.Passes(context) => result with { Status = CheckStatus.Pass, Detail = detail + "; deeper, but the net section passes" },
+            CheckStatus.Fail when NetSection.Passes(context) => NetSection.Instead(result),
             _ => result,
         };
     }

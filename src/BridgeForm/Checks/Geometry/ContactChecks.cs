@@ -23,29 +23,36 @@ internal static class ContactChecks
     {
         var found = context.Contacts;
         var words = context.People();
-        yield return new CheckResult(
-            Declared[0].Id, Declared[0].Title, Status(found.OverlapCount), found.DeepestOverlap,
-            Seating.Tolerance, "m", found.DeepestOverlap / Seating.Tolerance, Source,
+        yield return Of(
+            Declared[0], found.OverlapCount, found.DeepestOverlap,
             $"{found.Pairs} near pairs compared; deepest {words.Length(found.DeepestOverlap)}"
             + List(words, found.Overlaps, found.OverlapCount, "in"));
-        yield return new CheckResult(
-            Declared[1].Id, Declared[1].Title, Status(found.GapCount), found.WidestGap,
-            Seating.Tolerance, "m", found.WidestGap / Seating.Tolerance, Source,
+        yield return Of(
+            Declared[1], found.GapCount, found.WidestGap,
             $"widest gap {words.Length(found.WidestGap)}" + List(words, found.Gaps, found.GapCount, "off")
             + (found.Gaps.Any(g => g.First.Contains("/cap-", StringComparison.Ordinal))
                 ? "; a cap lifted by its steeper neighbour lies down on a tapered shim, or on thinner posts"
                 : ""));
         var depth = Math.Max(0, found.DeepestRope);
-        yield return new CheckResult(
-            Declared[2].Id, Declared[2].Title, Status(found.RopeContactCount), depth,
-            Seating.Tolerance, "m", depth / Seating.Tolerance, Source,
+        var ropes = Of(
+            Declared[2], found.RopeContactCount, depth,
             $"deepest in a channel's mouth {words.Length(depth)}" + List(words, found.RopeContacts, found.RopeContactCount, "in"));
+        yield return ropes.Status == CheckStatus.Fail && ropes.Ratio <= 1
+            ? ropes with { Demand = found.RopeContacts[0].Amount, Capacity = null, Ratio = null, Detail = ropes.Detail + "; outside the channels no depth is allowed" }
+            : ropes;
+    }
+
+    // What holds lies within the tolerance or a few roundings above it, which the survey lets pass.
+    private static CheckResult Of(DeclaredCheck check, int faults, double amount, string detail)
+    {
+        var demand = faults == 0 ? Math.Min(amount, Seating.Tolerance) : amount;
+        return new CheckResult(
+            check.Id, check.Title, faults == 0 ? CheckStatus.Pass : CheckStatus.Fail, demand, Seating.Tolerance, "m",
+            demand / Seating.Tolerance, Source, detail);
     }
 
     private static DeclaredCheck Declare(string id, string title, string compares) =>
         new(id, title, compares, Source, [CheckStatus.Pass, CheckStatus.Fail]);
-
-    private static CheckStatus Status(int faults) => faults == 0 ? CheckStatus.Pass : CheckStatus.Fail;
 
     private static string List(CheckWords words, IReadOnlyList<ContactFault> faults, int count, string how)
     {

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using System.Globalization;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks;
 
@@ -29,7 +29,7 @@ internal sealed record AdjustedValue(string Symbol, double Reference, ImmutableA
     /// <summary><c>Fb' = 1350 psi × CD 1.6 × CM 0.85 = 1836 psi</c>.</summary>
     public string Text(CheckWords words) =>
         $"{Symbol}' = {words.Stress(Reference)}"
-        + string.Concat(Factors.Select(f => $" × {f.Symbol} {f.Value.ToString("0.0##", CultureInfo.InvariantCulture)}"))
+        + string.Concat(Factors.Select(f => $" × {f.Symbol} {NumberText.By("0.0##", f.Value)}"))
         + $" = {words.Stress(Value)}";
 
     /// <summary>Where the value and each of its factors come from.</summary>

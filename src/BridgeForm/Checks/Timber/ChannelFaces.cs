@@ -78,7 +78,7 @@ internal static class ChannelFaces
         var detail = $"channel {words.Length(section.Notch)} deep, {(pulled ? "d/6" : "d/4")} = {words.Length(limit)}; {text}";
         var result = Outcome.AtMost(Declared, section.Notch, limit, "m", Rule, detail);
         return result.Status == CheckStatus.Fail && !pulled && NetSection.Passes(context)
-            ? result with { Status = CheckStatus.Pass, Detail = detail + "; deeper, but the net section passes" }
+            ? NetSection.Instead(result)
             : result;
     }
 
@@ -100,4 +100,13 @@ internal static class NetSection
         BaseBending.Of(context).Concat(BaseShear.Of(context))
             .Where(c => c.Id.StartsWith("base-channel-", StringComparison.Ordinal))
             .All(c => c.Status == CheckStatus.Pass);
+
+    /// <summary>A deep channel that holds by its net section: the depth is no limit then, so it has neither capacity nor ratio.</summary>
+    public static CheckResult Instead(CheckResult tooDeep) => tooDeep with
+    {
+        Status = CheckStatus.Pass,
+        Capacity = null,
+        Ratio = null,
+        Detail = tooDeep.Detail + "; deeper, but the net section passes",
+    };
 }

@@ -1,5 +1,5 @@
-using System.Globalization;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks;
 
@@ -53,7 +53,7 @@ internal static class TimberWords
         words.Write(pascals, Pound / (Foot * Foot), "psf", "0.#", 1000, "kPa", "0.##");
 
     /// <summary>A bare number.</summary>
-    public static string Ratio(double value) => value.ToString("0.###", CultureInfo.InvariantCulture);
+    public static string Ratio(double value) => NumberText.By("0.###", value);
 
     // Above 100 psi decimals say nothing.
     private const double Thousands = 100 * Pound / (Inch * Inch);
@@ -62,7 +62,7 @@ internal static class TimberWords
         this CheckWords words, double value, double imperial, string imperialUnit, string imperialFormat, double metric, string metricUnit, string metricFormat)
     {
         var isMetric = words.Units == UnitSystem.Metric;
-        var number = (value / (isMetric ? metric : imperial)).ToString(isMetric ? metricFormat : imperialFormat, CultureInfo.InvariantCulture);
-        return $"{(number is "-0" ? "0" : number)} {(isMetric ? metricUnit : imperialUnit)}";
+        var number = NumberText.By(isMetric ? metricFormat : imperialFormat, value / (isMetric ? metric : imperial));
+        return $"{number} {(isMetric ? metricUnit : imperialUnit)}";
     }
 }

@@ -10,6 +10,7 @@ internal sealed record CheckedFile(FileValues Values, BridgeParameters Parameter
     public const double RoundOff = 1e-9;
 
     private const double MetresPerSixteenth = 0.0254 / 16;
+    private const double ShareStep = 1e-4;
     private const double MetresPerMillimetre = 0.001;
 
     /// <summary>Whether all of these were read without a fault.</summary>
@@ -35,6 +36,15 @@ internal sealed record CheckedFile(FileValues Values, BridgeParameters Parameter
 
     /// <summary>A size in the file's units: inches, or millimetres.</summary>
     public string Size(double metres) => new QuantityText(Parameters.Units).Size(metres);
+
+    /// <summary>A long least length, rounded up to what can be measured.</summary>
+    public string LongAtLeast(double metres) => Length(Math.Ceiling((metres / Step) - RoundOff) * Step);
+
+    /// <summary>A long largest length, rounded down to what can be measured.</summary>
+    public string LongAtMost(double metres) => Length(Math.Floor((metres / Step) + RoundOff) * Step);
+
+    /// <summary>A largest share, rounded down to 0.01 %.</summary>
+    public static string ShareAtMost(double share) => QuantityText.Share(Math.Floor((share / ShareStep) + RoundOff) * ShareStep);
 
     /// <summary>A least length, rounded up to what can be measured.</summary>
     public string AtLeast(double metres) => Size(Math.Ceiling((metres / Step) - RoundOff) * Step);

@@ -1,17 +1,11 @@
 using BridgeForm.Quantities;
+using BridgeForm.Ropes;
 
 namespace BridgeForm.Project.Checking;
 
 /// <summary>Lists and ranges in order: ground line, stretch, load cases.</summary>
 internal static class ListChecks
 {
-    // Ids that results use for the cases every bridge has.
-    private static readonly string[] BuiltInCases =
-    [
-        "dead", "live-full", "live-half-a", "live-half-b", "live-side", "point-mid", "point-quarter", "point-edge-mid",
-        "erect-half", "snow", "cold", "hot", "live-full-cold",
-    ];
-
     public static void Run(CheckedFile f)
     {
         Ground(f);
@@ -20,7 +14,7 @@ internal static class ListChecks
             f.Stop("ropes.stretch.1", "stretch: the range runs from low to high; swap its two shares");
         }
 
-        var seen = new HashSet<string>(BuiltInCases, StringComparer.Ordinal);
+        var seen = new HashSet<string>(LoadCases.StandardIds, StringComparer.OrdinalIgnoreCase);
         foreach (var path in f.Values.Items("loads.cases"))
         {
             Case(f, path, seen);
@@ -42,11 +36,22 @@ internal static class ListChecks
         }
     }
 
+    private static string Free(string id, HashSet<string> taken)
+    {
+        var n = 2;
+        while (taken.Contains(FormattableString.Invariant($"{id}-{n}")))
+        {
+            n++;
+        }
+
+        return FormattableString.Invariant($"{id}-{n}");
+    }
+
     private static void Case(CheckedFile f, string path, HashSet<string> seen)
     {
         if (f.Values.TextOrNull(path + ".id") is { } id && !seen.Add(id))
         {
-            f.Stop(path + ".id", $"{QuantityReader.Quote(id)} names another load case already; write an id of its own");
+            f.Stop(path + ".id", $"{QuantityReader.Quote(id)} names another load case already; write an id of its own, such as {QuantityReader.Quote(Free(id, seen))}");
         }
 
         if (!f.Good("site.span"))

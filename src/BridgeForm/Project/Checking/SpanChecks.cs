@@ -56,7 +56,7 @@ internal static class SpanChecks
             return true;
         }
 
-        f.Stop("ropes.sag", $"sag: '{f.Written("ropes.sag")}' is out of range; allowed is 0.05 % to 30 % of the span, here {f.Length(SmallestSag * span)} to {f.Length(LargestSag * span)}");
+        f.Stop("ropes.sag", $"sag: '{f.Written("ropes.sag")}' is out of range; allowed is 0.05 % to 30 % of the span, here {f.LongAtLeast(SmallestSag * span)} to {f.LongAtMost(LargestSag * span)}");
         return false;
     }
 
@@ -68,7 +68,7 @@ internal static class SpanChecks
             return true;
         }
 
-        f.Stop("site.rise", $"rise: '{f.Written("site.rise")}' is steeper than 1 in 3; over this span at most {f.Length(most)} up or down");
+        f.Stop("site.rise", $"rise: '{f.Written("site.rise")}' is steeper than 1 in 3; over this span at most {f.LongAtMost(most)} up or down");
         return false;
     }
 
@@ -79,7 +79,7 @@ internal static class SpanChecks
         if (slope > LargestEndSlope + CheckedFile.RoundOff)
         {
             var most = ((LargestEndSlope * span) - rise) / 4;
-            f.Stop("ropes.sag", $"sag: with '{f.Written("ropes.sag")}' the deck's steeper end slopes {QuantityText.Degrees(Math.Atan(slope))}, more than 45 deg; with this rise sag is at most {f.Length(most)} ({QuantityText.Share(most / span)})", "site.rise");
+            f.Stop("ropes.sag", $"sag: with '{f.Written("ropes.sag")}' the deck's steeper end slopes {QuantityText.Degrees(Math.Atan(slope))}, more than 45 deg; with this rise sag is at most {f.LongAtMost(most)} ({CheckedFile.ShareAtMost(most / span)})", "site.rise");
         }
     }
 

@@ -38,34 +38,41 @@ internal static class AllowedRange
             return "";
         }
 
-        return units == UnitSystem.Imperial || spec.Type != ValueForm.Quantity
+        return spec.Type != ValueForm.Quantity
             ? $"{spec.Least} to {spec.Most}"
-            : $"{Metric(spec.Kinds[0], spec.Least)} to {Metric(spec.Kinds[0], spec.Most)}";
+            : $"{In(units, spec.Kinds[0], spec.Least, isLeast: true)} to {In(units, spec.Kinds[0], spec.Most, isLeast: false)}";
     }
 
     private static double Bound(QuantityKind kind, string text) => QuantityReader.Read(kind, text) is { IsRead: true } reading
         ? reading.Value
         : throw new InvalidOperationException($"The definition's range '{text}' cannot be read.");
 
-    private static string Metric(QuantityKind kind, string text)
+    // A bound of the other system is rounded inward, so that whoever writes it is not refused.
+    private static string In(UnitSystem units, QuantityKind kind, string text, bool isLeast)
     {
         var value = Bound(kind, text);
-        var symbol = kind switch
-        {
-            QuantityKind.Length => Math.Abs(value) < 1 ? "mm" : "m",
-            QuantityKind.Force => "kN",
-            QuantityKind.Pressure => "kPa",
-            QuantityKind.Stress => "MPa",
-            QuantityKind.Mass => "kg",
-            QuantityKind.MassPerLength => "kg/m",
-            QuantityKind.Area => "mm2",
-            QuantityKind.Density => "kg/m3",
-            QuantityKind.Coverage => "m2/l",
-            QuantityKind.Temperature => "C",
-            _ => "",
-        };
+        var symbol = units == UnitSystem.Metric ? MetricSymbol(kind, value) : ImperialSymbol(kind, text);
         return symbol.Length == 0
             ? text
-            : NumberText.Significant(Units.Of(kind).Find(symbol)!.FromSi(value), Figures) + " " + symbol;
+            : NumberText.Inward(Units.Of(kind).Find(symbol)!.FromSi(value), Figures, isLeast) + " " + symbol;
     }
+
+    private static string MetricSymbol(QuantityKind kind, double value) => kind switch
+    {
+        QuantityKind.Length => Math.Abs(value) < 1 ? "mm" : "m",
+        QuantityKind.Force => "kN",
+        QuantityKind.Pressure => "kPa",
+        QuantityKind.Stress => "MPa",
+        QuantityKind.Mass => "kg",
+        QuantityKind.MassPerLength => "kg/m",
+        QuantityKind.Area => "mm2",
+        QuantityKind.Density => "kg/m3",
+        QuantityKind.Coverage => "m2/l",
+        QuantityKind.Temperature => "C",
+        _ => "",
+    };
+
+    // The definition's ranges are imperial, but for lengths that are told in millimetres everywhere.
+    private static string ImperialSymbol(QuantityKind kind, string text) =>
+        kind == QuantityKind.Length && text.EndsWith("mm", StringComparison.Ordinal) ? "in" : "";
 }

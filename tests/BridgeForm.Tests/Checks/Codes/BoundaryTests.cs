@@ -20,11 +20,11 @@ public sealed class BoundaryTests
         double length = parameters.Frames.Post.Length, wanted = inches * Inch;
         for (var i = 0; i < 6; i++)
         {
-            length += wanted - GuardHeight.Least(Contexts.Of(WithPost(parameters, length))).Height;
+            length += wanted - GuardPlace.Least(Contexts.Of(WithPost(parameters, length)).Layout).Height;
         }
 
         var context = Contexts.Of(WithPost(parameters, length));
-        Assert.Equal(wanted, GuardHeight.Least(context).Height, 1e-6);
+        Assert.Equal(wanted, GuardPlace.Least(context.Layout).Height, 1e-6);
         Assert.Equal(expected, GuardHeight.Of(Contexts.Of(WithPost(parameters, length + 1e-9))).Status);
     }
 
@@ -140,7 +140,7 @@ public sealed class BoundaryTests
             + "\nguard: { rails: { section: 1x4, heights: [6 in, 12 in] } }\n");
         var check = Contexts.Check(context, "handrail-height");
         Assert.StartsWith("cap", check.Detail, StringComparison.Ordinal);
-        Assert.Equal(GuardHeight.Least(context).Height, check.Demand, 1e-9);
+        Assert.Equal(GuardPlace.Least(context.Layout).Height, check.Demand, 1e-9);
     }
 
     private static BridgeParameters WithPost(BridgeParameters parameters, double length) => parameters with
