@@ -39,8 +39,8 @@ internal static class MakeCommand
     {
         var kinds = OutputKinds.Parse(only);
         using var progress = new Progress(terminal.Error, terminal.IsErrorShown && !quiet, TimeProvider.System);
-        var parameters = file is null ? ProjectSource.Demo() : ProjectSource.Read(file);
-        var model = ModelSource.Build(parameters, progress);
+        var reading = file is null ? ProjectSource.Demo() : ProjectSource.Read(file);
+        var model = ModelSource.Build(reading, progress);
         var target = folder ?? (file is null ? DemoFolder : Path.ChangeExtension(file, null) + "-out");
         int count;
         using (var output = new OutputFolder(target))
