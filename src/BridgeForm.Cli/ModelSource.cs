@@ -1,3 +1,4 @@
+using BridgeForm.Cli.Files;
 using BridgeForm.Project;
 
 namespace BridgeForm.Cli;
@@ -5,14 +6,27 @@ namespace BridgeForm.Cli;
 /// <summary>Builds the model for a command.</summary>
 internal static class ModelSource
 {
-    /// <summary>The model. Stops when the shape has no solution or a part does not fit on it.</summary>
-    public static BridgeModel Build(BridgeParameters parameters, Progress progress)
+    /// <summary>
+    /// The model, every solid of it audited. Stops when the shape has no solution, and with faults of the file when a part does
+    /// not fit on it.
+    /// </summary>
+    public static BridgeModel Build(ProjectReading reading, Progress progress)
     {
         progress.Say("working out the bridge");
-        return Bridge.TryBuild(parameters, out var model, out var fault)
-            ? model
-            : throw new Stop(
-                fault.Kind == BridgeFaultKind.NoShape ? ExitCode.NoSolution : ExitCode.WrongInput,
-                "bridgeform: error: " + fault.Message);
+        if (!Bridge.TryBuild(reading.Parameters!, out var model, out var fault))
+        {
+            throw Told(reading, fault);
+        }
+
+        ModelAudit.Demand(model);
+        return model;
     }
+
+    private static Stop Told(ProjectReading reading, BridgeFault fault) => fault.Misfits.IsEmpty
+        ? new Stop(
+            fault.Kind == BridgeFaultKind.NoShape ? ExitCode.NoSolution : ExitCode.WrongInput,
+            "bridgeform: error: " + fault.Message)
+        : new Stop(
+            ExitCode.WrongInput,
+            string.Join(Environment.NewLine, FitFaults.Of(reading, fault.Misfits).Select(f => f.In(reading.FileName))));
 }

@@ -18,6 +18,9 @@ public static class Bridge
     private const double ShapeAccuracy = 1e-11;
     private const int MaxIterations = 100;
 
+    // Newtons a node, about a light frame: what counts is that every node has the same.
+    private const double EvenLoad = 500;
+
     /// <summary>Builds the whole model, or says why it cannot be built.</summary>
     public static bool TryBuild(
         BridgeParameters parameters,
@@ -25,14 +28,13 @@ public static class Bridge
         [NotNullWhen(false)] out BridgeFault? fault)
     {
         model = null;
-        if (!TryShape(parameters, out var rope, out fault))
+        if (!TryLayout(parameters, out var rope, out var layout, out fault))
         {
             return false;
         }
 
         // Ropes, contacts and pieces hang on the layout alone, and are worked out side by side.
         var shape = rope;
-        var layout = BridgeLayout.Of(parameters, shape);
         var lines = RopeRuns.Of(parameters, shape);
         var masses = BridgeMasses.Of(layout);
         var surveying = Task.Run(() => ContactSurveyor.Survey(layout, lines));
@@ -69,19 +71,26 @@ public static class Bridge
         return true;
     }
 
+    /// <summary>The shape and everything that lies on it, when every part of it is one.</summary>
+    internal static bool TryLayout(
+        BridgeParameters parameters,
+        [NotNullWhen(true)] out RopeShape? rope,
+        [NotNullWhen(true)] out BridgeLayout? layout,
+        [NotNullWhen(false)] out BridgeFault? fault)
+    {
+        // Parts that turn over have no weight to find a shape with: then they are looked for on ropes under even loads.
+        layout = TryShape(parameters, out rope, out fault) ? BridgeLayout.Of(parameters, rope) : OnEvenLoads(parameters);
+        var misfits = layout is null ? [] : LayoutFit.Of(layout);
+        fault = misfits.IsEmpty ? fault : BridgeFault.Of(misfits);
+        return fault is null && rope is not null && layout is not null;
+    }
+
     /// <summary>Shape of the ropes and weights of the members, found together.</summary>
     public static bool TryShape(
         BridgeParameters parameters, [NotNullWhen(true)] out RopeShape? rope, [NotNullWhen(false)] out BridgeFault? fault)
     {
-        var request = new DesignRequest
+        var request = Request(parameters) with
         {
-            Span = parameters.Site.Span,
-            Rise = parameters.Site.Rise,
-            Sag = parameters.Ropes.Sag,
-            Step = parameters.Frames.Step,
-            Spacing = parameters.Frames.Spacing,
-            WeightPerLength = parameters.Ropes.Rope.MassPerLength * BridgeMasses.Gravity,
-            AxialStiffness = parameters.Ropes.Rope.AxialStiffness,
             NodeLoads = nodes => Weighed(nodes, null).Loads,
             Stepped = Weighed,
         };
@@ -97,6 +106,24 @@ public static class Bridge
             return new SteppedLoads(BridgeMasses.Of(layout).NodeLoads(), own.Steps.Counted);
         }
     }
+
+    private static BridgeLayout? OnEvenLoads(BridgeParameters parameters)
+    {
+        var request = Request(parameters) with { NodeLoads = nodes => [.. nodes.Select(_ => EvenLoad)] };
+        return DesignState.TryFind(request, ShapeAccuracy, MaxIterations, out var rope, out _) ? BridgeLayout.Of(parameters, rope!) : null;
+    }
+
+    private static DesignRequest Request(BridgeParameters parameters) => new()
+    {
+        Span = parameters.Site.Span,
+        Rise = parameters.Site.Rise,
+        Sag = parameters.Ropes.Sag,
+        Step = parameters.Frames.Step,
+        Spacing = parameters.Frames.Spacing,
+        WeightPerLength = parameters.Ropes.Rope.MassPerLength * BridgeMasses.Gravity,
+        AxialStiffness = parameters.Ropes.Rope.AxialStiffness,
+        NodeLoads = _ => [],
+    };
 
     /// <summary>Waits for work that nobody needs any more, so that none outlives its bridge; the fault that stopped it goes first.</summary>
     private static void Settle(params Task[] tasks) =>

@@ -1,3 +1,6 @@
+using System.Collections.Immutable;
+using BridgeForm.Frames;
+
 namespace BridgeForm;
 
 /// <summary>Why a bridge that the project file describes correctly cannot be built.</summary>
@@ -13,4 +16,12 @@ public enum BridgeFaultKind
 /// <summary>Why a bridge cannot be built, for people.</summary>
 /// <param name="Kind">What kind of trouble.</param>
 /// <param name="Message">What is wrong and what would be right.</param>
-public sealed record BridgeFault(BridgeFaultKind Kind, string Message);
+public sealed record BridgeFault(BridgeFaultKind Kind, string Message)
+{
+    /// <summary>What does not fit, by the keys it hangs on; empty where no key can be named.</summary>
+    public ImmutableArray<Misfit> Misfits { get; init; } = [];
+
+    /// <summary>A fault of parts that do not fit.</summary>
+    public static BridgeFault Of(ImmutableArray<Misfit> misfits) =>
+        new(BridgeFaultKind.DoesNotFit, string.Join("; ", misfits.Select(m => $"{m.Key}: {m.What}"))) { Misfits = misfits };
+}

@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Running;
 using BridgeForm.Benchmarks;
+using BridgeForm.Benchmarks.Fuzz;
 
 switch (args)
 {
@@ -12,9 +13,11 @@ switch (args)
     case ["stock-plan", .. var sizes]:
         StockPlanTimes.Print(sizes.Length > 0 ? sizes.Select(int.Parse) : [20, 200], runs: 5);
         return 0;
+    case ["fuzz", .. var asked]:
+        return FuzzCommand.Run(asked);
     case ["solids-vs"]:
         return SolidsVersus.RunQuick();
     default:
-        BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+        BenchmarkSwitcher.FromAssembly(typeof(FuzzCommand).Assembly).Run(args);
         return 0;
 }

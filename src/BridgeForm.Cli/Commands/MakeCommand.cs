@@ -40,8 +40,8 @@ internal static class MakeCommand
     {
         var kinds = OutputKinds.Parse(only);
         using var progress = terminal.Progress(quiet);
-        var parameters = file is null ? ProjectSource.Demo() : ProjectSource.Read(file);
-        var model = ModelSource.Build(parameters, progress);
+        var reading = file is null ? ProjectSource.Demo() : ProjectSource.Read(file);
+        var model = ModelSource.Build(reading, progress);
         var target = folder ?? (file is null ? DemoFolder : Path.ChangeExtension(file, null) + "-out");
         int count;
         using (var output = new OutputFolder(target))

@@ -46,7 +46,6 @@ internal static class OutputFiles
     /// </summary>
     public static void Write(BridgeModel model, ImmutableHashSet<string> kinds, OutputFolder output, Progress progress)
     {
-        ModelAudit.Demand(model);
         var units = PeopleUnits.Of(model.Parameters.Units);
         OutputMaker[] asked = [.. Makers.Where(m => kinds.Contains(m.Kind))];
         foreach (var maker in asked)

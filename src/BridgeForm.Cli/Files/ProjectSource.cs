@@ -11,14 +11,16 @@ internal static class ProjectSource
     private const string DemoResource = "BridgeForm.Cli.demo.yaml";
 
     /// <summary>Reads and checks a project file. Stops with all its faults, or when it cannot be read.</summary>
-    public static BridgeParameters Read(string path)
+    public static ProjectReading Read(string path)
     {
-        var parameters = Parse(ReadText(path), path);
-        return parameters.Prices is { } prices ? parameters with { PriceList = ReadPrices(prices, path, parameters) } : parameters;
+        var reading = Parse(ReadText(path), path);
+        return reading.Parameters is { Prices: { } prices } parameters
+            ? reading with { Parameters = parameters with { PriceList = ReadPrices(prices, path, parameters) } }
+            : reading;
     }
 
     /// <summary>The bundled demo.</summary>
-    public static BridgeParameters Demo()
+    public static ProjectReading Demo()
     {
         using var stream = typeof(ProjectSource).Assembly.GetManifestResourceStream(DemoResource)
             ?? throw new InvalidOperationException("The demo is missing from the program.");
@@ -58,10 +60,11 @@ internal static class ProjectSource
         return reading.List ?? throw new Stop(ExitCode.WrongInput, reading.Lines);
     }
 
-    private static BridgeParameters Parse(string text, string name)
+    private static ProjectReading Parse(string text, string name)
     {
         var reading = ProjectReader.Read(text, name, RopeTable.Catalogue);
-        return reading.Parameters
-            ?? throw new Stop(ExitCode.WrongInput, reading.Lines);
+        return reading.Parameters is not null
+            ? reading
+            : throw new Stop(ExitCode.WrongInput, reading.Lines);
     }
 }

@@ -22,11 +22,14 @@ public sealed record BearingLine(
     ImmutableArray<Vector3d> Points, ImmutableArray<double> Lifts, ImmutableArray<double> TopSlopes)
 {
     // Lifts change the parts' slopes, and these the lifts, by about the ratio of bearing to bay length (a few per cent) a
-    // round: twenty rounds are beyond the last digit.
-    private const int MaxRounds = 60;
+    // round: twenty rounds are beyond the last digit, and bays hardly longer than their bearings settle within this many.
+    private const int MaxRounds = 500;
 
     // A lift settles when it moves by less than a picometre: far below anything made of wood, far above round-off.
     private const double Settled = 1e-12;
+
+    /// <summary>Lifts and slopes agree with each other; false where the parts are too short for their bearings.</summary>
+    public bool Settles { get; private init; }
 
     /// <summary>Unit vector of the part in bay <paramref name="bay"/> (1 … n), from A to B.</summary>
     public Vector3d Direction(int bay) => (Points[bay] - Points[bay - 1]).Normalized();
@@ -43,7 +46,8 @@ public sealed record BearingLine(
         var points = new Vector3d[count];
         var lifts = new double[count];
         var slopes = new double[count];
-        for (var round = 0; round < MaxRounds; round++)
+        var settles = false;
+        for (var round = 0; round < MaxRounds && !settles; round++)
         {
             for (var i = 0; i < count; i++)
             {
@@ -56,13 +60,29 @@ public sealed record BearingLine(
                 moved = Math.Max(moved, Settle(poses[i], tops[i], points, i, ref slopes[i], ref lifts[i]));
             }
 
-            if (moved < Settled)
+            // Not a number once is not a number ever after.
+            if (double.IsNaN(moved))
             {
                 break;
             }
+
+            settles = moved < Settled;
         }
 
-        return new BearingLine([.. points], [.. lifts], [.. slopes]);
+        return new BearingLine([.. points], [.. lifts], [.. slopes]) { Settles = settles };
+    }
+
+    /// <summary>
+    /// The first bay (1 … n) in which the parts do not run from A towards B as both its frames see it, or the shortest one when
+    /// the lifts do not settle; null when the line is sound.
+    /// </summary>
+    public int? Unsound(ImmutableArray<FramePose> poses)
+    {
+        var bays = Enumerable.Range(1, Points.Length - 1);
+        var turned = bays.FirstOrDefault(bay => !(Runs(poses[bay - 1], bay) > 0 && Runs(poses[bay], bay) > 0));
+        return turned > 0 ? turned : Settles ? null : bays.MinBy(bay => (Points[bay] - Points[bay - 1]).Length);
+
+        double Runs(FramePose pose, int bay) => pose.Along.Dot(Points[bay] - Points[bay - 1]);
     }
 
     /// <summary>Slope of the line from one point to another in a frame's axes, dn/dt.</summary>

@@ -37,25 +37,32 @@ internal static class DeckTreads
     }
 
     /// <summary>Treads of a bay: as given, or the largest number that keeps the least gap on this very shape.</summary>
-    public static int Count(BridgeLayout layout, int bay, StringerParameters stringer)
+    public static int Count(BridgeLayout layout, int bay, StringerParameters stringer) =>
+        layout.Parameters.Deck.Count ?? Most(layout, bay, stringer);
+
+    /// <summary>The largest number of treads, at least 0, that keep the least gap between each other and to the next bay's.</summary>
+    public static int Most(BridgeLayout layout, int bay, StringerParameters stringer)
     {
         var deck = layout.Parameters.Deck;
-        if (deck.Count is { } given)
-        {
-            return given;
-        }
-
-        var (start, finish) = Room(layout, bay, stringer.Section.Width);
-        return DeckWidth.LargestCount(finish - start - deck.Gap, deck.Board.Width, deck.Gap);
+        return DeckWidth.LargestCount(Length(layout, bay, stringer) - deck.Gap, deck.Board.Width, deck.Gap);
     }
 
-    /// <summary>Gap between neighbouring treads of a bay, metres; negative when they do not fit.</summary>
+    /// <summary>Length of a bay that treads may fill, metres.</summary>
+    public static double Length(BridgeLayout layout, int bay, StringerParameters stringer)
+    {
+        var (start, finish) = Room(layout, bay, stringer.Section.Width);
+        return finish - start;
+    }
+
+    /// <summary>
+    /// Gap between neighbouring treads of a bay, metres; negative when they do not fit. A bay without a tread is one gap from
+    /// end to end.
+    /// </summary>
     public static double Gap(BridgeLayout layout, int bay, StringerParameters stringer)
     {
-        var deck = layout.Parameters.Deck;
-        var (start, finish) = Room(layout, bay, stringer.Section.Width);
+        var length = Length(layout, bay, stringer);
         var count = layout.Steps.Treads[bay - 1];
-        return count == 0 ? finish - start - deck.Board.Width : ((finish - start) / count) - deck.Board.Width;
+        return count == 0 ? length : (length / count) - layout.Parameters.Deck.Board.Width;
     }
 
     /// <summary>

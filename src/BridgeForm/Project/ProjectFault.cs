@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using BridgeForm.Project.Reading;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Project;
@@ -26,4 +27,10 @@ public sealed record ProjectReading(string FileName, BridgeParameters? Parameter
 {
     /// <summary>One line a fault, as printed on standard error.</summary>
     public IEnumerable<string> Lines => Faults.Select(f => f.In(FileName));
+
+    /// <summary>What the file says, key by key, for faults that only the whole bridge shows; null for what is no project file.</summary>
+    internal FileValues? Values { get; init; }
+
+    /// <summary>The parameters when one key is written otherwise and all others are kept; null when the reader finds fault with that.</summary>
+    internal Func<string, string, BridgeParameters?> With { get; init; } = (_, _) => null;
 }

@@ -16,15 +16,27 @@ public static class ProjectReader
     public static ProjectReading Read(string text, string fileName, RopeCatalogue ropes)
     {
         var faults = new FaultList();
-        var parameters = Read(text, ropes, faults);
-        return new ProjectReading(fileName, faults.Any ? null : parameters, faults.InOrder());
+        var (values, parameters) = Read(text, ropes, faults, change: null);
+        return new ProjectReading(fileName, faults.Any ? null : parameters, faults.InOrder())
+        {
+            Values = values,
+            With = (path, value) => Changed(text, ropes, (path, value)),
+        };
     }
 
-    private static BridgeParameters? Read(string text, RopeCatalogue ropes, FaultList faults)
+    private static BridgeParameters? Changed(string text, RopeCatalogue ropes, (string, string) change)
+    {
+        var faults = new FaultList();
+        var (_, parameters) = Read(text, ropes, faults, change);
+        return faults.Any ? null : parameters;
+    }
+
+    private static (FileValues? Values, BridgeParameters? Parameters) Read(
+        string text, RopeCatalogue ropes, FaultList faults, (string Path, string Text)? change)
     {
         if (YamlText.Checked(text, faults) is not { } body || YamlTree.Read(body, faults) is not { } root)
         {
-            return null;
+            return default;
         }
 
         if (root is not MapNode map)
@@ -34,14 +46,20 @@ public static class ProjectReader
                 faults.Add(root.Place, $"a project file is a mapping that starts with a line such as name: My footbridge, not {root.Noun}");
             }
 
-            return null;
+            return default;
         }
 
         var values = new FileValues(UnitsOf(map));
-        new SpecWalker(values, faults).Walk(map);
+        var walker = new SpecWalker(values, faults);
+        walker.Walk(map);
+        if (change is var (path, written))
+        {
+            walker.Rewrite(path, written);
+        }
+
         var parameters = ParametersReader.Read(values, ropes, faults);
         CrossChecks.Run(values, parameters, faults);
-        return parameters;
+        return (values, parameters);
     }
 
     // Units decide about defaults and must be known before anything else is read.

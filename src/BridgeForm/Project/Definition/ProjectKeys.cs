@@ -33,4 +33,8 @@ public static class ProjectKeys
             ShopKeys.Fasteners,
             ShopKeys.Erection,
         ]);
+
+    /// <summary>The definition of the value under a path such as <c>frames.post.length</c> or <c>guard.rails.heights.0</c>.</summary>
+    internal static KeySpec At(string path) => path.Split('.').Aggregate(
+        Root, (spec, name) => spec.Item ?? spec.Keys.First(k => string.Equals(k.Name, name, StringComparison.Ordinal)));
 }

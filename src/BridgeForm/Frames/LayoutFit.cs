@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using BridgeForm.Project;
+using BridgeForm.Quantities;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Frames;
+
+/// <summary>
+/// Whether every part of a layout is a part: long parts run from their first end to their second, posts reach from foot to
+/// head, rails have room between deck and head, and each bay has its treads. Asked of the shape itself, never of an estimate.
+/// </summary>
+internal static class LayoutFit
+{
+    /// <summary>A part whose shortest edge is below this is none: nobody cuts or holds a millimetre. Metres.</summary>
+    public const double ShortestEdge = 1e-3;
+
+    private const string Spacing = "frames.spacing";
+    private const string PostLength = "frames.post.length";
+    private const string Sag = "ropes.sag";
+    private const string Rise = "site.rise";
+    private const string EndDepth = "frames.channel.end_depth";
+
+    /// <summary>What does not fit: of each kind the first from A; empty when everything does.</summary>
+    public static ImmutableArray<Misfit> Of(BridgeLayout layout)
+    {
+        // Parts can be looked at only where the lines they lie on are sound.
+        ImmutableArray<Misfit> lines = [.. Deck(layout), .. Caps(layout)];
+        return lines.IsEmpty ? [.. Posts(layout), .. Boards(layout), .. Guards(layout), .. RailFit.Of(layout), .. TreadFit.Of(layout)] : lines;
+    }
+
+    private static IEnumerable<Misfit> Deck(BridgeLayout layout)
+    {
+        if (layout.Deck.Unsound(layout.Poses) is { } bay)
+        {
+            yield return new Misfit(Spacing, [EndDepth, Sag, Rise], $"the deck cannot lie on the bases of {Ends(layout, bay)}: it turns over between them");
+        }
+    }
+
+    private static IEnumerable<Misfit> Caps(BridgeLayout layout)
+    {
+        if (layout.Caps.Unsound(layout.Poses) is { } bay)
+        {
+            yield return new Misfit(PostLength, [Spacing, Sag, Rise], $"the posts of {Ends(layout, bay)} cross above the deck");
+        }
+    }
+
+    private static IEnumerable<Misfit> Posts(BridgeLayout layout)
+    {
+        for (var frame = 0; frame <= layout.Bays; frame++)
+        {
+            if (IsTooShort(Uprights.Post(layout, frame, Side.Right)))
+            {
+                return [new Misfit(PostLength, ["frames.post.section", Sag, Rise], $"the cut of the head of {layout.Poses[frame].Name}'s posts runs out at their feet")];
+            }
+        }
+
+        return [];
+    }
+
+    private static IEnumerable<Misfit> Boards(BridgeLayout layout)
+    {
+        var bay = First(layout, i => layout.Parameters.Deck.Stringer is { } stringer
+            ? DeckBoards.Stringers(layout, i, stringer).Take(1)
+            : DeckBoards.Boards(layout, i).Take(1));
+        var part = layout.Parameters.Deck.Stringer is null ? "boards" : "stringers";
+        return bay is { } at ? [new Misfit(Spacing, ["deck.butt_gap", Sag, Rise], $"the {part} between {Ends(layout, at)} have no length")] : [];
+    }
+
+    private static IEnumerable<Misfit> Guards(BridgeLayout layout)
+    {
+        if (First(layout, i => [GuardCaps.Of(layout, i, Side.Right)]) is { } cap)
+        {
+            return [new Misfit(PostLength, [Spacing, Sag, Rise], $"the posts of {Ends(layout, cap)} cross above the deck: the cap between them has no length")];
+        }
+
+        return First(layout, i => GuardRails.Of(layout, i, Side.Right)) is { } rail
+            ? [new Misfit(PostLength, [Spacing, Sag, Rise], $"the posts of {Ends(layout, rail)} meet above the deck: a rail between them has no length")]
+            : [];
+    }
+
+    private static int? First(BridgeLayout layout, Func<int, IEnumerable<Member>> parts)
+    {
+        for (var bay = 1; bay <= layout.Bays; bay++)
+        {
+            if (parts(bay).Any(IsTooShort))
+            {
+                return bay;
+            }
+        }
+
+        return null;
+    }
+
+    private static string Ends(BridgeLayout layout, int bay) => $"{layout.Poses[bay - 1].Name} and {layout.Poses[bay].Name}";
+
+    /// <summary>An edge along the stick is shorter than any part, or the ends have changed places.</summary>
+    private static bool IsTooShort(Member member)
+    {
+        var (near, far) = (member.Shape.Near, member.Shape.Far);
+        if (!(near.Normal.X < 0 && far.Normal.X > 0))
+        {
+            return true;
+        }
+
+        var (y, z) = (member.Shape.Width / 2, member.Shape.Thickness / 2);
+        return !(Edge(-y, -z) > ShortestEdge && Edge(-y, z) > ShortestEdge && Edge(y, -z) > ShortestEdge && Edge(y, z) > ShortestEdge);
+
+        double Edge(double aty, double atz) => far.XAt(aty, atz) - near.XAt(aty, atz);
+    }
+}

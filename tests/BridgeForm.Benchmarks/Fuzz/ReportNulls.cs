@@ -1,0 +1,33 @@
+using System.Text.Json;
+
+namespace BridgeForm.Benchmarks.Fuzz;
+
+/// <summary>Nulls of report.json where a number must be.</summary>
+internal static class ReportNulls
+{
+    // What says by null that there is none: no limit to compare with, no ground line, no price, no clip, no failure.
+    private static readonly HashSet<string> MayBeNull = new(StringComparer.Ordinal)
+    {
+        ".checks[].capacity", ".checks[].ratio",
+        ".ropes.cut.termination", ".ropes.cut.length", ".ropes.cut.take_up", ".ropes.supports[].backstay_pull",
+        ".ropes.stretch[].over_ground", ".ropes.stretch[].over_ground_case", ".ropes.stretch[].over_water", ".ropes.stretch[].over_water_case",
+        ".cases[].over_ground", ".cases[].over_water", ".cases[].failure",
+        ".remedies[].rope", ".remedies[].length", ".remedies[].spacing",
+        ".stock[].cost", ".stock[].router_file", ".stock[].not_routable", ".hardware[].quantity",
+    };
+
+    /// <summary>Paths of nulls that may not be there.</summary>
+    public static IEnumerable<string> In(string report)
+    {
+        using var json = JsonDocument.Parse(report);
+        return [.. Walk(json.RootElement, "").Distinct(StringComparer.Ordinal)];
+    }
+
+    private static IEnumerable<string> Walk(JsonElement element, string path) => element.ValueKind switch
+    {
+        JsonValueKind.Object => element.EnumerateObject().SelectMany(p => Walk(p.Value, $"{path}.{p.Name}")),
+        JsonValueKind.Array => element.EnumerateArray().SelectMany(e => Walk(e, path + "[]")),
+        JsonValueKind.Null when !MayBeNull.Contains(path) => [$"null in report.json at {path}"],
+        _ => [],
+    };
+}
