@@ -10,6 +10,34 @@ internal static class Application
     /// <summary>Runs one command line and returns its exit code.</summary>
     public static int Run(string[] arguments, TextWriter output, TextWriter error)
     {
+        try
+        {
+            return Parsed(arguments, output, error);
+        }
+        catch (Exception) when (Interruption.IsOver)
+        {
+            return Interruption.Wait();
+        }
+        catch (Stop stop)
+        {
+            error.WriteLine(stop.Message);
+            return stop.Code;
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            error.WriteLine("bridgeform: error: " + trouble.Message);
+            return ExitCode.FileTrouble;
+        }
+        catch (Exception defect)
+        {
+            error.WriteLine("bridgeform: this is a defect in the program, not in your file. Please report it with your project file:");
+            error.WriteLine(defect.ToString());
+            return ExitCode.Defect;
+        }
+    }
+
+    private static int Parsed(string[] arguments, TextWriter output, TextWriter error)
+    {
         // Everywhere on the line, as --help is: no command may take it for the name of a file.
         if (arguments.TakeWhile(a => a is not "--").Contains("--version", StringComparer.Ordinal))
         {
@@ -29,31 +57,12 @@ internal static class Application
             return ExitCode.WrongInput;
         }
 
-        try
+        return parsed.Invoke(new InvocationConfiguration
         {
-            return parsed.Invoke(new InvocationConfiguration
-            {
-                EnableDefaultExceptionHandler = false,
-                Output = output,
-                Error = error,
-            });
-        }
-        catch (Stop stop)
-        {
-            error.WriteLine(stop.Message);
-            return stop.Code;
-        }
-        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
-        {
-            error.WriteLine("bridgeform: error: " + trouble.Message);
-            return ExitCode.FileTrouble;
-        }
-        catch (Exception defect)
-        {
-            error.WriteLine("bridgeform: this is a defect in the program, not in your file. Please report it with your project file:");
-            error.WriteLine(defect.ToString());
-            return ExitCode.Defect;
-        }
+            EnableDefaultExceptionHandler = false,
+            Output = output,
+            Error = error,
+        });
     }
 
     private static string Version => typeof(Application).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;

@@ -19,7 +19,13 @@ internal static class CheckCommand
         command.SetAction(parsed =>
         {
             using var progress = new Progress(terminal.Error, terminal.IsErrorShown && !parsed.GetValue(quiet), TimeProvider.System);
-            var model = ModelSource.Build(ProjectSource.Read(parsed.GetValue(file)!), progress);
+            var parameters = ProjectSource.Read(parsed.GetValue(file)!);
+            if (parsed.GetValue(json) is { } report && WholeFile.Is(report, ProjectSource.FilesOf(parsed.GetValue(file), parameters)))
+            {
+                throw new Stop(ExitCode.WrongInput, $"{report}: error: the bridge is read from this file; name another one for the report");
+            }
+
+            var model = ModelSource.Build(parameters, progress);
             if (parsed.GetValue(json) is { } path)
             {
                 WholeFile.Write(path, stream => ReportWriter.Write(model, () => [], stream));

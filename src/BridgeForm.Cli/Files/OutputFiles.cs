@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Runtime.ExceptionServices;
 using System.Text;
 using BridgeForm.Checks;
+using BridgeForm.Cli.Files.Commit;
 using BridgeForm.Output;
 using BridgeForm.Output.DrawingSet;
 using BridgeForm.Output.Dxf;
@@ -29,16 +30,16 @@ internal static class OutputFiles
             output.Write("model.glb", stream => GltfWriter.Write(model, solid => solid.Triangulate(), stream))),
         new("preview", (model, _, output) =>
             output.Write("preview.html", stream => PreviewWriter.Write(model, solid => solid.Triangulate(), stream))),
-        new("profiles", WriteProfiles) { Folder = "profiles" },
-        new("router", (model, _, output) => WriteRouter(model, output)) { Folder = "router" },
-        new("boards", (model, _, output) => WriteBoards(model, output)) { Folder = "boards" },
-        new("templates", ShopFiles.WriteTemplates) { Folder = "templates" },
+        new("profiles", WriteProfiles),
+        new("router", (model, _, output) => WriteRouter(model, output)),
+        new("boards", (model, _, output) => WriteBoards(model, output)),
+        new("templates", ShopFiles.WriteTemplates),
         new("sheets", ShopFiles.WriteSheets),
         new("drawings", (model, _, output) =>
             output.Write("drawings.pdf", stream => PdfWriter.Write(DrawingSheets.Of(model), stream))),
         new("tables", WriteTables),
         new(ReportKind, (model, _, output) =>
-            output.Write("report.json", stream => ReportWriter.Write(model, () => [.. output.NamesOfOthers(), "report.json"], stream))),
+            output.Write("report.json", stream => ReportWriter.Write(model, () => [.. output.Folder.NamesOfOthers(), "report.json", Manifest.FileName], stream))),
     ];
 
     /// <summary>
@@ -50,11 +51,6 @@ internal static class OutputFiles
         ModelAudit.Demand(model);
         var units = PeopleUnits.Of(model.Parameters.Units);
         OutputMaker[] asked = [.. Makers.Where(m => kinds.Contains(m.Kind))];
-        foreach (var maker in asked)
-        {
-            output.Fill(maker.Folder);
-        }
-
         var steps = progress.Of(asked.Length);
         var report = asked.FirstOrDefault(m => m.Kind is ReportKind) is { } last ? Task.Run(() => Make(last)) : Task.CompletedTask;
         try
@@ -71,7 +67,7 @@ internal static class OutputFiles
 
         void Make(OutputMaker maker)
         {
-            maker.Make(model, units, output);
+            maker.Make(model, units, new KindFiles(output, maker.Kind));
             steps.Done(maker.Kind);
         }
     }
@@ -101,7 +97,7 @@ internal static class OutputFiles
         }
     }
 
-    private static void WriteProfiles(BridgeModel model, PeopleUnits units, OutputFolder output)
+    private static void WriteProfiles(BridgeModel model, PeopleUnits units, KindFiles output)
     {
         string[] failing = [.. model.Checks.Where(c => c.Status == CheckStatus.Fail).Select(c => c.Id)];
         foreach (var piece in model.Pieces)
@@ -112,7 +108,7 @@ internal static class OutputFiles
         }
     }
 
-    private static void WriteTables(BridgeModel model, PeopleUnits units, OutputFolder output)
+    private static void WriteTables(BridgeModel model, PeopleUnits units, KindFiles output)
     {
         var text = new QuantityText(model.Parameters.Units);
         WriteText(output, "cut-list.csv", CutList.Csv(model, units));
@@ -126,7 +122,7 @@ internal static class OutputFiles
         WriteText(output, "saw-setups.csv", SawSheet.Csv(model, units));
     }
 
-    private static void WriteRouter(BridgeModel model, OutputFolder output)
+    private static void WriteRouter(BridgeModel model, KindFiles output)
     {
         foreach (var piece in model.Pieces)
         {
@@ -137,7 +133,7 @@ internal static class OutputFiles
         }
     }
 
-    private static void WriteBoards(BridgeModel model, OutputFolder output)
+    private static void WriteBoards(BridgeModel model, KindFiles output)
     {
         var pieces = model.Pieces.ToDictionary(p => p.Mark, StringComparer.Ordinal);
         foreach (var board in model.StockPlan.Boards)
@@ -151,6 +147,6 @@ internal static class OutputFiles
         }
     }
 
-    private static void WriteText(OutputFolder output, string name, string text) =>
+    private static void WriteText(KindFiles output, string name, string text) =>
         output.Write(name, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
 }

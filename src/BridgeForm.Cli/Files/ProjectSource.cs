@@ -17,6 +17,12 @@ internal static class ProjectSource
         return parameters.Prices is { } prices ? parameters with { PriceList = ReadPrices(prices, path, parameters) } : parameters;
     }
 
+    /// <summary>Files that a bridge is read from: the project file, and the price list it names; none for the demo.</summary>
+    public static IEnumerable<string> FilesOf(string? path, BridgeParameters parameters) =>
+        path is null ? []
+        : parameters.Prices is { } prices ? [path, Beside(path, prices)]
+        : [path];
+
     /// <summary>The bundled demo.</summary>
     public static BridgeParameters Demo()
     {
@@ -51,7 +57,7 @@ internal static class ProjectSource
     /// <summary>The price list that a project file names, beside it.</summary>
     private static PriceList ReadPrices(string prices, string projectPath, BridgeParameters parameters)
     {
-        var path = Path.Combine(Path.GetDirectoryName(projectPath) ?? "", prices);
+        var path = Beside(projectPath, prices);
         var file = new FileInfo(path);
         if (!file.Exists)
         {
@@ -69,6 +75,8 @@ internal static class ProjectSource
         var reading = PriceReader.Read(File.ReadAllText(path), path, parameters.Stock);
         return reading.List ?? throw new Stop(ExitCode.WrongInput, string.Join(Environment.NewLine, reading.Lines));
     }
+
+    private static string Beside(string projectPath, string name) => Path.Combine(Path.GetDirectoryName(projectPath) ?? "", name);
 
     private static BridgeParameters Parse(string text, string name)
     {
