@@ -13,7 +13,35 @@ internal static class Application
     {
         var terminal = new Terminal(output, error);
         (output, error) = (terminal.Out, terminal.Error);
+        try
+        {
+            return Parsed(arguments, terminal);
+        }
+        catch (Exception) when (Interruption.IsOver)
+        {
+            return Interruption.Wait();
+        }
+        catch (Stop stop)
+        {
+            error.WriteLine(stop.Message);
+            return stop.Code;
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            error.WriteLine("bridgeform: error: " + PlainLine.Of(trouble.Message));
+            return ExitCode.FileTrouble;
+        }
+        catch (Exception defect)
+        {
+            error.WriteLine("bridgeform: this is a defect in the program, not in your file. Please report it with your project file:");
+            error.WriteLine(defect.ToString());
+            return ExitCode.Defect;
+        }
+    }
 
+    private static int Parsed(string[] arguments, Terminal terminal)
+    {
+        var (output, error) = (terminal.Out, terminal.Error);
         // Everywhere on the line, as --help is: no command may take it for the name of a file.
         if (arguments.TakeWhile(a => a is not "--").Contains("--version", StringComparer.Ordinal))
         {
@@ -33,31 +61,12 @@ internal static class Application
             return ExitCode.WrongInput;
         }
 
-        try
+        return parsed.Invoke(new InvocationConfiguration
         {
-            return parsed.Invoke(new InvocationConfiguration
-            {
-                EnableDefaultExceptionHandler = false,
-                Output = output,
-                Error = error,
-            });
-        }
-        catch (Stop stop)
-        {
-            error.WriteLine(stop.Message);
-            return stop.Code;
-        }
-        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
-        {
-            error.WriteLine("bridgeform: error: " + PlainLine.Of(trouble.Message));
-            return ExitCode.FileTrouble;
-        }
-        catch (Exception defect)
-        {
-            error.WriteLine("bridgeform: this is a defect in the program, not in your file. Please report it with your project file:");
-            error.WriteLine(defect.ToString());
-            return ExitCode.Defect;
-        }
+            EnableDefaultExceptionHandler = false,
+            Output = output,
+            Error = error,
+        });
     }
 
     private static string Version => typeof(Application).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;

@@ -20,4 +20,13 @@ internal static class ExitCode
 
     /// <summary>A defect in the program (EX_SOFTWARE of sysexits.h).</summary>
     public const int Defect = 70;
+
+    /// <summary>The terminal was closed (128 and the number of SIGHUP, as shells count).</summary>
+    public const int HungUp = 129;
+
+    /// <summary>Ctrl-C (128 and the number of SIGINT).</summary>
+    public const int Interrupted = 130;
+
+    /// <summary>Another program asked for an end (128 and the number of SIGTERM).</summary>
+    public const int Terminated = 143;
 }

@@ -1,3 +1,16 @@
 using BridgeForm.Cli;
 
-return Application.Run(args, Console.Out, Console.Error);
+var watch = Interruption.Watch();
+try
+{
+    return Application.Run(args, StandardStreams.Out, StandardStreams.Error);
+}
+catch (IOException)
+{
+    // Standard error cannot be written either: there is nowhere left to say so.
+    return ExitCode.FileTrouble;
+}
+finally
+{
+    GC.KeepAlive(watch);
+}

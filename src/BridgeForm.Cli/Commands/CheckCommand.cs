@@ -2,6 +2,7 @@ using System.CommandLine;
 using BridgeForm.Checks;
 using BridgeForm.Cli.Files;
 using BridgeForm.Output.Report;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Cli.Commands;
 
@@ -19,7 +20,13 @@ internal static class CheckCommand
         command.SetAction(parsed =>
         {
             using var progress = terminal.Progress(parsed.GetValue(quiet));
-            var model = ModelSource.Build(ProjectSource.Read(parsed.GetValue(file)!), progress);
+            var reading = ProjectSource.Read(parsed.GetValue(file)!);
+            if (parsed.GetValue(json) is { } report && WholeFile.Is(report, ProjectSource.FilesOf(parsed.GetValue(file), reading.Parameters!)))
+            {
+                throw new Stop(ExitCode.WrongInput, $"{PlainLine.Of(report)}: error: the bridge is read from this file; name another one for the report");
+            }
+
+            var model = ModelSource.Build(reading, progress);
             if (parsed.GetValue(json) is { } path)
             {
                 WholeFile.Write(path, stream => ReportWriter.Write(model, () => [], stream));

@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using BridgeForm.Checks;
 using BridgeForm.Cli.Files;
+using BridgeForm.Cli.Files.Commit;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Cli.Commands;
@@ -39,19 +41,18 @@ internal static class MakeCommand
     private static int Make(Terminal terminal, bool quiet, string? file, string? folder, string? only)
     {
         var kinds = OutputKinds.Parse(only);
+        var target = folder ?? (file is null ? DemoFolder : Path.ChangeExtension(file, null) + "-out");
+        FolderEntry.Recover(target);
         using var progress = terminal.Progress(quiet);
         var reading = file is null ? ProjectSource.Demo() : ProjectSource.Read(file);
         var model = ModelSource.Build(reading, progress);
-        var target = folder ?? (file is null ? DemoFolder : Path.ChangeExtension(file, null) + "-out");
-        int count;
-        using (var output = new OutputFolder(target))
+        var (count, kept) = Write(model, kinds, target, ProjectSource.FilesOf(file, reading.Parameters!), progress);
+        progress.Dispose();
+        foreach (var (name, now) in kept)
         {
-            OutputFiles.Write(model, kinds, output, progress);
-            output.Commit();
-            count = output.Names.Count;
+            terminal.Error.WriteLine($"{PlainLine.Of(Path.Combine(target, name))} was there and was not made by this program; it is kept as {now}");
         }
 
-        progress.Dispose();
         NameFailures(terminal, model);
         if (!quiet)
         {
@@ -60,6 +61,16 @@ internal static class MakeCommand
         }
 
         return ExitCode.Done;
+    }
+
+    /// <summary>How many files were written, the manifest among them, and what of the user's has another name now.</summary>
+    private static (int Count, ImmutableArray<(string Name, string Now)> Kept) Write(
+        BridgeModel model, ImmutableHashSet<string> kinds, string target, IEnumerable<string> sources, Progress progress)
+    {
+        using var output = new OutputFolder(target, kinds, sources);
+        OutputFiles.Write(model, kinds, output, progress);
+        output.Commit();
+        return (output.Names.Count + 1, output.Kept);
     }
 
     private static void NameFailures(Terminal terminal, BridgeModel model)

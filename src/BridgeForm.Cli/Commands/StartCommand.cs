@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text;
 using BridgeForm.Cli.Files;
+using BridgeForm.Cli.Files.Commit;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
 
@@ -25,7 +26,12 @@ internal static class StartCommand
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(file)!;
-            Write(path, parsed.GetValue(force));
+            var schema = Write(path, parsed.GetValue(force));
+            if (schema is not null)
+            {
+                terminal.Error.WriteLine($"{schema} is there already and is not this version's schema; it is left as it is. Delete it and run start again to have this version's.");
+            }
+
             if (!parsed.GetValue(quiet))
             {
                 terminal.Out.WriteLine($"{PlainLine.Of(path)} written. Change it, then: bridgeform make {PlainLine.Of(path)}");
@@ -36,7 +42,8 @@ internal static class StartCommand
         return command;
     }
 
-    private static void Write(string path, bool force)
+    /// <summary>Writes both files. Returns the schema's path when another one is there: whose it is cannot be told, so it stays.</summary>
+    private static string? Write(string path, bool force)
     {
         if (Directory.Exists(path))
         {
@@ -52,6 +59,13 @@ internal static class StartCommand
 
         // Beside it, where its first line says: editors complete and check the file by it.
         var schema = Path.Combine(Path.GetDirectoryName(path) ?? "", StarterFile.SchemaName);
-        WholeFile.Write(schema, stream => stream.Write(Encoding.UTF8.GetBytes(ProjectSchema.Json())));
+        var text = ProjectSchema.Json();
+        if (Place.At(schema) is not PlaceKind.Free)
+        {
+            return Place.At(schema) is PlaceKind.File && string.Equals(File.ReadAllText(schema), text, StringComparison.Ordinal) ? null : schema;
+        }
+
+        WholeFile.Write(schema, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+        return null;
     }
 }

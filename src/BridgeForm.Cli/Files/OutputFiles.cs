@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Runtime.ExceptionServices;
 using BridgeForm.Checks;
+using BridgeForm.Cli.Files.Commit;
 using BridgeForm.Output;
 using BridgeForm.Output.DrawingSet;
 using BridgeForm.Output.Dxf;
@@ -28,16 +29,16 @@ internal static class OutputFiles
             output.Write("model.glb", stream => GltfWriter.Write(model, solid => solid.Triangulate(), stream))),
         new("preview", (model, _, output) =>
             output.Write("preview.html", stream => PreviewWriter.Write(model, solid => solid.Triangulate(), stream))),
-        new("profiles", WriteProfiles) { Folder = "profiles" },
-        new("router", (model, _, output) => WriteRouter(model, output)) { Folder = "router" },
-        new("boards", (model, _, output) => WriteBoards(model, output)) { Folder = "boards" },
-        new("templates", ShopFiles.WriteTemplates) { Folder = "templates" },
+        new("profiles", WriteProfiles),
+        new("router", (model, _, output) => WriteRouter(model, output)),
+        new("boards", (model, _, output) => WriteBoards(model, output)),
+        new("templates", ShopFiles.WriteTemplates),
         new("sheets", ShopFiles.WriteSheets),
         new("drawings", (model, _, output) =>
             output.Write("drawings.pdf", stream => PdfWriter.Write(DrawingSheets.Of(model), stream))),
         new("tables", WriteTables),
         new(ReportKind, (model, _, output) =>
-            output.Write("report.json", stream => ReportWriter.Write(model, () => [.. output.NamesOfOthers(), "report.json"], stream))),
+            output.Write("report.json", stream => ReportWriter.Write(model, () => [.. output.Folder.NamesOfOthers(), "report.json", Manifest.FileName], stream))),
     ];
 
     /// <summary>
@@ -48,11 +49,6 @@ internal static class OutputFiles
     {
         var units = PeopleUnits.Of(model.Parameters.Units);
         OutputMaker[] asked = [.. Makers.Where(m => kinds.Contains(m.Kind))];
-        foreach (var maker in asked)
-        {
-            output.Fill(maker.Folder);
-        }
-
         var steps = progress.Of(asked.Length);
         var report = asked.FirstOrDefault(m => m.Kind is ReportKind) is { } last ? Task.Run(() => Make(last)) : Task.CompletedTask;
         try
@@ -69,7 +65,7 @@ internal static class OutputFiles
 
         void Make(OutputMaker maker)
         {
-            maker.Make(model, units, output);
+            maker.Make(model, units, new KindFiles(output, maker.Kind));
             steps.Done(maker.Kind);
         }
     }
@@ -99,7 +95,7 @@ internal static class OutputFiles
         }
     }
 
-    private static void WriteProfiles(BridgeModel model, PeopleUnits units, OutputFolder output)
+    private static void WriteProfiles(BridgeModel model, PeopleUnits units, KindFiles output)
     {
         string[] failing = [.. model.Checks.Where(c => c.Status == CheckStatus.Fail).Select(c => c.Id)];
         foreach (var piece in model.Pieces)
@@ -110,7 +106,7 @@ internal static class OutputFiles
         }
     }
 
-    private static void WriteTables(BridgeModel model, PeopleUnits units, OutputFolder output)
+    private static void WriteTables(BridgeModel model, PeopleUnits units, KindFiles output)
     {
         var text = new QuantityText(model.Parameters.Units);
         WriteTable(output, "cut-list.csv", CutList.Csv(model, units));
@@ -124,7 +120,7 @@ internal static class OutputFiles
         WriteTable(output, "saw-setups.csv", SawSheet.Csv(model, units));
     }
 
-    private static void WriteRouter(BridgeModel model, OutputFolder output)
+    private static void WriteRouter(BridgeModel model, KindFiles output)
     {
         foreach (var piece in model.Pieces)
         {
@@ -135,7 +131,7 @@ internal static class OutputFiles
         }
     }
 
-    private static void WriteBoards(BridgeModel model, OutputFolder output)
+    private static void WriteBoards(BridgeModel model, KindFiles output)
     {
         var pieces = model.Pieces.ToDictionary(p => p.Mark, StringComparer.Ordinal);
         foreach (var board in model.StockPlan.Boards)
@@ -149,6 +145,6 @@ internal static class OutputFiles
         }
     }
 
-    private static void WriteTable(OutputFolder output, string name, string text) =>
+    private static void WriteTable(KindFiles output, string name, string text) =>
         output.Write(name, stream => stream.Write(CsvText.Bytes(text)));
 }

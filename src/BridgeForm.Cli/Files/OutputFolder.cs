@@ -1,44 +1,51 @@
+using System.Collections.Immutable;
+using BridgeForm.Cli.Files.Commit;
+
 namespace BridgeForm.Cli.Files;
 
 /// <summary>
-/// A folder of results that is replaced whole or not at all: files are written into a hidden folder beside their places and
-/// moved into them when all are there; what was there before is put back when a move fails.
+/// A folder of results that is replaced whole or not at all: files are gathered in a hidden folder and take their places when
+/// all are there. What the user has put there stays as it is.
 /// </summary>
 internal sealed class OutputFolder : IDisposable
 {
-    private readonly string _folder;
+    private readonly string _given;
+    private readonly FolderEntry _entry;
     private readonly string _staging;
-    private readonly bool _isNew;
-    private readonly List<string> _names = [];
-    private readonly HashSet<string> _filled = new(StringComparer.Ordinal);
+    private readonly ImmutableHashSet<string> _kinds;
+    private readonly ImmutableHashSet<string> _sources;
+    private readonly List<ListedFile> _files = [];
     private readonly ManualResetEventSlim _othersWritten = new();
-    private bool _isStuck;
+    private readonly IDisposable _undoing;
+    private bool _isCommitted;
 
-    /// <summary>Prepares to write into a folder, which is made when it is not there.</summary>
-    public OutputFolder(string folder)
+    /// <summary>Prepares to write into a folder, which is made when it is not there; waits for another run in it.</summary>
+    /// <param name="folder">As the user named it.</param>
+    /// <param name="kinds">What is made: earlier files of these kinds go.</param>
+    /// <param name="sources">Files that the run read; none of them is touched.</param>
+    public OutputFolder(string folder, IEnumerable<string> kinds, IEnumerable<string> sources)
     {
-        _folder = Path.GetFullPath(folder);
-        if (File.Exists(_folder))
+        (_given, _kinds, _sources) = (folder, [.. kinds], [.. sources.Select(Place.Real)]);
+        _entry = FolderEntry.Into(folder);
+        _staging = Path.Combine(_entry.Path, StagingNames.Fresh());
+        _undoing = Interruption.Undoing(CleanUp);
+        try
         {
-            throw new Stop(ExitCode.FileTrouble, $"{folder}: error: this is a file; name a folder to write into");
+            Refusal.OfChanged(folder, FolderSurvey.Of(_entry.Path), _kinds);
+            Interruption.Whole(() => Directory.CreateDirectory(Path.Combine(_staging, StagingNames.New)));
         }
-
-        _isNew = !Directory.Exists(_folder);
-        _staging = Path.Combine(_folder, ".bridgeform-" + Environment.ProcessId.ToString(System.Globalization.CultureInfo.InvariantCulture));
-        Directory.CreateDirectory(_staging);
+        catch
+        {
+            Dispose();
+            throw;
+        }
     }
 
     /// <summary>Relative names written so far, sorted, with forward slashes.</summary>
-    public IReadOnlyList<string> Names
-    {
-        get
-        {
-            lock (_names)
-            {
-                return [.. _names.Order(StringComparer.Ordinal)];
-            }
-        }
-    }
+    public IReadOnlyList<string> Names => [.. Files().Select(f => f.Name)];
+
+    /// <summary>Files of the user's that were in the way, and the names they have now; none before the commit.</summary>
+    public ImmutableArray<(string Name, string Now)> Kept { get; private set; } = [];
 
     /// <summary>Every file but the one that lists them is written, or none will be any more.</summary>
     public void OthersAreWritten() => _othersWritten.Set();
@@ -50,148 +57,99 @@ internal sealed class OutputFolder : IDisposable
         return Names;
     }
 
-    /// <summary>A folder in which this run replaces every file of a piece or board; null for none.</summary>
-    public void Fill(string? folder)
-    {
-        if (folder is not null)
-        {
-            _filled.Add(folder);
-        }
-    }
-
     /// <summary>Writes one file; <paramref name="name"/> is relative, with forward slashes. May be called from several threads.</summary>
-    public void Write(string name, Action<Stream> write)
+    public void Write(string kind, string name, Action<Stream> write)
     {
-        var path = Path.Combine(_staging, "new", name);
-        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-        using (var stream = new FileStream(path, FileMode.Create, FileAccess.Write, FileShare.None, 1 << 16))
+        var path = Path.Combine(_staging, StagingNames.New, name);
+        FileStream? stream = null;
+        Interruption.Whole(() =>
         {
-            write(stream);
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+            stream = new FileStream(path, FileMode.Create, FileAccess.Write, FileShare.None, 1 << 16);
+        });
+        using (stream!)
+        {
+            write(stream!);
         }
 
-        lock (_names)
+        var file = new ListedFile(name, kind, Manifest.HashOf(path));
+        lock (_files)
         {
-            _names.Add(name);
+            _files.Add(file);
         }
     }
 
-    /// <summary>
-    /// Moves everything into place. Files of an earlier run named like a piece's or a board's, in a folder that this run fills, go away. When something cannot be put back, the message says where it lies.
-    /// </summary>
-    public void Commit()
+    /// <summary>Everything takes its place, or nothing does.</summary>
+    public void Commit() => Interruption.Whole(() =>
     {
-        var undo = new Stack<(string From, string To)>();
-        try
+        var commit = Plan();
+        if (commit.MayExchange)
         {
-            foreach (var stale in Stale())
-            {
-                Move(stale, Path.Combine(_staging, "old", Path.GetRelativePath(_folder, stale)), undo);
-            }
-
-            foreach (var name in Names)
-            {
-                var final = Path.Combine(_folder, name);
-                if (Directory.Exists(final))
-                {
-                    throw new IOException($"{final} is a folder where a file must go; move it away");
-                }
-
-                if (File.Exists(final))
-                {
-                    Move(final, Path.Combine(_staging, "old", name), undo);
-                }
-
-                Move(Path.Combine(_staging, "new", name), final, undo);
-            }
+            _isCommitted = commit.TryExchange();
         }
-        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+
+        if (!_isCommitted)
         {
-            _isStuck = !PutBack(undo);
-            if (_isStuck)
-            {
-                throw new IOException($"{trouble.Message} Not all earlier files could be put back; they lie in {Path.Combine(_staging, "old")}", trouble);
-            }
-
-            throw;
+            commit.ByMoves();
+            _isCommitted = true;
         }
+
+        Kept = commit.Kept;
+    });
+
+    /// <summary>Looks at the folder as it is now, stops where the user's files are in the way, and writes the manifest.</summary>
+    internal FolderCommit Plan()
+    {
+        var commit = FolderCommit.Of(_entry, _staging, Files(), _kinds);
+        Refusal.OfChanged(_given, commit.Survey, _kinds);
+        Refusal.OfOccupied(_given, _entry.Path, commit.Survey, commit.Touched, _sources);
+        commit.WriteManifest();
+        return commit;
     }
 
-    /// <summary>Removes the hidden folder, unless it holds what could not be put back, and the folder itself when nothing is in it.</summary>
+    /// <summary>Removes the hidden folder, unless it holds what could not be put back, and folders that were made for nothing.</summary>
     public void Dispose()
     {
+        Interruption.Whole(CleanUp);
+        _undoing.Dispose();
+    }
+
+    /// <summary>Gives up the lock and leaves everything else, as a kill does.</summary>
+    internal void Abandon()
+    {
+        _entry.Held.Dispose();
+        _undoing.Dispose();
+    }
+
+    private ImmutableArray<ListedFile> Files()
+    {
+        lock (_files)
+        {
+            return [.. _files.OrderBy(f => f.Name, StringComparer.Ordinal)];
+        }
+    }
+
+    private void CleanUp()
+    {
         try
         {
-            if (!_isStuck)
+            if (Directory.Exists(_staging) && !Journal.Exists(_staging))
             {
                 Directory.Delete(_staging, recursive: true);
             }
 
-            if (_isNew && !Directory.EnumerateFileSystemEntries(_folder).Any())
-            {
-                Directory.Delete(_folder);
-            }
+            Recovery.RemoveBeside(Exchange.Beside(_entry.Path, _staging), _entry.Path);
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
-            // A hidden folder that cannot be removed harms nobody; the trouble that led here is the one to tell.
+            // The next run takes it away; the trouble that led here is the one to tell.
         }
-    }
 
-    /// <summary>Undoes moves, last first; goes on after one that fails. False when any failed.</summary>
-    private static bool PutBack(Stack<(string From, string To)> undo)
-    {
-        var isWhole = true;
-        while (undo.TryPop(out var step))
+        if (!_isCommitted)
         {
-            try
-            {
-                File.Move(step.To, step.From, overwrite: true);
-            }
-            catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
-            {
-                isWhole = false;
-            }
+            FolderEntry.Unmake(_entry.Made);
         }
 
-        return isWhole;
-    }
-
-    private static void Move(string from, string to, Stack<(string From, string To)> undo)
-    {
-        Directory.CreateDirectory(Path.GetDirectoryName(to)!);
-        File.Move(from, to, overwrite: true);
-        undo.Push((from, to));
-    }
-
-    private IEnumerable<string> Stale()
-    {
-        var written = _names.ToHashSet(StringComparer.Ordinal);
-        return _filled
-            .Select(folder => Path.Combine(_folder, folder))
-            .Where(Directory.Exists)
-            .SelectMany(Directory.EnumerateFiles)
-            .Where(file => IsPieceFile(Path.GetFileName(file))
-                && !written.Contains(Path.GetRelativePath(_folder, file).Replace('\\', '/')))
-            .ToList();
-    }
-
-    /// <summary>
-    /// A piece's or a board's own file: a mark (letter, number, hand) or <c>board-</c> and a number, as DXF or PDF. Spelled
-    /// out: a regular expression costs a short run a tenth of its time.
-    /// </summary>
-    private static bool IsPieceFile(string name)
-    {
-        const string Board = "board-";
-        var ending = Path.GetExtension(name);
-        if (ending is not (".dxf" or ".pdf"))
-        {
-            return false;
-        }
-
-        var mark = name.AsSpan(0, name.Length - ending.Length);
-        var digits = mark.StartsWith(Board, StringComparison.Ordinal)
-            ? mark[Board.Length..]
-            : mark.Length > 1 && char.IsAsciiLetterUpper(mark[0]) ? mark[1..].TrimEnd("LR") : [];
-        return digits.Length > 0 && digits.IndexOfAnyExceptInRange('0', '9') < 0;
+        _entry.Held.Dispose();
     }
 }

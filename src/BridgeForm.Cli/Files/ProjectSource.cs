@@ -19,6 +19,12 @@ internal static class ProjectSource
             : reading;
     }
 
+    /// <summary>Files that a bridge is read from: the project file, and the price list it names; none for the demo.</summary>
+    public static IEnumerable<string> FilesOf(string? path, BridgeParameters parameters) =>
+        path is null ? []
+        : parameters.Prices is { } prices ? [path, Beside(path, prices)]
+        : [path];
+
     /// <summary>The bundled demo.</summary>
     public static ProjectReading Demo()
     {
@@ -46,7 +52,7 @@ internal static class ProjectSource
     /// <summary>The price list that a project file names, beside it.</summary>
     private static PriceList ReadPrices(string prices, string projectPath, BridgeParameters parameters)
     {
-        var path = Path.Combine(Path.GetDirectoryName(projectPath) ?? "", prices);
+        var path = Beside(projectPath, prices);
         if (!File.Exists(path))
         {
             throw new Stop(
@@ -59,6 +65,8 @@ internal static class ProjectSource
         var reading = PriceReader.Read(text, path, parameters.Stock);
         return reading.List ?? throw new Stop(ExitCode.WrongInput, reading.Lines);
     }
+
+    private static string Beside(string projectPath, string name) => Path.Combine(Path.GetDirectoryName(projectPath) ?? "", name);
 
     private static ProjectReading Parse(string text, string name)
     {

@@ -10,7 +10,7 @@ namespace BridgeForm.Cli.Files;
 internal static class ShopFiles
 {
     /// <summary>One file of templates a piece that needs them, and one of the whole set.</summary>
-    public static void WriteTemplates(BridgeModel model, PeopleUnits units, OutputFolder output)
+    public static void WriteTemplates(BridgeModel model, PeopleUnits units, KindFiles output)
     {
         foreach (var piece in model.Pieces.Where(TemplateSet.Needs))
         {
@@ -21,7 +21,7 @@ internal static class ShopFiles
     }
 
     /// <summary>Saw set-ups, and labels in the order of assembly.</summary>
-    public static void WriteSheets(BridgeModel model, PeopleUnits units, OutputFolder output)
+    public static void WriteSheets(BridgeModel model, PeopleUnits units, KindFiles output)
     {
         output.Write("saw-setups.pdf", stream => PdfWriter.Write(SawSheet.Of(model, units), stream));
         var order = AssemblyOrder.Of(model).SelectMany(step => step.Parts).ToList();

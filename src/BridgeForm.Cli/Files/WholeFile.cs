@@ -1,3 +1,5 @@
+using BridgeForm.Cli.Files.Commit;
+
 namespace BridgeForm.Cli.Files;
 
 /// <summary>One file that is replaced whole or not at all.</summary>
@@ -6,6 +8,14 @@ internal static class WholeFile
     /// <summary>Writes beside the file's place under a name that is nobody's and moves it there; nothing is left behind on failure.</summary>
     public static void Write(string path, Action<Stream> write)
     {
+        if (OperatingSystem.IsLinux() && LinuxCalls.NodeAt(Place.Real(path)) is { IsRegularFile: false, IsFolder: false })
+        {
+            // A pipe or a device is written to, not replaced.
+            using var device = new FileStream(path, FileMode.Open, FileAccess.Write);
+            write(device);
+            return;
+        }
+
         var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
         if (!Directory.Exists(folder))
         {
@@ -13,6 +23,7 @@ internal static class WholeFile
         }
 
         var beside = Path.Combine(folder, "." + Path.GetFileName(path) + "." + Path.GetRandomFileName());
+        using var undoing = Interruption.Undoing(() => Delete(beside));
         try
         {
             using (var stream = new FileStream(beside, FileMode.CreateNew, FileAccess.Write))
@@ -25,7 +36,22 @@ internal static class WholeFile
         }
         finally
         {
-            File.Delete(beside);
+            Delete(beside);
+        }
+    }
+
+    /// <summary>A path names one of some files, links resolved.</summary>
+    public static bool Is(string path, IEnumerable<string> files) => files.Select(Place.Real).Contains(Place.Real(path), StringComparer.Ordinal);
+
+    private static void Delete(string path)
+    {
+        try
+        {
+            File.Delete(path);
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            // What led here is the trouble to tell.
         }
     }
 

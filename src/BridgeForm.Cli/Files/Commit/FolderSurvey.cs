@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+
+namespace BridgeForm.Cli.Files.Commit;
+
+/// <summary>What stands in a folder of results, held against the manifest in it.</summary>
+/// <param name="Listed">Files that the manifest lists, by name; none without a manifest.</param>
+/// <param name="Changed">Listed names at which something else stands than the run before wrote: the user's.</param>
+/// <param name="Missing">Listed names at which nothing stands.</param>
+/// <param name="HasManifest">The folder has a manifest of ours.</param>
+/// <param name="HoldsOthers">Something is there that is not listed: the user's.</param>
+internal sealed record FolderSurvey(
+    ImmutableSortedDictionary<string, ListedFile> Listed,
+    ImmutableHashSet<string> Changed,
+    ImmutableHashSet<string> Missing,
+    bool HasManifest,
+    bool HoldsOthers)
+{
+    /// <summary>Nothing is there but what earlier runs made, as they made it.</summary>
+    public bool IsOurs => !HoldsOthers && Changed.IsEmpty;
+
+    /// <summary>Listed, and as the run before wrote it.</summary>
+    public bool IsUnchanged(string name) => Listed.ContainsKey(name) && !Changed.Contains(name) && !Missing.Contains(name);
+
+    /// <summary>Looks at a folder. Hidden folders of this program are passed over.</summary>
+    public static FolderSurvey Of(string folder)
+    {
+        var manifest = Manifest.Of(folder);
+        var listed = (manifest?.Files ?? []).ToImmutableSortedDictionary(f => f.Name, f => f, StringComparer.Ordinal);
+        var standing = listed.Values.ToLookup(f => KindAt(folder, f.Name));
+        ImmutableArray<ListedFile> files = [.. standing[PlaceKind.File]];
+        var hashes = Manifest.HashesOf([.. files.Select(f => Path.Combine(folder, f.Name))]);
+        var changed = files.Where((f, i) => !string.Equals(f.Hash, hashes[i], StringComparison.Ordinal))
+            .Concat(standing[PlaceKind.Folder]).Concat(standing[PlaceKind.Other]);
+        return new FolderSurvey(
+            listed,
+            [.. changed.Select(f => f.Name)],
+            [.. standing[PlaceKind.Free].Select(f => f.Name)],
+            manifest is not null,
+            HasOthers(folder, "", listed, manifest is not null));
+    }
+
+    /// <summary>The first part of a name, from the left, that is no folder though something stands there; null when all is well.</summary>
+    public static string? BlockedParent(string folder, string name)
+    {
+        for (var slash = name.IndexOf('/', StringComparison.Ordinal); slash > 0; slash = name.IndexOf('/', slash + 1))
+        {
+            if (Place.At(Path.Combine(folder, name[..slash])) is PlaceKind.File or PlaceKind.Other)
+            {
+                return name[..slash];
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>A file reached through a link is not in the folder: the link counts.</summary>
+    private static PlaceKind KindAt(string folder, string name) =>
+        BlockedParent(folder, name) is null ? Place.At(Path.Combine(folder, name)) : PlaceKind.Other;
+
+    /// <summary>Only folders that listed files are in are looked into, so that a folder with much else in it costs nothing.</summary>
+    private static bool HasOthers(string folder, string within, ImmutableSortedDictionary<string, ListedFile> listed, bool hasManifest)
+    {
+        foreach (var entry in new DirectoryInfo(Path.Combine(folder, within)).EnumerateFileSystemInfos())
+        {
+            var name = within + entry.Name;
+            var isOurs = Place.At(entry.FullName) is PlaceKind.Folder
+                ? (within.Length == 0 && StagingNames.IsWithin(entry.Name))
+                    || (listed.Keys.Any(k => k.StartsWith(name + "/", StringComparison.Ordinal)) && !HasOthers(folder, name + "/", listed, hasManifest))
+                : listed.ContainsKey(name) || (hasManifest && name is Manifest.FileName);
+            if (!isOurs)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}
