@@ -10,7 +10,7 @@ using BridgeForm.Stocking;
 
 namespace BridgeForm;
 
-/// <summary>Parameters → rope shape → frames → members → pieces → model: the whole pipe.</summary>
+/// <summary>Parameters → rope shape → frames → members → pieces → contacts and checks → model: the whole pipe.</summary>
 public static class Bridge
 {
     // Node loads and positions have settled when they move by less than this share of the span or of the total load: six
@@ -33,20 +33,21 @@ public static class Bridge
             return false;
         }
 
-        // Ropes, contacts and pieces hang on the layout alone, and are worked out side by side.
+        // Ropes and pieces hang on the layout alone, and are worked out side by side.
         var shape = rope;
         var lines = RopeRuns.Of(parameters, shape);
         var masses = BridgeMasses.Of(layout);
-        var surveying = Task.Run(() => ContactSurveyor.Survey(layout, lines));
         var working = Task.Run(() => RopeWork.Of(layout, shape, masses));
         if (!TryPieces(layout, out var pieces, out var groups, out fault))
         {
-            Settle(surveying, working);
+            Settle(working);
             return false;
         }
 
-        // The stock plan hangs on the pieces, the checks on ropes and contacts.
-        var planning = Task.Run(() => StockPlanner.Plan(pieces, parameters, parameters.PriceList));
+        // Contacts and the stock plan hang on the pieces as cut, the checks on ropes and contacts.
+        var cut = pieces;
+        var surveying = Task.Run(() => ContactSurveyor.Survey(layout, cut, lines));
+        var planning = Task.Run(() => StockPlanner.Plan(cut, parameters, parameters.PriceList));
         var work = working.GetAwaiter().GetResult();
         var context = new CheckContext(parameters, layout, rope, surveying.GetAwaiter().GetResult(), masses, work);
         var own = AllChecks.Of(context);

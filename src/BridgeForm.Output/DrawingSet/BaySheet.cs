@@ -16,7 +16,8 @@ internal static class BaySheet
         yield return Page(context, middle, $"Bay on the ropes ({FramePoses.BayName(middle, last)})");
         if (middle != 1)
         {
-            yield return Page(context, 1, $"End bay ({FramePoses.BayName(1, last)})");
+            var mirrored = context.EndsDiffer || last == 1 ? "" : ", and mirrored " + FramePoses.BayName(last, last);
+            yield return Page(context, 1, $"End bay ({FramePoses.BayName(1, last)}{mirrored})");
         }
 
         if (middle != last && context.EndsDiffer)

@@ -47,11 +47,11 @@ internal static class CheckLists
             PartTable.Cut(p.Near),
             PartTable.Cut(p.Far),
             Remarks(p, context.Text),
-            OccurrenceRanges.Of(p.Occurrences.Select(o => o.Id)),
+            OccurrenceRanges.Of(p.Occurrences.Select(o => o.Id)) + (TurnWords.Places(p) is { Length: > 0 } turned ? ". Turned, " + turned : ""),
         ]));
         return new FlowTable(
             "Cut list",
-            "Cuts: mitre / bevel in degrees from square, signed as in the saw set-ups. Near end: at A, at the foot, or at the left.",
+            "Cuts: mitre / bevel in degrees from square, signed as in the saw set-ups. Near end: at A, at the foot, or at the left, and the drawn face as the piece's own drawing says; where a piece stands turned, as told.",
             [
                 new("Mark"), new("No.", Figures: true), new("Part"), new("Stock"), new("Section", 0.030), new("Blank", Figures: true),
                 new("Near", Figures: true), new("Far", Figures: true), new("Remarks", 0.085), new("Where", 0.135),

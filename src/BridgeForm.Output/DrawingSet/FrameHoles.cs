@@ -30,7 +30,8 @@ internal static class FrameHoles
             ? null
             : new FlowTable(
                 "Your own holes",
-                "In every part of the kind. From the long point of the named end; across from the middle of the face.",
+                "In every part of the kind, left and right as mirror images. From the long point of the named end. Across from the middle of the face: "
+                    + "on the wide face of posts and braces outward from the bridge's middle, on their top and bottom towards B; on a base's side up, on its top and bottom towards A.",
                 [new("In"), new("Face"), new("From"), new("Across", Figures: true), new("Diameter", Figures: true), new("Depth", Figures: true)],
                 [.. holes.Select(h => Row(h, context.Text))]);
     }

@@ -19,7 +19,7 @@ internal static class FrameSheet
         var middle = context.Layout.Bays / 2;
         var poses = context.Layout.Poses;
         yield return Page(context, middle, $"Frame on the ropes ({poses[middle].Name})");
-        yield return Page(context, 0, $"End frame ({poses[0].Name})");
+        yield return Page(context, 0, $"End frame ({poses[0].Name}{(context.EndsDiffer ? "" : ", and mirrored " + poses[^1].Name)})");
         if (context.EndsDiffer)
         {
             yield return Page(context, context.Layout.Bays, $"End frame ({poses[^1].Name})");

@@ -9,24 +9,29 @@ internal static class PartTable
     /// <summary>One row a piece, in order of first appearance.</summary>
     public static FlowTable Of(DrawingContext context, string title, IEnumerable<string> ids, double width)
     {
-        var pieces = ids.Select(context.Shapes.PieceAt).OfType<Piece>().GroupBy(p => p.Mark, StringComparer.Ordinal);
+        var turns = TurnWords.ById(context.Model);
+        var pieces = ids.Select(id => (Piece: context.Shapes.PieceAt(id), Turn: turns.GetValueOrDefault(id, "")))
+            .Where(p => p.Piece is not null)
+            .GroupBy(p => (p.Piece!.Mark, p.Turn))
+            .ToList();
+        var turned = pieces.Where(g => g.Key.Turn.Length > 0).Select(g => $" {g.Key.Mark} turned: {g.Key.Turn}.");
         return new FlowTable(
             title,
-            "Cuts: mitre / bevel in degrees from square.",
+            "Cuts: mitre / bevel in degrees from square." + string.Concat(turned),
             [
                 new FlowColumn("Mark"), new FlowColumn("Here", Figures: true), new FlowColumn("Part"), new FlowColumn("Section", width / 4),
                 new FlowColumn("Blank", Figures: true), new FlowColumn("Near, foot"), new FlowColumn("Far, head"),
             ],
-            [.. pieces.Select(g => Row(context, g.First(), g.Count()))]);
+            [.. pieces.Select(g => Row(context, g.First().Piece!, g.Key.Turn.Length > 0, g.Count()))]);
     }
 
     /// <summary>An end cut: mitre / bevel.</summary>
     public static string Cut(EndCut cut) =>
         $"{Numbers.Fixed(Numbers.Degrees(cut.Mitre), 1)} / {Numbers.Fixed(Numbers.Degrees(cut.Bevel), 1)}";
 
-    private static FlowRow Row(DrawingContext context, Piece piece, int count) => new(
+    private static FlowRow Row(DrawingContext context, Piece piece, bool turned, int count) => new(
     [
-        piece.Mark,
+        turned ? piece.Mark + ", turned" : piece.Mark,
         count.ToString(CultureInfo.InvariantCulture),
         RoleName.Of(piece.Role),
         piece.Section,

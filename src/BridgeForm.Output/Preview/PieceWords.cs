@@ -29,11 +29,18 @@ internal static class PieceWords
     };
 
     /// <summary>Labels and texts in order of interest.</summary>
-    public static ImmutableArray<(string Label, string Text)> Lines(Piece piece, StockParameters stock, QuantityText words)
+    /// <param name="piece">The piece.</param>
+    /// <param name="stock">What it is cut from.</param>
+    /// <param name="words">The project's units.</param>
+    /// <param name="place">Where it stands turned; null: as its role says.</param>
+    public static ImmutableArray<(string Label, string Text)> Lines(
+        Piece piece, StockParameters stock, QuantityText words, Occurrence? place = null)
     {
+        var endForEnd = place is { Turn.EndForEnd: true };
         var (near, far) = Ends(piece.Role);
+        (near, far) = endForEnd ? (far, near) : (near, far);
         var lines = ImmutableArray.CreateBuilder<(string, string)>();
-        lines.Add(("Size", $"{words.Size(piece.Shape.Thickness)} thick, {words.Size(piece.Shape.Width)} wide, {words.Size(piece.BlankLength)} long"));
+        lines.Add(("Size", Size(piece, words)));
         if (AreAlike(piece.Near, piece.Far))
         {
             lines.Add(("Both ends", Cut(piece.Near)));
@@ -44,7 +51,7 @@ internal static class PieceWords
             lines.Add((far, Cut(piece.Far)));
         }
 
-        AddChannels(lines, piece, words);
+        AddChannels(lines, piece, words, endForEnd);
         foreach (var holes in piece.Shape.Holes.GroupBy(h => (h.Diameter, h.Depth)))
         {
             var depth = holes.Key.Depth is { } d ? words.Size(d) + " deep" : "right through";
@@ -53,6 +60,11 @@ internal static class PieceWords
 
         lines.Add(("Wood", Line($"{stock.Species.Replace('-', ' ')}, {(stock.Treated ? "treated" : "untreated")} ({piece.Section})")));
         lines.Add(("Weight", words.Mass(piece.Mass)));
+        if (place is { Turned: true })
+        {
+            lines.Add(("Here it stands turned", TurnWords.Of(piece, place)));
+        }
+
         return lines.ToImmutable();
     }
 
@@ -74,7 +86,18 @@ internal static class PieceWords
             : text + $"; more than the saw can set: hold the piece on a {Degrees(cut.Wedge)} wedge";
     }
 
-    private static void AddChannels(ImmutableArray<(string Label, string Text)>.Builder lines, Piece piece, QuantityText words)
+    /// <summary>Sizes of the piece as it is; of a ripped one those of its taper, and of the stick it comes from.</summary>
+    private static string Size(Piece piece, QuantityText words)
+    {
+        var stick = $"{words.Size(piece.Shape.Thickness)} thick, {words.Size(piece.Shape.Width)} wide";
+        var length = $"{words.Size(piece.BlankLength)} long";
+        return Taper.Of(piece) is { } taper
+            ? $"{words.Size(taper.Thick)} thick at one edge, {words.Size(taper.Thin)} at the other, {words.Size(taper.Width)} wide, {length}; sawn from a stick {stick}"
+            : $"{stick}, {length}";
+    }
+
+    private static void AddChannels(
+        ImmutableArray<(string Label, string Text)>.Builder lines, Piece piece, QuantityText words, bool endForEnd)
     {
         if (piece.Shape.Channels.IsEmpty)
         {
@@ -87,7 +110,7 @@ internal static class PieceWords
         var floor = IsSquare(slope) ? "level floor" : $"floor sloped {Degrees(slope)}";
         lines.Add((
             "Rope channels",
-            $"{words.Size(first.Width)} wide, {words.Size(first.Depth)} deep, {floor}; middles {places} from the left end"));
+            $"{words.Size(first.Width)} wide, {words.Size(first.Depth)} deep, {floor}; middles {places} from the {(endForEnd ? "right" : "left")} end"));
     }
 
     private static (string Near, string Far) Ends(Role role) => role switch

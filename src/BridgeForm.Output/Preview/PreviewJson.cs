@@ -120,15 +120,24 @@ internal static class PreviewJson
         json.WriteString("role", RoleName.Of(piece.Role));
         json.WriteString("words", PieceWords.Role(piece.Role));
         json.WriteNumber("quantity", piece.Occurrences.Length);
-        var lines = PieceWords.Lines(piece, parameters.StockNamed(piece.Stock), new QuantityText(parameters.Units));
-        List(json, "lines", lines, (j, line) =>
+        var (stock, words) = (parameters.StockNamed(piece.Stock), new QuantityText(parameters.Units));
+        List(json, "lines", PieceWords.Lines(piece, stock, words), Line);
+        List(json, "turned", TurnWords.Groups(piece), (j, turned) =>
         {
-            j.WriteStartArray();
-            j.WriteStringValue(line.Label);
-            j.WriteStringValue(line.Text);
-            j.WriteEndArray();
+            j.WriteStartObject();
+            List(j, "parts", turned.Places, (k, place) => k.WriteStringValue(place.Id));
+            List(j, "lines", PieceWords.Lines(piece, stock, words, turned.Places[0]), Line);
+            j.WriteEndObject();
         });
         json.WriteEndObject();
+    }
+
+    private static void Line(Utf8JsonWriter json, (string Label, string Text) line)
+    {
+        json.WriteStartArray();
+        json.WriteStringValue(line.Label);
+        json.WriteStringValue(line.Text);
+        json.WriteEndArray();
     }
 
     private static void Case(Utf8JsonWriter json, LoadCaseResult load, BridgeModel model)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
+using BridgeForm.Output.Tables;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Solids;
@@ -25,6 +26,7 @@ internal static class PieceNotes
             EndNote("Far end (right)", piece.Far),
             .. TaperNote(piece, units),
             $"Face up: {FaceUp(piece)}. Grain runs left to right.",
+            .. TurnNote(piece),
             inches ? "Units: inches" : "Units: millimetres",
             Caution.Text,
             .. failingChecks.Count > 0 ? [$"Checks that do not hold: {string.Join(", ", failingChecks)}."] : (string[])[],
@@ -37,6 +39,10 @@ internal static class PieceNotes
         + (cut.InReach ? "in reach of the saw"
             : cut.NeedsTemplate ? "out of reach: cut to a template"
             : $"out of reach: wedge {Numbers.DegreeText(cut.Wedge)}");
+
+    /// <summary>Places where near end and face lie otherwise than the notes before say.</summary>
+    private static IEnumerable<string> TurnNote(Piece piece) => TurnWords.Groups(piece).Select(g =>
+        $"Stands turned in {g.Places.Length} of {piece.Occurrences.Length} places, {g.Words}: {OccurrenceRanges.Of(g.Places.Select(o => o.Id))}");
 
     private static IEnumerable<string> TaperNote(Piece piece, PeopleUnits units)
     {

@@ -34,6 +34,23 @@ internal static class PieceReport
         json.WriteBoolean("routable", piece.NotRoutable.IsEmpty);
         ReportJson.List(json, "not_routable", piece.NotRoutable, (j, reason) => j.WriteStringValue(reason));
         ReportJson.List(json, "occurrences", piece.Occurrences, (j, o) => j.WriteStringValue(o.Id));
+        ReportJson.List(json, "turned", [.. piece.Occurrences.Where(o => o.Turned)], Turned);
+        json.WriteEndObject();
+    }
+
+    private static void Turned(Utf8JsonWriter json, Occurrence place)
+    {
+        json.WriteStartObject();
+        json.WriteString("part", place.Id);
+        json.WriteBoolean("end_for_end", place.Turn.EndForEnd);
+        json.WriteString("face", place.Turn.Face switch
+        {
+            FaceTurn.Same => "+z",
+            FaceTurn.Opposite => "-z",
+            FaceTurn.PlusY => "+y",
+            FaceTurn.MinusY => "-y",
+            _ => throw new ArgumentOutOfRangeException(nameof(place), place.Turn, "No such turn."),
+        });
         json.WriteEndObject();
     }
 

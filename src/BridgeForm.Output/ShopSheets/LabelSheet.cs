@@ -21,8 +21,8 @@ public static class LabelSheet
         var (width, height) = (frame.Body.MaxX - frame.Body.MinX, frame.Body.MaxY - frame.Body.MinY);
         var (columns, rows) = ((int)(width / LeastWidth), (int)(height / Height));
         var pieces = model.Pieces
-            .SelectMany(p => p.Occurrences.Select(o => (o.Id, Piece: p)))
-            .ToDictionary(p => p.Id, p => p.Piece, StringComparer.Ordinal);
+            .SelectMany(p => p.Occurrences.Select(o => (o.Id, Piece: p, Turn: TurnWords.Of(p, o))))
+            .ToDictionary(p => p.Id, p => (p.Piece, p.Turn), StringComparer.Ordinal);
         var pages = order.Chunk(columns * rows).ToList();
         return new SheetBook(
             words.Title,
@@ -34,7 +34,8 @@ public static class LabelSheet
                             frame.Body.MaxY - ((i / columns) + 1) * Height,
                             frame.Body.MinX + (((i % columns) + 1) * width / columns),
                             frame.Body.MaxY - (i / columns * Height)),
-                        pieces[id],
+                        pieces[id].Piece,
+                        pieces[id].Turn,
                         id,
                         (page * columns * rows) + i + 1)),
                     page + 1,
@@ -42,7 +43,7 @@ public static class LabelSheet
             ]);
     }
 
-    private static IEnumerable<SheetEntity> Label(SheetBox box, Piece piece, string id, int number) =>
+    private static IEnumerable<SheetEntity> Label(SheetBox box, Piece piece, string turn, string id, int number) =>
     [
         new SheetPolyline(
             PageLayers.Dim,
@@ -52,6 +53,8 @@ public static class LabelSheet
         PageText.Right(box.MaxX - Pad, box.MaxY - Pad - PageText.Large, FormattableString.Invariant($"No. {number}"), PageText.Large, layer: PageLayers.Accent),
         PageText.Left(box.MinX + Pad, box.MinY + Pad + 0.0045, id, PageText.Large),
         PageText.Left(box.MinX + Pad, box.MinY + Pad, $"{RoleName.Of(piece.Role)} · {piece.Section} {piece.Stock}", PageText.Small),
+        .. turn.Length == 0 ? Array.Empty<SheetEntity>()
+            : [PageText.Left(box.MinX + Pad, box.MinY + Pad + 0.0088, "TURNED: " + turn, PageText.Small, bold: true)],
     ];
 
     /// <summary>Capitals of the mark: read from two steps away.</summary>

@@ -6,7 +6,7 @@ namespace BridgeForm.Output.Tables;
 /// <summary><c>assembly.csv</c>: one row a step, in the order of building.</summary>
 public static class AssemblyTable
 {
-    private static readonly string[] Head = ["Step", "Stage", "Where", "What to do", "Number of parts", "Marks", "Parts in order", "Steepest slope when the stage is done (deg)"];
+    private static readonly string[] Head = ["Step", "Stage", "Where", "What to do", "Number of parts", "Marks", "Parts in order", "Turned", "Steepest slope when the stage is done (deg)"];
 
     /// <summary>The table as text.</summary>
     public static string Csv(BridgeModel model)
@@ -16,10 +16,11 @@ public static class AssemblyTable
             .ToDictionary(p => p.Id, p => p.Mark, StringComparer.Ordinal);
         var steps = AssemblyOrder.Of(model);
         var slopes = StageSlopes.Of(model, steps).ToDictionary(s => s.Stage, s => Numbers.Fixed(Numbers.Degrees(Math.Atan(s.Steepest)), 1));
-        return CsvText.Of(Head, steps.Select(s => Row(s, marks, slopes.GetValueOrDefault(s.Stage, ""))));
+        var turns = TurnWords.ById(model);
+        return CsvText.Of(Head, steps.Select(s => Row(s, marks, turns, slopes.GetValueOrDefault(s.Stage, ""))));
     }
 
-    private static IReadOnlyList<string> Row(AssemblyStep step, IReadOnlyDictionary<string, string> marks, string slope) =>
+    private static IReadOnlyList<string> Row(AssemblyStep step, IReadOnlyDictionary<string, string> marks, IReadOnlyDictionary<string, string> turns, string slope) =>
     [
         step.Number.ToString(CultureInfo.InvariantCulture),
         step.Stage.ToString(CultureInfo.InvariantCulture),
@@ -28,8 +29,14 @@ public static class AssemblyTable
         step.Parts.Length.ToString(CultureInfo.InvariantCulture),
         string.Join(' ', step.Parts.Select(p => marks[p])),
         string.Join(' ', step.Parts),
+        Turned(step, turns),
         slope,
     ];
+
+    /// <summary>Parts of a step that stand turned, alike ones together.</summary>
+    private static string Turned(AssemblyStep step, IReadOnlyDictionary<string, string> turns) => string.Join(
+        " | ",
+        step.Parts.Where(turns.ContainsKey).GroupBy(p => turns[p], StringComparer.Ordinal).Select(g => g.Key + ": " + string.Join(' ', g)));
 
     private static string Words(AssemblyStep step) => step.Work switch
     {

@@ -112,6 +112,11 @@ export function writePart(view: BridgeView, part: Part | null): void {
     : card(piece, part)));
 }
 
+/** What is said of a piece where it stands: its near end is not at the same end of every place. */
+function linesAt(piece: PieceView, part: Part): [string, string][] {
+  return piece.turned.find((t) => t.parts.includes(part.id))?.lines ?? piece.lines;
+}
+
 function card(piece: PieceView, part: Part): HTMLElement[] {
   const title = element('h3', `${piece.mark}, ${piece.role}`);
   title.id = 'part-mark';
@@ -119,7 +124,7 @@ function card(piece: PieceView, part: Part): HTMLElement[] {
   title.dataset.id = part.id;
   const list = document.createElement('dl');
   const where = `${part.owner.startsWith('F') ? 'frame' : 'bay'} ${part.owner}, ${part.id.slice(part.id.indexOf('/') + 1).replace(/-/g, ' ')}`;
-  const rows: [string, string][] = [['Here', where], ['How many', piece.quantity === 1 ? 'one only' : `${piece.quantity}, all alike`], ...piece.lines];
+  const rows: [string, string][] = [['Here', where], ['How many', piece.quantity === 1 ? 'one only' : `${piece.quantity}, all alike`], ...linesAt(piece, part)];
   list.append(...rows.flatMap(([label, text]) => [element('dt', label), element('dd', text)]));
   return [title, element('p', `${piece.words}.`, 'soft'), list];
 }

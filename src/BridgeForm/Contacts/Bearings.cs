@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using BridgeForm.Frames;
 
 namespace BridgeForm.Contacts;
@@ -7,16 +6,16 @@ namespace BridgeForm.Contacts;
 internal static class Bearings
 {
     /// <summary>
-    /// What a member must rest on: each entry is a set of ids of which it must touch at least one. Bases rest on the ropes
+    /// What a part must rest on: each entry is a set of ids of which it must touch at least one. Bases rest on the ropes
     /// (<see cref="RopeContacts"/> looks at that) or on their landing and are not listed.
     /// </summary>
-    /// <param name="member">The member.</param>
+    /// <param name="part">The part.</param>
     /// <param name="from">Frame it belongs to, or frame at the A end of its bay.</param>
     /// <param name="to">The same frame, or the one at the B end of its bay.</param>
     /// <param name="stringers">Ids of the stringers of its bay; none elsewhere.</param>
-    public static IEnumerable<string[]> Of(Member member, string from, string to, ImmutableArray<string> stringers)
+    public static IEnumerable<string[]> Of(SurveyedPart part, string from, string to, IReadOnlyList<string> stringers)
     {
-        switch (member.Role)
+        switch (part.Role)
         {
             case Role.Post:
             case Role.Packer:
@@ -24,7 +23,7 @@ internal static class Bearings
                 break;
             case Role.Brace:
                 yield return [from + "/base"];
-                yield return [$"{from}/post-{member.Side.Suffix()}"];
+                yield return [$"{from}/post-{part.Side.Suffix()}"];
                 break;
             case Role.Tread:
                 foreach (var stringer in stringers)
@@ -40,8 +39,8 @@ internal static class Bearings
                 break;
             case Role.Rail:
             case Role.Cap:
-                yield return [$"{from}/post-{member.Side.Suffix()}"];
-                yield return [$"{to}/post-{member.Side.Suffix()}"];
+                yield return [$"{from}/post-{part.Side.Suffix()}"];
+                yield return [$"{to}/post-{part.Side.Suffix()}"];
                 break;
         }
     }

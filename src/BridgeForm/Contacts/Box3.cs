@@ -8,16 +8,21 @@ internal readonly record struct Box3(Vector3d Min, Vector3d Max)
     /// <summary>The smallest box around points; inside out when there are none.</summary>
     public static Box3 Around(IEnumerable<Vector3d> points)
     {
-        var min = new Vector3d(double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity);
-        var max = -min;
+        var box = new Box3(
+            new Vector3d(double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity),
+            new Vector3d(double.NegativeInfinity, double.NegativeInfinity, double.NegativeInfinity));
         foreach (var p in points)
         {
-            min = new Vector3d(Math.Min(min.X, p.X), Math.Min(min.Y, p.Y), Math.Min(min.Z, p.Z));
-            max = new Vector3d(Math.Max(max.X, p.X), Math.Max(max.Y, p.Y), Math.Max(max.Z, p.Z));
+            box = box.With(p);
         }
 
-        return new Box3(min, max);
+        return box;
     }
+
+    /// <summary>The box grown to hold a point.</summary>
+    public Box3 With(Vector3d p) => new(
+        new Vector3d(Math.Min(Min.X, p.X), Math.Min(Min.Y, p.Y), Math.Min(Min.Z, p.Z)),
+        new Vector3d(Math.Max(Max.X, p.X), Math.Max(Max.Y, p.Y), Math.Max(Max.Z, p.Z)));
 
     /// <summary>Whether the boxes come closer to each other than a margin in metres along every axis.</summary>
     public bool IsNear(Box3 other, double margin) =>

@@ -1,45 +1,37 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
+using BridgeForm.Pieces;
 
 namespace BridgeForm.Contacts;
 
 /// <summary>
-/// Compares every pair of parts that come near each other, ropes included, on the parts as laid out (before alike ones are
-/// drawn as one piece). Walks the bridge from A to B and keeps only the last few groups, so that its cost is linear.
+/// Compares every pair of parts that come near each other, ropes included, on the parts as cut: each piece's solid where it is
+/// drawn. Sweeps the bridge from A to B and keeps only what reaches as far as it has come, so that its cost is all but linear.
 /// </summary>
 public static class ContactSurveyor
 {
     /// <summary>Surveys a whole bridge.</summary>
-    public static ContactSurvey Survey(BridgeLayout layout, ImmutableArray<RopeLine> ropes)
-    {
-        var findings = new Findings();
-        var walk = new Walk(findings, ropes);
-        for (var i = 0; i <= layout.Bays; i++)
-        {
-            if (i > 0)
-            {
-                walk.Take(Members.Bay(layout, i).Members, layout.Poses[i - 1], layout.Poses[i]);
-            }
+    /// <param name="layout">Frames, and what was asked for.</param>
+    /// <param name="pieces">Every wooden part, as cut.</param>
+    /// <param name="ropes">The ropes.</param>
+    public static ContactSurvey Survey(BridgeLayout layout, ImmutableArray<Piece> pieces, ImmutableArray<RopeLine> ropes) =>
+        Survey(layout, SurveyedPart.Of(pieces), ropes);
 
-            var frame = Members.Frame(layout, i).Members;
-            walk.Take(frame, layout.Poses[i], layout.Poses[i]);
-            if (!layout.Poses[i].IsEnd)
-            {
-                walk.TakeFloors(frame.First(m => m.Role == Role.Base), layout.Poses[i], layout.Parameters.Frames.Channel.Liner);
-            }
-        }
+    /// <summary>As <see cref="Survey(BridgeLayout, ImmutableArray{Piece}, ImmutableArray{RopeLine})"/>, for parts given one by one.</summary>
+    internal static ContactSurvey Survey(BridgeLayout layout, ImmutableArray<SurveyedPart> parts, ImmutableArray<RopeLine> ropes) =>
+        Of(parts, Supports.Of(parts, layout.Poses), ropes, layout.Parameters.Frames.Channel.Liner);
 
-        walk.Finish();
-        return findings.Result();
-    }
-
-    /// <summary>As <see cref="Survey"/>, for members in any order: all pairs; for tests and small sets.</summary>
+    /// <summary>Members that rest on nothing, for tests and small sets.</summary>
     public static ContactSurvey OfMembers(IReadOnlyList<Member> members, ImmutableArray<RopeLine> ropes)
     {
+        ImmutableArray<SurveyedPart> parts = [.. members.Select(SurveyedPart.Of)];
+        return Of(parts, Supports.None(parts), ropes, liner: 0);
+    }
+
+    private static ContactSurvey Of(ImmutableArray<SurveyedPart> parts, Supports supports, ImmutableArray<RopeLine> ropes, double liner)
+    {
         var findings = new Findings();
-        var walk = new Walk(findings, ropes);
-        walk.TakeUnsupported(members);
-        walk.Finish();
+        new Sweep(parts, supports, findings, new RopeContacts(findings, ropes)).Run(liner);
         return findings.Result();
     }
 }

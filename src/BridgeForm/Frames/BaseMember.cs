@@ -28,7 +28,7 @@ internal static class BaseMember
             new Plane(Vector3d.UnitX, half))
         {
             Channels = Channels(parameters, levels),
-            Holes = [.. KeeperHoles(parameters), .. AskedHoles.Of(parameters.Frames, DrilledPart.Base, -half, half, made.Flat)],
+            Holes = [.. KeeperHoles(parameters), .. AskedHoles.OfBase(parameters.Frames, half, made.Flat)],
         };
         return new Member(
             pose.Name + "/base", Role.Base, Side.None, made.Stock, made.Section.Name, placement, shape);

@@ -60,6 +60,9 @@ public sealed record Member(
 {
     /// <summary>Name of the frame or bay it belongs to: the id up to the slash.</summary>
     public string Owner => Id[..Id.IndexOf('/', StringComparison.Ordinal)];
+
+    /// <summary>Its name within its frame or bay: the id behind the slash, however many figures the number before it has.</summary>
+    public string Name => Id[(Owner.Length + 1)..];
 }
 
 /// <summary>A frame, or the bay between two frames, with its members in order.</summary>

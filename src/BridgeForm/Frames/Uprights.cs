@@ -21,7 +21,7 @@ internal static class Uprights
             placement.ToWorld(new Vector3d(post.Length, 0, 0)),
             pose.Direction(-layout.Caps.TopSlopes[frame], 1, 0));
         var shape = Cut(post.Section, placement, Foot(pose, top), head);
-        shape = Drilled(shape, frames, DrilledPart.Post, upIsMinusY: side == Side.Right);
+        shape = Drilled(shape, frames, DrilledPart.Post, side);
         return new Member(
             $"{pose.Name}/post-{side.Suffix()}", Role.Post, side, post.Stock, post.Section.Name, placement, shape);
     }
@@ -38,7 +38,7 @@ internal static class Uprights
         var foot = brace.Foot - (brace.Section.Width / 2 / Math.Cos(brace.Lean));
         var placement = Placement.FromLengthAndThickness(pose.At(0, top, sign * foot), axis, pose.Along);
         var shape = Cut(brace.Section, placement, Foot(pose, top), PostOuterFace(frames.Post, pose, top, sign));
-        shape = Drilled(shape, frames, DrilledPart.Brace, upIsMinusY: side == Side.Left);
+        shape = Drilled(shape, frames, DrilledPart.Brace, side);
         return new Member(
             $"{pose.Name}/brace-{side.Suffix()}", Role.Brace, side, brace.Stock, brace.Section.Name, placement, shape);
     }
@@ -61,14 +61,7 @@ internal static class Uprights
     private static CutStock Cut(Materials.Section section, Placement placement, Plane near, Plane far) =>
         new(section.Width, section.Thickness, placement.ToLocal(near), placement.ToLocal(far));
 
-    private static CutStock Drilled(CutStock shape, FrameParameters frames, DrilledPart part, bool upIsMinusY)
-    {
-        if (frames.Holes.IsEmpty)
-        {
-            return shape;
-        }
-
-        var (near, far) = shape.LengthRange();
-        return shape with { Holes = [.. AskedHoles.Of(frames, part, near, far, upIsMinusY)] };
-    }
+    private static CutStock Drilled(CutStock shape, FrameParameters frames, DrilledPart part, Side side) => frames.Holes.IsEmpty
+        ? shape
+        : shape with { Holes = [.. AskedHoles.OfStrut(frames, part, shape.LengthRange(), side)] };
 }

@@ -8,11 +8,11 @@ namespace BridgeForm.Pieces;
 /// </summary>
 internal sealed class Corners
 {
-    private Corners(Vector3d[] points, int woodCount, double[] diameters, Vector3d center, double length, double shapeSum)
+    private Corners(Vector3d[] points, int woodCount, HoleSize[] holes, Vector3d center, double length, double shapeSum)
     {
         Points = points;
         WoodCount = woodCount;
-        Diameters = diameters;
+        Holes = holes;
         Center = center;
         Length = length;
         ShapeSum = shapeSum;
@@ -24,8 +24,8 @@ internal sealed class Corners
     /// <summary>How many of <see cref="Points"/> are corners of the wood.</summary>
     public int WoodCount { get; }
 
-    /// <summary>Diameter of each hole.</summary>
-    public double[] Diameters { get; }
+    /// <summary>Each hole but its place.</summary>
+    public HoleSize[] Holes { get; }
 
     /// <summary>Centre of the box in the member's own axes.</summary>
     public Vector3d Center { get; }
@@ -61,7 +61,7 @@ internal sealed class Corners
         }
 
         return new Corners(
-            points, corners.Length, [.. stock.Holes.Select(h => h.Diameter)], center, max.X - min.X,
+            points, corners.Length, [.. stock.Holes.Select(h => new HoleSize(h.Diameter, h.Depth is null))], center, max.X - min.X,
             wood is null ? EndRanges(corners) : points.Take(corners.Length).Sum(p => p.Length));
     }
 
@@ -98,7 +98,7 @@ internal sealed class Corners
             }
         }
 
-        for (var i = 0; i < Diameters.Length; i++)
+        for (var i = 0; i < Holes.Length; i++)
         {
             if (!HoleAgrees(other, turn, tolerance, mirrored, i))
             {
@@ -114,12 +114,15 @@ internal sealed class Corners
         Vector3d Turned(Vector3d p) => turn.DirectionToWorld(mirrored ? Symmetries.Mirrored(p) : p);
         var entry = Turned(Points[WoodCount + (2 * hole)]);
         var bottom = Turned(Points[WoodCount + (2 * hole) + 1]);
-        for (var j = 0; j < other.Diameters.Length; j++)
+
+        // A hole drilled right through is the same hole from either face.
+        bool At(Vector3d first, Vector3d second) => (first - entry).Length <= tolerance && (second - bottom).Length <= tolerance;
+        for (var j = 0; j < other.Holes.Length; j++)
         {
             var first = other.Points[WoodCount + (2 * j)];
             var second = other.Points[WoodCount + (2 * j) + 1];
-            if (Math.Abs(other.Diameters[j] - Diameters[hole]) <= tolerance
-                && (first - entry).Length <= tolerance && (second - bottom).Length <= tolerance)
+            var same = Math.Abs(other.Holes[j].Diameter - Holes[hole].Diameter) <= tolerance && other.Holes[j].Through == Holes[hole].Through;
+            if (same && (At(first, second) || (Holes[hole].Through && At(second, first))))
             {
                 return true;
             }
@@ -189,4 +192,9 @@ internal sealed class Corners
 
         return (min, max);
     }
+
+    /// <summary>A hole but its place.</summary>
+    /// <param name="Diameter">Metres.</param>
+    /// <param name="Through">Drilled right through.</param>
+    internal readonly record struct HoleSize(double Diameter, bool Through);
 }

@@ -59,7 +59,17 @@ public sealed record Piece
 /// <summary>One place where a piece stands.</summary>
 /// <param name="Id">Id of the member, such as <c>F03/post-left</c>.</param>
 /// <param name="Placement">The piece's axes in the world, so that the piece's solid lies where the member lies.</param>
-public sealed record Occurrence(string Id, Placement Placement);
+public sealed record Occurrence(string Id, Placement Placement)
+{
+    /// <summary>Side of the bridge.</summary>
+    public Side Side { get; init; }
+
+    /// <summary>How the piece lies here, against the axes of its role.</summary>
+    public PieceTurn Turn { get; init; }
+
+    /// <summary>Near end or face lie otherwise than the role has them.</summary>
+    public bool Turned => Turn.IsTurned;
+}
 
 /// <summary>
 /// An end cut as a saw sees it. Angles in radians, signed as the normal m of the cut with m·X &gt; 0:

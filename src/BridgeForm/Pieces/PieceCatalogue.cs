@@ -12,7 +12,7 @@ internal sealed class PieceCatalogue(double tolerance)
 {
     private readonly List<PieceDraft> _drafts = [];
     private readonly Dictionary<Cell, List<int>> _grid = [];
-    private readonly Dictionary<Role, int> _numbers = [];
+    private readonly MarkNumbers _numbers = new();
 
     /// <summary>Pieces in order of their first part.</summary>
     public IReadOnlyList<PieceDraft> Drafts => _drafts;
@@ -36,10 +36,10 @@ internal sealed class PieceCatalogue(double tolerance)
     private void Found(Member member, Corners corners, ReadOnlySpan<Placement> turns)
     {
         var isItsOwnMirror = corners.TurnOnto(corners, turns, tolerance, mirrored: true) is not null;
-        var twin = isItsOwnMirror ? null : FindFirst(member, corners, turns, mirrored: true);
-        var hand = isItsOwnMirror ? "" : twin is { } other ? OtherHand(other.Draft.Hand) : member.Side == Side.Right ? "R" : "L";
-        var number = twin?.Draft.Number ?? NextNumber(member.Role);
-        var draft = new PieceDraft(member, corners, number, hand);
+        var name = isItsOwnMirror ? _numbers.WithoutHand(member.Role)
+            : FindFirst(member, corners, turns, mirrored: true) is { } twin && _numbers.TryOtherHand(twin.Draft.Name, out var other) ? other
+            : _numbers.WithHand(member.Role, member.Side);
+        var draft = new PieceDraft(member, corners, name);
         draft.Add(member, corners, Placement.Identity);
         CellsOf(member, corners).Own(_grid).Add(_drafts.Count);
         _drafts.Add(draft);
@@ -60,6 +60,11 @@ internal sealed class PieceCatalogue(double tolerance)
                     break;
                 }
 
+                if (mirrored && !_numbers.HasOtherHand(_drafts[index].Name))
+                {
+                    continue;
+                }
+
                 if (corners.TurnOnto(_drafts[index].Corners, turns, tolerance, mirrored) is { } turn)
                 {
                     best = index;
@@ -71,10 +76,6 @@ internal sealed class PieceCatalogue(double tolerance)
 
         return best == int.MaxValue ? null : (_drafts[best], bestTurn);
     }
-
-    private int NextNumber(Role role) => ++CollectionsMarshal.GetValueRefOrAddDefault(_numbers, role, out _);
-
-    private static string OtherHand(string hand) => string.Equals(hand, "L", StringComparison.Ordinal) ? "R" : "L";
 
     /// <summary>Cells are as wide as two agreeing parts can differ, so that these lie in the same or in neighbouring cells.</summary>
     private Cell CellsOf(Member member, Corners corners) => new(

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using BridgeForm.Frames;
 using BridgeForm.Solids;
 
@@ -12,12 +11,11 @@ internal sealed class PieceDraft
     private readonly double _blankStart;
 
     /// <summary>Founded by its first part.</summary>
-    public PieceDraft(Member first, Corners corners, int number, string hand)
+    public PieceDraft(Member first, Corners corners, MarkName name)
     {
         First = first;
         Corners = corners;
-        Number = number;
-        Hand = hand;
+        Name = name;
         _blankStart = corners.Center.X - (corners.Length / 2);
     }
 
@@ -27,14 +25,8 @@ internal sealed class PieceDraft
     /// <summary>Its corners.</summary>
     public Corners Corners { get; }
 
-    /// <summary>Number within the role; left and right hand share it.</summary>
-    public int Number { get; }
-
-    /// <summary><c>L</c>, <c>R</c>, or empty when the piece is its own mirror image.</summary>
-    public string Hand { get; }
-
-    /// <summary>Letter, number, hand.</summary>
-    public string Mark => MarkLetters.Of(First.Role) + Number.ToString(CultureInfo.InvariantCulture) + Hand;
+    /// <summary>What its mark is made of.</summary>
+    public MarkName Name { get; }
 
     /// <summary>Where it stands.</summary>
     public ImmutableArray<Occurrence> Occurrences => _occurrences.ToImmutable();
@@ -54,6 +46,6 @@ internal sealed class PieceDraft
             turn.DirectionToLocal(Vector3d.UnitX),
             turn.DirectionToLocal(Vector3d.UnitY),
             turn.DirectionToLocal(Vector3d.UnitZ));
-        _occurrences.Add(new Occurrence(member.Id, member.Placement.Then(back)));
+        _occurrences.Add(new Occurrence(member.Id, member.Placement.Then(back)) { Side = member.Side, Turn = PieceTurn.Of(back.X, back.Z) });
     }
 }

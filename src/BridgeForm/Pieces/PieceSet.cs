@@ -65,6 +65,7 @@ public static class PieceSet
     {
         var stocks = parameters.Stock.ToDictionary(s => s.Name, StringComparer.Ordinal);
         var builder = ImmutableArray.CreateBuilder<Piece>(drafts.Count);
+        RequireOwnMarks(drafts.Select(d => d.Name.Text));
         foreach (var draft in drafts)
         {
             var shape = draft.Shape;
@@ -84,13 +85,26 @@ public static class PieceSet
         return true;
     }
 
+    /// <summary>Two pieces under one mark would be cut, labelled and put up as one: rather no files than such.</summary>
+    internal static void RequireOwnMarks(IEnumerable<string> marks)
+    {
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var mark in marks)
+        {
+            if (!seen.Add(mark))
+            {
+                throw new InvalidOperationException($"Two pieces have the mark {mark}.");
+            }
+        }
+    }
+
     private static Piece Describe(
         ShopParameters shop, PieceDraft draft, CutStock shape, Solid solid, StockParameters stock)
     {
         var cut = solid.Area - solid.AreaOf(FaceOrigin.Stock);
         return new Piece
         {
-            Mark = draft.Mark,
+            Mark = draft.Name.Text,
             Role = draft.First.Role,
             Stock = draft.First.Stock,
             Section = draft.First.Section,

@@ -1,6 +1,7 @@
 using BridgeForm.Checks;
 using BridgeForm.Contacts;
 using BridgeForm.Frames;
+using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
 
@@ -17,8 +18,9 @@ internal static class Contexts
         var layout = BridgeLayout.Of(parameters, rope);
         var masses = BridgeMasses.Of(layout);
         var lines = RopeRuns.Of(parameters, rope);
+        Assert.True(PieceSet.TryOf(parameters, Members.Of(layout), out var pieces, out var failure), failure);
         return new CheckContext(
-            parameters, layout, rope, ContactSurveyor.Survey(layout, lines), masses, RopeWork.Of(layout, rope, masses));
+            parameters, layout, rope, ContactSurveyor.Survey(layout, pieces, lines), masses, RopeWork.Of(layout, rope, masses));
     }
 
     public static CheckResult Check(CheckContext context, string id) => AllChecks.Of(context).Single(c => c.Id == id);

@@ -82,7 +82,7 @@ internal static class GuardOpenings
                 var from = CrossSections.Furthest(below, across, Vector3d.UnitY);
                 var height = i == 1 ? 0 : from.Y - (surface + (across.LineParameter(surface, along) * along)).Y;
                 var (sphere, source) = Limits.Opening(layout.Parameters.Use, height);
-                yield return new Opening(clear, sphere, source, $"{FramePoses.BayName(bay, layout.Bays)} under {above.Id[4..]}");
+                yield return new Opening(clear, sphere, source, $"{FramePoses.BayName(bay, layout.Bays)} under {above.Name}");
             }
         }
     }

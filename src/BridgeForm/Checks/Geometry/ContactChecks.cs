@@ -13,9 +13,9 @@ internal static class ContactChecks
     /// <summary>All three.</summary>
     public static ImmutableArray<DeclaredCheck> Declared { get; } =
     [
-        Declare("parts-overlap", "Parts pressing into each other", "Deepest overlap of two parts that come near each other, as laid out, against the seating tolerance."),
-        Declare("parts-bear", "Parts resting on what carries them", "Widest gap between a part and what carries it, a base on its ropes included, against the seating tolerance."),
-        Declare("rope-in-channels", "Ropes touching wood nowhere but in channels", "Deepest a rope enters wood at a channel's mouth against the seating tolerance; no contact elsewhere."),
+        Declare("parts-overlap", "Parts pressing into each other", "Deepest overlap of two parts that come near each other, as cut (each mark's piece where it is drawn), against the seating tolerance."),
+        Declare("parts-bear", "Parts resting on what carries them", "Widest gap between a part and what carries it, both as cut, a base on its ropes included, against the seating tolerance."),
+        Declare("rope-in-channels", "Ropes touching wood nowhere but in channels", "Deepest a rope enters wood, as cut, at a channel's mouth against the seating tolerance; no contact elsewhere."),
     ];
 
     /// <summary>Overlaps, bearings and ropes, over all pairs that come near each other.</summary>

@@ -44,7 +44,11 @@ internal static class ShopKeys
     public static KeySpec Holes => Define.OptionalMap(
         "holes", "Holes of your own, in every member of a kind", [Of("base", "Bases"), Of("post", "Posts"), Of("brace", "Braces")]);
 
-    private static KeySpec Of(string name, string description) => Define.List(
+    private static KeySpec Of(string name, string description) => Of(name, description, string.Equals(name, "base", StringComparison.Ordinal)
+        ? "From the middle of the face; on the side up, on top and bottom towards A"
+        : "From the middle of the face; on the wide face outward from the bridge's middle, so that left and right are mirror images; on top and bottom towards B");
+
+    private static KeySpec Of(string name, string description, string across) => Define.List(
         name,
         description,
         Define.Map(
@@ -52,9 +56,9 @@ internal static class ShopKeys
             "A hole",
             [
                 Define.Choice("face", "The face the bit enters; of a base, top and bottom as it lies", "wide", "wide", "top", "bottom"),
-                Define.Length("from_end", "From the foot (left end of a base) along the piece", "0 in", "40 ft", "3 in", "75 mm"),
-                Define.Length("from_far_end", "From the head (right end of a base), in place of from_end", "0 in", "40 ft"),
-                Define.Length("across", "From the middle of the face", "-12 in", "12 in", "0 in", "0 mm"),
+                Define.Length("from_end", "Along the piece from the long point of its foot (left end of a base)", "0 in", "40 ft", "3 in", "75 mm"),
+                Define.Length("from_far_end", "Along the piece from the long point of its head (right end of a base), in place of from_end", "0 in", "40 ft"),
+                Define.Length("across", across, "-12 in", "12 in", "0 in", "0 mm"),
                 Define.Length("diameter", "Diameter", "1/16 in", "6 in").Needed("3/8 in", "10 mm"),
                 Define.Length("depth", "Depth of a blind hole", "1/16 in", "24 in") with { DefaultNote = "through" },
             ]) with

@@ -1,0 +1,41 @@
+using BridgeForm.Solids;
+
+namespace BridgeForm.Pieces;
+
+/// <summary>Where the face that a piece's drawing shows (its +Z) looks in one place, in the axes of its role.</summary>
+public enum FaceTurn
+{
+    /// <summary>Where the role says: +Z.</summary>
+    Same,
+
+    /// <summary>The other way: −Z.</summary>
+    Opposite,
+
+    /// <summary>A quarter turn, towards the role's +Y; square sections only.</summary>
+    PlusY,
+
+    /// <summary>A quarter turn, towards the role's −Y; square sections only.</summary>
+    MinusY,
+}
+
+/// <summary>
+/// How a piece lies in one place, against the axes of its role (docs/bridge.md): a piece that agrees with a part only after a
+/// rotation stands turned there. One that agrees as it is never counts as turned.
+/// </summary>
+/// <param name="EndForEnd">The piece's near end lies where the role has its far end.</param>
+/// <param name="Face">Where the face that the drawing shows looks.</param>
+public readonly record struct PieceTurn(bool EndForEnd, FaceTurn Face)
+{
+    /// <summary>Near end and face as the role has them.</summary>
+    public static PieceTurn None => default;
+
+    /// <summary>Whether either differs from what the role says.</summary>
+    public bool IsTurned => EndForEnd || Face != FaceTurn.Same;
+
+    /// <summary>From the directions of a piece's X and Z in its part's own axes.</summary>
+    internal static PieceTurn Of(Vector3d x, Vector3d z) => new(
+        x.X < 0,
+        Math.Abs(z.Z) > Math.Abs(z.Y)
+            ? z.Z > 0 ? FaceTurn.Same : FaceTurn.Opposite
+            : z.Y > 0 ? FaceTurn.PlusY : FaceTurn.MinusY);
+}
