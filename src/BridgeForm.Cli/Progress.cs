@@ -14,6 +14,7 @@ internal sealed class Progress : IDisposable
 
     private readonly TextWriter _error;
     private readonly ITimer? _timer;
+    private readonly IDisposable? _undoing;
     private readonly Lock _gate = new();
     private string _step = "";
     private int _done;
@@ -28,6 +29,7 @@ internal sealed class Progress : IDisposable
     public Progress(TextWriter error, bool isTerminal, TimeProvider clock)
     {
         _error = error;
+        _undoing = isTerminal ? Interruption.Undoing(Wipe) : null;
         _timer = isTerminal ? clock.CreateTimer(_ => Draw(), null, Patience, Beat) : null;
     }
 
@@ -55,6 +57,12 @@ internal sealed class Progress : IDisposable
     public void Dispose()
     {
         _timer?.Dispose();
+        Wipe();
+        _undoing?.Dispose();
+    }
+
+    private void Wipe()
+    {
         lock (_gate)
         {
             _isOver = true;

@@ -38,7 +38,7 @@ internal static class OutputFiles
             output.Write("drawings.pdf", stream => PdfWriter.Write(DrawingSheets.Of(model), stream))),
         new("tables", WriteTables),
         new(ReportKind, (model, _, output) =>
-            output.Write("report.json", stream => ReportWriter.Write(model, () => [.. output.Folder.NamesOfOthers(), "report.json", Manifest.FileName], stream))),
+            output.Write("report.json", stream => ReportWriter.Write(model, () => [.. output.Folder.NamesOfOthers().Concat(["report.json", Manifest.FileName]).Order(StringComparer.Ordinal)], stream))),
     ];
 
     /// <summary>

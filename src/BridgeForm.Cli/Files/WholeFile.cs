@@ -8,7 +8,7 @@ internal static class WholeFile
     /// <summary>Writes beside the file's place under a name that is nobody's and moves it there; nothing is left behind on failure.</summary>
     public static void Write(string path, Action<Stream> write)
     {
-        if (OperatingSystem.IsLinux() && LinuxCalls.NodeAt(Place.Real(path)) is { IsRegularFile: false, IsFolder: false })
+        if (OperatingSystem.IsLinux() && LinuxCalls.TargetOf(path) is { IsRegularFile: false, IsFolder: false })
         {
             // A pipe or a device is written to, not replaced.
             using var device = new FileStream(path, FileMode.Open, FileAccess.Write);

@@ -41,42 +41,31 @@ public sealed class MakeTests : IDisposable
         Directory.CreateDirectory(_run.Path("bridge-out/profiles"));
         _run.Write("bridge-out/mine.txt", "mine");
         _run.Write("bridge-out/profiles/mine.dxf", "mine");
-        _run.Write("bridge-out/profiles/Z99L.dxf", "of an earlier run");
+        _run.Write("bridge-out/profiles/Z99L.dxf", "named like a piece's, but no run made it");
         Assert.Equal(0, CommandRun.Run("make", file, "--only", "profiles,report", "--quiet").Code);
         var names = _run.Snapshot().Keys.ToArray();
         Assert.Contains("bridge-out/mine.txt", names);
         Assert.Contains("bridge-out/profiles/mine.dxf", names);
+        Assert.Contains("bridge-out/profiles/Z99L.dxf", names);
         Assert.Contains("bridge-out/report.json", names);
-        Assert.DoesNotContain("bridge-out/profiles/Z99L.dxf", names);
         Assert.DoesNotContain("bridge-out/model.glb", names);
         Assert.DoesNotContain(names, n => n.Contains(".bridgeform", StringComparison.Ordinal));
     }
 
-    [Fact]
-    public void A_drawing_of_an_earlier_run_goes_even_when_this_run_has_none()
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_drawing_of_an_earlier_run_goes_when_this_run_has_none(bool isFolderOurs)
     {
-        var file = _run.Write("bridge.yaml", Bridges.Inclined);
-        Directory.CreateDirectory(_run.Path("bridge-out/router"));
-        _run.Write("bridge-out/router/Z99.dxf", "of an earlier run");
-        _run.Write("bridge-out/router/mine.dxf", "mine");
-        Assert.Equal(0, CommandRun.Run("make", file, "--only", "router", "--quiet").Code);
-        Assert.False(File.Exists(_run.Path("bridge-out/router/Z99.dxf")));
-        Assert.True(File.Exists(_run.Path("bridge-out/router/mine.dxf")));
-    }
-
-    [Fact]
-    public void A_folder_that_fills_nothing_is_swept_too()
-    {
-        using (var output = new BridgeForm.Cli.Files.OutputFolder(_run.Path("out")))
+        var out1 = _run.Path("out");
+        Write(out1, ["router", "tables"], ("router", "router/Z99.dxf"), ("tables", "a.csv"));
+        if (!isFolderOurs)
         {
-            Directory.CreateDirectory(_run.Path("out/boards"));
-            _run.Write("out/boards/board-07.dxf", "of an earlier run");
-            output.Fill("boards");
-            output.Write("report.json", stream => stream.WriteByte(0));
-            output.Commit();
+            _run.Write("out/mine.txt", "mine");
         }
 
-        Assert.Equal(["out/report.json"], _run.Snapshot().Keys);
+        Write(out1, ["router"]);
+        Assert.Equal(isFolderOurs ? ["a.csv", "manifest.json"] : ["a.csv", "manifest.json", "mine.txt"], Directory.EnumerateFileSystemEntries(out1).Select(Path.GetFileName).Order());
     }
 
     [Fact]
@@ -85,9 +74,9 @@ public sealed class MakeTests : IDisposable
         _run.Write("kept", "kept");
         Assert.Throws<IOException>(() =>
         {
-            using var output = new BridgeForm.Cli.Files.OutputFolder(_run.Path("out"));
-            output.Write("whole.txt", stream => stream.WriteByte(1));
-            output.Write("half.txt", stream =>
+            using var output = new BridgeForm.Cli.Files.OutputFolder(_run.Path("out/deeper/still"), ["tables"], []);
+            output.Write("tables", "whole.txt", stream => stream.WriteByte(1));
+            output.Write("tables", "half.txt", stream =>
             {
                 stream.WriteByte(1);
                 throw new IOException("disk full");
@@ -144,5 +133,16 @@ public sealed class MakeTests : IDisposable
         var (code, _, error) = CommandRun.Run(arguments);
         Assert.Equal(2, code);
         Assert.NotEmpty(error);
+    }
+
+    private static void Write(string folder, string[] kinds, params (string Kind, string Name)[] files)
+    {
+        using var output = new BridgeForm.Cli.Files.OutputFolder(folder, kinds, []);
+        foreach (var (kind, name) in files)
+        {
+            output.Write(kind, name, stream => stream.WriteByte(0));
+        }
+
+        output.Commit();
     }
 }

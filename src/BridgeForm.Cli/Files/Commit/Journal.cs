@@ -46,16 +46,16 @@ internal static class Journal
     /// <exception cref="IOException">Something is in the way; the list stays.</exception>
     public static void RollBack(string folder, string staging)
     {
-        if (Read(staging) is { } moves)
+        foreach (var step in BackSteps(folder, staging))
         {
-            foreach (var move in moves.Reverse())
-            {
-                move.Undo(folder, staging);
-            }
-
-            Remove(staging);
+            step();
         }
     }
+
+    /// <summary>The way back, step by step; none when there is no list.</summary>
+    public static IEnumerable<Action> BackSteps(string folder, string staging) => Read(staging) is { } moves
+        ? [.. moves.Reverse().Select(move => (Action)(() => move.Undo(folder, staging))), () => Remove(staging)]
+        : [];
 
     private static ImmutableArray<Move>? Read(string staging)
     {

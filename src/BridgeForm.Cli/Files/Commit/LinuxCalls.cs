@@ -37,6 +37,9 @@ internal static partial class LinuxCalls
     /// <summary>What a path names, links not followed; null when there is nothing.</summary>
     public static Node? NodeAt(string path) => Statx(CurrentFolder, path, NoFollow, BasicStats, out var node) == 0 ? node : null;
 
+    /// <summary>What a path leads to, links followed; null when there is nothing.</summary>
+    public static Node? TargetOf(string path) => Statx(CurrentFolder, path, 0, BasicStats, out var node) == 0 ? node : null;
+
     /// <summary>What is open.</summary>
     public static Node? NodeOf(SafeFileHandle open) =>
         Statx((int)open.DangerousGetHandle(), "", EmptyPath, BasicStats, out var node) == 0 ? node : null;

@@ -29,14 +29,14 @@ internal static class StagingNames
     /// <summary>Hidden folders in the folder; links and other people's names are none.</summary>
     public static string[] Within(string folder) => Named(folder, Prefix);
 
-    /// <summary>Hidden folders beside the folder; none where the place cannot be read.</summary>
+    /// <summary>Hidden folders beside the folder; none where the place is not there or cannot be read.</summary>
     public static string[] BesideOf(string folder)
     {
         try
         {
             return Path.GetDirectoryName(folder) is { } parent ? Named(parent, Path.GetFileName(Beside(folder))) : [];
         }
-        catch (UnauthorizedAccessException)
+        catch (Exception trouble) when (trouble is UnauthorizedAccessException or DirectoryNotFoundException)
         {
             return [];
         }
