@@ -11,7 +11,8 @@ internal static class Outcome
         string id, string title, double demand, double capacity, string unit, string source, string detail,
         CheckStatus otherwise = CheckStatus.Fail)
     {
-        var ratio = demand / capacity;
+        // What may be nothing, or less, carries nothing: no share of it holds.
+        var ratio = capacity > 0 ? demand / capacity : double.NaN;
         var holds = ratio <= 1 + Slack;
         return new CheckResult(
             id, title, holds ? CheckStatus.Pass : otherwise, demand, capacity, unit, holds ? Math.Min(ratio, 1) : ratio, source, detail);
@@ -39,7 +40,7 @@ internal static class Outcome
         CheckStatus otherwise = CheckStatus.Fail)
     {
         var isEnough = had >= needed * (1 - Slack);
-        double? ratio = had > 0 ? isEnough ? Math.Min(needed / had, 1) : needed / had : null;
+        double? ratio = had > 0 ? isEnough ? Math.Min(needed / had, 1) : needed / had : needed > 0 ? double.PositiveInfinity : null;
         return new CheckResult(
             id, title, isEnough ? CheckStatus.Pass : otherwise, had, needed, unit, ratio, source, detail);
     }

@@ -11,13 +11,13 @@ public static class RatioText
 
     /// <summary>
     /// Two decimals; four, rounded up, where a ratio above 1 would read 1.00, so that no check seems to fail at its limit. Empty
-    /// when nothing is compared.
+    /// when nothing is compared, words when there was nothing to compare with.
     /// </summary>
     public static string Of(CheckResult check)
     {
-        if (check.Ratio is not { } ratio || !double.IsFinite(ratio))
+        if (check.Ratio is not { } ratio)
         {
-            return "";
+            return check.HasNoCapacity ? "no capacity" : "";
         }
 
         return ratio > 1 && NumberText.Round(ratio, Decimals) <= 1

@@ -14,11 +14,11 @@ public static class NumberText
     /// </summary>
     private const double Half = 1e-6;
 
-    /// <summary>The one rule by which every number that people read is rounded; never a negative zero.</summary>
+    /// <summary>The one rule by which every number that people read is rounded; never a negative zero, and never what is no number (<see cref="Finite"/>).</summary>
     public static double Round(double number, int decimals)
     {
         var slack = Math.CopySign(Half * Math.Pow(10, -decimals), number);
-        return Math.Round(number + slack, decimals, MidpointRounding.AwayFromZero) is var rounded && rounded is 0 ? 0.0 : rounded;
+        return Math.Round(Finite.Of(number) + slack, decimals, MidpointRounding.AwayFromZero) is var rounded && rounded is 0 ? 0.0 : rounded;
     }
 
     /// <summary>By a pattern of digits such as <c>0.0##</c>.</summary>

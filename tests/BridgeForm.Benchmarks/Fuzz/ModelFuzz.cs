@@ -19,20 +19,10 @@ internal static class ModelFuzz
     /// <summary>Runs until the time or the count is used up; 1 when something was found.</summary>
     public static int Run(FuzzRun run)
     {
-        if (Environment.GetEnvironmentVariable("FUZZ_GEN") is not null)
+        if (run.Show)
         {
-            foreach (var seed in run.Seeds())
-            {
-                var w = System.Diagnostics.Stopwatch.StartNew();
-                var t = Project(seed);
-                var g = w.Elapsed.TotalMilliseconds;
-                w.Restart();
-                var c = ModelCase.Of(t, written: false);
-                Console.WriteLine($"{seed} gen {g:0} ms, build {w.Elapsed.TotalMilliseconds:0} cpu {c.Model * 1000:0}, bays {c.Bays} {c.Fault?.Message}");
-                w.Restart();
-                ModelCase.Of(t, written: true);
-                Console.WriteLine($"     and written {w.Elapsed.TotalMilliseconds:0}");
-            }
+            Console.Write(Project(run.Seed));
+            return 0;
         }
 
         ModelCase.Of(Project(0), written: true); // the first one compiles
@@ -51,11 +41,6 @@ internal static class ModelFuzz
             {
                 found++;
                 Console.WriteLine($"seed {seed}: {finding}");
-            }
-
-            if (Environment.GetEnvironmentVariable("FUZZ_SHOW") is not null && done.Fault is { } fault)
-            {
-                Console.WriteLine($"seed {seed}: told: {fault.Kind}: {fault.Message}");
             }
         }
 

@@ -126,6 +126,9 @@ public sealed class FaultPlaceTests
     [InlineData("ropes: { spacing: ‹54 in }", "puts the outer keeper holes over the ends of the base; write at most 1-3/4 in")]
     [InlineData("frames: { post: { length: ‹12 in } }\nguard: { rails: { count: 1 } }", "meets the post above its head")]
     [InlineData("frames: { post: { foot: ‹3 in }, brace: { foot: 13 in } }", "no board fits")]
+    [InlineData("frames: { post: { foot: 18 in } }\ndeck: { side_gap: ‹17 in }", "side_gap: with '17 in' no board fits: between the posts' feet are 36 in, less 17 in on either side, and 5-1/2 in are needed; write at most 15-1/4 in")]
+    [InlineData("deck: { layout: across, side_gap: ‹17-1/2 in }", "side_gap: with '17-1/2 in' two stringers do not fit")]
+    [InlineData("frames: { brace: { lean: ‹75 deg } }", "there is no place for the brace between post and base's end; with this foot write at most")]
     public void A_fault_of_a_default_is_told_at_what_the_file_gives(string rest, string says)
     {
         var marked = "name: a\nsite: { span: 30 ft }\n" + rest + "\n";
@@ -134,6 +137,18 @@ public sealed class FaultPlaceTests
         var faults = Examples.Read(marked.Replace("‹", "", StringComparison.Ordinal)).Faults;
         Assert.Contains(says, Assert.Single(faults).Message, StringComparison.Ordinal);
         Assert.Equal((line, column), (faults[0].Line, faults[0].Column));
+    }
+
+    // What is told about a lean is tried: it works, and a tenth of a degree more does not.
+    [Fact]
+    public void The_lean_told_for_a_brace_works()
+    {
+        const string text = "name: a\nsite: { span: 30 ft }\nframes: { brace: { lean: 75 deg } }\n";
+        var message = Assert.Single(Examples.Read(text).Faults).Message;
+        var told = message[(message.LastIndexOf("at most ", StringComparison.Ordinal) + 8)..];
+        Assert.Empty(Examples.Read(text.Replace("75 deg", told, StringComparison.Ordinal)).Faults);
+        var degrees = double.Parse(told.Replace(" deg", "", StringComparison.Ordinal), System.Globalization.CultureInfo.InvariantCulture);
+        Assert.NotEmpty(Examples.Read(text.Replace("75 deg", FormattableString.Invariant($"{degrees + 0.1:0.0} deg"), StringComparison.Ordinal)).Faults);
     }
 
     [Fact]
