@@ -42,6 +42,7 @@ public sealed class VerdictTests
           channel: { clearance: 6.38 mm, depth: 10.89 mm, end_depth: 14.78 mm, liner: 0 mm }
           post: { section: 4x4, length: 1159.69 mm, lean: 11.06 deg, foot: 1083.92 mm }
           brace: { section: 3x4, lean: 19.35 deg, foot: 1522.92 mm }
+          keeper: { hole: 3.54 mm, depth: 14.77 mm }
         deck: { layout: across, board: { section: 1x8 }, gap: 5.86 mm, side_gap: 49.66 mm, butt_gap: 2.65 mm, stringer: { section: 2x6, count: 2 } }
         """;
 

@@ -45,9 +45,9 @@ public sealed class NumberTextTests
             string[] written =
             [
                 check.Length(little / 1e5), check.Force(little), check.Torque(little / 10), check.MassPerLength(little / 100), check.Pounds(little), check.Stress(little),
-                check.Elastic(little), check.Moment(little / 100), check.Modulus(little / 1e9), check.Inertia(little / 1e11), check.Area(little / 1e6), check.PerLength(little / 10),
+                check.Elastic(little), check.Moment(little / 100), check.Modulus(little / 1e9), check.Inertia(little / 1e11), check.Area(little / 1e7), check.PerLength(little / 10),
                 check.PerFoot(little), check.Pressure(little / 1000), CheckWords.Share(little / 1e5), CheckWords.Plain(little / 100), CheckWords.Angle(little / 1000), CheckWords.Frequency(little / 100),
-                TimberWords.Ratio(little / 1000), text.Length(little / 1e4), text.Size(little / 1e4), text.Force(little), text.Mass(little / 10), text.Pressure(little), QuantityText.Degrees(little / 1000),
+                TimberWords.Ratio(little / 1000), text.Length(little / 1e4), text.Size(little / 1e4), text.Force(little), text.Mass(little / 100), text.Pressure(little), QuantityText.Degrees(little / 1000),
                 Numbers.Fixed(little / 100, 2), NumberText.Rounded(little / 100, 2),
             ];
             Assert.All(written, w => Assert.False(w.StartsWith('-'), w));
@@ -68,6 +68,16 @@ public sealed class NumberTextTests
         Assert.Equal("-2133", NumberText.Inward(-2133.6, 4, isLeast: true));
         Assert.Equal("914.4", NumberText.Inward(914.4, 4, isLeast: true));
         Assert.Equal("0", NumberText.Inward(0, 4, isLeast: false));
+    }
+
+    // What is asked for is rounded up: who writes what he is told gets what is needed.
+    [Fact]
+    public void A_need_is_never_told_as_less()
+    {
+        Assert.Equal("0.313 in", new CheckWords(UnitSystem.Imperial).AtLeast(0.3121 * 0.0254));
+        Assert.Equal("0.312 in", new CheckWords(UnitSystem.Imperial).AtLeast(0.312 * 0.0254));
+        Assert.Equal("7.9 mm", new CheckWords(UnitSystem.Metric).AtLeast(0.00781));
+        Assert.Equal("7.8 mm", new CheckWords(UnitSystem.Metric).AtLeast(0.0078));
     }
 
     // 35.98 in: 35-15/16 in and not quite 36 in.

@@ -30,7 +30,7 @@ public sealed class TreatedWoodTests
     [Fact]
     public void Without_packers_or_treated_parts_there_is_none()
     {
-        var text = OnlyPackers + "stock:\n  cedar: { species: western-red-cedar, grade: no2, lengths: [8 ft, 10 ft] }\n";
+        var text = OnlyPackers + "\nstock:\n  cedar: { species: western-red-cedar, grade: no2, lengths: [8 ft, 10 ft] }\n";
         var check = Contexts.Check(text, "fasteners-in-treated-wood");
         Assert.Equal(CheckStatus.Pass, check.Status);
     }

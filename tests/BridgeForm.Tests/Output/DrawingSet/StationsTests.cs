@@ -36,7 +36,7 @@ public sealed class StationsTests
         var drawn = BridgeForm.Output.Preview.PreviewDimensions.Side(model).Single(d => d.Label.Contains("guard", StringComparison.Ordinal));
         Assert.Equal(told, drawn.Text);
         Assert.Equal(told, words.LeastSize(drawn.To.Y - drawn.From.Y));
-        Assert.Contains(DrawingSheets.Of(model).Pages.SelectMany(p => BridgeForm.Tests.Output.Templates.PlacedTexts.Of(p.Content)), t => t.Text == "least guard " + told);
+        Assert.Contains(DrawingSheets.Of(model).Pages.SelectMany(p => BridgeForm.Tests.Output.Templates.PlacedTexts.Of(p.Content)), t => t.Text == "least guard " + new DrawingText(model.Parameters.Units).LeastSize(drawn.To.Y - drawn.From.Y));
     }
 
     /// <summary>A part is drawn with its piece's solid, which may differ from it by the shop tolerance.</summary>
