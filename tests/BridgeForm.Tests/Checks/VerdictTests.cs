@@ -44,6 +44,8 @@ public sealed class VerdictTests
           brace: { section: 3x4, lean: 19.35 deg, foot: 1522.92 mm }
           keeper: { hole: 3.54 mm, depth: 14.77 mm }
         deck: { layout: across, board: { section: 1x8 }, gap: 5.86 mm, side_gap: 49.66 mm, butt_gap: 2.65 mm, stringer: { section: 2x6, count: 2 } }
+        guard: { rails: { section: 2x4, heights: [388.9 mm, 507.86 mm, 773.04 mm, 1051.67 mm] } }
+        shop: { tolerance: 0.022 mm }
         """;
 
     [Theory]
