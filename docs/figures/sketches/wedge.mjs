@@ -1,9 +1,9 @@
 import { Sheet, along, cos, sin, tan } from '../draw.mjs';
 
-/** Plan of a saw table: a cut of 70° with the saw at 50° and a wedge of 20° between fence and stick. */
+/** Plan of a saw table: a cut of 65° with the saw at 48° and a wedge of 17° between fence and stick. */
 export default function wedge() {
   const sheet = new Sheet(900, 345, 'A wedge against the fence of a mitre saw, seen from above');
-  const turn = 20, saw = 50, pivot = [470, 80];
+  const turn = 17, saw = 48, pivot = [470, 80];
   sheet.shape('tool', [60, 56], [840, 56], [840, 80], [60, 80]);
   sheet.text([70, 73], 'fence');
   const left = 90;
@@ -24,12 +24,12 @@ export default function wedge() {
   sheet.line('cut', along(tip, 90 + saw, -70), bladeAt(cutTo + 60));
   sheet.text([along(tip, 90 + saw, -70)[0] + 8, along(tip, 90 + saw, -70)[1] + 4], 'blade', { kind: 's' });
   sheet.line('ext', tip, [tip[0], 300]);
-  sheet.angle(tip, 90, 90 + saw, 205, 'saw at 50°', { gap: 10, turn: -10 });
+  sheet.angle(tip, 90, 90 + saw, 205, 'saw at 48°', { gap: 10, turn: -10 });
   const square = along(tip, 90 - turn, 215);
   sheet.line('dash', tip, square);
   sheet.text([square[0] + 6, square[1] + 4], 'square to the stick', { kind: 's' });
-  sheet.angle(tip, 90 - turn, 90 + saw, 120, 'cut: 70°', { gap: -30, at: 'middle' });
-  sheet.angle(tip, 180 - turn, 180, 260, '20°', { gap: -44, at: 'middle' });
+  sheet.angle(tip, 90 - turn, 90 + saw, 120, 'cut: 65°', { gap: -30, at: 'middle' });
+  sheet.angle(tip, 180 - turn, 180, 260, '17°', { gap: -44, at: 'middle' });
   sheet.text([450, 335], 'wedge = cut − setting of the saw; it changes the mitre only', { at: 'middle', kind: 'h' });
   return sheet;
 }

@@ -19,6 +19,9 @@ internal sealed record DrawingText(UnitSystem Units)
     /// <summary>Size of a part: <c>40-1/2"</c> or <c>1028.7</c>.</summary>
     public string Size(double metres) => Signed(Words.Size(metres));
 
+    /// <summary>What is there at the least, rounded down: <c>39-1/4"</c> or <c>997</c>.</summary>
+    public string LeastSize(double metres) => Signed(Words.LeastSize(metres));
+
     /// <summary>Length of the bridge or a level: <c>30'-0"</c> or <c>9144</c>.</summary>
     public string Length(double metres) => Signed(Words.Length(metres));
 

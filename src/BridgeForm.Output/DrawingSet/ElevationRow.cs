@@ -145,7 +145,7 @@ internal sealed class ElevationRow : GeneralRow
         if (frame >= Range.First && (frame < Range.Last || (AtB && frame == Range.Last)))
         {
             canvas.Between(
-                map.Of(least.X, least.Deck), map.Of(least.X, least.Cap), 0, "least guard " + Context.Text.Words.LeastSize(least.Height));
+                map.Of(least.X, least.Deck), map.Of(least.X, least.Cap), 0, "least guard " + Context.Text.LeastSize(least.Height));
         }
     }
 

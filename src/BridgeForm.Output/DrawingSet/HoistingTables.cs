@@ -33,13 +33,13 @@ internal static class HoistingTables
     public static string Share(StretchEnd end) => Numbers.Fixed(end.Share * 100, 2) + " %";
 
     private static FlowTable Table(
-        DrawingContext context, string title, ImmutableArray<HoistingRow> rows, ImmutableArray<string> failures, string note)
+        DrawingContext context, string title, ImmutableArray<HoistingRow> rows, ImmutableArray<HoistingFailure> failures, string note)
     {
         var (text, w) = (context.Text, context.Text.Words);
         var rise = context.Model.Rope.Nodes[^1].Y;
         return new FlowTable(
             title,
-            string.Join(' ', failures.Prepend(note)),
+            string.Join(' ', failures.Select(f => f.In(w)).Prepend(note)),
             [
                 new("Stage"), new("Temperature", Figures: true), new("Sag at mid-span", Figures: true), new("Sight below the rope at A and B", Narrow, Figures: true),
                 new("Level of sight at A", Narrow, Figures: true), new("Level of sight at B", Narrow, Figures: true), new("Level pull, one rope", Narrow, Figures: true),

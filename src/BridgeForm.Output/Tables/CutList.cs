@@ -1,5 +1,6 @@
 using System.Globalization;
 using BridgeForm.Pieces;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.Tables;
 
@@ -11,7 +12,7 @@ public static class CutList
         "Mark", "Quantity", "Role", "Stock", "Section", "Blank length", "Blank length (mm)",
         "Near mitre (deg)", "Near bevel (deg)", "Near edge line (deg)", "Near cut", "Near wedge (deg)",
         "Far mitre (deg)", "Far bevel (deg)", "Far edge line (deg)", "Far cut", "Far wedge (deg)",
-        "Taper", "Channels", "Holes", "Mass each", "Mass each (kg)", "Cut area each (cm2)", "Router", "Occurrences", "Turned",
+        "Taper", "Channels", "Holes", "Mass each", "Mass each (kg)", "Cut area each", "Cut area each (cm2)", "Router", "Occurrences", "Turned",
     ];
 
     /// <summary>The table as text; degrees to 0.1, signed as the report's.</summary>
@@ -33,6 +34,7 @@ public static class CutList
         Count(piece.Shape.Holes.Length),
         units.Mass(piece.Mass),
         Numbers.Fixed(piece.Mass, 2),
+        new QuantityText(units.System).Area(piece.CutArea),
         Numbers.Fixed(piece.CutArea * 1e4, 1),
         piece.NotRoutable.IsEmpty ? "routable" : "no: " + string.Join(", ", piece.NotRoutable),
         OccurrenceRanges.Of(piece.Occurrences.Select(o => o.Id)),

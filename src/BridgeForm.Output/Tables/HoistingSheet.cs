@@ -1,3 +1,4 @@
+using BridgeForm.Quantities;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Output.Tables;
@@ -12,7 +13,8 @@ public static class HoistingSheet
     [
         "Stage", "Rope", "Temperature", "Temperature (C)", "Sag at mid-span", "Sag at mid-span (mm)",
         "Sight line below the rope at A and at B", "Sight line below the rope at A and at B (mm)",
-        "Sight line at A, height (mm)", "Sight line at B, height (mm)", "Horizontal pull of one rope (kN)", "Largest pull of one rope (kN)",
+        "Sight line at A, height", "Sight line at A, height (mm)", "Sight line at B, height", "Sight line at B, height (mm)",
+        "Horizontal pull of one rope", "Horizontal pull of one rope (kN)", "Largest pull of one rope", "Largest pull of one rope (kN)",
     ];
 
     /// <summary>The table as text; heights from support A's rope axis.</summary>
@@ -37,11 +39,14 @@ public static class HoistingSheet
         Numbers.Fixed(row.Temperature, 1),
         .. Both(row.Sag, units),
         .. Both(row.Sight, units),
-        Numbers.Fixed(-row.Sight * 1000, 1),
-        Numbers.Fixed((rise - row.Sight) * 1000, 1),
-        Numbers.Fixed(row.Horizontal / 1000, 3),
-        Numbers.Fixed(row.MaxTension / 1000, 3),
+        .. Both(-row.Sight, units),
+        .. Both(rise - row.Sight, units),
+        .. Pull(row.Horizontal, units),
+        .. Pull(row.MaxTension, units),
     ];
+
+    private static IReadOnlyList<string> Pull(double newtons, PeopleUnits units) =>
+        [new QuantityText(units.System).Force(newtons), Numbers.Fixed(newtons / 1000, 3)];
 
     private static IReadOnlyList<string> Both(double metres, PeopleUnits units) =>
         [units.Length(metres), Numbers.Fixed(metres * 1000, 1)];

@@ -15,7 +15,7 @@ public static class StockPlanTable
     private static readonly string[] Head =
     [
         "Row", "Board", "Stock", "Section", "Length bought", "Length bought (mm)", "Number of pieces", "Pieces in order (blank length)",
-        "Leftover", "Leftover (mm)", "Waste", "Waste (mm)", "Cost", "Board feet", "Mass", "Mass (kg)", "Mass, fresh from treatment (kg)",
+        "Leftover", "Leftover (mm)", "Waste", "Waste (mm)", "Cost", "Board feet", "Mass", "Mass (kg)", "Mass, fresh from treatment", "Mass, fresh from treatment (kg)",
         "Router file", "Note",
     ];
 
@@ -51,7 +51,7 @@ public static class StockPlanTable
             .. Both(board.Leftover, units),
             .. Both(board.Waste, units),
             board.Price is { } price ? Money(price) : string.Empty,
-            string.Empty, string.Empty, string.Empty, string.Empty,
+            .. Enumerable.Repeat(string.Empty, 5),
             router.Reason is null ? RouterBoard.FileName(board, model.StockPlan) : "none",
             router.Reason ?? router.LeftOut ?? string.Empty,
         ];
@@ -81,7 +81,7 @@ public static class StockPlanTable
         "error", string.Empty, CsvText.Users(job.Stock), job.Section, string.Empty, string.Empty,
         Count(piece.Quantity),
         $"{piece.Mark} {units.Length(piece.BlankLength)}",
-        .. Enumerable.Repeat(string.Empty, 10),
+        .. Enumerable.Repeat(string.Empty, 11),
         $"longer than every board on sale: the longest gives {units.Length(piece.Longest)}; not in this plan",
     ];
 
@@ -108,7 +108,7 @@ public static class StockPlanTable
         .. job.ByPrice ? [string.Empty, string.Empty] : Bought(job.Bound, units),
         .. Enumerable.Repeat(string.Empty, 6),
         job.ByPrice ? Money(job.Bound) : string.Empty,
-        .. Enumerable.Repeat(string.Empty, 5),
+        .. Enumerable.Repeat(string.Empty, 6),
         $"linear relaxation by column generation: no plan can do with less; in whole boards "
             + (job.ByPrice ? Money(job.RoundedBound) : OnSale(job.RoundedBound, units))
             + $"; this plan lies {Numbers.Fixed(job.Gap * 100, 2)} % above the bound",
@@ -132,7 +132,7 @@ public static class StockPlanTable
     ];
 
     private static IReadOnlyList<string> Wood(double boardFeet, double mass, double fresh, PeopleUnits units) =>
-        [Numbers.Fixed(boardFeet, 1), units.Mass(mass), Numbers.Fixed(mass, 1), Numbers.Fixed(fresh, 1)];
+        [Numbers.Fixed(boardFeet, 1), units.Mass(mass), Numbers.Fixed(mass, 1), units.Mass(fresh), Numbers.Fixed(fresh, 1)];
 
     private static IReadOnlyList<string> Both(double metres, PeopleUnits units) =>
         [units.Length(metres), Numbers.Fixed(metres * 1000, 1)];

@@ -15,7 +15,7 @@ public static class TreatmentTable
 
     private static readonly string[] Head =
     [
-        "Row", "Mark", "Quantity", "Stock", "Cut area each (cm2)", "Cut area in all (cm2)", "Cut area in all", "Preservative", "Preservative (l)", "Note",
+        "Row", "Mark", "Quantity", "Stock", "Cut area each", "Cut area each (cm2)", "Cut area in all", "Cut area in all (cm2)", "Preservative", "Preservative (l)", "Note",
     ];
 
     /// <summary>The table as text.</summary>
@@ -40,6 +40,7 @@ public static class TreatmentTable
         piece.Mark,
         piece.Quantity.ToString(CultureInfo.InvariantCulture),
         CsvText.Users(piece.Stock),
+        new QuantityText(units.System).Area(piece.Area),
         SquareCentimetres(piece.Area),
         .. AreaAndVolume(piece.Area * piece.Quantity, plan, units),
     ];
@@ -49,18 +50,15 @@ public static class TreatmentTable
         "sum",
         string.Empty,
         plan.Pieces.Sum(p => p.Quantity).ToString(CultureInfo.InvariantCulture),
-        string.Empty,
-        string.Empty,
+        .. Enumerable.Repeat(string.Empty, 3),
         .. AreaAndVolume(plan.Area, plan, units),
         "area x coats / coverage",
     ];
 
     private static IReadOnlyList<string> AreaAndVolume(double area, TreatmentPlan plan, PeopleUnits units) =>
     [
+        new QuantityText(units.System).Area(area),
         SquareCentimetres(area),
-        units.System == UnitSystem.Imperial
-            ? Numbers.Fixed(area / SquareMetresPerSquareFoot, 2) + " ft2"
-            : Numbers.Fixed(area, 3) + " m2",
         Volume(plan.Of(area), units),
         Numbers.Fixed(plan.Of(area) * LitresPerCubicMetre, 3),
     ];
@@ -72,7 +70,7 @@ public static class TreatmentTable
 
     private static IReadOnlyList<string> LeftOut(UntreatedStock stock) =>
     [
-        "left out", string.Empty, string.Empty, CsvText.Users(stock.Stock), string.Empty, string.Empty, string.Empty, string.Empty, string.Empty,
+        "left out", string.Empty, string.Empty, CsvText.Users(stock.Stock), .. Enumerable.Repeat(string.Empty, 6),
         stock.Durable
             ? "naturally durable heartwood, not treated: its cuts need no field preservative"
             : "not treated and not naturally durable: field preservative on its cuts does not make it fit for outdoors",
@@ -88,7 +86,7 @@ public static class TreatmentTable
     }
 
     private static IReadOnlyList<string> Note(string row, string text) =>
-        [row, .. Enumerable.Repeat(string.Empty, 8), text];
+        [row, .. Enumerable.Repeat(string.Empty, 9), text];
 
     private static string SquareCentimetres(double area) => Numbers.Fixed(area * 1e4, 1);
 }

@@ -123,7 +123,7 @@ function deckAt(view: BridgeView, shape: Shape, x: number): Vector3 {
   return new Vector3(x, p.y + (q.y - p.y) * share, 0);
 }
 
-/** An arrow above the handrails over each frame that carries more than the empty bridge, as long as the load is large. */
+/** An arrow above the caps over each frame that carries more than the empty bridge, as long as the load is large. */
 function showLoads(group: Group, shown: Shown): void {
   group.clear();
   const load = drawnLoad(shown.state);

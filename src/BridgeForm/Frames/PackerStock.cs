@@ -1,11 +1,18 @@
 using BridgeForm.Materials;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Frames;
 
 /// <summary>What packers are cut from.</summary>
 internal static class PackerStock
 {
+    private const double Sixteenth = 0.0254 / 16;
+    private const double Millimetre = 0.001;
+
+    /// <summary>A size this near to a whole step is that step, as a share of it: far above round-off, far below any tool.</summary>
+    private const double RoundOff = 1e-6;
+
     /// <summary>Treated stock: the bases' if treated, else the first treated stock of the file, else the bases'.</summary>
     public static string Name(BridgeParameters parameters)
     {
@@ -31,15 +38,18 @@ internal static class PackerStock
             .OfType<Section>()
             .Where(s => s.Thickness >= height && s.Width >= width)
             .MinBy(s => s.Width * s.Thickness)
-            ?? MadeToMeasure(height, width);
+            ?? MadeToMeasure(parameters.Units, height, width);
     }
 
-    private static Section MadeToMeasure(double height, double width)
+    // Named as people of the project would write it; the step is what a tape shows.
+    private static Section MadeToMeasure(UnitSystem units, double height, double width)
     {
-        const double millimetre = 1e-3;
-        var thickness = Math.Ceiling(height / millimetre) * millimetre;
-        var across = Math.Ceiling(width / millimetre) * millimetre;
+        var text = new QuantityText(units);
+        var step = units == UnitSystem.Imperial ? Sixteenth : Millimetre;
+        var thickness = Math.Ceiling((height / step) - RoundOff) * step;
+        var across = Math.Ceiling((width / step) - RoundOff) * step;
         var (large, small) = across > thickness ? (across, thickness) : (thickness, across);
-        return new Section(FormattableString.Invariant($"{small / millimetre:0} x {large / millimetre:0} mm"), across, thickness);
+        var first = text.Size(small);
+        return new Section($"{first[..first.IndexOf(' ', StringComparison.Ordinal)]} x {text.Size(large)}", across, thickness);
     }
 }

@@ -4,7 +4,7 @@ using System.Globalization;
 namespace BridgeForm.Materials;
 
 /// <summary>
-/// Dressed sizes of softwood lumber by nominal size, American Softwood Lumber Standard PS 20 (sizes as published in trade
+/// Dressed sizes of softwood lumber by nominal size, voluntary product standard PS 20 (sizes as published in trade
 /// tables; the standard itself was not seen). Dry sizes are meant unless a name ends in <c>green</c>.
 /// </summary>
 public static class Lumber

@@ -17,6 +17,7 @@ public static class ProjectReference
 
         - Lengths carry a unit: `36 ft`, `37 ft 6-1/2 in`, `37' 6-1/2"`, `5/8 in`, `1219 mm`, `1.2 m`. So do all other
           quantities: `10 deg`, `0.2 rad`, `80 %`, `60 psf`, `2.9 kPa`, `300 lbf`, `1.3 kN`, `3 lb`, `1.4 kg`, `60 F`, `15 C`.
+          Decimals are written with a point, thousands without a separator.
         - A section is a nominal size of PS 20 such as `2x4` or `5/4x6` (`6x6 green` for green timbers), or a dressed size such
           as `38 x 89 mm`.
         - A key that is left out takes its default: the first one in files with `units: imperial`, the second one with

@@ -14,7 +14,8 @@ public sealed record QuantityText(UnitSystem Units)
     private const double RoundOff = 1e-6;
 
     private const double KilogramsPerPound = 0.45359237;
-    private const double PascalsPerPsf = Quantities.Units.PoundForce / (0.3048 * 0.3048);
+    private const double SquareMetresPerSquareFoot = 0.3048 * 0.3048;
+    private const double PascalsPerPsf = Quantities.Units.PoundForce / SquareMetresPerSquareFoot;
 
     /// <summary>Degrees to 0.1, from radians: <c>8.0 deg</c>.</summary>
     public static string Degrees(double radians) => NumberText.Fixed(radians * 180 / Math.PI, 1) + " deg";
@@ -46,6 +47,11 @@ public sealed record QuantityText(UnitSystem Units)
     public string Mass(double kilograms) => Imperial
         ? NumberText.Rounded(kilograms / KilogramsPerPound, 1) + " lb"
         : NumberText.Rounded(kilograms, 1) + " kg";
+
+    /// <summary>Square feet to 0.01, or square metres to 0.001.</summary>
+    public string Area(double squareMetres) => Imperial
+        ? NumberText.Fixed(squareMetres / SquareMetresPerSquareFoot, 2) + " ft2"
+        : NumberText.Fixed(squareMetres, 3) + " m2";
 
     /// <summary>Pounds per square foot to 0.1, or kilopascals to 0.01.</summary>
     public string Pressure(double pascals) => Imperial

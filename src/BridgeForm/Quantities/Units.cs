@@ -4,7 +4,7 @@ namespace BridgeForm.Quantities;
 
 /// <summary>
 /// Every unit that people may write. Definitions: international yard and pound agreement (1959), exact: 1 in = 25.4 mm,
-/// 1 lb = 0.45359237 kg; standard gravity 9.80665 m/s² (ISO 80000-4), exact; US gallon 231 in³.
+/// 1 lb = 0.45359237 kg; standard gravity 9.80665 m/s² (ISO 80000-4), exact; gallon of 231 in³.
 /// </summary>
 public static class Units
 {

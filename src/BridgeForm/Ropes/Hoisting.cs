@@ -1,12 +1,23 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 using MathNet.Numerics;
 
 namespace BridgeForm.Ropes;
 
 /// <summary>Rows of the hoisting table, and why some are missing.</summary>
 /// <param name="Rows">Rows with a solution, bare ropes first, coldest first.</param>
-/// <param name="Failures">One sentence for each row without a solution.</param>
-public sealed record HoistingTable(ImmutableArray<HoistingRow> Rows, ImmutableArray<string> Failures);
+/// <param name="Failures">Rows without a solution.</param>
+public sealed record HoistingTable(ImmutableArray<HoistingRow> Rows, ImmutableArray<HoistingFailure> Failures);
+
+/// <summary>A row without a solution.</summary>
+/// <param name="Stage">As in the table.</param>
+/// <param name="Temperature">°C.</param>
+/// <param name="Reason">Why, in a sentence.</param>
+public sealed record HoistingFailure(string Stage, double Temperature, string Reason)
+{
+    /// <summary>All of it, in the units of a project.</summary>
+    public string In(QuantityText words) => $"{Stage} at {words.Temperature(Temperature)}: {Reason}";
+}
 
 /// <summary>What a crew sets: sags of the ropes before the bridge is complete, by temperature.</summary>
 public static class Hoisting
@@ -39,7 +50,7 @@ public static class Hoisting
         double stretch = 0)
     {
         var rows = ImmutableArray.CreateBuilder<HoistingRow>();
-        var failures = ImmutableArray.CreateBuilder<string>();
+        var failures = ImmutableArray.CreateBuilder<HoistingFailure>();
         var all = Merged(reference, temperatures);
         var complete = all
             .Select(t => (Temperature: t, Rope: LoadCaseRequest.At(design, t - reference, stays, stretch)))
@@ -57,7 +68,7 @@ public static class Hoisting
                 request, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, out var shape, out var failure))
                 rows.Add(Row(stage, temperature, shape!));
             else
-                failures.Add(FormattableString.Invariant($"{stage} at {temperature:0.#} °C: {failure}"));
+                failures.Add(new HoistingFailure(stage, temperature, failure!));
         }
     }
 
@@ -71,7 +82,7 @@ public static class Hoisting
         Backstays stays)
     {
         var table = Solve(design, frameLoads, reference, temperatures, stays);
-        return table.Failures.IsEmpty ? table.Rows : throw new NonConvergenceException(table.Failures[0]);
+        return table.Failures.IsEmpty ? table.Rows : throw new NonConvergenceException(table.Failures[0].Reason);
     }
 
     // The same temperature written in °F and in °C is one row; what is as good as the reference temperature is that one.

@@ -125,7 +125,19 @@ public sealed class BadInputTests : IDisposable
         var (code, _, error) = CommandRun.Run("start", path);
         Assert.Equal(3, code);
         Assert.Contains("--force", error, StringComparison.Ordinal);
+        var narrow = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+        if (!OperatingSystem.IsWindows())
+        {
+            File.SetUnixFileMode(path, narrow);
+        }
+
         Assert.Equal(0, CommandRun.Run("start", path, "--force").Code);
+        if (!OperatingSystem.IsWindows())
+        {
+            // Whoever could not read the file before cannot read it now.
+            Assert.Equal(narrow, File.GetUnixFileMode(path));
+        }
+
         Assert.Equal(0, CommandRun.Run("make", path, "--quiet").Code);
     }
 }

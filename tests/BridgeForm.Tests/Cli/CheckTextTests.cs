@@ -7,7 +7,7 @@ namespace BridgeForm.Tests.Cli;
 public sealed class CheckTextTests
 {
     private const string Wet =
-        "name: Wet\nsite: { span: 120 ft, water: -25 ft, freeboard: 2 ft, ground: [[0 ft, -1 ft], [60 ft, -30 ft], [120 ft, -1 ft]] }\n"
+        "name: Wet (invented)\nsite: { span: 120 ft, water: -25 ft, freeboard: 2 ft, ground: [[0 ft, -1 ft], [60 ft, -30 ft], [120 ft, -1 ft]] }\n"
         + "ropes: { sag: 8 %, marking_tension: 900 lbf }\n";
 
     [Theory]
@@ -62,6 +62,8 @@ public sealed class CheckTextTests
         var failing = Bridges.Build(Bridges.Garden).Checks.Where(c => c.Status == CheckStatus.Fail).ToList();
         var titles = Printed(Bridges.Garden, quiet: true).Where(l => l.StartsWith("FAILS", StringComparison.Ordinal)).ToList();
         Assert.Equal(failing.Count, titles.Count);
+        // Nothing but these: each with its indented figures and source, and no word of what would pass.
+        Assert.All(Printed(Bridges.Garden, quiet: true).Where(l => l.Length > 0 && l[0] != ' '), l => Assert.StartsWith("FAILS", l, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -43,7 +43,7 @@ public sealed class UnitSystemTests
     [Fact]
     public void A_short_metric_file_takes_metric_defaults()
     {
-        var p = Examples.Good("name: Erlensteg\nunits: metric\nsite: { span: 9 m }\n");
+        var p = Examples.Good("name: Metric defaults (invented)\nunits: metric\nsite: { span: 9 m }\n");
         Assert.Equal(UnitSystem.Metric, p.Units);
         Assert.Equal(9, p.Site.Span, 12);
         Assert.Equal(0.54, p.Ropes.Sag, 12);

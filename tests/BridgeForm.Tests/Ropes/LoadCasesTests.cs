@@ -240,4 +240,9 @@ public sealed class LoadCasesTests
             },
         };
     }
+
+    /// <summary>The reserved ids are those of the cases that are solved, no fewer.</summary>
+    [Fact]
+    public void Every_standard_case_has_a_reserved_id() =>
+        Assert.Equal(LoadCases.StandardIds, Bridges.Build(Bridges.Garden + "\nloads: { snow: 20 psf }\n").Cases.Select(c => c.Id));
 }

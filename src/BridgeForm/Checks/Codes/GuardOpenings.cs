@@ -62,7 +62,8 @@ internal static class GuardOpenings
         Ratio(clear, sphere) > 1 ? CheckStatus.Fail : CheckStatus.Pass;
 
     /// <summary>Opening over sphere, above 1 where it passes: a sphere passes an opening of its own size.</summary>
-    public static double Ratio(double clear, double sphere) => clear / (sphere - SphereSlack);
+    public static double Ratio(double clear, double sphere) =>
+        clear > sphere - SphereSlack ? Math.Max(clear / sphere, sphere / (sphere - SphereSlack)) : clear / sphere;
 
     private sealed record Opening(double Clear, double Sphere, string Source, string Where);
 

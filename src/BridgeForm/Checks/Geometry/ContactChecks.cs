@@ -25,18 +25,18 @@ internal static class ContactChecks
         var words = context.People();
         yield return Of(
             Declared[0], found.OverlapCount, found.DeepestOverlap,
-            $"{found.Pairs} near pairs compared; deepest {words.Length(found.DeepestOverlap)}"
+            $"{found.Pairs} near pairs compared; deepest {words.Length(found.DeepestOverlap)}, at most {words.Length(Seating.Tolerance)}"
             + List(words, found.Overlaps, found.OverlapCount, "in"));
         yield return Of(
             Declared[1], found.GapCount, found.WidestGap,
-            $"widest gap {words.Length(found.WidestGap)}" + List(words, found.Gaps, found.GapCount, "off")
+            $"widest gap {words.Length(found.WidestGap)}, at most {words.Length(Seating.Tolerance)}" + List(words, found.Gaps, found.GapCount, "off")
             + (found.Gaps.Any(g => g.First.Contains("/cap-", StringComparison.Ordinal))
                 ? "; a cap lifted by its steeper neighbour lies down on a tapered shim, or on thinner posts"
                 : ""));
         var depth = Math.Max(0, found.DeepestRope);
         var ropes = Of(
             Declared[2], found.RopeContactCount, depth,
-            $"deepest in a channel's mouth {words.Length(depth)}" + List(words, found.RopeContacts, found.RopeContactCount, "in"));
+            $"deepest in a channel's mouth {words.Length(depth)}, at most {words.Length(Seating.Tolerance)}" + List(words, found.RopeContacts, found.RopeContactCount, "in"));
         yield return ropes.Status == CheckStatus.Fail && ropes.Ratio <= 1
             ? ropes with { Demand = found.RopeContacts[0].Amount, Capacity = null, Ratio = null, Detail = ropes.Detail + "; outside the channels no depth is allowed" }
             : ropes;

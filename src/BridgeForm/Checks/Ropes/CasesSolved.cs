@@ -1,3 +1,5 @@
+using BridgeForm.Quantities;
+
 namespace BridgeForm.Checks.Ropes;
 
 /// <summary>Every load case, hoisting row and moved support has a shape.</summary>
@@ -18,7 +20,7 @@ internal static class CasesSolved
         string[] failures =
         [
             .. work.Cases.Where(c => c.Shape is null).Select(c => $"{c.Id}: {c.Failure}"),
-            .. work.Hoisting.Failures.Select(f => "hoisting, " + f),
+            .. work.Hoisting.Failures.Select(f => "hoisting, " + f.In(new QuantityText(context.Parameters.Units))),
             .. work.Stretch.Where(s => s.Failure is not null).Select(s => $"after {CheckWords.Share(s.Share)} stretch: {s.Failure}"),
             .. work.Stretch.Where(s => s.NewFailure is not null).Select(s => $"new rope set short for {CheckWords.Share(s.Share)} of stretch: {s.NewFailure}"),
             .. work.SupportMoveFailure is { } moved ? [$"support moved: {moved}"] : Array.Empty<string>(),

@@ -69,5 +69,5 @@ internal static class RopeStrength
 
     private static string Source(RopeParameters ropes) =>
         $"strength: {ropes.Rope.Source}; ends: {(Terminations.Efficiency(ropes) is null ? "not known" : ropes.TerminationSource ?? "efficiency of the project file (TM 5-3810-305-10 table 4: 80 % for clips)")}; safety factor {CheckWords.Plain(ropes.SafetyFactor)} "
-        + "of the project file (Nepal trail bridges at least 3, from memory; 5 is common practice of rigging, no source)";
+        + "of the project file (trail bridge standards SSTB and LSTB at least 3, from memory; 5 is common practice of rigging, no source)";
 }

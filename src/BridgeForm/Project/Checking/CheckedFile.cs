@@ -38,10 +38,10 @@ internal sealed record CheckedFile(FileValues Values, BridgeParameters Parameter
     public string Size(double metres) => new QuantityText(Parameters.Units).Size(metres);
 
     /// <summary>A long least length, rounded up to what can be measured.</summary>
-    public string LongAtLeast(double metres) => Length(Math.Ceiling((metres / Step) - RoundOff) * Step);
+    public string LongAtLeast(double metres) => Length(Math.Ceiling((metres / LongStep) - RoundOff) * LongStep);
 
     /// <summary>A long largest length, rounded down to what can be measured.</summary>
-    public string LongAtMost(double metres) => Length(Math.Floor((metres / Step) + RoundOff) * Step);
+    public string LongAtMost(double metres) => Length(Math.Floor((metres / LongStep) + RoundOff) * LongStep);
 
     /// <summary>A largest share, rounded down to 0.01 %.</summary>
     public static string ShareAtMost(double share) => QuantityText.Share(Math.Floor((share / ShareStep) + RoundOff) * ShareStep);
@@ -60,6 +60,9 @@ internal sealed record CheckedFile(FileValues Values, BridgeParameters Parameter
 
     /// <summary>A value as written in the file, or as its default is written.</summary>
     public string Written(string path) => Values.Find(path)?.Text ?? "";
+
+    // What is printed of a long length: 1/16 in or 0.1 mm.
+    private double LongStep => Parameters.Units == UnitSystem.Imperial ? MetresPerSixteenth : MetresPerMillimetre / 10;
 
     private double Step => Parameters.Units == UnitSystem.Imperial ? MetresPerSixteenth : MetresPerMillimetre;
 }

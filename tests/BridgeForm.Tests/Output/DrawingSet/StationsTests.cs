@@ -21,6 +21,24 @@ public sealed class StationsTests
         Assert.All(Enumerable.Range(0, layout.Bays + 1), i => Assert.True(least <= Stations.CapAt(layout, i) - Stations.DeckAt(layout, i) + 1e-9));
     }
 
+    /// <summary>Check, facts, measured view and cover tell one guard height, the least; the measured view draws it where it is.</summary>
+    [Theory]
+    [InlineData("alder-dell")]
+    [InlineData("fern-rise")]
+    [InlineData("moss-crossing")]
+    [InlineData("wren-landing")]
+    public void One_guard_has_one_height(string name)
+    {
+        var model = new Sample(name).Build();
+        var words = new BridgeForm.Quantities.QuantityText(model.Parameters.Units);
+        var told = words.LeastSize(model.Checks.Single(c => c.Id is "guard-height").Demand);
+        Assert.Equal(told, BridgeForm.Output.Preview.PreviewFacts.Of(model).Single(f => f.Label.Contains("guard", StringComparison.Ordinal)).Text);
+        var drawn = BridgeForm.Output.Preview.PreviewDimensions.Side(model).Single(d => d.Label.Contains("guard", StringComparison.Ordinal));
+        Assert.Equal(told, drawn.Text);
+        Assert.Equal(told, words.LeastSize(drawn.To.Y - drawn.From.Y));
+        Assert.Contains(DrawingSheets.Of(model).Pages.SelectMany(p => BridgeForm.Tests.Output.Templates.PlacedTexts.Of(p.Content)), t => t.Text == "least guard " + new DrawingText(model.Parameters.Units).LeastSize(drawn.To.Y - drawn.From.Y));
+    }
+
     /// <summary>A part is drawn with its piece's solid, which may differ from it by the shop tolerance.</summary>
     private const double Alike = 0.0006;
 

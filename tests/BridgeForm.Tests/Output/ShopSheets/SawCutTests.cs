@@ -66,7 +66,7 @@ public sealed class SawCutTests
         Assert.Equal(2 * model.Pieces.Sum(p => p.Occurrences.Length), setups.Sum(s => s.Count));
     }
 
-    /// <summary>Example of docs/bridge.md, Angles of a cut: 70° is 50° on the saw and a wedge of 20°.</summary>
+    /// <summary>Leans of 8° and 12° make a top cut of 90° − 20° = 70°: 50° on the saw at its limit and a wedge of 20°.</summary>
     [Fact]
     public void Steep_cut_gets_a_wedge()
     {

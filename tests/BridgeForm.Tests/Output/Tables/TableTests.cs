@@ -86,10 +86,43 @@ public sealed class TableTests
         Assert.NotEmpty(bare);
         Assert.All(bare, r =>
         {
-            Assert.Equal(-Value(r[5]), Value(r[8]), 5.0);
-            Assert.Equal(millimetres - Value(r[5]), Value(r[9]), 5.0);
-            Assert.Equal(-Value(r[7]), Value(r[8]), 0.1);
+            Assert.Equal(-Value(r[5]), Value(r[9]), 5.0);
+            Assert.Equal(millimetres - Value(r[5]), Value(r[11]), 5.0);
+            Assert.Equal(-Value(r[7]), Value(r[9]), 0.1);
         });
+    }
+
+    // Whatever has a column in millimetres, kilograms, kilonewtons or square centimetres has one in the project's units before it.
+    [Fact]
+    public void Every_metric_column_stands_beside_one_in_the_units_of_the_project()
+    {
+        var model = Bridges.Build(Bridges.Garden);
+        foreach (var csv in (string[])[
+            CutList.Csv(model, SampleUnits.Imperial), TreatmentTable.Csv(model, SampleUnits.Imperial), StockPlanTable.Csv(model, SampleUnits.Imperial),
+            HoistingSheet.Csv(model, SampleUnits.Imperial, t => "60 F"), KeeperTable.Csv(model), RopeMarks.Csv(model, SampleUnits.Imperial)])
+        {
+            var rows = Read(csv);
+            Assert.All(rows, r => Assert.Equal(rows[0].Count, r.Count));
+            for (var i = 0; i < rows[0].Count; i++)
+            {
+                if (rows[0][i].Split(" (") is [var name, "mm)" or "kg)" or "kN)" or "N)" or "cm2)" or "l)" or "C)"])
+                {
+                    Assert.Equal(name, rows[0][i - 1]);
+                    Assert.All(rows.Skip(1).Where(r => r[i].Length > 0), r => Assert.Matches(" (in|ft|lb|lbf|ft2|gal|oz|F)$", r[i - 1]));
+                }
+            }
+        }
+    }
+
+    // 1 kN is 224.81 lbf (NIST SP 811: 1 lbf = 4.448222 N); 0.294 kN are 66 lbf.
+    [Fact]
+    public void Pulls_are_told_in_pounds_too()
+    {
+        var rows = Read(HoistingSheet.Csv(Bridges.Build(Bridges.Garden), SampleUnits.Imperial, t => "60 F"));
+        var at = rows[0].IndexOf("Largest pull of one rope (kN)");
+        var kilonewtons = double.Parse(rows[1][at], System.Globalization.CultureInfo.InvariantCulture);
+        var pounds = double.Parse(rows[1][at - 1].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
+        Assert.Equal(kilonewtons * 1000 / 4.448222, pounds, 0.7);
     }
 
     [Theory]

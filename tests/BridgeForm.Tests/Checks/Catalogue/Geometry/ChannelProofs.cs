@@ -40,7 +40,8 @@ internal static class ChannelProofs
     // Hardly loaded they hold, and a mouth a little deeper than a quarter is let pass for them.
     [Proves("channel-deep-mouth", CheckStatus.Pass)]
     public static Proof Deep_floor_of_a_base_whose_net_section_holds() =>
-        Of("channel-deep-mouth", new TwoBays { Depth = 1.4, More = "loads: { live: 5 psf, point: { force: 5 lbf } }" }, 1.4, Deep).Saying("net section passes");
+        (Of("channel-deep-mouth", new TwoBays { Depth = 1.4, More = "loads: { live: 5 psf, point: { force: 5 lbf } }" }, 1.4, Deep) with { Capacity = null })
+            .Saying("net section passes");
 
     // Common practice, no source: a rope sunk deeper than its own 3/4 in is out of a flat strap's reach; a liner lifts it out.
     [Proves("keeper-strap-reach", CheckStatus.Pass, Side.Within)]
