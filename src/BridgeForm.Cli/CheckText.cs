@@ -47,11 +47,15 @@ internal static class CheckText
 
     private static void WriteCheck(TextWriter output, CheckResult check)
     {
-        var ratio = check.Ratio is { } r ? r.ToString("0.00", CultureInfo.InvariantCulture) : "";
+        var ratio = RatioText(check);
         Columns.Wrapped(output, $"{Label(check.Status),-10}{ratio,6}  {check.Title} ({check.Id})", "", Indent);
         Columns.Wrapped(output, check.Detail, Indent);
         Columns.Wrapped(output, "by: " + check.Source, Indent);
     }
+
+    private static string RatioText(CheckResult check) => check.Ratio is { } ratio
+        ? ratio.ToString("0.00", CultureInfo.InvariantCulture)
+        : check.HasNoCapacity ? "no capacity" : "";
 
     private static string Label(CheckStatus status) => status == CheckStatus.Fail ? "FAILS" : status.Word();
 }

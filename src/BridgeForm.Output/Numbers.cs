@@ -9,7 +9,7 @@ internal static class Numbers
     private const double PositiveZero = 0.0;
 
     /// <summary>Rounded to a number of decimals, without negative zero.</summary>
-    public static double Rounded(double value, int decimals) => Math.Round(value, decimals) + PositiveZero;
+    public static double Rounded(double value, int decimals) => Math.Round(Finite.Of(value), decimals) + PositiveZero;
 
     /// <summary>With exactly that many decimals.</summary>
     public static string Fixed(double value, int decimals)

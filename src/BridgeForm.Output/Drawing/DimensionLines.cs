@@ -42,7 +42,9 @@ public static class DimensionLines
     {
         var (from, to) = (dimension.From, dimension.To);
         var length = Math.Sqrt(Square(to.X - from.X) + Square(to.Y - from.Y));
-        var (ux, uy) = ((to.X - from.X) / length, (to.Y - from.Y) / length);
+
+        // A distance of nothing has no direction of its own: it is drawn level.
+        var (ux, uy) = length > 0 ? ((to.X - from.X) / length, (to.Y - from.Y) / length) : (1, 0);
         var offset = ((dimension.Line.Y - from.Y) * ux) - ((dimension.Line.X - from.X) * uy);
         var detail = Detail * dimension.Height;
         var outward = Math.Sign(offset) * detail;

@@ -3,7 +3,14 @@ using System.Collections.Immutable;
 namespace BridgeForm.Output.Drawing;
 
 /// <summary>A point of the page: X to the right, Y upwards, metres at true size.</summary>
-public readonly record struct SheetPoint(double X, double Y);
+public readonly record struct SheetPoint(double X, double Y)
+{
+    /// <summary>To the right, metres; finite.</summary>
+    public double X { get; init => field = Finite.Of(value); } = Finite.Of(X);
+
+    /// <summary>Upwards, metres; finite.</summary>
+    public double Y { get; init => field = Finite.Of(value); } = Finite.Of(Y);
+}
 
 /// <summary>A corner of a polyline. Metres.</summary>
 /// <param name="X">To the right.</param>
@@ -12,7 +19,17 @@ public readonly record struct SheetPoint(double X, double Y);
 /// Tangent of a quarter of the angle that the arc to the next corner turns through; positive to the left
 /// (counter-clockwise), 0 for a straight line.
 /// </param>
-public readonly record struct SheetVertex(double X, double Y, double Bulge = 0);
+public readonly record struct SheetVertex(double X, double Y, double Bulge = 0)
+{
+    /// <summary>To the right, metres; finite.</summary>
+    public double X { get; init => field = Finite.Of(value); } = Finite.Of(X);
+
+    /// <summary>Upwards, metres; finite.</summary>
+    public double Y { get; init => field = Finite.Of(value); } = Finite.Of(Y);
+
+    /// <summary>Tangent of a quarter of the arc's angle; finite.</summary>
+    public double Bulge { get; init => field = Finite.Of(value); } = Finite.Of(Bulge);
+}
 
 /// <summary>Something drawn on a sheet.</summary>
 /// <param name="Layer">Name of the layer it lies on.</param>

@@ -25,7 +25,7 @@ internal static class CheckLists
     private static FlowTable Checks(DrawingContext context)
     {
         var rows = CheckOrder.WorstFirst(context.Model.Checks).Select(c => new FlowRow(
-            [c.Status == CheckStatus.Fail ? "FAILS" : c.Status.Word(), c.Ratio is { } r && double.IsFinite(r) ? r.ToString("0.00", CultureInfo.InvariantCulture) : "", $"{c.Title} ({c.Id})", c.Detail, c.Source],
+            [c.Status == CheckStatus.Fail ? "FAILS" : c.Status.Word(), c.Ratio is { } r ? r.ToString("0.00", CultureInfo.InvariantCulture) : c.HasNoCapacity ? "no capacity" : "", $"{c.Title} ({c.Id})", c.Detail, c.Source],
             c.Status == CheckStatus.Fail));
         return new FlowTable(
             "Checks",

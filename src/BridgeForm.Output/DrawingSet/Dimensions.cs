@@ -11,16 +11,24 @@ internal static class Dimensions
     /// <summary>From one row of dimensions to the next, metres.</summary>
     public const double Row = 0.0062;
 
+    // Points closer on paper than a hundredth of a millimetre are one point to every eye: nothing is measured between them.
+    private const double OnePoint = 1e-5;
+
     private const double Gap = 0.0010;
     private const double Over = 0.0012;
     private const double Stroke = 0.0009;
     private const double Lift = 0.0007;
 
-    /// <summary>A distance between two points of the page.</summary>
+    /// <summary>A distance between two points of the page; nothing where they are one, such as a brace's foot flush with the base's end.</summary>
     /// <param name="offset">From the points to the dimension line, to the left of the way from the first to the second; metres.</param>
     public static void Between(this Canvas canvas, SheetPoint from, SheetPoint to, double offset, string text)
     {
         var length = Distance(from, to);
+        if (length < OnePoint)
+        {
+            return;
+        }
+
         var (ux, uy) = ((to.X - from.X) / length, (to.Y - from.Y) / length);
         SheetPoint At(SheetPoint p, double across, double along = 0) =>
             new(p.X - (across * uy) + (along * ux), p.Y + (across * ux) + (along * uy));

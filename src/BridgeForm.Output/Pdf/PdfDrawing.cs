@@ -120,7 +120,7 @@ internal sealed class PdfDrawing(XGraphics graphics, double height)
         var (width, high) = (window.Window.MaxX - window.Window.MinX, window.Window.MaxY - window.Window.MinY);
         var corner = At(new SheetPoint(window.At.X, window.At.Y + high));
         var state = graphics.Save();
-        graphics.IntersectClip(new XRect(corner.X, corner.Y, width * Points, high * Points));
+        graphics.IntersectClip(new XRect(corner.X, corner.Y, Finite.Of(width * Points), Finite.Of(high * Points)));
         var (dx, dy) = (_dx, _dy);
         _dx += (window.At.X - window.Window.MinX) * Points;
         _dy -= (window.At.Y - window.Window.MinY) * Points;
@@ -132,7 +132,7 @@ internal sealed class PdfDrawing(XGraphics graphics, double height)
     /// <summary>One font object a size: the library makes each one anew from the file otherwise.</summary>
     private XFont FontOf(SheetText text)
     {
-        var size = text.Height * Points / PageFont.CapitalShare;
+        var size = Finite.Of(text.Height * Points / PageFont.CapitalShare);
         var key = ((long)Math.Round(size * 1000), text.Bold);
         if (!_fonts.TryGetValue(key, out var font))
         {
@@ -143,16 +143,18 @@ internal sealed class PdfDrawing(XGraphics graphics, double height)
         return font;
     }
 
-    private XPoint At(SheetPoint p) => new((p.X * Points) + _dx, _dy - (p.Y * Points));
+    // The library writes what is not a number as such, and readers then leave out the rest of the page without a word: the
+    // caution too. Every coordinate, radius, angle and height goes through the gate instead.
+    private XPoint At(SheetPoint p) => new(Finite.Of((p.X * Points) + _dx), Finite.Of(_dy - (p.Y * Points)));
 
     private XRect Around(SheetPoint c, double radius)
     {
         var corner = At(new SheetPoint(c.X - radius, c.Y + radius));
-        return new XRect(corner.X, corner.Y, 2 * radius * Points, 2 * radius * Points);
+        return new XRect(corner.X, corner.Y, Finite.Of(2 * radius * Points), Finite.Of(2 * radius * Points));
     }
 
     /// <summary>Degrees, counted the other way round, since Y runs down.</summary>
-    private static double Down(double radians) => -Numbers.Degrees(radians);
+    private static double Down(double radians) => -Finite.Of(Numbers.Degrees(radians));
 
     /// <summary>Pen and ink of a layer.</summary>
     private sealed class PdfPen(LayerStyle style)

@@ -35,4 +35,23 @@ public sealed record CheckResult(
     string Unit,
     double? Ratio,
     string Source,
-    string Detail);
+    string Detail)
+{
+    /// <summary>What the bridge asks, or has; finite.</summary>
+    public double Demand { get; init => field = Finite.Of(value); } = Finite.Of(Demand);
+
+    /// <summary>What it may be; null when there is no limit to compare with, or none of finite size.</summary>
+    public double? Capacity { get; init => field = Finite.OrNull(value); } = Finite.OrNull(Capacity);
+
+    /// <summary>Demand over capacity; null when nothing is compared, and when the quotient has no finite value.</summary>
+    public double? Ratio { get; init => field = Finite.OrNull(value); } = Finite.OrNull(Ratio);
+
+    /// <summary>Something was to be compared, and there was nothing to compare it with: such a check never holds.</summary>
+    public bool HasNoCapacity { get; } = Ratio is { } ratio && !double.IsFinite(ratio);
+
+    /// <summary>Outcome; fails in place of holding where there is no capacity.</summary>
+    public CheckStatus Status { get; init => field = Honest(value, HasNoCapacity); } = Honest(Status, Ratio is { } r && !double.IsFinite(r));
+
+    private static CheckStatus Honest(CheckStatus status, bool hasNoCapacity) =>
+        hasNoCapacity && status == CheckStatus.Pass ? CheckStatus.Fail : status;
+}

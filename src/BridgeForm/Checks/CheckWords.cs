@@ -52,5 +52,5 @@ internal readonly record struct CheckWords(UnitSystem Units)
     /// <summary>A plain number with at most two decimals.</summary>
     public static string Plain(double number) => Number(number, "0.##");
 
-    private static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+    private static string Number(double value, string format) => Finite.Of(value).ToString(format, CultureInfo.InvariantCulture);
 }

@@ -11,7 +11,8 @@ internal static class Outcome
         string id, string title, double demand, double capacity, string unit, string source, string detail,
         CheckStatus otherwise = CheckStatus.Fail)
     {
-        var ratio = demand / capacity;
+        // What may be nothing, or less, carries nothing: no share of it holds.
+        var ratio = capacity > 0 ? demand / capacity : double.NaN;
         return new CheckResult(
             id, title, ratio <= 1 + Slack ? CheckStatus.Pass : otherwise, demand, capacity, unit, ratio, source, detail);
     }
@@ -38,7 +39,7 @@ internal static class Outcome
         CheckStatus otherwise = CheckStatus.Fail)
     {
         var isEnough = had >= needed * (1 - Slack);
-        double? ratio = had > 0 ? needed / had : null;
+        double? ratio = had > 0 ? needed / had : needed > 0 ? double.PositiveInfinity : null;
         return new CheckResult(
             id, title, isEnough ? CheckStatus.Pass : otherwise, had, needed, unit, ratio, source, detail);
     }

@@ -1,4 +1,5 @@
 using BridgeForm.Quantities;
+using BridgeForm.Solids;
 
 namespace BridgeForm.Frames;
 
@@ -7,13 +8,20 @@ internal static class RailFit
 {
     private const string Count = "guard.rails.count";
     private const string Section = "guard.rails.section";
+    private const string Heights = "guard.rails.heights";
     private const string PostLength = "frames.post.length";
 
     // Sums of fractions of an inch do not come out even: a billionth of a metre is round-off, not room.
     private const double RoundOff = 1e-9;
 
-    /// <summary>The frame with the least room, when it is too little.</summary>
+    /// <summary>The frame with the least room, when it is too little; else the bay in which rails that rise lie on each other.</summary>
     public static IEnumerable<Misfit> Of(BridgeLayout layout)
+    {
+        Misfit[] atFrames = [.. AtFrames(layout)];
+        return atFrames.Length > 0 ? atFrames : Between(layout);
+    }
+
+    private static IEnumerable<Misfit> AtFrames(BridgeLayout layout)
     {
         var guard = layout.Parameters.Guard;
         var frame = Enumerable.Range(0, layout.Bays + 1).MaxBy(i => layout.Deck.Lifts[i]);
@@ -35,6 +43,41 @@ internal static class RailFit
         }
     }
 
+    // Rails that rise stand closer, square to themselves, than their heights do along the posts.
+    private static IEnumerable<Misfit> Between(BridgeLayout layout)
+    {
+        var guard = layout.Parameters.Guard;
+        var text = new QuantityText(layout.Parameters.Units);
+        for (var bay = 1; bay <= layout.Bays; bay++)
+        {
+            Member[] rails = [.. GuardRails.Of(layout, bay, Side.Right)];
+            var overlap = rails.Zip(rails.Skip(1), (below, above) => Overlap(layout, bay, below, above)).DefaultIfEmpty().Max();
+            if (overlap > Seating.Tolerance)
+            {
+                var what = $"the rails overlap by {text.Size(overlap)} in {FramePoses.BayName(bay, layout.Bays)}: it rises, and square to the rails they stand closer than along the posts";
+                return [guard.RailHeights.IsEmpty ? new Misfit(Count, [PostLength, Section, "ropes.sag", "site.rise"], what) : new Misfit(Section, [Heights, "ropes.sag", "site.rise"], what)];
+            }
+        }
+
+        return [];
+    }
+
+    /// <summary>How far the upper rail lies on the lower one, across the lower one's face, at the frame where it is more; metres.</summary>
+    private static double Overlap(BridgeLayout layout, int bay, Member below, Member above)
+    {
+        var least = double.MaxValue;
+        foreach (var pose in (ReadOnlySpan<FramePose>)[layout.Poses[bay - 1], layout.Poses[bay]])
+        {
+            var at = Plane.Through(pose.Node, pose.Along);
+            least = Math.Min(least, Math.Abs((On(above, at) - On(below, at)).Dot(below.Placement.Y)));
+        }
+
+        return ((below.Shape.Width + above.Shape.Width) / 2) - least;
+    }
+
+    private static Vector3d On(Member rail, Plane at) =>
+        rail.Placement.Origin + (at.LineParameter(rail.Placement.Origin, rail.Placement.X) * rail.Placement.X);
+
     private static IEnumerable<Misfit> ByHeight(BridgeLayout layout, int frame, double deck)
     {
         var (guard, text) = (layout.Parameters.Guard, new QuantityText(layout.Parameters.Units));
@@ -43,7 +86,7 @@ internal static class RailFit
         {
             yield return new Misfit(
                 "guard.rails.heights.0",
-                ["guard.rails.heights", Section],
+                [Heights, Section],
                 $"the lowest rail's edge is below the deck's surface at {layout.Poses[frame].Name}, {text.Size(deck)} up along the post, where the deck lies {text.Size(layout.Deck.Lifts[frame])} above the base");
         }
     }

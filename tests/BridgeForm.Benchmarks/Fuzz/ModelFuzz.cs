@@ -19,6 +19,12 @@ internal static class ModelFuzz
     /// <summary>Runs until the time or the count is used up; 1 when something was found.</summary>
     public static int Run(FuzzRun run)
     {
+        if (Environment.GetEnvironmentVariable("FUZZ_TEXT") is { } seedText)
+        {
+            Console.WriteLine(Project(int.Parse(seedText, CultureInfo.InvariantCulture)));
+            return 0;
+        }
+
         if (Environment.GetEnvironmentVariable("FUZZ_GEN") is not null)
         {
             foreach (var seed in run.Seeds())

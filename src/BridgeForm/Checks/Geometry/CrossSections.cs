@@ -17,7 +17,7 @@ internal static class CrossSections
         Span<(double U, double V)> second = stackalloc (double, double)[4];
         Cut(a, across, u, v, first);
         Cut(b, across, u, v, second);
-        return Math.Sqrt(Math.Min(Nearest(first, second), Nearest(second, first)));
+        return Meet(first, second) ? 0 : Math.Sqrt(Math.Min(Nearest(first, second), Nearest(second, first)));
     }
 
     /// <summary>The corner of a stick, in a plane across it, that lies furthest in a direction of the world.</summary>
@@ -59,6 +59,34 @@ internal static class CrossSections
         var u = Vector3d.UnitZ.Cross(normal).Normalized();
         return (u, normal.Cross(u));
     }
+
+    /// <summary>Two convex outlines of which no edge of either has the other all on its far side.</summary>
+    private static bool Meet(ReadOnlySpan<(double U, double V)> first, ReadOnlySpan<(double U, double V)> second) =>
+        !Separates(first, second) && !Separates(second, first);
+
+    private static bool Separates(ReadOnlySpan<(double U, double V)> outline, ReadOnlySpan<(double U, double V)> other)
+    {
+        for (var k = 0; k < outline.Length; k++)
+        {
+            var (a, b) = (outline[k], outline[(k + 1) % outline.Length]);
+            var inside = Side(a, b, outline[(k + 2) % outline.Length]);
+            var beyond = true;
+            foreach (var p in other)
+            {
+                beyond &= Side(a, b, p) * inside <= 0;
+            }
+
+            if (beyond)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static double Side((double U, double V) a, (double U, double V) b, (double U, double V) p) =>
+        ((b.U - a.U) * (p.V - a.V)) - ((b.V - a.V) * (p.U - a.U));
 
     /// <summary>Square of the smallest distance from a corner of the first outline to an edge of the second.</summary>
     private static double Nearest(ReadOnlySpan<(double U, double V)> corners, ReadOnlySpan<(double U, double V)> outline)

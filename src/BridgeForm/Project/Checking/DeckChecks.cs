@@ -1,12 +1,9 @@
 namespace BridgeForm.Project.Checking;
 
-/// <summary>Boards, stringers and treads that fit.</summary>
+/// <summary>Boards and stringers that fit.</summary>
 internal static class DeckChecks
 {
     private const string Count = "deck.count";
-
-    /// <summary>Bays are counted here by the length of a parabola; the rope itself comes out this much longer or shorter.</summary>
-    private const double BayEstimate = 0.005;
 
     public static void Run(CheckedFile f)
     {
@@ -27,8 +24,8 @@ internal static class DeckChecks
         }
         else
         {
+            // Treads are counted on the shape itself, bay by bay: Frames/TreadFit.
             Stringers(f, deck);
-            Treads(f, deck);
         }
     }
 
@@ -68,27 +65,6 @@ internal static class DeckChecks
         if (stringer.Count > most)
         {
             f.Stop(path, FormattableString.Invariant($"count: {stringer.Count} stringers do not fit; between the posts' feet, less the side gaps, are {f.Size(Math.Max(0, Width(f)))}, room for at most {Math.Max(0, most)}"));
-        }
-    }
-
-    private static void Treads(CheckedFile f, DeckParameters deck)
-    {
-        if (!f.Good("deck.board.section", Count, "frames.spacing", "site.span", "site.rise", "ropes.sag"))
-        {
-            return;
-        }
-
-        var p = f.Parameters;
-        var length = SpanChecks.RopeLength(p);
-        var bay = length / Math.Ceiling(length / p.Frames.Spacing) * (1 + BayEstimate);
-        var most = (int)Math.Floor(bay / (deck.Board.Width + deck.Gap));
-        if (most < 1)
-        {
-            f.Stop("deck.board.section", $"no tread fits: a bay is about {f.Size(bay)} long and a tread with its gap takes {f.Size(deck.Board.Width + deck.Gap)}");
-        }
-        else if (deck.Count > most)
-        {
-            f.Stop(Count, FormattableString.Invariant($"count: {deck.Count} treads in a bay leave gaps below {f.Size(deck.Gap)}; a bay is about {f.Size(bay)} long, room for at most {most}"));
         }
     }
 }
