@@ -13,28 +13,45 @@ internal static class Packers
     /// </summary>
     public static Member? Of(BridgeLayout layout, int frame)
     {
-        if (!layout.Steps.Packers[frame])
-        {
-            return null;
-        }
-
-        var half = layout.Parameters.Frames.Base.Along / 2;
-        var (height, slope) = Underside(layout, frame, half);
-        var thin = (Seating.Tolerance - height) / slope;
-        var (from, to) = slope > 0 ? (Math.Max(-half, thin), half) : (-half, Math.Min(half, thin));
-        return Cut(layout, frame, height, slope, from, to);
+        var (height, slope) = Underside(layout, frame);
+        return layout.Steps.Packers[frame] && Reach(layout, height, slope) is var (from, to)
+            ? Cut(layout, frame, height, slope, from, to)
+            : null;
     }
 
     /// <summary>
     /// Whether the boards are lifted by more than the seating tolerance where they bear: at the middle, or for a board that
-    /// rises where it begins, half a butt gap away.
+    /// rises where it begins, half a butt gap away; and there is room for a packer under them. Boards that fall away to both
+    /// sides rest on both edges of the base: between these and the plane under both there is none.
     /// </summary>
     public static bool StandsClear(BridgeLayout layout, int frame)
     {
         var (before, after) = Slopes(layout, frame);
         var lift = layout.Deck.Lifts[frame];
         var rise = Math.Max(0, Math.Max(after, -before));
-        return lift > 0 && lift + (rise * layout.Parameters.Deck.ButtGap / 2) > Seating.Tolerance;
+        var (height, slope) = Underside(layout, frame);
+        return lift > 0
+            && lift + (rise * layout.Parameters.Deck.ButtGap / 2) > Seating.Tolerance
+            && Reach(layout, height, slope) is not null;
+    }
+
+    /// <summary>
+    /// Where along t the plane under the boards is higher than the tolerance, up to the base's high edge; null where that is
+    /// nowhere, or less than can be sawn.
+    /// </summary>
+    private static (double From, double To)? Reach(BridgeLayout layout, double height, double slope)
+    {
+        var half = layout.Parameters.Frames.Base.Along / 2;
+        var tallest = height + (Math.Abs(slope) * half);
+
+        // As far from the high edge as the plane takes to come down to the tolerance; all the way where it does not.
+        var reach = tallest - Seating.Tolerance < Math.Abs(slope) * 2 * half ? (tallest - Seating.Tolerance) / Math.Abs(slope) : 2 * half;
+        if (!(tallest > Seating.Tolerance && reach > LayoutFit.ShortestEdge))
+        {
+            return null;
+        }
+
+        return slope > 0 ? (half - reach, half) : (-half, reach - half);
     }
 
     /// <summary>Slopes of the boards before and after a frame in its axes; at an end frame those of its one bay.</summary>
@@ -52,8 +69,9 @@ internal static class Packers
     /// The plane under the boards in the frame's axes, as height above the base's top at t = 0 and slope: at an end frame the
     /// boards' own undersides, else midway between the two bays' and nowhere above either.
     /// </summary>
-    private static (double Height, double Slope) Underside(BridgeLayout layout, int frame, double half)
+    private static (double Height, double Slope) Underside(BridgeLayout layout, int frame)
     {
+        var half = layout.Parameters.Frames.Base.Along / 2;
         var (before, after) = Slopes(layout, frame);
         return (layout.Deck.Lifts[frame] - Math.Max(0, (before - after) / 2 * half), (after + before) / 2);
     }

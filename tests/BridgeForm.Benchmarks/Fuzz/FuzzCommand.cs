@@ -1,6 +1,6 @@
 namespace BridgeForm.Benchmarks.Fuzz;
 
-/// <summary><c>-- fuzz KIND [--minutes N] [--count N] [--seed S]</c>: random input for as long as wanted, then a few lines for docs/fuzz.md.</summary>
+/// <summary><c>-- fuzz KIND [--minutes N] [--count N] [--seed S] [--show S]</c>: random input for as long as wanted, then a few lines for docs/fuzz.md.</summary>
 internal static class FuzzCommand
 {
     // One line a kind: its word on the command line, and what runs it and returns an exit code (0 nothing found, 1 something).
@@ -17,7 +17,7 @@ internal static class FuzzCommand
             return kind(run);
         }
 
-        Console.Error.WriteLine($"usage: -- fuzz {string.Join('|', Kinds.Keys)} [--minutes N] [--count N] [--seed S]");
+        Console.Error.WriteLine($"usage: -- fuzz {string.Join('|', Kinds.Keys)} [--minutes N] [--count N] [--seed S] [--show S]");
         return 2;
     }
 }

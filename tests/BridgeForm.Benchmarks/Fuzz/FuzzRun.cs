@@ -7,7 +7,8 @@ namespace BridgeForm.Benchmarks.Fuzz;
 /// <param name="Minutes">Ends after so many minutes; null for no such end.</param>
 /// <param name="Count">Ends after so many cases; null for no such end.</param>
 /// <param name="Seed">Seed of the first case.</param>
-internal sealed record FuzzRun(double? Minutes, int? Count, int Seed)
+/// <param name="Show">Prints the input of that seed instead.</param>
+internal sealed record FuzzRun(double? Minutes, int? Count, int Seed, bool Show = false)
 {
     private const double DefaultMinutes = 1;
 
@@ -22,7 +23,7 @@ internal sealed record FuzzRun(double? Minutes, int? Count, int Seed)
         }
     }
 
-    /// <summary>Reads <c>--minutes</c>, <c>--count</c> and <c>--seed</c>; null when something else is written.</summary>
+    /// <summary>Reads <c>--minutes</c>, <c>--count</c>, <c>--seed</c> and <c>--show</c>; null when something else is written.</summary>
     public static FuzzRun? Parse(ReadOnlySpan<string> arguments)
     {
         var run = new FuzzRun(null, null, 1);
@@ -39,6 +40,7 @@ internal sealed record FuzzRun(double? Minutes, int? Count, int Seed)
                 "--minutes" => run with { Minutes = number },
                 "--count" => run with { Count = (int)number },
                 "--seed" => run with { Seed = (int)number },
+                "--show" => run with { Seed = (int)number, Show = true },
                 _ => null,
             };
             if (next is null)

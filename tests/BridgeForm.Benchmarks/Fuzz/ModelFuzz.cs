@@ -19,26 +19,10 @@ internal static class ModelFuzz
     /// <summary>Runs until the time or the count is used up; 1 when something was found.</summary>
     public static int Run(FuzzRun run)
     {
-        if (Environment.GetEnvironmentVariable("FUZZ_TEXT") is { } seedText)
+        if (run.Show)
         {
-            Console.WriteLine(Project(int.Parse(seedText, CultureInfo.InvariantCulture)));
+            Console.Write(Project(run.Seed));
             return 0;
-        }
-
-        if (Environment.GetEnvironmentVariable("FUZZ_GEN") is not null)
-        {
-            foreach (var seed in run.Seeds())
-            {
-                var w = System.Diagnostics.Stopwatch.StartNew();
-                var t = Project(seed);
-                var g = w.Elapsed.TotalMilliseconds;
-                w.Restart();
-                var c = ModelCase.Of(t, written: false);
-                Console.WriteLine($"{seed} gen {g:0} ms, build {w.Elapsed.TotalMilliseconds:0} cpu {c.Model * 1000:0}, bays {c.Bays} {c.Fault?.Message}");
-                w.Restart();
-                ModelCase.Of(t, written: true);
-                Console.WriteLine($"     and written {w.Elapsed.TotalMilliseconds:0}");
-            }
         }
 
         ModelCase.Of(Project(0), written: true); // the first one compiles
@@ -46,7 +30,7 @@ internal static class ModelFuzz
         List<(int Bays, double Cost, int Seed)> costs = [];
         foreach (var seed in run.Seeds())
         {
-            var done = ModelCase.Of(Project(seed), written: true);
+            var done = ModelCase.Of(Project(seed), written: Environment.GetEnvironmentVariable("FUZZ_DRY") is null);
             told += done.Fault is null ? 0 : 1;
             if (done.Fault is null)
             {

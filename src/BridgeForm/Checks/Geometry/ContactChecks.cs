@@ -31,7 +31,7 @@ internal static class ContactChecks
         yield return new CheckResult(
             Declared[1].Id, Declared[1].Title, Status(found.GapCount), found.WidestGap,
             Seating.Tolerance, "m", found.WidestGap / Seating.Tolerance, Source,
-            $"widest gap {words.Length(found.WidestGap)}" + List(words, found.Gaps, found.GapCount, "off")
+            (found.Gaps.Any(g => !double.IsFinite(g.Amount)) ? "some rest on nothing" : $"widest gap {words.Length(found.WidestGap)}") + List(words, found.Gaps, found.GapCount, "off")
             + (found.Gaps.Any(g => g.First.Contains("/cap-", StringComparison.Ordinal))
                 ? "; a cap lifted by its steeper neighbour lies down on a tapered shim, or on thinner posts"
                 : ""));
@@ -54,7 +54,7 @@ internal static class ContactChecks
             return "";
         }
 
-        var named = faults.Take(Named).Select(f => $"{f.First} {words.Length(f.Amount)} {how} {f.Second}");
+        var named = faults.Take(Named).Select(f => double.IsFinite(f.Amount) ? $"{f.First} {words.Length(f.Amount)} {how} {f.Second}" : $"{f.First} nowhere near {f.Second}");
         return $"; {count} too many: " + string.Join(", ", named) + (count > Named ? ", …" : "");
     }
 }

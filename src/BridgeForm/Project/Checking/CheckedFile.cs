@@ -37,10 +37,16 @@ internal sealed record CheckedFile(FileValues Values, BridgeParameters Parameter
     public string Size(double metres) => new QuantityText(Parameters.Units).Size(metres);
 
     /// <summary>A least length, rounded up to what can be measured.</summary>
-    public string AtLeast(double metres) => Size(Math.Ceiling((metres / Step) - RoundOff) * Step);
+    public string AtLeast(double metres) => Size(Up(metres));
 
     /// <summary>A largest length, rounded down to what can be measured.</summary>
-    public string AtMost(double metres) => Size(Math.Floor((metres / Step) + RoundOff) * Step);
+    public string AtMost(double metres) => Size(Down(metres));
+
+    /// <summary>The least length that can be measured and is not below another, metres.</summary>
+    public double Up(double metres) => Math.Ceiling((metres / Step) - RoundOff) * Step;
+
+    /// <summary>The largest length that can be measured and is not above another, metres.</summary>
+    public double Down(double metres) => Math.Floor((metres / Step) + RoundOff) * Step;
 
     /// <summary>A value as written in the file, or as its default is written.</summary>
     public string Written(string path) => Values.Find(path)?.Text ?? "";

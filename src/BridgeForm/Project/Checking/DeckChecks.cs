@@ -4,6 +4,9 @@ namespace BridgeForm.Project.Checking;
 internal static class DeckChecks
 {
     private const string Count = "deck.count";
+    private const string SideGap = "deck.side_gap";
+    private const string PostFoot = "frames.post.foot";
+    private const int LeastStringers = 2;
 
     public static void Run(CheckedFile f)
     {
@@ -45,11 +48,26 @@ internal static class DeckChecks
         var most = MostThatFit(Width(f), deck.Board.Width, deck.Gap);
         if (most < 1)
         {
-            f.Stop("deck.board.section", $"no board fits: between the posts' feet, less the side gaps, are {f.Size(Math.Max(0, Width(f)))} and a board is {f.Size(deck.Board.Width)} wide; set the posts' feet further out or take a narrower board", "deck.side_gap", "frames.post.foot");
+            TooNarrow(f, "no board fits", deck.Board.Width);
         }
         else if (f.Good(Count) && deck.Count > most)
         {
             f.Stop(Count, FormattableString.Invariant($"count: {deck.Count} boards leave gaps below {f.Size(deck.Gap)}; between the posts' feet, less the side gaps, are {f.Size(Width(f))}, room for at most {most}"));
+        }
+    }
+
+    /// <summary>Less than one board, or two stringers, of room: the side gap has taken it, or there is none between the posts.</summary>
+    private static void TooNarrow(CheckedFile f, string what, double needed)
+    {
+        var (foot, gap) = (f.Parameters.Frames.Post.Foot, f.Parameters.Deck.SideGap);
+        var room = $"between the posts' feet are {f.Size(2 * foot)}, less {f.Size(gap)} on either side, and {f.Size(needed)} are needed";
+        if (2 * foot >= needed && f.Values.Given(SideGap))
+        {
+            f.Stop(SideGap, $"side_gap: with '{f.Written(SideGap)}' {what}: {room}; write at most {f.AtMost(foot - (needed / 2))}");
+        }
+        else
+        {
+            f.Stop(PostFoot, $"foot: with '{f.Written(PostFoot)}' {what}: {room}; write at least {f.AtLeast(gap + (needed / 2))}, or take a narrower section", "deck.board.section", "deck.stringer.section", SideGap);
         }
     }
 
@@ -62,7 +80,11 @@ internal static class DeckChecks
         }
 
         var most = MostThatFit(Width(f), stringer.Section.Thickness, deck.Gap);
-        if (stringer.Count > most)
+        if (most < LeastStringers)
+        {
+            TooNarrow(f, "two stringers do not fit", (LeastStringers * stringer.Section.Thickness) + deck.Gap);
+        }
+        else if (stringer.Count > most)
         {
             f.Stop(path, FormattableString.Invariant($"count: {stringer.Count} stringers do not fit; between the posts' feet, less the side gaps, are {f.Size(Math.Max(0, Width(f)))}, room for at most {Math.Max(0, most)}"));
         }

@@ -1,3 +1,5 @@
+using BridgeForm.Quantities;
+
 namespace BridgeForm.Project.Checking;
 
 /// <summary>Posts on the base, and braces between base and post.</summary>
@@ -6,7 +8,12 @@ internal static class PostAndBraceChecks
     private const string PostFoot = "frames.post.foot";
 
     /// <summary>Leans that add up to less never meet within reach: a tenth of a degree.</summary>
-    private const double SmallestAngle = Math.PI / 1800;
+    private const double SmallestAngle = TenthOfADegree;
+
+    private const double TenthOfADegree = Math.PI / 1800;
+
+    // The largest lean that the definition allows, 75 deg.
+    private const int MostTenths = 750;
 
     public static void Run(CheckedFile f)
     {
@@ -38,33 +45,74 @@ internal static class PostAndBraceChecks
             return;
         }
 
-        // Long edges: least, so that the inner edge is not cut away; most, so that the brace meets the post below its head
-        // and stands on the base.
-        var least = brace.Section.Width * (Math.Tan(brace.Lean) + (1 / Math.Tan(between)));
-        var byHead = post.Length * Math.Cos(post.Lean) / Math.Cos(brace.Lean);
+        var (least, most) = LongEdges(post, brace, half);
         var byBase = BraceGeometry.FromFoot(post, brace.Lean, half).LongEdge;
-        var most = Math.Min(byHead, byBase);
         var byLength = f.Values.Given("frames.brace.length");
         var path = byLength ? "frames.brace.length" : "frames.brace.foot";
         var reason = brace.Length <= least + CheckedFile.RoundOff ? "stands too near the post: its inner edge would be cut away"
             : brace.Length > byBase + CheckedFile.RoundOff ? "stands out over the base's end"
-            : brace.Length > byHead + CheckedFile.RoundOff ? "meets the post above its head"
+            : brace.Length > ByHead(post, brace) + CheckedFile.RoundOff ? "meets the post above its head"
             : null;
-        if (reason is not null)
+        if (reason is not null && !HasPlace(f, post, brace, (least, most), byLength))
         {
-            f.Stop(path, $"{(byLength ? "length" : "foot")}: with '{f.Written(path)}' the brace {reason}; {Allowed(f, post, brace, (least, most), byLength)}", "frames.brace.lean", PostFoot, "frames.post.lean", "frames.post.length", "frames.base.length");
+            NoPlace(f, post, brace, half);
+        }
+        else if (reason is not null)
+        {
+            f.Stop(path, $"{(byLength ? "length" : "foot")}: with '{f.Written(path)}' the brace {reason}; write more than {f.AtLeast(Value(post, brace, least, byLength))} and at most {f.AtMost(Value(post, brace, most, byLength))}", "frames.brace.lean", PostFoot, "frames.post.lean", "frames.post.length", "frames.base.length");
         }
     }
 
-    private static string Allowed(
-        CheckedFile f, PostParameters post, BraceParameters brace, (double Least, double Most) longEdge, bool byLength)
+    // No foot and no length stands at this lean: it is the lean that is told, with the nearest at which the brace does.
+    private static void NoPlace(CheckedFile f, PostParameters post, BraceParameters brace, double half)
     {
-        if (longEdge.Most <= longEdge.Least)
-        {
-            return "no place fits: lean post or brace more, or make base or post longer";
-        }
-
-        double Value(double edge) => byLength ? edge : BraceGeometry.FromLength(post, brace.Lean, edge).Foot;
-        return $"write more than {f.AtLeast(Value(longEdge.Least))} and at most {f.AtMost(Value(longEdge.Most))}";
+        var kept = f.Values.Given("frames.brace.length") ? "length" : "foot";
+        var advice = NearestLean(f, post, brace, half, any: false) is { } lean ? $"with this {kept} write {lean}"
+            : NearestLean(f, post, brace, half, any: true) is { } other ? $"write {other}, and another {kept}"
+            : "no lean has one either: make base or post longer, or lean the post less";
+        f.Stop("frames.brace.lean", $"lean: with '{f.Written("frames.brace.lean")}' there is no place for the brace between post and base's end; {advice}", "frames.brace.foot", "frames.brace.length", PostFoot, "frames.post.length", "frames.base.length");
     }
+
+    /// <summary>The lean in tenths of a degree, nearest to the file's, at which the brace's own foot or length (or any) stands; null for none.</summary>
+    private static string? NearestLean(CheckedFile f, PostParameters post, BraceParameters brace, double half, bool any)
+    {
+        var byLength = f.Values.Given("frames.brace.length");
+        var tenths = Enumerable.Range(0, MostTenths + 1)
+            .OrderBy(t => Math.Abs((t * TenthOfADegree) - brace.Lean))
+            .Select(t => (int?)t)
+            .FirstOrDefault(t => Stands(t!.Value * TenthOfADegree));
+        return tenths is not { } found ? null
+            : (found * TenthOfADegree < brace.Lean ? "at most " : "at least ") + QuantityText.Degrees(found * TenthOfADegree);
+
+        bool Stands(double lean)
+        {
+            if (post.Lean + lean < SmallestAngle)
+            {
+                return false;
+            }
+
+            var trial = brace with { Lean = lean };
+            var (least, most) = LongEdges(post, trial, half);
+            var edge = byLength ? brace.Length : BraceGeometry.FromFoot(post, lean, brace.Foot).LongEdge;
+            return any ? HasPlace(f, post, trial, (least, most), byLength) : edge > least + CheckedFile.RoundOff && edge <= most + CheckedFile.RoundOff;
+        }
+    }
+
+    /// <summary>
+    /// Long edges: least, so that the inner edge is not cut away; most, so that the brace meets the post below its head and
+    /// stands on the base.
+    /// </summary>
+    private static (double Least, double Most) LongEdges(PostParameters post, BraceParameters brace, double half) => (
+        brace.Section.Width * (Math.Tan(brace.Lean) + (1 / Math.Tan(post.Lean + brace.Lean))),
+        Math.Min(ByHead(post, brace), BraceGeometry.FromFoot(post, brace.Lean, half).LongEdge));
+
+    private static double ByHead(PostParameters post, BraceParameters brace) => post.Length * Math.Cos(post.Lean) / Math.Cos(brace.Lean);
+
+    // Room for at least one value that can be written.
+    private static bool HasPlace(
+        CheckedFile f, PostParameters post, BraceParameters brace, (double Least, double Most) edges, bool byLength) =>
+        f.Down(Value(post, brace, edges.Most, byLength)) > f.Up(Value(post, brace, edges.Least, byLength)) + CheckedFile.RoundOff;
+
+    private static double Value(PostParameters post, BraceParameters brace, double edge, bool byLength) =>
+        byLength ? edge : BraceGeometry.FromLength(post, brace.Lean, edge).Foot;
 }
