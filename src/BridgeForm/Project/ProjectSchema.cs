@@ -73,6 +73,7 @@ public static class ProjectSchema
                 break;
             case KeyShape.Named:
                 json.WriteString("type", "object");
+                NamesOf(json, spec);
                 Nested(json, "additionalProperties", spec.Item!);
                 break;
             case KeyShape.List:
@@ -113,6 +114,16 @@ public static class ProjectSchema
         }
 
         json.WriteEndObject();
+    }
+
+    private static void NamesOf(Utf8JsonWriter json, KeySpec spec)
+    {
+        if (spec.Choices.Length > 0)
+        {
+            json.WriteStartObject("propertyNames");
+            Strings(json, "enum", spec.Choices);
+            json.WriteEndObject();
+        }
     }
 
     private static void Strings(Utf8JsonWriter json, string name, IEnumerable<string> values)

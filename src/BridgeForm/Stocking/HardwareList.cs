@@ -54,19 +54,18 @@ public static class HardwareList
         var where = string.Create(CultureInfo.InvariantCulture, $"{joint.Count} joints: {joint.What}");
         return each is { } n
             ? new HardwareItem($"Fasteners, {joint.Name}", n * joint.Count, where, string.Create(CultureInfo.InvariantCulture, $"{n} a joint; {FastenerNote}"), File)
-            : new HardwareItem($"Fasteners, {joint.Name}", null, where, $"count not given: write fasteners: {{ {joint.Name}: 2 }} into the project file; {FastenerNote}", Model);
+            : new HardwareItem($"Fasteners, {joint.Name}", null, where, $"count not given: write fasteners: {{ {joint.Name}: N }} into the project file, N from your engineer; {FastenerNote}", Model);
     }
 
-    /// <summary>Names under <c>fasteners</c> that are no joint of this bridge: not dropped, but told.</summary>
+    /// <summary>Joints under <c>fasteners</c> that this bridge has none of: not dropped, but told.</summary>
     private static IEnumerable<HardwareItem> Unknown(ImmutableArray<Joint> joints, ImmutableSortedDictionary<string, int> given) =>
         given.Where(g => !joints.Any(j => IsNamed(j, g.Key))).Select(g => new HardwareItem(
             $"Fasteners, {g.Key}",
             null,
             "no such joint in this bridge",
-            (NearestWord.Of(g.Key.Replace('_', '-'), joints.Select(j => j.Name)) is { } nearest ? $"did you mean {nearest}? " : "")
-            + $"its joints are {string.Join(", ", joints.Select(j => j.Name))}",
+            $"its joints are {string.Join(", ", joints.Select(j => j.Name))}",
             "project file"));
 
     private static bool IsNamed(Joint joint, string key) =>
-        string.Equals(joint.Name, key.Replace('_', '-'), StringComparison.OrdinalIgnoreCase);
+        string.Equals(joint.Name, key, StringComparison.Ordinal);
 }

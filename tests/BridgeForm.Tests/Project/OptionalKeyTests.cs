@@ -42,7 +42,7 @@ public sealed class OptionalKeyTests
           treated: { species: southern-pine, treated: true, incised: true, lengths: [12 ft, 8 ft], density: { low: 500 kg/m3, in_service: 600 kg/m3, high: 900 kg/m3 } }
           cedar: { species: alder, lengths: [8 ft] }
         treatment: { coats: 3, coverage: 200 ft2/gal }
-        fasteners: { post-to-base: 4, cap: 2 }
+        fasteners: { post-foot: 4, cap: 2 }
         shop: { trim: 1/2 in, offcut: 18 in, tabs: true }
         erection: one-end
         """;
@@ -96,7 +96,7 @@ public sealed class OptionalKeyTests
         Assert.Equal([2.4384, 3.6576], p.StockNamed("treated").Lengths.Select(l => Math.Round(l, 9)));
         Assert.Equal(1.1e9, Assert.Single(p.Values).Modulus, 3);
         Assert.Equal((3, 4908.477), (p.Treatment!.Coats, Math.Round(p.Treatment.Coverage, 3)));
-        Assert.Equal(4, p.Fasteners["post-to-base"]);
+        Assert.Equal(4, p.Fasteners["post-foot"]);
         Assert.Equal((0.0127, true), (p.Shop.Trim, p.Shop.Tabs));
         Assert.Equal(ErectionOrder.OneEnd, p.Erection);
     }
@@ -120,7 +120,7 @@ public sealed class OptionalKeyTests
     [InlineData("depth: 1 in }", "depth: 2 in }", "goes through the post")]
     [InlineData("length: 18 in", "length: 3 in", "its inner edge would be cut away")]
     [InlineData("coats: 3", "coats: 0", "is not a whole number from 1 to 10")]
-    [InlineData("post-to-base: 4", "post.to.base: 4", "is not a name")]
+    [InlineData("post-foot: 4", "post.foot: 4", "is not a name")]
     public void Checked(string old, string replacement, string says)
     {
         Assert.Equal(2, Full.Split(old).Length);

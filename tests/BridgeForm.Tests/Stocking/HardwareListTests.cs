@@ -39,12 +39,25 @@ public class HardwareListTests
     public void Fasteners_are_counts_of_the_file_times_joints()
     {
         var model = s_garden.Value;
-        var given = ImmutableSortedDictionary<string, int>.Empty.Add("post_foot", 4).Add("spire", 2).Add("keepers", 2);
+        var given = ImmutableSortedDictionary<string, int>.Empty.Add("post-foot", 4).Add("tread", 2);
         var list = HardwareList.Of(model with { Parameters = model.Parameters with { Fasteners = given } });
         Assert.Equal(4 * 2 * model.Frames.Length, list.Single(i => i.Item is "Fasteners, post-foot").Quantity);
         Assert.Null(list.Single(i => i.Item is "Fasteners, cap").Quantity);
-        Assert.StartsWith("did you mean keeper? ", list.Single(i => i.Item is "Fasteners, keepers").Note, StringComparison.Ordinal);
-        Assert.Contains("no such joint", list.Single(i => i.Item is "Fasteners, spire").Where, StringComparison.Ordinal);
+        Assert.Contains("no such joint", list.Single(i => i.Item is "Fasteners, tread").Where, StringComparison.Ordinal);
+    }
+
+    // How many hold a joint is no default and no example: a number that is seen there is a number that is used.
+    [Fact]
+    public void No_number_of_fasteners_is_suggested()
+    {
+        var asked = HardwareList.Of(s_garden.Value).Where(i => i.Item.StartsWith("Fasteners, ", StringComparison.Ordinal)).ToList();
+        Assert.Equal(8, asked.Count); // keeper, post-foot, brace-foot, brace-head, packer, board-end, rail, cap
+        Assert.All(asked, i =>
+        {
+            Assert.Null(i.Quantity);
+            Assert.Contains(": N } into the project file, N from your engineer", i.Note, StringComparison.Ordinal);
+            Assert.DoesNotMatch("[0-9]", i.Note);
+        });
     }
 
     // California 8 CCR 8497, table 1: 3/4 in takes 4 clips; four rope ends.

@@ -12,7 +12,7 @@ public enum KeyShape
     /// <summary>A mapping with the keys of <see cref="KeySpec.Keys"/>.</summary>
     Map,
 
-    /// <summary>A mapping whose keys are the user's own names, each with an <see cref="KeySpec.Item"/>.</summary>
+    /// <summary>A mapping whose keys are the user's own names, or names of <see cref="KeySpec.Choices"/>, each with an <see cref="KeySpec.Item"/>.</summary>
     Named,
 
     /// <summary>A list, each entry an <see cref="KeySpec.Item"/>.</summary>
@@ -62,7 +62,7 @@ public sealed record KeySpec(string Name, KeyShape Shape, string Description)
     /// <summary>Kinds of quantity that may be written, the first one in schema and range.</summary>
     public ImmutableArray<QuantityKind> Kinds { get; init; } = [];
 
-    /// <summary>Words that may be written.</summary>
+    /// <summary>Words that may be written; under a named mapping the only names it takes, none for any name.</summary>
     public ImmutableArray<string> Choices { get; init; } = [];
 
     /// <summary>What is allowed in words, where two values of one unit cannot say it; null for most.</summary>

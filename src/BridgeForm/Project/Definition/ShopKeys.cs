@@ -35,7 +35,8 @@ internal static class ShopKeys
         ]);
 
     public static KeySpec Fasteners => Define.Named(
-        "fasteners", "Fasteners by joint, counted for one joint", Define.Whole("", "Fasteners in one joint", "0", "1000"));
+        "fasteners", "Fasteners by joint, counted for one joint", Define.Whole("", "Fasteners in one joint", "0", "1000")) with
+    { Choices = JointNames.All };
 
     public static KeySpec Erection => Define.Choice(
         "erection", "Order in which frames are hung", "both-ends", "one-end", "both-ends");

@@ -156,9 +156,10 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
     // What a faulty value is replaced by, so that reading can go on.
     private void StandIn(KeySpec spec, string path, Place place)
     {
-        if (spec.Shape == KeyShape.Map && !spec.Optional)
+        if (spec.Shape == KeyShape.Map)
         {
-            new SpecWalker(values, new FaultList()).Missing(spec with { Required = false }, path, place, crowdedOut: false);
+            // An optional one too: it stands in the file, so its values are asked for.
+            new SpecWalker(values, new FaultList()).Missing(spec with { Required = false, Optional = false }, path, place, crowdedOut: false);
         }
         else if ((spec.DefaultIn(values.Units) ?? spec.ExampleIn(values.Units)) is { } text)
         {
@@ -214,6 +215,12 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
             if (!IsName(entry.Key))
             {
                 faults.Add(entry.KeyPlace, FormattableString.Invariant($"{QuantityReader.Quote(entry.Key)} is not a name; use at most {LongestName} letters, digits, hyphens, underscores and spaces"));
+            }
+
+            else if (!spec.Choices.IsEmpty && !spec.Choices.Contains(entry.Key, StringComparer.Ordinal) && !faults.Full)
+            {
+                var hint = NearestWord.Of(entry.Key.Replace('_', '-'), spec.Choices) is { } nearest ? $"did you mean {nearest}?" : $"known are {string.Join(", ", spec.Choices)}";
+                faults.Add(entry.KeyPlace, $"{QuantityReader.Quote(entry.Key)} is not a name under {path}; {hint}");
             }
 
             Read(spec.Item! with { Name = entry.Key }, entry.Value, Join(path, entry.Key), given);
