@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Reflection;
 using BridgeForm.Cli.Commands;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Cli;
 
@@ -10,6 +11,9 @@ internal static class Application
     /// <summary>Runs one command line and returns its exit code.</summary>
     public static int Run(string[] arguments, TextWriter output, TextWriter error)
     {
+        var terminal = new Terminal(output, error);
+        (output, error) = (terminal.Out, terminal.Error);
+
         // Everywhere on the line, as --help is: no command may take it for the name of a file.
         if (arguments.TakeWhile(a => a is not "--").Contains("--version", StringComparer.Ordinal))
         {
@@ -17,12 +21,12 @@ internal static class Application
             return ExitCode.Done;
         }
 
-        var parsed = Root(new Terminal(output, error)).Parse(arguments);
+        var parsed = Root(terminal).Parse(arguments);
         if (parsed.Errors.Count > 0)
         {
             foreach (var problem in parsed.Errors)
             {
-                error.WriteLine("bridgeform: error: " + problem.Message);
+                error.WriteLine("bridgeform: error: " + PlainLine.Of(problem.Message));
             }
 
             error.WriteLine("'bridgeform --help' lists the commands.");
@@ -45,7 +49,7 @@ internal static class Application
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
-            error.WriteLine("bridgeform: error: " + trouble.Message);
+            error.WriteLine("bridgeform: error: " + PlainLine.Of(trouble.Message));
             return ExitCode.FileTrouble;
         }
         catch (Exception defect)

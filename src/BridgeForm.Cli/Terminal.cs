@@ -1,10 +1,18 @@
 namespace BridgeForm.Cli;
 
-/// <summary>Where words for people go.</summary>
-/// <param name="Out">Results.</param>
-/// <param name="Error">Errors, failing checks, progress.</param>
-internal sealed record Terminal(TextWriter Out, TextWriter Error)
+/// <summary>Where words for people go, as plain text.</summary>
+internal sealed class Terminal(TextWriter output, TextWriter error)
 {
-    /// <summary>Standard error is looked at by a person, not written to a file or a pipe.</summary>
-    public bool IsErrorShown => ReferenceEquals(Error, Console.Error) && !Console.IsErrorRedirected;
+    /// <summary>Results.</summary>
+    public TextWriter Out { get; } = new PlainWriter(output);
+
+    /// <summary>Errors, failing checks.</summary>
+    public TextWriter Error { get; } = new PlainWriter(error);
+
+    /// <summary>
+    /// A bar on standard error, when that is looked at by a person who has not asked for quiet, not written to a file or a pipe.
+    /// It moves the cursor, so it writes past the plain text; its words are the program's own.
+    /// </summary>
+    public Progress Progress(bool quiet) =>
+        new(error, !quiet && ReferenceEquals(error, Console.Error) && !Console.IsErrorRedirected, TimeProvider.System);
 }

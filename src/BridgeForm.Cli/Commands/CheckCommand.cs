@@ -18,7 +18,7 @@ internal static class CheckCommand
         var command = new Command("check", "Print the shape, the load cases and the checks; write nothing") { file, json };
         command.SetAction(parsed =>
         {
-            using var progress = new Progress(terminal.Error, terminal.IsErrorShown && !parsed.GetValue(quiet), TimeProvider.System);
+            using var progress = terminal.Progress(parsed.GetValue(quiet));
             var model = ModelSource.Build(ProjectSource.Read(parsed.GetValue(file)!), progress);
             if (parsed.GetValue(json) is { } path)
             {

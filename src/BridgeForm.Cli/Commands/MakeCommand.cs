@@ -1,6 +1,7 @@
 using System.CommandLine;
 using BridgeForm.Checks;
 using BridgeForm.Cli.Files;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Cli.Commands;
 
@@ -38,7 +39,7 @@ internal static class MakeCommand
     private static int Make(Terminal terminal, bool quiet, string? file, string? folder, string? only)
     {
         var kinds = OutputKinds.Parse(only);
-        using var progress = new Progress(terminal.Error, terminal.IsErrorShown && !quiet, TimeProvider.System);
+        using var progress = terminal.Progress(quiet);
         var reading = file is null ? ProjectSource.Demo() : ProjectSource.Read(file);
         var model = ModelSource.Build(reading, progress);
         var target = folder ?? (file is null ? DemoFolder : Path.ChangeExtension(file, null) + "-out");
@@ -54,7 +55,7 @@ internal static class MakeCommand
         NameFailures(terminal, model);
         if (!quiet)
         {
-            terminal.Out.WriteLine($"{model.Parameters.Name}: {model.Pieces.Length} pieces, {model.Pieces.Sum(p => p.Occurrences.Length)} parts; {count} files in {target}");
+            terminal.Out.WriteLine($"{model.Parameters.Name}: {model.Pieces.Length} pieces, {model.Pieces.Sum(p => p.Occurrences.Length)} parts; {count} files in {PlainLine.Of(target)}");
             terminal.Out.WriteLine(Caution.Text);
         }
 

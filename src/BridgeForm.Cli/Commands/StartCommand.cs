@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text;
 using BridgeForm.Cli.Files;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Cli.Commands;
 
@@ -27,7 +28,7 @@ internal static class StartCommand
             Write(path, parsed.GetValue(force));
             if (!parsed.GetValue(quiet))
             {
-                terminal.Out.WriteLine($"{path} written. Change it, then: bridgeform make {path}");
+                terminal.Out.WriteLine($"{PlainLine.Of(path)} written. Change it, then: bridgeform make {PlainLine.Of(path)}");
             }
 
             return ExitCode.Done;

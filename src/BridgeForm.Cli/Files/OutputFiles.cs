@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Runtime.ExceptionServices;
-using System.Text;
 using BridgeForm.Checks;
 using BridgeForm.Output;
 using BridgeForm.Output.DrawingSet;
@@ -114,15 +113,15 @@ internal static class OutputFiles
     private static void WriteTables(BridgeModel model, PeopleUnits units, OutputFolder output)
     {
         var text = new QuantityText(model.Parameters.Units);
-        WriteText(output, "cut-list.csv", CutList.Csv(model, units));
-        WriteText(output, "hoisting.csv", HoistingSheet.Csv(model, units, text.Temperature));
-        WriteText(output, "keepers.csv", KeeperTable.Csv(model));
-        WriteText(output, "rope-marks.csv", RopeMarks.Csv(model, units with { Length = text.Length }));
-        WriteText(output, "stock-plan.csv", StockPlanTable.Csv(model, units));
-        WriteText(output, "treatment.csv", TreatmentTable.Csv(model, units));
-        WriteText(output, "hardware.csv", HardwareTable.Csv(model));
-        WriteText(output, "assembly.csv", AssemblyTable.Csv(model));
-        WriteText(output, "saw-setups.csv", SawSheet.Csv(model, units));
+        WriteTable(output, "cut-list.csv", CutList.Csv(model, units));
+        WriteTable(output, "hoisting.csv", HoistingSheet.Csv(model, units, text.Temperature));
+        WriteTable(output, "keepers.csv", KeeperTable.Csv(model));
+        WriteTable(output, "rope-marks.csv", RopeMarks.Csv(model, units with { Length = text.Length }));
+        WriteTable(output, "stock-plan.csv", StockPlanTable.Csv(model, units));
+        WriteTable(output, "treatment.csv", TreatmentTable.Csv(model, units));
+        WriteTable(output, "hardware.csv", HardwareTable.Csv(model));
+        WriteTable(output, "assembly.csv", AssemblyTable.Csv(model));
+        WriteTable(output, "saw-setups.csv", SawSheet.Csv(model, units));
     }
 
     private static void WriteRouter(BridgeModel model, OutputFolder output)
@@ -150,6 +149,6 @@ internal static class OutputFiles
         }
     }
 
-    private static void WriteText(OutputFolder output, string name, string text) =>
-        output.Write(name, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+    private static void WriteTable(OutputFolder output, string name, string text) =>
+        output.Write(name, stream => stream.Write(CsvText.Bytes(text)));
 }

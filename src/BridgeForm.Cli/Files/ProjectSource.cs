@@ -35,41 +35,29 @@ internal static class ProjectSource
             throw new Stop(ExitCode.FileTrouble, $"{path}: error: this is a folder; name a project file in it");
         }
 
-        var file = new FileInfo(path);
-        if (!file.Exists)
+        if (!File.Exists(path))
         {
             throw new Stop(ExitCode.FileTrouble, $"{path}: error: there is no such file; 'bridgeform start {path}' writes one to begin from");
         }
 
-        if (file.Length > ProjectKeys.LargestFile)
-        {
-            throw new Stop(
-                ExitCode.WrongInput, $"{path}: error: {file.Length} bytes are no project file; at most {ProjectKeys.LargestFile} are read");
-        }
-
-        return File.ReadAllText(path);
+        return LimitedText.Read(path) ?? throw new Stop(ExitCode.WrongInput, $"{path}: error: more than {ProjectKeys.LargestFile} bytes are no project file");
     }
 
     /// <summary>The price list that a project file names, beside it.</summary>
     private static PriceList ReadPrices(string prices, string projectPath, BridgeParameters parameters)
     {
         var path = Path.Combine(Path.GetDirectoryName(projectPath) ?? "", prices);
-        var file = new FileInfo(path);
-        if (!file.Exists)
+        if (!File.Exists(path))
         {
             throw new Stop(
                 ExitCode.FileTrouble,
                 $"{path}: error: there is no such price list, though {projectPath} names it under prices; write one with the columns stock,section,length,price or take the key out");
         }
 
-        if (file.Length > ProjectKeys.LargestFile)
-        {
-            throw new Stop(
-                ExitCode.WrongInput, $"{path}: error: {file.Length} bytes are no price list; at most {ProjectKeys.LargestFile} are read");
-        }
-
-        var reading = PriceReader.Read(File.ReadAllText(path), path, parameters.Stock);
-        return reading.List ?? throw new Stop(ExitCode.WrongInput, string.Join(Environment.NewLine, reading.Lines));
+        var text = LimitedText.Read(path)
+            ?? throw new Stop(ExitCode.WrongInput, $"{path}: error: more than {ProjectKeys.LargestFile} bytes are no price list");
+        var reading = PriceReader.Read(text, path, parameters.Stock);
+        return reading.List ?? throw new Stop(ExitCode.WrongInput, reading.Lines);
     }
 
     private static ProjectReading Parse(string text, string name)
@@ -77,6 +65,6 @@ internal static class ProjectSource
         var reading = ProjectReader.Read(text, name, RopeTable.Catalogue);
         return reading.Parameters is not null
             ? reading
-            : throw new Stop(ExitCode.WrongInput, string.Join(Environment.NewLine, reading.Lines));
+            : throw new Stop(ExitCode.WrongInput, reading.Lines);
     }
 }

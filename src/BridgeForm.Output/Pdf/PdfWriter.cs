@@ -24,7 +24,7 @@ public static class PdfWriter
         {
             EmbeddedFonts.Install();
             using var document = new PdfDocument();
-            Describe(document, book.Title);
+            SetUp(document);
             foreach (var page in book.Pages)
             {
                 Add(document, page);
@@ -33,16 +33,12 @@ public static class PdfWriter
             document.Save(buffer, closeStream: false);
         }
 
-        var file = buffer.GetBuffer().AsSpan(0, (int)buffer.Length);
-        StableBytes.Settle(file);
-        stream.Write(file);
+        stream.Write(StableFile.Of(buffer.GetBuffer().AsMemory(0, (int)buffer.Length), new PdfAbout(book.Title, Caution.Text)));
     }
 
-    private static void Describe(PdfDocument document, string title)
+    /// <summary>What the document says about itself is written by <see cref="StableFile"/>: the user's text never passes through the library's.</summary>
+    private static void SetUp(PdfDocument document)
     {
-        document.Info.Title = title;
-        document.Info.Subject = Caution.Text;
-        document.Info.Creator = "BridgeForm";
         document.Options.CompressContentStreams = true;
         document.Options.FlateEncodeMode = PdfFlateEncodeMode.Default;
         document.ViewerPreferences.Elements.SetName("/PrintScaling", "/None");

@@ -47,7 +47,7 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
     private IReadOnlyList<string> Row(SawCut cut, PeopleUnits units) =>
     [
         Number.ToString(CultureInfo.InvariantCulture),
-        cut.Piece.Stock,
+        Tables.CsvText.Users(cut.Piece.Stock),
         cut.Piece.Section,
         CutKeys.Tenths(cut.Mitre),
         CutKeys.Tenths(cut.Bevel),

@@ -22,7 +22,7 @@ public static class CutList
         piece.Mark,
         Count(piece.Occurrences.Length),
         RoleName.Of(piece.Role),
-        piece.Stock,
+        CsvText.Users(piece.Stock),
         piece.Section,
         units.Length(piece.BlankLength),
         Millimetres(piece.BlankLength),

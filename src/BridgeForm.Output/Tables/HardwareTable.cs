@@ -12,5 +12,5 @@ public static class HardwareTable
     public static string Csv(BridgeModel model) => CsvText.Of(Head, HardwareList.Of(model).Select(Row));
 
     private static IReadOnlyList<string> Row(HardwareItem item) =>
-        [item.Item, item.Quantity?.ToString(CultureInfo.InvariantCulture) ?? string.Empty, item.Where, item.Note, item.Source];
+        [CsvText.Users(item.Item), item.Quantity?.ToString(CultureInfo.InvariantCulture) ?? string.Empty, CsvText.Users(item.Where), CsvText.Users(item.Note), CsvText.Users(item.Source)];
 }

@@ -27,7 +27,7 @@ public static class KeeperTable
 
     private static IReadOnlyList<string> Row(KeeperForce force, IReadOnlyDictionary<string, string> worst, QuantityText words) =>
     [
-        force.Case,
+        CsvText.Users(force.Case),
         force.Frame,
         Numbers.Fixed(Numbers.Degrees(force.Slope), 2),
         .. Both(force.Load, words),

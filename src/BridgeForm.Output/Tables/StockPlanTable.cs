@@ -43,7 +43,7 @@ public static class StockPlanTable
         [
             "board",
             Count(board.Number),
-            board.Stock,
+            CsvText.Users(board.Stock),
             board.Section,
             .. Bought(board.Length, units),
             Count(board.Pieces.Length),
@@ -78,7 +78,7 @@ public static class StockPlanTable
 
     private static IReadOnlyList<string> TooLong(StockJob job, PieceTooLong piece, PeopleUnits units) =>
     [
-        "error", string.Empty, job.Stock, job.Section, string.Empty, string.Empty,
+        "error", string.Empty, CsvText.Users(job.Stock), job.Section, string.Empty, string.Empty,
         Count(piece.Quantity),
         $"{piece.Mark} {units.Length(piece.BlankLength)}",
         .. Enumerable.Repeat(string.Empty, 10),
@@ -89,7 +89,7 @@ public static class StockPlanTable
     [
         "sum",
         Count(job.Boards.Length),
-        job.Stock,
+        CsvText.Users(job.Stock),
         job.Section,
         .. Bought(job.Bought, units),
         Count(job.Boards.Sum(b => b.Pieces.Length)),
@@ -104,7 +104,7 @@ public static class StockPlanTable
 
     private static IReadOnlyList<string> Bound(StockJob job, PeopleUnits units) =>
     [
-        "lower bound", string.Empty, job.Stock, job.Section,
+        "lower bound", string.Empty, CsvText.Users(job.Stock), job.Section,
         .. job.ByPrice ? [string.Empty, string.Empty] : Bought(job.Bound, units),
         .. Enumerable.Repeat(string.Empty, 6),
         job.ByPrice ? Money(job.Bound) : string.Empty,

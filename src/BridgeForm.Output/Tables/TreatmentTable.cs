@@ -39,7 +39,7 @@ public static class TreatmentTable
         "piece",
         piece.Mark,
         piece.Quantity.ToString(CultureInfo.InvariantCulture),
-        piece.Stock,
+        CsvText.Users(piece.Stock),
         SquareCentimetres(piece.Area),
         .. AreaAndVolume(piece.Area * piece.Quantity, plan, units),
     ];
@@ -72,7 +72,7 @@ public static class TreatmentTable
 
     private static IReadOnlyList<string> LeftOut(UntreatedStock stock) =>
     [
-        "left out", string.Empty, string.Empty, stock.Stock, string.Empty, string.Empty, string.Empty, string.Empty, string.Empty,
+        "left out", string.Empty, string.Empty, CsvText.Users(stock.Stock), string.Empty, string.Empty, string.Empty, string.Empty, string.Empty,
         stock.Durable
             ? "naturally durable heartwood, not treated: its cuts need no field preservative"
             : "not treated and not naturally durable: field preservative on its cuts does not make it fit for outdoors",

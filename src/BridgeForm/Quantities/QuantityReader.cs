@@ -44,8 +44,13 @@ public static class QuantityReader
     /// <summary>A text as it is shown in a message: short, on one line, in quotation marks.</summary>
     public static string Quote(string text)
     {
-        var line = string.Concat(text.Take(LongestQuote).Select(c => char.IsControl(c) ? ' ' : c));
-        return text.Length > LongestQuote ? $"'{line}…'" : $"'{line}'";
+        if (text.Length <= LongestQuote)
+        {
+            return $"'{PlainLine.Of(text)}'";
+        }
+
+        var cut = char.IsHighSurrogate(text[LongestQuote - 1]) ? LongestQuote - 1 : LongestQuote;
+        return $"'{PlainLine.Of(text[..cut])}…'";
     }
 
     private static double Negated(UnitSet units, string body, double value)

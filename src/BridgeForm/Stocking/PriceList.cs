@@ -17,9 +17,19 @@ public sealed record PriceList(ImmutableArray<BoardPrice> Prices)
             && Math.Abs(p.Length - length) < SameLength)
         ?.Price;
 
-    /// <summary>Whether a stock is sold in a length.</summary>
-    internal static bool IsOnSale(StockParameters stock, double length) =>
-        stock.Lengths.Any(l => Math.Abs(l - length) < SameLength);
+    /// <summary>Which of a stock's lengths on sale a length is; −1 for none.</summary>
+    internal static int OnSale(StockParameters stock, double length)
+    {
+        for (var i = 0; i < stock.Lengths.Length; i++)
+        {
+            if (Math.Abs(stock.Lengths[i] - length) < SameLength)
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
 }
 
 /// <summary>The price of one board.</summary>

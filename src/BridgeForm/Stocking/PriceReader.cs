@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using BridgeForm.Materials;
 using BridgeForm.Project;
+using BridgeForm.Project.Reading;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Stocking;
@@ -21,13 +22,19 @@ public static class PriceReader
     /// <param name="stocks">Stocks of the project, with the lengths on sale.</param>
     public static PriceReading Read(string text, string fileName, ImmutableArray<StockParameters> stocks)
     {
-        var faults = ImmutableArray.CreateBuilder<ProjectFault>();
+        var faults = new FaultList();
         var prices = ImmutableArray.CreateBuilder<BoardPrice>();
+        var priced = new HashSet<(string Stock, string Section, int Length)>();
         int[]? places = null;
         var number = 0;
         foreach (var line in text.TrimStart('\uFEFF').ReplaceLineEndings("\n").Split('\n'))
         {
             number++;
+            if (faults.Full)
+            {
+                break;
+            }
+
             if (line.AsSpan().Trim().IsEmpty)
             {
                 continue;
@@ -44,20 +51,19 @@ public static class PriceReader
             }
             else if (Price(new PriceLine(number, fields, places), stocks, faults) is { } price)
             {
-                AddOnce(prices, price, number, faults);
+                AddOnce(prices, priced, price, number, faults);
             }
         }
 
-        if (places is null && faults.Count == 0)
+        if (places is null && !faults.Any)
         {
-            faults.Add(new ProjectFault(1, 1, "the price list is empty; its first line is stock,section,length,price"));
+            faults.Add(Place.Start, "the price list is empty; its first line is stock,section,length,price");
         }
 
-        return new PriceReading(
-            fileName, faults.Count == 0 ? new PriceList(prices.ToImmutable()) : null, faults.ToImmutable());
+        return new PriceReading(fileName, faults.Any ? null : new PriceList(prices.ToImmutable()), faults.InOrder());
     }
 
-    private static int[]? Places(ImmutableArray<PriceField> head, int line, ImmutableArray<ProjectFault>.Builder faults)
+    private static int[]? Places(ImmutableArray<PriceField> head, int line, FaultList faults)
     {
         var places = Columns
             .Select(c => Enumerable.Range(0, head.Length).FirstOrDefault(i => string.Equals(head[i].Text, c, StringComparison.OrdinalIgnoreCase), -1))
@@ -68,16 +74,20 @@ public static class PriceReader
             return places;
         }
 
-        faults.Add(new ProjectFault(
-            line, 1, $"the first line must name the columns {string.Join(", ", Columns)}; {string.Join(", ", missing)} missing"));
+        faults.Add(new Place(line, 1), $"the first line must name the columns {string.Join(", ", Columns)}; {string.Join(", ", missing)} missing");
         return null;
     }
 
-    private static BoardPrice? Price(
-        PriceLine line, ImmutableArray<StockParameters> stocks, ImmutableArray<ProjectFault>.Builder faults)
+    /// <summary>The price of a line's board and which of its stock's lengths it is; null, with faults, when the line is wrong.</summary>
+    private static (BoardPrice Price, int Length)? Price(
+        PriceLine line, ImmutableArray<StockParameters> stocks, FaultList faults)
     {
-        var before = faults.Count;
-        void Fault(PriceField at, string message) => faults.Add(new ProjectFault(line.Number, at.Column, message));
+        var isRight = true;
+        void Fault(PriceField at, string message)
+        {
+            isRight = false;
+            faults.Add(new Place(line.Number, at.Column), message);
+        }
 
         var (name, section, length, price) = (line[0], line[1], line[2], line[3]);
         var stock = stocks.FirstOrDefault(s => string.Equals(s.Name, name.Text, StringComparison.Ordinal));
@@ -90,7 +100,8 @@ public static class PriceReader
         var lengthRead = QuantityReader.Read(QuantityKind.Length, length.Text);
         AddIf(sectionRead.Problem, section);
         AddIf(lengthRead.Problem, length);
-        if (stock is not null && lengthRead.IsRead && !PriceList.IsOnSale(stock, lengthRead.Value))
+        var onSale = stock is not null && lengthRead.IsRead ? PriceList.OnSale(stock, lengthRead.Value) : -1;
+        if (stock is not null && lengthRead.IsRead && onSale < 0)
         {
             Fault(length, $"stock {stock.Name} is not on sale in {QuantityReader.Quote(length.Text)}; add the length to stock.{stock.Name}.lengths or take this line out");
         }
@@ -101,7 +112,7 @@ public static class PriceReader
             Fault(price, $"{QuantityReader.Quote(price.Text)} is not a price; write a number above 0 such as 6.48, without a sign of money");
         }
 
-        return faults.Count > before ? null : new BoardPrice(stock!.Name, sectionRead.Section!.Name, lengthRead.Value, money);
+        return isRight ? (new BoardPrice(stock!.Name, sectionRead.Section!.Name, lengthRead.Value, money), onSale) : null;
 
         void AddIf(string? problem, PriceField at)
         {
@@ -113,14 +124,20 @@ public static class PriceReader
     }
 
     private static void AddOnce(
-        ImmutableArray<BoardPrice>.Builder prices, BoardPrice price, int line, ImmutableArray<ProjectFault>.Builder faults)
+        ImmutableArray<BoardPrice>.Builder prices,
+        HashSet<(string Stock, string Section, int Length)> priced,
+        (BoardPrice Price, int Length) board,
+        int line,
+        FaultList faults)
     {
-        if (new PriceList(prices.ToImmutable()).Of(price.Stock, price.Section, price.Length) is not null)
+        var (price, length) = board;
+        if (priced.Add((price.Stock, price.Section, length)))
         {
-            faults.Add(new ProjectFault(line, 1, "this board has a price already; take one of the two lines out"));
-            return;
+            prices.Add(price);
         }
-
-        prices.Add(price);
+        else
+        {
+            faults.Add(new Place(line, 1), "this board has a price already; take one of the two lines out");
+        }
     }
 }

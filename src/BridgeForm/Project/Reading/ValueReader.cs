@@ -38,8 +38,8 @@ internal static class ValueReader
             return $"{spec.Name} is empty; write a text";
         }
 
-        return text.Length > LongestText || text.Any(char.IsControl)
-            ? FormattableString.Invariant($"{spec.Name} must be one line of at most {LongestText} characters")
+        return text.Length > LongestText || !PlainLine.IsText(text)
+            ? FormattableString.Invariant($"{spec.Name} must be one line of at most {LongestText} characters, none of which controls a terminal or turns text around")
             : Plain(text);
     }
 

@@ -77,7 +77,7 @@ public sealed class TableTests
         Assert.Equal(expected, OccurrenceRanges.Of(ids.Split(' ')));
 
     /// <summary>A reader of RFC 4180 with LF line ends.</summary>
-    private static List<List<string>> Read(string text)
+    internal static List<List<string>> Read(string text)
     {
         Assert.EndsWith("\n", text, StringComparison.Ordinal);
         var rows = new List<List<string>> { new() };
