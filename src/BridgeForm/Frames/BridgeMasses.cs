@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Project;
 
 namespace BridgeForm.Frames;
 
@@ -20,13 +21,13 @@ public sealed record BridgeMasses(
         var frames = ImmutableArray.CreateBuilder<double>(layout.Bays + 1);
         var packers = ImmutableArray.CreateBuilder<double>(layout.Bays + 1);
         var bays = ImmutableArray.CreateBuilder<double>(layout.Bays);
-        var drilled = layout.Parameters.Frames.Holes.Length > 0;
+        var asked = layout.Parameters.Frames.Holes;
         for (var i = 0; i <= layout.Bays; i++)
         {
             double frame = layout.Parameters.Frames.HardwareMass, packer = 0;
             foreach (var member in Members.Frame(layout, i).Members)
             {
-                var mass = MemberVolume.Of(member.Shape, drilled) * densities[member.Stock];
+                var mass = MemberVolume.Of(member.Shape, IsDrilled(asked, member.Role)) * densities[member.Stock];
                 (frame, packer) = member.Role == Role.Packer ? (frame, packer + mass) : (frame + mass, packer);
             }
 
@@ -39,7 +40,7 @@ public sealed record BridgeMasses(
             var bay = 0.0;
             foreach (var member in Members.Bay(layout, i).Members)
             {
-                bay += MemberVolume.Of(member.Shape, drilled) * densities[member.Stock];
+                bay += MemberVolume.Of(member.Shape, drilled: false) * densities[member.Stock];
             }
 
             bays.Add(bay);
@@ -57,6 +58,15 @@ public sealed record BridgeMasses(
 
     /// <summary>As <see cref="NodeLoads"/>, with frames hung but neither deck nor guard.</summary>
     public ImmutableArray<double> FrameStageLoads() => PerRope(i => Frames[i]);
+
+    // Only members of the kind that the user drills: the solid of each costs a hundred closed forms.
+    private static bool IsDrilled(ImmutableArray<HoleParameters> asked, Role role) => asked.Any(h => h.Part switch
+    {
+        DrilledPart.Base => role == Role.Base,
+        DrilledPart.Post => role == Role.Post,
+        DrilledPart.Brace => role == Role.Brace,
+        _ => throw new ArgumentOutOfRangeException(nameof(asked), h.Part, "No such part."),
+    });
 
     private ImmutableArray<double> PerRope(Func<int, double> mass)
     {
