@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BridgeForm.Project;
 
 namespace BridgeForm.Frames;
 
@@ -27,7 +26,7 @@ public sealed record BridgeMasses(
             double frame = layout.Parameters.Frames.HardwareMass, packer = 0;
             foreach (var member in Members.Frame(layout, i).Members)
             {
-                var mass = MemberVolume.Of(member.Shape, IsDrilled(asked, member.Role)) * densities[member.Stock];
+                var mass = MemberVolume.Of(member.Shape, MemberVolume.IsDrilled(asked, member.Role)) * densities[member.Stock];
                 (frame, packer) = member.Role == Role.Packer ? (frame, packer + mass) : (frame + mass, packer);
             }
 
@@ -58,15 +57,6 @@ public sealed record BridgeMasses(
 
     /// <summary>As <see cref="NodeLoads"/>, with frames hung but neither deck nor guard.</summary>
     public ImmutableArray<double> FrameStageLoads() => PerRope(i => Frames[i]);
-
-    // Only members of the kind that the user drills: the solid of each costs a hundred closed forms.
-    private static bool IsDrilled(ImmutableArray<HoleParameters> asked, Role role) => asked.Any(h => h.Part switch
-    {
-        DrilledPart.Base => role == Role.Base,
-        DrilledPart.Post => role == Role.Post,
-        DrilledPart.Brace => role == Role.Brace,
-        _ => throw new ArgumentOutOfRangeException(nameof(asked), h.Part, "No such part."),
-    });
 
     private ImmutableArray<double> PerRope(Func<int, double> mass)
     {

@@ -7,6 +7,7 @@ internal static class FuzzCommand
     private static readonly Dictionary<string, Func<FuzzRun, int>> Kinds = new(StringComparer.Ordinal)
     {
         ["model"] = ModelFuzz.Run,
+        ["read"] = ReadFuzz.Run,
     };
 
     /// <summary>Runs one kind by its arguments.</summary>
