@@ -28,5 +28,5 @@ internal static class ModelSource
             "bridgeform: error: " + fault.Message)
         : new Stop(
             ExitCode.WrongInput,
-            string.Join(Environment.NewLine, FitFaults.Of(reading, fault.Misfits).Select(f => f.In(reading.FileName))));
+            FitFaults.Of(reading, fault.Misfits).Select(f => f.In(reading.FileName)));
 }

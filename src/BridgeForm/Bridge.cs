@@ -88,7 +88,12 @@ public static class Bridge
 
     /// <summary>Shape of the ropes and weights of the members, found together.</summary>
     public static bool TryShape(
-        BridgeParameters parameters, [NotNullWhen(true)] out RopeShape? rope, [NotNullWhen(false)] out BridgeFault? fault)
+        BridgeParameters parameters, [NotNullWhen(true)] out RopeShape? rope, [NotNullWhen(false)] out BridgeFault? fault) =>
+        TryShape(parameters, null, out rope, out fault);
+
+    /// <summary>The same for a trial design, given up when it takes more than its effort.</summary>
+    internal static bool TryShape(
+        BridgeParameters parameters, Effort? effort, [NotNullWhen(true)] out RopeShape? rope, [NotNullWhen(false)] out BridgeFault? fault)
     {
         var request = Request(parameters) with
         {
@@ -103,6 +108,11 @@ public static class Bridge
         SteppedLoads Weighed(ImmutableArray<RopePoint> nodes, ImmutableArray<int>? steps)
         {
             var own = BridgeLayout.Of(parameters, nodes);
+            if (effort is not null && !effort.TrySpend())
+            {
+                return SteppedLoads.GivenUp(nodes.Length, own.Steps.Counted);
+            }
+
             var layout = steps is { } held ? own.With(held) : own;
             return new SteppedLoads(BridgeMasses.Of(layout).NodeLoads(), own.Steps.Counted);
         }

@@ -29,6 +29,7 @@ internal static class RopeworkReport
         json.WriteString("rope", remedy.Rope);
         ReportJson.Number(json, "length", remedy.Length);
         ReportJson.Number(json, "spacing", remedy.Spacing);
+        json.WriteBoolean("search_ended", remedy.SearchEnded);
         json.WriteEndObject();
     }
 

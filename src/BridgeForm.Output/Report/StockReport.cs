@@ -71,6 +71,7 @@ internal static class StockReport
         ReportJson.Number(json, "bound_in_whole_boards", job.RoundedBound);
         ReportJson.Number(json, "gap", job.Gap);
         json.WriteBoolean("proven_best", job.Proven);
+        json.WriteBoolean("search_ended", job.SearchEnded);
         ReportJson.Number(json, "bought", job.Bought);
         ReportJson.Number(json, "board_feet", job.BoardFeet);
         ReportJson.Number(json, "mass", job.Mass);

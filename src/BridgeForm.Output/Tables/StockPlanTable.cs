@@ -99,7 +99,8 @@ public static class StockPlanTable
         job.ByPrice ? Money(job.Total) : string.Empty,
         .. Wood(job.BoardFeet, job.Mass, job.FreshMass, units),
         string.Empty,
-        job.Proven ? "no plan is better" : $"at most {Numbers.Fixed(job.Gap * 100, 2)} % above the best plan there can be",
+        job.Proven ? "no plan is better" : $"at most {Numbers.Fixed(job.Gap * 100, 2)} % above the best plan there can be"
+            + (job.SearchEnded ? "; the search was ended at its limit, and a better plan may have been missed" : string.Empty),
     ];
 
     private static IReadOnlyList<string> Bound(StockJob job, PeopleUnits units) =>

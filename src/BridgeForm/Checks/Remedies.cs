@@ -13,7 +13,9 @@ namespace BridgeForm.Checks;
 /// <param name="Rope">Key of a rope that passes; null when this is about something else.</param>
 /// <param name="Length">A sag that passes, or the longest span that a member of the deck carries, metres; null when this is about something else.</param>
 /// <param name="Spacing">A <c>frames.spacing</c> that passes, metres; null when this is about something else.</param>
-public sealed record Remedy(string CheckId, string Text, string? Rope = null, double? Length = null, double? Spacing = null);
+/// <param name="SearchEnded">The search was ended at its limit: something smaller may pass, or something at all.</param>
+public sealed record Remedy(
+    string CheckId, string Text, string? Rope = null, double? Length = null, double? Spacing = null, bool SearchEnded = false);
 
 /// <summary>What would pass where a rope fails. Each trial is a whole new design: shape, weights and all load cases.</summary>
 public static class Remedies
@@ -23,6 +25,11 @@ public static class Remedies
 
     // Trials of longer bridges take too long to be a by-product of a check.
     internal const double MostBays = 2000;
+
+    // Twice what a search takes whose trials settle as bridges do; a trial that has not settled after more than three times
+    // the usual number of weighings hardly ever does.
+    private const int MostWeighings = 200;
+    private const int MostOfTrial = 24;
 
     // Frames closer than this are no bridge: a foot. Common practice, no source.
     internal const double ShortestSpacing = 0.3;
@@ -59,10 +66,16 @@ public static class Remedies
         return low;
     }
 
+    /// <summary>A new search.</summary>
+    internal static Effort Begin() => new(MostWeighings, MostOfTrial);
+
     private static Remedy Rope(BridgeParameters parameters)
     {
-        var passing = RopeTable.Thicker(parameters.Ropes.Rope).FirstOrDefault(r => Try(With(parameters, r)).Holds);
-        return passing is null
+        var effort = Begin();
+        var passing = RopeTable.Thicker(parameters.Ropes.Rope).FirstOrDefault(r => Try(With(parameters, r), effort).Holds);
+        return passing is null && effort.IsSpent
+            ? new Remedy(RopeStrength.Id, $"Preliminary: no thicker rope of this make was found to pass at this sag. {Ended(effort)}", SearchEnded: true)
+            : passing is null
             ? new Remedy(RopeStrength.Id, "Preliminary: no thicker rope of this make in the table passes at this sag.")
             : new Remedy(
                 RopeStrength.Id,
@@ -76,7 +89,20 @@ public static class Remedies
         var words = new Quantities.QuantityText(parameters.Units);
         var step = Settable(parameters.Units);
         var deepest = (int)Math.Floor(SpanChecks.DeepestSag(parameters.Site) / step);
-        return new LeastSetting(steps => Try(With(parameters, steps * step))).Above((int)Math.Floor(now / step), deepest) is { } least
+        var effort = Begin();
+        var found = new LeastSetting(steps => Try(With(parameters, steps * step), effort)).Above((int)Math.Floor(now / step), deepest);
+        if (effort.IsSpent)
+        {
+            return new Remedy(
+                RopeStrength.Id,
+                (found is { } some
+                    ? $"Preliminary: with this rope a sag of {words.Length(some * step)} (about {Quantities.QuantityText.Share(some * step / span)} of the span) passes; less may do. "
+                    : "Preliminary: no sag was found at which this rope passes. ") + Ended(effort),
+                Length: found * step,
+                SearchEnded: true);
+        }
+
+        return found is { } least
             ? new Remedy(
                 RopeStrength.Id,
                 $"Preliminary: with this rope a sag of {words.Length(least * step)} (about {Quantities.QuantityText.Share(least * step / span)} of the span) is the least that passes. The deck gets steeper with it.",
@@ -88,6 +114,10 @@ public static class Remedies
 
     /// <summary>What people can set a length to, metres: 1/16 in or 1 mm.</summary>
     public static double Settable(UnitSystem units) => units == UnitSystem.Metric ? Millimetre : Sixteenth;
+
+    /// <summary>In words that the search was not brought to its end.</summary>
+    internal static string Ended(Effort effort) =>
+        FormattableString.Invariant($"The search was ended after {effort.Trials} trial designs, because they hardly settle: it may have missed something.");
 
     private static BridgeParameters With(BridgeParameters parameters, double sag) =>
         parameters with { Ropes = parameters.Ropes with { Sag = sag } };
@@ -105,9 +135,9 @@ public static class Remedies
     }
 
     /// <summary>Holds where ropes and every load case have a shape, and the rope is strong enough.</summary>
-    private static Trial Try(BridgeParameters parameters)
+    private static Trial Try(BridgeParameters parameters, Effort effort)
     {
-        if (!Bridge.TryShape(parameters, out var rope, out _))
+        if (!effort.TryBegin() || !Bridge.TryShape(parameters, effort, out var rope, out _))
             return new Trial(false, double.PositiveInfinity, []);
         var layout = BridgeLayout.Of(parameters, rope);
         var cases = LoadCases.All(LoadCaseInput.Of(parameters, rope, BridgeMasses.Of(layout)));

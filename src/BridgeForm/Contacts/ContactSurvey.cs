@@ -11,7 +11,7 @@ namespace BridgeForm.Contacts;
 /// <param name="GapCount">How many such gaps there are, the ones not kept included.</param>
 /// <param name="RopeContactCount">How many such contacts there are, the ones not kept included.</param>
 /// <param name="DeepestOverlap">Largest overlap of any pair of wooden parts; 0 when none overlap.</param>
-/// <param name="WidestGap">Largest gap between parts that should bear; 0 when all touch.</param>
+/// <param name="WidestGap">Largest gap between parts that should bear; 0 when all touch; of parts nowhere near each other the least it can be.</param>
 /// <param name="DeepestRope">Largest depth of a rope in the wood of a base; negative when it touches none.</param>
 public sealed record ContactSurvey(
     long Pairs,
@@ -28,5 +28,5 @@ public sealed record ContactSurvey(
 /// <summary>Two parts that meet wrongly.</summary>
 /// <param name="First">Id of a part or name of a rope.</param>
 /// <param name="Second">Id of the other part.</param>
-/// <param name="Amount">Depth or gap, metres.</param>
+/// <param name="Amount">Depth or gap, metres; infinite where they are nowhere near each other.</param>
 public sealed record ContactFault(string First, string Second, double Amount);

@@ -9,6 +9,9 @@ internal sealed class Findings
     // Parts laid out to press in by exactly the seating tolerance come out a few roundings above it.
     private const double Slack = 1e-6;
 
+    // Parts that were never compared stand at least this far apart: the survey looks no further.
+    private const double LeastOfFarGaps = 2 * Seating.Tolerance;
+
     // The worst are worth naming; a bridge drawn wrong everywhere must not fill the memory.
     private const int Kept = 100;
 
@@ -32,10 +35,10 @@ internal sealed class Findings
         }
     }
 
-    /// <summary>A part stands clear of what must carry it by a gap in metres (negative: pressed in).</summary>
+    /// <summary>A part stands clear of what must carry it by a gap in metres (negative: pressed in; infinite: nowhere near it).</summary>
     public void AddBearing(string part, string carrier, double gap)
     {
-        _widestGap = Math.Max(_widestGap, gap);
+        _widestGap = Math.Max(_widestGap, double.IsFinite(gap) ? gap : LeastOfFarGaps);
         if (!(gap <= Seating.Tolerance + Slack))
         {
             _gaps.Add(new ContactFault(part, carrier, gap));

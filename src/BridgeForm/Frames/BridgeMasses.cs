@@ -20,13 +20,13 @@ public sealed record BridgeMasses(
         var frames = ImmutableArray.CreateBuilder<double>(layout.Bays + 1);
         var packers = ImmutableArray.CreateBuilder<double>(layout.Bays + 1);
         var bays = ImmutableArray.CreateBuilder<double>(layout.Bays);
-        var drilled = layout.Parameters.Frames.Holes.Length > 0;
+        var asked = layout.Parameters.Frames.Holes;
         for (var i = 0; i <= layout.Bays; i++)
         {
             double frame = layout.Parameters.Frames.HardwareMass, packer = 0;
             foreach (var member in Members.Frame(layout, i).Members)
             {
-                var mass = MemberVolume.Of(member.Shape, drilled) * densities[member.Stock];
+                var mass = MemberVolume.Of(member.Shape, MemberVolume.IsDrilled(asked, member.Role)) * densities[member.Stock];
                 (frame, packer) = member.Role == Role.Packer ? (frame, packer + mass) : (frame + mass, packer);
             }
 
@@ -39,7 +39,7 @@ public sealed record BridgeMasses(
             var bay = 0.0;
             foreach (var member in Members.Bay(layout, i).Members)
             {
-                bay += MemberVolume.Of(member.Shape, drilled) * densities[member.Stock];
+                bay += MemberVolume.Of(member.Shape, drilled: false) * densities[member.Stock];
             }
 
             bays.Add(bay);

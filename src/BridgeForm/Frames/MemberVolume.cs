@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using BridgeForm.Project;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Frames;
@@ -11,9 +13,18 @@ internal static class MemberVolume
     /// the shape of the rope, after which <see cref="LayoutFit"/> tells the fault. A part turned over weighs nothing.
     /// </summary>
     /// <param name="shape">Stick and cuts.</param>
-    /// <param name="drilled">The user asks for holes of his own.</param>
+    /// <param name="drilled">The user asks for holes of his own in members of this kind.</param>
     public static double Of(CutStock shape, bool drilled) =>
         shape.Rips.IsEmpty && !(drilled && shape.Holes.Length > 0)
             ? Math.Max(0, CutStockVolume.Prism(shape))
             : StockSolid.Build(shape).OrNull?.Volume ?? Math.Max(0, CutStockVolume.Prism(shape));
+
+    /// <summary>Whether the user asks for holes in members of a kind: the solid of each costs a hundred closed forms.</summary>
+    public static bool IsDrilled(ImmutableArray<HoleParameters> asked, Role role) => asked.Any(h => h.Part switch
+    {
+        DrilledPart.Base => role == Role.Base,
+        DrilledPart.Post => role == Role.Post,
+        DrilledPart.Brace => role == Role.Brace,
+        _ => throw new ArgumentOutOfRangeException(nameof(asked), h.Part, "No such part."),
+    });
 }

@@ -10,4 +10,8 @@ namespace BridgeForm.Ropes;
 /// The whole numbers that go with these positions. Each is counted so that the smaller of two neighbouring values fits at
 /// both sides of its threshold.
 /// </param>
-public readonly record struct SteppedLoads(ImmutableArray<double> Loads, ImmutableArray<int> Steps);
+public readonly record struct SteppedLoads(ImmutableArray<double> Loads, ImmutableArray<int> Steps)
+{
+    /// <summary>Loads that are no numbers: nobody weighs any more, and the shape is given up.</summary>
+    public static SteppedLoads GivenUp(int nodes, ImmutableArray<int> steps) => new([.. Enumerable.Repeat(double.NaN, nodes)], steps);
+}

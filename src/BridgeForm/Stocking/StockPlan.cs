@@ -46,6 +46,9 @@ public sealed record StockJob
     /// <summary>No plan is better than this one.</summary>
     public required bool Proven { get; init; }
 
+    /// <summary>The search was ended at its counted limit: a better plan may have been missed.</summary>
+    public bool SearchEnded { get; init; }
+
     /// <summary>Length of all boards, metres.</summary>
     public required double Bought { get; init; }
 

@@ -60,6 +60,7 @@ public static class StockPlanner
         var bought = boards.Sum(b => b.Length);
         var volume = bought * section.Width * section.Thickness;
         var total = loads.Sum(l => offer.Costs[l.Board]);
+        var proven = result is null || total <= result.Value.RoundedBound * (1 + Fit) || (result.Value.Best.Proven && !result.Value.Widened);
         return new StockJob
         {
             Stock = pieces[0].Stock,
@@ -70,7 +71,8 @@ public static class StockPlanner
             Total = total,
             Bound = result?.Bound ?? 0,
             RoundedBound = result?.RoundedBound ?? 0,
-            Proven = result is null || total <= result.Value.RoundedBound * (1 + Fit) || (result.Value.Best.Proven && !result.Value.Widened),
+            Proven = proven,
+            SearchEnded = !proven && result!.Value.Best.SearchEnded,
             Bought = bought,
             BoardFeet = boards.Sum(b => Lumber.BoardFeet(section, b.Length)),
             Mass = volume * offer.Stock.Density.InService,

@@ -8,6 +8,7 @@ internal static class FuzzCommand
     {
         ["model"] = ModelFuzz.Run,
         ["kill"] = KillFuzz.Run,
+        ["read"] = ReadFuzz.Run,
     };
 
     /// <summary>Runs one kind by its arguments.</summary>

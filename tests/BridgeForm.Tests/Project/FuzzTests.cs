@@ -1,3 +1,4 @@
+using BridgeForm.Benchmarks.Fuzz;
 using CsCheck;
 
 namespace BridgeForm.Tests.Project;
@@ -26,6 +27,11 @@ public sealed class FuzzTests
     [Fact]
     public void Rubbish_never_throws() =>
         Gen.String[Gen.Char[Ugly], 0, 200].Sample(text => Examples.Read(text).Faults.Length > 0, iter: 3000);
+
+    /// <summary>The first of the files that the long command of the benchmarks reads; it goes on to as many as wanted.</summary>
+    [Fact]
+    public void Five_thousand_spoiled_files_get_one_kind_of_answer() =>
+        Assert.Empty(Enumerable.Range(1, 5_000).Select(ReadCase.Of).OfType<string>().Take(3));
 
     // Swapping whole values between keys keeps the file YAML and reaches the checks behind the parser.
     [Fact]

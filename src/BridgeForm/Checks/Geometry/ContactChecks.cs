@@ -29,7 +29,8 @@ internal static class ContactChecks
             + List(words, found.Overlaps, found.OverlapCount, "in"));
         yield return Of(
             Declared[1], found.GapCount, found.WidestGap,
-            $"widest gap {words.Length(found.WidestGap)}, at most {words.Length(Seating.Tolerance)}" + List(words, found.Gaps, found.GapCount, "off")
+            (found.Gaps.Any(g => !double.IsFinite(g.Amount)) ? "some rest on nothing" : $"widest gap {words.Length(found.WidestGap)}, at most {words.Length(Seating.Tolerance)}")
+                + List(words, found.Gaps, found.GapCount, "off")
             + (found.Gaps.Any(g => g.First.Contains("/cap-", StringComparison.Ordinal))
                 ? "; a cap lifted by its steeper neighbour lies down on a tapered shim, or on thinner posts"
                 : ""));
@@ -61,7 +62,7 @@ internal static class ContactChecks
             return "";
         }
 
-        var named = faults.Take(Named).Select(f => $"{f.First} {words.Length(f.Amount)} {how} {f.Second}");
+        var named = faults.Take(Named).Select(f => double.IsFinite(f.Amount) ? $"{f.First} {words.Length(f.Amount)} {how} {f.Second}" : $"{f.First} nowhere near {f.Second}");
         return $"; {count} too many: " + string.Join(", ", named) + (count > Named ? ", …" : "");
     }
 }

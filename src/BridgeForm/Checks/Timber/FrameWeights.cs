@@ -22,10 +22,10 @@ internal sealed record FrameWeights(double Deck, double Guard, double Brace, dou
     public static FrameWeights Of(BridgeLayout layout, Func<StockParameters, double> density, int bay)
     {
         var members = Members.Frame(layout, 1).Members.AddRange(Members.Bay(layout, bay).Members);
-        var drilled = layout.Parameters.Frames.Holes.Length > 0;
+        var asked = layout.Parameters.Frames.Holes;
         double Weight(params Role[] roles) => members
             .Where(m => roles.Contains(m.Role))
-            .Sum(m => MemberVolume.Of(m.Shape, drilled) * density(layout.Parameters.StockNamed(m.Stock))) * BridgeMasses.Gravity;
+            .Sum(m => MemberVolume.Of(m.Shape, MemberVolume.IsDrilled(asked, m.Role)) * density(layout.Parameters.StockNamed(m.Stock))) * BridgeMasses.Gravity;
         return new FrameWeights(
             Weight(Role.Board, Role.Tread, Role.Stringer, Role.Packer),
             Weight(Role.Post, Role.Rail, Role.Cap) / 2,

@@ -59,10 +59,20 @@ internal static class TimberRemedies
     private static Remedy Spacing(CheckContext context, DeckSpan beam, Remedy remedy)
     {
         var now = context.Parameters.Frames.Spacing;
+        var effort = Remedies.Begin();
         var found = context.Parameters.Site.Span / Remedies.ShortestSpacing <= Remedies.MostBays
-            ? Remedies.Largest(spacing => Try(context, spacing) is { } trial && DeckPasses(trial), Remedies.ShortestSpacing, now, Step)
+            ? Remedies.Largest(spacing => Try(context, spacing, effort) is { } trial && DeckPasses(trial), Remedies.ShortestSpacing, now, Step)
             : null;
-        return found is { } wide && Settable(context, wide) is var spacing && Try(context, spacing) is { } design && DeckPasses(design)
+        if (effort.IsSpent)
+        {
+            return remedy with
+            {
+                Text = remedy.Text + $"Take a stronger {beam.Kind}: no useful frames.spacing was found. {Remedies.Ended(effort)}",
+                SearchEnded = true,
+            };
+        }
+
+        return found is { } wide && Settable(context, wide) is var spacing && Try(context, spacing, effort) is { } design && DeckPasses(design)
             ? remedy with
             {
                 Text = remedy.Text + FormattableString.Invariant($"With frames.spacing {new Quantities.QuantityText(context.Parameters.Units).Size(spacing)} ({design.Layout.Bays} bays) it passes; or take a stronger {beam.Kind}."),
@@ -88,10 +98,10 @@ internal static class TimberRemedies
     }
 
     /// <summary>A shape and layout with other distances between frames; null where there is none.</summary>
-    private static CheckContext? Try(CheckContext context, double spacing)
+    private static CheckContext? Try(CheckContext context, double spacing, Effort effort)
     {
         var parameters = context.Parameters with { Frames = context.Parameters.Frames with { Spacing = spacing } };
-        return Bridge.TryShape(parameters, out var rope, out _)
+        return effort.TryBegin() && Bridge.TryShape(parameters, effort, out var rope, out _)
             ? context with { Parameters = parameters, Rope = rope, Layout = BridgeLayout.Of(parameters, rope) }
             : null;
     }

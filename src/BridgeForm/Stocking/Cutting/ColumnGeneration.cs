@@ -25,7 +25,11 @@ internal static class ColumnGeneration
     /// <param name="problem">The problem.</param>
     /// <param name="known">Patterns to begin with.</param>
     /// <param name="exact">Compares fillings one by one as long as that is quick; a part of a problem that was too much for it need not try.</param>
-    public static Relaxation Solve(CuttingProblem problem, IEnumerable<Pattern> known, bool exact = true)
+    public static Relaxation Solve(CuttingProblem problem, IEnumerable<Pattern> known, bool exact = true) =>
+        Solve(problem, known, exact, CuttingEffort.For(problem.Demand.Sum()));
+
+    /// <summary>The same within the effort of a job: where it is spent, rounds end, and the bound is a bound all the same.</summary>
+    public static Relaxation Solve(CuttingProblem problem, IEnumerable<Pattern> known, bool exact, CuttingEffort effort)
     {
         var master = new PatternMaster(problem);
         foreach (var pattern in known)
@@ -33,7 +37,7 @@ internal static class ColumnGeneration
             master.Add(Cut(pattern, problem.Demand));
         }
 
-        var pricing = new Pricing(problem, [.. problem.Boards.Select(b => b.Cost * (1 + Improvement))], exact);
+        var pricing = new Pricing(problem, [.. problem.Boards.Select(b => b.Cost * (1 + Improvement))], exact, effort);
         double[] values = [];
         var excess = 1.0;
         for (var round = 0; round < MostRounds; round++)
@@ -46,7 +50,7 @@ internal static class ColumnGeneration
                 master.Add(pattern);
             }
 
-            if (found.IsEmpty || (!pricing.IsExact && IsEnough(problem, values, excess)))
+            if (found.IsEmpty || effort.IsSpent || (!pricing.IsExact && IsEnough(problem, values, excess)))
             {
                 break;
             }

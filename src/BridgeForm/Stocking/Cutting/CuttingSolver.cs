@@ -5,7 +5,8 @@ namespace BridgeForm.Stocking.Cutting;
 /// <param name="Bound">No plan costs less (value of the linear relaxation).</param>
 /// <param name="RoundedBound">The same, rounded up to what boards can cost together.</param>
 /// <param name="Proven">No plan is cheaper than this one.</param>
-internal sealed record CuttingResult(CuttingPlan Plan, double Bound, double RoundedBound, bool Proven);
+/// <param name="SearchEnded">The search was ended at its limit; a cheaper plan may have been missed.</param>
+internal sealed record CuttingResult(CuttingPlan Plan, double Bound, double RoundedBound, bool Proven, bool SearchEnded);
 
 /// <summary>Solves cutting-stock problems: relaxation, whole boards by diving, then improvement a few boards at a time.</summary>
 internal static class CuttingSolver
@@ -27,12 +28,18 @@ internal static class CuttingSolver
     /// <summary>The plan. Every length must fit the longest board. Same problem, same plan.</summary>
     public static CuttingResult Solve(CuttingProblem problem)
     {
-        var relaxed = ColumnGeneration.Solve(problem, []);
+        var effort = CuttingEffort.For(problem.Demand.Sum());
+        var relaxed = ColumnGeneration.Solve(problem, [], exact: true, effort);
         var target = problem.RoundedUp(relaxed.Bound);
         var best = default(CuttingPlan);
         foreach (var share in Shares)
         {
-            var plan = Diving.Plan(problem, relaxed, share);
+            if (best is not null && effort.IsSpent)
+            {
+                break;
+            }
+
+            var plan = Diving.Plan(problem, relaxed, share, effort);
             best = best is null || plan.Cost < best.Cost * (1 - Same) ? plan : best;
             if (best.Cost <= target * (1 + (best.Patterns.Length > LongJob ? GoodEnough : Same)))
             {
@@ -49,6 +56,6 @@ internal static class CuttingSolver
             proven = exhausted || best.Cost <= target * (1 + Same);
         }
 
-        return new CuttingResult(best, relaxed.Bound, target, proven);
+        return new CuttingResult(best, relaxed.Bound, target, proven, effort.IsSpent && !proven);
     }
 }

@@ -14,8 +14,9 @@ internal static class Diving
     /// <summary>Dives once.</summary>
     /// <param name="problem">The problem.</param>
     /// <param name="first">Its relaxation.</param>
+    /// <param name="effort">Work of the whole job, of which this spends.</param>
     /// <param name="share">A pattern whose amount's fraction is at least this is taken once more; the largest one always.</param>
-    public static CuttingPlan Plan(CuttingProblem problem, Relaxation first, double share)
+    public static CuttingPlan Plan(CuttingProblem problem, Relaxation first, double share, CuttingEffort effort)
     {
         var left = problem.Demand.ToArray();
         var taken = ImmutableArray.CreateBuilder<Pattern>();
@@ -30,7 +31,7 @@ internal static class Diving
                 return new CuttingPlan(taken.ToImmutable(), taken.Sum(p => problem.Boards[p.Board].Cost));
             }
 
-            var relaxed = ColumnGeneration.Solve(rest.Problem, known.Select(rest.Narrowed).Where(p => p.Counts.Any(c => c > 0)), first.IsExact);
+            var relaxed = ColumnGeneration.Solve(rest.Problem, known.Select(rest.Narrowed).Where(p => p.Counts.Any(c => c > 0)), first.IsExact, effort);
             inUse = [.. relaxed.InUse.Select(u => u with { Pattern = rest.Widened(u.Pattern, problem.Count) })];
         }
     }

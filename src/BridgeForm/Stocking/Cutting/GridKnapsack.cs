@@ -15,6 +15,10 @@ internal static class GridKnapsack
     /// <summary>Cells of the longest board: about half a millimetre of a board of 16 ft.</summary>
     private const int Cells = 8192;
 
+    /// <summary>Cells filled for one set of values.</summary>
+    public static long Work(CuttingProblem problem, double[] values, ImmutableArray<int> limits) =>
+        (long)Cells * Bundle.Of(problem, values, limits, problem.Capacity(problem.Boards.Length - 1)).Count;
+
     /// <summary>The best filling of each board on the grid, whether or not it exceeds a goal; one entry a board.</summary>
     /// <param name="problem">Lengths and boards.</param>
     /// <param name="values">Value of a piece of each length; those at or below 0 are left out.</param>

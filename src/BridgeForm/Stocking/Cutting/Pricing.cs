@@ -6,11 +6,12 @@ namespace BridgeForm.Stocking.Cutting;
 /// <param name="problem">Lengths and boards.</param>
 /// <param name="goals">Value that a filling of each board must exceed.</param>
 /// <param name="exact">Begins exactly.</param>
-internal sealed class Pricing(CuttingProblem problem, double[] goals, bool exact)
+/// <param name="effort">Work of the whole job, of which this spends.</param>
+internal sealed class Pricing(CuttingProblem problem, double[] goals, bool exact, CuttingEffort effort)
 {
     // Fillings compared in all rounds together: some hundredths of a second. Boards with many short pieces of many lengths
     // have fillings without number.
-    private int _budget = 4_000_000;
+    private int _budget = 2_000_000;
 
     /// <summary>Fillings are compared one by one so far.</summary>
     public bool IsExact { get; private set; } = exact;
@@ -19,7 +20,7 @@ internal sealed class Pricing(CuttingProblem problem, double[] goals, bool exact
     /// <param name="values">Value of a piece of each length.</param>
     public (ImmutableArray<Pattern> Found, double Excess) Find(double[] values)
     {
-        if (IsExact && ParetoKnapsack.Best(problem, values, problem.Demand, goals, ref _budget) is { IsDefault: false } best)
+        if (IsExact && Exactly(values) is { IsDefault: false } best)
         {
             var excess = 0.0;
             var found = ImmutableArray.CreateBuilder<Pattern>();
@@ -39,8 +40,17 @@ internal sealed class Pricing(CuttingProblem problem, double[] goals, bool exact
         return OnGrid(values);
     }
 
+    private ImmutableArray<Filling?> Exactly(double[] values)
+    {
+        var before = _budget;
+        var best = ParetoKnapsack.Best(problem, values, problem.Demand, goals, ref _budget);
+        effort.Compared(before - _budget);
+        return best;
+    }
+
     private (ImmutableArray<Pattern> Found, double Excess) OnGrid(double[] values)
     {
+        effort.Filled(2 * GridKnapsack.Work(problem, values, problem.Demand));
         var above = GridKnapsack.Best(problem, values, problem.Demand, roundUp: false);
         var below = new Lazy<ImmutableArray<Filling>>(() => GridKnapsack.Best(problem, values, problem.Demand, roundUp: true));
         var found = ImmutableArray.CreateBuilder<Pattern>();

@@ -1,0 +1,31 @@
+namespace BridgeForm.Stocking.Cutting;
+
+/// <summary>
+/// How much work one job may cost, counted and not timed, so that the same pieces get the same plan everywhere. A unit is one
+/// filling compared, some thirty nanoseconds.
+/// </summary>
+internal sealed class CuttingEffort
+{
+    // A job of the samples takes a tenth of this; long bridges have more pieces, and more to gain.
+    private const long Fixed = 4_000_000;
+    private const long EachPiece = 5_000;
+
+    // A cell of the grid is a sum and a comparison; a filling is also stored.
+    private const int CellsAUnit = 16;
+
+    private long _left;
+
+    private CuttingEffort(long most) => _left = most;
+
+    /// <summary>No more rounds, and no further dives.</summary>
+    public bool IsSpent => _left <= 0;
+
+    /// <summary>What a job with so many pieces may cost.</summary>
+    public static CuttingEffort For(int pieces) => new(Fixed + (EachPiece * pieces));
+
+    /// <summary>Fillings were compared one by one.</summary>
+    public void Compared(long fillings) => _left -= fillings;
+
+    /// <summary>Cells of a grid were filled.</summary>
+    public void Filled(long cells) => _left -= cells / CellsAUnit;
+}
