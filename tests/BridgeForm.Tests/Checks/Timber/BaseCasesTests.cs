@@ -94,14 +94,48 @@ public sealed class BaseCasesTests
         BaseBeam Case(string name) => BaseCases.Of(bridge.Context).Single(c => c.Name == name).Beam;
     }
 
-    // The longest bay loads the base, the shortest holds it down. With equal steps in plan the steep bays are longer.
-    [Fact]
-    public void Longest_and_shortest_bay()
+    // The longest bay loads the base, the shortest holds it down: with equal steps in plan the steepest one, at A where B lies
+    // lower, at B where it lies higher, and the flattest. Half of its load on each rope.
+    [Theory]
+    [InlineData("-5 ft")]
+    [InlineData("5 ft")]
+    public void Longest_and_shortest_bay(string rise)
     {
-        var layout = Contexts.Of(Bridges.Garden.Replace("spacing: 3 ft", "spacing: 3 ft\n  step: plan", StringComparison.Ordinal)).Layout;
-        double Length(int i) => (layout.Poses[i].Node - layout.Poses[i - 1].Node).Length;
-        Assert.Equal(Enumerable.Range(1, layout.Bays).Max(Length), Length(BaseCases.Bay(layout, longest: true)));
-        Assert.Equal(Enumerable.Range(1, layout.Bays).Min(Length), Length(BaseCases.Bay(layout, longest: false)));
-        Assert.True(Length(BaseCases.Bay(layout, longest: true)) > 1.02 * Length(BaseCases.Bay(layout, longest: false)));
+        var context = Contexts.Of(Bridges.Garden.Replace("spacing: 3 ft", "spacing: 3 ft\n  step: plan", StringComparison.Ordinal)
+            .Replace("span: 30 ft", "span: 30 ft, rise: " + rise, StringComparison.Ordinal) + "\nloads: { live: 60 psf, uplift: 100 psf }\n");
+        var layout = context.Layout;
+        double Length(int i)
+        {
+            var (from, to) = (layout.Poses[i - 1].Node, layout.Poses[i].Node);
+            return Math.Sqrt(((to.X - from.X) * (to.X - from.X)) + ((to.Y - from.Y) * (to.Y - from.Y)));
+        }
+
+        var lengths = Enumerable.Range(1, layout.Bays).ToDictionary(i => i, Length);
+        var longest = rise is "5 ft" ? layout.Bays : 1;
+        Assert.Equal(lengths.Values.Max(), lengths[longest]);
+        Assert.Equal(longest, BaseCases.Bay(layout, longest: true));
+        Assert.Equal(lengths.Values.Min(), lengths[BaseCases.Bay(layout, longest: false)]);
+        var cases = BaseCases.Of(context);
+        var live = cases.Single(c => c.Name is "live load").Beam.Reactions().Right - cases.Single(c => c.Name is "empty").Beam.Reactions().Right;
+        Assert.Equal(60 / 144.0 * HalfWidth * lengths[longest] / Inch * Pound, live, 1e-6);
+
+        // Caps as well: the longest from head to head.
+        var caps = Enumerable.Range(1, layout.Bays).Max(i => (layout.Caps.Points[i] - layout.Caps.Points[i - 1]).Length);
+        Assert.Equal(caps, CapSpans.Longest(layout).Length);
+        Assert.True(caps > 1.02 * (layout.Caps.Points[5] - layout.Caps.Points[4]).Length);
+        var dry = FrameWeights.Of(layout, s => s.Density.Low, BaseCases.Bay(layout, longest: false)).Total / 2;
+        var lift = Contexts.Check(context, "keeper-uplift-wind").Demand;
+        Assert.Equal((100 / 144.0 * HalfWidth * lengths[longest] / Inch * Pound) - (0.6 * dry), lift, 1e-6);
+    }
+
+    // Plumb frames on a slope: 26 mm in the middle of an 89 mm base, at its deep mouth 44.5 mm · tan θ more, where the rope is
+    // steepest under a frame that hangs on it.
+    [Fact]
+    public void The_deepest_mouth_is_the_notch()
+    {
+        var context = Contexts.Of(Bridges.Inclined);
+        var steepest = context.Layout.Poses.Where(p => !p.IsEnd).Max(p => Math.Tan(Math.Abs(p.Slope)));
+        Assert.True(steepest > 0.2);
+        Assert.Equal(0.026 + (0.0445 * steepest), BaseSection.Of(context).Notch, 1e-9);
     }
 }
