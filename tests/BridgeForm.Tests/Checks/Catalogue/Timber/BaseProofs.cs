@@ -16,6 +16,8 @@ internal static class BaseProofs
     private const double Euler = 1.2 * 580000 / (111.04 * 5.5 / 6.25);
     private const double NetEuler = 1.2 * 580000 / (109.165 * 4.875 / 6.25);
 
+    private const string Nobody = "{ live: 0 psf, point: { force: 0 lbf } }";
+
     private static LevelDeck Heavy => new() { Loads = "{ live: 60 psf, point: { force: 1000 lbf } }" };
 
     // In the middle 1000/2·23 and the dead load: its reactions, and what lies on the right half.
@@ -52,6 +54,17 @@ internal static class BaseProofs
         return new Proof(check, force * Pound, force / share * Pound) { Error = Nanometre }.Saying("point load at the edge, 22.563 in");
     }
 
+    // An empty deck: outward the brace comes down beyond the channel, and the shear is largest outside it. CD 1.6.
+    [Proves("base-shear", CheckStatus.Pass, Side.Within)]
+    [Proves("base-shear", CheckStatus.Fail, Side.Beyond)]
+    public static Proof BeyondTheRope(double share)
+    {
+        var force = BraceDown + BraceWeight + (BaseWeight / 58 * (29 - Outer));
+        var bridge = new LevelDeck { Loads = Nobody };
+        var check = bridge.With("3x6", shear: force / share / (2.0 / 3 * 2.5 * 5.5) / 1.6).Check("base-shear");
+        return new Proof(check, force * Pound, force / share * Pound) { Error = Nanometre }.Saying("200 lbf outward, 23.43");
+    }
+
     // Inward the brace pulls up beyond the rope, its bottom in tension, while people stand on the deck: at the inner wall. CD 1.6.
     [Proves("base-channel-bending", CheckStatus.Pass, Side.Within)]
     [Proves("base-channel-bending", CheckStatus.Fail, Side.Beyond)]
@@ -76,6 +89,31 @@ internal static class BaseProofs
             .Saying("live load and 200 lbf inward, 23 in from the middle", "bottom in tension: (2/3)·Fv'·b·dn·(dn/d)²");
     }
 
+    // 1000 lbf at the edge, CD 1.0, ask more than the push inward, 1266 lbf for CD 1.6.
+    [Proves("base-channel-shear", CheckStatus.Pass, Side.Within)]
+    [Proves("base-channel-shear", CheckStatus.Fail, Side.Beyond)]
+    public static Proof ShearOfEdge(double share)
+    {
+        var force = (1000 * (0.5 + ((HalfWidth - 6) / 46))) + DeadShear(23);
+        var area = 2.0 / 3 * 2.5 * 4.875 * (4.875 / 5.5) * (4.875 / 5.5);
+        var check = Heavy.With("3x6", shear: force / share / area).Check("base-channel-shear");
+        return new Proof(check, force * Pound, force / share * Pound) { Error = Nanometre }.Saying("point load at the edge, 23 in from the middle");
+    }
+
+    // A channel 1/16 in deep in a 3x6 on an empty deck: inward 781 lbf at the outer wall, over (5.4375/5.5)² for the bottom in
+    // tension, ask more than 788 lbf outward with the top in tension.
+    [Proves("base-channel-shear", CheckStatus.Pass, Side.Within)]
+    [Proves("base-channel-shear", CheckStatus.Fail, Side.Beyond)]
+    public static Proof ShearShallow(double share)
+    {
+        var own = (((2.5 * 5.5 * 58) - (2 * 0.875 * 0.0625 * 2.5)) / 48) + 3;
+        var force = BraceDown - BraceWeight - (own / 58 * (29 - Outer));
+        var area = 2.0 / 3 * 2.5 * 5.4375 * (5.4375 / 5.5) * (5.4375 / 5.5);
+        var bridge = new LevelDeck { Depth = 0.0625, Loads = Nobody };
+        var check = bridge.With("3x6", shear: force / share / area / 1.6).Check("base-channel-shear");
+        return new Proof(check, force * Pound, force / share * Pound) { Error = Nanometre }.Saying("200 lbf inward, 23.438 in from the middle");
+    }
+
     // A 3x12 with a channel 1/16 in deep, its deck empty: the push outward governs, its top in tension: 784 lbf of the brace and
     // what the base weighs beyond the rope. Inward it would be 779 lbf over (11.1875/11.25)², 788 lbf.
     [Proves("base-channel-shear", CheckStatus.Pass, Side.Within)]
@@ -84,7 +122,7 @@ internal static class BaseProofs
     {
         var own = (((2.5 * 11.25 * 58) - (2 * 0.875 * 0.0625 * 2.5)) / 48) + 3;
         var force = BraceDown + BraceWeight + (own / 58 * 6);
-        var bridge = new LevelDeck { Base = "section: 3x12", Depth = 0.0625, Loads = "{ live: 0 psf, point: { force: 0 lbf } }" };
+        var bridge = new LevelDeck { Base = "section: 3x12", Depth = 0.0625, Loads = Nobody };
         var check = bridge.With("3x12", shear: force / share / (2.0 / 3 * 2.5 * 11.1875) / 1.6).Check("base-channel-shear");
         return new Proof(check, force * Pound, force / share * Pound) { Error = Nanometre }
             .Saying("200 lbf outward, 23 in from the middle", "top in tension: (2/3)·Fv'·b·dn =");
