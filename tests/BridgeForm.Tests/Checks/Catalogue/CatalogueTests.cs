@@ -88,8 +88,6 @@ public sealed class CatalogueTests
         var limit = (proof.Capacity ?? proof.Limit)!.Value;
         var off = Math.Abs(proof.Check.Demand - limit) / (limit > 0 ? limit : 1);
         Assert.InRange(off, 0, limit > 0 ? Beside : BesideNothing);
-        Assert.Equal(proves.Side == Side.Within, proves.Status == CheckStatus.Pass);
-        if (proof.Check.Ratio is { } ratio)
-            Assert.Equal(proves.Side == Side.Within, ratio <= 1 + Rounding);
+        Assert.Equal(proves.Side == Side.Within, proof.Check.Ratio is { } ratio ? ratio <= 1 + Rounding : proves.Status == CheckStatus.Pass);
     }
 }

@@ -37,7 +37,7 @@ internal static class ChannelProofs
     public static Proof Deep_sloped_floor(double share) =>
         Of("channel-deep-mouth", Sloped((Deep * share) - Change) with { More = "loads: { live: 1000 psf }" }, Deep * share, Deep);
 
-    // Hardly loaded they hold, and a mouth a little deeper than a quarter is let pass for them.
+    // Hardly loaded they hold, and a mouth a little deeper than a quarter is let pass for them: a quarter is no limit then.
     [Proves("channel-deep-mouth", CheckStatus.Pass)]
     public static Proof Deep_floor_of_a_base_whose_net_section_holds() =>
         (Of("channel-deep-mouth", new TwoBays { Depth = 1.4, More = "loads: { live: 5 psf, point: { force: 5 lbf } }" }, 1.4, Deep) with { Capacity = null })
@@ -71,6 +71,6 @@ internal static class ChannelProofs
         return bridge with { Drop = bridge.Drop + bridge.EndDepth - depth };
     }
 
-    private static Proof Of(string id, TwoBays bridge, double depth, double limit) =>
+    private static Proof Of(string id, TwoBays bridge, double depth, double? limit) =>
         new(bridge.Check(id), depth * TwoBays.Inch, limit * TwoBays.Inch);
 }

@@ -1,4 +1,7 @@
 using BridgeForm.Checks;
+using BridgeForm.Contacts;
+using BridgeForm.Frames;
+using BridgeForm.Pieces;
 using BridgeForm.Tests.Checks.Catalogue.Ropes;
 
 namespace BridgeForm.Tests.Checks.Catalogue.Geometry;
@@ -24,6 +27,20 @@ internal static class ContactProofs
         var read = Bridges.Read(bridge.Text);
         var context = Contexts.Of(read with { Guard = read.Guard with { RailHeights = [6 * TwoBays.Inch, second] } });
         return new Proof(Contexts.Check(context, "parts-overlap"), Seating * Further(share), Seating) { Error = 1e-6 };
+    }
+
+    // Ropes thinner than the one the channels were cut for: their tops lie by so much below the floor of the middle base, which
+    // hangs on them.
+    [Proves("parts-bear", CheckStatus.Pass, Side.Within)]
+    [Proves("parts-bear", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Base_over_thinner_ropes(double share)
+    {
+        var parameters = Bridges.Read(new TwoBays().Text);
+        var context = Contexts.Of(parameters);
+        Assert.True(PieceSet.TryOf(parameters, Members.Of(context.Layout), out var pieces, out var failure), failure);
+        var thinner = RopeRuns.Of(parameters, context.Rope).Select(r => r with { Radius = r.Radius - (Seating * Further(share)) });
+        var off = context with { Contacts = ContactSurveyor.Survey(context.Layout, pieces, [.. thinner]) };
+        return new Proof(Contexts.Check(off, "parts-bear"), Seating * Further(share), Seating) { Error = 1e-6 };
     }
 
     // The middle frame is square to a rope that bends there, so the rope's top enters the level floor at its mouth, half of

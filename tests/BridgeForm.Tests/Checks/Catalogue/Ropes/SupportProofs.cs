@@ -1,4 +1,5 @@
 using BridgeForm.Checks;
+using BridgeForm.Tests.Ropes;
 
 namespace BridgeForm.Tests.Checks.Catalogue.Ropes;
 
@@ -86,7 +87,11 @@ internal static class SupportProofs
         }
 
         var (pull, down) = (level / 0.5, (load / 2) + (s_rope.PerInch * length));
+        var given = bridge.Context.Ropework.Supports.Single(s => id.EndsWith(s.Support, StringComparison.OrdinalIgnoreCase));
+        RopeSamples.Close(TwoLinks.Newtons(down + (pull * Math.Sqrt(0.75))), given.PostVertical, 1e-4);
+        Assert.Equal(0, given.PostHorizontal, 1e-6);
         return new Proof(Contexts.Check(bridge.Context, id), TwoLinks.Newtons(pull)) { Error = 1e-4 }.Saying(
-            $"level pull {level:0} lbf", $"pull {pull:0} lbf on the anchor", $"down {down:0} lbf + {pull * Math.Sqrt(0.75):0} lbf = ", "60.0°");
+            $"level pull {level:0} lbf", $"pull {pull:0} lbf on the anchor", $"down {down:0} lbf + {pull * Math.Sqrt(0.75):0} lbf = ",
+            $"level {level:0} lbf − {level:0} lbf = 0 lbf", "60.0°");
     }
 }

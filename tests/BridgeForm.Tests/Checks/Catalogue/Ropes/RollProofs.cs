@@ -1,0 +1,92 @@
+using BridgeForm.Checks;
+
+namespace BridgeForm.Tests.Checks.Catalogue.Ropes;
+
+/// <summary>
+/// Whether the section stays upright: π²·s² / (8·f·h) below 2 and below 3 (own figures). λ² of a bridge so short is far above
+/// 4π², so that its halves roll against each other. Sag and heights by hand, for 60 psf all along: inches and pounds.
+/// </summary>
+internal static class RollProofs
+{
+    // People's weight 1.0 m over the deck: common practice, no source.
+    private const double People = 1 / TwoBays.Inch;
+
+    private static readonly TwoLinks s_rope = new();
+
+    private static readonly TwoBays s_bridge = new()
+    {
+        More = """
+            loads: { live: 60 psf, point: { force: 0 lbf } }
+            stock:
+              treated: { species: southern-pine, treated: true, lengths: [16 ft], density: { low: 30 lb/ft3, in_service: 40 lb/ft3, high: 50 lb/ft3 } }
+              cedar: { species: western-red-cedar, lengths: [16 ft], density: { low: 15 lb/ft3, in_service: 20 lb/ft3, high: 25 lb/ft3 } }
+            """,
+    };
+
+    [Proves("roll", CheckStatus.Warn, Side.Within)]
+    [Proves("roll", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Beside_2(double share) => Of(2 / share, "needed 2");
+
+    [Proves("roll", CheckStatus.Warn)]
+    public static Proof Just_below_3() => Of(3 * 0.9995, "comfortable 3");
+
+    [Proves("roll", CheckStatus.Pass)]
+    public static Proof Just_above_3() => Of(3 * 1.0005, "case live-full");
+
+    // One bay of 144 in: no frame hangs between the supports.
+    [Proves("roll", CheckStatus.Engineer)]
+    public static Proof Without_a_hanging_frame() => new Proof(Contexts.Check(OneBay, "roll"), 0).Saying("no frame hangs");
+
+    [Proves("bounce-vertical", CheckStatus.Engineer)]
+    public static Proof Bounce_without_a_hanging_frame() => new Proof(Contexts.Check(OneBay, "bounce-vertical"), 0, 3).Saying("no frame hangs");
+
+    [Proves("sway-lateral", CheckStatus.Engineer)]
+    public static Proof Sway_without_a_hanging_frame() => new Proof(Contexts.Check(OneBay, "sway-lateral"), 0, 1.3).Saying("no frame hangs");
+
+    [Proves("keeper-slip", CheckStatus.Engineer)]
+    public static Proof Keepers_without_a_hanging_frame() => new Proof(Contexts.Check(OneBay, "keeper-slip"), 0).Saying("no frame hangs");
+
+    private static CheckContext OneBay =>
+        TwoBays.ContextOf(new TwoBays().Text.Replace("spacing: 74 in", "spacing: 144.5 in", StringComparison.Ordinal));
+
+    private static Proof Of(double factor, string says)
+    {
+        var (dead, people) = (Dead(), 60.0 / 144 * s_bridge.Between * 72);
+        var ropes = 4 * s_rope.PerInch * s_rope.Length(dead.Hanging / 2, s_bridge.Sag);
+        var sag = s_rope.Drop((dead.Hanging / 2) + (0.6 * people), s_rope.Length(dead.Hanging / 2, s_bridge.Sag));
+        var height = (dead.Moment + (people * (5.25 + 1.5 + People))) / (dead.Hanging + ropes + people);
+        var spacing = Math.Sqrt(factor * 8 * sag * height) / Math.PI;
+        return new Proof((s_bridge with { Spacing = spacing }).Check("roll"), factor, 2) { Error = 1e-4 }.Saying(says);
+    }
+
+    // What hangs on the ropes: the middle frame and, of both bays together, as much as one bay; each part at the middle of its
+    // stick over the rope's chord, which falls 8 in in 72 in to the middle frame. Base's top 5.25 in over the rope there.
+    private static (double Hanging, double Moment) Dead()
+    {
+        var (post, brace) = (s_bridge.LeanRadians, 12 * Math.PI / 180);
+        var longEdge = (10 - (3.5 / Math.Cos(post))) / (Math.Tan(post) + Math.Tan(brace)) / Math.Cos(brace);
+        var shortEdge = longEdge - (3.5 * (Math.Tan(brace) + (1 / Math.Tan(post + brace))));
+        var (deck, guard) = (TwoBays.Upright(s_bridge.DeckFall, 1), TwoBays.Upright(s_bridge.CapFall, 1));
+        // Boards from 1.75 in before the support to 1/16 in before the middle frame, rails and caps from 0.75 in before it.
+        var (board, rail) = ((72 - 1.75 - 0.0625) / 2, (72 - 0.75) / 2);
+        List<(double Weight, double Height)> parts =
+        [
+            (40 / 1728.0 * ((3.5 * 5.5 * 58) - (2 * 0.875 * 0.625 * 3.5) - (4 * Math.PI / 4 / 16 * 2)), 5.25 - 2.75),
+            (40 / 1728.0 * 2 * 1.5 * 3.5 * 24, 5.25 + (12 * Math.Cos(post))),
+            (40 / 1728.0 * 1.5 * 3.5 * (longEdge + shortEdge), 5.25 + (longEdge / 2 * Math.Cos(brace)) - (1.75 * Math.Sin(brace))),
+            (3, 5.25),
+            (40 / 1728.0 * 6 * 1.5 * 5.5 * (72 + 1.75 - 0.0625) * deck, s_bridge.EndTop + s_bridge.Lift + (0.75 * deck) + Over(s_bridge.DeckFall, board)),
+            (20 / 1728.0 * 2 * 1.5 * 5.5 * 72.75 * guard, s_bridge.EndTop + (24 * Math.Cos(post)) + (0.75 * guard) + Over(s_bridge.CapFall, rail)),
+        ];
+        foreach (var up in (double[])[6, 12, 18])
+        {
+            var middle = s_bridge.EndTop + (up * Math.Cos(post)) + (0.375 * Math.Sin(post) / s_bridge.RailNormal);
+            parts.Add((20 / 1728.0 * 2 * 0.75 * 3.5 * 72.75 * guard, middle + Over(s_bridge.CapFall, rail)));
+        }
+
+        return (parts.Sum(p => p.Weight), parts.Sum(p => p.Weight * p.Height));
+    }
+
+    // Further along, a part has fallen, and the chord too.
+    private static double Over(double fall, double x) => (8.0 / 72 * x) - (fall * x);
+}
