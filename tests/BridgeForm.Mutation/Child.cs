@@ -24,14 +24,14 @@ internal static class Child
         return 0;
     }
 
-    /// <summary>Runs classes, or methods written Class::Method, in their order until a test fails, and prints that one.</summary>
+    /// <summary>Runs classes, or tests written Class::Method, in their order until a test fails, and prints that one.</summary>
     public static int Run(string folder, IEnumerable<string> wanted)
     {
         var tests = new TestClasses(folder);
         foreach (var name in wanted)
         {
             var parts = name.Split("::");
-            var (run, failed) = tests.Run(parts[0], parts.ElementAtOrDefault(1));
+            var (run, failed) = tests.Run(parts[0], parts.ElementAtOrDefault(1) ?? "");
             if (failed is not null || (run == 0 && parts.Length > 1))
             {
                 Console.WriteLine("failed\t" + (failed ?? $"{name}: there is no such test"));
@@ -58,6 +58,8 @@ internal static class Child
         start.Environment["CsCheck_Threads"] = "1";
         // 2 GiB: a loop that only fills memory ends as well.
         start.Environment["DOTNET_GCHeapHardLimit"] = "80000000";
+        // Runs are short: what the compiler could learn from them would not be used.
+        start.Environment["DOTNET_TieredPGO"] = "0";
         start.Environment.Remove("BRIDGEFORM_UPDATE");
         using var process = Process.Start(start)!;
         var output = process.StandardOutput.ReadToEndAsync();

@@ -29,8 +29,12 @@ internal static class Judge
         .AsParallel().AsOrdered().WithDegreeOfParallelism(2).WithMergeOptions(ParallelMergeOptions.NotBuffered)
         .Select(w => judge(w));
 
-    private static IEnumerable<string> Tests(Listed listed) =>
-        listed.KilledBy.Select(t => $"{t[..t.LastIndexOf('.')]}::{t[(t.LastIndexOf('.') + 1)..]}");
+    private static IEnumerable<string> Tests(Listed listed) => listed.KilledBy.Select(t =>
+    {
+        var arguments = t.IndexOf('(', StringComparison.Ordinal);
+        var dot = t.LastIndexOf('.', arguments < 0 ? t.Length - 1 : arguments);
+        return $"{t[..dot]}::{t[(dot + 1)..]}";
+    });
 
     private static string? Verdict(string folder, int number, double seconds, IEnumerable<string> tests)
     {

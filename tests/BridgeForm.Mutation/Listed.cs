@@ -24,7 +24,7 @@ internal sealed record Listed
     /// <summary>How many places in the member read alike before it.</summary>
     public int Occurrence { get; init; }
 
-    /// <summary>Tests that kill it, Namespace.Class.Method.</summary>
+    /// <summary>Tests that kill it, Namespace.Class.Method; of a theory one case, its arguments or their beginning following.</summary>
     public ImmutableArray<string> KilledBy { get; init; } = [];
 
     public static ImmutableArray<Listed> Read(string path) =>

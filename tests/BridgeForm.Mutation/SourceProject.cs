@@ -54,7 +54,7 @@ internal sealed class SourceProject
         var folder = Path.Combine(root, "src", name);
         string[] asked =
         [
-            "msbuild", $"{name}.csproj", "-t:Compile", "-nologo", "-p:Configuration=Release", "-p:SkipCompilerExecution=true",
+            "msbuild", $"{name}.csproj", "-t:PrepareResources;Compile", "-nologo", "-p:Configuration=Release", "-p:SkipCompilerExecution=true",
             "-p:ProvideCommandLineArgs=true", "-p:DesignTimeBuild=true", "-p:BuildProjectReferences=false",
             "-p:NonExistentFile=__never__/__never__", "-getItem:CscCommandLineArgs",
         ];

@@ -37,11 +37,11 @@ internal sealed class TestClasses
 
     /// <summary>Runs the tests of a class one after the other until one fails.</summary>
     /// <param name="name">Full name of the class.</param>
-    /// <param name="method">One method alone; null for all.</param>
+    /// <param name="wanted">Beginning of the names of the tests that run, "Method" or "Method(argument: ..."; empty for all.</param>
     /// <returns>How many ran, and the first that failed.</returns>
-    public (int Run, string? Failed) Run(string name, string? method = null)
+    public (int Run, string? Failed) Run(string name, string wanted = "")
     {
-        var cases = Cases(name).Where(c => method is null || string.Equals(c.TestMethod.Method.Name, method, StringComparison.Ordinal)).ToArray();
+        var cases = Cases(name).Where(c => IsWanted(c.DisplayName[(name.Length + 1)..], wanted)).ToArray();
         string? failed = null;
         using var runner = new XunitTestAssemblyRunner(_assembly, cases, new Sink(_ => { }), new Sink(Take), _options);
         var summary = runner.RunAsync().GetAwaiter().GetResult();
@@ -50,9 +50,16 @@ internal sealed class TestClasses
         void Take(IMessageSinkMessage message)
         {
             if (message is ITestFailed test)
-                failed ??= $"{name}.{test.TestMethod.Method.Name}";
+            {
+                failed ??= test.Test.DisplayName;
+                Console.Error.WriteLine($"{test.Test.DisplayName}: {string.Join(" <- ", test.Messages)}");
+            }
         }
     }
+
+    /// <summary>The method's whole name, or that and the beginning of its arguments.</summary>
+    private static bool IsWanted(string test, string wanted) => wanted.Length == 0
+        || (test.StartsWith(wanted, StringComparison.Ordinal) && (wanted.Contains('(') || test.Length == wanted.Length || test[wanted.Length] == '('));
 
     private static bool IsTest(MethodInfo method) => method.GetCustomAttributes().Any(a => a is Xunit.FactAttribute);
 
