@@ -21,18 +21,27 @@ internal static class TurnWords
     }
 
     /// <summary>Every turned place of a piece, alike ones together: <c>near end at B: B11/board-1</c>; empty when none is.</summary>
-    public static string Places(Piece piece) => string.Join(" | ", Groups(piece)
+    public static string Turned(Piece piece) => Places(piece, o => o.Turned);
+
+    /// <summary>Every place where a piece is rolled over and not turned, alike ones together; empty when none is.</summary>
+    public static string Rolled(Piece piece) => Places(piece, o => o.Turn.IsRolled);
+
+    private static string Places(Piece piece, Func<Occurrence, bool> which) => string.Join(" | ", Groups(piece)
+        .Where(g => which(g.Places[0]))
         .Select(g => g.Words + ": " + OccurrenceRanges.Of(g.Places.Select(o => o.Id))));
 
-    /// <summary>Turned places of a piece by their words, in order of first appearance.</summary>
+    /// <summary>Places where a piece is turned or rolled over, by their words, in order of first appearance.</summary>
     public static ImmutableArray<(string Words, ImmutableArray<Occurrence> Places)> Groups(Piece piece) =>
     [
-        .. piece.Occurrences.Where(o => o.Turned).GroupBy(o => Of(piece, o), StringComparer.Ordinal).Select(g => (g.Key, g.ToImmutableArray())),
+        .. piece.Occurrences.Where(o => o.Turned || o.Turn.IsRolled).GroupBy(o => Of(piece, o), StringComparer.Ordinal).Select(g => (g.Key, g.ToImmutableArray())),
     ];
 
-    /// <summary>Words by id, of all turned parts of a bridge.</summary>
-    public static Dictionary<string, string> ById(BridgeModel model) => model.Pieces
-        .SelectMany(p => p.Occurrences.Where(o => o.Turned).Select(o => (o.Id, Words: Of(p, o))))
+    /// <summary>What it is called: turned, or rolled over.</summary>
+    public static string Name(Occurrence place) => place.Turned ? "turned" : "rolled over";
+
+    /// <summary>Words by id, of all parts of a bridge that are turned, or rolled over.</summary>
+    public static Dictionary<string, string> ById(BridgeModel model, Func<Occurrence, bool> which) => model.Pieces
+        .SelectMany(p => p.Occurrences.Where(which).Select(o => (o.Id, Words: Of(p, o))))
         .ToDictionary(o => o.Id, o => o.Words, StringComparer.Ordinal);
 
     /// <summary>Where the far end of a role lies.</summary>

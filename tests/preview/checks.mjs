@@ -140,7 +140,8 @@ export async function sizesOfParts({ browser, preview, report }) {
   for (const piece of report.pieces) {
     await page.selectOption('#piece', piece.mark);
     const text = await page.locator('#part-card').innerText();
-    const wanted = [piece.mark, piece.role, `${inches(piece.thickness)} thick`, `${inches(piece.blank_length)} long`];
+    const thick = piece.taper ? `${inches(piece.taper.thick)} thick at one edge, ${inches(piece.taper.thin)} at the other` : `${inches(piece.thickness)} thick`;
+    const wanted = [piece.mark, piece.role, thick, `${inches(piece.blank_length)} long`];
     for (const end of piece.ends) {
       for (const angle of [end.mitre_deg, end.bevel_deg].map((a) => Math.abs(a).toFixed(1))) {
         if (angle !== '0.0') wanted.push(`${angle}°`);

@@ -47,17 +47,19 @@ internal static class CheckLists
             PartTable.Cut(p.Near),
             PartTable.Cut(p.Far),
             Remarks(p, context.Text),
-            OccurrenceRanges.Of(p.Occurrences.Select(o => o.Id)) + (TurnWords.Places(p) is { Length: > 0 } turned ? ". Turned, " + turned : ""),
+            OccurrenceRanges.Of(p.Occurrences.Select(o => o.Id)) + Named(". Turned, ", TurnWords.Turned(p)) + Named(". Rolled over, ", TurnWords.Rolled(p)),
         ]));
         return new FlowTable(
             "Cut list",
-            "Cuts: mitre / bevel in degrees from square, signed as in the saw set-ups. Near end: at A, at the foot, or at the left, and the drawn face as the piece's own drawing says; where a piece stands turned, as told.",
+            "Cuts: mitre / bevel in degrees from square, signed as in the saw set-ups. Near end: at A, at the foot, or at the left, and the drawn face as the piece's own drawing says; where a piece stands turned or rolled over, as told.",
             [
                 new("Mark"), new("No.", Figures: true), new("Part"), new("Stock"), new("Section", 0.030), new("Blank", Figures: true),
                 new("Near", Figures: true), new("Far", Figures: true), new("Remarks", 0.085), new("Where", 0.135),
             ],
             [.. rows]);
     }
+
+    private static string Named(string name, string places) => places.Length > 0 ? name + places : "";
 
     private static string Remarks(Piece piece, DrawingText text) => string.Join("; ", new[]
     {

@@ -9,7 +9,7 @@ internal static class PartTable
     /// <summary>One row a piece, in order of first appearance.</summary>
     public static FlowTable Of(DrawingContext context, string title, IEnumerable<string> ids, double width)
     {
-        var turns = TurnWords.ById(context.Model);
+        var turns = TurnWords.ById(context.Model, o => o.Turned);
         var pieces = ids.Select(id => (Piece: context.Shapes.PieceAt(id), Turn: turns.GetValueOrDefault(id, "")))
             .Where(p => p.Piece is not null)
             .GroupBy(p => (p.Piece!.Mark, p.Turn))

@@ -32,7 +32,7 @@ internal static class PieceWords
     /// <param name="piece">The piece.</param>
     /// <param name="stock">What it is cut from.</param>
     /// <param name="words">The project's units.</param>
-    /// <param name="place">Where it stands turned; null: as its role says.</param>
+    /// <param name="place">Where it is turned or rolled over; null: as its role says.</param>
     public static ImmutableArray<(string Label, string Text)> Lines(
         Piece piece, StockParameters stock, QuantityText words, Occurrence? place = null)
     {
@@ -60,9 +60,9 @@ internal static class PieceWords
 
         lines.Add(("Wood", Line($"{stock.Species.Replace('-', ' ')}, {(stock.Treated ? "treated" : "untreated")} ({piece.Section})")));
         lines.Add(("Weight", words.Mass(piece.Mass)));
-        if (place is { Turned: true })
+        if (place is not null)
         {
-            lines.Add(("Here it stands turned", TurnWords.Of(piece, place)));
+            lines.Add(($"Here it is {TurnWords.Name(place)}", TurnWords.Of(piece, place)));
         }
 
         return lines.ToImmutable();

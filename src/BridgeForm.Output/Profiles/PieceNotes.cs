@@ -42,7 +42,7 @@ internal static class PieceNotes
 
     /// <summary>Places where near end and face lie otherwise than the notes before say.</summary>
     private static IEnumerable<string> TurnNote(Piece piece) => TurnWords.Groups(piece).Select(g =>
-        $"Stands turned in {g.Places.Length} of {piece.Occurrences.Length} places, {g.Words}: {OccurrenceRanges.Of(g.Places.Select(o => o.Id))}");
+        $"Stands {TurnWords.Name(g.Places[0])} in {g.Places.Length} of {piece.Occurrences.Length} places, {g.Words}: {OccurrenceRanges.Of(g.Places.Select(o => o.Id))}");
 
     private static IEnumerable<string> TaperNote(Piece piece, PeopleUnits units)
     {

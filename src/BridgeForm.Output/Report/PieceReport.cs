@@ -34,15 +34,15 @@ internal static class PieceReport
         json.WriteBoolean("routable", piece.NotRoutable.IsEmpty);
         ReportJson.List(json, "not_routable", piece.NotRoutable, (j, reason) => j.WriteStringValue(reason));
         ReportJson.List(json, "occurrences", piece.Occurrences, (j, o) => j.WriteStringValue(o.Id));
-        ReportJson.List(json, "turned", [.. piece.Occurrences.Where(o => o.Turned)], Turned);
+        ReportJson.List(json, "turned", [.. piece.Occurrences.Where(o => o.Turned)], Lies);
+        ReportJson.List(json, "rolled", [.. piece.Occurrences.Where(o => o.Turn.IsRolled)], Lies);
         json.WriteEndObject();
     }
 
-    private static void Turned(Utf8JsonWriter json, Occurrence place)
+    private static void Lies(Utf8JsonWriter json, Occurrence place)
     {
         json.WriteStartObject();
         json.WriteString("part", place.Id);
-        json.WriteBoolean("end_for_end", place.Turn.EndForEnd);
         json.WriteString("face", place.Turn.Face switch
         {
             FaceTurn.Same => "+z",

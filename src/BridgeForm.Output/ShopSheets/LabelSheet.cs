@@ -7,7 +7,7 @@ namespace BridgeForm.Output.ShopSheets;
 public static class LabelSheet
 {
     private const double LeastWidth = 0.062;
-    private const double Height = 0.020;
+    private const double Height = 0.023;
     private const double Pad = 0.002;
 
     /// <summary>Labels in the order of assembly.</summary>
@@ -21,8 +21,8 @@ public static class LabelSheet
         var (width, height) = (frame.Body.MaxX - frame.Body.MinX, frame.Body.MaxY - frame.Body.MinY);
         var (columns, rows) = ((int)(width / LeastWidth), (int)(height / Height));
         var pieces = model.Pieces
-            .SelectMany(p => p.Occurrences.Select(o => (o.Id, Piece: p, Turn: TurnWords.Of(p, o))))
-            .ToDictionary(p => p.Id, p => (p.Piece, p.Turn), StringComparer.Ordinal);
+            .SelectMany(p => p.Occurrences.Select(o => (o.Id, Piece: p, Place: o)))
+            .ToDictionary(p => p.Id, p => (p.Piece, p.Place), StringComparer.Ordinal);
         var pages = order.Chunk(columns * rows).ToList();
         return new SheetBook(
             words.Title,
@@ -35,7 +35,7 @@ public static class LabelSheet
                             frame.Body.MinX + (((i % columns) + 1) * width / columns),
                             frame.Body.MaxY - (i / columns * Height)),
                         pieces[id].Piece,
-                        pieces[id].Turn,
+                        pieces[id].Place,
                         id,
                         (page * columns * rows) + i + 1)),
                     page + 1,
@@ -43,7 +43,7 @@ public static class LabelSheet
             ]);
     }
 
-    private static IEnumerable<SheetEntity> Label(SheetBox box, Piece piece, string turn, string id, int number) =>
+    private static IEnumerable<SheetEntity> Label(SheetBox box, Piece piece, Occurrence place, string id, int number) =>
     [
         new SheetPolyline(
             PageLayers.Dim,
@@ -53,9 +53,12 @@ public static class LabelSheet
         PageText.Right(box.MaxX - Pad, box.MaxY - Pad - PageText.Large, FormattableString.Invariant($"No. {number}"), PageText.Large, layer: PageLayers.Accent),
         PageText.Left(box.MinX + Pad, box.MinY + Pad + 0.0045, id, PageText.Large),
         PageText.Left(box.MinX + Pad, box.MinY + Pad, $"{RoleName.Of(piece.Role)} · {piece.Section} {piece.Stock}", PageText.Small),
-        .. turn.Length == 0 ? Array.Empty<SheetEntity>()
-            : [PageText.Left(box.MinX + Pad, box.MinY + Pad + 0.0088, "TURNED: " + turn, PageText.Small, bold: true)],
+        .. place.Turned || place.Turn.IsRolled ? Turn(box, TurnWords.Of(piece, place), place.Turned) : Array.Empty<SheetEntity>(),
     ];
+
+    /// <summary>End for end is bold: whoever puts the part up must turn it. What is rolled over goes on in one way only.</summary>
+    private static IEnumerable<SheetEntity> Turn(SheetBox box, string words, bool turned) =>
+        [PageText.Left(box.MinX + Pad, box.MinY + Pad + 0.0088, (turned ? "TURNED: " : "rolled over: ") + words, PageText.Small, bold: turned)];
 
     /// <summary>Capitals of the mark: read from two steps away.</summary>
     private const double MarkHeight = 0.0055;

@@ -6,7 +6,7 @@ namespace BridgeForm.Output.Tables;
 /// <summary><c>assembly.csv</c>: one row a step, in the order of building.</summary>
 public static class AssemblyTable
 {
-    private static readonly string[] Head = ["Step", "Stage", "Where", "What to do", "Number of parts", "Marks", "Parts in order", "Turned", "Steepest slope when the stage is done (deg)"];
+    private static readonly string[] Head = ["Step", "Stage", "Where", "What to do", "Number of parts", "Marks", "Parts in order", "Turned", "Rolled over", "Steepest slope when the stage is done (deg)"];
 
     /// <summary>The table as text.</summary>
     public static string Csv(BridgeModel model)
@@ -16,11 +16,11 @@ public static class AssemblyTable
             .ToDictionary(p => p.Id, p => p.Mark, StringComparer.Ordinal);
         var steps = AssemblyOrder.Of(model);
         var slopes = StageSlopes.Of(model, steps).ToDictionary(s => s.Stage, s => Numbers.Fixed(Numbers.Degrees(Math.Atan(s.Steepest)), 1));
-        var turns = TurnWords.ById(model);
-        return CsvText.Of(Head, steps.Select(s => Row(s, marks, turns, slopes.GetValueOrDefault(s.Stage, ""))));
+        var (turned, rolled) = (TurnWords.ById(model, o => o.Turned), TurnWords.ById(model, o => o.Turn.IsRolled));
+        return CsvText.Of(Head, steps.Select(s => Row(s, marks, Turned(s, turned), Turned(s, rolled), slopes.GetValueOrDefault(s.Stage, ""))));
     }
 
-    private static IReadOnlyList<string> Row(AssemblyStep step, IReadOnlyDictionary<string, string> marks, IReadOnlyDictionary<string, string> turns, string slope) =>
+    private static IReadOnlyList<string> Row(AssemblyStep step, IReadOnlyDictionary<string, string> marks, string turned, string rolled, string slope) =>
     [
         step.Number.ToString(CultureInfo.InvariantCulture),
         step.Stage.ToString(CultureInfo.InvariantCulture),
@@ -29,11 +29,12 @@ public static class AssemblyTable
         step.Parts.Length.ToString(CultureInfo.InvariantCulture),
         string.Join(' ', step.Parts.Select(p => marks[p])),
         string.Join(' ', step.Parts),
-        Turned(step, turns),
+        turned,
+        rolled,
         slope,
     ];
 
-    /// <summary>Parts of a step that stand turned, alike ones together.</summary>
+    /// <summary>Parts of a step that stand so, alike ones together.</summary>
     private static string Turned(AssemblyStep step, IReadOnlyDictionary<string, string> turns) => string.Join(
         " | ",
         step.Parts.Where(turns.ContainsKey).GroupBy(p => turns[p], StringComparer.Ordinal).Select(g => g.Key + ": " + string.Join(' ', g)));

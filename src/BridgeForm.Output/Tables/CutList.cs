@@ -12,7 +12,7 @@ public static class CutList
         "Mark", "Quantity", "Role", "Stock", "Section", "Blank length", "Blank length (mm)",
         "Near mitre (deg)", "Near bevel (deg)", "Near edge line (deg)", "Near cut", "Near wedge (deg)",
         "Far mitre (deg)", "Far bevel (deg)", "Far edge line (deg)", "Far cut", "Far wedge (deg)",
-        "Taper", "Channels", "Holes", "Mass each", "Mass each (kg)", "Cut area each", "Cut area each (cm2)", "Router", "Occurrences", "Turned",
+        "Taper", "Channels", "Holes", "Mass each", "Mass each (kg)", "Cut area each", "Cut area each (cm2)", "Router", "Occurrences", "Turned", "Rolled over",
     ];
 
     /// <summary>The table as text; degrees to 0.1, signed as the report's.</summary>
@@ -38,7 +38,8 @@ public static class CutList
         Numbers.Fixed(piece.CutArea * 1e4, 1),
         piece.NotRoutable.IsEmpty ? "routable" : "no: " + string.Join(", ", piece.NotRoutable),
         OccurrenceRanges.Of(piece.Occurrences.Select(o => o.Id)),
-        TurnWords.Places(piece),
+        TurnWords.Turned(piece),
+        TurnWords.Rolled(piece),
     ];
 
     private static IReadOnlyList<string> End(EndCut cut) =>

@@ -52,7 +52,7 @@ export interface PieceView {
   quantity: number;
   /** Label and text, in the order to be shown. */
   lines: [string, string][];
-  /** Places where it stands turned, and the lines that hold there instead. */
+  /** Places where it stands turned or rolled over, and the lines that hold there instead. */
   turned: { parts: string[]; lines: [string, string][] }[];
 }
 

@@ -67,7 +67,7 @@ public sealed record Occurrence(string Id, Placement Placement)
     /// <summary>How the piece lies here, against the axes of its role.</summary>
     public PieceTurn Turn { get; init; }
 
-    /// <summary>Near end or face lie otherwise than the role has them.</summary>
+    /// <summary>It stands turned: its near end lies where its role has the far end.</summary>
     public bool Turned => Turn.IsTurned;
 }
 

@@ -19,8 +19,8 @@ public enum FaceTurn
 }
 
 /// <summary>
-/// How a piece lies in one place, against the axes of its role (docs/bridge.md): a piece that agrees with a part only after a
-/// rotation stands turned there. One that agrees as it is never counts as turned.
+/// How a piece lies in one place, against the axes of its role (docs/bridge.md). One that agrees with its part as it is lies
+/// as the role says; one that agrees only after a rotation is turned or rolled over.
 /// </summary>
 /// <param name="EndForEnd">The piece's near end lies where the role has its far end.</param>
 /// <param name="Face">Where the face that the drawing shows looks.</param>
@@ -29,8 +29,11 @@ public readonly record struct PieceTurn(bool EndForEnd, FaceTurn Face)
     /// <summary>Near end and face as the role has them.</summary>
     public static PieceTurn None => default;
 
-    /// <summary>Whether either differs from what the role says.</summary>
-    public bool IsTurned => EndForEnd || Face != FaceTurn.Same;
+    /// <summary>Turned: end for end, whatever its face does.</summary>
+    public bool IsTurned => EndForEnd;
+
+    /// <summary>Rolled over: its ends lie as the role says, its drawn face looks another way.</summary>
+    public bool IsRolled => !EndForEnd && Face != FaceTurn.Same;
 
     /// <summary>From the directions of a piece's X and Z in its part's own axes.</summary>
     internal static PieceTurn Of(Vector3d x, Vector3d z) => new(

@@ -51,6 +51,17 @@ public sealed class BoundaryTests
         Assert.Equal(expected, check.Status);
     }
 
+    // From 100 bays on, names of bays have three figures.
+    [Fact]
+    public void Openings_are_named_in_full_on_a_long_bridge()
+    {
+        var text = Bridges.Garden
+            .Replace("span: 30 ft", "span: 90 ft", StringComparison.Ordinal)
+            .Replace("spacing: 3 ft", "spacing: 10 in", StringComparison.Ordinal) + "\nguard: { rails: { section: 1x4, count: 2 } }\n";
+        var check = Contexts.Check(text, "guard-openings");
+        Assert.Matches("B[0-9]{3} under (rail|cap)-right", check.Detail);
+    }
+
     // ADA 303: 1/2 in.
     [Theory]
     [InlineData(0.49, CheckStatus.Pass)]
