@@ -39,7 +39,7 @@ version=$(find "$packages$runtime" -mindepth 1 -maxdepth 1 -printf '%f\n' | sort
 for text in LICENSE THIRD-PARTY-NOTICES; do
   found=$(find "$packages$runtime/$version" -maxdepth 1 -iname "$text.txt" | head -n 1)
   [ -n "$found" ] || { echo "no $text.txt in the runtime's package $runtime $version" >&2; exit 1; }
-  cp "$found" "$work/whole/licences/DOTNET-$text.txt"
+  install -m 644 "$found" "$work/whole/licences/DOTNET-$text.txt"
 done
 mkdir "$work/whole/completion"
 cp src/BridgeForm.Cli/Completion/* "$work/whole/completion/"
