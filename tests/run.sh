@@ -28,6 +28,8 @@ need pdftoppm poppler-utils
 need assimp assimp-utils
 need "${CHROMIUM:-chromium}" chromium
 need python3 python3
+need clang clang
+[ -e /usr/include/zlib.h ] || need no-such-command-zlib zlib1g-dev
 python3 -c 'import ezdxf' 2>/dev/null || need no-such-command-ezdxf python3-ezdxf
 python3 -c 'import scipy' 2>/dev/null || /usr/bin/python3 -c 'import scipy' 2>/dev/null || need no-such-command-scipy python3-scipy
 
@@ -49,6 +51,9 @@ step "formatting" dotnet format BridgeForm.sln --no-restore --verify-no-changes
 step "build, warnings are errors" dotnet build BridgeForm.sln --no-restore -c Release
 
 step "changes that once went unnoticed are noticed" bash tests/mutation.sh --survivors
+for what in publish bytes places startup tool completion; do
+  step "published program: $what" bash tests/published/judge.sh "$what"
+done
 
 log=$(mktemp)
 trap 'rm -f "$log"' EXIT

@@ -1,0 +1,61 @@
+#!/usr/bin/env bash
+# Makes a release folder: the program for every system, the tool package, the samples, checksums, notices.
+#   src/release.sh [DIR]      by default artifacts/release; replaced whole. Same commit, same system, same SDK: same bytes.
+set -euo pipefail
+cd "$(dirname "$0")/.."
+root=$PWD
+target=${1:-artifacts/release}
+work=$(mktemp -d)
+trap 'rm -rf "$work"' EXIT
+whole=$work/release
+mkdir -p "$whole"
+
+# Archives without owners and with one time for all: what was packed decides their bytes, not who packed it and when.
+tarred() { tar --sort=name --owner=0 --group=0 --numeric-owner --mtime=@315532800 -C "$work" -cf - "$1" | gzip -n -9 > "$whole/$1.tar.gz"; }
+zipped() {
+  python3 - "$work" "$1" "$whole/$1.zip" <<'PY'
+import os, sys, zipfile
+base, name, out = sys.argv[1:]
+with zipfile.ZipFile(out, "w", zipfile.ZIP_DEFLATED) as archive:
+    for folder, folders, files in os.walk(os.path.join(base, name)):
+        folders.sort()
+        for file in sorted(files):
+            path = os.path.join(folder, file)
+            entry = zipfile.ZipInfo(os.path.relpath(path, base), (1980, 1, 1, 0, 0, 0))
+            entry.compress_type, entry.external_attr = zipfile.ZIP_DEFLATED, 0o644 << 16
+            with open(path, "rb") as stream:
+                archive.writestr(entry, stream.read())
+PY
+}
+
+for rid in ${BRIDGEFORM_RIDS:-linux-x64 linux-arm64 win-x64 osx-x64 osx-arm64}; do
+  bash src/publish.sh "$rid" "$work/bridgeform-$rid"
+  case $rid in win-*) zipped "bridgeform-$rid" ;; *) tarred "bridgeform-$rid" ;; esac
+done
+
+bash src/pack.sh "$whole"
+
+mkdir "$whole/samples"
+git ls-files -z viewer-samples | while IFS= read -r -d '' file; do
+  case $file in */numbers.json | *.sh) continue ;; esac
+  install -D -m 644 "$root/$file" "$whole/samples/${file#viewer-samples/}"
+done
+cp LICENSE "$whole/LICENSE.txt"
+cp THIRD-PARTY-NOTICES.md docs/install.md "$whole/"
+cat > "$whole/OPEN-THIS-FIRST.txt" <<TEXT
+BridgeForm: small timber footbridges hung on two ropes
+
+To see what it makes     open samples/index.html in a browser
+To install it            install.md: which file to take, in three steps a system
+To check the files       sha256sum -c SHA256SUMS
+Licences                 LICENSE.txt, THIRD-PARTY-NOTICES.md
+
+$(sed -n 's/.*public const string Text = "\(.*\)";.*/\1/p' src/BridgeForm/Caution.cs)
+TEXT
+(cd "$whole" && find . -type f -printf '%P\n' | LC_ALL=C sort | xargs -d '\n' sha256sum > "$work/SHA256SUMS")
+mv "$work/SHA256SUMS" "$whole/"
+
+mkdir -p "$(dirname "$target")"
+rm -rf "$target"
+mv "$whole" "$target"
+echo "$target: $(find "$target" -type f | wc -l) files"

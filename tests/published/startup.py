@@ -1,0 +1,46 @@
+"""Start-up of the published program against an empty one: ratios of medians over alternating pairs.
+
+usage: startup.py EMPTY PROGRAM
+Wanted: make --only model,profiles,tables,report on the demo at most 2.5 times the empty program, check at most 1.5 times
+(on the Alder Dell sample). Fails at 1.3 times these: machines that test are noisy.
+"""
+
+import os
+import statistics
+import subprocess
+import sys
+import tempfile
+import time
+
+PAIRS = 15
+SLACK = 1.3
+SAMPLE = os.path.abspath("viewer-samples/alder-dell/project.yaml")
+
+
+def seconds(command, folder):
+    begin = time.perf_counter()
+    subprocess.run(command, cwd=folder, check=True, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+    return time.perf_counter() - begin
+
+
+def ratio(empty, command, folder):
+    pairs = [(seconds([empty], folder), seconds(command, folder)) for _ in range(PAIRS + 1)][1:]
+    blank, whole = (statistics.median(p[i] for p in pairs) for i in (0, 1))
+    return whole / blank, blank, whole
+
+
+def main(empty, program):
+    good = True
+    with tempfile.TemporaryDirectory() as folder:
+        wanted = [
+            ("make", [program, "make", "--only", "model,profiles,tables,report", "--quiet"], 2.5),
+            ("check", [program, "check", SAMPLE], 1.5),
+        ]
+        for name, command, limit in wanted:
+            found, blank, whole = ratio(empty, command, folder)
+            print(f"{name}: {1000 * whole:.0f} ms against {1000 * blank:.0f} ms, {found:.2f} times (wanted {limit}, fails above {limit * SLACK:.2f})")
+            good = good and found <= limit * SLACK
+    return 0 if good else 1
+
+
+sys.exit(main(*map(os.path.abspath, sys.argv[1:])))
