@@ -26,10 +26,10 @@ public static class Remedies
     // Trials of longer bridges take too long to be a by-product of a check.
     internal const double MostBays = 2000;
 
-    // Twice what a search takes whose trials settle as bridges do; a trial that has not settled after more than three times
-    // the usual number of weighings hardly ever does.
-    private const int MostWeighings = 200;
-    private const int MostOfTrial = 24;
+    // Half as much again as a search takes whose trials settle as bridges do; a trial that has not settled after nearly three
+    // times the usual number of weighings hardly ever does.
+    private const int MostWeighings = 150;
+    private const int MostOfTrial = 20;
 
     // Frames closer than this are no bridge: a foot. Common practice, no source.
     internal const double ShortestSpacing = 0.3;

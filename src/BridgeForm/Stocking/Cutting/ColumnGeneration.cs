@@ -58,7 +58,9 @@ internal static class ColumnGeneration
 
         // Farley (1990): values divided by the largest excess fill no board above its cost, so they bound every plan.
         double[] safe = [.. values.Select(v => v / excess)];
-        var bound = safe.Select((v, i) => v * problem.Demand[i]).Sum();
+        // No filling of any board gives more length for its cost than the best board does: a bound where rounds were ended.
+        var wood = Enumerable.Range(0, problem.Count).Sum(i => problem.Demand[i] * problem.Weight(i));
+        var bound = Math.Max(safe.Select((v, i) => v * problem.Demand[i]).Sum(), wood * problem.LeastCostOfLength());
         return new Relaxation([.. master.InUse()], safe, bound, pricing.IsExact);
     }
 

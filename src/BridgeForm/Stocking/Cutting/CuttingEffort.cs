@@ -6,9 +6,9 @@ namespace BridgeForm.Stocking.Cutting;
 /// </summary>
 internal sealed class CuttingEffort
 {
-    // A job of the samples takes a tenth of this; long bridges have more pieces, and more to gain.
-    private const long Fixed = 4_000_000;
-    private const long EachPiece = 5_000;
+    // Jobs of the samples stay below this; long bridges have more pieces, and more to gain.
+    private const long Fixed = 2_500_000;
+    private const long EachPiece = 2_500;
 
     // A cell of the grid is a sum and a comparison; a filling is also stored.
     private const int CellsAUnit = 16;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 
 namespace BridgeForm.Stocking.Cutting;
 
@@ -68,6 +69,7 @@ internal static class GridKnapsack
     }
 
     /// <summary>Value of the best filling of every length with and without a bundle; where it was taken.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)] // the first job of a run is most of its work
     private static bool[] Offer(double[] best, double value, int wide)
     {
         var taken = new bool[best.Length];

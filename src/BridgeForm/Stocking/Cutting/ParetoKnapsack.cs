@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 
 namespace BridgeForm.Stocking.Cutting;
 
@@ -52,6 +53,7 @@ internal sealed class ParetoKnapsack
     }
 
     /// <summary>Merges the front with itself plus the bundle; both are sorted by weight and rise in value.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)] // the first job of a run is most of its work
     private void Offer(Bundle bundle, double densityToCome)
     {
         _next.Clear();
