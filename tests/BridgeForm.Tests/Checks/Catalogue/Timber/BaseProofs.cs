@@ -27,7 +27,8 @@ internal static class BaseProofs
     {
         var stress = ((1000 / 2.0 * 23) + DeadMoment(0)) / S;
         return new Proof(
-            Heavy.With("3x6", bending: Before(stress / share, Euler, 0.95)).Check("base-bending"), stress * Psi, stress / share * Psi) { Error = Nanometre }
+            Heavy.With("3x6", bending: Before(stress / share, Euler, 0.95)).Check("base-bending"), stress * Psi, stress / share * Psi)
+        { Error = Nanometre }
             .Saying("point load in the middle: bottom in tension");
     }
 

@@ -47,7 +47,7 @@ internal static class ChannelProofs
     // 1.5 in deep, of the strongest wood: what is left carries its loads.
     [Proves("base-channel-notch", CheckStatus.Pass)]
     public static Proof NetSectionPasses() => new Proof(
-        Outwards(1.5, 300).With("3x6").Check("base-channel-notch"), 1.5 * Inch).Saying("deeper, but the net section passes");
+        Outwards(1.5, 300).With("3x6").Check("base-channel-notch"), 1.5 * Inch).Saying("d/4 = 1.375 in", "deeper, but the net section passes");
 
     // A third of the post's wide face, 3.5 in.
     [Proves("hole-size", CheckStatus.Pass, Side.Within)]
