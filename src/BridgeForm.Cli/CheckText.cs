@@ -52,9 +52,5 @@ internal static class CheckText
         Columns.Wrapped(output, "by: " + check.Source, Indent);
     }
 
-    private static string RatioText(CheckResult check) => check.Ratio is { } ratio
-        ? ratio.ToString("0.00", CultureInfo.InvariantCulture)
-        : check.HasNoCapacity ? "no capacity" : "";
-
     private static string Label(CheckStatus status) => status == CheckStatus.Fail ? "FAILS" : status.Word();
 }
