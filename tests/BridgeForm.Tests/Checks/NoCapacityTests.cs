@@ -47,7 +47,6 @@ public sealed class NoCapacityTests
     {
         Assert.Throws<NotFiniteNumberException>(() => NumberText.Rounded(number, 2));
         Assert.Throws<NotFiniteNumberException>(() => NumberText.Fixed(number, 2));
-        Assert.Throws<NotFiniteNumberException>(() => NumberText.Inward(number, 2, isLeast: true));
         Assert.Throws<NotFiniteNumberException>(() => new CheckWords(BridgeForm.Project.UnitSystem.Metric).Force(number));
         Assert.Throws<NotFiniteNumberException>(() => new SheetPoint(number, 0));
         Assert.Throws<NotFiniteNumberException>(() => new SheetPoint(0, 0) with { Y = number });
