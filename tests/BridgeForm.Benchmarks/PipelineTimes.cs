@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using BridgeForm.Contacts;
 using BridgeForm.Frames;
 using BridgeForm.Output;
 using BridgeForm.Output.Dxf;
@@ -45,9 +46,10 @@ internal static class PipelineTimes
         var masses = BridgeMasses.Of(layout);
         Timed(times, "load cases", () => RopeWork.CasesOf(parameters, LoadCaseInput.Of(parameters, rope, masses)).Length);
         Timed(times, "all rope work, cases included", () => RopeWork.Of(layout, rope, masses).Cases.Length);
-        Timed(times, "members to pieces", () =>
-            PieceSet.TryOf(parameters, Members.Of(layout), out var pieces, out _) ? pieces.Length : 0);
+        var cut = Timed(times, "members to pieces", () =>
+            PieceSet.TryOf(parameters, Members.Of(layout), out var pieces, out var failure) ? pieces : throw new InvalidOperationException(failure));
         times["parameters to pieces"] = all.Elapsed.TotalMilliseconds;
+        Timed(times, "contacts", () => ContactSurveyor.Survey(layout, cut, RopeRuns.Of(parameters, rope)).Pairs);
         var model = Timed(times, "whole model with checks", () =>
             Bridge.TryBuild(parameters, out var built, out var fault) ? built : throw new InvalidOperationException(fault.Message));
         Timed(times, "audit", () => model.Pieces.Sum(p => p.Solid.Audit().Length));

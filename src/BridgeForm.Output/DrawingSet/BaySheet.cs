@@ -29,6 +29,7 @@ internal static class BaySheet
     private static DrawnPage Page(DrawingContext context, int bay, string title)
     {
         var body = context.Body;
+        var last = context.Layout.Bays;
         var deck = new BayDeck(context, bay);
         var guard = new BayGuard(context, bay);
         var half = (body.MaxX - body.MinX) / 2;
@@ -40,7 +41,8 @@ internal static class BaySheet
             Place(context, c, guard.Box, new SheetBox(body.MinX + half, floor, body.MaxX, body.MaxY), "Left-hand guard", guard.Note, guard.Draw);
         });
         var ids = context.Shapes.Ids(context.Shapes.BayGroup(bay));
-        var table = PartTable.Of(context, "Parts of this bay", ids, 0.16);
+        var table = PartTable.Of(
+            context, "Parts of this bay", ids, 0.16, bay == 1 && last > 1 && !context.EndsDiffer ? PartTable.OfMirrored(FramePoses.BayName(last, last)) : "");
         var x = body.MinX;
         for (var next = 0; next < table.Rows.Length; x += table.Widths().Sum() + 0.008)
         {

@@ -62,7 +62,7 @@ internal static class FrameSheet
     private static IEnumerable<FlowTable> Tables(DrawingContext context, int frame)
     {
         var ids = context.Shapes.Ids(frame).Concat(context.Shapes.Ids(context.Shapes.BayGroup(context.BayOf(frame))));
-        yield return PartTable.Of(context, $"Parts of this frame and of bay {FramePoses.BayName(context.BayOf(frame), context.Layout.Bays)}", ids, TableWidth);
+        yield return PartTable.Of(context, $"Parts of this frame and of bay {FramePoses.BayName(context.BayOf(frame), context.Layout.Bays)}", ids, TableWidth, frame == 0 && !context.EndsDiffer ? PartTable.OfMirrored($"{context.Layout.Poses[^1].Name}, {FramePoses.BayName(context.Layout.Bays, context.Layout.Bays)}") : "");
         var heights = GuardHeights.Of(context.Model).First(h => h.Frames.Contains(context.Layout.Poses[frame].Name, StringComparer.Ordinal));
         var rows = heights.Rails.Select((h, i) => (Name: FormattableString.Invariant($"rail {i + 1}, centre"), Height: h))
             .Prepend((Name: "deck's surface", Height: heights.Deck)).Append((Name: "post's head", Height: heights.Head));

@@ -7,7 +7,7 @@ namespace BridgeForm.Output.ShopSheets;
 public static class LabelSheet
 {
     private const double LeastWidth = 0.062;
-    private const double Height = 0.023;
+    private const double Height = 0.025;
     private const double Pad = 0.002;
 
     /// <summary>Labels in the order of assembly.</summary>
@@ -58,7 +58,8 @@ public static class LabelSheet
 
     /// <summary>End for end is bold: whoever puts the part up must turn it. What is rolled over goes on in one way only.</summary>
     private static IEnumerable<SheetEntity> Turn(SheetBox box, string words, bool turned) =>
-        [PageText.Left(box.MinX + Pad, box.MinY + Pad + 0.0088, (turned ? "TURNED: " : "rolled over: ") + words, PageText.Small, bold: turned)];
+        ((turned ? "TURNED: " : "rolled over: ") + words).Split(", ").Reverse().Select((line, i) =>
+            PageText.Left(box.MinX + Pad, box.MinY + Pad + 0.0088 + (i * 0.0024), line, PageText.Small, bold: turned));
 
     /// <summary>Capitals of the mark: read from two steps away.</summary>
     private const double MarkHeight = 0.0055;

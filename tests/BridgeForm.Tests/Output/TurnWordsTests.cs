@@ -97,6 +97,8 @@ public class TurnWordsTests
         var pages = DrawingSheets.Of(Demo).Pages;
         Assert.Contains(pages, p => p.Content.Title.Contains("End frame (F00, and mirrored F11)", StringComparison.Ordinal));
         Assert.Contains(pages, p => p.Content.Title.Contains("End bay (B01, and mirrored B11)", StringComparison.Ordinal));
+        var text = string.Join(' ', pages.SelectMany(p => p.Content.Entities).OfType<SheetText>().Select(t => t.Text));
+        Assert.Contains("F11, B11: the mirror image.", text, StringComparison.Ordinal);
         var inclined = DrawingSheets.Of(Bridges.Build(Bridges.Inclined)).Pages;
         Assert.DoesNotContain(inclined, p => p.Content.Title.Contains("mirrored", StringComparison.Ordinal));
         var turned = DrawingSheets.Of(new Sample("fern-rise").Build()).Pages.SelectMany(p => p.Content.Entities).OfType<SheetText>();

@@ -2,13 +2,14 @@ using System.Globalization;
 using BridgeForm.Frames;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
+using BridgeForm.Solids;
 
 namespace BridgeForm.Tests.Pieces;
 
 /// <summary>Every mark names one piece.</summary>
 public class MarkTests
 {
-    private const int RandomBridges = 40;
+    private const int RandomBridges = 24;
 
     private static string Text(Random random)
     {
@@ -60,6 +61,42 @@ public class MarkTests
         }
 
         Assert.True(handed > 50, $"Only {handed} pieces had a hand: the bridges do not try what this test is about.");
+    }
+
+    // Sticks 89 x 38 mm, a mitre at the foot and a bevel at the head, which a mirror turns the other way. Corners are compared
+    // with both sticks centred, so 2.5 mm of length are 1.25 mm at each end: within 2 mm of the first, 2.5 mm from each other.
+    [Fact]
+    public void Two_parts_that_mirror_one_piece_but_not_each_other_get_two_marks()
+    {
+        Assert.Equal(["P1L", "P1R", "P2R"], Marks(
+            Stick("F01/post-left", Side.Left, 1, 0.010), Stick("F02/post-right", Side.Right, 1.0025, -0.010), Stick("F03/post-right", Side.Right, 0.9975, -0.010)));
+        Assert.Equal(["P1R", "P2R", "P2L"], Marks(
+            Stick("F02/post-right", Side.Right, 1.0025, -0.010), Stick("F03/post-right", Side.Right, 0.9975, -0.010), Stick("F01/post-left", Side.Left, 0.9960, 0.010)));
+    }
+
+    // A bevel of 1.9 mm over the thickness is its own mirror image within 2 mm. One of 4.4 mm the other way agrees with that
+    // image (half the difference at each corner, 1.25 mm, and 0.63 mm for the centre of the box), and neither with the first
+    // itself (3.15 mm less or more 0.63 mm) nor with its own image (4.4 mm).
+    [Fact]
+    public void A_number_without_hands_gets_no_left_or_right()
+    {
+        Assert.Equal(["P1", "P2L"], Marks(Stick("F01/post-left", Side.Left, 1, 0.0019), Stick("F02/post-left", Side.Left, 1, -0.0044)));
+    }
+
+    private static IEnumerable<string> Marks(params Member[] members)
+    {
+        var parameters = Bridges.Read(Bridges.Garden + "\nshop: { tolerance: 2 mm }\n");
+        Assert.True(PieceSet.TryOf(parameters, [new MemberGroup("F01", [.. members])], out var pieces, out var failure), failure);
+        return pieces.Select(p => p.Mark);
+    }
+
+    /// <summary>A stick whose head slopes by a height over its thickness, metres.</summary>
+    private static Member Stick(string id, Side side, double length, double bevel)
+    {
+        const double Width = 0.089, Thickness = 0.038, Mitre = 0.1;
+        var near = Plane.Through(Vector3d.Zero, new Vector3d(-1, Mitre, 0).Normalized());
+        var far = Plane.Through(new Vector3d(length, 0, 0), new Vector3d(1, 0, bevel / Thickness).Normalized());
+        return new Member(id, Role.Post, side, "treated", "2x4", Placement.Identity, new CutStock(Width, Thickness, near, far));
     }
 
     [Fact]
