@@ -17,6 +17,7 @@ internal sealed class OutputFolder : IDisposable
     private readonly List<ListedFile> _files = [];
     private readonly ManualResetEventSlim _othersWritten = new();
     private readonly IDisposable _undoing;
+    private readonly FolderSurvey _before;
     private bool _isCommitted;
 
     /// <summary>Prepares to write into a folder, which is made when it is not there; waits for another run in it.</summary>
@@ -31,7 +32,8 @@ internal sealed class OutputFolder : IDisposable
         _undoing = Interruption.Undoing(CleanUp);
         try
         {
-            Refusal.OfChanged(folder, FolderSurvey.Of(_entry.Path), _kinds);
+            _before = FolderSurvey.Of(_entry.Path);
+            Refusal.OfChanged(folder, _before, _kinds);
             Interruption.Whole(() => Directory.CreateDirectory(Path.Combine(_staging, StagingNames.New)));
         }
         catch
@@ -100,7 +102,7 @@ internal sealed class OutputFolder : IDisposable
     /// <summary>Looks at the folder as it is now, stops where the user's files are in the way, and writes the manifest.</summary>
     internal FolderCommit Plan()
     {
-        var commit = FolderCommit.Of(_entry, _staging, Files(), _kinds);
+        var commit = FolderCommit.Of(_entry, _staging, Files(), _kinds, _before);
         Refusal.OfChanged(_given, commit.Survey, _kinds);
         Refusal.OfOccupied(_given, _entry.Path, commit.Survey, commit.Touched, _sources);
         commit.WriteManifest();

@@ -11,7 +11,8 @@ internal static class KillFuzz
         var isAllRight = true;
         var grounds = Enum.GetValues<KillGround>();
         var outcomes = grounds.ToDictionary(g => g, _ => new List<KillOutcome>());
-        var trials = grounds.ToDictionary(g => g, g => new KillTrial(g, KillTrial.CanCount));
+        var isCounted = KillTrial.CanCount();
+        var trials = grounds.ToDictionary(g => g, g => new KillTrial(g, isCounted));
         foreach (var seed in run.Seeds())
         {
             var ground = grounds[(int)((uint)seed % grounds.Length)];

@@ -75,8 +75,20 @@ internal sealed class KillTrial : IDisposable
         }
     }
 
-    /// <summary>strace is installed.</summary>
-    public static bool CanCount => File.Exists("/usr/bin/strace");
+    /// <summary>strace is installed and may trace.</summary>
+    public static bool CanCount()
+    {
+        try
+        {
+            using var trace = Process.Start(new ProcessStartInfo("strace", ["-f", "-qq", "-o", "/dev/null", "true"]) { RedirectStandardError = true })!;
+            trace.WaitForExit();
+            return trace.ExitCode == 0;
+        }
+        catch (System.ComponentModel.Win32Exception)
+        {
+            return false;
+        }
+    }
 
     /// <summary>How a commit is measured.</summary>
     public string Window => _isCounted

@@ -52,11 +52,11 @@ internal static class Exchange
     }
 
     /// <summary>The old folder is taken away, file by file.</summary>
-    public static IEnumerable<Action> Clearing(string folder, string staging)
+    public static IEnumerable<Action> Clearing(string folder, string staging, FolderSurvey? earlier)
     {
         var beside = Beside(folder, staging);
         var old = Path.Combine(beside, StagingNames.Old);
-        return Leftover.Removal(Place.At(old) is PlaceKind.Folder ? old : Path.Combine(beside, StagingNames.New), folder)
+        return Leftover.Removal(Place.At(old) is PlaceKind.Folder ? old : Path.Combine(beside, StagingNames.New), folder, earlier)
             .Append(() => Place.RemoveIfEmpty(beside));
     }
 

@@ -20,9 +20,9 @@ internal sealed record FolderCommit(
     private ImmutableArray<Move> _moves = [];
 
     /// <summary>Looks at the folder.</summary>
-    public static FolderCommit Of(FolderEntry entry, string staging, ImmutableArray<ListedFile> made, ImmutableHashSet<string> kinds)
+    public static FolderCommit Of(FolderEntry entry, string staging, ImmutableArray<ListedFile> made, ImmutableHashSet<string> kinds, FolderSurvey earlier)
     {
-        var survey = FolderSurvey.Of(entry.Path);
+        var survey = FolderSurvey.Of(entry.Path, earlier);
         var names = made.Select(f => f.Name).ToHashSet(StringComparer.Ordinal);
         var others = survey.Listed.Values.Where(f => !names.Contains(f.Name) && !survey.Missing.Contains(f.Name)).ToLookup(f => kinds.Contains(f.Kind));
         return new FolderCommit(entry, staging, survey, made, [.. others[false]], [.. others[true]]);
@@ -49,7 +49,7 @@ internal sealed record FolderCommit(
     /// <summary>By exchange, step by step.</summary>
     public IEnumerable<Action> ExchangeSteps(bool atOnce) => Exchange.Steps(Entry.Path, Staging, Entry.Held, atOnce)
         .Prepend(Complete)
-        .Concat(Later(() => Exchange.Clearing(Entry.Path, Staging)));
+        .Concat(Later(() => Exchange.Clearing(Entry.Path, Staging, Survey)));
 
     /// <summary>Exchanges the folders; false when that cannot be done, and then everything is as it was.</summary>
     public bool TryExchange()
@@ -61,14 +61,15 @@ internal sealed record FolderCommit(
             {
                 step();
             }
-
-            return true;
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
             Exchange.TakeBack(Entry.Path, Staging);
             return false;
         }
+
+        Clear();
+        return true;
     }
 
     /// <summary>By moves, step by step: the list is written, the moves are done, the list is taken away.</summary>
@@ -131,6 +132,22 @@ internal sealed record FolderCommit(
 
         Likeness.OfFiles(Entry.Path, New, Made);
         Likeness.OfFolders(Entry.Path, New);
+    }
+
+    /// <summary>The old folder goes. The new one is in place: what cannot be removed now is left to the next run.</summary>
+    private void Clear()
+    {
+        try
+        {
+            foreach (var step in Exchange.Clearing(Entry.Path, Staging, Survey))
+            {
+                step();
+            }
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            // Nothing of the user's is in it but what has just come back.
+        }
     }
 
     private void PutBack(Exception trouble)

@@ -8,12 +8,14 @@ namespace BridgeForm.Cli.Files.Commit;
 /// <param name="Missing">Listed names at which nothing stands.</param>
 /// <param name="HasManifest">The folder has a manifest of ours.</param>
 /// <param name="HoldsOthers">Something is there that is not listed: the user's.</param>
+/// <param name="Seen">What the bytes of listed files were, and by what one sees that they still are.</param>
 internal sealed record FolderSurvey(
     ImmutableSortedDictionary<string, ListedFile> Listed,
     ImmutableHashSet<string> Changed,
     ImmutableHashSet<string> Missing,
     bool HasManifest,
-    bool HoldsOthers)
+    bool HoldsOthers,
+    ImmutableDictionary<string, FolderSurvey.Sight> Seen)
 {
     /// <summary>Nothing is there but what earlier runs made, as they made it.</summary>
     public bool IsOurs => !HoldsOthers && Changed.IsEmpty;
@@ -22,21 +24,25 @@ internal sealed record FolderSurvey(
     public bool IsUnchanged(string name) => Listed.ContainsKey(name) && !Changed.Contains(name) && !Missing.Contains(name);
 
     /// <summary>Looks at a folder. Hidden folders of this program are passed over.</summary>
-    public static FolderSurvey Of(string folder)
+    /// <param name="folder">The folder.</param>
+    /// <param name="earlier">An earlier look at the same files: those untouched since are not read again.</param>
+    public static FolderSurvey Of(string folder, FolderSurvey? earlier = null)
     {
         var manifest = Manifest.Of(folder);
         var listed = (manifest?.Files ?? []).ToImmutableSortedDictionary(f => f.Name, f => f, StringComparer.Ordinal);
         var standing = listed.Values.ToLookup(f => KindAt(folder, f.Name));
         ImmutableArray<ListedFile> files = [.. standing[PlaceKind.File]];
-        var hashes = Manifest.HashesOf([.. files.Select(f => Path.Combine(folder, f.Name))]);
-        var changed = files.Where((f, i) => !string.Equals(f.Hash, hashes[i], StringComparison.Ordinal))
+        var sights = new Sight[files.Length];
+        Parallel.For(0, files.Length, i => sights[i] = Sight.Of(Path.Combine(folder, files[i].Name), earlier?.Seen.GetValueOrDefault(files[i].Name)));
+        var changed = files.Where((f, i) => !string.Equals(f.Hash, sights[i].Hash, StringComparison.Ordinal))
             .Concat(standing[PlaceKind.Folder]).Concat(standing[PlaceKind.Other]);
         return new FolderSurvey(
             listed,
             [.. changed.Select(f => f.Name)],
             [.. standing[PlaceKind.Free].Select(f => f.Name)],
             manifest is not null,
-            HasOthers(folder, "", listed, manifest is not null));
+            HasOthers(folder, "", listed, manifest is not null),
+            files.Select((f, i) => KeyValuePair.Create(f.Name, sights[i])).ToImmutableDictionary(StringComparer.Ordinal));
     }
 
     /// <summary>The first part of a name, from the left, that is no folder though something stands there; null when all is well.</summary>
@@ -74,5 +80,19 @@ internal sealed record FolderSurvey(
         }
 
         return false;
+    }
+
+    /// <summary>A file's bytes, and what changes when somebody writes to it.</summary>
+    internal sealed record Sight(string Hash, long Length, DateTime Written)
+    {
+        /// <summary>Reads a file, unless it is as it was seen before.</summary>
+        public static Sight Of(string path, Sight? before)
+        {
+            var info = new FileInfo(path);
+            var (length, written) = (info.Length, info.LastWriteTimeUtc);
+            return before is not null && before.Length == length && before.Written == written
+                ? before
+                : new Sight(Manifest.HashOf(path), length, written);
+        }
     }
 }

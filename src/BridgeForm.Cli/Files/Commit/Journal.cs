@@ -74,9 +74,9 @@ internal static class Journal
                     Enum.Parse<MoveKind>(m[0].GetString()!), m[1].GetString()!, m[2].GetString()!)),
             ];
         }
-        catch (JsonException)
+        catch (JsonException trouble)
         {
-            throw new IOException($"{path} is not as this program wrote it; earlier files lie beside it. Move the folder away, then make again");
+            throw new IOException($"{path} is not as this program wrote it; earlier files lie beside it. Move the folder away, then make again", trouble);
         }
     }
 }

@@ -9,14 +9,14 @@ namespace BridgeForm.Cli.Files.Commit;
 internal static class Leftover
 {
     /// <summary>The deletions one by one, the manifest last, so that a run cut short leaves what says what the rest is.</summary>
-    public static IEnumerable<Action> Removal(string leftover, string folder)
+    public static IEnumerable<Action> Removal(string leftover, string folder, FolderSurvey? earlier)
     {
         if (Place.At(leftover) is not PlaceKind.Folder)
         {
             yield break;
         }
 
-        var survey = FolderSurvey.Of(leftover);
+        var survey = FolderSurvey.Of(leftover, earlier);
         ImmutableArray<string> files = [.. Leaves(leftover).Select(f => Path.GetRelativePath(leftover, f).Replace('\\', '/'))
             .OrderBy(f => f is Manifest.FileName)
             .ThenBy(f => f, StringComparer.Ordinal)];

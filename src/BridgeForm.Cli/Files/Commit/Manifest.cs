@@ -27,14 +27,6 @@ internal sealed record Manifest(ImmutableArray<ListedFile> Files)
         return Convert.ToHexStringLower(SHA256.HashData(stream));
     }
 
-    /// <summary>Hashes of several files, side by side, in their order.</summary>
-    public static ImmutableArray<string> HashesOf(ImmutableArray<string> paths)
-    {
-        var hashes = new string[paths.Length];
-        Parallel.For(0, paths.Length, i => hashes[i] = HashOf(paths[i]));
-        return [.. hashes];
-    }
-
     /// <summary>Writes it.</summary>
     public void Write(Stream stream)
     {

@@ -52,7 +52,7 @@ internal static class Recovery
     {
         foreach (var inner in (string[])[StagingNames.New, StagingNames.Old])
         {
-            foreach (var step in Leftover.Removal(Path.Combine(staging, inner), folder))
+            foreach (var step in Leftover.Removal(Path.Combine(staging, inner), folder, earlier: null))
             {
                 step();
             }

@@ -45,7 +45,7 @@ internal static class Refusal
         string[] all = [.. lines];
         if (all.Length > 0)
         {
-            throw new Stop(ExitCode.FileTrouble, string.Join(Environment.NewLine, all));
+            throw new Stop(ExitCode.FileTrouble, all);
         }
     }
 }
