@@ -101,7 +101,8 @@ internal static class Dimensions
         SheetText At(double angle, double r) => PageText.Centered(
             corner.X + (r * Math.Cos(angle)), corner.Y + (r * Math.Sin(angle)) - (Height / 3), text, Height);
         canvas.Label(At(middle, reach), At(middle, reach + 0.003), At(middle - 0.3, reach + 0.002), At(middle + 0.3, reach + 0.002), At(middle, reach + 0.006),
-            At(from - (room / reach), reach), At(to + (room / reach), reach), At(from - (room / radius), radius * 0.8), At(to + (room / radius), radius * 0.8));
+            At(from - (room / reach), reach), At(to + (room / reach), reach), At(from - (room / radius), radius * 0.8), At(to + (room / radius), radius * 0.8),
+            At(middle, reach + 0.010), At(middle, reach + 0.014), At(from - (room / radius), radius * 0.6), At(to + (room / radius), radius * 0.6));
     }
 
     /// <summary>A note with a line from it to what it names.</summary>

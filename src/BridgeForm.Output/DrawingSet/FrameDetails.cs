@@ -8,6 +8,9 @@ internal static class FrameDetails
 {
     private const double Quarter = Math.PI / 2;
 
+    /// <summary>Farther from the brace's foot the base's end is left out, metres: about a hand's breadth.</summary>
+    private const double FarthestEnd = 0.15;
+
     /// <summary>Feet of the right post and brace on the base.</summary>
     public static Detail Feet(DrawingContext context, int frame)
     {
@@ -15,7 +18,10 @@ internal static class FrameDetails
         var (post, brace) = (p.Frames.Post, p.Frames.Brace);
         var end = p.Frames.Base.Length / 2;
         const double tall = 0.20;
-        var window = new SheetBox(post.Foot - 0.05, level.Bottom - 0.006, end + 0.006, level.Top + tall);
+
+        // A base that goes on far beyond the brace is shown broken off: the feet are what this detail is for.
+        var isWhole = end - brace.Foot <= FarthestEnd;
+        var window = new SheetBox(post.Foot - 0.05, level.Bottom - 0.006, isWhole ? end + 0.006 : brace.Foot + 0.05, level.Top + tall);
         return new Detail(window, "Feet of post and brace", Seen(context, frame), (canvas, map) =>
         {
             new FrameDrawing(context, frame).Draw(canvas, map, window);
@@ -25,8 +31,11 @@ internal static class FrameDetails
             var (outer, inner) = (post.Foot + (post.Section.Width / Math.Cos(post.Lean)), brace.Foot - (brace.Section.Width / Math.Cos(brace.Lean)));
             canvas.LevelChain(
                 y,
-                [Top(post.Foot), Top(outer), Top(inner), Top(brace.Foot), map.Of(end, level.Bottom)],
-                [text.Size(outer - post.Foot), text.Size(inner - outer), text.Size(brace.Foot - inner), text.Size(end - brace.Foot)]);
+                [Top(post.Foot), Top(outer), Top(inner), Top(brace.Foot), .. isWhole ? [map.Of(end, level.Bottom)] : Array.Empty<SheetPoint>()],
+                [
+                    text.Size(outer - post.Foot), text.Size(inner - outer), text.Size(brace.Foot - inner),
+                    .. isWhole ? [text.Size(end - brace.Foot)] : Array.Empty<string>(),
+                ]);
             canvas.Level(Top(post.Foot), Top(brace.Foot), y - Dimensions.Row, text.Size(brace.Foot - post.Foot));
             canvas.Angle(Top(outer), Quarter - post.Lean, Quarter, 0.034, DrawingText.Angle(post.Lean));
             canvas.Angle(Top(brace.Foot), Quarter, Quarter + brace.Lean, 0.034, DrawingText.Angle(brace.Lean));

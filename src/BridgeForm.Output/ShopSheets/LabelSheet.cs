@@ -59,7 +59,10 @@ public static class LabelSheet
     /// <summary>End for end is bold: whoever puts the part up must turn it. What is rolled over goes on in one way only.</summary>
     private static IEnumerable<SheetEntity> Turn(SheetBox box, string words, bool turned) =>
         ((turned ? "TURNED: " : "rolled over: ") + words).Split(", ").Reverse().Select((line, i) =>
-            PageText.Left(box.MinX + Pad, box.MinY + Pad + 0.0088 + (i * 0.0024), line, PageText.Small, bold: turned));
+            PageText.Left(box.MinX + Pad, box.MinY + Pad + 0.0088 + (i * LineStep), line, PageText.Small, bold: turned));
+
+    /// <summary>From one small line to the next: tails of letters clear the capitals below.</summary>
+    private const double LineStep = 0.0027;
 
     /// <summary>Capitals of the mark: read from two steps away.</summary>
     private const double MarkHeight = 0.0055;

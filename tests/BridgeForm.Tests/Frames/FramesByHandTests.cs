@@ -78,8 +78,8 @@ public sealed class FramesByHandTests
     [InlineData(38.2, 80, "4x6", 139.7, 88.9)]
     [InlineData(38, 100, "2x6", 139.7, 38.1)]
     [InlineData(88, 120, "4x6", 139.7, 88.9)]
-    [InlineData(95.2, 120.4, "96 x 121 mm", 121, 96)]
-    [InlineData(120.4, 95.2, "96 x 121 mm", 96, 121)]
+    [InlineData(95.2, 120.4, "3-3/4 x 4-3/4 in", 120.65, 95.25)]
+    [InlineData(120.4, 95.2, "3-3/4 x 4-3/4 in", 95.25, 120.65)]
     public void Packers_are_cut_from_the_smallest_own_stick(double height, double width, string name, double across, double thickness)
     {
         var section = PackerStock.Section(s_falling.Context.Parameters, height / 1000, width / 1000);

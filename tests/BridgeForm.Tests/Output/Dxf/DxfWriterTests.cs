@@ -139,7 +139,7 @@ public sealed class DxfWriterTests
     [Fact]
     public void A_number_that_is_not_finite_is_refused()
     {
-        var sheet = DxfSamples.EveryKind with { Entities = [new SheetCircle("OUTLINE", new SheetPoint(double.NaN, 0), 1)] };
+        var sheet = DxfSamples.EveryKind with { Entities = [new SheetCircle("OUTLINE", new SheetPoint(0, 0), double.NaN)] };
         Assert.Throws<ArgumentOutOfRangeException>(() => DxfWriter.Write(sheet, UnitSystem.Metric, Stream.Null));
     }
 
