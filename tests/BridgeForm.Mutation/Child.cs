@@ -51,6 +51,7 @@ internal static class Child
     {
         var start = new ProcessStartInfo("dotnet", [Environment.GetCommandLineArgs()[0], .. arguments])
         {
+            UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
