@@ -51,6 +51,7 @@ internal static class Child
     {
         var start = new ProcessStartInfo("dotnet", [Environment.GetCommandLineArgs()[0], .. arguments])
         {
+            UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
@@ -67,7 +68,7 @@ internal static class Child
         var ended = false;
         while (!process.WaitForExit(200))
         {
-            if (!ended && process.TotalProcessorTime.TotalSeconds > seconds)
+            if (!ended && Used(process) > seconds)
             {
                 ended = true;
                 process.Kill(entireProcessTree: true);
@@ -76,5 +77,18 @@ internal static class Child
 
         errors.Wait();
         return (ended ? null : process.ExitCode, output.Result.Split('\n'));
+    }
+
+    /// <summary>Processor time in seconds; 0 for a process that has just gone.</summary>
+    private static double Used(Process process)
+    {
+        try
+        {
+            return process.TotalProcessorTime.TotalSeconds;
+        }
+        catch (InvalidOperationException)
+        {
+            return 0;
+        }
     }
 }

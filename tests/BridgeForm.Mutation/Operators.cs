@@ -8,7 +8,10 @@ internal static class Operators
 {
     private static readonly Dictionary<string, string> Calls = new(StringComparer.Ordinal)
     {
-        ["Min"] = "Max", ["Max"] = "Min", ["MinBy"] = "MaxBy", ["MaxBy"] = "MinBy",
+        ["Min"] = "Max",
+        ["Max"] = "Min",
+        ["MinBy"] = "MaxBy",
+        ["MaxBy"] = "MinBy",
     };
 
     /// <summary>The opposite sign or factor.</summary>

@@ -58,7 +58,7 @@ internal sealed class SourceProject
             "-p:ProvideCommandLineArgs=true", "-p:DesignTimeBuild=true", "-p:BuildProjectReferences=false",
             "-p:NonExistentFile=__never__/__never__", "-getItem:CscCommandLineArgs",
         ];
-        var start = new ProcessStartInfo("dotnet", asked) { WorkingDirectory = folder, RedirectStandardOutput = true };
+        var start = new ProcessStartInfo("dotnet", asked) { WorkingDirectory = folder, UseShellExecute = false, RedirectStandardOutput = true };
         using var process = Process.Start(start)!;
         var said = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
