@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Frames;

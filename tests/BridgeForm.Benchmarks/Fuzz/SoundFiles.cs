@@ -1,5 +1,4 @@
 using System.Text;
-using System.Text.Json;
 using BridgeForm.Output;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.DrawingSet;

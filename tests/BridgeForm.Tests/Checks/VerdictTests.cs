@@ -74,7 +74,15 @@ public sealed class VerdictTests
         var context = Contexts.Of(Bridges.Garden);
         var found = context.Contacts with
         {
-            DeepestOverlap = seated, OverlapCount = 0, Overlaps = [], WidestGap = seated, GapCount = 0, Gaps = [], DeepestRope = seated, RopeContactCount = 0, RopeContacts = [],
+            DeepestOverlap = seated,
+            OverlapCount = 0,
+            Overlaps = [],
+            WidestGap = seated,
+            GapCount = 0,
+            Gaps = [],
+            DeepestRope = seated,
+            RopeContactCount = 0,
+            RopeContacts = [],
         };
         var checks = ContactChecks.Of(context with { Contacts = found }).ToList();
         Assert.Equal(3, checks.Count);

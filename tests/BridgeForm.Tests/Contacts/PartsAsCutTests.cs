@@ -1,7 +1,6 @@
 using BridgeForm.Checks;
 using BridgeForm.Contacts;
 using BridgeForm.Frames;
-using BridgeForm.Pieces;
 
 namespace BridgeForm.Tests.Contacts;
 

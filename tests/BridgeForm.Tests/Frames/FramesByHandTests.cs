@@ -1,6 +1,4 @@
 using BridgeForm.Frames;
-using BridgeForm.Project;
-using BridgeForm.Ropes;
 using BridgeForm.Solids;
 using BridgeForm.Tests.Checks.Catalogue;
 using BridgeForm.Tests.Checks.Catalogue.Timber;

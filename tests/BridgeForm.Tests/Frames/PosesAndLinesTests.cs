@@ -1,6 +1,5 @@
 using BridgeForm.Frames;
 using BridgeForm.Project;
-using BridgeForm.Ropes;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Tests.Frames;

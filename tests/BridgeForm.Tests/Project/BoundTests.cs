@@ -1,7 +1,6 @@
 using BridgeForm.Project;
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Reading;
-using BridgeForm.Quantities;
 
 namespace BridgeForm.Tests.Project;
 

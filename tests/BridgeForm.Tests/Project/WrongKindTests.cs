@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BridgeForm.Project;
 using BridgeForm.Project.Definition;
 
 namespace BridgeForm.Tests.Project;

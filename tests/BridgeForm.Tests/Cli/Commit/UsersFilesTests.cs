@@ -1,6 +1,5 @@
 using System.Text.Json;
 using BridgeForm.Cli;
-using BridgeForm.Cli.Files;
 using BridgeForm.Cli.Files.Commit;
 
 namespace BridgeForm.Tests.Cli.Commit;

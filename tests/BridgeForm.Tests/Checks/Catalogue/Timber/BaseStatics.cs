@@ -1,6 +1,3 @@
-using BridgeForm.Tests.Checks.Catalogue;
-using static BridgeForm.Tests.Checks.Catalogue.Timber.LevelDeck;
-
 namespace BridgeForm.Tests.Checks.Catalogue.Timber;
 
 /// <summary>
