@@ -137,7 +137,7 @@ internal sealed class OutputFolder : IDisposable
         {
             if (Directory.Exists(_staging) && !Journal.Exists(_staging))
             {
-                Directory.Delete(_staging, recursive: true);
+                Place.RemoveHidden(_staging);
             }
 
             Recovery.RemoveBeside(Exchange.Beside(_entry.Path, _staging), _entry.Path);

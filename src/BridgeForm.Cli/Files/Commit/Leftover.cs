@@ -16,6 +16,7 @@ internal static class Leftover
             yield break;
         }
 
+        Place.Unlock(leftover);
         var survey = FolderSurvey.Of(leftover, earlier);
         ImmutableArray<string> files = [.. Leaves(leftover).Select(f => Path.GetRelativePath(leftover, f).Replace('\\', '/'))
             .OrderBy(f => f is Manifest.FileName)

@@ -83,6 +83,36 @@ internal static class Place
         }
     }
 
+    /// <summary>
+    /// Takes a hidden folder away with all that is in it. Its folders may have taken over rights by which even their owner
+    /// removes nothing from them.
+    /// </summary>
+    public static void RemoveHidden(string folder)
+    {
+        Unlock(folder);
+        Directory.Delete(folder, recursive: true);
+    }
+
+    /// <summary>The owner may look into a hidden folder and the folders in it, and remove from them. No link is followed.</summary>
+    public static void Unlock(string folder)
+    {
+        if (OperatingSystem.IsWindows() || At(folder) is not PlaceKind.Folder)
+        {
+            return;
+        }
+
+        const UnixFileMode OwnersAll = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
+        if (File.GetUnixFileMode(folder) is var mode && (mode & OwnersAll) != OwnersAll)
+        {
+            File.SetUnixFileMode(folder, mode | OwnersAll);
+        }
+
+        foreach (var inner in Directory.EnumerateDirectories(folder))
+        {
+            Unlock(inner);
+        }
+    }
+
     /// <summary>Takes a folder away when it is there and empty; says whether it did.</summary>
     public static bool RemoveIfEmpty(string folder)
     {

@@ -38,7 +38,7 @@ internal static class Recovery
         foreach (var staging in StagingNames.Within(folder))
         {
             Journal.RollBack(folder, staging);
-            Directory.Delete(staging, recursive: true);
+            Place.RemoveHidden(staging);
         }
 
         foreach (var staging in StagingNames.BesideOf(folder))

@@ -236,6 +236,39 @@ public sealed class UsersFilesTests : IDisposable
         }
     }
 
+    /// <summary>Rights bind everybody but an administrator, for whom these files can be removed anyway.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_folder_that_was_closed_to_writing_stays_so_and_locks_nobody_out(bool withUsersFile)
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return;
+        }
+
+        const UnixFileMode Closed = UnixFileMode.UserRead | UnixFileMode.UserExecute;
+        const UnixFileMode Open = Closed | UnixFileMode.UserWrite;
+        var file = _run.Write("bridge.yaml", Bridges.Garden);
+        Make(file, "--only", "report,profiles");
+        File.SetUnixFileMode(_run.Path("bridge-out/profiles"), Closed);
+        if (withUsersFile)
+        {
+            // Now the files are moved one by one, which their folder forbids.
+            _run.Write("bridge-out/mine.txt", "mine");
+            Assert.Equal(Environment.IsPrivilegedProcess ? 0 : 3, CommandRun.Run("make", file, "--only", "report,profiles").Code);
+        }
+        else
+        {
+            Make(file, "--only", "report,profiles");
+        }
+
+        Assert.Equal(Closed, File.GetUnixFileMode(_run.Path("bridge-out/profiles")));
+        Assert.DoesNotContain(Directory.EnumerateDirectories(_run.Folder, "*", SearchOption.AllDirectories), d => Path.GetFileName(d).StartsWith('.'));
+        File.SetUnixFileMode(_run.Path("bridge-out/profiles"), Open);
+        Make(file, "--only", "report,profiles");
+    }
+
     [Fact]
     public void A_failed_make_leaves_no_empty_folder()
     {
