@@ -32,6 +32,18 @@ internal static class HoleChecks
         }
 
         var (length, across, through) = Stick(f.Parameters.Frames, hole);
+        if (length <= 0)
+        {
+            // A brace for which there is no place: told where it is written.
+            return;
+        }
+
+        if (hole.Diameter >= across || hole.Diameter > length)
+        {
+            f.Stop(path + ".diameter", $"a hole of {f.Size(hole.Diameter)} leaves no wood beside it in the {name}, {f.Size(Math.Min(across, length))} there; write less, or use a larger section");
+            return;
+        }
+
         var r = hole.Diameter / 2;
         if (hole.FromEnd < r || hole.FromEnd > length - r)
         {
@@ -40,7 +52,9 @@ internal static class HoleChecks
 
         if (Math.Abs(hole.Across) + r >= across / 2)
         {
-            f.Stop(path + ".across", $"the hole runs out of its face, {f.Size(across)} wide; from its middle at most {f.AtMost(Math.Max(0, (across / 2) - r))} to either side");
+            var most = (across / 2) - r;
+            var right = f.Down(most) > 0 ? $"write less than {f.AtMost(most)} to either side of its middle" : "leave across out, or drill less";
+            f.Stop(path + ".across", $"the hole runs out of its face, {f.Size(across)} wide; {right}");
         }
 
         if (hole.Depth >= through)
