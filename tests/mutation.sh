@@ -3,7 +3,8 @@
 #
 #   bash tests/mutation.sh                 all: listed survivors and places drawn by lot; writes docs/mutation.md
 #   bash tests/mutation.sh --survivors     the listed survivors alone, each against the tests its entry names (a minute)
-#   bash tests/mutation.sh --sites N --seed S [--under src/BridgeForm/Ropes/] [--only NUMBER] [--count]
+#   bash tests/mutation.sh --sites N --seed S [--only NUMBER] [--count]
+#                                          [--under src/BridgeForm/Ropes/] [--tests BridgeForm.Tests.Ropes]
 #
 # The lists are tests/BridgeForm.Mutation/survivors.json and equivalents.json.
 set -euo pipefail

@@ -86,7 +86,7 @@ internal static class Child
         {
             return process.TotalProcessorTime.TotalSeconds;
         }
-        catch (InvalidOperationException)
+        catch (Exception e) when (e is InvalidOperationException or System.ComponentModel.Win32Exception)
         {
             return 0;
         }

@@ -11,16 +11,20 @@ internal sealed class CoverageMap
     private readonly List<(string Name, double Seconds, HashSet<int> Reached)> _classes = [];
 
     /// <summary>Runs every class that counts once; what an earlier run over the same assemblies found is not run again.</summary>
-    public static CoverageMap Of(string folder)
+    public static CoverageMap Of(string folder, string beginning)
     {
         var path = Path.Combine(folder, "map.txt");
         var print = Fingerprint(folder);
         if (!File.Exists(path) || !string.Equals(File.ReadLines(path).FirstOrDefault(), print, StringComparison.Ordinal))
             File.WriteAllLines(path, [print]);
-        RunMissing(folder, path);
+        RunMissing(folder, path, beginning);
         var map = new CoverageMap();
-        foreach (var line in File.ReadLines(path).Skip(1).Order(StringComparer.Ordinal))
-            map.Take(line.Split('\t'));
+        foreach (var parts in File.ReadLines(path).Skip(1).Order(StringComparer.Ordinal).Select(l => l.Split('\t')))
+        {
+            if (parts[1].StartsWith(beginning, StringComparison.Ordinal))
+                map.Take(parts);
+        }
+
         return map;
     }
 
@@ -42,10 +46,10 @@ internal sealed class CoverageMap
         .Order(StringComparer.Ordinal)
         .Select(f => Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(f)))[..16]));
 
-    private static void RunMissing(string folder, string path)
+    private static void RunMissing(string folder, string path, string beginning)
     {
         var known = File.ReadLines(path).Skip(1).Select(l => l.Split('\t')[1]).ToHashSet(StringComparer.Ordinal);
-        var names = new TestClasses(folder).Names.Where(n => !Left.IsOut(n) && !known.Contains(n)).ToArray();
+        var names = new TestClasses(folder).Names.Where(n => n.StartsWith(beginning, StringComparison.Ordinal) && !Left.IsOut(n) && !known.Contains(n)).ToArray();
         var groups = names.Select((name, i) => (name, Group: i % ((names.Length / Together) + 1))).GroupBy(n => n.Group, n => n.name);
         Parallel.ForEach(groups, new ParallelOptions { MaxDegreeOfParallelism = 2 }, group =>
         {

@@ -19,6 +19,9 @@ internal sealed record Options
     /// <summary>Places whose file begins so; empty for all.</summary>
     public string Under { get; init; } = "src/";
 
+    /// <summary>Only classes of tests whose full name begins so.</summary>
+    public string Tests { get; init; } = "BridgeForm.Tests.";
+
     /// <summary>Where the page goes; null for none.</summary>
     public string? Page { get; init; }
 
@@ -42,6 +45,7 @@ internal sealed record Options
                 "--only" => options with { Only = int.Parse(arguments[++i], CultureInfo.InvariantCulture) },
                 "--under" => options with { Under = arguments[++i] },
                 "--commit" => options with { Commit = arguments[++i] },
+                "--tests" => options with { Tests = arguments[++i] },
                 "--page" => options with { Page = arguments[++i] },
                 var other => throw new ArgumentException($"'{other}' is no option of this program", nameof(arguments)),
             };

@@ -61,7 +61,7 @@ internal static class Search
     private static int Everything(
         string folder, ImmutableArray<(int Number, Site Site, Listed? Listed)> numbered, ImmutableArray<Listed> equivalents, Options options, string root)
     {
-        var map = CoverageMap.Of(folder);
+        var map = CoverageMap.Of(folder, options.Tests);
         var results = Told(Judge.All(numbered, n => Judge.ByMap(folder, map, n.Number, n.Site, n.Listed) with
         {
             Equivalent = equivalents.FirstOrDefault(e => e.Is(n.Site))?.Why,
