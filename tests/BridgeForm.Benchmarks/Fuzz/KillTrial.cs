@@ -80,7 +80,7 @@ internal sealed class KillTrial : IDisposable
     {
         try
         {
-            using var trace = Process.Start(new ProcessStartInfo("strace", ["-f", "-qq", "-o", "/dev/null", "true"]) { RedirectStandardError = true })!;
+            using var trace = Process.Start(new ProcessStartInfo("strace", ["-f", "-qq", "-o", "/dev/null", "true"]) { RedirectStandardError = true, UseShellExecute = false })!;
             trace.WaitForExit();
             return trace.ExitCode == 0;
         }
@@ -160,7 +160,7 @@ internal sealed class KillTrial : IDisposable
             .. tracer, "dotnet", Path.Combine(AppContext.BaseDirectory, "BridgeForm.Cli.dll"),
             "make", Project(design), "-o", Folder, "--only", kinds, "--quiet",
         ];
-        return Process.Start(new ProcessStartInfo(command[0], command[1..]) { RedirectStandardError = true })!;
+        return Process.Start(new ProcessStartInfo(command[0], command[1..]) { RedirectStandardError = true, UseShellExecute = false })!;
     }
 
     private string[] Counting() => ["strace", "-f", "-qq", "-o", Path.Combine(_root, "calls"), "-e", "trace=" + Calls];

@@ -21,9 +21,10 @@ internal static class Roll
         "Roll factor π²·s² / (8·f·h) of the whole deck loaded and empty (s between the ropes, f the loaded sag, h the height of "
             + "all weights over the ropes, people's centre 1.0 m above the deck: common practice, no source), multiplied by "
             + "(Ω / 2π)² where the whole bridge rolls to one side more easily than its halves against each other "
-            + "(λ² below 4π²). It says how many times as high the weights could stand, not how many times as heavy they could "
-            + "be. Uniform loads on a level bridge, deck free to move sideways; loads on one side or on part of the deck, wind "
-            + "and side stays are not in it. A licensed engineer decides.",
+            + "(λ² below 4π²), and by (n·sin(π/n) / π)², for odd n also 1 − 1/n², for its n bays; with a single frame "
+            + "s² / (4·f·h)·(1 + λ²/16). It says how many times as high the weights could stand, not how many times as heavy they could "
+            + "be. Uniform loads on a level bridge, deck free to move sideways; loads on one side or on part of the deck, point "
+            + "loads, heat together with people, wind and side stays are not in it. A licensed engineer decides.",
         Source,
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail, CheckStatus.Engineer]);
 
@@ -58,12 +59,14 @@ internal static class Roll
         var snow = StandingWeight.Area(context, loads.Snow ?? 0, 0);
         foreach (var of in context.Cases)
         {
+            var own = loads.Cases.FirstOrDefault(c => string.Equals(c.Id, of.Id, StringComparison.Ordinal));
             StandingWeight? on = of.Id switch
             {
                 "dead" or "hot" => dead,
                 "live-full" => dead + people,
                 "snow" => dead + snow,
                 "live-snow" => dead + people.Times(LoadCases.TogetherShare) + snow.Times(LoadCases.TogetherShare),
+                _ when own is { From: null, To: null } => dead + StandingWeight.Area(context, own.Live, StandingWeight.PeopleOverDeck),
                 _ => null,
             };
             if (on is { } weight)
@@ -81,27 +84,32 @@ internal static class Roll
         var behind = (site.A.Backstay?.Length ?? 0) + (site.B.Backstay?.Length ?? 0);
         var lambdaSquared = CableFormulas.LambdaSquared(span, shape.Sag, shape.Horizontal, shape.AxialStiffness)
             * stretching / (stretching + behind);
+        var (spacing, bays) = (context.Parameters.Ropes.Spacing, context.Layout.Bays);
         return new RollFactor(
             of.Id, shape.Sag, weight.Height, lambdaSquared,
-            RollFormulas.Antisymmetric(context.Parameters.Ropes.Spacing, shape.Sag, weight.Height),
-            RollFormulas.SymmetricShare(lambdaSquared));
+            bays == 2 ? null : RollFormulas.Antisymmetric(spacing, shape.Sag, weight.Height) * RollFormulas.FewBays(bays),
+            bays == 2
+                ? RollFormulas.OneFrame(spacing, shape.Sag, weight.Height, lambdaSquared)
+                : RollFormulas.Antisymmetric(spacing, shape.Sag, weight.Height) * RollFormulas.FewBays(bays) * RollFormulas.SymmetricShare(lambdaSquared));
     }
 
     private static string Words(CheckContext context, RollFactor worst)
     {
-        var (words, spacing) = (context.People(), context.Parameters.Ropes.Spacing);
-        var halves = $"π²·s² / (8·f·h) = 9.8696 × ({words.Length(spacing)})² / (8 × {words.Length(worst.Sag)} × {words.Length(worst.Height)}) = {CheckWords.Plain(worst.Halves)}, halves against each other";
-        var together = $"all to one side × {CheckWords.Plain(worst.Share)} (λ² {CheckWords.Plain(worst.LambdaSquared)})";
+        var (words, spacing, bays) = (context.People(), context.Parameters.Ropes.Spacing, context.Layout.Bays);
+        var measures = $"s {words.Length(spacing)}, f {words.Length(worst.Sag)}, h {words.Length(worst.Height)}, λ² {CheckWords.Plain(worst.LambdaSquared)}";
+        var formula = worst.Halves is { } halves
+            ? $"π²·s² / (8·f·h) × {CheckWords.Plain(RollFormulas.FewBays(bays))} for {bays} bays = {CheckWords.Plain(halves)}, halves against each other; all to one side {CheckWords.Plain(worst.Together)}"
+            : $"s² / (4·f·h)·(1 + λ²/16) = {CheckWords.Plain(worst.Together)}, a single frame";
         var wanted = worst.Factor < Comfortable
             ? $" By this formula, base and weights left as they are, ropes {words.Length(spacing * Math.Sqrt(Comfortable / worst.Factor))} apart would give {CheckWords.Plain(Comfortable)}; less sag helps where the halves decide, a larger rope where all to one side does."
             : "";
-        return $"{halves}; {together}; least {CheckWords.Plain(worst.Factor)} in case {worst.Case}, needed {CheckWords.Plain(Least)}, comfortable {CheckWords.Plain(Comfortable)}. "
+        return $"{measures}: {formula}; least {CheckWords.Plain(worst.Factor)} in case {worst.Case}, needed {CheckWords.Plain(Least)}, comfortable {CheckWords.Plain(Comfortable)}. "
             + "The factor says how many times as high the weights could stand, not how many times as heavy they could be. "
-            + $"Not looked at: load on one side or part of the deck, slope between the supports, wind, side stays.{wanted} A licensed engineer decides.";
+            + $"Not looked at: load on one side or part of the deck, point loads, people in the heat, slope between the supports, wind, side stays.{wanted} A licensed engineer decides.";
     }
 
-    private sealed record RollFactor(string Case, double Sag, double Height, double LambdaSquared, double Halves, double Share)
+    private sealed record RollFactor(string Case, double Sag, double Height, double LambdaSquared, double? Halves, double Together)
     {
-        public double Factor => Halves * Math.Min(1, Share);
+        public double Factor => Math.Min(Halves ?? double.PositiveInfinity, Together);
     }
 }

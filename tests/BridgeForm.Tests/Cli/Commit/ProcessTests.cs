@@ -91,5 +91,5 @@ public sealed class ProcessTests : IDisposable
     }
 
     private static Process Shell(string line) =>
-        Process.Start(new ProcessStartInfo("sh", ["-c", line]) { RedirectStandardError = true })!;
+        Process.Start(new ProcessStartInfo("sh", ["-c", line]) { RedirectStandardError = true, UseShellExecute = false })!;
 }

@@ -51,7 +51,7 @@ public sealed partial class PdfStructureTests
         Assert.Equal(rows.Count + 1, int.Parse(text.AsSpan(table + 7, text.IndexOf('\n', table + 7) - table - 7), CultureInfo.InvariantCulture));
         for (var n = 1; n <= rows.Count; n++)
         {
-            var at = int.Parse(rows[n - 1].Groups[1].ValueSpan, CultureInfo.InvariantCulture);
+            var at = int.Parse(rows[n - 1].Groups["at"].ValueSpan, CultureInfo.InvariantCulture);
             Assert.StartsWith(FormattableString.Invariant($"{n} 0 obj\n<<"), text[at..Math.Min(text.Length, at + 20)], StringComparison.Ordinal);
         }
 
@@ -139,7 +139,7 @@ public sealed partial class PdfStructureTests
         for (var at = 0; StreamHead().Match(text, at) is { Success: true } head;)
         {
             var from = head.Index + head.Length;
-            var to = from + int.Parse(Length().Match(head.Value).Groups[1].ValueSpan, CultureInfo.InvariantCulture);
+            var to = from + int.Parse(Length().Match(head.Value).Groups["length"].ValueSpan, CultureInfo.InvariantCulture);
             Assert.StartsWith("\nendstream\nendobj\n", text[to..Math.Min(text.Length, to + 30)], StringComparison.Ordinal);
             streams.Add((head.Value, bytes[from..to]));
             at = to;
@@ -148,12 +148,12 @@ public sealed partial class PdfStructureTests
         return streams;
     }
 
-    [GeneratedRegex(@"^(\d{10}) 00000 n $", RegexOptions.Multiline)]
+    [GeneratedRegex(@"^(?<at>\d{10}) 00000 n $", RegexOptions.Multiline | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Row();
 
-    [GeneratedRegex(@"(?<=\n)\d+ 0 obj\n<<[^()>]*>>\nstream\n")]
+    [GeneratedRegex(@"(?<=\n)\d+ 0 obj\n<<[^()>]*>>\nstream\n", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex StreamHead();
 
-    [GeneratedRegex(@"/Length (\d+)")]
+    [GeneratedRegex(@"/Length (?<length>\d+)", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Length();
 }

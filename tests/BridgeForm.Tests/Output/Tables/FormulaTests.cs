@@ -90,6 +90,6 @@ public sealed partial class FormulaTests : IDisposable
         return [.. Directory.GetFiles(_run.Path("out"), "*.csv").SelectMany(f => TableTests.Read(File.ReadAllText(f))).SelectMany(r => r)];
     }
 
-    [GeneratedRegex(@"^-(\d+(\.\d+)?|(\d+ ft )?(\d+-)?\d+(/\d+)? (in|ft|mm|m|lbf|N|kN|lb|kg|F|C)|\d+\.\d+ (in|mm|m|kN))$")]
+    [GeneratedRegex(@"^-(\d+(\.\d+)?|(\d+ ft )?(\d+-)?\d+(/\d+)? (in|ft|mm|m|lbf|N|kN|lb|kg|F|C)|\d+\.\d+ (in|mm|m|kN))$", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex OurNumber();
 }
