@@ -12,7 +12,9 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     private readonly BaseLevels _level = context.Layout.Levels[frame];
     private readonly DrawingText _text = context.Text;
 
-    private double Deck => _level.Top + context.Layout.Deck.Lifts[frame] + _p.Deck.Thickness;
+    private double Deck => Top(context.Layout.Deck, _p.Deck.Thickness);
+
+    private double Cap => Top(context.Layout.Caps, _p.Guard.Cap.Thickness);
 
     private PostParameters Post => _p.Frames.Post;
 
@@ -52,16 +54,20 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
         SheetPoint At(double n) => map.Of(edge, n);
         canvas.Upright(At(_level.Bottom), At(_level.Top), left - 0.008, _text.Size(_level.Top - _level.Bottom));
         canvas.Upright(At(_level.Top), map.Of(-PostAxis.Head(Post), head), left - 0.008, _text.Size(head - _level.Top));
-        var cap = CapTop();
+        var cap = Cap;
         canvas.Upright(map.Of(-Post.Foot, Deck), map.Of(box.MinX, cap), left - 0.015, "deck to cap's top " + _text.Size(cap - Deck));
         canvas.Upright(map.Of(-_p.Ropes.Spacing / 2, 0), map.Of(box.MinX, cap), left - 0.022, "rope's axis to cap's top " + _text.Size(cap));
     }
 
-    private double CapTop()
+    /// <summary>
+    /// n of the top of boards or caps at t = 0. They may lie aslant in the frame, as in every end frame on a slope: their
+    /// thickness is square to them, and along n there is more of it.
+    /// </summary>
+    private double Top(BearingLine line, double thickness)
     {
         var pose = context.Layout.Poses[frame];
-        var up = Vector3d.UnitZ.Cross(context.Layout.Caps.Direction(context.BayOf(frame)));
-        return pose.Up.Dot(context.Layout.Caps.Points[frame] + (_p.Guard.Cap.Thickness * up) - pose.Node);
+        var up = Vector3d.UnitZ.Cross(line.Direction(context.BayOf(frame)));
+        return pose.Up.Dot(line.Points[frame] - pose.Node) + (thickness / pose.Up.Dot(up));
     }
 
     private void Angles(Canvas canvas, ViewMap map)

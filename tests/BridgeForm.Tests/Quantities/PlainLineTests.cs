@@ -11,6 +11,7 @@ public sealed class PlainLineTests
     [Theory]
     [InlineData("Alder Dell, ⌀ 1/2 in · Übung 橋 🌉", "Alder Dell, ⌀ 1/2 in · Übung 橋 🌉")]
     [InlineData("a\u001b[31mb", @"a\u001B[31mb")]
+    [InlineData("a\u009b31mb", @"a\u009B31mb")] // begins a command by itself
     [InlineData("a\nb\r\tc\u007f\u0085", @"a\u000Ab\u000D\u0009c\u007F\u0085")]
     [InlineData("a\u202Eb\u2066c\u200Fd", @"a\u202Eb\u2066c\u200Fd")] // turn text around
     [InlineData("a\u2028b\u2029c", @"a\u2028b\u2029c")] // separators of lines and paragraphs

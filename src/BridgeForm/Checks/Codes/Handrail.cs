@@ -23,7 +23,7 @@ internal static class Handrail
         var holds = range.Low >= low && range.High <= high;
         var missed = range.Low < low ? range.Low : range.High;
         var detail = $"{name}: top {words.Length(range.Low)} to {words.Length(range.High)} above the deck; a handrail has {words.Length(low)} to {words.Length(high)}"
-            + (applies ? holds ? "" : ": fix a handrail to the posts" : "; not asked for here");
+            + (applies ? holds ? "; whether a hand can close around it is not looked at" : ": fix a handrail to the posts" : "; not asked for here");
         return new CheckResult(
             Declared.Id, Declared.Title, applies && !holds ? CheckStatus.Warn : CheckStatus.Pass,
             missed, missed < low ? low : high, "m", null, source, detail);

@@ -18,7 +18,7 @@ internal static class Landings
     public static DeclaredCheck DeclaredGap { get; } = new(
         "landing-gap",
         "Gap between landing and deck",
-        "site.a/b.landing.gap, the larger of both, against 1/2 in; looked at only when one is given.",
+        "site.a/b.landing.gap, the larger of both, against 1/2 in; looked at only when one is given. A landing without a gap is not looked at, and the result says so: it holds only where both are given.",
         Limits.FloorOpening.Source,
         [CheckStatus.Pass, CheckStatus.Warn]);
 
@@ -29,13 +29,26 @@ internal static class Landings
         yield return Step(context);
         if (site.A.LandingGap is not null || site.B.LandingGap is not null)
         {
-            var words = context.People();
-            var gap = Math.Max(site.A.LandingGap ?? 0, site.B.LandingGap ?? 0);
-            var (limit, source) = Limits.FloorOpening;
-            yield return Outcome.AtMost(
-                DeclaredGap, gap, limit, "m", source, $"{words.Length(gap)}; at most {words.Length(limit)}", CheckStatus.Warn);
+            yield return Gap(context, site.A.LandingGap, site.B.LandingGap);
         }
     }
+
+    private static CheckResult Gap(CheckContext context, double? a, double? b)
+    {
+        var words = context.People();
+        var (limit, source) = Limits.FloorOpening;
+        string Text(double? gap, string end) => gap is { } given ? words.Length(given) : NotLookedAt(end, "gap");
+        var result = Outcome.AtMost(
+            DeclaredGap, Math.Max(a ?? 0, b ?? 0), limit, "m", source,
+            $"at A {Text(a, "a")}; at B {Text(b, "b")}; at most {words.Length(limit)}", CheckStatus.Warn);
+        return Open(result, a is null || b is null);
+    }
+
+    /// <summary>What was looked at on one side only does not hold.</summary>
+    private static CheckResult Open(CheckResult result, bool isPartial) =>
+        isPartial && result.Status == CheckStatus.Pass ? result with { Status = CheckStatus.Warn, Ratio = null } : result;
+
+    private static string NotLookedAt(string end, string key) => $"not looked at: no site.{end}.landing.{key} is given";
 
     private static CheckResult Step(CheckContext context)
     {
@@ -50,16 +63,14 @@ internal static class Landings
             "m",
             source,
             $"at A {a.Text}; at B {b.Text}; at most {context.People().Length(limit)}");
-        return (a.Step is null || b.Step is null) && result.Status == CheckStatus.Pass
-            ? result with { Status = CheckStatus.Warn, Ratio = null }
-            : result;
+        return Open(result, a.Step is null || b.Step is null);
     }
 
     private static (double? Step, string Text) Step(CheckContext context, double? level, int frame, string end)
     {
         if (level is not { } given)
         {
-            return (null, $"not looked at: no site.{end}.landing.level is given");
+            return (null, NotLookedAt(end, "level"));
         }
 
         var words = context.People();

@@ -70,10 +70,23 @@ public sealed class BoundaryTests
     {
         var flush = Contexts.Check(Bridges.Garden.Replace("span: 30 ft", "span: 30 ft, a: { landing: { level: 0 in } }", StringComparison.Ordinal), "landing-step");
         var level = FormattableString.Invariant($"level: {(flush.Demand / Inch) + inches:0.########} in");
-        var text = $"span: 30 ft, a: {{ landing: {{ {level}, gap: 1/4 in }} }}, b: {{ landing: {{ {level} }} }}";
+        var text = $"span: 30 ft, a: {{ landing: {{ {level}, gap: 1/4 in }} }}, b: {{ landing: {{ {level}, gap: 1/4 in }} }}";
         var context = Contexts.Of(Bridges.Garden.Replace("span: 30 ft", text, StringComparison.Ordinal));
         Assert.Equal(expected, Contexts.Check(context, "landing-step").Status);
         Assert.Equal(CheckStatus.Pass, Contexts.Check(context, "landing-gap").Status);
+    }
+
+    // A gap of 1/4 in at A and none told at B: nothing is known of B, so nothing holds; beyond 1/2 in the ratio is told as ever.
+    [Theory]
+    [InlineData("1/4 in", null)]
+    [InlineData("1 in", 2.0)]
+    public void A_landing_without_a_gap_is_not_looked_at_and_says_so(string gap, double? ratio)
+    {
+        var check = Contexts.Check(Bridges.Garden.Replace("span: 30 ft", "span: 30 ft, a: { landing: { gap: " + gap + " } }", StringComparison.Ordinal), "landing-gap");
+        Assert.Equal(CheckStatus.Warn, check.Status);
+        Assert.Equal(ratio is null, check.Ratio is null);
+        Assert.Equal(ratio ?? 0, check.Ratio ?? 0, 1e-9);
+        Assert.Contains("at B not looked at: no site.b.landing.gap is given", check.Detail, StringComparison.Ordinal);
     }
 
     // One landing flush and the other not given is not a bridge without steps; one that is too far off fails all the same.
@@ -140,7 +153,9 @@ public sealed class BoundaryTests
         Assert.Equal(expected, check.Status);
         Assert.Equal(sag is "1.5 %", check.Detail.Contains("not asked for", StringComparison.Ordinal));
         var railed = low.Replace("18 in]", "36.5 in]", StringComparison.Ordinal);
-        Assert.Equal(CheckStatus.Pass, Contexts.Status(railed, "handrail-height"));
+        var high = Contexts.Check(railed, "handrail-height");
+        Assert.Equal(CheckStatus.Pass, high.Status);
+        Assert.Equal(sag is "6 %", high.Detail.Contains("whether a hand can close around it is not looked at", StringComparison.Ordinal));
     }
 
     // A cap as handrail is as high at its lowest as the guard.

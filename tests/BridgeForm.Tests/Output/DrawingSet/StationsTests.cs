@@ -39,6 +39,23 @@ public sealed class StationsTests
         Assert.Contains(DrawingSheets.Of(model).Pages.SelectMany(p => BridgeForm.Tests.Output.Templates.PlacedTexts.Of(p.Content)), t => t.Text == "least guard " + new DrawingText(model.Parameters.Units).LeastSize(drawn.To.Y - drawn.From.Y));
     }
 
+    /// <summary>
+    /// The sheet of an end frame tells the heights that stand over its station, where boards and caps lie aslant: in
+    /// millimetres to a tenth, by which the two would differ if thickness were taken square to the boards.
+    /// </summary>
+    [Theory]
+    [InlineData("fern-rise")]
+    [InlineData("moss-crossing")]
+    public void An_end_frames_sheet_tells_the_heights_over_its_station(string name)
+    {
+        var (model, layout) = Read(name);
+        var (deck, cap, node) = (Stations.DeckAt(layout, 0), Stations.CapAt(layout, 0), layout.Poses[0].Node.Y);
+        var texts = DrawingSheets.Of(model).Pages.SelectMany(p => BridgeForm.Tests.Output.Templates.PlacedTexts.Of(p.Content)).Select(t => t.Text).ToList();
+        var words = new DrawingText(model.Parameters.Units);
+        Assert.Contains("deck to cap's top " + words.Size(cap - deck), texts);
+        Assert.Contains("rope's axis to cap's top " + words.Size(cap - node), texts);
+    }
+
     /// <summary>A part is drawn with its piece's solid, which may differ from it by the shop tolerance.</summary>
     private const double Alike = 0.0006;
 
