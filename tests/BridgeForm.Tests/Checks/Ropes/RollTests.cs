@@ -25,6 +25,29 @@ public class RollTests
             horizontal * wave * wave * 1.1684 * 1.1684 / (2 * weight * 1.05), RollFormulas.Antisymmetric(1.1684, 0.6, 1.05), 9);
     }
 
+    // (n·sin(π/n) / π)², for odd n times 1 − 1/n². Three links, by hand: each inner node's stiffness 3H/a with H = w·a²/f gives
+    // 3·s² / (4·f·h), which is (3·sin 60° / π)²·(8/9) = 0.683918 × 0.888889 of π²·s² / (8·f·h) = 1.233701·s² / (f·h).
+    [Theory]
+    [InlineData(3, 0.75 / 1.2337006)]
+    [InlineData(4, 0.8105695)]
+    [InlineData(10, 0.9675312)]
+    [InlineData(11, 0.9731050 * (1 - (1.0 / 121)))]
+    public void A_chain_of_few_bays_is_softer(int bays, double share) => Assert.Equal(share, RollFormulas.FewBays(bays), 4);
+
+    [Fact]
+    public void A_single_frame_is_held_by_pull_and_stretch() =>
+        // s 1.2 m, f 0.5 m, h 0.9 m, λ² 80: 1.44 / (4 × 0.5 × 0.9) × (1 + 5) = 0.8 × 6.
+        Assert.Equal(4.8, RollFormulas.OneFrame(1.2, 0.5, 0.9, 80), 12);
+
+    [Fact]
+    public void An_own_load_over_the_whole_deck_is_looked_at()
+    {
+        var heavy = Contexts.Check(Bridges.Garden + "\nloads: { live: 40 psf, cases: [{ id: crowd, live: 120 psf }] }\n", "roll");
+        Assert.Contains("in case crowd,", heavy.Detail, StringComparison.Ordinal);
+        var part = Contexts.Check(Bridges.Garden + "\nloads: { live: 40 psf, cases: [{ id: crowd, live: 120 psf, from: 0 ft, to: 20 ft }] }\n", "roll");
+        Assert.DoesNotContain("crowd", part.Detail, StringComparison.Ordinal);
+    }
+
     // Irvine's symmetric mode: a taut string for a small λ², the same as the antisymmetric one at 4π², a rope that does not
     // stretch (tan x = x − 0·x³, root 2.8606·π) for a large one. Irvine and Caughey, 1974, from memory.
     [Theory]
@@ -106,7 +129,7 @@ public class RollTests
         // 60 psf is 2872.82 Pa.
         var weights = StandingWeight.Dead(context) + StandingWeight.Area(context, 2872.82, 1);
         Assert.Equal(
-            9.869604 * 1.1684 * 1.1684 / (8 * sag * weights.Height), Contexts.Check(context, "roll").Demand, 4);
+            Garden * 9.869604 * 1.1684 * 1.1684 / (8 * sag * weights.Height), Contexts.Check(context, "roll").Demand, 4);
     }
 
     [Fact]
@@ -120,7 +143,7 @@ public class RollTests
         var lambda = CableFormulas.LambdaSquared(9.144, loaded.Sag, loaded.Horizontal, loaded.AxialStiffness);
         Assert.True(lambda < 30);
         var weights = StandingWeight.Dead(context) + StandingWeight.Area(context, 2872.82, 1);
-        var halves = RollFormulas.Antisymmetric(1.1684, loaded.Sag, weights.Height);
+        var halves = Of(context.Layout.Bays) * RollFormulas.Antisymmetric(1.1684, loaded.Sag, weights.Height);
         var roll = Contexts.Check(context, "roll");
         Assert.Equal(halves * RollFormulas.SymmetricShare(lambda), roll.Demand, 3);
         Assert.True(roll.Demand < halves);
@@ -156,7 +179,7 @@ public class RollTests
         };
         var weights = StandingWeight.Dead(context) + StandingWeight.Area(context, people, 1) + StandingWeight.Area(context, snow, 0);
         var roll = Contexts.Check(deep, "roll");
-        Assert.Equal(9.869604 * 1.1684 * 1.1684 / (8 * 3 * weights.Height), roll.Demand, 4);
+        Assert.Equal(Garden * 9.869604 * 1.1684 * 1.1684 / (8 * 3 * weights.Height), roll.Demand, 4);
         Assert.Contains($"in case {id},", roll.Detail, StringComparison.Ordinal);
     }
 
@@ -183,6 +206,11 @@ public class RollTests
         Assert.Equal(CheckStatus.Engineer, result.Status);
         Assert.Contains("live-full", result.Detail, StringComparison.Ordinal);
     }
+
+    // The garden bridge has eleven bays: (11·sin(π/11) / π)²·(1 − 1/121).
+    private const double Garden = 0.9731050 * (1 - (1.0 / 121));
+
+    private static double Of(int bays) => RollFormulas.FewBays(bays);
 
     private static CheckContext Narrower(CheckContext context, double inches) => context with
     {

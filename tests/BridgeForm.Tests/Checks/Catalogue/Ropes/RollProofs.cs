@@ -3,8 +3,8 @@ using BridgeForm.Checks;
 namespace BridgeForm.Tests.Checks.Catalogue.Ropes;
 
 /// <summary>
-/// Whether the section stays upright: π²·s² / (8·f·h) below 2 and below 3 (own figures). λ² of a bridge so short is far above
-/// 4π², so that its halves roll against each other. Sag and heights by hand, for 60 psf all along: inches and pounds.
+/// Whether the section stays upright, a single frame: s² / (4·f·h)·(1 + λ²/16) below 2 and below 3 (own figures). Sag, pull and
+/// heights by hand, for 60 psf all along: inches and pounds.
 /// </summary>
 internal static class RollProofs
 {
@@ -53,9 +53,12 @@ internal static class RollProofs
     {
         var (dead, people) = (Dead(), 60.0 / 144 * s_bridge.Between * 72);
         var ropes = 4 * s_rope.PerInch * s_rope.Length(dead.Hanging / 2, s_bridge.Sag);
-        var sag = s_rope.Drop((dead.Hanging / 2) + (0.6 * people), s_rope.Length(dead.Hanging / 2, s_bridge.Sag));
+        var (load, length) = ((dead.Hanging / 2) + (0.6 * people), s_rope.Length(dead.Hanging / 2, s_bridge.Sag));
+        var sag = s_rope.Drop(load, length);
         var height = (dead.Moment + (people * (5.25 + 1.5 + People))) / (dead.Hanging + ropes + people);
-        var spacing = Math.Sqrt(factor * 8 * sag * height) / Math.PI;
+        // Irvine's λ² of 144 in between the supports.
+        var lambda = 64 * sag * sag / (144 * 144) * s_rope.Stiffness / (s_rope.Level(load, sag, length) * (1 + (8 * sag * sag / (144 * 144))));
+        var spacing = Math.Sqrt(factor * 4 * sag * height / (1 + (lambda / 16)));
         return new Proof((s_bridge with { Spacing = spacing }).Check("roll"), factor, 2) { Error = 1e-4 }.Saying(says);
     }
 
