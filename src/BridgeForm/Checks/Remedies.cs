@@ -26,10 +26,12 @@ public static class Remedies
     // Trials of longer bridges take too long to be a by-product of a check.
     internal const double MostBays = 2000;
 
-    // Half as much again as a search takes whose trials settle as bridges do; a trial that has not settled after nearly three
-    // times the usual number of weighings hardly ever does.
+    // Half as much again as a search takes whose trials settle as bridges do. A trial takes seven weighings where it settles,
+    // three times as many are left to it. A short bridge is weighed the more often the fewer bays it has: that costs as little.
     private const int MostWeighings = 150;
     private const int MostOfTrial = 20;
+    private const double FurtherBays = 4000;
+    private const double FurtherBaysOfTrial = 400;
 
     // Frames closer than this are no bridge: a foot. Common practice, no source.
     internal const double ShortestSpacing = 0.3;
@@ -38,7 +40,7 @@ public static class Remedies
     public static ImmutableArray<Remedy> Of(BridgeParameters parameters, ImmutableArray<CheckResult> checks)
     {
         var fails = checks.Any(c => c is { Id: RopeStrength.Id, Status: CheckStatus.Fail });
-        if (!fails || parameters.Site.Span / parameters.Frames.Spacing > MostBays)
+        if (!fails || Bays(parameters) > MostBays)
             return [];
         return [Rope(parameters), Sag(parameters)];
     }
@@ -66,12 +68,15 @@ public static class Remedies
         return low;
     }
 
-    /// <summary>A new search.</summary>
-    internal static Effort Begin() => new(MostWeighings, MostOfTrial);
+    /// <summary>A new search among designs with about so many bays.</summary>
+    internal static Effort Begin(double bays) =>
+        new(MostWeighings + (int)(FurtherBays / Math.Max(1, bays)), MostOfTrial + (int)(FurtherBaysOfTrial / Math.Max(1, bays)));
+
+    private static double Bays(BridgeParameters parameters) => parameters.Site.Span / parameters.Frames.Spacing;
 
     private static Remedy Rope(BridgeParameters parameters)
     {
-        var effort = Begin();
+        var effort = Begin(Bays(parameters));
         var passing = RopeTable.Thicker(parameters.Ropes.Rope).FirstOrDefault(r => Try(With(parameters, r), effort).Holds);
         return passing is null && effort.IsSpent
             ? new Remedy(RopeStrength.Id, $"Preliminary: no thicker rope of this make was found to pass at this sag. {Ended(effort)}", SearchEnded: true)
@@ -89,7 +94,7 @@ public static class Remedies
         var words = new Quantities.QuantityText(parameters.Units);
         var step = Settable(parameters.Units);
         var deepest = (int)Math.Floor(SpanChecks.DeepestSag(parameters.Site) / step);
-        var effort = Begin();
+        var effort = Begin(Bays(parameters));
         var found = new LeastSetting(steps => Try(With(parameters, steps * step), effort)).Above((int)Math.Floor(now / step), deepest);
         if (effort.IsSpent)
         {

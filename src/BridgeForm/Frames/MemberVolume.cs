@@ -8,14 +8,14 @@ namespace BridgeForm.Frames;
 internal static class MemberVolume
 {
     /// <summary>
-    /// In m³: in closed form, or of the solid where only the solid knows it (tapers, and the user's own holes, which may meet
-    /// channels). Cuts that leave no solid are weighed as if their tapers and meetings were not there: a weight on the way to
+    /// In m³: in closed form, or of the solid where only the solid knows it (tapers, and the user's own holes where they meet
+    /// channels, ends or each other). Cuts that leave no solid are weighed as if their tapers and meetings were not there: a weight on the way to
     /// the shape of the rope, after which <see cref="LayoutFit"/> tells the fault. A part turned over weighs nothing.
     /// </summary>
     /// <param name="shape">Stick and cuts.</param>
     /// <param name="drilled">The user asks for holes of his own in members of this kind.</param>
     public static double Of(CutStock shape, bool drilled) =>
-        shape.Rips.IsEmpty && !(drilled && shape.Holes.Length > 0)
+        shape.Rips.IsEmpty && !(drilled && !LooseHoles.Of(shape))
             ? Math.Max(0, CutStockVolume.Prism(shape))
             : StockSolid.Build(shape).OrNull?.Volume ?? Math.Max(0, CutStockVolume.Prism(shape));
 

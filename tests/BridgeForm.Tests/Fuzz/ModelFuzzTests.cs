@@ -6,7 +6,7 @@ namespace BridgeForm.Tests.Fuzz;
 public sealed class ModelFuzzTests
 {
     private const int Written = 150;
-    private const int MostBays = 8;
+    private const int MostBays = 4;
 
     [Fact]
     public void Random_bridges_have_closed_solids_and_finite_numbers_in_every_file()

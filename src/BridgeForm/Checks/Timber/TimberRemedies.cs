@@ -59,7 +59,7 @@ internal static class TimberRemedies
     private static Remedy Spacing(CheckContext context, DeckSpan beam, Remedy remedy)
     {
         var now = context.Parameters.Frames.Spacing;
-        var effort = Remedies.Begin();
+        var effort = Remedies.Begin(context.Parameters.Site.Span / Remedies.ShortestSpacing);
         var found = context.Parameters.Site.Span / Remedies.ShortestSpacing <= Remedies.MostBays
             ? Remedies.Largest(spacing => Try(context, spacing, effort) is { } trial && DeckPasses(trial), Remedies.ShortestSpacing, now, Step)
             : null;
