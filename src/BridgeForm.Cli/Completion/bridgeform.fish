@@ -1,2 +1,6 @@
 # Completion for fish: copy into ~/.config/fish/completions/.
-complete -c bridgeform -a '(bridgeform "[suggest:"(commandline -C)"]" (commandline -cp) 2>/dev/null)'
+function __bridgeform_fits
+    set -l line (commandline -cp)
+    bridgeform "[suggest:"(string length -- "$line")"]" "$line" 2>/dev/null
+end
+complete -c bridgeform -a '(__bridgeform_fits)'
