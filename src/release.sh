@@ -1,5 +1,6 @@
 #!/usr/bin/env bash
-# Makes a release folder: the program for every system, the tool package, the samples, checksums, notices.
+# Makes a release folder: the program for every system (or those in BRIDGEFORM_RIDS), the tool package, the samples,
+# checksums, notices.
 #   src/release.sh [DIR]      by default artifacts/release; replaced whole. Same commit, same system, same SDK: same bytes.
 set -euo pipefail
 cd "$(dirname "$0")/.."
@@ -40,6 +41,13 @@ git ls-files -z viewer-samples | while IFS= read -r -d '' file; do
   case $file in */numbers.json | *.sh) continue ;; esac
   install -D -m 644 "$root/$file" "$whole/samples/${file#viewer-samples/}"
 done
+# The samples' page shows their pictures from docs/pictures.
+for sample in viewer-samples/*/project.yaml; do
+  name=$(basename "$(dirname "$sample")")
+  install -D -m 644 "docs/pictures/$name.png" "$whole/docs/pictures/$name.png"
+done
+caution=$(sed -n 's/^> \*\*Caution\.\*\* //p' docs/install.md)
+[ -n "$caution" ] || { echo "docs/install.md has no caution" >&2; exit 1; }
 cp LICENSE "$whole/LICENSE.txt"
 cp THIRD-PARTY-NOTICES.md docs/install.md "$whole/"
 cat > "$whole/OPEN-THIS-FIRST.txt" <<TEXT
@@ -50,7 +58,7 @@ To install it            install.md: which file to take, in three steps a system
 To check the files       sha256sum -c SHA256SUMS
 Licences                 LICENSE.txt, THIRD-PARTY-NOTICES.md
 
-$(sed -n 's/.*public const string Text = "\(.*\)";.*/\1/p' src/BridgeForm/Caution.cs)
+$caution
 TEXT
 (cd "$whole" && find . -type f -printf '%P\n' | LC_ALL=C sort | xargs -d '\n' sha256sum > "$work/SHA256SUMS")
 mv "$work/SHA256SUMS" "$whole/"

@@ -51,7 +51,7 @@ step "formatting" dotnet format BridgeForm.sln --no-restore --verify-no-changes
 step "build, warnings are errors" dotnet build BridgeForm.sln --no-restore -c Release
 
 step "changes that once went unnoticed are noticed" bash tests/mutation.sh --survivors
-for what in publish bytes places startup tool completion; do
+for what in publish bytes places startup tool completion release; do
   step "published program: $what" bash tests/published/judge.sh "$what"
 done
 

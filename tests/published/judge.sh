@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Judges the program as people install it: tests/published/judge.sh publish|bytes|places|startup|tool|completion
+# Judges the program as people install it: tests/published/judge.sh publish|bytes|places|startup|tool|completion|release
 # `publish` comes first; each ends with 0 when all of it holds. Results lie in artifacts/published.
 set -euo pipefail
 cd "$(dirname "$0")/../.."
@@ -120,6 +120,18 @@ completion() {
     _bridgeform
     echo "${COMPREPLY[*]}"')
   [ "$offered" = check ] || fail "bash offers '$offered' for 'bridgeform che'"
+}
+
+# The release folder without its programs, which `publish` has judged: nothing missing, nothing that leads nowhere.
+release() {
+  BRIDGEFORM_RIDS=" " bash src/release.sh "$here/release"
+  cd "$here/release"
+  sha256sum --quiet -c SHA256SUMS
+  grep -q "licensed engineer" OPEN-THIS-FIRST.txt || fail "no caution in OPEN-THIS-FIRST.txt"
+  local linked
+  for linked in $(grep -oE '(src|href)="[^"#]+"' samples/index.html | cut -d'"' -f2 | grep -v '^https\?:'); do
+    [ -e "samples/$linked" ] || fail "samples/index.html leads to $linked, which is not there"
+  done
 }
 
 "$1"
