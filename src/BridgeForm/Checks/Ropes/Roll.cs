@@ -39,14 +39,19 @@ internal static class Roll
         var standing = Standing(context).ToList();
         var unsolved = standing.Where(s => s.Case.Shape is null).Select(s => s.Case.Id).ToList();
         var solved = standing.Where(s => s.Case.Shape is not null).Select(s => Factor(context, s.Case, s.Weight)).ToList();
-        if (solved.Count == 0 || unsolved.Count > 0)
+        var unknown = unsolved.Count == 0
+            ? ""
+            : $"no shape of the ropes in {string.Join(", ", unsolved)}: whether the section stays upright there is not known";
+        var worst = solved.MinBy(f => f.Factor);
+
+        // A case that is not known does not excuse one that fails.
+        if (worst is null || (unsolved.Count > 0 && worst.Factor >= Least))
         {
-            return Outcome.ForEngineer(
-                Declared, 0, "1", Source, $"no shape of the ropes in {string.Join(", ", unsolved)}: whether the section stays upright there is not known");
+            return Outcome.ForEngineer(Declared, 0, "1", Source, unknown);
         }
 
-        var worst = solved.MinBy(f => f.Factor)!;
-        var result = Outcome.AtLeast(Declared, worst.Factor, Least, "1", Source, Words(context, worst));
+        var words = Words(context, worst) + (unknown.Length > 0 ? $" Besides, {unknown}." : "");
+        var result = Outcome.AtLeast(Declared, worst.Factor, Least, "1", Source, words);
         return result.Status == CheckStatus.Pass && worst.Factor < Comfortable ? result with { Status = CheckStatus.Warn } : result;
     }
 

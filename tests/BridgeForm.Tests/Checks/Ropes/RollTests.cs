@@ -207,6 +207,22 @@ public class RollTests
         Assert.Contains("live-full", result.Detail, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_case_without_shape_excuses_none_that_fails()
+    {
+        var context = Narrower(Contexts.Of(Bridges.Garden), 12);
+        var without = context with
+        {
+            Ropework = context.Ropework with
+            {
+                Cases = [.. context.Cases.Select(c => c.Id == "hot" ? c with { Shape = null } : c)],
+            },
+        };
+        var result = Contexts.Check(without, "roll");
+        Assert.Equal(CheckStatus.Fail, result.Status);
+        Assert.Contains("no shape of the ropes in hot", result.Detail, StringComparison.Ordinal);
+    }
+
     // The garden bridge has eleven bays: (11·sin(π/11) / π)²·(1 − 1/121).
     private const double Garden = 0.9731050 * (1 - (1.0 / 121));
 
