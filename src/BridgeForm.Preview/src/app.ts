@@ -279,6 +279,10 @@ export class App {
   private fitStage(quiet = false): void {
     const box = byId('stage');
     const [width, height] = [Math.max(1, box.clientWidth), Math.max(1, box.clientHeight)];
+    if (!quiet && width === this.stage.size.width && height === this.stage.size.height) {
+      return; // An observer speaks once when it begins, too.
+    }
+
     const before = this.stage.eye.aspect;
     this.resize(width, height, this.stage.renderer.getPixelRatio());
     if (!quiet && this.shown !== null) {

@@ -35,11 +35,14 @@ export const SUN = new Vector3(-0.42, 0.78, 0.52).normalize();
 
 /** Throws when the browser has no WebGL. */
 export function buildStage(canvas: HTMLCanvasElement): Stage {
-  if (document.createElement('canvas').getContext('webgl2') === null) {
+  // Asked for here, because the renderer would complain in the console; a second context would cost a tenth of a second.
+  const settings = { alpha: true, depth: true, stencil: false, antialias: true, premultipliedAlpha: true, preserveDrawingBuffer: true };
+  const context = canvas.getContext('webgl2', settings) as WebGL2RenderingContext | null;
+  if (context === null) {
     throw new Error('This browser has no WebGL 2.');
   }
 
-  const renderer = new WebGLRenderer({ canvas, antialias: true, preserveDrawingBuffer: true });
+  const renderer = new WebGLRenderer({ canvas, context, ...settings });
   // Reading the compiler's log makes the page wait for each program in turn.
   renderer.debug.checkShaderErrors = false;
   const plain = drawsInSoftware(renderer);
@@ -60,6 +63,7 @@ export function buildStage(canvas: HTMLCanvasElement): Stage {
   const fog = new Fog(0xffffff, 40, 160);
   scene.fog = fog;
   let waiting = false;
+  let stale = true;
   const stage: Stage = {
     renderer, scene, sun, plain,
     eye: new PerspectiveCamera(38, 1, 0.05, 2000),
@@ -68,6 +72,7 @@ export function buildStage(canvas: HTMLCanvasElement): Stage {
     after: [],
     paint: null,
     draw: () => {
+      stale = false;
       stage.before.forEach((f) => { f(); });
       if (stage.paint === null) {
         renderer.render(scene, stage.eye);
@@ -78,11 +83,15 @@ export function buildStage(canvas: HTMLCanvasElement): Stage {
       stage.after.forEach((f) => { f(); });
     },
     refresh: () => {
+      stale = true;
       if (!waiting) {
         waiting = true;
         requestAnimationFrame(() => {
           waiting = false;
-          stage.draw();
+          // A frame drawn in the meantime shows what was asked for.
+          if (stale) {
+            stage.draw();
+          }
         });
       }
     },
