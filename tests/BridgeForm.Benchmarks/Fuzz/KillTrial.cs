@@ -63,16 +63,11 @@ internal sealed class KillTrial : IDisposable
             }
         }
 
-        Watched(Begin(1, _kinds));
+        Watched(Begin(1, _kinds, isCounted ? Counting() : []));
         var second = State();
+        _calls = isCounted ? CountedCalls() : [];
         _window = Watched(Begin(0, _kinds));
         _whole = [State(), second];
-        if (isCounted)
-        {
-            Watched(Begin(1, _kinds, Counting()));
-            _calls = CountedCalls();
-            Watched(Begin(0, _kinds));
-        }
     }
 
     /// <summary>strace is installed and may trace.</summary>
