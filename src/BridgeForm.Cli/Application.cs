@@ -1,7 +1,9 @@
 using System.CommandLine;
 using System.Reflection;
 using BridgeForm.Cli.Commands;
+using BridgeForm.Cli.Streams;
 using BridgeForm.Quantities;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Cli;
 

@@ -1,4 +1,5 @@
 using BridgeForm.Cli;
+using BridgeForm.Cli.Streams;
 
 var watch = Interruption.Watch();
 try

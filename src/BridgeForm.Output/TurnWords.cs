@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
-using BridgeForm.Frames;
-using BridgeForm.Output.Tables;
 using BridgeForm.Pieces;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output;

@@ -1,12 +1,15 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using BridgeForm.Checks;
+using BridgeForm.Checks.Register;
 using BridgeForm.Contacts;
 using BridgeForm.Frames;
+using BridgeForm.Loads;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
 using BridgeForm.Stocking;
+using BridgeForm.Trials;
 
 namespace BridgeForm;
 
@@ -52,7 +55,7 @@ public static class Bridge
         var context = new CheckContext(parameters, layout, rope, surveying.GetAwaiter().GetResult(), masses, work);
         var own = AllChecks.Of(context);
         var stock = planning.GetAwaiter().GetResult();
-        ImmutableArray<CheckResult> checks = [.. own, StockLengthCheck.Of(stock, parameters)];
+        ImmutableArray<CheckResult> checks = [.. own, StockLengthCheck.Of(pieces, parameters)];
         model = new BridgeModel
         {
             Parameters = parameters,
@@ -66,7 +69,7 @@ public static class Bridge
             Cases = work.Cases,
             Checks = checks,
             Ropework = work,
-            Remedies = [.. Remedies.Of(parameters, checks), .. TimberRemedies.Of(context, checks)],
+            Remedies = [.. Remedies.Of(parameters, checks, ShapeWithin), .. TimberRemedies.Of(context, checks, Bridge.ShapeWithin)],
             StockPlan = stock,
         };
         return true;
@@ -117,6 +120,10 @@ public static class Bridge
             return new SteppedLoads(BridgeMasses.Of(layout).NodeLoads(), own.Steps.Counted);
         }
     }
+
+    /// <summary>The shape of a trial design; null where it has none, or none within its effort.</summary>
+    internal static RopeShape? ShapeWithin(BridgeParameters parameters, Effort effort) =>
+        TryShape(parameters, effort, out var rope, out _) ? rope : null;
 
     private static BridgeLayout? OnEvenLoads(BridgeParameters parameters)
     {

@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
 using BridgeForm.Checks;
 using BridgeForm.Frames;
+using BridgeForm.Loads;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
-using BridgeForm.Solids;
 using BridgeForm.Stocking;
+using BridgeForm.Trials;
 
 namespace BridgeForm;
 
@@ -50,15 +51,10 @@ public sealed record BridgeModel
 
     /// <summary>Which boards to buy and how to cut them.</summary>
     public StockPlan StockPlan { get; init; } = new([]);
+
+    /// <summary>The order of building, every part once.</summary>
+    public ImmutableArray<AssemblyStep> Assembly() => AssemblyOrder.Of(Parameters.Erection, Pieces, Frames, Groups);
+
+    /// <summary>Keepers, fasteners by joint, rope and its ends.</summary>
+    public ImmutableArray<HardwareItem> Hardware() => HardwareList.Of(Parameters, Pieces, Ropework);
 }
-
-/// <summary>The axis of one rope as a line through points close enough together to be drawn as a curve.</summary>
-/// <param name="Name"><c>left</c> (negative z) or <c>right</c>.</param>
-/// <param name="Radius">Radius of the rope, metres.</param>
-/// <param name="Points">Two or more points from A to B, world axes, metres.</param>
-public sealed record RopeLine(string Name, double Radius, ImmutableArray<Vector3d> Points);
-
-/// <summary>Names of the members of one frame or bay, in order.</summary>
-/// <param name="Name"><c>F03</c> or <c>B03</c>.</param>
-/// <param name="MemberIds">Ids of its members.</param>
-public sealed record GroupIds(string Name, ImmutableArray<string> MemberIds);

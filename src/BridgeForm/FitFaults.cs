@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
 using BridgeForm.Project;
+using BridgeForm.Project.Files;
 
 namespace BridgeForm;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
-using BridgeForm.Project;
 using BridgeForm.Project.Definition;
+using BridgeForm.Project.Files;
 using BridgeForm.Project.Reading;
 using BridgeForm.Quantities;
 

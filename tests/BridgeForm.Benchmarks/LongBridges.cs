@@ -1,6 +1,7 @@
 using System.Globalization;
+using BridgeForm.Materials;
 using BridgeForm.Project;
-using BridgeForm.Ropes;
+using BridgeForm.Project.Files;
 
 namespace BridgeForm.Benchmarks;
 

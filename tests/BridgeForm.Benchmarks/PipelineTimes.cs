@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using BridgeForm.Contacts;
 using BridgeForm.Frames;
+using BridgeForm.Loads;
 using BridgeForm.Output;
 using BridgeForm.Output.Dxf;
 using BridgeForm.Output.Gltf;
@@ -10,7 +11,6 @@ using BridgeForm.Output.Report;
 using BridgeForm.Output.Tables;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
-using BridgeForm.Ropes;
 
 namespace BridgeForm.Benchmarks;
 
@@ -56,7 +56,7 @@ internal static class PipelineTimes
         Timed(times, "model.glb", () => Length(s => GltfWriter.Write(model, solid => solid.Triangulate(), s)));
         var units = PeopleUnits.Of(parameters.Units);
         Timed(times, "profiles", () => model.Pieces.Sum(p => Length(s => DxfWriter.Write(ProfileSheet.Of(p, units), parameters.Units, s))));
-        Timed(times, "tables", () => CutList.Csv(model, units).Length + BridgeForm.Output.Tables.RopeMarks.Csv(model, units).Length);
+        Timed(times, "tables", () => CutList.Csv(model, units).Length + BridgeForm.Output.Tables.RopeMarkTable.Csv(model, units).Length);
         Timed(times, "report", () => Length(s => ReportWriter.Write(model, () => [], s)));
         times["everything after parameters"] =
             all.Elapsed.TotalMilliseconds - times["parameters to pieces"];

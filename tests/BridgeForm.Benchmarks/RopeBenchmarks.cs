@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BenchmarkDotNet.Attributes;
+using BridgeForm.Loads;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
 using BridgeForm.Ropes.Modes;

@@ -8,12 +8,13 @@ internal static class Judge
     private const double Start = 30;
 
     /// <summary>Every class that reaches the place, until a test fails.</summary>
-    public static Result ByMap(string folder, CoverageMap map, int number, Site site, Listed? listed)
+    public static Result ByMap(string folder, CoverageMap map, Killers killers, int number, Site site, Listed? listed)
     {
-        var reaching = map.Reaching(number, site);
+        var reaching = killers.First(map.Reaching(number, site), site);
         var killed = reaching.Count == 0
             ? null
             : Verdict(folder, number, (reaching.Sum(r => r.Seconds) * Patience) + Start, reaching.Select(r => r.Name));
+        killers.Remember(site, killed);
         return new(number, site, listed, killed, reaching.Count);
     }
 

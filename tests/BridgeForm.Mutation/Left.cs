@@ -14,6 +14,7 @@ internal static class Left
         ("BridgeForm.Tests.Project.GeneratedTextTests", "generated pages"),
         ("BridgeForm.Tests.Checks.CheckPageTests", "generated page"),
         ("BridgeForm.Tests.DocumentTests", "generated pages and lists of files"),
+        ("BridgeForm.Tests.Fuzz.", "random bridges: they ask for closed solids and finite numbers, which a wrong number is as well"),
         ("BridgeForm.Tests.Output.Preview.PreviewPageTests", "the preview in a browser, with every sample"),
     ];
 

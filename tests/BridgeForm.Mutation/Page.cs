@@ -34,7 +34,7 @@ internal static class Page
 
             Made by `bash tests/mutation.sh`; do not edit. Each row is one small change of the source: a sign, a factor, a limit, least for most, a comparison. All are compiled into the model once, behind a switch that is read at start; with one of them on, the tests that reach it run until one fails. Then it is *killed*. A change that no test notices *survives*: at that place the numbers could be wrong unseen.
 
-            **{Totals(results)}.** Seed `{options.Seed}`, {options.Sites} places drawn by lot, in equal parts from Ropes, Frames, Checks and Output, and {results.Count(r => r.Listed is not null)} listed ones that once survived. Source as of commit {options.Commit}.
+            **{Totals(results)}.** Seed `{options.Seed}`, {options.Sites} places drawn by lot, in equal parts from Ropes, Loads, Frames, Checks and Output, and {results.Count(r => r.Listed is not null)} listed ones that once survived. Source as of commit {options.Commit}.
 
             Numbers grow by a quarter, those below 0.0001 (tolerances) a thousandfold. Comparisons of whole numbers, and with a plain 0, gain or lose their end; others turn round. What a page or a text reads like, where something stands on paper, and numbers that the compiler needs (patterns, attributes, defaults of parameters) are not changed.
 

@@ -7,10 +7,10 @@ internal static class Search
 {
     private static readonly string[] s_projects = ["BridgeForm", "BridgeForm.Output", "BridgeForm.Cli"];
 
-    // Where changes are drawn from; each of the four gives the same number.
+    // Where changes are drawn from; each of the five gives the same number.
     private static readonly string[] s_areas =
     [
-        "src/BridgeForm/Ropes/", "src/BridgeForm/Frames/", "src/BridgeForm/Checks/", "src/BridgeForm.Output/",
+        "src/BridgeForm/Ropes/", "src/BridgeForm/Loads/", "src/BridgeForm/Frames/", "src/BridgeForm/Checks/", "src/BridgeForm.Output/",
     ];
 
     public static int Run(Options options)
@@ -62,7 +62,8 @@ internal static class Search
         string folder, ImmutableArray<(int Number, Site Site, Listed? Listed)> numbered, ImmutableArray<Listed> equivalents, Options options, string root)
     {
         var map = CoverageMap.Of(folder, options.Tests);
-        var results = Told(Judge.All(numbered, n => Judge.ByMap(folder, map, n.Number, n.Site, n.Listed) with
+        var killers = new Killers(Path.Combine(folder, "killers.txt"));
+        var results = Told(Judge.All(numbered, n => Judge.ByMap(folder, map, killers, n.Number, n.Site, n.Listed) with
         {
             Equivalent = equivalents.FirstOrDefault(e => e.Is(n.Site))?.Why,
         }));

@@ -1,6 +1,7 @@
 using BridgeForm.Frames;
+using BridgeForm.Materials;
 using BridgeForm.Project;
-using BridgeForm.Ropes;
+using BridgeForm.Project.Files;
 
 namespace BridgeForm.Tests;
 

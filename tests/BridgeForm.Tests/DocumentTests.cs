@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using BridgeForm.Roles;
 using BridgeForm.Tests.Cli;
 using BridgeForm.Tests.Samples;
 

@@ -1,6 +1,8 @@
 using System.CommandLine;
 using BridgeForm.Checks;
 using BridgeForm.Cli.Files;
+using BridgeForm.Cli.Streams;
+using BridgeForm.Cli.Text;
 using BridgeForm.Output.Report;
 using BridgeForm.Quantities;
 

@@ -3,7 +3,9 @@ using System.CommandLine;
 using BridgeForm.Checks;
 using BridgeForm.Cli.Files;
 using BridgeForm.Cli.Files.Commit;
+using BridgeForm.Cli.Streams;
 using BridgeForm.Quantities;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Cli.Commands;
 

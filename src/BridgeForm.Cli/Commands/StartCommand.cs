@@ -2,7 +2,8 @@ using System.CommandLine;
 using System.Text;
 using BridgeForm.Cli.Files;
 using BridgeForm.Cli.Files.Commit;
-using BridgeForm.Project;
+using BridgeForm.Cli.Streams;
+using BridgeForm.Project.Files;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Cli.Commands;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Runtime.ExceptionServices;
 using BridgeForm.Checks;
 using BridgeForm.Cli.Files.Commit;
+using BridgeForm.Cli.Streams;
 using BridgeForm.Output;
 using BridgeForm.Output.DrawingSet;
 using BridgeForm.Output.Dxf;
@@ -112,7 +113,7 @@ internal static class OutputFiles
         WriteTable(output, "cut-list.csv", CutList.Csv(model, units));
         WriteTable(output, "hoisting.csv", HoistingSheet.Csv(model, units, text.Temperature));
         WriteTable(output, "keepers.csv", KeeperTable.Csv(model));
-        WriteTable(output, "rope-marks.csv", RopeMarks.Csv(model, units with { Length = text.Length }));
+        WriteTable(output, "rope-marks.csv", RopeMarkTable.Csv(model, units with { Length = text.Length }));
         WriteTable(output, "stock-plan.csv", StockPlanTable.Csv(model, units));
         WriteTable(output, "treatment.csv", TreatmentTable.Csv(model, units));
         WriteTable(output, "hardware.csv", HardwareTable.Csv(model));

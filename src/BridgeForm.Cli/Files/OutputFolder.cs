@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Cli.Files.Commit;
+using BridgeForm.Cli.Streams;
 
 namespace BridgeForm.Cli.Files;
 

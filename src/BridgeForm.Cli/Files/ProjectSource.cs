@@ -1,7 +1,9 @@
+using BridgeForm.Cli.Streams;
+using BridgeForm.Materials;
 using BridgeForm.Project;
 using BridgeForm.Project.Definition;
-using BridgeForm.Ropes;
-using BridgeForm.Stocking;
+using BridgeForm.Project.Files;
+using BridgeForm.Project.Reading;
 
 namespace BridgeForm.Cli.Files;
 

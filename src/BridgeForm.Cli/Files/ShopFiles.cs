@@ -2,7 +2,6 @@ using BridgeForm.Output;
 using BridgeForm.Output.Pdf;
 using BridgeForm.Output.ShopSheets;
 using BridgeForm.Output.Templates;
-using BridgeForm.Stocking;
 
 namespace BridgeForm.Cli.Files;
 
@@ -24,7 +23,7 @@ internal static class ShopFiles
     public static void WriteSheets(BridgeModel model, PeopleUnits units, KindFiles output)
     {
         output.Write("saw-setups.pdf", stream => PdfWriter.Write(SawSheet.Of(model, units), stream));
-        var order = AssemblyOrder.Of(model).SelectMany(step => step.Parts).ToList();
+        var order = model.Assembly().SelectMany(step => step.Parts).ToList();
         output.Write("labels.pdf", stream => PdfWriter.Write(LabelSheet.Of(model, order), stream));
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Output.Drawing;
 

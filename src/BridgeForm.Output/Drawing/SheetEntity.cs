@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.Drawing;
 

@@ -1,5 +1,5 @@
-using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
+using BridgeForm.Project;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.DrawingSet;

@@ -1,5 +1,5 @@
 using BridgeForm.Output.Drawing;
-using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.DrawingSet;
 

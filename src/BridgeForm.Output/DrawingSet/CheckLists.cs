@@ -1,6 +1,5 @@
 using System.Globalization;
 using BridgeForm.Checks;
-using BridgeForm.Output.Tables;
 using BridgeForm.Pieces;
 
 namespace BridgeForm.Output.DrawingSet;

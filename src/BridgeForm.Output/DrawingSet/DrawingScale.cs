@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.DrawingSet;
 

@@ -1,4 +1,4 @@
-using BridgeForm.Checks;
+using BridgeForm.Checks.Codes;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Ropes;
 

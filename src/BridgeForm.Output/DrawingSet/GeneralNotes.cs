@@ -1,3 +1,4 @@
+using BridgeForm.Roles;
 namespace BridgeForm.Output.DrawingSet;
 
 /// <summary>Notes that hold for all sheets.</summary>

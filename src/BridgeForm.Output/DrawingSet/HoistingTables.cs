@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using BridgeForm.Ropes;
+using BridgeForm.Loads;
 
 namespace BridgeForm.Output.DrawingSet;
 

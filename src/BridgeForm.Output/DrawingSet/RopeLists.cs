@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Loads;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Quantities;
 using BridgeForm.Ropes;

@@ -1,5 +1,6 @@
 using BridgeForm.Output.Drawing;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.DrawingSet;
 

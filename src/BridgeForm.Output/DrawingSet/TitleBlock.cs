@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using BridgeForm.Output.Drawing;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Output.DrawingSet;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Output.Drawing;
-using BridgeForm.Project;
+using BridgeForm.Quantities;
 using static BridgeForm.Output.Dxf.DxfHandles;
 
 namespace BridgeForm.Output.Dxf;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Ropes;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Gltf;

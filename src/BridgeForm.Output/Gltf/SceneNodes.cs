@@ -1,5 +1,8 @@
 using System.Text.Json;
+using BridgeForm.Frames;
 using BridgeForm.Pieces;
+using BridgeForm.Roles;
+using BridgeForm.Ropes;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Gltf;

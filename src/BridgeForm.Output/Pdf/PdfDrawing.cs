@@ -1,4 +1,5 @@
 using BridgeForm.Output.Drawing;
+using BridgeForm.Quantities;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 

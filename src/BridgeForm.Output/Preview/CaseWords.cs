@@ -1,5 +1,5 @@
+using BridgeForm.Loads;
 using BridgeForm.Quantities;
-using BridgeForm.Ropes;
 
 namespace BridgeForm.Output.Preview;
 

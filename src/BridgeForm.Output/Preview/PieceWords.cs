@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BridgeForm.Frames;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Output.Preview;
 
@@ -14,17 +14,17 @@ internal static class PieceWords
     private const double SquareDegrees = 0.05;
 
     /// <summary>What it does.</summary>
-    public static string Role(Role role) => role switch
+    public static string OfRole(Role role) => role switch
     {
-        Frames.Role.Base => "Beam across the ropes; the frame stands on it",
-        Frames.Role.Post => "Upright that holds the rails",
-        Frames.Role.Brace => "Strut that keeps the post from leaning out",
-        Frames.Role.Board => "Deck board you walk on",
-        Frames.Role.Rail => "Rail at the side, between the posts",
-        Frames.Role.Cap => "Cap along the tops of the posts",
-        Frames.Role.Stringer => "Bearer under the treads",
-        Frames.Role.Tread => "Deck board across the bridge",
-        Frames.Role.Packer => "Thin wedge that fills the gap under a deck board",
+        Role.Base => "Beam across the ropes; the frame stands on it",
+        Role.Post => "Upright that holds the rails",
+        Role.Brace => "Strut that keeps the post from leaning out",
+        Role.Board => "Deck board you walk on",
+        Role.Rail => "Rail at the side, between the posts",
+        Role.Cap => "Cap along the tops of the posts",
+        Role.Stringer => "Bearer under the treads",
+        Role.Tread => "Deck board across the bridge",
+        Role.Packer => "Thin wedge that fills the gap under a deck board",
         _ => throw new ArgumentOutOfRangeException(nameof(role), role, "No such role."),
     };
 
@@ -115,8 +115,8 @@ internal static class PieceWords
 
     private static (string Near, string Far) Ends(Role role) => role switch
     {
-        Frames.Role.Post or Frames.Role.Brace => ("Foot", "Top"),
-        Frames.Role.Base or Frames.Role.Tread or Frames.Role.Packer => ("Left end", "Right end"),
+        Role.Post or Role.Brace => ("Foot", "Top"),
+        Role.Base or Role.Tread or Role.Packer => ("Left end", "Right end"),
         _ => ("End towards A", "End towards B"),
     };
 

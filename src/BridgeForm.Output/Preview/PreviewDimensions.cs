@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
-using BridgeForm.Checks;
+using BridgeForm.Checks.Codes;
 using BridgeForm.Frames;
 using BridgeForm.Output.DrawingSet;
 using BridgeForm.Quantities;

@@ -2,9 +2,11 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using BridgeForm.Checks;
 using BridgeForm.Frames;
+using BridgeForm.Loads;
 using BridgeForm.Output.Gltf;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
+using BridgeForm.Roles;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Output.Preview;
@@ -118,7 +120,7 @@ internal static class PreviewJson
         json.WriteStartObject();
         json.WriteString("mark", piece.Mark);
         json.WriteString("role", RoleName.Of(piece.Role));
-        json.WriteString("words", PieceWords.Role(piece.Role));
+        json.WriteString("words", PieceWords.OfRole(piece.Role));
         json.WriteNumber("quantity", piece.Occurrences.Length);
         var (stock, words) = (parameters.StockNamed(piece.Stock), new QuantityText(parameters.Units));
         List(json, "lines", PieceWords.Lines(piece, stock, words), Line);

@@ -5,6 +5,7 @@ using BridgeForm.Checks;
 using BridgeForm.Output.DrawingSet;
 using BridgeForm.Output.Gltf;
 using BridgeForm.Output.Svg;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Preview;

@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using BridgeForm.Frames;
-using BridgeForm.Output.Tables;
 using BridgeForm.Pieces;
-using BridgeForm.Project;
+using BridgeForm.Quantities;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Profiles;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using BridgeForm.Loads;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Output.Report;

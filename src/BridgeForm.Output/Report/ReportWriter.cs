@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
-using BridgeForm.Ropes;
+using BridgeForm.Loads;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Output.Report;
 

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using BridgeForm.Loads;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Output.Report;

@@ -1,7 +1,7 @@
 using System.Text.Json;
-using BridgeForm.Checks;
-using BridgeForm.Ropes;
+using BridgeForm.Loads;
 using BridgeForm.Ropes.Modes;
+using BridgeForm.Trials;
 
 namespace BridgeForm.Output.Report;
 

@@ -27,8 +27,8 @@ internal static class StockReport
         ReportJson.Number(json, "volume", plan.Volume);
         json.WriteString("source", TreatmentPlan.Source);
         json.WriteEndObject();
-        ReportJson.List(json, "hardware", HardwareList.Of(model), Hardware);
-        ReportJson.List(json, "assembly", AssemblyOrder.Of(model), Step);
+        ReportJson.List(json, "hardware", model.Hardware(), Hardware);
+        ReportJson.List(json, "assembly", model.Assembly(), Step);
     }
 
     private static void Board(Utf8JsonWriter json, PlannedBoard board, string file, RouterBoard router)

@@ -37,7 +37,7 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
     }
 
     /// <summary>The table as text: one row a cut.</summary>
-    public static string Csv(BridgeModel model, PeopleUnits units) => Tables.CsvText.Of(
+    public static string Csv(BridgeModel model, PeopleUnits units) => CsvText.Of(
         [
             "Set-up", "Stock", "Section", "Saw mitre (deg)", "Saw bevel (deg)", "Wedge (deg)", "Made by",
             "Mark", "Quantity", "End", "Cut order", "Up", "Against the fence", "Near end points", "Piece and stop lie", "Stop", "Stop (mm)",
@@ -47,7 +47,7 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
     private IReadOnlyList<string> Row(SawCut cut, PeopleUnits units) =>
     [
         Number.ToString(CultureInfo.InvariantCulture),
-        Tables.CsvText.Users(cut.Piece.Stock),
+        CsvText.Users(cut.Piece.Stock),
         cut.Piece.Section,
         CutKeys.Tenths(cut.Mitre),
         CutKeys.Tenths(cut.Bevel),

@@ -14,8 +14,8 @@ public static class AssemblyTable
         var marks = model.Pieces
             .SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Mark)))
             .ToDictionary(p => p.Id, p => p.Mark, StringComparer.Ordinal);
-        var steps = AssemblyOrder.Of(model);
-        var slopes = StageSlopes.Of(model, steps).ToDictionary(s => s.Stage, s => Numbers.Fixed(Numbers.Degrees(Math.Atan(s.Steepest)), 1));
+        var steps = model.Assembly();
+        var slopes = StageSlopes.Of(model.Parameters, model.Rope, model.Pieces, model.Groups, steps).ToDictionary(s => s.Stage, s => Numbers.Fixed(Numbers.Degrees(Math.Atan(s.Steepest)), 1));
         var (turned, rolled) = (TurnWords.ById(model, o => o.Turned), TurnWords.ById(model, o => o.Turn.IsRolled));
         return CsvText.Of(Head, steps.Select(s => Row(s, marks, Turned(s, turned), Turned(s, rolled), slopes.GetValueOrDefault(s.Stage, ""))));
     }

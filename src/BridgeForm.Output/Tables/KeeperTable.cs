@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
+using BridgeForm.Loads;
 using BridgeForm.Quantities;
-using BridgeForm.Ropes;
 
 namespace BridgeForm.Output.Tables;
 

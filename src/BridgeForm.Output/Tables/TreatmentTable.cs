@@ -1,5 +1,4 @@
 using System.Globalization;
-using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Stocking;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Contacts;
 using BridgeForm.Frames;
+using BridgeForm.Loads;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
 

@@ -1,3 +1,4 @@
+using BridgeForm.Quantities;
 namespace BridgeForm.Checks;
 
 /// <summary>How a check came out.</summary>

@@ -1,4 +1,5 @@
 using BridgeForm.Frames;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Contacts;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
 using BridgeForm.Pieces;
+using BridgeForm.Ropes;
 
 namespace BridgeForm.Contacts;
 

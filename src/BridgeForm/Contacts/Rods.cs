@@ -1,3 +1,4 @@
+using BridgeForm.Ropes;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Contacts;

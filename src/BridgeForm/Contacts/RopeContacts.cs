@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
+using BridgeForm.Roles;
+using BridgeForm.Ropes;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Contacts;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Contacts;
 

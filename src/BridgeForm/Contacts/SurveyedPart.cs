@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
 using BridgeForm.Pieces;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Contacts;

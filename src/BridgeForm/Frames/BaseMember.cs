@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Project;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Frames;

@@ -1,5 +1,6 @@
 using BridgeForm.Materials;
 using BridgeForm.Project;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Frames;

@@ -1,3 +1,4 @@
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Frames;

@@ -1,4 +1,5 @@
 using BridgeForm.Quantities;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Frames;

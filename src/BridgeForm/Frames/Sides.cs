@@ -1,3 +1,4 @@
+using BridgeForm.Roles;
 namespace BridgeForm.Frames;
 
 /// <summary>The two sides of the bridge as names and as signs of z.</summary>

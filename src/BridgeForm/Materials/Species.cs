@@ -10,7 +10,7 @@ namespace BridgeForm.Materials;
 public sealed record Species(string Key, double SpecificGravity, bool Durable, string Source)
 {
     /// <summary>The user's own densities; null: from <see cref="SpecificGravity"/>.</summary>
-    public BridgeForm.Project.DensityRange? OwnDensity { get; init; }
+    public DensityRange? OwnDensity { get; init; }
 }
 
 /// <summary>The built-in species.</summary>

@@ -1,5 +1,4 @@
 using System.Globalization;
-using BridgeForm.Project;
 
 namespace BridgeForm.Materials;
 

@@ -1,4 +1,4 @@
-using BridgeForm.Frames;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Pieces;
 

@@ -1,5 +1,5 @@
 using System.Globalization;
-using BridgeForm.Frames;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Pieces;
 

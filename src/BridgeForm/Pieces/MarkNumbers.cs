@@ -1,5 +1,5 @@
 using System.Runtime.InteropServices;
-using BridgeForm.Frames;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Pieces;
 

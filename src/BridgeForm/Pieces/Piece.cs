@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using BridgeForm.Frames;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Pieces;

@@ -1,5 +1,6 @@
 using System.Runtime.InteropServices;
 using BridgeForm.Frames;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Pieces;

@@ -1,17 +1,8 @@
 using System.Collections.Immutable;
 using BridgeForm.Materials;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Project;
-
-/// <summary>Units that people read in printed matter.</summary>
-public enum UnitSystem
-{
-    /// <summary>Feet, inches and sixteenths, pounds.</summary>
-    Imperial,
-
-    /// <summary>Millimetres, kilograms, kilonewtons.</summary>
-    Metric,
-}
 
 /// <summary>Who walks on the bridge; sets guard height, opening and live load.</summary>
 public enum BridgeUse
@@ -66,7 +57,7 @@ public sealed record BridgeParameters
     public string? Prices { get; init; }
 
     /// <summary>The price list at <see cref="Prices"/>, read at the edge and put in; null without one.</summary>
-    public Stocking.PriceList? PriceList { get; init; }
+    public PriceList? PriceList { get; init; }
 
     /// <summary>Field treatment of cuts; null when the file says nothing.</summary>
     public TreatmentParameters? Treatment { get; init; }

@@ -1,4 +1,4 @@
-using BridgeForm.Ropes;
+using BridgeForm.Materials;
 
 namespace BridgeForm.Project;
 

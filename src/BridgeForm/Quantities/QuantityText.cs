@@ -1,5 +1,3 @@
-using BridgeForm.Project;
-
 namespace BridgeForm.Quantities;
 
 /// <summary>Writes SI values in the units of a project for people to read.</summary>

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
+using BridgeForm.Pieces;
 using BridgeForm.Project;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Stocking;
 
@@ -41,20 +43,21 @@ public sealed record AssemblyStep(int Number, int Stage, string Where, AssemblyW
 public static class AssemblyOrder
 {
     /// <summary>Every part once. Same bridge, same order.</summary>
-    public static ImmutableArray<AssemblyStep> Of(BridgeModel model)
+    public static ImmutableArray<AssemblyStep> Of(
+        ErectionOrder order, ImmutableArray<Piece> pieces, ImmutableArray<FramePose> frames, ImmutableArray<GroupIds> groups)
     {
-        var roles = model.Pieces
+        var roles = pieces
             .SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Role)))
             .ToDictionary(p => p.Id, p => p.Role, StringComparer.Ordinal);
-        var groups = model.Groups.ToDictionary(g => g.Name, g => g.MemberIds, StringComparer.Ordinal);
+        var members = groups.ToDictionary(g => g.Name, g => g.MemberIds, StringComparer.Ordinal);
         var steps = ImmutableArray.CreateBuilder<AssemblyStep>();
         var stage = 0;
-        foreach (var (frames, bays) in Stages(model.Frames.Length - 1, model.Parameters.Erection))
+        foreach (var (hung, bays) in Stages(frames.Length - 1, order))
         {
             stage++;
-            foreach (var (where, work) in Works(model, frames, bays))
+            foreach (var (where, work) in Works(frames, groups, hung, bays))
             {
-                ImmutableArray<string> parts = [.. groups[where].Where(id => Belongs(roles[id], work)).OrderBy(id => Rank(roles[id]))];
+                ImmutableArray<string> parts = [.. members[where].Where(id => Belongs(roles[id], work)).OrderBy(id => Rank(roles[id]))];
                 if (!parts.IsEmpty || work is AssemblyWork.HangFrame or AssemblyWork.SetEndFrame)
                 {
                     steps.Add(new AssemblyStep(steps.Count + 1, stage, where, work, parts));
@@ -97,9 +100,10 @@ public static class AssemblyOrder
         yield return ([], [right]);
     }
 
-    private static IEnumerable<(string Where, AssemblyWork Work)> Works(BridgeModel model, int[] frames, int[] bays)
+    private static IEnumerable<(string Where, AssemblyWork Work)> Works(
+        ImmutableArray<FramePose> frames, ImmutableArray<GroupIds> groups, int[] hung, int[] bays)
     {
-        foreach (var frame in frames.Select(i => model.Frames[i]))
+        foreach (var frame in hung.Select(i => frames[i]))
         {
             yield return (frame.Name, AssemblyWork.BuildFrame);
             yield return (frame.Name, frame.IsEnd ? AssemblyWork.SetEndFrame : AssemblyWork.HangFrame);
@@ -110,7 +114,7 @@ public static class AssemblyOrder
             foreach (var bay in bays)
             {
                 // Groups hold the frames first, then the bays, each from A on.
-                yield return (model.Groups[model.Frames.Length + bay - 1].Name, work);
+                yield return (groups[frames.Length + bay - 1].Name, work);
             }
         }
     }

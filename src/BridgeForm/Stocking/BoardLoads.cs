@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Project;
 using BridgeForm.Stocking.Cutting;
 
 namespace BridgeForm.Stocking;

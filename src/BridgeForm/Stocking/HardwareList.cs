@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using BridgeForm.Loads;
+using BridgeForm.Pieces;
+using BridgeForm.Project;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Stocking;
@@ -22,22 +25,22 @@ public static class HardwareList
     private const string File = "counted from the model; fasteners of one joint from the project file";
 
     /// <summary>Keepers, fasteners by joint, rope and its ends.</summary>
-    public static ImmutableArray<HardwareItem> Of(BridgeModel model)
+    public static ImmutableArray<HardwareItem> Of(BridgeParameters parameters, ImmutableArray<Piece> pieces, RopeWork ropework)
     {
-        var joints = Joints.Of(model.Pieces);
+        var joints = Joints.Of(pieces);
         return
         [
-            .. Keepers(model, joints),
-            .. joints.Select(j => Fasteners(j, model.Parameters.Fasteners)),
-            .. Unknown(joints, model.Parameters.Fasteners),
-            .. RopeHardware.Of(model),
+            .. Keepers(parameters, joints),
+            .. joints.Select(j => Fasteners(j, parameters.Fasteners)),
+            .. Unknown(joints, parameters.Fasteners),
+            .. RopeHardware.Of(parameters, ropework),
         ];
     }
 
-    private static IEnumerable<HardwareItem> Keepers(BridgeModel model, ImmutableArray<Joint> joints)
+    private static IEnumerable<HardwareItem> Keepers(BridgeParameters parameters, ImmutableArray<Joint> joints)
     {
-        var words = new QuantityText(model.Parameters.Units);
-        var keeper = model.Parameters.Frames.Keeper;
+        var words = new QuantityText(parameters.Units);
+        var keeper = parameters.Frames.Keeper;
         if (joints.FirstOrDefault(j => j.Name is "keeper") is { } straps)
         {
             var holes = keeper.Hole > 0

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using BridgeForm.Frames;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Stocking;
 

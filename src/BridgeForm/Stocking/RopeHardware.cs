@@ -1,6 +1,8 @@
 using System.Globalization;
+using BridgeForm.Loads;
+using BridgeForm.Materials;
+using BridgeForm.Project;
 using BridgeForm.Quantities;
-using BridgeForm.Ropes;
 using BridgeForm.Ropes.Fittings;
 
 namespace BridgeForm.Stocking;
@@ -14,20 +16,20 @@ internal static class RopeHardware
     private const string Model = "counted from the model";
 
     /// <summary>Rope, its ends, turnbuckles and shackles; nothing where the model has no ropes.</summary>
-    public static IEnumerable<HardwareItem> Of(BridgeModel model)
+    public static IEnumerable<HardwareItem> Of(BridgeParameters parameters, RopeWork ropework)
     {
-        if (model.Ropework.Cut is not { } cut)
+        if (ropework.Cut is not { } cut)
         {
             return [];
         }
 
-        var words = new QuantityText(model.Parameters.Units);
+        var words = new QuantityText(parameters.Units);
         return
         [
-            Rope(model.Parameters.Ropes.Rope.Name, cut, words),
-            .. Ends(model.Parameters.Ropes, words, model.Parameters.Units),
-            Turnbuckles(model.Ropework, cut, words),
-            Fitting("Shackles", FittingSet.Shackles, model.Ropework, words, "one at each end of each rope; pin secured"),
+            Rope(parameters.Ropes.Rope.Name, cut, words),
+            .. Ends(parameters.Ropes, words, parameters.Units),
+            Turnbuckles(ropework, cut, words),
+            Fitting("Shackles", FittingSet.Shackles, ropework, words, "one at each end of each rope; pin secured"),
         ];
     }
 
@@ -43,7 +45,7 @@ internal static class RopeHardware
                 name, Ropes, $"{words.Length(cut.BetweenEnds)} each from end to end, unstressed", $"add both ends: {cut.TerminationSource}", Model);
     }
 
-    private static IEnumerable<HardwareItem> Ends(Project.RopeParameters ropes, QuantityText words, Project.UnitSystem units)
+    private static IEnumerable<HardwareItem> Ends(Project.RopeParameters ropes, QuantityText words, UnitSystem units)
     {
         if (!Terminations.IsClips(ropes))
         {
@@ -64,7 +66,7 @@ internal static class RopeHardware
             "Thimbles", RopeEnds, "one a rope end", $"for rope of {words.Size(ropes.Rope.Diameter)}; heavy pattern, hot-dip galvanised or stainless", Model);
     }
 
-    private static HardwareItem Clips(Project.RopeParameters ropes, QuantityText words, Project.UnitSystem units)
+    private static HardwareItem Clips(Project.RopeParameters ropes, QuantityText words, UnitSystem units)
     {
         if (Terminations.ClipsFor(ropes) is not { } row)
         {

@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
+using BridgeForm.Loads;
+using BridgeForm.Pieces;
+using BridgeForm.Project;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Stocking;
@@ -20,12 +23,13 @@ public static class StageSlopes
     /// Stages in order, at the reference temperature, without people; of a long bridge a part of them, the last always among
     /// them. A stage whose shape cannot be found is left out.
     /// </summary>
-    public static ImmutableArray<StageSlope> Of(BridgeModel model, ImmutableArray<AssemblyStep> steps)
+    public static ImmutableArray<StageSlope> Of(
+        BridgeParameters parameters, RopeShape design, ImmutableArray<Piece> pieces, ImmutableArray<GroupIds> groups, ImmutableArray<AssemblyStep> steps)
     {
         var count = steps.Length == 0 ? 0 : steps[^1].Stage;
         var stride = Math.Max(1, (count + MostSolved - 1) / MostSolved);
-        var weights = new PartWeights(model);
-        var loads = new double[model.Rope.Nodes.Length];
+        var weights = new PartWeights(design, parameters.Frames.HardwareMass, pieces, groups);
+        var loads = new double[design.Nodes.Length];
         var slopes = ImmutableArray.CreateBuilder<StageSlope>();
         foreach (var stage in steps.GroupBy(s => s.Stage))
         {
@@ -34,7 +38,7 @@ public static class StageSlopes
                 weights.Add(step, loads);
             }
 
-            if (((count - stage.Key) % stride == 0) && Solve(model, loads) is { } shape)
+            if (((count - stage.Key) % stride == 0) && Solve(design, parameters.Site, loads) is { } shape)
             {
                 slopes.Add(new StageSlope(stage.Key, RopeCurve.Steepest(shape.Nodes), shape.Sag));
             }
@@ -43,9 +47,9 @@ public static class StageSlopes
         return slopes.ToImmutable();
     }
 
-    private static RopeShape? Solve(BridgeModel model, double[] loads)
+    private static RopeShape? Solve(RopeShape design, SiteParameters site, double[] loads)
     {
-        var request = LoadCaseRequest.At(model.Rope, 0, Backstays.Of(model.Parameters.Site)) with { Loads = [.. loads] };
+        var request = LoadCaseRequest.At(design, 0, Backstays.Of(site)) with { Loads = [.. loads] };
         return LoadCaseSolver.TryFind(request, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, out var shape, out _)
             ? shape
             : null;
@@ -59,15 +63,15 @@ public static class StageSlopes
         private readonly int _last;
         private readonly double _hardware;
 
-        public PartWeights(BridgeModel model)
+        public PartWeights(RopeShape design, double hardware, ImmutableArray<Piece> pieces, ImmutableArray<GroupIds> groups)
         {
-            _masses = model.Pieces
+            _masses = pieces
                 .SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Mass)))
                 .ToDictionary(p => p.Id, p => p.Mass, StringComparer.Ordinal);
-            _last = model.Frames.Length - 1;
-            _places = Enumerable.Range(0, model.Groups.Length)
-                .ToDictionary(g => model.Groups[g].Name, g => g, StringComparer.Ordinal);
-            _hardware = model.Parameters.Frames.HardwareMass;
+            _last = design.Nodes.Length - 1;
+            _places = Enumerable.Range(0, groups.Length)
+                .ToDictionary(g => groups[g].Name, g => g, StringComparer.Ordinal);
+            _hardware = hardware;
         }
 
         /// <summary>Adds a step's parts: a frame's at its node, half of a bay's at each of its two; nothing at the supports.</summary>

@@ -51,8 +51,7 @@ public static class StockPlanner
 
     private static StockJob Job(ImmutableArray<Piece> pieces, Offer offer, ShopParameters shop, int firstNumber)
     {
-        var longest = offer.Usable.Length > 0 ? offer.Usable[^1] : 0;
-        var classes = LengthClasses.Of(LengthClasses.Blanks(pieces.Where(p => p.BlankLength <= longest + Fit)));
+        var classes = LengthClasses.Of(LengthClasses.Blanks(pieces.Where(p => offer.Gives(p.BlankLength))));
         var result = Solve(classes, offer, shop.Kerf);
         var loads = result is null ? [] : BoardLoads.Of(result.Value.Best.Plan, classes, offer, shop.Kerf);
         var boards = loads.Select((load, i) => BoardLayout.Of(firstNumber + i, pieces[0].Section, load, offer, shop)).ToImmutableArray();
@@ -66,7 +65,7 @@ public static class StockPlanner
             Stock = pieces[0].Stock,
             Section = pieces[0].Section,
             Boards = boards,
-            TooLong = [.. pieces.Where(p => p.BlankLength > longest + Fit).Select(p => new PieceTooLong(p.Mark, p.Occurrences.Length, p.BlankLength, Math.Max(longest, 0)))],
+            TooLong = [.. pieces.Where(p => !offer.Gives(p.BlankLength)).Select(p => new PieceTooLong(p.Mark, p.Occurrences.Length, p.BlankLength, offer.Longest))],
             ByPrice = offer.ByPrice,
             Total = total,
             Bound = result?.Bound ?? 0,

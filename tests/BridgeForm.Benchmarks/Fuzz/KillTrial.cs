@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using BridgeForm.Cli.Files.Commit;
+using BridgeForm.Cli.Streams;
 
 namespace BridgeForm.Benchmarks.Fuzz;
 

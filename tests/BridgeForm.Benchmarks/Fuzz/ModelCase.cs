@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+
 using System.Diagnostics;
+using BridgeForm.Materials;
 using BridgeForm.Project;
-using BridgeForm.Ropes;
+using BridgeForm.Project.Files;
 
 namespace BridgeForm.Benchmarks.Fuzz;
 

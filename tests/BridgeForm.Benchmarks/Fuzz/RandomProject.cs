@@ -1,7 +1,9 @@
+using BridgeForm.Materials;
 using BridgeForm.Project;
 using BridgeForm.Project.Definition;
+using BridgeForm.Project.Files;
+
 using BridgeForm.Quantities;
-using BridgeForm.Ropes;
 
 namespace BridgeForm.Benchmarks.Fuzz;
 

@@ -2,7 +2,6 @@ using System.Globalization;
 using BridgeForm.Materials;
 using BridgeForm.Project.Definition;
 using BridgeForm.Quantities;
-using BridgeForm.Ropes;
 
 namespace BridgeForm.Benchmarks.Fuzz;
 

@@ -1,4 +1,5 @@
 using System.Text;
+using BridgeForm.Loads;
 using BridgeForm.Output;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.DrawingSet;
@@ -46,7 +47,7 @@ internal static class SoundFiles
         yield return ("cut-list.csv", CutList.Csv(model, units));
         yield return ("hoisting.csv", HoistingSheet.Csv(model, units, text.Temperature));
         yield return ("keepers.csv", KeeperTable.Csv(model));
-        yield return ("rope-marks.csv", RopeMarks.Csv(model, units with { Length = text.Length }));
+        yield return ("rope-marks.csv", RopeMarkTable.Csv(model, units with { Length = text.Length }));
         yield return ("stock-plan.csv", StockPlanTable.Csv(model, units));
         yield return ("treatment.csv", TreatmentTable.Csv(model, units));
         yield return ("hardware.csv", HardwareTable.Csv(model));

@@ -1,4 +1,5 @@
 using BridgeForm.Checks;
+using BridgeForm.Checks.Register;
 using BridgeForm.Tests.Samples;
 
 namespace BridgeForm.Tests.Checks;

@@ -1,9 +1,10 @@
 using BridgeForm.Checks;
+using BridgeForm.Checks.Register;
 using BridgeForm.Contacts;
 using BridgeForm.Frames;
+using BridgeForm.Loads;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
-using BridgeForm.Ropes;
 
 namespace BridgeForm.Tests.Checks;
 

@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using BridgeForm.Checks;
-using BridgeForm.Cli;
+using BridgeForm.Cli.Text;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.DrawingSet;
 using BridgeForm.Output.Report;
@@ -47,7 +47,7 @@ public sealed class NoCapacityTests
     {
         Assert.Throws<NotFiniteNumberException>(() => NumberText.Rounded(number, 2));
         Assert.Throws<NotFiniteNumberException>(() => NumberText.Fixed(number, 2));
-        Assert.Throws<NotFiniteNumberException>(() => new CheckWords(BridgeForm.Project.UnitSystem.Metric).Force(number));
+        Assert.Throws<NotFiniteNumberException>(() => new CheckWords(UnitSystem.Metric).Force(number));
         Assert.Throws<NotFiniteNumberException>(() => new SheetPoint(number, 0));
         Assert.Throws<NotFiniteNumberException>(() => new SheetPoint(0, 0) with { Y = number });
         Assert.Throws<NotFiniteNumberException>(() => new SheetVertex(0, 0, number));

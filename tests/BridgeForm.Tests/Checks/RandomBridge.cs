@@ -1,5 +1,6 @@
 using System.Globalization;
 using BridgeForm.Project;
+using BridgeForm.Project.Files;
 
 namespace BridgeForm.Tests.Checks;
 

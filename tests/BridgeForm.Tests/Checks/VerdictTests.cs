@@ -1,4 +1,7 @@
 using BridgeForm.Checks;
+using BridgeForm.Checks.Codes;
+using BridgeForm.Checks.Geometry;
+using BridgeForm.Checks.Register;
 using BridgeForm.Tests.Samples;
 
 namespace BridgeForm.Tests.Checks;

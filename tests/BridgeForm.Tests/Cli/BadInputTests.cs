@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text;
+using BridgeForm.Project.Files;
 
 namespace BridgeForm.Tests.Cli;
 
@@ -121,7 +122,7 @@ public sealed class BadInputTests : IDisposable
     {
         var path = _run.Path("mine.yaml");
         Assert.Equal(0, CommandRun.Run("start", path).Code);
-        Assert.Equal(BridgeForm.Project.ProjectSchema.Json(), File.ReadAllText(_run.Path("project-file.schema.json")));
+        Assert.Equal(ProjectSchema.Json(), File.ReadAllText(_run.Path("project-file.schema.json")));
         var (code, _, error) = CommandRun.Run("start", path);
         Assert.Equal(3, code);
         Assert.Contains("--force", error, StringComparison.Ordinal);

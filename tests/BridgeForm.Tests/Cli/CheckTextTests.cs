@@ -1,5 +1,4 @@
 using BridgeForm.Checks;
-using BridgeForm.Cli;
 using BridgeForm.Cli.Text;
 
 namespace BridgeForm.Tests.Cli;

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using BridgeForm.Project.Reading;
 
 namespace BridgeForm.Tests.Cli;
 
@@ -41,7 +42,7 @@ public sealed class EndlessInputTests : IDisposable
     {
         var list = head + string.Concat(Enumerable.Repeat(line, (999_000 - head.Length) / line.Length));
         var watch = Stopwatch.StartNew();
-        var reading = BridgeForm.Stocking.PriceReader.Read(list, "prices.csv", Bridges.Read(Bridges.Garden).Stock);
+        var reading = PriceReader.Read(list, "prices.csv", Bridges.Read(Bridges.Garden).Stock);
         Assert.True(watch.Elapsed < Patience, watch.Elapsed.ToString());
         Assert.InRange(reading.Faults.Length, Math.Min(1, faults), Math.Max(4, faults));
         Assert.InRange(reading.Faults.Length, faults == 200 ? 200 : 0, 200);
@@ -53,7 +54,7 @@ public sealed class EndlessInputTests : IDisposable
     {
         var lines = Enumerable.Range(0, 25_000).Select(i => FormattableString.Invariant($"treated,{20 + (i / 250)} x {40 + (0.5 * (i % 250))} mm,8 ft,{i + 1}"));
         var watch = Stopwatch.StartNew();
-        var reading = BridgeForm.Stocking.PriceReader.Read("stock,section,length,price\n" + string.Join('\n', lines), "prices.csv", Bridges.Read(Bridges.Garden).Stock);
+        var reading = PriceReader.Read("stock,section,length,price\n" + string.Join('\n', lines), "prices.csv", Bridges.Read(Bridges.Garden).Stock);
         Assert.True(watch.Elapsed < Patience, watch.Elapsed.ToString());
         Assert.Equal(25_000, reading.List!.Prices.Length);
     }

@@ -1,5 +1,5 @@
 using System.Text.RegularExpressions;
-using BridgeForm.Cli;
+using BridgeForm.Cli.Streams;
 
 namespace BridgeForm.Tests.Cli;
 

@@ -1,3 +1,4 @@
+using BridgeForm.Roles;
 namespace BridgeForm.Tests.Cli;
 
 public sealed class MakeTests : IDisposable

@@ -1,4 +1,4 @@
-using BridgeForm.Cli;
+using BridgeForm.Cli.Streams;
 
 namespace BridgeForm.Tests.Cli;
 

@@ -2,6 +2,9 @@ using System.Collections.Immutable;
 using BridgeForm.Checks;
 using BridgeForm.Contacts;
 using BridgeForm.Frames;
+using BridgeForm.Project.Files;
+using BridgeForm.Roles;
+using BridgeForm.Ropes;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Tests.Contacts;
@@ -161,7 +164,7 @@ public class ContactSurveyTests
 
     private static void Judge(string text)
     {
-        var reading = BridgeForm.Project.ProjectReader.Read(text, "random.yaml", Bridges.Catalogue);
+        var reading = ProjectReader.Read(text, "random.yaml", Bridges.Catalogue);
         if (reading.Parameters is not { } parameters)
         {
             return;

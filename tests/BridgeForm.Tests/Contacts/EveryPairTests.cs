@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Contacts;
 using BridgeForm.Frames;
+using BridgeForm.Ropes;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Tests.Contacts;

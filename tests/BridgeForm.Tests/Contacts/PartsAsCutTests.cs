@@ -1,6 +1,7 @@
 using BridgeForm.Checks;
 using BridgeForm.Contacts;
 using BridgeForm.Frames;
+using BridgeForm.Loads;
 
 namespace BridgeForm.Tests.Contacts;
 

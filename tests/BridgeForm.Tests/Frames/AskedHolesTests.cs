@@ -1,5 +1,6 @@
 using System.Globalization;
 using BridgeForm.Frames;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Tests.Frames;

@@ -1,4 +1,5 @@
 using BridgeForm.Frames;
+using BridgeForm.Loads;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Tests.Frames;

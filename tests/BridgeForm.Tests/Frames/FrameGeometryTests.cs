@@ -1,5 +1,6 @@
 using BridgeForm.Frames;
 using BridgeForm.Pieces;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Tests.Frames;

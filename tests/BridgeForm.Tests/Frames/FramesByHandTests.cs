@@ -1,8 +1,11 @@
 using BridgeForm.Frames;
+using BridgeForm.Loads;
+using BridgeForm.Project;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 using BridgeForm.Tests.Checks.Catalogue;
 using BridgeForm.Tests.Checks.Catalogue.Timber;
-using Side = BridgeForm.Frames.Side;
+using Side = BridgeForm.Roles.Side;
 
 namespace BridgeForm.Tests.Frames;
 

@@ -1,5 +1,6 @@
-using BridgeForm.Checks;
+using BridgeForm.Checks.Geometry;
 using BridgeForm.Frames;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Tests.Frames;

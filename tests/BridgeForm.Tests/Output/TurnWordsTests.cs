@@ -1,5 +1,4 @@
 using System.Text.Json;
-using BridgeForm.Frames;
 using BridgeForm.Output;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.DrawingSet;
@@ -10,8 +9,8 @@ using BridgeForm.Output.ShopSheets;
 using BridgeForm.Output.Tables;
 using BridgeForm.Pieces;
 using BridgeForm.Quantities;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
-using BridgeForm.Stocking;
 using BridgeForm.Tests.Samples;
 
 namespace BridgeForm.Tests.Output;
@@ -85,7 +84,7 @@ public class TurnWordsTests
     [Fact]
     public void Labels_of_turned_parts_say_so_and_no_others_do()
     {
-        IReadOnlyList<string> order = [.. AssemblyOrder.Of(Demo).SelectMany(s => s.Parts)];
+        IReadOnlyList<string> order = [.. Demo.Assembly().SelectMany(s => s.Parts)];
         var texts = LabelSheet.Of(Demo, order).Pages.SelectMany(p => p.Content.Entities).OfType<SheetText>().ToList();
         Assert.Equal(22, texts.Count(t => t.Text.StartsWith("TURNED: ", StringComparison.Ordinal)));
         Assert.Equal(Demo.Pieces.SelectMany(p => p.Occurrences).Count(o => o.Turn.IsRolled), texts.Count(t => t.Text.StartsWith("rolled over: ", StringComparison.Ordinal)));

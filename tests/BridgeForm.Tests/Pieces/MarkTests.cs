@@ -1,7 +1,8 @@
 using System.Globalization;
 using BridgeForm.Frames;
 using BridgeForm.Pieces;
-using BridgeForm.Project;
+using BridgeForm.Project.Files;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Tests.Pieces;

@@ -1,5 +1,6 @@
 using BridgeForm.Frames;
 using BridgeForm.Pieces;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 using BridgeForm.Tests.Samples;
 

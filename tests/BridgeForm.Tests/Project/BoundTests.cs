@@ -1,6 +1,7 @@
-using BridgeForm.Project;
 using BridgeForm.Project.Definition;
+using BridgeForm.Project.Files;
 using BridgeForm.Project.Reading;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Tests.Project;
 
@@ -47,7 +48,7 @@ public sealed class BoundTests
     [InlineData("post: { length: 3.658 m }", "allowed is 152.4 mm to 3.657 m")]
     public void A_metric_file_is_told_what_it_may_write(string frames, string? says)
     {
-        var reading = BridgeForm.Project.ProjectReader.Read(
+        var reading = ProjectReader.Read(
             $"name: Bounds (invented)\nunits: metric\nsite: {{ span: 6 m }}\nframes: {{ {frames} }}\n", "test.yaml", Bridges.Catalogue);
         var ranges = reading.Faults.Where(f => f.Message.Contains("out of range", StringComparison.Ordinal)).ToList();
         if (says is null)
@@ -68,7 +69,7 @@ public sealed class BoundTests
     [InlineData("site: { span: 30 ft }\nropes: { sag: 10 ft }", "30 % of the span, here 3/16 in to 9 ft 0 in")]
     public void Computed_bounds_are_rounded_inward(string file, string says)
     {
-        var reading = BridgeForm.Project.ProjectReader.Read("name: Bounds (invented)\n" + file + "\n", "test.yaml", Bridges.Catalogue);
+        var reading = ProjectReader.Read("name: Bounds (invented)\n" + file + "\n", "test.yaml", Bridges.Catalogue);
         Assert.Contains(reading.Faults, f => f.Message.Contains(says, StringComparison.Ordinal));
     }
 

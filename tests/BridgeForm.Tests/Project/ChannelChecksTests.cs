@@ -1,4 +1,4 @@
-using BridgeForm.Project;
+using BridgeForm.Project.Files;
 
 namespace BridgeForm.Tests.Project;
 

@@ -1,4 +1,5 @@
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Tests.Project;
 

@@ -1,5 +1,7 @@
 using System.Text.Json;
 using BridgeForm.Project;
+using BridgeForm.Project.Files;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Tests.Project;
 

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Tests.Project;
 

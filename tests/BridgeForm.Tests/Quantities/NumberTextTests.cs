@@ -1,6 +1,6 @@
 using BridgeForm.Checks;
+using BridgeForm.Checks.Timber;
 using BridgeForm.Output;
-using BridgeForm.Project;
 using BridgeForm.Quantities;
 using CsCheck;
 

@@ -1,4 +1,3 @@
-using BridgeForm.Project;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Tests.Quantities;

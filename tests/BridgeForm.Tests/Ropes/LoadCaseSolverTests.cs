@@ -1,3 +1,5 @@
+using BridgeForm.Loads;
+using BridgeForm.Materials;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
 using CsCheck;

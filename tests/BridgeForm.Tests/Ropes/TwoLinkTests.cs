@@ -1,4 +1,4 @@
-using BridgeForm.Ropes;
+using BridgeForm.Loads;
 using BridgeForm.Tests.Checks.Catalogue;
 using BridgeForm.Tests.Checks.Catalogue.Ropes;
 

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using BridgeForm.Project;
+using BridgeForm.Materials;
+using BridgeForm.Project.Files;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Tests.Samples;

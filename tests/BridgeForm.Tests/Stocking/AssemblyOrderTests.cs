@@ -1,4 +1,4 @@
-using BridgeForm.Frames;
+using BridgeForm.Roles;
 using BridgeForm.Stocking;
 
 namespace BridgeForm.Tests.Stocking;
@@ -29,7 +29,7 @@ public class AssemblyOrderTests
         var model = Bridges.Build(bridge.TrimEnd() + "\n" + erection);
         var roles = model.Pieces.SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Role))).ToDictionary(p => p.Id, p => p.Role, StringComparer.Ordinal);
         var built = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var step in AssemblyOrder.Of(model))
+        foreach (var step in model.Assembly())
         {
             foreach (var part in step.Parts)
             {
@@ -51,7 +51,7 @@ public class AssemblyOrderTests
     {
         var model = Bridges.Build(bridge.TrimEnd() + "\n" + erection);
         var standing = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var step in AssemblyOrder.Of(model))
+        foreach (var step in model.Assembly())
         {
             if (step.Work is AssemblyWork.HangFrame or AssemblyWork.SetEndFrame)
             {
@@ -73,7 +73,7 @@ public class AssemblyOrderTests
     {
         var model = Bridges.Build(Bridges.Garden);
         var last = model.Frames.Length - 1;
-        foreach (var stage in AssemblyOrder.Of(model).Where(s => s.Work == AssemblyWork.HangFrame).GroupBy(s => s.Stage))
+        foreach (var stage in model.Assembly().Where(s => s.Work == AssemblyWork.HangFrame).GroupBy(s => s.Stage))
         {
             var frames = stage.Select(s => Index(model, s.Where)).ToHashSet();
             Assert.All(frames, i => Assert.Contains(last - i, frames));
@@ -84,14 +84,14 @@ public class AssemblyOrderTests
     public void From_one_end_frames_are_hung_in_order()
     {
         var model = Bridges.Build(Bridges.Garden + "\n" + "erection: one-end\n");
-        var hung = AssemblyOrder.Of(model).Where(s => s.Work == AssemblyWork.HangFrame).Select(s => Index(model, s.Where));
+        var hung = model.Assembly().Where(s => s.Work == AssemblyWork.HangFrame).Select(s => Index(model, s.Where));
         Assert.Equal(Enumerable.Range(1, model.Frames.Length - 2), hung);
     }
 
     [Fact]
     public void Rails_go_before_caps_in_every_bay()
     {
-        var steps = AssemblyOrder.Of(Bridges.Build(Bridges.Garden));
+        var steps = Bridges.Build(Bridges.Garden).Assembly();
         Assert.All(
             steps.Where(s => s.Work == AssemblyWork.FixCaps),
             cap => Assert.True(steps.Single(s => s.Work == AssemblyWork.FixRails && s.Where == cap.Where).Number < cap.Number));

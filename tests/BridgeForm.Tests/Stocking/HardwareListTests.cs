@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using BridgeForm.Frames;
 using BridgeForm.Quantities;
+using BridgeForm.Roles;
 using BridgeForm.Ropes;
 using BridgeForm.Ropes.Fittings;
 using BridgeForm.Stocking;
@@ -40,7 +40,7 @@ public class HardwareListTests
     {
         var model = s_garden.Value;
         var given = ImmutableSortedDictionary<string, int>.Empty.Add("post-foot", 4).Add("tread", 2);
-        var list = HardwareList.Of(model with { Parameters = model.Parameters with { Fasteners = given } });
+        var list = (model with { Parameters = model.Parameters with { Fasteners = given } }).Hardware();
         Assert.Equal(4 * 2 * model.Frames.Length, list.Single(i => i.Item is "Fasteners, post-foot").Quantity);
         Assert.Null(list.Single(i => i.Item is "Fasteners, cap").Quantity);
         Assert.Contains("no such joint", list.Single(i => i.Item is "Fasteners, tread").Where, StringComparison.Ordinal);
@@ -50,7 +50,7 @@ public class HardwareListTests
     [Fact]
     public void No_number_of_fasteners_is_suggested()
     {
-        var asked = HardwareList.Of(s_garden.Value).Where(i => i.Item.StartsWith("Fasteners, ", StringComparison.Ordinal)).ToList();
+        var asked = s_garden.Value.Hardware().Where(i => i.Item.StartsWith("Fasteners, ", StringComparison.Ordinal)).ToList();
         Assert.Equal(8, asked.Count); // keeper, post-foot, brace-foot, brace-head, packer, board-end, rail, cap
         Assert.All(asked, i =>
         {
@@ -64,7 +64,7 @@ public class HardwareListTests
     [Fact]
     public void Clips_and_thimbles_for_four_rope_ends()
     {
-        var list = HardwareList.Of(s_garden.Value);
+        var list = s_garden.Value.Hardware();
         Assert.Equal(16, list.Single(i => i.Item is "Rope clips").Quantity);
         Assert.Equal(4, list.Single(i => i.Item is "Thimbles").Quantity);
     }
@@ -90,7 +90,7 @@ public class HardwareListTests
     public void Rope_is_bought_with_both_its_ends()
     {
         var model = s_garden.Value;
-        var rope = HardwareList.Of(model).Single(i => i.Item.StartsWith("Rope rope-", StringComparison.Ordinal));
+        var rope = model.Hardware().Single(i => i.Item.StartsWith("Rope rope-", StringComparison.Ordinal));
         Assert.Equal(model.Rope.UnstressedLength() + (2 * (18 + 4.5) * 0.0254), model.Ropework.Cut!.Length!.Value, 1e-9);
         Assert.StartsWith(new QuantityText(model.Parameters.Units).Length(model.Ropework.Cut!.Length!.Value), rope.Where, StringComparison.Ordinal);
     }
@@ -100,7 +100,7 @@ public class HardwareListTests
     public void Turnbuckles_and_shackles_are_those_of_the_checks()
     {
         var model = s_garden.Value;
-        var list = HardwareList.Of(model);
+        var list = model.Hardware();
         foreach (var (item, check) in new[] { ("Turnbuckles", "turnbuckle-size"), ("Shackles", "shackle-size") })
         {
             var line = list.Single(i => i.Item.StartsWith(item, StringComparison.Ordinal));
@@ -119,8 +119,8 @@ public class HardwareListTests
     public void Strand_gets_no_clips()
     {
         var strand = Bridges.Build(Bridges.Garden.Replace("rope-6x19-iwrc-eips-galvanized-3/4", "strand-ehs-3/4", StringComparison.Ordinal));
-        Assert.DoesNotContain(HardwareList.Of(strand), i => i.Item is "Rope clips" or "Thimbles");
-        Assert.Contains(HardwareList.Of(strand), i => i.Item is "Rope ends" && i.Note.Contains("slip on strand", StringComparison.Ordinal));
+        Assert.DoesNotContain(strand.Hardware(), i => i.Item is "Rope clips" or "Thimbles");
+        Assert.Contains(strand.Hardware(), i => i.Item is "Rope ends" && i.Note.Contains("slip on strand", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -128,7 +128,7 @@ public class HardwareListTests
     {
         var model = s_garden.Value;
         var sockets = model with { Parameters = model.Parameters with { Ropes = model.Parameters.Ropes with { TerminationKind = "poured-socket" } } };
-        Assert.DoesNotContain(HardwareList.Of(sockets), i => i.Item is "Rope clips" or "Thimbles");
-        Assert.Contains(HardwareList.Of(sockets), i => i.Item is "Rope ends, poured-socket" && i.Quantity == 4);
+        Assert.DoesNotContain(sockets.Hardware(), i => i.Item is "Rope clips" or "Thimbles");
+        Assert.Contains(sockets.Hardware(), i => i.Item is "Rope ends, poured-socket" && i.Quantity == 4);
     }
 }

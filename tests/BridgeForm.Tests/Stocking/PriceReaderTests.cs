@@ -1,4 +1,4 @@
-using BridgeForm.Stocking;
+using BridgeForm.Project.Reading;
 using CsCheck;
 
 namespace BridgeForm.Tests.Stocking;

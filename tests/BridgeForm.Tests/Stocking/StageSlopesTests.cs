@@ -1,3 +1,4 @@
+using BridgeForm.Loads;
 using BridgeForm.Ropes;
 using BridgeForm.Stocking;
 
@@ -15,8 +16,8 @@ public class StageSlopesTests
     public void The_last_stage_is_the_finished_bridge_and_earlier_ones_are_steeper(string erection, string site = "span: 30 ft")
     {
         var model = Bridges.Build(Bridges.Garden.Replace("span: 30 ft", site, StringComparison.Ordinal) + "\n" + erection + "\n");
-        var steps = AssemblyOrder.Of(model);
-        var slopes = StageSlopes.Of(model, steps);
+        var steps = model.Assembly();
+        var slopes = StageSlopes.Of(model.Parameters, model.Rope, model.Pieces, model.Groups, steps);
         Assert.Equal(steps[^1].Stage, slopes.Length);
         Assert.Equal(model.Rope.Sag, slopes[^1].Sag, PieceForPart);
         var (first, last) = model.Rope.EndSlopes();
@@ -33,8 +34,8 @@ public class StageSlopesTests
     public void A_long_bridge_is_solved_at_some_stages_and_always_at_the_last()
     {
         var model = Bridges.Build(Bridges.Garden.Replace("span: 30 ft", "span: 1500 ft", StringComparison.Ordinal) + "\nerection: one-end\n");
-        var steps = AssemblyOrder.Of(model);
-        var slopes = StageSlopes.Of(model, steps);
+        var steps = model.Assembly();
+        var slopes = StageSlopes.Of(model.Parameters, model.Rope, model.Pieces, model.Groups, steps);
         Assert.InRange(slopes.Length, 100, 121);
         Assert.Equal(steps[^1].Stage, slopes[^1].Stage);
     }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Checks;
 using BridgeForm.Materials;
 using BridgeForm.Pieces;
+using BridgeForm.Project;
 using BridgeForm.Stocking;
 
 namespace BridgeForm.Tests.Stocking;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Cli.Streams;
 
 namespace BridgeForm.Cli.Files.Commit;
 

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using BridgeForm.Cli.Streams;
 
 namespace BridgeForm.Cli.Files.Commit;
 

@@ -1,3 +1,4 @@
+using BridgeForm.Cli.Streams;
 using Microsoft.Win32.SafeHandles;
 
 namespace BridgeForm.Cli.Files.Commit;

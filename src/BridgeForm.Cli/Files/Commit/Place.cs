@@ -1,3 +1,4 @@
+using BridgeForm.Cli.Streams;
 namespace BridgeForm.Cli.Files.Commit;
 
 /// <summary>What stands at a path. No link is followed.</summary>

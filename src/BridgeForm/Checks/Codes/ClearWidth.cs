@@ -1,8 +1,10 @@
+using BridgeForm.Checks.Geometry;
 using BridgeForm.Frames;
 using BridgeForm.Project;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Codes;
 
 /// <summary>Width that people pass in: between the rails' inner faces, or the posts' where no rail is narrower, at its narrowest.</summary>
 internal static class ClearWidth

@@ -1,6 +1,7 @@
 using BridgeForm.Frames;
+using BridgeForm.Project;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Codes;
 
 /// <summary>Gaps that heels, canes and wheels find.</summary>
 internal static class DeckGaps

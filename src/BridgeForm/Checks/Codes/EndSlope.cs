@@ -1,4 +1,4 @@
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Codes;
 
 /// <summary>Steepest part of the deck against a ramp's limit, and against what shoes hold on.</summary>
 internal static class EndSlope

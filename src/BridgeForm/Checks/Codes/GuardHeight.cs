@@ -1,4 +1,4 @@
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Codes;
 
 /// <summary>Height of the guard: vertical, from the deck's surface at its middle line to the cap's top, where it is least.</summary>
 internal static class GuardHeight

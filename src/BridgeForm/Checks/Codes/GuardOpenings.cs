@@ -1,7 +1,10 @@
+using BridgeForm.Checks.Geometry;
 using BridgeForm.Frames;
+using BridgeForm.Project;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Codes;
 
 /// <summary>
 /// Largest ball that passes between deck and bottom rail, between rails, and between top rail and cap: these run side by

@@ -1,6 +1,6 @@
 using BridgeForm.Frames;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Codes;
 
 /// <summary>
 /// The guard's height, the one that check, page and drawings tell: vertical, from the deck's surface at its middle line to

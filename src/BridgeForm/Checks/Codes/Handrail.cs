@@ -1,6 +1,6 @@
 using BridgeForm.Project;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Codes;
 
 /// <summary>Whether anything that runs along the bridge can be a handrail, where the code asks for one.</summary>
 internal static class Handrail

@@ -1,7 +1,7 @@
 using BridgeForm.Frames;
 using BridgeForm.Solids;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Codes;
 
 /// <summary>Step and gap between a landing and the end of the deck.</summary>
 internal static class Landings

@@ -1,6 +1,6 @@
 using BridgeForm.Project;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Codes;
 
 /// <summary>Limits of the codes, in metres, each with its source.</summary>
 public static class Limits

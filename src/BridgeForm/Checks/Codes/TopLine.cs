@@ -1,7 +1,9 @@
+using BridgeForm.Checks.Geometry;
 using BridgeForm.Frames;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Codes;
 
 /// <summary>Top of a part that runs from frame to frame: one straight piece a bay, heights vertical. Metres.</summary>
 internal sealed class TopLine

@@ -1,6 +1,6 @@
 using BridgeForm.Frames;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Codes;
 
 /// <summary>Copper in treated wood and the zinc of ropes and fasteners.</summary>
 internal static class TreatedWood

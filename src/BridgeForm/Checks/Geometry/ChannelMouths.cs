@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
+using BridgeForm.Checks.Timber;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Geometry;
 
 /// <summary>Depth of the rope channels where rope and base part: at the mouths, where a sloped floor is shallowest and deepest.</summary>
 internal static class ChannelMouths

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Contacts;
 using BridgeForm.Frames;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Geometry;
 
 /// <summary>Faults of the model itself: parts that press into each other, that hang in the air, ropes in the wood.</summary>
 internal static class ContactChecks

@@ -1,7 +1,7 @@
 using BridgeForm.Frames;
 using BridgeForm.Solids;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Geometry;
 
 /// <summary>Members of a bay cut across: what is clear between them.</summary>
 internal static class CrossSections

@@ -1,4 +1,4 @@
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Geometry;
 
 /// <summary>Whether a flat strap across the channel can clamp the rope.</summary>
 internal static class KeeperStrap

@@ -1,4 +1,4 @@
-using BridgeForm.Ropes;
+using BridgeForm.Loads;
 
 namespace BridgeForm.Checks.Ropes;
 

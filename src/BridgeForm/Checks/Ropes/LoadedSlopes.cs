@@ -1,3 +1,4 @@
+using BridgeForm.Checks.Codes;
 namespace BridgeForm.Checks.Ropes;
 
 /// <summary>Steepest deck of all load cases that have a deck.</summary>

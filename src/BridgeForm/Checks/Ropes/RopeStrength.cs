@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Loads;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
 using BridgeForm.Ropes.Fittings;

@@ -1,4 +1,4 @@
-using BridgeForm.Ropes;
+using BridgeForm.Loads;
 using BridgeForm.Ropes.Fittings;
 
 namespace BridgeForm.Checks.Ropes;

@@ -1,5 +1,5 @@
+using BridgeForm.Materials;
 using BridgeForm.Project;
-using BridgeForm.Ropes;
 using BridgeForm.Ropes.Fittings;
 
 namespace BridgeForm.Checks.Ropes;

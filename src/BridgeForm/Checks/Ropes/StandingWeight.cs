@@ -1,4 +1,6 @@
 using BridgeForm.Frames;
+using BridgeForm.Loads;
+using BridgeForm.Project;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Checks.Ropes;

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Quantities;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>A factor on a design value.</summary>
 /// <param name="Symbol">As in the NDS: <c>CM</c>.</param>

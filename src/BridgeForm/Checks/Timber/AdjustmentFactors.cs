@@ -1,6 +1,6 @@
 using BridgeForm.Materials;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>Adjustment factors of the NDS (ASD) for sawn lumber outdoors; numbers from memory unless they say otherwise.</summary>
 internal static class AdjustmentFactors

@@ -1,6 +1,6 @@
 using BridgeForm.Project;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>A load on the deck's area: people, or snow where it is given. They are cases of their own, never added.</summary>
 /// <param name="Pressure">Pascals.</param>
@@ -15,7 +15,7 @@ internal sealed record AreaLoad(double Pressure, LoadDuration Duration, string N
         if (loads.Snow is { } snow)
         {
             yield return new(snow, LoadDuration.Snow, "snow");
-            yield return new(BridgeForm.Ropes.LoadCases.Together(loads.Live, snow), LoadDuration.Snow, "0.75 live + 0.75 snow");
+            yield return new(BridgeForm.Loads.LoadCases.Together(loads.Live, snow), LoadDuration.Snow, "0.75 live + 0.75 snow");
         }
     }
 

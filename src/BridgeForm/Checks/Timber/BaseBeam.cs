@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>A force at a place of a base. Metres from the middle, right positive; newtons, down positive.</summary>
 internal sealed record BeamForce(double At, double Down);

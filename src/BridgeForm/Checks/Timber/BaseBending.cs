@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>Bending of a base, beside its channels and at them.</summary>
 internal static class BaseBending

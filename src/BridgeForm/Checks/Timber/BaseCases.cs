@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
+using BridgeForm.Loads;
 using BridgeForm.Project;
-using BridgeForm.Ropes;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>A base under one set of loads.</summary>
 /// <param name="Name">In a person's words.</param>

@@ -1,4 +1,4 @@
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>Moment or shear of a base at one place in one case.</summary>
 /// <param name="Case">Its loads.</param>

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>A stretch of a base.</summary>
 /// <param name="From">z in metres from the middle, right positive.</param>

@@ -1,4 +1,4 @@
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>Shear along the grain of a base, beside its channels and at them.</summary>
 internal static class BaseShear

@@ -1,4 +1,4 @@
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>The cap as a simple beam from post to post.</summary>
 internal static class CapSpan

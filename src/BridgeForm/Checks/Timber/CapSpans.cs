@@ -1,6 +1,6 @@
 using BridgeForm.Frames;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>Distances between posts that caps and rails span.</summary>
 internal static class CapSpans

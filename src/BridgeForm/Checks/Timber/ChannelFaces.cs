@@ -1,4 +1,4 @@
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>
 /// Which face of a base is in tension across a rope channel in each case, and what NDS 4.4.3 says of a notch there. Judged

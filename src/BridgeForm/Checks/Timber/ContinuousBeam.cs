@@ -1,4 +1,4 @@
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>
 /// A tread in one piece over three or more stringers, equally far apart: what it presses each of them with, by the equation

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>Bending of boards, treads and stringers.</summary>
 internal static class DeckBending

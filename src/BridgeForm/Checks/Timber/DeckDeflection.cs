@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>How far boards, treads and stringers bend down under the load alone.</summary>
 internal static class DeckDeflection

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>Members and loads of a deck, in words.</summary>
 internal static class DeckKinds

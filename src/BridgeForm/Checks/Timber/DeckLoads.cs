@@ -1,4 +1,4 @@
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>Moment, shear and sinking of a simple beam under one of the deck's loads, with the formulas in words.</summary>
 /// <param name="Name">Part of a check's id.</param>

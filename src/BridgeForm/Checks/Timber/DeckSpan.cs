@@ -1,9 +1,9 @@
 using BridgeForm.Frames;
+using BridgeForm.Loads;
 using BridgeForm.Materials;
 using BridgeForm.Project;
-using BridgeForm.Ropes;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>One board, tread or stringer as a simple beam. Metres, newtons, pascals.</summary>
 internal sealed record DeckSpan

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>
 /// A rectangle that bends, less what is cut out of it, by plain beam theory. Metres. Voids that overlap count once: in line

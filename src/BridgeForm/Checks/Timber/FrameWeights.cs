@@ -1,7 +1,9 @@
 using BridgeForm.Frames;
+using BridgeForm.Loads;
 using BridgeForm.Project;
+using BridgeForm.Roles;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>Weights that one interior frame carries, newtons.</summary>
 /// <param name="Deck">Boards or treads and stringers of one bay, and the packer.</param>

@@ -1,6 +1,7 @@
 using BridgeForm.Frames;
+using BridgeForm.Roles;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>A brace that is pressed or pulled by the push on its guard.</summary>
 internal static class GuardBrace

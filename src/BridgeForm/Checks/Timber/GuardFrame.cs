@@ -1,7 +1,7 @@
 using BridgeForm.Frames;
 using BridgeForm.Project;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>
 /// Post and brace of one side in the plane of the frame: the post pinned at its foot and stiff past the brace, the brace

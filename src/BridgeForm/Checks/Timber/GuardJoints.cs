@@ -1,4 +1,4 @@
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>What the joints of post and brace must hold when people push the guard.</summary>
 internal static class GuardJoints

@@ -1,6 +1,6 @@
 using BridgeForm.Project;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>A post pushed at its top: bending at the brace, with the pull or thrust below it.</summary>
 internal static class GuardPost

@@ -1,6 +1,7 @@
 using BridgeForm.Frames;
+using BridgeForm.Roles;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>Holes of bases, posts and braces against the size up to which a net section is all there is to look at.</summary>
 internal static class HoleSizes

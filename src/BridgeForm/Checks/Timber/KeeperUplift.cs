@@ -1,6 +1,6 @@
-using BridgeForm.Frames;
+using BridgeForm.Project;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>What the keeper at a channel must hold down.</summary>
 internal static class KeeperUplift

@@ -1,4 +1,4 @@
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>
 /// Load duration factor CD (NDS Table 2.3.2, from memory). Never 2.0: pressure-treated wood and joints do not take the

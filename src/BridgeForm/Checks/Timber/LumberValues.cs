@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Materials;
 using BridgeForm.Project;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>Design values of a stock in a section, adjusted for where it is used. Pascals.</summary>
 /// <param name="Stock">Species, grade, treatment.</param>

@@ -1,4 +1,4 @@
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>Notches in bending members: NDS 3.2.3, 3.4.3 and 4.4.3 (from memory). Metres, newtons, pascals.</summary>
 internal static class Notches

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
+using BridgeForm.Roles;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>A place of a post that is looked at: where the brace meets it, or a hole.</summary>
 /// <param name="From">n where the hole begins, metres; null for the whole section where the brace meets the post.</param>

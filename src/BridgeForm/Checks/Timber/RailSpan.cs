@@ -1,4 +1,4 @@
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>A rail as a simple beam from post to post under the load on infill.</summary>
 internal static class RailSpan

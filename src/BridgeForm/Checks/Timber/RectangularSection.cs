@@ -1,4 +1,4 @@
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>A rectangle that bends. Metres.</summary>
 /// <param name="Breadth">b, along the axis it bends about.</param>

@@ -1,4 +1,4 @@
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>Wood of a base pressed by the round rope in its channel.</summary>
 internal static class RopeBearing

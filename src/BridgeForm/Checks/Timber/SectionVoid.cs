@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Solids;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>What a hole or a channel takes out of a section. Metres from the middle of the whole section.</summary>
 /// <param name="Left">Along the breadth.</param>

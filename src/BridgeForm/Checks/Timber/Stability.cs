@@ -1,4 +1,4 @@
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>Beams that tip sideways and columns that bow: NDS 3.3.3 and 3.7.1 (from memory).</summary>
 internal static class Stability

@@ -1,7 +1,6 @@
-using BridgeForm.Frames;
 using BridgeForm.Project;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>How treads hand what lies on them to the stringers. Metres, z from the middle of the bridge.</summary>
 internal static class StringerShares

@@ -1,7 +1,6 @@
-using BridgeForm.Project;
 using BridgeForm.Quantities;
 
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>
 /// Forces, stresses and section values in the text of a check, in units whose quotients come out even: lbf, in and psi, or

@@ -1,4 +1,4 @@
-namespace BridgeForm.Checks;
+namespace BridgeForm.Checks.Timber;
 
 /// <summary>Ends of a timber check that are alike.</summary>
 internal static class WoodCheck

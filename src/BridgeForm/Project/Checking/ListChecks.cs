@@ -1,5 +1,5 @@
 using BridgeForm.Quantities;
-using BridgeForm.Ropes;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Project.Checking;
 
@@ -14,7 +14,7 @@ internal static class ListChecks
             f.Stop("ropes.stretch.1", "stretch: the range runs from low to high; swap its two shares");
         }
 
-        var seen = new HashSet<string>(LoadCases.StandardIds, StringComparer.OrdinalIgnoreCase);
+        var seen = new HashSet<string>(LoadCaseIds.All, StringComparer.OrdinalIgnoreCase);
         foreach (var path in f.Values.Items("loads.cases"))
         {
             Case(f, path, seen);

@@ -1,5 +1,3 @@
-using BridgeForm.Frames;
-
 namespace BridgeForm.Project.Checking;
 
 /// <summary>A point load at the edge that stands on its own side of the bridge.</summary>

@@ -1,4 +1,5 @@
 using BridgeForm.Materials;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Project.Reading;
 

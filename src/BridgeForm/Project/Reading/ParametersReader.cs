@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Materials;
 
 namespace BridgeForm.Project.Reading;
 

@@ -1,5 +1,5 @@
+using BridgeForm.Materials;
 using BridgeForm.Quantities;
-using BridgeForm.Ropes;
 
 namespace BridgeForm.Project.Reading;
 

@@ -1,3 +1,4 @@
+using BridgeForm.Materials;
 using BridgeForm.Project;
 
 namespace BridgeForm.Ropes.Fittings;

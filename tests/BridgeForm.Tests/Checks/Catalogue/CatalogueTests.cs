@@ -1,4 +1,5 @@
 using BridgeForm.Checks;
+using BridgeForm.Checks.Register;
 
 namespace BridgeForm.Tests.Checks.Catalogue;
 

@@ -1,4 +1,5 @@
 using BridgeForm.Checks;
+using BridgeForm.Checks.Codes;
 using BridgeForm.Project;
 
 namespace BridgeForm.Tests.Checks.Codes;

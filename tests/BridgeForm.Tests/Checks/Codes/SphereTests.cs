@@ -1,4 +1,5 @@
-using BridgeForm.Checks;
+using BridgeForm.Checks.Codes;
+using BridgeForm.Checks.Geometry;
 using BridgeForm.Frames;
 using BridgeForm.Solids;
 

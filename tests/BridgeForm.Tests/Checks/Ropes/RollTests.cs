@@ -1,6 +1,7 @@
 using BridgeForm.Checks;
 using BridgeForm.Checks.Ropes;
 using BridgeForm.Frames;
+using BridgeForm.Loads;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
 using BridgeForm.Ropes.Modes;

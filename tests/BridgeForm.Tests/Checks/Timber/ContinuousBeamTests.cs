@@ -1,4 +1,4 @@
-using BridgeForm.Checks;
+using BridgeForm.Checks.Timber;
 
 namespace BridgeForm.Tests.Checks.Timber;
 

@@ -1,4 +1,4 @@
-using BridgeForm.Checks;
+using BridgeForm.Checks.Timber;
 using BridgeForm.Tests.Checks.Catalogue.Timber;
 using static BridgeForm.Tests.Checks.Catalogue.Timber.LevelDeck;
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using BridgeForm.Checks;
+using BridgeForm.Checks.Timber;
 using BridgeForm.Solids;
 using CsCheck;
 

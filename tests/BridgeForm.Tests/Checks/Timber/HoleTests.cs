@@ -1,4 +1,5 @@
 using BridgeForm.Checks;
+using BridgeForm.Checks.Timber;
 
 namespace BridgeForm.Tests.Checks.Timber;
 

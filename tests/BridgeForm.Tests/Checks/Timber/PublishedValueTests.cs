@@ -1,4 +1,4 @@
-using BridgeForm.Checks;
+using BridgeForm.Checks.Timber;
 using BridgeForm.Materials;
 using BridgeForm.Project;
 

@@ -1,4 +1,8 @@
 using BridgeForm.Checks;
+using BridgeForm.Checks.Register;
+using BridgeForm.Checks.Timber;
+using BridgeForm.Project;
+using BridgeForm.Trials;
 
 namespace BridgeForm.Tests.Checks.Timber;
 
@@ -134,7 +138,7 @@ public sealed class TimberCheckTests
     {
         var context = Contexts.Of(Thin + "\nloads: { uplift: 30 psf }\n");
         var layout = context.Layout;
-        var width = BridgeForm.Frames.DeckWidth.BetweenPosts(context.Parameters);
+        var width = DeckWidth.BetweenPosts(context.Parameters);
         var length = Enumerable.Range(1, layout.Bays).Max(i => (layout.Poses[i].Node - layout.Poses[i - 1].Node).Length);
         var dead = FrameWeights.Of(layout, s => s.Density.Low, BaseCases.Bay(layout, longest: false)).Total;
         var pressure = 30 * BridgeForm.Quantities.Units.PoundForce / (0.3048 * 0.3048);
@@ -176,7 +180,7 @@ public sealed class TimberCheckTests
         var context = Contexts.Of(wide);
         var checks = AllChecks.Of(context);
         Assert.Contains(checks, c => c is { Id: "board-bending-point", Status: CheckStatus.Fail });
-        var remedy = Assert.Single(TimberRemedies.Of(context, checks));
+        var remedy = Assert.Single(TimberRemedies.Of(context, checks, Bridge.ShapeWithin));
         var board = Assert.Single(DeckSpan.Of(context));
         Assert.All(DeckBending.Of(context, board with { Span = (remedy.Length!.Value, "") }), c => Assert.Equal(CheckStatus.Pass, c.Status));
         Assert.Contains(
@@ -253,7 +257,7 @@ public sealed class TimberCheckTests
         string Across(int stringers) => Thin + FormattableString.Invariant(
             $"\ndeck: {{ layout: across, board: {{ section: 1x6, stock: treated }}, stringer: {{ section: 2x6, count: {stringers} }} }}\nvalues: [{{ species: southern-pine, grade: no1, size: 1x6, bending: 1000 psi, tension: 600 psi, shear: 175 psi, compression_across: 565 psi, compression: 1500 psi, modulus: 1600000 psi, modulus_min: 580000 psi, source: invented }}]\n");
         var context = Contexts.Of(Across(2));
-        var remedy = Assert.Single(TimberRemedies.Of(context, AllChecks.Of(context)), r => r.CheckId.StartsWith("tread-", StringComparison.Ordinal));
+        var remedy = Assert.Single(TimberRemedies.Of(context, AllChecks.Of(context), Bridge.ShapeWithin), r => r.CheckId.StartsWith("tread-", StringComparison.Ordinal));
         var count = int.Parse(remedy.Text.Split("On ")[1].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
         bool TreadsPass(int n) => AllChecks.Of(Contexts.Of(Across(n)))
             .Where(c => c.Id.StartsWith("tread-", StringComparison.Ordinal)).All(c => c.Status == CheckStatus.Pass);
@@ -265,7 +269,7 @@ public sealed class TimberCheckTests
     public void A_base_that_passes_is_found()
     {
         var context = Contexts.Of(Bridges.Garden);
-        var remedy = Assert.Single(TimberRemedies.Of(context, AllChecks.Of(context)));
+        var remedy = Assert.Single(TimberRemedies.Of(context, AllChecks.Of(context), Bridge.ShapeWithin));
         Assert.Equal("base-channel-notch", remedy.CheckId);
         var name = remedy.Text.Split("a ")[1].Split(' ')[0];
         Assert.Equal(CheckStatus.Pass, Contexts.Status(Bridges.Garden.Replace("section: 4x6", $"section: {name}", StringComparison.Ordinal), "base-channel-notch"));

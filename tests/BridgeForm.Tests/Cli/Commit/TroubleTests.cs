@@ -1,4 +1,5 @@
 using BridgeForm.Cli.Files.Commit;
+using BridgeForm.Cli.Streams;
 
 namespace BridgeForm.Tests.Cli.Commit;
 

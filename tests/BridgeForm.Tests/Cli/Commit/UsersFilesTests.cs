@@ -1,6 +1,6 @@
 using System.Text.Json;
-using BridgeForm.Cli;
 using BridgeForm.Cli.Files.Commit;
+using BridgeForm.Cli.Streams;
 
 namespace BridgeForm.Tests.Cli.Commit;
 

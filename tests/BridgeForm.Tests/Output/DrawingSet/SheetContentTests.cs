@@ -1,9 +1,9 @@
 using System.Globalization;
 using BridgeForm.Checks;
+using BridgeForm.Loads;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.DrawingSet;
 using BridgeForm.Quantities;
-using BridgeForm.Ropes;
 using BridgeForm.Tests.Samples;
 
 namespace BridgeForm.Tests.Output.DrawingSet;

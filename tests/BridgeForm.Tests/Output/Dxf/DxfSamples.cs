@@ -2,7 +2,7 @@ using BridgeForm.Output;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Dxf;
 using BridgeForm.Output.Profiles;
-using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Tests.Output.Profiles;
 using BridgeForm.Tests.Output.Samples;
 

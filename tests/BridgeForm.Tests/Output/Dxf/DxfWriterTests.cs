@@ -2,7 +2,7 @@ using System.Globalization;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Dxf;
 using BridgeForm.Output.Profiles;
-using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Tests.Output.Dxf;
 

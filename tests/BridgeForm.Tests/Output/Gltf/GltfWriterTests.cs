@@ -1,4 +1,5 @@
 using BridgeForm.Output.Gltf;
+using BridgeForm.Ropes;
 using BridgeForm.Solids;
 using BridgeForm.Tests.Output.Samples;
 using CsCheck;

@@ -5,6 +5,7 @@ using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Pdf;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Tests.Output.Pdf;
 

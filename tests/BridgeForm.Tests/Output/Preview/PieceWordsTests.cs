@@ -1,5 +1,6 @@
 using BridgeForm.Output.Preview;
 using BridgeForm.Pieces;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Tests.Output.Preview;
 
@@ -20,7 +21,7 @@ public sealed class PieceWordsTests
     public void A_base_tells_of_its_channels_and_holes()
     {
         var model = Bridges.Build(Bridges.Garden);
-        var piece = model.Pieces.First(p => p.Role == BridgeForm.Frames.Role.Base && p.Occurrences.Length > 2);
+        var piece = model.Pieces.First(p => p.Role == Role.Base && p.Occurrences.Length > 2);
         var lines = PieceWords.Lines(piece, model.Parameters.StockNamed(piece.Stock), new(model.Parameters.Units));
         // 3/4 in of rope and 1/8 in of clearance, 58 in of base, ropes 46 in apart.
         Assert.Contains(("Rope channels", "7/8 in wide, 5/8 in deep, level floor; middles 6 in and 52 in from the left end"), lines);

@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using BridgeForm.Checks;
 using BridgeForm.Output.Preview;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Tests.Output.Preview;
 

@@ -1,7 +1,7 @@
-using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Profiles;
 using BridgeForm.Pieces;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 using BridgeForm.Tests.Output.Samples;
 using CsCheck;

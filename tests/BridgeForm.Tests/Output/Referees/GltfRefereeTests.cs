@@ -1,4 +1,5 @@
 using System.Text.Json;
+using BridgeForm.Ropes;
 using BridgeForm.Solids;
 using BridgeForm.Tests.Output.Gltf;
 using BridgeForm.Tests.Output.Samples;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
 using BridgeForm.Output.Report;
+using BridgeForm.Roles;
 using BridgeForm.Tests.Output.Samples;
 
 namespace BridgeForm.Tests.Output.Report;

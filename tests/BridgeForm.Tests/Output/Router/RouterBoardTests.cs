@@ -1,6 +1,6 @@
 using BridgeForm.Output.Router;
 using BridgeForm.Pieces;
-using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Stocking;
 
 namespace BridgeForm.Tests.Output.Router;

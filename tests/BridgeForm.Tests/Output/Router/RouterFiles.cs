@@ -1,8 +1,8 @@
-using BridgeForm.Frames;
 using BridgeForm.Output.Dxf;
 using BridgeForm.Output.Router;
 using BridgeForm.Pieces;
-using BridgeForm.Project;
+using BridgeForm.Quantities;
+using BridgeForm.Roles;
 using BridgeForm.Tests.Output.Dxf;
 
 namespace BridgeForm.Tests.Output.Router;

@@ -1,8 +1,11 @@
 using System.Collections.Immutable;
 using BridgeForm.Checks;
 using BridgeForm.Frames;
+using BridgeForm.Loads;
+using BridgeForm.Materials;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Ropes;
 using BridgeForm.Solids;
 

@@ -1,5 +1,5 @@
-using BridgeForm.Frames;
 using BridgeForm.Pieces;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Tests.Output.Samples;

@@ -1,6 +1,6 @@
 using System.Globalization;
 using BridgeForm.Output;
-using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Tests.Output.Samples;
 

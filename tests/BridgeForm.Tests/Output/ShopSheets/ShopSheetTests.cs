@@ -1,7 +1,6 @@
 using BridgeForm.Output;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.ShopSheets;
-using BridgeForm.Stocking;
 using BridgeForm.Tests.Output.Pdf;
 using BridgeForm.Tests.Output.Templates;
 
@@ -13,7 +12,7 @@ public sealed class ShopSheetTests
 
     private static PeopleUnits Units => PeopleUnits.Of(Model.Value.Parameters.Units);
 
-    private static IReadOnlyList<string> Order => [.. AssemblyOrder.Of(Model.Value).SelectMany(s => s.Parts)];
+    private static IReadOnlyList<string> Order => [.. Model.Value.Assembly().SelectMany(s => s.Parts)];
 
     public static TheoryData<string> Names => ["saw", "labels"];
 

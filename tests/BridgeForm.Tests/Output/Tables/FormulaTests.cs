@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
-using BridgeForm.Output.Tables;
+using BridgeForm.Output;
 using BridgeForm.Tests.Cli;
 
 namespace BridgeForm.Tests.Output.Tables;

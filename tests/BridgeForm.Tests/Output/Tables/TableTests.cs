@@ -1,4 +1,6 @@
+using BridgeForm.Output;
 using BridgeForm.Output.Tables;
+using BridgeForm.Roles;
 using BridgeForm.Tests.Output.Samples;
 
 namespace BridgeForm.Tests.Output.Tables;
@@ -41,7 +43,7 @@ public sealed class TableTests
     [Fact]
     public void Rope_marks_stand_in_order_of_frames_to_a_sixteenth()
     {
-        var rows = Read(RopeMarks.Csv(SampleModel.Small, SampleUnits.Imperial));
+        var rows = Read(RopeMarkTable.Csv(SampleModel.Small, SampleUnits.Imperial));
         Assert.Equal(["F01", "35.4331 in", "900.0", "-0.7874 in", "-20.0", "0.00", "35.5 in", "901.7", "35.5 in", "902.1"], rows[2]);
         Assert.Equal(Caution.Text, rows[^1][0]);
     }
@@ -50,7 +52,7 @@ public sealed class TableTests
     public void Marks_for_new_rope_and_lengths_to_cut_follow_where_they_are_known()
     {
         var model = Bridges.Build(Bridges.Garden);
-        var rows = Read(RopeMarks.Csv(model, SampleUnits.Imperial));
+        var rows = Read(RopeMarkTable.Csv(model, SampleUnits.Imperial));
         Assert.Contains("Mark on new rope that will stretch 0.50 %", rows[0]);
         Assert.All(rows, r => Assert.Equal(rows[0].Count, r.Count));
         Assert.Contains(rows, r => r[0] is "Cut length of one rope" && r[7] == (model.Ropework.Cut!.Length!.Value * 1000).ToString("F1", System.Globalization.CultureInfo.InvariantCulture));
@@ -99,7 +101,7 @@ public sealed class TableTests
         var model = Bridges.Build(Bridges.Garden);
         foreach (var csv in (string[])[
             CutList.Csv(model, SampleUnits.Imperial), TreatmentTable.Csv(model, SampleUnits.Imperial), StockPlanTable.Csv(model, SampleUnits.Imperial),
-            HoistingSheet.Csv(model, SampleUnits.Imperial, t => "60 F"), KeeperTable.Csv(model), RopeMarks.Csv(model, SampleUnits.Imperial)])
+            HoistingSheet.Csv(model, SampleUnits.Imperial, t => "60 F"), KeeperTable.Csv(model), RopeMarkTable.Csv(model, SampleUnits.Imperial)])
         {
             var rows = Read(csv);
             Assert.All(rows, r => Assert.Equal(rows[0].Count, r.Count));

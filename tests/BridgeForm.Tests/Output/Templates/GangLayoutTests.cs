@@ -1,8 +1,8 @@
 using System.Globalization;
-using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Templates;
 using BridgeForm.Pieces;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Tests.Output.Templates;

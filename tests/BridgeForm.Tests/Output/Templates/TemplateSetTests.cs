@@ -1,7 +1,8 @@
 using BridgeForm.Output;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Templates;
-using BridgeForm.Project;
+using BridgeForm.Quantities;
+using BridgeForm.Roles;
 using BridgeForm.Tests.Output.Pdf;
 
 namespace BridgeForm.Tests.Output.Templates;

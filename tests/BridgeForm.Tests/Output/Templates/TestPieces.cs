@@ -2,7 +2,7 @@ using BridgeForm.Output;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Templates;
 using BridgeForm.Pieces;
-using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Tests.Output.Templates;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using BridgeForm.Checks;
+using BridgeForm.Checks.Timber;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Tests.Checks.Catalogue.Timber;

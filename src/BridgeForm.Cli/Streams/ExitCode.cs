@@ -1,0 +1,32 @@
+namespace BridgeForm.Cli.Streams;
+
+/// <summary>What the program says to the shell.</summary>
+internal static class ExitCode
+{
+    /// <summary>Done; with <c>check</c>: no check fails.</summary>
+    public const int Done = 0;
+
+    /// <summary><c>check</c> found a failing check.</summary>
+    public const int CheckFails = 1;
+
+    /// <summary>The project file or the command line is wrong.</summary>
+    public const int WrongInput = 2;
+
+    /// <summary>A file could not be read or written.</summary>
+    public const int FileTrouble = 3;
+
+    /// <summary>The shape has no solution.</summary>
+    public const int NoSolution = 4;
+
+    /// <summary>A defect in the program (EX_SOFTWARE of sysexits.h).</summary>
+    public const int Defect = 70;
+
+    /// <summary>The terminal was closed (128 and the number of SIGHUP, as shells count).</summary>
+    public const int HungUp = 129;
+
+    /// <summary>Ctrl-C (128 and the number of SIGINT).</summary>
+    public const int Interrupted = 130;
+
+    /// <summary>Another program asked for an end (128 and the number of SIGTERM).</summary>
+    public const int Terminated = 143;
+}

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using BridgeForm.Project;
+using BridgeForm.Ropes;
+
+namespace BridgeForm.Loads;
+
+/// <summary>How far a rope and what hangs from it stay above ground and water. Metres, vertical.</summary>
+public static class Clearance
+{
+    // Points a bay at which the rope is looked at: a bay's own sag is a millimetre or two, a quarter of it a sixteenth.
+    private const int SamplesPerBay = 4;
+
+    /// <summary>
+    /// Least height of the underside over the ground line from one end base's inner face to the other's; null where the two
+    /// do not lie over each other. Over the end bases themselves the ground may rise to the landing they stand on.
+    /// </summary>
+    /// <param name="shape">The rope.</param>
+    /// <param name="ground">Ground line, world axes, x growing; empty for none.</param>
+    /// <param name="below">How far the lowest part lies below the rope axis.</param>
+    /// <param name="skipped">From each support to its end base's inner face.</param>
+    public static double? OverGround(RopeShape shape, ImmutableArray<GroundPoint> ground, double below, double skipped)
+    {
+        if (ground.Length < 2)
+            return null;
+        var from = Math.Max(ground[0].X, shape.Nodes[0].X + skipped);
+        var to = Math.Min(ground[^1].X, shape.Nodes[^1].X - skipped);
+        if (to < from)
+            return null;
+        var atRope = shape.Curve(SamplesPerBay)
+            .Where(p => p.X >= from && p.X <= to)
+            .Select(p => p.Y - Height(ground, p.X));
+        // Where the ground bends, and at both ends of the open span: rope and ground are straightest apart from these.
+        var atGround = ground
+            .Select(p => p.X)
+            .Where(x => x > from && x < to)
+            .Append(from)
+            .Append(to)
+            .Select(x => shape.HeightAt(x) - Height(ground, x));
+        return atRope.Concat(atGround).Min() - below;
+    }
+
+    /// <summary>Least height of the underside over still water; negative when the water reaches it.</summary>
+    /// <param name="shape">The rope.</param>
+    /// <param name="water">Level of the water, world y.</param>
+    /// <param name="below">How far the lowest part lies below the rope axis.</param>
+    public static double OverWater(RopeShape shape, double water, double below) =>
+        shape.TouchedBy(0).Y - below - water;
+
+    private static double Height(ImmutableArray<GroundPoint> ground, double x)
+    {
+        var (low, high) = (0, ground.Length - 1);
+        while (high - low > 1)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = ground[middle].X <= x ? (middle, high) : (low, middle);
+        }
+
+        var run = ground[high].X - ground[low].X;
+        return run > 0 ? ground[low].Y + ((ground[high].Y - ground[low].Y) * (x - ground[low].X) / run) : ground[low].Y;
+    }
+}

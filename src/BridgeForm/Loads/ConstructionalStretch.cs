@@ -1,0 +1,145 @@
+using System.Collections.Immutable;
+using BridgeForm.Materials;
+using BridgeForm.Project;
+using BridgeForm.Ropes;
+
+namespace BridgeForm.Loads;
+
+/// <summary>How much longer new rope becomes for good as its wires bed in under load, as a share of its length.</summary>
+/// <param name="Range">Low and high share; null: not known, the maker or an engineer says.</param>
+/// <param name="Source">Where it comes from.</param>
+public sealed record StretchRange(ShareRange? Range, string Source)
+{
+    /// <summary>The project file's range, or the usual one of the rope's kind.</summary>
+    public static StretchRange Of(RopeParameters ropes) => (ropes.Stretch, ropes.Rope.Kind) switch
+    {
+        ({ } own, _) => new(own, "the project file"),
+        (_, RopeKind.WireRope) => new(
+            new ShareRange(0.0025, 0.005),
+            "0.25 to 0.5 % for new six-strand rope with an independent wire rope core, Wire Rope Users Manual (from memory)"),
+        _ => new(null, "no value seen for this kind of rope: ask its maker and write ropes.stretch"),
+    };
+}
+
+/// <summary>What one end of the range of constructional stretch means for the builder. Metres.</summary>
+public sealed record StretchEnd
+{
+    /// <summary>Share of the rope's length.</summary>
+    public required double Share { get; init; }
+
+    /// <summary>
+    /// Marks on the new, unstressed rope, from support A's point, that come to the marks of the design state once the rope
+    /// has bedded in: each mark / (1 + share).
+    /// </summary>
+    public required ImmutableArray<RopeMark> Marks { get; init; }
+
+    /// <summary>Hoisting of the new rope set to those shorter marks.</summary>
+    public required HoistingTable Hoisting { get; init; }
+
+    /// <summary>What must be drawn in at the ends of one rope to undo the stretch: share · length, supports and backstays.</summary>
+    public required double TakeUp { get; init; }
+
+    /// <summary>The finished bridge of a rope set to the plain marks, bedded in and nothing taken up; null: no solution.</summary>
+    public RopeShape? Shape { get; init; }
+
+    /// <summary>Why there is no such shape, or none in some load case; null when there are all.</summary>
+    public string? Failure { get; init; }
+
+    /// <summary>How far mid-span lies then below the design state.</summary>
+    public double? MoveDownMid { get; init; }
+
+    /// <summary>
+    /// What the new rope, set to its shorter marks, does to the supports while it has not stretched yet: the load cases are
+    /// the finished bridge's. It hangs flatter than designed and pulls harder.
+    /// </summary>
+    public ImmutableArray<SupportPull> NewPulls { get; init; } = [];
+
+    /// <summary>The first load case or hoisting row of the new rope, set to its shorter marks, that has no shape, and why; null when all have one.</summary>
+    public string? NewFailure { get; init; }
+
+    /// <summary>Largest tension of the new rope in any case, newtons, with the case; null: no solution.</summary>
+    public PullInCase? NewPull { get; init; }
+
+    /// <summary>Least clearance over the ground then, of all load cases; null where no ground is given.</summary>
+    public RoomInCase? OverGround { get; init; }
+
+    /// <summary>Least clearance over the highest water then, of all load cases; null where none is given.</summary>
+    public RoomInCase? OverWater { get; init; }
+}
+
+/// <summary>A tension and where it is largest.</summary>
+/// <param name="Case">Id of the load case.</param>
+/// <param name="Tension">Of one rope, its backstays included, newtons.</param>
+public sealed record PullInCase(string Case, double Tension)
+{
+    /// <summary>The largest of all cases, between the supports and in the backstays; null when no case has a solution.</summary>
+    public static PullInCase? Largest(ImmutableArray<LoadCaseResult> cases, ImmutableArray<SupportPull> pulls) => cases
+        .Where(c => c.Shape is not null)
+        .Select(c => new PullInCase(c.Id, c.Shape!.MaxTension))
+        .Concat(pulls.Where(p => p.Backstay is not null).Select(p => new PullInCase(p.Case, p.Backstay!.Tension)))
+        .MaxBy(p => p.Tension);
+}
+
+/// <summary>A clearance and where it is least.</summary>
+/// <param name="Case">Id of the load case.</param>
+/// <param name="Room">Metres; negative where the bridge reaches in.</param>
+public sealed record RoomInCase(string Case, double Room)
+{
+    /// <summary>The least of all cases; null where there is nothing to stay clear of.</summary>
+    public static RoomInCase? Least(ImmutableArray<LoadCaseResult> cases, Func<LoadCaseResult, double?> room) => cases
+        .Where(c => room(c) is not null)
+        .Select(c => new RoomInCase(c.Id, room(c)!.Value))
+        .MinBy(r => r.Room);
+}
+
+/// <summary>Works out both ends of the range.</summary>
+internal static class StretchEnds
+{
+    /// <summary>Low and high end; empty where the stretch is not known.</summary>
+    public static ImmutableArray<StretchEnd> Of(
+        BridgeParameters parameters, LoadCaseInput input, ImmutableArray<RopeMark> marks, RopeCut cut) =>
+        StretchRange.Of(parameters.Ropes).Range is { } range
+            ? [
+                End(parameters, input, marks, cut, range.Low),
+                End(parameters, input, marks, cut, range.High),
+            ]
+            : [];
+
+    private static StretchEnd End(
+        BridgeParameters parameters, LoadCaseInput input, ImmutableArray<RopeMark> marks, RopeCut cut, double share)
+    {
+        var (design, site) = (input.Design, parameters.Site);
+        _ = LoadCaseSolver.TryFind(
+            LoadCaseRequest.At(design, 0, input.Backstays, share),
+            LoadCaseSolver.DefaultAccuracy,
+            LoadCaseSolver.DefaultMaxIterations,
+            out var shape,
+            out var failure);
+        var stretched = CaseSurroundings.Asked(site)
+            ? CaseSurroundings.InAll(parameters, LoadCases.All(input with { Stretch = share }))
+            : [];
+        var middle = site.Span / 2;
+        var shorter = (1 / (1 + share)) - 1;
+        var asNew = LoadCases.All(input with { Stretch = shorter });
+        var pulls = SupportPull.Of(site, asNew);
+        var hoisting = Hoisting.Solve(
+            design, input.FrameLoads, site.ReferenceTemperature, site.Temperatures, input.Backstays, shorter);
+        return new StretchEnd
+        {
+            Share = share,
+            Marks = [.. marks.Select(m => new RopeMark(m.Frame, m.Unstressed / (1 + share), m.AtMarkingTension / (1 + share)))],
+            Hoisting = hoisting,
+            TakeUp = share * cut.BetweenEnds,
+            Shape = shape,
+            Failure = failure ?? stretched.Where(c => c.Failure is not null).Select(c => $"{c.Id}: {c.Failure}").FirstOrDefault(),
+            MoveDownMid = shape is null ? null : design.HeightAt(middle) - shape.HeightAt(middle),
+            NewPulls = pulls,
+            NewFailure = asNew.Where(c => c.Failure is not null).Select(c => $"{c.Id}: {c.Failure}")
+                .Concat(hoisting.Failures.Select(f => "hoisting, " + f))
+                .FirstOrDefault(),
+            NewPull = PullInCase.Largest(asNew, pulls),
+            OverGround = RoomInCase.Least(stretched, c => c.OverGround),
+            OverWater = RoomInCase.Least(stretched, c => c.OverWater),
+        };
+    }
+}

@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using BridgeForm.Ropes;
+
+namespace BridgeForm.Loads;
+
+/// <summary>One row of the table a crew sets the ropes by.</summary>
+/// <param name="Stage"><c>bare</c>, or <c>frames</c>: frames hung, no deck.</param>
+/// <param name="Temperature">°C.</param>
+/// <param name="Sag">At half the span below the line A–B, metres.</param>
+/// <param name="Horizontal">Horizontal tension of one rope, newtons.</param>
+public sealed record HoistingRow(string Stage, double Temperature, double Sag, double Horizontal)
+{
+    /// <summary>
+    /// Line of sight: so far straight below the rope's point at either support, metres, a line parallel to A–B touches the
+    /// rope axis. Between level supports that line is level.
+    /// </summary>
+    public double Sight { get; init; }
+
+    /// <summary>Lowest point of the rope axis, metres; a level line of sight touches the rope there. A support when it lies there.</summary>
+    public RopePoint Lowest { get; init; }
+
+    /// <summary>Largest tension of one rope, newtons.</summary>
+    public double MaxTension { get; init; }
+}
+
+/// <summary>Where a frame sits on the rope laid out straight, from support A's point. Metres.</summary>
+/// <param name="Frame">Name of the frame.</param>
+/// <param name="Unstressed">On the unstressed rope at the reference temperature.</param>
+/// <param name="AtMarkingTension">On the rope pulled to the marking tension.</param>
+public sealed record RopeMark(string Frame, double Unstressed, double AtMarkingTension);
+
+/// <summary>A load case of one rope (the more heavily loaded one), solved by itself.</summary>
+public sealed record LoadCaseResult
+{
+    /// <summary>Stable id.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>In a person's words.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>Shape and forces; null when the case has no solution.</summary>
+    public required RopeShape? Shape { get; init; }
+
+    /// <summary>Why there is no solution; null when there is one.</summary>
+    public string? Failure { get; init; }
+
+    /// <summary>How far the rope's point at half the span moves down from the design state, metres; negative when it rises.</summary>
+    public double MoveDownMid { get; init; }
+
+    /// <summary>Temperature, °C.</summary>
+    public double Temperature { get; init; }
+
+    /// <summary>Force of the rope on support A, (x, y) newtons in world axes.</summary>
+    public RopePoint ReactionA { get; init; }
+
+    /// <summary>Force of the rope on support B, (x, y) newtons in world axes.</summary>
+    public RopePoint ReactionB { get; init; }
+
+    /// <summary>Shape of the other, more lightly loaded rope; null when the case has no solution.</summary>
+    public RopeShape? Lighter { get; init; }
+
+    /// <summary>Movement of each frame's point on the rope from the design state, world axes, metres; supports included.</summary>
+    public ImmutableArray<RopePoint> Moves { get; init; } = [];
+
+    /// <summary>Slope of the steepest bay of the deck, rise over run, never negative; of the ropes' chords where no deck lies yet.</summary>
+    public double SteepestDeck { get; init; }
+
+    /// <summary>Least clearance over the ground line, metres; null when there is none or the case has no solution.</summary>
+    public double? OverGround { get; init; }
+
+    /// <summary>Least clearance over the highest water, metres; null when no water is given or the case has no solution.</summary>
+    public double? OverWater { get; init; }
+
+    /// <summary>Rise of the deck from left to right over the rope spacing, radians; 0 where both ropes carry alike.</summary>
+    public double CrossSlope { get; init; }
+}

@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+using BridgeForm.Frames;
+using BridgeForm.Project;
+using BridgeForm.Ropes;
+using BridgeForm.Ropes.Modes;
+
+namespace BridgeForm.Loads;
+
+/// <summary>All that is found out about the ropes beyond their design state.</summary>
+public sealed record RopeWork
+{
+    /// <summary>Load cases.</summary>
+    public ImmutableArray<LoadCaseResult> Cases { get; init; } = [];
+
+    /// <summary>Hoisting by the marks of the design state.</summary>
+    public HoistingTable Hoisting { get; init; } = new([], []);
+
+    /// <summary>Marks of the design state.</summary>
+    public ImmutableArray<RopeMark> Marks { get; init; } = [];
+
+    /// <summary>Cut length and take-up; null when there is no rope.</summary>
+    public RopeCut? Cut { get; init; }
+
+    /// <summary>Low and high end of the constructional stretch; empty where it is not known.</summary>
+    public ImmutableArray<StretchEnd> Stretch { get; init; } = [];
+
+    /// <summary>Pull on support A and B; empty when no case has a solution.</summary>
+    public ImmutableArray<SupportPull> Supports { get; init; } = [];
+
+    /// <summary>What each interior frame's keeper must hold along one rope, in the case that asks most of it.</summary>
+    public ImmutableArray<KeeperForce> Keepers { get; init; } = [];
+
+    /// <summary>Fall of mid-span when one support moves <see cref="SupportMove.Standard"/>, metres; null when the moved ropes have no shape.</summary>
+    public double? FallWhenSupportMoves { get; init; }
+
+    /// <summary>Why there is no such shape; null when there is one.</summary>
+    public string? SupportMoveFailure { get; init; }
+
+    /// <summary>Modes of the empty bridge and of the loaded one; empty for a bridge without interior frames.</summary>
+    public ImmutableArray<RopeModes> Modes { get; init; } = [];
+
+    /// <summary>What people who handle the ropes must know.</summary>
+    public ImmutableArray<string> Cautions { get; init; } = [];
+
+    /// <summary>The case with the largest tension; null when no case has a solution.</summary>
+    public LoadCaseResult? Governing => Cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.MaxTension);
+
+    /// <summary>
+    /// Largest tension of one rope between the supports and in its backstays, new rope set short for its stretch included,
+    /// newtons; 0 when no case has a solution.
+    /// </summary>
+    public double LargestPull => Supports.Select(s => s.Backstay?.Tension ?? 0)
+        .Append(Governing?.Shape!.MaxTension ?? 0)
+        .Concat(Stretch.Select(s => s.NewPull?.Tension ?? 0))
+        .Max();
+
+    /// <summary>Works on the ropes of a bridge.</summary>
+    /// <param name="layout">Where the frames stand.</param>
+    /// <param name="design">Design state of one rope.</param>
+    /// <param name="masses">Masses of the frames and bays.</param>
+    public static RopeWork Of(BridgeLayout layout, RopeShape design, BridgeMasses masses)
+    {
+        var parameters = layout.Parameters;
+        var site = parameters.Site;
+        ImmutableArray<string> names = [.. layout.Poses.Select(f => f.Name)];
+        var input = LoadCaseInput.Of(parameters, design, masses);
+        var cases = CasesOf(parameters, input);
+        var marks = RopeMarks.Of(design, names, parameters.Ropes.MarkingTension);
+        var cut = RopeCut.Of(parameters, design);
+        var moved = SupportMove.TryFallOfMiddle(design, input.Backstays, SupportMove.Standard, out var fall, out var failure);
+        return new RopeWork
+        {
+            Cases = cases,
+            Hoisting = Loads.Hoisting.Solve(
+                design, input.FrameLoads, site.ReferenceTemperature, site.Temperatures, input.Backstays),
+            Marks = marks,
+            Cut = cut,
+            Stretch = StretchEnds.Of(parameters, input, marks, cut),
+            Supports = SupportPull.Of(site, cases),
+            Keepers = KeeperForce.Of(cases, names),
+            FallWhenSupportMoves = moved ? fall : null,
+            SupportMoveFailure = failure,
+            Modes = ModesOf(cases),
+            Cautions = RopeCautions.Of(parameters.Ropes),
+        };
+    }
+
+    /// <summary>The load cases with what they mean for deck, ground and water.</summary>
+    public static ImmutableArray<LoadCaseResult> CasesOf(BridgeParameters parameters, LoadCaseInput input) =>
+        [.. LoadCases.All(input).Select(c => CaseSurroundings.Of(parameters, c))];
+
+    private static ImmutableArray<RopeModes> ModesOf(ImmutableArray<LoadCaseResult> cases) =>
+    [
+        .. cases
+            .Where(c => c is { Shape: not null, Id: "dead" or "live-full" })
+            .Select(c => RopeModes.Of(c.Id, c.Shape!))
+            .OfType<RopeModes>(),
+    ];
+}

@@ -1,0 +1,54 @@
+namespace BridgeForm.Materials;
+
+/// <summary>How a rope is made; decides which terminations suit it and how much it beds in.</summary>
+public enum RopeKind
+{
+    /// <summary>Wires laid in one layer around a core wire.</summary>
+    Strand,
+
+    /// <summary>Strands laid around an independent wire rope core.</summary>
+    WireRope,
+
+    /// <summary>Flexible small cord.</summary>
+    Cord,
+
+    /// <summary>Described by the user.</summary>
+    Custom,
+}
+
+/// <summary>One rope, in SI units.</summary>
+public sealed record RopeProperties
+{
+    /// <summary>Key of the built-in table, or a short description of the user's own.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>How it is made.</summary>
+    public required RopeKind Kind { get; init; }
+
+    /// <summary>Nominal diameter, metres.</summary>
+    public required double Diameter { get; init; }
+
+    /// <summary>Mass per metre of unstressed rope, kg/m.</summary>
+    public required double MassPerLength { get; init; }
+
+    /// <summary>Minimum breaking strength, newtons.</summary>
+    public required double BreakingStrength { get; init; }
+
+    /// <summary>Metallic area, m².</summary>
+    public required double MetallicArea { get; init; }
+
+    /// <summary>Modulus of the rope (not of its steel), pascals.</summary>
+    public required double Modulus { get; init; }
+
+    /// <summary>Zinc coated.</summary>
+    public required bool Galvanized { get; init; }
+
+    /// <summary>Where the numbers come from; numbers not seen in their source say "from memory".</summary>
+    public required string Source { get; init; }
+
+    /// <summary>Axial stiffness, newtons.</summary>
+    public double AxialStiffness => MetallicArea * Modulus;
+
+    /// <summary>Radius, metres.</summary>
+    public double Radius => Diameter / 2;
+}

@@ -1,0 +1,45 @@
+namespace BridgeForm.Roles;
+
+/// <summary>What a member is for.</summary>
+public enum Role
+{
+    /// <summary>The beam across the ropes.</summary>
+    Base,
+
+    /// <summary>Upright of a frame.</summary>
+    Post,
+
+    /// <summary>Strut from the base's end to the post's outer face.</summary>
+    Brace,
+
+    /// <summary>Deck board that runs from base to base.</summary>
+    Board,
+
+    /// <summary>Rail on the posts' inner faces.</summary>
+    Rail,
+
+    /// <summary>Flat top rail on the posts' heads.</summary>
+    Cap,
+
+    /// <summary>Lengthways bearer of a deck of treads.</summary>
+    Stringer,
+
+    /// <summary>Deck board across the bridge.</summary>
+    Tread,
+
+    /// <summary>Tapered piece between base and boards.</summary>
+    Packer,
+}
+
+/// <summary>Which side of the bridge a member lies on, seen walking from A to B.</summary>
+public enum Side
+{
+    /// <summary>Neither; on or across the middle line.</summary>
+    None,
+
+    /// <summary>At negative z.</summary>
+    Left,
+
+    /// <summary>At positive z.</summary>
+    Right,
+}

@@ -1,0 +1,164 @@
+using System.Collections.Immutable;
+using BridgeForm.Checks;
+using BridgeForm.Checks.Ropes;
+using BridgeForm.Frames;
+using BridgeForm.Loads;
+using BridgeForm.Materials;
+using BridgeForm.Project;
+using BridgeForm.Project.Checking;
+using BridgeForm.Quantities;
+using BridgeForm.Ropes;
+
+namespace BridgeForm.Trials;
+
+/// <summary>A change that would make a failing check pass: solved, not guessed, and preliminary.</summary>
+/// <param name="CheckId">The check it is for.</param>
+/// <param name="Text">For people.</param>
+/// <param name="Rope">Key of a rope that passes; null when this is about something else.</param>
+/// <param name="Length">A sag that passes, or the longest span that a member of the deck carries, metres; null when this is about something else.</param>
+/// <param name="Spacing">A <c>frames.spacing</c> that passes, metres; null when this is about something else.</param>
+/// <param name="SearchEnded">The search was ended at its limit: something smaller may pass, or something at all.</param>
+public sealed record Remedy(
+    string CheckId, string Text, string? Rope = null, double? Length = null, double? Spacing = null, bool SearchEnded = false);
+
+/// <summary>What would pass where a rope fails. Each trial is a whole new design: shape, weights and all load cases.</summary>
+public static class Remedies
+{
+    private const double Millimetre = 0.001;
+    private const double Sixteenth = 0.0254 / 16;
+
+    // Trials of longer bridges take too long to be a by-product of a check.
+    internal const double MostBays = 2000;
+
+    // Half as much again as a search takes whose trials settle as bridges do. A trial takes seven weighings where it settles,
+    // three times as many are left to it. A short bridge is weighed the more often the fewer bays it has: that costs as little.
+    private const int MostWeighings = 150;
+    private const int MostOfTrial = 20;
+    private const double FurtherBays = 4000;
+    private const double FurtherBaysOfTrial = 400;
+
+    // Frames closer than this are no bridge: a foot. Common practice, no source.
+    internal const double ShortestSpacing = 0.3;
+
+    /// <summary>Empty when no check of the ropes fails.</summary>
+    /// <param name="parameters">The design.</param>
+    /// <param name="checks">What its checks say.</param>
+    /// <param name="shape">Finds the shape of a trial design, null where it has none or where the effort is spent.</param>
+    public static ImmutableArray<Remedy> Of(
+        BridgeParameters parameters, ImmutableArray<CheckResult> checks, Func<BridgeParameters, Effort, RopeShape?> shape)
+    {
+        var fails = checks.Any(c => c is { Id: RopeStrength.Id, Status: CheckStatus.Fail });
+        if (!fails || Bays(parameters) > MostBays)
+            return [];
+        return [Rope(parameters, shape), Sag(parameters, shape)];
+    }
+
+    /// <summary>
+    /// The largest value between two bounds for which something still holds, when what holds for one value holds for all
+    /// smaller ones: the longest bay that boards carry, say. Null when it does not hold for the smallest.
+    /// </summary>
+    /// <param name="holds">Whether it holds.</param>
+    /// <param name="low">Smallest value.</param>
+    /// <param name="high">Largest value.</param>
+    /// <param name="tolerance">How close to the true limit the answer comes, from below.</param>
+    public static double? Largest(Func<double, bool> holds, double low, double high, double tolerance)
+    {
+        if (!holds(low))
+            return null;
+        if (holds(high))
+            return high;
+        while (high - low > tolerance)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = holds(middle) ? (middle, high) : (low, middle);
+        }
+
+        return low;
+    }
+
+    /// <summary>A new search among designs with about so many bays.</summary>
+    internal static Effort Begin(double bays) =>
+        new(MostWeighings + (int)(FurtherBays / Math.Max(1, bays)), MostOfTrial + (int)(FurtherBaysOfTrial / Math.Max(1, bays)));
+
+    private static double Bays(BridgeParameters parameters) => parameters.Site.Span / parameters.Frames.Spacing;
+
+    private static Remedy Rope(BridgeParameters parameters, Func<BridgeParameters, Effort, RopeShape?> shape)
+    {
+        var effort = Begin(Bays(parameters));
+        var passing = RopeTable.Thicker(parameters.Ropes.Rope).FirstOrDefault(r => Try(With(parameters, r), effort, shape).Holds);
+        return passing is null && effort.IsSpent
+            ? new Remedy(RopeStrength.Id, $"Preliminary: no thicker rope of this make was found to pass at this sag. {Ended(effort)}", SearchEnded: true)
+            : passing is null
+            ? new Remedy(RopeStrength.Id, "Preliminary: no thicker rope of this make in the table passes at this sag.")
+            : new Remedy(
+                RopeStrength.Id,
+                $"Preliminary: {passing.Name} is the smallest rope of this make that passes at this sag. Channels, clips and fittings change with it.",
+                Rope: passing.Name);
+    }
+
+    private static Remedy Sag(BridgeParameters parameters, Func<BridgeParameters, Effort, RopeShape?> shape)
+    {
+        var (span, now) = (parameters.Site.Span, parameters.Ropes.Sag);
+        var words = new Quantities.QuantityText(parameters.Units);
+        var step = Settable(parameters.Units);
+        var deepest = (int)Math.Floor(SpanChecks.DeepestSag(parameters.Site) / step);
+        var effort = Begin(Bays(parameters));
+        var found = new LeastSetting(steps => Try(With(parameters, steps * step), effort, shape)).Above((int)Math.Floor(now / step), deepest);
+        if (effort.IsSpent)
+        {
+            return new Remedy(
+                RopeStrength.Id,
+                (found is { } some
+                    ? $"Preliminary: with this rope a sag of {words.Length(some * step)} (about {Quantities.QuantityText.Share(some * step / span)} of the span) passes; less may do. "
+                    : "Preliminary: no sag was found at which this rope passes. ") + Ended(effort),
+                Length: found * step,
+                SearchEnded: true);
+        }
+
+        return found is { } least
+            ? new Remedy(
+                RopeStrength.Id,
+                $"Preliminary: with this rope a sag of {words.Length(least * step)} (about {Quantities.QuantityText.Share(least * step / span)} of the span) is the least that passes. The deck gets steeper with it.",
+                Length: least * step)
+            : new Remedy(
+                RopeStrength.Id,
+                $"Preliminary: this rope passes at no sag up to {words.Length(deepest * step)} (about {Quantities.QuantityText.Share(deepest * step / span)} of the span).");
+    }
+
+    /// <summary>What people can set a length to, metres: 1/16 in or 1 mm.</summary>
+    public static double Settable(UnitSystem units) => units == UnitSystem.Metric ? Millimetre : Sixteenth;
+
+    /// <summary>In words that the search was not brought to its end.</summary>
+    internal static string Ended(Effort effort) =>
+        FormattableString.Invariant($"The search was ended after {effort.Trials} trial designs, because they hardly settle: it may have missed something.");
+
+    private static BridgeParameters With(BridgeParameters parameters, double sag) =>
+        parameters with { Ropes = parameters.Ropes with { Sag = sag } };
+
+    // Channels keep their clearance: they grow as the rope does.
+    private static BridgeParameters With(BridgeParameters parameters, RopeProperties rope)
+    {
+        var channel = parameters.Frames.Channel;
+        var wider = channel with { Width = channel.Width + rope.Diameter - parameters.Ropes.Rope.Diameter };
+        return parameters with
+        {
+            Ropes = parameters.Ropes with { Rope = rope },
+            Frames = parameters.Frames with { Channel = wider },
+        };
+    }
+
+    /// <summary>Holds where ropes and every load case have a shape, and the rope is strong enough.</summary>
+    private static Trial Try(BridgeParameters parameters, Effort effort, Func<BridgeParameters, Effort, RopeShape?> shape)
+    {
+        if (!effort.TryBegin() || shape(parameters, effort) is not { } rope)
+            return new Trial(false, double.PositiveInfinity, []);
+        var layout = BridgeLayout.Of(parameters, rope);
+        var cases = LoadCases.All(LoadCaseInput.Of(parameters, rope, BridgeMasses.Of(layout)));
+        var strength = RopeStrength.Of(parameters, cases, new CheckWords(parameters.Units));
+        var solved = cases.All(c => c.Shape is not null);
+        return new Trial(
+            solved && strength.Status == CheckStatus.Pass,
+            solved ? strength.Ratio ?? double.PositiveInfinity : double.PositiveInfinity,
+            rope.Steps);
+    }
+}

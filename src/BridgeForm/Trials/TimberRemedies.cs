@@ -1,0 +1,162 @@
+using System.Collections.Immutable;
+using BridgeForm.Checks;
+using BridgeForm.Checks.Timber;
+using BridgeForm.Frames;
+using BridgeForm.Materials;
+using BridgeForm.Project;
+using BridgeForm.Quantities;
+using BridgeForm.Ropes;
+
+namespace BridgeForm.Trials;
+
+/// <summary>What would pass where boards or bases fail: the longest span they carry, the smallest base that passes.</summary>
+internal static class TimberRemedies
+{
+    // Shorter spans than a hand's breadth are no bridge; finer steps than a millimetre no builder sets.
+    private const double Shortest = 0.1;
+    private const double Step = 0.001;
+
+    // More stringers than this lie closer than treads are wide.
+    private const int MostStringers = 9;
+
+    // Two boards' ends and their gap need more than 1-1/2 in to lie and be screwed on. Common practice, no source.
+    private const double ThinnestBase = 3;
+
+    /// <summary>Empty when no check of boards and bases fails.</summary>
+    public static ImmutableArray<Remedy> Of(
+        CheckContext context, ImmutableArray<CheckResult> checks, Func<BridgeParameters, Effort, RopeShape?> shape)
+    {
+        var failing = checks.Where(c => c.Status == CheckStatus.Fail).Select(c => c.Id).ToList();
+        return
+        [
+            .. DeckSpan.Of(context)
+                .Select(beam => (Beam: beam, Id: failing.Find(id => id.StartsWith(beam.Kind + "-", StringComparison.Ordinal))))
+                .Where(b => b.Id is not null)
+                .Select(b => Span(context, b.Beam, b.Id!, shape)),
+            .. Base(context, [.. failing.Where(id => id.StartsWith("base-", StringComparison.Ordinal))]),
+        ];
+    }
+
+    private static Remedy Span(CheckContext context, DeckSpan beam, string id, Func<BridgeParameters, Effort, RopeShape?> shape)
+    {
+        var words = context.People();
+        var longest = Remedies.Largest(
+            span => DeckBending.Of(context, With(beam, span))
+                .Concat(DeckShear.Of(context, With(beam, span)))
+                .Concat(DeckDeflection.Of(context, With(beam, span)))
+                .All(c => c.Status != CheckStatus.Fail),
+            Shortest,
+            beam.Span.Length,
+            Step);
+        if (longest is not { } exact)
+        {
+            return new Remedy(id, $"Preliminary: a {beam.Section.Name} {beam.Kind} passes at no useful span; take a stronger one.");
+        }
+
+        // Rounded down to what a builder can set: what is told passes.
+        var carried = Settable(context, exact);
+        var text = $"Preliminary: a {beam.Section.Name} {beam.Kind} carries {words.Length(carried)} at most; it spans {words.Length(beam.Span.Length)} in {beam.Span.Where}. ";
+        return string.Equals(beam.Kind, "tread", StringComparison.Ordinal)
+            ? Stringers(context, new Remedy(id, text, Length: carried))
+            : Spacing(context, beam, new Remedy(id, text, Length: carried), shape);
+    }
+
+    /// <summary>The widest frames.spacing at which the deck of a whole new design passes: end bays may be longer than it.</summary>
+    private static Remedy Spacing(CheckContext context, DeckSpan beam, Remedy remedy, Func<BridgeParameters, Effort, RopeShape?> shape)
+    {
+        var now = context.Parameters.Frames.Spacing;
+        var effort = Remedies.Begin(context.Parameters.Site.Span / Remedies.ShortestSpacing);
+        var found = context.Parameters.Site.Span / Remedies.ShortestSpacing <= Remedies.MostBays
+            ? Remedies.Largest(spacing => Try(context, spacing, effort, shape) is { } trial && DeckPasses(trial), Remedies.ShortestSpacing, now, Step)
+            : null;
+        if (effort.IsSpent)
+        {
+            return remedy with
+            {
+                Text = remedy.Text + $"Take a stronger {beam.Kind}: no useful frames.spacing was found. {Remedies.Ended(effort)}",
+                SearchEnded = true,
+            };
+        }
+
+        return found is { } wide && Settable(context, wide) is var spacing && Try(context, spacing, effort, shape) is { } design && DeckPasses(design)
+            ? remedy with
+            {
+                Text = remedy.Text + FormattableString.Invariant($"With frames.spacing {new Quantities.QuantityText(context.Parameters.Units).Size(spacing)} ({design.Layout.Bays} bays) it passes; or take a stronger {beam.Kind}."),
+                Spacing = spacing,
+            }
+            : remedy with { Text = remedy.Text + $"Take a stronger {beam.Kind}: no useful frames.spacing was found." };
+    }
+
+    /// <summary>The fewest stringers on which treads pass.</summary>
+    private static Remedy Stringers(CheckContext context, Remedy remedy)
+    {
+        var stringer = context.Parameters.Deck.Stringer!;
+        foreach (var count in Enumerable.Range(stringer.Count + 1, MostStringers - Math.Min(MostStringers, stringer.Count)))
+        {
+            var deck = context.Parameters.Deck with { Stringer = stringer with { Count = count } };
+            if (DeckPasses(context with { Parameters = context.Parameters with { Deck = deck } }))
+            {
+                return remedy with { Text = remedy.Text + FormattableString.Invariant($"On {count} stringers (deck.stringer.count) the deck passes; or take a stronger tread.") };
+            }
+        }
+
+        return remedy with { Text = remedy.Text + "Take a stronger tread." };
+    }
+
+    /// <summary>A shape and layout with other distances between frames; null where there is none.</summary>
+    private static CheckContext? Try(
+        CheckContext context, double spacing, Effort effort, Func<BridgeParameters, Effort, RopeShape?> shape)
+    {
+        var parameters = context.Parameters with { Frames = context.Parameters.Frames with { Spacing = spacing } };
+        return effort.TryBegin() && shape(parameters, effort) is { } rope
+            ? context with { Parameters = parameters, Rope = rope, Layout = BridgeLayout.Of(parameters, rope) }
+            : null;
+    }
+
+    private static bool DeckPasses(CheckContext context) =>
+        DeckBending.Of(context).Concat(DeckShear.Of(context)).Concat(DeckDeflection.Of(context)).All(c => c.Status != CheckStatus.Fail);
+
+    /// <summary>Down to a sixteenth of an inch, or to a millimetre.</summary>
+    private static double Settable(CheckContext context, double length)
+    {
+        var unit = Remedies.Settable(context.Parameters.Units);
+        return Math.Floor(length / unit) * unit;
+    }
+
+    private static DeckSpan With(DeckSpan beam, double span) => beam with { Span = (span, beam.Span.Where) };
+
+    /// <summary>Sticks of dimension lumber in which a base stands, least wood first; weights of the rest stay as they are.</summary>
+    private static IEnumerable<Remedy> Base(CheckContext context, ImmutableArray<string> failing)
+    {
+        if (failing.IsEmpty)
+        {
+            yield break;
+        }
+
+        var passing = Lumber.Names
+            .Select(name => SectionReader.Read(name).Section!)
+            .Where(s => s.NominalThickness is >= ThinnestBase and <= 4 && s.Width > context.Parameters.Frames.Channel.Depth)
+            .OrderBy(s => s.Width * s.Thickness)
+            .FirstOrDefault(s => Passes(context, s));
+        var all = string.Join(", ", failing);
+        yield return passing is null
+            ? new Remedy(failing[0], $"Preliminary ({all}): no base of dimension lumber standing on its narrow side passes; bring the ropes under or outside the braces' feet, or widen the frame's stance.")
+            : new Remedy(failing[0], $"Preliminary ({all}): a {Named(context, passing)} base, standing on its narrow side, has the least wood of all of 3 in and 4 in lumber that pass every check of the base. Levels of landings, posts' feet and deck move with its depth: check again.");
+    }
+
+    /// <summary>Nominal size, with dressed millimetres where people read metric.</summary>
+    private static string Named(CheckContext context, Section section) => context.Parameters.Units == UnitSystem.Metric
+        ? FormattableString.Invariant($"{section.Name} ({section.Thickness * 1000:0} x {section.Width * 1000:0} mm)")
+        : section.Name;
+
+    private static bool Passes(CheckContext context, Section section)
+    {
+        var frames = context.Parameters.Frames;
+        var parameters = context.Parameters with
+        {
+            Frames = frames with { Base = frames.Base with { Section = section, Flat = false } },
+        };
+        var trial = context with { Parameters = parameters, Layout = BridgeLayout.Of(parameters, context.Rope) };
+        return BaseBending.Of(trial).Concat(BaseShear.Of(trial)).Concat(ChannelFaces.Of(trial)).All(c => c.Status == CheckStatus.Pass);
+    }
+}

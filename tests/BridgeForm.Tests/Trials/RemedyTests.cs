@@ -1,0 +1,126 @@
+using BridgeForm.Tests.Checks;
+using BridgeForm.Checks;
+using BridgeForm.Materials;
+using BridgeForm.Project;
+using BridgeForm.Quantities;
+using BridgeForm.Trials;
+
+namespace BridgeForm.Tests.Trials;
+
+/// <summary>What is told to pass passes, and what is a step less does not: tried as whole bridges.</summary>
+public sealed class RemedyTests
+{
+    private const string Cows = """
+        name: Loads of its own (invented)
+        site: { span: 42 ft, rise: 1 ft, temperatures: [0 F, 60 F, 110 F] }
+        ropes: { type: rope-6x19-iwrc-eips-galvanized-7/8, spacing: 46 in, sag: 2 ft 4 in }
+        frames: { base: { section: 4x6, length: 58 in }, post: { foot: 18-1/4 in }, brace: { foot: 28-1/4 in } }
+        deck: { layout: across }
+        loads:
+          live: 75 psf
+          eccentricity: 70 %
+          point: { force: 500 lbf, patch: 24 in, edge: 8 in }
+          cases: [{ id: cow, force: 1200 lbf, at: 13 ft 5 in }, { id: near-end, force: 800 lbf, at: 6 in }]
+        """;
+
+    private const string Metric = """
+        name: Metric (invented)
+        units: metric
+        use: public
+        site:
+          span: 18 m
+          rise: -0.5 m
+          a: { backstay: { length: 6 m, angle: 30 deg, saddle: sliding } }
+          b: { backstay: { length: 4 m, angle: 40 deg, saddle: fixed } }
+        ropes: { type: rope-6x19-iwrc-eips-galvanized-1, spacing: 1300 mm, sag: 5 % }
+        frames: { base: { section: 89 x 140 mm, length: 1700 mm }, post: { foot: 500 mm }, brace: { foot: 800 mm } }
+        """;
+
+    private const string Steep = """
+        name: Steep and upright (invented)
+        site: { span: 70 ft, rise: 15 ft }
+        ropes: { type: rope-6x19-iwrc-eips-galvanized-3/4, sag: 4 % }
+        frames: { stance: plumb, base: { section: 4x6 }, channel: { depth: 1 in, end_depth: 1-1/2 in } }
+        deck: { layout: across }
+        """;
+
+    [Theory]
+    [InlineData(Cows)]
+    [InlineData(Metric)]
+    [InlineData(Steep)]
+    [InlineData("name: s\nsite: { span: 60 ft }\nropes: { type: rope-6x19-iwrc-eips-galvanized-5/8, sag: 3 % }\ndeck: { layout: across }\n")]
+    public void The_least_sag_passes_and_one_step_less_does_not(string text)
+    {
+        var parameters = Bridges.Read(text);
+        var sag = Assert.Single(Bridges.Build(parameters).Remedies, r => r.CheckId is "rope-strength" && r.Length is not null);
+        var step = parameters.Units == UnitSystem.Metric ? 0.001 : 0.0254 / 16;
+        Assert.Equal(Math.Round(sag.Length!.Value / step), sag.Length.Value / step, 1e-6);
+        Assert.Contains(new QuantityText(parameters.Units).Length(sag.Length.Value), sag.Text, StringComparison.Ordinal);
+        Assert.True(Passes(parameters, sag.Length.Value));
+        for (var less = 1; less <= 10; less++)
+            Assert.False(Passes(parameters, sag.Length.Value - (less * step)), $"{less} steps less");
+    }
+
+    [Theory]
+    [InlineData(Cows)]
+    [InlineData(Steep)]
+    public void The_smallest_rope_passes_and_the_next_smaller_does_not(string text)
+    {
+        var parameters = Bridges.Read(text);
+        var rope = Assert.Single(Bridges.Build(parameters).Remedies, r => r.Rope is not null).Rope!;
+        Assert.True(Passes(With(rope)));
+        var before = RopeTable.Keys[RopeTable.Keys.IndexOf(rope) - 1];
+        Assert.Equal(rope[..rope.LastIndexOf("zed-", StringComparison.Ordinal)], before[..before.LastIndexOf("zed-", StringComparison.Ordinal)]);
+        Assert.False(Passes(With(before)));
+
+        BridgeParameters With(string key) =>
+            Bridges.Read(text.Replace(parameters.Ropes.Rope.Name, key, StringComparison.Ordinal));
+    }
+
+    /// <summary>Holes where nothing holds, jumps of the ratio and settings without a shape do not fool the search.</summary>
+    [Fact]
+    public void The_least_setting_is_found_over_holes_and_jumps()
+    {
+        // As one over the setting; the same with a jump up at 402 that comes down to 1 only at 411; and yes or no alone.
+        Assert.Equal(37, Search(10, 500, n => 36.5 / n));
+        Assert.Equal(400, Search(10, 500, n => (n < 402 ? 399.5 : 410.5) / n, n => n < 402 ? 0 : 1));
+        Assert.Equal(37, Search(10, 500, n => n < 37 ? 2 : 0.5));
+        Assert.Equal(37, Search(10, 500, n => n is < 37 or 72 or 73 ? double.PositiveInfinity : 0.5));
+        Assert.Equal(37, Search(10, 500, n => n is >= 45 and < 60 ? double.PositiveInfinity : Math.Pow(36.5 / n, 3), n => n));
+        Assert.Equal(11, Search(10, 500, _ => 0.5));
+        Assert.Equal(500, Search(10, 500, n => n < 500 ? 3 : 1));
+        Assert.Null(Search(10, 500, _ => 1.001));
+        Assert.Null(Search(10, 500, _ => double.PositiveInfinity));
+        Assert.Null(Search(10, 10, _ => 0.5));
+    }
+
+    [Fact]
+    public void Few_trials_are_made()
+    {
+        foreach (var power in new[] { 0.5, 0.8, 1.0, 1.3 })
+        {
+            foreach (var limit in Enumerable.Range(0, 40).Select(i => 310.5 + (29 * i)))
+            {
+                var made = 0;
+                Assert.Equal((int?)Math.Ceiling(limit), Search(300, 3000, n => Math.Pow(limit / n, power), count: () => made++));
+                Assert.InRange(made, 2, 14);
+            }
+        }
+    }
+
+    private static int? Search(int first, int most, Func<int, double> ratio, Func<int, int>? parts = null, Action? count = null) =>
+        new LeastSetting(n =>
+        {
+            count?.Invoke();
+            return new Trial(ratio(n) <= 1, ratio(n), [parts?.Invoke(n) ?? 0]);
+        }).Above(first, most);
+
+    private static bool Passes(BridgeParameters parameters, double sag) =>
+        Passes(parameters with { Ropes = parameters.Ropes with { Sag = sag } });
+
+    private static bool Passes(BridgeParameters parameters)
+    {
+        var checks = Contexts.Of(parameters) is var context ? BridgeForm.Checks.Ropes.RopeChecks.Of(context) : [];
+        return checks.Where(c => c.Id is "rope-strength" or "cases-solved").All(c => c.Status == CheckStatus.Pass);
+    }
+}
