@@ -15,7 +15,7 @@ public static class Bridge
 {
     // Node loads and positions have settled when they move by less than this share of the span or of the total load: six
     // digits beyond what a builder can set.
-    private const double ShapeAccuracy = 1e-11;
+    internal const double ShapeAccuracy = 1e-11;
     private const int MaxIterations = 100;
 
     // Newtons a node, about a light frame: what counts is that every node has the same.
@@ -89,18 +89,22 @@ public static class Bridge
     /// <summary>Shape of the ropes and weights of the members, found together.</summary>
     public static bool TryShape(
         BridgeParameters parameters, [NotNullWhen(true)] out RopeShape? rope, [NotNullWhen(false)] out BridgeFault? fault) =>
-        TryShape(parameters, null, out rope, out fault);
+        TryShape(parameters, null, ShapeAccuracy, out rope, out fault);
 
     /// <summary>The same for a trial design, given up when it takes more than its effort.</summary>
     internal static bool TryShape(
-        BridgeParameters parameters, Effort? effort, [NotNullWhen(true)] out RopeShape? rope, [NotNullWhen(false)] out BridgeFault? fault)
+        BridgeParameters parameters,
+        Effort? effort,
+        double accuracy,
+        [NotNullWhen(true)] out RopeShape? rope,
+        [NotNullWhen(false)] out BridgeFault? fault)
     {
         var request = Request(parameters) with
         {
             NodeLoads = nodes => Weighed(nodes, null).Loads,
             Stepped = Weighed,
         };
-        fault = DesignState.TryFind(request, ShapeAccuracy, MaxIterations, out rope, out var failure)
+        fault = DesignState.TryFind(request, accuracy, MaxIterations, out rope, out var failure)
             ? null
             : new BridgeFault(BridgeFaultKind.NoShape, failure!);
         return fault is null && rope is not null;

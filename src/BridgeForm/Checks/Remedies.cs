@@ -33,6 +33,11 @@ public static class Remedies
     private const double FurtherBays = 4000;
     private const double FurtherBaysOfTrial = 400;
 
+    // Loads that agree to this share of their sum give the ratio to within a thousandth of the distance from its limit at which
+    // they are found anew.
+    private const double RoughAccuracy = 1e-6;
+    private const double NearLimit = 1e-3;
+
     // Frames closer than this are no bridge: a foot. Common practice, no source.
     internal const double ShortestSpacing = 0.3;
 
@@ -142,8 +147,18 @@ public static class Remedies
     /// <summary>Holds where ropes and every load case have a shape, and the rope is strong enough.</summary>
     private static Trial Try(BridgeParameters parameters, Effort effort)
     {
-        if (!effort.TryBegin() || !Bridge.TryShape(parameters, effort, out var rope, out _))
-            return new Trial(false, double.PositiveInfinity, []);
+        if (!effort.TryBegin())
+            return Nothing;
+
+        // Most trials are far from the limit, and a few rounds of shape and loads tell on which side; near it all of them do.
+        var roughly = Try(parameters, effort, RoughAccuracy);
+        return Math.Abs(roughly.Ratio - 1) > NearLimit ? roughly : Try(parameters, effort, Bridge.ShapeAccuracy);
+    }
+
+    private static Trial Try(BridgeParameters parameters, Effort effort, double accuracy)
+    {
+        if (!Bridge.TryShape(parameters, effort, accuracy, out var rope, out _))
+            return Nothing;
         var layout = BridgeLayout.Of(parameters, rope);
         var cases = LoadCases.All(LoadCaseInput.Of(parameters, rope, BridgeMasses.Of(layout)));
         var strength = RopeStrength.Of(parameters, cases, new CheckWords(parameters.Units));
@@ -153,4 +168,6 @@ public static class Remedies
             solved ? strength.Ratio ?? double.PositiveInfinity : double.PositiveInfinity,
             rope.Steps);
     }
+
+    private static Trial Nothing => new(false, double.PositiveInfinity, []);
 }

@@ -101,7 +101,7 @@ internal static class TimberRemedies
     private static CheckContext? Try(CheckContext context, double spacing, Effort effort)
     {
         var parameters = context.Parameters with { Frames = context.Parameters.Frames with { Spacing = spacing } };
-        return effort.TryBegin() && Bridge.TryShape(parameters, effort, out var rope, out _)
+        return effort.TryBegin() && Bridge.TryShape(parameters, effort, Bridge.ShapeAccuracy, out var rope, out _)
             ? context with { Parameters = parameters, Rope = rope, Layout = BridgeLayout.Of(parameters, rope) }
             : null;
     }
