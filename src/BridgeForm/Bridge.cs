@@ -92,18 +92,22 @@ public static class Bridge
     /// <summary>Shape of the ropes and weights of the members, found together.</summary>
     public static bool TryShape(
         BridgeParameters parameters, [NotNullWhen(true)] out RopeShape? rope, [NotNullWhen(false)] out BridgeFault? fault) =>
-        TryShape(parameters, null, out rope, out fault);
+        TryShape(parameters, null, ShapeAccuracy, out rope, out fault);
 
     /// <summary>The same for a trial design, given up when it takes more than its effort.</summary>
     internal static bool TryShape(
-        BridgeParameters parameters, Effort? effort, [NotNullWhen(true)] out RopeShape? rope, [NotNullWhen(false)] out BridgeFault? fault)
+        BridgeParameters parameters,
+        Effort? effort,
+        double accuracy,
+        [NotNullWhen(true)] out RopeShape? rope,
+        [NotNullWhen(false)] out BridgeFault? fault)
     {
         var request = Request(parameters) with
         {
             NodeLoads = nodes => Weighed(nodes, null).Loads,
             Stepped = Weighed,
         };
-        fault = DesignState.TryFind(request, ShapeAccuracy, MaxIterations, out rope, out var failure)
+        fault = DesignState.TryFind(request, accuracy, MaxIterations, out rope, out var failure)
             ? null
             : new BridgeFault(BridgeFaultKind.NoShape, failure!);
         return fault is null && rope is not null;
@@ -122,8 +126,8 @@ public static class Bridge
     }
 
     /// <summary>The shape of a trial design; null where it has none, or none within its effort.</summary>
-    internal static RopeShape? ShapeWithin(BridgeParameters parameters, Effort effort) =>
-        TryShape(parameters, effort, out var rope, out _) ? rope : null;
+    internal static RopeShape? ShapeWithin(BridgeParameters parameters, Effort effort, double? accuracy) =>
+        TryShape(parameters, effort, accuracy ?? ShapeAccuracy, out var rope, out _) ? rope : null;
 
     private static BridgeLayout? OnEvenLoads(BridgeParameters parameters)
     {

@@ -8,6 +8,9 @@ internal static class BaySheet
 {
     private const double Room = 0.029;
 
+    // Between the drawings and the table below them.
+    private const double Gap = 0.002;
+
     /// <summary>The bay in the middle, the first one, whose ends differ, and the last one where it does not mirror the first.</summary>
     public static IEnumerable<DrawnPage> Of(DrawingContext context)
     {
@@ -33,20 +36,22 @@ internal static class BaySheet
         var deck = new BayDeck(context, bay);
         var guard = new BayGuard(context, bay);
         var half = (body.MaxX - body.MinX) / 2;
+        var ids = context.Shapes.Ids(context.Shapes.BayGroup(bay));
+        var table = PartTable.Of(
+            context, "Parts of this bay", ids, 0.16, bay == 1 && last > 1 && !context.EndsDiffer ? PartTable.OfMirrored(FramePoses.BayName(last, last)) : "");
         const double share = 0.76;
-        var floor = body.MaxY - ((body.MaxY - body.MinY) * share);
+
+        // A long note below the table's title, of parts that stand turned, takes its height from the drawings.
+        var floor = Math.Max(body.MaxY - ((body.MaxY - body.MinY) * share), body.MinY + table.Least() + Gap);
         var canvas = Canvas.Twice(body, c =>
         {
             Place(context, c, deck.Box, new SheetBox(body.MinX, floor, body.MinX + half, body.MaxY), "Deck", deck.Note, deck.Draw);
             Place(context, c, guard.Box, new SheetBox(body.MinX + half, floor, body.MaxX, body.MaxY), "Left-hand guard", guard.Note, guard.Draw);
         });
-        var ids = context.Shapes.Ids(context.Shapes.BayGroup(bay));
-        var table = PartTable.Of(
-            context, "Parts of this bay", ids, 0.16, bay == 1 && last > 1 && !context.EndsDiffer ? PartTable.OfMirrored(FramePoses.BayName(last, last)) : "");
         var x = body.MinX;
         for (var next = 0; next < table.Rows.Length; x += table.Widths().Sum() + 0.008)
         {
-            (next, _) = table.Set(canvas, x, floor - 0.002, body.MinY, next);
+            (next, _) = table.Set(canvas, x, floor - Gap, body.MinY, next);
         }
 
         return new DrawnPage("E", title, "deck: from above; guard: from the middle of the deck towards the left; A at the left", canvas.Entities);

@@ -65,6 +65,14 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
         return HeadingHeight(Math.Max(widths.Sum(), LeastNote), 0) + Of(new FlowRow([.. Columns.Select(c => c.Head)]), true) + Rows.Sum(r => Of(r, r.Strong));
     }
 
+    /// <summary>Height in which it can always be begun, and always be continued: heading, head and its highest row.</summary>
+    public double Least()
+    {
+        var widths = Widths();
+        var head = HeadingHeight(Math.Max(widths.Sum(), LeastNote), 0) + RowHeight([.. Columns.Select(c => c.Head)], widths, bold: true);
+        return head + Rows.Select(r => RowHeight(r.Entries, widths, r.Strong)).Append(2 * RowPitch).Max() + Slack;
+    }
+
     private static double RowPitch => (PageText.Pitch * TextHeight) + (2 * Pad / 3);
 
     private string TitleOf(int first) => first > 0 ? Title + ", continued" : Title;

@@ -46,16 +46,7 @@ public static class Members
     public static MemberGroup Bay(BridgeLayout layout, int index)
     {
         var members = ImmutableArray.CreateBuilder<Member>(32);
-        if (layout.Parameters.Deck.Stringer is { } stringer)
-        {
-            members.AddRange(DeckBoards.Stringers(layout, index, stringer));
-            members.AddRange(DeckTreads.Of(layout, index, stringer));
-        }
-        else
-        {
-            members.AddRange(DeckBoards.Boards(layout, index));
-        }
-
+        members.AddRange(Deck(layout, index));
         foreach (var side in Sides.Both)
         {
             members.AddRange(GuardRails.Of(layout, index, side));
@@ -68,4 +59,9 @@ public static class Members
 
         return new MemberGroup(FramePoses.BayName(index, layout.Bays), members.ToImmutable());
     }
+
+    /// <summary>Boards, or stringers and treads, of bay <paramref name="index"/> (1 … bays).</summary>
+    internal static IEnumerable<Member> Deck(BridgeLayout layout, int index) => layout.Parameters.Deck.Stringer is { } stringer
+        ? DeckBoards.Stringers(layout, index, stringer).Concat(DeckTreads.Of(layout, index, stringer))
+        : DeckBoards.Boards(layout, index);
 }

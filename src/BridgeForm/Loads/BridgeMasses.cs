@@ -17,34 +17,19 @@ public sealed record BridgeMasses(
     /// <summary>Weighs every member of a layout.</summary>
     public static BridgeMasses Of(BridgeLayout layout)
     {
-        var densities = layout.Parameters.Stock.ToDictionary(
-            s => s.Name, s => s.Density.InService, StringComparer.Ordinal);
+        var weights = new MemberWeights(layout);
         var frames = ImmutableArray.CreateBuilder<double>(layout.Bays + 1);
         var packers = ImmutableArray.CreateBuilder<double>(layout.Bays + 1);
         var bays = ImmutableArray.CreateBuilder<double>(layout.Bays);
-        var asked = layout.Parameters.Frames.Holes;
         for (var i = 0; i <= layout.Bays; i++)
         {
-            double frame = layout.Parameters.Frames.HardwareMass, packer = 0;
-            foreach (var member in Members.Frame(layout, i).Members)
-            {
-                var mass = MemberVolume.Of(member.Shape, MemberVolume.IsDrilled(asked, member.Role)) * densities[member.Stock];
-                (frame, packer) = member.Role == Role.Packer ? (frame, packer + mass) : (frame + mass, packer);
-            }
-
-            frames.Add(frame);
-            packers.Add(packer);
+            frames.Add(weights.Frame(i));
+            packers.Add(weights.Packer(i));
         }
 
         for (var i = 1; i <= layout.Bays; i++)
         {
-            var bay = 0.0;
-            foreach (var member in Members.Bay(layout, i).Members)
-            {
-                bay += MemberVolume.Of(member.Shape, drilled: false) * densities[member.Stock];
-            }
-
-            bays.Add(bay);
+            bays.Add(weights.Bay(i));
         }
 
         return new BridgeMasses(frames.MoveToImmutable(), packers.MoveToImmutable(), bays.MoveToImmutable());

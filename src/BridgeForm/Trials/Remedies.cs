@@ -21,6 +21,12 @@ namespace BridgeForm.Trials;
 public sealed record Remedy(
     string CheckId, string Text, string? Rope = null, double? Length = null, double? Spacing = null, bool SearchEnded = false);
 
+/// <summary>Finds the shape of a trial design; null where it has none, or where the effort is spent.</summary>
+/// <param name="parameters">The design.</param>
+/// <param name="effort">What the search may cost; a trial of it has begun.</param>
+/// <param name="accuracy">Share of span and loads by which shape and weights may still move; null for that of a bridge.</param>
+public delegate RopeShape? TrialShape(BridgeParameters parameters, Effort effort, double? accuracy);
+
 /// <summary>What would pass where a rope fails. Each trial is a whole new design: shape, weights and all load cases.</summary>
 public static class Remedies
 {
@@ -37,6 +43,11 @@ public static class Remedies
     private const double FurtherBays = 4000;
     private const double FurtherBaysOfTrial = 400;
 
+    // Loads that agree to this share of their sum give the ratio to within a thousandth of the distance from its limit at which
+    // they are found anew.
+    private const double RoughAccuracy = 1e-6;
+    private const double NearLimit = 1e-3;
+
     // Frames closer than this are no bridge: a foot. Common practice, no source.
     internal const double ShortestSpacing = 0.3;
 
@@ -45,7 +56,7 @@ public static class Remedies
     /// <param name="checks">What its checks say.</param>
     /// <param name="shape">Finds the shape of a trial design, null where it has none or where the effort is spent.</param>
     public static ImmutableArray<Remedy> Of(
-        BridgeParameters parameters, ImmutableArray<CheckResult> checks, Func<BridgeParameters, Effort, RopeShape?> shape)
+        BridgeParameters parameters, ImmutableArray<CheckResult> checks, TrialShape shape)
     {
         var fails = checks.Any(c => c is { Id: RopeStrength.Id, Status: CheckStatus.Fail });
         if (!fails || Bays(parameters) > MostBays)
@@ -82,7 +93,7 @@ public static class Remedies
 
     private static double Bays(BridgeParameters parameters) => parameters.Site.Span / parameters.Frames.Spacing;
 
-    private static Remedy Rope(BridgeParameters parameters, Func<BridgeParameters, Effort, RopeShape?> shape)
+    private static Remedy Rope(BridgeParameters parameters, TrialShape shape)
     {
         var effort = Begin(Bays(parameters));
         var passing = RopeTable.Thicker(parameters.Ropes.Rope).FirstOrDefault(r => Try(With(parameters, r), effort, shape).Holds);
@@ -96,7 +107,7 @@ public static class Remedies
                 Rope: passing.Name);
     }
 
-    private static Remedy Sag(BridgeParameters parameters, Func<BridgeParameters, Effort, RopeShape?> shape)
+    private static Remedy Sag(BridgeParameters parameters, TrialShape shape)
     {
         var (span, now) = (parameters.Site.Span, parameters.Ropes.Sag);
         var words = new Quantities.QuantityText(parameters.Units);
@@ -148,10 +159,20 @@ public static class Remedies
     }
 
     /// <summary>Holds where ropes and every load case have a shape, and the rope is strong enough.</summary>
-    private static Trial Try(BridgeParameters parameters, Effort effort, Func<BridgeParameters, Effort, RopeShape?> shape)
+    private static Trial Try(BridgeParameters parameters, Effort effort, TrialShape shape)
     {
-        if (!effort.TryBegin() || shape(parameters, effort) is not { } rope)
-            return new Trial(false, double.PositiveInfinity, []);
+        if (!effort.TryBegin())
+            return Nothing;
+
+        // Most trials are far from the limit, and a few rounds of shape and loads tell on which side; near it all of them do.
+        var roughly = Try(parameters, effort, shape, RoughAccuracy);
+        return Math.Abs(roughly.Ratio - 1) > NearLimit ? roughly : Try(parameters, effort, shape, null);
+    }
+
+    private static Trial Try(BridgeParameters parameters, Effort effort, TrialShape shape, double? accuracy)
+    {
+        if (shape(parameters, effort, accuracy) is not { } rope)
+            return Nothing;
         var layout = BridgeLayout.Of(parameters, rope);
         var cases = LoadCases.All(LoadCaseInput.Of(parameters, rope, BridgeMasses.Of(layout)));
         var strength = RopeStrength.Of(parameters, cases, new CheckWords(parameters.Units));
@@ -161,4 +182,6 @@ public static class Remedies
             solved ? strength.Ratio ?? double.PositiveInfinity : double.PositiveInfinity,
             rope.Steps);
     }
+
+    private static Trial Nothing => new(false, double.PositiveInfinity, []);
 }

@@ -24,7 +24,7 @@ internal static class TimberRemedies
 
     /// <summary>Empty when no check of boards and bases fails.</summary>
     public static ImmutableArray<Remedy> Of(
-        CheckContext context, ImmutableArray<CheckResult> checks, Func<BridgeParameters, Effort, RopeShape?> shape)
+        CheckContext context, ImmutableArray<CheckResult> checks, TrialShape shape)
     {
         var failing = checks.Where(c => c.Status == CheckStatus.Fail).Select(c => c.Id).ToList();
         return
@@ -37,7 +37,7 @@ internal static class TimberRemedies
         ];
     }
 
-    private static Remedy Span(CheckContext context, DeckSpan beam, string id, Func<BridgeParameters, Effort, RopeShape?> shape)
+    private static Remedy Span(CheckContext context, DeckSpan beam, string id, TrialShape shape)
     {
         var words = context.People();
         var longest = Remedies.Largest(
@@ -62,7 +62,7 @@ internal static class TimberRemedies
     }
 
     /// <summary>The widest frames.spacing at which the deck of a whole new design passes: end bays may be longer than it.</summary>
-    private static Remedy Spacing(CheckContext context, DeckSpan beam, Remedy remedy, Func<BridgeParameters, Effort, RopeShape?> shape)
+    private static Remedy Spacing(CheckContext context, DeckSpan beam, Remedy remedy, TrialShape shape)
     {
         var now = context.Parameters.Frames.Spacing;
         var effort = Remedies.Begin(context.Parameters.Site.Span / Remedies.ShortestSpacing);
@@ -105,10 +105,10 @@ internal static class TimberRemedies
 
     /// <summary>A shape and layout with other distances between frames; null where there is none.</summary>
     private static CheckContext? Try(
-        CheckContext context, double spacing, Effort effort, Func<BridgeParameters, Effort, RopeShape?> shape)
+        CheckContext context, double spacing, Effort effort, TrialShape shape)
     {
         var parameters = context.Parameters with { Frames = context.Parameters.Frames with { Spacing = spacing } };
-        return effort.TryBegin() && shape(parameters, effort) is { } rope
+        return effort.TryBegin() && shape(parameters, effort, null) is { } rope
             ? context with { Parameters = parameters, Rope = rope, Layout = BridgeLayout.Of(parameters, rope) }
             : null;
     }

@@ -6,7 +6,8 @@ internal static class FuzzCommand
     // One line a kind: its word on the command line, and what runs it and returns an exit code (0 nothing found, 1 something).
     private static readonly Dictionary<string, Func<FuzzRun, int>> Kinds = new(StringComparer.Ordinal)
     {
-        ["model"] = ModelFuzz.Run,
+        ["model"] = ModelFuzz.RunWhole,
+        ["written"] = ModelFuzz.RunWritten,
         ["kill"] = KillFuzz.Run,
         ["read"] = ReadFuzz.Run,
     };

@@ -121,7 +121,7 @@ internal sealed class RandomProject
     private void Together(string[] paths)
     {
         var half = _text.ByRatio(0.25, 2.5);
-        var bays = _text.In(UsualShare) && _mostBays <= ManyBays ? _text.ByRatio(2, UsualBays) : _text.ByRatio(_mostBays > ManyBays ? ManyBays : 2, _mostBays);
+        var bays = _text.In(UsualShare) && _mostBays <= ManyBays ? _text.ByRatio(2, Math.Min(UsualBays, _mostBays)) : _text.ByRatio(_mostBays > ManyBays ? ManyBays : 2, _mostBays);
         var spacing = Math.Max(_text.In(0.8) ? _text.ByRatio(0.3, 2) : _text.ByRatio(0.11, 9), SmallestSpan / bays);
         var foot = half * _text.Between(0.2, 0.9);
         foreach (var path in paths)

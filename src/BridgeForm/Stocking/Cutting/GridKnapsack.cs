@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 
 namespace BridgeForm.Stocking.Cutting;
 
@@ -15,6 +16,9 @@ internal static class GridKnapsack
 {
     /// <summary>Cells of the longest board: about half a millimetre of a board of 16 ft.</summary>
     private const int Cells = 8192;
+
+    /// <summary>Cells that are filled at once.</summary>
+    private const int Lanes = 4;
 
     /// <summary>Cells filled for one set of values.</summary>
     public static long Work(CuttingProblem problem, double[] values, ImmutableArray<int> limits) =>
@@ -34,8 +38,8 @@ internal static class GridKnapsack
             .Select(b => (Bundle: b, Wide: Wide(problem, b, cell, roundUp)))
             .Where(b => b.Wide <= Cells)
             .ToList();
-        var best = new double[Cells + 1];
-        var taken = new bool[bundles.Count][];
+        var best = new double[Cells + Lanes]; // whole blocks, the last of which begins at the longest board
+        var taken = new byte[bundles.Count][];
         for (var k = 0; k < bundles.Count; k++)
         {
             taken[k] = Offer(best, bundles[k].Bundle.Value, bundles[k].Wide);
@@ -50,7 +54,7 @@ internal static class GridKnapsack
             var at = room;
             for (var k = bundles.Count - 1; k >= 0; k--)
             {
-                if (taken[k][at])
+                if ((taken[k][at / Lanes] >> (at % Lanes) & 1) != 0)
                 {
                     counts[bundles[k].Bundle.Item] += bundles[k].Bundle.Count;
                     at -= bundles[k].Wide;
@@ -68,17 +72,34 @@ internal static class GridKnapsack
         return bundle.Count * (int)(roundUp ? Math.Ceiling(each) : Math.Floor(each));
     }
 
-    /// <summary>Value of the best filling of every length with and without a bundle; where it was taken.</summary>
+    /// <summary>
+    /// Value of the best filling of every length with and without a bundle; where it was taken, a bit for each cell, a byte for
+    /// each block of them. From the longest down: what a block reads lies below it, untouched so far.
+    /// </summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)] // the first job of a run is most of its work
-    private static bool[] Offer(double[] best, double value, int wide)
+    private static byte[] Offer(double[] best, double value, int wide)
     {
-        var taken = new bool[best.Length];
-        for (var at = best.Length - 1; at >= wide; at--)
+        var taken = new byte[best.Length / Lanes];
+        var block = taken.Length - 1;
+        if (Vector256.IsHardwareAccelerated && wide >= Lanes)
+        {
+            for (var each = Vector256.Create(value); block * Lanes >= wide; block--)
+            {
+                var without = Vector256.Create(best, block * Lanes);
+                var with = Vector256.Create(best, (block * Lanes) - wide) + each;
+                var better = Vector256.GreaterThan(with, without);
+                Vector256.ConditionalSelect(better, with, without).CopyTo(best, block * Lanes);
+                taken[block] = (byte)better.ExtractMostSignificantBits();
+            }
+        }
+
+        for (var at = (block * Lanes) + Lanes - 1; at >= wide; at--)
         {
             var with = best[at - wide] + value;
             if (with > best[at])
             {
-                (best[at], taken[at]) = (with, true);
+                best[at] = with;
+                taken[at / Lanes] |= (byte)(1 << (at % Lanes));
             }
         }
 
