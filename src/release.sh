@@ -2,7 +2,7 @@
 # Makes a release folder: the program for every system (or those in BRIDGEFORM_RIDS), the tool package, the samples,
 # checksums, notices.
 #   src/release.sh [DIR]      by default artifacts/release; replaced whole. Same commit, same system, same SDK: same bytes.
-# BRIDGEFORM_MADE names a folder that holds programs (bridgeform-RID) and the package (*.nupkg) of this commit already: what
+# BRIDGEFORM_MADE names a folder that holds programs (bridgeform-RID) and the tool package (packages/*.nupkg) of this commit already: what
 # lies there is taken and not made again.
 set -euo pipefail
 cd "$(dirname "$0")/.."
@@ -41,8 +41,8 @@ for rid in ${BRIDGEFORM_RIDS:-linux-x64 linux-arm64 win-x64 osx-x64 osx-arm64}; 
   case $rid in win-*) zipped "bridgeform-$rid" ;; *) tarred "bridgeform-$rid" ;; esac
 done
 
-if [ -n "${BRIDGEFORM_MADE:-}" ] && compgen -G "$BRIDGEFORM_MADE/*.nupkg" >/dev/null; then
-  cp "$BRIDGEFORM_MADE"/*.nupkg "$whole/"
+if [ -n "${BRIDGEFORM_MADE:-}" ] && compgen -G "$BRIDGEFORM_MADE/packages/*.nupkg" >/dev/null; then
+  cp "$BRIDGEFORM_MADE"/packages/*.nupkg "$whole/"
 else
   bash src/pack.sh "$whole"
 fi

@@ -143,17 +143,17 @@ startup() {
 
 # Installed from a folder, updated from another one, run, uninstalled.
 tool() {
-  rm -rf "$here"/{older,tools,tool-out} "$here"/*.nupkg
-  bash src/pack.sh "$here"
-  python3 tests/published/package.py "$here"/*.nupkg
-  python3 tests/published/renumbered.py "$here"/*.nupkg 0.0.1 "$here/older"
+  rm -rf "$here"/{packages,older,tools,tool-out}
+  bash src/pack.sh "$here/packages"
+  python3 tests/published/package.py "$here"/packages/*.nupkg
+  python3 tests/published/renumbered.py "$here"/packages/*.nupkg 0.0.1 "$here/older"
   local version
   version=$(dotnet "$built" --version)
   dotnet tool install BridgeForm.Tool --tool-path "$here/tools" --source "$here/older" >/dev/null
-  dotnet tool list --tool-path "$here/tools" | grep -q '0\.0\.1 *bridgeform' || fail "the older package is not installed"
+  [[ $(dotnet tool list --tool-path "$here/tools") = *" 0.0.1 "*" bridgeform"* ]] || fail "the older package is not installed"
   expect 0 "$here/tools/bridgeform" --version
-  dotnet tool update BridgeForm.Tool --tool-path "$here/tools" --source "$here" >/dev/null
-  dotnet tool list --tool-path "$here/tools" | grep -qF "$version " || fail "not updated to $version"
+  dotnet tool update BridgeForm.Tool --tool-path "$here/tools" --source "$here/packages" >/dev/null
+  [[ $(dotnet tool list --tool-path "$here/tools") = *" $version "*" bridgeform"* ]] || fail "not updated to $version"
   [ "$("$here/tools/bridgeform" --version)" = "$version" ] || fail "another version than $version"
   expect 0 "$here/tools/bridgeform" make -o "$here/tool-out"
   diff -r "$here/tool-out" "$here/sdk-out" || fail "the tool package makes other bytes"
