@@ -1,8 +1,8 @@
-using BridgeForm.Tests.Checks;
 using BridgeForm.Checks;
 using BridgeForm.Materials;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
+using BridgeForm.Tests.Checks;
 using BridgeForm.Trials;
 
 namespace BridgeForm.Tests.Trials;
