@@ -3,13 +3,14 @@
 # `dotnet tool install --add-source DIR BridgeForm.Tool` takes it. Same commit, same SDK: same bytes.
 set -euo pipefail
 cd "$(dirname "$0")/.."
+umask 022
 target=${1:-artifacts}
 mkdir -p "$target"
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 # Without symbols: they would name the folder it was built in.
 dotnet pack src/BridgeForm.Cli -c Release ${BRIDGEFORM_VERSION:+-p:Version=$BRIDGEFORM_VERSION} -p:ContinuousIntegrationBuild=true \
-  -p:DebugType=none -p:UseSharedCompilation=false --artifacts-path "$work/artifacts" -o "$work/out" --nologo -v quiet
+  -p:DebugType=none -p:UseSharedCompilation=false -p:RunAnalyzers=false --artifacts-path "$work/artifacts" -o "$work/out" --nologo -v quiet
 
 # A package is a zip archive, and each of its entries carries the time it was packed: all get the same one.
 for package in "$work"/out/*.nupkg; do

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Reflection;
 using BridgeForm.Cli.Commands;
+using BridgeForm.Cli.Files;
 using BridgeForm.Cli.Streams;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
@@ -30,7 +31,7 @@ internal static class Application
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {
-            error.WriteLine("bridgeform: error: " + PlainLine.Of(trouble.Message));
+            error.WriteLine("bridgeform: error: " + PlainLine.Of(PlaceTrouble.Words(trouble)));
             return ExitCode.FileTrouble;
         }
         catch (Exception defect)

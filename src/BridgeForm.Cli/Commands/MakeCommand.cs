@@ -32,6 +32,7 @@ internal static class MakeCommand
             Description = "make just these, separated by commas: " + string.Join(", ", OutputKinds.Names),
             HelpName = "KIND,…",
         };
+        only.CompletionSources.Add(context => OutputKinds.After(context.WordToComplete));
         file.Validators.Add(PathText.Check);
         folder.Validators.Add(PathText.Check);
         var command = new Command("make", "Build the model and write its files") { file, folder, only };
@@ -44,11 +45,12 @@ internal static class MakeCommand
     {
         var kinds = OutputKinds.Parse(only);
         var target = folder ?? (file is null ? DemoFolder : Path.ChangeExtension(file, null) + "-out");
-        FolderEntry.Recover(target);
+        PlaceTrouble.Writing(target, () => FolderEntry.Recover(target));
         using var progress = terminal.Progress(quiet);
         var reading = file is null ? ProjectSource.Demo() : ProjectSource.Read(file);
         var model = ModelSource.Build(reading, progress);
-        var (count, kept) = Write(model, kinds, target, ProjectSource.FilesOf(file, reading.Parameters!), progress);
+        var (count, kept) = PlaceTrouble.Writing(
+            target, () => Write(model, kinds, target, ProjectSource.FilesOf(file, reading.Parameters!), progress));
         progress.Dispose();
         foreach (var (name, now) in kept)
         {

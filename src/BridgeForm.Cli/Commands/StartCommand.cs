@@ -46,11 +46,6 @@ internal static class StartCommand
     /// <summary>Writes both files. Returns the schema's path when another one is there: whose it is cannot be told, so it stays.</summary>
     private static string? Write(string path, bool force)
     {
-        if (Directory.Exists(path))
-        {
-            throw new Stop(ExitCode.FileTrouble, $"{path}: error: this is a folder; name a file to write");
-        }
-
         if (File.Exists(path) && !force)
         {
             throw new Stop(ExitCode.FileTrouble, $"{path}: error: the file is there already; --force overwrites it");

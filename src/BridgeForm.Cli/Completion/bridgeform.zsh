@@ -5,4 +5,5 @@ _bridgeform() {
   fits=("${(@f)$("${words[1]}" "[suggest:$CURSOR]" "$BUFFER" 2>/dev/null)}")
   compadd -- ${fits:#} || _files
 }
-compdef _bridgeform bridgeform
+# Taken from $fpath, this file is itself the function that the first completion calls.
+if [ "${funcstack[1]}" = _bridgeform ]; then _bridgeform "$@"; else compdef _bridgeform bridgeform; fi

@@ -9,6 +9,14 @@ internal static class OutputKinds
     /// <summary>All kinds that this version makes, in the order they are written.</summary>
     public static ImmutableArray<string> Names { get; } = [.. OutputFiles.Makers.Select(m => m.Kind)];
 
+    /// <summary>How a list that was begun may go on: what stands before its last comma, and each kind that is not in it.</summary>
+    public static IEnumerable<string> After(string begun)
+    {
+        var before = begun[..(begun.LastIndexOf(',') + 1)];
+        var named = before.Split(',');
+        return Names.Where(n => !named.Contains(n, StringComparer.Ordinal)).Select(n => before + n);
+    }
+
     /// <summary>The kinds of a comma-separated list; all when there is none. Stops at a word that is no kind.</summary>
     public static ImmutableHashSet<string> Parse(string? list)
     {

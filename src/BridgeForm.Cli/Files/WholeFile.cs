@@ -6,8 +6,21 @@ namespace BridgeForm.Cli.Files;
 /// <summary>One file that is replaced whole or not at all.</summary>
 internal static class WholeFile
 {
-    /// <summary>Writes beside the file's place under a name that is nobody's and moves it there; nothing is left behind on failure.</summary>
+    /// <summary>
+    /// Writes beside the file's place under a name that is nobody's and moves it there; nothing is left behind on failure. A link
+    /// stays a link: what it points to is written, as a shell does.
+    /// </summary>
     public static void Write(string path, Action<Stream> write)
+    {
+        if (Directory.Exists(path))
+        {
+            throw new Stop(ExitCode.FileTrouble, $"{path}: error: this is a folder; name a file to write");
+        }
+
+        PlaceTrouble.Writing(path, () => WriteTo(path, write));
+    }
+
+    private static void WriteTo(string path, Action<Stream> write)
     {
         if (OperatingSystem.IsLinux() && LinuxCalls.TargetOf(path) is { IsRegularFile: false, IsFolder: false })
         {
@@ -17,12 +30,18 @@ internal static class WholeFile
             return;
         }
 
-        var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
+        var place = Place.Real(path);
+        var folder = Path.GetDirectoryName(place)!;
         if (!Directory.Exists(folder))
         {
-            throw new Stop(ExitCode.FileTrouble, $"{path}: error: there is no folder {folder}; make it first, or name another");
+            throw new Stop(ExitCode.FileTrouble, $"{path}: error: there is no folder {Path.GetDirectoryName(Path.GetFullPath(path))}; make it first, or name another");
         }
 
+        Replace(folder, place, write);
+    }
+
+    private static void Replace(string folder, string path, Action<Stream> write)
+    {
         var beside = Path.Combine(folder, "." + Path.GetFileName(path) + "." + Path.GetRandomFileName());
         using var undoing = Interruption.Undoing(() => Delete(beside));
         try

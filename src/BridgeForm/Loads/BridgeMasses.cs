@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
-using BridgeForm.Roles;
 
 namespace BridgeForm.Loads;
 

@@ -3,9 +3,7 @@ using BridgeForm.Checks;
 using BridgeForm.Checks.Timber;
 using BridgeForm.Frames;
 using BridgeForm.Materials;
-using BridgeForm.Project;
 using BridgeForm.Quantities;
-using BridgeForm.Ropes;
 
 namespace BridgeForm.Trials;
 

@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
 using BridgeForm.Cli.Files.Commit;
-using BridgeForm.Cli.Streams;
 
 namespace BridgeForm.Benchmarks.Fuzz;
 

@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
-
 using System.Diagnostics;
 using BridgeForm.Materials;
-using BridgeForm.Project;
 using BridgeForm.Project.Files;
 
 namespace BridgeForm.Benchmarks.Fuzz;

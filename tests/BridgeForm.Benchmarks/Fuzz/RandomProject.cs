@@ -2,7 +2,6 @@ using BridgeForm.Materials;
 using BridgeForm.Project;
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Files;
-
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Benchmarks.Fuzz;

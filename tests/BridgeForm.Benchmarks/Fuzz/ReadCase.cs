@@ -1,7 +1,5 @@
 using System.Globalization;
 using BridgeForm.Materials;
-
-using BridgeForm.Project;
 using BridgeForm.Project.Files;
 
 namespace BridgeForm.Benchmarks.Fuzz;

@@ -1,5 +1,4 @@
 using System.Text;
-using BridgeForm.Loads;
 using BridgeForm.Output;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.DrawingSet;

@@ -55,12 +55,12 @@ internal sealed class Climber(InField field)
 {
     private readonly InField _field = field;
 
-    public override string ToString() => Said(null) + _field;
+    public bool Uses() => _field is not null && Body(null);
 
-    private static string Said(InArgument? argument)
+    private static bool Body(InArgument? argument)
     {
         object body = new InBody();
-        return $"{body}{argument}{new List<InGeneric>().Count}";
+        return body != argument as object && new List<InGeneric>().Count == 0;
     }
 }
 

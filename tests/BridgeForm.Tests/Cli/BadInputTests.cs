@@ -1,5 +1,7 @@
 using System.Diagnostics;
 using System.Text;
+using BridgeForm.Cli.Files;
+using BridgeForm.Cli.Streams;
 using BridgeForm.Project.Files;
 
 namespace BridgeForm.Tests.Cli;
@@ -45,6 +47,80 @@ public sealed class BadInputTests : IDisposable
             Assert.Contains(says, error, StringComparison.Ordinal);
             Assert.DoesNotMatch(@"/\.[^/]*yaml|/\.[^/]*json", error);
         }
+    }
+
+    [Fact]
+    public void A_place_that_takes_no_file_is_told_in_peoples_words()
+    {
+        var file = _run.Write("a.yaml", Bridges.Garden);
+        var tooLong = _run.Path(new string('a', 300));
+        var closed = _run.Path("link-to-nowhere");
+        File.CreateSymbolicLink(closed, _run.Path("none/r.json"));
+        List<(string[] Arguments, string Place, string Says)> wrong =
+        [
+            (["check", file, "--json", _run.Folder], _run.Folder, "this is a folder; name a file to write"),
+            (["start", _run.Folder, "--force"], _run.Folder, "this is a folder; name a file to write"),
+            (["check", file, "--json", closed], closed, "there is no folder"),
+            (["check", file, "--json", tooLong], tooLong, "the path, or a name in it, is longer than the system takes; name a shorter one"),
+            (["make", file, "--only", "tables", "-o", tooLong], tooLong, "the path, or a name in it, is longer than the system takes; name a shorter one"),
+            (["make", file, "--only", "tables", "-o", file + "/sub"], file + "/sub", "the folder it would lie in is not there, or takes no files; name another place"),
+        ];
+        if (OperatingSystem.IsLinux())
+        {
+            wrong.AddRange(
+            [
+                (["make", file, "--only", "tables", "-o", "/proc/x"], "/proc/x", "the folder it would lie in is not there, or takes no files; name another place"),
+                (["check", file, "--json", "/proc/x"], "/proc/x", "the folder it would lie in is not there, or takes no files; name another place"),
+                (["start", "/proc/x"], "/proc/x", "the folder it would lie in is not there, or takes no files; name another place"),
+                (["check", file, "--json", "/dev/full"], "/dev/full", "the medium is full; make room on it, or name a place on another"),
+                (["check", "/proc/self/mem"], "/proc/self/mem", "the system cannot read or write here"),
+            ]);
+        }
+
+        foreach (var (arguments, place, says) in wrong)
+        {
+            var (code, _, error) = CommandRun.Run(arguments);
+            Assert.Equal(3, code);
+            Assert.StartsWith($"{place}: error: {says}", error, StringComparison.Ordinal);
+            Assert.Equal(1, error.Count(c => c is '\n'));
+        }
+    }
+
+    [Fact]
+    public void A_file_in_the_folder_that_is_in_trouble_is_named_itself()
+    {
+        var trouble = Assert.Throws<Stop>(() => PlaceTrouble.Writing(
+            _run.Folder, () => throw new UnauthorizedAccessException($"Access to the path '{_run.Path("tables.csv")}' is denied.")));
+        Assert.Equal((3, _run.Path("tables.csv")), (trouble.Code, trouble.Message.Split(": error: ")[0]));
+        trouble = Assert.Throws<Stop>(() => PlaceTrouble.Writing(
+            _run.Folder, () => throw new UnauthorizedAccessException($"Access to the path '{_run.Path(".hidden/tables.csv")}' is denied.")));
+        Assert.Equal(_run.Folder, trouble.Message.Split(": error: ")[0]);
+        // Trouble with words of its own keeps them.
+        Assert.Equal("mine", Assert.Throws<IOException>(() => PlaceTrouble.Writing(_run.Folder, () => throw new IOException("mine"))).Message);
+    }
+
+    [Fact]
+    public void A_link_stays_a_link_and_what_it_points_to_is_written()
+    {
+        var real = _run.Write("real.yaml", "mine");
+        var link = _run.Path("link.yaml");
+        File.CreateSymbolicLink(link, "real.yaml");
+        var (code, _, error) = CommandRun.Run("start", link);
+        Assert.Equal((3, "mine"), (code, File.ReadAllText(real)));
+        Assert.Contains("--force", error, StringComparison.Ordinal);
+
+        Assert.Equal(0, CommandRun.Run("start", link, "--force", "--quiet").Code);
+        Assert.Equal("real.yaml", new FileInfo(link).LinkTarget);
+        Assert.Null(new FileInfo(real).LinkTarget);
+        Assert.StartsWith("#", File.ReadAllText(real), StringComparison.Ordinal);
+
+        // One that points to nothing is a link that is there all the same.
+        var early = _run.Path("early.yaml");
+        File.CreateSymbolicLink(early, "late.yaml");
+        Assert.Equal(3, CommandRun.Run("start", early, "--quiet").Code);
+        Assert.Equal(0, CommandRun.Run("start", early, "--force", "--quiet").Code);
+        Assert.Equal("late.yaml", new FileInfo(early).LinkTarget);
+        Assert.Equal(File.ReadAllText(real), File.ReadAllText(_run.Path("late.yaml")));
     }
 
     public static TheoryData<string, string> WrongFiles => new()

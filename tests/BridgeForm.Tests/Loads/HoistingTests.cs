@@ -1,6 +1,6 @@
-using BridgeForm.Tests.Ropes;
 using BridgeForm.Loads;
 using BridgeForm.Ropes;
+using BridgeForm.Tests.Ropes;
 
 namespace BridgeForm.Tests.Loads;
 

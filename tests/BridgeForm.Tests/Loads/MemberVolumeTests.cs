@@ -1,4 +1,3 @@
-using BridgeForm.Tests.Ropes;
 using BridgeForm.Loads;
 using BridgeForm.Solids;
 

@@ -1,6 +1,5 @@
 using BridgeForm.Frames;
 using BridgeForm.Loads;
-using BridgeForm.Project;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 

@@ -1,7 +1,7 @@
-using BridgeForm.Tests.Ropes;
 using System.Collections.Immutable;
 using BridgeForm.Loads;
 using BridgeForm.Ropes;
+using BridgeForm.Tests.Ropes;
 
 namespace BridgeForm.Tests.Loads;
 

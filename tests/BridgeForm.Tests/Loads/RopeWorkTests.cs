@@ -1,9 +1,9 @@
-using BridgeForm.Tests.Ropes;
 using System.Collections.Immutable;
 using BridgeForm.Loads;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Ropes;
+using BridgeForm.Tests.Ropes;
 
 namespace BridgeForm.Tests.Loads;
 

@@ -1,10 +1,10 @@
-using BridgeForm.Tests.Checks;
 using System.Text.Json;
 using BridgeForm.Checks;
 using BridgeForm.Checks.Register;
 using BridgeForm.Output;
 using BridgeForm.Output.Report;
 using BridgeForm.Output.Tables;
+using BridgeForm.Tests.Checks;
 using BridgeForm.Trials;
 
 namespace BridgeForm.Tests.Trials;

@@ -29,7 +29,7 @@ public sealed class LongNoteTests
     {
         var model = Bridges.Build(ManyRails);
         var book = await Task.Run(() => DrawingSheets.Of(model)).WaitAsync(Patience);
-        var bay = book.Pages.Select(p => p.Content).Single(p => p.Title.StartsWith("End bay", StringComparison.Ordinal));
+        var bay = book.Pages.Select(p => p.Content).Single(p => p.Title.Contains("End bay", StringComparison.Ordinal));
         var texts = Texts(bay).ToList();
 
         // Every piece of the first bay has its row, and everything stands on the paper.
