@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Runtime.ExceptionServices;
 using BridgeForm.Checks;
 using BridgeForm.Cli.Files.Commit;
 using BridgeForm.Cli.Streams;
@@ -54,7 +53,7 @@ internal static class OutputFiles
         var report = asked.FirstOrDefault(m => m.Kind is ReportKind) is { } last ? Task.Run(() => Make(last)) : Task.CompletedTask;
         try
         {
-            InParallel([.. asked.Where(m => m.Kind is not ReportKind)], Make);
+            Together.Run(asked.Where(m => m.Kind is not ReportKind).Select(m => (Action)(() => Make(m))).ToArray());
         }
         finally
         {
@@ -68,31 +67,6 @@ internal static class OutputFiles
         {
             maker.Make(model, units, new KindFiles(output, maker.Kind));
             steps.Done(maker.Kind);
-        }
-    }
-
-    /// <summary>
-    /// Runs makers side by side. Of several troubles a defect is thrown before trouble with files, then the first in the order
-    /// of the makers, so that the same run fails in the same way every time.
-    /// </summary>
-    private static void InParallel(OutputMaker[] makers, Action<OutputMaker> make)
-    {
-        var troubles = new Exception?[makers.Length];
-        Parallel.For(0, makers.Length, i =>
-        {
-            try
-            {
-                make(makers[i]);
-            }
-            catch (Exception trouble)
-            {
-                troubles[i] = trouble;
-            }
-        });
-        var first = troubles.OfType<Exception>().OrderBy(t => t is IOException or UnauthorizedAccessException).FirstOrDefault();
-        if (first is not null)
-        {
-            ExceptionDispatchInfo.Capture(first).Throw();
         }
     }
 
