@@ -29,10 +29,10 @@ internal static class MakeCommand
         };
         var only = new Option<string?>("--only")
         {
-            Description = "make just these, separated by commas: " + string.Join(", ", OutputKinds.Names),
+            Description = "make just these, separated by commas: " + string.Join(", ", AskedKinds.Names),
             HelpName = "KIND,…",
         };
-        only.CompletionSources.Add(context => OutputKinds.After(context.WordToComplete));
+        only.CompletionSources.Add(context => AskedKinds.After(context.WordToComplete));
         file.Validators.Add(PathText.Check);
         folder.Validators.Add(PathText.Check);
         var command = new Command("make", "Build the model and write its files") { file, folder, only };
@@ -43,7 +43,7 @@ internal static class MakeCommand
 
     private static int Make(Terminal terminal, bool quiet, string? file, string? folder, string? only)
     {
-        var kinds = OutputKinds.Parse(only);
+        var kinds = AskedKinds.Parse(only);
         var target = folder ?? (file is null ? DemoFolder : Path.ChangeExtension(file, null) + "-out");
         PlaceTrouble.Writing(target, () => FolderEntry.Recover(target));
         using var progress = terminal.Progress(quiet);

@@ -13,7 +13,7 @@ internal static class ModelSource
     public static BridgeModel Build(ProjectReading reading, Progress progress)
     {
         progress.Say("working out the bridge");
-        if (!Bridge.TryBuild(reading.Parameters!, out var model, out var fault))
+        if (!new Rebuild(Together.Run).TryWhole(reading.Parameters!, CancellationToken.None, out var model, out var fault))
         {
             throw Told(reading, fault);
         }

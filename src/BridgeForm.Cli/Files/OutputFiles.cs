@@ -1,60 +1,26 @@
 using System.Collections.Immutable;
-using System.Runtime.ExceptionServices;
-using BridgeForm.Checks;
 using BridgeForm.Cli.Files.Commit;
 using BridgeForm.Cli.Streams;
-using BridgeForm.Output;
-using BridgeForm.Output.DrawingSet;
-using BridgeForm.Output.Dxf;
-using BridgeForm.Output.Gltf;
-using BridgeForm.Output.Pdf;
-using BridgeForm.Output.Preview;
-using BridgeForm.Output.Profiles;
-using BridgeForm.Output.Report;
-using BridgeForm.Output.Router;
-using BridgeForm.Output.ShopSheets;
-using BridgeForm.Output.Tables;
-using BridgeForm.Quantities;
+using BridgeForm.Output.Kinds;
 
 namespace BridgeForm.Cli.Files;
 
-/// <summary>Which file holds what.</summary>
+/// <summary>Makes files of several kinds into a folder.</summary>
 internal static class OutputFiles
 {
-    private const string ReportKind = "report";
-
-    /// <summary>Every kind with what makes its files, the report last, since it lists the others.</summary>
-    public static ImmutableArray<OutputMaker> Makers { get; } =
-    [
-        new("model", (model, _, output) =>
-            output.Write("model.glb", stream => GltfWriter.Write(model, solid => solid.Triangulate(), stream))),
-        new("preview", (model, _, output) =>
-            output.Write("preview.html", stream => PreviewWriter.Write(model, solid => solid.Triangulate(), stream))),
-        new("profiles", WriteProfiles),
-        new("router", (model, _, output) => WriteRouter(model, output)),
-        new("boards", (model, _, output) => WriteBoards(model, output)),
-        new("templates", ShopFiles.WriteTemplates),
-        new("sheets", ShopFiles.WriteSheets),
-        new("drawings", (model, _, output) =>
-            output.Write("drawings.pdf", stream => PdfWriter.Write(DrawingSheets.Of(model), stream))),
-        new("tables", WriteTables),
-        new(ReportKind, (model, _, output) =>
-            output.Write("report.json", stream => ReportWriter.Write(model, () => [.. output.Folder.NamesOfOthers().Concat(["report.json", Manifest.FileName]).Order(StringComparer.Ordinal)], stream))),
-    ];
-
     /// <summary>
     /// Writes the files of the given kinds, kinds side by side: each is a pure function of the model. The report ends last,
     /// since it lists the others.
     /// </summary>
     public static void Write(BridgeModel model, ImmutableHashSet<string> kinds, OutputFolder output, Progress progress)
     {
-        var units = PeopleUnits.Of(model.Parameters.Units);
-        OutputMaker[] asked = [.. Makers.Where(m => kinds.Contains(m.Kind))];
+        var all = OutputKinds.Listing(() => [.. output.NamesOfOthers().Concat([OutputKinds.ReportFile, Manifest.FileName]).Order(StringComparer.Ordinal)]);
+        OutputKind[] asked = [.. all.Where(k => kinds.Contains(k.Word))];
         var steps = progress.Of(asked.Length);
-        var report = asked.FirstOrDefault(m => m.Kind is ReportKind) is { } last ? Task.Run(() => Make(last)) : Task.CompletedTask;
+        var report = asked.FirstOrDefault(k => k.Word is OutputKinds.Report) is { } last ? Task.Run(() => Make(last)) : Task.CompletedTask;
         try
         {
-            InParallel([.. asked.Where(m => m.Kind is not ReportKind)], Make);
+            Together.Run(asked.Where(k => k.Word is not OutputKinds.Report).Select(k => (Action)(() => Make(k))).ToArray());
         }
         finally
         {
@@ -64,88 +30,10 @@ internal static class OutputFiles
 
         report.GetAwaiter().GetResult();
 
-        void Make(OutputMaker maker)
+        void Make(OutputKind kind)
         {
-            maker.Make(model, units, new KindFiles(output, maker.Kind));
-            steps.Done(maker.Kind);
+            kind.Make(model, new KindFiles(output, kind.Word));
+            steps.Done(kind.Word);
         }
     }
-
-    /// <summary>
-    /// Runs makers side by side. Of several troubles a defect is thrown before trouble with files, then the first in the order
-    /// of the makers, so that the same run fails in the same way every time.
-    /// </summary>
-    private static void InParallel(OutputMaker[] makers, Action<OutputMaker> make)
-    {
-        var troubles = new Exception?[makers.Length];
-        Parallel.For(0, makers.Length, i =>
-        {
-            try
-            {
-                make(makers[i]);
-            }
-            catch (Exception trouble)
-            {
-                troubles[i] = trouble;
-            }
-        });
-        var first = troubles.OfType<Exception>().OrderBy(t => t is IOException or UnauthorizedAccessException).FirstOrDefault();
-        if (first is not null)
-        {
-            ExceptionDispatchInfo.Capture(first).Throw();
-        }
-    }
-
-    private static void WriteProfiles(BridgeModel model, PeopleUnits units, KindFiles output)
-    {
-        string[] failing = [.. model.Checks.Where(c => c.Status == CheckStatus.Fail).Select(c => c.Id)];
-        foreach (var piece in model.Pieces)
-        {
-            output.Write(
-                $"profiles/{piece.Mark}.dxf",
-                stream => DxfWriter.Write(ProfileSheet.Of(piece, units, failing), model.Parameters.Units, stream));
-        }
-    }
-
-    private static void WriteTables(BridgeModel model, PeopleUnits units, KindFiles output)
-    {
-        var text = new QuantityText(model.Parameters.Units);
-        WriteTable(output, "cut-list.csv", CutList.Csv(model, units));
-        WriteTable(output, "hoisting.csv", HoistingSheet.Csv(model, units, text.Temperature));
-        WriteTable(output, "keepers.csv", KeeperTable.Csv(model));
-        WriteTable(output, "rope-marks.csv", RopeMarkTable.Csv(model, units with { Length = text.Length }));
-        WriteTable(output, "stock-plan.csv", StockPlanTable.Csv(model, units));
-        WriteTable(output, "treatment.csv", TreatmentTable.Csv(model, units));
-        WriteTable(output, "hardware.csv", HardwareTable.Csv(model));
-        WriteTable(output, "assembly.csv", AssemblyTable.Csv(model));
-        WriteTable(output, "saw-setups.csv", SawSheet.Csv(model, units));
-    }
-
-    private static void WriteRouter(BridgeModel model, KindFiles output)
-    {
-        foreach (var piece in model.Pieces)
-        {
-            if (RouterSheet.Of(piece, model.Parameters.Shop) is { } sheet)
-            {
-                output.Write($"router/{piece.Mark}.dxf", stream => DxfWriter.Write(sheet, model.Parameters.Units, stream));
-            }
-        }
-    }
-
-    private static void WriteBoards(BridgeModel model, KindFiles output)
-    {
-        var pieces = model.Pieces.ToDictionary(p => p.Mark, StringComparer.Ordinal);
-        foreach (var board in model.StockPlan.Boards)
-        {
-            if (RouterBoard.Of(board, pieces, model.Parameters.Shop).Sheet() is { } sheet)
-            {
-                output.Write(
-                    RouterBoard.FileName(board, model.StockPlan),
-                    stream => DxfWriter.Write(sheet, model.Parameters.Units, stream));
-            }
-        }
-    }
-
-    private static void WriteTable(KindFiles output, string name, string text) =>
-        output.Write(name, stream => stream.Write(CsvText.Bytes(text)));
 }

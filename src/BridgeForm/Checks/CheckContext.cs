@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Contacts;
 using BridgeForm.Frames;
 using BridgeForm.Loads;
+using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
 
@@ -11,6 +12,7 @@ namespace BridgeForm.Checks;
 /// <param name="Parameters">What the builder asked for.</param>
 /// <param name="Layout">Where everything lies.</param>
 /// <param name="Rope">Design state.</param>
+/// <param name="Pieces">Pieces as they are cut.</param>
 /// <param name="Contacts">Every pair of parts that come near each other.</param>
 /// <param name="Masses">Masses of frames, packers and bays.</param>
 /// <param name="Ropework">Load cases and everything else found out about the ropes.</param>
@@ -18,6 +20,7 @@ public sealed record CheckContext(
     BridgeParameters Parameters,
     BridgeLayout Layout,
     RopeShape Rope,
+    ImmutableArray<Piece> Pieces,
     ContactSurvey Contacts,
     BridgeMasses Masses,
     RopeWork Ropework)

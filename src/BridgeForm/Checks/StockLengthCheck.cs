@@ -19,10 +19,9 @@ internal static class StockLengthCheck
         [CheckStatus.Pass, CheckStatus.Fail]);
 
     /// <summary>Fails when a piece is longer than the longest board of its stock, less the trim; names each such piece.</summary>
-    /// <param name="pieces">Pieces as they are cut.</param>
-    /// <param name="parameters">Lengths on sale, their prices, and the trim.</param>
-    public static CheckResult Of(ImmutableArray<Piece> pieces, BridgeParameters parameters)
+    public static CheckResult Of(CheckContext context)
     {
+        var (pieces, parameters) = (context.Pieces, context.Parameters);
         var words = new QuantityText(parameters.Units);
         var offers = pieces.Select(p => (p.Stock, p.Section)).Distinct()
             .ToDictionary(k => k, k => Offer.Of(parameters.StockNamed(k.Stock), k.Section, parameters.Shop, parameters.PriceList));

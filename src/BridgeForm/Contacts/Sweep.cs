@@ -24,13 +24,15 @@ internal sealed class Sweep
 
     /// <summary>Compares all.</summary>
     /// <param name="liner">Thickness of the liner between rope and floor of a channel, metres.</param>
-    public void Run(double liner)
+    /// <param name="token">Asked before each part.</param>
+    public void Run(double liner, CancellationToken token)
     {
         var boxes = _parts.Select(p => p.Box()).ToArray();
         var order = Enumerable.Range(0, boxes.Length).ToArray();
         Array.Sort(order, (a, b) => boxes[a].Min.X.CompareTo(boxes[b].Min.X) is var x and not 0 ? x : a.CompareTo(b));
         foreach (var index in order)
         {
+            token.ThrowIfCancellationRequested();
             var fresh = new Neighbour(_parts[index], index, boxes[index], _supports.CarriersOf(index));
             LetGo(boxes[index].Min.X - Margin, boxes);
             foreach (var earlier in _sight)

@@ -14,7 +14,7 @@ public sealed record BridgeMasses(
     public const double Gravity = Quantities.Units.StandardGravity;
 
     /// <summary>Weighs every member of a layout.</summary>
-    public static BridgeMasses Of(BridgeLayout layout)
+    public static BridgeMasses Of(BridgeLayout layout, CancellationToken token = default)
     {
         var weights = new MemberWeights(layout);
         var frames = ImmutableArray.CreateBuilder<double>(layout.Bays + 1);
@@ -22,12 +22,14 @@ public sealed record BridgeMasses(
         var bays = ImmutableArray.CreateBuilder<double>(layout.Bays);
         for (var i = 0; i <= layout.Bays; i++)
         {
+            token.ThrowIfCancellationRequested();
             frames.Add(weights.Frame(i));
             packers.Add(weights.Packer(i));
         }
 
         for (var i = 1; i <= layout.Bays; i++)
         {
+            token.ThrowIfCancellationRequested();
             bays.Add(weights.Bay(i));
         }
 

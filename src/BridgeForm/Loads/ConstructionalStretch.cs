@@ -97,16 +97,21 @@ internal static class StretchEnds
 {
     /// <summary>Low and high end; empty where the stretch is not known.</summary>
     public static ImmutableArray<StretchEnd> Of(
-        BridgeParameters parameters, LoadCaseInput input, ImmutableArray<RopeMark> marks, RopeCut cut) =>
+        BridgeParameters parameters, LoadCaseInput input, ImmutableArray<RopeMark> marks, RopeCut cut, CancellationToken token = default) =>
         StretchRange.Of(parameters.Ropes).Range is { } range
             ? [
-                End(parameters, input, marks, cut, range.Low),
-                End(parameters, input, marks, cut, range.High),
+                End(parameters, input, marks, cut, range.Low, token),
+                End(parameters, input, marks, cut, range.High, token),
             ]
             : [];
 
     private static StretchEnd End(
-        BridgeParameters parameters, LoadCaseInput input, ImmutableArray<RopeMark> marks, RopeCut cut, double share)
+        BridgeParameters parameters,
+        LoadCaseInput input,
+        ImmutableArray<RopeMark> marks,
+        RopeCut cut,
+        double share,
+        CancellationToken token)
     {
         var (design, site) = (input.Design, parameters.Site);
         _ = LoadCaseSolver.TryFind(
@@ -116,14 +121,14 @@ internal static class StretchEnds
             out var shape,
             out var failure);
         var stretched = CaseSurroundings.Asked(site)
-            ? CaseSurroundings.InAll(parameters, LoadCases.All(input with { Stretch = share }))
+            ? CaseSurroundings.InAll(parameters, LoadCases.All(input with { Stretch = share }, token: token))
             : [];
         var middle = site.Span / 2;
         var shorter = (1 / (1 + share)) - 1;
-        var asNew = LoadCases.All(input with { Stretch = shorter });
+        var asNew = LoadCases.All(input with { Stretch = shorter }, token: token);
         var pulls = SupportPull.Of(site, asNew);
         var hoisting = Hoisting.Solve(
-            design, input.FrameLoads, site.ReferenceTemperature, site.Temperatures, input.Backstays, shorter);
+            design, input.FrameLoads, site.ReferenceTemperature, site.Temperatures, input.Backstays, shorter, token);
         return new StretchEnd
         {
             Share = share,

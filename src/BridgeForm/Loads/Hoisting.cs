@@ -42,13 +42,15 @@ public static class Hoisting
     /// <param name="temperatures">Other temperatures, °C.</param>
     /// <param name="stays">Ropes behind the supports.</param>
     /// <param name="stretch">Share by which the unstressed rope is longer than marked; negative for a rope set short.</param>
+    /// <param name="token">Asked before each row.</param>
     public static HoistingTable Solve(
         RopeShape design,
         ImmutableArray<double>? frameLoads,
         double reference,
         ImmutableArray<double> temperatures,
         Backstays stays,
-        double stretch = 0)
+        double stretch = 0,
+        CancellationToken token = default)
     {
         var rows = ImmutableArray.CreateBuilder<HoistingRow>();
         var failures = ImmutableArray.CreateBuilder<HoistingFailure>();
@@ -65,6 +67,7 @@ public static class Hoisting
 
         void Add(string stage, double temperature, LoadCaseRequest request)
         {
+            token.ThrowIfCancellationRequested();
             if (LoadCaseSolver.TryFind(
                 request, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, out var shape, out var failure))
                 rows.Add(Row(stage, temperature, shape!));

@@ -25,11 +25,19 @@ public static class LoadCases
     /// <param name="input">Design state and loads.</param>
     /// <param name="accuracy">Largest residual as a share of the total load on the rope.</param>
     /// <param name="maxIterations">Most Newton steps for one case.</param>
+    /// <param name="token">Asked before each case.</param>
     public static ImmutableArray<LoadCaseResult> All(
         LoadCaseInput input,
         double accuracy = LoadCaseSolver.DefaultAccuracy,
-        int maxIterations = LoadCaseSolver.DefaultMaxIterations) =>
-        [.. Loadings(input).Select(l => Solve(input, l, accuracy, maxIterations))];
+        int maxIterations = LoadCaseSolver.DefaultMaxIterations,
+        CancellationToken token = default) =>
+        [
+            .. Loadings(input).Select(l =>
+            {
+                token.ThrowIfCancellationRequested();
+                return Solve(input, l, accuracy, maxIterations);
+            }),
+        ];
 
     /// <summary>Share of each of people and snow when both act: 0.75 L + 0.75 S (ASCE 7 2.4.1 combination 4, from memory).</summary>
     public const double TogetherShare = 0.75;

@@ -58,13 +58,14 @@ public sealed record RopeWork
     /// <param name="layout">Where the frames stand.</param>
     /// <param name="design">Design state of one rope.</param>
     /// <param name="masses">Masses of the frames and bays.</param>
-    public static RopeWork Of(BridgeLayout layout, RopeShape design, BridgeMasses masses)
+    /// <param name="token">Asked before each case.</param>
+    public static RopeWork Of(BridgeLayout layout, RopeShape design, BridgeMasses masses, CancellationToken token = default)
     {
         var parameters = layout.Parameters;
         var site = parameters.Site;
         ImmutableArray<string> names = [.. layout.Poses.Select(f => f.Name)];
         var input = LoadCaseInput.Of(parameters, design, masses);
-        var cases = CasesOf(parameters, input);
+        var cases = CasesOf(parameters, input, token);
         var marks = RopeMarks.Of(design, names, parameters.Ropes.MarkingTension);
         var cut = RopeCut.Of(parameters, design);
         var moved = SupportMove.TryFallOfMiddle(design, input.Backstays, SupportMove.Standard, out var fall, out var failure);
@@ -72,10 +73,10 @@ public sealed record RopeWork
         {
             Cases = cases,
             Hoisting = Loads.Hoisting.Solve(
-                design, input.FrameLoads, site.ReferenceTemperature, site.Temperatures, input.Backstays),
+                design, input.FrameLoads, site.ReferenceTemperature, site.Temperatures, input.Backstays, token: token),
             Marks = marks,
             Cut = cut,
-            Stretch = StretchEnds.Of(parameters, input, marks, cut),
+            Stretch = StretchEnds.Of(parameters, input, marks, cut, token),
             Supports = SupportPull.Of(site, cases),
             Keepers = KeeperForce.Of(cases, names),
             FallWhenSupportMoves = moved ? fall : null,
@@ -86,8 +87,8 @@ public sealed record RopeWork
     }
 
     /// <summary>The load cases with what they mean for deck, ground and water.</summary>
-    public static ImmutableArray<LoadCaseResult> CasesOf(BridgeParameters parameters, LoadCaseInput input) =>
-        [.. LoadCases.All(input).Select(c => CaseSurroundings.Of(parameters, c))];
+    public static ImmutableArray<LoadCaseResult> CasesOf(BridgeParameters parameters, LoadCaseInput input, CancellationToken token = default) =>
+        [.. LoadCases.All(input, token: token).Select(c => CaseSurroundings.Of(parameters, c))];
 
     private static ImmutableArray<RopeModes> ModesOf(ImmutableArray<LoadCaseResult> cases) =>
     [

@@ -13,16 +13,19 @@ public static class PieceSet
     /// <param name="groups">Members in order; taken one group at a time.</param>
     /// <param name="pieces">Pieces in order of their first part.</param>
     /// <param name="failure">Which member cannot be made and why; null on success.</param>
+    /// <param name="token">Asked before each group and each solid.</param>
     public static bool TryOf(
         BridgeParameters parameters,
         IEnumerable<MemberGroup> groups,
         out ImmutableArray<Piece> pieces,
-        out string? failure)
+        out string? failure,
+        CancellationToken token = default)
     {
         pieces = [];
         var catalogue = new PieceCatalogue(parameters.Shop.Tolerance);
         foreach (var group in groups)
         {
+            token.ThrowIfCancellationRequested();
             foreach (var member in group.Members)
             {
                 if (!TryCorners(member, out var wood, out failure))
@@ -34,7 +37,7 @@ public static class PieceSet
             }
         }
 
-        return TryBuild(parameters, catalogue.Drafts, out pieces, out failure);
+        return TryBuild(parameters, catalogue.Drafts, out pieces, out failure, token);
     }
 
     private static bool TryCorners(Member member, out IReadOnlyList<Vector3d>? wood, out string? failure)
@@ -61,13 +64,15 @@ public static class PieceSet
         BridgeParameters parameters,
         IReadOnlyList<PieceDraft> drafts,
         out ImmutableArray<Piece> pieces,
-        out string? failure)
+        out string? failure,
+        CancellationToken token)
     {
         var stocks = parameters.Stock.ToDictionary(s => s.Name, StringComparer.Ordinal);
         var builder = ImmutableArray.CreateBuilder<Piece>(drafts.Count);
         RequireOwnMarks(drafts.Select(d => d.Name.Text));
         foreach (var draft in drafts)
         {
+            token.ThrowIfCancellationRequested();
             var shape = draft.Shape;
             var result = StockSolid.Build(shape);
             if (result.OrNull is not { } solid)

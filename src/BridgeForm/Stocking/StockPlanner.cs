@@ -19,9 +19,11 @@ public static class StockPlanner
     /// <param name="pieces">Pieces of the bridge.</param>
     /// <param name="parameters">Lengths on sale, kerf, trim, offcut, and whether neighbours on a board share cuts.</param>
     /// <param name="prices">The user's price list; null for none.</param>
-    public static StockPlan Plan(ImmutableArray<Piece> pieces, BridgeParameters parameters, PriceList? prices)
+    /// <param name="token">Asked while boards are filled.</param>
+    public static StockPlan Plan(
+        ImmutableArray<Piece> pieces, BridgeParameters parameters, PriceList? prices, CancellationToken token = default)
     {
-        var plan = PlanSawn(pieces, parameters, prices);
+        var plan = PlanSawn(pieces, parameters, prices, token);
         if (!parameters.Shop.ShareCuts)
         {
             return plan;
@@ -32,14 +34,15 @@ public static class StockPlanner
             [.. plan.Jobs.Select(j => j with { Boards = [.. j.Boards.Select(b => SharedMitres.Of(b, byMark, parameters.Shop))] })]);
     }
 
-    private static StockPlan PlanSawn(ImmutableArray<Piece> pieces, BridgeParameters parameters, PriceList? prices)
+    private static StockPlan PlanSawn(
+        ImmutableArray<Piece> pieces, BridgeParameters parameters, PriceList? prices, CancellationToken token)
     {
         var jobs = ImmutableArray.CreateBuilder<StockJob>();
         var boards = 0;
         foreach (var group in pieces.GroupBy(p => new JobKey(p.Stock, p.Section)))
         {
             var offer = Offer.Of(parameters.StockNamed(group.Key.Stock), group.Key.Section, parameters.Shop, prices);
-            var job = Job([.. group], offer, parameters.Shop, boards + 1);
+            var job = Job([.. group], offer, parameters.Shop, boards + 1, token);
             boards += job.Boards.Length;
             jobs.Add(job);
         }
@@ -49,10 +52,10 @@ public static class StockPlanner
 
     private sealed record JobKey(string Stock, string Section);
 
-    private static StockJob Job(ImmutableArray<Piece> pieces, Offer offer, ShopParameters shop, int firstNumber)
+    private static StockJob Job(ImmutableArray<Piece> pieces, Offer offer, ShopParameters shop, int firstNumber, CancellationToken token)
     {
         var classes = LengthClasses.Of(LengthClasses.Blanks(pieces.Where(p => offer.Gives(p.BlankLength))));
-        var result = Solve(classes, offer, shop.Kerf);
+        var result = Solve(classes, offer, shop.Kerf, token);
         var loads = result is null ? [] : BoardLoads.Of(result.Value.Best.Plan, classes, offer, shop.Kerf);
         var boards = loads.Select((load, i) => BoardLayout.Of(firstNumber + i, pieces[0].Section, load, offer, shop)).ToImmutableArray();
         var section = Sections.Of(pieces[0]);
@@ -84,7 +87,7 @@ public static class StockPlanner
     /// shortest and of what the wood itself costs, so that it holds for the true lengths. Null when there is nothing to cut.
     /// </summary>
     private static (CuttingResult Best, double Bound, double RoundedBound, bool Widened)? Solve(
-        ImmutableArray<LengthClass> classes, Offer offer, double kerf)
+        ImmutableArray<LengthClass> classes, Offer offer, double kerf, CancellationToken token)
     {
         if (classes.IsEmpty)
         {
@@ -96,7 +99,7 @@ public static class StockPlanner
             [.. classes.Select(c => c.Blanks.Length)],
             [.. offer.Usable.Zip(offer.Costs, (u, c) => new BoardSize(u, c))],
             kerf);
-        var best = CuttingSolver.Solve(problem);
+        var best = CuttingSolver.Solve(problem, token);
         if (classes.All(c => c.Longest - c.Shortest <= LengthClasses.Alike))
         {
             return (best, best.Bound, best.RoundedBound, false);

@@ -7,7 +7,8 @@ namespace BridgeForm.Trials;
 /// </summary>
 /// <param name="most">Most weighings of all trials together.</param>
 /// <param name="mostOfTrial">Most weighings of one trial.</param>
-public sealed class Effort(int most, int mostOfTrial)
+/// <param name="token">Asked before each trial and each weighing.</param>
+public sealed class Effort(int most, int mostOfTrial, CancellationToken token)
 {
     private int _left = most;
     private int _leftOfTrial;
@@ -21,6 +22,7 @@ public sealed class Effort(int most, int mostOfTrial)
     /// <summary>Begins a trial; false when no more is tried.</summary>
     public bool TryBegin()
     {
+        token.ThrowIfCancellationRequested();
         _leftOfTrial = mostOfTrial;
         Trials += IsSpent ? 0 : 1;
         return !IsSpent;
@@ -29,6 +31,7 @@ public sealed class Effort(int most, int mostOfTrial)
     /// <summary>Spends one weighing; false when this trial is given up.</summary>
     public bool TrySpend()
     {
+        token.ThrowIfCancellationRequested();
         _left--;
         _leftOfTrial--;
         return _left >= 0 && _leftOfTrial >= 0;

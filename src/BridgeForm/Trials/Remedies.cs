@@ -55,13 +55,14 @@ public static class Remedies
     /// <param name="parameters">The design.</param>
     /// <param name="checks">What its checks say.</param>
     /// <param name="shape">Finds the shape of a trial design, null where it has none or where the effort is spent.</param>
+    /// <param name="token">Asked before each trial and each weighing.</param>
     public static ImmutableArray<Remedy> Of(
-        BridgeParameters parameters, ImmutableArray<CheckResult> checks, TrialShape shape)
+        BridgeParameters parameters, ImmutableArray<CheckResult> checks, TrialShape shape, CancellationToken token = default)
     {
         var fails = checks.Any(c => c is { Id: RopeStrength.Id, Status: CheckStatus.Fail });
         if (!fails || Bays(parameters) > MostBays)
             return [];
-        return [Rope(parameters, shape), Sag(parameters, shape)];
+        return [Rope(parameters, shape, token), Sag(parameters, shape, token)];
     }
 
     /// <summary>
@@ -88,14 +89,14 @@ public static class Remedies
     }
 
     /// <summary>A new search among designs with about so many bays.</summary>
-    internal static Effort Begin(double bays) =>
-        new(MostWeighings + (int)(FurtherBays / Math.Max(1, bays)), MostOfTrial + (int)(FurtherBaysOfTrial / Math.Max(1, bays)));
+    internal static Effort Begin(double bays, CancellationToken token) =>
+        new(MostWeighings + (int)(FurtherBays / Math.Max(1, bays)), MostOfTrial + (int)(FurtherBaysOfTrial / Math.Max(1, bays)), token);
 
     private static double Bays(BridgeParameters parameters) => parameters.Site.Span / parameters.Frames.Spacing;
 
-    private static Remedy Rope(BridgeParameters parameters, TrialShape shape)
+    private static Remedy Rope(BridgeParameters parameters, TrialShape shape, CancellationToken token)
     {
-        var effort = Begin(Bays(parameters));
+        var effort = Begin(Bays(parameters), token);
         var passing = RopeTable.Thicker(parameters.Ropes.Rope).FirstOrDefault(r => Try(With(parameters, r), effort, shape).Holds);
         return passing is null && effort.IsSpent
             ? new Remedy(RopeStrength.Id, $"Preliminary: no thicker rope of this make was found to pass at this sag. {Ended(effort)}", SearchEnded: true)
@@ -107,13 +108,13 @@ public static class Remedies
                 Rope: passing.Name);
     }
 
-    private static Remedy Sag(BridgeParameters parameters, TrialShape shape)
+    private static Remedy Sag(BridgeParameters parameters, TrialShape shape, CancellationToken token)
     {
         var (span, now) = (parameters.Site.Span, parameters.Ropes.Sag);
         var words = new Quantities.QuantityText(parameters.Units);
         var step = Settable(parameters.Units);
         var deepest = (int)Math.Floor(SpanChecks.DeepestSag(parameters.Site) / step);
-        var effort = Begin(Bays(parameters));
+        var effort = Begin(Bays(parameters), token);
         var found = new LeastSetting(steps => Try(With(parameters, steps * step), effort, shape)).Above((int)Math.Floor(now / step), deepest);
         if (effort.IsSpent)
         {

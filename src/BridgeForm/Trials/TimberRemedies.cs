@@ -22,7 +22,7 @@ internal static class TimberRemedies
 
     /// <summary>Empty when no check of boards and bases fails.</summary>
     public static ImmutableArray<Remedy> Of(
-        CheckContext context, ImmutableArray<CheckResult> checks, TrialShape shape)
+        CheckContext context, ImmutableArray<CheckResult> checks, TrialShape shape, CancellationToken token = default)
     {
         var failing = checks.Where(c => c.Status == CheckStatus.Fail).Select(c => c.Id).ToList();
         return
@@ -30,12 +30,12 @@ internal static class TimberRemedies
             .. DeckSpan.Of(context)
                 .Select(beam => (Beam: beam, Id: failing.Find(id => id.StartsWith(beam.Kind + "-", StringComparison.Ordinal))))
                 .Where(b => b.Id is not null)
-                .Select(b => Span(context, b.Beam, b.Id!, shape)),
+                .Select(b => Span(context, b.Beam, b.Id!, shape, token)),
             .. Base(context, [.. failing.Where(id => id.StartsWith("base-", StringComparison.Ordinal))]),
         ];
     }
 
-    private static Remedy Span(CheckContext context, DeckSpan beam, string id, TrialShape shape)
+    private static Remedy Span(CheckContext context, DeckSpan beam, string id, TrialShape shape, CancellationToken token)
     {
         var words = context.People();
         var longest = Remedies.Largest(
@@ -56,14 +56,14 @@ internal static class TimberRemedies
         var text = $"Preliminary: a {beam.Section.Name} {beam.Kind} carries {words.Length(carried)} at most; it spans {words.Length(beam.Span.Length)} in {beam.Span.Where}. ";
         return string.Equals(beam.Kind, "tread", StringComparison.Ordinal)
             ? Stringers(context, new Remedy(id, text, Length: carried))
-            : Spacing(context, beam, new Remedy(id, text, Length: carried), shape);
+            : Spacing(context, beam, new Remedy(id, text, Length: carried), shape, token);
     }
 
     /// <summary>The widest frames.spacing at which the deck of a whole new design passes: end bays may be longer than it.</summary>
-    private static Remedy Spacing(CheckContext context, DeckSpan beam, Remedy remedy, TrialShape shape)
+    private static Remedy Spacing(CheckContext context, DeckSpan beam, Remedy remedy, TrialShape shape, CancellationToken token)
     {
         var now = context.Parameters.Frames.Spacing;
-        var effort = Remedies.Begin(context.Parameters.Site.Span / Remedies.ShortestSpacing);
+        var effort = Remedies.Begin(context.Parameters.Site.Span / Remedies.ShortestSpacing, token);
         var found = context.Parameters.Site.Span / Remedies.ShortestSpacing <= Remedies.MostBays
             ? Remedies.Largest(spacing => Try(context, spacing, effort, shape) is { } trial && DeckPasses(trial), Remedies.ShortestSpacing, now, Step)
             : null;

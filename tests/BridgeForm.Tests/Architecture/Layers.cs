@@ -26,7 +26,7 @@ internal static class Layers
         ("Output", [
             "BridgeForm.Output", "BridgeForm.Output.Drawing", "BridgeForm.Output.Svg", "BridgeForm.Output.Dxf", "BridgeForm.Output.Pdf", "BridgeForm.Output.Gltf",
             "BridgeForm.Output.Profiles", "BridgeForm.Output.Router", "BridgeForm.Output.Templates", "BridgeForm.Output.DrawingSet", "BridgeForm.Output.ShopSheets",
-            "BridgeForm.Output.Tables", "BridgeForm.Output.Report", "BridgeForm.Output.Preview",
+            "BridgeForm.Output.Tables", "BridgeForm.Output.Report", "BridgeForm.Output.Preview", "BridgeForm.Output.Kinds",
         ]),
         ("Cli", ["BridgeForm.Cli.Streams", "BridgeForm.Cli.Files.Commit", "BridgeForm.Cli.Files", "BridgeForm.Cli.Text", "BridgeForm.Cli.Commands", "BridgeForm.Cli"]),
     ];

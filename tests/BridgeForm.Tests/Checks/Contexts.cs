@@ -21,7 +21,7 @@ internal static class Contexts
         var lines = RopeRuns.Of(parameters, rope);
         Assert.True(PieceSet.TryOf(parameters, Members.Of(layout), out var pieces, out var failure), failure);
         return new CheckContext(
-            parameters, layout, rope, ContactSurveyor.Survey(layout, pieces, lines), masses, RopeWork.Of(layout, rope, masses));
+            parameters, layout, rope, pieces, ContactSurveyor.Survey(layout, pieces, lines), masses, RopeWork.Of(layout, rope, masses));
     }
 
     public static CheckResult Check(CheckContext context, string id) => AllChecks.Of(context).Single(c => c.Id == id);

@@ -136,7 +136,7 @@ public sealed class BoundedSearchTests
     [InlineData(2000, 152, 20)]
     public void A_search_may_weigh_short_bridges_more_often_than_long_ones(double bays, int most, int ofTrial)
     {
-        var effort = Remedies.Begin(bays);
+        var effort = Remedies.Begin(bays, CancellationToken.None);
         var weighed = 0;
         while (effort.TryBegin())
         {
@@ -180,7 +180,7 @@ public sealed class BoundedSearchTests
     [Fact]
     public void What_is_counted_ends_a_trial_and_then_the_search()
     {
-        var effort = new Effort(5, 3);
+        var effort = new Effort(5, 3, CancellationToken.None);
         Assert.True(effort.TryBegin());
         Assert.Equal([true, true, true, false], Enumerable.Range(0, 4).Select(_ => effort.TrySpend()));
         Assert.True(effort.TryBegin());

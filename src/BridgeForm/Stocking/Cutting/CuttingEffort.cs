@@ -15,17 +15,25 @@ internal sealed class CuttingEffort
 
     private long _left;
 
-    private CuttingEffort(long most) => _left = most;
+    private readonly CancellationToken _token;
+
+    private CuttingEffort(long most, CancellationToken token) => (_left, _token) = (most, token);
 
     /// <summary>No more rounds, and no further dives.</summary>
     public bool IsSpent => _left <= 0;
 
     /// <summary>What a job with so many pieces may cost.</summary>
-    public static CuttingEffort For(int pieces) => new(Fixed + (EachPiece * pieces));
+    public static CuttingEffort For(int pieces, CancellationToken token = default) => new(Fixed + (EachPiece * pieces), token);
 
     /// <summary>Fillings were compared one by one.</summary>
-    public void Compared(long fillings) => _left -= fillings;
+    public void Compared(long fillings) => Spend(fillings);
 
     /// <summary>Cells of a grid were filled.</summary>
-    public void Filled(long cells) => _left -= cells / CellsAUnit;
+    public void Filled(long cells) => Spend(cells / CellsAUnit);
+
+    private void Spend(long units)
+    {
+        _token.ThrowIfCancellationRequested();
+        _left -= units;
+    }
 }

@@ -26,9 +26,9 @@ internal static class CuttingSolver
     private static readonly double[] Shares = [0.6, 0.9, 0.35];
 
     /// <summary>The plan. Every length must fit the longest board. Same problem, same plan.</summary>
-    public static CuttingResult Solve(CuttingProblem problem)
+    public static CuttingResult Solve(CuttingProblem problem, CancellationToken token = default)
     {
-        var effort = CuttingEffort.For(problem.Demand.Sum());
+        var effort = CuttingEffort.For(problem.Demand.Sum(), token);
         var relaxed = ColumnGeneration.Solve(problem, [], exact: true, effort);
         var target = problem.RoundedUp(relaxed.Bound);
         var best = default(CuttingPlan);

@@ -1,13 +1,14 @@
 using System.Collections.Immutable;
 using BridgeForm.Cli.Streams;
+using BridgeForm.Output.Kinds;
 
 namespace BridgeForm.Cli.Files;
 
 /// <summary>Kinds of files that <c>make --only</c> takes.</summary>
-internal static class OutputKinds
+internal static class AskedKinds
 {
     /// <summary>All kinds that this version makes, in the order they are written.</summary>
-    public static ImmutableArray<string> Names { get; } = [.. OutputFiles.Makers.Select(m => m.Kind)];
+    public static ImmutableArray<string> Names { get; } = OutputKinds.Words;
 
     /// <summary>How a list that was begun may go on: what stands before its last comma, and each kind that is not in it.</summary>
     public static IEnumerable<string> After(string begun)

@@ -1,0 +1,130 @@
+using System.Collections.Immutable;
+using BridgeForm.Checks;
+using BridgeForm.Output.DrawingSet;
+using BridgeForm.Output.Dxf;
+using BridgeForm.Output.Gltf;
+using BridgeForm.Output.Pdf;
+using BridgeForm.Output.Preview;
+using BridgeForm.Output.Profiles;
+using BridgeForm.Output.Report;
+using BridgeForm.Output.Router;
+using BridgeForm.Output.ShopSheets;
+using BridgeForm.Output.Tables;
+using BridgeForm.Output.Templates;
+using BridgeForm.Output;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Output.Kinds;
+
+/// <summary>Every kind of output, once: which files it has and what writes them.</summary>
+public static class OutputKinds
+{
+    /// <summary>The word of the report, which lists the files of all other kinds.</summary>
+    public const string Report = "report";
+
+    /// <summary>Name of the report's file.</summary>
+    public const string ReportFile = "report.json";
+
+    /// <summary>Every kind, in the order in which one thread makes them; the report last, since it lists the others.</summary>
+    /// <param name="files">Names of all files beside the report, asked for when they are written.</param>
+    public static ImmutableArray<OutputKind> Listing(Func<IReadOnlyList<string>> files) =>
+    [
+        .. Others,
+        new(Report, (model, output) => output.Write(ReportFile, stream => ReportWriter.Write(model, files, stream))),
+    ];
+
+    /// <summary>All words.</summary>
+    public static ImmutableArray<string> Words { get; } = [.. Listing(() => []).Select(k => k.Word)];
+
+    private static ImmutableArray<OutputKind> Others =>
+    [
+        new("model", (model, output) =>
+            output.Write("model.glb", stream => GltfWriter.Write(model, solid => solid.Triangulate(), stream))),
+        new("preview", (model, output) =>
+            output.Write("preview.html", stream => PreviewWriter.Write(model, solid => solid.Triangulate(), stream))),
+        new("profiles", WriteProfiles),
+        new("router", WriteRouter),
+        new("boards", WriteBoards),
+        new("templates", WriteTemplates),
+        new("sheets", WriteSheets),
+        new("drawings", (model, output) =>
+            output.Write("drawings.pdf", stream => PdfWriter.Write(DrawingSheets.Of(model), stream))),
+        new("tables", WriteTables),
+    ];
+
+    /// <summary>One file of templates a piece that needs them, and one of the whole set.</summary>
+    private static void WriteTemplates(BridgeModel model, IOutputSink output)
+    {
+        var units = PeopleUnits.Of(model.Parameters.Units);
+        foreach (var piece in model.Pieces.Where(TemplateSet.Needs))
+        {
+            output.Write($"templates/{piece.Mark}.pdf", stream => PdfWriter.Write(TemplateSet.Of(model, piece, units), stream));
+        }
+
+        output.Write("templates/all.pdf", stream => PdfWriter.Write(TemplateSet.All(model, units), stream));
+    }
+
+    /// <summary>Saw set-ups, and labels in the order of assembly.</summary>
+    private static void WriteSheets(BridgeModel model, IOutputSink output)
+    {
+        var units = PeopleUnits.Of(model.Parameters.Units);
+        output.Write("saw-setups.pdf", stream => PdfWriter.Write(SawSheet.Of(model, units), stream));
+        var order = model.Assembly().SelectMany(step => step.Parts).ToList();
+        output.Write("labels.pdf", stream => PdfWriter.Write(LabelSheet.Of(model, order), stream));
+    }
+
+    private static void WriteProfiles(BridgeModel model, IOutputSink output)
+    {
+        var units = PeopleUnits.Of(model.Parameters.Units);
+        string[] failing = [.. model.Checks.Where(c => c.Status == CheckStatus.Fail).Select(c => c.Id)];
+        foreach (var piece in model.Pieces)
+        {
+            output.Write(
+                $"profiles/{piece.Mark}.dxf",
+                stream => DxfWriter.Write(ProfileSheet.Of(piece, units, failing), model.Parameters.Units, stream));
+        }
+    }
+
+    private static void WriteTables(BridgeModel model, IOutputSink output)
+    {
+        var units = PeopleUnits.Of(model.Parameters.Units);
+        var text = new QuantityText(model.Parameters.Units);
+        WriteTable(output, "cut-list.csv", CutList.Csv(model, units));
+        WriteTable(output, "hoisting.csv", HoistingSheet.Csv(model, units, text.Temperature));
+        WriteTable(output, "keepers.csv", KeeperTable.Csv(model));
+        WriteTable(output, "rope-marks.csv", RopeMarkTable.Csv(model, units with { Length = text.Length }));
+        WriteTable(output, "stock-plan.csv", StockPlanTable.Csv(model, units));
+        WriteTable(output, "treatment.csv", TreatmentTable.Csv(model, units));
+        WriteTable(output, "hardware.csv", HardwareTable.Csv(model));
+        WriteTable(output, "assembly.csv", AssemblyTable.Csv(model));
+        WriteTable(output, "saw-setups.csv", SawSheet.Csv(model, units));
+    }
+
+    private static void WriteRouter(BridgeModel model, IOutputSink output)
+    {
+        foreach (var piece in model.Pieces)
+        {
+            if (RouterSheet.Of(piece, model.Parameters.Shop) is { } sheet)
+            {
+                output.Write($"router/{piece.Mark}.dxf", stream => DxfWriter.Write(sheet, model.Parameters.Units, stream));
+            }
+        }
+    }
+
+    private static void WriteBoards(BridgeModel model, IOutputSink output)
+    {
+        var pieces = model.Pieces.ToDictionary(p => p.Mark, StringComparer.Ordinal);
+        foreach (var board in model.StockPlan.Boards)
+        {
+            if (RouterBoard.Of(board, pieces, model.Parameters.Shop).Sheet() is { } sheet)
+            {
+                output.Write(
+                    RouterBoard.FileName(board, model.StockPlan),
+                    stream => DxfWriter.Write(sheet, model.Parameters.Units, stream));
+            }
+        }
+    }
+
+    private static void WriteTable(IOutputSink output, string name, string text) =>
+        output.Write(name, stream => stream.Write(CsvText.Bytes(text)));
+}

@@ -1,0 +1,202 @@
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+using BridgeForm.Checks;
+using BridgeForm.Checks.Register;
+using BridgeForm.Contacts;
+using BridgeForm.Frames;
+using BridgeForm.Loads;
+using BridgeForm.Pieces;
+using BridgeForm.Project;
+using BridgeForm.Ropes;
+using BridgeForm.Stocking;
+using BridgeForm.Trials;
+
+namespace BridgeForm;
+
+/// <summary>
+/// The pipe in stages, each worked out anew only where what it looks at has changed since the last time. Not for several
+/// threads at once; what it returns is immutable and stays as it is.
+/// </summary>
+/// <param name="run">How works that do not hang on each other are run; null for one after another.</param>
+public sealed class Rebuild(SideBySide? run = null)
+{
+    private readonly SideBySide _run = run ?? OneAfterAnother;
+    private readonly StageResult<(RopeShape? Rope, BridgeFault? Fault)> _shape = new(Stage.Shape);
+    private readonly StageResult<(BridgeLayout? Layout, BridgeFault? Fault)> _layout = new(Stage.Layout);
+    private readonly StageResult<ImmutableArray<MemberGroup>> _members = new(Stage.Members);
+    private readonly StageResult<(ImmutableArray<Piece> Pieces, BridgeFault? Fault)> _pieces = new(Stage.Pieces);
+    private readonly StageResult<(BridgeMasses Masses, RopeWork Work)> _ropework = new(Stage.Ropework);
+    private readonly StageResult<ContactSurvey> _contacts = new(Stage.Contacts);
+    private readonly StageResult<ImmutableArray<CheckResult>> _checks = new(Stage.Checks);
+    private readonly StageResult<StockPlan> _stock = new(Stage.Stock);
+    private readonly StageResult<ImmutableArray<Remedy>> _remedies = new(Stage.Remedies);
+    private BridgeParameters? _before;
+
+    /// <summary>Stages that the last call worked out anew, in their order.</summary>
+    public ImmutableArray<Stage> Anew => [.. All.Where(s => s.IsAnew).Select(s => s.Stage)];
+
+    private StageResult[] All => new StageResult[] { _shape, _layout, _members, _pieces, _ropework, _contacts, _checks, _stock, _remedies };
+
+    /// <summary>The bridge without stock plan and remedies, or why it cannot be built.</summary>
+    /// <exception cref="OperationCanceledException">The token asked for it. What is finished is kept for the next call.</exception>
+    public bool TryAnswer(
+        BridgeParameters parameters,
+        CancellationToken token,
+        [NotNullWhen(true)] out BridgeModel? model,
+        [NotNullWhen(false)] out BridgeFault? fault) => TryBuild(parameters, whole: false, token, out model, out fault);
+
+    /// <summary>The whole bridge, or why it cannot be built.</summary>
+    /// <exception cref="OperationCanceledException">The token asked for it. What is finished is kept for the next call.</exception>
+    public bool TryWhole(
+        BridgeParameters parameters,
+        CancellationToken token,
+        [NotNullWhen(true)] out BridgeModel? model,
+        [NotNullWhen(false)] out BridgeFault? fault) => TryBuild(parameters, whole: true, token, out model, out fault);
+
+    private static void OneAfterAnother(Action[] works)
+    {
+        foreach (var work in works)
+        {
+            work();
+        }
+    }
+
+    private bool TryBuild(
+        BridgeParameters asked,
+        bool whole,
+        CancellationToken token,
+        [NotNullWhen(true)] out BridgeModel? model,
+        [NotNullWhen(false)] out BridgeFault? fault)
+    {
+        foreach (var stage in All)
+        {
+            stage.Begin();
+        }
+
+        model = null;
+        var parameters = _before is null ? asked : KeptParameters.Of(asked, _before);
+        _before = parameters;
+        var found = Layout(parameters, token);
+        if (found.Layout is not { } layout)
+        {
+            fault = found.Fault!;
+            return false;
+        }
+
+        var rope = _shape.Value.Rope!;
+        var lines = RopeRuns.Of(parameters, rope);
+        var isCut = false;
+        _run(
+            () => isCut = TryCut(layout, lines, token),
+            () => _ropework.For(parameters, () => Ropework(layout, rope, token)));
+        fault = _pieces.Value.Fault;
+        if (!isCut)
+        {
+            fault ??= new BridgeFault(BridgeFaultKind.DoesNotFit, "");
+            return false;
+        }
+
+        var (masses, work) = _ropework.Value;
+        var context = new CheckContext(parameters, layout, rope, _pieces.Value.Pieces, _contacts.Value, masses, work);
+        if (whole)
+        {
+            _run(
+                () => Judge(context, token),
+                () => _stock.For(parameters, () => StockPlanner.Plan(context.Pieces, parameters, parameters.PriceList, token)));
+            _remedies.For(parameters, () => Cures(context, token));
+        }
+        else
+        {
+            Judge(context, token);
+        }
+
+        fault = null;
+        model = Model(context, lines, whole);
+        return true;
+    }
+
+    private (BridgeLayout? Layout, BridgeFault? Fault) Layout(BridgeParameters parameters, CancellationToken token)
+    {
+        var (rope, fault) = _shape.For(parameters, () => (ShapeFinding.Of(parameters, token, out var none), none));
+        var found = _layout.For(parameters, () => Laid(parameters, rope, fault));
+        // The layout carries the parameters on to those that look at more of them than it does.
+        return found.Layout is { } layout ? (layout with { Parameters = parameters }, null) : found;
+    }
+
+    /// <summary>Frames on the shape, when every part is one.</summary>
+    internal static (BridgeLayout? Layout, BridgeFault? Fault) Laid(BridgeParameters parameters, RopeShape? rope, BridgeFault? fault)
+    {
+        var layout = rope is null ? ShapeFinding.OnEvenLoads(parameters) : BridgeLayout.Of(parameters, rope);
+        ImmutableArray<Misfit> misfits = layout is null ? [] : LayoutFit.Of(layout);
+        return misfits.IsEmpty ? (fault is null ? layout : null, fault) : (null, BridgeFault.Of(misfits));
+    }
+
+    private bool TryCut(BridgeLayout layout, ImmutableArray<RopeLine> lines, CancellationToken token)
+    {
+        var parameters = layout.Parameters;
+        var members = _members.For(parameters, () => Placed(layout, token));
+        var (pieces, fault) = _pieces.For(parameters, () => Cut(parameters, members, token));
+        if (fault is not null)
+        {
+            return false;
+        }
+
+        _contacts.For(parameters, () => ContactSurveyor.Survey(layout, pieces, lines, token));
+        return true;
+    }
+
+    private static ImmutableArray<MemberGroup> Placed(BridgeLayout layout, CancellationToken token)
+    {
+        var groups = ImmutableArray.CreateBuilder<MemberGroup>((2 * layout.Bays) + 1);
+        foreach (var group in Members.Of(layout))
+        {
+            token.ThrowIfCancellationRequested();
+            groups.Add(group);
+        }
+
+        return groups.MoveToImmutable();
+    }
+
+    private static (ImmutableArray<Piece> Pieces, BridgeFault? Fault) Cut(
+        BridgeParameters parameters, ImmutableArray<MemberGroup> members, CancellationToken token) =>
+        PieceSet.TryOf(parameters, members, out var pieces, out var failure, token)
+            ? (pieces, null)
+            : (ImmutableArray<Piece>.Empty, new BridgeFault(BridgeFaultKind.DoesNotFit, failure!));
+
+    private static (BridgeMasses Masses, RopeWork Work) Ropework(BridgeLayout layout, RopeShape rope, CancellationToken token)
+    {
+        var masses = BridgeMasses.Of(layout, token);
+        return (masses, RopeWork.Of(layout, rope, masses, token));
+    }
+
+    private void Judge(CheckContext context, CancellationToken token) => _checks.For(context.Parameters, () =>
+    {
+        var works = AllChecks.Works(context, token);
+        var results = new ImmutableArray<CheckResult>[works.Length];
+        _run(works.Select((work, i) => (Action)(() => results[i] = work())).ToArray());
+        return results.SelectMany(r => r).ToImmutableArray();
+    });
+
+    private ImmutableArray<Remedy> Cures(CheckContext context, CancellationToken token) =>
+    [
+        .. Remedies.Of(context.Parameters, _checks.Value, ShapeFinding.Within, token),
+        .. TimberRemedies.Of(context, _checks.Value, ShapeFinding.Within, token),
+    ];
+
+    private BridgeModel Model(CheckContext context, ImmutableArray<RopeLine> lines, bool whole) => new()
+    {
+        Parameters = context.Parameters,
+        Rope = context.Rope,
+        RopeLines = lines,
+        Frames = context.Layout.Poses,
+        Groups = [.. _members.Value.Select(g => new GroupIds(g.Name, [.. g.Members.Select(m => m.Id)]))],
+        Pieces = context.Pieces,
+        Hoisting = context.Ropework.Hoisting.Rows,
+        Marks = context.Ropework.Marks,
+        Cases = context.Ropework.Cases,
+        Checks = _checks.Value,
+        Ropework = context.Ropework,
+        Remedies = whole ? _remedies.Value : [],
+        StockPlan = whole ? _stock.Value : new StockPlan([]),
+    };
+}
