@@ -44,8 +44,7 @@ internal static class PipelineTimes
             ? (shape, BridgeLayout.Of(parameters, shape))
             : throw new InvalidOperationException());
         var masses = BridgeMasses.Of(layout);
-        Timed(times, "load cases", () => RopeWork.CasesOf(parameters, LoadCaseInput.Of(parameters, rope, masses)).Length);
-        Timed(times, "all rope work, cases included", () => RopeWork.Of(layout, rope, masses).Cases.Length);
+        Timed(times, "rope work, load cases included", () => RopeWork.Of(layout, rope, masses).Cases.Length);
         var cut = Timed(times, "members to pieces", () =>
             PieceSet.TryOf(parameters, Members.Of(layout), out var pieces, out var failure) ? pieces : throw new InvalidOperationException(failure));
         times["parameters to pieces"] = all.Elapsed.TotalMilliseconds;

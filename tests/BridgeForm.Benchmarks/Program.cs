@@ -15,6 +15,9 @@ switch (args)
         return 0;
     case ["fuzz", .. var asked]:
         return FuzzCommand.Run(asked);
+    case ["answers"]:
+        AnswerTimes.Print();
+        return 0;
     case ["bytes", var list]:
         OutputBytes.Record(list);
         return 0;
