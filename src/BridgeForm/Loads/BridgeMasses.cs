@@ -22,8 +22,9 @@ public sealed record BridgeMasses(
         var bays = ImmutableArray.CreateBuilder<double>(layout.Bays);
         for (var i = 0; i <= layout.Bays; i++)
         {
-            frames.Add(weights.Frame(i));
-            packers.Add(weights.Packer(i));
+var (built, added) = weights.Frame(i);
+            frames.Add(built);
+            packers.Add(added);
         }
 
         for (var i = 1; i <= layout.Bays; i++)
