@@ -32,7 +32,7 @@ internal sealed class FrameDrawing
         var faces = ImmutableArray.CreateBuilder<SheetArea>();
         string[] bay = withBay ? [.. context.Shapes.Ids(context.Shapes.BayGroup(context.BayOf(frame)))] : [];
         var atB = context.BayOf(frame) == frame;
-        foreach (var id in bay.Where(i => !LiesAcross(i)))
+        foreach (var id in bay.Where(RunsAlong))
         {
             var (shape, placement, stock) = context.Shapes.Stub(id, StubLength, atB);
             shapes.Add(shape);
@@ -40,10 +40,10 @@ internal sealed class FrameDrawing
             Stubs.Add((PartId.Read(id)!.Value, SheetBoxOf(shape)));
         }
 
-        var across = Array.FindAll(bay, LiesAcross);
-        if ((atB ? across.LastOrDefault() : across.FirstOrDefault()) is { } nearest)
+        // Of what does not run along the bay, the part of each kind that stands nearest to the frame is seen whole.
+        foreach (var kind in bay.Where(i => !RunsAlong(i)).GroupBy(i => (context.Shapes.RoleOf(i).Role, PartId.Read(i)!.Value.Side)))
         {
-            shapes.Add(context.Shapes.Of(nearest));
+            shapes.Add(context.Shapes.Of(atB ? kind.Last() : kind.First()));
         }
 
         _cutFaces = faces.ToImmutable();
@@ -96,7 +96,7 @@ internal sealed class FrameDrawing
         canvas.Line(PageLayers.Dim, at.X, at.Y - reach, at.X, at.Y + reach);
     }
 
-    private bool LiesAcross(string id) => _context.Shapes.RoleOf(id).Axis == RoleAxis.Across;
+    private bool RunsAlong(string id) => _context.Shapes.RoleOf(id).Axis == RoleAxis.Along;
 
     private static bool Within(SheetBox w, SheetPoint p) => p.X >= w.MinX && p.X <= w.MaxX && p.Y >= w.MinY && p.Y <= w.MaxY;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BridgeForm.Output.Profiles;
 using BridgeForm.Pieces;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
