@@ -70,7 +70,8 @@ internal static class HoleChecks
         {
             Role.Post => (frames.Post.Length, frames.Post.Section),
             Role.Brace => (frames.Brace.Length, frames.Brace.Section),
-            _ => (frames.Base.Length, frames.Base.Section),
+            Role.Base => (frames.Base.Length, frames.Base.Section),
+            _ => throw new ArgumentOutOfRangeException(nameof(hole), hole.Part, "Takes holes, and nobody knows how long it is."),
         };
         if (hole.Part == Role.Base)
         {
