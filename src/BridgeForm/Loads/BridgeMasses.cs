@@ -22,7 +22,7 @@ public sealed record BridgeMasses(
         var bays = ImmutableArray.CreateBuilder<double>(layout.Bays);
         for (var i = 0; i <= layout.Bays; i++)
         {
-var (built, added) = weights.Frame(i);
+            var (built, added) = weights.Frame(i);
             frames.Add(built);
             packers.Add(added);
         }

@@ -1,5 +1,4 @@
 using BridgeForm.Materials;
-using BridgeForm.Project;
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Files;
 using BridgeForm.Quantities;
