@@ -14,8 +14,8 @@ internal static class TurnWords
     /// <summary>Words for one place; empty where the piece lies as its role says.</summary>
     public static string Of(Piece piece, Occurrence place)
     {
-        var near = place.Turn.EndForEnd ? "near end " + FarEnd(piece.Role) : "";
-        var face = place.Turn.Face == FaceTurn.Same ? "" : "drawn face " + Looks(piece, place);
+        var near = place.Turn.EndForEnd ? "near end " + RoleTable.Of(piece.Role).Ends.FarPlace : "";
+        var face = place.Turn.Face == FaceTurn.Same ? "" : "drawn face " + Looks(Faces(piece), place);
         return near.Length > 0 && face.Length > 0 ? near + ", " + face : near + face;
     }
 
@@ -43,52 +43,18 @@ internal static class TurnWords
         .SelectMany(p => p.Occurrences.Where(which).Select(o => (o.Id, Words: Of(p, o))))
         .ToDictionary(o => o.Id, o => o.Words, StringComparer.Ordinal);
 
-    /// <summary>Where the far end of a role lies.</summary>
-    private static string FarEnd(Role role) => role switch
+    /// <summary>Words for the faces of a piece as it lies: only a base's channels tell whether it lies flat.</summary>
+    public static FaceWords Faces(Piece piece)
     {
-        Role.Post or Role.Brace => "at the top",
-        Role.Base or Role.Tread or Role.Packer => "at the right",
-        _ => "at B",
-    };
+        var facts = RoleTable.Of(piece.Role);
+        return facts.FlatFaces is { } flat && piece.Shape.Channels.Any(c => c.Face == StockFace.MinusZ) ? flat : facts.Faces;
+    }
 
-    private static string Looks(Piece piece, Occurrence place) => place.Turn.Face switch
+    private static string Looks(FaceWords faces, Occurrence place) => place.Turn.Face switch
     {
-        FaceTurn.Opposite => Opposite(piece),
-        FaceTurn.PlusY => AlongY(piece, place.Side),
-        FaceTurn.MinusY => Other(AlongY(piece, place.Side)),
+        FaceTurn.Opposite => faces.Opposite,
+        FaceTurn.PlusY => faces.Plus(place.Side),
+        FaceTurn.MinusY => faces.Minus(place.Side),
         _ => throw new ArgumentOutOfRangeException(nameof(place), place.Turn, "Not turned."),
     };
-
-    /// <summary>Against the role's Z.</summary>
-    private static string Opposite(Piece piece) => piece.Role switch
-    {
-        Role.Base => LiesFlat(piece) ? "down" : "towards B",
-        Role.Post or Role.Brace => "towards A",
-        Role.Rail => "outward",
-        Role.Stringer => "to the left",
-        _ => "down",
-    };
-
-    /// <summary>Along the role's Y = Z × X.</summary>
-    private static string AlongY(Piece piece, Side side) => piece.Role switch
-    {
-        Role.Base => LiesFlat(piece) ? "towards B" : "up",
-        Role.Post or Role.Brace => "to the right",
-        Role.Rail => side == Side.Left ? "up" : "down",
-        Role.Stringer => "up",
-        Role.Tread or Role.Packer => "towards B",
-        _ => "to the left",
-    };
-
-    private static string Other(string way) => way switch
-    {
-        "up" => "down",
-        "down" => "up",
-        "towards B" => "towards A",
-        "to the right" => "to the left",
-        "to the left" => "to the right",
-        _ => throw new ArgumentOutOfRangeException(nameof(way), way, "No such way."),
-    };
-
-    private static bool LiesFlat(Piece piece) => piece.Shape.Channels.Any(c => c.Face == StockFace.MinusZ);
 }

@@ -1,5 +1,6 @@
 using BridgeForm.Output.Drawing;
 using BridgeForm.Project;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.DrawingSet;
@@ -7,8 +8,6 @@ namespace BridgeForm.Output.DrawingSet;
 /// <summary>The deck of a bay, seen square to its boards; x along the boards, y to the left, origin at the bay's first node.</summary>
 internal sealed class BayDeck
 {
-    private const string Stringer = "/stringer-";
-
     private readonly DrawingContext _context;
     private readonly int _bay;
     private readonly View _view;
@@ -23,16 +22,15 @@ internal sealed class BayDeck
         _view = new View(context.Layout.Deck.Direction(bay), -Vector3d.UnitZ);
         _origin = _view.Of(context.Layout.Poses[bay - 1].Node);
         var shapes = context.Shapes;
-        var ids = shapes.Ids(shapes.BayGroup(bay)).Where(i => IsDeck(i)).ToList();
-        ids.AddRange(shapes.Ids(bay - 1).Concat(shapes.Ids(bay)).Where(i =>
-            i.EndsWith("/base", StringComparison.Ordinal) || i.EndsWith("/packer", StringComparison.Ordinal)));
-        _lines = [.. HiddenLines.Of([.. ids.Select(shapes.Of)], _view).Select(l => l with { From = Local(l.From), To = Local(l.To) })];
+        var ids = shapes.Ids(shapes.BayGroup(bay)).Where(i => shapes.RoleOf(i).Section == DrawingSection.Deck).ToList();
+        var under = shapes.Ids(bay - 1).Concat(shapes.Ids(bay)).Where(i => RoleTable.IsUnder(shapes.RoleOf(i).Role, DrawingSection.Deck));
+        _lines = [.. HiddenLines.Of([.. ids.Concat(under).Select(shapes.Of)], _view).Select(l => l with { From = Local(l.From), To = Local(l.To) })];
         Box = ViewLines.BoxOf(_lines);
-        foreach (var id in ids.Where(IsDeck))
+        foreach (var id in ids)
         {
             var box = shapes.Of(id).Cells.SelectMany(c => c.Corners).Select(c => Local(_view.Of(c)))
                 .Aggregate(SheetBox.Empty, (b, p) => b.With(p.X, p.Y));
-            _parts.Add(new DeckPart(shapes.PieceAt(id)!.Mark, box, id.Contains(Stringer, StringComparison.Ordinal)));
+            _parts.Add(new DeckPart(shapes.PieceAt(id)!.Mark, box, RoleTable.IsUnder(shapes.RoleOf(id).Role, DrawingSection.Deck)));
         }
     }
 
@@ -71,9 +69,6 @@ internal sealed class BayDeck
         MarkStringers(canvas, map);
         MarkTops(canvas, map);
     }
-
-    private static bool IsDeck(string id) => id.Contains("/board-", StringComparison.Ordinal)
-        || id.Contains("/tread-", StringComparison.Ordinal) || id.Contains(Stringer, StringComparison.Ordinal);
 
     /// <summary>Marks on boards and treads; those of treads between two stringers, along the tread where it is narrow.</summary>
     private void MarkTops(Canvas canvas, ViewMap map)

@@ -1,6 +1,6 @@
-using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.DrawingSet;
@@ -25,17 +25,14 @@ internal sealed class BayGuard
         _view = new View(along, Vector3d.UnitZ.Cross(along));
         _origin = _view.Of(from);
         var shapes = context.Shapes;
-        var name = FramePoses.BayName(bay, context.Layout.Bays);
         var ids = shapes.Ids(bay - 1).Concat(shapes.Ids(bay))
-            .Where(i => i.EndsWith("/base", StringComparison.Ordinal) || i.EndsWith("/post-left", StringComparison.Ordinal)).ToList();
-        var own = shapes.Ids(shapes.BayGroup(bay)).Where(i => i.Contains("/rail-left-", StringComparison.Ordinal) || i.Contains("/cap-left", StringComparison.Ordinal)
-            || i.EndsWith("/board-1", StringComparison.Ordinal) || i.EndsWith("/stringer-1", StringComparison.Ordinal)
-            || i.Contains("/tread-", StringComparison.Ordinal)).ToList();
-        ids.AddRange(own);
+            .Where(i => RoleTable.IsUnder(shapes.RoleOf(i).Role, DrawingSection.Guard) && SideOf(i) != Side.Right).ToList();
+        var own = shapes.Ids(shapes.BayGroup(bay)).Where(i => shapes.RoleOf(i).Section == DrawingSection.Guard && SideOf(i) == Side.Left).ToList();
+        ids.AddRange([.. shapes.DeckFromSide(bay), .. own]);
         _lines = [.. HiddenLines.Of([.. ids.Select(shapes.Of)], _view).Select(l => l with { From = Local(l.From), To = Local(l.To) })];
         Box = ViewLines.BoxOf(_lines);
-        _rails.AddRange(own.Where(i => i.Contains("/rail-left-", StringComparison.Ordinal)).Select(BarOf).OrderBy(r => r.Middle.Y));
-        _cap = BarOf(name + "/cap-left");
+        _rails.AddRange(own.Where(i => shapes.RoleOf(i).Role == Role.Rail).Select(BarOf).OrderBy(r => r.Middle.Y));
+        _cap = BarOf(own.Single(i => shapes.RoleOf(i).Role == Role.Cap));
     }
 
     /// <summary>Box around the drawing.</summary>
@@ -90,6 +87,8 @@ internal sealed class BayGuard
         var (half, drop) = (PageText.Width(words, PageText.Small) / 2, PageText.Small / 2);
         canvas.Label(PageText.Left(at.X - (half * cos) + (drop * sin), at.Y - (half * sin) - (drop * cos), words, PageText.Small) with { Turn = turn });
     }
+
+    private static Side SideOf(string id) => PartId.Read(id)!.Value.Side;
 
     private Bar BarOf(string id)
     {

@@ -1,5 +1,6 @@
 using BridgeForm.Frames;
 using BridgeForm.Pieces;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.DrawingSet;
@@ -32,6 +33,15 @@ internal sealed class BridgeShapes
     /// <summary>The piece that stands at a place; null when nothing does.</summary>
     public Piece? PieceAt(string id) => _parts.TryGetValue(id, out var part) ? part.Piece : null;
 
+    /// <summary>Facts of a part's role.</summary>
+    public RoleFacts RoleOf(string id) => RoleTable.Of(_parts[id].Piece.Role);
+
+    /// <summary>The first part of each role that runs along a bay's deck, and all that lie across it: what a look from the side shows.</summary>
+    public IEnumerable<string> DeckFromSide(int bay) => Ids(BayGroup(bay))
+        .Where(i => RoleOf(i).Section == DrawingSection.Deck)
+        .GroupBy(i => RoleOf(i).Role)
+        .SelectMany(parts => RoleTable.Of(parts.Key).Axis == RoleAxis.Along ? parts.Take(1) : parts);
+
     /// <summary>A part's axes in the world.</summary>
     public Placement PlacementOf(string id) => _parts[id].Placement;
 
@@ -54,9 +64,9 @@ internal sealed class BridgeShapes
     /// <summary>All parts.</summary>
     public IEnumerable<Shape> All() => Of(Enumerable.Range(0, _model.Groups.Length));
 
-    /// <summary>All parts whose ids do not contain a word.</summary>
-    public IEnumerable<Shape> Without(string word) =>
-        Enumerable.Range(0, _model.Groups.Length).SelectMany(Ids).Where(i => !i.Contains(word, StringComparison.Ordinal)).Select(Of);
+    /// <summary>All parts but those of a role.</summary>
+    public IEnumerable<Shape> Without(Role role) =>
+        Enumerable.Range(0, _model.Groups.Length).SelectMany(Ids).Where(i => RoleOf(i).Role != role).Select(Of);
 
     /// <summary>The first so many metres of a bay's part, or the last, as a saw would leave it: for sections at a frame.</summary>
     /// <param name="id">The part.</param>

@@ -1,6 +1,7 @@
 using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Output.DrawingSet;
 
@@ -142,12 +143,10 @@ internal static class ChannelDetail
         var pose = context.Layout.Poses[frame];
         var view = new View(pose.Along, pose.Up);
         var node = view.Of(pose.Node);
-        var ids = shapes.Ids(frame).Where(i => i.EndsWith("/packer", StringComparison.Ordinal)).ToList();
+        var ids = shapes.Ids(frame).Where(i => shapes.RoleOf(i).Role == Role.Packer).ToList();
         for (var bay = Math.Max(1, frame); bay <= Math.Min(context.Layout.Bays, frame + 1); bay++)
         {
-            ids.AddRange(shapes.Ids(shapes.BayGroup(bay)).Where(i =>
-                i.EndsWith("/board-1", StringComparison.Ordinal) || i.EndsWith("/stringer-1", StringComparison.Ordinal)
-                || i.Contains("/tread-", StringComparison.Ordinal)));
+            ids.AddRange(shapes.DeckFromSide(bay));
         }
 
         var lines = HiddenLines.Of([.. ids.Select(shapes.Of)], view).Select(l => l with
@@ -175,7 +174,7 @@ internal static class ChannelDetail
             canvas.Leader(at, new SheetPoint(right + 0.003, map.Of(0, level.Top * 0.6).Y), "floor " + DrawingText.Angle(Math.Atan(Math.Abs(level.FloorSlope))));
         }
 
-        var packer = context.Shapes.PieceAt(context.Layout.Poses[frame].Name + "/packer");
+        var packer = context.Shapes.PieceAt(new PartId(context.Layout.Poses[frame].Name, Role.Packer).ToString());
         if (packer is not null && Taper.Of(packer) is { } taper)
         {
             var at = map.Of(Math.Sign(-level.FloorSlope) * half * 0.5, level.Top + (taper.Thick * 0.3));

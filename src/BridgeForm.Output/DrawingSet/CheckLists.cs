@@ -1,6 +1,7 @@
 using System.Globalization;
 using BridgeForm.Checks;
 using BridgeForm.Pieces;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Output.DrawingSet;
 
@@ -39,7 +40,7 @@ internal static class CheckLists
         [
             p.Mark,
             p.Occurrences.Length.ToString(CultureInfo.InvariantCulture),
-            RoleName.Of(p.Role),
+            RoleTable.Of(p.Role).Name,
             p.Stock,
             p.Section,
             context.Text.Words.Size(p.BlankLength),

@@ -1,5 +1,6 @@
 using BridgeForm.Output.Drawing;
 using BridgeForm.Project;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Output.DrawingSet;
 
@@ -61,7 +62,7 @@ internal static class FrameDetails
             var low = map.Of(tip - ((rise - heel) * Math.Tan(post.Lean)), level.Top + heel);
             canvas.Between(low, at, (post.Section.Width / map.Ratio) + 0.006, text.Size(brace.Section.Width / Math.Sin(brace.Lean + post.Lean)));
             canvas.Angle(at, (3 * Quarter) - post.Lean, (3 * Quarter) + brace.Lean, 0.030, DrawingText.Angle(brace.Lean + post.Lean));
-            var cut = context.Shapes.PieceAt(context.Layout.Poses[frame].Name + "/brace-right");
+            var cut = context.Shapes.PieceAt(new PartId(context.Layout.Poses[frame].Name, Role.Brace, Side.Right).ToString());
             canvas.Leader(
                 map.Of(tip + (0.4 * (low.X - at.X) * map.Ratio), level.Top + rise + (0.4 * (heel - rise))),
                 new SheetPoint(right - 0.004, at.Y - 0.012),
@@ -84,7 +85,7 @@ internal static class FrameDetails
             var drawing = new FrameDrawing(context, frame);
             drawing.Draw(canvas, map, window);
             var text = context.Text;
-            var cap = drawing.Stubs["cap-right"];
+            var cap = drawing.StubsOf(Role.Cap, Side.Right)[0].Box;
             var faces = post.Section.Width / 2 / Math.Cos(post.Lean);
             var y = map.Of(0, cap.MaxY).Y + 0.006;
             canvas.LevelChain(
@@ -92,7 +93,7 @@ internal static class FrameDetails
                 [map.Of(cap.MinX, cap.MaxY), map.Of(middle - faces, cap.MaxY), map.Of(middle + faces, cap.MaxY), map.Of(cap.MaxX, cap.MaxY)],
                 [text.Size(middle - faces - cap.MinX), text.Size(2 * faces), text.Size(cap.MaxX - middle - faces)]);
             canvas.Upright(map.Of(cap.MaxX, cap.MinY), map.Of(cap.MaxX, cap.MaxY), map.Of(cap.MaxX, 0).X + 0.007, text.Size(p.Guard.Cap.Thickness));
-            var end = context.Shapes.PieceAt(context.Layout.Poses[frame].Name + "/post-right");
+            var end = context.Shapes.PieceAt(new PartId(context.Layout.Poses[frame].Name, Role.Post, Side.Right).ToString());
             canvas.Leader(
                 map.Of(middle + (faces * 0.9), head - 0.004),
                 new SheetPoint(map.Of(window.MaxX, 0).X - 0.004, map.Of(0, head).Y - 0.012),

@@ -1,6 +1,7 @@
 using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Project;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.DrawingSet;
@@ -109,7 +110,7 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
         const double row = 0.0045;
         var y = map.Of(0, Deck).Y + 0.003;
         canvas.Level(map.Of(-inner, Deck), map.Of(inner, Deck), y, "between posts at the deck's surface " + _text.Size(2 * inner));
-        if (drawing.Stubs.TryGetValue("rail-right-1", out var rail))
+        if (drawing.StubsOf(Role.Rail, Side.Right) is [var (_, rail), ..])
         {
             // From corner to corner, or from the corners up: no witness line crosses a rail.
             var low = rail.MinY + (_p.Guard.Rail.Thickness * Math.Sin(Post.Lean));
@@ -119,7 +120,7 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
 
         var (left, right, top) = (drawing.Box.MinX, drawing.Box.MaxX, drawing.Box.MaxY);
         canvas.Level(map.Of(left, top), map.Of(right, top), map.Of(0, top).Y + 0.012, "widest " + _text.Size(right - left));
-        var (capLeft, capRight) = (drawing.Stubs["cap-left"], drawing.Stubs["cap-right"]);
+        var (capLeft, capRight) = (drawing.StubsOf(Role.Cap, Side.Left)[0].Box, drawing.StubsOf(Role.Cap, Side.Right)[0].Box);
         canvas.Level(map.Of(capLeft.MaxX, top), map.Of(capRight.MinX, top), map.Of(0, top).Y + 0.005, "between caps " + _text.Size(capRight.MinX - capLeft.MaxX));
         canvas.Level(map.Of(capRight.MinX, top), map.Of(capRight.MaxX, top), map.Of(0, top).Y + 0.005, _text.Size(capRight.MaxX - capRight.MinX));
     }
@@ -127,42 +128,41 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     private void Names(Canvas canvas, ViewMap map)
     {
         var name = context.Layout.Poses[frame].Name;
-        var bay = FramePoses.BayName(context.BayOf(frame), context.Layout.Bays);
-        string Mark(string id) => context.Shapes.PieceAt(id)?.Mark ?? "";
-        foreach (var (part, box) in drawing.Stubs.Where(s => s.Key.StartsWith("rail-left-", StringComparison.Ordinal)))
+        string Mark(PartId id) => context.Shapes.PieceAt(id.ToString())?.Mark ?? "";
+        foreach (var (part, box) in drawing.StubsOf(Role.Rail, Side.Left))
         {
             var at = map.Of(box.MaxX, (box.MinY + box.MaxY) / 2);
-            canvas.Leader(at, at with { X = at.X + 0.006 }, $"{Mark($"{bay}/{part}")} at {_text.Size(RailHeight(part))}");
+            canvas.Leader(at, at with { X = at.X + 0.006 }, $"{Mark(part)} at {_text.Size(RailHeight(part))}");
         }
 
         var corner = map.Of(_p.Frames.Base.Length / 2, _level.Top - 0.02);
-        canvas.Leader(corner, new SheetPoint(corner.X + 0.006, corner.Y), Mark(name + "/base"));
+        canvas.Leader(corner, new SheetPoint(corner.X + 0.006, corner.Y), Mark(new PartId(name, Role.Base)));
         var post = map.Of(PostAxis.Head(Post) + 0.01, _level.Top + (Post.Length * Math.Cos(Post.Lean) * 0.85));
-        canvas.Leader(post, new SheetPoint(post.X + 0.012, post.Y), Mark(name + "/post-right"));
+        canvas.Leader(post, new SheetPoint(post.X + 0.012, post.Y), Mark(new PartId(name, Role.Post, Side.Right)));
         var brace = _p.Frames.Brace;
         var middle = map.Of(brace.Foot - (brace.Length * 0.75 * Math.Sin(brace.Lean)), _level.Top + (brace.Length * 0.75 * Math.Cos(brace.Lean)));
-        canvas.Leader(middle, new SheetPoint(middle.X + 0.016, middle.Y + 0.008), Mark(name + "/brace-right"));
-        var cap = drawing.Stubs["cap-right"];
+        canvas.Leader(middle, new SheetPoint(middle.X + 0.016, middle.Y + 0.008), Mark(new PartId(name, Role.Brace, Side.Right)));
+        var (capId, cap) = drawing.StubsOf(Role.Cap, Side.Right)[0];
         var end = map.Of(cap.MaxX, (cap.MinY + cap.MaxY) / 2);
-        canvas.Leader(end, new SheetPoint(end.X + 0.005, end.Y), Mark(bay + "/cap-right"));
-        Floor(canvas, map, bay);
+        canvas.Leader(end, new SheetPoint(end.X + 0.005, end.Y), Mark(capId));
+        Floor(canvas, map);
         Channel(canvas, map);
     }
 
-    private double RailHeight(string part)
+    private double RailHeight(PartId rail)
     {
         var heights = Templates.GuardHeights.Of(context.Model).First(h => h.Frames.Contains(context.Layout.Poses[frame].Name, StringComparer.Ordinal)).Rails;
-        return heights[int.Parse(part.AsSpan(part.LastIndexOf('-') + 1), System.Globalization.CultureInfo.InvariantCulture) - 1];
+        return heights[rail.Number - 1];
     }
 
-    private void Floor(Canvas canvas, ViewMap map, string bay)
+    private void Floor(Canvas canvas, ViewMap map)
     {
         var filled = DeckWidth.Filled(_p);
         var words = _p.Deck.Stringer is { } stringer
             ? FormattableString.Invariant($"{stringer.Count} stringers {stringer.Section.Name} under treads {_p.Deck.Board.Name}")
             : FormattableString.Invariant($"{DeckWidth.BoardCount(_p)} boards {_p.Deck.Board.Name}, gaps {_text.Size(DeckWidth.EqualGap(filled, _p.Deck.Board.Width, DeckWidth.BoardCount(_p)))}");
         var at = map.Of(filled * 0.33, Deck - 0.01);
-        var mark = context.Shapes.PieceAt(bay + "/board-1")?.Mark ?? context.Shapes.PieceAt(bay + "/stringer-1")?.Mark;
+        var mark = context.Shapes.PieceAt(context.Shapes.DeckFromSide(context.BayOf(frame)).First())?.Mark;
         canvas.Leader(
             at,
             new SheetPoint(at.X - 0.001, Between(map)),
@@ -174,7 +174,7 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     private double Between(ViewMap map)
     {
         const double withoutRails = 0.025;
-        return drawing.Stubs.TryGetValue("rail-left-1", out var low) && drawing.Stubs.TryGetValue("rail-left-2", out var high)
+        return drawing.StubsOf(Role.Rail, Side.Left) is [var (_, low), var (_, high), ..]
             ? map.Of(0, (low.MaxY + high.MinY) / 2).Y
             : map.Of(0, Deck).Y + withoutRails;
     }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Output.Drawing;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.DrawingSet;
@@ -31,18 +32,18 @@ internal sealed class FrameDrawing
         var faces = ImmutableArray.CreateBuilder<SheetArea>();
         string[] bay = withBay ? [.. context.Shapes.Ids(context.Shapes.BayGroup(context.BayOf(frame)))] : [];
         var atB = context.BayOf(frame) == frame;
-        foreach (var id in bay.Where(i => !i.Contains("/tread-", StringComparison.Ordinal)))
+        foreach (var id in bay.Where(RunsAlong))
         {
             var (shape, placement, stock) = context.Shapes.Stub(id, StubLength, atB);
             shapes.Add(shape);
             faces.Add(CutFace(placement, stock));
-            Stubs[id[(id.IndexOf('/', StringComparison.Ordinal) + 1)..]] = SheetBoxOf(shape);
+            Stubs.Add((PartId.Read(id)!.Value, SheetBoxOf(shape)));
         }
 
-        var treads = Array.FindAll(bay, i => i.Contains("/tread-", StringComparison.Ordinal));
-        if ((atB ? treads.LastOrDefault() : treads.FirstOrDefault()) is { } tread)
+        // Of what does not run along the bay, the part of each kind that stands nearest to the frame is seen whole.
+        foreach (var kind in bay.Where(i => !RunsAlong(i)).GroupBy(i => (context.Shapes.RoleOf(i).Role, PartId.Read(i)!.Value.Side)))
         {
-            shapes.Add(context.Shapes.Of(tread));
+            shapes.Add(context.Shapes.Of(atB ? kind.Last() : kind.First()));
         }
 
         _cutFaces = faces.ToImmutable();
@@ -57,8 +58,11 @@ internal sealed class FrameDrawing
     /// <summary>Box around everything.</summary>
     public SheetBox Box { get; }
 
-    /// <summary>Boxes of the stubs by part name, such as <c>rail-left-1</c>.</summary>
-    public Dictionary<string, SheetBox> Stubs { get; } = new(StringComparer.Ordinal);
+    /// <summary>Boxes of the stubs, in the bay's order: rails lowest first.</summary>
+    public List<(PartId Id, SheetBox Box)> Stubs { get; } = [];
+
+    /// <summary>Boxes of the stubs of a role on one side.</summary>
+    public List<(PartId Id, SheetBox Box)> StubsOf(Role role, Side side) => Stubs.FindAll(s => s.Id.Role == role && s.Id.Side == side);
 
     /// <summary>A place of the world in the frame's own plane.</summary>
     public SheetPoint Of(Solids.Vector3d world) => Local(_view.Of(world));
@@ -91,6 +95,8 @@ internal sealed class FrameDrawing
         canvas.Line(PageLayers.Dim, at.X - reach, at.Y, at.X + reach, at.Y);
         canvas.Line(PageLayers.Dim, at.X, at.Y - reach, at.X, at.Y + reach);
     }
+
+    private bool RunsAlong(string id) => _context.Shapes.RoleOf(id).Axis == RoleAxis.Along;
 
     private static bool Within(SheetBox w, SheetPoint p) => p.X >= w.MinX && p.X <= w.MaxX && p.Y >= w.MinY && p.Y <= w.MaxY;
 

@@ -1,6 +1,7 @@
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Router;
 using BridgeForm.Project;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.DrawingSet;
@@ -38,21 +39,13 @@ internal static class FrameHoles
 
     private static FlowRow Row(HoleParameters hole, DrawingText text) => new(
     [
-        hole.Part.ToString().ToLowerInvariant(),
+        RoleTable.Of(hole.Part).Name,
         hole.Face.ToString().ToLowerInvariant(),
-        $"{text.Size(hole.FromEnd)} from the {EndName(hole)}",
+        $"{text.Size(hole.FromEnd)} from the {(hole.FromFarEnd ? RoleTable.Of(hole.Part).Ends.ShopFar : RoleTable.Of(hole.Part).Ends.ShopNear)}",
         text.Size(hole.Across),
         text.Size(hole.Diameter),
         hole.Depth is { } depth ? text.Size(depth) : "through",
     ]);
-
-    private static string EndName(HoleParameters hole) => (hole.Part, hole.FromFarEnd) switch
-    {
-        (DrilledPart.Base, false) => "left end",
-        (DrilledPart.Base, true) => "right end",
-        (_, false) => "foot",
-        (_, true) => "head",
-    };
 
     /// <summary>Where the bit enters and where it stops, in the piece's own axes.</summary>
     private static (Vector3d From, Vector3d To) Axis(CutStock shape, Hole hole)

@@ -1,4 +1,5 @@
 using BridgeForm.Output.Drawing;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Output.DrawingSet;
 
@@ -144,7 +145,7 @@ internal sealed class WholeViews
         var smallest = context.Layout.Parameters.Site.Span > coarse ? blot * coarse : 0;
         Side = HiddenLines.Of(shapes, View.Side, smallest);
         // Rails lean over the deck's edge and would blacken it: they are in the elevation.
-        Shape[] withoutRails = [.. context.Shapes.Without("/rail-"), .. context.Shapes.Ropes()];
+        Shape[] withoutRails = [.. context.Shapes.Without(Role.Rail), .. context.Shapes.Ropes()];
         Above = HiddenLines.Of(withoutRails, View.Above, smallest);
         Width = context.Layout.Parameters.Site.Span + (2 * Beyond);
     }

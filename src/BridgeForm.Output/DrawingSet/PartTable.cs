@@ -1,5 +1,6 @@
 using System.Globalization;
 using BridgeForm.Pieces;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Output.DrawingSet;
 
@@ -37,7 +38,7 @@ internal static class PartTable
     [
         turned ? piece.Mark + ", turned" : piece.Mark,
         count.ToString(CultureInfo.InvariantCulture),
-        RoleName.Of(piece.Role),
+        RoleTable.Of(piece.Role).Name,
         piece.Section,
         context.Text.Words.Size(piece.BlankLength),
         Cut(piece.Near),

@@ -1,5 +1,6 @@
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.DrawingSet;
@@ -13,7 +14,8 @@ internal static class StickDetail
     public static Detail Of(DrawingContext context, int frame)
     {
         var name = context.Layout.Poses[frame].Name;
-        var sticks = new[] { context.Shapes.PieceAt(name + "/brace-right"), context.Shapes.PieceAt(name + "/post-right") }.OfType<Piece>().ToList();
+        var sticks = new[] { Role.Brace, Role.Post }
+            .Select(role => context.Shapes.PieceAt(new PartId(name, role, Side.Right).ToString())).OfType<Piece>().ToList();
         var length = sticks.Max(s => s.BlankLength);
         var box = new SheetBox(0, -Apart * (sticks.Count - 1), length, sticks.Count > 0 ? sticks[0].Shape.Width : Apart);
         return new Detail(box, "Brace and post on the bench", "wide face up, foot at the left; full drawings: profiles", (canvas, map) =>

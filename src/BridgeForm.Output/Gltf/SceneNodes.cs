@@ -158,7 +158,7 @@ internal static class SceneNodes
     {
         json.WriteStartObject("extras");
         json.WriteString("mark", piece.Mark);
-        json.WriteString("role", RoleName.Of(piece.Role));
+        json.WriteString("role", RoleTable.Of(piece.Role).Name);
         json.WriteString("stock", piece.Stock);
         json.WriteString(kind, owner);
         json.WriteEndObject();

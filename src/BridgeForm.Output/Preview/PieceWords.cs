@@ -13,21 +13,6 @@ internal static class PieceWords
     /// <summary>Angles that print as 0.0° are square to the reader.</summary>
     private const double SquareDegrees = 0.05;
 
-    /// <summary>What it does.</summary>
-    public static string OfRole(Role role) => role switch
-    {
-        Role.Base => "Beam across the ropes; the frame stands on it",
-        Role.Post => "Upright that holds the rails",
-        Role.Brace => "Strut that keeps the post from leaning out",
-        Role.Board => "Deck board you walk on",
-        Role.Rail => "Rail at the side, between the posts",
-        Role.Cap => "Cap along the tops of the posts",
-        Role.Stringer => "Bearer under the treads",
-        Role.Tread => "Deck board across the bridge",
-        Role.Packer => "Thin wedge that fills the gap under a deck board",
-        _ => throw new ArgumentOutOfRangeException(nameof(role), role, "No such role."),
-    };
-
     /// <summary>Labels and texts in order of interest.</summary>
     /// <param name="piece">The piece.</param>
     /// <param name="stock">What it is cut from.</param>
@@ -37,8 +22,8 @@ internal static class PieceWords
         Piece piece, StockParameters stock, QuantityText words, Occurrence? place = null)
     {
         var endForEnd = place is { Turn.EndForEnd: true };
-        var (near, far) = Ends(piece.Role);
-        (near, far) = endForEnd ? (far, near) : (near, far);
+        var ends = RoleTable.Of(piece.Role).Ends;
+        var (near, far) = endForEnd ? (ends.Far, ends.Near) : (ends.Near, ends.Far);
         var lines = ImmutableArray.CreateBuilder<(string, string)>();
         lines.Add(("Size", Size(piece, words)));
         if (AreAlike(piece.Near, piece.Far))
@@ -112,13 +97,6 @@ internal static class PieceWords
             "Rope channels",
             $"{words.Size(first.Width)} wide, {words.Size(first.Depth)} deep, {floor}; middles {places} from the {(endForEnd ? "right" : "left")} end"));
     }
-
-    private static (string Near, string Far) Ends(Role role) => role switch
-    {
-        Role.Post or Role.Brace => ("Foot", "Top"),
-        Role.Base or Role.Tread or Role.Packer => ("Left end", "Right end"),
-        _ => ("End towards A", "End towards B"),
-    };
 
     private static bool AreAlike(EndCut a, EndCut b) => string.Equals(Cut(a), Cut(b), StringComparison.Ordinal);
 

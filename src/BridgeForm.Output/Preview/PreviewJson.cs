@@ -29,6 +29,7 @@ internal static class PreviewJson
             var lifts = BridgeLayout.Of(model.Parameters, model.Rope).Deck.Lifts;
             List(json, "frames", [.. model.Frames.Zip(lifts)], (j, f) => Frame(j, f.First, f.Second, model.Parameters));
             List(json, "bays", Bays(model), (j, b) => j.WriteStringValue(b));
+            Leaving(json, model);
             List(json, "pieces", model.Pieces, (j, p) => Piece(j, p, model.Parameters));
             List(json, "cases", [.. model.Cases.Where(c => c.Shape is not null)], (j, c) => Case(j, c, model));
             List(json, "checks", [.. CheckOrder.WorstFirst(model.Checks)], Check);
@@ -115,12 +116,25 @@ internal static class PreviewJson
         json.WriteEndObject();
     }
 
+    /// <summary>How far parts leave their places when a frame is taken apart, by role.</summary>
+    private static void Leaving(Utf8JsonWriter json, BridgeModel model)
+    {
+        json.WriteStartObject("leaving");
+        foreach (var facts in model.Pieces.Select(p => p.Role).Distinct().Select(RoleTable.Of))
+        {
+            json.WritePropertyName(facts.Name);
+            Row(json, facts.Leaves.Along, facts.Leaves.Up, facts.Leaves.Out);
+        }
+
+        json.WriteEndObject();
+    }
+
     private static void Piece(Utf8JsonWriter json, Pieces.Piece piece, BridgeParameters parameters)
     {
         json.WriteStartObject();
         json.WriteString("mark", piece.Mark);
-        json.WriteString("role", RoleName.Of(piece.Role));
-        json.WriteString("words", PieceWords.OfRole(piece.Role));
+        json.WriteString("role", RoleTable.Of(piece.Role).Name);
+        json.WriteString("words", RoleTable.Of(piece.Role).Words);
         json.WriteNumber("quantity", piece.Occurrences.Length);
         var (stock, words) = (parameters.StockNamed(piece.Stock), new QuantityText(parameters.Units));
         List(json, "lines", PieceWords.Lines(piece, stock, words), Line);

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using BridgeForm.Pieces;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
-using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Profiles;
 
@@ -18,13 +17,13 @@ internal static class PieceNotes
         var inches = units.System == UnitSystem.Imperial;
         string[] notes =
         [
-            $"{piece.Mark} {RoleName.Of(piece.Role)}, {piece.Occurrences.Length} off",
+            $"{piece.Mark} {RoleTable.Of(piece.Role).Name}, {piece.Occurrences.Length} off",
             $"Stock: {piece.Stock}, {piece.Section} ({units.Length(piece.Shape.Thickness)} x {units.Length(piece.Shape.Width)}),"
                 + $" blank {units.Length(piece.BlankLength)} long",
             EndNote("Near end (left)", piece.Near),
             EndNote("Far end (right)", piece.Far),
             .. TaperNote(piece, units),
-            $"Face up: {FaceUp(piece)}. Grain runs left to right.",
+            $"Face up: {TurnWords.Faces(piece).Drawn}. Grain runs left to right.",
             .. TurnNote(piece),
             inches ? "Units: inches" : "Units: millimetres",
             Caution.Text,
@@ -51,17 +50,6 @@ internal static class PieceNotes
                 + $"{units.Length(taper.Thin)} at the thin edge, {units.Length(taper.Width)} from edge to edge";
         }
     }
-
-    /// <summary>The face in the page, by the axes of each role: Z of the piece points at the reader.</summary>
-    public static string FaceUp(Piece piece) => piece.Role switch
-    {
-        Role.Base => piece.Shape.Channels.Any(c => c.Face == StockFace.MinusZ) ? "upper face" : "face towards A",
-        Role.Post or Role.Brace => "face towards B",
-        Role.Rail => "inward face",
-        Role.Stringer => "right face",
-        Role.Board or Role.Cap or Role.Tread or Role.Packer => "upper face",
-        _ => throw new NotSupportedException(piece.Role.ToString()),
-    };
 
     private static IEnumerable<string> Wrapped(string text, int characters)
     {

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using BridgeForm.Pieces;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Report;
@@ -12,7 +13,7 @@ internal static class PieceReport
     {
         json.WriteStartObject();
         json.WriteString("mark", piece.Mark);
-        json.WriteString("role", RoleName.Of(piece.Role));
+        json.WriteString("role", RoleTable.Of(piece.Role).Name);
         json.WriteNumber("quantity", piece.Occurrences.Length);
         json.WriteString("stock", piece.Stock);
         json.WriteString("section", piece.Section);

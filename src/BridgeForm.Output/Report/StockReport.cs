@@ -1,5 +1,6 @@
 using System.Text.Json;
 using BridgeForm.Output.Router;
+using BridgeForm.Roles;
 using BridgeForm.Stocking;
 
 namespace BridgeForm.Output.Report;

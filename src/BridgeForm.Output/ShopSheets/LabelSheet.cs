@@ -1,5 +1,6 @@
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Output.ShopSheets;
 
@@ -52,7 +53,7 @@ public static class LabelSheet
         PageText.Left(box.MinX + Pad, box.MaxY - Pad - MarkHeight, piece.Mark, MarkHeight, bold: true),
         PageText.Right(box.MaxX - Pad, box.MaxY - Pad - PageText.Large, FormattableString.Invariant($"No. {number}"), PageText.Large, layer: PageLayers.Accent),
         PageText.Left(box.MinX + Pad, box.MinY + Pad + 0.0045, id, PageText.Large),
-        PageText.Left(box.MinX + Pad, box.MinY + Pad, $"{RoleName.Of(piece.Role)} · {piece.Section} {piece.Stock}", PageText.Small),
+        PageText.Left(box.MinX + Pad, box.MinY + Pad, $"{RoleTable.Of(piece.Role).Name} · {piece.Section} {piece.Stock}", PageText.Small),
         .. place.Turned || place.Turn.IsRolled ? Turn(box, TurnWords.Of(piece, place), place.Turned) : Array.Empty<SheetEntity>(),
     ];
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BridgeForm.Roles;
 using BridgeForm.Stocking;
 
 namespace BridgeForm.Output.Tables;

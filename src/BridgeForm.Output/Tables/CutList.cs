@@ -1,6 +1,7 @@
 using System.Globalization;
 using BridgeForm.Pieces;
 using BridgeForm.Quantities;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Output.Tables;
 
@@ -22,7 +23,7 @@ public static class CutList
     [
         piece.Mark,
         Count(piece.Occurrences.Length),
-        RoleName.Of(piece.Role),
+        RoleTable.Of(piece.Role).Name,
         CsvText.Users(piece.Stock),
         piece.Section,
         units.Length(piece.BlankLength),

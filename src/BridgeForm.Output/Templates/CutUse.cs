@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BridgeForm.Output.Profiles;
 using BridgeForm.Pieces;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Templates;
@@ -31,8 +31,8 @@ internal sealed record CutUse(ImmutableArray<Piece> Pieces)
     [
         string.Join(", ", Pieces.Select(p => FormattableString.Invariant($"{p.Mark} × {p.Occurrences.Length}")))
             + FormattableString.Invariant($" ({Pieces.Sum(p => p.Occurrences.Length)} in all)")
-            + $" · {RoleName.Of(First.Role)}, {First.Section} {First.Stock}, {units.Length(First.Shape.Thickness)} × {units.Length(First.Shape.Width)} · {Hand(First.Mark)}",
-        $"Face up: {PieceNotes.FaceUp(First)}.",
+            + $" · {RoleTable.Of(First.Role).Name}, {First.Section} {First.Stock}, {units.Length(First.Shape.Thickness)} × {units.Length(First.Shape.Width)} · {Hand(First.Mark)}",
+        $"Face up: {TurnWords.Faces(First).Drawn}.",
     ];
 
     /// <summary>Words for the hand that a mark names.</summary>

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
-using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Templates;
@@ -28,7 +27,7 @@ internal static class GangLayout
     /// <summary>Plans, sticks and sled angles for all bases with channels.</summary>
     public static IEnumerable<TemplateBlock> Of(BridgeModel model, PeopleUnits units)
     {
-        var bases = model.Pieces.Where(p => p.Role == Role.Base && !p.Shape.Channels.IsEmpty).ToList();
+        var bases = model.Pieces.Where(p => !p.Shape.Channels.IsEmpty).ToList();
         foreach (var use in CutUse.Grouped(bases.Where(IsLevel), KeyOf))
         {
             yield return Plan(use, units, model.Parameters.Shop.RouterBit);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Pieces;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Templates;
@@ -30,19 +31,22 @@ internal sealed record GuardHeights(ImmutableArray<string> Frames, double Deck, 
     {
         var frames = model.Frames.Length;
         var bay = model.Groups[frames + Math.Min(frame, frames - 2)].MemberIds;
-        if (!parts.TryGetValue(model.Frames[frame].Name + "/post-left", out var post))
+        if (!parts.TryGetValue(new PartId(model.Frames[frame].Name, Role.Post, Side.Left).ToString(), out var post))
         {
             return null;
         }
 
-        var rails = bay.Where(id => id.Contains("/rail-left-", StringComparison.Ordinal)).Select(id => parts[id]);
-        var deck = bay.FirstOrDefault(id => id.Contains("/board-", StringComparison.Ordinal) || id.Contains("/tread-", StringComparison.Ordinal));
+        var rails = bay.Where(id => PartId.Read(id) is { Role: Role.Rail, Side: Side.Left }).Select(id => parts[id]);
+        var deck = bay.FirstOrDefault(id => IsWalkedOn(parts[id].Piece.Role));
         return new GuardHeights(
             [model.Frames[frame].Name],
             deck is null ? 0 : post.HeightOf(parts[deck]),
             [.. rails.Select(post.HeightOn).Order()],
             post.Head);
     }
+
+    private static bool IsWalkedOn(Role role) =>
+        RoleTable.Of(role).Section == DrawingSection.Deck && !RoleTable.IsUnder(role, DrawingSection.Deck);
 
     /// <summary>A piece where it stands.</summary>
     private sealed record Part(Piece Piece, Placement Placement)

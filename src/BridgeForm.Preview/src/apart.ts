@@ -5,29 +5,14 @@ import { cornersOf } from './cameras';
 import { spotOf } from './overlay';
 import type { BridgeView } from './view';
 
-/** How far a part leaves its place when its frame is taken apart: along the bridge, up, and outwards, metres. */
-function leave(part: Part, side: number): [number, number, number] {
-  switch (part.role) {
-    case 'base': return [0, -0.3, 0];
-    case 'post': return [0, 0.06, 0.28 * side];
-    case 'brace': return [0, -0.02, 0.62 * side];
-    case 'packer': return [0.1, 0.06, 0];
-    case 'stringer': return [0.55, 0.05, 0];
-    case 'board': return [0.55, 0.1, 0];
-    case 'tread': return [0.55, 0.32, 0];
-    case 'rail': return [0.55, 0.12, 0.1 * side];
-    case 'cap': return [0.4, 0.5, 0.1 * side];
-    default: return [0, 0, 0];
-  }
-}
-
 /** The move of a part of the frame that is taken apart, in world axes. */
 export function apartMove(view: BridgeView, apart: { frame: number; amount: number }, part: Part): Matrix4 {
   const turn = view.frames[apart.frame]?.turn ?? 0;
   const z = middleZ(part);
-  const [t, n, out] = leave(part, Math.abs(z) < 0.05 ? 0 : Math.sign(z));
+  const side = Math.abs(z) < 0.05 ? 0 : Math.sign(z);
+  const [t, n, out] = view.leaving[part.role] ?? [0, 0, 0];
   const forward = apart.frame < view.bays.length ? 1 : -1;
-  const move = new Vector3(forward * t * Math.cos(turn) - n * Math.sin(turn), forward * t * Math.sin(turn) + n * Math.cos(turn), out)
+  const move = new Vector3(forward * t * Math.cos(turn) - n * Math.sin(turn), forward * t * Math.sin(turn) + n * Math.cos(turn), out * side)
     .multiplyScalar(apart.amount);
   return new Matrix4().makeTranslation(move.x, move.y, move.z);
 }

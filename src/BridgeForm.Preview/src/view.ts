@@ -17,6 +17,8 @@ export interface BridgeView {
   facts: Fact[];
   frames: FrameView[];
   bays: string[];
+  /** How far parts of a role leave their places when a frame is taken apart: along the bridge, up, and outwards. */
+  leaving: Record<string, Triple>;
   pieces: PieceView[];
   cases: CaseView[];
   checks: CheckView[];

@@ -77,6 +77,6 @@ internal sealed class RopeContacts(Findings findings, ImmutableArray<RopeLine> r
             depth = Math.Max(depth, Contact.Overlap(rod, cell));
         }
 
-        findings.AddRope("rope-" + rope, wood.Part.Id, depth, wood.Part.Role == Role.Base);
+        findings.AddRope("rope-" + rope, wood.Part.Id, depth, RoleTable.Of(wood.Part.Role).LiesOnRopes);
     }
 }

@@ -4,12 +4,11 @@ using BridgeForm.Roles;
 
 namespace BridgeForm.Contacts;
 
-/// <summary>What each part of a list rests on, by places in the list.</summary>
+/// <summary>What each part of a list rests on, by places in the list, as the table of roles says.</summary>
 internal sealed class Supports
 {
     private readonly ImmutableArray<SurveyedPart> _parts;
-    private readonly Dictionary<string, int> _places = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, List<string>> _stringers = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string Owner, Role Role), List<int>> _places = [];
     private readonly Dictionary<string, (FramePose From, FramePose To)> _between = new(StringComparer.Ordinal);
 
     private Supports(ImmutableArray<SurveyedPart> parts) => _parts = parts;
@@ -32,19 +31,18 @@ internal sealed class Supports
 
         for (var i = 0; i < parts.Length; i++)
         {
-            supports._places.Add(parts[i].Id, i);
-            if (parts[i].Role == Role.Stringer)
-            {
-                var owner = Owner(parts[i]);
-                supports._stringers.TryAdd(owner, []);
-                supports._stringers[owner].Add(parts[i].Id);
-            }
+            var key = (Owner(parts[i]), parts[i].Role);
+            supports._places.TryAdd(key, []);
+            supports._places[key].Add(i);
         }
 
         return supports;
     }
 
-    /// <summary>Sets of parts of each of which the part must touch at least one.</summary>
+    /// <summary>
+    /// Sets of parts of each of which the part must touch at least one. Bases rest on the ropes (<see cref="RopeContacts"/>
+    /// looks at that) or on their landing and have none.
+    /// </summary>
     public int[][] CarriersOf(int index)
     {
         if (_between.Count == 0)
@@ -53,23 +51,40 @@ internal sealed class Supports
         }
 
         var part = _parts[index];
-        var owner = Owner(part);
-        var (from, to) = _between[owner];
-        IReadOnlyList<string> stringers = part.Role == Role.Tread && _stringers.TryGetValue(owner, out var found) ? found : [];
-        return [.. Bearings.Of(part, from.Name, to.Name, stringers).Select(set => Places(part, set))];
+        return [.. RoleTable.Of(part.Role).RestsOn.SelectMany(bearing => Sets(part, bearing))];
     }
 
-    /// <summary>The frame whose base the part is, when it hangs on the ropes; null for every other part.</summary>
+    /// <summary>The frame that the part hangs on the ropes; null for every part that rests on something else.</summary>
     public FramePose? HangsOnRopes(int index) =>
-        _parts[index].Role == Role.Base && _between.TryGetValue(Owner(_parts[index]), out var found) && !found.From.IsEnd
+        RoleTable.Of(_parts[index].Role).LiesOnRopes && _between.TryGetValue(Owner(_parts[index]), out var found) && !found.From.IsEnd
             ? found.From
             : null;
 
-    private int[] Places(SurveyedPart part, string[] ids)
+    private IEnumerable<int[]> Sets(SurveyedPart part, Bearing bearing)
     {
-        int[] places = [.. ids.Where(_places.ContainsKey).Select(id => _places[id])];
-        return places.Length > 0 ? places : throw new InvalidOperationException($"There is no {ids[0]} to carry {part.Id}.");
+        var owner = Owner(part);
+        var (from, to) = _between[owner];
+        return bearing.Place switch
+        {
+            BearingPlace.Frame => [OneOf(part, bearing, owner)],
+            BearingPlace.BothFrames => [OneOf(part, bearing, from.Name), OneOf(part, bearing, to.Name)],
+            BearingPlace.WholeBay => Found(part, bearing, owner).Select(place => (int[])[place]),
+            _ => throw new ArgumentOutOfRangeException(nameof(bearing), bearing.Place, "No such place."),
+        };
     }
 
-    private static string Owner(SurveyedPart part) => part.Id[..part.Id.IndexOf('/', StringComparison.Ordinal)];
+    private int[] OneOf(SurveyedPart part, Bearing bearing, string owner)
+    {
+        int[] places = [.. Found(part, bearing, owner)];
+        return places.Length > 0
+            ? places
+            : throw new InvalidOperationException($"There is no {RoleTable.Of(bearing.On[0]).Name} in {owner} to carry {part.Id}.");
+    }
+
+    /// <summary>Parts of a frame or bay that may carry the part: across the middle, or on its own side.</summary>
+    private IEnumerable<int> Found(SurveyedPart part, Bearing bearing, string owner) => bearing.On
+        .SelectMany(role => _places.TryGetValue((owner, role), out var places) ? places : [])
+        .Where(i => _parts[i].Side == Side.None || _parts[i].Side == part.Side);
+
+    private static string Owner(SurveyedPart part) => PartId.OwnerOf(part.Id);
 }

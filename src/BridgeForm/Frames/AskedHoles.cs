@@ -18,7 +18,7 @@ internal static class AskedHoles
     /// <param name="flat">It lies flat.</param>
     public static IEnumerable<Hole> OfBase(FrameParameters frames, double half, bool flat)
     {
-        foreach (var hole in Of(frames, DrilledPart.Base))
+        foreach (var hole in Of(frames, Role.Base))
         {
             var towardsB = flat && hole.Face != DrilledFace.Wide;
             yield return Placed(hole, BaseFace(hole.Face, flat), -half, half, towardsB ? -hole.Across : hole.Across);
@@ -27,21 +27,21 @@ internal static class AskedHoles
 
     /// <summary>The holes of a post or a brace: Z towards B, so that Y points outward on the right and inward on the left.</summary>
     /// <param name="frames">Where the user's list is.</param>
-    /// <param name="part">Post or brace.</param>
+    /// <param name="role">Post or brace.</param>
     /// <param name="range">X of the long points of foot and head, metres.</param>
     /// <param name="side">Which side it stands on.</param>
-    public static IEnumerable<Hole> OfStrut(FrameParameters frames, DrilledPart part, (double Near, double Far) range, Side side)
+    public static IEnumerable<Hole> OfStrut(FrameParameters frames, Role role, (double Near, double Far) range, Side side)
     {
         // The upper face of a post that leans outward is the inward one, of a brace that leans inward the outward one.
-        var upIsMinusY = side == (part == DrilledPart.Post ? Side.Right : Side.Left);
-        foreach (var hole in Of(frames, part))
+        var upIsMinusY = side == (role == Role.Post ? Side.Right : Side.Left);
+        foreach (var hole in Of(frames, role))
         {
             var inward = side == Side.Left && hole.Face == DrilledFace.Wide;
             yield return Placed(hole, StrutFace(hole.Face, upIsMinusY), range.Near, range.Far, inward ? -hole.Across : hole.Across);
         }
     }
 
-    private static IEnumerable<HoleParameters> Of(FrameParameters frames, DrilledPart part) => frames.Holes.Where(h => h.Part == part);
+    private static IEnumerable<HoleParameters> Of(FrameParameters frames, Role role) => frames.Holes.Where(h => h.Part == role);
 
     private static Hole Placed(HoleParameters hole, StockFace face, double near, double far, double across) =>
         new(face, hole.FromFarEnd ? far - hole.FromEnd : near + hole.FromEnd, across, hole.Diameter, hole.Depth);

@@ -32,7 +32,7 @@ internal static class BaseMember
             Holes = [.. KeeperHoles(parameters), .. AskedHoles.OfBase(parameters.Frames, half, made.Flat)],
         };
         return new Member(
-            pose.Name + "/base", Role.Base, Side.None, made.Stock, made.Section.Name, placement, shape);
+            new PartId(pose.Name, Role.Base), parameters.StockOf(Role.Base), made.Section.Name, placement, shape);
     }
 
     private static ImmutableArray<Channel> Channels(BridgeParameters parameters, BaseLevels levels)

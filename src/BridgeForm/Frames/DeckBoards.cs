@@ -18,8 +18,8 @@ internal static class DeckBoards
         for (var i = 0; i < count; i++)
         {
             var z = LongPart.Spread(i, count, width, deck.Board.Width);
-            var id = Id(layout, bay, "board", i);
-            yield return Lengthwise(layout, bay, z, up, deck.Board, deck.Board.Thickness, deck.BoardStock, Role.Board, id);
+            var id = new PartId(FramePoses.BayName(bay, layout.Bays), Role.Board, Side.None, i + 1);
+            yield return Lengthwise(layout, bay, z, up, deck.Board, deck.Board.Thickness, id);
         }
     }
 
@@ -30,14 +30,10 @@ internal static class DeckBoards
         for (var i = 0; i < stringer.Count; i++)
         {
             var z = LongPart.Spread(i, stringer.Count, width, stringer.Section.Thickness);
-            var id = Id(layout, bay, "stringer", i);
-            yield return Lengthwise(
-                layout, bay, z, Vector3d.UnitZ, stringer.Section, stringer.Section.Width, stringer.Stock, Role.Stringer, id);
+            var id = new PartId(FramePoses.BayName(bay, layout.Bays), Role.Stringer, Side.None, i + 1);
+            yield return Lengthwise(layout, bay, z, Vector3d.UnitZ, stringer.Section, stringer.Section.Width, id);
         }
     }
-
-    private static string Id(BridgeLayout layout, int bay, string part, int index) =>
-        $"{FramePoses.BayName(bay, layout.Bays)}/{part}-{index + 1}";
 
     private static Member Lengthwise(
         BridgeLayout layout,
@@ -46,9 +42,7 @@ internal static class DeckBoards
         Vector3d face,
         Section section,
         double height,
-        string stock,
-        Role role,
-        string id)
+        PartId id)
     {
         var along = layout.Deck.Direction(bay);
         var up = Vector3d.UnitZ.Cross(along);
@@ -59,6 +53,6 @@ internal static class DeckBoards
         var near = EndPlanes.AtStart(layout.Poses[bay - 1], inset, overrun);
         var far = EndPlanes.AtFinish(layout.Poses[bay], inset, overrun);
         var shape = LongPart.Shape(section, placement, near, far);
-        return new Member(id, role, Side.None, stock, section.Name, placement, shape);
+        return new Member(id, layout.Parameters.StockOf(id.Role), section.Name, placement, shape);
     }
 }

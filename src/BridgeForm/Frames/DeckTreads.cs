@@ -23,10 +23,8 @@ internal static class DeckTreads
             var place = start + ((i + 0.5) * pitch);
             var origin = layout.Deck.Points[bay - 1] + (place * along) + (height * up);
             yield return new Member(
-                $"{FramePoses.BayName(bay, layout.Bays)}/tread-{i + 1}",
-                Role.Tread,
-                Side.None,
-                deck.BoardStock,
+                new PartId(FramePoses.BayName(bay, layout.Bays), Role.Tread, Side.None, i + 1),
+                layout.Parameters.StockOf(Role.Tread),
                 deck.Board.Name,
                 Placement.FromLengthAndThickness(origin, Vector3d.UnitZ, up),
                 new CutStock(

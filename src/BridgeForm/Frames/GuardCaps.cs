@@ -1,3 +1,4 @@
+using BridgeForm.Project;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 
@@ -24,10 +25,8 @@ internal static class GuardCaps
             EndPlanes.AtStart(layout.Poses[bay - 1], 0, overrun),
             EndPlanes.AtFinish(layout.Poses[bay], 0, overrun));
         return new Member(
-            $"{FramePoses.BayName(bay, layout.Bays)}/cap-{side.Suffix()}",
-            Role.Cap,
-            side,
-            guard.CapStock,
+            new PartId(FramePoses.BayName(bay, layout.Bays), Role.Cap, side),
+            layout.Parameters.StockOf(Role.Cap),
             guard.Cap.Name,
             placement,
             shape);

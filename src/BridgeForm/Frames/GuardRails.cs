@@ -15,7 +15,7 @@ internal static class GuardRails
         var to = Heights(layout, bay);
         for (var i = 0; i < from.Length; i++)
         {
-            var id = $"{FramePoses.BayName(bay, layout.Bays)}/rail-{side.Suffix()}-{i + 1}";
+            var id = new PartId(FramePoses.BayName(bay, layout.Bays), Role.Rail, side, i + 1);
             yield return Rail(layout, guard, bay, side, from[i], to[i], id);
         }
     }
@@ -50,7 +50,7 @@ internal static class GuardRails
         (layout.Parameters.Deck.Thickness + layout.Deck.Lifts[frame]) / Math.Cos(layout.Parameters.Frames.Post.Lean);
 
     private static Member Rail(
-        BridgeLayout layout, GuardParameters guard, int bay, Side side, double fromHeight, double toHeight, string id)
+        BridgeLayout layout, GuardParameters guard, int bay, Side side, double fromHeight, double toHeight, PartId id)
     {
         var from = PostFace.Of(layout, bay - 1, side, fromHeight);
         var to = PostFace.Of(layout, bay, side, toHeight);
@@ -71,7 +71,7 @@ internal static class GuardRails
             placement,
             EndPlanes.AtStart(layout.Poses[bay - 1], 0, overrun),
             EndPlanes.AtFinish(layout.Poses[bay], 0, overrun));
-        return new Member(id, Role.Rail, side, guard.RailStock, guard.Rail.Name, placement, shape);
+        return new Member(id, layout.Parameters.StockOf(Role.Rail), guard.Rail.Name, placement, shape);
     }
 
     /// <summary>How far the rail's outer face, laid on the posts, enters the post of one frame, metres; 0 when it does not.</summary>

@@ -15,8 +15,14 @@ namespace BridgeForm.Frames;
 public sealed record Member(
     string Id, Role Role, Side Side, string Stock, string Section, Placement Placement, CutStock Shape)
 {
+    /// <summary>A member of an id, which tells its role and side.</summary>
+    public Member(PartId id, string stock, string section, Placement placement, CutStock shape)
+        : this(id.ToString(), id.Role, id.Side, stock, section, placement, shape)
+    {
+    }
+
     /// <summary>Name of the frame or bay it belongs to: the id up to the slash.</summary>
-    public string Owner => Id[..Id.IndexOf('/', StringComparison.Ordinal)];
+    public string Owner => PartId.OwnerOf(Id);
 
     /// <summary>Its name within its frame or bay: the id behind the slash, however many figures the number before it has.</summary>
     public string Name => Id[(Owner.Length + 1)..];

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Frames;
 
@@ -20,48 +21,29 @@ public static class Members
     }
 
     /// <summary>Members of frame <paramref name="index"/> (0 … bays): base, posts, braces, packer.</summary>
-    public static MemberGroup Frame(BridgeLayout layout, int index)
-    {
-        var members = ImmutableArray.CreateBuilder<Member>(6);
-        members.Add(BaseMember.Of(layout, index));
-        foreach (var side in Sides.Both)
-        {
-            members.Add(Uprights.Post(layout, index, side));
-        }
-
-        foreach (var side in Sides.Both)
-        {
-            members.Add(Uprights.Brace(layout, index, side));
-        }
-
-        if (Packers.Of(layout, index) is { } packer)
-        {
-            members.Add(packer);
-        }
-
-        return new MemberGroup(layout.Poses[index].Name, members.ToImmutable());
-    }
+    public static MemberGroup Frame(BridgeLayout layout, int index) =>
+        new(layout.Poses[index].Name, [.. InFrame(layout, index, Sides.Both)]);
 
     /// <summary>Members of bay <paramref name="index"/> (1 … bays): deck, rails, caps.</summary>
-    public static MemberGroup Bay(BridgeLayout layout, int index)
-    {
-        var members = ImmutableArray.CreateBuilder<Member>(32);
-        members.AddRange(Deck(layout, index));
-        foreach (var side in Sides.Both)
-        {
-            members.AddRange(GuardRails.Of(layout, index, side));
-        }
+    public static MemberGroup Bay(BridgeLayout layout, int index) =>
+        new(FramePoses.BayName(index, layout.Bays), [.. InBay(layout, index, Sides.Both)]);
 
-        foreach (var side in Sides.Both)
-        {
-            members.Add(GuardCaps.Of(layout, index, side));
-        }
+    /// <summary>Members of a frame, of those that stand on both sides only the ones on some sides.</summary>
+    internal static IEnumerable<Member> InFrame(BridgeLayout layout, int index, ImmutableArray<Side> sides) =>
+    [
+        BaseMember.Of(layout, index),
+        .. sides.Select(side => Uprights.Post(layout, index, side)),
+        .. sides.Select(side => Uprights.Brace(layout, index, side)),
+        .. Packers.Of(layout, index) is { } packer ? [packer] : (Member[])[],
+    ];
 
-        return new MemberGroup(FramePoses.BayName(index, layout.Bays), members.ToImmutable());
-    }
-
-    /// <summary>Boards, or stringers and treads, of bay <paramref name="index"/> (1 … bays).</summary>
-    internal static IEnumerable<Member> Deck(BridgeLayout layout, int index) => layout.Parameters.Deck.Stringer is { } stringer
-        ? DeckBoards.Stringers(layout, index, stringer).Concat(DeckTreads.Of(layout, index, stringer))
-        : DeckBoards.Boards(layout, index);
+    /// <summary>Members of a bay, of those that stand on both sides only the ones on some sides.</summary>
+    internal static IEnumerable<Member> InBay(BridgeLayout layout, int index, ImmutableArray<Side> sides) =>
+    [
+        .. layout.Parameters.Deck.Stringer is { } stringer
+            ? DeckBoards.Stringers(layout, index, stringer).Concat(DeckTreads.Of(layout, index, stringer))
+            : DeckBoards.Boards(layout, index),
+        .. sides.SelectMany(side => GuardRails.Of(layout, index, side)),
+        .. sides.Select(side => GuardCaps.Of(layout, index, side)),
+    ];
 }

@@ -4,7 +4,7 @@ using BridgeForm.Quantities;
 
 namespace BridgeForm.Frames;
 
-/// <summary>What packers are cut from.</summary>
+/// <summary>Which stick packers are ripped from.</summary>
 internal static class PackerStock
 {
     private const double Sixteenth = 0.0254 / 16;
@@ -12,15 +12,6 @@ internal static class PackerStock
 
     /// <summary>A size this near to a whole step is that step, as a share of it: far above round-off, far below any tool.</summary>
     private const double RoundOff = 1e-6;
-
-    /// <summary>Treated stock: the bases' if treated, else the first treated stock of the file, else the bases'.</summary>
-    public static string Name(BridgeParameters parameters)
-    {
-        var named = parameters.StockNamed(parameters.Frames.Base.Stock);
-        return named.Treated
-            ? named.Name
-            : (parameters.Stock.FirstOrDefault(s => s.Treated) ?? named).Name;
-    }
 
     /// <summary>
     /// The smallest of the project's own sections that a packer of this height and width can be ripped from; when none is

@@ -98,10 +98,8 @@ internal static class Packers
             Rips = [placement.ToLocal(taper), placement.ToLocal(lowSide)],
         };
         return new Member(
-            pose.Name + "/packer",
-            Role.Packer,
-            Side.None,
-            PackerStock.Name(layout.Parameters),
+            new PartId(pose.Name, Role.Packer),
+            layout.Parameters.StockOf(Role.Packer),
             section.Name,
             placement,
             shape);

@@ -22,9 +22,9 @@ internal static class Uprights
             placement.ToWorld(new Vector3d(post.Length, 0, 0)),
             pose.Direction(-layout.Caps.TopSlopes[frame], 1, 0));
         var shape = Cut(post.Section, placement, Foot(pose, top), head);
-        shape = Drilled(shape, frames, DrilledPart.Post, side);
+        shape = Drilled(shape, frames, Role.Post, side);
         return new Member(
-            $"{pose.Name}/post-{side.Suffix()}", Role.Post, side, post.Stock, post.Section.Name, placement, shape);
+            new PartId(pose.Name, Role.Post, side), layout.Parameters.StockOf(Role.Post), post.Section.Name, placement, shape);
     }
 
     /// <summary>The brace of one side.</summary>
@@ -39,9 +39,9 @@ internal static class Uprights
         var foot = brace.Foot - (brace.Section.Width / 2 / Math.Cos(brace.Lean));
         var placement = Placement.FromLengthAndThickness(pose.At(0, top, sign * foot), axis, pose.Along);
         var shape = Cut(brace.Section, placement, Foot(pose, top), PostOuterFace(frames.Post, pose, top, sign));
-        shape = Drilled(shape, frames, DrilledPart.Brace, side);
+        shape = Drilled(shape, frames, Role.Brace, side);
         return new Member(
-            $"{pose.Name}/brace-{side.Suffix()}", Role.Brace, side, brace.Stock, brace.Section.Name, placement, shape);
+            new PartId(pose.Name, Role.Brace, side), layout.Parameters.StockOf(Role.Brace), brace.Section.Name, placement, shape);
     }
 
     /// <summary>z of a post's axis at the base's top, metres from the middle.</summary>
@@ -62,7 +62,7 @@ internal static class Uprights
     private static CutStock Cut(Materials.Section section, Placement placement, Plane near, Plane far) =>
         new(section.Width, section.Thickness, placement.ToLocal(near), placement.ToLocal(far));
 
-    private static CutStock Drilled(CutStock shape, FrameParameters frames, DrilledPart part, Side side) => frames.Holes.IsEmpty
+    private static CutStock Drilled(CutStock shape, FrameParameters frames, Role role, Side side) => frames.Holes.IsEmpty
         ? shape
-        : shape with { Holes = [.. AskedHoles.OfStrut(frames, part, shape.LengthRange(), side)] };
+        : shape with { Holes = [.. AskedHoles.OfStrut(frames, role, shape.LengthRange(), side)] };
 }

@@ -23,8 +23,9 @@ public sealed record BridgeMasses(
         for (var i = 0; i <= layout.Bays; i++)
         {
             token.ThrowIfCancellationRequested();
-            frames.Add(weights.Frame(i));
-            packers.Add(weights.Packer(i));
+            var (built, added) = weights.Frame(i);
+            frames.Add(built);
+            packers.Add(added);
         }
 
         for (var i = 1; i <= layout.Bays; i++)

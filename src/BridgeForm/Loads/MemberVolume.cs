@@ -22,11 +22,5 @@ internal static class MemberVolume
             : StockSolid.Build(shape).OrNull?.Volume ?? Math.Max(0, CutStockVolume.Prism(shape));
 
     /// <summary>Whether the user asks for holes in members of a kind: the solid of each costs a hundred closed forms.</summary>
-    public static bool IsDrilled(ImmutableArray<HoleParameters> asked, Role role) => asked.Any(h => h.Part switch
-    {
-        DrilledPart.Base => role == Role.Base,
-        DrilledPart.Post => role == Role.Post,
-        DrilledPart.Brace => role == Role.Brace,
-        _ => throw new ArgumentOutOfRangeException(nameof(asked), h.Part, "No such part."),
-    });
+    public static bool IsDrilled(ImmutableArray<HoleParameters> asked, Role role) => asked.Any(h => h.Part == role);
 }

@@ -14,34 +14,29 @@ internal sealed class MemberWeights(BridgeLayout layout)
     private readonly Dictionary<string, double> _densities =
         layout.Parameters.Stock.ToDictionary(s => s.Name, s => s.Density.InService, StringComparer.Ordinal);
 
-    /// <summary>Base, posts, braces and hardware of frame <paramref name="index"/> (0 … bays).</summary>
-    public double Frame(int index)
+    /// <summary>Frame <paramref name="index"/> (0 … bays) as it is built on the ground, with its hardware; and what is fixed on it in its place.</summary>
+    public (double Built, double Added) Frame(int index)
     {
-        var post = Mass(Uprights.Post(layout, index, Side.Left));
-        var brace = Mass(Uprights.Brace(layout, index, Side.Left));
-        return _frames.HardwareMass + Mass(BaseMember.Of(layout, index)) + post + post + brace + brace;
+        var parts = Members.InFrame(layout, index, Sides.Left).ToLookup(m => RoleTable.Of(m.Role).AddedIn.Contains(AssemblyWork.BuildFrame));
+        return (Sum(parts[true], _frames.HardwareMass), Sum(parts[false], 0));
     }
 
-    /// <summary>The packer of frame <paramref name="index"/>; 0 where there is none.</summary>
-    public double Packer(int index) => Packers.Of(layout, index) is { } packer ? Mass(packer) : 0;
-
     /// <summary>Deck, rails and caps of bay <paramref name="index"/> (1 … bays).</summary>
-    public double Bay(int index)
+    public double Bay(int index) => Sum(Members.InBay(layout, index, Sides.Left), 0);
+
+    /// <summary>Parts role by role, the right-hand ones after the left-hand ones.</summary>
+    private double Sum(IEnumerable<Member> parts, double sum)
     {
-        var sum = 0.0;
-        foreach (var part in Members.Deck(layout, index))
+        foreach (var alike in parts.GroupBy(m => (m.Role, m.Side)))
         {
-            sum += Mass(part);
+            double[] masses = [.. alike.Select(Mass)];
+            foreach (var mass in alike.Key.Side == Side.None ? masses : [.. masses, .. masses])
+            {
+                sum += mass;
+            }
         }
 
-        double[] rails = [.. GuardRails.Of(layout, index, Side.Left).Select(Mass)];
-        foreach (var rail in (ReadOnlySpan<double>)[.. rails, .. rails])
-        {
-            sum += rail;
-        }
-
-        var cap = Mass(GuardCaps.Of(layout, index, Side.Left));
-        return sum + cap + cap;
+        return sum;
     }
 
     private double Mass(Member member) =>

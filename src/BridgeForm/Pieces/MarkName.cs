@@ -23,7 +23,7 @@ internal enum Hand
 internal readonly record struct MarkName(Role Role, int Number, Hand Hand)
 {
     /// <summary>Letter, number, hand: <c>P1L</c>.</summary>
-    public string Text => MarkLetters.Of(Role) + Number.ToString(CultureInfo.InvariantCulture) + (Hand switch
+    public string Text => RoleTable.Of(Role).Letter + Number.ToString(CultureInfo.InvariantCulture) + (Hand switch
     {
         Hand.Left => "L",
         Hand.Right => "R",

@@ -1,7 +1,9 @@
+using BridgeForm.Roles;
+
 namespace BridgeForm.Project;
 
 /// <summary>A hole the user asks for in every member of a kind. Metres.</summary>
-/// <param name="Part">Which members.</param>
+/// <param name="Part">Which members: of a role that takes holes.</param>
 /// <param name="Face">The face the bit enters.</param>
 /// <param name="FromEnd">Along the piece from the named end: the long point of the foot end (left end of a base) or of the far end.</param>
 /// <param name="FromFarEnd">Measured from the head (right end of a base) instead of the foot.</param>
@@ -9,20 +11,7 @@ namespace BridgeForm.Project;
 /// <param name="Diameter">Diameter.</param>
 /// <param name="Depth">Depth; null when through.</param>
 public sealed record HoleParameters(
-    DrilledPart Part, DrilledFace Face, double FromEnd, bool FromFarEnd, double Across, double Diameter, double? Depth);
-
-/// <summary>Members that the user may drill.</summary>
-public enum DrilledPart
-{
-    /// <summary>Bases.</summary>
-    Base,
-
-    /// <summary>Posts.</summary>
-    Post,
-
-    /// <summary>Braces.</summary>
-    Brace,
-}
+    Role Part, DrilledFace Face, double FromEnd, bool FromFarEnd, double Across, double Diameter, double? Depth);
 
 /// <summary>Faces as people name them.</summary>
 public enum DrilledFace

@@ -6,28 +6,6 @@ using BridgeForm.Roles;
 
 namespace BridgeForm.Stocking;
 
-/// <summary>What is done in a step.</summary>
-public enum AssemblyWork
-{
-    /// <summary>Base, posts and braces become a frame, on the ground.</summary>
-    BuildFrame,
-
-    /// <summary>The end frame is set on its landing, with its packer.</summary>
-    SetEndFrame,
-
-    /// <summary>The frame is hung on the ropes at its marks and its keepers are closed, with its packer.</summary>
-    HangFrame,
-
-    /// <summary>Boards, or stringers and then treads.</summary>
-    LayDeck,
-
-    /// <summary>Rails, lowest first.</summary>
-    FixRails,
-
-    /// <summary>Caps.</summary>
-    FixCaps,
-}
-
 /// <summary>One step.</summary>
 /// <param name="Number">From 1.</param>
 /// <param name="Stage">From 1: the end frames; then one or two frames and the bays they close, a stage each.</param>
@@ -48,7 +26,7 @@ public static class AssemblyOrder
     {
         var roles = pieces
             .SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Role)))
-            .ToDictionary(p => p.Id, p => p.Role, StringComparer.Ordinal);
+            .ToDictionary(p => p.Id, p => RoleTable.Of(p.Role), StringComparer.Ordinal);
         var members = groups.ToDictionary(g => g.Name, g => g.MemberIds, StringComparer.Ordinal);
         var steps = ImmutableArray.CreateBuilder<AssemblyStep>();
         var stage = 0;
@@ -57,7 +35,7 @@ public static class AssemblyOrder
             stage++;
             foreach (var (where, work) in Works(frames, groups, hung, bays))
             {
-                ImmutableArray<string> parts = [.. members[where].Where(id => Belongs(roles[id], work)).OrderBy(id => Rank(roles[id]))];
+                ImmutableArray<string> parts = [.. members[where].Where(id => roles[id].AddedIn.Contains(work)).OrderBy(id => roles[id].Rank)];
                 if (!parts.IsEmpty || work is AssemblyWork.HangFrame or AssemblyWork.SetEndFrame)
                 {
                     steps.Add(new AssemblyStep(steps.Count + 1, stage, where, work, parts));
@@ -118,22 +96,4 @@ public static class AssemblyOrder
             }
         }
     }
-
-    private static bool Belongs(Role role, AssemblyWork work) => work switch
-    {
-        AssemblyWork.BuildFrame => role is Role.Base or Role.Post or Role.Brace,
-        AssemblyWork.SetEndFrame or AssemblyWork.HangFrame => role is Role.Packer,
-        AssemblyWork.LayDeck => role is Role.Board or Role.Stringer or Role.Tread,
-        AssemblyWork.FixRails => role is Role.Rail,
-        AssemblyWork.FixCaps => role is Role.Cap,
-        _ => throw new ArgumentOutOfRangeException(nameof(work), work, "No such work."),
-    };
-
-    /// <summary>Within a step, what carries goes before what it carries.</summary>
-    private static int Rank(Role role) => role switch
-    {
-        Role.Base or Role.Stringer => 0,
-        Role.Post => 1,
-        _ => 2,
-    };
 }

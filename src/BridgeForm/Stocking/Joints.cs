@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BridgeForm.Pieces;
-using BridgeForm.Project;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Stocking;
@@ -18,32 +17,31 @@ public static class Joints
 
     /// <summary>All kinds that the bridge has, frames before bays.</summary>
     /// <param name="pieces">Pieces with their occurrences.</param>
-    public static ImmutableArray<Joint> Of(ImmutableArray<Piece> pieces)
+    public static ImmutableArray<Joint> Of(ImmutableArray<Piece> pieces) =>
+    [
+        .. RoleTable.All
+            .SelectMany(f => f.Joints.Select(j => new Joint(j.Name, j.What, Count(j.Count, f, pieces))))
+            .Where(j => j.Count > 0),
+    ];
+
+    private static int Count(JointCount count, RoleFacts facts, ImmutableArray<Piece> pieces)
     {
-        int Parts(Role role) => pieces.Where(p => p.Role == role).Sum(p => p.Occurrences.Length);
-        var stringersABay = StringersABay(pieces);
-        var channels = pieces.Where(p => p.Role == Role.Base).Sum(p => p.Shape.Channels.Length * p.Occurrences.Length);
-        ImmutableArray<Joint> joints =
-        [
-            new(JointNames.Keeper, "keeper strap to base, one strap a channel", channels),
-            new(JointNames.PostFoot, "post to base", Parts(Role.Post)),
-            new(JointNames.BraceFoot, "brace to base", Parts(Role.Brace)),
-            new(JointNames.BraceHead, "brace to post", Parts(Role.Brace)),
-            new(JointNames.Packer, "packer to base", Parts(Role.Packer)),
-            new(JointNames.BoardEnd, "deck board to base, each end", TwoEnds * Parts(Role.Board)),
-            new(JointNames.StringerEnd, "stringer to base, each end", TwoEnds * Parts(Role.Stringer)),
-            new(JointNames.Tread, "tread to stringer", stringersABay * Parts(Role.Tread)),
-            new(JointNames.Rail, "rail to post, each end", TwoEnds * Parts(Role.Rail)),
-            new(JointNames.Cap, "cap to post, each end", TwoEnds * Parts(Role.Cap)),
-        ];
-        return [.. joints.Where(j => j.Count > 0)];
+        var own = pieces.Where(p => p.Role == facts.Role);
+        var parts = own.Sum(p => p.Occurrences.Length);
+        return count switch
+        {
+            JointCount.Each => parts,
+            JointCount.EachEnd => TwoEnds * parts,
+            JointCount.EachCarrier => parts == 0 ? 0 : parts * facts.RestsOn.SelectMany(b => b.On).Sum(role => InOneBay(role, pieces)),
+            JointCount.EachChannel => own.Sum(p => p.Shape.Channels.Length * p.Occurrences.Length),
+            _ => throw new ArgumentOutOfRangeException(nameof(count), count, "No such count."),
+        };
     }
 
-    /// <summary>Every bay has as many stringers as the first.</summary>
-    private static int StringersABay(ImmutableArray<Piece> pieces)
+    /// <summary>Every bay has as many carriers of a role as the first.</summary>
+    private static int InOneBay(Role role, ImmutableArray<Piece> pieces)
     {
-        static string Owner(string id) => id[..id.IndexOf('/', StringComparison.Ordinal)];
-        var owners = pieces.Where(p => p.Role == Role.Stringer).SelectMany(p => p.Occurrences).Select(o => Owner(o.Id)).ToList();
+        var owners = pieces.Where(p => p.Role == role).SelectMany(p => p.Occurrences).Select(o => PartId.OwnerOf(o.Id)).ToList();
         return owners.Count == 0 ? 0 : owners.Count(o => string.Equals(o, owners[0], StringComparison.Ordinal));
     }
 }

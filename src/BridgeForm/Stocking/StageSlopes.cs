@@ -3,6 +3,7 @@ using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
+using BridgeForm.Roles;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Stocking;

@@ -4,6 +4,7 @@ using BridgeForm.Checks.Timber;
 using BridgeForm.Frames;
 using BridgeForm.Materials;
 using BridgeForm.Quantities;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Trials;
 
@@ -54,7 +55,7 @@ internal static class TimberRemedies
         // Rounded down to what a builder can set: what is told passes.
         var carried = Settable(context, exact);
         var text = $"Preliminary: a {beam.Section.Name} {beam.Kind} carries {words.Length(carried)} at most; it spans {words.Length(beam.Span.Length)} in {beam.Span.Where}. ";
-        return string.Equals(beam.Kind, "tread", StringComparison.Ordinal)
+        return beam.Role == Role.Tread
             ? Stringers(context, new Remedy(id, text, Length: carried))
             : Spacing(context, beam, new Remedy(id, text, Length: carried), shape, token);
     }

@@ -1,8 +1,8 @@
 using BridgeForm.Materials;
-using BridgeForm.Project;
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Files;
 using BridgeForm.Quantities;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Benchmarks.Fuzz;
 
@@ -151,7 +151,7 @@ internal sealed class RandomProject
         "shop.tolerance" => _text.Length(_text.ByRatio(1.001e-5, 5.99e-3)),
         "stock" => $"{{ treated: {_text.Flow(spec.Item!)}, cedar: {_text.Flow(spec.Item!)} }}",
         "species" => "{ own: " + _text.Flow(spec.Item!) + " }",
-        "fasteners" => "{ " + string.Join(", ", JointNames.All.Where(_ => _text.In(0.5)).Select(j => $"{j}: {_text.Of(spec.Item!)}")) + " }",
+        "fasteners" => "{ " + string.Join(", ", RoleTable.JointNames.Where(_ => _text.In(0.5)).Select(j => $"{j}: {_text.Of(spec.Item!)}")) + " }",
         _ => _text.Of(spec),
     };
 

@@ -1,4 +1,5 @@
 using BridgeForm.Project;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Tests.Project;
 
@@ -79,7 +80,7 @@ public sealed class OptionalKeyTests
         Assert.Equal(6.5 * 0.0254, p.Deck.Thickness, 12);
         Assert.Equal([0.3302, 0.5588], p.Guard.RailHeights.Select(h => Math.Round(h, 9)));
         Assert.Equal(2, p.Guard.RailCount);
-        Assert.Equal([DrilledPart.Base, DrilledPart.Post], p.Frames.Holes.Select(h => h.Part));
+        Assert.Equal([Role.Base, Role.Post], p.Frames.Holes.Select(h => h.Part));
         Assert.Equal((true, 0.0254), (p.Frames.Holes[1].FromFarEnd, p.Frames.Holes[1].Depth!.Value));
     }
 

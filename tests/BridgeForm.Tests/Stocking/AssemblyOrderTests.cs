@@ -1,5 +1,4 @@
 using BridgeForm.Roles;
-using BridgeForm.Stocking;
 
 namespace BridgeForm.Tests.Stocking;
 

@@ -1,4 +1,6 @@
 using BridgeForm.Frames;
+using BridgeForm.Project;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Codes;
 
@@ -47,16 +49,10 @@ internal static class TreatedWood
             names.Count > 0 ? $"hot-dip galvanised or stainless in {string.Join(", ", names)}" : "no treated wood in use");
     }
 
-    private static bool Uses(BridgeLayout layout, string stock)
-    {
-        var parameters = layout.Parameters;
-        return new[]
-        {
-            parameters.Frames.Base.Stock, parameters.Frames.Post.Stock, parameters.Frames.Brace.Stock, parameters.Deck.BoardStock,
-            parameters.Deck.Stringer?.Stock, parameters.Guard.RailStock, parameters.Guard.CapStock,
-            layout.Steps.Packers.Contains(true) ? PackerStock.Name(parameters) : null,
-        }.Contains(stock, StringComparer.Ordinal);
-    }
+    // Of the parts that a project chooses wood for, a bridge may stand without packers alone.
+    private static bool Uses(BridgeLayout layout, string stock) => RoleTable.All
+        .Where(f => f.Role != Role.Packer || layout.Steps.Packers.Contains(true))
+        .Any(f => string.Equals(layout.Parameters.FindStock(f.Role), stock, StringComparison.Ordinal));
 
     private static CheckResult Say(DeclaredCheck check, bool warn, string source, string detail) => new(
         check.Id, check.Title, warn ? CheckStatus.Warn : CheckStatus.Pass, warn ? 1 : 0, null, "count", null, source, detail);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Contacts;
 using BridgeForm.Frames;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Geometry;
 
@@ -31,7 +32,7 @@ internal static class ContactChecks
             Declared[1], found.GapCount, found.WidestGap,
             (found.Gaps.Any(g => !double.IsFinite(g.Amount)) ? "some rest on nothing" : $"widest gap {words.Length(found.WidestGap)}, at most {words.Length(Seating.Tolerance)}")
                 + List(words, found.Gaps, found.GapCount, "off")
-            + (found.Gaps.Any(g => g.First.Contains("/cap-", StringComparison.Ordinal))
+            + (found.Gaps.Any(g => PartId.Read(g.First) is { Role: Role.Cap })
                 ? "; a cap lifted by its steeper neighbour lies down on a tapered shim, or on thinner posts"
                 : ""));
         var depth = Math.Max(0, found.DeepestRope);

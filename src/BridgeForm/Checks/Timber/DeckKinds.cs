@@ -1,12 +1,17 @@
 using System.Collections.Immutable;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Timber;
 
 /// <summary>Members and loads of a deck, in words.</summary>
 internal static class DeckKinds
 {
-    /// <summary>What may carry.</summary>
-    public static ImmutableArray<string> All => ["board", "tread", "stringer"];
+    /// <summary>What may carry: the parts of a deck, upper ones first.</summary>
+    public static ImmutableArray<string> All { get; } =
+    [
+        .. RoleTable.All.Where(f => f.Section == DrawingSection.Deck)
+            .OrderBy(f => RoleTable.IsUnder(f.Role, DrawingSection.Deck)).Select(f => f.Name),
+    ];
 
     /// <summary>What is carried.</summary>
     public static ImmutableArray<(string Name, string Title, string Words)> Loads =>

@@ -2,14 +2,18 @@ using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Materials;
 using BridgeForm.Project;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Timber;
 
 /// <summary>One board, tread or stringer as a simple beam. Metres, newtons, pascals.</summary>
 internal sealed record DeckSpan
 {
-    /// <summary><c>board</c>, <c>tread</c> or <c>stringer</c>.</summary>
-    public required string Kind { get; init; }
+    /// <summary>What it is for.</summary>
+    public required Role Role { get; init; }
+
+    /// <summary>Its role's name, with which its checks' ids begin.</summary>
+    public string Kind => RoleTable.Of(Role).Name;
 
     /// <summary>Stock it is cut from.</summary>
     public required string Stock { get; init; }
@@ -88,14 +92,14 @@ internal sealed record DeckSpan
         var pitch = deck.Board.Width + gap;
         return new DeckSpan
         {
-            Kind = "board",
+            Role = Role.Board,
             Stock = deck.BoardStock,
             Section = deck.Board,
             Flat = true,
             Span = bay,
             Dead = PerLength(parameters, deck.BoardStock, deck.Board.Width * deck.Board.Thickness),
             Tributary = pitch,
-            Patch = BySize(parameters, pitch, "board"),
+            Patch = BySize(parameters, pitch, Role.Board),
         };
     }
 
@@ -107,14 +111,14 @@ internal sealed record DeckSpan
         var pitch = deck.Board.Width + Enumerable.Range(1, layout.Bays).Max(bay => DeckTreads.Gap(layout, bay, stringer));
         return new DeckSpan
         {
-            Kind = "tread",
+            Role = Role.Tread,
             Stock = deck.BoardStock,
             Section = deck.Board,
             Flat = true,
             Span = (StringerShares.Apart(parameters, stringer), "stringer to stringer"),
             Dead = PerLength(parameters, deck.BoardStock, deck.Board.Width * deck.Board.Thickness),
             Tributary = pitch,
-            Patch = BySize(parameters, pitch, "tread"),
+            Patch = BySize(parameters, pitch, Role.Tread),
             EvenShear = stringer.Count == 2 ? 0.5 : InnerShear,
         };
     }
@@ -124,7 +128,7 @@ internal sealed record DeckSpan
         var tributary = StringerShares.LargestWidth(parameters, stringer);
         return new DeckSpan
         {
-            Kind = "stringer",
+            Role = Role.Stringer,
             Stock = stringer.Stock,
             Section = stringer.Section,
             Flat = false,
@@ -136,8 +140,9 @@ internal sealed record DeckSpan
         };
     }
 
-    private static (double Share, string Why) BySize(BridgeParameters parameters, double pitch, string noun)
+    private static (double Share, string Why) BySize(BridgeParameters parameters, double pitch, Role role)
     {
+        var noun = RoleTable.Of(role).Name;
         var patch = parameters.Loads.PointPatch;
         return pitch < patch
             ? (pitch / patch, $"a {noun} with its gap carries pitch / patch of it")

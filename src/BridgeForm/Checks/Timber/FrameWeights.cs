@@ -25,13 +25,13 @@ internal sealed record FrameWeights(double Deck, double Guard, double Brace, dou
     {
         var members = Members.Frame(layout, 1).Members.AddRange(Members.Bay(layout, bay).Members);
         var asked = layout.Parameters.Frames.Holes;
-        double Weight(params Role[] roles) => members
-            .Where(m => roles.Contains(m.Role))
+        double Weight(WeightShare share) => members
+            .Where(m => RoleTable.Of(m.Role).Share == share)
             .Sum(m => MemberVolume.Of(m.Shape, MemberVolume.IsDrilled(asked, m.Role)) * density(layout.Parameters.StockNamed(m.Stock))) * BridgeMasses.Gravity;
         return new FrameWeights(
-            Weight(Role.Board, Role.Tread, Role.Stringer, Role.Packer),
-            Weight(Role.Post, Role.Rail, Role.Cap) / 2,
-            Weight(Role.Brace) / 2,
-            Weight(Role.Base) + (layout.Parameters.Frames.HardwareMass * BridgeMasses.Gravity));
+            Weight(WeightShare.Deck),
+            Weight(WeightShare.Guard) / 2,
+            Weight(WeightShare.Brace) / 2,
+            Weight(WeightShare.Base) + (layout.Parameters.Frames.HardwareMass * BridgeMasses.Gravity));
     }
 }

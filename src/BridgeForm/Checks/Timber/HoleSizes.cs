@@ -37,7 +37,7 @@ internal static class HoleSizes
                 Notches.LargestHole(worst.Face),
                 "m",
                 Declared.Source,
-                $"{words.Length(worst.Diameter)} in a face of a {worst.Role.ToString().ToLowerInvariant()} {words.Length(worst.Face)} wide; a third of it is {words.Length(Notches.LargestHole(worst.Face))}");
+                $"{words.Length(worst.Diameter)} in a face of a {RoleTable.Of(worst.Role).Name} {words.Length(worst.Face)} wide; a third of it is {words.Length(Notches.LargestHole(worst.Face))}");
         }
     }
 }

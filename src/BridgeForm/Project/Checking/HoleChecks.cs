@@ -1,21 +1,21 @@
+using BridgeForm.Roles;
+
 namespace BridgeForm.Project.Checking;
 
 /// <summary>The user's own holes lie in the wood.</summary>
 internal static class HoleChecks
 {
-    private static readonly (string Name, DrilledPart Part)[] Parts =
-        [("base", DrilledPart.Base), ("post", DrilledPart.Post), ("brace", DrilledPart.Brace)];
-
     public static void Run(CheckedFile f)
     {
-        foreach (var (name, part) in Parts)
+        foreach (var facts in RoleTable.All.Where(r => r.TakesHoles))
         {
+            var name = facts.Name;
             if (!f.Good($"frames.{name}.section", $"frames.{name}.length", "frames.base.flat", "frames.brace.foot", "holes." + name))
             {
                 continue;
             }
 
-            var holes = f.Parameters.Frames.Holes.Where(h => h.Part == part).ToList();
+            var holes = f.Parameters.Frames.Holes.Where(h => h.Part == facts.Role).ToList();
             var paths = f.Values.Items("holes." + name).ToList();
             for (var i = 0; i < paths.Count; i++)
             {
@@ -68,11 +68,12 @@ internal static class HoleChecks
         var wide = hole.Face == DrilledFace.Wide;
         var (length, section) = hole.Part switch
         {
-            DrilledPart.Post => (frames.Post.Length, frames.Post.Section),
-            DrilledPart.Brace => (frames.Brace.Length, frames.Brace.Section),
-            _ => (frames.Base.Length, frames.Base.Section),
+            Role.Post => (frames.Post.Length, frames.Post.Section),
+            Role.Brace => (frames.Brace.Length, frames.Brace.Section),
+            Role.Base => (frames.Base.Length, frames.Base.Section),
+            _ => throw new ArgumentOutOfRangeException(nameof(hole), hole.Part, "Takes holes, and nobody knows how long it is."),
         };
-        if (hole.Part == DrilledPart.Base)
+        if (hole.Part == Role.Base)
         {
             return wide ? (length, frames.Base.Depth, frames.Base.Along) : (length, frames.Base.Along, frames.Base.Depth);
         }

@@ -1,4 +1,5 @@
 using BridgeForm.Quantities;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Project.Definition;
 
@@ -36,19 +37,19 @@ internal static class ShopKeys
 
     public static KeySpec Fasteners => Define.Named(
         "fasteners", "Fasteners by joint, counted for one joint", Define.Whole("", "Fasteners in one joint", "0", "1000")) with
-    { Choices = JointNames.All };
+    { Choices = RoleTable.JointNames };
 
     public static KeySpec Erection => Define.Choice(
         "erection", "Order in which frames are hung", "both-ends", "one-end", "both-ends");
 
     public static KeySpec Holes => Define.OptionalMap(
-        "holes", "Holes of your own, in every member of a kind", [Of("base", "Bases"), Of("post", "Posts"), Of("brace", "Braces")]);
+        "holes", "Holes of your own, in every member of a kind", [.. RoleTable.All.Where(r => r.TakesHoles).Select(HolesIn)]);
 
-    private static KeySpec Of(string name, string description) => Of(name, description, string.Equals(name, "base", StringComparison.Ordinal)
+    private static KeySpec HolesIn(RoleFacts facts) => HolesIn(facts.Name, char.ToUpperInvariant(facts.Many[0]) + facts.Many[1..], facts.Axis == RoleAxis.Across
         ? "From the middle of the face; on the side up, on top and bottom towards A"
         : "From the middle of the face; on the wide face outward from the bridge's middle, so that left and right are mirror images; on top and bottom towards B");
 
-    private static KeySpec Of(string name, string description, string across) => Define.List(
+    private static KeySpec HolesIn(string name, string description, string across) => Define.List(
         name,
         description,
         Define.Map(

@@ -1,5 +1,5 @@
-using System.Collections.Immutable;
 using BridgeForm.Materials;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Project.Reading;
 
@@ -25,7 +25,7 @@ internal static class FrameReader
             Brace = Brace(v, post),
             Keeper = Keeper(v, channel),
             HardwareMass = v.Number("frames.hardware"),
-            Holes = [.. Holes(v, "base", DrilledPart.Base), .. Holes(v, "post", DrilledPart.Post), .. Holes(v, "brace", DrilledPart.Brace)],
+            Holes = [.. RoleTable.All.Where(r => r.TakesHoles).SelectMany(r => Holes(v, r))],
         };
     }
 
@@ -64,10 +64,10 @@ internal static class FrameReader
         return new KeeperParameters(hole, spread, v.Number("frames.keeper.depth"));
     }
 
-    private static IEnumerable<HoleParameters> Holes(FileValues v, string name, DrilledPart part) =>
-        v.Items("holes." + name).Select(p => Hole(v, p, part)).ToImmutableArray();
+    private static IEnumerable<HoleParameters> Holes(FileValues v, RoleFacts facts) =>
+        v.Items("holes." + facts.Name).Select(p => Hole(v, p, facts.Role));
 
-    private static HoleParameters Hole(FileValues v, string path, DrilledPart part)
+    private static HoleParameters Hole(FileValues v, string path, Role part)
     {
         var face = v.Text(path + ".face") switch
         {

@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+
+namespace BridgeForm.Roles;
+
+/// <summary>Everything that is plainly so of every part of a role.</summary>
+public sealed record RoleFacts
+{
+    /// <summary>The role.</summary>
+    public required Role Role { get; init; }
+
+    /// <summary>First letter of its marks.</summary>
+    public required string Letter { get; init; }
+
+    /// <summary>As files, ids and people name one of them: lower case.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>As people name several.</summary>
+    public string Many => Name + "s";
+
+    /// <summary>What it does, in plain words.</summary>
+    public required string Words { get; init; }
+
+    /// <summary>What chooses its wood.</summary>
+    public required WoodKey Wood { get; init; }
+
+    /// <summary>Joints it makes, in the order in which they are listed.</summary>
+    public required ImmutableArray<RoleJoint> Joints { get; init; }
+
+    /// <summary>What carries it; empty for what hangs on the ropes or stands on a landing.</summary>
+    public required ImmutableArray<Bearing> RestsOn { get; init; }
+
+    /// <summary>Hangs on the ropes, which lie in its channels and touch no other wood.</summary>
+    public bool LiesOnRopes => RestsOn.IsEmpty;
+
+    /// <summary>Works in which it is added: one, or one for end frames and one for frames that hang.</summary>
+    public required ImmutableArray<AssemblyWork> AddedIn { get; init; }
+
+    /// <summary>Within a work, what carries goes before what it carries: lower first.</summary>
+    public required int Rank { get; init; }
+
+    /// <summary>Which way it runs.</summary>
+    public required RoleAxis Axis { get; init; }
+
+    /// <summary>Words for its ends.</summary>
+    public EndWords Ends => EndWords.Of(Axis);
+
+    /// <summary>Which way its faces look.</summary>
+    public required FaceWords Faces { get; init; }
+
+    /// <summary>Which way they look where it lies flat instead of standing; null where its way of lying is no choice.</summary>
+    public FaceWords? FlatFaces { get; init; }
+
+    /// <summary>The builder may ask for holes of his own in it.</summary>
+    public bool TakesHoles { get; init; }
+
+    /// <summary>Share of an interior frame's load to which its weight counts.</summary>
+    public required WeightShare Share { get; init; }
+
+    /// <summary>Section of the drawing set that shows it.</summary>
+    public required DrawingSection Section { get; init; }
+
+    /// <summary>How far it leaves its place when its frame is taken apart.</summary>
+    public required Leaving Leaves { get; init; }
+}
+
+/// <summary>Shares of the weight that an interior frame carries.</summary>
+public enum WeightShare
+{
+    /// <summary>What presses on the base from between the posts.</summary>
+    Deck,
+
+    /// <summary>What the posts bring to the base.</summary>
+    Guard,
+
+    /// <summary>What the braces' feet bring to the base.</summary>
+    Brace,
+
+    /// <summary>The base itself.</summary>
+    Base,
+}
+
+/// <summary>Sections of the drawing set.</summary>
+public enum DrawingSection
+{
+    /// <summary>A frame, square to its plane.</summary>
+    Frame,
+
+    /// <summary>The deck of a bay, from above.</summary>
+    Deck,
+
+    /// <summary>The guard of a bay, from the deck.</summary>
+    Guard,
+}
+
+/// <summary>A move out of a frame that is taken apart, metres.</summary>
+/// <param name="Along">Along the bridge, from the frame into its bay.</param>
+/// <param name="Up">Upwards, square to the frame's axis.</param>
+/// <param name="Out">Outwards from the bridge's middle, of parts that stand on a side.</param>
+public readonly record struct Leaving(double Along, double Up, double Out);

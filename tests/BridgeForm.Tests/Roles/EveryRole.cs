@@ -1,0 +1,21 @@
+using BridgeForm.Roles;
+
+namespace BridgeForm.Tests.Roles;
+
+/// <summary>Two bridges that have parts of every role between them: a deck of boards on packers, and one of treads on stringers.</summary>
+internal static class EveryRole
+{
+    private const string OnStringers = "\ndeck: { layout: across, board: { section: 2x6 }, stringer: { section: 2x6, count: 3 } }\n";
+
+    private static readonly Lazy<BridgeModel[]> s_models = new(() => [Bridges.Build(Bridges.Inclined), Bridges.Build(Bridges.Garden + OnStringers)]);
+
+    /// <summary>Both.</summary>
+    public static IReadOnlyList<BridgeModel> Models => s_models.Value;
+
+    /// <summary>Every role, for theories.</summary>
+    public static TheoryData<Role> All => [.. Enum.GetValues<Role>()];
+
+    /// <summary>A bridge that has parts of a role.</summary>
+    public static BridgeModel With(Role role) => Models.FirstOrDefault(m => m.Pieces.Any(p => p.Role == role))
+        ?? throw new InvalidOperationException($"No bridge here has a {role}: add one, so that its words are looked for.");
+}
