@@ -22,8 +22,12 @@ internal static class StageInputs
         Stage.Stock => Verdict(now, before),
         Stage.Ropework => now with
         {
-            Shop = before.Shop, PriceList = before.PriceList, Species = before.Species, Values = before.Values,
-            Treatment = before.Treatment, Fasteners = before.Fasteners,
+            Shop = before.Shop,
+            PriceList = before.PriceList,
+            Species = before.Species,
+            Values = before.Values,
+            Treatment = before.Treatment,
+            Fasteners = before.Fasteners,
         },
         Stage.Checks or Stage.Remedies => now with { PriceList = SameOffer(now.PriceList, before.PriceList) ? before.PriceList : now.PriceList },
         _ => throw new ArgumentOutOfRangeException(nameof(stage), stage, "No such stage."),
@@ -36,12 +40,19 @@ internal static class StageInputs
     /// <summary>Only checks and load cases look at these.</summary>
     private static BridgeParameters Verdict(BridgeParameters now, BridgeParameters before) => now with
     {
-        Use = before.Use, Loads = before.Loads, Species = before.Species, Values = before.Values,
-        Treatment = before.Treatment, Fasteners = before.Fasteners,
+        Use = before.Use,
+        Loads = before.Loads,
+        Species = before.Species,
+        Values = before.Values,
+        Treatment = before.Treatment,
+        Fasteners = before.Fasteners,
         Site = now.Site with
         {
-            ReferenceTemperature = before.Site.ReferenceTemperature, Temperatures = before.Site.Temperatures, Ground = before.Site.Ground,
-            Water = before.Site.Water, Freeboard = before.Site.Freeboard,
+            ReferenceTemperature = before.Site.ReferenceTemperature,
+            Temperatures = before.Site.Temperatures,
+            Ground = before.Site.Ground,
+            Water = before.Site.Water,
+            Freeboard = before.Site.Freeboard,
         },
     };
 

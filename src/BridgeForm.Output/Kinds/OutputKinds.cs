@@ -11,7 +11,6 @@ using BridgeForm.Output.Router;
 using BridgeForm.Output.ShopSheets;
 using BridgeForm.Output.Tables;
 using BridgeForm.Output.Templates;
-using BridgeForm.Output;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.Kinds;

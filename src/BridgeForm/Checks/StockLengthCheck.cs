@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Quantities;

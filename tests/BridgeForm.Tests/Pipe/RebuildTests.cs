@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using BridgeForm.Project;
 
 namespace BridgeForm.Tests.Pipe;
