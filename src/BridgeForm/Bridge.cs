@@ -28,7 +28,7 @@ public static class Bridge
         [NotNullWhen(false)] out BridgeFault? fault)
     {
         rope = ShapeFinding.Of(parameters, CancellationToken.None, out var none);
-        (layout, fault) = Rebuild.Laid(parameters, rope, none);
+        (layout, fault) = Rebuild.Laid(parameters, rope, none, CancellationToken.None);
         return fault is null && rope is not null && layout is not null;
     }
 

@@ -118,16 +118,17 @@ public sealed class Rebuild(SideBySide? run = null)
     private (BridgeLayout? Layout, BridgeFault? Fault) Layout(BridgeParameters parameters, CancellationToken token)
     {
         var (rope, fault) = _shape.For(parameters, () => (ShapeFinding.Of(parameters, token, out var none), none));
-        var found = _layout.For(parameters, () => Laid(parameters, rope, fault));
+        var found = _layout.For(parameters, () => Laid(parameters, rope, fault, token));
         // The layout carries the parameters on to those that look at more of them than it does.
         return found.Layout is { } layout ? (layout with { Parameters = parameters }, null) : found;
     }
 
     /// <summary>Frames on the shape, when every part is one.</summary>
-    internal static (BridgeLayout? Layout, BridgeFault? Fault) Laid(BridgeParameters parameters, RopeShape? rope, BridgeFault? fault)
+    internal static (BridgeLayout? Layout, BridgeFault? Fault) Laid(
+        BridgeParameters parameters, RopeShape? rope, BridgeFault? fault, CancellationToken token)
     {
         var layout = rope is null ? ShapeFinding.OnEvenLoads(parameters) : BridgeLayout.Of(parameters, rope);
-        ImmutableArray<Misfit> misfits = layout is null ? [] : LayoutFit.Of(layout);
+        ImmutableArray<Misfit> misfits = layout is null ? [] : LayoutFit.Of(layout, token);
         return misfits.IsEmpty ? (fault is null ? layout : null, fault) : (null, BridgeFault.Of(misfits));
     }
 

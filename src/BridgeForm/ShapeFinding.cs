@@ -24,7 +24,7 @@ internal static class ShapeFinding
 
     /// <summary>The shape of a trial design; null where it has none, or none within its effort.</summary>
     public static RopeShape? Within(BridgeParameters parameters, Effort effort, double? accuracy) =>
-        Of(parameters, effort, accuracy ?? Accuracy, CancellationToken.None, out _);
+        Of(parameters, effort, accuracy ?? Accuracy, effort.Token, out _);
 
     /// <summary>Frames on ropes under even loads: where parts turn over they have no weight to find a shape with.</summary>
     public static BridgeLayout? OnEvenLoads(BridgeParameters parameters)

@@ -94,25 +94,28 @@ internal static class AnswerTimes
         Built(new Rebuild().TryWhole(parameters, CancellationToken.None, out _, out var fault), fault);
         var length = whole.Elapsed;
         var late = new List<double>();
+        var worst = (Late: 0.0, At: TimeSpan.Zero, Done: "");
         for (var i = 0; i < Cancels; i++)
         {
             using var source = new CancellationTokenSource();
             var asked = length * random.NextDouble();
             var watch = Stopwatch.StartNew();
+            var rebuild = new Rebuild();
             source.CancelAfter(asked);
             try
             {
-                _ = new Rebuild().TryWhole(parameters, source.Token, out _, out _);
+                rebuild.TryWhole(parameters, source.Token, out _, out _);
             }
             catch (OperationCanceledException)
             {
                 late.Add((watch.Elapsed - asked).TotalMilliseconds);
+                worst = late[^1] > worst.Late ? (late[^1], asked, string.Join(", ", rebuild.Anew)) : worst;
             }
         }
 
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"cancel at {Many} bays ({length.TotalMilliseconds:0} ms whole): {late.Count} of {Cancels} cancelled, median {Middle(late, 0.5):0.0} ms late, 95 of 100 within {Middle(late, 0.95):0.0} ms, at most {late.Max():0.0} ms"));
+            $"cancel at {Many} bays ({length.TotalMilliseconds:0} ms whole): {late.Count} of {Cancels} cancelled, median {Middle(late, 0.5):0.0} ms late, 95 of 100 within {Middle(late, 0.95):0.0} ms, at most {late.Max():0.0} ms, asked at {worst.At.TotalMilliseconds:0} ms with these done: {worst.Done}"));
     }
 
     private static double Middle(IReadOnlyCollection<double> times, double share) => times.Order().ElementAt((int)(share * (times.Count - 1)));

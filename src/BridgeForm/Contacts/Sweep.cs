@@ -27,7 +27,13 @@ internal sealed class Sweep
     /// <param name="token">Asked before each part.</param>
     public void Run(double liner, CancellationToken token)
     {
-        var boxes = _parts.Select(p => p.Box()).ToArray();
+        var boxes = new Box3[_parts.Length];
+        for (var i = 0; i < boxes.Length; i++)
+        {
+            token.ThrowIfCancellationRequested();
+            boxes[i] = _parts[i].Box();
+        }
+
         var order = Enumerable.Range(0, boxes.Length).ToArray();
         Array.Sort(order, (a, b) => boxes[a].Min.X.CompareTo(boxes[b].Min.X) is var x and not 0 ? x : a.CompareTo(b));
         foreach (var index in order)

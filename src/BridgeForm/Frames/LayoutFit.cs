@@ -20,12 +20,22 @@ internal static class LayoutFit
     private const string EndDepth = "frames.channel.end_depth";
 
     /// <summary>What does not fit: of each kind the first from A; empty when everything does.</summary>
-    public static ImmutableArray<Misfit> Of(BridgeLayout layout)
+    /// <param name="layout">Where everything lies.</param>
+    /// <param name="token">Asked before each kind.</param>
+    public static ImmutableArray<Misfit> Of(BridgeLayout layout, CancellationToken token = default)
     {
         // Parts can be looked at only where the lines they lie on are sound.
         ImmutableArray<Misfit> lines = [.. Deck(layout), .. Caps(layout)];
-        return lines.IsEmpty ? [.. Posts(layout), .. Boards(layout), .. Guards(layout), .. RailFit.Of(layout), .. TreadFit.Of(layout)] : lines;
+        return lines.IsEmpty
+            ? [.. Kinds.SelectMany(kind =>
+            {
+                token.ThrowIfCancellationRequested();
+                return kind(layout);
+            })]
+            : lines;
     }
+
+    private static Func<BridgeLayout, IEnumerable<Misfit>>[] Kinds => new Func<BridgeLayout, IEnumerable<Misfit>>[] { Posts, Boards, Guards, RailFit.Of, TreadFit.Of };
 
     private static IEnumerable<Misfit> Deck(BridgeLayout layout)
     {

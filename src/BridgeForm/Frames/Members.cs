@@ -28,22 +28,52 @@ public static class Members
     public static MemberGroup Bay(BridgeLayout layout, int index) =>
         new(FramePoses.BayName(index, layout.Bays), [.. InBay(layout, index, Sides.Both)]);
 
-    /// <summary>Members of a frame, of those that stand on both sides only the ones on some sides.</summary>
-    internal static IEnumerable<Member> InFrame(BridgeLayout layout, int index, ImmutableArray<Side> sides) =>
-    [
-        BaseMember.Of(layout, index),
-        .. sides.Select(side => Uprights.Post(layout, index, side)),
-        .. sides.Select(side => Uprights.Brace(layout, index, side)),
-        .. Packers.Of(layout, index) is { } packer ? [packer] : (Member[])[],
-    ];
+    /// <summary>Members of a frame, of those that stand on both sides only the ones on some sides; alike ones together.</summary>
+    internal static List<Member> InFrame(BridgeLayout layout, int index, ImmutableArray<Side> sides)
+    {
+        List<Member> members = [BaseMember.Of(layout, index)];
+        foreach (var side in sides)
+        {
+            members.Add(Uprights.Post(layout, index, side));
+        }
 
-    /// <summary>Members of a bay, of those that stand on both sides only the ones on some sides.</summary>
-    internal static IEnumerable<Member> InBay(BridgeLayout layout, int index, ImmutableArray<Side> sides) =>
-    [
-        .. layout.Parameters.Deck.Stringer is { } stringer
-            ? DeckBoards.Stringers(layout, index, stringer).Concat(DeckTreads.Of(layout, index, stringer))
-            : DeckBoards.Boards(layout, index),
-        .. sides.SelectMany(side => GuardRails.Of(layout, index, side)),
-        .. sides.Select(side => GuardCaps.Of(layout, index, side)),
-    ];
+        foreach (var side in sides)
+        {
+            members.Add(Uprights.Brace(layout, index, side));
+        }
+
+        if (Packers.Of(layout, index) is { } packer)
+        {
+            members.Add(packer);
+        }
+
+        return members;
+    }
+
+    /// <summary>Members of a bay, of those that stand on both sides only the ones on some sides; alike ones together.</summary>
+    internal static List<Member> InBay(BridgeLayout layout, int index, ImmutableArray<Side> sides)
+    {
+        var members = new List<Member>();
+        if (layout.Parameters.Deck.Stringer is { } stringer)
+        {
+            members.AddRange(DeckBoards.Stringers(layout, index, stringer));
+            members.AddRange(DeckTreads.Of(layout, index, stringer));
+        }
+        else
+        {
+            members.AddRange(DeckBoards.Boards(layout, index));
+        }
+
+        foreach (var side in sides)
+        {
+            members.AddRange(GuardRails.Of(layout, index, side));
+        }
+
+        foreach (var side in sides)
+        {
+            members.Add(GuardCaps.Of(layout, index, side));
+        }
+
+        return members;
+    }
 }

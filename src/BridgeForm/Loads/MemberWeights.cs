@@ -14,25 +14,38 @@ internal sealed class MemberWeights(BridgeLayout layout)
     private readonly Dictionary<string, double> _densities =
         layout.Parameters.Stock.ToDictionary(s => s.Name, s => s.Density.InService, StringComparer.Ordinal);
 
+    // Masses of the parts alike that are summed just now: one list for all, since a bridge is weighed often.
+    private readonly List<double> _alike = [];
+
     /// <summary>Frame <paramref name="index"/> (0 … bays) as it is built on the ground, with its hardware; and what is fixed on it in its place.</summary>
     public (double Built, double Added) Frame(int index)
     {
-        var parts = Members.InFrame(layout, index, Sides.Left).ToLookup(m => RoleTable.Of(m.Role).AddedIn.Contains(AssemblyWork.BuildFrame));
-        return (Sum(parts[true], _frames.HardwareMass), Sum(parts[false], 0));
+        var parts = Members.InFrame(layout, index, Sides.Left);
+        return (Sum(parts, isBuilt: true, _frames.HardwareMass), Sum(parts, isBuilt: false, 0));
     }
 
     /// <summary>Deck, rails and caps of bay <paramref name="index"/> (1 … bays).</summary>
-    public double Bay(int index) => Sum(Members.InBay(layout, index, Sides.Left), 0);
+    public double Bay(int index) => Sum(Members.InBay(layout, index, Sides.Left), isBuilt: null, 0);
 
     /// <summary>Parts role by role, the right-hand ones after the left-hand ones.</summary>
-    private double Sum(IEnumerable<Member> parts, double sum)
+    private double Sum(List<Member> parts, bool? isBuilt, double sum)
     {
-        foreach (var alike in parts.GroupBy(m => (m.Role, m.Side)))
+        for (var i = 0; i < parts.Count;)
         {
-            double[] masses = [.. alike.Select(Mass)];
-            foreach (var mass in alike.Key.Side == Side.None ? masses : [.. masses, .. masses])
+            var (role, side) = (parts[i].Role, parts[i].Side);
+            var counts = isBuilt is not { } built || built == RoleTable.Of(role).AddedIn.Contains(AssemblyWork.BuildFrame);
+            _alike.Clear();
+            for (; i < parts.Count && parts[i].Role == role && parts[i].Side == side; i++)
             {
-                sum += mass;
+                _alike.Add(counts ? Mass(parts[i]) : 0);
+            }
+
+            for (var twin = side == Side.None ? 1 : 0; counts && twin < 2; twin++)
+            {
+                foreach (var mass in _alike)
+                {
+                    sum += mass;
+                }
             }
         }
 

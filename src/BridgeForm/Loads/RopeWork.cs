@@ -81,7 +81,7 @@ public sealed record RopeWork
             Keepers = KeeperForce.Of(cases, names),
             FallWhenSupportMoves = moved ? fall : null,
             SupportMoveFailure = failure,
-            Modes = ModesOf(cases),
+            Modes = ModesOf(cases, token),
             Cautions = RopeCautions.Of(parameters.Ropes),
         };
     }
@@ -90,11 +90,15 @@ public sealed record RopeWork
     public static ImmutableArray<LoadCaseResult> CasesOf(BridgeParameters parameters, LoadCaseInput input, CancellationToken token = default) =>
         [.. LoadCases.All(input, token: token).Select(c => CaseSurroundings.Of(parameters, c))];
 
-    private static ImmutableArray<RopeModes> ModesOf(ImmutableArray<LoadCaseResult> cases) =>
+    private static ImmutableArray<RopeModes> ModesOf(ImmutableArray<LoadCaseResult> cases, CancellationToken token) =>
     [
         .. cases
             .Where(c => c is { Shape: not null, Id: "dead" or "live-full" })
-            .Select(c => RopeModes.Of(c.Id, c.Shape!))
+            .Select(c =>
+            {
+                token.ThrowIfCancellationRequested();
+                return RopeModes.Of(c.Id, c.Shape!);
+            })
             .OfType<RopeModes>(),
     ];
 }

@@ -13,6 +13,9 @@ public sealed class Effort(int most, int mostOfTrial, CancellationToken token)
     private int _left = most;
     private int _leftOfTrial;
 
+    /// <summary>What ends the search from outside; to be asked within a trial too.</summary>
+    public CancellationToken Token => token;
+
     /// <summary>Trials that were begun.</summary>
     public int Trials { get; private set; }
 

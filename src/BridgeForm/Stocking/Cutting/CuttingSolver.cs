@@ -47,7 +47,7 @@ internal static class CuttingSolver
             }
         }
 
-        best = Improvement.Of(problem, best!, relaxed.Values, target);
+        best = Improvement.Of(problem, best!, relaxed.Values, target, token);
         var proven = best.Cost <= target * (1 + Same);
         if (!proven && problem.Demand.Sum() <= SmallJob)
         {

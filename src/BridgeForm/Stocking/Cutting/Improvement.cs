@@ -14,10 +14,12 @@ internal static class Improvement
     private const double Same = 1e-9;
 
     /// <summary>The plan, or a cheaper one; stops at <paramref name="target"/>. Same problem, same plan.</summary>
-    public static CuttingPlan Of(CuttingProblem problem, CuttingPlan plan, double[] values, double target)
+    public static CuttingPlan Of(
+        CuttingProblem problem, CuttingPlan plan, double[] values, double target, CancellationToken token = default)
     {
         for (var round = 0; round < Rounds && plan.Cost > target * (1 + Same); round++)
         {
+            token.ThrowIfCancellationRequested();
             var chosen = Chosen(problem, plan, values, round);
             if (Better(problem, plan, chosen, values) is { } better)
             {

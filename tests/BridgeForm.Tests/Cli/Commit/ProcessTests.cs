@@ -26,7 +26,7 @@ public sealed class ProcessTests : IDisposable
         }
 
         // Long enough that the signal comes while files are written.
-        var file = _run.Write("bridge.yaml", Bridges.Garden.Replace("span: 30 ft", "span: 120 ft", StringComparison.Ordinal));
+        var file = _run.Write("bridge.yaml", Bridges.Garden.Replace("span: 30 ft", "span: 300 ft", StringComparison.Ordinal));
         using var run = Shell($"exec dotnet '{s_program}' make '{file}' -o '{_run.Path("a/b")}'");
         var isWriting = SpinWait.SpinUntil(() => run.HasExited || (Directory.Exists(_run.Path("a/b")) && Directory.EnumerateDirectories(_run.Path("a/b")).Any()), TimeSpan.FromMinutes(2));
         Assert.True(isWriting && !run.HasExited, "the run ended before the signal");
