@@ -85,14 +85,12 @@ public sealed class Rebuild(SideBySide? run = null)
 
         var rope = _shape.Value.Rope!;
         var lines = RopeRuns.Of(parameters, rope);
-        var isCut = false;
         _run(
-            () => isCut = TryCut(layout, lines, token),
+            () => CutAndCompared(layout, lines, token),
             () => _ropework.For(parameters, () => Ropework(layout, rope, token)));
         fault = _pieces.Value.Fault;
-        if (!isCut)
+        if (fault is not null)
         {
-            fault ??= new BridgeFault(BridgeFaultKind.DoesNotFit, "");
             return false;
         }
 
@@ -110,7 +108,6 @@ public sealed class Rebuild(SideBySide? run = null)
             Judge(context, token);
         }
 
-        fault = null;
         model = Model(context, lines, whole);
         return true;
     }
@@ -132,18 +129,15 @@ public sealed class Rebuild(SideBySide? run = null)
         return misfits.IsEmpty ? (fault is null ? layout : null, fault) : (null, BridgeFault.Of(misfits));
     }
 
-    private bool TryCut(BridgeLayout layout, ImmutableArray<RopeLine> lines, CancellationToken token)
+    private void CutAndCompared(BridgeLayout layout, ImmutableArray<RopeLine> lines, CancellationToken token)
     {
         var parameters = layout.Parameters;
         var members = _members.For(parameters, () => Placed(layout, token));
         var (pieces, fault) = _pieces.For(parameters, () => Cut(parameters, members, token));
-        if (fault is not null)
+        if (fault is null)
         {
-            return false;
+            _contacts.For(parameters, () => ContactSurveyor.Survey(layout, pieces, lines, token));
         }
-
-        _contacts.For(parameters, () => ContactSurveyor.Survey(layout, pieces, lines, token));
-        return true;
     }
 
     private static ImmutableArray<MemberGroup> Placed(BridgeLayout layout, CancellationToken token)
