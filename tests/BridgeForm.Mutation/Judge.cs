@@ -7,15 +7,21 @@ internal static class Judge
     private const double Patience = 4;
     private const double Start = 30;
 
-    /// <summary>Every class that reaches the place, until a test fails.</summary>
-    public static Result ByMap(string folder, CoverageMap map, Killers killers, int number, Site site, Listed? listed)
+    /// <summary>Every class that reaches the place, until a test fails; only the first of them where there are so many seconds for each place.</summary>
+    public static Result ByMap(string folder, CoverageMap map, Killers killers, double within, int number, Site site, Listed? listed)
     {
-        var reaching = killers.First(map.Reaching(number, site), site);
+        var reaching = First(killers.First(map.Reaching(number, site), site), within);
         var killed = reaching.Count == 0
             ? null
             : Verdict(folder, number, (reaching.Sum(r => r.Seconds) * Patience) + Start, reaching.Select(r => r.Name));
         killers.Remember(site, killed);
         return new(number, site, listed, killed, reaching.Count);
+    }
+
+    private static IReadOnlyList<(string Name, double Seconds)> First(IReadOnlyList<(string Name, double Seconds)> classes, double within)
+    {
+        var taken = 0.0;
+        return [.. classes.TakeWhile((c, i) => (taken += c.Seconds) <= within || i == 0)];
     }
 
     /// <summary>Only the tests the list names.</summary>

@@ -19,6 +19,9 @@ internal sealed record Options
     /// <summary>Places whose file begins so; empty for all.</summary>
     public string Under { get; init; } = "src/";
 
+    /// <summary>A first look: classes that take no longer than so many seconds together, asked in their order; infinite for all.</summary>
+    public double Within { get; init; } = double.PositiveInfinity;
+
     /// <summary>Only classes of tests whose full name begins so.</summary>
     public string Tests { get; init; } = "BridgeForm.Tests.";
 
@@ -41,6 +44,7 @@ internal sealed record Options
                 "--survivors" => options with { SurvivorsOnly = true },
                 "--count" => options with { Count = true },
                 "--sites" => options with { Sites = int.Parse(arguments[++i], CultureInfo.InvariantCulture) },
+                "--within" => options with { Within = double.Parse(arguments[++i], CultureInfo.InvariantCulture) },
                 "--seed" => options with { Seed = arguments[++i] },
                 "--only" => options with { Only = int.Parse(arguments[++i], CultureInfo.InvariantCulture) },
                 "--under" => options with { Under = arguments[++i] },

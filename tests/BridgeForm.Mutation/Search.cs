@@ -63,7 +63,7 @@ internal static class Search
     {
         var map = CoverageMap.Of(folder, options.Tests);
         var killers = new Killers(Path.Combine(folder, "killers.txt"));
-        var results = Told(Judge.All(numbered, n => Judge.ByMap(folder, map, killers, n.Number, n.Site, n.Listed) with
+        var results = Told(Judge.All(numbered, n => Judge.ByMap(folder, map, killers, options.Within, n.Number, n.Site, n.Listed) with
         {
             Equivalent = equivalents.FirstOrDefault(e => e.Is(n.Site))?.Why,
         }));
