@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
-using BridgeForm.Project;
 using BridgeForm.Project.Files;
+using BridgeForm.Project.Reading;
 
 namespace BridgeForm;
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BridgeForm.Project;
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Files;
 using BridgeForm.Project.Reading;

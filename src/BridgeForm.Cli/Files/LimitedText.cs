@@ -1,5 +1,5 @@
 using System.Text;
-using BridgeForm.Project.Definition;
+using BridgeForm.Project;
 
 namespace BridgeForm.Cli.Files;
 

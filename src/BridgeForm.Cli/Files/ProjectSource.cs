@@ -1,9 +1,7 @@
 using BridgeForm.Cli.Streams;
 using BridgeForm.Materials;
 using BridgeForm.Project;
-using BridgeForm.Project.Definition;
 using BridgeForm.Project.Files;
-using BridgeForm.Project.Reading;
 
 namespace BridgeForm.Cli.Files;
 

@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
 using BridgeForm.Materials;
+using BridgeForm.Project.Definition;
+using BridgeForm.Project.Reading;
 using BridgeForm.Quantities;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Project;
 
@@ -88,4 +91,100 @@ public enum ErectionOrder
 
     /// <summary>From support A on.</summary>
     OneEnd,
+}
+
+/// <summary>The whole project file: one definition that the reader, schema, starter file and reference page share.</summary>
+public static class ProjectKeys
+{
+    /// <summary>Largest project file, bytes (and characters of its text).</summary>
+    public const int LargestFile = 1_000_000;
+
+    /// <summary>Most frames a bridge may have.</summary>
+    public const int MostFrames = 50_000;
+
+    /// <summary>The mapping at the top of the file.</summary>
+    public static KeySpec Root { get; } = Define.Map(
+        "",
+        "A footbridge on two ropes",
+        [
+            Define.Text("name", "Name for titles").Needed("My footbridge").Starting(),
+            Define.Choice("units", "Units that people read in printed matter", "imperial", "imperial", "metric").Starting(),
+            Define.Choice("use", "Sets guard height (36 in or 42 in), the opening under a 4 in sphere, and the live load", "private", "private", "public").Starting(),
+            SiteSection.Keys,
+            RopeSection.Keys,
+            FrameSection.Keys,
+            DeckSection.Keys,
+            GuardSection.Keys,
+            LoadSection.Keys,
+            StockSection.Keys,
+            ShopSection.Keys,
+            Define.Text("prices", "File with your own prices, beside this one"),
+            HoleSection.Keys,
+            SpeciesSection.Keys,
+            ValuesSection.Keys,
+            TreatmentSection.Keys,
+            Fasteners,
+            Erection,
+        ]);
+
+    /// <summary>The definition of the value under a path such as <c>frames.post.length</c> or <c>guard.rails.heights.0</c>.</summary>
+    internal static KeySpec At(string path) => path.Split('.').Aggregate(
+        Root, (spec, name) => spec.Item ?? spec.Keys.First(k => string.Equals(k.Name, name, StringComparison.Ordinal)));
+
+    private static KeySpec Fasteners => Define.Named(
+        "fasteners", "Fasteners by joint, counted for one joint", Define.Whole("", "Fasteners in one joint", "0", "1000")) with
+    { Choices = RoleTable.JointNames };
+
+    private static KeySpec Erection => Define.Choice(
+        "erection", "Order in which frames are hung", "both-ends", "one-end", "both-ends");
+}
+
+/// <summary>Parameters of the whole bridge from the file's values, and what they must agree on among themselves.</summary>
+internal static class WholeFile
+{
+    /// <summary>Puts the sections' parameters together.</summary>
+    public static BridgeParameters Read(FileValues v, RopeCatalogue ropes, FaultList faults)
+    {
+        var use = v.Text("use") is "public" ? BridgeUse.Public : BridgeUse.Private;
+        var rope = RopeSection.Read(v, ropes, faults);
+        var species = SpeciesSection.Read(v);
+        return new BridgeParameters
+        {
+            Name = v.Text("name"),
+            Units = v.Units,
+            Use = use,
+            Site = SiteSection.Read(v),
+            Ropes = rope,
+            Frames = FrameSection.Read(v, rope.Rope),
+            Deck = DeckSection.Read(v),
+            Guard = GuardSection.Read(v),
+            Loads = LoadSection.Read(v, use),
+            Stock = StockSection.Read(v, species, faults),
+            Shop = ShopSection.Read(v),
+            Prices = v.TextOrNull("prices"),
+            Treatment = TreatmentSection.Read(v),
+            Fasteners = v.Names("fasteners").ToImmutableSortedDictionary(n => n, n => v.Whole("fasteners." + n), StringComparer.Ordinal),
+            Erection = v.Text("erection") is "one-end" ? ErectionOrder.OneEnd : ErectionOrder.BothEnds,
+            Species = species,
+            Values = ValuesSection.Read(v),
+        };
+    }
+
+    /// <summary>Faults of how the file's values go together: what could not be built or computed at all.</summary>
+    public static void Check(CheckedFile f)
+    {
+        SpanRules.Check(f);
+        ChannelSection.Check(f);
+        UprightSection.Check(f);
+        DeckSection.Check(f);
+        GuardSection.Check(f);
+        StockSection.Check(f);
+        DensitySection.Check(f);
+        ValuesSection.Check(f);
+        HoleSection.Check(f);
+        SiteSection.Check(f);
+        RopeSection.Check(f);
+        LoadCaseSection.Check(f);
+        LoadSection.Check(f);
+    }
 }

@@ -5,7 +5,6 @@ using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Materials;
 using BridgeForm.Project;
-using BridgeForm.Project.Checking;
 using BridgeForm.Quantities;
 using BridgeForm.Ropes;
 
@@ -113,7 +112,7 @@ public static class Remedies
         var (span, now) = (parameters.Site.Span, parameters.Ropes.Sag);
         var words = new Quantities.QuantityText(parameters.Units);
         var step = Settable(parameters.Units);
-        var deepest = (int)Math.Floor(SpanChecks.DeepestSag(parameters.Site) / step);
+        var deepest = (int)Math.Floor(SpanRules.DeepestSag(parameters.Site) / step);
         var effort = Begin(Bays(parameters), token);
         var found = new LeastSetting(steps => Try(With(parameters, steps * step), effort, shape)).Above((int)Math.Floor(now / step), deepest);
         if (effort.IsSpent)

@@ -1,4 +1,5 @@
 using BridgeForm.Materials;
+using BridgeForm.Project;
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Files;
 using BridgeForm.Quantities;

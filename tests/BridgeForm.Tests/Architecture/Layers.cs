@@ -13,7 +13,7 @@ internal static class Layers
         ("Solids", ["BridgeForm.Solids"]),
         ("Roles", ["BridgeForm.Roles"]),
         ("Materials", ["BridgeForm.Materials"]),
-        ("Project", ["BridgeForm.Project", "BridgeForm.Project.Definition", "BridgeForm.Project.Reading", "BridgeForm.Project.Checking", "BridgeForm.Project.Files"]),
+        ("Project", ["BridgeForm.Project.Definition", "BridgeForm.Project.Reading", "BridgeForm.Project", "BridgeForm.Project.Files"]),
         ("Ropes", ["BridgeForm.Ropes", "BridgeForm.Ropes.Fittings", "BridgeForm.Ropes.Modes"]),
         ("Frames", ["BridgeForm.Frames"]),
         ("Pieces", ["BridgeForm.Pieces"]),

@@ -1,5 +1,5 @@
 using System.Diagnostics;
-using BridgeForm.Project.Reading;
+using BridgeForm.Project.Files;
 
 namespace BridgeForm.Tests.Cli;
 

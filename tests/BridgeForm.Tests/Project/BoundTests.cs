@@ -1,3 +1,4 @@
+using BridgeForm.Project;
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Files;
 using BridgeForm.Project.Reading;

@@ -130,7 +130,7 @@ public sealed class HardeningTests
     public void A_document_marker_alone_is_fine() =>
         Assert.Empty(Examples.Read("---\n" + Examples.Contract + "\n...\n").Lines);
 
-    private static List<BridgeForm.Project.ProjectFault> Timed(string text)
+    private static List<BridgeForm.Project.Reading.ProjectFault> Timed(string text)
     {
         var watch = Stopwatch.StartNew();
         var faults = Examples.Read(text).Faults;

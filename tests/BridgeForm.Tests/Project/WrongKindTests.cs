@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Project;
 using BridgeForm.Project.Definition;
 
 namespace BridgeForm.Tests.Project;

@@ -1,4 +1,4 @@
-using BridgeForm.Project.Reading;
+using BridgeForm.Project.Files;
 using CsCheck;
 
 namespace BridgeForm.Tests.Stocking;

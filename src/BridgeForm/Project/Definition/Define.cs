@@ -24,6 +24,9 @@ internal static class Define
     public static KeySpec Section(string name, string description, string value, string metric) =>
         new(name, KeyShape.Value, description) { Type = ValueForm.Section, Default = value, MetricDefault = metric };
 
+    /// <summary>The key that names the stock a part is cut from.</summary>
+    public static KeySpec StockName(string value) => Text("stock", "Name of the stock it is cut from", value);
+
     public static KeySpec Length(
         string name, string description, string least, string most, string? value = null, string? metric = null) =>
         Quantity(QuantityKind.Length, name, description, least, most, value, metric);

@@ -1,5 +1,4 @@
 using BridgeForm.Materials;
-using BridgeForm.Project.Checking;
 using BridgeForm.Project.Reading;
 using BridgeForm.Quantities;
 
@@ -12,7 +11,7 @@ public static class ProjectReader
     /// Reads a project file's text. Never throws on any text. Faults of single values and of how they go together are told
     /// in one run; a value with a fault takes part in no check with others.
     /// </summary>
-    /// <param name="text">The whole file; YAML, at most <see cref="Definition.ProjectKeys.LargestFile"/> characters.</param>
+    /// <param name="text">The whole file; YAML, at most <see cref="ProjectKeys.LargestFile"/> characters.</param>
     /// <param name="fileName">Its name, for messages only.</param>
     /// <param name="ropes">The ropes that the file may name.</param>
     public static ProjectReading Read(string text, string fileName, RopeCatalogue ropes)
@@ -36,7 +35,7 @@ public static class ProjectReader
     private static (FileValues? Values, BridgeParameters? Parameters) Read(
         string text, RopeCatalogue ropes, FaultList faults, (string Path, string Text)? change)
     {
-        if (YamlText.Checked(text, faults) is not { } body || YamlTree.Read(body, faults) is not { } root)
+        if (YamlText.Checked(text, ProjectKeys.LargestFile, faults) is not { } body || YamlTree.Read(body, faults) is not { } root)
         {
             return default;
         }
@@ -53,14 +52,14 @@ public static class ProjectReader
 
         var values = new FileValues(UnitsOf(map));
         var walker = new SpecWalker(values, faults);
-        walker.Walk(map);
+        walker.Walk(ProjectKeys.Root, map);
         if (change is var (path, written))
         {
-            walker.Rewrite(path, written);
+            walker.Rewrite(ProjectKeys.At(path), path, written);
         }
 
-        var parameters = ParametersReader.Read(values, ropes, faults);
-        CrossChecks.Run(values, parameters, faults);
+        var parameters = WholeFile.Read(values, ropes, faults);
+        WholeFile.Check(new CheckedFile(values, parameters, faults));
         return (values, parameters);
     }
 

@@ -11,13 +11,13 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
     private readonly HashSet<string> meantBy = new(StringComparer.Ordinal);
 
     /// <summary>Reads the whole file into values by path.</summary>
-    public void Walk(MapNode root) => Map(ProjectKeys.Root, root, "", Place.Start, given: true);
+    public void Walk(KeySpec root, MapNode map) => Map(root, map, "", Place.Start, given: true);
 
     /// <summary>Reads a value of a key that has one as if the file said it there.</summary>
-    public void Rewrite(string path, string text)
+    public void Rewrite(KeySpec spec, string path, string text)
     {
         var place = values.Place(path);
-        Value(ProjectKeys.At(path), new ScalarNode(place, text, Quoted: false), path, given: true);
+        Value(spec, new ScalarNode(place, text, Quoted: false), path, given: true);
     }
 
     private static string Join(string path, string name) => path.Length == 0 ? name : path + "." + name;

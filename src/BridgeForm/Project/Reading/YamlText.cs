@@ -1,5 +1,3 @@
-using BridgeForm.Project.Definition;
-
 namespace BridgeForm.Project.Reading;
 
 /// <summary>What a file's text must be before it is worth parsing.</summary>
@@ -8,11 +6,14 @@ internal static class YamlText
     private const char ByteOrderMark = '\uFEFF';
 
     /// <summary>The text without its byte order mark, or null with a fault.</summary>
-    public static string? Checked(string text, FaultList faults)
+    /// <param name="text">Of the file.</param>
+    /// <param name="largest">Characters that are read at most.</param>
+    /// <param name="faults">Where the fault is told.</param>
+    public static string? Checked(string text, int largest, FaultList faults)
     {
-        if (text.Length > ProjectKeys.LargestFile)
+        if (text.Length > largest)
         {
-            faults.Add(Place.Start, FormattableString.Invariant($"the file is larger than {ProjectKeys.LargestFile / 1_000_000} MB; a project file is a few kilobytes of text"));
+            faults.Add(Place.Start, FormattableString.Invariant($"the file is larger than {largest / 1_000_000} MB; a project file is a few kilobytes of text"));
             return null;
         }
 

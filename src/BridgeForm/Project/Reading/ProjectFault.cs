@@ -1,7 +1,7 @@
 using System.Globalization;
 using BridgeForm.Quantities;
 
-namespace BridgeForm.Project;
+namespace BridgeForm.Project.Reading;
 
 /// <summary>Something wrong in a project file, for people; on one line, whatever the file holds.</summary>
 /// <param name="Line">Line of the offending key or value, from 1.</param>

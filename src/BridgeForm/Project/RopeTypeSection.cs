@@ -1,41 +1,30 @@
 using BridgeForm.Materials;
+using BridgeForm.Project.Definition;
+using BridgeForm.Project.Reading;
 using BridgeForm.Quantities;
 
-namespace BridgeForm.Project.Reading;
+namespace BridgeForm.Project;
 
-/// <summary>Reads <c>ropes</c>.</summary>
-internal static class RopeReader
+/// <summary>The key <c>ropes.type</c>: a rope of the built-in table, or the keys of one of the user's own.</summary>
+internal static class RopeTypeSection
 {
-    private const double ClipsEfficiency = 0.8;
-    private const string ClipsSource = "80 % for clips (TM 5-3810-305-10 Table 4)";
-
-    public static RopeParameters Read(FileValues v, RopeCatalogue ropes, FaultList faults)
+    public static KeySpec Keys => new("type", KeyShape.Value, "Key of the built-in table, or a mapping that describes a rope")
     {
-        var kind = v.Text("ropes.termination.kind");
-        var efficiency = v.NumberOrNull("ropes.termination.efficiency");
-        var assumed = efficiency is null && kind is "clips";
-        return new RopeParameters
-        {
-            Rope = Rope(v, ropes, faults),
-            Spacing = v.Number("ropes.spacing"),
-            Sag = Sag(v),
-            TerminationKind = kind,
-            TerminationEfficiency = assumed ? ClipsEfficiency : efficiency,
-            TerminationSource = v.TextOrNull("ropes.termination.source") ?? (assumed ? ClipsSource : null),
-            SafetyFactor = v.Number("ropes.safety_factor"),
-            MarkingTension = v.Number("ropes.marking_tension"),
-            Stretch = v.Given("ropes.stretch") && v.Good("ropes.stretch")
-                ? new ShareRange(v.Number("ropes.stretch.0"), v.Number("ropes.stretch.1"))
-                : null,
-        };
-    }
+        Type = ValueForm.Rope,
+        Default = "rope-6x19-iwrc-eips-galvanized-3/4",
+        Keys =
+        [
+            Define.Length("diameter", "Nominal diameter", "1/16 in", "6 in").Needed("3/4 in", "19 mm"),
+            Define.Quantity(QuantityKind.MassPerLength, "mass_per_length", "Mass per length", "0.001 lb/ft", "100 lb/ft").Needed("1.04 lb/ft", "1.55 kg/m"),
+            Define.Quantity(QuantityKind.Force, "breaking_strength", "Minimum breaking strength of the rope", "50 lbf", "5000000 lbf").Needed("52900 lbf", "235 kN"),
+            Define.Quantity(QuantityKind.Area, "metallic_area", "Area of the wires", "0.0005 in2", "30 in2").Needed("0.27 in2", "175 mm2"),
+            Define.Quantity(QuantityKind.Stress, "modulus", "Modulus of the rope, not of its steel", "1000 ksi", "32000 ksi").Needed("15000 ksi", "100 GPa"),
+            Define.Flag("galvanized", "Zinc coated", "false"),
+            Define.Text("source", "Where these numbers come from", "the project file"),
+        ],
+    };
 
-    /// <summary>Sag in metres, whichever way it is written.</summary>
-    public static double Sag(FileValues v) => v.Find("ropes.sag") is { Kind: QuantityKind.Share } share
-        ? share.Number * v.Number("site.span")
-        : v.Number("ropes.sag");
-
-    private static RopeProperties Rope(FileValues v, RopeCatalogue ropes, FaultList faults)
+    public static RopeProperties Read(FileValues v, RopeCatalogue ropes, FaultList faults)
     {
         if (v.Find("ropes.type.diameter") is not null)
         {

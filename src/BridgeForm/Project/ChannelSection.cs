@@ -1,13 +1,71 @@
-namespace BridgeForm.Project.Checking;
+using BridgeForm.Materials;
+using BridgeForm.Project.Definition;
+using BridgeForm.Project.Reading;
 
-/// <summary>Rope channels and keeper holes in the base.</summary>
-internal static class ChannelChecks
+namespace BridgeForm.Project;
+
+/// <summary>The rope channel of a base. Metres.</summary>
+/// <param name="Width">Wall to wall (already computed from rope, clearance and liner when not given).</param>
+/// <param name="Depth">Depth at the middle of an interior base.</param>
+/// <param name="EndDepth">Depth at the middle of an end base.</param>
+/// <param name="Liner">Thickness of a liner between rope and wood; 0 for none.</param>
+public sealed record ChannelParameters(double Width, double Depth, double EndDepth, double Liner);
+
+/// <summary>Blind pilot holes from below, two at each channel. Metres.</summary>
+/// <param name="Hole">Diameter; 0 for no holes.</param>
+/// <param name="Spread">Centre to centre across the channel.</param>
+/// <param name="Depth">Depth from the bottom face.</param>
+public sealed record KeeperParameters(double Hole, double Spread, double Depth);
+
+/// <summary>Keys under <c>frames.channel</c> and <c>frames.keeper</c>, how they are read, and how they fit into the base.</summary>
+internal static class ChannelSection
 {
     private const string BaseSection = "frames.base.section";
     private const string BaseLength = "frames.base.length";
     private const string Spacing = "ropes.spacing";
+    private const double LeastSpread = 2.5 * 0.0254;
+    private const double HoleDiametersBeside = 4;
 
-    public static void Run(CheckedFile f)
+    public static KeySpec Keys => Define.Map(
+        "channel",
+        "The rope channels in the underside of a base",
+        [
+            Define.Length("clearance", "Channel wider than the rope (and two liners) by this much", "0 in", "2 in", "1/8 in", "3 mm"),
+            Define.Length("width", "Width of the channel, in place of clearance", "1/16 in", "12 in") with
+            { DefaultNote = "rope diameter + clearance + two liners", Example = "7/8 in", MetricExample = "22 mm" },
+            Define.Length("depth", "Depth of the channel in the middle of the base", "1/16 in", "24 in", "5/8 in", "16 mm"),
+            Define.Length("end_depth", "The same of the two end frames", "1/16 in", "24 in", "3/4 in", "19 mm"),
+            Define.Length("liner", "Thickness of a liner between rope and wood; 0 for none", "0 in", "1 in", "0 in", "0 mm"),
+        ]) with
+    { OneOf = ["clearance", "width"] };
+
+    public static KeySpec KeeperKeys => Define.Map(
+        "keeper",
+        "Blind pilot holes from below for the strap that holds base to rope, two straddling each channel",
+        [
+            Define.Length("hole", "Diameter; 0 for no holes", "0 in", "2 in", "1/4 in", "6 mm"),
+            Define.Length("spread", "Centre to centre across the channel", "1/4 in", "24 in") with
+            { DefaultNote = "the larger of 2-1/2 in and channel width + 4 hole diameters", Example = "2-1/2 in", MetricExample = "64 mm" },
+            Define.Length("depth", "Depth from the base's bottom face", "0 in", "24 in", "2 in", "50 mm"),
+        ]);
+
+    public static ChannelParameters Read(FileValues v, RopeProperties rope)
+    {
+        var liner = v.Number("frames.channel.liner");
+        var width = v.NumberOrNull("frames.channel.width")
+            ?? rope.Diameter + (v.NumberOrNull("frames.channel.clearance") ?? 0) + (2 * liner);
+        return new ChannelParameters(width, v.Number("frames.channel.depth"), v.Number("frames.channel.end_depth"), liner);
+    }
+
+    public static KeeperParameters Keeper(FileValues v, ChannelParameters channel)
+    {
+        var hole = v.Number("frames.keeper.hole");
+        var spread = v.NumberOrNull("frames.keeper.spread")
+            ?? Math.Max(LeastSpread, channel.Width + (HoleDiametersBeside * hole));
+        return new KeeperParameters(hole, spread, v.Number("frames.keeper.depth"));
+    }
+
+    public static void Check(CheckedFile f)
     {
         if (!f.Good(BaseSection, "frames.base.flat"))
         {

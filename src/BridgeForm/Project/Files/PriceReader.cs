@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using BridgeForm.Materials;
+using BridgeForm.Project.Reading;
 using BridgeForm.Quantities;
 
-namespace BridgeForm.Project.Reading;
+namespace BridgeForm.Project.Files;
 
 /// <summary>
 /// Reads a price list: comma-separated text whose first line names the columns <c>stock</c>, <c>section</c>, <c>length</c>
@@ -138,4 +139,14 @@ public static class PriceReader
             faults.Add(new Place(line, 1), "this board has a price already; take one of the two lines out");
         }
     }
+}
+
+/// <summary>A price list, read: its prices, or everything that is wrong with it.</summary>
+/// <param name="FileName">Name of the file, for messages.</param>
+/// <param name="List">Null when there are faults.</param>
+/// <param name="Faults">In the order of the file.</param>
+public sealed record PriceReading(string FileName, PriceList? List, ImmutableArray<ProjectFault> Faults)
+{
+    /// <summary>One line a fault, as printed on standard error.</summary>
+    public IEnumerable<string> Lines => Faults.Select(f => f.In(FileName));
 }

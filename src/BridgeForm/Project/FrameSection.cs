@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
 using BridgeForm.Materials;
+using BridgeForm.Project.Definition;
+using BridgeForm.Project.Reading;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Project;
 
@@ -71,31 +74,51 @@ public sealed record BaseParameters(Section Section, bool Flat, double Length, s
     public double Along => Flat ? Section.Width : Section.Thickness;
 }
 
-/// <summary>The rope channel of a base. Metres.</summary>
-/// <param name="Width">Wall to wall (already computed from rope, clearance and liner when not given).</param>
-/// <param name="Depth">Depth at the middle of an interior base.</param>
-/// <param name="EndDepth">Depth at the middle of an end base.</param>
-/// <param name="Liner">Thickness of a liner between rope and wood; 0 for none.</param>
-public sealed record ChannelParameters(double Width, double Depth, double EndDepth, double Liner);
+/// <summary>Keys under <c>frames</c>, and how they are read.</summary>
+internal static class FrameSection
+{
+    public static KeySpec Keys => Define.Map(
+        "frames",
+        "The frames that stand on the ropes",
+        [
+            Define.Length("spacing", "Largest distance between neighbouring frames", "4 in", "30 ft", "3 ft", "900 mm"),
+            Define.Choice("step", "What is equal from frame to frame: the distance along the rope, or in plan", "rope", "rope", "plan"),
+            Define.Choice("stance", "Frames square to the rope, or plumb", "square", "square", "plumb"),
+            BaseKeys,
+            ChannelSection.Keys,
+            UprightSection.PostKeys,
+            UprightSection.BraceKeys,
+            ChannelSection.KeeperKeys,
+            Define.Quantity(QuantityKind.Mass, "hardware", "Fasteners and keepers of one frame, as mass on the ropes", "0 lb", "1000 lb", "3 lb", "1.4 kg"),
+        ]).AllStarting();
 
-/// <summary>A post.</summary>
-/// <param name="Section">Its section; the wide face lies in the plane of the frame.</param>
-/// <param name="Length">Along its axis, metres.</param>
-/// <param name="Lean">Outward from n, radians (α).</param>
-/// <param name="Foot">z of the inner face at the base's top, metres.</param>
-/// <param name="Stock">Name of the stock.</param>
-public sealed record PostParameters(Section Section, double Length, double Lean, double Foot, string Stock);
+    public static FrameParameters Read(FileValues v, RopeProperties rope)
+    {
+        var channel = ChannelSection.Read(v, rope);
+        var post = UprightSection.Post(v);
+        return new FrameParameters
+        {
+            Spacing = v.Number("frames.spacing"),
+            Step = v.Text("frames.step") is "plan" ? FrameStep.Plan : FrameStep.Rope,
+            Stance = v.Text("frames.stance") is "plumb" ? Stance.Plumb : Stance.Square,
+            Base = new BaseParameters(
+                v.Section("frames.base.section"), v.Flag("frames.base.flat"), v.Number("frames.base.length"), v.Text("frames.base.stock")),
+            Channel = channel,
+            Post = post,
+            Brace = UprightSection.Brace(v, post),
+            Keeper = ChannelSection.Keeper(v, channel),
+            HardwareMass = v.Number("frames.hardware"),
+            Holes = HoleSection.Read(v),
+        };
+    }
 
-/// <summary>A brace; foot and length both known, whichever was given.</summary>
-/// <param name="Section">Its section; the wide face lies in the plane of the frame.</param>
-/// <param name="Lean">Inward from n, radians (β).</param>
-/// <param name="Foot">z of the outer face at the base's top, metres.</param>
-/// <param name="Length">Long point to long point, metres.</param>
-/// <param name="Stock">Name of the stock.</param>
-public sealed record BraceParameters(Section Section, double Lean, double Foot, double Length, string Stock);
-
-/// <summary>Blind pilot holes from below, two at each channel. Metres.</summary>
-/// <param name="Hole">Diameter; 0 for no holes.</param>
-/// <param name="Spread">Centre to centre across the channel.</param>
-/// <param name="Depth">Depth from the bottom face.</param>
-public sealed record KeeperParameters(double Hole, double Spread, double Depth);
+    private static KeySpec BaseKeys => Define.Map(
+        "base",
+        "The beam across the ropes",
+        [
+            Define.Section("section", "Stands on its narrow side", "4x4", "89 x 89 mm"),
+            Define.Flag("flat", "Lies on its wide side instead", "false"),
+            Define.Length("length", "Overall length", "1 ft", "40 ft", "56 in", "1400 mm"),
+            Define.StockName("treated"),
+        ]);
+}

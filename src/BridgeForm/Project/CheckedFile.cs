@@ -1,7 +1,7 @@
 using BridgeForm.Project.Reading;
 using BridgeForm.Quantities;
 
-namespace BridgeForm.Project.Checking;
+namespace BridgeForm.Project;
 
 /// <summary>A file's values and parameters, and where to tell what is wrong with them.</summary>
 internal sealed record CheckedFile(FileValues Values, BridgeParameters Parameters, FaultList Faults)

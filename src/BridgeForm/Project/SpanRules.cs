@@ -1,10 +1,9 @@
-using BridgeForm.Project.Definition;
 using BridgeForm.Quantities;
 
-namespace BridgeForm.Project.Checking;
+namespace BridgeForm.Project;
 
-/// <summary>Span, rise, sag and the number of frames.</summary>
-internal static class SpanChecks
+/// <summary>What span, rise, sag and the distance of the frames must agree on.</summary>
+internal static class SpanRules
 {
     /// <summary>Beyond this a walkway is a stair; the shape is no longer a footbridge's.</summary>
     private const double LargestSag = 0.30;
@@ -20,7 +19,7 @@ internal static class SpanChecks
 
     private const int LeastBays = 2;
 
-    public static void Run(CheckedFile f)
+    public static void Check(CheckedFile f)
     {
         if (!f.Good("site.span"))
         {

@@ -1,9 +1,28 @@
+using BridgeForm.Materials;
+using BridgeForm.Project.Definition;
+using BridgeForm.Project.Reading;
 using BridgeForm.Quantities;
 
-namespace BridgeForm.Project.Checking;
+namespace BridgeForm.Project;
 
-/// <summary>Posts on the base, and braces between base and post.</summary>
-internal static class PostAndBraceChecks
+/// <summary>A post.</summary>
+/// <param name="Section">Its section; the wide face lies in the plane of the frame.</param>
+/// <param name="Length">Along its axis, metres.</param>
+/// <param name="Lean">Outward from n, radians (α).</param>
+/// <param name="Foot">z of the inner face at the base's top, metres.</param>
+/// <param name="Stock">Name of the stock.</param>
+public sealed record PostParameters(Section Section, double Length, double Lean, double Foot, string Stock);
+
+/// <summary>A brace; foot and length both known, whichever was given.</summary>
+/// <param name="Section">Its section; the wide face lies in the plane of the frame.</param>
+/// <param name="Lean">Inward from n, radians (β).</param>
+/// <param name="Foot">z of the outer face at the base's top, metres.</param>
+/// <param name="Length">Long point to long point, metres.</param>
+/// <param name="Stock">Name of the stock.</param>
+public sealed record BraceParameters(Section Section, double Lean, double Foot, double Length, string Stock);
+
+/// <summary>Keys under <c>frames.post</c> and <c>frames.brace</c>, how they are read, and how both stand on the base.</summary>
+internal static class UprightSection
 {
     private const string PostFoot = "frames.post.foot";
 
@@ -15,7 +34,49 @@ internal static class PostAndBraceChecks
     // The largest lean that the definition allows, 75 deg.
     private const int MostTenths = 750;
 
-    public static void Run(CheckedFile f)
+    public static KeySpec PostKeys => Define.Map(
+        "post",
+        "The posts",
+        [
+            Define.Section("section", "Its wide face lies in the plane of the frame", "2x4", "38 x 89 mm"),
+            Define.Length("length", "Length along the axis of the post", "6 in", "12 ft", "40 in", "1020 mm"),
+            Define.Quantity(QuantityKind.Angle, "lean", "Lean outward, from square to the base", "0 deg", "44.9 deg", "8 deg"),
+            Define.Length("foot", "From the middle of the base to the post's inner face", "1 in", "20 ft", "17-3/4 in", "450 mm"),
+            Define.StockName("treated"),
+        ]);
+
+    public static KeySpec BraceKeys => Define.Map(
+        "brace",
+        "The braces outside the posts",
+        [
+            Define.Section("section", "Its wide face lies in the plane of the frame", "2x4", "38 x 89 mm"),
+            Define.Quantity(QuantityKind.Angle, "lean", "Lean inward, from square to the base", "0 deg", "75 deg", "12 deg"),
+            Define.Length("foot", "From the middle of the base to the brace's outer face", "1 in", "20 ft", "27-1/2 in", "695 mm"),
+            Define.Length("length", "Long point to long point, in place of foot", "3 in", "12 ft") with { DefaultNote = "from foot", Example = "18 in", MetricExample = "460 mm" },
+            Define.StockName("treated"),
+        ]) with
+    { OneOf = ["foot", "length"] };
+
+    public static PostParameters Post(FileValues v) => new(
+        v.Section("frames.post.section"),
+        v.Number("frames.post.length"),
+        v.Number("frames.post.lean"),
+        v.Number("frames.post.foot"),
+        v.Text("frames.post.stock"));
+
+    public static BraceParameters Brace(FileValues v, PostParameters post)
+    {
+        var section = v.Section("frames.brace.section");
+        var lean = v.Number("frames.brace.lean");
+        var length = v.NumberOrNull("frames.brace.length");
+        var foot = v.NumberOrNull("frames.brace.foot");
+        var geometry = length is { } l && foot is null
+            ? BraceGeometry.FromLength(post, lean, l)
+            : BraceGeometry.FromFoot(post, lean, foot ?? 0);
+        return new BraceParameters(section, lean, geometry.Foot, geometry.LongEdge, v.Text("frames.brace.stock"));
+    }
+
+    public static void Check(CheckedFile f)
     {
         if (!f.Good("frames.base.length", "frames.post.section", "frames.post.length", "frames.post.lean", PostFoot))
         {

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 
-namespace BridgeForm.Project.Reading;
+namespace BridgeForm.Project.Files;
 
 /// <summary>A field of a line.</summary>
 /// <param name="Text">Its text without quotes and blanks around it.</param>

@@ -1,0 +1,126 @@
+using System.Collections.Immutable;
+using BridgeForm.Materials;
+using BridgeForm.Project.Definition;
+using BridgeForm.Project.Reading;
+
+namespace BridgeForm.Project;
+
+/// <summary>Rails and cap.</summary>
+public sealed record GuardParameters
+{
+    /// <summary>Section of a rail.</summary>
+    public required Section Rail { get; init; }
+
+    /// <summary>Stock of the rails.</summary>
+    public required string RailStock { get; init; }
+
+    /// <summary>Number of rails a side with equal gaps; ignored when <see cref="RailHeights"/> is not empty.</summary>
+    public required int RailCount { get; init; }
+
+    /// <summary>Heights of the rails' centre lines, up along the post from the base's top, metres; empty for equal gaps.</summary>
+    public required ImmutableArray<double> RailHeights { get; init; }
+
+    /// <summary>Section of the cap, lying flat.</summary>
+    public required Section Cap { get; init; }
+
+    /// <summary>Stock of the cap.</summary>
+    public required string CapStock { get; init; }
+}
+
+/// <summary>Keys under <c>guard</c>, how they are read, and whether rails fit between deck and head.</summary>
+internal static class GuardSection
+{
+    private const string Heights = "guard.rails.heights";
+    private const string Count = "guard.rails.count";
+
+    public static KeySpec Keys => Define.Map(
+        "guard",
+        "Rails and cap",
+        [
+            Define.Map(
+                "rails",
+                "Rails on the posts' inner faces",
+                [
+                    Define.Section("section", "Its wide face lies on the posts", "1x4", "19 x 89 mm"),
+                    Define.Whole("count", "Rails a side, with equal gaps", "0", "200", "6"),
+                    Define.List(
+                        "heights",
+                        "Heights of the rails' centre lines up along the post from the base's top, in place of count",
+                        Define.Length("", "Height", "0 in", "12 ft"),
+                        0,
+                        200) with
+                    { Example = "[6 in, 12 in, 18 in]", MetricExample = "[150 mm, 300 mm, 450 mm]" },
+                    Define.StockName("cedar"),
+                ]) with
+            { OneOf = ["count", "heights"] },
+            Define.Map(
+                "cap",
+                "The board on the posts' heads",
+                [
+                    Define.Section("section", "Lies flat", "2x6", "38 x 140 mm"),
+                    Define.StockName("cedar"),
+                ]),
+        ]).AllStarting();
+
+    public static GuardParameters Read(FileValues v) => new()
+    {
+        Rail = v.Section("guard.rails.section"),
+        RailStock = v.Text("guard.rails.stock"),
+        RailCount = v.NumberOrNull("guard.rails.count") is { } count ? (int)count : v.Names("guard.rails.heights").Count,
+        RailHeights = [.. v.Items("guard.rails.heights").Select(v.Number)],
+        Cap = v.Section("guard.cap.section"),
+        CapStock = v.Text("guard.cap.stock"),
+    };
+
+    public static void Check(CheckedFile f)
+    {
+        if (!f.Good(
+            "guard.rails.section", Heights, Count, "deck.layout", "deck.board.section", "deck.stringer.section", "frames.post.length", "frames.post.lean"))
+        {
+            return;
+        }
+
+        var p = f.Parameters;
+        var low = p.Deck.Thickness / Math.Cos(p.Frames.Post.Lean);
+        if (f.Values.Given(Heights))
+        {
+            ByHeight(f, low, p.Frames.Post.Length);
+        }
+        else
+        {
+            ByCount(f, p.Frames.Post.Length - low);
+        }
+    }
+
+    private static void ByCount(CheckedFile f, double room)
+    {
+        var rail = f.Parameters.Guard.Rail.Width;
+        var count = f.Parameters.Guard.RailCount;
+        if (count * rail < room - CheckedFile.RoundOff)
+        {
+            return;
+        }
+
+        var most = (int)Math.Max(0, Math.Ceiling(room / rail) - 1);
+        f.Stop(Count, FormattableString.Invariant($"count: {count} rails of {f.Size(rail)} do not fit between deck and head, {f.Size(Math.Max(0, room))} along the post; write at most {most}"), "guard.rails.section", "frames.post.length");
+    }
+
+    private static void ByHeight(CheckedFile f, double low, double high)
+    {
+        var guard = f.Parameters.Guard;
+        var half = guard.Rail.Width / 2;
+        var paths = f.Values.Items(Heights).ToList();
+        for (var i = 0; i < paths.Count; i++)
+        {
+            var h = guard.RailHeights[i];
+            if (h < low + half - CheckedFile.RoundOff || h > high - half + CheckedFile.RoundOff)
+            {
+                f.Stop(paths[i], $"heights: '{f.Written(paths[i])}' puts a rail's edge below the deck's surface or above the post's head; allowed is {f.AtLeast(low + half)} to {f.AtMost(high - half)}");
+            }
+            else if (i > 0 && h < guard.RailHeights[i - 1] + guard.Rail.Width - CheckedFile.RoundOff)
+            {
+                f.Stop(paths[i], $"heights: '{f.Written(paths[i])}' lies on the rail before it; list heights from the lowest up, here at least {f.AtLeast(guard.RailHeights[i - 1] + guard.Rail.Width)}");
+            }
+        }
+    }
+}

@@ -1,0 +1,113 @@
+using System.Collections.Immutable;
+using BridgeForm.Project.Definition;
+using BridgeForm.Project.Reading;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Project;
+
+/// <summary>Loads. Pascals, newtons, metres.</summary>
+public sealed record LoadParameters
+{
+    /// <summary>Live load on the clear width, Pa.</summary>
+    public required double Live { get; init; }
+
+    /// <summary>Where <see cref="Live"/> comes from: the project file, or the default's source.</summary>
+    public required string LiveSource { get; init; }
+
+    /// <summary>Concentrated load, newtons.</summary>
+    public required double PointForce { get; init; }
+
+    /// <summary>Side of its square patch, metres.</summary>
+    public required double PointPatch { get; init; }
+
+    /// <summary>Distance of the load's resultant from the posts' inner face where it stands at the edge, metres; for ropes and bases.</summary>
+    public required double PointEdge { get; init; }
+
+    /// <summary>Share of the area load on the more heavily loaded rope, 0.5 to 1.</summary>
+    public required double Eccentricity { get; init; }
+
+    /// <summary>Upward wind on the deck, Pa; null when not given.</summary>
+    public double? Uplift { get; init; }
+
+    /// <summary>Snow, Pa; null when not given.</summary>
+    public double? Snow { get; init; }
+
+    /// <summary>The user's own cases.</summary>
+    public ImmutableArray<LoadCaseParameters> Cases { get; init; } = [];
+}
+
+/// <summary>Keys under <c>loads</c>, how they are read, what they must agree on.</summary>
+internal static class LoadSection
+{
+    private const string HeaviestArea = "1000 psf";
+    public const string HeaviestPoint = "100000 lbf";
+    private const string Edge = "loads.point.edge";
+
+    public static KeySpec Keys => Define.Map(
+        "loads",
+        "Loads",
+        [
+            (Area("live", "Live load on the clear width between the posts' inner faces at the deck") with
+            {
+                DefaultNote = "private 60 psf (2.9 kPa; ASCE 7 walkways, from memory), public 90 psf (4.3 kPa; AASHTO pedestrian, from memory)",
+                Example = "60 psf",
+                MetricExample = "2.9 kPa",
+            }).Starting(),
+            Define.Map(
+                "point",
+                "Concentrated load on a square patch",
+                [
+                    Define.Quantity(QuantityKind.Force, "force", "The force", "0 lbf", HeaviestPoint, "300 lbf", "1.35 kN"),
+                    Define.Length("patch", "Side of the patch", "1/2 in", "10 ft", "30 in", "750 mm"),
+                    Define.Length("edge", "At the edge: distance of the load's resultant from the posts' inner face, for ropes and bases; boards spread it over the patch", "0 in", "10 ft", "6 in", "150 mm"),
+                ]).AllStarting(),
+            Define.Quantity(QuantityKind.Share, "eccentricity", "Share of the area load on one rope", "50 %", "100 %", "60 %").Starting(),
+            Area("uplift", "Upward wind on the deck"),
+            Area("snow", "Snow on the deck"),
+            Define.List("cases", "Load cases of your own", LoadCaseSection.Keys, 0, 50),
+        ]).Starting();
+
+    public static LoadParameters Read(FileValues v, BridgeUse use)
+    {
+        var live = v.NumberOrNull("loads.live");
+        var (standard, source) = Standard(v.Units, use);
+        return new LoadParameters
+        {
+            Live = live ?? standard,
+            LiveSource = live is null ? source : "the project file",
+            PointForce = v.Number("loads.point.force"),
+            PointPatch = v.Number("loads.point.patch"),
+            PointEdge = v.Number("loads.point.edge"),
+            Eccentricity = v.Number("loads.eccentricity"),
+            Uplift = v.NumberOrNull("loads.uplift"),
+            Snow = v.NumberOrNull("loads.snow"),
+            Cases = [.. v.Items("loads.cases").Select(p => LoadCaseSection.Read(v, p))],
+        };
+    }
+
+    /// <summary>A point load at the edge stands on its own side of the bridge.</summary>
+    public static void Check(CheckedFile f)
+    {
+        if (!f.Values.Given(Edge) || !f.Good(Edge, "frames.post.foot", "frames.post.lean", "deck.layout", "deck.board.section", "deck.stringer"))
+        {
+            return;
+        }
+
+        var half = DeckWidth.BetweenPosts(f.Parameters) / 2;
+        if (f.Parameters.Loads.PointEdge > half + CheckedFile.RoundOff)
+        {
+            f.Stop(Edge, $"edge: '{f.Written(Edge)}' from the posts' inner face lies beyond the middle of the deck; from there to the middle are {f.AtMost(half)}");
+        }
+    }
+
+    public static KeySpec Area(string name, string description) =>
+        Define.Quantity(QuantityKind.Pressure, name, description, "0 psf", HeaviestArea);
+
+    private static (double Pascals, string Source) Standard(UnitSystem units, BridgeUse use)
+    {
+        var (imperial, metric, source) = use == BridgeUse.Public
+            ? ("90 psf", "4.3 kPa", "public: AASHTO pedestrian 90 psf, from memory")
+            : ("60 psf", "2.9 kPa", "private: ASCE 7 walkways 60 psf, from memory");
+        return (QuantityReader.Read(QuantityKind.Pressure, units == UnitSystem.Metric ? metric : imperial).Value, source);
+    }
+}

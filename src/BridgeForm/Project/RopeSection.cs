@@ -1,0 +1,133 @@
+using BridgeForm.Materials;
+using BridgeForm.Project.Definition;
+using BridgeForm.Project.Reading;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Project;
+
+/// <summary>The two ropes and how they are made fast.</summary>
+public sealed record RopeParameters
+{
+    /// <summary>The rope itself.</summary>
+    public required RopeProperties Rope { get; init; }
+
+    /// <summary>Distance between the two ropes' axes, metres.</summary>
+    public required double Spacing { get; init; }
+
+    /// <summary>Sag at mid-span in the design state, metres below the line A–B.</summary>
+    public required double Sag { get; init; }
+
+    /// <summary>Kind of termination, as written: <c>clips</c>, <c>socket</c>, …</summary>
+    public required string TerminationKind { get; init; }
+
+    /// <summary>Share of the rope's strength the termination keeps, 0 to 1; null: not given.</summary>
+    public required double? TerminationEfficiency { get; init; }
+
+    /// <summary>Where the efficiency comes from, as the user says; null: not given.</summary>
+    public string? TerminationSource { get; init; }
+
+    /// <summary>Breaking strength over largest allowed tension.</summary>
+    public required double SafetyFactor { get; init; }
+
+    /// <summary>Tension at which the rope is laid out and marked, newtons; 0: unstressed.</summary>
+    public double MarkingTension { get; init; }
+
+    /// <summary>Constructional stretch as a share of length, low and high; null: by the rope's kind.</summary>
+    public ShareRange? Stretch { get; init; }
+}
+
+/// <summary>A range of shares (0.005 is half a per cent).</summary>
+public readonly record struct ShareRange(double Low, double High);
+
+/// <summary>Keys under <c>ropes</c>, how they are read, what they must agree on.</summary>
+internal static class RopeSection
+{
+    private const double ClipsEfficiency = 0.8;
+    private const string ClipsSource = "80 % for clips (TM 5-3810-305-10 Table 4)";
+
+    public static KeySpec Keys => Define.Map(
+        "ropes",
+        "The two ropes",
+        [
+            RopeTypeSection.Keys.Starting(),
+            Define.Length("spacing", "Distance between the axes of the two ropes", "4 in", "40 ft", "44 in", "1100 mm").Starting(),
+            SagKey.Starting(),
+            TerminationKeys.Starting(),
+            Define.Number("safety_factor", "Breaking strength over the largest tension allowed", "1", "20", "5").Starting(),
+            Define.Quantity(QuantityKind.Force, "marking_tension", "Tension under which the ropes are laid out and marked", "0 lbf", "200000 lbf", "0 lbf", "0 kN"),
+            Define.List(
+                "stretch",
+                "Constructional stretch as a range [low, high]",
+                Define.Quantity(QuantityKind.Share, "", "Share of length", "0 %", "3 %"),
+                2,
+                2) with
+            { DefaultNote = "by the kind of rope" },
+        ]).Starting();
+
+    public static RopeParameters Read(FileValues v, RopeCatalogue ropes, FaultList faults)
+    {
+        var kind = v.Text("ropes.termination.kind");
+        var efficiency = v.NumberOrNull("ropes.termination.efficiency");
+        var assumed = efficiency is null && kind is "clips";
+        return new RopeParameters
+        {
+            Rope = RopeTypeSection.Read(v, ropes, faults),
+            Spacing = v.Number("ropes.spacing"),
+            Sag = Sag(v),
+            TerminationKind = kind,
+            TerminationEfficiency = assumed ? ClipsEfficiency : efficiency,
+            TerminationSource = v.TextOrNull("ropes.termination.source") ?? (assumed ? ClipsSource : null),
+            SafetyFactor = v.Number("ropes.safety_factor"),
+            MarkingTension = v.Number("ropes.marking_tension"),
+            Stretch = v.Given("ropes.stretch") && v.Good("ropes.stretch")
+                ? new ShareRange(v.Number("ropes.stretch.0"), v.Number("ropes.stretch.1"))
+                : null,
+        };
+    }
+
+    /// <summary>Sag in metres, whichever way it is written.</summary>
+    public static double Sag(FileValues v) => v.Find("ropes.sag") is { Kind: QuantityKind.Share } share
+        ? share.Number * v.Number("site.span")
+        : v.Number("ropes.sag");
+
+    /// <summary>The range of stretch runs from low to high.</summary>
+    public static void Check(CheckedFile f)
+    {
+        if (f.Values.NumberOrNull("ropes.stretch.0") > f.Values.NumberOrNull("ropes.stretch.1"))
+        {
+            f.Stop("ropes.stretch.1", "stretch: the range runs from low to high; swap its two shares");
+        }
+    }
+
+    private static KeySpec SagKey => new("sag", KeyShape.Value, "Sag at mid-span of the finished empty bridge: a share of the span, or a length")
+    {
+        Type = ValueForm.Quantity,
+        Kinds = [QuantityKind.Share, QuantityKind.Length],
+        RangeInWords = "0.05 % to 30 % of the span",
+        Default = "6 %",
+    };
+
+    private static KeySpec TerminationKeys => Define.Map(
+        "termination",
+        "How the ropes' ends are made fast",
+        [
+            Define.Choice(
+                "kind",
+                "Kind of end",
+                "clips",
+                "clips",
+                "socket",
+                "poured-socket",
+                "swaged-socket",
+                "wedge-socket",
+                "sleeve",
+                "splice",
+                "other").Starting(),
+            (Define.Quantity(QuantityKind.Share, "efficiency", "Share of the rope's strength that the end keeps", "10 %", "100 %") with
+            {
+                DefaultNote = "80 % for clips; otherwise none",
+                Example = "80 %",
+            }).Starting(),
+            Define.Text("source", "Where the efficiency comes from"),
+        ]);
+}

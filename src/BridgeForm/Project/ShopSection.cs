@@ -1,0 +1,99 @@
+using BridgeForm.Project.Definition;
+using BridgeForm.Project.Reading;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Project;
+
+/// <summary>Tools and paper. Metres and radians.</summary>
+public sealed record ShopParameters
+{
+    /// <summary>Largest mitre the saw sets, radians.</summary>
+    public required double MitreLimit { get; init; }
+
+    /// <summary>Largest bevel the saw sets, radians.</summary>
+    public required double BevelLimit { get; init; }
+
+    /// <summary>Width of the saw cut, metres.</summary>
+    public required double Kerf { get; init; }
+
+    /// <summary>Diameter of the router bit, metres.</summary>
+    public required double RouterBit { get; init; }
+
+    /// <summary>Pieces closer than this at every corner are one piece, metres.</summary>
+    public required double Tolerance { get; init; }
+
+    /// <summary>Paper name.</summary>
+    public required string Paper { get; init; }
+
+    /// <summary>Length cut off each end of a stock board before use, metres.</summary>
+    public required double Trim { get; init; }
+
+    /// <summary>Shortest offcut worth keeping, metres.</summary>
+    public required double Offcut { get; init; }
+
+    /// <summary>Neighbours on a board with equal mitre and bevel where they touch share one cut.</summary>
+    public bool ShareCuts { get; init; }
+
+    /// <summary>Leave holding tabs in board files.</summary>
+    public required bool Tabs { get; init; }
+}
+
+/// <summary>Keys under <c>shop</c>, and how they are read.</summary>
+internal static class ShopSection
+{
+    public static KeySpec Keys => Define.Map(
+        "shop",
+        "Tools and paper",
+        [
+            Define.Map(
+                "saw",
+                "The mitre saw",
+                [
+                    Define.Quantity(QuantityKind.Angle, "mitre_limit", "Largest mitre it sets", "0 deg", "80 deg", "50 deg"),
+                    Define.Quantity(QuantityKind.Angle, "bevel_limit", "Largest bevel it sets", "0 deg", "80 deg", "45 deg"),
+                    Define.Length("kerf", "Width of its cut", "0 in", "1/2 in", "1/8 in", "3 mm"),
+                ]).AllStarting(),
+            Define.Length("router_bit", "Diameter of the router bit", "1/64 in", "2 in", "1/4 in", "6 mm").Starting(),
+            Define.Length("tolerance", "Parts closer than this at every corner are cut alike", "0.01 mm", "6 mm", "0.5 mm").Starting(),
+            (Define.Choice("paper", "Paper to draw on", "letter", "letter", "tabloid", "arch-d", "a4", "a3", "a1", "roll-24", "roll-36") with { MetricDefault = "a4" }).Starting(),
+            Define.Length("trim", "Cut off each end of a stock board before use", "0 in", "12 in", "0 in", "0 mm"),
+            Define.Length("offcut", "Shortest offcut worth keeping", "0 in", "20 ft", "12 in", "300 mm"),
+            Define.Flag("share_cuts", "Neighbours on a board that are cut at the same angles share one cut", "false"),
+            Define.Flag("tabs", "Leave holding tabs in board files", "false"),
+        ]).Starting();
+
+    public static ShopParameters Read(FileValues v) => new()
+    {
+        MitreLimit = v.Number("shop.saw.mitre_limit"),
+        BevelLimit = v.Number("shop.saw.bevel_limit"),
+        Kerf = v.Number("shop.saw.kerf"),
+        RouterBit = v.Number("shop.router_bit"),
+        Tolerance = v.Number("shop.tolerance"),
+        Paper = v.Text("shop.paper"),
+        Trim = v.Number("shop.trim"),
+        Offcut = v.Number("shop.offcut"),
+        ShareCuts = v.Flag("shop.share_cuts"),
+        Tabs = v.Flag("shop.tabs"),
+    };
+}
+
+/// <summary>Field treatment of cuts.</summary>
+/// <param name="Coats">Number of coats.</param>
+/// <param name="Coverage">Area one litre covers in one coat, m²/m³ (square metres per cubic metre).</param>
+public sealed record TreatmentParameters(int Coats, double Coverage);
+
+/// <summary>Keys under <c>treatment</c>, and how they are read.</summary>
+internal static class TreatmentSection
+{
+    public static KeySpec Keys => Define.OptionalMap(
+        "treatment",
+        "Field preservative on cuts in treated wood",
+        [
+            Define.Whole("coats", "Number of coats", "1", "10", "2"),
+            Define.Quantity(QuantityKind.Coverage, "coverage", "Area covered in one coat", "10 ft2/gal", "2000 ft2/gal", "100 ft2/gal", "2.5 m2/l"),
+        ]);
+
+    public static TreatmentParameters? Read(FileValues v) => v.Given("treatment")
+        ? new TreatmentParameters(v.Whole("treatment.coats"), v.Number("treatment.coverage"))
+        : null;
+}

@@ -1,0 +1,138 @@
+using System.Collections.Immutable;
+using BridgeForm.Materials;
+using BridgeForm.Project.Definition;
+using BridgeForm.Project.Reading;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Project;
+
+/// <summary>One kind of lumber the builder buys.</summary>
+public sealed record StockParameters
+{
+    /// <summary>Its name in the project file.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Key of the species.</summary>
+    public required string Species { get; init; }
+
+    /// <summary>Grade, as written.</summary>
+    public required string Grade { get; init; }
+
+    /// <summary>Pressure-treated: its cuts are brushed with field preservative.</summary>
+    public required bool Treated { get; init; }
+
+    /// <summary>Heartwood of a naturally durable species: cuts need no preservative.</summary>
+    public bool Durable { get; init; }
+
+    /// <summary>Incised for treatment.</summary>
+    public required bool Incised { get; init; }
+
+    /// <summary>Lengths on sale, metres, shortest first.</summary>
+    public required ImmutableArray<double> Lengths { get; init; }
+
+    /// <summary>Densities, dry to freshly treated.</summary>
+    public required DensityRange Density { get; init; }
+}
+
+/// <summary>Keys under <c>stock</c>, how they are read, and whether the names of stock exist.</summary>
+internal static class StockSection
+{
+    private const string ImperialStock = """
+        treated: { species: southern-pine, grade: no1, treated: true, lengths: [8 ft, 10 ft, 12 ft, 16 ft] }
+        cedar: { species: western-red-cedar, grade: no2, treated: false, lengths: [8 ft, 10 ft, 12 ft] }
+        """;
+
+    private const string MetricStock = """
+        treated: { species: southern-pine, grade: no1, treated: true, lengths: [2.4 m, 3 m, 3.6 m, 4.8 m] }
+        cedar: { species: western-red-cedar, grade: no2, treated: false, lengths: [2.4 m, 3 m, 3.6 m] }
+        """;
+
+    private static readonly string[] Users =
+    [
+        "frames.base.stock",
+        "frames.post.stock",
+        "frames.brace.stock",
+        "deck.board.stock",
+        "deck.stringer.stock",
+        "guard.rails.stock",
+        "guard.cap.stock",
+    ];
+
+    public static KeySpec Keys => Define.Named(
+        "stock",
+        "Lumber to buy, by names of your own",
+        Define.Map(
+            "",
+            "One kind of lumber",
+            [
+                Define.Text("species", "Key of a species, built in or under species").Needed("southern-pine"),
+                Define.Text("grade", "Grade", "no2"),
+                Define.Flag("treated", "Pressure-treated with preservative", "false"),
+                Define.Flag("incised", "Incised for treatment", "false"),
+                Define.List("lengths", "Lengths on sale", Define.Length("", "Length", "1 ft", "100 ft"), 1, 100).Needed("[8 ft]", "[2.4 m]"),
+                DensitySection.Keys,
+            ])) with
+    { Default = ImperialStock, MetricDefault = MetricStock, InStarter = true };
+
+    public static ImmutableArray<StockParameters> Read(FileValues v, ImmutableArray<Species> own, FaultList faults) =>
+        [.. v.Names("stock").Select(name => One(v, name, own, faults))];
+
+    /// <summary>Names of stock that exist.</summary>
+    public static void Check(CheckedFile f)
+    {
+        if (f.Good("stock"))
+        {
+            foreach (var path in Users)
+            {
+                Named(f, path);
+            }
+        }
+    }
+
+    private static StockParameters One(FileValues v, string name, ImmutableArray<Species> own, FaultList faults)
+    {
+        var path = "stock." + name;
+        var species = SpeciesOf(v, path + ".species", own, faults);
+        var treated = v.Flag(path + ".treated");
+        return new StockParameters
+        {
+            Name = name,
+            Species = species.Key,
+            Grade = v.Text(path + ".grade"),
+            Treated = treated,
+            Durable = species.Durable,
+            Incised = v.Flag(path + ".incised"),
+            Lengths = [.. v.Items(path + ".lengths").Select(v.Number).Order()],
+            Density = DensitySection.Read(v, path + ".density", WoodDensity.Of(species, treated)),
+        };
+    }
+
+    private static Species SpeciesOf(FileValues v, string path, ImmutableArray<Species> own, FaultList faults)
+    {
+        var key = v.Text(path);
+        var found = own.FirstOrDefault(s => string.Equals(s.Key, key, StringComparison.Ordinal)) ?? SpeciesTable.Find(key);
+        if (found is not null)
+        {
+            return found;
+        }
+
+        var known = own.Concat(SpeciesTable.All).Select(s => s.Key).Distinct(StringComparer.Ordinal).ToList();
+        var hint = NearestWord.Of(key, known) is { } nearest ? $"did you mean {nearest}?" : $"known are {string.Join(", ", known)}";
+        faults.Add(v.Place(path), $"{QuantityReader.Quote(key)} is not a species; {hint} Your own go under species:");
+        return SpeciesTable.All[0];
+    }
+
+    private static void Named(CheckedFile f, string path)
+    {
+        var unused = f.Parameters.Deck.Layout == DeckLayout.Along && path.StartsWith("deck.stringer", StringComparison.Ordinal);
+        var names = f.Values.Names("stock");
+        var name = f.Written(path);
+        if (unused || !f.Good(path) || names.Contains(name, StringComparer.Ordinal))
+        {
+            return;
+        }
+
+        var hint = NearestWord.Of(name, names) is { } nearest ? $"did you mean {nearest}?" : $"there are {(names.Count == 0 ? "none" : string.Join(", ", names))}";
+        f.Stop(path, $"{QuantityReader.Quote(name)} is not a name under stock; {hint}", "stock");
+    }
+}
