@@ -3,7 +3,7 @@
 #
 #   bash tests/mutation.sh                 all: listed survivors and places drawn by lot; writes docs/mutation.md
 #   bash tests/mutation.sh --survivors     the listed survivors alone, each against the tests its entry names (a minute)
-#   bash tests/mutation.sh --sites N --seed S [--only NUMBER] [--count]
+#   bash tests/mutation.sh --sites N --seed S [--only NUMBER,…] [--count]
 #                                          [--under src/BridgeForm/Ropes/] [--tests BridgeForm.Tests.Ropes]
 #   bash tests/mutation.sh --within 20     a first look: 20 seconds of tests for each place; what survives is asked in full later
 #

@@ -7,6 +7,12 @@ namespace BridgeForm.Mutation;
 /// <summary>Every place that may be changed: signs, factors, limits, least and most, comparisons.</summary>
 internal sealed class Candidates(SourceProject project, SyntaxTree tree, ConstantUses constants)
 {
+    // Where lines and words stand on paper and how a page is encoded; of a drawing only what it says in words is a number.
+    private static readonly string[] s_onPaper =
+        ["src/BridgeForm.Output/DrawingSet/", "src/BridgeForm.Output/Drawing/", "src/BridgeForm.Output/Pdf/", "src/BridgeForm.Output/Svg/"];
+
+    private static readonly string[] s_writers = ["QuantityText", "PeopleUnits", "Numbers", "NumberText", "LengthText"];
+
     private readonly SemanticModel _model = project.Compilation.GetSemanticModel(tree);
     private readonly string _file = project.Local(tree)!;
 
@@ -42,8 +48,11 @@ internal sealed class Candidates(SourceProject project, SyntaxTree tree, Constan
     private IEnumerable<Site> Find()
     {
         var count = new Dictionary<string, int>(StringComparer.Ordinal);
+        var onPaper = s_onPaper.Any(f => _file.StartsWith(f, StringComparison.Ordinal));
         foreach (var node in tree.GetRoot().DescendantNodes().OfType<ExpressionSyntax>())
         {
+            if (onPaper && !IsWritten(node))
+                continue;
             if (IsClosed(node, v => constants.Converted(ConstantUses.Name(_model.GetDeclaredSymbol(v)!)) is not null))
                 continue;
             foreach (var (kind, mutated) in Changes(node))
@@ -91,6 +100,10 @@ internal sealed class Candidates(SourceProject project, SyntaxTree tree, Constan
                 break;
         }
     }
+
+    // A part of a value that is turned into words, such as 2 * w in text.Size(2 * w).
+    private bool IsWritten(SyntaxNode node) => node.Ancestors().OfType<InvocationExpressionSyntax>()
+        .Any(call => _model.GetSymbolInfo(call).Symbol?.ContainingType?.Name is { } type && s_writers.Contains(type, StringComparer.Ordinal));
 
     private static bool IsNumber(ITypeSymbol? type) => type?.SpecialType is SpecialType.System_Double or SpecialType.System_Int32 or SpecialType.System_Int64;
 

@@ -13,8 +13,8 @@ internal sealed record Options
     /// <summary>The listed survivors alone, each against the tests its entry names.</summary>
     public bool SurvivorsOnly { get; init; }
 
-    /// <summary>One number alone; null for all.</summary>
-    public int? Only { get; init; }
+    /// <summary>These numbers alone; empty for all.</summary>
+    public IReadOnlyList<int> Only { get; init; } = [];
 
     /// <summary>Places whose file begins so; empty for all.</summary>
     public string Under { get; init; } = "src/";
@@ -46,7 +46,7 @@ internal sealed record Options
                 "--sites" => options with { Sites = int.Parse(arguments[++i], CultureInfo.InvariantCulture) },
                 "--within" => options with { Within = double.Parse(arguments[++i], CultureInfo.InvariantCulture) },
                 "--seed" => options with { Seed = arguments[++i] },
-                "--only" => options with { Only = int.Parse(arguments[++i], CultureInfo.InvariantCulture) },
+                "--only" => options with { Only = [.. arguments[++i].Split(',').Select(n => int.Parse(n, CultureInfo.InvariantCulture))] },
                 "--under" => options with { Under = arguments[++i] },
                 "--commit" => options with { Commit = arguments[++i] },
                 "--tests" => options with { Tests = arguments[++i] },

@@ -36,7 +36,7 @@ internal static class Page
 
             **{Totals(results)}.** Seed `{options.Seed}`, {options.Sites} places drawn by lot, in equal parts from Ropes, Loads, Frames, Checks and Output, and {results.Count(r => r.Listed is not null)} listed ones that once survived. Source as of commit {options.Commit}.
 
-            Numbers grow by a quarter, those below 0.0001 (tolerances) a thousandfold. Comparisons of whole numbers, and with a plain 0, gain or lose their end; others turn round. What a page or a text reads like, where something stands on paper, and numbers that the compiler needs (patterns, attributes, defaults of parameters) are not changed.
+            Numbers grow by a quarter, those below 0.0001 (tolerances) a thousandfold. Comparisons of whole numbers, and with a plain 0, gain or lose their end; others turn round. Not changed: what a text reads like; where something stands on paper and how a page is encoded (of the files that draw sheets, only values that are turned into words); numbers that the compiler needs (patterns, attributes, defaults of parameters).
 
             Left out, because they hold to files that are made anew with the model, or need outside programs:
 

@@ -31,7 +31,7 @@ internal static class Search
         var refused = new MutatedBuild(projects, constants, folder).Write(numbered.ToDictionary(n => n.Number, n => n.Site));
         if (numbered.FirstOrDefault(n => n.Listed is not null && refused.Contains(n.Number)) is { Site: { } lost })
             throw new InvalidOperationException($"{lost.File}:{lost.Line}: '{lost.Mutated}' does not compile");
-        numbered = [.. numbered.Where(n => !refused.Contains(n.Number) && (options.Only is null || options.Only == n.Number))];
+        numbered = [.. numbered.Where(n => !refused.Contains(n.Number) && (options.Only.Count == 0 || options.Only.Contains(n.Number)))];
         return options.SurvivorsOnly
             ? Survivors(folder, numbered)
             : Everything(folder, numbered, Listed.Read(Path.Combine(data, "equivalents.json")), options, root);
@@ -67,7 +67,7 @@ internal static class Search
         {
             Equivalent = equivalents.FirstOrDefault(e => e.Is(n.Site))?.Why,
         }));
-        foreach (var old in equivalents.Where(e => options.Only is null && !numbered.Any(n => e.Is(n.Site))))
+        foreach (var old in equivalents.Where(e => options.Only.Count == 0 && !numbered.Any(n => e.Is(n.Site))))
             Console.WriteLine($"listed as equivalent, not among the places: {old.File} {old.Member} '{old.Original}'");
         Console.WriteLine(Page.Totals(results));
         if (options.Page is { } page)

@@ -21,6 +21,9 @@ internal sealed class PageFont
     private readonly int _metricCount;
     private readonly int _cmap;
 
+    // Glyph of each character plus one, once it was asked for; 0 before. Two threads that ask at once write the same.
+    private readonly int[] _glyphs = new int[char.MaxValue + 1];
+
     private PageFont(string resource)
     {
         _file = ReadFile(resource);
@@ -66,7 +69,18 @@ internal sealed class PageFont
             return 0;
         }
 
-        var (code, count) = (rune.Value, U16(_cmap + 6) / 2);
+        ref var glyph = ref _glyphs[rune.Value];
+        if (glyph == 0)
+        {
+            glyph = Mapped(rune.Value) + 1;
+        }
+
+        return glyph - 1;
+    }
+
+    private int Mapped(int code)
+    {
+        var count = U16(_cmap + 6) / 2;
         for (var i = 0; i < count; i++)
         {
             if (code <= U16(_cmap + 14 + (2 * i)))
