@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.ExceptionServices;
 using BridgeForm.Cli.Files.Commit;
 using BridgeForm.Cli.Streams;
 using BridgeForm.Output.Kinds;
@@ -34,6 +35,42 @@ internal static class OutputFiles
         {
             kind.Make(model, new KindFiles(output, kind.Word));
             steps.Done(kind.Word);
+        }
+    }
+}
+
+/// <summary>The folder of results as the maker of one kind sees it.</summary>
+internal sealed record KindFiles(OutputFolder Folder, string Kind) : IOutputSink
+{
+    /// <inheritdoc/>
+    public void Write(string name, Action<Stream> write) => Folder.Write(Kind, name, write);
+}
+
+/// <summary>Works side by side, on as many threads as there are.</summary>
+internal static class Together
+{
+    /// <summary>
+    /// Runs all to their ends. Of several troubles a defect is thrown before trouble with files, then the first in the order of
+    /// the works, so that the same run fails in the same way every time.
+    /// </summary>
+    public static void Run(params Action[] works)
+    {
+        var troubles = new Exception?[works.Length];
+        Parallel.For(0, works.Length, i =>
+        {
+            try
+            {
+                works[i]();
+            }
+            catch (Exception trouble)
+            {
+                troubles[i] = trouble;
+            }
+        });
+        var first = troubles.OfType<Exception>().OrderBy(t => t is IOException or UnauthorizedAccessException).FirstOrDefault();
+        if (first is not null)
+        {
+            ExceptionDispatchInfo.Capture(first).Throw();
         }
     }
 }

@@ -1,3 +1,5 @@
+using BridgeForm.Quantities;
+
 namespace BridgeForm.Cli.Streams;
 
 /// <summary>What the program says to the shell.</summary>
@@ -29,4 +31,12 @@ internal static class ExitCode
 
     /// <summary>Another program asked for an end (128 and the number of SIGTERM).</summary>
     public const int Terminated = 143;
+}
+
+/// <summary>Ends a command early with an exit code and words for people, each text on a line of its own.</summary>
+internal sealed class Stop(int code, params IEnumerable<string> lines)
+    : Exception(string.Join("\n", lines.Select(PlainLine.Of)))
+{
+    /// <summary>Exit code.</summary>
+    public int Code { get; } = code;
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using BridgeForm.Checks;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Cli.Text;
@@ -53,4 +54,57 @@ internal static class CheckText
     }
 
     private static string Label(CheckStatus status) => status == CheckStatus.Fail ? "FAILS" : status.Word();
+}
+
+/// <summary>The bridge complete and empty.</summary>
+internal static class ShapeText
+{
+    /// <summary>Name and shape.</summary>
+    public static void Write(TextWriter output, BridgeModel model)
+    {
+        var words = new QuantityText(model.Parameters.Units);
+        output.WriteLine(model.Parameters.Name);
+        output.WriteLine();
+        output.WriteLine("SHAPE, complete and empty");
+        Columns.Row(output, "span, rise", $"{words.Length(model.Parameters.Site.Span)}, {Rise(words, model.Parameters.Site.Rise)}");
+        Columns.Row(output, "sag", words.Length(model.Rope.Sag));
+        Columns.Row(output, "bays", model.Rope.Segments.Length.ToString(CultureInfo.InvariantCulture));
+        Columns.Row(output, "end slopes", $"{QuantityText.Degrees(model.Frames[0].Slope)}, {QuantityText.Degrees(model.Frames[^1].Slope)}");
+        Columns.Row(output, "pull, each rope", $"{words.Force(model.Rope.Horizontal)} level, {words.Force(model.Rope.MaxTension)} at most");
+        output.WriteLine();
+    }
+
+    private static string Rise(QuantityText words, double rise) =>
+        rise < 0 ? $"B {words.Length(-rise)} lower than A" : words.Length(rise);
+}
+
+/// <summary>What would pass, and what people who handle the ropes must know.</summary>
+internal static class RemedyText
+{
+    /// <summary>Changes that would make failing checks pass; nothing when there are none.</summary>
+    public static void WriteRemedies(TextWriter output, BridgeModel model)
+    {
+        if (model.Remedies.IsEmpty)
+        {
+            return;
+        }
+
+        output.WriteLine();
+        output.WriteLine("WHAT WOULD PASS");
+        foreach (var remedy in model.Remedies)
+        {
+            Columns.Wrapped(output, $"{remedy.CheckId}: {remedy.Text}", "", "  ");
+        }
+    }
+
+    /// <summary>Cautions of rope work.</summary>
+    public static void WriteCautions(TextWriter output, BridgeModel model)
+    {
+        output.WriteLine();
+        output.WriteLine("WITH THE ROPES");
+        foreach (var caution in model.Ropework.Cautions)
+        {
+            Columns.Wrapped(output, "- " + caution, "", "  ");
+        }
+    }
 }

@@ -1,4 +1,5 @@
 using BridgeForm.Frames;
+using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
@@ -19,7 +20,7 @@ internal sealed class BridgeShapes
         Layout = BridgeLayout.Of(model.Parameters, model.Rope);
         foreach (var piece in model.Pieces)
         {
-            _shapes.Add(piece.Mark, Shape.Of(piece));
+            _shapes.Add(piece.Mark, Shape.Of(piece.Shape));
             foreach (var place in piece.Occurrences)
             {
                 _parts.Add(place.Id, (piece, place.Placement));

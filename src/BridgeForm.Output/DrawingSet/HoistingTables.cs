@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Loads;
+using BridgeForm.Output.Drawing;
 
 namespace BridgeForm.Output.DrawingSet;
 

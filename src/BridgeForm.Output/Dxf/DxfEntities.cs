@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text;
 using BridgeForm.Output.Drawing;
 
 namespace BridgeForm.Output.Dxf;
@@ -86,5 +88,37 @@ internal sealed class DxfEntities(DxfTags tags, double scale, int firstHandle)
         tags.Add(40, text.Height * scale);
         tags.Add(1, DxfText.Encoded(text.Text));
         tags.Add(100, "AcDbText");
+    }
+}
+
+/// <summary>Texts as a DXF file holds them: ASCII, with escapes for what is not.</summary>
+internal static class DxfText
+{
+    /// <summary>
+    /// A degree sign becomes <c>%%d</c>, a diameter sign <c>%%c</c>, plus-or-minus <c>%%p</c>, other characters beyond
+    /// ASCII <c>\U+XXXX</c>; control characters become spaces.
+    /// </summary>
+    public static string Encoded(string text)
+    {
+        if (text.All(c => c is >= ' ' and <= '~'))
+        {
+            return text;
+        }
+
+        var result = new StringBuilder();
+        foreach (var c in text)
+        {
+            _ = c switch
+            {
+                '°' => result.Append("%%d"),
+                '⌀' or 'Ø' => result.Append("%%c"),
+                '±' => result.Append("%%p"),
+                >= ' ' and <= '~' => result.Append(c),
+                < ' ' or '\u007f' => result.Append(' '),
+                _ => result.Append(CultureInfo.InvariantCulture, $"\\U+{(int)c:X4}"),
+            };
+        }
+
+        return result.ToString();
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using BridgeForm.Loads;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
@@ -103,4 +104,28 @@ internal static class PieceWords
     private static bool IsSquare(double radians) => Math.Abs(Numbers.Degrees(radians)) < SquareDegrees;
 
     private static string Line(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}
+
+/// <summary>A load case in a sentence or two.</summary>
+internal static class CaseWords
+{
+    /// <summary>Id of the case with nothing on the bridge, which moves nothing.</summary>
+    private const string Empty = "dead";
+
+    /// <summary>How mid-span moves and how hard the rope pulls. The case must have a shape.</summary>
+    public static string Of(LoadCaseResult load, QuantityText words)
+    {
+        var pull = $"The greatest pull in one rope is {words.Force(load.Shape!.MaxTension)}.";
+        if (string.Equals(load.Id, Empty, StringComparison.Ordinal))
+        {
+            return pull;
+        }
+
+        var down = words.Size(Math.Abs(load.MoveDownMid));
+        var still = string.Equals(down, words.Size(0), StringComparison.Ordinal);
+        var move = still ? "Mid-span stays where it is"
+            : load.MoveDownMid > 0 ? $"Mid-span goes down {down}"
+            : $"Mid-span rises {down}";
+        return $"{move}. {pull}";
+    }
 }

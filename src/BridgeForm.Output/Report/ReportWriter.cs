@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using BridgeForm.Checks;
 using BridgeForm.Loads;
 using BridgeForm.Roles;
+using BridgeForm.Ropes;
 
 namespace BridgeForm.Output.Report;
 
@@ -35,4 +37,76 @@ public static class ReportWriter
         ReportJson.List(json, "files", [.. files()], (j, file) => j.WriteStringValue(file));
         json.WriteEndObject();
     }
+}
+
+/// <summary>One entry of <c>cases</c>.</summary>
+internal static class CaseReport
+{
+    /// <summary>Writes a load case; one without a solution has null for its numbers, no nodes, and says why.</summary>
+    public static void Write(Utf8JsonWriter json, LoadCaseResult result, ImmutableArray<KeeperForce> keepers)
+    {
+        json.WriteStartObject();
+        json.WriteString("id", result.Id);
+        json.WriteString("title", result.Title);
+        ReportJson.Number(json, "temperature_c", result.Temperature);
+        ReportJson.Number(json, "horizontal", result.Shape?.Horizontal);
+        ReportJson.Number(json, "max_tension", result.Shape?.MaxTension);
+        ReportJson.Number(json, "sag", result.Shape?.Sag);
+        ReportJson.Number(json, "move_down_mid", result.Shape is null ? null : result.MoveDownMid);
+        ReportJson.Angle(json, "cross_slope_deg", result.CrossSlope);
+        ReportJson.Angle(json, "steepest_deck_deg", Math.Atan(result.SteepestDeck));
+        ReportJson.Number(json, "over_ground", result.OverGround);
+        ReportJson.Number(json, "over_water", result.OverWater);
+        Reactions(json, result);
+        ReportJson.List(json, "nodes", result.Shape?.Nodes ?? ImmutableArray<RopePoint>.Empty, ReportJson.Pair);
+        ReportJson.List(json, "moves", result.Moves, ReportJson.Pair);
+        ReportJson.List(json, "keepers", keepers, RopeworkReport.KeeperOfCase);
+        json.WriteString("failure", result.Failure);
+        json.WriteEndObject();
+    }
+
+    private static void Reactions(Utf8JsonWriter json, LoadCaseResult result)
+    {
+        if (result.Shape is null)
+        {
+            json.WriteNull("reactions");
+            return;
+        }
+
+        json.WriteStartObject("reactions");
+        json.WritePropertyName("a");
+        ReportJson.Pair(json, result.ReactionA);
+        json.WritePropertyName("b");
+        ReportJson.Pair(json, result.ReactionB);
+        json.WriteEndObject();
+    }
+}
+
+/// <summary>One entry of <c>checks</c>.</summary>
+internal static class CheckReport
+{
+    /// <summary>Writes a check; a capacity or ratio that is missing, or without a finite value, is null.</summary>
+    public static void Write(Utf8JsonWriter json, CheckResult check)
+    {
+        json.WriteStartObject();
+        json.WriteString("id", check.Id);
+        json.WriteString("title", check.Title);
+        json.WriteString("status", StatusName(check.Status));
+        ReportJson.Number(json, "demand", check.Demand);
+        ReportJson.Number(json, "capacity", check.Capacity);
+        json.WriteString("unit", check.Unit);
+        ReportJson.Number(json, "ratio", check.Ratio);
+        json.WriteString("source", check.Source);
+        json.WriteString("detail", check.Detail);
+        json.WriteEndObject();
+    }
+
+    private static string StatusName(CheckStatus status) => status switch
+    {
+        CheckStatus.Pass => "pass",
+        CheckStatus.Warn => "warn",
+        CheckStatus.Fail => "fail",
+        CheckStatus.Engineer => "engineer",
+        _ => throw new ArgumentOutOfRangeException(nameof(status), status, "No such status."),
+    };
 }

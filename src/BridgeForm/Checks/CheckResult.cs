@@ -1,4 +1,5 @@
 using BridgeForm.Quantities;
+
 namespace BridgeForm.Checks;
 
 /// <summary>How a check came out.</summary>
@@ -55,4 +56,108 @@ public sealed record CheckResult(
 
     private static CheckStatus Honest(CheckStatus status, bool hasNoCapacity) =>
         hasNoCapacity && status == CheckStatus.Pass ? CheckStatus.Fail : status;
+}
+
+/// <summary>Ways to put numbers into a check result.</summary>
+internal static class Outcome
+{
+    // Demand and limit that differ by less than a billionth are the same number reached on two ways.
+    private const double Slack = 1e-9;
+
+    /// <summary>The demand must not be above the capacity.</summary>
+    public static CheckResult AtMost(
+        string id, string title, double demand, double capacity, string unit, string source, string detail,
+        CheckStatus otherwise = CheckStatus.Fail)
+    {
+        // What may be nothing, or less, carries nothing: no share of it holds.
+        var ratio = capacity > 0 ? demand / capacity : double.NaN;
+        var holds = ratio <= 1 + Slack;
+        return new CheckResult(
+            id, title, holds ? CheckStatus.Pass : otherwise, demand, capacity, unit, holds ? Math.Min(ratio, 1) : ratio, source, detail);
+    }
+
+    /// <summary>As <see cref="AtMost(string, string, double, double, string, string, string, CheckStatus)"/>, of a declared check.</summary>
+    public static CheckResult AtMost(
+        DeclaredCheck check, double demand, double capacity, string unit, string source, string detail,
+        CheckStatus otherwise = CheckStatus.Fail) =>
+        AtMost(check.Id, check.Title, demand, capacity, unit, source, detail, otherwise);
+
+    /// <summary>As <see cref="AtLeast(string, string, double, double, string, string, string, CheckStatus)"/>, of a declared check.</summary>
+    public static CheckResult AtLeast(
+        DeclaredCheck check, double had, double needed, string unit, string source, string detail,
+        CheckStatus otherwise = CheckStatus.Fail) =>
+        AtLeast(check.Id, check.Title, had, needed, unit, source, detail, otherwise);
+
+    /// <summary>A number that an engineer must judge: nothing here to compare it with.</summary>
+    public static CheckResult ForEngineer(DeclaredCheck check, double demand, string unit, string source, string detail) =>
+        new(check.Id, check.Title, CheckStatus.Engineer, demand, null, unit, null, source, detail);
+
+    /// <summary>What there is must not be below what is needed; the ratio is needed over had, so that above 1 is too little.</summary>
+    public static CheckResult AtLeast(
+        string id, string title, double had, double needed, string unit, string source, string detail,
+        CheckStatus otherwise = CheckStatus.Fail)
+    {
+        var isEnough = had >= needed * (1 - Slack);
+        double? ratio = had > 0 ? isEnough ? Math.Min(needed / had, 1) : needed / had : needed > 0 ? double.PositiveInfinity : null;
+        return new CheckResult(
+            id, title, isEnough ? CheckStatus.Pass : otherwise, had, needed, unit, ratio, source, detail);
+    }
+}
+
+/// <summary>Statuses in words.</summary>
+public static class StatusWords
+{
+    /// <summary>A status as people read it.</summary>
+    public static string Word(this CheckStatus status) => status switch
+    {
+        CheckStatus.Fail => "fails",
+        CheckStatus.Warn => "look",
+        CheckStatus.Engineer => "engineer",
+        _ => "holds",
+    };
+}
+
+/// <summary>The ratio of a check as people read it, on the terminal and on paper.</summary>
+public static class RatioText
+{
+    private const int Decimals = 2;
+    private const int MoreDecimals = 4;
+    private const double JustAbove = 1.0001;
+
+    /// <summary>
+    /// Two decimals; four, rounded up, where a ratio above 1 would read 1.00, so that no check seems to fail at its limit. Empty
+    /// when nothing is compared, words when there was nothing to compare with.
+    /// </summary>
+    public static string Of(CheckResult check)
+    {
+        if (check.Ratio is not { } ratio)
+        {
+            return check.HasNoCapacity ? "no capacity" : "";
+        }
+
+        return ratio > 1 && NumberText.Round(ratio, Decimals) <= 1
+            ? NumberText.Up(Math.Max(ratio, JustAbove), MoreDecimals)
+            : NumberText.Fixed(ratio, Decimals);
+    }
+}
+
+/// <summary>The order in which people read checks, alike on the terminal and on paper.</summary>
+public static class CheckOrder
+{
+    /// <summary>
+    /// What fails, then what to look at, then what an engineer decides, then what holds; among these the highest ratio first.
+    /// A check without a ratio stands before the others of its kind, unless it holds.
+    /// </summary>
+    public static IEnumerable<CheckResult> WorstFirst(IEnumerable<CheckResult> checks) => checks
+        .OrderBy(c => Rank(c.Status))
+        .ThenByDescending(c => c.Ratio ?? (c.Status == CheckStatus.Pass ? 0 : double.PositiveInfinity));
+
+    /// <summary>0 for the worst status.</summary>
+    public static int Rank(CheckStatus status) => status switch
+    {
+        CheckStatus.Fail => 0,
+        CheckStatus.Warn => 1,
+        CheckStatus.Engineer => 2,
+        _ => 3,
+    };
 }

@@ -1,4 +1,9 @@
 using System.Collections.Immutable;
+using BridgeForm.Frames;
+using BridgeForm.Pieces;
+using BridgeForm.Roles;
+using BridgeForm.Ropes;
+using BridgeForm.Solids;
 
 namespace BridgeForm.Contacts;
 
@@ -30,3 +35,85 @@ public sealed record ContactSurvey(
 /// <param name="Second">Id of the other part.</param>
 /// <param name="Amount">Depth or gap, metres; infinite where they are nowhere near each other.</param>
 public sealed record ContactFault(string First, string Second, double Amount);
+
+/// <summary>
+/// Compares every pair of parts that come near each other, ropes included, on the parts as cut: each piece's solid where it is
+/// drawn. Sweeps the bridge from A to B and keeps only what reaches as far as it has come, so that its cost is all but linear.
+/// </summary>
+public static class ContactSurveyor
+{
+    /// <summary>Surveys a whole bridge.</summary>
+    /// <param name="layout">Frames, and what was asked for.</param>
+    /// <param name="pieces">Every wooden part, as cut.</param>
+    /// <param name="ropes">The ropes.</param>
+    /// <param name="token">Asked before each part.</param>
+    public static ContactSurvey Survey(
+        BridgeLayout layout, ImmutableArray<Piece> pieces, ImmutableArray<RopeLine> ropes, CancellationToken token = default) =>
+        Survey(layout, SurveyedPart.Of(pieces), ropes, token);
+
+    /// <summary>As <see cref="Survey(BridgeLayout, ImmutableArray{Piece}, ImmutableArray{RopeLine}, CancellationToken)"/>, for parts given one by one.</summary>
+    internal static ContactSurvey Survey(
+        BridgeLayout layout, ImmutableArray<SurveyedPart> parts, ImmutableArray<RopeLine> ropes, CancellationToken token = default) =>
+        Of(parts, Supports.Of(parts, layout.Poses), ropes, layout.Parameters.Frames.Channel.Liner, token);
+
+    /// <summary>Members that rest on nothing, for tests and small sets.</summary>
+    public static ContactSurvey OfMembers(IReadOnlyList<Member> members, ImmutableArray<RopeLine> ropes)
+    {
+        ImmutableArray<SurveyedPart> parts = [.. members.Select(SurveyedPart.Of)];
+        return Of(parts, Supports.None(parts), ropes, liner: 0, CancellationToken.None);
+    }
+
+    private static ContactSurvey Of(
+        ImmutableArray<SurveyedPart> parts, Supports supports, ImmutableArray<RopeLine> ropes, double liner, CancellationToken token)
+    {
+        var findings = new Findings();
+        new Sweep(parts, supports, findings, new RopeContacts(findings, ropes)).Run(liner, token);
+        return findings.Result();
+    }
+}
+
+/// <summary>A part that the survey looks at: a stick with its cuts, where it is drawn.</summary>
+/// <param name="Id">Id of the part.</param>
+/// <param name="Role">What it is for.</param>
+/// <param name="Side">Side of the bridge.</param>
+/// <param name="Shape">Stock and cuts, in the stick's own axes.</param>
+/// <param name="Placement">The stick's axes in the world.</param>
+/// <param name="Cells">The stick as convex cells in its own axes, holes left out.</param>
+internal sealed record SurveyedPart(
+    string Id, Role Role, Side Side, CutStock Shape, Placement Placement, ImmutableArray<ConvexBody> Cells)
+{
+    /// <summary>Every occurrence of every piece, with the piece's own shape: what is cut and drawn.</summary>
+    public static ImmutableArray<SurveyedPart> Of(ImmutableArray<Piece> pieces)
+    {
+        var parts = ImmutableArray.CreateBuilder<SurveyedPart>(pieces.Sum(p => p.Occurrences.Length));
+        foreach (var piece in pieces)
+        {
+            var cells = piece.Shape.ConvexCells();
+            foreach (var place in piece.Occurrences)
+            {
+                parts.Add(new SurveyedPart(place.Id, piece.Role, place.Side, piece.Shape, place.Placement, cells));
+            }
+        }
+
+        return parts.MoveToImmutable();
+    }
+
+    /// <summary>A member as it is laid out.</summary>
+    public static SurveyedPart Of(Member member) =>
+        new(member.Id, member.Role, member.Side, member.Shape, member.Placement, member.Shape.ConvexCells());
+
+    /// <summary>Box around its cells in the world.</summary>
+    public Box3 Box()
+    {
+        var box = Box3.Around([]);
+        foreach (var cell in Cells)
+        {
+            foreach (var vertex in cell.Vertices)
+            {
+                box = box.With(Placement.ToWorld(vertex));
+            }
+        }
+
+        return box;
+    }
+}

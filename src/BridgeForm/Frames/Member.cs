@@ -32,3 +32,21 @@ public sealed record Member(
 /// <param name="Name">Frame <c>F00</c> stands at support A; bay <c>B01</c> lies between <c>F00</c> and <c>F01</c>.</param>
 /// <param name="Members">Members, left before right.</param>
 public sealed record MemberGroup(string Name, ImmutableArray<Member> Members);
+
+/// <summary>The two sides of the bridge, and as signs of z.</summary>
+internal static class Sides
+{
+    /// <summary>Left before right.</summary>
+    public static ImmutableArray<Side> Both { get; } = [Side.Left, Side.Right];
+
+    /// <summary>The left alone, for which the right is a mirror image.</summary>
+    public static ImmutableArray<Side> Left { get; } = [Side.Left];
+
+    /// <summary>−1 on the left, +1 on the right.</summary>
+    public static double Sign(this Side side) => side == Side.Left ? -1 : 1;
+}
+
+/// <summary>Names of the members of one frame or bay, in order.</summary>
+/// <param name="Name"><c>F03</c> or <c>B03</c>.</param>
+/// <param name="MemberIds">Ids of its members.</param>
+public sealed record GroupIds(string Name, ImmutableArray<string> MemberIds);

@@ -91,3 +91,53 @@ public sealed class ConvexBody
         return mapped.MoveToImmutable();
     }
 }
+
+/// <summary>A stick as convex cells that touch but do not overlap, for contact tests. Holes are not taken out.</summary>
+internal static class ConvexCells
+{
+    public static ImmutableArray<ConvexBody> Of(CutStock stock)
+    {
+        var whole = StockSolid.Build(stock with { Channels = [], Holes = [] }).OrNull;
+        if (whole is null) return [];
+        var cells = new List<Solid> { whole };
+        foreach (var channel in stock.Channels) cells = [.. cells.SelectMany(cell => Split(cell, StockCutters.Of(stock, channel)))];
+        return [.. cells.Select(ConvexBody.Of)];
+    }
+
+    /// <summary>What lies beyond each plane of the cutter, peeled off one by one.</summary>
+    private static IEnumerable<Solid> Split(Solid cell, ConvexCutter cutter)
+    {
+        var rest = cell;
+        foreach (var plane in cutter.Planes)
+        {
+            if (rest.Cut(plane.Flipped(), cutter.Origin).OrNull is { } beyond) yield return beyond;
+            if (rest.Cut(plane, cutter.Origin).OrNull is not { } inside) yield break;
+            rest = inside;
+        }
+    }
+}
+
+/// <summary>
+/// A convex region: all points below every plane (normals point out of it). It may be unbounded: a channel is two walls
+/// and a floor, open below.
+/// </summary>
+/// <param name="Planes">Its planes, in any order; those that take most away first are fastest.</param>
+/// <param name="Origin">What a face made by it counts as.</param>
+public sealed record ConvexCutter(ImmutableArray<Plane> Planes, FaceOrigin Origin)
+{
+    /// <summary>The region with each plane moved outwards by a distance in metres.</summary>
+    public ConvexCutter Grown(double distance) =>
+        this with { Planes = [.. Planes.Select(plane => plane.Shifted(distance))] };
+
+    /// <summary>A box with its sides along the axes.</summary>
+    public static ConvexCutter Box(Vector3d min, Vector3d max, FaceOrigin origin) => new(
+        [
+            new Plane(-Vector3d.UnitX, -min.X),
+            new Plane(Vector3d.UnitX, max.X),
+            new Plane(-Vector3d.UnitY, -min.Y),
+            new Plane(Vector3d.UnitY, max.Y),
+            new Plane(-Vector3d.UnitZ, -min.Z),
+            new Plane(Vector3d.UnitZ, max.Z),
+        ],
+        origin);
+}

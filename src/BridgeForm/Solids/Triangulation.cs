@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 
 namespace BridgeForm.Solids;
@@ -75,4 +76,92 @@ internal static class Triangulation
 
         return edges;
     }
+}
+
+/// <summary>The quick way for what most faces are: one convex loop, split as a fan from its best corner.</summary>
+internal static class ConvexFan
+{
+    // A triangle flatter than this share of its longest side is left to the careful way.
+    private const double FlattestShape = 1e-3;
+
+    /// <summary>Adds the loop's triangles, unless it is concave or its fan would be poor or use a taken diagonal.</summary>
+    public static bool TryFill(
+        List<Vector3d> points, Vector3d normal, ImmutableArray<int> loop, EdgeTable taken, List<int> corners)
+    {
+        if (loop.Length == 3)
+        {
+            corners.AddRange(loop.AsSpan());
+            return true;
+        }
+
+        if (!IsConvex(points, normal, loop)) return false;
+        var (best, shape) = (0, double.NegativeInfinity);
+        var candidates = loop.Length == 4 ? 2 : loop.Length;
+        for (var apex = 0; apex < candidates && shape < GoodShape; apex++)
+        {
+            var worst = WorstShape(points, normal, loop, apex);
+            if (worst > shape && IsFree(loop, apex, taken)) (best, shape) = (apex, worst);
+        }
+
+        if (shape < FlattestShape && loop.Length > 4) return false;
+        if (shape <= 0) return false;
+        for (var i = 1; i + 1 < loop.Length; i++)
+        {
+            corners.Add(loop[best]);
+            corners.Add(loop[(best + i) % loop.Length]);
+            corners.Add(loop[(best + i + 1) % loop.Length]);
+        }
+
+        return true;
+    }
+
+    private static bool IsFree(ImmutableArray<int> loop, int apex, EdgeTable taken)
+    {
+        for (var i = 2; i + 1 < loop.Length; i++)
+        {
+            if (taken.Undirected(loop[apex], loop[(apex + i) % loop.Length]) >= 0) return false;
+        }
+
+        return true;
+    }
+
+    // Good enough not to look for a better corner.
+    private const double GoodShape = 0.2;
+
+    private static bool IsConvex(List<Vector3d> points, Vector3d normal, ImmutableArray<int> loop)
+    {
+        var a = points[loop[^2]];
+        var b = points[loop[^1]];
+        foreach (var i in loop)
+        {
+            var c = points[i];
+            if (normal.Dot((b - a).Cross(c - b)) < 0) return false;
+            (a, b) = (b, c);
+        }
+
+        return true;
+    }
+
+    private static double WorstShape(List<Vector3d> points, Vector3d normal, ImmutableArray<int> loop, int apex)
+    {
+        var worst = double.PositiveInfinity;
+        var a = points[loop[apex]];
+        var b = points[loop[(apex + 1) % loop.Length]];
+        for (var i = 2; i < loop.Length; i++)
+        {
+            var c = points[loop[(apex + i) % loop.Length]];
+            worst = Math.Min(worst, TriangleShape.Of(normal.Dot((b - a).Cross(c - a)), b - a, c - b, a - c));
+            b = c;
+        }
+
+        return worst;
+    }
+}
+
+/// <summary>How far a triangle is from being none.</summary>
+internal static class TriangleShape
+{
+    /// <summary>Height over the longest side, from twice the signed area; 0 for none, negative when turned over.</summary>
+    public static double Of(double twiceArea, Vector3d a, Vector3d b, Vector3d c) =>
+        twiceArea / Math.Max(a.Dot(a), Math.Max(b.Dot(b), c.Dot(c)));
 }

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using BridgeForm.Loads;
+using BridgeForm.Materials;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
+using BridgeForm.Ropes.Fittings;
 
 namespace BridgeForm.Stocking;
 
@@ -71,4 +73,98 @@ public static class HardwareList
 
     private static bool IsNamed(Joint joint, string key) =>
         string.Equals(joint.Name, key, StringComparison.Ordinal);
+}
+
+/// <summary>Rope and what its ends are made with.</summary>
+internal static class RopeHardware
+{
+    private const int Ropes = 2;
+    private const int RopeEnds = 2 * Ropes;
+    private const string AllEnds = "two ropes, two ends";
+    private const string Model = "counted from the model";
+
+    /// <summary>Rope, its ends, turnbuckles and shackles; nothing where the model has no ropes.</summary>
+    public static IEnumerable<HardwareItem> Of(BridgeParameters parameters, RopeWork ropework)
+    {
+        if (ropework.Cut is not { } cut)
+        {
+            return [];
+        }
+
+        var words = new QuantityText(parameters.Units);
+        return
+        [
+            Rope(parameters.Ropes.Rope.Name, cut, words),
+            .. Ends(parameters.Ropes, words, parameters.Units),
+            Turnbuckles(ropework, cut, words),
+            Fitting("Shackles", FittingSet.Shackles, ropework, words, "one at each end of each rope; pin secured"),
+        ];
+    }
+
+    private static HardwareItem Rope(string rope, RopeCut cut, QuantityText words)
+    {
+        var name = $"Rope {rope}";
+        return cut.Length is { } length
+            ? new HardwareItem(
+                name, Ropes, $"{words.Length(length)} each to cut, unstressed",
+                $"{words.Length(cut.BetweenEnds)} from end to end and {words.Length(cut.Termination!.Value)} at each end; {cut.TerminationSource}",
+                Model)
+            : new HardwareItem(
+                name, Ropes, $"{words.Length(cut.BetweenEnds)} each from end to end, unstressed", $"add both ends: {cut.TerminationSource}", Model);
+    }
+
+    private static IEnumerable<HardwareItem> Ends(Project.RopeParameters ropes, QuantityText words, UnitSystem units)
+    {
+        if (!Terminations.IsClips(ropes))
+        {
+            yield return new HardwareItem(
+                $"Rope ends, {ropes.TerminationKind}", RopeEnds, AllEnds, "to the maker's instructions for this rope", Model);
+            yield break;
+        }
+
+        if (ropes.Rope.Kind == RopeKind.Strand)
+        {
+            yield return new HardwareItem(
+                "Rope ends", RopeEnds, AllEnds, "U-bolt clips slip on strand: grips or sockets made for it, to their maker's instructions", Model);
+            yield break;
+        }
+
+        yield return Clips(ropes, words, units);
+        yield return new HardwareItem(
+            "Thimbles", RopeEnds, "one a rope end", $"for rope of {words.Size(ropes.Rope.Diameter)}; heavy pattern, hot-dip galvanised or stainless", Model);
+    }
+
+    private static HardwareItem Clips(Project.RopeParameters ropes, QuantityText words, UnitSystem units)
+    {
+        if (Terminations.ClipsFor(ropes) is not { } row)
+        {
+            return new HardwareItem(
+                "Rope clips", null, AllEnds, $"no row for clips on rope of {words.Size(ropes.Rope.Diameter)}: an engineer decides", "none");
+        }
+
+        var note = string.Create(
+            CultureInfo.InvariantCulture,
+            $"{row.Count} an end, at least; for {row.Size} in rope; {words.Size(row.Spacing)} apart; turn back {words.Size(row.TurnBack)}; torque {new Checks.CheckWords(units).Torque(row.Torque)}, checked again under load; U-bolt on the dead end; drop-forged");
+        return new HardwareItem("Rope clips", RopeEnds * row.Count, AllEnds, note, row.Source);
+    }
+
+    private static HardwareItem Turnbuckles(RopeWork work, RopeCut cut, QuantityText words)
+    {
+        var reach = cut.TakeUp is { } needed && FittingSet.TakeUpOfEach(needed) is { } each
+            ? $"take-up {words.Size(each)}, hung nearly open"
+            : "take-up: see the check rope-take-up";
+        return Fitting("Turnbuckles", FittingSet.Turnbuckles, work, words, $"one at each end of each rope; {reach}");
+    }
+
+    private static HardwareItem Fitting(string item, FittingSet set, RopeWork work, QuantityText words, string note)
+    {
+        var pull = work.LargestPull;
+        var many = Ropes * FittingSet.PerRope;
+        return set.Smallest(pull) is { } size
+            ? new HardwareItem(
+                $"{item} {size.Size} in", many, AllEnds,
+                $"{note}; working load {words.Force(size.WorkingLoad)} for {words.Force(pull)}; hot-dip galvanised or stainless", set.Source)
+            : new HardwareItem(
+                item, many, AllEnds, $"{note}; none of this set carries {words.Force(pull)}: an engineer chooses", set.Source);
+    }
 }

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Project.Reading;
 
@@ -27,4 +29,18 @@ internal sealed class FaultList
 
     /// <summary>In the order of the file; of faults at one place the first told comes first.</summary>
     public ImmutableArray<ProjectFault> InOrder() => [.. faults.OrderBy(f => f.Line).ThenBy(f => f.Column)];
+}
+
+/// <summary>Something wrong in a project file, for people; on one line, whatever the file holds.</summary>
+/// <param name="Line">Line of the offending key or value, from 1.</param>
+/// <param name="Column">Column, from 1.</param>
+/// <param name="Message">What is wrong, with the offending value, the allowed range and what would be right.</param>
+public sealed record ProjectFault(int Line, int Column, string Message)
+{
+    /// <summary>What is wrong, with the offending value, the allowed range and what would be right.</summary>
+    public string Message { get; } = PlainLine.Of(Message);
+
+    /// <summary>One line: <c>FILE:LINE:COLUMN: error: …</c>.</summary>
+    public string In(string fileName) => string.Create(
+        CultureInfo.InvariantCulture, $"{PlainLine.Of(fileName)}:{Line}:{Column}: error: {Message}");
 }

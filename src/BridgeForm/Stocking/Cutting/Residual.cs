@@ -31,3 +31,8 @@ internal sealed record Residual(CuttingProblem Problem, ImmutableArray<int> Item
     /// <summary>A pattern of the whole with only the lengths of the rest.</summary>
     public Pattern Narrowed(Pattern pattern) => pattern with { Counts = [.. Items.Select(i => pattern.Counts[i])] };
 }
+
+/// <summary>How often the relaxation uses a pattern.</summary>
+/// <param name="Pattern">The pattern.</param>
+/// <param name="Amount">Boards cut by it, not a whole number.</param>
+internal sealed record PatternUse(Pattern Pattern, double Amount);

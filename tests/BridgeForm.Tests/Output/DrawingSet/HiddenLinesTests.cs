@@ -1,4 +1,4 @@
-using BridgeForm.Output.DrawingSet;
+using BridgeForm.Output.Drawing;
 using BridgeForm.Solids;
 using CsCheck;
 
@@ -62,7 +62,7 @@ public sealed class HiddenLinesTests
     {
         const int points = 400;
         var (from, to) = (View.Isometric.Of(edge.From), View.Isometric.Of(edge.To));
-        var length = BridgeForm.Output.DrawingSet.Dimensions.Distance(from, to);
+        var length = BridgeForm.Output.Drawing.Dimensions.Distance(from, to);
         var seen = Enumerable.Range(0, points).Count(i =>
         {
             var p = edge.From + ((i + 0.5) / points * (edge.To - edge.From));
@@ -85,7 +85,7 @@ public sealed class HiddenLinesTests
         return from < to;
     }
 
-    private static double Length(SeenLine line) => BridgeForm.Output.DrawingSet.Dimensions.Distance(line.From, line.To);
+    private static double Length(SeenLine line) => BridgeForm.Output.Drawing.Dimensions.Distance(line.From, line.To);
 
     private static Shape Box(double x1, double y1, double z1, double x2, double y2, double z2)
     {

@@ -91,7 +91,7 @@ public sealed class SheetContentTests
 
         foreach (var end in work.Stretch)
         {
-            Assert.All(end.Marks, m => Assert.Contains(text.Words.Length(MarkRounding.Rounded(m.Unstressed, model.Parameters.Units)), texts));
+            Assert.All(end.Marks, m => Assert.Contains(text.Words.Length(Rounding.ToTape(m.Unstressed, model.Parameters.Units)), texts));
             Assert.Contains(text.Words.Size(end.TakeUp), texts);
             Assert.Contains(text.Words.Size(end.MoveDownMid!.Value), texts);
         }
@@ -143,5 +143,5 @@ public sealed class SheetContentTests
 
     private static IEnumerable<string> Texts(SheetPage page) => page.Content.Entities.OfType<SheetText>().Select(t => t.Text);
 
-    private static double Distance(SheetPoint a, SheetPoint b) => BridgeForm.Output.DrawingSet.Dimensions.Distance(a, b);
+    private static double Distance(SheetPoint a, SheetPoint b) => BridgeForm.Output.Drawing.Dimensions.Distance(a, b);
 }

@@ -1,4 +1,5 @@
 using BridgeForm.Frames;
+using BridgeForm.Output.Drawing;
 using BridgeForm.Output.DrawingSet;
 using BridgeForm.Solids;
 using BridgeForm.Tests.Samples;

@@ -1,0 +1,143 @@
+using System.Collections.Immutable;
+
+namespace BridgeForm.Output.Drawing;
+
+/// <summary>A column of a table.</summary>
+/// <param name="Head">Its name.</param>
+/// <param name="Limit">Widest it may become, metres; longer entries are broken into lines.</param>
+/// <param name="Figures">Entries stand at the right edge.</param>
+internal sealed record FlowColumn(string Head, double Limit = 0.05, bool Figures = false);
+
+/// <summary>A row: an entry a column.</summary>
+/// <param name="Entries">Texts.</param>
+/// <param name="Strong">In bold and in the accent colour.</param>
+internal sealed record FlowRow(ImmutableArray<string> Entries, bool Strong = false);
+
+/// <summary>A table with its heading.</summary>
+/// <param name="Title">Heading.</param>
+/// <param name="Note">A sentence below it; empty for none.</param>
+internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowColumn> Columns, ImmutableArray<FlowRow> Rows)
+{
+    private const double Pad = 0.0013;
+    private const double TextHeight = PageText.Small;
+
+    /// <summary>Notes of narrow tables are wrapped no narrower than this, metres.</summary>
+    private const double LeastNote = 0.06;
+
+    /// <summary>Width of each column.</summary>
+    public ImmutableArray<double> Widths() =>
+    [
+        .. Columns.Select((c, i) => Math.Min(
+            c.Limit,
+            Rows.Select(r => PageText.Width(r.Entries[i], TextHeight, r.Strong))
+                .Append(PageText.Width(c.Head, TextHeight, bold: true)).Max() + (2 * Pad))),
+    ];
+
+    /// <summary>Sets as many rows from <paramref name="first"/> on as fit between two heights, with heading and head.</summary>
+    /// <returns>The first row that did not fit, and where the next thing may begin.</returns>
+    public (int Next, double Top) Set(Canvas canvas, double x, double top, double bottom, int first = 0)
+    {
+        var widths = Widths();
+        var note = Math.Max(widths.Sum(), LeastNote);
+        ImmutableArray<string> head = [.. Columns.Select(c => c.Head)];
+        if (top - HeadingHeight(note, first) - RowHeight(head, widths, bold: true) - (2 * RowPitch) < bottom)
+        {
+            return (first, top);
+        }
+
+        var y = Heading(canvas, x, top, note, first);
+        y = Row(canvas, x, y, new FlowRow(head), widths, head: true);
+        var next = first;
+        while (next < Rows.Length && y - RowHeight(Rows[next].Entries, widths, Rows[next].Strong) >= bottom)
+        {
+            y = Row(canvas, x, y, Rows[next++], widths, head: false);
+        }
+
+        return (next, y - 0.004);
+    }
+
+    /// <summary>Height of the whole table.</summary>
+    public double Height()
+    {
+        var widths = Widths();
+        double Of(FlowRow row, bool bold) => RowHeight(row.Entries, widths, bold);
+        return HeadingHeight(Math.Max(widths.Sum(), LeastNote), 0) + Of(new FlowRow([.. Columns.Select(c => c.Head)]), true) + Rows.Sum(r => Of(r, r.Strong));
+    }
+
+    /// <summary>Height in which it can always be begun, and always be continued: heading, head and its highest row.</summary>
+    public double Least()
+    {
+        var widths = Widths();
+        var head = HeadingHeight(Math.Max(widths.Sum(), LeastNote), 0) + RowHeight([.. Columns.Select(c => c.Head)], widths, bold: true);
+        return head + Rows.Select(r => RowHeight(r.Entries, widths, r.Strong)).Append(2 * RowPitch).Max() + Slack;
+    }
+
+    private static double RowPitch => (PageText.Pitch * TextHeight) + (2 * Pad / 3);
+
+    private string TitleOf(int first) => first > 0 ? Title + ", continued" : Title;
+
+    private ImmutableArray<string> NoteOf(double width, int first) =>
+        Note.Length > 0 && first == 0 ? PageText.Wrapped(Note, width, TextHeight) : [];
+
+    private double HeadingHeight(double width, int first) =>
+        PageText.HeightOf(1, PageText.Normal) + PageText.HeightOf(NoteOf(width, first).Length, TextHeight) + 0.0005;
+
+    private double Heading(Canvas canvas, double x, double top, double width, int first)
+    {
+        var y = canvas.Column(x, top, [TitleOf(first)], PageText.Normal, bold: true);
+        return canvas.Column(x, y, NoteOf(width, first), TextHeight) - 0.0005;
+    }
+
+    private double Row(Canvas canvas, double x, double top, FlowRow row, ImmutableArray<double> widths, bool head)
+    {
+        var bold = head || row.Strong;
+        var height = RowHeight(row.Entries, widths, bold);
+        var right = x + widths.Sum();
+        if (head)
+        {
+            canvas.Add(new SheetArea(
+                PageLayers.Note, [new(x, top), new(right, top), new(right, top - height), new(x, top - height)], 0.12));
+        }
+
+        for (var i = 0; i < widths.Length; i++)
+        {
+            foreach (var text in Entry(row.Entries[i], x, top, widths[i], Columns[i].Figures, bold, row.Strong))
+            {
+                canvas.Text(text);
+            }
+
+            x += widths[i];
+        }
+
+        canvas.Line(PageLayers.Dim, right - widths.Sum(), top - height, right, top - height);
+        return top - height;
+    }
+
+    private static IEnumerable<SheetText> Entry(
+        string entry, double x, double top, double width, bool figures, bool bold, bool strong)
+    {
+        var layer = strong ? PageLayers.Accent : PageLayers.Note;
+        var lines = PageText.Wrapped(entry, width - (2 * Pad) + Slack, TextHeight, bold);
+        for (var i = 0; i < lines.Length; i++)
+        {
+            var y = top - (Pad / 1.5) - TextHeight - (i * PageText.Pitch * TextHeight);
+            yield return figures
+                ? PageText.Right(x + width - Pad, y, lines[i], TextHeight, bold, layer)
+                : PageText.Left(x + Pad, y, lines[i], TextHeight, bold, layer);
+        }
+    }
+
+    /// <summary>An entry exactly as wide as its column is not broken for round-off. Metres.</summary>
+    private const double Slack = 1e-6;
+
+    private static double RowHeight(ImmutableArray<string> entries, ImmutableArray<double> widths, bool bold)
+    {
+        var lines = 1;
+        for (var i = 0; i < entries.Length; i++)
+        {
+            lines = Math.Max(lines, PageText.Wrapped(entries[i], widths[i] - (2 * Pad) + Slack, TextHeight, bold).Length);
+        }
+
+        return PageText.HeightOf(lines, TextHeight) + (2 * Pad / 3);
+    }
+}

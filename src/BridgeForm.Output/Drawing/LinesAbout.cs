@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+
+namespace BridgeForm.Output.Drawing;
+
+/// <summary>The lines of a page as straight strokes, to find out which texts they cross.</summary>
+/// <param name="Strokes">Ends of the strokes, on the page.</param>
+internal sealed record LinesAbout(ImmutableArray<(SheetPoint From, SheetPoint To)> Strokes)
+{
+    /// <summary>An arc in chords of at most this angle, radians: off by less than a pen's width at the radii of a page.</summary>
+    private const double Chord = Math.PI / 36;
+
+    /// <summary>No lines.</summary>
+    public static LinesAbout None { get; } = new(ImmutableArray<(SheetPoint From, SheetPoint To)>.Empty);
+
+    /// <summary>Lines, outlines, circles and arcs; texts and areas are none.</summary>
+    public static LinesAbout Of(IEnumerable<SheetEntity> entities) => new([.. entities.SelectMany(StrokesOf)]);
+
+    /// <summary>A line runs through the text's own, turned box, or nearer to it than a distance in metres.</summary>
+    public bool Cross(SheetText text, double near)
+    {
+        var (width, (sin, cos)) = (PageFont.Of(text).Width(text.Text, text.Height), Math.SinCos(text.Turn));
+        var box = new SheetBox(-near, -(PageFont.Descent / 2 * text.Height) - near, width + near, text.Height + near);
+        SheetPoint Own(SheetPoint p)
+        {
+            var (dx, dy) = (p.X - text.At.X, p.Y - text.At.Y);
+            return new SheetPoint((dx * cos) + (dy * sin), (dy * cos) - (dx * sin));
+        }
+
+        return Strokes.Any(s => ViewLines.Clip(Own(s.From), Own(s.To), box) is not null);
+    }
+
+    /// <summary>From a point to the nearest line, metres; infinite where there is none.</summary>
+    public double Distance(SheetPoint p) => Strokes.Select(s => ToStroke(p, s.From, s.To)).DefaultIfEmpty(double.PositiveInfinity).Min();
+
+    /// <summary>How far along the way from one point to another it meets the first line, metres; infinite where it meets none.</summary>
+    public double FirstAlong(SheetPoint from, SheetPoint to)
+    {
+        var length = Dimensions.Distance(from, to);
+        var (ux, uy) = ((to.X - from.X) / length, (to.Y - from.Y) / length);
+        var first = double.PositiveInfinity;
+        foreach (var (a, b) in Strokes)
+        {
+            double Across(SheetPoint p) => ((p.Y - from.Y) * ux) - ((p.X - from.X) * uy);
+            double Along(SheetPoint p) => ((p.X - from.X) * ux) + ((p.Y - from.Y) * uy);
+            var (p, q) = (Across(a), Across(b));
+            if (p * q <= 0 && Math.Abs(p - q) > 0)
+            {
+                var at = Along(a) + (p / (p - q) * (Along(b) - Along(a)));
+                first = at >= 0 && at <= length ? Math.Min(first, at) : first;
+            }
+        }
+
+        return first;
+    }
+
+    private static double ToStroke(SheetPoint p, SheetPoint a, SheetPoint b)
+    {
+        var (dx, dy) = (b.X - a.X, b.Y - a.Y);
+        var square = (dx * dx) + (dy * dy);
+        var share = square > 0 ? Math.Clamp((((p.X - a.X) * dx) + ((p.Y - a.Y) * dy)) / square, 0, 1) : 0;
+        return Dimensions.Distance(p, new SheetPoint(a.X + (share * dx), a.Y + (share * dy)));
+    }
+
+    private static IEnumerable<(SheetPoint From, SheetPoint To)> StrokesOf(SheetEntity entity) => entity switch
+    {
+        SheetLine line => [(line.From, line.To)],
+        SheetPolyline ring => Joined([.. ring.Vertices.Select(v => new SheetPoint(v.X, v.Y))], ring.Closed),
+        SheetCircle circle => Joined(Round(circle.Center, circle.Radius, 0, 2 * Math.PI), closed: true),
+        SheetArc arc => Joined(Round(arc.Center, arc.Radius, arc.Start, arc.End), closed: false),
+        _ => [],
+    };
+
+    private static IEnumerable<(SheetPoint From, SheetPoint To)> Joined(ImmutableArray<SheetPoint> points, bool closed) =>
+        points.Zip(closed ? [.. points.Skip(1), points[0]] : points.Skip(1));
+
+    private static ImmutableArray<SheetPoint> Round(SheetPoint center, double radius, double start, double end)
+    {
+        var full = end < start ? end + (2 * Math.PI) : end;
+        var steps = (int)Math.Ceiling((full - start) / Chord);
+        return
+        [
+            .. Enumerable.Range(0, steps + 1).Select(i => start + ((full - start) * i / Math.Max(1, steps)))
+                .Select(a => new SheetPoint(center.X + (radius * Math.Cos(a)), center.Y + (radius * Math.Sin(a)))),
+        ];
+    }
+}

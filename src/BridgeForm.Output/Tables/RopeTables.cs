@@ -1,0 +1,155 @@
+using System.Collections.Immutable;
+using BridgeForm.Frames;
+using BridgeForm.Loads;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Output.Tables;
+
+/// <summary><c>rope-marks.csv</c>: one row a frame; where it stands, and where it sits on the rope laid out straight.</summary>
+public static class RopeMarkTable
+{
+    private static readonly string[] Head =
+    [
+        "Frame", "X", "X (mm)", "Y", "Y (mm)", "Slope (deg)",
+        "Mark, unstressed", "Mark, unstressed (mm)", "Mark, at marking tension", "Mark, at marking tension (mm)",
+    ];
+
+    /// <summary>
+    /// The table as text; all lengths from support A's point, each rounded by itself. Where new rope stretches for good, two
+    /// columns for each end of the range give marks that come right once it has; below the frames stand the lengths to cut.
+    /// </summary>
+    public static string Csv(BridgeModel model, PeopleUnits units)
+    {
+        var work = model.Ropework;
+        return CsvText.Of(
+            [.. Head, .. work.Stretch.SelectMany(StretchHead)],
+            [.. model.Frames.Select((f, i) => Row(f, i, model, units)), .. Cut(work.Cut, units)]);
+    }
+
+    private static IReadOnlyList<string> Row(FramePose frame, int i, BridgeModel model, PeopleUnits units) =>
+    [
+        frame.Name,
+        .. Both(frame.Node.X, units),
+        .. Both(frame.Node.Y, units),
+        Numbers.Fixed(Numbers.Degrees(frame.Slope), 2),
+        .. Mark(model.Marks[i].Unstressed, model, units),
+        .. Mark(model.Marks[i].AtMarkingTension, model, units),
+        .. model.Ropework.Stretch.SelectMany(s => Mark(s.Marks[i].Unstressed, model, units)),
+    ];
+
+    private static string[] StretchHead(StretchEnd end)
+    {
+        var share = Numbers.Fixed(end.Share * 100, 2);
+        return [$"Mark on new rope that will stretch {share} %", $"Mark on new rope that will stretch {share} % (mm)"];
+    }
+
+    private static IReadOnlyList<string> Mark(double metres, BridgeModel model, PeopleUnits units) =>
+        [units.Length(MarkRounding.Rounded(metres, model.Parameters.Units)), Numbers.Fixed(metres * 1000, 1)];
+
+    private static IEnumerable<IReadOnlyList<string>> Cut(RopeCut? cut, PeopleUnits units)
+    {
+        if (cut is null)
+            yield break;
+        yield return Line("Unstressed from support to support", cut.BetweenSupports);
+        yield return Line("Unstressed backstay at A", cut.BackstayA);
+        yield return Line("Unstressed backstay at B", cut.BackstayB);
+        yield return cut.Termination is { } end
+            ? Line($"Each end beyond its anchor point ({cut.TerminationSource})", end)
+            : [$"Each end beyond its anchor point: {cut.TerminationSource}"];
+        yield return cut.Length is { } length ? Line("Cut length of one rope", length) : ["Cut length of one rope: not known"];
+        yield return cut.TakeUp is { } takeUp
+            ? Line("Adjustment at the ends of one rope, largest stretch and temperature", takeUp)
+            : ["Adjustment at the ends of one rope: its stretch is not known"];
+
+        string[] Line(string text, double metres) => [text, "", "", "", "", "", .. Both(metres, units)];
+    }
+
+    private static IReadOnlyList<string> Both(double metres, PeopleUnits units) =>
+        [units.Length(metres), Numbers.Fixed(metres * 1000, 1)];
+}
+
+/// <summary>
+/// <c>hoisting.csv</c>: what a crew sets the ropes by, for each stage and temperature: sag at mid-span, the mark for a line
+/// of sight below the rope's point at each support, and the pull. Rows for rope that has yet to stretch follow.
+/// </summary>
+public static class HoistingSheet
+{
+    private static readonly string[] Head =
+    [
+        "Stage", "Rope", "Temperature", "Temperature (C)", "Sag at mid-span", "Sag at mid-span (mm)",
+        "Sight line below the rope at A and at B", "Sight line below the rope at A and at B (mm)",
+        "Sight line at A, height", "Sight line at A, height (mm)", "Sight line at B, height", "Sight line at B, height (mm)",
+        "Horizontal pull of one rope", "Horizontal pull of one rope (kN)", "Largest pull of one rope", "Largest pull of one rope (kN)",
+    ];
+
+    /// <summary>The table as text; heights from support A's rope axis.</summary>
+    /// <param name="model">The bridge.</param>
+    /// <param name="units">Sizes in inches and sixteenths, or millimetres.</param>
+    /// <param name="temperature">Text of a temperature in °C.</param>
+    public static string Csv(BridgeModel model, PeopleUnits units, Func<double, string> temperature)
+    {
+        var rise = model.Rope.Nodes[^1].Y;
+        var plain = model.Hoisting.Select(r => Row(r, "set to the plain marks", rise, units, temperature));
+        var stretched = model.Ropework.Stretch.SelectMany(s => s.Hoisting.Rows.Select(r =>
+            Row(r, $"new, set short by {Numbers.Fixed(s.Share * 100, 2)} % of stretch to come", rise, units, temperature)));
+        return CsvText.Of(Head, [.. plain, .. stretched]);
+    }
+
+    private static IReadOnlyList<string> Row(
+        HoistingRow row, string rope, double rise, PeopleUnits units, Func<double, string> temperature) =>
+    [
+        row.Stage,
+        rope,
+        temperature(row.Temperature),
+        Numbers.Fixed(row.Temperature, 1),
+        .. Both(row.Sag, units),
+        .. Both(row.Sight, units),
+        .. Both(-row.Sight, units),
+        .. Both(rise - row.Sight, units),
+        .. Pull(row.Horizontal, units),
+        .. Pull(row.MaxTension, units),
+    ];
+
+    private static IReadOnlyList<string> Pull(double newtons, PeopleUnits units) =>
+        [new QuantityText(units.System).Force(newtons), Numbers.Fixed(newtons / 1000, 3)];
+
+    private static IReadOnlyList<string> Both(double metres, PeopleUnits units) =>
+        [units.Length(metres), Numbers.Fixed(metres * 1000, 1)];
+}
+
+/// <summary>
+/// <c>keepers.csv</c>: what every frame's keeper must hold along one rope, the more heavily loaded one, in every load case;
+/// friction not counted.
+/// </summary>
+public static class KeeperTable
+{
+    private static readonly string[] Head =
+    [
+        "Case", "Frame", "Slope (deg)", "Load of the frame", "Load of the frame (N)", "Load x sine of slope", "Load x sine of slope (N)",
+        "Difference of tensions", "Difference of tensions (N)", "Keeper must hold", "Keeper must hold (N)", "Worst case of this frame",
+    ];
+
+    /// <summary>The table as text, case by case, frames from A to B. Tensions: B side less A side.</summary>
+    public static string Csv(BridgeModel model)
+    {
+        var words = new QuantityText(model.Parameters.Units);
+        ImmutableArray<string> names = [.. model.Frames.Select(f => f.Name)];
+        var worst = model.Ropework.Keepers.ToDictionary(k => k.Frame, k => k.Case, StringComparer.Ordinal);
+        return CsvText.Of(Head, model.Cases.SelectMany(c => KeeperForce.In(c, names)).Select(k => Row(k, worst, words)));
+    }
+
+    private static IReadOnlyList<string> Row(KeeperForce force, IReadOnlyDictionary<string, string> worst, QuantityText words) =>
+    [
+        CsvText.Users(force.Case),
+        force.Frame,
+        Numbers.Fixed(Numbers.Degrees(force.Slope), 2),
+        .. Both(force.Load, words),
+        .. Both(force.LoadAlong, words),
+        .. Both(force.TensionDifference, words),
+        .. Both(force.Needed, words),
+        string.Equals(worst[force.Frame], force.Case, StringComparison.Ordinal) ? "yes" : string.Empty,
+    ];
+
+    private static IReadOnlyList<string> Both(double newtons, QuantityText words) =>
+        [words.Force(newtons), Numbers.Fixed(newtons, 1)];
+}
