@@ -25,6 +25,12 @@ internal sealed class Findings
     /// <summary>Number of pairs compared.</summary>
     public long Pairs { get; set; }
 
+    /// <summary>A pair of wooden parts that overlap by no more than this changes no finding, metres.</summary>
+    public double OverlapOfNote => Math.Min(_deepestOverlap, Seating.Tolerance + Slack);
+
+    /// <summary>A rope in the wood of a part by no more than this changes no finding, metres.</summary>
+    public double RopeDepthOfNote(bool isBase) => isBase ? Math.Min(_deepestRope, Seating.Tolerance + Slack) : 0;
+
     /// <summary>A pair of wooden parts that overlap by a depth in metres (negative: apart).</summary>
     public void AddWood(string first, string second, double depth)
     {

@@ -71,13 +71,15 @@ internal sealed class RopeContacts(Findings findings, ImmutableArray<RopeLine> r
     private void Compare(string rope, Capsule rod, Neighbour wood)
     {
         findings.Pairs++;
+        var isBase = RoleTable.Of(wood.Part.Role).LiesOnRopes;
+        var enough = findings.RopeDepthOfNote(isBase);
         var depth = double.NegativeInfinity;
         foreach (var cell in wood.Cells)
         {
-            depth = Math.Max(depth, Contact.Overlap(rod, cell));
+            depth = Math.Max(depth, Contact.Overlap(rod, cell, Math.Max(depth, enough)));
         }
 
-        findings.AddRope("rope-" + rope, wood.Part.Id, depth, RoleTable.Of(wood.Part.Role).LiesOnRopes);
+        findings.AddRope("rope-" + rope, wood.Part.Id, depth, isBase);
     }
 }
 

@@ -88,7 +88,7 @@ internal sealed class Sweep
 
         // How wide a gap is matters only where one carries the other.
         var bears = a.RestsOn(b) || b.RestsOn(a);
-        var depth = a.DepthIn(b, bears ? double.NegativeInfinity : 0);
+        var depth = a.DepthIn(b, bears ? double.NegativeInfinity : _findings.OverlapOfNote);
         var (first, second) = string.CompareOrdinal(a.Part.Id, b.Part.Id) < 0 ? (a, b) : (b, a);
         _findings.AddWood(first.Part.Id, second.Part.Id, depth);
         if (bears)

@@ -13,6 +13,7 @@ internal sealed class PieceCatalogue(double tolerance)
 {
     private readonly List<PieceDraft> _drafts = [];
     private readonly Dictionary<Cell, List<int>> _grid = [];
+    private readonly Dictionary<(Role Role, string Stock, string Section, int Points), int> _kinds = [];
     private readonly MarkNumbers _numbers = new();
 
     /// <summary>Pieces in order of their first part.</summary>
@@ -80,15 +81,19 @@ internal sealed class PieceCatalogue(double tolerance)
 
     /// <summary>Cells are as wide as two agreeing parts can differ, so that these lie in the same or in neighbouring cells.</summary>
     private Cell CellsOf(Member member, Corners corners) => new(
-        member.Role,
-        member.Stock,
-        member.Section,
-        corners.Points.Length,
+        KindOf(member, corners),
         (long)Math.Floor(corners.Length / (2 * tolerance)),
         (long)Math.Floor(corners.ShapeSum / corners.ShapeSumSlack(tolerance)));
 
-    private readonly record struct Cell(
-        Role Role, string Stock, string Section, int Points, long Length, long ShapeSum)
+    // Members that can agree at all, by number: names are hashed once a member and not once a cell.
+    private int KindOf(Member member, Corners corners)
+    {
+        ref var kind = ref CollectionsMarshal.GetValueRefOrAddDefault(
+            _kinds, (member.Role, member.Stock, member.Section, corners.Points.Length), out var known);
+        return known ? kind : kind = _kinds.Count;
+    }
+
+    private readonly record struct Cell(int Kind, long Length, long ShapeSum)
     {
         public List<int> Own(Dictionary<Cell, List<int>> grid) =>
             CollectionsMarshal.GetValueRefOrAddDefault(grid, this, out _) ??= [];

@@ -14,6 +14,9 @@ internal readonly struct ElasticCatenary
     // Below this, atanh of the plain quotient is as good as the form made for slack rope.
     private const double SlackQuotient = 0.5;
 
+    // Below this a few terms of the series of atanh have every digit; a bay of a bridge is nearly always there.
+    private const double TautQuotient = 0.05;
+
     private readonly double _horizontal;
     private readonly double _length;
     private readonly double _stiffness;
@@ -108,12 +111,18 @@ internal readonly struct ElasticCatenary
     {
         if (u <= 0)
             return 1;
+        if (u < TautQuotient)
+            return AtanhSeries(u * u);
         if (u < SlackQuotient)
             return Math.Atanh(u) / u;
         var above = TensionPlus(h, start) + TensionPlus(h, -end);
         var below = TensionPlus(h, -start) + TensionPlus(h, end);
         return 0.5 * Math.Log(above / below) / u;
     }
+
+    // 1 + u²/3 + u⁴/5 + …: what is left out is below u¹²/13, 2e-17 at the limit.
+    private static double AtanhSeries(double square) =>
+        1 + (square * ((1.0 / 3) + (square * ((1.0 / 5) + (square * ((1.0 / 7) + (square * ((1.0 / 9) + (square / 11)))))))));
 
     // √(h² + v²) + v without cancellation for a large negative v.
     private static double TensionPlus(double h, double v)

@@ -16,15 +16,15 @@ public static class Contact
     public static double Overlap(ConvexBody a, ConvexBody b, double enough = double.NegativeInfinity)
     {
         var least = double.PositiveInfinity;
-        foreach (var plane in a.Planes)
+        foreach (var normal in a.FaceNormals)
         {
-            least = Math.Min(least, Along(a, b, plane.Normal));
+            least = Math.Min(least, Along(a, b, normal));
             if (least <= enough) return least;
         }
 
-        foreach (var plane in b.Planes)
+        foreach (var normal in b.FaceNormals)
         {
-            least = Math.Min(least, Along(a, b, plane.Normal));
+            least = Math.Min(least, Along(a, b, normal));
             if (least <= enough) return least;
         }
 
@@ -50,9 +50,9 @@ public static class Contact
     public static double Overlap(Capsule rope, ConvexBody body, double enough = double.NegativeInfinity)
     {
         var least = double.PositiveInfinity;
-        foreach (var plane in body.Planes)
+        foreach (var normal in body.FaceNormals)
         {
-            least = Math.Min(least, Along(rope, body, plane.Normal));
+            least = Math.Min(least, Along(rope, body, normal));
             if (least <= enough) return least;
         }
 

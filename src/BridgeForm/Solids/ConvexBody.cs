@@ -1,21 +1,38 @@
 using System.Collections.Immutable;
+using System.Runtime.Intrinsics;
 
 namespace BridgeForm.Solids;
 
 /// <summary>A convex body prepared for contact tests. Metres.</summary>
 public sealed class ConvexBody
 {
+    // The corners' coordinates one axis at a time, the last corner repeated to a whole number of steps of four.
+    private readonly double[] _x;
+    private readonly double[] _y;
+    private readonly double[] _z;
+
     private ConvexBody(
         ImmutableArray<Vector3d> vertices,
         ImmutableArray<Plane> planes,
         ImmutableArray<(int From, int To)> edges,
+        ImmutableArray<Vector3d> normals,
         ImmutableArray<Vector3d> directions)
     {
         Vertices = vertices;
         Planes = planes;
         Edges = edges;
+        FaceNormals = normals;
         EdgeDirections = directions;
+        var padded = (vertices.Length + Step - 1) / Step * Step;
+        (_x, _y, _z) = (new double[padded], new double[padded], new double[padded]);
+        for (var i = 0; i < padded; i++)
+        {
+            var vertex = vertices[Math.Min(i, vertices.Length - 1)];
+            (_x[i], _y[i], _z[i]) = (vertex.X, vertex.Y, vertex.Z);
+        }
     }
+
+    private static int Step => Vector256<double>.Count;
 
     /// <summary>Corners.</summary>
     public ImmutableArray<Vector3d> Vertices { get; }
@@ -25,6 +42,9 @@ public sealed class ConvexBody
 
     /// <summary>Edges as pairs of vertex indices, each once.</summary>
     public ImmutableArray<(int From, int To)> Edges { get; }
+
+    /// <summary>Unit normals of the faces; parallel ones, also opposite ones, count once.</summary>
+    public ImmutableArray<Vector3d> FaceNormals { get; }
 
     /// <summary>Unit directions of the edges; parallel edges, also opposite ones, count once.</summary>
     public ImmutableArray<Vector3d> EdgeDirections { get; }
@@ -37,10 +57,12 @@ public sealed class ConvexBody
     {
         var planes = new List<Plane>();
         var edges = new List<(int From, int To)>();
+        var normals = new List<Vector3d>();
         var directions = new List<Vector3d>();
         foreach (var face in solid.Faces)
         {
             if (!planes.Exists(p => p.Normal.Dot(face.Plane.Normal) > 0 && Parallel(p.Normal, face.Plane.Normal))) planes.Add(face.Plane);
+            if (!normals.Exists(n => Parallel(n, face.Plane.Normal))) normals.Add(face.Plane.Normal);
             foreach (var loop in face.Loops)
             {
                 for (var i = 0; i < loop.Length; i++)
@@ -54,7 +76,7 @@ public sealed class ConvexBody
             }
         }
 
-        return new ConvexBody(solid.Vertices, [.. planes], [.. edges], [.. directions]);
+        return new ConvexBody(solid.Vertices, [.. planes], [.. edges], [.. normals], [.. directions]);
     }
 
     /// <summary>The same body placed in other axes.</summary>
@@ -62,20 +84,26 @@ public sealed class ConvexBody
         Map(Vertices, placement, static (p, v) => p.ToWorld(v)),
         Map(Planes, placement, static (p, plane) => p.ToWorld(plane)),
         Edges,
+        Map(FaceNormals, placement, static (p, n) => p.DirectionToWorld(n)),
         Map(EdgeDirections, placement, static (p, d) => p.DirectionToWorld(d)));
 
-    /// <summary>From the lowest to the highest point along a direction.</summary>
+    /// <summary>From the lowest to the highest point along a direction, four corners at a time.</summary>
     internal (double Low, double High) Range(Vector3d direction)
     {
-        double low = double.PositiveInfinity, high = double.NegativeInfinity;
-        foreach (var vertex in Vertices)
+        var (dx, dy, dz) = (Vector256.Create(direction.X), Vector256.Create(direction.Y), Vector256.Create(direction.Z));
+        var low = Vector256.Create(double.PositiveInfinity);
+        var high = Vector256.Create(double.NegativeInfinity);
+        ReadOnlySpan<double> x = _x, y = _y, z = _z;
+        for (; x.Length >= Step; x = x[Step..], y = y[Step..], z = z[Step..])
         {
-            var at = direction.Dot(vertex);
-            low = Math.Min(low, at);
-            high = Math.Max(high, at);
+            // Sums in the order of Vector3d.Dot: the same bits.
+            var at = (dx * Vector256.Create(x)) + (dy * Vector256.Create(y)) + (dz * Vector256.Create(z));
+            low = Vector256.MinNative(low, at);
+            high = Vector256.MaxNative(high, at);
         }
 
-        return (low, high);
+        var (lows, highs) = (Vector128.MinNative(low.GetLower(), low.GetUpper()), Vector128.MaxNative(high.GetLower(), high.GetUpper()));
+        return (Math.Min(lows[0], lows[1]), Math.Max(highs[0], highs[1]));
     }
 
     private static bool Parallel(Vector3d a, Vector3d b)
