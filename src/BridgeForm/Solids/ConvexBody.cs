@@ -44,7 +44,7 @@ public sealed class ConvexBody
     public ImmutableArray<(int From, int To)> Edges { get; }
 
     /// <summary>Unit normals of the faces; parallel ones, also opposite ones, count once.</summary>
-    public ImmutableArray<Vector3d> FaceNormals { get; }
+    internal ImmutableArray<Vector3d> FaceNormals { get; }
 
     /// <summary>Unit directions of the edges; parallel edges, also opposite ones, count once.</summary>
     public ImmutableArray<Vector3d> EdgeDirections { get; }
