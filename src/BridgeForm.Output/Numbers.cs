@@ -6,7 +6,7 @@ namespace BridgeForm.Output;
 internal static class Numbers
 {
     /// <summary>Rounded to a number of decimals by the rule of <see cref="NumberText"/>, without negative zero.</summary>
-    public static double Rounded(double value, int decimals) => NumberText.Round(value, decimals);
+    public static double Rounded(double value, int decimals) => Rounding.ToDecimals(value, decimals);
 
     /// <summary>With exactly that many decimals.</summary>
     public static string Fixed(double value, int decimals) => NumberText.Fixed(value, decimals);

@@ -17,8 +17,6 @@ namespace BridgeForm;
 /// <param name="path">The key.</param>
 internal sealed class NearestValue(ProjectReading reading, string path)
 {
-    private const double Sixteenth = 0.0254 / 16;
-    private const double Millimetre = 0.001;
     private const double TenthOfAPercent = 0.001;
 
     // The first trial lies a few steps away, each further one twice as far.
@@ -34,7 +32,7 @@ internal sealed class NearestValue(ProjectReading reading, string path)
 
     private UnitSystem Units => reading.Values!.Units;
 
-    private double Step => IsWhole ? 1 : IsShare ? TenthOfAPercent : Units == UnitSystem.Imperial ? Sixteenth : Millimetre;
+    private double Step => IsWhole ? 1 : IsShare ? TenthOfAPercent : Rounding.Step(Units);
 
     /// <summary>The value as it is to be written, and whether it is less than the one in the file; null when none in range will do.</summary>
     public (string Text, bool IsLess)? Find()

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.Drawing;
 
@@ -14,9 +15,6 @@ public static class DimensionLines
     /// <summary>Half the width of an arrow as a share of its length.</summary>
     private const double ArrowSlope = 1.0 / 3;
 
-    /// <summary>Lines this close to upright, radians, are all read from the right, whichever end comes first.</summary>
-    private const double Upright = 1e-9;
-
     /// <summary>
     /// Two witness lines, the dimension line, an open arrow at each end, and the text above the line's middle, or to the
     /// right of it. Nothing but the text reaches past the points measured.
@@ -31,7 +29,7 @@ public static class DimensionLines
     internal static ImmutableArray<SheetEntity> Turned(SheetDimension dimension)
     {
         var (lines, middle, angle) = Lines(dimension);
-        var turn = angle > (Math.PI / 2) + Upright ? angle - Math.PI : angle <= Upright - (Math.PI / 2) ? angle + Math.PI : angle;
+        var turn = angle > (Math.PI / 2) + Tolerances.Upright ? angle - Math.PI : angle <= Tolerances.Upright - (Math.PI / 2) ? angle + Math.PI : angle;
         var half = PageFont.Regular.Width(dimension.Text, dimension.Height) / 2;
         var (ux, uy, up) = (Math.Cos(turn), Math.Sin(turn), Detail * dimension.Height);
         var at = new SheetPoint(middle.X - (half * ux) - (up * uy), middle.Y - (half * uy) + (up * ux));

@@ -1,3 +1,5 @@
+using BridgeForm.Quantities;
+
 namespace BridgeForm.Output.Drawing;
 
 /// <summary>Dimensions on a page: witness lines, a line with strokes at its ends, and a figure that touches no other.</summary>
@@ -9,9 +11,6 @@ internal static class Dimensions
     /// <summary>From one row of dimensions to the next, metres.</summary>
     public const double Row = 0.0062;
 
-    // Points closer on paper than a hundredth of a millimetre are one point to every eye: nothing is measured between them.
-    private const double OnePoint = 1e-5;
-
     private const double Gap = 0.0010;
     private const double Over = 0.0012;
     private const double Stroke = 0.0009;
@@ -22,7 +21,7 @@ internal static class Dimensions
     public static void Between(this Canvas canvas, SheetPoint from, SheetPoint to, double offset, string text)
     {
         var length = Distance(from, to);
-        if (length < OnePoint)
+        if (length < Tolerances.OnePoint)
         {
             return;
         }
@@ -123,9 +122,8 @@ internal static class Dimensions
     /// <summary>Above the line's middle, else below it, else beyond its ends; read from below or from the right.</summary>
     private static void Figure(Canvas canvas, SheetPoint a, SheetPoint b, string text)
     {
-        const double almostUpright = 1e-6;
         var angle = Math.Atan2(b.Y - a.Y, b.X - a.X);
-        if (angle > (Math.PI / 2) + almostUpright || angle <= almostUpright - (Math.PI / 2))
+        if (angle > (Math.PI / 2) + Tolerances.AlmostUpright || angle <= Tolerances.AlmostUpright - (Math.PI / 2))
         {
             (a, b, angle) = (b, a, angle > 0 ? angle - Math.PI : angle + Math.PI);
         }

@@ -40,9 +40,8 @@ internal sealed record DrawingText(UnitSystem Units)
     /// <summary>A slope as degrees and as rise over run.</summary>
     public static string Slope(double radians)
     {
-        const double level = 1e-3;
         var run = Math.Abs(1 / Math.Tan(radians));
-        return Math.Abs(radians) < level ? "level" : $"{Angle(Math.Abs(radians))} (1 : {Numbers.Fixed(run, 1)})";
+        return Math.Abs(radians) < Tolerances.Level ? "level" : $"{Angle(Math.Abs(radians))} (1 : {Numbers.Fixed(run, 1)})";
     }
 
     /// <summary>With a nought for whole inches before a fraction, lest 1'-7/8" be read wrongly.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.Drawing;
 
@@ -69,7 +70,7 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
     {
         var widths = Widths();
         var head = HeadingHeight(Math.Max(widths.Sum(), LeastNote), 0) + RowHeight([.. Columns.Select(c => c.Head)], widths, bold: true);
-        return head + Rows.Select(r => RowHeight(r.Entries, widths, r.Strong)).Append(2 * RowPitch).Max() + Slack;
+        return head + Rows.Select(r => RowHeight(r.Entries, widths, r.Strong)).Append(2 * RowPitch).Max() + Tolerances.ColumnWidth;
     }
 
     private static double RowPitch => (PageText.Pitch * TextHeight) + (2 * Pad / 3);
@@ -117,7 +118,7 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
         string entry, double x, double top, double width, bool figures, bool bold, bool strong)
     {
         var layer = strong ? PageLayers.Accent : PageLayers.Note;
-        var lines = PageText.Wrapped(entry, width - (2 * Pad) + Slack, TextHeight, bold);
+        var lines = PageText.Wrapped(entry, width - (2 * Pad) + Tolerances.ColumnWidth, TextHeight, bold);
         for (var i = 0; i < lines.Length; i++)
         {
             var y = top - (Pad / 1.5) - TextHeight - (i * PageText.Pitch * TextHeight);
@@ -127,15 +128,12 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
         }
     }
 
-    /// <summary>An entry exactly as wide as its column is not broken for round-off. Metres.</summary>
-    private const double Slack = 1e-6;
-
     private static double RowHeight(ImmutableArray<string> entries, ImmutableArray<double> widths, bool bold)
     {
         var lines = 1;
         for (var i = 0; i < entries.Length; i++)
         {
-            lines = Math.Max(lines, PageText.Wrapped(entries[i], widths[i] - (2 * Pad) + Slack, TextHeight, bold).Length);
+            lines = Math.Max(lines, PageText.Wrapped(entries[i], widths[i] - (2 * Pad) + Tolerances.ColumnWidth, TextHeight, bold).Length);
         }
 
         return PageText.HeightOf(lines, TextHeight) + (2 * Pad / 3);

@@ -1,3 +1,4 @@
+using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Drawing;
@@ -13,16 +14,6 @@ internal readonly record struct SeenLine(SheetPoint From, SheetPoint To, bool Ou
 /// </summary>
 internal static class HiddenLines
 {
-    // Bodies hide as if they were smaller by this on every side, so that touching bodies do not hide each other's edges;
-    // above what parts are drawn off their places for being grouped (0.5 mm), below what a print shows. Metres.
-    private const double Skin = 6e-4;
-
-    // Directions closer than this to the paper's plane count as in it: far above round-off, far below any drawn angle.
-    private const double EdgeOn = 1e-9;
-
-    // A stretch shorter than this is none: a tenth of a millimetre at true size.
-    private const double Shortest = 1e-4;
-
     /// <summary>All visible stretches.</summary>
     /// <param name="shapes">Bodies in the world.</param>
     /// <param name="view">Where the eye is.</param>
@@ -38,7 +29,7 @@ internal static class HiddenLines
             var (a, b) = (edge.NormalA.Dot(toward), edge.NormalB.Dot(toward));
             var (from, to) = (view.Of(edge.From), view.Of(edge.To));
             var length = Math.Sqrt(Square(to.X - from.X) + Square(to.Y - from.Y));
-            if (Math.Max(a, b) <= EdgeOn || length <= Math.Max(smallest, Shortest))
+            if (Math.Max(a, b) <= Tolerances.EdgeOn || length <= Math.Max(smallest, Tolerances.ShortestStretch))
             {
                 continue;
             }
@@ -48,9 +39,9 @@ internal static class HiddenLines
             Hide(edge, view, index, open);
             foreach (var (s, e) in open)
             {
-                if ((e - s) * length > Shortest)
+                if ((e - s) * length > Tolerances.ShortestStretch)
                 {
-                    seen.Add(new SeenLine(Along(from, to, s), Along(from, to, e), Math.Min(a, b) <= EdgeOn));
+                    seen.Add(new SeenLine(Along(from, to, s), Along(from, to, e), Math.Min(a, b) <= Tolerances.EdgeOn));
                 }
             }
         }
@@ -85,9 +76,9 @@ internal static class HiddenLines
         foreach (var plane in cell.Planes)
         {
             var a = plane.Normal.Dot(way);
-            var c = plane.Offset - Skin - plane.Normal.Dot(edge.From);
+            var c = plane.Offset - Tolerances.Skin - plane.Normal.Dot(edge.From);
             var b = plane.Normal.Dot(toward);
-            if (Math.Abs(b) <= EdgeOn)
+            if (Math.Abs(b) <= Tolerances.EdgeOn)
             {
                 if (!Narrow(a, c, ref low, ref high))
                 {
@@ -122,7 +113,7 @@ internal static class HiddenLines
     /// <summary>Keeps the s with a·s ≤ c.</summary>
     private static bool Narrow(double a, double c, ref double low, ref double high)
     {
-        if (Math.Abs(a) <= EdgeOn)
+        if (Math.Abs(a) <= Tolerances.EdgeOn)
         {
             return c > 0;
         }

@@ -86,7 +86,7 @@ internal static class CheckBars
     public const double Metric = 0.100;
 
     /// <summary>The bar in inches, metres.</summary>
-    public const double Inches = 4 * 0.0254;
+    public const double Inches = 4 * Quantities.Units.MetresPerInch;
 
     /// <summary>Room they take, metres.</summary>
     public const double Height = 0.0125;

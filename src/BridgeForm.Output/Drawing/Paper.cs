@@ -13,7 +13,7 @@ public sealed record Paper(string Name, double Width, double Height, bool IsRoll
     /// </summary>
     public const double Margin = 0.25 * Inch;
 
-    private const double Inch = 0.0254;
+    private const double Inch = Quantities.Units.MetresPerInch;
 
     /// <summary>Longest page taken off a roll: a good table's length.</summary>
     private const double RollLength = 72 * Inch;

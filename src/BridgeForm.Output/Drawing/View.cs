@@ -1,3 +1,4 @@
+using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Drawing;
@@ -54,11 +55,6 @@ internal readonly record struct ViewMap(SheetPoint Origin, double Ratio)
 /// <summary>Puts visible lines on a page.</summary>
 internal static class ViewLines
 {
-    /// <summary>
-    /// Lines with both ends in the same places on this grid are one line on paper: half the width of a thin line, metres.
-    /// </summary>
-    private const double Grid = 0.0001;
-
     /// <summary>Draws lines on one layer, outlines on another; what lies outside a window of the view is cut off.</summary>
     public static void Draw(
         this Canvas canvas, IEnumerable<SeenLine> lines, ViewMap map, string inner, string outline, SheetBox? window = null)
@@ -112,5 +108,5 @@ internal static class ViewLines
             : null;
     }
 
-    private static (long X, long Y) Snap(SheetPoint p) => ((long)Math.Round(p.X / Grid), (long)Math.Round(p.Y / Grid));
+    private static (long X, long Y) Snap(SheetPoint p) => ((long)Math.Round(p.X / Tolerances.SameLine), (long)Math.Round(p.Y / Tolerances.SameLine));
 }

@@ -43,7 +43,7 @@ internal sealed record DrawingContext(BridgeModel Model, BridgeShapes Shapes, Dr
 
     // Half of the last figure that the sheets print: 0.1 degree and 1/16 in.
     private const double SlopeShown = 0.05 * Math.PI / 180;
-    private const double LengthShown = 0.0254 / 32;
+    private const double LengthShown = Quantities.Units.MetresPerInch / 32;
 
     /// <summary>An empty page.</summary>
     public Canvas NewCanvas() => new(Body);

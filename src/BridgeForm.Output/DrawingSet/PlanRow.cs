@@ -1,3 +1,4 @@
+using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
 
 namespace BridgeForm.Output.DrawingSet;
@@ -69,6 +70,6 @@ internal sealed class PlanRow(DrawingContext context, WholeViews views, FrameRan
         var left = map.Of(MinX, 0).X;
         var edge = p.Frames.Base.Length / 2;
         canvas.Upright(map.Of(0, -rope), map.Of(0, rope), left - 0.008, Context.Text.Size(2 * rope));
-        canvas.Upright(map.Of(-p.Frames.Base.Along / 2, -edge), map.Of(-p.Frames.Base.Along / 2, edge), left - 0.016, Context.Text.Size(2 * edge));
+        canvas.Upright(map.Of(-DeckEnd.Beyond(p), -edge), map.Of(-DeckEnd.Beyond(p), edge), left - 0.016, Context.Text.Size(2 * edge));
     }
 }

@@ -62,7 +62,7 @@ internal static class RopeLists
         var tension = model.Parameters.Ropes.MarkingTension;
         var pulled = tension > 0;
         var stretch = model.Ropework.Stretch;
-        string Tape(double mark) => text.Words.Length(MarkRounding.Rounded(mark, model.Parameters.Units));
+        string Tape(double mark) => text.Words.Length(Rounding.ToTape(mark, model.Parameters.Units));
         ImmutableArray<FlowColumn> columns =
         [
             new("Frame"), new("Station", Figures: true), new("Level of axis", Figures: true), new("Slope", Figures: true),

@@ -124,7 +124,7 @@ internal static class Captions
 
     private const double LongestBar = 0.050;
     private const double BarHeight = 0.0011;
-    private const double Inch = 0.0254;
+    private const double Inch = Quantities.Units.MetresPerInch;
 
     private static readonly double[] InchBars = [.. new[] { 1, 2, 3, 6, 12, 24, 36, 72, 120, 240, 360, 600, 1200, 2400, 6000 }.Select(i => i * Inch)];
     private static readonly double[] MetricBars = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200];

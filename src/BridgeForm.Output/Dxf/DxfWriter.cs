@@ -11,7 +11,7 @@ namespace BridgeForm.Output.Dxf;
 /// </summary>
 public static class DxfWriter
 {
-    private const double MetresInAnInch = 0.0254;
+    private const double MetresInAnInch = Quantities.Units.MetresPerInch;
     private const double MetresInAMillimetre = 0.001;
 
     /// <summary>Writes the sheet in inches or millimetres; the stream stays open. Same sheet, same bytes.</summary>

@@ -12,7 +12,7 @@ namespace BridgeForm.Output.Pdf;
 public static class PdfWriter
 {
     /// <summary>Points (1/72 in) in a metre.</summary>
-    internal const double Points = 72 / 0.0254;
+    internal const double Points = 72 / Quantities.Units.MetresPerInch;
 
     /// <summary>The library keeps fonts for the whole process; one document at a time keeps them out of each other's way.</summary>
     private static readonly Lock OneAtATime = new();

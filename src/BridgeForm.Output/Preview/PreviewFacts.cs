@@ -15,7 +15,7 @@ internal sealed record PreviewFact(string Label, string Text, bool IsKey);
 internal static class PreviewFacts
 {
     /// <summary>Six feet, metres: from here on people count feet and inches.</summary>
-    private const double LongLength = 6 * 0.3048;
+    private const double LongLength = 6 * Quantities.Units.MetresPerFoot;
 
     /// <summary>One sentence.</summary>
     public static string Lead(BridgeModel model)
@@ -54,7 +54,7 @@ internal static class PreviewFacts
 
     /// <summary>A length as one says it: to a sixteenth of an inch or a millimetre, in feet when it is long.</summary>
     public static string Plain(double metres, QuantityText words) =>
-        words.Units == UnitSystem.Metric ? words.Length(Math.Round(metres, 3))
+        words.Units == UnitSystem.Metric ? words.Length(Rounding.ToDecimals(metres, 3))
         : Math.Abs(metres) > LongLength ? words.Length(metres)
         : words.Size(metres);
 

@@ -25,8 +25,9 @@ internal static class PreviewSite
         }
 
         json.WriteStartArray("landings");
-        Landing(json, model.Frames[0], site.A, -1, model.Parameters);
-        Landing(json, model.Frames[^1], site.B, 1, model.Parameters);
+        var layout = BridgeLayout.Of(model.Parameters, model.Rope);
+        Landing(json, layout, 0, site.A);
+        Landing(json, layout, layout.Bays, site.B);
         json.WriteEndArray();
     }
 
@@ -34,14 +35,14 @@ internal static class PreviewSite
     public static BaseLevels Levels(FramePose pose, BridgeParameters parameters) =>
         BaseLevels.Of(parameters.Frames, parameters.Ropes.Rope.Radius, pose, parameters.Frames.Stance);
 
-    private static void Landing(Utf8JsonWriter json, FramePose end, SupportParameters support, double outward, BridgeParameters parameters)
+    private static void Landing(Utf8JsonWriter json, BridgeLayout layout, int frame, SupportParameters support)
     {
-        var levels = Levels(end, parameters);
+        var (end, outward) = (layout.Poses[frame], frame == 0 ? -1 : 1);
         json.WriteStartObject();
-        PreviewJson.Number(json, "top", end.Node.Y + levels.Bottom);
-        PreviewJson.Number(json, "walk", end.Node.Y + (support.LandingLevel ?? levels.Top + parameters.Deck.Thickness));
+        PreviewJson.Number(json, "top", end.Node.Y + layout.Levels[frame].Bottom);
+        PreviewJson.Number(json, "walk", support.LandingLevel is { } level ? end.Node.Y + level : DeckEnd.Surface(layout, frame));
         PreviewJson.Number(json, "gap", support.LandingGap ?? PicturedGap);
-        PreviewJson.Number(json, "baseHalf", parameters.Frames.Base.Along / 2);
+        PreviewJson.Number(json, "baseHalf", DeckEnd.Beyond(layout.Parameters));
         json.WritePropertyName("stay");
         if (support.Backstay is { } stay)
         {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Output.Drawing;
+using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Profiles;
@@ -45,7 +46,7 @@ internal sealed record Features(PeopleUnits Units, Func<SheetPoint, SheetPoint> 
     private string Words(Channel channel, string side)
     {
         var slope = Math.Atan(channel.FloorSlope);
-        var floor = Math.Abs(slope) > FlatFace.SquareTolerance ? $", floor {Numbers.DegreeText(slope)}" : string.Empty;
+        var floor = Math.Abs(slope) > Tolerances.InPage ? $", floor {Numbers.DegreeText(slope)}" : string.Empty;
         return $"Channel {Units.Length(channel.Width)} wide, {Units.Length(channel.Depth)} deep{floor}{side}, centre {Units.Length(channel.Center)} from the left end";
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Output.Drawing;
+using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Profiles;
@@ -7,19 +8,13 @@ namespace BridgeForm.Output.Profiles;
 /// <summary>The flat side of a solid that looks at the reader, or away from it, and its boundary on the page.</summary>
 internal static class FlatFace
 {
-    /// <summary>Faces turned less than this from the page (sine of the angle) lie in it; well below any cut a saw can set.</summary>
-    public const double SquareTolerance = 1e-6;
-
-    /// <summary>Faces this close to one plane, and corners this close to the line between their neighbours, are one; metres.</summary>
-    private const double RoundOff = 1e-8;
-
     /// <summary>
     /// The faces of the solid in its outermost plane square to <paramref name="toward"/>; where no face is square to it (a
     /// tapered packer), those in the plane of the face that shows the largest area.
     /// </summary>
     public static ImmutableArray<Face> Facing(Solid solid, Vector3d toward)
     {
-        var square = solid.Faces.Where(f => f.Plane.Normal.Dot(toward) > 1 - (SquareTolerance * SquareTolerance)).ToList();
+        var square = solid.Faces.Where(f => f.Plane.Normal.Dot(toward) > 1 - (Tolerances.InPage * Tolerances.InPage)).ToList();
         var lead = square.Count > 0
             ? square.MaxBy(f => f.Plane.Offset)!
             : solid.Faces.MaxBy(f => f.Plane.Normal.Dot(toward) * Area(solid, f))!;
@@ -41,7 +36,7 @@ internal static class FlatFace
     }
 
     private static bool Coplanar(Plane a, Plane b) =>
-        (a.Normal - b.Normal).Length < SquareTolerance && Math.Abs(a.Offset - b.Offset) < RoundOff;
+        (a.Normal - b.Normal).Length < Tolerances.InPage && Math.Abs(a.Offset - b.Offset) < Tolerances.FlatFace;
 
     private static double Area(Solid solid, Face face)
     {
@@ -91,6 +86,6 @@ internal static class FlatFace
     {
         var (ux, uy, vx, vy) = (c.X - a.X, c.Y - a.Y, b.X - a.X, b.Y - a.Y);
         var length = Math.Sqrt((ux * ux) + (uy * uy));
-        return length < RoundOff || Math.Abs((ux * vy) - (uy * vx)) < RoundOff * length;
+        return length < Tolerances.FlatFace || Math.Abs((ux * vy) - (uy * vx)) < Tolerances.FlatFace * length;
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.Profiles;
 
@@ -16,9 +17,6 @@ internal static class ProfileDimensions
     private const double Gap = Height / 2;
     private const double Barb = Height / 2;
 
-    /// <summary>Distances alike to this are one dimension, metres: less than anyone can mark.</summary>
-    private const double Alike = 5e-5;
-
     /// <summary>Dimensions of a piece whose near end is at x = 0 on the page, and the Y above all of them.</summary>
     /// <param name="piece">The piece.</param>
     /// <param name="dx">From the piece's X to the page's.</param>
@@ -28,7 +26,7 @@ internal static class ProfileDimensions
     public static (ImmutableArray<SheetEntity> Entities, double Top) Of(
         Piece piece, double dx, double top, double length, PeopleUnits units)
     {
-        var distances = Distinct(Features(piece).Select(x => x + dx).Where(d => d > Alike)).Reverse().ToList();
+        var distances = Distinct(Features(piece).Select(x => x + dx).Where(d => d > Tolerances.SameDimension)).Reverse().ToList();
         return (
             [.. distances.SelectMany((d, i) => One(d, top, top + ((i + 1) * Pitch), length, units.Length(d)))],
             top + (distances.Count * Pitch));
@@ -42,7 +40,7 @@ internal static class ProfileDimensions
         var last = double.NegativeInfinity;
         foreach (var d in distances.Order())
         {
-            if (d - last > Alike)
+            if (d - last > Tolerances.SameDimension)
             {
                 yield return d;
                 last = d;

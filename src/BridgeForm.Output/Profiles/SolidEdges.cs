@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Output.Drawing;
+using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Profiles;
@@ -48,7 +49,7 @@ internal static class FarEdges
             from edge in SolidEdges.EdgesOf(loop)
             let beyond = edges.Beyond(edge)
             let sine = Math.Abs(beyond.Plane.Normal.Dot(view.Toward))
-            where sine > FlatFace.SquareTolerance && sine < 1 - FlatFace.SquareTolerance && beyond.Origin != FaceOrigin.Hole
+            where sine > Tolerances.InPage && sine < 1 - Tolerances.InPage && beyond.Origin != FaceOrigin.Hole
             select new FarEdge(
                 view.Project(solid.Vertices[edge.From]), view.Project(solid.Vertices[edge.To]), Math.Asin(sine), beyond.Origin);
         return [.. found];

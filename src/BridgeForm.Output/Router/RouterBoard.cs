@@ -3,6 +3,7 @@ using System.Globalization;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Stocking;
 
 namespace BridgeForm.Output.Router;
@@ -20,9 +21,6 @@ internal sealed record NestedPiece(Piece Piece, RouterSetup Setup, double Start)
 /// </summary>
 public sealed class RouterBoard
 {
-    // Lengths of pieces and boards carry round-off of some 1e-15 m.
-    private const double Fit = 1e-9;
-
     private readonly ImmutableArray<NestedPiece> _pieces;
     private readonly ShopParameters _shop;
     private readonly PlannedBoard _board;
@@ -63,7 +61,7 @@ public sealed class RouterBoard
         var left = set.Where(p => Obstacle(p) is not null).DistinctBy(p => p.Piece.Mark, StringComparer.Ordinal).ToList();
         var why = string.Join("; ", left.Select(p => $"{p.Piece.Mark}: {Obstacle(p)}"));
         var reason = nested.IsEmpty ? "not for the router: " + why
-            : end > board.Length - shop.Trim + Fit ? "no room on the board for cuts as wide as the router bit, none of them shared"
+            : end > board.Length - shop.Trim + Tolerances.RoundOff ? "no room on the board for cuts as wide as the router bit, none of them shared"
             : null;
         return new RouterBoard(board, nested, shop)
         {

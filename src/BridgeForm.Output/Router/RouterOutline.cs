@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Profiles;
 using BridgeForm.Pieces;
+using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Router;
@@ -9,9 +10,6 @@ namespace BridgeForm.Output.Router;
 /// <summary>The line around a piece as the router follows it: ends, edges, and level channels in the edges as notches.</summary>
 internal static class RouterOutline
 {
-    // Corners closer than this to an edge's line lie on it. Metres; round-off of clipping is some 1e-15.
-    private const double OnEdge = 1e-9;
-
     // A half circle turns through 180°: tan(180° / 4), clockwise.
     private const double HalfCircle = -1;
 
@@ -49,7 +47,7 @@ internal static class RouterOutline
         for (var i = 0; i < outline.Length; i++)
         {
             var (from, to) = (outline[i], outline[(i + 1) % outline.Length]);
-            if (Math.Abs(from.Y - edge) < OnEdge && Math.Abs(to.Y - edge) < OnEdge && from.X < low && to.X > high)
+            if (Math.Abs(from.Y - edge) < Tolerances.RoundOff && Math.Abs(to.Y - edge) < Tolerances.RoundOff && from.X < low && to.X > high)
             {
                 ImmutableArray<SheetVertex> notch =
                 [

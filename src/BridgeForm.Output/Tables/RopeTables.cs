@@ -44,7 +44,7 @@ public static class RopeMarkTable
     }
 
     private static IReadOnlyList<string> Mark(double metres, BridgeModel model, PeopleUnits units) =>
-        [units.Length(MarkRounding.Rounded(metres, model.Parameters.Units)), Numbers.Fixed(metres * 1000, 1)];
+        [units.Length(Rounding.ToTape(metres, model.Parameters.Units)), Numbers.Fixed(metres * 1000, 1)];
 
     private static IEnumerable<IReadOnlyList<string>> Cut(RopeCut? cut, PeopleUnits units)
     {

@@ -7,7 +7,7 @@ namespace BridgeForm.Output.Tables;
 /// <summary><c>treatment.csv</c>: cuts to brush with field preservative, what to buy for them, and the cautions.</summary>
 public static class TreatmentTable
 {
-    private const double SquareMetresPerSquareFoot = 0.3048 * 0.3048;
+    private const double SquareMetresPerSquareFoot = Quantities.Units.MetresPerFoot * Quantities.Units.MetresPerFoot;
     private const double CubicMetresPerGallon = 0.003785411784;
     private const double CubicMetresPerFluidOunce = CubicMetresPerGallon / 128;
     private const double LitresPerCubicMetre = 1000;

@@ -1,4 +1,5 @@
 using BridgeForm.Output.Drawing;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.Templates;
 
@@ -97,9 +98,9 @@ internal static class BookLayout
         /// <summary>Puts the cell on the page; false when it has no room left.</summary>
         public bool TryPlace(Cell cell)
         {
-            var newRow = _x + cell.Width > frame.Body.MaxX + RoundOff;
+            var newRow = _x + cell.Width > frame.Body.MaxX + Tolerances.RoundOff;
             var (x, top) = newRow ? (frame.Body.MinX, _top - _rowHeight - Space) : (_x, _top);
-            if (x + cell.Width > frame.Body.MaxX + RoundOff || top - cell.Height < frame.Body.MinY - RoundOff)
+            if (x + cell.Width > frame.Body.MaxX + Tolerances.RoundOff || top - cell.Height < frame.Body.MinY - Tolerances.RoundOff)
             {
                 return false;
             }
@@ -123,7 +124,5 @@ internal static class BookLayout
             return shorter.Page(new Cell(0, 0, [.. _entities]).At(0, -spare), number, count);
         }
 
-        /// <summary>Sums of widths may exceed the room by rounding, metres.</summary>
-        private const double RoundOff = 1e-9;
     }
 }

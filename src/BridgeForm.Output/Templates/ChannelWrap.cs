@@ -1,5 +1,6 @@
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
+using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Templates;
@@ -121,15 +122,12 @@ internal static class ChannelWrap
 
         private static string Words(Channel c, PeopleUnits units) =>
             $"Channel {units.Length(c.Width)} wide, knife lines {units.Length(c.Width / 2)} each side of its centre line, "
-            + $"{units.Length(c.Depth)} deep in the middle" + (Math.Abs(c.FloorSlope) > FlatSlope
+            + $"{units.Length(c.Depth)} deep in the middle" + (Math.Abs(c.FloorSlope) > Tolerances.LevelFloor
                 ? $", floor sloping {Numbers.DegreeText(Math.Atan(c.FloorSlope))}" : string.Empty)
             + $"; centre {units.Length(c.Center)} from the near end.";
 
         private static string Words(Hole h, PeopleUnits units) =>
             $"Hole ⌀ {units.Length(h.Diameter)}, {(h.Depth is { } d ? units.Length(d) + " deep" : "through")}; {units.Length(h.X)} from the near end.";
-
-        /// <summary>Floors flatter than this, as a tangent, are level to any tool.</summary>
-        private const double FlatSlope = 1e-4;
 
         /// <summary>Pocket over the face and down both edges to the floor; centre line and knife lines.</summary>
         private IEnumerable<SheetEntity> Pocket(Channel c, PeopleUnits units)

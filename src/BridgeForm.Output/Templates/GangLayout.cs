@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
+using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Templates;
@@ -11,9 +12,6 @@ namespace BridgeForm.Output.Templates;
 /// </summary>
 internal static class GangLayout
 {
-    /// <summary>Floors flatter than this, as a tangent, are level to any tool.</summary>
-    private const double FlatSlope = 1e-4;
-
     /// <summary>Length of a base in the small plan, metres on paper.</summary>
     private const double PlanLength = 0.170;
 
@@ -46,12 +44,9 @@ internal static class GangLayout
 
     /// <summary>Passes side by side, and in depth no more than the bit's diameter each.</summary>
     public static (int Across, int Deep) Passes(Channel channel, double bit) =>
-        ((int)Math.Ceiling((channel.Width / bit) - Whole), (int)Math.Ceiling((channel.Depth / bit) - Whole));
+        ((int)Math.Ceiling((channel.Width / bit) - Tolerances.WholeRatio), (int)Math.Ceiling((channel.Depth / bit) - Tolerances.WholeRatio));
 
-    /// <summary>A ratio this little above a whole number is that number.</summary>
-    private const double Whole = 1e-6;
-
-    private static bool IsLevel(Piece piece) => piece.Shape.Channels.All(c => Math.Abs(c.FloorSlope) < FlatSlope);
+    private static bool IsLevel(Piece piece) => piece.Shape.Channels.All(c => Math.Abs(c.FloorSlope) < Tolerances.LevelFloor);
 
     private static string KeyOf(Piece piece) =>
         StickKey(piece) + string.Concat(piece.Shape.Channels.Select(c => Tenth(c.Depth)));

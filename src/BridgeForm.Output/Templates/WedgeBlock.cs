@@ -8,7 +8,7 @@ namespace BridgeForm.Output.Templates;
 internal static class WedgeBlock
 {
     /// <summary>Length along the fence: a foot, so that work and block are clamped well clear of the blade. Metres.</summary>
-    public const double Length = 0.3048;
+    public const double Length = Quantities.Units.MetresPerFoot;
 
     /// <summary>Thickness of the thin end; a feather edge would crush. Metres.</summary>
     public const double ThinEnd = 0.012;

@@ -61,9 +61,6 @@ public sealed record CheckResult(
 /// <summary>Ways to put numbers into a check result.</summary>
 internal static class Outcome
 {
-    // Demand and limit that differ by less than a billionth are the same number reached on two ways.
-    private const double Slack = 1e-9;
-
     /// <summary>The demand must not be above the capacity.</summary>
     public static CheckResult AtMost(
         string id, string title, double demand, double capacity, string unit, string source, string detail,
@@ -71,7 +68,7 @@ internal static class Outcome
     {
         // What may be nothing, or less, carries nothing: no share of it holds.
         var ratio = capacity > 0 ? demand / capacity : double.NaN;
-        var holds = ratio <= 1 + Slack;
+        var holds = ratio <= 1 + Tolerances.SameLimit;
         return new CheckResult(
             id, title, holds ? CheckStatus.Pass : otherwise, demand, capacity, unit, holds ? Math.Min(ratio, 1) : ratio, source, detail);
     }
@@ -97,7 +94,7 @@ internal static class Outcome
         string id, string title, double had, double needed, string unit, string source, string detail,
         CheckStatus otherwise = CheckStatus.Fail)
     {
-        var isEnough = had >= needed * (1 - Slack);
+        var isEnough = had >= needed * (1 - Tolerances.SameLimit);
         double? ratio = had > 0 ? isEnough ? Math.Min(needed / had, 1) : needed / had : needed > 0 ? double.PositiveInfinity : null;
         return new CheckResult(
             id, title, isEnough ? CheckStatus.Pass : otherwise, had, needed, unit, ratio, source, detail);
@@ -135,7 +132,7 @@ public static class RatioText
             return check.HasNoCapacity ? "no capacity" : "";
         }
 
-        return ratio > 1 && NumberText.Round(ratio, Decimals) <= 1
+        return ratio > 1 && Rounding.ToDecimals(ratio, Decimals) <= 1
             ? NumberText.Up(Math.Max(ratio, JustAbove), MoreDecimals)
             : NumberText.Fixed(ratio, Decimals);
     }

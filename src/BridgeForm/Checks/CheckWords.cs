@@ -7,7 +7,7 @@ namespace BridgeForm.Checks;
 /// </summary>
 internal readonly record struct CheckWords(UnitSystem Units)
 {
-    private const double Inch = 0.0254;
+    private const double Inch = Quantities.Units.MetresPerInch;
 
     private bool IsMetric => Units == UnitSystem.Metric;
 
@@ -21,11 +21,8 @@ internal readonly record struct CheckWords(UnitSystem Units)
         ? NumberText.Up(metres * 1000, 1) + " mm"
         : NumberText.Up(metres / Inch, 3) + " in";
 
-    // A millimetre in a metre: nobody feels it, and a level shows no less.
-    private const double Level = 1e-3;
-
     /// <summary>A slope as rise over run: <c>1 : 8.2</c>; <c>level</c> when flatter than 1 : 1000.</summary>
-    public static string Slope(double riseOverRun) => Math.Abs(riseOverRun) < Level
+    public static string Slope(double riseOverRun) => Math.Abs(riseOverRun) < Tolerances.Level
         ? "level"
         : "1 : " + Number(1 / Math.Abs(riseOverRun), "0.#");
 
@@ -45,7 +42,7 @@ internal readonly record struct CheckWords(UnitSystem Units)
     /// <summary>A mass per length in kg/m.</summary>
     public string MassPerLength(double kilogramsPerMetre) => IsMetric
         ? Number(kilogramsPerMetre, "0.#") + " kg/m"
-        : Number(kilogramsPerMetre / 0.45359237 * 12 * Inch, "0.#") + " lb/ft";
+        : Number(kilogramsPerMetre / Quantities.Units.KilogramsPerPound * 12 * Inch, "0.#") + " lb/ft";
 
     /// <summary>A share: <c>80 %</c>.</summary>
     public static string Share(double share) => Number(share * 100, "0.##") + " %";

@@ -1,16 +1,13 @@
 using System.Collections.Immutable;
-using BridgeForm.Frames;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Contacts;
 
 /// <summary>Collects what the survey finds.</summary>
 internal sealed class Findings
 {
-    // Parts laid out to press in by exactly the seating tolerance come out a few roundings above it.
-    private const double Slack = 1e-6;
-
     // Parts that were never compared stand at least this far apart: the survey looks no further.
-    private const double LeastOfFarGaps = 2 * Seating.Tolerance;
+    private const double LeastOfFarGaps = 2 * Tolerances.Seating;
 
     // The worst are worth naming; a bridge drawn wrong everywhere must not fill the memory.
     private const int Kept = 100;
@@ -26,16 +23,16 @@ internal sealed class Findings
     public long Pairs { get; set; }
 
     /// <summary>A pair of wooden parts that overlap by no more than this changes no finding, metres.</summary>
-    public double OverlapOfNote => Math.Min(_deepestOverlap, Seating.Tolerance + Slack);
+    public double OverlapOfNote => Math.Min(_deepestOverlap, Tolerances.Seating + Tolerances.Pressed);
 
     /// <summary>A rope in the wood of a part by no more than this changes no finding, metres.</summary>
-    public double RopeDepthOfNote(bool isBase) => isBase ? Math.Min(_deepestRope, Seating.Tolerance + Slack) : 0;
+    public double RopeDepthOfNote(bool isBase) => isBase ? Math.Min(_deepestRope, Tolerances.Seating + Tolerances.Pressed) : 0;
 
     /// <summary>A pair of wooden parts that overlap by a depth in metres (negative: apart).</summary>
     public void AddWood(string first, string second, double depth)
     {
         _deepestOverlap = Math.Max(_deepestOverlap, depth);
-        if (depth > Seating.Tolerance + Slack)
+        if (depth > Tolerances.Seating + Tolerances.Pressed)
         {
             _overlaps.Add(new ContactFault(first, second, depth));
         }
@@ -45,7 +42,7 @@ internal sealed class Findings
     public void AddBearing(string part, string carrier, double gap)
     {
         _widestGap = Math.Max(_widestGap, double.IsFinite(gap) ? gap : LeastOfFarGaps);
-        if (!(gap <= Seating.Tolerance + Slack))
+        if (!(gap <= Tolerances.Seating + Tolerances.Pressed))
         {
             _gaps.Add(new ContactFault(part, carrier, gap));
         }
@@ -59,7 +56,7 @@ internal sealed class Findings
             _deepestRope = Math.Max(_deepestRope, depth);
         }
 
-        if (depth > (isBase ? Seating.Tolerance + Slack : 0))
+        if (depth > (isBase ? Tolerances.Seating + Tolerances.Pressed : 0))
         {
             _ropes.Add(new ContactFault(rope, part, depth));
         }

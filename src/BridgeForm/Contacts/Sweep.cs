@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using BridgeForm.Frames;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Contacts;
 
@@ -10,7 +10,7 @@ namespace BridgeForm.Contacts;
 internal sealed class Sweep
 {
     // Pairs whose boxes are further apart than this touch nowhere and bear nowhere.
-    private const double Margin = 2 * Seating.Tolerance;
+    private const double Margin = 2 * Tolerances.Seating;
 
     private readonly ImmutableArray<SurveyedPart> _parts;
     private readonly Supports _supports;

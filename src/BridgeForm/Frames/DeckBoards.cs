@@ -49,7 +49,7 @@ internal static class DeckBoards
         var origin = layout.Deck.Points[bay - 1] + (height / 2 * up) + new Vector3d(0, 0, z);
         var placement = Placement.FromLengthAndThickness(origin, along, face);
         var inset = layout.Parameters.Deck.ButtGap / 2;
-        var overrun = layout.Parameters.Frames.Base.Along / 2;
+        var overrun = DeckEnd.Beyond(layout.Parameters);
         var near = EndPlanes.AtStart(layout.Poses[bay - 1], inset, overrun);
         var far = EndPlanes.AtFinish(layout.Poses[bay], inset, overrun);
         var shape = LongPart.Shape(section, placement, near, far);

@@ -72,7 +72,7 @@ internal static class DeckTreads
     {
         var along = layout.Deck.Direction(bay);
         var up = Vector3d.UnitZ.Cross(along);
-        var overrun = layout.Parameters.Frames.Base.Along / 2;
+        var overrun = DeckEnd.Beyond(layout.Parameters);
         var near = EndPlanes.AtStart(layout.Poses[bay - 1], 0, overrun);
         var far = EndPlanes.AtFinish(layout.Poses[bay], 0, overrun);
         var bottom = layout.Deck.Points[bay - 1] + (height * up);

@@ -1,4 +1,5 @@
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 
@@ -63,7 +64,7 @@ internal static class GuardRails
             Entering(layout, bay, onFace, to, guard.Rail.Width));
         var placement = onFace with
         {
-            Origin = from.Point + ((Math.Max(0, push - Seating.Tolerance) + (guard.Rail.Thickness / 2)) * inward),
+            Origin = from.Point + ((Math.Max(0, push - Tolerances.Seating) + (guard.Rail.Thickness / 2)) * inward),
         };
         var overrun = layout.Parameters.Frames.Post.Section.Thickness / 2;
         var shape = LongPart.Shape(

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 
@@ -10,9 +11,6 @@ namespace BridgeForm.Frames;
 /// </summary>
 internal static class LayoutFit
 {
-    /// <summary>A part whose shortest edge is below this is none: nobody cuts or holds a millimetre. Metres.</summary>
-    public const double ShortestEdge = 1e-3;
-
     private const string Spacing = "frames.spacing";
     private const string PostLength = "frames.post.length";
     private const string Sag = "ropes.sag";
@@ -112,7 +110,7 @@ internal static class LayoutFit
         }
 
         var (y, z) = (member.Shape.Width / 2, member.Shape.Thickness / 2);
-        return !(Edge(-y, -z) > ShortestEdge && Edge(-y, z) > ShortestEdge && Edge(y, -z) > ShortestEdge && Edge(y, z) > ShortestEdge);
+        return !(Edge(-y, -z) > Tolerances.ShortestEdge && Edge(-y, z) > Tolerances.ShortestEdge && Edge(y, -z) > Tolerances.ShortestEdge && Edge(y, z) > Tolerances.ShortestEdge);
 
         double Edge(double aty, double atz) => far.XAt(aty, atz) - near.XAt(aty, atz);
     }

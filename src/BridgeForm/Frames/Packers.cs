@@ -35,7 +35,7 @@ internal static class Packers
         var rise = Math.Max(0, Math.Max(after, -before));
         var (height, slope) = Underside(layout, frame);
         return lift > 0
-            && lift + (rise * layout.Parameters.Deck.ButtGap / 2) > Seating.Tolerance
+            && lift + (rise * layout.Parameters.Deck.ButtGap / 2) > Tolerances.Seating
             && Reach(layout, height, slope) is not null;
     }
 
@@ -49,8 +49,8 @@ internal static class Packers
         var tallest = height + (Math.Abs(slope) * half);
 
         // As far from the high edge as the plane takes to come down to the tolerance; all the way where it does not.
-        var reach = tallest - Seating.Tolerance < Math.Abs(slope) * 2 * half ? (tallest - Seating.Tolerance) / Math.Abs(slope) : 2 * half;
-        if (!(tallest > Seating.Tolerance && reach > LayoutFit.ShortestEdge))
+        var reach = tallest - Tolerances.Seating < Math.Abs(slope) * 2 * half ? (tallest - Tolerances.Seating) / Math.Abs(slope) : 2 * half;
+        if (!(tallest > Tolerances.Seating && reach > Tolerances.ShortestEdge))
         {
             return null;
         }
@@ -111,12 +111,6 @@ internal static class Packers
 /// <summary>Which stick packers are ripped from.</summary>
 internal static class PackerStock
 {
-    private const double Sixteenth = 0.0254 / 16;
-    private const double Millimetre = 0.001;
-
-    /// <summary>A size this near to a whole step is that step, as a share of it: far above round-off, far below any tool.</summary>
-    private const double RoundOff = 1e-6;
-
     /// <summary>
     /// The smallest of the project's own sections that a packer of this height and width can be ripped from; when none is
     /// large enough, a stick of exactly the needed size, named by it. Metres.
@@ -140,9 +134,8 @@ internal static class PackerStock
     private static Section MadeToMeasure(UnitSystem units, double height, double width)
     {
         var text = new QuantityText(units);
-        var step = units == UnitSystem.Imperial ? Sixteenth : Millimetre;
-        var thickness = Math.Ceiling((height / step) - RoundOff) * step;
-        var across = Math.Ceiling((width / step) - RoundOff) * step;
+        var step = Rounding.Step(units);
+        var (thickness, across) = (Rounding.Up(height, step), Rounding.Up(width, step));
         var (large, small) = across > thickness ? (across, thickness) : (thickness, across);
         var first = text.Size(small);
         return new Section($"{first[..first.IndexOf(' ', StringComparison.Ordinal)]} x {text.Size(large)}", across, thickness);

@@ -13,9 +13,6 @@ internal static class RailFit
     private const string Heights = "guard.rails.heights";
     private const string PostLength = "frames.post.length";
 
-    // Sums of fractions of an inch do not come out even: a billionth of a metre is round-off, not room.
-    private const double RoundOff = 1e-9;
-
     /// <summary>The frame with the least room, when it is too little; else the bay in which rails that rise lie on each other.</summary>
     public static IEnumerable<Misfit> Of(BridgeLayout layout)
     {
@@ -36,7 +33,7 @@ internal static class RailFit
     private static IEnumerable<Misfit> ByCount(BridgeLayout layout, int frame, double room)
     {
         var (guard, text) = (layout.Parameters.Guard, new QuantityText(layout.Parameters.Units));
-        if (guard.RailCount > 0 && guard.RailCount * guard.Rail.Width >= room - RoundOff)
+        if (guard.RailCount > 0 && guard.RailCount * guard.Rail.Width >= room - Tolerances.RoundOff)
         {
             yield return new Misfit(
                 Count,
@@ -54,7 +51,7 @@ internal static class RailFit
         {
             Member[] rails = [.. GuardRails.Of(layout, bay, Side.Right)];
             var overlap = rails.Zip(rails.Skip(1), (below, above) => Overlap(layout, bay, below, above)).DefaultIfEmpty().Max();
-            if (overlap > Seating.Tolerance)
+            if (overlap > Tolerances.Seating)
             {
                 var what = $"the rails overlap by {text.Size(overlap)} in {FramePoses.BayName(bay, layout.Bays)}: it rises, and square to the rails they stand closer than along the posts";
                 return [guard.RailHeights.IsEmpty ? new Misfit(Count, [PostLength, Section, "ropes.sag", "site.rise"], what) : new Misfit(Section, [Heights, "ropes.sag", "site.rise"], what)];
@@ -84,7 +81,7 @@ internal static class RailFit
     {
         var (guard, text) = (layout.Parameters.Guard, new QuantityText(layout.Parameters.Units));
         var edge = guard.RailHeights[0] - (guard.Rail.Width / 2);
-        if (edge < deck - RoundOff)
+        if (edge < deck - Tolerances.RoundOff)
         {
             yield return new Misfit(
                 "guard.rails.heights.0",

@@ -35,7 +35,7 @@ internal static class CaseSurroundings
         var site = parameters.Site;
         var below = Below(parameters);
         return (
-            Clearance.OverGround(shape, site.Ground, below, parameters.Frames.Base.Along / 2),
+            Clearance.OverGround(shape, site.Ground, below, DeckEnd.Beyond(parameters)),
             site.Water is { } water ? Clearance.OverWater(shape, water, below) : null);
     }
 

@@ -7,7 +7,7 @@ namespace BridgeForm.Loads;
 public static class SupportMove
 {
     /// <summary>The move that is always looked at, metres (1 in).</summary>
-    public const double Standard = 0.0254;
+    public const double Standard = Quantities.Units.MetresPerInch;
 
     /// <summary>The fall of <see cref="TryFallOfMiddle"/>; throws when a moved rope has no shape.</summary>
     /// <param name="design">The design state.</param>

@@ -8,7 +8,7 @@ namespace BridgeForm.Materials;
 /// </summary>
 public static class DesignValues
 {
-    private const double PascalsPerPsi = Quantities.Units.PoundForce / (0.0254 * 0.0254);
+    private const double PascalsPerPsi = Quantities.Units.PoundForce / (Quantities.Units.MetresPerInch * Quantities.Units.MetresPerInch);
     private const string Table4A = "NDS Supplement Table 4A";
     private const string Table4AMemory = "NDS Supplement Table 4A, from memory";
     private const string Table4BMemory = "NDS Supplement Table 4B (from June 2013), from memory";

@@ -9,9 +9,9 @@ namespace BridgeForm.Materials;
 /// </summary>
 public static class Lumber
 {
-    private const double MetresPerInch = 0.0254;
+    private const double MetresPerInch = Quantities.Units.MetresPerInch;
     private const double InchesPerFoot = 12;
-    private const double MetresPerFoot = 0.3048;
+    private const double MetresPerFoot = Quantities.Units.MetresPerFoot;
 
     private static readonly ImmutableArray<double> Thicknesses = [1, 1.25, 2, 3, 4, 5, 6, 8, 10, 12, 14, 16];
     private static readonly ImmutableArray<double> Widths = [2, 3, 4, 5, 6, 8, 10, 12, 14, 16];

@@ -5,7 +5,7 @@ namespace BridgeForm.Materials;
 /// <param name="Width">The larger one.</param>
 internal readonly record struct NominalSize(double Thickness, double Width)
 {
-    private const double Inch = 0.0254;
+    private const double Inch = Quantities.Units.MetresPerInch;
 
     // Dressed sizes in millimetres are rounded from inches: 38 mm is 1-1/2 in.
     private const double Rounding = 0.5e-3;

@@ -10,8 +10,8 @@ public static class RopeTable
     // Strength that zinc coating costs a rope whose source lists it uncoated (from memory).
     private const double GalvanizingLoss = 0.10;
 
-    private const double PoundMass = 0.45359237;
-    private const double Inch = 0.0254;
+    private const double PoundMass = Quantities.Units.KilogramsPerPound;
+    private const double Inch = Quantities.Units.MetresPerInch;
     private const double Foot = 12 * Inch;
     private const double PoundForce = PoundMass * Quantities.Units.StandardGravity;
     private const double Ksi = 1000 * PoundForce / (Inch * Inch);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Pieces;
@@ -19,12 +20,6 @@ public sealed record RouterSetup(StockFace FaceUp, ImmutableArray<string> Obstac
 /// </summary>
 public static class Routing
 {
-    // An edge out of square by less than this over 4 in of wood is under 0.01 mm: no router cuts better.
-    private const double SquareSlack = 1e-4;
-
-    // A wall shorter than this between a relief and the edge is a splinter, not a wall. Metres.
-    private const double ShortestWall = 1e-4;
-
     private static readonly ImmutableArray<StockFace> Faces =
         [StockFace.PlusZ, StockFace.MinusZ, StockFace.MinusY, StockFace.PlusY];
 
@@ -60,10 +55,10 @@ public static class Routing
     /// <summary>What is wrong with a cut; null when the router can follow it.</summary>
     private static string? Edge(Plane plane, StockFace face)
     {
-        var bevelled = Math.Abs(plane.Normal.Z) > SquareSlack;
+        var bevelled = Math.Abs(plane.Normal.Z) > Tolerances.SquareEdge;
         return OnWide(face)
             ? bevelled ? "is bevelled" : null
-            : bevelled || Math.Abs(plane.Normal.Y) > SquareSlack ? "is not square, and a narrow face would have to be up" : null;
+            : bevelled || Math.Abs(plane.Normal.Y) > Tolerances.SquareEdge ? "is not square, and a narrow face would have to be up" : null;
     }
 
     private static IEnumerable<string> Of(CutStock stock, Channel channel, StockFace face, double bit)
@@ -73,7 +68,7 @@ public static class Routing
         {
             yield return "channel in the face that lies down";
         }
-        else if (Math.Abs(channel.FloorSlope) > SquareSlack)
+        else if (Math.Abs(channel.FloorSlope) > Tolerances.SquareEdge)
         {
             yield return sideways ? "channel floor slopes through the thickness" : "channel floor slopes across the face";
         }
@@ -95,7 +90,7 @@ public static class Routing
 
     private static bool IsTight(Channel channel, double bit)
     {
-        var reach = CornerRelief.Reach(bit) + ShortestWall;
+        var reach = CornerRelief.Reach(bit) + Tolerances.ShortestWall;
         return channel.Depth < reach || channel.Width < 2 * reach;
     }
 

@@ -1,6 +1,7 @@
 using BridgeForm.Materials;
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Reading;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Project;
 
@@ -23,7 +24,7 @@ internal static class ChannelSection
     private const string BaseSection = "frames.base.section";
     private const string BaseLength = "frames.base.length";
     private const string Spacing = "ropes.spacing";
-    private const double LeastSpread = 2.5 * 0.0254;
+    private const double LeastSpread = 2.5 * Quantities.Units.MetresPerInch;
     private const double HoleDiametersBeside = 4;
 
     public static KeySpec Keys => Define.Map(
@@ -85,7 +86,7 @@ internal static class ChannelSection
     private static void Depth(CheckedFile f, string path, double depth)
     {
         var b = f.Parameters.Frames.Base.Depth;
-        if (f.Good(path) && depth >= b - CheckedFile.RoundOff)
+        if (f.Good(path) && depth >= b - Tolerances.RoundOff)
         {
             f.Stop(path, $"{Last(path)}: '{f.Written(path)}' cuts through the base, which is {f.Size(b)} deep; write less than that, at most a quarter of it is usual ({f.AtMost(b / 4)})", BaseSection);
         }
@@ -96,7 +97,7 @@ internal static class ChannelSection
         var p = f.Parameters;
         var w = p.Frames.Channel.Width;
         var rope = p.Ropes.Rope.Diameter + (2 * p.Frames.Channel.Liner);
-        if (w < rope - CheckedFile.RoundOff)
+        if (w < rope - Tolerances.RoundOff)
         {
             f.Stop("frames.channel.width", $"width: '{f.Written("frames.channel.width")}' is narrower than the rope with its liners; write at least {f.AtLeast(rope)}");
         }
@@ -106,12 +107,12 @@ internal static class ChannelSection
             return;
         }
 
-        if (p.Ropes.Spacing <= w + CheckedFile.RoundOff)
+        if (p.Ropes.Spacing <= w + Tolerances.RoundOff)
         {
             f.Stop(Spacing, $"spacing: '{f.Written(Spacing)}' lets the two rope channels run into each other; write more than the channel's width, {f.Size(w)}", "frames.channel.width");
         }
 
-        if (f.Good(BaseLength) && p.Ropes.Spacing + w >= p.Frames.Base.Length - CheckedFile.RoundOff)
+        if (f.Good(BaseLength) && p.Ropes.Spacing + w >= p.Frames.Base.Length - Tolerances.RoundOff)
         {
             f.Stop(Spacing, $"spacing: with '{f.Written(Spacing)}' the rope channels run over the ends of the base; write less than {f.AtMost(p.Frames.Base.Length - w)}, or a base longer than {f.AtLeast(p.Ropes.Spacing + w)}", BaseLength);
         }
@@ -120,7 +121,7 @@ internal static class ChannelSection
     private static void Keepers(CheckedFile f)
     {
         var keeper = f.Parameters.Frames.Keeper;
-        if (!f.Good("frames.keeper.hole", "frames.keeper.spread") || keeper.Hole <= CheckedFile.RoundOff)
+        if (!f.Good("frames.keeper.hole", "frames.keeper.spread") || keeper.Hole <= Tolerances.RoundOff)
         {
             return;
         }
@@ -132,7 +133,7 @@ internal static class ChannelSection
             f.Stop("frames.keeper.hole", $"hole: '{f.Written("frames.keeper.hole")}' is no smaller than the base, {f.Size(b.Along)}", BaseSection);
         }
 
-        if (f.Good("frames.keeper.depth") && keeper.Depth >= b.Depth - CheckedFile.RoundOff)
+        if (f.Good("frames.keeper.depth") && keeper.Depth >= b.Depth - Tolerances.RoundOff)
         {
             f.Stop("frames.keeper.depth", $"depth: '{f.Written("frames.keeper.depth")}' goes through the base, which is {f.Size(b.Depth)} deep; keeper holes are blind", BaseSection);
         }
@@ -143,7 +144,7 @@ internal static class ChannelSection
         const string path = "frames.keeper.spread";
         var p = f.Parameters;
         var least = p.Frames.Channel.Width + keeper.Hole;
-        if (keeper.Spread < least - CheckedFile.RoundOff)
+        if (keeper.Spread < least - Tolerances.RoundOff)
         {
             f.Stop(path, $"spread: {f.Size(keeper.Spread)} puts the keeper holes into the rope channel; write at least {f.AtLeast(least)}", "frames.channel.width", "frames.keeper.hole");
         }
@@ -159,7 +160,7 @@ internal static class ChannelSection
         }
 
         var most = p.Frames.Base.Length - p.Ropes.Spacing - keeper.Hole;
-        if (f.Good(BaseLength) && keeper.Spread > most + CheckedFile.RoundOff)
+        if (f.Good(BaseLength) && keeper.Spread > most + Tolerances.RoundOff)
         {
             f.Stop(path, most > least
                 ? $"spread: {f.Size(keeper.Spread)} puts the outer keeper holes over the ends of the base; write at most {f.AtMost(most)}"

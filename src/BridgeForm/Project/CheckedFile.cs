@@ -6,12 +6,7 @@ namespace BridgeForm.Project;
 /// <summary>A file's values and parameters, and where to tell what is wrong with them.</summary>
 internal sealed record CheckedFile(FileValues Values, BridgeParameters Parameters, FaultList Faults)
 {
-    /// <summary>Lengths that differ by less are equal: a thousandth of a micrometre, far below any tool and far above round-off.</summary>
-    public const double RoundOff = 1e-9;
-
-    private const double MetresPerSixteenth = 0.0254 / 16;
     private const double ShareStep = 1e-4;
-    private const double MetresPerMillimetre = 0.001;
 
     /// <summary>Whether all of these were read without a fault.</summary>
     public bool Good(params ReadOnlySpan<string> paths) => Values.Good(paths);
@@ -38,13 +33,13 @@ internal sealed record CheckedFile(FileValues Values, BridgeParameters Parameter
     public string Size(double metres) => new QuantityText(Parameters.Units).Size(metres);
 
     /// <summary>A long least length, rounded up to what can be measured.</summary>
-    public string LongAtLeast(double metres) => Length(Math.Ceiling((metres / LongStep) - RoundOff) * LongStep);
+    public string LongAtLeast(double metres) => Length(Rounding.Up(metres, LongStep));
 
     /// <summary>A long largest length, rounded down to what can be measured.</summary>
-    public string LongAtMost(double metres) => Length(Math.Floor((metres / LongStep) + RoundOff) * LongStep);
+    public string LongAtMost(double metres) => Length(Rounding.Down(metres, LongStep));
 
     /// <summary>A largest share, rounded down to 0.01 %.</summary>
-    public static string ShareAtMost(double share) => QuantityText.Share(Math.Floor((share / ShareStep) + RoundOff) * ShareStep);
+    public static string ShareAtMost(double share) => QuantityText.Share(Rounding.Down(share, ShareStep));
 
     /// <summary>A least length, rounded up to what can be measured.</summary>
     public string AtLeast(double metres) => Size(Up(metres));
@@ -53,16 +48,16 @@ internal sealed record CheckedFile(FileValues Values, BridgeParameters Parameter
     public string AtMost(double metres) => Size(Down(metres));
 
     /// <summary>The least length that can be measured and is not below another, metres.</summary>
-    public double Up(double metres) => Math.Ceiling((metres / Step) - RoundOff) * Step;
+    public double Up(double metres) => Rounding.Up(metres, Step);
 
     /// <summary>The largest length that can be measured and is not above another, metres.</summary>
-    public double Down(double metres) => Math.Floor((metres / Step) + RoundOff) * Step;
+    public double Down(double metres) => Rounding.Down(metres, Step);
 
     /// <summary>A value as written in the file, or as its default is written.</summary>
     public string Written(string path) => Values.Find(path)?.Text ?? "";
 
     // What is printed of a long length: 1/16 in or 0.1 mm.
-    private double LongStep => Parameters.Units == UnitSystem.Imperial ? MetresPerSixteenth : MetresPerMillimetre / 10;
+    private double LongStep => Parameters.Units == UnitSystem.Imperial ? Rounding.Sixteenth : Rounding.Millimetre / 10;
 
-    private double Step => Parameters.Units == UnitSystem.Imperial ? MetresPerSixteenth : MetresPerMillimetre;
+    private double Step => Rounding.Step(Parameters.Units);
 }

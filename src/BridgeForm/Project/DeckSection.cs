@@ -1,6 +1,7 @@
 using BridgeForm.Materials;
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Reading;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Project;
 
@@ -128,7 +129,7 @@ internal static class DeckSection
 
     // Largest n with n·w + (n − 1)·gap ≤ width; a deck far wider than any is counted no further than the reader allows.
     private static int MostThatFit(double width, double w, double gap) =>
-        (int)Math.Min(100_000, Math.Floor((width + gap + CheckedFile.RoundOff) / (w + gap)));
+        (int)Math.Min(100_000, Math.Floor((width + gap + Tolerances.RoundOff) / (w + gap)));
 
     private static void Boards(CheckedFile f, DeckParameters deck)
     {

@@ -1,11 +1,10 @@
+using BridgeForm.Quantities;
+
 namespace BridgeForm.Project;
 
 /// <summary>How the deck fills the width between the posts' feet. Metres.</summary>
 public static class DeckWidth
 {
-    // A gap that is short by less than this is the gap that was asked for: sums of fractions of an inch do not come out even.
-    private const double GapSlack = 1e-9;
-
     /// <summary>Width the boards, stringers or treads fill: between the posts' feet less the side gaps.</summary>
     public static double Filled(BridgeParameters parameters) =>
         2 * (parameters.Frames.Post.Foot - parameters.Deck.SideGap);
@@ -27,5 +26,5 @@ public static class DeckWidth
 
     /// <summary>Largest number of parts, at least 0, whose equal gaps are not below the least one.</summary>
     public static int LargestCount(double width, double part, double gap) =>
-        Math.Max(0, (int)Math.Floor((width + gap + GapSlack) / (part + gap)));
+        Math.Max(0, (int)Math.Floor((width + gap + Tolerances.RoundOff) / (part + gap)));
 }

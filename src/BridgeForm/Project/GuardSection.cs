@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Materials;
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Reading;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Project;
 
@@ -96,7 +97,7 @@ internal static class GuardSection
     {
         var rail = f.Parameters.Guard.Rail.Width;
         var count = f.Parameters.Guard.RailCount;
-        if (count * rail < room - CheckedFile.RoundOff)
+        if (count * rail < room - Tolerances.RoundOff)
         {
             return;
         }
@@ -113,11 +114,11 @@ internal static class GuardSection
         for (var i = 0; i < paths.Count; i++)
         {
             var h = guard.RailHeights[i];
-            if (h < low + half - CheckedFile.RoundOff || h > high - half + CheckedFile.RoundOff)
+            if (h < low + half - Tolerances.RoundOff || h > high - half + Tolerances.RoundOff)
             {
                 f.Stop(paths[i], $"heights: '{f.Written(paths[i])}' puts a rail's edge below the deck's surface or above the post's head; allowed is {f.AtLeast(low + half)} to {f.AtMost(high - half)}");
             }
-            else if (i > 0 && h < guard.RailHeights[i - 1] + guard.Rail.Width - CheckedFile.RoundOff)
+            else if (i > 0 && h < guard.RailHeights[i - 1] + guard.Rail.Width - Tolerances.RoundOff)
             {
                 f.Stop(paths[i], $"heights: '{f.Written(paths[i])}' lies on the rail before it; list heights from the lowest up, here at least {f.AtLeast(guard.RailHeights[i - 1] + guard.Rail.Width)}");
             }

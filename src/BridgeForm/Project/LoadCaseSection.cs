@@ -82,7 +82,7 @@ internal static class LoadCaseSection
         var span = f.Parameters.Site.Span;
         foreach (var key in new[] { ".from", ".to", ".at" })
         {
-            if (f.Values.NumberOrNull(path + key) > span + CheckedFile.RoundOff)
+            if (f.Values.NumberOrNull(path + key) > span + Tolerances.RoundOff)
             {
                 f.Stop(path + key, $"{key[1..]}: '{f.Written(path + key)}' lies beyond support B; the span is {f.Length(span)}");
             }

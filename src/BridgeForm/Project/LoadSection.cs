@@ -94,7 +94,7 @@ internal static class LoadSection
         }
 
         var half = DeckWidth.BetweenPosts(f.Parameters) / 2;
-        if (f.Parameters.Loads.PointEdge > half + CheckedFile.RoundOff)
+        if (f.Parameters.Loads.PointEdge > half + Tolerances.RoundOff)
         {
             f.Stop(Edge, $"edge: '{f.Written(Edge)}' from the posts' inner face lies beyond the middle of the deck; from there to the middle are {f.AtMost(half)}");
         }

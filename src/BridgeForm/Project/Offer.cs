@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Project;
 
@@ -18,14 +19,8 @@ public sealed record Offer(
     /// <summary>The longest blank that a board on sale gives, metres; 0 where none is on sale.</summary>
     public double Longest => Usable.Length > 0 ? Usable[^1] : 0;
 
-    // Blank lengths and board lengths carry round-off of some 1e-15 m.
-    private const double Fit = 1e-9;
-
     /// <summary>Whether a board on sale gives a blank of this length, metres.</summary>
-    public bool Gives(double blank) => blank <= Longest + Fit;
-
-    // A board must leave at least this much between its trimmed ends to count. Metres.
-    private const double ShortestUsable = 1e-3;
+    public bool Gives(double blank) => blank <= Longest + Tolerances.RoundOff;
 
     /// <summary>
     /// The boards on sale. Where the list has a price for any length of this stock and section, lengths without one are not
@@ -35,7 +30,7 @@ public sealed record Offer(
     {
         var priced = stock.Lengths
             .Select(length => new { Length = length, Price = prices?.Of(stock.Name, section, length) })
-            .Where(b => b.Length - (2 * shop.Trim) > ShortestUsable)
+            .Where(b => b.Length - (2 * shop.Trim) > Tolerances.ShortestBoard)
             .OrderBy(b => b.Length)
             .ToList();
         var byPrice = priced.Exists(b => b.Price is not null);

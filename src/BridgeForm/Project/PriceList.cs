@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Project;
 
@@ -6,14 +7,11 @@ namespace BridgeForm.Project;
 /// <param name="Prices">In the order of the list.</param>
 public sealed record PriceList(ImmutableArray<BoardPrice> Prices)
 {
-    // A length read from a person's text and the same length in the project file differ by round-off only.
-    private const double SameLength = 1e-6;
-
     /// <summary>The price of a board; null when the list has none. Metres.</summary>
     public double? Of(string stock, string section, double length) => Prices
         .FirstOrDefault(p => string.Equals(p.Stock, stock, StringComparison.Ordinal)
             && string.Equals(p.Section, section, StringComparison.Ordinal)
-            && Math.Abs(p.Length - length) < SameLength)
+            && Math.Abs(p.Length - length) < Tolerances.PricedLength)
         ?.Price;
 
     /// <summary>Which of a stock's lengths on sale a length is; −1 for none.</summary>
@@ -21,7 +19,7 @@ public sealed record PriceList(ImmutableArray<BoardPrice> Prices)
     {
         for (var i = 0; i < stock.Lengths.Length; i++)
         {
-            if (Math.Abs(stock.Lengths[i] - length) < SameLength)
+            if (Math.Abs(stock.Lengths[i] - length) < Tolerances.PricedLength)
             {
                 return i;
             }

@@ -62,7 +62,7 @@ internal static class SpanRules
     private static bool Rise(CheckedFile f)
     {
         var most = LargestRise * f.Parameters.Site.Span;
-        if (Math.Abs(f.Parameters.Site.Rise) <= most + CheckedFile.RoundOff)
+        if (Math.Abs(f.Parameters.Site.Rise) <= most + Tolerances.RoundOff)
         {
             return true;
         }
@@ -75,7 +75,7 @@ internal static class SpanRules
     {
         var (span, rise, sag) = (f.Parameters.Site.Span, Math.Abs(f.Parameters.Site.Rise), f.Parameters.Ropes.Sag);
         var slope = ((4 * sag) + rise) / span;
-        if (slope > LargestEndSlope + CheckedFile.RoundOff)
+        if (slope > LargestEndSlope + Tolerances.RoundOff)
         {
             var most = ((LargestEndSlope * span) - rise) / 4;
             f.Stop("ropes.sag", $"sag: with '{f.Written("ropes.sag")}' the deck's steeper end slopes {QuantityText.Degrees(Math.Atan(slope))}, more than 45 deg; with this rise sag is at most {f.LongAtMost(most)} ({CheckedFile.ShareAtMost(most / span)})", "site.rise");
@@ -91,7 +91,7 @@ internal static class SpanRules
 
         var p = f.Parameters;
         var length = p.Frames.Step == FrameStep.Plan ? p.Site.Span : RopeLength(p);
-        var bays = Math.Ceiling((length / p.Frames.Spacing) - CheckedFile.RoundOff);
+        var bays = Math.Ceiling((length / p.Frames.Spacing) - Tolerances.RoundOff);
         if (bays + 1 > ProjectKeys.MostFrames)
         {
             f.Stop("frames.spacing", FormattableString.Invariant($"spacing: '{f.Written("frames.spacing")}' over this span gives {bays + 1:0} frames, more than {ProjectKeys.MostFrames}; write at least {f.AtLeast(length / (ProjectKeys.MostFrames - 1))}"), "site.span");

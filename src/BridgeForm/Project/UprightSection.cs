@@ -86,7 +86,7 @@ internal static class UprightSection
         var post = f.Parameters.Frames.Post;
         var half = f.Parameters.Frames.Base.Length / 2;
         var outer = BraceGeometry.PostOuterFoot(post);
-        if (outer > half + CheckedFile.RoundOff)
+        if (outer > half + Tolerances.RoundOff)
         {
             f.Stop(PostFoot, $"foot: with '{f.Written(PostFoot)}' the post stands out over the base's end; write at most {f.AtMost(half - (outer - post.Foot))}, or a base at least {f.AtLeast(2 * outer)} long", "frames.base.length", "frames.post.lean", "frames.post.section");
         }
@@ -110,9 +110,9 @@ internal static class UprightSection
         var byBase = BraceGeometry.FromFoot(post, brace.Lean, half).LongEdge;
         var byLength = f.Values.Given("frames.brace.length");
         var path = byLength ? "frames.brace.length" : "frames.brace.foot";
-        var reason = brace.Length <= least + CheckedFile.RoundOff ? "stands too near the post: its inner edge would be cut away"
-            : brace.Length > byBase + CheckedFile.RoundOff ? "stands out over the base's end"
-            : brace.Length > ByHead(post, brace) + CheckedFile.RoundOff ? "meets the post above its head"
+        var reason = brace.Length <= least + Tolerances.RoundOff ? "stands too near the post: its inner edge would be cut away"
+            : brace.Length > byBase + Tolerances.RoundOff ? "stands out over the base's end"
+            : brace.Length > ByHead(post, brace) + Tolerances.RoundOff ? "meets the post above its head"
             : null;
         if (reason is not null && !HasPlace(f, post, brace, (least, most), byLength))
         {
@@ -155,7 +155,7 @@ internal static class UprightSection
             var trial = brace with { Lean = lean };
             var (least, most) = LongEdges(post, trial, half);
             var edge = byLength ? brace.Length : BraceGeometry.FromFoot(post, lean, brace.Foot).LongEdge;
-            return any ? HasPlace(f, post, trial, (least, most), byLength) : edge > least + CheckedFile.RoundOff && edge <= most + CheckedFile.RoundOff;
+            return any ? HasPlace(f, post, trial, (least, most), byLength) : edge > least + Tolerances.RoundOff && edge <= most + Tolerances.RoundOff;
         }
     }
 
@@ -172,7 +172,7 @@ internal static class UprightSection
     // Room for at least one value that can be written.
     private static bool HasPlace(
         CheckedFile f, PostParameters post, BraceParameters brace, (double Least, double Most) edges, bool byLength) =>
-        f.Down(Value(post, brace, edges.Most, byLength)) > f.Up(Value(post, brace, edges.Least, byLength)) + CheckedFile.RoundOff;
+        f.Down(Value(post, brace, edges.Most, byLength)) > f.Up(Value(post, brace, edges.Least, byLength)) + Tolerances.RoundOff;
 
     private static double Value(PostParameters post, BraceParameters brace, double edge, bool byLength) =>
         byLength ? edge : BraceGeometry.FromLength(post, brace.Lean, edge).Foot;

@@ -7,14 +7,7 @@ namespace BridgeForm.Quantities;
 public sealed record QuantityText(UnitSystem Units)
 {
     private const double NewtonsPerKilonewton = 1000;
-    private const double MetresPerSixteenth = 0.0254 / 16;
-    private const double MetresPerMillimetre = 0.001;
-
-    /// <summary>Sizes this near to a whole step, as a share of it, are that step: far above round-off, far below any tool.</summary>
-    private const double RoundOff = 1e-6;
-
-    private const double KilogramsPerPound = 0.45359237;
-    private const double SquareMetresPerSquareFoot = 0.3048 * 0.3048;
+    private const double SquareMetresPerSquareFoot = Quantities.Units.MetresPerFoot * Quantities.Units.MetresPerFoot;
     private const double PascalsPerPsf = Quantities.Units.PoundForce / SquareMetresPerSquareFoot;
 
     /// <summary>Degrees to 0.1, from radians: <c>8.0 deg</c>.</summary>
@@ -32,11 +25,8 @@ public sealed record QuantityText(UnitSystem Units)
     /// <summary>
     /// A least size of what is there, rounded down to 1/16 in or 1 mm: a guard of 35.98 in is not shown as the 36 in that it misses.
     /// </summary>
-    public string LeastSize(double metres)
-    {
-        var step = Imperial ? MetresPerSixteenth : MetresPerMillimetre;
-        return Size(Math.Floor((metres / step) + RoundOff) * step);
-    }
+    public string LeastSize(double metres) =>
+        Size(Rounding.Down(metres, Rounding.Step(Units)));
 
     /// <summary>Whole pounds-force, or kilonewtons to 0.01.</summary>
     public string Force(double newtons) => Imperial
@@ -45,7 +35,7 @@ public sealed record QuantityText(UnitSystem Units)
 
     /// <summary>Pounds or kilograms, to 0.1.</summary>
     public string Mass(double kilograms) => Imperial
-        ? NumberText.Rounded(kilograms / KilogramsPerPound, 1) + " lb"
+        ? NumberText.Rounded(kilograms / Quantities.Units.KilogramsPerPound, 1) + " lb"
         : NumberText.Rounded(kilograms, 1) + " kg";
 
     /// <summary>Square feet to 0.01, or square metres to 0.001.</summary>
@@ -69,7 +59,6 @@ public sealed record QuantityText(UnitSystem Units)
 /// <summary>Writes metres as people read them. Throws <see cref="ArgumentOutOfRangeException"/> for what is not finite.</summary>
 public static class LengthText
 {
-    private const double MetresPerSixteenth = 0.0254 / 16;
     private const long SixteenthsPerInch = 16;
     private const long SixteenthsPerFoot = 192;
 
@@ -95,7 +84,7 @@ public static class LengthText
 
     private static (string Sign, long Sixteenths) Sixteenths(double metres)
     {
-        var count = (long)Math.Round(Math.Abs(Finite(metres)) / MetresPerSixteenth, MidpointRounding.AwayFromZero);
+        var count = (long)Rounding.Steps(Math.Abs(Finite(metres)), Rounding.Sixteenth);
         return (metres < 0 && count > 0 ? "-" : "", count);
     }
 

@@ -12,12 +12,21 @@ public static class Units
     public const double StandardGravity = 9.80665;
 
     /// <summary>Newtons in a pound-force.</summary>
-    public const double PoundForce = 0.45359237 * StandardGravity;
+    public const double PoundForce = KilogramsPerPound * StandardGravity;
 
-    private const double SquareInch = 0.0254 * 0.0254;
-    private const double SquareFoot = 0.3048 * 0.3048;
-    private const double CubicFoot = 0.3048 * 0.3048 * 0.3048;
-    private const double Gallon = 231 * 0.0254 * 0.0254 * 0.0254;
+    /// <summary>The inch, in metres: the one place where it stands.</summary>
+    public const double MetresPerInch = 0.0254;
+
+    /// <summary>The foot, in metres; written out, since twelve inches of binary fractions are not quite it.</summary>
+    public const double MetresPerFoot = 0.3048;
+
+    /// <summary>The pound, in kilograms.</summary>
+    public const double KilogramsPerPound = 0.45359237;
+
+    private const double SquareInch = MetresPerInch * MetresPerInch;
+    private const double SquareFoot = MetresPerFoot * MetresPerFoot;
+    private const double CubicFoot = MetresPerFoot * MetresPerFoot * MetresPerFoot;
+    private const double Gallon = 231 * MetresPerInch * MetresPerInch * MetresPerInch;
 
     /// <summary>25.4 mm.</summary>
     public static readonly Unit Inch = new("in", 254, 10000, ["inch", "inches", "in.", "\""]);
@@ -53,7 +62,7 @@ public static class Units
         new(
             QuantityKind.MassPerLength,
             "a mass per length",
-            [new("kg/m", 1, 1, []), new("lb/ft", 0.45359237, 0.3048, ["lbs/ft", "plf"]), new("g/m", 1, 1000, [])],
+            [new("kg/m", 1, 1, []), new("lb/ft", KilogramsPerPound, MetresPerFoot, ["lbs/ft", "plf"]), new("g/m", 1, 1000, [])],
             "1.04 lb/ft or 1.55 kg/m"),
         new(
             QuantityKind.Area,
@@ -63,7 +72,7 @@ public static class Units
         new(
             QuantityKind.Density,
             "a density",
-            [new("kg/m3", 1, 1, ["kg/m³", "kg/m^3"]), new("lb/ft3", 0.45359237, CubicFoot, ["lb/ft³", "lb/ft^3", "pcf"])],
+            [new("kg/m3", 1, 1, ["kg/m³", "kg/m^3"]), new("lb/ft3", KilogramsPerPound, CubicFoot, ["lb/ft³", "lb/ft^3", "pcf"])],
             "35 lb/ft3 or 560 kg/m3"),
         new(
             QuantityKind.Coverage,

@@ -1,3 +1,5 @@
+using BridgeForm.Quantities;
+
 namespace BridgeForm.Solids;
 
 /// <summary>
@@ -93,7 +95,7 @@ public static class Contact
     private static Vector3d? Unit(Vector3d v)
     {
         var length = v.Length;
-        return length > RoundOff.Parallel ? v / length : null;
+        return length > Tolerances.Parallel ? v / length : null;
     }
 
     private static double Along(ConvexBody a, ConvexBody b, Vector3d axis)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.Intrinsics;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Solids;
 
@@ -109,7 +110,7 @@ public sealed class ConvexBody
     private static bool Parallel(Vector3d a, Vector3d b)
     {
         var across = a.Cross(b);
-        return across.Dot(across) < RoundOff.Parallel * RoundOff.Parallel;
+        return across.Dot(across) < Tolerances.Parallel * Tolerances.Parallel;
     }
 
     private static ImmutableArray<T> Map<T>(ImmutableArray<T> items, Placement placement, Func<Placement, T, T> step)

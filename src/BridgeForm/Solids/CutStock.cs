@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Solids;
 
@@ -97,7 +98,7 @@ public static class CutStockMeasures
         {
             foreach (var z in (ReadOnlySpan<double>)[-stock.Thickness / 2, stock.Thickness / 2])
             {
-                if (!(stock.Far.XAt(y, z) - stock.Near.XAt(y, z) > ShortestPrism))
+                if (!(stock.Far.XAt(y, z) - stock.Near.XAt(y, z) > Tolerances.ShortestStick))
                 {
                     return false;
                 }
@@ -134,8 +135,6 @@ public static class CutStockMeasures
         };
     }
 
-    // A stick shorter than a tenth of a millimetre along any edge is none: its ends are taken to meet.
-    private const double ShortestPrism = 1e-4;
 }
 
 /// <summary>Volume of a cut stick in closed form, for the many parts whose solid is never built.</summary>

@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Solids;
 
@@ -137,7 +138,7 @@ internal sealed class EarClipping
         var (a, b, c) = (_rings.At(before), _rings.At(ear), _rings.At(after));
         var shape = FlatPoint.Shape(a, b, c);
         if (grade == Grade.Any) return double.IsNaN(shape) ? -1 : Math.Max(shape, -1);
-        if (!(shape > (grade == Grade.Flat ? -RoundOff.Length : RoundOff.Parallel))) return NoEar;
+        if (!(shape > (grade == Grade.Flat ? -Tolerances.Corner : Tolerances.Parallel))) return NoEar;
         if (grade <= Grade.Touching && IsTaken(before, after)) return NoEar;
         for (var n = _rings.Next[after]; n != before; n = _rings.Next[n])
         {

@@ -1,3 +1,5 @@
+using BridgeForm.Quantities;
+
 namespace BridgeForm.Solids;
 
 /// <summary>
@@ -8,9 +10,6 @@ internal static class EdgeFlips
 {
     // Each flip makes the worse of two triangles better, so passes end by themselves; this bounds the time for round-off's sake.
     private const int MostPasses = 20;
-
-    /// <summary>A gain in shape below this is round-off and not worth a flip.</summary>
-    private const double LeastGain = 1e-9;
 
     /// <summary>Improves the triangles of one face in place.</summary>
     /// <param name="flat">Vertices in the face's plane.</param>
@@ -56,7 +55,7 @@ internal static class EdgeFlips
         if (c == d || owners.Find(c, d) >= 0 || owners.Find(d, c) >= 0 || taken.Undirected(c, d) >= 0) return false;
         var now = Math.Min(FlatPoint.Shape(flat[a], flat[b], flat[c]), FlatPoint.Shape(flat[b], flat[a], flat[d]));
         var then = Math.Min(FlatPoint.Shape(flat[a], flat[d], flat[c]), FlatPoint.Shape(flat[d], flat[b], flat[c]));
-        var wanted = taken.Undirected(a, b) >= 0 ? RoundOff.Parallel : now + LeastGain;
+        var wanted = taken.Undirected(a, b) >= 0 ? Tolerances.Parallel : now + Tolerances.FlipGain;
         if (!(then > wanted)) return false;
         owners.Slot(a, b) = -1;
         owners.Slot(b, a) = -1;

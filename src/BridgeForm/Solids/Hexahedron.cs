@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Solids;
 
@@ -35,7 +36,7 @@ internal static class Hexahedron
         var least = Math.Min(
             Math.Min(ends.LowLow - starts.LowLow, ends.HighLow - starts.HighLow),
             Math.Min(ends.LowHigh - starts.LowHigh, ends.HighHigh - starts.HighHigh));
-        return least > RoundOff.Length ? Along(near, far, (FaceOrigin.Cut, FaceOrigin.Stock), -max, max, starts, ends) : null;
+        return least > Tolerances.Corner ? Along(near, far, (FaceOrigin.Cut, FaceOrigin.Stock), -max, max, starts, ends) : null;
     }
 
     /// <summary>X of the plane on the four long edges: first word for Y, second for Z.</summary>

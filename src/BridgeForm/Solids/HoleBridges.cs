@@ -1,3 +1,5 @@
+using BridgeForm.Quantities;
+
 namespace BridgeForm.Solids;
 
 /// <summary>
@@ -41,7 +43,7 @@ internal static class HoleBridges
                 if (a.Y <= eye.Y && b.Y > eye.Y)
                 {
                     var x = a.X + ((eye.Y - a.Y) / (b.Y - a.Y) * (b.X - a.X));
-                    if (x >= eye.X - RoundOff.Length && x < nearest) (best, nearest) = (a.X > b.X ? n : rings.Next[n], x);
+                    if (x >= eye.X - Tolerances.Corner && x < nearest) (best, nearest) = (a.X > b.X ? n : rings.Next[n], x);
                 }
 
                 n = rings.Next[n];

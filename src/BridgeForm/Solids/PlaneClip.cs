@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Solids;
 
@@ -67,7 +68,7 @@ internal sealed class PlaneClip
             ref var side = ref sides[edge.From];
             if (side != Unseen) continue;
             var distance = plane.SignedDistance(points[edge.From]);
-            side = distance > RoundOff.Length ? (sbyte)1 : distance < -RoundOff.Length ? (sbyte)-1 : (sbyte)0;
+            side = distance > Tolerances.Corner ? (sbyte)1 : distance < -Tolerances.Corner ? (sbyte)-1 : (sbyte)0;
             if (side == 0) _on.Add(edge.From);
             seen |= side < 0 ? 1 : side > 0 ? 2 : 0;
         }
@@ -99,7 +100,7 @@ internal sealed class PlaneClip
         foreach (var v in _on)
         {
             var apart = _points[v] - place;
-            if (apart.Dot(apart) < RoundOff.Length * RoundOff.Length) return v;
+            if (apart.Dot(apart) < Tolerances.Corner * Tolerances.Corner) return v;
         }
 
         _points.Add(place);
@@ -123,7 +124,7 @@ internal sealed class PlaneClip
             {
                 var s = along.Dot(_points[v] - a);
                 if (v == edge.From || v == edge.To || s <= 0 || s >= length) continue;
-                if ((_points[v] - a - (s * along)).Length < RoundOff.Length) _between.Add(v);
+                if ((_points[v] - a - (s * along)).Length < Tolerances.Corner) _between.Add(v);
             }
 
             if (_between.Count > 0) SplitAt(edge, along);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Solids;
 
@@ -68,7 +69,7 @@ public sealed class Solid
     public double AreaOf(FaceOrigin origin) => Measures.Area(this, origin);
 
     /// <summary>
-    /// Keeps what is below the plane. Corners within <see cref="RoundOff.Length"/> of the plane count as on it; a face that
+    /// Keeps what is below the plane. Corners within <see cref="Tolerances.Corner"/> of the plane count as on it; a face that
     /// lies on it keeps its own origin.
     /// </summary>
     /// <param name="plane">The cut; its normal points out of what is kept.</param>
@@ -91,7 +92,7 @@ public sealed class Solid
 
     /// <summary>
     /// Faults that would make a file of it useless, each as a plain sentence; empty when it is closed (also after rounding
-    /// to 32-bit floats), finite, outward, and planar within <see cref="RoundOff.Planarity"/>.
+    /// to 32-bit floats), finite, outward, and planar within <see cref="Tolerances.Planarity"/>.
     /// </summary>
     public ImmutableArray<string> Audit() => SolidAudit.Of(this);
 }
@@ -115,7 +116,7 @@ internal static class Components
         }
 
         // The skin of a hollow looks inwards: its volume is negative. A flake no thicker than round-off is no body.
-        return volume.Zip(area).Count(part => part.First > RoundOff.Length * part.Second / 2);
+        return volume.Zip(area).Count(part => part.First > Tolerances.Corner * part.Second / 2);
     }
 
     private static int[] Group(List<int> corners)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Solids;
 
@@ -82,7 +83,7 @@ internal sealed class SolidAssembly(List<Vector3d> points, LoopLinker linker, Ed
         var along = b - a;
         var s = (v - a).Dot(along);
         var square = along.Dot(along);
-        return s > 0 && s < square && (v - a).Cross(along).Length <= RoundOff.Length * Math.Sqrt(square);
+        return s > 0 && s < square && (v - a).Cross(along).Length <= Tolerances.Corner * Math.Sqrt(square);
     }
 
     private void DropStraight()
@@ -146,7 +147,7 @@ internal sealed class SolidAssembly(List<Vector3d> points, LoopLinker linker, Ed
             for (var old = 0; old < firstNew; old++)
             {
                 var apart = places[v] - places[old];
-                if (leaving[old] > 0 && apart.Dot(apart) < RoundOff.Length * RoundOff.Length) return true;
+                if (leaving[old] > 0 && apart.Dot(apart) < Tolerances.Corner * Tolerances.Corner) return true;
             }
         }
 

@@ -1,14 +1,12 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Solids;
 
 /// <summary>What must hold of every solid before a writer sees it.</summary>
 internal static class SolidAudit
 {
-    // Triangles may differ from their face's area by round-off along its outline; more means that some are turned over.
-    private const double AreaShare = 1e-6;
-
     public static ImmutableArray<string> Of(Solid solid)
     {
         var faults = ImmutableArray.CreateBuilder<string>();
@@ -60,7 +58,7 @@ internal static class SolidAudit
         foreach (var face in solid.Faces)
         {
             var furthest = face.Loops.Max(loop => loop.Max(v => Math.Abs(face.Plane.SignedDistance(solid.Vertices[v]))));
-            if (!(furthest <= RoundOff.Planarity))
+            if (!(furthest <= Tolerances.Planarity))
                 faults.Add(string.Create(CultureInfo.InvariantCulture, $"a corner lies {furthest:g3} m off its face"));
         }
     }
@@ -74,7 +72,7 @@ internal static class SolidAudit
             area += (b - a).Cross(c - a).Length / 2;
         }
 
-        if (!(area <= solid.Area * (1 + AreaShare)))
+        if (!(area <= solid.Area * (1 + Tolerances.FaceArea)))
             faults.Add(string.Create(CultureInfo.InvariantCulture, $"triangles of {area:g9} m2 cover faces of {solid.Area:g9} m2"));
     }
 }

@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Solids;
 
@@ -10,7 +11,7 @@ internal sealed class SolidCutting
     // Wood that hangs together by a line does not hang together: when faces would meet in a line, the cutter takes some
     // microns more. Several sizes, since one may meet the next corner; all far below what a saw can do.
     private static readonly double[] Growths =
-        [0, 4 * RoundOff.Length, 7 * RoundOff.Length, 12 * RoundOff.Length, 20 * RoundOff.Length, 33 * RoundOff.Length];
+        [0, 4 * Tolerances.Corner, 7 * Tolerances.Corner, 12 * Tolerances.Corner, 20 * Tolerances.Corner, 33 * Tolerances.Corner];
 
     [ThreadStatic]
     private static SolidCutting? s_mine;
@@ -90,7 +91,7 @@ internal sealed class SolidCutting
 
     // Dropping vertices that lie straight within round-off may turn a thin rest into a film.
     private static SolidResult Wood(Solid solid) =>
-        solid.Volume <= RoundOff.Length * solid.Area / 2 ? (SolidResult)SolidFault.NothingLeft : solid;
+        solid.Volume <= Tolerances.Corner * solid.Area / 2 ? (SolidResult)SolidFault.NothingLeft : solid;
 
     // Closed, though it hangs together by a line whatever is tried: still a body that writers can use.
     private static SolidResult OrTouching(Solid? touching) => touching is null ? (SolidResult)SolidFault.NotClosed : touching;
@@ -191,6 +192,6 @@ internal sealed class SolidCutting
             volume += size * face.Plane.Normal.Dot(corner - origin) / 3;
         }
 
-        return volume <= RoundOff.Length * area / 2;
+        return volume <= Tolerances.Corner * area / 2;
     }
 }

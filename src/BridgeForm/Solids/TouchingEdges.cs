@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Solids;
 
@@ -99,14 +100,11 @@ internal sealed class TouchingEdges(List<Vector3d> points)
             var first = points[after] - points[a];
             var wide = Angle(first, points[before] - points[a], normal);
             var towards = Angle(first, points[b] - points[a], normal);
-            if (towards > Slight && towards < wide - Slight) return true;
+            if (towards > Tolerances.AlongOutline && towards < wide - Tolerances.AlongOutline) return true;
         }
 
         return false;
     }
-
-    // An edge that runs along the outline within this angle, radians, does not start into the face: a micron in a centimetre.
-    private const double Slight = 1e-4;
 
     // Counter-clockwise, from 0 to a full turn.
     private static double Angle(Vector3d from, Vector3d to, Vector3d normal)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Stocking.Cutting;
 
 namespace BridgeForm.Stocking;
@@ -12,9 +13,6 @@ internal sealed record BoardLoad(int Board, ImmutableArray<Blank> Blanks);
 /// <summary>From patterns to the very pieces.</summary>
 internal static class BoardLoads
 {
-    // Sums of a board's pieces carry round-off of some 1e-15 m.
-    private const double Fit = 1e-9;
-
     /// <summary>
     /// Deals the blanks of each class out to the boards, longest boards first, and takes the cheapest board that holds what
     /// was dealt: blanks shorter than their class may have made room.
@@ -46,7 +44,7 @@ internal static class BoardLoads
         var best = pattern.Board;
         for (var b = 0; b < offer.Usable.Length; b++)
         {
-            best = offer.Usable[b] + Fit >= needed && offer.Costs[b] < offer.Costs[best] ? b : best;
+            best = offer.Usable[b] + Tolerances.RoundOff >= needed && offer.Costs[b] < offer.Costs[best] ? b : best;
         }
 
         return new BoardLoad(best, blanks.ToImmutable());

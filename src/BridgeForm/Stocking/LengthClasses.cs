@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Pieces;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Stocking;
 
@@ -18,9 +19,6 @@ internal sealed record LengthClass(double Longest, double Shortest, ImmutableArr
 /// <summary>Sorts blanks into classes of one length.</summary>
 internal static class LengthClasses
 {
-    /// <summary>Blanks within this of each other are cut alike: a tenth of a millimetre, below any saw's stop. Metres.</summary>
-    public const double Alike = 1e-4;
-
     /// <summary>With more lengths than this, neighbours are planned as the longer one: the plan stays safe, and the work bounded.</summary>
     public const int Most = 48;
 
@@ -34,7 +32,7 @@ internal static class LengthClasses
     public static ImmutableArray<LengthClass> Of(ImmutableArray<Blank> blanks)
     {
         ImmutableArray<Blank> sorted = [.. blanks.OrderByDescending(b => b.Length)];
-        var width = Alike;
+        var width = Tolerances.CutAlike;
         var classes = Of(sorted, width);
         while (classes.Length > Most)
         {

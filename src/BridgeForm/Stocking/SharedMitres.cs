@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Stocking;
 
@@ -26,9 +27,6 @@ public enum BlankTurn
 /// </summary>
 internal static class SharedMitres
 {
-    // Angles of parallel cuts agree to round-off; a saw's stop is no sharper than this. Radians.
-    private const double SameAngle = 1e-4;
-
     /// <summary>The board with its pieces in an order that shares cuts; the same board when none can be shared.</summary>
     public static PlannedBoard Of(PlannedBoard board, IReadOnlyDictionary<string, Piece> pieces, ShopParameters shop)
     {
@@ -110,8 +108,8 @@ internal static class SharedMitres
 
     private readonly record struct Cut(double Mitre, double Bevel)
     {
-        public bool IsSquare => Math.Abs(Mitre) < SameAngle && Math.Abs(Bevel) < SameAngle;
+        public bool IsSquare => Math.Abs(Mitre) < Tolerances.SameCut && Math.Abs(Bevel) < Tolerances.SameCut;
 
-        public bool Is(Cut other) => Math.Abs(Mitre - other.Mitre) < SameAngle && Math.Abs(Bevel - other.Bevel) < SameAngle;
+        public bool Is(Cut other) => Math.Abs(Mitre - other.Mitre) < Tolerances.SameCut && Math.Abs(Bevel - other.Bevel) < Tolerances.SameCut;
     }
 }

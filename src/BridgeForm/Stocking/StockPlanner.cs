@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Materials;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Stocking.Cutting;
 
 namespace BridgeForm.Stocking;
@@ -12,9 +13,6 @@ namespace BridgeForm.Stocking;
 /// </summary>
 public static class StockPlanner
 {
-    // Blank lengths and board lengths carry round-off of some 1e-15 m.
-    private const double Fit = 1e-9;
-
     /// <summary>Plans all pieces. Same pieces, same plan.</summary>
     /// <param name="pieces">Pieces of the bridge.</param>
     /// <param name="parameters">Lengths on sale, kerf, trim, offcut, and whether neighbours on a board share cuts.</param>
@@ -62,7 +60,7 @@ public static class StockPlanner
         var bought = boards.Sum(b => b.Length);
         var volume = bought * section.Width * section.Thickness;
         var total = loads.Sum(l => offer.Costs[l.Board]);
-        var proven = result is null || total <= result.Value.RoundedBound * (1 + Fit) || (result.Value.Best.Proven && !result.Value.Widened);
+        var proven = result is null || total <= result.Value.RoundedBound * (1 + Tolerances.RoundOff) || (result.Value.Best.Proven && !result.Value.Widened);
         return new StockJob
         {
             Stock = pieces[0].Stock,
@@ -100,7 +98,7 @@ public static class StockPlanner
             [.. offer.Usable.Zip(offer.Costs, (u, c) => new BoardSize(u, c))],
             kerf);
         var best = CuttingSolver.Solve(problem, token);
-        if (classes.All(c => c.Longest - c.Shortest <= LengthClasses.Alike))
+        if (classes.All(c => c.Longest - c.Shortest <= Tolerances.CutAlike))
         {
             return (best, best.Bound, best.RoundedBound, false);
         }

@@ -29,8 +29,6 @@ public delegate RopeShape? TrialShape(BridgeParameters parameters, Effort effort
 /// <summary>What would pass where a rope fails. Each trial is a whole new design: shape, weights and all load cases.</summary>
 public static class Remedies
 {
-    private const double Millimetre = 0.001;
-    private const double Sixteenth = 0.0254 / 16;
 
     // Trials of longer bridges take too long to be a by-product of a check.
     internal const double MostBays = 2000;
@@ -111,7 +109,7 @@ public static class Remedies
     {
         var (span, now) = (parameters.Site.Span, parameters.Ropes.Sag);
         var words = new Quantities.QuantityText(parameters.Units);
-        var step = Settable(parameters.Units);
+        var step = Rounding.Step(parameters.Units);
         var deepest = (int)Math.Floor(SpanRules.DeepestSag(parameters.Site) / step);
         var effort = Begin(Bays(parameters), token);
         var found = new LeastSetting(steps => Try(With(parameters, steps * step), effort, shape)).Above((int)Math.Floor(now / step), deepest);
@@ -135,9 +133,6 @@ public static class Remedies
                 RopeStrength.Id,
                 $"Preliminary: this rope passes at no sag up to {words.Length(deepest * step)} (about {Quantities.QuantityText.Share(deepest * step / span)} of the span).");
     }
-
-    /// <summary>What people can set a length to, metres: 1/16 in or 1 mm.</summary>
-    public static double Settable(UnitSystem units) => units == UnitSystem.Metric ? Millimetre : Sixteenth;
 
     /// <summary>In words that the search was not brought to its end.</summary>
     internal static string Ended(Effort effort) =>

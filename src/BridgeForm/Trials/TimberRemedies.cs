@@ -118,7 +118,7 @@ internal static class TimberRemedies
     /// <summary>Down to a sixteenth of an inch, or to a millimetre.</summary>
     private static double Settable(CheckContext context, double length)
     {
-        var unit = Remedies.Settable(context.Parameters.Units);
+        var unit = Rounding.Step(context.Parameters.Units);
         return Math.Floor(length / unit) * unit;
     }
 

@@ -73,7 +73,7 @@ public sealed class VerdictTests
     public void What_holds_at_its_tolerance_has_a_ratio_of_one_and_no_more()
     {
         // The survey lets pass what lies a micrometre beyond the tolerance: parts laid out to it exactly come out so.
-        const double seated = BridgeForm.Frames.Seating.Tolerance + 0.9e-6;
+        const double seated = BridgeForm.Quantities.Tolerances.Seating + 0.9e-6;
         var context = Contexts.Of(Bridges.Garden);
         var found = context.Contacts with
         {

@@ -3,6 +3,7 @@ using BridgeForm.Checks;
 using BridgeForm.Contacts;
 using BridgeForm.Frames;
 using BridgeForm.Project.Files;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Ropes;
 using BridgeForm.Solids;
@@ -72,7 +73,7 @@ public class ContactSurveyTests
         Assert.True(Bridge.TryShape(parameters, out var shape, out _));
         var layout = BridgeLayout.Of(parameters, shape);
         var ropes = RopeRuns.Of(parameters, shape);
-        Assert.InRange(ContactSurveyor.Survey(layout, LaidOut(layout), ropes).WidestGap, 0, Seating.Tolerance);
+        Assert.InRange(ContactSurveyor.Survey(layout, LaidOut(layout), ropes).WidestGap, 0, Tolerances.Seating);
         const double Lowered = 0.004;
         var low = ropes[0] with { Points = [.. ropes[0].Points.Select(p => p - (Lowered * Vector3d.UnitY))] };
         var survey = ContactSurveyor.Survey(layout, LaidOut(layout), [low, ropes[1]]);
@@ -179,7 +180,7 @@ public class ContactSurveyTests
         var lift = BridgeLayout.Of(parameters, model.Rope).Caps.Lifts.Max();
         // Parts as cut stand off where they were laid out by the shop's tolerance at most.
         var asCut = parameters.Shop.Tolerance;
-        Assert.True(gap.Demand <= Math.Max(Seating.Tolerance, lift) + RopeSag + asCut, text + gap.Detail);
+        Assert.True(gap.Demand <= Math.Max(Tolerances.Seating, lift) + RopeSag + asCut, text + gap.Detail);
 
         // Where the rope bends over a frame it rises against the channel's mouths: by half the bend, and no more.
         var deepest = model.Checks.Single(c => c.Id == "rope-in-channels").Demand;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Contacts;
 using BridgeForm.Frames;
+using BridgeForm.Quantities;
 using BridgeForm.Ropes;
 using BridgeForm.Solids;
 
@@ -42,11 +43,11 @@ public class EveryPairTests
         Assert.Equal(wood.Count + rope.Count, survey.Pairs);
         Assert.Equal(Math.Max(0, wood.Max(w => w.Depth)), survey.DeepestOverlap, 1e-12);
         const double Roundings = 1e-6;
-        var overlaps = wood.Where(w => w.Depth > Seating.Tolerance + Roundings).ToList();
+        var overlaps = wood.Where(w => w.Depth > Tolerances.Seating + Roundings).ToList();
         Assert.Equal(overlaps.Count, survey.OverlapCount);
         Assert.All(survey.Overlaps, o => Assert.Contains(overlaps, w => w.Names.Contains(o.First) && w.Names.Contains(o.Second) && Math.Abs(w.Depth - o.Amount) < 1e-12));
         Assert.Equal(rope.Where(r => r.OnBase).Max(r => r.Depth), survey.DeepestRope, 1e-12);
-        Assert.Equal(rope.Count(r => r.Depth > (r.OnBase ? Seating.Tolerance + Roundings : 0)), survey.RopeContactCount);
+        Assert.Equal(rope.Count(r => r.Depth > (r.OnBase ? Tolerances.Seating + Roundings : 0)), survey.RopeContactCount);
     }
 
     [Fact]
@@ -80,7 +81,7 @@ public class EveryPairTests
 
     private static List<(string[] Names, double Depth)> WoodPairs(List<Part> parts)
     {
-        var near = 2 * Seating.Tolerance;
+        var near = 2 * Tolerances.Seating;
         var found = new List<(string[], double)>();
         for (var i = 0; i < parts.Count; i++)
         {

@@ -2,6 +2,7 @@ using BridgeForm.Checks;
 using BridgeForm.Contacts;
 using BridgeForm.Frames;
 using BridgeForm.Loads;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Tests.Contacts;
 
@@ -32,7 +33,7 @@ public class PartsAsCutTests
         Assert.Equal(0, laidOut.OverlapCount);
         var check = model.Checks.Single(c => c.Id == "parts-overlap");
         Assert.Equal(CheckStatus.Fail, check.Status);
-        Assert.True(check.Demand > 2 * Seating.Tolerance, check.Detail);
+        Assert.True(check.Demand > 2 * Tolerances.Seating, check.Detail);
     }
 
     public static TheoryData<string> Texts =>

@@ -1,5 +1,6 @@
 using BridgeForm.Frames;
 using BridgeForm.Pieces;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 
@@ -110,7 +111,7 @@ public class FrameGeometryTests
         // End frames are upright, the deck falls away from them: lift = half the base × tan of the fall.
         var fall = Math.Atan(-BearingLine.SlopeIn(layout.Poses[0], layout.Deck.Points[0], layout.Deck.Points[1]));
         Assert.Equal(1.75 * Inch * Math.Tan(fall), layout.Deck.Lifts[0], 1e-12);
-        Assert.True(layout.Deck.Lifts[0] > Seating.Tolerance);
+        Assert.True(layout.Deck.Lifts[0] > Tolerances.Seating);
     }
 
     [Fact]

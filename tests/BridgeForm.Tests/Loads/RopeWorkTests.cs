@@ -262,7 +262,7 @@ public sealed class RopeWorkTests
     public void Rounded_marks_never_run_away(UnitSystem units, double step)
     {
         double[] exact = [.. Enumerable.Range(0, 500).Select(i => i * 0.83333)];
-        double[] rounded = [.. exact.Select(m => MarkRounding.Rounded(m, units))];
+        double[] rounded = [.. exact.Select(m => Rounding.ToTape(m, units))];
         Assert.All(exact.Zip(rounded), p => Assert.True(Math.Abs(p.First - p.Second) <= (step / 2) + 1e-12));
         Assert.All(rounded, r => Assert.Equal(Math.Round(r / step), r / step, 1e-9));
     }

@@ -1,3 +1,4 @@
+using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Tests.Solids;
@@ -8,7 +9,7 @@ public class PlantedCutsTest
     private const double Round = 1e-12;
 
     // A cutter that only touches is grown by four microns, on at most 0.05 m² of skin.
-    private const double Grown = 4 * RoundOff.Length * 0.05;
+    private const double Grown = 4 * Tolerances.Corner * 0.05;
 
     private static readonly Vector3d s_max = new(1, 0.08, 0.04);
     private static readonly Solid s_box = Solid.Box(default, s_max);

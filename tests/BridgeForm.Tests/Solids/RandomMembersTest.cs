@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Tests.Solids;
@@ -8,7 +9,7 @@ public class RandomMembersTest
     private const int Members = 20_000;
 
     // Where a corner counts as on a plane within round-off, a body may lose or gain that much along its whole skin.
-    private static double Slack(Solid solid) => (2 * RoundOff.Length * solid.Area) + 1e-12;
+    private static double Slack(Solid solid) => (2 * Tolerances.Corner * solid.Area) + 1e-12;
 
     [Fact]
     public void Twenty_thousand_random_members_are_closed_and_keep_their_volume()

@@ -1,3 +1,4 @@
+using BridgeForm.Quantities;
 using BridgeForm.Solids;
 using CsCheck;
 
@@ -102,9 +103,9 @@ public class SolidTest
             Channels = [new Channel(StockFace.MinusY, 0.3, 0.02, 0.015, 0.1), new Channel(StockFace.MinusZ, 0.3, 0.05, 0.01, 0)],
         };
         var cells = stick.ConvexCells();
-        Assert.All(cells, cell => Assert.All(cell.Vertices, v => Assert.All(cell.Planes, p => Assert.True(p.SignedDistance(v) < RoundOff.Planarity))));
+        Assert.All(cells, cell => Assert.All(cell.Vertices, v => Assert.All(cell.Planes, p => Assert.True(p.SignedDistance(v) < Tolerances.Planarity))));
         foreach (var (i, a) in cells.Index())
-            Assert.All(cells.Skip(i + 1), b => Assert.True(Contact.Overlap(a, b) < RoundOff.Planarity));
+            Assert.All(cells.Skip(i + 1), b => Assert.True(Contact.Overlap(a, b) < Tolerances.Planarity));
         var probes = new Random(3);
         var solid = stick.ToSolid().Value;
         for (var i = 0; i < 2000; i++)
@@ -132,7 +133,7 @@ public class SolidTest
             var whole = StockSolid.Build(member.Stock with { Channels = [], Holes = [] });
             var there = member.Steps.Aggregate(whole, (body, step) => body.Then(step.Apply)).OrNull;
             var back = member.Steps.Reverse().Aggregate(whole, (body, step) => body.Then(step.Apply)).OrNull;
-            return Math.Abs((there?.Volume ?? 0) - (back?.Volume ?? 0)) <= 2 * RoundOff.Length * (whole.OrNull?.Area ?? 0);
+            return Math.Abs((there?.Volume ?? 0) - (back?.Volume ?? 0)) <= 2 * Tolerances.Corner * (whole.OrNull?.Area ?? 0);
         }, iter: 300);
     }
 
@@ -153,7 +154,7 @@ public class SolidTest
             };
             var (a, b) = (stock.ToSolid().OrNull, mirrored.ToSolid().OrNull);
             if (a is null || b is null) return a is null == b is null;
-            return Math.Abs(a.Volume - b.Volume) <= 2 * RoundOff.Length * a.Area
+            return Math.Abs(a.Volume - b.Volume) <= 2 * Tolerances.Corner * a.Area
                 && (a.Centroid - Flip(b.Centroid)).Length <= 1e-3 * (a.Bounds.Max - a.Bounds.Min).Length;
         }, iter: 300);
 
@@ -179,7 +180,7 @@ public class SolidTest
             };
             var (small, large) = (stock.ToSolid().OrNull, twice.ToSolid().OrNull);
             if (small is null || large is null) return small is null == large is null;
-            return Math.Abs((8 * small.Volume) - large.Volume) <= 16 * RoundOff.Length * small.Area;
+            return Math.Abs((8 * small.Volume) - large.Volume) <= 16 * Tolerances.Corner * small.Area;
         }, iter: 300);
     }
 

@@ -1,6 +1,7 @@
 using BridgeForm.Checks.Geometry;
 using BridgeForm.Frames;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 
@@ -13,9 +14,6 @@ namespace BridgeForm.Checks.Codes;
 /// </summary>
 internal static class GuardOpenings
 {
-    // Openings come out of sums of fractions of an inch: a billionth of a metre is round-off, not room.
-    private const double SphereSlack = 1e-9;
-
     private const string Source = "IRC 2018 R312.1.3; IBC 1015.4 (from memory)";
 
     /// <summary>The check.</summary>
@@ -66,7 +64,7 @@ internal static class GuardOpenings
 
     /// <summary>Opening over sphere, above 1 where it passes: a sphere passes an opening of its own size.</summary>
     public static double Ratio(double clear, double sphere) =>
-        clear > sphere - SphereSlack ? Math.Max(clear / sphere, sphere / (sphere - SphereSlack)) : clear / sphere;
+        clear > sphere - Tolerances.RoundOff ? Math.Max(clear / sphere, sphere / (sphere - Tolerances.RoundOff)) : clear / sphere;
 
     private sealed record Opening(double Clear, double Sphere, string Source, string Where);
 

@@ -1,5 +1,4 @@
 using BridgeForm.Frames;
-using BridgeForm.Solids;
 
 namespace BridgeForm.Checks.Codes;
 
@@ -74,20 +73,9 @@ internal static class Landings
         }
 
         var words = context.People();
-        var surface = Surface(context.Layout, frame) - context.Layout.Poses[frame].Node.Y;
+        var surface = DeckEnd.Surface(context.Layout, frame) - context.Layout.Poses[frame].Node.Y;
         return (
             Math.Abs(given - surface),
             $"landing {words.Length(given)}, deck {words.Length(surface)} above the rope: {words.Length(Math.Abs(given - surface))}");
-    }
-
-    /// <summary>y of the deck's surface where it ends on an end frame, metres.</summary>
-    private static double Surface(BridgeLayout layout, int frame)
-    {
-        var bay = Math.Max(1, frame);
-        var along = layout.Deck.Direction(bay);
-        var top = layout.Deck.Points[frame] + (layout.Parameters.Deck.Thickness * Vector3d.UnitZ.Cross(along));
-        var overrun = layout.Parameters.Frames.Base.Along / 2;
-        var end = Plane.Through(layout.Poses[frame].At(frame == 0 ? -overrun : overrun, 0, 0), layout.Poses[frame].Along);
-        return (top + (end.LineParameter(top, along) * along)).Y;
     }
 }

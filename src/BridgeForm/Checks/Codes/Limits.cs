@@ -5,7 +5,7 @@ namespace BridgeForm.Checks.Codes;
 /// <summary>Limits of the codes, in metres, each with its source.</summary>
 public static class Limits
 {
-    private const double Inch = 0.0254;
+    private const double Inch = Quantities.Units.MetresPerInch;
 
     /// <summary>Guard height: 36 in private, 42 in public.</summary>
     public static (double Height, string Source) GuardHeight(BridgeUse use) => use == BridgeUse.Public

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Contacts;
-using BridgeForm.Frames;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Geometry;
@@ -26,11 +26,11 @@ internal static class ContactChecks
         var words = context.People();
         yield return Of(
             Declared[0], found.OverlapCount, found.DeepestOverlap,
-            $"{found.Pairs} near pairs compared; deepest {words.Length(found.DeepestOverlap)}, at most {words.Length(Seating.Tolerance)}"
+            $"{found.Pairs} near pairs compared; deepest {words.Length(found.DeepestOverlap)}, at most {words.Length(Tolerances.Seating)}"
             + List(words, found.Overlaps, found.OverlapCount, "in"));
         yield return Of(
             Declared[1], found.GapCount, found.WidestGap,
-            (found.Gaps.Any(g => !double.IsFinite(g.Amount)) ? "some rest on nothing" : $"widest gap {words.Length(found.WidestGap)}, at most {words.Length(Seating.Tolerance)}")
+            (found.Gaps.Any(g => !double.IsFinite(g.Amount)) ? "some rest on nothing" : $"widest gap {words.Length(found.WidestGap)}, at most {words.Length(Tolerances.Seating)}")
                 + List(words, found.Gaps, found.GapCount, "off")
             + (found.Gaps.Any(g => PartId.Read(g.First) is { Role: Role.Cap })
                 ? "; a cap lifted by its steeper neighbour lies down on a tapered shim, or on thinner posts"
@@ -38,7 +38,7 @@ internal static class ContactChecks
         var depth = Math.Max(0, found.DeepestRope);
         var ropes = Of(
             Declared[2], found.RopeContactCount, depth,
-            $"deepest in a channel's mouth {words.Length(depth)}, at most {words.Length(Seating.Tolerance)}" + List(words, found.RopeContacts, found.RopeContactCount, "in"));
+            $"deepest in a channel's mouth {words.Length(depth)}, at most {words.Length(Tolerances.Seating)}" + List(words, found.RopeContacts, found.RopeContactCount, "in"));
         yield return ropes.Status == CheckStatus.Fail && ropes.Ratio <= 1
             ? ropes with { Demand = found.RopeContacts[0].Amount, Capacity = null, Ratio = null, Detail = ropes.Detail + "; outside the channels no depth is allowed" }
             : ropes;
@@ -47,10 +47,10 @@ internal static class ContactChecks
     // What holds lies within the tolerance or a few roundings above it, which the survey lets pass.
     private static CheckResult Of(DeclaredCheck check, int faults, double amount, string detail)
     {
-        var demand = faults == 0 ? Math.Min(amount, Seating.Tolerance) : amount;
+        var demand = faults == 0 ? Math.Min(amount, Tolerances.Seating) : amount;
         return new CheckResult(
-            check.Id, check.Title, faults == 0 ? CheckStatus.Pass : CheckStatus.Fail, demand, Seating.Tolerance, "m",
-            demand / Seating.Tolerance, Source, detail);
+            check.Id, check.Title, faults == 0 ? CheckStatus.Pass : CheckStatus.Fail, demand, Tolerances.Seating, "m",
+            demand / Tolerances.Seating, Source, detail);
     }
 
     private static DeclaredCheck Declare(string id, string title, string compares) =>

@@ -5,7 +5,7 @@ namespace BridgeForm.Checks.Timber;
 /// <summary>Adjustment factors of the NDS (ASD) for sawn lumber outdoors; numbers from memory unless they say otherwise.</summary>
 internal static class AdjustmentFactors
 {
-    private const double Psi = Quantities.Units.PoundForce / (0.0254 * 0.0254);
+    private const double Psi = Quantities.Units.PoundForce / (Quantities.Units.MetresPerInch * Quantities.Units.MetresPerInch);
 
     // Fb·CF and Fc·CF up to which wet service costs nothing.
     private const double BendingUnaffected = 1150 * Psi;
@@ -53,7 +53,7 @@ internal static class AdjustmentFactors
         }
 
         return size.IsTimber
-            ? new("CF", Math.Min(1, Math.Pow(12 * 0.0254 / depth, 1.0 / 9)), "(12 in / d)^(1/9) for timbers deeper than 12 in, NDS 4.3.6.2")
+            ? new("CF", Math.Min(1, Math.Pow(12 * Quantities.Units.MetresPerInch / depth, 1.0 / 9)), "(12 in / d)^(1/9) for timbers deeper than 12 in, NDS 4.3.6.2")
             : size.IsBoard
                 ? new("CF", 1, "no size factor below 2 in thick")
                 : new("CF", BendingByWidth(size), "Table 4A, size factor of bending (from memory)");

@@ -4,7 +4,7 @@ namespace BridgeForm.Checks.Timber;
 internal static class Notches
 {
     /// <summary>Members at least so thick are not notched on the tension side but at their ends (NDS 4.4.3), metres.</summary>
-    public const double ThickMember = 3.5 * 0.0254;
+    public const double ThickMember = 3.5 * Quantities.Units.MetresPerInch;
 
     /// <summary>Deepest notch at an end: d/4.</summary>
     public static double AtEnd(double depth) => depth / 4;

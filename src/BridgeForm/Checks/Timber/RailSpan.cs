@@ -4,7 +4,7 @@ namespace BridgeForm.Checks.Timber;
 internal static class RailSpan
 {
     private const double Infill = 50 * Quantities.Units.PoundForce;
-    private const double Side = 0.3048;
+    private const double Side = Quantities.Units.MetresPerFoot;
 
     private const string Source = "IRC Table R301.5: 50 lbf on 1 ft² of infill (from memory)";
 

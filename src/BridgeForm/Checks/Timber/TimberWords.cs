@@ -9,8 +9,8 @@ namespace BridgeForm.Checks.Timber;
 internal static class TimberWords
 {
     private const double Pound = Quantities.Units.PoundForce;
-    private const double Inch = 0.0254;
-    private const double Foot = 0.3048;
+    private const double Inch = Quantities.Units.MetresPerInch;
+    private const double Foot = Quantities.Units.MetresPerFoot;
 
     /// <summary>A force in newtons.</summary>
     public static string Pounds(this CheckWords words, double newtons) => words.Write(newtons, Pound, "lbf", "0", 1, "N", "0");

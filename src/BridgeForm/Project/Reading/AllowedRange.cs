@@ -6,9 +6,6 @@ namespace BridgeForm.Project.Reading;
 /// <summary>The range of a quantity, checked and in words.</summary>
 internal static class AllowedRange
 {
-    /// <summary>A bound written in one unit may be met in another: relative slack of a few roundings.</summary>
-    private const double RoundOff = 1e-12;
-
     private const int Figures = 4;
 
     public static string? Problem(KeySpec spec, QuantityKind kind, double value, string text, UnitSystem units)
@@ -19,7 +16,7 @@ internal static class AllowedRange
         }
 
         var (least, most) = (Bound(kind, spec.Least), Bound(kind, spec.Most));
-        var slack = RoundOff * Math.Max(Math.Abs(least), Math.Abs(most));
+        var slack = Tolerances.Bound * Math.Max(Math.Abs(least), Math.Abs(most));
         return value >= least - slack && value <= most + slack
             ? null
             : $"{(spec.Name.Length == 0 ? "" : spec.Name + ": ")}{QuantityReader.Quote(text)} is out of range; allowed is {InWords(spec, units)}";

@@ -15,8 +15,8 @@ public sealed record WireRopeClip(
     /// <summary>Distance of clips from centre to centre, in rope diameters (NAVEDTRA 14026 fig. 1-8; OSHA 1926.251 from memory).</summary>
     public const double SpacingDiameters = 6;
 
-    private const double Inch = 0.0254;
-    private const double FootPound = 0.3048 * Quantities.Units.PoundForce;
+    private const double Inch = Quantities.Units.MetresPerInch;
+    private const double FootPound = Quantities.Units.MetresPerFoot * Quantities.Units.PoundForce;
     private const string Large = "Calif. 8 CCR §8497 table 1";
     private const string Small = "a maker's table for U-bolt clips (other tables give up to 1/4 in more turn-back at 5/16)";
 

@@ -1,3 +1,5 @@
+using BridgeForm.Quantities;
+
 namespace BridgeForm.Stocking.Cutting;
 
 /// <summary>
@@ -6,9 +8,6 @@ namespace BridgeForm.Stocking.Cutting;
 /// </summary>
 internal sealed class BoardSearch
 {
-    // Cheaper by less than this share is round-off.
-    private const double Same = 1e-9;
-
     // Beyond so many ways to fill one board the most promising ones are among those seen: longest pieces come first.
     private const int MostFillings = 2000;
 
@@ -66,7 +65,7 @@ internal sealed class BoardSearch
 
             Change(pattern, -1);
             var next = cost + _problem.Boards[pattern.Board].Cost;
-            if (next + _problem.RoundedUp(Worth(_left)) < _than * (1 - Same))
+            if (next + _problem.RoundedUp(Worth(_left)) < _than * (1 - Tolerances.SameCost))
             {
                 _path.Add(pattern);
                 Fill(next);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Stocking.Cutting;
 
@@ -19,12 +20,6 @@ internal readonly record struct BoardSize(double Usable, double Cost);
 internal sealed record CuttingProblem(
     ImmutableArray<double> Lengths, ImmutableArray<int> Demand, ImmutableArray<BoardSize> Boards, double Kerf)
 {
-    // Sums of a board's pieces carry round-off of some 1e-15; a nanometre is far above that and far below any saw.
-    private const double Fit = 1e-9;
-
-    // Cheaper by less than this share is round-off.
-    private const double SameCost = 1e-9;
-
     /// <summary>Number of different lengths.</summary>
     public int Count => Lengths.Length;
 
@@ -32,7 +27,7 @@ internal sealed record CuttingProblem(
     public double Weight(int item) => Lengths[item] + Kerf;
 
     /// <summary>Room of a board for pieces, each with a saw cut, metres.</summary>
-    public double Capacity(int board) => Boards[board].Usable + Kerf + Fit;
+    public double Capacity(int board) => Boards[board].Usable + Kerf + Tolerances.RoundOff;
 
     /// <summary>The cheapest board with room for so much, or −1.</summary>
     public int CheapestFor(double weight)
@@ -40,7 +35,7 @@ internal sealed record CuttingProblem(
         var best = -1;
         for (var b = 0; b < Boards.Length; b++)
         {
-            if (Capacity(b) >= weight && (best < 0 || Boards[b].Cost < Boards[best].Cost * (1 - SameCost)))
+            if (Capacity(b) >= weight && (best < 0 || Boards[b].Cost < Boards[best].Cost * (1 - Tolerances.SameCost)))
             {
                 best = b;
             }

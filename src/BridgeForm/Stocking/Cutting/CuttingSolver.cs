@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Stocking.Cutting;
 
@@ -13,9 +14,6 @@ internal sealed record CuttingResult(CuttingPlan Plan, double Bound, double Roun
 /// <summary>Solves cutting-stock problems: relaxation, whole boards by diving, then improvement a few boards at a time.</summary>
 internal static class CuttingSolver
 {
-    // Cheaper by less than this share is round-off.
-    private const double Same = 1e-9;
-
     // Small jobs are searched through until the plan is proven best or so many boards were tried.
     private const int SmallJob = 24;
     private const int SmallJobBudget = 20000;
@@ -27,7 +25,7 @@ internal static class CuttingSolver
 
     private static readonly double[] Shares = [0.6, 0.9, 0.35];
 
-    /// <summary>The plan. Every length must fit the longest board. Same problem, same plan.</summary>
+    /// <summary>The plan. Every length must fit the longest board. Tolerances.SameCost problem, same plan.</summary>
     public static CuttingResult Solve(CuttingProblem problem, CancellationToken token = default)
     {
         var effort = CuttingEffort.For(problem.Demand.Sum(), token);
@@ -42,20 +40,20 @@ internal static class CuttingSolver
             }
 
             var plan = Diving.Plan(problem, relaxed, share, effort);
-            best = best is null || plan.Cost < best.Cost * (1 - Same) ? plan : best;
-            if (best.Cost <= target * (1 + (best.Patterns.Length > LongJob ? GoodEnough : Same)))
+            best = best is null || plan.Cost < best.Cost * (1 - Tolerances.SameCost) ? plan : best;
+            if (best.Cost <= target * (1 + (best.Patterns.Length > LongJob ? GoodEnough : Tolerances.SameCost)))
             {
                 break;
             }
         }
 
         best = Improvement.Of(problem, best!, relaxed.Values, target, token);
-        var proven = best.Cost <= target * (1 + Same);
+        var proven = best.Cost <= target * (1 + Tolerances.SameCost);
         if (!proven && problem.Demand.Sum() <= SmallJob)
         {
             var (cheaper, exhausted) = BoardSearch.Cheaper(problem, relaxed.Values, best.Cost, SmallJobBudget);
             best = cheaper ?? best;
-            proven = exhausted || best.Cost <= target * (1 + Same);
+            proven = exhausted || best.Cost <= target * (1 + Tolerances.SameCost);
         }
 
         return new CuttingResult(best, relaxed.Bound, target, proven, effort.IsSpent && !proven);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Stocking.Cutting;
 
@@ -10,14 +11,11 @@ internal static class Improvement
     private const int FewestBoards = 3;
     private const int MostBoards = 9;
 
-    // Cheaper by less than this share is round-off.
-    private const double Same = 1e-9;
-
-    /// <summary>The plan, or a cheaper one; stops at <paramref name="target"/>. Same problem, same plan.</summary>
+    /// <summary>The plan, or a cheaper one; stops at <paramref name="target"/>. Tolerances.SameCost problem, same plan.</summary>
     public static CuttingPlan Of(
         CuttingProblem problem, CuttingPlan plan, double[] values, double target, CancellationToken token = default)
     {
-        for (var round = 0; round < Rounds && plan.Cost > target * (1 + Same); round++)
+        for (var round = 0; round < Rounds && plan.Cost > target * (1 + Tolerances.SameCost); round++)
         {
             token.ThrowIfCancellationRequested();
             var chosen = Chosen(problem, plan, values, round);
