@@ -10,7 +10,7 @@ public static class CableFormulas
     /// <param name="length">Metres.</param>
     /// <param name="tension">Newtons.</param>
     /// <param name="massPerLength">kg/m.</param>
-    public static double String(int order, double length, double tension, double massPerLength) =>
+    public static double TautString(int order, double length, double tension, double massPerLength) =>
         order / (2 * length) * Math.Sqrt(tension / massPerLength);
 
     /// <summary>Irvine's λ² = (8d/L)²·L / (H·Le/EA) with Le = L·(1 + 8(d/L)²): stretch against sag (Irvine and Caughey, 1974, from memory).</summary>
