@@ -46,7 +46,8 @@ step() { # step NAME COMMAND…: counts as one test
   if "$@"; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "== $name FAILED"; fi
 }
 
-step "restore" dotnet restore BridgeForm.sln
+step "restore" dotnet restore BridgeForm.sln --locked-mode
+step "packages" bash tests/packages.sh
 step "formatting" dotnet format BridgeForm.sln --no-restore --verify-no-changes
 step "build, warnings are errors" dotnet build BridgeForm.sln --no-restore -c Release
 

@@ -1,5 +1,6 @@
 #!/usr/bin/env bash
-# Makes each sample's model, preview and picture anew, the pictures of the drawing set, and the numbers that tests pin.
+# Makes each sample's model, preview and picture anew, the pictures of the drawing set, and the numbers and content that tests
+# pin. Needed when these change: the test of numbers.json says so.
 # Needs what tests/run.sh installs, and `npm ci --prefix docs/pictures`.
 # docs/pictures/sources.txt says what each picture was made from: its own hash, that of its source, and its name.
 set -euo pipefail

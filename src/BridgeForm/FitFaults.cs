@@ -131,7 +131,7 @@ public static class FitFaults
         var at = values.Given(misfit.Key) ? misfit.Key : misfit.Others.FirstOrDefault(o => values.Given(o)) ?? misfit.Key;
         var place = values.Place(at);
         return new ProjectFault(
-            place.Line, place.Column, $"{misfit.Key}: with '{values.Find(misfit.Key)?.Text}'{(values.Given(misfit.Key) ? "" : " (its default)")} {misfit.What}; {Advice(reading, misfit)}");
+            place.Line, place.Column, misfit.Code, $"{misfit.Key}: with '{values.Find(misfit.Key)?.Text}'{(values.Given(misfit.Key) ? "" : " (its default)")} {misfit.What}; {Advice(reading, misfit)}");
     }
 
     private static string Advice(ProjectReading reading, Misfit misfit)

@@ -7,6 +7,7 @@ using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Ropes;
 using BridgeForm.Stocking;
 using BridgeForm.Trials;
@@ -152,11 +153,11 @@ public sealed class Rebuild(SideBySide? run = null)
         return groups.MoveToImmutable();
     }
 
-    private static (ImmutableArray<Piece> Pieces, BridgeFault? Fault) Cut(
+    internal static (ImmutableArray<Piece> Pieces, BridgeFault? Fault) Cut(
         BridgeParameters parameters, ImmutableArray<MemberGroup> members, CancellationToken token) =>
         PieceSet.TryOf(parameters, members, out var pieces, out var failure, token)
             ? (pieces, null)
-            : (ImmutableArray<Piece>.Empty, new BridgeFault(BridgeFaultKind.DoesNotFit, failure!));
+            : (ImmutableArray<Piece>.Empty, new BridgeFault(BridgeFaultKind.DoesNotFit, FaultCode.PieceNotCut.Id(), failure!));
 
     private static (BridgeMasses Masses, RopeWork Work) Ropework(BridgeLayout layout, RopeShape rope, CancellationToken token)
     {

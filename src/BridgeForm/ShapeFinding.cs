@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Project;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Ropes;
 using BridgeForm.Trials;
 
@@ -41,7 +42,7 @@ internal static class ShapeFinding
             Stepped = Weighed,
         };
         var isFound = DesignState.TryFind(request, accuracy, MaxIterations, out var rope, out var failure);
-        fault = isFound ? null : new BridgeFault(BridgeFaultKind.NoShape, failure!);
+        fault = isFound ? null : new BridgeFault(BridgeFaultKind.NoShape, FaultCode.NoShape.Id(), failure!);
         return isFound ? rope : null;
 
         SteppedLoads Weighed(ImmutableArray<RopePoint> nodes, ImmutableArray<int>? steps)

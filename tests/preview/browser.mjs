@@ -1,6 +1,9 @@
 // Opens pages in Debian's Chromium with software drawing, and keeps what they complain about.
 import { chromium } from 'playwright-core';
 
+/** Widths of a telephone, a tablet and a desk, pixels. */
+export const SIZES = [360, 768, 1440];
+
 export const program = process.env.CHROMIUM ?? '/usr/bin/chromium';
 const drawing = ['--use-angle=swiftshader', '--enable-unsafe-swiftshader', '--no-sandbox'];
 const withoutDrawing = ['--disable-gpu', '--disable-3d-apis', '--no-sandbox'];

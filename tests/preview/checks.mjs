@@ -1,56 +1,17 @@
-// Each exported function is one check: it throws when the page is not as it should be.
+// Each exported function is one check of the demo's page: it throws when the page is not as it should be.
 import assert from 'node:assert/strict';
-import { readFile, stat } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
-import { launch, open, pixels } from './browser.mjs';
+import { launch, open, pixels, SIZES } from './browser.mjs';
+import { checkOf, feet, inches, least } from './words.mjs';
 
 const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const SIZES = [360, 768, 1440];
 
 /** Two places closer than this are one, metres: the page's matrices hold single precision. */
 const SAME = 1e-5;
 
-/** Sixteenths of an inch as a carpenter writes them, worked out anew here. */
-const inches = (metres) => inSixteenths(Math.round(metres / 0.0254 * 16));
-
-/** What a guard or a width has at the least, rounded down. */
-const least = (metres) => inSixteenths(Math.floor((metres / 0.0254 * 16) + 1e-6));
-
-function inSixteenths(sixteenths) {
-  const [whole, rest] = [Math.floor(sixteenths / 16), sixteenths % 16];
-  const divisor = [8, 4, 2, 1].find((d) => rest % d === 0);
-  return rest === 0 ? `${whole} in` : `${whole > 0 ? `${whole}-` : ''}${rest / divisor}/${16 / divisor} in`;
-}
-
-function feet(metres) {
-  const whole = Math.floor(Math.round(metres / 0.0254 * 16) / 192);
-  return `${whole} ft ${inches(metres - whole * 0.3048)}`;
-}
-
-const checkOf = (report, id) => report.checks.find((c) => c.id === id).demand;
-
 /** Occurrence id → mark, from the report. */
 const marks = (report) => new Map(report.pieces.flatMap((p) => p.occurrences.map((o) => [o, p.mark])));
-
-export async function size({ preview }) {
-  assert.ok((await stat(preview)).size < 3e6, 'the page is 3 MB or more');
-}
-
-export async function quiet({ browser, preview }) {
-  for (const width of SIZES) {
-    const faults = [];
-    const page = await open(browser, preview, { width, faults });
-    for (const view of ['side', 'above', 'along', 'walk', 'measure', 'apart', 'corner']) {
-      await page.click(`[data-view=${view}]`);
-    }
-
-    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
-    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
-    await page.close();
-    assert.deepEqual(faults, []);
-    assert.ok(wide <= width, `at ${width} px the page is ${wide} px wide`);
-  }
-}
 
 export async function speed({ browser, preview }) {
   await fast(browser, preview, 3000);
@@ -83,29 +44,6 @@ async function fast(browser, file, limit) {
   assert.ok(best <= limit, `first picture and a pick took ${Math.round(best)} ms`);
 }
 
-export async function figuresOnLoad({ browser, preview, report }) {
-  const page = await open(browser, preview, { width: 360, height: 640 });
-  for (const text of [feet(report.nodes.at(-1).x), least(checkOf(report, 'guard-height'))]) {
-    const box = await page.locator('#key dd', { hasText: text }).boundingBox();
-    assert.ok(box !== null && box.y >= 0 && box.y + box.height <= 640 && box.x + box.width <= 360, `${text} is not in sight`);
-  }
-
-  await page.close();
-}
-
-export async function notBlank({ browser, preview }) {
-  for (const dark of [false, true]) {
-    const page = await open(browser, preview, { width: 1280, dark });
-    const seen = await pixels(page);
-    assert.ok(seen.opaque > 0.99 && seen.colours > 300, `hardly any colours: ${JSON.stringify(seen)}`);
-    assert.ok(seen.brown > 0.01 && seen.green > 0.1, `no wood or no meadow: ${JSON.stringify(seen)}`);
-    await page.check('[name=finish][value="1"]');
-    const silver = await pixels(page);
-    assert.ok(silver.brown < seen.brown / 3, `silver wood is as brown as before: ${silver.brown} of ${seen.brown}`);
-    await page.close();
-  }
-}
-
 export async function picking({ browser, preview, report }) {
   const page = await open(browser, preview, { width: 1280 });
   const box = await page.locator('#stage').boundingBox();
@@ -133,25 +71,6 @@ export async function picking({ browser, preview, report }) {
 
   await page.close();
   assert.ok(tried >= 12, `only ${tried} parts could be tried`);
-}
-
-export async function sizesOfParts({ browser, preview, report }) {
-  const page = await open(browser, preview, { width: 360 });
-  for (const piece of report.pieces) {
-    await page.selectOption('#piece', piece.mark);
-    const text = await page.locator('#part-card').innerText();
-    const thick = piece.taper ? `${inches(piece.taper.thick)} thick at one edge, ${inches(piece.taper.thin)} at the other` : `${inches(piece.thickness)} thick`;
-    const wanted = [piece.mark, piece.role, thick, `${inches(piece.blank_length)} long`];
-    for (const end of piece.ends) {
-      for (const angle of [end.mitre_deg, end.bevel_deg].map((a) => Math.abs(a).toFixed(1))) {
-        if (angle !== '0.0') wanted.push(`${angle}°`);
-      }
-    }
-
-    wanted.forEach((w) => assert.ok(text.includes(w), `${piece.mark}: no "${w}" in "${text}"`));
-  }
-
-  await page.close();
 }
 
 export async function keyboard({ browser, preview }) {
@@ -305,18 +224,6 @@ function plainRows(page, from, count) {
   }, [from, count]);
 }
 
-/** Facts of the page that a check works out too are the check's. */
-export async function factsAreTheChecks({ browser, preview, steep, report, steepReport }) {
-  for (const [file, judged] of [[preview, report], [steep, steepReport]]) {
-    const page = await open(browser, file, { width: 1280 });
-    const facts = await page.locator('#facts').innerText();
-    const steepest = (Math.atan(checkOf(judged, 'deck-slope')) * 180 / Math.PI).toFixed(1);
-    assert.match(facts, new RegExp(`Steepest part of the deck\\s+${steepest}° from level`));
-    assert.match(facts, new RegExp(`Least guard height above deck\\s+${least(checkOf(judged, 'guard-height'))}`));
-    await page.close();
-  }
-}
-
 export async function takenApart({ browser, preview, report }) {
   const page = await open(browser, preview, { width: 1280 });
   await page.click('[data-view=apart]');
@@ -333,63 +240,6 @@ export async function takenApart({ browser, preview, report }) {
   const words = await page.locator('#overlay').textContent();
   for (const part of ['post-right', 'base', 'brace-right']) {
     assert.ok(words.includes(marks(report).get(`${frame}/${part}`)), `no mark of ${part} in "${words}"`);
-  }
-
-  await page.close();
-}
-
-/** Words stand on no part where the picture is wide enough for both. */
-export async function takenApartWords({ browser, preview, steep }) {
-  for (const file of [preview, steep]) {
-    const page = await open(browser, file, { width: 1440, height: 900 });
-    await page.click('[data-view=apart]');
-    await page.evaluate(() => bridgeForm.app.stage.draw());
-    const covered = await page.evaluate(() => [...document.querySelectorAll('#overlay rect')].flatMap((r) => {
-      const [x, y, w, h] = ['x', 'y', 'width', 'height'].map((k) => Number(r.getAttribute(k)));
-      return [0, 0.25, 0.5, 0.75, 1].flatMap((u) => [0, 0.5, 1].map((v) => bridgeForm.app.partAt(x + u * w, y + v * h))).filter((i) => i !== null)
-        .map((i) => bridgeForm.app.shown.parts[i].id);
-    }));
-    assert.deepEqual(covered, []);
-    await page.close();
-  }
-}
-
-export async function loaded({ browser, preview, report }) {
-  const page = await open(browser, preview, { width: 1280 });
-  const all = report.cases.filter((c) => c.nodes.length > 0);
-  const solved = all.filter((c) => c.id !== 'dead');
-  assert.equal(await page.locator('#case').isVisible(), all.length > 0);
-  const empty = (await page.locator('#case option').allTextContents()).filter((t) => /^(bridge )?empty$/i.test(t));
-  assert.deepEqual(empty, ['Bridge empty']);
-  await page.check('[name=times][value=large]');
-  assert.doesNotMatch(await page.locator('#load-text').textContent(), /Drawn/);
-  const centers = report.pieces.find((p) => p.role === 'base').channels.map((c) => c.center);
-  // Height of a base where the more heavily loaded rope passes: the left one when the deck rises from left to right.
-  const heights = (c) => page.evaluate(([left, right, slope]) => {
-    const { shown } = bridgeForm.app;
-    return shown.view.frames.map((f) => {
-      const m = shown.matrixOf(shown.parts.findIndex((p) => p.id === `${f.name}/base`)).elements;
-      return m[13] + m[1] * (slope >= 0 ? left : right);
-    });
-  }, [...centers, c.cross_slope_deg]);
-  const middle = (h) => {
-    const at = report.nodes.at(-1).x / 2;
-    const i = report.nodes.findIndex((n) => n.x >= at);
-    const [p, q] = [report.nodes[i - 1].x, report.nodes[i].x];
-    return h[i - 1] + (h[i] - h[i - 1]) * (at - p) / (q - p);
-  };
-  for (const c of solved) {
-    await page.selectOption('#case', '');
-    const still = await heights(c);
-    await page.selectOption('#case', c.id);
-    await page.check('[name=times][value=true]');
-    const down = middle(still) - middle(await heights(c));
-    // Between two frames the rope hangs as a curve: its middle moves a little otherwise than the straight line between them.
-    assert.ok(Math.abs(down - c.move_down_mid) < 0.002, `${c.id}: mid-span moves ${down} m, the report says ${c.move_down_mid}`);
-    await page.check('[name=times][value=large]');
-    const times = Number(/Drawn (\d+) times/.exec(await page.locator('#load-text').textContent())?.[1] ?? 1);
-    const large = middle(still) - middle(await heights(c));
-    assert.ok(Math.abs(large - times * down) < 0.002 * times, `${c.id}: enlarged ${times} times, mid-span moves ${large} m`);
   }
 
   await page.close();
@@ -460,19 +310,3 @@ export async function withoutWebgl({ preview, report }) {
   }
 }
 
-/** As readers of mail attachments show it, which run no script: key figures, a picture, and no button that does nothing. */
-export async function withoutScript({ browser, preview, report }) {
-  const context = await browser.newContext({ javaScriptEnabled: false, viewport: { width: 360, height: 740 }, colorScheme: 'dark' });
-  const page = await context.newPage();
-  await page.goto(`file://${preview}`);
-  const text = await page.locator('body').innerText();
-  for (const wanted of [feet(report.nodes.at(-1).x), least(checkOf(report, 'guard-height')), 'Where scripts are allowed', report.caution]) {
-    assert.ok(text.includes(wanted), `no "${wanted}"`);
-  }
-
-  const { x, width, height } = await page.locator('#unscripted svg').boundingBox();
-  assert.ok(x >= 0 && x + width <= 360 && height > 150, `picture ${width} by ${height} at ${x}`);
-  assert.ok(await page.locator('#unscripted svg path').count() > 1000, 'nothing is drawn');
-  assert.equal(await page.locator('button:visible, select:visible, input:visible').count(), 0);
-  await context.close();
-}

@@ -1,23 +1,39 @@
-// node judge.mjs PREVIEW REPORT [LONG-PREVIEW [STEEP-PREVIEW STEEP-REPORT]]: judges a page against the report made with it.
-// Prints one JSON object: name of the check → what is wrong, or an empty text when nothing is.
-import { readFile } from 'node:fs/promises';
+// node judge.mjs SAMPLES LONG-PREVIEW: judges pages against the reports made with them. SAMPLES holds a folder for each sample
+// with its preview.html and report.json; alder-dell is tried in every way, wren-landing stands for a steep bridge.
+// Prints one JSON object: name of the check → what is wrong, or an empty text when nothing is; checks that every sample passes
+// are named "SAMPLE CHECK".
+import { readFile, readdir } from 'node:fs/promises';
+import { join, resolve } from 'node:path';
 import { launch } from './browser.mjs';
 import * as checks from './checks.mjs';
+import * as everySample from './every-sample.mjs';
 
-const [preview, reportFile, long, steep, steepFile] = process.argv.slice(2);
-const report = JSON.parse(await readFile(reportFile, 'utf8'));
-const steepReport = steepFile && JSON.parse(await readFile(steepFile, 'utf8'));
+const [folder, long] = process.argv.slice(2).map((path) => resolve(path));
+const samples = {};
+for (const name of (await readdir(folder)).sort()) {
+  const preview = join(folder, name, 'preview.html');
+  samples[name] = { preview, report: JSON.parse(await readFile(join(folder, name, 'report.json'), 'utf8')) };
+}
+
 const results = {};
 const browser = await launch();
-for (const [name, check] of Object.entries(checks)) {
+
+async function judge(name, check, given) {
   try {
     const start = performance.now();
-    await check({ browser, preview, report, long, steep, steepReport });
+    await check({ browser, ...given });
     results[name] = '';
     if (process.env.SHOW_TIMES) console.error(name, Math.round(performance.now() - start), 'ms');
   } catch (error) {
     results[name] = String(error.message ?? error);
   }
+}
+
+const steep = samples['wren-landing'];
+const demo = { ...samples['alder-dell'], long, steep: steep.preview, steepReport: steep.report };
+for (const [name, check] of Object.entries(checks)) await judge(name, check, demo);
+for (const [sample, given] of Object.entries(samples)) {
+  for (const [name, check] of Object.entries(everySample)) await judge(`${sample} ${name}`, check, given);
 }
 
 await browser.close();

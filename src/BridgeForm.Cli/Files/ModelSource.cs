@@ -25,7 +25,7 @@ internal static class ModelSource
     private static Stop Told(ProjectReading reading, BridgeFault fault) => fault.Misfits.IsEmpty
         ? new Stop(
             fault.Kind == BridgeFaultKind.NoShape ? ExitCode.NoSolution : ExitCode.WrongInput,
-            "bridgeform: error: " + fault.Message)
+            $"bridgeform: error: {fault.Message} [{fault.Code}]")
         : new Stop(
             ExitCode.WrongInput,
             FitFaults.Of(reading, fault.Misfits).Select(f => f.In(reading.FileName)));

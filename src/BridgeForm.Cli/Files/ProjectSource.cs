@@ -47,7 +47,7 @@ internal static class ProjectSource
             throw new Stop(ExitCode.FileTrouble, $"{path}: error: there is no such file; 'bridgeform start {path}' writes one to begin from");
         }
 
-        return PlaceTrouble.Reading(path, () => LimitedText.Read(path)) ?? throw new Stop(ExitCode.WrongInput, $"{path}: error: more than {ProjectKeys.LargestFile} bytes are no project file");
+        return PlaceTrouble.Reading(path, () => LimitedText.Read(path)) ?? throw new Stop(ExitCode.WrongInput, $"{path}: error: more than {ProjectKeys.LargestFile} bytes are no project file [{ProjectReader.TooLarge}]");
     }
 
     /// <summary>The price list that a project file names, beside it.</summary>
@@ -62,7 +62,7 @@ internal static class ProjectSource
         }
 
         var text = PlaceTrouble.Reading(path, () => LimitedText.Read(path))
-            ?? throw new Stop(ExitCode.WrongInput, $"{path}: error: more than {ProjectKeys.LargestFile} bytes are no price list");
+            ?? throw new Stop(ExitCode.WrongInput, $"{path}: error: more than {ProjectKeys.LargestFile} bytes are no price list [{ProjectReader.TooLarge}]");
         var reading = PriceReader.Read(text, path, parameters.Stock);
         return reading.List ?? throw new Stop(ExitCode.WrongInput, reading.Lines);
     }

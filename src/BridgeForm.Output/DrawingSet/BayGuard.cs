@@ -39,7 +39,7 @@ internal sealed class BayGuard
     public SheetBox Box { get; }
 
     /// <summary>What is seen.</summary>
-    public string Note => "seen from the deck, square to the bay; cuts: near / far end";
+    public static string Note => "seen from the deck, square to the bay; cuts: near / far end";
 
     /// <summary>Draws it with its figures.</summary>
     public void Draw(Canvas canvas, ViewMap map)

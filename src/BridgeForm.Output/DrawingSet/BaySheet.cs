@@ -46,7 +46,7 @@ internal static class BaySheet
         var canvas = Canvas.Twice(body, c =>
         {
             Place(context, c, deck.Box, new SheetBox(body.MinX, floor, body.MinX + half, body.MaxY), "Deck", deck.Note, deck.Draw);
-            Place(context, c, guard.Box, new SheetBox(body.MinX + half, floor, body.MaxX, body.MaxY), "Left-hand guard", guard.Note, guard.Draw);
+            Place(context, c, guard.Box, new SheetBox(body.MinX + half, floor, body.MaxX, body.MaxY), "Left-hand guard", BayGuard.Note, guard.Draw);
         });
         var x = body.MinX;
         for (var next = 0; next < table.Rows.Length; x += table.Widths().Sum() + 0.008)

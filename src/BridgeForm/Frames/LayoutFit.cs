@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
@@ -39,7 +40,7 @@ internal static class LayoutFit
     {
         if (layout.Deck.Unsound(layout.Poses) is { } bay)
         {
-            yield return new Misfit(Spacing, [EndDepth, Sag, Rise], $"the deck cannot lie on the bases of {Ends(layout, bay)}: it turns over between them");
+            yield return new Misfit(FaultCode.DeckTurnsOver.Id(), Spacing, [EndDepth, Sag, Rise], $"the deck cannot lie on the bases of {Ends(layout, bay)}: it turns over between them");
         }
     }
 
@@ -47,7 +48,7 @@ internal static class LayoutFit
     {
         if (layout.Caps.Unsound(layout.Poses) is { } bay)
         {
-            yield return new Misfit(PostLength, [Spacing, Sag, Rise], $"the posts of {Ends(layout, bay)} cross above the deck");
+            yield return new Misfit(FaultCode.PostsCross.Id(), PostLength, [Spacing, Sag, Rise], $"the posts of {Ends(layout, bay)} cross above the deck");
         }
     }
 
@@ -57,7 +58,7 @@ internal static class LayoutFit
         {
             if (IsTooShort(Uprights.Post(layout, frame, Side.Right)))
             {
-                return [new Misfit(PostLength, ["frames.post.section", Sag, Rise], $"the cut of the head of {layout.Poses[frame].Name}'s posts runs out at their feet")];
+                return [new Misfit(FaultCode.PostHeadRunsOut.Id(), PostLength, ["frames.post.section", Sag, Rise], $"the cut of the head of {layout.Poses[frame].Name}'s posts runs out at their feet")];
             }
         }
 
@@ -70,18 +71,18 @@ internal static class LayoutFit
             ? DeckBoards.Stringers(layout, i, stringer).Take(1)
             : DeckBoards.Boards(layout, i).Take(1));
         var part = layout.Parameters.Deck.Stringer is null ? "boards" : "stringers";
-        return bay is { } at ? [new Misfit(Spacing, ["deck.butt_gap", Sag, Rise], $"the {part} between {Ends(layout, at)} have no length")] : [];
+        return bay is { } at ? [new Misfit(FaultCode.DeckWithoutLength.Id(), Spacing, ["deck.butt_gap", Sag, Rise], $"the {part} between {Ends(layout, at)} have no length")] : [];
     }
 
     private static IEnumerable<Misfit> Guards(BridgeLayout layout)
     {
         if (First(layout, i => [GuardCaps.Of(layout, i, Side.Right)]) is { } cap)
         {
-            return [new Misfit(PostLength, [Spacing, Sag, Rise], $"the posts of {Ends(layout, cap)} cross above the deck: the cap between them has no length")];
+            return [new Misfit(FaultCode.PostsCross.Id(), PostLength, [Spacing, Sag, Rise], $"the posts of {Ends(layout, cap)} cross above the deck: the cap between them has no length")];
         }
 
         return First(layout, i => GuardRails.Of(layout, i, Side.Right)) is { } rail
-            ? [new Misfit(PostLength, [Spacing, Sag, Rise], $"the posts of {Ends(layout, rail)} meet above the deck: a rail between them has no length")]
+            ? [new Misfit(FaultCode.PostsCross.Id(), PostLength, [Spacing, Sag, Rise], $"the posts of {Ends(layout, rail)} meet above the deck: a rail between them has no length")]
             : [];
     }
 
@@ -117,7 +118,8 @@ internal static class LayoutFit
 }
 
 /// <summary>Something on the shape that was found which no parts can be cut for, with the keys of the project file it hangs on.</summary>
+/// <param name="Code">Stable id of what is wrong, of <c>docs/faults.md</c>.</param>
 /// <param name="Key">The key to change first, such as <c>frames.post.length</c>.</param>
 /// <param name="Others">Other keys that would help, the likeliest first.</param>
 /// <param name="What">What is wrong, as the rest of a sentence that begins with the value of <paramref name="Key"/>.</param>
-public sealed record Misfit(string Key, ImmutableArray<string> Others, string What);
+public sealed record Misfit(string Code, string Key, ImmutableArray<string> Others, string What);

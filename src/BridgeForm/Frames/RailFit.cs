@@ -1,4 +1,5 @@
 using BridgeForm.Project;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
@@ -36,6 +37,7 @@ internal static class RailFit
         if (guard.RailCount > 0 && guard.RailCount * guard.Rail.Width >= room - Tolerances.RoundOff)
         {
             yield return new Misfit(
+                FaultCode.RailsOverlap.Id(),
                 Count,
                 [PostLength, Section],
                 $"the rails of {text.Size(guard.Rail.Width)} overlap: between deck and head are {text.Size(Math.Max(0, room))} along the posts of {layout.Poses[frame].Name}, where the deck lies {text.Size(layout.Deck.Lifts[frame])} above the base");
@@ -54,7 +56,7 @@ internal static class RailFit
             if (overlap > Tolerances.Seating)
             {
                 var what = $"the rails overlap by {text.Size(overlap)} in {FramePoses.BayName(bay, layout.Bays)}: it rises, and square to the rails they stand closer than along the posts";
-                return [guard.RailHeights.IsEmpty ? new Misfit(Count, [PostLength, Section, "ropes.sag", "site.rise"], what) : new Misfit(Section, [Heights, "ropes.sag", "site.rise"], what)];
+                return [guard.RailHeights.IsEmpty ? new Misfit(FaultCode.RailsOverlap.Id(), Count, [PostLength, Section, "ropes.sag", "site.rise"], what) : new Misfit(FaultCode.RailsOverlap.Id(), Section, [Heights, "ropes.sag", "site.rise"], what)];
             }
         }
 
@@ -84,6 +86,7 @@ internal static class RailFit
         if (edge < deck - Tolerances.RoundOff)
         {
             yield return new Misfit(
+                FaultCode.RailBelowDeck.Id(),
                 "guard.rails.heights.0",
                 [Heights, Section],
                 $"the lowest rail's edge is below the deck's surface at {layout.Poses[frame].Name}, {text.Size(deck)} up along the post, where the deck lies {text.Size(layout.Deck.Lifts[frame])} above the base");
@@ -119,6 +122,7 @@ internal static class TreadFit
         return
         [
             new Misfit(
+                FaultCode.NoTreadFits.Id(),
                 Spacing,
                 [Section, Gap],
                 FormattableString.Invariant($"no tread fits into {bare.Count} of {layout.Bays} bays: {name} has {text.Size(DeckTreads.Length(layout, bay, stringer))} between its frames' mid-planes, and a tread of {text.Size(deck.Board.Width)} with its gap takes {text.Size(deck.Board.Width + deck.Gap)}")),
@@ -137,6 +141,7 @@ internal static class TreadFit
         return DeckTreads.Most(layout, bay, stringer) >= count
             ? null
             : [new Misfit(
+                FaultCode.TreadsTooClose.Id(),
                 Count,
                 [Spacing, Section, Gap],
                 $"treads leave gaps below {text.Size(deck.Gap)} in {FramePoses.BayName(bay, layout.Bays)}, {text.Size(DeckTreads.Length(layout, bay, stringer))} between its frames' mid-planes")];

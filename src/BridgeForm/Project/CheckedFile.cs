@@ -1,4 +1,5 @@
 using BridgeForm.Project.Reading;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Project;
@@ -15,7 +16,7 @@ internal sealed record CheckedFile(FileValues Values, BridgeParameters Parameter
     /// Tells a fault at a value. When the file leaves that one out, the fault lies in what it was given instead: the first
     /// of <paramref name="others"/> that stands in the file, else the mapping above the value.
     /// </summary>
-    public void Stop(string path, string message, params ReadOnlySpan<string> others)
+    public void Stop(FaultCode code, string path, string message, params ReadOnlySpan<string> others)
     {
         var place = path;
         foreach (var other in others)
@@ -23,7 +24,7 @@ internal sealed record CheckedFile(FileValues Values, BridgeParameters Parameter
             place = Values.Given(place) || !Values.Given(other) ? place : other;
         }
 
-        Faults.Add(Values.Place(place), message);
+        Faults.Add(code, Values.Place(place), message);
     }
 
     /// <summary>A long length in the file's units: feet and inches, or millimetres.</summary>

@@ -1,6 +1,7 @@
 using BridgeForm.Materials;
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Reading;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Project;
@@ -106,7 +107,7 @@ internal static class DeckSection
         var deck = f.Parameters.Deck;
         if (deck.Layout == DeckLayout.Along && f.Values.Given("deck.stringer"))
         {
-            f.Stop("deck.stringer", "stringer: boards that run along need no stringers; take it out, or write layout: across");
+            f.Stop(FaultCode.StringerUnused, "deck.stringer", "stringer: boards that run along need no stringers; take it out, or write layout: across");
         }
 
         if (!f.Good("frames.post.foot", "deck.layout", "deck.side_gap", "deck.gap"))
@@ -145,7 +146,7 @@ internal static class DeckSection
         }
         else if (f.Good(Count) && deck.Count > most)
         {
-            f.Stop(Count, FormattableString.Invariant($"count: {deck.Count} boards leave gaps below {f.Size(deck.Gap)}; between the posts' feet, less the side gaps, are {f.Size(Width(f))}, room for at most {most}"));
+            f.Stop(FaultCode.TooManyBoards, Count, FormattableString.Invariant($"count: {deck.Count} boards leave gaps below {f.Size(deck.Gap)}; between the posts' feet, less the side gaps, are {f.Size(Width(f))}, room for at most {most}"));
         }
     }
 
@@ -156,11 +157,11 @@ internal static class DeckSection
         var room = $"between the posts' feet are {f.Size(2 * foot)}, less {f.Size(gap)} on either side, and {f.Size(needed)} are needed";
         if (2 * foot >= needed && f.Values.Given(SideGap))
         {
-            f.Stop(SideGap, $"side_gap: with '{f.Written(SideGap)}' {what}: {room}; write at most {f.AtMost(foot - (needed / 2))}");
+            f.Stop(FaultCode.DeckTooNarrow, SideGap, $"side_gap: with '{f.Written(SideGap)}' {what}: {room}; write at most {f.AtMost(foot - (needed / 2))}");
         }
         else
         {
-            f.Stop(PostFoot, $"foot: with '{f.Written(PostFoot)}' {what}: {room}; write at least {f.AtLeast(gap + (needed / 2))}, or take a narrower section", "deck.board.section", "deck.stringer.section", SideGap);
+            f.Stop(FaultCode.DeckTooNarrow, PostFoot, $"foot: with '{f.Written(PostFoot)}' {what}: {room}; write at least {f.AtLeast(gap + (needed / 2))}, or take a narrower section", "deck.board.section", "deck.stringer.section", SideGap);
         }
     }
 
@@ -179,7 +180,7 @@ internal static class DeckSection
         }
         else if (stringer.Count > most)
         {
-            f.Stop(path, FormattableString.Invariant($"count: {stringer.Count} stringers do not fit; between the posts' feet, less the side gaps, are {f.Size(Math.Max(0, Width(f)))}, room for at most {Math.Max(0, most)}"));
+            f.Stop(FaultCode.TooManyStringers, path, FormattableString.Invariant($"count: {stringer.Count} stringers do not fit; between the posts' feet, less the side gaps, are {f.Size(Math.Max(0, Width(f)))}, room for at most {Math.Max(0, most)}"));
         }
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Reading;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Project;
@@ -117,26 +118,26 @@ internal static class HoleSection
 
         if (hole.Diameter >= across || hole.Diameter > length)
         {
-            f.Stop(path + ".diameter", $"a hole of {f.Size(hole.Diameter)} leaves no wood beside it in the {name}, {f.Size(Math.Min(across, length))} there; write less, or use a larger section");
+            f.Stop(FaultCode.HoleTooWide, path + ".diameter", $"a hole of {f.Size(hole.Diameter)} leaves no wood beside it in the {name}, {f.Size(Math.Min(across, length))} there; write less, or use a larger section");
             return;
         }
 
         var r = hole.Diameter / 2;
         if (hole.FromEnd < r || hole.FromEnd > length - r)
         {
-            f.Stop(path + (hole.FromFarEnd ? ".from_far_end" : ".from_end"), $"the hole is not inside the {name}, {f.Length(length)} long; allowed is {f.AtLeast(r)} to {f.AtMost(length - r)}");
+            f.Stop(FaultCode.HoleOutsidePart, path + (hole.FromFarEnd ? ".from_far_end" : ".from_end"), $"the hole is not inside the {name}, {f.Length(length)} long; allowed is {f.AtLeast(r)} to {f.AtMost(length - r)}");
         }
 
         if (Math.Abs(hole.Across) + r >= across / 2)
         {
             var most = (across / 2) - r;
             var right = f.Down(most) > 0 ? $"write less than {f.AtMost(most)} to either side of its middle" : "leave across out, or drill less";
-            f.Stop(path + ".across", $"the hole runs out of its face, {f.Size(across)} wide; {right}");
+            f.Stop(FaultCode.HoleOffFace, path + ".across", $"the hole runs out of its face, {f.Size(across)} wide; {right}");
         }
 
         if (hole.Depth >= through)
         {
-            f.Stop(path + ".depth", $"depth: '{f.Written(path + ".depth")}' goes through the {name}, {f.Size(through)}; leave depth out for a hole right through");
+            f.Stop(FaultCode.HoleThrough, path + ".depth", $"depth: '{f.Written(path + ".depth")}' goes through the {name}, {f.Size(through)}; leave depth out for a hole right through");
         }
     }
 

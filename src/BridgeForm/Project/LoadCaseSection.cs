@@ -1,5 +1,6 @@
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Reading;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
@@ -71,7 +72,7 @@ internal static class LoadCaseSection
     {
         if (f.Values.TextOrNull(path + ".id") is { } id && !seen.Add(id))
         {
-            f.Stop(path + ".id", $"{QuantityReader.Quote(id)} names another load case already; write an id of its own, such as {QuantityReader.Quote(Free(id, seen))}");
+            f.Stop(FaultCode.CaseIdTaken, path + ".id", $"{QuantityReader.Quote(id)} names another load case already; write an id of its own, such as {QuantityReader.Quote(Free(id, seen))}");
         }
 
         if (!f.Good("site.span"))
@@ -84,13 +85,13 @@ internal static class LoadCaseSection
         {
             if (f.Values.NumberOrNull(path + key) > span + Tolerances.RoundOff)
             {
-                f.Stop(path + key, $"{key[1..]}: '{f.Written(path + key)}' lies beyond support B; the span is {f.Length(span)}");
+                f.Stop(FaultCode.LoadBeyondBridge, path + key, $"{key[1..]}: '{f.Written(path + key)}' lies beyond support B; the span is {f.Length(span)}");
             }
         }
 
         if (f.Values.NumberOrNull(path + ".from") >= (f.Values.NumberOrNull(path + ".to") ?? span))
         {
-            f.Stop(path + ".from", $"from: '{f.Written(path + ".from")}' must be nearer to A than where the load ends");
+            f.Stop(FaultCode.LoadReversed, path + ".from", $"from: '{f.Written(path + ".from")}' must be nearer to A than where the load ends");
         }
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Reading;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Project;
@@ -96,7 +97,7 @@ internal static class LoadSection
         var half = DeckWidth.BetweenPosts(f.Parameters) / 2;
         if (f.Parameters.Loads.PointEdge > half + Tolerances.RoundOff)
         {
-            f.Stop(Edge, $"edge: '{f.Written(Edge)}' from the posts' inner face lies beyond the middle of the deck; from there to the middle are {f.AtMost(half)}");
+            f.Stop(FaultCode.EdgeBeyondMiddle, Edge, $"edge: '{f.Written(Edge)}' from the posts' inner face lies beyond the middle of the deck; from there to the middle are {f.AtMost(half)}");
         }
     }
 

@@ -1,6 +1,7 @@
 using BridgeForm.Materials;
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Reading;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Project;
@@ -95,7 +96,7 @@ internal static class RopeSection
     {
         if (f.Values.NumberOrNull("ropes.stretch.0") > f.Values.NumberOrNull("ropes.stretch.1"))
         {
-            f.Stop("ropes.stretch.1", "stretch: the range runs from low to high; swap its two shares");
+            f.Stop(FaultCode.StretchReversed, "ropes.stretch.1", "stretch: the range runs from low to high; swap its two shares");
         }
     }
 

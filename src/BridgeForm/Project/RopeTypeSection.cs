@@ -1,6 +1,7 @@
 using BridgeForm.Materials;
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Reading;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Project;
@@ -37,7 +38,7 @@ internal static class RopeTypeSection
             return rope;
         }
 
-        faults.Add(v.Place("ropes.type"), Unknown(key, ropes));
+        faults.Add(FaultCode.UnknownRope, v.Place("ropes.type"), Unknown(key, ropes));
         v.Set("ropes.type", v.Find("ropes.type")! with { Good = false });
         return StandIn;
     }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Reading;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Project;
@@ -103,7 +104,7 @@ internal static class SiteSection
             var x = f.Values.Number(point + ".0");
             if (x <= last)
             {
-                f.Stop(point + ".0", $"ground: '{f.Written(point + ".0")}' does not lie beyond the point before it; list points from A towards B");
+                f.Stop(FaultCode.GroundOutOfOrder, point + ".0", $"ground: '{f.Written(point + ".0")}' does not lie beyond the point before it; list points from A towards B");
             }
 
             last = x;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Materials;
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Reading;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Project;
@@ -78,11 +79,11 @@ internal static class DensitySection
 
         if (most < least)
         {
-            f.Stop(high, $"high: '{f.Written(high)}' is less than low, '{f.Written(low)}'");
+            f.Stop(FaultCode.DensityReversed, high, $"high: '{f.Written(high)}' is less than low, '{f.Written(low)}'");
         }
         else if (f.Values.NumberOrNull(inService) is { } middle && (middle < least || middle > most))
         {
-            f.Stop(inService, $"in_service: '{f.Written(inService)}' must lie between low and high, '{f.Written(low)}' to '{f.Written(high)}'");
+            f.Stop(FaultCode.DensityOutside, inService, $"in_service: '{f.Written(inService)}' must lie between low and high, '{f.Written(low)}' to '{f.Written(high)}'");
         }
     }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Materials;
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Reading;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Project;
@@ -118,7 +119,7 @@ internal static class StockSection
 
         var known = own.Concat(SpeciesTable.All).Select(s => s.Key).Distinct(StringComparer.Ordinal).ToList();
         var hint = NearestWord.Of(key, known) is { } nearest ? $"did you mean {nearest}?" : $"known are {string.Join(", ", known)}";
-        faults.Add(v.Place(path), $"{QuantityReader.Quote(key)} is not a species; {hint} Your own go under species:");
+        faults.Add(FaultCode.UnknownSpecies, v.Place(path), $"{QuantityReader.Quote(key)} is not a species; {hint} Your own go under species:");
         return SpeciesTable.All[0];
     }
 
@@ -133,6 +134,6 @@ internal static class StockSection
         }
 
         var hint = NearestWord.Of(name, names) is { } nearest ? $"did you mean {nearest}?" : $"there are {(names.Count == 0 ? "none" : string.Join(", ", names))}";
-        f.Stop(path, $"{QuantityReader.Quote(name)} is not a name under stock; {hint}", "stock");
+        f.Stop(FaultCode.UnknownStock, path, $"{QuantityReader.Quote(name)} is not a name under stock; {hint}", "stock");
     }
 }

@@ -1,6 +1,7 @@
 using BridgeForm.Materials;
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Reading;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Project;
@@ -88,7 +89,7 @@ internal static class UprightSection
         var outer = BraceGeometry.PostOuterFoot(post);
         if (outer > half + Tolerances.RoundOff)
         {
-            f.Stop(PostFoot, $"foot: with '{f.Written(PostFoot)}' the post stands out over the base's end; write at most {f.AtMost(half - (outer - post.Foot))}, or a base at least {f.AtLeast(2 * outer)} long", "frames.base.length", "frames.post.lean", "frames.post.section");
+            f.Stop(FaultCode.PostOverEnd, PostFoot, $"foot: with '{f.Written(PostFoot)}' the post stands out over the base's end; write at most {f.AtMost(half - (outer - post.Foot))}, or a base at least {f.AtLeast(2 * outer)} long", "frames.base.length", "frames.post.lean", "frames.post.section");
         }
         else if (f.Good("frames.brace.section", "frames.brace.lean", "frames.brace.foot", "frames.brace.length"))
         {
@@ -102,7 +103,7 @@ internal static class UprightSection
         var between = post.Lean + brace.Lean;
         if (between < SmallestAngle)
         {
-            f.Stop("frames.brace.lean", "lean: post and brace both stand upright and never meet; lean the brace inward, 10 deg to 20 deg is usual", "frames.post.lean");
+            f.Stop(FaultCode.BraceNeverMeets, "frames.brace.lean", "lean: post and brace both stand upright and never meet; lean the brace inward, 10 deg to 20 deg is usual", "frames.post.lean");
             return;
         }
 
@@ -120,7 +121,7 @@ internal static class UprightSection
         }
         else if (reason is not null)
         {
-            f.Stop(path, $"{(byLength ? "length" : "foot")}: with '{f.Written(path)}' the brace {reason}; write more than {f.AtLeast(Value(post, brace, least, byLength))} and at most {f.AtMost(Value(post, brace, most, byLength))}", "frames.brace.lean", PostFoot, "frames.post.lean", "frames.post.length", "frames.base.length");
+            f.Stop(FaultCode.BraceOutOfPlace, path, $"{(byLength ? "length" : "foot")}: with '{f.Written(path)}' the brace {reason}; write more than {f.AtLeast(Value(post, brace, least, byLength))} and at most {f.AtMost(Value(post, brace, most, byLength))}", "frames.brace.lean", PostFoot, "frames.post.lean", "frames.post.length", "frames.base.length");
         }
     }
 
@@ -131,7 +132,7 @@ internal static class UprightSection
         var advice = NearestLean(f, post, brace, half, any: false) is { } lean ? $"with this {kept} write {lean}"
             : NearestLean(f, post, brace, half, any: true) is { } other ? $"write {other}, and another {kept}"
             : "no lean has one either: make base or post longer, or lean the post less";
-        f.Stop("frames.brace.lean", $"lean: with '{f.Written("frames.brace.lean")}' there is no place for the brace between post and base's end; {advice}", "frames.brace.foot", "frames.brace.length", PostFoot, "frames.post.length", "frames.base.length");
+        f.Stop(FaultCode.NoPlaceForBrace, "frames.brace.lean", $"lean: with '{f.Written("frames.brace.lean")}' there is no place for the brace between post and base's end; {advice}", "frames.brace.foot", "frames.brace.length", PostFoot, "frames.post.length", "frames.base.length");
     }
 
     /// <summary>The lean in tenths of a degree, nearest to the file's, at which the brace's own foot or length (or any) stands; null for none.</summary>

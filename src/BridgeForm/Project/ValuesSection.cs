@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Materials;
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Reading;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Project;
@@ -65,13 +66,13 @@ internal static class ValuesSection
         if (f.Values.TextOrNull(species) is { } key && !known.Contains(key, StringComparer.Ordinal))
         {
             var hint = NearestWord.Of(key, known) is { } nearest ? $"did you mean {nearest}?" : "write its key under species: too";
-            f.Stop(species, $"{QuantityReader.Quote(key)} is not a species; {hint}");
+            f.Stop(FaultCode.UnknownSpecies, species, $"{QuantityReader.Quote(key)} is not a species; {hint}");
         }
 
         var words = new[] { SizeClass.Dimension, SizeClass.Beams, SizeClass.Posts, SizeClass.Timbers };
         if (f.Values.TextOrNull(size) is { } text && !words.Contains(text, StringComparer.Ordinal) && SectionReader.Read(text).Section is null)
         {
-            f.Stop(size, $"{QuantityReader.Quote(text)} is not a size; write {string.Join(", ", words)}, or a section such as 2x6");
+            f.Stop(FaultCode.UnknownSize, size, $"{QuantityReader.Quote(text)} is not a size; write {string.Join(", ", words)}, or a section such as 2x6");
         }
     }
 

@@ -15,7 +15,7 @@ internal static class FuzzCommand
     /// <summary>Runs one kind by its arguments.</summary>
     public static int Run(string[] arguments)
     {
-        if (arguments.Length > 0 && Kinds.TryGetValue(arguments[0], out var kind) && FuzzRun.Parse(arguments[1..]) is { } run)
+        if (arguments.Length > 0 && Kinds.TryGetValue(arguments[0], out var kind) && FuzzRun.Parse(arguments.AsSpan(1)) is { } run)
         {
             return kind(run);
         }

@@ -17,9 +17,9 @@ public sealed class EndlessInputTests : IDisposable
     public void A_device_without_end_is_no_project_file_and_no_price_list()
     {
         var watch = Stopwatch.StartNew();
-        Assert.Equal((2, "/dev/zero: error: more than 1000000 bytes are no project file"), Error("/dev/zero"));
+        Assert.Equal((2, "/dev/zero: error: more than 1000000 bytes are no project file [file-too-large]"), Error("/dev/zero"));
         var file = _run.Write("a.yaml", Bridges.Garden + "\nprices: /dev/zero\n");
-        Assert.Equal((2, "/dev/zero: error: more than 1000000 bytes are no price list"), Error(file));
+        Assert.Equal((2, "/dev/zero: error: more than 1000000 bytes are no price list [file-too-large]"), Error(file));
         Assert.True(watch.Elapsed < Patience, watch.Elapsed.ToString());
     }
 

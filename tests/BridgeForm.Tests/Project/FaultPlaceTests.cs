@@ -103,8 +103,8 @@ public sealed class FaultPlaceTests
         var faults = Examples.Read("use: private\nsite:\n  rise: 0 ft\n").Lines;
         Assert.Equal(
             """
-            bridge.yaml:1:1: error: name is missing; write one such as name: My footbridge
-            bridge.yaml:3:3: error: site.span is missing; write one such as span: 30 ft
+            bridge.yaml:1:1: error: name is missing; write one such as name: My footbridge [missing-key]
+            bridge.yaml:3:3: error: site.span is missing; write one such as span: 30 ft [missing-key]
             """.ReplaceLineEndings("\n"),
             string.Join('\n', faults));
     }
@@ -153,7 +153,7 @@ public sealed class FaultPlaceTests
 
     [Fact]
     public void A_fault_prints_with_file_line_and_column() => Assert.Equal(
-        "bridge.yaml:5:9: error: span: '30' has no unit; a length is written with in, ft, mm, cm or m, as in 36 ft, 37 ft 6-1/2 in, 5/8 in, 1219 mm or 1.2 m",
+        "bridge.yaml:5:9: error: span: '30' has no unit; a length is written with in, ft, mm, cm or m, as in 36 ft, 37 ft 6-1/2 in, 5/8 in, 1219 mm or 1.2 m [not-a-quantity]",
         Assert.Single(Examples.Read(Examples.With("span: 30 ft", "span: 30")).Lines));
 
     [Fact]

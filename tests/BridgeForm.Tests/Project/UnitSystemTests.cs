@@ -7,6 +7,8 @@ namespace BridgeForm.Tests.Project;
 /// <summary>The same bridge written in inches and in millimetres is the same bridge.</summary>
 public sealed class UnitSystemTests
 {
+    private static readonly JsonSerializerOptions s_options = new() { WriteIndented = true, Converters = { new Rounded() } };
+
     // Each length of the example times 25.4 or 304.8, worked by hand.
     private const string InMillimetres = """
         name: Alder Dell (invented)
@@ -67,12 +69,7 @@ public sealed class UnitSystemTests
     }
 
     // Values to twelve figures: sums and products of equal quantities may differ in the last bit.
-    private static string Json(BridgeParameters p)
-    {
-        var options = new JsonSerializerOptions { WriteIndented = true };
-        options.Converters.Add(new Rounded());
-        return JsonSerializer.Serialize(p, options);
-    }
+    private static string Json(BridgeParameters p) => JsonSerializer.Serialize(p, s_options);
 
     private sealed class Rounded : System.Text.Json.Serialization.JsonConverter<double>
     {

@@ -9,7 +9,12 @@ namespace BridgeForm.Tests.Samples;
 /// <summary>The finished examples in viewer-samples/.</summary>
 internal sealed record Sample(string Name)
 {
-    private static readonly JsonSerializerOptions s_written = new() { WriteIndented = true, NewLine = "\n" };
+    private static readonly JsonSerializerOptions s_written = new()
+    {
+        WriteIndented = true,
+        NewLine = "\n",
+        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
 
     public static IEnumerable<string> Names => Directory.EnumerateDirectories(Path.Combine(Root, "viewer-samples"))
         .Where(d => File.Exists(Path.Combine(d, "project.yaml")))
@@ -47,12 +52,16 @@ internal sealed record Sample(string Name)
         ["exposed_cut_area"] = model.Pieces.Sum(p => p.ExposedCutArea * p.Occurrences.Length),
     };
 
-    public Dictionary<string, double> Pinned() =>
-        JsonSerializer.Deserialize<Dictionary<string, double>>(File.ReadAllText(FileOf("numbers.json")))!;
+    /// <summary>What is pinned: numbers and content.</summary>
+    public JsonObject Pinned() => JsonNode.Parse(File.ReadAllText(FileOf("numbers.json")))!.AsObject();
 
-    public void Pin(SortedDictionary<string, double> numbers)
+    public void Pin(SortedDictionary<string, double> numbers, SampleContent content)
     {
-        var json = new JsonObject(numbers.Select(n => KeyValuePair.Create(n.Key, (JsonNode?)JsonValue.Create(n.Value))));
+        var json = new JsonObject
+        {
+            ["numbers"] = new JsonObject(numbers.Select(n => KeyValuePair.Create(n.Key, (JsonNode?)JsonValue.Create(n.Value)))),
+            ["content"] = content.Json(),
+        };
         File.WriteAllText(FileOf("numbers.json"), json.ToJsonString(s_written) + "\n");
     }
 

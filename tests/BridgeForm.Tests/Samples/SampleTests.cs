@@ -2,9 +2,7 @@ using System.Globalization;
 using System.Text;
 using BridgeForm.Checks;
 using BridgeForm.Output.DrawingSet;
-using BridgeForm.Output.Gltf;
 using BridgeForm.Output.Pdf;
-using BridgeForm.Output.Preview;
 using BridgeForm.Tests.Output.Gltf;
 using BridgeForm.Tests.Output.Referees;
 using BridgeForm.Tests.Solids;
@@ -16,9 +14,6 @@ public class SampleTests
     // Ten digits hold on every machine; the last few depend on its sines.
     private const double Relative = 1e-9;
 
-    // Coordinates in the file are single precision.
-    private const double Coordinate = 1e-5;
-
     public static TheoryData<string> Names => new(Sample.Names);
 
     [Fact]
@@ -26,25 +21,60 @@ public class SampleTests
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void Numbers_are_as_pinned(string name)
+    public void Numbers_and_content_are_as_pinned(string name)
     {
-        var sample = new Sample(name);
-        var numbers = Sample.Numbers(sample.Build());
+        var (sample, made) = (new Sample(name), MadeSample.Of(name));
+        var numbers = Sample.Numbers(made.Model);
+        var content = SampleContent.Of(File.ReadAllText(made.FileOf("preview.html")), File.ReadAllText(made.FileOf("report.json")));
         if (Sample.Updating)
         {
-            sample.Pin(numbers);
+            sample.Pin(numbers, content);
         }
 
         var pinned = sample.Pinned();
-        Assert.Equal(pinned.Keys.Order(StringComparer.Ordinal), numbers.Keys);
-        Assert.All(numbers, n => Assert.Equal(pinned[n.Key], n.Value, Math.Abs(pinned[n.Key]) * Relative));
+        var values = pinned["numbers"]!.AsObject();
+        Assert.Equal(values.Select(n => n.Key).Order(StringComparer.Ordinal), numbers.Keys);
+        Assert.All(numbers, n => Assert.Equal((double)values[n.Key]!, n.Value, Math.Abs((double)values[n.Key]!) * Relative));
+        var lines = pinned["content"]!.ToJsonString();
+        Assert.True(
+            string.Equals(lines, content.Json().ToJsonString(), StringComparison.Ordinal),
+            $"viewer-samples/{name} shows other marks, numbers of parts, checks or titles than before: run viewer-samples/refresh.sh");
+    }
+
+    /// <summary>A page lists the checks of the report made with it, each with its status and title.</summary>
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Page_and_report_show_the_same_checks(string name)
+    {
+        var made = MadeSample.Of(name);
+        var page = File.ReadAllText(made.FileOf("preview.html"));
+        var content = SampleContent.Of(page, File.ReadAllText(made.FileOf("report.json")));
+        Assert.Equal(content.Checks.Values.Order(StringComparer.Ordinal), SampleContent.ChecksOf(page));
+    }
+
+    /// <summary>
+    /// What is committed to be opened without a build is no older than its content as pinned. Its sentences may be: they are
+    /// made anew when the content changes.
+    /// </summary>
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Committed_page_has_the_pinned_content_and_the_model_beside_it(string name)
+    {
+        var sample = new Sample(name);
+        var page = File.ReadAllText(sample.FileOf("preview.html"));
+        var pinned = sample.Pinned()["content"]!;
+        Assert.Equal((string)pinned["title"]!, SampleContent.TitleOf(page));
+        Assert.Equal(
+            pinned["marks"]!.AsObject().Select(m => (m.Key, (int)m.Value!)), SampleContent.MarksOf(page).Select(m => (m.Key, m.Value)));
+        Assert.Equal(pinned["checks"]!.AsObject().Select(c => (string)c.Value!).Order(StringComparer.Ordinal), SampleContent.ChecksOf(page));
+        Assert.Contains(Convert.ToBase64String(File.ReadAllBytes(sample.FileOf("model.glb"))), page, StringComparison.Ordinal);
     }
 
     [Theory]
     [MemberData(nameof(Names))]
     public void No_part_overlaps_floats_or_is_cut_by_a_rope(string name)
     {
-        var checks = new Sample(name).Build().Checks;
+        var checks = MadeSample.Of(name).Model.Checks;
         foreach (var id in (string[])["parts-overlap", "parts-bear", "rope-in-channels"])
         {
             var check = Assert.Single(checks, c => string.Equals(c.Id, id, StringComparison.Ordinal));
@@ -56,54 +86,8 @@ public class SampleTests
     [MemberData(nameof(Names))]
     public void No_check_fails(string name)
     {
-        var failing = new Sample(name).Build().Checks.Where(c => c.Status == CheckStatus.Fail).Select(c => $"{c.Id}: {c.Detail}");
+        var failing = MadeSample.Of(name).Model.Checks.Where(c => c.Status == CheckStatus.Fail).Select(c => $"{c.Id}: {c.Detail}");
         Assert.Empty(failing);
-    }
-
-    [Theory]
-    [MemberData(nameof(Names))]
-    public void Committed_model_is_what_the_program_makes(string name)
-    {
-        var sample = new Sample(name);
-        using var made = new MemoryStream();
-        GltfWriter.Write(sample.Build(), solid => solid.Triangulate(), made);
-        if (Sample.Updating)
-        {
-            File.WriteAllBytes(sample.FileOf("model.glb"), made.ToArray());
-        }
-
-        var old = new GlbFile(File.ReadAllBytes(sample.FileOf("model.glb")));
-        var fresh = new GlbFile(made.ToArray());
-        var (committed, parts) = (old.Parts(), fresh.Parts());
-        Assert.Equal(committed.Keys.Order(StringComparer.Ordinal), parts.Keys.Order(StringComparer.Ordinal));
-        foreach (var property in (string[])["materials", "extensions", "extensionsUsed", "asset", "cameras"])
-        {
-            Assert.Equal(old.Json.GetProperty(property).GetRawText(), fresh.Json.GetProperty(property).GetRawText());
-        }
-
-        foreach (var (path, part) in parts)
-        {
-            Assert.Equal(Extras(committed[path]), Extras(part));
-            var (now, before) = (fresh.WorldCorners(part), old.WorldCorners(committed[path]));
-            Assert.Equal(before.Length, now.Length);
-            Assert.All(now.Zip(before), pair => Assert.InRange((pair.First - pair.Second).Length, 0, Coordinate));
-        }
-
-        static string Extras(System.Text.Json.JsonElement node) => node.TryGetProperty("extras", out var extras) ? extras.GetRawText() : "";
-    }
-
-    [Theory]
-    [MemberData(nameof(Names))]
-    public void Committed_preview_is_what_the_program_makes(string name)
-    {
-        var sample = new Sample(name);
-        using var stream = new MemoryStream();
-        PreviewWriter.Write(sample.Build(), solid => solid.Triangulate(), stream);
-        var (committed, made) = (new PageText(File.ReadAllText(sample.FileOf("preview.html"))), new PageText(Encoding.UTF8.GetString(stream.ToArray())));
-        Assert.Equal(Convert.ToBase64String(File.ReadAllBytes(sample.FileOf("model.glb"))), committed.Model);
-        Assert.True(string.Equals(committed.Words, made.Words, StringComparison.Ordinal), $"{name}/preview.html {Picture.Stale}");
-        Assert.Equal(committed.Numbers.Length, made.Numbers.Length);
-        Assert.All(committed.Numbers.Zip(made.Numbers), n => Assert.Equal(n.First, n.Second, Coordinate + (Math.Abs(n.First) * Coordinate)));
     }
 
     [Theory]
@@ -131,7 +115,7 @@ public class SampleTests
     [MemberData(nameof(Names))]
     [Trait("Category", "Referee")]
     public void Khronos_validator_finds_nothing(string name) =>
-        Referee.OnFile(File.ReadAllBytes(new Sample(name).FileOf("model.glb")), "model.glb", path =>
+        Referee.OnFile(File.ReadAllBytes(MadeSample.Of(name).FileOf("model.glb")), "model.glb", path =>
         {
             var report = System.Text.Json.JsonDocument.Parse(Referee.Node("gltf-validate.js", path)).RootElement[0];
             Assert.Equal(0, report.GetProperty("numErrors").GetInt32());
@@ -145,7 +129,7 @@ public class SampleTests
     public void General_readers_open_the_model_and_an_optimiser_makes_it_hardly_smaller(string name)
     {
         const double Allowed = 1.2;
-        var path = new Sample(name).FileOf("model.glb");
+        var path = MadeSample.Of(name).FileOf("model.glb");
         var nodes = new GlbFile(File.ReadAllBytes(path)).Nodes.Length;
         var size = System.Text.Json.JsonDocument.Parse(Referee.Node("gltf-size.mjs", path)).RootElement;
         Assert.Equal(nodes, size.GetProperty("nodes").GetInt32());
@@ -159,7 +143,7 @@ public class SampleTests
     [Trait("Category", "Referee")]
     public void Manifold_3d_finds_the_same_volumes(string name)
     {
-        var pieces = new Sample(name).Build().Pieces;
+        var pieces = MadeSample.Of(name).Model.Pieces;
         var answers = Manifold.Ask(pieces.Select(p => CutBody.Of(p.Shape)));
         Assert.Equal(pieces.Length, answers.Count);
         Assert.All(pieces.Zip(answers), pair =>

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 
 namespace BridgeForm.Cli.Files.Commit;
@@ -15,6 +16,8 @@ internal static class StagingNames
     public const string Old = "old";
 
     private const int RandomDigits = 16;
+
+    private static readonly SearchValues<char> Digits = SearchValues.Create("0123456789abcdef");
 
     /// <summary>A name that nothing has.</summary>
     public static string Fresh() => Prefix + Random.Shared.NextInt64().ToString("x16", CultureInfo.InvariantCulture);
@@ -51,5 +54,5 @@ internal static class StagingNames
     private static bool Is(string name, string prefix) =>
         name.Length == prefix.Length + RandomDigits
         && name.StartsWith(prefix, StringComparison.Ordinal)
-        && name.AsSpan(prefix.Length).IndexOfAnyExcept("0123456789abcdef") < 0;
+        && !name.AsSpan(prefix.Length).ContainsAnyExcept(Digits);
 }

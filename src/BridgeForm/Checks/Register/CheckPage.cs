@@ -21,7 +21,7 @@ public static class CheckPage
         foreach (var check in AllChecks.Declared)
         {
             text.Append("\n## ").Append(check.Title).Append("\n\n");
-            text.Append("`").Append(check.Id).Append("` · ").Append(string.Join(", ", check.Statuses.Select(s => s.Word()))).Append("\n\n");
+            text.Append('`').Append(check.Id).Append("` · ").Append(string.Join(", ", check.Statuses.Select(s => s.Word()))).Append("\n\n");
             text.Append(check.Compares).Append("\n\n");
             text.Append("Source: ").Append(check.Source).Append(".\n");
         }

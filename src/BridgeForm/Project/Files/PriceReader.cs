@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using BridgeForm.Materials;
 using BridgeForm.Project.Reading;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Project.Files;
@@ -56,7 +57,7 @@ public static class PriceReader
 
         if (places is null && !faults.Any)
         {
-            faults.Add(Place.Start, "the price list is empty; its first line is stock,section,length,price");
+            faults.Add(FaultCode.PricesEmpty, Place.Start, "the price list is empty; its first line is stock,section,length,price");
         }
 
         return new PriceReading(fileName, faults.Any ? null : new PriceList(prices.ToImmutable()), faults.InOrder());
@@ -73,7 +74,7 @@ public static class PriceReader
             return places;
         }
 
-        faults.Add(new Place(line, 1), $"the first line must name the columns {string.Join(", ", Columns)}; {string.Join(", ", missing)} missing");
+        faults.Add(FaultCode.PriceColumns, new Place(line, 1), $"the first line must name the columns {string.Join(", ", Columns)}; {string.Join(", ", missing)} missing");
         return null;
     }
 
@@ -82,42 +83,42 @@ public static class PriceReader
         PriceLine line, ImmutableArray<StockParameters> stocks, FaultList faults)
     {
         var isRight = true;
-        void Fault(PriceField at, string message)
+        void Fault(FaultCode code, PriceField at, string message)
         {
             isRight = false;
-            faults.Add(new Place(line.Number, at.Column), message);
+            faults.Add(code, new Place(line.Number, at.Column), message);
         }
 
         var (name, section, length, price) = (line[0], line[1], line[2], line[3]);
         var stock = stocks.FirstOrDefault(s => string.Equals(s.Name, name.Text, StringComparison.Ordinal));
         if (stock is null)
         {
-            Fault(name, $"the project has no stock {QuantityReader.Quote(name.Text)}; it has {string.Join(", ", stocks.Select(s => s.Name))}");
+            Fault(FaultCode.PriceStock, name, $"the project has no stock {QuantityReader.Quote(name.Text)}; it has {string.Join(", ", stocks.Select(s => s.Name))}");
         }
 
         var sectionRead = SectionReader.Read(section.Text);
         var lengthRead = QuantityReader.Read(QuantityKind.Length, length.Text);
-        AddIf(sectionRead.Problem, section);
-        AddIf(lengthRead.Problem, length);
+        AddIf(FaultCode.NotSection, sectionRead.Problem, section);
+        AddIf(FaultCode.NotQuantity, lengthRead.Problem, length);
         var onSale = stock is not null && lengthRead.IsRead ? PriceList.OnSale(stock, lengthRead.Value) : -1;
         if (stock is not null && lengthRead.IsRead && onSale < 0)
         {
-            Fault(length, $"stock {stock.Name} is not on sale in {QuantityReader.Quote(length.Text)}; add the length to stock.{stock.Name}.lengths or take this line out");
+            Fault(FaultCode.PriceLength, length, $"stock {stock.Name} is not on sale in {QuantityReader.Quote(length.Text)}; add the length to stock.{stock.Name}.lengths or take this line out");
         }
 
         if (!double.TryParse(price.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var money)
             || money is not (> 0 and <= LargestPrice))
         {
-            Fault(price, $"{QuantityReader.Quote(price.Text)} is not a price; write a number above 0 such as 6.48, without a sign of money");
+            Fault(FaultCode.BadPrice, price, $"{QuantityReader.Quote(price.Text)} is not a price; write a number above 0 such as 6.48, without a sign of money");
         }
 
         return isRight ? (new BoardPrice(stock!.Name, sectionRead.Section!.Name, lengthRead.Value, money), onSale) : null;
 
-        void AddIf(string? problem, PriceField at)
+        void AddIf(FaultCode code, string? problem, PriceField at)
         {
             if (problem is not null)
             {
-                Fault(at, problem);
+                Fault(code, at, problem);
             }
         }
     }
@@ -136,7 +137,7 @@ public static class PriceReader
         }
         else
         {
-            faults.Add(new Place(line, 1), "this board has a price already; take one of the two lines out");
+            faults.Add(FaultCode.PriceTwice, new Place(line, 1), "this board has a price already; take one of the two lines out");
         }
     }
 }

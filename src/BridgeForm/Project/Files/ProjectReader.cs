@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Materials;
 using BridgeForm.Project.Reading;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Project.Files;
@@ -8,6 +9,9 @@ namespace BridgeForm.Project.Files;
 /// <summary>Reads a project file into parameters, or tells everything that is wrong with it.</summary>
 public static class ProjectReader
 {
+    /// <summary>Code of the fault that a file, or a price list, is larger than is read.</summary>
+    public static string TooLarge => FaultCode.FileTooLarge.Id();
+
     /// <summary>
     /// Reads a project file's text. Never throws on any text. Faults of single values and of how they go together are told
     /// in one run; a value with a fault takes part in no check with others.
@@ -45,7 +49,7 @@ public static class ProjectReader
         {
             if (root is not BrokenNode)
             {
-                faults.Add(root.Place, $"a project file is a mapping that starts with a line such as name: My footbridge, not {root.Noun}");
+                faults.Add(FaultCode.NotAProject, root.Place, $"a project file is a mapping that starts with a line such as name: My footbridge, not {root.Noun}");
             }
 
             return default;

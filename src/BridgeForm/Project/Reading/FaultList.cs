@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Project.Reading;
@@ -17,10 +18,10 @@ internal sealed class FaultList
 
     public bool Any => faults.Count > 0;
 
-    public void Add(Place place, string message)
+    public void Add(FaultCode code, Place place, string message)
     {
         // Several keys may fail for one reason at one place: it is told once.
-        var fault = new ProjectFault(place.Line, place.Column, message);
+        var fault = new ProjectFault(place.Line, place.Column, code.Id(), message);
         if (!Full && !faults.Contains(fault))
         {
             faults.Add(fault);
@@ -34,13 +35,14 @@ internal sealed class FaultList
 /// <summary>Something wrong in a project file, for people; on one line, whatever the file holds.</summary>
 /// <param name="Line">Line of the offending key or value, from 1.</param>
 /// <param name="Column">Column, from 1.</param>
+/// <param name="Code">Stable id of what is wrong, of <c>docs/faults.md</c>.</param>
 /// <param name="Message">What is wrong, with the offending value, the allowed range and what would be right.</param>
-public sealed record ProjectFault(int Line, int Column, string Message)
+public sealed record ProjectFault(int Line, int Column, string Code, string Message)
 {
     /// <summary>What is wrong, with the offending value, the allowed range and what would be right.</summary>
     public string Message { get; } = PlainLine.Of(Message);
 
-    /// <summary>One line: <c>FILE:LINE:COLUMN: error: …</c>.</summary>
+    /// <summary>One line: <c>FILE:LINE:COLUMN: error: … [CODE]</c>.</summary>
     public string In(string fileName) => string.Create(
-        CultureInfo.InvariantCulture, $"{PlainLine.Of(fileName)}:{Line}:{Column}: error: {Message}");
+        CultureInfo.InvariantCulture, $"{PlainLine.Of(fileName)}:{Line}:{Column}: error: {Message} [{Code}]");
 }

@@ -1,4 +1,5 @@
 using BridgeForm.Project.Definition;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Project.Reading;
@@ -45,7 +46,7 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
                 List(spec, list, path, given);
                 break;
             default:
-                faults.Add(node.Place, WrongKind(spec, node));
+                faults.Add(FaultCode.WrongShape, node.Place, WrongKind(spec, node));
                 StandIn(spec, path, node.Place);
                 break;
         }
@@ -74,7 +75,7 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
             return;
         }
 
-        faults.Add(node.Place, result.Problem!);
+        faults.Add(result.Code, node.Place, result.Problem!);
         StandIn(spec, path, node.Place);
     }
 
@@ -110,7 +111,7 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
         foreach (var second in map.Entries.Where(e => spec.OneOf.Contains(e.Key, StringComparer.Ordinal)).Skip(1))
         {
             var first = map.Entries.First(e => spec.OneOf.Contains(e.Key, StringComparer.Ordinal));
-            faults.Add(second.KeyPlace, FormattableString.Invariant($"{second.Key} and {first.Key} (line {first.KeyPlace.Line}) exclude each other; give one of them"));
+            faults.Add(FaultCode.KeysExclude, second.KeyPlace, FormattableString.Invariant($"{second.Key} and {first.Key} (line {first.KeyPlace.Line}) exclude each other; give one of them"));
         }
     }
 
@@ -120,7 +121,7 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
         var known = spec.Keys.Select(k => k.Name).ToList();
         var nearest = NearestWord.Of(entry.Key, known);
         var hint = nearest is null ? $"known keys: {string.Join(", ", known)}" : $"did you mean {nearest}?";
-        faults.Add(entry.KeyPlace, $"{QuantityReader.Quote(entry.Key)} is not a key of {(path.Length == 0 ? "a project file" : path)}; {hint}");
+        faults.Add(FaultCode.UnknownKey, entry.KeyPlace, $"{QuantityReader.Quote(entry.Key)} is not a key of {(path.Length == 0 ? "a project file" : path)}; {hint}");
         return nearest;
     }
 
@@ -149,7 +150,7 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
     {
         if (!meantBy.Contains(path))
         {
-            faults.Add(place, $"{path} is missing; write one such as {spec.Name}: {spec.ExampleIn(values.Units)}");
+            faults.Add(FaultCode.MissingKey, place, $"{path} is missing; write one such as {spec.Name}: {spec.ExampleIn(values.Units)}");
         }
     }
 
@@ -206,7 +207,7 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
         var entries = map.Entries.Take(spec.Count.Most).ToList();
         if (entries.Count < map.Entries.Length)
         {
-            faults.Add(map.Place, FormattableString.Invariant($"{spec.Name} has {map.Entries.Length} names; at most {spec.Count.Most} are read"));
+            faults.Add(FaultCode.TooManyNames, map.Place, FormattableString.Invariant($"{spec.Name} has {map.Entries.Length} names; at most {spec.Count.Most} are read"));
         }
 
         values.Set(path, new Entry(map.Place, given, Good: true) { Items = [.. entries.Select(e => e.Key)] });
@@ -214,13 +215,13 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
         {
             if (!IsName(entry.Key))
             {
-                faults.Add(entry.KeyPlace, FormattableString.Invariant($"{QuantityReader.Quote(entry.Key)} is not a name; use at most {LongestName} letters, digits, hyphens, underscores and spaces"));
+                faults.Add(FaultCode.BadName, entry.KeyPlace, FormattableString.Invariant($"{QuantityReader.Quote(entry.Key)} is not a name; use at most {LongestName} letters, digits, hyphens, underscores and spaces"));
             }
 
             else if (!spec.Choices.IsEmpty && !spec.Choices.Contains(entry.Key, StringComparer.Ordinal) && !faults.Full)
             {
                 var hint = NearestWord.Of(entry.Key.Replace('_', '-'), spec.Choices) is { } nearest ? $"did you mean {nearest}?" : $"known are {string.Join(", ", spec.Choices)}";
-                faults.Add(entry.KeyPlace, $"{QuantityReader.Quote(entry.Key)} is not a name under {path}; {hint}");
+                faults.Add(FaultCode.UnknownName, entry.KeyPlace, $"{QuantityReader.Quote(entry.Key)} is not a name under {path}; {hint}");
             }
 
             Read(spec.Item! with { Name = entry.Key }, entry.Value, Join(path, entry.Key), given);
@@ -234,7 +235,7 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
         if (!fits)
         {
             var wanted = least == most ? FormattableString.Invariant($"{least}") : FormattableString.Invariant($"{least} to {most}");
-            faults.Add(list.Place, FormattableString.Invariant($"{(spec.Name.Length == 0 ? "this list" : spec.Name)} has {list.Items.Length} entries; it takes {wanted}"));
+            faults.Add(FaultCode.EntryCount, list.Place, FormattableString.Invariant($"{(spec.Name.Length == 0 ? "this list" : spec.Name)} has {list.Items.Length} entries; it takes {wanted}"));
         }
 
         var items = list.Items.Take(most).ToList();

@@ -1,6 +1,7 @@
 using System.Globalization;
 using BridgeForm.Materials;
 using BridgeForm.Project.Definition;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Project.Reading;
@@ -10,11 +11,11 @@ internal static class ValueReader
 {
     private const int LongestText = 200;
 
-    public readonly record struct Result(Entry? Entry, string? Problem)
+    public readonly record struct Result(Entry? Entry, FaultCode Code, string? Problem)
     {
-        public static implicit operator Result(Entry entry) => new(entry, null);
+        public static implicit operator Result(Entry entry) => new(entry, default, null);
 
-        public static implicit operator Result(string problem) => new(null, problem);
+        public static implicit operator Result((FaultCode Code, string Problem) fault) => new(null, fault.Code, fault.Problem);
     }
 
     public static Result Read(KeySpec spec, string text, UnitSystem units) => spec.Type switch
@@ -35,11 +36,11 @@ internal static class ValueReader
     {
         if (string.IsNullOrWhiteSpace(text))
         {
-            return $"{spec.Name} is empty; write a text";
+            return (FaultCode.BadText, $"{spec.Name} is empty; write a text");
         }
 
         return text.Length > LongestText || !PlainLine.IsText(text)
-            ? FormattableString.Invariant($"{spec.Name} must be one line of at most {LongestText} characters, none of which controls a terminal or turns text around")
+            ? (FaultCode.BadText, FormattableString.Invariant($"{spec.Name} must be one line of at most {LongestText} characters, none of which controls a terminal or turns text around"))
             : Plain(text);
     }
 
@@ -52,7 +53,7 @@ internal static class ValueReader
 
         var nearest = NearestWord.Of(text, spec.Choices);
         var hint = nearest is null ? "" : $"did you mean {nearest}? ";
-        return $"{QuantityReader.Quote(text)} is not a value of {spec.Name}; {hint}write {string.Join(", ", spec.Choices[..^1])} or {spec.Choices[^1]}";
+        return (FaultCode.UnknownChoice, $"{QuantityReader.Quote(text)} is not a value of {spec.Name}; {hint}write {string.Join(", ", spec.Choices[..^1])} or {spec.Choices[^1]}");
     }
 
     private static Result Whole(KeySpec spec, string text)
@@ -65,25 +66,25 @@ internal static class ValueReader
         var word = spec.Choices.Length > 0 ? $", or {spec.Choices[0]}" : "";
         return int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) && Within(spec, number)
             ? Plain(text) with { Number = number }
-            : $"{Named(spec)}{QuantityReader.Quote(text)} is not a whole number from {spec.Least} to {spec.Most}{word}";
+            : (FaultCode.NotWhole, $"{Named(spec)}{QuantityReader.Quote(text)} is not a whole number from {spec.Least} to {spec.Most}{word}");
     }
 
     private static Result Number(KeySpec spec, string text) =>
         double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && Within(spec, number)
             ? Plain(text) with { Number = number }
-            : $"{Named(spec)}{QuantityReader.Quote(text)} is not a number from {spec.Least} to {spec.Most}";
+            : (FaultCode.NotNumber, $"{Named(spec)}{QuantityReader.Quote(text)} is not a number from {spec.Least} to {spec.Most}");
 
     private static Result Flag(KeySpec spec, string text) => text switch
     {
         "true" => Plain(text) with { Number = 1 },
         "false" => Plain(text),
-        _ => $"{QuantityReader.Quote(text)} is not a value of {spec.Name}; write true or false",
+        _ => (FaultCode.NotFlag, $"{QuantityReader.Quote(text)} is not a value of {spec.Name}; write true or false"),
     };
 
     private static Result Section(string text)
     {
         var reading = SectionReader.Read(text);
-        return reading.Section is { } section ? Plain(text) with { Section = section } : reading.Problem!;
+        return reading.Section is { } section ? Plain(text) with { Section = section } : (FaultCode.NotSection, reading.Problem!);
     }
 
     private static Result Quantity(KeySpec spec, string text, UnitSystem units)
@@ -95,21 +96,22 @@ internal static class ValueReader
             if (reading.IsRead)
             {
                 return AllowedRange.Problem(spec, kind, reading.Value, text, units) is { } outside
-                    ? outside
+                    ? (FaultCode.OutOfRange, outside)
                     : Plain(text) with { Number = reading.Value, Kind = kind };
             }
 
             if (reading.TooLarge)
             {
-                return $"{Named(spec)}{reading.Problem}{AllowedRange.Hint(spec, units)}";
+                return (FaultCode.OutOfRange, $"{Named(spec)}{reading.Problem}{AllowedRange.Hint(spec, units)}");
             }
 
             problem = problem.Length == 0 ? reading.Problem! : problem;
         }
 
-        return spec.Kinds.Length == 1
+        var wrong = spec.Kinds.Length == 1
             ? Named(spec) + problem
             : $"{Named(spec)}{QuantityReader.Quote(text)} must be {string.Join(" or ", spec.Kinds.Select(k => Units.Of(k).Noun))}, such as {spec.DefaultIn(units)}";
+        return (FaultCode.NotQuantity, wrong);
     }
 
     private static bool Within(KeySpec spec, double number) =>

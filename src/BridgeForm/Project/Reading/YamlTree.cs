@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Quantities;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
@@ -35,16 +36,16 @@ internal sealed class YamlTree
         }
         catch (TooDeepException deep)
         {
-            faults.Add(deep.Place, FormattableString.Invariant($"nested more than {DeepestLevel} levels deep; a project file needs six"));
+            faults.Add(FaultCode.TooDeep, deep.Place, FormattableString.Invariant($"nested more than {DeepestLevel} levels deep; a project file needs six"));
         }
         catch (YamlException e)
         {
-            faults.Add(TabIndent(text, e) ?? PlaceOf(e.Start), "this is not YAML: " + Reason(e));
+            faults.Add(FaultCode.NotYaml, TabIndent(text, e) ?? PlaceOf(e.Start), "this is not YAML: " + Reason(e));
         }
         catch (Exception e) when (e is ArgumentException or InvalidOperationException or IndexOutOfRangeException or FormatException or OverflowException)
         {
             // The parser lets a few exceptions of the runtime escape on malformed escapes and directives.
-            faults.Add(PlaceOf(tree.parser.Current?.Start ?? Mark.Empty), "this is not YAML: malformed escape or directive after here");
+            faults.Add(FaultCode.NotYaml, PlaceOf(tree.parser.Current?.Start ?? Mark.Empty), "this is not YAML: malformed escape or directive after here");
         }
 
         return null;
@@ -96,7 +97,7 @@ internal sealed class YamlTree
 
         if (parser.Current is DocumentStart second)
         {
-            faults.Add(PlaceOf(second.Start), "a second document begins here; a project file is one document, without ---");
+            faults.Add(FaultCode.SecondDocument, PlaceOf(second.Start), "a second document begins here; a project file is one document, without ---");
         }
 
         return root;
@@ -120,7 +121,7 @@ internal sealed class YamlTree
         Next();
         if (current is AnchorAlias alias)
         {
-            faults.Add(place, $"alias *{alias.Value.Value} is not allowed in a project file; write the value out");
+            faults.Add(FaultCode.YamlAlias, place, $"alias *{alias.Value.Value} is not allowed in a project file; write the value out");
             return new BrokenNode(place);
         }
 
@@ -144,7 +145,7 @@ internal sealed class YamlTree
 
         if (!node.Anchor.IsEmpty)
         {
-            faults.Add(place, $"anchor &{node.Anchor.Value} is not allowed in a project file; write the value where it is needed");
+            faults.Add(FaultCode.YamlAnchor, place, $"anchor &{node.Anchor.Value} is not allowed in a project file; write the value where it is needed");
         }
 
         if (node.Tag.IsEmpty || (current is Scalar && node.Tag.IsNonSpecific))
@@ -152,7 +153,7 @@ internal sealed class YamlTree
             return !node.Anchor.IsEmpty;
         }
 
-        faults.Add(place, $"tag {node.Tag.Value} is not allowed in a project file; take it out");
+        faults.Add(FaultCode.YamlTag, place, $"tag {node.Tag.Value} is not allowed in a project file; take it out");
         return true;
     }
 
@@ -178,11 +179,11 @@ internal sealed class YamlTree
             var value = Node(level + 1);
             if (key is not ScalarNode named)
             {
-                faults.Add(key.Place, $"a key must be a word, not {key.Noun}");
+                faults.Add(FaultCode.KeyIsNoWord, key.Place, $"a key must be a word, not {key.Noun}");
             }
             else if (seen.TryGetValue(named.Text, out var first))
             {
-                faults.Add(key.Place, FormattableString.Invariant($"key {QuantityReader.Quote(named.Text)} is repeated; it stands in line {first.Line} already"));
+                faults.Add(FaultCode.RepeatedKey, key.Place, FormattableString.Invariant($"key {QuantityReader.Quote(named.Text)} is repeated; it stands in line {first.Line} already"));
             }
             else
             {

@@ -1,16 +1,20 @@
+using MathNet.Numerics.RootFinding;
+
 namespace BridgeForm.Ropes.Modes;
 
 /// <summary>Frequencies of strings and level hanging cables by formula, in hertz.</summary>
 public static class CableFormulas
 {
-    private const int Halvings = 200;
+    // Radians: the last digits of a root between π/2 and 3π/2.
+    private const double RootAccuracy = 1e-15;
+    private const int MaxSteps = 200;
 
     /// <summary>A taut string: n / 2L · √(H/m) (FHWA-HRT-14-049 ch. 3).</summary>
     /// <param name="order">Number of half waves.</param>
     /// <param name="length">Metres.</param>
     /// <param name="tension">Newtons.</param>
     /// <param name="massPerLength">kg/m.</param>
-    public static double String(int order, double length, double tension, double massPerLength) =>
+    public static double TautString(int order, double length, double tension, double massPerLength) =>
         order / (2 * length) * Math.Sqrt(tension / massPerLength);
 
     /// <summary>Irvine's λ² = (8d/L)²·L / (H·Le/EA) with Le = L·(1 + 8(d/L)²): stretch against sag (Irvine and Caughey, 1974, from memory).</summary>
@@ -32,15 +36,8 @@ public static class CableFormulas
     public static double SymmetricRoot(double lambdaSquared)
     {
         // Multiplied by cos x the equation has no poles, and one root between π/2 and 3π/2.
-        var (low, high) = (Math.PI / 2, 3 * Math.PI / 2);
-        for (var i = 0; i < Halvings && low < high; i++)
-        {
-            var x = (low + high) / 2;
-            var excess = Math.Sin(x) - (Math.Cos(x) * (x - (4 / lambdaSquared * x * x * x)));
-            (low, high) = excess > 0 ? (x, high) : (low, x);
-        }
-
-        return low + high;
+        return 2 * Brent.FindRoot(
+            x => Math.Sin(x) - (Math.Cos(x) * (x - (4 / lambdaSquared * x * x * x))), Math.PI / 2, 3 * Math.PI / 2, RootAccuracy, MaxSteps);
     }
 
     /// <summary>First symmetric mode in the plane of the cable: ω̄ / (2πL)·√(H/m).</summary>

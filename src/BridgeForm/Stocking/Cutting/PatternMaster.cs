@@ -1,3 +1,5 @@
+using MathNet.Numerics.LinearAlgebra.Double;
+
 namespace BridgeForm.Stocking.Cutting;
 
 /// <summary>
@@ -18,11 +20,14 @@ internal sealed class PatternMaster
     // Round-off of the inverse grows with each pivot.
     private const int PivotsBetweenRefreshes = 60;
 
+    // Counts of pieces are whole numbers up to some hundreds; a pivot of the basis below this is zero with round-off.
+    private const double Singular = 1e-10;
+
     private readonly CuttingProblem _problem;
     private readonly List<Pattern> _patterns = [];
     private readonly int[] _basis;
-    private readonly double[,] _inverse;
     private readonly double[] _amounts;
+    private double[,] _inverse;
     private int _pivots;
 
     /// <summary>Starts from one pattern a length, filled with nothing else.</summary>
@@ -179,7 +184,7 @@ internal sealed class PatternMaster
         }
 
         _basis[leaving] = entering;
-        if (++_pivots % PivotsBetweenRefreshes == 0 && BasisInverse.TryOf(_basis.Length, BasisColumn, _inverse))
+        if (++_pivots % PivotsBetweenRefreshes == 0 && TryInvert())
         {
             Reamount();
         }
@@ -188,6 +193,19 @@ internal sealed class PatternMaster
             Eliminate(column, leaving);
         }
 
+        return true;
+    }
+
+    /// <summary>Inverts the basis anew; false, and the inverse as it was, when round-off has made its columns depend on each other.</summary>
+    private bool TryInvert()
+    {
+        var factors = DenseMatrix.Create(_basis.Length, _basis.Length, BasisColumn).LU();
+        if (factors.U.Diagonal().AbsoluteMinimum() < Singular)
+        {
+            return false;
+        }
+
+        _inverse = factors.Inverse().ToArray();
         return true;
     }
 

@@ -1,6 +1,6 @@
 using System.Text.Json;
 using BridgeForm.Output.Preview;
-using BridgeForm.Output.Report;
+using BridgeForm.Tests.Samples;
 
 namespace BridgeForm.Tests.Output.Preview;
 
@@ -32,13 +32,7 @@ public sealed class PreviewPage
         var folder = Directory.CreateTempSubdirectory("bridgeform-preview-");
         try
         {
-            var demo = File.ReadAllText(Path.Combine(Tool.Repository, "viewer-samples", "alder-dell", "project.yaml"));
-            var (page, report) = Write(folder.FullName, "demo", demo);
-            // 600 ft in steps of at most 3 ft along the rope: a little over 200 bays.
-            var (many, _) = Write(folder.FullName, "long", demo.Replace("span: 30 ft", "span: 600 ft", StringComparison.Ordinal));
-            var up = File.ReadAllText(Path.Combine(Tool.Repository, "viewer-samples", "wren-landing", "project.yaml"));
-            var (steep, steepReport) = Write(folder.FullName, "steep", up);
-            var output = Tool.Run("node", tests, [Path.Combine(tests, "judge.mjs"), page, report, many, steep, steepReport]);
+            var output = Tool.Run("node", tests, [Path.Combine(tests, "judge.mjs"), MadeSample.All(), Long(folder.FullName)]);
             return (null, JsonSerializer.Deserialize<Dictionary<string, string>>(output)!);
         }
         finally
@@ -47,20 +41,14 @@ public sealed class PreviewPage
         }
     }
 
-    private static (string Page, string Report) Write(string folder, string name, string project)
+    // 600 ft in steps of at most 3 ft along the rope: a little over 200 bays.
+    private static string Long(string folder)
     {
-        var model = Bridges.Build(project);
-        var (page, report) = (Path.Combine(folder, name + ".html"), Path.Combine(folder, name + ".json"));
-        using (var stream = File.Create(page))
-        {
-            PreviewWriter.Write(model, solid => solid.Triangulate(), stream);
-        }
-
-        using (var stream = File.Create(report))
-        {
-            ReportWriter.Write(model, () => [], stream);
-        }
-
-        return (page, report);
+        var demo = File.ReadAllText(new Sample("alder-dell").FileOf("project.yaml"));
+        var page = Path.Combine(folder, "long.html");
+        using var stream = File.Create(page);
+        PreviewWriter.Write(
+            Bridges.Build(demo.Replace("span: 30 ft", "span: 600 ft", StringComparison.Ordinal)), solid => solid.Triangulate(), stream);
+        return page;
     }
 }

@@ -1,3 +1,5 @@
+using BridgeForm.Tests.Samples;
+
 namespace BridgeForm.Tests.Output.Preview;
 
 /// <summary>Alone on the machine, because times are measured.</summary>
@@ -14,19 +16,40 @@ public sealed class PreviewPageTests(PreviewPage page) : IClassFixture<PreviewPa
 {
     private static readonly string[] Asked =
     [
-        "size", "quiet", "speed", "speedLong", "figuresOnLoad", "notBlank", "picking", "sizesOfParts", "keyboard", "standing",
-        "measured", "factsAreTheChecks", "takenApart", "takenApartWords", "loaded", "accessible", "printed", "anotherBridge", "withoutWebgl", "withoutScript",
+        "speed", "speedLong", "picking", "keyboard", "standing", "measured", "takenApart", "accessible", "printed", "anotherBridge",
+        "withoutWebgl",
     ];
 
+    private static readonly string[] AskedOfEverySample =
+        ["size", "quiet", "figuresOnLoad", "notBlank", "sizesOfParts", "factsAreTheChecks", "takenApartWords", "loaded", "withoutScript"];
+
     public static TheoryData<string> Checks => [.. Asked];
+
+    public static TheoryData<string, string> ChecksOfSamples
+    {
+        get
+        {
+            var data = new TheoryData<string, string>();
+            foreach (var name in Sample.Names)
+            {
+                Array.ForEach(AskedOfEverySample, check => data.Add(name, check));
+            }
+
+            return data;
+        }
+    }
 
     [Theory]
     [MemberData(nameof(Checks))]
     public void In_a_browser(string check) => Assert.Equal(string.Empty, page.Fault(check));
 
+    [Theory]
+    [MemberData(nameof(ChecksOfSamples))]
+    public void Every_sample_in_a_browser(string name, string check) => Assert.Equal(string.Empty, page.Fault($"{name} {check}"));
+
     [Fact]
     public void Every_check_of_the_script_is_asked_for() =>
-        Assert.Empty(page.Names.Except(Asked, StringComparer.Ordinal));
+        Assert.Empty(page.Names.Except([.. Asked, .. Sample.Names.SelectMany(n => AskedOfEverySample.Select(c => n + " " + c))], StringComparer.Ordinal));
 
     /// <summary>Builds the bundle anew from its TypeScript and compares it, byte by byte, with the one that is embedded.</summary>
     [Fact]

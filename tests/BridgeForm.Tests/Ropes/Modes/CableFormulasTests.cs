@@ -21,19 +21,19 @@ public sealed class CableFormulasTests
 
     /// <summary>H C Verma, Concepts of Physics 1, example 15.7: 1.6 kg, g 10, 20 g per 0.5 m, 0.40 m: 25 Hz.</summary>
     [Fact]
-    public void String_of_a_textbook() => Assert.Equal(25, CableFormulas.String(1, 0.40, 16, 0.04), 1e-9);
+    public void String_of_a_textbook() => Assert.Equal(25, CableFormulas.TautString(1, 0.40, 16, 0.04), 1e-9);
 
     /// <summary>With H = mgL²/8d, g 9.81: ½·√(g/8d) and √(g/8d); 2 m of sag: 0.3915 and 0.7830 Hz.</summary>
     [Fact]
     public void Hanging_string_depends_on_its_sag_alone()
     {
         var h = 100 * 9.81 * 40 * 40 / 8 / 2;
-        Assert.Equal(0.3915, CableFormulas.String(1, 40, h, 100), 1e-4);
-        Assert.Equal(0.7830, CableFormulas.String(2, 40, h, 100), 1e-4);
+        Assert.Equal(0.3915, CableFormulas.TautString(1, 40, h, 100), 1e-4);
+        Assert.Equal(0.7830, CableFormulas.TautString(2, 40, h, 100), 1e-4);
     }
 
     [Fact]
     public void Taut_cable_is_a_string() =>
         Assert.Equal(
-            CableFormulas.String(1, 30, 5e5, 10), CableFormulas.Symmetric(30, 0.02, 5e5, 1e6, 10), 1e-3);
+            CableFormulas.TautString(1, 30, 5e5, 10), CableFormulas.Symmetric(30, 0.02, 5e5, 1e6, 10), 1e-3);
 }

@@ -1,0 +1,192 @@
+namespace BridgeForm.Project.Reading.Faults;
+
+/// <summary>Faults of values that are each in range and do not go together.</summary>
+internal static class RuleFaults
+{
+    public static FaultGroup Group { get; } = new(
+        "Values that do not go together",
+        [
+            new(
+                FaultCode.SagOutOfRange,
+                "sag-out-of-range",
+                "A sag that is too small or too large a share of this span.",
+                "Write one in the range that the fault names."),
+            new(
+                FaultCode.RiseTooSteep,
+                "rise-too-steep",
+                "Support B is so much higher or lower than A that the bridge would be steeper than 1 in 3.",
+                "Less `site.rise`, or more `site.span`."),
+            new(
+                FaultCode.EndSlopeTooSteep,
+                "end-slope-too-steep",
+                "Sag and rise together make one end of the deck steeper than 45 degrees.",
+                "Less `ropes.sag`, or less `site.rise`."),
+            new(
+                FaultCode.TooManyFrames,
+                "too-many-frames",
+                "Frames so close on a span so long that there are more than can be worked out.",
+                "More `frames.spacing`."),
+            new(
+                FaultCode.NoFrameBetween,
+                "no-frame-between-ends",
+                "Frames so far apart that none stands between the two end frames.",
+                "Less `frames.spacing`."),
+            new(
+                FaultCode.FramesTouch,
+                "frames-touch",
+                "Frames closer together than a base is thick.",
+                "More `frames.spacing`, or a thinner `frames.base.section`."),
+            new(
+                FaultCode.GroundOutOfOrder,
+                "ground-out-of-order",
+                "Points of the ground that go back towards A.",
+                "List them from A towards B."),
+            new(
+                FaultCode.StretchReversed,
+                "stretch-reversed",
+                "The higher share of `ropes.stretch` stands first.",
+                "Swap the two."),
+            new(
+                FaultCode.ChannelCutsThrough,
+                "channel-cuts-through",
+                "A rope channel as deep as the base.",
+                "Less depth, or a deeper `frames.base.section`."),
+            new(
+                FaultCode.ChannelTooNarrow,
+                "channel-too-narrow",
+                "A rope channel narrower than the rope with its liners.",
+                "More `frames.channel.width`, or leave it out and give `clearance`."),
+            new(
+                FaultCode.ChannelsMeet,
+                "channels-meet",
+                "The two rope channels of a base run into each other.",
+                "More `ropes.spacing`."),
+            new(
+                FaultCode.ChannelOverEnd,
+                "channel-over-end",
+                "A rope channel runs over the end of the base.",
+                "Less `ropes.spacing`, or a longer `frames.base.length`."),
+            new(
+                FaultCode.KeeperTooWide,
+                "keeper-wider-than-base",
+                "A keeper hole as wide as the base.",
+                "Less `frames.keeper.hole`, or a wider `frames.base.section`."),
+            new(
+                FaultCode.KeeperThrough,
+                "keeper-goes-through",
+                "A keeper hole as deep as the base; it is bored from below and must end in wood.",
+                "Less `frames.keeper.depth`, or a deeper `frames.base.section`."),
+            new(
+                FaultCode.KeeperInChannel,
+                "keeper-in-channel",
+                "The two keeper holes of a rope reach into its channel.",
+                "More `frames.keeper.spread`."),
+            new(
+                FaultCode.KeepersMeet,
+                "keepers-meet",
+                "Keeper holes of the two ropes run into each other.",
+                "Less `frames.keeper.spread`, or more `ropes.spacing`."),
+            new(
+                FaultCode.KeeperOverEnd,
+                "keeper-over-end",
+                "The outer keeper holes run over the ends of the base.",
+                "Less `frames.keeper.spread`, or a longer `frames.base.length`."),
+            new(
+                FaultCode.PostOverEnd,
+                "post-over-end",
+                "The post stands out over the end of the base.",
+                "Less `frames.post.foot`, or a longer `frames.base.length`."),
+            new(
+                FaultCode.BraceNeverMeets,
+                "brace-never-meets-post",
+                "Post and brace are parallel.",
+                "Lean the brace inward: 10 to 20 degrees are usual."),
+            new(
+                FaultCode.BraceOutOfPlace,
+                "brace-out-of-place",
+                "A brace that stands over the base's end, meets the post above its head, or stands so near that its inner edge is cut away.",
+                "Write foot or length in the range that the fault names."),
+            new(
+                FaultCode.NoPlaceForBrace,
+                "no-place-for-brace",
+                "At this lean no foot and no length of a brace stands between post and base's end.",
+                "Another `frames.brace.lean`, as the fault says."),
+            new(
+                FaultCode.StringerUnused,
+                "stringer-unused",
+                "Stringers for a deck whose boards run along and need none.",
+                "Take them out, or write `layout: across`."),
+            new(
+                FaultCode.TooManyBoards,
+                "too-many-boards",
+                "More boards side by side than there is room for with their least gap.",
+                "Fewer boards, or `count: auto`."),
+            new(
+                FaultCode.DeckTooNarrow,
+                "deck-too-narrow",
+                "Between the posts' feet, less the side gaps, not one board or not two stringers fit.",
+                "Less `deck.side_gap`, more `frames.post.foot`, or a narrower section."),
+            new(
+                FaultCode.TooManyStringers,
+                "too-many-stringers",
+                "More stringers side by side than there is room for.",
+                "Fewer stringers."),
+            new(
+                FaultCode.TooManyRails,
+                "too-many-rails",
+                "More rails than fit between deck and post's head.",
+                "Fewer or narrower rails, or a longer `frames.post.length`."),
+            new(
+                FaultCode.RailOutOfGuard,
+                "rail-out-of-guard",
+                "A rail whose edge is below the deck's surface or above the post's head.",
+                "Another height, in the range that the fault names."),
+            new(
+                FaultCode.RailOnRail,
+                "rail-on-rail",
+                "A rail that lies on the one listed before it.",
+                "List heights from the lowest up, at least a rail's width apart."),
+            new(
+                FaultCode.HoleTooWide,
+                "hole-too-wide",
+                "A hole that leaves no wood beside it.",
+                "A smaller hole, or a larger section."),
+            new(
+                FaultCode.HoleOutsidePart,
+                "hole-outside-part",
+                "A hole nearer to the end than its own half, or beyond the other end.",
+                "Another distance, in the range that the fault names."),
+            new(
+                FaultCode.HoleOffFace,
+                "hole-off-face",
+                "A hole that runs out of the side of the face it is drilled into.",
+                "Nearer to the middle, or smaller."),
+            new(
+                FaultCode.HoleThrough,
+                "hole-goes-through",
+                "A blind hole as deep as the part.",
+                "Less depth, or leave `depth` out for a hole right through."),
+            new(FaultCode.DensityReversed, "density-reversed", "The high density is less than the low one.", "Swap the two."),
+            new(
+                FaultCode.DensityOutside,
+                "density-outside",
+                "The density in service is not between the low and the high one.",
+                "One between the two."),
+            new(
+                FaultCode.EdgeBeyondMiddle,
+                "edge-beyond-middle",
+                "A point load at the edge that stands beyond the middle of the deck.",
+                "Less `loads.point.edge`."),
+            new(
+                FaultCode.CaseIdTaken,
+                "case-id-taken",
+                "A load case of your own with the id of another.",
+                "Another id, such as the one that the fault offers."),
+            new(
+                FaultCode.LoadBeyondBridge,
+                "load-beyond-bridge",
+                "A load case of your own that lies beyond support B.",
+                "A place within the span."),
+            new(FaultCode.LoadReversed, "load-reversed", "A load that ends before it begins.", "Swap `from` and `to`."),
+        ]);
+}

@@ -1,0 +1,153 @@
+// Each exported function is one check that every sample's page must pass: it throws when the page is not as it should be.
+import assert from 'node:assert/strict';
+import { stat } from 'node:fs/promises';
+import { open, pixels, SIZES } from './browser.mjs';
+import { checkOf, wordsOf } from './words.mjs';
+
+export async function size({ preview }) {
+  assert.ok((await stat(preview)).size < 3e6, 'the page is 3 MB or more');
+}
+
+export async function quiet({ browser, preview }) {
+  for (const width of SIZES) {
+    const faults = [];
+    const page = await open(browser, preview, { width, faults });
+    for (const view of ['side', 'above', 'along', 'walk', 'measure', 'apart', 'corner']) {
+      await page.click(`[data-view=${view}]`);
+    }
+
+    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+    await page.close();
+    assert.deepEqual(faults, []);
+    assert.ok(wide <= width, `at ${width} px the page is ${wide} px wide`);
+  }
+}
+
+export async function figuresOnLoad({ browser, preview, report }) {
+  const page = await open(browser, preview, { width: 360, height: 640 });
+  const words = await wordsOf(page);
+  for (const text of [words.length(report.nodes.at(-1).x), words.least(checkOf(report, 'guard-height'))]) {
+    const box = await page.locator('#key dd', { hasText: text }).boundingBox();
+    assert.ok(box !== null && box.y >= 0 && box.y + box.height <= 640 && box.x + box.width <= 360, `${text} is not in sight`);
+  }
+
+  await page.close();
+}
+
+export async function notBlank({ browser, preview }) {
+  for (const dark of [false, true]) {
+    const page = await open(browser, preview, { width: 1280, dark });
+    const seen = await pixels(page);
+    assert.ok(seen.opaque > 0.99 && seen.colours > 300, `hardly any colours: ${JSON.stringify(seen)}`);
+    assert.ok(seen.brown > 0.01 && seen.green > 0.1, `no wood or no meadow: ${JSON.stringify(seen)}`);
+    await page.check('[name=finish][value="1"]');
+    const silver = await pixels(page);
+    assert.ok(silver.brown < seen.brown / 3, `silver wood is as brown as before: ${silver.brown} of ${seen.brown}`);
+    await page.close();
+  }
+}
+
+export async function sizesOfParts({ browser, preview, report }) {
+  const page = await open(browser, preview, { width: 360 });
+  const { size: words } = await wordsOf(page);
+  for (const piece of report.pieces) {
+    await page.selectOption('#piece', piece.mark);
+    const text = await page.locator('#part-card').innerText();
+    const thick = piece.taper ? `${words(piece.taper.thick)} thick at one edge, ${words(piece.taper.thin)} at the other` : `${words(piece.thickness)} thick`;
+    const wanted = [piece.mark, piece.role, thick, `${words(piece.blank_length)} long`];
+    for (const end of piece.ends) {
+      for (const angle of [end.mitre_deg, end.bevel_deg].map((a) => Math.abs(a).toFixed(1))) {
+        if (angle !== '0.0') wanted.push(`${angle}°`);
+      }
+    }
+
+    wanted.forEach((w) => assert.ok(text.includes(w), `${piece.mark}: no "${w}" in "${text}"`));
+  }
+
+  await page.close();
+}
+
+/** Facts of the page that a check works out too are the check's. */
+export async function factsAreTheChecks({ browser, preview, report }) {
+  const page = await open(browser, preview, { width: 1280 });
+  const words = await wordsOf(page);
+  const facts = await page.locator('#facts').innerText();
+  const steepest = (Math.atan(checkOf(report, 'deck-slope')) * 180 / Math.PI).toFixed(1);
+  assert.match(facts, new RegExp(`Steepest part of the deck\\s+${steepest}° from level`));
+  assert.match(facts, new RegExp(`Least guard height above deck\\s+${words.least(checkOf(report, 'guard-height'))}`));
+  await page.close();
+}
+
+/** Words stand on no part where the picture is wide enough for both. */
+export async function takenApartWords({ browser, preview }) {
+  const page = await open(browser, preview, { width: 1440, height: 900 });
+  await page.click('[data-view=apart]');
+  await page.evaluate(() => bridgeForm.app.stage.draw());
+  const covered = await page.evaluate(() => [...document.querySelectorAll('#overlay rect')].flatMap((r) => {
+    const [x, y, w, h] = ['x', 'y', 'width', 'height'].map((k) => Number(r.getAttribute(k)));
+    return [0, 0.25, 0.5, 0.75, 1].flatMap((u) => [0, 0.5, 1].map((v) => bridgeForm.app.partAt(x + u * w, y + v * h))).filter((i) => i !== null)
+      .map((i) => bridgeForm.app.shown.parts[i].id);
+  }));
+  assert.deepEqual(covered, []);
+  await page.close();
+}
+
+export async function loaded({ browser, preview, report }) {
+  const page = await open(browser, preview, { width: 1280 });
+  const all = report.cases.filter((c) => c.nodes.length > 0);
+  const solved = all.filter((c) => c.id !== 'dead');
+  assert.equal(await page.locator('#case').isVisible(), all.length > 0);
+  const empty = (await page.locator('#case option').allTextContents()).filter((t) => /^(bridge )?empty$/i.test(t));
+  assert.deepEqual(empty, ['Bridge empty']);
+  await page.check('[name=times][value=large]');
+  assert.doesNotMatch(await page.locator('#load-text').textContent(), /Drawn/);
+  const centers = report.pieces.find((p) => p.role === 'base').channels.map((c) => c.center);
+  // Height of a base where the more heavily loaded rope passes: the left one when the deck rises from left to right.
+  const heights = (c) => page.evaluate(([left, right, slope]) => {
+    const { shown } = bridgeForm.app;
+    return shown.view.frames.map((f) => {
+      const m = shown.matrixOf(shown.parts.findIndex((p) => p.id === `${f.name}/base`)).elements;
+      return m[13] + m[1] * (slope >= 0 ? left : right);
+    });
+  }, [...centers, c.cross_slope_deg]);
+  const middle = (h) => {
+    const at = report.nodes.at(-1).x / 2;
+    const i = report.nodes.findIndex((n) => n.x >= at);
+    const [p, q] = [report.nodes[i - 1].x, report.nodes[i].x];
+    return h[i - 1] + (h[i] - h[i - 1]) * (at - p) / (q - p);
+  };
+  for (const c of solved) {
+    await page.selectOption('#case', '');
+    const still = await heights(c);
+    await page.selectOption('#case', c.id);
+    await page.check('[name=times][value=true]');
+    const down = middle(still) - middle(await heights(c));
+    // Between two frames the rope hangs as a curve: its middle moves a little otherwise than the straight line between them.
+    assert.ok(Math.abs(down - c.move_down_mid) < 0.002, `${c.id}: mid-span moves ${down} m, the report says ${c.move_down_mid}`);
+    await page.check('[name=times][value=large]');
+    const times = Number(/Drawn (\d+) times/.exec(await page.locator('#load-text').textContent())?.[1] ?? 1);
+    const large = middle(still) - middle(await heights(c));
+    assert.ok(Math.abs(large - times * down) < 0.002 * times, `${c.id}: enlarged ${times} times, mid-span moves ${large} m`);
+  }
+
+  await page.close();
+}
+
+/** As readers of mail attachments show it, which run no script: key figures, a picture, and no button that does nothing. */
+export async function withoutScript({ browser, preview, report }) {
+  const context = await browser.newContext({ javaScriptEnabled: false, viewport: { width: 360, height: 740 }, colorScheme: 'dark' });
+  const page = await context.newPage();
+  await page.goto(`file://${preview}`);
+  const words = await wordsOf(page);
+  const text = await page.locator('body').innerText();
+  for (const wanted of [words.length(report.nodes.at(-1).x), words.least(checkOf(report, 'guard-height')), 'Where scripts are allowed', report.caution]) {
+    assert.ok(text.includes(wanted), `no "${wanted}"`);
+  }
+
+  const { x, width, height } = await page.locator('#unscripted svg').boundingBox();
+  assert.ok(x >= 0 && x + width <= 360 && height > 150, `picture ${width} by ${height} at ${x}`);
+  assert.ok(await page.locator('#unscripted svg path').count() > 1000, 'nothing is drawn');
+  assert.equal(await page.locator('button:visible, select:visible, input:visible').count(), 0);
+  await context.close();
+}
