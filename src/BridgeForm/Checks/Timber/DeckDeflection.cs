@@ -49,8 +49,7 @@ internal static class DeckDeflection
         var declared = Declared.Single(d => DeckKinds.IsFor(d, beam.Kind, "deflection", name));
         if (LumberValues.Find(context.Parameters, beam.Stock, beam.Section)?.Modulus() is not { } modulus)
         {
-            return Outcome.ForEngineer(
-                declared, 0, "m", source, LumberValues.Missing(context.Parameters, beam.Stock, beam.Section));
+            return LumberValues.Missing(context.Parameters, beam.Stock, beam.Section).Result(declared, 0, "m", source, "");
         }
 
         var words = context.People();

@@ -51,7 +51,7 @@ internal static class GuardBrace
         return plain.Times(Stability.Column(brace.Length, brace.Section.Thickness, plain.Value, values.ModulusMin().Value));
     }
 
-    private static CheckResult Check(CheckContext context, GuardPush push, double area, AdjustedValue? allowed, string missing)
+    private static CheckResult Check(CheckContext context, GuardPush push, double area, AdjustedValue? allowed, MissingValue missing)
     {
         var words = context.People();
         var frame = GuardFrame.Of(context.Parameters);

@@ -24,11 +24,11 @@ internal sealed record LumberValues(StockParameters Stock, Section Section, Desi
     }
 
     /// <summary>Why there are none.</summary>
-    public static string Missing(BridgeParameters parameters, string stockName, Section section)
+    public static MissingValue Missing(BridgeParameters parameters, string stockName, Section section)
     {
         var stock = parameters.StockNamed(stockName);
         var why = NominalSize.Of(section).IsBoard ? "Table 4A has no values for lumber thinner than 2 in" : "the built-in tables have no values";
-        return $"{section.Name} {stock.Species} {stock.Grade}: {why}; give your own under values";
+        return new($"{section.Name} {stock.Species} {stock.Grade}", why);
     }
 
     /// <summary>Fb' without beam stability.</summary>
