@@ -63,7 +63,7 @@ internal static class DeckDeflection
             $"{source}; {modulus.Sources}",
             $"{beam.Section.Name}, L = {words.Length(span)} ({beam.Span.Where}), I = {words.Inertia(inertia)}, E' = {words.Elastic(modulus.Reference)}"
             + string.Concat(modulus.Factors.Select(f => $" × {f.Symbol} {TimberWords.Ratio(f.Value)}"))
-            + $" = {words.Elastic(modulus.Value)}: {load.Sink.How} = {words.Length(sink)}; L/360 = {words.Length(span / Share)}",
+            + $" = {words.Elastic(modulus.Value)}{modulus.Note}: {load.Sink.How} = {words.Length(sink)}; L/360 = {words.Length(span / Share)}",
             otherwise);
     }
 }

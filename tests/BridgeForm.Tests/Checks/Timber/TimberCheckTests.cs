@@ -58,9 +58,9 @@ public sealed class TimberCheckTests
     }
 
     [Fact]
-    public void A_thin_rail_is_for_the_engineer_unless_the_builder_brings_values()
+    public void A_thin_rail_is_third_grade_unless_the_builder_brings_values()
     {
-        Assert.Equal(CheckStatus.Engineer, Contexts.Status(Thin, "rail-bending"));
+        Assert.Contains("No. 3 of the species: 1x lumber is stress-rated only if so stamped", Contexts.Check(Thin, "rail-bending").Detail, StringComparison.Ordinal);
         var own = Thin + """
 
             values:
