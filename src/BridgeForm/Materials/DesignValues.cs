@@ -11,7 +11,7 @@ public static class DesignValues
     private const double PascalsPerPsi = Quantities.Units.PoundForce / (0.0254 * 0.0254);
     private const string Table4A = "NDS Supplement Table 4A";
     private const string Table4AMemory = "NDS Supplement Table 4A, from memory";
-    private const string Table4BMemory = "NDS Supplement Table 4B (from June 2013), from memory";
+    private const string PineGuide = "Southern Pine Use Guide (values from June 2013)";
     private const string Table4D = "NDS Supplement Table 4D, figured back from published LRFD values";
     private const string Table4DMemory = "NDS Supplement Table 4D, from memory";
 
@@ -60,17 +60,17 @@ public static class DesignValues
     [
         Row("douglas-fir-larch", "ss", SizeClass.Dimension, 1500, 1000, 180, 625, 1700, 1.9e6, 690e3, Table4AMemory),
         Row("douglas-fir-larch", "no1", SizeClass.Dimension, 1000, 675, 180, 625, 1500, 1.7e6, 620e3, Table4A),
-        Row("douglas-fir-larch", "no2", SizeClass.Dimension, 900, 575, 180, 625, 1350, 1.6e6, 580e3, Table4AMemory),
+        Row("douglas-fir-larch", "no2", SizeClass.Dimension, 900, 575, 180, 625, 1350, 1.6e6, 580e3, Table4A),
         Row("douglas-fir-larch", "no3", SizeClass.Dimension, 525, 325, 180, 625, 775, 1.4e6, 510e3, Table4AMemory),
-        Row("hem-fir", "no1", SizeClass.Dimension, 975, 625, 150, 405, 1350, 1.5e6, 550e3, Table4AMemory),
-        Row("hem-fir", "no2", SizeClass.Dimension, 850, 525, 150, 405, 1300, 1.3e6, 470e3, Table4AMemory),
+        Row("hem-fir", "no1", SizeClass.Dimension, 975, 625, 150, 405, 1350, 1.5e6, 550e3, Table4A),
+        Row("hem-fir", "no2", SizeClass.Dimension, 850, 525, 150, 405, 1300, 1.3e6, 470e3, Table4A),
         Row("hem-fir", "no3", SizeClass.Dimension, 500, 300, 150, 405, 725, 1.2e6, 440e3, Table4AMemory),
-        Row("spruce-pine-fir", "no1", SizeClass.Dimension, 875, 450, 135, 425, 1150, 1.4e6, 510e3, Table4AMemory),
-        Row("spruce-pine-fir", "no2", SizeClass.Dimension, 875, 450, 135, 425, 1150, 1.4e6, 510e3, Table4AMemory),
+        Row("spruce-pine-fir", "no1", SizeClass.Dimension, 875, 450, 135, 425, 1150, 1.4e6, 510e3, Table4A),
+        Row("spruce-pine-fir", "no2", SizeClass.Dimension, 875, 450, 135, 425, 1150, 1.4e6, 510e3, Table4A),
         Row("spruce-pine-fir", "no3", SizeClass.Dimension, 500, 250, 135, 425, 650, 1.2e6, 440e3, Table4AMemory),
         Row("western-red-cedar", "ss", SizeClass.Dimension, 1000, 600, 155, 425, 1000, 1.1e6, 400e3, Table4AMemory),
-        Row("western-red-cedar", "no1", SizeClass.Dimension, 725, 425, 155, 425, 825, 1.0e6, 370e3, Table4AMemory),
-        Row("western-red-cedar", "no2", SizeClass.Dimension, 700, 425, 155, 425, 650, 1.0e6, 370e3, Table4AMemory),
+        Row("western-red-cedar", "no1", SizeClass.Dimension, 725, 425, 155, 425, 825, 1.0e6, 370e3, Table4A),
+        Row("western-red-cedar", "no2", SizeClass.Dimension, 700, 425, 155, 425, 650, 1.0e6, 370e3, Table4A),
         Row("western-red-cedar", "no3", SizeClass.Dimension, 400, 250, 155, 425, 375, 0.9e6, 330e3, Table4AMemory),
     ];
 
@@ -111,7 +111,7 @@ public static class DesignValues
     ];
 
     private static DesignValue Pine(string grade, string size, double fb, double ft, double fc, double e, double emin) =>
-        Row("southern-pine", grade, size, fb, ft, 175, 565, fc, e, emin, Table4BMemory) with { SizeAdjusted = true };
+        Row("southern-pine", grade, size, fb, ft, 175, 565, fc, e, emin, PineGuide) with { SizeAdjusted = true };
 
     // Arguments in psi.
     private static DesignValue Row(

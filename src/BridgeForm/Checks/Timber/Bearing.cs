@@ -10,7 +10,7 @@ namespace BridgeForm.Checks.Timber;
 internal sealed record Bearing(double Value, string Text, string Sources)
 {
     /// <summary>Source of the angle's formula.</summary>
-    public const string Angle = "NDS 3.10.3, Hankinson (from memory)";
+    public const string Angle = "Hankinson's formula, NDS 3.10.3";
 
     /// <summary>Of a stick whose grain lies at an angle to the load, radians: 0 on its end, a right angle on its side.</summary>
     public static Bearing Of(CheckWords words, LumberValues values, double grain, LoadDuration load, string name)

@@ -12,7 +12,7 @@ internal static class DeckBearing
     private const double Boards = 1 * Inch;
     private const double Least = 5.0 / 8 * Inch;
 
-    private const string Joists = "IRC R502.6: joists bear on at least 1-1/2 in of wood (from memory)";
+    private const string Joists = "IRC R502.6: joists bear on at least 1-1/2 in of wood";
     private const string Own = "own figures: boards look below 1 in, boards and treads fail below 5/8 in";
 
     /// <summary>Lengths, then stresses, one for each kind.</summary>
@@ -25,7 +25,7 @@ internal static class DeckBearing
             $"{kind}-bearing",
             $"Bearing of a {kind}",
             "Reaction of dead load and the heaviest area load, or the whole point load over the bearing, on width × length of the bearing, against Fc⊥' of the softer of both woods; no factor for load duration, bearing area factor 1.0. A tread over three stringers and more: the inner stringer's share.",
-            "NDS 3.10.2 (ASD, from memory); NDS Supplement; factors named in the result",
+            "NDS 3.10.2 (ASD); NDS Supplement; factors named in the result",
             [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer])),
     ];
 
@@ -70,7 +70,7 @@ internal static class DeckBearing
             Find(beam, "-bearing"),
             stress,
             $"{words.Pounds(dead)} dead + {words.Pounds(most)} ({what}) on {words.Length(beam.Bends.Breadth)} × {words.Length(length)} = {words.Stress(stress)}",
-            "NDS 3.10.2 (ASD, from memory)",
+            "NDS 3.10.2 (ASD)",
             LoadDuration.Live,
             BearingSide.Across(beam.Kind, beam.Stock, beam.Section),
             Under(parameters, beam));

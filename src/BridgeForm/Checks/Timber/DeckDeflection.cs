@@ -7,9 +7,9 @@ internal static class DeckDeflection
 {
     private const double Share = 360;
 
-    private const string AreaSource = "IRC Table R301.7: floors at most L/360 under live load (from memory)";
+    private const string AreaSource = "IRC Table R301.7: floors at most L/360 under live load";
     private const string PointSource =
-        "IRC Table R301.7: floors at most L/360 (from memory); no code asks it of a concentrated load: a figure to compare with";
+        "IRC Table R301.7: floors at most L/360; no code asks it of a concentrated load: a figure to compare with";
 
     /// <summary>Under area load a rule, under the point load a figure to compare with.</summary>
     public static ImmutableArray<DeclaredCheck> Declared { get; } =

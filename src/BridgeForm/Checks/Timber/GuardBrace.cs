@@ -6,7 +6,7 @@ namespace BridgeForm.Checks.Timber;
 /// <summary>A brace that is pressed or pulled by the push on its guard.</summary>
 internal static class GuardBrace
 {
-    private const string Standard = "NDS 3.6.3, 3.7.1 (ASD, from memory)";
+    private const string Standard = "NDS 3.6.3, 3.7.1 (ASD)";
 
     /// <summary>The check.</summary>
     public static DeclaredCheck Declared { get; } = new(

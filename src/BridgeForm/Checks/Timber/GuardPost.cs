@@ -5,7 +5,7 @@ namespace BridgeForm.Checks.Timber;
 /// <summary>A post pushed at its top: bending at the brace, with the pull or thrust below it.</summary>
 internal static class GuardPost
 {
-    private const string Standard = "NDS 3.9.1, 3.9.2, 3.7.1 (ASD, from memory)";
+    private const string Standard = "NDS 3.9.1, 3.9.2, 3.7.1 (ASD)";
 
     /// <summary>The check.</summary>
     public static DeclaredCheck Declared { get; } = new(

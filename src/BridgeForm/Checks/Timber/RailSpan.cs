@@ -6,7 +6,7 @@ internal static class RailSpan
     private const double Infill = 50 * Quantities.Units.PoundForce;
     private const double Side = 0.3048;
 
-    private const string Source = "IRC Table R301.5: 50 lbf on 1 ft² of infill (from memory)";
+    private const string Source = "IRC Table R301.5 and ASCE 7 4.5.1.2: 50 lbf on 1 ft² of infill";
 
     /// <summary>The check.</summary>
     public static DeclaredCheck Declared { get; } = new(
