@@ -17,6 +17,8 @@ public static class AllChecks
     {
         new[]
         {
+            One(InputFloors.DeclaredFactor, InputFloors.Factor),
+            One(InputFloors.DeclaredLive, InputFloors.Live),
             One(GuardHeight.Declared, GuardHeight.Of),
             One(GuardOpenings.Declared, GuardOpenings.Of),
             One(GuardOpenings.DeclaredLanding, GuardOpenings.AtLanding),
