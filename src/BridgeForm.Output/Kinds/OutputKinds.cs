@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using BridgeForm.Checks;
+using BridgeForm.Output.Drawing;
 using BridgeForm.Output.DrawingSet;
 using BridgeForm.Output.Dxf;
 using BridgeForm.Output.Gltf;
