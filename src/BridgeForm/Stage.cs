@@ -91,6 +91,7 @@ internal static class StageInputs
         Stage.Stock => Verdict(now, before),
         Stage.Ropework => now with
         {
+            Saddle = before.Saddle,
             Shop = before.Shop,
             PriceList = before.PriceList,
             Species = before.Species,
@@ -110,6 +111,7 @@ internal static class StageInputs
     private static BridgeParameters Verdict(BridgeParameters now, BridgeParameters before) => now with
     {
         Use = before.Use,
+        Saddle = before.Saddle,
         Loads = before.Loads,
         Species = before.Species,
         Values = before.Values,

@@ -36,7 +36,7 @@ internal static class CheckCommand
 
             progress.Dispose();
             CheckText.Write(terminal.Out, model, parsed.GetValue(quiet));
-            return model.Checks.Any(c => c.Status == CheckStatus.Fail) ? ExitCode.CheckFails : ExitCode.Done;
+            return Verdict.IsClear(model.Checks) ? ExitCode.Done : ExitCode.CheckFails;
         });
         return command;
     }

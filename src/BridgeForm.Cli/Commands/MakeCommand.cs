@@ -84,6 +84,11 @@ internal static class MakeCommand
         {
             terminal.Error.WriteLine($"check fails: {check.Id}: {check.Title}: {check.Detail}");
         }
+
+        if (Verdict.NotCheckedText(model.Checks) is { Length: > 0 } missing)
+        {
+            terminal.Error.WriteLine(missing);
+        }
     }
 }
 

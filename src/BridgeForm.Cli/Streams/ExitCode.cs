@@ -5,10 +5,10 @@ namespace BridgeForm.Cli.Streams;
 /// <summary>What the program says to the shell.</summary>
 internal static class ExitCode
 {
-    /// <summary>Done; with <c>check</c>: no check fails.</summary>
+    /// <summary>Done; with <c>check</c>: no check fails, and none lacked a value.</summary>
     public const int Done = 0;
 
-    /// <summary><c>check</c> found a failing check.</summary>
+    /// <summary><c>check</c> found a failing check, or wood that it has no value to check with.</summary>
     public const int CheckFails = 1;
 
     /// <summary>The project file or the command line is wrong.</summary>

@@ -10,7 +10,7 @@ internal static class CheckText
 {
     private const string Indent = "                  ";
 
-    /// <summary>Prints a model; with <paramref name="quiet"/> only failing checks.</summary>
+    /// <summary>Prints a model; with <paramref name="quiet"/> only failing checks and what was not checked.</summary>
     public static void Write(TextWriter output, BridgeModel model, bool quiet)
     {
         if (!quiet)
@@ -20,6 +20,15 @@ internal static class CheckText
             HoistingText.Write(output, model);
             MarkText.Write(output, model);
             output.WriteLine(Summary(model));
+        }
+
+        if (Verdict.NotCheckedText(model.Checks) is { Length: > 0 } missing)
+        {
+            Columns.Wrapped(output, missing, "", "  ");
+        }
+
+        if (!quiet)
+        {
             output.WriteLine();
         }
 

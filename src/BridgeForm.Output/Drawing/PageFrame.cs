@@ -13,7 +13,16 @@ public sealed record SheetWords(string Project, string Title, ImmutableArray<str
     public static SheetWords Of(BridgeModel model, string title) => new(
         model.Parameters.Name,
         title,
-        [.. model.Checks.Where(c => c.Status == Checks.CheckStatus.Fail).Select(c => c.Id)]);
+        [.. model.Checks.Where(c => c.Status == Checks.CheckStatus.Fail).Select(c => c.Id)])
+    {
+        NotChecked = Checks.Verdict.NotChecked(model.Checks),
+    };
+
+    /// <summary>Wood that no table has values for; printed on every sheet.</summary>
+    public ImmutableArray<string> NotChecked { get; init; } = [];
+
+    /// <summary>What of both a sheet says; empty for neither.</summary>
+    public string Verdict => Checks.Verdict.SheetText(FailingChecks, NotChecked);
 }
 
 /// <summary>A page's frame: title above, check bars, caution and failing checks below, and the body between.</summary>
@@ -34,9 +43,7 @@ internal sealed class PageFrame
         (Width, Height) = (width, height);
         var inner = width - (2 * Paper.Margin);
         _caution = PageText.Wrapped(Caution.Text, inner, PageText.Small);
-        _failing = words.FailingChecks.IsEmpty
-            ? []
-            : PageText.Wrapped("Checks that do not hold: " + string.Join(", ", words.FailingChecks) + ".", inner, PageText.Small, bold: true);
+        _failing = words.Verdict is { Length: > 0 } verdict ? PageText.Wrapped(verdict, inner, PageText.Small, bold: true) : [];
         _footer = CheckBars.Height + Gap + PageText.HeightOf(_caution.Length + _failing.Length, PageText.Small);
         Body = new SheetBox(
             Paper.Margin, Paper.Margin + _footer + Gap, width - Paper.Margin, height - Paper.Margin - HeaderHeight);

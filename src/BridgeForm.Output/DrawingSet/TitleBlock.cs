@@ -30,9 +30,7 @@ internal sealed class TitleBlock
         (_size, _words, _text) = (size, words, text);
         var width = Right - Left - NumberWidth - TitleWidth - ProjectWidth - ViewWidth - (2 * Pad);
         _caution = PageText.Wrapped(Caution.Text, width, PageText.Small);
-        _failing = words.FailingChecks.IsEmpty
-            ? []
-            : PageText.Wrapped("Checks that do not hold: " + string.Join(", ", words.FailingChecks) + ".", width, PageText.Small, bold: true);
+        _failing = words.Verdict is { Length: > 0 } verdict ? PageText.Wrapped(verdict, width, PageText.Small, bold: true) : [];
         _height = Math.Max(LeastHeight, PageText.HeightOf(_caution.Length + _failing.Length, PageText.Small) + (2 * Pad));
     }
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using BridgeForm.Checks;
+using BridgeForm.Output.Drawing;
 using BridgeForm.Output.DrawingSet;
 using BridgeForm.Output.Dxf;
 using BridgeForm.Output.Gltf;
@@ -75,12 +75,12 @@ public static class OutputKinds
     private static void WriteProfiles(BridgeModel model, IOutputSink output)
     {
         var units = PeopleUnits.Of(model.Parameters.Units);
-        string[] failing = [.. model.Checks.Where(c => c.Status == CheckStatus.Fail).Select(c => c.Id)];
+        var verdict = SheetWords.Of(model, "").Verdict;
         foreach (var piece in model.Pieces)
         {
             output.Write(
                 $"profiles/{piece.Mark}.dxf",
-                stream => DxfWriter.Write(ProfileSheet.Of(piece, units, failing), model.Parameters.Units, stream));
+                stream => DxfWriter.Write(ProfileSheet.Of(piece, units, verdict), model.Parameters.Units, stream));
         }
     }
 

@@ -60,13 +60,16 @@ public static class PreviewWriter
         return html.ToString();
     }
 
-    /// <summary>What fails stands in the page before its script has run too; hidden when nothing does.</summary>
+    /// <summary>What fails, and what had no value to be checked with; hidden when there is neither. The script leaves it as it is.</summary>
     private static string Fails(BridgeModel model)
     {
         var titles = CheckOrder.WorstFirst(model.Checks).Where(c => c.Status == CheckStatus.Fail).Select(c => c.Title.ToLowerInvariant()).ToList();
-        return titles.Count == 0
+        var missing = Verdict.NotChecked(model.Checks);
+        var text = (titles.Count == 0 ? "" : $"Does not hold: {string.Join("; ", titles)}. ")
+            + (missing.IsEmpty ? "" : $"Not checked, no values: {string.Join(", ", missing)}. ");
+        return text.Length == 0
             ? """<p id="fails" hidden></p>"""
-            : $"""<p id="fails">{WebUtility.HtmlEncode($"Does not hold: {string.Join("; ", titles)}. See the checks.")}</p>""";
+            : $"""<p id="fails">{WebUtility.HtmlEncode(text)}See the checks.</p>""";
     }
 
     /// <summary>The picture for readers that run no script, as those for mail attachments do.</summary>

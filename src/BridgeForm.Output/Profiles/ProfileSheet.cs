@@ -18,8 +18,8 @@ public static class ProfileSheet
     /// <summary>The drawing of a piece.</summary>
     /// <param name="piece">A piece whose solid is closed.</param>
     /// <param name="units">How lengths and angles are written.</param>
-    /// <param name="failingChecks">Ids of the bridge's checks that do not hold; named on the sheet. Null for none.</param>
-    public static Sheet Of(Piece piece, PeopleUnits units, IReadOnlyCollection<string>? failingChecks = null)
+    /// <param name="verdict">What fails and what was not checked, as every sheet says it; empty for neither.</param>
+    public static Sheet Of(Piece piece, PeopleUnits units, string verdict = "")
     {
         var edges = new SolidEdges(piece.Solid);
         var outline = WideView.Outline(piece, edges);
@@ -38,7 +38,7 @@ public static class ProfileSheet
         }
 
         var characters = (int)(length / SheetText.WidthOf(1, LabelRows.TextHeight));
-        var notes = PieceNotes.Of(piece, units, failingChecks ?? [], characters);
+        var notes = PieceNotes.Of(piece, units, verdict, characters);
         entities.AddRange(LabelRows.Column(ProfileLayers.Text, notes, bottom - Space).Texts);
         return new Sheet(piece.Mark, ProfileLayers.All, entities.ToImmutable());
     }
@@ -75,7 +75,7 @@ internal static class PieceNotes
     private const int ShortestLine = 48;
 
     /// <summary>All notes, wrapped to a number of characters.</summary>
-    public static ImmutableArray<string> Of(Piece piece, PeopleUnits units, IReadOnlyCollection<string> failingChecks, int characters)
+    public static ImmutableArray<string> Of(Piece piece, PeopleUnits units, string verdict, int characters)
     {
         var inches = units.System == UnitSystem.Imperial;
         string[] notes =
@@ -90,7 +90,7 @@ internal static class PieceNotes
             .. TurnNote(piece),
             inches ? "Units: inches" : "Units: millimetres",
             Caution.Text,
-            .. failingChecks.Count > 0 ? [$"Checks that do not hold: {string.Join(", ", failingChecks)}."] : (string[])[],
+            .. verdict.Length > 0 ? [verdict] : (string[])[],
         ];
         return [.. notes.SelectMany(note => Wrapped(note, Math.Max(characters, ShortestLine)))];
     }

@@ -98,6 +98,11 @@ internal static class CheckReport
         ReportJson.Number(json, "ratio", check.Ratio);
         json.WriteString("source", check.Source);
         json.WriteString("detail", check.Detail);
+        if (check.NotChecked is { } wood)
+        {
+            json.WriteString("not_checked", wood);
+        }
+
         json.WriteEndObject();
     }
 

@@ -52,9 +52,6 @@ function drawnAs(view: BridgeView, state: State, load: CaseView): string {
 }
 
 function writeChecks(checks: CheckView[]): void {
-  const failing = checks.filter((c) => c.status === 'fail');
-  byId('fails').hidden = failing.length === 0;
-  byId('fails').textContent = `Does not hold: ${failing.map((c) => c.title.toLowerCase()).join('; ')}. See the checks.`;
   const groups = ORDER.map((status) => ({ status, list: checks.filter((c) => c.status === status) })).filter((g) => g.list.length > 0);
   byId('check-sum').textContent = `${checks.length} checks: ${groups.map((g) => GROUP[g.status](g.list.length)).join(', ')}.`;
   byId('checks').replaceChildren(...groups.map(({ status, list }) => {

@@ -48,6 +48,12 @@ public sealed record CheckResult(
     /// <summary>Demand over capacity; null when nothing is compared, and when the quotient has no finite value.</summary>
     public double? Ratio { get; init => field = Finite.OrNull(value); } = Finite.OrNull(Ratio);
 
+    /// <summary>
+    /// What a comparison could not be made for, because no table has a value: section, species and grade; null where it was
+    /// made, or where the check only states what an engineer needs.
+    /// </summary>
+    public string? NotChecked { get; init; }
+
     /// <summary>Something was to be compared, and there was nothing to compare it with: such a check never holds.</summary>
     public bool HasNoCapacity { get; } = Ratio is { } ratio && !double.IsFinite(ratio);
 

@@ -16,7 +16,7 @@ public sealed record Species(string Key, double SpecificGravity, bool Durable, s
 /// <summary>The built-in species.</summary>
 public static class SpeciesTable
 {
-    private const string Nds = "NDS Supplement, specific gravity G";
+    private const string Nds = "NDS Table 12.3.3A";
     private const string FromMemory = "NDS Supplement, specific gravity G, from memory";
 
     /// <summary>All of them, by key.</summary>
@@ -26,7 +26,7 @@ public static class SpeciesTable
         new("douglas-fir-larch", 0.50, false, Nds),
         new("hem-fir", 0.43, false, Nds),
         new("western-red-cedar", 0.36, true, Nds + " (Western Cedars)"),
-        new("spruce-pine-fir", 0.42, false, FromMemory),
+        new("spruce-pine-fir", 0.42, false, Nds),
         new("redwood", 0.44, true, FromMemory + " (close grain)"),
         new("yellow-cedar", 0.47, true, FromMemory),
         new("white-oak", 0.73, true, FromMemory),

@@ -38,6 +38,9 @@ public sealed record BridgeParameters
     /// <summary>The two ropes.</summary>
     public required RopeParameters Ropes { get; init; }
 
+    /// <summary>Saddles.</summary>
+    public SaddleParameters Saddle { get; init; } = new(Radius: null);
+
     /// <summary>Frames.</summary>
     public required FrameParameters Frames { get; init; }
 
@@ -112,6 +115,7 @@ public static class ProjectKeys
             Define.Choice("use", "Sets guard height (36 in or 42 in), the opening under a 4 in sphere, and the live load", "private", "private", "public").Starting(),
             SiteSection.Keys,
             RopeSection.Keys,
+            SaddleSection.Keys,
             FrameSection.Keys,
             DeckSection.Keys,
             GuardSection.Keys,
@@ -155,6 +159,7 @@ internal static class WholeFile
             Use = use,
             Site = SiteSection.Read(v),
             Ropes = rope,
+            Saddle = SaddleSection.Read(v),
             Frames = FrameSection.Read(v, rope.Rope),
             Deck = DeckSection.Read(v),
             Guard = GuardSection.Read(v),

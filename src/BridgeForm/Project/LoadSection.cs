@@ -15,6 +15,9 @@ public sealed record LoadParameters
     /// <summary>Where <see cref="Live"/> comes from: the project file, or the default's source.</summary>
     public required string LiveSource { get; init; }
 
+    /// <summary>Why a live load below the floor is enough, as the user says; null: not given.</summary>
+    public string? LowLiveReason { get; init; }
+
     /// <summary>Concentrated load, newtons.</summary>
     public required double PointForce { get; init; }
 
@@ -50,10 +53,11 @@ internal static class LoadSection
         [
             (Area("live", "Live load on the clear width between the posts' inner faces at the deck") with
             {
-                DefaultNote = "private 60 psf (2.9 kPa; ASCE 7 walkways, from memory), public 90 psf (4.3 kPa; AASHTO pedestrian, from memory)",
+                DefaultNote = "private 60 psf (2.9 kPa; ASCE 7-16 Table 4.3-1, walkways), public 90 psf (4.3 kPa; AASHTO pedestrian, from memory)",
                 Example = "60 psf",
                 MetricExample = "2.9 kPa",
             }).Starting(),
+            Define.Text("low_live_reason", "Why less live load than 40 psf (private) or 60 psf (public) is enough; without it less fails"),
             Define.Map(
                 "point",
                 "Concentrated load on a square patch",
@@ -62,7 +66,7 @@ internal static class LoadSection
                     Define.Length("patch", "Side of the patch", "1/2 in", "10 ft", "30 in", "750 mm"),
                     Define.Length("edge", "At the edge: distance of the load's resultant from the posts' inner face, for ropes and bases; boards spread it over the patch", "0 in", "10 ft", "6 in", "150 mm"),
                 ]).AllStarting(),
-            Define.Quantity(QuantityKind.Share, "eccentricity", "Share of the area load on one rope", "50 %", "100 %", "60 %").Starting(),
+            Define.Quantity(QuantityKind.Share, "eccentricity", "Share of the area load on one rope", "55 %", "100 %", "60 %").Starting(),
             Area("uplift", "Upward wind on the deck"),
             Area("snow", "Snow on the deck"),
             Define.List("cases", "Load cases of your own", LoadCaseSection.Keys, 0, 50),
@@ -76,6 +80,7 @@ internal static class LoadSection
         {
             Live = live ?? standard,
             LiveSource = live is null ? source : "the project file",
+            LowLiveReason = v.TextOrNull("loads.low_live_reason"),
             PointForce = v.Number("loads.point.force"),
             PointPatch = v.Number("loads.point.patch"),
             PointEdge = v.Number("loads.point.edge"),
@@ -108,7 +113,7 @@ internal static class LoadSection
     {
         var (imperial, metric, source) = use == BridgeUse.Public
             ? ("90 psf", "4.3 kPa", "public: AASHTO pedestrian 90 psf, from memory")
-            : ("60 psf", "2.9 kPa", "private: ASCE 7 walkways 60 psf, from memory");
+            : ("60 psf", "2.9 kPa", "private: ASCE 7-16 Table 4.3-1, walkways 60 psf");
         return (QuantityReader.Read(QuantityKind.Pressure, units == UnitSystem.Metric ? metric : imperial).Value, source);
     }
 }

@@ -91,9 +91,17 @@ internal static class RopeSection
         ? share.Number * v.Number("site.span")
         : v.Number("ropes.sag");
 
-    /// <summary>The range of stretch runs from low to high.</summary>
+    /// <summary>The range of stretch runs from low to high; clips hold no more than they do; a rope's numbers fit each other.</summary>
     public static void Check(CheckedFile f)
     {
+        const string Efficiency = "ropes.termination.efficiency";
+        if (f.Good("ropes.termination.kind", Efficiency) && f.Parameters.Ropes.TerminationKind is "clips"
+            && f.Values.NumberOrNull(Efficiency) > ClipsEfficiency + CheckedFile.RoundOff)
+        {
+            f.Stop(Efficiency, $"efficiency: '{f.Written(Efficiency)}' is more than clips hold; at most 80 % (TM 5-3810-305-10 Table 4)");
+        }
+
+        RopeTypeSection.Check(f);
         if (f.Values.NumberOrNull("ropes.stretch.0") > f.Values.NumberOrNull("ropes.stretch.1"))
         {
             f.Stop(FaultCode.StretchReversed, "ropes.stretch.1", "stretch: the range runs from low to high; swap its two shares");

@@ -19,7 +19,7 @@ internal static class RopeTypeSection
             Define.Quantity(QuantityKind.MassPerLength, "mass_per_length", "Mass per length", "0.001 lb/ft", "100 lb/ft").Needed("1.04 lb/ft", "1.55 kg/m"),
             Define.Quantity(QuantityKind.Force, "breaking_strength", "Minimum breaking strength of the rope", "50 lbf", "5000000 lbf").Needed("52900 lbf", "235 kN"),
             Define.Quantity(QuantityKind.Area, "metallic_area", "Area of the wires", "0.0005 in2", "30 in2").Needed("0.27 in2", "175 mm2"),
-            Define.Quantity(QuantityKind.Stress, "modulus", "Modulus of the rope, not of its steel", "1000 ksi", "32000 ksi").Needed("15000 ksi", "100 GPa"),
+            Define.Quantity(QuantityKind.Stress, "modulus", "Modulus of the rope, not of its steel", "4351 ksi", "32000 ksi").Needed("15000 ksi", "100 GPa"),
             Define.Flag("galvanized", "Zinc coated", "false"),
             Define.Text("source", "Where these numbers come from", "the project file"),
         ],
@@ -41,6 +41,23 @@ internal static class RopeTypeSection
         faults.Add(FaultCode.UnknownRope, v.Place("ropes.type"), Unknown(key, ropes));
         v.Set("ropes.type", v.Find("ropes.type")! with { Good = false });
         return StandIn;
+    }
+
+    /// <summary>No wire is drawn so strong, pascals (own figure): strength or area has a wrong unit or a lost digit.</summary>
+    private const double StrongestWire = 2.2e9;
+
+    /// <summary>A rope of the user's own is not stronger than its wires can be.</summary>
+    public static void Check(CheckedFile f)
+    {
+        const string Strength = "ropes.type.breaking_strength", Area = "ropes.type.metallic_area";
+        var rope = f.Parameters.Ropes.Rope;
+        if (!f.Values.Given(Strength) || !f.Good(Strength, Area) || rope.BreakingStrength <= StrongestWire * rope.MetallicArea * (1 + CheckedFile.RoundOff))
+        {
+            return;
+        }
+
+        var stress = NumberText.By("0.0#", rope.BreakingStrength / rope.MetallicArea / 1e9);
+        f.Stop(Strength, $"breaking_strength: '{f.Written(Strength)}' over metallic_area '{f.Written(Area)}' is {stress} GPa; no wire holds more than 2.2 GPa: look at both and their units");
     }
 
     private static string Unknown(string key, RopeCatalogue ropes)

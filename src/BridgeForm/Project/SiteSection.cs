@@ -95,9 +95,10 @@ internal static class SiteSection
         B = Support(v, "site.b"),
     };
 
-    /// <summary>The ground line runs from A to B.</summary>
+    /// <summary>The bridge is looked at colder and hotter than it was designed; the ground line runs from A to B.</summary>
     public static void Check(CheckedFile f)
     {
+        ColderAndHotter(f);
         var last = double.NegativeInfinity;
         foreach (var point in f.Values.Items("site.ground").Where(p => f.Good(p)))
         {
@@ -108,6 +109,28 @@ internal static class SiteSection
             }
 
             last = x;
+        }
+    }
+
+    private static void ColderAndHotter(CheckedFile f)
+    {
+        const string Reference = "site.reference_temperature", Others = "site.temperatures";
+        var paths = f.Values.Items(Others).ToList();
+        if (!f.Good(Reference, Others) || paths.Exists(p => !f.Good(p)))
+        {
+            return;
+        }
+
+        var site = f.Parameters.Site;
+        var colder = site.Temperatures.Any(t => t < site.ReferenceTemperature);
+        var hotter = site.Temperatures.Any(t => t > site.ReferenceTemperature);
+        if (!colder || !hotter)
+        {
+            var lacks = !colder && !hotter ? "colder and none hotter" : !colder ? "colder" : "hotter";
+            f.Stop(
+                Others,
+                $"temperatures: none is {lacks} than the reference temperature '{f.Written(Reference)}'; give at least one colder, where the ropes pull hardest, and one hotter, where they hang lowest",
+                Reference);
         }
     }
 

@@ -16,7 +16,7 @@ public sealed record StockParameters
     /// <summary>Key of the species.</summary>
     public required string Species { get; init; }
 
-    /// <summary>Grade, as written.</summary>
+    /// <summary>Grade, by the word of the tables: <c>no1</c> for <c>No. 1</c>; as written where only <c>values</c> has it.</summary>
     public required string Grade { get; init; }
 
     /// <summary>Pressure-treated: its cuts are brushed with field preservative.</summary>
@@ -66,8 +66,8 @@ internal static class StockSection
             "",
             "One kind of lumber",
             [
-                Define.Text("species", "Key of a species, built in or under species").Needed("southern-pine"),
-                Define.Text("grade", "Grade", "no2"),
+                Define.Text("species", "Species, as stamped or by its key, built in or under species").Needed("southern-pine"),
+                Define.Text("grade", "Grade, as stamped: no1, No. 1, #1, Select Structural; another one that stands under values", "no2"),
                 Define.Flag("treated", "Pressure-treated with preservative", "false"),
                 Define.Flag("incised", "Incised for treatment", "false"),
                 Define.List("lengths", "Lengths on sale", Define.Length("", "Length", "1 ft", "100 ft"), 1, 100).Needed("[8 ft]", "[2.4 m]"),
@@ -78,9 +78,14 @@ internal static class StockSection
     public static ImmutableArray<StockParameters> Read(FileValues v, ImmutableArray<Species> own, FaultList faults) =>
         [.. v.Names("stock").Select(name => One(v, name, own, faults))];
 
-    /// <summary>Names of stock that exist.</summary>
+    /// <summary>Names of stock that exist, grades that some table has.</summary>
     public static void Check(CheckedFile f)
     {
+        foreach (var stock in f.Parameters.Stock)
+        {
+            Grade(f, stock);
+        }
+
         if (f.Good("stock"))
         {
             foreach (var path in Users)
@@ -99,7 +104,7 @@ internal static class StockSection
         {
             Name = name,
             Species = species.Key,
-            Grade = v.Text(path + ".grade"),
+            Grade = StampedWords.Grade(v.Text(path + ".grade")) ?? v.Text(path + ".grade"),
             Treated = treated,
             Durable = species.Durable,
             Incised = v.Flag(path + ".incised"),
@@ -111,7 +116,7 @@ internal static class StockSection
     private static Species SpeciesOf(FileValues v, string path, ImmutableArray<Species> own, FaultList faults)
     {
         var key = v.Text(path);
-        var found = own.FirstOrDefault(s => string.Equals(s.Key, key, StringComparison.Ordinal)) ?? SpeciesTable.Find(key);
+        var found = own.FirstOrDefault(s => string.Equals(s.Key, key, StringComparison.Ordinal)) ?? SpeciesTable.Find(StampedWords.Species(key) ?? key);
         if (found is not null)
         {
             return found;
@@ -121,6 +126,22 @@ internal static class StockSection
         var hint = NearestWord.Of(key, known) is { } nearest ? $"did you mean {nearest}?" : $"known are {string.Join(", ", known)}";
         faults.Add(FaultCode.UnknownSpecies, v.Place(path), $"{QuantityReader.Quote(key)} is not a species; {hint} Your own go under species:");
         return SpeciesTable.All[0];
+    }
+
+    private static void Grade(CheckedFile f, StockParameters stock)
+    {
+        var path = $"stock.{stock.Name}.grade";
+        var own = f.Parameters.Values.Any(row => string.Equals(row.Species, stock.Species, StringComparison.OrdinalIgnoreCase)
+            && string.Equals(row.Grade, stock.Grade, StringComparison.OrdinalIgnoreCase));
+        if (!f.Good(path) || own || StampedWords.Grade(stock.Grade) is not null)
+        {
+            return;
+        }
+
+        var hint = NearestWord.Of(stock.Grade.ToLowerInvariant(), StampedWords.Grades) is { } nearest
+            ? $"did you mean {nearest}?"
+            : $"there are {string.Join(", ", StampedWords.Grades)}.";
+        f.Stop(path, $"{QuantityReader.Quote(stock.Grade)} is not a grade of the built-in tables; {hint} Values of another grade go under values:");
     }
 
     private static void Named(CheckedFile f, string path)

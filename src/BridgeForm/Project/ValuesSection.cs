@@ -44,8 +44,8 @@ internal static class ValuesSection
 
     private static DesignValue Row(FileValues v, string path) => new()
     {
-        Species = v.Text(path + ".species"),
-        Grade = v.Text(path + ".grade"),
+        Species = SpeciesOf(v, v.Text(path + ".species")),
+        Grade = StampedWords.Grade(v.Text(path + ".grade")) ?? v.Text(path + ".grade"),
         Size = v.Text(path + ".size"),
         Bending = v.Number(path + ".bending"),
         Tension = v.Number(path + ".tension"),
@@ -59,11 +59,15 @@ internal static class ValuesSection
         Source = v.Text(path + ".source"),
     };
 
+    // The user's own names go before those on stamps.
+    private static string SpeciesOf(FileValues v, string written) =>
+        v.Names("species").Contains(written, StringComparer.Ordinal) ? written : StampedWords.Species(written) ?? written;
+
     private static void Check(CheckedFile f, string row)
     {
         var (species, size) = (row + ".species", row + ".size");
         var known = f.Values.Names("species").Concat(SpeciesTable.All.Select(s => s.Key)).ToList();
-        if (f.Values.TextOrNull(species) is { } key && !known.Contains(key, StringComparer.Ordinal))
+        if (f.Values.TextOrNull(species) is { } key && !known.Contains(SpeciesOf(f.Values, key), StringComparer.Ordinal))
         {
             var hint = NearestWord.Of(key, known) is { } nearest ? $"did you mean {nearest}?" : "write its key under species: too";
             f.Stop(FaultCode.UnknownSpecies, species, $"{QuantityReader.Quote(key)} is not a species; {hint}");

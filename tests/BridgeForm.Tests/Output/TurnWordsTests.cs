@@ -107,7 +107,7 @@ public class TurnWordsTests
     [Fact]
     public void A_profile_names_the_places_for_which_its_notes_are_not_true()
     {
-        var notes = string.Join(' ', PieceNotes.Of(D1, PeopleUnits.Of(Demo.Parameters.Units), [], 60));
+        var notes = string.Join(' ', PieceNotes.Of(D1, PeopleUnits.Of(Demo.Parameters.Units), "", 60));
         Assert.Contains("Stands turned in 6 of 12 places, near end at B: B11/board-1;", notes, StringComparison.Ordinal);
     }
 

@@ -46,9 +46,9 @@ public sealed class GeneratedTextTests
             Bridges.Build(parameters).Checks.Where(c => c.Status == BridgeForm.Checks.CheckStatus.Fail).Select(c => c.Id).Order(StringComparer.Ordinal);
         static BridgeForm.Materials.Section Section(string text) => BridgeForm.Materials.SectionReader.Read(text).Section!;
         var starter = Examples.Good(StarterFile.Text(units));
-        var (wanted, post) = StarterFile.Holding(units);
-        Assert.Contains($"a base of {wanted} and\n# posts of {post} hold", StarterFile.Text(units), StringComparison.Ordinal);
-        Assert.Equal(["base-channel-notch", "base-channel-shear", "guard-post"], Failing(starter));
+        var (wanted, post, rail) = StarterFile.Holding(units);
+        Assert.Contains($"a base of {wanted},\n# posts of {post} and rails of {rail} hold", StarterFile.Text(units), StringComparison.Ordinal);
+        Assert.Equal(["base-channel-notch", "base-channel-shear", "guard-post", "rail-bending"], Failing(starter));
         var frames = starter.Frames;
         Assert.Empty(Failing(starter with
         {
@@ -57,6 +57,7 @@ public sealed class GeneratedTextTests
                 Base = frames.Base with { Section = Section(wanted) },
                 Post = frames.Post with { Section = Section(post) },
             },
+            Guard = starter.Guard with { Rail = Section(rail) },
         }));
     }
 

@@ -85,7 +85,7 @@ public sealed class RoleWordsTests
     public void Notes_of_profiles(Role role)
     {
         var (model, piece) = One(role);
-        var notes = PieceNotes.Of(piece, PeopleUnits.Of(model.Parameters.Units), [], 500);
+        var notes = PieceNotes.Of(piece, PeopleUnits.Of(model.Parameters.Units), "", 500);
         Assert.StartsWith($"{piece.Mark} {RoleTable.Of(role).Name}, ", notes[0], StringComparison.Ordinal);
         Assert.Contains(notes, n => n.StartsWith($"Face up: {RoleTable.Of(role).Faces.Drawn}. ", StringComparison.Ordinal));
     }

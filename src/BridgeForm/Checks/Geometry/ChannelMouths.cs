@@ -30,7 +30,7 @@ internal static class ChannelMouths
         ]),
     ];
 
-    private const string DeepSource = "NDS 4.4.3: end notches at most d/4 deep (from memory)";
+    private const string DeepSource = "NDS 4.4.3, IRC R502.8.1: end notches at most d/4 deep";
 
     /// <summary>Shallow and deep mouths of interior and of end bases.</summary>
     public static IEnumerable<CheckResult> Of(CheckContext context)

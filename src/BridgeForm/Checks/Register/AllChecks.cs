@@ -17,6 +17,8 @@ public static class AllChecks
     {
         new[]
         {
+            One(InputFloors.DeclaredFactor, InputFloors.Factor),
+            One(InputFloors.DeclaredLive, InputFloors.Live),
             One(GuardHeight.Declared, GuardHeight.Of),
             One(GuardOpenings.Declared, GuardOpenings.Of),
             One(GuardOpenings.DeclaredLanding, GuardOpenings.AtLanding),
@@ -33,17 +35,21 @@ public static class AllChecks
             Many(DeckBending.Declared, c => DeckBending.Of(c)),
             Many(DeckShear.Declared, c => DeckShear.Of(c)),
             Many(DeckDeflection.Declared, c => DeckDeflection.Of(c)),
+            Many(DeckBearing.Declared, c => DeckBearing.Of(c)),
             Many([BaseBending.Declared, BaseBending.DeclaredNet], c => BaseBending.Of(c)),
             Many([BaseShear.Declared, BaseShear.DeclaredNet], c => BaseShear.Of(c)),
             Many([ChannelFaces.Declared], c => ChannelFaces.Of(c)),
             Many([HoleSizes.Declared], c => HoleSizes.Of(c)),
             Many([RopeBearing.Declared], c => RopeBearing.Of(c)),
+            One(EndDistance.Declared, EndDistance.Of),
             One(GuardPost.Declared, GuardPost.Of),
             One(GuardBrace.Declared, GuardBrace.Of),
             Many([GuardJoints.DeclaredFoot, GuardJoints.DeclaredBrace, GuardJoints.DeclaredHead], c => GuardJoints.Of(c)),
+            Many([GuardBearing.DeclaredPostFoot, GuardBearing.DeclaredBraceFoot, GuardBearing.DeclaredBraceHead], c => GuardBearing.Of(c)),
             Many([CapSpan.DeclaredLevel, CapSpan.DeclaredDown], c => CapSpan.Of(c)),
             Many([RailSpan.Declared], c => RailSpan.Of(c)),
             Many([KeeperUplift.DeclaredGuard, KeeperUplift.DeclaredWind], c => KeeperUplift.Of(c)),
+            Many([EndFrames.DeclaredDown, EndFrames.DeclaredAlong], c => EndFrames.Of(c)),
         },
         new[]
         {

@@ -17,6 +17,9 @@ internal sealed record Factor(string Symbol, double Value, string Why, double Sl
 /// <param name="Source">Of the reference value.</param>
 internal sealed record AdjustedValue(string Symbol, double Reference, ImmutableArray<Factor> Factors, string Source)
 {
+    /// <summary>What must be said of the reference value, after a space; empty for nothing.</summary>
+    public string Note { get; init; } = "";
+
     /// <summary>Reference value times its factors.</summary>
     public double Value => Factors.Aggregate(Reference, (value, factor) => value * factor.Value);
 
@@ -30,7 +33,7 @@ internal sealed record AdjustedValue(string Symbol, double Reference, ImmutableA
     public string Text(CheckWords words) =>
         $"{Symbol}' = {words.Stress(Reference)}"
         + string.Concat(Factors.Select(f => $" × {f.Symbol} {NumberText.By("0.0##", f.Value)}"))
-        + $" = {words.Stress(Value)}";
+        + $" = {words.Stress(Value)}{Note}";
 
     /// <summary>Where the value and each of its factors come from.</summary>
     public string Sources => $"{Symbol}: {Source}" + string.Concat(Factors.Select(f => $"; {f.Symbol} {f.Why}"));

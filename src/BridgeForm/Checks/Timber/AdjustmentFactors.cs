@@ -2,7 +2,7 @@ using BridgeForm.Materials;
 
 namespace BridgeForm.Checks.Timber;
 
-/// <summary>Adjustment factors of the NDS (ASD) for sawn lumber outdoors; numbers from memory unless they say otherwise.</summary>
+/// <summary>Adjustment factors of the NDS (ASD) for sawn lumber outdoors; docs/sources.md says where they were read.</summary>
 internal static class AdjustmentFactors
 {
     private const double Psi = Quantities.Units.PoundForce / (Quantities.Units.MetresPerInch * Quantities.Units.MetresPerInch);
@@ -13,7 +13,7 @@ internal static class AdjustmentFactors
 
     /// <summary>CD.</summary>
     public static Factor Duration(LoadDuration load) => new(
-        "CD", load.Factor, $"NDS Table 2.3.2, {load.Name} (from memory)");
+        "CD", load.Factor, $"NDS Table 2.3.2, {load.Name}");
 
     /// <summary>CM on bending; <paramref name="withSize"/> is Fb·CF.</summary>
     public static Factor WetBending(NominalSize size, double withSize) => size.IsTimber
@@ -32,14 +32,14 @@ internal static class AdjustmentFactors
     public static Factor WetCompression(NominalSize size, double withSize) => size.IsTimber
         ? WetTimber(0.91)
         : withSize <= CompressionUnaffected
-            ? new("CM", 1, "wet service, Table 4A: 1.0 where Fc·CF is at most 750 psi (from memory)")
-            : new("CM", 0.8, "wet service outdoors, Table 4A (from memory)");
+            ? new("CM", 1, "wet service, Table 4A: 1.0 where Fc·CF is at most 750 psi")
+            : new("CM", 0.8, "wet service outdoors, Table 4A");
 
     /// <summary>CM on compression across the grain.</summary>
-    public static Factor WetAcross(NominalSize size) => size.IsTimber ? WetTimber(0.67) : new("CM", 0.67, "wet service outdoors, Table 4A (from memory)");
+    public static Factor WetAcross(NominalSize size) => size.IsTimber ? WetTimber(0.67) : new("CM", 0.67, "wet service outdoors, Table 4A");
 
     /// <summary>CM on E and Emin.</summary>
-    public static Factor WetModulus(NominalSize size) => size.IsTimber ? WetTimber(1) : new("CM", 0.9, "wet service outdoors, Table 4A (from memory)");
+    public static Factor WetModulus(NominalSize size) => size.IsTimber ? WetTimber(1) : new("CM", 0.9, "wet service outdoors, Table 4A");
 
     /// <summary>A row that holds for wet service already.</summary>
     public static Factor WetInTable => new("CM", 1, "values of the table are for wet service");
@@ -56,16 +56,16 @@ internal static class AdjustmentFactors
             ? new("CF", Math.Min(1, Math.Pow(12 * Quantities.Units.MetresPerInch / depth, 1.0 / 9)), "(12 in / d)^(1/9) for timbers deeper than 12 in, NDS 4.3.6.2")
             : size.IsBoard
                 ? new("CF", 1, "no size factor below 2 in thick")
-                : new("CF", BendingByWidth(size), "Table 4A, size factor of bending (from memory)");
+                : new("CF", BendingByWidth(size), "Table 4A, size factor of bending");
     }
 
     /// <summary>CF on tension.</summary>
     public static Factor SizeTension(NominalSize size, DesignValue row) => Plain(size, row) ?? new(
-        "CF", size.Width switch { <= 4 => 1.5, <= 5 => 1.4, <= 6 => 1.3, <= 8 => 1.2, <= 10 => 1.1, <= 12 => 1, _ => 0.9 }, "Table 4A, size factor of tension (from memory)");
+        "CF", size.Width switch { <= 4 => 1.5, <= 5 => 1.4, <= 6 => 1.3, <= 8 => 1.2, <= 10 => 1.1, <= 12 => 1, _ => 0.9 }, "Table 4A, size factor of tension");
 
     /// <summary>CF on compression along the grain.</summary>
     public static Factor SizeCompression(NominalSize size, DesignValue row) => Plain(size, row) ?? new(
-        "CF", size.Width switch { <= 4 => 1.15, <= 6 => 1.1, <= 8 => 1.05, <= 12 => 1, _ => 0.9 }, "Table 4A, size factor of compression (from memory)");
+        "CF", size.Width switch { <= 4 => 1.15, <= 6 => 1.1, <= 8 => 1.05, <= 12 => 1, _ => 0.9 }, "Table 4A, size factor of compression");
 
     /// <summary>Cfu, for a load on the wide face of lumber.</summary>
     public static Factor FlatUse(NominalSize size)
@@ -91,7 +91,7 @@ internal static class AdjustmentFactors
                 (_, true) => 1.2,
                 (_, false) => 1.1,
             };
-        return new("Cfu", value, "Table 4A, load on the wide face (from memory)");
+        return new("Cfu", value, "Table 4A, load on the wide face");
     }
 
     /// <summary>Ci on strengths.</summary>
@@ -105,7 +105,7 @@ internal static class AdjustmentFactors
 
     private static Factor NoIncising => new("Ci", 1, "NDS 4.3.8 is for dimension lumber");
 
-    private static Factor WetTimber(double value) => new("CM", value, "wet service outdoors, Table 4D (from memory)");
+    private static Factor WetTimber(double value) => new("CM", value, "wet service outdoors, Table 4D");
 
     private static Factor? Plain(NominalSize size, DesignValue row) => row.SizeAdjusted
         ? new("CF", 1, "values of the table include the size")

@@ -98,6 +98,6 @@ internal sealed record BaseSection(
         LumberValues.Find(context.Parameters, context.Parameters.Frames.Base.Stock, context.Parameters.Frames.Base.Section)?.Shear(load);
 
     /// <summary>Why there are no values.</summary>
-    public static string Missing(CheckContext context) =>
+    public static MissingValue Missing(CheckContext context) =>
         LumberValues.Missing(context.Parameters, context.Parameters.Frames.Base.Stock, context.Parameters.Frames.Base.Section);
 }

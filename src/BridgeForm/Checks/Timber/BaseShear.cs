@@ -85,7 +85,7 @@ internal static class BaseShear
         var standard = declared.Source.Split(';')[0];
         if (BaseSection.Shear(context, loads.Duration) is not { } strength)
         {
-            return Outcome.ForEngineer(declared, shear, "N", stretch.Source(standard), $"{text}; {BaseSection.Missing(context)}");
+            return BaseSection.Missing(context).Result(declared, shear, "N", stretch.Source(standard), text);
         }
 
         var capacity = strength.Value * area;

@@ -11,7 +11,7 @@ internal static class ChannelFaces
     public const double Nothing = 0.1;
 
     private const string Rule =
-        "NDS 4.4.3 and 3.2.3 (from memory): no notch on the tension side of members 3-1/2 in and thicker except at their ends; else at most d/6 deep and d/3 long between the ends, d/4 deep at an end";
+        "NDS 4.4.3 and 3.2.3, IRC R502.8.1: no notch on the tension side of members 3-1/2 in and thicker except at their ends; else at most d/6 deep and d/3 long between the ends, d/4 deep at an end";
 
     /// <summary>The check.</summary>
     public static DeclaredCheck Declared { get; } = new(

@@ -7,9 +7,9 @@ internal static class DeckDeflection
 {
     private const double Share = 360;
 
-    private const string AreaSource = "IRC Table R301.7: floors at most L/360 under live load (from memory)";
+    private const string AreaSource = "IRC Table R301.7: floors at most L/360 under live load";
     private const string PointSource =
-        "IRC Table R301.7: floors at most L/360 (from memory); no code asks it of a concentrated load: a figure to compare with";
+        "IRC Table R301.7: floors at most L/360; no code asks it of a concentrated load: a figure to compare with";
 
     /// <summary>Under area load a rule, under the point load a figure to compare with.</summary>
     public static ImmutableArray<DeclaredCheck> Declared { get; } =
@@ -49,8 +49,7 @@ internal static class DeckDeflection
         var declared = Declared.Single(d => DeckKinds.IsFor(d, beam.Kind, "deflection", name));
         if (LumberValues.Find(context.Parameters, beam.Stock, beam.Section)?.Modulus() is not { } modulus)
         {
-            return Outcome.ForEngineer(
-                declared, 0, "m", source, LumberValues.Missing(context.Parameters, beam.Stock, beam.Section));
+            return LumberValues.Missing(context.Parameters, beam.Stock, beam.Section).Result(declared, 0, "m", source, "");
         }
 
         var words = context.People();
@@ -64,7 +63,7 @@ internal static class DeckDeflection
             $"{source}; {modulus.Sources}",
             $"{beam.Section.Name}, L = {words.Length(span)} ({beam.Span.Where}), I = {words.Inertia(inertia)}, E' = {words.Elastic(modulus.Reference)}"
             + string.Concat(modulus.Factors.Select(f => $" × {f.Symbol} {TimberWords.Ratio(f.Value)}"))
-            + $" = {words.Elastic(modulus.Value)}: {load.Sink.How} = {words.Length(sink)}; L/360 = {words.Length(span / Share)}",
+            + $" = {words.Elastic(modulus.Value)}{modulus.Note}: {load.Sink.How} = {words.Length(sink)}; L/360 = {words.Length(span / Share)}",
             otherwise);
     }
 }

@@ -6,7 +6,7 @@ namespace BridgeForm.Checks.Timber;
 /// <summary>A brace that is pressed or pulled by the push on its guard.</summary>
 internal static class GuardBrace
 {
-    private const string Standard = "NDS 3.6.3, 3.7.1 (ASD, from memory)";
+    private const string Standard = "NDS 3.6.3, 3.7.1 (ASD)";
 
     /// <summary>The check.</summary>
     public static DeclaredCheck Declared { get; } = new(
@@ -51,7 +51,7 @@ internal static class GuardBrace
         return plain.Times(Stability.Column(brace.Length, brace.Section.Thickness, plain.Value, values.ModulusMin().Value));
     }
 
-    private static CheckResult Check(CheckContext context, GuardPush push, double area, AdjustedValue? allowed, string missing)
+    private static CheckResult Check(CheckContext context, GuardPush push, double area, AdjustedValue? allowed, MissingValue missing)
     {
         var words = context.People();
         var frame = GuardFrame.Of(context.Parameters);

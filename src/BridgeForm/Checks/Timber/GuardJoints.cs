@@ -4,7 +4,7 @@ namespace BridgeForm.Checks.Timber;
 internal static class GuardJoints
 {
     private const string Source =
-        $"statics of post and brace on their axes; {GuardPush.Source}; NDS 12.2.1.5: screws and nails pulled out of end grain do not count (from memory)";
+        $"statics of post and brace on their axes; {GuardPush.Source}; NDS 12.2: screws and nails pulled out of end grain do not count";
 
     /// <summary>Foot of the post.</summary>
     public static DeclaredCheck DeclaredFoot { get; } = Joint(

@@ -5,7 +5,7 @@ namespace BridgeForm.Checks.Timber;
 /// <summary>A post pushed at its top: bending at the brace, with the pull or thrust below it.</summary>
 internal static class GuardPost
 {
-    private const string Standard = "NDS 3.9.1, 3.9.2, 3.7.1 (ASD, from memory)";
+    private const string Standard = "NDS 3.9.1, 3.9.2, 3.7.1 (ASD)";
 
     /// <summary>The check.</summary>
     public static DeclaredCheck Declared { get; } = new(
@@ -32,9 +32,8 @@ internal static class GuardPost
         var words = context.People();
         var worst = GuardPush.Of(context).MaxBy(p => p.Force)!;
         var moment = GuardFrame.Places(context.Parameters).Max(f => f.PostMoment(worst.Force));
-        return Outcome.ForEngineer(
-            Declared, 0, "1", Declared.Source,
-            $"{worst.Name}: M = {words.Moment(moment)}, fb = {words.Stress(moment / Bends(post).Modulus)}; {LumberValues.Missing(context.Parameters, post.Stock, post.Section)}");
+        return LumberValues.Missing(context.Parameters, post.Stock, post.Section).Result(
+            Declared, 0, "1", Declared.Source, $"{worst.Name}: M = {words.Moment(moment)}, fb = {words.Stress(moment / Bends(post).Modulus)}");
     }
 
     /// <summary>Section of a post as it bends.</summary>
@@ -59,17 +58,13 @@ internal static class GuardPost
             Math.Max(axial.Ratio, allowed.Slenderness > 1 ? allowed.Slenderness : 0),
             1,
             "1",
-            $"{Standard}; {(allowed.Slenderness > 1 ? WoodCheck.Slender + "; " : "")}{GuardPush.Source}; {Once(allowed.Sources, axial.Sources)}"
+            $"{Standard}; {(allowed.Slenderness > 1 ? WoodCheck.Slender + "; " : "")}{GuardPush.Source}; {TimberWords.Once($"{allowed.Sources}; {axial.Sources}")}"
             + (place.Section.IsCut ? $"; {DrilledHole.Rule}" : ""),
             $"{push.Name}, {words.Length(frame.Top)} above the base, resultant {frame.Where}, at {words.Length(frame.Contact)}: "
             + $"{place.Text(words, frame, push.Force)}; fb = M / {words.Modulus(place.Section.Modulus)} = {words.Stress(bending)}; "
             + $"{allowed.Text(words)}; {axial.Text}"
             + (allowed.Slenderness > 1 ? $"; {WoodCheck.TooSlender(allowed)}" : ""));
     }
-
-    /// <summary>Two lists of sources with what both say said once.</summary>
-    private static string Once(string first, string second) =>
-        string.Join("; ", first.Split("; ").Concat(second.Split("; ")).Distinct(StringComparer.Ordinal));
 
     private static (double Ratio, string Text, string Sources) Pulled(
         CheckWords words, LumberValues values, double area, double pull, double bending, AdjustedValue allowed)

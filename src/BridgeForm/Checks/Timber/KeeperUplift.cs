@@ -6,7 +6,7 @@ namespace BridgeForm.Checks.Timber;
 internal static class KeeperUplift
 {
     private const string GuardSource = $"statics of a base on two ropes, light densities; {GuardPush.Source}";
-    private const string WindSource = "loads.uplift of the project file, light densities; ASCE 7 2.4.1 combination 7, 0.6 D + 0.6 W (from memory): loads.uplift is taken as W of allowable stress design, 0.6 already in it";
+    private const string WindSource = "loads.uplift of the project file, light densities; ASCE 7 2.4.1 combination 7, 0.6 D + 0.6 W: loads.uplift is taken as W of allowable stress design, 0.6 already in it";
 
     // Of the dead load may be counted on against wind.
     private const double SureDead = 0.6;

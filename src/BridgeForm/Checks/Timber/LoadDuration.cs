@@ -1,7 +1,7 @@
 namespace BridgeForm.Checks.Timber;
 
 /// <summary>
-/// Load duration factor CD (NDS Table 2.3.2, from memory). Never 2.0: pressure-treated wood and joints do not take the
+/// Load duration factor CD (NDS Table 2.3.2). Never 2.0: pressure-treated wood and joints do not take the
 /// factor of impact.
 /// </summary>
 /// <param name="Factor">CD.</param>

@@ -19,16 +19,25 @@ internal sealed record LumberValues(StockParameters Stock, Section Section, Desi
     public static LumberValues? Find(BridgeParameters parameters, string stockName, Section section)
     {
         var stock = parameters.StockNamed(stockName);
-        var row = DesignValues.Find(parameters.Values.Concat(DesignValues.All), stock.Species, stock.Grade, section);
-        return row is null ? null : new LumberValues(stock, section, row);
+        var rows = parameters.Values.Concat(DesignValues.All);
+        return DesignValues.Find(rows, stock.Species, stock.Grade, section) is { } row
+            ? new LumberValues(stock, section, row)
+            : NominalSize.Of(section).IsBoard && DesignValues.ForBoard(rows, stock.Species, section) is { } third
+            ? new LumberValues(stock, section, third) { Note = Unrated }
+            : null;
     }
 
+    /// <summary>What must be said of the values; empty for nothing.</summary>
+    public string Note { get; private init; } = "";
+
+    private const string Unrated = " (No. 3 of the species: 1x lumber is stress-rated only if so stamped)";
+
     /// <summary>Why there are none.</summary>
-    public static string Missing(BridgeParameters parameters, string stockName, Section section)
+    public static MissingValue Missing(BridgeParameters parameters, string stockName, Section section)
     {
         var stock = parameters.StockNamed(stockName);
-        var why = NominalSize.Of(section).IsBoard ? "Table 4A has no values for lumber thinner than 2 in" : "the built-in tables have no values";
-        return $"{section.Name} {stock.Species} {stock.Grade}: {why}; give your own under values";
+        var why = NominalSize.Of(section).IsBoard ? "the built-in tables have no No. 3 values of it for lumber thinner than 2 in" : "the built-in tables have no values";
+        return new($"{section.Name} {stock.Species} {stock.Grade}", why);
     }
 
     /// <summary>Fb' without beam stability.</summary>
@@ -81,7 +90,7 @@ internal sealed record LumberValues(StockParameters Stock, Section Section, Desi
             factors.Add(sized);
         }
 
-        return new AdjustedValue(symbol, reference, factors.ToImmutable(), Row.Source);
+        return new AdjustedValue(symbol, reference, factors.ToImmutable(), Row.Source) { Note = Note };
     }
 
     private AdjustedValue Incised(AdjustedValue value) =>

@@ -6,13 +6,13 @@ internal static class RailSpan
     private const double Infill = 50 * Quantities.Units.PoundForce;
     private const double Side = Quantities.Units.MetresPerFoot;
 
-    private const string Source = "IRC Table R301.5: 50 lbf on 1 ft² of infill (from memory)";
+    private const string Source = "IRC Table R301.5 and ASCE 7 4.5.1.2: 50 lbf on 1 ft² of infill";
 
     /// <summary>The check.</summary>
     public static DeclaredCheck Declared { get; } = new(
         "rail-bending",
         "Guard rail pushed outward",
-        "50 lbf on one foot of one rail, M = P/4·(L − a/2) of a simple beam from post to post, fb = M / S on its flat side, against Fb'. Rails thinner than 2 in have no values in Table 4A: for an engineer, unless the project file gives values.",
+        "50 lbf on one foot of one rail, M = P/4·(L − a/2) of a simple beam from post to post, fb = M / S on its flat side, against Fb'. Rails thinner than 2 in are reckoned as No. 3 of their species, unless the project file gives values: 1x lumber is stress-rated only if so stamped.",
         $"NDS 3.3 (ASD); {Source}; NDS Supplement; factors named in the result",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 

@@ -30,7 +30,7 @@ internal static class Stability
         return new(
             "CL",
             half - Math.Sqrt((half * half) - (ratio / 0.95)),
-            "NDS 3.3.3.8, held at the ends only (from memory)",
+            "NDS 3.3.3.8, held at the ends only",
             Math.Sqrt(slenderness) / Limit);
     }
 
@@ -46,7 +46,7 @@ internal static class Stability
         return new(
             "CP",
             half - Math.Sqrt((half * half) - (ratio / ColumnConstant)),
-            "NDS 3.7.1.5, pinned ends (from memory)",
+            "NDS 3.7.1.5, pinned ends",
             length / thickness / Limit);
     }
 

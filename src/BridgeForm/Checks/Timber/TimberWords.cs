@@ -54,6 +54,9 @@ internal static class TimberWords
     /// <summary>A bare number.</summary>
     public static string Ratio(double value) => NumberText.By("0.###", value);
 
+    /// <summary>A list of sources with what is in it twice said once.</summary>
+    public static string Once(string sources) => string.Join("; ", sources.Split("; ").Distinct(StringComparer.Ordinal));
+
     // Above 100 psi decimals say nothing.
     private const double Thousands = 100 * Pound / (Inch * Inch);
 

@@ -11,11 +11,11 @@ internal static class WoodCheck
     /// <param name="stress">Pascals.</param>
     /// <param name="allowed">Null when there is no value.</param>
     /// <param name="formula">How the stress comes about.</param>
-    /// <param name="missing">Why there is no value.</param>
+    /// <param name="missing">What has no value.</param>
     public static CheckResult Stress(
-        DeclaredCheck check, CheckWords words, double stress, AdjustedValue? allowed, string formula, string missing) =>
+        DeclaredCheck check, CheckWords words, double stress, AdjustedValue? allowed, string formula, MissingValue missing) =>
         allowed is null
-            ? Outcome.ForEngineer(check, stress, "Pa", Standard, $"{formula}; {missing}")
+            ? missing.Result(check, stress, "Pa", Standard, formula)
             : allowed.Slenderness > 1
             ? new CheckResult(
                 check.Id, check.Title, CheckStatus.Fail, stress, 0, "Pa", allowed.Slenderness, $"{Standard}; {Slender}", $"{formula}; {TooSlender(allowed)}")

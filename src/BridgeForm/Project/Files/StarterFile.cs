@@ -20,9 +20,9 @@ public static class StarterFile
         text.Append("# yaml-language-server: $schema=").Append(SchemaName).Append('\n');
         text.Append("# Lengths carry a unit: 36 ft, 37 ft 6-1/2 in, 5/8 in, 1219 mm, 1.2 m. Only name and site.span are needed;\n");
         text.Append("# every other line shows its default and may be left out. Lines that start with # are left out already.\n");
-        var (stickBase, post) = Holding(units);
-        text.Append("# As it stands, `check` finds base and posts too weak for people who push the guard: a base of ")
-            .Append(stickBase).Append(" and\n# posts of ").Append(post).Append(" hold. Whatever else you change, look at the checks again.\n\n");
+        var (stickBase, post, rail) = Holding(units);
+        text.Append("# As it stands, `check` finds base, posts and rails too weak for people who push the guard: a base of ")
+            .Append(stickBase).Append(",\n# posts of ").Append(post).Append(" and rails of ").Append(rail).Append(" hold. Whatever else you change, look at the checks again.\n\n");
         foreach (var key in ProjectKeys.Root.Keys.Where(k => k.InStarter))
         {
             Write(text, units, key, 0);
@@ -32,9 +32,9 @@ public static class StarterFile
         return text.ToString();
     }
 
-    /// <summary>Sections of base and post with which the file fails no check.</summary>
-    public static (string Base, string Post) Holding(UnitSystem units) =>
-        units == UnitSystem.Metric ? ("64 x 140 mm", "64 x 89 mm") : ("3x6", "3x4");
+    /// <summary>Sections of base, post and rail with which the file fails no check.</summary>
+    public static (string Base, string Post, string Rail) Holding(UnitSystem units) =>
+        units == UnitSystem.Metric ? ("64 x 140 mm", "64 x 89 mm", "38 x 89 mm") : ("3x6", "3x4", "2x4");
 
     private static void Write(StringBuilder text, UnitSystem units, KeySpec spec, int depth)
     {

@@ -5,18 +5,23 @@ namespace BridgeForm.Ropes.Fittings;
 /// <summary>U-bolt clips for one diameter of wire rope. Metres and newton-metres.</summary>
 /// <param name="Size">Diameter in inches, as people write it.</param>
 /// <param name="Diameter">Diameter.</param>
-/// <param name="Count">Least number of clips at one end.</param>
+/// <param name="Count">Least number of clips at one end; three at least, whatever the table says.</param>
 /// <param name="TurnBack">Rope turned back from the thimble.</param>
 /// <param name="Torque">Torque of the nuts.</param>
 /// <param name="Source">Where these come from.</param>
 public sealed record WireRopeClip(
     string Size, double Diameter, int Count, double TurnBack, double Torque, string Source)
 {
-    /// <summary>Distance of clips from centre to centre, in rope diameters (NAVEDTRA 14026 fig. 1-8; OSHA 1926.251 from memory).</summary>
+    /// <summary>Distance of clips from centre to centre, in rope diameters (NAVEDTRA 14026 fig. 1-8; WAC 296-874-30020 (1)(b)).</summary>
     public const double SpacingDiameters = 6;
 
     private const double Inch = Quantities.Units.MetresPerInch;
     private const double FootPound = Quantities.Units.MetresPerFoot * Quantities.Units.PoundForce;
+
+    /// <summary>Fewest clips at one end whatever a table says.</summary>
+    public const int Fewest = 3;
+
+    private const string AtLeastThree = "; three U-bolt clips at least, WAC 296-24-29401 (5)(c)";
     private const string Large = "Calif. 8 CCR §8497 table 1";
     private const string Small = "a maker's table for U-bolt clips (other tables give up to 1/4 in more turn-back at 5/16)";
 
@@ -50,6 +55,11 @@ public sealed record WireRopeClip(
     /// <summary>The row of exactly that diameter in metres; null when there is none.</summary>
     public static WireRopeClip? For(double diameter) => All.FirstOrDefault(c => Math.Abs(c.Diameter - diameter) < SameSize);
 
-    private static WireRopeClip Row(string size, double inches, int count, double turnBack, double torque, string source) =>
-        new(size, inches * Inch, count, turnBack * Inch, torque * FootPound, source);
+    // Each clip that a table has fewer needs its distance of rope.
+    private static WireRopeClip Row(string size, double inches, int count, double turnBack, double torque, string source)
+    {
+        var more = Math.Max(0, Fewest - count);
+        return new(
+            size, inches * Inch, count + more, (turnBack + (more * SpacingDiameters * inches)) * Inch, torque * FootPound, more > 0 ? source + AtLeastThree : source);
+    }
 }

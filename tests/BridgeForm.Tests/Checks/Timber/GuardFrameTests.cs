@@ -127,7 +127,7 @@ public sealed class GuardFrameTests
         var factor = Stability.Beam(new(breadth, 0.286), 4, cantilever: false, 10e6, 4e9);
         Assert.Equal(expected / 50, factor.Slenderness, 2e-4);
         var allowed = new AdjustedValue("Fb", 10e6, [factor], "test");
-        var check = WoodCheck.Stress(BaseBending.Declared, new CheckWords(UnitSystem.Metric), 1, allowed, "f", "m");
+        var check = WoodCheck.Stress(BaseBending.Declared, new CheckWords(UnitSystem.Metric), 1, allowed, "f", new("wood", "none"));
         Assert.Equal(expected > 50 ? CheckStatus.Fail : CheckStatus.Pass, check.Status);
     }
 }

@@ -56,6 +56,14 @@ public sealed class ShopSheetTests
         Assert.Contains(PlacedTexts.Of(page.Content), t => t.Text.Contains("guard-height, opening", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Wood_that_was_not_checked_is_named_on_every_sheet()
+    {
+        var words = new SheetWords("A bridge", "A sheet", []) { NotChecked = ["2x4 white-oak no1"] };
+        var page = new PageFrame(words, 0.2159, 0.2794).Page([], 1, 1);
+        Assert.Contains(PlacedTexts.Of(page.Content), t => t.Text.Contains("Not checked, no values: 2x4 white-oak no1.", StringComparison.Ordinal));
+    }
+
     private static SheetBook Book(string name) => string.Equals(name, "saw", StringComparison.Ordinal)
         ? SawSheet.Of(Model.Value, Units)
         : LabelSheet.Of(Model.Value, Order);

@@ -26,6 +26,8 @@ public sealed partial class FormulaTests : IDisposable
         stock:
           "-1-1x": { species: southern-pine, grade: no1, treated: true, lengths: [8 ft, 16 ft] }
           "-7": { species: southern-pine, grade: "=2+2", lengths: [8 ft, 16 ft] }
+        values:
+          - { species: southern-pine, grade: "=2+2", size: dimension, bending: 1000 psi, tension: 600 psi, shear: 175 psi, compression_across: 565 psi, compression: 1400 psi, modulus: 1400000 psi, source: "=3+3" }
         """;
 
     private readonly CommandRun _run = new();

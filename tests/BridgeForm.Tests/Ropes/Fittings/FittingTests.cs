@@ -7,9 +7,14 @@ public sealed class FittingTests
     private const double Inch = 0.0254;
     private const double PoundForce = 4.4482216152605;
 
-    /// <summary>Calif. 8 CCR §8497 table 1 and a maker's table: clips, turn-back in inches, torque in foot-pounds.</summary>
+    /// <summary>
+    /// Calif. 8 CCR §8497 table 1 and a maker's table: clips, turn-back in inches, torque in foot-pounds. The maker has two clips
+    /// below 1/2 in; WAC 296-24-29401 (5)(c) asks for three, and the third takes its 6 diameters: 4.75 + 1.5, 6.5 + 2.25 in.
+    /// </summary>
     [Theory]
-    [InlineData(0.25, 2, 4.75, 15)]
+    [InlineData(0.125, 3, 4.5, 4.5)]
+    [InlineData(0.25, 3, 6.25, 15)]
+    [InlineData(0.375, 3, 8.75, 45)]
     [InlineData(0.5, 3, 11.5, 65)]
     [InlineData(0.75, 4, 18, 130)]
     [InlineData(1, 5, 26, 225)]

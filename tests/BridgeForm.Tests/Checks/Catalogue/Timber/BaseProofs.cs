@@ -142,14 +142,20 @@ internal static class BaseProofs
     [Proves("base-channel-shear", CheckStatus.Engineer)]
     public static Proof NoNetShear() => Unknown(new(), "base-channel-shear", (LiveOnRope + DeadShear(23) + BraceDown - RopeDown) * Pound);
 
-    // On the projected width 0.75 × 2.5 in, the edge load and the dead one: an engineer judges.
+    // On the projected width 0.75 × 2.5 in, the edge load and the dead one, above Fc⊥' = 565·0.67 = 378.6 psi: 466 psi.
+    [Proves("rope-bearing", CheckStatus.Warn)]
+    public static Proof Bearing() => new Proof(Heavy.Check("rope-bearing"), OnRope * Psi, 565 * 0.67 * Psi)
+        .Saying(FormattableString.Invariant($"point load at the edge: {OnRope * 0.75 * 2.5:0} lbf / (0.75 in × 2.5 in)"), "Fc⊥' = 565 psi × CM 0.67");
+
+    [Proves("rope-bearing", CheckStatus.Engineer, Side.Within)]
+    [Proves("rope-bearing", CheckStatus.Warn, Side.Beyond)]
+    public static Proof BearingAtItsLimit(double share) =>
+        new(Heavy.With("3x6", across: OnRope / share).Check("rope-bearing"), OnRope * Psi, OnRope / share * Psi);
+
     [Proves("rope-bearing", CheckStatus.Engineer)]
-    public static Proof Bearing()
-    {
-        var force = (1000 * (0.5 + ((HalfWidth - 6) / 46))) + Dead;
-        return new Proof(Heavy.Check("rope-bearing"), force / (0.75 * 2.5) * Psi)
-            .Saying(FormattableString.Invariant($"point load at the edge: {force:0} lbf / (0.75 in × 2.5 in)"), "Fc⊥' = 565 psi × CM 0.67");
-    }
+    public static Proof NoBearing() => Unknown(Heavy, "rope-bearing", OnRope * Psi);
+
+    private static double OnRope => ((1000 * (0.5 + ((HalfWidth - 6) / 46))) + Dead) / (0.75 * 2.5);
 
     // Moments and shears are looked at a nanometre beside the place where they jump.
     private const double Nanometre = 1e-7;

@@ -54,9 +54,20 @@ internal static class CapProofs
     public static Proof NoDown() =>
         new Proof(new LevelDeck().Unknown.Check("cap-bending-down"), 3600 / 2.0625 * Psi).Saying("2x6 white-oak no2: the built-in tables");
 
+    // Without values of its own 1x lumber is reckoned as No. 3 of its species: cedar 400·1.6 psi, no factor for size or flat use.
+    [Proves("rail-bending", CheckStatus.Fail)]
+    public static Proof ThinRail() => new Proof(new LevelDeck().Check("rail-bending"), 825 / 0.328125 * Psi, 640 * Psi)
+        .Saying("= 640 psi (No. 3 of the species: 1x lumber is stress-rated only if so stamped)");
+
+    // Treated southern pine, 5/4x4 of 1 in: 825/(3.5/6) psi against 650·1.6, holds nothing by size either.
+    [Proves("rail-bending", CheckStatus.Fail)]
+    public static Proof ThickerRail() => new Proof(
+        new LevelDeck { Rails = "{ section: 5/4x4, stock: treated, heights: [12 in] }" }.Check("rail-bending"), 825 / (3.5 / 6) * Psi, 1040 * Psi)
+        .Saying("Fb' = 650 psi", "stress-rated only if so stamped");
+
     [Proves("rail-bending", CheckStatus.Engineer)]
-    public static Proof NoRail() => new Proof(new LevelDeck().Check("rail-bending"), 825 / 0.328125 * Psi)
-        .Saying("1x4 western-red-cedar no2: Table 4A has no values for lumber thinner than 2 in");
+    public static Proof NoRail() => new Proof(new LevelDeck().Unknown.Check("rail-bending"), 825 / 0.328125 * Psi)
+        .Saying("1x4 white-oak no2: the built-in tables have no No. 3 values of it for lumber thinner than 2 in");
 
     // Moments about the other rope: 200·(25.2664 + 5.25)/46 = 132.7 lbf up, less what dry wood lays on the rope.
     [Proves("keeper-uplift-guard", CheckStatus.Engineer)]

@@ -105,6 +105,7 @@ internal sealed record LevelDeck
     private static readonly Func<CheckContext, IEnumerable<CheckResult>>[] s_checks =
     [
         DeckBending.Of, DeckShear.Of, DeckDeflection.Of, HoleSizes.Of, CapSpan.Of, RailSpan.Of, GuardJoints.Of, KeeperUplift.Of,
+        DeckBearing.Of, GuardBearing.Of, EndFrames.Of, c => [EndDistance.Of(c)],
         c => [GuardPost.Of(c)], c => [GuardBrace.Of(c)], RopeBearing.Of, BaseBending.Of, BaseShear.Of, ChannelFaces.Of,
     ];
 
@@ -120,11 +121,12 @@ internal sealed record LevelDeck
         double compression = 20000,
         double modulus = 1600000,
         double least = 580000,
+        double across = 565,
         string wood = "southern-pine, grade: no1") => this with
         {
             Values = string.Create(
                 CultureInfo.InvariantCulture,
-                $"[{{ species: {wood}, size: {size}, bending: {bending:R} psi, tension: {tension:R} psi, shear: {shear:R} psi, compression_across: 565 psi, compression: {compression:R} psi, modulus: {modulus:R} psi, modulus_min: {least:R} psi, wet: true, size_adjusted: true, source: invented }}]"),
+                $"[{{ species: {wood}, size: {size}, bending: {bending:R} psi, tension: {tension:R} psi, shear: {shear:R} psi, compression_across: {across:R} psi, compression: {compression:R} psi, modulus: {modulus:R} psi, modulus_min: {least:R} psi, wet: true, size_adjusted: true, source: invented }}]"),
         };
 
     /// <summary>Wood that no table has.</summary>

@@ -1,0 +1,60 @@
+using BridgeForm.Checks.Timber;
+using BridgeForm.Project;
+
+namespace BridgeForm.Checks.Codes;
+
+/// <summary>What a builder may choose, but not as low as this.</summary>
+internal static class InputFloors
+{
+    private const double PoundPerSquareFoot = Quantities.Units.PoundForce / (0.3048 * 0.3048);
+    private const double LeastFactor = 3;
+    private const double UsualFactor = 5;
+
+    private const string FactorSource =
+        "at most one fifth of the breaking strength: WAC 296-24-29401 (1); at least 3: trail bridge standards SSTB and LSTB (from memory)";
+
+    private const string LiveSource =
+        "own floors: 40 psf private, 60 psf public (ASCE 7-16 Table 4.3-1: 60 psf on walkways other than exits)";
+
+    /// <summary>The ropes' safety factor.</summary>
+    public static DeclaredCheck DeclaredFactor { get; } = new(
+        "safety-factor",
+        "Safety factor of the ropes",
+        "ropes.safety_factor against 5; below 3 it fails.",
+        FactorSource,
+        [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
+
+    /// <summary>The live load.</summary>
+    public static DeclaredCheck DeclaredLive { get; } = new(
+        "live-load",
+        "Live load",
+        "loads.live against 40 psf of a private bridge, 60 psf of a public one. Lower fails, unless loads.low_live_reason says why: then it is a look, and the reason stands beside it wherever the check does.",
+        LiveSource,
+        [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
+
+    /// <summary>Below 3 fails, below 5 a look.</summary>
+    public static CheckResult Factor(CheckContext context)
+    {
+        var factor = context.Parameters.Ropes.SafetyFactor;
+        var text = $"ropes.safety_factor {CheckWords.Plain(factor)}";
+        return factor < LeastFactor
+            ? Outcome.AtLeast(DeclaredFactor, factor, LeastFactor, "1", FactorSource, $"{text}; at least {CheckWords.Plain(LeastFactor)}, usual {CheckWords.Plain(UsualFactor)}")
+            : Outcome.AtLeast(DeclaredFactor, factor, UsualFactor, "1", FactorSource, $"{text}; usual {CheckWords.Plain(UsualFactor)}", CheckStatus.Warn);
+    }
+
+    /// <summary>Fails; with a reason a look that carries it in its title.</summary>
+    public static CheckResult Live(CheckContext context)
+    {
+        var (words, loads) = (context.People(), context.Parameters.Loads);
+        var (least, use) = context.Parameters.Use == BridgeUse.Public ? (60 * PoundPerSquareFoot, "public") : (40 * PoundPerSquareFoot, "private");
+        var text = $"loads.live {words.Pressure(loads.Live)}; at least {words.Pressure(least)} on a {use} bridge";
+        if (loads.LowLiveReason is not { } reason)
+        {
+            return Outcome.AtLeast(
+                DeclaredLive, loads.Live, least, "Pa", LiveSource, loads.Live < least ? $"{text}: raise it, or say why it is enough under loads.low_live_reason" : text);
+        }
+
+        var result = Outcome.AtLeast(DeclaredLive, loads.Live, least, "Pa", LiveSource, $"{text}; loads.low_live_reason: {reason}", CheckStatus.Warn);
+        return result.Status == CheckStatus.Pass ? result : result with { Title = $"{DeclaredLive.Title} below {words.Pressure(least)}: {reason}" };
+    }
+}

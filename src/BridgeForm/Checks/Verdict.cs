@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+
+namespace BridgeForm.Checks;
+
+/// <summary>What all checks of a bridge come to.</summary>
+public static class Verdict
+{
+    /// <summary>No check fails, and none was left undone for want of a value.</summary>
+    public static bool IsClear(IEnumerable<CheckResult> checks) =>
+        checks.All(c => c.Status != CheckStatus.Fail && c.NotChecked is null);
+
+    /// <summary>Wood without values: section, species and grade, each once.</summary>
+    public static ImmutableArray<string> NotChecked(IEnumerable<CheckResult> checks) =>
+        [.. checks.Select(c => c.NotChecked).OfType<string>().Distinct(StringComparer.Ordinal)];
+
+    /// <summary><c>not checked: 2x6 white-oak no1 (board-shear, board-bearing); …</c>; empty where nothing is missing.</summary>
+    public static string NotCheckedText(IEnumerable<CheckResult> checks)
+    {
+        var missing = checks.Where(c => c.NotChecked is not null).GroupBy(c => c.NotChecked!, StringComparer.Ordinal);
+        var each = string.Join("; ", missing.Select(wood => $"{wood.Key} ({string.Join(", ", wood.Select(c => c.Id))})"));
+        return each.Length == 0 ? "" : $"not checked: {each}: no table has values; give your own under values";
+    }
+
+    /// <summary>What every sheet says below its caution: checks that fail, and wood that was not checked; empty where there is neither.</summary>
+    /// <param name="failing">Ids of checks that fail.</param>
+    /// <param name="notChecked">Wood without values.</param>
+    public static string SheetText(ImmutableArray<string> failing, ImmutableArray<string> notChecked) => string.Join(
+        " ",
+        new[] { Listed("Checks that do not hold: ", failing), Listed("Not checked, no values: ", notChecked) }.Where(t => t.Length > 0));
+
+    private static string Listed(string before, ImmutableArray<string> names) =>
+        names.IsEmpty ? "" : $"{before}{string.Join(", ", names)}.";
+}

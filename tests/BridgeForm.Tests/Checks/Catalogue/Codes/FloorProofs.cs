@@ -1,0 +1,56 @@
+using BridgeForm.Checks;
+
+namespace BridgeForm.Tests.Checks.Catalogue.Codes;
+
+/// <summary>Safety factor and live load, by which everything else is measured.</summary>
+internal static class FloorProofs
+{
+    // Pounds on a square foot.
+    private const double Psf = BridgeForm.Quantities.Units.PoundForce / (0.3048 * 0.3048);
+
+    // At most one fifth of the breaking strength (WAC 296-24-29401).
+    [Proves("safety-factor", CheckStatus.Pass, Side.Within)]
+    [Proves("safety-factor", CheckStatus.Warn, Side.Beyond)]
+    public static Proof Usual(double share) => Factor(5 / share, 5);
+
+    [Proves("safety-factor", CheckStatus.Warn)]
+    public static Proof Least() => Factor(3.0015, 5);
+
+    // Trail bridge standards (from memory).
+    [Proves("safety-factor", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Low(double share) => Factor(3 / share, 3);
+
+    [Proves("live-load", CheckStatus.Pass, Side.Within)]
+    [Proves("live-load", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Private(double share) => Live(40 / share, 40, "private");
+
+    [Proves("live-load", CheckStatus.Pass, Side.Within)]
+    [Proves("live-load", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Public(double share) => Live(60 / share, 60, "public");
+
+    // A reason makes it a look, and stands in its headline.
+    [Proves("live-load", CheckStatus.Warn, Side.Beyond)]
+    public static Proof WithAReason(double share)
+    {
+        var proof = Live(40 / share, 40, "private", ", low_live_reason: one household of four");
+        Assert.Equal("Live load below 40 psf: one household of four", proof.Check.Title);
+        return proof.Saying("loads.low_live_reason: one household of four");
+    }
+
+    [Proves("live-load", CheckStatus.Pass)]
+    public static Proof ReasonWithoutNeed()
+    {
+        var proof = Live(50, 40, "private", ", low_live_reason: one household of four");
+        Assert.Equal("Live load", proof.Check.Title);
+        return proof;
+    }
+
+    private static Proof Factor(double factor, double limit) => new(
+        new TwoBays { Ropes = FormattableString.Invariant($", safety_factor: {factor:R}") }.Check("safety-factor"), factor, limit);
+
+    private static Proof Live(double psf, double least, string use, string more = "")
+    {
+        var bridge = new TwoBays { Use = use, More = FormattableString.Invariant($"loads: {{ live: {psf:R} psf{more} }}") };
+        return new(bridge.Check("live-load"), psf * Psf, least * Psf);
+    }
+}
