@@ -50,6 +50,9 @@ public sealed record BridgeParameters
     /// <summary>Loads.</summary>
     public required LoadParameters Loads { get; init; }
 
+    /// <summary>Stricter limits of the builder's own.</summary>
+    public LimitParameters Limits { get; init; } = new();
+
     /// <summary>Lumber by name, in the file's order.</summary>
     public required ImmutableArray<StockParameters> Stock { get; init; }
 

@@ -175,7 +175,7 @@ public static class Remedies
         if (shape(parameters, effort, accuracy) is not { } rope)
             return Nothing;
         var layout = BridgeLayout.Of(parameters, rope);
-        var cases = LoadCases.All(LoadCaseInput.Of(parameters, rope, BridgeMasses.Of(layout, effort.Token)), token: effort.Token);
+        var cases = LoadCases.All(LoadCaseInput.Of(layout, rope, BridgeMasses.Of(layout, effort.Token), effort.Token), token: effort.Token);
         var strength = RopeStrength.Of(parameters, cases, new CheckWords(parameters.Units));
         var solved = cases.All(c => c.Shape is not null);
         return new Trial(
