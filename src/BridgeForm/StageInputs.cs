@@ -24,6 +24,7 @@ internal static class StageInputs
         {
             Shop = before.Shop,
             PriceList = before.PriceList,
+            Limits = before.Limits,
             Species = before.Species,
             Values = before.Values,
             Treatment = before.Treatment,
@@ -42,6 +43,7 @@ internal static class StageInputs
     {
         Use = before.Use,
         Loads = before.Loads,
+        Limits = before.Limits,
         Species = before.Species,
         Values = before.Values,
         Treatment = before.Treatment,

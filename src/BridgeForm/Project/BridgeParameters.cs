@@ -119,6 +119,7 @@ public static class ProjectKeys
             DeckSection.Keys,
             GuardSection.Keys,
             LoadSection.Keys,
+            LimitSection.Keys,
             StockSection.Keys,
             ShopSection.Keys,
             Define.Text("prices", "File with your own prices, beside this one"),
@@ -162,6 +163,7 @@ internal static class WholeFile
             Deck = DeckSection.Read(v),
             Guard = GuardSection.Read(v),
             Loads = LoadSection.Read(v, use),
+            Limits = LimitSection.Read(v),
             Stock = StockSection.Read(v, species, faults),
             Shop = ShopSection.Read(v),
             Prices = v.TextOrNull("prices"),
@@ -189,5 +191,6 @@ internal static class WholeFile
         RopeSection.Check(f);
         LoadCaseSection.Check(f);
         LoadSection.Check(f);
+        LimitSection.Check(f);
     }
 }

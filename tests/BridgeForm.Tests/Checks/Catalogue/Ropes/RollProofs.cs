@@ -50,10 +50,16 @@ internal static class RollProofs
     /// <summary>That bridge with its ropes so far apart.</summary>
     public static TwoBays Apart(double spacing) => s_bridge with { Spacing = spacing };
 
+    /// <summary>The same with other loads.</summary>
+    public static TwoBays Loaded(double spacing, string loads) => Apart(spacing) with
+    {
+        More = s_bridge.More.Replace("live: 60 psf, point: { force: 0 lbf }", loads, StringComparison.Ordinal),
+    };
+
     /// <summary>Both ropes of it by hand under so many psf all along, a share of it on one rope.</summary>
     public static TwoRopes Ropes(double spacing, double psf, double share, double growth = 1)
     {
-        var ((hanging, moment), people) = (Dead(), psf / 144 * s_bridge.Between * 72);
+        var ((hanging, moment), people) = (Dead(s_bridge), psf / 144 * s_bridge.Between * 72);
         return new TwoRopes(spacing, s_bridge.Sag, hanging, moment, growth).With(people, (share - 0.5) * spacing, PeopleHigh);
     }
 
@@ -74,12 +80,12 @@ internal static class RollProofs
 
     // What hangs on the ropes: the middle frame and, of both bays together, as much as one bay; each part at the middle of its
     // stick over the rope's chord, which falls 8 in in 72 in to the middle frame. Base's top 5.25 in over the rope there.
-    public static (double Hanging, double Moment) Dead()
+    public static (double Hanging, double Moment) Dead(TwoBays bridge)
     {
-        var (post, brace) = (s_bridge.LeanRadians, 12 * Math.PI / 180);
+        var (post, brace) = (bridge.LeanRadians, 12 * Math.PI / 180);
         var longEdge = (10 - (3.5 / Math.Cos(post))) / (Math.Tan(post) + Math.Tan(brace)) / Math.Cos(brace);
         var shortEdge = longEdge - (3.5 * (Math.Tan(brace) + (1 / Math.Tan(post + brace))));
-        var (deck, guard) = (TwoBays.Upright(s_bridge.DeckFall, 1), TwoBays.Upright(s_bridge.CapFall, 1));
+        var (deck, guard) = (TwoBays.Upright(bridge.DeckFall, 1), TwoBays.Upright(bridge.CapFall, 1));
         // Boards from 1.75 in before the support to 1/16 in before the middle frame, rails and caps from 0.75 in before it.
         var (board, rail) = ((72 - 1.75 - 0.0625) / 2, (72 - 0.75) / 2);
         List<(double Weight, double Height)> parts =
@@ -88,18 +94,18 @@ internal static class RollProofs
             (40 / 1728.0 * 2 * 1.5 * 3.5 * 24, 5.25 + (12 * Math.Cos(post))),
             (40 / 1728.0 * 1.5 * 3.5 * (longEdge + shortEdge), 5.25 + (longEdge / 2 * Math.Cos(brace)) - (1.75 * Math.Sin(brace))),
             (3, 5.25),
-            (40 / 1728.0 * 6 * 1.5 * 5.5 * (72 + 1.75 - 0.0625) * deck, s_bridge.EndTop + s_bridge.Lift + (0.75 * deck) + Over(s_bridge.DeckFall, board)),
-            (20 / 1728.0 * 2 * 1.5 * 5.5 * 72.75 * guard, s_bridge.EndTop + (24 * Math.Cos(post)) + (0.75 * guard) + Over(s_bridge.CapFall, rail)),
+            (40 / 1728.0 * 6 * 1.5 * 5.5 * (72 + 1.75 - 0.0625) * deck, bridge.EndTop + bridge.Lift + (0.75 * deck) + Over(bridge, bridge.DeckFall, board)),
+            (20 / 1728.0 * 2 * 1.5 * 5.5 * 72.75 * guard, bridge.EndTop + (24 * Math.Cos(post)) + (0.75 * guard) + Over(bridge, bridge.CapFall, rail)),
         ];
         foreach (var up in (double[])[6, 12, 18])
         {
-            var middle = s_bridge.EndTop + (up * Math.Cos(post)) + (0.375 * Math.Sin(post) / s_bridge.RailNormal);
-            parts.Add((20 / 1728.0 * 2 * 0.75 * 3.5 * 72.75 * guard, middle + Over(s_bridge.CapFall, rail)));
+            var middle = bridge.EndTop + (up * Math.Cos(post)) + (0.375 * Math.Sin(post) / bridge.RailNormal);
+            parts.Add((20 / 1728.0 * 2 * 0.75 * 3.5 * 72.75 * guard, middle + Over(bridge, bridge.CapFall, rail)));
         }
 
         return (parts.Sum(p => p.Weight), parts.Sum(p => p.Weight * p.Height));
     }
 
     // Further along, a part has fallen, and the chord too.
-    private static double Over(double fall, double x) => (8.0 / 72 * x) - (fall * x);
+    private static double Over(TwoBays bridge, double fall, double x) => (bridge.Sag / 72 * x) - (fall * x);
 }

@@ -13,6 +13,9 @@ internal sealed record TwoRopes(double Spacing, double Sag, double Hanging, doub
 {
     private static readonly TwoLinks s_rope = new();
 
+    /// <summary>Weight under which each rope hung so deep when it was marked; the bridge's own unless said otherwise.</summary>
+    public double Marked { get; init; } = Hanging;
+
     private double On { get; init; }
 
     private double Aside { get; init; }
@@ -38,7 +41,7 @@ internal sealed record TwoRopes(double Spacing, double Sag, double Hanging, doub
         }
     }
 
-    private double Length => s_rope.Length(Hanging / 2, Sag);
+    private double Length => s_rope.Length(Marked / 2, Sag);
 
     /// <summary>With one weight more, so far from the middle and so high.</summary>
     public TwoRopes With(double weight, double fromMiddle, double high) =>
