@@ -176,6 +176,7 @@ public sealed class Rebuild(SideBySide? run = null)
     private ImmutableArray<Remedy> Cures(CheckContext context, CancellationToken token) =>
     [
         .. Remedies.Of(context.Parameters, _checks.Value, ShapeFinding.Within, token),
+        .. RollRemedies.Of(context, _checks.Value, ShapeFinding.Within, token),
         .. TimberRemedies.Of(context, _checks.Value, ShapeFinding.Within, token),
     ];
 

@@ -15,7 +15,7 @@ internal static class CaseText
         }
 
         var words = new QuantityText(model.Parameters.Units);
-        output.WriteLine("LOAD CASES, the more heavily loaded rope");
+        output.WriteLine("LOAD CASES, the rope that is pulled harder");
         Columns.Table(output, [Heading(model), .. model.Cases.Select(c => Row(words, model, c))]);
         foreach (var failed in model.Cases.Where(c => c.Shape is null))
         {
@@ -43,7 +43,7 @@ internal static class CaseText
             words.Length(shape.Sag),
             words.Size(result.MoveDownMid),
             QuantityText.Degrees(Math.Atan(result.SteepestDeck)),
-            QuantityText.Degrees(result.CrossSlope),
+            result.CrossSlope is { } tilt ? QuantityText.Degrees(tilt) : "rolls over",
             .. Ground(model) ? (string[])[result.OverGround is { } ground ? words.Length(ground) : ""] : [],
             .. Water(model) ? (string[])[result.OverWater is { } water ? words.Length(water) : ""] : [],
         ]

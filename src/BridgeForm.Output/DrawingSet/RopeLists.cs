@@ -144,13 +144,14 @@ internal static class RopeForces
         var rows = context.Model.Cases.Select(c => new FlowRow(c.Shape is { } s
             ?
             [
-                c.Title, w.Temperature(c.Temperature), w.Force(s.MaxTension), w.Length(s.Sag), w.Size(c.MoveDownMid),
+                c.RollsOver ? c.Title + ": IT ROLLS OVER, figures as if something held it" : c.Title,
+                w.Temperature(c.Temperature), w.Force(s.MaxTension), w.Length(s.Sag), w.Size(c.MoveDownMid),
                 w.Force(Math.Abs(c.ReactionA.X)), w.Force(-c.ReactionA.Y), w.Force(Math.Abs(c.ReactionB.X)), w.Force(-c.ReactionB.Y),
             ]
             : [c.Title + ": " + (c.Failure ?? "no solution"), w.Temperature(c.Temperature), "", "", "", "", "", "", ""]));
         return new FlowTable(
             "Load cases and forces on the supports",
-            "Of the more heavily loaded rope, solved by itself; unfactored. Forces of the rope on the support: level towards mid-span, and downwards (negative: upwards). Each support carries two ropes.",
+            "Of the rope that is pulled harder; unfactored. Forces of the rope on the support: level towards mid-span, and downwards (negative: upwards). Each support carries two ropes.",
             [
                 new("Case", 0.080), new("Temperature", Figures: true), new("Largest pull", Figures: true), new("Sag", Figures: true),
                 new("Mid-span moves down", 0.026, Figures: true), new("A level", Figures: true), new("A down", Figures: true),

@@ -116,6 +116,11 @@ internal static class CaseWords
     public static string Of(LoadCaseResult load, QuantityText words)
     {
         var pull = $"The greatest pull in one rope is {words.Force(load.Shape!.MaxTension)}.";
+        if (load.RollsOver)
+        {
+            return $"IT ROLLS OVER: no position in which the deck stays upright was found. Drawn as if something held it. {pull}";
+        }
+
         if (string.Equals(load.Id, Empty, StringComparison.Ordinal))
         {
             return pull;

@@ -163,7 +163,7 @@ internal static class PreviewJson
         json.WriteString("title", load.Title);
         json.WriteString("text", CaseWords.Of(load, new QuantityText(model.Parameters.Units)));
         Number(json, "moveDownMid", load.MoveDownMid);
-        Number(json, "crossSlope", load.CrossSlope);
+        Number(json, "crossSlope", load.CrossSlope ?? 0);
         List(json, "nodes", load.Shape!.Nodes, (j, p) => Row(j, p.X, p.Y));
         List(json, "extra", Extra(load.Shape, model.Rope), (j, n) => j.WriteNumberValue(Numbers.Rounded(n, 1)));
         json.WriteEndObject();

@@ -54,9 +54,9 @@ internal static class ReportJson
         }
     }
 
-    /// <summary>An angle given in radians, in degrees.</summary>
-    public static void Angle(Utf8JsonWriter json, string name, double radians) =>
-        json.WriteNumber(name, Degrees(radians));
+    /// <summary>An angle given in radians, in degrees; null where there is none.</summary>
+    public static void Angle(Utf8JsonWriter json, string name, double? radians) =>
+        Number(json, name, radians is { } angle ? Degrees(angle) : null);
 
     /// <summary>Radians to degrees without noise.</summary>
     public static double Degrees(double radians) => Numbers.Rounded(Numbers.Degrees(radians), DegreeDecimals);

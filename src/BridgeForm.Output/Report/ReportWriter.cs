@@ -54,6 +54,9 @@ internal static class CaseReport
         ReportJson.Number(json, "sag", result.Shape?.Sag);
         ReportJson.Number(json, "move_down_mid", result.Shape is null ? null : result.MoveDownMid);
         ReportJson.Angle(json, "cross_slope_deg", result.CrossSlope);
+        ReportJson.Angle(json, "cross_slope_first_order_deg", result.Shape is null ? null : result.FirstOrderCrossSlope);
+        json.WriteBoolean("rolls_over", result.RollsOver);
+        ReportJson.Number(json, "largest_share", result.LargestShare);
         ReportJson.Angle(json, "steepest_deck_deg", Math.Atan(result.SteepestDeck));
         ReportJson.Number(json, "over_ground", result.OverGround);
         ReportJson.Number(json, "over_water", result.OverWater);

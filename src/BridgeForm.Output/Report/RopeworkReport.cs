@@ -18,6 +18,7 @@ internal static class RopeworkReport
         ReportJson.List(json, "supports", work.Supports, Support);
         ReportJson.List(json, "keepers", work.Keepers, Keeper);
         ReportJson.List(json, "modes", work.Modes, Modes);
+        ReportJson.List(json, "roll", work.Roll, Roll);
     }
 
     /// <summary>One entry of <c>remedies</c>.</summary>
@@ -108,6 +109,19 @@ internal static class RopeworkReport
         json.WriteEndObject();
     }
 
+    // Not how many times as heavy the weights could be: how many times as high they could stand.
+    private static void Roll(Utf8JsonWriter json, RollState state)
+    {
+        json.WriteStartObject();
+        json.WriteString("case", state.Case);
+        json.WriteBoolean("hot_and_stretched", state.InHeat);
+        ReportJson.Number(json, "height_factor", state.Factor is { } factor && double.IsFinite(factor.Value) ? factor.Value : null);
+        json.WriteBoolean("to_one_side", state.Factor?.IsToOneSide ?? false);
+        ReportJson.Number(json, "height_factor_deck_held_in_plan", state.HeldInPlan is { } held && double.IsFinite(held) ? held : null);
+        json.WriteBoolean("rolls_over", state.RollsOver);
+        json.WriteEndObject();
+    }
+
     private static void Modes(Utf8JsonWriter json, RopeModes modes)
     {
         json.WriteStartObject();
@@ -115,6 +129,9 @@ internal static class RopeworkReport
         ReportJson.Number(json, "vertical_symmetric_hz", modes.VerticalSymmetric);
         ReportJson.Number(json, "vertical_antisymmetric_hz", modes.VerticalAntisymmetric);
         ReportJson.Number(json, "lateral_hz", modes.Lateral);
+        ReportJson.Number(json, "lateral_one_half_wave_hz", modes.LateralOneHalfWave);
+        ReportJson.Number(json, "lateral_two_half_waves_hz", modes.LateralTwoHalfWaves);
+        ReportJson.Number(json, "lateral_at_ropes_hz", modes.LateralAtRopes);
         ReportJson.Number(json, "string_first_hz", modes.StringFirst);
         ReportJson.Number(json, "string_second_hz", modes.StringSecond);
         ReportJson.Number(json, "irvine_symmetric_hz", modes.IrvineSymmetric);

@@ -26,8 +26,18 @@ internal static class CaseSurroundings
     private static LoadCaseResult Cleared(BridgeParameters parameters, LoadCaseResult result, RopeShape shape)
     {
         var (ground, water) = Clearances(parameters, shape);
+
+        // Where the frames tilt to one side here and to the other there, each rope is the lower one somewhere.
+        if (result.Lighter is { } other && !ReferenceEquals(other, shape))
+        {
+            var (too, deep) = Clearances(parameters, other);
+            (ground, water) = (Less(ground, too), Less(water, deep));
+        }
+
         return result with { OverGround = ground, OverWater = water };
     }
+
+    private static double? Less(double? a, double? b) => a is { } one && b is { } other ? Math.Min(one, other) : a ?? b;
 
     /// <summary>Clearances of one shape of the ropes over ground and water, metres.</summary>
     private static (double? Ground, double? Water) Clearances(BridgeParameters parameters, RopeShape shape)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Frames;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
 
@@ -34,11 +35,18 @@ public sealed record LoadCaseInput
     /// <summary>Share by which the rope has grown for good since it was marked; 0 for as marked.</summary>
     public double Stretch { get; init; }
 
+    /// <summary>How high everything stands over the ropes; null to leave heights out: then no weight leans with its frame.</summary>
+    public StandingWeights? Standing { get; init; }
+
     /// <summary>What the load cases of a whole bridge are made from.</summary>
-    /// <param name="parameters">What the builder asked for.</param>
+    /// <param name="layout">Where everything stands.</param>
     /// <param name="design">Design state of one rope.</param>
     /// <param name="masses">Masses of the design state's frames.</param>
-    public static LoadCaseInput Of(BridgeParameters parameters, RopeShape design, BridgeMasses masses) => new()
+    /// <param name="token">Asked from frame to frame.</param>
+    public static LoadCaseInput Of(BridgeLayout layout, RopeShape design, BridgeMasses masses, CancellationToken token = default) =>
+        Of(layout.Parameters, design, masses) with { Standing = StandingWeights.Of(layout, token) };
+
+    private static LoadCaseInput Of(BridgeParameters parameters, RopeShape design, BridgeMasses masses) => new()
     {
         Design = design,
         FrameLoads = masses.FrameStageLoads(),

@@ -29,7 +29,7 @@ public sealed record HoistingRow(string Stage, double Temperature, double Sag, d
 /// <param name="AtMarkingTension">On the rope pulled to the marking tension.</param>
 public sealed record RopeMark(string Frame, double Unstressed, double AtMarkingTension);
 
-/// <summary>A load case of one rope (the more heavily loaded one), solved by itself.</summary>
+/// <summary>A load case: both ropes with the frames that stand on them. Forces and shape are those of the rope that is pulled harder.</summary>
 public sealed record LoadCaseResult
 {
     /// <summary>Stable id.</summary>
@@ -56,7 +56,7 @@ public sealed record LoadCaseResult
     /// <summary>Force of the rope on support B, (x, y) newtons in world axes.</summary>
     public RopePoint ReactionB { get; init; }
 
-    /// <summary>Shape of the other, more lightly loaded rope; null when the case has no solution.</summary>
+    /// <summary>Shape of the other rope, which is pulled less; null when the case has no solution.</summary>
     public RopeShape? Lighter { get; init; }
 
     /// <summary>Movement of each frame's point on the rope from the design state, world axes, metres; supports included.</summary>
@@ -71,6 +71,27 @@ public sealed record LoadCaseResult
     /// <summary>Least clearance over the highest water, metres; null when no water is given or the case has no solution.</summary>
     public double? OverWater { get; init; }
 
-    /// <summary>Rise of the deck from left to right over the rope spacing, radians; 0 where both ropes carry alike.</summary>
-    public double CrossSlope { get; init; }
+    /// <summary>
+    /// Tilt of the frame that tilts most, radians, never negative: the difference of the ropes' heights over their spacing,
+    /// with the lever of all weights above them (second order). Null where the case has no solution, and where it rolls over.
+    /// </summary>
+    public double? CrossSlope { get; init; }
+
+    /// <summary>The same of first order, each rope by itself: what the deck tilts before its weights lean with it.</summary>
+    public double FirstOrderCrossSlope { get; init; }
+
+    /// <summary>
+    /// No equilibrium in which the section stays upright: shape and forces are then those of ropes whose frames are held
+    /// upright, and no more than that.
+    /// </summary>
+    public bool RollsOver { get; init; }
+
+    /// <summary>
+    /// Largest share of one load on one rope at any frame, by statics: above 1 the other rope is relieved by it. Null where
+    /// nothing lies on the deck, and where it rolls over.
+    /// </summary>
+    public double? LargestShare { get; init; }
+
+    /// <summary>Both ropes with what stands on them; null when the case has no solution.</summary>
+    internal PairCase? Pair { get; init; }
 }

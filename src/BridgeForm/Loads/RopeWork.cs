@@ -36,6 +36,12 @@ public sealed record RopeWork
     /// <summary>Why there is no such shape; null when there is one.</summary>
     public string? SupportMoveFailure { get; init; }
 
+    /// <summary>Whether the section stays upright, state by state.</summary>
+    public ImmutableArray<RollState> Roll { get; init; } = [];
+
+    /// <summary>What loads to one side lift at the other rope, in each case that comes near to it.</summary>
+    public ImmutableArray<Lift> Lifts { get; init; } = [];
+
     /// <summary>Modes of the empty bridge and of the loaded one; empty for a bridge without interior frames.</summary>
     public ImmutableArray<RopeModes> Modes { get; init; } = [];
 
@@ -64,7 +70,7 @@ public sealed record RopeWork
         var parameters = layout.Parameters;
         var site = parameters.Site;
         ImmutableArray<string> names = [.. layout.Poses.Select(f => f.Name)];
-        var input = LoadCaseInput.Of(parameters, design, masses);
+        var input = LoadCaseInput.Of(layout, design, masses, token);
         var cases = CasesOf(parameters, input, token);
         var marks = RopeMarks.Of(design, names, parameters.Ropes.MarkingTension);
         var cut = RopeCut.Of(parameters, design);
@@ -81,7 +87,9 @@ public sealed record RopeWork
             Keepers = KeeperForce.Of(cases, names),
             FallWhenSupportMoves = moved ? fall : null,
             SupportMoveFailure = failure,
-            Modes = ModesOf(cases, token),
+            Roll = RollState.Of(input, cases, StretchRange.Of(parameters.Ropes).Range?.High, token),
+            Lifts = Lift.Of(input, cases, names, token),
+            Modes = ModesOf(input, cases, token),
             Cautions = RopeCautions.Of(parameters.Ropes),
         };
     }
@@ -90,14 +98,14 @@ public sealed record RopeWork
     public static ImmutableArray<LoadCaseResult> CasesOf(BridgeParameters parameters, LoadCaseInput input, CancellationToken token = default) =>
         [.. LoadCases.All(input, token: token).Select(c => CaseSurroundings.Of(parameters, c))];
 
-    private static ImmutableArray<RopeModes> ModesOf(ImmutableArray<LoadCaseResult> cases, CancellationToken token) =>
+    private static ImmutableArray<RopeModes> ModesOf(LoadCaseInput input, ImmutableArray<LoadCaseResult> cases, CancellationToken token) =>
     [
         .. cases
             .Where(c => c is { Shape: not null, Id: "dead" or "live-full" })
             .Select(c =>
             {
                 token.ThrowIfCancellationRequested();
-                return RopeModes.Of(c.Id, c.Shape!);
+                return SideMotion.Of(input, c);
             })
             .OfType<RopeModes>(),
     ];

@@ -53,6 +53,9 @@ public sealed record BridgeParameters
     /// <summary>Loads.</summary>
     public required LoadParameters Loads { get; init; }
 
+    /// <summary>Stricter limits of the builder's own.</summary>
+    public LimitParameters Limits { get; init; } = new();
+
     /// <summary>Lumber by name, in the file's order.</summary>
     public required ImmutableArray<StockParameters> Stock { get; init; }
 
@@ -120,6 +123,7 @@ public static class ProjectKeys
             DeckSection.Keys,
             GuardSection.Keys,
             LoadSection.Keys,
+            LimitSection.Keys,
             StockSection.Keys,
             ShopSection.Keys,
             Define.Text("prices", "File with your own prices, beside this one"),
@@ -164,6 +168,7 @@ internal static class WholeFile
             Deck = DeckSection.Read(v),
             Guard = GuardSection.Read(v),
             Loads = LoadSection.Read(v, use),
+            Limits = LimitSection.Read(v),
             Stock = StockSection.Read(v, species, faults),
             Shop = ShopSection.Read(v),
             Prices = v.TextOrNull("prices"),
@@ -191,5 +196,6 @@ internal static class WholeFile
         RopeSection.Check(f);
         LoadCaseSection.Check(f);
         LoadSection.Check(f);
+        LimitSection.Check(f);
     }
 }

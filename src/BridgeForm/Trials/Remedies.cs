@@ -89,7 +89,7 @@ public static class Remedies
     internal static Effort Begin(double bays, CancellationToken token) =>
         new(MostWeighings + (int)(FurtherBays / Math.Max(1, bays)), MostOfTrial + (int)(FurtherBaysOfTrial / Math.Max(1, bays)), token);
 
-    private static double Bays(BridgeParameters parameters) => parameters.Site.Span / parameters.Frames.Spacing;
+    internal static double Bays(BridgeParameters parameters) => parameters.Site.Span / parameters.Frames.Spacing;
 
     private static Remedy Rope(BridgeParameters parameters, TrialShape shape, CancellationToken token)
     {
@@ -142,7 +142,7 @@ public static class Remedies
         parameters with { Ropes = parameters.Ropes with { Sag = sag } };
 
     // Channels keep their clearance: they grow as the rope does.
-    private static BridgeParameters With(BridgeParameters parameters, RopeProperties rope)
+    internal static BridgeParameters With(BridgeParameters parameters, RopeProperties rope)
     {
         var channel = parameters.Frames.Channel;
         var wider = channel with { Width = channel.Width + rope.Diameter - parameters.Ropes.Rope.Diameter };
@@ -170,7 +170,7 @@ public static class Remedies
         if (shape(parameters, effort, accuracy) is not { } rope)
             return Nothing;
         var layout = BridgeLayout.Of(parameters, rope);
-        var cases = LoadCases.All(LoadCaseInput.Of(parameters, rope, BridgeMasses.Of(layout, effort.Token)), token: effort.Token);
+        var cases = LoadCases.All(LoadCaseInput.Of(layout, rope, BridgeMasses.Of(layout, effort.Token), effort.Token), token: effort.Token);
         var strength = RopeStrength.Of(parameters, cases, new CheckWords(parameters.Units));
         var solved = cases.All(c => c.Shape is not null);
         return new Trial(

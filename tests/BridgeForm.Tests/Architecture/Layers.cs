@@ -14,7 +14,7 @@ internal static class Layers
         ("Roles", ["BridgeForm.Roles"]),
         ("Materials", ["BridgeForm.Materials"]),
         ("Project", ["BridgeForm.Project.Definition", "BridgeForm.Project.Reading", "BridgeForm.Project", "BridgeForm.Project.Files"]),
-        ("Ropes", ["BridgeForm.Ropes", "BridgeForm.Ropes.Fittings", "BridgeForm.Ropes.Modes"]),
+        ("Ropes", ["BridgeForm.Ropes", "BridgeForm.Ropes.Fittings", "BridgeForm.Ropes.Modes", "BridgeForm.Ropes.Pairs"]),
         ("Frames", ["BridgeForm.Frames"]),
         ("Pieces", ["BridgeForm.Pieces"]),
         ("Contacts", ["BridgeForm.Contacts"]),

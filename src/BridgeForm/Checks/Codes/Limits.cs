@@ -50,4 +50,34 @@ public static class Limits
 
     /// <summary>Steepest ramp, rise over run.</summary>
     public static (double Slope, string Source) Ramp => (1.0 / 12, "ADA 2010 405.2: ramps no steeper than 1 : 12");
+
+    /// <summary>Roll factor: below the first it fails, below the second it is worth a look; a stricter one of the project file stands in for the first.</summary>
+    public static (double Least, double Comfortable, string Source) Roll(LimitParameters own) => (
+        Math.Max(LimitParameters.RollFails, own.Roll ?? 0),
+        Math.Max(RollLooks, own.Roll ?? 0),
+        "own figures: fails below 2, look below 3" + Own(own.Roll));
+
+    /// <summary>Tilt of a frame under load, radians: a look above the first, a failure above the second.</summary>
+    public static (double Look, double Most, string Source) CrossSlope(BridgeUse use, LimitParameters own)
+    {
+        var (look, words) = use == BridgeUse.Public
+            ? (PublicTiltLooks, "own figures: public, look above 3°, fails above 5°")
+            : (PrivateTiltLooks, "own figures: private, look above 5°, fails above 8°");
+        var limit = Math.Min(LimitParameters.TiltFails(use), own.CrossSlope ?? double.PositiveInfinity);
+        return (Math.Min(look, limit), limit, words + Own(own.CrossSlope));
+    }
+
+    /// <summary>Steepest deck under load, rise over run.</summary>
+    public static (double Most, string Source) DeckSlope(LimitParameters own) => (
+        Math.Min(LimitParameters.SlopeFails, own.Slope ?? double.PositiveInfinity), "own figure: no deck steeper than 1 : 2" + Own(own.Slope));
+
+    /// <summary>Cross slope of the empty bridge.</summary>
+    public static (double Slope, string Source) EmptyCrossSlope =>
+        (1.0 / 48, "ADA 2010 405.3: cross slope no steeper than 1 : 48; a figure to compare with, not a rule for a private footbridge");
+
+    private const double RollLooks = 3;
+    private const double PublicTiltLooks = 3 * Math.PI / 180;
+    private const double PrivateTiltLooks = 5 * Math.PI / 180;
+
+    private static string Own(double? limit) => limit is null ? "" : "; stricter: limits of the project file";
 }

@@ -9,7 +9,7 @@ internal static class CasesSolved
     public static DeclaredCheck Declared { get; } = new(
         "cases-solved",
         "Every load case has a solution",
-        "Load cases, hoisting rows, stretched, new and moved ropes without a shape: none may be.",
+        "Load cases, hoisting rows, stretched, new and moved ropes without a shape, and load cases in which the section rolls over: none may be.",
         "common practice, no source",
         [CheckStatus.Pass, CheckStatus.Fail]);
 
@@ -20,6 +20,8 @@ internal static class CasesSolved
         string[] failures =
         [
             .. work.Cases.Where(c => c.Shape is null).Select(c => $"{c.Id}: {c.Failure}"),
+            .. work.Cases.Where(c => c.RollsOver).Select(c =>
+                $"{c.Id}: it rolls over; its pulls, falls and rooms are those of ropes whose frames are held upright, and promise nothing."),
             .. work.Hoisting.Failures.Select(f => "hoisting, " + f.In(new QuantityText(context.Parameters.Units))),
             .. work.Stretch.Where(s => s.Failure is not null).Select(s => $"after {CheckWords.Share(s.Share)} stretch: {s.Failure}"),
             .. work.Stretch.Where(s => s.NewFailure is not null).Select(s => $"new rope set short for {CheckWords.Share(s.Share)} of stretch: {s.NewFailure}"),

@@ -1,4 +1,7 @@
 using BridgeForm.Checks.Codes;
+using BridgeForm.Loads;
+using BridgeForm.Roles;
+
 namespace BridgeForm.Checks.Ropes;
 
 /// <summary>Steepest deck of all load cases that have a deck.</summary>
@@ -8,48 +11,65 @@ internal static class DeckSlopeLoaded
     public static DeclaredCheck Declared { get; } = new(
         "deck-slope-loaded",
         "Steepest slope of the deck under load",
-        "Steepest bay of all load cases with a deck against the steepest ramp.",
-        Limits.Ramp.Source,
-        [CheckStatus.Pass, CheckStatus.Warn]);
+        "Steepest bay of all load cases with a deck: a look above the steepest ramp; fails above 1 : 2 (or limits.slope) in any case of the empty bridge, area loads or snow; point loads are a look at most.",
+        $"{Limits.Ramp.Source}; own figure: no deck steeper than 1 : 2",
+        [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
-    /// <summary>A warning above a ramp's limit.</summary>
+    /// <summary>A warning above a ramp's limit; fails where nobody walks any more.</summary>
     public static CheckResult Of(CheckContext context)
     {
-        var (limit, source) = Limits.Ramp;
-        var worst = context.Cases.Where(c => c.Shape is not null && c.Id is not "erect-half").MaxBy(c => c.SteepestDeck);
-        var slope = worst?.SteepestDeck ?? 0;
+        var (ramp, source) = Limits.Ramp;
+        var (most, own) = Limits.DeckSlope(context.Parameters.Limits);
+        var decked = context.Cases.Where(c => c.Shape is not null && c.Id is not LoadCaseIds.ErectHalf).ToList();
+        var spread = decked.Where(c => !LoadedCases.IsPoint(context.Parameters.Loads, c.Id)).MaxBy(c => c.SteepestDeck);
+        if (spread is not null && spread.SteepestDeck > most)
+            return Outcome.AtMost(Declared, spread.SteepestDeck, most, "1", own, Words(spread, most, "a deck"));
+        var worst = decked.MaxBy(c => c.SteepestDeck);
         return Outcome.AtMost(
-            Declared, slope, limit, "1", source,
-            $"{CheckWords.Slope(slope)} ({CheckWords.Angle(Math.Atan(slope))}) in case {worst?.Id}; a ramp has at most {CheckWords.Slope(limit)}",
-            CheckStatus.Warn);
+            Declared, worst?.SteepestDeck ?? 0, ramp, "1", $"{source}; {own}",
+            $"{Words(worst, ramp, "a ramp")}; above {CheckWords.Slope(most)} it would fail", CheckStatus.Warn);
     }
+
+    private static string Words(LoadCaseResult? of, double limit, string what) =>
+        $"{CheckWords.Slope(of?.SteepestDeck ?? 0)} ({CheckWords.Angle(Math.Atan(of?.SteepestDeck ?? 0))}) in case {of?.Id}; {what} has at most {CheckWords.Slope(limit)}";
 }
 
-/// <summary>How far the deck tilts to one side under load.</summary>
+/// <summary>How far frames tilt to one side under people and snow, their weight leaning with them.</summary>
 internal static class CrossSlope
 {
     /// <summary>What it compares.</summary>
     public static DeclaredCheck Declared { get; } = new(
         "cross-slope",
-        "Cross slope of the deck under load",
-        "Slope between the two ropes in the worst case against 1 : 48.",
-        "ADA 2010 405.3",
-        [CheckStatus.Pass, CheckStatus.Warn]);
+        "Tilt of the deck to one side under load",
+        "The frame that tilts most in any case with people, snow or a point load, the weights' lever above the ropes counted (second order; the first-order tilt stands beside it): look above 3° and fails above 5° on a public bridge, 5° and 8° on a private one, or limits.cross_slope. Fails without a number where the section rolls over. The empty bridge alone against 1 : 48, a look; its weights are taken as even from side to side.",
+        $"own figures: public 3° and 5°, private 5° and 8°; {Limits.EmptyCrossSlope.Source}",
+        [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
-    // ADA 2010 405.3: cross slope no steeper than 1 : 48.
-    private const double Limit = 1.0 / 48;
-
-    /// <summary>A warning above the cross slope of an accessible ramp.</summary>
+    /// <summary>Fails where people are tipped off or the section rolls over; a look before that.</summary>
     public static CheckResult Of(CheckContext context)
     {
-        var words = context.People();
-        var worst = context.Cases.Where(c => c.Shape is not null).MaxBy(c => c.CrossSlope);
-        var slope = Math.Tan(worst?.CrossSlope ?? 0);
+        var (look, most, source) = Limits.CrossSlope(context.Parameters.Use, context.Parameters.Limits);
+        var loaded = context.Cases.Where(c => LoadedCases.HasLoad(c.Id)).ToList();
+        var over = loaded.Where(c => c.RollsOver).Select(c => c.Id).ToList();
+        if (over.Count > 0)
+            return new CheckResult(
+                Declared.Id, Declared.Title, CheckStatus.Fail, 0, null, "1", null, source,
+                $"it rolls over in case {string.Join(", ", over)}: no tilt at which the section stays upright was found; see roll");
+        if (loaded.MaxBy(c => c.CrossSlope ?? double.NegativeInfinity) is not { CrossSlope: { } tilt } worst)
+            return new CheckResult(
+                Declared.Id, Declared.Title, CheckStatus.Fail, 0, null, "1", null, source, "no load case has a solution: how far the deck tilts is not known");
+        var unsolved = loaded.Where(c => c.CrossSlope is null).Select(c => c.Id).ToList();
         var spacing = context.Parameters.Ropes.Spacing;
-        return Outcome.AtMost(
-            Declared, slope, Limit, "1",
-            "ADA 2010 405.3: cross slope no steeper than 1 : 48; a figure to compare with, not a rule for a private footbridge",
-            $"one rope {words.Length(slope * spacing)} lower than the other over {words.Length(spacing)} = {CheckWords.Slope(slope)} in case {worst?.Id}",
-            CheckStatus.Warn);
+        var words = $"one rope {context.People().Length(Math.Tan(tilt) * spacing)} lower than the other over {context.People().Length(spacing)} = {CheckWords.Angle(tilt)} "
+            + $"({CheckWords.Slope(Math.Tan(tilt))}) in case {worst.Id}, {CheckWords.Angle(worst.FirstOrderCrossSlope)} before the weights lean with the deck; "
+            + $"worth a look above {CheckWords.Angle(look)}, at most {CheckWords.Angle(most)}"
+            + (unsolved.Count == 0 ? "" : $"; no shape of the ropes in {string.Join(", ", unsolved)}");
+        var (level, code) = Limits.EmptyCrossSlope;
+        var empty = Math.Tan(context.Cases.FirstOrDefault(c => c.Id is LoadCaseIds.Dead)?.CrossSlope ?? 0);
+        if (empty > level)
+            words += $"; the empty deck alone lies at {CheckWords.Slope(empty)}, more than {CheckWords.Slope(level)} ({code})";
+        var result = Outcome.AtMost(Declared, Math.Tan(tilt), Math.Tan(most), "1", source, words);
+        var isLook = tilt > look || unsolved.Count > 0 || empty > level;
+        return result.Status == CheckStatus.Pass && isLook ? result with { Status = CheckStatus.Warn } : result;
     }
 }

@@ -37,7 +37,7 @@ internal static class SwayLateral
     public static DeclaredCheck Declared { get; } = new(
         "sway-lateral",
         "Sway: slowest motion to the side",
-        "Lowest lateral frequency, empty and loaded, against 1.3 Hz; the string formula beside it.",
+        "Lowest frequency to the side, empty and loaded, against 1.3 Hz: frames sway and roll at once, because their mass lies above the ropes; with one half wave and two. Beside it the ropes with all mass at their own height, and the string formula.",
         "AASHTO Guide Specifications for Pedestrian Bridges 2009 (from memory)",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Engineer]);
 
@@ -50,8 +50,18 @@ internal static class SwayLateral
         Limit,
         "AASHTO Guide Specifications for Pedestrian Bridges 2009 §6: at least 1.3 Hz (from memory; it does not speak of cable bridges)",
         m => m.Lateral,
-        m => $"{CheckWords.Frequency(m.Lateral)} (string 1/2L·√(H/m) {CheckWords.Frequency(m.StringFirst)}), the deck's own stiffness in plan not counted",
+        Words,
         "people sway from foot to foot about once a second: below 1.3 Hz they can set the bridge swinging, and wind does too; side guys cure it");
+
+    private static string Words(RopeModes modes)
+    {
+        var ropes = $"all mass at the ropes {CheckWords.Frequency(modes.LateralAtRopes)}, string 1/2L·√(H/m) {CheckWords.Frequency(modes.StringFirst)}; the deck's own stiffness in plan not counted";
+        return modes.Lateral > 0
+            ? $"{CheckWords.Frequency(modes.Lateral)} (all to one side {Text(modes.LateralOneHalfWave)}, halves against each other {Text(modes.LateralTwoHalfWaves)}; {ropes})"
+            : $"it rolls over instead of swinging ({ropes})";
+    }
+
+    private static string Text(double? hertz) => hertz is { } f ? CheckWords.Frequency(f) : "none";
 }
 
 /// <summary>What both have in common.</summary>

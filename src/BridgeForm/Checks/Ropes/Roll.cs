@@ -1,120 +1,76 @@
+using BridgeForm.Checks.Codes;
 using BridgeForm.Loads;
-using BridgeForm.Ropes.Modes;
 
 namespace BridgeForm.Checks.Ropes;
 
 /// <summary>Whether the section stays upright: deck and people stand above the two ropes.</summary>
 internal static class Roll
 {
-    /// <summary>Below this factor the check fails: own figure, twice what theory asks for a perfect bridge.</summary>
-    public const double Least = 2;
+    /// <summary>Stable id.</summary>
+    public const string Id = "roll";
 
-    /// <summary>Below this factor it is worth a second look: own figure.</summary>
-    public const double Comfortable = 3;
-
-    private const string Source = "own figures: fails below 2, look below 3; closed form of the shallow cable (Irvine, Cable Structures, 1981, from memory)";
+    private const string Theory = "statics: smallest root of det(K − λ·G), K from the ropes as they hang";
 
     /// <summary>What it compares.</summary>
     public static DeclaredCheck Declared { get; } = new(
-        "roll",
+        Id,
         "Section stays upright on its ropes",
-        "Roll factor π²·s² / (8·f·h) of the whole deck loaded and empty (s between the ropes, f the loaded sag, h the height of "
-            + "all weights over the ropes, people's centre 1.0 m above the deck: common practice, no source), multiplied by "
-            + "(Ω / 2π)² where the whole bridge rolls to one side more easily than its halves against each other "
-            + "(λ² below 4π²), and by (n·sin(π/n) / π)², for odd n also 1 − 1/n², for its n bays; with a single frame "
-            + "s² / (4·f·h)·(1 + λ²/16). It says how many times as high the weights could stand, not how many times as heavy they could "
-            + "be. Uniform loads on a level bridge, deck free to move sideways; loads on one side or on part of the deck, point "
-            + "loads, heat together with people, wind and side stays are not in it. A licensed engineer decides.",
-        Source,
+        "Roll factor: how many times as high all weights could stand over the ropes before the section turns over, tensions and shape held; "
+            + "people's centre 1.0 m above the deck (common practice, no source). It does not say how many times as heavy they could be. Smallest root λ of det(K − λ·G) = 0, K the elastic and "
+            + "geometric stiffness of both ropes with their backstays, frames rigid in their plane, yawing and moving sideways freely and pitching with the ropes, "
+            + "G weight × height on the frames' rotation. Of the empty bridge, live load on all of it, on each half, on one side, snow, own cases; "
+            + "the first ones also at the highest temperature with the rope grown by the high end of ropes.stretch and nothing taken up. Fails below 2 (or limits.roll), look below 3, "
+            + "fails where no upright equilibrium is found. With the deck held in plan: for information. Wind and side stays are not in it. A licensed engineer decides.",
+        $"own figures: fails below 2, look below 3; {Theory}",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail, CheckStatus.Engineer]);
 
-    /// <summary>The least factor of all cases with a load that is the same all along.</summary>
-    public static CheckResult Of(CheckContext context)
-    {
-        if (context.Layout.Bays < 2)
-        {
-            return Outcome.ForEngineer(Declared, 0, "1", Source, "no frame hangs between the supports: nothing stands on the ropes alone");
-        }
+    /// <summary>The least factor of all states.</summary>
+    public static CheckResult Of(CheckContext context) => Of(context.Parameters, context.Ropework.Roll, context.Layout.Bays, context.People());
 
-        var standing = Standing(context).ToList();
-        var unsolved = standing.Where(s => s.Case.Shape is null).Select(s => s.Case.Id).ToList();
-        var solved = standing.Where(s => s.Case.Shape is not null).Select(s => Factor(context, s.Case, s.Weight)).ToList();
+    /// <summary>The same from its parts, for trial designs.</summary>
+    public static CheckResult Of(
+        Project.BridgeParameters parameters, IReadOnlyCollection<RollState> states, int bays, CheckWords words)
+    {
+        var (least, comfortable, figures) = Limits.Roll(parameters.Limits);
+        var source = $"{figures}; {Theory}";
+        if (bays < 2)
+            return Outcome.ForEngineer(Declared, 0, "1", source, "no frame hangs between the supports: nothing stands on the ropes alone");
+        var over = states.Where(s => s.RollsOver).Select(s => Name(s)).ToList();
+        var unsolved = states.Where(s => s.Failure is not null).Select(s => Name(s)).ToList();
         var unknown = unsolved.Count == 0
             ? ""
             : $"no shape of the ropes in {string.Join(", ", unsolved)}: whether the section stays upright there is not known";
-        var worst = solved.MinBy(f => f.Factor);
+        var worst = RollState.Least(states);
 
         // A case that is not known does not excuse one that fails.
-        if (worst is null || (unsolved.Count > 0 && worst.Factor >= Least))
-        {
-            return Outcome.ForEngineer(Declared, 0, "1", Source, unknown);
-        }
-
-        var words = Words(context, worst) + (unknown.Length > 0 ? $" Besides, {unknown}." : "");
-        var result = Outcome.AtLeast(Declared, worst.Factor, Least, "1", Source, words);
-        return result.Status == CheckStatus.Pass && worst.Factor < Comfortable ? result with { Status = CheckStatus.Warn } : result;
+        if (worst?.Factor is not { } factor || (unsolved.Count > 0 && over.Count == 0 && factor.Value >= least))
+            return Outcome.ForEngineer(Declared, 0, "1", source, unknown);
+        var text = Words(parameters, worst, least, comfortable, words)
+            + (over.Count > 0 ? $" It rolls over in {string.Join(", ", over)}: no tilt is given where it does." : "")
+            + (unknown.Length > 0 ? $" Besides, {unknown}." : "")
+            + (StretchRange.Of(parameters.Ropes).Range is null ? " The rope's stretch is not known (ropes.stretch): looked at without." : "")
+            + " Wind and side stays are not in it. A licensed engineer decides.";
+        var result = Outcome.AtLeast(Declared, factor.Value, least, "1", source, text);
+        if (over.Count > 0)
+            return result with { Status = CheckStatus.Fail };
+        return result.Status == CheckStatus.Pass && factor.Value < comfortable ? result with { Status = CheckStatus.Warn } : result;
     }
 
-    /// <summary>Cases with one load all along, each with what stands on the ropes in it.</summary>
-    private static IEnumerable<(LoadCaseResult Case, StandingWeight Weight)> Standing(CheckContext context)
+    private static string Words(
+        Project.BridgeParameters parameters, RollState worst, double least, double comfortable, CheckWords words)
     {
-        var loads = context.Parameters.Loads;
-        var dead = StandingWeight.Dead(context);
-        var people = StandingWeight.Area(context, loads.Live, StandingWeight.PeopleOverDeck);
-        var snow = StandingWeight.Area(context, loads.Snow ?? 0, 0);
-        foreach (var of in context.Cases)
-        {
-            var own = loads.Cases.FirstOrDefault(c => string.Equals(c.Id, of.Id, StringComparison.Ordinal));
-            StandingWeight? on = of.Id switch
-            {
-                "dead" or "hot" => dead,
-                "live-full" => dead + people,
-                "snow" => dead + snow,
-                "live-snow" => dead + people.Times(LoadCases.TogetherShare) + snow.Times(LoadCases.TogetherShare),
-                _ when own is { From: null, To: null } => dead + StandingWeight.Area(context, own.Live, StandingWeight.PeopleOverDeck),
-                _ => null,
-            };
-            if (on is { } weight)
-            {
-                yield return (of, weight);
-            }
-        }
-    }
-
-    private static RollFactor Factor(CheckContext context, LoadCaseResult of, StandingWeight weight)
-    {
-        var (shape, site) = (of.Shape!, context.Parameters.Site);
-        var span = shape.Nodes[^1].X - shape.Nodes[0].X;
-        var stretching = span * (1 + (8 * shape.Sag * shape.Sag / (span * span)));
-        var behind = (site.A.Backstay?.Length ?? 0) + (site.B.Backstay?.Length ?? 0);
-        var lambdaSquared = CableFormulas.LambdaSquared(span, shape.Sag, shape.Horizontal, shape.AxialStiffness)
-            * stretching / (stretching + behind);
-        var (spacing, bays) = (context.Parameters.Ropes.Spacing, context.Layout.Bays);
-        return new RollFactor(
-            of.Id, shape.Sag, weight.Height, lambdaSquared,
-            bays == 2 ? null : RollFormulas.Antisymmetric(spacing, shape.Sag, weight.Height) * RollFormulas.FewBays(bays),
-            bays == 2
-                ? RollFormulas.OneFrame(spacing, shape.Sag, weight.Height, lambdaSquared)
-                : RollFormulas.Antisymmetric(spacing, shape.Sag, weight.Height) * RollFormulas.FewBays(bays) * RollFormulas.SymmetricShare(lambdaSquared));
-    }
-
-    private static string Words(CheckContext context, RollFactor worst)
-    {
-        var (words, spacing, bays) = (context.People(), context.Parameters.Ropes.Spacing, context.Layout.Bays);
-        var measures = $"s {words.Length(spacing)}, f {words.Length(worst.Sag)}, h {words.Length(worst.Height)}, λ² {CheckWords.Plain(worst.LambdaSquared)}";
-        var formula = worst.Halves is { } halves
-            ? $"π²·s² / (8·f·h) × {CheckWords.Plain(RollFormulas.FewBays(bays))} for {bays} bays = {CheckWords.Plain(halves)}, halves against each other; all to one side {CheckWords.Plain(worst.Together)}"
-            : $"s² / (4·f·h)·(1 + λ²/16) = {CheckWords.Plain(worst.Together)}, a single frame";
-        var wanted = worst.Factor < Comfortable
-            ? $" By this formula, base and weights left as they are, ropes {words.Length(spacing * Math.Sqrt(Comfortable / worst.Factor))} apart would give {CheckWords.Plain(Comfortable)}; less sag helps where the halves decide, a larger rope where all to one side does."
+        var mode = worst.Factor!.IsToOneSide ? "all rolls to one side" : "one half rolls against the other";
+        var held = worst.HeldInPlan is { } plan && double.IsFinite(plan)
+            ? $"; {CheckWords.Plain(plan)} if the deck were held in plan, for information"
             : "";
-        return $"{measures}: {formula}; least {CheckWords.Plain(worst.Factor)} in case {worst.Case}, needed {CheckWords.Plain(Least)}, comfortable {CheckWords.Plain(Comfortable)}. "
-            + "The factor says how many times as high the weights could stand, not how many times as heavy they could be. "
-            + $"Not looked at: load on one side or part of the deck, point loads, people in the heat, slope between the supports, wind, side stays.{wanted} A licensed engineer decides.";
+        return $"least {Down(worst.Factor.Value)} in {Name(worst)}: {mode}, ropes {words.Length(parameters.Ropes.Spacing)} apart; needed {CheckWords.Plain(least)}, comfortable {CheckWords.Plain(comfortable)}{held}. "
+            + "The factor says how many times as high the weights could stand over the ropes, not how many times as heavy they could be.";
     }
 
-    private sealed record RollFactor(string Case, double Sag, double Height, double LambdaSquared, double? Halves, double Together)
-    {
-        public double Factor => Math.Min(Halves ?? double.PositiveInfinity, Together);
-    }
+    // Never told higher than it is.
+    private static string Down(double factor) => CheckWords.Plain(Math.Floor(factor * 100) / 100);
+
+    private static string Name(RollState state) => state.InHeat
+        ? $"{state.Case} at the highest temperature with the rope stretched"
+        : $"case {state.Case}";
 }

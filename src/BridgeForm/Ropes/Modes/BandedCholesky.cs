@@ -18,21 +18,52 @@ internal sealed class BandedMatrix(int size, int width)
         set => _band[(row * (width + 1)) + column - row + width] = value;
     }
 
+    /// <summary>This less so many times another of the same size and width.</summary>
+    public BandedMatrix Less(double times, BandedMatrix other)
+    {
+        var difference = new BandedMatrix(size, width);
+        for (var i = 0; i < _band.Length; i++)
+            difference._band[i] = _band[i] - (times * other._band[i]);
+        return difference;
+    }
+
+    /// <summary>The product with a vector.</summary>
+    public double[] Times(double[] vector)
+    {
+        var product = new double[size];
+        for (var i = 0; i < size; i++)
+        {
+            var row = (i * (width + 1)) + width - i;
+            for (var j = Math.Max(0, i - width); j < i; j++)
+            {
+                product[i] += _band[row + j] * vector[j];
+                product[j] += _band[row + j] * vector[i];
+            }
+
+            product[i] += _band[row + i] * vector[i];
+        }
+
+        return product;
+    }
+
     /// <summary>The lower factor; null when the matrix is not positive definite.</summary>
     public BandedMatrix? Factored()
     {
         var factor = new BandedMatrix(size, width);
+        var (from, to) = (_band, factor._band);
         for (var i = 0; i < size; i++)
         {
+            var row = (i * (width + 1)) + width - i;
             for (var j = Math.Max(0, i - width); j <= i; j++)
             {
-                var sum = this[i, j];
-                for (var k = Math.Max(0, i - width); k < j; k++)
-                    sum -= factor[i, k] * factor[j, k];
+                var other = (j * (width + 1)) + width - j;
+                var sum = from[row + j];
+                for (var k = Math.Max(Math.Max(0, i - width), j - width); k < j; k++)
+                    sum -= to[row + k] * to[other + k];
                 if (i != j)
-                    factor[i, j] = sum / factor[j, j];
+                    to[row + j] = sum / to[other + j];
                 else if (sum > 0)
-                    factor[i, i] = Math.Sqrt(sum);
+                    to[row + i] = Math.Sqrt(sum);
                 else
                     return null;
             }
@@ -47,16 +78,18 @@ internal sealed class BandedMatrix(int size, int width)
         var x = (double[])right.Clone();
         for (var i = 0; i < size; i++)
         {
+            var row = (i * (width + 1)) + width - i;
             for (var k = Math.Max(0, i - width); k < i; k++)
-                x[i] -= this[i, k] * x[k];
-            x[i] /= this[i, i];
+                x[i] -= _band[row + k] * x[k];
+            x[i] /= _band[row + i];
         }
 
         for (var i = size - 1; i >= 0; i--)
         {
-            x[i] /= this[i, i];
+            var row = (i * (width + 1)) + width - i;
+            x[i] /= _band[row + i];
             for (var k = Math.Max(0, i - width); k < i; k++)
-                x[k] -= this[i, k] * x[i];
+                x[k] -= _band[row + k] * x[i];
         }
 
         return x;

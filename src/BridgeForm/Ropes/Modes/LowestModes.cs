@@ -10,7 +10,7 @@ namespace BridgeForm.Ropes.Modes;
 internal sealed record Mode(double Hertz, ImmutableArray<double> Shape);
 
 /// <summary>
-/// The lowest modes of K·φ = ω²·M·φ with M diagonal, by subspace iteration (Bathe, Finite Element Procedures, ch. 11, from
+/// The lowest modes of K·φ = ω²·M·φ, by subspace iteration (Bathe, Finite Element Procedures, ch. 11, from
 /// memory): a banded solution for each trial shape, and a small dense problem for MathNet.
 /// </summary>
 internal static class LowestModes
@@ -28,12 +28,19 @@ internal static class LowestModes
     /// <summary>The lowest modes, slowest first; null when the rope is not stiff against every displacement.</summary>
     /// <param name="stiffness">K, N/m.</param>
     /// <param name="masses">M, kg, one a degree of freedom.</param>
-    public static ImmutableArray<Mode>? Of(BandedMatrix stiffness, double[] masses)
+    public static ImmutableArray<Mode>? Of(BandedMatrix stiffness, double[] masses) => Of(stiffness, shape => Times(shape, masses));
+
+    /// <summary>The same with masses that move in several degrees of freedom at once.</summary>
+    /// <param name="stiffness">K, N/m.</param>
+    /// <param name="masses">M, kg.</param>
+    public static ImmutableArray<Mode>? Of(BandedMatrix stiffness, BandedMatrix masses) => Of(stiffness, masses.Times);
+
+    private static ImmutableArray<Mode>? Of(BandedMatrix stiffness, Func<double[], double[]> masses)
     {
         if (stiffness.Factored() is not { } factor)
             return null;
-        var trials = Math.Min(Trials, masses.Length);
-        var shapes = Start(masses.Length, trials);
+        var trials = Math.Min(Trials, stiffness.Size);
+        var shapes = Start(stiffness.Size, trials);
         double[] before = [];
         var moved = double.PositiveInfinity;
         for (var round = 0; round < MaxRounds; round++)
@@ -48,18 +55,18 @@ internal static class LowestModes
         return Modes(before, shapes);
     }
 
-    private static (double[] Squares, double[][] Shapes) Round(BandedMatrix factor, double[] masses, double[][] shapes)
+    private static (double[] Squares, double[][] Shapes) Round(BandedMatrix factor, Func<double[], double[]> masses, double[][] shapes)
     {
         var n = shapes.Length;
         var (forces, moved, weighted) = (new double[n][], new double[n][], new double[n][]);
         for (var i = 0; i < n; i++)
         {
-            forces[i] = Times(shapes[i], masses);
+            forces[i] = masses(shapes[i]);
             moved[i] = factor.Solve(forces[i]);
             // Of equal size, so that the small problem keeps its digits.
-            var size = 1 / Math.Sqrt(Dot(moved[i], Times(moved[i], masses)));
+            var size = 1 / Math.Sqrt(Dot(moved[i], masses(moved[i])));
             (forces[i], moved[i]) = (Scaled(forces[i], size), Scaled(moved[i], size));
-            weighted[i] = Times(moved[i], masses);
+            weighted[i] = masses(moved[i]);
         }
 
         var (k, m) = (new DenseMatrix(n), new DenseMatrix(n));

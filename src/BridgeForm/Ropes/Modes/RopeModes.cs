@@ -2,7 +2,7 @@ namespace BridgeForm.Ropes.Modes;
 
 /// <summary>
 /// First modes of one rope with what hangs on it, in hertz: from the stiffness of the rope as it hangs, beside the formulas
-/// for strings and level cables. Deck, guard and their mass above the ropes are taken as weight only, without stiffness.
+/// for strings and level cables. Deck and guard are taken as weight only, without stiffness.
 /// </summary>
 public sealed record RopeModes
 {
@@ -15,8 +15,20 @@ public sealed record RopeModes
     /// <summary>One half up while the other goes down; null with a single frame.</summary>
     public required double? VerticalAntisymmetric { get; init; }
 
-    /// <summary>To the side.</summary>
+    /// <summary>
+    /// To the side, the slowest: swaying and rolling at once where heights are known, else of the rope alone. 0 where the
+    /// section rolls over.
+    /// </summary>
     public required double Lateral { get; init; }
+
+    /// <summary>To the side with all mass at the ropes' height: what the lever of the mass above them slows down.</summary>
+    public required double LateralAtRopes { get; init; }
+
+    /// <summary>Swaying and rolling, all to the same side; null where heights are not known.</summary>
+    public double? LateralOneHalfWave { get; init; }
+
+    /// <summary>Swaying and rolling, one half to the left while the other goes to the right; null where heights are not known, and with a single frame.</summary>
+    public double? LateralTwoHalfWaves { get; init; }
 
     /// <summary>String with one half wave: for the lateral mode.</summary>
     public required double StringFirst { get; init; }
@@ -60,6 +72,7 @@ public sealed record RopeModes
             VerticalSymmetric = symmetric.Hertz,
             VerticalAntisymmetric = inner > 1 ? plane.FirstOrDefault(m => Parity(m) < 0)?.Hertz : null,
             Lateral = side[0].Hertz,
+            LateralAtRopes = side[0].Hertz,
             StringFirst = CableFormulas.TautString(1, span, h, perLength),
             StringSecond = CableFormulas.TautString(2, span, h, perLength),
             IrvineSymmetric = CableFormulas.Symmetric(span, shape.Sag, h, shape.AxialStiffness, perLength),

@@ -133,7 +133,7 @@ public sealed class RopeChecksTests
         Assert.Equal(stretched.OverWater.Room, check.Demand, 1e-12);
         Assert.Contains($"case {stretched.OverWater.Case} after 0.5 % of stretch", check.Detail, StringComparison.Ordinal);
         Assert.Equal(open.Cases.Length, LoadCases.All(LoadCaseInput.Of(
-            open.Parameters, open.Rope, BridgeMasses.Of(Bridges.Layout(open.Parameters))) with
+            Bridges.Layout(open.Parameters), open.Rope, BridgeMasses.Of(Bridges.Layout(open.Parameters))) with
         { Stretch = 0.005 }).Length);
         var room = check.Demand / 0.0254;
         Assert.Equal(CheckStatus.Pass, Check(With(FormattableString.Invariant($", freeboard: {room - 0.1:0.000} in")), "water-clearance").Status);

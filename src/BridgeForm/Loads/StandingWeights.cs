@@ -1,0 +1,131 @@
+using System.Collections.Immutable;
+using BridgeForm.Frames;
+using BridgeForm.Project;
+using BridgeForm.Roles;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Loads;
+
+/// <summary>
+/// How high the empty bridge stands on its ropes, brought to its nodes: each frame to its own, half of each bay to both of its
+/// own; 0 at the supports, whose frames stand on the landings. Heights are straight over the ropes' axes. The ropes' own weight
+/// lies at height 0 and is not in it.
+/// </summary>
+public sealed record StandingWeights
+{
+    /// <summary>How high people's weight lies over the deck, metres: common practice, no source.</summary>
+    public const double PeopleOverDeck = 1.0;
+
+    /// <summary>Weight × height of everything, in service, N·m.</summary>
+    public required ImmutableArray<double> Moments { get; init; }
+
+    /// <summary>Of base, posts, braces and hardware alone, as a frame is hung before there is a deck, N·m.</summary>
+    public required ImmutableArray<double> FrameMoments { get; init; }
+
+    /// <summary>Weight of everything at the low end of its wood's density, newtons.</summary>
+    public required ImmutableArray<double> Light { get; init; }
+
+    /// <summary>Weight × height of that, N·m.</summary>
+    public required ImmutableArray<double> LightMoments { get; init; }
+
+    /// <summary>Mass × (height² + distance from the middle²) of everything, in service, kg·m².</summary>
+    public required ImmutableArray<double> Seconds { get; init; }
+
+    /// <summary>Deck's surface over the ropes' axes, metres; 0 at the supports.</summary>
+    public required ImmutableArray<double> DeckHeights { get; init; }
+
+    /// <summary>Weighs every member of a layout where it stands.</summary>
+    /// <remarks>A part lies where the middle of its stick's axis does: bevels, channels and tapers move its centre by millimetres.</remarks>
+    public static StandingWeights Of(BridgeLayout layout, CancellationToken token = default)
+    {
+        var sums = new Sums[layout.Bays + 1];
+        var frames = new double[layout.Bays + 1];
+        var decks = new double[layout.Bays + 1];
+        var pile = new Pile(layout);
+        for (var i = 1; i < layout.Bays; i++)
+        {
+            token.ThrowIfCancellationRequested();
+            var (node, slope) = (layout.Poses[i].Node, Math.Tan(layout.Poses[i].Slope));
+            sums[i] += pile.Hardware(layout.Levels[i].Top);
+            sums[i] += pile.Of(Members.InFrame(layout, i, Sides.Left), node, slope, out frames[i]);
+            frames[i] += pile.Hardware(layout.Levels[i].Top).Moment;
+            decks[i] = Pile.Over(node, slope, layout.Deck.Points[i]) + layout.Parameters.Deck.Thickness;
+        }
+
+        for (var bay = 1; bay <= layout.Bays; bay++)
+        {
+            token.ThrowIfCancellationRequested();
+            var chord = layout.Poses[bay].Node - layout.Poses[bay - 1].Node;
+            var half = pile.Of(Members.InBay(layout, bay, Sides.Left), layout.Poses[bay].Node, chord.Y / chord.X, out _).Half;
+            (sums[bay - 1], sums[bay]) = (sums[bay - 1] + half, sums[bay] + half);
+        }
+
+        (sums[0], sums[^1]) = (default, default);
+        return new StandingWeights
+        {
+            Moments = [.. sums.Select(s => s.Moment)],
+            FrameMoments = ImmutableArray.Create(frames),
+            Light = [.. sums.Select(s => s.Light)],
+            LightMoments = [.. sums.Select(s => s.LightMoment)],
+            Seconds = [.. sums.Select(s => s.Second)],
+            DeckHeights = ImmutableArray.Create(decks),
+        };
+    }
+
+    private readonly record struct Sums(double Moment, double Light, double LightMoment, double Second)
+    {
+        public Sums Half => new(Moment / 2, Light / 2, LightMoment / 2, Second / 2);
+
+        public static Sums operator +(Sums a, Sums b) =>
+            new(a.Moment + b.Moment, a.Light + b.Light, a.LightMoment + b.LightMoment, a.Second + b.Second);
+    }
+
+    /// <summary>Weighs parts; what stands on both sides is given on the left alone.</summary>
+    private sealed class Pile(BridgeLayout layout)
+    {
+        private readonly FrameParameters _frames = layout.Parameters.Frames;
+        private readonly Dictionary<string, (double InService, double Low)> _densities = layout.Parameters.Stock
+            .ToDictionary(s => s.Name, s => (s.Density.InService, s.Density.Low), StringComparer.Ordinal);
+
+        /// <summary>Hardware lies on the base's top.</summary>
+        public Sums Hardware(double top)
+        {
+            var weight = _frames.HardwareMass * BridgeMasses.Gravity;
+            return new Sums(weight * top, weight, weight * top, _frames.HardwareMass * top * top);
+        }
+
+        public Sums Of(List<Member> parts, Vector3d node, double slope, out double builtOnGround)
+        {
+            var sum = default(Sums);
+            builtOnGround = 0;
+            foreach (var part in parts)
+            {
+                var own = Of(part, node, slope);
+                sum += own;
+                if (RoleTable.Of(part.Role).AddedIn.Contains(AssemblyWork.BuildFrame))
+                {
+                    builtOnGround += own.Moment;
+                }
+            }
+
+            return sum;
+        }
+
+        /// <summary>How far a point lies straight above a line through a node of the ropes, metres.</summary>
+        public static double Over(Vector3d node, double slope, Vector3d point) =>
+            point.Y - node.Y - (slope * (point.X - node.X));
+
+        private Sums Of(Member part, Vector3d node, double slope)
+        {
+            var (near, far) = part.Shape.LengthRange();
+            var middle = part.Placement.ToWorld(new Vector3d((near + far) / 2, 0, 0));
+            var (height, along) = (Over(node, slope, middle), part.Placement.X);
+            var volume = MemberVolume.Of(part.Shape, MemberVolume.IsDrilled(_frames.Holes, part.Role)) * (part.Side == Side.None ? 1 : 2);
+            var (inService, low) = _densities[part.Stock];
+            var (weight, light) = (volume * inService * BridgeMasses.Gravity, volume * low * BridgeMasses.Gravity);
+            var across = ((along.Y * along.Y) + (along.Z * along.Z)) * (far - near) * (far - near) / 12;
+            var second = volume * inService * ((height * height) + (middle.Z * middle.Z) + across);
+            return new Sums(weight * height, light, light * height, second);
+        }
+    }
+}

@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using BridgeForm.Ropes.Modes;
+
+namespace BridgeForm.Ropes.Pairs;
+
+/// <summary>Masses that stand on two ropes, brought to their nodes, supports included (not read there); the ropes' own not in it.</summary>
+/// <param name="Masses">Of the whole bridge, kg.</param>
+/// <param name="Firsts">Mass × height over the ropes' axes, kg·m.</param>
+/// <param name="Seconds">Mass × (height² + distance from the middle²): inertia against rolling about the ropes' axes, kg·m².</param>
+public sealed record PairMasses(ImmutableArray<double> Masses, ImmutableArray<double> Firsts, ImmutableArray<double> Seconds);
+
+/// <summary>
+/// First motions to the side of frames that stand above their ropes: they sway and roll at once, for the mass lies above the
+/// ropes that hold it. Hertz; 0 where the section rolls over instead of swinging.
+/// </summary>
+/// <param name="OneHalfWave">All to the same side.</param>
+/// <param name="TwoHalfWaves">One half to the left while the other goes to the right; null with a single frame.</param>
+public sealed record SwayModes(double OneHalfWave, double? TwoHalfWaves)
+{
+    private const int PerFrame = 3;
+
+    /// <summary>The slower of the two.</summary>
+    public double Slowest => Math.Min(OneHalfWave, TwoHalfWaves ?? OneHalfWave);
+
+    /// <summary>Of two ropes that carry alike; null when no frame hangs between the supports.</summary>
+    /// <param name="rope">One rope, as <see cref="PairSolver"/> was given it.</param>
+    /// <param name="spacing">Between the ropes, metres.</param>
+    /// <param name="loads">What stands on them, evenly.</param>
+    /// <param name="pair">Both ropes under it, alike.</param>
+    /// <param name="masses">Its masses.</param>
+    public static SwayModes? Of(LoadCaseRequest rope, double spacing, PairLoads loads, PairShape pair, PairMasses masses)
+    {
+        if (pair.Left.Nodes.Length < 3 || Inertia(pair.Left, spacing, masses) is not { } inertia)
+            return null;
+        if (LowestModes.Of(Stiffness(BayStiffness.Of(rope, pair.Left), pair.Left, spacing, loads), inertia) is not { } modes)
+            return new SwayModes(0, 0);
+        var one = modes.FirstOrDefault(m => Parity(m) > 0) ?? modes[0];
+        return new SwayModes(one.Hertz, pair.Left.Nodes.Length > 3 ? modes.FirstOrDefault(m => Parity(m) < 0)?.Hertz : null);
+    }
+
+    // x and drop of the left node, the right one's the other way, and the frame's move to the side.
+    private static BandedMatrix Stiffness(BayStiffness[] bays, RopeShape shape, double spacing, PairLoads loads)
+    {
+        var matrix = new BandedMatrix(PerFrame * (bays.Length - 1), 4);
+        PairStiffness.Add(matrix, bays, PerFrame, 0);
+        for (var i = 0; PerFrame * i < matrix.Size; i++)
+            matrix[(PerFrame * i) + 1, (PerFrame * i) + 1] -= 2 * loads.HeightMoments[i + 1] / (spacing * spacing);
+        for (var bay = 0; bay < bays.Length; bay++)
+        {
+            // Of one rope: the energy of half the bridge, as everything here.
+            var (stiff, a, b) = (HeldDeck.Sideways(shape, bay), (PerFrame * (bay - 1)) + 2, (PerFrame * bay) + 2);
+            if (bay > 0)
+                matrix[a, a] += stiff;
+            if (bay < bays.Length - 1)
+                matrix[b, b] += stiff;
+            if (bay > 0 && bay < bays.Length - 1)
+                matrix[b, a] -= stiff;
+        }
+
+        return matrix;
+    }
+
+    // Half of the bridge's, for half its stiffness: roll is 2·drop / spacing. The rope's own mass is brought to its nodes by halves.
+    private static BandedMatrix? Inertia(RopeShape shape, double spacing, PairMasses masses)
+    {
+        var matrix = new BandedMatrix(PerFrame * (shape.Nodes.Length - 2), 4);
+        for (var i = 1; i + 1 < shape.Nodes.Length; i++)
+        {
+            var own = shape.WeightPerLength * (shape.Segments[i - 1].UnstressedLength + shape.Segments[i].UnstressedLength)
+                / 2 / Quantities.Units.StandardGravity;
+            var (half, at, turn) = ((masses.Masses[i] / 2) + own, PerFrame * (i - 1), 2 / spacing);
+            if (!(half > 0))
+                return null;
+            matrix[at, at] = half;
+            matrix[at + 1, at + 1] = (masses.Seconds[i] / 2 * turn * turn) + own;
+            matrix[at + 2, at + 2] = half;
+            matrix[at + 2, at + 1] = masses.Firsts[i] / 2 * turn;
+        }
+
+        return matrix;
+    }
+
+    // Positive when both halves of the bridge go to the same side.
+    private static double Parity(Mode mode)
+    {
+        var count = mode.Shape.Length / PerFrame;
+        return Enumerable.Range(0, count).Sum(i => mode.Shape[(PerFrame * i) + 2] * mode.Shape[(PerFrame * (count - 1 - i)) + 2]);
+    }
+}
