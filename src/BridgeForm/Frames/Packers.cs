@@ -18,8 +18,8 @@ internal static class Packers
     public static Member? Of(BridgeLayout layout, int frame)
     {
         var (height, slope) = Underside(layout, frame);
-        return layout.Steps.Packers[frame] && Reach(layout, height, slope) is var (from, to)
-            ? Cut(layout, frame, height, slope, from, to)
+        return layout.Steps.Packers[frame] && Reach(layout, height, slope) is var (low, high)
+            ? Cut(layout, frame, height, slope, low, high)
             : null;
     }
 
@@ -40,22 +40,24 @@ internal static class Packers
     }
 
     /// <summary>
-    /// Where along t the plane under the boards is higher than the tolerance, up to the base's high edge; null where that is
-    /// nowhere, or less than can be sawn.
+    /// Where along t the plane under the boards is as high as the tolerance, and the base's high edge, where it is higher; null
+    /// where it is not, or nothing that can be sawn lies between them.
     /// </summary>
-    private static (double From, double To)? Reach(BridgeLayout layout, double height, double slope)
+    private static (double Low, double High)? Reach(BridgeLayout layout, double height, double slope)
     {
         var half = layout.Parameters.Frames.Base.Along / 2;
         var tallest = height + (Math.Abs(slope) * half);
 
-        // As far from the high edge as the plane takes to come down to the tolerance; all the way where it does not.
-        var reach = tallest - Tolerances.Seating < Math.Abs(slope) * 2 * half ? (tallest - Tolerances.Seating) / Math.Abs(slope) : 2 * half;
+        // The boards rest on the base somewhere, so the plane comes down to the tolerance before the other edge; a level plane
+        // lies on the base.
+        var reach = (tallest - Tolerances.Seating) / Math.Abs(slope);
         if (!(tallest > Tolerances.Seating && reach > Tolerances.ShortestEdge))
         {
             return null;
         }
 
-        return slope > 0 ? (half - reach, half) : (-half, reach - half);
+        var high = Math.CopySign(half, slope);
+        return (high - Math.CopySign(reach, slope), high);
     }
 
     /// <summary>Slopes of the boards before and after a frame in its axes; at an end frame those of its one bay.</summary>
@@ -80,19 +82,18 @@ internal static class Packers
         return (layout.Deck.Lifts[frame] - Math.Max(0, (before - after) / 2 * half), (after + before) / 2);
     }
 
-    private static Member Cut(BridgeLayout layout, int frame, double height, double slope, double from, double to)
+    private static Member Cut(BridgeLayout layout, int frame, double height, double slope, double low, double high)
     {
         var pose = layout.Poses[frame];
         var top = layout.Levels[frame].Top;
-        var tallest = height + (Math.Abs(slope) * (slope > 0 ? to : -from));
-        var section = PackerStock.Section(layout.Parameters, tallest, to - from);
+        var section = PackerStock.Section(layout.Parameters, height + (slope * high), Math.Abs(high - low));
 
         // The stick's factory edge lies along the high side; the taper and the low side are ripped.
-        var middle = slope > 0 ? to - (section.Width / 2) : from + (section.Width / 2);
+        var middle = high - Math.CopySign(section.Width / 2, slope);
         var placement = Placement.FromLengthAndThickness(
             pose.At(middle, top + (section.Thickness / 2), 0), Vector3d.UnitZ, pose.Up);
         var taper = Plane.Through(pose.At(0, top + height, 0), pose.Direction(-slope, 1, 0));
-        var lowSide = Plane.Through(pose.At(slope > 0 ? from : to, 0, 0), slope > 0 ? -pose.Along : pose.Along);
+        var lowSide = Plane.Through(pose.At(low, 0, 0), -Math.CopySign(1, slope) * pose.Along);
         var length = DeckWidth.Filled(layout.Parameters) / 2;
         var shape = new CutStock(
             section.Width, section.Thickness, new Plane(-Vector3d.UnitX, length), new Plane(Vector3d.UnitX, length))

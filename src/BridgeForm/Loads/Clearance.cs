@@ -56,6 +56,6 @@ public static class Clearance
         }
 
         var run = ground[high].X - ground[low].X;
-        return run > 0 ? ground[low].Y + ((ground[high].Y - ground[low].Y) * (x - ground[low].X) / run) : ground[low].Y;
+        return ground[low].Y + ((ground[high].Y - ground[low].Y) * (x - ground[low].X) / run);
     }
 }

@@ -65,6 +65,29 @@ public sealed class FramesByHandTests
         Assert.Equal(volume * Math.Pow(Inch, 3), MemberVolume.Of(Packers.Of(Falling, 2)!.Shape, drilled: false), 1e-9);
     }
 
+    // A hump on a slope: upright frames, B 16 in over A, the middle rope 2 in under the line and its base's top 3 in over those at
+    // the ends. The deck rises by b, then by the flatter a, each on its base's edge towards A: lifts 1.75·b, 1.75·b and 1.75·a. The
+    // plane midway is nowhere above either bay's boards: nothing at the base's edge towards A, 1.75·(a + b) at the other.
+    [Fact]
+    public void A_packer_under_a_bend_lies_under_both_bays()
+    {
+        var bridge = new TwoBays { Site = ", rise: 16 in", Frames = "stance: plumb\n  step: plan", Sag = 2, Drop = -1 };
+        var layout = Bridges.Layout(Bridges.Read(bridge.Text));
+        double Level(double fall) => 0.375 * Math.Sqrt(1 + (fall * fall));
+        var (a, m, z) = (Level(6 / 72.0) - bridge.EndDepth, 6 + Level(8 / 72.0) - 0.625, 16 + Level(10 / 72.0) - bridge.EndDepth);
+        var before = (m - a) / 72;
+        var after = (z - m - (1.75 * before)) / (72 - 1.75);
+        Near([1.75 * before, 1.75 * before, 1.75 * after], layout.Deck.Lifts, Inch);
+
+        var (tallest, slope, thin) = (1.75 * (before + after), (before + after) / 2, 1.5e-3 / Inch);
+        var volume = (tallest + thin) / 2 * ((tallest - thin) / slope) * 35.5;
+        var packer = Packers.Of(layout, 1)!;
+        Assert.Equal(volume, MemberVolume.Of(packer.Shape, drilled: false) / Math.Pow(Inch, 3), 1e-3);
+
+        // The factory edge of the stick lies along the base's high edge, towards B.
+        Assert.Equal(1.75 - (packer.Shape.Width / 2 / Inch), (packer.Placement.Origin.X - layout.Poses[1].Node.X) / Inch, 1e-6);
+    }
+
     [Fact]
     public void Packers_begin_where_boards_stand_clear_of_the_seating_tolerance()
     {
@@ -123,6 +146,8 @@ public sealed class FramesByHandTests
         Assert.All(made.Shape.Holes, h => Assert.Equal((StockFace.MinusY, 0, 0.25 * Inch, 2 * Inch), (h.Face, h.Across, h.Diameter, h.Depth)));
         Assert.Equal([(-23.0, 0.875, 0.625), (23.0, 0.875, 0.625)], made.Shape.Channels.Select(c => (Math.Round(c.Center / Inch, 9), Math.Round(c.Width / Inch, 9), Math.Round(c.Depth / Inch, 9))));
         Assert.Equal(58 * Inch, made.Shape.Far.XAt(0, 0) - made.Shape.Near.XAt(0, 0), Exact);
+
+        Assert.Empty(Members.Frame(Level, 1).Members[0].Shape.Holes);
 
         // The rope falls towards B by 1 in 72 where it leaves A: so does the upright end base's floor, in its axes Z towards A.
         Assert.Equal(1 / 72.0, Members.Frame(layout, 0).Members[0].Shape.Channels[0].FloorSlope, 1e-7);

@@ -2,6 +2,8 @@ using BridgeForm.Checks.Geometry;
 using BridgeForm.Frames;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
+using BridgeForm.Tests.Checks.Catalogue;
+using Side = BridgeForm.Roles.Side;
 
 namespace BridgeForm.Tests.Frames;
 
@@ -27,6 +29,8 @@ public sealed class LayoutFitTests
         var misfit = Assert.Single(LayoutFit.Of(bare));
         Assert.Equal("frames.spacing", misfit.Key);
         Assert.Contains("no tread fits into 1 of", misfit.What, StringComparison.Ordinal);
+        Assert.Contains(": B04 has ", misfit.What, StringComparison.Ordinal);
+        Assert.Contains("a tread of 140 mm with its gap takes 146 mm", misfit.What, StringComparison.Ordinal);
         Assert.Empty(LayoutFit.Of(layout));
     }
 
@@ -39,6 +43,28 @@ public sealed class LayoutFitTests
         var parameters = Bridges.Read(Treads.Replace("gap: 6 mm", $"gap: 6 mm, count: {count}", StringComparison.Ordinal));
         Assert.Equal(fits, Bridge.TryLayout(parameters, out _, out _, out var fault));
         Assert.Equal(fits ? null : "deck.count", fault?.Misfits[0].Key);
+    }
+
+    // Hand: over an end base the deck, 1.5 in thick, is lifted by 1.75·8/70.25 = 0.1993 in: 1.6993 in / cos 8° = 1.7160 in up along
+    // the post. A rail of 3-1/2 in begins half of that under its centre line.
+    [Theory]
+    [InlineData("3.46 in", false)]
+    [InlineData("3.47 in", true)]
+    public void The_lowest_rail_begins_above_the_deck(string height, bool fits)
+    {
+        var bridge = new TwoBays { Rails = $"[{height}, 9 in, 15 in]" };
+        Assert.Equal(fits ? [] : ["guard.rails.heights.0"], LayoutFit.Of(Bridges.Layout(Bridges.Read(bridge.Text))).Select(m => m.Key));
+    }
+
+    // Hand: upright frames, B 8 in over A, the middle base 8 in under the line between: the deck falls by 4 in 72 and rises by 12,
+    // and is lifted most at B, by 1.75·12/70.25 = 0.30 in against 0.10 at A. Its surface is 1.82 and 1.62 in up along the posts.
+    [Fact]
+    public void Rails_are_measured_where_the_deck_is_lifted_most()
+    {
+        var bridge = new TwoBays { Site = ", rise: 8 in", Frames = "stance: plumb", Rails = "[3.45 in, 9 in, 15 in]" };
+        var misfit = Assert.Single(LayoutFit.Of(Bridges.Layout(Bridges.Read(bridge.Text))));
+        Assert.Equal("guard.rails.heights.0", misfit.Key);
+        Assert.Contains("below the deck's surface at F02", misfit.What, StringComparison.Ordinal);
     }
 
     // A deck that comes up to a frame and goes down behind it rests on both edges of the base: nothing to pack between.

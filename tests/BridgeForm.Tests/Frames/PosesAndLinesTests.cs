@@ -74,6 +74,31 @@ public sealed class PosesAndLinesTests
         Assert.All(heads.TopSlopes, s => Assert.Equal(0.05, s, Exact));
     }
 
+    // The hump with heads that follow, one round after the other: the middle one's lift is r·(0.1 + the lift before), r = half its
+    // size over the bay, so it moves by 0.1·r^k in round k. A picometre is reached in round 500 where r = 1e-11^(1/499.5), and
+    // in round 501 where it is 1e-11^(1/500.5): one round too late.
+    [Theory]
+    [InlineData(499.5, true)]
+    [InlineData(500.5, false)]
+    public void Lifts_have_five_hundred_rounds_to_settle(double rounds, bool settles)
+    {
+        var poses = FramePoses.Of([new(0, 0), new(2, 0.1), new(4, 0)], Stance.Plumb);
+        var top = new BearingTop(0.2, 2 * Math.Pow(1e-11, 1 / rounds), true);
+        Assert.Equal(settles, BearingLine.Lay(poses, [top, top, top]).Settles);
+    }
+
+    // Parts that stand upright do not run towards B as an upright frame sees it, though a frame that leans back does.
+    [Theory]
+    [InlineData(0, 0, 1, 5, 1)]
+    [InlineData(0, 4, 4, 5, 2)]
+    public void Parts_that_do_not_run_towards_B_are_unsound(double x0, double x1, double x2, double y2, int bay)
+    {
+        var poses = FramePoses.Of([new(0, 0), new(4, 3), new(8, 6)], Stance.Square);
+        var line = new BearingLine([new(x0, 0, 0), new(x1, 3, 0), new(x2, y2, 0)], [0, 0, 0], [0, 0, 0]);
+        Assert.Equal((0.8, 0.6), (Math.Round(poses[1].Along.X, 12), Math.Round(poses[1].Along.Y, 12)));
+        Assert.Equal(bay, line.Unsound(poses));
+    }
+
     // Rope of 20 mm, liner 3 mm; slope 3/4, cos 0.8: square 13 mm over the node, upright 13/0.8 = 16.25 mm with a floor of 3/4.
     [Fact]
     public void Levels_of_a_base()

@@ -3,6 +3,7 @@ using BridgeForm.Loads;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Ropes;
+using BridgeForm.Tests.Checks.Catalogue;
 using BridgeForm.Tests.Ropes;
 
 namespace BridgeForm.Tests.Loads;
@@ -233,6 +234,44 @@ public sealed class RopeWorkTests
         Assert.Null(Clearance.OverGround(shape, [], 0.01, 0.1));
         ImmutableArray<GroundPoint> peak = [new(0, -2), new(3, -2), new(3.2, -0.1), new(3.4, -2), new(9, -2)];
         Assert.Equal(shape.HeightAt(3.2) + 0.1 - 0.01, Clearance.OverGround(shape, peak, 0.01, 0.1)!.Value, 1e-9);
+    }
+
+    /// <summary>
+    /// By hand: rope that falls by 1 in 10 to x = 6, ground that falls by 1 in 2 from (2, −1) and rises by 1 in 4 from (6, −3).
+    /// Four metres out they are −0.4 + 2 apart, eight metres out −0.4 + 2.5, at the ground's bend more.
+    /// </summary>
+    [Fact]
+    public void Ground_between_two_points_lies_on_their_line()
+    {
+        var shape = RopeSamples.Parabola(12, 0, 0.6, 500, bays: 2);
+        ImmutableArray<GroundPoint> ground = [new(2, -1), new(6, -3), new(10, -2)];
+        Assert.Equal(1.6 - 0.1, Clearance.OverGround(shape, ground, 0.1, 4)!.Value, 1e-9);
+        Assert.Equal(1.6 + 0.4 - 0.1, Clearance.OverGround(shape, ground, 0.1, 5)!.Value, 1e-9);
+    }
+
+    /// <summary>
+    /// By hand, inches: ground that falls from the support by 1 in 1, rope by 8 in 72. They part from the end base's inner face
+    /// on, half of 3-1/2 in out; the lowest part is the rope, 3/8 in below its axis.
+    /// </summary>
+    [Fact]
+    public void Clearance_begins_at_the_end_bases_inner_face()
+    {
+        var bridge = new TwoBays { Site = ", ground: [[0 in, 0 in], [72 in, -72 in], [144 in, -72 in]]" };
+        var over = bridge.Context.Cases.Single(c => string.Equals(c.Id, "dead", StringComparison.Ordinal)).OverGround!.Value;
+
+        // Between frames the rope hangs a little lower by its own weight.
+        Assert.Equal((1.75 * (1 - (8 / 72.0))) - 0.375, over / TwoBays.Inch, 0.02);
+    }
+
+    /// <summary>
+    /// By hand, inches: two bars of √(72² + 8²), their ends 1 in nearer, hang √(72² + 8² − 71.5²) = 11.65 deep. Half an inch
+    /// beside the bend, at the old mid-span, that is 1/143 less. Elastic rope under its own weight comes near it.
+    /// </summary>
+    [Fact]
+    public void A_support_that_moves_moves_by_an_inch()
+    {
+        var deep = Math.Sqrt((72 * 72) + (8 * 8) - (71.5 * 71.5));
+        Assert.Equal((deep * (1 - (1 / 143.0))) - 8, new TwoBays().Context.Ropework.FallWhenSupportMoves!.Value / TwoBays.Inch, 0.05);
     }
 
     /// <summary>

@@ -106,6 +106,35 @@ public sealed class DesignStateTests
         RopeSamples.Close(2 * shape.Horizontal, doubled.Horizontal, 1e-8);
     });
 
+    /// <summary>
+    /// Shapes have no unit of force: weight, loads and stiffness a billionth, a model bridge of thread, change nothing. Rope under
+    /// loads on its first quarter is far from the estimate, so that steps are cut on the way.
+    /// </summary>
+    [Theory]
+    [InlineData(2)]
+    [InlineData(11)]
+    [InlineData(40)]
+    public void Unit_of_force_does_not_matter(int bays)
+    {
+        const double Billionth = 1e-9;
+        foreach (var (rise, sag, step, lopsided) in Corners())
+        {
+            var request = RopeSamples.Footbridge with { Rise = rise * 12, Sag = sag * 12, Step = step, Bays = bays, NodeLoads = n => Loads(n.Length, 1) };
+            var shape = DesignState.Find(request);
+            var thread = DesignState.Find(request with
+            {
+                WeightPerLength = Billionth * request.WeightPerLength,
+                AxialStiffness = Billionth * request.AxialStiffness,
+                NodeLoads = n => Loads(n.Length, Billionth),
+            });
+            Assert.Equal(0, RopeSamples.Distance(shape, thread), Nanometre);
+            RopeSamples.Close(Billionth * shape.Horizontal, thread.Horizontal, 1e-8);
+
+            ImmutableArray<double> Loads(int count, double unit) =>
+                [.. Enumerable.Range(0, count).Select(i => unit * (!lopsided || i < count / 4 ? 1000 : 0.1))];
+        }
+    }
+
     [Fact]
     public void Scaled_bridge_is_the_same_bridge() => RopeSamples.AnyBridge.Sample(request =>
     {
@@ -230,6 +259,19 @@ public sealed class DesignStateTests
 
     [Fact]
     public void Too_many_bays_are_refused() => Fails(RopeSamples.Footbridge with { Spacing = 1e-5 }, "more than");
+
+    // 300 m in bays of at most 200 m are two; 12 m of 0.239 mm steps are 50,209, more than 50,000.
+    [Theory]
+    [InlineData(300, 200, 2)]
+    [InlineData(12, 0.239e-3, null)]
+    public void Bays_are_counted_before_any_is_solved(double span, double spacing, int? bays)
+    {
+        var request = RopeSamples.Footbridge with { Step = FrameStep.Plan, Span = span, Sag = 0.06 * span, Spacing = spacing };
+        if (bays is null)
+            Fails(request, "more than 50000");
+        else
+            Assert.Equal(bays, DesignState.Find(request).Segments.Length);
+    }
 
     [Fact]
     public void Jumping_loads_are_reported()

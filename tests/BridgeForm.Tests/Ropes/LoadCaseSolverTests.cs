@@ -69,6 +69,29 @@ public sealed class LoadCaseSolverTests
         Assert.Equal(0, RopeSamples.Distance(near, far), 1e-7);
     });
 
+    /// <summary>
+    /// A rope as good as inextensible, started ten thousand times too taut: there it gives (V/H)² of what it would have to, and
+    /// the whole step would be some ten million times H. By hand the bars of √26 m hang 1 m deep: H = P·5 / (2·1).
+    /// </summary>
+    [Fact]
+    public void Starts_far_too_taut_lead_to_the_rope()
+    {
+        const double P = 1000, Half = 5;
+        var request = new LoadCaseRequest
+        {
+            Span = 2 * Half,
+            Rise = 0,
+            UnstressedLengths = [Math.Sqrt(26), Math.Sqrt(26)],
+            Loads = [0, P, 0],
+            WeightPerLength = 0,
+            AxialStiffness = 1e18,
+            Start = Design with { Horizontal = 1e4 * P * Half / 2, Segments = [Design.Segments[0] with { VerticalA = P / 2 }] },
+        };
+        var shape = LoadCaseSolver.Find(request);
+        RopeSamples.Close(P * Half / 2, shape.Horizontal, Promised);
+        Assert.Equal(-1, shape.Nodes[1].Y, Promised);
+    }
+
     [Fact]
     public void Stiffer_rope_moves_less_under_more_load() => RopeSamples.AnyBridge.Sample(request =>
     {

@@ -61,6 +61,23 @@ public sealed class FittingTests
         Assert.Equal(shackle, FittingSet.Shackles.Smallest(pounds * PoundForce)?.Size);
     }
 
+    /// <summary>
+    /// FF-T-791b, type I form 1, jaw or eye, pounds; carbon anchor shackles as makers print them, short tons (from memory): each
+    /// size carries its own load and no more.
+    /// </summary>
+    [Fact]
+    public void Working_loads_are_those_of_the_tables()
+    {
+        Carry(FittingSet.Turnbuckles, [("1/4", 500), ("5/16", 700), ("3/8", 1040), ("1/2", 1800), ("5/8", 2700), ("3/4", 4000), ("7/8", 5800), ("1", 7600), ("1-1/4", 12000)]);
+        Carry(FittingSet.Shackles, [("3/16", 660), ("1/4", 1000), ("5/16", 1500), ("3/8", 2000), ("7/16", 3000), ("1/2", 4000), ("5/8", 6500), ("3/4", 9500), ("7/8", 13000), ("1", 17000)]);
+
+        static void Carry(FittingSet set, (string Size, double Pounds)[] table)
+        {
+            Assert.Equal(table.Select(t => t.Size), set.Sizes.Select(s => s.Size));
+            Assert.All(table.Zip(set.Sizes), p => Assert.Equal(p.First.Pounds * PoundForce, p.Second.WorkingLoad, 1e-6));
+        }
+    }
+
     [Fact]
     public void Working_loads_grow_with_size() => Assert.All(
         new[] { FittingSet.Turnbuckles, FittingSet.Shackles },
