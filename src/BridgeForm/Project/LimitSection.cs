@@ -1,5 +1,6 @@
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Reading;
+using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Project;
@@ -57,9 +58,9 @@ internal static class LimitSection
     public static void Check(CheckedFile f)
     {
         if (f.Values.Given(Tilt) && f.Good(Tilt) && f.Parameters.Use == BridgeUse.Public
-            && f.Parameters.Limits.CrossSlope > LimitParameters.PublicTiltFails + CheckedFile.RoundOff)
+            && f.Parameters.Limits.CrossSlope > LimitParameters.PublicTiltFails + Tolerances.RoundOff)
         {
-            f.Stop(Tilt, $"cross_slope: '{f.Written(Tilt)}' is looser than the limit for public use; at most 5 deg, or leave it out");
+            f.Stop(FaultCode.LimitLooser, Tilt, $"cross_slope: '{f.Written(Tilt)}' is looser than the limit for public use; at most 5 deg, or leave it out");
         }
     }
 }

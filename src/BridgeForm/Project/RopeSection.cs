@@ -96,9 +96,9 @@ internal static class RopeSection
     {
         const string Efficiency = "ropes.termination.efficiency";
         if (f.Good("ropes.termination.kind", Efficiency) && f.Parameters.Ropes.TerminationKind is "clips"
-            && f.Values.NumberOrNull(Efficiency) > ClipsEfficiency + CheckedFile.RoundOff)
+            && f.Values.NumberOrNull(Efficiency) > ClipsEfficiency + Tolerances.RoundOff)
         {
-            f.Stop(Efficiency, $"efficiency: '{f.Written(Efficiency)}' is more than clips hold; at most 80 % (TM 5-3810-305-10 Table 4)");
+            f.Stop(FaultCode.ClipsHoldLess, Efficiency, $"efficiency: '{f.Written(Efficiency)}' is more than clips hold; at most 80 % (TM 5-3810-305-10 Table 4)");
         }
 
         RopeTypeSection.Check(f);

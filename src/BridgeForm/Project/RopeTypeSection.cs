@@ -51,13 +51,13 @@ internal static class RopeTypeSection
     {
         const string Strength = "ropes.type.breaking_strength", Area = "ropes.type.metallic_area";
         var rope = f.Parameters.Ropes.Rope;
-        if (!f.Values.Given(Strength) || !f.Good(Strength, Area) || rope.BreakingStrength <= StrongestWire * rope.MetallicArea * (1 + CheckedFile.RoundOff))
+        if (!f.Values.Given(Strength) || !f.Good(Strength, Area) || rope.BreakingStrength <= StrongestWire * rope.MetallicArea * (1 + Tolerances.RoundOff))
         {
             return;
         }
 
         var stress = NumberText.By("0.0#", rope.BreakingStrength / rope.MetallicArea / 1e9);
-        f.Stop(Strength, $"breaking_strength: '{f.Written(Strength)}' over metallic_area '{f.Written(Area)}' is {stress} GPa; no wire holds more than 2.2 GPa: look at both and their units");
+        f.Stop(FaultCode.RopeTooStrong, Strength, $"breaking_strength: '{f.Written(Strength)}' over metallic_area '{f.Written(Area)}' is {stress} GPa; no wire holds more than 2.2 GPa: look at both and their units");
     }
 
     private static string Unknown(string key, RopeCatalogue ropes)

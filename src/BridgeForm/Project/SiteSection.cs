@@ -128,6 +128,7 @@ internal static class SiteSection
         {
             var lacks = !colder && !hotter ? "colder and none hotter" : !colder ? "colder" : "hotter";
             f.Stop(
+                FaultCode.TemperaturesOneSided,
                 Others,
                 $"temperatures: none is {lacks} than the reference temperature '{f.Written(Reference)}'; give at least one colder, where the ropes pull hardest, and one hotter, where they hang lowest",
                 Reference);

@@ -141,7 +141,7 @@ internal static class StockSection
         var hint = NearestWord.Of(stock.Grade.ToLowerInvariant(), StampedWords.Grades) is { } nearest
             ? $"did you mean {nearest}?"
             : $"there are {string.Join(", ", StampedWords.Grades)}.";
-        f.Stop(path, $"{QuantityReader.Quote(stock.Grade)} is not a grade of the built-in tables; {hint} Values of another grade go under values:");
+        f.Stop(FaultCode.UnknownGrade, path, $"{QuantityReader.Quote(stock.Grade)} is not a grade of the built-in tables; {hint} Values of another grade go under values:");
     }
 
     private static void Named(CheckedFile f, string path)

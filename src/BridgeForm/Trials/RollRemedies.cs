@@ -45,7 +45,7 @@ internal static class RollRemedies
     private static Remedy Wider(BridgeParameters parameters, TrialShape shape, CancellationToken token)
     {
         var effort = Remedies.Begin(Remedies.Bays(parameters), token);
-        var (words, step) = (new QuantityText(parameters.Units), Remedies.Settable(parameters.Units));
+        var (words, step) = (new QuantityText(parameters.Units), Rounding.Step(parameters.Units));
         var found = new LeastSetting(steps => Try(Apart(parameters, steps * step), effort, shape))
             .Above((int)Math.Floor(parameters.Ropes.Spacing / step), (int)(WidestSpacing / step));
         return found is { } least
@@ -63,7 +63,7 @@ internal static class RollRemedies
     private static Remedy Flatter(BridgeParameters parameters, TrialShape shape, CancellationToken token)
     {
         var effort = Remedies.Begin(Remedies.Bays(parameters), token);
-        var (words, step, span) = (new QuantityText(parameters.Units), Remedies.Settable(parameters.Units), parameters.Site.Span);
+        var (words, step, span) = (new QuantityText(parameters.Units), Rounding.Step(parameters.Units), parameters.Site.Span);
         var found = Remedies.Largest(
             sag => Try(WithSag(parameters, sag), effort, shape).Holds, LeastSag * span, parameters.Ropes.Sag, step);
         if (found is not { } sag || Math.Floor(sag / step) * step is var settable && !(settable >= LeastSag * span))

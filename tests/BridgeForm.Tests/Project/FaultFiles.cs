@@ -40,6 +40,7 @@ internal static class FaultFiles
         [FaultCode.UnknownRope] = Head + "ropes: { type: string }\n",
         [FaultCode.UnknownSpecies] = Head + "stock: { treated: { species: ironwood, lengths: [8 ft] }, cedar: { species: western-red-cedar, lengths: [8 ft] } }\n",
         [FaultCode.UnknownStock] = Head + "deck: { board: { stock: oak } }\n",
+        [FaultCode.UnknownGrade] = Head + "stock: { treated: { species: southern-pine, grade: finest, lengths: [8 ft] }, cedar: { species: western-red-cedar, lengths: [8 ft] } }\n",
         [FaultCode.UnknownSize] = Head + "values: [{ species: southern-pine, grade: no1, size: huge, bending: 700 psi, tension: 400 psi, shear: 120 psi,"
             + " compression_across: 300 psi, compression: 600 psi, modulus: 1.1 GPa, source: mill }]\n",
         [FaultCode.SagOutOfRange] = Head + "ropes: { sag: 31 % }\n",
@@ -50,6 +51,10 @@ internal static class FaultFiles
         [FaultCode.FramesTouch] = Head + "frames: { spacing: 5 in, base: { section: 4x6, flat: true } }\n",
         [FaultCode.GroundOutOfOrder] = "name: a\nsite: { span: 30 ft, ground: [[5 ft, -4 ft], [4 ft, -4 ft]] }\n",
         [FaultCode.StretchReversed] = Head + "ropes: { stretch: [0.5 %, 0.25 %] }\n",
+        [FaultCode.ClipsHoldLess] = Head + "ropes: { termination: { kind: clips, efficiency: 85 % } }\n",
+        [FaultCode.RopeTooStrong] = Head + "ropes: { type: { diameter: 19 mm, mass_per_length: 1.55 kg/m, breaking_strength: 395 kN, metallic_area: 175 mm2, modulus: 100 GPa } }\n",
+        [FaultCode.TemperaturesOneSided] = "name: a\nsite: { span: 30 ft, temperatures: [70 F, 100 F] }\n",
+        [FaultCode.LimitLooser] = Head + "use: public\nlimits: { cross_slope: 6 deg }\n",
         [FaultCode.ChannelCutsThrough] = Head + "frames: { channel: { depth: 11 in } }\n",
         [FaultCode.ChannelTooNarrow] = Head + "frames: { channel: { width: 0.3 in } }\n",
         [FaultCode.ChannelsMeet] = Head + "ropes: { spacing: 6 in }\nframes: { channel: { width: 6 in } }\n",

@@ -36,6 +36,7 @@ internal enum FaultCode
     UnknownRope,
     UnknownSpecies,
     UnknownStock,
+    UnknownGrade,
     UnknownSize,
 
     // Values that do not go together: RuleFaults.
@@ -47,6 +48,10 @@ internal enum FaultCode
     FramesTouch,
     GroundOutOfOrder,
     StretchReversed,
+    ClipsHoldLess,
+    RopeTooStrong,
+    TemperaturesOneSided,
+    LimitLooser,
     ChannelCutsThrough,
     ChannelTooNarrow,
     ChannelsMeet,

@@ -47,6 +47,26 @@ internal static class RuleFaults
                 "The higher share of `ropes.stretch` stands first.",
                 "Swap the two."),
             new(
+                FaultCode.ClipsHoldLess,
+                "clips-hold-less",
+                "An efficiency of wire rope clips above what clips hold of a rope's strength.",
+                "At most 80 %, or another kind of termination."),
+            new(
+                FaultCode.RopeTooStrong,
+                "rope-too-strong",
+                "Breaking strength and metallic area of a rope of your own that no wire could bear.",
+                "Look at both numbers and their units."),
+            new(
+                FaultCode.TemperaturesOneSided,
+                "temperatures-one-sided",
+                "Temperatures of the site that are all hotter or all colder than the reference temperature.",
+                "Give at least one colder, where ropes pull hardest, and one hotter, where they hang lowest."),
+            new(
+                FaultCode.LimitLooser,
+                "limit-looser",
+                "A limit of your own that is looser than the program's for this use.",
+                "Make it stricter, or leave it out."),
+            new(
                 FaultCode.ChannelCutsThrough,
                 "channel-cuts-through",
                 "A rope channel as deep as the base.",

@@ -98,6 +98,11 @@ internal static class ValueFaults
                 "A part is to be cut from a stock that `stock` does not name.",
                 "Take a name under `stock`, or add it there."),
             new(
+                FaultCode.UnknownGrade,
+                "unknown-grade",
+                "A grade of lumber that the built-in tables do not have and that no values are given for.",
+                "Write it as it is stamped, or give its values under `values`."),
+            new(
                 FaultCode.UnknownSize,
                 "unknown-size",
                 "A row of `values` for a size class that there is not.",
