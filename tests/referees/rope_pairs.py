@@ -109,9 +109,9 @@ def newton(start, gradient, hessian, size):
         while factor > 1e-4 and np.linalg.norm(gradient(free + factor * step)) > (1 - factor / 4) * np.linalg.norm(force) + 1e-6:
             factor /= 2
         free = free + factor * step
-        if np.abs(step).max() < 1e-13 * size:
-            break
-    return free
+        if np.abs(step).max() < 1e-11 * size:
+            return free
+    sys.exit("Newton's method found no equilibrium.")
 
 
 def alone(rope, loads):

@@ -1,4 +1,5 @@
 using BridgeForm.Project.Files;
+using BridgeForm.Project.Reading;
 
 namespace BridgeForm.Tests.Project;
 
@@ -36,15 +37,15 @@ public sealed class LimitTests
     public void Looser_ones_are_a_fault_with_its_place(string use, string limit)
     {
         var fault = Assert.Single(Faults(use, limit));
-        Assert.StartsWith("test.yaml:", fault, StringComparison.Ordinal);
-        Assert.Contains(limit.Split(':')[0], fault, StringComparison.Ordinal);
+        Assert.Equal(12, fault.Line);
+        Assert.Contains(limit.Split(':')[0], fault.Message, StringComparison.Ordinal);
     }
 
-    private static string[] Faults(string use, string limit) =>
+    private static ProjectFault[] Faults(string use, string limit) =>
     [
         .. ProjectReader.Read(
             Bridges.Garden.Replace("use: private", "use: " + use, StringComparison.Ordinal) + $"\nlimits: {{ {limit} }}\n",
             "test.yaml",
-            Bridges.Catalogue).Faults.Select(f => f.ToString()!),
+            Bridges.Catalogue).Faults,
     ];
 }

@@ -19,6 +19,9 @@ public sealed record SwayModes(double OneHalfWave, double? TwoHalfWaves)
 {
     private const int PerFrame = 3;
 
+    // Of the squares of all moves: less than this is round-off of a mode that does not go to the side at all.
+    private const double Seen = 1e-6;
+
     /// <summary>The slower of the two.</summary>
     public double Slowest => Math.Min(OneHalfWave, TwoHalfWaves ?? OneHalfWave);
 
@@ -80,10 +83,18 @@ public sealed record SwayModes(double OneHalfWave, double? TwoHalfWaves)
         return matrix;
     }
 
-    // Positive when both halves of the bridge go to the same side.
-    private static double Parity(Mode mode)
+    // Positive when both halves of the bridge go to the same side, negative when they go to opposite ones, 0 where frames only
+    // yaw on the spot.
+    private static int Parity(Mode mode)
     {
-        var count = mode.Shape.Length / PerFrame;
-        return Enumerable.Range(0, count).Sum(i => mode.Shape[(PerFrame * i) + 2] * mode.Shape[(PerFrame * (count - 1 - i)) + 2]);
+        var (count, sum, all) = (mode.Shape.Length / PerFrame, 0.0, 0.0);
+        for (var i = 0; i < count; i++)
+        {
+            sum += mode.Shape[(PerFrame * i) + 2] * mode.Shape[(PerFrame * (count - 1 - i)) + 2];
+            for (var k = 0; k < PerFrame; k++)
+                all += mode.Shape[(PerFrame * i) + k] * mode.Shape[(PerFrame * i) + k];
+        }
+
+        return Math.Abs(sum) > Seen * all ? Math.Sign(sum) : 0;
     }
 }

@@ -57,11 +57,11 @@ public sealed class PairRefereeTests
         });
     }
 
-    // Half and quarter waves by eye of the referee's modes: the slowest with each parity of its motion to the side.
+    // Of the referee's modes the slowest with each parity of its motion to the side.
     [Theory]
     [InlineData(12, 0.54, 1.7e7)]
     [InlineData(20, 0.3, 6e6)]
-    [InlineData(2, 0.5, 1.7e7)]
+    [InlineData(2, 0.09, 1.7e7)]
     public void Swaying_and_rolling_have_the_frequencies_of_bars_in_space(int bays, double sag, double stiffness)
     {
         var (rope, loads) = PairSamples.Even(bays, 0.75 * bays, sag, stiffness);

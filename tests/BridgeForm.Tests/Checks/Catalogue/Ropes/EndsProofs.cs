@@ -111,7 +111,7 @@ internal static class EndsProofs
     private static double Pull(TwoBays bridge, double psf, double growth)
     {
         var dead = TwoLinks.DeadLoad(bridge);
-        var (load, length) = (dead + TwoLinks.AreaLoad(bridge, psf, 0.6), s_rope.Length(dead, bridge.Sag));
+        var (load, length) = (TwoLinks.Heavier(bridge, psf, 0.6, growth), s_rope.Length(dead, bridge.Sag));
         return s_rope.Tension(load, s_rope.Drop(load, length, growth), length);
     }
 }

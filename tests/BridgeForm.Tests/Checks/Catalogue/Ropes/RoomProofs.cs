@@ -39,7 +39,7 @@ internal static class RoomProofs
     private static double Lowest(TwoBays bridge)
     {
         var dead = TwoLinks.DeadLoad(bridge);
-        return s_rope.Drop(dead + TwoLinks.AreaLoad(bridge, 60, 0.6), s_rope.Length(dead, bridge.Sag), 1.005);
+        return s_rope.Drop(TwoLinks.Heavier(bridge, 60, 0.6, 1.005), s_rope.Length(dead, bridge.Sag), 1.005);
     }
 
     private static Proof Ground(TwoBays bridge, double below, double room)

@@ -62,7 +62,7 @@ internal static class StrengthProofs
     private static double Pull(TwoBays bridge, double psf, double share, double growth)
     {
         var dead = TwoLinks.DeadLoad(bridge);
-        var (load, length) = (dead + TwoLinks.AreaLoad(bridge, psf, share), s_rope.Length(dead, bridge.Sag));
+        var (load, length) = (TwoLinks.Heavier(bridge, psf, share, growth), s_rope.Length(dead, bridge.Sag));
         return s_rope.Tension(load, s_rope.Drop(load, length, growth), length);
     }
 

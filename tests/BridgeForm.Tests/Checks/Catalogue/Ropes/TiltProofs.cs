@@ -29,8 +29,6 @@ internal static class TiltProofs
     [Proves("cross-slope", CheckStatus.Warn)]
     public static Proof Just_above_3_degrees_in_public() => Leaning("public", Math.Tan(3 * Degree) * 1.0005, 5);
 
-    private const double Degree = Math.PI / 180;
-
     private static Proof Leaning(string use, double tilt, double most)
     {
         var (low, high) = (14.0, 80.0);

@@ -1,3 +1,5 @@
+using BridgeForm.Loads;
+
 namespace BridgeForm.Tests.Checks.Catalogue.Ropes;
 
 /// <summary>
@@ -20,6 +22,19 @@ internal sealed record TwoLinks(double Half = 72, double PerInch = 1.04 / 12, do
 
     /// <summary>Area load on one rope: pressure × clear width × two half bays × the rope's share.</summary>
     public static double AreaLoad(TwoBays bridge, double psf, double share) => psf / 144 * bridge.Between * 72 * share;
+
+    /// <summary>
+    /// Dead and area load on the rope that has the share, at the middle frame, which leans and its weights with it; how high
+    /// the bridge's own weight and the deck lie has tests of its own. People's weight lies 1.0 m over the deck (common
+    /// practice, no source).
+    /// </summary>
+    public static double Heavier(TwoBays bridge, double psf, double share, double growth = 1)
+    {
+        const double Metre = 1 / TwoBays.Inch;
+        var (dead, standing) = (DeadLoad(bridge), StandingWeights.Of(bridge.Context.Layout));
+        return new TwoRopes(bridge.Spacing, bridge.Sag, 2 * dead, standing.Moments[1] / PoundForce * Metre, growth)
+            .With(AreaLoad(bridge, psf, 1), (share - 0.5) * bridge.Spacing, (standing.DeckHeights[1] * Metre) + Metre).Loads.Heavier;
+    }
 
     public static double Newtons(double pounds) => pounds * PoundForce;
 

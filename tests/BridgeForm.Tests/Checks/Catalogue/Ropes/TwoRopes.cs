@@ -25,7 +25,7 @@ internal sealed record TwoRopes(double Spacing, double Sag, double Hanging, doub
     /// <summary>Weight × height of everything.</summary>
     public double Standing => Moment + Lever;
 
-    /// <summary>tan θ of the frame.</summary>
+    /// <summary>tan θ of the frame; infinite where the turns run away.</summary>
     public double Tilt => Leaning(1);
 
     /// <summary>The same before the weights lean with it.</summary>
@@ -50,6 +50,8 @@ internal sealed record TwoRopes(double Spacing, double Sag, double Hanging, doub
     /// <summary>Roll factor: both ropes give way one after the other, kA·kB / (kA + kB)·s² against all weight × height.</summary>
     public double Factor()
     {
+        if (!double.IsFinite(Tilt))
+            return 0;
         var (heavier, lighter) = Loads;
         var (a, b) = (Stiffness(heavier), Stiffness(lighter));
         return a * b / (a + b) * Spacing * Spacing / Standing;
@@ -67,6 +69,8 @@ internal sealed record TwoRopes(double Spacing, double Sag, double Hanging, doub
         {
             var lean = (Aside + (lever * Standing * t)) / Spacing;
             t = (Drop(((Hanging + On) / 2) + lean) - Drop(((Hanging + On) / 2) - lean)) / Spacing;
+            if (!(Math.Abs(t) < 1))
+                return double.PositiveInfinity;
         }
 
         return t;
