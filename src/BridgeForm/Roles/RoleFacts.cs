@@ -97,3 +97,53 @@ public enum DrawingSection
 /// <param name="Up">Upwards, square to the frame's axis.</param>
 /// <param name="Out">Outwards from the bridge's middle, of parts that stand on a side.</param>
 public readonly record struct Leaving(double Along, double Up, double Out);
+
+/// <summary>How many joints of a kind a part makes.</summary>
+public enum JointCount
+{
+    /// <summary>One.</summary>
+    Each,
+
+    /// <summary>One at each of its two ends.</summary>
+    EachEnd,
+
+    /// <summary>One with each part of its bay that carries it.</summary>
+    EachCarrier,
+
+    /// <summary>One at each channel.</summary>
+    EachChannel,
+}
+
+/// <summary>A kind of joint that parts of a role make with what carries or holds them.</summary>
+/// <param name="Name">As under <c>fasteners</c> in the project file: <c>post-foot</c>.</param>
+/// <param name="What">In a person's words.</param>
+/// <param name="Count">How many a part makes.</param>
+public sealed record RoleJoint(string Name, string What, JointCount Count);
+
+/// <summary>Where the parts are that carry a part.</summary>
+public enum BearingPlace
+{
+    /// <summary>In its own frame.</summary>
+    Frame,
+
+    /// <summary>In the frames at both ends of its bay.</summary>
+    BothFrames,
+
+    /// <summary>All over its bay: it rests on every one of them.</summary>
+    WholeBay,
+}
+
+/// <summary>What a part rests on: at each place it must touch a part of one of these roles.</summary>
+/// <param name="Place">Where they are.</param>
+/// <param name="On">Roles of which one is enough. One that stands on both sides carries on its own side.</param>
+public sealed record Bearing(BearingPlace Place, ImmutableArray<Role> On)
+{
+    /// <summary>On parts of the same frame.</summary>
+    public static Bearing InFrame(Role on) => new(BearingPlace.Frame, [on]);
+
+    /// <summary>On either role, in the frames at both ends of the bay.</summary>
+    public static Bearing AtBothEnds(params ImmutableArray<Role> on) => new(BearingPlace.BothFrames, on);
+
+    /// <summary>On every part of a role in the bay.</summary>
+    public static Bearing AcrossBay(Role on) => new(BearingPlace.WholeBay, [on]);
+}

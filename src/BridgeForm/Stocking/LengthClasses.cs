@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Materials;
 using BridgeForm.Pieces;
 using BridgeForm.Quantities;
 
@@ -60,4 +61,12 @@ internal static class LengthClasses
 
         return classes.ToImmutable();
     }
+}
+
+/// <summary>Sections by their names.</summary>
+internal static class Sections
+{
+    /// <summary>The section of a piece, with its nominal sizes where it has any.</summary>
+    public static Section Of(Piece piece) =>
+        SectionReader.Read(piece.Section).Section ?? new Section(piece.Section, piece.Shape.Width, piece.Shape.Thickness);
 }

@@ -6,7 +6,7 @@ namespace BridgeForm.Checks.Codes;
 /// <summary>What a builder may choose, but not as low as this.</summary>
 internal static class InputFloors
 {
-    private const double PoundPerSquareFoot = Quantities.Units.PoundForce / (0.3048 * 0.3048);
+    private const double PoundPerSquareFoot = Quantities.Units.PoundForce / (Quantities.Units.MetresPerFoot * Quantities.Units.MetresPerFoot);
     private const double LeastFactor = 3;
     private const double UsualFactor = 5;
 

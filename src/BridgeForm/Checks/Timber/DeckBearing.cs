@@ -7,7 +7,7 @@ namespace BridgeForm.Checks.Timber;
 /// <summary>How far boards and stringers lie on a base, treads on a stringer, and how hard they press there.</summary>
 internal static class DeckBearing
 {
-    private const double Inch = 0.0254;
+    private const double Inch = Quantities.Units.MetresPerInch;
     private const double Stringers = 1.5 * Inch;
     private const double Boards = 1 * Inch;
     private const double Least = 5.0 / 8 * Inch;

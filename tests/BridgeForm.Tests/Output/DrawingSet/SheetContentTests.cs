@@ -1,6 +1,5 @@
 using System.Globalization;
 using BridgeForm.Checks;
-using BridgeForm.Loads;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.DrawingSet;
 using BridgeForm.Quantities;
@@ -91,7 +90,7 @@ public sealed class SheetContentTests
 
         foreach (var end in work.Stretch)
         {
-            Assert.All(end.Marks, m => Assert.Contains(text.Words.Length(MarkRounding.Rounded(m.Unstressed, model.Parameters.Units)), texts));
+            Assert.All(end.Marks, m => Assert.Contains(text.Words.Length(Rounding.ToTape(m.Unstressed, model.Parameters.Units)), texts));
             Assert.Contains(text.Words.Size(end.TakeUp), texts);
             Assert.Contains(text.Words.Size(end.MoveDownMid!.Value), texts);
         }

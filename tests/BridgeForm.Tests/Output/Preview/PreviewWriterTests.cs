@@ -90,6 +90,22 @@ public sealed partial class PreviewWriterTests
         Assert.Equal((0.009525 / Math.Cos(slope)) - 0.034, frames[0].GetProperty("bottom").GetDouble(), 5);
     }
 
+    /// <summary>A landing without a level lies flush with the boards as they are cut, at their upper edge where they end.</summary>
+    [Fact]
+    public void A_landing_without_a_level_is_flush_with_the_end_of_the_deck()
+    {
+        const double halfBase = 1.75 * 0.0254;
+        var ends =
+            from piece in Garden.Value.Pieces
+            where piece.Role == Role.Board
+            from place in piece.Occurrences
+            where place.Id.StartsWith("B01/", StringComparison.Ordinal)
+            from corner in piece.Solid.Vertices.Select(place.Placement.ToWorld)
+            where Math.Abs(corner.X + halfBase) < 1e-3
+            select corner.Y;
+        Assert.Equal(ends.Max(), View(Page(Garden.Value)).GetProperty("landings")[0].GetProperty("walk").GetDouble(), 5);
+    }
+
     /// <summary>The page without its scripts, style and comments.</summary>
     private static string Markup(string page) => NotMarkup().Replace(page, string.Empty);
 
