@@ -111,7 +111,6 @@ public sealed class DesignStateTests
     /// loads on its first quarter is far from the estimate, so that steps are cut on the way.
     /// </summary>
     [Theory]
-    [InlineData(2)]
     [InlineData(11)]
     [InlineData(40)]
     public void Unit_of_force_does_not_matter(int bays)
