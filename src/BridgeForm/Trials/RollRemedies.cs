@@ -22,6 +22,9 @@ internal static class RollRemedies
     // A flatter rope than one per cent of the span is no hanging bridge.
     private const double LeastSag = 0.01;
 
+    // Each sag tried is so much of the one before.
+    private const double SagStep = 0.9;
+
     /// <summary>Empty when the section stays upright.</summary>
     /// <param name="context">The bridge.</param>
     /// <param name="checks">What its checks say.</param>
@@ -64,9 +67,7 @@ internal static class RollRemedies
     {
         var effort = Remedies.Begin(Remedies.Bays(parameters), token);
         var (words, step, span) = (new QuantityText(parameters.Units), Rounding.Step(parameters.Units), parameters.Site.Span);
-        var found = Remedies.Largest(
-            sag => Try(WithSag(parameters, sag), effort, shape).Holds, LeastSag * span, parameters.Ropes.Sag, step);
-        if (found is not { } sag || Math.Floor(sag / step) * step is var settable && !(settable >= LeastSag * span))
+        if (Less(parameters, effort, shape) is not { } sag || Math.Floor(sag / step) * step is var settable && !(settable >= LeastSag * span))
         {
             return new Remedy(
                 Roll.Id, $"Preliminary: less sag alone was not found to keep it upright. {Maybe(effort)}".TrimEnd(), SearchEnded: effort.IsSpent);
@@ -77,6 +78,20 @@ internal static class RollRemedies
             $"Preliminary: with a sag of {words.Length(settable)} (about {QuantityText.Share(settable / span)} of the span) it stays upright with the factor that is needed; the ropes pull harder with less sag, so look at rope-strength again. {Maybe(effort)}".TrimEnd(),
             Length: settable,
             SearchEnded: effort.IsSpent);
+    }
+
+    // Less sag helps until the rope is so flat that all rolls to one side: down by steps to the first sag that holds, then
+    // back towards the last that did not.
+    private static double? Less(BridgeParameters parameters, Effort effort, TrialShape shape)
+    {
+        var above = parameters.Ropes.Sag;
+        for (var sag = above * SagStep; sag >= LeastSag * parameters.Site.Span && !effort.IsSpent; (above, sag) = (sag, sag * SagStep))
+        {
+            if (Try(WithSag(parameters, sag), effort, shape).Holds)
+                return Remedies.Largest(s => Try(WithSag(parameters, s), effort, shape).Holds, sag, above, Rounding.Step(parameters.Units) / 2);
+        }
+
+        return null;
     }
 
     private static Remedy Larger(BridgeParameters parameters, TrialShape shape, CancellationToken token)

@@ -28,14 +28,18 @@ internal static class LowestModes
     /// <summary>The lowest modes, slowest first; null when the rope is not stiff against every displacement.</summary>
     /// <param name="stiffness">K, N/m.</param>
     /// <param name="masses">M, kg, one a degree of freedom.</param>
-    public static ImmutableArray<Mode>? Of(BandedMatrix stiffness, double[] masses) => Of(stiffness, shape => Times(shape, masses));
+    public static ImmutableArray<Mode>? Of(BandedMatrix stiffness, double[] masses) =>
+        Of(stiffness, shape => Times(shape, masses), Wanted, Settled);
 
     /// <summary>The same with masses that move in several degrees of freedom at once.</summary>
     /// <param name="stiffness">K, N/m.</param>
     /// <param name="masses">M, kg.</param>
-    public static ImmutableArray<Mode>? Of(BandedMatrix stiffness, BandedMatrix masses) => Of(stiffness, masses.Times);
+    /// <param name="wanted">How many of them must have settled.</param>
+    /// <param name="settled">Share by which their squares may still move.</param>
+    public static ImmutableArray<Mode>? Of(BandedMatrix stiffness, BandedMatrix masses, int wanted, double settled) =>
+        Of(stiffness, masses.Times, wanted, settled);
 
-    private static ImmutableArray<Mode>? Of(BandedMatrix stiffness, Func<double[], double[]> masses)
+    private static ImmutableArray<Mode>? Of(BandedMatrix stiffness, Func<double[], double[]> masses, int wanted, double settled)
     {
         if (stiffness.Factored() is not { } factor)
             return null;
@@ -46,8 +50,8 @@ internal static class LowestModes
         for (var round = 0; round < MaxRounds; round++)
         {
             (var squares, shapes) = Round(factor, masses, shapes);
-            var moves = round == 0 ? moved : Move(before, squares);
-            if (moves <= Settled || (moves <= Little && moves >= moved))
+            var moves = round == 0 ? moved : Move(before, squares, wanted);
+            if (moves <= settled || (moves <= Little && moves >= moved))
                 return Modes(squares, shapes);
             (before, moved) = (squares, moves);
         }
@@ -109,8 +113,8 @@ internal static class LowestModes
             Enumerable.Range(1, size).Select(i => Math.Sin(Math.PI * t * i / (size + 1)) + (i % trials == t - 1 ? 1 : 0)).ToArray()),
     ];
 
-    private static double Move(double[] before, double[] now) =>
-        before.Zip(now).Take(Wanted).Max(p => Math.Abs(p.Second - p.First) / Math.Abs(p.Second));
+    private static double Move(double[] before, double[] now, int wanted) =>
+        before.Zip(now).Take(wanted).Max(p => Math.Abs(p.Second - p.First) / Math.Abs(p.Second));
 
     private static ImmutableArray<Mode> Modes(double[] squares, double[][] shapes) =>
         [.. squares.Zip(shapes, (s, x) => new Mode(Math.Sqrt(Math.Max(0, s)) / (2 * Math.PI), [.. x]))];

@@ -17,8 +17,10 @@ namespace BridgeForm.Ropes.Pairs;
 /// </remarks>
 public static class PairSolver
 {
-    // tan θ of all frames has settled when Newton's step is below this: a thousandth of the promised 1e-6 rad.
-    private const double Settled = 1e-9;
+    // tan θ of all frames has settled when it is wrong by less than this, a tenth of the promised 1e-6 rad: what tan θ of the
+    // loads and tan θ of the ropes still differ by, times what Newton's last step made of such a difference. That is λ/(λ − 1)
+    // or so, much where the section is about to turn over.
+    private const double Settled = 1e-7;
     private const int MostSteps = 30;
 
     // The lever is let in by no smaller share than this.
@@ -139,6 +141,7 @@ public static class PairSolver
         public bool TryLean(double share)
         {
             var (lean, before) = (Lean ?? new double[Left.Nodes.Length], double.PositiveInfinity);
+            var apart = OutOfBalance(lean, share);
             for (var step = 0; step < MostSteps; step++)
             {
                 if (Factor(share) is not { } factor)
@@ -152,17 +155,27 @@ public static class PairSolver
                 // Steps that grow lead nowhere; NaN fails too.
                 if (!(moved <= before * Growth && steepest <= Fallen) || !TryMove(next, out _))
                     return false;
-                if (moved <= Settled)
+                var left = OutOfBalance(next, share);
+                if (left <= 0 || left * moved <= Settled * apart)
                     return Factor(share) is not null;
-                (lean, before) = (next, moved);
+                (lean, before, apart) = (next, moved, left);
             }
 
             return false;
         }
 
+        // How far the ropes as they hang now lean otherwise than their loads were shared by.
+        private double OutOfBalance(double[] lean, double share)
+        {
+            var (now, most) = (Difference(), 0.0);
+            for (var i = 0; i < now.Length; i++)
+                most = Math.Max(most, Math.Abs((share * now[i]) - lean[i]));
+            return most;
+        }
+
         private BandedMatrix? Factor(double share) => PairStiffness
             .OfBoth(BayStiffness.Of(rope, Left), BayStiffness.Of(rope, Right))
-            .Less(share, PairStiffness.LeverOnBoth(loads, spacing)).Factored();
+            .LessLever(share, loads, spacing).Factored();
 
         // Where the ropes hang now the frames lean by the difference of their heights, and the lever pulls by as much more than
         // was assumed: the force that is out of balance moves ropes and lever together.

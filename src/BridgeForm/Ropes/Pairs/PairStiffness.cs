@@ -45,6 +45,20 @@ internal static class PairStiffness
         return matrix;
     }
 
+    /// <summary>Takes a share of <see cref="LeverOnBoth"/> from a matrix of its order.</summary>
+    public static BandedMatrix LessLever(this BandedMatrix matrix, double share, PairLoads loads, double spacing)
+    {
+        for (var i = 0; PerFrame * i < matrix.Size; i++)
+        {
+            var (l, r, lever) = ((PerFrame * i) + 1, (PerFrame * i) + 3, share * loads.HeightMoments[i + 1] / (spacing * spacing));
+            matrix[l, l] -= lever;
+            matrix[r, r] -= lever;
+            matrix[r, l] += lever;
+        }
+
+        return matrix;
+    }
+
     /// <summary>The same in the order of <see cref="OfOne"/>: half of the frame's energy for one of two ropes that go opposite ways.</summary>
     public static BandedMatrix LeverOnOne(PairLoads loads, double spacing)
     {

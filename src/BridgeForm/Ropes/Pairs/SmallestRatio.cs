@@ -31,8 +31,12 @@ internal static class SmallestRatio
         var (ratio, shift) = (double.PositiveInfinity, 0.0);
         for (var round = 0; round < MostRounds; round++)
         {
-            var moved = factor.Solve(lever.Times(shape));
-            var (stiff, standing) = (Dot(moved, stiffness.Times(moved)), Dot(moved, lever.Times(moved)));
+            var force = lever.Times(shape);
+            var moved = factor.Solve(force);
+
+            // (K − shift·G)·moved = force: K's product needs no multiplication by K.
+            var standing = Dot(moved, lever.Times(moved));
+            var stiff = Dot(moved, force) + (shift * standing);
             if (!(standing > 0))
                 break;
             var size = 1 / Math.Sqrt(standing);

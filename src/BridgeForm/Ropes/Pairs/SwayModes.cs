@@ -22,6 +22,10 @@ public sealed record SwayModes(double OneHalfWave, double? TwoHalfWaves)
     // Of the squares of all moves: less than this is round-off of a mode that does not go to the side at all.
     private const double Seen = 1e-6;
 
+    // One half wave and two are among the three slowest; frequencies are printed with two decimals.
+    private const int Wanted = 3;
+    private const double Settled = 1e-7;
+
     /// <summary>The slower of the two.</summary>
     public double Slowest => Math.Min(OneHalfWave, TwoHalfWaves ?? OneHalfWave);
 
@@ -35,7 +39,7 @@ public sealed record SwayModes(double OneHalfWave, double? TwoHalfWaves)
     {
         if (pair.Left.Nodes.Length < 3 || Inertia(pair.Left, spacing, masses) is not { } inertia)
             return null;
-        if (LowestModes.Of(Stiffness(BayStiffness.Of(rope, pair.Left), pair.Left, spacing, loads), inertia) is not { } modes)
+        if (LowestModes.Of(Stiffness(BayStiffness.Of(rope, pair.Left), pair.Left, spacing, loads), inertia, Wanted, Settled) is not { } modes)
             return new SwayModes(0, 0);
         var one = modes.FirstOrDefault(m => Parity(m) > 0) ?? modes[0];
         return new SwayModes(one.Hertz, pair.Left.Nodes.Length > 3 ? modes.FirstOrDefault(m => Parity(m) < 0)?.Hertz : null);

@@ -118,7 +118,7 @@ public class RollTests
         var context = Contexts.Of(Bridges.Garden + "\nloads: { snow: 20 psf, cases: [{ id: crowd, live: 120 psf }] }\n");
         string[] standard = ["dead", "live-full", "live-half-a", "live-half-b", "live-side"];
         var states = context.Ropework.Roll;
-        Assert.Equal([.. standard, "snow", "live-snow", "hot", "crowd"], states.Where(s => !s.InHeat).Select(s => s.Case));
+        Assert.Equal([.. standard, "snow", "live-snow", "hot", "live-full-cold", "crowd"], states.Where(s => !s.InHeat).Select(s => s.Case));
         Assert.Equal(standard, states.Where(s => s.InHeat).Select(s => s.Case));
         foreach (var id in standard)
             Assert.True(states.Single(s => s.InHeat && s.Case == id).Factor!.Value < states.Single(s => !s.InHeat && s.Case == id).Factor!.Value);

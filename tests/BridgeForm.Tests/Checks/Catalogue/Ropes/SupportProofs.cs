@@ -43,17 +43,17 @@ internal static class SupportProofs
     public static Proof One_of_two_ropes() =>
         new Proof(new TwoBays().Check("loss-of-one-rope"), 2).Saying("rope-6x19-iwrc-eips-galvanized-3/4", "turns over");
 
-    // Three bays, dead load and a case of its own alone: symmetrical, so that the middle bay stays level. The frame's load
+    // Three bays, dead load and a case of its own alone, even on both ropes: symmetrical, so that the middle bay stays level. The frame's load
     // lies across the bisector of its chords; the tensions beside it are H / cos of the rope's own slopes there.
     [Proves("keeper-slip", CheckStatus.Engineer)]
     public static Proof Keeper_of_a_frame_beside_the_middle_bay()
     {
-        var bridge = new TwoBays { More = "loads: { live: 0 psf, point: { force: 0 lbf }, cases: [{ id: crowd, live: 80 psf }] }" };
+        var bridge = new TwoBays { More = "loads: { live: 0 psf, point: { force: 0 lbf }, eccentricity: 50 %, cases: [{ id: crowd, live: 80 psf }] }" };
         var text = bridge.Text.Replace("spacing: 74 in", "spacing: 50 in", StringComparison.Ordinal);
         var context = TwoBays.ContextOf(text);
         var dead = context.Rope.Loads[1] / TwoLinks.Newtons(1);
         var (chord, middle) = ThreeLinks.Chord(s_rope, dead, bridge.Sag);
-        var load = dead + (80.0 / 144 * bridge.Between * ((Math.Sqrt((chord * chord) - (middle * middle)) + chord) / 2) * 0.6);
+        var load = dead + (80.0 / 144 * bridge.Between * ((Math.Sqrt((chord * chord) - (middle * middle)) + chord) / 2) * 0.5);
         var (slope, difference) = ThreeLinks.Loaded(s_rope, dead, load, chord, middle);
         var along = load * Math.Sin(slope / 2);
         return new Proof(Contexts.Check(context, "keeper-slip"), TwoLinks.Newtons(Math.Max(along, difference))) { Error = 1e-4 }
@@ -64,10 +64,11 @@ internal static class SupportProofs
     {
         var bridge = new TwoBays();
         var dead = TwoLinks.DeadLoad(bridge);
-        var (load, length) = (dead + TwoLinks.AreaLoad(bridge, 60, 0.6), s_rope.Length(dead, bridge.Sag));
+        var length = s_rope.Length(dead, bridge.Sag);
         var cold = 1 - (40 * TwoLinks.Expansion);
+        var (load, loadWhenNew) = (TwoLinks.Heavier(bridge, 60, 0.6, cold), TwoLinks.Heavier(bridge, 60, 0.6, cold / 1.005));
         var marked = s_rope.Tension(load, s_rope.Drop(load, length, cold), length);
-        var asNew = s_rope.Tension(load, s_rope.Drop(load, length, cold / 1.005), length);
+        var asNew = s_rope.Tension(loadWhenNew, s_rope.Drop(loadWhenNew, length, cold / 1.005), length);
         return new Proof(Contexts.Check(bridge.Context, id), TwoLinks.Newtons(asNew)) { Error = 2e-5 }.Saying(
             $"{marked:0} lbf", $"{asNew:0} lbf", $"down {(load / 2) + (s_rope.PerInch * length):0} lbf", "live-full-cold", "two ropes pull");
     }
@@ -75,9 +76,11 @@ internal static class SupportProofs
     private static Proof Held(string id)
     {
         const string Stay = "{ backstay: { length: 6 ft, angle: 60 deg } }";
-        var bridge = new TwoBays { Site = $", a: {Stay}, b: {Stay}", Ropes = ", stretch: [0 %, 0 %]" };
+        var bridge = new TwoBays { Site = $", a: {Stay}, b: {Stay}", Ropes = ", stretch: [0 %, 0 %]", More = "loads: { live: 58 psf, eccentricity: 50 % }" };
         var dead = TwoLinks.DeadLoad(bridge);
-        var (load, length) = (dead + TwoLinks.AreaLoad(bridge, 60, 0.6), s_rope.Length(dead, bridge.Sag));
+
+        // Even on both ropes: nothing leans.
+        var (load, length) = (dead + TwoLinks.AreaLoad(bridge, 58, 0.5), s_rope.Length(dead, bridge.Sag));
         var (still, level, half) = (s_rope.Level(dead, bridge.Sag, length), 0.0, 72.0);
         for (var i = 0; i < 100; i++)
         {

@@ -11,7 +11,8 @@ namespace BridgeForm.Tests.Checks.Catalogue.Ropes;
 /// <param name="Growth">Rope's length over its length as marked.</param>
 internal sealed record TwoRopes(double Spacing, double Sag, double Hanging, double Moment, double Growth)
 {
-    private static readonly TwoLinks s_rope = new();
+    /// <summary>Each rope.</summary>
+    public TwoLinks Rope { get; init; } = new();
 
     /// <summary>Weight under which each rope hung so deep when it was marked; the bridge's own unless said otherwise.</summary>
     public double Marked { get; init; } = Hanging;
@@ -41,7 +42,7 @@ internal sealed record TwoRopes(double Spacing, double Sag, double Hanging, doub
         }
     }
 
-    private double Length => s_rope.Length(Marked / 2, Sag);
+    private double Length => Rope.Length(Marked / 2, Sag);
 
     /// <summary>With one weight more, so far from the middle and so high.</summary>
     public TwoRopes With(double weight, double fromMiddle, double high) =>
@@ -60,7 +61,7 @@ internal sealed record TwoRopes(double Spacing, double Sag, double Hanging, doub
     /// <summary>Pounds for an inch of fall.</summary>
     public double Stiffness(double load) => 2 / (Drop(load + 1) - Drop(load - 1));
 
-    private double Drop(double load) => s_rope.Drop(load, Length, Growth);
+    private double Drop(double load) => Rope.Drop(load, Length, Growth);
 
     private double Leaning(int lever)
     {
