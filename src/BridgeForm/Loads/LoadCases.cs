@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Ropes;
 using BridgeForm.Ropes.Pairs;
@@ -196,7 +197,7 @@ public static class LoadCases
     private static Loading HalfErected(LoadCaseInput input, double span)
     {
         // The frame at mid-span is hung; round-off decides nothing at this distance.
-        var last = (span / 2) + (DesignState.SpacingRoundOff * span);
+        var last = (span / 2) + (Tolerances.Spacing * span);
         ImmutableArray<double> Hung(ImmutableArray<double> all, double times) =>
             [.. all.Select((p, i) => input.Design.Nodes[i].X <= last ? p * times : 0)];
         return new Loading(

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Frames;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
+using BridgeForm.Ropes.Fittings;
 using BridgeForm.Ropes.Modes;
 
 namespace BridgeForm.Loads;
@@ -109,4 +110,59 @@ public sealed record RopeWork
             })
             .OfType<RopeModes>(),
     ];
+}
+
+/// <summary>Where the frames are marked on a rope that lies straight in the shop.</summary>
+public static class RopeMarks
+{
+    /// <summary>
+    /// Marks from support A's point, supports included, metres at the reference temperature. Pulled to the marking
+    /// tension T the rope is longer by T/EA.
+    /// </summary>
+    /// <param name="design">The design state.</param>
+    /// <param name="frameNames">One name a node.</param>
+    /// <param name="markingTension">Newtons; 0 for unstressed.</param>
+    public static ImmutableArray<RopeMark> Of(
+        RopeShape design, ImmutableArray<string> frameNames, double markingTension)
+    {
+        if (frameNames.Length != design.Nodes.Length)
+            throw new ArgumentException("There must be one name a node.", nameof(frameNames));
+        ArgumentOutOfRangeException.ThrowIfNegative(markingTension);
+        var stretched = 1 + (markingTension / design.AxialStiffness);
+        var marks = ImmutableArray.CreateBuilder<RopeMark>(frameNames.Length);
+        var along = default(CompensatedSum);
+        for (var i = 0; i < frameNames.Length; i++)
+        {
+            marks.Add(new RopeMark(frameNames[i], along.Value, along.Value * stretched));
+            if (i < design.Segments.Length)
+                along = along.Plus(design.Segments[i].UnstressedLength);
+        }
+
+        return marks.MoveToImmutable();
+    }
+}
+
+/// <summary>What people who handle the ropes must know. Common practice of rigging, no source.</summary>
+public static class RopeCautions
+{
+    /// <summary>The cautions for a project's ropes, most dangerous first.</summary>
+    public static ImmutableArray<string> Of(RopeParameters ropes)
+    {
+        var all = ImmutableArray.CreateBuilder<string>();
+        all.AddRange(
+            "A rope under load that parts or slips whips back: nobody stands in line with it or inside its bight.",
+            "Nobody stands under a rope, frame or tool that is being hoisted.",
+            "Whoever works over the drop is tied to something other than the bridge: fall protection until the guard stands.",
+            "Anchors, and the posts or trees that hold the ropes, are designed by an engineer before any rope is drawn tight.",
+            "Seize the rope on both sides of each cut before cutting it: an end that springs open hurts, and the lay is lost.",
+            "Uncoil rope and strand by rolling the coil or turning the reel, never by pulling loops off: a kink is a broken rope.",
+            "Cut both ropes from one reel, so that they stretch alike and the bridge hangs level.",
+            "Wear gloves and eye protection: broken wires cut, and chips fly from cut rope.");
+        if (Terminations.IsClips(ropes))
+            all.AddRange(
+                "Clips: the saddle on the live rope, the U-bolt on the turned-back end.",
+                "Tighten clips again to their torque after the first full load, and then once a year.");
+        all.Add("Look along every rope and at every end once a year: broken wires, rust, slip at clips, wood worn by the rope.");
+        return all.ToImmutable();
+    }
 }

@@ -1,3 +1,5 @@
+using BridgeForm.Quantities;
+
 namespace BridgeForm.Checks.Timber;
 
 /// <summary>
@@ -35,7 +37,7 @@ internal static class ChannelFaces
         var faces = cases.Select(c => new PulledSide(c.Name, Worst(c.Beam, section))).ToList();
         var pulled = faces.Exists(f => f.Moment > Nothing);
         var text = Sides(words, faces);
-        yield return pulled && section.Full.Breadth >= Notches.ThickMember - Seated
+        yield return pulled && section.Full.Breadth >= Notches.ThickMember - Tolerances.DressedSize
             ? new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Fail, section.Notch, 0, "m", null, Rule,
                 $"base {words.Length(section.Full.Breadth)} thick; a thinner base, or ropes under or outside the braces' feet, would be right; {text}")
@@ -59,9 +61,6 @@ internal static class ChannelFaces
                 : Array.Empty<string>(),
         ]);
     }
-
-    // Dressed sizes in millimetres are rounded: 89 mm is 3-1/2 in.
-    private const double Seated = 0.5e-3;
 
     private static CheckResult Depth(CheckContext context, BaseSection section, bool pulled, string text)
     {
@@ -109,4 +108,30 @@ internal static class NetSection
         Ratio = null,
         Detail = tooDeep.Detail + "; deeper, but the net section passes",
     };
+}
+
+/// <summary>Notches in bending members: NDS 3.2.3, 3.4.3 and 4.4.3 (from memory). Metres, newtons, pascals.</summary>
+internal static class Notches
+{
+    /// <summary>Members at least so thick are not notched on the tension side but at their ends (NDS 4.4.3), metres.</summary>
+    public const double ThickMember = 3.5 * Quantities.Units.MetresPerInch;
+
+    /// <summary>Deepest notch at an end: d/4.</summary>
+    public static double AtEnd(double depth) => depth / 4;
+
+    /// <summary>Deepest notch between the ends, in the outer thirds of the span: d/6.</summary>
+    public static double Between(double depth) => depth / 6;
+
+    /// <summary>Longest notch between the ends: d/3.</summary>
+    public static double LongestBetween(double depth) => depth / 3;
+
+    /// <summary>Largest hole: d/3 (IRC R502.8.1), here of the face it enters.</summary>
+    public static double LargestHole(double depth) => depth / 3;
+
+    /// <summary>V_r' = (2/3)·Fv'·b·d of a full section.</summary>
+    public static double Shear(double strength, double breadth, double depth) => 2.0 / 3 * strength * breadth * depth;
+
+    /// <summary>V_r' = (2/3)·Fv'·b·dn·(dn/d)² of a notch on the tension side at a support (NDS 3.4.3.2).</summary>
+    public static double ShearAtTensionNotch(double strength, double breadth, double depth, double left) =>
+        Shear(strength, breadth, left) * (left / depth) * (left / depth);
 }
