@@ -17,7 +17,7 @@ public sealed record BridgeMasses(
     public const double Gravity = Quantities.Units.StandardGravity;
 
     /// <summary>Weighs every member of a layout.</summary>
-    public static BridgeMasses Of(BridgeLayout layout, CancellationToken token = default)
+    public static BridgeMasses Weigh(BridgeLayout layout, CancellationToken token = default)
     {
         var weights = new MemberWeights(layout);
         var frames = ImmutableArray.CreateBuilder<double>(layout.Bays + 1);
@@ -111,7 +111,7 @@ internal sealed class MemberWeights(BridgeLayout layout)
     }
 
     private double Mass(Member member) =>
-        MemberVolume.Of(member.Shape, MemberVolume.IsDrilled(_frames.Holes, member.Role)) * _densities[member.Stock];
+        MemberVolume.Measure(member.Shape, MemberVolume.IsDrilled(_frames.Holes, member.Role)) * _densities[member.Stock];
 }
 
 /// <summary>Volume of a member, for every weight alike.</summary>
@@ -124,8 +124,8 @@ internal static class MemberVolume
     /// </summary>
     /// <param name="shape">Stick and cuts.</param>
     /// <param name="drilled">The user asks for holes of his own in members of this kind.</param>
-    public static double Of(CutStock shape, bool drilled) =>
-        shape.Rips.IsEmpty && !(drilled && !LooseHoles.Of(shape))
+    public static double Measure(CutStock shape, bool drilled) =>
+        shape.Rips.IsEmpty && !(drilled && !LooseHoles.Any(shape))
             ? Math.Max(0, CutStockVolume.Prism(shape))
             : StockSolid.Build(shape).OrNull?.Volume ?? Math.Max(0, CutStockVolume.Prism(shape));
 

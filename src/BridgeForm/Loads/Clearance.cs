@@ -9,7 +9,7 @@ namespace BridgeForm.Loads;
 internal static class CaseSurroundings
 {
     /// <summary>The case with the slope of its deck and its clearances.</summary>
-    public static LoadCaseResult Of(BridgeParameters parameters, LoadCaseResult result)
+    public static LoadCaseResult Look(BridgeParameters parameters, LoadCaseResult result)
     {
         if (result.Shape is not { } shape)
             return result;
@@ -59,7 +59,7 @@ internal static class CaseSurroundings
     /// <summary>Frames stand on the moved ropes as they stood on the ropes of the design state.</summary>
     private static double Steepest(BridgeParameters parameters, RopeShape shape)
     {
-        var deck = BridgeLayout.Of(parameters, shape.Nodes).Deck;
+        var deck = BridgeLayout.Lay(parameters, shape.Nodes).Deck;
         return RopeCurve.Steepest([.. deck.Points.Select(p => new RopePoint(p.X, p.Y))]);
     }
 }

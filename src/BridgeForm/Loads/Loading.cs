@@ -69,5 +69,5 @@ internal sealed record PlacedLoad(ImmutableArray<double> Weights, double FromMid
 internal sealed record PairCase(LoadCaseRequest Rope, double Spacing, PairLoads Loads, PairShape Shape)
 {
     /// <summary>How many times as high the weights could stand; null when no frame hangs between the supports.</summary>
-    public RollFactor? Roll() => RollFactor.Of(Rope, Spacing, Loads, Shape);
+    public RollFactor? Roll() => RollFactor.Find(Rope, Spacing, Loads, Shape);
 }

@@ -32,7 +32,7 @@ public sealed record RopeWork
     public ImmutableArray<KeeperForce> Keepers { get; init; } = [];
 
     /// <summary>Fall of mid-span when one support moves <see cref="SupportMove.Standard"/>, metres; null when the moved ropes have no shape.</summary>
-    public double? FallWhenSupportMoves { get; init; }
+    public double? MidSpanDropWhenSupportMoves { get; init; }
 
     /// <summary>Why there is no such shape; null when there is one.</summary>
     public string? SupportMoveFailure { get; init; }
@@ -50,14 +50,14 @@ public sealed record RopeWork
     public ImmutableArray<string> Cautions { get; init; } = [];
 
     /// <summary>The case with the largest tension; null when no case has a solution.</summary>
-    public LoadCaseResult? Governing => Cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.MaxTension);
+    public LoadCaseResult? Governing => Cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.LargestTension);
 
     /// <summary>
     /// Largest tension of one rope between the supports and in its backstays, new rope set short for its stretch included,
     /// newtons; 0 when no case has a solution.
     /// </summary>
     public double LargestPull => Supports.Select(s => s.Backstay?.Tension ?? 0)
-        .Append(Governing?.Shape!.MaxTension ?? 0)
+        .Append(Governing?.Shape!.LargestTension ?? 0)
         .Concat(Stretch.Select(s => s.NewPull?.Tension ?? 0))
         .Max();
 
@@ -66,15 +66,15 @@ public sealed record RopeWork
     /// <param name="design">Design state of one rope.</param>
     /// <param name="masses">Masses of the frames and bays.</param>
     /// <param name="token">Asked before each case.</param>
-    public static RopeWork Of(BridgeLayout layout, RopeShape design, BridgeMasses masses, CancellationToken token = default)
+    public static RopeWork Work(BridgeLayout layout, RopeShape design, BridgeMasses masses, CancellationToken token = default)
     {
         var parameters = layout.Parameters;
         var site = parameters.Site;
         ImmutableArray<string> names = [.. layout.Poses.Select(f => f.Name)];
-        var input = LoadCaseInput.Of(layout, design, masses, token);
+        var input = LoadCaseInput.Gather(layout, design, masses, token);
         var cases = CasesOf(parameters, input, token);
-        var marks = RopeMarks.Of(design, names, parameters.Ropes.MarkingTension);
-        var cut = RopeCut.Of(parameters, design);
+        var marks = RopeMarks.Place(design, names, parameters.Ropes.MarkingTension);
+        var cut = RopeCut.Measure(parameters, design);
         var moved = SupportMove.TryFallOfMiddle(design, input.Backstays, SupportMove.Standard, out var fall, out var failure);
         return new RopeWork
         {
@@ -83,21 +83,21 @@ public sealed record RopeWork
                 design, input.FrameLoads, site.ReferenceTemperature, site.Temperatures, input.Backstays, token: token),
             Marks = marks,
             Cut = cut,
-            Stretch = StretchEnds.Of(parameters, input, marks, cut, token),
-            Supports = SupportPull.Of(site, cases),
-            Keepers = KeeperForce.Of(cases, names),
-            FallWhenSupportMoves = moved ? fall : null,
+            Stretch = StretchEnds.Work(parameters, input, marks, cut, token),
+            Supports = SupportPull.Find(site, cases),
+            Keepers = KeeperForce.Find(cases, names),
+            MidSpanDropWhenSupportMoves = moved ? fall : null,
             SupportMoveFailure = failure,
-            Roll = RollState.Of(input, cases, StretchRange.Of(parameters.Ropes).Range?.High, token),
-            Lifts = Lift.Of(input, cases, names, token),
+            Roll = RollState.Find(input, cases, StretchRange.Of(parameters.Ropes).Range?.High, token),
+            Lifts = Lift.Find(input, cases, names, token),
             Modes = ModesOf(input, cases, token),
-            Cautions = RopeCautions.Of(parameters.Ropes),
+            Cautions = RopeCautions.List(parameters.Ropes),
         };
     }
 
     /// <summary>The load cases with what they mean for deck, ground and water.</summary>
     public static ImmutableArray<LoadCaseResult> CasesOf(BridgeParameters parameters, LoadCaseInput input, CancellationToken token = default) =>
-        [.. LoadCases.All(input, token: token).Select(c => CaseSurroundings.Of(parameters, c))];
+        [.. LoadCases.All(input, token: token).Select(c => CaseSurroundings.Look(parameters, c))];
 
     private static ImmutableArray<RopeModes> ModesOf(LoadCaseInput input, ImmutableArray<LoadCaseResult> cases, CancellationToken token) =>
     [
@@ -106,7 +106,7 @@ public sealed record RopeWork
             .Select(c =>
             {
                 token.ThrowIfCancellationRequested();
-                return SideMotion.Of(input, c);
+                return SideMotion.Find(input, c);
             })
             .OfType<RopeModes>(),
     ];
@@ -122,7 +122,7 @@ public static class RopeMarks
     /// <param name="design">The design state.</param>
     /// <param name="frameNames">One name a node.</param>
     /// <param name="markingTension">Newtons; 0 for unstressed.</param>
-    public static ImmutableArray<RopeMark> Of(
+    public static ImmutableArray<RopeMark> Place(
         RopeShape design, ImmutableArray<string> frameNames, double markingTension)
     {
         if (frameNames.Length != design.Nodes.Length)
@@ -146,7 +146,7 @@ public static class RopeMarks
 public static class RopeCautions
 {
     /// <summary>The cautions for a project's ropes, most dangerous first.</summary>
-    public static ImmutableArray<string> Of(RopeParameters ropes)
+    public static ImmutableArray<string> List(RopeParameters ropes)
     {
         var all = ImmutableArray.CreateBuilder<string>();
         all.AddRange(

@@ -77,7 +77,7 @@ public static class SectionReader
             return new(section, null);
         }
 
-        var nearest = NearestWord.Of(text.Replace(" ", "", StringComparison.Ordinal), Lumber.Names);
+        var nearest = NearestWord.Find(text.Replace(" ", "", StringComparison.Ordinal), Lumber.Names);
         var hint = nearest is null ? "" : $" (did you mean {nearest}?)";
         return Wrong($"{QuantityReader.Quote(text)} is not a nominal size of PS 20{hint}; write one such as 2x4, or a dressed size with its unit such as 38 x 89 mm");
     }

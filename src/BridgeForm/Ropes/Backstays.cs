@@ -16,7 +16,7 @@ public sealed record Backstays(BackstayParameters? A, BackstayParameters? B)
 
 /// <summary>
 /// Straight, weightless rope from a saddle that the bridge's rope is held on to an anchor. The post under the saddle leans
-/// freely and keeps its height, so the backstay alone balances the level pull H of the bridge: its tension is H / cos angle.
+/// freely and keeps its height, so the backstay alone balances the horizontal tension H of the bridge: its tension is H / cos angle.
 /// </summary>
 /// <remarks>
 /// With l its unstressed length at the temperature of the case it is l·(1 + H / (EA·cos angle)) long. A saddle that moves
@@ -41,7 +41,7 @@ public sealed record HeldBackstay(double Length, double Unstressed, double Angle
                 stay.Angle)
             : null;
 
-    /// <summary>Tension of a backstay that balances a level pull, newtons.</summary>
+    /// <summary>Tension of a backstay that balances a horizontal tension, newtons.</summary>
     internal static double Tension(double angle, double horizontal) => horizontal / Math.Cos(angle);
 
     /// <summary>How far the saddle has come towards the span since the design state, metres, and how that grows with H.</summary>

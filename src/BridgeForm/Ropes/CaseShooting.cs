@@ -46,7 +46,7 @@ internal sealed class CaseShooting
     public bool Slid { get; private set; }
 
     /// <summary>Shoots.</summary>
-    public static CaseShooting Of(LoadCaseRequest request, double h, double v)
+    public static CaseShooting Shoot(LoadCaseRequest request, double h, double v)
     {
         var shot = new CaseShooting(request, h, v);
         var lengths = request.UnstressedLengths;

@@ -38,7 +38,7 @@ public sealed record RopeShape
     public required double Horizontal { get; init; }
 
     /// <summary>Largest tension anywhere on the rope, newtons.</summary>
-    public required double MaxTension { get; init; }
+    public required double LargestTension { get; init; }
 
     /// <summary>Whole numbers of parts that its loads were made with (<see cref="SteppedLoads.Steps"/>); empty where loads do not jump.</summary>
     public ImmutableArray<int> Steps { get; init; } = [];

@@ -13,7 +13,7 @@ internal static class Layers
         ("Solids", ["BridgeForm.Solids"]),
         ("Roles", ["BridgeForm.Roles"]),
         ("Materials", ["BridgeForm.Materials"]),
-        ("Project", ["BridgeForm.Project.Definition", "BridgeForm.Project.Reading", "BridgeForm.Project", "BridgeForm.Project.Files"]),
+        ("Project", ["BridgeForm.Project.Definition", "BridgeForm.Project.Reading.Faults", "BridgeForm.Project.Reading", "BridgeForm.Project", "BridgeForm.Project.Files"]),
         ("Ropes", ["BridgeForm.Ropes", "BridgeForm.Ropes.Fittings", "BridgeForm.Ropes.Modes", "BridgeForm.Ropes.Pairs"]),
         ("Frames", ["BridgeForm.Frames"]),
         ("Pieces", ["BridgeForm.Pieces"]),

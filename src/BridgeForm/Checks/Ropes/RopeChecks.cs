@@ -36,29 +36,29 @@ internal static class RopeChecks
     ];
 
     /// <summary>Runs them all.</summary>
-    public static ImmutableArray<CheckResult> Of(CheckContext context) =>
+    public static ImmutableArray<CheckResult> Run(CheckContext context) =>
     [
-        CasesSolved.Of(context),
-        Roll.Of(context),
-        RopeStrength.Of(context),
-        .. NewRope.Of(context),
-        RopeTermination.Of(context),
-        SaddleBend.Of(context),
-        TurnbuckleSize.Of(context),
-        ShackleSize.Of(context),
-        RopeTakeUp.Of(context),
-        .. Anchors.Of(context),
-        SupportMoves.Of(context),
-        KeeperSlip.Of(context),
-        Tips.Of(context),
-        KeeperUpliftLoad.Of(context),
-        LossOfRope.Of(context),
-        DeckSlopeLoaded.Of(context),
-        CrossSlope.Of(context),
-        .. GroundClearance.Of(context),
-        .. WaterClearance.Of(context),
-        BounceVertical.Of(context),
-        SwayLateral.Of(context),
+        CasesSolved.Check(context),
+        Roll.Check(context),
+        RopeStrength.Check(context),
+        .. NewRope.Check(context),
+        RopeTermination.Check(context),
+        SaddleBend.Check(context),
+        TurnbuckleSize.Check(context),
+        ShackleSize.Check(context),
+        RopeTakeUp.Check(context),
+        .. Anchors.Check(context),
+        SupportMoves.Check(context),
+        KeeperSlip.Check(context),
+        Tips.Check(context),
+        KeeperUpliftLoad.Find(context),
+        LossOfRope.Check(context),
+        DeckSlopeLoaded.Check(context),
+        CrossSlope.Check(context),
+        .. GroundClearance.Check(context),
+        .. WaterClearance.Check(context),
+        BounceVertical.Check(context),
+        SwayLateral.Check(context),
     ];
 }
 
@@ -74,7 +74,7 @@ internal static class CasesSolved
         [CheckStatus.Pass, CheckStatus.Fail]);
 
     /// <summary>Fails with the reasons when one has none.</summary>
-    public static CheckResult Of(CheckContext context)
+    public static CheckResult Check(CheckContext context)
     {
         var work = context.Ropework;
         string[] failures =
@@ -121,10 +121,10 @@ internal static class KeeperSlip
         [CheckStatus.Engineer]);
 
     /// <summary>The frame that needs most, in its worst case; friction not counted.</summary>
-    public static CheckResult Of(CheckContext context)
+    public static CheckResult Check(CheckContext context)
     {
         const string Source = "statics of all load cases, friction not counted; what a keeper holds is for a licensed engineer or a test";
-        var words = context.People();
+        var words = context.Words();
         var worst = context.Ropework.Keepers.MaxBy(k => k.Needed);
         return worst is null
             ? new CheckResult(Declared.Id, Declared.Title, CheckStatus.Engineer, 0, null, "N", null, Source, "no frame hangs between the supports")

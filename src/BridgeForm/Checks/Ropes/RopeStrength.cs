@@ -22,14 +22,14 @@ internal static class RopeStrength
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
     /// <summary>Pass or fail; engineer when the ends' efficiency is not known.</summary>
-    public static CheckResult Of(CheckContext context) =>
-        Of(context.Parameters, context.Cases, context.People());
+    public static CheckResult Check(CheckContext context) =>
+        Check(context.Parameters, context.Cases, context.Words());
 
     /// <summary>The same from its parts, for trial designs.</summary>
-    public static CheckResult Of(BridgeParameters parameters, ImmutableArray<LoadCaseResult> cases, CheckWords words)
+    public static CheckResult Check(BridgeParameters parameters, ImmutableArray<LoadCaseResult> cases, CheckWords words)
     {
         var ropes = parameters.Ropes;
-        var worst = cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.MaxTension);
+        var worst = cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.LargestTension);
         if (worst?.Shape is not { } shape)
             return new CheckResult(Declared.Id, Declared.Title, CheckStatus.Fail, 0, null, "N", null, Source(ropes), "no load case has a solution");
         var (tension, demand) = Between(shape, worst.Id, words);
@@ -51,9 +51,9 @@ internal static class RopeStrength
 
     private static (double Tension, string Text) Between(RopeShape shape, string id, CheckWords words)
     {
-        var vertical = Math.Sqrt(Math.Max(0, (shape.MaxTension * shape.MaxTension) - (shape.Horizontal * shape.Horizontal)));
-        return (shape.MaxTension, $"largest tension √(H² + V²) = √({words.Force(shape.Horizontal)}² + {words.Force(vertical)}²) = "
-            + $"{words.Force(shape.MaxTension)} in case {id}");
+        var vertical = Math.Sqrt(Math.Max(0, (shape.LargestTension * shape.LargestTension) - (shape.Horizontal * shape.Horizontal)));
+        return (shape.LargestTension, $"largest tension √(H² + V²) = √({words.Force(shape.Horizontal)}² + {words.Force(vertical)}²) = "
+            + $"{words.Force(shape.LargestTension)} in case {id}");
     }
 
     /// <summary>A steep backstay behind a held saddle is pulled harder than the rope between the supports; null without one.</summary>
@@ -86,7 +86,7 @@ internal static class RopeTermination
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
     /// <summary>Clips on strand fail; clips on wire rope list number, spacing, turn-back and torque; other ends go by their maker.</summary>
-    public static CheckResult Of(CheckContext context)
+    public static CheckResult Check(CheckContext context)
     {
         var ropes = context.Parameters.Ropes;
         if (!Terminations.IsClips(ropes))
@@ -97,10 +97,10 @@ internal static class RopeTermination
                 "U-bolt clips are made for wire rope; on a strand's hard, smooth wires they slip: use grips or sockets made for the strand, with their maker's efficiency",
                 "common practice of rigging, no source");
         return Terminations.ClipsFor(ropes) is { } clip
-            ? Clips(context.People(), ropes, clip)
+            ? Clips(context.Words(), ropes, clip)
             : Result(
                 CheckStatus.Engineer,
-                $"no row for clips on rope of {context.People().Length(ropes.Rope.Diameter)}; sizes between rows are not guessed",
+                $"no row for clips on rope of {context.Words().Length(ropes.Rope.Diameter)}; sizes between rows are not guessed",
                 "Calif. 8 CCR §8497 table 1 and a maker's table for small sizes");
     }
 
@@ -136,10 +136,10 @@ internal static class SaddleBend
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
     /// <summary>Pass or fail; engineer where the radius, or the rope's loss, is not known.</summary>
-    public static CheckResult Of(CheckContext context)
+    public static CheckResult Check(CheckContext context)
     {
-        var (words, ropes) = (context.People(), context.Parameters.Ropes);
-        var tension = RopeStrength.Of(context).Demand;
+        var (words, ropes) = (context.Words(), context.Parameters.Ropes);
+        var tension = RopeStrength.Check(context).Demand;
         if (context.Parameters.Saddle.Radius is not { } radius)
         {
             return Outcome.ForEngineer(

@@ -16,15 +16,15 @@ internal static class RopeBearing
         [CheckStatus.Warn, CheckStatus.Engineer]);
 
     /// <summary>None for a bridge without interior frames.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Check(CheckContext context)
     {
-        var cases = BaseCases.Of(context);
+        var cases = BaseCases.List(context);
         if (cases.IsEmpty)
         {
             yield break;
         }
 
-        var words = context.People();
+        var words = context.Words();
         var made = context.Parameters.Frames.Base;
         var diameter = context.Parameters.Ropes.Rope.Diameter;
         var worst = cases.Select(c => (c.Name, Force: Larger(c.Beam.Reactions()))).MaxBy(c => c.Force);
@@ -71,7 +71,7 @@ internal static class KeeperUplift
         [CheckStatus.Engineer]);
 
     /// <summary>Both; none for a bridge without interior frames.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Check(CheckContext context)
     {
         if (context.Layout.Bays < 2)
         {
@@ -79,20 +79,20 @@ internal static class KeeperUplift
         }
 
         var layout = context.Layout;
-        var weights = FrameWeights.Of(layout, s => s.Density.Low, BaseCases.Bay(layout, longest: false));
+        var weights = FrameWeights.Weigh(layout, s => s.Density.Low, BaseCases.Bay(layout, longest: false));
         yield return Guard(context, BaseCases.Dead(context.Parameters, weights));
         yield return Wind(context, weights.Total / 2);
     }
 
     private static CheckResult Guard(CheckContext context, BaseBeam dead)
     {
-        var words = context.People();
+        var words = context.Words();
         var parameters = context.Parameters;
-        var lifts = GuardPush.Of(context)
+        var lifts = GuardPush.List(context)
             .Select(p => (Push: p, Lift: Largest(BaseCases.Pushed(context.Layout, dead, p.Force).Reactions())))
             .ToList();
         var worst = lifts.MaxBy(l => l.Lift);
-        var height = GuardFrame.Of(parameters).Top + context.Layout.Levels[1].Top;
+        var height = GuardFrame.Build(parameters).Top + context.Layout.Levels[1].Top;
         var rope = dead.Reactions().Left;
         return Outcome.ForEngineer(
             DeclaredGuard,
@@ -111,7 +111,7 @@ internal static class KeeperUplift
                 DeclaredWind, 0, "N", WindSource, "loads.uplift is not given: wind under the deck is not looked at");
         }
 
-        var words = context.People();
+        var words = context.Words();
         var layout = context.Layout;
         var bay = BaseCases.Bay(layout, longest: true);
         var length = (layout.Poses[bay].Node - layout.Poses[bay - 1].Node).Length;

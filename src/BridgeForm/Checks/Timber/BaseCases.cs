@@ -20,7 +20,7 @@ internal sealed record BaseCase(string Name, BaseBeam Beam, LoadDuration Duratio
 internal static class BaseCases
 {
     /// <summary>All cases; none for a bridge without interior frames.</summary>
-    public static ImmutableArray<BaseCase> Of(CheckContext context)
+    public static ImmutableArray<BaseCase> List(CheckContext context)
     {
         var layout = context.Layout;
         if (layout.Bays < 2)
@@ -30,11 +30,11 @@ internal static class BaseCases
 
         var cases = ImmutableArray.CreateBuilder<BaseCase>();
         var (parameters, bay) = (layout.Parameters, Bay(layout, longest: true));
-        var weights = FrameWeights.Of(layout, s => s.Density.InService, bay);
+        var weights = FrameWeights.Weigh(layout, s => s.Density.InService, bay);
         var dead = Dead(parameters, weights);
         var length = (layout.Poses[bay].Node - layout.Poses[bay - 1].Node).Length;
         cases.Add(new("empty", dead, LoadDuration.Dead));
-        var pushes = GuardPush.Of(context).ToList();
+        var pushes = GuardPush.List(context).ToList();
         var foot = parameters.Frames.Post.Foot;
         foreach (var area in AreaLoad.All(parameters.Loads))
         {
@@ -68,7 +68,7 @@ internal static class BaseCases
     /// <summary>The frame's own weights.</summary>
     public static BaseBeam Dead(BridgeParameters parameters, FrameWeights weights)
     {
-        var frame = GuardFrame.Of(parameters);
+        var frame = GuardFrame.Build(parameters);
         var (foot, half) = (parameters.Frames.Post.Foot, parameters.Frames.Base.Length / 2);
         return new BaseBeam(
             parameters.Ropes.Spacing / 2,
@@ -85,7 +85,7 @@ internal static class BaseCases
     /// <summary>A level push (outward positive) at the right guard's top.</summary>
     public static BaseBeam Pushed(BridgeLayout layout, BaseBeam beam, double push)
     {
-        var frame = GuardFrame.Of(layout.Parameters);
+        var frame = GuardFrame.Build(layout.Parameters);
         var levels = layout.Levels[1];
         var half = (levels.Top - levels.Bottom) / 2;
         var middle = (levels.Top + levels.Bottom) / 2;
@@ -128,13 +128,13 @@ internal sealed record FrameWeights(double Deck, double Guard, double Brace, dou
     /// <param name="layout">Where everything lies.</param>
     /// <param name="density">Density of a stock, kg/m³.</param>
     /// <param name="bay">The bay whose parts hang on the frame, half from either side.</param>
-    public static FrameWeights Of(BridgeLayout layout, Func<StockParameters, double> density, int bay)
+    public static FrameWeights Weigh(BridgeLayout layout, Func<StockParameters, double> density, int bay)
     {
         var members = Members.Frame(layout, 1).Members.AddRange(Members.Bay(layout, bay).Members);
         var asked = layout.Parameters.Frames.Holes;
         double Weight(WeightShare share) => members
             .Where(m => RoleTable.Of(m.Role).Share == share)
-            .Sum(m => MemberVolume.Of(m.Shape, MemberVolume.IsDrilled(asked, m.Role)) * density(layout.Parameters.StockNamed(m.Stock))) * BridgeMasses.Gravity;
+            .Sum(m => MemberVolume.Measure(m.Shape, MemberVolume.IsDrilled(asked, m.Role)) * density(layout.Parameters.StockNamed(m.Stock))) * BridgeMasses.Gravity;
         return new FrameWeights(
             Weight(WeightShare.Deck),
             Weight(WeightShare.Guard) / 2,

@@ -26,12 +26,12 @@ internal static class BaseBending
     private const string Holes = $"holes: {DrilledHole.Rule}";
 
     /// <summary>Both; none for a bridge without interior frames.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Check(CheckContext context)
     {
-        var cases = BaseCases.Of(context);
+        var cases = BaseCases.List(context);
         if (!cases.IsEmpty)
         {
-            var section = BaseSection.Of(context);
+            var section = BaseSection.Cut(context);
             yield return Check(context, Declared, section.Full, [.. section.Beside(context.Parameters.Frames.Base.Length / 2)], cases);
             yield return Check(context, DeclaredNet, section.Net, [.. section.Channels()], cases);
         }
@@ -49,7 +49,7 @@ internal static class BaseBending
         ImmutableArray<BaseStretch> stretches,
         IEnumerable<BaseCase> cases)
     {
-        var words = context.People();
+        var words = context.Words();
         var worst = cases
             .SelectMany(c => stretches.SelectMany(s => c.Beam.Places(s.From, s.To).Select(z => new BaseEffect(c, s, z, c.Beam.Moment(z)))))
             .MaxBy(m => Math.Abs(m.Value) / m.Stretch.Section.Modulus / m.Case.Duration.Factor)!;
@@ -97,12 +97,12 @@ internal static class BaseShear
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
     /// <summary>Both; none for a bridge without interior frames.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Check(CheckContext context)
     {
-        var cases = BaseCases.Of(context);
+        var cases = BaseCases.List(context);
         if (!cases.IsEmpty)
         {
-            var section = BaseSection.Of(context);
+            var section = BaseSection.Cut(context);
             yield return Full(context, section, cases);
             yield return Net(context, section, cases);
         }
@@ -121,7 +121,7 @@ internal static class BaseShear
             worst,
             "(2/3)·Fv'·b·d",
             Notches.Shear(1, left.ShearBreadth, left.ShearDepth),
-            left.ShearText(context.People(), "d"));
+            left.ShearText(context.Words(), "d"));
     }
 
     private static CheckResult Net(CheckContext context, BaseSection section, IEnumerable<BaseCase> cases)
@@ -131,7 +131,7 @@ internal static class BaseShear
         var worst = cases
             .SelectMany(c => stretches.Select(s => AtChannel(c, s)))
             .MaxBy(v => v.Value / v.Case.Duration.Factor / Area(v.Stretch.Section, v.BottomTension))!;
-        var words = context.People();
+        var words = context.Words();
         return Check(
             context,
             DeclaredNet,
@@ -156,7 +156,7 @@ internal static class BaseShear
     private static CheckResult Check(
         CheckContext context, DeclaredCheck declared, BaseEffect worst, string formula, double area, string sizes)
     {
-        var words = context.People();
+        var words = context.Words();
         var (loads, stretch, at, shear, _) = worst;
         var text = $"{loads.Name}, {words.Length(Math.Abs(at))} from the middle: V = {words.Pounds(shear)}; {sizes}";
         var standard = declared.Source.Split(';')[0];

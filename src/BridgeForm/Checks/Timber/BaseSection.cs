@@ -27,7 +27,7 @@ internal sealed record BaseSection(
     public RectangularSection Net => Full with { Depth = Full.Depth - Notch };
 
     /// <summary>Of the interior bases.</summary>
-    public static BaseSection Of(CheckContext context)
+    public static BaseSection Cut(CheckContext context)
     {
         var parameters = context.Parameters;
         var made = parameters.Frames.Base;
@@ -43,7 +43,7 @@ internal sealed record BaseSection(
             new(made.Along, made.Depth),
             notch,
             (axis - half, axis + half),
-            DrilledHole.Of(BaseMember.Of(context.Layout, 1).Shape, made.Flat));
+            DrilledHole.List(BaseMember.Cut(context.Layout, 1).Shape, made.Flat));
     }
 
     /// <summary>The two channels with the holes in them and near them.</summary>
@@ -165,7 +165,7 @@ internal sealed record DrilledHole(double At, double Diameter, SectionVoid Void)
     public double To => At + (Diameter / 2);
 
     /// <summary>All holes of a stick.</summary>
-    public static ImmutableArray<DrilledHole> Of(CutStock stock, bool flat) =>
+    public static ImmutableArray<DrilledHole> List(CutStock stock, bool flat) =>
         [.. stock.Holes.Select(hole => new DrilledHole(hole.X, hole.Diameter, SectionVoid.Of(stock, hole, flat)))];
 
     /// <summary>Whether it counts in a section through a stretch.</summary>

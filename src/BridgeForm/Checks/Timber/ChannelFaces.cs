@@ -24,16 +24,16 @@ internal static class ChannelFaces
         [CheckStatus.Pass, CheckStatus.Fail]);
 
     /// <summary>None for a bridge without interior frames.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Check(CheckContext context)
     {
-        var cases = BaseCases.Of(context);
+        var cases = BaseCases.List(context);
         if (cases.IsEmpty)
         {
             yield break;
         }
 
-        var section = BaseSection.Of(context);
-        var words = context.People();
+        var section = BaseSection.Cut(context);
+        var words = context.Words();
         var faces = cases.Select(c => new PulledSide(c.Name, Worst(c.Beam, section))).ToList();
         var pulled = faces.Exists(f => f.Moment > Nothing);
         var text = Sides(words, faces);
@@ -64,7 +64,7 @@ internal static class ChannelFaces
 
     private static CheckResult Depth(CheckContext context, BaseSection section, bool pulled, string text)
     {
-        var words = context.People();
+        var words = context.Words();
         var depth = section.Full.Depth;
         var (wide, longest) = (section.Channel.Outer - section.Channel.Inner, Notches.LongestBetween(depth));
         var limit = pulled ? Notches.Between(depth) : Notches.AtEnd(depth);
@@ -96,7 +96,7 @@ internal static class NetSection
 {
     /// <summary>Both bending and shear of the net section pass.</summary>
     public static bool Passes(CheckContext context) =>
-        BaseBending.Of(context).Concat(BaseShear.Of(context))
+        BaseBending.Check(context).Concat(BaseShear.Check(context))
             .Where(c => c.Id.StartsWith("base-channel-", StringComparison.Ordinal))
             .All(c => c.Status == CheckStatus.Pass);
 

@@ -17,19 +17,19 @@ internal static class DeckBending
     ];
 
     /// <summary>Of the deck's members.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context) =>
-        DeckSpan.Of(context).SelectMany(beam => Of(context, beam));
+    public static IEnumerable<CheckResult> Check(CheckContext context) =>
+        DeckSpan.List(context).SelectMany(beam => Check(context, beam));
 
     /// <summary>Of one member.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context, DeckSpan beam)
+    public static IEnumerable<CheckResult> Check(CheckContext context, DeckSpan beam)
     {
-        var words = context.People();
+        var words = context.Words();
         var values = LumberValues.Find(context.Parameters, beam.Stock, beam.Section);
-        foreach (var load in DeckLoad.Of(context, beam))
+        foreach (var load in DeckLoad.List(context, beam))
         {
             var span = beam.Span.Length;
             var dead = beam.Dead * span * span / 8;
-            var worst = Governing.Of(dead, load.Moment.Value, load.Duration);
+            var worst = Governing.Choose(dead, load.Moment.Value, load.Duration);
             var stress = worst.Effect / beam.Bends.Modulus;
             yield return WoodCheck.Stress(
                 Declared.Single(d => DeckKinds.IsFor(d, beam.Kind, "bending", load.Name)),
@@ -58,16 +58,16 @@ internal static class DeckShear
     ];
 
     /// <summary>Of the deck's members.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context) =>
-        DeckSpan.Of(context).SelectMany(beam => Of(context, beam));
+    public static IEnumerable<CheckResult> Check(CheckContext context) =>
+        DeckSpan.List(context).SelectMany(beam => Check(context, beam));
 
     /// <summary>Of one member.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context, DeckSpan beam)
+    public static IEnumerable<CheckResult> Check(CheckContext context, DeckSpan beam)
     {
-        var words = context.People();
+        var words = context.Words();
         var dead = beam.Dead * beam.Span.Length * beam.EvenShear;
-        var (load, worst) = DeckLoad.Of(context, beam)
-            .Select(l => (Load: l, Worst: Governing.Of(dead, l.Shear.Value, l.Duration)))
+        var (load, worst) = DeckLoad.List(context, beam)
+            .Select(l => (Load: l, Worst: Governing.Choose(dead, l.Shear.Value, l.Duration)))
             .MaxBy(l => l.Worst.Effect / l.Worst.Duration.Factor);
         var stress = 1.5 * worst.Effect / beam.Bends.Area;
         yield return WoodCheck.Stress(
@@ -111,15 +111,15 @@ internal static class DeckDeflection
     ];
 
     /// <summary>Of the deck's members.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context) =>
-        DeckSpan.Of(context).SelectMany(beam => Of(context, beam));
+    public static IEnumerable<CheckResult> Check(CheckContext context) =>
+        DeckSpan.List(context).SelectMany(beam => Check(context, beam));
 
     /// <summary>Of one member.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context, DeckSpan beam)
+    public static IEnumerable<CheckResult> Check(CheckContext context, DeckSpan beam)
     {
-        var loads = DeckLoad.Of(context, beam);
+        var loads = DeckLoad.List(context, beam);
         yield return Check(context, beam, loads[0], "area", AreaSource, CheckStatus.Fail);
-        yield return Check(context, beam, loads[1..].MaxBy(l => l.Sink.Value(1))!, "point", PointSource, CheckStatus.Warn);
+        yield return Check(context, beam, loads[1..].MaxBy(l => l.Deflection.Value(1))!, "point", PointSource, CheckStatus.Warn);
     }
 
     private static CheckResult Check(
@@ -131,18 +131,18 @@ internal static class DeckDeflection
             return LumberValues.Missing(context.Parameters, beam.Stock, beam.Section).Result(declared, 0, "m", source, "");
         }
 
-        var words = context.People();
+        var words = context.Words();
         double span = beam.Span.Length, inertia = beam.Bends.Inertia;
-        var sink = load.Sink.Value(modulus.Value * inertia);
+        var deflection = load.Deflection.Value(modulus.Value * inertia);
         return Outcome.AtMost(
             declared,
-            sink,
+            deflection,
             span / Share,
             "m",
             $"{source}; {modulus.Sources}",
             $"{beam.Section.Name}, L = {words.Length(span)} ({beam.Span.Where}), I = {words.Inertia(inertia)}, E' = {words.Elastic(modulus.Reference)}"
             + string.Concat(modulus.Factors.Select(f => $" × {f.Symbol} {TimberWords.Ratio(f.Value)}"))
-            + $" = {words.Elastic(modulus.Value)}{modulus.Note}: {load.Sink.How} = {words.Length(sink)}; L/360 = {words.Length(span / Share)}",
+            + $" = {words.Elastic(modulus.Value)}{modulus.Note}: {load.Deflection.How} = {words.Length(deflection)}; L/360 = {words.Length(span / Share)}",
             otherwise);
     }
 }

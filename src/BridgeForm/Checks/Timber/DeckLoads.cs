@@ -4,21 +4,21 @@ using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Timber;
 
-/// <summary>Moment, shear and sinking of a simple beam under one of the deck's loads, with the formulas in words.</summary>
+/// <summary>Moment, shear and deflection of a simple beam under one of the deck's loads, with the formulas in words.</summary>
 /// <param name="Name">Part of a check's id.</param>
 /// <param name="Moment">N·m, and how.</param>
 /// <param name="Shear">N, and how.</param>
-/// <param name="Sink">Metres for a stiffness E·I, the load alone without dead weight, and how.</param>
+/// <param name="Deflection">Metres for a stiffness E·I, the load alone without dead weight, and how.</param>
 /// <param name="Duration">CD of the load.</param>
 internal sealed record DeckLoad(
     string Name,
     (double Value, string How) Moment,
     (double Value, string How) Shear,
-    (Func<double, double> Value, string How) Sink,
+    (Func<double, double> Value, string How) Deflection,
     LoadDuration Duration)
 {
     /// <summary>Area load; point load spread over its patch; point load all on one member.</summary>
-    public static DeckLoad[] Of(CheckContext context, DeckSpan beam) =>
+    public static DeckLoad[] List(CheckContext context, DeckSpan beam) =>
     [
         Area(context, beam),
         Spread(context, beam),
@@ -27,7 +27,7 @@ internal sealed record DeckLoad(
 
     private static DeckLoad Area(CheckContext context, DeckSpan beam)
     {
-        var words = context.People();
+        var words = context.Words();
         var loads = context.Parameters.Loads;
         var area = AreaLoad.Strongest(loads, beam.Dead / beam.Tributary);
         var heaviest = AreaLoad.Heaviest(loads);
@@ -46,7 +46,7 @@ internal sealed record DeckLoad(
 
     private static DeckLoad Spread(CheckContext context, DeckSpan beam)
     {
-        var words = context.People();
+        var words = context.Words();
         var point = context.Parameters.Loads;
         var span = beam.Span.Length;
         var length = Math.Min(point.PointPatch, span);
@@ -63,7 +63,7 @@ internal sealed record DeckLoad(
 
     private static DeckLoad Alone(CheckContext context, DeckSpan beam)
     {
-        var words = context.People();
+        var words = context.Words();
         double span = beam.Span.Length, load = context.Parameters.Loads.PointForce;
         var text = $"P = {words.Pounds(load)} all on one {beam.Kind}";
         return new DeckLoad(
@@ -129,7 +129,7 @@ internal sealed record AreaLoad(double Pressure, LoadDuration Duration, string N
 internal sealed record Governing(double Effect, LoadDuration Duration)
 {
     /// <summary>Both effects of the same sign.</summary>
-    public static Governing Of(double dead, double other, LoadDuration duration) =>
+    public static Governing Choose(double dead, double other, LoadDuration duration) =>
         Math.Abs(dead) / LoadDuration.Dead.Factor > Math.Abs(dead + other) / duration.Factor
             ? new(dead, LoadDuration.Dead)
             : new(dead + other, duration);

@@ -17,13 +17,13 @@ internal static class GuardBrace
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
     /// <summary>The worst push.</summary>
-    public static CheckResult Of(CheckContext context)
+    public static CheckResult Check(CheckContext context)
     {
         var brace = context.Parameters.Frames.Brace;
         var values = LumberValues.Find(context.Parameters, brace.Stock, brace.Section);
         var missing = LumberValues.Missing(context.Parameters, brace.Stock, brace.Section);
         var area = Area(context);
-        return GuardPush.Of(context)
+        return GuardPush.List(context)
             .Select(push => Check(context, push, area, Allowed(values, brace, push.Force), missing))
             .MaxBy(c => c.Ratio ?? c.Demand)!;
     }
@@ -33,7 +33,7 @@ internal static class GuardBrace
     {
         var section = context.Parameters.Frames.Brace.Section;
         var whole = new RectangularSection(section.Thickness, section.Width);
-        var holes = DrilledHole.Of(Uprights.Brace(context.Layout, context.Layout.Bays / 2, Side.Right).Shape, flat: false);
+        var holes = DrilledHole.List(Uprights.Brace(context.Layout, context.Layout.Bays / 2, Side.Right).Shape, flat: false);
         return holes
             .Select(hole => new DrilledSection(whole, [.. holes.Where(h => h.CountsWith(hole)).Select(h => h.Void)]).Concentric().Area)
             .Append(whole.Area)
@@ -53,8 +53,8 @@ internal static class GuardBrace
 
     private static CheckResult Check(CheckContext context, GuardPush push, double area, AdjustedValue? allowed, MissingValue missing)
     {
-        var words = context.People();
-        var frame = GuardFrame.Of(context.Parameters);
+        var words = context.Words();
+        var frame = GuardFrame.Build(context.Parameters);
         var force = Math.Abs(frame.Brace(push.Force));
         var stress = force / area;
         var whole = context.Parameters.Frames.Brace.Section.Width * context.Parameters.Frames.Brace.Section.Thickness;
@@ -91,11 +91,11 @@ internal static class GuardJoints
         "guard-joint-brace-head", "Joint of brace and post", "Pull and thrust along the brace, and the part of it along the post's face, at the brace's head");
 
     /// <summary>All three, for an engineer.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Check(CheckContext context)
     {
-        var words = context.People();
-        var frame = GuardFrame.Of(context.Parameters);
-        var pushes = GuardPush.Of(context).ToList();
+        var words = context.Words();
+        var frame = GuardFrame.Build(context.Parameters);
+        var pushes = GuardPush.List(context).ToList();
         var most = pushes.Max(p => Math.Abs(p.Force));
         string Each(Func<GuardPush, string> text) => string.Join("; ", pushes.Select(p => $"{p.Name}: {text(p)}"));
         string Way(double force, string positive, string negative) =>

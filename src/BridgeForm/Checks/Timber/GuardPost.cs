@@ -19,21 +19,21 @@ internal static class GuardPost
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
     /// <summary>The worst push.</summary>
-    public static CheckResult Of(CheckContext context)
+    public static CheckResult Check(CheckContext context)
     {
         var post = context.Parameters.Frames.Post;
         var values = LumberValues.Find(context.Parameters, post.Stock, post.Section);
         if (values is not null)
         {
             var sections = PostPlace.Sections(context);
-            return GuardPush.Of(context)
+            return GuardPush.List(context)
                 .SelectMany(push => GuardFrame.Places(context.Parameters).SelectMany(frame => sections.Select(
                     place => Check(context, values, post, push, frame, place))))
                 .MaxBy(c => c.Demand)!;
         }
 
-        var words = context.People();
-        var worst = GuardPush.Of(context).MaxBy(p => p.Force)!;
+        var words = context.Words();
+        var worst = GuardPush.List(context).MaxBy(p => p.Force)!;
         var moment = GuardFrame.Places(context.Parameters).Max(f => f.PostMoment(worst.Force));
         return LumberValues.Missing(context.Parameters, post.Stock, post.Section).Result(
             Declared, 0, "1", Declared.Source, $"{worst.Name}: M = {words.Moment(moment)}, fb = {words.Stress(moment / Bends(post).Modulus)}");
@@ -45,7 +45,7 @@ internal static class GuardPost
     private static CheckResult Check(
         CheckContext context, LumberValues values, PostParameters post, GuardPush push, GuardFrame frame, PostPlace place)
     {
-        var words = context.People();
+        var words = context.Words();
         var (section, pull) = (Bends(post), frame.PostPull(push.Force));
         var moment = place.Moment(frame, push.Force);
         var bending = moment / place.Section.Modulus;
@@ -131,7 +131,7 @@ internal sealed record PostPlace(double? From, double To, DrilledSection Section
     {
         var post = context.Parameters.Frames.Post;
         var whole = GuardPost.Bends(post);
-        var holes = DrilledHole.Of(Uprights.Post(context.Layout, context.Layout.Bays / 2, Side.Right).Shape, flat: false);
+        var holes = DrilledHole.List(Uprights.Post(context.Layout, context.Layout.Bays / 2, Side.Right).Shape, flat: false);
         var cos = Math.Cos(post.Lean);
         return
         [

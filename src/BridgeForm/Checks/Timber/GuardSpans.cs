@@ -12,7 +12,7 @@ internal static class CapSpan
     public static DeclaredCheck DeclaredDown { get; } = Declare("cap-bending-down", "Cap pressed down", "Downward (or upward)");
 
     /// <summary>Both ways.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Check(CheckContext context)
     {
         var section = context.Parameters.Guard.Cap;
         yield return Check(context, DeclaredLevel, new(section.Thickness, section.Width), flat: false);
@@ -21,7 +21,7 @@ internal static class CapSpan
 
     private static CheckResult Check(CheckContext context, DeclaredCheck declared, RectangularSection bends, bool flat)
     {
-        var words = context.People();
+        var words = context.Words();
         var guard = context.Parameters.Guard;
         var (span, where) = CapSpans.Longest(context.Layout);
         var (moment, how) = Worst(context, words, span);
@@ -89,7 +89,7 @@ internal static class RailSpan
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
     /// <summary>None for a guard without rails.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Check(CheckContext context)
     {
         var guard = context.Parameters.Guard;
         if (guard.RailHeights.IsEmpty && guard.RailCount == 0)
@@ -97,7 +97,7 @@ internal static class RailSpan
             yield break;
         }
 
-        var words = context.People();
+        var words = context.Words();
         var (span, where) = CapSpans.Longest(context.Layout);
         var length = Math.Min(Side, span);
         var moment = Infill / 4 * (span - (length / 2));

@@ -28,14 +28,14 @@ internal static class LowestModes
     /// <summary>The lowest modes, slowest first; null when the rope is not stiff against every displacement.</summary>
     /// <param name="stiffness">K, N/m.</param>
     /// <param name="masses">M, kg, one a degree of freedom.</param>
-    public static ImmutableArray<Mode>? Of(BandedMatrix stiffness, double[] masses) => Of(stiffness, shape => Times(shape, masses));
+    public static ImmutableArray<Mode>? Find(BandedMatrix stiffness, double[] masses) => Find(stiffness, shape => Times(shape, masses));
 
     /// <summary>The same with masses that move in several degrees of freedom at once.</summary>
     /// <param name="stiffness">K, N/m.</param>
     /// <param name="masses">M, kg.</param>
-    public static ImmutableArray<Mode>? Of(BandedMatrix stiffness, BandedMatrix masses) => Of(stiffness, masses.Times);
+    public static ImmutableArray<Mode>? Find(BandedMatrix stiffness, BandedMatrix masses) => Find(stiffness, masses.Times);
 
-    private static ImmutableArray<Mode>? Of(BandedMatrix stiffness, Func<double[], double[]> masses)
+    private static ImmutableArray<Mode>? Find(BandedMatrix stiffness, Func<double[], double[]> masses)
     {
         if (stiffness.Factored() is not { } factor)
             return null;

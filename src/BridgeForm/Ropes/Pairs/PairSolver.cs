@@ -129,7 +129,7 @@ public static class PairSolver
         }
 
         /// <summary>Ropes that carry alike with the lever are stiff against rolling.</summary>
-        public bool IsStiffAlike() => PairStiffness.OfOne(BayStiffness.Of(rope, Left))
+        public bool IsStiffAlike() => PairStiffness.OfOne(BayStiffness.Find(rope, Left))
             .Less(1, PairStiffness.LeverOnOne(loads, spacing)).Factored() is not null;
 
         /// <summary>Ropes with so much of the lever are stiff against every motion.</summary>
@@ -161,7 +161,7 @@ public static class PairSolver
         }
 
         private BandedMatrix? Factor(double share) => PairStiffness
-            .OfBoth(BayStiffness.Of(rope, Left), BayStiffness.Of(rope, Right))
+            .OfBoth(BayStiffness.Find(rope, Left), BayStiffness.Find(rope, Right))
             .Less(share, PairStiffness.LeverOnBoth(loads, spacing)).Factored();
 
         // Where the ropes hang now the frames lean by the difference of their heights, and the lever pulls by as much more than

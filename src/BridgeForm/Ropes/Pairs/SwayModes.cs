@@ -31,11 +31,11 @@ public sealed record SwayModes(double OneHalfWave, double? TwoHalfWaves)
     /// <param name="loads">What stands on them, evenly.</param>
     /// <param name="pair">Both ropes under it, alike.</param>
     /// <param name="masses">Its masses.</param>
-    public static SwayModes? Of(LoadCaseRequest rope, double spacing, PairLoads loads, PairShape pair, PairMasses masses)
+    public static SwayModes? Find(LoadCaseRequest rope, double spacing, PairLoads loads, PairShape pair, PairMasses masses)
     {
         if (pair.Left.Nodes.Length < 3 || Inertia(pair.Left, spacing, masses) is not { } inertia)
             return null;
-        if (LowestModes.Of(Stiffness(BayStiffness.Of(rope, pair.Left), pair.Left, spacing, loads), inertia) is not { } modes)
+        if (LowestModes.Find(Stiffness(BayStiffness.Find(rope, pair.Left), pair.Left, spacing, loads), inertia) is not { } modes)
             return new SwayModes(0, 0);
         var one = modes.FirstOrDefault(m => Parity(m) > 0) ?? modes[0];
         return new SwayModes(one.Hertz, pair.Left.Nodes.Length > 3 ? modes.FirstOrDefault(m => Parity(m) < 0)?.Hertz : null);
