@@ -24,7 +24,7 @@ public static class CsvText
         StringComparer.Ordinal, "in", "ft", "mm", "m", "lbf", "kN", "N", "lb", "kg", "F", "C", "deg", "%");
 
     /// <summary>Head, rows, and a last row that says the caution in its first field.</summary>
-    public static string Of(IReadOnlyList<string> head, IEnumerable<IReadOnlyList<string>> rows)
+    public static string Write(IReadOnlyList<string> head, IEnumerable<IReadOnlyList<string>> rows)
     {
         var text = new StringBuilder();
         Append(text, head, head.Count);

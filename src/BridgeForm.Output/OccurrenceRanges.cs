@@ -6,7 +6,7 @@ namespace BridgeForm.Output;
 internal static class OccurrenceRanges
 {
     /// <summary>Names by member, each with the runs of its frames or bays; in order of first appearance.</summary>
-    public static string Of(IEnumerable<string> ids)
+    public static string Write(IEnumerable<string> ids)
     {
         var groups = ids.Select(Split).GroupBy(id => id.Member, id => id.Owner, StringComparer.Ordinal);
         return string.Join("; ", groups.Select(g => string.Join(' ', Runs([.. g])) + "/" + g.Key));

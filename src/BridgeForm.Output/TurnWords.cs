@@ -12,7 +12,7 @@ namespace BridgeForm.Output;
 internal static class TurnWords
 {
     /// <summary>Words for one place; empty where the piece lies as its role says.</summary>
-    public static string Of(Piece piece, Occurrence place)
+    public static string Write(Piece piece, Occurrence place)
     {
         var near = place.Turn.EndForEnd ? "near end " + RoleTable.Of(piece.Role).Ends.FarPlace : "";
         var face = place.Turn.Face == FaceTurn.Same ? "" : "drawn face " + Looks(Faces(piece), place);
@@ -27,12 +27,12 @@ internal static class TurnWords
 
     private static string Places(Piece piece, Func<Occurrence, bool> which) => string.Join(" | ", Groups(piece)
         .Where(g => which(g.Places[0]))
-        .Select(g => g.Words + ": " + OccurrenceRanges.Of(g.Places.Select(o => o.Id))));
+        .Select(g => g.Words + ": " + OccurrenceRanges.Write(g.Places.Select(o => o.Id))));
 
     /// <summary>Places where a piece is turned or rolled over, by their words, in order of first appearance.</summary>
     public static ImmutableArray<(string Words, ImmutableArray<Occurrence> Places)> Groups(Piece piece) =>
     [
-        .. piece.Occurrences.Where(o => o.Turned || o.Turn.IsRolled).GroupBy(o => Of(piece, o), StringComparer.Ordinal).Select(g => (g.Key, g.ToImmutableArray())),
+        .. piece.Occurrences.Where(o => o.Turned || o.Turn.IsRolled).GroupBy(o => Write(piece, o), StringComparer.Ordinal).Select(g => (g.Key, g.ToImmutableArray())),
     ];
 
     /// <summary>What it is called: turned, or rolled over.</summary>
@@ -40,7 +40,7 @@ internal static class TurnWords
 
     /// <summary>Words by id, of all parts of a bridge that are turned, or rolled over.</summary>
     public static Dictionary<string, string> ById(BridgeModel model, Func<Occurrence, bool> which) => model.Pieces
-        .SelectMany(p => p.Occurrences.Where(which).Select(o => (o.Id, Words: Of(p, o))))
+        .SelectMany(p => p.Occurrences.Where(which).Select(o => (o.Id, Words: Write(p, o))))
         .ToDictionary(o => o.Id, o => o.Words, StringComparer.Ordinal);
 
     /// <summary>Words for the faces of a piece as it lies: only a base's channels tell whether it lies flat.</summary>

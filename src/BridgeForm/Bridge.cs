@@ -19,7 +19,7 @@ public static class Bridge
     /// <summary>Shape of the ropes and weights of the members, found together.</summary>
     public static bool TryShape(
         BridgeParameters parameters, [NotNullWhen(true)] out RopeShape? rope, [NotNullWhen(false)] out BridgeFault? fault) =>
-        (rope = ShapeFinding.Of(parameters, CancellationToken.None, out fault)) is not null;
+        (rope = FormFinding.Find(parameters, CancellationToken.None, out fault)) is not null;
 
     /// <summary>The shape and everything that lies on it, when every part of it is one.</summary>
     internal static bool TryLayout(
@@ -28,14 +28,14 @@ public static class Bridge
         [NotNullWhen(true)] out BridgeLayout? layout,
         [NotNullWhen(false)] out BridgeFault? fault)
     {
-        rope = ShapeFinding.Of(parameters, CancellationToken.None, out var none);
+        rope = FormFinding.Find(parameters, CancellationToken.None, out var none);
         (layout, fault) = Rebuild.Laid(parameters, rope, none, CancellationToken.None);
         return fault is null && rope is not null && layout is not null;
     }
 
     /// <summary>The shape of a trial design; null where it has none, or none within its effort.</summary>
     internal static RopeShape? ShapeWithin(BridgeParameters parameters, Effort effort, double? accuracy) =>
-        ShapeFinding.Within(parameters, effort, accuracy);
+        FormFinding.Within(parameters, effort, accuracy);
 }
 
 /// <summary>Why a bridge that the project file describes correctly cannot be built.</summary>

@@ -53,8 +53,8 @@ public sealed record BridgeModel
     public StockPlan StockPlan { get; init; } = new([]);
 
     /// <summary>The order of building, every part once.</summary>
-    public ImmutableArray<AssemblyStep> Assembly() => AssemblyOrder.Of(Parameters.Erection, Pieces, Frames, Groups);
+    public ImmutableArray<AssemblyStep> Assembly() => AssemblyOrder.Plan(Parameters.Erection, Pieces, Frames, Groups);
 
     /// <summary>Keepers, fasteners by joint, rope and its ends.</summary>
-    public ImmutableArray<HardwareItem> Hardware() => HardwareList.Of(Parameters, Pieces, Ropework);
+    public ImmutableArray<HardwareItem> Hardware() => HardwareList.List(Parameters, Pieces, Ropework);
 }

@@ -122,10 +122,10 @@ public static class FitFaults
     /// <summary>One fault a misfit, in the order of the file.</summary>
     /// <param name="reading">The file, read without a fault.</param>
     /// <param name="misfits">What <see cref="Bridge.TryBuild"/> found.</param>
-    public static ImmutableArray<ProjectFault> Of(ProjectReading reading, ImmutableArray<Misfit> misfits) =>
-        [.. misfits.Select(m => Of(reading, m)).OrderBy(f => f.Line).ThenBy(f => f.Column)];
+    public static ImmutableArray<ProjectFault> Tell(ProjectReading reading, ImmutableArray<Misfit> misfits) =>
+        [.. misfits.Select(m => Tell(reading, m)).OrderBy(f => f.Line).ThenBy(f => f.Column)];
 
-    private static ProjectFault Of(ProjectReading reading, Misfit misfit)
+    private static ProjectFault Tell(ProjectReading reading, Misfit misfit)
     {
         var values = reading.Values!;
         var at = values.Given(misfit.Key) ? misfit.Key : misfit.Others.FirstOrDefault(o => values.Given(o)) ?? misfit.Key;

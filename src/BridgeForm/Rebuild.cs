@@ -27,7 +27,7 @@ public sealed class Rebuild(SideBySide? run = null)
     private readonly StageResult<ImmutableArray<MemberGroup>> _members = new(Stage.Members);
     private readonly StageResult<(ImmutableArray<Piece> Pieces, BridgeFault? Fault)> _pieces = new(Stage.Pieces);
     private readonly StageResult<(BridgeMasses Masses, RopeWork Work)> _ropework = new(Stage.Ropework);
-    private readonly StageResult<ContactSurvey> _contacts = new(Stage.Contacts);
+    private readonly StageResult<ContactFindings> _contacts = new(Stage.Contacts);
     private readonly StageResult<ImmutableArray<CheckResult>> _checks = new(Stage.Checks);
     private readonly StageResult<StockPlan> _stock = new(Stage.Stock);
     private readonly StageResult<ImmutableArray<Remedy>> _remedies = new(Stage.Remedies);
@@ -75,7 +75,7 @@ public sealed class Rebuild(SideBySide? run = null)
         }
 
         model = null;
-        var parameters = _before is null ? asked : KeptParameters.Of(asked, _before);
+        var parameters = _before is null ? asked : KeptParameters.Keep(asked, _before);
         _before = parameters;
         var found = Layout(parameters, token);
         if (found.Layout is not { } layout)
@@ -85,7 +85,7 @@ public sealed class Rebuild(SideBySide? run = null)
         }
 
         var rope = _shape.Value.Rope!;
-        var lines = RopeRuns.Of(parameters, rope);
+        var lines = RopeRuns.Draw(parameters, rope);
         _run(
             () => CutAndCompared(layout, lines, token),
             () => _ropework.For(parameters, () => Ropework(layout, rope, token)));
@@ -115,7 +115,7 @@ public sealed class Rebuild(SideBySide? run = null)
 
     private (BridgeLayout? Layout, BridgeFault? Fault) Layout(BridgeParameters parameters, CancellationToken token)
     {
-        var (rope, fault) = _shape.For(parameters, () => (ShapeFinding.Of(parameters, token, out var none), none));
+        var (rope, fault) = _shape.For(parameters, () => (FormFinding.Find(parameters, token, out var none), none));
         var found = _layout.For(parameters, () => Laid(parameters, rope, fault, token));
         // The layout carries the parameters on to those that look at more of them than it does.
         return found.Layout is { } layout ? (layout with { Parameters = parameters }, null) : found;
@@ -125,8 +125,8 @@ public sealed class Rebuild(SideBySide? run = null)
     internal static (BridgeLayout? Layout, BridgeFault? Fault) Laid(
         BridgeParameters parameters, RopeShape? rope, BridgeFault? fault, CancellationToken token)
     {
-        var layout = rope is null ? ShapeFinding.OnEvenLoads(parameters) : BridgeLayout.Of(parameters, rope);
-        ImmutableArray<Misfit> misfits = layout is null ? [] : LayoutFit.Of(layout, token);
+        var layout = rope is null ? FormFinding.OnEvenLoads(parameters) : BridgeLayout.Lay(parameters, rope);
+        ImmutableArray<Misfit> misfits = layout is null ? [] : LayoutFit.Check(layout, token);
         return misfits.IsEmpty ? (fault is null ? layout : null, fault) : (null, BridgeFault.Of(misfits));
     }
 
@@ -137,14 +137,14 @@ public sealed class Rebuild(SideBySide? run = null)
         var (pieces, fault) = _pieces.For(parameters, () => Cut(parameters, members, token));
         if (fault is null)
         {
-            _contacts.For(parameters, () => ContactSurveyor.Survey(layout, pieces, lines, token));
+            _contacts.For(parameters, () => ContactSweep.Sweep(layout, pieces, lines, token));
         }
     }
 
     private static ImmutableArray<MemberGroup> Placed(BridgeLayout layout, CancellationToken token)
     {
         var groups = ImmutableArray.CreateBuilder<MemberGroup>((2 * layout.Bays) + 1);
-        foreach (var group in Members.Of(layout))
+        foreach (var group in Members.Lay(layout))
         {
             token.ThrowIfCancellationRequested();
             groups.Add(group);
@@ -161,8 +161,8 @@ public sealed class Rebuild(SideBySide? run = null)
 
     private static (BridgeMasses Masses, RopeWork Work) Ropework(BridgeLayout layout, RopeShape rope, CancellationToken token)
     {
-        var masses = BridgeMasses.Of(layout, token);
-        return (masses, RopeWork.Of(layout, rope, masses, token));
+        var masses = BridgeMasses.Weigh(layout, token);
+        return (masses, RopeWork.Work(layout, rope, masses, token));
     }
 
     private void Judge(CheckContext context, CancellationToken token) => _checks.For(context.Parameters, () =>
@@ -175,9 +175,9 @@ public sealed class Rebuild(SideBySide? run = null)
 
     private ImmutableArray<Remedy> Cures(CheckContext context, CancellationToken token) =>
     [
-        .. Remedies.Of(context.Parameters, _checks.Value, ShapeFinding.Within, token),
-        .. RollRemedies.Of(context, _checks.Value, ShapeFinding.Within, token),
-        .. TimberRemedies.Of(context, _checks.Value, ShapeFinding.Within, token),
+        .. Remedies.Find(context.Parameters, _checks.Value, FormFinding.Within, token),
+        .. RollRemedies.Find(context, _checks.Value, FormFinding.Within, token),
+        .. TimberRemedies.Find(context, _checks.Value, FormFinding.Within, token),
     ];
 
     private BridgeModel Model(CheckContext context, ImmutableArray<RopeLine> lines, bool whole) => new()

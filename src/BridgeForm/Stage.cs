@@ -159,7 +159,7 @@ public delegate void SideBySide(params Action[] works);
 internal static class KeptParameters
 {
     /// <summary>The parameters, with each list that did not change taken from those before.</summary>
-    public static BridgeParameters Of(BridgeParameters now, BridgeParameters before) => now with
+    public static BridgeParameters Keep(BridgeParameters now, BridgeParameters before) => now with
     {
         Site = now.Site with
         {

@@ -41,7 +41,7 @@ internal static class AnswerTimes
 
     private static int Pieces(BridgeParameters parameters) =>
         Bridge.TryShape(parameters, out var rope, out _)
-        && PieceSet.TryOf(parameters, Members.Of(BridgeLayout.Of(parameters, rope)), out var pieces, out _) ? pieces.Length : throw new InvalidOperationException();
+        && PieceSet.TryOf(parameters, Members.Lay(BridgeLayout.Lay(parameters, rope)), out var pieces, out _) ? pieces.Length : throw new InvalidOperationException();
 
     private static int Glb(BridgeParameters parameters)
     {
@@ -50,13 +50,13 @@ internal static class AnswerTimes
             throw new InvalidOperationException();
         }
 
-        var layout = BridgeLayout.Of(parameters, rope);
-        MemberGroup[] groups = [.. Members.Of(layout)];
+        var layout = BridgeLayout.Lay(parameters, rope);
+        MemberGroup[] groups = [.. Members.Lay(layout)];
         var model = new BridgeModel
         {
             Parameters = parameters,
             Rope = rope,
-            RopeLines = RopeRuns.Of(parameters, rope),
+            RopeLines = RopeRuns.Draw(parameters, rope),
             Frames = layout.Poses,
             Groups = [.. groups.Select(g => new GroupIds(g.Name, [.. g.Members.Select(m => m.Id)]))],
             Pieces = PieceSet.TryOf(parameters, groups, out var pieces, out _) ? pieces : throw new InvalidOperationException(),

@@ -35,7 +35,7 @@ public class PipelineBenchmarks
     /// <summary>From nodes to pieces.</summary>
     [Benchmark]
     public int Pieces() =>
-        PieceSet.TryOf(_parameters, Members.Of(BridgeLayout.Of(_parameters, _rope)), out var pieces, out _) ? pieces.Length : 0;
+        PieceSet.TryOf(_parameters, Members.Lay(BridgeLayout.Lay(_parameters, _rope)), out var pieces, out _) ? pieces.Length : 0;
 
     /// <summary>Everything but the files.</summary>
     [Benchmark]

@@ -41,20 +41,20 @@ internal static class PipelineTimes
         var times = new Dictionary<string, double>(StringComparer.Ordinal);
         var all = Stopwatch.StartNew();
         var (rope, layout) = Timed(times, "shape and weights", () => Bridge.TryShape(parameters, out var shape, out _)
-            ? (shape, BridgeLayout.Of(parameters, shape))
+            ? (shape, BridgeLayout.Lay(parameters, shape))
             : throw new InvalidOperationException());
-        var masses = BridgeMasses.Of(layout);
-        Timed(times, "rope work, load cases included", () => RopeWork.Of(layout, rope, masses).Cases.Length);
+        var masses = BridgeMasses.Weigh(layout);
+        Timed(times, "rope work, load cases included", () => RopeWork.Work(layout, rope, masses).Cases.Length);
         var cut = Timed(times, "members to pieces", () =>
-            PieceSet.TryOf(parameters, Members.Of(layout), out var pieces, out var failure) ? pieces : throw new InvalidOperationException(failure));
+            PieceSet.TryOf(parameters, Members.Lay(layout), out var pieces, out var failure) ? pieces : throw new InvalidOperationException(failure));
         times["parameters to pieces"] = all.Elapsed.TotalMilliseconds;
-        Timed(times, "contacts", () => ContactSurveyor.Survey(layout, cut, RopeRuns.Of(parameters, rope)).Pairs);
+        Timed(times, "contacts", () => ContactSweep.Sweep(layout, cut, RopeRuns.Draw(parameters, rope)).Pairs);
         var model = Timed(times, "whole model with checks", () =>
             Bridge.TryBuild(parameters, out var built, out var fault) ? built : throw new InvalidOperationException(fault.Message));
         Timed(times, "audit", () => model.Pieces.Sum(p => p.Solid.Audit().Length));
         Timed(times, "model.glb", () => Length(s => GltfWriter.Write(model, solid => solid.Triangulate(), s)));
-        var units = PeopleUnits.Of(parameters.Units);
-        Timed(times, "profiles", () => model.Pieces.Sum(p => Length(s => DxfWriter.Write(ProfileSheet.Of(p, units), parameters.Units, s))));
+        var units = DisplayUnits.For(parameters.Units);
+        Timed(times, "profiles", () => model.Pieces.Sum(p => Length(s => DxfWriter.Write(ProfileSheet.Draw(p, units), parameters.Units, s))));
         Timed(times, "tables", () => CutList.Csv(model, units).Length + BridgeForm.Output.Tables.RopeMarkTable.Csv(model, units).Length);
         Timed(times, "report", () => Length(s => ReportWriter.Write(model, () => [], s)));
         times["everything after parameters"] =

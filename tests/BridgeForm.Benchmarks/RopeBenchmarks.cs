@@ -65,7 +65,7 @@ public class RopeBenchmarks
         Hoisting.Table(_input.Design, _input.FrameLoads, _input.ReferenceTemperature, _input.Temperatures, Backstays.None);
 
     [Benchmark]
-    public RopeModes? Modes() => RopeModes.Of("dead", _input.Design);
+    public RopeModes? Modes() => RopeModes.Find("dead", _input.Design);
 
     // Frames all alike, deck and rails by length: the loads follow the shape.
     private static ImmutableArray<double> Loads(ImmutableArray<RopePoint> nodes)

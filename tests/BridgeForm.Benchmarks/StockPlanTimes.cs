@@ -32,8 +32,8 @@ internal static class StockPlanTimes
         Line(name, $"{plan.Boards.Sum(b => b.Pieces.Length)} parts, {model.Pieces.Length} pieces, {plan.BoardCount} boards, widest gap {gap * 100:0.00} %", null);
         Line(name, "stock plan", Median(runs, () => StockPlanner.Plan(model.Pieces, parameters, null).BoardCount));
         Line(name, "router and board files", Median(runs, () => plan.Boards
-            .Select(b => RouterBoard.Of(b, pieces, parameters.Shop).Sheet())
-            .Concat(model.Pieces.Select(p => RouterSheet.Of(p, parameters.Shop)))
+            .Select(b => RouterBoard.Lay(b, pieces, parameters.Shop).Sheet())
+            .Concat(model.Pieces.Select(p => RouterSheet.Draw(p, parameters.Shop)))
             .OfType<BridgeForm.Output.Drawing.Sheet>()
             .Sum(sheet =>
             {
@@ -42,8 +42,8 @@ internal static class StockPlanTimes
                 return stream.Length;
             })));
         Line(name, "shop tables", Median(runs, () =>
-            StockPlanTable.Csv(model, PeopleUnits.Of(parameters.Units)).Length
-            + TreatmentTable.Csv(model, PeopleUnits.Of(parameters.Units)).Length
+            StockPlanTable.Csv(model, DisplayUnits.For(parameters.Units)).Length
+            + TreatmentTable.Csv(model, DisplayUnits.For(parameters.Units)).Length
             + HardwareTable.Csv(model).Length
             + AssemblyTable.Csv(model).Length));
     }

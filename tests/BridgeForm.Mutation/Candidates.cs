@@ -11,7 +11,7 @@ internal sealed class Candidates(SourceProject project, SyntaxTree tree, Constan
     private static readonly string[] s_onPaper =
         ["src/BridgeForm.Output/DrawingSet/", "src/BridgeForm.Output/Drawing/", "src/BridgeForm.Output/Pdf/", "src/BridgeForm.Output/Svg/"];
 
-    private static readonly string[] s_writers = ["QuantityText", "PeopleUnits", "Numbers", "NumberText", "LengthText"];
+    private static readonly string[] s_writers = ["QuantityText", "DisplayUnits", "Numbers", "NumberText", "LengthText"];
 
     private readonly SemanticModel _model = project.Compilation.GetSemanticModel(tree);
     private readonly string _file = project.Local(tree)!;

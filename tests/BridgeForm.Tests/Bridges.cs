@@ -48,7 +48,7 @@ internal static class Bridges
 
     public static BridgeLayout Layout(BridgeParameters parameters) =>
         Bridge.TryShape(parameters, out var rope, out var fault)
-            ? BridgeLayout.Of(parameters, rope)
+            ? BridgeLayout.Lay(parameters, rope)
             : throw new InvalidOperationException(fault.Message);
 
     public static BridgeModel Build(BridgeParameters parameters) =>

@@ -28,7 +28,7 @@ internal static class ModelSource
             $"bridgeform: error: {fault.Message} [{fault.Code}]")
         : new Stop(
             ExitCode.WrongInput,
-            FitFaults.Of(reading, fault.Misfits).Select(f => f.In(reading.FileName)));
+            FitFaults.Tell(reading, fault.Misfits).Select(f => f.In(reading.FileName)));
 }
 
 /// <summary>The program's own look at every solid before anything is written.</summary>

@@ -33,7 +33,7 @@ internal sealed class OutputFolder : IDisposable
         _undoing = Interruption.Undoing(CleanUp);
         try
         {
-            _before = FolderSurvey.Of(_entry.Path);
+            _before = FolderSurvey.Look(_entry.Path);
             Refusal.OfChanged(folder, _before, _kinds);
             Interruption.Whole(() => Directory.CreateDirectory(Path.Combine(_staging, StagingNames.New)));
         }
@@ -103,7 +103,7 @@ internal sealed class OutputFolder : IDisposable
     /// <summary>Looks at the folder as it is now, stops where the user's files are in the way, and writes the manifest.</summary>
     internal FolderCommit Plan()
     {
-        var commit = FolderCommit.Of(_entry, _staging, Files(), _kinds, _before);
+        var commit = FolderCommit.Prepare(_entry, _staging, Files(), _kinds, _before);
         Refusal.OfChanged(_given, commit.Survey, _kinds);
         Refusal.OfOccupied(_given, _entry.Path, commit.Survey, commit.Touched, _sources);
         commit.WriteManifest();

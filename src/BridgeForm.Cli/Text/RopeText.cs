@@ -29,9 +29,9 @@ internal static class CaseText
 
     private static string[] Heading(BridgeModel model) =>
     [
-        "case", "level pull", "most pull", "sag", "middle falls", "steepest", "tilts",
-        .. Ground(model) ? (string[])["over ground"] : [],
-        .. Water(model) ? (string[])["over water"] : [],
+        "case", "horizontal tension", "largest tension", "sag", "mid-span drop", "steepest", "cross slope",
+        .. Ground(model) ? (string[])["ground clearance"] : [],
+        .. Water(model) ? (string[])["water clearance"] : [],
     ];
 
     private static string[] Row(QuantityText words, BridgeModel model, LoadCaseResult result) => result.Shape is { } shape
@@ -39,9 +39,9 @@ internal static class CaseText
         [
             result.Id,
             words.Force(shape.Horizontal),
-            words.Force(shape.MaxTension),
+            words.Force(shape.LargestTension),
             words.Length(shape.Sag),
-            words.Size(result.MoveDownMid),
+            words.Size(result.MidSpanDrop),
             QuantityText.Degrees(Math.Atan(result.SteepestDeck)),
             result.CrossSlope is { } tilt ? QuantityText.Degrees(tilt) : "rolls over",
             .. Ground(model) ? (string[])[result.OverGround is { } ground ? words.Length(ground) : ""] : [],
@@ -69,7 +69,7 @@ internal static class HoistingText
     private static void Table(TextWriter output, QuantityText words, IEnumerable<HoistingRow> rows) => Columns.Table(
         output,
         [
-            ["ropes", "at", "sag", "sight below", "level pull"],
+            ["ropes", "at", "sag", "sight below", "horizontal tension"],
             .. rows.Select(row => (string[])
             [
                 row.Stage is "bare" ? "bare" : "with frames, no deck",

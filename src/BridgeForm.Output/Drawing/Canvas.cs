@@ -36,7 +36,7 @@ internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null)
     {
         var sketch = new Canvas(bounds);
         draw(sketch);
-        var canvas = new Canvas(bounds, LinesAbout.Of(sketch._lines));
+        var canvas = new Canvas(bounds, LinesAbout.Gather(sketch._lines));
         draw(canvas);
         return canvas;
     }

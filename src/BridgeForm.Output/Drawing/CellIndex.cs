@@ -11,7 +11,7 @@ internal sealed class CellIndex
         (_strips, _left, _pitch) = (strips, left, pitch);
 
     /// <summary>All cells as seen in a view.</summary>
-    public static CellIndex Of(IEnumerable<ShapeCell> cells, View view)
+    public static CellIndex Build(IEnumerable<ShapeCell> cells, View view)
     {
         var placed = cells.Select(c => (Cell: c, Box: BoxOf(c, view), Nearest: c.Corners.Max(view.Toward.Dot))).ToList();
         var all = placed.Aggregate(SheetBox.Empty, (box, c) => box.Union(c.Box));

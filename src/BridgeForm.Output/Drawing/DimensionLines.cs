@@ -19,7 +19,7 @@ public static class DimensionLines
     /// Two witness lines, the dimension line, an open arrow at each end, and the text above the line's middle, or to the
     /// right of it. Nothing but the text reaches past the points measured.
     /// </summary>
-    public static ImmutableArray<SheetEntity> Of(SheetDimension dimension)
+    public static ImmutableArray<SheetEntity> Draw(SheetDimension dimension)
     {
         var (lines, middle, _) = Lines(dimension);
         return [.. lines, TextOf(dimension, middle)];

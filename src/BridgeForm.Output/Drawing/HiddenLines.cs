@@ -18,10 +18,10 @@ internal static class HiddenLines
     /// <param name="shapes">Bodies in the world.</param>
     /// <param name="view">Where the eye is.</param>
     /// <param name="smallest">Edges shorter than this on paper, metres at true size, are not drawn.</param>
-    public static List<SeenLine> Of(IReadOnlyCollection<Shape> shapes, View view, double smallest = 0)
+    public static List<SeenLine> Find(IReadOnlyCollection<Shape> shapes, View view, double smallest = 0)
     {
         var toward = view.Toward;
-        var index = CellIndex.Of(shapes.SelectMany(s => s.Cells), view);
+        var index = CellIndex.Build(shapes.SelectMany(s => s.Cells), view);
         var seen = new List<SeenLine>();
         var open = new List<(double From, double To)>();
         foreach (var edge in shapes.SelectMany(s => s.Edges))

@@ -13,7 +13,7 @@ internal sealed record LinesAbout(ImmutableArray<(SheetPoint From, SheetPoint To
     public static LinesAbout None { get; } = new(ImmutableArray<(SheetPoint From, SheetPoint To)>.Empty);
 
     /// <summary>Lines, outlines, circles and arcs; texts and areas are none.</summary>
-    public static LinesAbout Of(IEnumerable<SheetEntity> entities) => new([.. entities.SelectMany(StrokesOf)]);
+    public static LinesAbout Gather(IEnumerable<SheetEntity> entities) => new([.. entities.SelectMany(StrokesOf)]);
 
     /// <summary>A line runs through the text's own, turned box, or nearer to it than a distance in metres.</summary>
     public bool Cross(SheetText text, double near)

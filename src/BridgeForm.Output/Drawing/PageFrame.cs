@@ -10,7 +10,7 @@ namespace BridgeForm.Output.Drawing;
 public sealed record SheetWords(string Project, string Title, ImmutableArray<string> FailingChecks)
 {
     /// <summary>The same for a model.</summary>
-    public static SheetWords Of(BridgeModel model, string title) => new(
+    public static SheetWords For(BridgeModel model, string title) => new(
         model.Parameters.Name,
         title,
         [.. model.Checks.Where(c => c.Status == Checks.CheckStatus.Fail).Select(c => c.Id)])
@@ -74,7 +74,7 @@ internal sealed class PageFrame
             Line(under, left, right),
             .. content,
             Line(foot + (Gap / 2), left, right),
-            .. CheckBars.Of(left, foot - (Gap / 2), right - left),
+            .. CheckBars.Draw(left, foot - (Gap / 2), right - left),
             .. PageText.Column(left, words, _caution, PageText.Small),
             .. PageText.Column(
                 left, words - PageText.HeightOf(_caution.Length, PageText.Small), _failing, PageText.Small, bold: true, PageLayers.Accent),
@@ -109,7 +109,7 @@ internal static class CheckBars
     /// <param name="x">Left end.</param>
     /// <param name="top">Upper edge.</param>
     /// <param name="width">Width of all.</param>
-    public static IEnumerable<SheetEntity> Of(double x, double top, double width)
+    public static IEnumerable<SheetEntity> Draw(double x, double top, double width)
     {
         const double gap = 0.005;
         return

@@ -23,7 +23,7 @@ public sealed record Paper(string Name, double Width, double Height, bool IsRoll
     /// ISO 216.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">No paper of the project file's list.</exception>
-    public static Paper Of(string name) => name switch
+    public static Paper Named(string name) => name switch
     {
         "letter" => Inches(name, 8.5, 11),
         "tabloid" => Inches(name, 11, 17),

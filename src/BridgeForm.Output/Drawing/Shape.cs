@@ -13,7 +13,7 @@ internal sealed record ShapeCell(ImmutableArray<Plane> Planes, ImmutableArray<Ve
 internal sealed record Shape(ImmutableArray<ShapeEdge> Edges, ImmutableArray<ShapeCell> Cells)
 {
     /// <summary>The body of a stick, in its own axes; round holes are left out.</summary>
-    public static Shape Of(CutStock stock)
+    public static Shape Build(CutStock stock)
     {
         var plain = stock with { Holes = [] };
         return StockSolid.Build(plain).OrNull is { } solid

@@ -40,7 +40,7 @@ internal static class EntityBox
         SheetArea area => area.Corners.Aggregate(SheetBox.Empty, (box, p) => box.With(p.X, p.Y)),
         SheetWindow window => SheetBox.Empty.With(window.At.X, window.At.Y).With(
             window.At.X + window.Window.MaxX - window.Window.MinX, window.At.Y + window.Window.MaxY - window.Window.MinY),
-        SheetDimension dimension => DimensionLines.Of(dimension)
+        SheetDimension dimension => DimensionLines.Draw(dimension)
             .Aggregate(SheetBox.Empty, (box, part) => box.Union(Of(part))),
         _ => throw new NotSupportedException(entity.GetType().Name),
     };

@@ -24,7 +24,7 @@ internal sealed class BayDeck
         var shapes = context.Shapes;
         var ids = shapes.Ids(shapes.BayGroup(bay)).Where(i => shapes.RoleOf(i).Section == DrawingSection.Deck).ToList();
         var under = shapes.Ids(bay - 1).Concat(shapes.Ids(bay)).Where(i => RoleTable.IsUnder(shapes.RoleOf(i).Role, DrawingSection.Deck));
-        _lines = [.. HiddenLines.Of([.. ids.Concat(under).Select(shapes.Of)], _view).Select(l => l with { From = Local(l.From), To = Local(l.To) })];
+        _lines = [.. HiddenLines.Find([.. ids.Concat(under).Select(shapes.Of)], _view).Select(l => l with { From = Local(l.From), To = Local(l.To) })];
         Box = ViewLines.BoxOf(_lines);
         foreach (var id in ids)
         {

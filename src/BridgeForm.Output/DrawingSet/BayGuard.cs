@@ -29,7 +29,7 @@ internal sealed class BayGuard
             .Where(i => RoleTable.IsUnder(shapes.RoleOf(i).Role, DrawingSection.Guard) && SideOf(i) != Side.Right).ToList();
         var own = shapes.Ids(shapes.BayGroup(bay)).Where(i => shapes.RoleOf(i).Section == DrawingSection.Guard && SideOf(i) == Side.Left).ToList();
         ids.AddRange([.. shapes.DeckFromSide(bay), .. own]);
-        _lines = [.. HiddenLines.Of([.. ids.Select(shapes.Of)], _view).Select(l => l with { From = Local(l.From), To = Local(l.To) })];
+        _lines = [.. HiddenLines.Find([.. ids.Select(shapes.Of)], _view).Select(l => l with { From = Local(l.From), To = Local(l.To) })];
         Box = ViewLines.BoxOf(_lines);
         _rails.AddRange(own.Where(i => shapes.RoleOf(i).Role == Role.Rail).Select(BarOf).OrderBy(r => r.Middle.Y));
         _cap = BarOf(own.Single(i => shapes.RoleOf(i).Role == Role.Cap));

@@ -12,7 +12,7 @@ internal static class BaySheet
     private const double Gap = 0.002;
 
     /// <summary>The bay in the middle, the first one, whose ends differ, and the last one where it does not mirror the first.</summary>
-    public static IEnumerable<DrawnPage> Of(DrawingContext context)
+    public static IEnumerable<DrawnPage> Draw(DrawingContext context)
     {
         var last = context.Layout.Bays;
         var middle = (last / 2) + 1;
@@ -37,7 +37,7 @@ internal static class BaySheet
         var guard = new BayGuard(context, bay);
         var half = (body.MaxX - body.MinX) / 2;
         var ids = context.Shapes.Ids(context.Shapes.BayGroup(bay));
-        var table = PartTable.Of(
+        var table = PartTable.Lay(
             context, "Parts of this bay", ids, 0.16, bay == 1 && last > 1 && !context.EndsDiffer ? PartTable.OfMirrored(FramePoses.BayName(last, last)) : "");
         const double share = 0.76;
 

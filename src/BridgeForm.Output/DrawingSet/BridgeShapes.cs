@@ -17,10 +17,10 @@ internal sealed class BridgeShapes
     public BridgeShapes(BridgeModel model)
     {
         _model = model;
-        Layout = BridgeLayout.Of(model.Parameters, model.Rope);
+        Layout = BridgeLayout.Lay(model.Parameters, model.Rope);
         foreach (var piece in model.Pieces)
         {
-            _shapes.Add(piece.Mark, Shape.Of(piece.Shape));
+            _shapes.Add(piece.Mark, Shape.Build(piece.Shape));
             foreach (var place in piece.Occurrences)
             {
                 _parts.Add(place.Id, (piece, place.Placement));
@@ -83,7 +83,7 @@ internal sealed class BridgeShapes
         var cut = fromFar
             ? stock with { Near = stock.Far.Flipped().Shifted(length) }
             : stock with { Far = stock.Near.Flipped().Shifted(length) };
-        return (Shape.Of(cut).Placed(placement), placement, cut);
+        return (Shape.Build(cut).Placed(placement), placement, cut);
     }
 
     /// <summary>The ropes as chains of square bars as thick as the rope, from behind support A on.</summary>
@@ -100,7 +100,7 @@ internal sealed class BridgeShapes
         var placement = Placement.FromLengthAndThickness(from, (to - from).Normalized(), Vector3d.UnitZ);
         var stock = new CutStock(
             2 * radius, 2 * radius, new Plane(-Vector3d.UnitX, 0), new Plane(Vector3d.UnitX, (to - from).Length));
-        var shape = Shape.Of(stock);
+        var shape = Shape.Build(stock);
 
         // Where one bar ends the next begins: only edges along the rope are drawn.
         return (shape with { Edges = [.. shape.Edges.Where(e => Math.Abs((e.To - e.From).X) > radius / 2)] }).Placed(placement);

@@ -149,7 +149,7 @@ internal static class ChannelDetail
             ids.AddRange(shapes.DeckFromSide(bay));
         }
 
-        var lines = HiddenLines.Of([.. ids.Select(shapes.Of)], view).Select(l => l with
+        var lines = HiddenLines.Find([.. ids.Select(shapes.Of)], view).Select(l => l with
         {
             From = new SheetPoint(l.From.X - node.X, l.From.Y - node.Y),
             To = new SheetPoint(l.To.X - node.X, l.To.Y - node.Y),
@@ -175,7 +175,7 @@ internal static class ChannelDetail
         }
 
         var packer = context.Shapes.PieceAt(new PartId(context.Layout.Poses[frame].Name, Role.Packer).ToString());
-        if (packer is not null && Taper.Of(packer) is { } taper)
+        if (packer is not null && Taper.Measure(packer) is { } taper)
         {
             var at = map.Of(Math.Sign(-level.FloorSlope) * half * 0.5, level.Top + (taper.Thick * 0.3));
             canvas.Leader(

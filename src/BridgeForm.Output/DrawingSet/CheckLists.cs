@@ -10,7 +10,7 @@ namespace BridgeForm.Output.DrawingSet;
 internal static class CheckLists
 {
     /// <summary>The sheets.</summary>
-    public static IEnumerable<DrawnPage> Of(DrawingContext context) =>
+    public static IEnumerable<DrawnPage> Draw(DrawingContext context) =>
     [
         .. Pages(context, "Checks", Checks(context)),
         .. Pages(context, "Cut list", Cuts(context)),
@@ -48,7 +48,7 @@ internal static class CheckLists
             PartTable.Cut(p.Near),
             PartTable.Cut(p.Far),
             Remarks(p, context.Text),
-            OccurrenceRanges.Of(p.Occurrences.Select(o => o.Id)) + Named(". Turned, ", TurnWords.Turned(p)) + Named(". Rolled over, ", TurnWords.Rolled(p)),
+            OccurrenceRanges.Write(p.Occurrences.Select(o => o.Id)) + Named(". Turned, ", TurnWords.Turned(p)) + Named(". Rolled over, ", TurnWords.Rolled(p)),
         ]));
         return new FlowTable(
             "Cut list",
@@ -69,7 +69,7 @@ internal static class CheckLists
         piece.Shape.Holes.IsEmpty ? "" : Counted(piece.Shape.Holes.Length, "hole"),
     }.Where(r => r.Length > 0));
 
-    private static string TaperText(Piece piece, DrawingText text) => Taper.Of(piece) is { } t
+    private static string TaperText(Piece piece, DrawingText text) => Taper.Measure(piece) is { } t
         ? $"ripped {text.Size(t.Thick)} to {text.Size(t.Thin)} over {text.Size(t.Width)} ({DrawingText.Angle(t.Angle)})"
         : "";
 
@@ -85,7 +85,7 @@ internal static class CheckLists
 internal static class PartTable
 {
     /// <summary>One row a piece, turned ones by themselves, in order of first appearance.</summary>
-    public static FlowTable Of(DrawingContext context, string title, IEnumerable<string> ids, double width, string note = "")
+    public static FlowTable Lay(DrawingContext context, string title, IEnumerable<string> ids, double width, string note = "")
     {
         var turns = TurnWords.ById(context.Model, o => o.Turned);
         var pieces = ids.Select(id => (Piece: context.Shapes.PieceAt(id), Turn: turns.GetValueOrDefault(id, "")))

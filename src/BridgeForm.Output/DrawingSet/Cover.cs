@@ -18,7 +18,7 @@ internal static class Cover
 
     /// <summary>The cover.</summary>
     /// <param name="drawings">Numbers and titles of the other sheets.</param>
-    public static DrawnPage Of(DrawingContext context, ImmutableArray<(string Number, string Title)> drawings)
+    public static DrawnPage Draw(DrawingContext context, ImmutableArray<(string Number, string Title)> drawings)
     {
         var canvas = context.NewCanvas();
         var body = context.Body;
@@ -39,7 +39,7 @@ internal static class Cover
         }
 
         y = canvas.Column(left, y - 0.003, ["General notes"], PageText.Normal, bold: true);
-        foreach (var (note, i) in GeneralNotes.Of(context).Select((n, i) => (n, i)))
+        foreach (var (note, i) in GeneralNotes.Write(context).Select((n, i) => (n, i)))
         {
             var number = (i + 1).ToString(CultureInfo.InvariantCulture);
             canvas.Text(PageText.Left(left, y - PageText.Small, number, PageText.Small));
@@ -71,7 +71,7 @@ internal static class Cover
     {
         var (model, words) = (context.Model, context.Text.Words);
         var p = model.Parameters;
-        var worst = model.Cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.MaxTension);
+        var worst = model.Cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.LargestTension);
         yield return ($"Span, {DrawingText.RiseWord(p.Site.Rise)}", $"{words.Length(p.Site.Span)}, {words.Length(Math.Abs(p.Site.Rise))}");
         yield return ("Sag at mid-span", $"{words.Length(model.Rope.Sag)} ({QuantityText.Share(model.Rope.Sag / p.Site.Span)} of the span), bridge empty");
         yield return ("Bays", FormattableString.Invariant($"{model.Rope.Segments.Length}, {words.Size(Chord(model.Rope))} from frame to frame"));
@@ -80,10 +80,10 @@ internal static class Cover
         yield return ("Guard height", Check(model, "guard-height") is { } g ? words.LeastSize(g) + " at the least" : "see the checks");
         yield return ("Clear width", Check(model, "clear-width") is { } w ? words.LeastSize(w) + " at the narrowest" : "see the checks");
         yield return ("Ropes", $"two, {words.Size(p.Ropes.Rope.Diameter)}, {words.Size(p.Ropes.Spacing)} apart");
-        yield return ("Pull, bridge empty", $"{words.Force(model.Rope.MaxTension)} at most, each rope");
+        yield return ("Pull, bridge empty", $"{words.Force(model.Rope.LargestTension)} at most, each rope");
         if (worst is not null)
         {
-            yield return ("Largest pull", $"{words.Force(worst.Shape!.MaxTension)}, one rope: {worst.Title.ToLowerInvariant()}");
+            yield return ("Largest tension", $"{words.Force(worst.Shape!.LargestTension)}, one rope: {worst.Title.ToLowerInvariant()}");
         }
 
         yield return ("Live load", $"{words.Pressure(p.Loads.Live)} ({p.Loads.LiveSource})");
@@ -102,7 +102,7 @@ internal static class Cover
 internal static class GeneralNotes
 {
     /// <summary>The notes in order.</summary>
-    public static IEnumerable<string> Of(DrawingContext context)
+    public static IEnumerable<string> Write(DrawingContext context)
     {
         var p = context.Model.Parameters;
         var words = context.Text.Words;

@@ -22,7 +22,7 @@ internal static class DetailSheet
     private const string AsWritten = "as written under each detail";
 
     /// <summary>The sheets.</summary>
-    public static IEnumerable<DrawnPage> Of(DrawingContext context)
+    public static IEnumerable<DrawnPage> Draw(DrawingContext context)
     {
         var middle = context.Layout.Bays / 2;
         var body = context.Body;
@@ -38,7 +38,7 @@ internal static class DetailSheet
             Row(context, c, body with { MinY = split }, [
                 FrameDetails.Feet(context, middle), FrameDetails.BraceHead(context, middle), FrameDetails.Head(context, middle),
             ]);
-            Row(context, c, body with { MaxY = split }, [StickDetail.Of(context, middle)]);
+            Row(context, c, body with { MaxY = split }, [StickDetail.Draw(context, middle)]);
         });
         yield return new DrawnPage("E", "Details: feet, heads, cuts", AsWritten, canvas.Entities);
     }
@@ -92,7 +92,7 @@ internal static class StickDetail
     private const double Apart = 0.26;
 
     /// <summary>Brace and post of the right-hand side of a frame.</summary>
-    public static Detail Of(DrawingContext context, int frame)
+    public static Detail Draw(DrawingContext context, int frame)
     {
         var name = context.Layout.Poses[frame].Name;
         var sticks = new[] { Role.Brace, Role.Post }

@@ -8,23 +8,23 @@ namespace BridgeForm.Output.DrawingSet;
 public static class DrawingSheets
 {
     /// <summary>The whole set: cover, general arrangement, frames, details, bays, ropes, checks and cut list.</summary>
-    public static SheetBook Of(BridgeModel model)
+    public static SheetBook Draw(BridgeModel model)
     {
         var text = new DrawingText(model.Parameters.Units);
-        var size = SheetSize.Of(model.Parameters);
-        var block = new TitleBlock(size, SheetWords.Of(model, "Drawing set"), text);
+        var size = SheetSize.Choose(model.Parameters);
+        var block = new TitleBlock(size, SheetWords.For(model, "Drawing set"), text);
         var context = new DrawingContext(model, new BridgeShapes(model), text, block.Body);
         ImmutableArray<DrawnPage> rest =
         [
-            .. GeneralArrangement.Of(context),
-            .. FrameSheet.Of(context),
-            .. DetailSheet.Of(context),
-            .. BaySheet.Of(context),
-            .. RopeLists.Of(context),
-            .. CheckLists.Of(context),
+            .. GeneralArrangement.Draw(context),
+            .. FrameSheet.Draw(context),
+            .. DetailSheet.Draw(context),
+            .. BaySheet.Draw(context),
+            .. RopeLists.Draw(context),
+            .. CheckLists.Draw(context),
         ];
         ImmutableArray<string> numbers = [.. Numbered(rest)];
-        ImmutableArray<DrawnPage> pages = [Cover.Of(context, [.. numbers.Skip(1).Zip(rest, (n, p) => (n, p.Title))]), .. rest];
+        ImmutableArray<DrawnPage> pages = [Cover.Draw(context, [.. numbers.Skip(1).Zip(rest, (n, p) => (n, p.Title))]), .. rest];
         return new SheetBook(
             $"{model.Parameters.Name}: drawing set",
             [.. pages.Select((p, i) => block.Page(p, numbers[i], i + 1, pages.Length))]);

@@ -58,7 +58,7 @@ internal sealed record SheetSize(string Name, double Width, double Height)
     /// take, still readable when a letter or A4 printer reduces them. A larger sheet, or the other system's, when
     /// <c>shop.paper</c> names one; rolls give Arch D sheets.
     /// </summary>
-    public static SheetSize Of(BridgeParameters parameters)
+    public static SheetSize Choose(BridgeParameters parameters)
     {
         var name = parameters.Shop.Paper switch
         {
@@ -66,7 +66,7 @@ internal sealed record SheetSize(string Name, double Width, double Height)
             "a1" or "a3" or "tabloid" => parameters.Shop.Paper,
             _ => parameters.Units == UnitSystem.Imperial ? "tabloid" : "a3",
         };
-        var paper = Paper.Of(name);
+        var paper = Paper.Named(name);
         return new SheetSize(Title(name), paper.Height, paper.Width);
     }
 

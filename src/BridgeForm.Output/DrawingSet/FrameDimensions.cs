@@ -151,7 +151,7 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
 
     private double RailHeight(PartId rail)
     {
-        var heights = Templates.GuardHeights.Of(context.Model).First(h => h.Frames.Contains(context.Layout.Poses[frame].Name, StringComparer.Ordinal)).Rails;
+        var heights = Templates.GuardHeights.Measure(context.Model).First(h => h.Frames.Contains(context.Layout.Poses[frame].Name, StringComparer.Ordinal)).Rails;
         return heights[rail.Number - 1];
     }
 

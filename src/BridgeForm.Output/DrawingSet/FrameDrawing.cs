@@ -47,7 +47,7 @@ internal sealed class FrameDrawing
         }
 
         _cutFaces = faces.ToImmutable();
-        Lines = [.. HiddenLines.Of(shapes, _view).Select(l => l with { From = Local(l.From), To = Local(l.To) })];
+        Lines = [.. HiddenLines.Find(shapes, _view).Select(l => l with { From = Local(l.From), To = Local(l.To) })];
         var box = ViewLines.BoxOf(Lines);
         Box = box.With(0, -context.Layout.Parameters.Ropes.Rope.Radius);
     }

@@ -18,7 +18,7 @@ internal static class FrameSheet
     private const double AboveRoom = 0.016;
 
     /// <summary>The sheets; support B has its own where it does not mirror A.</summary>
-    public static IEnumerable<DrawnPage> Of(DrawingContext context)
+    public static IEnumerable<DrawnPage> Draw(DrawingContext context)
     {
         var middle = context.Layout.Bays / 2;
         var poses = context.Layout.Poses;
@@ -66,8 +66,8 @@ internal static class FrameSheet
     private static IEnumerable<FlowTable> Tables(DrawingContext context, int frame)
     {
         var ids = context.Shapes.Ids(frame).Concat(context.Shapes.Ids(context.Shapes.BayGroup(context.BayOf(frame))));
-        yield return PartTable.Of(context, $"Parts of this frame and of bay {FramePoses.BayName(context.BayOf(frame), context.Layout.Bays)}", ids, TableWidth, frame == 0 && !context.EndsDiffer ? PartTable.OfMirrored($"{context.Layout.Poses[^1].Name}, {FramePoses.BayName(context.Layout.Bays, context.Layout.Bays)}") : "");
-        var heights = GuardHeights.Of(context.Model).First(h => h.Frames.Contains(context.Layout.Poses[frame].Name, StringComparer.Ordinal));
+        yield return PartTable.Lay(context, $"Parts of this frame and of bay {FramePoses.BayName(context.BayOf(frame), context.Layout.Bays)}", ids, TableWidth, frame == 0 && !context.EndsDiffer ? PartTable.OfMirrored($"{context.Layout.Poses[^1].Name}, {FramePoses.BayName(context.Layout.Bays, context.Layout.Bays)}") : "");
+        var heights = GuardHeights.Measure(context.Model).First(h => h.Frames.Contains(context.Layout.Poses[frame].Name, StringComparer.Ordinal));
         var rows = heights.Rails.Select((h, i) => (Name: FormattableString.Invariant($"rail {i + 1}, centre"), Height: h))
             .Prepend((Name: "deck's surface", Height: heights.Deck)).Append((Name: "post's head", Height: heights.Head));
         yield return new FlowTable(

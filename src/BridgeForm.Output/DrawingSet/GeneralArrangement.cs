@@ -17,7 +17,7 @@ internal static class GeneralArrangement
     private const double ClosestFrames = 0.0045;
 
     /// <summary>Sheets of the general arrangement.</summary>
-    public static IEnumerable<DrawnPage> Of(DrawingContext context)
+    public static IEnumerable<DrawnPage> Draw(DrawingContext context)
     {
         var views = new WholeViews(context);
         var room = context.Body.MaxX - context.Body.MinX - LeftRoom - RightRoom;
@@ -143,10 +143,10 @@ internal sealed class WholeViews
         const double blot = 0.00025;
         const double coarse = 100;
         var smallest = context.Layout.Parameters.Site.Span > coarse ? blot * coarse : 0;
-        Side = HiddenLines.Of(shapes, View.Side, smallest);
+        Side = HiddenLines.Find(shapes, View.Side, smallest);
         // Rails lean over the deck's edge and would blacken it: they are in the elevation.
         Shape[] withoutRails = [.. context.Shapes.Without(Role.Rail), .. context.Shapes.Ropes()];
-        Above = HiddenLines.Of(withoutRails, View.Above, smallest);
+        Above = HiddenLines.Find(withoutRails, View.Above, smallest);
         Width = context.Layout.Parameters.Site.Span + (2 * Beyond);
     }
 

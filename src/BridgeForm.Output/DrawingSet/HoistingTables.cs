@@ -10,7 +10,7 @@ internal static class HoistingTables
     private const double Narrow = 0.029;
 
     /// <summary>The tables, and what the stretch asks at the ends of the ropes.</summary>
-    public static IEnumerable<FlowTable> Of(DrawingContext context)
+    public static IEnumerable<FlowTable> Lay(DrawingContext context)
     {
         var model = context.Model;
         yield return Table(
@@ -43,7 +43,7 @@ internal static class HoistingTables
             string.Join(' ', failures.Select(f => f.In(w)).Prepend(note)),
             [
                 new("Stage"), new("Temperature", Figures: true), new("Sag at mid-span", Figures: true), new("Sight below the rope at A and B", Narrow, Figures: true),
-                new("Level of sight at A", Narrow, Figures: true), new("Level of sight at B", Narrow, Figures: true), new("Level pull, one rope", Narrow, Figures: true),
+                new("Level of sight at A", Narrow, Figures: true), new("Level of sight at B", Narrow, Figures: true), new("Horizontal tension, one rope", Narrow, Figures: true),
             ],
             [.. rows.Select(h => new FlowRow(
             [
@@ -67,7 +67,7 @@ internal static class HoistingTables
         ];
         var rows = ends.Select(e => new FlowRow(
         [
-            Share(e), w.Size(e.TakeUp), e.MoveDownMid is { } down ? w.Size(down) : e.Failure ?? "not known",
+            Share(e), w.Size(e.TakeUp), e.MidSpanDrop is { } down ? w.Size(down) : e.Failure ?? "not known",
             .. ground ? [Room(e.OverGround)] : ImmutableArray<string>.Empty,
             .. water ? [Room(e.OverWater)] : ImmutableArray<string>.Empty,
         ]));

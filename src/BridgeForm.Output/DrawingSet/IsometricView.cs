@@ -33,7 +33,7 @@ internal static class IsometricView
 
         // An edge shorter than a line is wide is a blot on paper; long bridges are drawn without them.
         const double blot = 0.0004;
-        var lines = HiddenLines.Of(shapes, view, blot * ratio);
+        var lines = HiddenLines.Find(shapes, view, blot * ratio);
         var (w, h) = ((box.MaxX - box.MinX) / ratio, (box.MaxY - box.MinY) / ratio);
         var map = ViewMap.Placing(box, room.MinX + ForMarks + ((width - w) / 2), room.MinY + ((height - h) / 2), ratio);
         canvas.Draw(lines, map, PageLayers.Dim, PageLayers.Note);
@@ -126,7 +126,7 @@ public static class BridgePicture
     private const double Edge = 0.005;
 
     /// <summary>One page of 240 by 160 mm.</summary>
-    public static SheetPage Of(BridgeModel model)
+    public static SheetPage Draw(BridgeModel model)
     {
         var room = new SheetBox(Edge, Edge, Width - Edge, Height - Edge);
         var context = new DrawingContext(model, new BridgeShapes(model), new DrawingText(model.Parameters.Units), room);

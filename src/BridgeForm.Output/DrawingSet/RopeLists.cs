@@ -13,13 +13,13 @@ internal static class RopeLists
     private const double ClosestNames = 0.006;
 
     /// <summary>The sheets.</summary>
-    public static IEnumerable<DrawnPage> Of(DrawingContext context)
+    public static IEnumerable<DrawnPage> Draw(DrawingContext context)
     {
         var flow = new TableFlow(context.Body);
         Strip(context, flow.Fresh(StripHeight));
         flow.Add(Marks(context));
         flow.Add(Rope(context));
-        foreach (var table in HoistingTables.Of(context))
+        foreach (var table in HoistingTables.Lay(context))
         {
             flow.Add(table);
         }
@@ -107,7 +107,7 @@ internal static class RopeLists
             new(["safety factor asked for", Numbers.Fixed(p.Ropes.SafetyFactor, 1)]),
             new(["length support to support, unstressed", w.Length(rope.UnstressedLength())]),
             new(["the same, bridge empty", w.Length(rope.StretchedLength())]),
-            new(["level pull, bridge empty", w.Force(rope.Horizontal)]),
+            new(["horizontal tension, bridge empty", w.Force(rope.Horizontal)]),
             .. Work(context.Model.Ropework, w),
         ];
         return new FlowTable("Each rope", "", [new FlowColumn("What", 0.060), new FlowColumn("Value", 0.075)], rows);
@@ -127,9 +127,9 @@ internal static class RopeLists
             yield return new(["largest force along the rope on one keeper", $"{w.Force(most.Needed)} at {most.Frame} ({most.Case}), friction not counted"]);
         }
 
-        if (work.FallWhenSupportMoves is { } fall)
+        if (work.MidSpanDropWhenSupportMoves is { } fall)
         {
-            yield return new([$"mid-span falls, one support moving {w.Size(SupportMove.Standard)}", w.Size(fall)]);
+            yield return new([$"mid-span drop, one support moving {w.Size(SupportMove.Standard)}", w.Size(fall)]);
         }
     }
 }
@@ -145,7 +145,7 @@ internal static class RopeForces
             ?
             [
                 c.RollsOver ? c.Title + ": IT ROLLS OVER, figures as if something held it" : c.Title,
-                w.Temperature(c.Temperature), w.Force(s.MaxTension), w.Length(s.Sag), w.Size(c.MoveDownMid),
+                w.Temperature(c.Temperature), w.Force(s.LargestTension), w.Length(s.Sag), w.Size(c.MidSpanDrop),
                 w.Force(Math.Abs(c.ReactionA.X)), w.Force(-c.ReactionA.Y), w.Force(Math.Abs(c.ReactionB.X)), w.Force(-c.ReactionB.Y),
             ]
             : [c.Title + ": " + (c.Failure ?? "no solution"), w.Temperature(c.Temperature), "", "", "", "", "", "", ""]));
@@ -153,7 +153,7 @@ internal static class RopeForces
             "Load cases and forces on the supports",
             "Of the rope that is pulled harder; unfactored. Forces of the rope on the support: level towards mid-span, and downwards (negative: upwards). Each support carries two ropes.",
             [
-                new("Case", 0.080), new("Temperature", Figures: true), new("Largest pull", Figures: true), new("Sag", Figures: true),
+                new("Case", 0.080), new("Temperature", Figures: true), new("Largest tension", Figures: true), new("Sag", Figures: true),
                 new("Mid-span moves down", 0.026, Figures: true), new("A level", Figures: true), new("A down", Figures: true),
                 new("B level", Figures: true), new("B down", Figures: true),
             ],

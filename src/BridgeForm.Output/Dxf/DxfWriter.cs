@@ -33,7 +33,7 @@ public static class DxfWriter
     }
 
     private static IEnumerable<SheetEntity> Plain(SheetEntity entity) =>
-        entity is SheetDimension dimension ? DimensionLines.Of(dimension) : [entity];
+        entity is SheetDimension dimension ? DimensionLines.Draw(dimension) : [entity];
 
     private static SheetBox Scaled(SheetBox box, double scale) => box.IsEmpty
         ? new SheetBox(0, 0, 1, 1)

@@ -80,7 +80,7 @@ internal sealed record BufferLayout(
     ImmutableArray<(ByteChunks Bytes, bool IsVertices)> Parts, int Positions, int Normals, int WideIndices, int NarrowIndices)
 {
     /// <summary>The layout of a store.</summary>
-    public static BufferLayout Of(MeshStore store)
+    public static BufferLayout Lay(MeshStore store)
     {
         var wide = store.WideIndices.Length > 0;
         var all = ImmutableArray.Create(

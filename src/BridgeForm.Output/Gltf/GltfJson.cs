@@ -72,7 +72,7 @@ internal static class GltfJson
     /// <summary>Accessors, buffer views and the buffer.</summary>
     public static void Buffers(Utf8JsonWriter json, MeshStore store)
     {
-        var views = BufferLayout.Of(store);
+        var views = BufferLayout.Lay(store);
         json.WriteStartArray("accessors");
         foreach (var mesh in store.Meshes)
         {

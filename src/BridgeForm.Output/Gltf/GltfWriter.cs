@@ -28,7 +28,7 @@ public static class GltfWriter
         var text = Json(model, store);
         text.PadToFour((byte)' ');
         store.NarrowIndices.PadToFour(0);
-        var parts = BufferLayout.Of(store).Parts;
+        var parts = BufferLayout.Lay(store).Parts;
         var length = parts.Sum(p => p.Bytes.Length);
 
         var total = HeaderBytes + ChunkHeaderBytes + text.Length + (length > 0 ? ChunkHeaderBytes + length : 0);
@@ -56,7 +56,7 @@ public static class GltfWriter
 
         foreach (var rope in model.RopeLines)
         {
-            store.Add("rope-" + rope.Name, GltfMaterials.Rope, RopeTube.Of(rope));
+            store.Add("rope-" + rope.Name, GltfMaterials.Rope, RopeTube.Build(rope));
         }
 
         return store;

@@ -11,7 +11,7 @@ internal static class RopeTube
     private const int Sides = 12;
 
     /// <summary>The tube of a rope whose axis never runs along z. Rings stand square to the bisector of the axis at each point.</summary>
-    public static TriangleMesh Of(RopeLine rope)
+    public static TriangleMesh Build(RopeLine rope)
     {
         var rings = rope.Points.Select((p, i) => Ring(p, Tangent(rope.Points, i), rope.Radius)).ToImmutableArray();
         var positions = ImmutableArray.CreateBuilder<Vector3d>();

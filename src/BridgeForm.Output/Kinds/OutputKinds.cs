@@ -47,17 +47,17 @@ public static class OutputKinds
         new("templates", WriteTemplates),
         new("sheets", WriteSheets),
         new("drawings", (model, output) =>
-            output.Write("drawings.pdf", stream => PdfWriter.Write(DrawingSheets.Of(model), stream))),
+            output.Write("drawings.pdf", stream => PdfWriter.Write(DrawingSheets.Draw(model), stream))),
         new("tables", WriteTables),
     ];
 
     /// <summary>One file of templates a piece that needs them, and one of the whole set.</summary>
     private static void WriteTemplates(BridgeModel model, IOutputSink output)
     {
-        var units = PeopleUnits.Of(model.Parameters.Units);
+        var units = DisplayUnits.For(model.Parameters.Units);
         foreach (var piece in model.Pieces.Where(TemplateSet.Needs))
         {
-            output.Write($"templates/{piece.Mark}.pdf", stream => PdfWriter.Write(TemplateSet.Of(model, piece, units), stream));
+            output.Write($"templates/{piece.Mark}.pdf", stream => PdfWriter.Write(TemplateSet.Draw(model, piece, units), stream));
         }
 
         output.Write("templates/all.pdf", stream => PdfWriter.Write(TemplateSet.All(model, units), stream));
@@ -66,27 +66,27 @@ public static class OutputKinds
     /// <summary>Saw set-ups, and labels in the order of assembly.</summary>
     private static void WriteSheets(BridgeModel model, IOutputSink output)
     {
-        var units = PeopleUnits.Of(model.Parameters.Units);
-        output.Write("saw-setups.pdf", stream => PdfWriter.Write(SawSheet.Of(model, units), stream));
+        var units = DisplayUnits.For(model.Parameters.Units);
+        output.Write("saw-setups.pdf", stream => PdfWriter.Write(SawSheet.Draw(model, units), stream));
         var order = model.Assembly().SelectMany(step => step.Parts).ToList();
-        output.Write("labels.pdf", stream => PdfWriter.Write(LabelSheet.Of(model, order), stream));
+        output.Write("labels.pdf", stream => PdfWriter.Write(LabelSheet.Draw(model, order), stream));
     }
 
     private static void WriteProfiles(BridgeModel model, IOutputSink output)
     {
-        var units = PeopleUnits.Of(model.Parameters.Units);
-        var verdict = SheetWords.Of(model, "").Verdict;
+        var units = DisplayUnits.For(model.Parameters.Units);
+        var verdict = SheetWords.For(model, "").Verdict;
         foreach (var piece in model.Pieces)
         {
             output.Write(
                 $"profiles/{piece.Mark}.dxf",
-                stream => DxfWriter.Write(ProfileSheet.Of(piece, units, verdict), model.Parameters.Units, stream));
+                stream => DxfWriter.Write(ProfileSheet.Draw(piece, units, verdict), model.Parameters.Units, stream));
         }
     }
 
     private static void WriteTables(BridgeModel model, IOutputSink output)
     {
-        var units = PeopleUnits.Of(model.Parameters.Units);
+        var units = DisplayUnits.For(model.Parameters.Units);
         var text = new QuantityText(model.Parameters.Units);
         WriteTable(output, "cut-list.csv", CutList.Csv(model, units));
         WriteTable(output, "hoisting.csv", HoistingSheet.Csv(model, units, text.Temperature));
@@ -103,7 +103,7 @@ public static class OutputKinds
     {
         foreach (var piece in model.Pieces)
         {
-            if (RouterSheet.Of(piece, model.Parameters.Shop) is { } sheet)
+            if (RouterSheet.Draw(piece, model.Parameters.Shop) is { } sheet)
             {
                 output.Write($"router/{piece.Mark}.dxf", stream => DxfWriter.Write(sheet, model.Parameters.Units, stream));
             }
@@ -115,7 +115,7 @@ public static class OutputKinds
         var pieces = model.Pieces.ToDictionary(p => p.Mark, StringComparer.Ordinal);
         foreach (var board in model.StockPlan.Boards)
         {
-            if (RouterBoard.Of(board, pieces, model.Parameters.Shop).Sheet() is { } sheet)
+            if (RouterBoard.Lay(board, pieces, model.Parameters.Shop).Sheet() is { } sheet)
             {
                 output.Write(
                     RouterBoard.FileName(board, model.StockPlan),

@@ -19,7 +19,7 @@ internal sealed record PdfParts(ReadOnlyMemory<byte> Head, ImmutableArray<PdfObj
 
     /// <summary>Takes a file apart.</summary>
     /// <exception cref="InvalidOperationException">The library has changed its habits.</exception>
-    public static PdfParts Of(ReadOnlyMemory<byte> file)
+    public static PdfParts Read(ReadOnlyMemory<byte> file)
     {
         var bytes = file.Span;
         var table = NumberAfter(bytes, bytes.LastIndexOf("startxref"u8), "startxref\n"u8);
@@ -37,7 +37,7 @@ internal sealed record PdfParts(ReadOnlyMemory<byte> Head, ImmutableArray<PdfObj
         for (var n = 1; n < count; n++)
         {
             var end = ends[Array.BinarySearch(ends, places[n]) + 1];
-            objects.Add(PdfObject.Of(file[places[n]..end], n));
+            objects.Add(PdfObject.Read(file[places[n]..end], n));
         }
 
         return new PdfParts(file[..ends[1]], objects.ToImmutable(), Reference(trailer, "/Info "u8), Reference(trailer, "/Root "u8));
@@ -62,7 +62,7 @@ internal sealed record PdfParts(ReadOnlyMemory<byte> Head, ImmutableArray<PdfObj
 internal sealed record PdfObject(ReadOnlyMemory<byte> Text, ReadOnlyMemory<byte>? Stream)
 {
     /// <summary>An object as it stands in a file, with its number before it and <c>endobj</c> behind it.</summary>
-    public static PdfObject Of(ReadOnlyMemory<byte> bytes, int number)
+    public static PdfObject Read(ReadOnlyMemory<byte> bytes, int number)
     {
         var head = Encoding.ASCII.GetBytes(FormattableString.Invariant($"{number} 0 obj\n"));
         if (!bytes.Span.StartsWith(head))

@@ -34,7 +34,7 @@ public static class PdfWriter
             document.Save(buffer, closeStream: false);
         }
 
-        stream.Write(StableFile.Of(buffer.GetBuffer().AsMemory(0, (int)buffer.Length), new PdfAbout(book.Title, Caution.Text)));
+        stream.Write(StableFile.Write(buffer.GetBuffer().AsMemory(0, (int)buffer.Length), new PdfAbout(book.Title, Caution.Text)));
     }
 
     /// <summary>What the document says about itself is written by <see cref="StableFile"/>: the user's text never passes through the library's.</summary>

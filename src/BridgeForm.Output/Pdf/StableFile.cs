@@ -19,9 +19,9 @@ internal static class StableFile
     /// <param name="written">What the library wrote.</param>
     /// <param name="about">What the document is.</param>
     /// <exception cref="InvalidOperationException">The library has changed its habits.</exception>
-    public static byte[] Of(ReadOnlyMemory<byte> written, PdfAbout about)
+    public static byte[] Write(ReadOnlyMemory<byte> written, PdfAbout about)
     {
-        var parts = PdfParts.Of(written);
+        var parts = PdfParts.Read(written);
         var metadata = PdfParts.Reference(parts.Objects[parts.Root - 1].Text.Span, "/Metadata "u8);
         ImmutableArray<PdfObject> objects = [.. FontTags.Numbered(parts.Objects, parts.Info).Select(PackedStream.Checked)];
         var blank = Together(parts, objects, metadata, about, new string('0', 64));

@@ -48,7 +48,7 @@ internal static class PieceWords
         lines.Add(("Weight", words.Mass(piece.Mass)));
         if (place is not null)
         {
-            lines.Add(($"Here it is {TurnWords.Name(place)}", TurnWords.Of(piece, place)));
+            lines.Add(($"Here it is {TurnWords.Name(place)}", TurnWords.Write(piece, place)));
         }
 
         return lines.ToImmutable();
@@ -77,7 +77,7 @@ internal static class PieceWords
     {
         var stick = $"{words.Size(piece.Shape.Thickness)} thick, {words.Size(piece.Shape.Width)} wide";
         var length = $"{words.Size(piece.BlankLength)} long";
-        return Taper.Of(piece) is { } taper
+        return Taper.Measure(piece) is { } taper
             ? $"{words.Size(taper.Thick)} thick at one edge, {words.Size(taper.Thin)} at the other, {words.Size(taper.Width)} wide, {length}; sawn from a stick {stick}"
             : $"{stick}, {length}";
     }
@@ -113,9 +113,9 @@ internal static class CaseWords
     private const string Empty = "dead";
 
     /// <summary>How mid-span moves and how hard the rope pulls. The case must have a shape.</summary>
-    public static string Of(LoadCaseResult load, QuantityText words)
+    public static string Write(LoadCaseResult load, QuantityText words)
     {
-        var pull = $"The greatest pull in one rope is {words.Force(load.Shape!.MaxTension)}.";
+        var pull = $"The largest tension in one rope is {words.Force(load.Shape!.LargestTension)}.";
         if (load.RollsOver)
         {
             return $"IT ROLLS OVER: no position in which the deck stays upright was found. Drawn as if something held it. {pull}";
@@ -126,10 +126,10 @@ internal static class CaseWords
             return pull;
         }
 
-        var down = words.Size(Math.Abs(load.MoveDownMid));
+        var down = words.Size(Math.Abs(load.MidSpanDrop));
         var still = string.Equals(down, words.Size(0), StringComparison.Ordinal);
         var move = still ? "Mid-span stays where it is"
-            : load.MoveDownMid > 0 ? $"Mid-span goes down {down}"
+            : load.MidSpanDrop > 0 ? $"Mid-span goes down {down}"
             : $"Mid-span rises {down}";
         return $"{move}. {pull}";
     }

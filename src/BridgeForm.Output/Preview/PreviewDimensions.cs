@@ -34,7 +34,7 @@ internal static class PreviewDimensions
     {
         var words = new QuantityText(model.Parameters.Units);
         var (span, rise) = (model.Parameters.Site.Span, model.Parameters.Site.Rise);
-        var layout = BridgeLayout.Of(model.Parameters, model.Rope);
+        var layout = BridgeLayout.Lay(model.Parameters, model.Rope);
         var low = Math.Min(0, model.Rope.Nodes.Min(n => n.Y)) - Off;
         var list = ImmutableArray.CreateBuilder<PreviewDimension>();
         list.Add(new("length", PreviewFacts.Plain(span, words), Flat(0, 0), Flat(span, rise), Flat(0, low - Off), Flat(span, low - Off)));
@@ -57,7 +57,7 @@ internal static class PreviewDimensions
         var words = new QuantityText(model.Parameters.Units);
         var middle = model.Frames.Length / 2;
         var frame = model.Frames[middle];
-        var layout = BridgeLayout.Of(model.Parameters, model.Rope);
+        var layout = BridgeLayout.Lay(model.Parameters, model.Rope);
         var levels = PreviewSite.Levels(frame, model.Parameters);
         var deck = levels.Top + model.Parameters.Deck.Thickness;
         var half = model.Parameters.Ropes.Spacing / 2;

@@ -25,7 +25,7 @@ internal static class PreviewFacts
     }
 
     /// <summary>Facts in order; the key ones are the length and the guard height.</summary>
-    public static ImmutableArray<PreviewFact> Of(BridgeModel model)
+    public static ImmutableArray<PreviewFact> Gather(BridgeModel model)
     {
         var words = new QuantityText(model.Parameters.Units);
         var facts = ImmutableArray.CreateBuilder<PreviewFact>();

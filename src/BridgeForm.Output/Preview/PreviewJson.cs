@@ -25,8 +25,8 @@ internal static class PreviewJson
         {
             json.WriteStartObject();
             Head(json, model);
-            List(json, "facts", PreviewFacts.Of(model), Fact);
-            var lifts = BridgeLayout.Of(model.Parameters, model.Rope).Deck.Lifts;
+            List(json, "facts", PreviewFacts.Gather(model), Fact);
+            var lifts = BridgeLayout.Lay(model.Parameters, model.Rope).Deck.Lifts;
             List(json, "frames", [.. model.Frames.Zip(lifts)], (j, f) => Frame(j, f.First, f.Second, model.Parameters));
             List(json, "bays", Bays(model), (j, b) => j.WriteStringValue(b));
             Leaving(json, model);
@@ -161,8 +161,8 @@ internal static class PreviewJson
         json.WriteStartObject();
         json.WriteString("id", load.Id);
         json.WriteString("title", load.Title);
-        json.WriteString("text", CaseWords.Of(load, new QuantityText(model.Parameters.Units)));
-        Number(json, "moveDownMid", load.MoveDownMid);
+        json.WriteString("text", CaseWords.Write(load, new QuantityText(model.Parameters.Units)));
+        Number(json, "midSpanDrop", load.MidSpanDrop);
         Number(json, "crossSlope", load.CrossSlope ?? 0);
         List(json, "nodes", load.Shape!.Nodes, (j, p) => Row(j, p.X, p.Y));
         List(json, "extra", Extra(load.Shape, model.Rope), (j, n) => j.WriteNumberValue(Numbers.Rounded(n, 1)));

@@ -25,7 +25,7 @@ internal static class PreviewSite
         }
 
         json.WriteStartArray("landings");
-        var layout = BridgeLayout.Of(model.Parameters, model.Rope);
+        var layout = BridgeLayout.Lay(model.Parameters, model.Rope);
         Landing(json, layout, 0, site.A);
         Landing(json, layout, layout.Bays, site.B);
         json.WriteEndArray();
@@ -33,7 +33,7 @@ internal static class PreviewSite
 
     /// <summary>Levels of a frame's base, along its up axis.</summary>
     public static BaseLevels Levels(FramePose pose, BridgeParameters parameters) =>
-        BaseLevels.Of(parameters.Frames, parameters.Ropes.Rope.Radius, pose, parameters.Frames.Stance);
+        BaseLevels.Find(parameters.Frames, parameters.Ropes.Rope.Radius, pose, parameters.Frames.Stance);
 
     private static void Landing(Utf8JsonWriter json, BridgeLayout layout, int frame, SupportParameters support)
     {

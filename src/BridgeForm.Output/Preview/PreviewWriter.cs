@@ -51,7 +51,7 @@ public static class PreviewWriter
     private static string FactList(BridgeModel model)
     {
         var html = new StringBuilder();
-        foreach (var fact in PreviewFacts.Of(model).Where(f => f.IsKey))
+        foreach (var fact in PreviewFacts.Gather(model).Where(f => f.IsKey))
         {
             html.Append("<div><dt>").Append(WebUtility.HtmlEncode(fact.Label))
                 .Append("</dt><dd>").Append(WebUtility.HtmlEncode(fact.Text)).Append("</dd></div>");
@@ -76,7 +76,7 @@ public static class PreviewWriter
     private static byte[] Still(BridgeModel model)
     {
         using var svg = new MemoryStream();
-        SvgWriter.WriteInside(BridgePicture.Of(model), svg);
+        SvgWriter.WriteInside(BridgePicture.Draw(model), svg);
         return svg.ToArray();
     }
 

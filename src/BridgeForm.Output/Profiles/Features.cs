@@ -8,7 +8,7 @@ namespace BridgeForm.Output.Profiles;
 /// <summary>Channels and holes of one long face, drawn as seen from outside that face.</summary>
 /// <param name="Units">Units of the labels.</param>
 /// <param name="Move">From the piece's X and the face's cross axis to the page.</param>
-internal sealed record Features(PeopleUnits Units, Func<SheetPoint, SheetPoint> Move)
+internal sealed record Features(DisplayUnits Units, Func<SheetPoint, SheetPoint> Move)
 {
     /// <summary>How far layout lines run past the edge of the wood, so that they are told from the pocket's own sides. Metres.</summary>
     private const double Overrun = 0.003;

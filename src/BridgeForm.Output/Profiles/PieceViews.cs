@@ -14,18 +14,18 @@ internal static class WideView
         FlatFace.Boundary(piece.Solid, edges, FlatFace.Facing(piece.Solid, PageView.Wide.Toward), PageView.Wide);
 
     /// <summary>The view, with everything moved by (dx, dy).</summary>
-    public static ViewDrawing Of(
+    public static ViewDrawing Draw(
         Piece piece,
         SolidEdges edges,
         ImmutableArray<ImmutableArray<SheetPoint>> outline,
         Func<SheetPoint, SheetPoint> move,
-        PeopleUnits units)
+        DisplayUnits units)
     {
         var outlines = outline.Select(loop => (SheetEntity)new SheetPolyline(
             ProfileLayers.Outline, [.. loop.Select(move).Select(p => new SheetVertex(p.X, p.Y))], true));
-        var far = FarEdges.Of(piece.Solid, edges, PageView.Wide);
+        var far = FarEdges.Find(piece.Solid, edges, PageView.Wide);
         var features = new Features(units, move);
-        var face = StickFace.Of(piece.Shape, piece.BlankLength, PageView.Wide with { Toward = -Vector3d.UnitZ });
+        var face = StickFace.Draw(piece.Shape, piece.BlankLength, PageView.Wide with { Toward = -Vector3d.UnitZ });
         ViewDrawing[] parts =
         [
             new([.. outlines], []),
@@ -66,10 +66,10 @@ internal static class NarrowView
     /// <param name="dx">From the piece's X to the page's.</param>
     /// <param name="top">Y of the upper edge on the page.</param>
     /// <param name="units">Units of the labels.</param>
-    public static ViewDrawing Of(Piece piece, StockFace face, double dx, double top, PeopleUnits units)
+    public static ViewDrawing Draw(Piece piece, StockFace face, double dx, double top, DisplayUnits units)
     {
         var view = face == StockFace.MinusY ? PageView.NarrowLow : PageView.NarrowHigh;
-        var stick = StickFace.Of(piece.Shape, piece.BlankLength, view);
+        var stick = StickFace.Draw(piece.Shape, piece.BlankLength, view);
         var dy = top - stick.Max(p => p.Y);
         SheetPoint Move(SheetPoint p) => new(p.X + dx, p.Y + dy);
 

@@ -23,8 +23,8 @@ internal static class ProfileDimensions
     /// <param name="top">Y above the view on the page.</param>
     /// <param name="units">How lengths are written.</param>
     /// <param name="length">X of the far end on the page.</param>
-    public static (ImmutableArray<SheetEntity> Entities, double Top) Of(
-        Piece piece, double dx, double top, double length, PeopleUnits units)
+    public static (ImmutableArray<SheetEntity> Entities, double Top) Draw(
+        Piece piece, double dx, double top, double length, DisplayUnits units)
     {
         var distances = Distinct(Features(piece).Select(x => x + dx).Where(d => d > Tolerances.SameDimension)).Reverse().ToList();
         return (

@@ -19,7 +19,7 @@ public static class ProfileSheet
     /// <param name="piece">A piece whose solid is closed.</param>
     /// <param name="units">How lengths and angles are written.</param>
     /// <param name="verdict">What fails and what was not checked, as every sheet says it; empty for neither.</param>
-    public static Sheet Of(Piece piece, PeopleUnits units, string verdict = "")
+    public static Sheet Draw(Piece piece, DisplayUnits units, string verdict = "")
     {
         var edges = new SolidEdges(piece.Solid);
         var outline = WideView.Outline(piece, edges);
@@ -27,24 +27,24 @@ public static class ProfileSheet
         var length = outline.Max(l => l.Max(p => p.X)) + dx;
 
         var entities = ImmutableArray.CreateBuilder<SheetEntity>();
-        var view = WideView.Of(piece, edges, outline, p => new SheetPoint(p.X + dx, p.Y + dy), units);
+        var view = WideView.Draw(piece, edges, outline, p => new SheetPoint(p.X + dx, p.Y + dy), units);
         var bottom = Add(entities, view, length);
-        var (distances, above) = ProfileDimensions.Of(piece, dx, view.Box.MaxY, length, units);
+        var (distances, above) = ProfileDimensions.Draw(piece, dx, view.Box.MaxY, length, units);
         entities.AddRange(distances);
         entities.AddRange(Overall(view, length, outline.Max(l => l.Max(p => p.Y)) + dy, above + Space, units));
         foreach (var face in NarrowView.FacesWorthDrawing(piece.Shape))
         {
-            bottom = Add(entities, NarrowView.Of(piece, face, dx, bottom - Space, units), length);
+            bottom = Add(entities, NarrowView.Draw(piece, face, dx, bottom - Space, units), length);
         }
 
         var characters = (int)(length / SheetText.WidthOf(1, LabelRows.TextHeight));
-        var notes = PieceNotes.Of(piece, units, verdict, characters);
+        var notes = PieceNotes.Write(piece, units, verdict, characters);
         entities.AddRange(LabelRows.Column(ProfileLayers.Text, notes, bottom - Space).Texts);
         return new Sheet(piece.Mark, ProfileLayers.All, entities.ToImmutable());
     }
 
     /// <summary>Length and width of the outline, above the view at <paramref name="level"/> and to its right.</summary>
-    private static ImmutableArray<SheetEntity> Overall(ViewDrawing view, double length, double width, double level, PeopleUnits units)
+    private static ImmutableArray<SheetEntity> Overall(ViewDrawing view, double length, double width, double level, DisplayUnits units)
     {
         var box = view.Box;
         return
@@ -75,7 +75,7 @@ internal static class PieceNotes
     private const int ShortestLine = 48;
 
     /// <summary>All notes, wrapped to a number of characters.</summary>
-    public static ImmutableArray<string> Of(Piece piece, PeopleUnits units, string verdict, int characters)
+    public static ImmutableArray<string> Write(Piece piece, DisplayUnits units, string verdict, int characters)
     {
         var inches = units.System == UnitSystem.Imperial;
         string[] notes =
@@ -103,11 +103,11 @@ internal static class PieceNotes
 
     /// <summary>Places where near end and face lie otherwise than the notes before say.</summary>
     private static IEnumerable<string> TurnNote(Piece piece) => TurnWords.Groups(piece).Select(g =>
-        $"Stands {TurnWords.Name(g.Places[0])} in {g.Places.Length} of {piece.Occurrences.Length} places, {g.Words}: {OccurrenceRanges.Of(g.Places.Select(o => o.Id))}");
+        $"Stands {TurnWords.Name(g.Places[0])} in {g.Places.Length} of {piece.Occurrences.Length} places, {g.Words}: {OccurrenceRanges.Write(g.Places.Select(o => o.Id))}");
 
-    private static IEnumerable<string> TaperNote(Piece piece, PeopleUnits units)
+    private static IEnumerable<string> TaperNote(Piece piece, DisplayUnits units)
     {
-        if (Taper.Of(piece) is { } taper)
+        if (Taper.Measure(piece) is { } taper)
         {
             yield return $"Ripped to a taper of {Numbers.DegreeText(taper.Angle)}: {units.Length(taper.Thick)} at the thick edge, "
                 + $"{units.Length(taper.Thin)} at the thin edge, {units.Length(taper.Width)} from edge to edge";

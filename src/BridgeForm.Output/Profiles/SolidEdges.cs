@@ -41,7 +41,7 @@ internal sealed record FarEdge(SheetPoint From, SheetPoint To, double Tilt, Face
 internal static class FarEdges
 {
     /// <summary>Edges of the far face where the neighbouring face is tilted, as the solid has them.</summary>
-    public static ImmutableArray<FarEdge> Of(Solid solid, SolidEdges edges, PageView view)
+    public static ImmutableArray<FarEdge> Find(Solid solid, SolidEdges edges, PageView view)
     {
         var found =
             from face in FlatFace.Facing(solid, -view.Toward)

@@ -8,7 +8,7 @@ namespace BridgeForm.Output.Profiles;
 internal static class StickFace
 {
     /// <summary>The face that a view looks at, counter-clockwise on the page; X of the piece, and its cross axis measured from the middle.</summary>
-    public static ImmutableArray<SheetPoint> Of(CutStock shape, double length, PageView view)
+    public static ImmutableArray<SheetPoint> Draw(CutStock shape, double length, PageView view)
     {
         var high = (Math.Abs(view.Toward.Y) > 0.5 ? shape.Width : shape.Thickness) / 2;
         var half = (Math.Abs(view.Toward.Y) > 0.5 ? shape.Thickness : shape.Width) / 2;

@@ -27,7 +27,7 @@ internal static class PieceReport
         ReportJson.List(json, "ends", [piece.Near, piece.Far], End);
         ReportJson.List(json, "channels", piece.Shape.Channels, Channel);
         ReportJson.List(json, "holes", piece.Shape.Holes, Hole);
-        if (Taper.Of(piece) is { } taper)
+        if (Taper.Measure(piece) is { } taper)
         {
             WriteTaper(json, taper);
         }

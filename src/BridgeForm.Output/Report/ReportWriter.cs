@@ -50,9 +50,9 @@ internal static class CaseReport
         json.WriteString("title", result.Title);
         ReportJson.Number(json, "temperature_c", result.Temperature);
         ReportJson.Number(json, "horizontal", result.Shape?.Horizontal);
-        ReportJson.Number(json, "max_tension", result.Shape?.MaxTension);
+        ReportJson.Number(json, "max_tension", result.Shape?.LargestTension);
         ReportJson.Number(json, "sag", result.Shape?.Sag);
-        ReportJson.Number(json, "move_down_mid", result.Shape is null ? null : result.MoveDownMid);
+        ReportJson.Number(json, "move_down_mid", result.Shape is null ? null : result.MidSpanDrop);
         ReportJson.Angle(json, "cross_slope_deg", result.CrossSlope);
         ReportJson.Angle(json, "cross_slope_first_order_deg", result.Shape is null ? null : result.FirstOrderCrossSlope);
         json.WriteBoolean("rolls_over", result.RollsOver);

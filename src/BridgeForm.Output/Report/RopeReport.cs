@@ -15,7 +15,7 @@ internal static class RopeReport
         json.WriteNumber("bays", rope.Segments.Length);
         ReportJson.Number(json, "chord", LongestChord(rope));
         ReportJson.Number(json, "design_horizontal", rope.Horizontal);
-        ReportJson.Number(json, "design_max_tension", rope.MaxTension);
+        ReportJson.Number(json, "design_max_tension", rope.LargestTension);
         ReportJson.Number(json, "design_sag", rope.Sag);
         ReportJson.Number(json, "stressed_length", rope.Segments.Sum(s => s.StretchedLength));
         ReportJson.Number(json, "unstressed_length", rope.Segments.Sum(s => s.UnstressedLength));
@@ -56,7 +56,7 @@ internal static class RopeReport
         ReportJson.Number(json, "temperature_c", row.Temperature);
         ReportJson.Number(json, "sag", row.Sag);
         ReportJson.Number(json, "horizontal", row.Horizontal);
-        ReportJson.Number(json, "max_tension", row.MaxTension);
+        ReportJson.Number(json, "max_tension", row.LargestTension);
         ReportJson.Number(json, "sight", row.Sight);
         json.WriteEndObject();
     }

@@ -11,7 +11,7 @@ internal static class RopeworkReport
     /// <summary>Writes them into the open object.</summary>
     public static void Write(Utf8JsonWriter json, RopeWork work)
     {
-        ReportJson.Number(json, "fall_when_support_moves_25mm", work.FallWhenSupportMoves);
+        ReportJson.Number(json, "fall_when_support_moves_25mm", work.MidSpanDropWhenSupportMoves);
         json.WritePropertyName("cut");
         Cut(json, work.Cut);
         ReportJson.List(json, "stretch", work.Stretch, Stretch);
@@ -62,7 +62,7 @@ internal static class RopeworkReport
         ReportJson.Number(json, "pull_when_new", end.NewPull?.Tension);
         json.WriteString("pull_when_new_case", end.NewPull?.Case);
         ReportJson.Number(json, "sag", end.Shape?.Sag);
-        ReportJson.Number(json, "move_down_mid", end.MoveDownMid);
+        ReportJson.Number(json, "move_down_mid", end.MidSpanDrop);
         ReportJson.Number(json, "over_ground", end.OverGround?.Room);
         json.WriteString("over_ground_case", end.OverGround?.Case);
         ReportJson.Number(json, "over_water", end.OverWater?.Room);

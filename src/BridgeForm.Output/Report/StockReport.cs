@@ -13,14 +13,14 @@ internal static class StockReport
     {
         var pieces = model.Pieces.ToDictionary(p => p.Mark, StringComparer.Ordinal);
         ReportJson.List(json, "stock", [.. model.StockPlan.Boards], (j, board) => Board(
-            j, board, RouterBoard.FileName(board, model.StockPlan), RouterBoard.Of(board, pieces, model.Parameters.Shop)));
+            j, board, RouterBoard.FileName(board, model.StockPlan), RouterBoard.Lay(board, pieces, model.Parameters.Shop)));
         ReportJson.List(json, "stock_jobs", model.StockPlan.Jobs, Job);
     }
 
     /// <summary>What else the shop needs: preservative, hardware, order of building.</summary>
     public static void Shop(Utf8JsonWriter json, BridgeModel model)
     {
-        var plan = TreatmentPlan.Of(model.Pieces, model.Parameters);
+        var plan = TreatmentPlan.Plan(model.Pieces, model.Parameters);
         json.WriteStartObject("treatment");
         json.WriteNumber("coats", plan.Coats);
         ReportJson.Number(json, "coverage", plan.Coverage);

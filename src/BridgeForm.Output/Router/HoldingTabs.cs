@@ -22,12 +22,12 @@ internal static class HoldingTabs
     private const double WideEnd = 0.15;
 
     /// <summary>Tabs of a board's pieces, in order; none at the board's own ends, where there is no wood to hold to.</summary>
-    public static ImmutableArray<SheetEntity> Of(ImmutableArray<NestedPiece> pieces, double boardLength, double bit)
+    public static ImmutableArray<SheetEntity> Place(ImmutableArray<NestedPiece> pieces, double boardLength, double bit)
     {
         var tabs = new List<SheetPolyline>();
         foreach (var nested in pieces)
         {
-            var outline = RouterOutline.Of(nested.Piece, RouterFaces.View(nested.Setup.FaceUp), bit);
+            var outline = RouterOutline.Draw(nested.Piece, RouterFaces.View(nested.Setup.FaceUp), bit);
             var (dx, low, high) = (nested.Start - outline.Min(v => v.X), outline.Min(v => v.Y), outline.Max(v => v.Y));
             foreach (var end in Ends(outline, low, high))
             {

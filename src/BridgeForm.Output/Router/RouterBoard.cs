@@ -49,7 +49,7 @@ public sealed class RouterBoard
     /// <param name="board">A board of the plan.</param>
     /// <param name="pieces">The bridge's pieces by mark.</param>
     /// <param name="shop">Kerf, bit, trim, tabs.</param>
-    public static RouterBoard Of(PlannedBoard board, IReadOnlyDictionary<string, Piece> pieces, ShopParameters shop)
+    public static RouterBoard Lay(PlannedBoard board, IReadOnlyDictionary<string, Piece> pieces, ShopParameters shop)
     {
         ImmutableArray<NestedPiece> set =
             [.. board.Pieces.Select(p => pieces[p.Mark]).Select(p => new NestedPiece(p, Routing.Setup(p.Shape, shop.RouterBit), 0))];
@@ -81,9 +81,9 @@ public sealed class RouterBoard
         ImmutableArray<SheetEntity> cuts =
         [
             .. _pieces.SelectMany(Cuts),
-            .. _shop.Tabs ? HoldingTabs.Of(_pieces, _board.Length, _shop.RouterBit) : [],
+            .. _shop.Tabs ? HoldingTabs.Place(_pieces, _board.Length, _shop.RouterBit) : [],
         ];
-        return new Sheet($"Board {_board.Number.ToString(CultureInfo.InvariantCulture)}", RouterLayers.Of(cuts), cuts);
+        return new Sheet($"Board {_board.Number.ToString(CultureInfo.InvariantCulture)}", RouterLayers.Gather(cuts), cuts);
     }
 
     /// <summary>The kind of face on which most of a board's routable pieces lie; the wide one when both have as many.</summary>
@@ -116,7 +116,7 @@ public sealed class RouterBoard
     }
 
     private IEnumerable<SheetEntity> Cuts(NestedPiece nested) =>
-        RouterCuts.Of(nested.Piece, nested.Setup, _shop.RouterBit).Select(e => Moved(e, nested.Start));
+        RouterCuts.Draw(nested.Piece, nested.Setup, _shop.RouterBit).Select(e => Moved(e, nested.Start));
 
     private static SheetEntity Moved(SheetEntity entity, double dx) => entity switch
     {

@@ -17,9 +17,9 @@ internal static class RouterOutline
     /// <param name="piece">A routable piece.</param>
     /// <param name="view">The face that is up.</param>
     /// <param name="bit">Diameter of the router bit, metres.</param>
-    public static ImmutableArray<SheetVertex> Of(Piece piece, PageView view, double bit)
+    public static ImmutableArray<SheetVertex> Draw(Piece piece, PageView view, double bit)
     {
-        var face = StickFace.Of(piece.Shape, piece.BlankLength, view);
+        var face = StickFace.Draw(piece.Shape, piece.BlankLength, view);
         var half = face.Max(p => p.Y);
         ImmutableArray<SheetVertex> outline = [.. face.Select(p => new SheetVertex(p.X, p.Y))];
         foreach (var channel in piece.Shape.Channels)
@@ -73,10 +73,10 @@ internal static class RouterCuts
     /// <param name="piece">A routable piece.</param>
     /// <param name="setup">How it lies.</param>
     /// <param name="bit">Diameter of the router bit, metres.</param>
-    public static ImmutableArray<SheetEntity> Of(Piece piece, RouterSetup setup, double bit)
+    public static ImmutableArray<SheetEntity> Draw(Piece piece, RouterSetup setup, double bit)
     {
         var view = RouterFaces.View(setup.FaceUp);
-        var outline = RouterOutline.Of(piece, view, bit);
+        var outline = RouterOutline.Draw(piece, view, bit);
         var (dx, dy) = (-outline.Min(v => v.X), -outline.Min(v => v.Y));
         var (low, high) = (0.0, outline.Max(v => v.Y) + dy);
         SheetEntity[] cuts =

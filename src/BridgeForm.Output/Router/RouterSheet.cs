@@ -11,7 +11,7 @@ namespace BridgeForm.Output.Router;
 public static class RouterSheet
 {
     /// <summary>The sheet of a piece; null when a router cannot make it in one set-up.</summary>
-    public static Sheet? Of(Piece piece, ShopParameters shop)
+    public static Sheet? Draw(Piece piece, ShopParameters shop)
     {
         var setup = Routing.Setup(piece.Shape, shop.RouterBit);
         if (!setup.Obstacles.IsEmpty)
@@ -19,8 +19,8 @@ public static class RouterSheet
             return null;
         }
 
-        var cuts = RouterCuts.Of(piece, setup, shop.RouterBit);
-        return new Sheet(piece.Mark, RouterLayers.Of(cuts), cuts);
+        var cuts = RouterCuts.Draw(piece, setup, shop.RouterBit);
+        return new Sheet(piece.Mark, RouterLayers.Gather(cuts), cuts);
     }
 }
 
@@ -65,7 +65,7 @@ internal static class RouterLayers
     public static string TabOf(double height) => Tab + Depth(height);
 
     /// <summary>The layers that entities lie on: the outline, then the others by name.</summary>
-    public static ImmutableArray<SheetLayer> Of(IEnumerable<SheetEntity> entities) =>
+    public static ImmutableArray<SheetLayer> Gather(IEnumerable<SheetEntity> entities) =>
     [
         new SheetLayer(Outline, LayerPurpose.Cut),
         .. entities.Select(e => e.Layer)

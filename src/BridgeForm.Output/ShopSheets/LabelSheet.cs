@@ -14,10 +14,10 @@ public static class LabelSheet
     /// <summary>Labels in the order of assembly.</summary>
     /// <param name="model">The bridge.</param>
     /// <param name="order">Ids of all parts in the order they are put up; the first gets number 1.</param>
-    public static SheetBook Of(BridgeModel model, IReadOnlyList<string> order)
+    public static SheetBook Draw(BridgeModel model, IReadOnlyList<string> order)
     {
-        var paper = Paper.Of(model.Parameters.Shop.Paper);
-        var words = SheetWords.Of(model, "Piece labels");
+        var paper = Paper.Named(model.Parameters.Shop.Paper);
+        var words = SheetWords.For(model, "Piece labels");
         var frame = new PageFrame(words, paper.Width, paper.IsRoll ? paper.Width * Math.Sqrt(2) : paper.Height);
         var (width, height) = (frame.Body.MaxX - frame.Body.MinX, frame.Body.MaxY - frame.Body.MinY);
         var (columns, rows) = ((int)(width / LeastWidth), (int)(height / Height));
@@ -54,7 +54,7 @@ public static class LabelSheet
         PageText.Right(box.MaxX - Pad, box.MaxY - Pad - PageText.Large, FormattableString.Invariant($"No. {number}"), PageText.Large, layer: PageLayers.Accent),
         PageText.Left(box.MinX + Pad, box.MinY + Pad + 0.0045, id, PageText.Large),
         PageText.Left(box.MinX + Pad, box.MinY + Pad, $"{RoleTable.Of(piece.Role).Name} · {piece.Section} {piece.Stock}", PageText.Small),
-        .. place.Turned || place.Turn.IsRolled ? Turn(box, TurnWords.Of(piece, place), place.Turned) : Array.Empty<SheetEntity>(),
+        .. place.Turned || place.Turn.IsRolled ? Turn(box, TurnWords.Write(piece, place), place.Turned) : Array.Empty<SheetEntity>(),
     ];
 
     /// <summary>End for end is bold: whoever puts the part up must turn it. What is rolled over goes on in one way only.</summary>

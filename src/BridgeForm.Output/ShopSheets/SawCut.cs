@@ -45,7 +45,7 @@ internal sealed record SawCut(
     public bool PieceAtRight => (End == PieceEnd.Near) == Position.NearLeft;
 
     /// <summary>Both cuts of a piece, the first one first.</summary>
-    public static IEnumerable<SawCut> Of(Piece piece)
+    public static IEnumerable<SawCut> List(Piece piece)
     {
         var first = First(piece);
         var second = first == PieceEnd.Near ? PieceEnd.Far : PieceEnd.Near;

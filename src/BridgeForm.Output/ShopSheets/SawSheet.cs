@@ -9,10 +9,10 @@ namespace BridgeForm.Output.ShopSheets;
 public static class SawSheet
 {
     /// <summary>The sheet; its table as text is <see cref="Csv"/>.</summary>
-    public static SheetBook Of(BridgeModel model, PeopleUnits units)
+    public static SheetBook Draw(BridgeModel model, DisplayUnits units)
     {
-        var paper = Paper.Of(model.Parameters.Shop.Paper);
-        var words = SheetWords.Of(model, "Saw set-ups");
+        var paper = Paper.Named(model.Parameters.Shop.Paper);
+        var words = SheetWords.For(model, "Saw set-ups");
         var pages = new TablePages(new PageFrame(words, paper.Width, paper.IsRoll ? paper.Width * Math.Sqrt(2) : paper.Height));
         pages.AddText(
         [
@@ -24,7 +24,7 @@ public static class SawSheet
                 + "on the wedge's slope.",
             string.Join(' ', WedgeBlock.Cautions),
         ]);
-        var tables = SawSetup.Of(model).Select(setup => Table(setup, units)).ToList();
+        var tables = SawSetup.List(model).Select(setup => Table(setup, units)).ToList();
         ImmutableArray<ImmutableArray<string>> all = [.. tables.SelectMany(t => t.Rows)];
         foreach (var table in tables)
         {
@@ -35,9 +35,9 @@ public static class SawSheet
     }
 
     /// <summary><c>saw-setups.csv</c>.</summary>
-    public static string Csv(BridgeModel model, PeopleUnits units) => SawSetup.Csv(model, units);
+    public static string Csv(BridgeModel model, DisplayUnits units) => SawSetup.Csv(model, units);
 
-    private static PageTable Table(SawSetup setup, PeopleUnits units)
+    private static PageTable Table(SawSetup setup, DisplayUnits units)
     {
         var lead = setup.Lead;
         var setting = !lead.InReach
@@ -53,7 +53,7 @@ public static class SawSheet
             [.. setup.Cuts.Select(c => Row(c, units))]);
     }
 
-    private static ImmutableArray<string> Row(SawCut cut, PeopleUnits units) =>
+    private static ImmutableArray<string> Row(SawCut cut, DisplayUnits units) =>
     [
         cut.Piece.Mark,
         FormattableString.Invariant($"{cut.Piece.Occurrences.Length}"),
@@ -82,12 +82,12 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
     /// All set-ups: by stock and section, then square cuts first, then by angle; cuts on a wedge and cuts beyond the saw come last.
     /// Angles alike to a tenth of a degree are one setting.
     /// </summary>
-    public static ImmutableArray<SawSetup> Of(BridgeModel model)
+    public static ImmutableArray<SawSetup> List(BridgeModel model)
     {
         return
         [
             .. model.Pieces
-                .SelectMany(SawCut.Of)
+                .SelectMany(SawCut.List)
                 .GroupBy(KeyOf)
                 .OrderBy(g => g.Key.Stock, StringComparer.Ordinal)
                 .ThenBy(g => g.Key.Section, StringComparer.Ordinal)
@@ -100,14 +100,14 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
     }
 
     /// <summary>The table as text: one row a cut.</summary>
-    public static string Csv(BridgeModel model, PeopleUnits units) => CsvText.Of(
+    public static string Csv(BridgeModel model, DisplayUnits units) => CsvText.Write(
         [
             "Set-up", "Stock", "Section", "Saw mitre (deg)", "Saw bevel (deg)", "Wedge (deg)", "Made by",
             "Mark", "Quantity", "End", "Cut order", "Up", "Against the fence", "Near end points", "Piece and stop lie", "Stop", "Stop (mm)",
         ],
-        Of(model).SelectMany(s => s.Cuts.Select(c => s.Row(c, units))));
+        List(model).SelectMany(s => s.Cuts.Select(c => s.Row(c, units))));
 
-    private IReadOnlyList<string> Row(SawCut cut, PeopleUnits units) =>
+    private IReadOnlyList<string> Row(SawCut cut, DisplayUnits units) =>
     [
         Number.ToString(CultureInfo.InvariantCulture),
         CsvText.Users(cut.Piece.Stock),

@@ -16,9 +16,9 @@ public static class AssemblyTable
             .SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Mark)))
             .ToDictionary(p => p.Id, p => p.Mark, StringComparer.Ordinal);
         var steps = model.Assembly();
-        var slopes = StageSlopes.Of(model.Parameters, model.Rope, model.Pieces, model.Groups, steps).ToDictionary(s => s.Stage, s => Numbers.Fixed(Numbers.Degrees(Math.Atan(s.Steepest)), 1));
+        var slopes = StageSlopes.Find(model.Parameters, model.Rope, model.Pieces, model.Groups, steps).ToDictionary(s => s.Stage, s => Numbers.Fixed(Numbers.Degrees(Math.Atan(s.Steepest)), 1));
         var (turned, rolled) = (TurnWords.ById(model, o => o.Turned), TurnWords.ById(model, o => o.Turn.IsRolled));
-        return CsvText.Of(Head, steps.Select(s => Row(s, marks, Turned(s, turned), Turned(s, rolled), slopes.GetValueOrDefault(s.Stage, ""))));
+        return CsvText.Write(Head, steps.Select(s => Row(s, marks, Turned(s, turned), Turned(s, rolled), slopes.GetValueOrDefault(s.Stage, ""))));
     }
 
     private static IReadOnlyList<string> Row(AssemblyStep step, IReadOnlyDictionary<string, string> marks, string turned, string rolled, string slope) =>
@@ -60,7 +60,7 @@ public static class HardwareTable
     private static readonly string[] Head = ["Item", "Quantity", "Where", "Note", "Source"];
 
     /// <summary>The table as text; an empty quantity is one that the project file does not give.</summary>
-    public static string Csv(BridgeModel model) => CsvText.Of(Head, model.Hardware().Select(Row));
+    public static string Csv(BridgeModel model) => CsvText.Write(Head, model.Hardware().Select(Row));
 
     private static IReadOnlyList<string> Row(HardwareItem item) =>
         [CsvText.Users(item.Item), item.Quantity?.ToString(CultureInfo.InvariantCulture) ?? string.Empty, CsvText.Users(item.Where), CsvText.Users(item.Note), CsvText.Users(item.Source)];

@@ -17,9 +17,9 @@ public static class CutList
     ];
 
     /// <summary>The table as text; degrees to 0.1, signed as the report's.</summary>
-    public static string Csv(BridgeModel model, PeopleUnits units) => CsvText.Of(Head, model.Pieces.Select(p => Row(p, units)));
+    public static string Csv(BridgeModel model, DisplayUnits units) => CsvText.Write(Head, model.Pieces.Select(p => Row(p, units)));
 
-    private static IReadOnlyList<string> Row(Piece piece, PeopleUnits units) =>
+    private static IReadOnlyList<string> Row(Piece piece, DisplayUnits units) =>
     [
         piece.Mark,
         Count(piece.Occurrences.Length),
@@ -38,7 +38,7 @@ public static class CutList
         new QuantityText(units.System).Area(piece.CutArea),
         Numbers.Fixed(piece.CutArea * 1e4, 1),
         piece.NotRoutable.IsEmpty ? "routable" : "no: " + string.Join(", ", piece.NotRoutable),
-        OccurrenceRanges.Of(piece.Occurrences.Select(o => o.Id)),
+        OccurrenceRanges.Write(piece.Occurrences.Select(o => o.Id)),
         TurnWords.Turned(piece),
         TurnWords.Rolled(piece),
     ];
@@ -55,7 +55,7 @@ public static class CutList
     /// <summary>A wedge cures the mitre only: with the bevel out of reach too, the piece is cut to a template.</summary>
     private static string Remedy(EndCut cut) => cut.InReach ? "in reach" : cut.NeedsTemplate ? "template" : "wedge";
 
-    private static string TaperText(Piece piece, PeopleUnits units) => Taper.Of(piece) is { } taper
+    private static string TaperText(Piece piece, DisplayUnits units) => Taper.Measure(piece) is { } taper
         ? $"{units.Length(taper.Thick)} to {units.Length(taper.Thin)} over {units.Length(taper.Width)} ({Degrees(taper.Angle)} deg)"
         : "";
 

@@ -18,15 +18,15 @@ public static class RopeMarkTable
     /// The table as text; all lengths from support A's point, each rounded by itself. Where new rope stretches for good, two
     /// columns for each end of the range give marks that come right once it has; below the frames stand the lengths to cut.
     /// </summary>
-    public static string Csv(BridgeModel model, PeopleUnits units)
+    public static string Csv(BridgeModel model, DisplayUnits units)
     {
         var work = model.Ropework;
-        return CsvText.Of(
+        return CsvText.Write(
             [.. Head, .. work.Stretch.SelectMany(StretchHead)],
             [.. model.Frames.Select((f, i) => Row(f, i, model, units)), .. Cut(work.Cut, units)]);
     }
 
-    private static IReadOnlyList<string> Row(FramePose frame, int i, BridgeModel model, PeopleUnits units) =>
+    private static IReadOnlyList<string> Row(FramePose frame, int i, BridgeModel model, DisplayUnits units) =>
     [
         frame.Name,
         .. Both(frame.Node.X, units),
@@ -43,10 +43,10 @@ public static class RopeMarkTable
         return [$"Mark on new rope that will stretch {share} %", $"Mark on new rope that will stretch {share} % (mm)"];
     }
 
-    private static IReadOnlyList<string> Mark(double metres, BridgeModel model, PeopleUnits units) =>
+    private static IReadOnlyList<string> Mark(double metres, BridgeModel model, DisplayUnits units) =>
         [units.Length(Rounding.ToTape(metres, model.Parameters.Units)), Numbers.Fixed(metres * 1000, 1)];
 
-    private static IEnumerable<IReadOnlyList<string>> Cut(RopeCut? cut, PeopleUnits units)
+    private static IEnumerable<IReadOnlyList<string>> Cut(RopeCut? cut, DisplayUnits units)
     {
         if (cut is null)
             yield break;
@@ -64,7 +64,7 @@ public static class RopeMarkTable
         string[] Line(string text, double metres) => [text, "", "", "", "", "", .. Both(metres, units)];
     }
 
-    private static IReadOnlyList<string> Both(double metres, PeopleUnits units) =>
+    private static IReadOnlyList<string> Both(double metres, DisplayUnits units) =>
         [units.Length(metres), Numbers.Fixed(metres * 1000, 1)];
 }
 
@@ -86,17 +86,17 @@ public static class HoistingSheet
     /// <param name="model">The bridge.</param>
     /// <param name="units">Sizes in inches and sixteenths, or millimetres.</param>
     /// <param name="temperature">Text of a temperature in °C.</param>
-    public static string Csv(BridgeModel model, PeopleUnits units, Func<double, string> temperature)
+    public static string Csv(BridgeModel model, DisplayUnits units, Func<double, string> temperature)
     {
         var rise = model.Rope.Nodes[^1].Y;
         var plain = model.Hoisting.Select(r => Row(r, "set to the plain marks", rise, units, temperature));
         var stretched = model.Ropework.Stretch.SelectMany(s => s.Hoisting.Rows.Select(r =>
             Row(r, $"new, set short by {Numbers.Fixed(s.Share * 100, 2)} % of stretch to come", rise, units, temperature)));
-        return CsvText.Of(Head, [.. plain, .. stretched]);
+        return CsvText.Write(Head, [.. plain, .. stretched]);
     }
 
     private static IReadOnlyList<string> Row(
-        HoistingRow row, string rope, double rise, PeopleUnits units, Func<double, string> temperature) =>
+        HoistingRow row, string rope, double rise, DisplayUnits units, Func<double, string> temperature) =>
     [
         row.Stage,
         rope,
@@ -107,13 +107,13 @@ public static class HoistingSheet
         .. Both(-row.Sight, units),
         .. Both(rise - row.Sight, units),
         .. Pull(row.Horizontal, units),
-        .. Pull(row.MaxTension, units),
+        .. Pull(row.LargestTension, units),
     ];
 
-    private static IReadOnlyList<string> Pull(double newtons, PeopleUnits units) =>
+    private static IReadOnlyList<string> Pull(double newtons, DisplayUnits units) =>
         [new QuantityText(units.System).Force(newtons), Numbers.Fixed(newtons / 1000, 3)];
 
-    private static IReadOnlyList<string> Both(double metres, PeopleUnits units) =>
+    private static IReadOnlyList<string> Both(double metres, DisplayUnits units) =>
         [units.Length(metres), Numbers.Fixed(metres * 1000, 1)];
 }
 
@@ -135,7 +135,7 @@ public static class KeeperTable
         var words = new QuantityText(model.Parameters.Units);
         ImmutableArray<string> names = [.. model.Frames.Select(f => f.Name)];
         var worst = model.Ropework.Keepers.ToDictionary(k => k.Frame, k => k.Case, StringComparer.Ordinal);
-        return CsvText.Of(Head, model.Cases.SelectMany(c => KeeperForce.In(c, names)).Select(k => Row(k, worst, words)));
+        return CsvText.Write(Head, model.Cases.SelectMany(c => KeeperForce.In(c, names)).Select(k => Row(k, worst, words)));
     }
 
     private static IReadOnlyList<string> Row(KeeperForce force, IReadOnlyDictionary<string, string> worst, QuantityText words) =>

@@ -20,7 +20,7 @@ public static class StockPlanTable
     ];
 
     /// <summary>The table as text. Leftover: offcut worth keeping; waste: saw cuts, trim and short offcuts.</summary>
-    public static string Csv(BridgeModel model, PeopleUnits units)
+    public static string Csv(BridgeModel model, DisplayUnits units)
     {
         var plan = model.StockPlan;
         var pieces = model.Pieces.ToDictionary(p => p.Mark, StringComparer.Ordinal);
@@ -32,13 +32,13 @@ public static class StockPlanTable
                 .Append(Bound(job, units))),
             Load(plan, units),
         ];
-        return CsvText.Of(Head, rows);
+        return CsvText.Write(Head, rows);
     }
 
     private static IReadOnlyList<string> Board(
-        PlannedBoard board, BridgeModel model, IReadOnlyDictionary<string, Piece> pieces, PeopleUnits units)
+        PlannedBoard board, BridgeModel model, IReadOnlyDictionary<string, Piece> pieces, DisplayUnits units)
     {
-        var router = RouterBoard.Of(board, pieces, model.Parameters.Shop);
+        var router = RouterBoard.Lay(board, pieces, model.Parameters.Shop);
         return
         [
             "board",
@@ -76,7 +76,7 @@ public static class StockPlanTable
         _ => throw new ArgumentOutOfRangeException(nameof(turn), turn, "No such turn."),
     };
 
-    private static IReadOnlyList<string> TooLong(StockJob job, PieceTooLong piece, PeopleUnits units) =>
+    private static IReadOnlyList<string> TooLong(StockJob job, PieceTooLong piece, DisplayUnits units) =>
     [
         "error", string.Empty, CsvText.Users(job.Stock), job.Section, string.Empty, string.Empty,
         Count(piece.Quantity),
@@ -85,7 +85,7 @@ public static class StockPlanTable
         $"longer than every board on sale: the longest gives {units.Length(piece.Longest)}; not in this plan",
     ];
 
-    private static IReadOnlyList<string> Sum(StockJob job, PeopleUnits units) =>
+    private static IReadOnlyList<string> Sum(StockJob job, DisplayUnits units) =>
     [
         "sum",
         Count(job.Boards.Length),
@@ -103,7 +103,7 @@ public static class StockPlanTable
             + (job.SearchEnded ? "; the search was ended at its limit, and a better plan may have been missed" : string.Empty),
     ];
 
-    private static IReadOnlyList<string> Bound(StockJob job, PeopleUnits units) =>
+    private static IReadOnlyList<string> Bound(StockJob job, DisplayUnits units) =>
     [
         "lower bound", string.Empty, CsvText.Users(job.Stock), job.Section,
         .. job.ByPrice ? [string.Empty, string.Empty] : Bought(job.Bound, units),
@@ -115,7 +115,7 @@ public static class StockPlanTable
             + $"; this plan lies {Numbers.Fixed(job.Gap * 100, 2)} % above the bound",
     ];
 
-    private static IReadOnlyList<string> Load(StockPlan plan, PeopleUnits units) =>
+    private static IReadOnlyList<string> Load(StockPlan plan, DisplayUnits units) =>
     [
         "load",
         Count(plan.BoardCount),
@@ -132,17 +132,17 @@ public static class StockPlanTable
             + (plan.Jobs.Any(j => j.ByPrice) && plan.Jobs.Any(j => !j.ByPrice) ? "; stocks without prices are not in the cost" : string.Empty),
     ];
 
-    private static IReadOnlyList<string> Wood(double boardFeet, double mass, double fresh, PeopleUnits units) =>
+    private static IReadOnlyList<string> Wood(double boardFeet, double mass, double fresh, DisplayUnits units) =>
         [Numbers.Fixed(boardFeet, 1), units.Mass(mass), Numbers.Fixed(mass, 1), units.Mass(fresh), Numbers.Fixed(fresh, 1)];
 
-    private static IReadOnlyList<string> Both(double metres, PeopleUnits units) =>
+    private static IReadOnlyList<string> Both(double metres, DisplayUnits units) =>
         [units.Length(metres), Numbers.Fixed(metres * 1000, 1)];
 
-    private static IReadOnlyList<string> Bought(double metres, PeopleUnits units) =>
+    private static IReadOnlyList<string> Bought(double metres, DisplayUnits units) =>
         [OnSale(metres, units), Numbers.Fixed(metres * 1000, 1)];
 
     /// <summary>Lengths of boards as they are sold: in feet and inches, whole feet without inches; or in millimetres.</summary>
-    private static string OnSale(double metres, PeopleUnits units)
+    private static string OnSale(double metres, DisplayUnits units)
     {
         var text = new QuantityText(units.System).Length(metres);
         return text.EndsWith(" ft 0 in", StringComparison.Ordinal) ? text[..^" 0 in".Length] : text;

@@ -18,9 +18,9 @@ public static class TreatmentTable
     ];
 
     /// <summary>The table as text.</summary>
-    public static string Csv(BridgeModel model, PeopleUnits units)
+    public static string Csv(BridgeModel model, DisplayUnits units)
     {
-        var plan = TreatmentPlan.Of(model.Pieces, model.Parameters);
+        var plan = TreatmentPlan.Plan(model.Pieces, model.Parameters);
         IEnumerable<IReadOnlyList<string>> rows =
         [
             .. plan.Pieces.Select(p => Piece(p, plan, units)),
@@ -30,10 +30,10 @@ public static class TreatmentTable
             Note("coverage", Coverage(plan, units)),
             .. TreatmentPlan.Cautions.Select(c => Note("caution", c)),
         ];
-        return CsvText.Of(Head, rows);
+        return CsvText.Write(Head, rows);
     }
 
-    private static IReadOnlyList<string> Piece(TreatedPiece piece, TreatmentPlan plan, PeopleUnits units) =>
+    private static IReadOnlyList<string> Piece(TreatedPiece piece, TreatmentPlan plan, DisplayUnits units) =>
     [
         "piece",
         piece.Mark,
@@ -44,7 +44,7 @@ public static class TreatmentTable
         .. AreaAndVolume(piece.Area * piece.Quantity, plan, units),
     ];
 
-    private static IReadOnlyList<string> Sum(TreatmentPlan plan, PeopleUnits units) =>
+    private static IReadOnlyList<string> Sum(TreatmentPlan plan, DisplayUnits units) =>
     [
         "sum",
         string.Empty,
@@ -54,7 +54,7 @@ public static class TreatmentTable
         "area x coats / coverage",
     ];
 
-    private static IReadOnlyList<string> AreaAndVolume(double area, TreatmentPlan plan, PeopleUnits units) =>
+    private static IReadOnlyList<string> AreaAndVolume(double area, TreatmentPlan plan, DisplayUnits units) =>
     [
         new QuantityText(units.System).Area(area),
         SquareCentimetres(area),
@@ -62,7 +62,7 @@ public static class TreatmentTable
         Numbers.Fixed(plan.Of(area) * LitresPerCubicMetre, 3),
     ];
 
-    private static string Volume(double volume, PeopleUnits units) =>
+    private static string Volume(double volume, DisplayUnits units) =>
         units.System == UnitSystem.Metric ? Numbers.Fixed(volume * LitresPerCubicMetre, 2) + " l"
         : volume >= CubicMetresPerGallon ? Numbers.Fixed(volume / CubicMetresPerGallon, 2) + " gal"
         : Numbers.Fixed(volume / CubicMetresPerFluidOunce, 1) + " fl oz";
@@ -75,7 +75,7 @@ public static class TreatmentTable
             : "not treated and not naturally durable: field preservative on its cuts does not make it fit for outdoors",
     ];
 
-    private static string Coverage(TreatmentPlan plan, PeopleUnits units)
+    private static string Coverage(TreatmentPlan plan, DisplayUnits units)
     {
         var coverage = units.System == UnitSystem.Imperial
             ? NumberText.Rounded(plan.Coverage * CubicMetresPerGallon / SquareMetresPerSquareFoot, 0) + " ft2/gal"

@@ -16,7 +16,7 @@ internal static class BookLayout
     private const int Back = 8;
 
     /// <summary>All blocks as a book of numbered pages, about in order; paper stands upright or lies across, whichever takes fewer pages.</summary>
-    public static SheetBook Of(IReadOnlyCollection<TemplateBlock> blocks, Paper paper, SheetWords words)
+    public static SheetBook Lay(IReadOnlyCollection<TemplateBlock> blocks, Paper paper, SheetWords words)
     {
         var upright = new PageFrame(words, paper.Width, paper.Height);
         var across = paper.IsRoll ? upright : new PageFrame(words, paper.Height, paper.Width);
@@ -51,7 +51,7 @@ internal static class BookLayout
             var (roomX, roomY) = Room(frame);
             foreach (var notes in (double[])[Math.Min(NotesWidth, roomX), roomX])
             {
-                var cell = Cell.Of(block, notes);
+                var cell = Cell.Draw(block, notes);
                 if (cell.Width <= roomX && cell.Height <= roomY)
                 {
                     return [(frame, cell)];
@@ -61,7 +61,7 @@ internal static class BookLayout
 
         var best = Sheets(block, frames[1]) < Sheets(block, frames[0]) ? frames[1] : frames[0];
         var (width, height) = TileRoom(block, best);
-        return Tiling.Of(block, width, height).Select(cell => (best, cell));
+        return Tiling.Cut(block, width, height).Select(cell => (best, cell));
     }
 
     private static (double X, double Y) Room(PageFrame frame) =>

@@ -13,7 +13,7 @@ internal sealed record Cell(double Width, double Height, ImmutableArray<SheetEnt
     private const double LineRoom = 0.0004;
 
     /// <summary>A block as one cell; notes are wrapped to the drawing's width but never narrower than <paramref name="notesWidth"/>.</summary>
-    public static Cell Of(TemplateBlock block, double notesWidth)
+    public static Cell Draw(TemplateBlock block, double notesWidth)
     {
         var box = BoxOf(block);
         var (width, height) = (box.MaxX - box.MinX, box.MaxY - box.MinY);

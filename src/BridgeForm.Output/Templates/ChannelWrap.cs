@@ -21,13 +21,13 @@ internal static class ChannelWrap
     private const double Fold = 0.012;
 
     /// <summary>Templates of everything cut into the long faces of a piece.</summary>
-    public static IEnumerable<TemplateBlock> Of(CutUse use, PeopleUnits units) =>
+    public static IEnumerable<TemplateBlock> Draw(CutUse use, DisplayUnits units) =>
         from face in new[] { StockFace.MinusY, StockFace.PlusY, StockFace.MinusZ, StockFace.PlusZ }
         let spans = Spans(use.First, face)
         from index in Enumerable.Range(0, spans.Count)
         select Block(use, units, new Layout(use.First, face, spans[index].From, spans[index].To), index, spans.Count);
 
-    private static TemplateBlock Block(CutUse use, PeopleUnits units, Layout sheet, int index, int count) => new(
+    private static TemplateBlock Block(CutUse use, DisplayUnits units, Layout sheet, int index, int count) => new(
         $"{use.Marks} · {WrapAround.FaceName(sheet.Face)}, channels and holes"
             + (count > 1 ? FormattableString.Invariant($" ({index + 1} of {count})") : string.Empty),
         [.. use.Notes(units), .. sheet.Notes(units)],
@@ -86,7 +86,7 @@ internal static class ChannelWrap
 
         private double End => Begin + _stock.Across(Face);
 
-        public IEnumerable<string> Notes(PeopleUnits units)
+        public IEnumerable<string> Notes(DisplayUnits units)
         {
             var ends = (_atNear, _atFar) switch
             {
@@ -102,7 +102,7 @@ internal static class ChannelWrap
             }
         }
 
-        public IEnumerable<SheetEntity> Entities(PeopleUnits units) =>
+        public IEnumerable<SheetEntity> Entities(DisplayUnits units) =>
         [
             Ring(PageLayers.Dim, _before, _low, _after, _high),
             .. _channels.Count > 0
@@ -120,17 +120,17 @@ internal static class ChannelWrap
         /// <summary>Channel centre, in the margin between the features and one end of the paper.</summary>
         private double Clear() => _atFar && !_atNear ? _high - 0.011 : _low + 0.007;
 
-        private static string Words(Channel c, PeopleUnits units) =>
+        private static string Words(Channel c, DisplayUnits units) =>
             $"Channel {units.Length(c.Width)} wide, knife lines {units.Length(c.Width / 2)} each side of its centre line, "
             + $"{units.Length(c.Depth)} deep in the middle" + (Math.Abs(c.FloorSlope) > Tolerances.LevelFloor
                 ? $", floor sloping {Numbers.DegreeText(Math.Atan(c.FloorSlope))}" : string.Empty)
             + $"; centre {units.Length(c.Center)} from the near end.";
 
-        private static string Words(Hole h, PeopleUnits units) =>
+        private static string Words(Hole h, DisplayUnits units) =>
             $"Hole ⌀ {units.Length(h.Diameter)}, {(h.Depth is { } d ? units.Length(d) + " deep" : "through")}; {units.Length(h.X)} from the near end.";
 
         /// <summary>Pocket over the face and down both edges to the floor; centre line and knife lines.</summary>
-        private IEnumerable<SheetEntity> Pocket(Channel c, PeopleUnits units)
+        private IEnumerable<SheetEntity> Pocket(Channel c, DisplayUnits units)
         {
             double a = c.Center - (c.Width / 2), b = c.Center + (c.Width / 2);
             yield return Ring(PageLayers.Pocket, Begin - Depth(c, BeforeSide), a, End + Depth(c, -BeforeSide), b);
@@ -143,7 +143,7 @@ internal static class ChannelWrap
             yield return PageText.Left(P(End, 0).X + 0.003, c.Center + 0.0012, $"centre {units.Length(c.Center)}", PageText.Small, layer: PageLayers.Accent);
         }
 
-        private IEnumerable<SheetEntity> Circle(Hole h, PeopleUnits units)
+        private IEnumerable<SheetEntity> Circle(Hole h, DisplayUnits units)
         {
             const double arm = 0.004;
             var u = _stock.At(Face, h.Across);

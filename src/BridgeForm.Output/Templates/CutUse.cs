@@ -27,7 +27,7 @@ internal sealed record CutUse(ImmutableArray<Piece> Pieces)
     public string Marks => string.Join(", ", Pieces.Select(p => p.Mark));
 
     /// <summary>What it is, how many, of what, and how it lies.</summary>
-    public ImmutableArray<string> Notes(PeopleUnits units) =>
+    public ImmutableArray<string> Notes(DisplayUnits units) =>
     [
         string.Join(", ", Pieces.Select(p => FormattableString.Invariant($"{p.Mark} × {p.Occurrences.Length}")))
             + FormattableString.Invariant($" ({Pieces.Sum(p => p.Occurrences.Length)} in all)")

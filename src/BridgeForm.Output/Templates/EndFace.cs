@@ -20,7 +20,7 @@ internal static class EndFace
     private const double DimensionRoom = 0.009;
 
     /// <summary>The template of one end.</summary>
-    public static TemplateBlock Of(CutUse use, PieceEnd end, PeopleUnits units)
+    public static TemplateBlock Draw(CutUse use, PieceEnd end, DisplayUnits units)
     {
         var piece = use.First;
         var cut = piece.Cut(end);
@@ -35,7 +35,7 @@ internal static class EndFace
     }
 
     /// <summary>How the saw makes a cut.</summary>
-    public static string Reach(EndCut cut, PeopleUnits units) =>
+    public static string Reach(EndCut cut, DisplayUnits units) =>
         cut.InReach ? "In reach of the saw."
         : cut.Wedge > 0 && !cut.NeedsTemplate ? $"Out of reach: saw at {Numbers.DegreeText(Math.Abs(cut.Mitre) - cut.Wedge)} and wedge of {Numbers.DegreeText(cut.Wedge)}."
         : "Out of reach of the saw: mark with the wrap-around template and saw by hand.";
@@ -48,7 +48,7 @@ internal static class EndFace
 
         private double X(double y, double side) => piece.Plane(end).XAt(y, side * piece.Shape.Thickness / 2);
 
-        public IEnumerable<SheetEntity> Entities(PeopleUnits units)
+        public IEnumerable<SheetEntity> Entities(DisplayUnits units)
         {
             double low = X(-_half, 1), high = X(_half, 1);
             double farLow = X(-_half, -1), farHigh = X(_half, -1);
@@ -93,7 +93,7 @@ internal static class EndFace
         }
 
         /// <summary>Long and short point, and the distance between them along the piece.</summary>
-        private IEnumerable<SheetEntity> Points(double low, double high, PeopleUnits units)
+        private IEnumerable<SheetEntity> Points(double low, double high, DisplayUnits units)
         {
             var lowIsLong = (low - high) * _sign < 0;
             var (along, room) = (units.Length(Math.Abs(high - low)), Math.Abs(high - low) > DimensionRoom);

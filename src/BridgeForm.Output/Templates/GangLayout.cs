@@ -23,7 +23,7 @@ internal static class GangLayout
     private const double StickHeight = 0.022;
 
     /// <summary>Plans, sticks and sled angles for all bases with channels.</summary>
-    public static IEnumerable<TemplateBlock> Of(BridgeModel model, PeopleUnits units)
+    public static IEnumerable<TemplateBlock> Draw(BridgeModel model, DisplayUnits units)
     {
         var bases = model.Pieces.Where(p => !p.Shape.Channels.IsEmpty).ToList();
         foreach (var use in CutUse.Grouped(bases.Where(IsLevel), KeyOf))
@@ -58,7 +58,7 @@ internal static class GangLayout
 
     private static string Tenth(double metres) => Numbers.Fixed(metres * 1000, 1);
 
-    private static TemplateBlock Plan(CutUse use, PeopleUnits units, double bit)
+    private static TemplateBlock Plan(CutUse use, DisplayUnits units, double bit)
     {
         var piece = use.First;
         var count = use.Pieces.Sum(p => p.Occurrences.Length);
@@ -74,14 +74,14 @@ internal static class GangLayout
             [.. PlanEntities(piece, Math.Min(count, MostDrawn), count, units)]);
     }
 
-    private static string Routing(Channel channel, double bit, PeopleUnits units)
+    private static string Routing(Channel channel, double bit, DisplayUnits units)
     {
         var (across, deep) = Passes(channel, bit);
         return FormattableString.Invariant(
             $"Depth stop {units.Length(channel.Depth)}. Bit {units.Length(bit)}: {across} passes side by side, {deep} in depth, none deeper than the bit is wide; stay inside the knife lines, which lie {units.Length(channel.Width / 2)} each side of the centre line.");
     }
 
-    private static IEnumerable<SheetEntity> PlanEntities(Piece piece, int drawn, int count, PeopleUnits units)
+    private static IEnumerable<SheetEntity> PlanEntities(Piece piece, int drawn, int count, DisplayUnits units)
     {
         var scale = PlanLength / piece.BlankLength;
         var height = drawn * PlanWidth;
@@ -118,7 +118,7 @@ internal static class GangLayout
         }
     }
 
-    private static TemplateBlock Sled(CutUse use, PeopleUnits units, double bit)
+    private static TemplateBlock Sled(CutUse use, DisplayUnits units, double bit)
     {
         var piece = use.First;
         var channel = piece.Shape.Channels[0];
@@ -152,7 +152,7 @@ internal static class GangLayout
         ? "face up to the right"
         : "edge 1 to the right";
 
-    private static TemplateBlock Stick(CutUse use, PeopleUnits units)
+    private static TemplateBlock Stick(CutUse use, DisplayUnits units)
     {
         var piece = use.First;
         return new TemplateBlock(
@@ -161,7 +161,7 @@ internal static class GangLayout
             [.. StickEntities(piece, units)]);
     }
 
-    private static IEnumerable<SheetEntity> StickEntities(Piece piece, PeopleUnits units)
+    private static IEnumerable<SheetEntity> StickEntities(Piece piece, DisplayUnits units)
     {
         yield return Ring(PageLayers.Cut, 0, 0, piece.BlankLength, StickHeight);
         yield return PageText.Left(0.002, 0.002, "near end", PageText.Small);

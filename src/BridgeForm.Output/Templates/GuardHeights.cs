@@ -13,7 +13,7 @@ namespace BridgeForm.Output.Templates;
 internal sealed record GuardHeights(ImmutableArray<string> Frames, double Deck, ImmutableArray<double> Rails, double Head)
 {
     /// <summary>Heights of every frame, frames alike to a tenth of a millimetre together.</summary>
-    public static IEnumerable<GuardHeights> Of(BridgeModel model)
+    public static IEnumerable<GuardHeights> Measure(BridgeModel model)
     {
         var parts = model.Pieces
             .SelectMany(p => p.Occurrences.Select(o => (o.Id, Part: new Part(p, o.Placement))))

@@ -13,9 +13,9 @@ internal static class StoryPole
     private const double RailHeight = 0.026;
 
     /// <summary>Strips of the rails, one a set of heights, then the rope's.</summary>
-    public static IEnumerable<TemplateBlock> Of(BridgeModel model, PeopleUnits units)
+    public static IEnumerable<TemplateBlock> Draw(BridgeModel model, DisplayUnits units)
     {
-        foreach (var heights in GuardHeights.Of(model))
+        foreach (var heights in GuardHeights.Measure(model))
         {
             yield return new TemplateBlock(
                 "Story pole of the guard: " + Names(heights.Frames),
@@ -41,7 +41,7 @@ internal static class StoryPole
     private static string Names(ImmutableArray<string> frames) =>
         frames.Length <= 2 ? string.Join(", ", frames) : $"{frames[0]} to {frames[^1]}";
 
-    private static IEnumerable<SheetEntity> Rope(BridgeModel model, PeopleUnits units)
+    private static IEnumerable<SheetEntity> Rope(BridgeModel model, DisplayUnits units)
     {
         yield return Strip(model.Marks[^1].AtMarkingTension, RopeHeight);
         foreach (var mark in model.Marks)
@@ -57,7 +57,7 @@ internal static class StoryPole
         }
     }
 
-    private static IEnumerable<SheetEntity> Rails(GuardHeights heights, double width, PeopleUnits units)
+    private static IEnumerable<SheetEntity> Rails(GuardHeights heights, double width, DisplayUnits units)
     {
         yield return Strip(heights.Head, RailHeight);
         var marks = heights.Rails.Select((h, i) => (Height: h, Name: FormattableString.Invariant($"rail {i + 1}")))

@@ -14,22 +14,22 @@ public static class TemplateSet
         || CutKeys.OfFeatures(piece) is not null || CutKeys.OfRips(piece) is not null;
 
     /// <summary>Templates of one piece.</summary>
-    public static SheetBook Of(BridgeModel model, Piece piece, PeopleUnits units) => BookLayout.Of(
-        [.. Blocks([piece], units)], PaperOf(model), SheetWords.Of(model, $"Templates for {piece.Mark}, true size"));
+    public static SheetBook Draw(BridgeModel model, Piece piece, DisplayUnits units) => BookLayout.Lay(
+        [.. Blocks([piece], units)], PaperOf(model), SheetWords.For(model, $"Templates for {piece.Mark}, true size"));
 
     /// <summary>Templates of all pieces, the gang layout of bases, and the story poles.</summary>
-    public static SheetBook All(BridgeModel model, PeopleUnits units) => BookLayout.Of(
-        [.. Blocks(model.Pieces, units), .. GangLayout.Of(model, units), .. StoryPole.Of(model, units)],
+    public static SheetBook All(BridgeModel model, DisplayUnits units) => BookLayout.Lay(
+        [.. Blocks(model.Pieces, units), .. GangLayout.Draw(model, units), .. StoryPole.Draw(model, units)],
         PaperOf(model),
-        SheetWords.Of(model, "Templates, true size"));
+        SheetWords.For(model, "Templates, true size"));
 
-    private static Paper PaperOf(BridgeModel model) => Paper.Of(model.Parameters.Shop.Paper);
+    private static Paper PaperOf(BridgeModel model) => Paper.Named(model.Parameters.Shop.Paper);
 
     /// <summary>
     /// A plain mitre is marked by the face template and a try square, a plain bevel by the wrap-around one; compound cuts, and cuts
     /// out of the saw's reach, get both.
     /// </summary>
-    private static IEnumerable<TemplateBlock> Blocks(ImmutableArray<Piece> pieces, PeopleUnits units)
+    private static IEnumerable<TemplateBlock> Blocks(ImmutableArray<Piece> pieces, DisplayUnits units)
     {
         foreach (var end in (PieceEnd[])[PieceEnd.Near, PieceEnd.Far])
         {
@@ -38,24 +38,24 @@ public static class TemplateSet
                 var cut = use.First.Cut(end);
                 if (CutKeys.HasMitre(cut) || !cut.InReach)
                 {
-                    yield return EndFace.Of(use, end, units);
+                    yield return EndFace.Draw(use, end, units);
                 }
 
                 if (CutKeys.HasBevel(cut) || !cut.InReach)
                 {
-                    yield return WrapAround.Of(use, end, units);
+                    yield return WrapAround.Draw(use, end, units);
                 }
             }
         }
 
-        foreach (var block in CutUse.Grouped(pieces, CutKeys.OfFeatures).SelectMany(use => ChannelWrap.Of(use, units)))
+        foreach (var block in CutUse.Grouped(pieces, CutKeys.OfFeatures).SelectMany(use => ChannelWrap.Draw(use, units)))
         {
             yield return block;
         }
 
         foreach (var use in CutUse.Grouped(pieces, CutKeys.OfRips))
         {
-            yield return RippedSection.Of(use, units);
+            yield return RippedSection.Draw(use, units);
         }
 
         var wedges = pieces.SelectMany(p => new[] { (Piece: p, Cut: p.Near), (Piece: p, Cut: p.Far) })
@@ -63,7 +63,7 @@ public static class TemplateSet
             .GroupBy(w => CutKeys.Tenths(w.Cut.Wedge), StringComparer.Ordinal);
         foreach (var group in wedges)
         {
-            yield return WedgeBlock.Of(new CutUse([.. group.Select(w => w.Piece).Distinct()]), group.First().Cut, units);
+            yield return WedgeBlock.Draw(new CutUse([.. group.Select(w => w.Piece).Distinct()]), group.First().Cut, units);
         }
     }
 }
@@ -78,7 +78,7 @@ internal sealed record TemplateBlock(string Title, ImmutableArray<string> Notes,
 internal static class RippedSection
 {
     /// <summary>The template, seen from the far end towards the near one: Y to the right, Z up.</summary>
-    public static TemplateBlock Of(CutUse use, PeopleUnits units)
+    public static TemplateBlock Draw(CutUse use, DisplayUnits units)
     {
         var shape = use.First.Shape;
         var (halfY, halfZ) = (shape.Width / 2, shape.Thickness / 2);
@@ -86,7 +86,7 @@ internal static class RippedSection
         var middle = use.First.BlankLength / 2;
         var kept = shape.Rips.Aggregate(
             stock, (polygon, rip) => StickFace.Clipped(polygon, rip.Normal.Y, rip.Normal.Z, rip.Offset - (rip.Normal.X * middle)));
-        var taper = Taper.Of(use.First)!;
+        var taper = Taper.Measure(use.First)!;
         return new TemplateBlock(
             $"{use.Marks} · end grain after ripping",
             [

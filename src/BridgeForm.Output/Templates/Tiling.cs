@@ -34,7 +34,7 @@ internal static class Tiling
             rows * MapCell) + 0.003;
 
     /// <summary>The sheets, row by row from below.</summary>
-    public static IEnumerable<Cell> Of(TemplateBlock block, double roomX, double roomY)
+    public static IEnumerable<Cell> Cut(TemplateBlock block, double roomX, double roomY)
     {
         var box = Cell.BoxOf(block);
         var (columns, rows) = Grid(box.MaxX - box.MinX, box.MaxY - box.MinY, roomX, roomY);

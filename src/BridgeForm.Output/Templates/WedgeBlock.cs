@@ -23,7 +23,7 @@ internal static class WedgeBlock
     ];
 
     /// <summary>The block for every piece with that wedge.</summary>
-    public static TemplateBlock Of(CutUse use, EndCut cut, PeopleUnits units)
+    public static TemplateBlock Draw(CutUse use, EndCut cut, DisplayUnits units)
     {
         var thick = ThinEnd + (Length * Math.Tan(cut.Wedge));
         ImmutableArray<SheetPoint> corners = [new(0, 0), new(Length, 0), new(Length, thick), new(0, ThinEnd)];
@@ -46,7 +46,7 @@ internal static class WedgeBlock
     }
 
     /// <summary>Arc between the fence side's direction and the slope at the thin end, with its value.</summary>
-    private static IEnumerable<SheetEntity> Angle(double wedge, PeopleUnits units)
+    private static IEnumerable<SheetEntity> Angle(double wedge, DisplayUnits units)
     {
         const double radius = 0.090;
         var start = new SheetPoint(0, ThinEnd);

@@ -20,7 +20,7 @@ internal static class WrapAround
     private static readonly StockFace[] Order = [StockFace.PlusZ, StockFace.PlusY, StockFace.MinusZ, StockFace.MinusY];
 
     /// <summary>The template of one end.</summary>
-    public static TemplateBlock Of(CutUse use, PieceEnd end, PeopleUnits units) => new(
+    public static TemplateBlock Draw(CutUse use, PieceEnd end, DisplayUnits units) => new(
         $"{use.Marks} · {(end == PieceEnd.Near ? "near end" : "far end")} · wrap-around",
         [
             .. use.Notes(units),

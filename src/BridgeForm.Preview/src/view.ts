@@ -68,7 +68,7 @@ export interface CaseView {
   extra: number[];
   /** Rise of the deck from left to right, radians. */
   crossSlope: number;
-  moveDownMid: number;
+  midSpanDrop: number;
 }
 
 export interface CheckView { title: string; status: 'pass' | 'warn' | 'fail' | 'engineer'; detail: string; source: string }

@@ -21,7 +21,7 @@ public sealed record CheckContext(
     BridgeLayout Layout,
     RopeShape Rope,
     ImmutableArray<Piece> Pieces,
-    ContactSurvey Contacts,
+    ContactFindings Contacts,
     BridgeMasses Masses,
     RopeWork Ropework)
 {
@@ -32,7 +32,7 @@ public sealed record CheckContext(
     public IEnumerable<int> Bays => Enumerable.Range(1, Layout.Bays);
 
     /// <summary>Numbers in the project's units.</summary>
-    internal CheckWords People() => new(Parameters.Units);
+    internal CheckWords Words() => new(Parameters.Units);
 
     /// <summary>Frames whose bases hang on the ropes and those on the landings: 0 … n.</summary>
     public ImmutableArray<FramePose> Frames => Layout.Poses;

@@ -18,12 +18,12 @@ internal static class StockLengthCheck
         [CheckStatus.Pass, CheckStatus.Fail]);
 
     /// <summary>Fails when a piece is longer than the longest board of its stock, less the trim; names each such piece.</summary>
-    public static CheckResult Of(CheckContext context)
+    public static CheckResult Check(CheckContext context)
     {
         var (pieces, parameters) = (context.Pieces, context.Parameters);
         var words = new QuantityText(parameters.Units);
         var offers = pieces.Select(p => (p.Stock, p.Section)).Distinct()
-            .ToDictionary(k => k, k => Offer.Of(parameters.StockNamed(k.Stock), k.Section, parameters.Shop, parameters.PriceList));
+            .ToDictionary(k => k, k => Offer.List(parameters.StockNamed(k.Stock), k.Section, parameters.Shop, parameters.PriceList));
         var blanks = pieces.Select(p => (Piece: p, Offer: offers[(p.Stock, p.Section)])).ToList();
         var tooLong = blanks.Where(b => !b.Offer.Gives(b.Piece.BlankLength)).OrderByDescending(b => b.Piece.BlankLength - b.Offer.Longest).ToList();
         return tooLong.Count > 0

@@ -3,10 +3,10 @@ using BridgeForm.Quantities;
 
 namespace BridgeForm.Contacts;
 
-/// <summary>Collects what the survey finds.</summary>
+/// <summary>Collects what the sweep finds.</summary>
 internal sealed class Findings
 {
-    // Parts that were never compared stand at least this far apart: the survey looks no further.
+    // Parts that were never compared stand at least this far apart: the sweep looks no further.
     private const double LeastOfFarGaps = 2 * Tolerances.Seating;
 
     // The worst are worth naming; a bridge drawn wrong everywhere must not fill the memory.
@@ -63,7 +63,7 @@ internal sealed class Findings
     }
 
     /// <summary>Everything found, worst first.</summary>
-    public ContactSurvey Result() => new(
+    public ContactFindings Result() => new(
         Pairs, _overlaps.All(), _gaps.All(), _ropes.All(), _overlaps.Count, _gaps.Count, _ropes.Count, _deepestOverlap, _widestGap, _deepestRope);
 
     /// <summary>The worst faults of one kind, and how many there were.</summary>

@@ -13,7 +13,7 @@ internal sealed class Neighbour
     /// <param name="index">Its place in the list of parts.</param>
     /// <param name="box">Box around it in the world.</param>
     /// <param name="carriers">What it must rest on, by place in the list: of each set at least one part.</param>
-    public Neighbour(SurveyedPart part, int index, Box3 box, int[][] carriers)
+    public Neighbour(SweptPart part, int index, Box3 box, int[][] carriers)
     {
         (Part, Index, Box, Carriers) = (part, index, box, carriers);
         Cells = [.. part.Cells.Select(cell => cell.Placed(part.Placement))];
@@ -21,7 +21,7 @@ internal sealed class Neighbour
     }
 
     /// <summary>The part.</summary>
-    public SurveyedPart Part { get; }
+    public SweptPart Part { get; }
 
     /// <summary>Its place in the list of parts.</summary>
     public int Index { get; }

@@ -9,7 +9,7 @@ namespace BridgeForm.Contacts;
 /// <summary>Ropes as chains of round rods against the wood near them.</summary>
 internal sealed class RopeContacts(Findings findings, ImmutableArray<RopeLine> ropes)
 {
-    private readonly Rods[] _ropes = [.. ropes.Select(Rods.Of)];
+    private readonly Rods[] _ropes = [.. ropes.Select(Rods.Build)];
 
     /// <summary>Compares one part with every rod whose box meets its box.</summary>
     public void Take(Neighbour wood)
@@ -116,7 +116,7 @@ internal sealed class Rods
     public (Capsule Rod, Box3 Box)[] All { get; }
 
     /// <summary>The rods between a rope's points.</summary>
-    public static Rods Of(RopeLine rope)
+    public static Rods Build(RopeLine rope)
     {
         var rods = new (Capsule Rod, Box3 Box)[rope.Points.Length - 1];
         var reach = new Vector3d(rope.Radius, rope.Radius, rope.Radius);

@@ -7,17 +7,17 @@ namespace BridgeForm.Contacts;
 /// <summary>What each part of a list rests on, by places in the list, as the table of roles says.</summary>
 internal sealed class Supports
 {
-    private readonly ImmutableArray<SurveyedPart> _parts;
+    private readonly ImmutableArray<SweptPart> _parts;
     private readonly Dictionary<(string Owner, Role Role), List<int>> _places = [];
     private readonly Dictionary<string, (FramePose From, FramePose To)> _between = new(StringComparer.Ordinal);
 
-    private Supports(ImmutableArray<SurveyedPart> parts) => _parts = parts;
+    private Supports(ImmutableArray<SweptPart> parts) => _parts = parts;
 
     /// <summary>Nothing rests on anything.</summary>
-    public static Supports None(ImmutableArray<SurveyedPart> parts) => new(parts);
+    public static Supports None(ImmutableArray<SweptPart> parts) => new(parts);
 
     /// <summary>As parts of the frames and bays of a layout rest on each other.</summary>
-    public static Supports Of(ImmutableArray<SurveyedPart> parts, ImmutableArray<FramePose> poses)
+    public static Supports Find(ImmutableArray<SweptPart> parts, ImmutableArray<FramePose> poses)
     {
         var supports = new Supports(parts);
         for (var i = 0; i < poses.Length; i++)
@@ -60,7 +60,7 @@ internal sealed class Supports
             ? found.From
             : null;
 
-    private IEnumerable<int[]> Sets(SurveyedPart part, Bearing bearing)
+    private IEnumerable<int[]> Sets(SweptPart part, Bearing bearing)
     {
         var owner = Owner(part);
         var (from, to) = _between[owner];
@@ -73,7 +73,7 @@ internal sealed class Supports
         };
     }
 
-    private int[] OneOf(SurveyedPart part, Bearing bearing, string owner)
+    private int[] OneOf(SweptPart part, Bearing bearing, string owner)
     {
         int[] places = [.. Found(part, bearing, owner)];
         return places.Length > 0
@@ -82,9 +82,9 @@ internal sealed class Supports
     }
 
     /// <summary>Parts of a frame or bay that may carry the part: across the middle, or on its own side.</summary>
-    private IEnumerable<int> Found(SurveyedPart part, Bearing bearing, string owner) => bearing.On
+    private IEnumerable<int> Found(SweptPart part, Bearing bearing, string owner) => bearing.On
         .SelectMany(role => _places.TryGetValue((owner, role), out var places) ? places : [])
         .Where(i => _parts[i].Side == Side.None || _parts[i].Side == part.Side);
 
-    private static string Owner(SurveyedPart part) => PartId.OwnerOf(part.Id);
+    private static string Owner(SweptPart part) => PartId.OwnerOf(part.Id);
 }

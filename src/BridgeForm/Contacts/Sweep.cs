@@ -12,14 +12,14 @@ internal sealed class Sweep
     // Pairs whose boxes are further apart than this touch nowhere and bear nowhere.
     private const double Margin = 2 * Tolerances.Seating;
 
-    private readonly ImmutableArray<SurveyedPart> _parts;
+    private readonly ImmutableArray<SweptPart> _parts;
     private readonly Supports _supports;
     private readonly Findings _findings;
     private readonly RopeContacts _ropes;
     private readonly List<Neighbour> _sight = [];
 
     /// <summary>A sweep over parts that rest on each other as their names say.</summary>
-    public Sweep(ImmutableArray<SurveyedPart> parts, Supports supports, Findings findings, RopeContacts ropes) =>
+    public Sweep(ImmutableArray<SweptPart> parts, Supports supports, Findings findings, RopeContacts ropes) =>
         (_parts, _supports, _findings, _ropes) = (parts, supports, findings, ropes);
 
     /// <summary>Compares all.</summary>

@@ -12,7 +12,7 @@ internal static class BaseMember
     /// The stick across the bridge. X from left to right; a standing base has Z towards A and its depth along Y, a flat one Z
     /// upwards.
     /// </summary>
-    public static Member Of(BridgeLayout layout, int frame)
+    public static Member Cut(BridgeLayout layout, int frame)
     {
         var parameters = layout.Parameters;
         var made = parameters.Frames.Base;
@@ -29,7 +29,7 @@ internal static class BaseMember
             new Plane(Vector3d.UnitX, half))
         {
             Channels = Channels(parameters, levels),
-            Holes = [.. KeeperHoles(parameters), .. AskedHoles.OfBase(parameters.Frames, half, made.Flat)],
+            Holes = [.. KeeperHoles(parameters), .. UserHoles.OfBase(parameters.Frames, half, made.Flat)],
         };
         return new Member(
             new PartId(pose.Name, Role.Base), parameters.StockOf(Role.Base), made.Section.Name, placement, shape);
@@ -81,7 +81,7 @@ public readonly record struct BaseLevels(double Floor, double FloorSlope, double
     /// Levels of one frame's base: the floor touches the top of the rope or of its liner; on an upright frame the rope
     /// passes at a slope, so its top lies 1 / cosθ higher above the node.
     /// </summary>
-    public static BaseLevels Of(FrameParameters frames, double ropeRadius, FramePose pose, Stance stance)
+    public static BaseLevels Find(FrameParameters frames, double ropeRadius, FramePose pose, Stance stance)
     {
         var upright = pose.IsEnd || stance == Stance.Plumb;
         var reach = ropeRadius + frames.Channel.Liner;

@@ -24,24 +24,24 @@ public sealed record BridgeLayout(
     public DeckSteps Steps { get; private init; } = DeckSteps.None;
 
     /// <summary>Lays frames, deck and caps on a rope, with the treads and packers that its shape was found with.</summary>
-    public static BridgeLayout Of(BridgeParameters parameters, RopeShape rope) =>
-        rope.Steps.IsEmpty ? Of(parameters, rope.Nodes) : Of(parameters, rope.Nodes).With(rope.Steps);
+    public static BridgeLayout Lay(BridgeParameters parameters, RopeShape rope) =>
+        rope.Steps.IsEmpty ? Lay(parameters, rope.Nodes) : Lay(parameters, rope.Nodes).With(rope.Steps);
 
     /// <summary>The same with treads and packers as given, counted as in <see cref="DeckSteps.Counted"/>.</summary>
     public BridgeLayout With(ImmutableArray<int> steps) => this with { Steps = DeckSteps.Read(steps, Poses.Length) };
 
     /// <summary>Lays frames, deck and caps on the nodes of a rope, with the treads and packers that go with them.</summary>
-    public static BridgeLayout Of(BridgeParameters parameters, ImmutableArray<RopePoint> nodes)
+    public static BridgeLayout Lay(BridgeParameters parameters, ImmutableArray<RopePoint> nodes)
     {
         var frames = parameters.Frames;
-        var poses = FramePoses.Of(nodes, frames.Stance);
+        var poses = FramePoses.Stand(nodes, frames.Stance);
         var levels = ImmutableArray.CreateBuilder<BaseLevels>(poses.Length);
         var bases = ImmutableArray.CreateBuilder<BearingTop>(poses.Length);
         var heads = ImmutableArray.CreateBuilder<BearingTop>(poses.Length);
         var headHeight = frames.Post.Length * Math.Cos(frames.Post.Lean);
         foreach (var pose in poses)
         {
-            var level = BaseLevels.Of(frames, parameters.Ropes.Rope.Radius, pose, frames.Stance);
+            var level = BaseLevels.Find(frames, parameters.Ropes.Rope.Radius, pose, frames.Stance);
             levels.Add(level);
             bases.Add(new BearingTop(level.Top, frames.Base.Along / 2, FollowsParts: false));
             heads.Add(new BearingTop(
@@ -56,7 +56,7 @@ public sealed record BridgeLayout(
             levels.MoveToImmutable(),
             BearingLine.Lay(poses, bases.MoveToImmutable()),
             BearingLine.Lay(poses, heads.MoveToImmutable()));
-        return layout with { Steps = DeckSteps.Of(layout) };
+        return layout with { Steps = DeckSteps.Count(layout) };
     }
 }
 
@@ -72,7 +72,7 @@ public sealed record DeckSteps(ImmutableArray<int> Treads, ImmutableArray<bool> 
     public static DeckSteps None { get; } = new([], []);
 
     /// <summary>The numbers that go with a layout by itself: as many treads as keep their gap, packers where boards stand clear.</summary>
-    public static DeckSteps Of(BridgeLayout layout) => new(
+    public static DeckSteps Count(BridgeLayout layout) => new(
         layout.Parameters.Deck.Stringer is { } stringer
             ? [.. Enumerable.Range(1, layout.Bays).Select(bay => DeckTreads.Count(layout, bay, stringer))]
             : [],

@@ -8,7 +8,7 @@ namespace BridgeForm.Frames;
 internal static class DeckTreads
 {
     /// <summary>Treads of one bay, from A on; none lies across a frame's mid-plane.</summary>
-    public static IEnumerable<Member> Of(BridgeLayout layout, int bay, StringerParameters stringer)
+    public static IEnumerable<Member> Lay(BridgeLayout layout, int bay, StringerParameters stringer)
     {
         var deck = layout.Parameters.Deck;
         var (start, finish) = Room(layout, bay, stringer.Section.Width);

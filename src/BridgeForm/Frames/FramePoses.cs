@@ -15,7 +15,7 @@ public static class FramePoses
     /// </summary>
     /// <param name="nodes">Nodes of the rope, supports included; at least two, world x and y in metres, x increasing.</param>
     /// <param name="stance">How interior frames stand.</param>
-    public static ImmutableArray<FramePose> Of(ImmutableArray<RopePoint> nodes, Stance stance)
+    public static ImmutableArray<FramePose> Stand(ImmutableArray<RopePoint> nodes, Stance stance)
     {
         var last = nodes.Length - 1;
         var poses = ImmutableArray.CreateBuilder<FramePose>(nodes.Length);

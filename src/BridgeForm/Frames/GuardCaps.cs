@@ -8,7 +8,7 @@ namespace BridgeForm.Frames;
 internal static class GuardCaps
 {
     /// <summary>The cap of one side of a bay, centred on the heads' centre lines.</summary>
-    public static Member Of(BridgeLayout layout, int bay, Side side)
+    public static Member Lay(BridgeLayout layout, int bay, Side side)
     {
         var guard = layout.Parameters.Guard;
         var post = layout.Parameters.Frames.Post;

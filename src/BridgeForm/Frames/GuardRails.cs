@@ -9,7 +9,7 @@ namespace BridgeForm.Frames;
 internal static class GuardRails
 {
     /// <summary>Rails of one side of a bay, lowest first.</summary>
-    public static IEnumerable<Member> Of(BridgeLayout layout, int bay, Side side)
+    public static IEnumerable<Member> Lay(BridgeLayout layout, int bay, Side side)
     {
         var guard = layout.Parameters.Guard;
         var from = Heights(layout, bay - 1);
@@ -53,8 +53,8 @@ internal static class GuardRails
     private static Member Rail(
         BridgeLayout layout, GuardParameters guard, int bay, Side side, double fromHeight, double toHeight, PartId id)
     {
-        var from = PostFace.Of(layout, bay - 1, side, fromHeight);
-        var to = PostFace.Of(layout, bay, side, toHeight);
+        var from = PostFace.Lay(layout, bay - 1, side, fromHeight);
+        var to = PostFace.Lay(layout, bay, side, toHeight);
         var along = (to.Point - from.Point).Normalized();
         var mean = from.Inward + to.Inward;
         var inward = (mean - (mean.Dot(along) * along)).Normalized();
@@ -100,7 +100,7 @@ internal static class GuardRails
     /// <summary>A point on a post's inner face at t = 0, and the face's normal, out of the post.</summary>
     private readonly record struct PostFace(Vector3d Point, Vector3d Inward)
     {
-        public static PostFace Of(BridgeLayout layout, int frame, Side side, double height)
+        public static PostFace Lay(BridgeLayout layout, int frame, Side side, double height)
         {
             var post = layout.Parameters.Frames.Post;
             var pose = layout.Poses[frame];

@@ -21,7 +21,7 @@ internal static class LayoutFit
     /// <summary>What does not fit: of each kind the first from A; empty when everything does.</summary>
     /// <param name="layout">Where everything lies.</param>
     /// <param name="token">Asked before each kind.</param>
-    public static ImmutableArray<Misfit> Of(BridgeLayout layout, CancellationToken token = default)
+    public static ImmutableArray<Misfit> Check(BridgeLayout layout, CancellationToken token = default)
     {
         // Parts can be looked at only where the lines they lie on are sound.
         ImmutableArray<Misfit> lines = [.. Deck(layout), .. Caps(layout)];
@@ -34,7 +34,7 @@ internal static class LayoutFit
             : lines;
     }
 
-    private static Func<BridgeLayout, IEnumerable<Misfit>>[] Kinds => new Func<BridgeLayout, IEnumerable<Misfit>>[] { Posts, Boards, Guards, RailFit.Of, TreadFit.Of };
+    private static Func<BridgeLayout, IEnumerable<Misfit>>[] Kinds => new Func<BridgeLayout, IEnumerable<Misfit>>[] { Posts, Boards, Guards, RailFit.Check, TreadFit.Check };
 
     private static IEnumerable<Misfit> Deck(BridgeLayout layout)
     {
@@ -76,12 +76,12 @@ internal static class LayoutFit
 
     private static IEnumerable<Misfit> Guards(BridgeLayout layout)
     {
-        if (First(layout, i => [GuardCaps.Of(layout, i, Side.Right)]) is { } cap)
+        if (First(layout, i => [GuardCaps.Lay(layout, i, Side.Right)]) is { } cap)
         {
             return [new Misfit(FaultCode.PostsCross.Id(), PostLength, [Spacing, Sag, Rise], $"the posts of {Ends(layout, cap)} cross above the deck: the cap between them has no length")];
         }
 
-        return First(layout, i => GuardRails.Of(layout, i, Side.Right)) is { } rail
+        return First(layout, i => GuardRails.Lay(layout, i, Side.Right)) is { } rail
             ? [new Misfit(FaultCode.PostsCross.Id(), PostLength, [Spacing, Sag, Rise], $"the posts of {Ends(layout, rail)} meet above the deck: a rail between them has no length")]
             : [];
     }

@@ -7,7 +7,7 @@ namespace BridgeForm.Frames;
 public static class Members
 {
     /// <summary>Frames from A to B, then bays from A to B, each made when it is asked for.</summary>
-    public static IEnumerable<MemberGroup> Of(BridgeLayout layout)
+    public static IEnumerable<MemberGroup> Lay(BridgeLayout layout)
     {
         for (var i = 0; i <= layout.Bays; i++)
         {
@@ -31,7 +31,7 @@ public static class Members
     /// <summary>Members of a frame, of those that stand on both sides only the ones on some sides; alike ones together.</summary>
     internal static List<Member> InFrame(BridgeLayout layout, int index, ImmutableArray<Side> sides)
     {
-        List<Member> members = [BaseMember.Of(layout, index)];
+        List<Member> members = [BaseMember.Cut(layout, index)];
         foreach (var side in sides)
         {
             members.Add(Uprights.Post(layout, index, side));
@@ -42,7 +42,7 @@ public static class Members
             members.Add(Uprights.Brace(layout, index, side));
         }
 
-        if (Packers.Of(layout, index) is { } packer)
+        if (Packers.Lay(layout, index) is { } packer)
         {
             members.Add(packer);
         }
@@ -57,7 +57,7 @@ public static class Members
         if (layout.Parameters.Deck.Stringer is { } stringer)
         {
             members.AddRange(DeckBoards.Stringers(layout, index, stringer));
-            members.AddRange(DeckTreads.Of(layout, index, stringer));
+            members.AddRange(DeckTreads.Lay(layout, index, stringer));
         }
         else
         {
@@ -66,12 +66,12 @@ public static class Members
 
         foreach (var side in sides)
         {
-            members.AddRange(GuardRails.Of(layout, index, side));
+            members.AddRange(GuardRails.Lay(layout, index, side));
         }
 
         foreach (var side in sides)
         {
-            members.Add(GuardCaps.Of(layout, index, side));
+            members.Add(GuardCaps.Lay(layout, index, side));
         }
 
         return members;

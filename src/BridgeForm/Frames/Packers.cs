@@ -15,7 +15,7 @@ internal static class Packers
     /// The packer of one frame; null where there is none (<see cref="BridgeLayout.Steps"/>). It fills the gap from
     /// where this is as high as the tolerance (a thinner edge cannot be sawn) to the base's high edge.
     /// </summary>
-    public static Member? Of(BridgeLayout layout, int frame)
+    public static Member? Lay(BridgeLayout layout, int frame)
     {
         var (height, slope) = Underside(layout, frame);
         return layout.Steps.Packers[frame] && Reach(layout, height, slope) is var (low, high)

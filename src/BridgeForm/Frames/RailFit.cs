@@ -15,7 +15,7 @@ internal static class RailFit
     private const string PostLength = "frames.post.length";
 
     /// <summary>The frame with the least room, when it is too little; else the bay in which rails that rise lie on each other.</summary>
-    public static IEnumerable<Misfit> Of(BridgeLayout layout)
+    public static IEnumerable<Misfit> Check(BridgeLayout layout)
     {
         Misfit[] atFrames = [.. AtFrames(layout)];
         return atFrames.Length > 0 ? atFrames : Between(layout);
@@ -51,7 +51,7 @@ internal static class RailFit
         var text = new QuantityText(layout.Parameters.Units);
         for (var bay = 1; bay <= layout.Bays; bay++)
         {
-            Member[] rails = [.. GuardRails.Of(layout, bay, Side.Right)];
+            Member[] rails = [.. GuardRails.Lay(layout, bay, Side.Right)];
             var overlap = rails.Zip(rails.Skip(1), (below, above) => Overlap(layout, bay, below, above)).DefaultIfEmpty().Max();
             if (overlap > Tolerances.Seating)
             {
@@ -103,7 +103,7 @@ internal static class TreadFit
     private const string Section = "deck.board.section";
 
     /// <summary>The first bay without a tread, or the one whose treads stand closest when that is too close.</summary>
-    public static IEnumerable<Misfit> Of(BridgeLayout layout) => layout.Parameters.Deck.Stringer is { } stringer
+    public static IEnumerable<Misfit> Check(BridgeLayout layout) => layout.Parameters.Deck.Stringer is { } stringer
         ? Bare(layout, stringer) ?? TooClose(layout, stringer) ?? []
         : [];
 

@@ -18,7 +18,7 @@ public static class RopeRuns
     private const double StubLength = 0.45;
 
     /// <summary>Left and right rope, each a line of points on its axis from behind support A to behind support B.</summary>
-    public static ImmutableArray<RopeLine> Of(BridgeParameters parameters, RopeShape shape)
+    public static ImmutableArray<RopeLine> Draw(BridgeParameters parameters, RopeShape shape)
     {
         var curve = shape.Curve(PiecesPerBay);
         var (first, last) = shape.EndSlopes();

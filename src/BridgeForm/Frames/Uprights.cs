@@ -64,5 +64,5 @@ internal static class Uprights
 
     private static CutStock Drilled(CutStock shape, FrameParameters frames, Role role, Side side) => frames.Holes.IsEmpty
         ? shape
-        : shape with { Holes = [.. AskedHoles.OfStrut(frames, role, shape.LengthRange(), side)] };
+        : shape with { Holes = [.. UserHoles.OfStrut(frames, role, shape.LengthRange(), side)] };
 }

@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
+using BridgeForm.Project;
+using BridgeForm.Roles;
+using BridgeForm.Solids;
 
 namespace BridgeForm.Loads;
 
@@ -14,7 +17,7 @@ public sealed record BridgeMasses(
     public const double Gravity = Quantities.Units.StandardGravity;
 
     /// <summary>Weighs every member of a layout.</summary>
-    public static BridgeMasses Of(BridgeLayout layout, CancellationToken token = default)
+    public static BridgeMasses Weigh(BridgeLayout layout, CancellationToken token = default)
     {
         var weights = new MemberWeights(layout);
         var frames = ImmutableArray.CreateBuilder<double>(layout.Bays + 1);
@@ -57,4 +60,75 @@ public sealed record BridgeMasses(
 
         return [.. loads];
     }
+}
+
+/// <summary>
+/// Masses of a layout's members, kilograms. Every shape of a rope is found by weighing the whole bridge several times, so
+/// what is alike on both sides is cut once: a part on the right is the mirror image of that on the left.
+/// </summary>
+internal sealed class MemberWeights(BridgeLayout layout)
+{
+    private readonly FrameParameters _frames = layout.Parameters.Frames;
+    private readonly Dictionary<string, double> _densities =
+        layout.Parameters.Stock.ToDictionary(s => s.Name, s => s.Density.InService, StringComparer.Ordinal);
+
+    // Masses of the parts alike that are summed just now: one list for all, since a bridge is weighed often.
+    private readonly List<double> _alike = [];
+
+    /// <summary>Frame <paramref name="index"/> (0 … bays) as it is built on the ground, with its hardware; and what is fixed on it in its place.</summary>
+    public (double Built, double Added) Frame(int index)
+    {
+        var parts = Members.InFrame(layout, index, Sides.Left);
+        return (Sum(parts, isBuilt: true, _frames.HardwareMass), Sum(parts, isBuilt: false, 0));
+    }
+
+    /// <summary>Deck, rails and caps of bay <paramref name="index"/> (1 … bays).</summary>
+    public double Bay(int index) => Sum(Members.InBay(layout, index, Sides.Left), isBuilt: null, 0);
+
+    /// <summary>Parts role by role, the right-hand ones after the left-hand ones.</summary>
+    private double Sum(List<Member> parts, bool? isBuilt, double sum)
+    {
+        for (var i = 0; i < parts.Count;)
+        {
+            var (role, side) = (parts[i].Role, parts[i].Side);
+            var counts = isBuilt is not { } built || built == RoleTable.Of(role).AddedIn.Contains(AssemblyWork.BuildFrame);
+            _alike.Clear();
+            for (; i < parts.Count && parts[i].Role == role && parts[i].Side == side; i++)
+            {
+                _alike.Add(counts ? Mass(parts[i]) : 0);
+            }
+
+            for (var twin = side == Side.None ? 1 : 0; counts && twin < 2; twin++)
+            {
+                foreach (var mass in _alike)
+                {
+                    sum += mass;
+                }
+            }
+        }
+
+        return sum;
+    }
+
+    private double Mass(Member member) =>
+        MemberVolume.Measure(member.Shape, MemberVolume.IsDrilled(_frames.Holes, member.Role)) * _densities[member.Stock];
+}
+
+/// <summary>Volume of a member, for every weight alike.</summary>
+internal static class MemberVolume
+{
+    /// <summary>
+    /// In m³: in closed form, or of the solid where only the solid knows it (tapers, and the user's own holes where they meet
+    /// channels, ends or each other). Cuts that leave no solid are weighed as if their tapers and meetings were not there: a weight on the way to
+    /// the shape of the rope, after which <see cref="LayoutFit"/> tells the fault. A part turned over weighs nothing.
+    /// </summary>
+    /// <param name="shape">Stick and cuts.</param>
+    /// <param name="drilled">The user asks for holes of his own in members of this kind.</param>
+    public static double Measure(CutStock shape, bool drilled) =>
+        shape.Rips.IsEmpty && !(drilled && !LooseHoles.Any(shape))
+            ? Math.Max(0, CutStockVolume.Prism(shape))
+            : StockSolid.Build(shape).OrNull?.Volume ?? Math.Max(0, CutStockVolume.Prism(shape));
+
+    /// <summary>Whether the user asks for holes in members of a kind: the solid of each costs a hundred closed forms.</summary>
+    public static bool IsDrilled(ImmutableArray<HoleParameters> asked, Role role) => asked.Any(h => h.Part == role);
 }

@@ -46,7 +46,7 @@ public sealed record StretchEnd
     public string? Failure { get; init; }
 
     /// <summary>How far mid-span lies then below the design state.</summary>
-    public double? MoveDownMid { get; init; }
+    public double? MidSpanDrop { get; init; }
 
     /// <summary>
     /// What the new rope, set to its shorter marks, does to the supports while it has not stretched yet: the load cases are
@@ -75,7 +75,7 @@ public sealed record PullInCase(string Case, double Tension)
     /// <summary>The largest of all cases, between the supports and in the backstays; null when no case has a solution.</summary>
     public static PullInCase? Largest(ImmutableArray<LoadCaseResult> cases, ImmutableArray<SupportPull> pulls) => cases
         .Where(c => c.Shape is not null)
-        .Select(c => new PullInCase(c.Id, c.Shape!.MaxTension))
+        .Select(c => new PullInCase(c.Id, c.Shape!.LargestTension))
         .Concat(pulls.Where(p => p.Backstay is not null).Select(p => new PullInCase(p.Case, p.Backstay!.Tension)))
         .MaxBy(p => p.Tension);
 }
@@ -96,7 +96,7 @@ public sealed record RoomInCase(string Case, double Room)
 internal static class StretchEnds
 {
     /// <summary>Low and high end; empty where the stretch is not known.</summary>
-    public static ImmutableArray<StretchEnd> Of(
+    public static ImmutableArray<StretchEnd> Work(
         BridgeParameters parameters, LoadCaseInput input, ImmutableArray<RopeMark> marks, RopeCut cut, CancellationToken token = default) =>
         StretchRange.Of(parameters.Ropes).Range is { } range
             ? [
@@ -126,7 +126,7 @@ internal static class StretchEnds
         var middle = site.Span / 2;
         var shorter = (1 / (1 + share)) - 1;
         var asNew = LoadCases.All(input with { Stretch = shorter }, token: token);
-        var pulls = SupportPull.Of(site, asNew);
+        var pulls = SupportPull.Find(site, asNew);
         var hoisting = Hoisting.Solve(
             design, input.FrameLoads, site.ReferenceTemperature, site.Temperatures, input.Backstays, shorter, token);
         return new StretchEnd
@@ -137,7 +137,7 @@ internal static class StretchEnds
             TakeUp = share * cut.BetweenEnds,
             Shape = shape,
             Failure = failure ?? stretched.Where(c => c.Failure is not null).Select(c => $"{c.Id}: {c.Failure}").FirstOrDefault(),
-            MoveDownMid = shape is null ? null : design.HeightAt(middle) - shape.HeightAt(middle),
+            MidSpanDrop = shape is null ? null : design.HeightAt(middle) - shape.HeightAt(middle),
             NewPulls = pulls,
             NewFailure = asNew.Where(c => c.Failure is not null).Select(c => $"{c.Id}: {c.Failure}")
                 .Concat(hoisting.Failures.Select(f => "hoisting, " + f))

@@ -114,7 +114,7 @@ public static class Hoisting
         {
             Sight = from.Y + (slope * (touched.X - from.X)) - touched.Y,
             Lowest = shape.TouchedBy(0),
-            MaxTension = shape.MaxTension,
+            LargestTension = shape.LargestTension,
         };
     }
 }

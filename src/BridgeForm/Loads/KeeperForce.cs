@@ -20,7 +20,7 @@ public sealed record KeeperForce(string Frame, string Case, double Load, double 
     /// <summary>The worst case of each interior frame, in the order of the frames.</summary>
     /// <param name="cases">Load cases.</param>
     /// <param name="names">Names of all frames, supports' included.</param>
-    public static ImmutableArray<KeeperForce> Of(ImmutableArray<LoadCaseResult> cases, ImmutableArray<string> names)
+    public static ImmutableArray<KeeperForce> Find(ImmutableArray<LoadCaseResult> cases, ImmutableArray<string> names)
     {
         var worst = new KeeperForce?[names.Length];
         foreach (var forces in cases.Select(c => In(c, names)))

@@ -18,7 +18,7 @@ public sealed record Lift(string Case, string Frame, double? Force)
     /// <param name="cases">The cases as they were solved.</param>
     /// <param name="names">Names of all frames, supports' included.</param>
     /// <param name="token">Asked before each case.</param>
-    public static ImmutableArray<Lift> Of(
+    public static ImmutableArray<Lift> Find(
         LoadCaseInput input, ImmutableArray<LoadCaseResult> cases, ImmutableArray<string> names, CancellationToken token = default)
     {
         ImmutableArray<string> asked = [.. cases.Where(c => c.LargestShare is null or > NearlyAll && c.Pair?.Loads.IsEven == false).Select(c => c.Id)];

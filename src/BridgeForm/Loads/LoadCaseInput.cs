@@ -43,10 +43,10 @@ public sealed record LoadCaseInput
     /// <param name="design">Design state of one rope.</param>
     /// <param name="masses">Masses of the design state's frames.</param>
     /// <param name="token">Asked from frame to frame.</param>
-    public static LoadCaseInput Of(BridgeLayout layout, RopeShape design, BridgeMasses masses, CancellationToken token = default) =>
-        Of(layout.Parameters, design, masses) with { Standing = StandingWeights.Of(layout, token) };
+    public static LoadCaseInput Gather(BridgeLayout layout, RopeShape design, BridgeMasses masses, CancellationToken token = default) =>
+        Gather(layout.Parameters, design, masses) with { Standing = StandingWeights.Weigh(layout, token) };
 
-    private static LoadCaseInput Of(BridgeParameters parameters, RopeShape design, BridgeMasses masses) => new()
+    private static LoadCaseInput Gather(BridgeParameters parameters, RopeShape design, BridgeMasses masses) => new()
     {
         Design = design,
         FrameLoads = masses.FrameStageLoads(),

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Ropes;
 using BridgeForm.Ropes.Pairs;
@@ -196,7 +197,7 @@ public static class LoadCases
     private static Loading HalfErected(LoadCaseInput input, double span)
     {
         // The frame at mid-span is hung; round-off decides nothing at this distance.
-        var last = (span / 2) + (DesignState.SpacingRoundOff * span);
+        var last = (span / 2) + (Tolerances.Spacing * span);
         ImmutableArray<double> Hung(ImmutableArray<double> all, double times) =>
             [.. all.Select((p, i) => input.Design.Nodes[i].X <= last ? p * times : 0)];
         return new Loading(
@@ -232,7 +233,7 @@ public static class LoadCases
         if (Pair(input, loading, accuracy, maxIterations, out var failure) is not { } found)
             return Failed(loading, failure);
         var pair = found.Shape;
-        var (shape, other) = pair.Left.MaxTension >= pair.Right.MaxTension ? (pair.Left, pair.Right) : (pair.Right, pair.Left);
+        var (shape, other) = pair.Left.LargestTension >= pair.Right.LargestTension ? (pair.Left, pair.Right) : (pair.Right, pair.Left);
         var middle = input.Design.Nodes[^1].X / 2;
         var (a, b) = shape.Reactions();
         return new LoadCaseResult
@@ -242,7 +243,7 @@ public static class LoadCases
             Shape = shape,
             Lighter = other,
             Moves = [.. input.Design.Nodes.Zip(shape.Nodes, (p, q) => new RopePoint(q.X - p.X, q.Y - p.Y))],
-            MoveDownMid = input.Design.HeightAt(middle) - shape.HeightAt(middle),
+            MidSpanDrop = input.Design.HeightAt(middle) - shape.HeightAt(middle),
             Temperature = loading.Temperature,
             ReactionA = a,
             ReactionB = b,

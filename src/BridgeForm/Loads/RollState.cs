@@ -38,7 +38,7 @@ public sealed record RollState
     /// <param name="cases">The cases as they were solved.</param>
     /// <param name="stretch">High end of the rope's stretch; null where it is not known.</param>
     /// <param name="token">Asked before each state.</param>
-    public static ImmutableArray<RollState> Of(
+    public static ImmutableArray<RollState> Find(
         LoadCaseInput input, ImmutableArray<LoadCaseResult> cases, double? stretch, CancellationToken token = default)
     {
         var inHeat = LoadCases.InHeat(input with { Stretch = stretch ?? 0 }, token);

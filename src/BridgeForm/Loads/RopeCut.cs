@@ -43,7 +43,7 @@ public sealed record RopeCut
     public double? TakeUp => Stretch?.High + TemperatureChange;
 
     /// <summary>Measures one rope.</summary>
-    public static RopeCut Of(BridgeParameters parameters, RopeShape design)
+    public static RopeCut Measure(BridgeParameters parameters, RopeShape design)
     {
         var (rope, site) = (parameters.Ropes.Rope, parameters.Site);
         var (tensionA, tensionB) = design.EndTensions();

@@ -20,7 +20,7 @@ public sealed record HoistingRow(string Stage, double Temperature, double Sag, d
     public RopePoint Lowest { get; init; }
 
     /// <summary>Largest tension of one rope, newtons.</summary>
-    public double MaxTension { get; init; }
+    public double LargestTension { get; init; }
 }
 
 /// <summary>Where a frame sits on the rope laid out straight, from support A's point. Metres.</summary>
@@ -45,7 +45,7 @@ public sealed record LoadCaseResult
     public string? Failure { get; init; }
 
     /// <summary>How far the rope's point at half the span moves down from the design state, metres; negative when it rises.</summary>
-    public double MoveDownMid { get; init; }
+    public double MidSpanDrop { get; init; }
 
     /// <summary>Temperature, °C.</summary>
     public double Temperature { get; init; }

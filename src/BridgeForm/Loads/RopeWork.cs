@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Frames;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
+using BridgeForm.Ropes.Fittings;
 using BridgeForm.Ropes.Modes;
 
 namespace BridgeForm.Loads;
@@ -31,7 +32,7 @@ public sealed record RopeWork
     public ImmutableArray<KeeperForce> Keepers { get; init; } = [];
 
     /// <summary>Fall of mid-span when one support moves <see cref="SupportMove.Standard"/>, metres; null when the moved ropes have no shape.</summary>
-    public double? FallWhenSupportMoves { get; init; }
+    public double? MidSpanDropWhenSupportMoves { get; init; }
 
     /// <summary>Why there is no such shape; null when there is one.</summary>
     public string? SupportMoveFailure { get; init; }
@@ -49,14 +50,14 @@ public sealed record RopeWork
     public ImmutableArray<string> Cautions { get; init; } = [];
 
     /// <summary>The case with the largest tension; null when no case has a solution.</summary>
-    public LoadCaseResult? Governing => Cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.MaxTension);
+    public LoadCaseResult? Governing => Cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.LargestTension);
 
     /// <summary>
     /// Largest tension of one rope between the supports and in its backstays, new rope set short for its stretch included,
     /// newtons; 0 when no case has a solution.
     /// </summary>
     public double LargestPull => Supports.Select(s => s.Backstay?.Tension ?? 0)
-        .Append(Governing?.Shape!.MaxTension ?? 0)
+        .Append(Governing?.Shape!.LargestTension ?? 0)
         .Concat(Stretch.Select(s => s.NewPull?.Tension ?? 0))
         .Max();
 
@@ -65,15 +66,15 @@ public sealed record RopeWork
     /// <param name="design">Design state of one rope.</param>
     /// <param name="masses">Masses of the frames and bays.</param>
     /// <param name="token">Asked before each case.</param>
-    public static RopeWork Of(BridgeLayout layout, RopeShape design, BridgeMasses masses, CancellationToken token = default)
+    public static RopeWork Work(BridgeLayout layout, RopeShape design, BridgeMasses masses, CancellationToken token = default)
     {
         var parameters = layout.Parameters;
         var site = parameters.Site;
         ImmutableArray<string> names = [.. layout.Poses.Select(f => f.Name)];
-        var input = LoadCaseInput.Of(layout, design, masses, token);
+        var input = LoadCaseInput.Gather(layout, design, masses, token);
         var cases = CasesOf(parameters, input, token);
-        var marks = RopeMarks.Of(design, names, parameters.Ropes.MarkingTension);
-        var cut = RopeCut.Of(parameters, design);
+        var marks = RopeMarks.Place(design, names, parameters.Ropes.MarkingTension);
+        var cut = RopeCut.Measure(parameters, design);
         var moved = SupportMove.TryFallOfMiddle(design, input.Backstays, SupportMove.Standard, out var fall, out var failure);
         return new RopeWork
         {
@@ -82,21 +83,21 @@ public sealed record RopeWork
                 design, input.FrameLoads, site.ReferenceTemperature, site.Temperatures, input.Backstays, token: token),
             Marks = marks,
             Cut = cut,
-            Stretch = StretchEnds.Of(parameters, input, marks, cut, token),
-            Supports = SupportPull.Of(site, cases),
-            Keepers = KeeperForce.Of(cases, names),
-            FallWhenSupportMoves = moved ? fall : null,
+            Stretch = StretchEnds.Work(parameters, input, marks, cut, token),
+            Supports = SupportPull.Find(site, cases),
+            Keepers = KeeperForce.Find(cases, names),
+            MidSpanDropWhenSupportMoves = moved ? fall : null,
             SupportMoveFailure = failure,
-            Roll = RollState.Of(input, cases, StretchRange.Of(parameters.Ropes).Range?.High, token),
-            Lifts = Lift.Of(input, cases, names, token),
+            Roll = RollState.Find(input, cases, StretchRange.Of(parameters.Ropes).Range?.High, token),
+            Lifts = Lift.Find(input, cases, names, token),
             Modes = ModesOf(input, cases, token),
-            Cautions = RopeCautions.Of(parameters.Ropes),
+            Cautions = RopeCautions.List(parameters.Ropes),
         };
     }
 
     /// <summary>The load cases with what they mean for deck, ground and water.</summary>
     public static ImmutableArray<LoadCaseResult> CasesOf(BridgeParameters parameters, LoadCaseInput input, CancellationToken token = default) =>
-        [.. LoadCases.All(input, token: token).Select(c => CaseSurroundings.Of(parameters, c))];
+        [.. LoadCases.All(input, token: token).Select(c => CaseSurroundings.Look(parameters, c))];
 
     private static ImmutableArray<RopeModes> ModesOf(LoadCaseInput input, ImmutableArray<LoadCaseResult> cases, CancellationToken token) =>
     [
@@ -105,8 +106,63 @@ public sealed record RopeWork
             .Select(c =>
             {
                 token.ThrowIfCancellationRequested();
-                return SideMotion.Of(input, c);
+                return SideMotion.Find(input, c);
             })
             .OfType<RopeModes>(),
     ];
+}
+
+/// <summary>Where the frames are marked on a rope that lies straight in the shop.</summary>
+public static class RopeMarks
+{
+    /// <summary>
+    /// Marks from support A's point, supports included, metres at the reference temperature. Pulled to the marking
+    /// tension T the rope is longer by T/EA.
+    /// </summary>
+    /// <param name="design">The design state.</param>
+    /// <param name="frameNames">One name a node.</param>
+    /// <param name="markingTension">Newtons; 0 for unstressed.</param>
+    public static ImmutableArray<RopeMark> Place(
+        RopeShape design, ImmutableArray<string> frameNames, double markingTension)
+    {
+        if (frameNames.Length != design.Nodes.Length)
+            throw new ArgumentException("There must be one name a node.", nameof(frameNames));
+        ArgumentOutOfRangeException.ThrowIfNegative(markingTension);
+        var stretched = 1 + (markingTension / design.AxialStiffness);
+        var marks = ImmutableArray.CreateBuilder<RopeMark>(frameNames.Length);
+        var along = default(CompensatedSum);
+        for (var i = 0; i < frameNames.Length; i++)
+        {
+            marks.Add(new RopeMark(frameNames[i], along.Value, along.Value * stretched));
+            if (i < design.Segments.Length)
+                along = along.Plus(design.Segments[i].UnstressedLength);
+        }
+
+        return marks.MoveToImmutable();
+    }
+}
+
+/// <summary>What people who handle the ropes must know. Common practice of rigging, no source.</summary>
+public static class RopeCautions
+{
+    /// <summary>The cautions for a project's ropes, most dangerous first.</summary>
+    public static ImmutableArray<string> List(RopeParameters ropes)
+    {
+        var all = ImmutableArray.CreateBuilder<string>();
+        all.AddRange(
+            "A rope under load that parts or slips whips back: nobody stands in line with it or inside its bight.",
+            "Nobody stands under a rope, frame or tool that is being hoisted.",
+            "Whoever works over the drop is tied to something other than the bridge: fall protection until the guard stands.",
+            "Anchors, and the posts or trees that hold the ropes, are designed by an engineer before any rope is drawn tight.",
+            "Seize the rope on both sides of each cut before cutting it: an end that springs open hurts, and the lay is lost.",
+            "Uncoil rope and strand by rolling the coil or turning the reel, never by pulling loops off: a kink is a broken rope.",
+            "Cut both ropes from one reel, so that they stretch alike and the bridge hangs level.",
+            "Wear gloves and eye protection: broken wires cut, and chips fly from cut rope.");
+        if (Terminations.IsClips(ropes))
+            all.AddRange(
+                "Clips: the saddle on the live rope, the U-bolt on the turned-back end.",
+                "Tighten clips again to their torque after the first full load, and then once a year.");
+        all.Add("Look along every rope and at every end once a year: broken wires, rust, slip at clips, wood worn by the rope.");
+        return all.ToImmutable();
+    }
 }

@@ -11,12 +11,12 @@ internal static class SideMotion
     /// <summary>Modes of one case; null for a bridge without interior frames, and where the case has no shape.</summary>
     /// <param name="input">What the cases were made from.</param>
     /// <param name="result">The case: <c>dead</c> or <c>live-full</c>.</param>
-    public static RopeModes? Of(LoadCaseInput input, LoadCaseResult result)
+    public static RopeModes? Find(LoadCaseInput input, LoadCaseResult result)
     {
-        if (RopeModes.Of(result.Id, result.Shape!) is not { } modes || input.Standing is not { } standing)
+        if (RopeModes.Find(result.Id, result.Shape!) is not { } modes || input.Standing is not { } standing)
             return null;
         if (LoadCases.Evenly(input, result.Id) is not { } even
-            || SwayModes.Of(even.Rope, even.Spacing, even.Loads, even.Shape, Masses(input, standing, even.Loads)) is not { } sway)
+            || SwayModes.Find(even.Rope, even.Spacing, even.Loads, even.Shape, Masses(input, standing, even.Loads)) is not { } sway)
         {
             return modes;
         }

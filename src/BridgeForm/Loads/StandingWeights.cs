@@ -36,7 +36,7 @@ public sealed record StandingWeights
 
     /// <summary>Weighs every member of a layout where it stands.</summary>
     /// <remarks>A part lies where the middle of its stick's axis does: bevels, channels and tapers move its centre by millimetres.</remarks>
-    public static StandingWeights Of(BridgeLayout layout, CancellationToken token = default)
+    public static StandingWeights Weigh(BridgeLayout layout, CancellationToken token = default)
     {
         var sums = new Sums[layout.Bays + 1];
         var frames = new double[layout.Bays + 1];
@@ -47,7 +47,7 @@ public sealed record StandingWeights
             token.ThrowIfCancellationRequested();
             var (node, slope) = (layout.Poses[i].Node, Math.Tan(layout.Poses[i].Slope));
             sums[i] += pile.Hardware(layout.Levels[i].Top);
-            sums[i] += pile.Of(Members.InFrame(layout, i, Sides.Left), node, slope, out frames[i]);
+            sums[i] += pile.Weigh(Members.InFrame(layout, i, Sides.Left), node, slope, out frames[i]);
             frames[i] += pile.Hardware(layout.Levels[i].Top).Moment;
             decks[i] = Pile.Over(node, slope, layout.Deck.Points[i]) + layout.Parameters.Deck.Thickness;
         }
@@ -56,7 +56,7 @@ public sealed record StandingWeights
         {
             token.ThrowIfCancellationRequested();
             var chord = layout.Poses[bay].Node - layout.Poses[bay - 1].Node;
-            var half = pile.Of(Members.InBay(layout, bay, Sides.Left), layout.Poses[bay].Node, chord.Y / chord.X, out _).Half;
+            var half = pile.Weigh(Members.InBay(layout, bay, Sides.Left), layout.Poses[bay].Node, chord.Y / chord.X, out _).Half;
             (sums[bay - 1], sums[bay]) = (sums[bay - 1] + half, sums[bay] + half);
         }
 
@@ -94,13 +94,13 @@ public sealed record StandingWeights
             return new Sums(weight * top, weight, weight * top, _frames.HardwareMass * top * top);
         }
 
-        public Sums Of(List<Member> parts, Vector3d node, double slope, out double builtOnGround)
+        public Sums Weigh(List<Member> parts, Vector3d node, double slope, out double builtOnGround)
         {
             var sum = default(Sums);
             builtOnGround = 0;
             foreach (var part in parts)
             {
-                var own = Of(part, node, slope);
+                var own = Weigh(part, node, slope);
                 sum += own;
                 if (RoleTable.Of(part.Role).AddedIn.Contains(AssemblyWork.BuildFrame))
                 {
@@ -115,12 +115,12 @@ public sealed record StandingWeights
         public static double Over(Vector3d node, double slope, Vector3d point) =>
             point.Y - node.Y - (slope * (point.X - node.X));
 
-        private Sums Of(Member part, Vector3d node, double slope)
+        private Sums Weigh(Member part, Vector3d node, double slope)
         {
             var (near, far) = part.Shape.LengthRange();
             var middle = part.Placement.ToWorld(new Vector3d((near + far) / 2, 0, 0));
             var (height, along) = (Over(node, slope, middle), part.Placement.X);
-            var volume = MemberVolume.Of(part.Shape, MemberVolume.IsDrilled(_frames.Holes, part.Role)) * (part.Side == Side.None ? 1 : 2);
+            var volume = MemberVolume.Measure(part.Shape, MemberVolume.IsDrilled(_frames.Holes, part.Role)) * (part.Side == Side.None ? 1 : 2);
             var (inService, low) = _densities[part.Stock];
             var (weight, light) = (volume * inService * BridgeMasses.Gravity, volume * low * BridgeMasses.Gravity);
             var across = ((along.Y * along.Y) + (along.Z * along.Z)) * (far - near) * (far - near) / 12;

@@ -21,7 +21,7 @@ public sealed record SupportPull(
     public double PostHorizontal => Horizontal - (Backstay?.Horizontal ?? 0);
 
     /// <summary>Both supports under the case with the largest tension at each.</summary>
-    public static ImmutableArray<SupportPull> Of(SiteParameters site, ImmutableArray<LoadCaseResult> cases)
+    public static ImmutableArray<SupportPull> Find(SiteParameters site, ImmutableArray<LoadCaseResult> cases)
     {
         LoadCaseResult[] solved = [.. cases.Where(c => c.Shape is not null)];
         return solved.Length == 0

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace BridgeForm.Materials;
 
 /// <summary>How a rope is made; decides which terminations suit it and how much it beds in.</summary>
@@ -52,3 +54,24 @@ public sealed record RopeProperties
     /// <summary>Radius, metres.</summary>
     public double Radius => Diameter / 2;
 }
+
+/// <summary>Constants of steel rope.</summary>
+public static class SteelRope
+{
+    /// <summary>
+    /// Thermal expansion per °C: 6.5e-6 per °F, the handbook value for steel wire rope (from memory).
+    /// </summary>
+    public const double ThermalExpansion = 6.5e-6 * 9 / 5;
+
+    /// <summary>Density of steel, kg/m³ (common practice, no source).</summary>
+    public const double SteelDensity = 7850;
+
+    /// <summary>Unstressed length at a temperature over the length at the reference temperature.</summary>
+    /// <param name="degreesAbove">Degrees Celsius above the reference temperature; negative when colder.</param>
+    public static double ExpansionFactor(double degreesAbove) => 1 + (ThermalExpansion * degreesAbove);
+}
+
+/// <summary>The ropes that a project file may name.</summary>
+/// <param name="Keys">All keys.</param>
+/// <param name="Find">The rope of a key; null when there is none.</param>
+public sealed record RopeCatalogue(ImmutableArray<string> Keys, Func<string, RopeProperties?> Find);

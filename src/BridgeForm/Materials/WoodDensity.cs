@@ -48,3 +48,10 @@ public static class WoodDensity
         $"G {species.SpecificGravity} ({species.Source}); NDS density formula at 12, {(treated ? 28 : 19)} and 28 % moisture")
         + (treated ? "; freshly treated 55 lb/ft3, from memory" : "");
 }
+
+/// <summary>Density of a lumber in kg/m³.</summary>
+/// <param name="Low">Dry; for uplift.</param>
+/// <param name="InService">At moisture in service; for the design shape.</param>
+/// <param name="High">Freshly treated or green; for lifting.</param>
+/// <param name="Source">Where the numbers come from.</param>
+public sealed record DensityRange(double Low, double InService, double High, string Source);

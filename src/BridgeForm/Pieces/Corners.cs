@@ -42,7 +42,7 @@ internal sealed class Corners
     private const int PrismCorners = 8;
 
     /// <summary>Corners of a cut stick. <paramref name="wood"/> are those of its undrilled solid; null for a stick that only two end planes cut.</summary>
-    public static Corners Of(CutStock stock, IReadOnlyList<Vector3d>? wood)
+    public static Corners Find(CutStock stock, IReadOnlyList<Vector3d>? wood)
     {
         var corners = wood is null ? PrismPoints(stock) : [.. wood];
         var (min, max) = Box(corners);

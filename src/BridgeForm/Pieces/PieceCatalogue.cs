@@ -24,8 +24,8 @@ internal sealed class PieceCatalogue(double tolerance)
     /// <param name="wood">Corners of its undrilled solid; null for a plain prism.</param>
     public void Add(Member member, IReadOnlyList<Vector3d>? wood)
     {
-        var corners = Corners.Of(member.Shape, wood);
-        var turns = Symmetries.Of(member.Shape, tolerance);
+        var corners = Corners.Find(member.Shape, wood);
+        var turns = Symmetries.List(member.Shape, tolerance);
         if (FindFirst(member, corners, turns, mirrored: false) is { } same)
         {
             same.Draft.Add(member, corners, same.Turn);

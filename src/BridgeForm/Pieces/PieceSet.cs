@@ -121,8 +121,8 @@ public static class PieceSet
             Mass = solid.Volume * stock.Density.InService,
             CutArea = cut,
             ExposedCutArea = stock.Treated ? cut : 0,
-            Near = SawReach.Of(shape.Near, shop),
-            Far = SawReach.Of(shape.Far, shop),
+            Near = SawReach.Measure(shape.Near, shop),
+            Far = SawReach.Measure(shape.Far, shop),
             NotRoutable = Routing.Obstacles(shape, shop.RouterBit),
             Occurrences = draft.Occurrences,
         };
@@ -136,7 +136,7 @@ public static class SawReach
     /// Angles of an end plane in radians, by the normal m turned so that m·X &gt; 0: parallel cuts at both ends have equal
     /// angles. A mitre beyond the saw's limit takes a wedge of the angle that is missing, with the saw at its limit.
     /// </summary>
-    public static EndCut Of(Plane end, ShopParameters shop)
+    public static EndCut Measure(Plane end, ShopParameters shop)
     {
         var m = end.Normal.X < 0 ? -end.Normal : end.Normal;
         var mitre = Math.Atan2(m.Y, m.X);

@@ -64,7 +64,7 @@ internal static class Symmetries
     ];
 
     /// <summary>Half turns about the three axes; quarter turns about the length as well when the section is square within a tolerance in metres.</summary>
-    public static ReadOnlySpan<Placement> Of(CutStock stock, double tolerance) =>
+    public static ReadOnlySpan<Placement> List(CutStock stock, double tolerance) =>
         Math.Abs(stock.Width - stock.Thickness) <= tolerance ? Square : Oblong;
 
     /// <summary>The mirror image of a point, in the plane of length and width.</summary>

@@ -38,8 +38,8 @@ public static class Routing
     [
         .. Ends(Edge(stock.Near, face), Edge(stock.Far, face)),
         .. stock.Rips.Select(rip => Edge(rip, face)).OfType<string>().Select(fault => "ripped face " + fault).Distinct(StringComparer.Ordinal),
-        .. stock.Channels.SelectMany(c => Of(stock, c, face, bit)).Distinct(StringComparer.Ordinal),
-        .. stock.Holes.SelectMany(h => Of(h, face)).Distinct(StringComparer.Ordinal),
+        .. stock.Channels.SelectMany(c => Judge(stock, c, face, bit)).Distinct(StringComparer.Ordinal),
+        .. stock.Holes.SelectMany(h => Judge(h, face)).Distinct(StringComparer.Ordinal),
     ];
 
     private static IEnumerable<string> Ends(string? near, string? far) => (near, far) switch
@@ -61,7 +61,7 @@ public static class Routing
             : bevelled || Math.Abs(plane.Normal.Y) > Tolerances.SquareEdge ? "is not square, and a narrow face would have to be up" : null;
     }
 
-    private static IEnumerable<string> Of(CutStock stock, Channel channel, StockFace face, double bit)
+    private static IEnumerable<string> Judge(CutStock stock, Channel channel, StockFace face, double bit)
     {
         var sideways = OnWide(face) != OnWide(channel.Face);
         if (channel.Face != face && !sideways)
@@ -94,7 +94,7 @@ public static class Routing
         return channel.Depth < reach || channel.Width < 2 * reach;
     }
 
-    private static IEnumerable<string> Of(Hole hole, StockFace face)
+    private static IEnumerable<string> Judge(Hole hole, StockFace face)
     {
         if (OnWide(hole.Face) != OnWide(face))
         {

@@ -12,7 +12,7 @@ public sealed record Taper(double Thick, double Thin, double Width)
     public double Angle => Math.Atan2(Thick - Thin, Width);
 
     /// <summary>The taper of a piece; null when nothing is ripped off it.</summary>
-    public static Taper? Of(Piece piece)
+    public static Taper? Measure(Piece piece)
     {
         if (piece.Shape.Rips.IsEmpty)
         {

@@ -26,7 +26,7 @@ public sealed record Offer(
     /// The boards on sale. Where the list has a price for any length of this stock and section, lengths without one are not
     /// offered: nobody knows what they cost.
     /// </summary>
-    public static Offer Of(StockParameters stock, string section, ShopParameters shop, PriceList? prices)
+    public static Offer List(StockParameters stock, string section, ShopParameters shop, PriceList? prices)
     {
         var priced = stock.Lengths
             .Select(length => new { Length = length, Price = prices?.Of(stock.Name, section, length) })

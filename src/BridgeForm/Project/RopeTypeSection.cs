@@ -62,7 +62,7 @@ internal static class RopeTypeSection
 
     private static string Unknown(string key, RopeCatalogue ropes)
     {
-        var hint = NearestWord.Of(key, ropes.Keys) is { } nearest
+        var hint = NearestWord.Find(key, ropes.Keys) is { } nearest
             ? $"did you mean {nearest}?"
             : $"write one such as {ropes.Keys.FirstOrDefault()}, or a mapping with diameter, mass_per_length, breaking_strength, metallic_area and modulus";
         return $"{QuantityReader.Quote(key)} is not a rope of the built-in table; {hint}";

@@ -124,7 +124,7 @@ internal static class StockSection
         }
 
         var known = own.Concat(SpeciesTable.All).Select(s => s.Key).Distinct(StringComparer.Ordinal).ToList();
-        var hint = NearestWord.Of(key, known) is { } nearest ? $"did you mean {nearest}?" : $"known are {string.Join(", ", known)}";
+        var hint = NearestWord.Find(key, known) is { } nearest ? $"did you mean {nearest}?" : $"known are {string.Join(", ", known)}";
         faults.Add(FaultCode.UnknownSpecies, v.Place(path), $"{QuantityReader.Quote(key)} is not a species; {hint} Your own go under species:");
         return SpeciesTable.All[0];
     }
@@ -139,7 +139,7 @@ internal static class StockSection
             return;
         }
 
-        var hint = NearestWord.Of(stock.Grade.ToLowerInvariant(), StampedWords.Grades) is { } nearest
+        var hint = NearestWord.Find(stock.Grade.ToLowerInvariant(), StampedWords.Grades) is { } nearest
             ? $"did you mean {nearest}?"
             : $"there are {string.Join(", ", StampedWords.Grades)}.";
         f.Stop(FaultCode.UnknownGrade, path, $"{QuantityReader.Quote(stock.Grade)} is not a grade of the built-in tables; {hint} Values of another grade go under values:");
@@ -155,7 +155,7 @@ internal static class StockSection
             return;
         }
 
-        var hint = NearestWord.Of(name, names) is { } nearest ? $"did you mean {nearest}?" : $"there are {(names.Count == 0 ? "none" : string.Join(", ", names))}";
+        var hint = NearestWord.Find(name, names) is { } nearest ? $"did you mean {nearest}?" : $"there are {(names.Count == 0 ? "none" : string.Join(", ", names))}";
         f.Stop(FaultCode.UnknownStock, path, $"{QuantityReader.Quote(name)} is not a name under stock; {hint}", "stock");
     }
 }

@@ -69,7 +69,7 @@ internal static class ValuesSection
         var known = f.Values.Names("species").Concat(SpeciesTable.All.Select(s => s.Key)).ToList();
         if (f.Values.TextOrNull(species) is { } key && !known.Contains(SpeciesOf(f.Values, key), StringComparer.Ordinal))
         {
-            var hint = NearestWord.Of(key, known) is { } nearest ? $"did you mean {nearest}?" : "write its key under species: too";
+            var hint = NearestWord.Find(key, known) is { } nearest ? $"did you mean {nearest}?" : "write its key under species: too";
             f.Stop(FaultCode.UnknownSpecies, species, $"{QuantityReader.Quote(key)} is not a species; {hint}");
         }
 

@@ -12,7 +12,7 @@ public static class NearestWord
     /// The nearest known word by edit distance (swapped neighbours count once), else the shortest of which one is the beginning
     /// of the other; null when none is near.
     /// </summary>
-    public static string? Of(string word, IEnumerable<string> known)
+    public static string? Find(string word, IEnumerable<string> known)
     {
         var best = known
             .Where(k => Math.Abs(k.Length - word.Length) <= LongestDistance)

@@ -13,7 +13,7 @@ internal static class NumberFaults
     /// <param name="body">The text without its sign.</param>
     /// <param name="length">Characters of the number that was read from the front of it.</param>
     /// <param name="text">The text as written.</param>
-    public static string? Of(UnitSet units, string sign, string body, int length, string text)
+    public static string? Find(UnitSet units, string sign, string body, int length, string text)
     {
         if (body.AsSpan(0, length).IndexOfAnyExceptInRange('0', '9') < 0 && Groups(body, length) is var groups and > 0)
         {

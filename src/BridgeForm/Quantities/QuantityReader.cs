@@ -73,7 +73,7 @@ public static class QuantityReader
         }
 
         var rest = body[length..];
-        if (NumberFaults.Of(units, sign, body, length, text) is { } problem)
+        if (NumberFaults.Find(units, sign, body, length, text) is { } problem)
         {
             return Wrong(problem);
         }
@@ -99,7 +99,7 @@ public static class QuantityReader
     private static string UnknownUnit(UnitSet units, string spelling, string text)
     {
         var known = units.Units.SelectMany(u => u.Spellings.Append(u.Symbol));
-        var nearest = NearestWord.Of(spelling, known);
+        var nearest = NearestWord.Find(spelling, known);
         var hint = nearest is null ? "" : $" (did you mean {units.Find(nearest)!.Symbol}?)";
         return string.Create(
             CultureInfo.InvariantCulture,

@@ -56,6 +56,15 @@ public static class Tolerances
     /// <summary>Blanks within this of each other are cut alike: a tenth of a millimetre, below any saw's stop.</summary>
     public const double CutAlike = 1e-4;
 
+    /// <summary>Diameters of rope closer than this are one size written in two ways.</summary>
+    public const double SameRope = 1e-5;
+
+    /// <summary>Dressed sizes in millimetres are rounded from inches: 38 mm is 1-1/2 in, 89 mm is 3-1/2 in.</summary>
+    public const double DressedSize = 0.5e-3;
+
+    /// <summary>A load on less than a millimetre stands on a point.</summary>
+    public const double OnAPoint = 1e-3;
+
     /// <summary>
     /// Sine of the angle below which two directions count as parallel; a micron over the longest stock, 6 m, rounded down.
     /// </summary>
@@ -102,6 +111,11 @@ public static class Tolerances
 
     /// <summary>The same where both ends come out of a view of the bridge, and carry its round-off.</summary>
     public const double AlmostUpright = 1e-6;
+
+    /// <summary>
+    /// A step this share above the spacing still keeps it: the spacing that divides exactly must not give one bay more.
+    /// </summary>
+    public const double Spacing = 1e-9;
 
     /// <summary>
     /// Of a step that is rounded to: what lies this near a half or a whole one counts as it. Far above round-off, far below

@@ -59,7 +59,7 @@ public sealed record EndWords(string Near, string Far, string FarPlace, string S
     private static readonly EndWords s_along = new("End towards A", "End towards B", "at B", "end at A", "end at B");
 
     /// <summary>Of parts that run so.</summary>
-    public static EndWords Of(RoleAxis axis) => axis switch
+    public static EndWords For(RoleAxis axis) => axis switch
     {
         RoleAxis.Up => s_up,
         RoleAxis.Across => s_across,

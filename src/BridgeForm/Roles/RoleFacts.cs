@@ -42,7 +42,7 @@ public sealed record RoleFacts
     public required RoleAxis Axis { get; init; }
 
     /// <summary>Words for its ends.</summary>
-    public EndWords Ends => EndWords.Of(Axis);
+    public EndWords Ends => EndWords.For(Axis);
 
     /// <summary>Which way its faces look.</summary>
     public required FaceWords Faces { get; init; }

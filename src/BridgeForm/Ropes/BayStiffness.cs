@@ -12,18 +12,18 @@ internal readonly record struct BayStiffness(double Xx, double Xd, double Dd)
     /// <summary>Of every bay of a shape.</summary>
     /// <param name="rope">What the shape was found for: its backstays count in the first and last bay.</param>
     /// <param name="shape">The shape.</param>
-    public static BayStiffness[] Of(LoadCaseRequest rope, RopeShape shape)
+    public static BayStiffness[] Find(LoadCaseRequest rope, RopeShape shape)
     {
         var all = new BayStiffness[shape.Segments.Length];
         for (var bay = 0; bay < all.Length; bay++)
         {
-            all[bay] = Of(rope, shape, bay);
+            all[bay] = Find(rope, shape, bay);
         }
 
         return all;
     }
 
-    private static BayStiffness Of(LoadCaseRequest rope, RopeShape shape, int bay)
+    private static BayStiffness Find(LoadCaseRequest rope, RopeShape shape, int bay)
     {
         var segment = shape.Segments[bay];
         var piece = new ElasticCatenary(

@@ -1,4 +1,7 @@
+using System.Collections.Immutable;
 using System.Globalization;
+using BridgeForm.Project;
+using BridgeForm.Quantities;
 using MathNet.Numerics;
 
 namespace BridgeForm.Ropes;
@@ -17,9 +20,6 @@ public static class DesignState
 
     /// <summary>Most bays that are tried.</summary>
     public const int MaxBays = 50_000;
-
-    /// <summary>A step this share above the spacing still keeps it: the spacing that divides exactly must not give one bay more.</summary>
-    public const double SpacingRoundOff = 1e-9;
 
     /// <summary>The design state; throws when there is none.</summary>
     /// <param name="request">What it must meet.</param>
@@ -69,7 +69,7 @@ public static class DesignState
     }
 
     private static int Smallest(double length, double spacing) =>
-        Math.Max(1, (int)Math.Ceiling(length / spacing * (1 - SpacingRoundOff)));
+        Math.Max(1, (int)Math.Ceiling(length / spacing * (1 - Tolerances.Spacing)));
 
     // The chord falls as bays are added: the count is closed in between one that is too small and one that fits, each
     // time guessed from the last shape's whole length.
@@ -96,10 +96,53 @@ public static class DesignState
         return DesignRounds.Fail(TooMany, out shape, out failure);
     }
 
-    private static bool Keeps(double chord, double spacing) => chord <= spacing * (1 + SpacingRoundOff);
+    private static bool Keeps(double chord, double spacing) => chord <= spacing * (1 + Tolerances.Spacing);
 
     // A polygon with n − 1 sides is shorter than one with n by less than this share of itself at any sag in range, so
     // most bridges need no second solution to know that one bay fewer is too few.
     private static bool FewerIsTooLong(double chord, int bays, double spacing) =>
         bays > 2 && !Keeps(chord * bays / (bays - 1) * (1 - (2.0 / ((bays - 1.0) * (bays - 1.0)))), spacing);
+}
+
+/// <summary>
+/// What the design state of one rope must meet. Metres and newtons, world axes, support A at (0, 0). Give either
+/// <see cref="Spacing"/> or <see cref="Bays"/>.
+/// </summary>
+public sealed record DesignRequest
+{
+    /// <summary>Horizontal distance between the supports, metres.</summary>
+    public required double Span { get; init; }
+
+    /// <summary>Support B above support A, metres; negative when lower.</summary>
+    public required double Rise { get; init; }
+
+    /// <summary>Vertical distance at half the span from the line A–B down to the rope axis, metres.</summary>
+    public required double Sag { get; init; }
+
+    /// <summary>What is equal from node to node.</summary>
+    public required FrameStep Step { get; init; }
+
+    /// <summary>Largest step (chord, or horizontal step); the smallest number of bays that keeps it is found. Metres.</summary>
+    public double? Spacing { get; init; }
+
+    /// <summary>Number of bays, when it is fixed; goes before <see cref="Spacing"/>.</summary>
+    public int? Bays { get; init; }
+
+    /// <summary>Weight of one rope per unstressed metre, N/m.</summary>
+    public required double WeightPerLength { get; init; }
+
+    /// <summary>Axial stiffness EA of one rope, newtons.</summary>
+    public required double AxialStiffness { get; init; }
+
+    /// <summary>
+    /// Loads that hang on this rope, in newtons, one a node with the supports' (not read) included, for trial positions
+    /// of the nodes. It is asked again until positions and loads agree; it must be a pure function of the positions.
+    /// </summary>
+    public required Func<ImmutableArray<RopePoint>, ImmutableArray<double>> NodeLoads { get; init; }
+
+    /// <summary>
+    /// In place of <see cref="NodeLoads"/> where loads jump as the shape moves: loads for trial positions and for the whole
+    /// numbers asked for, or for those that go with the positions where null is asked. Null: loads do not jump.
+    /// </summary>
+    public Func<ImmutableArray<RopePoint>, ImmutableArray<int>?, SteppedLoads>? Stepped { get; init; }
 }

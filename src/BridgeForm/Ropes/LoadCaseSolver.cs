@@ -99,7 +99,7 @@ public static class LoadCaseSolver
         var allowed = accuracy * ReferenceForce(request);
         var noGap = RoundOffGap(request);
         var (h, v) = request.Start is { } start ? (start.Horizontal, start.Segments[0].VerticalA) : Estimate(request);
-        var shot = CaseShooting.Of(request, h, v);
+        var shot = CaseShooting.Shoot(request, h, v);
         for (var i = 0; i < maxIterations; i++)
         {
             var gap = Gap(request, shot);
@@ -127,7 +127,7 @@ public static class LoadCaseSolver
         for (; damping > SmallestDamping; damping /= 2)
         {
             var (h, v) = (from.H + (damping * step.H), from.V + (damping * step.V));
-            var shot = CaseShooting.Of(request, h, v);
+            var shot = CaseShooting.Shoot(request, h, v);
             var after = Gap(request, shot);
             if (closed || (after.X * step.H) + (after.Drop * step.V) <= (LargestOvershoot * Math.Abs(before)) + noise)
                 return (h, v, shot);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Solids;
 
 namespace BridgeForm.Ropes;
 
@@ -37,7 +38,7 @@ public sealed record RopeShape
     public required double Horizontal { get; init; }
 
     /// <summary>Largest tension anywhere on the rope, newtons.</summary>
-    public required double MaxTension { get; init; }
+    public required double LargestTension { get; init; }
 
     /// <summary>Whole numbers of parts that its loads were made with (<see cref="SteppedLoads.Steps"/>); empty where loads do not jump.</summary>
     public ImmutableArray<int> Steps { get; init; } = [];
@@ -48,3 +49,9 @@ public sealed record RopeShape
 
 /// <summary>A point of the rope's plane, world x and y, metres.</summary>
 public readonly record struct RopePoint(double X, double Y);
+
+/// <summary>The axis of one rope as a line through points close enough together to be drawn as a curve.</summary>
+/// <param name="Name"><c>left</c> (negative z) or <c>right</c>.</param>
+/// <param name="Radius">Radius of the rope, metres.</param>
+/// <param name="Points">Two or more points from A to B, world axes, metres.</param>
+public sealed record RopeLine(string Name, double Radius, ImmutableArray<Vector3d> Points);

@@ -22,7 +22,7 @@ internal static class RopeTrace
     {
         var nodes = ImmutableArray.CreateBuilder<RopePoint>(lengths.Length + 1);
         var segments = ImmutableArray.CreateBuilder<RopeSegment>(lengths.Length);
-        var (x, y, vertical, maxTension) = (default(CompensatedSum), default(CompensatedSum), verticalA, 0.0);
+        var (x, y, vertical, largestTension) = (default(CompensatedSum), default(CompensatedSum), verticalA, 0.0);
         nodes.Add(default);
         for (var i = 0; i < lengths.Length; i++)
         {
@@ -30,7 +30,7 @@ internal static class RopeTrace
             segments.Add(new RopeSegment(lengths[i], piece.StretchedLength, horizontal, vertical));
             (x, y) = (x.Plus(piece.X), y.Plus(-piece.Drop));
             nodes.Add(new RopePoint(x.Value, y.Value));
-            maxTension = Math.Max(maxTension, Math.Max(piece.TensionStart, piece.TensionEnd));
+            largestTension = Math.Max(largestTension, Math.Max(piece.TensionStart, piece.TensionEnd));
             vertical = piece.VerticalEnd - loads[i + 1];
         }
 
@@ -42,7 +42,7 @@ internal static class RopeTrace
             WeightPerLength = weight,
             AxialStiffness = stiffness,
             Horizontal = horizontal,
-            MaxTension = maxTension,
+            LargestTension = largestTension,
             Sag = 0,
         };
         return shape with { Sag = (y.Value / 2) - shape.HeightAt(x.Value / 2) };

@@ -124,12 +124,12 @@ public sealed class ConvexBody
 /// <summary>A stick as convex cells that touch but do not overlap, for contact tests. Holes are not taken out.</summary>
 internal static class ConvexCells
 {
-    public static ImmutableArray<ConvexBody> Of(CutStock stock)
+    public static ImmutableArray<ConvexBody> Split(CutStock stock)
     {
         var whole = StockSolid.Build(stock with { Channels = [], Holes = [] }).OrNull;
         if (whole is null) return [];
         var cells = new List<Solid> { whole };
-        foreach (var channel in stock.Channels) cells = [.. cells.SelectMany(cell => Split(cell, StockCutters.Of(stock, channel)))];
+        foreach (var channel in stock.Channels) cells = [.. cells.SelectMany(cell => Split(cell, StockCutters.Build(stock, channel)))];
         return [.. cells.Select(ConvexBody.Of)];
     }
 

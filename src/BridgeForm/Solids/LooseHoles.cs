@@ -10,7 +10,7 @@ internal static class LooseHoles
     /// Every hole lies in whole wood: it meets no end, side, rip, channel or other hole. Judged by boxes around them, so that a
     /// hole that passes close by another thing may be taken to meet it, never the other way round.
     /// </summary>
-    public static bool Of(CutStock stock)
+    public static bool Any(CutStock stock)
     {
         if (!stock.Rips.IsEmpty)
             return false;

@@ -88,13 +88,13 @@ public sealed class Solid
         [.. Faces.Select(face => face with { Plane = placement.ToWorld(face.Plane) })]);
 
     /// <summary>Triangles for pictures, with flat shading. Closed once vertices at equal places are welded.</summary>
-    public TriangleMesh Triangulate() => Triangulation.Of(this);
+    public TriangleMesh Triangulate() => Triangulation.Build(this);
 
     /// <summary>
     /// Faults that would make a file of it useless, each as a plain sentence; empty when it is closed (also after rounding
     /// to 32-bit floats), finite, outward, and planar within <see cref="Tolerances.Planarity"/>.
     /// </summary>
-    public ImmutableArray<string> Audit() => SolidAudit.Of(this);
+    public ImmutableArray<string> Audit() => SolidAudit.Audit(this);
 }
 
 /// <summary>Separate bodies of a solid, found over triangles that share an edge.</summary>

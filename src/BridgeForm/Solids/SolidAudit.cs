@@ -7,7 +7,7 @@ namespace BridgeForm.Solids;
 /// <summary>What must hold of every solid before a writer sees it.</summary>
 internal static class SolidAudit
 {
-    public static ImmutableArray<string> Of(Solid solid)
+    public static ImmutableArray<string> Audit(Solid solid)
     {
         var faults = ImmutableArray.CreateBuilder<string>();
         if (solid.Vertices.Any(v => !double.IsFinite(v.X + v.Y + v.Z)))

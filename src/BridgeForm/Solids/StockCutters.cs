@@ -12,7 +12,7 @@ public static class StockCutters
     public const int HoleSides = 32;
 
     /// <summary>A channel: two walls square to X and a floor, open on the face's side.</summary>
-    public static ConvexCutter Of(CutStock stock, Channel channel)
+    public static ConvexCutter Build(CutStock stock, Channel channel)
     {
         var (outward, across, half) = Axes(stock, channel.Face);
         var floorPoint = (half - channel.Depth) * outward;
@@ -28,7 +28,7 @@ public static class StockCutters
     }
 
     /// <summary>A round hole as a prism; flat-bottomed when blind, endless when drilled through.</summary>
-    public static ConvexCutter Of(CutStock stock, Hole hole)
+    public static ConvexCutter Build(CutStock stock, Hole hole)
     {
         var (outward, across, half) = Axes(stock, hole.Face);
         var axis = new Vector3d(hole.X, 0, 0) + (hole.Across * across);

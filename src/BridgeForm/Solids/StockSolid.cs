@@ -13,8 +13,8 @@ public static class StockSolid
     {
         var result = Prism(stock);
         foreach (var rip in stock.Rips) result = result.OrNull?.Cut(rip, FaceOrigin.Cut) ?? result;
-        foreach (var channel in stock.Channels) result = result.OrNull?.Subtract(StockCutters.Of(stock, channel)) ?? result;
-        foreach (var hole in stock.Holes) result = result.OrNull?.Subtract(StockCutters.Of(stock, hole)) ?? result;
+        foreach (var channel in stock.Channels) result = result.OrNull?.Subtract(StockCutters.Build(stock, channel)) ?? result;
+        foreach (var hole in stock.Holes) result = result.OrNull?.Subtract(StockCutters.Build(stock, hole)) ?? result;
         return result;
     }
 
@@ -25,7 +25,7 @@ public static class StockSolid
     /// The stick as convex cells that touch but do not overlap: one for a prism, and for each channel those to its left, to
     /// its right and beyond its floor. Holes are not taken out. Empty when nothing is left.
     /// </summary>
-    public static ImmutableArray<ConvexBody> ConvexCells(this CutStock stock) => Solids.ConvexCells.Of(stock);
+    public static ImmutableArray<ConvexBody> ConvexCells(this CutStock stock) => Solids.ConvexCells.Split(stock);
 
     /// <summary>The rectangle between its two end planes.</summary>
     internal static SolidResult Prism(CutStock stock)

@@ -6,7 +6,7 @@ namespace BridgeForm.Solids;
 /// <summary>Triangles of a solid's faces. Every vertex of a face's boundary is kept, so neighbouring faces meet edge to edge.</summary>
 internal static class Triangulation
 {
-    public static TriangleMesh Of(Solid solid)
+    public static TriangleMesh Build(Solid solid)
     {
         var (points, corners, ends) = CornersOf(solid);
         var positions = new List<Vector3d>(corners.Count);

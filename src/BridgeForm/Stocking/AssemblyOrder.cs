@@ -21,7 +21,7 @@ public sealed record AssemblyStep(int Number, int Stage, string Where, AssemblyW
 public static class AssemblyOrder
 {
     /// <summary>Every part once. Same bridge, same order.</summary>
-    public static ImmutableArray<AssemblyStep> Of(
+    public static ImmutableArray<AssemblyStep> Plan(
         ErectionOrder order, ImmutableArray<Piece> pieces, ImmutableArray<FramePose> frames, ImmutableArray<GroupIds> groups)
     {
         var roles = pieces

@@ -17,7 +17,7 @@ internal static class BoardLoads
     /// Deals the blanks of each class out to the boards, longest boards first, and takes the cheapest board that holds what
     /// was dealt: blanks shorter than their class may have made room.
     /// </summary>
-    public static ImmutableArray<BoardLoad> Of(
+    public static ImmutableArray<BoardLoad> Fill(
         CuttingPlan plan, ImmutableArray<LengthClass> classes, Offer offer, double kerf)
     {
         var next = new int[classes.Length];
@@ -74,7 +74,7 @@ internal static class BoardLoads
 internal static class BoardLayout
 {
     /// <summary>Lays the blanks out one after the other, longest first, each followed by a saw cut; the first begins behind the trim.</summary>
-    public static PlannedBoard Of(int number, string section, BoardLoad load, Offer offer, ShopParameters shop)
+    public static PlannedBoard Lay(int number, string section, BoardLoad load, Offer offer, ShopParameters shop)
     {
         var pieces = ImmutableArray.CreateBuilder<BoardPiece>(load.Blanks.Length);
         var at = shop.Trim;

@@ -27,15 +27,15 @@ public static class HardwareList
     private const string File = "counted from the model; fasteners of one joint from the project file";
 
     /// <summary>Keepers, fasteners by joint, rope and its ends.</summary>
-    public static ImmutableArray<HardwareItem> Of(BridgeParameters parameters, ImmutableArray<Piece> pieces, RopeWork ropework)
+    public static ImmutableArray<HardwareItem> List(BridgeParameters parameters, ImmutableArray<Piece> pieces, RopeWork ropework)
     {
-        var joints = Joints.Of(pieces);
+        var joints = Joints.Count(pieces);
         return
         [
             .. Keepers(parameters, joints),
             .. joints.Select(j => Fasteners(j, parameters.Fasteners)),
             .. Unknown(joints, parameters.Fasteners),
-            .. RopeHardware.Of(parameters, ropework),
+            .. RopeHardware.List(parameters, ropework),
         ];
     }
 
@@ -84,7 +84,7 @@ internal static class RopeHardware
     private const string Model = "counted from the model";
 
     /// <summary>Rope, its ends, turnbuckles and shackles; nothing where the model has no ropes.</summary>
-    public static IEnumerable<HardwareItem> Of(BridgeParameters parameters, RopeWork ropework)
+    public static IEnumerable<HardwareItem> List(BridgeParameters parameters, RopeWork ropework)
     {
         if (ropework.Cut is not { } cut)
         {

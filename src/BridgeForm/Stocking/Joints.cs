@@ -17,7 +17,7 @@ public static class Joints
 
     /// <summary>All kinds that the bridge has, frames before bays.</summary>
     /// <param name="pieces">Pieces with their occurrences.</param>
-    public static ImmutableArray<Joint> Of(ImmutableArray<Piece> pieces) =>
+    public static ImmutableArray<Joint> Count(ImmutableArray<Piece> pieces) =>
     [
         .. RoleTable.All
             .SelectMany(f => f.Joints.Select(j => new Joint(j.Name, j.What, Count(j.Count, f, pieces))))

@@ -30,21 +30,21 @@ internal static class LengthClasses
         [.. pieces.SelectMany(p => p.Occurrences.Select(o => new Blank(p.Mark, o.Id, p.BlankLength)))];
 
     /// <summary>Classes, longest first: at most <see cref="Most"/>, and as narrow as that allows.</summary>
-    public static ImmutableArray<LengthClass> Of(ImmutableArray<Blank> blanks)
+    public static ImmutableArray<LengthClass> Sort(ImmutableArray<Blank> blanks)
     {
         ImmutableArray<Blank> sorted = [.. blanks.OrderByDescending(b => b.Length)];
         var width = Tolerances.CutAlike;
-        var classes = Of(sorted, width);
+        var classes = Sort(sorted, width);
         while (classes.Length > Most)
         {
             width *= Wider;
-            classes = Of(sorted, width);
+            classes = Sort(sorted, width);
         }
 
         return classes;
     }
 
-    private static ImmutableArray<LengthClass> Of(ImmutableArray<Blank> sorted, double width)
+    private static ImmutableArray<LengthClass> Sort(ImmutableArray<Blank> sorted, double width)
     {
         var classes = ImmutableArray.CreateBuilder<LengthClass>();
         for (var first = 0; first < sorted.Length;)

@@ -28,7 +28,7 @@ public enum BlankTurn
 internal static class SharedMitres
 {
     /// <summary>The board with its pieces in an order that shares cuts; the same board when none can be shared.</summary>
-    public static PlannedBoard Of(PlannedBoard board, IReadOnlyDictionary<string, Piece> pieces, ShopParameters shop)
+    public static PlannedBoard Find(PlannedBoard board, IReadOnlyDictionary<string, Piece> pieces, ShopParameters shop)
     {
         var left = board.Pieces.ToList();
         var placed = ImmutableArray.CreateBuilder<BoardPiece>(left.Count);

@@ -24,7 +24,7 @@ public static class StageSlopes
     /// Stages in order, at the reference temperature, without people; of a long bridge a part of them, the last always among
     /// them. A stage whose shape cannot be found is left out.
     /// </summary>
-    public static ImmutableArray<StageSlope> Of(
+    public static ImmutableArray<StageSlope> Find(
         BridgeParameters parameters, RopeShape design, ImmutableArray<Piece> pieces, ImmutableArray<GroupIds> groups, ImmutableArray<AssemblyStep> steps)
     {
         var count = steps.Length == 0 ? 0 : steps[^1].Stage;

@@ -29,7 +29,7 @@ public static class StockPlanner
 
         var byMark = pieces.ToDictionary(p => p.Mark, StringComparer.Ordinal);
         return new StockPlan(
-            [.. plan.Jobs.Select(j => j with { Boards = [.. j.Boards.Select(b => SharedMitres.Of(b, byMark, parameters.Shop))] })]);
+            [.. plan.Jobs.Select(j => j with { Boards = [.. j.Boards.Select(b => SharedMitres.Find(b, byMark, parameters.Shop))] })]);
     }
 
     private static StockPlan PlanSawn(
@@ -39,7 +39,7 @@ public static class StockPlanner
         var boards = 0;
         foreach (var group in pieces.GroupBy(p => new JobKey(p.Stock, p.Section)))
         {
-            var offer = Offer.Of(parameters.StockNamed(group.Key.Stock), group.Key.Section, parameters.Shop, prices);
+            var offer = Offer.List(parameters.StockNamed(group.Key.Stock), group.Key.Section, parameters.Shop, prices);
             var job = Job([.. group], offer, parameters.Shop, boards + 1, token);
             boards += job.Boards.Length;
             jobs.Add(job);
@@ -52,10 +52,10 @@ public static class StockPlanner
 
     private static StockJob Job(ImmutableArray<Piece> pieces, Offer offer, ShopParameters shop, int firstNumber, CancellationToken token)
     {
-        var classes = LengthClasses.Of(LengthClasses.Blanks(pieces.Where(p => offer.Gives(p.BlankLength))));
+        var classes = LengthClasses.Sort(LengthClasses.Blanks(pieces.Where(p => offer.Gives(p.BlankLength))));
         var result = Solve(classes, offer, shop.Kerf, token);
-        var loads = result is null ? [] : BoardLoads.Of(result.Value.Best.Plan, classes, offer, shop.Kerf);
-        var boards = loads.Select((load, i) => BoardLayout.Of(firstNumber + i, pieces[0].Section, load, offer, shop)).ToImmutableArray();
+        var loads = result is null ? [] : BoardLoads.Fill(result.Value.Best.Plan, classes, offer, shop.Kerf);
+        var boards = loads.Select((load, i) => BoardLayout.Lay(firstNumber + i, pieces[0].Section, load, offer, shop)).ToImmutableArray();
         var section = Sections.Of(pieces[0]);
         var bought = boards.Sum(b => b.Length);
         var volume = bought * section.Width * section.Thickness;

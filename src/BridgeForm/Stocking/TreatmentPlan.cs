@@ -64,7 +64,7 @@ public sealed record TreatmentPlan(
     public double Of(double area) => area * Coats / Coverage;
 
     /// <summary>The plan for a bridge's pieces.</summary>
-    public static TreatmentPlan Of(ImmutableArray<Piece> pieces, BridgeParameters parameters)
+    public static TreatmentPlan Plan(ImmutableArray<Piece> pieces, BridgeParameters parameters)
     {
         var given = parameters.Treatment;
         return new TreatmentPlan(

@@ -53,7 +53,7 @@ public static class Remedies
     /// <param name="checks">What its checks say.</param>
     /// <param name="shape">Finds the shape of a trial design, null where it has none or where the effort is spent.</param>
     /// <param name="token">Asked before each trial and each weighing.</param>
-    public static ImmutableArray<Remedy> Of(
+    public static ImmutableArray<Remedy> Find(
         BridgeParameters parameters, ImmutableArray<CheckResult> checks, TrialShape shape, CancellationToken token = default)
     {
         var fails = checks.Any(c => c is { Id: RopeStrength.Id, Status: CheckStatus.Fail });
@@ -169,9 +169,9 @@ public static class Remedies
     {
         if (shape(parameters, effort, accuracy) is not { } rope)
             return Nothing;
-        var layout = BridgeLayout.Of(parameters, rope);
-        var cases = LoadCases.All(LoadCaseInput.Of(layout, rope, BridgeMasses.Of(layout, effort.Token), effort.Token), token: effort.Token);
-        var strength = RopeStrength.Of(parameters, cases, new CheckWords(parameters.Units));
+        var layout = BridgeLayout.Lay(parameters, rope);
+        var cases = LoadCases.All(LoadCaseInput.Gather(layout, rope, BridgeMasses.Weigh(layout, effort.Token), effort.Token), token: effort.Token);
+        var strength = RopeStrength.Check(parameters, cases, new CheckWords(parameters.Units));
         var solved = cases.All(c => c.Shape is not null);
         return new Trial(
             solved && strength.Status == CheckStatus.Pass,

@@ -30,7 +30,7 @@ internal static class RollRemedies
     /// <param name="checks">What its checks say.</param>
     /// <param name="shape">Finds the shape of a trial design.</param>
     /// <param name="token">Asked before each trial and each weighing.</param>
-    public static ImmutableArray<Remedy> Of(
+    public static ImmutableArray<Remedy> Find(
         CheckContext context, ImmutableArray<CheckResult> checks, TrialShape shape, CancellationToken token = default)
     {
         var parameters = context.Parameters;
@@ -125,11 +125,11 @@ internal static class RollRemedies
     {
         if (!effort.TryBegin() || shape(parameters, effort, null) is not { } rope)
             return new Trial(false, double.PositiveInfinity, []);
-        var layout = BridgeLayout.Of(parameters, rope);
-        var input = LoadCaseInput.Of(layout, rope, BridgeMasses.Of(layout, effort.Token), effort.Token);
+        var layout = BridgeLayout.Lay(parameters, rope);
+        var input = LoadCaseInput.Gather(layout, rope, BridgeMasses.Weigh(layout, effort.Token), effort.Token);
         var cases = LoadCases.All(input, token: effort.Token);
-        var states = RollState.Of(input, cases, StretchRange.Of(parameters.Ropes).Range?.High, effort.Token);
-        var roll = Roll.Of(parameters, states, layout.Bays, new CheckWords(parameters.Units));
+        var states = RollState.Find(input, cases, StretchRange.Of(parameters.Ropes).Range?.High, effort.Token);
+        var roll = Roll.Check(parameters, states, layout.Bays, new CheckWords(parameters.Units));
         var holds = roll.Status is CheckStatus.Pass or CheckStatus.Warn;
 
         // A trial in which it rolls over for a load to one side may have a factor that is enough: there is nothing to aim by.

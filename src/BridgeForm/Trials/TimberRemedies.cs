@@ -22,13 +22,13 @@ internal static class TimberRemedies
     private const double ThinnestBase = 3;
 
     /// <summary>Empty when no check of boards and bases fails.</summary>
-    public static ImmutableArray<Remedy> Of(
+    public static ImmutableArray<Remedy> Find(
         CheckContext context, ImmutableArray<CheckResult> checks, TrialShape shape, CancellationToken token = default)
     {
         var failing = checks.Where(c => c.Status == CheckStatus.Fail).Select(c => c.Id).ToList();
         return
         [
-            .. DeckSpan.Of(context)
+            .. DeckSpan.List(context)
                 .Select(beam => (Beam: beam, Id: failing.Find(id => id.StartsWith(beam.Kind + "-", StringComparison.Ordinal))))
                 .Where(b => b.Id is not null)
                 .Select(b => Span(context, b.Beam, b.Id!, shape, token)),
@@ -38,11 +38,11 @@ internal static class TimberRemedies
 
     private static Remedy Span(CheckContext context, DeckSpan beam, string id, TrialShape shape, CancellationToken token)
     {
-        var words = context.People();
+        var words = context.Words();
         var longest = Remedies.Largest(
-            span => DeckBending.Of(context, With(beam, span))
-                .Concat(DeckShear.Of(context, With(beam, span)))
-                .Concat(DeckDeflection.Of(context, With(beam, span)))
+            span => DeckBending.Check(context, With(beam, span))
+                .Concat(DeckShear.Check(context, With(beam, span)))
+                .Concat(DeckDeflection.Check(context, With(beam, span)))
                 .All(c => c.Status != CheckStatus.Fail),
             Shortest,
             beam.Span.Length,
@@ -108,12 +108,12 @@ internal static class TimberRemedies
     {
         var parameters = context.Parameters with { Frames = context.Parameters.Frames with { Spacing = spacing } };
         return effort.TryBegin() && shape(parameters, effort, null) is { } rope
-            ? context with { Parameters = parameters, Rope = rope, Layout = BridgeLayout.Of(parameters, rope) }
+            ? context with { Parameters = parameters, Rope = rope, Layout = BridgeLayout.Lay(parameters, rope) }
             : null;
     }
 
     private static bool DeckPasses(CheckContext context) =>
-        DeckBending.Of(context).Concat(DeckShear.Of(context)).Concat(DeckDeflection.Of(context)).All(c => c.Status != CheckStatus.Fail);
+        DeckBending.Check(context).Concat(DeckShear.Check(context)).Concat(DeckDeflection.Check(context)).All(c => c.Status != CheckStatus.Fail);
 
     /// <summary>Down to a sixteenth of an inch, or to a millimetre.</summary>
     private static double Settable(CheckContext context, double length)
@@ -155,7 +155,7 @@ internal static class TimberRemedies
         {
             Frames = frames with { Base = frames.Base with { Section = section, Flat = false } },
         };
-        var trial = context with { Parameters = parameters, Layout = BridgeLayout.Of(parameters, context.Rope) };
-        return BaseBending.Of(trial).Concat(BaseShear.Of(trial)).Concat(ChannelFaces.Of(trial)).All(c => c.Status == CheckStatus.Pass);
+        var trial = context with { Parameters = parameters, Layout = BridgeLayout.Lay(parameters, context.Rope) };
+        return BaseBending.Check(trial).Concat(BaseShear.Check(trial)).Concat(ChannelFaces.Check(trial)).All(c => c.Status == CheckStatus.Pass);
     }
 }

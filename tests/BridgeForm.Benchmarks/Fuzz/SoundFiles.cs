@@ -25,7 +25,7 @@ internal static class SoundFiles
         (string Name, string Text)[] files =
         [
             .. sink.Files.Where(f => f.Key is not "drawings.pdf").Select(f => (f.Key, Read(f.Key, f.Value))),
-            .. DrawingSheets.Of(model).Pages.Select((page, i) => ($"drawings.pdf, page {i + 1}", string.Join('\n', Sentences(page.Content)))),
+            .. DrawingSheets.Draw(model).Pages.Select((page, i) => ($"drawings.pdf, page {i + 1}", string.Join('\n', Sentences(page.Content)))),
         ];
         var words = files.SelectMany(f => Words.Where(w => f.Text.Contains(w, StringComparison.Ordinal)).Select(w => $"{w} in {f.Name}: {Around(f.Text, w)}"));
         var streams = PdfContent.Of(sink.Files["drawings.pdf"]).SelectMany((text, i) => Words.Where(w => text.Contains(w, StringComparison.Ordinal)).Select(w => $"{w} in stream {i} of drawings.pdf"));

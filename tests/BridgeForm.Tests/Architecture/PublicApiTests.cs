@@ -27,7 +27,7 @@ public sealed class PublicApiTests
         var api = PublicApi.Of(typeof(Bridge).Assembly.Location);
         Assert.Contains("class BridgeForm.Bridge\n  Boolean TryBuild(BridgeParameters, BridgeModel&, BridgeFault&)\n", api, StringComparison.Ordinal);
         Assert.Contains("  ImmutableArray<Piece> Pieces { get; set; }\n", api, StringComparison.Ordinal);
-        Assert.DoesNotContain("ShapeFinding", api, StringComparison.Ordinal);
+        Assert.DoesNotContain("FormFinding", api, StringComparison.Ordinal);
         Assert.DoesNotContain("<Clone>$", api, StringComparison.Ordinal);
     }
 }

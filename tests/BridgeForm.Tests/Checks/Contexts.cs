@@ -16,15 +16,15 @@ internal static class Contexts
     public static CheckContext Of(BridgeParameters parameters)
     {
         Assert.True(Bridge.TryShape(parameters, out var rope, out var fault), fault?.Message);
-        var layout = BridgeLayout.Of(parameters, rope);
-        var masses = BridgeMasses.Of(layout);
-        var lines = RopeRuns.Of(parameters, rope);
-        Assert.True(PieceSet.TryOf(parameters, Members.Of(layout), out var pieces, out var failure), failure);
+        var layout = BridgeLayout.Lay(parameters, rope);
+        var masses = BridgeMasses.Weigh(layout);
+        var lines = RopeRuns.Draw(parameters, rope);
+        Assert.True(PieceSet.TryOf(parameters, Members.Lay(layout), out var pieces, out var failure), failure);
         return new CheckContext(
-            parameters, layout, rope, pieces, ContactSurveyor.Survey(layout, pieces, lines), masses, RopeWork.Of(layout, rope, masses));
+            parameters, layout, rope, pieces, ContactSweep.Sweep(layout, pieces, lines), masses, RopeWork.Work(layout, rope, masses));
     }
 
-    public static CheckResult Check(CheckContext context, string id) => AllChecks.Of(context).Single(c => c.Id == id);
+    public static CheckResult Check(CheckContext context, string id) => AllChecks.Run(context).Single(c => c.Id == id);
 
     public static CheckResult Check(string text, string id) => Check(Of(text), id);
 

@@ -63,7 +63,7 @@ public sealed class NoCapacityTests
         Assert.Contains("FAILS     no capacity  X of Y (x-y)", terminal.ToString(), StringComparison.Ordinal);
         var check = Report(model).GetProperty("checks")[0];
         Assert.Equal(("fail", JsonValueKind.Null), (check.GetProperty("status").GetString(), check.GetProperty("ratio").ValueKind));
-        var words = DrawingSheets.Of(model).Pages.SelectMany(p => p.Content.Entities.OfType<SheetText>()).Select(t => t.Text);
+        var words = DrawingSheets.Draw(model).Pages.SelectMany(p => p.Content.Entities.OfType<SheetText>()).Select(t => t.Text);
         Assert.Contains("no capacity", words);
     }
 

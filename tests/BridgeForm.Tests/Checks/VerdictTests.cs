@@ -51,7 +51,7 @@ public sealed class VerdictTests
             }
 
             var context = Contexts.Of(parameters);
-            var checks = AllChecks.Of(context);
+            var checks = AllChecks.Run(context);
             AllAgree(checks, $"span {parameters.Site.Span}, base {parameters.Frames.Base.Section.Name}");
             seen.UnionWith(checks.Select(c => (c.Id, c.Status)));
         }
@@ -72,7 +72,7 @@ public sealed class VerdictTests
     [Fact]
     public void What_holds_at_its_tolerance_has_a_ratio_of_one_and_no_more()
     {
-        // The survey lets pass what lies a micrometre beyond the tolerance: parts laid out to it exactly come out so.
+        // The sweep lets pass what lies a micrometre beyond the tolerance: parts laid out to it exactly come out so.
         const double seated = BridgeForm.Quantities.Tolerances.Seating + 0.9e-6;
         var context = Contexts.Of(Bridges.Garden);
         var found = context.Contacts with
@@ -87,7 +87,7 @@ public sealed class VerdictTests
             RopeContactCount = 0,
             RopeContacts = [],
         };
-        var checks = ContactChecks.Of(context with { Contacts = found }).ToList();
+        var checks = ContactChecks.Check(context with { Contacts = found }).ToList();
         Assert.Equal(3, checks.Count);
         Assert.All(checks, check => Assert.Equal((CheckStatus.Pass, 1.0), (check.Status, check.Ratio)));
         AllAgree(checks, "seated");

@@ -47,7 +47,7 @@ public sealed class CheckTextTests
         var model = Bridges.Build(Wet);
         var lines = Printed(Wet, quiet: false);
         Assert.Equal(2, lines.Count(l => l.StartsWith("dead ", StringComparison.Ordinal)));
-        Assert.Contains(lines, l => l.StartsWith("case ", StringComparison.Ordinal) && l.EndsWith("over water", StringComparison.Ordinal));
+        Assert.Contains(lines, l => l.StartsWith("case ", StringComparison.Ordinal) && l.EndsWith("water clearance", StringComparison.Ordinal));
         Assert.All(model.Frames, f => Assert.Contains(lines, l => l.StartsWith(f.Name + " ", StringComparison.Ordinal)));
         var words = new BridgeForm.Quantities.QuantityText(model.Parameters.Units);
         var last = Assert.Single(lines, l => l.StartsWith(model.Frames[^1].Name + " ", StringComparison.Ordinal));

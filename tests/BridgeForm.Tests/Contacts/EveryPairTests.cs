@@ -7,7 +7,7 @@ using BridgeForm.Solids;
 
 namespace BridgeForm.Tests.Contacts;
 
-/// <summary>The survey against trying every pair of parts, and every part with every piece of rope.</summary>
+/// <summary>The sweep against trying every pair of parts, and every part with every piece of rope.</summary>
 public class EveryPairTests
 {
     // Posts three and a half metres tall on frames a foot apart: their heads lean across a dozen frames.
@@ -37,17 +37,17 @@ public class EveryPairTests
     public void The_survey_finds_what_trying_every_pair_finds(string text)
     {
         var (model, parts, wood) = string.Equals(text, Tall, StringComparison.Ordinal) ? s_tall.Value : Tried.Of(text);
-        var layout = BridgeLayout.Of(model.Parameters, model.Rope);
-        var survey = ContactSurveyor.Survey(layout, model.Pieces, model.RopeLines);
+        var layout = BridgeLayout.Lay(model.Parameters, model.Rope);
+        var found = ContactSweep.Sweep(layout, model.Pieces, model.RopeLines);
         var rope = RopePairs(parts, model.RopeLines);
-        Assert.Equal(wood.Count + rope.Count, survey.Pairs);
-        Assert.Equal(Math.Max(0, wood.Max(w => w.Depth)), survey.DeepestOverlap, 1e-12);
+        Assert.Equal(wood.Count + rope.Count, found.Pairs);
+        Assert.Equal(Math.Max(0, wood.Max(w => w.Depth)), found.DeepestOverlap, 1e-12);
         const double Roundings = 1e-6;
         var overlaps = wood.Where(w => w.Depth > Tolerances.Seating + Roundings).ToList();
-        Assert.Equal(overlaps.Count, survey.OverlapCount);
-        Assert.All(survey.Overlaps, o => Assert.Contains(overlaps, w => w.Names.Contains(o.First) && w.Names.Contains(o.Second) && Math.Abs(w.Depth - o.Amount) < 1e-12));
-        Assert.Equal(rope.Where(r => r.OnBase).Max(r => r.Depth), survey.DeepestRope, 1e-12);
-        Assert.Equal(rope.Count(r => r.Depth > (r.OnBase ? Tolerances.Seating + Roundings : 0)), survey.RopeContactCount);
+        Assert.Equal(overlaps.Count, found.OverlapCount);
+        Assert.All(found.Overlaps, o => Assert.Contains(overlaps, w => w.Names.Contains(o.First) && w.Names.Contains(o.Second) && Math.Abs(w.Depth - o.Amount) < 1e-12));
+        Assert.Equal(rope.Where(r => r.OnBase).Max(r => r.Depth), found.DeepestRope, 1e-12);
+        Assert.Equal(rope.Count(r => r.Depth > (r.OnBase ? Tolerances.Seating + Roundings : 0)), found.RopeContactCount);
     }
 
     [Fact]
@@ -59,22 +59,22 @@ public class EveryPairTests
     {
         var layout = Bridges.Layout(Bridges.Read(Bridges.Garden));
         const double Lifted = 0.25;
-        var parts = Members.Of(layout).SelectMany(g => g.Members).Select(SurveyedPart.Of)
+        var parts = Members.Lay(layout).SelectMany(g => g.Members).Select(SweptPart.Of)
             .Select(p => p.Id == "F03/post-left" ? p with { Placement = p.Placement with { Origin = p.Placement.Origin + (Lifted * layout.Poses[3].Up) } } : p);
-        var survey = ContactSurveyor.Survey(layout, [.. parts], []);
-        var gap = Assert.Single(survey.Gaps, g => g.First == "F03/post-left" && g.Second == "F03/base");
+        var found = ContactSweep.Sweep(layout, [.. parts], []);
+        var gap = Assert.Single(found.Gaps, g => g.First == "F03/post-left" && g.Second == "F03/base");
 
         // The foot is cut by the base's top, so lifting it square to that opens a gap as wide.
         Assert.Equal(Lifted, gap.Amount, 1e-9);
-        Assert.True(double.IsFinite(survey.WidestGap));
+        Assert.True(double.IsFinite(found.WidestGap));
     }
 
     [Fact]
     public void A_part_whose_carrier_is_missing_stops_the_survey()
     {
         var layout = Bridges.Layout(Bridges.Read(Bridges.Garden));
-        var parts = Members.Of(layout).SelectMany(g => g.Members).Where(m => m.Id != "F03/base").Select(SurveyedPart.Of);
-        Assert.Throws<InvalidOperationException>(() => ContactSurveyor.Survey(layout, [.. parts], []));
+        var parts = Members.Lay(layout).SelectMany(g => g.Members).Where(m => m.Id != "F03/base").Select(SweptPart.Of);
+        Assert.Throws<InvalidOperationException>(() => ContactSweep.Sweep(layout, [.. parts], []));
     }
 
     private static int Number(string id) => int.Parse(id.AsSpan(1, id.IndexOf('/', StringComparison.Ordinal) - 1), System.Globalization.CultureInfo.InvariantCulture);

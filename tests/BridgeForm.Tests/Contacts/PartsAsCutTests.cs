@@ -28,8 +28,8 @@ public class PartsAsCutTests
     public void Parts_that_press_into_each_other_only_as_cut_fail_the_check()
     {
         var model = Bridges.Build(Coarse);
-        var layout = BridgeLayout.Of(model.Parameters, model.Rope);
-        var laidOut = ContactSurveyor.Survey(layout, [.. Members.Of(layout).SelectMany(g => g.Members).Select(SurveyedPart.Of)], model.RopeLines);
+        var layout = BridgeLayout.Lay(model.Parameters, model.Rope);
+        var laidOut = ContactSweep.Sweep(layout, [.. Members.Lay(layout).SelectMany(g => g.Members).Select(SweptPart.Of)], model.RopeLines);
         Assert.Equal(0, laidOut.OverlapCount);
         var check = model.Checks.Single(c => c.Id == "parts-overlap");
         Assert.Equal(CheckStatus.Fail, check.Status);
@@ -50,8 +50,8 @@ public class PartsAsCutTests
     {
         var model = Bridges.Build(text);
         Assert.Equal(0.5e-3, model.Parameters.Shop.Tolerance, 1e-12);
-        var layout = BridgeLayout.Of(model.Parameters, model.Rope);
-        var masses = BridgeMasses.Of(layout);
+        var layout = BridgeLayout.Lay(model.Parameters, model.Rope);
+        var masses = BridgeMasses.Weigh(layout);
         var hardware = model.Parameters.Frames.HardwareMass * layout.Poses.Length;
         var laidOut = masses.Frames.Sum() + masses.Packers.Sum() + masses.Bays.Sum() - hardware;
         var cut = model.Pieces.Sum(p => p.Mass * p.Occurrences.Length);

@@ -20,11 +20,11 @@ public sealed class DeckStepsTests
     {
         var parameters = Bridges.Read(Across(site, sag, stance));
         Assert.True(Bridge.TryShape(parameters, out var rope, out var fault), fault?.Message);
-        var layout = BridgeLayout.Of(parameters, rope);
+        var layout = BridgeLayout.Lay(parameters, rope);
         Assert.Equal(rope.Steps.ToArray(), layout.Steps.Counted.ToArray());
         Agree(layout, rope);
         // A test that could not fail would be one on bridges whose numbers do not flip.
-        Assert.NotEqual(rope.Steps.ToArray(), BridgeLayout.Of(parameters, rope.Nodes).Steps.Counted.ToArray());
+        Assert.NotEqual(rope.Steps.ToArray(), BridgeLayout.Lay(parameters, rope.Nodes).Steps.Counted.ToArray());
     }
 
     [Fact]
@@ -50,7 +50,7 @@ public sealed class DeckStepsTests
     {
         var parameters = Bridges.Read($"name: s\n{site}\nropes: {{ {ropes} }}\n{frames}\ndeck: {{ layout: across }}\n");
         Assert.True(Bridge.TryShape(parameters, out var rope, out var fault), fault?.Message);
-        Agree(BridgeLayout.Of(parameters, rope), rope);
+        Agree(BridgeLayout.Lay(parameters, rope), rope);
     }
 
     [Fact]
@@ -63,16 +63,16 @@ public sealed class DeckStepsTests
                 var site = FormattableString.Invariant($"site: {{ span: {span:0.0} ft }}");
                 var parameters = Bridges.Read(Across(site, FormattableString.Invariant($"sag: {percent:0.0} %"), stance));
                 Assert.True(Bridge.TryShape(parameters, out var rope, out var fault), $"{site} {percent} {stance}: {fault?.Message}");
-                Agree(BridgeLayout.Of(parameters, rope), rope);
+                Agree(BridgeLayout.Lay(parameters, rope), rope);
             }
         }
     }
 
     private static void Agree(BridgeLayout layout, RopeShape rope)
     {
-        var loads = BridgeMasses.Of(layout).NodeLoads();
+        var loads = BridgeMasses.Weigh(layout).NodeLoads();
         Assert.All(loads.Zip(rope.Loads), p => Assert.InRange(Math.Abs(p.First - p.Second), 0, 1e-9 * rope.TotalLoad()));
-        var (deck, own) = (layout.Parameters.Deck, BridgeLayout.Of(layout.Parameters, rope.Nodes));
+        var (deck, own) = (layout.Parameters.Deck, BridgeLayout.Lay(layout.Parameters, rope.Nodes));
         for (var bay = 1; bay <= layout.Bays; bay++)
         {
             Assert.InRange(DeckTreads.Gap(layout, bay, deck.Stringer!), deck.Gap - OneTreadMoves, double.MaxValue);

@@ -51,18 +51,18 @@ public sealed class FramesByHandTests
         var (fall, lift, thin) = (s_falling.DeckFall, s_falling.Lift, 1.5e-3 / Inch);
         Assert.Equal(lift * Inch, Falling.Deck.Lifts[0], Exact);
         Assert.Equal([true, false, true], Falling.Steps.Packers.ToArray());
-        var packer = Packers.Of(Falling, 0)!;
-        Assert.Null(Packers.Of(Falling, 1));
+        var packer = Packers.Lay(Falling, 0)!;
+        Assert.Null(Packers.Lay(Falling, 1));
 
         var (high, length) = (lift + (1.75 * fall), (lift + (1.75 * fall) - thin) / fall);
         var volume = (high + thin) / 2 * length * 35.5;
-        Assert.Equal(volume * Math.Pow(Inch, 3), MemberVolume.Of(packer.Shape, drilled: false), 1e-9);
+        Assert.Equal(volume * Math.Pow(Inch, 3), MemberVolume.Measure(packer.Shape, drilled: false), 1e-9);
 
         // Treated, of the smallest own section it can be ripped from: a 2x4. Its edge lies on the base's outer one, as it does at B.
         Assert.Equal(("treated", "2x4"), (packer.Stock, packer.Section));
         Assert.Equal(0, packer.Placement.Origin.X, 1e-12);
-        Assert.Equal(Falling.Poses[2].Node.X, Packers.Of(Falling, 2)!.Placement.Origin.X, 1e-12);
-        Assert.Equal(volume * Math.Pow(Inch, 3), MemberVolume.Of(Packers.Of(Falling, 2)!.Shape, drilled: false), 1e-9);
+        Assert.Equal(Falling.Poses[2].Node.X, Packers.Lay(Falling, 2)!.Placement.Origin.X, 1e-12);
+        Assert.Equal(volume * Math.Pow(Inch, 3), MemberVolume.Measure(Packers.Lay(Falling, 2)!.Shape, drilled: false), 1e-9);
     }
 
     // A hump on a slope: upright frames, B 16 in over A, the middle rope 2 in under the line and its base's top 3 in over those at
@@ -81,8 +81,8 @@ public sealed class FramesByHandTests
 
         var (tallest, slope, thin) = (1.75 * (before + after), (before + after) / 2, 1.5e-3 / Inch);
         var volume = (tallest + thin) / 2 * ((tallest - thin) / slope) * 35.5;
-        var packer = Packers.Of(layout, 1)!;
-        Assert.Equal(volume, MemberVolume.Of(packer.Shape, drilled: false) / Math.Pow(Inch, 3), 1e-3);
+        var packer = Packers.Lay(layout, 1)!;
+        Assert.Equal(volume, MemberVolume.Measure(packer.Shape, drilled: false) / Math.Pow(Inch, 3), 1e-3);
 
         // The factory edge of the stick lies along the base's high edge, towards B.
         Assert.Equal(1.75 - (packer.Shape.Width / 2 / Inch), (packer.Placement.Origin.X - layout.Poses[1].Node.X) / Inch, 1e-6);

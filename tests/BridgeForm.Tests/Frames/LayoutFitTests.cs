@@ -26,12 +26,12 @@ public sealed class LayoutFitTests
         Assert.Equal(0, bare.Steps.Treads[3]);
         Assert.Equal(DeckTreads.Length(layout, 4, stringer), DeckTreads.Gap(bare, 4, stringer), 12);
         Assert.InRange(DeckTreads.Gap(bare, 4, stringer), 0.8, 0.9);
-        var misfit = Assert.Single(LayoutFit.Of(bare));
+        var misfit = Assert.Single(LayoutFit.Check(bare));
         Assert.Equal("frames.spacing", misfit.Key);
         Assert.Contains("no tread fits into 1 of", misfit.What, StringComparison.Ordinal);
         Assert.Contains(": B04 has ", misfit.What, StringComparison.Ordinal);
         Assert.Contains("a tread of 140 mm with its gap takes 146 mm", misfit.What, StringComparison.Ordinal);
-        Assert.Empty(LayoutFit.Of(layout));
+        Assert.Empty(LayoutFit.Check(layout));
     }
 
     // Hand: 5 treads of 140 mm in a bay of about 880 mm leave 36 mm each, 7 would lie on each other.
@@ -53,7 +53,7 @@ public sealed class LayoutFitTests
     public void The_lowest_rail_begins_above_the_deck(string height, bool fits)
     {
         var bridge = new TwoBays { Rails = $"[{height}, 9 in, 15 in]" };
-        Assert.Equal(fits ? [] : ["guard.rails.heights.0"], LayoutFit.Of(Bridges.Layout(Bridges.Read(bridge.Text))).Select(m => m.Key));
+        Assert.Equal(fits ? [] : ["guard.rails.heights.0"], LayoutFit.Check(Bridges.Layout(Bridges.Read(bridge.Text))).Select(m => m.Key));
     }
 
     // Hand: upright frames, B 8 in over A, the middle base 8 in under the line between: the deck falls by 4 in 72 and rises by 12,
@@ -62,7 +62,7 @@ public sealed class LayoutFitTests
     public void Rails_are_measured_where_the_deck_is_lifted_most()
     {
         var bridge = new TwoBays { Site = ", rise: 8 in", Frames = "stance: plumb", Rails = "[3.45 in, 9 in, 15 in]" };
-        var misfit = Assert.Single(LayoutFit.Of(Bridges.Layout(Bridges.Read(bridge.Text))));
+        var misfit = Assert.Single(LayoutFit.Check(Bridges.Layout(Bridges.Read(bridge.Text))));
         Assert.Equal("guard.rails.heights.0", misfit.Key);
         Assert.Contains("below the deck's surface at F02", misfit.What, StringComparison.Ordinal);
     }

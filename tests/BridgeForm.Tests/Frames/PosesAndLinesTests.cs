@@ -13,14 +13,14 @@ public sealed class PosesAndLinesTests
     [Fact]
     public void Bisector_of_two_chords()
     {
-        var poses = FramePoses.Of([new(0, 0), new(4, 3), new(16, -2)], Stance.Square);
+        var poses = FramePoses.Stand([new(0, 0), new(4, 3), new(16, -2)], Stance.Square);
         var (x, y) = ((4 / 5.0) + (12 / 13.0), (3 / 5.0) - (5 / 13.0));
         Assert.Equal([Math.Atan(0.75), Math.Atan2(y, x), Math.Atan(-5 / 12.0)], poses.Select(p => p.Slope), Comparer);
         Assert.Equal(x / Math.Sqrt((x * x) + (y * y)), poses[1].Along.X, Exact);
         Assert.Equal((-poses[1].Along.Y, poses[1].Along.X), (poses[1].Up.X, poses[1].Up.Y));
         Assert.Equal([true, false, true], poses.Select(p => p.IsEnd));
         Assert.Equal(Vector3d.UnitX, poses[0].Along);
-        Assert.Equal(Vector3d.UnitX, FramePoses.Of([new(0, 0), new(4, 3), new(16, -2)], Stance.Plumb)[1].Along);
+        Assert.Equal(Vector3d.UnitX, FramePoses.Stand([new(0, 0), new(4, 3), new(16, -2)], Stance.Plumb)[1].Along);
         Assert.Equal(["F00", "F01", "F02"], poses.Select(p => p.Name));
         Assert.Equal(("F007", "B100"), (FramePoses.FrameName(7, 100), FramePoses.BayName(100, 100)));
 
@@ -39,7 +39,7 @@ public sealed class PosesAndLinesTests
     [InlineData(true)]
     public void Boards_over_a_hump_rest_on_the_edges(bool follows)
     {
-        var poses = FramePoses.Of([new(0, 0), new(2, 0.1), new(4, 0)], Stance.Plumb);
+        var poses = FramePoses.Stand([new(0, 0), new(2, 0.1), new(4, 0)], Stance.Plumb);
         var line = BearingLine.Lay(poses, [new(0.2, 0.05, follows), new(0.2, 0.05, follows), new(0.2, 0.05, follows)]);
         var slope = follows ? 0.1 / (2 - 0.05) : 0.05;
         var end = follows ? 0 : 0.0025;
@@ -54,7 +54,7 @@ public sealed class PosesAndLinesTests
     [Fact]
     public void Boards_over_a_hollow_rest_on_the_ends()
     {
-        var poses = FramePoses.Of([new(0, 0.1), new(2, 0), new(4, 0.1)], Stance.Plumb);
+        var poses = FramePoses.Stand([new(0, 0.1), new(2, 0), new(4, 0.1)], Stance.Plumb);
         var line = BearingLine.Lay(poses, [new(0, 0.05, false), new(0, 0.05, false), new(0, 0.05, false)]);
         var slope = 0.1 / (2 - 0.05);
         Assert.Equal([0.05 * slope, 0, 0.05 * slope], line.Lifts, Comparer);
@@ -66,7 +66,7 @@ public sealed class PosesAndLinesTests
     [Fact]
     public void Boards_up_a_ramp_rest_on_one_edge()
     {
-        var poses = FramePoses.Of([new(0, 0), new(2, 0.1), new(4, 0.2)], Stance.Plumb);
+        var poses = FramePoses.Stand([new(0, 0), new(2, 0.1), new(4, 0.2)], Stance.Plumb);
         var line = BearingLine.Lay(poses, [new(0, 0.05, false), new(0, 0.05, false), new(0, 0.05, false)]);
         Assert.All(line.Lifts, l => Assert.Equal(0.05 * 0.05, l, Exact));
         var heads = BearingLine.Lay(poses, [new(0, 0.05, true), new(0, 0.05, true), new(0, 0.05, true)]);
@@ -82,7 +82,7 @@ public sealed class PosesAndLinesTests
     [InlineData(500.5, false)]
     public void Lifts_have_five_hundred_rounds_to_settle(double rounds, bool settles)
     {
-        var poses = FramePoses.Of([new(0, 0), new(2, 0.1), new(4, 0)], Stance.Plumb);
+        var poses = FramePoses.Stand([new(0, 0), new(2, 0.1), new(4, 0)], Stance.Plumb);
         var top = new BearingTop(0.2, 2 * Math.Pow(1e-11, 1 / rounds), true);
         Assert.Equal(settles, BearingLine.Lay(poses, [top, top, top]).Settles);
     }
@@ -93,7 +93,7 @@ public sealed class PosesAndLinesTests
     [InlineData(0, 4, 4, 5, 2)]
     public void Parts_that_do_not_run_towards_B_are_unsound(double x0, double x1, double x2, double y2, int bay)
     {
-        var poses = FramePoses.Of([new(0, 0), new(4, 3), new(8, 6)], Stance.Square);
+        var poses = FramePoses.Stand([new(0, 0), new(4, 3), new(8, 6)], Stance.Square);
         var line = new BearingLine([new(x0, 0, 0), new(x1, 3, 0), new(x2, y2, 0)], [0, 0, 0], [0, 0, 0]);
         Assert.Equal((0.8, 0.6), (Math.Round(poses[1].Along.X, 12), Math.Round(poses[1].Along.Y, 12)));
         Assert.Equal(bay, line.Unsound(poses));
@@ -105,11 +105,11 @@ public sealed class PosesAndLinesTests
     {
         var frames = Bridges.Read(Bridges.Garden).Frames;
         frames = frames with { Channel = new(0.03, 0.02, 0.025, 0.003) };
-        var pose = FramePoses.Of([new(0, 0), new(4, 3), new(8, 6)], Stance.Square);
-        var square = BaseLevels.Of(frames, 0.01, pose[1], Stance.Square);
+        var pose = FramePoses.Stand([new(0, 0), new(4, 3), new(8, 6)], Stance.Square);
+        var square = BaseLevels.Find(frames, 0.01, pose[1], Stance.Square);
         Levels([0.013, 0, 0.02, 0.013 - 0.02, 0.013 - 0.02 + (5.5 * 0.0254)], square);
-        Levels([0.01625, 0.75, 0.02, 0.01625 - 0.02, 0.01625 - 0.02 + (5.5 * 0.0254)], BaseLevels.Of(frames, 0.01, pose[1], Stance.Plumb));
-        Levels([0.01625, 0.75, 0.025, 0.01625 - 0.025, 0.01625 - 0.025 + (5.5 * 0.0254)], BaseLevels.Of(frames, 0.01, pose[0], Stance.Square));
+        Levels([0.01625, 0.75, 0.02, 0.01625 - 0.02, 0.01625 - 0.02 + (5.5 * 0.0254)], BaseLevels.Find(frames, 0.01, pose[1], Stance.Plumb));
+        Levels([0.01625, 0.75, 0.025, 0.01625 - 0.025, 0.01625 - 0.025 + (5.5 * 0.0254)], BaseLevels.Find(frames, 0.01, pose[0], Stance.Square));
     }
 
     // Beyond the supports: 0.45 m level where the rope rises towards the bridge's outside, straight on where it falls there; a
@@ -119,7 +119,7 @@ public sealed class PosesAndLinesTests
     {
         var garden = Bridges.Read(Bridges.Garden);
         Assert.True(Bridge.TryShape(garden, out var rope, out _));
-        var line = RopeRuns.Of(garden, rope)[1];
+        var line = RopeRuns.Draw(garden, rope)[1];
         Assert.Equal((4 * (rope.Nodes.Length - 1)) + 1 + 2, line.Points.Length);
         Vector3d first = line.Points[0], support = line.Points[1];
         Assert.Equal((-0.45, 0), (Math.Round((first - support).X, 12), (first - support).Y));
@@ -130,7 +130,7 @@ public sealed class PosesAndLinesTests
         var climbing = Bridges.Read(Bridges.Garden.Replace("span: 30 ft", "span: 30 ft, rise: 8 ft, b: { backstay: { length: 5 m, angle: 30 deg } }", StringComparison.Ordinal)
             .Replace("sag: 6 %", "sag: 2 %", StringComparison.Ordinal));
         Assert.True(Bridge.TryShape(climbing, out var steep, out _));
-        var left = RopeRuns.Of(climbing, steep)[0];
+        var left = RopeRuns.Draw(climbing, steep)[0];
         Assert.Equal(-23 * 0.0254, left.Points[0].Z, Exact);
         var out_ = left.Points[0] - left.Points[1];
         var chord = Math.Atan((steep.Nodes[1].Y - steep.Nodes[0].Y) / (steep.Nodes[1].X - steep.Nodes[0].X));

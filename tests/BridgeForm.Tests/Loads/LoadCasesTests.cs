@@ -35,7 +35,7 @@ public sealed class LoadCasesTests
     public void Dead_case_moves_nothing()
     {
         var dead = Case("dead");
-        Assert.Equal(0, dead.MoveDownMid, 1e-9);
+        Assert.Equal(0, dead.MidSpanDrop, 1e-9);
         Assert.Equal(0, RopeSamples.Distance(Level.Design, dead.Shape!), 1e-9);
         Assert.Equal(0, dead.CrossSlope!.Value, 1e-12);
     }
@@ -103,11 +103,11 @@ public sealed class LoadCasesTests
     [Fact]
     public void More_load_falls_further_cold_pulls_harder()
     {
-        Assert.True(Case("live-full").MoveDownMid > Case("point-mid").MoveDownMid);
-        Assert.True(Case("point-mid").MoveDownMid > 0);
-        Assert.True(Case("cold").MoveDownMid < 0);
-        Assert.True(Case("hot").MoveDownMid > 0);
-        Assert.True(Case("live-full-cold").Shape!.MaxTension > Case("live-full").Shape!.MaxTension);
+        Assert.True(Case("live-full").MidSpanDrop > Case("point-mid").MidSpanDrop);
+        Assert.True(Case("point-mid").MidSpanDrop > 0);
+        Assert.True(Case("cold").MidSpanDrop < 0);
+        Assert.True(Case("hot").MidSpanDrop > 0);
+        Assert.True(Case("live-full-cold").Shape!.LargestTension > Case("live-full").Shape!.LargestTension);
         Assert.Equal(-10, Case("cold").Temperature);
         Assert.Equal(35, Case("hot").Temperature);
         Assert.Equal(-10, Case("live-full-cold").Temperature);
@@ -176,11 +176,11 @@ public sealed class LoadCasesTests
     {
         var stay = new BackstayParameters(10, 0.5, Sliding: true);
         var sliding = LoadCases.All(Level with { Backstays = new Backstays(stay, stay) });
-        Assert.Equal(0, sliding[0].MoveDownMid, 1e-9);
-        Assert.True(sliding[1].MoveDownMid > Cases[1].MoveDownMid);
+        Assert.Equal(0, sliding[0].MidSpanDrop, 1e-9);
+        Assert.True(sliding[1].MidSpanDrop > Cases[1].MidSpanDrop);
         var held = LoadCases.All(Level with { Backstays = new Backstays(stay with { Sliding = false }, null) });
-        Assert.Equal(0, held[0].MoveDownMid, 1e-9);
-        Assert.True(held[1].MoveDownMid > Cases[1].MoveDownMid);
+        Assert.Equal(0, held[0].MidSpanDrop, 1e-9);
+        Assert.True(held[1].MidSpanDrop > Cases[1].MidSpanDrop);
         Assert.True(held[1].Moves[0].X > 0);
         Assert.Equal(0, held[1].Moves[^1].X, 1e-9);
     }

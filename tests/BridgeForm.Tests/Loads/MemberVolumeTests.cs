@@ -14,7 +14,7 @@ public sealed class MemberVolumeTests
             Rips = [new Plane(Vector3d.UnitY, -1)],
         };
         Assert.Null(StockSolid.Build(stick).OrNull);
-        Assert.Equal(0.005, MemberVolume.Of(stick, drilled: false), 1e-12);
+        Assert.Equal(0.005, MemberVolume.Measure(stick, drilled: false), 1e-12);
     }
 
     // 100 × 50 mm, 1 m long: 0.005 m³. Blind holes in whole wood take their cylinders away.
@@ -22,10 +22,10 @@ public sealed class MemberVolumeTests
     public void Holes_in_whole_wood_weigh_as_cylinders()
     {
         var stick = Stick(new Hole(StockFace.PlusZ, 0.3, -0.0003, 0.0108, 0.0061), new Hole(StockFace.MinusY, 0.6, 0, 0.02, null));
-        Assert.True(LooseHoles.Of(stick));
+        Assert.True(LooseHoles.Any(stick));
         const double Cylinders = (Math.PI / 4 * 0.0108 * 0.0108 * 0.0061) + (Math.PI / 4 * 0.02 * 0.02 * 0.1);
-        Assert.Equal(0.005 - Cylinders, MemberVolume.Of(stick, drilled: true), 1e-12);
-        Assert.Equal(StockSolid.Build(stick).OrNull!.Volume, MemberVolume.Of(stick, drilled: true), 1e-12);
+        Assert.Equal(0.005 - Cylinders, MemberVolume.Measure(stick, drilled: true), 1e-12);
+        Assert.Equal(StockSolid.Build(stick).OrNull!.Volume, MemberVolume.Measure(stick, drilled: true), 1e-12);
     }
 
     // Two cylinders of one diameter whose axes cross at right angles have 2/3 d³ in common (Archimedes, The Method).
@@ -35,7 +35,7 @@ public sealed class MemberVolumeTests
         const double D = 0.02;
         var stick = Stick(new Hole(StockFace.PlusZ, 0.3, 0, D, null), new Hole(StockFace.MinusY, 0.3, 0, D, null));
         const double Expected = 0.005 - (Math.PI / 4 * D * D * (0.1 + 0.05)) + (2.0 / 3 * D * D * D);
-        Assert.Equal(Expected, MemberVolume.Of(stick, drilled: true), 0.01 * D * D * D);
+        Assert.Equal(Expected, MemberVolume.Measure(stick, drilled: true), 0.01 * D * D * D);
     }
 
     // Over an end only half of the cylinder is wood; through a channel 40 mm deep only 60 mm of it are.
@@ -44,9 +44,9 @@ public sealed class MemberVolumeTests
     {
         const double D = 0.02;
         var over = Stick(new Hole(StockFace.PlusZ, 0, 0, D, null));
-        Assert.Equal(0.005 - (Math.PI / 8 * D * D * 0.05), MemberVolume.Of(over, drilled: true), 1e-10);
+        Assert.Equal(0.005 - (Math.PI / 8 * D * D * 0.05), MemberVolume.Measure(over, drilled: true), 1e-10);
         var through = Stick(new Hole(StockFace.PlusY, 0.5, 0, D, null)) with { Channels = [new Channel(StockFace.MinusY, 0.5, 0.03, 0.04, 0)] };
-        Assert.Equal(0.005 - (0.03 * 0.04 * 0.05) - (Math.PI / 4 * D * D * 0.06), MemberVolume.Of(through, drilled: true), 1e-12);
+        Assert.Equal(0.005 - (0.03 * 0.04 * 0.05) - (Math.PI / 4 * D * D * 0.06), MemberVolume.Measure(through, drilled: true), 1e-12);
     }
 
     [Fact]
@@ -65,8 +65,8 @@ public sealed class MemberVolumeTests
                 Channels = [new Channel(StockFace.MinusY, 0.2, 0.03, 0.04, 0)],
                 Holes = [Drilled(lot), Drilled(lot)],
             };
-            loose += LooseHoles.Of(stick) ? 1 : 0;
-            Assert.Equal(StockSolid.Build(stick).OrNull!.Volume, MemberVolume.Of(stick, drilled: true), 1e-12);
+            loose += LooseHoles.Any(stick) ? 1 : 0;
+            Assert.Equal(StockSolid.Build(stick).OrNull!.Volume, MemberVolume.Measure(stick, drilled: true), 1e-12);
         }
 
         Assert.InRange(loose, 20, 180);

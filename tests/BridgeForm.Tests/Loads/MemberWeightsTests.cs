@@ -19,7 +19,7 @@ public sealed class MemberWeightsTests
     {
         var parameters = Bridges.Read(bridge + "\n" + more + "\n");
         var layout = Bridges.Layout(parameters);
-        var masses = BridgeMasses.Of(layout);
+        var masses = BridgeMasses.Weigh(layout);
         for (var i = 0; i <= layout.Bays; i++)
         {
             var members = Members.Frame(layout, i).Members;

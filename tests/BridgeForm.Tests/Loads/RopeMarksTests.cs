@@ -14,7 +14,7 @@ public sealed class RopeMarksTests
     [Fact]
     public void Marks_add_up_the_unstressed_bays()
     {
-        var marks = RopeMarks.Of(Design, Names, 0);
+        var marks = RopeMarks.Place(Design, Names, 0);
         Assert.Equal(0, marks[0].Unstressed);
         Assert.Equal("F03", marks[3].Frame);
         RopeSamples.Close(Design.UnstressedLength(), marks[^1].Unstressed, 1e-14);
@@ -27,7 +27,7 @@ public sealed class RopeMarksTests
     [Fact]
     public void Marking_tension_stretches_all_alike()
     {
-        var marks = RopeMarks.Of(Design, Names, 10_000);
+        var marks = RopeMarks.Place(Design, Names, 10_000);
         Assert.All(marks.Skip(1), m => RopeSamples.Close(1 + (10_000 / 1.63e7), m.AtMarkingTension / m.Unstressed, 1e-12));
     }
 

@@ -49,7 +49,7 @@ public sealed class RopeWorkTests
         }
 
         // A polygon of thirteen bays is not quite a parabola.
-        RopeSamples.Close(low - sag, end.MoveDownMid!.Value, 0.04);
+        RopeSamples.Close(low - sag, end.MidSpanDrop!.Value, 0.04);
     }
 
     private static double Length(double span, double sag)
@@ -118,7 +118,7 @@ public sealed class RopeWorkTests
         var pull = Work.Supports[0];
         Assert.Equal("live-full-cold", pull.Case);
         RopeSamples.Close(pull.Horizontal, pull.PostHorizontal, 1e-12);
-        RopeSamples.Close(Work.Governing!.Shape!.MaxTension, pull.Tension, 1e-9);
+        RopeSamples.Close(Work.Governing!.Shape!.LargestTension, pull.Tension, 1e-9);
     }
 
     /// <summary>Equilibrium of a node: the tension difference is P·sin θ / cos(half the kink), θ the bisector's slope.</summary>
@@ -167,8 +167,8 @@ public sealed class RopeWorkTests
         };
         var (spacing, loads) = (Garden.Parameters.Ropes.Spacing, worst.Pair!.Loads);
         Assert.True(PairSolver.TryFind(request, spacing, loads, 1e-12, 200, out var pair, out _));
-        RopeSamples.Close(pair!.Left.MaxTension, end.NewPull!.Tension, 1e-6);
-        Assert.True(end.NewPull.Tension > 1.1 * Work.Governing!.Shape!.MaxTension);
+        RopeSamples.Close(pair!.Left.LargestTension, end.NewPull!.Tension, 1e-6);
+        Assert.True(end.NewPull.Tension > 1.1 * Work.Governing!.Shape!.LargestTension);
         Assert.True(Work.Stretch[0].NewPull!.Tension < end.NewPull.Tension);
         foreach (var id in (string[])["shackle-size", "turnbuckle-size", "rope-strength-new"])
             RopeSamples.Close(end.NewPull.Tension, Garden.Checks.Single(c => c.Id == id).Demand, 1e-9);
@@ -272,7 +272,7 @@ public sealed class RopeWorkTests
     public void A_support_that_moves_moves_by_an_inch()
     {
         var deep = Math.Sqrt((72 * 72) + (8 * 8) - (71.5 * 71.5));
-        Assert.Equal((deep * (1 - (1 / 143.0))) - 8, new TwoBays().Context.Ropework.FallWhenSupportMoves!.Value / TwoBays.Inch, 0.05);
+        Assert.Equal((deep * (1 - (1 / 143.0))) - 8, new TwoBays().Context.Ropework.MidSpanDropWhenSupportMoves!.Value / TwoBays.Inch, 0.05);
     }
 
     /// <summary>

@@ -52,7 +52,7 @@ public class TurnWordsTests
 
     private static void Matches(Piece piece, Occurrence place, FaceTurn face, Vector3d looks)
     {
-        var words = TurnWords.Of(piece, place with { Turn = new PieceTurn(false, face) });
+        var words = TurnWords.Write(piece, place with { Turn = new PieceTurn(false, face) });
         Assert.StartsWith("drawn face ", words, StringComparison.Ordinal);
         var outward = place.Side == Side.Left ? -Vector3d.UnitZ : Vector3d.UnitZ;
         var way = words["drawn face ".Length..] switch
@@ -72,7 +72,7 @@ public class TurnWordsTests
     [Fact]
     public void Cut_list_and_assembly_name_turned_places()
     {
-        var units = PeopleUnits.Of(Demo.Parameters.Units);
+        var units = DisplayUnits.For(Demo.Parameters.Units);
         var row = CutList.Csv(Demo, units).Split('\n').Single(r => r.StartsWith("D1,", StringComparison.Ordinal));
         Assert.Contains("near end at B: B11/board-1; B11/board-2", row, StringComparison.Ordinal);
         var brace = CutList.Csv(Demo, units).Split('\n').Single(r => r.StartsWith("K1,", StringComparison.Ordinal));
@@ -85,7 +85,7 @@ public class TurnWordsTests
     public void Labels_of_turned_parts_say_so_and_no_others_do()
     {
         IReadOnlyList<string> order = [.. Demo.Assembly().SelectMany(s => s.Parts)];
-        var texts = LabelSheet.Of(Demo, order).Pages.SelectMany(p => p.Content.Entities).OfType<SheetText>().ToList();
+        var texts = LabelSheet.Draw(Demo, order).Pages.SelectMany(p => p.Content.Entities).OfType<SheetText>().ToList();
         Assert.Equal(22, texts.Count(t => t.Text.StartsWith("TURNED: ", StringComparison.Ordinal)));
         Assert.Equal(Demo.Pieces.SelectMany(p => p.Occurrences).Count(o => o.Turn.IsRolled), texts.Count(t => t.Text.StartsWith("rolled over: ", StringComparison.Ordinal)));
     }
@@ -93,21 +93,21 @@ public class TurnWordsTests
     [Fact]
     public void Drawings_name_the_mirrored_frame_and_bay_and_mark_turned_parts()
     {
-        var pages = DrawingSheets.Of(Demo).Pages;
+        var pages = DrawingSheets.Draw(Demo).Pages;
         Assert.Contains(pages, p => p.Content.Title.Contains("End frame (F00, and mirrored F11)", StringComparison.Ordinal));
         Assert.Contains(pages, p => p.Content.Title.Contains("End bay (B01, and mirrored B11)", StringComparison.Ordinal));
         var text = string.Join(' ', pages.SelectMany(p => p.Content.Entities).OfType<SheetText>().Select(t => t.Text));
         Assert.Contains("F11, B11: the mirror image.", text, StringComparison.Ordinal);
-        var inclined = DrawingSheets.Of(Bridges.Build(Bridges.Inclined)).Pages;
+        var inclined = DrawingSheets.Draw(Bridges.Build(Bridges.Inclined)).Pages;
         Assert.DoesNotContain(inclined, p => p.Content.Title.Contains("mirrored", StringComparison.Ordinal));
-        var turned = DrawingSheets.Of(new Sample("fern-rise").Build()).Pages.SelectMany(p => p.Content.Entities).OfType<SheetText>();
+        var turned = DrawingSheets.Draw(new Sample("fern-rise").Build()).Pages.SelectMany(p => p.Content.Entities).OfType<SheetText>();
         Assert.Contains(turned, t => t.Text.EndsWith(", turned", StringComparison.Ordinal));
     }
 
     [Fact]
     public void A_profile_names_the_places_for_which_its_notes_are_not_true()
     {
-        var notes = string.Join(' ', PieceNotes.Of(D1, PeopleUnits.Of(Demo.Parameters.Units), "", 60));
+        var notes = string.Join(' ', PieceNotes.Write(D1, DisplayUnits.For(Demo.Parameters.Units), "", 60));
         Assert.Contains("Stands turned in 6 of 12 places, near end at B: B11/board-1;", notes, StringComparison.Ordinal);
     }
 

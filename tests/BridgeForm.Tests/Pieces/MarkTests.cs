@@ -46,7 +46,7 @@ public class MarkTests
                 continue;
             }
 
-            var members = Members.Of(Bridges.Layout(parameters)).SelectMany(g => g.Members).ToArray();
+            var members = Members.Lay(Bridges.Layout(parameters)).SelectMany(g => g.Members).ToArray();
             for (var order = 0; order < 4; order++)
             {
                 Assert.True(PieceSet.TryOf(parameters, [new MemberGroup("all", [.. members])], out var pieces, out var failure), failure);

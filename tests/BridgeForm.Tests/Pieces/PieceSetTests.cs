@@ -42,7 +42,7 @@ public class PieceSetTests
             var places = model.Pieces
                 .SelectMany(p => p.Occurrences.Select(o => (o.Id, Piece: p, o.Placement)))
                 .ToDictionary(o => o.Id, StringComparer.Ordinal);
-            var members = Members.Of(Bridges.Layout(parameters)).SelectMany(g => g.Members).ToArray();
+            var members = Members.Lay(Bridges.Layout(parameters)).SelectMany(g => g.Members).ToArray();
             Assert.Equal(members.Length, places.Count);
             foreach (var member in members)
             {
@@ -69,13 +69,13 @@ public class PieceSetTests
         var tolerance = parameters.Shop.Tolerance;
         var founders = new List<(Member Member, Corners Corners)>();
         var joined = new Dictionary<string, int>(StringComparer.Ordinal);
-        foreach (var member in Members.Of(Bridges.Layout(parameters)).SelectMany(g => g.Members))
+        foreach (var member in Members.Lay(Bridges.Layout(parameters)).SelectMany(g => g.Members))
         {
             var wood = member.Shape.IsPlainPrism() ? null : StockSolid.Build(member.Shape with { Holes = [] }).Value.Vertices.ToArray();
-            var corners = Corners.Of(member.Shape, wood);
+            var corners = Corners.Find(member.Shape, wood);
             var found = founders.FindIndex(f =>
                 f.Member.Role == member.Role && f.Member.Stock == member.Stock && f.Member.Section == member.Section
-                && corners.TurnOnto(f.Corners, Symmetries.Of(member.Shape, tolerance), tolerance, mirrored: false) is not null);
+                && corners.TurnOnto(f.Corners, Symmetries.List(member.Shape, tolerance), tolerance, mirrored: false) is not null);
             if (found < 0)
             {
                 found = founders.Count;

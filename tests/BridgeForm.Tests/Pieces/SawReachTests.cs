@@ -31,7 +31,7 @@ public class SawReachTests
         var side = Placement.FromLengthAndThickness(
             Vector3d.Zero, Vector3d.UnitX, new Vector3d(0, Math.Cos(s), Math.Sin(s)));
         var joint = new Plane(new Vector3d(Math.Cos(half), 0, Math.Sin(half)), 0);
-        var cut = SawReach.Of(side.ToLocal(joint), Shop);
+        var cut = SawReach.Measure(side.ToLocal(joint), Shop);
         Assert.Equal(mitre, Math.Abs(Bridges.Degrees(cut.Mitre)), 0.006);
         Assert.Equal(bevel, Math.Abs(Bridges.Degrees(cut.Bevel)), 0.006);
     }
@@ -44,7 +44,7 @@ public class SawReachTests
         var piece = Placement.FromLengthAndThickness(
             Vector3d.Zero, Vector3d.UnitX, new Vector3d(0, Math.Sin(spring), Math.Cos(spring)));
         var corner = new Plane(new Vector3d(Math.Cos(Math.PI / 4), 0, Math.Sin(Math.PI / 4)), 0);
-        var cut = SawReach.Of(piece.ToLocal(corner), Shop);
+        var cut = SawReach.Measure(piece.ToLocal(corner), Shop);
         Assert.Equal(31.62, Math.Abs(Bridges.Degrees(cut.Mitre)), 0.006);
         Assert.Equal(33.86, Math.Abs(Bridges.Degrees(cut.Bevel)), 0.006);
     }
@@ -59,7 +59,7 @@ public class SawReachTests
     public void Wedge_makes_up_for_what_the_saw_lacks(double mitre, double limit, double wedge)
     {
         var angle = Bridges.Radians(mitre);
-        var cut = SawReach.Of(
+        var cut = SawReach.Measure(
             new Plane(new Vector3d(Math.Cos(angle), Math.Sin(angle), 0), 0), Shop with { MitreLimit = Bridges.Radians(limit) });
         Assert.Equal(wedge, Bridges.Degrees(cut.Wedge), 1e-9);
         Assert.Equal(Math.Abs(mitre) <= limit, cut.InReach);
@@ -75,7 +75,7 @@ public class SawReachTests
         var normal = new Vector3d(Math.Cos(b) * Math.Cos(a), Math.Cos(b) * Math.Sin(a), Math.Sin(b));
         foreach (var end in (Plane[])[new Plane(normal, 1), new Plane(-normal, 1)])
         {
-            var cut = SawReach.Of(end, Shop);
+            var cut = SawReach.Measure(end, Shop);
             Assert.Equal(mitre, Bridges.Degrees(cut.Mitre), 1e-9);
             Assert.Equal(bevel, Bridges.Degrees(cut.Bevel), 1e-9);
             Assert.Equal(Math.Tan(b) / Math.Cos(a), Math.Tan(cut.Edge), 1e-12);

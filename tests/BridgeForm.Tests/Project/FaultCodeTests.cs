@@ -72,7 +72,7 @@ public sealed class FaultCodeTests
         Assert.Empty(reading.Lines);
         Assert.False(Bridge.TryBuild(reading.Parameters!, out _, out var fault));
         Assert.Equal(fault.Code, fault.Misfits[0].Code);
-        return FitFaults.Of(reading, fault.Misfits).Select(f => f.Code);
+        return FitFaults.Tell(reading, fault.Misfits).Select(f => f.Code);
     }
 
     // What no file is known to reach, by values that a file cannot give.
@@ -88,7 +88,7 @@ public sealed class FaultCodeTests
         if (code == FaultCode.DeckTurnsOver)
         {
             var layout = Bridges.Layout(garden);
-            return LayoutFit.Of(layout with { Deck = layout.Deck with { Points = [.. layout.Deck.Points.Reverse()] } })[0].Code;
+            return LayoutFit.Check(layout with { Deck = layout.Deck with { Points = [.. layout.Deck.Points.Reverse()] } })[0].Code;
         }
 
         Assert.Equal(FaultCode.PieceNotCut, code);

@@ -11,7 +11,7 @@ public sealed class NearestWordTests
     [InlineData("bse", "base")]
     [InlineData("zzzzzz", null)]
     public void Finds_the_near_one(string word, string? nearest) =>
-        Assert.Equal(nearest, NearestWord.Of(word, ["spacing", "stance", "step", "base"]));
+        Assert.Equal(nearest, NearestWord.Find(word, ["spacing", "stance", "step", "base"]));
 
     // Kukich, Techniques for automatically correcting words in text (1992): swapped neighbours count as one error.
     [Theory]

@@ -79,7 +79,7 @@ public sealed class RoleTableTests
     {
         string[] written = ["keeper", "post-foot", "brace-foot", "brace-head", "packer", "board-end", "stringer-end", "tread", "rail", "cap"];
         Assert.Equal(written, RoleTable.JointNames);
-        Assert.Equal(written.Order(StringComparer.Ordinal), EveryRole.Models.SelectMany(m => Joints.Of(m.Pieces)).Select(j => j.Name).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
+        Assert.Equal(written.Order(StringComparer.Ordinal), EveryRole.Models.SelectMany(m => Joints.Count(m.Pieces)).Select(j => j.Name).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
     }
 
     /// <summary>A stock of its own under every key that chooses wood: each part is cut from that of its key.</summary>
@@ -103,7 +103,7 @@ public sealed class RoleTableTests
             + string.Concat(((string[])["bases", "posts", "braces", "boards", "stringers", "rails", "caps"]).Select(name =>
                 $"  {name}: {{ species: western-red-cedar, treated: {(name == "stringers" ? "true" : "false")}, lengths: [3 m] }}\n"));
         var layout = Bridges.Layout(Bridges.Read(text));
-        var members = Members.Of(layout).SelectMany(g => g.Members).Where(m => m.Role == role).ToList();
+        var members = Members.Lay(layout).SelectMany(g => g.Members).Where(m => m.Role == role).ToList();
         Assert.NotEmpty(members);
         Assert.All(members, m => Assert.Equal(stock, m.Stock));
         Assert.Equal(stock, layout.Parameters.FindStock(role));

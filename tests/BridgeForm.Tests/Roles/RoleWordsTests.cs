@@ -19,7 +19,7 @@ namespace BridgeForm.Tests.Roles;
 public sealed class RoleWordsTests
 {
     private static readonly Lazy<Dictionary<BridgeModel, List<SheetPage>>> s_drawings = new(() =>
-        EveryRole.Models.ToDictionary(m => m, m => DrawingSheets.Of(m).Pages.ToList()));
+        EveryRole.Models.ToDictionary(m => m, m => DrawingSheets.Draw(m).Pages.ToList()));
 
     public static TheoryData<Role> All => EveryRole.All;
 
@@ -28,7 +28,7 @@ public sealed class RoleWordsTests
     public void Cut_list(Role role)
     {
         var (model, piece) = One(role);
-        var row = CutList.Csv(model, PeopleUnits.Of(model.Parameters.Units)).Split('\n').Single(r => r.StartsWith(piece.Mark + ",", StringComparison.Ordinal));
+        var row = CutList.Csv(model, DisplayUnits.For(model.Parameters.Units)).Split('\n').Single(r => r.StartsWith(piece.Mark + ",", StringComparison.Ordinal));
         Assert.Equal(RoleTable.Of(role).Name, row.Split(',')[2]);
         Assert.StartsWith(RoleTable.Of(role).Letter, piece.Mark, StringComparison.Ordinal);
     }
@@ -38,7 +38,7 @@ public sealed class RoleWordsTests
     public void Labels(Role role)
     {
         var (model, piece) = One(role);
-        var texts = Texts(LabelSheet.Of(model, [piece.Occurrences[0].Id]).Pages);
+        var texts = Texts(LabelSheet.Draw(model, [piece.Occurrences[0].Id]).Pages);
         Assert.Contains(texts, t => t.StartsWith(RoleTable.Of(role).Name + " · ", StringComparison.Ordinal));
     }
 
@@ -85,7 +85,7 @@ public sealed class RoleWordsTests
     public void Notes_of_profiles(Role role)
     {
         var (model, piece) = One(role);
-        var notes = PieceNotes.Of(piece, PeopleUnits.Of(model.Parameters.Units), "", 500);
+        var notes = PieceNotes.Write(piece, DisplayUnits.For(model.Parameters.Units), "", 500);
         Assert.StartsWith($"{piece.Mark} {RoleTable.Of(role).Name}, ", notes[0], StringComparison.Ordinal);
         Assert.Contains(notes, n => n.StartsWith($"Face up: {RoleTable.Of(role).Faces.Drawn}. ", StringComparison.Ordinal));
     }
@@ -96,7 +96,7 @@ public sealed class RoleWordsTests
     {
         var (model, piece) = One(role);
         var use = Assert.Single(CutUse.Grouped([piece], p => p.Mark));
-        var notes = use.Notes(PeopleUnits.Of(model.Parameters.Units)).ToList();
+        var notes = use.Notes(DisplayUnits.For(model.Parameters.Units)).ToList();
         Assert.Contains(notes, n => n.Contains($" · {RoleTable.Of(role).Name}, ", StringComparison.Ordinal));
         Assert.Contains($"Face up: {RoleTable.Of(role).Faces.Drawn}.", notes);
     }
@@ -130,7 +130,7 @@ public sealed class RoleWordsTests
     public void Hardware(Role role)
     {
         var model = EveryRole.With(role);
-        var joints = Joints.Of(model.Pieces);
+        var joints = Joints.Count(model.Pieces);
         Assert.All(RoleTable.Of(role).Joints, j => Assert.Contains(joints, found => (found.Name, found.What) == (j.Name, j.What)));
     }
 

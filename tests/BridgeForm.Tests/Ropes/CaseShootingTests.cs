@@ -27,10 +27,10 @@ public sealed class CaseShootingTests
             BackstayB = slidesAtB ? stay : null,
         };
         const double H = 1000, V = 900, Newton = 0.1;
-        var at = CaseShooting.Of(request, H, V);
+        var at = CaseShooting.Shoot(request, H, V);
         Assert.False(at.Slid);
-        var byH = Differences(CaseShooting.Of(request, H + Newton, V), CaseShooting.Of(request, H - Newton, V));
-        var byV = Differences(CaseShooting.Of(request, H, V + Newton), CaseShooting.Of(request, H, V - Newton));
+        var byH = Differences(CaseShooting.Shoot(request, H + Newton, V), CaseShooting.Shoot(request, H - Newton, V));
+        var byV = Differences(CaseShooting.Shoot(request, H, V + Newton), CaseShooting.Shoot(request, H, V - Newton));
         RopeSamples.Close(byH.X, at.XRates.H, 1e-6);
         RopeSamples.Close(byV.X, at.XRates.V, 1e-6);
         RopeSamples.Close(byH.Drop, at.DropRates.H, 1e-6);

@@ -29,7 +29,7 @@ public sealed class ElasticCatenaryTests
         });
         const double Tolerance = 1e-9;
         RopeSamples.Close(h, shape.Horizontal, Tolerance);
-        RopeSamples.Close(tension, shape.MaxTension, Tolerance);
+        RopeSamples.Close(tension, shape.LargestTension, Tolerance);
         RopeSamples.Close(stretched, shape.StretchedLength(), Tolerance);
         RopeSamples.Close(sag, shape.Sag, Tolerance);
         RopeSamples.Close(weight * length / 2, shape.Segments[0].VerticalA, Tolerance);

@@ -122,7 +122,7 @@ public sealed class TwoLinkTests
         var level = s_rope.Level(FrameWeight / 2, drop, Length);
         RopeSamples.Close(drop * Inch, row.Sag, Hand(level));
         RopeSamples.Close(TwoLinks.Newtons(level), row.Horizontal, Hand(level));
-        RopeSamples.Close(TwoLinks.Newtons(s_rope.Tension(FrameWeight / 2, drop, Length)), row.MaxTension, Hand(level));
+        RopeSamples.Close(TwoLinks.Newtons(s_rope.Tension(FrameWeight / 2, drop, Length)), row.LargestTension, Hand(level));
     }
 
     [Fact]
@@ -142,7 +142,7 @@ public sealed class TwoLinkTests
         RopeSamples.Close(((2 * Length) + (2 * (18 + 4.5))) * Inch, work.Cut!.Length!.Value, 1e-7);
         RopeSamples.Close(2 * Length * 80 * TwoLinks.Expansion * Inch, work.Cut.TemperatureChange, 1e-6);
         RopeSamples.Close(2 * Length * 0.005 * Inch, work.Stretch[1].TakeUp, 1e-6);
-        RopeSamples.Close((s_rope.Drop(Dead, Length, 1.005) - s_bridge.Sag) * Inch, work.Stretch[1].MoveDownMid!.Value, 1e-4);
+        RopeSamples.Close((s_rope.Drop(Dead, Length, 1.005) - s_bridge.Sag) * Inch, work.Stretch[1].MidSpanDrop!.Value, 1e-4);
     }
 
     // What links instead of arcs leave out.
@@ -165,13 +165,13 @@ public sealed class TwoLinkTests
         var level = s_rope.Level(heavier, drop, Length);
         RopeSamples.Close(drop * Inch, result.Shape.Sag, Hand(level));
         RopeSamples.Close(TwoLinks.Newtons(level), result.Shape.Horizontal, 1e-5 + Hand(level));
-        RopeSamples.Close(TwoLinks.Newtons(s_rope.Tension(heavier, drop, Length)), result.Shape.MaxTension, 1e-5 + Hand(level));
-        Assert.Equal((drop - s_bridge.Sag) * Inch, result.MoveDownMid, 1e-5);
+        RopeSamples.Close(TwoLinks.Newtons(s_rope.Tension(heavier, drop, Length)), result.Shape.LargestTension, 1e-5 + Hand(level));
+        Assert.Equal((drop - s_bridge.Sag) * Inch, result.MidSpanDrop, 1e-5);
         Assert.Equal(-(drop - s_bridge.Sag) * Inch, result.Moves[1].Y, 1e-5);
         Assert.False(result.RollsOver);
         Assert.Equal(Math.Atan(ropes.Tilt), result.CrossSlope!.Value, 1e-5);
         Assert.Equal(Math.Atan(ropes.FirstTilt), result.FirstOrderCrossSlope, 1e-5);
-        // Down on both supports with half the load and a link's weight, and inward with the level pull.
+        // Down on both supports with half the load and a link's weight, and inward with the horizontal tension.
         RopeSamples.Close(-TwoLinks.Newtons((heavier / 2) + (s_rope.PerInch * Length)), result.ReactionA.Y, 1e-5 + Hand(level));
         RopeSamples.Close(-TwoLinks.Newtons((heavier / 2) + (s_rope.PerInch * Length)), result.ReactionB.Y, 1e-5 + Hand(level));
         RopeSamples.Close(TwoLinks.Newtons(level), result.ReactionA.X, 1e-5 + Hand(level));

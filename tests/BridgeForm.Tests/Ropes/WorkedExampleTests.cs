@@ -101,7 +101,7 @@ public sealed class WorkedExampleTests
         var shape = RopeSamples.Catenary(span, 0, sag, 1);
         Expect(id, c, shape.Horizontal, tolerance);
         Expect(id, length, shape.StretchedLength(), tolerance);
-        Expect(id, tension, shape.MaxTension, tolerance);
+        Expect(id, tension, shape.LargestTension, tolerance);
     }
 
     /// <summary>Sag of a catenary from the tension at its lowest point, which is the one these books mean.</summary>
@@ -152,7 +152,7 @@ public sealed class WorkedExampleTests
         RopeSamples.Close(-1100, b.Y, 1e-6);
         Assert.Equal(1.375, 2 - shape.Nodes[3].Y, 1e-6);
         RopeSamples.Close(1627.88, RopeSamples.Hypotenuse(shape.Horizontal, shape.Segments[0].VerticalA), 1e-5);
-        RopeSamples.Close(1941.65, shape.MaxTension, 1e-5);
+        RopeSamples.Close(1941.65, shape.LargestTension, 1e-5);
         Assert.Equal(34.51, shape.EndSlopes().Last * 180 / Math.PI, 0.005);
     }
 
@@ -160,7 +160,7 @@ public sealed class WorkedExampleTests
     [Fact]
     public void Two_loads_and_a_largest_tension()
     {
-        var shape = RopeSamples.Where(s => Loaded(10, 0, s, 0, 0, 600, 0, 450, 0), s => s.MaxTension, 720, 2, 6);
+        var shape = RopeSamples.Where(s => Loaded(10, 0, s, 0, 0, 600, 0, 450, 0), s => s.LargestTension, 720, 2, 6);
         Assert.Equal(398, shape.Horizontal, 0.5);
         Assert.Equal(4.52, -shape.Nodes[2].Y, 0.005);
     }

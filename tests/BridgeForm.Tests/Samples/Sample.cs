@@ -41,7 +41,7 @@ internal sealed record Sample(string Name)
         ["bays"] = model.Rope.Segments.Length,
         ["sag"] = model.Rope.Sag,
         ["design_horizontal"] = model.Rope.Horizontal,
-        ["design_max_tension"] = model.Rope.MaxTension,
+        ["design_max_tension"] = model.Rope.LargestTension,
         ["unstressed_length"] = model.Rope.UnstressedLength(),
         ["first_slope_deg"] = Bridges.Degrees(model.Rope.EndSlopes().First),
         ["last_slope_deg"] = Bridges.Degrees(model.Rope.EndSlopes().Last),

@@ -102,7 +102,7 @@ public class SampleTests
     public void Pictures_of_drawings_show_what_is_drawn_now(int page, string picture)
     {
         using var stream = new MemoryStream();
-        PdfWriter.Write(DrawingSheets.Of(new Sample("alder-dell").Build()), stream);
+        PdfWriter.Write(DrawingSheets.Draw(new Sample("alder-dell").Build()), stream);
         var number = page.ToString(CultureInfo.InvariantCulture);
         Referee.OnFile(stream.ToArray(), "drawings.pdf", path =>
             Picture.AssertFresh(picture, Picture.Hash(Encoding.UTF8.GetBytes(Referee.Poppler("pdftotext", "-f", number, "-l", number, path, "-")))));

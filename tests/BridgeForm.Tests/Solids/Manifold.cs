@@ -22,8 +22,8 @@ internal sealed record CutBody(Vector3d Min, Vector3d Max, IReadOnlyList<Step> S
     /// <summary>A stick with its own channels and holes.</summary>
     public static CutBody Of(CutStock stock) => Of(
         stock,
-        stock.Channels.Select(c => new Step(null, StockCutters.Of(stock, c)))
-            .Concat(stock.Holes.Select(h => new Step(null, StockCutters.Of(stock, h)))));
+        stock.Channels.Select(c => new Step(null, StockCutters.Build(stock, c)))
+            .Concat(stock.Holes.Select(h => new Step(null, StockCutters.Build(stock, h)))));
 }
 
 /// <summary>Asks manifold-3d 3.5.4, an outside library for mesh booleans (tests/referees/manifold.mjs).</summary>

@@ -32,8 +32,8 @@ internal sealed record RandomMember(CutStock Stock, ImmutableArray<Step> Steps)
         var stock = new CutStock(width, thickness, End(r, 0, -1), End(r, length, 1)) { Rips = Rips(r, width, thickness, length) };
         stock = stock with { Channels = [.. Enumerable.Range(0, r.Next(4)).Select(_ => RandomChannel(r, stock, length))] };
         stock = stock with { Holes = [.. Enumerable.Range(0, r.Next(10) < 6 ? 0 : r.Next(1, 4)).Select(_ => RandomHole(r, stock, length))] };
-        var steps = stock.Channels.Select(c => new Step(null, StockCutters.Of(stock, c)))
-            .Concat(stock.Holes.Select(h => new Step(null, StockCutters.Of(stock, h))))
+        var steps = stock.Channels.Select(c => new Step(null, StockCutters.Build(stock, c)))
+            .Concat(stock.Holes.Select(h => new Step(null, StockCutters.Build(stock, h))))
             .ToList();
         for (var extra = r.Next(10) < 6 ? 0 : r.Next(1, 4); extra > 0; extra--)
             steps.Insert(r.Next(steps.Count + 1), Extra(r, stock, length, withinRoundOff));

@@ -17,7 +17,7 @@ public class HardwareListTests
         var model = s_garden.Value;
         var frames = model.Frames.Length;
         var bays = frames - 1;
-        var joints = Joints.Of(model.Pieces).ToDictionary(j => j.Name, j => j.Count);
+        var joints = Joints.Count(model.Pieces).ToDictionary(j => j.Name, j => j.Count);
         Assert.Equal(2 * frames, joints["keeper"]);
         Assert.Equal(2 * frames, joints["post-foot"]);
         Assert.Equal(2 * frames, joints["brace-foot"]);
@@ -32,7 +32,7 @@ public class HardwareListTests
     {
         var model = Bridges.Build(Bridges.Garden + "\n" + "deck: { layout: across, board: { section: 2x6 }, stringer: { section: 2x6, count: 3 } }\n");
         var treads = model.Pieces.Where(p => p.Role == Role.Tread).Sum(p => p.Occurrences.Length);
-        Assert.Equal(3 * treads, Joints.Of(model.Pieces).Single(j => j.Name is "tread").Count);
+        Assert.Equal(3 * treads, Joints.Count(model.Pieces).Single(j => j.Name is "tread").Count);
     }
 
     [Fact]

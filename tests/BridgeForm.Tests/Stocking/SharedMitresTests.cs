@@ -63,7 +63,7 @@ public class SharedMitresTests
         static string Table(string text)
         {
             var model = Bridges.Build(text);
-            return BridgeForm.Output.Tables.StockPlanTable.Csv(model, BridgeForm.Output.PeopleUnits.Of(model.Parameters.Units));
+            return BridgeForm.Output.Tables.StockPlanTable.Csv(model, BridgeForm.Output.DisplayUnits.For(model.Parameters.Units));
         }
     }
 

@@ -17,7 +17,7 @@ public class StageSlopesTests
     {
         var model = Bridges.Build(Bridges.Garden.Replace("span: 30 ft", site, StringComparison.Ordinal) + "\n" + erection + "\n");
         var steps = model.Assembly();
-        var slopes = StageSlopes.Of(model.Parameters, model.Rope, model.Pieces, model.Groups, steps);
+        var slopes = StageSlopes.Find(model.Parameters, model.Rope, model.Pieces, model.Groups, steps);
         Assert.Equal(steps[^1].Stage, slopes.Length);
         Assert.Equal(model.Rope.Sag, slopes[^1].Sag, PieceForPart);
         var (first, last) = model.Rope.EndSlopes();
@@ -35,7 +35,7 @@ public class StageSlopesTests
     {
         var model = Bridges.Build(Bridges.Garden.Replace("span: 30 ft", "span: 1500 ft", StringComparison.Ordinal) + "\nerection: one-end\n");
         var steps = model.Assembly();
-        var slopes = StageSlopes.Of(model.Parameters, model.Rope, model.Pieces, model.Groups, steps);
+        var slopes = StageSlopes.Find(model.Parameters, model.Rope, model.Pieces, model.Groups, steps);
         Assert.InRange(slopes.Length, 100, 121);
         Assert.Equal(steps[^1].Stage, slopes[^1].Stage);
     }

@@ -22,7 +22,7 @@ public class TreatmentPlanTests
     public void Area_is_that_of_the_cut_faces_of_treated_pieces()
     {
         var model = s_garden.Value;
-        var plan = TreatmentPlan.Of(model.Pieces, model.Parameters);
+        var plan = TreatmentPlan.Plan(model.Pieces, model.Parameters);
         var area = model.Pieces
             .Where(p => model.Parameters.StockNamed(p.Stock).Treated)
             .Sum(p => p.Occurrences.Length * p.Solid.Faces.Select((f, i) => (f, i)).Where(x => x.f.Origin != FaceOrigin.Stock).Sum(x => FaceArea(p.Solid, x.f)));
@@ -36,10 +36,10 @@ public class TreatmentPlanTests
     {
         var model = s_garden.Value;
         var given = model.Parameters with { Treatment = new TreatmentParameters(3, 5000) };
-        var plan = TreatmentPlan.Of(model.Pieces, given);
+        var plan = TreatmentPlan.Plan(model.Pieces, given);
         Assert.Equal(plan.Area * 3 / 5000, plan.Volume, 1e-12);
         Assert.False(plan.IsDefault);
-        Assert.True(TreatmentPlan.Of(model.Pieces, model.Parameters).IsDefault);
+        Assert.True(TreatmentPlan.Plan(model.Pieces, model.Parameters).IsDefault);
     }
 
     /// <summary>Area of a face with holes by Green's theorem in the plane of the face.</summary>

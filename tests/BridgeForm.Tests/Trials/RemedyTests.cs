@@ -144,7 +144,7 @@ public sealed class RemedyTests
 
     private static bool Passes(BridgeParameters parameters)
     {
-        var checks = Contexts.Of(parameters) is var context ? BridgeForm.Checks.Ropes.RopeChecks.Of(context) : [];
+        var checks = Contexts.Of(parameters) is var context ? BridgeForm.Checks.Ropes.RopeChecks.Run(context) : [];
         return checks.Where(c => c.Id is "rope-strength" or "cases-solved").All(c => c.Status == CheckStatus.Pass);
     }
 }

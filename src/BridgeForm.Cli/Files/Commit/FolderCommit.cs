@@ -21,9 +21,9 @@ internal sealed record FolderCommit(
     private ImmutableArray<Move> _moves = [];
 
     /// <summary>Looks at the folder.</summary>
-    public static FolderCommit Of(FolderEntry entry, string staging, ImmutableArray<ListedFile> made, ImmutableHashSet<string> kinds, FolderSurvey earlier)
+    public static FolderCommit Prepare(FolderEntry entry, string staging, ImmutableArray<ListedFile> made, ImmutableHashSet<string> kinds, FolderSurvey earlier)
     {
-        var survey = FolderSurvey.Of(entry.Path, earlier);
+        var survey = FolderSurvey.Look(entry.Path, earlier);
         var names = made.Select(f => f.Name).ToHashSet(StringComparer.Ordinal);
         var others = survey.Listed.Values.Where(f => !names.Contains(f.Name) && !survey.Missing.Contains(f.Name)).ToLookup(f => kinds.Contains(f.Kind));
         return new FolderCommit(entry, staging, survey, made, [.. others[false]], [.. others[true]]);
@@ -78,7 +78,7 @@ internal sealed record FolderCommit(
     {
         Likeness.OfFiles(Entry.Path, New, Made);
         var manifest = new ListedFile(Manifest.FileName, "", Manifest.HashOf(Path.Combine(New, Manifest.FileName)));
-        _moves = MovePlan.Of(Entry.Path, Survey, [.. Made, manifest], Gone);
+        _moves = MovePlan.Plan(Entry.Path, Survey, [.. Made, manifest], Gone);
         return
         [
             () => Journal.Write(Staging, _moves),

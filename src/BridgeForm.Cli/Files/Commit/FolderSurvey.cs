@@ -27,14 +27,14 @@ internal sealed record FolderSurvey(
     /// <summary>Looks at a folder. Hidden folders of this program are passed over.</summary>
     /// <param name="folder">The folder.</param>
     /// <param name="earlier">An earlier look at the same files: those untouched since are not read again.</param>
-    public static FolderSurvey Of(string folder, FolderSurvey? earlier = null)
+    public static FolderSurvey Look(string folder, FolderSurvey? earlier = null)
     {
-        var manifest = Manifest.Of(folder);
+        var manifest = Manifest.Read(folder);
         var listed = (manifest?.Files ?? []).ToImmutableSortedDictionary(f => f.Name, f => f, StringComparer.Ordinal);
         var standing = listed.Values.ToLookup(f => KindAt(folder, f.Name));
         ImmutableArray<ListedFile> files = [.. standing[PlaceKind.File]];
         var sights = new Sight[files.Length];
-        Parallel.For(0, files.Length, i => sights[i] = Sight.Of(Path.Combine(folder, files[i].Name), earlier?.Seen.GetValueOrDefault(files[i].Name)));
+        Parallel.For(0, files.Length, i => sights[i] = Sight.Look(Path.Combine(folder, files[i].Name), earlier?.Seen.GetValueOrDefault(files[i].Name)));
         var changed = files.Where((f, i) => !string.Equals(f.Hash, sights[i].Hash, StringComparison.Ordinal))
             .Concat(standing[PlaceKind.Folder]).Concat(standing[PlaceKind.Other]);
         return new FolderSurvey(
@@ -87,7 +87,7 @@ internal sealed record FolderSurvey(
     internal sealed record Sight(string Hash, long Length, DateTime Written)
     {
         /// <summary>Reads a file, unless it is as it was seen before.</summary>
-        public static Sight Of(string path, Sight? before)
+        public static Sight Look(string path, Sight? before)
         {
             var info = new FileInfo(path);
             var (length, written) = (info.Length, info.LastWriteTimeUtc);

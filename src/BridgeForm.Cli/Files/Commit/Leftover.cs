@@ -17,7 +17,7 @@ internal static class Leftover
         }
 
         Place.Unlock(leftover);
-        var survey = FolderSurvey.Of(leftover, earlier);
+        var survey = FolderSurvey.Look(leftover, earlier);
         ImmutableArray<string> files = [.. Leaves(leftover).Select(f => Path.GetRelativePath(leftover, f).Replace('\\', '/'))
             .OrderBy(f => f is Manifest.FileName)
             .ThenBy(f => f, StringComparer.Ordinal)];

@@ -51,7 +51,7 @@ internal sealed record Manifest(ImmutableArray<ListedFile> Files)
     }
 
     /// <summary>The manifest of a folder; null when there is none, or one that another program wrote.</summary>
-    public static Manifest? Of(string folder)
+    public static Manifest? Read(string folder)
     {
         var path = Path.Combine(folder, FileName);
         if (Place.At(path) is not PlaceKind.File)

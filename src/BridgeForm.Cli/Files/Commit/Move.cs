@@ -107,7 +107,7 @@ internal static class MovePlan
     /// <param name="survey">What is listed there.</param>
     /// <param name="files">What this run made, the manifest among them.</param>
     /// <param name="gone">Listed, made by a kind that this run makes, and not made by it.</param>
-    public static ImmutableArray<Move> Of(
+    public static ImmutableArray<Move> Plan(
         string folder, FolderSurvey survey, ImmutableArray<ListedFile> files, IEnumerable<ListedFile> gone)
     {
         var order = files.OrderBy(f => f.Name is Manifest.FileName).ThenBy(f => f.Name, StringComparer.Ordinal);

@@ -18,11 +18,11 @@ internal static class ClearWidth
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
     /// <summary>Against the width of an accessible route; a warning on a private bridge.</summary>
-    public static CheckResult Of(CheckContext context)
+    public static CheckResult Check(CheckContext context)
     {
         var width = Least(context.Layout);
         var (needed, source) = Limits.ClearWidth;
-        var words = context.People();
+        var words = context.Words();
         return Outcome.AtLeast(
             Declared, width, needed, "m", source,
             $"{words.Length(width)} at the narrowest, {words.Length(needed)} to compare with",
@@ -35,7 +35,7 @@ internal static class ClearWidth
         var least = DeckWidth.BetweenPosts(layout.Parameters);
         for (var bay = 1; bay <= layout.Bays; bay++)
         {
-            var lowest = GuardRails.Of(layout, bay, Side.Right).FirstOrDefault();
+            var lowest = GuardRails.Lay(layout, bay, Side.Right).FirstOrDefault();
             if (lowest is null)
             {
                 break;
@@ -64,7 +64,7 @@ internal static class DeckGaps
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
     /// <summary>A warning; a fault where a child's head or a foot goes through.</summary>
-    public static CheckResult Of(CheckContext context)
+    public static CheckResult Check(CheckContext context)
     {
         var parameters = context.Parameters;
         var deck = parameters.Deck;
@@ -72,7 +72,7 @@ internal static class DeckGaps
             ? context.Bays.Max(bay => DeckTreads.Gap(context.Layout, bay, stringer))
             : DeckWidth.EqualGap(DeckWidth.Filled(parameters), deck.Board.Width, DeckWidth.BoardCount(parameters));
         var widest = deck.Stringer is null ? Math.Max(between, deck.ButtGap) : between;
-        var words = context.People();
+        var words = context.Words();
         var (sphere, guards) = Limits.Opening(parameters.Use, 0);
         if (GuardOpenings.Status(widest, sphere) == CheckStatus.Fail)
         {

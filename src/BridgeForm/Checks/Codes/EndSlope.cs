@@ -20,7 +20,7 @@ internal static class EndSlope
         [CheckStatus.Pass, CheckStatus.Warn]);
 
     /// <summary>A warning: a rope bridge is no ramp, but whoever rolls or carries something over it should know.</summary>
-    public static CheckResult Of(CheckContext context)
+    public static CheckResult Check(CheckContext context)
     {
         var (steepest, at) = Steepest(context);
         var (limit, source) = Limits.Ramp;

@@ -15,11 +15,11 @@ internal static class GuardHeight
         [CheckStatus.Pass, CheckStatus.Fail]);
 
     /// <summary>The least height of all bays against the code's.</summary>
-    public static CheckResult Of(CheckContext context)
+    public static CheckResult Check(CheckContext context)
     {
         var least = GuardPlace.Least(context.Layout);
         var (needed, source) = Limits.GuardHeight(context.Parameters.Use);
-        var words = context.People();
+        var words = context.Words();
         return Outcome.AtLeast(
             Declared, least.Height, needed, "m", source,
             $"least in {least.Frame}: {words.Length(least.Height)}, needed {words.Length(needed)}");
@@ -55,9 +55,9 @@ internal static class Handrail
         [CheckStatus.Pass, CheckStatus.Warn]);
 
     /// <summary>A warning where no rail or cap runs at that height.</summary>
-    public static CheckResult Of(CheckContext context)
+    public static CheckResult Check(CheckContext context)
     {
-        var words = context.People();
+        var words = context.Words();
         var (low, high, source) = Limits.Handrail(context.Parameters.Use);
         var (range, name) = Nearest(context);
         var applies = Applies(context);

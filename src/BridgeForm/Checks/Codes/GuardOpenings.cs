@@ -33,10 +33,10 @@ internal static class GuardOpenings
         [CheckStatus.Engineer]);
 
     /// <summary>The opening closest to what its code lets pass, or furthest beyond it.</summary>
-    public static CheckResult Of(CheckContext context)
+    public static CheckResult Check(CheckContext context)
     {
         var worst = context.Bays.SelectMany(bay => InBay(context, bay)).MaxBy(o => o.Clear / o.Sphere)!;
-        var words = context.People();
+        var words = context.Words();
         return new CheckResult(
             Declared.Id, Declared.Title, Status(worst.Clear, worst.Sphere),
             worst.Clear, worst.Sphere, "m", Ratio(worst.Clear, worst.Sphere), worst.Source,
@@ -48,7 +48,7 @@ internal static class GuardOpenings
     {
         var layout = context.Layout;
         var (sphere, source) = Limits.Opening(layout.Parameters.Use, 0);
-        var words = context.People();
+        var words = context.Words();
         return Outcome.ForEngineer(
             DeclaredLanding,
             sphere,
@@ -93,8 +93,8 @@ internal static class GuardOpenings
     public static List<Member> Ladder(BridgeLayout layout, int bay) =>
     [
         Edge(layout, bay),
-        .. GuardRails.Of(layout, bay, Side.Right),
-        GuardCaps.Of(layout, bay, Side.Right),
+        .. GuardRails.Lay(layout, bay, Side.Right),
+        GuardCaps.Lay(layout, bay, Side.Right),
     ];
 
     /// <summary>The outermost board; of a deck of treads, the strip that their ends line up to.</summary>

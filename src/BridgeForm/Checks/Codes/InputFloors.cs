@@ -45,7 +45,7 @@ internal static class InputFloors
     /// <summary>Fails; with a reason a look that carries it in its title.</summary>
     public static CheckResult Live(CheckContext context)
     {
-        var (words, loads) = (context.People(), context.Parameters.Loads);
+        var (words, loads) = (context.Words(), context.Parameters.Loads);
         var (least, use) = context.Parameters.Use == BridgeUse.Public ? (60 * PoundPerSquareFoot, "public") : (40 * PoundPerSquareFoot, "private");
         var text = $"loads.live {words.Pressure(loads.Live)}; at least {words.Pressure(least)} on a {use} bridge";
         if (loads.LowLiveReason is not { } reason)

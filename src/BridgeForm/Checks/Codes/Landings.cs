@@ -22,7 +22,7 @@ internal static class Landings
         [CheckStatus.Pass, CheckStatus.Warn]);
 
     /// <summary>Step, and gap where one is given.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Check(CheckContext context)
     {
         var site = context.Parameters.Site;
         yield return Step(context);
@@ -34,7 +34,7 @@ internal static class Landings
 
     private static CheckResult Gap(CheckContext context, double? a, double? b)
     {
-        var words = context.People();
+        var words = context.Words();
         var (limit, source) = Limits.FloorOpening;
         string Text(double? gap, string end) => gap is { } given ? words.Length(given) : NotLookedAt(end, "gap");
         var result = Outcome.AtMost(
@@ -61,7 +61,7 @@ internal static class Landings
             limit,
             "m",
             source,
-            $"at A {a.Text}; at B {b.Text}; at most {context.People().Length(limit)}");
+            $"at A {a.Text}; at B {b.Text}; at most {context.Words().Length(limit)}");
         return Open(result, a.Step is null || b.Step is null);
     }
 
@@ -72,7 +72,7 @@ internal static class Landings
             return (null, NotLookedAt(end, "level"));
         }
 
-        var words = context.People();
+        var words = context.Words();
         var surface = DeckEnd.Surface(context.Layout, frame) - context.Layout.Poses[frame].Node.Y;
         return (
             Math.Abs(given - surface),

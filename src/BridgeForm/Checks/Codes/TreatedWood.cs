@@ -28,7 +28,7 @@ internal static class TreatedWood
         [CheckStatus.Pass, CheckStatus.Warn]);
 
     /// <summary>Both.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Check(CheckContext context)
     {
         var parameters = context.Parameters;
         var channel = parameters.Frames.Channel;
@@ -39,7 +39,7 @@ internal static class TreatedWood
             (parameters.Ropes.Rope.Galvanized, treated, channel.Liner > 0) switch
             {
                 (true, true, false) => "galvanised rope in treated bases without a liner: set channel.liner (no metal) and ease the channel's mouths",
-                (true, true, true) => $"galvanised rope in treated bases, lined with {context.People().Length(channel.Liner)}",
+                (true, true, true) => $"galvanised rope in treated bases, lined with {context.Words().Length(channel.Liner)}",
                 (false, _, _) => "the rope is not galvanised",
                 _ => "the bases are not treated",
             });

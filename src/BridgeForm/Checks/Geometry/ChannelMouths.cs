@@ -33,7 +33,7 @@ internal static class ChannelMouths
     private const string DeepSource = "NDS 4.4.3, IRC R502.8.1: end notches at most d/4 deep";
 
     /// <summary>Shallow and deep mouths of interior and of end bases.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Check(CheckContext context)
     {
         foreach (var atEnd in (bool[])[false, true])
         {
@@ -65,7 +65,7 @@ internal static class ChannelMouths
     {
         var needed = context.Parameters.Ropes.Rope.Radius / 2;
         var had = at.Depth - at.Change;
-        var words = context.People();
+        var words = context.Words();
         var key = atEnd ? "channel.end_depth" : "channel.depth";
         var detail =
             $"{at.Frame}: {words.Length(at.Depth)} − {words.Length(at.Change)} = {words.Length(had)} at the shallow mouth; "
@@ -79,7 +79,7 @@ internal static class ChannelMouths
     {
         var depth = context.Parameters.Frames.Base.Depth;
         var deep = at.Depth + at.Change;
-        var words = context.People();
+        var words = context.Words();
         var detail =
             $"{at.Frame}: {words.Length(at.Depth)} + {words.Length(at.Change)} = {words.Length(deep)} at the deep mouth; "
             + $"a quarter of the base's {words.Length(depth)} is {words.Length(depth / 4)}";
@@ -109,13 +109,13 @@ internal static class KeeperStrap
         [CheckStatus.Pass, CheckStatus.Warn]);
 
     /// <summary>Warns when the rope lies deeper in the base than its own diameter.</summary>
-    public static CheckResult Of(CheckContext context)
+    public static CheckResult Check(CheckContext context)
     {
         var rope = context.Parameters.Ropes.Rope.Diameter;
         var channel = context.Parameters.Frames.Channel;
         var deepest = Math.Max(channel.Depth, channel.EndDepth);
         var sunk = deepest - channel.Liner;
-        var words = context.People();
+        var words = context.Words();
         return Outcome.AtMost(
             Declared,
             sunk, rope, "m",

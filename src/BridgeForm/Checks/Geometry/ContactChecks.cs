@@ -20,15 +20,15 @@ internal static class ContactChecks
     ];
 
     /// <summary>Overlaps, bearings and ropes, over all pairs that come near each other.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Check(CheckContext context)
     {
         var found = context.Contacts;
-        var words = context.People();
-        yield return Of(
+        var words = context.Words();
+        yield return Check(
             Declared[0], found.OverlapCount, found.DeepestOverlap,
             $"{found.Pairs} near pairs compared; deepest {words.Length(found.DeepestOverlap)}, at most {words.Length(Tolerances.Seating)}"
             + List(words, found.Overlaps, found.OverlapCount, "in"));
-        yield return Of(
+        yield return Check(
             Declared[1], found.GapCount, found.WidestGap,
             (found.Gaps.Any(g => !double.IsFinite(g.Amount)) ? "some rest on nothing" : $"widest gap {words.Length(found.WidestGap)}, at most {words.Length(Tolerances.Seating)}")
                 + List(words, found.Gaps, found.GapCount, "off")
@@ -36,7 +36,7 @@ internal static class ContactChecks
                 ? "; a cap lifted by its steeper neighbour lies down on a tapered shim, or on thinner posts"
                 : ""));
         var depth = Math.Max(0, found.DeepestRope);
-        var ropes = Of(
+        var ropes = Check(
             Declared[2], found.RopeContactCount, depth,
             $"deepest in a channel's mouth {words.Length(depth)}, at most {words.Length(Tolerances.Seating)}" + List(words, found.RopeContacts, found.RopeContactCount, "in"));
         yield return ropes.Status == CheckStatus.Fail && ropes.Ratio <= 1
@@ -44,8 +44,8 @@ internal static class ContactChecks
             : ropes;
     }
 
-    // What holds lies within the tolerance or a few roundings above it, which the survey lets pass.
-    private static CheckResult Of(DeclaredCheck check, int faults, double amount, string detail)
+    // What holds lies within the tolerance or a few roundings above it, which the sweep lets pass.
+    private static CheckResult Check(DeclaredCheck check, int faults, double amount, string detail)
     {
         var demand = faults == 0 ? Math.Min(amount, Tolerances.Seating) : amount;
         return new CheckResult(

@@ -24,9 +24,9 @@ internal static class Anchors
     private const string Source = "statics of the worst load case; anchors, posts and trees are for a licensed engineer";
 
     /// <summary>One result a support.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context) =>
+    public static IEnumerable<CheckResult> Check(CheckContext context) =>
         context.Ropework.Supports.Select(pull => At(
-            context.People(),
+            context.Words(),
             pull,
             context.Ropework.Stretch.SelectMany(s => s.NewPulls).Where(p => string.Equals(p.Support, pull.Support, StringComparison.Ordinal)).MaxBy(Held)));
 
@@ -68,10 +68,10 @@ internal static class SupportMoves
         [CheckStatus.Engineer]);
 
     /// <summary>Fall of mid-span when one support moves an inch.</summary>
-    public static CheckResult Of(CheckContext context)
+    public static CheckResult Check(CheckContext context)
     {
-        var words = context.People();
-        var fall = context.Ropework.FallWhenSupportMoves;
+        var words = context.Words();
+        var fall = context.Ropework.MidSpanDropWhenSupportMoves;
         return new CheckResult(
             Declared.Id, Declared.Title, CheckStatus.Engineer, fall ?? 0, null, "m", null,
             Declared.Source,
@@ -93,7 +93,7 @@ internal static class LossOfRope
         [CheckStatus.Engineer]);
 
     /// <summary>No other path is claimed.</summary>
-    public static CheckResult Of(CheckContext context) => new(
+    public static CheckResult Check(CheckContext context) => new(
         Declared.Id, Declared.Title, CheckStatus.Engineer, 2, null, "count", null,
         Declared.Source,
         $"the bridge hangs on two ropes of {context.Parameters.Ropes.Rope.Name}; when one fails the deck turns over: no other load path is claimed");

@@ -14,14 +14,14 @@ internal static class GroundClearance
         [CheckStatus.Pass, CheckStatus.Fail]);
 
     /// <summary>Fails where the bridge touches the ground; nothing when no ground is given.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Check(CheckContext context)
     {
-        if (LeastRoom.Of(context, c => c.OverGround, s => s.OverGround) is not { } least)
+        if (LeastRoom.Find(context, c => c.OverGround, s => s.OverGround) is not { } least)
             yield break;
         yield return new CheckResult(
             Declared.Id, Declared.Title, least.Room > 0 ? CheckStatus.Pass : CheckStatus.Fail, least.Room, 0, "m", null,
             "geometry; how much room floods, animals and people need is for the site",
-            $"{LeastRoom.Words(context.People(), least.Room)} between the end bases in {least.Where}; more than none is needed");
+            $"{LeastRoom.Words(context.Words(), least.Room)} between the end bases in {least.Where}; more than none is needed");
     }
 }
 
@@ -42,11 +42,11 @@ internal static class WaterClearance
     /// Fails where there is less than the freeboard; without one, fails where the water reaches the bridge and is else for an
     /// engineer. Nothing when no water is given.
     /// </summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Check(CheckContext context)
     {
-        if (LeastRoom.Of(context, c => c.OverWater, s => s.OverWater) is not { } least)
+        if (LeastRoom.Find(context, c => c.OverWater, s => s.OverWater) is not { } least)
             yield break;
-        var words = context.People();
+        var words = context.Words();
         var text = $"{LeastRoom.Words(words, least.Room)} in {least.Where}";
         if (context.Parameters.Site.Freeboard is { } freeboard)
             yield return Outcome.AtLeast(
@@ -67,7 +67,7 @@ internal static class LeastRoom
         : $"{words.Length(room)} under the lowest part";
 
     /// <summary>Metres and where; null when nothing is given to stay clear of.</summary>
-    public static (double Room, string Where)? Of(
+    public static (double Room, string Where)? Find(
         CheckContext context, Func<LoadCaseResult, double?> ofCase, Func<StretchEnd, RoomInCase?> ofStretch)
     {
         var marked = RoomInCase.Least(context.Cases, ofCase);

@@ -6,9 +6,9 @@ namespace BridgeForm.Checks.Ropes;
 internal static class FittingSize
 {
     /// <summary>Pass with the size; engineer when the set has none that carries it.</summary>
-    public static CheckResult Of(CheckContext context, DeclaredCheck check, FittingSet set)
+    public static CheckResult Check(CheckContext context, DeclaredCheck check, FittingSet set)
     {
-        var words = context.People();
+        var words = context.Words();
         var pull = context.Ropework.LargestPull;
         var source = $"{set.Name}: {set.Source}";
         return set.Smallest(pull) is { } size
@@ -34,8 +34,8 @@ internal static class TurnbuckleSize
         [CheckStatus.Pass, CheckStatus.Engineer]);
 
     /// <summary>One at each end of each rope.</summary>
-    public static CheckResult Of(CheckContext context) =>
-        FittingSize.Of(context, Declared, FittingSet.Turnbuckles);
+    public static CheckResult Check(CheckContext context) =>
+        FittingSize.Check(context, Declared, FittingSet.Turnbuckles);
 }
 
 /// <summary>Shackles.</summary>
@@ -50,6 +50,6 @@ internal static class ShackleSize
         [CheckStatus.Pass, CheckStatus.Engineer]);
 
     /// <summary>One at each end of each rope.</summary>
-    public static CheckResult Of(CheckContext context) =>
-        FittingSize.Of(context, Declared, FittingSet.Shackles);
+    public static CheckResult Check(CheckContext context) =>
+        FittingSize.Check(context, Declared, FittingSet.Shackles);
 }

@@ -16,7 +16,7 @@ internal static class DeckSlopeLoaded
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
     /// <summary>A warning above a ramp's limit; fails where nobody walks any more.</summary>
-    public static CheckResult Of(CheckContext context)
+    public static CheckResult Check(CheckContext context)
     {
         var (ramp, source) = Limits.Ramp;
         var (most, own) = Limits.DeckSlope(context.Parameters.Limits);
@@ -46,7 +46,7 @@ internal static class CrossSlope
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
     /// <summary>Fails where people are tipped off or the section rolls over; a look before that.</summary>
-    public static CheckResult Of(CheckContext context)
+    public static CheckResult Check(CheckContext context)
     {
         var (look, most, source) = Limits.CrossSlope(context.Parameters.Use, context.Parameters.Limits);
         var loaded = context.Cases.Where(c => LoadedCases.HasLoad(c.Id)).ToList();
@@ -60,7 +60,7 @@ internal static class CrossSlope
                 Declared.Id, Declared.Title, CheckStatus.Fail, 0, null, "1", null, source, "no load case has a solution: how far the deck tilts is not known");
         var unsolved = loaded.Where(c => c.CrossSlope is null).Select(c => c.Id).ToList();
         var spacing = context.Parameters.Ropes.Spacing;
-        var words = $"one rope {context.People().Length(Math.Tan(tilt) * spacing)} lower than the other over {context.People().Length(spacing)} = {CheckWords.Angle(tilt)} "
+        var words = $"one rope {context.Words().Length(Math.Tan(tilt) * spacing)} lower than the other over {context.Words().Length(spacing)} = {CheckWords.Angle(tilt)} "
             + $"({CheckWords.Slope(Math.Tan(tilt))}) in case {worst.Id}, {CheckWords.Angle(worst.FirstOrderCrossSlope)} before the weights lean with the deck; "
             + $"worth a look above {CheckWords.Angle(look)}, at most {CheckWords.Angle(most)}"
             + (unsolved.Count == 0 ? "" : $"; no shape of the ropes in {string.Join(", ", unsolved)}");

@@ -17,7 +17,7 @@ internal static class BounceVertical
     private const double Limit = 3.0;
 
     /// <summary>A warning below 3 Hz; for public use an engineer decides.</summary>
-    public static CheckResult Of(CheckContext context) => MotionCheck.Of(
+    public static CheckResult Check(CheckContext context) => MotionCheck.Check(
         context,
         Declared,
         Limit,
@@ -44,7 +44,7 @@ internal static class SwayLateral
     private const double Limit = 1.3;
 
     /// <summary>A warning below 1.3 Hz; for public use an engineer decides.</summary>
-    public static CheckResult Of(CheckContext context) => MotionCheck.Of(
+    public static CheckResult Check(CheckContext context) => MotionCheck.Check(
         context,
         Declared,
         Limit,
@@ -68,7 +68,7 @@ internal static class SwayLateral
 internal static class MotionCheck
 {
     /// <summary>The slower of the empty and the loaded bridge against a limit in hertz.</summary>
-    public static CheckResult Of(
+    public static CheckResult Check(
         CheckContext context,
         DeclaredCheck check,
         double limit,
@@ -80,7 +80,7 @@ internal static class MotionCheck
         var modes = context.Ropework.Modes;
         if (modes.IsEmpty)
             return new CheckResult(check.Id, check.Title, CheckStatus.Engineer, 0, limit, "Hz", null, source, "no modes: no frame hangs between the supports");
-        var people = context.People();
+        var people = context.Words();
         var text = string.Join("; ", modes.Select(m =>
             $"{(m.Case is "dead" ? "empty" : "loaded")} (H {people.Force(m.Horizontal)}, m {people.MassPerLength(m.MassPerLength)}): {words(m)}"));
         return Outcome.AtLeast(

@@ -25,10 +25,10 @@ internal static class Roll
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail, CheckStatus.Engineer]);
 
     /// <summary>The least factor of all states.</summary>
-    public static CheckResult Of(CheckContext context) => Of(context.Parameters, context.Ropework.Roll, context.Layout.Bays, context.People());
+    public static CheckResult Check(CheckContext context) => Check(context.Parameters, context.Ropework.Roll, context.Layout.Bays, context.Words());
 
     /// <summary>The same from its parts, for trial designs.</summary>
-    public static CheckResult Of(
+    public static CheckResult Check(
         Project.BridgeParameters parameters, IReadOnlyCollection<RollState> states, int bays, CheckWords words)
     {
         var (least, comfortable, figures) = Limits.Roll(parameters.Limits);

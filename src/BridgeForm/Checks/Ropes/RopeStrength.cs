@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Loads;
+using BridgeForm.Materials;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
 using BridgeForm.Ropes.Fittings;
@@ -21,14 +22,14 @@ internal static class RopeStrength
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
     /// <summary>Pass or fail; engineer when the ends' efficiency is not known.</summary>
-    public static CheckResult Of(CheckContext context) =>
-        Of(context.Parameters, context.Cases, context.People());
+    public static CheckResult Check(CheckContext context) =>
+        Check(context.Parameters, context.Cases, context.Words());
 
     /// <summary>The same from its parts, for trial designs.</summary>
-    public static CheckResult Of(BridgeParameters parameters, ImmutableArray<LoadCaseResult> cases, CheckWords words)
+    public static CheckResult Check(BridgeParameters parameters, ImmutableArray<LoadCaseResult> cases, CheckWords words)
     {
         var ropes = parameters.Ropes;
-        var worst = cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.MaxTension);
+        var worst = cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.LargestTension);
         if (worst?.Shape is not { } shape)
             return new CheckResult(Declared.Id, Declared.Title, CheckStatus.Fail, 0, null, "N", null, Source(ropes), "no load case has a solution");
         var (tension, demand) = Between(shape, worst.Id, words);
@@ -50,9 +51,9 @@ internal static class RopeStrength
 
     private static (double Tension, string Text) Between(RopeShape shape, string id, CheckWords words)
     {
-        var vertical = Math.Sqrt(Math.Max(0, (shape.MaxTension * shape.MaxTension) - (shape.Horizontal * shape.Horizontal)));
-        return (shape.MaxTension, $"largest tension √(H² + V²) = √({words.Force(shape.Horizontal)}² + {words.Force(vertical)}²) = "
-            + $"{words.Force(shape.MaxTension)} in case {id}");
+        var vertical = Math.Sqrt(Math.Max(0, (shape.LargestTension * shape.LargestTension) - (shape.Horizontal * shape.Horizontal)));
+        return (shape.LargestTension, $"largest tension √(H² + V²) = √({words.Force(shape.Horizontal)}² + {words.Force(vertical)}²) = "
+            + $"{words.Force(shape.LargestTension)} in case {id}");
     }
 
     /// <summary>A steep backstay behind a held saddle is pulled harder than the rope between the supports; null without one.</summary>
@@ -71,4 +72,98 @@ internal static class RopeStrength
     private static string Source(RopeParameters ropes) =>
         $"strength: {ropes.Rope.Source}; ends: {(Terminations.Efficiency(ropes) is null ? "not known" : ropes.TerminationSource ?? "efficiency of the project file (TM 5-3810-305-10 table 4: 80 % for clips)")}; safety factor {CheckWords.Plain(ropes.SafetyFactor)} "
         + "of the project file (trail bridge standards SSTB and LSTB at least 3, from memory; 5 is common practice of rigging, no source)";
+}
+
+/// <summary>Whether the ends suit the rope, and how clips are set.</summary>
+internal static class RopeTermination
+{
+    /// <summary>What it compares.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "rope-termination",
+        "Ends of the ropes",
+        "Whether the ends suit the rope: U-bolt clips on strand fail; on wire rope the result gives number, spacing, turn-back and torque; other ends go by their maker.",
+        "tables named in the result; common practice of rigging, no source",
+        [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
+
+    /// <summary>Clips on strand fail; clips on wire rope list number, spacing, turn-back and torque; other ends go by their maker.</summary>
+    public static CheckResult Check(CheckContext context)
+    {
+        var ropes = context.Parameters.Ropes;
+        if (!Terminations.IsClips(ropes))
+            return Other(ropes);
+        if (ropes.Rope.Kind == RopeKind.Strand)
+            return Result(
+                CheckStatus.Fail,
+                "U-bolt clips are made for wire rope; on a strand's hard, smooth wires they slip: use grips or sockets made for the strand, with their maker's efficiency",
+                "common practice of rigging, no source");
+        return Terminations.ClipsFor(ropes) is { } clip
+            ? Clips(context.Words(), ropes, clip)
+            : Result(
+                CheckStatus.Engineer,
+                $"no row for clips on rope of {context.Words().Length(ropes.Rope.Diameter)}; sizes between rows are not guessed",
+                "Calif. 8 CCR §8497 table 1 and a maker's table for small sizes");
+    }
+
+    private static CheckResult Clips(CheckWords words, RopeParameters ropes, WireRopeClip clip)
+    {
+        var text = $"each end: {clip.Count} U-bolt clips for {clip.Size} in rope, spaced 6 × {words.Length(ropes.Rope.Diameter)} = "
+            + $"{words.Length(clip.Spacing)}, turn-back {words.Length(clip.TurnBack)}, nuts {words.Torque(clip.Torque)}; saddle on the live rope";
+        return Terminations.ClipsHold(ropes.Rope.Kind)
+            ? Result(CheckStatus.Pass, text, clip.Source + "; spacing 6 diameters NAVEDTRA 14026 fig. 1-8")
+            : Result(CheckStatus.Engineer, text + "; whether this rope is one that clips hold, its maker says", clip.Source);
+    }
+
+    private static CheckResult Other(RopeParameters ropes) => ropes.TerminationEfficiency is { } efficiency && ropes.TerminationSource is { } source
+        ? Result(CheckStatus.Pass, $"{ropes.TerminationKind}, efficiency {CheckWords.Share(efficiency)}; fitted as its maker says", source)
+        : Result(
+            CheckStatus.Engineer,
+            $"{ropes.TerminationKind}: its maker's efficiency and how it is fitted must be known: write ropes.termination.efficiency and source",
+            "no source given");
+
+    private static CheckResult Result(CheckStatus status, string detail, string source) =>
+        new(Declared.Id, Declared.Title, status, 0, null, "1", null, source, detail);
+}
+
+/// <summary>Strength of the ropes where they lie bent over their saddles.</summary>
+internal static class SaddleBend
+{
+    /// <summary>What it compares.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "saddle-bend",
+        "Strength of the ropes over their saddles",
+        "The tension of rope-strength against breaking strength × what a bend of D/d = 2 × saddle.radius / rope diameter leaves of it / safety factor. The table's next sharper bend counts; sharper than D/d 1 fails. Bend and ends lie apart, so the weaker of the two counts, not both. For an engineer without saddle.radius, and for strand, cord and ropes of the file, for which the table is not made.",
+        BendLoss.Source,
+        [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
+
+    /// <summary>Pass or fail; engineer where the radius, or the rope's loss, is not known.</summary>
+    public static CheckResult Check(CheckContext context)
+    {
+        var (words, ropes) = (context.Words(), context.Parameters.Ropes);
+        var tension = RopeStrength.Check(context).Demand;
+        if (context.Parameters.Saddle.Radius is not { } radius)
+        {
+            return Outcome.ForEngineer(
+                Declared, tension, "N", Declared.Source,
+                $"saddle.radius is not given: how much of their strength the ropes lose over their saddles, pulled by {words.Force(tension)}, is not looked at");
+        }
+
+        var ratio = 2 * radius / ropes.Rope.Diameter;
+        var bend = $"D/d = 2 × {words.Length(radius)} / {words.Length(ropes.Rope.Diameter)} = {CheckWords.Plain(ratio)}";
+        if (ropes.Rope.Kind != RopeKind.WireRope)
+        {
+            return Outcome.ForEngineer(
+                Declared, tension, "N", Declared.Source, $"{bend}; the table is for wire rope: what this rope loses its maker says; it is pulled by {words.Force(tension)}");
+        }
+
+        if (BendLoss.Share(ratio) is not { } share)
+        {
+            return Outcome.AtMost(Declared, tension, 0, "N", Declared.Source, $"{bend}: sharper than any bend of the table; take a larger saddle.radius");
+        }
+
+        var allowed = ropes.Rope.BreakingStrength * share / ropes.SafetyFactor;
+        return Outcome.AtMost(
+            Declared, tension, allowed, "N", $"{Declared.Source}; strength: {ropes.Rope.Source}",
+            $"{bend}: {CheckWords.Share(share)} left; {words.Force(tension)} as in rope-strength; allowed {words.Force(ropes.Rope.BreakingStrength)} × "
+            + $"{CheckWords.Plain(share)} / {CheckWords.Plain(ropes.SafetyFactor)} = {words.Force(allowed)}");
+    }
 }

@@ -15,16 +15,16 @@ internal static class RopeTakeUp
         [CheckStatus.Pass, CheckStatus.Engineer]);
 
     /// <summary>Pass with the take-up to buy; engineer when the stretch is not known or no two turnbuckles reach.</summary>
-    public static CheckResult Of(CheckContext context)
+    public static CheckResult Check(CheckContext context)
     {
-        var (words, cut) = (context.People(), context.Ropework.Cut!);
+        var (words, cut) = (context.Words(), context.Ropework.Cut!);
         var range = StretchRange.Of(context.Parameters.Ropes);
         var source = $"stretch: {range.Source}; expansion 6.5e-6 per °F (from memory); take-ups on sale 6, 12, 18 and 24 in (from memory)";
         if (cut.Stretch is not { } stretch || cut.TakeUp is not { } needed)
             return new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Engineer, cut.TemperatureChange, null, "m", null, source,
                 $"temperature alone changes {words.Length(cut.BetweenEnds)} of rope by {words.Length(cut.TemperatureChange)}; the constructional stretch of this rope is not known");
-        var falls = string.Join(" to ", context.Ropework.Stretch.Select(s => s.MoveDownMid is { } fall ? words.Length(fall) : "?"));
+        var falls = string.Join(" to ", context.Ropework.Stretch.Select(s => s.MidSpanDrop is { } fall ? words.Length(fall) : "?"));
         var text = $"rope {words.Length(cut.BetweenEnds)} between its ends × {CheckWords.Share(range.Range!.Value.Low)} to {CheckWords.Share(range.Range.Value.High)} = "
             + $"{words.Length(stretch.Low)} to {words.Length(stretch.High)} of stretch, which lowers mid-span by {falls} when nothing is taken up; "
             + $"with temperature {words.Length(stretch.High)} + {words.Length(cut.TemperatureChange)} = {words.Length(needed)}";
@@ -33,5 +33,38 @@ internal static class RopeTakeUp
             : new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Engineer, needed, null, "m", null, source,
                 $"{text}: more than two turnbuckles take up; set the rope short by its stretch, or move its ends in the clips after it has bedded in");
+    }
+}
+
+/// <summary>New rope set short for the stretch to come hangs flatter, and pulls harder, until it has stretched.</summary>
+internal static class NewRope
+{
+    /// <summary>What it compares.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "rope-strength-new",
+        "Strength of new rope before it has stretched",
+        "Largest tension of all load cases in rope set to its marks for the stretch to come, at the end of the range where it is set shortest, before it has stretched, against the same limit as rope-strength. A warning: plain marks and drawing in later do without it. Only where the stretch is known.",
+        "load cases with the rope shorter by stretch / (1 + stretch); limit as rope-strength",
+        [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Engineer]);
+
+    /// <summary>None where no stretch is known.</summary>
+    public static IEnumerable<CheckResult> Check(CheckContext context)
+    {
+        if (context.Ropework.Stretch.MaxBy(s => s.NewPull?.Tension ?? 0) is not { NewPull: { } pull } end)
+            yield break;
+        var words = context.Words();
+        var text = $"set short for {CheckWords.Share(end.Share)} of stretch and loaded before it comes: {words.Force(pull.Tension)} in case {pull.Case}";
+        if (Terminations.Allowed(context.Parameters.Ropes) is not { } allowed)
+        {
+            yield return Outcome.ForEngineer(Declared, pull.Tension, "N", Declared.Source, $"{text}; the ends' efficiency is not known");
+            yield break;
+        }
+
+        yield return Outcome.AtMost(
+            Declared, pull.Tension, allowed, "N", Declared.Source,
+            pull.Tension > allowed
+                ? $"{text}; more than {words.Force(allowed)}: keep crowds off until the ropes have stretched, or set them to the plain marks and draw them in afterwards, or take a thicker rope"
+                : $"{text}; allowed {words.Force(allowed)}",
+            CheckStatus.Warn);
     }
 }

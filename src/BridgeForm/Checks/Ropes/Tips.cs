@@ -16,7 +16,7 @@ internal static class Tips
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
     /// <summary>A look where a load has more than all of itself on one rope; fails where the section rolls over.</summary>
-    public static CheckResult Of(CheckContext context)
+    public static CheckResult Check(CheckContext context)
     {
         var over = context.Cases.Where(c => c.RollsOver).Select(c => c.Id).ToList();
         if (over.Count > 0)
@@ -47,9 +47,9 @@ internal static class KeeperUpliftLoad
         [CheckStatus.Engineer, CheckStatus.Fail]);
 
     /// <summary>The largest lift; fails where so light a bridge rolls over.</summary>
-    public static CheckResult Of(CheckContext context)
+    public static CheckResult Find(CheckContext context)
     {
-        var words = context.People();
+        var words = context.Words();
         var lifts = context.Ropework.Lifts;
         if (lifts.FirstOrDefault(l => l.Force is null) is { } over)
             return new CheckResult(

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Project;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Timber;
 
@@ -19,7 +20,7 @@ internal sealed record BaseCase(string Name, BaseBeam Beam, LoadDuration Duratio
 internal static class BaseCases
 {
     /// <summary>All cases; none for a bridge without interior frames.</summary>
-    public static ImmutableArray<BaseCase> Of(CheckContext context)
+    public static ImmutableArray<BaseCase> List(CheckContext context)
     {
         var layout = context.Layout;
         if (layout.Bays < 2)
@@ -29,11 +30,11 @@ internal static class BaseCases
 
         var cases = ImmutableArray.CreateBuilder<BaseCase>();
         var (parameters, bay) = (layout.Parameters, Bay(layout, longest: true));
-        var weights = FrameWeights.Of(layout, s => s.Density.InService, bay);
+        var weights = FrameWeights.Weigh(layout, s => s.Density.InService, bay);
         var dead = Dead(parameters, weights);
         var length = (layout.Poses[bay].Node - layout.Poses[bay - 1].Node).Length;
         cases.Add(new("empty", dead, LoadDuration.Dead));
-        var pushes = GuardPush.Of(context).ToList();
+        var pushes = GuardPush.List(context).ToList();
         var foot = parameters.Frames.Post.Foot;
         foreach (var area in AreaLoad.All(parameters.Loads))
         {
@@ -67,7 +68,7 @@ internal static class BaseCases
     /// <summary>The frame's own weights.</summary>
     public static BaseBeam Dead(BridgeParameters parameters, FrameWeights weights)
     {
-        var frame = GuardFrame.Of(parameters);
+        var frame = GuardFrame.Build(parameters);
         var (foot, half) = (parameters.Frames.Post.Foot, parameters.Frames.Base.Length / 2);
         return new BaseBeam(
             parameters.Ropes.Spacing / 2,
@@ -84,7 +85,7 @@ internal static class BaseCases
     /// <summary>A level push (outward positive) at the right guard's top.</summary>
     public static BaseBeam Pushed(BridgeLayout layout, BaseBeam beam, double push)
     {
-        var frame = GuardFrame.Of(layout.Parameters);
+        var frame = GuardFrame.Build(layout.Parameters);
         var levels = layout.Levels[1];
         var half = (levels.Top - levels.Bottom) / 2;
         var middle = (levels.Top + levels.Bottom) / 2;
@@ -108,5 +109,36 @@ internal static class BaseCases
         yield return (
             "point load at the edge",
             NodeLoads.EdgeFromMiddle(DeckWidth.BetweenPosts(parameters), parameters.Loads.PointEdge));
+    }
+}
+
+/// <summary>Weights that one interior frame carries, newtons.</summary>
+/// <param name="Deck">Boards or treads and stringers of one bay, and the packer.</param>
+/// <param name="Guard">Rails, cap and post of one side.</param>
+/// <param name="Brace">One brace.</param>
+/// <param name="Base">Base and hardware.</param>
+internal sealed record FrameWeights(double Deck, double Guard, double Brace, double Base)
+{
+    /// <summary>All of it.</summary>
+    public double Total => Deck + (2 * (Guard + Brace)) + Base;
+
+    /// <summary>
+    /// Of frame 1 with the whole of the longest bay; of the shortest for the light side.
+    /// </summary>
+    /// <param name="layout">Where everything lies.</param>
+    /// <param name="density">Density of a stock, kg/m³.</param>
+    /// <param name="bay">The bay whose parts hang on the frame, half from either side.</param>
+    public static FrameWeights Weigh(BridgeLayout layout, Func<StockParameters, double> density, int bay)
+    {
+        var members = Members.Frame(layout, 1).Members.AddRange(Members.Bay(layout, bay).Members);
+        var asked = layout.Parameters.Frames.Holes;
+        double Weight(WeightShare share) => members
+            .Where(m => RoleTable.Of(m.Role).Share == share)
+            .Sum(m => MemberVolume.Measure(m.Shape, MemberVolume.IsDrilled(asked, m.Role)) * density(layout.Parameters.StockNamed(m.Stock))) * BridgeMasses.Gravity;
+        return new FrameWeights(
+            Weight(WeightShare.Deck),
+            Weight(WeightShare.Guard) / 2,
+            Weight(WeightShare.Brace) / 2,
+            Weight(WeightShare.Base) + (layout.Parameters.Frames.HardwareMass * BridgeMasses.Gravity));
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
+using BridgeForm.Solids;
 
 namespace BridgeForm.Checks.Timber;
 
@@ -26,7 +27,7 @@ internal sealed record BaseSection(
     public RectangularSection Net => Full with { Depth = Full.Depth - Notch };
 
     /// <summary>Of the interior bases.</summary>
-    public static BaseSection Of(CheckContext context)
+    public static BaseSection Cut(CheckContext context)
     {
         var parameters = context.Parameters;
         var made = parameters.Frames.Base;
@@ -42,7 +43,7 @@ internal sealed record BaseSection(
             new(made.Along, made.Depth),
             notch,
             (axis - half, axis + half),
-            DrilledHole.Of(BaseMember.Of(context.Layout, 1).Shape, made.Flat));
+            DrilledHole.List(BaseMember.Cut(context.Layout, 1).Shape, made.Flat));
     }
 
     /// <summary>The two channels with the holes in them and near them.</summary>
@@ -100,4 +101,76 @@ internal sealed record BaseSection(
     /// <summary>Why there are no values.</summary>
     public static MissingValue Missing(CheckContext context) =>
         LumberValues.Missing(context.Parameters, context.Parameters.Frames.Base.Stock, context.Parameters.Frames.Base.Section);
+}
+
+/// <summary>A rectangle that bends. Metres.</summary>
+/// <param name="Breadth">b, along the axis it bends about.</param>
+/// <param name="Depth">d, in the direction of the load.</param>
+internal sealed record RectangularSection(double Breadth, double Depth)
+{
+    /// <summary>b·d, m².</summary>
+    public double Area => Breadth * Depth;
+
+    /// <summary>S = b·d²/6, m³.</summary>
+    public double Modulus => Breadth * Depth * Depth / 6;
+
+    /// <summary>I = b·d³/12, m⁴.</summary>
+    public double Inertia => Modulus * Depth / 2;
+}
+
+/// <summary>What a hole or a channel takes out of a section. Metres from the middle of the whole section.</summary>
+/// <param name="Left">Along the breadth.</param>
+/// <param name="Right">Along the breadth.</param>
+/// <param name="Low">Along the depth, the way the member bends.</param>
+/// <param name="High">Along the depth.</param>
+/// <param name="Parts">It runs along the breadth and so parts what is above it from what is below.</param>
+internal sealed record SectionVoid(double Left, double Right, double Low, double High, bool Parts)
+{
+    /// <summary>A hole where it is widest; the section's breadth is the stick's thickness, or its width where it bends flat.</summary>
+    public static SectionVoid Of(CutStock stock, Hole hole, bool flat)
+    {
+        var isNarrow = hole.Face is StockFace.MinusY or StockFace.PlusY;
+        var half = (isNarrow ? stock.Width : stock.Thickness) / 2;
+        var floor = half - Math.Min(hole.Depth ?? double.PositiveInfinity, 2 * half);
+        var (from, to) = hole.Face is StockFace.PlusY or StockFace.PlusZ ? (floor, half) : (-half, -floor);
+        var (one, other) = (hole.Across - (hole.Diameter / 2), hole.Across + (hole.Diameter / 2));
+        return isNarrow == flat ? new(from, to, one, other, Parts: true) : new(one, other, from, to, Parts: false);
+    }
+
+    /// <summary>The same on the other side of the axis, in depth, in breadth and in both.</summary>
+    public IEnumerable<SectionVoid> Mirrored() =>
+    [
+        this with { Low = -High, High = -Low },
+        this with { Left = -Right, Right = -Left },
+        new(-Right, -Left, -High, -Low, Parts),
+    ];
+}
+
+/// <summary>A hole of a member. Metres along the piece's X axis.</summary>
+/// <param name="At">Its middle.</param>
+/// <param name="Diameter">Diameter.</param>
+/// <param name="Void">What it takes of the section.</param>
+internal sealed record DrilledHole(double At, double Diameter, SectionVoid Void)
+{
+    // NDS 3.1.2.2 says so of staggered fasteners (from memory); taken for all that is cut out.
+    private const double SameSection = 4;
+
+    /// <summary>What the text says of it.</summary>
+    public const string Rule = "net section less every hole nearer than four diameters along the grain, NDS 3.1.2 (from memory)";
+
+    /// <summary>Where it begins.</summary>
+    public double From => At - (Diameter / 2);
+
+    /// <summary>Where it ends.</summary>
+    public double To => At + (Diameter / 2);
+
+    /// <summary>All holes of a stick.</summary>
+    public static ImmutableArray<DrilledHole> List(CutStock stock, bool flat) =>
+        [.. stock.Holes.Select(hole => new DrilledHole(hole.X, hole.Diameter, SectionVoid.Of(stock, hole, flat)))];
+
+    /// <summary>Whether it counts in a section through a stretch.</summary>
+    public bool CountsAt(double from, double to) => At > from - (SameSection * Diameter) && At < to + (SameSection * Diameter);
+
+    /// <summary>Whether it counts in a section through another hole: nearer than four diameters of the larger one.</summary>
+    public bool CountsWith(DrilledHole other) => Math.Abs(At - other.At) < SameSection * Math.Max(Diameter, other.Diameter);
 }

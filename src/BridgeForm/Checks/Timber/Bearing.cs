@@ -13,7 +13,7 @@ internal sealed record Bearing(double Value, string Text, string Sources)
     public const string Angle = "Hankinson's formula, NDS 3.10.3";
 
     /// <summary>Of a stick whose grain lies at an angle to the load, radians: 0 on its end, a right angle on its side.</summary>
-    public static Bearing Of(CheckWords words, LumberValues values, double grain, LoadDuration load, string name)
+    public static Bearing Reckon(CheckWords words, LumberValues values, double grain, LoadDuration load, string name)
     {
         var across = values.Across();
         if (Math.Cos(grain) < Square)
@@ -52,7 +52,7 @@ internal sealed record Bearing(double Value, string Text, string Sources)
                 return LumberValues.Missing(context.Parameters, side.Stock, side.Section).Result(check, stress, "Pa", source, how);
             }
 
-            bearings.Add(Of(context.People(), values, side.Grain, load, side.Name));
+            bearings.Add(Reckon(context.Words(), values, side.Grain, load, side.Name));
         }
 
         // What both say is said once: often they are of one wood.

@@ -1,3 +1,5 @@
+using BridgeForm.Quantities;
+
 namespace BridgeForm.Checks.Timber;
 
 /// <summary>
@@ -22,20 +24,20 @@ internal static class ChannelFaces
         [CheckStatus.Pass, CheckStatus.Fail]);
 
     /// <summary>None for a bridge without interior frames.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Check(CheckContext context)
     {
-        var cases = BaseCases.Of(context);
+        var cases = BaseCases.List(context);
         if (cases.IsEmpty)
         {
             yield break;
         }
 
-        var section = BaseSection.Of(context);
-        var words = context.People();
+        var section = BaseSection.Cut(context);
+        var words = context.Words();
         var faces = cases.Select(c => new PulledSide(c.Name, Worst(c.Beam, section))).ToList();
         var pulled = faces.Exists(f => f.Moment > Nothing);
         var text = Sides(words, faces);
-        yield return pulled && section.Full.Breadth >= Notches.ThickMember - Seated
+        yield return pulled && section.Full.Breadth >= Notches.ThickMember - Tolerances.DressedSize
             ? new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Fail, section.Notch, 0, "m", null, Rule,
                 $"base {words.Length(section.Full.Breadth)} thick; a thinner base, or ropes under or outside the braces' feet, would be right; {text}")
@@ -60,12 +62,9 @@ internal static class ChannelFaces
         ]);
     }
 
-    // Dressed sizes in millimetres are rounded: 89 mm is 3-1/2 in.
-    private const double Seated = 0.5e-3;
-
     private static CheckResult Depth(CheckContext context, BaseSection section, bool pulled, string text)
     {
-        var words = context.People();
+        var words = context.Words();
         var depth = section.Full.Depth;
         var (wide, longest) = (section.Channel.Outer - section.Channel.Inner, Notches.LongestBetween(depth));
         var limit = pulled ? Notches.Between(depth) : Notches.AtEnd(depth);
@@ -97,7 +96,7 @@ internal static class NetSection
 {
     /// <summary>Both bending and shear of the net section pass.</summary>
     public static bool Passes(CheckContext context) =>
-        BaseBending.Of(context).Concat(BaseShear.Of(context))
+        BaseBending.Check(context).Concat(BaseShear.Check(context))
             .Where(c => c.Id.StartsWith("base-channel-", StringComparison.Ordinal))
             .All(c => c.Status == CheckStatus.Pass);
 
@@ -109,4 +108,30 @@ internal static class NetSection
         Ratio = null,
         Detail = tooDeep.Detail + "; deeper, but the net section passes",
     };
+}
+
+/// <summary>Notches in bending members: NDS 3.2.3, 3.4.3 and 4.4.3 (from memory). Metres, newtons, pascals.</summary>
+internal static class Notches
+{
+    /// <summary>Members at least so thick are not notched on the tension side but at their ends (NDS 4.4.3), metres.</summary>
+    public const double ThickMember = 3.5 * Quantities.Units.MetresPerInch;
+
+    /// <summary>Deepest notch at an end: d/4.</summary>
+    public static double AtEnd(double depth) => depth / 4;
+
+    /// <summary>Deepest notch between the ends, in the outer thirds of the span: d/6.</summary>
+    public static double Between(double depth) => depth / 6;
+
+    /// <summary>Longest notch between the ends: d/3.</summary>
+    public static double LongestBetween(double depth) => depth / 3;
+
+    /// <summary>Largest hole: d/3 (IRC R502.8.1), here of the face it enters.</summary>
+    public static double LargestHole(double depth) => depth / 3;
+
+    /// <summary>V_r' = (2/3)·Fv'·b·d of a full section.</summary>
+    public static double Shear(double strength, double breadth, double depth) => 2.0 / 3 * strength * breadth * depth;
+
+    /// <summary>V_r' = (2/3)·Fv'·b·dn·(dn/d)² of a notch on the tension side at a support (NDS 3.4.3.2).</summary>
+    public static double ShearAtTensionNotch(double strength, double breadth, double depth, double left) =>
+        Shear(strength, breadth, left) * (left / depth) * (left / depth);
 }

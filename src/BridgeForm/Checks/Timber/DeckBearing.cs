@@ -30,9 +30,9 @@ internal static class DeckBearing
     ];
 
     /// <summary>Of the deck's members.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Check(CheckContext context)
     {
-        foreach (var beam in DeckSpan.Of(context))
+        foreach (var beam in DeckSpan.List(context))
         {
             var (length, how) = Length(context, beam);
             yield return Long(context, beam, length, how);
@@ -43,7 +43,7 @@ internal static class DeckBearing
     private static CheckResult Long(CheckContext context, DeckSpan beam, double length, string how)
     {
         var declared = Find(beam, "-bearing-length");
-        var text = $"{beam.Section.Name} {beam.Kind}: {how} = {context.People().Length(length)}";
+        var text = $"{beam.Section.Name} {beam.Kind}: {how} = {context.Words().Length(length)}";
         var least = beam.Role == Role.Stringer ? Stringers : Least;
         return beam.Role == Role.Board && length >= least
             ? Outcome.AtLeast(declared, length, Boards, "m", Own, text, CheckStatus.Warn)
@@ -52,7 +52,7 @@ internal static class DeckBearing
 
     private static CheckResult Pressed(CheckContext context, DeckSpan beam, double length)
     {
-        var words = context.People();
+        var words = context.Words();
         var parameters = context.Parameters;
         var area = AreaLoad.Heaviest(parameters.Loads);
 
@@ -83,7 +83,7 @@ internal static class DeckBearing
     /// <summary>Where two meet on a base each has its half, less half the gap between them; a bridge of one bay has end bases only.</summary>
     private static (double Length, string How) Length(CheckContext context, DeckSpan beam)
     {
-        var words = context.People();
+        var words = context.Words();
         var (parameters, along) = (context.Parameters, context.Parameters.Frames.Base.Along);
         return parameters.Deck.Stringer is { } stringer && beam.Role == Role.Tread
             ? (stringer.Section.Thickness, "the stringer's thickness")

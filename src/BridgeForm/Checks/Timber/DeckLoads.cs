@@ -1,20 +1,24 @@
+using System.Collections.Immutable;
+using BridgeForm.Project;
+using BridgeForm.Roles;
+
 namespace BridgeForm.Checks.Timber;
 
-/// <summary>Moment, shear and sinking of a simple beam under one of the deck's loads, with the formulas in words.</summary>
+/// <summary>Moment, shear and deflection of a simple beam under one of the deck's loads, with the formulas in words.</summary>
 /// <param name="Name">Part of a check's id.</param>
 /// <param name="Moment">N·m, and how.</param>
 /// <param name="Shear">N, and how.</param>
-/// <param name="Sink">Metres for a stiffness E·I, the load alone without dead weight, and how.</param>
+/// <param name="Deflection">Metres for a stiffness E·I, the load alone without dead weight, and how.</param>
 /// <param name="Duration">CD of the load.</param>
 internal sealed record DeckLoad(
     string Name,
     (double Value, string How) Moment,
     (double Value, string How) Shear,
-    (Func<double, double> Value, string How) Sink,
+    (Func<double, double> Value, string How) Deflection,
     LoadDuration Duration)
 {
     /// <summary>Area load; point load spread over its patch; point load all on one member.</summary>
-    public static DeckLoad[] Of(CheckContext context, DeckSpan beam) =>
+    public static DeckLoad[] List(CheckContext context, DeckSpan beam) =>
     [
         Area(context, beam),
         Spread(context, beam),
@@ -23,7 +27,7 @@ internal sealed record DeckLoad(
 
     private static DeckLoad Area(CheckContext context, DeckSpan beam)
     {
-        var words = context.People();
+        var words = context.Words();
         var loads = context.Parameters.Loads;
         var area = AreaLoad.Strongest(loads, beam.Dead / beam.Tributary);
         var heaviest = AreaLoad.Heaviest(loads);
@@ -42,7 +46,7 @@ internal sealed record DeckLoad(
 
     private static DeckLoad Spread(CheckContext context, DeckSpan beam)
     {
-        var words = context.People();
+        var words = context.Words();
         var point = context.Parameters.Loads;
         var span = beam.Span.Length;
         var length = Math.Min(point.PointPatch, span);
@@ -59,7 +63,7 @@ internal sealed record DeckLoad(
 
     private static DeckLoad Alone(CheckContext context, DeckSpan beam)
     {
-        var words = context.People();
+        var words = context.Words();
         double span = beam.Span.Length, load = context.Parameters.Loads.PointForce;
         var text = $"P = {words.Pounds(load)} all on one {beam.Kind}";
         return new DeckLoad(
@@ -69,4 +73,85 @@ internal sealed record DeckLoad(
             (stiffness => load * span * span * span / (48 * stiffness), $"P·L³/(48·E'·I), {text}"),
             LoadDuration.Live);
     }
+}
+
+/// <summary>Members and loads of a deck, in words.</summary>
+internal static class DeckKinds
+{
+    /// <summary>What may carry: the parts of a deck, upper ones first.</summary>
+    public static ImmutableArray<string> All { get; } =
+    [
+        .. RoleTable.All.Where(f => f.Section == DrawingSection.Deck)
+            .OrderBy(f => RoleTable.IsUnder(f.Role, DrawingSection.Deck)).Select(f => f.Name),
+    ];
+
+    /// <summary>What is carried.</summary>
+    public static ImmutableArray<(string Name, string Title, string Words)> Loads =>
+    [
+        ("area", "area load", "the area load on its pitch (live with CD 1.0 and, where snow is given, snow and three quarters of both together with CD 1.15; the worst)"),
+        ("patch", "point load over its patch", "the point load spread over its patch"),
+        ("point", "point load on one member", "the whole point load on this one member"),
+    ];
+
+    /// <summary>Whether an id is made of these parts.</summary>
+    public static bool IsFor(DeclaredCheck check, string kind, string what, string load) =>
+        string.Equals(check.Id, $"{kind}-{what}-{load}", StringComparison.Ordinal);
+}
+
+/// <summary>A load on the deck's area: people, or snow where it is given. They are cases of their own, never added.</summary>
+/// <param name="Pressure">Pascals.</param>
+/// <param name="Duration">CD.</param>
+/// <param name="Name">In a person's words.</param>
+internal sealed record AreaLoad(double Pressure, LoadDuration Duration, string Name)
+{
+    /// <summary>All of a project.</summary>
+    public static IEnumerable<AreaLoad> All(LoadParameters loads)
+    {
+        yield return new(loads.Live, LoadDuration.Live, "live");
+        if (loads.Snow is { } snow)
+        {
+            yield return new(snow, LoadDuration.Snow, "snow");
+            yield return new(BridgeForm.Loads.LoadCases.Together(loads.Live, snow), LoadDuration.Snow, "0.75 live + 0.75 snow");
+        }
+    }
+
+    /// <summary>The one that with the dead load, Pa, asks most of wood for its duration.</summary>
+    public static AreaLoad Strongest(LoadParameters loads, double dead) =>
+        All(loads).MaxBy(area => (dead + area.Pressure) / area.Duration.Factor)!;
+
+    /// <summary>The heaviest, where duration does not matter.</summary>
+    public static AreaLoad Heaviest(LoadParameters loads) => All(loads).MaxBy(area => area.Pressure)!;
+}
+
+/// <summary>Dead load alone, or with another, whichever asks more of wood for its duration.</summary>
+/// <param name="Effect">Moment, shear or stress.</param>
+/// <param name="Duration">Its CD.</param>
+internal sealed record Governing(double Effect, LoadDuration Duration)
+{
+    /// <summary>Both effects of the same sign.</summary>
+    public static Governing Choose(double dead, double other, LoadDuration duration) =>
+        Math.Abs(dead) / LoadDuration.Dead.Factor > Math.Abs(dead + other) / duration.Factor
+            ? new(dead, LoadDuration.Dead)
+            : new(dead + other, duration);
+}
+
+/// <summary>
+/// Load duration factor CD (NDS Table 2.3.2). Never 2.0: pressure-treated wood and joints do not take the
+/// factor of impact.
+/// </summary>
+/// <param name="Factor">CD.</param>
+/// <param name="Name">What it belongs to.</param>
+internal sealed record LoadDuration(double Factor, string Name)
+{
+    /// <summary>Permanent.</summary>
+    public static LoadDuration Dead => new(0.9, "permanent");
+
+    /// <summary>Ten years: people on the deck.</summary>
+    public static LoadDuration Live => new(1.0, "ten years");
+
+    /// <summary>Two months: snow.</summary>
+    public static LoadDuration Snow => new(1.15, "two months");
+
+    /// <summary>Ten minutes: people against the guard, wind.</summary>
+    public static LoadDuration Guard => new(1.6, "ten minutes");
 }

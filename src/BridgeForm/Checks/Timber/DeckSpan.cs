@@ -50,7 +50,7 @@ internal sealed record DeckSpan
         : new(Section.Thickness, Section.Width);
 
     /// <summary>Members of the deck that carry between bearings; none of a kind the deck has not.</summary>
-    public static IEnumerable<DeckSpan> Of(CheckContext context)
+    public static IEnumerable<DeckSpan> List(CheckContext context)
     {
         var parameters = context.Parameters;
         var bay = LongestBay(context.Layout);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks.Timber;
 
@@ -8,9 +9,6 @@ namespace BridgeForm.Checks.Timber;
 /// </summary>
 internal sealed class DrilledSection
 {
-    // Thinner than a nanometre is round-off, not wood.
-    private const double Nothing = 1e-9;
-
     // Where holes leave nothing, a millimetre keeps the numbers finite; no load is so small that it would hold.
     private const double Least = 1e-3;
 
@@ -95,7 +93,7 @@ internal sealed class DrilledSection
     public string ShearText(CheckWords words, string depthName)
     {
         var breadth = $"b = {words.Length(ShearBreadth)}"
-            + (Whole.Breadth - ShearBreadth > Nothing ? $" ({words.Length(Whole.Breadth)} less its holes)" : "");
+            + (Whole.Breadth - ShearBreadth > Tolerances.RoundOff ? $" ({words.Length(Whole.Breadth)} less its holes)" : "");
         var parts = Parts();
         var cubes = parts.Length > 1
             ? $"Σh³/h² of the parts {string.Join(" and ", parts.Select(words.Length))} = {words.Length(ShearDepth)}"
@@ -118,12 +116,12 @@ internal sealed class DrilledSection
             var middle = (low + high) / 2;
             var breadth = Whole.Breadth
                 - Covered(_voids.Where(v => v.Low < middle && v.High > middle).Select(v => (v.Left, v.Right)), Whole.Breadth / 2);
-            if (high - low < Nothing || breadth < Nothing)
+            if (high - low < Tolerances.RoundOff || breadth < Tolerances.RoundOff)
             {
                 continue;
             }
 
-            if (layers.Count > 0 && low - layers[^1].High < Nothing && Math.Abs(layers[^1].Breadth - breadth) < Nothing)
+            if (layers.Count > 0 && low - layers[^1].High < Tolerances.RoundOff && Math.Abs(layers[^1].Breadth - breadth) < Tolerances.RoundOff)
             {
                 layers[^1] = layers[^1] with { High = high };
             }
@@ -142,7 +140,7 @@ internal sealed class DrilledSection
         var (parts, reached) = (ImmutableArray.CreateBuilder<double>(), -Whole.Depth / 2);
         foreach (var hole in _voids.Where(v => v.Parts).OrderBy(v => v.Low).Append(new(0, 0, Whole.Depth / 2, Whole.Depth / 2, Parts: true)))
         {
-            if (Math.Min(hole.Low, Whole.Depth / 2) - reached > Nothing)
+            if (Math.Min(hole.Low, Whole.Depth / 2) - reached > Tolerances.RoundOff)
             {
                 parts.Add(Math.Min(hole.Low, Whole.Depth / 2) - reached);
             }

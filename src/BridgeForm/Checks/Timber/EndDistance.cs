@@ -18,9 +18,9 @@ internal static class EndDistance
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
     /// <summary>All bases are alike.</summary>
-    public static CheckResult Of(CheckContext context)
+    public static CheckResult Check(CheckContext context)
     {
-        var words = context.People();
+        var words = context.Words();
         var frames = context.Parameters.Frames;
         var half = frames.Channel.Width / 2;
         var had = (frames.Base.Length - context.Parameters.Ropes.Spacing) / 2 - half;
@@ -35,7 +35,7 @@ internal static class EndDistance
             text += $", at the keeper hole {words.Length(frames.Keeper.Spread)} / 2 + 4 × {words.Length(frames.Keeper.Hole)} − {words.Length(half)} = {words.Length(hole)}";
         }
 
-        var push = GuardPush.Of(context).MaxBy(p => p.Force)!;
+        var push = GuardPush.List(context).MaxBy(p => p.Force)!;
         if (BaseSection.Shear(context, LoadDuration.Guard) is not { } strength)
         {
             return had < split

@@ -29,13 +29,13 @@ internal static class EndFrames
         [CheckStatus.Engineer]);
 
     /// <summary>Both.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Check(CheckContext context)
     {
-        var words = context.People();
+        var words = context.Words();
         var (layout, made) = (context.Layout, context.Parameters.Frames.Base);
         var (weight, bay) = Lighter(layout);
-        var height = GuardFrame.Of(context.Parameters).Top + made.Depth;
-        var push = GuardPush.Of(context).MaxBy(p => p.Force)!;
+        var height = GuardFrame.Build(context.Parameters).Top + made.Depth;
+        var push = GuardPush.List(context).MaxBy(p => p.Force)!;
         var moment = push.Force * height;
         var lever = $"{words.Pounds(push.Force)} × {words.Length(height)} above the landing";
 
@@ -68,7 +68,7 @@ internal static class EndFrames
     {
         var asked = layout.Parameters.Frames.Holes;
         double Mass(IEnumerable<Member> members) => members.Sum(m =>
-            MemberVolume.Of(m.Shape, MemberVolume.IsDrilled(asked, m.Role)) * layout.Parameters.StockNamed(m.Stock).Density.Low);
+            MemberVolume.Measure(m.Shape, MemberVolume.IsDrilled(asked, m.Role)) * layout.Parameters.StockNamed(m.Stock).Density.Low);
         var mass = Mass(Members.Frame(layout, frame).Members) + (Mass(Members.Bay(layout, bay).Members) / 2) + layout.Parameters.Frames.HardwareMass;
         return mass * BridgeMasses.Gravity;
     }

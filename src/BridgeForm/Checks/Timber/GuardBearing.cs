@@ -22,12 +22,12 @@ internal static class GuardBearing
         "guard-bearing-brace-head", "Brace bearing on the post", "The part of the brace's thrust that is square to the post's face");
 
     /// <summary>All three, the worst push of each.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Check(CheckContext context)
     {
         var frames = context.Parameters.Frames;
         var (post, brace, made) = (frames.Post, frames.Brace, frames.Base);
-        var frame = GuardFrame.Of(context.Parameters);
-        var weights = FrameWeights.Of(context.Layout, s => s.Density.InService, BaseCases.Bay(context.Layout, longest: true));
+        var frame = GuardFrame.Build(context.Parameters);
+        var weights = FrameWeights.Weigh(context.Layout, s => s.Density.InService, BaseCases.Bay(context.Layout, longest: true));
         var turn = post.Lean + brace.Lean;
         var onBase = BearingSide.Across("base", made.Stock, made.Section);
 
@@ -51,8 +51,8 @@ internal static class GuardBearing
     private static CheckResult Check(
         CheckContext context, DeclaredCheck declared, Func<double, double> press, double weight, (double Length, double Breadth) contact, BearingSide[] sides)
     {
-        var words = context.People();
-        var worst = GuardPush.Of(context).MaxBy(p => press(p.Force))!;
+        var words = context.Words();
+        var worst = GuardPush.List(context).MaxBy(p => press(p.Force))!;
         var pressed = press(worst.Force);
         var stress = (pressed + weight) / (contact.Length * contact.Breadth);
         var force = weight > 0 ? $"({words.Pounds(pressed)} + {words.Pounds(weight)} dead)" : words.Pounds(pressed);

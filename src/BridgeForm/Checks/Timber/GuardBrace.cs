@@ -17,13 +17,13 @@ internal static class GuardBrace
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
     /// <summary>The worst push.</summary>
-    public static CheckResult Of(CheckContext context)
+    public static CheckResult Check(CheckContext context)
     {
         var brace = context.Parameters.Frames.Brace;
         var values = LumberValues.Find(context.Parameters, brace.Stock, brace.Section);
         var missing = LumberValues.Missing(context.Parameters, brace.Stock, brace.Section);
         var area = Area(context);
-        return GuardPush.Of(context)
+        return GuardPush.List(context)
             .Select(push => Check(context, push, area, Allowed(values, brace, push.Force), missing))
             .MaxBy(c => c.Ratio ?? c.Demand)!;
     }
@@ -33,7 +33,7 @@ internal static class GuardBrace
     {
         var section = context.Parameters.Frames.Brace.Section;
         var whole = new RectangularSection(section.Thickness, section.Width);
-        var holes = DrilledHole.Of(Uprights.Brace(context.Layout, context.Layout.Bays / 2, Side.Right).Shape, flat: false);
+        var holes = DrilledHole.List(Uprights.Brace(context.Layout, context.Layout.Bays / 2, Side.Right).Shape, flat: false);
         return holes
             .Select(hole => new DrilledSection(whole, [.. holes.Where(h => h.CountsWith(hole)).Select(h => h.Void)]).Concentric().Area)
             .Append(whole.Area)
@@ -53,8 +53,8 @@ internal static class GuardBrace
 
     private static CheckResult Check(CheckContext context, GuardPush push, double area, AdjustedValue? allowed, MissingValue missing)
     {
-        var words = context.People();
-        var frame = GuardFrame.Of(context.Parameters);
+        var words = context.Words();
+        var frame = GuardFrame.Build(context.Parameters);
         var force = Math.Abs(frame.Brace(push.Force));
         var stress = force / area;
         var whole = context.Parameters.Frames.Brace.Section.Width * context.Parameters.Frames.Brace.Section.Thickness;
@@ -70,4 +70,54 @@ internal static class GuardBrace
             missing);
         return area < whole ? result with { Source = $"{result.Source}; {DrilledHole.Rule}" } : result;
     }
+}
+
+/// <summary>What the joints of post and brace must hold when people push the guard.</summary>
+internal static class GuardJoints
+{
+    private const string Source =
+        $"statics of post and brace on their axes; {GuardPush.Source}; NDS 12.2: screws and nails pulled out of end grain do not count";
+
+    /// <summary>Foot of the post.</summary>
+    public static DeclaredCheck DeclaredFoot { get; } = Joint(
+        "guard-joint-post-foot", "Joint of post and base", "Pull (or thrust) square to the base and push along it at the post's foot");
+
+    /// <summary>Foot of the brace.</summary>
+    public static DeclaredCheck DeclaredBrace { get; } = Joint(
+        "guard-joint-brace-foot", "Joint of brace and base", "Pull and thrust square to the base and push along it at the brace's foot");
+
+    /// <summary>Head of the brace.</summary>
+    public static DeclaredCheck DeclaredHead { get; } = Joint(
+        "guard-joint-brace-head", "Joint of brace and post", "Pull and thrust along the brace, and the part of it along the post's face, at the brace's head");
+
+    /// <summary>All three, for an engineer.</summary>
+    public static IEnumerable<CheckResult> Check(CheckContext context)
+    {
+        var words = context.Words();
+        var frame = GuardFrame.Build(context.Parameters);
+        var pushes = GuardPush.List(context).ToList();
+        var most = pushes.Max(p => Math.Abs(p.Force));
+        string Each(Func<GuardPush, string> text) => string.Join("; ", pushes.Select(p => $"{p.Name}: {text(p)}"));
+        string Way(double force, string positive, string negative) =>
+            $"{words.Pounds(Math.Abs(force))} {(force >= 0 ? positive : negative)}";
+
+        yield return Outcome.ForEngineer(
+            DeclaredFoot, frame.BraceDown(most), "N", Source,
+            Each(p => $"{Way(frame.BraceDown(p.Force), "pulled up", "pressed down")}, {Way(p.Force - frame.BraceOut(p.Force), "pushed outward", "pushed inward")}")
+            + ". Screws into end grain never count");
+        yield return Outcome.ForEngineer(
+            DeclaredBrace, frame.BraceDown(most), "N", Source,
+            Each(p => $"{Way(frame.BraceDown(p.Force), "pressed down", "pulled up")}, {Way(frame.BraceOut(p.Force), "pushed outward", "pulled inward")}")
+            + ". Screws into end grain never count");
+        yield return Outcome.ForEngineer(
+            DeclaredHead, Math.Abs(frame.Brace(most)), "N", Source,
+            Each(p => $"{Way(frame.Brace(p.Force), "thrust", "pull")} along the brace, {words.Pounds(Math.Abs(frame.Brace(p.Force)) * Math.Cos(frame.Lean + frame.BraceLean))} of it along the post's face"));
+    }
+
+    private static DeclaredCheck Joint(string id, string title, string compares) => new(
+        id,
+        title,
+        compares + " under the pushes of guard-post. The joint itself is for an engineer; screws into end grain never count.",
+        Source,
+        [CheckStatus.Engineer]);
 }

@@ -18,7 +18,7 @@ internal sealed record GuardFrame(
     double PostFoot, double BraceFoot, double Contact, double Top, double Lean, double BraceLean, string Where)
 {
     /// <summary>The resultant on the brace's axis, in the middle of its contact with the post's outer face.</summary>
-    public static GuardFrame Of(BridgeParameters parameters)
+    public static GuardFrame Build(BridgeParameters parameters)
     {
         var brace = parameters.Frames.Brace;
         return At(parameters, brace.Foot - (brace.Section.Width / 2 / Math.Cos(brace.Lean)), "in the middle of the brace's contact");
@@ -32,7 +32,7 @@ internal sealed record GuardFrame(
     }
 
     /// <summary>Both places; whichever is worse counts.</summary>
-    public static IEnumerable<GuardFrame> Places(BridgeParameters parameters) => [Of(parameters), AtLowerEdge(parameters)];
+    public static IEnumerable<GuardFrame> Places(BridgeParameters parameters) => [Build(parameters), AtLowerEdge(parameters)];
 
     /// <summary>Arm of the brace's force about the post's foot, metres.</summary>
     public double BraceArm => (BraceFoot - PostFoot) * Math.Cos(BraceLean);
@@ -105,9 +105,9 @@ internal sealed record GuardPush(string Name, double Force)
         "IRC Table R301.5 and ASCE 7 4.5.1: 200 lbf at the top in any direction; IBC 1607.8.1: 50 plf on a public guard";
 
     /// <summary>Both directions; on a public bridge the line load as well, each by itself. All of it on one post.</summary>
-    public static IEnumerable<GuardPush> Of(CheckContext context)
+    public static IEnumerable<GuardPush> List(CheckContext context)
     {
-        var words = context.People();
+        var words = context.Words();
         var point = words.Pounds(Point);
         yield return new($"{point} outward", Point);
         yield return new($"{point} inward", -Point);

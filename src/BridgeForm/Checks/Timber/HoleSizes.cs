@@ -15,12 +15,12 @@ internal static class HoleSizes
         [CheckStatus.Pass, CheckStatus.Fail]);
 
     /// <summary>None without holes.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Check(CheckContext context)
     {
-        var words = context.People();
+        var words = context.Words();
         var layout = context.Layout;
         var middle = layout.Bays / 2;
-        var holes = ((Member[])[BaseMember.Of(layout, middle), Uprights.Post(layout, middle, Side.Right), Uprights.Brace(layout, middle, Side.Right)])
+        var holes = ((Member[])[BaseMember.Cut(layout, middle), Uprights.Post(layout, middle, Side.Right), Uprights.Brace(layout, middle, Side.Right)])
             .SelectMany(m => m.Shape.Holes.Select(hole => new
             {
                 m.Role,

@@ -119,7 +119,7 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
     private string? Unknown(KeySpec spec, MapEntry entry, string path)
     {
         var known = spec.Keys.Select(k => k.Name).ToList();
-        var nearest = NearestWord.Of(entry.Key, known);
+        var nearest = NearestWord.Find(entry.Key, known);
         var hint = nearest is null ? $"known keys: {string.Join(", ", known)}" : $"did you mean {nearest}?";
         faults.Add(FaultCode.UnknownKey, entry.KeyPlace, $"{QuantityReader.Quote(entry.Key)} is not a key of {(path.Length == 0 ? "a project file" : path)}; {hint}");
         return nearest;
@@ -220,7 +220,7 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
 
             else if (!spec.Choices.IsEmpty && !spec.Choices.Contains(entry.Key, StringComparer.Ordinal) && !faults.Full)
             {
-                var hint = NearestWord.Of(entry.Key.Replace('_', '-'), spec.Choices) is { } nearest ? $"did you mean {nearest}?" : $"known are {string.Join(", ", spec.Choices)}";
+                var hint = NearestWord.Find(entry.Key.Replace('_', '-'), spec.Choices) is { } nearest ? $"did you mean {nearest}?" : $"known are {string.Join(", ", spec.Choices)}";
                 faults.Add(FaultCode.UnknownName, entry.KeyPlace, $"{QuantityReader.Quote(entry.Key)} is not a name under {path}; {hint}");
             }
 

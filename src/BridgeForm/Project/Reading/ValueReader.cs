@@ -51,7 +51,7 @@ internal static class ValueReader
             return Plain(text);
         }
 
-        var nearest = NearestWord.Of(text, spec.Choices);
+        var nearest = NearestWord.Find(text, spec.Choices);
         var hint = nearest is null ? "" : $"did you mean {nearest}? ";
         return (FaultCode.UnknownChoice, $"{QuantityReader.Quote(text)} is not a value of {spec.Name}; {hint}write {string.Join(", ", spec.Choices[..^1])} or {spec.Choices[^1]}");
     }

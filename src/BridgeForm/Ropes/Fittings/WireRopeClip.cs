@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Ropes.Fittings;
 
@@ -25,9 +26,6 @@ public sealed record WireRopeClip(
     private const string Large = "Calif. 8 CCR §8497 table 1";
     private const string Small = "a maker's table for U-bolt clips (other tables give up to 1/4 in more turn-back at 5/16)";
 
-    // Two diameters closer than this are the same size written on two ways.
-    private const double SameSize = 1e-5;
-
     /// <summary>All rows, smallest first. Sizes between them do not exist.</summary>
     public static ImmutableArray<WireRopeClip> All { get; } =
     [
@@ -53,7 +51,7 @@ public sealed record WireRopeClip(
     public double Spacing => SpacingDiameters * Diameter;
 
     /// <summary>The row of exactly that diameter in metres; null when there is none.</summary>
-    public static WireRopeClip? For(double diameter) => All.FirstOrDefault(c => Math.Abs(c.Diameter - diameter) < SameSize);
+    public static WireRopeClip? For(double diameter) => All.FirstOrDefault(c => Math.Abs(c.Diameter - diameter) < Tolerances.SameRope);
 
     // Each clip that a table has fewer needs its distance of rope.
     private static WireRopeClip Row(string size, double inches, int count, double turnBack, double torque, string source)

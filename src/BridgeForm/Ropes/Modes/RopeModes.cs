@@ -54,13 +54,13 @@ public sealed record RopeModes
     /// <summary>Modes of a shape; null when nothing hangs between the supports or the rope has no stiffness.</summary>
     /// <param name="id">Id of its load case.</param>
     /// <param name="shape">The rope under its loads, which are taken as weight of mass.</param>
-    public static RopeModes? Of(string id, RopeShape shape)
+    public static RopeModes? Find(string id, RopeShape shape)
     {
         var inner = shape.Nodes.Length - 2;
         if (inner < 1 || Masses(shape) is not { } masses)
             return null;
         double[] twice = [.. masses.SelectMany(m => new[] { m, m })];
-        if (LowestModes.Of(InPlane(shape), twice) is not { } plane || LowestModes.Of(Sideways(shape), masses) is not { } side)
+        if (LowestModes.Find(InPlane(shape), twice) is not { } plane || LowestModes.Find(Sideways(shape), masses) is not { } side)
             return null;
         var symmetric = plane.FirstOrDefault(m => Parity(m) > 0) ?? plane[0];
         // Half a bay next to each support rests on it.

@@ -131,7 +131,7 @@ public static class PairSolver
         }
 
         /// <summary>Ropes that carry alike with the lever are stiff against rolling.</summary>
-        public bool IsStiffAlike() => PairStiffness.OfOne(BayStiffness.Of(rope, Left))
+        public bool IsStiffAlike() => PairStiffness.OfOne(BayStiffness.Find(rope, Left))
             .Less(1, PairStiffness.LeverOnOne(loads, spacing)).Factored() is not null;
 
         /// <summary>Ropes with so much of the lever are stiff against every motion.</summary>

@@ -18,16 +18,16 @@ public sealed record RollFactor(double Value, bool IsToOneSide, ImmutableArray<d
     /// <param name="spacing">Between the ropes, metres.</param>
     /// <param name="loads">What stands on them.</param>
     /// <param name="pair">Both ropes under it.</param>
-    public static RollFactor? Of(LoadCaseRequest rope, double spacing, PairLoads loads, PairShape pair)
+    public static RollFactor? Find(LoadCaseRequest rope, double spacing, PairLoads loads, PairShape pair)
     {
         if (pair.Left.Nodes.Length < 3)
             return null;
-        var left = BayStiffness.Of(rope, pair.Left);
+        var left = BayStiffness.Find(rope, pair.Left);
         var isAlike = ReferenceEquals(pair.Left, pair.Right);
         var (ratio, mode) = isAlike
-            ? SmallestRatio.Of(PairStiffness.OfOne(left), PairStiffness.LeverOnOne(loads, spacing))
-            : SmallestRatio.Of(
-                PairStiffness.OfBoth(left, BayStiffness.Of(rope, pair.Right)), PairStiffness.LeverOnBoth(loads, spacing));
+            ? SmallestRatio.Find(PairStiffness.OfOne(left), PairStiffness.LeverOnOne(loads, spacing))
+            : SmallestRatio.Find(
+                PairStiffness.OfBoth(left, BayStiffness.Find(rope, pair.Right)), PairStiffness.LeverOnBoth(loads, spacing));
         var roll = new double[pair.Left.Nodes.Length];
         for (var i = 1; i + 1 < roll.Length; i++)
             roll[i] = isAlike ? mode[(2 * i) - 1] : mode[(4 * i) - 3] - mode[(4 * i) - 1];
@@ -49,9 +49,9 @@ public sealed record RollFactor(double Value, bool IsToOneSide, ImmutableArray<d
     public static double HeldInPlan(
         LoadCaseRequest rope, double spacing, PairLoads loads, PairShape pair, ImmutableArray<double> heights)
     {
-        var (left, right) = (BayStiffness.Of(rope, pair.Left), BayStiffness.Of(rope, pair.Right));
+        var (left, right) = (BayStiffness.Find(rope, pair.Left), BayStiffness.Find(rope, pair.Right));
         var stiffness = HeldDeck.Stiffness(left, right);
         HeldDeck.AddSideways(stiffness, pair, spacing, heights);
-        return SmallestRatio.Of(stiffness, HeldDeck.Lever(loads, spacing)).Ratio;
+        return SmallestRatio.Find(stiffness, HeldDeck.Lever(loads, spacing)).Ratio;
     }
 }

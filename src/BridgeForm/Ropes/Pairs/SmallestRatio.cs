@@ -21,7 +21,7 @@ internal static class SmallestRatio
     private const int MostRounds = 60;
 
     /// <summary>The root, with its shape; infinite when no weight stands above the ropes; 0 when the ropes are not stiff.</summary>
-    public static (double Ratio, double[] Shape) Of(BandedMatrix stiffness, BandedMatrix lever)
+    public static (double Ratio, double[] Shape) Find(BandedMatrix stiffness, BandedMatrix lever)
     {
         var shape = Start(stiffness.Size);
         if (stiffness.Factored() is not { } factor)

@@ -35,7 +35,7 @@ public sealed record SwayModes(double OneHalfWave, double? TwoHalfWaves)
     /// <param name="loads">What stands on them, evenly.</param>
     /// <param name="pair">Both ropes under it, alike.</param>
     /// <param name="masses">Its masses.</param>
-    public static SwayModes? Of(LoadCaseRequest rope, double spacing, PairLoads loads, PairShape pair, PairMasses masses)
+    public static SwayModes? Find(LoadCaseRequest rope, double spacing, PairLoads loads, PairShape pair, PairMasses masses)
     {
         if (pair.Left.Nodes.Length < 3 || Inertia(pair.Left, spacing, masses) is not { } inertia)
             return null;

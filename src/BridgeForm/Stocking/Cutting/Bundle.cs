@@ -17,7 +17,7 @@ internal readonly record struct Bundle(int Item, int Count, double Weight, doubl
     /// <param name="values">Value of a piece of each length; those at or below 0 are left out.</param>
     /// <param name="limits">Most pieces of each length.</param>
     /// <param name="largest">Room of the longest board, metres.</param>
-    public static List<Bundle> Of(CuttingProblem problem, double[] values, ImmutableArray<int> limits, double largest)
+    public static List<Bundle> List(CuttingProblem problem, double[] values, ImmutableArray<int> limits, double largest)
     {
         var bundles = new List<Bundle>();
         foreach (var item in Enumerable.Range(0, problem.Count)

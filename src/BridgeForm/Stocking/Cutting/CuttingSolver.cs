@@ -47,7 +47,7 @@ internal static class CuttingSolver
             }
         }
 
-        best = Improvement.Of(problem, best!, relaxed.Values, target, token);
+        best = Improvement.Improve(problem, best!, relaxed.Values, target, token);
         var proven = best.Cost <= target * (1 + Tolerances.SameCost);
         if (!proven && problem.Demand.Sum() <= SmallJob)
         {
@@ -84,7 +84,7 @@ internal static class Diving
         {
             known.AddRange(inUse.Select(u => u.Pattern));
             Take(problem, inUse, share, left, taken);
-            if (Residual.Of(problem, left) is not { } rest)
+            if (Residual.Leave(problem, left) is not { } rest)
             {
                 return new CuttingPlan(taken.ToImmutable(), taken.Sum(p => problem.Boards[p.Board].Cost));
             }

@@ -22,7 +22,7 @@ internal static class GridKnapsack
 
     /// <summary>Cells filled for one set of values.</summary>
     public static long Work(CuttingProblem problem, double[] values, ImmutableArray<int> limits) =>
-        (long)Cells * Bundle.Of(problem, values, limits, problem.Capacity(problem.Boards.Length - 1)).Count;
+        (long)Cells * Bundle.List(problem, values, limits, problem.Capacity(problem.Boards.Length - 1)).Count;
 
     /// <summary>The best filling of each board on the grid, whether or not it exceeds a goal; one entry a board.</summary>
     /// <param name="problem">Lengths and boards.</param>
@@ -34,7 +34,7 @@ internal static class GridKnapsack
     {
         var last = problem.Boards.Length - 1;
         var cell = problem.Capacity(last) / Cells;
-        var bundles = Bundle.Of(problem, values, limits, problem.Capacity(last))
+        var bundles = Bundle.List(problem, values, limits, problem.Capacity(last))
             .Select(b => (Bundle: b, Wide: Wide(problem, b, cell, roundUp)))
             .Where(b => b.Wide <= Cells)
             .ToList();

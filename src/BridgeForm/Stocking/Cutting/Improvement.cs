@@ -12,7 +12,7 @@ internal static class Improvement
     private const int MostBoards = 9;
 
     /// <summary>The plan, or a cheaper one; stops at <paramref name="target"/>. Tolerances.SameCost problem, same plan.</summary>
-    public static CuttingPlan Of(
+    public static CuttingPlan Improve(
         CuttingProblem problem, CuttingPlan plan, double[] values, double target, CancellationToken token = default)
     {
         for (var round = 0; round < Rounds && plan.Cost > target * (1 + Tolerances.SameCost); round++)
@@ -68,7 +68,7 @@ internal static class Improvement
             }
         }
 
-        if (Residual.Of(problem, left) is not { } rest
+        if (Residual.Leave(problem, left) is not { } rest
             || BoardSearch.Cheaper(rest.Problem, [.. rest.Items.Select(i => values[i])], cost, Budget).Plan is not { } found)
         {
             return null;

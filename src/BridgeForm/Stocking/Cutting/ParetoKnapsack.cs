@@ -36,7 +36,7 @@ internal sealed class ParetoKnapsack
     {
         var capacities = Enumerable.Range(0, problem.Boards.Length).Select(problem.Capacity).ToArray();
         var search = new ParetoKnapsack(capacities, goals);
-        var bundles = Bundle.Of(problem, values, limits, capacities[^1]);
+        var bundles = Bundle.List(problem, values, limits, capacities[^1]);
         search._nodes.Add(new Node(0, 0, -1, 0, 0));
         search._front.Add(0);
         for (var i = 0; i < bundles.Count; i++)

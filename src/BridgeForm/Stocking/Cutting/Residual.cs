@@ -8,7 +8,7 @@ namespace BridgeForm.Stocking.Cutting;
 internal sealed record Residual(CuttingProblem Problem, ImmutableArray<int> Items)
 {
     /// <summary>The rest of a problem; null when nothing is left.</summary>
-    public static Residual? Of(CuttingProblem whole, int[] left)
+    public static Residual? Leave(CuttingProblem whole, int[] left)
     {
         ImmutableArray<int> items = [.. Enumerable.Range(0, whole.Count).Where(i => left[i] > 0)];
         return items.IsEmpty ? null : new Residual(

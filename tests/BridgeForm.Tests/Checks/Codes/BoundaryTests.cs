@@ -26,7 +26,7 @@ public sealed class BoundaryTests
 
         var context = Contexts.Of(WithPost(parameters, length));
         Assert.Equal(wanted, GuardPlace.Least(context.Layout).Height, 1e-6);
-        Assert.Equal(expected, GuardHeight.Of(Contexts.Of(WithPost(parameters, length + 1e-9))).Status);
+        Assert.Equal(expected, GuardHeight.Check(Contexts.Of(WithPost(parameters, length + 1e-9))).Status);
     }
 
     // IRC R312.1.3: no 4 in sphere.

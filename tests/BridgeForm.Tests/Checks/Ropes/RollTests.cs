@@ -26,7 +26,7 @@ public class RollTests
             second += mass * ((height * height) + (center.Z * center.Z));
         }
 
-        var standing = StandingWeights.Of(context.Layout);
+        var standing = StandingWeights.Weigh(context.Layout);
         var hardware = (context.Layout.Bays - 1) * context.Parameters.Frames.HardwareMass * BridgeMasses.Gravity;
 
         // The hardware lies on the base's top, 5-1/2 in deep on a channel of 5/8 in over a rope of 3/8 in radius: 5.25 in.
@@ -49,7 +49,7 @@ public class RollTests
               treated: { species: southern-pine, treated: true, lengths: [16 ft], density: { low: 20 lb/ft3, in_service: 40 lb/ft3, high: 50 lb/ft3 } }
               cedar: { species: western-red-cedar, lengths: [16 ft], density: { low: 10 lb/ft3, in_service: 20 lb/ft3, high: 25 lb/ft3 } }
             """);
-        var standing = StandingWeights.Of(context.Layout);
+        var standing = StandingWeights.Weigh(context.Layout);
         var hardware = context.Parameters.Frames.HardwareMass * BridgeMasses.Gravity;
         for (var i = 1; i < context.Layout.Bays; i++)
             Assert.Equal((((2 * context.Rope.Loads[i]) - hardware) / 2) + hardware, standing.Light[i], 1e-3);
@@ -59,7 +59,7 @@ public class RollTests
     public void People_stand_one_metre_over_the_deck()
     {
         var context = Contexts.Of(Bridges.Garden);
-        var standing = StandingWeights.Of(context.Layout);
+        var standing = StandingWeights.Weigh(context.Layout);
 
         // Base's top 5.25 in, boards 1.5 in: 6.75 in over the rope, across a frame that leans by at most 12°.
         Assert.All(standing.DeckHeights[1..^1], h => Assert.InRange(h, 6.74 * 0.0254, 6.87 * 0.0254));

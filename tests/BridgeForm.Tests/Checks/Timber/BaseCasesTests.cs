@@ -17,7 +17,7 @@ public sealed class BaseCasesTests
     private static readonly double s_psf = 2 * HalfWidth * Math.Sqrt((72 * 72) + 1) / 144;
 
     private static readonly IReadOnlyList<BaseCase> s_cases =
-        BaseCases.Of(new LevelDeck { Loads = "{ live: 60 psf, snow: 40 psf }" }.Context);
+        BaseCases.List(new LevelDeck { Loads = "{ live: 60 psf, snow: 40 psf }" }.Context);
 
     // Half of an even load on each rope; of one on the right half, from 0 to 18.25 in, 0.5 + 9.125/46 of its half.
     // 0.75·(60 + 40) = 75 psf together (ASCE 7 2.4.1 combination 4, from memory).
@@ -71,7 +71,7 @@ public sealed class BaseCasesTests
     [Fact]
     public void Public_pushes_are_half_as_large_again()
     {
-        var cases = BaseCases.Of(new LevelDeck { Use = "public" }.Context);
+        var cases = BaseCases.List(new LevelDeck { Use = "public" }.Context);
         var outward = cases.Single(c => c.Name is "50 plf on 72 in = 300 lbf outward");
         Assert.Equal((Dead + (1.5 * RopeDown)) * Pound, outward.Beam.Reactions().Right, 1e-6);
         Assert.Equal((DeadMoment(At) - (1.5 * PushMoment(At))) * Pound * Inch, cases.Single(c => c.Name is "50 plf on 72 in = 300 lbf inward").Beam.Moment(At * Inch), 1e-6);
@@ -87,10 +87,10 @@ public sealed class BaseCasesTests
         Assert.Equal(load * ((0.5 * 23) - (3 / 16.0 * 17)) * Pound * Inch, full.Moment(0) - empty.Moment(0), 1e-6);
 
         // Ten treads of 35.5 in and three stringers of 73.1875 in: 8.25/48 lb/in.
-        var weights = FrameWeights.Of(bridge.Context.Layout, s => s.Density.InService, 1);
+        var weights = FrameWeights.Weigh(bridge.Context.Layout, s => s.Density.InService, 1);
         Assert.Equal((355 + (3 * 73.1875)) * 8.25 / 48 * Pound, weights.Deck, 1e-6);
 
-        BaseBeam Case(string name) => BaseCases.Of(bridge.Context).Single(c => c.Name == name).Beam;
+        BaseBeam Case(string name) => BaseCases.List(bridge.Context).Single(c => c.Name == name).Beam;
     }
 
     // The longest bay loads the base, the shortest holds it down: with equal steps in plan the steepest one, at A where B lies
@@ -114,7 +114,7 @@ public sealed class BaseCasesTests
         Assert.Equal(lengths.Values.Max(), lengths[longest]);
         Assert.Equal(longest, BaseCases.Bay(layout, longest: true));
         Assert.Equal(lengths.Values.Min(), lengths[BaseCases.Bay(layout, longest: false)]);
-        var cases = BaseCases.Of(context);
+        var cases = BaseCases.List(context);
         var live = cases.Single(c => c.Name is "live load").Beam.Reactions().Right - cases.Single(c => c.Name is "empty").Beam.Reactions().Right;
         Assert.Equal(60 / 144.0 * HalfWidth * lengths[longest] / Inch * Pound, live, 1e-6);
 
@@ -122,7 +122,7 @@ public sealed class BaseCasesTests
         var caps = Enumerable.Range(1, layout.Bays).Max(i => (layout.Caps.Points[i] - layout.Caps.Points[i - 1]).Length);
         Assert.Equal(caps, CapSpans.Longest(layout).Length);
         Assert.True(caps > 1.02 * (layout.Caps.Points[5] - layout.Caps.Points[4]).Length);
-        var dry = FrameWeights.Of(layout, s => s.Density.Low, BaseCases.Bay(layout, longest: false)).Total / 2;
+        var dry = FrameWeights.Weigh(layout, s => s.Density.Low, BaseCases.Bay(layout, longest: false)).Total / 2;
         var lift = Contexts.Check(context, "keeper-uplift-wind").Demand;
         Assert.Equal((100 / 144.0 * HalfWidth * lengths[longest] / Inch * Pound) - (0.6 * dry), lift, 1e-6);
     }
@@ -135,6 +135,6 @@ public sealed class BaseCasesTests
         var context = Contexts.Of(Bridges.Inclined);
         var steepest = context.Layout.Poses.Where(p => !p.IsEnd).Max(p => Math.Tan(Math.Abs(p.Slope)));
         Assert.True(steepest > 0.2);
-        Assert.Equal(0.026 + (0.0445 * steepest), BaseSection.Of(context).Notch, 1e-9);
+        Assert.Equal(0.026 + (0.0445 * steepest), BaseSection.Cut(context).Notch, 1e-9);
     }
 }

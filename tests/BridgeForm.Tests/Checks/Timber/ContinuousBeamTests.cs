@@ -36,9 +36,9 @@ public sealed class ContinuousBeamTests
         const double Inch = 0.0254;
         var text = Bridges.Garden + "\ndeck: { layout: across, side_gap: 1/2 in, stringer: { section: 2x6, count: 3 } }\nloads: { live: 60 psf }\n";
         var context = Contexts.Of(text);
-        var stringer = DeckSpan.Of(context).Single(d => d.Kind == "stringer");
+        var stringer = DeckSpan.List(context).Single(d => d.Kind == "stringer");
         Assert.Equal(21.25, stringer.Tributary / Inch, 1e-6);
-        var load = DeckLoad.Of(context, stringer)[0];
+        var load = DeckLoad.List(context, stringer)[0];
         var span = stringer.Span.Length / Inch;
         Assert.Equal(60 / 144.0 * 21.25 * span * span / 8, load.Moment.Value / (BridgeForm.Quantities.Units.PoundForce * Inch), 0.01);
         Assert.Equal(60 / 144.0 * 21.25 * span / 2, load.Shear.Value / BridgeForm.Quantities.Units.PoundForce, 0.01);
@@ -79,7 +79,7 @@ public sealed class ContinuousBeamTests
         var context = Contexts.Of(Bridges.Garden + "\nloads: { live: 60 psf, snow: 62 psf }\n");
         Assert.Contains("snow", Contexts.Check(context, "board-deflection-area").Detail, StringComparison.Ordinal);
         Assert.Contains("live", Contexts.Check(context, "board-bending-area").Detail, StringComparison.Ordinal);
-        var cases = BaseCases.Of(context);
+        var cases = BaseCases.List(context);
         Assert.Equal(1.0, cases.Single(c => c.Name == "live load").Duration.Factor);
         Assert.Equal(1.15, cases.Single(c => c.Name == "snow load").Duration.Factor);
     }

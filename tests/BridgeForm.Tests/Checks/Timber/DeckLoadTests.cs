@@ -13,9 +13,9 @@ public sealed class DeckLoadTests
     public void A_patch_on_a_board()
     {
         var context = new LevelDeck().Context;
-        var patch = DeckLoad.Of(context, DeckSpan.Of(context).Single()).Single(l => l.Name is "patch");
+        var patch = DeckLoad.List(context, DeckSpan.List(context).Single()).Single(l => l.Name is "patch");
         Assert.Equal(47.5 * Pound, patch.Shear.Value, 1e-6);
-        Assert.Equal(60 * 373248 / 48.0, patch.Sink.Value(Pound * Inch * Inch) / Inch, 1e-3);
+        Assert.Equal(60 * 373248 / 48.0, patch.Deflection.Value(Pound * Inch * Inch) / Inch, 1e-3);
         Assert.DoesNotContain("a / patch", patch.Moment.How, StringComparison.Ordinal);
     }
 
@@ -30,10 +30,10 @@ public sealed class DeckLoadTests
         var layout = Bridges.Layout(Bridges.Read(text));
         double Length(int i) => (layout.Deck.Points[i] - layout.Deck.Points[i - 1]).Length;
         var context = Contexts.Of(text + "\ndeck: { layout: across, count: 4, stringer: { section: 2x6, count: 3 } }\n");
-        var board = DeckSpan.Of(Contexts.Of(text)).Single();
+        var board = DeckSpan.List(Contexts.Of(text)).Single();
         Assert.Equal(Enumerable.Range(1, layout.Bays).Max(Length), board.Span.Length, 1e-9);
         Assert.Equal(rise is "5 ft" ? "B" + layout.Bays : "B01", board.Span.Where);
-        var tread = DeckSpan.Of(context).Single(s => s.Kind is "tread");
+        var tread = DeckSpan.List(context).Single(s => s.Kind is "tread");
         var widest = Enumerable.Range(1, context.Layout.Bays).Max(bay => BridgeForm.Frames.DeckTreads.Gap(context.Layout, bay, context.Parameters.Deck.Stringer!));
         Assert.Equal((5.5 * Inch) + widest, tread.Tributary, 1e-9);
     }
@@ -43,9 +43,9 @@ public sealed class DeckLoadTests
     public void Pushes_on_a_public_guard()
     {
         var context = new LevelDeck { Use = "public" }.Context;
-        Assert.Equal([200.0, -200, 300, -300], GuardPush.Of(context).Select(p => Math.Round(p.Force / Pound, 6)));
-        Assert.All(GuardJoints.Of(context).Take(2), joint => Assert.Equal(1.5 * BaseStatics.BraceDown * Pound, joint.Demand, 1e-6));
-        var keeper = KeeperUplift.Of(context).First();
+        Assert.Equal([200.0, -200, 300, -300], GuardPush.List(context).Select(p => Math.Round(p.Force / Pound, 6)));
+        Assert.All(GuardJoints.Check(context).Take(2), joint => Assert.Equal(1.5 * BaseStatics.BraceDown * Pound, joint.Demand, 1e-6));
+        var keeper = KeeperUplift.Check(context).First();
         Assert.Equal(((1.5 * BaseStatics.RopeDown) - BaseStatics.DryDead) * Pound, keeper.Demand, 1e-6);
     }
 

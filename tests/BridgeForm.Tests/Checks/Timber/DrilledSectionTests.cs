@@ -97,12 +97,12 @@ public sealed class DrilledSectionTests
         {
             Holes = [new(StockFace.MinusY, 3, 0, 0.25, 2), new(StockFace.PlusZ, -3, 1, 0.5, null)],
         };
-        var holes = DrilledHole.Of(stick, flat: false);
+        var holes = DrilledHole.List(stick, flat: false);
         Assert.Equal(new SectionVoid(-0.125, 0.125, -2.75, -0.75, Parts: false), holes[0].Void);
         Assert.Equal(new SectionVoid(-1.25, 1.25, 0.75, 1.25, Parts: true), holes[1].Void);
 
         // Lying flat the same holes change their parts.
-        Assert.Equal(new SectionVoid(-2.75, -0.75, -0.125, 0.125, Parts: true), DrilledHole.Of(stick, flat: true)[0].Void);
-        Assert.Equal(new SectionVoid(0.75, 1.25, -1.25, 1.25, Parts: false), DrilledHole.Of(stick, flat: true)[1].Void);
+        Assert.Equal(new SectionVoid(-2.75, -0.75, -0.125, 0.125, Parts: true), DrilledHole.List(stick, flat: true)[0].Void);
+        Assert.Equal(new SectionVoid(0.75, 1.25, -1.25, 1.25, Parts: false), DrilledHole.List(stick, flat: true)[1].Void);
     }
 }

@@ -62,7 +62,7 @@ public sealed class GuardFrameTests
     public void The_demo_by_hand()
     {
         var parameters = Bridges.Read(Bridges.Garden);
-        var (middle, lower) = (GuardFrame.Of(parameters), GuardFrame.AtLowerEdge(parameters));
+        var (middle, lower) = (GuardFrame.Build(parameters), GuardFrame.AtLowerEdge(parameters));
         const double Inch = 0.0254;
         Assert.Equal(13.243, middle.Contact / Inch, 0.002);
         Assert.Equal(8.177, lower.Contact / Inch, 0.002);
@@ -95,7 +95,7 @@ public sealed class GuardFrameTests
         var values = LumberValues.Find(context.Parameters, post.Stock, post.Section)!;
         var section = new RectangularSection(0.02, 0.02);
         var euler = 0.822 * values.ModulusMin().Value / (45 * 45);
-        var (ratio, _, _) = GuardPost.Pressed(context.People(), values, section, section.Area, 800, 0.9, 1e6, values.Bending(LoadDuration.Guard, flat: false));
+        var (ratio, _, _) = GuardPost.Pressed(context.Words(), values, section, section.Area, 800, 0.9, 1e6, values.Bending(LoadDuration.Guard, flat: false));
         Assert.True(euler < 800 / 0.0004);
         Assert.Equal(800 / 0.0004 / euler, ratio, 1e-9);
         Assert.True(ratio > 1);

@@ -96,7 +96,7 @@ public sealed class TimberCheckTests
               treated: { species: white-oak, grade: no1, treated: true, lengths: [8 ft, 16 ft] }
               cedar: { species: white-oak, grade: no2, treated: false, lengths: [8 ft, 12 ft] }
             """;
-        var checks = AllChecks.Of(Contexts.Of(oak));
+        var checks = AllChecks.Run(Contexts.Of(oak));
         Assert.All(
             checks.Where(c => (c.Id.StartsWith("board-", StringComparison.Ordinal) && c.Id != "board-bearing-length")
                 || c.Id is "base-bending" or "base-shear" or "guard-post" or "guard-brace" or "cap-bending-down" or "guard-bearing-post-foot" or "rope-bearing"),
@@ -127,8 +127,8 @@ public sealed class TimberCheckTests
         var context = Contexts.Of(Thin);
         var check = Contexts.Check(context, "keeper-uplift-guard");
         var layout = context.Layout;
-        var height = GuardFrame.Of(context.Parameters).Top + layout.Levels[1].Top;
-        var light = FrameWeights.Of(layout, s => s.Density.Low, BaseCases.Bay(layout, longest: false)).Total;
+        var height = GuardFrame.Build(context.Parameters).Top + layout.Levels[1].Top;
+        var light = FrameWeights.Weigh(layout, s => s.Density.Low, BaseCases.Bay(layout, longest: false)).Total;
         Assert.Equal((GuardPush.Point * height / (46 * 0.0254)) - (light / 2), check.Demand, 1e-6);
         Assert.Equal(CheckStatus.Engineer, check.Status);
     }
@@ -148,7 +148,7 @@ public sealed class TimberCheckTests
         var layout = context.Layout;
         var width = DeckWidth.BetweenPosts(context.Parameters);
         var length = Enumerable.Range(1, layout.Bays).Max(i => (layout.Poses[i].Node - layout.Poses[i - 1].Node).Length);
-        var dead = FrameWeights.Of(layout, s => s.Density.Low, BaseCases.Bay(layout, longest: false)).Total;
+        var dead = FrameWeights.Weigh(layout, s => s.Density.Low, BaseCases.Bay(layout, longest: false)).Total;
         var pressure = 30 * BridgeForm.Quantities.Units.PoundForce / (0.3048 * 0.3048);
         Assert.Equal((pressure * width * length / 2) - (0.6 * dead / 2), Contexts.Check(context, "keeper-uplift-wind").Demand, 1e-6);
     }
@@ -159,14 +159,14 @@ public sealed class TimberCheckTests
     {
         var drilled = Contexts.Of(Thin + "\nholes: { post: [{ face: wide, from_end: 20 in, diameter: 1-1/2 in }] }\n");
         var plain = Contexts.Of(Thin);
-        double Weight(CheckContext c) => FrameWeights.Of(c.Layout, s => s.Density.InService, 3).Total;
+        double Weight(CheckContext c) => FrameWeights.Weigh(c.Layout, s => s.Density.InService, 3).Total;
         var density = plain.Parameters.StockNamed("treated").Density.InService;
         var gone = 2 * Math.PI / 4 * 1.5 * 1.5 * 1.5 * Math.Pow(0.0254, 3) * density * 9.80665;
         Assert.Equal(gone, Weight(plain) - Weight(drilled), 0.02 * gone);
         var bay = BaseCases.Bay(drilled.Layout, longest: true);
         Assert.Equal(
             (drilled.Masses.Frames[1] + drilled.Masses.Packers[1] + drilled.Masses.Bays[bay - 1]) * 9.80665,
-            FrameWeights.Of(drilled.Layout, s => s.Density.InService, bay).Total,
+            FrameWeights.Weigh(drilled.Layout, s => s.Density.InService, bay).Total,
             1e-6);
     }
 
@@ -176,7 +176,7 @@ public sealed class TimberCheckTests
     {
         var context = Contexts.Of(Thin);
         var bay = BaseCases.Bay(context.Layout, longest: true);
-        var weights = FrameWeights.Of(context.Layout, s => s.Density.InService, bay);
+        var weights = FrameWeights.Weigh(context.Layout, s => s.Density.InService, bay);
         var masses = context.Masses;
         Assert.Equal((masses.Frames[1] + masses.Packers[1] + masses.Bays[bay - 1]) * 9.80665, weights.Total, 1e-6);
     }
@@ -186,17 +186,17 @@ public sealed class TimberCheckTests
     {
         var wide = Thin.Replace("spacing: 3 ft", "spacing: 4 ft", StringComparison.Ordinal);
         var context = Contexts.Of(wide);
-        var checks = AllChecks.Of(context);
+        var checks = AllChecks.Run(context);
         Assert.Contains(checks, c => c is { Id: "board-bending-point", Status: CheckStatus.Fail });
-        var remedy = Assert.Single(TimberRemedies.Of(context, checks, Bridge.ShapeWithin));
-        var board = Assert.Single(DeckSpan.Of(context));
-        Assert.All(DeckBending.Of(context, board with { Span = (remedy.Length!.Value, "") }), c => Assert.Equal(CheckStatus.Pass, c.Status));
+        var remedy = Assert.Single(TimberRemedies.Find(context, checks, Bridge.ShapeWithin));
+        var board = Assert.Single(DeckSpan.List(context));
+        Assert.All(DeckBending.Check(context, board with { Span = (remedy.Length!.Value, "") }), c => Assert.Equal(CheckStatus.Pass, c.Status));
         Assert.Contains(
-            DeckBending.Of(context, board with { Span = (remedy.Length!.Value + 0.003, "") }), c => c.Status == CheckStatus.Fail);
+            DeckBending.Check(context, board with { Span = (remedy.Length!.Value + 0.003, "") }), c => c.Status == CheckStatus.Fail);
         Assert.True(BoardsPass(remedy.Spacing!.Value));
         Assert.False(BoardsPass(remedy.Spacing!.Value + 0.003));
 
-        bool BoardsPass(double spacing) => AllChecks.Of(Contexts.Of(wide.Replace(
+        bool BoardsPass(double spacing) => AllChecks.Run(Contexts.Of(wide.Replace(
             "spacing: 4 ft", FormattableString.Invariant($"spacing: {spacing * 1000:0.0000} mm"), StringComparison.Ordinal)))
             .Where(c => c.Id.StartsWith("board-", StringComparison.Ordinal)).All(c => c.Status != CheckStatus.Fail);
     }
@@ -211,10 +211,10 @@ public sealed class TimberCheckTests
         Assert.Equal(2, Tread("4", "tread-bending-area") / Tread("8", "tread-bending-area"), 0.15);
         Assert.True(Tread("6", "tread-deflection-area") > Tread("8", "tread-deflection-area"));
         var context = Contexts.Of(Across("4"));
-        var tread = DeckSpan.Of(context).Single(b => b.Kind is "tread");
+        var tread = DeckSpan.List(context).Single(b => b.Kind is "tread");
         Assert.Equal(3.5 * 0.0254 + Contexts.Check(context, "deck-gaps").Demand, tread.Tributary, 1e-9);
         // 5/8 of w·L beside the middle of three supports.
-        var load = DeckLoad.Of(context, tread).Single(l => l.Name is "area");
+        var load = DeckLoad.List(context, tread).Single(l => l.Name is "area");
         Assert.Equal(0.625 * 60 * 47.88026 * tread.Tributary * tread.Span.Length, load.Shear.Value, 0.01);
     }
 
@@ -246,7 +246,7 @@ public sealed class TimberCheckTests
         Assert.Contains("0.75 live + 0.75 snow 82.5 psf", check.Detail, StringComparison.Ordinal);
         var own = Contexts.Of(Thin + "\nloads: { live: 82.5 psf }\n");
         Assert.Equal(
-            own.Cases.Single(c => c.Id is "live-full").Shape!.MaxTension, snow.Cases.Single(c => c.Id is "live-snow").Shape!.MaxTension, 1e-6);
+            own.Cases.Single(c => c.Id is "live-full").Shape!.LargestTension, snow.Cases.Single(c => c.Id is "live-snow").Shape!.LargestTension, 1e-6);
         Assert.DoesNotContain(own.Cases, c => c.Id is "live-snow" or "snow");
     }
 
@@ -265,9 +265,9 @@ public sealed class TimberCheckTests
         string Across(int stringers) => Thin + FormattableString.Invariant(
             $"\ndeck: {{ layout: across, board: {{ section: 1x6, stock: treated }}, stringer: {{ section: 2x6, count: {stringers} }} }}\nvalues: [{{ species: southern-pine, grade: no1, size: 1x6, bending: 1000 psi, tension: 600 psi, shear: 175 psi, compression_across: 565 psi, compression: 1500 psi, modulus: 1600000 psi, modulus_min: 580000 psi, source: invented }}]\n");
         var context = Contexts.Of(Across(2));
-        var remedy = Assert.Single(TimberRemedies.Of(context, AllChecks.Of(context), Bridge.ShapeWithin), r => r.CheckId.StartsWith("tread-", StringComparison.Ordinal));
+        var remedy = Assert.Single(TimberRemedies.Find(context, AllChecks.Run(context), Bridge.ShapeWithin), r => r.CheckId.StartsWith("tread-", StringComparison.Ordinal));
         var count = int.Parse(remedy.Text.Split("On ")[1].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
-        bool TreadsPass(int n) => AllChecks.Of(Contexts.Of(Across(n)))
+        bool TreadsPass(int n) => AllChecks.Run(Contexts.Of(Across(n)))
             .Where(c => c.Id.StartsWith("tread-", StringComparison.Ordinal)).All(c => c.Status == CheckStatus.Pass);
         Assert.True(TreadsPass(count));
         Assert.False(TreadsPass(count - 1));
@@ -277,7 +277,7 @@ public sealed class TimberCheckTests
     public void A_base_that_passes_is_found()
     {
         var context = Contexts.Of(Bridges.Garden);
-        var remedy = Assert.Single(TimberRemedies.Of(context, AllChecks.Of(context), Bridge.ShapeWithin));
+        var remedy = Assert.Single(TimberRemedies.Find(context, AllChecks.Run(context), Bridge.ShapeWithin));
         Assert.Equal("base-channel-notch", remedy.CheckId);
         var name = remedy.Text.Split("a ")[1].Split(' ')[0];
         Assert.Equal(CheckStatus.Pass, Contexts.Status(Bridges.Garden.Replace("section: 4x6", $"section: {name}", StringComparison.Ordinal), "base-channel-notch"));
@@ -287,7 +287,7 @@ public sealed class TimberCheckTests
     public void A_deck_across_checks_treads_and_stringers()
     {
         var across = Thin + "\ndeck: { layout: across, stringer: { section: 2x6, count: 3 } }\n";
-        var ids = AllChecks.Of(Contexts.Of(across)).Select(c => c.Id).ToList();
+        var ids = AllChecks.Run(Contexts.Of(across)).Select(c => c.Id).ToList();
         Assert.Contains("tread-bending-point", ids);
         Assert.Contains("stringer-deflection-area", ids);
         Assert.DoesNotContain("board-shear", ids);

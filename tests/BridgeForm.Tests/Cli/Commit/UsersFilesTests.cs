@@ -122,7 +122,7 @@ public sealed class UsersFilesTests : IDisposable
         var outside = _run.Write("outside.txt", "");
         Directory.CreateDirectory(_run.Path("out/profiles"));
         _run.Write("out/manifest.json", $$"""{ "format": "bridgeform-manifest", "version": 1, "files": [ { "name": "{{name}}", "kind": "tables", "sha256": "{{Manifest.HashOf(outside)}}" } ] }""");
-        Assert.Null(Manifest.Of(_run.Path("out")));
+        Assert.Null(Manifest.Read(_run.Path("out")));
     }
 
     [Theory]

@@ -31,7 +31,7 @@ public sealed class SheetBoxTests
     [Fact]
     public void Dimension_keeps_its_line_where_it_was_put()
     {
-        var parts = DimensionLines.Of(new SheetDimension("DIM", new(0, 0), new(3, 0), new(1, -0.5), 0.1, "3 m"));
+        var parts = DimensionLines.Draw(new SheetDimension("DIM", new(0, 0), new(3, 0), new(1, -0.5), 0.1, "3 m"));
         Assert.Contains(parts.OfType<SheetLine>(), l => Near(l.From, 0, -0.5) && Near(l.To, 3, -0.5));
         Assert.Equal("3 m", Assert.Single(parts.OfType<SheetText>()).Text);
     }

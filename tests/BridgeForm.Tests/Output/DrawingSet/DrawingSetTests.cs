@@ -42,7 +42,7 @@ public sealed partial class DrawingSetTests
     public void No_line_runs_through_a_figure(string name)
     {
         var crossed = Book(name).Pages
-            .Select(p => (p.Content.Title, p.Content.Entities, Lines: LinesAbout.Of(p.Content.Entities)))
+            .Select(p => (p.Content.Title, p.Content.Entities, Lines: LinesAbout.Gather(p.Content.Entities)))
             .Where(p => Enlarged().IsMatch(p.Title))
             .SelectMany(p => p.Entities.OfType<SheetText>().Where(t => p.Lines.Cross(t, 0)).Select(t => $"{p.Title}: {t.Text}"))
             .ToList();
@@ -54,12 +54,12 @@ public sealed partial class DrawingSetTests
     {
         var text = new SheetText(PageLayers.Dim, new SheetPoint(0.1, 0.1), 0.002, "between") { Turn = Math.PI / 2 };
         LinesAbout Line(double x1, double y1, double x2, double y2) =>
-            LinesAbout.Of([new SheetLine(PageLayers.Dim, new SheetPoint(x1, y1), new SheetPoint(x2, y2))]);
+            LinesAbout.Gather([new SheetLine(PageLayers.Dim, new SheetPoint(x1, y1), new SheetPoint(x2, y2))]);
         Assert.True(Line(0.09, 0.102, 0.11, 0.102).Cross(text, 0));
         Assert.False(Line(0.09, 0.099, 0.11, 0.099).Cross(text, 0));
         Assert.False(Line(0.101, 0.09, 0.101, 0.0995).Cross(text, 0));
         Assert.False(Line(0.1009, 0.09, 0.1009, 0.2).Cross(text with { Turn = 0, At = new SheetPoint(0.1015, 0.1) }, 0));
-        Assert.True(LinesAbout.Of([new SheetCircle(PageLayers.Dim, new SheetPoint(0.099, 0.095), 0.007)]).Cross(text, 0));
+        Assert.True(LinesAbout.Gather([new SheetCircle(PageLayers.Dim, new SheetPoint(0.099, 0.095), 0.007)]).Cross(text, 0));
     }
 
     [Theory]
@@ -80,7 +80,7 @@ public sealed partial class DrawingSetTests
 
     [Fact]
     public void Same_model_gives_the_same_bytes() =>
-        Assert.Equal(PdfFile.Bytes(DrawingSheets.Of(Model("alder-dell"))), PdfFile.Bytes(DrawingSheets.Of(Model("alder-dell"))));
+        Assert.Equal(PdfFile.Bytes(DrawingSheets.Draw(Model("alder-dell"))), PdfFile.Bytes(DrawingSheets.Draw(Model("alder-dell"))));
 
     /// <summary>The rope's axis as drawn against the model's nodes: the span, every frame's station and level, and the sag.</summary>
     [Theory]
@@ -160,7 +160,7 @@ public sealed partial class DrawingSetTests
         Assert.All(model.Pieces, p => Assert.Contains(p.Mark, text, StringComparison.Ordinal));
         Assert.All(model.Checks, c => Assert.Contains("(" + c.Id + ")", text, StringComparison.Ordinal));
         Assert.All(model.Marks, m => Assert.Contains(words.Length(m.Unstressed), text, StringComparison.Ordinal));
-        Assert.All(model.Cases, c => Assert.Contains(words.Force(c.Shape!.MaxTension), text, StringComparison.Ordinal));
+        Assert.All(model.Cases, c => Assert.Contains(words.Force(c.Shape!.LargestTension), text, StringComparison.Ordinal));
         var pages = int.Parse(PageCount().Match(Referee.Poppler("pdfinfo", path)).Groups["n"].ValueSpan, CultureInfo.InvariantCulture);
         Assert.Equal(pages, Count(text, "Geometry, quantities and check values") - 1); // the cover's notes say it once more
     });
@@ -196,7 +196,7 @@ public sealed partial class DrawingSetTests
     public void Larger_paper_of_the_project_is_taken()
     {
         var parameters = Bridges.Read(Bridges.Garden);
-        var sheet = SheetSize.Of(parameters with { Shop = parameters.Shop with { Paper = "arch-d" } });
+        var sheet = SheetSize.Choose(parameters with { Shop = parameters.Shop with { Paper = "arch-d" } });
         Assert.Equal((36 * 0.0254, 24 * 0.0254), (sheet.Width, sheet.Height));
     }
 
@@ -205,11 +205,11 @@ public sealed partial class DrawingSetTests
     public void Drawings_of_the_demo_are_quick()
     {
         var model = Model("alder-dell");
-        PdfFile.Bytes(DrawingSheets.Of(model));
+        PdfFile.Bytes(DrawingSheets.Draw(model));
         var best = Enumerable.Range(0, 3).Min(_ =>
         {
             var watch = Stopwatch.StartNew();
-            PdfFile.Bytes(DrawingSheets.Of(model));
+            PdfFile.Bytes(DrawingSheets.Draw(model));
             return watch.Elapsed;
         });
         Assert.InRange(best, TimeSpan.Zero, TimeSpan.FromSeconds(5));
@@ -232,7 +232,7 @@ public sealed partial class DrawingSetTests
         {
             if (!Books.TryGetValue(name, out var book))
             {
-                Books.Add(name, book = DrawingSheets.Of(Model(name)));
+                Books.Add(name, book = DrawingSheets.Draw(Model(name)));
             }
 
             return book;

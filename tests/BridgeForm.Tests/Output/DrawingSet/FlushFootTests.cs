@@ -17,7 +17,7 @@ public sealed class FlushFootTests
     [Fact]
     public void Every_page_keeps_its_caution_and_every_stream_its_numbers()
     {
-        var book = DrawingSheets.Of(Bridges.Build(Flush));
+        var book = DrawingSheets.Draw(Bridges.Build(Flush));
         Assert.All(book.Pages, page => Assert.Contains(
             page.Content.Entities.OfType<SheetText>(), t => t.Text.StartsWith("Geometry, quantities and check values", StringComparison.Ordinal)));
         using var stream = new MemoryStream();

@@ -12,7 +12,7 @@ public sealed class HiddenLinesTests
     [Fact]
     public void Of_a_box_seen_cornerwise_nine_edges_are_seen()
     {
-        var lines = HiddenLines.Of([Box(0, 0, 0, 1, 1, 1)], View.Isometric);
+        var lines = HiddenLines.Find([Box(0, 0, 0, 1, 1, 1)], View.Isometric);
         Assert.Equal(9, lines.Count);
         Assert.Equal(6, lines.Count(l => l.Outline));
         Assert.All(lines, l => Assert.Equal(View.IsometricShare, Length(l), 1e-9));
@@ -22,15 +22,15 @@ public sealed class HiddenLinesTests
     public void A_box_in_front_hides_what_lies_behind_it()
     {
         var behind = Box(0, 0, 0, 1, 1, 1);
-        Assert.Equal(4, HiddenLines.Of([behind], View.Side).Count);
-        Assert.Equal(4, HiddenLines.Of([behind, Box(-0.1, -0.1, 2, 1.1, 1.1, 3)], View.Side).Count);
-        Assert.Equal(8, HiddenLines.Of([behind, Box(-0.1, -0.1, -3, 1.1, 1.1, -2)], View.Side).Count);
+        Assert.Equal(4, HiddenLines.Find([behind], View.Side).Count);
+        Assert.Equal(4, HiddenLines.Find([behind, Box(-0.1, -0.1, 2, 1.1, 1.1, 3)], View.Side).Count);
+        Assert.Equal(8, HiddenLines.Find([behind, Box(-0.1, -0.1, -3, 1.1, 1.1, -2)], View.Side).Count);
     }
 
     [Fact]
     public void Part_of_an_edge_is_hidden()
     {
-        var lines = HiddenLines.Of([Box(0, 0, 0, 3, 1, 1), Box(1, -1, 2, 2, 2, 3)], View.Side);
+        var lines = HiddenLines.Find([Box(0, 0, 0, 3, 1, 1), Box(1, -1, 2, 2, 2, 3)], View.Side);
         var level = lines.Where(l => Math.Abs(l.From.Y - l.To.Y) < 1e-9 && l.From.Y is > -0.5 and < 1.5).ToList();
         Assert.Equal(4, level.Count);
         Assert.Equal(4, level.Sum(Length), Skin);
@@ -44,7 +44,7 @@ public sealed class HiddenLinesTests
             var (a, b, c) = three;
             (Vector3d Low, Vector3d High)[] boxes = [a, b, c];
             var shapes = boxes.Select(x => Box(x.Low.X, x.Low.Y, x.Low.Z, x.High.X, x.High.Y, x.High.Z)).ToList();
-            var seen = HiddenLines.Of(shapes, View.Isometric).Sum(Length);
+            var seen = HiddenLines.Find(shapes, View.Isometric).Sum(Length);
             var traced = shapes.SelectMany(s => s.Edges).Sum(e => Traced(e, boxes));
             Assert.InRange(Math.Abs(seen - traced), 0, (0.02 * Math.Max(1, traced)) + (36 * Skin));
         });
@@ -90,7 +90,7 @@ public sealed class HiddenLinesTests
     private static Shape Box(double x1, double y1, double z1, double x2, double y2, double z2)
     {
         var stock = new CutStock(y2 - y1, z2 - z1, new Plane(-Vector3d.UnitX, 0), new Plane(Vector3d.UnitX, x2 - x1));
-        return Shape.Of(stock).Placed(new Placement(
+        return Shape.Build(stock).Placed(new Placement(
             new Vector3d(x1, (y1 + y2) / 2, (z1 + z2) / 2), Vector3d.UnitX, Vector3d.UnitY, Vector3d.UnitZ));
     }
 }

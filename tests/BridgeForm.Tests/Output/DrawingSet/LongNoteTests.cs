@@ -28,7 +28,7 @@ public sealed class LongNoteTests
     public async Task The_drawings_make_room_for_the_note_and_every_row_of_the_table()
     {
         var model = Bridges.Build(ManyRails);
-        var book = await Task.Run(() => DrawingSheets.Of(model)).WaitAsync(Patience);
+        var book = await Task.Run(() => DrawingSheets.Draw(model)).WaitAsync(Patience);
         var bay = book.Pages.Select(p => p.Content).Single(p => p.Title.Contains("End bay", StringComparison.Ordinal));
         var texts = Texts(bay).ToList();
 

@@ -10,7 +10,7 @@ namespace BridgeForm.Tests.Output.DrawingSet;
 /// <summary>What single sheets must hold.</summary>
 public sealed class SheetContentTests
 {
-    private static readonly Lazy<SheetBook> Steep = new(() => DrawingSheets.Of(StationsTests.SteepModel));
+    private static readonly Lazy<SheetBook> Steep = new(() => DrawingSheets.Draw(StationsTests.SteepModel));
 
     [Fact]
     public void Elevation_and_plan_stand_on_one_sheet_where_they_fit()
@@ -25,7 +25,7 @@ public sealed class SheetContentTests
     public void Own_holes_are_drawn_and_listed()
     {
         var model = Bridges.Build(Bridges.Garden + "\nholes:\n  base: [{ diameter: 3/4 in, from_end: 29 in, across: 1 in }]\n  post: [{ diameter: 1/2 in, face: top, from_end: 30 in }]\n");
-        var sheets = DrawingSheets.Of(model).Pages.Where(p => p.Content.Title.Contains("rame", StringComparison.Ordinal)).ToList();
+        var sheets = DrawingSheets.Draw(model).Pages.Where(p => p.Content.Title.Contains("rame", StringComparison.Ordinal)).ToList();
         Assert.Equal(2, sheets.Count(s => Texts(s).Contains("29\" from the left end")));
         Assert.Equal(2, sheets.Count(s => Texts(s).Contains("30\" from the foot")));
         foreach (var sheet in sheets.Where(s => Texts(s).Contains("Your own holes")))
@@ -45,9 +45,9 @@ public sealed class SheetContentTests
     [InlineData("steep")]
     public void Letters_of_the_supports_stand_clear_of_the_picture(string name)
     {
-        var book = string.Equals(name, "steep", StringComparison.Ordinal) ? Steep.Value : DrawingSheets.Of(new Sample(name).Build());
+        var book = string.Equals(name, "steep", StringComparison.Ordinal) ? Steep.Value : DrawingSheets.Draw(new Sample(name).Build());
         var entities = book.Pages[0].Content.Entities;
-        var lines = LinesAbout.Of(entities.OfType<SheetLine>());
+        var lines = LinesAbout.Gather(entities.OfType<SheetLine>());
         var letters = entities.OfType<SheetText>().Where(t => t is { Bold: true, Text: "A" or "B" }).ToList();
         Assert.Equal(["A", "B"], letters.Select(t => t.Text).Order(StringComparer.Ordinal));
         Assert.All(letters, letter =>
@@ -63,7 +63,7 @@ public sealed class SheetContentTests
     [Fact]
     public void Supports_that_go_down_say_fall()
     {
-        var texts = DrawingSheets.Of(Bridges.Build(Bridges.Inclined.Replace("rise: 2 m", "rise: -500 mm", StringComparison.Ordinal)))
+        var texts = DrawingSheets.Draw(Bridges.Build(Bridges.Inclined.Replace("rise: 2 m", "rise: -500 mm", StringComparison.Ordinal)))
             .Pages.Take(2).SelectMany(Texts).ToList();
         Assert.Contains("fall 500", texts);
         Assert.Contains("Span, fall", texts);
@@ -79,7 +79,7 @@ public sealed class SheetContentTests
     {
         var model = new Sample(name).Build();
         var (work, text) = (model.Ropework, new DrawingText(model.Parameters.Units));
-        var texts = DrawingSheets.Of(model).Pages.Where(p => p.Content.Title.Contains("Ropes: marks", StringComparison.Ordinal)).SelectMany(Texts).ToHashSet(StringComparer.Ordinal);
+        var texts = DrawingSheets.Draw(model).Pages.Where(p => p.Content.Title.Contains("Ropes: marks", StringComparison.Ordinal)).SelectMany(Texts).ToHashSet(StringComparer.Ordinal);
         Assert.Equal(2, work.Stretch.Length);
         foreach (var row in model.Hoisting.Concat(work.Stretch.SelectMany(s => s.Hoisting.Rows)))
         {
@@ -92,7 +92,7 @@ public sealed class SheetContentTests
         {
             Assert.All(end.Marks, m => Assert.Contains(text.Words.Length(Rounding.ToTape(m.Unstressed, model.Parameters.Units)), texts));
             Assert.Contains(text.Words.Size(end.TakeUp), texts);
-            Assert.Contains(text.Words.Size(end.MoveDownMid!.Value), texts);
+            Assert.Contains(text.Words.Size(end.MidSpanDrop!.Value), texts);
         }
     }
 

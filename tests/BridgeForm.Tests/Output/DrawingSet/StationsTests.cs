@@ -17,7 +17,7 @@ public sealed class StationsTests
     public void The_least_guard_is_the_least_of_all_frames(string name)
     {
         var model = new BridgeForm.Tests.Samples.Sample(name).Build();
-        var layout = BridgeForm.Frames.BridgeLayout.Of(model.Parameters, model.Rope);
+        var layout = BridgeForm.Frames.BridgeLayout.Lay(model.Parameters, model.Rope);
         var least = model.Checks.Single(c => c.Id is "guard-height").Demand;
         Assert.All(Enumerable.Range(0, layout.Bays + 1), i => Assert.True(least <= Stations.CapAt(layout, i) - Stations.DeckAt(layout, i) + 1e-9));
     }
@@ -33,11 +33,11 @@ public sealed class StationsTests
         var model = new Sample(name).Build();
         var words = new BridgeForm.Quantities.QuantityText(model.Parameters.Units);
         var told = words.LeastSize(model.Checks.Single(c => c.Id is "guard-height").Demand);
-        Assert.Equal(told, BridgeForm.Output.Preview.PreviewFacts.Of(model).Single(f => f.Label.Contains("guard", StringComparison.Ordinal)).Text);
+        Assert.Equal(told, BridgeForm.Output.Preview.PreviewFacts.Gather(model).Single(f => f.Label.Contains("guard", StringComparison.Ordinal)).Text);
         var drawn = BridgeForm.Output.Preview.PreviewDimensions.Side(model).Single(d => d.Label.Contains("guard", StringComparison.Ordinal));
         Assert.Equal(told, drawn.Text);
         Assert.Equal(told, words.LeastSize(drawn.To.Y - drawn.From.Y));
-        Assert.Contains(DrawingSheets.Of(model).Pages.SelectMany(p => BridgeForm.Tests.Output.Templates.PlacedTexts.Of(p.Content)), t => t.Text == "least guard " + new DrawingText(model.Parameters.Units).LeastSize(drawn.To.Y - drawn.From.Y));
+        Assert.Contains(DrawingSheets.Draw(model).Pages.SelectMany(p => BridgeForm.Tests.Output.Templates.PlacedTexts.Of(p.Content)), t => t.Text == "least guard " + new DrawingText(model.Parameters.Units).LeastSize(drawn.To.Y - drawn.From.Y));
     }
 
     /// <summary>
@@ -51,7 +51,7 @@ public sealed class StationsTests
     {
         var (model, layout) = Read(name);
         var (deck, cap, node) = (Stations.DeckAt(layout, 0), Stations.CapAt(layout, 0), layout.Poses[0].Node.Y);
-        var texts = DrawingSheets.Of(model).Pages.SelectMany(p => BridgeForm.Tests.Output.Templates.PlacedTexts.Of(p.Content)).Select(t => t.Text).ToList();
+        var texts = DrawingSheets.Draw(model).Pages.SelectMany(p => BridgeForm.Tests.Output.Templates.PlacedTexts.Of(p.Content)).Select(t => t.Text).ToList();
         var words = new DrawingText(model.Parameters.Units);
         Assert.Contains("deck to cap's top " + words.Size(cap - deck), texts);
         Assert.Contains("rope's axis to cap's top " + words.Size(cap - node), texts);
@@ -107,7 +107,7 @@ public sealed class StationsTests
     private static (BridgeModel Model, BridgeLayout Layout) Read(string name)
     {
         var model = string.Equals(name, "steep", StringComparison.Ordinal) ? SteepModel : new Sample(name).Build();
-        return (model, BridgeLayout.Of(model.Parameters, model.Rope.Nodes));
+        return (model, BridgeLayout.Lay(model.Parameters, model.Rope.Nodes));
     }
 
     /// <summary>Upper edge in the x–y plane of every part, from its corners: the highest at either end.</summary>

@@ -39,5 +39,5 @@ internal static class DxfSamples
         return stream.ToArray();
     }
 
-    private static Sheet Profile(string mark, PeopleUnits units) => ProfileSheet.Of(ProfileSheetTests.All[mark], units);
+    private static Sheet Profile(string mark, DisplayUnits units) => ProfileSheet.Draw(ProfileSheetTests.All[mark], units);
 }

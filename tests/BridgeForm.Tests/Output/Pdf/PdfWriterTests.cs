@@ -54,7 +54,7 @@ public sealed partial class PdfWriterTests
     [InlineData("a1", 594 * 72 / 25.4, 841 * 72 / 25.4)]
     public void Page_boxes_are_those_of_the_standards(string name, double width, double height)
     {
-        var paper = Paper.Of(name);
+        var paper = Paper.Named(name);
         Referee.OnFile(PdfFile.Bytes(new SheetBook("Paper", [Page(paper.Width, paper.Height)])), "a.pdf", path =>
         {
             var box = MediaBox().Match(Referee.Poppler("pdfinfo", "-box", path));

@@ -52,7 +52,7 @@ public sealed class ProfileSheetTests
         Gen.Select(angle, angle, angle, angle).Sample((mitre0, bevel0, mitre1, bevel1) =>
         {
             var piece = SamplePieces.Stick("P9", Role.Post, "treated", 1, mitre0, bevel0, mitre1, bevel1);
-            var outline = ProfileSheet.Of(piece, SampleUnits.Metric).Entities.OfType<SheetPolyline>().Single();
+            var outline = ProfileSheet.Draw(piece, SampleUnits.Metric).Entities.OfType<SheetPolyline>().Single();
             var tilt = Math.Tan(piece.Near.Edge) - Math.Tan(piece.Far.Edge);
             var expected = (piece.Volume / SamplePieces.Thin) + (SamplePieces.Thin / 2 * SamplePieces.Wide * tilt);
             return Math.Abs(Area(outline) - expected) < Close;
@@ -145,7 +145,7 @@ public sealed class ProfileSheetTests
         var solid = Prism.AlongX(profile, 0.5);
         var rip = Plane.Through(new Vector3d(0, 0, 0.005), new Vector3d(0, 20, 80));
         var shape = new CutStock(0.08, 0.03, SamplePieces.Square(0, -1), SamplePieces.Square(0.5, 1)) { Rips = [rip] };
-        var sheet = ProfileSheet.Of(SamplePieces.Post with { Solid = solid, Shape = shape, BlankLength = 0.5 }, SampleUnits.Metric);
+        var sheet = ProfileSheet.Draw(SamplePieces.Post with { Solid = solid, Shape = shape, BlankLength = 0.5 }, SampleUnits.Metric);
         Assert.Equal(0.5 * 0.08, Area(sheet.Entities.OfType<SheetPolyline>().Single()), Close);
         Assert.Contains(sheet.Entities.OfType<SheetText>(), t => t.Text.StartsWith("Ripped to a taper of 14.0°", StringComparison.Ordinal));
     }
@@ -154,7 +154,7 @@ public sealed class ProfileSheetTests
     [MemberData(nameof(Marks))]
     public void Nothing_but_the_far_face_reaches_left_of_the_near_end(string mark)
     {
-        var sheet = ProfileSheet.Of(All[mark], SampleUnits.Imperial);
+        var sheet = ProfileSheet.Draw(All[mark], SampleUnits.Imperial);
         Assert.All(
             sheet.Entities.Where(e => !string.Equals(e.Layer, ProfileLayers.Bevel, StringComparison.Ordinal)),
             e => Assert.True(EntityBox.Of(e).MinX > -Close, e.ToString()));
@@ -166,7 +166,7 @@ public sealed class ProfileSheetTests
         (double, double)[] outline = [(0, -0.05), (1, -0.05), (1, 0.05), (0, 0.05)];
         (double, double)[] hole = [(0.45, -0.01), (0.55, -0.01), (0.55, 0.01), (0.45, 0.01)];
         var piece = SamplePieces.Post with { Solid = Prism.WithHole(outline, hole, SamplePieces.Thin) };
-        var sheet = ProfileSheet.Of(piece, SampleUnits.Imperial);
+        var sheet = ProfileSheet.Draw(piece, SampleUnits.Imperial);
         Assert.Single(sheet.Entities.OfType<SheetPolyline>());
     }
 
@@ -188,9 +188,9 @@ public sealed class ProfileSheetTests
     [MemberData(nameof(Marks))]
     public void Texts_touch_neither_wood_nor_each_other(string mark)
     {
-        var sheet = ProfileSheet.Of(All[mark], SampleUnits.Imperial);
+        var sheet = ProfileSheet.Draw(All[mark], SampleUnits.Imperial);
         var texts = sheet.Entities.OfType<SheetText>().Select(t => EntityBox.Of(t)).ToList();
-        var drawn = sheet.Entities.SelectMany(e => e is SheetDimension d ? DimensionLines.Of(d) : [e])
+        var drawn = sheet.Entities.SelectMany(e => e is SheetDimension d ? DimensionLines.Draw(d) : [e])
             .Where(e => e is not SheetText).Select(EntityBox.Of).ToList();
         Assert.All(texts, t => Assert.DoesNotContain(drawn, d => d.Overlaps(t)));
         Assert.All(texts, t => Assert.Single(texts, u => u.Overlaps(t)));
@@ -211,7 +211,7 @@ public sealed class ProfileSheetTests
 
     private static List<T> Entities<T>(string mark, string layer)
         where T : SheetEntity =>
-        [.. ProfileSheet.Of(All[mark], SampleUnits.Imperial).Entities.OfType<T>().Where(e => string.Equals(e.Layer, layer, StringComparison.Ordinal))];
+        [.. ProfileSheet.Draw(All[mark], SampleUnits.Imperial).Entities.OfType<T>().Where(e => string.Equals(e.Layer, layer, StringComparison.Ordinal))];
 
     /// <summary>Shoelace formula; positive when counter-clockwise.</summary>
     private static double Area(SheetPolyline p) => p.Vertices

@@ -51,7 +51,7 @@ public sealed class RouterBoardTests
     {
         foreach (var board in s_model.StockPlan.Boards)
         {
-            var layout = RouterBoard.Of(board, s_pieces, s_model.Parameters.Shop);
+            var layout = RouterBoard.Lay(board, s_pieces, s_model.Parameters.Shop);
             Assert.Equal(layout.Reason is null, layout.Sheet() is not null);
             var sawn = board.Pieces.Select(p => p.Mark).Where(m => !s_pieces[m].NotRoutable.IsEmpty).Distinct().ToList();
             Assert.Equal(sawn.Count == board.Pieces.Select(p => p.Mark).Distinct().Count(), layout.Reason?.StartsWith("not for the router", StringComparison.Ordinal) ?? false);
@@ -63,8 +63,8 @@ public sealed class RouterBoardTests
             Assert.All(sawn, m => Assert.Contains(m + ": ", layout.Reason ?? layout.LeftOut, StringComparison.Ordinal));
         }
 
-        Assert.Contains(s_model.StockPlan.Boards, b => RouterBoard.Of(b, s_pieces, s_model.Parameters.Shop).Reason is not null);
-        Assert.Contains(s_model.StockPlan.Boards, b => RouterBoard.Of(b, s_pieces, s_model.Parameters.Shop).LeftOut is not null);
+        Assert.Contains(s_model.StockPlan.Boards, b => RouterBoard.Lay(b, s_pieces, s_model.Parameters.Shop).Reason is not null);
+        Assert.Contains(s_model.StockPlan.Boards, b => RouterBoard.Lay(b, s_pieces, s_model.Parameters.Shop).LeftOut is not null);
     }
 
     private static bool IsCut(PlannedBoard board, int index) => s_pieces[board.Pieces[index].Mark].NotRoutable.IsEmpty;
@@ -77,17 +77,17 @@ public sealed class RouterBoardTests
         PlannedBoard Board(double gap) => new(
             1, piece.Stock, piece.Section, (2 * piece.BlankLength) + gap,
             [new(piece.Mark, "a", piece.BlankLength, 0), new(piece.Mark, "b", piece.BlankLength, piece.BlankLength + shop.Kerf)], 0, shop.Kerf, null);
-        Assert.Contains("no room", RouterBoard.Of(Board(shop.Kerf), s_pieces, shop).Reason, StringComparison.Ordinal);
-        Assert.Null(RouterBoard.Of(Board(shop.RouterBit), s_pieces, shop).Reason);
+        Assert.Contains("no room", RouterBoard.Lay(Board(shop.Kerf), s_pieces, shop).Reason, StringComparison.Ordinal);
+        Assert.Null(RouterBoard.Lay(Board(shop.RouterBit), s_pieces, shop).Reason);
     }
 
     [Fact]
     public void Tabs_lie_across_the_end_cuts_and_only_when_asked_for()
     {
-        var board = s_model.StockPlan.Boards.First(b => RouterBoard.Of(b, s_pieces, s_model.Parameters.Shop) is { Reason: null, LeftOut: null });
-        var with = RouterBoard.Of(board, s_pieces, s_model.Parameters.Shop).Sheet()!.Entities.Where(e => e.Layer is "TAB-3.0MM").ToList();
+        var board = s_model.StockPlan.Boards.First(b => RouterBoard.Lay(b, s_pieces, s_model.Parameters.Shop) is { Reason: null, LeftOut: null });
+        var with = RouterBoard.Lay(board, s_pieces, s_model.Parameters.Shop).Sheet()!.Entities.Where(e => e.Layer is "TAB-3.0MM").ToList();
         Assert.Equal(board.Pieces.Length + 1, with.Count);
-        var without = RouterBoard.Of(board, s_pieces, s_model.Parameters.Shop with { Tabs = false }).Sheet()!;
+        var without = RouterBoard.Lay(board, s_pieces, s_model.Parameters.Shop with { Tabs = false }).Sheet()!;
         Assert.DoesNotContain(without.Entities, e => e.Layer.StartsWith("TAB", StringComparison.Ordinal));
         Assert.DoesNotContain(without.Layers, l => l.Name.StartsWith("TAB", StringComparison.Ordinal));
     }
@@ -95,8 +95,8 @@ public sealed class RouterBoardTests
     [Fact]
     public void Same_board_gives_the_same_bytes()
     {
-        var board = s_model.StockPlan.Boards.First(b => RouterBoard.Of(b, s_pieces, s_model.Parameters.Shop).Reason is null);
-        byte[] Bytes() => RouterFiles.Bytes(RouterBoard.Of(board, s_pieces, s_model.Parameters.Shop).Sheet()!, UnitSystem.Imperial);
+        var board = s_model.StockPlan.Boards.First(b => RouterBoard.Lay(b, s_pieces, s_model.Parameters.Shop).Reason is null);
+        byte[] Bytes() => RouterFiles.Bytes(RouterBoard.Lay(board, s_pieces, s_model.Parameters.Shop).Sheet()!, UnitSystem.Imperial);
         Assert.Equal(Bytes(), Bytes());
     }
 }

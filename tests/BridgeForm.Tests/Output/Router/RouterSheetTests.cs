@@ -140,7 +140,7 @@ public sealed partial class RouterSheetTests
     public void Pieces_with_bevels_have_no_file() =>
         Assert.All(
             RouterFiles.Garden.Pieces.Where(p => Math.Abs(p.Near.Bevel) > 0.001 || Math.Abs(p.Far.Bevel) > 0.001),
-            p => Assert.Null(RouterSheet.Of(p, RouterFiles.Garden.Parameters.Shop)));
+            p => Assert.Null(RouterSheet.Draw(p, RouterFiles.Garden.Parameters.Shop)));
 
     private static double Length((double X, double Y, double Bulge) a, (double X, double Y, double Bulge) b) =>
         Math.Sqrt(((a.X - b.X) * (a.X - b.X)) + ((a.Y - b.Y) * (a.Y - b.Y)));

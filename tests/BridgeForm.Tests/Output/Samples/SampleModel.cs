@@ -114,7 +114,7 @@ internal static class SampleModel
         WeightPerLength = 15.2,
         AxialStiffness = 1.2e7,
         Horizontal = 5000,
-        MaxTension = 5100,
+        LargestTension = 5100,
         Sag = 0.02,
     };
 

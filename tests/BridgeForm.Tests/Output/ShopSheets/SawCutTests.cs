@@ -32,7 +32,7 @@ public sealed class SawCutTests
     public void Cut_as_told_is_the_cut_of_the_piece() => Sticks.Sample(
         piece =>
         {
-            foreach (var cut in SawCut.Of(piece))
+            foreach (var cut in SawCut.List(piece))
             {
                 var made = Remade(cut);
                 var meant = piece.Plane(cut.End);
@@ -46,7 +46,7 @@ public sealed class SawCutTests
 
     [Fact]
     public void Saw_is_never_set_beyond_its_limits_or_to_the_other_hand() => Sticks.Sample(
-        piece => Assert.All(SawCut.Of(piece), cut =>
+        piece => Assert.All(SawCut.List(piece), cut =>
         {
             Assert.True(cut.Mitre >= 0 && cut.Bevel >= 0 && cut.Wedge >= 0);
             Assert.True(!cut.InReach || (cut.Mitre <= Shop.MitreLimit + Exact && cut.Bevel <= Shop.BevelLimit + Exact));
@@ -61,7 +61,7 @@ public sealed class SawCutTests
         var model = Bridges.Build(Bridges.Garden);
         var hands = model.Pieces.Where(p => p.Mark is "P1L" or "P1R").ToList();
         Assert.Equal(2, hands.Count);
-        var setups = SawSetup.Of(model);
+        var setups = SawSetup.List(model);
         Assert.All(setups.Where(s => s.Cuts.Any(c => c.Piece == hands[0])), s => Assert.Contains(s.Cuts, c => c.Piece == hands[1]));
         Assert.Equal(2 * model.Pieces.Sum(p => p.Occurrences.Length), setups.Sum(s => s.Count));
     }
@@ -71,7 +71,7 @@ public sealed class SawCutTests
     public void Steep_cut_gets_a_wedge()
     {
         var model = Bridges.Build(Bridges.Garden);
-        var steep = SawSetup.Of(model).SelectMany(s => s.Cuts).Single(c => c.Wedge > 0);
+        var steep = SawSetup.List(model).SelectMany(s => s.Cuts).Single(c => c.Wedge > 0);
         Assert.Equal(50, Bridges.Degrees(steep.Mitre), Exact);
         Assert.Equal(20, Bridges.Degrees(steep.Wedge), 1e-6);
         Assert.Equal(2, steep.Order);
@@ -110,6 +110,6 @@ public sealed class SawCutTests
     {
         var shape = new CutStock(
             0.089, 0.038, Plane.Through(Vector3d.Zero, -near), Plane.Through(new Vector3d(length, 0, 0), far));
-        return SamplePieces.Post with { Shape = shape, Near = SawReach.Of(shape.Near, Shop), Far = SawReach.Of(shape.Far, Shop) };
+        return SamplePieces.Post with { Shape = shape, Near = SawReach.Measure(shape.Near, Shop), Far = SawReach.Measure(shape.Far, Shop) };
     }
 }

@@ -10,7 +10,7 @@ public sealed class ShopSheetTests
 {
     private static readonly Lazy<BridgeModel> Model = new(() => Bridges.Build(Bridges.Garden));
 
-    private static PeopleUnits Units => PeopleUnits.Of(Model.Value.Parameters.Units);
+    private static DisplayUnits Units => DisplayUnits.For(Model.Value.Parameters.Units);
 
     private static IReadOnlyList<string> Order => [.. Model.Value.Assembly().SelectMany(s => s.Parts)];
 
@@ -65,6 +65,6 @@ public sealed class ShopSheetTests
     }
 
     private static SheetBook Book(string name) => string.Equals(name, "saw", StringComparison.Ordinal)
-        ? SawSheet.Of(Model.Value, Units)
-        : LabelSheet.Of(Model.Value, Order);
+        ? SawSheet.Draw(Model.Value, Units)
+        : LabelSheet.Draw(Model.Value, Order);
 }

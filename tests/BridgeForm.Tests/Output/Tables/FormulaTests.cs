@@ -68,7 +68,7 @@ public sealed partial class FormulaTests : IDisposable
     [InlineData("=\"a\"", "\"'=\"\"a\"\"\"")]
     [InlineData("a=1", "a=1")]
     public void A_cell_of_unknown_origin_is_looked_at(string cell, string written) =>
-        Assert.Equal("head\n" + written + "\n", CsvText.Of(["head"], [[cell]])[..(6 + written.Length)]);
+        Assert.Equal("head\n" + written + "\n", CsvText.Write(["head"], [[cell]])[..(6 + written.Length)]);
 
     [Theory]
     [InlineData("a,b\n", "612C620A")]

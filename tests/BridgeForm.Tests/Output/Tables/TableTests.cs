@@ -133,7 +133,7 @@ public sealed class TableTests
     [InlineData("F01/post-left F01/post-right F02/post-left F02/post-right", "F01-F02/post-left; F01-F02/post-right")]
     [InlineData("B99/board-1 B100/board-1", "B99-B100/board-1")]
     public void Occurrences_are_shortened_to_runs(string ids, string expected) =>
-        Assert.Equal(expected, OccurrenceRanges.Of(ids.Split(' ')));
+        Assert.Equal(expected, OccurrenceRanges.Write(ids.Split(' ')));
 
     /// <summary>A reader of RFC 4180 with LF line ends.</summary>
     internal static List<List<string>> Read(string text)
@@ -174,7 +174,7 @@ public sealed class TableTests
     [Fact]
     public void Quotes_and_commas_survive()
     {
-        var rows = Read(CsvText.Of(["a", "b"], [["x, \"y\"", "z"]]));
+        var rows = Read(CsvText.Write(["a", "b"], [["x, \"y\"", "z"]]));
         Assert.Equal(["x, \"y\"", "z"], rows[1]);
     }
 }

@@ -71,7 +71,7 @@ public sealed class ChannelWrapTests
     public void Centre_lines_lie_midway_between_the_knife_lines_and_are_named() => Sticks.Sample(
         stick =>
         {
-            var blocks = ChannelWrap.Of(new CutUse([TestPieces.Of(stick)]), TestPieces.Units).ToList();
+            var blocks = ChannelWrap.Draw(new CutUse([TestPieces.Of(stick)]), TestPieces.Units).ToList();
             var lines = blocks.SelectMany(b => b.On<SheetLine>(PageLayers.Layout)).Select(l => l.From.Y).Order().ToList();
             var wanted = stick.Channels.SelectMany(c => new[] { c.Center - (c.Width / 2), c.Center, c.Center + (c.Width / 2) }).Order();
             Assert.All(wanted.Zip(lines), p => Assert.Equal(p.First, p.Second, Micron));
@@ -94,7 +94,7 @@ public sealed class ChannelWrapTests
     {
         var stock = new UnrolledStock(piece.Shape.Width, piece.Shape.Thickness);
         var begin = stock.Begin(piece.Shape.Channels[0].Face);
-        foreach (var block in ChannelWrap.Of(new CutUse([piece]), TestPieces.Units))
+        foreach (var block in ChannelWrap.Draw(new CutUse([piece]), TestPieces.Units))
         {
             var folds = block.Ticks(PageLayers.Fold);
             Assert.Equal(2, folds.Count);

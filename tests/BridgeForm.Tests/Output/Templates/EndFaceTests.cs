@@ -26,7 +26,7 @@ public sealed class EndFaceTests
         cut =>
         {
             var piece = TestPieces.Of(cut.Stick);
-            var block = EndFace.Of(new CutUse([piece]), cut.End, TestPieces.Units);
+            var block = EndFace.Draw(new CutUse([piece]), cut.End, TestPieces.Units);
             foreach (var (layer, z) in new[] { (PageLayers.Accent, piece.Shape.Thickness / 2), (PageLayers.Hidden, -piece.Shape.Thickness / 2) })
             {
                 foreach (var line in block.On<SheetLine>(layer))
@@ -55,7 +55,7 @@ public sealed class EndFaceTests
         cut =>
         {
             var piece = TestPieces.Of(cut.Stick);
-            var block = EndFace.Of(new CutUse([piece]), cut.End, TestPieces.Units);
+            var block = EndFace.Draw(new CutUse([piece]), cut.End, TestPieces.Units);
             var out1 = cut.End == PieceEnd.Near ? -1 : 1;
             var corners = piece.Solid.Vertices
                 .Where(v => Math.Abs(v.Z - (piece.Shape.Thickness / 2)) < Micron && Math.Abs(piece.Plane(cut.End).SignedDistance(v)) < Micron)

@@ -43,7 +43,7 @@ public sealed class GangLayoutTests
     public void Every_base_has_one_stick(string name)
     {
         var bases = Model(name).Pieces.Where(p => p.Role == Role.Base).Select(p => p.Mark);
-        var named = GangLayout.Of(Model(name), TestPieces.Units).Where(b => b.Title.StartsWith("Layout stick for ", StringComparison.Ordinal))
+        var named = GangLayout.Draw(Model(name), TestPieces.Units).Where(b => b.Title.StartsWith("Layout stick for ", StringComparison.Ordinal))
             .SelectMany(b => b.Title["Layout stick for ".Length..].Split(", "));
         Assert.Equal(bases.Order(StringComparer.Ordinal), named.Order(StringComparer.Ordinal));
     }
@@ -97,7 +97,7 @@ public sealed class GangLayoutTests
     /// <summary>Blocks whose title begins so, each with the first piece that it names.</summary>
     private static List<(TemplateBlock Block, Piece Piece)> Blocks(BridgeModel model, string title) =>
     [
-        .. GangLayout.Of(model, TestPieces.Units)
+        .. GangLayout.Draw(model, TestPieces.Units)
             .Where(b => b.Title.StartsWith(title, StringComparison.Ordinal))
             .Select(b => (b, model.Pieces.First(p => p.Role == Role.Base && b.Title.Split(' ', ',', ':').Contains(p.Mark, StringComparer.Ordinal)))),
     ];

@@ -24,7 +24,7 @@ public sealed class StoryPoleTests
     public void Rope_is_marked_where_the_model_says(string name)
     {
         var model = Model(name);
-        var pole = Assert.Single(StoryPole.Of(model, TestPieces.Units), b => string.Equals(b.Title, "Story pole of the rope", StringComparison.Ordinal));
+        var pole = Assert.Single(StoryPole.Draw(model, TestPieces.Units), b => string.Equals(b.Title, "Story pole of the rope", StringComparison.Ordinal));
         var ticks = pole.Ticks(PageLayers.Accent);
         Assert.Equal(model.Frames.Length, ticks.Count);
         foreach (var (mark, tick) in model.Marks.Zip(ticks))
@@ -47,7 +47,7 @@ public sealed class StoryPoleTests
     {
         var model = Model(name);
         var ropes = model.Parameters.Ropes;
-        var ticks = StoryPole.Of(model, TestPieces.Units).Last().Ticks(PageLayers.Accent);
+        var ticks = StoryPole.Draw(model, TestPieces.Units).Last().Ticks(PageLayers.Accent);
         Assert.Equal(0, ticks[0], Micron);
         Assert.Equal(model.Rope.UnstressedLength() * (1 + (ropes.MarkingTension / ropes.Rope.AxialStiffness)), ticks[^1], Micron);
     }
@@ -65,8 +65,8 @@ public sealed class StoryPoleTests
     public void Deck_is_marked_where_people_walk(string name)
     {
         var model = Model(name);
-        var (layout, p) = (BridgeLayout.Of(model.Parameters, model.Rope.Nodes), model.Parameters);
-        foreach (var heights in GuardHeights.Of(model))
+        var (layout, p) = (BridgeLayout.Lay(model.Parameters, model.Rope.Nodes), model.Parameters);
+        foreach (var heights in GuardHeights.Measure(model))
         {
             foreach (var frame in heights.Frames)
             {
@@ -87,9 +87,9 @@ public sealed class StoryPoleTests
     public void Rails_are_marked_where_they_pass_the_frame(string name)
     {
         var model = Model(name);
-        var layout = BridgeLayout.Of(model.Parameters, model.Rope);
-        var poles = StoryPole.Of(model, TestPieces.Units).Where(b => b.Title.StartsWith("Story pole of the guard", StringComparison.Ordinal)).ToList();
-        var heights = GuardHeights.Of(model).ToList();
+        var layout = BridgeLayout.Lay(model.Parameters, model.Rope);
+        var poles = StoryPole.Draw(model, TestPieces.Units).Where(b => b.Title.StartsWith("Story pole of the guard", StringComparison.Ordinal)).ToList();
+        var heights = GuardHeights.Measure(model).ToList();
         Assert.Equal(heights.Count, poles.Count);
         Assert.Equal(model.Frames.Select(f => f.Name), heights.SelectMany(h => h.Frames).Order(StringComparer.Ordinal));
         foreach (var (pole, frames) in poles.Zip(heights.Select(h => h.Frames)))

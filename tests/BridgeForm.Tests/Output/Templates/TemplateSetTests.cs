@@ -79,7 +79,7 @@ public sealed class TemplateSetTests
     public void Check_bars_measure_what_they_say(string paper)
     {
         var model = With(Garden.Value, paper);
-        var book = TemplateSet.Of(model, model.Pieces.First(p => string.Equals(p.Mark, "K1", StringComparison.Ordinal)), PeopleUnits.Of(UnitSystem.Imperial));
+        var book = TemplateSet.Draw(model, model.Pieces.First(p => string.Equals(p.Mark, "K1", StringComparison.Ordinal)), DisplayUnits.For(UnitSystem.Imperial));
         for (var page = 1; page <= 2; page++)
         {
             var raster = Raster.Of(book, page);
@@ -100,7 +100,7 @@ public sealed class TemplateSetTests
     {
         var model = With(Garden.Value, "tabloid");
         var piece = model.Pieces.First(p => string.Equals(p.Mark, "K1", StringComparison.Ordinal));
-        var book = TemplateSet.Of(model, piece, PeopleUnits.Of(UnitSystem.Imperial));
+        var book = TemplateSet.Draw(model, piece, DisplayUnits.For(UnitSystem.Imperial));
         var (cut, page) = book.Pages.Select((p, i) => (Cut: PlacedLines.Of(p.Content)
                 .Where(l => string.Equals(l.Layer, PageLayers.Accent, StringComparison.Ordinal))
                 .MaxBy(l => Math.Abs(l.To.X - l.From.X)), Page: i + 1))
@@ -118,7 +118,7 @@ public sealed class TemplateSetTests
     public void Sheets_of_a_tiled_drawing_overlap_by_the_stated_band()
     {
         var block = new TemplateBlock("Long", [], [new SheetLine(PageLayers.Cut, new(0, 0), new(1, 0.3))]);
-        var windows = Tiling.Of(block, 0.2, 0.2).Select(c => c.Entities.OfType<SheetWindow>().Single().Window).ToList();
+        var windows = Tiling.Cut(block, 0.2, 0.2).Select(c => c.Entities.OfType<SheetWindow>().Single().Window).ToList();
         Assert.Equal(6 * 2, windows.Count);
         Assert.All(windows, w => Assert.True(w.MaxX - w.MinX <= 0.2 + 1e-9 && w.MaxY - w.MinY <= 0.2 + 1e-9));
         Assert.Equal(Tiling.Overlap, windows[0].MaxX - windows[1].MinX, 1e-9);
@@ -129,7 +129,7 @@ public sealed class TemplateSetTests
     [Fact]
     public void Rails_on_the_story_pole_leave_equal_gaps()
     {
-        foreach (var heights in GuardHeights.Of(Garden.Value))
+        foreach (var heights in GuardHeights.Measure(Garden.Value))
         {
             var width = Garden.Value.Parameters.Guard.Rail.Width;
             List<double> edges = [heights.Deck, .. heights.Rails.SelectMany(h => new[] { h - (width / 2), h + (width / 2) }), heights.Head];
@@ -155,7 +155,7 @@ public sealed class TemplateSetTests
     private static SheetBook Book(string paper, string bridge)
     {
         var model = With(string.Equals(bridge, "garden", StringComparison.Ordinal) ? Garden.Value : Inclined.Value, paper);
-        return TemplateSet.All(model, PeopleUnits.Of(model.Parameters.Units));
+        return TemplateSet.All(model, DisplayUnits.For(model.Parameters.Units));
     }
 
     private static BridgeModel With(BridgeModel model, string paper) => model with

@@ -12,7 +12,7 @@ internal static class TestPieces
 {
     private static readonly Lazy<BridgeModel> s_garden = new(() => Bridges.Build(Bridges.Garden));
 
-    public static PeopleUnits Units { get; } = PeopleUnits.Of(UnitSystem.Imperial);
+    public static DisplayUnits Units { get; } = DisplayUnits.For(UnitSystem.Imperial);
 
     public static BridgeModel Garden => s_garden.Value;
 
@@ -22,8 +22,8 @@ internal static class TestPieces
         Shape = shape,
         Solid = StockSolid.Build(shape).OrNull!,
         BlankLength = Math.Max(shape.Far.XAt(shape.Width / 2, shape.Thickness / 2), shape.Far.XAt(-shape.Width / 2, shape.Thickness / 2)),
-        Near = SawReach.Of(shape.Near, Garden.Parameters.Shop),
-        Far = SawReach.Of(shape.Far, Garden.Parameters.Shop),
+        Near = SawReach.Measure(shape.Near, Garden.Parameters.Shop),
+        Far = SawReach.Measure(shape.Far, Garden.Parameters.Shop),
     };
 
     /// <summary>Entities of a kind on a layer.</summary>

@@ -65,6 +65,6 @@ public sealed class WedgeBlockTests
             0.038,
             new Plane(-Vector3d.UnitX, 0),
             Plane.Through(new Vector3d(2, 0, 0), new Vector3d(Math.Cos(mitre), Math.Sin(mitre), 0))));
-        return (WedgeBlock.Of(new CutUse([piece]), piece.Far, TestPieces.Units), piece.Far);
+        return (WedgeBlock.Draw(new CutUse([piece]), piece.Far, TestPieces.Units), piece.Far);
     }
 }

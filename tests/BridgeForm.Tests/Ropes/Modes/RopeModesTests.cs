@@ -16,7 +16,7 @@ public sealed class RopeModesTests
     [InlineData(5e8)]
     public void Shallow_cable_follows_irvine(double stiffness)
     {
-        var modes = RopeModes.Of("dead", Even(120, 1.0 / 60, stiffness))!;
+        var modes = RopeModes.Find("dead", Even(120, 1.0 / 60, stiffness))!;
         RopeSamples.Close(modes.IrvineSymmetric, modes.VerticalSymmetric, 0.01);
         RopeSamples.Close(modes.StringSecond, modes.VerticalAntisymmetric!.Value, 0.01);
         RopeSamples.Close(modes.StringFirst, modes.Lateral, 0.002);
@@ -33,7 +33,7 @@ public sealed class RopeModesTests
         var shape = Even(bays, 0.06, 1e7);
         var mass = shape.Loads[1] / 9.80665;
         var omega = 2 * Math.Sqrt(shape.Horizontal / (12.0 / bays) / mass) * Math.Sin(Math.PI / 2 / bays);
-        RopeSamples.Close(omega / 2 / Math.PI, RopeModes.Of("dead", shape)!.Lateral, 1e-6);
+        RopeSamples.Close(omega / 2 / Math.PI, RopeModes.Find("dead", shape)!.Lateral, 1e-6);
     }
 
     /// <summary>All modes at once by MathNet's dense solver, of K taken by differences of the case solver's own forces.</summary>
@@ -42,7 +42,7 @@ public sealed class RopeModesTests
     {
         var shape = DesignState.Find(request with { NodeLoads = n => [.. n.Select(_ => 800.0)], WeightPerLength = 1e-3, Bays = Math.Min(request.Bays!.Value, 16) });
         var dense = Dense(shape);
-        var found = RopeModes.Of("dead", shape)!;
+        var found = RopeModes.Find("dead", shape)!;
         double[] slow = [.. dense.Take(3)];
         RopeSamples.Close(slow[0], found.Vertical, 1e-5);
         Assert.True(slow.Any(f => Math.Abs(f - found.VerticalSymmetric) <= 1e-5 * f), "symmetric");
@@ -51,7 +51,7 @@ public sealed class RopeModesTests
     [Fact]
     public void Long_bridges_have_modes_too()
     {
-        var modes = RopeModes.Of("dead", Even(20_000, 0.06, 1e9))!;
+        var modes = RopeModes.Find("dead", Even(20_000, 0.06, 1e9))!;
         RopeSamples.Close(modes.StringFirst, modes.Lateral, 1e-4);
         Assert.True(modes.Vertical > 0);
     }
@@ -59,10 +59,10 @@ public sealed class RopeModesTests
     [Fact]
     public void One_frame_has_no_second_half_and_none_has_no_modes()
     {
-        var single = RopeModes.Of("dead", Even(2, 0.06, 1e7))!;
+        var single = RopeModes.Find("dead", Even(2, 0.06, 1e7))!;
         Assert.Null(single.VerticalAntisymmetric);
         Assert.True(single.Vertical > 0);
-        Assert.Null(RopeModes.Of("dead", Even(1, 0.06, 1e7)));
+        Assert.Null(RopeModes.Find("dead", Even(1, 0.06, 1e7)));
     }
 
     private static double[] Dense(RopeShape shape)

@@ -51,7 +51,7 @@ public sealed class PairRefereeTests
                 Assert.InRange(Math.Atan(given) - hand, -1e-6 - (1e-5 * Math.Abs(hand)), 1e-6 + (1e-5 * Math.Abs(hand)));
             foreach (var (hand, given) in Numbers(answer, "first").Zip(pair.FirstOrderTilts))
                 Assert.InRange(Math.Atan(given) - hand, -1e-6 - (1e-5 * Math.Abs(hand)), 1e-6 + (1e-5 * Math.Abs(hand)));
-            RopeSamples.Close(answer.GetProperty("roll").GetDouble(), RollFactor.Of(rope, spacing, loads, pair)!.Value, 1e-3);
+            RopeSamples.Close(answer.GetProperty("roll").GetDouble(), RollFactor.Find(rope, spacing, loads, pair)!.Value, 1e-3);
             RopeSamples.Close(
                 answer.GetProperty("held").GetDouble(), RollFactor.HeldInPlan(rope, spacing, loads, pair, [.. deck]), 1e-3);
         });
@@ -70,7 +70,7 @@ public sealed class PairRefereeTests
         const double G = 9.80665;
         var masses = new PairMasses(
             [.. loads.Weights.Select(w => w / G)], [.. loads.HeightMoments.Select(m => m / G)], [.. loads.HeightMoments.Select(m => m / G * 0.8)]);
-        var sway = SwayModes.Of(rope, PairSamples.Spacing, loads, pair, masses)!;
+        var sway = SwayModes.Find(rope, PairSamples.Spacing, loads, pair, masses)!;
         Judge([new Asked(rope, PairSamples.Spacing, loads, [.. PairSamples.All(loads, 0.17)], masses)], (answer, _) =>
         {
             var modes = answer.GetProperty("sway").EnumerateArray()

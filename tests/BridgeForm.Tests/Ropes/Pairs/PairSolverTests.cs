@@ -71,7 +71,7 @@ public sealed class PairSolverTests
     public void Even_loads_turn_over_where_the_factor_is_one()
     {
         var (rope, loads) = PairSamples.Even(12, 9, 0.54, 1.7e7);
-        var factor = RollFactor.Of(rope, Spacing, loads, PairSamples.Find(rope, loads, Spacing))!.Value;
+        var factor = RollFactor.Find(rope, Spacing, loads, PairSamples.Find(rope, loads, Spacing))!.Value;
         Assert.False(PairSamples.Find(rope, PairSamples.HeightsTimes(loads, factor * 0.9999), Spacing).RollsOver);
         Assert.True(PairSamples.Find(rope, PairSamples.HeightsTimes(loads, factor * 1.0001), Spacing).RollsOver);
     }
@@ -82,7 +82,7 @@ public sealed class PairSolverTests
     public void Loads_to_one_side_turn_over_before_that()
     {
         var (rope, even) = PairSamples.Even(12, 9, 0.54, 1.7e7);
-        var factor = RollFactor.Of(rope, Spacing, even, PairSamples.Find(rope, even, Spacing))!.Value;
+        var factor = RollFactor.Find(rope, Spacing, even, PairSamples.Find(rope, even, Spacing))!.Value;
         var (last, at) = (0.0, 0.0);
         for (var share = 0.5; share < 1.01; share += 0.01)
         {
@@ -124,7 +124,7 @@ public sealed class PairSolverTests
         var stays = new Backstays(new BackstayParameters(7, 0.5, slidesAtA), new BackstayParameters(9, 0.3, slidesAtB));
         var rope = LoadCaseRequest.At(design, 20, stays);
         var shape = LoadCaseSolver.Find(rope);
-        var matrix = PairStiffness.OfOne(BayStiffness.Of(rope, shape)).Factored()!;
+        var matrix = PairStiffness.OfOne(BayStiffness.Find(rope, shape)).Factored()!;
         for (var node = 1; node + 1 < shape.Nodes.Length; node += 3)
         {
             const double Push = 0.5;

@@ -37,7 +37,7 @@ public sealed class RollFactorTests
         var together = h * Math.Pow(Root(lambda) / span, 2) * scale;
         Assert.Equal(isToOneSide, together < halves);
         Assert.Equal(isToOneSide, lambda < 4 * Math.PI * Math.PI);
-        var factor = RollFactor.Of(rope, PairSamples.Spacing, loads, pair)!;
+        var factor = RollFactor.Find(rope, PairSamples.Spacing, loads, pair)!;
         RopeSamples.Close(Math.Min(halves, together), factor.Value, 0.02);
         Assert.Equal(isToOneSide, factor.IsToOneSide);
     }
@@ -51,7 +51,7 @@ public sealed class RollFactorTests
         var (a, l, stiffness) = (3.0, rope.UnstressedLengths[0], 1.7e7);
         var d = Links.Drop(a, l, stiffness, loads.Weights[1] / 2);
         var lambda = Links.Stiffness(a, l, stiffness, d) * 1.1 * 1.1 / (2 * loads.Weights[1] * 0.95);
-        RopeSamples.Close(lambda, RollFactor.Of(rope, 1.1, loads, PairSamples.Find(rope, loads))!.Value, 1e-6);
+        RopeSamples.Close(lambda, RollFactor.Find(rope, 1.1, loads, PairSamples.Find(rope, loads))!.Value, 1e-6);
 
         // Unlike loads: the two ropes give way one after the other, kA·kB / (kA + kB) in place of k / 2.
         var aside = PairSamples.ToSide(loads, 0.2);
@@ -59,7 +59,7 @@ public sealed class RollFactorTests
         var (left, right) = (
             Links.Stiffness(a, l, stiffness, -pair.Left.Nodes[1].Y), Links.Stiffness(a, l, stiffness, -pair.Right.Nodes[1].Y));
         RopeSamples.Close(
-            left * right / (left + right) * 1.1 * 1.1 / (loads.Weights[1] * 0.95), RollFactor.Of(rope, 1.1, aside, pair)!.Value, 1e-6);
+            left * right / (left + right) * 1.1 * 1.1 / (loads.Weights[1] * 0.95), RollFactor.Find(rope, 1.1, aside, pair)!.Value, 1e-6);
     }
 
     [Fact]
@@ -67,10 +67,10 @@ public sealed class RollFactorTests
     {
         var (rope, loads) = PairSamples.Even(11, 9, 0.54, 1.7e7);
         var pair = PairSamples.Find(rope, loads);
-        var factor = RollFactor.Of(rope, 1.1, loads, pair)!.Value;
-        RopeSamples.Close(factor / 2, RollFactor.Of(rope, 1.1, PairSamples.HeightsTimes(loads, 2), pair)!.Value, 1e-8);
-        RopeSamples.Close(factor * 4, RollFactor.Of(rope, 2.2, loads, pair)!.Value, 1e-8);
-        Assert.Equal(double.PositiveInfinity, RollFactor.Of(rope, 1.1, PairSamples.HeightsTimes(loads, 0), pair)!.Value);
+        var factor = RollFactor.Find(rope, 1.1, loads, pair)!.Value;
+        RopeSamples.Close(factor / 2, RollFactor.Find(rope, 1.1, PairSamples.HeightsTimes(loads, 2), pair)!.Value, 1e-8);
+        RopeSamples.Close(factor * 4, RollFactor.Find(rope, 2.2, loads, pair)!.Value, 1e-8);
+        Assert.Equal(double.PositiveInfinity, RollFactor.Find(rope, 1.1, PairSamples.HeightsTimes(loads, 0), pair)!.Value);
     }
 
     // A single frame whose yaw is held has no way along the bridge for its ropes, which takes nothing here, but swings them out
@@ -93,7 +93,7 @@ public sealed class RollFactorTests
     {
         var rope = LoadCaseRequest.At(RopeSamples.Catenary(5, 0, 0.2, 15), 0, Backstays.None);
         var loads = new PairLoads([0, 0], [0, 0], [0, 0]);
-        Assert.Null(RollFactor.Of(rope, 1.1, loads, PairSamples.Find(rope, loads)));
+        Assert.Null(RollFactor.Find(rope, 1.1, loads, PairSamples.Find(rope, loads)));
     }
 
     // tan x = x − (4/λ²)·x³ with x = Ω/2, by halves between π/2 and 3π/2, where the form without poles changes its sign once.

@@ -27,7 +27,7 @@ public sealed class SmallestRatioTests
                 var lever = DenseMatrix.Build.DenseOfDiagonalArray(levers);
                 var largest = (lower * lever * lower.Transpose()).Evd().EigenValues.Max(v => v.Real);
                 if (largest > 1e-3)
-                    RopeSamples.Close(1 / largest, SmallestRatio.Of(k, g).Ratio, 1e-5);
+                    RopeSamples.Close(1 / largest, SmallestRatio.Find(k, g).Ratio, 1e-5);
             },
             iter: 300, seed: "0000KxX4oGl1", threads: 1);
 
@@ -38,19 +38,19 @@ public sealed class SmallestRatioTests
         var (k, g) = (new BandedMatrix(3, 1), new BandedMatrix(3, 1));
         (k[0, 0], k[1, 1], k[2, 2]) = (4, 9, 1e-3);
         (g[0, 0], g[1, 1], g[2, 2]) = (1, 1, 1e-12);
-        RopeSamples.Close(4, SmallestRatio.Of(k, g).Ratio, 1e-5);
+        RopeSamples.Close(4, SmallestRatio.Find(k, g).Ratio, 1e-5);
         g[2, 2] = 1e-3;
-        RopeSamples.Close(1, SmallestRatio.Of(k, g).Ratio, 1e-5);
+        RopeSamples.Close(1, SmallestRatio.Find(k, g).Ratio, 1e-5);
     }
 
     [Fact]
     public void What_is_not_stiff_has_none_and_what_has_no_lever_no_end()
     {
         var (k, g) = (new BandedMatrix(2, 1), new BandedMatrix(2, 1));
-        Assert.Equal(0, SmallestRatio.Of(k, g).Ratio);
+        Assert.Equal(0, SmallestRatio.Find(k, g).Ratio);
         (k[0, 0], k[1, 1]) = (1, 1);
-        Assert.Equal(double.PositiveInfinity, SmallestRatio.Of(k, g).Ratio);
+        Assert.Equal(double.PositiveInfinity, SmallestRatio.Find(k, g).Ratio);
         (g[0, 0], g[1, 1]) = (-1, -1);
-        Assert.Equal(double.PositiveInfinity, SmallestRatio.Of(k, g).Ratio);
+        Assert.Equal(double.PositiveInfinity, SmallestRatio.Find(k, g).Ratio);
     }
 }

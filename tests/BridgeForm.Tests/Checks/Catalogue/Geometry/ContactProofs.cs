@@ -11,7 +11,7 @@ internal static class ContactProofs
 {
     private const double Seating = 0.0015;
 
-    // The survey lets a micrometre of rounding pass; a case beside the limit lies further from it than that.
+    // The sweep lets a micrometre of rounding pass; a case beside the limit lies further from it than that.
     private static double Further(double share) => 1 + (1.8 * (share - 1));
 
     // Two rails of 3-1/2 in nearer than that, which the reader would refuse: they press into each other across their width.
@@ -37,9 +37,9 @@ internal static class ContactProofs
     {
         var parameters = Bridges.Read(new TwoBays().Text);
         var context = Contexts.Of(parameters);
-        Assert.True(PieceSet.TryOf(parameters, Members.Of(context.Layout), out var pieces, out var failure), failure);
-        var thinner = RopeRuns.Of(parameters, context.Rope).Select(r => r with { Radius = r.Radius - (Seating * Further(share)) });
-        var off = context with { Contacts = ContactSurveyor.Survey(context.Layout, pieces, [.. thinner]) };
+        Assert.True(PieceSet.TryOf(parameters, Members.Lay(context.Layout), out var pieces, out var failure), failure);
+        var thinner = RopeRuns.Draw(parameters, context.Rope).Select(r => r with { Radius = r.Radius - (Seating * Further(share)) });
+        var off = context with { Contacts = ContactSweep.Sweep(context.Layout, pieces, [.. thinner]) };
         return new Proof(Contexts.Check(off, "parts-bear"), Seating * Further(share), Seating) { Error = 1e-6 };
     }
 

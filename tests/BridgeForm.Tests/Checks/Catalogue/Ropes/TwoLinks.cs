@@ -31,7 +31,7 @@ internal sealed record TwoLinks(double Half = 72, double PerInch = 1.04 / 12, do
     public static double Heavier(TwoBays bridge, double psf, double share, double growth = 1)
     {
         const double Metre = 1 / TwoBays.Inch;
-        var (dead, standing) = (DeadLoad(bridge), StandingWeights.Of(bridge.Context.Layout));
+        var (dead, standing) = (DeadLoad(bridge), StandingWeights.Weigh(bridge.Context.Layout));
         return new TwoRopes(bridge.Spacing, bridge.Sag, 2 * dead, standing.Moments[1] / PoundForce * Metre, growth)
             .With(AreaLoad(bridge, psf, 1), (share - 0.5) * bridge.Spacing, (standing.DeckHeights[1] * Metre) + Metre).Loads.Heavier;
     }

@@ -83,19 +83,19 @@ internal static class BoardProofs
     // 5·2.5·72⁴/(384·E·1.546875) against 72/360 = 0.2 in (IRC Table R301.7): E = 2.83 million psi.
     [Proves("board-deflection-area", CheckStatus.Pass, Side.Within)]
     [Proves("board-deflection-area", CheckStatus.Fail, Side.Beyond)]
-    public static Proof SinkOfArea(double share) => Sink("board-deflection-area", share, 5 * 2.5 * 26873856 / (384 * 1.546875), new());
+    public static Proof DeflectionOfArea(double share) => Deflection("board-deflection-area", share, 5 * 2.5 * 26873856 / (384 * 1.546875), new());
 
     // Duration does not matter: snow of 70 psf, 0.75·130 = 97.5 psf together, 4.0625 lbf/in.
     [Proves("board-deflection-area", CheckStatus.Pass, Side.Within)]
     [Proves("board-deflection-area", CheckStatus.Fail, Side.Beyond)]
-    public static Proof SinkOfBoth(double share) => Sink(
+    public static Proof DeflectionOfBoth(double share) => Deflection(
         "board-deflection-area", share, 5 * 4.0625 * 26873856 / (384 * 1.546875), new() { Loads = "{ live: 60 psf, snow: 70 psf }" });
 
     // 150 lbf on one board, P·L³/(48·E·I), more than 150·6/30 on a patch: E = 3.77 million psi.
     [Proves("board-deflection-point", CheckStatus.Pass, Side.Within)]
     [Proves("board-deflection-point", CheckStatus.Warn, Side.Beyond)]
-    public static Proof SinkOfPoint(double share) =>
-        Sink("board-deflection-point", share, 150 * 373248 / (48 * 1.546875), new() { Loads = "{ live: 60 psf, point: { force: 150 lbf } }" });
+    public static Proof DeflectionOfPoint(double share) =>
+        Deflection("board-deflection-point", share, 150 * 373248 / (48 * 1.546875), new() { Loads = "{ live: 60 psf, point: { force: 150 lbf } }" });
 
     [Proves("board-bending-area", CheckStatus.Engineer)]
     public static Proof NoArea() => Unknown("board-bending-area", 1731.375 / S);
@@ -110,10 +110,10 @@ internal static class BoardProofs
     public static Proof NoShear() => Unknown("board-shear", 1.5 * 306.1875 / 8.25);
 
     [Proves("board-deflection-area", CheckStatus.Engineer)]
-    public static Proof NoSinkOfArea() => Unknown("board-deflection-area", 0);
+    public static Proof NoDeflectionOfArea() => Unknown("board-deflection-area", 0);
 
     [Proves("board-deflection-point", CheckStatus.Engineer)]
-    public static Proof NoSinkOfPoint() => Unknown("board-deflection-point", 0);
+    public static Proof NoDeflectionOfPoint() => Unknown("board-deflection-point", 0);
 
     private static Proof Bending(string id, double share, double moment, double duration, LevelDeck bridge) => new(
         bridge.With("2x6", bending: moment / S / share / duration / Flat).Check(id), moment / S * Psi, moment / S / share * Psi);
@@ -126,9 +126,9 @@ internal static class BoardProofs
 
     /// <param name="id">The check.</param>
     /// <param name="share">Demand over limit.</param>
-    /// <param name="soft">Sinking times E, lbf/in.</param>
+    /// <param name="soft">Deflection times E, lbf/in.</param>
     /// <param name="bridge">The bridge.</param>
-    private static Proof Sink(string id, double share, double soft, LevelDeck bridge) =>
+    private static Proof Deflection(string id, double share, double soft, LevelDeck bridge) =>
         new(bridge.With("2x6", modulus: soft / (0.2 * share)).Check(id), 0.2 * share * Inch, 0.2 * Inch);
 
     private static Proof Unknown(string id, double stress) =>

@@ -104,9 +104,9 @@ internal sealed record LevelDeck
     // Checks of timber in their order, each run only when the one looked for has not come before it.
     private static readonly Func<CheckContext, IEnumerable<CheckResult>>[] s_checks =
     [
-        DeckBending.Of, DeckShear.Of, DeckDeflection.Of, HoleSizes.Of, CapSpan.Of, RailSpan.Of, GuardJoints.Of, KeeperUplift.Of,
-        DeckBearing.Of, GuardBearing.Of, EndFrames.Of, c => [EndDistance.Of(c)],
-        c => [GuardPost.Of(c)], c => [GuardBrace.Of(c)], RopeBearing.Of, BaseBending.Of, BaseShear.Of, ChannelFaces.Of,
+        DeckBending.Check, DeckShear.Check, DeckDeflection.Check, HoleSizes.Check, CapSpan.Check, RailSpan.Check, GuardJoints.Check, KeeperUplift.Check,
+        DeckBearing.Check, GuardBearing.Check, EndFrames.Check, c => [EndDistance.Check(c)],
+        c => [GuardPost.Check(c)], c => [GuardBrace.Check(c)], RopeBearing.Check, BaseBending.Check, BaseShear.Check, ChannelFaces.Check,
     ];
 
     /// <summary>

@@ -68,12 +68,12 @@ internal static class StringerProofs
     // 5·8.8541667·72⁴/(384·E·20.796875).
     [Proves("stringer-deflection-area", CheckStatus.Pass, Side.Within)]
     [Proves("stringer-deflection-area", CheckStatus.Fail, Side.Beyond)]
-    public static Proof SinkOfArea(double share) => Sink("stringer-deflection-area", share, 5 * Live * 26873856 / (384 * I));
+    public static Proof DeflectionOfArea(double share) => Deflection("stringer-deflection-area", share, 5 * Live * 26873856 / (384 * I));
 
     // 300·72³/(48·E·20.796875).
     [Proves("stringer-deflection-point", CheckStatus.Pass, Side.Within)]
     [Proves("stringer-deflection-point", CheckStatus.Warn, Side.Beyond)]
-    public static Proof SinkOfPoint(double share) => Sink("stringer-deflection-point", share, 300 * 373248 / (48 * I));
+    public static Proof DeflectionOfPoint(double share) => Deflection("stringer-deflection-point", share, 300 * 373248 / (48 * I));
 
     [Proves("stringer-bending-area", CheckStatus.Engineer)]
     public static Proof NoArea() => Unknown("stringer-bending-area", (Dead + Live) * 648 / S);
@@ -88,10 +88,10 @@ internal static class StringerProofs
     public static Proof NoShear() => Unknown("stringer-shear", 1.5 * (Dead + Live) * 36 / 8.25);
 
     [Proves("stringer-deflection-area", CheckStatus.Engineer)]
-    public static Proof NoSinkOfArea() => Unknown("stringer-deflection-area", 0);
+    public static Proof NoDeflectionOfArea() => Unknown("stringer-deflection-area", 0);
 
     [Proves("stringer-deflection-point", CheckStatus.Engineer)]
-    public static Proof NoSinkOfPoint() => Unknown("stringer-deflection-point", 0);
+    public static Proof NoDeflectionOfPoint() => Unknown("stringer-deflection-point", 0);
 
     private static LevelDeck On(int stringers) =>
         new() { Deck = FormattableString.Invariant($"{{ layout: across, count: 10, stringer: {{ section: 2x6, count: {stringers} }} }}") };
@@ -108,7 +108,7 @@ internal static class StringerProofs
         return new(bridge.With("2x6", shear: stress / share).Check("stringer-shear"), stress * Psi, stress / share * Psi);
     }
 
-    private static Proof Sink(string id, double share, double soft) =>
+    private static Proof Deflection(string id, double share, double soft) =>
         new(Bridge.With("2x6", modulus: soft / (0.2 * share)).Check(id), 0.2 * share * Inch, 0.2 * Inch);
 
     private static Proof Unknown(string id, double stress) =>

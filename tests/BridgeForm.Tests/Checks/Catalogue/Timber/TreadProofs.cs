@@ -60,12 +60,12 @@ internal static class TreadProofs
     // 5·w·17⁴/(384·E·I) against 17/360 in.
     [Proves("tread-deflection-area", CheckStatus.Pass, Side.Within)]
     [Proves("tread-deflection-area", CheckStatus.Fail, Side.Beyond)]
-    public static Proof SinkOfArea(double share) => Sink("tread-deflection-area", share, 5 * Live * 83521 / (384 * I));
+    public static Proof DeflectionOfArea(double share) => Deflection("tread-deflection-area", share, 5 * Live * 83521 / (384 * I));
 
     // 300·17³/(48·E·I).
     [Proves("tread-deflection-point", CheckStatus.Pass, Side.Within)]
     [Proves("tread-deflection-point", CheckStatus.Warn, Side.Beyond)]
-    public static Proof SinkOfPoint(double share) => Sink("tread-deflection-point", share, 300 * 4913 / (48 * I));
+    public static Proof DeflectionOfPoint(double share) => Deflection("tread-deflection-point", share, 300 * 4913 / (48 * I));
 
     [Proves("tread-bending-area", CheckStatus.Engineer)]
     public static Proof NoArea() => Unknown("tread-bending-area", (Dead + Live) * 36.125 / S);
@@ -80,10 +80,10 @@ internal static class TreadProofs
     public static Proof NoShear() => Unknown("tread-shear", 1.5 * (300 + (Dead * 17 * 0.625)) / 8.25);
 
     [Proves("tread-deflection-area", CheckStatus.Engineer)]
-    public static Proof NoSinkOfArea() => Unknown("tread-deflection-area", 0);
+    public static Proof NoDeflectionOfArea() => Unknown("tread-deflection-area", 0);
 
     [Proves("tread-deflection-point", CheckStatus.Engineer)]
-    public static Proof NoSinkOfPoint() => Unknown("tread-deflection-point", 0);
+    public static Proof NoDeflectionOfPoint() => Unknown("tread-deflection-point", 0);
 
     private static Proof Bending(string id, double share, double moment, LevelDeck bridge) => new(
         bridge.With("2x6", bending: moment / S / share / Flat).Check(id), moment / S * Psi, moment / S / share * Psi);
@@ -94,7 +94,7 @@ internal static class TreadProofs
         return new(bridge.With("2x6", shear: stress / share).Check("tread-shear"), stress * Psi, stress / share * Psi);
     }
 
-    private static Proof Sink(string id, double share, double soft) =>
+    private static Proof Deflection(string id, double share, double soft) =>
         new(Bridge.With("2x6", modulus: soft / (17 / 360.0 * share)).Check(id), 17 / 360.0 * share * Inch, 17 / 360.0 * Inch);
 
     private static Proof Unknown(string id, double stress) =>

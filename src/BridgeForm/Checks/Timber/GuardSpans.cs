@@ -1,3 +1,5 @@
+using BridgeForm.Frames;
+
 namespace BridgeForm.Checks.Timber;
 
 /// <summary>The cap as a simple beam from post to post.</summary>
@@ -10,7 +12,7 @@ internal static class CapSpan
     public static DeclaredCheck DeclaredDown { get; } = Declare("cap-bending-down", "Cap pressed down", "Downward (or upward)");
 
     /// <summary>Both ways.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Check(CheckContext context)
     {
         var section = context.Parameters.Guard.Cap;
         yield return Check(context, DeclaredLevel, new(section.Thickness, section.Width), flat: false);
@@ -19,7 +21,7 @@ internal static class CapSpan
 
     private static CheckResult Check(CheckContext context, DeclaredCheck declared, RectangularSection bends, bool flat)
     {
-        var words = context.People();
+        var words = context.Words();
         var guard = context.Parameters.Guard;
         var (span, where) = CapSpans.Longest(context.Layout);
         var (moment, how) = Worst(context, words, span);
@@ -55,4 +57,59 @@ internal static class CapSpan
         $"{way} 200 lbf in the middle, on a public bridge 50 plf as well (by itself), fb = M / S of a simple beam from post to post, against Fb'.",
         $"NDS 3.3 (ASD); {GuardPush.Source}; NDS Supplement; factors named in the result",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
+}
+
+/// <summary>Distances between posts that caps and rails span.</summary>
+internal static class CapSpans
+{
+    /// <summary>Longest cap from head to head, metres, and its bay.</summary>
+    public static (double Length, string Where) Longest(BridgeLayout layout)
+    {
+        var bay = Enumerable.Range(1, layout.Bays).MaxBy(i => Length(layout, i));
+        return (Length(layout, bay), FramePoses.BayName(bay, layout.Bays));
+    }
+
+    private static double Length(BridgeLayout layout, int bay) => (layout.Caps.Points[bay] - layout.Caps.Points[bay - 1]).Length;
+}
+
+/// <summary>A rail as a simple beam from post to post under the load on infill.</summary>
+internal static class RailSpan
+{
+    private const double Infill = 50 * Quantities.Units.PoundForce;
+    private const double Side = Quantities.Units.MetresPerFoot;
+
+    private const string Source = "IRC Table R301.5 and ASCE 7 4.5.1.2: 50 lbf on 1 ft² of infill";
+
+    /// <summary>The check.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "rail-bending",
+        "Guard rail pushed outward",
+        "50 lbf on one foot of one rail, M = P/4·(L − a/2) of a simple beam from post to post, fb = M / S on its flat side, against Fb'. Rails thinner than 2 in are reckoned as No. 3 of their species, unless the project file gives values: 1x lumber is stress-rated only if so stamped.",
+        $"NDS 3.3 (ASD); {Source}; NDS Supplement; factors named in the result",
+        [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
+
+    /// <summary>None for a guard without rails.</summary>
+    public static IEnumerable<CheckResult> Check(CheckContext context)
+    {
+        var guard = context.Parameters.Guard;
+        if (guard.RailHeights.IsEmpty && guard.RailCount == 0)
+        {
+            yield break;
+        }
+
+        var words = context.Words();
+        var (span, where) = CapSpans.Longest(context.Layout);
+        var length = Math.Min(Side, span);
+        var moment = Infill / 4 * (span - (length / 2));
+        var bends = new RectangularSection(guard.Rail.Width, guard.Rail.Thickness);
+        var stress = moment / bends.Modulus;
+        yield return WoodCheck.Stress(
+            Declared,
+            words,
+            stress,
+            LumberValues.Find(context.Parameters, guard.RailStock, guard.Rail)?.Bending(LoadDuration.Guard, flat: true),
+            $"{guard.Rail.Name}, L = {words.Length(span)} ({where}): M = {words.Pounds(Infill)} / 4 × (L − {words.Length(length)} / 2) = {words.Moment(moment)}; "
+            + $"fb = M / {words.Modulus(bends.Modulus)} = {words.Stress(stress)}; {Source}",
+            LumberValues.Missing(context.Parameters, guard.RailStock, guard.Rail));
+    }
 }

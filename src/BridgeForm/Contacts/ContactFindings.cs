@@ -7,7 +7,7 @@ using BridgeForm.Solids;
 
 namespace BridgeForm.Contacts;
 
-/// <summary>What the survey of all near pairs of parts, ropes included, found. Metres.</summary>
+/// <summary>What the sweep over all near pairs of parts, ropes included, found. Metres.</summary>
 /// <param name="Pairs">Number of pairs compared.</param>
 /// <param name="Overlaps">Pairs of wooden parts that press into each other by more than the seating tolerance, worst first, at most a hundred.</param>
 /// <param name="Gaps">Parts that should bear on another and stand clear of it by more than the seating tolerance, worst first.</param>
@@ -18,7 +18,7 @@ namespace BridgeForm.Contacts;
 /// <param name="DeepestOverlap">Largest overlap of any pair of wooden parts; 0 when none overlap.</param>
 /// <param name="WidestGap">Largest gap between parts that should bear; 0 when all touch; of parts nowhere near each other the least it can be.</param>
 /// <param name="DeepestRope">Largest depth of a rope in the wood of a base; negative when it touches none.</param>
-public sealed record ContactSurvey(
+public sealed record ContactFindings(
     long Pairs,
     ImmutableArray<ContactFault> Overlaps,
     ImmutableArray<ContactFault> Gaps,
@@ -40,31 +40,31 @@ public sealed record ContactFault(string First, string Second, double Amount);
 /// Compares every pair of parts that come near each other, ropes included, on the parts as cut: each piece's solid where it is
 /// drawn. Sweeps the bridge from A to B and keeps only what reaches as far as it has come, so that its cost is all but linear.
 /// </summary>
-public static class ContactSurveyor
+public static class ContactSweep
 {
-    /// <summary>Surveys a whole bridge.</summary>
+    /// <summary>Sweeps a whole bridge.</summary>
     /// <param name="layout">Frames, and what was asked for.</param>
     /// <param name="pieces">Every wooden part, as cut.</param>
     /// <param name="ropes">The ropes.</param>
     /// <param name="token">Asked before each part.</param>
-    public static ContactSurvey Survey(
+    public static ContactFindings Sweep(
         BridgeLayout layout, ImmutableArray<Piece> pieces, ImmutableArray<RopeLine> ropes, CancellationToken token = default) =>
-        Survey(layout, SurveyedPart.Of(pieces), ropes, token);
+        Sweep(layout, SweptPart.Of(pieces), ropes, token);
 
-    /// <summary>As <see cref="Survey(BridgeLayout, ImmutableArray{Piece}, ImmutableArray{RopeLine}, CancellationToken)"/>, for parts given one by one.</summary>
-    internal static ContactSurvey Survey(
-        BridgeLayout layout, ImmutableArray<SurveyedPart> parts, ImmutableArray<RopeLine> ropes, CancellationToken token = default) =>
-        Of(parts, Supports.Of(parts, layout.Poses), ropes, layout.Parameters.Frames.Channel.Liner, token);
+    /// <summary>As <see cref="Sweep(BridgeLayout, ImmutableArray{Piece}, ImmutableArray{RopeLine}, CancellationToken)"/>, for parts given one by one.</summary>
+    internal static ContactFindings Sweep(
+        BridgeLayout layout, ImmutableArray<SweptPart> parts, ImmutableArray<RopeLine> ropes, CancellationToken token = default) =>
+        Sweep(parts, Supports.Find(parts, layout.Poses), ropes, layout.Parameters.Frames.Channel.Liner, token);
 
     /// <summary>Members that rest on nothing, for tests and small sets.</summary>
-    public static ContactSurvey OfMembers(IReadOnlyList<Member> members, ImmutableArray<RopeLine> ropes)
+    public static ContactFindings OfMembers(IReadOnlyList<Member> members, ImmutableArray<RopeLine> ropes)
     {
-        ImmutableArray<SurveyedPart> parts = [.. members.Select(SurveyedPart.Of)];
-        return Of(parts, Supports.None(parts), ropes, liner: 0, CancellationToken.None);
+        ImmutableArray<SweptPart> parts = [.. members.Select(SweptPart.Of)];
+        return Sweep(parts, Supports.None(parts), ropes, liner: 0, CancellationToken.None);
     }
 
-    private static ContactSurvey Of(
-        ImmutableArray<SurveyedPart> parts, Supports supports, ImmutableArray<RopeLine> ropes, double liner, CancellationToken token)
+    private static ContactFindings Sweep(
+        ImmutableArray<SweptPart> parts, Supports supports, ImmutableArray<RopeLine> ropes, double liner, CancellationToken token)
     {
         var findings = new Findings();
         new Sweep(parts, supports, findings, new RopeContacts(findings, ropes)).Run(liner, token);
@@ -72,26 +72,26 @@ public static class ContactSurveyor
     }
 }
 
-/// <summary>A part that the survey looks at: a stick with its cuts, where it is drawn.</summary>
+/// <summary>A part that the sweep looks at: a stick with its cuts, where it is drawn.</summary>
 /// <param name="Id">Id of the part.</param>
 /// <param name="Role">What it is for.</param>
 /// <param name="Side">Side of the bridge.</param>
 /// <param name="Shape">Stock and cuts, in the stick's own axes.</param>
 /// <param name="Placement">The stick's axes in the world.</param>
 /// <param name="Cells">The stick as convex cells in its own axes, holes left out.</param>
-internal sealed record SurveyedPart(
+internal sealed record SweptPart(
     string Id, Role Role, Side Side, CutStock Shape, Placement Placement, ImmutableArray<ConvexBody> Cells)
 {
     /// <summary>Every occurrence of every piece, with the piece's own shape: what is cut and drawn.</summary>
-    public static ImmutableArray<SurveyedPart> Of(ImmutableArray<Piece> pieces)
+    public static ImmutableArray<SweptPart> Of(ImmutableArray<Piece> pieces)
     {
-        var parts = ImmutableArray.CreateBuilder<SurveyedPart>(pieces.Sum(p => p.Occurrences.Length));
+        var parts = ImmutableArray.CreateBuilder<SweptPart>(pieces.Sum(p => p.Occurrences.Length));
         foreach (var piece in pieces)
         {
             var cells = piece.Shape.ConvexCells();
             foreach (var place in piece.Occurrences)
             {
-                parts.Add(new SurveyedPart(place.Id, piece.Role, place.Side, piece.Shape, place.Placement, cells));
+                parts.Add(new SweptPart(place.Id, piece.Role, place.Side, piece.Shape, place.Placement, cells));
             }
         }
 
@@ -99,7 +99,7 @@ internal sealed record SurveyedPart(
     }
 
     /// <summary>A member as it is laid out.</summary>
-    public static SurveyedPart Of(Member member) =>
+    public static SweptPart Of(Member member) =>
         new(member.Id, member.Role, member.Side, member.Shape, member.Placement, member.Shape.ConvexCells());
 
     /// <summary>Box around its cells in the world.</summary>

@@ -10,7 +10,7 @@ namespace BridgeForm.Frames;
 /// post or brace, towards B on its narrow faces; upward on a base's side, towards A on its top and bottom. So what stands left
 /// is the mirror image of what stands right.
 /// </summary>
-internal static class AskedHoles
+internal static class UserHoles
 {
     /// <summary>The holes of a base. A standing one has Y up and Z towards A, a flat one Z up and Y towards B.</summary>
     /// <param name="frames">Where the user's list is.</param>

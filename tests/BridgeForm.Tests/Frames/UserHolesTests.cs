@@ -5,7 +5,7 @@ using BridgeForm.Solids;
 
 namespace BridgeForm.Tests.Frames;
 
-public class AskedHolesTests
+public class UserHolesTests
 {
     private const string Frame = """
         name: Holes off the middle (invented)

@@ -2,6 +2,49 @@ using BridgeForm.Project;
 
 namespace BridgeForm.Checks.Timber;
 
+/// <summary>Wood of a base pressed by the round rope in its channel.</summary>
+internal static class RopeBearing
+{
+    private const string Source = "the NDS has no value for wood on a round rope; an engineer judges";
+
+    /// <summary>The check.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "rope-bearing",
+        "Base bearing on the rope",
+        "Largest reaction of a rope over the projected width (rope diameter × size of the base along it), beside Fc⊥' of flat bearing. Above it a look; below it an engineer still judges, for a round rope presses harder in the middle of its channel.",
+        Source,
+        [CheckStatus.Warn, CheckStatus.Engineer]);
+
+    /// <summary>None for a bridge without interior frames.</summary>
+    public static IEnumerable<CheckResult> Check(CheckContext context)
+    {
+        var cases = BaseCases.List(context);
+        if (cases.IsEmpty)
+        {
+            yield break;
+        }
+
+        var words = context.Words();
+        var made = context.Parameters.Frames.Base;
+        var diameter = context.Parameters.Ropes.Rope.Diameter;
+        var worst = cases.Select(c => (c.Name, Force: Larger(c.Beam.Reactions()))).MaxBy(c => c.Force);
+        var stress = worst.Force / (diameter * made.Along);
+        var text = $"{worst.Name}: {words.Pounds(worst.Force)} / ({words.Length(diameter)} × {words.Length(made.Along)}) = {words.Stress(stress)} on the projected width";
+        yield return LumberValues.Find(context.Parameters, made.Stock, made.Section)?.Across() is { } across
+            ? Against(words, stress, across, text)
+            : BaseSection.Missing(context).Result(Declared, stress, "Pa", Source, text);
+    }
+
+    private static CheckResult Against(CheckWords words, double stress, AdjustedValue across, string text)
+    {
+        var compared = Outcome.AtMost(
+            Declared, stress, across.Value, "Pa", $"{Source}; {across.Sources}", $"{text}; for flat bearing, to compare: {across.Text(words)}", CheckStatus.Warn);
+        return compared.Status == CheckStatus.Pass ? compared with { Status = CheckStatus.Engineer } : compared;
+    }
+
+    private static double Larger((double Left, double Right) reactions) => Math.Max(reactions.Left, reactions.Right);
+}
+
 /// <summary>What the keeper at a channel must hold down.</summary>
 internal static class KeeperUplift
 {
@@ -28,7 +71,7 @@ internal static class KeeperUplift
         [CheckStatus.Engineer]);
 
     /// <summary>Both; none for a bridge without interior frames.</summary>
-    public static IEnumerable<CheckResult> Of(CheckContext context)
+    public static IEnumerable<CheckResult> Check(CheckContext context)
     {
         if (context.Layout.Bays < 2)
         {
@@ -36,20 +79,20 @@ internal static class KeeperUplift
         }
 
         var layout = context.Layout;
-        var weights = FrameWeights.Of(layout, s => s.Density.Low, BaseCases.Bay(layout, longest: false));
+        var weights = FrameWeights.Weigh(layout, s => s.Density.Low, BaseCases.Bay(layout, longest: false));
         yield return Guard(context, BaseCases.Dead(context.Parameters, weights));
         yield return Wind(context, weights.Total / 2);
     }
 
     private static CheckResult Guard(CheckContext context, BaseBeam dead)
     {
-        var words = context.People();
+        var words = context.Words();
         var parameters = context.Parameters;
-        var lifts = GuardPush.Of(context)
+        var lifts = GuardPush.List(context)
             .Select(p => (Push: p, Lift: Largest(BaseCases.Pushed(context.Layout, dead, p.Force).Reactions())))
             .ToList();
         var worst = lifts.MaxBy(l => l.Lift);
-        var height = GuardFrame.Of(parameters).Top + context.Layout.Levels[1].Top;
+        var height = GuardFrame.Build(parameters).Top + context.Layout.Levels[1].Top;
         var rope = dead.Reactions().Left;
         return Outcome.ForEngineer(
             DeclaredGuard,
@@ -68,7 +111,7 @@ internal static class KeeperUplift
                 DeclaredWind, 0, "N", WindSource, "loads.uplift is not given: wind under the deck is not looked at");
         }
 
-        var words = context.People();
+        var words = context.Words();
         var layout = context.Layout;
         var bay = BaseCases.Bay(layout, longest: true);
         var length = (layout.Poses[bay].Node - layout.Poses[bay - 1].Node).Length;

@@ -9,7 +9,7 @@ using BridgeForm.Trials;
 namespace BridgeForm;
 
 /// <summary>Form finding: the shape of the ropes and the weights of what stands on them, found together.</summary>
-internal static class ShapeFinding
+internal static class FormFinding
 {
     // Node loads and positions have settled when they move by less than this share of the span or of the total load: six
     // digits beyond what a builder can set.
@@ -20,21 +20,21 @@ internal static class ShapeFinding
     private const double EvenLoad = 500;
 
     /// <summary>The shape, or why there is none.</summary>
-    public static RopeShape? Of(BridgeParameters parameters, CancellationToken token, out BridgeFault? fault) =>
-        Of(parameters, null, Accuracy, token, out fault);
+    public static RopeShape? Find(BridgeParameters parameters, CancellationToken token, out BridgeFault? fault) =>
+        Find(parameters, null, Accuracy, token, out fault);
 
     /// <summary>The shape of a trial design; null where it has none, or none within its effort.</summary>
     public static RopeShape? Within(BridgeParameters parameters, Effort effort, double? accuracy) =>
-        Of(parameters, effort, accuracy ?? Accuracy, effort.Token, out _);
+        Find(parameters, effort, accuracy ?? Accuracy, effort.Token, out _);
 
     /// <summary>Frames on ropes under even loads: where parts turn over they have no weight to find a shape with.</summary>
     public static BridgeLayout? OnEvenLoads(BridgeParameters parameters)
     {
         var request = Request(parameters) with { NodeLoads = nodes => [.. nodes.Select(_ => EvenLoad)] };
-        return DesignState.TryFind(request, Accuracy, MaxIterations, out var rope, out _) ? BridgeLayout.Of(parameters, rope!) : null;
+        return DesignState.TryFind(request, Accuracy, MaxIterations, out var rope, out _) ? BridgeLayout.Lay(parameters, rope!) : null;
     }
 
-    private static RopeShape? Of(BridgeParameters parameters, Effort? effort, double accuracy, CancellationToken token, out BridgeFault? fault)
+    private static RopeShape? Find(BridgeParameters parameters, Effort? effort, double accuracy, CancellationToken token, out BridgeFault? fault)
     {
         var request = Request(parameters) with
         {
@@ -48,14 +48,14 @@ internal static class ShapeFinding
         SteppedLoads Weighed(ImmutableArray<RopePoint> nodes, ImmutableArray<int>? steps)
         {
             token.ThrowIfCancellationRequested();
-            var own = BridgeLayout.Of(parameters, nodes);
+            var own = BridgeLayout.Lay(parameters, nodes);
             if (effort is not null && !effort.TrySpend())
             {
                 return SteppedLoads.GivenUp(nodes.Length, own.Steps.Counted);
             }
 
             var layout = steps is { } held ? own.With(held) : own;
-            return new SteppedLoads(BridgeMasses.Of(layout, token).NodeLoads(), own.Steps.Counted);
+            return new SteppedLoads(BridgeMasses.Weigh(layout, token).NodeLoads(), own.Steps.Counted);
         }
     }
 

@@ -10,7 +10,7 @@ using BridgeForm.Solids;
 
 namespace BridgeForm.Tests.Contacts;
 
-public class ContactSurveyTests
+public class ContactFindingsTests
 {
     [Theory]
     [InlineData(Bridges.Garden)]
@@ -36,8 +36,8 @@ public class ContactSurveyTests
         {
             Placement = post.Placement with { Origin = post.Placement.Origin - (Depth * layout.Poses[3].Up) },
         };
-        var survey = ContactSurveyor.OfMembers([members[0], sunk], []);
-        var fault = Assert.Single(survey.Overlaps);
+        var found = ContactSweep.OfMembers([members[0], sunk], []);
+        var fault = Assert.Single(found.Overlaps);
         Assert.Equal((members[0].Id, post.Id), (fault.First, fault.Second));
         Assert.Equal(Depth, fault.Amount, 1e-9);
     }
@@ -49,8 +49,8 @@ public class ContactSurveyTests
         var post = Members.Frame(layout, 3).Members.First(m => m.Role == Role.Post);
         var middle = post.Placement.ToWorld(new Vector3d(0.5, 0, 0));
         var rope = new RopeLine("left", 0.01, [middle - (0.4 * Vector3d.UnitX), middle + (0.4 * Vector3d.UnitX)]);
-        var survey = ContactSurveyor.OfMembers([post], [rope]);
-        Assert.Equal(post.Id, Assert.Single(survey.RopeContacts).Second);
+        var found = ContactSweep.OfMembers([post], [rope]);
+        Assert.Equal(post.Id, Assert.Single(found.RopeContacts).Second);
     }
 
     [Fact]
@@ -60,8 +60,8 @@ public class ContactSurveyTests
         var lifts = layout.Deck.Lifts.SetItem(4, 0.003);
         var points = layout.Deck.Points.SetItem(4, layout.Deck.Points[4] + (0.003 * layout.Poses[4].Up));
         var wrong = layout with { Deck = layout.Deck with { Points = points, Lifts = [.. lifts.Select(_ => 0.0)] } };
-        var survey = ContactSurveyor.Survey(wrong, LaidOut(wrong), []);
-        Assert.Contains(survey.Gaps, g => g.Second == "F04/base");
+        var found = ContactSweep.Sweep(wrong, LaidOut(wrong), []);
+        Assert.Contains(found.Gaps, g => g.Second == "F04/base");
     }
 
     [Theory]
@@ -71,16 +71,16 @@ public class ContactSurveyTests
     {
         var parameters = Bridges.Read(text);
         Assert.True(Bridge.TryShape(parameters, out var shape, out _));
-        var layout = BridgeLayout.Of(parameters, shape);
-        var ropes = RopeRuns.Of(parameters, shape);
-        Assert.InRange(ContactSurveyor.Survey(layout, LaidOut(layout), ropes).WidestGap, 0, Tolerances.Seating);
+        var layout = BridgeLayout.Lay(parameters, shape);
+        var ropes = RopeRuns.Draw(parameters, shape);
+        Assert.InRange(ContactSweep.Sweep(layout, LaidOut(layout), ropes).WidestGap, 0, Tolerances.Seating);
         const double Lowered = 0.004;
         var low = ropes[0] with { Points = [.. ropes[0].Points.Select(p => p - (Lowered * Vector3d.UnitY))] };
-        var survey = ContactSurveyor.Survey(layout, LaidOut(layout), [low, ropes[1]]);
-        Assert.Equal(layout.Bays - 1, survey.Gaps.Count(g => g.Second is "rope-left"));
-        Assert.DoesNotContain(survey.Gaps, g => g.Second is "rope-right");
+        var found = ContactSweep.Sweep(layout, LaidOut(layout), [low, ropes[1]]);
+        Assert.Equal(layout.Bays - 1, found.Gaps.Count(g => g.Second is "rope-left"));
+        Assert.DoesNotContain(found.Gaps, g => g.Second is "rope-right");
         // Square to the floor a lowered rope is less far off, by the cosine of the slope at most 1 : 3.
-        Assert.All(survey.Gaps.Where(g => g.Second is "rope-left"), g => Assert.InRange(g.Amount, 0.9 * Lowered, Lowered + 1e-9));
+        Assert.All(found.Gaps.Where(g => g.Second is "rope-left"), g => Assert.InRange(g.Amount, 0.9 * Lowered, Lowered + 1e-9));
     }
 
     [Fact]
@@ -94,8 +94,8 @@ public class ContactSurveyTests
             ? p with { Placement = p.Placement with { Origin = p.Placement.Origin - down } }
             : p);
         var treads = bay.Members.Count(m => m.Role == Role.Tread);
-        var survey = ContactSurveyor.Survey(layout, [.. sunk], []);
-        Assert.Equal(treads, survey.Gaps.Count(g => g.Second == bay.Name + "/stringer-2"));
+        var found = ContactSweep.Sweep(layout, [.. sunk], []);
+        Assert.Equal(treads, found.Gaps.Count(g => g.Second == bay.Name + "/stringer-2"));
     }
 
     [Fact]
@@ -108,15 +108,15 @@ public class ContactSurveyTests
             findings.AddBearing($"a{i}", "b", 0.003 + (1e-5 * (251 - i)));
         }
 
-        var survey = findings.Result();
-        Assert.Equal((250, 250, 0), (survey.OverlapCount, survey.GapCount, survey.RopeContactCount));
-        Assert.Equal(Enumerable.Range(151, 100).Reverse().Select(i => $"a{i}"), survey.Overlaps.Select(f => f.First));
-        Assert.Equal("a1", survey.Gaps[0].First);
-        Assert.Equal(100, survey.Gaps.Length);
+        var found = findings.Result();
+        Assert.Equal((250, 250, 0), (found.OverlapCount, found.GapCount, found.RopeContactCount));
+        Assert.Equal(Enumerable.Range(151, 100).Reverse().Select(i => $"a{i}"), found.Overlaps.Select(f => f.First));
+        Assert.Equal("a1", found.Gaps[0].First);
+        Assert.Equal(100, found.Gaps.Length);
     }
 
-    private static ImmutableArray<SurveyedPart> LaidOut(BridgeLayout layout) =>
-        [.. Members.Of(layout).SelectMany(g => g.Members).Select(SurveyedPart.Of)];
+    private static ImmutableArray<SweptPart> LaidOut(BridgeLayout layout) =>
+        [.. Members.Lay(layout).SelectMany(g => g.Members).Select(SweptPart.Of)];
 
     private const int RandomBridges = 120;
 
@@ -177,7 +177,7 @@ public class ContactSurveyTests
 
         // Boards get packers; where caps meet at a lifted head, the rising one stands off by the lift, and no more.
         var gap = model.Checks.Single(c => c.Id == "parts-bear");
-        var lift = BridgeLayout.Of(parameters, model.Rope).Caps.Lifts.Max();
+        var lift = BridgeLayout.Lay(parameters, model.Rope).Caps.Lifts.Max();
         // Parts as cut stand off where they were laid out by the shop's tolerance at most.
         var asCut = parameters.Shop.Tolerance;
         Assert.True(gap.Demand <= Math.Max(Tolerances.Seating, lift) + RopeSag + asCut, text + gap.Detail);
