@@ -146,6 +146,6 @@ public sealed class RemedyTests
     {
         // Strength alone: a rope that holds may carry a section that turns over, which has a check and cures of its own.
         var context = Contexts.Of(parameters);
-        return context.Cases.All(c => c.Shape is not null) && BridgeForm.Checks.Ropes.RopeStrength.Of(context).Status == CheckStatus.Pass;
+        return context.Cases.All(c => c.Shape is not null) && BridgeForm.Checks.Ropes.RopeStrength.Check(context).Status == CheckStatus.Pass;
     }
 }

@@ -28,18 +28,18 @@ internal static class LowestModes
     /// <summary>The lowest modes, slowest first; null when the rope is not stiff against every displacement.</summary>
     /// <param name="stiffness">K, N/m.</param>
     /// <param name="masses">M, kg, one a degree of freedom.</param>
-    public static ImmutableArray<Mode>? Of(BandedMatrix stiffness, double[] masses) =>
-        Of(stiffness, shape => Times(shape, masses), Wanted, Settled);
+    public static ImmutableArray<Mode>? Find(BandedMatrix stiffness, double[] masses) =>
+        Find(stiffness, shape => Times(shape, masses), Wanted, Settled);
 
     /// <summary>The same with masses that move in several degrees of freedom at once.</summary>
     /// <param name="stiffness">K, N/m.</param>
     /// <param name="masses">M, kg.</param>
     /// <param name="wanted">How many of them must have settled.</param>
     /// <param name="settled">Share by which their squares may still move.</param>
-    public static ImmutableArray<Mode>? Of(BandedMatrix stiffness, BandedMatrix masses, int wanted, double settled) =>
-        Of(stiffness, masses.Times, wanted, settled);
+    public static ImmutableArray<Mode>? Find(BandedMatrix stiffness, BandedMatrix masses, int wanted, double settled) =>
+        Find(stiffness, masses.Times, wanted, settled);
 
-    private static ImmutableArray<Mode>? Of(BandedMatrix stiffness, Func<double[], double[]> masses, int wanted, double settled)
+    private static ImmutableArray<Mode>? Find(BandedMatrix stiffness, Func<double[], double[]> masses, int wanted, double settled)
     {
         if (stiffness.Factored() is not { } factor)
             return null;

@@ -174,7 +174,7 @@ public static class PairSolver
         }
 
         private BandedMatrix? Factor(double share) => PairStiffness
-            .OfBoth(BayStiffness.Of(rope, Left), BayStiffness.Of(rope, Right))
+            .OfBoth(BayStiffness.Find(rope, Left), BayStiffness.Find(rope, Right))
             .LessLever(share, loads, spacing).Factored();
 
         // Where the ropes hang now the frames lean by the difference of their heights, and the lever pulls by as much more than

@@ -39,7 +39,7 @@ public sealed record SwayModes(double OneHalfWave, double? TwoHalfWaves)
     {
         if (pair.Left.Nodes.Length < 3 || Inertia(pair.Left, spacing, masses) is not { } inertia)
             return null;
-        if (LowestModes.Of(Stiffness(BayStiffness.Of(rope, pair.Left), pair.Left, spacing, loads), inertia, Wanted, Settled) is not { } modes)
+        if (LowestModes.Find(Stiffness(BayStiffness.Find(rope, pair.Left), pair.Left, spacing, loads), inertia, Wanted, Settled) is not { } modes)
             return new SwayModes(0, 0);
         var one = modes.FirstOrDefault(m => Parity(m) > 0) ?? modes[0];
         return new SwayModes(one.Hertz, pair.Left.Nodes.Length > 3 ? modes.FirstOrDefault(m => Parity(m) < 0)?.Hertz : null);

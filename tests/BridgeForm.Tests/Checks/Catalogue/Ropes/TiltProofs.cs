@@ -81,7 +81,7 @@ internal static class TiltProofs
             .Replace("length: 58 in", "length: 80 in", StringComparison.Ordinal)
             .Replace("foot: 18-1/4 in", "foot: 28 in", StringComparison.Ordinal)
             .Replace("foot: 28-1/4 in", "foot: 38 in", StringComparison.Ordinal) + "\nloads: { live: 0 psf, point: { force: 300 lbf, edge: 6 in } }\n");
-        var input = LoadCaseInput.Of(context.Layout, context.Rope, context.Masses);
+        var input = LoadCaseInput.Gather(context.Layout, context.Rope, context.Masses);
         var solved = LoadCases.Lifting(input, ["point-edge-mid"], CancellationToken.None).Single().Pair!;
         var frame = Enumerable.Range(1, 10).MaxBy(i => solved.Loads.Moments[i]);
         var (standing, inch, t) = (input.Standing!, TwoBays.Inch, solved.Shape.Tilts[frame]);
