@@ -101,7 +101,7 @@ class Rope:
 
 def newton(start, gradient, hessian, size):
     """Newton with a line search on the gradient's length; the last steps have all digits."""
-    free = start
+    free, step = start, np.inf
     for _ in range(400):
         force = gradient(free)
         step = spsolve(hessian(free), -force)
@@ -109,9 +109,11 @@ def newton(start, gradient, hessian, size):
         while factor > 1e-4 and np.linalg.norm(gradient(free + factor * step)) > (1 - factor / 4) * np.linalg.norm(force) + 1e-6:
             factor /= 2
         free = free + factor * step
-        if np.abs(step).max() < 1e-11 * size:
-            return free
-    sys.exit("Newton's method found no equilibrium.")
+        if np.abs(step).max() < 1e-13 * size:
+            break
+    if np.abs(step).max() > 1e-9 * size:
+        sys.exit("Newton's method found no equilibrium.")
+    return free
 
 
 def alone(rope, loads):

@@ -127,7 +127,7 @@ public static class Remedies
         return found is { } least
             ? new Remedy(
                 RopeStrength.Id,
-                $"Preliminary: with this rope a sag of {words.Length(least * step)} (about {Quantities.QuantityText.Share(least * step / span)} of the span) is the least that passes. The deck gets steeper with it.",
+                $"Preliminary: with this rope a sag of {words.Length(least * step)} (about {Quantities.QuantityText.Share(least * step / span)} of the span) is the least that passes. The deck gets steeper with it, and the section rolls more easily.",
                 Length: least * step)
             : new Remedy(
                 RopeStrength.Id,

@@ -51,7 +51,7 @@ internal static class RopeChecks
         SupportMoves.Check(context),
         KeeperSlip.Check(context),
         Tips.Check(context),
-        KeeperUpliftLoad.Find(context),
+        KeeperUpliftLoad.Check(context),
         LossOfRope.Check(context),
         DeckSlopeLoaded.Check(context),
         CrossSlope.Check(context),

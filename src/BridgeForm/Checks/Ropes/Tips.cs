@@ -47,7 +47,7 @@ internal static class KeeperUpliftLoad
         [CheckStatus.Engineer, CheckStatus.Fail]);
 
     /// <summary>The largest lift; fails where so light a bridge rolls over.</summary>
-    public static CheckResult Find(CheckContext context)
+    public static CheckResult Check(CheckContext context)
     {
         var words = context.Words();
         var lifts = context.Ropework.Lifts;
