@@ -23,12 +23,12 @@ internal static class BearingRemedies
                 yield return check.Unit is "m" ? Along(context, check) : new Remedy(
                     check.Id, "Preliminary: harder wood, or more of it to lie on: a base that measures more along the bridge, a thicker stringer.");
             }
-            else if (check.Id == EndDistance.Declared.Id && check.Capacity is { } needed)
+            else if (string.Equals(check.Id, EndDistance.Declared.Id, StringComparison.Ordinal) && check.Capacity is { } needed)
             {
                 var length = Up(context, context.Parameters.Frames.Base.Length + (2 * (needed - check.Demand)));
                 yield return new Remedy(check.Id, $"Preliminary: with frames.base.length {Text(context, length)} it passes.", Length: length);
             }
-            else if (check.Id == RailSpan.Declared.Id)
+            else if (string.Equals(check.Id, RailSpan.Declared.Id, StringComparison.Ordinal))
             {
                 yield return Rail(context, check.Id);
             }

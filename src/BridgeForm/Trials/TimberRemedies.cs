@@ -32,7 +32,7 @@ internal static class TimberRemedies
                 .Select(beam => (Beam: beam, Id: failing.Find(id => id.StartsWith(beam.Kind + "-", StringComparison.Ordinal) && !DeckBearing.Is(id))))
                 .Where(b => b.Id is not null)
                 .Select(b => Span(context, b.Beam, b.Id!, shape, token)),
-            .. Base(context, [.. failing.Where(id => id.StartsWith("base-", StringComparison.Ordinal) && id != EndDistance.Declared.Id)]),
+            .. Base(context, [.. failing.Where(id => id.StartsWith("base-", StringComparison.Ordinal) && !string.Equals(id, EndDistance.Declared.Id, StringComparison.Ordinal))]),
             .. BearingRemedies.Find(context, checks),
         ];
     }
