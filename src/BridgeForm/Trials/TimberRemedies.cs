@@ -29,10 +29,11 @@ internal static class TimberRemedies
         return
         [
             .. DeckSpan.List(context)
-                .Select(beam => (Beam: beam, Id: failing.Find(id => id.StartsWith(beam.Kind + "-", StringComparison.Ordinal))))
+                .Select(beam => (Beam: beam, Id: failing.Find(id => id.StartsWith(beam.Kind + "-", StringComparison.Ordinal) && !DeckBearing.Is(id))))
                 .Where(b => b.Id is not null)
                 .Select(b => Span(context, b.Beam, b.Id!, shape, token)),
-            .. Base(context, [.. failing.Where(id => id.StartsWith("base-", StringComparison.Ordinal))]),
+            .. Base(context, [.. failing.Where(id => id.StartsWith("base-", StringComparison.Ordinal) && !string.Equals(id, EndDistance.Declared.Id, StringComparison.Ordinal))]),
+            .. BearingRemedies.Find(context, checks),
         ];
     }
 
@@ -156,6 +157,7 @@ internal static class TimberRemedies
             Frames = frames with { Base = frames.Base with { Section = section, Flat = false } },
         };
         var trial = context with { Parameters = parameters, Layout = BridgeLayout.Lay(parameters, context.Rope) };
-        return BaseBending.Check(trial).Concat(BaseShear.Check(trial)).Concat(ChannelFaces.Check(trial)).All(c => c.Status == CheckStatus.Pass);
+        return BaseBending.Check(trial).Concat(BaseShear.Check(trial)).Concat(ChannelFaces.Check(trial)).All(c => c.Status == CheckStatus.Pass)
+            && DeckBearing.Check(trial).All(c => c.Status != CheckStatus.Fail);
     }
 }

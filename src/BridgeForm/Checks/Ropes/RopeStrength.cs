@@ -71,7 +71,7 @@ internal static class RopeStrength
 
     private static string Source(RopeParameters ropes) =>
         $"strength: {ropes.Rope.Source}; ends: {(Terminations.Efficiency(ropes) is null ? "not known" : ropes.TerminationSource ?? "efficiency of the project file (TM 5-3810-305-10 table 4: 80 % for clips)")}; safety factor {CheckWords.Plain(ropes.SafetyFactor)} "
-        + "of the project file (trail bridge standards SSTB and LSTB at least 3, from memory; 5 is common practice of rigging, no source)";
+        + "of the project file, looked at by safety-factor";
 }
 
 /// <summary>Whether the ends suit the rope, and how clips are set.</summary>
@@ -81,8 +81,8 @@ internal static class RopeTermination
     public static DeclaredCheck Declared { get; } = new(
         "rope-termination",
         "Ends of the ropes",
-        "Whether the ends suit the rope: U-bolt clips on strand fail; on wire rope the result gives number, spacing, turn-back and torque; other ends go by their maker.",
-        "tables named in the result; common practice of rigging, no source",
+        "Whether the ends suit the rope: U-bolt clips on strand fail; on wire rope the result gives number (three at least, whatever the table says), spacing, turn-back and torque; other ends go by their maker.",
+        "tables named in the result; WAC 296-24-29401: three U-bolt clips; common practice of rigging, no source",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
     /// <summary>Clips on strand fail; clips on wire rope list number, spacing, turn-back and torque; other ends go by their maker.</summary>
@@ -109,7 +109,7 @@ internal static class RopeTermination
         var text = $"each end: {clip.Count} U-bolt clips for {clip.Size} in rope, spaced 6 × {words.Length(ropes.Rope.Diameter)} = "
             + $"{words.Length(clip.Spacing)}, turn-back {words.Length(clip.TurnBack)}, nuts {words.Torque(clip.Torque)}; saddle on the live rope";
         return Terminations.ClipsHold(ropes.Rope.Kind)
-            ? Result(CheckStatus.Pass, text, clip.Source + "; spacing 6 diameters NAVEDTRA 14026 fig. 1-8")
+            ? Result(CheckStatus.Pass, text, clip.Source + "; spacing 6 diameters NAVEDTRA 14026 fig. 1-8 and WAC 296-874-30020; saddle on the live rope WAC 296-155-33915")
             : Result(CheckStatus.Engineer, text + "; whether this rope is one that clips hold, its maker says", clip.Source);
     }
 

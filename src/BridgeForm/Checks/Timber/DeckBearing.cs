@@ -29,6 +29,9 @@ internal static class DeckBearing
             [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer])),
     ];
 
+    /// <summary>Whether an id is one of these.</summary>
+    public static bool Is(string id) => Declared.Any(d => string.Equals(d.Id, id, StringComparison.Ordinal));
+
     /// <summary>Of the deck's members.</summary>
     public static IEnumerable<CheckResult> Check(CheckContext context)
     {

@@ -1,6 +1,5 @@
 using BridgeForm.Frames;
 using BridgeForm.Loads;
-using BridgeForm.Project;
 
 namespace BridgeForm.Checks.Timber;
 

@@ -1,5 +1,3 @@
-using BridgeForm.Project;
-
 namespace BridgeForm.Checks.Timber;
 
 /// <summary>Wood pressed where post and brace stand on the base and where the brace meets the post.</summary>

@@ -12,6 +12,8 @@ internal static class SaddleProofs
 
     private static readonly TwoLinks s_rope = new();
 
+    private const double Cold = 1 - (40 * TwoLinks.Expansion);
+
     // Radius 7-1/2 in: D/d = 15/0.75 = 20.
     [Proves("saddle-bend", CheckStatus.Pass, Side.Within)]
     [Proves("saddle-bend", CheckStatus.Fail, Side.Beyond)]
@@ -56,7 +58,7 @@ internal static class SaddleProofs
     private static double Pull(TwoBays bridge)
     {
         var dead = TwoLinks.DeadLoad(bridge);
-        var (load, length) = (dead + TwoLinks.AreaLoad(bridge, 60, 0.6), s_rope.Length(dead, bridge.Sag));
-        return s_rope.Tension(load, s_rope.Drop(load, length, 1 - (40 * TwoLinks.Expansion)), length);
+        var (load, length) = (TwoLinks.Heavier(bridge, 60, 0.6, Cold), s_rope.Length(dead, bridge.Sag));
+        return s_rope.Tension(load, s_rope.Drop(load, length, Cold), length);
     }
 }
