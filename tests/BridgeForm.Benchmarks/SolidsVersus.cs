@@ -81,7 +81,11 @@ public class SolidsVersus
 
     private static double Median(Func<int> work)
     {
-        for (var i = 0; i < WarmUp; i++) work();
+        for (var i = 0; i < WarmUp; i++)
+        {
+            work();
+        }
+
         var times = new double[Runs];
         for (var i = 0; i < Runs; i++)
         {
@@ -100,7 +104,11 @@ public class SolidsVersus
             ?? throw new InvalidOperationException("node did not start.");
         var text = node.StandardOutput.ReadToEnd();
         node.WaitForExit();
-        if (node.ExitCode != 0) throw new InvalidOperationException("Run from the checkout's root, after: npm ci --prefix tests/referees");
+        if (node.ExitCode != 0)
+        {
+            throw new InvalidOperationException("Run from the checkout's root, after: npm ci --prefix tests/referees");
+        }
+
         using var answer = JsonDocument.Parse(text);
         return (answer.RootElement.GetProperty("median_us").GetDouble(), answer.RootElement.GetProperty("triangles").GetInt32());
     }

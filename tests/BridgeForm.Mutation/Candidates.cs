@@ -52,9 +52,15 @@ internal sealed class Candidates(SourceProject project, SyntaxTree tree, Constan
         foreach (var node in tree.GetRoot().DescendantNodes().OfType<ExpressionSyntax>())
         {
             if (onPaper && !IsWritten(node))
+            {
                 continue;
+            }
+
             if (IsClosed(node, v => constants.Converted(ConstantUses.Name(_model.GetDeclaredSymbol(v)!)) is not null))
+            {
                 continue;
+            }
+
             foreach (var (kind, mutated) in Changes(node))
             {
                 var site = SiteAt(node, kind, mutated, 0);
@@ -93,7 +99,10 @@ internal sealed class Candidates(SourceProject project, SyntaxTree tree, Constan
                 break;
             case LiteralExpressionSyntax literal when literal.IsKind(SyntaxKind.NumericLiteralExpression) && IsDouble(literal):
                 if (Literals.Kind(literal) is { } kind && Literals.Changed(literal) is { } changed)
+                {
                     yield return (kind, changed);
+                }
+
                 break;
             case InvocationExpressionSyntax call when Operators.LeastOrMost(call) is { } other:
                 yield return ("least or most", other);

@@ -24,7 +24,9 @@ internal sealed class ConstantUses
                 var uses = tree.GetRoot().DescendantNodes().OfType<IdentifierNameSyntax>().Where(i => names.Contains(i.Identifier.Text));
                 var model = new Lazy<SemanticModel>(() => compilation.GetSemanticModel(tree));
                 foreach (var use in uses)
+                {
                     Take(use, model);
+                }
             }
         }
     }
@@ -36,9 +38,14 @@ internal sealed class ConstantUses
         while (open.TryPop(out var next))
         {
             if (_needed.Contains(next))
+            {
                 return null;
+            }
+
             if (all.Add(next) && _madeInto.TryGetValue(next, out var into))
+            {
                 into.ToList().ForEach(open.Push);
+            }
         }
 
         return all;
@@ -56,12 +63,18 @@ internal sealed class ConstantUses
     {
         var place = Place(use);
         if (place is null || model.Value.GetSymbolInfo(use).Symbol is not IFieldSymbol { IsConst: true } field)
+        {
             return;
+        }
+
         if (place is VariableDeclaratorSyntax { Parent.Parent: FieldDeclarationSyntax } other
             && model.Value.GetDeclaredSymbol(other) is { } into)
         {
             if (!_madeInto.TryGetValue(Name(field), out var list))
+            {
                 _madeInto[Name(field)] = list = new(StringComparer.Ordinal);
+            }
+
             list.Add(Name(into));
             return;
         }

@@ -16,13 +16,18 @@ internal sealed class CoverageMap
         var path = Path.Combine(folder, "map.txt");
         var print = Fingerprint(folder);
         if (!File.Exists(path) || !string.Equals(File.ReadLines(path).FirstOrDefault(), print, StringComparison.Ordinal))
+        {
             File.WriteAllLines(path, [print]);
+        }
+
         RunMissing(folder, path, beginning);
         var map = new CoverageMap();
         foreach (var parts in File.ReadLines(path).Skip(1).Order(StringComparer.Ordinal).Select(l => l.Split('\t')))
         {
             if (parts[1].StartsWith(beginning, StringComparison.Ordinal))
+            {
                 map.Take(parts);
+            }
         }
 
         return map;
@@ -55,9 +60,14 @@ internal sealed class CoverageMap
         {
             var (code, lines) = Child.Start(0, double.PositiveInfinity, ["map", folder, .. group]);
             if (code != 0)
+            {
                 throw new InvalidOperationException($"the tests did not run to their end:\n{string.Join('\n', lines)}");
+            }
+
             lock (names)
+            {
                 File.AppendAllLines(path, lines.Where(l => l.StartsWith("map\t", StringComparison.Ordinal)));
+            }
         });
     }
 

@@ -14,7 +14,9 @@ internal sealed class Killers
     {
         _path = path;
         foreach (var parts in (File.Exists(path) ? File.ReadAllLines(path) : []).Select(l => l.Split('\t', 2)))
+        {
             _classes[parts[1]] = parts[0];
+        }
     }
 
     /// <summary>The classes with the one that is remembered, if it is among them, at the head.</summary>
@@ -31,7 +33,10 @@ internal sealed class Killers
     {
         var end = test?.LastIndexOf('.', Math.Max(0, (test.IndexOf('(', StringComparison.Ordinal) is var open and > 0 ? open : test.Length) - 1)) ?? -1;
         if (end < 0)
+        {
             return;
+        }
+
         lock (_classes)
         {
             _classes[Change(site)] = test![..end];

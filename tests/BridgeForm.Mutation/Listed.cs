@@ -48,7 +48,9 @@ internal sealed record Listed
                     .DistinctBy(e => e.SpanStart)
                     .ToArray();
                 if (found.Length > Occurrence)
+                {
                     return new Candidates(project, tree, constants).SiteAt(found[Occurrence], "listed", Mutated, Occurrence);
+                }
             }
         }
 

@@ -20,7 +20,9 @@ internal sealed class MutatedBuild(IReadOnlyList<SourceProject> projects, Consta
         foreach (var project in projects)
         {
             while (Write(project, sites.Where(s => !refused.Contains(s.Key)).ToDictionary()) is { Count: > 0 } more)
+            {
                 refused.UnionWith(more);
+            }
         }
 
         return refused;
@@ -32,7 +34,10 @@ internal sealed class MutatedBuild(IReadOnlyList<SourceProject> projects, Consta
         using var image = new MemoryStream();
         var result = compilation.Emit(image, manifestResources: project.Resources);
         if (!result.Success)
+        {
             return result.Diagnostics.Where(d => d.Severity == DiagnosticSeverity.Error).Select(Culprit).ToHashSet();
+        }
+
         File.WriteAllBytes(Path.Combine(folder, project.Name + ".dll"), image.ToArray());
         _made[project.Name + ".dll"] = MetadataReference.CreateFromImage(image.ToArray());
         return [];
@@ -44,7 +49,9 @@ internal sealed class MutatedBuild(IReadOnlyList<SourceProject> projects, Consta
         foreach (var reference in compilation.References.OfType<PortableExecutableReference>())
         {
             if (_made.TryGetValue(Path.GetFileName(reference.FilePath!), out var made))
+            {
                 compilation = compilation.ReplaceReference(reference, made);
+            }
         }
 
         var converted = sites.Values.SelectMany(s => constants.Converted(s.Constant ?? "") ?? new HashSet<string>(StringComparer.Ordinal))
@@ -52,15 +59,24 @@ internal sealed class MutatedBuild(IReadOnlyList<SourceProject> projects, Consta
         foreach (var tree in project.Compilation.SyntaxTrees)
         {
             if (project.Local(tree) is not { } file)
+            {
                 continue;
+            }
+
             var model = project.Compilation.GetSemanticModel(tree);
             var here = sites.Where(s => string.Equals(s.Value.File, file, StringComparison.Ordinal)).ToArray();
             if (here.Length == 0 && !ConstantUses.Fields(tree).Any(Converts))
+            {
                 continue;
+            }
+
             var weaver = new Weaver(here.ToLookup(s => (s.Value.Start, s.Value.Original), s => (s.Key, s.Value)), Converts);
             var root = weaver.Visit(tree.GetRoot())!;
             if (here.FirstOrDefault(s => !weaver.Woven.Contains(s.Key)) is { Value: { } lost })
+            {
                 throw new InvalidOperationException($"{lost.File}:{lost.Line}: '{lost.Original}' was not found again");
+            }
+
             compilation = compilation.ReplaceSyntaxTree(
                 tree, CSharpSyntaxTree.ParseText(root.ToFullString(), (CSharpParseOptions)tree.Options, tree.FilePath, System.Text.Encoding.UTF8));
 

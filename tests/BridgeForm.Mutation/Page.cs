@@ -43,7 +43,10 @@ internal static class Page
 
             """.ReplaceLineEndings("\n"));
         foreach (var (name, reason) in Left.Out)
+        {
             text.Append(CultureInfo.InvariantCulture, $"- `{name.TrimEnd('.')}`: {reason}\n");
+        }
+
         text.Append("- tests of the category `Referee`: outside readers\n");
         Section(text, "Survive", results.Where(r => r.IsSurvivor), r => r.Reaching == 0 ? "no test reaches it" : $"reached by {r.Reaching} classes");
         Section(text, "Equivalent", results.Where(r => r.Equivalent is not null), r => r.Equivalent!);

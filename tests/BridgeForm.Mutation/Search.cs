@@ -22,15 +22,23 @@ internal static class Search
         var listed = Listed.Read(Path.Combine(data, "survivors.json"));
         var sites = new List<(Site Site, Listed? Listed)>(listed.Select(l => (l.Planted(projects, constants), (Listed?)l)));
         if (!options.SurvivorsOnly)
+        {
             sites.AddRange(Lots.Drawn(Candidates(projects, constants), s_areas, options, [.. sites.Select(s => s.Site)]).Select(s => (s, (Listed?)null)));
+        }
+
         if (options.Count)
+        {
             return 0;
+        }
 
         var numbered = sites.Select((s, i) => (Number: i + 1, s.Site, s.Listed)).ToImmutableArray();
         var folder = Copied(root, data, options.SurvivorsOnly ? "survivors" : "all");
         var refused = new MutatedBuild(projects, constants, folder).Write(numbered.ToDictionary(n => n.Number, n => n.Site));
         if (numbered.FirstOrDefault(n => n.Listed is not null && refused.Contains(n.Number)) is { Site: { } lost })
+        {
             throw new InvalidOperationException($"{lost.File}:{lost.Line}: '{lost.Mutated}' does not compile");
+        }
+
         numbered = [.. numbered.Where(n => !refused.Contains(n.Number) && (options.Only.Count == 0 || options.Only.Contains(n.Number)))];
         return options.SurvivorsOnly
             ? Survivors(folder, numbered)
@@ -68,10 +76,16 @@ internal static class Search
             Equivalent = equivalents.FirstOrDefault(e => e.Is(n.Site))?.Why,
         }));
         foreach (var old in equivalents.Where(e => options.Only.Count == 0 && !numbered.Any(n => e.Is(n.Site))))
+        {
             Console.WriteLine($"listed as equivalent, not among the places: {old.File} {old.Member} '{old.Original}'");
+        }
+
         Console.WriteLine(Page.Totals(results));
         if (options.Page is { } page)
+        {
             File.WriteAllText(Path.Combine(root, page), Page.Text(results, options));
+        }
+
         return Page.IsEnough(results) ? 0 : 1;
     }
 
@@ -91,7 +105,10 @@ internal static class Search
         var built = Path.Combine(root, "tests", "BridgeForm.Tests", "bin", "Release", "net10.0");
         var folder = Directory.CreateDirectory(Path.Combine(data, "obj", "mutated", name)).FullName;
         foreach (var file in Directory.EnumerateFiles(built, "*.dll"))
+        {
             File.Copy(file, Path.Combine(folder, Path.GetFileName(file)), overwrite: true);
+        }
+
         return folder;
     }
 
@@ -99,7 +116,10 @@ internal static class Search
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
         while (!File.Exists(Path.Combine(folder.FullName, "BridgeForm.sln")))
+        {
             folder = folder.Parent ?? throw new DirectoryNotFoundException("BridgeForm.sln is in no folder above this program");
+        }
+
         return folder.FullName;
     }
 }

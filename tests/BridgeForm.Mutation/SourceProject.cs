@@ -65,7 +65,10 @@ internal sealed class SourceProject
         var said = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
         if (process.ExitCode != 0)
+        {
             throw new InvalidOperationException($"the build does not say how {name} is compiled:\n{said}");
+        }
+
         var line = JsonDocument.Parse(said).RootElement.GetProperty("Items").GetProperty("CscCommandLineArgs")
             .EnumerateArray().Select(a => a.GetProperty("Identity").GetString()!);
         return new(root, name, CSharpCommandLineParser.Default.Parse(line, folder, sdkDirectory: null));

@@ -70,9 +70,13 @@ internal sealed class TestClasses
         var sink = new Sink(message =>
         {
             if (message is ITestCaseDiscoveryMessage { TestCase: IXunitTestCase test } && !test.Traits.Any(t => t.Value.Contains(Left.Referees)))
+            {
                 found.Add(test);
+            }
             else if (message is IDiscoveryCompleteMessage)
+            {
                 done.Set();
+            }
         });
         _discoverer.Find(name, includeSourceInformation: false, sink, _options);
         done.Wait();

@@ -17,12 +17,18 @@ internal sealed class Weaver(ILookup<(int Start, string Text), (int Number, Site
     {
         var visited = base.Visit(node);
         if (node is not ExpressionSyntax || visited is not ExpressionSyntax inner)
+        {
             return visited;
+        }
+
         foreach (var (number, site) in sites[(node.SpanStart, Site.Collapsed(node.ToString()))])
         {
             // A parenthesis may begin and read alike only with its own text; each number is woven once, at the outermost node.
             if (!Woven.Add(number))
+            {
                 continue;
+            }
+
             var plain = inner.WithoutTrivia();
             inner = SyntaxFactory.ParseExpression($"({Switch.Call(number)} ? ({site.Mutated}) : ({plain.ToFullString()}))")
                 .WithTriviaFrom(inner);
@@ -36,7 +42,10 @@ internal sealed class Weaver(ILookup<(int Start, string Text), (int Number, Site
         var variable = node.Declaration.Variables[0];
         var visited = (FieldDeclarationSyntax)base.VisitFieldDeclaration(node)!;
         if (node.Declaration.Variables.Count > 1 || !node.Modifiers.Any(SyntaxKind.ConstKeyword) || !isConverted(variable))
+        {
             return visited;
+        }
+
         var modifiers = string.Join(' ', node.Modifiers.Where(m => !m.IsKind(SyntaxKind.ConstKeyword)).Select(m => m.Text));
         var value = visited.Declaration.Variables[0].Initializer!.Value.ToFullString();
         return SyntaxFactory.ParseMemberDeclaration(

@@ -49,7 +49,10 @@ public static class RopeMarkTable
     private static IEnumerable<IReadOnlyList<string>> Cut(RopeCut? cut, DisplayUnits units)
     {
         if (cut is null)
+        {
             yield break;
+        }
+
         yield return Line("Unstressed from support to support", cut.BetweenSupports);
         yield return Line("Unstressed backstay at A", cut.BackstayA);
         yield return Line("Unstressed backstay at B", cut.BackstayB);

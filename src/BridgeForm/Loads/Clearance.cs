@@ -12,7 +12,10 @@ internal static class CaseSurroundings
     public static LoadCaseResult Look(BridgeParameters parameters, LoadCaseResult result)
     {
         if (result.Shape is not { } shape)
+        {
             return result;
+        }
+
         return Cleared(parameters, result, shape) with { SteepestDeck = Steepest(parameters, shape) };
     }
 
@@ -81,11 +84,17 @@ public static class Clearance
     public static double? OverGround(RopeShape shape, ImmutableArray<GroundPoint> ground, double below, double skipped)
     {
         if (ground.Length < 2)
+        {
             return null;
+        }
+
         var from = Math.Max(ground[0].X, shape.Nodes[0].X + skipped);
         var to = Math.Min(ground[^1].X, shape.Nodes[^1].X - skipped);
         if (to < from)
+        {
             return null;
+        }
+
         var atRope = shape.Curve(SamplesPerBay)
             .Where(p => p.X >= from && p.X <= to)
             .Select(p => p.Y - Height(ground, p.X));

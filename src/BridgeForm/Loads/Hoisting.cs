@@ -59,10 +59,18 @@ public static class Hoisting
             .Select(t => (Temperature: t, Rope: LoadCaseRequest.At(design, t - reference, stays, stretch)))
             .ToArray();
         foreach (var (temperature, rope) in complete)
+        {
             Add(Bare, temperature, BareRope(rope));
+        }
+
         if (frameLoads is { } loads)
+        {
             foreach (var (temperature, rope) in complete)
+            {
                 Add(Frames, temperature, rope with { Loads = loads });
+            }
+        }
+
         return new HoistingTable(rows.ToImmutable(), failures.ToImmutable());
 
         void Add(string stage, double temperature, LoadCaseRequest request)
@@ -70,9 +78,13 @@ public static class Hoisting
             token.ThrowIfCancellationRequested();
             if (LoadCaseSolver.TryFind(
                 request, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, out var shape, out var failure))
+            {
                 rows.Add(Row(stage, temperature, shape!));
+            }
             else
+            {
                 failures.Add(new HoistingFailure(stage, temperature, failure!));
+            }
         }
     }
 
@@ -96,7 +108,9 @@ public static class Hoisting
         foreach (var temperature in temperatures.Order())
         {
             if (merged.TrueForAll(m => Math.Abs(m - temperature) > SameTemperature))
+            {
                 merged.Add(temperature);
+            }
         }
 
         return [.. merged.Order()];

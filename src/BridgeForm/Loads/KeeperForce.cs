@@ -28,7 +28,9 @@ public sealed record KeeperForce(string Frame, string Case, double Load, double 
             for (var i = 0; i < forces.Length; i++)
             {
                 if (worst[i] is not { } so || forces[i].Needed > so.Needed)
+                {
                     worst[i] = forces[i];
+                }
             }
         }
 

@@ -28,14 +28,19 @@ public sealed record Lift(string Case, string Frame, double? Force)
     private static Lift In(LoadCaseResult result, ImmutableArray<string> names)
     {
         if (result.RollsOver || result.Shape is not { } shape)
+        {
             return new Lift(result.Id, "", null);
+        }
+
         var (frame, least) = (1, double.PositiveInfinity);
         foreach (var rope in (RopeShape[])[shape, result.Lighter!])
         {
             for (var i = 1; i + 1 < rope.Loads.Length; i++)
             {
                 if (rope.Loads[i] < least)
+                {
                     (frame, least) = (i, rope.Loads[i]);
+                }
             }
         }
 

@@ -154,7 +154,9 @@ public static class LoadCases
             Temperature = input.Coldest,
         };
         foreach (var own in loads.Cases)
+        {
             yield return Own(input, own, span, edge);
+        }
     }
 
     private static Loading Dead(LoadCaseInput input, string id, string title, double temperature) =>
@@ -231,7 +233,10 @@ public static class LoadCases
     private static LoadCaseResult Solve(LoadCaseInput input, Loading loading, double accuracy, int maxIterations)
     {
         if (Pair(input, loading, accuracy, maxIterations, out var failure) is not { } found)
+        {
             return Failed(loading, failure);
+        }
+
         var pair = found.Shape;
         var (shape, other) = pair.Left.LargestTension >= pair.Right.LargestTension ? (pair.Left, pair.Right) : (pair.Right, pair.Left);
         var middle = input.Design.Nodes[^1].X / 2;

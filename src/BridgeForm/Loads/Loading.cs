@@ -54,7 +54,9 @@ internal sealed record PlacedLoad(ImmutableArray<double> Weights, double FromMid
         for (var i = 1; i + 1 < Weights.Length; i++)
         {
             if (Weights[i] > 0)
+            {
                 largest = Math.Max(largest, 0.5 + (side * (FromMiddle + (Heights[i] * tilts[i])) / spacing));
+            }
         }
 
         return largest;

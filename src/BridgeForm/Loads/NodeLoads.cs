@@ -21,7 +21,10 @@ public static class NodeLoads
             var (a, b) = (nodes[i].X, nodes[i + 1].X);
             var (begin, end) = (Math.Clamp(from, a, b), Math.Clamp(to, a, b));
             if (end <= begin)
+            {
                 continue;
+            }
+
             var atB = (((begin + end) / 2) - a) / (b - a);
             lengths[i] += (end - begin) * (1 - atB);
             lengths[i + 1] += (end - begin) * atB;
@@ -57,7 +60,10 @@ public static class NodeLoads
         {
             var (a, b) = (nodes[i].X, nodes[i + 1].X);
             if (x < a || x >= b)
+            {
                 continue;
+            }
+
             (shares[i], shares[i + 1]) = ((b - x) / (b - a), (x - a) / (b - a));
         }
 

@@ -70,7 +70,10 @@ public sealed record RopeCut
     private static double Unstressed(BackstayParameters? stay, double tensionAtSupport, RopeShape design)
     {
         if (stay is null)
+        {
             return 0;
+        }
+
         var tension = stay.Sliding ? tensionAtSupport : HeldBackstay.Tension(stay.Angle, design.Horizontal);
         return stay.Length / (1 + (tension / design.AxialStiffness));
     }

@@ -126,7 +126,10 @@ public static class RopeMarks
         RopeShape design, ImmutableArray<string> frameNames, double markingTension)
     {
         if (frameNames.Length != design.Nodes.Length)
+        {
             throw new ArgumentException("There must be one name a node.", nameof(frameNames));
+        }
+
         ArgumentOutOfRangeException.ThrowIfNegative(markingTension);
         var stretched = 1 + (markingTension / design.AxialStiffness);
         var marks = ImmutableArray.CreateBuilder<RopeMark>(frameNames.Length);
@@ -135,7 +138,9 @@ public static class RopeMarks
         {
             marks.Add(new RopeMark(frameNames[i], along.Value, along.Value * stretched));
             if (i < design.Segments.Length)
+            {
                 along = along.Plus(design.Segments[i].UnstressedLength);
+            }
         }
 
         return marks.MoveToImmutable();
@@ -159,9 +164,12 @@ public static class RopeCautions
             "Cut both ropes from one reel, so that they stretch alike and the bridge hangs level.",
             "Wear gloves and eye protection: broken wires cut, and chips fly from cut rope.");
         if (Terminations.IsClips(ropes))
+        {
             all.AddRange(
                 "Clips: the saddle on the live rope, the U-bolt on the turned-back end.",
                 "Tighten clips again to their torque after the first full load, and then once a year.");
+        }
+
         all.Add("Look along every rope and at every end once a year: broken wires, rust, slip at clips, wood worn by the rope.");
         return all.ToImmutable();
     }

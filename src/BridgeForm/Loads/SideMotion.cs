@@ -14,7 +14,10 @@ internal static class SideMotion
     public static RopeModes? Find(LoadCaseInput input, LoadCaseResult result)
     {
         if (RopeModes.Find(result.Id, result.Shape!) is not { } modes || input.Standing is not { } standing)
+        {
             return null;
+        }
+
         if (LoadCases.Evenly(input, result.Id) is not { } even
             || SwayModes.Find(even.Rope, even.Spacing, even.Loads, even.Shape, Masses(input, standing, even.Loads)) is not { } sway)
         {

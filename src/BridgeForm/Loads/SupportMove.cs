@@ -33,7 +33,10 @@ public static class SupportMove
         if (!TryMove(design, stays, span - move, rise, out var towards, out failure)
             || !TryMove(design, stays, span, rise - move, out var lowerB, out failure)
             || !TryMove(design, stays, span, rise + move, out var lowerA, out failure))
+        {
             return false;
+        }
+
         // A shape is told from its own support A: where A moves, so do the axes.
         double[] after =
         [

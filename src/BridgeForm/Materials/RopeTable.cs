@@ -39,7 +39,9 @@ public static class RopeTable
     {
         var at = Ropes.IndexOf(rope);
         for (var i = at + 1; at >= 0 && i < Ropes.Length && Ropes[i].Diameter > Ropes[i - 1].Diameter; i++)
+        {
             yield return Ropes[i];
+        }
     }
 
     private static IEnumerable<RopeProperties> Variants(RopeMake make)
@@ -71,7 +73,10 @@ public static class RopeTable
         // A whole number, a fraction, or both with a dash between: 1, 3/4, 1-1/8.
         var dash = size.IndexOf('-', StringComparison.Ordinal);
         if (dash > 0)
+        {
             return Inches(size[..dash]) + Inches(size[(dash + 1)..]);
+        }
+
         var parts = size.Split('/');
         var whole = double.Parse(parts[0], CultureInfo.InvariantCulture);
         return parts.Length == 1 ? whole : whole / double.Parse(parts[1], CultureInfo.InvariantCulture);

@@ -54,9 +54,15 @@ internal sealed class CaseShooting
         {
             var bay = new FedBay(lengths[i], (0, 0), false);
             if (i == 0 && request.BackstayA is { } a)
+            {
                 bay = bay.FedFromStart(a, h, v, request.AxialStiffness);
+            }
+
             if (i == lengths.Length - 1 && request.BackstayB is { } b)
+            {
                 bay = bay.FedFromEnd(b, h, (shot._vertical, shot._verticalRates), request);
+            }
+
             shot.Add(bay, i);
         }
 
@@ -68,7 +74,10 @@ internal sealed class CaseShooting
     private void Add(HeldBackstay? stay)
     {
         if (stay is null)
+        {
             return;
+        }
+
         var (length, byHorizontal) = stay.Give(_h, _request.AxialStiffness);
         _x = _x.Plus(length);
         XRates = (XRates.H + byHorizontal, XRates.V);
@@ -131,9 +140,14 @@ internal readonly record struct FedBay(double Length, (double H, double V) Rates
             var change = Math.Abs(Length + fed - length);
             length = Length + fed;
             if (length <= ShortestShare * Length)
+            {
                 return Gone();
+            }
+
             if (change <= Math.BitIncrement(length) - length)
+            {
                 break;
+            }
         }
 
         // d(length) = byTension · dT with T² = h² + end² and end = vertical − w·length.

@@ -28,10 +28,16 @@ internal static class DesignRounds
         DesignRequest request, int bays, double accuracy, int maxIterations, out RopeShape? shape, out string? failure)
     {
         if (!TrySolve(request, TrialLoads(request, bays), null, TrialAccuracy, maxIterations, out shape))
+        {
             return Fail(NoShape(bays), out shape, out failure);
+        }
+
         var rounds = request.Stepped is null ? maxIterations : FreeRounds;
         if (TrySettle(request, null, accuracy, rounds, maxIterations, ref shape, out failure))
+        {
             return true;
+        }
+
         return failure is null && request.Stepped is not null
             ? TryFindHeld(request, accuracy, maxIterations, ref shape, out failure)
             : Fail(failure ?? Unsettled, out shape, out failure);
@@ -48,7 +54,9 @@ internal static class DesignRounds
         do
         {
             if (!TrySettle(request, steps.Current, accuracy, maxIterations, maxIterations, ref shape, out failure))
+            {
                 return Fail(failure ?? Unsettled, out shape, out failure);
+            }
         }
         while (!steps.Settles(request.Stepped(shape!.Nodes, null).Steps));
         return true;
@@ -69,13 +77,21 @@ internal static class DesignRounds
         {
             var (loads, used) = InteriorLoads(request, shape!.Nodes, steps);
             if (loads.Any(p => !double.IsFinite(p)))
+            {
                 return Fail("A load on the rope is not a number.", out shape, out failure);
+            }
+
             var previous = shape;
             if (!TrySolve(request, loads, previous, accuracy, maxIterations, out shape))
+            {
                 return Fail(NoShape(loads.Length - 1), out shape, out failure);
+            }
+
             shape = shape! with { Steps = used };
             if (Agree(request, previous, shape, accuracy))
+            {
                 return true;
+            }
         }
 
         return false;
@@ -104,7 +120,10 @@ internal static class DesignRounds
     {
         var (loads, used) = request.Stepped is { } stepped ? stepped(nodes, steps) : new SteppedLoads(request.NodeLoads(nodes), []);
         if (loads.Length != nodes.Length)
+        {
             throw new ArgumentException("There must be one load a node, supports included.", nameof(request));
+        }
+
         return new SteppedLoads(loads.SetItem(0, 0).SetItem(loads.Length - 1, 0), steps ?? used);
     }
 
@@ -124,12 +143,18 @@ internal static class DesignRounds
     {
         shape = null;
         if (DesignSolver.Estimate(request, loads) is not { } estimate)
+        {
             return false;
+        }
+
         var start = near is null ? estimate : Scaled(near, estimate, request);
         var solved = DesignSolver.Solve(request, loads, start, accuracy, maxIterations)
             ?? Continue(request, loads, accuracy, maxIterations);
         if (solved is not var ((h, v, _), shot))
+        {
             return false;
+        }
+
         shape = RopeTrace.Shape(h, v, shot.Lengths, loads, request.WeightPerLength, request.AxialStiffness);
         return true;
     }
@@ -138,7 +163,10 @@ internal static class DesignRounds
     private static DesignUnknowns Scaled(RopeShape near, DesignUnknowns estimate, DesignRequest request)
     {
         if (DesignSolver.Estimate(request, near.Loads) is not { } old)
+        {
             return estimate;
+        }
+
         var h = near.Horizontal * estimate.H / old.H;
         var v = near.Segments[0].VerticalA + estimate.V - old.V;
         return new DesignUnknowns(h, v, request.Step == Project.FrameStep.Plan ? estimate.Step : Chord(near));

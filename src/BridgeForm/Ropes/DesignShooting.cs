@@ -66,7 +66,9 @@ internal sealed class DesignShooting
         for (var i = 0; i < shooting._lengths.Length; i++)
         {
             if (!shooting.TryAddBay(i))
+            {
                 return null;
+            }
         }
 
         return shooting;
@@ -77,10 +79,16 @@ internal sealed class DesignShooting
         var (w, stiffness) = (_request.WeightPerLength, _request.AxialStiffness);
         var length = SegmentLength.Find(_trial.H, _vertical, w, stiffness, _trial.Step, InPlan);
         if (!double.IsFinite(length))
+        {
             return false;
+        }
+
         var piece = new ElasticCatenary(_trial.H, _vertical, length, w, stiffness);
         if (!_middlePassed && (_x.Value + piece.X >= _request.Span / 2 || i == _lengths.Length - 1))
+        {
             MeasureMiddle();
+        }
+
         _lengths[i] = length;
         Advance(piece, LengthRates(piece));
         _vertical = piece.VerticalEnd - _loads[i + 1];
@@ -155,14 +163,25 @@ internal static class SegmentLength
             var piece = new ElasticCatenary(horizontal, vertical, length, weight, stiffness);
             var (excess, slope) = Excess(piece, step, inPlan);
             if (excess < 0)
+            {
                 low = length;
+            }
             else
+            {
                 high = length;
+            }
+
             var next = length - (excess / slope);
             if (!(next > low && next < high) && Math.Abs(next - length) > LastStep * length)
+            {
                 next = double.IsInfinity(high) ? 2 * length : (low + high) / 2;
+            }
+
             if (Math.Abs(next - length) <= LastStep * length)
+            {
                 return next;
+            }
+
             length = next;
         }
 
@@ -179,7 +198,10 @@ internal static class SegmentLength
     private static (double Excess, double Slope) Excess(ElasticCatenary piece, double step, bool inPlan)
     {
         if (inPlan)
+        {
             return (piece.X - step, piece.XByLength);
+        }
+
         var chord = piece.Chord;
         return (chord - step, ((piece.X * piece.XByLength) + (piece.Drop * piece.DropByLength)) / chord);
     }

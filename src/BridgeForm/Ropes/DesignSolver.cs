@@ -24,21 +24,34 @@ internal static class DesignSolver
         DesignRequest request, ImmutableArray<double> loads, DesignUnknowns start, double accuracy, int maxIterations)
     {
         if (DesignShooting.Try(request, loads, start) is not { } first)
+        {
             return null;
+        }
+
         var at = (Unknowns: start, Shot: first);
         for (var i = 0; i < maxIterations; i++)
         {
             var error = Error(request, at.Shot);
             var met = error <= accuracy;
             if (!TryStep(request, at.Shot, out var step))
+            {
                 return met ? at : null;
+            }
+
             // Once the conditions are met one full step more takes what digits are left.
             if (Search(request, loads, at.Unknowns, step, error, met ? 1 : SmallestDamping) is { } better)
+            {
                 at = better;
+            }
             else if (!met)
+            {
                 return null;
+            }
+
             if (met)
+            {
                 return at;
+            }
         }
 
         return null;
@@ -59,7 +72,10 @@ internal static class DesignSolver
         }
 
         if (!(moment > 0))
+        {
             return null;
+        }
+
         var h = moment / request.Sag;
         var step = request.Step == Project.FrameStep.Plan ? span / bays : ParabolaLength(request) / bays;
         return new DesignUnknowns(h, reaction - (h * request.Rise / span), bays == 1 ? Chord(request) : step);
@@ -84,16 +100,24 @@ internal static class DesignSolver
     {
         var damping = 1.0;
         if (from.H + step.H < LargestFall * from.H)
+        {
             damping = Math.Min(damping, (LargestFall - 1) * from.H / step.H);
+        }
+
         if (from.Step + step.Step < LargestFall * from.Step)
+        {
             damping = Math.Min(damping, (LargestFall - 1) * from.Step / step.Step);
+        }
+
         for (; damping >= leastDamping; damping /= 2)
         {
             var trial = new DesignUnknowns(
                 from.H + (damping * step.H), from.V + (damping * step.V), from.Step + (damping * step.Step));
             var shot = DesignShooting.Try(request, loads, trial);
             if (shot is not null && Error(request, shot) < error)
+            {
                 return (trial, shot);
+            }
         }
 
         return null;

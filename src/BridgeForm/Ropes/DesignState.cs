@@ -44,9 +44,15 @@ public static class DesignState
         shape = null;
         failure = Unsolvable(request);
         if (failure is not null)
+        {
             return false;
+        }
+
         if (request.Bays is { } bays)
+        {
             return DesignRounds.TryFindAt(request, bays, accuracy, maxIterations, out shape, out failure);
+        }
+
         return request.Step == Project.FrameStep.Plan
             ? DesignRounds.TryFindAt(request, Smallest(request.Span, request.Spacing!.Value), accuracy, maxIterations, out shape, out failure)
             : TryFindFewest(request, accuracy, maxIterations, out shape, out failure);
@@ -59,11 +65,20 @@ public static class DesignState
     {
         double[] positive = [request.Span, request.Sag, request.AxialStiffness, request.Spacing ?? 1, request.Bays ?? 1];
         if (!positive.All(v => double.IsFinite(v) && v > 0))
+        {
             return "Span, sag, stiffness and spacing must be positive numbers.";
+        }
+
         if (!double.IsFinite(request.Rise) || !double.IsFinite(request.WeightPerLength) || request.WeightPerLength < 0)
+        {
             return "Rise and rope weight must be numbers, and the weight not negative.";
+        }
+
         if (request.Bays is null && request.Spacing is null)
+        {
             return "Either the number of bays or their largest length must be given.";
+        }
+
         var bays = request.Bays ?? (request.Span / request.Spacing!.Value);
         return bays > MaxBays ? TooMany : null;
     }
@@ -82,14 +97,25 @@ public static class DesignState
         while (bays <= MaxBays)
         {
             if (!DesignRounds.TryFindAt(request, bays, accuracy, maxIterations, out shape, out failure))
+            {
                 return false;
+            }
+
             var chord = DesignRounds.Chord(shape!);
             if (Keeps(chord, spacing))
+            {
                 (enough, best, tooFew) = (bays, shape, FewerIsTooLong(chord, bays, spacing) ? bays - 1 : tooFew);
+            }
             else
+            {
                 tooFew = bays;
+            }
+
             if (enough == tooFew + 1 && best is not null)
+            {
                 return DesignRounds.Accept(best, out shape, out failure);
+            }
+
             bays = Math.Max(tooFew + 1, Math.Min(enough - 1, Smallest(chord * bays, spacing)));
         }
 

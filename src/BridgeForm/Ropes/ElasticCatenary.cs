@@ -110,11 +110,20 @@ internal readonly struct ElasticCatenary
     private static double Phi(double h, double start, double end, double u)
     {
         if (u <= 0)
+        {
             return 1;
+        }
+
         if (u < TautQuotient)
+        {
             return AtanhSeries(u * u);
+        }
+
         if (u < SlackQuotient)
+        {
             return Math.Atanh(u) / u;
+        }
+
         var above = TensionPlus(h, start) + TensionPlus(h, -end);
         var below = TensionPlus(h, -start) + TensionPlus(h, end);
         return 0.5 * Math.Log(above / below) / u;

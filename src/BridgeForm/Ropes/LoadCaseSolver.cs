@@ -52,7 +52,10 @@ public static class LoadCaseSolver
         shape = null;
         failure = Unsolvable(request);
         if (failure is not null)
+        {
             return false;
+        }
+
         if (Solve(request, accuracy, maxIterations) is not { } found)
         {
             failure = "The rope's shape did not settle within the allowed number of steps.";
@@ -80,16 +83,31 @@ public static class LoadCaseSolver
     private static string? Unsolvable(LoadCaseRequest request)
     {
         if (request.UnstressedLengths.IsEmpty || request.Loads.Length != request.UnstressedLengths.Length + 1)
+        {
             throw new ArgumentException("There must be one load a node, supports included.", nameof(request));
+        }
+
         if (!request.UnstressedLengths.All(l => double.IsFinite(l) && l > 0))
+        {
             return "A bay of the rope has no length.";
+        }
+
         if (!request.Loads.All(double.IsFinite))
+        {
             return "A load on the rope is not a number.";
+        }
+
         double[] positive = [request.Span, request.AxialStiffness];
         if (!positive.All(v => double.IsFinite(v) && v > 0) || !double.IsFinite(request.Rise))
+        {
             return "Span and stiffness must be positive numbers, and the rise a number.";
+        }
+
         if (!(request.WeightPerLength >= 0) || !double.IsFinite(request.WeightPerLength))
+        {
             return "The rope's weight must be a number and not negative.";
+        }
+
         return ReferenceForce(request) > 0 ? null : "Nothing hangs on the rope and it has no weight: any shape would do.";
     }
 
@@ -105,14 +123,22 @@ public static class LoadCaseSolver
             var gap = Gap(request, shot);
             var step = Step(shot, gap);
             if (!double.IsFinite(step.H) || !double.IsFinite(step.V))
+            {
                 return null;
+            }
+
             var closed = ElasticCatenary.Hypotenuse(step.H, step.V) <= allowed
                 || ElasticCatenary.Hypotenuse(gap.X, gap.Drop) <= noGap;
             if (Search(request, (h, v), step, gap, closed) is not { } next)
+            {
                 return null;
+            }
+
             (h, v, shot) = next;
             if (closed)
+            {
                 return (h, v, shot);
+            }
         }
 
         return null;
@@ -130,7 +156,9 @@ public static class LoadCaseSolver
             var shot = CaseShooting.Shoot(request, h, v);
             var after = Gap(request, shot);
             if (closed || (after.X * step.H) + (after.Drop * step.V) <= (LargestOvershoot * Math.Abs(before)) + noise)
+            {
                 return (h, v, shot);
+            }
         }
 
         return null;
@@ -167,7 +195,9 @@ public static class LoadCaseSolver
             Add(request.WeightPerLength * request.UnstressedLengths[i], x + (length / 2));
             x += length;
             if (i < request.UnstressedLengths.Length - 1)
+            {
                 Add(request.Loads[i + 1], x);
+            }
         }
 
         var h = Math.Max(Math.Abs(moment), ReferenceForce(request) * chord * TautSag) / sag;

@@ -32,11 +32,20 @@ public static class RopeCurve
     public static double HeightAt(this RopeShape shape, double x)
     {
         if (double.IsNaN(x))
+        {
             throw new ArgumentException("x is not a number.", nameof(x));
+        }
+
         if (x <= shape.Nodes[0].X)
+        {
             return shape.Nodes[0].Y;
+        }
+
         if (x >= shape.Nodes[^1].X)
+        {
             return shape.Nodes[^1].Y;
+        }
+
         var (segment, along) = Locate(shape, x);
         return shape.PointAt(segment, along).Y;
     }
@@ -52,7 +61,9 @@ public static class RopeCurve
         {
             points.Add(shape.Nodes[i]);
             for (var k = 1; k < samplesPerSegment; k++)
+            {
                 points.Add(shape.PointAt(i, shape.Segments[i].UnstressedLength * k / samplesPerSegment));
+            }
         }
 
         points.Add(shape.Nodes[^1]);
@@ -73,7 +84,10 @@ public static class RopeCurve
             // The rope's slope is −V/H, and V falls by the rope's own weight along the piece.
             var along = (shape.Segments[i].VerticalA + (slope * shape.Horizontal)) / shape.WeightPerLength;
             if (along > 0 && along < shape.Segments[i].UnstressedLength)
+            {
                 best = Lower(best, shape.PointAt(i, along), slope);
+            }
+
             best = Lower(best, shape.Nodes[i + 1], slope);
         }
 
@@ -132,9 +146,13 @@ public static class RopeCurve
         {
             var middle = (low + high) / 2;
             if (shape.Nodes[middle].X <= x)
+            {
                 low = middle;
+            }
             else
+            {
                 high = middle;
+            }
         }
 
         var segment = shape.Segments[low];

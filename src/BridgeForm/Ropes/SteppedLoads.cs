@@ -42,7 +42,10 @@ internal sealed class HeldSteps
     {
         var next = WithHeld(asked);
         if (next.SequenceEqual(Current))
+        {
             return true;
+        }
+
         _tried.Add(Current);
         var seen = _tried.FindIndex(t => t.SequenceEqual(next));
         if (seen >= 0 || _tried.Count == LongestChase)
@@ -61,7 +64,9 @@ internal sealed class HeldSteps
         {
             var (low, high) = (circle.Min(t => t[i]), circle.Max(t => t[i]));
             if (low < high)
+            {
                 _held[i] = low;
+            }
         }
     }
 
@@ -69,7 +74,10 @@ internal sealed class HeldSteps
     {
         var all = steps.ToBuilder();
         foreach (var (i, value) in _held)
+        {
             all[i] = value;
+        }
+
         return all.ToImmutable();
     }
 }

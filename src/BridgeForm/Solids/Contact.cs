@@ -21,22 +21,35 @@ public static class Contact
         foreach (var normal in a.FaceNormals)
         {
             least = Math.Min(least, Along(a, b, normal));
-            if (least <= enough) return least;
+            if (least <= enough)
+            {
+                return least;
+            }
         }
 
         foreach (var normal in b.FaceNormals)
         {
             least = Math.Min(least, Along(a, b, normal));
-            if (least <= enough) return least;
+            if (least <= enough)
+            {
+                return least;
+            }
         }
 
         foreach (var p in a.EdgeDirections)
         {
             foreach (var q in b.EdgeDirections)
             {
-                if (Unit(p.Cross(q)) is not { } axis) continue;
+                if (Unit(p.Cross(q)) is not { } axis)
+                {
+                    continue;
+                }
+
                 least = Math.Min(least, Along(a, b, axis));
-                if (least <= enough) return least;
+                if (least <= enough)
+                {
+                    return least;
+                }
             }
         }
 
@@ -55,7 +68,10 @@ public static class Contact
         foreach (var normal in body.FaceNormals)
         {
             least = Math.Min(least, Along(rope, body, normal));
-            if (least <= enough) return least;
+            if (least <= enough)
+            {
+                return least;
+            }
         }
 
         return Math.Min(least, CornersAndEdges(rope, body, least, enough));
@@ -69,8 +85,15 @@ public static class Contact
         {
             Try(vertex - rope.From);
             Try(vertex - rope.To);
-            if (along is { } direction) Try(Square(vertex - rope.From, direction));
-            if (least <= enough) return least;
+            if (along is { } direction)
+            {
+                Try(Square(vertex - rope.From, direction));
+            }
+
+            if (least <= enough)
+            {
+                return least;
+            }
         }
 
         foreach (var (from, to) in body.Edges)
@@ -79,14 +102,20 @@ public static class Contact
             Try(edge.Cross(line));
             Try(Square(rope.From - body.Vertices[from], edge));
             Try(Square(rope.To - body.Vertices[from], edge));
-            if (least <= enough) return least;
+            if (least <= enough)
+            {
+                return least;
+            }
         }
 
         return least;
 
         void Try(Vector3d axis)
         {
-            if (Unit(axis) is { } unit) least = Math.Min(least, Along(rope, body, unit));
+            if (Unit(axis) is { } unit)
+            {
+                least = Math.Min(least, Along(rope, body, unit));
+            }
         }
     }
 

@@ -62,17 +62,32 @@ public sealed class ConvexBody
         var directions = new List<Vector3d>();
         foreach (var face in solid.Faces)
         {
-            if (!planes.Exists(p => p.Normal.Dot(face.Plane.Normal) > 0 && Parallel(p.Normal, face.Plane.Normal))) planes.Add(face.Plane);
-            if (!normals.Exists(n => Parallel(n, face.Plane.Normal))) normals.Add(face.Plane.Normal);
+            if (!planes.Exists(p => p.Normal.Dot(face.Plane.Normal) > 0 && Parallel(p.Normal, face.Plane.Normal)))
+            {
+                planes.Add(face.Plane);
+            }
+
+            if (!normals.Exists(n => Parallel(n, face.Plane.Normal)))
+            {
+                normals.Add(face.Plane.Normal);
+            }
+
             foreach (var loop in face.Loops)
             {
                 for (var i = 0; i < loop.Length; i++)
                 {
                     var (from, to) = (loop[i], loop[(i + 1) % loop.Length]);
-                    if (from > to) continue; // the other face has it too
+                    if (from > to)
+                    {
+                        continue; // the other face has it too
+                    }
+
                     edges.Add((from, to));
                     var direction = (solid.Vertices[to] - solid.Vertices[from]).Normalized();
-                    if (!directions.Exists(d => Parallel(d, direction))) directions.Add(direction);
+                    if (!directions.Exists(d => Parallel(d, direction)))
+                    {
+                        directions.Add(direction);
+                    }
                 }
             }
         }
@@ -116,7 +131,11 @@ public sealed class ConvexBody
     private static ImmutableArray<T> Map<T>(ImmutableArray<T> items, Placement placement, Func<Placement, T, T> step)
     {
         var mapped = ImmutableArray.CreateBuilder<T>(items.Length);
-        foreach (var item in items) mapped.Add(step(placement, item));
+        foreach (var item in items)
+        {
+            mapped.Add(step(placement, item));
+        }
+
         return mapped.MoveToImmutable();
     }
 }
@@ -127,9 +146,17 @@ internal static class ConvexCells
     public static ImmutableArray<ConvexBody> Split(CutStock stock)
     {
         var whole = StockSolid.Build(stock with { Channels = [], Holes = [] }).OrNull;
-        if (whole is null) return [];
+        if (whole is null)
+        {
+            return [];
+        }
+
         var cells = new List<Solid> { whole };
-        foreach (var channel in stock.Channels) cells = [.. cells.SelectMany(cell => Split(cell, StockCutters.Build(stock, channel)))];
+        foreach (var channel in stock.Channels)
+        {
+            cells = [.. cells.SelectMany(cell => Split(cell, StockCutters.Build(stock, channel)))];
+        }
+
         return [.. cells.Select(ConvexBody.Of)];
     }
 
@@ -139,8 +166,16 @@ internal static class ConvexCells
         var rest = cell;
         foreach (var plane in cutter.Planes)
         {
-            if (rest.Cut(plane.Flipped(), cutter.Origin).OrNull is { } beyond) yield return beyond;
-            if (rest.Cut(plane, cutter.Origin).OrNull is not { } inside) yield break;
+            if (rest.Cut(plane.Flipped(), cutter.Origin).OrNull is { } beyond)
+            {
+                yield return beyond;
+            }
+
+            if (rest.Cut(plane, cutter.Origin).OrNull is not { } inside)
+            {
+                yield break;
+            }
+
             rest = inside;
         }
     }

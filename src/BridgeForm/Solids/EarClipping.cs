@@ -34,7 +34,11 @@ internal sealed class EarClipping
         var loops = AddLoops(rings, points, face);
         var start = corners.Count;
         var clipping = new EarClipping(rings, taken);
-        foreach (var ring in HoleBridges.Join(rings, loops)) clipping.Clip(ring, corners);
+        foreach (var ring in HoleBridges.Join(rings, loops))
+        {
+            clipping.Clip(ring, corners);
+        }
+
         var owners = EdgeFlips.Improve(flat, taken, CollectionsMarshal.AsSpan(corners)[start..]);
         SharedDiagonals.Split(owners, taken, points, corners, start);
     }
@@ -44,7 +48,11 @@ internal sealed class EarClipping
         var loops = new List<int>(face.Loops.Length);
         if (!Touch(face))
         {
-            foreach (var loop in face.Loops) loops.Add(rings.Add(loop.AsSpan()));
+            foreach (var loop in face.Loops)
+            {
+                loops.Add(rings.Add(loop.AsSpan()));
+            }
+
             return loops;
         }
 
@@ -52,7 +60,10 @@ internal sealed class EarClipping
         var (edges, vertices, lengths) = (new List<Edge>(), new List<int>(), new List<int>());
         foreach (var loop in face.Loops)
         {
-            for (var i = 0; i < loop.Length; i++) edges.Add(new Edge(loop[i], loop[(i + 1) % loop.Length]));
+            for (var i = 0; i < loop.Length; i++)
+            {
+                edges.Add(new Edge(loop[i], loop[(i + 1) % loop.Length]));
+            }
         }
 
         new LoopLinker(points).Link(CollectionsMarshal.AsSpan(edges), face.Plane.Normal, false, vertices, lengths);
@@ -68,7 +79,11 @@ internal sealed class EarClipping
 
     private static bool Touch(Face face)
     {
-        if (face.Loops.Length == 1) return false;
+        if (face.Loops.Length == 1)
+        {
+            return false;
+        }
+
         var seen = new HashSet<int>();
         return face.Loops.Any(loop => loop.Any(v => !seen.Add(v)));
     }
@@ -110,7 +125,11 @@ internal sealed class EarClipping
         var n = ring;
         do
         {
-            if (_ears[n] > NoEar && (best < 0 || _ears[n] > _ears[best])) best = n;
+            if (_ears[n] > NoEar && (best < 0 || _ears[n] > _ears[best]))
+            {
+                best = n;
+            }
+
             n = _rings.Next[n];
         }
         while (n != ring);
@@ -137,14 +156,33 @@ internal sealed class EarClipping
         var (before, after) = (_rings.Previous[ear], _rings.Next[ear]);
         var (a, b, c) = (_rings.At(before), _rings.At(ear), _rings.At(after));
         var shape = FlatPoint.Shape(a, b, c);
-        if (grade == Grade.Any) return double.IsNaN(shape) ? -1 : Math.Max(shape, -1);
-        if (!(shape > (grade == Grade.Flat ? -Tolerances.Corner : Tolerances.Parallel))) return NoEar;
-        if (grade <= Grade.Touching && IsTaken(before, after)) return NoEar;
+        if (grade == Grade.Any)
+        {
+            return double.IsNaN(shape) ? -1 : Math.Max(shape, -1);
+        }
+
+        if (!(shape > (grade == Grade.Flat ? -Tolerances.Corner : Tolerances.Parallel)))
+        {
+            return NoEar;
+        }
+
+        if (grade <= Grade.Touching && IsTaken(before, after))
+        {
+            return NoEar;
+        }
+
         for (var n = _rings.Next[after]; n != before; n = _rings.Next[n])
         {
-            if (!_rings.IsReflex(n) || IsCorner(_rings.Vertex[n], before, ear, after)) continue;
+            if (!_rings.IsReflex(n) || IsCorner(_rings.Vertex[n], before, ear, after))
+            {
+                continue;
+            }
+
             var p = _rings.At(n);
-            if (grade == Grade.Clear ? FlatPoint.Holds(a, b, c, p) : FlatPoint.HoldsInside(a, b, c, p)) return NoEar;
+            if (grade == Grade.Clear ? FlatPoint.Holds(a, b, c, p) : FlatPoint.HoldsInside(a, b, c, p))
+            {
+                return NoEar;
+            }
         }
 
         return shape;

@@ -21,13 +21,19 @@ internal static class EdgeFlips
         var owners = new EdgeTable();
         for (var t = 0; t < corners.Length; t += 3)
         {
-            if (!Own(owners, corners, t)) return owners;
+            if (!Own(owners, corners, t))
+            {
+                return owners;
+            }
         }
 
         for (var (pass, changed) = (0, true); changed && pass < MostPasses; pass++)
         {
             changed = false;
-            for (var i = 0; i < corners.Length; i++) changed |= TryFlip(flat, taken, corners, owners, i);
+            for (var i = 0; i < corners.Length; i++)
+            {
+                changed |= TryFlip(flat, taken, corners, owners, i);
+            }
         }
 
         return owners;
@@ -38,7 +44,11 @@ internal static class EdgeFlips
         for (var k = 0; k < 3; k++)
         {
             var (a, b) = (corners[triangle + k], corners[triangle + ((k + 1) % 3)]);
-            if (owners.Find(a, b) >= 0) return false;
+            if (owners.Find(a, b) >= 0)
+            {
+                return false;
+            }
+
             owners.Slot(a, b) = triangle;
         }
 
@@ -50,13 +60,25 @@ internal static class EdgeFlips
         var t = corner - (corner % 3);
         var (a, b, c) = (corners[corner], corners[t + ((corner + 1) % 3)], corners[t + ((corner + 2) % 3)]);
         var other = owners.Find(b, a);
-        if (other < 0) return false;
+        if (other < 0)
+        {
+            return false;
+        }
+
         var d = corners[other] + corners[other + 1] + corners[other + 2] - a - b;
-        if (c == d || owners.Find(c, d) >= 0 || owners.Find(d, c) >= 0 || taken.Undirected(c, d) >= 0) return false;
+        if (c == d || owners.Find(c, d) >= 0 || owners.Find(d, c) >= 0 || taken.Undirected(c, d) >= 0)
+        {
+            return false;
+        }
+
         var now = Math.Min(FlatPoint.Shape(flat[a], flat[b], flat[c]), FlatPoint.Shape(flat[b], flat[a], flat[d]));
         var then = Math.Min(FlatPoint.Shape(flat[a], flat[d], flat[c]), FlatPoint.Shape(flat[d], flat[b], flat[c]));
         var wanted = taken.Undirected(a, b) >= 0 ? Tolerances.Parallel : now + Tolerances.FlipGain;
-        if (!(then > wanted)) return false;
+        if (!(then > wanted))
+        {
+            return false;
+        }
+
         owners.Slot(a, b) = -1;
         owners.Slot(b, a) = -1;
         Replace(owners, corners, t, a, d, c);
@@ -89,7 +111,11 @@ internal static class SharedDiagonals
             var t = i - ((i - start) % 3);
             var (a, b, c) = (corners[i], corners[t + ((i - t + 1) % 3)], corners[t + ((i - t + 2) % 3)]);
             var other = owners.Find(b, a);
-            if (other < 0 || taken.Undirected(a, b) < 0) continue;
+            if (other < 0 || taken.Undirected(a, b) < 0)
+            {
+                continue;
+            }
+
             other += start;
             var d = corners[other] + corners[other + 1] + corners[other + 2] - a - b;
             points.Add(points[a] + (Share * (points[b] - points[a])));

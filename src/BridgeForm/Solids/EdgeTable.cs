@@ -13,7 +13,11 @@ internal sealed class EdgeTable
 
     public void Clear()
     {
-        if (Count > 0) Array.Clear(_keys);
+        if (Count > 0)
+        {
+            Array.Clear(_keys);
+        }
+
         Count = 0;
     }
 
@@ -23,8 +27,14 @@ internal sealed class EdgeTable
     /// <summary>Sets the number of the pair without regard to order.</summary>
     public void SetUndirected(int a, int b, int value)
     {
-        if (a < b) Slot(a, b) = value;
-        else Slot(b, a) = value;
+        if (a < b)
+        {
+            Slot(a, b) = value;
+        }
+        else
+        {
+            Slot(b, a) = value;
+        }
     }
 
     public int Find(int a, int b)
@@ -32,18 +42,33 @@ internal sealed class EdgeTable
         var key = Key(a, b);
         for (var i = Home(key); ; i = (i + 1) & (_keys.Length - 1))
         {
-            if (_keys[i] == key) return _values[i];
-            if (_keys[i] == 0) return -1;
+            if (_keys[i] == key)
+            {
+                return _values[i];
+            }
+
+            if (_keys[i] == 0)
+            {
+                return -1;
+            }
         }
     }
 
     /// <summary>The place of the pair's number; a new pair starts at 0. Valid until the next call.</summary>
     public ref int Slot(int a, int b)
     {
-        if (2 * Count >= _keys.Length) Grow();
+        if (2 * Count >= _keys.Length)
+        {
+            Grow();
+        }
+
         var key = Key(a, b);
         var i = Home(key);
-        while (_keys[i] != key && _keys[i] != 0) i = (i + 1) & (_keys.Length - 1);
+        while (_keys[i] != key && _keys[i] != 0)
+        {
+            i = (i + 1) & (_keys.Length - 1);
+        }
+
         if (_keys[i] == 0)
         {
             _keys[i] = key;
@@ -67,9 +92,17 @@ internal sealed class EdgeTable
         _shift--;
         for (var i = 0; i < keys.Length; i++)
         {
-            if (keys[i] == 0) continue;
+            if (keys[i] == 0)
+            {
+                continue;
+            }
+
             var at = Home(keys[i]);
-            while (_keys[at] != 0) at = (at + 1) & (_keys.Length - 1);
+            while (_keys[at] != 0)
+            {
+                at = (at + 1) & (_keys.Length - 1);
+            }
+
             (_keys[at], _values[at]) = (keys[i], values[i]);
         }
     }

@@ -23,7 +23,11 @@ internal sealed class FaceClosing(List<Vector3d> points, EdgeTable splits)
     {
         for (var i = 0; i < _line.Count; i++)
         {
-            if (_line[i].Vertex != vertex) continue;
+            if (_line[i].Vertex != vertex)
+            {
+                continue;
+            }
+
             _line[i] = (vertex, _line[i].Leaving + leaving, 0);
             return;
         }
@@ -34,13 +38,24 @@ internal sealed class FaceClosing(List<Vector3d> points, EdgeTable splits)
     /// <summary>Adds the closing edges of the face at hand, and their reverses to the cap.</summary>
     public void Close(Plane face, List<Edge> edges)
     {
-        if (_line.Count > 2) Sort(face.Normal.Cross(_plane.Normal));
+        if (_line.Count > 2)
+        {
+            Sort(face.Normal.Cross(_plane.Normal));
+        }
+
         var running = 0;
         for (var i = 0; i + 1 < _line.Count; i++)
         {
             running -= _line[i].Leaving;
-            for (var k = running; k > 0; k--) Emit(_line[i].Vertex, _line[i + 1].Vertex, edges);
-            for (var k = running; k < 0; k++) Emit(_line[i + 1].Vertex, _line[i].Vertex, edges);
+            for (var k = running; k > 0; k--)
+            {
+                Emit(_line[i].Vertex, _line[i + 1].Vertex, edges);
+            }
+
+            for (var k = running; k < 0; k++)
+            {
+                Emit(_line[i + 1].Vertex, _line[i].Vertex, edges);
+            }
         }
 
         _line.Clear();
@@ -55,8 +70,14 @@ internal sealed class FaceClosing(List<Vector3d> points, EdgeTable splits)
         for (var i = 0; i < _cap.Count; i++)
         {
             var opposite = _cap.IndexOf(_cap[i].Reversed, i + 1);
-            if (opposite < 0) edges.Add(_cap[i]);
-            else _cap.RemoveAt(opposite);
+            if (opposite < 0)
+            {
+                edges.Add(_cap[i]);
+            }
+            else
+            {
+                _cap.RemoveAt(opposite);
+            }
         }
     }
 
@@ -76,12 +97,20 @@ internal sealed class FaceClosing(List<Vector3d> points, EdgeTable splits)
 
     private void Sort(Vector3d along)
     {
-        for (var i = 0; i < _line.Count; i++) _line[i] = _line[i] with { Key = along.Dot(points[_line[i].Vertex]) };
+        for (var i = 0; i < _line.Count; i++)
+        {
+            _line[i] = _line[i] with { Key = along.Dot(points[_line[i].Vertex]) };
+        }
+
         for (var i = 1; i < _line.Count; i++)
         {
             var item = _line[i];
             var at = i;
-            for (; at > 0 && _line[at - 1].Key > item.Key; at--) _line[at] = _line[at - 1];
+            for (; at > 0 && _line[at - 1].Key > item.Key; at--)
+            {
+                _line[at] = _line[at - 1];
+            }
+
             _line[at] = item;
         }
     }

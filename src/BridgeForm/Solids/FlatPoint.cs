@@ -11,7 +11,11 @@ internal readonly record struct FlatPoint(double X, double Y)
         var u = least.Cross(normal).Normalized();
         var v = normal.Cross(u);
         var flat = new FlatPoint[points.Count];
-        for (var i = 0; i < flat.Length; i++) flat[i] = new FlatPoint(u.Dot(points[i]), v.Dot(points[i]));
+        for (var i = 0; i < flat.Length; i++)
+        {
+            flat[i] = new FlatPoint(u.Dot(points[i]), v.Dot(points[i]));
+        }
+
         return flat;
     }
 

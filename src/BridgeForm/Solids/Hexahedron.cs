@@ -19,7 +19,10 @@ internal static class Hexahedron
     public static Solid Box(Vector3d min, Vector3d max, FaceOrigin origin)
     {
         if (!(min.X < max.X && min.Y < max.Y && min.Z < max.Z))
+        {
             throw new ArgumentException("A box's low corner lies below its high corner on every axis.", nameof(min));
+        }
+
         var near = new Plane(-Vector3d.UnitX, -min.X);
         var far = new Plane(Vector3d.UnitX, max.X);
         return Along(near, far, (origin, origin), min, max, (min.X, min.X, min.X, min.X), (max.X, max.X, max.X, max.X));

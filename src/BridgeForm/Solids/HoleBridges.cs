@@ -15,15 +15,24 @@ internal static class HoleBridges
         var holes = new List<int>();
         foreach (var loop in loops)
         {
-            if (rings.Area(loop) > 0) outers.Add(loop);
-            else holes.Add(rings.Rightmost(loop));
+            if (rings.Area(loop) > 0)
+            {
+                outers.Add(loop);
+            }
+            else
+            {
+                holes.Add(rings.Rightmost(loop));
+            }
         }
 
         holes.Sort((p, q) => rings.At(q).X.CompareTo(rings.At(p).X));
         foreach (var hole in holes)
         {
             var seen = Facing(rings, outers, hole);
-            if (seen.Node >= 0) rings.Bridge(InSight(rings, outers, hole, seen), hole);
+            if (seen.Node >= 0)
+            {
+                rings.Bridge(InSight(rings, outers, hole, seen), hole);
+            }
         }
 
         return outers;
@@ -43,7 +52,10 @@ internal static class HoleBridges
                 if (a.Y <= eye.Y && b.Y > eye.Y)
                 {
                     var x = a.X + ((eye.Y - a.Y) / (b.Y - a.Y) * (b.X - a.X));
-                    if (x >= eye.X - Tolerances.Corner && x < nearest) (best, nearest) = (a.X > b.X ? n : rings.Next[n], x);
+                    if (x >= eye.X - Tolerances.Corner && x < nearest)
+                    {
+                        (best, nearest) = (a.X > b.X ? n : rings.Next[n], x);
+                    }
                 }
 
                 n = rings.Next[n];
@@ -71,7 +83,10 @@ internal static class HoleBridges
                 if (inside && rings.IsReflex(n) && rings.Opens(n, eye))
                 {
                     var slope = Math.Abs(p.Y - eye.Y) / Math.Max(p.X - eye.X, double.Epsilon);
-                    if (slope < bestSlope || (slope <= bestSlope && p.X < bestX)) (best, bestSlope, bestX) = (n, slope, p.X);
+                    if (slope < bestSlope || (slope <= bestSlope && p.X < bestX))
+                    {
+                        (best, bestSlope, bestX) = (n, slope, p.X);
+                    }
                 }
 
                 n = rings.Next[n];

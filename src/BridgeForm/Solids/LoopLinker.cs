@@ -33,20 +33,38 @@ internal sealed class LoopLinker(List<Vector3d> points)
         var closed = true;
         for (var first = 0; first < edges.Length && closed; first++)
         {
-            if (_next[first] == Dead) continue;
+            if (_next[first] == Dead)
+            {
+                continue;
+            }
+
             _walk.Clear();
             closed = Walk(edges, first, normal);
-            if (_branches && simple) StoreSimple(vertices, lengths);
-            else Store(_walk, 0, vertices, lengths);
+            if (_branches && simple)
+            {
+                StoreSimple(vertices, lengths);
+            }
+            else
+            {
+                Store(_walk, 0, vertices, lengths);
+            }
         }
 
-        foreach (var edge in edges) _head[edge.From] = None;
+        foreach (var edge in edges)
+        {
+            _head[edge.From] = None;
+        }
+
         return closed;
     }
 
     private void Index(ReadOnlySpan<Edge> edges)
     {
-        while (_head.Count < points.Count) _head.Add(None);
+        while (_head.Count < points.Count)
+        {
+            _head.Add(None);
+        }
+
         CollectionsMarshal.SetCount(_next, edges.Length);
         _branches = false;
         for (var e = 0; e < edges.Length; e++)
@@ -62,10 +80,18 @@ internal sealed class LoopLinker(List<Vector3d> points)
     {
         for (var e = 0; e < edges.Length; e++)
         {
-            if (_next[e] == Dead) continue;
+            if (_next[e] == Dead)
+            {
+                continue;
+            }
+
             for (var o = _head[edges[e].To]; o != None; o = _next[o])
             {
-                if (edges[o].To != edges[e].From) continue;
+                if (edges[o].To != edges[e].From)
+                {
+                    continue;
+                }
+
                 Remove(edges[o].From, o);
                 Remove(edges[e].From, e);
                 break;
@@ -77,7 +103,11 @@ internal sealed class LoopLinker(List<Vector3d> points)
     {
         var next = CollectionsMarshal.AsSpan(_next);
         ref var at = ref CollectionsMarshal.AsSpan(_head)[from];
-        while (at != edge) at = ref next[at];
+        while (at != edge)
+        {
+            at = ref next[at];
+        }
+
         at = next[edge];
         next[edge] = Dead;
     }
@@ -92,8 +122,14 @@ internal sealed class LoopLinker(List<Vector3d> points)
             var arrived = edges[e];
             e = _head[arrived.To];
             if (e == None || (_branches && arrived.To == home && TurnsBackHome(edges, arrived, first, normal)))
+            {
                 return arrived.To == home;
-            if (_next[e] != None) e = Leftmost(edges, arrived, normal);
+            }
+
+            if (_next[e] != None)
+            {
+                e = Leftmost(edges, arrived, normal);
+            }
         }
     }
 
@@ -106,7 +142,10 @@ internal sealed class LoopLinker(List<Vector3d> points)
         var best = _head[arrived.To];
         for (var e = _next[best]; e != None; e = _next[e])
         {
-            if (Turn(arrived, edges[e], normal) > Turn(arrived, edges[best], normal)) best = e;
+            if (Turn(arrived, edges[e], normal) > Turn(arrived, edges[best], normal))
+            {
+                best = e;
+            }
         }
 
         return best;
@@ -122,7 +161,11 @@ internal sealed class LoopLinker(List<Vector3d> points)
 
     private static void Store(List<int> walk, int from, List<int> vertices, List<int> lengths)
     {
-        for (var i = from; i < walk.Count; i++) vertices.Add(walk[i]);
+        for (var i = from; i < walk.Count; i++)
+        {
+            vertices.Add(walk[i]);
+        }
+
         lengths.Add(walk.Count - from);
     }
 

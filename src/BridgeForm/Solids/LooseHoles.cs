@@ -13,16 +13,24 @@ internal static class LooseHoles
     public static bool Any(CutStock stock)
     {
         if (!stock.Rips.IsEmpty)
+        {
             return false;
+        }
+
         for (var i = 0; i < stock.Holes.Length; i++)
         {
             var box = Around(stock, stock.Holes[i]);
             if (!IsWithin(box, stock) || MeetsChannel(box, stock))
+            {
                 return false;
+            }
+
             for (var k = 0; k < i; k++)
             {
                 if (Meet(box, Around(stock, stock.Holes[k])))
+                {
                     return false;
+                }
             }
         }
 
@@ -42,13 +50,18 @@ internal static class LooseHoles
     private static bool IsWithin((Vector3d Low, Vector3d High) box, CutStock stock)
     {
         if (box.Low.Y < -stock.Width / 2 || box.High.Y > stock.Width / 2 || box.Low.Z < -stock.Thickness / 2 || box.High.Z > stock.Thickness / 2)
+        {
             return false;
+        }
+
         foreach (var y in (ReadOnlySpan<double>)[box.Low.Y, box.High.Y])
         {
             foreach (var z in (ReadOnlySpan<double>)[box.Low.Z, box.High.Z])
             {
                 if (!(stock.Near.XAt(y, z) < box.Low.X && box.High.X < stock.Far.XAt(y, z)))
+                {
                     return false;
+                }
             }
         }
 
@@ -60,7 +73,9 @@ internal static class LooseHoles
         foreach (var channel in stock.Channels)
         {
             if (box.Low.X <= channel.Center + (channel.Width / 2) && box.High.X >= channel.Center - (channel.Width / 2))
+            {
                 return true;
+            }
         }
 
         return false;

@@ -30,7 +30,10 @@ internal static class Measures
         double area = 0;
         foreach (var face in solid.Faces)
         {
-            if (only is null || face.Origin == only) area += AreaOf(solid, face);
+            if (only is null || face.Origin == only)
+            {
+                area += AreaOf(solid, face);
+            }
         }
 
         return area;
@@ -43,7 +46,9 @@ internal static class Measures
         {
             var first = solid.Vertices[loop[0]];
             for (var i = 2; i < loop.Length; i++)
+            {
                 twice += (solid.Vertices[loop[i - 1]] - first).Cross(solid.Vertices[loop[i]] - first);
+            }
         }
 
         return face.Plane.Normal.Dot(twice) / 2;

@@ -41,13 +41,29 @@ internal sealed class PlaneClip
     public ClipOutcome Clip(Shell input, Shell output, Plane plane, FaceOrigin origin)
     {
         var (below, above) = Classify(input, plane);
-        if (!below) return ClipOutcome.Nothing;
-        if (!above) return ClipOutcome.Untouched;
+        if (!below)
+        {
+            return ClipOutcome.Nothing;
+        }
+
+        if (!above)
+        {
+            return ClipOutcome.Untouched;
+        }
+
         SplitCrossingEdges(input, plane);
-        if (_on.Count > 2) SplitTouchedEdges(input);
+        if (_on.Count > 2)
+        {
+            SplitTouchedEdges(input);
+        }
+
         output.Clear();
         _closing.Begin(plane);
-        foreach (ref readonly var face in CollectionsMarshal.AsSpan(input.Faces)) ClipFace(input, face, plane, output);
+        foreach (ref readonly var face in CollectionsMarshal.AsSpan(input.Faces))
+        {
+            ClipFace(input, face, plane, output);
+        }
+
         var start = output.Edges.Count;
         _closing.AppendCap(output.Edges);
         output.CloseFace(start, plane, origin, Shell.Cap);
@@ -66,10 +82,18 @@ internal sealed class PlaneClip
         foreach (var edge in input.Edges)
         {
             ref var side = ref sides[edge.From];
-            if (side != Unseen) continue;
+            if (side != Unseen)
+            {
+                continue;
+            }
+
             var distance = plane.SignedDistance(points[edge.From]);
             side = distance > Tolerances.Corner ? (sbyte)1 : distance < -Tolerances.Corner ? (sbyte)-1 : (sbyte)0;
-            if (side == 0) _on.Add(edge.From);
+            if (side == 0)
+            {
+                _on.Add(edge.From);
+            }
+
             seen |= side < 0 ? 1 : side > 0 ? 2 : 0;
         }
 
@@ -82,7 +106,11 @@ internal sealed class PlaneClip
     {
         foreach (var edge in input.Edges)
         {
-            if (_sides[edge.From] * _sides[edge.To] >= 0 || _splits.Undirected(edge.From, edge.To) >= 0) continue;
+            if (_sides[edge.From] * _sides[edge.To] >= 0 || _splits.Undirected(edge.From, edge.To) >= 0)
+            {
+                continue;
+            }
+
             var (u, v) = edge.From < edge.To ? (edge.From, edge.To) : (edge.To, edge.From);
             _splits.SetUndirected(u, v, VertexAt(Crossing(_points[u], _points[v], plane)));
         }
@@ -100,7 +128,10 @@ internal sealed class PlaneClip
         foreach (var v in _on)
         {
             var apart = _points[v] - place;
-            if (apart.Dot(apart) < Tolerances.Corner * Tolerances.Corner) return v;
+            if (apart.Dot(apart) < Tolerances.Corner * Tolerances.Corner)
+            {
+                return v;
+            }
         }
 
         _points.Add(place);
@@ -114,8 +145,16 @@ internal sealed class PlaneClip
     {
         foreach (var edge in input.Edges)
         {
-            if (edge.From > edge.To || _sides[edge.From] != 0 || _sides[edge.To] != 0) continue;
-            if (_splits.Undirected(edge.From, edge.To) >= 0) continue;
+            if (edge.From > edge.To || _sides[edge.From] != 0 || _sides[edge.To] != 0)
+            {
+                continue;
+            }
+
+            if (_splits.Undirected(edge.From, edge.To) >= 0)
+            {
+                continue;
+            }
+
             var (a, b) = (_points[edge.From], _points[edge.To]);
             var along = (b - a).Normalized();
             var length = along.Dot(b - a);
@@ -123,11 +162,21 @@ internal sealed class PlaneClip
             foreach (var v in _on)
             {
                 var s = along.Dot(_points[v] - a);
-                if (v == edge.From || v == edge.To || s <= 0 || s >= length) continue;
-                if ((_points[v] - a - (s * along)).Length < Tolerances.Corner) _between.Add(v);
+                if (v == edge.From || v == edge.To || s <= 0 || s >= length)
+                {
+                    continue;
+                }
+
+                if ((_points[v] - a - (s * along)).Length < Tolerances.Corner)
+                {
+                    _between.Add(v);
+                }
             }
 
-            if (_between.Count > 0) SplitAt(edge, along);
+            if (_between.Count > 0)
+            {
+                SplitAt(edge, along);
+            }
         }
     }
 
@@ -161,7 +210,11 @@ internal sealed class PlaneClip
         {
             // The face lies on the plane and looks the same way: it stays what it is, and the cap leaves its place free.
             var start = output.Edges.Count;
-            foreach (var edge in edges) _closing.KeepOnPlane(edge, output.Edges);
+            foreach (var edge in edges)
+            {
+                _closing.KeepOnPlane(edge, output.Edges);
+            }
+
             output.CloseFace(start, face.Plane, face.Origin, face.Source);
         }
     }
@@ -185,9 +238,21 @@ internal sealed class PlaneClip
         foreach (var edge in edges)
         {
             var (from, to) = (_sides[edge.From], _sides[edge.To]);
-            if (from == 0) _closing.Note(edge.From, to < 0 ? 1 : 0);
-            if (to == 0 && from < 0) _closing.Note(edge.To, -1);
-            if (from >= 0 && to >= 0) continue;
+            if (from == 0)
+            {
+                _closing.Note(edge.From, to < 0 ? 1 : 0);
+            }
+
+            if (to == 0 && from < 0)
+            {
+                _closing.Note(edge.To, -1);
+            }
+
+            if (from >= 0 && to >= 0)
+            {
+                continue;
+            }
+
             if (from <= 0 && to <= 0)
             {
                 kept.Add(edge);

@@ -29,7 +29,11 @@ internal sealed class Rings(FlatPoint[] flat)
     {
         double area = 0;
         var origin = At(ring);
-        for (var n = Next[ring]; n != ring; n = Next[n]) area += FlatPoint.Turn(origin, At(n), At(Next[n]));
+        for (var n = Next[ring]; n != ring; n = Next[n])
+        {
+            area += FlatPoint.Turn(origin, At(n), At(Next[n]));
+        }
+
         return area;
     }
 
@@ -38,7 +42,10 @@ internal sealed class Rings(FlatPoint[] flat)
         var best = ring;
         for (var n = Next[ring]; n != ring; n = Next[n])
         {
-            if (At(n).X > At(best).X) best = n;
+            if (At(n).X > At(best).X)
+            {
+                best = n;
+            }
         }
 
         return best;

@@ -39,7 +39,10 @@ internal sealed class Shell
     /// <summary>Makes a face of the edges added since <paramref name="start"/>; no edges, no face.</summary>
     public void CloseFace(int start, Plane plane, FaceOrigin origin, int source)
     {
-        if (Edges.Count > start) Faces.Add(new ShellFace(plane, origin, source, start, Edges.Count - start));
+        if (Edges.Count > start)
+        {
+            Faces.Add(new ShellFace(plane, origin, source, start, Edges.Count - start));
+        }
     }
 
     public void CopyFace(ShellFace face, ReadOnlySpan<Edge> edges)
@@ -59,7 +62,9 @@ internal sealed class Shell
             foreach (var loop in face.Loops)
             {
                 for (var i = 0; i < loop.Length; i++)
+                {
                     Edges.Add(new Edge(loop[i], loop[i + 1 < loop.Length ? i + 1 : 0]));
+                }
             }
 
             CloseFace(start, face.Plane, face.Origin, f);

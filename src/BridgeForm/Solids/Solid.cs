@@ -127,8 +127,14 @@ internal static class Components
         {
             var (a, b) = (corners[i], corners[i % 3 == 2 ? i - 2 : i + 1]);
             var seen = firstUse.Undirected(a, b);
-            if (seen < 0) firstUse.SetUndirected(a, b, i / 3);
-            else parent[Root(parent, seen)] = Root(parent, i / 3);
+            if (seen < 0)
+            {
+                firstUse.SetUndirected(a, b, i / 3);
+            }
+            else
+            {
+                parent[Root(parent, seen)] = Root(parent, i / 3);
+            }
         }
 
         return parent;
@@ -136,7 +142,11 @@ internal static class Components
 
     private static int Root(int[] parent, int i)
     {
-        while (parent[i] != i) i = parent[i] = parent[parent[i]];
+        while (parent[i] != i)
+        {
+            i = parent[i] = parent[parent[i]];
+        }
+
         return i;
     }
 }

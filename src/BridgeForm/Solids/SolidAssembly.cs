@@ -25,12 +25,24 @@ internal sealed class SolidAssembly(List<Vector3d> points, LoopLinker linker, Ed
     /// <summary>The solid, or null when the shell is not closed in the strict sense.</summary>
     public Solid? Build(Shell shell, int firstNew)
     {
-        if (!LinkAll(shell)) return null;
+        if (!LinkAll(shell))
+        {
+            return null;
+        }
+
         CountLeaving();
         MarkStraight();
         DropStraight();
-        if (!EachEdgeOnceEachWay()) return null;
-        if (_faces.Count == 0 || CrowdsOld(firstNew)) return null;
+        if (!EachEdgeOnceEachWay())
+        {
+            return null;
+        }
+
+        if (_faces.Count == 0 || CrowdsOld(firstNew))
+        {
+            return null;
+        }
+
         Touches = _touching.AnEdgeLiesInAThirdFace(_vertices, _lengths, _faces);
         return Pack();
     }
@@ -43,8 +55,15 @@ internal sealed class SolidAssembly(List<Vector3d> points, LoopLinker linker, Ed
         foreach (ref readonly var face in CollectionsMarshal.AsSpan(shell.Faces))
         {
             var before = _lengths.Count;
-            if (!linker.Link(shell.EdgesOf(face), face.Plane.Normal, true, _vertices, _lengths)) return false;
-            if (_lengths.Count > before) _faces.Add((face, _lengths.Count - before));
+            if (!linker.Link(shell.EdgesOf(face), face.Plane.Normal, true, _vertices, _lengths))
+            {
+                return false;
+            }
+
+            if (_lengths.Count > before)
+            {
+                _faces.Add((face, _lengths.Count - before));
+            }
         }
 
         return true;
@@ -55,7 +74,10 @@ internal sealed class SolidAssembly(List<Vector3d> points, LoopLinker linker, Ed
         CollectionsMarshal.SetCount(_leaving, points.Count);
         var leaving = CollectionsMarshal.AsSpan(_leaving);
         leaving.Clear();
-        foreach (var v in _vertices) leaving[v]++;
+        foreach (var v in _vertices)
+        {
+            leaving[v]++;
+        }
     }
 
     // A vertex with two edges has two faces; both see the same two neighbours and so both drop it, or neither.
@@ -68,10 +90,17 @@ internal sealed class SolidAssembly(List<Vector3d> points, LoopLinker linker, Ed
             for (var i = 0; i < length; i++)
             {
                 var v = _vertices[start + i];
-                if (leaving[v] != 2) continue;
+                if (leaving[v] != 2)
+                {
+                    continue;
+                }
+
                 var before = points[_vertices[start + (i == 0 ? length - 1 : i - 1)]];
                 var after = points[_vertices[start + (i + 1 == length ? 0 : i + 1)]];
-                if (IsStraight(before, points[v], after)) leaving[v] = Straight;
+                if (IsStraight(before, points[v], after))
+                {
+                    leaving[v] = Straight;
+                }
             }
 
             start += length;
@@ -98,15 +127,27 @@ internal sealed class SolidAssembly(List<Vector3d> points, LoopLinker linker, Ed
                 var start = write;
                 for (var stop = read + _lengths[loop]; read < stop; read++)
                 {
-                    if (_leaving[_vertices[read]] != Straight) _vertices[write++] = _vertices[read];
+                    if (_leaving[_vertices[read]] != Straight)
+                    {
+                        _vertices[write++] = _vertices[read];
+                    }
                 }
 
                 // Two edges there and back are nothing; the faces on both sides then meet each other.
-                if (write - start > 2) _lengths[kept++] = write - start;
-                else write = start;
+                if (write - start > 2)
+                {
+                    _lengths[kept++] = write - start;
+                }
+                else
+                {
+                    write = start;
+                }
             }
 
-            if (kept > before) _faces[faces++] = (face, kept - before);
+            if (kept > before)
+            {
+                _faces[faces++] = (face, kept - before);
+            }
         }
 
         CollectionsMarshal.SetCount(_vertices, write);
@@ -125,9 +166,16 @@ internal sealed class SolidAssembly(List<Vector3d> points, LoopLinker linker, Ed
                 var (a, b) = (_vertices[start + i], _vertices[start + (i + 1 == length ? 0 : i + 1)]);
                 ref var uses = ref a < b ? ref table.Slot(a, b) : ref table.Slot(b, a);
                 var way = a < b ? 1 : 2;
-                if ((uses & way) != 0) return false;
+                if ((uses & way) != 0)
+                {
+                    return false;
+                }
+
                 uses |= way;
-                if (uses == 3) both++;
+                if (uses == 3)
+                {
+                    both++;
+                }
             }
 
             start += length;
@@ -143,11 +191,18 @@ internal sealed class SolidAssembly(List<Vector3d> points, LoopLinker linker, Ed
         var places = CollectionsMarshal.AsSpan(points);
         for (var v = firstNew; v < leaving.Length; v++)
         {
-            if (leaving[v] <= 0) continue;
+            if (leaving[v] <= 0)
+            {
+                continue;
+            }
+
             for (var old = 0; old < firstNew; old++)
             {
                 var apart = places[v] - places[old];
-                if (leaving[old] > 0 && apart.Dot(apart) < Tolerances.Corner * Tolerances.Corner) return true;
+                if (leaving[old] > 0 && apart.Dot(apart) < Tolerances.Corner * Tolerances.Corner)
+                {
+                    return true;
+                }
             }
         }
 
@@ -157,7 +212,11 @@ internal sealed class SolidAssembly(List<Vector3d> points, LoopLinker linker, Ed
     private Solid Pack()
     {
         _leaving.Clear();
-        for (var i = 0; i < points.Count; i++) _leaving.Add(Unplaced);
+        for (var i = 0; i < points.Count; i++)
+        {
+            _leaving.Add(Unplaced);
+        }
+
         var corners = new List<Vector3d>(_vertices.Count / 3);
         foreach (ref var v in CollectionsMarshal.AsSpan(_vertices))
         {

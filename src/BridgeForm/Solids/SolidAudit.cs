@@ -18,7 +18,11 @@ internal static class SolidAudit
         var mesh = solid.Triangulate();
         AddOpenEdges(mesh, v => (v.X, v.Y, v.Z), "", faults);
         AddOpenEdges(mesh, v => ((float)v.X, (float)v.Y, (float)v.Z), " after rounding to 32-bit floats", faults);
-        if (!(solid.Volume > 0)) faults.Add("the volume is not positive");
+        if (!(solid.Volume > 0))
+        {
+            faults.Add("the volume is not positive");
+        }
+
         AddUnevenFaces(solid, faults);
         AddTurnedTriangles(solid, mesh, faults);
         return faults.ToImmutable();
@@ -30,14 +34,24 @@ internal static class SolidAudit
         var welded = Weld(mesh, place);
         var uses = new EdgeTable();
         var open = 0;
-        for (var i = 0; i < welded.Length; i++) uses.Slot(welded[i], welded[i % 3 == 2 ? i - 2 : i + 1])++;
+        for (var i = 0; i < welded.Length; i++)
+        {
+            uses.Slot(welded[i], welded[i % 3 == 2 ? i - 2 : i + 1])++;
+        }
+
         for (var i = 0; i < welded.Length; i++)
         {
             var (a, b) = (welded[i], welded[i % 3 == 2 ? i - 2 : i + 1]);
-            if (a == b || uses.Find(a, b) != 1 || uses.Find(b, a) != 1) open++;
+            if (a == b || uses.Find(a, b) != 1 || uses.Find(b, a) != 1)
+            {
+                open++;
+            }
         }
 
-        if (open > 0) faults.Add(string.Create(CultureInfo.InvariantCulture, $"{open} edges are not used once each way{when}"));
+        if (open > 0)
+        {
+            faults.Add(string.Create(CultureInfo.InvariantCulture, $"{open} edges are not used once each way{when}"));
+        }
     }
 
     private static int[] Weld(TriangleMesh mesh, Func<Vector3d, (double, double, double)> place)
@@ -47,7 +61,10 @@ internal static class SolidAudit
         for (var i = 0; i < welded.Length; i++)
         {
             var key = place(mesh.Positions[i]);
-            if (!numbers.TryGetValue(key, out welded[i])) numbers.Add(key, welded[i] = numbers.Count);
+            if (!numbers.TryGetValue(key, out welded[i]))
+            {
+                numbers.Add(key, welded[i] = numbers.Count);
+            }
         }
 
         return [.. mesh.Indices.Select(i => welded[i])];
@@ -59,7 +76,9 @@ internal static class SolidAudit
         {
             var furthest = face.Loops.Max(loop => loop.Max(v => Math.Abs(face.Plane.SignedDistance(solid.Vertices[v]))));
             if (!(furthest <= Tolerances.Planarity))
+            {
                 faults.Add(string.Create(CultureInfo.InvariantCulture, $"a corner lies {furthest:g3} m off its face"));
+            }
         }
     }
 
@@ -73,6 +92,8 @@ internal static class SolidAudit
         }
 
         if (!(area <= solid.Area * (1 + Tolerances.FaceArea)))
+        {
             faults.Add(string.Create(CultureInfo.InvariantCulture, $"triangles of {area:g9} m2 cover faces of {solid.Area:g9} m2"));
+        }
     }
 }

@@ -41,9 +41,20 @@ internal sealed class SolidCutting
         {
             Load(solid, _inside);
             var outcome = _clip.Clip(_inside, _spare, plane.Shifted(-growth), origin);
-            if (outcome == ClipOutcome.Untouched) return solid;
-            if (outcome == ClipOutcome.Nothing || IsFilm(_spare)) return SolidFault.NothingLeft;
-            if (Build(_spare, _points.Count, ref touching) is { } cut) return Wood(cut);
+            if (outcome == ClipOutcome.Untouched)
+            {
+                return solid;
+            }
+
+            if (outcome == ClipOutcome.Nothing || IsFilm(_spare))
+            {
+                return SolidFault.NothingLeft;
+            }
+
+            if (Build(_spare, _points.Count, ref touching) is { } cut)
+            {
+                return Wood(cut);
+            }
         }
 
         return OrTouching(touching);
@@ -56,9 +67,20 @@ internal sealed class SolidCutting
         {
             Load(solid, _inside);
             var outcome = ClipByAll(cutter, -growth);
-            if (outcome == ClipOutcome.Untouched) return solid;
-            if (outcome == ClipOutcome.Nothing || IsFilm(_inside)) return SolidFault.NothingLeft;
-            if (Build(_inside, _points.Count, ref touching) is { } cut) return Wood(cut);
+            if (outcome == ClipOutcome.Untouched)
+            {
+                return solid;
+            }
+
+            if (outcome == ClipOutcome.Nothing || IsFilm(_inside))
+            {
+                return SolidFault.NothingLeft;
+            }
+
+            if (Build(_inside, _points.Count, ref touching) is { } cut)
+            {
+                return Wood(cut);
+            }
         }
 
         return OrTouching(touching);
@@ -71,11 +93,26 @@ internal sealed class SolidCutting
         {
             Load(solid, _inside);
             var outcome = ClipByAll(cutter, growth);
-            if (outcome == ClipOutcome.Nothing || (outcome == ClipOutcome.Clipped && IsFilm(_inside))) return solid;
-            if (outcome == ClipOutcome.Untouched) return SolidFault.NothingLeft;
+            if (outcome == ClipOutcome.Nothing || (outcome == ClipOutcome.Clipped && IsFilm(_inside)))
+            {
+                return solid;
+            }
+
+            if (outcome == ClipOutcome.Untouched)
+            {
+                return SolidFault.NothingLeft;
+            }
+
             TakeInsideOut(solid, cutter.Origin);
-            if (IsFilm(_spare)) return SolidFault.NothingLeft;
-            if (Build(_spare, solid.Vertices.Length, ref touching) is { } rest) return Wood(rest);
+            if (IsFilm(_spare))
+            {
+                return SolidFault.NothingLeft;
+            }
+
+            if (Build(_spare, solid.Vertices.Length, ref touching) is { } rest)
+            {
+                return Wood(rest);
+            }
         }
 
         return OrTouching(touching);
@@ -84,7 +121,11 @@ internal sealed class SolidCutting
     private Solid? Build(Shell shell, int firstNew, ref Solid? touching)
     {
         var solid = _assembly.Build(shell, firstNew);
-        if (solid is null || !_assembly.Touches) return solid;
+        if (solid is null || !_assembly.Touches)
+        {
+            return solid;
+        }
+
         touching ??= solid;
         return null;
     }
@@ -110,8 +151,16 @@ internal sealed class SolidCutting
         foreach (var plane in cutter.Planes)
         {
             var outcome = _clip.Clip(_inside, _spare, plane.Shifted(growth), cutter.Origin);
-            if (outcome == ClipOutcome.Nothing) return outcome;
-            if (outcome == ClipOutcome.Untouched) continue;
+            if (outcome == ClipOutcome.Nothing)
+            {
+                return outcome;
+            }
+
+            if (outcome == ClipOutcome.Untouched)
+            {
+                continue;
+            }
+
             all = outcome;
             (_inside, _spare) = (_spare, _inside);
         }
@@ -131,7 +180,11 @@ internal sealed class SolidCutting
         foreach (ref readonly var face in CollectionsMarshal.AsSpan(_original.Faces))
         {
             var start = _spare.Edges.Count;
-            foreach (var edge in _original.EdgesOf(face)) AddSplit(edge.From, edge.To);
+            foreach (var edge in _original.EdgesOf(face))
+            {
+                AddSplit(edge.From, edge.To);
+            }
+
             var (partStart, count) = _parts[face.Source];
             AddReversed(CollectionsMarshal.AsSpan(_inside.Edges).Slice(partStart, count));
             _spare.CloseFace(start, face.Plane, face.Origin, face.Source);
@@ -139,7 +192,11 @@ internal sealed class SolidCutting
 
         foreach (ref readonly var face in CollectionsMarshal.AsSpan(_inside.Faces))
         {
-            if (face.Source != Shell.Cap) continue;
+            if (face.Source != Shell.Cap)
+            {
+                continue;
+            }
+
             var start = _spare.Edges.Count;
             AddReversed(_inside.EdgesOf(face));
             _spare.CloseFace(start, face.Plane.Flipped(), origin, Shell.Cap);
@@ -153,7 +210,10 @@ internal sealed class SolidCutting
         CollectionsMarshal.AsSpan(_parts).Clear();
         foreach (ref readonly var face in CollectionsMarshal.AsSpan(_inside.Faces))
         {
-            if (face.Source != Shell.Cap) _parts[face.Source] = (face.Start, face.Count);
+            if (face.Source != Shell.Cap)
+            {
+                _parts[face.Source] = (face.Start, face.Count);
+            }
         }
     }
 
@@ -172,19 +232,30 @@ internal sealed class SolidCutting
 
     private void AddReversed(ReadOnlySpan<Edge> edges)
     {
-        foreach (var edge in edges) _spare.Edges.Add(edge.Reversed);
+        foreach (var edge in edges)
+        {
+            _spare.Edges.Add(edge.Reversed);
+        }
     }
 
     /// <summary>A body no thicker than round-off: volume against half its area.</summary>
     private bool IsFilm(Shell shell)
     {
-        if (shell.Faces.Count == 0) return true;
+        if (shell.Faces.Count == 0)
+        {
+            return true;
+        }
+
         var origin = _points[shell.Edges[0].From];
         double volume = 0, area = 0;
         foreach (ref readonly var face in CollectionsMarshal.AsSpan(shell.Faces))
         {
             var sum = Vector3d.Zero;
-            foreach (var edge in shell.EdgesOf(face)) sum += (_points[edge.From] - origin).Cross(_points[edge.To] - origin);
+            foreach (var edge in shell.EdgesOf(face))
+            {
+                sum += (_points[edge.From] - origin).Cross(_points[edge.To] - origin);
+            }
+
             var size = face.Plane.Normal.Dot(sum) / 2;
             area += Math.Abs(size);
             // From a corner of the face, not from its plane: corners lie off it by as much as a film is thick.

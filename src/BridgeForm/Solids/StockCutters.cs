@@ -34,7 +34,11 @@ public static class StockCutters
         var axis = new Vector3d(hole.X, 0, 0) + (hole.Across * across);
         var apothem = Apothem(hole.Diameter / 2);
         var planes = ImmutableArray.CreateBuilder<Plane>(HoleSides + 1);
-        if (hole.Depth is { } depth) planes.Add(new Plane(-outward, depth - half));
+        if (hole.Depth is { } depth)
+        {
+            planes.Add(new Plane(-outward, depth - half));
+        }
+
         foreach (var side in s_sideOrder)
         {
             var (sin, cos) = Math.SinCos(2 * Math.PI * side / HoleSides);

@@ -12,9 +12,21 @@ public static class StockSolid
     public static SolidResult Build(CutStock stock)
     {
         var result = Prism(stock);
-        foreach (var rip in stock.Rips) result = result.OrNull?.Cut(rip, FaceOrigin.Cut) ?? result;
-        foreach (var channel in stock.Channels) result = result.OrNull?.Subtract(StockCutters.Build(stock, channel)) ?? result;
-        foreach (var hole in stock.Holes) result = result.OrNull?.Subtract(StockCutters.Build(stock, hole)) ?? result;
+        foreach (var rip in stock.Rips)
+        {
+            result = result.OrNull?.Cut(rip, FaceOrigin.Cut) ?? result;
+        }
+
+        foreach (var channel in stock.Channels)
+        {
+            result = result.OrNull?.Subtract(StockCutters.Build(stock, channel)) ?? result;
+        }
+
+        foreach (var hole in stock.Holes)
+        {
+            result = result.OrNull?.Subtract(StockCutters.Build(stock, hole)) ?? result;
+        }
+
         return result;
     }
 
@@ -30,11 +42,19 @@ public static class StockSolid
     /// <summary>The rectangle between its two end planes.</summary>
     internal static SolidResult Prism(CutStock stock)
     {
-        if (Hexahedron.Prism(stock.Width, stock.Thickness, stock.Near, stock.Far) is { } plain) return plain;
+        if (Hexahedron.Prism(stock.Width, stock.Thickness, stock.Near, stock.Far) is { } plain)
+        {
+            return plain;
+        }
+
         var half = new Vector3d(0, stock.Width / 2, stock.Thickness / 2);
         var low = Least(Hexahedron.Ends(stock.Near, half), 1);
         var high = -Least(Hexahedron.Ends(stock.Far, half), -1);
-        if (!(low < high)) return SolidFault.NothingLeft;
+        if (!(low < high))
+        {
+            return SolidFault.NothingLeft;
+        }
+
         var margin = (stock.Width + stock.Thickness) * Vector3d.UnitX; // keeps the box's own ends clear of the cuts
         return Solid.Box((low * Vector3d.UnitX) - margin - half, (high * Vector3d.UnitX) + margin + half)
             .Cut(stock.Near, FaceOrigin.Cut)

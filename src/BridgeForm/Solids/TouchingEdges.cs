@@ -20,7 +20,10 @@ internal sealed class TouchingEdges(List<Vector3d> points)
             for (var i = 0; i < length; i++)
             {
                 var (a, b) = (vertices[start + i], vertices[start + (i + 1 == length ? 0 : i + 1)]);
-                if (a < b && CommonFaces(a, b) > 2 && LiesInAFace(a, b, vertices, lengths, faces)) return true;
+                if (a < b && CommonFaces(a, b) > 2 && LiesInAFace(a, b, vertices, lengths, faces))
+                {
+                    return true;
+                }
             }
 
             start += length;
@@ -43,7 +46,11 @@ internal sealed class TouchingEdges(List<Vector3d> points)
                 for (var stop = at + lengths[loop]; at < stop; at++)
                 {
                     ref var first = ref CollectionsMarshal.AsSpan(_firstFace)[vertices[at]];
-                    if (first >= 0 && _faceList[first].Face == f) continue;
+                    if (first >= 0 && _faceList[first].Face == f)
+                    {
+                        continue;
+                    }
+
                     _faceList.Add((f, first));
                     first = _faceList.Count - 1;
                 }
@@ -56,7 +63,10 @@ internal sealed class TouchingEdges(List<Vector3d> points)
         var common = 0;
         for (var i = _firstFace[a]; i >= 0; i = _faceList[i].Next)
         {
-            if (IsOf(b, _faceList[i].Face)) common++;
+            if (IsOf(b, _faceList[i].Face))
+            {
+                common++;
+            }
         }
 
         return common;
@@ -66,7 +76,10 @@ internal sealed class TouchingEdges(List<Vector3d> points)
     {
         for (var j = _firstFace[vertex]; j >= 0; j = _faceList[j].Next)
         {
-            if (_faceList[j].Face == face) return true;
+            if (_faceList[j].Face == face)
+            {
+                return true;
+            }
         }
 
         return false;
@@ -83,7 +96,10 @@ internal sealed class TouchingEdges(List<Vector3d> points)
             for (var end = loop + faces[f].Loops; loop < end; start += lengths[loop++])
             {
                 var ring = CollectionsMarshal.AsSpan(vertices).Slice(start, lengths[loop]);
-                if (looked && StartsInside(ring, a, b, faces[f].Face.Plane.Normal)) return true;
+                if (looked && StartsInside(ring, a, b, faces[f].Face.Plane.Normal))
+                {
+                    return true;
+                }
             }
         }
 
@@ -94,13 +110,24 @@ internal sealed class TouchingEdges(List<Vector3d> points)
     {
         for (var i = 0; i < ring.Length; i++)
         {
-            if (ring[i] != a) continue;
+            if (ring[i] != a)
+            {
+                continue;
+            }
+
             var (before, after) = (ring[i == 0 ? ring.Length - 1 : i - 1], ring[i + 1 == ring.Length ? 0 : i + 1]);
-            if (before == b || after == b) continue;
+            if (before == b || after == b)
+            {
+                continue;
+            }
+
             var first = points[after] - points[a];
             var wide = Angle(first, points[before] - points[a], normal);
             var towards = Angle(first, points[b] - points[a], normal);
-            if (towards > Tolerances.AlongOutline && towards < wide - Tolerances.AlongOutline) return true;
+            if (towards > Tolerances.AlongOutline && towards < wide - Tolerances.AlongOutline)
+            {
+                return true;
+            }
         }
 
         return false;

@@ -49,8 +49,15 @@ internal static class Triangulation
             var face = solid.Faces[f];
             var start = corners.Count;
             if (face.Loops.Length > 1 || !ConvexFan.TryFill(points, face.Plane.Normal, face.Loops[0], taken, corners))
+            {
                 EarClipping.Fill(points, face, taken, corners);
-            for (var i = start; i < corners.Count; i++) taken.SetUndirected(corners[i], corners[i % 3 == 2 ? i - 2 : i + 1], 1);
+            }
+
+            for (var i = start; i < corners.Count; i++)
+            {
+                taken.SetUndirected(corners[i], corners[i % 3 == 2 ? i - 2 : i + 1], 1);
+            }
+
             ends[f] = corners.Count;
         }
 
@@ -94,17 +101,32 @@ internal static class ConvexFan
             return true;
         }
 
-        if (!IsConvex(points, normal, loop)) return false;
+        if (!IsConvex(points, normal, loop))
+        {
+            return false;
+        }
+
         var (best, shape) = (0, double.NegativeInfinity);
         var candidates = loop.Length == 4 ? 2 : loop.Length;
         for (var apex = 0; apex < candidates && shape < GoodShape; apex++)
         {
             var worst = WorstShape(points, normal, loop, apex);
-            if (worst > shape && IsFree(loop, apex, taken)) (best, shape) = (apex, worst);
+            if (worst > shape && IsFree(loop, apex, taken))
+            {
+                (best, shape) = (apex, worst);
+            }
         }
 
-        if (shape < FlattestShape && loop.Length > 4) return false;
-        if (shape <= 0) return false;
+        if (shape < FlattestShape && loop.Length > 4)
+        {
+            return false;
+        }
+
+        if (shape <= 0)
+        {
+            return false;
+        }
+
         for (var i = 1; i + 1 < loop.Length; i++)
         {
             corners.Add(loop[best]);
@@ -119,7 +141,10 @@ internal static class ConvexFan
     {
         for (var i = 2; i + 1 < loop.Length; i++)
         {
-            if (taken.Undirected(loop[apex], loop[(apex + i) % loop.Length]) >= 0) return false;
+            if (taken.Undirected(loop[apex], loop[(apex + i) % loop.Length]) >= 0)
+            {
+                return false;
+            }
         }
 
         return true;
@@ -135,7 +160,11 @@ internal static class ConvexFan
         foreach (var i in loop)
         {
             var c = points[i];
-            if (normal.Dot((b - a).Cross(c - b)) < 0) return false;
+            if (normal.Dot((b - a).Cross(c - b)) < 0)
+            {
+                return false;
+            }
+
             (a, b) = (b, c);
         }
 

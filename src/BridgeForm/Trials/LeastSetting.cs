@@ -39,13 +39,17 @@ internal sealed class LeastSetting(Func<int, Trial> make)
         {
             var high = Math.Min(most, Math.Max(low + 1, Next(before, low)));
             if (At(high).Holds)
+            {
                 return OverHoles(first, Between(low, high));
+            }
 
             // A guess that has no shape says nothing of the settings it skipped.
             var scanned = Math.Min(most, Math.Max(low + 1, (int)(low * Growth)));
             (before, low) = (low, double.IsFinite(At(high).Ratio) ? high : scanned);
             if (low == scanned && At(low).Holds)
+            {
                 return OverHoles(first, Between(before, low));
+            }
         }
 
         return null;
@@ -54,7 +58,10 @@ internal sealed class LeastSetting(Func<int, Trial> make)
     private Trial At(int setting)
     {
         if (!_made.TryGetValue(setting, out var trial))
+        {
             _made[setting] = trial = make(setting);
+        }
+
         return trial;
     }
 
@@ -91,11 +98,16 @@ internal sealed class LeastSetting(Func<int, Trial> make)
     {
         var lowest = Math.Max(first, least - WidestHole);
         if (At(lowest).Parts.SequenceEqual(At(least).Parts))
+        {
             return least;
+        }
+
         for (var below = least - 2; below > first && below >= least - WidestHole; below--)
         {
             if (At(below).Holds)
+            {
                 least = below;
+            }
         }
 
         return least;

@@ -58,7 +58,10 @@ public static class Remedies
     {
         var fails = checks.Any(c => c is { Id: RopeStrength.Id, Status: CheckStatus.Fail });
         if (!fails || Bays(parameters) > MostBays)
+        {
             return [];
+        }
+
         return [Rope(parameters, shape, token), Sag(parameters, shape, token)];
     }
 
@@ -73,9 +76,14 @@ public static class Remedies
     public static double? Largest(Func<double, bool> holds, double low, double high, double tolerance)
     {
         if (!holds(low))
+        {
             return null;
+        }
+
         if (holds(high))
+        {
             return high;
+        }
         while (high - low > tolerance)
         {
             var middle = (low + high) / 2;
@@ -157,7 +165,9 @@ public static class Remedies
     private static Trial Try(BridgeParameters parameters, Effort effort, TrialShape shape)
     {
         if (!effort.TryBegin())
+        {
             return Nothing;
+        }
 
         // Most trials fail by far, and a few rounds of shape and loads tell so. What holds is found to the last digit, as the
         // bridge itself is: between designs that settle lie some that come close and never do.
@@ -168,7 +178,10 @@ public static class Remedies
     private static Trial Try(BridgeParameters parameters, Effort effort, TrialShape shape, double? accuracy)
     {
         if (shape(parameters, effort, accuracy) is not { } rope)
+        {
             return Nothing;
+        }
+
         var layout = BridgeLayout.Lay(parameters, rope);
         var cases = LoadCases.All(LoadCaseInput.Gather(layout, rope, BridgeMasses.Weigh(layout, effort.Token), effort.Token), token: effort.Token);
         var strength = RopeStrength.Check(parameters, cases, new CheckWords(parameters.Units));

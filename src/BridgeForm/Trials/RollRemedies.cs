@@ -35,7 +35,10 @@ internal static class RollRemedies
     {
         var parameters = context.Parameters;
         if (!checks.Any(c => c is { Id: Roll.Id, Status: CheckStatus.Fail }) || Remedies.Bays(parameters) > Remedies.MostBays)
+        {
             return [];
+        }
+
         var toOneSide = RollState.Least(context.Ropework.Roll)?.Factor?.IsToOneSide ?? false;
         return
         [
@@ -88,7 +91,9 @@ internal static class RollRemedies
         for (var sag = above * SagStep; sag >= LeastSag * parameters.Site.Span && !effort.IsSpent; (above, sag) = (sag, sag * SagStep))
         {
             if (Try(WithSag(parameters, sag), effort, shape).Holds)
+            {
                 return Remedies.Largest(s => Try(WithSag(parameters, s), effort, shape).Holds, sag, above, Rounding.Step(parameters.Units) / 2);
+            }
         }
 
         return null;
@@ -124,7 +129,10 @@ internal static class RollRemedies
     private static Trial Try(BridgeParameters parameters, Effort effort, TrialShape shape)
     {
         if (!effort.TryBegin() || shape(parameters, effort, null) is not { } rope)
+        {
             return new Trial(false, double.PositiveInfinity, []);
+        }
+
         var layout = BridgeLayout.Lay(parameters, rope);
         var input = LoadCaseInput.Gather(layout, rope, BridgeMasses.Weigh(layout, effort.Token), effort.Token);
         var cases = LoadCases.All(input, token: effort.Token);

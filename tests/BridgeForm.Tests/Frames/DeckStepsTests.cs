@@ -79,7 +79,9 @@ public sealed class DeckStepsTests
             Assert.InRange(own.Steps.Treads[bay - 1] - layout.Steps.Treads[bay - 1], 0, 1);
             // Where one tread fewer was laid, the one more would have had a hair's breadth to spare.
             if (own.Steps.Treads[bay - 1] > layout.Steps.Treads[bay - 1])
+            {
                 Assert.InRange(DeckTreads.Gap(own, bay, deck.Stringer!) - deck.Gap, 0, OneTreadMoves);
+            }
         }
     }
 

@@ -81,7 +81,9 @@ public sealed class LoadCasesTests
         var (a, b) = (Case("live-half-a").Shape!, Case("live-half-b").Shape!);
         RopeSamples.Close(a.Horizontal, b.Horizontal, 1e-9);
         foreach (var (p, q) in a.Nodes.Zip(b.Nodes.Reverse()))
+        {
             Assert.Equal(0, RopeSamples.Distance(p, new RopePoint(12 - q.X, q.Y)), 1e-9);
+        }
     }
 
     [Fact]

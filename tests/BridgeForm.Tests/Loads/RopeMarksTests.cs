@@ -19,7 +19,10 @@ public sealed class RopeMarksTests
         Assert.Equal("F03", marks[3].Frame);
         RopeSamples.Close(Design.UnstressedLength(), marks[^1].Unstressed, 1e-14);
         foreach (var (a, b, segment) in marks.Zip(marks.Skip(1), Design.Segments))
+        {
             RopeSamples.Close(segment.UnstressedLength, b.Unstressed - a.Unstressed, 1e-13);
+        }
+
         Assert.All(marks, m => Assert.Equal(m.Unstressed, m.AtMarkingTension));
     }
 

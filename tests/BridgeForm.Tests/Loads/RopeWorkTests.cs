@@ -142,7 +142,10 @@ public sealed class RopeWorkTests
         var all = Work.Cases.SelectMany(c => KeeperForce.In(c, names)).ToList();
         Assert.Equal(Work.Cases.Length * (names.Length - 2), all.Count);
         foreach (var worst in Work.Keepers)
+        {
             Assert.Equal(all.Where(k => k.Frame == worst.Frame).Max(k => k.Needed), worst.Needed, 1e-9);
+        }
+
         var lines = BridgeForm.Output.Tables.KeeperTable.Csv(Garden).Split('\n', StringSplitOptions.RemoveEmptyEntries);
         // One row of heads before, the caution after.
         Assert.Equal(all.Count + 2, lines.Length);
@@ -171,7 +174,10 @@ public sealed class RopeWorkTests
         Assert.True(end.NewPull.Tension > 1.1 * Work.Governing!.Shape!.LargestTension);
         Assert.True(Work.Stretch[0].NewPull!.Tension < end.NewPull.Tension);
         foreach (var id in (string[])["shackle-size", "turnbuckle-size", "rope-strength-new"])
+        {
             RopeSamples.Close(end.NewPull.Tension, Garden.Checks.Single(c => c.Id == id).Demand, 1e-9);
+        }
+
         Assert.True(Garden.Checks.Single(c => c.Id is "anchor-a").Demand > Work.Supports[0].Tension);
     }
 

@@ -59,8 +59,12 @@ public sealed class ChannelChecksTests
         var text = Bridges.Garden.Replace("clearance: 1/8 in", channel, StringComparison.Ordinal) + "\n  " + keeper;
         var reading = ProjectReader.Read(change.Old.Length == 0 ? text : text.Replace(change.Old, change.New, StringComparison.Ordinal), "test.yaml", Bridges.Catalogue);
         if (says is null)
+        {
             Assert.Equal([], reading.Faults.Select(f => f.Message));
+        }
         else
+        {
             Assert.Contains(reading.Faults, f => f.Message.Contains(says, StringComparison.Ordinal));
+        }
     }
 }

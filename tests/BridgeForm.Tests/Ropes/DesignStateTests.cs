@@ -147,7 +147,9 @@ public sealed class DesignStateTests
             WeightPerLength = request.WeightPerLength / 3,
         });
         foreach (var (p, q) in shape.Nodes.Zip(large.Nodes))
+        {
             Assert.Equal(0, RopeSamples.Distance(new RopePoint(3 * p.X, 3 * p.Y), q), 3 * Nanometre);
+        }
     });
 
     [Theory]
@@ -168,7 +170,9 @@ public sealed class DesignStateTests
         var shape = DesignState.Find(request);
         Assert.True(Chord(shape) <= request.Spacing * (1 + Nanometre));
         if (shape.Segments.Length > 1)
+        {
             Assert.True(Chord(DesignState.Find(request with { Bays = shape.Segments.Length - 1 })) > request.Spacing);
+        }
     });
 
     [Theory]
@@ -195,7 +199,9 @@ public sealed class DesignStateTests
         };
         var shape = DesignState.Find(request);
         foreach (var (asked, hung) in request.NodeLoads(shape.Nodes).Zip(shape.Loads))
+        {
             Assert.Equal(asked, hung, 1e-9 * shape.TotalLoad());
+        }
     }
 
     [Fact]
@@ -205,7 +211,9 @@ public sealed class DesignStateTests
         var (first, last) = shape.EndSlopes();
         Assert.Equal(-first, last, Nanometre);
         foreach (var (p, q) in shape.Nodes.Zip(shape.Nodes.Reverse()))
+        {
             Assert.Equal(p.Y, q.Y, Nanometre);
+        }
     }
 
     [Theory]
@@ -236,7 +244,10 @@ public sealed class DesignStateTests
         var curve = shape.Curve(8);
         Assert.Equal((8 * shape.Segments.Length) + 1, curve.Length);
         foreach (var point in curve)
+        {
             Assert.Equal(point.Y, shape.HeightAt(point.X), Nanometre);
+        }
+
         Assert.Equal(shape.Nodes[3], curve[24]);
         Assert.Equal(0, shape.HeightAt(-1), Nanometre);
         Assert.Equal(0.5, shape.HeightAt(13), Nanometre);
@@ -267,9 +278,13 @@ public sealed class DesignStateTests
     {
         var request = RopeSamples.Footbridge with { Step = FrameStep.Plan, Span = span, Sag = 0.06 * span, Spacing = spacing };
         if (bays is null)
+        {
             Fails(request, "more than 50000");
+        }
         else
+        {
             Assert.Equal(bays, DesignState.Find(request).Segments.Length);
+        }
     }
 
     [Fact]

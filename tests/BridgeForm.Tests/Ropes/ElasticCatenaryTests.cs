@@ -104,7 +104,10 @@ public sealed class ElasticCatenaryTests
         const int Steps = 4000;
         var sum = f(0) + f(end);
         for (var i = 1; i < Steps; i++)
+        {
             sum += f(end * i / Steps) * (i % 2 == 1 ? 4 : 2);
+        }
+
         return sum * end / Steps / 3;
     }
 }

@@ -129,7 +129,9 @@ public sealed class LoadCaseSolverTests
             Start = null,
         });
         foreach (var (p, q) in shape.Nodes.Zip(mirrored.Nodes.Reverse()))
+        {
             Assert.Equal(0, RopeSamples.Distance(p, new RopePoint(request.Span - q.X, q.Y + request.Rise)), 1e-7);
+        }
     });
 
     /// <summary>Civil Engineering Formulas, chapter 10, equation 10.98: without stretch ΔH = H·(added load / dead load).</summary>

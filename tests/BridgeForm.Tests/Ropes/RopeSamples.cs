@@ -71,9 +71,13 @@ internal static class RopeSamples
         {
             var middle = (low + high) / 2;
             if (measure(bySag(middle)) < value == rising)
+            {
                 low = middle;
+            }
             else
+            {
                 high = middle;
+            }
         }
 
         return bySag((low + high) / 2);

@@ -52,7 +52,9 @@ public sealed class RopeTableTests
     public void Weight_is_that_of_the_steel_and_a_little_for_lay_zinc_and_lubricant(string make)
     {
         foreach (var rope in Of(make))
+        {
             Assert.InRange(rope.MassPerLength / (rope.MetallicArea * SteelRope.SteelDensity), 0.98, 1.16);
+        }
     }
 
     [Theory]

@@ -207,7 +207,10 @@ public sealed class WorkedExampleTests
     private static void Expect(string id, double printed, double actual, double tolerance)
     {
         if (double.IsNaN(printed))
+        {
             return;
+        }
+
         Assert.True(
             Math.Abs(actual - printed) <= tolerance * Math.Abs(printed),
             FormattableString.Invariant($"{id}: printed {printed}, got {actual:R}"));

@@ -37,7 +37,11 @@ public class ContactTest
             var a = RandomBody(r, Vector3d.Zero);
             var b = RandomBody(r, 0.6 * Direction(r));
             var depth = Contact.Overlap(a, b);
-            if (depth <= 0) continue;
+            if (depth <= 0)
+            {
+                continue;
+            }
+
             Assert.True(LeastOverlapSeen(a, b, r) >= depth - Close);
         }
     }
@@ -68,7 +72,10 @@ public class ContactTest
             var rope = new Capsule(middle + (0.5 * Direction(r)), middle + (0.5 * Direction(r)), 0.05);
             var depth = Contact.Overlap(rope, body);
             var distance = Distance(rope, body);
-            if (distance > 0.01) Assert.Equal(rope.Radius - distance, depth, 1e-6);
+            if (distance > 0.01)
+            {
+                Assert.Equal(rope.Radius - distance, depth, 1e-6);
+            }
         }
     }
 
@@ -105,7 +112,10 @@ public class ContactTest
         while (true)
         {
             var v = new Vector3d((2 * r.NextDouble()) - 1, (2 * r.NextDouble()) - 1, (2 * r.NextDouble()) - 1);
-            if (v.Length is > 0.1 and < 1) return v.Normalized();
+            if (v.Length is > 0.1 and < 1)
+            {
+                return v.Normalized();
+            }
         }
     }
 
@@ -143,7 +153,10 @@ public class ContactTest
             var next = rope.From + (s * line);
             var still = (next - p).Length < 1e-10;
             p = next;
-            if (still) break;
+            if (still)
+            {
+                break;
+            }
         }
 
         return (p - Nearest(body, p)).Length;
@@ -163,7 +176,10 @@ public class ContactTest
                 corrections[i] = from - point;
             }
 
-            if (round > 20 && (point - before).Length < 1e-12) break;
+            if (round > 20 && (point - before).Length < 1e-12)
+            {
+                break;
+            }
         }
 
         return point;

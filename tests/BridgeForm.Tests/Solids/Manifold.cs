@@ -93,7 +93,11 @@ internal static class Manifold
     private static string Checkout()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder!.FullName, "BridgeForm.sln"))) folder = folder.Parent;
+        while (!File.Exists(Path.Combine(folder!.FullName, "BridgeForm.sln")))
+        {
+            folder = folder.Parent;
+        }
+
         return folder.FullName;
     }
 

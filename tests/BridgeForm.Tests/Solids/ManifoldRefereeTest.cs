@@ -21,7 +21,11 @@ public class ManifoldRefereeTest
             var member = RandomMember.Make(seed, withinRoundOff: false);
             var body = CutBody.Of(member.Stock, member.Steps);
             var result = body.Steps.Aggregate((SolidResult)Solid.Box(body.Min, body.Max), (left, step) => left.Then(step.Apply));
-            if (result.OrNull is not { } solid) continue;
+            if (result.OrNull is not { } solid)
+            {
+                continue;
+            }
+
             ours.Add((seed, solid.Volume));
             bodies.Add(body);
         }

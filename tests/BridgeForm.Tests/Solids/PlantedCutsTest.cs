@@ -146,7 +146,11 @@ public class PlantedCutsTest
         {
             var member = RandomMember.Make(seed, withinRoundOff: false);
             var solid = member.Steps.Aggregate(StockSolid.Build(member.Stock with { Channels = [], Holes = [] }), (b, s) => b.Then(s.Apply)).OrNull;
-            if (solid?.Triangulate() is not { } mesh) continue;
+            if (solid?.Triangulate() is not { } mesh)
+            {
+                continue;
+            }
+
             for (var t = 0; t < mesh.TriangleCount; t++)
             {
                 var (a, b, c) = mesh.Triangle(t);

@@ -36,7 +36,10 @@ internal sealed record RandomMember(CutStock Stock, ImmutableArray<Step> Steps)
             .Concat(stock.Holes.Select(h => new Step(null, StockCutters.Build(stock, h))))
             .ToList();
         for (var extra = r.Next(10) < 6 ? 0 : r.Next(1, 4); extra > 0; extra--)
+        {
             steps.Insert(r.Next(steps.Count + 1), Extra(r, stock, length, withinRoundOff));
+        }
+
         return new RandomMember(stock, [.. steps]);
     }
 
@@ -81,7 +84,11 @@ internal sealed record RandomMember(CutStock Stock, ImmutableArray<Step> Steps)
         };
         var width = r.Next(3) == 0 ? 0.05 : Length(r, 0.01, 0.1);
         var center = r.Next(8) == 0 ? width / 2 : Length(r, 0, length);
-        if (stock.Channels.Length == 0 && r.Next(6) == 0) center = 0.2 + (width / 2); // walls that fall in one plane
+        if (stock.Channels.Length == 0 && r.Next(6) == 0)
+        {
+            center = 0.2 + (width / 2); // walls that fall in one plane
+        }
+
         var slope = r.Next(2) == 0 ? 0 : r.Next(8) == 0 ? depth / (stock.Thickness / 2) : Angle(r, 0.4);
         return new Channel(face, center, width, depth, slope);
     }

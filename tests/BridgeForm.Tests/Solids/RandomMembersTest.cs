@@ -21,9 +21,19 @@ public class RandomMembersTest
             var member = RandomMember.Make(seed);
             var (solid, made) = Build(member, text => faults.Add($"seed {seed}: {text}"));
             Interlocked.Add(ref steps, made);
-            if (solid is null) Interlocked.Increment(ref gone);
-            else Interlocked.Increment(ref built);
-            foreach (var fault in solid?.Audit() ?? []) faults.Add($"seed {seed}: {fault}");
+            if (solid is null)
+            {
+                Interlocked.Increment(ref gone);
+            }
+            else
+            {
+                Interlocked.Increment(ref built);
+            }
+
+            foreach (var fault in solid?.Audit() ?? [])
+            {
+                faults.Add($"seed {seed}: {fault}");
+            }
         });
 
         Assert.True(faults.IsEmpty, $"{faults.Count} faults, of {built} built, {gone} gone, {steps} steps:\n" + string.Join('\n', faults.Order(StringComparer.Ordinal).Take(40)));
@@ -50,7 +60,11 @@ public class RandomMembersTest
         var bare = StockSolid.Build(member.Stock with { Channels = [], Holes = [] });
         if (!bare.Try(out var solid, out var gone))
         {
-            if (gone.Kind != SolidFaultKind.NothingLeft) fault(gone.Message);
+            if (gone.Kind != SolidFaultKind.NothingLeft)
+            {
+                fault(gone.Message);
+            }
+
             return (null, made);
         }
 
@@ -59,10 +73,22 @@ public class RandomMembersTest
             made++;
             var rest = step.Apply(solid);
             var taken = step.TakenFrom(solid);
-            if (rest.Fault?.Kind == SolidFaultKind.NotClosed || taken.Fault?.Kind == SolidFaultKind.NotClosed) fault($"step {made} is not closed");
+            if (rest.Fault?.Kind == SolidFaultKind.NotClosed || taken.Fault?.Kind == SolidFaultKind.NotClosed)
+            {
+                fault($"step {made} is not closed");
+            }
+
             var sum = (rest.OrNull?.Volume ?? 0) + (taken.OrNull?.Volume ?? 0);
-            if (!(Math.Abs(sum - solid.Volume) <= Slack(solid))) fault($"step {made}: parts sum to {sum}, whole is {solid.Volume}");
-            if (rest.OrNull is not { } next) return (null, made);
+            if (!(Math.Abs(sum - solid.Volume) <= Slack(solid)))
+            {
+                fault($"step {made}: parts sum to {sum}, whole is {solid.Volume}");
+            }
+
+            if (rest.OrNull is not { } next)
+            {
+                return (null, made);
+            }
+
             solid = next;
         }
 

@@ -105,7 +105,10 @@ public class SolidTest
         var cells = stick.ConvexCells();
         Assert.All(cells, cell => Assert.All(cell.Vertices, v => Assert.All(cell.Planes, p => Assert.True(p.SignedDistance(v) < Tolerances.Planarity))));
         foreach (var (i, a) in cells.Index())
+        {
             Assert.All(cells.Skip(i + 1), b => Assert.True(Contact.Overlap(a, b) < Tolerances.Planarity));
+        }
+
         var probes = new Random(3);
         var solid = stick.ToSolid().Value;
         for (var i = 0; i < 2000; i++)
@@ -153,7 +156,11 @@ public class SolidTest
                 Channels = [.. mirrored.Channels.Select(c => c with { FloorSlope = -c.FloorSlope })],
             };
             var (a, b) = (stock.ToSolid().OrNull, mirrored.ToSolid().OrNull);
-            if (a is null || b is null) return a is null == b is null;
+            if (a is null || b is null)
+            {
+                return a is null == b is null;
+            }
+
             return Math.Abs(a.Volume - b.Volume) <= 2 * Tolerances.Corner * a.Area
                 && (a.Centroid - Flip(b.Centroid)).Length <= 1e-3 * (a.Bounds.Max - a.Bounds.Min).Length;
         }, iter: 300);
@@ -179,7 +186,11 @@ public class SolidTest
                 Holes = [.. stock.Holes.Select(h => h with { X = 2 * h.X, Across = 2 * h.Across, Diameter = 2 * h.Diameter, Depth = 2 * h.Depth })],
             };
             var (small, large) = (stock.ToSolid().OrNull, twice.ToSolid().OrNull);
-            if (small is null || large is null) return small is null == large is null;
+            if (small is null || large is null)
+            {
+                return small is null == large is null;
+            }
+
             return Math.Abs((8 * small.Volume) - large.Volume) <= 16 * Tolerances.Corner * small.Area;
         }, iter: 300);
     }
@@ -200,7 +211,10 @@ public class SolidTest
             var u = s.Dot(h) / det;
             var q = s.Cross(ab);
             var v = ray.Dot(q) / det;
-            if (u >= 0 && v >= 0 && u + v <= 1 && ac.Dot(q) / det > 0) hits++;
+            if (u >= 0 && v >= 0 && u + v <= 1 && ac.Dot(q) / det > 0)
+            {
+                hits++;
+            }
         }
 
         return hits % 2 == 1;

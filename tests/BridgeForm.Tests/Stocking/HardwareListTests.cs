@@ -107,9 +107,13 @@ public class HardwareListTests
             Assert.Equal(4, line.Quantity);
             var size = line.Item.Split(' ');
             if (size.Length > 1)
+            {
                 Assert.StartsWith("size " + size[1] + " in is the smallest", model.Checks.Single(c => c.Id == check).Detail, StringComparison.Ordinal);
+            }
             else
+            {
                 Assert.Equal(BridgeForm.Checks.CheckStatus.Engineer, model.Checks.Single(c => c.Id == check).Status);
+            }
         }
 
         Assert.Contains(list, i => i.Item.StartsWith("Shackles ", StringComparison.Ordinal));

@@ -142,7 +142,10 @@ public sealed class BoundedSearchTests
         {
             var ofThis = 0;
             while (effort.TrySpend())
+            {
                 ofThis++;
+            }
+
             Assert.True(ofThis == ofTrial || effort.IsSpent);
             weighed += ofThis;
         }

@@ -58,7 +58,9 @@ public sealed class RemedyTests
         Assert.Contains(new QuantityText(parameters.Units).Length(sag.Length.Value), sag.Text, StringComparison.Ordinal);
         Assert.True(Passes(parameters, sag.Length.Value));
         for (var less = 1; less <= 10; less++)
+        {
             Assert.False(Passes(parameters, sag.Length.Value - (less * step)), $"{less} steps less");
+        }
     }
 
     /// <summary>Below the sag that passes lie three (3-1/4, 3-5/16 and 3-3/8 in) whose shape and loads come close to each other and never settle.</summary>

@@ -17,7 +17,10 @@ internal static class GroundClearance
     public static IEnumerable<CheckResult> Check(CheckContext context)
     {
         if (LeastRoom.Find(context, c => c.OverGround, s => s.OverGround) is not { } least)
+        {
             yield break;
+        }
+
         yield return new CheckResult(
             Declared.Id, Declared.Title, least.Room > 0 ? CheckStatus.Pass : CheckStatus.Fail, least.Room, 0, "m", null,
             "geometry; how much room floods, animals and people need is for the site",
@@ -45,16 +48,23 @@ internal static class WaterClearance
     public static IEnumerable<CheckResult> Check(CheckContext context)
     {
         if (LeastRoom.Find(context, c => c.OverWater, s => s.OverWater) is not { } least)
+        {
             yield break;
+        }
+
         var words = context.Words();
         var text = $"{LeastRoom.Words(words, least.Room)} in {least.Where}";
         if (context.Parameters.Site.Freeboard is { } freeboard)
+        {
             yield return Outcome.AtLeast(
                 Declared, least.Room, freeboard, "m", Source, $"{text}; freeboard of the project file {words.Length(freeboard)}");
+        }
         else
+        {
             yield return new CheckResult(
                 Declared.Id, Declared.Title, least.Room > 0 ? CheckStatus.Engineer : CheckStatus.Fail, least.Room, null, "m", null, Source,
                 $"{text}; how much room drift and floods need is for the site: write site.freeboard");
+        }
     }
 }
 

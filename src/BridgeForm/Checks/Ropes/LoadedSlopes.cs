@@ -23,7 +23,10 @@ internal static class DeckSlopeLoaded
         var decked = context.Cases.Where(c => c.Shape is not null && c.Id is not LoadCaseIds.ErectHalf).ToList();
         var spread = decked.Where(c => !LoadedCases.IsPoint(context.Parameters.Loads, c.Id)).MaxBy(c => c.SteepestDeck);
         if (spread is not null && spread.SteepestDeck > most)
+        {
             return Outcome.AtMost(Declared, spread.SteepestDeck, most, "1", own, Words(spread, most, "a deck"));
+        }
+
         var worst = decked.MaxBy(c => c.SteepestDeck);
         return Outcome.AtMost(
             Declared, worst?.SteepestDeck ?? 0, ramp, "1", $"{source}; {own}",
@@ -52,12 +55,18 @@ internal static class CrossSlope
         var loaded = context.Cases.Where(c => LoadedCases.HasLoad(c.Id)).ToList();
         var over = loaded.Where(c => c.RollsOver).Select(c => c.Id).ToList();
         if (over.Count > 0)
+        {
             return new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Fail, 0, null, "1", null, source,
                 $"it rolls over in case {string.Join(", ", over)}: no tilt at which the section stays upright was found; see roll");
+        }
+
         if (loaded.MaxBy(c => c.CrossSlope ?? double.NegativeInfinity) is not { CrossSlope: { } tilt } worst)
+        {
             return new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Fail, 0, null, "1", null, source, "no load case has a solution: how far the deck tilts is not known");
+        }
+
         var unsolved = loaded.Where(c => c.CrossSlope is null).Select(c => c.Id).ToList();
         var spacing = context.Parameters.Ropes.Spacing;
         var words = $"one rope {context.Words().Length(Math.Tan(tilt) * spacing)} lower than the other over {context.Words().Length(spacing)} = {CheckWords.Angle(tilt)} "
@@ -67,7 +76,10 @@ internal static class CrossSlope
         var (level, code) = Limits.EmptyCrossSlope;
         var empty = Math.Tan(context.Cases.FirstOrDefault(c => c.Id is LoadCaseIds.Dead)?.CrossSlope ?? 0);
         if (empty > level)
+        {
             words += $"; the empty deck alone lies at {CheckWords.Slope(empty)}, more than {CheckWords.Slope(level)} ({code})";
+        }
+
         var result = Outcome.AtMost(Declared, Math.Tan(tilt), Math.Tan(most), "1", source, words);
         var isLook = tilt > look || unsolved.Count > 0 || empty > level;
         return result.Status == CheckStatus.Pass && isLook ? result with { Status = CheckStatus.Warn } : result;

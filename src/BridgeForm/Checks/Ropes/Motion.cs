@@ -79,7 +79,10 @@ internal static class MotionCheck
     {
         var modes = context.Ropework.Modes;
         if (modes.IsEmpty)
+        {
             return new CheckResult(check.Id, check.Title, CheckStatus.Engineer, 0, limit, "Hz", null, source, "no modes: no frame hangs between the supports");
+        }
+
         var people = context.Words();
         var text = string.Join("; ", modes.Select(m =>
             $"{(m.Case is "dead" ? "empty" : "loaded")} (H {people.Force(m.Horizontal)}, m {people.MassPerLength(m.MassPerLength)}): {words(m)}"));

@@ -34,7 +34,10 @@ internal static class Roll
         var (least, comfortable, figures) = Limits.Roll(parameters.Limits);
         var source = $"{figures}; {Theory}";
         if (bays < 2)
+        {
             return Outcome.ForEngineer(Declared, 0, "1", source, "no frame hangs between the supports: nothing stands on the ropes alone");
+        }
+
         var over = states.Where(s => s.RollsOver).Select(s => Name(s)).ToList();
         var unsolved = states.Where(s => s.Failure is not null).Select(s => Name(s)).ToList();
         var unknown = unsolved.Count == 0
@@ -44,7 +47,10 @@ internal static class Roll
 
         // A case that is not known does not excuse one that fails.
         if (worst?.Factor is not { } factor || (unsolved.Count > 0 && over.Count == 0 && factor.Value >= least))
+        {
             return Outcome.ForEngineer(Declared, 0, "1", source, unknown);
+        }
+
         var text = Words(parameters, worst, least, comfortable, words)
             + (over.Count > 0 ? $" It rolls over in {string.Join(", ", over)}: no tilt is given where it does." : "")
             + (unknown.Length > 0 ? $" Besides, {unknown}." : "")
@@ -52,7 +58,10 @@ internal static class Roll
             + " Wind and side stays are not in it. A licensed engineer decides.";
         var result = Outcome.AtLeast(Declared, factor.Value, least, "1", source, text);
         if (over.Count > 0)
+        {
             return result with { Status = CheckStatus.Fail };
+        }
+
         return result.Status == CheckStatus.Pass && factor.Value < comfortable ? result with { Status = CheckStatus.Warn } : result;
     }
 

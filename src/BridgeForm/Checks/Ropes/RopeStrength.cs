@@ -31,14 +31,23 @@ internal static class RopeStrength
         var ropes = parameters.Ropes;
         var worst = cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.LargestTension);
         if (worst?.Shape is not { } shape)
+        {
             return new CheckResult(Declared.Id, Declared.Title, CheckStatus.Fail, 0, null, "N", null, Source(ropes), "no load case has a solution");
+        }
+
         var (tension, demand) = Between(shape, worst.Id, words);
         if (InBackstay(parameters.Site, cases, words) is { } stay && stay.Tension > tension)
+        {
             (tension, demand) = stay;
+        }
+
         if (Terminations.Allowed(ropes) is not { } allowed)
+        {
             return new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Engineer, tension, null, "N", null, Source(ropes),
                 $"{demand}; {Unknown(ropes)}");
+        }
+
         return Outcome.AtMost(
             Declared, tension, allowed, "N", Source(ropes),
             $"{demand}; allowed: breaking strength {words.Force(ropes.Rope.BreakingStrength)} × efficiency "
@@ -61,7 +70,10 @@ internal static class RopeStrength
     {
         BackstayParameters[] held = [.. new[] { site.A.Backstay, site.B.Backstay }.OfType<BackstayParameters>().Where(b => !b.Sliding)];
         if (held.Length == 0)
+        {
             return null;
+        }
+
         var worst = cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.Horizontal)!;
         var (steepest, level) = (held.Max(b => Math.Abs(b.Angle)), worst.Shape!.Horizontal);
         var tension = HeldBackstay.Tension(steepest, level);
@@ -90,12 +102,18 @@ internal static class RopeTermination
     {
         var ropes = context.Parameters.Ropes;
         if (!Terminations.IsClips(ropes))
+        {
             return Other(ropes);
+        }
+
         if (ropes.Rope.Kind == RopeKind.Strand)
+        {
             return Result(
                 CheckStatus.Fail,
                 "U-bolt clips are made for wire rope; on a strand's hard, smooth wires they slip: use grips or sockets made for the strand, with their maker's efficiency",
                 "common practice of rigging, no source");
+        }
+
         return Terminations.ClipsFor(ropes) is { } clip
             ? Clips(context.Words(), ropes, clip)
             : Result(

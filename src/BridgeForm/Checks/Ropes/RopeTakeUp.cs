@@ -21,9 +21,12 @@ internal static class RopeTakeUp
         var range = StretchRange.Of(context.Parameters.Ropes);
         var source = $"stretch: {range.Source}; expansion 6.5e-6 per °F (from memory); take-ups on sale 6, 12, 18 and 24 in (from memory)";
         if (cut.Stretch is not { } stretch || cut.TakeUp is not { } needed)
+        {
             return new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Engineer, cut.TemperatureChange, null, "m", null, source,
                 $"temperature alone changes {words.Length(cut.BetweenEnds)} of rope by {words.Length(cut.TemperatureChange)}; the constructional stretch of this rope is not known");
+        }
+
         var falls = string.Join(" to ", context.Ropework.Stretch.Select(s => s.MidSpanDrop is { } fall ? words.Length(fall) : "?"));
         var text = $"rope {words.Length(cut.BetweenEnds)} between its ends × {CheckWords.Share(range.Range!.Value.Low)} to {CheckWords.Share(range.Range.Value.High)} = "
             + $"{words.Length(stretch.Low)} to {words.Length(stretch.High)} of stretch, which lowers mid-span by {falls} when nothing is taken up; "
@@ -51,7 +54,10 @@ internal static class NewRope
     public static IEnumerable<CheckResult> Check(CheckContext context)
     {
         if (context.Ropework.Stretch.MaxBy(s => s.NewPull?.Tension ?? 0) is not { NewPull: { } pull } end)
+        {
             yield break;
+        }
+
         var words = context.Words();
         var text = $"set short for {CheckWords.Share(end.Share)} of stretch and loaded before it comes: {words.Force(pull.Tension)} in case {pull.Case}";
         if (Terminations.Allowed(context.Parameters.Ropes) is not { } allowed)

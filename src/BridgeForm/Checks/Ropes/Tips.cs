@@ -20,8 +20,11 @@ internal static class Tips
     {
         var over = context.Cases.Where(c => c.RollsOver).Select(c => c.Id).ToList();
         if (over.Count > 0)
+        {
             return new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Fail, 0, null, "1", null, Source, $"it rolls over in case {string.Join(", ", over)}: see roll");
+        }
+
         var worst = context.Cases.MaxBy(c => c.LargestShare ?? 0);
         var share = worst?.LargestShare ?? 0;
         return Outcome.AtMost(
@@ -52,9 +55,12 @@ internal static class KeeperUpliftLoad
         var words = context.Words();
         var lifts = context.Ropework.Lifts;
         if (lifts.FirstOrDefault(l => l.Force is null) is { } over)
+        {
             return new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Fail, 0, null, "N", null, Source,
                 $"with 0.6 of its own weight it rolls over in case {over.Case}, or has no shape: what keepers must hold has no end");
+        }
+
         var worst = lifts.MaxBy(l => l.Force ?? 0);
         return Outcome.ForEngineer(
             Declared, worst?.Force ?? 0, "N", Source,

@@ -23,7 +23,10 @@ internal sealed class BandedMatrix(int size, int width)
     {
         var difference = new BandedMatrix(size, width);
         for (var i = 0; i < _band.Length; i++)
+        {
             difference._band[i] = _band[i] - (times * other._band[i]);
+        }
+
         return difference;
     }
 
@@ -59,13 +62,22 @@ internal sealed class BandedMatrix(int size, int width)
                 var other = (j * (width + 1)) + width - j;
                 var sum = from[row + j];
                 for (var k = Math.Max(Math.Max(0, i - width), j - width); k < j; k++)
+                {
                     sum -= to[row + k] * to[other + k];
+                }
+
                 if (i != j)
+                {
                     to[row + j] = sum / to[other + j];
+                }
                 else if (sum > 0)
+                {
                     to[row + i] = Math.Sqrt(sum);
+                }
                 else
+                {
                     return null;
+                }
             }
         }
 
@@ -80,7 +92,10 @@ internal sealed class BandedMatrix(int size, int width)
         {
             var row = (i * (width + 1)) + width - i;
             for (var k = Math.Max(0, i - width); k < i; k++)
+            {
                 x[i] -= _band[row + k] * x[k];
+            }
+
             x[i] /= _band[row + i];
         }
 
@@ -89,7 +104,9 @@ internal sealed class BandedMatrix(int size, int width)
             var row = (i * (width + 1)) + width - i;
             x[i] /= _band[row + i];
             for (var k = Math.Max(0, i - width); k < i; k++)
+            {
                 x[k] -= _band[row + k] * x[i];
+            }
         }
 
         return x;

@@ -42,7 +42,10 @@ internal static class LowestModes
     private static ImmutableArray<Mode>? Find(BandedMatrix stiffness, Func<double[], double[]> masses, int wanted, double settled)
     {
         if (stiffness.Factored() is not { } factor)
+        {
             return null;
+        }
+
         var trials = Math.Min(Trials, stiffness.Size);
         var shapes = Start(stiffness.Size, trials);
         double[] before = [];
@@ -52,7 +55,10 @@ internal static class LowestModes
             (var squares, shapes) = Round(factor, masses, shapes);
             var moves = round == 0 ? moved : Move(before, squares, wanted);
             if (moves <= settled || (moves <= Little && moves >= moved))
+            {
                 return Modes(squares, shapes);
+            }
+
             (before, moved) = (squares, moves);
         }
 
@@ -101,8 +107,13 @@ internal static class LowestModes
     {
         var sum = new double[shapes[0].Length];
         for (var s = 0; s < shapes.Length; s++)
+        {
             for (var i = 0; i < sum.Length; i++)
+            {
                 sum[i] += mix[s, column] * shapes[s][i];
+            }
+        }
+
         return sum;
     }
 
@@ -123,7 +134,10 @@ internal static class LowestModes
     {
         var product = new double[a.Length];
         for (var i = 0; i < a.Length; i++)
+        {
             product[i] = a[i] * b[i];
+        }
+
         return product;
     }
 
@@ -131,7 +145,10 @@ internal static class LowestModes
     {
         var scaled = new double[a.Length];
         for (var i = 0; i < a.Length; i++)
+        {
             scaled[i] = a[i] * factor;
+        }
+
         return scaled;
     }
 
@@ -139,7 +156,10 @@ internal static class LowestModes
     {
         var sum = 0.0;
         for (var i = 0; i < a.Length; i++)
+        {
             sum += a[i] * b[i];
+        }
+
         return sum;
     }
 }

@@ -58,10 +58,16 @@ public sealed record RopeModes
     {
         var inner = shape.Nodes.Length - 2;
         if (inner < 1 || Masses(shape) is not { } masses)
+        {
             return null;
+        }
+
         double[] twice = [.. masses.SelectMany(m => new[] { m, m })];
         if (LowestModes.Find(InPlane(shape), twice) is not { } plane || LowestModes.Find(Sideways(shape), masses) is not { } side)
+        {
             return null;
+        }
+
         var symmetric = plane.FirstOrDefault(m => Parity(m) > 0) ?? plane[0];
         // Half a bay next to each support rests on it.
         var swinging = ((shape.Nodes[^1].X + shape.Nodes[^2].X) - (shape.Nodes[0].X + shape.Nodes[1].X)) / 2;
@@ -109,11 +115,20 @@ public sealed record RopeModes
                 piece.DropByVertical / determinant, -piece.XByVertical / determinant, piece.XByHorizontal / determinant);
             var (a, b) = (2 * (bay - 1), 2 * bay);
             if (bay > 0)
+            {
                 Add(matrix, a, xx, xd, dd);
+            }
+
             if (bay < shape.Segments.Length - 1)
+            {
                 Add(matrix, b, xx, xd, dd);
+            }
+
             if (bay == 0 || bay == shape.Segments.Length - 1)
+            {
                 continue;
+            }
+
             (matrix[b, a], matrix[b, a + 1]) = (-xx, -xd);
             (matrix[b + 1, a], matrix[b + 1, a + 1]) = (-xd, -dd);
         }
@@ -136,11 +151,19 @@ public sealed record RopeModes
         {
             var stiffness = shape.Horizontal / (shape.Nodes[bay + 1].X - shape.Nodes[bay].X);
             if (bay > 0)
+            {
                 matrix[bay - 1, bay - 1] += stiffness;
+            }
+
             if (bay < shape.Segments.Length - 1)
+            {
                 matrix[bay, bay] += stiffness;
+            }
+
             if (bay > 0 && bay < shape.Segments.Length - 1)
+            {
                 matrix[bay, bay - 1] = -stiffness;
+            }
         }
 
         return matrix;

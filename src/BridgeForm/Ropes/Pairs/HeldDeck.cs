@@ -34,11 +34,20 @@ internal static class HeldDeck
             var (before, after) = (heights[bay] / spacing, heights[bay + 1] / spacing);
             var (a, b) = (PerFrame * (bay - 1), PerFrame * bay);
             if (bay > 0)
+            {
                 AddRoll(matrix, a, stiff * before * before);
+            }
+
             if (bay < frames)
+            {
                 AddRoll(matrix, b, stiff * after * after);
+            }
+
             if (bay == 0 || bay == frames)
+            {
                 continue;
+            }
+
             var between = stiff * before * after;
             matrix[b + 1, a + 1] -= between;
             matrix[b + 2, a + 2] -= between;
@@ -52,7 +61,10 @@ internal static class HeldDeck
     {
         var matrix = new BandedMatrix(PerFrame * (loads.Weights.Length - 2), Width);
         for (var i = 0; PerFrame * i < matrix.Size; i++)
+        {
             AddRoll(matrix, PerFrame * i, loads.HeightMoments[i + 1] / (spacing * spacing));
+        }
+
         return matrix;
     }
 
@@ -73,11 +85,20 @@ internal static class HeldDeck
         {
             var (stiff, a, b) = (bays[bay], PerFrame * (bay - 1), PerFrame * bay);
             if (bay > 0)
+            {
                 AddEnd(matrix, a, drop, stiff);
+            }
+
             if (bay < bays.Length - 1)
+            {
                 AddEnd(matrix, b, drop, stiff);
+            }
+
             if (bay == 0 || bay == bays.Length - 1)
+            {
                 continue;
+            }
+
             matrix[b, a] -= stiff.Xx;
             matrix[b, a + drop] -= stiff.Xd;
             matrix[b + drop, a] -= stiff.Xd;

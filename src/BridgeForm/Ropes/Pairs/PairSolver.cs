@@ -46,11 +46,17 @@ public static class PairSolver
         pair = null;
         var first = new Trial(rope, spacing, loads, accuracy, maxIterations);
         if (!first.TryMove(null, out failure))
+        {
             return false;
+        }
+
         var tilts = first.Difference();
         pair = Shape(first, tilts, tilts, rollsOver: false);
         if (pair.Left.Nodes.Length < 3)
+        {
             return true;
+        }
+
         var upright = loads.IsEven ? first.IsStiffAlike() : first.IsStiff(1) && first.TryLean(1);
         if (!upright && !loads.IsEven && new Trial(rope, spacing, loads, accuracy, maxIterations) is var again
             && first.WasStiff && again.TryMove(null, out _) && BySteps(again))
@@ -86,7 +92,9 @@ public static class PairSolver
 
             share /= 2;
             if (share < SmallestShare || !trial.TryMove(before, out _))
+            {
                 return false;
+            }
         }
 
         return true;
@@ -109,7 +117,10 @@ public static class PairSolver
         public bool TryMove(double[]? lean, out string? failure)
         {
             if (!TryOne(loads.OnOne(lean, spacing, 1), Left ?? rope.Start, out var left, out failure))
+            {
                 return false;
+            }
+
             var right = left;
             if (!(lean is null && loads.IsEven)
                 && !TryOne(loads.OnOne(lean, spacing, -1), Right ?? rope.Start, out right, out failure))
@@ -126,7 +137,10 @@ public static class PairSolver
         {
             var tilts = new double[Left.Nodes.Length];
             for (var i = 1; i + 1 < tilts.Length; i++)
+            {
                 tilts[i] = (Right.Nodes[i].Y - Left.Nodes[i].Y) / spacing;
+            }
+
             return tilts;
         }
 
@@ -145,19 +159,31 @@ public static class PairSolver
             for (var step = 0; step < MostSteps; step++)
             {
                 if (Factor(share) is not { } factor)
+                {
                     return false;
+                }
+
                 var next = Next(factor, lean, share);
                 var moved = 0.0;
                 for (var i = 0; i < next.Length; i++)
+                {
                     moved = Math.Max(moved, Math.Abs(next[i] - lean[i]));
+                }
+
                 var steepest = next.Max(Math.Abs);
 
                 // Steps that grow lead nowhere; NaN fails too.
                 if (!(moved <= before * Growth && steepest <= Fallen) || !TryMove(next, out _))
+                {
                     return false;
+                }
+
                 var left = OutOfBalance(next, share);
                 if (left <= 0 || left * moved <= Settled * apart)
+                {
                     return Factor(share) is not null;
+                }
+
                 (lean, before, apart) = (next, moved, left);
             }
 
@@ -169,7 +195,10 @@ public static class PairSolver
         {
             var (now, most) = (Difference(), 0.0);
             for (var i = 0; i < now.Length; i++)
+            {
                 most = Math.Max(most, Math.Abs((share * now[i]) - lean[i]));
+            }
+
             return most;
         }
 
@@ -191,7 +220,10 @@ public static class PairSolver
 
             var moves = factor.Solve(force);
             for (var i = 1; i + 1 < now.Length; i++)
+            {
                 now[i] = share * (now[i] + ((moves[(4 * (i - 1)) + 1] - moves[(4 * (i - 1)) + 3]) / spacing));
+            }
+
             return now;
         }
 

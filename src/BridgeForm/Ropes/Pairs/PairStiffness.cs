@@ -64,7 +64,10 @@ internal static class PairStiffness
     {
         var matrix = new BandedMatrix(2 * (loads.Weights.Length - 2), 3);
         for (var i = 0; 2 * i < matrix.Size; i++)
+        {
             matrix[(2 * i) + 1, (2 * i) + 1] = 2 * loads.HeightMoments[i + 1] / (spacing * spacing);
+        }
+
         return matrix;
     }
 
@@ -75,11 +78,20 @@ internal static class PairStiffness
         {
             var (stiff, a, b) = (bays[bay], (step * (bay - 1)) + at, (step * bay) + at);
             if (bay > 0)
+            {
                 AddEnd(matrix, a, stiff);
+            }
+
             if (bay < bays.Length - 1)
+            {
                 AddEnd(matrix, b, stiff);
+            }
+
             if (bay == 0 || bay == bays.Length - 1)
+            {
                 continue;
+            }
+
             matrix[b, a] -= stiff.Xx;
             matrix[b, a + 1] -= stiff.Xd;
             matrix[b + 1, a] -= stiff.Xd;

@@ -21,7 +21,10 @@ public sealed record RollFactor(double Value, bool IsToOneSide, ImmutableArray<d
     public static RollFactor? Find(LoadCaseRequest rope, double spacing, PairLoads loads, PairShape pair)
     {
         if (pair.Left.Nodes.Length < 3)
+        {
             return null;
+        }
+
         var left = BayStiffness.Find(rope, pair.Left);
         var isAlike = ReferenceEquals(pair.Left, pair.Right);
         var (ratio, mode) = isAlike
@@ -30,7 +33,10 @@ public sealed record RollFactor(double Value, bool IsToOneSide, ImmutableArray<d
                 PairStiffness.OfBoth(left, BayStiffness.Find(rope, pair.Right)), PairStiffness.LeverOnBoth(loads, spacing));
         var roll = new double[pair.Left.Nodes.Length];
         for (var i = 1; i + 1 < roll.Length; i++)
+        {
             roll[i] = isAlike ? mode[(2 * i) - 1] : mode[(4 * i) - 3] - mode[(4 * i) - 1];
+        }
+
         var largest = roll.MaxBy(Math.Abs);
         var scaled = Array.ConvertAll(roll, r => Math.Abs(largest) > 0 ? r / largest : 0);
         return new RollFactor(ratio, scaled.Sum() > scaled.Sum(Math.Abs) / 2, ImmutableArray.Create(scaled));

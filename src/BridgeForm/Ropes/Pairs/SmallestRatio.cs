@@ -25,9 +25,15 @@ internal static class SmallestRatio
     {
         var shape = Start(stiffness.Size);
         if (stiffness.Factored() is not { } factor)
+        {
             return (0, shape);
+        }
+
         if (!AnyStands(lever))
+        {
             return (double.PositiveInfinity, shape);
+        }
+
         var (ratio, shift) = (double.PositiveInfinity, 0.0);
         for (var round = 0; round < MostRounds; round++)
         {
@@ -38,13 +44,19 @@ internal static class SmallestRatio
             var standing = Dot(moved, lever.Times(moved));
             var stiff = Dot(moved, force) + (shift * standing);
             if (!(standing > 0))
+            {
                 break;
+            }
+
             var size = 1 / Math.Sqrt(standing);
             shape = Array.ConvertAll(moved, m => m * size);
             var (before, now) = (ratio, stiff / standing);
             ratio = now;
             if (Math.Abs(now - before) <= Settled * now)
+            {
                 break;
+            }
+
             if (Math.Abs(now - before) <= Near * now && shift <= 0
                 && stiffness.Less((1 - Shift) * now, lever).Factored() is { } shifted)
             {
@@ -53,7 +65,10 @@ internal static class SmallestRatio
         }
 
         if (double.IsFinite(ratio) && stiffness.Less((1 - Proven) * ratio, lever).Factored() is not null)
+        {
             return (ratio, shape);
+        }
+
         return (ByHalves(stiffness, lever, ratio), shape);
     }
 
@@ -67,7 +82,9 @@ internal static class SmallestRatio
             {
                 above *= 2;
                 if (!double.IsFinite(above))
+                {
                     return above;
+                }
             }
         }
 
@@ -100,7 +117,9 @@ internal static class SmallestRatio
         for (var i = 0; i < lever.Size; i++)
         {
             if (lever[i, i] > 0)
+            {
                 return true;
+            }
         }
 
         return false;
@@ -110,7 +129,10 @@ internal static class SmallestRatio
     {
         var sum = 0.0;
         for (var i = 0; i < a.Length; i++)
+        {
             sum += a[i] * b[i];
+        }
+
         return sum;
     }
 }

@@ -38,9 +38,15 @@ public sealed record SwayModes(double OneHalfWave, double? TwoHalfWaves)
     public static SwayModes? Find(LoadCaseRequest rope, double spacing, PairLoads loads, PairShape pair, PairMasses masses)
     {
         if (pair.Left.Nodes.Length < 3 || Inertia(pair.Left, spacing, masses) is not { } inertia)
+        {
             return null;
+        }
+
         if (LowestModes.Find(Stiffness(BayStiffness.Find(rope, pair.Left), pair.Left, spacing, loads), inertia, Wanted, Settled) is not { } modes)
+        {
             return new SwayModes(0, 0);
+        }
+
         var one = modes.FirstOrDefault(m => Parity(m) > 0) ?? modes[0];
         return new SwayModes(one.Hertz, pair.Left.Nodes.Length > 3 ? modes.FirstOrDefault(m => Parity(m) < 0)?.Hertz : null);
     }
@@ -51,17 +57,28 @@ public sealed record SwayModes(double OneHalfWave, double? TwoHalfWaves)
         var matrix = new BandedMatrix(PerFrame * (bays.Length - 1), 4);
         PairStiffness.Add(matrix, bays, PerFrame, 0);
         for (var i = 0; PerFrame * i < matrix.Size; i++)
+        {
             matrix[(PerFrame * i) + 1, (PerFrame * i) + 1] -= 2 * loads.HeightMoments[i + 1] / (spacing * spacing);
+        }
+
         for (var bay = 0; bay < bays.Length; bay++)
         {
             // Of one rope: the energy of half the bridge, as everything here.
             var (stiff, a, b) = (HeldDeck.Sideways(shape, bay), (PerFrame * (bay - 1)) + 2, (PerFrame * bay) + 2);
             if (bay > 0)
+            {
                 matrix[a, a] += stiff;
+            }
+
             if (bay < bays.Length - 1)
+            {
                 matrix[b, b] += stiff;
+            }
+
             if (bay > 0 && bay < bays.Length - 1)
+            {
                 matrix[b, a] -= stiff;
+            }
         }
 
         return matrix;
@@ -77,7 +94,10 @@ public sealed record SwayModes(double OneHalfWave, double? TwoHalfWaves)
                 / 2 / Quantities.Units.StandardGravity;
             var (half, at, turn) = ((masses.Masses[i] / 2) + own, PerFrame * (i - 1), 2 / spacing);
             if (!(half > 0))
+            {
                 return null;
+            }
+
             matrix[at, at] = half;
             matrix[at + 1, at + 1] = (masses.Seconds[i] / 2 * turn * turn) + own;
             matrix[at + 2, at + 2] = half;
@@ -96,7 +116,9 @@ public sealed record SwayModes(double OneHalfWave, double? TwoHalfWaves)
         {
             sum += mode.Shape[(PerFrame * i) + 2] * mode.Shape[(PerFrame * (count - 1 - i)) + 2];
             for (var k = 0; k < PerFrame; k++)
+            {
                 all += mode.Shape[(PerFrame * i) + k] * mode.Shape[(PerFrame * i) + k];
+            }
         }
 
         return Math.Abs(sum) > Seen * all ? Math.Sign(sum) : 0;

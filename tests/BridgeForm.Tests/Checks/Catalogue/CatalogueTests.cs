@@ -45,13 +45,24 @@ public sealed class CatalogueTests
         Near(proof.Capacity ?? 0, proof.Check.Capacity ?? 0, proof);
         Assert.All(proof.Says, said => Assert.Contains(said, proof.Check.Detail, StringComparison.Ordinal));
         if (IsOnlyStated(declared))
+        {
             Assert.NotEmpty(proof.Says);
+        }
+
         if (s_unnumbered.ContainsKey(proves.Id))
+        {
             Assert.Null(proof.Check.Ratio);
+        }
+
         if (proof.Check.Ratio is { } ratio)
+        {
             Assert.True(IsRatio(ratio, proof), $"ratio {ratio} is neither demand over limit nor limit over demand");
+        }
+
         if (proves.Side != Side.Far)
+        {
             IsBeside(proves, proof);
+        }
     }
 
     [Theory]
@@ -62,7 +73,10 @@ public sealed class CatalogueTests
         var marks = ProofCase.All.Values.Select(c => c.Proves).Where(p => p.Id == id).ToList();
         List<string> missing = [.. declared.Statuses.Where(s => marks.TrueForAll(m => m.Status != s)).Select(s => $"a case that gives {s}")];
         if (!IsOnlyStated(declared) && !s_unnumbered.ContainsKey(id))
+        {
             missing.AddRange(((Side[])[Side.Within, Side.Beyond]).Where(s => marks.TrueForAll(m => m.Side != s)).Select(s => $"a case just {s} the limit"));
+        }
+
         Assert.Equal([], missing);
     }
 

@@ -52,7 +52,9 @@ public class RollTests
         var standing = StandingWeights.Weigh(context.Layout);
         var hardware = context.Parameters.Frames.HardwareMass * BridgeMasses.Gravity;
         for (var i = 1; i < context.Layout.Bays; i++)
+        {
             Assert.Equal((((2 * context.Rope.Loads[i]) - hardware) / 2) + hardware, standing.Light[i], 1e-3);
+        }
     }
 
     [Fact]
@@ -72,7 +74,9 @@ public class RollTests
         var loaded = ((nodes[^1].X + nodes[^2].X) - (nodes[0].X + nodes[1].X)) / 2;
         Assert.Equal(2872.82 * 0.937809 * loaded, people.Sum(), 0.05);
         for (var i = 1; i < context.Layout.Bays; i++)
+        {
             Assert.Equal(standing.Moments[i] + (people[i] * (standing.DeckHeights[i] + 1)), pair.Loads.HeightMoments[i], 1e-6);
+        }
     }
 
     // An independent stiffness of the project file's defaults, ropes 44 in apart, 6 % sag, 60 psf evenly on both ropes, each
@@ -121,7 +125,10 @@ public class RollTests
         Assert.Equal([.. standard, "snow", "live-snow", "hot", "live-full-cold", "crowd"], states.Where(s => !s.InHeat).Select(s => s.Case));
         Assert.Equal(standard, states.Where(s => s.InHeat).Select(s => s.Case));
         foreach (var id in standard)
+        {
             Assert.True(states.Single(s => s.InHeat && s.Case == id).Factor!.Value < states.Single(s => !s.InHeat && s.Case == id).Factor!.Value);
+        }
+
         Assert.Contains(HotAndStretched, Contexts.Check(Bridges.Garden, "roll").Detail, StringComparison.Ordinal);
         Assert.Equal(1, states.Count(s => s.HeldInPlan is not null));
         var held = states.Single(s => s.HeldInPlan is not null);
@@ -238,12 +245,18 @@ public class RollTests
     {
         for (var i = 1; i < layout.Bays; i++)
         {
-            foreach (var member in Members.Frame(layout, i).Members) yield return (member, 1);
+            foreach (var member in Members.Frame(layout, i).Members)
+            {
+                yield return (member, 1);
+            }
         }
 
         for (var bay = 1; bay <= layout.Bays; bay++)
         {
-            foreach (var member in Members.Bay(layout, bay).Members) yield return (member, bay == 1 || bay == layout.Bays ? 0.5 : 1);
+            foreach (var member in Members.Bay(layout, bay).Members)
+            {
+                yield return (member, bay == 1 || bay == layout.Bays ? 0.5 : 1);
+            }
         }
     }
 }

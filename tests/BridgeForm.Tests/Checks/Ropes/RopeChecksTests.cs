@@ -64,7 +64,9 @@ public sealed class RopeChecksTests
     {
         var detail = Check(Bridges.Build(Bridges.Garden), "rope-termination").Detail;
         foreach (var part in new[] { "4 U-bolt clips", "4.5 in", "18 in", "130 ft·lbf" })
+        {
             Assert.Contains(part, detail, StringComparison.Ordinal);
+        }
     }
 
     [Theory]

@@ -98,7 +98,9 @@ public sealed class RopeModesTests
     private static void Add(DenseMatrix k, int n, int p, int i, int q, int j, double value)
     {
         if (p >= 0 && p < n && q >= 0 && q < n)
+        {
             k[(2 * p) + i, (2 * q) + j] += value;
+        }
     }
 
     private static double Mass(RopeShape shape, int node) => (shape.Loads[node + 1]

@@ -48,9 +48,15 @@ public sealed class PairRefereeTests
         {
             var (pair, (rope, spacing, loads, deck, _)) = (tilted[i].First, tilted[i].Second);
             foreach (var (hand, given) in Numbers(answer, "second").Zip(pair.Tilts))
+            {
                 Assert.InRange(Math.Atan(given) - hand, -1e-6 - (1e-5 * Math.Abs(hand)), 1e-6 + (1e-5 * Math.Abs(hand)));
+            }
+
             foreach (var (hand, given) in Numbers(answer, "first").Zip(pair.FirstOrderTilts))
+            {
                 Assert.InRange(Math.Atan(given) - hand, -1e-6 - (1e-5 * Math.Abs(hand)), 1e-6 + (1e-5 * Math.Abs(hand)));
+            }
+
             RopeSamples.Close(answer.GetProperty("roll").GetDouble(), RollFactor.Find(rope, spacing, loads, pair)!.Value, 1e-3);
             RopeSamples.Close(
                 answer.GetProperty("held").GetDouble(), RollFactor.HeldInPlan(rope, spacing, loads, pair, [.. deck]), 1e-3);
@@ -79,9 +85,13 @@ public sealed class PairRefereeTests
                 .ToList();
             RopeSamples.Close(modes.Where(m => m.Parity > 0).Min(m => m.Hertz), sway.OneHalfWave, 1e-3);
             if (bays > 2)
+            {
                 RopeSamples.Close(modes.Where(m => m.Parity < 0).Min(m => m.Hertz), sway.TwoHalfWaves!.Value, 1e-3);
+            }
             else
+            {
                 Assert.Null(sway.TwoHalfWaves);
+            }
         });
     }
 
@@ -107,7 +117,10 @@ public sealed class PairRefereeTests
                 ["held"] = held,
             };
             if (a.Masses is { } m)
+            {
                 (all["masses"], all["firsts"], all["seconds"]) = (m.Masses, m.Firsts, m.Seconds);
+            }
+
             return all;
         });
         Referee.OnFile(JsonSerializer.SerializeToUtf8Bytes(text), "pairs.json", path =>
@@ -115,7 +128,9 @@ public sealed class PairRefereeTests
             var answers = JsonDocument.Parse(Referee.Scipy("rope_pairs.py", path)).RootElement.EnumerateArray().ToArray();
             Assert.Equal(asked.Count, answers.Length);
             for (var i = 0; i < answers.Length; i++)
+            {
                 judge(answers[i], i);
+            }
         });
     }
 

@@ -20,14 +20,18 @@ public sealed class SmallestRatioTests
                 {
                     g[i, i] = levers[i];
                     for (var j = Math.Max(0, i - 3); j <= i; j++)
+                    {
                         k[i, j] = dense[i, j] = dense[j, i] = i == j ? 6.1 : entries[(4 * i) + j - i + 3];
+                    }
                 }
 
                 var lower = dense.Cholesky().Factor.Inverse();
                 var lever = DenseMatrix.Build.DenseOfDiagonalArray(levers);
                 var largest = (lower * lever * lower.Transpose()).Evd().EigenValues.Max(v => v.Real);
                 if (largest > 1e-3)
+                {
                     RopeSamples.Close(1 / largest, SmallestRatio.Find(k, g).Ratio, 1e-5);
+                }
             },
             iter: 300, seed: "0000KxX4oGl1", threads: 1);
 

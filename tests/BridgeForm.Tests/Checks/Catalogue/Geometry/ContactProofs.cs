@@ -52,7 +52,10 @@ internal static class ContactProofs
     {
         var sag = 2.5;
         for (var i = 0; i < 4; i++)
+        {
             sag += ((Seating * Further(share) / TwoBays.Inch) - Depth(sag)) * 72 / 1.75;
+        }
+
         return new Proof(Bridge(sag).Check("rope-in-channels"), Seating * Further(share), Seating) { Error = 2e-4 };
     }
 

@@ -35,7 +35,10 @@ internal static class MotionProofs
     {
         var bridge = new TwoBays { Drop = 5 };
         for (var i = 0; i < 4; i++)
+        {
             bridge = bridge with { Drop = bridge.Drop + (share / 12 * 70.25) - Fall(bridge) };
+        }
+
         return new Proof(bridge.Check("deck-slope-loaded"), share / 12, 1.0 / 12) { Error = 1e-6 }.Saying("live-full");
     }
 
@@ -46,7 +49,10 @@ internal static class MotionProofs
     {
         var bridge = new TwoBays { Drop = 8, More = "limits: { slope: 12 % }" };
         for (var i = 0; i < 4; i++)
+        {
             bridge = bridge with { Drop = bridge.Drop + (share * 0.12 * 70.25) - Fall(bridge) };
+        }
+
         return new Proof(bridge.Check("deck-slope-loaded"), share * 0.12, share > 1 ? 0.12 : 1.0 / 12) { Error = 1e-6 }.Saying("live-full");
     }
 

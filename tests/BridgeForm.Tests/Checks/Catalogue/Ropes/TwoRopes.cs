@@ -52,7 +52,10 @@ internal sealed record TwoRopes(double Spacing, double Sag, double Hanging, doub
     public double Factor()
     {
         if (!double.IsFinite(Tilt))
+        {
             return 0;
+        }
+
         var (heavier, lighter) = Loads;
         var (a, b) = (Stiffness(heavier), Stiffness(lighter));
         return a * b / (a + b) * Spacing * Spacing / Standing;
@@ -71,7 +74,9 @@ internal sealed record TwoRopes(double Spacing, double Sag, double Hanging, doub
             var lean = (Aside + (lever * Standing * t)) / Spacing;
             t = (Drop(((Hanging + On) / 2) + lean) - Drop(((Hanging + On) / 2) - lean)) / Spacing;
             if (!(Math.Abs(t) < 1))
+            {
                 return double.PositiveInfinity;
+            }
         }
 
         return t;
