@@ -35,4 +35,28 @@ public sealed class CheckTests : IDisposable
         Assert.Contains("guard-height", error, StringComparison.Ordinal);
         Assert.Contains("guard-height", File.ReadAllText(_run.Path("low-out/profiles/B1.dxf")), StringComparison.Ordinal);
     }
+
+    // Ropes 12 in apart: the section turns over under every load. That is a failing check, not a shape that is not found or a
+    // defect, and no tilt is told; everything can still be made.
+    [Fact]
+    public void A_section_that_rolls_over_is_1_and_has_no_tilt()
+    {
+        var file = _run.Write("narrow.yaml", Bridges.Garden.Replace("spacing: 46 in", "spacing: 12 in", StringComparison.Ordinal));
+        var (code, output, _) = CommandRun.Run("check", file, "--json", _run.Path("report.json"));
+        Assert.Equal(1, code);
+        Assert.Matches(@"live-full .* rolls over\r?\n", output);
+        Assert.Contains("It rolls over in", output, StringComparison.Ordinal);
+        using var report = JsonDocument.Parse(File.ReadAllBytes(_run.Path("report.json")));
+        var full = report.RootElement.GetProperty("cases").EnumerateArray().Single(c => c.GetProperty("id").GetString() == "live-full");
+        Assert.Equal(JsonValueKind.Null, full.GetProperty("cross_slope_deg").ValueKind);
+        Assert.True(full.GetProperty("cross_slope_first_order_deg").GetDouble() > 0);
+        Assert.True(full.GetProperty("rolls_over").GetBoolean());
+        Assert.Contains(
+            report.RootElement.GetProperty("ropes").GetProperty("roll").EnumerateArray(),
+            r => r.GetProperty("rolls_over").GetBoolean() && r.GetProperty("height_factor").GetDouble() < 1);
+        var (made, _, error) = CommandRun.Run("make", file, "--only", "preview,drawings,report");
+        Assert.Equal(0, made);
+        Assert.Contains("roll", error, StringComparison.Ordinal);
+        Assert.Contains("IT ROLLS OVER", File.ReadAllText(_run.Path("narrow-out/preview.html")), StringComparison.Ordinal);
+    }
 }

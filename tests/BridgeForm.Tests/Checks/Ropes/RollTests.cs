@@ -200,6 +200,40 @@ public class RollTests
         Assert.True(Contexts.Check(context, "roll").Demand < 1);
     }
 
+    // 62 m on ropes 1.2 m apart at 5 % of sag: whatever the ropes are, (π²/8)·s² / (f·h) = 1.234 × 1.44 / (3.1 × 0.95) is 0.6.
+    [Fact]
+    public void A_long_bridge_on_narrow_ropes_turns_over()
+    {
+        var context = Contexts.Of("""
+            name: Long and narrow (invented)
+            units: metric
+            site: { span: 62 m }
+            ropes: { type: { diameter: 40 mm, mass_per_length: 7 kg/m, breaking_strength: 1400 kN, metallic_area: 900 mm2, modulus: 110 GPa, source: invented }, spacing: 1200 mm, sag: 5 % }
+            frames:
+              spacing: 0.9 m
+              base: { section: 64 x 235 mm, length: 1600 mm }
+              channel: { depth: 34 mm, end_depth: 38 mm }
+              post: { section: 38 x 140 mm, length: 1230 mm, foot: 460 mm }
+              brace: { section: 38 x 89 mm, foot: 730 mm }
+            """);
+        var roll = Contexts.Check(context, "roll");
+        Assert.Equal(CheckStatus.Fail, roll.Status);
+        Assert.InRange(roll.Demand, 0.35, 0.65);
+        Assert.Contains("It rolls over in", roll.Detail, StringComparison.Ordinal);
+        Assert.Equal(CheckStatus.Fail, Contexts.Check(context, "cross-slope").Status);
+    }
+
+    // 30 ft, ropes 46 in apart, 6 % sag: about 2.7 as marked, by an independent stiffness.
+    [Fact]
+    public void An_ordinary_garden_bridge_stays_upright()
+    {
+        var context = Contexts.Of(Bridges.Garden);
+        Assert.InRange(context.Ropework.Roll.Single(r => r is { Case: "live-full", InHeat: false }).Factor!.Value, 2.5, 2.8);
+        Assert.NotEqual(CheckStatus.Fail, Contexts.Check(context, "roll").Status);
+        Assert.Equal(CheckStatus.Pass, Contexts.Check(context, "cross-slope").Status);
+        Assert.Equal(CheckStatus.Pass, Contexts.Check(context, "load-tips").Status);
+    }
+
     [Fact]
     public void Point_loads_that_fall_steeply_are_a_look_and_area_loads_fail()
     {
