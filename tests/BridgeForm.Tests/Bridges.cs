@@ -46,6 +46,13 @@ internal static class Bridges
             ?? throw new InvalidOperationException(string.Join(Environment.NewLine, reading.Faults));
     }
 
+    /// <summary>Live load evenly on both ropes, under which nothing leans; a project file may ask for 55 % on one at least.</summary>
+    public static BridgeParameters Even(string text)
+    {
+        var parameters = Read(text);
+        return parameters with { Loads = parameters.Loads with { Eccentricity = 0.5 } };
+    }
+
     public static BridgeLayout Layout(BridgeParameters parameters) =>
         Bridge.TryShape(parameters, out var rope, out var fault)
             ? BridgeLayout.Lay(parameters, rope)

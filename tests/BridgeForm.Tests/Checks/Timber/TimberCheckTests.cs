@@ -188,7 +188,7 @@ public sealed class TimberCheckTests
         var context = Contexts.Of(wide);
         var checks = AllChecks.Run(context);
         Assert.Contains(checks, c => c is { Id: "board-bending-point", Status: CheckStatus.Fail });
-        var remedy = Assert.Single(TimberRemedies.Find(context, checks, Bridge.ShapeWithin));
+        var remedy = Assert.Single(TimberRemedies.Find(context, checks, Bridge.ShapeWithin), r => r.CheckId is "board-bending-point");
         var board = Assert.Single(DeckSpan.List(context));
         Assert.All(DeckBending.Check(context, board with { Span = (remedy.Length!.Value, "") }), c => Assert.Equal(CheckStatus.Pass, c.Status));
         Assert.Contains(
@@ -281,8 +281,7 @@ public sealed class TimberCheckTests
     public void A_base_that_passes_is_found()
     {
         var context = Contexts.Of(Bridges.Garden);
-        var remedy = Assert.Single(TimberRemedies.Find(context, AllChecks.Run(context), Bridge.ShapeWithin));
-        Assert.Equal("base-channel-notch", remedy.CheckId);
+        var remedy = Assert.Single(TimberRemedies.Find(context, AllChecks.Run(context), Bridge.ShapeWithin), r => r.CheckId is "base-channel-notch");
         var name = remedy.Text.Split("a ")[1].Split(' ')[0];
         Assert.Equal(CheckStatus.Pass, Contexts.Status(Bridges.Garden.Replace("section: 4x6", $"section: {name}", StringComparison.Ordinal), "base-channel-notch"));
     }

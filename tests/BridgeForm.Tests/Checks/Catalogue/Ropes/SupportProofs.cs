@@ -48,9 +48,9 @@ internal static class SupportProofs
     [Proves("keeper-slip", CheckStatus.Engineer)]
     public static Proof Keeper_of_a_frame_beside_the_middle_bay()
     {
-        var bridge = new TwoBays { More = "loads: { live: 0 psf, point: { force: 0 lbf }, eccentricity: 50 %, cases: [{ id: crowd, live: 80 psf }] }" };
+        var bridge = new TwoBays { More = "loads: { live: 0 psf, point: { force: 0 lbf }, cases: [{ id: crowd, live: 80 psf }] }" };
         var text = bridge.Text.Replace("spacing: 74 in", "spacing: 50 in", StringComparison.Ordinal);
-        var context = TwoBays.ContextOf(text);
+        var context = Contexts.Of(Bridges.Even(text));
         var dead = context.Rope.Loads[1] / TwoLinks.Newtons(1);
         var (chord, middle) = ThreeLinks.Chord(s_rope, dead, bridge.Sag);
         var load = dead + (80.0 / 144 * bridge.Between * ((Math.Sqrt((chord * chord) - (middle * middle)) + chord) / 2) * 0.5);
@@ -76,8 +76,8 @@ internal static class SupportProofs
     private static Proof Held(string id)
     {
         const string Stay = "{ backstay: { length: 6 ft, angle: 60 deg } }";
-        var bridge = new TwoBays { Site = $", a: {Stay}, b: {Stay}", Ropes = ", stretch: [0 %, 0 %]", More = "loads: { live: 58 psf, eccentricity: 50 % }" };
-        var dead = TwoLinks.DeadLoad(bridge);
+        var bridge = new TwoBays { Site = $", a: {Stay}, b: {Stay}", Ropes = ", stretch: [0 %, 0 %]", More = "loads: { live: 58 psf }" };
+        var (dead, context) = (TwoLinks.DeadLoad(bridge), Contexts.Of(Bridges.Even(bridge.Text)));
 
         // Even on both ropes: nothing leans.
         var (load, length) = (dead + TwoLinks.AreaLoad(bridge, 58, 0.5), s_rope.Length(dead, bridge.Sag));
@@ -90,10 +90,10 @@ internal static class SupportProofs
         }
 
         var (pull, down) = (level / 0.5, (load / 2) + (s_rope.PerInch * length));
-        var given = bridge.Context.Ropework.Supports.Single(s => id.EndsWith(s.Support, StringComparison.OrdinalIgnoreCase));
+        var given = context.Ropework.Supports.Single(s => id.EndsWith(s.Support, StringComparison.OrdinalIgnoreCase));
         RopeSamples.Close(TwoLinks.Newtons(down + (pull * Math.Sqrt(0.75))), given.PostVertical, 1e-4);
         Assert.Equal(0, given.PostHorizontal, 1e-6);
-        return new Proof(Contexts.Check(bridge.Context, id), TwoLinks.Newtons(pull)) { Error = 1e-4 }.Saying(
+        return new Proof(Contexts.Check(context, id), TwoLinks.Newtons(pull)) { Error = 1e-4 }.Saying(
             $"level pull {level:0} lbf", $"pull {pull:0} lbf on the anchor", $"down {down:0} lbf + {pull * Math.Sqrt(0.75):0} lbf = ",
             $"level {level:0} lbf − {level:0} lbf = 0 lbf", "60.0°");
     }
