@@ -29,7 +29,7 @@ internal static class CaseText
 
     private static string[] Heading(BridgeModel model) =>
     [
-        "case", "horizontal tension", "largest tension", "sag", "mid-span drop", "steepest", "cross slope",
+        "case", "horizontal", "largest tension", "sag", "mid-span drop", "steepest", "cross slope",
         .. Ground(model) ? (string[])["ground clearance"] : [],
         .. Water(model) ? (string[])["water clearance"] : [],
     ];

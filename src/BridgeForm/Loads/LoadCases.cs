@@ -47,7 +47,7 @@ public static class LoadCases
     /// <param name="input">Design state and loads, the rope's stretch included.</param>
     /// <param name="token">Asked before each case.</param>
     internal static ImmutableArray<LoadCaseResult> InHeat(LoadCaseInput input, CancellationToken token) =>
-        Some(input, l => s_rolling.Contains(l.Id), l => l with { Temperature = input.Hottest }, token);
+        Some(input, l => s_rolling.Contains(l.Id, StringComparer.Ordinal), l => l with { Temperature = input.Hottest }, token);
 
     /// <summary>
     /// Cases with loads to one side, solved again with no more of the bridge's own weight than can be counted on: they lift
@@ -60,7 +60,7 @@ public static class LoadCases
         input.Standing is { } standing
             ? Some(
                 input,
-                l => ids.Contains(l.Id),
+                l => ids.Contains(l.Id, StringComparer.Ordinal),
                 l => l with
                 {
                     Hung = [.. standing.Light.Select(w => w * SureDead)],

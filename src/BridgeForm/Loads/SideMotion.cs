@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BridgeForm.Ropes;
 using BridgeForm.Ropes.Modes;
 using BridgeForm.Ropes.Pairs;
 

@@ -1,5 +1,4 @@
 using BridgeForm.Frames;
-using BridgeForm.Pieces;
 using BridgeForm.Project.Files;
 using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Roles;

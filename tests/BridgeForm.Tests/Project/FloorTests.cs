@@ -1,4 +1,3 @@
-using BridgeForm.Project;
 using BridgeForm.Project.Files;
 
 namespace BridgeForm.Tests.Project;

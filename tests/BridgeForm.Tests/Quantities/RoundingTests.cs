@@ -5,13 +5,14 @@ namespace BridgeForm.Tests.Quantities;
 /// <summary>Halves go away from zero on every way that a number comes by; expected texts worked by hand.</summary>
 public sealed class RoundingTests
 {
-    // 3/32 in is one and a half sixteenths: 1/8 in. In binary fractions the three ways differ in their last digit.
+    // 3/32 in is one and a half sixteenths: 1/8 in, also where the last binary digit came out lower or higher.
     [Theory]
-    [InlineData(3.0 / 32 * 0.0254)]
-    [InlineData(3 * 0.0254 / 32)]
-    [InlineData(0.00238125)]
-    public void Half_a_sixteenth_goes_up_whichever_way_it_was_reckoned(double metres)
+    [InlineData(-1)]
+    [InlineData(0)]
+    [InlineData(1)]
+    public void Half_a_sixteenth_goes_up_whichever_way_it_was_reckoned(int lastDigit)
     {
+        var metres = 0.00238125 * (1 + (lastDigit * 4e-16));
         Assert.Equal("1/8 in", LengthText.Inches(metres));
         Assert.Equal("-1/8 in", LengthText.Inches(-metres));
         Assert.Equal(0.003175, Rounding.ToTape(metres, UnitSystem.Imperial), 1e-15);

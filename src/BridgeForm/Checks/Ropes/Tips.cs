@@ -1,5 +1,3 @@
-using BridgeForm.Loads;
-
 namespace BridgeForm.Checks.Ropes;
 
 /// <summary>Loads that stand outside the ropes.</summary>

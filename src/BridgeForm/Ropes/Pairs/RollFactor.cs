@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BridgeForm.Ropes.Modes;
 
 namespace BridgeForm.Ropes.Pairs;
 

@@ -1,7 +1,6 @@
 using BridgeForm.Project;
 using BridgeForm.Ropes;
 using BridgeForm.Ropes.Pairs;
-using CsCheck;
 
 namespace BridgeForm.Tests.Ropes.Pairs;
 
