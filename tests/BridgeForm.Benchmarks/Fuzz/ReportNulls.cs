@@ -5,12 +5,14 @@ namespace BridgeForm.Benchmarks.Fuzz;
 /// <summary>Nulls of report.json where a number must be.</summary>
 internal static class ReportNulls
 {
-    // What says by null that there is none: no limit to compare with, no ground line, no price, no clip, no failure.
+    // What says by null that there is none: no limit to compare with, no ground line, no price, no clip, no failure; no tilt of
+    // what rolls over, no share where the case has no load of its own, no factor where nothing tips.
     private static readonly HashSet<string> MayBeNull = new(StringComparer.Ordinal)
     {
         ".checks[].capacity", ".checks[].ratio",
         ".ropes.cut.termination", ".ropes.cut.length", ".ropes.cut.take_up", ".ropes.supports[].backstay_pull",
         ".ropes.stretch[].over_ground", ".ropes.stretch[].over_ground_case", ".ropes.stretch[].over_water", ".ropes.stretch[].over_water_case",
+        ".cases[].cross_slope_deg", ".cases[].largest_share", ".ropes.roll[].height_factor", ".ropes.roll[].height_factor_deck_held_in_plan",
         ".cases[].over_ground", ".cases[].over_water", ".cases[].failure",
         ".remedies[].rope", ".remedies[].length", ".remedies[].spacing",
         ".ropes.modes[].vertical_antisymmetric_hz", ".pieces[].holes[].depth", ".stock[].cost", ".stock[].router_file", ".stock[].not_routable", ".hardware[].quantity",
