@@ -136,10 +136,10 @@ internal static class StretchEnds
             Hoisting = hoisting,
             TakeUp = share * cut.BetweenEnds,
             Shape = shape,
-            Failure = failure ?? stretched.Where(c => c.Failure is not null).Select(c => $"{c.Id}: {c.Failure}").FirstOrDefault(),
+            Failure = failure ?? stretched.Select(Unsolved).FirstOrDefault(f => f is not null),
             MidSpanDrop = shape is null ? null : design.HeightAt(middle) - shape.HeightAt(middle),
             NewPulls = pulls,
-            NewFailure = asNew.Where(c => c.Failure is not null).Select(c => $"{c.Id}: {c.Failure}")
+            NewFailure = asNew.Select(Unsolved).OfType<string>()
                 .Concat(hoisting.Failures.Select(f => "hoisting, " + f))
                 .FirstOrDefault(),
             NewPull = PullInCase.Largest(asNew, pulls),
@@ -147,4 +147,10 @@ internal static class StretchEnds
             OverWater = RoomInCase.Least(stretched, c => c.OverWater),
         };
     }
+
+    // A section that rolls over with the rope so long has no room and no pull either that could be told.
+    private static string? Unsolved(LoadCaseResult result) =>
+        result.Failure is { } failure ? $"{result.Id}: {failure}"
+        : result.RollsOver ? $"{result.Id}: it rolls over."
+        : null;
 }

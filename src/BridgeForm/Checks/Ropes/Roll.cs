@@ -35,7 +35,7 @@ internal static class Roll
         var source = $"{figures}; {Theory}";
         if (bays < 2)
         {
-            return Outcome.ForEngineer(Declared, 0, "1", source, "no frame hangs between the supports: nothing stands on the ropes alone");
+            return Outcome.ForEngineer(Declared, 0, "1", source, "no frame hangs between the supports: nothing stands on the ropes alone. A licensed engineer decides.");
         }
 
         var over = states.Where(s => s.RollsOver).Select(s => Name(s)).ToList();
@@ -48,7 +48,7 @@ internal static class Roll
         // A case that is not known does not excuse one that fails.
         if (worst?.Factor is not { } factor || (unsolved.Count > 0 && over.Count == 0 && factor.Value >= least))
         {
-            return Outcome.ForEngineer(Declared, 0, "1", source, unknown);
+            return Outcome.ForEngineer(Declared, 0, "1", source, $"{unknown}. A licensed engineer decides.");
         }
 
         var text = Words(parameters, worst, least, comfortable, words)
