@@ -159,14 +159,14 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     {
         var filled = DeckWidth.Filled(_p);
         var words = _p.Deck.Stringer is { } stringer
-            ? FormattableString.Invariant($"{stringer.Count} stringers {stringer.Section.Name} under treads {_p.Deck.Board.Name}")
+            ? FormattableString.Invariant($"{stringer.Count} stringers {stringer.Section.Name}, treads {_p.Deck.Board.Name}")
             : FormattableString.Invariant($"{DeckWidth.BoardCount(_p)} boards {_p.Deck.Board.Name}, gaps {_text.Size(DeckWidth.EqualGap(filled, _p.Deck.Board.Width, DeckWidth.BoardCount(_p)))}");
         var at = map.Of(filled * 0.33, Deck - 0.01);
         var mark = context.Shapes.PieceAt(context.Shapes.DeckFromSide(context.BayOf(frame)).First())?.Mark;
         canvas.Leader(
             at,
             new SheetPoint(at.X - 0.001, Between(map)),
-            $"{words}, {_text.Size(_p.Deck.SideGap)} to the posts' feet; {mark}",
+            $"{words}, {_text.Size(_p.Deck.SideGap)} to posts' feet; {mark}",
             toLeft: true);
     }
 
