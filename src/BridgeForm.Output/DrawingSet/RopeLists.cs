@@ -154,7 +154,7 @@ internal static class RopeForces
             "Of the rope that is pulled harder; unfactored. Forces of the rope on the support: level towards mid-span, and downwards (negative: upwards). Each support carries two ropes.",
             [
                 new("Case", 0.080), new("Temperature", Figures: true), new("Largest tension", Figures: true), new("Sag", Figures: true),
-                new("Mid-span moves down", 0.026, Figures: true), new("A level", Figures: true), new("A down", Figures: true),
+                new("Mid-span drop", 0.026, Figures: true), new("A level", Figures: true), new("A down", Figures: true),
                 new("B level", Figures: true), new("B down", Figures: true),
             ],
             [.. rows]);
