@@ -14,7 +14,7 @@ internal static class Child
         foreach (var name in classes)
         {
             var before = Environment.CpuUsage.TotalTime;
-            var tests = new TestClasses(folder);
+            using var tests = new TestClasses(folder);
             var (run, failed) = tests.Run(name);
             var seconds = (Environment.CpuUsage.TotalTime - before).TotalSeconds;
             var reached = Enumerable.Range(0, tests.Reached.Length).Where(i => tests.Reached[i]);

@@ -6,7 +6,7 @@ using Xunit.Sdk;
 namespace BridgeForm.Mutation;
 
 /// <summary>The tests' assembly and the mutated model, loaded afresh: nothing that an earlier load computed is left.</summary>
-internal sealed class TestClasses
+internal sealed class TestClasses : IDisposable
 {
     private readonly Assembly _tests;
     private readonly ITestAssembly _assembly;
@@ -25,6 +25,9 @@ internal sealed class TestClasses
         _assembly = new TestAssembly(info);
         _discoverer = new(info, new NoSources(), new Sink(_ => { }));
     }
+
+    /// <summary>Lets the discoverer go.</summary>
+    public void Dispose() => _discoverer.Dispose();
 
     /// <summary>Which places were reached since it was last cleared.</summary>
     public bool[] Reached { get; }

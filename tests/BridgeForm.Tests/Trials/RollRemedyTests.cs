@@ -1,6 +1,5 @@
 using BridgeForm.Checks;
 using BridgeForm.Tests.Checks;
-using BridgeForm.Trials;
 
 namespace BridgeForm.Tests.Trials;
 
@@ -40,7 +39,9 @@ public sealed class RollRemedyTests
         var larger = model.Remedies.Single(r => r.CheckId is "roll" && r.Text.Contains("rope of this make", StringComparison.Ordinal));
         Assert.DoesNotContain(model.Remedies, r => r.CheckId is "roll" && r.Text.Contains("with a sag of", StringComparison.Ordinal));
         if (larger.Rope is { } rope)
+        {
             Assert.False(Fails(Taut.Replace("rope-6x19-iwrc-eips-3/8", rope, StringComparison.Ordinal)));
+        }
     }
 
     private static string Narrow => Bridges.Garden.Replace("spacing: 46 in", "spacing: 38 in", StringComparison.Ordinal);

@@ -155,13 +155,13 @@ public sealed partial class WrittenTwiceTests
     private static List<List<string>> Rows(string text) =>
         [.. text.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => Field().Matches(line.TrimEnd('\r')).Select(m => m.Groups[1].Value.Trim('"')).ToList())];
 
-    [GeneratedRegex(@"^(.*) \(([A-Za-z0-9]+)\)$")]
+    [GeneratedRegex(@"^(.*) \(([A-Za-z0-9]+)\)$", RegexOptions.None, 1000)]
     private static partial Regex Bracketed();
 
-    [GeneratedRegex(@"^(-)?(?:(\d+) ft ?)?(?:(?:(\d+)(?:-(?=\d))?)?(?:(\d+)/(\d+))? in)?$")]
+    [GeneratedRegex(@"^(-)?(?:(\d+) ft ?)?(?:(?:(\d+)(?:-(?=\d))?)?(?:(\d+)/(\d+))? in)?$", RegexOptions.None, 1000)]
     private static partial Regex Imperial();
 
     // A field ends at a comma or at the line's end; one that begins with a quotation mark may hold commas.
-    [GeneratedRegex("(?<=^|,)(\"[^\"]*(?:\"\"[^\"]*)*\"|[^,]*)")]
+    [GeneratedRegex("(?<=^|,)(\"[^\"]*(?:\"\"[^\"]*)*\"|[^,]*)", RegexOptions.None, 1000)]
     private static partial Regex Field();
 }
