@@ -199,7 +199,7 @@ public class RollTests
         Assert.True(Contexts.Check(context, "roll").Demand < 1);
 
         // Nor is the new rope, flatter and set short for its stretch, said to be solved.
-        Assert.Contains("of stretch: live-full: it rolls over", Contexts.Check(context, "cases-solved").Detail, StringComparison.Ordinal);
+        Assert.Contains("of stretch: dead: it rolls over", Contexts.Check(context, "cases-solved").Detail, StringComparison.Ordinal);
         Assert.All(context.Ropework.Stretch, e => Assert.Contains("rolls over", e.NewFailure, StringComparison.Ordinal));
     }
 
