@@ -38,11 +38,11 @@ internal static class Roll
             return Outcome.ForEngineer(Declared, 0, "1", source, "no frame hangs between the supports: nothing stands on the ropes alone. A licensed engineer decides.");
         }
 
-        var over = states.Where(s => s.RollsOver).Select(s => Name(s)).ToList();
-        var unsolved = states.Where(s => s.Failure is not null).Select(s => Name(s)).ToList();
+        var over = states.Where(s => s.RollsOver).ToList();
+        var unsolved = states.Where(s => s.Failure is not null).ToList();
         var unknown = unsolved.Count == 0
             ? ""
-            : $"no shape of the ropes in {string.Join(", ", unsolved)}: whether the section stays upright there is not known";
+            : $"no shape of the ropes in {Names(unsolved)}: whether the section stays upright there is not known";
         var worst = RollState.Least(states);
 
         // A case that is not known does not excuse one that fails.
@@ -52,14 +52,15 @@ internal static class Roll
         }
 
         var text = Words(parameters, worst, least, comfortable, words)
-            + (over.Count > 0 ? $" It rolls over in {string.Join(", ", over)}: no tilt is given where it does." : "")
+            + (over.Count > 0 ? $" It rolls over in {Names(over)}: no tilt is given where it does." : "")
             + (unknown.Length > 0 ? $" Besides, {unknown}." : "")
             + (StretchRange.Of(parameters.Ropes).Range is null ? " The rope's stretch is not known (ropes.stretch): looked at without." : "")
             + " Wind and side stays are not in it. A licensed engineer decides.";
         var result = Outcome.AtLeast(Declared, factor.Value, least, "1", source, text);
         if (over.Count > 0)
         {
-            return result with { Status = CheckStatus.Fail };
+            // With a load to one side there may be no equilibrium although the factor of upright frames would do.
+            return result with { Status = CheckStatus.Fail, Ratio = result.Ratio > 1 ? result.Ratio : null };
         }
 
         return result.Status == CheckStatus.Pass && factor.Value < comfortable ? result with { Status = CheckStatus.Warn } : result;
@@ -79,7 +80,15 @@ internal static class Roll
     // Never told higher than it is.
     private static string Down(double factor) => CheckWords.Plain(Math.Floor(factor * 100) / 100);
 
-    private static string Name(RollState state) => state.InHeat
-        ? $"{state.Case} at the highest temperature with the rope stretched"
-        : $"case {state.Case}";
+    private const string InHeat = " at the highest temperature with the rope stretched";
+
+    private static string Name(RollState state) => state.InHeat ? state.Case + InHeat : $"case {state.Case}";
+
+    private static string Names(IReadOnlyCollection<RollState> states)
+    {
+        var (plain, hot) = (Joined(states.Where(s => !s.InHeat)), Joined(states.Where(s => s.InHeat)));
+        return plain.Length == 0 ? hot + InHeat : hot.Length == 0 ? $"case {plain}" : $"case {plain}, and in {hot}{InHeat}";
+    }
+
+    private static string Joined(IEnumerable<RollState> states) => string.Join(", ", states.Select(s => s.Case));
 }

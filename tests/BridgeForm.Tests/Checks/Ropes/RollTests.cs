@@ -197,6 +197,10 @@ public class RollTests
         }
 
         Assert.True(Contexts.Check(context, "roll").Demand < 1);
+
+        // Nor is the new rope, flatter and set short for its stretch, said to be solved.
+        Assert.Contains("of stretch: dead: it rolls over", Contexts.Check(context, "cases-solved").Detail, StringComparison.Ordinal);
+        Assert.All(context.Ropework.Stretch, e => Assert.Contains("rolls over", e.NewFailure, StringComparison.Ordinal));
     }
 
     // 62 m on ropes 1.2 m apart at 5 % of sag: whatever the ropes are, (π²/8)·s² / (f·h) = 1.234 × 1.44 / (3.1 × 0.95) is 0.6.
