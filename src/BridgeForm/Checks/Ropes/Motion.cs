@@ -48,7 +48,7 @@ internal static class SwayLateral
         context,
         Declared,
         Limit,
-        "AASHTO Guide Specifications for Pedestrian Bridges 2009 §6: at least 1.3 Hz (from memory; it does not speak of cable bridges)",
+        "AASHTO Guide Specifications for Pedestrian Bridges 2009 §6: at least 1.3 Hz (at second hand; it does not speak of cable bridges)",
         m => m.Lateral,
         Words,
         "people sway from foot to foot about once a second: below 1.3 Hz they can set the bridge swinging, and wind does too; side guys cure it");

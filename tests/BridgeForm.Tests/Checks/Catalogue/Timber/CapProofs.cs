@@ -83,7 +83,7 @@ internal static class CapProofs
     public static Proof HeldDown() =>
         new Proof(new LevelDeck { Hardware = 300 }.Check("keeper-uplift-guard"), 0).Saying("= 0 lbf to hold down");
 
-    // 30 psf on 36.92 × 72.007 in, half of it on a rope, less 0.6 of dry wood's dead load (ASCE 7 2.4.1, from memory).
+    // 30 psf on 36.92 × 72.007 in, half of it on a rope, less 0.6 of dry wood's dead load (ASCE 7 2.4.1).
     [Proves("keeper-uplift-wind", CheckStatus.Engineer)]
     public static Proof Wind()
     {
