@@ -59,7 +59,8 @@ internal sealed class TestClasses
 
     /// <summary>The method's whole name, or that and the beginning of its arguments.</summary>
     private static bool IsWanted(string test, string wanted) => wanted.Length == 0
-        || (test.StartsWith(wanted, StringComparison.Ordinal) && (wanted.Contains('(') || test.Length == wanted.Length || test[wanted.Length] == '('));
+        || (test.StartsWith(wanted, StringComparison.Ordinal)
+        && (wanted.Contains('(') || test.Length == wanted.Length || test[wanted.Length] == '('));
 
     private static bool IsTest(MethodInfo method) => method.GetCustomAttributes().Any(a => a is Xunit.FactAttribute);
 
@@ -69,7 +70,8 @@ internal sealed class TestClasses
         using var done = new ManualResetEventSlim();
         var sink = new Sink(message =>
         {
-            if (message is ITestCaseDiscoveryMessage { TestCase: IXunitTestCase test } && !test.Traits.Any(t => t.Value.Contains(Left.Referees)))
+            if (message is ITestCaseDiscoveryMessage { TestCase: IXunitTestCase test }
+                && !test.Traits.Any(t => t.Value.Contains(Left.Referees)))
             {
                 found.Add(test);
             }

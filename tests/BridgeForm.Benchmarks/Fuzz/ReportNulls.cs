@@ -10,10 +10,12 @@ internal static class ReportNulls
     {
         ".checks[].capacity", ".checks[].ratio",
         ".ropes.cut.termination", ".ropes.cut.length", ".ropes.cut.take_up", ".ropes.supports[].backstay_pull",
-        ".ropes.stretch[].over_ground", ".ropes.stretch[].over_ground_case", ".ropes.stretch[].over_water", ".ropes.stretch[].over_water_case",
+        ".ropes.stretch[].over_ground", ".ropes.stretch[].over_ground_case", ".ropes.stretch[].over_water",
+        ".ropes.stretch[].over_water_case",
         ".cases[].over_ground", ".cases[].over_water", ".cases[].failure",
         ".remedies[].rope", ".remedies[].length", ".remedies[].spacing",
-        ".ropes.modes[].vertical_antisymmetric_hz", ".pieces[].holes[].depth", ".stock[].cost", ".stock[].router_file", ".stock[].not_routable", ".hardware[].quantity",
+        ".ropes.modes[].vertical_antisymmetric_hz", ".pieces[].holes[].depth", ".stock[].cost", ".stock[].router_file",
+        ".stock[].not_routable", ".hardware[].quantity",
     };
 
     /// <summary>Paths of nulls that may not be there.</summary>

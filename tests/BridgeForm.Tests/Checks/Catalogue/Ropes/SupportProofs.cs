@@ -43,12 +43,14 @@ internal static class SupportProofs
     public static Proof One_of_two_ropes() =>
         new Proof(new TwoBays().Check("loss-of-one-rope"), 2).Saying("rope-6x19-iwrc-eips-galvanized-3/4", "turns over");
 
-    // Three bays, dead load and a case of its own alone, even on both ropes: symmetrical, so that the middle bay stays level. The frame's load
+    // Three bays, dead load and a case of its own alone, even on both ropes: symmetrical, so that the middle bay stays level.
+    // The frame's load
     // lies across the bisector of its chords; the tensions beside it are H / cos of the rope's own slopes there.
     [Proves("keeper-slip", CheckStatus.Engineer)]
     public static Proof Keeper_of_a_frame_beside_the_middle_bay()
     {
-        var bridge = new TwoBays { More = "loads: { live: 0 psf, point: { force: 0 lbf }, eccentricity: 50 %, cases: [{ id: crowd, live: 80 psf }] }" };
+        var bridge = new TwoBays { More = "loads: { live: 0 psf, point: { force: 0 lbf }, eccentricity: 50 %, cases: [{ id: crowd, live: "
+            + "80 psf }] }" };
         var text = bridge.Text.Replace("spacing: 74 in", "spacing: 50 in", StringComparison.Ordinal);
         var context = TwoBays.ContextOf(text);
         var dead = context.Rope.Loads[1] / TwoLinks.Newtons(1);
@@ -70,13 +72,19 @@ internal static class SupportProofs
         var marked = s_rope.Tension(load, s_rope.Drop(load, length, cold), length);
         var asNew = s_rope.Tension(loadWhenNew, s_rope.Drop(loadWhenNew, length, cold / 1.005), length);
         return new Proof(Contexts.Check(bridge.Context, id), TwoLinks.Newtons(asNew)) { Error = 2e-5 }.Saying(
-            $"{marked:0} lbf", $"{asNew:0} lbf", $"down {(load / 2) + (s_rope.PerInch * length):0} lbf", "live-full-cold", "two ropes pull");
+            $"{marked:0} lbf", $"{asNew:0} lbf", $"down {(load / 2) + (s_rope.PerInch * length):0} lbf", "live-full-cold",
+            "two ropes pull");
     }
 
     private static Proof Held(string id)
     {
         const string Stay = "{ backstay: { length: 6 ft, angle: 60 deg } }";
-        var bridge = new TwoBays { Site = $", a: {Stay}, b: {Stay}", Ropes = ", stretch: [0 %, 0 %]", More = "loads: { live: 58 psf, eccentricity: 50 % }" };
+        var bridge = new TwoBays
+        {
+            Site = $", a: {Stay}, b: {Stay}",
+            Ropes = ", stretch: [0 %, 0 %]",
+            More = "loads: { live: 58 psf, eccentricity: 50 % }",
+        };
         var dead = TwoLinks.DeadLoad(bridge);
 
         // Even on both ropes: nothing leans.
