@@ -72,7 +72,8 @@ internal static class Application
         });
     }
 
-    private static string Version => typeof(Application).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
+    private static string Version =>
+        typeof(Application).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
 
     private static RootCommand Root(Terminal terminal)
     {

@@ -51,7 +51,10 @@ public static class CsvText
     /// <summary>A field that is the user's own text from its first character on: a name, an id, a source.</summary>
     public static string Users(string text) => text.Length > 0 && FormulaStart.Contains(text[0]) ? "'" + text : text;
 
-    /// <summary>UTF-8; with its byte order mark where there is more than ASCII, which spreadsheets take for the machine's own code otherwise.</summary>
+    /// <summary>
+    /// UTF-8; with its byte order mark where there is more than ASCII, which spreadsheets take for the machine's own code
+    /// otherwise.
+    /// </summary>
     public static byte[] Bytes(string text)
     {
         var utf8 = new UTF8Encoding(encoderShouldEmitUTF8Identifier: true);

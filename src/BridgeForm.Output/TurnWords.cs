@@ -32,7 +32,8 @@ internal static class TurnWords
     /// <summary>Places where a piece is turned or rolled over, by their words, in order of first appearance.</summary>
     public static ImmutableArray<(string Words, ImmutableArray<Occurrence> Places)> Groups(Piece piece) =>
     [
-        .. piece.Occurrences.Where(o => o.Turned || o.Turn.IsRolled).GroupBy(o => Write(piece, o), StringComparer.Ordinal).Select(g => (g.Key, g.ToImmutableArray())),
+        .. piece.Occurrences.Where(o => o.Turned || o.Turn.IsRolled).GroupBy(o => Write(piece, o), StringComparer.Ordinal).Select(
+            g => (g.Key, g.ToImmutableArray())),
     ];
 
     /// <summary>What it is called: turned, or rolled over.</summary>

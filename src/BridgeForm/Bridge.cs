@@ -59,5 +59,7 @@ public sealed record BridgeFault(BridgeFaultKind Kind, string Code, string Messa
 
     /// <summary>A fault of parts that do not fit.</summary>
     public static BridgeFault Of(ImmutableArray<Misfit> misfits) =>
-        new(BridgeFaultKind.DoesNotFit, misfits[0].Code, string.Join("; ", misfits.Select(m => $"{m.Key}: {m.What}"))) { Misfits = misfits };
+        new(
+            BridgeFaultKind.DoesNotFit, misfits[0].Code,
+            string.Join("; ", misfits.Select(m => $"{m.Key}: {m.What}"))) { Misfits = misfits };
 }

@@ -34,7 +34,9 @@ internal sealed class NearestValue(ProjectReading reading, string path)
 
     private double Step => IsWhole ? 1 : IsShare ? TenthOfAPercent : Rounding.Step(Units);
 
-    /// <summary>The value as it is to be written, and whether it is less than the one in the file; null when none in range will do.</summary>
+    /// <summary>
+    /// The value as it is to be written, and whether it is less than the one in the file; null when none in range will do.
+    /// </summary>
     public (string Text, bool IsLess)? Find()
     {
         if (!IsWhole && _spec.Type != ValueForm.Quantity)
@@ -89,7 +91,8 @@ internal sealed class NearestValue(ProjectReading reading, string path)
     {
         if (!_tried.TryGetValue(steps, out var works))
         {
-            _tried[steps] = works = reading.With(path, Written(steps)) is { } parameters && Bridge.TryLayout(parameters, out _, out _, out _);
+            _tried[steps] = works = reading.With(path, Written(steps)) is { } parameters
+                && Bridge.TryLayout(parameters, out _, out _, out _);
         }
 
         return works;
@@ -116,7 +119,9 @@ internal sealed class NearestValue(ProjectReading reading, string path)
         : IsShare ? QuantityText.Share(steps * Step) : new QuantityText(Units).Size(steps * Step);
 }
 
-/// <summary>What does not fit on the shape that was found, as faults of the project file: with key, place and what would be right.</summary>
+/// <summary>
+/// What does not fit on the shape that was found, as faults of the project file: with key, place and what would be right.
+/// </summary>
 public static class FitFaults
 {
     /// <summary>One fault a misfit, in the order of the file.</summary>
@@ -131,7 +136,9 @@ public static class FitFaults
         var at = values.Given(misfit.Key) ? misfit.Key : misfit.Others.FirstOrDefault(o => values.Given(o)) ?? misfit.Key;
         var place = values.Place(at);
         return new ProjectFault(
-            place.Line, place.Column, misfit.Code, $"{misfit.Key}: with '{values.Find(misfit.Key)?.Text}'{(values.Given(misfit.Key) ? "" : " (its default)")} {misfit.What}; {Advice(reading, misfit)}");
+            place.Line, place.Column, misfit.Code,
+            $"{misfit.Key}: with '{values.Find(misfit.Key)?.Text}'{(values.Given(misfit.Key) ? "" : " (its default)")} {misfit.What}; "
+                + $"{Advice(reading, misfit)}");
     }
 
     private static string Advice(ProjectReading reading, Misfit misfit)

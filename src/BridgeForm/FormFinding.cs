@@ -34,7 +34,8 @@ internal static class FormFinding
         return DesignState.TryFind(request, Accuracy, MaxIterations, out var rope, out _) ? BridgeLayout.Lay(parameters, rope!) : null;
     }
 
-    private static RopeShape? Find(BridgeParameters parameters, Effort? effort, double accuracy, CancellationToken token, out BridgeFault? fault)
+    private static RopeShape? Find(
+        BridgeParameters parameters, Effort? effort, double accuracy, CancellationToken token, out BridgeFault? fault)
     {
         var request = Request(parameters) with
         {

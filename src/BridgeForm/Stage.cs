@@ -87,7 +87,8 @@ internal static class StageInputs
 
     private static BridgeParameters Unseen(Stage stage, BridgeParameters now, BridgeParameters before) => stage switch
     {
-        Stage.Shape or Stage.Layout or Stage.Members => Lengthwise(Verdict(now, before), before) with { Shop = before.Shop, PriceList = before.PriceList },
+        Stage.Shape or Stage.Layout or Stage.Members =>
+            Lengthwise(Verdict(now, before), before) with { Shop = before.Shop, PriceList = before.PriceList },
         Stage.Pieces or Stage.Contacts => Lengthwise(Verdict(now, before), before) with { PriceList = before.PriceList },
         Stage.Stock => Verdict(now, before),
         Stage.Ropework => now with
@@ -101,7 +102,8 @@ internal static class StageInputs
             Treatment = before.Treatment,
             Fasteners = before.Fasteners,
         },
-        Stage.Checks or Stage.Remedies => now with { PriceList = SameOffer(now.PriceList, before.PriceList) ? before.PriceList : now.PriceList },
+        Stage.Checks or Stage.Remedies =>
+            now with { PriceList = SameOffer(now.PriceList, before.PriceList) ? before.PriceList : now.PriceList },
         _ => throw new ArgumentOutOfRangeException(nameof(stage), stage, "No such stage."),
     };
 
@@ -171,7 +173,8 @@ internal static class KeptParameters
         Loads = now.Loads with { Cases = Kept.Array(now.Loads.Cases, before.Loads.Cases) },
         Stock = Kept.Array(
             [
-                .. now.Stock.Select((s, i) => i < before.Stock.Length ? s with { Lengths = Kept.Array(s.Lengths, before.Stock[i].Lengths) } : s),
+                .. now.Stock
+                    .Select((s, i) => i < before.Stock.Length ? s with { Lengths = Kept.Array(s.Lengths, before.Stock[i].Lengths) } : s),
             ],
             before.Stock),
         PriceList = (now.PriceList, before.PriceList) is ({ } list, { } old) && list.Prices.SequenceEqual(old.Prices) ? old : now.PriceList,

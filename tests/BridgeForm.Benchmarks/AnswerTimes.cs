@@ -20,7 +20,8 @@ internal static class AnswerTimes
     /// <summary>Prints medians of the second half of the runs, and latencies of cancels.</summary>
     public static void Print()
     {
-        var sample = ProjectReader.Read(File.ReadAllText(Path.Combine("viewer-samples", "alder-dell", "project.yaml")), "project.yaml", RopeTable.Catalogue);
+        var sample = ProjectReader.Read(
+            File.ReadAllText(Path.Combine("viewer-samples", "alder-dell", "project.yaml")), "project.yaml", RopeTable.Catalogue);
         Stages("sample", sample.Parameters!, Runs);
         Stages("long", LongBridges.Of(200), Runs);
         Stages("long", LongBridges.Of(Many), FewRuns);
@@ -32,8 +33,12 @@ internal static class AnswerTimes
         var bays = Bays(start);
         Line(name, bays, "to pieces", Median(start, runs, Pieces));
         Line(name, bays, "to model.glb", Median(start, runs, Glb));
-        Line(name, bays, "the answer", Median(start, runs, p => Built(new Rebuild().TryAnswer(p, CancellationToken.None, out _, out var fault), fault)));
-        Line(name, bays, "with stock and remedies", Median(start, runs, p => Built(new Rebuild().TryWhole(p, CancellationToken.None, out _, out var fault), fault)));
+        Line(
+            name, bays, "the answer",
+            Median(start, runs, p => Built(new Rebuild().TryAnswer(p, CancellationToken.None, out _, out var fault), fault)));
+        Line(
+            name, bays, "with stock and remedies",
+            Median(start, runs, p => Built(new Rebuild().TryWhole(p, CancellationToken.None, out _, out var fault), fault)));
     }
 
     private static int Bays(BridgeParameters parameters) =>
@@ -41,7 +46,9 @@ internal static class AnswerTimes
 
     private static int Pieces(BridgeParameters parameters) =>
         Bridge.TryShape(parameters, out var rope, out _)
-        && PieceSet.TryOf(parameters, Members.Lay(BridgeLayout.Lay(parameters, rope)), out var pieces, out _) ? pieces.Length : throw new InvalidOperationException();
+        && PieceSet.TryOf(parameters, Members.Lay(BridgeLayout.Lay(parameters, rope)), out var pieces, out _)
+            ? pieces.Length
+            : throw new InvalidOperationException();
 
     private static int Glb(BridgeParameters parameters)
     {
@@ -115,11 +122,15 @@ internal static class AnswerTimes
 
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"cancel at {Many} bays ({length.TotalMilliseconds:0} ms whole): {late.Count} of {Cancels} cancelled, median {Middle(late, 0.5):0.0} ms late, 95 of 100 within {Middle(late, 0.95):0.0} ms, at most {late.Max():0.0} ms, asked at {worst.At.TotalMilliseconds:0} ms with these done: {worst.Done}"));
+            $"cancel at {Many} bays ({length.TotalMilliseconds:0} ms whole): {late.Count} of {Cancels} cancelled, median "
+                + $"{Middle(late, 0.5):0.0} ms late, 95 of 100 within {Middle(late, 0.95):0.0} ms, at most {late.Max():0.0} ms, asked at "
+                + $"{worst.At.TotalMilliseconds:0} ms with these done: {worst.Done}"));
     }
 
-    private static double Middle(IReadOnlyCollection<double> times, double share) => times.Order().ElementAt((int)(share * (times.Count - 1)));
+    private static double Middle(IReadOnlyCollection<double> times, double share) =>
+        times.Order().ElementAt((int)(share * (times.Count - 1)));
 
     private static void Line(string name, int bays, string stage, double milliseconds) => Console.WriteLine(string.Create(
-        CultureInfo.InvariantCulture, $"{name,-8}{bays,6} bays  {stage,-26}{milliseconds,10:0.00} ms{1000 * milliseconds / bays,10:0} µs a bay"));
+        CultureInfo.InvariantCulture,
+        $"{name,-8}{bays,6} bays  {stage,-26}{milliseconds,10:0.00} ms{1000 * milliseconds / bays,10:0} µs a bay"));
 }

@@ -58,7 +58,8 @@ internal static class OutputBytes
 
         return lines;
 
-        string Line(string of, string path) => $"{Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(path)))} {name} {of}";
+        string Line(string of, string path) =>
+            $"{Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(path)))} {name} {of}";
     }
 
     private static string Said(string folder, params string[] arguments)

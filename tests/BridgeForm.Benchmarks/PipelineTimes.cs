@@ -46,7 +46,8 @@ internal static class PipelineTimes
         var masses = BridgeMasses.Weigh(layout);
         Timed(times, "rope work, load cases included", () => RopeWork.Work(layout, rope, masses).Cases.Length);
         var cut = Timed(times, "members to pieces", () =>
-            PieceSet.TryOf(parameters, Members.Lay(layout), out var pieces, out var failure) ? pieces : throw new InvalidOperationException(failure));
+            PieceSet.TryOf(
+                parameters, Members.Lay(layout), out var pieces, out var failure) ? pieces : throw new InvalidOperationException(failure));
         times["parameters to pieces"] = all.Elapsed.TotalMilliseconds;
         Timed(times, "contacts", () => ContactSweep.Sweep(layout, cut, RopeRuns.Draw(parameters, rope)).Pairs);
         var model = Timed(times, "whole model with checks", () =>
@@ -54,7 +55,8 @@ internal static class PipelineTimes
         Timed(times, "audit", () => model.Pieces.Sum(p => p.Solid.Audit().Length));
         Timed(times, "model.glb", () => Length(s => GltfWriter.Write(model, solid => solid.Triangulate(), s)));
         var units = DisplayUnits.For(parameters.Units);
-        Timed(times, "profiles", () => model.Pieces.Sum(p => Length(s => DxfWriter.Write(ProfileSheet.Draw(p, units), parameters.Units, s))));
+        Timed(
+            times, "profiles", () => model.Pieces.Sum(p => Length(s => DxfWriter.Write(ProfileSheet.Draw(p, units), parameters.Units, s))));
         Timed(times, "tables", () => CutList.Csv(model, units).Length + BridgeForm.Output.Tables.RopeMarkTable.Csv(model, units).Length);
         Timed(times, "report", () => Length(s => ReportWriter.Write(model, () => [], s)));
         times["everything after parameters"] =

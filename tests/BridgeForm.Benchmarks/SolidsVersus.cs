@@ -100,7 +100,8 @@ public class SolidsVersus
 
     private static (double Median, int Triangles) Theirs()
     {
-        using var node = Process.Start(new ProcessStartInfo("node", ["tests/referees/manifold-bench.mjs"]) { RedirectStandardOutput = true, UseShellExecute = false })
+        using var node = Process.Start(
+            new ProcessStartInfo("node", ["tests/referees/manifold-bench.mjs"]) { RedirectStandardOutput = true, UseShellExecute = false })
             ?? throw new InvalidOperationException("node did not start.");
         var text = node.StandardOutput.ReadToEnd();
         node.WaitForExit();

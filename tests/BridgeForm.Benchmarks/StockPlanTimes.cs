@@ -29,7 +29,8 @@ internal static class StockPlanTimes
         var plan = StockPlanner.Plan(model.Pieces, parameters, null);
         var pieces = model.Pieces.ToDictionary(p => p.Mark, StringComparer.Ordinal);
         var gap = plan.Jobs.Max(j => j.Gap);
-        Line(name, $"{plan.Boards.Sum(b => b.Pieces.Length)} parts, {model.Pieces.Length} pieces, {plan.BoardCount} boards, widest gap {gap * 100:0.00} %", null);
+        Line(name, $"{plan.Boards.Sum(b => b.Pieces.Length)} parts, {model.Pieces.Length} pieces, {plan.BoardCount} boards, widest gap "
+            + $"{gap * 100:0.00} %", null);
         Line(name, "stock plan", Median(runs, () => StockPlanner.Plan(model.Pieces, parameters, null).BoardCount));
         Line(name, "router and board files", Median(runs, () => plan.Boards
             .Select(b => RouterBoard.Lay(b, pieces, parameters.Shop).Sheet())

@@ -78,7 +78,8 @@ internal sealed class Candidates(SourceProject project, SyntaxTree tree, Constan
         Constant = Constant(node),
     };
 
-    private string? Constant(SyntaxNode node) => node.Ancestors().OfType<VariableDeclaratorSyntax>().LastOrDefault() is { Parent.Parent: FieldDeclarationSyntax f } v
+    private string? Constant(SyntaxNode node) =>
+        node.Ancestors().OfType<VariableDeclaratorSyntax>().LastOrDefault() is { Parent.Parent: FieldDeclarationSyntax f } v
         && f.Modifiers.Any(SyntaxKind.ConstKeyword)
             ? ConstantUses.Name(_model.GetDeclaredSymbol(v)!)
             : null;
@@ -112,19 +113,25 @@ internal sealed class Candidates(SourceProject project, SyntaxTree tree, Constan
 
     // A part of a value that is turned into words, such as 2 * w in text.Size(2 * w).
     private bool IsWritten(SyntaxNode node) => node.Ancestors().OfType<InvocationExpressionSyntax>()
-        .Any(call => _model.GetSymbolInfo(call).Symbol?.ContainingType?.Name is { } type && s_writers.Contains(type, StringComparer.Ordinal));
+        .Any(
+            call => _model.GetSymbolInfo(call).Symbol?.ContainingType?.Name is { } type
+                && s_writers.Contains(type, StringComparer.Ordinal));
 
-    private static bool IsNumber(ITypeSymbol? type) => type?.SpecialType is SpecialType.System_Double or SpecialType.System_Int32 or SpecialType.System_Int64;
+    private static bool IsNumber(ITypeSymbol? type) =>
+        type?.SpecialType is SpecialType.System_Double or SpecialType.System_Int32 or SpecialType.System_Int64;
 
     private bool IsNumber(ExpressionSyntax node) => IsNumber(_model.GetTypeInfo(node).Type);
 
-    private bool IsWhole(ExpressionSyntax node) => _model.GetTypeInfo(node).Type?.SpecialType is SpecialType.System_Int32 or SpecialType.System_Int64;
+    private bool IsWhole(ExpressionSyntax node) =>
+        _model.GetTypeInfo(node).Type?.SpecialType is SpecialType.System_Int32 or SpecialType.System_Int64;
 
     private bool IsDouble(ExpressionSyntax node) => _model.GetTypeInfo(node).ConvertedType is { } type
         && (type.SpecialType == SpecialType.System_Double
-            || type is INamedTypeSymbol { OriginalDefinition.SpecialType: SpecialType.System_Nullable_T } n && n.TypeArguments[0].SpecialType == SpecialType.System_Double);
+            || type is INamedTypeSymbol { OriginalDefinition.SpecialType: SpecialType.System_Nullable_T } n
+            && n.TypeArguments[0].SpecialType == SpecialType.System_Double);
 
     /// <summary>Numbers, and the vectors and points of the model; no text.</summary>
     private bool IsNumeric(ExpressionSyntax node) => _model.GetTypeInfo(node).Type is { } type
-        && (IsNumber(type) || (type.IsValueType && type.ContainingNamespace?.ToDisplayString().StartsWith("BridgeForm", StringComparison.Ordinal) == true));
+        && (IsNumber(type)
+        || (type.IsValueType && type.ContainingNamespace?.ToDisplayString().StartsWith("BridgeForm", StringComparison.Ordinal) == true));
 }

@@ -18,7 +18,8 @@ internal static class Child
             var (run, failed) = tests.Run(name);
             var seconds = (Environment.CpuUsage.TotalTime - before).TotalSeconds;
             var reached = Enumerable.Range(0, tests.Reached.Length).Where(i => tests.Reached[i]);
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"map\t{name}\t{seconds:0.00}\t{failed}\t{string.Join(',', reached)}"));
+            Console.WriteLine(
+                string.Create(CultureInfo.InvariantCulture, $"map\t{name}\t{seconds:0.00}\t{failed}\t{string.Join(',', reached)}"));
         }
 
         return 0;

@@ -16,7 +16,8 @@ internal sealed class ConstantUses
     public ConstantUses(IEnumerable<SourceProject> projects)
     {
         var all = projects.ToArray();
-        var names = all.SelectMany(p => p.Compilation.SyntaxTrees).SelectMany(Fields).Select(v => v.Identifier.Text).ToHashSet(StringComparer.Ordinal);
+        var names = all.SelectMany(p => p.Compilation.SyntaxTrees).SelectMany(Fields).Select(v => v.Identifier.Text).ToHashSet(
+            StringComparer.Ordinal);
         foreach (var compilation in all.Select(p => p.Compilation))
         {
             foreach (var tree in compilation.SyntaxTrees)

@@ -7,7 +7,10 @@ internal static class Judge
     private const double Patience = 4;
     private const double Start = 30;
 
-    /// <summary>Every class that reaches the place, until a test fails; only the first of them where there are so many seconds for each place.</summary>
+    /// <summary>
+    /// Every class that reaches the place, until a test fails; only the first of them where there are so many seconds for each
+    /// place.
+    /// </summary>
     public static Result ByMap(string folder, CoverageMap map, Killers killers, double within, int number, Site site, Listed? listed)
     {
         var reaching = First(killers.First(map.Reaching(number, site), site), within);
@@ -50,7 +53,8 @@ internal static class Judge
         {
             0 => null,
             null => "time-out",
-            Child.Killed => lines.FirstOrDefault(l => l.StartsWith("failed\t", StringComparison.Ordinal))?["failed\t".Length..] ?? "failure",
+            Child.Killed =>
+                lines.FirstOrDefault(l => l.StartsWith("failed\t", StringComparison.Ordinal))?["failed\t".Length..] ?? "failure",
             _ => $"crash ({code})",
         };
     }

@@ -24,14 +24,16 @@ internal sealed class Killers
     {
         lock (_classes)
         {
-            return _classes.TryGetValue(Change(site), out var name) ? [.. reaching.OrderBy(r => !string.Equals(r.Name, name, StringComparison.Ordinal))] : reaching;
+            return _classes.TryGetValue(
+                Change(site), out var name) ? [.. reaching.OrderBy(r => !string.Equals(r.Name, name, StringComparison.Ordinal))] : reaching;
         }
     }
 
     /// <summary>Remembers the class of the test that failed; nothing for a change that survives or never ends.</summary>
     public void Remember(Site site, string? test)
     {
-        var end = test?.LastIndexOf('.', Math.Max(0, (test.IndexOf('(', StringComparison.Ordinal) is var open and > 0 ? open : test.Length) - 1)) ?? -1;
+        var end = test?.LastIndexOf(
+            '.', Math.Max(0, (test.IndexOf('(', StringComparison.Ordinal) is var open and > 0 ? open : test.Length) - 1)) ?? -1;
         if (end < 0)
         {
             return;
@@ -44,5 +46,6 @@ internal sealed class Killers
         }
     }
 
-    private static string Change(Site site) => $"{Path.GetFileName(site.File)} {site.Member}: {site.Original} → {Site.Collapsed(site.Mutated)}";
+    private static string Change(Site site) =>
+        $"{Path.GetFileName(site.File)} {site.Member}: {site.Original} → {Site.Collapsed(site.Mutated)}";
 }

@@ -39,7 +39,8 @@ internal sealed record Listed
     {
         foreach (var project in projects)
         {
-            foreach (var tree in project.Compilation.SyntaxTrees.Where(t => string.Equals(project.Local(t), File, StringComparison.Ordinal)))
+            foreach (
+                var tree in project.Compilation.SyntaxTrees.Where(t => string.Equals(project.Local(t), File, StringComparison.Ordinal)))
             {
                 // The inmost of nodes that read alike: a parenthesis, an argument or a clause is no expression of its own.
                 var found = tree.GetRoot().DescendantNodes().OfType<ExpressionSyntax>()
@@ -54,6 +55,7 @@ internal sealed record Listed
             }
         }
 
-        throw new InvalidOperationException($"{File}: {Member} no longer reads '{Original}'; bring the list of {nameof(BridgeForm)}.{nameof(Mutation)} up to date");
+        throw new InvalidOperationException(
+            $"{File}: {Member} no longer reads '{Original}'; bring the list of {nameof(BridgeForm)}.{nameof(Mutation)} up to date");
     }
 }

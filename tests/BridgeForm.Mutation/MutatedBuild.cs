@@ -78,7 +78,9 @@ internal sealed class MutatedBuild(IReadOnlyList<SourceProject> projects, Consta
             }
 
             compilation = compilation.ReplaceSyntaxTree(
-                tree, CSharpSyntaxTree.ParseText(root.ToFullString(), (CSharpParseOptions)tree.Options, tree.FilePath, System.Text.Encoding.UTF8));
+                tree,
+                CSharpSyntaxTree.ParseText(
+                    root.ToFullString(), (CSharpParseOptions)tree.Options, tree.FilePath, System.Text.Encoding.UTF8));
 
             bool Converts(VariableDeclaratorSyntax v) => converted.Contains(ConstantUses.Name(model.GetDeclaredSymbol(v)!));
         }

@@ -24,7 +24,8 @@ internal static class Page
         var share = 100.0 * killed / Math.Max(1, results.Count - equivalent);
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{results.Count} places: {killed} killed, {results.Count(r => r.IsSurvivor)} survive, {equivalent} equivalent; {share:0.0} % of those not equivalent are killed");
+            $"{results.Count} places: {killed} killed, {results.Count(r => r.IsSurvivor)} survive, {equivalent} equivalent; {share:0.0} % "
+                + $"of those not equivalent are killed");
     }
 
     public static string Text(IReadOnlyCollection<Result> results, Options options)
@@ -48,20 +49,26 @@ internal static class Page
         }
 
         text.Append("- tests of the category `Referee`: outside readers\n");
-        Section(text, "Survive", results.Where(r => r.IsSurvivor), r => r.Reaching == 0 ? "no test reaches it" : $"reached by {r.Reaching} classes");
+        Section(
+            text, "Survive", results.Where(r => r.IsSurvivor),
+            r => r.Reaching == 0 ? "no test reaches it" : $"reached by {r.Reaching} classes");
         Section(text, "Equivalent", results.Where(r => r.Equivalent is not null), r => r.Equivalent!);
         Section(text, "Listed survivors, killed", results.Where(r => r.Listed is not null && !r.IsSurvivor), r => Short(r.KilledBy));
-        Section(text, "Drawn by lot, killed", results.Where(r => r.Listed is null && r.KilledBy is not null && r.Equivalent is null), r => Short(r.KilledBy));
+        Section(
+            text, "Drawn by lot, killed", results.Where(r => r.Listed is null && r.KilledBy is not null && r.Equivalent is null),
+            r => Short(r.KilledBy));
         return text.ToString();
     }
 
     private static void Section(StringBuilder text, string title, IEnumerable<Result> results, Func<Result, string> what)
     {
-        text.Append(CultureInfo.InvariantCulture, $"\n## {title}\n\n| place | kind | was | became | {(title.EndsWith("killed", StringComparison.Ordinal) ? "killed by" : "why")} |\n|---|---|---|---|---|\n");
+        text.Append(CultureInfo.InvariantCulture, $"\n## {title}\n\n| place | kind | was | became | "
+            + $"{(title.EndsWith("killed", StringComparison.Ordinal) ? "killed by" : "why")} |\n|---|---|---|---|---|\n");
         foreach (var r in results.OrderBy(r => r.Site.File, StringComparer.Ordinal).ThenBy(r => r.Site.Start))
         {
             text.Append(CultureInfo.InvariantCulture,
-                $"| {r.Site.File["src/".Length..]}:{r.Site.Line} {r.Site.Member} | {r.Site.Kind} | {Code(r.Site.Original)} | {Code(r.Site.Mutated)} | {(r.Listed is { } l ? $"{l.Why}: " : "")}{what(r)} |\n");
+                $"| {r.Site.File["src/".Length..]}:{r.Site.Line} {r.Site.Member} | {r.Site.Kind} | {Code(r.Site.Original)} | "
+                    + $"{Code(r.Site.Mutated)} | {(r.Listed is { } l ? $"{l.Why}: " : "")}{what(r)} |\n");
         }
     }
 

@@ -23,7 +23,9 @@ internal static class Search
         var sites = new List<(Site Site, Listed? Listed)>(listed.Select(l => (l.Planted(projects, constants), (Listed?)l)));
         if (!options.SurvivorsOnly)
         {
-            sites.AddRange(Lots.Drawn(Candidates(projects, constants), s_areas, options, [.. sites.Select(s => s.Site)]).Select(s => (s, (Listed?)null)));
+            sites.AddRange(
+                Lots.Drawn(Candidates(projects, constants), s_areas, options, [.. sites.Select(s => s.Site)]).Select(
+                    s => (s, (Listed?)null)));
         }
 
         if (options.Count)
@@ -67,7 +69,8 @@ internal static class Search
     }
 
     private static int Everything(
-        string folder, ImmutableArray<(int Number, Site Site, Listed? Listed)> numbered, ImmutableArray<Listed> equivalents, Options options, string root)
+        string folder, ImmutableArray<(int Number, Site Site, Listed? Listed)> numbered, ImmutableArray<Listed> equivalents,
+        Options options, string root)
     {
         var map = CoverageMap.Of(folder, options.Tests);
         var killers = new Killers(Path.Combine(folder, "killers.txt"));
@@ -93,8 +96,12 @@ internal static class Search
     [
         .. results.Select(r =>
         {
-            Console.WriteLine($"{r.Number,4}  {r.Site.File}:{r.Site.Line} {r.Site.Member}: {r.Site.Original} → {Site.Collapsed(r.Site.Mutated)}");
-            Console.WriteLine($"      {(r.KilledBy is { } by ? "killed: " + by : r.Equivalent is { } e ? "equivalent: " + e : $"SURVIVES, reached by {r.Reaching} classes")}");
+            Console.WriteLine(
+                $"{r.Number,4}  {r.Site.File}:{r.Site.Line} {r.Site.Member}: {r.Site.Original} → {Site.Collapsed(r.Site.Mutated)}");
+            var fate = r.KilledBy is { } by ? "killed: " + by
+                : r.Equivalent is { } e ? "equivalent: " + e
+                : $"SURVIVES, reached by {r.Reaching} classes";
+            Console.WriteLine("      " + fate);
             return r;
         }),
     ];

@@ -54,13 +54,15 @@ internal sealed class SourceProject
         var folder = Path.Combine(root, "src", name);
         string[] asked =
         [
-            "msbuild", $"{name}.csproj", "-t:PrepareResources;Compile", "-nologo", "-p:Configuration=Release", "-p:SkipCompilerExecution=true",
+            "msbuild", $"{name}.csproj", "-t:PrepareResources;Compile", "-nologo", "-p:Configuration=Release",
+            "-p:SkipCompilerExecution=true",
             "-p:ProvideCommandLineArgs=true", "-p:DesignTimeBuild=true", "-p:BuildProjectReferences=false",
             // The same source gives the same assembly, whatever commit it stands in: the coverage map is known by it.
             "-p:IncludeSourceRevisionInInformationalVersion=false",
             "-p:NonExistentFile=__never__/__never__", "-getItem:CscCommandLineArgs",
         ];
-        var start = new ProcessStartInfo("dotnet", asked) { WorkingDirectory = folder, UseShellExecute = false, RedirectStandardOutput = true };
+        var start =
+            new ProcessStartInfo("dotnet", asked) { WorkingDirectory = folder, UseShellExecute = false, RedirectStandardOutput = true };
         using var process = Process.Start(start)!;
         var said = process.StandardOutput.ReadToEnd();
         process.WaitForExit();

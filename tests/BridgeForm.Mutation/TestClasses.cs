@@ -62,7 +62,8 @@ internal sealed class TestClasses : IDisposable
 
     /// <summary>The method's whole name, or that and the beginning of its arguments.</summary>
     private static bool IsWanted(string test, string wanted) => wanted.Length == 0
-        || (test.StartsWith(wanted, StringComparison.Ordinal) && (wanted.Contains('(') || test.Length == wanted.Length || test[wanted.Length] == '('));
+        || (test.StartsWith(wanted, StringComparison.Ordinal)
+        && (wanted.Contains('(') || test.Length == wanted.Length || test[wanted.Length] == '('));
 
     private static bool IsTest(MethodInfo method) => method.GetCustomAttributes().Any(a => a is Xunit.FactAttribute);
 
@@ -72,7 +73,8 @@ internal sealed class TestClasses : IDisposable
         using var done = new ManualResetEventSlim();
         var sink = new Sink(message =>
         {
-            if (message is ITestCaseDiscoveryMessage { TestCase: IXunitTestCase test } && !test.Traits.Any(t => t.Value.Contains(Left.Referees)))
+            if (message is ITestCaseDiscoveryMessage { TestCase: IXunitTestCase test }
+                && !test.Traits.Any(t => t.Value.Contains(Left.Referees)))
             {
                 found.Add(test);
             }

@@ -7,7 +7,8 @@ namespace BridgeForm.Mutation;
 /// <summary>Puts the switch at every chosen place of a file: original ? mutated, and makes properties of the constants it needs.</summary>
 /// <param name="sites">Places of this file with their numbers, by where they begin and what they read.</param>
 /// <param name="isConverted">Whether a constant field becomes a property.</param>
-internal sealed class Weaver(ILookup<(int Start, string Text), (int Number, Site Site)> sites, Func<VariableDeclaratorSyntax, bool> isConverted)
+internal sealed class Weaver(
+    ILookup<(int Start, string Text), (int Number, Site Site)> sites, Func<VariableDeclaratorSyntax, bool> isConverted)
     : CSharpSyntaxRewriter
 {
     /// <summary>Numbers of the places that were found.</summary>

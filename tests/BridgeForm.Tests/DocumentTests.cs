@@ -47,7 +47,8 @@ public sealed partial class DocumentTests : IClassFixture<DocumentTests.Made>
     public void Every_file_has_its_section()
     {
         var written = _made.Files.Select(Pattern).ToHashSet(StringComparer.Ordinal);
-        var described = Heads().SelectMany(h => h.Split(" and ")).Where(h => h.Contains('.', StringComparison.Ordinal)).ToHashSet(StringComparer.Ordinal);
+        var described = Heads().SelectMany(h => h.Split(" and ")).Where(h => h.Contains('.', StringComparison.Ordinal)).ToHashSet(
+            StringComparer.Ordinal);
         Assert.Equal(written.Order(StringComparer.Ordinal), described.Order(StringComparer.Ordinal));
     }
 
@@ -58,7 +59,8 @@ public sealed partial class DocumentTests : IClassFixture<DocumentTests.Made>
         Assert.Equal(9, tables.Count);
         Assert.All(tables, table =>
         {
-            var columns = Fields(_made.Text(table).Split('\n')[0].TrimEnd('\r')).Select(f => Share().Replace(f, "S %")).Distinct(StringComparer.Ordinal);
+            var columns = Fields(_made.Text(table).Split('\n')[0].TrimEnd('\r')).Select(f => Share().Replace(f, "S %")).Distinct(
+                StringComparer.Ordinal);
             var described = TableRows(Section(table), "column").SelectMany(r => Spans(r.First));
             Assert.Equal(columns, described);
         });
@@ -104,7 +106,8 @@ public sealed partial class DocumentTests : IClassFixture<DocumentTests.Made>
         Assert.All(
             page.RootElement.GetProperty("dependencies").EnumerateObject(),
             d => Assert.Contains($"| {d.Name}.js {d.Value} |", notices, StringComparison.Ordinal));
-        Assert.Contains(File.ReadAllText(Path.Combine(Sample.Root, "src/BridgeForm.Output/Fonts/LICENSE")).Trim(), notices, StringComparison.Ordinal);
+        Assert.Contains(
+            File.ReadAllText(Path.Combine(Sample.Root, "src/BridgeForm.Output/Fonts/LICENSE")).Trim(), notices, StringComparison.Ordinal);
     }
 
     private static bool IsDescribed(string path, string key, Dictionary<string, HashSet<string>> rows) =>

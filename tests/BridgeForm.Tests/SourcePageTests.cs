@@ -8,7 +8,8 @@ public sealed class SourcePageTests
     [Fact]
     public void Each_source_stands_once_with_what_was_read_and_where()
     {
-        var rows = s_page.Split('\n').Where(l => l.StartsWith("| ", StringComparison.Ordinal) && !l.StartsWith("| source", StringComparison.Ordinal))
+        var rows = s_page.Split('\n').Where(
+            l => l.StartsWith("| ", StringComparison.Ordinal) && !l.StartsWith("| source", StringComparison.Ordinal))
             .Select(l => l.Trim('|', ' ').Split(" | ")).ToList();
         Assert.True(rows.Count >= 30, $"{rows.Count} sources");
         Assert.All(rows, r => Assert.True(r.Length == 3 && r.All(cell => cell.Trim().Length > 0), string.Join(" | ", r)));

@@ -23,9 +23,12 @@ internal static class CheckCommand
         {
             using var progress = terminal.Progress(parsed.GetValue(quiet));
             var reading = ProjectSource.Read(parsed.GetValue(file)!);
-            if (parsed.GetValue(json) is { } report && WholeFile.Is(report, ProjectSource.FilesOf(parsed.GetValue(file), reading.Parameters!)))
+            if (parsed.GetValue(json) is { } report
+                && WholeFile.Is(report, ProjectSource.FilesOf(parsed.GetValue(file), reading.Parameters!)))
             {
-                throw new Stop(ExitCode.WrongInput, $"{PlainLine.Of(report)}: error: the bridge is read from this file; name another one for the report");
+                throw new Stop(
+                    ExitCode.WrongInput,
+                    $"{PlainLine.Of(report)}: error: the bridge is read from this file; name another one for the report");
             }
 
             var model = ModelSource.Build(reading, progress);

@@ -55,13 +55,15 @@ internal static class MakeCommand
         progress.Dispose();
         foreach (var (name, now) in kept)
         {
-            terminal.Error.WriteLine($"{PlainLine.Of(Path.Combine(target, name))} was there and was not made by this program; it is kept as {now}");
+            terminal.Error.WriteLine(
+                $"{PlainLine.Of(Path.Combine(target, name))} was there and was not made by this program; it is kept as {now}");
         }
 
         NameFailures(terminal, model);
         if (!quiet)
         {
-            terminal.Out.WriteLine($"{model.Parameters.Name}: {model.Pieces.Length} pieces, {model.Pieces.Sum(p => p.Occurrences.Length)} parts; {count} files in {PlainLine.Of(target)}");
+            terminal.Out.WriteLine($"{model.Parameters.Name}: {model.Pieces.Length} pieces, {model.Pieces.Sum(p => p.Occurrences.Length)} "
+                + $"parts; {count} files in {PlainLine.Of(target)}");
             terminal.Out.WriteLine(Caution.Text);
         }
 

@@ -30,7 +30,8 @@ internal static class StartCommand
             var schema = Write(path, parsed.GetValue(force));
             if (schema is not null)
             {
-                terminal.Error.WriteLine($"{schema} is there already and is not this version's schema; it is left as it is. Delete it and run start again to have this version's.");
+                terminal.Error.WriteLine($"{schema} is there already and is not this version's schema; it is left as it is. Delete it and "
+                    + "run start again to have this version's.");
             }
 
             if (!parsed.GetValue(quiet))
@@ -58,7 +59,8 @@ internal static class StartCommand
         var text = ProjectSchema.Json();
         if (Place.At(schema) is not PlaceKind.Free)
         {
-            return Place.At(schema) is PlaceKind.File && string.Equals(File.ReadAllText(schema), text, StringComparison.Ordinal) ? null : schema;
+            return Place.At(schema) is PlaceKind.File && string.Equals(
+                File.ReadAllText(schema), text, StringComparison.Ordinal) ? null : schema;
         }
 
         WholeFile.Write(schema, stream => stream.Write(Encoding.UTF8.GetBytes(text)));

@@ -15,7 +15,8 @@ internal static class OutputFiles
     /// </summary>
     public static void Write(BridgeModel model, ImmutableHashSet<string> kinds, OutputFolder output, Progress progress)
     {
-        var all = OutputKinds.Listing(() => [.. output.NamesOfOthers().Concat([OutputKinds.ReportFile, Manifest.FileName]).Order(StringComparer.Ordinal)]);
+        var all = OutputKinds.Listing(
+            () => [.. output.NamesOfOthers().Concat([OutputKinds.ReportFile, Manifest.FileName]).Order(StringComparer.Ordinal)]);
         OutputKind[] asked = [.. all.Where(k => kinds.Contains(k.Word))];
         var steps = progress.Of(asked.Length);
         var report = asked.FirstOrDefault(k => k.Word is OutputKinds.Report) is { } last ? Task.Run(() => Make(last)) : Task.CompletedTask;

@@ -18,7 +18,8 @@ internal static class PlaceTrouble
     private const int WindowsFacility = unchecked((int)0xFFFF8007);
 
     /// <summary>Reads at a place; trouble with it ends the run.</summary>
-    public static T Reading<T>(string place, Func<T> read) => Told(place, "you may not read this; name another file, or have its owner let you", read);
+    public static T Reading<T>(string place, Func<T> read) =>
+        Told(place, "you may not read this; name another file, or have its owner let you", read);
 
     /// <summary>Writes at a place; trouble with it ends the run.</summary>
     public static T Writing<T>(string place, Func<T> write) => Told(place, NotAllowed, write);
@@ -50,7 +51,8 @@ internal static class PlaceTrouble
         UnauthorizedAccessException => notAllowed,
         PathTooLongException => TooLong,
         FileNotFoundException or DirectoryNotFoundException => NoFolder,
-        IOException when OperatingSystem.IsWindows() => (trouble.HResult >> 16) == WindowsFacility ? OfWindows(trouble.HResult & 0xFFFF) : null,
+        IOException when OperatingSystem.IsWindows() =>
+            (trouble.HResult >> 16) == WindowsFacility ? OfWindows(trouble.HResult & 0xFFFF) : null,
         IOException => OfUnix(trouble.HResult),
         _ => null,
     };
@@ -76,7 +78,9 @@ internal static class PlaceTrouble
         _ => null,
     };
 
-    /// <summary>The place, or what the system names in it; names that begin with a dot are this program's own and say nothing to people.</summary>
+    /// <summary>
+    /// The place, or what the system names in it; names that begin with a dot are this program's own and say nothing to people.
+    /// </summary>
     private static string Within(string place, string message)
     {
         if (message.Split('\'') is not [_, var named, _, ..])
@@ -85,7 +89,8 @@ internal static class PlaceTrouble
         }
 
         var root = Place.Real(place) + Path.DirectorySeparatorChar;
-        return named.StartsWith(root, StringComparison.Ordinal) && !named[(root.Length - 1)..].Contains(Path.DirectorySeparatorChar + ".", StringComparison.Ordinal)
+        return named.StartsWith(root, StringComparison.Ordinal)
+            && !named[(root.Length - 1)..].Contains(Path.DirectorySeparatorChar + ".", StringComparison.Ordinal)
             ? Path.Combine(place, named[root.Length..])
             : place;
     }

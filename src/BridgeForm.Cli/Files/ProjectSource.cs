@@ -44,10 +44,13 @@ internal static class ProjectSource
 
         if (!File.Exists(path))
         {
-            throw new Stop(ExitCode.FileTrouble, $"{path}: error: there is no such file; 'bridgeform start {path}' writes one to begin from");
+            throw new Stop(
+                ExitCode.FileTrouble, $"{path}: error: there is no such file; 'bridgeform start {path}' writes one to begin from");
         }
 
-        return PlaceTrouble.Reading(path, () => LimitedText.Read(path)) ?? throw new Stop(ExitCode.WrongInput, $"{path}: error: more than {ProjectKeys.LargestFile} bytes are no project file [{ProjectReader.TooLarge}]");
+        return PlaceTrouble.Reading(path, () => LimitedText.Read(path)) ?? throw new Stop(
+            ExitCode.WrongInput,
+            $"{path}: error: more than {ProjectKeys.LargestFile} bytes are no project file [{ProjectReader.TooLarge}]");
     }
 
     /// <summary>The price list that a project file names, beside it.</summary>
@@ -58,11 +61,14 @@ internal static class ProjectSource
         {
             throw new Stop(
                 ExitCode.FileTrouble,
-                $"{path}: error: there is no such price list, though {projectPath} names it under prices; write one with the columns stock,section,length,price or take the key out");
+                $"{path}: error: there is no such price list, though {projectPath} names it under prices; write one with the columns "
+                    + "stock,section,length,price or take the key out");
         }
 
         var text = PlaceTrouble.Reading(path, () => LimitedText.Read(path))
-            ?? throw new Stop(ExitCode.WrongInput, $"{path}: error: more than {ProjectKeys.LargestFile} bytes are no price list [{ProjectReader.TooLarge}]");
+            ?? throw new Stop(
+                ExitCode.WrongInput,
+                $"{path}: error: more than {ProjectKeys.LargestFile} bytes are no price list [{ProjectReader.TooLarge}]");
         var reading = PriceReader.Read(text, path, parameters.Stock);
         return reading.List ?? throw new Stop(ExitCode.WrongInput, reading.Lines);
     }

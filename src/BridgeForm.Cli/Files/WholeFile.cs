@@ -34,7 +34,9 @@ internal static class WholeFile
         var folder = Path.GetDirectoryName(place)!;
         if (!Directory.Exists(folder))
         {
-            throw new Stop(ExitCode.FileTrouble, $"{path}: error: there is no folder {Path.GetDirectoryName(Path.GetFullPath(path))}; make it first, or name another");
+            throw new Stop(
+                ExitCode.FileTrouble,
+                $"{path}: error: there is no folder {Path.GetDirectoryName(Path.GetFullPath(path))}; make it first, or name another");
         }
 
         Replace(folder, place, write);
@@ -61,7 +63,8 @@ internal static class WholeFile
     }
 
     /// <summary>A path names one of some files, links resolved.</summary>
-    public static bool Is(string path, IEnumerable<string> files) => files.Select(Place.Real).Contains(Place.Real(path), StringComparer.Ordinal);
+    public static bool Is(string path, IEnumerable<string> files) =>
+        files.Select(Place.Real).Contains(Place.Real(path), StringComparer.Ordinal);
 
     private static void Delete(string path)
     {

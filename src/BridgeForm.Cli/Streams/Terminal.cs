@@ -45,7 +45,8 @@ internal sealed class PlainWriter(TextWriter writer) : TextWriter
     }
 
     /// <inheritdoc/>
-    public override void Write(string? value) => writer.Write(PlainLine.Lines((value ?? "").Replace("\r\n", "\n", StringComparison.Ordinal)));
+    public override void Write(string? value) =>
+        writer.Write(PlainLine.Lines((value ?? "").Replace("\r\n", "\n", StringComparison.Ordinal)));
 
     /// <inheritdoc/>
     public override void Write(char[] buffer, int index, int count) => Write(new string(buffer, index, count));
@@ -67,7 +68,10 @@ internal sealed class PlainWriter(TextWriter writer) : TextWriter
     public override void Flush() => writer.Flush();
 }
 
-/// <summary>Standard output and error. One that was closed before the program began must not be written to: the number may by now be that of another open file.</summary>
+/// <summary>
+/// Standard output and error. One that was closed before the program began must not be written to: the number may by now be
+/// that of another open file.
+/// </summary>
 internal static class StandardStreams
 {
     private const int OutputNumber = 1;

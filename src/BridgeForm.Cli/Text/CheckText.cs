@@ -79,7 +79,8 @@ internal static class ShapeText
         Columns.Row(output, "sag", words.Length(model.Rope.Sag));
         Columns.Row(output, "bays", model.Rope.Segments.Length.ToString(CultureInfo.InvariantCulture));
         Columns.Row(output, "end slopes", $"{QuantityText.Degrees(model.Frames[0].Slope)}, {QuantityText.Degrees(model.Frames[^1].Slope)}");
-        Columns.Row(output, "rope tension", $"{words.Force(model.Rope.Horizontal)} horizontal, {words.Force(model.Rope.LargestTension)} largest");
+        Columns.Row(
+            output, "rope tension", $"{words.Force(model.Rope.Horizontal)} horizontal, {words.Force(model.Rope.LargestTension)} largest");
         output.WriteLine();
     }
 

@@ -25,11 +25,15 @@ public static class DimensionLines
         return [.. lines, TextOf(dimension, middle)];
     }
 
-    /// <summary>The same with the text along the dimension line, centred by the widths of the page's font, read from below or from the right.</summary>
+    /// <summary>
+    /// The same with the text along the dimension line, centred by the widths of the page's font, read from below or from the
+    /// right.
+    /// </summary>
     internal static ImmutableArray<SheetEntity> Turned(SheetDimension dimension)
     {
         var (lines, middle, angle) = Lines(dimension);
-        var turn = angle > (Math.PI / 2) + Tolerances.Upright ? angle - Math.PI : angle <= Tolerances.Upright - (Math.PI / 2) ? angle + Math.PI : angle;
+        var turn = angle > (Math.PI / 2)
+            + Tolerances.Upright ? angle - Math.PI : angle <= Tolerances.Upright - (Math.PI / 2) ? angle + Math.PI : angle;
         var half = PageFont.Regular.Width(dimension.Text, dimension.Height) / 2;
         var (ux, uy, up) = (Math.Cos(turn), Math.Sin(turn), Detail * dimension.Height);
         var at = new SheetPoint(middle.X - (half * ux) - (up * uy), middle.Y - (half * uy) + (up * ux));

@@ -16,7 +16,9 @@ internal static class Dimensions
     private const double Stroke = 0.0009;
     private const double Lift = 0.0007;
 
-    /// <summary>A distance between two points of the page; nothing where they are one, such as a brace's foot flush with the base's end.</summary>
+    /// <summary>
+    /// A distance between two points of the page; nothing where they are one, such as a brace's foot flush with the base's end.
+    /// </summary>
     /// <param name="offset">From the points to the dimension line, to the left of the way from the first to the second; metres.</param>
     public static void Between(this Canvas canvas, SheetPoint from, SheetPoint to, double offset, string text)
     {
@@ -97,9 +99,13 @@ internal static class Dimensions
         var room = (PageText.Width(text, Height) / 2) + (2 * Gap);
         SheetText At(double angle, double r) => PageText.Centered(
             corner.X + (r * Math.Cos(angle)), corner.Y + (r * Math.Sin(angle)) - (Height / 3), text, Height);
-        canvas.Label(At(middle, reach), At(middle, reach + 0.003), At(middle - 0.3, reach + 0.002), At(middle + 0.3, reach + 0.002), At(middle, reach + 0.006),
-            At(from - (room / reach), reach), At(to + (room / reach), reach), At(from - (room / radius), radius * 0.8), At(to + (room / radius), radius * 0.8),
-            At(middle, reach + 0.010), At(middle, reach + 0.014), At(from - (room / radius), radius * 0.6), At(to + (room / radius), radius * 0.6));
+        canvas.Label(
+            At(middle, reach), At(middle, reach + 0.003), At(middle - 0.3, reach + 0.002), At(middle + 0.3, reach + 0.002),
+            At(middle, reach + 0.006),
+            At(from - (room / reach), reach), At(to + (room / reach), reach), At(from - (room / radius), radius * 0.8),
+            At(to + (room / radius), radius * 0.8),
+            At(middle, reach + 0.010), At(middle, reach + 0.014), At(from - (room / radius), radius * 0.6),
+            At(to + (room / radius), radius * 0.6));
     }
 
     /// <summary>A note with a line from it to what it names.</summary>
@@ -137,7 +143,8 @@ internal static class Dimensions
         double above = Lift, below = -Lift - Height;
         var inside = new[]
         {
-            At(middle, above), At(middle, below), At(middle / 2, above), At(middle * 1.5, above), At(middle / 4, above), At(middle * 1.75, above),
+            At(middle, above), At(middle, below), At(middle / 2, above), At(middle * 1.5, above), At(middle / 4, above),
+            At(middle * 1.75, above),
         };
         var beside = new[]
         {

@@ -62,7 +62,8 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
     {
         var widths = Widths();
         double Of(FlowRow row, bool bold) => RowHeight(row.Entries, widths, bold);
-        return HeadingHeight(Math.Max(widths.Sum(), LeastNote), 0) + Of(new FlowRow([.. Columns.Select(c => c.Head)]), true) + Rows.Sum(r => Of(r, r.Strong));
+        return HeadingHeight(Math.Max(widths.Sum(), LeastNote), 0)
+            + Of(new FlowRow([.. Columns.Select(c => c.Head)]), true) + Rows.Sum(r => Of(r, r.Strong));
     }
 
     /// <summary>Height in which it can always be begun, and always be continued: heading, head and its highest row.</summary>

@@ -18,15 +18,18 @@ internal static class PageText
     public const double Pitch = 1.75;
 
     /// <summary>A text that begins at a point.</summary>
-    public static SheetText Left(double x, double y, string text, double height = Normal, bool bold = false, string layer = PageLayers.Note) =>
+    public static SheetText Left(
+        double x, double y, string text, double height = Normal, bool bold = false, string layer = PageLayers.Note) =>
         new(layer, new SheetPoint(x, y), height, text) { Bold = bold };
 
     /// <summary>A text whose middle is at a point.</summary>
-    public static SheetText Centered(double x, double y, string text, double height = Normal, bool bold = false, string layer = PageLayers.Note) =>
+    public static SheetText Centered(
+        double x, double y, string text, double height = Normal, bool bold = false, string layer = PageLayers.Note) =>
         Left(x - (Width(text, height, bold) / 2), y, text, height, bold, layer);
 
     /// <summary>A text that ends at a point.</summary>
-    public static SheetText Right(double x, double y, string text, double height = Normal, bool bold = false, string layer = PageLayers.Note) =>
+    public static SheetText Right(
+        double x, double y, string text, double height = Normal, bool bold = false, string layer = PageLayers.Note) =>
         Left(x - Width(text, height, bold), y, text, height, bold, layer);
 
     /// <summary>Width of a line.</summary>

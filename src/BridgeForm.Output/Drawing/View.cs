@@ -108,5 +108,6 @@ internal static class ViewLines
             : null;
     }
 
-    private static (long X, long Y) Snap(SheetPoint p) => ((long)Math.Round(p.X / Tolerances.SameLine), (long)Math.Round(p.Y / Tolerances.SameLine));
+    private static (long X, long Y) Snap(SheetPoint p) =>
+        ((long)Math.Round(p.X / Tolerances.SameLine), (long)Math.Round(p.Y / Tolerances.SameLine));
 }

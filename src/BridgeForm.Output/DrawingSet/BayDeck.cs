@@ -24,7 +24,10 @@ internal sealed class BayDeck
         var shapes = context.Shapes;
         var ids = shapes.Ids(shapes.BayGroup(bay)).Where(i => shapes.RoleOf(i).Section == DrawingSection.Deck).ToList();
         var under = shapes.Ids(bay - 1).Concat(shapes.Ids(bay)).Where(i => RoleTable.IsUnder(shapes.RoleOf(i).Role, DrawingSection.Deck));
-        _lines = [.. HiddenLines.Find([.. ids.Concat(under).Select(shapes.Of)], _view).Select(l => l with { From = Local(l.From), To = Local(l.To) })];
+        _lines = [
+            .. HiddenLines.Find([.. ids.Concat(under).Select(shapes.Of)], _view)
+                .Select(l => l with { From = Local(l.From), To = Local(l.To) }),
+        ];
         Box = ViewLines.BoxOf(_lines);
         foreach (var id in ids)
         {
@@ -61,7 +64,8 @@ internal sealed class BayDeck
         var right = map.Of(Box.MaxX, 0).X;
         var filled = DeckWidth.Filled(p) / 2;
         SheetPoint Edge(double y) => map.Of(Box.MaxX, y);
-        canvas.Upright(Edge(-p.Frames.Post.Foot), Edge(p.Frames.Post.Foot), right + 0.022, "between posts' feet " + text.Size(2 * p.Frames.Post.Foot));
+        canvas.Upright(
+            Edge(-p.Frames.Post.Foot), Edge(p.Frames.Post.Foot), right + 0.022, "between posts' feet " + text.Size(2 * p.Frames.Post.Foot));
         canvas.Upright(Edge(-filled), Edge(filled), right + 0.015, text.Size(2 * filled));
         canvas.Upright(Edge(filled), Edge(p.Frames.Post.Foot), right + 0.015, text.Size(p.Deck.SideGap));
         Steps(canvas, map, right + 0.007);
@@ -132,14 +136,22 @@ internal sealed class BayDeck
         var y = map.Of(0, Box.MaxY).Y;
         var longest = _parts.MaxBy(s => s.Box.MaxX - s.Box.MinX)!.Box;
         var next = Local(_view.Of(_context.Layout.Poses[_bay].Node));
-        canvas.Level(map.Of(longest.MinX, longest.MaxY), map.Of(longest.MaxX, longest.MaxY), y + 0.006, "over all " + text.Size(longest.MaxX - longest.MinX));
-        canvas.Level(map.Of(0, Box.MaxY), map.Of(next.X, Box.MaxY), y + 0.0125, $"node to node, along the {(OnStringers ? "deck" : "boards")} " + text.Size(next.X));
+        canvas.Level(
+            map.Of(longest.MinX, longest.MaxY), map.Of(longest.MaxX, longest.MaxY), y + 0.006,
+            "over all " + text.Size(longest.MaxX - longest.MinX));
+        canvas.Level(
+            map.Of(0, Box.MaxY), map.Of(next.X, Box.MaxY), y + 0.0125,
+            $"node to node, along the {(OnStringers ? "deck" : "boards")} " + text.Size(next.X));
         var below = map.Of(0, Box.MinY).Y;
         var treads = Tops.Select(s => s.Box).OrderBy(b => b.MinX).ToList();
         if (OnStringers && treads.Count > 1)
         {
-            canvas.Level(map.Of(treads[0].MinX, Box.MinY), map.Of(treads[0].MaxX, Box.MinY), below - 0.005, text.Size(treads[0].MaxX - treads[0].MinX));
-            canvas.Level(map.Of(treads[0].MaxX, Box.MinY), map.Of(treads[1].MinX, Box.MinY), below - 0.005, "gap " + text.Size(treads[1].MinX - treads[0].MaxX));
+            canvas.Level(
+                map.Of(treads[0].MinX, Box.MinY), map.Of(treads[0].MaxX, Box.MinY), below - 0.005,
+                text.Size(treads[0].MaxX - treads[0].MinX));
+            canvas.Level(
+                map.Of(treads[0].MaxX, Box.MinY), map.Of(treads[1].MinX, Box.MinY), below - 0.005,
+                "gap " + text.Size(treads[1].MinX - treads[0].MaxX));
         }
     }
 

@@ -27,7 +27,9 @@ internal sealed class BayGuard
         var shapes = context.Shapes;
         var ids = shapes.Ids(bay - 1).Concat(shapes.Ids(bay))
             .Where(i => RoleTable.IsUnder(shapes.RoleOf(i).Role, DrawingSection.Guard) && SideOf(i) != Side.Right).ToList();
-        var own = shapes.Ids(shapes.BayGroup(bay)).Where(i => shapes.RoleOf(i).Section == DrawingSection.Guard && SideOf(i) == Side.Left).ToList();
+        var own = shapes.Ids(shapes.BayGroup(bay))
+            .Where(i => shapes.RoleOf(i).Section == DrawingSection.Guard && SideOf(i) == Side.Left)
+            .ToList();
         ids.AddRange([.. shapes.DeckFromSide(bay), .. own]);
         _lines = [.. HiddenLines.Find([.. ids.Select(shapes.Of)], _view).Select(l => l with { From = Local(l.From), To = Local(l.To) })];
         Box = ViewLines.BoxOf(_lines);
@@ -48,10 +50,12 @@ internal sealed class BayGuard
         canvas.Draw(_lines, map, PageLayers.Pocket, PageLayers.Cut);
         foreach (var bar in _rails)
         {
-            Name(canvas, map, bar, $"{bar.Piece.Mark}  {text.Size(bar.Piece.BlankLength)}  mitre {Degrees(bar.Near.Mitre)} / {Degrees(bar.Far.Mitre)}");
+            Name(canvas, map, bar, $"{bar.Piece.Mark}  {text.Size(bar.Piece.BlankLength)}  mitre {Degrees(bar.Near.Mitre)} / "
+                + $"{Degrees(bar.Far.Mitre)}");
         }
 
-        Name(canvas, map, _cap, $"{_cap.Piece.Mark}  {text.Size(_cap.Piece.BlankLength)}  bevel {Degrees(_cap.Near.Bevel)} / {Degrees(_cap.Far.Bevel)}");
+        Name(canvas, map, _cap, $"{_cap.Piece.Mark}  {text.Size(_cap.Piece.BlankLength)}  bevel {Degrees(_cap.Near.Bevel)} / "
+            + $"{Degrees(_cap.Far.Bevel)}");
         Gaps(canvas, map);
         var p = _context.Layout.Parameters;
         var (a, b) = (Foot(_bay - 1), Foot(_bay));
@@ -75,7 +79,9 @@ internal sealed class BayGuard
             canvas.Upright(map.Of(low.End.X, from), map.Of(high.End.X, to), x, text(clear));
         }
 
-        canvas.Label(PageText.Left(x - 0.006, map.Of(0, _rails.Count > 0 ? _rails[^1].End.Y : 0).Y + 0.006, "clear, square to the rails", PageText.Small));
+        canvas.Label(
+            PageText.Left(
+                x - 0.006, map.Of(0, _rails.Count > 0 ? _rails[^1].End.Y : 0).Y + 0.006, "clear, square to the rails", PageText.Small));
         string text(double clear) => _context.Text.Size(clear);
     }
 
@@ -85,7 +91,9 @@ internal sealed class BayGuard
         var turn = Math.Atan2(end.Y - at.Y, end.X - at.X);
         var (sin, cos) = Math.SinCos(turn);
         var (half, drop) = (PageText.Width(words, PageText.Small) / 2, PageText.Small / 2);
-        canvas.Label(PageText.Left(at.X - (half * cos) + (drop * sin), at.Y - (half * sin) - (drop * cos), words, PageText.Small) with { Turn = turn });
+        canvas.Label(
+            PageText.Left(
+                at.X - (half * cos) + (drop * sin), at.Y - (half * sin) - (drop * cos), words, PageText.Small) with { Turn = turn });
     }
 
     private static Side SideOf(string id) => PartId.Read(id)!.Value.Side;

@@ -38,7 +38,8 @@ internal static class BaySheet
         var half = (body.MaxX - body.MinX) / 2;
         var ids = context.Shapes.Ids(context.Shapes.BayGroup(bay));
         var table = PartTable.Lay(
-            context, "Parts of this bay", ids, 0.16, bay == 1 && last > 1 && !context.EndsDiffer ? PartTable.OfMirrored(FramePoses.BayName(last, last)) : "");
+            context, "Parts of this bay", ids, 0.16,
+            bay == 1 && last > 1 && !context.EndsDiffer ? PartTable.OfMirrored(FramePoses.BayName(last, last)) : "");
         const double share = 0.76;
 
         // A long note below the table's title, of parts that stand turned, takes its height from the drawings.
@@ -46,7 +47,9 @@ internal static class BaySheet
         var canvas = Canvas.Twice(body, c =>
         {
             Place(context, c, deck.Box, new SheetBox(body.MinX, floor, body.MinX + half, body.MaxY), "Deck", deck.Note, deck.Draw);
-            Place(context, c, guard.Box, new SheetBox(body.MinX + half, floor, body.MaxX, body.MaxY), "Left-hand guard", BayGuard.Note, guard.Draw);
+            Place(
+                context, c, guard.Box, new SheetBox(body.MinX + half, floor, body.MaxX, body.MaxY), "Left-hand guard", BayGuard.Note,
+                guard.Draw);
         });
         var x = body.MinX;
         for (var next = 0; next < table.Rows.Length; x += table.Widths().Sum() + 0.008)
@@ -54,7 +57,8 @@ internal static class BaySheet
             (next, _) = table.Set(canvas, x, floor - Gap, body.MinY, next);
         }
 
-        return new DrawnPage("E", title, "deck: from above; guard: from the middle of the deck towards the left; A at the left", canvas.Entities);
+        return new DrawnPage(
+            "E", title, "deck: from above; guard: from the middle of the deck towards the left; A at the left", canvas.Entities);
     }
 
     private static void Place(

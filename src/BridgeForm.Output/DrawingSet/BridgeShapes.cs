@@ -37,7 +37,9 @@ internal sealed class BridgeShapes
     /// <summary>Facts of a part's role.</summary>
     public RoleFacts RoleOf(string id) => RoleTable.Of(_parts[id].Piece.Role);
 
-    /// <summary>The first part of each role that runs along a bay's deck, and all that lie across it: what a look from the side shows.</summary>
+    /// <summary>
+    /// The first part of each role that runs along a bay's deck, and all that lie across it: what a look from the side shows.
+    /// </summary>
     public IEnumerable<string> DeckFromSide(int bay) => Ids(BayGroup(bay))
         .Where(i => RoleOf(i).Section == DrawingSection.Deck)
         .GroupBy(i => RoleOf(i).Role)

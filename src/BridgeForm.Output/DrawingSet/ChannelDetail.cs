@@ -18,7 +18,8 @@ internal static class ChannelDetail
         var half = Math.Min((p.Frames.Keeper.Spread / 2) + 0.05, (p.Frames.Base.Length - p.Ropes.Spacing) / 2);
         var box = new SheetBox(-half, Math.Min(level.Bottom, -p.Ropes.Rope.Radius), half, level.Top);
         return new Detail(
-            box, "Channel across the rope", "right-hand rope, section at the middle of the base", (canvas, map) => Across(canvas, map, context, level, half));
+            box, "Channel across the rope", "right-hand rope, section at the middle of the base",
+            (canvas, map) => Across(canvas, map, context, level, half));
     }
 
     /// <summary>Section along the right-hand rope; x along t, y along n, origin at the node.</summary>
@@ -28,7 +29,8 @@ internal static class ChannelDetail
         var level = context.Layout.Levels[frame];
         const double beyond = 0.038;
         var half = (p.Frames.Base.Along / 2) + beyond;
-        var top = level.Top + context.Layout.Deck.Lifts[frame] + p.Deck.Thickness + (half * Math.Abs(Math.Tan(context.Layout.Poses[frame].Slope)) / 2);
+        var top = level.Top
+            + context.Layout.Deck.Lifts[frame] + p.Deck.Thickness + (half * Math.Abs(Math.Tan(context.Layout.Poses[frame].Slope)) / 2);
         var window = new SheetBox(-half, Math.Min(level.Bottom, -p.Ropes.Rope.Radius) - 0.015, half, top + 0.005);
         var note = $"{context.Layout.Poses[frame].Name}, section in the middle of the right-hand rope, seen from the right-hand side";
         return new Detail(window, title, note, (canvas, map) => Along(canvas, map, context, frame, window));
@@ -61,7 +63,9 @@ internal static class ChannelDetail
         canvas.Upright(map.Of(half, level.Bottom), map.Of(half, level.Top), map.Of(half, 0).X + 0.013, text.Size(level.Top - level.Bottom));
         canvas.Level(map.Of(-w, level.Top), map.Of(0, level.Top), map.Of(0, level.Top).Y + 0.006, text.Size(w));
         canvas.Level(map.Of(0, level.Top), map.Of(w, level.Top), map.Of(0, level.Top).Y + 0.006, text.Size(w) + " to each knife line");
-        canvas.Leader(map.Of(-p.Ropes.Rope.Radius * 0.6, 0), new SheetPoint(map.Of(-half, 0).X - 0.001, map.Of(0, floor).Y + 0.010), "rope " + text.Size(2 * p.Ropes.Rope.Radius), toLeft: true);
+        canvas.Leader(
+            map.Of(-p.Ropes.Rope.Radius * 0.6, 0), new SheetPoint(map.Of(-half, 0).X - 0.001, map.Of(0, floor).Y + 0.010),
+            "rope " + text.Size(2 * p.Ropes.Rope.Radius), toLeft: true);
         if (keeper.Hole > 0)
         {
             Keepers(canvas, map, context, level, below - 0.0135, map.Of(-half, 0).X - 0.001);
@@ -171,7 +175,9 @@ internal static class ChannelDetail
             canvas.Upright(map.Of(-half, level.Bottom), map.Of(-half, floor(-half)), left - 0.008, text.Size(floor(-half) - level.Bottom));
             canvas.Upright(map.Of(half, level.Bottom), map.Of(half, floor(half)), right + 0.008, text.Size(floor(half) - level.Bottom));
             var at = map.Of(half / 2, floor(half / 2));
-            canvas.Leader(at, new SheetPoint(right + 0.003, map.Of(0, level.Top * 0.6).Y), "floor " + DrawingText.Angle(Math.Atan(Math.Abs(level.FloorSlope))));
+            canvas.Leader(
+                at, new SheetPoint(right + 0.003, map.Of(0, level.Top * 0.6).Y),
+                "floor " + DrawingText.Angle(Math.Atan(Math.Abs(level.FloorSlope))));
         }
 
         var packer = context.Shapes.PieceAt(new PartId(context.Layout.Poses[frame].Name, Role.Packer).ToString());
@@ -181,7 +187,8 @@ internal static class ChannelDetail
             canvas.Leader(
                 at,
                 new SheetPoint(at.X - 0.006, map.Of(0, top).Y + 0.006),
-                $"packer {packer.Mark}: {text.Size(taper.Thick)} to {text.Size(taper.Thin)} thick, {text.Size(taper.Width)} wide, {DrawingText.Angle(taper.Angle)}",
+                $"packer {packer.Mark}: {text.Size(taper.Thick)} to {text.Size(taper.Thin)} thick, {text.Size(taper.Width)} wide, "
+                    + $"{DrawingText.Angle(taper.Angle)}",
                 toLeft: true);
         }
         else if (frame > 0)

@@ -30,7 +30,8 @@ internal static class CheckLists
             c.Status == CheckStatus.Fail));
         return new FlowTable(
             "Checks",
-            "Ratio: what the bridge asks over what it may be; above 1 is too much. Values for preliminary work; a licensed engineer decides what is marked so.",
+            "Ratio: what the bridge asks over what it may be; above 1 is too much. Values for preliminary work; a licensed engineer "
+                + "decides what is marked so.",
             [new("Outcome"), new("Ratio", Figures: true), new("Check", 0.095), new("Figures", 0.150), new("Source", 0.118)],
             [.. rows]);
     }
@@ -48,11 +49,13 @@ internal static class CheckLists
             PartTable.Cut(p.Near),
             PartTable.Cut(p.Far),
             Remarks(p, context.Text),
-            OccurrenceRanges.Write(p.Occurrences.Select(o => o.Id)) + Named(". Turned, ", TurnWords.Turned(p)) + Named(". Rolled over, ", TurnWords.Rolled(p)),
+            OccurrenceRanges.Write(p.Occurrences.Select(o => o.Id))
+                + Named(". Turned, ", TurnWords.Turned(p)) + Named(". Rolled over, ", TurnWords.Rolled(p)),
         ]));
         return new FlowTable(
             "Cut list",
-            "Cuts: mitre / bevel in degrees from square, signed as in the saw set-ups. Near end: at A, at the foot, or at the left, and the drawn face as the piece's own drawing says; where a piece stands turned or rolled over, as told.",
+            "Cuts: mitre / bevel in degrees from square, signed as in the saw set-ups. Near end: at A, at the foot, or at the left, and "
+                + "the drawn face as the piece's own drawing says; where a piece stands turned or rolled over, as told.",
             [
                 new("Mark"), new("No.", Figures: true), new("Part"), new("Stock"), new("Section", 0.030), new("Blank", Figures: true),
                 new("Near", Figures: true), new("Far", Figures: true), new("Remarks", 0.085), new("Where", 0.135),

@@ -23,7 +23,8 @@ internal static class Cover
         var canvas = context.NewCanvas();
         var body = context.Body;
         var left = body.MaxX - ColumnWidth;
-        var y = canvas.Column(left, body.MaxY, PageText.Wrapped(context.Model.Parameters.Name, ColumnWidth, 0.0046, bold: true), 0.0046, bold: true);
+        var y = canvas.Column(
+            left, body.MaxY, PageText.Wrapped(context.Model.Parameters.Name, ColumnWidth, 0.0046, bold: true), 0.0046, bold: true);
         y = canvas.Column(left, y, ["Cable-borne timber footbridge, drawing set"], PageText.Normal) - 0.003;
         foreach (var (label, value) in KeyFigures(context))
         {
@@ -46,8 +47,10 @@ internal static class Cover
             y = canvas.Column(left + 0.005, y, PageText.Wrapped(note, ColumnWidth - 0.005, PageText.Small), PageText.Small);
         }
 
-        var (view, scale) = IsometricView.Draw(context, canvas, new SheetBox(body.MinX, body.MinY + Captions.Height, left - 0.008, body.MaxY));
-        canvas.Caption(body.MinX, body.MinY + Captions.Height, view, "to scale along the three axes only: along, up and across", scale, context.Text);
+        var (view, scale) = IsometricView.Draw(
+            context, canvas, new SheetBox(body.MinX, body.MinY + Captions.Height, left - 0.008, body.MaxY));
+        canvas.Caption(
+            body.MinX, body.MinY + Captions.Height, view, "to scale along the three axes only: along, up and across", scale, context.Text);
         return new DrawnPage(Series, "Cover", "isometric, from above the right-hand side near A", canvas.Entities);
     }
 
@@ -73,10 +76,13 @@ internal static class Cover
         var p = model.Parameters;
         var worst = model.Cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.LargestTension);
         yield return ($"Span, {DrawingText.RiseWord(p.Site.Rise)}", $"{words.Length(p.Site.Span)}, {words.Length(Math.Abs(p.Site.Rise))}");
-        yield return ("Sag at mid-span", $"{words.Length(model.Rope.Sag)} ({QuantityText.Share(model.Rope.Sag / p.Site.Span)} of the span), bridge empty");
-        yield return ("Bays", FormattableString.Invariant($"{model.Rope.Segments.Length}, {words.Size(Chord(model.Rope))} from frame to frame"));
+        yield return ("Sag at mid-span", $"{words.Length(model.Rope.Sag)} ({QuantityText.Share(model.Rope.Sag / p.Site.Span)} of the "
+            + "span), bridge empty");
+        yield return ("Bays", FormattableString.Invariant($"{model.Rope.Segments.Length}, {words.Size(Chord(model.Rope))} from ")
+            + "frame to frame");
         yield return ("Frames stand", p.Frames.Stance == Stance.Square ? "square to the ropes; end frames upright" : "upright");
-        yield return ("Slope at the ends", $"{DrawingText.Slope(model.Frames[0].Slope)} at A, {DrawingText.Slope(model.Frames[^1].Slope)} at B");
+        yield return ("Slope at the ends", $"{DrawingText.Slope(model.Frames[0].Slope)} at A, "
+            + $"{DrawingText.Slope(model.Frames[^1].Slope)} at B");
         yield return ("Guard height", Check(model, "guard-height") is { } g ? words.LeastSize(g) + " at the least" : "see the checks");
         yield return ("Clear width", Check(model, "clear-width") is { } w ? words.LeastSize(w) + " at the narrowest" : "see the checks");
         yield return ("Ropes", $"two, {words.Size(p.Ropes.Rope.Diameter)}, {words.Size(p.Ropes.Spacing)} apart");
@@ -107,12 +113,17 @@ internal static class GeneralNotes
         var p = context.Model.Parameters;
         var words = context.Text.Words;
         yield return Caution.Text;
-        yield return "Levels are heights above the rope's axis at support A; stations are measured level from A. Left and right are those of someone walking from A to B. North by others.";
-        yield return $"Shape: bridge complete and empty at {words.Temperature(p.Site.ReferenceTemperature)}. The crew sets the ropes by the hoisting table, not by these levels.";
+        yield return "Levels are heights above the rope's axis at support A; stations are measured level from A. Left and right are those "
+            + "of someone walking from A to B. North by others.";
+        yield return $"Shape: bridge complete and empty at {words.Temperature(p.Site.ReferenceTemperature)}. The crew sets the ropes by "
+            + "the hoisting table, not by these levels.";
         yield return "Written figures go before measured ones. Check a scale bar before measuring on a print.";
-        yield return "Wood touches rope nowhere but in the channels. Ease the channels' mouths. Zinc on the rope must not bear on copper-treated wood: use a liner that is not metal.";
-        yield return "Brush every cut, hole and channel in treated wood with field preservative. Fasteners in treated wood: hot-dip galvanised or stainless.";
-        yield return "Angles of cuts are from square, as a saw is set: mitre / bevel. Signs and every piece: cut list. True-scale templates and saw set-ups are in their own files.";
+        yield return "Wood touches rope nowhere but in the channels. Ease the channels' mouths. Zinc on the rope must not bear on "
+            + "copper-treated wood: use a liner that is not metal.";
+        yield return "Brush every cut, hole and channel in treated wood with field preservative. Fasteners in treated wood: hot-dip "
+            + "galvanised or stainless.";
+        yield return "Angles of cuts are from square, as a saw is set: mitre / bevel. Signs and every piece: cut list. True-scale "
+            + "templates and saw set-ups are in their own files.";
         yield return "Supports, anchors, saddles and terminations are not designed here; forces on them: load cases.";
     }
 }

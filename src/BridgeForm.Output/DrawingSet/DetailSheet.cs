@@ -122,7 +122,8 @@ internal static class StickDetail
         canvas.Level(corners[0], corners[1], corners[0].Y - 0.0055, text.Size(Length(shape, -half)));
         canvas.Level(corners[3], corners[2], corners[3].Y + 0.0055, text.Size(Length(shape, half)));
         var full = (Math.Max(corners[0].X, corners[3].X) + Math.Min(corners[1].X, corners[2].X)) / 2;
-        SheetText Named(double x, string words) => PageText.Centered(x, map.Of(0, middle).Y - (PageText.Small / 2), words, PageText.Small, bold: true);
+        SheetText Named(double x, string words) =>
+            PageText.Centered(x, map.Of(0, middle).Y - (PageText.Small / 2), words, PageText.Small, bold: true);
         canvas.Label(Named(full, $"{piece.Mark}, {piece.Section}"), Named(full, piece.Mark));
         canvas.Label(PageText.Right(Math.Min(corners[0].X, corners[3].X) - 0.001, corners[0].Y, "foot " + Cut(piece.Near), PageText.Small));
         canvas.Label(PageText.Left(Math.Max(corners[1].X, corners[2].X) + 0.0015, corners[0].Y, "head " + Cut(piece.Far), PageText.Small));

@@ -36,7 +36,8 @@ internal sealed class ElevationRow : GeneralRow
             ("Rope axis", i => text.Level(poses[i].Node.Y)),
             ("Walking surface", i => text.Level(Stations.DeckAt(context.Layout, i))),
         ];
-        double[] widths = [.. _band.Select(b => Frames(range).Max(i => PageText.Width(b.Of(i), PageText.Small, bold: true)) + (2 * TextPad))];
+        double[] widths =
+            [.. _band.Select(b => Frames(range).Max(i => PageText.Width(b.Of(i), PageText.Small, bold: true)) + (2 * TextPad))];
         var closest = Frames(range).Skip(1).Min(i => poses[i].Node.X - poses[i - 1].Node.X) / scale.Ratio;
         _upright = widths.Max() > Math.Min(closest, 2 * WholeViews.Beyond / scale.Ratio);
         _bandHeights = _upright ? widths : [.. widths.Select(_ => PageText.Small + (2 * TextPad))];
@@ -68,7 +69,8 @@ internal sealed class ElevationRow : GeneralRow
             canvas.Bounds.MinX,
             y - 0.002,
             name,
-            FormattableString.Invariant($"{bays} bays, {words.Size(chord)} from node to node at A; seen from the right-hand side; ropes along their true curve (axis chain-dotted)"),
+            FormattableString.Invariant($"{bays} bays, {words.Size(chord)} from node to node at A; seen from the right-hand side; ropes ")
+                + "along their true curve (axis chain-dotted)",
             Scale,
             Context.Text);
     }
@@ -184,7 +186,8 @@ internal sealed class ElevationRow : GeneralRow
             // Beside the marker of B, which stands at the upper or lower end.
             var x = map.Of(MaxX, 0).X + PastMarker;
             var (a, b) = (new SheetPoint(x, map.Of(0, 0).Y), new SheetPoint(x, map.Of(0, rise).Y));
-            canvas.Upright(rise > 0 ? a : b, rise > 0 ? b : a, x + 0.005, $"{DrawingText.RiseWord(rise)} {Context.Text.Length(Math.Abs(rise))}");
+            canvas.Upright(
+                rise > 0 ? a : b, rise > 0 ? b : a, x + 0.005, $"{DrawingText.RiseWord(rise)} {Context.Text.Length(Math.Abs(rise))}");
         }
     }
 
@@ -199,7 +202,9 @@ internal sealed class ElevationRow : GeneralRow
         for (var row = 0; row < _band.Length; row++)
         {
             canvas.Line(PageLayers.Dim, left, y, right, y);
-            canvas.Text(PageText.Left(left + 0.001, y - (_bandHeights[row] / 2) - (PageText.Small / 2), _band[row].Head, PageText.Small, bold: true));
+            canvas.Text(
+                PageText.Left(
+                    left + 0.001, y - (_bandHeights[row] / 2) - (PageText.Small / 2), _band[row].Head, PageText.Small, bold: true));
             foreach (var i in Frames(Range))
             {
                 canvas.Text(InBand(map.Of(Point(i)).X, y - _bandHeights[row] + TextPad, _band[row].Of(i), bold: row == 0));

@@ -29,10 +29,14 @@ internal static class FrameDetails
             var text = context.Text;
             SheetPoint Top(double z) => map.Of(z, level.Top);
             var y = map.Of(0, window.MinY).Y - 0.006;
-            var (outer, inner) = (post.Foot + (post.Section.Width / Math.Cos(post.Lean)), brace.Foot - (brace.Section.Width / Math.Cos(brace.Lean)));
+            var (outer, inner) =
+                (post.Foot + (post.Section.Width / Math.Cos(post.Lean)), brace.Foot - (brace.Section.Width / Math.Cos(brace.Lean)));
             canvas.LevelChain(
                 y,
-                [Top(post.Foot), Top(outer), Top(inner), Top(brace.Foot), .. isWhole ? [map.Of(end, level.Bottom)] : Array.Empty<SheetPoint>()],
+                [
+                    Top(post.Foot), Top(outer), Top(inner), Top(brace.Foot),
+                    .. isWhole ? [map.Of(end, level.Bottom)] : Array.Empty<SheetPoint>(),
+                ],
                 [
                     text.Size(outer - post.Foot), text.Size(inner - outer), text.Size(brace.Foot - inner),
                     .. isWhole ? [text.Size(end - brace.Foot)] : Array.Empty<string>(),
@@ -60,7 +64,8 @@ internal static class FrameDetails
             var right = map.Of(window.MaxX, 0).X;
             canvas.Leader(at, new SheetPoint(right - 0.006, at.Y + 0.004), text.Size(rise) + " above the base's top");
             var low = map.Of(tip - ((rise - heel) * Math.Tan(post.Lean)), level.Top + heel);
-            canvas.Between(low, at, (post.Section.Width / map.Ratio) + 0.006, text.Size(brace.Section.Width / Math.Sin(brace.Lean + post.Lean)));
+            canvas.Between(
+                low, at, (post.Section.Width / map.Ratio) + 0.006, text.Size(brace.Section.Width / Math.Sin(brace.Lean + post.Lean)));
             canvas.Angle(at, (3 * Quarter) - post.Lean, (3 * Quarter) + brace.Lean, 0.030, DrawingText.Angle(brace.Lean + post.Lean));
             var cut = context.Shapes.PieceAt(new PartId(context.Layout.Poses[frame].Name, Role.Brace, Side.Right).ToString());
             canvas.Leader(
@@ -90,9 +95,13 @@ internal static class FrameDetails
             var y = map.Of(0, cap.MaxY).Y + 0.006;
             canvas.LevelChain(
                 y,
-                [map.Of(cap.MinX, cap.MaxY), map.Of(middle - faces, cap.MaxY), map.Of(middle + faces, cap.MaxY), map.Of(cap.MaxX, cap.MaxY)],
+                [
+                    map.Of(cap.MinX, cap.MaxY), map.Of(middle - faces, cap.MaxY), map.Of(middle + faces, cap.MaxY),
+                    map.Of(cap.MaxX, cap.MaxY),
+                ],
                 [text.Size(middle - faces - cap.MinX), text.Size(2 * faces), text.Size(cap.MaxX - middle - faces)]);
-            canvas.Upright(map.Of(cap.MaxX, cap.MinY), map.Of(cap.MaxX, cap.MaxY), map.Of(cap.MaxX, 0).X + 0.007, text.Size(p.Guard.Cap.Thickness));
+            canvas.Upright(
+                map.Of(cap.MaxX, cap.MinY), map.Of(cap.MaxX, cap.MaxY), map.Of(cap.MaxX, 0).X + 0.007, text.Size(p.Guard.Cap.Thickness));
             var end = context.Shapes.PieceAt(new PartId(context.Layout.Poses[frame].Name, Role.Post, Side.Right).ToString());
             canvas.Leader(
                 map.Of(middle + (faces * 0.9), head - 0.004),

@@ -57,7 +57,8 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
         canvas.Upright(At(_level.Top), map.Of(-PostAxis.Head(Post), head), left - 0.008, _text.Size(head - _level.Top));
         var cap = Cap;
         canvas.Upright(map.Of(-Post.Foot, Deck), map.Of(box.MinX, cap), left - 0.015, "deck to cap's top " + _text.Size(cap - Deck));
-        canvas.Upright(map.Of(-_p.Ropes.Spacing / 2, 0), map.Of(box.MinX, cap), left - 0.022, "rope's axis to cap's top " + _text.Size(cap));
+        canvas.Upright(
+            map.Of(-_p.Ropes.Spacing / 2, 0), map.Of(box.MinX, cap), left - 0.022, "rope's axis to cap's top " + _text.Size(cap));
     }
 
     /// <summary>
@@ -115,14 +116,19 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
             // From corner to corner, or from the corners up: no witness line crosses a rail.
             var low = rail.MinY + (_p.Guard.Rail.Thickness * Math.Sin(Post.Lean));
             var corner = map.Of(rail.MinX, low);
-            canvas.Level(map.Of(-rail.MinX, low), corner, Math.Max(corner.Y, y + row), "clear between the lowest rails " + _text.Size(2 * rail.MinX));
+            canvas.Level(
+                map.Of(-rail.MinX, low), corner, Math.Max(corner.Y, y + row),
+                "clear between the lowest rails " + _text.Size(2 * rail.MinX));
         }
 
         var (left, right, top) = (drawing.Box.MinX, drawing.Box.MaxX, drawing.Box.MaxY);
         canvas.Level(map.Of(left, top), map.Of(right, top), map.Of(0, top).Y + 0.012, "widest " + _text.Size(right - left));
         var (capLeft, capRight) = (drawing.StubsOf(Role.Cap, Side.Left)[0].Box, drawing.StubsOf(Role.Cap, Side.Right)[0].Box);
-        canvas.Level(map.Of(capLeft.MaxX, top), map.Of(capRight.MinX, top), map.Of(0, top).Y + 0.005, "between caps " + _text.Size(capRight.MinX - capLeft.MaxX));
-        canvas.Level(map.Of(capRight.MinX, top), map.Of(capRight.MaxX, top), map.Of(0, top).Y + 0.005, _text.Size(capRight.MaxX - capRight.MinX));
+        canvas.Level(
+            map.Of(capLeft.MaxX, top), map.Of(capRight.MinX, top), map.Of(0, top).Y + 0.005,
+            "between caps " + _text.Size(capRight.MinX - capLeft.MaxX));
+        canvas.Level(
+            map.Of(capRight.MinX, top), map.Of(capRight.MaxX, top), map.Of(0, top).Y + 0.005, _text.Size(capRight.MaxX - capRight.MinX));
     }
 
     private void Names(Canvas canvas, ViewMap map)
@@ -140,7 +146,8 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
         var post = map.Of(PostAxis.Head(Post) + 0.01, _level.Top + (Post.Length * Math.Cos(Post.Lean) * 0.85));
         canvas.Leader(post, new SheetPoint(post.X + 0.012, post.Y), Mark(new PartId(name, Role.Post, Side.Right)));
         var brace = _p.Frames.Brace;
-        var middle = map.Of(brace.Foot - (brace.Length * 0.75 * Math.Sin(brace.Lean)), _level.Top + (brace.Length * 0.75 * Math.Cos(brace.Lean)));
+        var middle = map.Of(
+            brace.Foot - (brace.Length * 0.75 * Math.Sin(brace.Lean)), _level.Top + (brace.Length * 0.75 * Math.Cos(brace.Lean)));
         canvas.Leader(middle, new SheetPoint(middle.X + 0.016, middle.Y + 0.008), Mark(new PartId(name, Role.Brace, Side.Right)));
         var (capId, cap) = drawing.StubsOf(Role.Cap, Side.Right)[0];
         var end = map.Of(cap.MaxX, (cap.MinY + cap.MaxY) / 2);
@@ -151,7 +158,8 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
 
     private double RailHeight(PartId rail)
     {
-        var heights = Templates.GuardHeights.Measure(context.Model).First(h => h.Frames.Contains(context.Layout.Poses[frame].Name, StringComparer.Ordinal)).Rails;
+        var heights = Templates.GuardHeights.Measure(context.Model)
+            .First(h => h.Frames.Contains(context.Layout.Poses[frame].Name, StringComparer.Ordinal)).Rails;
         return heights[rail.Number - 1];
     }
 
@@ -186,7 +194,8 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
         canvas.Leader(
             at,
             new SheetPoint(at.X + 0.010, map.Of(0, _level.Bottom).Y - 0.0265),
-            $"channel {_text.Size(channel.Width)} wide, {_text.Size(_level.ChannelDepth)} deep at the middle of the base; details: next sheets");
+            $"channel {_text.Size(channel.Width)} wide, {_text.Size(_level.ChannelDepth)} deep at the middle of the base; details: "
+                + "next sheets");
     }
 }
 

@@ -53,7 +53,8 @@ internal static class FrameSheet
             new FrameDimensions(context, frame, drawing).Draw(c, map);
         });
         canvas.Caption(
-            room.MinX, room.MinY + Captions.Height, title, "seen from A towards B, in the frame's own plane; deck, rails and cap cut at the frame", scale, context.Text);
+            room.MinX, room.MinY + Captions.Height, title,
+            "seen from A towards B, in the frame's own plane; deck, rails and cap cut at the frame", scale, context.Text);
         var y = body.MaxY;
         foreach (var table in Tables(context, frame))
         {
@@ -66,8 +67,12 @@ internal static class FrameSheet
     private static IEnumerable<FlowTable> Tables(DrawingContext context, int frame)
     {
         var ids = context.Shapes.Ids(frame).Concat(context.Shapes.Ids(context.Shapes.BayGroup(context.BayOf(frame))));
-        yield return PartTable.Lay(context, $"Parts of this frame and of bay {FramePoses.BayName(context.BayOf(frame), context.Layout.Bays)}", ids, TableWidth, frame == 0 && !context.EndsDiffer ? PartTable.OfMirrored($"{context.Layout.Poses[^1].Name}, {FramePoses.BayName(context.Layout.Bays, context.Layout.Bays)}") : "");
-        var heights = GuardHeights.Measure(context.Model).First(h => h.Frames.Contains(context.Layout.Poses[frame].Name, StringComparer.Ordinal));
+        yield return PartTable.Lay(
+            context, $"Parts of this frame and of bay {FramePoses.BayName(context.BayOf(frame), context.Layout.Bays)}", ids, TableWidth,
+            frame == 0 && !context.EndsDiffer ? PartTable.OfMirrored(
+                $"{context.Layout.Poses[^1].Name}, {FramePoses.BayName(context.Layout.Bays, context.Layout.Bays)}") : "");
+        var heights = GuardHeights.Measure(context.Model).First(
+            h => h.Frames.Contains(context.Layout.Poses[frame].Name, StringComparer.Ordinal));
         var rows = heights.Rails.Select((h, i) => (Name: FormattableString.Invariant($"rail {i + 1}, centre"), Height: h))
             .Prepend((Name: "deck's surface", Height: heights.Deck)).Append((Name: "post's head", Height: heights.Head));
         yield return new FlowTable(
@@ -92,7 +97,11 @@ internal static class FrameSheet
             new(["slope of the channel's floor", DrawingText.Slope(Math.Atan(level.FloorSlope))]),
             new(["base's bottom below the rope's axis", words.Size(-level.Bottom)]),
             new(["base's top above the rope's axis", words.Size(level.Top)]),
-            new([context.Layout.Parameters.Deck.Stringer is null ? "boards lifted off the base by" : "stringers lifted off the base by", words.Size(context.Layout.Deck.Lifts[frame])]),
+            new(
+                [
+                    context.Layout.Parameters.Deck.Stringer is null ? "boards lifted off the base by" : "stringers lifted off the base by",
+                    words.Size(context.Layout.Deck.Lifts[frame]),
+                ]),
         ];
         return new FlowTable("Levels in the frame", "", [new FlowColumn("What"), new FlowColumn("Value", Figures: true)], rows);
     }
@@ -110,7 +119,9 @@ internal static class FrameHoles
             foreach (var hole in piece.Shape.Holes)
             {
                 var (from, to) = Axis(piece.Shape, hole);
-                One(canvas, map, drawing.Of(placement.ToWorld(from)), drawing.Of(placement.ToWorld(to)), hole.Diameter / 2, IsSeen(placement, hole));
+                One(
+                    canvas, map, drawing.Of(placement.ToWorld(from)), drawing.Of(placement.ToWorld(to)), hole.Diameter / 2,
+                    IsSeen(placement, hole));
             }
         }
     }
@@ -123,9 +134,14 @@ internal static class FrameHoles
             ? null
             : new FlowTable(
                 "Your own holes",
-                "In every part of the kind, left and right as mirror images. From the long point of the named end. Across from the middle of the face: "
-                    + "on the wide face of posts and braces outward from the bridge's middle, on their top and bottom towards B; on a base's side up, on its top and bottom towards A.",
-                [new("In"), new("Face"), new("From"), new("Across", Figures: true), new("Diameter", Figures: true), new("Depth", Figures: true)],
+                "In every part of the kind, left and right as mirror images. From the long point of the named end. Across from the middle "
+                    + "of the face: "
+                    + "on the wide face of posts and braces outward from the bridge's middle, on their top and bottom towards B; on a "
+                    + "base's side up, on its top and bottom towards A.",
+                [
+                    new("In"), new("Face"), new("From"), new("Across", Figures: true), new("Diameter", Figures: true),
+                    new("Depth", Figures: true),
+                ],
                 [.. holes.Select(h => Row(h, context.Text))]);
     }
 
@@ -133,7 +149,8 @@ internal static class FrameHoles
     [
         RoleTable.Of(hole.Part).Name,
         hole.Face.ToString().ToLowerInvariant(),
-        $"{text.Size(hole.FromEnd)} from the {(hole.FromFarEnd ? RoleTable.Of(hole.Part).Ends.ShopFar : RoleTable.Of(hole.Part).Ends.ShopNear)}",
+        $"{text.Size(hole.FromEnd)} from the "
+            + $"{(hole.FromFarEnd ? RoleTable.Of(hole.Part).Ends.ShopFar : RoleTable.Of(hole.Part).Ends.ShopNear)}",
         text.Size(hole.Across),
         text.Size(hole.Diameter),
         hole.Depth is { } depth ? text.Size(depth) : "through",

@@ -52,7 +52,9 @@ internal static class GeneralArrangement
     private static Canvas? OneSheet(DrawingContext context, WholeViews views, DrawingScale largest)
     {
         var (body, whole) = (context.Body, new FrameRange(0, context.Layout.Bays));
-        foreach (var scale in DrawingScale.All(context.Text.Units).Where(s => s.Ratio >= largest.Ratio && s.Ratio <= ForOneSheet * largest.Ratio))
+        foreach (
+            var scale in DrawingScale.All(context.Text.Units).Where(
+                s => s.Ratio >= largest.Ratio && s.Ratio <= ForOneSheet * largest.Ratio))
         {
             var (elevation, plan) = (new ElevationRow(context, views, whole, scale), new PlanRow(context, views, whole, scale));
             var width = LeftRoom + (views.Width / scale.Ratio) + RightRoom;
@@ -101,7 +103,8 @@ internal static class GeneralArrangement
             return one;
         }
 
-        return all.LastOrDefault(s => closest / s.Ratio >= ClosestFrames && Rows(context, room * s.Ratio).All(r => Fits(context, views, r, s))) ?? one;
+        return all.LastOrDefault(s => closest / s.Ratio >= ClosestFrames
+            && Rows(context, room * s.Ratio).All(r => Fits(context, views, r, s))) ?? one;
     }
 
     private static bool Fits(DrawingContext context, WholeViews views, FrameRange range, DrawingScale scale) =>

@@ -15,8 +15,10 @@ internal static class HoistingTables
         var model = context.Model;
         yield return Table(
             context, "Hoisting: ropes set to the plain marks", model.Hoisting, model.Ropework.Hoisting.Failures,
-            "What the crew sets: sag of the axis at mid-span below the straight line from A to B, each rope between its end marks. A line of sight so far "
-            + "straight below the rope's point at both supports touches the rope's axis at the same time; levels are above the rope's axis at A.");
+            "What the crew sets: sag of the axis at mid-span below the straight line from A to B, each rope between its end marks. A line "
+                + "of sight so far "
+            + "straight below the rope's point at both supports touches the rope's axis at the same time; levels are above the "
+            + "rope's axis at A.");
         foreach (var end in model.Ropework.Stretch)
         {
             yield return Table(
@@ -42,13 +44,16 @@ internal static class HoistingTables
             title,
             string.Join(' ', failures.Select(f => f.In(w)).Prepend(note)),
             [
-                new("Stage"), new("Temperature", Figures: true), new("Sag at mid-span", Figures: true), new("Sight below the rope at A and B", Narrow, Figures: true),
-                new("Level of sight at A", Narrow, Figures: true), new("Level of sight at B", Narrow, Figures: true), new("Horizontal tension, one rope", Narrow, Figures: true),
+                new("Stage"), new("Temperature", Figures: true), new("Sag at mid-span", Figures: true),
+                new("Sight below the rope at A and B", Narrow, Figures: true),
+                new("Level of sight at A", Narrow, Figures: true), new("Level of sight at B", Narrow, Figures: true),
+                new("Horizontal tension, one rope", Narrow, Figures: true),
             ],
             [.. rows.Select(h => new FlowRow(
             [
                 string.Equals(h.Stage, Hoisting.Bare, StringComparison.Ordinal) ? "bare ropes" : "frames, no deck",
-                w.Temperature(h.Temperature), w.Size(h.Sag), w.Size(h.Sight), text.Level(-h.Sight), text.Level(rise - h.Sight), w.Force(h.Horizontal),
+                w.Temperature(h.Temperature), w.Size(h.Sag), w.Size(h.Sight), text.Level(-h.Sight), text.Level(rise - h.Sight),
+                w.Force(h.Horizontal),
             ]))]);
     }
 
@@ -74,7 +79,8 @@ internal static class HoistingTables
         var source = StretchRange.Of(context.Layout.Parameters.Ropes).Source;
         return new FlowTable(
             "New rope that will stretch",
-            $"Lasting stretch of one rope from end to end: {source}. Without take-up: ropes set to the plain marks, stretched, and not drawn in.",
+            $"Lasting stretch of one rope from end to end: {source}. Without take-up: ropes set to the plain marks, stretched, and "
+                + "not drawn in.",
             columns,
             [.. rows]);
     }

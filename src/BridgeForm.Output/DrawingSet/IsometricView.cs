@@ -47,7 +47,8 @@ internal static class IsometricView
             EndMark.Draw(canvas, drawn, room, map.Of(view.Of(b)), along, "B");
         }
 
-        var title = whole ? "Isometric view" : FormattableString.Invariant($"Isometric view of the first {bays} of {context.Layout.Bays} bays, without support B");
+        var title = whole ? "Isometric view" : FormattableString.Invariant(
+            $"Isometric view of the first {bays} of {context.Layout.Bays} bays, without support B");
         return (title, scale);
     }
 

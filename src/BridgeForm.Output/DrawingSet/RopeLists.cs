@@ -38,7 +38,9 @@ internal static class RopeLists
         var (left, width) = (context.Body.MinX + 0.004, context.Body.MaxX - context.Body.MinX - 0.012);
         var y = context.Body.MaxY - 0.018;
         double X(double along) => left + (along / total * width);
-        canvas.Column(context.Body.MinX, context.Body.MaxY, ["Rope laid out straight, from support A's point (each rope alike; not to scale)"], PageText.Normal, bold: true);
+        canvas.Column(
+            context.Body.MinX, context.Body.MaxY, ["Rope laid out straight, from support A's point (each rope alike; not to scale)"],
+            PageText.Normal, bold: true);
         canvas.Line(PageLayers.Cut, left, y, left + width, y);
         var before = double.NegativeInfinity;
         foreach (var mark in marks)
@@ -66,7 +68,8 @@ internal static class RopeLists
         ImmutableArray<FlowColumn> columns =
         [
             new("Frame"), new("Station", Figures: true), new("Level of axis", Figures: true), new("Slope", Figures: true),
-            new("Mark, unstressed", Figures: true), .. pulled ? [new FlowColumn("Mark, pulled", Figures: true)] : ImmutableArray<FlowColumn>.Empty,
+            new("Mark, unstressed", Figures: true),
+            .. pulled ? [new FlowColumn("Mark, pulled", Figures: true)] : ImmutableArray<FlowColumn>.Empty,
             new("Step to the next", Figures: true),
             .. stretch.SelectMany(e => pulled
                 ? [Stretched(e, "unstressed"), Stretched(e, "pulled")]
@@ -87,7 +90,8 @@ internal static class RopeLists
         ]));
         var note = "Distance of each frame's middle along the rope from support A's point, laid out straight"
             + (pulled ? $"; pulled: at {text.Words.Force(tension)}." : ", without tension.") + " Both ropes alike."
-            + (stretch.IsEmpty ? "" : " New rope that will stretch by the share over a column is marked by that column, and comes to the plain marks.");
+            + (stretch.IsEmpty ? "" : " New rope that will stretch by the share over a column is marked by that column, and comes to the "
+            + "plain marks.");
         return new FlowTable("Rope marks", note, columns, [.. rows]);
     }
 
@@ -118,13 +122,18 @@ internal static class RopeLists
         if (work.Cut is { } cut)
         {
             yield return new(["cut length with both ends, unstressed", cut.Length is { } all ? w.Length(all) : cut.TerminationSource]);
-            yield return new(["ends must take in or give out", cut.TakeUp is { } take ? w.Size(take) : "not known: the stretch of the rope is not given"]);
+            yield return new(
+                [
+                    "ends must take in or give out",
+                    cut.TakeUp is { } take ? w.Size(take) : "not known: the stretch of the rope is not given",
+                ]);
         }
 
         if (work.Keepers.Length > 0)
         {
             var most = work.Keepers.MaxBy(k => k.Needed)!;
-            yield return new(["largest force along the rope on one keeper", $"{w.Force(most.Needed)} at {most.Frame} ({most.Case}), friction not counted"]);
+            yield return new(["largest force along the rope on one keeper", $"{w.Force(most.Needed)} at {most.Frame} ({most.Case}), "
+                + "friction not counted"]);
         }
 
         if (work.MidSpanDropWhenSupportMoves is { } fall)
@@ -151,7 +160,8 @@ internal static class RopeForces
             : [c.Title + ": " + (c.Failure ?? "no solution"), w.Temperature(c.Temperature), "", "", "", "", "", "", ""]));
         return new FlowTable(
             "Load cases and forces on the supports",
-            "Of the rope that is pulled harder; unfactored. Forces of the rope on the support: level towards mid-span, and downwards (negative: upwards). Each support carries two ropes.",
+            "Of the rope that is pulled harder; unfactored. Forces of the rope on the support: level towards mid-span, and downwards "
+                + "(negative: upwards). Each support carries two ropes.",
             [
                 new("Case", 0.080), new("Temperature", Figures: true), new("Largest tension", Figures: true), new("Sag", Figures: true),
                 new("Mid-span drop", 0.026, Figures: true), new("A level", Figures: true), new("A down", Figures: true),
@@ -175,7 +185,8 @@ internal static class RopeForces
             "In the case that pulls it hardest, unfactored; two ropes pull at each support. Level: towards the other support.",
             [
                 new("At"), new("Case"), new("Pull", Figures: true), new("Level", Figures: true), new("Down", Figures: true),
-                new("Backstay", Figures: true), new("On the post, level", 0.03, Figures: true), new("On the post, down", 0.03, Figures: true),
+                new("Backstay", Figures: true), new("On the post, level", 0.03, Figures: true),
+                new("On the post, down", 0.03, Figures: true),
             ],
             [.. rows]);
     }

@@ -78,7 +78,9 @@ internal static class Site
             : null;
         var all = Enumerable.Range(1, stations - 1).Select(i => At(span * i / stations)).OfType<(double X, double Ground, double Under)>()
             .Where(c => c.X > box.MinX && c.X < box.MaxX && c.X > span / 20 && c.X < span * 19 / 20).ToList();
-        foreach (var c in all.Where(c => Math.Abs(c.X - (span / 4)) < span / stations / 2 || Math.Abs(c.X - (span * 3 / 4)) < span / stations / 2)
+        foreach (
+            var c in all.Where(
+                c => Math.Abs(c.X - (span / 4)) < span / stations / 2 || Math.Abs(c.X - (span * 3 / 4)) < span / stations / 2)
             .Concat(all.Count > 0 ? [all.MaxBy(c => c.Under - c.Ground)] : []))
         {
             if (c.Under > c.Ground)

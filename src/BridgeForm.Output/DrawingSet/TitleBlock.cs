@@ -88,7 +88,8 @@ internal sealed class TitleBlock
         [
             .. PageText.Column(Left + Pad, top, _caution, PageText.Small),
             .. PageText.Column(
-                Left + Pad, top - PageText.HeightOf(_caution.Length, PageText.Small), _failing, PageText.Small, bold: true, PageLayers.Accent),
+                Left + Pad, top - PageText.HeightOf(_caution.Length, PageText.Small), _failing, PageText.Small, bold: true,
+                PageLayers.Accent),
             .. Cell(columns[0], top, ViewWidth, "View", page.Direction, bold: false),
             .. Cell(columns[1], top, ProjectWidth, "Bridge", _words.Project, bold: true),
             PageText.Left(columns[1] + Pad, Bottom + Pad, UnitsLine(), PageText.Small),
@@ -124,7 +125,8 @@ internal static class Captions
     private const double BarHeight = 0.0011;
     private const double Inch = Quantities.Units.MetresPerInch;
 
-    private static readonly double[] InchBars = [.. new[] { 1, 2, 3, 6, 12, 24, 36, 72, 120, 240, 360, 600, 1200, 2400, 6000 }.Select(i => i * Inch)];
+    private static readonly double[] InchBars =
+        [.. new[] { 1, 2, 3, 6, 12, 24, 36, 72, 120, 240, 360, 600, 1200, 2400, 6000 }.Select(i => i * Inch)];
     private static readonly double[] MetricBars = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200];
 
     /// <summary>Name, note, and scale bar with the scale in figures, the name's capitals up to <paramref name="top"/>.</summary>
@@ -150,7 +152,8 @@ internal static class Captions
         }
 
         canvas.Add(new SheetPolyline(
-            PageLayers.Dim, [new(x, y), new(x + paper, y), new(x + paper, y - (2 * BarHeight)), new(x, y - (2 * BarHeight))], Closed: true));
+            PageLayers.Dim, [new(x, y), new(x + paper, y), new(x + paper, y - (2 * BarHeight)), new(x, y - (2 * BarHeight))],
+            Closed: true));
         var words = $"{text.Words.Length(length)}    Scale {scale.Text}";
         canvas.Text(PageText.Left(x + paper + 0.0015, y - (2 * BarHeight), words, PageText.Small));
     }
@@ -177,7 +180,10 @@ internal static class Markers
     {
         const double length = 0.022;
         canvas.Line(PageLayers.Cut, x, y, x + length, y);
-        canvas.Add(new SheetArea(PageLayers.Note, [new(x + length + 0.003, y), new(x + length - 0.001, y + 0.0012), new(x + length - 0.001, y - 0.0012)], 1));
+        canvas.Add(
+            new SheetArea(
+                PageLayers.Note,
+                [new(x + length + 0.003, y), new(x + length - 0.001, y + 0.0012), new(x + length - 0.001, y - 0.0012)], 1));
         canvas.Label(PageText.Left(x + 0.001, y + 0.0012, "walking A to B", PageText.Small));
         var rose = new SheetPoint(x + length + 0.014, y);
         canvas.Add(new SheetCircle(PageLayers.Dim, rose, 0.004));

@@ -70,7 +70,10 @@ internal sealed class ByteChunks : IBufferWriter<byte>
     }
 }
 
-/// <summary>Order of the parts of the buffer; parts without bytes have no view. Two-byte indices come last, so that all else is aligned to four.</summary>
+/// <summary>
+/// Order of the parts of the buffer; parts without bytes have no view. Two-byte indices come last, so that all else is aligned
+/// to four.
+/// </summary>
 /// <param name="Parts">Bytes of each buffer view, and whether they are vertices.</param>
 /// <param name="Positions">Index of the view of positions.</param>
 /// <param name="Normals">Index of the view of normals.</param>

@@ -32,7 +32,9 @@ internal sealed class MeshStore
     /// <summary>Bytes of one position or normal.</summary>
     public const int VertexSize = 12;
 
-    /// <summary>Two-byte indices reach this many vertices; the highest value of all is kept free for restarts (glTF 2.0, §3.7.2.1).</summary>
+    /// <summary>
+    /// Two-byte indices reach this many vertices; the highest value of all is kept free for restarts (glTF 2.0, §3.7.2.1).
+    /// </summary>
     private const int NarrowLimit = ushort.MaxValue;
 
     private readonly List<StoredMesh> meshes = [];

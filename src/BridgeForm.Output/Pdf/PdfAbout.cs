@@ -20,15 +20,18 @@ internal sealed record PdfAbout(string Title, string Subject)
     /// <summary>The information dictionary (ISO 32000-1, 14.3.3).</summary>
     public PdfObject Info() => new(
         Encoding.ASCII.GetBytes(
-            $"<</CreationDate(D:20000101000000+00'00')/ModDate(D:20000101000000+00'00')/Title{Text(Title)}/Subject{Text(Subject)}/Creator{Text(Creator)}/Producer{Text(Producer)}>>"),
+            $"<</CreationDate(D:20000101000000+00'00')/ModDate(D:20000101000000+00'00')/Title{Text(Title)}"
+                + $"/Subject{Text(Subject)}/Creator{Text(Creator)}/Producer{Text(Producer)}>>"),
         null);
 
     /// <summary>The same as XMP (ISO 16684-1), with the identifiers that it asks for made from a digest.</summary>
     public PdfObject Metadata(string digest)
     {
-        var packet = Encoding.UTF8.GetBytes("<?xpacket begin=\"\uFEFF\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n" + Xml(digest) + "\n<?xpacket end=\"w\"?>");
+        var packet = Encoding.UTF8.GetBytes(
+            "<?xpacket begin=\"\uFEFF\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n" + Xml(digest) + "\n<?xpacket end=\"w\"?>");
         return new PdfObject(
-            Encoding.ASCII.GetBytes("<</Type/Metadata/Subtype/XML/Length " + packet.Length.ToString(CultureInfo.InvariantCulture) + ">>"), packet);
+            Encoding.ASCII.GetBytes("<</Type/Metadata/Subtype/XML/Length " + packet.Length.ToString(CultureInfo.InvariantCulture) + ">>"),
+            packet);
     }
 
     private string Xml(string digest)
@@ -73,6 +76,9 @@ internal sealed record PdfAbout(string Title, string Subject)
     /// hexadecimal (ISO 32000-1, 7.9.2.2).
     /// </summary>
     private static string Text(string words) => words.All(c => c is >= ' ' and <= '~')
-        ? $"({words.Replace(@"\", @"\\", StringComparison.Ordinal).Replace("(", @"\(", StringComparison.Ordinal).Replace(")", @"\)", StringComparison.Ordinal)})"
+        ? "(" + words
+            .Replace(@"\", @"\\", StringComparison.Ordinal)
+            .Replace("(", @"\(", StringComparison.Ordinal)
+            .Replace(")", @"\)", StringComparison.Ordinal) + ")"
         : $"<FEFF{Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(words))}>";
 }

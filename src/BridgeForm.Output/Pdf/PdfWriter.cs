@@ -37,7 +37,10 @@ public static class PdfWriter
         stream.Write(StableFile.Write(buffer.GetBuffer().AsMemory(0, (int)buffer.Length), new PdfAbout(book.Title, Caution.Text)));
     }
 
-    /// <summary>What the document says about itself is written by <see cref="StableFile"/>: the user's text never passes through the library's.</summary>
+    /// <summary>
+    /// What the document says about itself is written by <see cref="StableFile"/>: the user's text never passes through the
+    /// library's.
+    /// </summary>
     private static void SetUp(PdfDocument document)
     {
         document.Options.CompressContentStreams = true;

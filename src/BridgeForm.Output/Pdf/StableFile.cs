@@ -49,7 +49,8 @@ internal static class StableFile
         }
 
         var id = digest[..32];
-        Line(file, FormattableString.Invariant($"trailer\n<</ID[<{id}><{id}>]/Info {parts.Info} 0 R/Root {parts.Root} 0 R/Size {objects.Length + 1}>>"));
+        Line(file, FormattableString.Invariant($"trailer\n<</ID[<{id}><{id}>]/Info {parts.Info} 0 R/Root {parts.Root} 0 R/Size ")
+            + FormattableString.Invariant($"{objects.Length + 1}>>"));
         Line(file, FormattableString.Invariant($"startxref\n{table}\n%%EOF"));
         return file.ToArray();
     }

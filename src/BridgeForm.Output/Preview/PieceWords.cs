@@ -78,7 +78,8 @@ internal static class PieceWords
         var stick = $"{words.Size(piece.Shape.Thickness)} thick, {words.Size(piece.Shape.Width)} wide";
         var length = $"{words.Size(piece.BlankLength)} long";
         return Taper.Measure(piece) is { } taper
-            ? $"{words.Size(taper.Thick)} thick at one edge, {words.Size(taper.Thin)} at the other, {words.Size(taper.Width)} wide, {length}; sawn from a stick {stick}"
+            ? $"{words.Size(taper.Thick)} thick at one edge, {words.Size(taper.Thin)} at the other, {words.Size(taper.Width)} wide, "
+                + $"{length}; sawn from a stick {stick}"
             : $"{stick}, {length}";
     }
 
@@ -96,7 +97,8 @@ internal static class PieceWords
         var floor = IsSquare(slope) ? "level floor" : $"floor sloped {Degrees(slope)}";
         lines.Add((
             "Rope channels",
-            $"{words.Size(first.Width)} wide, {words.Size(first.Depth)} deep, {floor}; middles {places} from the {(endForEnd ? "right" : "left")} end"));
+            $"{words.Size(first.Width)} wide, {words.Size(first.Depth)} deep, {floor}; middles {places} from the "
+                + $"{(endForEnd ? "right" : "left")} end"));
     }
 
     private static bool AreAlike(EndCut a, EndCut b) => string.Equals(Cut(a), Cut(b), StringComparison.Ordinal);

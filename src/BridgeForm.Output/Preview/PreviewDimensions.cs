@@ -26,7 +26,10 @@ internal static class PreviewDimensions
     /// <summary>How far dimension lines stand off the bridge, metres.</summary>
     private const double Off = 0.35;
 
-    /// <summary>The line of the guard height stands so far aside of the middle, as a share of half the deck, clear of the words of the width.</summary>
+    /// <summary>
+    /// The line of the guard height stands so far aside of the middle, as a share of half the deck, clear of the words of the
+    /// width.
+    /// </summary>
     private const double SideShare = 0.72;
 
     /// <summary>Seen from the side: length, sag, rise, least guard height, step of the frames.</summary>
@@ -45,13 +48,16 @@ internal static class PreviewDimensions
         if (Math.Abs(rise) > model.Parameters.Ropes.Rope.Diameter)
         {
             list.Add(new(
-                rise < 0 ? "B below A" : "B above A", PreviewFacts.Plain(Math.Abs(rise), words), Flat(0, 0), Flat(span, rise), Flat(span + (2 * Off), 0), Flat(span + (2 * Off), rise), "under"));
+                rise < 0 ? "B below A" : "B above A", PreviewFacts.Plain(Math.Abs(rise), words), Flat(0, 0), Flat(span, rise),
+                Flat(span + (2 * Off), 0), Flat(span + (2 * Off), rise), "under"));
         }
 
         return list.ToImmutable();
     }
 
-    /// <summary>Seen along the bridge, of the frame nearest mid-span: clear width, height of the guard there, distance of the ropes.</summary>
+    /// <summary>
+    /// Seen along the bridge, of the frame nearest mid-span: clear width, height of the guard there, distance of the ropes.
+    /// </summary>
     public static ImmutableArray<PreviewDimension> Section(BridgeModel model)
     {
         var words = new QuantityText(model.Parameters.Units);
@@ -70,11 +76,15 @@ internal static class PreviewDimensions
         }
 
         var (x, surface, cap) = (frame.Node.X, Stations.DeckAt(layout, middle), Stations.CapAt(layout, middle));
-        list.Add(Straight("guard height at " + frame.Name, PreviewFacts.Plain(cap - surface, words), new Vector3d(x, surface, side), new Vector3d(x, cap, side)));
+        list.Add(
+            Straight(
+                "guard height at " + frame.Name, PreviewFacts.Plain(cap - surface, words), new Vector3d(x, surface, side),
+                new Vector3d(x, cap, side)));
 
         var below = levels.Bottom - (Off / 2);
         list.Add(new(
-            "ropes apart", PreviewFacts.Plain(2 * half, words), frame.At(0, 0, -half), frame.At(0, 0, half), frame.At(0, below, -half), frame.At(0, below, half)));
+            "ropes apart", PreviewFacts.Plain(2 * half, words), frame.At(0, 0, -half), frame.At(0, 0, half), frame.At(0, below, -half),
+            frame.At(0, below, half)));
         return list.ToImmutable();
     }
 

@@ -60,10 +60,13 @@ public static class PreviewWriter
         return html.ToString();
     }
 
-    /// <summary>What fails, and what had no value to be checked with; hidden when there is neither. The script leaves it as it is.</summary>
+    /// <summary>
+    /// What fails, and what had no value to be checked with; hidden when there is neither. The script leaves it as it is.
+    /// </summary>
     private static string Fails(BridgeModel model)
     {
-        var titles = CheckOrder.WorstFirst(model.Checks).Where(c => c.Status == CheckStatus.Fail).Select(c => c.Title.ToLowerInvariant()).ToList();
+        var titles =
+            CheckOrder.WorstFirst(model.Checks).Where(c => c.Status == CheckStatus.Fail).Select(c => c.Title.ToLowerInvariant()).ToList();
         var missing = Verdict.NotChecked(model.Checks);
         var text = (titles.Count == 0 ? "" : $"Does not hold: {string.Join("; ", titles)}. ")
             + (missing.IsEmpty ? "" : $"Not checked, no values: {string.Join(", ", missing)}. ");

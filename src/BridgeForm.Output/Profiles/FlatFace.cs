@@ -21,7 +21,9 @@ internal static class FlatFace
         return [.. solid.Faces.Where(f => Coplanar(f.Plane, lead.Plane))];
     }
 
-    /// <summary>Closed boundaries of those faces together on the page, corners counter-clockwise around wood; drilled holes left out.</summary>
+    /// <summary>
+    /// Closed boundaries of those faces together on the page, corners counter-clockwise around wood; drilled holes left out.
+    /// </summary>
     public static ImmutableArray<ImmutableArray<SheetPoint>> Boundary(
         Solid solid, SolidEdges edges, ImmutableArray<Face> faces, PageView view)
     {

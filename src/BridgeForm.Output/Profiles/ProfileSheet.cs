@@ -103,7 +103,8 @@ internal static class PieceNotes
 
     /// <summary>Places where near end and face lie otherwise than the notes before say.</summary>
     private static IEnumerable<string> TurnNote(Piece piece) => TurnWords.Groups(piece).Select(g =>
-        $"Stands {TurnWords.Name(g.Places[0])} in {g.Places.Length} of {piece.Occurrences.Length} places, {g.Words}: {OccurrenceRanges.Write(g.Places.Select(o => o.Id))}");
+        $"Stands {TurnWords.Name(g.Places[0])} in {g.Places.Length} of {piece.Occurrences.Length} places, {g.Words}: "
+            + $"{OccurrenceRanges.Write(g.Places.Select(o => o.Id))}");
 
     private static IEnumerable<string> TaperNote(Piece piece, DisplayUnits units)
     {

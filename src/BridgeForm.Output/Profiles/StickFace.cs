@@ -7,7 +7,10 @@ namespace BridgeForm.Output.Profiles;
 /// <summary>A long face of a stick before channels and holes: a rectangle cut by the end planes and rips, so always convex.</summary>
 internal static class StickFace
 {
-    /// <summary>The face that a view looks at, counter-clockwise on the page; X of the piece, and its cross axis measured from the middle.</summary>
+    /// <summary>
+    /// The face that a view looks at, counter-clockwise on the page; X of the piece, and its cross axis measured from the
+    /// middle.
+    /// </summary>
     public static ImmutableArray<SheetPoint> Draw(CutStock shape, double length, PageView view)
     {
         var high = (Math.Abs(view.Toward.Y) > 0.5 ? shape.Width : shape.Thickness) / 2;

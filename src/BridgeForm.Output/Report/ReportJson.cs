@@ -41,7 +41,10 @@ internal static class ReportJson
         json.WriteEndArray();
     }
 
-    /// <summary>A number with the fifteen digits that survive arithmetic (3.5 in is 0.0889, not 0.08889999999999999); null where there is none. Throws <see cref="ArgumentException"/> when not finite.</summary>
+    /// <summary>
+    /// A number with the fifteen digits that survive arithmetic (3.5 in is 0.0889, not 0.08889999999999999); null where there
+    /// is none. Throws <see cref="ArgumentException"/> when not finite.
+    /// </summary>
     public static void Number(Utf8JsonWriter json, string name, double? value)
     {
         if (value is { } number)

@@ -7,14 +7,18 @@ using BridgeForm.Ropes;
 
 namespace BridgeForm.Output.Report;
 
-/// <summary>Writes <c>report.json</c>: everything the program found, SI units, angles in degrees under keys that end in <c>_deg</c>.</summary>
+/// <summary>
+/// Writes <c>report.json</c>: everything the program found, SI units, angles in degrees under keys that end in <c>_deg</c>.
+/// </summary>
 public static class ReportWriter
 {
     private const int FormatVersion = 1;
 
     /// <summary>Writes the report; the stream stays open. Same model, same bytes.</summary>
     /// <param name="model">The bridge.</param>
-    /// <param name="files">Paths of the files written beside it, relative to the output folder, with forward slashes; asked for last.</param>
+    /// <param name="files">
+    /// Paths of the files written beside it, relative to the output folder, with forward slashes; asked for last.
+    /// </param>
     /// <param name="stream">Where to.</param>
     public static void Write(BridgeModel model, Func<IReadOnlyList<string>> files, Stream stream)
     {

@@ -61,7 +61,9 @@ internal static class RopeReport
         json.WriteEndObject();
     }
 
-    /// <summary>All chords are alike with equal steps along the rope; with equal steps in plan the longest is the one that counts.</summary>
+    /// <summary>
+    /// All chords are alike with equal steps along the rope; with equal steps in plan the longest is the one that counts.
+    /// </summary>
     private static double LongestChord(RopeShape rope) =>
         rope.Nodes.Zip(rope.Nodes.Skip(1), (a, b) => Math.Sqrt(Square(b.X - a.X) + Square(b.Y - a.Y))).Max();
 

@@ -61,7 +61,8 @@ public sealed class RouterBoard
         var left = set.Where(p => Obstacle(p) is not null).DistinctBy(p => p.Piece.Mark, StringComparer.Ordinal).ToList();
         var why = string.Join("; ", left.Select(p => $"{p.Piece.Mark}: {Obstacle(p)}"));
         var reason = nested.IsEmpty ? "not for the router: " + why
-            : end > board.Length - shop.Trim + Tolerances.RoundOff ? "no room on the board for cuts as wide as the router bit, none of them shared"
+            : end > board.Length - shop.Trim + Tolerances.RoundOff
+            ? "no room on the board for cuts as wide as the router bit, none of them shared"
             : null;
         return new RouterBoard(board, nested, shop)
         {

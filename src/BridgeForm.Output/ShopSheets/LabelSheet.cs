@@ -51,7 +51,9 @@ public static class LabelSheet
             [new(box.MinX, box.MinY), new(box.MaxX, box.MinY), new(box.MaxX, box.MaxY), new(box.MinX, box.MaxY)],
             Closed: true),
         PageText.Left(box.MinX + Pad, box.MaxY - Pad - MarkHeight, piece.Mark, MarkHeight, bold: true),
-        PageText.Right(box.MaxX - Pad, box.MaxY - Pad - PageText.Large, FormattableString.Invariant($"No. {number}"), PageText.Large, layer: PageLayers.Accent),
+        PageText.Right(
+            box.MaxX - Pad, box.MaxY - Pad - PageText.Large, FormattableString.Invariant($"No. {number}"), PageText.Large,
+            layer: PageLayers.Accent),
         PageText.Left(box.MinX + Pad, box.MinY + Pad + 0.0045, id, PageText.Large),
         PageText.Left(box.MinX + Pad, box.MinY + Pad, $"{RoleTable.Of(piece.Role).Name} · {piece.Section} {piece.Stock}", PageText.Small),
         .. place.Turned || place.Turn.IsRolled ? Turn(box, TurnWords.Write(piece, place), place.Turned) : Array.Empty<SheetEntity>(),

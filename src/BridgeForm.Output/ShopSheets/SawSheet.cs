@@ -16,11 +16,13 @@ public static class SawSheet
         var pages = new TablePages(new PageFrame(words, paper.Width, paper.IsRoll ? paper.Width * Math.Sqrt(2) : paper.Height));
         pages.AddText(
         [
-            "Every setting is the same hand: handle swung to the RIGHT by the mitre, blade leaning to the LEFT by the bevel. Opposite hands "
+            "Every setting is the same hand: handle swung to the RIGHT by the mitre, blade leaning to the LEFT by the bevel. "
+                + "Opposite hands "
                 + "and other ends come out right by how the piece lies: the columns say which side is up, which edge touches the fence and "
                 + "where the near end points. Edge 1 and edge 2 are named on the templates; face up is the face that the profiles show.",
             "Stop: along the fence from the cut's line on the upper side of the work, at the fence, to the stop. First ends are cut "
-                + "without a stop, taking off no more than is needed; second ends with the first against the stop. On a wedge the stop stands "
+                + "without a stop, taking off no more than is needed; second ends with the first against the stop. On a wedge the "
+                + "stop stands "
                 + "on the wedge's slope.",
             string.Join(' ', WedgeBlock.Cautions),
         ]);
@@ -41,7 +43,8 @@ public static class SawSheet
     {
         var lead = setup.Lead;
         var setting = !lead.InReach
-            ? $"mitre {Numbers.DegreeText(lead.Mitre + lead.Wedge)}, bevel {Numbers.DegreeText(lead.Bevel)}: beyond the saw, by template and hand saw"
+            ? $"mitre {Numbers.DegreeText(lead.Mitre + lead.Wedge)}, bevel {Numbers.DegreeText(lead.Bevel)}: beyond the saw, by template "
+                + "and hand saw"
             : $"mitre {Numbers.DegreeText(lead.Mitre)}, bevel {Numbers.DegreeText(lead.Bevel)}"
                 + (lead.Wedge > 0 ? $", with the wedge of {Numbers.DegreeText(lead.Wedge)}" : string.Empty);
         return new PageTable(

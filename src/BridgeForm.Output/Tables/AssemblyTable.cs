@@ -7,7 +7,10 @@ namespace BridgeForm.Output.Tables;
 /// <summary><c>assembly.csv</c>: one row a step, in the order of building.</summary>
 public static class AssemblyTable
 {
-    private static readonly string[] Head = ["Step", "Stage", "Where", "What to do", "Number of parts", "Marks", "Parts in order", "Turned", "Rolled over", "Steepest slope when the stage is done (deg)"];
+    private static readonly string[] Head = [
+        "Step", "Stage", "Where", "What to do", "Number of parts", "Marks", "Parts in order", "Turned", "Rolled over",
+        "Steepest slope when the stage is done (deg)",
+    ];
 
     /// <summary>The table as text.</summary>
     public static string Csv(BridgeModel model)
@@ -16,12 +19,15 @@ public static class AssemblyTable
             .SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Mark)))
             .ToDictionary(p => p.Id, p => p.Mark, StringComparer.Ordinal);
         var steps = model.Assembly();
-        var slopes = StageSlopes.Find(model.Parameters, model.Rope, model.Pieces, model.Groups, steps).ToDictionary(s => s.Stage, s => Numbers.Fixed(Numbers.Degrees(Math.Atan(s.Steepest)), 1));
+        var slopes = StageSlopes.Find(model.Parameters, model.Rope, model.Pieces, model.Groups, steps).ToDictionary(
+            s => s.Stage, s => Numbers.Fixed(Numbers.Degrees(Math.Atan(s.Steepest)), 1));
         var (turned, rolled) = (TurnWords.ById(model, o => o.Turned), TurnWords.ById(model, o => o.Turn.IsRolled));
-        return CsvText.Write(Head, steps.Select(s => Row(s, marks, Turned(s, turned), Turned(s, rolled), slopes.GetValueOrDefault(s.Stage, ""))));
+        return CsvText.Write(
+            Head, steps.Select(s => Row(s, marks, Turned(s, turned), Turned(s, rolled), slopes.GetValueOrDefault(s.Stage, ""))));
     }
 
-    private static IReadOnlyList<string> Row(AssemblyStep step, IReadOnlyDictionary<string, string> marks, string turned, string rolled, string slope) =>
+    private static IReadOnlyList<string> Row(
+        AssemblyStep step, IReadOnlyDictionary<string, string> marks, string turned, string rolled, string slope) =>
     [
         step.Number.ToString(CultureInfo.InvariantCulture),
         step.Stage.ToString(CultureInfo.InvariantCulture),
@@ -63,5 +69,8 @@ public static class HardwareTable
     public static string Csv(BridgeModel model) => CsvText.Write(Head, model.Hardware().Select(Row));
 
     private static IReadOnlyList<string> Row(HardwareItem item) =>
-        [CsvText.Users(item.Item), item.Quantity?.ToString(CultureInfo.InvariantCulture) ?? string.Empty, CsvText.Users(item.Where), CsvText.Users(item.Note), CsvText.Users(item.Source)];
+        [
+            CsvText.Users(item.Item), item.Quantity?.ToString(CultureInfo.InvariantCulture) ?? string.Empty, CsvText.Users(item.Where),
+            CsvText.Users(item.Note), CsvText.Users(item.Source),
+        ];
 }

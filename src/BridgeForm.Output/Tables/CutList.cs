@@ -13,7 +13,8 @@ public static class CutList
         "Mark", "Quantity", "Role", "Stock", "Section", "Blank length", "Blank length (mm)",
         "Near mitre (deg)", "Near bevel (deg)", "Near edge line (deg)", "Near cut", "Near wedge (deg)",
         "Far mitre (deg)", "Far bevel (deg)", "Far edge line (deg)", "Far cut", "Far wedge (deg)",
-        "Taper", "Channels", "Holes", "Mass each", "Mass each (kg)", "Cut area each", "Cut area each (cm2)", "Router", "Occurrences", "Turned", "Rolled over",
+        "Taper", "Channels", "Holes", "Mass each", "Mass each (kg)", "Cut area each", "Cut area each (cm2)", "Router", "Occurrences",
+        "Turned", "Rolled over",
     ];
 
     /// <summary>The table as text; degrees to 0.1, signed as the report's.</summary>

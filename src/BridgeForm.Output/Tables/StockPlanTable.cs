@@ -15,7 +15,8 @@ public static class StockPlanTable
     private static readonly string[] Head =
     [
         "Row", "Board", "Stock", "Section", "Length bought", "Length bought (mm)", "Number of pieces", "Pieces in order (blank length)",
-        "Leftover", "Leftover (mm)", "Waste", "Waste (mm)", "Cost", "Board feet", "Mass", "Mass (kg)", "Mass, fresh from treatment", "Mass, fresh from treatment (kg)",
+        "Leftover", "Leftover (mm)", "Waste", "Waste (mm)", "Cost", "Board feet", "Mass", "Mass (kg)", "Mass, fresh from treatment",
+        "Mass, fresh from treatment (kg)",
         "Router file", "Note",
     ];
 
@@ -93,7 +94,8 @@ public static class StockPlanTable
         job.Section,
         .. Bought(job.Bought, units),
         Count(job.Boards.Sum(b => b.Pieces.Length)),
-        string.Join("; ", job.Boards.GroupBy(b => b.Length).OrderBy(g => g.Key).Select(g => $"{Count(g.Count())} x {OnSale(g.Key, units)}")),
+        string
+            .Join("; ", job.Boards.GroupBy(b => b.Length).OrderBy(g => g.Key).Select(g => $"{Count(g.Count())} x {OnSale(g.Key, units)}")),
         .. Both(job.Boards.Sum(b => b.Leftover), units),
         .. Both(job.Boards.Sum(b => b.Waste), units),
         job.ByPrice ? Money(job.Total) : string.Empty,
@@ -129,7 +131,9 @@ public static class StockPlanTable
         .. Wood(plan.Jobs.Sum(j => j.BoardFeet), plan.Jobs.Sum(j => j.Mass), plan.Jobs.Sum(j => j.FreshMass), units),
         string.Empty,
         "board feet by nominal size (PS 20); carry home by the fresh mass"
-            + (plan.Jobs.Any(j => j.ByPrice) && plan.Jobs.Any(j => !j.ByPrice) ? "; stocks without prices are not in the cost" : string.Empty),
+            + (
+                plan.Jobs.Any(j => j.ByPrice) && plan.Jobs
+                    .Any(j => !j.ByPrice) ? "; stocks without prices are not in the cost" : string.Empty),
     ];
 
     private static IReadOnlyList<string> Wood(double boardFeet, double mass, double fresh, DisplayUnits units) =>

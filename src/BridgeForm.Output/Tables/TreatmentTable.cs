@@ -14,7 +14,8 @@ public static class TreatmentTable
 
     private static readonly string[] Head =
     [
-        "Row", "Mark", "Quantity", "Stock", "Cut area each", "Cut area each (cm2)", "Cut area in all", "Cut area in all (cm2)", "Preservative", "Preservative (l)", "Note",
+        "Row", "Mark", "Quantity", "Stock", "Cut area each", "Cut area each (cm2)", "Cut area in all", "Cut area in all (cm2)",
+        "Preservative", "Preservative (l)", "Note",
     ];
 
     /// <summary>The table as text.</summary>

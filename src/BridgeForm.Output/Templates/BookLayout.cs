@@ -15,7 +15,10 @@ internal static class BookLayout
     /// <summary>How many pages back a cell may still find room: pages stay near the order of the blocks.</summary>
     private const int Back = 8;
 
-    /// <summary>All blocks as a book of numbered pages, about in order; paper stands upright or lies across, whichever takes fewer pages.</summary>
+    /// <summary>
+    /// All blocks as a book of numbered pages, about in order; paper stands upright or lies across, whichever takes fewer
+    /// pages.
+    /// </summary>
     public static SheetBook Lay(IReadOnlyCollection<TemplateBlock> blocks, Paper paper, SheetWords words)
     {
         var upright = new PageFrame(words, paper.Width, paper.Height);

@@ -12,7 +12,9 @@ internal sealed record Cell(double Width, double Height, ImmutableArray<SheetEnt
     /// <summary>More than half the widest line, metres.</summary>
     private const double LineRoom = 0.0004;
 
-    /// <summary>A block as one cell; notes are wrapped to the drawing's width but never narrower than <paramref name="notesWidth"/>.</summary>
+    /// <summary>
+    /// A block as one cell; notes are wrapped to the drawing's width but never narrower than <paramref name="notesWidth"/>.
+    /// </summary>
     public static Cell Draw(TemplateBlock block, double notesWidth)
     {
         var box = BoxOf(block);

@@ -36,7 +36,8 @@ internal static class ChannelWrap
     private static List<(double From, double To)> Spans(Piece piece, StockFace face)
     {
         var spans = new List<(double From, double To)>();
-        var features = piece.Shape.Channels.Where(c => c.Face == face).Select(c => (From: c.Center - (c.Width / 2), To: c.Center + (c.Width / 2)))
+        var features = piece.Shape.Channels.Where(c => c.Face == face).Select(
+            c => (From: c.Center - (c.Width / 2), To: c.Center + (c.Width / 2)))
             .Concat(piece.Shape.Holes.Where(h => h.Face == face).Select(h => (From: h.X - (h.Diameter / 2), To: h.X + (h.Diameter / 2))));
         foreach (var (from, to) in features.OrderBy(f => f.From))
         {
@@ -96,7 +97,9 @@ internal static class ChannelWrap
                 _ => $"lay the lower edge of the paper {units.Length(_low)} from the near (left) end",
             };
             yield return "Cut out, " + ends + (_channels.Count > 0 ? ", fold the dashed lines over the edges." : ".");
-            foreach (var words in _channels.Select(c => Words(c, units)).Concat(_holes.Select(h => Words(h, units))).Distinct(StringComparer.Ordinal))
+            foreach (
+                var words in _channels.Select(c => Words(c, units)).Concat(_holes.Select(h => Words(h, units))).Distinct(
+                    StringComparer.Ordinal))
             {
                 yield return words;
             }
@@ -113,8 +116,10 @@ internal static class ChannelWrap
             .. _atNear ? [Line(PageLayers.Cut, Begin, _low, End, _low)] : Array.Empty<SheetEntity>(),
             .. _atFar ? [Line(PageLayers.Cut, Begin, _high, End, _high)] : Array.Empty<SheetEntity>(),
             PageText.Centered(P((Begin + End) / 2, 0).X, Clear(), _piece.Mark, PageText.Large, bold: true),
-            .. _atNear ? [PageText.Centered(P((Begin + End) / 2, 0).X, _low + 0.002, "near end", PageText.Small)] : Array.Empty<SheetEntity>(),
-            .. _atFar ? [PageText.Centered(P((Begin + End) / 2, 0).X, _high - 0.004, "far end", PageText.Small)] : Array.Empty<SheetEntity>(),
+            .. _atNear ? [PageText.Centered(P((Begin + End) / 2, 0).X, _low + 0.002, "near end", PageText.Small)] : Array
+                .Empty<SheetEntity>(),
+            .. _atFar ? [PageText.Centered(P((Begin + End) / 2, 0).X, _high - 0.004, "far end", PageText.Small)] : Array
+                .Empty<SheetEntity>(),
         ];
 
         /// <summary>Channel centre, in the margin between the features and one end of the paper.</summary>
@@ -127,7 +132,8 @@ internal static class ChannelWrap
             + $"; centre {units.Length(c.Center)} from the near end.";
 
         private static string Words(Hole h, DisplayUnits units) =>
-            $"Hole ⌀ {units.Length(h.Diameter)}, {(h.Depth is { } d ? units.Length(d) + " deep" : "through")}; {units.Length(h.X)} from the near end.";
+            $"Hole ⌀ {units.Length(h.Diameter)}, {(h.Depth is { } d ? units.Length(d) + " deep" : "through")}; {units.Length(h.X)} from "
+                + "the near end.";
 
         /// <summary>Pocket over the face and down both edges to the floor; centre line and knife lines.</summary>
         private IEnumerable<SheetEntity> Pocket(Channel c, DisplayUnits units)
@@ -140,7 +146,8 @@ internal static class ChannelWrap
             }
 
             yield return PageText.Left(P(_after, 0).X + 0.001, b + 0.0012, "knife line", PageText.Small, layer: PageLayers.Accent);
-            yield return PageText.Left(P(End, 0).X + 0.003, c.Center + 0.0012, $"centre {units.Length(c.Center)}", PageText.Small, layer: PageLayers.Accent);
+            yield return PageText.Left(
+                P(End, 0).X + 0.003, c.Center + 0.0012, $"centre {units.Length(c.Center)}", PageText.Small, layer: PageLayers.Accent);
         }
 
         private IEnumerable<SheetEntity> Circle(Hole h, DisplayUnits units)

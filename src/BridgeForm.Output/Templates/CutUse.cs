@@ -31,7 +31,8 @@ internal sealed record CutUse(ImmutableArray<Piece> Pieces)
     [
         string.Join(", ", Pieces.Select(p => FormattableString.Invariant($"{p.Mark} × {p.Occurrences.Length}")))
             + FormattableString.Invariant($" ({Pieces.Sum(p => p.Occurrences.Length)} in all)")
-            + $" · {RoleTable.Of(First.Role).Name}, {First.Section} {First.Stock}, {units.Length(First.Shape.Thickness)} × {units.Length(First.Shape.Width)} · {Hand(First.Mark)}",
+            + $" · {RoleTable.Of(First.Role).Name}, {First.Section} {First.Stock}, {units.Length(First.Shape.Thickness)} × "
+            + $"{units.Length(First.Shape.Width)} · {Hand(First.Mark)}",
         $"Face up: {TurnWords.Faces(First).Drawn}.",
     ];
 
@@ -79,7 +80,9 @@ internal static class CutKeys
     public static string? Of(Piece piece, PieceEnd end)
     {
         var cut = piece.Cut(end);
-        return IsSquare(cut) ? null : $"{end}|{Section(piece)}|{Tenths(cut.Mitre)}|{Tenths(cut.Bevel)}|{piece.Role}|{CutUse.Hand(piece.Mark)}";
+        return IsSquare(cut)
+            ? null
+            : $"{end}|{Section(piece)}|{Tenths(cut.Mitre)}|{Tenths(cut.Bevel)}|{piece.Role}|{CutUse.Hand(piece.Mark)}";
     }
 
     /// <summary>Key of everything cut into long faces; null when there is nothing.</summary>
@@ -88,7 +91,8 @@ internal static class CutKeys
         var features = piece.Shape.Channels
             .Select(c => $"{c.Face}:{Millimetres(c.Center)}:{Millimetres(c.Width)}:{Millimetres(c.Depth)}:{Numbers.Fixed(c.FloorSlope, 3)}")
             .Concat(piece.Shape.Holes.Select(h =>
-                $"{h.Face}:{Millimetres(h.X)}:{Millimetres(h.Across)}:{Millimetres(h.Diameter)}:{(h.Depth is { } d ? Millimetres(d) : "through")}"))
+                $"{h.Face}:{Millimetres(h.X)}:{Millimetres(h.Across)}:{Millimetres(h.Diameter)}:"
+                    + $"{(h.Depth is { } d ? Millimetres(d) : "through")}"))
             .ToList();
         return features.Count == 0 ? null : $"{Section(piece)}|{Millimetres(piece.BlankLength)}|{string.Join('|', features)}";
     }

@@ -28,7 +28,8 @@ internal static class EndFace
             $"{use.Marks} · {(end == PieceEnd.Near ? "near end" : "far end")} · face",
             [
                 .. use.Notes(units),
-                $"Mitre {Numbers.DegreeText(cut.Mitre)}, bevel {Numbers.DegreeText(cut.Bevel)}, line on the edge {Numbers.DegreeText(cut.Edge)}. "
+                $"Mitre {Numbers.DegreeText(cut.Mitre)}, bevel {Numbers.DegreeText(cut.Bevel)}, line on the edge "
+                    + $"{Numbers.DegreeText(cut.Edge)}. "
                     + (Reach(cut, units) + " Full line: cut on this face; dashed: on the far face."),
             ],
             [.. new View(piece, end).Entities(units)]);
@@ -37,7 +38,8 @@ internal static class EndFace
     /// <summary>How the saw makes a cut.</summary>
     public static string Reach(EndCut cut, DisplayUnits units) =>
         cut.InReach ? "In reach of the saw."
-        : cut.Wedge > 0 && !cut.NeedsTemplate ? $"Out of reach: saw at {Numbers.DegreeText(Math.Abs(cut.Mitre) - cut.Wedge)} and wedge of {Numbers.DegreeText(cut.Wedge)}."
+        : cut.Wedge > 0 && !cut.NeedsTemplate
+        ? $"Out of reach: saw at {Numbers.DegreeText(Math.Abs(cut.Mitre) - cut.Wedge)} and wedge of {Numbers.DegreeText(cut.Wedge)}."
         : "Out of reach of the saw: mark with the wrap-around template and saw by hand.";
 
     /// <summary>X runs to the right; the drawing keeps the piece's own axes.</summary>

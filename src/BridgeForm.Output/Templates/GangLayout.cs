@@ -44,7 +44,9 @@ internal static class GangLayout
 
     /// <summary>Passes side by side, and in depth no more than the bit's diameter each.</summary>
     public static (int Across, int Deep) Passes(Channel channel, double bit) =>
-        ((int)Math.Ceiling((channel.Width / bit) - Tolerances.WholeRatio), (int)Math.Ceiling((channel.Depth / bit) - Tolerances.WholeRatio));
+        (
+            (int)Math.Ceiling((channel.Width / bit) - Tolerances.WholeRatio),
+            (int)Math.Ceiling((channel.Depth / bit) - Tolerances.WholeRatio));
 
     private static bool IsLevel(Piece piece) => piece.Shape.Channels.All(c => Math.Abs(c.FloorSlope) < Tolerances.LevelFloor);
 
@@ -68,7 +70,8 @@ internal static class GangLayout
             [
                 .. use.Notes(units),
                 $"Clamp them side by side, {WrapAround.FaceName(channel.Face)} on top, faced, crown up, near ends flush against a batten. "
-                    + "Mark centre lines and knife lines from the true-size stick across all of them, score the knife lines, rout against a straight-edge.",
+                    + "Mark centre lines and knife lines from the true-size stick across all of them, score the knife lines, rout against "
+                    + "a straight-edge.",
                 Routing(channel, bit, units),
             ],
             [.. PlanEntities(piece, Math.Min(count, MostDrawn), count, units)]);
@@ -78,7 +81,9 @@ internal static class GangLayout
     {
         var (across, deep) = Passes(channel, bit);
         return FormattableString.Invariant(
-            $"Depth stop {units.Length(channel.Depth)}. Bit {units.Length(bit)}: {across} passes side by side, {deep} in depth, none deeper than the bit is wide; stay inside the knife lines, which lie {units.Length(channel.Width / 2)} each side of the centre line.");
+            $"Depth stop {units.Length(channel.Depth)}. Bit {units.Length(bit)}: {across} passes side by side, {deep} in depth, none "
+                + $"deeper than the bit is wide; stay inside the knife lines, which lie {units.Length(channel.Width / 2)} each side of the "
+                + $"centre line.");
     }
 
     private static IEnumerable<SheetEntity> PlanEntities(Piece piece, int drawn, int count, DisplayUnits units)
@@ -136,7 +141,8 @@ internal static class GangLayout
             [
                 .. use.Notes(units),
                 $"These take a tilting sled: set it to {Numbers.DegreeText(Math.Abs(tilt))}, so that the floor is level under the router; "
-                    + $"{units.Length(Floor(-across / 2))} deep at one side, {units.Length(Floor(across / 2))} at the other, as drawn. Mark the high side before you clamp.",
+                    + $"{units.Length(Floor(-across / 2))} deep at one side, {units.Length(Floor(across / 2))} at the other, as drawn. "
+                    + "Mark the high side before you clamp.",
                 Routing(channel, bit, units),
             ],
             [
@@ -174,7 +180,8 @@ internal static class GangLayout
             }
 
             yield return PageText.Right(
-                channel.Center - (channel.Width / 2) - 0.001, StickHeight - 0.004, "rope " + units.Length(channel.Center), PageText.Small, layer: PageLayers.Accent);
+                channel.Center - (channel.Width / 2) - 0.001, StickHeight - 0.004, "rope " + units.Length(channel.Center), PageText.Small,
+                layer: PageLayers.Accent);
         }
 
         foreach (var hole in piece.Shape.Holes.DistinctBy(h => Tenth(h.X), StringComparer.Ordinal))

@@ -6,7 +6,9 @@ namespace BridgeForm.Output.Templates;
 /// <summary>Strips at true size with all marks of the rope and of the rails, so that nothing is measured twice.</summary>
 internal static class StoryPole
 {
-    /// <summary>A rope longer than this is marked with a tape by the table of rope marks: a paper strip of more sheets creeps. Metres.</summary>
+    /// <summary>
+    /// A rope longer than this is marked with a tape by the table of rope marks: a paper strip of more sheets creeps. Metres.
+    /// </summary>
     private const double LongestRope = 40;
 
     private const double RopeHeight = 0.018;

@@ -43,7 +43,8 @@ internal static class Tiling
             .SelectMany(r => Enumerable.Range(0, columns).Select(c => (Column: c, Row: r, Box: step.Window(c, r))))
             .ToList();
         var texts = block.Entities.OfType<SheetText>().Select(t => (Text: t, Box: PageBox.Of(t))).ToList();
-        var whole = texts.Where(t => windows.Exists(w => Contains(w.Box, t.Box))).Select(t => t.Text).ToHashSet(ReferenceEqualityComparer.Instance);
+        var whole = texts.Where(t => windows.Exists(w => Contains(w.Box, t.Box))).Select(t => t.Text).ToHashSet(
+            ReferenceEqualityComparer.Instance);
         ImmutableArray<SheetEntity> lines = [.. block.Entities.Where(e => e is not SheetText), .. step.MatchLines()];
         return windows.Select(w => Sheet(
             block,

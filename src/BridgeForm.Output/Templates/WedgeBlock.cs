@@ -30,9 +30,12 @@ internal static class WedgeBlock
         return new TemplateBlock(
             $"Wedge of {Numbers.DegreeText(cut.Wedge)} for {use.Marks}",
             [
-                $"Saw set to {Numbers.DegreeText(Math.Abs(cut.Mitre) - cut.Wedge)}, wedge {Numbers.DegreeText(cut.Wedge)}: together the mitre of "
-                    + $"{Numbers.DegreeText(Math.Abs(cut.Mitre))}. Thick end where the saw set-up sheet says. {units.Length(Length)} along the fence, "
-                    + $"{units.Length(ThinEnd)} and {units.Length(thick)} thick at its ends; as high as the fence; screw two layers together if need be.",
+                $"Saw set to {Numbers.DegreeText(Math.Abs(cut.Mitre) - cut.Wedge)}, wedge {Numbers.DegreeText(cut.Wedge)}: together "
+                    + "the mitre of "
+                    + $"{Numbers.DegreeText(Math.Abs(cut.Mitre))}. Thick end where the saw set-up sheet says. {units.Length(Length)} along "
+                    + "the fence, "
+                    + $"{units.Length(ThinEnd)} and {units.Length(thick)} thick at its ends; as high as the fence; screw two layers "
+                    + "together if need be.",
                 .. Cautions,
             ],
             [

@@ -24,7 +24,10 @@ public enum CheckStatus
 /// <param name="Status">Outcome.</param>
 /// <param name="Demand">What the bridge asks, or has.</param>
 /// <param name="Capacity">What it may be; null when there is no limit to compare with.</param>
-/// <param name="Unit">SI unit of both, one for each id: <c>m</c>, <c>N</c>, <c>Pa</c>, <c>Hz</c>, <c>1</c> (slopes, shares, sums of ratios), <c>count</c>; no other.</param>
+/// <param name="Unit">
+/// SI unit of both, one for each id: <c>m</c>, <c>N</c>, <c>Pa</c>, <c>Hz</c>, <c>1</c> (slopes, shares, sums of ratios),
+/// <c>count</c>; no other.
+/// </param>
 /// <param name="Ratio">Demand over capacity so that above 1 is too much; null when nothing is compared.</param>
 /// <param name="Source">Standard, handbook or "common practice, no source"; values not looked up say "from memory".</param>
 /// <param name="Detail">Formula with its numbers put in, where it happens and what would be right.</param>
@@ -58,7 +61,8 @@ public sealed record CheckResult(
     public bool HasNoCapacity { get; } = Ratio is { } ratio && !double.IsFinite(ratio);
 
     /// <summary>Outcome; fails in place of holding where there is no capacity.</summary>
-    public CheckStatus Status { get; init => field = Honest(value, HasNoCapacity); } = Honest(Status, Ratio is { } r && !double.IsFinite(r));
+    public CheckStatus Status { get; init => field = Honest(value, HasNoCapacity); } = Honest(
+        Status, Ratio is { } r && !double.IsFinite(r));
 
     private static CheckStatus Honest(CheckStatus status, bool hasNoCapacity) =>
         hasNoCapacity && status == CheckStatus.Pass ? CheckStatus.Fail : status;
@@ -79,13 +83,17 @@ internal static class Outcome
             id, title, holds ? CheckStatus.Pass : otherwise, demand, capacity, unit, holds ? Math.Min(ratio, 1) : ratio, source, detail);
     }
 
-    /// <summary>As <see cref="AtMost(string, string, double, double, string, string, string, CheckStatus)"/>, of a declared check.</summary>
+    /// <summary>
+    /// As <see cref="AtMost(string, string, double, double, string, string, string, CheckStatus)"/>, of a declared check.
+    /// </summary>
     public static CheckResult AtMost(
         DeclaredCheck check, double demand, double capacity, string unit, string source, string detail,
         CheckStatus otherwise = CheckStatus.Fail) =>
         AtMost(check.Id, check.Title, demand, capacity, unit, source, detail, otherwise);
 
-    /// <summary>As <see cref="AtLeast(string, string, double, double, string, string, string, CheckStatus)"/>, of a declared check.</summary>
+    /// <summary>
+    /// As <see cref="AtLeast(string, string, double, double, string, string, string, CheckStatus)"/>, of a declared check.
+    /// </summary>
     public static CheckResult AtLeast(
         DeclaredCheck check, double had, double needed, string unit, string source, string detail,
         CheckStatus otherwise = CheckStatus.Fail) =>

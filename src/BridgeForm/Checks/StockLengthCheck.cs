@@ -25,7 +25,8 @@ internal static class StockLengthCheck
         var offers = pieces.Select(p => (p.Stock, p.Section)).Distinct()
             .ToDictionary(k => k, k => Offer.List(parameters.StockNamed(k.Stock), k.Section, parameters.Shop, parameters.PriceList));
         var blanks = pieces.Select(p => (Piece: p, Offer: offers[(p.Stock, p.Section)])).ToList();
-        var tooLong = blanks.Where(b => !b.Offer.Gives(b.Piece.BlankLength)).OrderByDescending(b => b.Piece.BlankLength - b.Offer.Longest).ToList();
+        var tooLong =
+            blanks.Where(b => !b.Offer.Gives(b.Piece.BlankLength)).OrderByDescending(b => b.Piece.BlankLength - b.Offer.Longest).ToList();
         return tooLong.Count > 0
             ? Fails(tooLong, words)
             : Passes(pieces.Sum(p => p.Occurrences.Length), blanks.MaxBy(b => b.Piece.BlankLength / b.Offer.Longest), parameters, words);
@@ -36,7 +37,8 @@ internal static class StockLengthCheck
         var (blank, usable) = (closest.Piece.BlankLength, closest.Offer.Longest);
         return new CheckResult(
             Declared.Id, Declared.Title, CheckStatus.Pass, blank, usable, "m", blank / usable, Source,
-            $"all {count} pieces fit boards on sale; closest is {closest.Piece.Mark}, {words.Length(blank)} from a board of {words.Length(closest.Offer.Lengths[^1])}"
+            $"all {count} pieces fit boards on sale; closest is {closest.Piece.Mark}, {words.Length(blank)} from a board of "
+                + $"{words.Length(closest.Offer.Lengths[^1])}"
             + (parameters.Shop.Trim > 0 ? $", {words.Length(usable)} without its trim" : ""));
     }
 
@@ -44,7 +46,8 @@ internal static class StockLengthCheck
     {
         var (worst, longest) = (tooLong[0].Piece.BlankLength, tooLong[0].Offer.Longest);
         var named = tooLong.Select(b =>
-            $"{b.Piece.Mark} ({b.Piece.Occurrences.Length} off) needs {words.Length(b.Piece.BlankLength)}, the longest board gives {words.Length(b.Offer.Longest)}");
+            $"{b.Piece.Mark} ({b.Piece.Occurrences.Length} off) needs {words.Length(b.Piece.BlankLength)}, the longest board gives "
+                + $"{words.Length(b.Offer.Longest)}");
         return new CheckResult(
             Declared.Id, Declared.Title, CheckStatus.Fail, worst, longest, "m",
             longest > 0 ? worst / longest : null, Source,

@@ -21,7 +21,9 @@ public static class Verdict
         return each.Length == 0 ? "" : $"not checked: {each}: no table has values; give your own under values";
     }
 
-    /// <summary>What every sheet says below its caution: checks that fail, and wood that was not checked; empty where there is neither.</summary>
+    /// <summary>
+    /// What every sheet says below its caution: checks that fail, and wood that was not checked; empty where there is neither.
+    /// </summary>
     /// <param name="failing">Ids of checks that fail.</param>
     /// <param name="notChecked">Wood without values.</param>
     public static string SheetText(ImmutableArray<string> failing, ImmutableArray<string> notChecked) => string.Join(

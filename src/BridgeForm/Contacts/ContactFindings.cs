@@ -9,14 +9,20 @@ namespace BridgeForm.Contacts;
 
 /// <summary>What the sweep over all near pairs of parts, ropes included, found. Metres.</summary>
 /// <param name="Pairs">Number of pairs compared.</param>
-/// <param name="Overlaps">Pairs of wooden parts that press into each other by more than the seating tolerance, worst first, at most a hundred.</param>
+/// <param name="Overlaps">
+/// Pairs of wooden parts that press into each other by more than the seating tolerance, worst first, at most a hundred.
+/// </param>
 /// <param name="Gaps">Parts that should bear on another and stand clear of it by more than the seating tolerance, worst first.</param>
-/// <param name="RopeContacts">Wood that a rope touches outside a channel, or enters by more than the seating tolerance, worst first.</param>
+/// <param name="RopeContacts">
+/// Wood that a rope touches outside a channel, or enters by more than the seating tolerance, worst first.
+/// </param>
 /// <param name="OverlapCount">How many such pairs there are, the ones not kept included.</param>
 /// <param name="GapCount">How many such gaps there are, the ones not kept included.</param>
 /// <param name="RopeContactCount">How many such contacts there are, the ones not kept included.</param>
 /// <param name="DeepestOverlap">Largest overlap of any pair of wooden parts; 0 when none overlap.</param>
-/// <param name="WidestGap">Largest gap between parts that should bear; 0 when all touch; of parts nowhere near each other the least it can be.</param>
+/// <param name="WidestGap">
+/// Largest gap between parts that should bear; 0 when all touch; of parts nowhere near each other the least it can be.
+/// </param>
 /// <param name="DeepestRope">Largest depth of a rope in the wood of a base; negative when it touches none.</param>
 public sealed record ContactFindings(
     long Pairs,
@@ -51,7 +57,10 @@ public static class ContactSweep
         BridgeLayout layout, ImmutableArray<Piece> pieces, ImmutableArray<RopeLine> ropes, CancellationToken token = default) =>
         Sweep(layout, SweptPart.Of(pieces), ropes, token);
 
-    /// <summary>As <see cref="Sweep(BridgeLayout, ImmutableArray{Piece}, ImmutableArray{RopeLine}, CancellationToken)"/>, for parts given one by one.</summary>
+    /// <summary>
+    /// As <see cref="Sweep(BridgeLayout, ImmutableArray{Piece}, ImmutableArray{RopeLine}, CancellationToken)"/>, for parts
+    /// given one by one.
+    /// </summary>
     internal static ContactFindings Sweep(
         BridgeLayout layout, ImmutableArray<SweptPart> parts, ImmutableArray<RopeLine> ropes, CancellationToken token = default) =>
         Sweep(parts, Supports.Find(parts, layout.Poses), ropes, layout.Parameters.Frames.Channel.Liner, token);

@@ -64,7 +64,8 @@ internal sealed class Findings
 
     /// <summary>Everything found, worst first.</summary>
     public ContactFindings Result() => new(
-        Pairs, _overlaps.All(), _gaps.All(), _ropes.All(), _overlaps.Count, _gaps.Count, _ropes.Count, _deepestOverlap, _widestGap, _deepestRope);
+        Pairs, _overlaps.All(), _gaps.All(), _ropes.All(), _overlaps.Count, _gaps.Count, _ropes.Count, _deepestOverlap, _widestGap,
+        _deepestRope);
 
     /// <summary>The worst faults of one kind, and how many there were.</summary>
     private sealed class Worst

@@ -51,7 +51,9 @@ internal sealed class Neighbour
 
     /// <summary>How deep two parts lie in each other, metres: the deepest of all pairs of cells; negative when they are apart.</summary>
     /// <param name="other">The other part.</param>
-    /// <param name="enough">Whether they lie deeper than this is the question: a pair of cells known to be no deeper is looked at no further.</param>
+    /// <param name="enough">
+    /// Whether they lie deeper than this is the question: a pair of cells known to be no deeper is looked at no further.
+    /// </param>
     public double DepthIn(Neighbour other, double enough)
     {
         var depth = double.NegativeInfinity;

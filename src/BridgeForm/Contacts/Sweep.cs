@@ -103,7 +103,8 @@ internal sealed class Sweep
         for (var i = 0; i < part.Carriers.Length; i++)
         {
             var gap = part.Gap(i);
-            _findings.AddBearing(part.Part.Id, _parts[part.Carriers[i][0]].Id, double.IsFinite(gap) ? gap : Measured(part, part.Carriers[i], boxes));
+            _findings.AddBearing(
+                part.Part.Id, _parts[part.Carriers[i][0]].Id, double.IsFinite(gap) ? gap : Measured(part, part.Carriers[i], boxes));
         }
     }
 

@@ -36,7 +36,10 @@ public static class FramePoses
         return poses.MoveToImmutable();
     }
 
-    /// <summary>Name of frame <paramref name="index"/> of a bridge whose last frame is <paramref name="last"/>: <c>F03</c>, wider for long bridges.</summary>
+    /// <summary>
+    /// Name of frame <paramref name="index"/> of a bridge whose last frame is <paramref name="last"/>: <c>F03</c>, wider for
+    /// long bridges.
+    /// </summary>
     public static string FrameName(int index, int last) => "F" + Padded(index, last);
 
     /// <summary>Name of bay <paramref name="index"/>, between frames <paramref name="index"/> − 1 and <paramref name="index"/>.</summary>

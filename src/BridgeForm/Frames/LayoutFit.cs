@@ -34,13 +34,16 @@ internal static class LayoutFit
             : lines;
     }
 
-    private static Func<BridgeLayout, IEnumerable<Misfit>>[] Kinds => new Func<BridgeLayout, IEnumerable<Misfit>>[] { Posts, Boards, Guards, RailFit.Check, TreadFit.Check };
+    private static Func<BridgeLayout, IEnumerable<Misfit>>[] Kinds =>
+        new Func<BridgeLayout, IEnumerable<Misfit>>[] { Posts, Boards, Guards, RailFit.Check, TreadFit.Check };
 
     private static IEnumerable<Misfit> Deck(BridgeLayout layout)
     {
         if (layout.Deck.Unsound(layout.Poses) is { } bay)
         {
-            yield return new Misfit(FaultCode.DeckTurnsOver.Id(), Spacing, [EndDepth, Sag, Rise], $"the deck cannot lie on the bases of {Ends(layout, bay)}: it turns over between them");
+            yield return new Misfit(
+                FaultCode.DeckTurnsOver.Id(), Spacing, [EndDepth, Sag, Rise],
+                $"the deck cannot lie on the bases of {Ends(layout, bay)}: it turns over between them");
         }
     }
 
@@ -48,7 +51,8 @@ internal static class LayoutFit
     {
         if (layout.Caps.Unsound(layout.Poses) is { } bay)
         {
-            yield return new Misfit(FaultCode.PostsCross.Id(), PostLength, [Spacing, Sag, Rise], $"the posts of {Ends(layout, bay)} cross above the deck");
+            yield return new Misfit(
+                FaultCode.PostsCross.Id(), PostLength, [Spacing, Sag, Rise], $"the posts of {Ends(layout, bay)} cross above the deck");
         }
     }
 
@@ -58,7 +62,8 @@ internal static class LayoutFit
         {
             if (IsTooShort(Uprights.Post(layout, frame, Side.Right)))
             {
-                return [new Misfit(FaultCode.PostHeadRunsOut.Id(), PostLength, ["frames.post.section", Sag, Rise], $"the cut of the head of {layout.Poses[frame].Name}'s posts runs out at their feet")];
+                return [new Misfit(FaultCode.PostHeadRunsOut.Id(), PostLength, ["frames.post.section", Sag, Rise], $"the cut of the head "
+                    + $"of {layout.Poses[frame].Name}'s posts runs out at their feet")];
             }
         }
 
@@ -71,18 +76,21 @@ internal static class LayoutFit
             ? DeckBoards.Stringers(layout, i, stringer).Take(1)
             : DeckBoards.Boards(layout, i).Take(1));
         var part = layout.Parameters.Deck.Stringer is null ? "boards" : "stringers";
-        return bay is { } at ? [new Misfit(FaultCode.DeckWithoutLength.Id(), Spacing, ["deck.butt_gap", Sag, Rise], $"the {part} between {Ends(layout, at)} have no length")] : [];
+        return bay is { } at ? [new Misfit(FaultCode.DeckWithoutLength.Id(), Spacing, ["deck.butt_gap", Sag, Rise], $"the {part} between "
+            + $"{Ends(layout, at)} have no length")] : [];
     }
 
     private static IEnumerable<Misfit> Guards(BridgeLayout layout)
     {
         if (First(layout, i => [GuardCaps.Lay(layout, i, Side.Right)]) is { } cap)
         {
-            return [new Misfit(FaultCode.PostsCross.Id(), PostLength, [Spacing, Sag, Rise], $"the posts of {Ends(layout, cap)} cross above the deck: the cap between them has no length")];
+            return [new Misfit(FaultCode.PostsCross.Id(), PostLength, [Spacing, Sag, Rise], $"the posts of {Ends(layout, cap)} cross above "
+                + "the deck: the cap between them has no length")];
         }
 
         return First(layout, i => GuardRails.Lay(layout, i, Side.Right)) is { } rail
-            ? [new Misfit(FaultCode.PostsCross.Id(), PostLength, [Spacing, Sag, Rise], $"the posts of {Ends(layout, rail)} meet above the deck: a rail between them has no length")]
+            ? [new Misfit(FaultCode.PostsCross.Id(), PostLength, [Spacing, Sag, Rise], $"the posts of {Ends(layout, rail)} meet above the "
+                + "deck: a rail between them has no length")]
             : [];
     }
 
@@ -111,7 +119,8 @@ internal static class LayoutFit
         }
 
         var (y, z) = (member.Shape.Width / 2, member.Shape.Thickness / 2);
-        return !(Edge(-y, -z) > Tolerances.ShortestEdge && Edge(-y, z) > Tolerances.ShortestEdge && Edge(y, -z) > Tolerances.ShortestEdge && Edge(y, z) > Tolerances.ShortestEdge);
+        return !(Edge(-y, -z) > Tolerances.ShortestEdge && Edge(-y, z) > Tolerances.ShortestEdge && Edge(y, -z) > Tolerances.ShortestEdge
+            && Edge(y, z) > Tolerances.ShortestEdge);
 
         double Edge(double aty, double atz) => far.XAt(aty, atz) - near.XAt(aty, atz);
     }

@@ -40,7 +40,8 @@ internal static class RailFit
                 FaultCode.RailsOverlap.Id(),
                 Count,
                 [PostLength, Section],
-                $"the rails of {text.Size(guard.Rail.Width)} overlap: between deck and head are {text.Size(Math.Max(0, room))} along the posts of {layout.Poses[frame].Name}, where the deck lies {text.Size(layout.Deck.Lifts[frame])} above the base");
+                $"the rails of {text.Size(guard.Rail.Width)} overlap: between deck and head are {text.Size(Math.Max(0, room))} along the "
+                    + $"posts of {layout.Poses[frame].Name}, where the deck lies {text.Size(layout.Deck.Lifts[frame])} above the base");
         }
     }
 
@@ -55,8 +56,13 @@ internal static class RailFit
             var overlap = rails.Zip(rails.Skip(1), (below, above) => Overlap(layout, bay, below, above)).DefaultIfEmpty().Max();
             if (overlap > Tolerances.Seating)
             {
-                var what = $"the rails overlap by {text.Size(overlap)} in {FramePoses.BayName(bay, layout.Bays)}: it rises, and square to the rails they stand closer than along the posts";
-                return [guard.RailHeights.IsEmpty ? new Misfit(FaultCode.RailsOverlap.Id(), Count, [PostLength, Section, "ropes.sag", "site.rise"], what) : new Misfit(FaultCode.RailsOverlap.Id(), Section, [Heights, "ropes.sag", "site.rise"], what)];
+                var what = $"the rails overlap by {text.Size(overlap)} in {FramePoses.BayName(bay, layout.Bays)}: it rises, and square to "
+                    + "the rails they stand closer than along the posts";
+                return [
+                    guard.RailHeights.IsEmpty
+                        ? new Misfit(FaultCode.RailsOverlap.Id(), Count, [PostLength, Section, "ropes.sag", "site.rise"], what)
+                        : new Misfit(FaultCode.RailsOverlap.Id(), Section, [Heights, "ropes.sag", "site.rise"], what),
+                ];
             }
         }
 
@@ -89,7 +95,8 @@ internal static class RailFit
                 FaultCode.RailBelowDeck.Id(),
                 "guard.rails.heights.0",
                 [Heights, Section],
-                $"the lowest rail's edge is below the deck's surface at {layout.Poses[frame].Name}, {text.Size(deck)} up along the post, where the deck lies {text.Size(layout.Deck.Lifts[frame])} above the base");
+                $"the lowest rail's edge is below the deck's surface at {layout.Poses[frame].Name}, {text.Size(deck)} up along the post, "
+                    + $"where the deck lies {text.Size(layout.Deck.Lifts[frame])} above the base");
         }
     }
 }
@@ -125,7 +132,11 @@ internal static class TreadFit
                 FaultCode.NoTreadFits.Id(),
                 Spacing,
                 [Section, Gap],
-                FormattableString.Invariant($"no tread fits into {bare.Count} of {layout.Bays} bays: {name} has {text.Size(DeckTreads.Length(layout, bay, stringer))} between its frames' mid-planes, and a tread of {text.Size(deck.Board.Width)} with its gap takes {text.Size(deck.Board.Width + deck.Gap)}")),
+                string.Create(
+                    System.Globalization.CultureInfo.InvariantCulture,
+                    $"no tread fits into {bare.Count} of {layout.Bays} bays: {name} has "
+                        + $"{text.Size(DeckTreads.Length(layout, bay, stringer))} between its frames' mid-planes, and a tread of "
+                        + $"{text.Size(deck.Board.Width)} with its gap takes {text.Size(deck.Board.Width + deck.Gap)}")),
         ];
     }
 
@@ -144,6 +155,7 @@ internal static class TreadFit
                 FaultCode.TreadsTooClose.Id(),
                 Count,
                 [Spacing, Section, Gap],
-                $"treads leave gaps below {text.Size(deck.Gap)} in {FramePoses.BayName(bay, layout.Bays)}, {text.Size(DeckTreads.Length(layout, bay, stringer))} between its frames' mid-planes")];
+                $"treads leave gaps below {text.Size(deck.Gap)} in {FramePoses.BayName(bay, layout.Bays)}, "
+                    + $"{text.Size(DeckTreads.Length(layout, bay, stringer))} between its frames' mid-planes")];
     }
 }

@@ -75,7 +75,10 @@ internal sealed class MemberWeights(BridgeLayout layout)
     // Masses of the parts alike that are summed just now: one list for all, since a bridge is weighed often.
     private readonly List<double> _alike = [];
 
-    /// <summary>Frame <paramref name="index"/> (0 … bays) as it is built on the ground, with its hardware; and what is fixed on it in its place.</summary>
+    /// <summary>
+    /// Frame <paramref name="index"/> (0 … bays) as it is built on the ground, with its hardware; and what is fixed on it in
+    /// its place.
+    /// </summary>
     public (double Built, double Added) Frame(int index)
     {
         var parts = Members.InFrame(layout, index, Sides.Left);
@@ -119,7 +122,8 @@ internal static class MemberVolume
 {
     /// <summary>
     /// In m³: in closed form, or of the solid where only the solid knows it (tapers, and the user's own holes where they meet
-    /// channels, ends or each other). Cuts that leave no solid are weighed as if their tapers and meetings were not there: a weight on the way to
+    /// channels, ends or each other). Cuts that leave no solid are weighed as if their tapers and meetings were not there: a
+    /// weight on the way to
     /// the shape of the rope, after which <see cref="LayoutFit"/> tells the fault. A part turned over weighs nothing.
     /// </summary>
     /// <param name="shape">Stick and cuts.</param>

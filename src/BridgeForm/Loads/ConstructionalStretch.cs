@@ -54,7 +54,10 @@ public sealed record StretchEnd
     /// </summary>
     public ImmutableArray<SupportPull> NewPulls { get; init; } = [];
 
-    /// <summary>The first load case or hoisting row of the new rope, set to its shorter marks, that has no shape, and why; null when all have one.</summary>
+    /// <summary>
+    /// The first load case or hoisting row of the new rope, set to its shorter marks, that has no shape, and why; null when all
+    /// have one.
+    /// </summary>
     public string? NewFailure { get; init; }
 
     /// <summary>Largest tension of the new rope in any case, newtons, with the case; null: no solution.</summary>

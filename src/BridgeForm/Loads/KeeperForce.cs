@@ -37,7 +37,10 @@ public sealed record KeeperForce(string Frame, string Case, double Load, double 
         return [.. worst.OfType<KeeperForce>()];
     }
 
-    /// <summary>Every interior frame in one case, on its more heavily loaded rope, in the order of the frames; none where the case has no solution.</summary>
+    /// <summary>
+    /// Every interior frame in one case, on its more heavily loaded rope, in the order of the frames; none where the case has
+    /// no solution.
+    /// </summary>
     /// <param name="result">The case.</param>
     /// <param name="names">Names of all frames, supports' included.</param>
     public static ImmutableArray<KeeperForce> In(LoadCaseResult result, ImmutableArray<string> names) => result.Shape is { } shape

@@ -6,14 +6,18 @@ namespace BridgeForm.Loads;
 /// <summary>What a load to one side lifts at the other rope: the largest load upward of any frame.</summary>
 /// <param name="Case">Id of the load case.</param>
 /// <param name="Frame">Name of the frame.</param>
-/// <param name="Force">Newtons, 0 where nothing is lifted; null where the section rolls over or the case has no shape with so light a bridge.</param>
+/// <param name="Force">
+/// Newtons, 0 where nothing is lifted; null where the section rolls over or the case has no shape with so light a bridge.
+/// </param>
 public sealed record Lift(string Case, string Frame, double? Force)
 {
     // A load whose share of one rope stays below this in the case itself leaves the other rope loaded also when the bridge is
     // lighter: its tilt would have to grow by a tenth of the spacing over the height.
     private const double NearlyAll = 0.9;
 
-    /// <summary>Each case that may lift one, solved again with 0.6 of the bridge's own weight at the low end of its wood's density.</summary>
+    /// <summary>
+    /// Each case that may lift one, solved again with 0.6 of the bridge's own weight at the low end of its wood's density.
+    /// </summary>
     /// <param name="input">What the cases were made from.</param>
     /// <param name="cases">The cases as they were solved.</param>
     /// <param name="names">Names of all frames, supports' included.</param>
@@ -21,7 +25,8 @@ public sealed record Lift(string Case, string Frame, double? Force)
     public static ImmutableArray<Lift> Find(
         LoadCaseInput input, ImmutableArray<LoadCaseResult> cases, ImmutableArray<string> names, CancellationToken token = default)
     {
-        ImmutableArray<string> asked = [.. cases.Where(c => c.LargestShare is null or > NearlyAll && c.Pair?.Loads.IsEven == false).Select(c => c.Id)];
+        ImmutableArray<string> asked =
+            [.. cases.Where(c => c.LargestShare is null or > NearlyAll && c.Pair?.Loads.IsEven == false).Select(c => c.Id)];
         return asked.IsEmpty ? [] : [.. LoadCases.Lifting(input, asked, token).Select(c => In(c, names))];
     }
 

@@ -43,7 +43,10 @@ public static class LoadCases
             }),
         ];
 
-    /// <summary>Cases under which a section is most likely to turn over, in the heat: the empty bridge, people all along, on either half, on one side.</summary>
+    /// <summary>
+    /// Cases under which a section is most likely to turn over, in the heat: the empty bridge, people all along, on either
+    /// half, on one side.
+    /// </summary>
     /// <param name="input">Design state and loads, the rope's stretch included.</param>
     /// <param name="token">Asked before each case.</param>
     internal static ImmutableArray<LoadCaseResult> InHeat(LoadCaseInput input, CancellationToken token) =>
@@ -72,7 +75,10 @@ public static class LoadCases
     /// <summary>Of the dead load may be counted on against what lifts: 0.6 D (ASCE 7 2.4.1 combination 7, from memory).</summary>
     public const double SureDead = 0.6;
 
-    /// <summary>What lies on the deck of a live-full case, and both ropes under it with all of it in the middle; null when they have no shape.</summary>
+    /// <summary>
+    /// What lies on the deck of a live-full case, and both ropes under it with all of it in the middle; null when they have no
+    /// shape.
+    /// </summary>
     internal static PairCase? Evenly(LoadCaseInput input, string id)
     {
         var loading = Loadings(input).First(l => string.Equals(l.Id, id, StringComparison.Ordinal));

@@ -44,7 +44,10 @@ internal sealed record Loading(
 /// <param name="Heights">Its height over the ropes' axes at each node, metres.</param>
 internal sealed record PlacedLoad(ImmutableArray<double> Weights, double FromMiddle, ImmutableArray<double> Heights)
 {
-    /// <summary>Share of each frame's weight on that rope, by statics: ½ + (e + h·tan θ)/s; the largest of all frames that carry some of it.</summary>
+    /// <summary>
+    /// Share of each frame's weight on that rope, by statics: ½ + (e + h·tan θ)/s; the largest of all frames that carry some of
+    /// it.
+    /// </summary>
     /// <param name="tilts">tan θ, positive where that rope hangs lower.</param>
     /// <param name="spacing">Between the ropes, metres.</param>
     /// <param name="side">+1 for that rope, −1 for the other.</param>

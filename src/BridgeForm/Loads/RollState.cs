@@ -10,7 +10,10 @@ public sealed record RollState
     /// <summary>Id of the load case.</summary>
     public required string Case { get; init; }
 
-    /// <summary>At the highest temperature, with the rope grown by the high end of its stretch and nothing taken up; else as the case is.</summary>
+    /// <summary>
+    /// At the highest temperature, with the rope grown by the high end of its stretch and nothing taken up; else as the case
+    /// is.
+    /// </summary>
     public required bool InHeat { get; init; }
 
     /// <summary>
@@ -73,7 +76,8 @@ public sealed record RollState
         };
     }
 
-    private static RollState Held(LoadCaseResult of, RollState state, LoadCaseInput input) => of.Pair is { } pair && input.Standing is { } standing
+    private static RollState Held(LoadCaseResult of, RollState state, LoadCaseInput input) =>
+        of.Pair is { } pair && input.Standing is { } standing
         ? state with { HeldInPlan = RollFactor.HeldInPlan(pair.Rope, pair.Spacing, pair.Loads, pair.Shape, standing.DeckHeights) }
         : state;
 }

@@ -16,7 +16,9 @@ public sealed record HoistingRow(string Stage, double Temperature, double Sag, d
     /// </summary>
     public double Sight { get; init; }
 
-    /// <summary>Lowest point of the rope axis, metres; a level line of sight touches the rope there. A support when it lies there.</summary>
+    /// <summary>
+    /// Lowest point of the rope axis, metres; a level line of sight touches the rope there. A support when it lies there.
+    /// </summary>
     public RopePoint Lowest { get; init; }
 
     /// <summary>Largest tension of one rope, newtons.</summary>
@@ -29,7 +31,9 @@ public sealed record HoistingRow(string Stage, double Temperature, double Sag, d
 /// <param name="AtMarkingTension">On the rope pulled to the marking tension.</param>
 public sealed record RopeMark(string Frame, double Unstressed, double AtMarkingTension);
 
-/// <summary>A load case: both ropes with the frames that stand on them. Forces and shape are those of the rope that is pulled harder.</summary>
+/// <summary>
+/// A load case: both ropes with the frames that stand on them. Forces and shape are those of the rope that is pulled harder.
+/// </summary>
 public sealed record LoadCaseResult
 {
     /// <summary>Stable id.</summary>
@@ -62,7 +66,9 @@ public sealed record LoadCaseResult
     /// <summary>Movement of each frame's point on the rope from the design state, world axes, metres; supports included.</summary>
     public ImmutableArray<RopePoint> Moves { get; init; } = [];
 
-    /// <summary>Slope of the steepest bay of the deck, rise over run, never negative; of the ropes' chords where no deck lies yet.</summary>
+    /// <summary>
+    /// Slope of the steepest bay of the deck, rise over run, never negative; of the ropes' chords where no deck lies yet.
+    /// </summary>
     public double SteepestDeck { get; init; }
 
     /// <summary>Least clearance over the ground line, metres; null when there is none or the case has no solution.</summary>

@@ -31,7 +31,10 @@ public sealed record RopeWork
     /// <summary>What each interior frame's keeper must hold along one rope, in the case that asks most of it.</summary>
     public ImmutableArray<KeeperForce> Keepers { get; init; } = [];
 
-    /// <summary>Fall of mid-span when one support moves <see cref="SupportMove.Standard"/>, metres; null when the moved ropes have no shape.</summary>
+    /// <summary>
+    /// Fall of mid-span when one support moves <see cref="SupportMove.Standard"/>, metres; null when the moved ropes have no
+    /// shape.
+    /// </summary>
     public double? MidSpanDropWhenSupportMoves { get; init; }
 
     /// <summary>Why there is no such shape; null when there is one.</summary>
@@ -96,7 +99,8 @@ public sealed record RopeWork
     }
 
     /// <summary>The load cases with what they mean for deck, ground and water.</summary>
-    public static ImmutableArray<LoadCaseResult> CasesOf(BridgeParameters parameters, LoadCaseInput input, CancellationToken token = default) =>
+    public static ImmutableArray<LoadCaseResult> CasesOf(
+        BridgeParameters parameters, LoadCaseInput input, CancellationToken token = default) =>
         [.. LoadCases.All(input, token: token).Select(c => CaseSurroundings.Look(parameters, c))];
 
     private static ImmutableArray<RopeModes> ModesOf(LoadCaseInput input, ImmutableArray<LoadCaseResult> cases, CancellationToken token) =>

@@ -4,7 +4,9 @@ using BridgeForm.Ropes.Pairs;
 
 namespace BridgeForm.Loads;
 
-/// <summary>How the empty and the loaded bridge swing: up and down as one rope does, to the side as both with what stands on them.</summary>
+/// <summary>
+/// How the empty and the loaded bridge swing: up and down as one rope does, to the side as both with what stands on them.
+/// </summary>
 internal static class SideMotion
 {
     /// <summary>Modes of one case; null for a bridge without interior frames, and where the case has no shape.</summary>

@@ -35,7 +35,9 @@ public sealed record StandingWeights
     public required ImmutableArray<double> DeckHeights { get; init; }
 
     /// <summary>Weighs every member of a layout where it stands.</summary>
-    /// <remarks>A part lies where the middle of its stick's axis does: bevels, channels and tapers move its centre by millimetres.</remarks>
+    /// <remarks>
+    /// A part lies where the middle of its stick's axis does: bevels, channels and tapers move its centre by millimetres.
+    /// </remarks>
     public static StandingWeights Weigh(BridgeLayout layout, CancellationToken token = default)
     {
         var sums = new Sums[layout.Bays + 1];
@@ -120,7 +122,8 @@ public sealed record StandingWeights
             var (near, far) = part.Shape.LengthRange();
             var middle = part.Placement.ToWorld(new Vector3d((near + far) / 2, 0, 0));
             var (height, along) = (Over(node, slope, middle), part.Placement.X);
-            var volume = MemberVolume.Measure(part.Shape, MemberVolume.IsDrilled(_frames.Holes, part.Role)) * (part.Side == Side.None ? 1 : 2);
+            var volume = MemberVolume.Measure(
+                part.Shape, MemberVolume.IsDrilled(_frames.Holes, part.Role)) * (part.Side == Side.None ? 1 : 2);
             var (inService, low) = _densities[part.Stock];
             var (weight, light) = (volume * inService * BridgeMasses.Gravity, volume * low * BridgeMasses.Gravity);
             var across = ((along.Y * along.Y) + (along.Z * along.Z)) * (far - near) * (far - near) / 12;

@@ -42,7 +42,9 @@ public sealed record SupportPull(
 
 /// <summary>Pull along a backstay. Newtons.</summary>
 /// <param name="Angle">Below the horizontal, radians.</param>
-/// <param name="Tension">Along it: that of the rope where it slides over the saddle; where it is held there, what balances the whole horizontal pull.</param>
+/// <param name="Tension">
+/// Along it: that of the rope where it slides over the saddle; where it is held there, what balances the whole horizontal pull.
+/// </param>
 public sealed record BackstayPull(double Angle, double Tension)
 {
     /// <summary>Away from the span.</summary>

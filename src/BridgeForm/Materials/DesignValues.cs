@@ -115,7 +115,8 @@ public static class DesignValues
 
     // Arguments in psi.
     private static DesignValue Row(
-        string species, string grade, string size, double fb, double ft, double fv, double across, double fc, double e, double? emin, string source) => new()
+        string species, string grade, string size, double fb, double ft, double fv, double across, double fc, double e, double? emin,
+        string source) => new()
         {
             Species = species,
             Grade = grade,

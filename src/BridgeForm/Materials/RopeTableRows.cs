@@ -32,10 +32,12 @@ internal sealed record RopeMake(
 internal static class RopeTableRows
 {
     private const string SmallStrand =
-        "ASTM A475 zinc-coated strand, extra high strength, 7-wire: weight and strength as a maker prints them; area 7·π/4·wire² from the printed wire diameter";
+        "ASTM A475 zinc-coated strand, extra high strength, 7-wire: weight and strength as a maker prints them; area 7·π/4·wire² from the "
+            + "printed wire diameter";
 
     private const string MediumStrand =
-        "ASTM A475 zinc-coated strand, extra high strength, 7-wire: weight and strength from memory; area 7·π/4·wire², wire diameter from memory";
+        "ASTM A475 zinc-coated strand, extra high strength, 7-wire: weight and strength from memory; area 7·π/4·wire², wire diameter "
+            + "from memory";
 
     private const string LargeStrand =
         "ASTM A475 zinc-coated strand, extra high strength, 7-wire: weight and strength from memory; area 0.596·d², from memory";
@@ -47,7 +49,8 @@ internal static class RopeTableRows
         "6x19 class IWRC, RR-W-410 and ASTM A1023: strength and weight from memory; area 0.483·d² (6x25 filler wire), from memory";
 
     private const string Cord =
-        "MIL-DTL-83420 composition A, zinc-coated 7x19: strength as FAA AC 43.13-1B table 7-3 prints it; weight from memory; area from weight, steel density and 1.1 for lay";
+        "MIL-DTL-83420 composition A, zinc-coated 7x19: strength as FAA AC 43.13-1B table 7-3 prints it; weight from memory; area from "
+            + "weight, steel density and 1.1 for lay";
 
     // Wires lie at an angle and carry lubricant: a metre of cord weighs about a tenth more than its metal's cross-section.
     private const double CordLay = 1.1;

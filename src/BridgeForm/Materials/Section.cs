@@ -62,7 +62,8 @@ public static class SectionReader
         var parts = plain.Split('x', StringSplitOptions.TrimEntries);
         if (parts.Length != 2 || parts[0].Length == 0 || parts[1].Length == 0)
         {
-            return Wrong($"{QuantityReader.Quote(text)} is not a section; write a nominal size such as 2x4 or 5/4x6, or a dressed size such as 38 x 89 mm");
+            return Wrong($"{QuantityReader.Quote(text)} is not a section; write a nominal size such as 2x4 or 5/4x6, or a dressed size "
+                + "such as 38 x 89 mm");
         }
 
         return HasUnit(parts[1]) || HasUnit(parts[0]) ? Dressed(parts, text) : Nominal(parts, text);
@@ -79,7 +80,8 @@ public static class SectionReader
 
         var nearest = NearestWord.Find(text.Replace(" ", "", StringComparison.Ordinal), Lumber.Names);
         var hint = nearest is null ? "" : $" (did you mean {nearest}?)";
-        return Wrong($"{QuantityReader.Quote(text)} is not a nominal size of PS 20{hint}; write one such as 2x4, or a dressed size with its unit such as 38 x 89 mm");
+        return Wrong($"{QuantityReader.Quote(text)} is not a nominal size of PS 20{hint}; write one such as 2x4, or a dressed size with "
+            + "its unit such as 38 x 89 mm");
     }
 
     private static SectionReading Dressed(string[] parts, string text)
@@ -95,7 +97,8 @@ public static class SectionReader
         {
             return Wrong(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{QuantityReader.Quote(text)} is out of range; a section's sides are {Smallest * 1000} mm to {Largest * 1000} mm (0.2 in to 23.6 in)"));
+                $"{QuantityReader.Quote(text)} is out of range; a section's sides are {Smallest * 1000} mm to {Largest * 1000} mm (0.2 in "
+                    + $"to 23.6 in)"));
         }
 
         return new(new Section(text.Trim(), Math.Max(first.Value, second.Value), Math.Min(first.Value, second.Value)), null);

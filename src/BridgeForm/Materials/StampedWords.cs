@@ -26,7 +26,9 @@ public static class StampedWords
         ("white-oak", []),
     ];
 
-    /// <summary>The table's word for a grade: <c>No. 1</c>, <c>#1</c> and <c>no1</c> are <c>no1</c>; null for a grade that it has not.</summary>
+    /// <summary>
+    /// The table's word for a grade: <c>No. 1</c>, <c>#1</c> and <c>no1</c> are <c>no1</c>; null for a grade that it has not.
+    /// </summary>
     public static string? Grade(string written)
     {
         var word = Plain(written, keepAnd: true);
@@ -45,12 +47,17 @@ public static class StampedWords
         };
     }
 
-    /// <summary>The built-in key for a species: <c>Southern Pine</c>, <c>SYP</c> and <c>southern-pine</c> are <c>southern-pine</c>; null for none.</summary>
+    /// <summary>
+    /// The built-in key for a species: <c>Southern Pine</c>, <c>SYP</c> and <c>southern-pine</c> are <c>southern-pine</c>; null
+    /// for none.
+    /// </summary>
     public static string? Species(string written)
     {
         var word = Plain(written, keepAnd: false);
         return s_species
-            .Where(s => string.Equals(Plain(s.Key, keepAnd: false), word, StringComparison.Ordinal) || s.Words.Contains(word, StringComparer.Ordinal))
+            .Where(
+                s => string.Equals(Plain(s.Key, keepAnd: false), word, StringComparison.Ordinal)
+                    || s.Words.Contains(word, StringComparer.Ordinal))
             .Select(s => s.Key)
             .FirstOrDefault();
     }

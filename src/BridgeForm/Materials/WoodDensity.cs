@@ -14,7 +14,8 @@ public static class WoodDensity
     /// <summary>Fibre saturation, per cent: untreated at its wettest, treated in service.</summary>
     public const double WetMoisture = 28;
 
-    private const double KilogramsPerCubicMetrePerPcf = Quantities.Units.KilogramsPerPound / (Quantities.Units.MetresPerFoot * Quantities.Units.MetresPerFoot * Quantities.Units.MetresPerFoot);
+    private const double KilogramsPerCubicMetrePerPcf = Quantities.Units.KilogramsPerPound
+        / (Quantities.Units.MetresPerFoot * Quantities.Units.MetresPerFoot * Quantities.Units.MetresPerFoot);
     private const double WaterPcf = 62.4;
 
     // Freshly treated, still full of water: 55 lb/ft³, from memory.

@@ -33,7 +33,10 @@ internal sealed class Corners
     /// <summary>Size of the box along X.</summary>
     public double Length { get; }
 
-    /// <summary>A sum that no rotation or mirroring of the part changes: how askew its ends are, or the corners' distances from the centre.</summary>
+    /// <summary>
+    /// A sum that no rotation or mirroring of the part changes: how askew its ends are, or the corners' distances from the
+    /// centre.
+    /// </summary>
     public double ShapeSum { get; }
 
     /// <summary>How far <see cref="ShapeSum"/> of two parts can differ that agree at every corner within a tolerance.</summary>
@@ -41,7 +44,10 @@ internal sealed class Corners
 
     private const int PrismCorners = 8;
 
-    /// <summary>Corners of a cut stick. <paramref name="wood"/> are those of its undrilled solid; null for a stick that only two end planes cut.</summary>
+    /// <summary>
+    /// Corners of a cut stick. <paramref name="wood"/> are those of its undrilled solid; null for a stick that only two end
+    /// planes cut.
+    /// </summary>
     public static Corners Find(CutStock stock, IReadOnlyList<Vector3d>? wood)
     {
         var corners = wood is null ? PrismPoints(stock) : [.. wood];
@@ -121,7 +127,8 @@ internal sealed class Corners
         {
             var first = other.Points[WoodCount + (2 * j)];
             var second = other.Points[WoodCount + (2 * j) + 1];
-            var same = Math.Abs(other.Holes[j].Diameter - Holes[hole].Diameter) <= tolerance && other.Holes[j].Through == Holes[hole].Through;
+            var same = Math.Abs(other.Holes[j].Diameter - Holes[hole].Diameter) <= tolerance
+                && other.Holes[j].Through == Holes[hole].Through;
             if (same && (At(first, second) || (Holes[hole].Through && At(second, first))))
             {
                 return true;
@@ -131,7 +138,10 @@ internal sealed class Corners
         return false;
     }
 
-    /// <summary>Whether one of the first <paramref name="count"/> points lies at <paramref name="p"/>; looks at index <paramref name="guess"/> first.</summary>
+    /// <summary>
+    /// Whether one of the first <paramref name="count"/> points lies at <paramref name="p"/>; looks at index
+    /// <paramref name="guess"/> first.
+    /// </summary>
     private static bool Near(Vector3d[] points, int guess, int count, Vector3d p, double tolerance)
     {
         var limit = tolerance * tolerance;

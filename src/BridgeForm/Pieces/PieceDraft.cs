@@ -46,6 +46,7 @@ internal sealed class PieceDraft
             turn.DirectionToLocal(Vector3d.UnitX),
             turn.DirectionToLocal(Vector3d.UnitY),
             turn.DirectionToLocal(Vector3d.UnitZ));
-        _occurrences.Add(new Occurrence(member.Id, member.Placement.Then(back)) { Side = member.Side, Turn = PieceTurn.Of(back.X, back.Z) });
+        _occurrences.Add(
+            new Occurrence(member.Id, member.Placement.Then(back)) { Side = member.Side, Turn = PieceTurn.Of(back.X, back.Z) });
     }
 }

@@ -63,7 +63,10 @@ internal static class Symmetries
         Turn(-Vector3d.UnitX, -Vector3d.UnitZ),
     ];
 
-    /// <summary>Half turns about the three axes; quarter turns about the length as well when the section is square within a tolerance in metres.</summary>
+    /// <summary>
+    /// Half turns about the three axes; quarter turns about the length as well when the section is square within a tolerance in
+    /// metres.
+    /// </summary>
     public static ReadOnlySpan<Placement> List(CutStock stock, double tolerance) =>
         Math.Abs(stock.Width - stock.Thickness) <= tolerance ? Square : Oblong;
 

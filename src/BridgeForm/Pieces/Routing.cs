@@ -37,7 +37,8 @@ public static class Routing
     private static ImmutableArray<string> From(CutStock stock, StockFace face, double bit) =>
     [
         .. Ends(Edge(stock.Near, face), Edge(stock.Far, face)),
-        .. stock.Rips.Select(rip => Edge(rip, face)).OfType<string>().Select(fault => "ripped face " + fault).Distinct(StringComparer.Ordinal),
+        .. stock.Rips.Select(rip => Edge(rip, face)).OfType<string>().Select(fault => "ripped face " + fault).Distinct(
+            StringComparer.Ordinal),
         .. stock.Channels.SelectMany(c => Judge(stock, c, face, bit)).Distinct(StringComparer.Ordinal),
         .. stock.Holes.SelectMany(h => Judge(h, face)).Distinct(StringComparer.Ordinal),
     ];

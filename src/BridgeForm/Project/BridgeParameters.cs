@@ -83,7 +83,9 @@ public sealed record BridgeParameters
     /// <summary>The user's own design values; they go before the built-in ones.</summary>
     public ImmutableArray<DesignValue> Values { get; init; } = [];
 
-    /// <summary>The stock of that name. Throws <see cref="KeyNotFoundException"/> when there is none; the reader has checked all names.</summary>
+    /// <summary>
+    /// The stock of that name. Throws <see cref="KeyNotFoundException"/> when there is none; the reader has checked all names.
+    /// </summary>
     public StockParameters StockNamed(string name) =>
         Stock.FirstOrDefault(s => string.Equals(s.Name, name, StringComparison.Ordinal))
         ?? throw new KeyNotFoundException(name);
@@ -115,7 +117,8 @@ public static class ProjectKeys
         [
             Define.Text("name", "Name for titles").Needed("My footbridge").Starting(),
             Define.Choice("units", "Units that people read in printed matter", "imperial", "imperial", "metric").Starting(),
-            Define.Choice("use", "Sets guard height (36 in or 42 in), the opening under a 4 in sphere, and the live load", "private", "private", "public").Starting(),
+            Define.Choice("use", "Sets guard height (36 in or 42 in), the opening under a 4 in sphere, and "
+                + "the live load", "private", "private", "public").Starting(),
             SiteSection.Keys,
             RopeSection.Keys,
             SaddleSection.Keys,

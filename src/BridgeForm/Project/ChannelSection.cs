@@ -89,7 +89,8 @@ internal static class ChannelSection
         var b = f.Parameters.Frames.Base.Depth;
         if (f.Good(path) && depth >= b - Tolerances.RoundOff)
         {
-            f.Stop(FaultCode.ChannelCutsThrough, path, $"{Last(path)}: '{f.Written(path)}' cuts through the base, which is {f.Size(b)} deep; write less than that, at most a quarter of it is usual ({f.AtMost(b / 4)})", BaseSection);
+            f.Stop(FaultCode.ChannelCutsThrough, path, $"{Last(path)}: '{f.Written(path)}' cuts through the base, which is {f.Size(b)} "
+                + $"deep; write less than that, at most a quarter of it is usual ({f.AtMost(b / 4)})", BaseSection);
         }
     }
 
@@ -100,7 +101,8 @@ internal static class ChannelSection
         var rope = p.Ropes.Rope.Diameter + (2 * p.Frames.Channel.Liner);
         if (w < rope - Tolerances.RoundOff)
         {
-            f.Stop(FaultCode.ChannelTooNarrow, "frames.channel.width", $"width: '{f.Written("frames.channel.width")}' is narrower than the rope with its liners; write at least {f.AtLeast(rope)}");
+            f.Stop(FaultCode.ChannelTooNarrow, "frames.channel.width", $"width: '{f.Written("frames.channel.width")}' is narrower than the "
+                + $"rope with its liners; write at least {f.AtLeast(rope)}");
         }
 
         if (!f.Good(Spacing))
@@ -110,12 +112,15 @@ internal static class ChannelSection
 
         if (p.Ropes.Spacing <= w + Tolerances.RoundOff)
         {
-            f.Stop(FaultCode.ChannelsMeet, Spacing, $"spacing: '{f.Written(Spacing)}' lets the two rope channels run into each other; write more than the channel's width, {f.Size(w)}", "frames.channel.width");
+            f.Stop(FaultCode.ChannelsMeet, Spacing, $"spacing: '{f.Written(Spacing)}' lets the two rope channels run into each other; "
+                + $"write more than the channel's width, {f.Size(w)}", "frames.channel.width");
         }
 
         if (f.Good(BaseLength) && p.Ropes.Spacing + w >= p.Frames.Base.Length - Tolerances.RoundOff)
         {
-            f.Stop(FaultCode.ChannelOverEnd, Spacing, $"spacing: with '{f.Written(Spacing)}' the rope channels run over the ends of the base; write less than {f.AtMost(p.Frames.Base.Length - w)}, or a base longer than {f.AtLeast(p.Ropes.Spacing + w)}", BaseLength);
+            f.Stop(FaultCode.ChannelOverEnd, Spacing, $"spacing: with '{f.Written(Spacing)}' the rope channels run over the ends of the "
+                + $"base; write less than {f.AtMost(p.Frames.Base.Length - w)}, or a base longer than {f.AtLeast(p.Ropes.Spacing + w)}",
+                BaseLength);
         }
     }
 
@@ -131,12 +136,14 @@ internal static class ChannelSection
         var b = f.Parameters.Frames.Base;
         if (keeper.Hole >= b.Along)
         {
-            f.Stop(FaultCode.KeeperTooWide, "frames.keeper.hole", $"hole: '{f.Written("frames.keeper.hole")}' is no smaller than the base, {f.Size(b.Along)}", BaseSection);
+            f.Stop(FaultCode.KeeperTooWide, "frames.keeper.hole", $"hole: '{f.Written("frames.keeper.hole")}' is no smaller than the base, "
+                + $"{f.Size(b.Along)}", BaseSection);
         }
 
         if (f.Good("frames.keeper.depth") && keeper.Depth >= b.Depth - Tolerances.RoundOff)
         {
-            f.Stop(FaultCode.KeeperThrough, "frames.keeper.depth", $"depth: '{f.Written("frames.keeper.depth")}' goes through the base, which is {f.Size(b.Depth)} deep; keeper holes are blind", BaseSection);
+            f.Stop(FaultCode.KeeperThrough, "frames.keeper.depth", $"depth: '{f.Written("frames.keeper.depth")}' goes through the base, "
+                + $"which is {f.Size(b.Depth)} deep; keeper holes are blind", BaseSection);
         }
     }
 
@@ -147,7 +154,8 @@ internal static class ChannelSection
         var least = p.Frames.Channel.Width + keeper.Hole;
         if (keeper.Spread < least - Tolerances.RoundOff)
         {
-            f.Stop(FaultCode.KeeperInChannel, path, $"spread: {f.Size(keeper.Spread)} puts the keeper holes into the rope channel; write at least {f.AtLeast(least)}", "frames.channel.width", "frames.keeper.hole");
+            f.Stop(FaultCode.KeeperInChannel, path, $"spread: {f.Size(keeper.Spread)} puts the keeper holes into the rope channel; write "
+                + $"at least {f.AtLeast(least)}", "frames.channel.width", "frames.keeper.hole");
         }
 
         if (!f.Good(Spacing))
@@ -157,7 +165,8 @@ internal static class ChannelSection
 
         if (keeper.Spread + keeper.Hole >= p.Ropes.Spacing)
         {
-            f.Stop(FaultCode.KeepersMeet, path, $"spread: {f.Size(keeper.Spread)} lets the keeper holes of the two ropes meet; write less than {f.AtMost(p.Ropes.Spacing - keeper.Hole)}", Spacing);
+            f.Stop(FaultCode.KeepersMeet, path, $"spread: {f.Size(keeper.Spread)} lets the keeper holes of the two ropes meet; write less "
+                + $"than {f.AtMost(p.Ropes.Spacing - keeper.Hole)}", Spacing);
         }
 
         var most = p.Frames.Base.Length - p.Ropes.Spacing - keeper.Hole;
@@ -165,7 +174,9 @@ internal static class ChannelSection
         {
             f.Stop(FaultCode.KeeperOverEnd, path, most > least
                 ? $"spread: {f.Size(keeper.Spread)} puts the outer keeper holes over the ends of the base; write at most {f.AtMost(most)}"
-                : $"spread: {f.Size(keeper.Spread)} puts the outer keeper holes over the ends of the base; make the base at least {f.AtLeast(p.Ropes.Spacing + keeper.Spread + keeper.Hole)} long", BaseLength, Spacing);
+                : $"spread: {f.Size(keeper.Spread)} puts the outer keeper holes over the ends of the base; make the base at least "
+                    + $"{f.AtLeast(p.Ropes.Spacing + keeper.Spread + keeper.Hole)} long",
+                BaseLength, Spacing);
         }
     }
 

@@ -70,7 +70,8 @@ internal static class DeckSection
                     Define.Section("section", "Lies flat", "2x6", "38 x 140 mm"),
                     Define.StockName("treated"),
                 ]).AllStarting(),
-            (Define.Whole("count", "Boards side by side, or treads in a bay; auto for as many as fit", "1", "1000", "auto") with { Choices = ["auto"] }).Starting(),
+            (Define.Whole("count", "Boards side by side, or treads in a bay; auto for as "
+                + "many as fit", "1", "1000", "auto") with { Choices = ["auto"] }).Starting(),
             Define.Length("gap", "Least gap between boards", "0 in", "6 in", "1/4 in", "6 mm").Starting(),
             Define.Length("side_gap", "Gap from the outermost boards to the posts' feet", "0 in", "2 ft", "1/2 in", "12 mm").Starting(),
             Define.Length("butt_gap", "Gap between boards that meet end to end at a frame", "0 in", "2 in", "1/8 in", "3 mm").Starting(),
@@ -107,7 +108,8 @@ internal static class DeckSection
         var deck = f.Parameters.Deck;
         if (deck.Layout == DeckLayout.Along && f.Values.Given("deck.stringer"))
         {
-            f.Stop(FaultCode.StringerUnused, "deck.stringer", "stringer: boards that run along need no stringers; take it out, or write layout: across");
+            f.Stop(FaultCode.StringerUnused, "deck.stringer", "stringer: boards that run along need no stringers; take it out, or write "
+                + "layout: across");
         }
 
         if (!f.Good("frames.post.foot", "deck.layout", "deck.side_gap", "deck.gap"))
@@ -146,7 +148,9 @@ internal static class DeckSection
         }
         else if (f.Good(Count) && deck.Count > most)
         {
-            f.Stop(FaultCode.TooManyBoards, Count, FormattableString.Invariant($"count: {deck.Count} boards leave gaps below {f.Size(deck.Gap)}; between the posts' feet, less the side gaps, are {f.Size(Width(f))}, room for at most {most}"));
+            f.Stop(FaultCode.TooManyBoards, Count, FormattableString.Invariant($"count: {deck.Count} boards leave gaps below ")
+                + FormattableString.Invariant(
+                    $"{f.Size(deck.Gap)}; between the posts' feet, less the side gaps, are {f.Size(Width(f))}, room for at most {most}"));
         }
     }
 
@@ -157,11 +161,13 @@ internal static class DeckSection
         var room = $"between the posts' feet are {f.Size(2 * foot)}, less {f.Size(gap)} on either side, and {f.Size(needed)} are needed";
         if (2 * foot >= needed && f.Values.Given(SideGap))
         {
-            f.Stop(FaultCode.DeckTooNarrow, SideGap, $"side_gap: with '{f.Written(SideGap)}' {what}: {room}; write at most {f.AtMost(foot - (needed / 2))}");
+            f.Stop(FaultCode.DeckTooNarrow, SideGap, $"side_gap: with '{f.Written(SideGap)}' {what}: {room}; write at most "
+                + $"{f.AtMost(foot - (needed / 2))}");
         }
         else
         {
-            f.Stop(FaultCode.DeckTooNarrow, PostFoot, $"foot: with '{f.Written(PostFoot)}' {what}: {room}; write at least {f.AtLeast(gap + (needed / 2))}, or take a narrower section", "deck.board.section", "deck.stringer.section", SideGap);
+            f.Stop(FaultCode.DeckTooNarrow, PostFoot, $"foot: with '{f.Written(PostFoot)}' {what}: {room}; write at least "
+                + $"{f.AtLeast(gap + (needed / 2))}, or take a narrower section", "deck.board.section", "deck.stringer.section", SideGap);
         }
     }
 
@@ -180,7 +186,9 @@ internal static class DeckSection
         }
         else if (stringer.Count > most)
         {
-            f.Stop(FaultCode.TooManyStringers, path, FormattableString.Invariant($"count: {stringer.Count} stringers do not fit; between the posts' feet, less the side gaps, are {f.Size(Math.Max(0, Width(f)))}, room for at most {Math.Max(0, most)}"));
+            f.Stop(FaultCode.TooManyStringers, path, FormattableString.Invariant($"count: {stringer.Count} stringers do not fit; between ")
+                + FormattableString.Invariant(
+                    $"the posts' feet, less the side gaps, are {f.Size(Math.Max(0, Width(f)))}, room for at most {Math.Max(0, most)}"));
         }
     }
 }

@@ -89,7 +89,8 @@ internal static class FrameSection
             UprightSection.PostKeys,
             UprightSection.BraceKeys,
             ChannelSection.KeeperKeys,
-            Define.Quantity(QuantityKind.Mass, "hardware", "Fasteners and keepers of one frame, as mass on the ropes", "0 lb", "1000 lb", "3 lb", "1.4 kg"),
+            Define.Quantity(QuantityKind.Mass, "hardware", "Fasteners and keepers of one frame, as mass "
+                + "on the ropes", "0 lb", "1000 lb", "3 lb", "1.4 kg"),
         ]).AllStarting();
 
     public static FrameParameters Read(FileValues v, RopeProperties rope)

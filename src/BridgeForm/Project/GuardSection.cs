@@ -77,7 +77,8 @@ internal static class GuardSection
     public static void Check(CheckedFile f)
     {
         if (!f.Good(
-            "guard.rails.section", Heights, Count, "deck.layout", "deck.board.section", "deck.stringer.section", "frames.post.length", "frames.post.lean"))
+            "guard.rails.section", Heights, Count, "deck.layout", "deck.board.section", "deck.stringer.section", "frames.post.length",
+            "frames.post.lean"))
         {
             return;
         }
@@ -104,7 +105,9 @@ internal static class GuardSection
         }
 
         var most = (int)Math.Max(0, Math.Ceiling(room / rail) - 1);
-        f.Stop(FaultCode.TooManyRails, Count, FormattableString.Invariant($"count: {count} rails of {f.Size(rail)} do not fit between deck and head, {f.Size(Math.Max(0, room))} along the post; write at most {most}"), "guard.rails.section", "frames.post.length");
+        f.Stop(FaultCode.TooManyRails, Count, FormattableString.Invariant($"count: {count} rails of {f.Size(rail)} do not fit between ")
+            + FormattableString.Invariant($"deck and head, {f.Size(Math.Max(0, room))} along the post; write at most {most}"),
+            "guard.rails.section", "frames.post.length");
     }
 
     private static void ByHeight(CheckedFile f, double low, double high)
@@ -117,11 +120,13 @@ internal static class GuardSection
             var h = guard.RailHeights[i];
             if (h < low + half - Tolerances.RoundOff || h > high - half + Tolerances.RoundOff)
             {
-                f.Stop(FaultCode.RailOutOfGuard, paths[i], $"heights: '{f.Written(paths[i])}' puts a rail's edge below the deck's surface or above the post's head; allowed is {f.AtLeast(low + half)} to {f.AtMost(high - half)}");
+                f.Stop(FaultCode.RailOutOfGuard, paths[i], $"heights: '{f.Written(paths[i])}' puts a rail's edge below the deck's surface "
+                    + $"or above the post's head; allowed is {f.AtLeast(low + half)} to {f.AtMost(high - half)}");
             }
             else if (i > 0 && h < guard.RailHeights[i - 1] + guard.Rail.Width - Tolerances.RoundOff)
             {
-                f.Stop(FaultCode.RailOnRail, paths[i], $"heights: '{f.Written(paths[i])}' lies on the rail before it; list heights from the lowest up, here at least {f.AtLeast(guard.RailHeights[i - 1] + guard.Rail.Width)}");
+                f.Stop(FaultCode.RailOnRail, paths[i], $"heights: '{f.Written(paths[i])}' lies on the rail before it; list heights from "
+                    + $"the lowest up, here at least {f.AtLeast(guard.RailHeights[i - 1] + guard.Rail.Width)}");
             }
         }
     }

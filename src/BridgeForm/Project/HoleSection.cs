@@ -37,7 +37,8 @@ internal static class HoleSection
         "holes", "Holes of your own, in every member of a kind", [.. RoleTable.All.Where(r => r.TakesHoles).Select(HolesIn)]);
 
     /// <summary>All holes, by the order of the table of roles.</summary>
-    public static ImmutableArray<HoleParameters> Read(FileValues v) => [.. RoleTable.All.Where(r => r.TakesHoles).SelectMany(r => Holes(v, r))];
+    public static ImmutableArray<HoleParameters> Read(FileValues v) =>
+        [.. RoleTable.All.Where(r => r.TakesHoles).SelectMany(r => Holes(v, r))];
 
     public static void Check(CheckedFile f)
     {
@@ -58,9 +59,11 @@ internal static class HoleSection
         }
     }
 
-    private static KeySpec HolesIn(RoleFacts facts) => HolesIn(facts.Name, char.ToUpperInvariant(facts.Many[0]) + facts.Many[1..], facts.Axis == RoleAxis.Across
+    private static KeySpec HolesIn(RoleFacts facts) =>
+        HolesIn(facts.Name, char.ToUpperInvariant(facts.Many[0]) + facts.Many[1..], facts.Axis == RoleAxis.Across
         ? "From the middle of the face; on the side up, on top and bottom towards A"
-        : "From the middle of the face; on the wide face outward from the bridge's middle, so that left and right are mirror images; on top and bottom towards B");
+        : "From the middle of the face; on the wide face outward from the bridge's middle, so that left and right are mirror images; on "
+            + "top and bottom towards B");
 
     private static KeySpec HolesIn(string name, string description, string across) => Define.List(
         name,
@@ -70,8 +73,10 @@ internal static class HoleSection
             "A hole",
             [
                 Define.Choice("face", "The face the bit enters; of a base, top and bottom as it lies", "wide", "wide", "top", "bottom"),
-                Define.Length("from_end", "Along the piece from the long point of its foot (left end of a base)", "0 in", "40 ft", "3 in", "75 mm"),
-                Define.Length("from_far_end", "Along the piece from the long point of its head (right end of a base), in place of from_end", "0 in", "40 ft"),
+                Define.Length(
+                    "from_end", "Along the piece from the long point of its foot (left end of a base)", "0 in", "40 ft", "3 in", "75 mm"),
+                Define.Length("from_far_end", "Along the piece from the long point of its head (right end of a base), in place "
+                    + "of from_end", "0 in", "40 ft"),
                 Define.Length("across", across, "-12 in", "12 in", "0 in", "0 mm"),
                 Define.Length("diameter", "Diameter", "1/16 in", "6 in").Needed("3/8 in", "10 mm"),
                 Define.Length("depth", "Depth of a blind hole", "1/16 in", "24 in") with { DefaultNote = "through" },
@@ -104,7 +109,9 @@ internal static class HoleSection
 
     private static void One(CheckedFile f, string path, string name, HoleParameters hole)
     {
-        if (!f.Good(path, path + ".from_end", path + ".from_far_end", path + ".across", path + ".diameter", path + ".depth", path + ".face"))
+        if (
+            !f.Good(
+                path, path + ".from_end", path + ".from_far_end", path + ".across", path + ".diameter", path + ".depth", path + ".face"))
         {
             return;
         }
@@ -118,26 +125,30 @@ internal static class HoleSection
 
         if (hole.Diameter >= across || hole.Diameter > length)
         {
-            f.Stop(FaultCode.HoleTooWide, path + ".diameter", $"a hole of {f.Size(hole.Diameter)} leaves no wood beside it in the {name}, {f.Size(Math.Min(across, length))} there; write less, or use a larger section");
+            f.Stop(FaultCode.HoleTooWide, path + ".diameter", $"a hole of {f.Size(hole.Diameter)} leaves no wood beside it in the {name}, "
+                + $"{f.Size(Math.Min(across, length))} there; write less, or use a larger section");
             return;
         }
 
         var r = hole.Diameter / 2;
         if (hole.FromEnd < r || hole.FromEnd > length - r)
         {
-            f.Stop(FaultCode.HoleOutsidePart, path + (hole.FromFarEnd ? ".from_far_end" : ".from_end"), $"the hole is not inside the {name}, {f.Length(length)} long; allowed is {f.AtLeast(r)} to {f.AtMost(length - r)}");
+            f.Stop(FaultCode.HoleOutsidePart, path + (hole.FromFarEnd ? ".from_far_end" : ".from_end"), $"the hole is not inside the "
+                + $"{name}, {f.Length(length)} long; allowed is {f.AtLeast(r)} to {f.AtMost(length - r)}");
         }
 
         if (Math.Abs(hole.Across) + r >= across / 2)
         {
             var most = (across / 2) - r;
-            var right = f.Down(most) > 0 ? $"write less than {f.AtMost(most)} to either side of its middle" : "leave across out, or drill less";
+            var right =
+                f.Down(most) > 0 ? $"write less than {f.AtMost(most)} to either side of its middle" : "leave across out, or drill less";
             f.Stop(FaultCode.HoleOffFace, path + ".across", $"the hole runs out of its face, {f.Size(across)} wide; {right}");
         }
 
         if (hole.Depth >= through)
         {
-            f.Stop(FaultCode.HoleThrough, path + ".depth", $"depth: '{f.Written(path + ".depth")}' goes through the {name}, {f.Size(through)}; leave depth out for a hole right through");
+            f.Stop(FaultCode.HoleThrough, path + ".depth", $"depth: '{f.Written(path + ".depth")}' goes through the {name}, "
+                + $"{f.Size(through)}; leave depth out for a hole right through");
         }
     }
 

@@ -5,7 +5,9 @@ using BridgeForm.Quantities;
 
 namespace BridgeForm.Project;
 
-/// <summary>Limits of the builder's own, stricter than the program's; null where the program's stand. The program's are its own figures.</summary>
+/// <summary>
+/// Limits of the builder's own, stricter than the program's; null where the program's stand. The program's are its own figures.
+/// </summary>
 public sealed record LimitParameters
 {
     /// <summary>Roll factor below which a section fails: twice what theory asks of a perfect bridge.</summary>
@@ -42,9 +44,12 @@ internal static class LimitSection
         "limits",
         "Limits of your own; they may only be stricter than those of the checks",
         [
-            Define.Number("roll", "Least roll factor: how many times as high the weights could stand over the ropes; the check fails below 2 without it", "2", "100"),
-            Define.Quantity(QuantityKind.Angle, "cross_slope", "Largest tilt of the deck to one side under load; the check fails above 8 deg (public use: 5 deg) without it", "0.1 deg", "8 deg"),
-            Define.Quantity(QuantityKind.Share, "slope", "Steepest deck under load, rise over run; the check fails above 50 % (1 : 2) without it", "1 %", "50 %"),
+            Define.Number("roll", "Least roll factor: how many times as high the weights could stand over the ropes; the check fails below "
+                + "2 without it", "2", "100"),
+            Define.Quantity(QuantityKind.Angle, "cross_slope", "Largest tilt of the deck to one side under load; the check fails above 8 "
+                + "deg (public use: 5 deg) without it", "0.1 deg", "8 deg"),
+            Define.Quantity(QuantityKind.Share, "slope", "Steepest deck under load, rise over run; the check fails above 50 % (1 : "
+                + "2) without it", "1 %", "50 %"),
         ]);
 
     public static LimitParameters Read(FileValues v) => new()
@@ -60,7 +65,8 @@ internal static class LimitSection
         if (f.Values.Given(Tilt) && f.Good(Tilt) && f.Parameters.Use == BridgeUse.Public
             && f.Parameters.Limits.CrossSlope > LimitParameters.PublicTiltFails + Tolerances.RoundOff)
         {
-            f.Stop(FaultCode.LimitLooser, Tilt, $"cross_slope: '{f.Written(Tilt)}' is looser than the limit for public use; at most 5 deg, or leave it out");
+            f.Stop(FaultCode.LimitLooser, Tilt, $"cross_slope: '{f.Written(Tilt)}' is looser than the limit for public use; at most 5 deg, "
+                + "or leave it out");
         }
     }
 }

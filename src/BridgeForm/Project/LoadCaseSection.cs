@@ -44,7 +44,9 @@ internal static class LoadCaseSection
             Define.Length("to", "Where the area load ends, from support A", "0 ft", "20000 ft") with { DefaultNote = "support B" },
             Define.Quantity(QuantityKind.Force, "force", "Concentrated load", "0 lbf", LoadSection.HeaviestPoint),
             Define.Length("at", "Place of the concentrated load, from support A", "0 ft", "20000 ft") with { DefaultNote = "mid-span" },
-            Define.Quantity(QuantityKind.Temperature, "temperature", "Temperature", "-60 F", "140 F") with { DefaultNote = "the reference temperature" },
+            Define.Quantity(
+                QuantityKind.Temperature, "temperature", "Temperature", "-60 F",
+                "140 F") with { DefaultNote = "the reference temperature" },
         ]);
 
     public static LoadCaseParameters Read(FileValues v, string path) => new()
@@ -72,7 +74,8 @@ internal static class LoadCaseSection
     {
         if (f.Values.TextOrNull(path + ".id") is { } id && !seen.Add(id))
         {
-            f.Stop(FaultCode.CaseIdTaken, path + ".id", $"{QuantityReader.Quote(id)} names another load case already; write an id of its own, such as {QuantityReader.Quote(Free(id, seen))}");
+            f.Stop(FaultCode.CaseIdTaken, path + ".id", $"{QuantityReader.Quote(id)} names another load case already; write an id of its "
+                + $"own, such as {QuantityReader.Quote(Free(id, seen))}");
         }
 
         if (!f.Good("site.span"))
@@ -85,13 +88,15 @@ internal static class LoadCaseSection
         {
             if (f.Values.NumberOrNull(path + key) > span + Tolerances.RoundOff)
             {
-                f.Stop(FaultCode.LoadBeyondBridge, path + key, $"{key[1..]}: '{f.Written(path + key)}' lies beyond support B; the span is {f.Length(span)}");
+                f.Stop(FaultCode.LoadBeyondBridge, path + key, $"{key[1..]}: '{f.Written(path + key)}' lies beyond support B; the span is "
+                    + $"{f.Length(span)}");
             }
         }
 
         if (f.Values.NumberOrNull(path + ".from") >= (f.Values.NumberOrNull(path + ".to") ?? span))
         {
-            f.Stop(FaultCode.LoadReversed, path + ".from", $"from: '{f.Written(path + ".from")}' must be nearer to A than where the load ends");
+            f.Stop(FaultCode.LoadReversed, path + ".from", $"from: '{f.Written(path + ".from")}' must be nearer to A than where "
+                + "the load ends");
         }
     }
 

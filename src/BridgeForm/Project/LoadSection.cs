@@ -24,7 +24,9 @@ public sealed record LoadParameters
     /// <summary>Side of its square patch, metres.</summary>
     public required double PointPatch { get; init; }
 
-    /// <summary>Distance of the load's resultant from the posts' inner face where it stands at the edge, metres; for ropes and bases.</summary>
+    /// <summary>
+    /// Distance of the load's resultant from the posts' inner face where it stands at the edge, metres; for ropes and bases.
+    /// </summary>
     public required double PointEdge { get; init; }
 
     /// <summary>Share of the area load on the more heavily loaded rope, 0.5 to 1.</summary>
@@ -53,7 +55,8 @@ internal static class LoadSection
         [
             (Area("live", "Live load on the clear width between the posts' inner faces at the deck") with
             {
-                DefaultNote = "private 60 psf (2.9 kPa; ASCE 7-16 Table 4.3-1, walkways), public 90 psf (4.3 kPa; AASHTO pedestrian, from memory)",
+                DefaultNote =
+                    "private 60 psf (2.9 kPa; ASCE 7-16 Table 4.3-1, walkways), public 90 psf (4.3 kPa; AASHTO pedestrian, from memory)",
                 Example = "60 psf",
                 MetricExample = "2.9 kPa",
             }).Starting(),
@@ -64,7 +67,8 @@ internal static class LoadSection
                 [
                     Define.Quantity(QuantityKind.Force, "force", "The force", "0 lbf", HeaviestPoint, "300 lbf", "1.35 kN"),
                     Define.Length("patch", "Side of the patch", "1/2 in", "10 ft", "30 in", "750 mm"),
-                    Define.Length("edge", "At the edge: distance of the load's resultant from the posts' inner face, for ropes and bases; boards spread it over the patch", "0 in", "10 ft", "6 in", "150 mm"),
+                    Define.Length("edge", "At the edge: distance of the load's resultant from the posts' inner face, for ropes and bases; "
+                        + "boards spread it over the patch", "0 in", "10 ft", "6 in", "150 mm"),
                 ]).AllStarting(),
             Define.Quantity(QuantityKind.Share, "eccentricity", "Share of the area load on one rope", "55 %", "100 %", "60 %").Starting(),
             Area("uplift", "Upward wind on the deck"),
@@ -94,7 +98,8 @@ internal static class LoadSection
     /// <summary>A point load at the edge stands on its own side of the bridge.</summary>
     public static void Check(CheckedFile f)
     {
-        if (!f.Values.Given(Edge) || !f.Good(Edge, "frames.post.foot", "frames.post.lean", "deck.layout", "deck.board.section", "deck.stringer"))
+        if (!f.Values.Given(Edge)
+            || !f.Good(Edge, "frames.post.foot", "frames.post.lean", "deck.layout", "deck.board.section", "deck.stringer"))
         {
             return;
         }
@@ -102,7 +107,8 @@ internal static class LoadSection
         var half = DeckWidth.BetweenPosts(f.Parameters) / 2;
         if (f.Parameters.Loads.PointEdge > half + Tolerances.RoundOff)
         {
-            f.Stop(FaultCode.EdgeBeyondMiddle, Edge, $"edge: '{f.Written(Edge)}' from the posts' inner face lies beyond the middle of the deck; from there to the middle are {f.AtMost(half)}");
+            f.Stop(FaultCode.EdgeBeyondMiddle, Edge, $"edge: '{f.Written(Edge)}' from the posts' inner face lies beyond the middle of the "
+                + $"deck; from there to the middle are {f.AtMost(half)}");
         }
     }
 

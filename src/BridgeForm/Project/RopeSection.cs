@@ -55,7 +55,8 @@ internal static class RopeSection
             SagKey.Starting(),
             TerminationKeys.Starting(),
             Define.Number("safety_factor", "Breaking strength over the largest tension allowed", "1", "20", "5").Starting(),
-            Define.Quantity(QuantityKind.Force, "marking_tension", "Tension under which the ropes are laid out and marked", "0 lbf", "200000 lbf", "0 lbf", "0 kN"),
+            Define.Quantity(QuantityKind.Force, "marking_tension", "Tension under which the ropes are laid "
+                + "out and marked", "0 lbf", "200000 lbf", "0 lbf", "0 kN"),
             Define.List(
                 "stretch",
                 "Constructional stretch as a range [low, high]",
@@ -98,7 +99,8 @@ internal static class RopeSection
         if (f.Good("ropes.termination.kind", Efficiency) && f.Parameters.Ropes.TerminationKind is "clips"
             && f.Values.NumberOrNull(Efficiency) > ClipsEfficiency + Tolerances.RoundOff)
         {
-            f.Stop(FaultCode.ClipsHoldLess, Efficiency, $"efficiency: '{f.Written(Efficiency)}' is more than clips hold; at most 80 % (TM 5-3810-305-10 Table 4)");
+            f.Stop(FaultCode.ClipsHoldLess, Efficiency, $"efficiency: '{f.Written(Efficiency)}' is more than clips hold; at most 80 % (TM "
+                + "5-3810-305-10 Table 4)");
         }
 
         RopeTypeSection.Check(f);
@@ -108,7 +110,8 @@ internal static class RopeSection
         }
     }
 
-    private static KeySpec SagKey => new("sag", KeyShape.Value, "Sag at mid-span of the finished empty bridge: a share of the span, or a length")
+    private static KeySpec SagKey =>
+        new("sag", KeyShape.Value, "Sag at mid-span of the finished empty bridge: a share of the span, or a length")
     {
         Type = ValueForm.Quantity,
         Kinds = [QuantityKind.Share, QuantityKind.Length],

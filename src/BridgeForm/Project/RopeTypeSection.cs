@@ -16,10 +16,13 @@ internal static class RopeTypeSection
         Keys =
         [
             Define.Length("diameter", "Nominal diameter", "1/16 in", "6 in").Needed("3/4 in", "19 mm"),
-            Define.Quantity(QuantityKind.MassPerLength, "mass_per_length", "Mass per length", "0.001 lb/ft", "100 lb/ft").Needed("1.04 lb/ft", "1.55 kg/m"),
-            Define.Quantity(QuantityKind.Force, "breaking_strength", "Minimum breaking strength of the rope", "50 lbf", "5000000 lbf").Needed("52900 lbf", "235 kN"),
+            Define.Quantity(QuantityKind.MassPerLength, "mass_per_length", "Mass per length", "0.001 lb/ft", "100 lb/ft")
+                .Needed("1.04 lb/ft", "1.55 kg/m"),
+            Define.Quantity(QuantityKind.Force, "breaking_strength", "Minimum breaking strength of the rope", "50 lbf", "5000000 lbf")
+                .Needed("52900 lbf", "235 kN"),
             Define.Quantity(QuantityKind.Area, "metallic_area", "Area of the wires", "0.0005 in2", "30 in2").Needed("0.27 in2", "175 mm2"),
-            Define.Quantity(QuantityKind.Stress, "modulus", "Modulus of the rope, not of its steel", "4351 ksi", "32000 ksi").Needed("15000 ksi", "100 GPa"),
+            Define.Quantity(QuantityKind.Stress, "modulus", "Modulus of the rope, not of its steel", "4351 ksi", "32000 ksi")
+                .Needed("15000 ksi", "100 GPa"),
             Define.Flag("galvanized", "Zinc coated", "false"),
             Define.Text("source", "Where these numbers come from", "the project file"),
         ],
@@ -51,20 +54,23 @@ internal static class RopeTypeSection
     {
         const string Strength = "ropes.type.breaking_strength", Area = "ropes.type.metallic_area";
         var rope = f.Parameters.Ropes.Rope;
-        if (!f.Values.Given(Strength) || !f.Good(Strength, Area) || rope.BreakingStrength <= StrongestWire * rope.MetallicArea * (1 + Tolerances.RoundOff))
+        if (!f.Values.Given(Strength) || !f.Good(Strength, Area)
+            || rope.BreakingStrength <= StrongestWire * rope.MetallicArea * (1 + Tolerances.RoundOff))
         {
             return;
         }
 
         var stress = NumberText.By("0.0#", rope.BreakingStrength / rope.MetallicArea / 1e9);
-        f.Stop(FaultCode.RopeTooStrong, Strength, $"breaking_strength: '{f.Written(Strength)}' over metallic_area '{f.Written(Area)}' is {stress} GPa; no wire holds more than 2.2 GPa: look at both and their units");
+        f.Stop(FaultCode.RopeTooStrong, Strength, $"breaking_strength: '{f.Written(Strength)}' over metallic_area '{f.Written(Area)}' is "
+            + $"{stress} GPa; no wire holds more than 2.2 GPa: look at both and their units");
     }
 
     private static string Unknown(string key, RopeCatalogue ropes)
     {
         var hint = NearestWord.Find(key, ropes.Keys) is { } nearest
             ? $"did you mean {nearest}?"
-            : $"write one such as {ropes.Keys.FirstOrDefault()}, or a mapping with diameter, mass_per_length, breaking_strength, metallic_area and modulus";
+            : $"write one such as {ropes.Keys.FirstOrDefault()}, or a mapping with diameter, mass_per_length, breaking_strength, "
+                + "metallic_area and modulus";
         return $"{QuantityReader.Quote(key)} is not a rope of the built-in table; {hint}";
     }
 

@@ -55,7 +55,11 @@ internal static class ShopSection
                 ]).AllStarting(),
             Define.Length("router_bit", "Diameter of the router bit", "1/64 in", "2 in", "1/4 in", "6 mm").Starting(),
             Define.Length("tolerance", "Parts closer than this at every corner are cut alike", "0.01 mm", "6 mm", "0.5 mm").Starting(),
-            (Define.Choice("paper", "Paper to draw on", "letter", "letter", "tabloid", "arch-d", "a4", "a3", "a1", "roll-24", "roll-36") with { MetricDefault = "a4" }).Starting(),
+            (
+                Define.Choice(
+                    "paper", "Paper to draw on", "letter", "letter", "tabloid", "arch-d", "a4", "a3", "a1", "roll-24",
+                    "roll-36") with { MetricDefault = "a4" })
+                .Starting(),
             Define.Length("trim", "Cut off each end of a stock board before use", "0 in", "12 in", "0 in", "0 mm"),
             Define.Length("offcut", "Shortest offcut worth keeping", "0 in", "20 ft", "12 in", "300 mm"),
             Define.Flag("share_cuts", "Neighbours on a board that are cut at the same angles share one cut", "false"),
@@ -90,7 +94,8 @@ internal static class TreatmentSection
         "Field preservative on cuts in treated wood",
         [
             Define.Whole("coats", "Number of coats", "1", "10", "2"),
-            Define.Quantity(QuantityKind.Coverage, "coverage", "Area covered in one coat", "10 ft2/gal", "2000 ft2/gal", "100 ft2/gal", "2.5 m2/l"),
+            Define.Quantity(
+                QuantityKind.Coverage, "coverage", "Area covered in one coat", "10 ft2/gal", "2000 ft2/gal", "100 ft2/gal", "2.5 m2/l"),
         ]);
 
     public static TreatmentParameters? Read(FileValues v) => v.Given("treatment")

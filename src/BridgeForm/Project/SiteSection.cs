@@ -46,7 +46,9 @@ public sealed record SupportParameters
     /// <summary>Rope from support to anchor; null when the rope ends at the support.</summary>
     public BackstayParameters? Backstay { get; init; }
 
-    /// <summary>Level of the landing's walking surface above the support's rope axis, metres; null: flush with the end frame's deck.</summary>
+    /// <summary>
+    /// Level of the landing's walking surface above the support's rope axis, metres; null: flush with the end frame's deck.
+    /// </summary>
     public double? LandingLevel { get; init; }
 
     /// <summary>Gap between landing and deck, metres; null when not given.</summary>
@@ -72,7 +74,8 @@ internal static class SiteSection
             Define.Length("span", "Horizontal distance, support to support", "3 ft", "20000 ft").Needed("30 ft", "9 m").Starting(),
             Define.Length("rise", "Support B above support A; may be negative", "-7000 ft", "7000 ft", "0 ft", "0 m").Starting(),
             Temperature("reference_temperature", "Temperature at which the design shape holds", "60 F", "15 C").Starting(),
-            Define.List("temperatures", "Other temperatures to look at, from the coldest to the hottest", Temperature("", "Temperature"), 0, 100)
+            Define.List(
+                "temperatures", "Other temperatures to look at, from the coldest to the hottest", Temperature("", "Temperature"), 0, 100)
                 .Starting() with
             { Default = "[20 F, 100 F]", MetricDefault = "[-5 C, 40 C]" },
             Define.List("ground", "Ground line as points [x, y] from support A's rope axis, x growing", Point, 2, 1000),
@@ -105,7 +108,8 @@ internal static class SiteSection
             var x = f.Values.Number(point + ".0");
             if (x <= last)
             {
-                f.Stop(FaultCode.GroundOutOfOrder, point + ".0", $"ground: '{f.Written(point + ".0")}' does not lie beyond the point before it; list points from A towards B");
+                f.Stop(FaultCode.GroundOutOfOrder, point + ".0", $"ground: '{f.Written(point + ".0")}' does not lie beyond the point "
+                    + "before it; list points from A towards B");
             }
 
             last = x;
@@ -130,7 +134,8 @@ internal static class SiteSection
             f.Stop(
                 FaultCode.TemperaturesOneSided,
                 Others,
-                $"temperatures: none is {lacks} than the reference temperature '{f.Written(Reference)}'; give at least one colder, where the ropes pull hardest, and one hotter, where they hang lowest",
+                $"temperatures: none is {lacks} than the reference temperature '{f.Written(Reference)}'; give at least one colder, where "
+                    + "the ropes pull hardest, and one hotter, where they hang lowest",
                 Reference);
         }
     }
@@ -150,7 +155,8 @@ internal static class SiteSection
                 "Rope from the support on to its anchor",
                 [
                     Define.Length("length", "Length of the backstay", "1 in", "3000 ft").Needed("20 ft", "6 m"),
-                    Define.Quantity(QuantityKind.Angle, "angle", "Angle of the backstay below the horizontal", "-80 deg", "89 deg").Needed("30 deg"),
+                    Define.Quantity(QuantityKind.Angle, "angle", "Angle of the backstay below the horizontal", "-80 deg", "89 deg")
+                        .Needed("30 deg"),
                     Define.Choice("saddle", "Rope held on the saddle, or free to slide over it", "fixed", "fixed", "sliding"),
                 ]),
             Define.OptionalMap(

@@ -56,7 +56,8 @@ internal static class SpanRules
             return true;
         }
 
-        f.Stop(FaultCode.SagOutOfRange, "ropes.sag", $"sag: '{f.Written("ropes.sag")}' is out of range; allowed is 0.05 % to 30 % of the span, here {f.LongAtLeast(SmallestSag * span)} to {f.LongAtMost(LargestSag * span)}");
+        f.Stop(FaultCode.SagOutOfRange, "ropes.sag", $"sag: '{f.Written("ropes.sag")}' is out of range; allowed is 0.05 % to 30 % of the "
+            + $"span, here {f.LongAtLeast(SmallestSag * span)} to {f.LongAtMost(LargestSag * span)}");
         return false;
     }
 
@@ -68,7 +69,8 @@ internal static class SpanRules
             return true;
         }
 
-        f.Stop(FaultCode.RiseTooSteep, "site.rise", $"rise: '{f.Written("site.rise")}' is steeper than 1 in 3; over this span at most {f.LongAtMost(most)} up or down");
+        f.Stop(FaultCode.RiseTooSteep, "site.rise", $"rise: '{f.Written("site.rise")}' is steeper than 1 in 3; over this span at most "
+            + $"{f.LongAtMost(most)} up or down");
         return false;
     }
 
@@ -79,7 +81,9 @@ internal static class SpanRules
         if (slope > LargestEndSlope + Tolerances.RoundOff)
         {
             var most = ((LargestEndSlope * span) - rise) / 4;
-            f.Stop(FaultCode.EndSlopeTooSteep, "ropes.sag", $"sag: with '{f.Written("ropes.sag")}' the deck's steeper end slopes {QuantityText.Degrees(Math.Atan(slope))}, more than 45 deg; with this rise sag is at most {f.LongAtMost(most)} ({CheckedFile.ShareAtMost(most / span)})", "site.rise");
+            f.Stop(FaultCode.EndSlopeTooSteep, "ropes.sag", $"sag: with '{f.Written("ropes.sag")}' the deck's steeper end slopes "
+                + $"{QuantityText.Degrees(Math.Atan(slope))}, more than 45 deg; with this rise sag is at most {f.LongAtMost(most)} "
+                + $"({CheckedFile.ShareAtMost(most / span)})", "site.rise");
         }
     }
 
@@ -95,16 +99,20 @@ internal static class SpanRules
         var bays = Math.Ceiling((length / p.Frames.Spacing) - Tolerances.RoundOff);
         if (bays + 1 > ProjectKeys.MostFrames)
         {
-            f.Stop(FaultCode.TooManyFrames, "frames.spacing", FormattableString.Invariant($"spacing: '{f.Written("frames.spacing")}' over this span gives {bays + 1:0} frames, more than {ProjectKeys.MostFrames}; write at least {f.AtLeast(length / (ProjectKeys.MostFrames - 1))}"), "site.span");
+            f.Stop(FaultCode.TooManyFrames, "frames.spacing", FormattableString.Invariant($"spacing: '{f.Written("frames.spacing")}' over ")
+                + FormattableString.Invariant($"this span gives {bays + 1:0} frames, more than {ProjectKeys.MostFrames}; write at least ")
+                + FormattableString.Invariant($"{f.AtLeast(length / (ProjectKeys.MostFrames - 1))}"), "site.span");
         }
         else if (bays < LeastBays)
         {
-            f.Stop(FaultCode.NoFrameBetween, "frames.spacing", $"spacing: '{f.Written("frames.spacing")}' leaves no frame between the two end frames; write less than {f.AtMost(length)}", "site.span");
+            f.Stop(FaultCode.NoFrameBetween, "frames.spacing", $"spacing: '{f.Written("frames.spacing")}' leaves no frame between the two "
+                + $"end frames; write less than {f.AtMost(length)}", "site.span");
         }
 
         if (f.Good("frames.base.section", "frames.base.flat") && p.Frames.Base.Along >= p.Frames.Spacing)
         {
-            f.Stop(FaultCode.FramesTouch, "frames.spacing", $"spacing: '{f.Written("frames.spacing")}' is no more than the base's own size along the bridge, {f.Size(p.Frames.Base.Along)}; the frames would touch", "frames.base.section");
+            f.Stop(FaultCode.FramesTouch, "frames.spacing", $"spacing: '{f.Written("frames.spacing")}' is no more than the base's own size "
+                + $"along the bridge, {f.Size(p.Frames.Base.Along)}; the frames would touch", "frames.base.section");
         }
     }
 }

@@ -83,7 +83,8 @@ internal static class DensitySection
         }
         else if (f.Values.NumberOrNull(inService) is { } middle && (middle < least || middle > most))
         {
-            f.Stop(FaultCode.DensityOutside, inService, $"in_service: '{f.Written(inService)}' must lie between low and high, '{f.Written(low)}' to '{f.Written(high)}'");
+            f.Stop(FaultCode.DensityOutside, inService, $"in_service: '{f.Written(inService)}' must lie between low and high, "
+                + $"'{f.Written(low)}' to '{f.Written(high)}'");
         }
     }
 

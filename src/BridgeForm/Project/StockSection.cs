@@ -71,7 +71,8 @@ internal static class StockSection
                 Define.Text("grade", "Grade, as stamped: no1, No. 1, #1, Select Structural; another one that stands under values", "no2"),
                 Define.Flag("treated", "Pressure-treated with preservative", "false"),
                 Define.Flag("incised", "Incised for treatment", "false"),
-                Define.List("lengths", "Lengths on sale", Define.Length("", "Length", "1 ft", "100 ft"), 1, 100).Needed("[8 ft]", "[2.4 m]"),
+                Define.List("lengths", "Lengths on sale", Define.Length("", "Length", "1 ft", "100 ft"), 1, 100)
+                    .Needed("[8 ft]", "[2.4 m]"),
                 DensitySection.Keys,
             ])) with
     { Default = ImperialStock, MetricDefault = MetricStock, InStarter = true };
@@ -117,7 +118,8 @@ internal static class StockSection
     private static Species SpeciesOf(FileValues v, string path, ImmutableArray<Species> own, FaultList faults)
     {
         var key = v.Text(path);
-        var found = own.FirstOrDefault(s => string.Equals(s.Key, key, StringComparison.Ordinal)) ?? SpeciesTable.Find(StampedWords.Species(key) ?? key);
+        var found = own.FirstOrDefault(s => string.Equals(s.Key, key, StringComparison.Ordinal))
+            ?? SpeciesTable.Find(StampedWords.Species(key) ?? key);
         if (found is not null)
         {
             return found;
@@ -125,7 +127,8 @@ internal static class StockSection
 
         var known = own.Concat(SpeciesTable.All).Select(s => s.Key).Distinct(StringComparer.Ordinal).ToList();
         var hint = NearestWord.Find(key, known) is { } nearest ? $"did you mean {nearest}?" : $"known are {string.Join(", ", known)}";
-        faults.Add(FaultCode.UnknownSpecies, v.Place(path), $"{QuantityReader.Quote(key)} is not a species; {hint} Your own go under species:");
+        faults.Add(
+            FaultCode.UnknownSpecies, v.Place(path), $"{QuantityReader.Quote(key)} is not a species; {hint} Your own go under species:");
         return SpeciesTable.All[0];
     }
 
@@ -142,7 +145,8 @@ internal static class StockSection
         var hint = NearestWord.Find(stock.Grade.ToLowerInvariant(), StampedWords.Grades) is { } nearest
             ? $"did you mean {nearest}?"
             : $"there are {string.Join(", ", StampedWords.Grades)}.";
-        f.Stop(FaultCode.UnknownGrade, path, $"{QuantityReader.Quote(stock.Grade)} is not a grade of the built-in tables; {hint} Values of another grade go under values:");
+        f.Stop(FaultCode.UnknownGrade, path, $"{QuantityReader.Quote(stock.Grade)} is not a grade of the built-in tables; {hint} Values of "
+            + $"another grade go under values:");
     }
 
     private static void Named(CheckedFile f, string path)
@@ -155,7 +159,9 @@ internal static class StockSection
             return;
         }
 
-        var hint = NearestWord.Find(name, names) is { } nearest ? $"did you mean {nearest}?" : $"there are {(names.Count == 0 ? "none" : string.Join(", ", names))}";
+        var hint = NearestWord.Find(name, names) is { } nearest
+            ? $"did you mean {nearest}?"
+            : $"there are {(names.Count == 0 ? "none" : string.Join(", ", names))}";
         f.Stop(FaultCode.UnknownStock, path, $"{QuantityReader.Quote(name)} is not a name under stock; {hint}", "stock");
     }
 }

@@ -53,7 +53,9 @@ internal static class UprightSection
             Define.Section("section", "Its wide face lies in the plane of the frame", "2x4", "38 x 89 mm"),
             Define.Quantity(QuantityKind.Angle, "lean", "Lean inward, from square to the base", "0 deg", "75 deg", "12 deg"),
             Define.Length("foot", "From the middle of the base to the brace's outer face", "1 in", "20 ft", "27-1/2 in", "695 mm"),
-            Define.Length("length", "Long point to long point, in place of foot", "3 in", "12 ft") with { DefaultNote = "from foot", Example = "18 in", MetricExample = "460 mm" },
+            Define.Length(
+                "length", "Long point to long point, in place of foot", "3 in",
+                "12 ft") with { DefaultNote = "from foot", Example = "18 in", MetricExample = "460 mm" },
             Define.StockName("treated"),
         ]) with
     { OneOf = ["foot", "length"] };
@@ -89,7 +91,9 @@ internal static class UprightSection
         var outer = BraceGeometry.PostOuterFoot(post);
         if (outer > half + Tolerances.RoundOff)
         {
-            f.Stop(FaultCode.PostOverEnd, PostFoot, $"foot: with '{f.Written(PostFoot)}' the post stands out over the base's end; write at most {f.AtMost(half - (outer - post.Foot))}, or a base at least {f.AtLeast(2 * outer)} long", "frames.base.length", "frames.post.lean", "frames.post.section");
+            f.Stop(FaultCode.PostOverEnd, PostFoot, $"foot: with '{f.Written(PostFoot)}' the post stands out over the base's end; write at "
+                + $"most {f.AtMost(half - (outer - post.Foot))}, or a base at least {f.AtLeast(2 * outer)} long", "frames.base.length",
+                "frames.post.lean", "frames.post.section");
         }
         else if (f.Good("frames.brace.section", "frames.brace.lean", "frames.brace.foot", "frames.brace.length"))
         {
@@ -103,7 +107,8 @@ internal static class UprightSection
         var between = post.Lean + brace.Lean;
         if (between < SmallestAngle)
         {
-            f.Stop(FaultCode.BraceNeverMeets, "frames.brace.lean", "lean: post and brace both stand upright and never meet; lean the brace inward, 10 deg to 20 deg is usual", "frames.post.lean");
+            f.Stop(FaultCode.BraceNeverMeets, "frames.brace.lean", "lean: post and brace both stand upright and never meet; lean the brace "
+                + "inward, 10 deg to 20 deg is usual", "frames.post.lean");
             return;
         }
 
@@ -121,7 +126,9 @@ internal static class UprightSection
         }
         else if (reason is not null)
         {
-            f.Stop(FaultCode.BraceOutOfPlace, path, $"{(byLength ? "length" : "foot")}: with '{f.Written(path)}' the brace {reason}; write more than {f.AtLeast(Value(post, brace, least, byLength))} and at most {f.AtMost(Value(post, brace, most, byLength))}", "frames.brace.lean", PostFoot, "frames.post.lean", "frames.post.length", "frames.base.length");
+            f.Stop(FaultCode.BraceOutOfPlace, path, $"{(byLength ? "length" : "foot")}: with '{f.Written(path)}' the brace {reason}; write "
+                + $"more than {f.AtLeast(Value(post, brace, least, byLength))} and at most {f.AtMost(Value(post, brace, most, byLength))}",
+                "frames.brace.lean", PostFoot, "frames.post.lean", "frames.post.length", "frames.base.length");
         }
     }
 
@@ -132,10 +139,15 @@ internal static class UprightSection
         var advice = NearestLean(f, post, brace, half, any: false) is { } lean ? $"with this {kept} write {lean}"
             : NearestLean(f, post, brace, half, any: true) is { } other ? $"write {other}, and another {kept}"
             : "no lean has one either: make base or post longer, or lean the post less";
-        f.Stop(FaultCode.NoPlaceForBrace, "frames.brace.lean", $"lean: with '{f.Written("frames.brace.lean")}' there is no place for the brace between post and base's end; {advice}", "frames.brace.foot", "frames.brace.length", PostFoot, "frames.post.length", "frames.base.length");
+        f.Stop(FaultCode.NoPlaceForBrace, "frames.brace.lean", $"lean: with '{f.Written("frames.brace.lean")}' there is no place for the "
+            + $"brace between post and base's end; {advice}", "frames.brace.foot", "frames.brace.length", PostFoot, "frames.post.length",
+            "frames.base.length");
     }
 
-    /// <summary>The lean in tenths of a degree, nearest to the file's, at which the brace's own foot or length (or any) stands; null for none.</summary>
+    /// <summary>
+    /// The lean in tenths of a degree, nearest to the file's, at which the brace's own foot or length (or any) stands; null for
+    /// none.
+    /// </summary>
     private static string? NearestLean(CheckedFile f, PostParameters post, BraceParameters brace, double half, bool any)
     {
         var byLength = f.Values.Given("frames.brace.length");
@@ -156,7 +168,8 @@ internal static class UprightSection
             var trial = brace with { Lean = lean };
             var (least, most) = LongEdges(post, trial, half);
             var edge = byLength ? brace.Length : BraceGeometry.FromFoot(post, lean, brace.Foot).LongEdge;
-            return any ? HasPlace(f, post, trial, (least, most), byLength) : edge > least + Tolerances.RoundOff && edge <= most + Tolerances.RoundOff;
+            return any ? HasPlace(f, post, trial, (least, most), byLength) : edge > least
+                + Tolerances.RoundOff && edge <= most + Tolerances.RoundOff;
         }
     }
 

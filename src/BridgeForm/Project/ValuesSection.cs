@@ -74,9 +74,11 @@ internal static class ValuesSection
         }
 
         var words = new[] { SizeClass.Dimension, SizeClass.Beams, SizeClass.Posts, SizeClass.Timbers };
-        if (f.Values.TextOrNull(size) is { } text && !words.Contains(text, StringComparer.Ordinal) && SectionReader.Read(text).Section is null)
+        if (f.Values.TextOrNull(size) is { } text && !words.Contains(text, StringComparer.Ordinal)
+            && SectionReader.Read(text).Section is null)
         {
-            f.Stop(FaultCode.UnknownSize, size, $"{QuantityReader.Quote(text)} is not a size; write {string.Join(", ", words)}, or a section such as 2x6");
+            f.Stop(FaultCode.UnknownSize, size, $"{QuantityReader.Quote(text)} is not a size; write {string.Join(", ", words)}, or a "
+                + "section such as 2x6");
         }
     }
 

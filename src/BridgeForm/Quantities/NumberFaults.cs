@@ -26,7 +26,8 @@ internal static class NumberFaults
         }
 
         return Minus(body) is var at and >= 0
-            ? $"{QuantityReader.Quote(text)} has a minus sign inside; write {QuantityReader.Quote(sign + body.Remove(at + 1, 1))}, or what is left when something is taken away"
+            ? $"{QuantityReader.Quote(text)} has a minus sign inside; write {QuantityReader.Quote(sign + body.Remove(at + 1, 1))}, or what "
+                + "is left when something is taken away"
             : null;
     }
 
@@ -34,7 +35,9 @@ internal static class NumberFaults
     private static int Groups(string body, int length)
     {
         var count = 0;
-        for (var at = length; at < body.Length && Separators.Contains(body[at], StringComparison.Ordinal) && body[at] == body[length]; at += 1 + GroupLength)
+        for (
+            var at = length; at < body.Length && Separators.Contains(body[at], StringComparison.Ordinal)
+                && body[at] == body[length]; at += 1 + GroupLength)
         {
             var digits = Digits(body.AsSpan(at + 1));
             if (digits.Length == 0)
@@ -68,7 +71,8 @@ internal static class NumberFaults
         var asDecimal = body[length] == ',' && groups == 1 && !rest.StartsWith('.')
             ? $", or {QuantityReader.Quote(sign + body[..end].Replace(',', '.') + rest)} if its comma is a decimal one"
             : "";
-        return $"{QuantityReader.Quote(text)} separates thousands; write the number without, {QuantityReader.Quote(sign + digits + rest)}{asDecimal}";
+        return $"{QuantityReader.Quote(text)} separates thousands; write the number without, "
+            + $"{QuantityReader.Quote(sign + digits + rest)}{asDecimal}";
     }
 
     // After a space and right before a number a dash is a sign: 8 ft -1 in is not 8 ft 1 in. In 8'-1" and 1 - 1/2 it joins.

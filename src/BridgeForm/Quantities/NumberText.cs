@@ -7,7 +7,8 @@ public static class NumberText
 {
     /// <summary>By a pattern of digits such as <c>0.0##</c>.</summary>
     public static string By(string pattern, double number) =>
-        Rounding.ToDecimals(number, pattern.Length - 1 - (pattern.IndexOf('.', StringComparison.Ordinal) is var at and >= 0 ? at : pattern.Length - 1))
+        Rounding.ToDecimals(
+            number, pattern.Length - 1 - (pattern.IndexOf('.', StringComparison.Ordinal) is var at and >= 0 ? at : pattern.Length - 1))
             .ToString(pattern, CultureInfo.InvariantCulture);
 
     /// <summary>At most that many decimals, no trailing zeros.</summary>

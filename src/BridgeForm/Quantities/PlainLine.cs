@@ -17,7 +17,9 @@ public static class PlainLine
 
     /// <summary>Whether a character has a place on the page and no effect beyond it.</summary>
     internal static bool IsPlain(Rune rune) => Rune.GetUnicodeCategory(rune) is not
-        (UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator or UnicodeCategory.Surrogate);
+        (
+            UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator
+                or UnicodeCategory.Surrogate);
 
     /// <summary>
     /// Whether a text can go into titles and tables as it is: one line without control characters, characters that turn text
@@ -71,7 +73,8 @@ public static class PlainLine
             }
             else
             {
-                shown.Append(rune.IsBmp ? "\\u" : "\\U").Append(rune.Value.ToString(rune.IsBmp ? "X4" : "X8", CultureInfo.InvariantCulture));
+                shown.Append(rune.IsBmp ? "\\u" : "\\U").Append(
+                    rune.Value.ToString(rune.IsBmp ? "X4" : "X8", CultureInfo.InvariantCulture));
             }
 
             rest = rest[length..];

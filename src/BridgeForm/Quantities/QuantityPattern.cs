@@ -15,7 +15,8 @@ public static class QuantityPattern
     // A dash joins two numbers when it touches the first or stands apart from both; else it is a minus sign.
     private const string Joint = "(?:" + Dash + Space + "|" + Gap + "+" + Dash + Gap + "+|" + Space + ")";
     private const string InchJoint = "(?:" + Joint + "|" + Space + "," + Space + ")";
-    private const string Number = "(?:[0-9]+" + Joint + "(?:" + Fraction + "|" + Vulgar + ")|" + Fraction + "|" + Vulgar + "|" + Decimal + ")";
+    private const string Number = "(?:[0-9]+"
+        + Joint + "(?:" + Fraction + "|" + Vulgar + ")|" + Fraction + "|" + Vulgar + "|" + Decimal + ")";
     private const string Sign = "(?:" + Dash + "|\\+)?";
 
     // Primes of all sorts for ft and in.

@@ -151,7 +151,8 @@ internal static class LengthTerms
 
         return units.Find(spelling) == Units.Foot
             ? FeetAndInches(units, number, tail, text)
-            : QuantityReader.Wrong($"{QuantityReader.Quote(text)} goes on after its unit; only feet are followed by inches, as in 37 ft 6-1/2 in");
+            : QuantityReader.Wrong(
+                $"{QuantityReader.Quote(text)} goes on after its unit; only feet are followed by inches, as in 37 ft 6-1/2 in");
     }
 
     private static QuantityReading FeetAndInches(UnitSet units, double feet, string tail, string text)

@@ -19,7 +19,8 @@ public static class Rounding
     public static double ToDecimals(double number, int decimals)
     {
         var slack = Math.CopySign(Tolerances.OfAStep * Math.Pow(10, -decimals), number);
-        return Math.Round(Finite.Of(number) + slack, decimals, MidpointRounding.AwayFromZero) is var rounded && rounded is 0 ? 0.0 : rounded;
+        return Math.Round(
+            Finite.Of(number) + slack, decimals, MidpointRounding.AwayFromZero) is var rounded && rounded is 0 ? 0.0 : rounded;
     }
 
     /// <summary>How many steps a value is, rounded to the nearest.</summary>

@@ -39,7 +39,10 @@ public static class Units
         new(
             QuantityKind.Length,
             "a length",
-            [Inch, Foot, new("mm", 1, 1000, Plural("millimetre", "millimeter")), new("cm", 1, 100, Plural("centimetre", "centimeter")), new("m", 1, 1, Plural("metre", "meter"))],
+            [
+                Inch, Foot, new("mm", 1, 1000, Plural("millimetre", "millimeter")), new("cm", 1, 100, Plural("centimetre", "centimeter")),
+                new("m", 1, 1, Plural("metre", "meter")),
+            ],
             "36 ft, 37 ft 6-1/2 in, 5/8 in, 1219 mm or 1.2 m"),
         new(
             QuantityKind.Angle,
@@ -50,14 +53,22 @@ public static class Units
         new(
             QuantityKind.Force,
             "a force",
-            [new("lbf", PoundForce, 1, ["lb", "lbs", .. Plural("pound")]), new("kN", 1000, 1, Plural("kilonewton")), new("N", 1, 1, Plural("newton")), new("kip", 1000 * PoundForce, 1, ["kips"])],
+            [
+                new("lbf", PoundForce, 1, ["lb", "lbs", .. Plural("pound")]), new("kN", 1000, 1, Plural("kilonewton")),
+                new("N", 1, 1, Plural("newton")), new("kip", 1000 * PoundForce, 1, ["kips"]),
+            ],
             "300 lbf or 1.3 kN"),
         new(QuantityKind.Pressure, "a pressure", [Psf, KiloPascal, Pascal, Psi], "60 psf or 2.9 kPa"),
-        new(QuantityKind.Stress, "a strength or modulus", [GigaPascal, MegaPascal, Ksi, Psi, KiloPascal, Pascal], "1600000 psi, 15000 ksi or 100 GPa"),
+        new(
+            QuantityKind.Stress, "a strength or modulus", [GigaPascal, MegaPascal, Ksi, Psi, KiloPascal, Pascal],
+            "1600000 psi, 15000 ksi or 100 GPa"),
         new(
             QuantityKind.Mass,
             "a mass",
-            [new("lb", 45359237, 100000000, ["lbs", "lbm", .. Plural("pound")]), new("kg", 1, 1, Plural("kilogram")), new("g", 1, 1000, Plural("gram"))],
+            [
+                new("lb", 45359237, 100000000, ["lbs", "lbm", .. Plural("pound")]), new("kg", 1, 1, Plural("kilogram")),
+                new("g", 1, 1000, Plural("gram")),
+            ],
             "3 lb or 1.4 kg"),
         new(
             QuantityKind.MassPerLength,
@@ -67,7 +78,10 @@ public static class Units
         new(
             QuantityKind.Area,
             "an area",
-            [new("mm2", 1, 1000000, ["mm²", "mm^2", "sq mm"]), new("in2", SquareInch, 1, ["in²", "in^2", "sq in"]), new("cm2", 1, 10000, ["cm²", "cm^2"])],
+            [
+                new("mm2", 1, 1000000, ["mm²", "mm^2", "sq mm"]), new("in2", SquareInch, 1, ["in²", "in^2", "sq in"]),
+                new("cm2", 1, 10000, ["cm²", "cm^2"]),
+            ],
             "0.27 in2 or 175 mm2"),
         new(
             QuantityKind.Density,

@@ -3,7 +3,9 @@ namespace BridgeForm.Roles;
 /// <summary>Which way the faces of a part look, X from near end to far end (docs/bridge.md, angles of a cut).</summary>
 /// <param name="Drawn">The face that its drawing shows, of which Z is the outward normal.</param>
 /// <param name="Opposite">Where that face looks when the part is rolled half over: against Z.</param>
-/// <param name="AlongY">Where it looks when the part is rolled a quarter: along Y = Z × X; what stands left, of roles that stand on both sides.</param>
+/// <param name="AlongY">
+/// Where it looks when the part is rolled a quarter: along Y = Z × X; what stands left, of roles that stand on both sides.
+/// </param>
 public sealed record FaceWords(string Drawn, string Opposite, string AlongY)
 {
     private static readonly (string One, string Other)[] Opposites =

@@ -2,7 +2,10 @@ using System.Globalization;
 
 namespace BridgeForm.Roles;
 
-/// <summary>Id of a part: <c>F03/base</c>, <c>F03/post-left</c>, <c>B05/board-2</c>, <c>B05/rail-left-1</c>. Written and read here alone.</summary>
+/// <summary>
+/// Id of a part: <c>F03/base</c>, <c>F03/post-left</c>, <c>B05/board-2</c>, <c>B05/rail-left-1</c>. Written and read here
+/// alone.
+/// </summary>
 /// <param name="Owner">Name of its frame or bay.</param>
 /// <param name="Role">What it is for.</param>
 /// <param name="Side">Which side it stands on, of a role that stands on both.</param>

@@ -42,7 +42,8 @@ public static class RoleTable
         new()
         {
             // A wedge.
-            Role = Role.Packer, Letter = "W", Name = "packer", Words = "Thin wedge that fills the gap under a deck board", Wood = WoodKey.LikeBaseButTreated,
+            Role = Role.Packer, Letter = "W", Name = "packer", Words = "Thin wedge that fills the gap under a deck board",
+            Wood = WoodKey.LikeBaseButTreated,
             Joints = [new("packer", "packer to base", JointCount.Each)],
             RestsOn = [Bearing.InFrame(Role.Base)],
             AddedIn = [AssemblyWork.SetEndFrame, AssemblyWork.HangFrame], Rank = 2,

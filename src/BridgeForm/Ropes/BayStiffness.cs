@@ -63,7 +63,8 @@ internal readonly record struct BayStiffness(double Xx, double Xd, double Dd)
     }
 
     private static (double H, double V) FedAtA(LoadCaseRequest rope, RopeSegment segment) => rope.BackstayA is { } a
-        ? new FedBay(rope.UnstressedLengths[0], (0, 0), false).FedFromStart(a, segment.Horizontal, segment.VerticalA, rope.AxialStiffness).Rates
+        ? new FedBay(rope.UnstressedLengths[0], (0, 0), false)
+            .FedFromStart(a, segment.Horizontal, segment.VerticalA, rope.AxialStiffness).Rates
         : (0, 0);
 
     private static (double H, double V) FedAtB(LoadCaseRequest rope, RopeSegment segment, int bay) => rope.BackstayB is { } b

@@ -54,7 +54,8 @@ public static class DesignState
         }
 
         return request.Step == Project.FrameStep.Plan
-            ? DesignRounds.TryFindAt(request, Smallest(request.Span, request.Spacing!.Value), accuracy, maxIterations, out shape, out failure)
+            ? DesignRounds.TryFindAt(
+                request, Smallest(request.Span, request.Spacing!.Value), accuracy, maxIterations, out shape, out failure)
             : TryFindFewest(request, accuracy, maxIterations, out shape, out failure);
     }
 

@@ -19,7 +19,10 @@ public sealed record RopeSegment(double UnstressedLength, double StretchedLength
 /// <summary>A state of one rope in equilibrium. Nodes 0 and last are the supports.</summary>
 public sealed record RopeShape
 {
-    /// <summary>Nodes on the rope axis in the plane of the rope, world x and y in metres; the first is (0, 0), or where support A has moved to on a backstay that gives.</summary>
+    /// <summary>
+    /// Nodes on the rope axis in the plane of the rope, world x and y in metres; the first is (0, 0), or where support A has
+    /// moved to on a backstay that gives.
+    /// </summary>
     public required ImmutableArray<RopePoint> Nodes { get; init; }
 
     /// <summary>One segment a bay.</summary>
@@ -40,7 +43,9 @@ public sealed record RopeShape
     /// <summary>Largest tension anywhere on the rope, newtons.</summary>
     public required double LargestTension { get; init; }
 
-    /// <summary>Whole numbers of parts that its loads were made with (<see cref="SteppedLoads.Steps"/>); empty where loads do not jump.</summary>
+    /// <summary>
+    /// Whole numbers of parts that its loads were made with (<see cref="SteppedLoads.Steps"/>); empty where loads do not jump.
+    /// </summary>
     public ImmutableArray<int> Steps { get; init; } = [];
 
     /// <summary>Vertical distance at half the span from the line A–B down to the rope axis, metres.</summary>

@@ -1,6 +1,9 @@
 namespace BridgeForm.Solids;
 
-/// <summary>A map from a pair of vertex numbers to a number. Open addressing; far cheaper than a dictionary for the few dozen edges of a member.</summary>
+/// <summary>
+/// A map from a pair of vertex numbers to a number. Open addressing; far cheaper than a dictionary for the few dozen edges of a
+/// member.
+/// </summary>
 internal sealed class EdgeTable
 {
     private const ulong Spread = 0x9E3779B97F4A7C15; // 2^64 / golden ratio: Fibonacci hashing (Knuth, vol. 3, 6.4)

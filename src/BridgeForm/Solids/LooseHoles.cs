@@ -49,7 +49,8 @@ internal static class LooseHoles
 
     private static bool IsWithin((Vector3d Low, Vector3d High) box, CutStock stock)
     {
-        if (box.Low.Y < -stock.Width / 2 || box.High.Y > stock.Width / 2 || box.Low.Z < -stock.Thickness / 2 || box.High.Z > stock.Thickness / 2)
+        if (box.Low.Y < -stock.Width / 2 || box.High.Y > stock.Width / 2 || box.Low.Z < -stock.Thickness / 2
+            || box.High.Z > stock.Thickness / 2)
         {
             return false;
         }

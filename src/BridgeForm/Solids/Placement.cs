@@ -9,7 +9,9 @@ public readonly record struct Placement(Vector3d Origin, Vector3d X, Vector3d Y,
     /// <summary>The body's axes are the world's.</summary>
     public static Placement Identity => new(Vector3d.Zero, Vector3d.UnitX, Vector3d.UnitY, Vector3d.UnitZ);
 
-    /// <summary>Axes from the length direction and the thickness direction, both of length one and square to each other; Y = Z × X.</summary>
+    /// <summary>
+    /// Axes from the length direction and the thickness direction, both of length one and square to each other; Y = Z × X.
+    /// </summary>
     public static Placement FromLengthAndThickness(Vector3d origin, Vector3d x, Vector3d z) =>
         new(origin, x, z.Cross(x), z);
 

@@ -29,7 +29,9 @@ public readonly record struct Plane(Vector3d Normal, double Offset)
     /// <summary>The plane moved along its normal by a distance in metres.</summary>
     public Plane Shifted(double distance) => this with { Offset = Offset + distance };
 
-    /// <summary>Normal and offset; the text that records make would print <see cref="Flipped"/> of <see cref="Flipped"/> without end.</summary>
+    /// <summary>
+    /// Normal and offset; the text that records make would print <see cref="Flipped"/> of <see cref="Flipped"/> without end.
+    /// </summary>
     public override string ToString() =>
         string.Create(CultureInfo.InvariantCulture, $"({Normal.X}, {Normal.Y}, {Normal.Z}) at {Offset}");
 }

@@ -140,7 +140,9 @@ internal sealed class PlaneClip
         return _points.Count - 1;
     }
 
-    /// <summary>An edge that lies on the plane and passes through other on-plane vertices is cut in two there, for all faces alike.</summary>
+    /// <summary>
+    /// An edge that lies on the plane and passes through other on-plane vertices is cut in two there, for all faces alike.
+    /// </summary>
     private void SplitTouchedEdges(Shell input)
     {
         foreach (var edge in input.Edges)

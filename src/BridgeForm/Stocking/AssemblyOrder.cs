@@ -35,7 +35,8 @@ public static class AssemblyOrder
             stage++;
             foreach (var (where, work) in Works(frames, groups, hung, bays))
             {
-                ImmutableArray<string> parts = [.. members[where].Where(id => roles[id].AddedIn.Contains(work)).OrderBy(id => roles[id].Rank)];
+                ImmutableArray<string> parts =
+                    [.. members[where].Where(id => roles[id].AddedIn.Contains(work)).OrderBy(id => roles[id].Rank)];
                 if (!parts.IsEmpty || work is AssemblyWork.HangFrame or AssemblyWork.SetEndFrame)
                 {
                     steps.Add(new AssemblyStep(steps.Count + 1, stage, where, work, parts));

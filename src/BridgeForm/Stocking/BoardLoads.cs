@@ -73,7 +73,9 @@ internal static class BoardLoads
 /// <summary>Where each piece lies on a board, and what is left of the board.</summary>
 internal static class BoardLayout
 {
-    /// <summary>Lays the blanks out one after the other, longest first, each followed by a saw cut; the first begins behind the trim.</summary>
+    /// <summary>
+    /// Lays the blanks out one after the other, longest first, each followed by a saw cut; the first begins behind the trim.
+    /// </summary>
     public static PlannedBoard Lay(int number, string section, BoardLoad load, Offer offer, ShopParameters shop)
     {
         var pieces = ImmutableArray.CreateBuilder<BoardPiece>(load.Blanks.Length);

@@ -58,8 +58,11 @@ public static class HardwareList
         int? each = given.Where(g => IsNamed(joint, g.Key)).Select(g => (int?)g.Value).FirstOrDefault();
         var where = string.Create(CultureInfo.InvariantCulture, $"{joint.Count} joints: {joint.What}");
         return each is { } n
-            ? new HardwareItem($"Fasteners, {joint.Name}", n * joint.Count, where, string.Create(CultureInfo.InvariantCulture, $"{n} a joint; {FastenerNote}"), File)
-            : new HardwareItem($"Fasteners, {joint.Name}", null, where, $"count not given: write fasteners: {{ {joint.Name}: N }} into the project file, N from your engineer; {FastenerNote}", Model);
+            ? new HardwareItem(
+                $"Fasteners, {joint.Name}", n * joint.Count, where,
+                string.Create(CultureInfo.InvariantCulture, $"{n} a joint; {FastenerNote}"), File)
+            : new HardwareItem($"Fasteners, {joint.Name}", null, where, $"count not given: write fasteners: {{ {joint.Name}: N }} into the "
+                + $"project file, N from your engineer; {FastenerNote}", Model);
     }
 
     /// <summary>Joints under <c>fasteners</c> that this bridge has none of: not dropped, but told.</summary>
@@ -107,10 +110,12 @@ internal static class RopeHardware
         return cut.Length is { } length
             ? new HardwareItem(
                 name, Ropes, $"{words.Length(length)} each to cut, unstressed",
-                $"{words.Length(cut.BetweenEnds)} from end to end and {words.Length(cut.Termination!.Value)} at each end; {cut.TerminationSource}",
+                $"{words.Length(cut.BetweenEnds)} from end to end and {words.Length(cut.Termination!.Value)} at each end; "
+                    + $"{cut.TerminationSource}",
                 Model)
             : new HardwareItem(
-                name, Ropes, $"{words.Length(cut.BetweenEnds)} each from end to end, unstressed", $"add both ends: {cut.TerminationSource}", Model);
+                name, Ropes, $"{words.Length(cut.BetweenEnds)} each from end to end, unstressed",
+                $"add both ends: {cut.TerminationSource}", Model);
     }
 
     private static IEnumerable<HardwareItem> Ends(Project.RopeParameters ropes, QuantityText words, UnitSystem units)
@@ -125,13 +130,15 @@ internal static class RopeHardware
         if (ropes.Rope.Kind == RopeKind.Strand)
         {
             yield return new HardwareItem(
-                "Rope ends", RopeEnds, AllEnds, "U-bolt clips slip on strand: grips or sockets made for it, to their maker's instructions", Model);
+                "Rope ends", RopeEnds, AllEnds,
+                "U-bolt clips slip on strand: grips or sockets made for it, to their maker's instructions", Model);
             yield break;
         }
 
         yield return Clips(ropes, words, units);
         yield return new HardwareItem(
-            "Thimbles", RopeEnds, "one a rope end", $"for rope of {words.Size(ropes.Rope.Diameter)}; heavy pattern, hot-dip galvanised or stainless", Model);
+            "Thimbles", RopeEnds, "one a rope end",
+            $"for rope of {words.Size(ropes.Rope.Diameter)}; heavy pattern, hot-dip galvanised or stainless", Model);
     }
 
     private static HardwareItem Clips(Project.RopeParameters ropes, QuantityText words, UnitSystem units)
@@ -144,7 +151,9 @@ internal static class RopeHardware
 
         var note = string.Create(
             CultureInfo.InvariantCulture,
-            $"{row.Count} an end, at least; for {row.Size} in rope; {words.Size(row.Spacing)} apart; turn back {words.Size(row.TurnBack)}; torque {new Checks.CheckWords(units).Torque(row.Torque)}, checked again under load; U-bolt on the dead end; drop-forged");
+            $"{row.Count} an end, at least; for {row.Size} in rope; {words.Size(row.Spacing)} apart; turn back {words.Size(row.TurnBack)}; "
+                + $"torque {new Checks.CheckWords(units).Torque(row.Torque)}, checked again under load; U-bolt on the dead end; "
+                + $"drop-forged");
         return new HardwareItem("Rope clips", RopeEnds * row.Count, AllEnds, note, row.Source);
     }
 
@@ -163,7 +172,8 @@ internal static class RopeHardware
         return set.Smallest(pull) is { } size
             ? new HardwareItem(
                 $"{item} {size.Size} in", many, AllEnds,
-                $"{note}; working load {words.Force(size.WorkingLoad)} for {words.Force(pull)}; hot-dip galvanised or stainless", set.Source)
+                $"{note}; working load {words.Force(size.WorkingLoad)} for {words.Force(pull)}; hot-dip galvanised or stainless",
+                set.Source)
             : new HardwareItem(
                 item, many, AllEnds, $"{note}; none of this set carries {words.Force(pull)}: an engineer chooses", set.Source);
     }

@@ -110,6 +110,7 @@ internal static class SharedMitres
     {
         public bool IsSquare => Math.Abs(Mitre) < Tolerances.SameCut && Math.Abs(Bevel) < Tolerances.SameCut;
 
-        public bool Is(Cut other) => Math.Abs(Mitre - other.Mitre) < Tolerances.SameCut && Math.Abs(Bevel - other.Bevel) < Tolerances.SameCut;
+        public bool Is(Cut other) =>
+            Math.Abs(Mitre - other.Mitre) < Tolerances.SameCut && Math.Abs(Bevel - other.Bevel) < Tolerances.SameCut;
     }
 }

@@ -25,7 +25,8 @@ public static class StageSlopes
     /// them. A stage whose shape cannot be found is left out.
     /// </summary>
     public static ImmutableArray<StageSlope> Find(
-        BridgeParameters parameters, RopeShape design, ImmutableArray<Piece> pieces, ImmutableArray<GroupIds> groups, ImmutableArray<AssemblyStep> steps)
+        BridgeParameters parameters, RopeShape design,
+        ImmutableArray<Piece> pieces, ImmutableArray<GroupIds> groups, ImmutableArray<AssemblyStep> steps)
     {
         var count = steps.Length == 0 ? 0 : steps[^1].Stage;
         var stride = Math.Max(1, (count + MostSolved - 1) / MostSolved);

@@ -60,13 +60,17 @@ public static class StockPlanner
         var bought = boards.Sum(b => b.Length);
         var volume = bought * section.Width * section.Thickness;
         var total = loads.Sum(l => offer.Costs[l.Board]);
-        var proven = result is null || total <= result.Value.RoundedBound * (1 + Tolerances.RoundOff) || (result.Value.Best.Proven && !result.Value.Widened);
+        var proven = result is null || total <= result.Value.RoundedBound * (1 + Tolerances.RoundOff)
+            || (result.Value.Best.Proven && !result.Value.Widened);
         return new StockJob
         {
             Stock = pieces[0].Stock,
             Section = pieces[0].Section,
             Boards = boards,
-            TooLong = [.. pieces.Where(p => !offer.Gives(p.BlankLength)).Select(p => new PieceTooLong(p.Mark, p.Occurrences.Length, p.BlankLength, offer.Longest))],
+            TooLong = [
+                .. pieces.Where(p => !offer.Gives(p.BlankLength))
+                    .Select(p => new PieceTooLong(p.Mark, p.Occurrences.Length, p.BlankLength, offer.Longest)),
+            ],
             ByPrice = offer.ByPrice,
             Total = total,
             Bound = result?.Bound ?? 0,

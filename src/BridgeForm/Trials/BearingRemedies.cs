@@ -21,12 +21,14 @@ internal static class BearingRemedies
             if (DeckBearing.Is(check.Id))
             {
                 yield return check.Unit is "m" ? Along(context, check) : new Remedy(
-                    check.Id, "Preliminary: harder wood, or more of it to lie on: a base that measures more along the bridge, a thicker stringer.");
+                    check.Id,
+                    "Preliminary: harder wood, or more of it to lie on: a base that measures more along the bridge, a thicker stringer.");
             }
             else if (string.Equals(check.Id, EndDistance.Declared.Id, StringComparison.Ordinal) && check.Capacity is { } needed)
             {
                 var length = Up(context, context.Parameters.Frames.Base.Length + (2 * (needed - check.Demand)));
-                yield return new Remedy(check.Id, $"Preliminary: with frames.base.length {Text(context, length)} it passes.", Length: length);
+                yield return new Remedy(
+                    check.Id, $"Preliminary: with frames.base.length {Text(context, length)} it passes.", Length: length);
             }
             else if (string.Equals(check.Id, RailSpan.Declared.Id, StringComparison.Ordinal))
             {
@@ -40,13 +42,15 @@ internal static class BearingRemedies
         if (check.Id.StartsWith(RoleTable.Of(Role.Tread).Name, StringComparison.Ordinal))
         {
             var thick = Up(context, check.Capacity!.Value);
-            return new Remedy(check.Id, $"Preliminary: on stringers {Text(context, thick)} thick (deck.stringer.section) it passes.", Length: thick);
+            return new Remedy(
+                check.Id, $"Preliminary: on stringers {Text(context, thick)} thick (deck.stringer.section) it passes.", Length: thick);
         }
 
         var along = Up(context, (2 * check.Capacity!.Value) + context.Parameters.Deck.ButtGap);
         return new Remedy(
             check.Id,
-            $"Preliminary: on bases that measure {Text(context, along)} along the bridge (frames.base.section) it passes. A base 3-1/2 in thick and more may have no channel in a side that is ever pulled: look at base-channel-notch again.",
+            $"Preliminary: on bases that measure {Text(context, along)} along the bridge (frames.base.section) it passes. A base 3-1/2 in "
+                + "thick and more may have no channel in a side that is ever pulled: look at base-channel-notch again.",
             Length: along);
     }
 
@@ -60,8 +64,10 @@ internal static class BearingRemedies
             .FirstOrDefault(s => RailSpan.Check(context with { Parameters = context.Parameters with { Guard = guard with { Rail = s } } })
                 .All(c => c.Status == CheckStatus.Pass));
         return passing is null
-            ? new Remedy(id, "Preliminary: no thicker rail of this width passes; bring the posts closer together, or give values of lumber that is stamped for stress.")
-            : new Remedy(id, $"Preliminary: rails of {Named(context, passing)} in the same wood pass between posts as far apart as now; their weight and the gaps between them change: check again.");
+            ? new Remedy(id, "Preliminary: no thicker rail of this width passes; bring the posts closer together, or give values of lumber "
+                + "that is stamped for stress.")
+            : new Remedy(id, $"Preliminary: rails of {Named(context, passing)} in the same wood pass between posts as far apart as now; "
+                + "their weight and the gaps between them change: check again.");
     }
 
     private static string Named(CheckContext context, Section section) => context.Parameters.Units == UnitSystem.Metric

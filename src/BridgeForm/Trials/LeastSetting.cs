@@ -65,11 +65,14 @@ internal sealed class LeastSetting(Func<int, Trial> make)
         return trial;
     }
 
-    /// <summary>Where the ratio of the last two failures would come to 1 as a power of the setting; as 1 / setting after the first.</summary>
+    /// <summary>
+    /// Where the ratio of the last two failures would come to 1 as a power of the setting; as 1 / setting after the first.
+    /// </summary>
     private int Next(int before, int low)
     {
         var ratio = At(low).Ratio;
-        var power = before == low || !double.IsFinite(At(before).Ratio) ? 1 : -Math.Log(ratio / At(before).Ratio) / Math.Log((double)low / Math.Max(1, before));
+        var power = before == low || !double.IsFinite(At(before).Ratio) ? 1 : -Math.Log(ratio / At(before).Ratio) / Math.Log(
+            (double)low / Math.Max(1, before));
         var growth = Math.Pow(ratio, 1 / power) * Beyond;
         return (int)(low * (power > 0 && double.IsFinite(growth) ? Math.Min(growth, LargestGrowth) : Growth));
     }

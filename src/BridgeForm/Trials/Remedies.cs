@@ -14,7 +14,9 @@ namespace BridgeForm.Trials;
 /// <param name="CheckId">The check it is for.</param>
 /// <param name="Text">For people.</param>
 /// <param name="Rope">Key of a rope that passes; null when this is about something else.</param>
-/// <param name="Length">A sag that passes, or the longest span that a member of the deck carries, metres; null when this is about something else.</param>
+/// <param name="Length">
+/// A sag that passes, or the longest span that a member of the deck carries, metres; null when this is about something else.
+/// </param>
 /// <param name="Spacing">A <c>frames.spacing</c> that passes, metres; null when this is about something else.</param>
 /// <param name="SearchEnded">The search was ended at its limit: something smaller may pass, or something at all.</param>
 public sealed record Remedy(
@@ -104,12 +106,15 @@ public static class Remedies
         var effort = Begin(Bays(parameters), token);
         var passing = RopeTable.Thicker(parameters.Ropes.Rope).FirstOrDefault(r => Try(With(parameters, r), effort, shape).Holds);
         return passing is null && effort.IsSpent
-            ? new Remedy(RopeStrength.Id, $"Preliminary: no thicker rope of this make was found to pass at this sag. {Ended(effort)}", SearchEnded: true)
+            ? new Remedy(
+                RopeStrength.Id, $"Preliminary: no thicker rope of this make was found to pass at this sag. {Ended(effort)}",
+                SearchEnded: true)
             : passing is null
             ? new Remedy(RopeStrength.Id, "Preliminary: no thicker rope of this make in the table passes at this sag.")
             : new Remedy(
                 RopeStrength.Id,
-                $"Preliminary: {passing.Name} is the smallest rope of this make that passes at this sag. Channels, clips and fittings change with it.",
+                $"Preliminary: {passing.Name} is the smallest rope of this make that passes at this sag. Channels, clips and fittings "
+                    + "change with it.",
                 Rope: passing.Name);
     }
 
@@ -120,13 +125,15 @@ public static class Remedies
         var step = Rounding.Step(parameters.Units);
         var deepest = (int)Math.Floor(SpanRules.DeepestSag(parameters.Site) / step);
         var effort = Begin(Bays(parameters), token);
-        var found = new LeastSetting(steps => Try(With(parameters, steps * step), effort, shape)).Above((int)Math.Floor(now / step), deepest);
+        var found = new LeastSetting(steps => Try(With(parameters, steps * step), effort, shape)).Above(
+            (int)Math.Floor(now / step), deepest);
         if (effort.IsSpent)
         {
             return new Remedy(
                 RopeStrength.Id,
                 (found is { } some
-                    ? $"Preliminary: with this rope a sag of {words.Length(some * step)} (about {Quantities.QuantityText.Share(some * step / span)} of the span) passes; less may do. "
+                    ? $"Preliminary: with this rope a sag of {words.Length(some * step)} (about "
+                        + $"{Quantities.QuantityText.Share(some * step / span)} of the span) passes; less may do. "
                     : "Preliminary: no sag was found at which this rope passes. ") + Ended(effort),
                 Length: found * step,
                 SearchEnded: true);
@@ -135,16 +142,20 @@ public static class Remedies
         return found is { } least
             ? new Remedy(
                 RopeStrength.Id,
-                $"Preliminary: with this rope a sag of {words.Length(least * step)} (about {Quantities.QuantityText.Share(least * step / span)} of the span) is the least that passes. The deck gets steeper with it, and the section rolls more easily.",
+                $"Preliminary: with this rope a sag of {words.Length(least * step)} (about "
+                    + $"{Quantities.QuantityText.Share(least * step / span)} of the span) is the least that passes. The deck gets steeper "
+                    + "with it, and the section rolls more easily.",
                 Length: least * step)
             : new Remedy(
                 RopeStrength.Id,
-                $"Preliminary: this rope passes at no sag up to {words.Length(deepest * step)} (about {Quantities.QuantityText.Share(deepest * step / span)} of the span).");
+                $"Preliminary: this rope passes at no sag up to {words.Length(deepest * step)} (about "
+                    + $"{Quantities.QuantityText.Share(deepest * step / span)} of the span).");
     }
 
     /// <summary>In words that the search was not brought to its end.</summary>
     internal static string Ended(Effort effort) =>
-        FormattableString.Invariant($"The search was ended after {effort.Trials} trial designs, because they hardly settle: it may have missed something.");
+        FormattableString.Invariant(
+            $"The search was ended after {effort.Trials} trial designs, because they hardly settle: it may have missed something.");
 
     private static BridgeParameters With(BridgeParameters parameters, double sag) =>
         parameters with { Ropes = parameters.Ropes with { Sag = sag } };
@@ -183,7 +194,8 @@ public static class Remedies
         }
 
         var layout = BridgeLayout.Lay(parameters, rope);
-        var cases = LoadCases.All(LoadCaseInput.Gather(layout, rope, BridgeMasses.Weigh(layout, effort.Token), effort.Token), token: effort.Token);
+        var cases = LoadCases.All(
+            LoadCaseInput.Gather(layout, rope, BridgeMasses.Weigh(layout, effort.Token), effort.Token), token: effort.Token);
         var strength = RopeStrength.Check(parameters, cases, new CheckWords(parameters.Units));
         var solved = cases.All(c => c.Shape is not null);
         return new Trial(

@@ -44,7 +44,8 @@ internal static class RollRemedies
         [
             Wider(parameters, shape, token),
             toOneSide ? Larger(parameters, shape, token) : Flatter(parameters, shape, token),
-            new Remedy(Roll.Id, "Side stays to the banks hold a bridge against rolling too; they are not modelled here and are for a licensed engineer."),
+            new Remedy(Roll.Id, "Side stays to the banks hold a bridge against rolling too; they are not modelled here and are for a "
+                + "licensed engineer."),
         ];
     }
 
@@ -57,12 +58,16 @@ internal static class RollRemedies
         return found is { } least
             ? new Remedy(
                 Roll.Id,
-                $"Preliminary: with the ropes {words.Length(least * step)} apart (ropes.spacing) and bases as much longer it stays upright with the factor that is needed; bases bend more then. {Maybe(effort)}".TrimEnd(),
+                $"Preliminary: with the ropes {words.Length(least * step)} apart (ropes.spacing) and bases as much longer it stays upright "
+                    + $"with the factor that is needed; bases bend more then. {Maybe(effort)}"
+                    .TrimEnd(),
                 Length: least * step,
                 SearchEnded: effort.IsSpent)
             : new Remedy(
                 Roll.Id,
-                $"Preliminary: no distance between the ropes up to {words.Length(WidestSpacing)} was found that keeps it upright. {Maybe(effort)}".TrimEnd(),
+                $"Preliminary: no distance between the ropes up to {words.Length(WidestSpacing)} was found that keeps it upright. "
+                    + $"{Maybe(effort)}"
+                    .TrimEnd(),
                 SearchEnded: effort.IsSpent);
     }
 
@@ -70,15 +75,20 @@ internal static class RollRemedies
     {
         var effort = Remedies.Begin(Remedies.Bays(parameters), token);
         var (words, step, span) = (new QuantityText(parameters.Units), Rounding.Step(parameters.Units), parameters.Site.Span);
-        if (Less(parameters, effort, shape) is not { } sag || Math.Floor(sag / step) * step is var settable && !(settable >= LeastSag * span))
+        if (Less(parameters, effort, shape) is not { } sag
+            || Math.Floor(sag / step) * step is var settable && !(settable >= LeastSag * span))
         {
             return new Remedy(
-                Roll.Id, $"Preliminary: less sag alone was not found to keep it upright. {Maybe(effort)}".TrimEnd(), SearchEnded: effort.IsSpent);
+                Roll.Id, $"Preliminary: less sag alone was not found to keep it upright. {Maybe(effort)}".TrimEnd(),
+                SearchEnded: effort.IsSpent);
         }
 
         return new Remedy(
             Roll.Id,
-            $"Preliminary: with a sag of {words.Length(settable)} (about {QuantityText.Share(settable / span)} of the span) it stays upright with the factor that is needed; the ropes pull harder with less sag, so look at rope-strength again. {Maybe(effort)}".TrimEnd(),
+            $"Preliminary: with a sag of {words.Length(settable)} (about {QuantityText.Share(settable / span)} of the span) it stays "
+                + "upright with the factor that is needed; the ropes pull harder with less sag, so look at rope-strength again. "
+                + $"{Maybe(effort)}"
+                .TrimEnd(),
             Length: settable,
             SearchEnded: effort.IsSpent);
     }
@@ -92,7 +102,8 @@ internal static class RollRemedies
         {
             if (Try(WithSag(parameters, sag), effort, shape).Holds)
             {
-                return Remedies.Largest(s => Try(WithSag(parameters, s), effort, shape).Holds, sag, above, Rounding.Step(parameters.Units) / 2);
+                return Remedies.Largest(
+                    s => Try(WithSag(parameters, s), effort, shape).Holds, sag, above, Rounding.Step(parameters.Units) / 2);
             }
         }
 
@@ -105,10 +116,12 @@ internal static class RollRemedies
         var passing = RopeTable.Thicker(parameters.Ropes.Rope).FirstOrDefault(r => Try(Remedies.With(parameters, r), effort, shape).Holds);
         return passing is null
             ? new Remedy(
-                Roll.Id, $"Preliminary: no thicker rope of this make in the table was found to keep it upright. {Maybe(effort)}".TrimEnd(), SearchEnded: effort.IsSpent)
+                Roll.Id, $"Preliminary: no thicker rope of this make in the table was found to keep it upright. {Maybe(effort)}".TrimEnd(),
+                SearchEnded: effort.IsSpent)
             : new Remedy(
                 Roll.Id,
-                $"Preliminary: with {passing.Name}, the smallest rope of this make that does, it stays upright with the factor that is needed. Channels, clips and fittings change with it.",
+                $"Preliminary: with {passing.Name}, the smallest rope of this make that does, it stays upright with the factor that is "
+                    + "needed. Channels, clips and fittings change with it.",
                 Rope: passing.Name);
     }
 

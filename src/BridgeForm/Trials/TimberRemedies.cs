@@ -29,10 +29,19 @@ internal static class TimberRemedies
         return
         [
             .. DeckSpan.List(context)
-                .Select(beam => (Beam: beam, Id: failing.Find(id => id.StartsWith(beam.Kind + "-", StringComparison.Ordinal) && !DeckBearing.Is(id))))
+                .Select(
+                    beam => (
+                        Beam: beam,
+                        Id: failing.Find(id => id.StartsWith(beam.Kind + "-", StringComparison.Ordinal) && !DeckBearing.Is(id))))
                 .Where(b => b.Id is not null)
                 .Select(b => Span(context, b.Beam, b.Id!, shape, token)),
-            .. Base(context, [.. failing.Where(id => id.StartsWith("base-", StringComparison.Ordinal) && !string.Equals(id, EndDistance.Declared.Id, StringComparison.Ordinal))]),
+            .. Base(
+                context,
+                [
+                    .. failing.Where(
+                        id => id.StartsWith("base-", StringComparison.Ordinal)
+                            && !string.Equals(id, EndDistance.Declared.Id, StringComparison.Ordinal)),
+                ]),
             .. BearingRemedies.Find(context, checks),
         ];
     }
@@ -55,7 +64,8 @@ internal static class TimberRemedies
 
         // Rounded down to what a builder can set: what is told passes.
         var carried = Settable(context, exact);
-        var text = $"Preliminary: a {beam.Section.Name} {beam.Kind} carries {words.Length(carried)} at most; it spans {words.Length(beam.Span.Length)} in {beam.Span.Where}. ";
+        var text = $"Preliminary: a {beam.Section.Name} {beam.Kind} carries {words.Length(carried)} at most; it spans "
+            + $"{words.Length(beam.Span.Length)} in {beam.Span.Where}. ";
         return beam.Role == Role.Tread
             ? Stringers(context, new Remedy(id, text, Length: carried))
             : Spacing(context, beam, new Remedy(id, text, Length: carried), shape, token);
@@ -67,7 +77,8 @@ internal static class TimberRemedies
         var now = context.Parameters.Frames.Spacing;
         var effort = Remedies.Begin(context.Parameters.Site.Span / Remedies.ShortestSpacing, token);
         var found = context.Parameters.Site.Span / Remedies.ShortestSpacing <= Remedies.MostBays
-            ? Remedies.Largest(spacing => Try(context, spacing, effort, shape) is { } trial && DeckPasses(trial), Remedies.ShortestSpacing, now, Step)
+            ? Remedies.Largest(
+                spacing => Try(context, spacing, effort, shape) is { } trial && DeckPasses(trial), Remedies.ShortestSpacing, now, Step)
             : null;
         if (effort.IsSpent)
         {
@@ -78,10 +89,14 @@ internal static class TimberRemedies
             };
         }
 
-        return found is { } wide && Settable(context, wide) is var spacing && Try(context, spacing, effort, shape) is { } design && DeckPasses(design)
+        return found is { } wide && Settable(context, wide) is var spacing && Try(context, spacing, effort, shape) is { } design
+            && DeckPasses(design)
             ? remedy with
             {
-                Text = remedy.Text + FormattableString.Invariant($"With frames.spacing {new Quantities.QuantityText(context.Parameters.Units).Size(spacing)} ({design.Layout.Bays} bays) it passes; or take a stronger {beam.Kind}."),
+                Text = remedy.Text + string.Create(
+                    System.Globalization.CultureInfo.InvariantCulture,
+                    $"With frames.spacing {new Quantities.QuantityText(context.Parameters.Units).Size(spacing)} ({design.Layout.Bays} "
+                        + $"bays) it passes; or take a stronger {beam.Kind}."),
                 Spacing = spacing,
             }
             : remedy with { Text = remedy.Text + $"Take a stronger {beam.Kind}: no useful frames.spacing was found." };
@@ -96,7 +111,8 @@ internal static class TimberRemedies
             var deck = context.Parameters.Deck with { Stringer = stringer with { Count = count } };
             if (DeckPasses(context with { Parameters = context.Parameters with { Deck = deck } }))
             {
-                return remedy with { Text = remedy.Text + FormattableString.Invariant($"On {count} stringers (deck.stringer.count) the deck passes; or take a stronger tread.") };
+                return remedy with { Text = remedy.Text + FormattableString.Invariant($"On {count} stringers (deck.stringer.count) the ")
+                    + "deck passes; or take a stronger tread." };
             }
         }
 
@@ -114,7 +130,8 @@ internal static class TimberRemedies
     }
 
     private static bool DeckPasses(CheckContext context) =>
-        DeckBending.Check(context).Concat(DeckShear.Check(context)).Concat(DeckDeflection.Check(context)).All(c => c.Status != CheckStatus.Fail);
+        DeckBending.Check(context).Concat(DeckShear.Check(context)).Concat(DeckDeflection.Check(context)).All(
+            c => c.Status != CheckStatus.Fail);
 
     /// <summary>Down to a sixteenth of an inch, or to a millimetre.</summary>
     private static double Settable(CheckContext context, double length)
@@ -140,8 +157,11 @@ internal static class TimberRemedies
             .FirstOrDefault(s => Passes(context, s));
         var all = string.Join(", ", failing);
         yield return passing is null
-            ? new Remedy(failing[0], $"Preliminary ({all}): no base of dimension lumber standing on its narrow side passes; bring the ropes under or outside the braces' feet, or widen the frame's stance.")
-            : new Remedy(failing[0], $"Preliminary ({all}): a {Named(context, passing)} base, standing on its narrow side, has the least wood of all of 3 in and 4 in lumber that pass every check of the base. Levels of landings, posts' feet and deck move with its depth: check again.");
+            ? new Remedy(failing[0], $"Preliminary ({all}): no base of dimension lumber standing on its narrow side passes; bring the "
+                + "ropes under or outside the braces' feet, or widen the frame's stance.")
+            : new Remedy(failing[0], $"Preliminary ({all}): a {Named(context, passing)} base, standing on its narrow side, has the least "
+                + "wood of all of 3 in and 4 in lumber that pass every check of the base. Levels of landings, posts' feet and deck move "
+                + "with its depth: check again.");
     }
 
     /// <summary>Nominal size, with dressed millimetres where people read metric.</summary>
@@ -157,7 +177,8 @@ internal static class TimberRemedies
             Frames = frames with { Base = frames.Base with { Section = section, Flat = false } },
         };
         var trial = context with { Parameters = parameters, Layout = BridgeLayout.Lay(parameters, context.Rope) };
-        return BaseBending.Check(trial).Concat(BaseShear.Check(trial)).Concat(ChannelFaces.Check(trial)).All(c => c.Status == CheckStatus.Pass)
+        return BaseBending.Check(trial).Concat(BaseShear.Check(trial)).Concat(ChannelFaces.Check(trial)).All(
+            c => c.Status == CheckStatus.Pass)
             && DeckBearing.Check(trial).All(c => c.Status != CheckStatus.Fail);
     }
 }

@@ -1,6 +1,9 @@
 namespace BridgeForm.Benchmarks.Fuzz;
 
-/// <summary><c>-- fuzz KIND [--minutes N] [--count N] [--seed S] [--show S]</c>: random input for as long as wanted, then a few lines for docs/fuzz.md.</summary>
+/// <summary>
+/// <c>-- fuzz KIND [--minutes N] [--count N] [--seed S] [--show S]</c>: random input for as long as wanted, then a few lines
+/// for docs/fuzz.md.
+/// </summary>
 internal static class FuzzCommand
 {
     // One line a kind: its word on the command line, and what runs it and returns an exit code (0 nothing found, 1 something).

@@ -22,14 +22,17 @@ internal static class KillFuzz
             if (!outcome.IsRight)
             {
                 isAllRight = false;
-                Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"seed {seed}, {ground}, at {share:0.000} of the commit: {outcome}"));
+                Console.WriteLine(
+                    string.Create(CultureInfo.InvariantCulture, $"seed {seed}, {ground}, at {share:0.000} of the commit: {outcome}"));
             }
         }
 
         foreach (var (ground, all) in outcomes)
         {
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-                $"{ground}: {all.Count} kills, {all.Count(o => o.IsCut)} of them within a commit of {trials[ground].Window}, {all.Count(o => o.IsWholeAtOnce)} whole at once, {all.Count(o => o.IsWholeAfterwards)} whole after the next run, {all.Count(o => o.IsNew)} of the new design, {all.Count(o => !o.AreUsersFilesSame)} with a user's file changed"));
+                $"{ground}: {all.Count} kills, {all.Count(o => o.IsCut)} of them within a commit of {trials[ground].Window}, "
+                    + $"{all.Count(o => o.IsWholeAtOnce)} whole at once, {all.Count(o => o.IsWholeAfterwards)} whole after the next run, "
+                    + $"{all.Count(o => o.IsNew)} of the new design, {all.Count(o => !o.AreUsersFilesSame)} with a user's file changed"));
             trials[ground].Dispose();
         }
 

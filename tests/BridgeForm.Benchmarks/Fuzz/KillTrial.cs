@@ -51,7 +51,8 @@ internal sealed class KillTrial : IDisposable
     public KillTrial(KillGround ground, bool isCounted)
     {
         _isCounted = isCounted;
-        (_kinds, _isShared) = (ground is KillGround.Ours or KillGround.Shared ? All : Some, ground is KillGround.Shared or KillGround.SharedOnly);
+        (_kinds, _isShared) =
+            (ground is KillGround.Ours or KillGround.Shared ? All : Some, ground is KillGround.Shared or KillGround.SharedOnly);
         File.WriteAllText(Project(0), Text("6 %", "3 ft"));
         File.WriteAllText(Project(1), Text("7 %", "3 ft 3 in"));
         Watched(Begin(0, All));
@@ -75,7 +76,9 @@ internal sealed class KillTrial : IDisposable
     {
         try
         {
-            using var trace = Process.Start(new ProcessStartInfo("strace", ["-f", "-qq", "-o", "/dev/null", "true"]) { RedirectStandardError = true, UseShellExecute = false })!;
+            using var trace = Process.Start(
+                new ProcessStartInfo(
+                    "strace", ["-f", "-qq", "-o", "/dev/null", "true"]) { RedirectStandardError = true, UseShellExecute = false })!;
             trace.WaitForExit();
             return trace.ExitCode == 0;
         }
@@ -92,7 +95,9 @@ internal sealed class KillTrial : IDisposable
 
     private string Folder => Path.Combine(_root, "out");
 
-    /// <summary>Begins to make the other design, kills the run at a share of its commit (0: as it begins), and says what came of it.</summary>
+    /// <summary>
+    /// Begins to make the other design, kills the run at a share of its commit (0: as it begins), and says what came of it.
+    /// </summary>
     public KillOutcome Kill(double share)
     {
         var (before, next) = (_whole[_design], 1 - _design);
@@ -168,12 +173,14 @@ internal sealed class KillTrial : IDisposable
     /// </summary>
     private (string Name, int Number)[] CountedCalls()
     {
-        string[][] lines = [.. File.ReadAllLines(Path.Combine(_root, "calls")).Select(l => l.Split([' ', '('], 3, StringSplitOptions.RemoveEmptyEntries))];
+        string[][] lines =
+            [.. File.ReadAllLines(Path.Combine(_root, "calls")).Select(l => l.Split([' ', '('], 3, StringSplitOptions.RemoveEmptyEntries))];
         var thread = lines.First(l => l[1] is "renameat2")[0];
         return [.. lines.Where(l => l[0] == thread && l[1] is not "<...")
             .GroupBy(l => l[1], StringComparer.Ordinal)
             .SelectMany(calls => calls.Select((l, i) => (Call: (calls.Key, i + 1), Where: l[2])))
-            .Where(c => c.Where.Contains(Folder, StringComparison.Ordinal) || c.Where.Contains(StagingNames.Prefix, StringComparison.Ordinal))
+            .Where(
+                c => c.Where.Contains(Folder, StringComparison.Ordinal) || c.Where.Contains(StagingNames.Prefix, StringComparison.Ordinal))
             .Select(c => c.Call)];
     }
 

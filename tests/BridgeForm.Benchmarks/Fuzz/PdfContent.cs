@@ -13,7 +13,9 @@ internal static class PdfContent
     public static IEnumerable<string> Of(byte[] pdf)
     {
         var text = Encoding.Latin1.GetString(pdf);
-        for (var at = text.IndexOf("stream\n", StringComparison.Ordinal); at >= 0; at = text.IndexOf("stream\n", at + 1, StringComparison.Ordinal))
+        for (
+            var at = text.IndexOf("stream\n", StringComparison.Ordinal); at >= 0; at = text.IndexOf(
+                "stream\n", at + 1, StringComparison.Ordinal))
         {
             if (text.AsSpan(0, at).EndsWith("end"))
             {
@@ -33,7 +35,8 @@ internal static class PdfContent
         try
         {
             // Not the zlib stream: its check sum is judged by the tests of PDF.
-            using var packed = new DeflateStream(new MemoryStream(pdf, from + ZlibHeader, pdf.Length - from - ZlibHeader), CompressionMode.Decompress);
+            using var packed = new DeflateStream(
+                new MemoryStream(pdf, from + ZlibHeader, pdf.Length - from - ZlibHeader), CompressionMode.Decompress);
             using var unpacked = new MemoryStream();
             packed.CopyTo(unpacked);
             return Encoding.Latin1.GetString(unpacked.ToArray());

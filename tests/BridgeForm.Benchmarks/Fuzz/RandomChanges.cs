@@ -15,7 +15,8 @@ internal static class RandomChanges
         loads: { snow: 10 psf }
         """;
 
-    private static readonly (string Path, KeySpec Spec)[] s_leaves = [.. Below(ProjectKeys.Root, "").Where(l => l.Spec.Shape == KeyShape.Value)];
+    private static readonly (string Path, KeySpec Spec)[] s_leaves =
+        [.. Below(ProjectKeys.Root, "").Where(l => l.Spec.Shape == KeyShape.Value)];
 
     /// <summary>Parameters in turn, and the key that differs from the start.</summary>
     public static IEnumerable<(string Key, BridgeParameters Parameters)> Of(int seed)
@@ -25,7 +26,8 @@ internal static class RandomChanges
         while (true)
         {
             var (path, spec) = text.OneOf(s_leaves);
-            if (reading.Values!.Find(path) is not null && reading.With(path, text.Of(spec)) is { } parameters && parameters.Site.Span / parameters.Frames.Spacing < 30)
+            if (reading.Values!.Find(path) is not null && reading.With(path, text.Of(spec)) is { } parameters
+                && parameters.Site.Span / parameters.Frames.Spacing < 30)
             {
                 yield return (path, parameters);
             }

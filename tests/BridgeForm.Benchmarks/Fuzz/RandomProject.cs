@@ -26,7 +26,8 @@ internal sealed class RandomProject
     private static readonly string[] Across = ["ropes.spacing", "frames.base.length", "frames.post.foot", "frames.brace.foot"];
     private static readonly string[] Often =
     [
-        .. Across, "units", "site.rise", "ropes.sag", "ropes.type", "frames.stance", "frames.base.section", "frames.post.length", "frames.post.lean", "frames.brace.lean",
+        .. Across, "units", "site.rise", "ropes.sag", "ropes.type", "frames.stance", "frames.base.section", "frames.post.length",
+        "frames.post.lean", "frames.brace.lean",
         "frames.channel.depth", "frames.channel.end_depth", "deck.layout", "deck.board.section", "guard.rails.count", "shop.tolerance",
     ];
 
@@ -86,7 +87,8 @@ internal sealed class RandomProject
     });
 
     // What would bring a whole mapping with it, or stands for files and names that must exist.
-    private static bool IsOptional(string path) => path.Contains("backstay") || path.Contains("landing") || path.StartsWith("holes", StringComparison.Ordinal) || path == "prices";
+    private static bool IsOptional(string path) =>
+        path.Contains("backstay") || path.Contains("landing") || path.StartsWith("holes", StringComparison.Ordinal) || path == "prices";
 
     private static int At(string path) => Leaves.FindIndex(l => l.Path == path);
 
@@ -106,7 +108,9 @@ internal sealed class RandomProject
             else if (place < 0)
             {
                 // A mapping above its keys: some of them go.
-                foreach (var key in _values.Keys.Where(k => Leaves[k].Path.StartsWith(path + ".", StringComparison.Ordinal) && _text.In(0.5)).ToList())
+                foreach (
+                    var key in _values.Keys.Where(k => Leaves[k].Path.StartsWith(path + ".", StringComparison.Ordinal) && _text.In(0.5))
+                        .ToList())
                 {
                     _values.Remove(key);
                 }
@@ -121,7 +125,8 @@ internal sealed class RandomProject
     private void Together(string[] paths)
     {
         var half = _text.ByRatio(0.25, 2.5);
-        var bays = _text.In(UsualShare) && _mostBays <= ManyBays ? _text.ByRatio(2, Math.Min(UsualBays, _mostBays)) : _text.ByRatio(_mostBays > ManyBays ? ManyBays : 2, _mostBays);
+        var bays = _text.In(UsualShare) && _mostBays <= ManyBays ? _text.ByRatio(2, Math.Min(UsualBays, _mostBays)) : _text.ByRatio(
+            _mostBays > ManyBays ? ManyBays : 2, _mostBays);
         var spacing = Math.Max(_text.In(0.8) ? _text.ByRatio(0.3, 2) : _text.ByRatio(0.11, 9), SmallestSpan / bays);
         var foot = half * _text.Between(0.2, 0.9);
         foreach (var path in paths)
@@ -152,7 +157,8 @@ internal sealed class RandomProject
         "shop.tolerance" => _text.Length(_text.ByRatio(1.001e-5, 5.99e-3)),
         "stock" => $"{{ treated: {_text.Flow(spec.Item!)}, cedar: {_text.Flow(spec.Item!)} }}",
         "species" => "{ own: " + _text.Flow(spec.Item!) + " }",
-        "fasteners" => "{ " + string.Join(", ", RoleTable.JointNames.Where(_ => _text.In(0.5)).Select(j => $"{j}: {_text.Of(spec.Item!)}")) + " }",
+        "fasteners" =>
+            "{ " + string.Join(", ", RoleTable.JointNames.Where(_ => _text.In(0.5)).Select(j => $"{j}: {_text.Of(spec.Item!)}")) + " }",
         _ => _text.Of(spec),
     };
 

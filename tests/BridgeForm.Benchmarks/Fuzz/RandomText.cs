@@ -92,7 +92,8 @@ internal sealed class RandomText(Random random)
     }
 
     private string Number(KeySpec spec) =>
-        Within(Plain(spec.Least!), Plain(spec.Most!), spec.Default is { } d ? Plain(d) : null).ToString("0.####", CultureInfo.InvariantCulture);
+        Within(Plain(spec.Least!), Plain(spec.Most!), spec.Default is { } d ? Plain(d) : null).ToString(
+            "0.####", CultureInfo.InvariantCulture);
 
     private string Quantity(KeySpec spec, QuantityKind kind)
     {

@@ -37,7 +37,8 @@ internal static class ReadCase
         var lines = 2 + text.Count(c => c is '\n' or '\r' or '\u0085' or '\u2028' or '\u2029');
         return (reading.Parameters is null) != (reading.Faults.Length > 0) ? "neither parameters nor faults, or both"
             : reading.Faults.FirstOrDefault(f => f.Line < 1 || f.Line > lines || f.Column < 1) is { } lost ? "no such place: " + lost
-            : reading.Faults.FirstOrDefault(f => f.Message.Length == 0 || f.Message.Any(char.IsControl)) is { } raw ? "not a plain line: " + raw
+            : reading.Faults.FirstOrDefault(f => f.Message.Length == 0 || f.Message.Any(char.IsControl)) is { } raw
+            ? "not a plain line: " + raw
             : null;
     }
 }

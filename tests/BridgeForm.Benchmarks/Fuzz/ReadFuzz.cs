@@ -20,7 +20,8 @@ internal static class ReadFuzz
             }
         }
 
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"fuzz read, seed {run.Seed}: {read} spoiled files read, {found} findings"));
+        Console.WriteLine(
+            string.Create(CultureInfo.InvariantCulture, $"fuzz read, seed {run.Seed}: {read} spoiled files read, {found} findings"));
         return found == 0 ? 0 : 1;
     }
 }

@@ -15,7 +15,8 @@ internal static class ReportNulls
         ".cases[].cross_slope_deg", ".cases[].largest_share", ".ropes.roll[].height_factor", ".ropes.roll[].height_factor_deck_held_in_plan",
         ".cases[].over_ground", ".cases[].over_water", ".cases[].failure",
         ".remedies[].rope", ".remedies[].length", ".remedies[].spacing",
-        ".ropes.modes[].vertical_antisymmetric_hz", ".pieces[].holes[].depth", ".stock[].cost", ".stock[].router_file", ".stock[].not_routable", ".hardware[].quantity",
+        ".ropes.modes[].vertical_antisymmetric_hz", ".pieces[].holes[].depth", ".stock[].cost", ".stock[].router_file",
+        ".stock[].not_routable", ".hardware[].quantity",
     };
 
     /// <summary>Paths of nulls that may not be there.</summary>

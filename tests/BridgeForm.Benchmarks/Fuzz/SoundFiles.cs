@@ -5,7 +5,9 @@ using BridgeForm.Output.Kinds;
 
 namespace BridgeForm.Benchmarks.Fuzz;
 
-/// <summary>Writes the kinds model, preview, profiles, tables, report and drawings to memory, and looks for numbers that are none.</summary>
+/// <summary>
+/// Writes the kinds model, preview, profiles, tables, report and drawings to memory, and looks for numbers that are none.
+/// </summary>
 internal static class SoundFiles
 {
     private static readonly string[] Kinds = ["model", "preview", "profiles", "tables", "report", "drawings"];
@@ -25,10 +27,13 @@ internal static class SoundFiles
         (string Name, string Text)[] files =
         [
             .. sink.Files.Where(f => f.Key is not "drawings.pdf").Select(f => (f.Key, Read(f.Key, f.Value))),
-            .. DrawingSheets.Draw(model).Pages.Select((page, i) => ($"drawings.pdf, page {i + 1}", string.Join('\n', Sentences(page.Content)))),
+            .. DrawingSheets.Draw(model).Pages
+                .Select((page, i) => ($"drawings.pdf, page {i + 1}", string.Join('\n', Sentences(page.Content)))),
         ];
-        var words = files.SelectMany(f => Words.Where(w => f.Text.Contains(w, StringComparison.Ordinal)).Select(w => $"{w} in {f.Name}: {Around(f.Text, w)}"));
-        var streams = PdfContent.Of(sink.Files["drawings.pdf"]).SelectMany((text, i) => Words.Where(w => text.Contains(w, StringComparison.Ordinal)).Select(w => $"{w} in stream {i} of drawings.pdf"));
+        var words = files.SelectMany(
+            f => Words.Where(w => f.Text.Contains(w, StringComparison.Ordinal)).Select(w => $"{w} in {f.Name}: {Around(f.Text, w)}"));
+        var streams = PdfContent.Of(sink.Files["drawings.pdf"]).SelectMany(
+            (text, i) => Words.Where(w => text.Contains(w, StringComparison.Ordinal)).Select(w => $"{w} in stream {i} of drawings.pdf"));
         return [.. words, .. streams, .. ReportNulls.In(Encoding.UTF8.GetString(sink.Files[OutputKinds.ReportFile]))];
     }
 
@@ -42,7 +47,8 @@ internal static class SoundFiles
     // The page's own program speaks of NaN; what the bridge gives it is the JSON in it.
     private static string Data(string page) => string.Join(
         '\n',
-        page.Split("<script type=\"application/json\"").Skip(1).Select(part => part[..part.IndexOf("</script>", StringComparison.Ordinal)]));
+        page.Split("<script type=\"application/json\"").Skip(1).Select(
+            part => part[..part.IndexOf("</script>", StringComparison.Ordinal)]));
 
     private static string Json(byte[] glb) => Encoding.UTF8.GetString(glb, 20, BitConverter.ToInt32(glb, 12));
 

@@ -11,9 +11,12 @@ internal static class SpoiledText
     // Values that are right somewhere, and nodes that are right nowhere or nearly so.
     private static readonly string[] Nodes =
     [
-        "", "~", "2", "0", "-1", "1e999", "NaN", "30 ft", "0 in", "-1 in", "1e9 m", "6 %", "200 %", "8 deg", "89.9 deg", "auto", "true", "2x4", "16x16",
-        "1 x 1 mm", "38 x 89 mm", "southern-pine", "cedar", "a1", "rope-6x19-iwrc-eips-3/4", "\"\"", "\"\\e[31m\"", "\"\\U0010FFFF\"", "[]", "{}", "[1, 2]",
-        "[[1 m, 2 m]]", "[20 ft]", "{ a: 1 }", "{ low: 1 kg/m3, high: 2 kg/m3 }", "&a 1", "*a", "!!str 1", "!x [1]", "| \n  text", "> ", "? [a]", "- 1",
+        "", "~", "2", "0", "-1", "1e999", "NaN", "30 ft", "0 in", "-1 in", "1e9 m", "6 %", "200 %", "8 deg", "89.9 deg", "auto", "true",
+        "2x4", "16x16",
+        "1 x 1 mm", "38 x 89 mm", "southern-pine", "cedar", "a1", "rope-6x19-iwrc-eips-3/4", "\"\"", "\"\\e[31m\"", "\"\\U0010FFFF\"", "[]",
+        "{}", "[1, 2]",
+        "[[1 m, 2 m]]", "[20 ft]", "{ a: 1 }", "{ low: 1 kg/m3, high: 2 kg/m3 }", "&a 1", "*a", "!!str 1", "!x [1]", "| \n  text", "> ",
+        "? [a]", "- 1",
     ];
 
     private static readonly Func<string, Random, string>[] Deeds =

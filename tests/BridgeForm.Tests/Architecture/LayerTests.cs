@@ -16,7 +16,9 @@ public sealed class LayerTests
 
     [Fact]
     public void Every_room_is_lived_in() =>
-        Assert.Empty(Layers.All.SelectMany(l => l.Rooms).Except(s_uses.Value.SelectMany(u => (string[])[u.From.Namespace, u.To.Namespace]), StringComparer.Ordinal));
+        Assert.Empty(
+            Layers.All.SelectMany(l => l.Rooms).Except(
+                s_uses.Value.SelectMany(u => (string[])[u.From.Namespace, u.To.Namespace]), StringComparer.Ordinal));
 
     /// <summary>A use of each kind that this test's own types make is found.</summary>
     [Fact]
@@ -32,7 +34,8 @@ public sealed class LayerTests
     {
         var low = new UsedType("BridgeForm.Quantities", "Low");
         var high = new UsedType("BridgeForm.Checks.Codes", "High");
-        Assert.Equal(["BridgeForm.Quantities.Low → BridgeForm.Checks.Codes.High"], Layers.Faults([new TypeUse(low, high), new TypeUse(high, low)]));
+        Assert.Equal(
+            ["BridgeForm.Quantities.Low → BridgeForm.Checks.Codes.High"], Layers.Faults([new TypeUse(low, high), new TypeUse(high, low)]));
         Assert.Equal(["BridgeForm.Attic stands on no floor"], Layers.Faults([new TypeUse(new UsedType("BridgeForm.Attic", "Odd"), low)]));
     }
 

@@ -13,22 +13,39 @@ internal static class Layers
         ("Solids", ["BridgeForm.Solids"]),
         ("Roles", ["BridgeForm.Roles"]),
         ("Materials", ["BridgeForm.Materials"]),
-        ("Project", ["BridgeForm.Project.Definition", "BridgeForm.Project.Reading.Faults", "BridgeForm.Project.Reading", "BridgeForm.Project", "BridgeForm.Project.Files"]),
+        (
+            "Project",
+            [
+                "BridgeForm.Project.Definition", "BridgeForm.Project.Reading.Faults", "BridgeForm.Project.Reading", "BridgeForm.Project",
+                "BridgeForm.Project.Files",
+            ]),
         ("Ropes", ["BridgeForm.Ropes", "BridgeForm.Ropes.Fittings", "BridgeForm.Ropes.Modes", "BridgeForm.Ropes.Pairs"]),
         ("Frames", ["BridgeForm.Frames"]),
         ("Pieces", ["BridgeForm.Pieces"]),
         ("Contacts", ["BridgeForm.Contacts"]),
         ("Loads", ["BridgeForm.Loads"]),
-        ("Checks", ["BridgeForm.Checks", "BridgeForm.Checks.Timber", "BridgeForm.Checks.Geometry", "BridgeForm.Checks.Codes", "BridgeForm.Checks.Ropes", "BridgeForm.Checks.Register"]),
+        (
+            "Checks",
+            [
+                "BridgeForm.Checks", "BridgeForm.Checks.Timber", "BridgeForm.Checks.Geometry", "BridgeForm.Checks.Codes",
+                "BridgeForm.Checks.Ropes", "BridgeForm.Checks.Register",
+            ]),
         ("Stocking", ["BridgeForm.Stocking.Cutting", "BridgeForm.Stocking"]),
         ("Trials", ["BridgeForm.Trials"]),
         ("Bridge", ["BridgeForm"]),
         ("Output", [
-            "BridgeForm.Output", "BridgeForm.Output.Drawing", "BridgeForm.Output.Svg", "BridgeForm.Output.Dxf", "BridgeForm.Output.Pdf", "BridgeForm.Output.Gltf",
-            "BridgeForm.Output.Profiles", "BridgeForm.Output.Router", "BridgeForm.Output.Templates", "BridgeForm.Output.DrawingSet", "BridgeForm.Output.ShopSheets",
+            "BridgeForm.Output", "BridgeForm.Output.Drawing", "BridgeForm.Output.Svg", "BridgeForm.Output.Dxf", "BridgeForm.Output.Pdf",
+            "BridgeForm.Output.Gltf",
+            "BridgeForm.Output.Profiles", "BridgeForm.Output.Router", "BridgeForm.Output.Templates", "BridgeForm.Output.DrawingSet",
+            "BridgeForm.Output.ShopSheets",
             "BridgeForm.Output.Tables", "BridgeForm.Output.Report", "BridgeForm.Output.Preview", "BridgeForm.Output.Kinds",
         ]),
-        ("Cli", ["BridgeForm.Cli.Streams", "BridgeForm.Cli.Files.Commit", "BridgeForm.Cli.Files", "BridgeForm.Cli.Text", "BridgeForm.Cli.Commands", "BridgeForm.Cli"]),
+        (
+            "Cli",
+            [
+                "BridgeForm.Cli.Streams", "BridgeForm.Cli.Files.Commit", "BridgeForm.Cli.Files", "BridgeForm.Cli.Text",
+                "BridgeForm.Cli.Commands", "BridgeForm.Cli",
+            ]),
     ];
 
     private static readonly Dictionary<string, int> s_heights = All.SelectMany(l => l.Rooms).Select((room, i) => (room, i))

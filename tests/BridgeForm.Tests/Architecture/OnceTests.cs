@@ -34,7 +34,9 @@ public sealed partial class OnceTests
         var source = Path.Combine(Tool.Repository, "src");
         return Directory.EnumerateFiles(source, "*.cs", SearchOption.AllDirectories)
             .Where(f => !f.Split(Path.DirectorySeparatorChar).Any(part => part is "obj" or "bin" or "node_modules"))
-            .ToDictionary(f => Path.GetRelativePath(Tool.Repository, f).Replace('\\', '/'), f => Comments().Replace(File.ReadAllText(f), ""), StringComparer.Ordinal);
+            .ToDictionary(
+                f => Path.GetRelativePath(Tool.Repository, f).Replace('\\', '/'), f => Comments().Replace(File.ReadAllText(f), ""),
+                StringComparer.Ordinal);
     }
 
     [GeneratedRegex("//.*", RegexOptions.None, matchTimeoutMilliseconds: 10_000)]

@@ -31,21 +31,33 @@ internal static class PublicApi
     private static bool IsPublic(TypeDefinition type) => type.IsPublic || (type.IsNestedPublic && IsPublic(type.DeclaringType));
 
     private static string Kind(TypeDefinition type) =>
-        type.IsInterface ? "interface" : type.IsEnum ? "enum" : type.IsValueType ? "struct" : type.BaseType?.FullName == "System.MulticastDelegate" ? "delegate" : "class";
+        type.IsInterface
+            ? "interface"
+            : type.IsEnum
+            ? "enum"
+            : type.IsValueType
+            ? "struct"
+            : type.BaseType?.FullName == "System.MulticastDelegate"
+            ? "delegate"
+            : "class";
 
     // What the compiler adds to a record says nothing that the record does not.
     private static IEnumerable<string> Members(TypeDefinition type) =>
     [
         .. type.Fields.Where(f => f.IsPublic && !f.IsSpecialName).Select(f => $"{Short(f.FieldType)} {f.Name}"),
-        .. type.Properties.Where(p => p.GetMethod?.IsPublic == true).Select(p => $"{Short(p.PropertyType)} {p.Name} {{ get;{(p.SetMethod?.IsPublic == true ? " set;" : "")} }}"),
+        .. type.Properties.Where(p => p.GetMethod?.IsPublic == true)
+            .Select(p => $"{Short(p.PropertyType)} {p.Name} {{ get;{(p.SetMethod?.IsPublic == true ? " set;" : "")} }}"),
         .. type.Methods
-            .Where(m => m.IsPublic && !m.IsGetter && !m.IsSetter && !m.CustomAttributes.Any(a => a.AttributeType.Name == "CompilerGeneratedAttribute"))
+            .Where(
+                m => m.IsPublic && !m.IsGetter && !m.IsSetter
+                    && !m.CustomAttributes.Any(a => a.AttributeType.Name == "CompilerGeneratedAttribute"))
             .Select(m => $"{Short(m.ReturnType)} {m.Name}({string.Join(", ", m.Parameters.Select(p => Short(p.ParameterType)))})"),
     ];
 
     private static string Short(TypeReference type) => type switch
     {
-        GenericInstanceType generic => $"{generic.ElementType.Name.Split('`')[0]}<{string.Join(", ", generic.GenericArguments.Select(Short))}>",
+        GenericInstanceType generic =>
+            $"{generic.ElementType.Name.Split('`')[0]}<{string.Join(", ", generic.GenericArguments.Select(Short))}>",
         IModifierType modified => Short(modified.ElementType),
         ByReferenceType byReference => Short(byReference.ElementType) + "&",
         ArrayType array => Short(array.ElementType) + "[]",

@@ -25,7 +25,8 @@ public sealed class PublicApiTests
     public void The_list_has_what_others_call_and_nothing_else()
     {
         var api = PublicApi.Of(typeof(Bridge).Assembly.Location);
-        Assert.Contains("class BridgeForm.Bridge\n  Boolean TryBuild(BridgeParameters, BridgeModel&, BridgeFault&)\n", api, StringComparison.Ordinal);
+        Assert.Contains(
+            "class BridgeForm.Bridge\n  Boolean TryBuild(BridgeParameters, BridgeModel&, BridgeFault&)\n", api, StringComparison.Ordinal);
         Assert.Contains("  ImmutableArray<Piece> Pieces { get; set; }\n", api, StringComparison.Ordinal);
         Assert.DoesNotContain("FormFinding", api, StringComparison.Ordinal);
         Assert.DoesNotContain("<Clone>$", api, StringComparison.Ordinal);

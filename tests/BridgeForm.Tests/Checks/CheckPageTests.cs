@@ -69,23 +69,30 @@ public sealed class CheckPageTests
         var samples = Sample.Names.Select(n => new Sample(n).Build());
         var failing = (string[])
         [
-            Bridges.Garden + "\nstock:\n  treated: { species: southern-pine, grade: no1, lengths: [4 ft] }\n  cedar: { species: western-red-cedar, grade: no2, lengths: [2 ft] }\n",
+            Bridges.Garden + "\nstock:\n  treated: { species: southern-pine, grade: no1, lengths: [4 ft] }\n  cedar: { species: "
+                + "western-red-cedar, grade: no2, lengths: [2 ft] }\n",
             Bridges.Garden + "\nholes: { brace: [{ face: top, from_end: 10 in, diameter: 1/2 in }] }\n",
             Bridges.Garden.Replace("span: 30 ft", "span: 3 ft", StringComparison.Ordinal),
         ];
         var checks = samples.Concat(s_bridges.Concat(failing).Select(Bridges.Build)).SelectMany(m => m.Checks).ToList();
         Assert.Contains(checks, c => c is { Id: "stock-length", Status: CheckStatus.Fail });
-        Assert.All(checks.GroupBy(c => c.Id, StringComparer.Ordinal), g => Assert.Single(g.Select(c => c.Unit).Distinct(StringComparer.Ordinal)));
-        Assert.Equal(s_units.Order(StringComparer.Ordinal), checks.Select(c => c.Unit).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
+        Assert.All(
+            checks.GroupBy(c => c.Id, StringComparer.Ordinal), g => Assert.Single(g.Select(c => c.Unit).Distinct(StringComparer.Ordinal)));
+        Assert.Equal(
+            s_units.Order(StringComparer.Ordinal),
+            checks.Select(c => c.Unit).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
     }
 
     [Fact]
     public void Numbers_agree_with_their_status()
     {
-        foreach (var check in s_bridges.SelectMany(b => Bridges.Build(b).Checks).Where(c => c.Ratio is not null && c.Status is CheckStatus.Pass or CheckStatus.Fail))
+        foreach (
+            var check in s_bridges.SelectMany(b => Bridges.Build(b).Checks).Where(
+                c => c.Ratio is not null && c.Status is CheckStatus.Pass or CheckStatus.Fail))
         {
             var deepMouth = check.Id.StartsWith("channel-deep", StringComparison.Ordinal) || check.Id is "base-channel-notch";
-            Assert.True(check.Ratio <= 1 + 1e-9 == (check.Status == CheckStatus.Pass) || deepMouth || check.Id is "guard-openings", $"{check.Id} {check.Ratio} {check.Status}");
+            Assert.True(check.Ratio <= 1 + 1e-9 == (check.Status == CheckStatus.Pass) || deepMouth
+                || check.Id is "guard-openings", $"{check.Id} {check.Ratio} {check.Status}");
         }
     }
 }

@@ -7,7 +7,9 @@ namespace BridgeForm.Tests.Checks;
 /// <summary>Bridges drawn by lot from a seed, short ones of all kinds; most of them fail some check.</summary>
 internal static class RandomBridge
 {
-    private static readonly string[] Ropes = ["rope-6x19-iwrc-eips-galvanized-3/4", "rope-6x19-iwrc-ips-5/8", "strand-ehs-galvanized-1", "cord-7x19-3/8", "rope-6x19-iwrc-eips-1"];
+    private static readonly string[] Ropes = [
+        "rope-6x19-iwrc-eips-galvanized-3/4", "rope-6x19-iwrc-ips-5/8", "strand-ehs-galvanized-1", "cord-7x19-3/8", "rope-6x19-iwrc-eips-1",
+    ];
     private static readonly string[] Sections = ["2x4", "2x6", "3x4", "3x6", "4x4", "4x6", "2x8"];
     private static readonly string[] Boards = ["2x6", "5/4x6", "2x4", "1x6", "2x8"];
 

@@ -115,7 +115,8 @@ public sealed class VerdictTests
         Assert.Equal(expected, RatioText.Of(new CheckResult("an-id", "A check", status, ratio, 1, "1", ratio, "a source", "")));
 
     private static void AllAgree(IEnumerable<CheckResult> checks, string where) =>
-        Assert.All(checks, check => Assert.True(Fault(check) is null, $"{where}: {check.Id} {check.Status} {check.Demand} / {check.Capacity} = {check.Ratio}: {Fault(check)}"));
+        Assert.All(checks, check => Assert.True(Fault(check) is null, $"{where}: {check.Id} {check.Status} {check.Demand} / "
+            + $"{check.Capacity} = {check.Ratio}: {Fault(check)}"));
 
     private static string? Fault(CheckResult check)
     {

@@ -62,15 +62,19 @@ public sealed class BadInputTests : IDisposable
             (["start", _run.Folder, "--force"], _run.Folder, "this is a folder; name a file to write"),
             (["check", file, "--json", closed], closed, "there is no folder"),
             (["check", file, "--json", tooLong], tooLong, "the path, or a name in it, is longer than the system takes; name a shorter one"),
-            (["make", file, "--only", "tables", "-o", tooLong], tooLong, "the path, or a name in it, is longer than the system takes; name a shorter one"),
-            (["make", file, "--only", "tables", "-o", file + "/sub"], file + "/sub", "the folder it would lie in is not there, or takes no files; name another place"),
+            (["make", file, "--only", "tables", "-o", tooLong], tooLong, "the path, or a name in it, is longer than the system takes; name "
+                + "a shorter one"),
+            (["make", file, "--only", "tables", "-o", file + "/sub"], file + "/sub", "the folder it would lie in is not there, or takes no "
+                + "files; name another place"),
         ];
         if (OperatingSystem.IsLinux())
         {
             wrong.AddRange(
             [
-                (["make", file, "--only", "tables", "-o", "/proc/x"], "/proc/x", "the folder it would lie in is not there, or takes no files; name another place"),
-                (["check", file, "--json", "/proc/x"], "/proc/x", "the folder it would lie in is not there, or takes no files; name another place"),
+                (["make", file, "--only", "tables", "-o", "/proc/x"], "/proc/x", "the folder it would lie in is not there, or takes no "
+                    + "files; name another place"),
+                (["check", file, "--json", "/proc/x"], "/proc/x", "the folder it would lie in is not there, or takes no files; name "
+                    + "another place"),
                 (["start", "/proc/x"], "/proc/x", "the folder it would lie in is not there, or takes no files; name another place"),
                 (["check", file, "--json", "/dev/full"], "/dev/full", "the medium is full; make room on it, or name a place on another"),
                 (["check", "/proc/self/mem"], "/proc/self/mem", "the system cannot read or write here"),
@@ -93,10 +97,12 @@ public sealed class BadInputTests : IDisposable
             _run.Folder, () => throw new UnauthorizedAccessException($"Access to the path '{_run.Path("tables.csv")}' is denied.")));
         Assert.Equal((3, _run.Path("tables.csv")), (trouble.Code, trouble.Message.Split(": error: ")[0]));
         trouble = Assert.Throws<Stop>(() => PlaceTrouble.Writing(
-            _run.Folder, () => throw new UnauthorizedAccessException($"Access to the path '{_run.Path(".hidden/tables.csv")}' is denied.")));
+            _run.Folder,
+            () => throw new UnauthorizedAccessException($"Access to the path '{_run.Path(".hidden/tables.csv")}' is denied.")));
         Assert.Equal(_run.Folder, trouble.Message.Split(": error: ")[0]);
         // Trouble with words of its own keeps them.
-        Assert.Equal("mine", Assert.Throws<IOException>(() => PlaceTrouble.Writing(_run.Folder, () => throw new IOException("mine"))).Message);
+        Assert.Equal(
+            "mine", Assert.Throws<IOException>(() => PlaceTrouble.Writing(_run.Folder, () => throw new IOException("mine"))).Message);
     }
 
     [Fact]

@@ -6,7 +6,8 @@ namespace BridgeForm.Tests.Cli;
 public sealed class CheckTextTests
 {
     private const string Wet =
-        "name: Wet (invented)\nsite: { span: 120 ft, water: -25 ft, freeboard: 2 ft, ground: [[0 ft, -1 ft], [60 ft, -30 ft], [120 ft, -1 ft]] }\n"
+        "name: Wet (invented)\nsite: { span: 120 ft, water: -25 ft, freeboard: 2 ft, ground: [[0 ft, -1 ft], [60 ft, -30 ft], [120 ft, "
+            + "-1 ft]] }\n"
         + "ropes: { sag: 8 %, marking_tension: 900 lbf }\n";
 
     [Theory]
@@ -47,7 +48,8 @@ public sealed class CheckTextTests
         var model = Bridges.Build(Wet);
         var lines = Printed(Wet, quiet: false);
         Assert.Equal(2, lines.Count(l => l.StartsWith("dead ", StringComparison.Ordinal)));
-        Assert.Contains(lines, l => l.StartsWith("case ", StringComparison.Ordinal) && l.EndsWith("water clearance", StringComparison.Ordinal));
+        Assert.Contains(
+            lines, l => l.StartsWith("case ", StringComparison.Ordinal) && l.EndsWith("water clearance", StringComparison.Ordinal));
         Assert.All(model.Frames, f => Assert.Contains(lines, l => l.StartsWith(f.Name + " ", StringComparison.Ordinal)));
         var words = new BridgeForm.Quantities.QuantityText(model.Parameters.Units);
         var last = Assert.Single(lines, l => l.StartsWith(model.Frames[^1].Name + " ", StringComparison.Ordinal));
@@ -62,7 +64,9 @@ public sealed class CheckTextTests
         var titles = Printed(Bridges.Garden, quiet: true).Where(l => l.StartsWith("FAILS", StringComparison.Ordinal)).ToList();
         Assert.Equal(failing.Count, titles.Count);
         // Nothing but these: each with its indented figures and source, and no word of what would pass.
-        Assert.All(Printed(Bridges.Garden, quiet: true).Where(l => l.Length > 0 && l[0] != ' '), l => Assert.StartsWith("FAILS", l, StringComparison.Ordinal));
+        Assert.All(
+            Printed(Bridges.Garden, quiet: true).Where(l => l.Length > 0 && l[0] != ' '),
+            l => Assert.StartsWith("FAILS", l, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -52,9 +52,11 @@ public sealed class EndlessInputTests : IDisposable
     [Fact]
     public void A_price_list_of_twenty_five_thousand_boards_is_read_quickly()
     {
-        var lines = Enumerable.Range(0, 25_000).Select(i => FormattableString.Invariant($"treated,{20 + (i / 250)} x {40 + (0.5 * (i % 250))} mm,8 ft,{i + 1}"));
+        var lines = Enumerable.Range(0, 25_000).Select(
+            i => FormattableString.Invariant($"treated,{20 + (i / 250)} x {40 + (0.5 * (i % 250))} mm,8 ft,{i + 1}"));
         var watch = Stopwatch.StartNew();
-        var reading = PriceReader.Read("stock,section,length,price\n" + string.Join('\n', lines), "prices.csv", Bridges.Read(Bridges.Garden).Stock);
+        var reading = PriceReader.Read(
+            "stock,section,length,price\n" + string.Join('\n', lines), "prices.csv", Bridges.Read(Bridges.Garden).Stock);
         Assert.True(watch.Elapsed < Patience, watch.Elapsed.ToString());
         Assert.Equal(25_000, reading.List!.Prices.Length);
     }

@@ -89,14 +89,18 @@ public sealed class ImpossibleBridgeTests
     {
         using var run = new CommandRun();
         var (text, _, _) = Unmarked(marked);
-        var told = Regex.Match(CommandRun.Run("check", run.Write("a.yaml", text)).Error, "write at (?<way>most|least) (?<value>[^,]+),", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1));
+        var told = Regex.Match(
+            CommandRun.Run("check", run.Write("a.yaml", text)).Error, "write at (?<way>most|least) (?<value>[^,]+),",
+            RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1));
         Assert.True(told.Success);
         var works = With(marked, told.Groups["value"].Value);
         Assert.True(CommandRun.Run("check", run.Write("b.yaml", works)).Code is ExitCode.Done or ExitCode.CheckFails, works);
 
         // A step further back towards the file's own value the fault is there again.
         var back = told.Groups["way"].Value == "most" ? 1 : -1;
-        Assert.Equal(ExitCode.WrongInput, CommandRun.Run("check", run.Write("c.yaml", With(marked, Stepped(told.Groups["value"].Value, back)))).Code);
+        Assert.Equal(
+            ExitCode.WrongInput,
+            CommandRun.Run("check", run.Write("c.yaml", With(marked, Stepped(told.Groups["value"].Value, back)))).Code);
     }
 
     // One step of what is written: a whole number, a millimetre, or a sixteenth of an inch (inches as a decimal).
@@ -123,6 +127,7 @@ public sealed class ImpossibleBridgeTests
     private static (string Text, int Line, int Column) Unmarked(string marked)
     {
         var before = marked[..marked.IndexOf('‹', StringComparison.Ordinal)];
-        return (marked.Replace("‹", "", StringComparison.Ordinal), 1 + before.Count(c => c == '\n'), before.Length - before.LastIndexOf('\n'));
+        return (
+            marked.Replace("‹", "", StringComparison.Ordinal), 1 + before.Count(c => c == '\n'), before.Length - before.LastIndexOf('\n'));
     }
 }

@@ -66,7 +66,9 @@ public sealed class MakeTests : IDisposable
         }
 
         Write(out1, ["router"]);
-        Assert.Equal(isFolderOurs ? ["a.csv", "manifest.json"] : ["a.csv", "manifest.json", "mine.txt"], Directory.EnumerateFileSystemEntries(out1).Select(Path.GetFileName).Order());
+        Assert.Equal(
+            isFolderOurs ? ["a.csv", "manifest.json"] : ["a.csv", "manifest.json", "mine.txt"],
+            Directory.EnumerateFileSystemEntries(out1).Select(Path.GetFileName).Order());
     }
 
     [Fact]

@@ -46,7 +46,8 @@ public sealed class NotCheckedTests : IDisposable
     [Fact]
     public void With_values_it_ends_with_0()
     {
-        const string Values = "values: [{ species: white-oak, grade: No. 1, size: 2x4, bending: 1200 psi, tension: 700 psi, shear: 200 psi, compression_across: 700 psi, compression: 900 psi, modulus: 1200000 psi, source: invented }]\n";
+        const string Values = "values: [{ species: white-oak, grade: No. 1, size: 2x4, bending: 1200 psi, tension: 700 psi, shear: 200 "
+            + "psi, compression_across: 700 psi, compression: 900 psi, modulus: 1200000 psi, source: invented }]\n";
         var (code, output, _) = CommandRun.Run("check", _run.Write("oak.yaml", Oak + "\n" + Values));
         Assert.Equal(ExitCode.Done, code);
         Assert.DoesNotContain("not checked", output, StringComparison.Ordinal);

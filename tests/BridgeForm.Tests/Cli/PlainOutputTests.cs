@@ -54,7 +54,9 @@ public sealed class PlainOutputTests : IDisposable
     public void Paths_are_shown_plain_where_all_is_well()
     {
         var file = _run.Write("a.yaml", Bridges.Garden);
-        foreach (var arguments in (string[][])[["start", _run.Path("s" + Turned + Forged)], ["make", file, "-o", _run.Path("o" + Escape + Forged), "--only", "report"]])
+        foreach (
+            var arguments in (string[][])[
+                ["start", _run.Path("s" + Turned + Forged)], ["make", file, "-o", _run.Path("o" + Escape + Forged), "--only", "report"]])
         {
             var (code, text, error) = CommandRun.Run(arguments);
             Assert.Equal(0, code);
@@ -89,6 +91,7 @@ public sealed class PlainOutputTests : IDisposable
     }
 
     private static void Plain(string said) => Assert.All(said.EnumerateRunes(), r => Assert.True(
-        r.Value == '\n' || Rune.GetUnicodeCategory(r) is not (UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator),
+        r.Value == '\n' || Rune.GetUnicodeCategory(r) is not (
+            UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator),
         FormattableString.Invariant($"U+{r.Value:X4} in {said}")));
 }

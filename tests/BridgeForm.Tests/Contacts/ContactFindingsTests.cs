@@ -141,7 +141,8 @@ public class ContactFindingsTests
         double Between(double low, double high) => low + (random.NextDouble() * (high - low));
         for (var i = 0; i < RandomBridges; i++)
         {
-            Judge(Text(Between(4, 25), Between(-0.3, 0.3), Between(0.03, 0.11), Between(0.7, 1.5), random.Next(2) == 0, random.Next(2) == 0));
+            Judge(
+                Text(Between(4, 25), Between(-0.3, 0.3), Between(0.03, 0.11), Between(0.7, 1.5), random.Next(2) == 0, random.Next(2) == 0));
         }
     }
 

@@ -45,7 +45,10 @@ public class EveryPairTests
         const double Roundings = 1e-6;
         var overlaps = wood.Where(w => w.Depth > Tolerances.Seating + Roundings).ToList();
         Assert.Equal(overlaps.Count, found.OverlapCount);
-        Assert.All(found.Overlaps, o => Assert.Contains(overlaps, w => w.Names.Contains(o.First) && w.Names.Contains(o.Second) && Math.Abs(w.Depth - o.Amount) < 1e-12));
+        Assert.All(
+            found.Overlaps,
+            o => Assert.Contains(
+                overlaps, w => w.Names.Contains(o.First) && w.Names.Contains(o.Second) && Math.Abs(w.Depth - o.Amount) < 1e-12));
         Assert.Equal(rope.Where(r => r.OnBase).Max(r => r.Depth), found.DeepestRope, 1e-12);
         Assert.Equal(rope.Count(r => r.Depth > (r.OnBase ? Tolerances.Seating + Roundings : 0)), found.RopeContactCount);
     }
@@ -60,7 +63,10 @@ public class EveryPairTests
         var layout = Bridges.Layout(Bridges.Read(Bridges.Garden));
         const double Lifted = 0.25;
         var parts = Members.Lay(layout).SelectMany(g => g.Members).Select(SweptPart.Of)
-            .Select(p => p.Id == "F03/post-left" ? p with { Placement = p.Placement with { Origin = p.Placement.Origin + (Lifted * layout.Poses[3].Up) } } : p);
+            .Select(
+                p => p.Id == "F03/post-left"
+                    ? p with { Placement = p.Placement with { Origin = p.Placement.Origin + (Lifted * layout.Poses[3].Up) } }
+                    : p);
         var found = ContactSweep.Sweep(layout, [.. parts], []);
         var gap = Assert.Single(found.Gaps, g => g.First == "F03/post-left" && g.Second == "F03/base");
 
@@ -77,7 +83,8 @@ public class EveryPairTests
         Assert.Throws<InvalidOperationException>(() => ContactSweep.Sweep(layout, [.. parts], []));
     }
 
-    private static int Number(string id) => int.Parse(id.AsSpan(1, id.IndexOf('/', StringComparison.Ordinal) - 1), System.Globalization.CultureInfo.InvariantCulture);
+    private static int Number(string id) =>
+        int.Parse(id.AsSpan(1, id.IndexOf('/', StringComparison.Ordinal) - 1), System.Globalization.CultureInfo.InvariantCulture);
 
     private static List<(string[] Names, double Depth)> WoodPairs(List<Part> parts)
     {
@@ -114,7 +121,9 @@ public class EveryPairTests
 
     private static Vector3d Least(Vector3d a, Vector3d b) => new(Math.Min(a.X, b.X), Math.Min(a.Y, b.Y), Math.Min(a.Z, b.Z));
 
-    /// <summary>Whether two boxes come as near each other as a margin along every axis; written so that a gap of just the margin counts.</summary>
+    /// <summary>
+    /// Whether two boxes come as near each other as a margin along every axis; written so that a gap of just the margin counts.
+    /// </summary>
     private static bool Near(Vector3d min, Vector3d max, Vector3d otherMin, Vector3d otherMax, double margin)
     {
         var (grownMax, otherGrown) = (max + (margin * One), otherMax + (margin * One));

@@ -36,7 +36,8 @@ public sealed class DeckStepsTests
             model.Groups.Skip(model.Frames.Length).Select(g => g.MemberIds.Count(id => id.Contains("/tread-", StringComparison.Ordinal))));
         Assert.Equal(
             model.Rope.Steps.Skip(model.Frames.Length - 1),
-            model.Groups.Take(model.Frames.Length).Select(g => g.MemberIds.Any(id => id.EndsWith("/packer", StringComparison.Ordinal)) ? 0 : 1));
+            model.Groups.Take(model.Frames.Length).Select(
+                g => g.MemberIds.Any(id => id.EndsWith("/packer", StringComparison.Ordinal)) ? 0 : 1));
     }
 
     /// <summary>Files that were once refused with "no solution".</summary>
@@ -56,7 +57,9 @@ public sealed class DeckStepsTests
     [Fact]
     public void Every_span_and_sag_has_a_shape()
     {
-        foreach (var (span, percent) in from span in Enumerable.Range(0, 25) from sag in Enumerable.Range(0, 5) select (8 + (5.7 * span), 3 + (2.9 * sag)))
+        foreach (
+            var (span, percent) in from span in Enumerable.Range(0, 25) from sag in Enumerable
+                .Range(0, 5) select (8 + (5.7 * span), 3 + (2.9 * sag)))
         {
             foreach (var stance in (string[])["square", "plumb"])
             {

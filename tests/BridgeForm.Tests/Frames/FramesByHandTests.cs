@@ -117,7 +117,8 @@ public sealed class FramesByHandTests
     {
         var (sin, cos) = Math.SinCos(Bridges.Radians(8));
         var parts = Members.Frame(Level, 1).Members;
-        var (post, left) = (parts.Single(m => m is { Role: Role.Post, Side: Side.Right }), parts.Single(m => m is { Role: Role.Post, Side: Side.Left }));
+        var (post, left) =
+            (parts.Single(m => m is { Role: Role.Post, Side: Side.Right }), parts.Single(m => m is { Role: Role.Post, Side: Side.Left }));
         var node = Level.Poses[1].Node;
         Vector3d foot = node + (Inch * new Vector3d(0, 5.25, 18.25 + (1.75 / cos)));
         Near(foot, post.Placement.Origin);
@@ -126,7 +127,9 @@ public sealed class FramesByHandTests
         Near(new(0, cos, -sin), left.Placement.X);
         Assert.Equal((18.25 + (1.75 / cos) + (24 * sin)) * Inch, Uprights.AxisHead(Level.Parameters.Frames.Post), Exact);
         Assert.Equal(24 * Inch, post.Shape.Far.XAt(0, 0) - post.Shape.Near.XAt(0, 0), Exact);
-        Assert.Equal(3.5 * Inch * Math.Tan(Bridges.Radians(8)), Math.Abs(post.Shape.Near.XAt(1.75 * Inch, 0) - post.Shape.Near.XAt(-1.75 * Inch, 0)), Exact);
+        Assert.Equal(
+            3.5 * Inch * Math.Tan(Bridges.Radians(8)),
+            Math.Abs(post.Shape.Near.XAt(1.75 * Inch, 0) - post.Shape.Near.XAt(-1.75 * Inch, 0)), Exact);
 
         var brace = parts.Single(m => m is { Role: Role.Brace, Side: Side.Right });
         Near(node + (Inch * new Vector3d(0, 5.25, 28.25 - (1.75 / Math.Cos(Bridges.Radians(12))))), brace.Placement.Origin);
@@ -143,8 +146,12 @@ public sealed class FramesByHandTests
         Near(new(0, 0, 1), made.Placement.X);
         Near(new(-1, 0, 0), made.Placement.Z);
         Assert.Equal([-24.25, -21.75, 21.75, 24.25], made.Shape.Holes.Select(h => Math.Round(h.X / Inch, 9)));
-        Assert.All(made.Shape.Holes, h => Assert.Equal((StockFace.MinusY, 0, 0.25 * Inch, 2 * Inch), (h.Face, h.Across, h.Diameter, h.Depth)));
-        Assert.Equal([(-23.0, 0.875, 0.625), (23.0, 0.875, 0.625)], made.Shape.Channels.Select(c => (Math.Round(c.Center / Inch, 9), Math.Round(c.Width / Inch, 9), Math.Round(c.Depth / Inch, 9))));
+        Assert.All(
+            made.Shape.Holes, h => Assert.Equal((StockFace.MinusY, 0, 0.25 * Inch, 2 * Inch), (h.Face, h.Across, h.Diameter, h.Depth)));
+        Assert.Equal(
+            [(-23.0, 0.875, 0.625), (23.0, 0.875, 0.625)],
+            made.Shape.Channels.Select(
+                c => (Math.Round(c.Center / Inch, 9), Math.Round(c.Width / Inch, 9), Math.Round(c.Depth / Inch, 9))));
         Assert.Equal(58 * Inch, made.Shape.Far.XAt(0, 0) - made.Shape.Near.XAt(0, 0), Exact);
 
         Assert.Empty(Members.Frame(Level, 1).Members[0].Shape.Holes);
@@ -153,7 +160,8 @@ public sealed class FramesByHandTests
         Assert.Equal(1 / 72.0, Members.Frame(layout, 0).Members[0].Shape.Channels[0].FloorSlope, 1e-7);
 
         // Lying flat Y is towards B, and all is cut into the wide face below.
-        var lying = Members.Frame(new LevelDeck { Base = "section: 4x6, flat: true", Keeper = "{ hole: 1/4 in, depth: 1 in }" }.Context.Layout, 0).Members[0];
+        var lying = Members.Frame(
+            new LevelDeck { Base = "section: 4x6, flat: true", Keeper = "{ hole: 1/4 in, depth: 1 in }" }.Context.Layout, 0).Members[0];
         Near(new(0, 1, 0), lying.Placement.Z);
         Near(new(1, 0, 0), lying.Placement.Y);
         Assert.All(lying.Shape.Channels, c => Assert.Equal(-1 / 72.0, c.FloorSlope, 1e-7));
@@ -214,7 +222,8 @@ public sealed class FramesByHandTests
     [Fact]
     public void Treads_fill_a_falling_bay()
     {
-        var bridge = s_falling with { Rails = "[9 in, 15 in, 21 in]", Deck = "deck: { layout: across, stringer: { section: 2x6, count: 3 } }" };
+        var bridge =
+            s_falling with { Rails = "[9 in, 15 in, 21 in]", Deck = "deck: { layout: across, stringer: { section: 2x6, count: 3 } }" };
         var (layout, length) = (bridge.Context.Layout, Math.Sqrt(1 + (bridge.DeckFall * bridge.DeckFall)));
         var (sin, cos) = (bridge.DeckFall / length, 1 / length);
         var (start, finish) = ((-1.75 - (5.5 * sin)) / cos, (72 - (7 * sin)) / cos);
@@ -225,8 +234,10 @@ public sealed class FramesByHandTests
         Assert.Equal([12, 12], layout.Steps.Treads.ToArray());
         var treads = Members.Bay(layout, 1).Members.Where(m => m.Role == Role.Tread).ToArray();
         Assert.Equal(12, treads.Length);
-        var second = layout.Deck.Points[0] + (Inch * (start + (1.5 * pitch)) * new Vector3d(cos, -sin, 0)) + (Inch * 6.25 * new Vector3d(sin, cos, 0));
-        Assert.All((double[])[second.X - treads[1].Placement.Origin.X, second.Y - treads[1].Placement.Origin.Y], d => Assert.Equal(0, d, 1e-6));
+        var second = layout.Deck.Points[0]
+            + (Inch * (start + (1.5 * pitch)) * new Vector3d(cos, -sin, 0)) + (Inch * 6.25 * new Vector3d(sin, cos, 0));
+        Assert.All(
+            (double[])[second.X - treads[1].Placement.Origin.X, second.Y - treads[1].Placement.Origin.Y], d => Assert.Equal(0, d, 1e-6));
         Assert.Equal(35.5 * Inch, treads[1].Shape.Far.XAt(0, 0) - treads[1].Shape.Near.XAt(0, 0), Exact);
 
         // Stringers stand on the bases, 17 in apart.
@@ -246,7 +257,11 @@ public sealed class FramesByHandTests
         Assert.Equal((0, 1), (DeckWidth.LargestCount(5.4, 5.5, 0.5), DeckWidth.LargestCount(5.5, 5.5, 0.5)));
         Assert.Equal(35.5 * Inch, DeckWidth.Filled(Level.Parameters), Exact);
         Assert.Equal(2 * (18.25 + (1.5 * Math.Tan(Bridges.Radians(8)))) * Inch, DeckWidth.BetweenPosts(Level.Parameters), Exact);
-        Assert.Equal([-15.0, -3, 15, 0], (double[])[LongPart.Spread(0, 6, 35.5, 5.5), LongPart.Spread(2, 6, 35.5, 5.5), LongPart.Spread(5, 6, 35.5, 5.5), LongPart.Spread(0, 1, 35.5, 5.5)]);
+        Assert.Equal(
+            [-15.0, -3, 15, 0],
+            (double[])[
+                LongPart.Spread(0, 6, 35.5, 5.5), LongPart.Spread(2, 6, 35.5, 5.5), LongPart.Spread(5, 6, 35.5, 5.5),
+                LongPart.Spread(0, 1, 35.5, 5.5)]);
     }
 
     private static void Near(double[] byHand, IEnumerable<double> given, double unit) =>

@@ -99,6 +99,7 @@ public sealed class LayoutFitTests
     }
 
     private static Member Rail(double height) => new(
-        "B01/rail", Role.Rail, Side.Right, "cedar", "test", Placement.FromLengthAndThickness(new Vector3d(0, height, 0), Vector3d.UnitX, Vector3d.UnitZ),
+        "B01/rail", Role.Rail, Side.Right, "cedar", "test",
+        Placement.FromLengthAndThickness(new Vector3d(0, height, 0), Vector3d.UnitX, Vector3d.UnitZ),
         new CutStock(0.09, 0.019, new Plane(-Vector3d.UnitX, 0), new Plane(Vector3d.UnitX, 1)));
 }

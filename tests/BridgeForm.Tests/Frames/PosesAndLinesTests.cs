@@ -108,8 +108,11 @@ public sealed class PosesAndLinesTests
         var pose = FramePoses.Stand([new(0, 0), new(4, 3), new(8, 6)], Stance.Square);
         var square = BaseLevels.Find(frames, 0.01, pose[1], Stance.Square);
         Levels([0.013, 0, 0.02, 0.013 - 0.02, 0.013 - 0.02 + (5.5 * 0.0254)], square);
-        Levels([0.01625, 0.75, 0.02, 0.01625 - 0.02, 0.01625 - 0.02 + (5.5 * 0.0254)], BaseLevels.Find(frames, 0.01, pose[1], Stance.Plumb));
-        Levels([0.01625, 0.75, 0.025, 0.01625 - 0.025, 0.01625 - 0.025 + (5.5 * 0.0254)], BaseLevels.Find(frames, 0.01, pose[0], Stance.Square));
+        Levels(
+            [0.01625, 0.75, 0.02, 0.01625 - 0.02, 0.01625 - 0.02 + (5.5 * 0.0254)], BaseLevels.Find(frames, 0.01, pose[1], Stance.Plumb));
+        Levels(
+            [0.01625, 0.75, 0.025, 0.01625 - 0.025, 0.01625 - 0.025 + (5.5 * 0.0254)],
+            BaseLevels.Find(frames, 0.01, pose[0], Stance.Square));
     }
 
     // Beyond the supports: 0.45 m level where the rope rises towards the bridge's outside, straight on where it falls there; a
@@ -127,7 +130,9 @@ public sealed class PosesAndLinesTests
         Assert.Equal(0.45, (line.Points[^1] - line.Points[^2]).X, Exact);
 
         // B is 8 ft over A and the rope climbs from the start: on the outside of A it goes on falling.
-        var climbing = Bridges.Read(Bridges.Garden.Replace("span: 30 ft", "span: 30 ft, rise: 8 ft, b: { backstay: { length: 5 m, angle: 30 deg } }", StringComparison.Ordinal)
+        var climbing = Bridges.Read(
+            Bridges.Garden.Replace(
+                "span: 30 ft", "span: 30 ft, rise: 8 ft, b: { backstay: { length: 5 m, angle: 30 deg } }", StringComparison.Ordinal)
             .Replace("sag: 6 %", "sag: 2 %", StringComparison.Ordinal));
         Assert.True(Bridge.TryShape(climbing, out var steep, out _));
         var left = RopeRuns.Draw(climbing, steep)[0];

@@ -34,7 +34,9 @@ public class UserHolesTests
         var across = (random.NextDouble() - 0.5) * (wide ? 60 : 20);
         var from = random.Next(2) == 0 ? "from_end" : "from_far_end";
         var depth = random.Next(2) == 0 ? "" : ", depth: 21 mm";
-        return string.Create(CultureInfo.InvariantCulture, $"{{ face: {face}, {from}: {40 + random.Next(90)} mm, across: {across:0.0} mm, diameter: {6 + random.Next(6)} mm{depth} }}");
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{{ face: {face}, {from}: {40 + random.Next(90)} mm, across: {across:0.0} mm, diameter: {6 + random.Next(6)} mm{depth} }}");
     }
 
     [Fact]
@@ -67,7 +69,8 @@ public class UserHolesTests
     [InlineData("brace", "bottom", 0)]
     public void Across_is_outward_on_wide_faces_and_towards_B_on_narrow_ones(string part, string face, int outward)
     {
-        var layout = Bridges.Layout(Bridges.Read(Text("square", $"  {part}: [{{ face: {face}, from_end: 200 mm, across: 12 mm, diameter: 8 mm }}]")));
+        var layout = Bridges.Layout(
+            Bridges.Read(Text("square", $"  {part}: [{{ face: {face}, from_end: 200 mm, across: 12 mm, diameter: 8 mm }}]")));
         foreach (var member in Members.Frame(layout, 3).Members.Where(m => m.Id.Contains(part, StringComparison.Ordinal)))
         {
             var hole = Assert.Single(member.Shape.Holes);
@@ -104,7 +107,8 @@ public class UserHolesTests
 
     private static (Vector3d Off, FramePose Pose) BaseHole(bool flat, string face)
     {
-        var layout = Bridges.Layout(Bridges.Read(Text("square", $"  base: [{{ face: {face}, from_end: 300 mm, across: 12 mm, diameter: 8 mm }}]", flat)));
+        var layout = Bridges.Layout(
+            Bridges.Read(Text("square", $"  base: [{{ face: {face}, from_end: 300 mm, across: 12 mm, diameter: 8 mm }}]", flat)));
         var member = Members.Frame(layout, 3).Members.Single(m => m.Role == Role.Base);
         var hole = member.Shape.Holes[^1];
         var (entry, bottom) = member.Shape.HoleAxis(hole);

@@ -12,7 +12,8 @@ public sealed class LoadCasesTests
     private const string Standard =
         "dead live-full live-half-a live-half-b live-side point-mid point-quarter point-edge-mid erect-half cold hot live-full-cold";
 
-    private static readonly LoadCaseInput Level = Input(RopeSamples.Footbridge with { Rise = 0, NodeLoads = n => [.. n.Select(_ => 900.0)] });
+    private static readonly LoadCaseInput Level = Input(
+        RopeSamples.Footbridge with { Rise = 0, NodeLoads = n => [.. n.Select(_ => 900.0)] });
 
     private static readonly ImmutableArray<LoadCaseResult> Cases = LoadCases.All(Level);
 
@@ -63,7 +64,9 @@ public sealed class LoadCasesTests
         RopeSamples.Close(perMetre * part * (12 - ends), Added(id).Sum(), 1e-9);
     }
 
-    /// <summary>By hand: half on each rope in the middle; 0.5 + (0.45 − 0.15) / 1.1 on the nearer one at the edge, whatever the patch.</summary>
+    /// <summary>
+    /// By hand: half on each rope in the middle; 0.5 + (0.45 − 0.15) / 1.1 on the nearer one at the edge, whatever the patch.
+    /// </summary>
     [Theory]
     [InlineData("point-mid", 1300 * 0.5, 7)]
     [InlineData("point-quarter", 1300 * 0.5, 4)]

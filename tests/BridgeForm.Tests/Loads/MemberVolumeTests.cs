@@ -45,7 +45,8 @@ public sealed class MemberVolumeTests
         const double D = 0.02;
         var over = Stick(new Hole(StockFace.PlusZ, 0, 0, D, null));
         Assert.Equal(0.005 - (Math.PI / 8 * D * D * 0.05), MemberVolume.Measure(over, drilled: true), 1e-10);
-        var through = Stick(new Hole(StockFace.PlusY, 0.5, 0, D, null)) with { Channels = [new Channel(StockFace.MinusY, 0.5, 0.03, 0.04, 0)] };
+        var through =
+            Stick(new Hole(StockFace.PlusY, 0.5, 0, D, null)) with { Channels = [new Channel(StockFace.MinusY, 0.5, 0.03, 0.04, 0)] };
         Assert.Equal(0.005 - (0.03 * 0.04 * 0.05) - (Math.PI / 4 * D * D * 0.06), MemberVolume.Measure(through, drilled: true), 1e-12);
     }
 
@@ -76,7 +77,8 @@ public sealed class MemberVolumeTests
         new(0.1, 0.05, new Plane(-Vector3d.UnitX, 0), new Plane(Vector3d.UnitX, 1)) { Holes = [.. holes] };
 
     private static Hole Drilled(Random lot) => new(
-        (StockFace)lot.Next(4), Between(lot, 0.01, 0.39), Between(lot, -0.02, 0.02), Between(lot, 0.004, 0.02), lot.Next(2) == 0 ? null : Between(lot, 0.005, 0.04));
+        (StockFace)lot.Next(4), Between(lot, 0.01, 0.39), Between(lot, -0.02, 0.02), Between(lot, 0.004, 0.02),
+        lot.Next(2) == 0 ? null : Between(lot, 0.005, 0.04));
 
     private static double Between(Random lot, double low, double high) => low + (lot.NextDouble() * (high - low));
 }

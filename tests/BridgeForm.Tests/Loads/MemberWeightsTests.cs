@@ -12,7 +12,8 @@ public sealed class MemberWeightsTests
     private const double RoundOff = 1e-9;
 
     [Theory]
-    [InlineData(Bridges.Garden, "holes: { post: [{ face: wide, from_end: 20 in, diameter: 1-1/2 in }], brace: [{ face: top, from_end: 10 in, diameter: 1/2 in }] }")]
+    [InlineData(Bridges.Garden, "holes: { post: [{ face: wide, from_end: 20 in, diameter: 1-1/2 in }], brace: [{ face: top, from_end: 10 "
+        + "in, diameter: 1/2 in }] }")]
     [InlineData(Bridges.Inclined, "guard: { rails: { count: 3 } }")]
     [InlineData(Bridges.Inclined, "deck: { layout: across }")]
     public void Every_part_on_both_sides_is_weighed(string bridge, string more)
@@ -24,7 +25,8 @@ public sealed class MemberWeightsTests
         {
             var members = Members.Frame(layout, i).Members;
             Assert.Equal(2, members.Count(m => m.Role == Role.Post));
-            Assert.Equal(parameters.Frames.HardwareMass + members.Where(m => m.Role != Role.Packer).Sum(Weighed), masses.Frames[i], RoundOff);
+            Assert.Equal(
+                parameters.Frames.HardwareMass + members.Where(m => m.Role != Role.Packer).Sum(Weighed), masses.Frames[i], RoundOff);
             Assert.Equal(members.Where(m => m.Role == Role.Packer).Sum(Weighed), masses.Packers[i], RoundOff);
         }
 

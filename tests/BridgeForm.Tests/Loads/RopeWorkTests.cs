@@ -98,7 +98,8 @@ public sealed class RopeWorkTests
     {
         var model = Bridges.Build(Bridges.Garden.Replace(
             "site: { span: 30 ft }",
-            "site: { span: 30 ft, a: { backstay: { length: 20 ft, angle: 30 deg } }, b: { backstay: { length: 20 ft, angle: 30 deg, saddle: sliding } } }",
+            "site: { span: 30 ft, a: { backstay: { length: 20 ft, angle: 30 deg } }, b: { backstay: { length: 20 ft, angle: 30 deg, "
+                + "saddle: sliding } } }",
             StringComparison.Ordinal));
         var cut = model.Ropework.Cut!;
         Assert.InRange(cut.BackstayA, 0.998 * 20 * Foot, 20 * Foot);
@@ -129,7 +130,9 @@ public sealed class RopeWorkTests
         foreach (var keeper in Work.Keepers)
         {
             // Kinks are up to a few degrees, and a bay's own weight bends it a little more.
-            Assert.True(Math.Abs(Math.Abs(keeper.TensionDifference) - keeper.LoadAlong) <= (0.01 * keeper.LoadAlong) + (0.001 * keeper.Load), keeper.Frame);
+            Assert.True(
+                Math.Abs(Math.Abs(keeper.TensionDifference) - keeper.LoadAlong) <= (0.01 * keeper.LoadAlong) + (0.001 * keeper.Load),
+                keeper.Frame);
         }
 
         Assert.True(Work.Keepers[0].Needed > Work.Keepers[Work.Keepers.Length / 2].Needed);
@@ -214,7 +217,8 @@ public sealed class RopeWorkTests
             Start = null,
         });
         var sight = model.Hoisting.First(r => Math.Abs(r.Temperature - model.Parameters.Site.ReferenceTemperature) < 1e-9).Sight;
-        double[] above = [.. Enumerable.Range(0, 2001).Select(i => bare.Nodes[^1].X * i / 2000).Select(x => bare.HeightAt(x) - (slope * x) + sight)];
+        double[] above =
+            [.. Enumerable.Range(0, 2001).Select(i => bare.Nodes[^1].X * i / 2000).Select(x => bare.HeightAt(x) - (slope * x) + sight)];
         Assert.InRange(above.Min(), -1e-9, 1e-6);
     }
 
@@ -278,7 +282,8 @@ public sealed class RopeWorkTests
     public void A_support_that_moves_moves_by_an_inch()
     {
         var deep = Math.Sqrt((72 * 72) + (8 * 8) - (71.5 * 71.5));
-        Assert.Equal((deep * (1 - (1 / 143.0))) - 8, new TwoBays().Context.Ropework.MidSpanDropWhenSupportMoves!.Value / TwoBays.Inch, 0.05);
+        Assert.Equal(
+            (deep * (1 - (1 / 143.0))) - 8, new TwoBays().Context.Ropework.MidSpanDropWhenSupportMoves!.Value / TwoBays.Inch, 0.05);
     }
 
     /// <summary>

@@ -44,7 +44,8 @@ public class TurnWordsTests
     [Fact]
     public void A_flat_base_has_words_of_its_own()
     {
-        var text = Bridges.Garden.Replace("length: 58 in }", "length: 58 in, flat: true }", StringComparison.Ordinal).Replace("4x6", "6x6", StringComparison.Ordinal);
+        var text = Bridges.Garden.Replace("length: 58 in }", "length: 58 in, flat: true }", StringComparison.Ordinal).Replace(
+            "4x6", "6x6", StringComparison.Ordinal);
         var piece = Bridges.Build(text).Pieces.First(p => p.Role == Role.Base);
         Matches(piece, piece.Occurrences[0], FaceTurn.Opposite, -piece.Occurrences[0].Placement.Z);
         Matches(piece, piece.Occurrences[0], FaceTurn.PlusY, piece.Occurrences[0].Placement.Y);
@@ -77,7 +78,8 @@ public class TurnWordsTests
         Assert.Contains("near end at B: B11/board-1; B11/board-2", row, StringComparison.Ordinal);
         var brace = CutList.Csv(Demo, units).Split('\n').Single(r => r.StartsWith("K1,", StringComparison.Ordinal));
         Assert.Contains(",,drawn face towards A: F00-F11/brace-right", brace, StringComparison.Ordinal);
-        var step = AssemblyTable.Csv(Demo).Split('\n').Single(r => r.Contains(",B11,", StringComparison.Ordinal) && r.Contains("Lay the deck", StringComparison.Ordinal));
+        var step = AssemblyTable.Csv(Demo).Split('\n').Single(
+            r => r.Contains(",B11,", StringComparison.Ordinal) && r.Contains("Lay the deck", StringComparison.Ordinal));
         Assert.Contains("near end at B: B11/board-1 B11/board-2", step, StringComparison.Ordinal);
     }
 
@@ -87,7 +89,9 @@ public class TurnWordsTests
         IReadOnlyList<string> order = [.. Demo.Assembly().SelectMany(s => s.Parts)];
         var texts = LabelSheet.Draw(Demo, order).Pages.SelectMany(p => p.Content.Entities).OfType<SheetText>().ToList();
         Assert.Equal(22, texts.Count(t => t.Text.StartsWith("TURNED: ", StringComparison.Ordinal)));
-        Assert.Equal(Demo.Pieces.SelectMany(p => p.Occurrences).Count(o => o.Turn.IsRolled), texts.Count(t => t.Text.StartsWith("rolled over: ", StringComparison.Ordinal)));
+        Assert.Equal(
+            Demo.Pieces.SelectMany(p => p.Occurrences).Count(o => o.Turn.IsRolled),
+            texts.Count(t => t.Text.StartsWith("rolled over: ", StringComparison.Ordinal)));
     }
 
     [Fact]
@@ -135,13 +139,15 @@ public class TurnWordsTests
             var near = place.Placement.ToWorld(Vector3d.Zero).X;
             var far = place.Placement.ToWorld(new Vector3d(D1.BlankLength, 0, 0)).X;
             var lines = PieceWords.Lines(
-                D1, Demo.Parameters.StockNamed(D1.Stock), new QuantityText(Demo.Parameters.Units), place.Turned ? place : null).ToDictionary(l => l.Label, l => l.Text, StringComparer.Ordinal);
+                D1, Demo.Parameters.StockNamed(D1.Stock), new QuantityText(Demo.Parameters.Units),
+                place.Turned ? place : null).ToDictionary(l => l.Label, l => l.Text, StringComparer.Ordinal);
             Assert.Equal(PieceWords.Cut(near < far ? D1.Near : D1.Far), lines["End towards A"]);
             Assert.Equal(PieceWords.Cut(near < far ? D1.Far : D1.Near), lines["End towards B"]);
         }
 
         using var json = JsonDocument.Parse(PreviewJson.Bytes(Demo));
-        var turned = json.RootElement.GetProperty("pieces").EnumerateArray().Single(p => p.GetProperty("mark").GetString() == "D1").GetProperty("turned")[0];
+        var turned = json.RootElement.GetProperty("pieces").EnumerateArray().Single(
+            p => p.GetProperty("mark").GetString() == "D1").GetProperty("turned")[0];
         Assert.Contains(turned.GetProperty("parts").EnumerateArray(), p => p.GetString() == "B11/board-1");
     }
 

@@ -70,9 +70,11 @@ public class MarkTests
     public void Two_parts_that_mirror_one_piece_but_not_each_other_get_two_marks()
     {
         Assert.Equal(["P1L", "P1R", "P2R"], Marks(
-            Stick("F01/post-left", Side.Left, 1, 0.010), Stick("F02/post-right", Side.Right, 1.0025, -0.010), Stick("F03/post-right", Side.Right, 0.9975, -0.010)));
+            Stick("F01/post-left", Side.Left, 1, 0.010), Stick("F02/post-right", Side.Right, 1.0025, -0.010),
+            Stick("F03/post-right", Side.Right, 0.9975, -0.010)));
         Assert.Equal(["P1R", "P2R", "P2L"], Marks(
-            Stick("F02/post-right", Side.Right, 1.0025, -0.010), Stick("F03/post-right", Side.Right, 0.9975, -0.010), Stick("F01/post-left", Side.Left, 0.9960, 0.010)));
+            Stick("F02/post-right", Side.Right, 1.0025, -0.010), Stick("F03/post-right", Side.Right, 0.9975, -0.010),
+            Stick("F01/post-left", Side.Left, 0.9960, 0.010)));
     }
 
     // A bevel of 1.9 mm over the thickness is its own mirror image within 2 mm. One of 4.4 mm the other way agrees with that

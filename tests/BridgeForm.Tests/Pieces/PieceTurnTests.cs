@@ -22,7 +22,8 @@ public class PieceTurnTests
     {
         var parameters = Bridges.Read(text);
         var model = Bridges.Build(parameters);
-        var members = Members.Lay(BridgeLayout.Lay(parameters, model.Rope)).SelectMany(g => g.Members).ToDictionary(m => m.Id, StringComparer.Ordinal);
+        var members = Members.Lay(BridgeLayout.Lay(parameters, model.Rope)).SelectMany(g => g.Members).ToDictionary(
+            m => m.Id, StringComparer.Ordinal);
         var turned = 0;
         foreach (var (piece, place) in model.Pieces.SelectMany(p => p.Occurrences.Select(o => (p, o))))
         {

@@ -21,7 +21,9 @@ public class RoutingTests
     {
         var bevel = new Plane(new Vector3d(Math.Cos(0.02), 0, Math.Sin(0.02)), 1.4);
         Assert.Equal("far end is bevelled", Assert.Single(Routing.Obstacles(s_base with { Far = bevel }, Bit)));
-        Assert.Equal("both ends are bevelled", Assert.Single(Routing.Obstacles(s_base with { Far = bevel, Near = new Plane(-bevel.Normal, 0) }, Bit)));
+        Assert.Equal(
+            "both ends are bevelled",
+            Assert.Single(Routing.Obstacles(s_base with { Far = bevel, Near = new Plane(-bevel.Normal, 0) }, Bit)));
     }
 
     [Fact]

@@ -21,7 +21,9 @@ public sealed class ReuseTests
             if (isBuilt)
             {
                 built++;
-                Assert.True(Files.Of(fresh!) == Files.Of(model!), $"{key} changed, and {string.Join(", ", rebuild.Anew)} alone was worked out anew");
+                Assert.True(
+                    Files.Of(fresh!) == Files.Of(model!),
+                    $"{key} changed, and {string.Join(", ", rebuild.Anew)} alone was worked out anew");
             }
         }
 

@@ -37,7 +37,8 @@ public sealed class BoundTests
     public void Bounds_are_told_in_the_units_of_the_file(string name)
     {
         var units = Enum.Parse<UnitSystem>(name);
-        string[] other = units == UnitSystem.Imperial ? ["mm", "m", "kN", "kPa", "kg", "C"] : ["in", "ft", "lbf", "psf", "psi", "ksi", "lb", "F"];
+        string[] other =
+            units == UnitSystem.Imperial ? ["mm", "m", "kN", "kPa", "kg", "C"] : ["in", "ft", "lbf", "psf", "psi", "ksi", "lb", "F"];
         Assert.All(
             Below(ProjectKeys.Root).Where(s => s.Type == ValueForm.Quantity && s.Least is not null),
             s => Assert.All(AllowedRange.InWords(s, units).Split(" to "), b => Assert.DoesNotContain(b.Split(' ')[^1], other)));

@@ -2,7 +2,10 @@ using CsCheck;
 
 namespace BridgeForm.Tests.Project;
 
-/// <summary>Braces that the reader takes are those that can be drawn: edges as lines, met by plane geometry apart from the program's formulas.</summary>
+/// <summary>
+/// Braces that the reader takes are those that can be drawn: edges as lines, met by plane geometry apart from the program's
+/// formulas.
+/// </summary>
 public sealed class BracePropertyTests
 {
     private const double Wide = 3.5;
@@ -37,7 +40,8 @@ public sealed class BracePropertyTests
         },
         iter: 500);
 
-    private static string Text((double PostFoot, double PostLean, double PostLength, double Lean, double Foot) f) => FormattableString.Invariant(
+    private static string Text((double PostFoot, double PostLean, double PostLength, double Lean, double Foot) f) =>
+        FormattableString.Invariant(
         $$"""
         name: a
         site: { span: 30 ft }

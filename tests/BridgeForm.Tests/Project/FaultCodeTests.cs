@@ -46,7 +46,8 @@ public sealed class FaultCodeTests
 
     [Fact]
     public void The_code_stands_at_the_end_of_the_line() =>
-        Assert.EndsWith(" or 1.2 m [not-a-quantity]", Assert.Single(Examples.Read("name: a\nsite: { span: 30 }\n").Lines), StringComparison.Ordinal);
+        Assert.EndsWith(
+            " or 1.2 m [not-a-quantity]", Assert.Single(Examples.Read("name: a\nsite: { span: 30 }\n").Lines), StringComparison.Ordinal);
 
     private static IEnumerable<string> Told(FaultCode code)
     {

@@ -25,7 +25,8 @@ internal static class FaultFiles
         [FaultCode.UnknownKey] = Head + "usage: private\n",
         [FaultCode.KeysExclude] = Head + "guard: { rails: { count: 5, heights: [12 in] } }\n",
         [FaultCode.MissingKey] = "site: { span: 30 ft }\n",
-        [FaultCode.TooManyNames] = Head + "stock: { " + string.Join(", ", Enumerable.Range(0, 2000).Select(i => $"s{i}: {{ lengths: [8 ft] }}")) + " }\n",
+        [FaultCode.TooManyNames] = Head
+            + "stock: { " + string.Join(", ", Enumerable.Range(0, 2000).Select(i => $"s{i}: {{ lengths: [8 ft] }}")) + " }\n",
         [FaultCode.BadName] = Head + "stock: { a.b: { lengths: [8 ft] } }\n",
         [FaultCode.UnknownName] = Head + "fasteners: { glue: 4 }\n",
         [FaultCode.EntryCount] = "name: a\nsite: { span: 30 ft, ground: [[0 ft, -4 ft, 1 ft], [30 ft, -4 ft]] }\n",
@@ -38,10 +39,13 @@ internal static class FaultFiles
         [FaultCode.NotQuantity] = "name: a\nsite: { span: 30 }\n",
         [FaultCode.OutOfRange] = "name: a\nsite: { span: 1 in }\n",
         [FaultCode.UnknownRope] = Head + "ropes: { type: string }\n",
-        [FaultCode.UnknownSpecies] = Head + "stock: { treated: { species: ironwood, lengths: [8 ft] }, cedar: { species: western-red-cedar, lengths: [8 ft] } }\n",
+        [FaultCode.UnknownSpecies] = Head
+            + "stock: { treated: { species: ironwood, lengths: [8 ft] }, cedar: { species: western-red-cedar, lengths: [8 ft] } }\n",
         [FaultCode.UnknownStock] = Head + "deck: { board: { stock: oak } }\n",
-        [FaultCode.UnknownGrade] = Head + "stock: { treated: { species: southern-pine, grade: finest, lengths: [8 ft] }, cedar: { species: western-red-cedar, lengths: [8 ft] } }\n",
-        [FaultCode.UnknownSize] = Head + "values: [{ species: southern-pine, grade: no1, size: huge, bending: 700 psi, tension: 400 psi, shear: 120 psi,"
+        [FaultCode.UnknownGrade] = Head + "stock: { treated: { species: southern-pine, grade: finest, lengths: [8 ft] }, cedar: { species: "
+            + "western-red-cedar, lengths: [8 ft] } }\n",
+        [FaultCode.UnknownSize] = Head
+            + "values: [{ species: southern-pine, grade: no1, size: huge, bending: 700 psi, tension: 400 psi, shear: 120 psi,"
             + " compression_across: 300 psi, compression: 600 psi, modulus: 1.1 GPa, source: mill }]\n",
         [FaultCode.SagOutOfRange] = Head + "ropes: { sag: 31 % }\n",
         [FaultCode.RiseTooSteep] = "name: a\nsite: { span: 30 ft, rise: 11 ft }\n",
@@ -52,7 +56,8 @@ internal static class FaultFiles
         [FaultCode.GroundOutOfOrder] = "name: a\nsite: { span: 30 ft, ground: [[5 ft, -4 ft], [4 ft, -4 ft]] }\n",
         [FaultCode.StretchReversed] = Head + "ropes: { stretch: [0.5 %, 0.25 %] }\n",
         [FaultCode.ClipsHoldLess] = Head + "ropes: { termination: { kind: clips, efficiency: 85 % } }\n",
-        [FaultCode.RopeTooStrong] = Head + "ropes: { type: { diameter: 19 mm, mass_per_length: 1.55 kg/m, breaking_strength: 395 kN, metallic_area: 175 mm2, modulus: 100 GPa } }\n",
+        [FaultCode.RopeTooStrong] = Head + "ropes: { type: { diameter: 19 mm, mass_per_length: 1.55 kg/m, breaking_strength: 395 kN, "
+            + "metallic_area: 175 mm2, modulus: 100 GPa } }\n",
         [FaultCode.TemperaturesOneSided] = "name: a\nsite: { span: 30 ft, temperatures: [70 F, 100 F] }\n",
         [FaultCode.LimitLooser] = Head + "use: public\nlimits: { cross_slope: 6 deg }\n",
         [FaultCode.ChannelCutsThrough] = Head + "frames: { channel: { depth: 11 in } }\n",
@@ -101,7 +106,8 @@ internal static class FaultFiles
     /// <summary>Files of which every key is right and of which no bridge can be cut.</summary>
     public static Dictionary<FaultCode, string> Impossible { get; } = new()
     {
-        [FaultCode.PostsCross] = "name: a\nsite: { span: 36 in }\nropes: { sag: 10 % }\nframes: { spacing: 9 in, post: { length: 47 in } }\n",
+        [FaultCode.PostsCross] =
+            "name: a\nsite: { span: 36 in }\nropes: { sag: 10 % }\nframes: { spacing: 9 in, post: { length: 47 in } }\n",
         [FaultCode.RailsOverlap] = Head + """
             ropes: { spacing: 46 in, sag: 18 % }
             frames:
@@ -149,5 +155,6 @@ internal static class FaultFiles
     };
 
     private static string Density(string keys) =>
-        "stock: { treated: { species: southern-pine, lengths: [8 ft], density: { " + keys + " } }, cedar: { species: western-red-cedar, lengths: [8 ft] } }\n";
+        "stock: { treated: { species: southern-pine, lengths: [8 ft], density: { "
+            + keys + " } }, cedar: { species: western-red-cedar, lengths: [8 ft] } }\n";
 }

@@ -12,7 +12,9 @@ public sealed class FaultPlaceTests
     [InlineData("span: 30 ft", "span: ‹1e300 ft", "span: '1e300 ft' is out of range; allowed is 3 ft to 20000 ft")]
     [InlineData("sag: 6 %", "sag: ‹1e300 %", "sag: '1e300 %' is out of range; allowed is 0.05 % to 30 % of the span")]
     [InlineData("  rise: 0 ft", "‹\trise: 0 ft", "tab")]
-    [InlineData("prices: prices.csv", "holes: { base: [{ ‹from: 3 in, diameter: 1 in }] }", "'from' is not a key of holes.base.0; did you mean from_end?")]
+    [InlineData(
+        "prices: prices.csv", "holes: { base: [{ ‹from: 3 in, diameter: 1 in }] }",
+        "'from' is not a key of holes.base.0; did you mean from_end?")]
     [InlineData("span: 30 ft", "span: ‹NaN ft", "is not a length")]
     [InlineData("span: 30 ft", "span: ‹.inf", "is not a length")]
     [InlineData("span: 30 ft", "span: ‹[30 ft]", "span must be a single value such as 30 ft, not a list")]
@@ -23,7 +25,9 @@ public sealed class FaultPlaceTests
     [InlineData("  rise: 0 ft", "  rise: ‹11 ft", "steeper than 1 in 3; over this span at most 10 ft 0 in")]
     [InlineData("[20 F, 100 F]", "[20 F, ‹100]", "has no unit")]
     [InlineData("[20 F, 100 F]", "‹20 F", "temperatures must be a list such as [20 F, 100 F], not a single value")]
-    [InlineData("type: rope-6x19-iwrc-eips-galvanized-3/4", "type: ‹rope-6x19-iwrc-eips-galvanised-3/4", "did you mean rope-6x19-iwrc-eips-galvanized-3/4?")]
+    [InlineData(
+        "type: rope-6x19-iwrc-eips-galvanized-3/4", "type: ‹rope-6x19-iwrc-eips-galvanised-3/4",
+        "did you mean rope-6x19-iwrc-eips-galvanized-3/4?")]
     [InlineData("sag: 6 %", "sag: ‹6", "must be a share or a length, such as 6 %")]
     [InlineData("sag: 6 %", "sag: ‹0 %", "sag: '0 %' is out of range; allowed is 0.05 % to 30 % of the span")]
     [InlineData("sag: 6 %", "sag: ‹31 %", "allowed is 0.05 % to 30 % of the span, here 3/16 in to 9 ft 0 in")]
@@ -42,15 +46,22 @@ public sealed class FaultPlaceTests
     [InlineData("foot: 27-1/2 in", "foot: 27-1/2 in, ‹length: 18 in", "length and foot (line 22) exclude each other")]
     [InlineData("spread: 2-1/2 in", "spread: ‹1 in", "puts the keeper holes into the rope channel; write at least 1-1/8 in")]
     [InlineData("depth: 2 in", "depth: ‹4 in", "keeper holes are blind")]
-    [InlineData("count: auto", "count: ‹7", "7 boards leave gaps below 1/4 in; between the posts' feet, less the side gaps, are 34-1/2 in, room for at most 6")]
+    [InlineData(
+        "count: auto", "count: ‹7",
+        "7 boards leave gaps below 1/4 in; between the posts' feet, less the side gaps, are 34-1/2 in, room for at most 6")]
     [InlineData("count: auto", "count: ‹0", "is not a whole number from 1 to 1000, or auto")]
     [InlineData("count: auto", "count: ‹2.5", "is not a whole number")]
     [InlineData("count: 6", "count: ‹11", "11 rails of 3-1/2 in do not fit between deck and head")]
-    [InlineData("count: 6", "heights: [6 in, ‹8 in]", "lies on the rail before it; list heights from the lowest up, here at least 9-1/2 in")]
+    [InlineData(
+        "count: 6", "heights: [6 in, ‹8 in]", "lies on the rail before it; list heights from the lowest up, here at least 9-1/2 in")]
     [InlineData("count: 6", "heights: [‹1 in]", "allowed is 3-5/16 in to 38-1/4 in")]
-    [InlineData("cap:   { section: 2x6, stock: cedar }", "cap:   { section: 2x6, stock: ‹ceder }", "'ceder' is not a name under stock; did you mean cedar?")]
+    [InlineData(
+        "cap:   { section: 2x6, stock: cedar }", "cap:   { section: 2x6, stock: ‹ceder }",
+        "'ceder' is not a name under stock; did you mean cedar?")]
     [InlineData("species: southern-pine", "species: ‹southern-pin", "did you mean southern-pine?")]
-    [InlineData("grade: no1", "grade: ‹No.1 NonDense", "'No.1 NonDense' is not a grade of the built-in tables; there are ss, no1, no2, no3. Values of another grade go under values:")]
+    [InlineData(
+        "grade: no1", "grade: ‹No.1 NonDense",
+        "'No.1 NonDense' is not a grade of the built-in tables; there are ss, no1, no2, no3. Values of another grade go under values:")]
     [InlineData("grade: no1", "grade: ‹no4", "'no4' is not a grade of the built-in tables; did you mean no1?")]
     [InlineData("efficiency: 80 %", "efficiency: ‹80.1 %", "efficiency: '80.1 %' is more than clips hold; at most 80 %")]
     [InlineData("live: 60 psf", "low_live_reason: ‹' '", "low_live_reason is empty; write a text")]
@@ -58,10 +69,16 @@ public sealed class FaultPlaceTests
     [InlineData("[20 F, 100 F]", "‹[20 F, 60 F]", "temperatures: none is hotter than the reference temperature '60 F'")]
     [InlineData("[20 F, 100 F]", "‹[60 F, 100 F]", "temperatures: none is colder than the reference temperature '60 F'")]
     [InlineData("eccentricity: 60 %", "eccentricity: ‹54 %", "eccentricity: '54 %' is out of range; allowed is 55 % to 100 %")]
-    [InlineData("type: rope-6x19-iwrc-eips-galvanized-3/4", "type: { diameter: 19 mm, mass_per_length: 1.55 kg/m, breaking_strength: ‹387 kN, metallic_area: 175 mm2, modulus: 100 GPa }", "breaking_strength: '387 kN' over metallic_area '175 mm2' is 2.21 GPa; no wire holds more than 2.2 GPa")]
-    [InlineData("type: rope-6x19-iwrc-eips-galvanized-3/4", "type: { diameter: 19 mm, mass_per_length: 1.55 kg/m, breaking_strength: 235 kN, metallic_area: 175 mm2, modulus: ‹29.9 GPa }", "modulus: '29.9 GPa' is out of range; allowed is")]
+    [InlineData(
+        "type: rope-6x19-iwrc-eips-galvanized-3/4",
+        "type: { diameter: 19 mm, mass_per_length: 1.55 kg/m, breaking_strength: ‹387 kN, metallic_area: 175 mm2, modulus: 100 GPa }",
+        "breaking_strength: '387 kN' over metallic_area '175 mm2' is 2.21 GPa; no wire holds more than 2.2 GPa")]
+    [InlineData("type: rope-6x19-iwrc-eips-galvanized-3/4", "type: { diameter: 19 mm, mass_per_length: 1.55 kg/m, breaking_strength: 235 "
+        + "kN, metallic_area: 175 mm2, modulus: ‹29.9 GPa }", "modulus: '29.9 GPa' is out of range; allowed is")]
     [InlineData("treated: true", "treated: ‹yes", "'yes' is not a value of treated; write true or false")]
-    [InlineData("edge: 6 in", "edge: ‹18 in", "edge: '18 in' from the posts' inner face lies beyond the middle of the deck; from there to the middle are 17-15/16 in")]
+    [InlineData(
+        "edge: 6 in", "edge: ‹18 in",
+        "edge: '18 in' from the posts' inner face lies beyond the middle of the deck; from there to the middle are 17-15/16 in")]
     [InlineData("paper: letter", "paper: ‹leter", "did you mean letter?")]
     public void One_fault(string old, string replacement, string says)
     {
@@ -77,7 +94,8 @@ public sealed class FaultPlaceTests
     [Fact]
     public void One_reason_is_told_once()
     {
-        var faults = Examples.Read("name: T\nsite: { span: 30 ft }\nstock:\n  treated: { species: southern-pine, treated: true, lengths: [12 ft] }\n").Faults;
+        var faults = Examples.Read(
+            "name: T\nsite: { span: 30 ft }\nstock:\n  treated: { species: southern-pine, treated: true, lengths: [12 ft] }\n").Faults;
         var fault = Assert.Single(faults);
         Assert.Contains("'cedar' is not a name under stock", fault.Message, StringComparison.Ordinal);
         Assert.Equal(4, fault.Line);
@@ -136,9 +154,12 @@ public sealed class FaultPlaceTests
     [InlineData("ropes: { spacing: ‹54 in }", "puts the outer keeper holes over the ends of the base; write at most 1-3/4 in")]
     [InlineData("frames: { post: { length: ‹12 in } }\nguard: { rails: { count: 1 } }", "meets the post above its head")]
     [InlineData("frames: { post: { foot: ‹3 in }, brace: { foot: 13 in } }", "no board fits")]
-    [InlineData("frames: { post: { foot: 18 in } }\ndeck: { side_gap: ‹17 in }", "side_gap: with '17 in' no board fits: between the posts' feet are 36 in, less 17 in on either side, and 5-1/2 in are needed; write at most 15-1/4 in")]
+    [InlineData("frames: { post: { foot: 18 in } }\ndeck: { side_gap: ‹17 in }", "side_gap: with '17 in' no board fits: between the posts' "
+        + "feet are 36 in, less 17 in on either side, and 5-1/2 in are needed; write at most 15-1/4 in")]
     [InlineData("deck: { layout: across, side_gap: ‹17-1/2 in }", "side_gap: with '17-1/2 in' two stringers do not fit")]
-    [InlineData("frames: { brace: { lean: ‹75 deg } }", "there is no place for the brace between post and base's end; with this foot write at most")]
+    [InlineData(
+        "frames: { brace: { lean: ‹75 deg } }",
+        "there is no place for the brace between post and base's end; with this foot write at most")]
     public void A_fault_of_a_default_is_told_at_what_the_file_gives(string rest, string says)
     {
         var marked = "name: a\nsite: { span: 30 ft }\n" + rest + "\n";
@@ -158,12 +179,15 @@ public sealed class FaultPlaceTests
         var told = message[(message.LastIndexOf("at most ", StringComparison.Ordinal) + 8)..];
         Assert.Empty(Examples.Read(text.Replace("75 deg", told, StringComparison.Ordinal)).Faults);
         var degrees = double.Parse(told.Replace(" deg", "", StringComparison.Ordinal), System.Globalization.CultureInfo.InvariantCulture);
-        Assert.NotEmpty(Examples.Read(text.Replace("75 deg", FormattableString.Invariant($"{degrees + 0.1:0.0} deg"), StringComparison.Ordinal)).Faults);
+        Assert.NotEmpty(
+            Examples
+                .Read(text.Replace("75 deg", FormattableString.Invariant($"{degrees + 0.1:0.0} deg"), StringComparison.Ordinal)).Faults);
     }
 
     [Fact]
     public void A_fault_prints_with_file_line_and_column() => Assert.Equal(
-        "bridge.yaml:5:9: error: span: '30' has no unit; a length is written with in, ft, mm, cm or m, as in 36 ft, 37 ft 6-1/2 in, 5/8 in, 1219 mm or 1.2 m [not-a-quantity]",
+        "bridge.yaml:5:9: error: span: '30' has no unit; a length is written with in, ft, mm, cm or m, as in 36 ft, 37 ft 6-1/2 in, 5/8 "
+            + "in, 1219 mm or 1.2 m [not-a-quantity]",
         Assert.Single(Examples.Read(Examples.With("span: 30 ft", "span: 30")).Lines));
 
     [Fact]

@@ -11,15 +11,20 @@ public sealed class FloorTests
     [InlineData("eccentricity: 60 %", "eccentricity: 55 %")]
     [InlineData("[20 F, 100 F]", "[59 F, 61 F]")]
     [InlineData("[20 F, 100 F]", "[100 F, 60 F, 20 F]")]
-    [InlineData("type: rope-6x19-iwrc-eips-galvanized-3/4", "type: { diameter: 19 mm, mass_per_length: 1.55 kg/m, breaking_strength: 385 kN, metallic_area: 175 mm2, modulus: 100 GPa }")]
-    [InlineData("type: rope-6x19-iwrc-eips-galvanized-3/4", "type: { diameter: 19 mm, mass_per_length: 1.55 kg/m, breaking_strength: 235 kN, metallic_area: 175 mm2, modulus: 30 GPa }")]
+    [InlineData(
+        "type: rope-6x19-iwrc-eips-galvanized-3/4",
+        "type: { diameter: 19 mm, mass_per_length: 1.55 kg/m, breaking_strength: 385 kN, metallic_area: 175 mm2, modulus: 100 GPa }")]
+    [InlineData(
+        "type: rope-6x19-iwrc-eips-galvanized-3/4",
+        "type: { diameter: 19 mm, mass_per_length: 1.55 kg/m, breaking_strength: 235 kN, metallic_area: 175 mm2, modulus: 30 GPa }")]
     public void Just_above_is_read(string old, string replacement) => Assert.NotNull(Examples.Good(Examples.With(old, replacement)));
 
     // A fault of both temperatures lies where one of them stands in the file.
     [Fact]
     public void A_reference_as_hot_as_the_default_temperatures()
     {
-        var reading = ProjectReader.Read("name: Hot (invented)\nsite:\n  span: 30 ft\n  reference_temperature: 100 F\n", "test.yaml", Bridges.Catalogue);
+        var reading = ProjectReader.Read(
+            "name: Hot (invented)\nsite:\n  span: 30 ft\n  reference_temperature: 100 F\n", "test.yaml", Bridges.Catalogue);
         var fault = Assert.Single(reading.Faults);
         Assert.Equal(4, fault.Line);
         Assert.Contains("none is hotter", fault.Message, StringComparison.Ordinal);
@@ -54,13 +59,16 @@ public sealed class FloorTests
         var parameters = Read(Own).Parameters!;
         Assert.Equal(("Stud", "spf"), (parameters.StockNamed("treated").Grade, parameters.StockNamed("treated").Species));
         Assert.Equal("spf", parameters.Values[0].Species);
-        Assert.Contains("'Stud' is not a grade", Assert.Single(Read(Own.Replace("grade: stud", "grade: no1", StringComparison.Ordinal)).Faults).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "'Stud' is not a grade", Assert.Single(Read(Own.Replace("grade: stud", "grade: no1", StringComparison.Ordinal)).Faults).Message,
+            StringComparison.Ordinal);
     }
 
     [Theory]
     [InlineData("\nloads: { low_live_reason: \"two people at a time\" }\n", "two people at a time")]
     [InlineData("", null)]
-    public void A_reason_is_a_reason(string loads, string? reason) => Assert.Equal(reason, Bridges.Read(Bridges.Garden + loads).Loads.LowLiveReason);
+    public void A_reason_is_a_reason(string loads, string? reason) =>
+        Assert.Equal(reason, Bridges.Read(Bridges.Garden + loads).Loads.LowLiveReason);
 
     [Fact]
     public void A_saddle_has_a_radius_or_none()

@@ -19,7 +19,9 @@ public sealed class FuzzTests
                 var text = mutations.Aggregate(Examples.Contract, Mutate);
                 var reading = Examples.Read(text);
                 return (reading.Parameters is null) == (reading.Faults.Length > 0)
-                    && reading.Faults.All(f => f.Line >= 1 && f.Column >= 1 && f.Message.Length > 0 && f.Line <= 2 + text.Count(c => c is '\n' or '\r' or '\u0085' or '\u2028'));
+                    && reading.Faults.All(
+                        f => f.Line >= 1 && f.Column >= 1 && f.Message.Length > 0
+                            && f.Line <= 2 + text.Count(c => c is '\n' or '\r' or '\u0085' or '\u2028'));
             },
             iter: 3000,
             seed: "dF19vE00qBj1"); // once ran the parser out of events inside a mapping
@@ -37,7 +39,10 @@ public sealed class FuzzTests
     [Fact]
     public void Values_at_wrong_keys_never_throw()
     {
-        string[] values = ["30 ft", "0 in", "-1 in", "1e9 m", "6 %", "8 deg", "44.9 deg", "3", "auto", "[]", "{}", "[[1 m, 2 m]]", "true", "2x4", "16x16", "1 x 1 mm", "5/8 in", "20 ft", "cedar", "\"\"", "~"];
+        string[] values = [
+            "30 ft", "0 in", "-1 in", "1e9 m", "6 %", "8 deg", "44.9 deg", "3", "auto", "[]", "{}", "[[1 m, 2 m]]", "true", "2x4", "16x16",
+            "1 x 1 mm", "5/8 in", "20 ft", "cedar", "\"\"", "~",
+        ];
         var lines = Examples.Contract.Split('\n');
         Gen.Select(Gen.Int[0, lines.Length - 1], Gen.Int[0, values.Length - 1], Gen.Int[0, 3]).Array[1, 8].Sample(
             changes =>

@@ -34,12 +34,18 @@ public sealed class GeneratedTextTests
     public void Every_line_that_the_starter_file_leaves_out_can_be_put_in(UnitSystem units)
     {
         var lines = StarterFile.Text(units).Split('\n');
-        foreach (var i in Enumerable.Range(0, lines.Length).Where(i => System.Text.RegularExpressions.Regex.IsMatch(lines[i], "^ *# [a-z_]+: ", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(1))))
+        foreach (
+            var i in Enumerable.Range(0, lines.Length).Where(
+                i => System.Text.RegularExpressions.Regex.IsMatch(
+                    lines[i], "^ *# [a-z_]+: ", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(1))))
         {
             var text = (string[])lines.Clone();
-            text[i] = text[i].Replace("# ", "", StringComparison.Ordinal) is var l && l.IndexOf("  ", l.Length - l.TrimStart().Length, StringComparison.Ordinal) is var end and > 0 ? l[..end] : l;
+            text[i] = text[i].Replace("# ", "", StringComparison.Ordinal) is var l && l.IndexOf(
+                "  ", l.Length - l.TrimStart().Length, StringComparison.Ordinal) is var end and > 0 ? l[..end] : l;
             var faults = Examples.Read(string.Join('\n', text)).Faults;
-            Assert.True(faults.All(f => f.Message.Contains("exclude each other", StringComparison.Ordinal)), text[i] + " → " + string.Join('\n', faults));
+            Assert.True(
+                faults.All(f => f.Message.Contains("exclude each other", StringComparison.Ordinal)),
+                text[i] + " → " + string.Join('\n', faults));
         }
     }
 
@@ -50,9 +56,11 @@ public sealed class GeneratedTextTests
     public void The_starter_file_holds(UnitSystem units)
     {
         static IEnumerable<string> Failing(BridgeParameters parameters) =>
-            Bridges.Build(parameters).Checks.Where(c => c.Status == BridgeForm.Checks.CheckStatus.Fail).Select(c => c.Id).Order(StringComparer.Ordinal);
+            Bridges.Build(parameters).Checks.Where(c => c.Status == BridgeForm.Checks.CheckStatus.Fail).Select(c => c.Id).Order(
+                StringComparer.Ordinal);
         Assert.Empty(Failing(Examples.Good(StarterFile.Text(units))));
-        var bare = Examples.Good($"name: a\nunits: {units.ToString().ToLowerInvariant()}\nsite: {{ span: {(units == UnitSystem.Metric ? "9 m" : "30 ft")} }}\n");
+        var bare = Examples.Good(
+            $"name: a\nunits: {units.ToString().ToLowerInvariant()}\nsite: {{ span: {(units == UnitSystem.Metric ? "9 m" : "30 ft")} }}\n");
         Assert.Equal(["base-channel-notch", "base-channel-shear", "guard-post", "rail-bending"], Failing(bare));
         Assert.Equal(3, StarterFile.Text(units).Split("when left out, which is too weak here").Length - 1);
     }
@@ -63,7 +71,8 @@ public sealed class GeneratedTextTests
     {
         var starter = StarterFile.Text();
         var example = string.Join('\n', Examples.Contract.Split('\n').Select(line => line.Split('#')[0]));
-        var keys = System.Text.RegularExpressions.Regex.Matches(example, "(?<key>[a-z_]+):", System.Text.RegularExpressions.RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1))
+        var keys = System.Text.RegularExpressions.Regex.Matches(
+            example, "(?<key>[a-z_]+):", System.Text.RegularExpressions.RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1))
             .Select(m => m.Groups["key"].Value);
         Assert.All(keys, key => Assert.Contains(key + ":", starter, StringComparison.Ordinal));
         Assert.StartsWith("# yaml-language-server: $schema=project-file.schema.json\n", starter, StringComparison.Ordinal);

@@ -78,7 +78,9 @@ public sealed class HardeningTests
         var text = new StringBuilder("name: a\nsite: { span: 30 ft }\na0: &a0 [x, x, x, x, x, x, x, x, x, x]\n");
         for (var i = 1; i < 30; i++)
         {
-            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"a{i}: &a{i} [").AppendJoin(", ", Enumerable.Repeat($"*a{i - 1}", 10)).Append("]\n");
+            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"a{i}: &a{i} [")
+                .AppendJoin(", ", Enumerable.Repeat($"*a{i - 1}", 10))
+                .Append("]\n");
         }
 
         Assert.All(Timed(text.ToString()), f => Assert.Matches("anchor|alias|is not a key", f.Message));

@@ -28,7 +28,8 @@ public sealed class HoleChecksTests
     [Fact]
     public void A_hole_nearly_as_wide_as_its_face_stays_in_the_middle()
     {
-        Assert.EndsWith("leave across out, or drill less", Assert.Single(Faults("across: 1/4 in, diameter: 1.45 in")), StringComparison.Ordinal);
+        Assert.EndsWith(
+            "leave across out, or drill less", Assert.Single(Faults("across: 1/4 in, diameter: 1.45 in")), StringComparison.Ordinal);
         Assert.Empty(Faults("diameter: 1.45 in"));
     }
 

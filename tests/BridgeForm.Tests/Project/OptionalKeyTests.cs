@@ -90,7 +90,9 @@ public sealed class OptionalKeyTests
         Assert.Equal(478.8026, p.Loads.Uplift!.Value, 4);
         Assert.Equal("herd, barrow", string.Join(", ", p.Loads.Cases.Select(c => c.Id)));
         Assert.Equal(2.1336, p.Loads.Cases[1].PointAt!.Value, 12);
-        Assert.Equal((500, 600, 900), (p.StockNamed("treated").Density.Low, p.StockNamed("treated").Density.InService, p.StockNamed("treated").Density.High));
+        Assert.Equal(
+            (500, 600, 900),
+            (p.StockNamed("treated").Density.Low, p.StockNamed("treated").Density.InService, p.StockNamed("treated").Density.High));
         Assert.True(p.StockNamed("treated").Incised);
         Assert.Equal((400, 700), (p.StockNamed("cedar").Density.Low, p.StockNamed("cedar").Density.High));
         Assert.InRange(p.StockNamed("cedar").Density.InService, 400, 700);

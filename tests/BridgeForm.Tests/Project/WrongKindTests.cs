@@ -44,7 +44,9 @@ public sealed class WrongKindTests
             Assert.All(reading.Faults, f => Assert.True(f.Line >= 1 && f.Column >= 1 && f.Message.Length > 0));
             if (!Takes(spec, fits))
             {
-                Assert.True(reading.Faults.Any(f => f.Line == line), $"{way}: {what}: no fault in line {line} of\n{file}\n{string.Join('\n', reading.Lines)}");
+                Assert.True(
+                    reading.Faults.Any(f => f.Line == line),
+                    $"{way}: {what}: no fault in line {line} of\n{file}\n{string.Join('\n', reading.Lines)}");
             }
         }
     }
@@ -87,7 +89,10 @@ public sealed class WrongKindTests
     /// <summary>A file that is otherwise right, a line for each step, and the line on which the node stands.</summary>
     private static (string Text, int Line) FileWith(ImmutableArray<string> steps, string node)
     {
-        List<string> lines = [.. steps is ["name"] ? Array.Empty<string>() : ["name: a"], .. steps[0] is "site" ? Array.Empty<string>() : ["site: { span: 30 ft }"]];
+        List<string> lines = [
+            .. steps is ["name"] ? Array.Empty<string>() : ["name: a"],
+            .. steps[0] is "site" ? Array.Empty<string>() : ["site: { span: 30 ft }"],
+        ];
         for (var i = 0; i < steps.Length; i++)
         {
             var step = steps[i] is "-" ? "-" : steps[i] + ":";

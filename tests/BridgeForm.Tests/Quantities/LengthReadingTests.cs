@@ -55,7 +55,8 @@ public sealed class LengthReadingTests
     public void Millimetres(string text, double millimetres) => Assert.Equal(millimetres / 1000, Read(text), Exact);
 
     [Theory]
-    [InlineData("36", "'36' has no unit; a length is written with in, ft, mm, cm or m, as in 36 ft, 37 ft 6-1/2 in, 5/8 in, 1219 mm or 1.2 m")]
+    [InlineData(
+        "36", "'36' has no unit; a length is written with in, ft, mm, cm or m, as in 36 ft, 37 ft 6-1/2 in, 5/8 in, 1219 mm or 1.2 m")]
     [InlineData("3 furlong", "'furlong' is not a unit of length; write in, ft, mm, cm or m")]
     [InlineData("3 mmm", "'mmm' is not a unit of length (did you mean mm?)")]
     [InlineData("3 inchs", "(did you mean in?)")]
@@ -73,7 +74,8 @@ public sealed class LengthReadingTests
     [InlineData("5/0 in", "is out of range")]
     [InlineData("0/0 in", "is out of range")]
     [InlineData("3 %", "'%' is not a unit of length; write in, ft, mm, cm or m")]
-    [InlineData("1,000 ft", "'1,000 ft' separates thousands; write the number without, '1000 ft', or '1.000 ft' if its comma is a decimal one")]
+    [InlineData(
+        "1,000 ft", "'1,000 ft' separates thousands; write the number without, '1000 ft', or '1.000 ft' if its comma is a decimal one")]
     [InlineData("-1,000 ft", "write the number without, '-1000 ft'")]
     [InlineData("1,000.5 ft", "write the number without, '1000.5 ft'")]
     [InlineData("1,234,567 mm", "write the number without, '1234567 mm'")]

@@ -22,7 +22,8 @@ public sealed class NumberTextTests
     [InlineData(-0.04, "0.0")]
     public void An_angle_reads_alike_on_every_sheet(double degrees, string expected)
     {
-        foreach (var radians in (double[])[degrees * Math.PI / 180, degrees * (Math.PI / 180), Math.Atan(Math.Tan(degrees * Math.PI / 180))])
+        foreach (
+            var radians in (double[])[degrees * Math.PI / 180, degrees * (Math.PI / 180), Math.Atan(Math.Tan(degrees * Math.PI / 180))])
         {
             Assert.Equal(expected + " deg", QuantityText.Degrees(radians));
             Assert.Equal(expected + "°", CheckWords.Angle(radians));
@@ -44,10 +45,14 @@ public sealed class NumberTextTests
             var (check, text) = (new CheckWords(units), new QuantityText(units));
             string[] written =
             [
-                check.Length(little / 1e5), check.Force(little), check.Torque(little / 10), check.MassPerLength(little / 100), check.Pounds(little), check.Stress(little),
-                check.Elastic(little), check.Moment(little / 100), check.Modulus(little / 1e9), check.Inertia(little / 1e11), check.Area(little / 1e7), check.PerLength(little / 10),
-                check.PerFoot(little), check.Pressure(little / 1000), CheckWords.Share(little / 1e5), CheckWords.Plain(little / 100), CheckWords.Angle(little / 1000), CheckWords.Frequency(little / 100),
-                TimberWords.Ratio(little / 1000), text.Length(little / 1e4), text.Size(little / 1e4), text.Force(little), text.Mass(little / 100), text.Pressure(little), QuantityText.Degrees(little / 1000),
+                check.Length(little / 1e5), check.Force(little), check.Torque(little / 10), check.MassPerLength(little / 100),
+                check.Pounds(little), check.Stress(little),
+                check.Elastic(little), check.Moment(little / 100), check.Modulus(little / 1e9), check.Inertia(little / 1e11),
+                check.Area(little / 1e7), check.PerLength(little / 10),
+                check.PerFoot(little), check.Pressure(little / 1000), CheckWords.Share(little / 1e5), CheckWords.Plain(little / 100),
+                CheckWords.Angle(little / 1000), CheckWords.Frequency(little / 100),
+                TimberWords.Ratio(little / 1000), text.Length(little / 1e4), text.Size(little / 1e4), text.Force(little),
+                text.Mass(little / 100), text.Pressure(little), QuantityText.Degrees(little / 1000),
                 Numbers.Fixed(little / 100, 2), NumberText.Rounded(little / 100, 2),
             ];
             Assert.All(written, w => Assert.False(w.StartsWith('-'), w));
@@ -59,8 +64,10 @@ public sealed class NumberTextTests
     public void A_bound_in_other_units_lies_within()
     {
         Gen.Select(Gen.Double[1e-6, 1e7], Gen.Int[2, 6]).Sample((bound, figures) =>
-            double.Parse(NumberText.Inward(bound, figures, isLeast: true), System.Globalization.CultureInfo.InvariantCulture) >= bound * (1 - 1e-12)
-            && double.Parse(NumberText.Inward(bound, figures, isLeast: false), System.Globalization.CultureInfo.InvariantCulture) <= bound * (1 + 1e-12));
+            double.Parse(
+                NumberText.Inward(bound, figures, isLeast: true), System.Globalization.CultureInfo.InvariantCulture) >= bound * (1 - 1e-12)
+            && double.Parse(NumberText.Inward(bound, figures, isLeast: false), System.Globalization.CultureInfo.InvariantCulture) <= bound
+                * (1 + 1e-12));
 
         // 1/16 in is 1.5875 mm, 12 ft are 3.6576 m, −7000 ft are −2133.6 m.
         Assert.Equal("1.588", NumberText.Inward(1.5875, 4, isLeast: true));

@@ -20,7 +20,8 @@ public sealed class PlainLineTests
     public void What_moves_or_hides_is_shown_by_its_number(string text, string shown) => Assert.Equal(shown, PlainLine.Of(text));
 
     [Fact]
-    public void Half_a_pair_is_shown_by_its_number() => Assert.Equal(@"a\uD800b\uDC00", PlainLine.Of("a" + (char)0xD800 + "b" + (char)0xDC00));
+    public void Half_a_pair_is_shown_by_its_number() =>
+        Assert.Equal(@"a\uD800b\uDC00", PlainLine.Of("a" + (char)0xD800 + "b" + (char)0xDC00));
 
     [Fact]
     public void Only_line_feeds_pass_between_lines_of_our_own() => Assert.Equal("a\nb\\u000Dc\\u001B", PlainLine.Lines("a\nb\rc\u001b"));

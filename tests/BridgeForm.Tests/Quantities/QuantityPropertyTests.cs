@@ -55,9 +55,11 @@ public sealed class QuantityPropertyTests
     [Fact]
     public void The_pattern_takes_whatever_the_reader_takes()
     {
-        var patterns = Enum.GetValues<QuantityKind>().ToDictionary(k => k, k => new Regex(QuantityPattern.Of(k), RegexOptions.None, TimeSpan.FromSeconds(5)));
+        var patterns = Enum.GetValues<QuantityKind>().ToDictionary(
+            k => k, k => new Regex(QuantityPattern.Of(k), RegexOptions.None, TimeSpan.FromSeconds(5)));
         Gen.Select(Gen.Enum<QuantityKind>(), Gen.String[Gen.Char["0123456789 -/.'\"½ftinmkPa%°"], 1, 9]).Sample(
-            (kind, text) => !QuantityReader.Read(kind, text).IsRead || QuantityReader.Read(kind, text).Value is 0 || patterns[kind].IsMatch(text),
+            (kind, text) =>
+                !QuantityReader.Read(kind, text).IsRead || QuantityReader.Read(kind, text).Value is 0 || patterns[kind].IsMatch(text),
             iter: 20_000);
     }
 

@@ -7,7 +7,8 @@ internal static class EveryRole
 {
     private const string OnStringers = "\ndeck: { layout: across, board: { section: 2x6 }, stringer: { section: 2x6, count: 3 } }\n";
 
-    private static readonly Lazy<BridgeModel[]> s_models = new(() => [Bridges.Build(Bridges.Inclined), Bridges.Build(Bridges.Garden + OnStringers)]);
+    private static readonly Lazy<BridgeModel[]> s_models = new(
+        () => [Bridges.Build(Bridges.Inclined), Bridges.Build(Bridges.Garden + OnStringers)]);
 
     /// <summary>Both.</summary>
     public static IReadOnlyList<BridgeModel> Models => s_models.Value;

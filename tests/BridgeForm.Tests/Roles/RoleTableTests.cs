@@ -36,7 +36,10 @@ public sealed class RoleTableTests
         Assert.All((string[])[ends.Near, ends.Far, ends.FarPlace, ends.ShopNear, ends.ShopFar], Said);
         foreach (var faces in new[] { facts.Faces, facts.FlatFaces }.OfType<FaceWords>())
         {
-            string[] ways = [faces.Opposite, faces.Plus(Side.Left), faces.Minus(Side.Left), faces.Plus(Side.Right), faces.Minus(Side.Right), faces.Plus(Side.None)];
+            string[] ways = [
+                faces.Opposite, faces.Plus(Side.Left), faces.Minus(Side.Left), faces.Plus(Side.Right), faces.Minus(Side.Right),
+                faces.Plus(Side.None),
+            ];
             Assert.All([faces.Drawn, .. ways], Said);
             Assert.NotEqual(faces.Plus(Side.Left), faces.Minus(Side.Left));
             Assert.Equal(faces.Mirrored, faces.Plus(Side.Left) == faces.Minus(Side.Right));
@@ -59,7 +62,8 @@ public sealed class RoleTableTests
             {
                 Assert.True(order.IndexOf(carrier.Role) < order.IndexOf(facts.Role), $"{carrier.Name} under {facts.Name}");
                 Assert.True(
-                    carrier.AddedIn.Max() < facts.AddedIn.Min() || (carrier.AddedIn.Max() == facts.AddedIn.Min() && carrier.Rank < facts.Rank),
+                    carrier.AddedIn.Max() < facts.AddedIn.Min()
+                        || (carrier.AddedIn.Max() == facts.AddedIn.Min() && carrier.Rank < facts.Rank),
                     $"{carrier.Name} goes up before {facts.Name}");
             }
         }
@@ -77,9 +81,13 @@ public sealed class RoleTableTests
     [Fact]
     public void Every_joint_named_under_fasteners_occurs_in_a_bridge()
     {
-        string[] written = ["keeper", "post-foot", "brace-foot", "brace-head", "packer", "board-end", "stringer-end", "tread", "rail", "cap"];
+        string[] written =
+            ["keeper", "post-foot", "brace-foot", "brace-head", "packer", "board-end", "stringer-end", "tread", "rail", "cap"];
         Assert.Equal(written, RoleTable.JointNames);
-        Assert.Equal(written.Order(StringComparer.Ordinal), EveryRole.Models.SelectMany(m => Joints.Count(m.Pieces)).Select(j => j.Name).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            written.Order(StringComparer.Ordinal),
+            EveryRole.Models.SelectMany(m => Joints.Count(m.Pieces)).Select(j => j.Name).Distinct(StringComparer.Ordinal).Order(
+                StringComparer.Ordinal));
     }
 
     /// <summary>A stock of its own under every key that chooses wood: each part is cut from that of its key.</summary>
@@ -98,7 +106,8 @@ public sealed class RoleTableTests
             .Replace("length: 1500 mm }", "length: 1500 mm, stock: bases }", StringComparison.Ordinal)
             .Replace("foot: 470 mm }", "foot: 470 mm, stock: posts }", StringComparison.Ordinal)
             .Replace("foot: 725 mm }", "foot: 725 mm, stock: braces }", StringComparison.Ordinal)
-            + "\ndeck: { layout: across, board: { section: 38 x 140 mm, stock: boards }, stringer: { section: 38 x 140 mm, count: 3, stock: stringers } }"
+            + "\ndeck: { layout: across, board: { section: 38 x 140 mm, stock: boards }, stringer: { section: 38 x 140 mm, count: 3, "
+            + "stock: stringers } }"
             + "\nguard: { rails: { section: 19 x 89 mm, count: 6, stock: rails }, cap: { section: 38 x 140 mm, stock: caps } }\nstock:\n"
             + string.Concat(((string[])["bases", "posts", "braces", "boards", "stringers", "rails", "caps"]).Select(name =>
                 $"  {name}: {{ species: western-red-cedar, treated: {(name == "stringers" ? "true" : "false")}, lengths: [3 m] }}\n"));

@@ -28,7 +28,8 @@ public sealed class RoleWordsTests
     public void Cut_list(Role role)
     {
         var (model, piece) = One(role);
-        var row = CutList.Csv(model, DisplayUnits.For(model.Parameters.Units)).Split('\n').Single(r => r.StartsWith(piece.Mark + ",", StringComparison.Ordinal));
+        var row = CutList.Csv(model, DisplayUnits.For(model.Parameters.Units)).Split('\n').Single(
+            r => r.StartsWith(piece.Mark + ",", StringComparison.Ordinal));
         Assert.Equal(RoleTable.Of(role).Name, row.Split(',')[2]);
         Assert.StartsWith(RoleTable.Of(role).Letter, piece.Mark, StringComparison.Ordinal);
     }
@@ -54,8 +55,10 @@ public sealed class RoleWordsTests
         Assert.Equal(
             [facts.Leaves.Along, facts.Leaves.Up, facts.Leaves.Out],
             view.RootElement.GetProperty("leaving").GetProperty(facts.Name).EnumerateArray().Select(n => n.GetDouble()));
-        var labels = PieceWords.Lines(piece, model.Parameters.StockNamed(piece.Stock), new(model.Parameters.Units)).Select(l => l.Label).ToList();
-        Assert.True(labels.Contains("Both ends") || (labels.Contains(facts.Ends.Near) && labels.Contains(facts.Ends.Far)), string.Join(", ", labels));
+        var labels =
+            PieceWords.Lines(piece, model.Parameters.StockNamed(piece.Stock), new(model.Parameters.Units)).Select(l => l.Label).ToList();
+        Assert.True(labels.Contains("Both ends")
+            || (labels.Contains(facts.Ends.Near) && labels.Contains(facts.Ends.Far)), string.Join(", ", labels));
     }
 
     [Theory]
@@ -75,7 +78,8 @@ public sealed class RoleWordsTests
     public void Model_file(Role role)
     {
         var (model, piece) = One(role);
-        var extras = new GlbFile(GltfWriterTests.Bytes(model)).Nodes.Where(n => n.TryGetProperty("extras", out _)).Select(n => n.GetProperty("extras"));
+        var extras = new GlbFile(GltfWriterTests.Bytes(model)).Nodes.Where(n => n.TryGetProperty("extras", out _)).Select(
+            n => n.GetProperty("extras"));
         Assert.All(extras.Where(e => Text(e, "mark") == piece.Mark), e => Assert.Equal(RoleTable.Of(role).Name, Text(e, "role")));
         Assert.Contains(extras, e => Text(e, "mark") == piece.Mark);
     }
@@ -109,7 +113,9 @@ public sealed class RoleWordsTests
         var pages = s_drawings.Value[EveryRole.With(role)];
         foreach (var title in (string[])["Parts of this ", "Cut list"])
         {
-            Assert.Contains(pages, p => Texts([p]).Exists(t => t.StartsWith(title, StringComparison.Ordinal)) && Texts([p]).Contains(RoleTable.Of(role).Name));
+            Assert.Contains(
+                pages,
+                p => Texts([p]).Exists(t => t.StartsWith(title, StringComparison.Ordinal)) && Texts([p]).Contains(RoleTable.Of(role).Name));
         }
     }
 
@@ -119,7 +125,9 @@ public sealed class RoleWordsTests
     {
         var (model, piece) = One(role);
         var steps = model.Assembly();
-        Assert.All(piece.Occurrences, place => Assert.Single(steps, s => s.Parts.Contains(place.Id) && RoleTable.Of(role).AddedIn.Contains(s.Work)));
+        Assert.All(
+            piece.Occurrences,
+            place => Assert.Single(steps, s => s.Parts.Contains(place.Id) && RoleTable.Of(role).AddedIn.Contains(s.Work)));
         var number = AssemblyOrder.StepOfPart(steps)[piece.Occurrences[0].Id];
         var cells = AssemblyTable.Csv(model).Split('\n').Single(r => r.StartsWith($"{number},", StringComparison.Ordinal));
         Assert.Contains(piece.Occurrences[0].Id, cells, StringComparison.Ordinal);

@@ -118,7 +118,14 @@ public sealed class DesignStateTests
         const double Billionth = 1e-9;
         foreach (var (rise, sag, step, lopsided) in Corners())
         {
-            var request = RopeSamples.Footbridge with { Rise = rise * 12, Sag = sag * 12, Step = step, Bays = bays, NodeLoads = n => Loads(n.Length, 1) };
+            var request = RopeSamples.Footbridge with
+            {
+                Rise = rise * 12,
+                Sag = sag * 12,
+                Step = step,
+                Bays = bays,
+                NodeLoads = n => Loads(n.Length, 1),
+            };
             var shape = DesignState.Find(request);
             var thread = DesignState.Find(request with
             {
@@ -166,7 +173,8 @@ public sealed class DesignStateTests
     [Fact]
     public void Fewest_bays_within_the_spacing() => Gen.Select(RopeSamples.AnyBridge, Gen.Double[0.03, 1.5]).Sample((bridge, share) =>
     {
-        var request = bridge with { Step = FrameStep.Rope, Bays = null, Spacing = share * bridge.Span, NodeLoads = n => [.. n.Select(_ => 100.0)] };
+        var request =
+            bridge with { Step = FrameStep.Rope, Bays = null, Spacing = share * bridge.Span, NodeLoads = n => [.. n.Select(_ => 100.0)] };
         var shape = DesignState.Find(request);
         Assert.True(Chord(shape) <= request.Spacing * (1 + Nanometre));
         if (shape.Segments.Length > 1)
@@ -301,7 +309,8 @@ public sealed class DesignStateTests
     [Fact]
     public void Numbers_that_chase_the_shape_are_held_at_the_smaller()
     {
-        ImmutableArray<double> Loads(int count, int step) => [.. Enumerable.Repeat(500.0, count).Select((p, i) => i == 2 ? p + (5 * step) : p)];
+        ImmutableArray<double> Loads(int count, int step) =>
+            [.. Enumerable.Repeat(500.0, count).Select((p, i) => i == 2 ? p + (5 * step) : p)];
         var level = RopeSamples.Footbridge with { Rise = 0, Spacing = null, Bays = 12 };
         var (low, high) = (Node(0), Node(1));
         var threshold = (low + high) / 2;

@@ -139,7 +139,8 @@ public sealed class LoadCaseSolverTests
     public void Even_load_on_an_inextensible_parabola_raises_only_the_tension()
     {
         var design = RopeSamples.Parabola(20, 0, 1, 500, bays: 40);
-        var loaded = LoadCaseSolver.Find(LoadCaseRequest.At(design, 0, Backstays.None) with { Loads = [.. design.Loads.Select(p => 1.7 * p)] });
+        var loaded = LoadCaseSolver.Find(
+            LoadCaseRequest.At(design, 0, Backstays.None) with { Loads = [.. design.Loads.Select(p => 1.7 * p)] });
         RopeSamples.Close(1.7 * design.Horizontal, loaded.Horizontal, 1e-6);
         Assert.Equal(0, RopeSamples.Distance(design, loaded), 1e-6);
     }
@@ -155,7 +156,8 @@ public sealed class LoadCaseSolverTests
         var longer = LoadCaseRequest.At(design, 0, Backstays.None);
         const double Added = 1e-3;
         var share = 1 + (Added / design.UnstressedLength());
-        var fall = LoadCaseSolver.Find(longer with { UnstressedLengths = [.. longer.UnstressedLengths.Select(l => l * share)] }).Sag - design.Sag;
+        var fall =
+            LoadCaseSolver.Find(longer with { UnstressedLengths = [.. longer.UnstressedLengths.Select(l => l * share)] }).Sag - design.Sag;
         var printed = 15.0 / 16 / sag * Added / (5 - (24 * sag * sag));
         RopeSamples.Close(printed, fall, 0.02);
 
@@ -198,7 +200,8 @@ public sealed class LoadCaseSolverTests
     {
         var (stayA, stayB) = (new BackstayParameters(9, 0.5, Sliding: true), new BackstayParameters(14, 0.4, Sliding: true));
         var growth = 1 + (SteelRope.ThermalExpansion * 25);
-        var request = LoadCaseRequest.At(Design, 25, new Backstays(stayA, stayB)) with { Loads = [.. Design.Loads.Select((p, i) => p * i / 3)] };
+        var request =
+            LoadCaseRequest.At(Design, 25, new Backstays(stayA, stayB)) with { Loads = [.. Design.Loads.Select((p, i) => p * i / 3)] };
         var shape = LoadCaseSolver.Find(request);
         var (tensionA, tensionB) = shape.EndTensions();
         var (designA, designB) = Design.EndTensions();
@@ -222,7 +225,8 @@ public sealed class LoadCaseSolverTests
         var stay = new BackstayParameters(30, 0.5, Sliding: true);
         var shape = LoadCaseSolver.Find(LoadCaseRequest.At(Design, 0, new Backstays(stay, stay)) with { Start = null });
         Assert.Equal(0, RopeSamples.Distance(Design, shape), Promised);
-        var bare = LoadCaseRequest.At(Design, 0, new Backstays(stay, stay)) with { UnstressedLengths = [Design.UnstressedLength()], Loads = [0, 0] };
+        var bare = LoadCaseRequest
+            .At(Design, 0, new Backstays(stay, stay)) with { UnstressedLengths = [Design.UnstressedLength()], Loads = [0, 0] };
         Assert.True(LoadCaseSolver.Find(bare).UnstressedLength() < Design.UnstressedLength());
     }
 
@@ -256,7 +260,10 @@ public sealed class LoadCaseSolverTests
         Assert.Equal(10 + move, shape.Nodes[2].X, 1e-9);
     }
 
-    /// <summary>Heat and load together: each saddle comes in by ΔH·L / (EA·cos²) and α·ΔT·L / cos, and the rope between hangs as on supports there.</summary>
+    /// <summary>
+    /// Heat and load together: each saddle comes in by ΔH·L / (EA·cos²) and α·ΔT·L / cos, and the rope between hangs as on
+    /// supports there.
+    /// </summary>
     [Fact]
     public void Held_saddles_are_springs_that_heat_moves()
     {
@@ -320,7 +327,8 @@ public sealed class LoadCaseSolverTests
         var design = RopeSamples.Parabola(30, 0, 1.5, 500, bays: 200);
         const double Ratio = 0.05;
         // dS = 0 with S = l(1 + 8/3 r² − 32/5 r⁴): df / d(−l) = (1 − 8/3 r² + 96/5 r⁴) / (16/3 r − 128/5 r³).
-        var printed = (1 - (8 / 3.0 * Ratio * Ratio) + (96 / 5.0 * Math.Pow(Ratio, 4))) / ((16 / 3.0 * Ratio) - (128 / 5.0 * Math.Pow(Ratio, 3)));
+        var printed =
+            (1 - (8 / 3.0 * Ratio * Ratio) + (96 / 5.0 * Math.Pow(Ratio, 4))) / ((16 / 3.0 * Ratio) - (128 / 5.0 * Math.Pow(Ratio, 3)));
         RopeSamples.Close(printed * 1e-3, SupportMove.FallOfMiddle(design, Backstays.None, 1e-3), 0.01);
         var rigid = SupportMove.FallOfMiddle(Design, Backstays.None, SupportMove.Standard);
         Assert.True(rigid > SupportMove.Standard / 2);

@@ -15,7 +15,8 @@ public sealed class PotentialEnergyTests
     private const int Count = 20;
 
     private static readonly Gen<LoadCaseRequest> AnyLoadedBridge =
-        Gen.Select(Gen.Double[0.6, 1.3], Gen.Double[-1.0 / 3, 1.0 / 3], Gen.Double[0.03, 0.15], Gen.Int[3, 18], Gen.Double[0, 3000].Array[20])
+        Gen.Select(
+            Gen.Double[0.6, 1.3], Gen.Double[-1.0 / 3, 1.0 / 3], Gen.Double[0.03, 0.15], Gen.Int[3, 18], Gen.Double[0, 3000].Array[20])
             .Select((bay, rise, sag, bays, live) =>
             {
                 var span = bay * bays;
@@ -56,7 +57,8 @@ public sealed class PotentialEnergyTests
                 var nodes = LoadCaseSolver.Find(request).Nodes;
                 var furthest = answer.EnumerateArray().Zip(nodes).Max(p =>
                     RopeSamples.Distance(new RopePoint(p.First[0].GetDouble(), p.First[1].GetDouble()), p.Second));
-                Assert.True(furthest <= 1e-6 * request.Span, FormattableString.Invariant($"{furthest} m apart on a span of {request.Span} m"));
+                Assert.True(
+                    furthest <= 1e-6 * request.Span, FormattableString.Invariant($"{furthest} m apart on a span of {request.Span} m"));
             }
         });
     }

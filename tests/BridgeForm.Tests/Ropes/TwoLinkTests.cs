@@ -39,7 +39,8 @@ public sealed class TwoLinkTests
             var (post, brace) = (s_bridge.LeanRadians, 12 * Math.PI / 180);
             var longEdge = (10 - (3.5 / Math.Cos(post))) / (Math.Tan(post) + Math.Tan(brace)) / Math.Cos(brace);
             var shortEdge = longEdge - (3.5 * (Math.Tan(brace) + (1 / Math.Tan(post + brace))));
-            var wood = (3.5 * 5.5 * 58) - (2 * 0.875 * 0.625 * 3.5) - (4 * Math.PI / 4 / 16 * 2) + (2 * 1.5 * 3.5 * 24) + (2 * 1.5 * 3.5 * (longEdge + shortEdge) / 2);
+            var wood = (3.5 * 5.5 * 58) - (2 * 0.875 * 0.625 * 3.5) - (4 * Math.PI / 4 / 16 * 2)
+                + (2 * 1.5 * 3.5 * 24) + (2 * 1.5 * 3.5 * (longEdge + shortEdge) / 2);
             return (wood * 40 / 1728) + 3;
         }
     }
@@ -51,7 +52,8 @@ public sealed class TwoLinkTests
         get
         {
             var (deck, guard) = (TwoBays.Upright(s_bridge.DeckFall, 1), TwoBays.Upright(s_bridge.CapFall, 1));
-            return ((6 * 1.5 * 5.5 * (72 + 1.75 - 0.0625) * deck * 40) + (((6 * 0.75 * 3.5) + (2 * 1.5 * 5.5)) * (72 + 0.75) * guard * 20)) / 1728;
+            return ((6 * 1.5 * 5.5 * (72 + 1.75 - 0.0625) * deck * 40) + (((6 * 0.75 * 3.5) + (2 * 1.5 * 5.5)) * (72 + 0.75) * guard * 20))
+                / 1728;
         }
     }
 

@@ -33,7 +33,9 @@ internal sealed record SampleContent(string Title, SortedDictionary<string, int>
         var drawn = new GlbFile(Convert.FromBase64String(Between(page, "id=\"model\">"))).Nodes
             .Select(n => n.TryGetProperty("extras", out var e) && e.TryGetProperty("mark", out var mark) ? mark.GetString()! : "")
             .Where(m => m.Length > 0).CountBy(m => m, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
-        Assert.Equal(new SortedDictionary<string, int>(listed, StringComparer.Ordinal), new SortedDictionary<string, int>(drawn, StringComparer.Ordinal));
+        Assert.Equal(
+            new SortedDictionary<string, int>(listed, StringComparer.Ordinal), new SortedDictionary<string, int>(
+                drawn, StringComparer.Ordinal));
         return new(listed, StringComparer.Ordinal);
     }
 
@@ -47,7 +49,8 @@ internal sealed record SampleContent(string Title, SortedDictionary<string, int>
         ["checks"] = new JsonObject(Checks.Select(c => KeyValuePair.Create(c.Key, (JsonNode?)JsonValue.Create(c.Value)))),
     };
 
-    private static string Words(JsonElement check) => $"{check.GetProperty("status").GetString()}: {check.GetProperty("title").GetString()}";
+    private static string Words(JsonElement check) =>
+        $"{check.GetProperty("status").GetString()}: {check.GetProperty("title").GetString()}";
 
     private static JsonElement View(string page) => JsonDocument.Parse(Between(page, "id=\"view\">")).RootElement;
 

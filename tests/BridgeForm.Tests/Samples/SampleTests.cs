@@ -66,7 +66,8 @@ public class SampleTests
         Assert.Equal((string)pinned["title"]!, SampleContent.TitleOf(page));
         Assert.Equal(
             pinned["marks"]!.AsObject().Select(m => (m.Key, (int)m.Value!)), SampleContent.MarksOf(page).Select(m => (m.Key, m.Value)));
-        Assert.Equal(pinned["checks"]!.AsObject().Select(c => (string)c.Value!).Order(StringComparer.Ordinal), SampleContent.ChecksOf(page));
+        Assert.Equal(
+            pinned["checks"]!.AsObject().Select(c => (string)c.Value!).Order(StringComparer.Ordinal), SampleContent.ChecksOf(page));
         Assert.Contains(Convert.ToBase64String(File.ReadAllBytes(sample.FileOf("model.glb"))), page, StringComparison.Ordinal);
     }
 
@@ -105,7 +106,8 @@ public class SampleTests
         PdfWriter.Write(DrawingSheets.Draw(new Sample("alder-dell").Build()), stream);
         var number = page.ToString(CultureInfo.InvariantCulture);
         Referee.OnFile(stream.ToArray(), "drawings.pdf", path =>
-            Picture.AssertFresh(picture, Picture.Hash(Encoding.UTF8.GetBytes(Referee.Poppler("pdftotext", "-f", number, "-l", number, path, "-")))));
+            Picture.AssertFresh(
+                picture, Picture.Hash(Encoding.UTF8.GetBytes(Referee.Poppler("pdftotext", "-f", number, "-l", number, path, "-")))));
     }
 
     [Fact]

@@ -100,8 +100,10 @@ public class ContactTest
 
     private static ConvexBody RandomBody(Random r, Vector3d at)
     {
-        var solid = Solid.Box(new Vector3d(-0.5, -0.1 - (0.2 * r.NextDouble()), -0.2), new Vector3d(0.5, 0.2, 0.1 + (0.2 * r.NextDouble())));
-        solid = solid.Cut(Plane.Through(new Vector3d(0.35, 0, 0), new Vector3d(1, r.NextDouble() - 0.5, r.NextDouble() - 0.5)), FaceOrigin.Cut).Value;
+        var solid = Solid.Box(
+            new Vector3d(-0.5, -0.1 - (0.2 * r.NextDouble()), -0.2), new Vector3d(0.5, 0.2, 0.1 + (0.2 * r.NextDouble())));
+        solid = solid.Cut(
+            Plane.Through(new Vector3d(0.35, 0, 0), new Vector3d(1, r.NextDouble() - 0.5, r.NextDouble() - 0.5)), FaceOrigin.Cut).Value;
         var x = Direction(r);
         var z = x.Cross(Direction(r)).Normalized();
         return ConvexBody.Of(solid).Placed(Placement.FromLengthAndThickness(at, x, z));

@@ -30,7 +30,8 @@ internal sealed record CutBody(Vector3d Min, Vector3d Max, IReadOnlyList<Step> S
 internal static class Manifold
 {
     private const string HowToInstall =
-        "This test needs Node 20 or later and the packages in tests/referees: run `npm ci --prefix tests/referees` from the checkout's root.";
+        "This test needs Node 20 or later and the packages in tests/referees: run `npm ci --prefix tests/referees` from the "
+            + "checkout's root.";
 
     private static string ToJson(CutBody body)
     {

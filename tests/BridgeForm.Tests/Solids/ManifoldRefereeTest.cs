@@ -37,7 +37,8 @@ public class ManifoldRefereeTest
                 || !(Math.Abs(pair.mine.Volume - pair.other.Volume) <= RelativeDifference * pair.mine.Volume))
             .Select(pair => string.Create(
                 CultureInfo.InvariantCulture,
-                $"seed {pair.mine.Seed}: {pair.mine.Volume:g12} m3, manifold-3d {pair.other.Volume:g12} m3 {pair.other.Status}, open {pair.other.Open}"))
+                $"seed {pair.mine.Seed}: {pair.mine.Volume:g12} m3, manifold-3d {pair.other.Volume:g12} m3 {pair.other.Status}, open "
+                    + $"{pair.other.Open}"))
             .ToList();
         Assert.True(faults.Count == 0, $"{faults.Count} members differ:\n" + string.Join('\n', faults.Take(40)));
     }

@@ -123,7 +123,10 @@ public class PlantedCutsTest
     public void Plane_through_the_apex_of_a_notch_leaves_a_closed_body()
     {
         var notch = new ConvexCutter(
-            [Plane.Through(new Vector3d(0.5, 0.04, 0), new Vector3d(1, 1, 0)), Plane.Through(new Vector3d(0.5, 0.04, 0), new Vector3d(-1, 1, 0))],
+            [
+                Plane.Through(new Vector3d(0.5, 0.04, 0), new Vector3d(1, 1, 0)),
+                Plane.Through(new Vector3d(0.5, 0.04, 0), new Vector3d(-1, 1, 0)),
+            ],
             FaceOrigin.Channel);
         var notched = Check(s_box.Subtract(notch), 0.04 * 0.04 * 0.04);
         var parted = notched.Cut(new Plane(Vector3d.UnitY, 0.04), FaceOrigin.Cut).Value;
@@ -145,7 +148,8 @@ public class PlantedCutsTest
         for (var seed = 0; seed < 300; seed++)
         {
             var member = RandomMember.Make(seed, withinRoundOff: false);
-            var solid = member.Steps.Aggregate(StockSolid.Build(member.Stock with { Channels = [], Holes = [] }), (b, s) => b.Then(s.Apply)).OrNull;
+            var solid =
+                member.Steps.Aggregate(StockSolid.Build(member.Stock with { Channels = [], Holes = [] }), (b, s) => b.Then(s.Apply)).OrNull;
             if (solid?.Triangulate() is not { } mesh)
             {
                 continue;

@@ -31,7 +31,8 @@ internal sealed record RandomMember(CutStock Stock, ImmutableArray<Step> Steps)
         var length = Length(r, 0.1, r.Next(10) == 0 ? 5 : 1.2);
         var stock = new CutStock(width, thickness, End(r, 0, -1), End(r, length, 1)) { Rips = Rips(r, width, thickness, length) };
         stock = stock with { Channels = [.. Enumerable.Range(0, r.Next(4)).Select(_ => RandomChannel(r, stock, length))] };
-        stock = stock with { Holes = [.. Enumerable.Range(0, r.Next(10) < 6 ? 0 : r.Next(1, 4)).Select(_ => RandomHole(r, stock, length))] };
+        stock =
+            stock with { Holes = [.. Enumerable.Range(0, r.Next(10) < 6 ? 0 : r.Next(1, 4)).Select(_ => RandomHole(r, stock, length))] };
         var steps = stock.Channels.Select(c => new Step(null, StockCutters.Build(stock, c)))
             .Concat(stock.Holes.Select(h => new Step(null, StockCutters.Build(stock, h))))
             .ToList();
@@ -66,7 +67,10 @@ internal sealed record RandomMember(CutStock Stock, ImmutableArray<Step> Steps)
 
     private static ImmutableArray<Plane> Rips(Random r, double width, double thickness, double length) => r.Next(5) switch
     {
-        0 => [Plane.Through(new Vector3d(r.NextDouble() * length, 0, Angle(r, thickness / 2)), new Vector3d(Angle(r, 0.1), 0, r.Next(2) == 0 ? 1 : -1))],
+        0 => [
+            Plane.Through(
+                new Vector3d(r.NextDouble() * length, 0, Angle(r, thickness / 2)), new Vector3d(Angle(r, 0.1), 0, r.Next(2) == 0 ? 1 : -1)),
+        ],
         1 => [Plane.Through(new Vector3d(r.NextDouble() * length, Angle(r, width / 2), 0), new Vector3d(Angle(r, 0.2), 1, Angle(r, 0.5)))],
         _ => [],
     };
@@ -96,7 +100,8 @@ internal sealed record RandomMember(CutStock Stock, ImmutableArray<Step> Steps)
     private static Hole RandomHole(Random r, CutStock stock, double length)
     {
         var face = (StockFace)r.Next(4);
-        var (height, breadth) = face is StockFace.MinusY or StockFace.PlusY ? (stock.Width, stock.Thickness) : (stock.Thickness, stock.Width);
+        var (height, breadth) =
+            face is StockFace.MinusY or StockFace.PlusY ? (stock.Width, stock.Thickness) : (stock.Thickness, stock.Width);
         var diameter = r.Next(3) == 0 ? 0.0125 : 0.004 + (0.03 * r.NextDouble());
         var across = r.Next(5) switch
         {

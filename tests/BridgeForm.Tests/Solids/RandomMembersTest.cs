@@ -36,7 +36,8 @@ public class RandomMembersTest
             }
         });
 
-        Assert.True(faults.IsEmpty, $"{faults.Count} faults, of {built} built, {gone} gone, {steps} steps:\n" + string.Join('\n', faults.Order(StringComparer.Ordinal).Take(40)));
+        Assert.True(faults.IsEmpty, $"{faults.Count} faults, of {built} built, {gone} gone, "
+            + $"{steps} steps:\n" + string.Join('\n', faults.Order(StringComparer.Ordinal).Take(40)));
         Assert.InRange(gone, 100, Members / 5);
         Assert.Equal(Members, built + gone);
     }

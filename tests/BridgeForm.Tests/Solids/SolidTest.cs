@@ -103,7 +103,9 @@ public class SolidTest
             Channels = [new Channel(StockFace.MinusY, 0.3, 0.02, 0.015, 0.1), new Channel(StockFace.MinusZ, 0.3, 0.05, 0.01, 0)],
         };
         var cells = stick.ConvexCells();
-        Assert.All(cells, cell => Assert.All(cell.Vertices, v => Assert.All(cell.Planes, p => Assert.True(p.SignedDistance(v) < Tolerances.Planarity))));
+        Assert.All(
+            cells,
+            cell => Assert.All(cell.Vertices, v => Assert.All(cell.Planes, p => Assert.True(p.SignedDistance(v) < Tolerances.Planarity))));
         foreach (var (i, a) in cells.Index())
         {
             Assert.All(cells.Skip(i + 1), b => Assert.True(Contact.Overlap(a, b) < Tolerances.Planarity));
@@ -183,7 +185,10 @@ public class SolidTest
             {
                 Rips = [.. stock.Rips.Select(Twice)],
                 Channels = [.. stock.Channels.Select(c => c with { Center = 2 * c.Center, Width = 2 * c.Width, Depth = 2 * c.Depth })],
-                Holes = [.. stock.Holes.Select(h => h with { X = 2 * h.X, Across = 2 * h.Across, Diameter = 2 * h.Diameter, Depth = 2 * h.Depth })],
+                Holes = [
+                    .. stock.Holes
+                        .Select(h => h with { X = 2 * h.X, Across = 2 * h.Across, Diameter = 2 * h.Diameter, Depth = 2 * h.Depth }),
+                ],
             };
             var (small, large) = (stock.ToSolid().OrNull, twice.ToSolid().OrNull);
             if (small is null || large is null)

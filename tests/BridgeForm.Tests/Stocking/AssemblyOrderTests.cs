@@ -11,7 +11,14 @@ public class AssemblyOrderTests
         get
         {
             var data = new TheoryData<string, string>();
-            foreach (var bridge in new[] { Bridges.Garden, Bridges.Inclined, Bridges.Garden + "\n" + Across, Bridges.Garden.Replace("30 ft", "27 ft", StringComparison.Ordinal) })
+            foreach (
+                var bridge in new[]
+                {
+                    Bridges.Garden,
+                    Bridges.Inclined,
+                    Bridges.Garden + "\n" + Across,
+                    Bridges.Garden.Replace("30 ft", "27 ft", StringComparison.Ordinal),
+                })
             {
                 data.Add(bridge, "erection: both-ends\n");
                 data.Add(bridge, "erection: one-end\n");
@@ -26,7 +33,8 @@ public class AssemblyOrderTests
     public void What_each_part_rests_on_is_already_there(string bridge, string erection)
     {
         var model = Bridges.Build(bridge.TrimEnd() + "\n" + erection);
-        var roles = model.Pieces.SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Role))).ToDictionary(p => p.Id, p => p.Role, StringComparer.Ordinal);
+        var roles = model.Pieces.SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Role))).ToDictionary(
+            p => p.Id, p => p.Role, StringComparer.Ordinal);
         var built = new HashSet<string>(StringComparer.Ordinal);
         foreach (var step in model.Assembly())
         {
@@ -108,7 +116,8 @@ public class AssemblyOrderTests
         {
             Role.Post or Role.Packer => [owner + "/base"],
             Role.Brace => [owner + "/base", $"{owner}/post-{side}"],
-            Role.Board or Role.Stringer => frames.Select(f => f + "/base").Concat(frames.Select(f => f + "/packer").Where(roles.ContainsKey)),
+            Role.Board or Role.Stringer =>
+                frames.Select(f => f + "/base").Concat(frames.Select(f => f + "/packer").Where(roles.ContainsKey)),
             Role.Tread => roles.Keys.Where(id => id.StartsWith(owner + "/stringer", StringComparison.Ordinal)),
             Role.Rail => frames.Select(f => $"{f}/post-{side}"),
             Role.Cap => frames.Select(f => $"{f}/post-{side}")

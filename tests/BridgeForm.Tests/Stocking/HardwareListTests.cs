@@ -30,7 +30,8 @@ public class HardwareListTests
     [Fact]
     public void Every_tread_is_fixed_to_every_stringer()
     {
-        var model = Bridges.Build(Bridges.Garden + "\n" + "deck: { layout: across, board: { section: 2x6 }, stringer: { section: 2x6, count: 3 } }\n");
+        var model = Bridges.Build(
+            Bridges.Garden + "\n" + "deck: { layout: across, board: { section: 2x6 }, stringer: { section: 2x6, count: 3 } }\n");
         var treads = model.Pieces.Where(p => p.Role == Role.Tread).Sum(p => p.Occurrences.Length);
         Assert.Equal(3 * treads, Joints.Count(model.Pieces).Single(j => j.Name is "tread").Count);
     }
@@ -92,7 +93,8 @@ public class HardwareListTests
         var model = s_garden.Value;
         var rope = model.Hardware().Single(i => i.Item.StartsWith("Rope rope-", StringComparison.Ordinal));
         Assert.Equal(model.Rope.UnstressedLength() + (2 * (18 + 4.5) * 0.0254), model.Ropework.Cut!.Length!.Value, 1e-9);
-        Assert.StartsWith(new QuantityText(model.Parameters.Units).Length(model.Ropework.Cut!.Length!.Value), rope.Where, StringComparison.Ordinal);
+        Assert.StartsWith(
+            new QuantityText(model.Parameters.Units).Length(model.Ropework.Cut!.Length!.Value), rope.Where, StringComparison.Ordinal);
     }
 
     // What the checks choose is what is bought: one at each end of each of two ropes.
@@ -108,7 +110,8 @@ public class HardwareListTests
             var size = line.Item.Split(' ');
             if (size.Length > 1)
             {
-                Assert.StartsWith("size " + size[1] + " in is the smallest", model.Checks.Single(c => c.Id == check).Detail, StringComparison.Ordinal);
+                Assert.StartsWith(
+                    "size " + size[1] + " in is the smallest", model.Checks.Single(c => c.Id == check).Detail, StringComparison.Ordinal);
             }
             else
             {
@@ -122,7 +125,8 @@ public class HardwareListTests
     [Fact]
     public void Strand_gets_no_clips()
     {
-        var strand = Bridges.Build(Bridges.Garden.Replace("rope-6x19-iwrc-eips-galvanized-3/4", "strand-ehs-3/4", StringComparison.Ordinal));
+        var strand = Bridges.Build(
+            Bridges.Garden.Replace("rope-6x19-iwrc-eips-galvanized-3/4", "strand-ehs-3/4", StringComparison.Ordinal));
         Assert.DoesNotContain(strand.Hardware(), i => i.Item is "Rope clips" or "Thimbles");
         Assert.Contains(strand.Hardware(), i => i.Item is "Rope ends" && i.Note.Contains("slip on strand", StringComparison.Ordinal));
     }
@@ -131,7 +135,8 @@ public class HardwareListTests
     public void Other_rope_ends_get_no_clips()
     {
         var model = s_garden.Value;
-        var sockets = model with { Parameters = model.Parameters with { Ropes = model.Parameters.Ropes with { TerminationKind = "poured-socket" } } };
+        var sockets =
+            model with { Parameters = model.Parameters with { Ropes = model.Parameters.Ropes with { TerminationKind = "poured-socket" } } };
         Assert.DoesNotContain(sockets.Hardware(), i => i.Item is "Rope clips" or "Thimbles");
         Assert.Contains(sockets.Hardware(), i => i.Item is "Rope ends, poured-socket" && i.Quantity == 4);
     }

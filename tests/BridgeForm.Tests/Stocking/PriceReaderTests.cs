@@ -20,12 +20,18 @@ public class PriceReaderTests
 
     [Theory]
     [InlineData("", "prices.csv:1:1: error: the price list is empty; its first line is stock,section,length,price")]
-    [InlineData("stock,section,price\n", "prices.csv:1:1: error: the first line must name the columns stock, section, length, price; length missing")]
-    [InlineData("stock,section,length,price\noak,2x4,8 ft,1\n", "prices.csv:2:1: error: the project has no stock 'oak'; it has treated, cedar")]
-    [InlineData("stock,section,length,price\ntreated,2x4,8 ft,free\n", "prices.csv:2:18: error: 'free' is not a price; write a number above 0 such as 6.48, without a sign of money")]
+    [InlineData(
+        "stock,section,price\n",
+        "prices.csv:1:1: error: the first line must name the columns stock, section, length, price; length missing")]
+    [InlineData(
+        "stock,section,length,price\noak,2x4,8 ft,1\n", "prices.csv:2:1: error: the project has no stock 'oak'; it has treated, cedar")]
+    [InlineData(
+        "stock,section,length,price\ntreated,2x4,8 ft,free\n",
+        "prices.csv:2:18: error: 'free' is not a price; write a number above 0 such as 6.48, without a sign of money")]
     [InlineData("stock,section,length,price\n\ntreated,2x4,8,1\n", "prices.csv:3:13: error: '8' has no unit")]
     [InlineData("stock,section,length,price\ntreated,2x4,9 ft,1\n", "prices.csv:2:13: error: stock treated is not on sale in '9 ft'")]
-    [InlineData("stock,section,length,price\ntreated,2x4,8 ft,1\ntreated,2x4,96 in,2\n", "prices.csv:3:1: error: this board has a price already")]
+    [InlineData(
+        "stock,section,length,price\ntreated,2x4,8 ft,1\ntreated,2x4,96 in,2\n", "prices.csv:3:1: error: this board has a price already")]
     [InlineData("stock,section,length,price\ntreated,2x4\n", "prices.csv:2:12: error: ")]
     public void Says_what_is_wrong_and_where(string text, string start)
     {

@@ -12,7 +12,8 @@ public class StageSlopesTests
     [Theory]
     [InlineData("erection: both-ends")]
     [InlineData("erection: one-end")]
-    [InlineData("erection: one-end", "span: 30 ft, a: { backstay: { length: 60 ft, angle: 40 deg } }, b: { backstay: { length: 60 ft, angle: 40 deg, saddle: sliding } }")]
+    [InlineData("erection: one-end", "span: 30 ft, a: { backstay: { length: 60 ft, angle: 40 deg } }, b: { backstay: { length: 60 ft, "
+        + "angle: 40 deg, saddle: sliding } }")]
     public void The_last_stage_is_the_finished_bridge_and_earlier_ones_are_steeper(string erection, string site = "span: 30 ft")
     {
         var model = Bridges.Build(Bridges.Garden.Replace("span: 30 ft", site, StringComparison.Ordinal) + "\n" + erection + "\n");
@@ -26,14 +27,16 @@ public class StageSlopesTests
         Assert.Contains(slopes, s => s.Steepest > finished * 1.02);
 
         // Before any frame hangs the ropes carry nothing but themselves, at the hoisting table's bare sag (its chords: half a millimetre).
-        var bare = model.Hoisting.First(h => h.Stage == Hoisting.Bare && Math.Abs(h.Temperature - model.Parameters.Site.ReferenceTemperature) < 1e-9);
+        var bare = model.Hoisting.First(
+            h => h.Stage == Hoisting.Bare && Math.Abs(h.Temperature - model.Parameters.Site.ReferenceTemperature) < 1e-9);
         Assert.Equal(bare.Sag, slopes[0].Sag, 5e-4);
     }
 
     [Fact]
     public void A_long_bridge_is_solved_at_some_stages_and_always_at_the_last()
     {
-        var model = Bridges.Build(Bridges.Garden.Replace("span: 30 ft", "span: 1500 ft", StringComparison.Ordinal) + "\nerection: one-end\n");
+        var model = Bridges.Build(
+            Bridges.Garden.Replace("span: 30 ft", "span: 1500 ft", StringComparison.Ordinal) + "\nerection: one-end\n");
         var steps = model.Assembly();
         var slopes = StageSlopes.Find(model.Parameters, model.Rope, model.Pieces, model.Groups, steps);
         Assert.InRange(slopes.Length, 100, 121);

@@ -13,7 +13,8 @@ public class TreatmentPlanTests
     public void Hundred_ends_of_2x8_take_fifteen_hundredths_of_a_gallon()
     {
         const double squareFoot = 0.3048 * 0.3048, gallon = 0.003785411784;
-        var plan = new TreatmentPlan(2, 100 * squareFoot / gallon, false, [new TreatedPiece("D1", 100, "treated", 1.5 * 7.25 * 0.0254 * 0.0254)], []);
+        var plan = new TreatmentPlan(
+            2, 100 * squareFoot / gallon, false, [new TreatedPiece("D1", 100, "treated", 1.5 * 7.25 * 0.0254 * 0.0254)], []);
         Assert.Equal(7.55, plan.Area / squareFoot, 0.005);
         Assert.Equal(0.151, plan.Volume / gallon, 0.0005);
     }
@@ -25,7 +26,9 @@ public class TreatmentPlanTests
         var plan = TreatmentPlan.Plan(model.Pieces, model.Parameters);
         var area = model.Pieces
             .Where(p => model.Parameters.StockNamed(p.Stock).Treated)
-            .Sum(p => p.Occurrences.Length * p.Solid.Faces.Select((f, i) => (f, i)).Where(x => x.f.Origin != FaceOrigin.Stock).Sum(x => FaceArea(p.Solid, x.f)));
+            .Sum(
+                p => p.Occurrences.Length * p.Solid.Faces.Select((f, i) => (f, i)).Where(x => x.f.Origin != FaceOrigin.Stock).Sum(
+                    x => FaceArea(p.Solid, x.f)));
         Assert.Equal(area, plan.Area, area * 1e-9);
         Assert.DoesNotContain(plan.Pieces, p => p.Stock is "cedar");
         Assert.Equal(new UntreatedStock("cedar", true), Assert.Single(plan.LeftOut));

@@ -35,7 +35,11 @@ public sealed class BearingRemedyTests
         var remedy = Assert.Single(Bridges.Build(Across).Remedies, r => r.CheckId is "rail-bending");
         var section = remedy.Text.Split("rails of ")[1].Split(' ')[0];
         Assert.Contains(section, (string[])["5/4x4", "2x4"]);
-        Assert.Equal(CheckStatus.Pass, Status(Bridges.Read(Across.Replace("rails: { section: 1x4", "rails: { section: " + section, StringComparison.Ordinal)), "rail-bending"));
+        Assert.Equal(
+            CheckStatus.Pass,
+            Status(
+                Bridges.Read(Across.Replace("rails: { section: 1x4", "rails: { section: " + section, StringComparison.Ordinal)),
+                "rail-bending"));
     }
 
     // Ropes 51 in apart: 4 × 5/8 in beyond their axes are 2.5 in, so the base is 56 in long.
@@ -43,10 +47,14 @@ public sealed class BearingRemedyTests
     public void A_base_of_that_length_passes()
     {
         var text = Across.Replace("spacing: 46 in", "spacing: 51 in", StringComparison.Ordinal)
-            .Replace("length: 62 in }, post: { foot: 18-1/4 in }, brace: { foot: 30 in }", "length: 55 in }, post: { foot: 18-1/4 in }, brace: { foot: 27 in }", StringComparison.Ordinal);
+            .Replace(
+                "length: 62 in }, post: { foot: 18-1/4 in }, brace: { foot: 30 in }",
+                "length: 55 in }, post: { foot: 18-1/4 in }, brace: { foot: 27 in }", StringComparison.Ordinal);
         var remedy = Assert.Single(Bridges.Build(text).Remedies, r => r.CheckId is "base-end-distance");
         Assert.Equal(56 * 0.0254, remedy.Length!.Value, 12);
-        Assert.Equal(CheckStatus.Pass, Status(Bridges.Read(text.Replace("length: 55 in", "length: 56 in", StringComparison.Ordinal)), "base-end-distance"));
+        Assert.Equal(
+            CheckStatus.Pass,
+            Status(Bridges.Read(text.Replace("length: 55 in", "length: 56 in", StringComparison.Ordinal)), "base-end-distance"));
     }
 
     private static BridgeParameters Base(BridgeParameters parameters, double along) => parameters with
@@ -57,5 +65,6 @@ public sealed class BearingRemedyTests
         },
     };
 
-    private static CheckStatus Status(BridgeParameters parameters, string id) => Bridges.Build(parameters).Checks.Single(c => c.Id == id).Status;
+    private static CheckStatus Status(BridgeParameters parameters, string id) =>
+        Bridges.Build(parameters).Checks.Single(c => c.Id == id).Status;
 }

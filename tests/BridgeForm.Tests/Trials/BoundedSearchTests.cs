@@ -126,7 +126,9 @@ public sealed class BoundedSearchTests
         var checks = AllChecks.Run(Contexts.Of(deeper));
         Assert.Equal(CheckStatus.Pass, checks.Single(c => c.Id is "rope-strength").Status);
         Assert.Equal(CheckStatus.Fail, model.Checks.Single(c => c.Id is "rope-strength").Status);
-        Assert.Equal(model.Remedies.Where(r => r.CheckId is "rope-strength").Select(r => r.Text), Remedies.Find(model.Parameters, model.Checks, Bridge.ShapeWithin).Select(r => r.Text));
+        Assert.Equal(
+            model.Remedies.Where(r => r.CheckId is "rope-strength").Select(r => r.Text),
+            Remedies.Find(model.Parameters, model.Checks, Bridge.ShapeWithin).Select(r => r.Text));
     }
 
     // Seven weighings settle a bridge; one of a few bays may be weighed more often, one of many may not.
@@ -163,13 +165,16 @@ public sealed class BoundedSearchTests
         Assert.True(ended.Total > ended.RoundedBound);
         const string Note = "; the search was ended at its limit, and a better plan may have been missed";
         var row = Assert.Single(
-            StockPlanTable.Csv(model, DisplayUnits.For(model.Parameters.Units)).Split('\n'), r => r.Contains(Note, StringComparison.Ordinal));
+            StockPlanTable.Csv(model, DisplayUnits.For(model.Parameters.Units)).Split('\n'),
+            r => r.Contains(Note, StringComparison.Ordinal));
         Assert.Contains(ended.Section, row, StringComparison.Ordinal);
         Assert.Equal(
             model.StockPlan.Jobs.Select(j => j.SearchEnded),
             Report(model).GetProperty("stock_jobs").EnumerateArray().Select(j => j.GetProperty("search_ended").GetBoolean()));
         var again = Bridges.Build(MoreLengths).StockPlan;
-        Assert.Equal(model.StockPlan.Boards.Select(b => string.Join(' ', b.Pieces.Select(p => p.Id))), again.Boards.Select(b => string.Join(' ', b.Pieces.Select(p => p.Id))));
+        Assert.Equal(
+            model.StockPlan.Boards.Select(b => string.Join(' ', b.Pieces.Select(p => p.Id))),
+            again.Boards.Select(b => string.Join(' ', b.Pieces.Select(p => p.Id))));
     }
 
     [Fact]
@@ -177,7 +182,8 @@ public sealed class BoundedSearchTests
     {
         var model = Bridges.Build(ManyLengths);
         Assert.All(model.StockPlan.Jobs, j => Assert.True(j.Proven && !j.SearchEnded));
-        Assert.DoesNotContain("the search was ended", StockPlanTable.Csv(model, DisplayUnits.For(model.Parameters.Units)), StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            "the search was ended", StockPlanTable.Csv(model, DisplayUnits.For(model.Parameters.Units)), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -48,7 +48,8 @@ public sealed class RemedyTests
     [InlineData(Cows)]
     [InlineData(Metric)]
     [InlineData(Steep)]
-    [InlineData("name: s\nsite: { span: 60 ft }\nropes: { type: rope-6x19-iwrc-eips-galvanized-5/8, sag: 3 % }\ndeck: { layout: across }\n")]
+    [InlineData(
+        "name: s\nsite: { span: 60 ft }\nropes: { type: rope-6x19-iwrc-eips-galvanized-5/8, sag: 3 % }\ndeck: { layout: across }\n")]
     public void The_least_sag_passes_and_one_step_less_does_not(string text)
     {
         var parameters = Bridges.Read(text);
@@ -63,7 +64,10 @@ public sealed class RemedyTests
         }
     }
 
-    /// <summary>Below the sag that passes lie three (3-1/4, 3-5/16 and 3-3/8 in) whose shape and loads come close to each other and never settle.</summary>
+    /// <summary>
+    /// Below the sag that passes lie three (3-1/4, 3-5/16 and 3-3/8 in) whose shape and loads come close to each other and
+    /// never settle.
+    /// </summary>
     [Fact]
     public void A_sag_is_told_only_where_the_bridge_has_a_shape()
     {
@@ -96,7 +100,8 @@ public sealed class RemedyTests
         var rope = Assert.Single(Bridges.Build(parameters).Remedies, r => r.Rope is not null).Rope!;
         Assert.True(Passes(With(rope)));
         var before = RopeTable.Keys[RopeTable.Keys.IndexOf(rope) - 1];
-        Assert.Equal(rope[..rope.LastIndexOf("zed-", StringComparison.Ordinal)], before[..before.LastIndexOf("zed-", StringComparison.Ordinal)]);
+        Assert.Equal(
+            rope[..rope.LastIndexOf("zed-", StringComparison.Ordinal)], before[..before.LastIndexOf("zed-", StringComparison.Ordinal)]);
         Assert.False(Passes(With(before)));
 
         BridgeParameters With(string key) =>
@@ -148,6 +153,7 @@ public sealed class RemedyTests
     {
         // Strength alone: a rope that holds may carry a section that turns over, which has a check and cures of its own.
         var context = Contexts.Of(parameters);
-        return context.Cases.All(c => c.Shape is not null) && BridgeForm.Checks.Ropes.RopeStrength.Check(context).Status == CheckStatus.Pass;
+        return context.Cases.All(c => c.Shape is not null)
+            && BridgeForm.Checks.Ropes.RopeStrength.Check(context).Status == CheckStatus.Pass;
     }
 }

@@ -11,7 +11,10 @@ internal static class Exchange
     private const int NotSupported = 95;
     private const int Attempts = 3;
 
-    /// <summary>The folder may be another one afterwards: nobody is known to stand in it, nothing is mounted on it, the same user owns both.</summary>
+    /// <summary>
+    /// The folder may be another one afterwards: nobody is known to stand in it, nothing is mounted on it, the same user owns
+    /// both.
+    /// </summary>
     public static bool IsPossible(string folder, string staging)
     {
         if (IsWorkingFolder(folder) || Path.GetDirectoryName(folder) is null)
@@ -20,7 +23,8 @@ internal static class Exchange
         }
 
         return !OperatingSystem.IsLinux()
-            || (LinuxCalls.NodeAt(folder) is { IsMountPoint: false } old && LinuxCalls.NodeAt(staging) is { } fresh && old.Owner == fresh.Owner);
+            || (LinuxCalls.NodeAt(folder) is { IsMountPoint: false } old && LinuxCalls.NodeAt(staging) is { } fresh
+            && old.Owner == fresh.Owner);
     }
 
     /// <summary>

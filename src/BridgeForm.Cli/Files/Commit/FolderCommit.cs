@@ -21,11 +21,13 @@ internal sealed record FolderCommit(
     private ImmutableArray<Move> _moves = [];
 
     /// <summary>Looks at the folder.</summary>
-    public static FolderCommit Prepare(FolderEntry entry, string staging, ImmutableArray<ListedFile> made, ImmutableHashSet<string> kinds, FolderSurvey earlier)
+    public static FolderCommit Prepare(
+        FolderEntry entry, string staging, ImmutableArray<ListedFile> made, ImmutableHashSet<string> kinds, FolderSurvey earlier)
     {
         var survey = FolderSurvey.Look(entry.Path, earlier);
         var names = made.Select(f => f.Name).ToHashSet(StringComparer.Ordinal);
-        var others = survey.Listed.Values.Where(f => !names.Contains(f.Name) && !survey.Missing.Contains(f.Name)).ToLookup(f => kinds.Contains(f.Kind));
+        var others = survey.Listed.Values.Where(f => !names.Contains(f.Name) && !survey.Missing.Contains(f.Name)).ToLookup(
+            f => kinds.Contains(f.Kind));
         return new FolderCommit(entry, staging, survey, made, [.. others[false]], [.. others[true]]);
     }
 
@@ -160,7 +162,8 @@ internal sealed record FolderCommit(
         catch (Exception second) when (second is IOException or UnauthorizedAccessException)
         {
             throw new IOException(
-                $"{trouble.Message}. Not all earlier files could be put back: {second.Message}. They lie in {Path.Combine(Staging, StagingNames.Old)}; the next run tries again",
+                $"{trouble.Message}. Not all earlier files could be put back: {second.Message}. They lie in "
+                    + $"{Path.Combine(Staging, StagingNames.Old)}; the next run tries again",
                 trouble);
         }
     }

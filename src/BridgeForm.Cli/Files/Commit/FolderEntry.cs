@@ -38,7 +38,8 @@ internal sealed record FolderEntry(string Path, bool IsLink, FolderLock Held, IR
 
                 if (watch.Elapsed > patience)
                 {
-                    throw new Stop(ExitCode.FileTrouble, $"{folder}: error: another run is writing into this folder; make again when it is done");
+                    throw new Stop(
+                        ExitCode.FileTrouble, $"{folder}: error: another run is writing into this folder; make again when it is done");
                 }
 
                 Thread.Sleep(Beat);

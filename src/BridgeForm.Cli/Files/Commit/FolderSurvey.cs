@@ -34,7 +34,9 @@ internal sealed record FolderSurvey(
         var standing = listed.Values.ToLookup(f => KindAt(folder, f.Name));
         ImmutableArray<ListedFile> files = [.. standing[PlaceKind.File]];
         var sights = new Sight[files.Length];
-        Parallel.For(0, files.Length, i => sights[i] = Sight.Look(Path.Combine(folder, files[i].Name), earlier?.Seen.GetValueOrDefault(files[i].Name)));
+        Parallel.For(
+            0, files.Length,
+            i => sights[i] = Sight.Look(Path.Combine(folder, files[i].Name), earlier?.Seen.GetValueOrDefault(files[i].Name)));
         var changed = files.Where((f, i) => !string.Equals(f.Hash, sights[i].Hash, StringComparison.Ordinal))
             .Concat(standing[PlaceKind.Folder]).Concat(standing[PlaceKind.Other]);
         return new FolderSurvey(
@@ -72,7 +74,8 @@ internal sealed record FolderSurvey(
             var name = within + entry.Name;
             var isOurs = Place.At(entry.FullName) is PlaceKind.Folder
                 ? (within.Length == 0 && StagingNames.IsWithin(entry.Name))
-                    || (listed.Keys.Any(k => k.StartsWith(name + "/", StringComparison.Ordinal)) && !HasOthers(folder, name + "/", listed, hasManifest))
+                    || (listed.Keys.Any(k => k.StartsWith(name + "/", StringComparison.Ordinal))
+                    && !HasOthers(folder, name + "/", listed, hasManifest))
                 : listed.ContainsKey(name) || (hasManifest && name is Manifest.FileName);
             if (!isOurs)
             {
@@ -129,9 +132,11 @@ internal static class Refusal
     private static string? Why(string folder, FolderSurvey survey, string name, ImmutableHashSet<string> sources)
     {
         var path = Path.Combine(folder, name);
-        return FolderSurvey.BlockedParent(folder, name) is not null ? "this is no folder, and one must go here; move it away, then make again"
+        return FolderSurvey.BlockedParent(folder, name) is not null
+            ? "this is no folder, and one must go here; move it away, then make again"
             : Place.At(path) is PlaceKind.Folder ? "this is a folder where a file must go; move it away, then make again"
-            : sources.Contains(Place.Real(path)) || sources.Contains(path) ? "the bridge is read from this file, and a file of this name must be written; name another folder with -o"
+            : sources.Contains(Place.Real(path)) || sources.Contains(path)
+            ? "the bridge is read from this file, and a file of this name must be written; name another folder with -o"
             : survey.Changed.Contains(name) ? Changed
             : null;
     }

@@ -76,7 +76,8 @@ internal static class Journal
         }
         catch (JsonException trouble)
         {
-            throw new IOException($"{path} is not as this program wrote it; earlier files lie beside it. Move the folder away, then make again", trouble);
+            throw new IOException(
+                $"{path} is not as this program wrote it; earlier files lie beside it. Move the folder away, then make again", trouble);
         }
     }
 }

@@ -13,7 +13,8 @@ internal static class ClearWidth
     public static DeclaredCheck Declared { get; } = new(
         "clear-width",
         "Clear width between the guards",
-        "Narrowest width between the rails' inner faces, or the posts' at the deck, against 36 in. A public bridge that is narrower fails; a private one is only told.",
+        "Narrowest width between the rails' inner faces, or the posts' at the deck, against 36 in. A public bridge that is narrower fails; "
+            + "a private one is only told.",
         Limits.ClearWidth.Source,
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
@@ -59,7 +60,8 @@ internal static class DeckGaps
     public static DeclaredCheck Declared { get; } = new(
         "deck-gaps",
         "Gaps in the deck",
-        "Widest gap between boards or treads, and between boards that meet end to end, against 1/2 in, a figure to compare with; a gap that lets a 4 in sphere fall through fails. The side gap at the posts is not walked on.",
+        "Widest gap between boards or treads, and between boards that meet end to end, against 1/2 in, a figure to compare with; a gap "
+            + "that lets a 4 in sphere fall through fails. The side gap at the posts is not walked on.",
         Limits.FloorOpening.Source,
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
@@ -77,14 +79,17 @@ internal static class DeckGaps
         if (GuardOpenings.Status(widest, sphere) == CheckStatus.Fail)
         {
             return new CheckResult(
-                Declared.Id, Declared.Title, CheckStatus.Fail, widest, sphere, "m", GuardOpenings.Ratio(widest, sphere), $"{guards}, of guards; taken for the floor",
-                $"{words.Length(widest)} between {(deck.Stringer is null ? "boards" : "treads")}; no sphere of {words.Length(sphere)} may fall through");
+                Declared.Id, Declared.Title, CheckStatus.Fail, widest, sphere, "m", GuardOpenings.Ratio(widest, sphere),
+                $"{guards}, of guards; taken for the floor",
+                $"{words.Length(widest)} between {(deck.Stringer is null ? "boards" : "treads")}; no sphere of {words.Length(sphere)} may "
+                    + "fall through");
         }
 
         var (limit, source) = Limits.FloorOpening;
         return Outcome.AtMost(
             Declared, widest, limit, "m", source,
-            $"{(deck.Stringer is null ? "boards" : "treads")} {words.Length(between)} apart, ends {words.Length(deck.ButtGap)} apart; at most {words.Length(limit)}",
+            $"{(deck.Stringer is null ? "boards" : "treads")} {words.Length(between)} apart, ends {words.Length(deck.ButtGap)} apart; at "
+                + $"most {words.Length(limit)}",
             CheckStatus.Warn);
     }
 }

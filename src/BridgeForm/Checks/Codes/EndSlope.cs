@@ -7,7 +7,8 @@ internal static class EndSlope
     public static DeclaredCheck Declared { get; } = new(
         "deck-slope",
         "Steepest slope of the deck",
-        "Steepest bay of the empty bridge against the steepest ramp. A warning only: a rope bridge is no ramp, but whoever rolls or carries something over it should know.",
+        "Steepest bay of the empty bridge against the steepest ramp. A warning only: a rope bridge is no ramp, but whoever rolls or "
+            + "carries something over it should know.",
         Limits.Ramp.Source,
         [CheckStatus.Pass, CheckStatus.Warn]);
 

@@ -10,7 +10,8 @@ internal static class GuardHeight
     public static DeclaredCheck Declared { get; } = new(
         "guard-height",
         "Guard height above the deck",
-        "Vertical height from the deck's surface at its middle line to the cap's top, where it is least, against 36 in private, 42 in public.",
+        "Vertical height from the deck's surface at its middle line to the cap's top, where it is least, against 36 in private, "
+            + "42 in public.",
         "IRC 2018 R312.1.2; IBC 1015.3",
         [CheckStatus.Pass, CheckStatus.Fail]);
 
@@ -50,7 +51,9 @@ internal static class Handrail
     public static DeclaredCheck Declared { get; } = new(
         "handrail-height",
         "Height of a handrail",
-        "On a public bridge whose deck is steeper than 1 : 20 and rises more than 6 in, and on a private one steeper than 1 : 12: height above the deck, measured as the guard's, of the rail or cap nearest to 34 to 38 in. Whether a hand can close around it is not judged.",
+        "On a public bridge whose deck is steeper than 1 : 20 and rises more than 6 in, and on a private one steeper than 1 : 12: height "
+            + "above the deck, measured as the guard's, of the rail or cap nearest to 34 to 38 in. Whether a hand can close around it is "
+            + "not judged.",
         $"{Limits.Handrail(BridgeUse.Public).Source}; {Limits.Handrail(BridgeUse.Private).Source}",
         [CheckStatus.Pass, CheckStatus.Warn]);
 
@@ -63,8 +66,10 @@ internal static class Handrail
         var applies = Applies(context);
         var holds = range.Low >= low && range.High <= high;
         var missed = range.Low < low ? range.Low : range.High;
-        var detail = $"{name}: top {words.Length(range.Low)} to {words.Length(range.High)} above the deck; a handrail has {words.Length(low)} to {words.Length(high)}"
-            + (applies ? holds ? "; whether a hand can close around it is not looked at" : ": fix a handrail to the posts" : "; not asked for here");
+        var detail = $"{name}: top {words.Length(range.Low)} to {words.Length(range.High)} above the deck; a handrail has "
+            + $"{words.Length(low)} to {words.Length(high)}"
+            + (applies ? holds ? "; whether a hand can close around it is "
+            + "not looked at" : ": fix a handrail to the posts" : "; not asked for here");
         return new CheckResult(
             Declared.Id, Declared.Title, applies && !holds ? CheckStatus.Warn : CheckStatus.Pass,
             missed, missed < low ? low : high, "m", null, source, detail);

@@ -20,7 +20,9 @@ internal static class GuardOpenings
     public static DeclaredCheck Declared { get; } = new(
         "guard-openings",
         "Openings in the guard",
-        "Largest sphere that passes between the deck's edge and the bottom rail, between rails, and under the cap, bay by bay up to the guards' ends, against 4 in (4-3/8 in from 36 in up on a public bridge). From an end frame to the landing's own guard it does not look: guard-at-landing.",
+        "Largest sphere that passes between the deck's edge and the bottom rail, between rails, and under the cap, bay by bay up to the "
+            + "guards' ends, against 4 in (4-3/8 in from 36 in up on a public bridge). From an end frame to the landing's own guard it "
+            + "does not look: guard-at-landing.",
         Source,
         [CheckStatus.Pass, CheckStatus.Fail]);
 
@@ -28,7 +30,8 @@ internal static class GuardOpenings
     public static DeclaredCheck DeclaredLanding { get; } = new(
         "guard-at-landing",
         "Openings between the bridge's guard and the landing's",
-        "What lies between the last frame's guard and the landing's own guard is not in the project file; the sphere of guard-openings must not pass there either. Only stated.",
+        "What lies between the last frame's guard and the landing's own guard is not in the project file; the sphere of guard-openings "
+            + "must not pass there either. Only stated.",
         Source,
         [CheckStatus.Engineer]);
 
@@ -40,7 +43,8 @@ internal static class GuardOpenings
         return new CheckResult(
             Declared.Id, Declared.Title, Status(worst.Clear, worst.Sphere),
             worst.Clear, worst.Sphere, "m", Ratio(worst.Clear, worst.Sphere), worst.Source,
-            $"widest in {worst.Where}: {words.Length(worst.Clear)} clear; no sphere of {words.Length(worst.Sphere)} may pass; between the end frames and the landings' guards it is not looked at (guard-at-landing)");
+            $"widest in {worst.Where}: {words.Length(worst.Clear)} clear; no sphere of {words.Length(worst.Sphere)} may pass; between the "
+                + "end frames and the landings' guards it is not looked at (guard-at-landing)");
     }
 
     /// <summary>Always for an engineer.</summary>
@@ -54,7 +58,8 @@ internal static class GuardOpenings
             sphere,
             "m",
             source,
-            $"the guards end at {layout.Poses[0].Name} and {layout.Poses[^1].Name}; from there to the landings' own guards no sphere of {words.Length(sphere)} may pass. "
+            $"the guards end at {layout.Poses[0].Name} and {layout.Poses[^1].Name}; from there to the landings' own guards no sphere of "
+                + $"{words.Length(sphere)} may pass. "
             + "Landings' guards are not in the project file");
     }
 

@@ -6,7 +6,8 @@ namespace BridgeForm.Checks.Codes;
 /// <summary>What a builder may choose, but not as low as this.</summary>
 internal static class InputFloors
 {
-    private const double PoundPerSquareFoot = Quantities.Units.PoundForce / (Quantities.Units.MetresPerFoot * Quantities.Units.MetresPerFoot);
+    private const double PoundPerSquareFoot =
+        Quantities.Units.PoundForce / (Quantities.Units.MetresPerFoot * Quantities.Units.MetresPerFoot);
     private const double LeastFactor = 3;
     private const double UsualFactor = 5;
 
@@ -28,7 +29,8 @@ internal static class InputFloors
     public static DeclaredCheck DeclaredLive { get; } = new(
         "live-load",
         "Live load",
-        "loads.live against 40 psf of a private bridge, 60 psf of a public one. Lower fails, unless loads.low_live_reason says why: then it is a look, and the reason stands beside it wherever the check does.",
+        "loads.live against 40 psf of a private bridge, 60 psf of a public one. Lower fails, unless loads.low_live_reason says why: then "
+            + "it is a look, and the reason stands beside it wherever the check does.",
         LiveSource,
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
@@ -38,23 +40,31 @@ internal static class InputFloors
         var factor = context.Parameters.Ropes.SafetyFactor;
         var text = $"ropes.safety_factor {CheckWords.Plain(factor)}";
         return factor < LeastFactor
-            ? Outcome.AtLeast(DeclaredFactor, factor, LeastFactor, "1", FactorSource, $"{text}; at least {CheckWords.Plain(LeastFactor)}, usual {CheckWords.Plain(UsualFactor)}")
-            : Outcome.AtLeast(DeclaredFactor, factor, UsualFactor, "1", FactorSource, $"{text}; usual {CheckWords.Plain(UsualFactor)}", CheckStatus.Warn);
+            ? Outcome.AtLeast(
+                DeclaredFactor, factor, LeastFactor, "1", FactorSource,
+                $"{text}; at least {CheckWords.Plain(LeastFactor)}, usual {CheckWords.Plain(UsualFactor)}")
+            : Outcome.AtLeast(
+                DeclaredFactor, factor, UsualFactor, "1", FactorSource, $"{text}; usual {CheckWords.Plain(UsualFactor)}", CheckStatus.Warn);
     }
 
     /// <summary>Fails; with a reason a look that carries it in its title.</summary>
     public static CheckResult Live(CheckContext context)
     {
         var (words, loads) = (context.Words(), context.Parameters.Loads);
-        var (least, use) = context.Parameters.Use == BridgeUse.Public ? (60 * PoundPerSquareFoot, "public") : (40 * PoundPerSquareFoot, "private");
+        var (least, use) =
+            context.Parameters.Use == BridgeUse.Public ? (60 * PoundPerSquareFoot, "public") : (40 * PoundPerSquareFoot, "private");
         var text = $"loads.live {words.Pressure(loads.Live)}; at least {words.Pressure(least)} on a {use} bridge";
         if (loads.LowLiveReason is not { } reason)
         {
             return Outcome.AtLeast(
-                DeclaredLive, loads.Live, least, "Pa", LiveSource, loads.Live < least ? $"{text}: raise it, or say why it is enough under loads.low_live_reason" : text);
+                DeclaredLive, loads.Live, least, "Pa", LiveSource,
+                loads.Live < least ? $"{text}: raise it, or say why it is enough under loads.low_live_reason" : text);
         }
 
-        var result = Outcome.AtLeast(DeclaredLive, loads.Live, least, "Pa", LiveSource, $"{text}; loads.low_live_reason: {reason}", CheckStatus.Warn);
-        return result.Status == CheckStatus.Pass ? result : result with { Title = $"{DeclaredLive.Title} below {words.Pressure(least)}: {reason}" };
+        var result = Outcome.AtLeast(
+            DeclaredLive, loads.Live, least, "Pa", LiveSource, $"{text}; loads.low_live_reason: {reason}", CheckStatus.Warn);
+        return result.Status == CheckStatus.Pass
+            ? result
+            : result with { Title = $"{DeclaredLive.Title} below {words.Pressure(least)}: {reason}" };
     }
 }

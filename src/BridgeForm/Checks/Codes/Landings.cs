@@ -9,7 +9,8 @@ internal static class Landings
     public static DeclaredCheck DeclaredStep { get; } = new(
         "landing-step",
         "Step between landing and deck",
-        "Difference in level between site.a/b.landing.level and the deck's surface where it ends, the larger of both, against 1/2 in. A landing without a level is not looked at, and the result says so: it holds only where both are given.",
+        "Difference in level between site.a/b.landing.level and the deck's surface where it ends, the larger of both, against 1/2 in. A "
+            + "landing without a level is not looked at, and the result says so: it holds only where both are given.",
         Limits.Step.Source,
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
@@ -17,7 +18,8 @@ internal static class Landings
     public static DeclaredCheck DeclaredGap { get; } = new(
         "landing-gap",
         "Gap between landing and deck",
-        "site.a/b.landing.gap, the larger of both, against 1/2 in; looked at only when one is given. A landing without a gap is not looked at, and the result says so: it holds only where both are given.",
+        "site.a/b.landing.gap, the larger of both, against 1/2 in; looked at only when one is given. A landing without a gap is not looked "
+            + "at, and the result says so: it holds only where both are given.",
         Limits.FloorOpening.Source,
         [CheckStatus.Pass, CheckStatus.Warn]);
 

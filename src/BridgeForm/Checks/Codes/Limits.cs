@@ -51,7 +51,10 @@ public static class Limits
     /// <summary>Steepest ramp, rise over run.</summary>
     public static (double Slope, string Source) Ramp => (1.0 / 12, "ADA 2010 405.2: ramps no steeper than 1 : 12");
 
-    /// <summary>Roll factor: below the first it fails, below the second it is worth a look; a stricter one of the project file stands in for the first.</summary>
+    /// <summary>
+    /// Roll factor: below the first it fails, below the second it is worth a look; a stricter one of the project file stands in
+    /// for the first.
+    /// </summary>
     public static (double Least, double Comfortable, string Source) Roll(LimitParameters own) => (
         Math.Max(LimitParameters.RollFails, own.Roll ?? 0),
         Math.Max(RollLooks, own.Roll ?? 0),
@@ -69,7 +72,8 @@ public static class Limits
 
     /// <summary>Steepest deck under load, rise over run.</summary>
     public static (double Most, string Source) DeckSlope(LimitParameters own) => (
-        Math.Min(LimitParameters.SlopeFails, own.Slope ?? double.PositiveInfinity), "own figure: no deck steeper than 1 : 2" + Own(own.Slope));
+        Math.Min(LimitParameters.SlopeFails, own.Slope ?? double.PositiveInfinity),
+        "own figure: no deck steeper than 1 : 2" + Own(own.Slope));
 
     /// <summary>Cross slope of the empty bridge.</summary>
     public static (double Slope, string Source) EmptyCrossSlope =>

@@ -22,7 +22,9 @@ internal sealed class TopLine
     public static IEnumerable<TopLine> Rails(BridgeLayout layout)
     {
         var bays = Enumerable.Range(1, layout.Bays)
-            .Select(bay => GuardRails.Lay(layout, bay, Side.Right).Select(rail => (Top(layout, rail, bay - 1), Top(layout, rail, bay))).ToList())
+            .Select(
+                bay =>
+                    GuardRails.Lay(layout, bay, Side.Right).Select(rail => (Top(layout, rail, bay - 1), Top(layout, rail, bay))).ToList())
             .ToList();
         return Enumerable.Range(0, bays[0].Count).Select(k => new TopLine([.. bays.Select(rails => rails[k])]));
     }

@@ -23,7 +23,8 @@ internal static class TreatedWood
     public static DeclaredCheck DeclaredFasteners { get; } = new(
         "fasteners-in-treated-wood",
         "Fasteners in treated wood",
-        "Whether any stock in use is treated: its fasteners must be hot-dip galvanised or stainless. A reminder, since the project file does not say what they are made of.",
+        "Whether any stock in use is treated: its fasteners must be hot-dip galvanised or stainless. A reminder, since the project file "
+            + "does not say what they are made of.",
         FastenerSource,
         [CheckStatus.Pass, CheckStatus.Warn]);
 
@@ -38,7 +39,8 @@ internal static class TreatedWood
             DeclaredZinc, bare, ZincSource,
             (parameters.Ropes.Rope.Galvanized, treated, channel.Liner > 0) switch
             {
-                (true, true, false) => "galvanised rope in treated bases without a liner: set channel.liner (no metal) and ease the channel's mouths",
+                (true, true, false) =>
+                    "galvanised rope in treated bases without a liner: set channel.liner (no metal) and ease the channel's mouths",
                 (true, true, true) => $"galvanised rope in treated bases, lined with {context.Words().Length(channel.Liner)}",
                 (false, _, _) => "the rope is not galvanised",
                 _ => "the bases are not treated",

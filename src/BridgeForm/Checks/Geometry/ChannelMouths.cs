@@ -6,7 +6,8 @@ namespace BridgeForm.Checks.Geometry;
 /// <summary>Depth of the rope channels where rope and base part: at the mouths, where a sloped floor is shallowest and deepest.</summary>
 internal static class ChannelMouths
 {
-    private const string Source = "BridgeForm's own rule (docs/bridge.md): a channel holds at least half the rope's radius at its shallow mouth";
+    private const string Source =
+        "BridgeForm's own rule (docs/bridge.md): a channel holds at least half the rope's radius at its shallow mouth";
 
     /// <summary>All four.</summary>
     public static ImmutableArray<DeclaredCheck> Declared { get; } =
@@ -23,8 +24,11 @@ internal static class ChannelMouths
                 atEnd ? "channel-deep-mouth-end" : "channel-deep-mouth",
                 $"Rope channel at its deep mouth, {Which(atEnd)}",
                 atEnd
-                    ? "Depth of the channel where a sloped floor takes most against a quarter of the base's depth. An end base rests on its landing over its length, so nothing bends it at the channel: deeper is only a warning to see that the landing bears beside the rope."
-                    : "Depth of the channel where a sloped floor takes most against a quarter of the base's depth. Deeper fails unless the net section passes (base-channel-bending, base-channel-shear).",
+                    ? "Depth of the channel where a sloped floor takes most against a quarter of the base's depth. An end base rests on "
+                        + "its landing over its length, so nothing bends it at the channel: deeper is only a warning to see that the "
+                        + "landing bears beside the rope."
+                    : "Depth of the channel where a sloped floor takes most against a quarter of the base's depth. Deeper fails unless the "
+                        + "net section passes (base-channel-bending, base-channel-shear).",
                 DeepSource,
                 atEnd ? [CheckStatus.Pass, CheckStatus.Warn] : [CheckStatus.Pass, CheckStatus.Fail]),
         ]),
@@ -88,7 +92,8 @@ internal static class ChannelMouths
             declared, deep, depth / 4, "m", DeepSource, detail, atEnd ? CheckStatus.Warn : CheckStatus.Fail);
         return result.Status switch
         {
-            CheckStatus.Warn => result with { Detail = detail + "; the base rests on its landing over its length: see that the landing bears right beside the rope" },
+            CheckStatus.Warn => result with { Detail = detail + "; the base rests on its landing over its length: see that the landing "
+                + "bears right beside the rope" },
             CheckStatus.Fail when NetSection.Passes(context) => NetSection.Instead(result),
             _ => result,
         };
@@ -104,7 +109,8 @@ internal static class KeeperStrap
     public static DeclaredCheck Declared { get; } = new(
         "keeper-strap-reach",
         "Rope within reach of a flat keeper strap",
-        "How deep the rope lies in the base, middle frames and end frames, against its diameter: deeper, a flat strap does not clamp it. At the middle of the base.",
+        "How deep the rope lies in the base, middle frames and end frames, against its diameter: deeper, a flat strap does not clamp it. "
+            + "At the middle of the base.",
         "common practice, no source",
         [CheckStatus.Pass, CheckStatus.Warn]);
 
@@ -120,7 +126,8 @@ internal static class KeeperStrap
             Declared,
             sunk, rope, "m",
             Declared.Source,
-            $"channel {words.Length(deepest)}{(channel.EndDepth > channel.Depth ? " in the end bases" : "")} − liner {words.Length(channel.Liner)} = {words.Length(sunk)}; "
+            $"channel {words.Length(deepest)}{(channel.EndDepth > channel.Depth ? " in the end bases" : "")} − liner "
+                + $"{words.Length(channel.Liner)} = {words.Length(sunk)}; "
             + $"rope {words.Length(rope)}: sunk deeper than its diameter a flat strap does not clamp it",
             CheckStatus.Warn);
     }

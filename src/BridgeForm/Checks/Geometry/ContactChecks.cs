@@ -14,9 +14,12 @@ internal static class ContactChecks
     /// <summary>All three.</summary>
     public static ImmutableArray<DeclaredCheck> Declared { get; } =
     [
-        Declare("parts-overlap", "Parts pressing into each other", "Deepest overlap of two parts that come near each other, as cut (each mark's piece where it is drawn), against the seating tolerance."),
-        Declare("parts-bear", "Parts resting on what carries them", "Widest gap between a part and what carries it, both as cut, a base on its ropes included, against the seating tolerance."),
-        Declare("rope-in-channels", "Ropes touching wood nowhere but in channels", "Deepest a rope enters wood, as cut, at a channel's mouth against the seating tolerance; no contact elsewhere."),
+        Declare("parts-overlap", "Parts pressing into each other", "Deepest overlap of two parts that come near each other, as cut (each "
+            + "mark's piece where it is drawn), against the seating tolerance."),
+        Declare("parts-bear", "Parts resting on what carries them", "Widest gap between a part and what carries it, both as cut, a base on "
+            + "its ropes included, against the seating tolerance."),
+        Declare("rope-in-channels", "Ropes touching wood nowhere but in channels", "Deepest a rope enters wood, as cut, at a channel's "
+            + "mouth against the seating tolerance; no contact elsewhere."),
     ];
 
     /// <summary>Overlaps, bearings and ropes, over all pairs that come near each other.</summary>
@@ -30,7 +33,8 @@ internal static class ContactChecks
             + List(words, found.Overlaps, found.OverlapCount, "in"));
         yield return Check(
             Declared[1], found.GapCount, found.WidestGap,
-            (found.Gaps.Any(g => !double.IsFinite(g.Amount)) ? "some rest on nothing" : $"widest gap {words.Length(found.WidestGap)}, at most {words.Length(Tolerances.Seating)}")
+            (found.Gaps.Any(g => !double.IsFinite(g.Amount)) ? "some rest on nothing" : $"widest gap {words.Length(found.WidestGap)}, at "
+                + $"most {words.Length(Tolerances.Seating)}")
                 + List(words, found.Gaps, found.GapCount, "off")
             + (found.Gaps.Any(g => PartId.Read(g.First) is { Role: Role.Cap })
                 ? "; a cap lifted by its steeper neighbour lies down on a tapered shim, or on thinner posts"
@@ -38,9 +42,16 @@ internal static class ContactChecks
         var depth = Math.Max(0, found.DeepestRope);
         var ropes = Check(
             Declared[2], found.RopeContactCount, depth,
-            $"deepest in a channel's mouth {words.Length(depth)}, at most {words.Length(Tolerances.Seating)}" + List(words, found.RopeContacts, found.RopeContactCount, "in"));
+            $"deepest in a channel's mouth {words.Length(depth)}, at most {words.Length(Tolerances.Seating)}"
+                + List(words, found.RopeContacts, found.RopeContactCount, "in"));
         yield return ropes.Status == CheckStatus.Fail && ropes.Ratio <= 1
-            ? ropes with { Demand = found.RopeContacts[0].Amount, Capacity = null, Ratio = null, Detail = ropes.Detail + "; outside the channels no depth is allowed" }
+            ? ropes with
+            {
+                Demand = found.RopeContacts[0].Amount,
+                Capacity = null,
+                Ratio = null,
+                Detail = ropes.Detail + "; outside the channels no depth is allowed",
+            }
             : ropes;
     }
 
@@ -63,7 +74,8 @@ internal static class ContactChecks
             return "";
         }
 
-        var named = faults.Take(Named).Select(f => double.IsFinite(f.Amount) ? $"{f.First} {words.Length(f.Amount)} {how} {f.Second}" : $"{f.First} nowhere near {f.Second}");
+        var named = faults.Take(Named).Select(
+            f => double.IsFinite(f.Amount) ? $"{f.First} {words.Length(f.Amount)} {how} {f.Second}" : $"{f.First} nowhere near {f.Second}");
         return $"; {count} too many: " + string.Join(", ", named) + (count > Named ? ", …" : "");
     }
 }

@@ -45,7 +45,9 @@ public static class AllChecks
             One(GuardPost.Declared, GuardPost.Check),
             One(GuardBrace.Declared, GuardBrace.Check),
             Many([GuardJoints.DeclaredFoot, GuardJoints.DeclaredBrace, GuardJoints.DeclaredHead], c => GuardJoints.Check(c)),
-            Many([GuardBearing.DeclaredPostFoot, GuardBearing.DeclaredBraceFoot, GuardBearing.DeclaredBraceHead], c => GuardBearing.Check(c)),
+            Many(
+                [GuardBearing.DeclaredPostFoot, GuardBearing.DeclaredBraceFoot, GuardBearing.DeclaredBraceHead],
+                c => GuardBearing.Check(c)),
             Many([CapSpan.DeclaredLevel, CapSpan.DeclaredDown], c => CapSpan.Check(c)),
             Many([RailSpan.Declared], c => RailSpan.Check(c)),
             Many([KeeperUplift.DeclaredGuard, KeeperUplift.DeclaredWind], c => KeeperUplift.Check(c)),
@@ -86,7 +88,8 @@ public static class AllChecks
 
     private static Registered One(DeclaredCheck declared, Func<CheckContext, CheckResult> of) => new([declared], c => [of(c)]);
 
-    private static Registered Many(ImmutableArray<DeclaredCheck> declared, Func<CheckContext, IEnumerable<CheckResult>> of) => new(declared, of);
+    private static Registered Many(ImmutableArray<DeclaredCheck> declared, Func<CheckContext, IEnumerable<CheckResult>> of) =>
+        new(declared, of);
 
     /// <summary>Checks that come out of one look, and how they do.</summary>
     private sealed record Registered(ImmutableArray<DeclaredCheck> Declared, Func<CheckContext, IEnumerable<CheckResult>> Of);

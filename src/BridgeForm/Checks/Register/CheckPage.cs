@@ -14,10 +14,13 @@ public static class CheckPage
         text.Append("Written by the program from its own list; a test compares this page with it.\n\n");
         text.Append(Caution.Text).Append("\n\n");
         text.Append("`holds`: the demand is not above the capacity. `look`: worth a second look, stops nothing. ");
-        text.Append("`fails`: does not hold, and `check` ends with 1. `engineer`: cannot be judged here; where that is because no table has a value for the wood, the verdict says \"not checked\" and `check` ends with 1 as well. In `report.json` these are ");
-        text.Append("`pass`, `warn`, `fail` and `engineer`. A value that says \"from memory\" was not looked up in its standard; put your own in its place under ");
+        text.Append("`fails`: does not hold, and `check` ends with 1. `engineer`: cannot be judged here; where that is because no table "
+            + "has a value for the wood, the verdict says \"not checked\" and `check` ends with 1 as well. In `report.json` these are ");
+        text.Append("`pass`, `warn`, `fail` and `engineer`. A value that says \"from memory\" was not looked up in its standard; put your "
+            + "own in its place under ");
         text.Append("`values`, `species` or `ropes` of the project file.\n\n");
-        text.Append("Where there is nothing to compare a demand with, no ratio is given: it prints as `no capacity`, is null in `report.json`, and such a check never holds.\n");
+        text.Append("Where there is nothing to compare a demand with, no ratio is given: it prints as `no capacity`, is null in "
+            + "`report.json`, and such a check never holds.\n");
         foreach (var check in AllChecks.Declared)
         {
             text.Append("\n## ").Append(check.Title).Append("\n\n");

@@ -28,7 +28,9 @@ internal static class Anchors
         context.Ropework.Supports.Select(pull => At(
             context.Words(),
             pull,
-            context.Ropework.Stretch.SelectMany(s => s.NewPulls).Where(p => string.Equals(p.Support, pull.Support, StringComparison.Ordinal)).MaxBy(Held)));
+            context.Ropework.Stretch.SelectMany(s => s.NewPulls)
+                .Where(p => string.Equals(p.Support, pull.Support, StringComparison.Ordinal))
+                .MaxBy(Held)));
 
     private static double Held(SupportPull pull) => pull.Backstay?.Tension ?? pull.Tension;
 
@@ -51,7 +53,8 @@ internal static class Anchors
             "N",
             null,
             Source,
-            rope + stay + (asNew is null ? "" : $"; new rope set short for its stretch, until it has stretched: {words.Force(Held(asNew))} in case {asNew.Case}, level {words.Force(asNew.Horizontal)}")
+            rope + stay + (asNew is null ? "" : $"; new rope set short for its stretch, until it has stretched: {words.Force(Held(asNew))} "
+                + $"in case {asNew.Case}, level {words.Force(asNew.Horizontal)}")
             + "; two ropes pull on the support");
     }
 }
@@ -96,5 +99,6 @@ internal static class LossOfRope
     public static CheckResult Check(CheckContext context) => new(
         Declared.Id, Declared.Title, CheckStatus.Engineer, 2, null, "count", null,
         Declared.Source,
-        $"the bridge hangs on two ropes of {context.Parameters.Ropes.Rope.Name}; when one fails the deck turns over: no other load path is claimed");
+        $"the bridge hangs on two ropes of {context.Parameters.Ropes.Rope.Name}; when one fails the deck turns over: no other load "
+            + "path is claimed");
 }

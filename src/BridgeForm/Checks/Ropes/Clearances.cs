@@ -9,7 +9,9 @@ internal static class GroundClearance
     public static DeclaredCheck Declared { get; } = new(
         "ground-clearance",
         "Room over the ground",
-        "Least room over site.ground under ropes and interior bases, all the way from one end base's inner face to the other's, in all load cases, as marked and with the rope stretched for good; end bases stand on their landings, and the ground may rise to these. Only where site.ground is given.",
+        "Least room over site.ground under ropes and interior bases, all the way from one end base's inner face to the other's, in all "
+            + "load cases, as marked and with the rope stretched for good; end bases stand on their landings, and the ground may rise to "
+            + "these. Only where site.ground is given.",
         "geometry; how much is enough is for the site",
         [CheckStatus.Pass, CheckStatus.Fail]);
 
@@ -37,7 +39,8 @@ internal static class WaterClearance
     public static DeclaredCheck Declared { get; } = new(
         "water-clearance",
         "Room over the highest water",
-        "Least room over site.water in all load cases, as marked and with the rope stretched for good, against site.freeboard; for an engineer where no freeboard is given. Only where site.water is given.",
+        "Least room over site.water in all load cases, as marked and with the rope stretched for good, against site.freeboard; for an "
+            + "engineer where no freeboard is given. Only where site.water is given.",
         "geometry; freeboard is for the site and its code",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 

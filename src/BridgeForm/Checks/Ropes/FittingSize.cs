@@ -14,10 +14,12 @@ internal static class FittingSize
         return set.Smallest(pull) is { } size
             ? Outcome.AtMost(
                 check, pull, size.WorkingLoad, "N", source,
-                $"size {size.Size} in is the smallest of this set that carries {words.Force(pull)}: working load {words.Force(size.WorkingLoad)}")
+                $"size {size.Size} in is the smallest of this set that carries {words.Force(pull)}: working load "
+                    + $"{words.Force(size.WorkingLoad)}")
             : new CheckResult(
                 check.Id, check.Title, CheckStatus.Engineer, pull, set.Sizes[^1].WorkingLoad, "N", pull / set.Sizes[^1].WorkingLoad, source,
-                $"{words.Force(pull)} is more than the largest of this set, size {set.Sizes[^1].Size} in with {words.Force(set.Sizes[^1].WorkingLoad)}: "
+                $"{words.Force(pull)} is more than the largest of this set, size {set.Sizes[^1].Size} in with "
+                    + $"{words.Force(set.Sizes[^1].WorkingLoad)}: "
                 + "an engineer chooses what holds the rope");
     }
 }
@@ -29,7 +31,8 @@ internal static class TurnbuckleSize
     public static DeclaredCheck Declared { get; } = new(
         "turnbuckle-size",
         "Turnbuckle for one rope",
-        "Largest tension, of new rope set short for its stretch too, against the working load of the smallest turnbuckle of a named set that carries it.",
+        "Largest tension, of new rope set short for its stretch too, against the working load of the smallest turnbuckle of a named set "
+            + "that carries it.",
         "the set's source, named in the result",
         [CheckStatus.Pass, CheckStatus.Engineer]);
 
@@ -45,7 +48,8 @@ internal static class ShackleSize
     public static DeclaredCheck Declared { get; } = new(
         "shackle-size",
         "Shackle for one rope",
-        "Largest tension, of new rope set short for its stretch too, against the working load of the smallest shackle of a named set that carries it.",
+        "Largest tension, of new rope set short for its stretch too, against the working load of the smallest shackle of a named set that "
+            + "carries it.",
         "the set's source, named in the result",
         [CheckStatus.Pass, CheckStatus.Engineer]);
 

@@ -11,7 +11,8 @@ internal static class DeckSlopeLoaded
     public static DeclaredCheck Declared { get; } = new(
         "deck-slope-loaded",
         "Steepest slope of the deck under load",
-        "Steepest bay of all load cases with a deck: a look above the steepest ramp; fails above 1 : 2 (or limits.slope) in any case of the empty bridge, area loads or snow; point loads are a look at most.",
+        "Steepest bay of all load cases with a deck: a look above the steepest ramp; fails above 1 : 2 (or limits.slope) in any case of "
+            + "the empty bridge, area loads or snow; point loads are a look at most.",
         $"{Limits.Ramp.Source}; own figure: no deck steeper than 1 : 2",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
@@ -34,7 +35,8 @@ internal static class DeckSlopeLoaded
     }
 
     private static string Words(LoadCaseResult? of, double limit, string what) =>
-        $"{CheckWords.Slope(of?.SteepestDeck ?? 0)} ({CheckWords.Angle(Math.Atan(of?.SteepestDeck ?? 0))}) in case {of?.Id}; {what} has at most {CheckWords.Slope(limit)}";
+        $"{CheckWords.Slope(of?.SteepestDeck ?? 0)} ({CheckWords.Angle(Math.Atan(of?.SteepestDeck ?? 0))}) in case {of?.Id}; {what} has at "
+            + $"most {CheckWords.Slope(limit)}";
 }
 
 /// <summary>How far frames tilt to one side under people and snow, their weight leaning with them.</summary>
@@ -44,7 +46,10 @@ internal static class CrossSlope
     public static DeclaredCheck Declared { get; } = new(
         "cross-slope",
         "Tilt of the deck to one side under load",
-        "The frame that tilts most in any case with people, snow or a point load, the weights' lever above the ropes counted (second order; the first-order tilt stands beside it): look above 3° and fails above 5° on a public bridge, 5° and 8° on a private one, or limits.cross_slope. Fails without a number where the section rolls over. The empty bridge alone against 1 : 48, a look; its weights are taken as even from side to side.",
+        "The frame that tilts most in any case with people, snow or a point load, the weights' lever above the ropes counted (second "
+            + "order; the first-order tilt stands beside it): look above 3° and fails above 5° on a public bridge, 5° and 8° on a private "
+            + "one, or limits.cross_slope. Fails without a number where the section rolls over. The empty bridge alone against 1 : 48, a "
+            + "look; its weights are taken as even from side to side.",
         $"own figures: public 3° and 5°, private 5° and 8°; {Limits.EmptyCrossSlope.Source}",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
@@ -64,13 +69,16 @@ internal static class CrossSlope
         if (loaded.MaxBy(c => c.CrossSlope ?? double.NegativeInfinity) is not { CrossSlope: { } tilt } worst)
         {
             return new CheckResult(
-                Declared.Id, Declared.Title, CheckStatus.Fail, 0, null, "1", null, source, "no load case has a solution: how far the deck tilts is not known");
+                Declared.Id, Declared.Title, CheckStatus.Fail, 0, null, "1", null, source,
+                "no load case has a solution: how far the deck tilts is not known");
         }
 
         var unsolved = loaded.Where(c => c.CrossSlope is null).Select(c => c.Id).ToList();
         var spacing = context.Parameters.Ropes.Spacing;
-        var words = $"one rope {context.Words().Length(Math.Tan(tilt) * spacing)} lower than the other over {context.Words().Length(spacing)} = {CheckWords.Angle(tilt)} "
-            + $"({CheckWords.Slope(Math.Tan(tilt))}) in case {worst.Id}, {CheckWords.Angle(worst.FirstOrderCrossSlope)} before the weights lean with the deck; "
+        var words = $"one rope {context.Words().Length(Math.Tan(tilt) * spacing)} lower than the other over "
+            + $"{context.Words().Length(spacing)} = {CheckWords.Angle(tilt)} "
+            + $"({CheckWords.Slope(Math.Tan(tilt))}) in case {worst.Id}, {CheckWords.Angle(worst.FirstOrderCrossSlope)} before the weights "
+            + "lean with the deck; "
             + $"worth a look above {CheckWords.Angle(look)}, at most {CheckWords.Angle(most)}"
             + (unsolved.Count == 0 ? "" : $"; no shape of the ropes in {string.Join(", ", unsolved)}");
         var (level, code) = Limits.EmptyCrossSlope;

@@ -21,11 +21,14 @@ internal static class BounceVertical
         context,
         Declared,
         Limit,
-        "AASHTO Guide Specifications for Pedestrian Bridges 2009 §6: at least 3.0 Hz (from memory; it does not speak of cable bridges); walking 1.6 to 2.4 Hz (from memory)",
+        "AASHTO Guide Specifications for Pedestrian Bridges 2009 §6: at least 3.0 Hz (from memory; it does not speak of cable bridges); "
+            + "walking 1.6 to 2.4 Hz (from memory)",
         m => m.Vertical,
         m => $"halves against each other {Text(m.VerticalAntisymmetric)} (string 2/2L·√(H/m) {CheckWords.Frequency(m.StringSecond)}), "
-            + $"together {Text(m.VerticalSymmetric)} (Irvine, λ² {CheckWords.Plain(m.LambdaSquared)}: {CheckWords.Frequency(m.IrvineSymmetric)})",
-        "steps of walking people come 1.6 to 2.4 times a second: below 3 Hz their rhythm can set the deck going, and it answers to jumping");
+            + $"together {Text(m.VerticalSymmetric)} (Irvine, λ² {CheckWords.Plain(m.LambdaSquared)}: "
+            + $"{CheckWords.Frequency(m.IrvineSymmetric)})",
+        "steps of walking people come 1.6 to 2.4 times a second: below 3 Hz their rhythm can set the deck going, and it "
+            + "answers to jumping");
 
     private static string Text(double? hertz) => hertz is { } f ? CheckWords.Frequency(f) : "none";
 }
@@ -37,7 +40,8 @@ internal static class SwayLateral
     public static DeclaredCheck Declared { get; } = new(
         "sway-lateral",
         "Sway: slowest motion to the side",
-        "Lowest frequency to the side, empty and loaded, against 1.3 Hz: frames sway and roll at once, because their mass lies above the ropes; with one half wave and two. Beside it the ropes with all mass at their own height, and the string formula.",
+        "Lowest frequency to the side, empty and loaded, against 1.3 Hz: frames sway and roll at once, because their mass lies above the "
+            + "ropes; with one half wave and two. Beside it the ropes with all mass at their own height, and the string formula.",
         "AASHTO Guide Specifications for Pedestrian Bridges 2009 (from memory)",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Engineer]);
 
@@ -51,13 +55,16 @@ internal static class SwayLateral
         "AASHTO Guide Specifications for Pedestrian Bridges 2009 §6: at least 1.3 Hz (at second hand; it does not speak of cable bridges)",
         m => m.Lateral,
         Words,
-        "people sway from foot to foot about once a second: below 1.3 Hz they can set the bridge swinging, and wind does too; side guys cure it");
+        "people sway from foot to foot about once a second: below 1.3 Hz they can set the bridge swinging, and wind does too; side "
+            + "guys cure it");
 
     private static string Words(RopeModes modes)
     {
-        var ropes = $"all mass at the ropes {CheckWords.Frequency(modes.LateralAtRopes)}, string 1/2L·√(H/m) {CheckWords.Frequency(modes.StringFirst)}; the deck's own stiffness in plan not counted";
+        var ropes = $"all mass at the ropes {CheckWords.Frequency(modes.LateralAtRopes)}, string 1/2L·√(H/m) "
+            + $"{CheckWords.Frequency(modes.StringFirst)}; the deck's own stiffness in plan not counted";
         return modes.Lateral > 0
-            ? $"{CheckWords.Frequency(modes.Lateral)} (all to one side {Text(modes.LateralOneHalfWave)}, halves against each other {Text(modes.LateralTwoHalfWaves)}; {ropes})"
+            ? $"{CheckWords.Frequency(modes.Lateral)} (all to one side {Text(modes.LateralOneHalfWave)}, halves against each other "
+                + $"{Text(modes.LateralTwoHalfWaves)}; {ropes})"
             : $"it rolls over instead of swinging ({ropes})";
     }
 
@@ -80,12 +87,14 @@ internal static class MotionCheck
         var modes = context.Ropework.Modes;
         if (modes.IsEmpty)
         {
-            return new CheckResult(check.Id, check.Title, CheckStatus.Engineer, 0, limit, "Hz", null, source, "no modes: no frame hangs between the supports");
+            return new CheckResult(
+                check.Id, check.Title, CheckStatus.Engineer, 0, limit, "Hz", null, source, "no modes: no frame hangs between the supports");
         }
 
         var people = context.Words();
         var text = string.Join("; ", modes.Select(m =>
-            $"{(m.Case is "dead" ? "empty" : "loaded")} (H {people.Force(m.Horizontal)}, m {people.MassPerLength(m.MassPerLength)}): {words(m)}"));
+            $"{(m.Case is "dead" ? "empty" : "loaded")} (H {people.Force(m.Horizontal)}, m "
+                + $"{people.MassPerLength(m.MassPerLength)}): {words(m)}"));
         return Outcome.AtLeast(
             check, modes.Min(slowest), limit, "Hz", source, $"{text}. {Sentence(modes.Min(slowest), limit, meaning)}",
             context.Parameters.Use == BridgeUse.Public ? CheckStatus.Engineer : CheckStatus.Warn);

@@ -15,17 +15,24 @@ internal static class Roll
     public static DeclaredCheck Declared { get; } = new(
         Id,
         "Section stays upright on its ropes",
-        "Roll factor: how many times as high all weights could stand over the ropes before the section turns over, tensions and shape held; "
-            + "people's centre 1.0 m above the deck (common practice, no source). It does not say how many times as heavy they could be. Smallest root λ of det(K − λ·G) = 0, K the elastic and "
-            + "geometric stiffness of both ropes with their backstays, frames rigid in their plane, yawing and moving sideways freely and pitching with the ropes, "
-            + "G weight × height on the frames' rotation. Of the empty bridge, live load on all of it (also in the cold), on each half, on one side, snow, own cases; "
-            + "the first ones also at the highest temperature with the rope grown by the high end of ropes.stretch and nothing taken up. Fails below 2 (or limits.roll), look below 3, "
-            + "fails where no upright equilibrium is found. With the deck held in plan: for information. Wind and side stays are not in it. A licensed engineer decides.",
+        "Roll factor: how many times as high all weights could stand over the ropes before the section turns over, tensions and "
+            + "shape held; "
+            + "people's centre 1.0 m above the deck (common practice, no source). It does not say how many times as heavy they could be. "
+            + "Smallest root λ of det(K − λ·G) = 0, K the elastic and "
+            + "geometric stiffness of both ropes with their backstays, frames rigid in their plane, yawing and moving sideways freely and "
+            + "pitching with the ropes, "
+            + "G weight × height on the frames' rotation. Of the empty bridge, live load on all of it (also in the cold), on each half, on "
+            + "one side, snow, own cases; "
+            + "the first ones also at the highest temperature with the rope grown by the high end of ropes.stretch and nothing taken up. "
+            + "Fails below 2 (or limits.roll), look below 3, "
+            + "fails where no upright equilibrium is found. With the deck held in plan: for information. Wind and side stays are not in "
+            + "it. A licensed engineer decides.",
         $"own figures: fails below 2, look below 3; {Theory}",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail, CheckStatus.Engineer]);
 
     /// <summary>The least factor of all states.</summary>
-    public static CheckResult Check(CheckContext context) => Check(context.Parameters, context.Ropework.Roll, context.Layout.Bays, context.Words());
+    public static CheckResult Check(CheckContext context) =>
+        Check(context.Parameters, context.Ropework.Roll, context.Layout.Bays, context.Words());
 
     /// <summary>The same from its parts, for trial designs.</summary>
     public static CheckResult Check(
@@ -54,7 +61,8 @@ internal static class Roll
         var text = Words(parameters, worst, least, comfortable, words)
             + (over.Count > 0 ? $" It rolls over in {Names(over)}: no tilt is given where it does." : "")
             + (unknown.Length > 0 ? $" Besides, {unknown}." : "")
-            + (StretchRange.Of(parameters.Ropes).Range is null ? " The rope's stretch is not known (ropes.stretch): looked at without." : "")
+            + (StretchRange.Of(parameters.Ropes).Range is null ? " The rope's stretch is not known (ropes.stretch): looked "
+            + "at without." : "")
             + " Wind and side stays are not in it. A licensed engineer decides.";
         var result = Outcome.AtLeast(Declared, factor.Value, least, "1", source, text);
         if (over.Count > 0)
@@ -73,7 +81,8 @@ internal static class Roll
         var held = worst.HeldInPlan is { } plan && double.IsFinite(plan)
             ? $"; {CheckWords.Plain(plan)} if the deck were held in plan, for information"
             : "";
-        return $"least {Down(worst.Factor.Value)} in {Name(worst)}: {mode}, ropes {words.Length(parameters.Ropes.Spacing)} apart; needed {CheckWords.Plain(least)}, comfortable {CheckWords.Plain(comfortable)}{held}. "
+        return $"least {Down(worst.Factor.Value)} in {Name(worst)}: {mode}, ropes {words.Length(parameters.Ropes.Spacing)} apart; needed "
+            + $"{CheckWords.Plain(least)}, comfortable {CheckWords.Plain(comfortable)}{held}. "
             + "The factor says how many times as high the weights could stand over the ropes, not how many times as heavy they could be.";
     }
 

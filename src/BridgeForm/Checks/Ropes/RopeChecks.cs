@@ -69,7 +69,8 @@ internal static class CasesSolved
     public static DeclaredCheck Declared { get; } = new(
         "cases-solved",
         "Every load case has a solution",
-        "Load cases, hoisting rows, stretched, new and moved ropes without a shape, and load cases in which the section rolls over: none may be.",
+        "Load cases, hoisting rows, stretched, new and moved ropes without a shape, and load cases in which the section rolls over: "
+            + "none may be.",
         "common practice, no source",
         [CheckStatus.Pass, CheckStatus.Fail]);
 
@@ -86,7 +87,8 @@ internal static class CasesSolved
                 : Array.Empty<string>(),
             .. work.Hoisting.Failures.Select(f => "hoisting, " + f.In(new QuantityText(context.Parameters.Units))),
             .. work.Stretch.Where(s => s.Failure is not null).Select(s => $"after {CheckWords.Share(s.Share)} stretch: {s.Failure}"),
-            .. work.Stretch.Where(s => s.NewFailure is not null).Select(s => $"new rope set short for {CheckWords.Share(s.Share)} of stretch: {s.NewFailure}"),
+            .. work.Stretch.Where(s => s.NewFailure is not null)
+                .Select(s => $"new rope set short for {CheckWords.Share(s.Share)} of stretch: {s.NewFailure}"),
             .. work.SupportMoveFailure is { } moved ? [$"support moved: {moved}"] : Array.Empty<string>(),
         ];
         return new CheckResult(
@@ -118,7 +120,8 @@ internal static class KeeperSlip
     public static DeclaredCheck Declared { get; } = new(
         "keeper-slip",
         "Keeper against sliding along the rope",
-        "Load of a frame × sine of the rope's slope, or the difference of tension on its two sides, in the worst case; friction not counted. Only stated.",
+        "Load of a frame × sine of the rope's slope, or the difference of tension on its two sides, in the worst case; friction not "
+            + "counted. Only stated.",
         "statics of the worst load case; for a licensed engineer",
         [CheckStatus.Engineer]);
 
@@ -129,10 +132,13 @@ internal static class KeeperSlip
         var words = context.Words();
         var worst = context.Ropework.Keepers.MaxBy(k => k.Needed);
         return worst is null
-            ? new CheckResult(Declared.Id, Declared.Title, CheckStatus.Engineer, 0, null, "N", null, Source, "no frame hangs between the supports")
+            ? new CheckResult(
+                Declared.Id, Declared.Title, CheckStatus.Engineer, 0, null, "N", null, Source, "no frame hangs between the supports")
             : new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Engineer, worst.Needed, null, "N", null, Source,
-                $"frame {worst.Frame}, case {worst.Case}, one rope: load {words.Force(worst.Load)} × sin {CheckWords.Angle(Math.Abs(worst.Slope))} = "
-                + $"{words.Force(worst.LoadAlong)}; difference of the tensions on its two sides {words.Force(Math.Abs(worst.TensionDifference))}; all frames in all cases: keepers.csv");
+                $"frame {worst.Frame}, case {worst.Case}, one rope: load {words.Force(worst.Load)} × sin "
+                    + $"{CheckWords.Angle(Math.Abs(worst.Slope))} = "
+                + $"{words.Force(worst.LoadAlong)}; difference of the tensions on its two sides "
+                + $"{words.Force(Math.Abs(worst.TensionDifference))}; all frames in all cases: keepers.csv");
     }
 }

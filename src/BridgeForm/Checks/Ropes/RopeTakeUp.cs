@@ -24,18 +24,24 @@ internal static class RopeTakeUp
         {
             return new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Engineer, cut.TemperatureChange, null, "m", null, source,
-                $"temperature alone changes {words.Length(cut.BetweenEnds)} of rope by {words.Length(cut.TemperatureChange)}; the constructional stretch of this rope is not known");
+                $"temperature alone changes {words.Length(cut.BetweenEnds)} of rope by {words.Length(cut.TemperatureChange)}; the "
+                    + "constructional stretch of this rope is not known");
         }
 
         var falls = string.Join(" to ", context.Ropework.Stretch.Select(s => s.MidSpanDrop is { } fall ? words.Length(fall) : "?"));
-        var text = $"rope {words.Length(cut.BetweenEnds)} between its ends × {CheckWords.Share(range.Range!.Value.Low)} to {CheckWords.Share(range.Range.Value.High)} = "
-            + $"{words.Length(stretch.Low)} to {words.Length(stretch.High)} of stretch, which lowers mid-span by {falls} when nothing is taken up; "
+        var text = $"rope {words.Length(cut.BetweenEnds)} between its ends × {CheckWords.Share(range.Range!.Value.Low)} to "
+            + $"{CheckWords.Share(range.Range.Value.High)} = "
+            + $"{words.Length(stretch.Low)} to {words.Length(stretch.High)} of stretch, which lowers mid-span by {falls} when nothing "
+            + "is taken up; "
             + $"with temperature {words.Length(stretch.High)} + {words.Length(cut.TemperatureChange)} = {words.Length(needed)}";
         return FittingSet.TakeUpOfEach(needed) is { } each
-            ? Outcome.AtMost(Declared, needed, FittingSet.PerRope * each, "m", source, $"{text}: two turnbuckles with a take-up of {words.Length(each)}, hung nearly open")
+            ? Outcome.AtMost(
+                Declared, needed, FittingSet.PerRope * each, "m", source,
+                $"{text}: two turnbuckles with a take-up of {words.Length(each)}, hung nearly open")
             : new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Engineer, needed, null, "m", null, source,
-                $"{text}: more than two turnbuckles take up; set the rope short by its stretch, or move its ends in the clips after it has bedded in");
+                $"{text}: more than two turnbuckles take up; set the rope short by its stretch, or move its ends in the clips after it "
+                    + "has bedded in");
     }
 }
 
@@ -46,7 +52,9 @@ internal static class NewRope
     public static DeclaredCheck Declared { get; } = new(
         "rope-strength-new",
         "Strength of new rope before it has stretched",
-        "Largest tension of all load cases in rope set to its marks for the stretch to come, at the end of the range where it is set shortest, before it has stretched, against the same limit as rope-strength. A warning: plain marks and drawing in later do without it. Only where the stretch is known.",
+        "Largest tension of all load cases in rope set to its marks for the stretch to come, at the end of the range where it is set "
+            + "shortest, before it has stretched, against the same limit as rope-strength. A warning: plain marks and drawing in later do "
+            + "without it. Only where the stretch is known.",
         "load cases with the rope shorter by stretch / (1 + stretch); limit as rope-strength",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Engineer]);
 
@@ -59,7 +67,8 @@ internal static class NewRope
         }
 
         var words = context.Words();
-        var text = $"set short for {CheckWords.Share(end.Share)} of stretch and loaded before it comes: {words.Force(pull.Tension)} in case {pull.Case}";
+        var text = $"set short for {CheckWords.Share(end.Share)} of stretch and loaded before it comes: {words.Force(pull.Tension)} in "
+            + $"case {pull.Case}";
         if (Terminations.Allowed(context.Parameters.Ropes) is not { } allowed)
         {
             yield return Outcome.ForEngineer(Declared, pull.Tension, "N", Declared.Source, $"{text}; the ends' efficiency is not known");
@@ -69,7 +78,8 @@ internal static class NewRope
         yield return Outcome.AtMost(
             Declared, pull.Tension, allowed, "N", Declared.Source,
             pull.Tension > allowed
-                ? $"{text}; more than {words.Force(allowed)}: keep crowds off until the ropes have stretched, or set them to the plain marks and draw them in afterwards, or take a thicker rope"
+                ? $"{text}; more than {words.Force(allowed)}: keep crowds off until the ropes have stretched, or set them to the plain "
+                    + "marks and draw them in afterwards, or take a thicker rope"
                 : $"{text}; allowed {words.Force(allowed)}",
             CheckStatus.Warn);
     }

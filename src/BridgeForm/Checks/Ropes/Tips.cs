@@ -9,7 +9,9 @@ internal static class Tips
     public static DeclaredCheck Declared { get; } = new(
         "load-tips",
         "Loads that tip the frames",
-        "Largest share of one load on one rope, ½ + (e + h·tan θ)/s with its distance e from the middle, its height h over the ropes and the tilt θ of its frame, against 1: a load with a larger share stands outside that rope, relieves the other, and only the bridge's own weight and its keepers hold the frame down there.",
+        "Largest share of one load on one rope, ½ + (e + h·tan θ)/s with its distance e from the middle, its height h over the ropes and "
+            + "the tilt θ of its frame, against 1: a load with a larger share stands outside that rope, relieves the other, and only the "
+            + "bridge's own weight and its keepers hold the frame down there.",
         Source,
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
@@ -20,7 +22,8 @@ internal static class Tips
         if (over.Count > 0)
         {
             return new CheckResult(
-                Declared.Id, Declared.Title, CheckStatus.Fail, 0, null, "1", null, Source, $"it rolls over in case {string.Join(", ", over)}: see roll");
+                Declared.Id, Declared.Title, CheckStatus.Fail, 0, null, "1", null, Source,
+                $"it rolls over in case {string.Join(", ", over)}: see roll");
         }
 
         var worst = context.Cases.MaxBy(c => c.LargestShare ?? 0);
@@ -28,7 +31,8 @@ internal static class Tips
         return Outcome.AtMost(
             Declared, share, 1, "1", Source,
             share > 1
-                ? $"tips: {CheckWords.Share(share)} of a load on one rope in case {worst!.Id}, so it lifts at the other; what keepers must hold: keeper-uplift-load. Ropes further apart take it between them"
+                ? $"tips: {CheckWords.Share(share)} of a load on one rope in case {worst!.Id}, so it lifts at the other; what keepers must "
+                    + "hold: keeper-uplift-load. Ropes further apart take it between them"
                 : $"{CheckWords.Share(share)} of a load on one rope at most, in case {worst?.Id}; above 100 % it would lift at the other",
             CheckStatus.Warn);
     }
@@ -43,7 +47,8 @@ internal static class KeeperUpliftLoad
     public static DeclaredCheck Declared { get; } = new(
         "keeper-uplift-load",
         "Keeper: base lifted off a rope by people on the other side",
-        "Largest load upward at any frame of any case, solved with 0.6 of the bridge's own weight at the light end of its wood's densities. Only stated: what a keeper holds is not known here.",
+        "Largest load upward at any frame of any case, solved with 0.6 of the bridge's own weight at the light end of its wood's "
+            + "densities. Only stated: what a keeper holds is not known here.",
         Source,
         [CheckStatus.Engineer, CheckStatus.Fail]);
 
@@ -63,7 +68,9 @@ internal static class KeeperUpliftLoad
         return Outcome.ForEngineer(
             Declared, worst?.Force ?? 0, "N", Source,
             worst is { Force: > 0 }
-                ? $"{words.Force(worst.Force.Value)} upward at frame {worst.Frame} in case {worst.Case}: each keeper there must hold it down, besides keeper-uplift-guard and keeper-uplift-wind"
-                : "no case lifts a frame off a rope, also with 0.6 of the bridge's own weight; a push on the guard and wind are looked at by keeper-uplift-guard and keeper-uplift-wind");
+                ? $"{words.Force(worst.Force.Value)} upward at frame {worst.Frame} in case {worst.Case}: each keeper there must hold it "
+                    + "down, besides keeper-uplift-guard and keeper-uplift-wind"
+                : "no case lifts a frame off a rope, also with 0.6 of the bridge's own weight; a push on the guard and wind are looked at "
+                    + "by keeper-uplift-guard and keeper-uplift-wind");
     }
 }

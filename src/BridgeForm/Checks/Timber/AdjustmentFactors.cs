@@ -55,7 +55,8 @@ internal static class AdjustmentFactors
         }
 
         return size.IsTimber
-            ? new("CF", Math.Min(1, Math.Pow(12 * Quantities.Units.MetresPerInch / depth, 1.0 / 9)), "(12 in / d)^(1/9) for timbers deeper than 12 in, NDS 4.3.6.2")
+            ? new("CF", Math.Min(1, Math.Pow(12 * Quantities.Units.MetresPerInch / depth, 1.0 / 9)), "(12 in / d)^(1/9) for timbers deeper "
+                + "than 12 in, NDS 4.3.6.2")
             : size.IsBoard
                 ? new("CF", 1, "no size factor below 2 in thick")
                 : new("CF", BendingByWidth(size), "Table 4A, size factor of bending");
@@ -63,7 +64,8 @@ internal static class AdjustmentFactors
 
     /// <summary>CF on tension.</summary>
     public static Factor SizeTension(NominalSize size, DesignValue row) => Plain(size, row) ?? new(
-        "CF", size.Width switch { <= 4 => 1.5, <= 5 => 1.4, <= 6 => 1.3, <= 8 => 1.2, <= 10 => 1.1, <= 12 => 1, _ => 0.9 }, "Table 4A, size factor of tension");
+        "CF", size.Width switch { <= 4 => 1.5, <= 5 => 1.4, <= 6 => 1.3, <= 8 => 1.2, <= 10 => 1.1, <= 12 => 1, _ => 0.9 },
+        "Table 4A, size factor of tension");
 
     /// <summary>CF on compression along the grain.</summary>
     public static Factor SizeCompression(NominalSize size, DesignValue row) => Plain(size, row) ?? new(
@@ -97,10 +99,12 @@ internal static class AdjustmentFactors
     }
 
     /// <summary>Ci on strengths.</summary>
-    public static Factor IncisedStrength(NominalSize size) => size.IsTimber ? NoIncising : new("Ci", 0.8, "incised, NDS 4.3.8 (from memory)");
+    public static Factor IncisedStrength(NominalSize size) =>
+        size.IsTimber ? NoIncising : new("Ci", 0.8, "incised, NDS 4.3.8 (from memory)");
 
     /// <summary>Ci on E and Emin.</summary>
-    public static Factor IncisedModulus(NominalSize size) => size.IsTimber ? NoIncising : new("Ci", 0.95, "incised, NDS 4.3.8 (from memory)");
+    public static Factor IncisedModulus(NominalSize size) =>
+        size.IsTimber ? NoIncising : new("Ci", 0.95, "incised, NDS 4.3.8 (from memory)");
 
     /// <summary>Cr: none.</summary>
     public static Factor Repetitive => new("Cr", 1, "gapped boards and single members share no load");

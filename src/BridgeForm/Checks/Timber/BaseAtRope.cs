@@ -11,7 +11,8 @@ internal static class RopeBearing
     public static DeclaredCheck Declared { get; } = new(
         "rope-bearing",
         "Base bearing on the rope",
-        "Largest reaction of a rope over the projected width (rope diameter × size of the base along it), beside Fc⊥' of flat bearing. Above it a look; below it an engineer still judges, for a round rope presses harder in the middle of its channel.",
+        "Largest reaction of a rope over the projected width (rope diameter × size of the base along it), beside Fc⊥' of flat bearing. "
+            + "Above it a look; below it an engineer still judges, for a round rope presses harder in the middle of its channel.",
         Source,
         [CheckStatus.Warn, CheckStatus.Engineer]);
 
@@ -29,7 +30,8 @@ internal static class RopeBearing
         var diameter = context.Parameters.Ropes.Rope.Diameter;
         var worst = cases.Select(c => (c.Name, Force: Larger(c.Beam.Reactions()))).MaxBy(c => c.Force);
         var stress = worst.Force / (diameter * made.Along);
-        var text = $"{worst.Name}: {words.Pounds(worst.Force)} / ({words.Length(diameter)} × {words.Length(made.Along)}) = {words.Stress(stress)} on the projected width";
+        var text = $"{worst.Name}: {words.Pounds(worst.Force)} / ({words.Length(diameter)} × {words.Length(made.Along)}) = "
+            + $"{words.Stress(stress)} on the projected width";
         yield return LumberValues.Find(context.Parameters, made.Stock, made.Section)?.Across() is { } across
             ? Against(words, stress, across, text)
             : BaseSection.Missing(context).Result(Declared, stress, "Pa", Source, text);
@@ -38,7 +40,8 @@ internal static class RopeBearing
     private static CheckResult Against(CheckWords words, double stress, AdjustedValue across, string text)
     {
         var compared = Outcome.AtMost(
-            Declared, stress, across.Value, "Pa", $"{Source}; {across.Sources}", $"{text}; for flat bearing, to compare: {across.Text(words)}", CheckStatus.Warn);
+            Declared, stress, across.Value, "Pa", $"{Source}; {across.Sources}",
+            $"{text}; for flat bearing, to compare: {across.Text(words)}", CheckStatus.Warn);
         return compared.Status == CheckStatus.Pass ? compared with { Status = CheckStatus.Engineer } : compared;
     }
 
@@ -49,7 +52,8 @@ internal static class RopeBearing
 internal static class KeeperUplift
 {
     private const string GuardSource = $"statics of a base on two ropes, light densities; {GuardPush.Source}";
-    private const string WindSource = "loads.uplift of the project file, light densities; ASCE 7 2.4.1 combination 7, 0.6 D + 0.6 W: loads.uplift is taken as W of allowable stress design, 0.6 already in it";
+    private const string WindSource = "loads.uplift of the project file, light densities; ASCE 7 2.4.1 combination 7, 0.6 D + 0.6 W: "
+        + "loads.uplift is taken as W of allowable stress design, 0.6 already in it";
 
     // Of the dead load may be counted on against wind.
     private const double SureDead = 0.6;
@@ -58,7 +62,8 @@ internal static class KeeperUplift
     public static DeclaredCheck DeclaredGuard { get; } = new(
         "keeper-uplift-guard",
         "Keeper: base lifted off a rope by a push on the guard",
-        "Net lift at one channel under the pushes of guard-post with dead load only, dry wood, the shortest bay. What the keeper must hold is for an engineer.",
+        "Net lift at one channel under the pushes of guard-post with dead load only, dry wood, the shortest bay. What the keeper must hold "
+            + "is for an engineer.",
         GuardSource,
         [CheckStatus.Engineer]);
 
@@ -66,7 +71,8 @@ internal static class KeeperUplift
     public static DeclaredCheck DeclaredWind { get; } = new(
         "keeper-uplift-wind",
         "Keeper: base lifted off a rope by wind under the deck",
-        "loads.uplift on the width between the posts and the longest bay, less 0.6 of the dead load of dry wood, at one channel. Without loads.uplift nothing is computed, and the result says so.",
+        "loads.uplift on the width between the posts and the longest bay, less 0.6 of the dead load of dry wood, at one channel. Without "
+            + "loads.uplift nothing is computed, and the result says so.",
         WindSource,
         [CheckStatus.Engineer]);
 
@@ -99,7 +105,8 @@ internal static class KeeperUplift
             worst.Lift,
             "N",
             GuardSource,
-            $"{worst.Push.Name}: {words.Pounds(Math.Abs(worst.Push.Force))} × {words.Length(height)} above the rope / {words.Length(parameters.Ropes.Spacing)} "
+            $"{worst.Push.Name}: {words.Pounds(Math.Abs(worst.Push.Force))} × {words.Length(height)} above the rope / "
+                + $"{words.Length(parameters.Ropes.Spacing)} "
             + $"− {words.Pounds(rope)} dead on a rope = {words.Pounds(worst.Lift)} to hold down at one channel");
     }
 
@@ -122,7 +129,8 @@ internal static class KeeperUplift
             lift,
             "N",
             WindSource,
-            $"{words.Pressure(pressure)} × {words.Length(width)} × {words.Length(length)} / 2 − {TimberWords.Ratio(SureDead)} × {words.Pounds(rope)} dead on a rope = {words.Pounds(lift)} to hold down at one channel");
+            $"{words.Pressure(pressure)} × {words.Length(width)} × {words.Length(length)} / 2 − {TimberWords.Ratio(SureDead)} × "
+                + $"{words.Pounds(rope)} dead on a rope = {words.Pounds(lift)} to hold down at one channel");
     }
 
     private static double Largest((double Left, double Right) reactions) =>

@@ -14,7 +14,8 @@ internal sealed record BaseCase(string Name, BaseBeam Beam, LoadDuration Duratio
 
 /// <summary>
 /// The base of an interior frame under everything that loads it, in its own plane: the deck spread over the width between
-/// the posts' feet, or where stringers stand at these, guard and post at the post's foot, the brace at its own, own weight over the length. People push one
+/// the posts' feet, or where stringers stand at these, guard and post at the post's foot, the brace at its own, own weight over
+/// the length. People push one
 /// guard, the right one; the ropes hold the frame level, half each, at the rope's axis.
 /// </summary>
 internal static class BaseCases
@@ -134,7 +135,8 @@ internal sealed record FrameWeights(double Deck, double Guard, double Brace, dou
         var asked = layout.Parameters.Frames.Holes;
         double Weight(WeightShare share) => members
             .Where(m => RoleTable.Of(m.Role).Share == share)
-            .Sum(m => MemberVolume.Measure(m.Shape, MemberVolume.IsDrilled(asked, m.Role)) * density(layout.Parameters.StockNamed(m.Stock))) * BridgeMasses.Gravity;
+            .Sum(m => MemberVolume.Measure(m.Shape, MemberVolume.IsDrilled(asked, m.Role)) * density(layout.Parameters.StockNamed(m.Stock)))
+                * BridgeMasses.Gravity;
         return new FrameWeights(
             Weight(WeightShare.Deck),
             Weight(WeightShare.Guard) / 2,

@@ -11,7 +11,12 @@ internal static class BaseBending
     public static DeclaredCheck Declared { get; } = new(
         "base-bending",
         "Bending of a base beside its channels",
-        "fb = M / S of the full section, and at each hole of what it leaves, the base of the longest interior bay as a beam on two ropes, loaded by the deck (dead, live, snow where given and three quarters of both together, half of each, the point load whole in the middle and whole at loads.point.edge from the posts' inner face; a deck of treads where its stringers stand), posts and braces (their weight, a push on one guard either way), against Fb'. Holes (keeper's and your own) take their full diameter out of the section as deep as they go; those nearer than four diameters along the grain count together; S is that of the edge further from the middle of what is left.",
+        "fb = M / S of the full section, and at each hole of what it leaves, the base of the longest interior bay as a beam on two ropes, "
+            + "loaded by the deck (dead, live, snow where given and three quarters of both together, half of each, the point load whole in "
+            + "the middle and whole at loads.point.edge from the posts' inner face; a deck of treads where its stringers stand), posts and "
+            + "braces (their weight, a push on one guard either way), against Fb'. Holes (keeper's and your own) take their full diameter "
+            + "out of the section as deep as they go; those nearer than four diameters along the grain count together; S is that of the "
+            + "edge further from the middle of what is left.",
         $"{Standard}; {Holes}",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
@@ -19,7 +24,8 @@ internal static class BaseBending
     public static DeclaredCheck DeclaredNet { get; } = new(
         "base-channel-bending",
         "Bending of a base at a rope channel",
-        "fb = M / S of what the channel leaves at its deep mouth, less the holes in it and within four diameters of its walls, the same cases, at the rope and at both walls, against Fb'. The result says which face is in tension.",
+        "fb = M / S of what the channel leaves at its deep mouth, less the holes in it and within four diameters of its walls, the same "
+            + "cases, at the rope and at both walls, against Fb'. The result says which face is in tension.",
         $"{Standard}; {Holes}",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
@@ -84,7 +90,9 @@ internal static class BaseShear
     public static DeclaredCheck Declared { get; } = new(
         "base-shear",
         "Shear in a base beside its channels",
-        "V against (2/3)·Fv'·b·d of the full section, and at each hole of what it leaves, the cases of base-bending. No load near a rope is left out. A hole from above or below takes its diameter off b over the whole depth; one across parts d, and the parts h carry Σh³/h² of the deepest.",
+        "V against (2/3)·Fv'·b·d of the full section, and at each hole of what it leaves, the cases of base-bending. No load near a rope "
+            + "is left out. A hole from above or below takes its diameter off b over the whole depth; one across parts d, and the parts h "
+            + "carry Σh³/h² of the deepest.",
         $"NDS 3.4.2 (ASD); NDS Supplement; factors named in the result; {DrilledHole.Rule}",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
@@ -92,7 +100,8 @@ internal static class BaseShear
     public static DeclaredCheck DeclaredNet { get; } = new(
         "base-channel-shear",
         "Shear in a base at a rope channel",
-        "V against (2/3)·Fv'·b·dn of what the channel leaves, less the holes in it and near it as in base-shear; where the case puts the bottom in tension at the channel, against the notch formula (2/3)·Fv'·b·dn·(dn/d)².",
+        "V against (2/3)·Fv'·b·dn of what the channel leaves, less the holes in it and near it as in base-shear; where the case puts the "
+            + "bottom in tension at the channel, against the notch formula (2/3)·Fv'·b·dn·(dn/d)².",
         $"NDS 3.4.2 and 3.4.3.2 (ASD, from memory); NDS Supplement; factors named in the result; {DrilledHole.Rule}",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
@@ -112,7 +121,8 @@ internal static class BaseShear
     {
         var stretches = section.Beside(context.Parameters.Frames.Base.Length / 2).ToList();
         var worst = cases
-            .SelectMany(c => stretches.SelectMany(s => c.Beam.Places(s.From, s.To).Select(z => new BaseEffect(c, s, z, Math.Abs(c.Beam.Shear(z))))))
+            .SelectMany(
+                c => stretches.SelectMany(s => c.Beam.Places(s.From, s.To).Select(z => new BaseEffect(c, s, z, Math.Abs(c.Beam.Shear(z))))))
             .MaxBy(v => v.Value / v.Case.Duration.Factor / v.Stretch.Section.ShearArea)!;
         var left = worst.Stretch.Section;
         return Check(
@@ -150,7 +160,8 @@ internal static class BaseShear
     {
         var places = loads.Beam.Places(stretch.From, stretch.To).ToList();
         var at = places.MaxBy(z => Math.Abs(loads.Beam.Shear(z)));
-        return new BaseEffect(loads, stretch, at, Math.Abs(loads.Beam.Shear(at)), places.Exists(z => loads.Beam.Moment(z) > ChannelFaces.Nothing));
+        return new BaseEffect(
+            loads, stretch, at, Math.Abs(loads.Beam.Shear(at)), places.Exists(z => loads.Beam.Moment(z) > ChannelFaces.Nothing));
     }
 
     private static CheckResult Check(

@@ -72,7 +72,8 @@ internal sealed record BaseSection(
         {
             foreach (var hole in holes.Where(h => Math.Abs(h.At) < channel.Inner || Math.Abs(h.At) > channel.Outer))
             {
-                yield return new(hole.From, hole.To, new(Full, [.. holes.Where(h => h.CountsWith(hole)).Select(h => h.Void)]), IsDrilled: true);
+                yield return new(
+                    hole.From, hole.To, new(Full, [.. holes.Where(h => h.CountsWith(hole)).Select(h => h.Void)]), IsDrilled: true);
             }
         }
     }

@@ -42,7 +42,8 @@ internal sealed record Bearing(double Value, string Text, string Sources)
     /// <param name="load">CD of the load, for what is pressed on its end.</param>
     /// <param name="sides">Both sticks.</param>
     public static CheckResult Check(
-        CheckContext context, DeclaredCheck check, double stress, string how, string source, LoadDuration load, params ImmutableArray<BearingSide> sides)
+        CheckContext context, DeclaredCheck check, double stress, string how, string source, LoadDuration load,
+        params ImmutableArray<BearingSide> sides)
     {
         var bearings = ImmutableArray.CreateBuilder<Bearing>();
         foreach (var side in sides)

@@ -13,13 +13,16 @@ internal static class ChannelFaces
     public const double Nothing = 0.1;
 
     private const string Rule =
-        "NDS 4.4.3 and 3.2.3, IRC R502.8.1: no notch on the tension side of members 3-1/2 in and thicker except at their ends; else at most d/6 deep and d/3 long between the ends, d/4 deep at an end";
+        "NDS 4.4.3 and 3.2.3, IRC R502.8.1: no notch on the tension side of members 3-1/2 in and thicker except at their ends; else at "
+            + "most d/6 deep and d/3 long between the ends, d/4 deep at an end";
 
     /// <summary>The check.</summary>
     public static DeclaredCheck Declared { get; } = new(
         "base-channel-notch",
         "Rope channel as a notch in a base",
-        "Which face is in tension across the channel in each case, by the moment of what stands beyond the rope (braces outside the ropes above all). Bottom in tension: fails in a base 3-1/2 in thick or more, at most d/6 deep and d/3 wide in a thinner one. Top in tension in all cases: a notch at a support, at most d/4 unless the net section passes.",
+        "Which face is in tension across the channel in each case, by the moment of what stands beyond the rope (braces outside the ropes "
+            + "above all). Bottom in tension: fails in a base 3-1/2 in thick or more, at most d/6 deep and d/3 wide in a thinner one. Top "
+            + "in tension in all cases: a notch at a support, at most d/4 unless the net section passes.",
         Rule,
         [CheckStatus.Pass, CheckStatus.Fail]);
 
@@ -40,7 +43,8 @@ internal static class ChannelFaces
         yield return pulled && section.Full.Breadth >= Notches.ThickMember - Tolerances.DressedSize
             ? new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Fail, section.Notch, 0, "m", null, Rule,
-                $"base {words.Length(section.Full.Breadth)} thick; a thinner base, or ropes under or outside the braces' feet, would be right; {text}")
+                $"base {words.Length(section.Full.Breadth)} thick; a thinner base, or ropes under or outside the braces' feet, would be "
+                    + $"right; {text}")
             : Depth(context, section, pulled, text);
     }
 

@@ -24,7 +24,9 @@ internal static class DeckBearing
         .. DeckKinds.All.Select(kind => new DeclaredCheck(
             $"{kind}-bearing",
             $"Bearing of a {kind}",
-            "Reaction of dead load and the heaviest area load, or the whole point load over the bearing, on width × length of the bearing, against Fc⊥' of the softer of both woods; no factor for load duration, bearing area factor 1.0. A tread over three stringers and more: the inner stringer's share.",
+            "Reaction of dead load and the heaviest area load, or the whole point load over the bearing, on width × length of the bearing, "
+                + "against Fc⊥' of the softer of both woods; no factor for load duration, bearing area factor 1.0. A tread over three "
+                + "stringers and more: the inner stringer's share.",
             "NDS 3.10.2 (ASD); NDS Supplement; factors named in the result",
             [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer])),
     ];
@@ -72,18 +74,22 @@ internal static class DeckBearing
             context,
             Find(beam, "-bearing"),
             stress,
-            $"{words.Pounds(dead)} dead + {words.Pounds(most)} ({what}) on {words.Length(beam.Bends.Breadth)} × {words.Length(length)} = {words.Stress(stress)}",
+            $"{words.Pounds(dead)} dead + {words.Pounds(most)} ({what}) on {words.Length(beam.Bends.Breadth)} × {words.Length(length)} = "
+                + $"{words.Stress(stress)}",
             "NDS 3.10.2 (ASD)",
             LoadDuration.Live,
             BearingSide.Across(beam.Kind, beam.Stock, beam.Section),
             Under(parameters, beam));
     }
 
-    private static BearingSide Under(BridgeParameters parameters, DeckSpan beam) => parameters.Deck.Stringer is { } stringer && beam.Role == Role.Tread
+    private static BearingSide Under(BridgeParameters parameters, DeckSpan beam) =>
+        parameters.Deck.Stringer is { } stringer && beam.Role == Role.Tread
         ? BearingSide.Across("stringer", stringer.Stock, stringer.Section)
         : BearingSide.Across("base", parameters.Frames.Base.Stock, parameters.Frames.Base.Section);
 
-    /// <summary>Where two meet on a base each has its half, less half the gap between them; a bridge of one bay has end bases only.</summary>
+    /// <summary>
+    /// Where two meet on a base each has its half, less half the gap between them; a bridge of one bay has end bases only.
+    /// </summary>
     private static (double Length, string How) Length(CheckContext context, DeckSpan beam)
     {
         var words = context.Words();
@@ -92,7 +98,8 @@ internal static class DeckBearing
             ? (stringer.Section.Thickness, "the stringer's thickness")
             : context.Layout.Bays < 2
             ? (along, "the whole end base")
-            : ((along - parameters.Deck.ButtGap) / 2, $"({words.Length(along)} of base − {words.Length(parameters.Deck.ButtGap)} of butt gap) / 2");
+            : ((along - parameters.Deck.ButtGap) / 2, $"({words.Length(along)} of base − {words.Length(parameters.Deck.ButtGap)} of "
+                + "butt gap) / 2");
     }
 
     private static DeclaredCheck Find(DeckSpan beam, string what) =>
@@ -103,7 +110,9 @@ internal static class DeckBearing
     private static string Lengths(string kind) => kind switch
     {
         "tread" => "The stringer's thickness, against 5/8 in.",
-        "board" => "Half of what the base measures along the bridge less half the butt gap (two boards meet on it), against 1 in; below 5/8 in it fails.",
+        "board" =>
+            "Half of what the base measures along the bridge less half the butt gap (two boards meet on it), against 1 in; below 5/8 "
+                + "in it fails.",
         _ => "Half of what the base measures along the bridge less half the butt gap (two meet on it), against 1-1/2 in.",
     };
 }

@@ -11,7 +11,10 @@ internal static class DeckBending
         .. DeckKinds.All.SelectMany(kind => DeckKinds.Loads.Select(load => new DeclaredCheck(
             $"{kind}-bending-{load.Name}",
             $"Bending of a {kind}, {load.Title}",
-            $"fb = M / S of a simple beam between its bearings (the chord between frames; a tread from stringer to stringer) under dead load and {load.Words}, against Fb' of the NDS. Repetitive factor 1.0: gapped boards share no load. Treads are in one piece over all stringers: a stringer carries the largest reaction of a continuous beam (of three stringers the middle one 1.25 × load × distance).",
+            $"fb = M / S of a simple beam between its bearings (the chord between frames; a tread from stringer to stringer) under dead "
+                + $"load and {load.Words}, against Fb' of the NDS. Repetitive factor 1.0: gapped boards share no load. Treads are in one "
+                + "piece over all stringers: a stringer carries the largest reaction of a continuous beam (of three stringers the middle "
+                + "one 1.25 × load × distance).",
             "NDS 3.3 (ASD); NDS Supplement; factors named in the result",
             [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]))),
     ];
@@ -36,7 +39,8 @@ internal static class DeckBending
                 words,
                 stress,
                 beam.Bending(values, worst.Duration),
-                $"{beam.Section.Name}, L = {words.Length(span)} ({beam.Span.Where}): M = {words.Moment(dead)} dead + {words.Moment(load.Moment.Value)} "
+                $"{beam.Section.Name}, L = {words.Length(span)} ({beam.Span.Where}): M = {words.Moment(dead)} dead + "
+                    + $"{words.Moment(load.Moment.Value)} "
                 + $"({load.Moment.How}); fb = {words.Moment(worst.Effect)} / {words.Modulus(beam.Bends.Modulus)} = {words.Stress(stress)}",
                 LumberValues.Missing(context.Parameters, beam.Stock, beam.Section));
         }
@@ -52,7 +56,9 @@ internal static class DeckShear
         .. DeckKinds.All.Select(kind => new DeclaredCheck(
             $"{kind}-shear",
             $"Shear in a {kind}",
-            "fv = 3·V / (2·b·d) beside a bearing (a tread over three stringers and more: 5/8·w·L beside the inner one), the largest of area load, point load over its patch and point load on one member, each with dead load, against Fv'. No load near a bearing is left out.",
+            "fv = 3·V / (2·b·d) beside a bearing (a tread over three stringers and more: 5/8·w·L beside the inner one), the largest of "
+                + "area load, point load over its patch and point load on one member, each with dead load, against Fv'. No load near a "
+                + "bearing is left out.",
             "NDS 3.4 (ASD); NDS Supplement; factors named in the result",
             [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer])),
     ];
@@ -75,7 +81,8 @@ internal static class DeckShear
             words,
             stress,
             LumberValues.Find(context.Parameters, beam.Stock, beam.Section)?.Shear(worst.Duration),
-            $"{beam.Section.Name}, L = {words.Length(beam.Span.Length)} ({beam.Span.Where}): V = {words.Pounds(dead)} dead + {words.Pounds(load.Shear.Value)} "
+            $"{beam.Section.Name}, L = {words.Length(beam.Span.Length)} ({beam.Span.Where}): V = {words.Pounds(dead)} dead + "
+                + $"{words.Pounds(load.Shear.Value)} "
             + $"({load.Shear.How}); fv = 3 × {words.Pounds(worst.Effect)} / (2 × {words.Area(beam.Bends.Area)}) = {words.Stress(stress)}",
             LumberValues.Missing(context.Parameters, beam.Stock, beam.Section));
     }
@@ -98,7 +105,8 @@ internal static class DeckDeflection
             new(
                 $"{kind}-deflection-area",
                 $"Bending down of a {kind}, area load",
-                "5·w·L⁴ / (384·E'·I) of a simple beam under the heaviest area load (live, snow, or three quarters of both) alone, against L/360.",
+                "5·w·L⁴ / (384·E'·I) of a simple beam under the heaviest area load (live, snow, or three quarters of both) alone, "
+                    + "against L/360.",
                 AreaSource,
                 [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]),
             new(
@@ -140,9 +148,11 @@ internal static class DeckDeflection
             span / Share,
             "m",
             $"{source}; {modulus.Sources}",
-            $"{beam.Section.Name}, L = {words.Length(span)} ({beam.Span.Where}), I = {words.Inertia(inertia)}, E' = {words.Elastic(modulus.Reference)}"
+            $"{beam.Section.Name}, L = {words.Length(span)} ({beam.Span.Where}), I = {words.Inertia(inertia)}, E' = "
+                + $"{words.Elastic(modulus.Reference)}"
             + string.Concat(modulus.Factors.Select(f => $" × {f.Symbol} {TimberWords.Ratio(f.Value)}"))
-            + $" = {words.Elastic(modulus.Value)}{modulus.Note}: {load.Deflection.How} = {words.Length(deflection)}; L/360 = {words.Length(span / Share)}",
+            + $" = {words.Elastic(modulus.Value)}{modulus.Note}: {load.Deflection.How} = {words.Length(deflection)}; L/360 = "
+            + $"{words.Length(span / Share)}",
             otherwise);
     }
 }

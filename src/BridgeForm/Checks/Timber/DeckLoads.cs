@@ -51,7 +51,8 @@ internal sealed record DeckLoad(
         var span = beam.Span.Length;
         var length = Math.Min(point.PointPatch, span);
         var load = point.PointForce * beam.Patch.Share * length / point.PointPatch;
-        var text = $"P = {words.Pounds(point.PointForce)} × {TimberWords.Ratio(beam.Patch.Share)} ({beam.Patch.Why}) on a = {words.Length(length)} of the span"
+        var text = $"P = {words.Pounds(point.PointForce)} × {TimberWords.Ratio(beam.Patch.Share)} ({beam.Patch.Why}) on a = "
+            + $"{words.Length(length)} of the span"
             + (length < point.PointPatch ? $", a / patch of it: {words.Pounds(load)}" : $": {words.Pounds(load)}");
         return new DeckLoad(
             "patch",
@@ -88,7 +89,8 @@ internal static class DeckKinds
     /// <summary>What is carried.</summary>
     public static ImmutableArray<(string Name, string Title, string Words)> Loads =>
     [
-        ("area", "area load", "the area load on its pitch (live with CD 1.0 and, where snow is given, snow and three quarters of both together with CD 1.15; the worst)"),
+        ("area", "area load", "the area load on its pitch (live with CD 1.0 and, where snow is given, snow and three quarters of both "
+            + "together with CD 1.15; the worst)"),
         ("patch", "point load over its patch", "the point load spread over its patch"),
         ("point", "point load on one member", "the whole point load on this one member"),
     ];

@@ -108,7 +108,8 @@ internal sealed class DrilledSection
     private ImmutableArray<(double Low, double High, double Breadth)> Layers()
     {
         var half = Whole.Depth / 2;
-        var edges = _voids.SelectMany(v => (double[])[v.Low, v.High]).Where(y => Math.Abs(y) < half).Append(-half).Append(half).Order().ToList();
+        var edges =
+            _voids.SelectMany(v => (double[])[v.Low, v.High]).Where(y => Math.Abs(y) < half).Append(-half).Append(half).Order().ToList();
         var layers = new List<(double Low, double High, double Breadth)>();
         for (var i = 1; i < edges.Count; i++)
         {
@@ -121,7 +122,8 @@ internal sealed class DrilledSection
                 continue;
             }
 
-            if (layers.Count > 0 && low - layers[^1].High < Tolerances.RoundOff && Math.Abs(layers[^1].Breadth - breadth) < Tolerances.RoundOff)
+            if (layers.Count > 0 && low - layers[^1].High < Tolerances.RoundOff
+                && Math.Abs(layers[^1].Breadth - breadth) < Tolerances.RoundOff)
             {
                 layers[^1] = layers[^1] with { High = high };
             }
@@ -138,7 +140,8 @@ internal sealed class DrilledSection
     private ImmutableArray<double> Parts()
     {
         var (parts, reached) = (ImmutableArray.CreateBuilder<double>(), -Whole.Depth / 2);
-        foreach (var hole in _voids.Where(v => v.Parts).OrderBy(v => v.Low).Append(new(0, 0, Whole.Depth / 2, Whole.Depth / 2, Parts: true)))
+        foreach (
+            var hole in _voids.Where(v => v.Parts).OrderBy(v => v.Low).Append(new(0, 0, Whole.Depth / 2, Whole.Depth / 2, Parts: true)))
         {
             if (Math.Min(hole.Low, Whole.Depth / 2) - reached > Tolerances.RoundOff)
             {

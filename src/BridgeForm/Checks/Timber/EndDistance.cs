@@ -7,13 +7,16 @@ internal static class EndDistance
     private const double Diameters = 4;
 
     private const string Source =
-        "shear NDS 3.4 (ASD); 4 diameters: end distance of fasteners loaded across the grain, NDS 12.5.1 (from memory), taken for the rope as well (own reading)";
+        "shear NDS 3.4 (ASD); 4 diameters: end distance of fasteners loaded across the grain, NDS 12.5.1 (from memory), taken for the rope "
+            + "as well (own reading)";
 
     /// <summary>The check.</summary>
     public static DeclaredCheck Declared { get; } = new(
         "base-end-distance",
         "Base beyond its channels",
-        "Wood from a channel's outer wall to the base's end, against the most of three: what bears one push of guard-post whole, by one rope on the wall, in shear along the grain over the length and breadth of that block (3/2 × push / (b × Fv')); 4 rope diameters from the rope's axis; 4 diameters from the outer keeper hole's.",
+        "Wood from a channel's outer wall to the base's end, against the most of three: what bears one push of guard-post whole, by one "
+            + "rope on the wall, in shear along the grain over the length and breadth of that block (3/2 × push / (b × Fv')); 4 rope "
+            + "diameters from the rope's axis; 4 diameters from the outer keeper hole's.",
         Source,
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
@@ -26,13 +29,15 @@ internal static class EndDistance
         var had = (frames.Base.Length - context.Parameters.Ropes.Spacing) / 2 - half;
         var diameter = context.Parameters.Ropes.Rope.Diameter;
         var split = (Diameters * diameter) - half;
-        var text = $"{words.Length(frames.Base.Length)} / 2 − {words.Length(context.Parameters.Ropes.Spacing)} / 2 − {words.Length(half)} of channel = {words.Length(had)}; "
+        var text = $"{words.Length(frames.Base.Length)} / 2 − {words.Length(context.Parameters.Ropes.Spacing)} / 2 − {words.Length(half)} "
+            + $"of channel = {words.Length(had)}; "
             + $"against splitting 4 × {words.Length(diameter)} of rope − {words.Length(half)} = {words.Length(split)}";
         if (frames.Keeper.Hole > 0)
         {
             var hole = (frames.Keeper.Spread / 2) + (Diameters * frames.Keeper.Hole) - half;
             split = Math.Max(split, hole);
-            text += $", at the keeper hole {words.Length(frames.Keeper.Spread)} / 2 + 4 × {words.Length(frames.Keeper.Hole)} − {words.Length(half)} = {words.Length(hole)}";
+            text += $", at the keeper hole {words.Length(frames.Keeper.Spread)} / 2 + 4 × {words.Length(frames.Keeper.Hole)} − "
+                + $"{words.Length(half)} = {words.Length(hole)}";
         }
 
         var push = GuardPush.List(context).MaxBy(p => p.Force)!;
@@ -50,6 +55,7 @@ internal static class EndDistance
             Math.Max(split, shear),
             "m",
             $"{Source}; {GuardPush.Source}; {strength.Sources}",
-            $"{text}; against shear, {push.Name}: 3 × {words.Pounds(push.Force)} / (2 × {words.Length(frames.Base.Along)} × {words.Stress(strength.Value)}) = {words.Length(shear)}, {strength.Text(words)}");
+            $"{text}; against shear, {push.Name}: 3 × {words.Pounds(push.Force)} / (2 × {words.Length(frames.Base.Along)} × "
+                + $"{words.Stress(strength.Value)}) = {words.Length(shear)}, {strength.Text(words)}");
     }
 }

@@ -15,7 +15,10 @@ internal static class EndFrames
     public static DeclaredCheck DeclaredDown { get; } = new(
         "end-frame-down",
         "End frame: held down on its landing",
-        "A push of guard-post outward at the cap's top turns the end frame about the end of its base: push × height above the landing, less its own weight and half of what hangs in its bay (dry wood, the lighter end) × half the base, over the base's length, must hold the other end down; and the push itself must be held sideways. Only stated: hold-down and landing are for an engineer.",
+        "A push of guard-post outward at the cap's top turns the end frame about the end of its base: push × height above the landing, "
+            + "less its own weight and half of what hangs in its bay (dry wood, the lighter end) × half the base, over the base's length, "
+            + "must hold the other end down; and the push itself must be held sideways. Only stated: hold-down and landing are for "
+            + "an engineer.",
         Source,
         [CheckStatus.Engineer]);
 
@@ -23,7 +26,10 @@ internal static class EndFrames
     public static DeclaredCheck DeclaredAlong { get; } = new(
         "end-frame-along",
         "End frame: held along the bridge",
-        "A push of guard-post along the bridge at the cap's top tips the end frame about the edge of its base: push × height above the landing, less its weight × half of what the base measures along the bridge. The landing must hold the base down within that width and take the push; or the deck of the first bay, fixed to both bases, hands it as a pair of forces to landing and ropes. Only stated.",
+        "A push of guard-post along the bridge at the cap's top tips the end frame about the edge of its base: push × height above the "
+            + "landing, less its weight × half of what the base measures along the bridge. The landing must hold the base down within that "
+            + "width and take the push; or the deck of the first bay, fixed to both bases, hands it as a pair of forces to landing and "
+            + "ropes. Only stated.",
         Source,
         [CheckStatus.Engineer]);
 
@@ -41,7 +47,8 @@ internal static class EndFrames
         var down = Math.Max(0, (moment - (weight * made.Length / 2)) / made.Length);
         yield return Outcome.ForEngineer(
             DeclaredDown, down, "N", Source,
-            $"{push.Name}: ({lever} − {words.Pounds(weight)} × {words.Length(made.Length)} / 2) / {words.Length(made.Length)} = {words.Pounds(down)} to hold down at one end of the base; "
+            $"{push.Name}: ({lever} − {words.Pounds(weight)} × {words.Length(made.Length)} / 2) / {words.Length(made.Length)} = "
+                + $"{words.Pounds(down)} to hold down at one end of the base; "
             + $"{words.Pounds(push.Force)} to hold sideways");
 
         var tips = Math.Max(0, moment - (weight * made.Along / 2));
@@ -49,8 +56,10 @@ internal static class EndFrames
         yield return Outcome.ForEngineer(
             DeclaredAlong, tips / made.Along, "N", Source,
             $"{Level(push)} along the bridge: {lever} − {words.Pounds(weight)} × {words.Length(made.Along)} / 2 = {words.Moment(tips)}; "
-            + $"held by the landing alone {words.Moment(tips)} / {words.Length(made.Along)} = {words.Pounds(tips / made.Along)} to hold down at one edge of the base; "
-            + $"by the deck of the first bay {words.Moment(tips)} / {words.Length(chord)} = {words.Pounds(tips / chord)}, up on one of its bases and down on the other; {words.Pounds(push.Force)} to hold along");
+            + $"held by the landing alone {words.Moment(tips)} / {words.Length(made.Along)} = {words.Pounds(tips / made.Along)} to hold "
+            + "down at one edge of the base; "
+            + $"by the deck of the first bay {words.Moment(tips)} / {words.Length(chord)} = {words.Pounds(tips / chord)}, up on one of its "
+            + $"bases and down on the other; {words.Pounds(push.Force)} to hold along");
     }
 
     // Its name says outward; here it goes along the bridge.
@@ -68,7 +77,8 @@ internal static class EndFrames
         var asked = layout.Parameters.Frames.Holes;
         double Mass(IEnumerable<Member> members) => members.Sum(m =>
             MemberVolume.Measure(m.Shape, MemberVolume.IsDrilled(asked, m.Role)) * layout.Parameters.StockNamed(m.Stock).Density.Low);
-        var mass = Mass(Members.Frame(layout, frame).Members) + (Mass(Members.Bay(layout, bay).Members) / 2) + layout.Parameters.Frames.HardwareMass;
+        var mass = Mass(Members.Frame(layout, frame).Members)
+            + (Mass(Members.Bay(layout, bay).Members) / 2) + layout.Parameters.Frames.HardwareMass;
         return mass * BridgeMasses.Gravity;
     }
 }

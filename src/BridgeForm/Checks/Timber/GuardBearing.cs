@@ -4,12 +4,15 @@ namespace BridgeForm.Checks.Timber;
 internal static class GuardBearing
 {
     private const string Compares =
-        "under the pushes of guard-post, on the whole of the contact (one stick's width along its cut by the thinner one's thickness; holes not taken off, bearing area factor 1.0), "
-        + "against the softer of both: Fc⊥' of wood pressed on its side, of wood pressed on its end Fc*·Fc⊥' / (Fc*·sin²θ + Fc⊥'·cos²θ), θ between the contact's normal and the grain, Fc* without column stability. What slides along the contact is for the joint.";
+        "under the pushes of guard-post, on the whole of the contact (one stick's width along its cut by the thinner one's thickness; "
+            + "holes not taken off, bearing area factor 1.0), "
+        + "against the softer of both: Fc⊥' of wood pressed on its side, of wood pressed on its end Fc*·Fc⊥' / (Fc*·sin²θ + Fc⊥'·cos²θ), θ "
+        + "between the contact's normal and the grain, Fc* without column stability. What slides along the contact is for the joint.";
 
     /// <summary>Foot of the post.</summary>
     public static DeclaredCheck DeclaredPostFoot { get; } = Declare(
-        "guard-bearing-post-foot", "Post bearing on the base", "What presses the post's foot square to the base, and the weight of the guard on it,");
+        "guard-bearing-post-foot", "Post bearing on the base",
+        "What presses the post's foot square to the base, and the weight of the guard on it,");
 
     /// <summary>Foot of the brace.</summary>
     public static DeclaredCheck DeclaredBraceFoot { get; } = Declare(
@@ -47,7 +50,8 @@ internal static class GuardBearing
     }
 
     private static CheckResult Check(
-        CheckContext context, DeclaredCheck declared, Func<double, double> press, double weight, (double Length, double Breadth) contact, BearingSide[] sides)
+        CheckContext context, DeclaredCheck declared, Func<double, double> press, double weight, (double Length, double Breadth) contact,
+        BearingSide[] sides)
     {
         var words = context.Words();
         var worst = GuardPush.List(context).MaxBy(p => press(p.Force))!;

@@ -12,7 +12,9 @@ internal static class GuardBrace
     public static DeclaredCheck Declared { get; } = new(
         "guard-brace",
         "Guard brace",
-        "The brace's axial force under the pushes of guard-post, by moments about the post's foot, against what it bears pressed (with column stability over its long edge, about its thin side) and pulled. Of a brace with holes of your own the smallest area counts that is left when the same is taken away on the other side of the axis.",
+        "The brace's axial force under the pushes of guard-post, by moments about the post's foot, against what it bears pressed (with "
+            + "column stability over its long edge, about its thin side) and pulled. Of a brace with holes of your own the smallest area "
+            + "counts that is left when the same is taken away on the other side of the axis.",
         $"{Standard}; {GuardPush.Source}; NDS Supplement; factors named in the result; {DrilledHole.Rule}",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
@@ -63,8 +65,10 @@ internal static class GuardBrace
             words,
             stress,
             allowed,
-            $"{push.Name}: {(push.Force > 0 ? "pressed" : "pulled")}, {words.Pounds(Math.Abs(push.Force))} × {words.Length(frame.Top)} / {words.Length(frame.BraceArm)} = "
-            + $"{words.Pounds(force)}; arm = ({words.Length(frame.BraceFoot)} − {words.Length(frame.PostFoot)}) × cos {CheckWords.Angle(frame.BraceLean)}; "
+            $"{push.Name}: {(push.Force > 0 ? "pressed" : "pulled")}, {words.Pounds(Math.Abs(push.Force))} × {words.Length(frame.Top)} / "
+                + $"{words.Length(frame.BraceArm)} = "
+            + $"{words.Pounds(force)}; arm = ({words.Length(frame.BraceFoot)} − {words.Length(frame.PostFoot)}) × cos "
+            + $"{CheckWords.Angle(frame.BraceLean)}; "
             + (area < whole ? $"{words.Area(whole)} less {words.Area(whole - area)} of holes and their mirror images; " : "")
             + $"{words.Pounds(force)} / {words.Area(area)} = {words.Stress(stress)}",
             missing);
@@ -88,7 +92,8 @@ internal static class GuardJoints
 
     /// <summary>Head of the brace.</summary>
     public static DeclaredCheck DeclaredHead { get; } = Joint(
-        "guard-joint-brace-head", "Joint of brace and post", "Pull and thrust along the brace, and the part of it along the post's face, at the brace's head");
+        "guard-joint-brace-head", "Joint of brace and post",
+        "Pull and thrust along the brace, and the part of it along the post's face, at the brace's head");
 
     /// <summary>All three, for an engineer.</summary>
     public static IEnumerable<CheckResult> Check(CheckContext context)
@@ -103,15 +108,18 @@ internal static class GuardJoints
 
         yield return Outcome.ForEngineer(
             DeclaredFoot, frame.BraceDown(most), "N", Source,
-            Each(p => $"{Way(frame.BraceDown(p.Force), "pulled up", "pressed down")}, {Way(p.Force - frame.BraceOut(p.Force), "pushed outward", "pushed inward")}")
+            Each(p => $"{Way(frame.BraceDown(p.Force), "pulled up", "pressed down")}, "
+                + $"{Way(p.Force - frame.BraceOut(p.Force), "pushed outward", "pushed inward")}")
             + ". Screws into end grain never count");
         yield return Outcome.ForEngineer(
             DeclaredBrace, frame.BraceDown(most), "N", Source,
-            Each(p => $"{Way(frame.BraceDown(p.Force), "pressed down", "pulled up")}, {Way(frame.BraceOut(p.Force), "pushed outward", "pulled inward")}")
+            Each(p => $"{Way(frame.BraceDown(p.Force), "pressed down", "pulled up")}, "
+                + $"{Way(frame.BraceOut(p.Force), "pushed outward", "pulled inward")}")
             + ". Screws into end grain never count");
         yield return Outcome.ForEngineer(
             DeclaredHead, Math.Abs(frame.Brace(most)), "N", Source,
-            Each(p => $"{Way(frame.Brace(p.Force), "thrust", "pull")} along the brace, {words.Pounds(Math.Abs(frame.Brace(p.Force)) * Math.Cos(frame.Lean + frame.BraceLean))} of it along the post's face"));
+            Each(p => $"{Way(frame.Brace(p.Force), "thrust", "pull")} along the brace, "
+                + $"{words.Pounds(Math.Abs(frame.Brace(p.Force)) * Math.Cos(frame.Lean + frame.BraceLean))} of it along the post's face"));
     }
 
     private static DeclaredCheck Joint(string id, string title, string compares) => new(

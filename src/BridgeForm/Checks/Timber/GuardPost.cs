@@ -14,7 +14,13 @@ internal static class GuardPost
     public static DeclaredCheck Declared { get; } = new(
         "guard-post",
         "Guard post at its brace",
-        "200 lbf at the cap's top, outward and inward, on a public bridge 50 plf as well, each by itself, all on one post: bending by push × (top − contact) plus the axial force below the brace (pulled: ft/Ft' + fb/Fb'; pressed: (fc/Fc')² + fb/(Fb'(1 − fc/FcE)), and fc below FcE), at most 1. Post pinned at its foot, brace pinned at both ends. The brace's force, pressed or pulled, is taken on the post's outer face in the middle of the brace's contact, on its axis, and at the lower edge of the contact should the cut not lie tight; the worse counts. At every hole of your own the same with what the holes leave: S of the edge further from the middle of what is left, and for the axial force the area that is left when the same is taken away on the other side of the axis.",
+        "200 lbf at the cap's top, outward and inward, on a public bridge 50 plf as well, each by itself, all on one post: bending by push "
+            + "× (top − contact) plus the axial force below the brace (pulled: ft/Ft' + fb/Fb'; pressed: (fc/Fc')² + fb/(Fb'(1 − fc/FcE)), "
+            + "and fc below FcE), at most 1. Post pinned at its foot, brace pinned at both ends. The brace's force, pressed or pulled, is "
+            + "taken on the post's outer face in the middle of the brace's contact, on its axis, and at the lower edge of the contact "
+            + "should the cut not lie tight; the worse counts. At every hole of your own the same with what the holes leave: S of the edge "
+            + "further from the middle of what is left, and for the axial force the area that is left when the same is taken away on the "
+            + "other side of the axis.",
         $"{Standard}; {GuardPush.Source}; NDS Supplement; factors named in the result; {DrilledHole.Rule}",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
@@ -36,7 +42,8 @@ internal static class GuardPost
         var worst = GuardPush.List(context).MaxBy(p => p.Force)!;
         var moment = GuardFrame.Places(context.Parameters).Max(f => f.PostMoment(worst.Force));
         return LumberValues.Missing(context.Parameters, post.Stock, post.Section).Result(
-            Declared, 0, "1", Declared.Source, $"{worst.Name}: M = {words.Moment(moment)}, fb = {words.Stress(moment / Bends(post).Modulus)}");
+            Declared, 0, "1", Declared.Source,
+            $"{worst.Name}: M = {words.Moment(moment)}, fb = {words.Stress(moment / Bends(post).Modulus)}");
     }
 
     /// <summary>Section of a post as it bends.</summary>
@@ -61,7 +68,8 @@ internal static class GuardPost
             Math.Max(axial.Ratio, allowed.Slenderness > 1 ? allowed.Slenderness : 0),
             1,
             "1",
-            $"{Standard}; {(allowed.Slenderness > 1 ? WoodCheck.Slender + "; " : "")}{GuardPush.Source}; {TimberWords.Once($"{allowed.Sources}; {axial.Sources}")}"
+            $"{Standard}; {(allowed.Slenderness > 1 ? WoodCheck.Slender + "; " : "")}{GuardPush.Source}; "
+                + $"{TimberWords.Once($"{allowed.Sources}; {axial.Sources}")}"
             + (place.Section.IsCut ? $"; {DrilledHole.Rule}" : ""),
             $"{push.Name}, {words.Length(frame.Top)} above the base, resultant {frame.Where}, at {words.Length(frame.Contact)}: "
             + $"{place.Text(words, frame, push.Force)}; fb = M / {words.Modulus(place.Section.Modulus)} = {words.Stress(bending)}; "
@@ -78,7 +86,8 @@ internal static class GuardPost
         return (
             ratio,
             $"pulled below the brace by {words.Pounds(pull)} on {words.Area(area)}: ft = {words.Stress(stress)}, {tension.Text(words)}; "
-            + $"{words.Stress(stress)} / {words.Stress(tension.Value)} + {words.Stress(bending)} / {words.Stress(allowed.Value)} = {TimberWords.Ratio(ratio)}",
+            + $"{words.Stress(stress)} / {words.Stress(tension.Value)} + {words.Stress(bending)} / {words.Stress(allowed.Value)} = "
+            + $"{TimberWords.Ratio(ratio)}",
             tension.Sources);
     }
 
@@ -86,7 +95,8 @@ internal static class GuardPost
     /// NDS 3.9.2 for bending about one axis; where fc reaches FcE the quotient means nothing and fc/FcE, at least 1, is told.
     /// </summary>
     public static (double Ratio, string Text, string Sources) Pressed(
-        CheckWords words, LumberValues values, RectangularSection section, double area, double press, double length, double bending, AdjustedValue allowed)
+        CheckWords words, LumberValues values, RectangularSection section, double area, double press, double length, double bending,
+        AdjustedValue allowed)
     {
         var modulus = values.ModulusMin().Value;
         var plain = values.Compression(LoadDuration.Guard);
@@ -95,7 +105,8 @@ internal static class GuardPost
         var stress = press / area;
         if (compression.Slenderness > 1)
         {
-            return (compression.Slenderness, $"pressed below the brace by {words.Pounds(press)}: {WoodCheck.TooSlender(compression)}", $"{compression.Sources}; {WoodCheck.Slender}");
+            return (compression.Slenderness, $"pressed below the brace by {words.Pounds(press)}: "
+                + $"{WoodCheck.TooSlender(compression)}", $"{compression.Sources}; {WoodCheck.Slender}");
         }
 
         if (stress >= buckling)
@@ -103,7 +114,8 @@ internal static class GuardPost
             // 1 − fc/FcE is nothing or negative: the post bows out whatever bends it (NDS 3.9.2: fc < FcE1).
             return (
                 stress / buckling,
-                $"pressed below the brace by {words.Pounds(press)} on {words.Area(area)}: fc = {words.Stress(stress)} is not below FcE = {words.Stress(buckling)}: fc / FcE = {TimberWords.Ratio(stress / buckling)}",
+                $"pressed below the brace by {words.Pounds(press)} on {words.Area(area)}: fc = {words.Stress(stress)} is not below FcE = "
+                    + $"{words.Stress(buckling)}: fc / FcE = {TimberWords.Ratio(stress / buckling)}",
                 compression.Sources);
         }
 
@@ -111,8 +123,10 @@ internal static class GuardPost
         var ratio = (share * share) + (bending / (allowed.Value * (1 - (stress / buckling))));
         return (
             ratio,
-            $"pressed below the brace by {words.Pounds(press)} on {words.Area(area)}: fc = {words.Stress(stress)}, {compression.Text(words)}, FcE = {words.Stress(buckling)}; "
-            + $"({words.Stress(stress)} / {words.Stress(compression.Value)})² + {words.Stress(bending)} / ({words.Stress(allowed.Value)} × (1 − {words.Stress(stress)} / {words.Stress(buckling)})) = {TimberWords.Ratio(ratio)}",
+            $"pressed below the brace by {words.Pounds(press)} on {words.Area(area)}: fc = {words.Stress(stress)}, "
+                + $"{compression.Text(words)}, FcE = {words.Stress(buckling)}; "
+            + $"({words.Stress(stress)} / {words.Stress(compression.Value)})² + {words.Stress(bending)} / ({words.Stress(allowed.Value)} × "
+            + $"(1 − {words.Stress(stress)} / {words.Stress(buckling)})) = {TimberWords.Ratio(ratio)}",
             compression.Sources);
     }
 }
@@ -158,7 +172,9 @@ internal sealed record PostPlace(double? From, double To, DrilledSection Section
 
         var how = from > frame.Contact || (from <= frame.Contact && frame.Contact <= To)
             ? "below the top"
-            : $"= (top − {words.Length(frame.Axes)}) × {words.Length(To)} / {words.Length(frame.Axes)}, axes meeting at {words.Length(frame.Axes)}";
-        return $"at the hole from {words.Length(from)} to {words.Length(To)}: {product}, lever {how}; {Section.ModulusText(words, "the inner face")}";
+            : $"= (top − {words.Length(frame.Axes)}) × {words.Length(To)} / {words.Length(frame.Axes)}, axes meeting at "
+                + $"{words.Length(frame.Axes)}";
+        return $"at the hole from {words.Length(from)} to {words.Length(To)}: {product}, lever {how}; "
+            + $"{Section.ModulusText(words, "the inner face")}";
     }
 }

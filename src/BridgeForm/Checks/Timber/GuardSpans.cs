@@ -54,7 +54,8 @@ internal static class CapSpan
     private static DeclaredCheck Declare(string id, string title, string way) => new(
         id,
         title,
-        $"{way} 200 lbf in the middle, on a public bridge 50 plf as well (by itself), fb = M / S of a simple beam from post to post, against Fb'.",
+        $"{way} 200 lbf in the middle, on a public bridge 50 plf as well (by itself), fb = M / S of a simple beam from post to post, "
+            + "against Fb'.",
         $"NDS 3.3 (ASD); {GuardPush.Source}; NDS Supplement; factors named in the result",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 }
@@ -84,7 +85,9 @@ internal static class RailSpan
     public static DeclaredCheck Declared { get; } = new(
         "rail-bending",
         "Guard rail pushed outward",
-        "50 lbf on one foot of one rail, M = P/4·(L − a/2) of a simple beam from post to post, fb = M / S on its flat side, against Fb'. Rails thinner than 2 in are reckoned as No. 3 of their species, unless the project file gives values: 1x lumber is stress-rated only if so stamped.",
+        "50 lbf on one foot of one rail, M = P/4·(L − a/2) of a simple beam from post to post, fb = M / S on its flat side, against Fb'. "
+            + "Rails thinner than 2 in are reckoned as No. 3 of their species, unless the project file gives values: 1x lumber is "
+            + "stress-rated only if so stamped.",
         $"NDS 3.3 (ASD); {Source}; NDS Supplement; factors named in the result",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
@@ -108,7 +111,8 @@ internal static class RailSpan
             words,
             stress,
             LumberValues.Find(context.Parameters, guard.RailStock, guard.Rail)?.Bending(LoadDuration.Guard, flat: true),
-            $"{guard.Rail.Name}, L = {words.Length(span)} ({where}): M = {words.Pounds(Infill)} / 4 × (L − {words.Length(length)} / 2) = {words.Moment(moment)}; "
+            $"{guard.Rail.Name}, L = {words.Length(span)} ({where}): M = {words.Pounds(Infill)} / 4 × (L − {words.Length(length)} / 2) = "
+                + $"{words.Moment(moment)}; "
             + $"fb = M / {words.Modulus(bends.Modulus)} = {words.Stress(stress)}; {Source}",
             LumberValues.Missing(context.Parameters, guard.RailStock, guard.Rail));
     }

@@ -10,7 +10,8 @@ internal static class HoleSizes
     public static DeclaredCheck Declared { get; } = new(
         "hole-size",
         "Holes in bases, posts and braces",
-        "Diameter of every hole, keeper's and your own, against a third of the face it enters, the one nearest to it or furthest beyond. What smaller ones leave is looked at in the checks of bases, posts and braces. Absent without holes.",
+        "Diameter of every hole, keeper's and your own, against a third of the face it enters, the one nearest to it or furthest beyond. "
+            + "What smaller ones leave is looked at in the checks of bases, posts and braces. Absent without holes.",
         "IRC R502.8.1: holes in joists at most d/3 wide; taken for every face that a hole enters",
         [CheckStatus.Pass, CheckStatus.Fail]);
 
@@ -20,7 +21,9 @@ internal static class HoleSizes
         var words = context.Words();
         var layout = context.Layout;
         var middle = layout.Bays / 2;
-        var holes = ((Member[])[BaseMember.Cut(layout, middle), Uprights.Post(layout, middle, Side.Right), Uprights.Brace(layout, middle, Side.Right)])
+        var holes = (
+            (Member[])[
+                BaseMember.Cut(layout, middle), Uprights.Post(layout, middle, Side.Right), Uprights.Brace(layout, middle, Side.Right)])
             .SelectMany(m => m.Shape.Holes.Select(hole => new
             {
                 m.Role,
@@ -37,7 +40,8 @@ internal static class HoleSizes
                 Notches.LargestHole(worst.Face),
                 "m",
                 Declared.Source,
-                $"{words.Length(worst.Diameter)} in a face of a {RoleTable.Of(worst.Role).Name} {words.Length(worst.Face)} wide; a third of it is {words.Length(Notches.LargestHole(worst.Face))}");
+                $"{words.Length(worst.Diameter)} in a face of a {RoleTable.Of(worst.Role).Name} {words.Length(worst.Face)} wide; a third "
+                    + $"of it is {words.Length(Notches.LargestHole(worst.Face))}");
         }
     }
 }

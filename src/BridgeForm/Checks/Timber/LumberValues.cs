@@ -36,7 +36,9 @@ internal sealed record LumberValues(StockParameters Stock, Section Section, Desi
     public static MissingValue Missing(BridgeParameters parameters, string stockName, Section section)
     {
         var stock = parameters.StockNamed(stockName);
-        var why = NominalSize.Of(section).IsBoard ? "the built-in tables have no No. 3 values of it for lumber thinner than 2 in" : "the built-in tables have no values";
+        var why = NominalSize.Of(section).IsBoard
+            ? "the built-in tables have no No. 3 values of it for lumber thinner than 2 in"
+            : "the built-in tables have no values";
         return new($"{section.Name} {stock.Species} {stock.Grade}", why);
     }
 

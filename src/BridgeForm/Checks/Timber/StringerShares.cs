@@ -72,7 +72,9 @@ internal sealed record ContinuousBeam(int Supports, double Apart)
         var (a, b) = (Math.Clamp(from, 0, Length), Math.Clamp(to, 0, Length));
         if (b - a < Tolerances.OnAPoint)
         {
-            (a, b) = (Math.Clamp(a - (Tolerances.OnAPoint / 2), 0, Length - Tolerances.OnAPoint), Math.Clamp(a + (Tolerances.OnAPoint / 2), Tolerances.OnAPoint, Length));
+            (a, b) = (
+                Math.Clamp(a - (Tolerances.OnAPoint / 2), 0, Length - Tolerances.OnAPoint),
+                Math.Clamp(a + (Tolerances.OnAPoint / 2), Tolerances.OnAPoint, Length));
         }
 
         var spans = new Span[Supports - 1];

@@ -61,7 +61,8 @@ internal static class TimberWords
     private const double Thousands = 100 * Pound / (Inch * Inch);
 
     private static string Write(
-        this CheckWords words, double value, double imperial, string imperialUnit, string imperialFormat, double metric, string metricUnit, string metricFormat)
+        this CheckWords words, double value, double imperial, string imperialUnit, string imperialFormat, double metric, string metricUnit,
+        string metricFormat)
     {
         var isMetric = words.Units == UnitSystem.Metric;
         var number = NumberText.By(isMetric ? metricFormat : imperialFormat, value / (isMetric ? metric : imperial));
@@ -87,13 +88,15 @@ internal static class WoodCheck
             ? missing.Result(check, stress, "Pa", Standard, formula)
             : allowed.Slenderness > 1
             ? new CheckResult(
-                check.Id, check.Title, CheckStatus.Fail, stress, 0, "Pa", allowed.Slenderness, $"{Standard}; {Slender}", $"{formula}; {TooSlender(allowed)}")
+                check.Id, check.Title, CheckStatus.Fail, stress, 0, "Pa", allowed.Slenderness, $"{Standard}; {Slender}",
+                $"{formula}; {TooSlender(allowed)}")
             : Outcome.AtMost(
                 check, stress, allowed.Value, "Pa", $"{Standard}; {allowed.Sources}", $"{formula}; {allowed.Text(words)}");
 
     /// <summary>What is wrong with a member beyond the limit.</summary>
     public static string TooSlender(AdjustedValue allowed) =>
-        $"slenderness {TimberWords.Ratio(allowed.Slenderness * Stability.Limit)}, at most {TimberWords.Ratio(Stability.Limit)}: a member so slender bears nothing by the NDS; take a thicker one";
+        $"slenderness {TimberWords.Ratio(allowed.Slenderness * Stability.Limit)}, at most {TimberWords.Ratio(Stability.Limit)}: a member "
+            + "so slender bears nothing by the NDS; take a thicker one";
 
     /// <summary>Source of the limits.</summary>
     public const string Slender = "NDS 3.3.3.7: RB of beams at most 50; 3.7.1.4: le/d of columns at most 50 (from memory)";

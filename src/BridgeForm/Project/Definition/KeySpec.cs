@@ -12,7 +12,10 @@ public enum KeyShape
     /// <summary>A mapping with the keys of <see cref="KeySpec.Keys"/>.</summary>
     Map,
 
-    /// <summary>A mapping whose keys are the user's own names, or names of <see cref="KeySpec.Choices"/>, each with an <see cref="KeySpec.Item"/>.</summary>
+    /// <summary>
+    /// A mapping whose keys are the user's own names, or names of <see cref="KeySpec.Choices"/>, each with an
+    /// <see cref="KeySpec.Item"/>.
+    /// </summary>
     Named,
 
     /// <summary>A list, each entry an <see cref="KeySpec.Item"/>.</summary>

@@ -66,7 +66,9 @@ public static class PriceReader
     private static int[]? Places(ImmutableArray<PriceField> head, int line, FaultList faults)
     {
         var places = Columns
-            .Select(c => Enumerable.Range(0, head.Length).FirstOrDefault(i => string.Equals(head[i].Text, c, StringComparison.OrdinalIgnoreCase), -1))
+            .Select(
+                c => Enumerable.Range(0, head.Length).FirstOrDefault(
+                    i => string.Equals(head[i].Text, c, StringComparison.OrdinalIgnoreCase), -1))
             .ToArray();
         var missing = Columns.Where((_, i) => places[i] < 0).ToList();
         if (missing.Count == 0)
@@ -74,7 +76,9 @@ public static class PriceReader
             return places;
         }
 
-        faults.Add(FaultCode.PriceColumns, new Place(line, 1), $"the first line must name the columns {string.Join(", ", Columns)}; {string.Join(", ", missing)} missing");
+        faults.Add(
+            FaultCode.PriceColumns, new Place(line, 1),
+            $"the first line must name the columns {string.Join(", ", Columns)}; {string.Join(", ", missing)} missing");
         return null;
     }
 
@@ -93,7 +97,8 @@ public static class PriceReader
         var stock = stocks.FirstOrDefault(s => string.Equals(s.Name, name.Text, StringComparison.Ordinal));
         if (stock is null)
         {
-            Fault(FaultCode.PriceStock, name, $"the project has no stock {QuantityReader.Quote(name.Text)}; it has {string.Join(", ", stocks.Select(s => s.Name))}");
+            Fault(FaultCode.PriceStock, name, $"the project has no stock {QuantityReader.Quote(name.Text)}; it has "
+                + $"{string.Join(", ", stocks.Select(s => s.Name))}");
         }
 
         var sectionRead = SectionReader.Read(section.Text);
@@ -103,13 +108,15 @@ public static class PriceReader
         var onSale = stock is not null && lengthRead.IsRead ? PriceList.OnSale(stock, lengthRead.Value) : -1;
         if (stock is not null && lengthRead.IsRead && onSale < 0)
         {
-            Fault(FaultCode.PriceLength, length, $"stock {stock.Name} is not on sale in {QuantityReader.Quote(length.Text)}; add the length to stock.{stock.Name}.lengths or take this line out");
+            Fault(FaultCode.PriceLength, length, $"stock {stock.Name} is not on sale in {QuantityReader.Quote(length.Text)}; add the "
+                + $"length to stock.{stock.Name}.lengths or take this line out");
         }
 
         if (!double.TryParse(price.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var money)
             || money is not (> 0 and <= LargestPrice))
         {
-            Fault(FaultCode.BadPrice, price, $"{QuantityReader.Quote(price.Text)} is not a price; write a number above 0 such as 6.48, without a sign of money");
+            Fault(FaultCode.BadPrice, price, $"{QuantityReader.Quote(price.Text)} is not a price; write a number above 0 such as 6.48, "
+                + $"without a sign of money");
         }
 
         return isRight ? (new BoardPrice(stock!.Name, sectionRead.Section!.Name, lengthRead.Value, money), onSale) : null;

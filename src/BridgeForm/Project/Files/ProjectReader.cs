@@ -49,7 +49,9 @@ public static class ProjectReader
         {
             if (root is not BrokenNode)
             {
-                faults.Add(FaultCode.NotAProject, root.Place, $"a project file is a mapping that starts with a line such as name: My footbridge, not {root.Noun}");
+                faults.Add(
+                    FaultCode.NotAProject, root.Place,
+                    $"a project file is a mapping that starts with a line such as name: My footbridge, not {root.Noun}");
             }
 
             return default;
@@ -87,6 +89,8 @@ public sealed record ProjectReading(string FileName, BridgeParameters? Parameter
     /// <summary>What the file says, key by key, for faults that only the whole bridge shows; null for what is no project file.</summary>
     internal FileValues? Values { get; init; }
 
-    /// <summary>The parameters when one key is written otherwise and all others are kept; null when the reader finds fault with that.</summary>
+    /// <summary>
+    /// The parameters when one key is written otherwise and all others are kept; null when the reader finds fault with that.
+    /// </summary>
     internal Func<string, string, BridgeParameters?> With { get; init; } = (_, _) => null;
 }

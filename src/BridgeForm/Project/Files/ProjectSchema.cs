@@ -10,7 +10,8 @@ namespace BridgeForm.Project.Files;
 /// <summary>The JSON schema of the project file, for editors that complete and check while one types.</summary>
 public static class ProjectSchema
 {
-    private const string RopePattern = "^(strand-ehs|rope-6x19-iwrc-ips|rope-6x19-iwrc-eips|cord-7x19)(-galvanized)?-[0-9]+(-[0-9]+)?(/[0-9]+)?$";
+    private const string RopePattern =
+        "^(strand-ehs|rope-6x19-iwrc-ips|rope-6x19-iwrc-eips|cord-7x19)(-galvanized)?-[0-9]+(-[0-9]+)?(/[0-9]+)?$";
 
     /// <summary>JSON Schema, draft 2020-12, with lines ended by a line feed. The same text each time.</summary>
     public static string Json()

@@ -23,7 +23,8 @@ public static class StarterFile
         text.Append("# yaml-language-server: $schema=").Append(SchemaName).Append('\n');
         text.Append("# Lengths carry a unit: 36 ft, 37 ft 6-1/2 in, 5/8 in, 1219 mm, 1.2 m. Only name and site.span are needed; every\n");
         text.Append("# other line shows its default and may be left out, but for those that say what they are when left out. Lines that\n");
-        text.Append("# start with # are left out already. As it stands `check` fails nothing; whatever you change, look at the checks again.\n\n");
+        text.Append(
+            "# start with # are left out already. As it stands `check` fails nothing; whatever you change, look at the checks again.\n\n");
         foreach (var key in ProjectKeys.Root.Keys.Where(k => k.InStarter))
         {
             Write(text, units, key, key.Name, 0);

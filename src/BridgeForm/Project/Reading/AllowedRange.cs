@@ -19,7 +19,8 @@ internal static class AllowedRange
         var slack = Tolerances.Bound * Math.Max(Math.Abs(least), Math.Abs(most));
         return value >= least - slack && value <= most + slack
             ? null
-            : $"{(spec.Name.Length == 0 ? "" : spec.Name + ": ")}{QuantityReader.Quote(text)} is out of range; allowed is {InWords(spec, units)}";
+            : $"{(spec.Name.Length == 0 ? "" : spec.Name + ": ")}{QuantityReader.Quote(text)} is out of range; allowed is "
+                + $"{InWords(spec, units)}";
     }
 
     /// <summary>What to write instead of a value out of range; empty when nothing is known.</summary>

@@ -111,7 +111,8 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
         foreach (var second in map.Entries.Where(e => spec.OneOf.Contains(e.Key, StringComparer.Ordinal)).Skip(1))
         {
             var first = map.Entries.First(e => spec.OneOf.Contains(e.Key, StringComparer.Ordinal));
-            faults.Add(FaultCode.KeysExclude, second.KeyPlace, FormattableString.Invariant($"{second.Key} and {first.Key} (line {first.KeyPlace.Line}) exclude each other; give one of them"));
+            faults.Add(FaultCode.KeysExclude, second.KeyPlace, FormattableString.Invariant($"{second.Key} and {first.Key} (line ")
+                + FormattableString.Invariant($"{first.KeyPlace.Line}) exclude each other; give one of them"));
         }
     }
 
@@ -121,7 +122,9 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
         var known = spec.Keys.Select(k => k.Name).ToList();
         var nearest = NearestWord.Find(entry.Key, known);
         var hint = nearest is null ? $"known keys: {string.Join(", ", known)}" : $"did you mean {nearest}?";
-        faults.Add(FaultCode.UnknownKey, entry.KeyPlace, $"{QuantityReader.Quote(entry.Key)} is not a key of {(path.Length == 0 ? "a project file" : path)}; {hint}");
+        faults.Add(
+            FaultCode.UnknownKey, entry.KeyPlace,
+            $"{QuantityReader.Quote(entry.Key)} is not a key of {(path.Length == 0 ? "a project file" : path)}; {hint}");
         return nearest;
     }
 
@@ -160,7 +163,8 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
         if (spec.Shape == KeyShape.Map)
         {
             // An optional one too: it stands in the file, so its values are asked for.
-            new SpecWalker(values, new FaultList()).Missing(spec with { Required = false, Optional = false }, path, place, crowdedOut: false);
+            new SpecWalker(values, new FaultList()).Missing(
+                spec with { Required = false, Optional = false }, path, place, crowdedOut: false);
         }
         else if ((spec.DefaultIn(values.Units) ?? spec.ExampleIn(values.Units)) is { } text)
         {
@@ -207,7 +211,9 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
         var entries = map.Entries.Take(spec.Count.Most).ToList();
         if (entries.Count < map.Entries.Length)
         {
-            faults.Add(FaultCode.TooManyNames, map.Place, FormattableString.Invariant($"{spec.Name} has {map.Entries.Length} names; at most {spec.Count.Most} are read"));
+            faults.Add(
+                FaultCode.TooManyNames, map.Place,
+                FormattableString.Invariant($"{spec.Name} has {map.Entries.Length} names; at most {spec.Count.Most} are read"));
         }
 
         values.Set(path, new Entry(map.Place, given, Good: true) { Items = [.. entries.Select(e => e.Key)] });
@@ -215,12 +221,15 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
         {
             if (!IsName(entry.Key))
             {
-                faults.Add(FaultCode.BadName, entry.KeyPlace, FormattableString.Invariant($"{QuantityReader.Quote(entry.Key)} is not a name; use at most {LongestName} letters, digits, hyphens, underscores and spaces"));
+                faults.Add(FaultCode.BadName, entry.KeyPlace, FormattableString.Invariant($"{QuantityReader.Quote(entry.Key)} is not a ")
+                    + FormattableString.Invariant($"name; use at most {LongestName} letters, digits, hyphens, underscores and spaces"));
             }
 
             else if (!spec.Choices.IsEmpty && !spec.Choices.Contains(entry.Key, StringComparer.Ordinal) && !faults.Full)
             {
-                var hint = NearestWord.Find(entry.Key.Replace('_', '-'), spec.Choices) is { } nearest ? $"did you mean {nearest}?" : $"known are {string.Join(", ", spec.Choices)}";
+                var hint = NearestWord.Find(entry.Key.Replace('_', '-'), spec.Choices) is { } nearest
+                    ? $"did you mean {nearest}?"
+                    : $"known are {string.Join(", ", spec.Choices)}";
                 faults.Add(FaultCode.UnknownName, entry.KeyPlace, $"{QuantityReader.Quote(entry.Key)} is not a name under {path}; {hint}");
             }
 
@@ -235,7 +244,10 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
         if (!fits)
         {
             var wanted = least == most ? FormattableString.Invariant($"{least}") : FormattableString.Invariant($"{least} to {most}");
-            faults.Add(FaultCode.EntryCount, list.Place, FormattableString.Invariant($"{(spec.Name.Length == 0 ? "this list" : spec.Name)} has {list.Items.Length} entries; it takes {wanted}"));
+            faults.Add(
+                FaultCode.EntryCount, list.Place,
+                FormattableString.Invariant(
+                    $"{(spec.Name.Length == 0 ? "this list" : spec.Name)} has {list.Items.Length} entries; it takes {wanted}"));
         }
 
         var items = list.Items.Take(most).ToList();

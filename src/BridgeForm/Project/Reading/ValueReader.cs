@@ -40,7 +40,8 @@ internal static class ValueReader
         }
 
         return text.Length > LongestText || !PlainLine.IsText(text)
-            ? (FaultCode.BadText, FormattableString.Invariant($"{spec.Name} must be one line of at most {LongestText} characters, none of which controls a terminal or turns text around"))
+            ? (FaultCode.BadText, FormattableString.Invariant($"{spec.Name} must be one line of at most {LongestText} characters, none of ")
+                + "which controls a terminal or turns text around")
             : Plain(text);
     }
 
@@ -53,7 +54,8 @@ internal static class ValueReader
 
         var nearest = NearestWord.Find(text, spec.Choices);
         var hint = nearest is null ? "" : $"did you mean {nearest}? ";
-        return (FaultCode.UnknownChoice, $"{QuantityReader.Quote(text)} is not a value of {spec.Name}; {hint}write {string.Join(", ", spec.Choices[..^1])} or {spec.Choices[^1]}");
+        return (FaultCode.UnknownChoice, $"{QuantityReader.Quote(text)} is not a value of {spec.Name}; {hint}write "
+            + $"{string.Join(", ", spec.Choices[..^1])} or {spec.Choices[^1]}");
     }
 
     private static Result Whole(KeySpec spec, string text)
@@ -66,7 +68,8 @@ internal static class ValueReader
         var word = spec.Choices.Length > 0 ? $", or {spec.Choices[0]}" : "";
         return int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) && Within(spec, number)
             ? Plain(text) with { Number = number }
-            : (FaultCode.NotWhole, $"{Named(spec)}{QuantityReader.Quote(text)} is not a whole number from {spec.Least} to {spec.Most}{word}");
+            : (FaultCode.NotWhole, $"{Named(spec)}{QuantityReader.Quote(text)} is not a whole number from {spec.Least} to "
+                + $"{spec.Most}{word}");
     }
 
     private static Result Number(KeySpec spec, string text) =>
@@ -110,7 +113,8 @@ internal static class ValueReader
 
         var wrong = spec.Kinds.Length == 1
             ? Named(spec) + problem
-            : $"{Named(spec)}{QuantityReader.Quote(text)} must be {string.Join(" or ", spec.Kinds.Select(k => Units.Of(k).Noun))}, such as {spec.DefaultIn(units)}";
+            : $"{Named(spec)}{QuantityReader.Quote(text)} must be {string.Join(" or ", spec.Kinds.Select(k => Units.Of(k).Noun))}, such as "
+                + $"{spec.DefaultIn(units)}";
         return (FaultCode.NotQuantity, wrong);
     }
 

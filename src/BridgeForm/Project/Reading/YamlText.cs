@@ -15,7 +15,8 @@ internal static class YamlText
     {
         if (text.Length > largest)
         {
-            faults.Add(FaultCode.FileTooLarge, Place.Start, FormattableString.Invariant($"the file is larger than {largest / 1_000_000} MB; a project file is a few kilobytes of text"));
+            faults.Add(FaultCode.FileTooLarge, Place.Start, FormattableString.Invariant($"the file is larger than {largest / 1_000_000} ")
+                + "MB; a project file is a few kilobytes of text");
             return null;
         }
 
@@ -23,7 +24,9 @@ internal static class YamlText
         var bad = FirstBad(body);
         if (bad >= 0)
         {
-            faults.Add(FaultCode.BadCharacter, PlaceOf(body, bad), FormattableString.Invariant($"character U+{(int)body[bad]:X4} does not belong in a project file; it must be UTF-8 text"));
+            faults.Add(
+                FaultCode.BadCharacter, PlaceOf(body, bad),
+                FormattableString.Invariant($"character U+{(int)body[bad]:X4} does not belong in a project file; it must be UTF-8 text"));
             return null;
         }
 

@@ -36,16 +36,21 @@ internal sealed class YamlTree
         }
         catch (TooDeepException deep)
         {
-            faults.Add(FaultCode.TooDeep, deep.Place, FormattableString.Invariant($"nested more than {DeepestLevel} levels deep; a project file needs six"));
+            faults.Add(
+                FaultCode.TooDeep, deep.Place,
+                FormattableString.Invariant($"nested more than {DeepestLevel} levels deep; a project file needs six"));
         }
         catch (YamlException e)
         {
             faults.Add(FaultCode.NotYaml, TabIndent(text, e) ?? PlaceOf(e.Start), "this is not YAML: " + Reason(e));
         }
-        catch (Exception e) when (e is ArgumentException or InvalidOperationException or IndexOutOfRangeException or FormatException or OverflowException)
+        catch (Exception e) when (
+            e is ArgumentException or InvalidOperationException or IndexOutOfRangeException or FormatException or OverflowException)
         {
             // The parser lets a few exceptions of the runtime escape on malformed escapes and directives.
-            faults.Add(FaultCode.NotYaml, PlaceOf(tree.parser.Current?.Start ?? Mark.Empty), "this is not YAML: malformed escape or directive after here");
+            faults.Add(
+                FaultCode.NotYaml, PlaceOf(tree.parser.Current?.Start ?? Mark.Empty),
+                "this is not YAML: malformed escape or directive after here");
         }
 
         return null;
@@ -97,7 +102,9 @@ internal sealed class YamlTree
 
         if (parser.Current is DocumentStart second)
         {
-            faults.Add(FaultCode.SecondDocument, PlaceOf(second.Start), "a second document begins here; a project file is one document, without ---");
+            faults.Add(
+                FaultCode.SecondDocument, PlaceOf(second.Start),
+                "a second document begins here; a project file is one document, without ---");
         }
 
         return root;
@@ -145,7 +152,9 @@ internal sealed class YamlTree
 
         if (!node.Anchor.IsEmpty)
         {
-            faults.Add(FaultCode.YamlAnchor, place, $"anchor &{node.Anchor.Value} is not allowed in a project file; write the value where it is needed");
+            faults.Add(
+                FaultCode.YamlAnchor, place,
+                $"anchor &{node.Anchor.Value} is not allowed in a project file; write the value where it is needed");
         }
 
         if (node.Tag.IsEmpty || (current is Scalar && node.Tag.IsNonSpecific))
@@ -183,7 +192,8 @@ internal sealed class YamlTree
             }
             else if (seen.TryGetValue(named.Text, out var first))
             {
-                faults.Add(FaultCode.RepeatedKey, key.Place, FormattableString.Invariant($"key {QuantityReader.Quote(named.Text)} is repeated; it stands in line {first.Line} already"));
+                faults.Add(FaultCode.RepeatedKey, key.Place, FormattableString.Invariant($"key {QuantityReader.Quote(named.Text)} is ")
+                    + FormattableString.Invariant($"repeated; it stands in line {first.Line} already"));
             }
             else
             {

@@ -26,7 +26,9 @@ public static class Terminations
     public static double? Efficiency(RopeParameters ropes) =>
         IsClips(ropes) && ropes.Rope.Kind == RopeKind.Strand ? null : ropes.TerminationEfficiency;
 
-    /// <summary>Largest tension allowed: breaking strength · efficiency / safety factor, newtons; null when the efficiency is not known.</summary>
+    /// <summary>
+    /// Largest tension allowed: breaking strength · efficiency / safety factor, newtons; null when the efficiency is not known.
+    /// </summary>
     public static double? Allowed(RopeParameters ropes) =>
         ropes.Rope.BreakingStrength * Efficiency(ropes) / ropes.SafetyFactor;
 }

@@ -58,6 +58,7 @@ public sealed record WireRopeClip(
     {
         var more = Math.Max(0, Fewest - count);
         return new(
-            size, inches * Inch, count + more, (turnBack + (more * SpacingDiameters * inches)) * Inch, torque * FootPound, more > 0 ? source + AtLeastThree : source);
+            size, inches * Inch, count + more, (turnBack + (more * SpacingDiameters * inches)) * Inch, torque * FootPound,
+            more > 0 ? source + AtLeastThree : source);
     }
 }

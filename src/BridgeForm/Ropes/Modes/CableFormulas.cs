@@ -17,7 +17,10 @@ public static class CableFormulas
     public static double TautString(int order, double length, double tension, double massPerLength) =>
         order / (2 * length) * Math.Sqrt(tension / massPerLength);
 
-    /// <summary>Irvine's λ² = (8d/L)²·L / (H·Le/EA) with Le = L·(1 + 8(d/L)²): stretch against sag (Irvine and Caughey, 1974, from memory).</summary>
+    /// <summary>
+    /// Irvine's λ² = (8d/L)²·L / (H·Le/EA) with Le = L·(1 + 8(d/L)²): stretch against sag (Irvine and Caughey, 1974, from
+    /// memory).
+    /// </summary>
     /// <param name="span">L, metres.</param>
     /// <param name="sag">d, metres.</param>
     /// <param name="horizontal">H, newtons.</param>

@@ -27,7 +27,10 @@ public sealed record RopeModes
     /// <summary>Swaying and rolling, all to the same side; null where heights are not known.</summary>
     public double? LateralOneHalfWave { get; init; }
 
-    /// <summary>Swaying and rolling, one half to the left while the other goes to the right; null where heights are not known, and with a single frame.</summary>
+    /// <summary>
+    /// Swaying and rolling, one half to the left while the other goes to the right; null where heights are not known, and with
+    /// a single frame.
+    /// </summary>
     public double? LateralTwoHalfWaves { get; init; }
 
     /// <summary>String with one half wave: for the lateral mode.</summary>

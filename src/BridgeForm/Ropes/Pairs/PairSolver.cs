@@ -107,7 +107,9 @@ public static class PairSolver
 
         public RopeShape Right { get; private set; } = null!;
 
-        /// <summary>tan θ by which the loads were shared, times the share of the lever that is let in; null before the frames lean.</summary>
+        /// <summary>
+        /// tan θ by which the loads were shared, times the share of the lever that is let in; null before the frames lean.
+        /// </summary>
         public double[]? Lean { get; private set; }
 
         /// <summary>Ropes and lever were stiff together with the frames upright.</summary>

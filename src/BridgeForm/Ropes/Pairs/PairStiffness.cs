@@ -59,7 +59,9 @@ internal static class PairStiffness
         return matrix;
     }
 
-    /// <summary>The same in the order of <see cref="OfOne"/>: half of the frame's energy for one of two ropes that go opposite ways.</summary>
+    /// <summary>
+    /// The same in the order of <see cref="OfOne"/>: half of the frame's energy for one of two ropes that go opposite ways.
+    /// </summary>
     public static BandedMatrix LeverOnOne(PairLoads loads, double spacing)
     {
         var matrix = new BandedMatrix(2 * (loads.Weights.Length - 2), 3);

@@ -42,7 +42,9 @@ public sealed record SwayModes(double OneHalfWave, double? TwoHalfWaves)
             return null;
         }
 
-        if (LowestModes.Find(Stiffness(BayStiffness.Find(rope, pair.Left), pair.Left, spacing, loads), inertia, Wanted, Settled) is not { } modes)
+        if (
+            LowestModes.Find(
+                Stiffness(BayStiffness.Find(rope, pair.Left), pair.Left, spacing, loads), inertia, Wanted, Settled) is not { } modes)
         {
             return new SwayModes(0, 0);
         }

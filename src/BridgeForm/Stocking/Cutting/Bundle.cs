@@ -12,7 +12,10 @@ internal readonly record struct Bundle(int Item, int Count, double Weight, doubl
     /// <summary>Value of a metre.</summary>
     public double Density => Value / Weight;
 
-    /// <summary>Pieces of one length in bundles of 1, 2, 4, … and the rest, so that every number up to the limit can be made; best value a metre first.</summary>
+    /// <summary>
+    /// Pieces of one length in bundles of 1, 2, 4, … and the rest, so that every number up to the limit can be made; best value
+    /// a metre first.
+    /// </summary>
     /// <param name="problem">Lengths.</param>
     /// <param name="values">Value of a piece of each length; those at or below 0 are left out.</param>
     /// <param name="limits">Most pieces of each length.</param>

@@ -4,7 +4,10 @@ namespace BridgeForm.Stocking.Cutting;
 
 /// <summary>The linear relaxation of a cutting-stock problem, solved.</summary>
 /// <param name="InUse">Patterns with their amounts, not whole numbers.</param>
-/// <param name="Values">Value of a piece of each length. No board can be filled with more value than it costs, so any plan costs at least the value of its pieces: the certificate.</param>
+/// <param name="Values">
+/// Value of a piece of each length. No board can be filled with more value than it costs, so any plan costs at least the value
+/// of its pieces: the certificate.
+/// </param>
 /// <param name="Bound">No plan costs less.</param>
 /// <param name="IsExact">Fillings were compared one by one; otherwise on a grid of lengths, and the bound may be a little low.</param>
 internal sealed record Relaxation(ImmutableArray<PatternUse> InUse, double[] Values, double Bound, bool IsExact);
@@ -24,7 +27,9 @@ internal static class ColumnGeneration
     /// <summary>Solves the relaxation. <paramref name="known"/> patterns are taken over with no more pieces than are asked for.</summary>
     /// <param name="problem">The problem.</param>
     /// <param name="known">Patterns to begin with.</param>
-    /// <param name="exact">Compares fillings one by one as long as that is quick; a part of a problem that was too much for it need not try.</param>
+    /// <param name="exact">
+    /// Compares fillings one by one as long as that is quick; a part of a problem that was too much for it need not try.
+    /// </param>
     public static Relaxation Solve(CuttingProblem problem, IEnumerable<Pattern> known, bool exact = true) =>
         Solve(problem, known, exact, CuttingEffort.For(problem.Demand.Sum()));
 

@@ -89,7 +89,8 @@ internal static class Diving
                 return new CuttingPlan(taken.ToImmutable(), taken.Sum(p => problem.Boards[p.Board].Cost));
             }
 
-            var relaxed = ColumnGeneration.Solve(rest.Problem, known.Select(rest.Narrowed).Where(p => p.Counts.Any(c => c > 0)), first.IsExact, effort);
+            var relaxed = ColumnGeneration.Solve(
+                rest.Problem, known.Select(rest.Narrowed).Where(p => p.Counts.Any(c => c > 0)), first.IsExact, effort);
             inUse = [.. relaxed.InUse.Select(u => u with { Pattern = rest.Widened(u.Pattern, problem.Count) })];
         }
     }

@@ -196,7 +196,9 @@ internal sealed class PatternMaster
         return true;
     }
 
-    /// <summary>Inverts the basis anew; false, and the inverse as it was, when round-off has made its columns depend on each other.</summary>
+    /// <summary>
+    /// Inverts the basis anew; false, and the inverse as it was, when round-off has made its columns depend on each other.
+    /// </summary>
     private bool TryInvert()
     {
         var factors = DenseMatrix.Create(_basis.Length, _basis.Length, BasisColumn).LU();

@@ -16,7 +16,9 @@ internal sealed class Pricing(CuttingProblem problem, double[] goals, bool exact
     /// <summary>Fillings are compared one by one so far.</summary>
     public bool IsExact { get; private set; } = exact;
 
-    /// <summary>Fillings worth more than their board's goal, and the most that any filling of a board is worth, as a share of its cost.</summary>
+    /// <summary>
+    /// Fillings worth more than their board's goal, and the most that any filling of a board is worth, as a share of its cost.
+    /// </summary>
     /// <param name="values">Value of a piece of each length.</param>
     public (ImmutableArray<Pattern> Found, double Excess) Find(double[] values)
     {

@@ -71,10 +71,13 @@ public sealed class CatalogueTests
     {
         var declared = AllChecks.Declared.Single(d => d.Id == id);
         var marks = ProofCase.All.Values.Select(c => c.Proves).Where(p => p.Id == id).ToList();
-        List<string> missing = [.. declared.Statuses.Where(s => marks.TrueForAll(m => m.Status != s)).Select(s => $"a case that gives {s}")];
+        List<string> missing =
+            [.. declared.Statuses.Where(s => marks.TrueForAll(m => m.Status != s)).Select(s => $"a case that gives {s}")];
         if (!IsOnlyStated(declared) && !s_unnumbered.ContainsKey(id))
         {
-            missing.AddRange(((Side[])[Side.Within, Side.Beyond]).Where(s => marks.TrueForAll(m => m.Side != s)).Select(s => $"a case just {s} the limit"));
+            missing.AddRange(
+                ((Side[])[Side.Within, Side.Beyond]).Where(s => marks.TrueForAll(m => m.Side != s)).Select(
+                    s => $"a case just {s} the limit"));
         }
 
         Assert.Equal([], missing);
@@ -92,7 +95,8 @@ public sealed class CatalogueTests
         check.Statuses is [CheckStatus.Engineer] || check.Id is "keeper-uplift-load";
 
     private static void Near(double byHand, double given, Proof proof) =>
-        Assert.True(Math.Abs(byHand - given) <= proof.Error * Math.Max(Math.Abs(byHand), double.Epsilon), $"by hand {byHand}, given {given}");
+        Assert.True(
+            Math.Abs(byHand - given) <= proof.Error * Math.Max(Math.Abs(byHand), double.Epsilon), $"by hand {byHand}, given {given}");
 
     private static bool IsRatio(double ratio, Proof proof)
     {
@@ -105,6 +109,7 @@ public sealed class CatalogueTests
         var limit = (proof.Capacity ?? proof.Limit)!.Value;
         var off = Math.Abs(proof.Check.Demand - limit) / (limit > 0 ? limit : 1);
         Assert.InRange(off, 0, limit > 0 ? Beside : BesideNothing);
-        Assert.Equal(proves.Side == Side.Within, proof.Check.Ratio is { } ratio ? ratio <= 1 + Rounding : proves.Status == CheckStatus.Pass);
+        Assert.Equal(
+            proves.Side == Side.Within, proof.Check.Ratio is { } ratio ? ratio <= 1 + Rounding : proves.Status == CheckStatus.Pass);
     }
 }

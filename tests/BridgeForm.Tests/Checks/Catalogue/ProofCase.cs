@@ -13,5 +13,6 @@ internal sealed record ProofCase(MethodInfo Method, ProvesAttribute Proves)
 
     public string Name => $"{Proves.Id} {Proves.Status} {Proves.Side}: {Method.DeclaringType!.Name}.{Method.Name}";
 
-    public Proof Run() => (Proof)Method.Invoke(null, BindingFlags.DoNotWrapExceptions, null, Method.GetParameters().Length == 0 ? [] : [Proves.Share], null)!;
+    public Proof Run() =>
+        (Proof)Method.Invoke(null, BindingFlags.DoNotWrapExceptions, null, Method.GetParameters().Length == 0 ? [] : [Proves.Share], null)!;
 }

@@ -5,7 +5,8 @@ using BridgeForm.Checks;
 namespace BridgeForm.Tests.Checks.Catalogue;
 
 /// <summary>
-/// A bridge of two bays, 12 ft long unless said otherwise, whose one frame on the ropes stands plumb in the middle: all of its geometry has closed
+/// A bridge of two bays, 12 ft long unless said otherwise, whose one frame on the ropes stands plumb in the middle: all of its
+/// geometry has closed
 /// forms, written out here from docs/bridge.md. Inches, until <see cref="Inch"/> makes metres of them.
 /// </summary>
 internal sealed record TwoBays

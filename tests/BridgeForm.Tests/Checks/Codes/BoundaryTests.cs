@@ -69,7 +69,9 @@ public sealed class BoundaryTests
     [InlineData(0.51, CheckStatus.Fail)]
     public void Step_at_the_landing(double inches, CheckStatus expected)
     {
-        var flush = Contexts.Check(Bridges.Garden.Replace("span: 30 ft", "span: 30 ft, a: { landing: { level: 0 in } }", StringComparison.Ordinal), "landing-step");
+        var flush = Contexts.Check(
+            Bridges.Garden.Replace("span: 30 ft", "span: 30 ft, a: { landing: { level: 0 in } }", StringComparison.Ordinal),
+            "landing-step");
         var level = FormattableString.Invariant($"level: {(flush.Demand / Inch) + inches:0.########} in");
         var text = $"span: 30 ft, a: {{ landing: {{ {level}, gap: 1/4 in }} }}, b: {{ landing: {{ {level}, gap: 1/4 in }} }}";
         var context = Contexts.Of(Bridges.Garden.Replace("span: 30 ft", text, StringComparison.Ordinal));
@@ -83,7 +85,9 @@ public sealed class BoundaryTests
     [InlineData("1 in", 2.0)]
     public void A_landing_without_a_gap_is_not_looked_at_and_says_so(string gap, double? ratio)
     {
-        var check = Contexts.Check(Bridges.Garden.Replace("span: 30 ft", "span: 30 ft, a: { landing: { gap: " + gap + " } }", StringComparison.Ordinal), "landing-gap");
+        var check = Contexts.Check(
+            Bridges.Garden.Replace("span: 30 ft", "span: 30 ft, a: { landing: { gap: " + gap + " } }", StringComparison.Ordinal),
+            "landing-gap");
         Assert.Equal(CheckStatus.Warn, check.Status);
         Assert.Equal(ratio is null, check.Ratio is null);
         Assert.Equal(ratio ?? 0, check.Ratio ?? 0, 1e-9);
@@ -98,7 +102,8 @@ public sealed class BoundaryTests
         Assert.Equal((CheckStatus.Warn, null), (none.Status, none.Ratio));
         Assert.Contains("site.a.landing.level", none.Detail, StringComparison.Ordinal);
         Assert.Contains("site.b.landing.level", none.Detail, StringComparison.Ordinal);
-        string With(string level) => Bridges.Garden.Replace("span: 30 ft", $"span: 30 ft, a: {{ landing: {{ level: {level} }} }}", StringComparison.Ordinal);
+        string With(string level) =>
+            Bridges.Garden.Replace("span: 30 ft", $"span: 30 ft, a: {{ landing: {{ level: {level} }} }}", StringComparison.Ordinal);
         var far = Contexts.Check(With("0 in"), "landing-step");
         Assert.Equal(CheckStatus.Fail, far.Status);
         var one = Contexts.Check(With(FormattableString.Invariant($"{far.Demand / Inch:0.########} in")), "landing-step");
@@ -121,7 +126,8 @@ public sealed class BoundaryTests
     public void Grip_on_steep_decks()
     {
         Assert.Equal(CheckStatus.Warn, Contexts.Status(Bridges.Garden, "deck-grip"));
-        Assert.Equal(CheckStatus.Pass, Contexts.Status(Bridges.Garden.Replace("sag: 6 %", "sag: 1.5 %", StringComparison.Ordinal), "deck-grip"));
+        Assert.Equal(
+            CheckStatus.Pass, Contexts.Status(Bridges.Garden.Replace("sag: 6 %", "sag: 1.5 %", StringComparison.Ordinal), "deck-grip"));
     }
 
     [Fact]
@@ -131,7 +137,9 @@ public sealed class BoundaryTests
         Assert.Equal(CheckStatus.Warn, Contexts.Status(Bridges.Garden, "copper-on-zinc"));
         Assert.Equal(
             CheckStatus.Pass,
-            Contexts.Status(Bridges.Garden.Replace("clearance: 1/8 in", "clearance: 1/8 in, liner: 1/8 in", StringComparison.Ordinal), "copper-on-zinc"));
+            Contexts.Status(
+                Bridges.Garden.Replace("clearance: 1/8 in", "clearance: 1/8 in, liner: 1/8 in", StringComparison.Ordinal),
+                "copper-on-zinc"));
         Assert.Equal(
             CheckStatus.Pass,
             Contexts.Status(Bridges.Garden.Replace("eips-galvanized", "eips", StringComparison.Ordinal), "copper-on-zinc"));

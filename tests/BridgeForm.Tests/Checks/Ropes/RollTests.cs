@@ -110,7 +110,9 @@ public class RollTests
         var result = Contexts.Check(Apart(inches), "roll");
         Assert.True(result.Status == status, result.Detail);
         Assert.Contains("A licensed engineer decides.", result.Detail, StringComparison.Ordinal);
-        Assert.Contains("how many times as high the weights could stand over the ropes, not how many times as heavy", result.Detail, StringComparison.Ordinal);
+        Assert.Contains(
+            "how many times as high the weights could stand over the ropes, not how many times as heavy", result.Detail,
+            StringComparison.Ordinal);
     }
 
     // Dead, full, half and one-sided live loads, as they are and in the heat with the rope stretched; the worst is the last of
@@ -121,11 +123,13 @@ public class RollTests
         var context = Contexts.Of(Bridges.Garden + "\nloads: { snow: 20 psf, cases: [{ id: crowd, live: 120 psf }] }\n");
         string[] standard = ["dead", "live-full", "live-half-a", "live-half-b", "live-side"];
         var states = context.Ropework.Roll;
-        Assert.Equal([.. standard, "snow", "live-snow", "hot", "live-full-cold", "crowd"], states.Where(s => !s.InHeat).Select(s => s.Case));
+        Assert.Equal(
+            [.. standard, "snow", "live-snow", "hot", "live-full-cold", "crowd"], states.Where(s => !s.InHeat).Select(s => s.Case));
         Assert.Equal(standard, states.Where(s => s.InHeat).Select(s => s.Case));
         foreach (var id in standard)
         {
-            Assert.True(states.Single(s => s.InHeat && s.Case == id).Factor!.Value < states.Single(s => !s.InHeat && s.Case == id).Factor!.Value);
+            Assert.True(
+                states.Single(s => s.InHeat && s.Case == id).Factor!.Value < states.Single(s => !s.InHeat && s.Case == id).Factor!.Value);
         }
 
         Assert.Contains(HotAndStretched, Contexts.Check(Bridges.Garden, "roll").Detail, StringComparison.Ordinal);
@@ -140,7 +144,8 @@ public class RollTests
     {
         var roll = Contexts.Check(
             Bridges.Garden
-                .Replace("rope-6x19-iwrc-eips-galvanized-3/4", "{ diameter: 3/4 in, mass_per_length: 1 lb/ft, breaking_strength: 60000 lbf, metallic_area: 0.2 in2, modulus: 5000 ksi, source: invented }", StringComparison.Ordinal)
+                .Replace("rope-6x19-iwrc-eips-galvanized-3/4", "{ diameter: 3/4 in, mass_per_length: 1 lb/ft, breaking_strength: 60000 "
+                    + "lbf, metallic_area: 0.2 in2, modulus: 5000 ksi, source: invented }", StringComparison.Ordinal)
                 .Replace("sag: 6 %", "sag: 1.5 %, stretch: [0 %, 0 %]", StringComparison.Ordinal),
             "roll");
         Assert.Contains("all rolls to one side", roll.Detail, StringComparison.Ordinal);
@@ -246,7 +251,8 @@ public class RollTests
         Assert.Equal(CheckStatus.Fail, Sloped("dead", 0.501));
         Assert.Equal(CheckStatus.Warn, Sloped("point-quarter", 0.7));
 
-        CheckStatus Sloped(string id, double slope) => Contexts.Check(Changed(context, id, c => c with { SteepestDeck = slope }), "deck-slope-loaded").Status;
+        CheckStatus Sloped(string id, double slope) =>
+            Contexts.Check(Changed(context, id, c => c with { SteepestDeck = slope }), "deck-slope-loaded").Status;
     }
 
     // ADA 2010 405.3: 1 : 48.
@@ -255,7 +261,9 @@ public class RollTests
     [InlineData(1.0005 / 48, true)]
     public void An_empty_deck_that_leans_is_a_look(double slope, bool isTold)
     {
-        var wide = Contexts.Of(Bridges.Garden.Replace("spacing: 46 in", "spacing: 50 in", StringComparison.Ordinal).Replace("length: 58 in", "length: 62 in", StringComparison.Ordinal));
+        var wide = Contexts.Of(
+            Bridges.Garden.Replace("spacing: 46 in", "spacing: 50 in", StringComparison.Ordinal).Replace(
+                "length: 58 in", "length: 62 in", StringComparison.Ordinal));
         var check = Contexts.Check(Changed(wide, "dead", c => c with { CrossSlope = Math.Atan(slope) }), "cross-slope");
         Assert.Equal(isTold ? CheckStatus.Warn : CheckStatus.Pass, check.Status);
         Assert.Equal(isTold, check.Detail.Contains("the empty deck alone", StringComparison.Ordinal));

@@ -112,14 +112,18 @@ public sealed class RopeChecksTests
     {
         Assert.DoesNotContain(Bridges.Build(Bridges.Garden).Checks, c => c.Id is "ground-clearance" or "water-clearance");
         var model = Bridges.Build(Bridges.Garden.Replace(
-            "site: { span: 30 ft }", "site: { span: 30 ft, ground: [[0 ft, -8 ft], [30 ft, -8 ft]], water: -2 ft }", StringComparison.Ordinal));
+            "site: { span: 30 ft }", "site: { span: 30 ft, ground: [[0 ft, -8 ft], [30 ft, -8 ft]], water: -2 ft }",
+            StringComparison.Ordinal));
         Assert.Equal(CheckStatus.Pass, Check(model, "ground-clearance").Status);
         // Sag 1.8 ft empty; half a foot more under load and stretch.
         Assert.Equal(CheckStatus.Fail, Check(model, "water-clearance").Status);
         Assert.All(model.Cases, c => Assert.NotNull(c.OverGround));
     }
 
-    /// <summary>A freeboard that the stretched and loaded bridge does not keep fails, and the case is named; without one an engineer decides.</summary>
+    /// <summary>
+    /// A freeboard that the stretched and loaded bridge does not keep fails, and the case is named; without one an engineer
+    /// decides.
+    /// </summary>
     [Fact]
     public void Freeboard_is_kept_in_every_case_after_the_stretch()
     {
@@ -138,8 +142,10 @@ public sealed class RopeChecksTests
             Bridges.Layout(open.Parameters), open.Rope, BridgeMasses.Weigh(Bridges.Layout(open.Parameters))) with
         { Stretch = 0.005 }).Length);
         var room = check.Demand / 0.0254;
-        Assert.Equal(CheckStatus.Pass, Check(With(FormattableString.Invariant($", freeboard: {room - 0.1:0.000} in")), "water-clearance").Status);
-        Assert.Equal(CheckStatus.Fail, Check(With(FormattableString.Invariant($", freeboard: {room + 0.1:0.000} in")), "water-clearance").Status);
+        Assert.Equal(
+            CheckStatus.Pass, Check(With(FormattableString.Invariant($", freeboard: {room - 0.1:0.000} in")), "water-clearance").Status);
+        Assert.Equal(
+            CheckStatus.Fail, Check(With(FormattableString.Invariant($", freeboard: {room + 0.1:0.000} in")), "water-clearance").Status);
     }
 
     [Fact]
@@ -161,7 +167,8 @@ public sealed class RopeChecksTests
     }
 
     private static CheckStatus Strength(string rope, string sag) => Check(
-        Bridges.Build(Bridges.Garden.Replace(Rope, rope, StringComparison.Ordinal).Replace("sag: 6 %", "sag: " + sag, StringComparison.Ordinal)),
+        Bridges.Build(
+            Bridges.Garden.Replace(Rope, rope, StringComparison.Ordinal).Replace("sag: 6 %", "sag: " + sag, StringComparison.Ordinal)),
         "rope-strength").Status;
 
     private static string Inches(double metres) => FormattableString.Invariant($"{metres / 0.0254:0.0000} in");

@@ -78,7 +78,8 @@ public sealed class BaseBeamTests
                 const double H = 1e-6;
                 foreach (var z in (double[])[-0.87654, -0.123456, 0.0567, 0.7321])
                 {
-                    Assert.Equal(beam.Shear(z), (beam.Moment(z + H) - beam.Moment(z - H)) / (2 * H), 0.01 + Jump(forces, couples, support, z));
+                    Assert.Equal(
+                        beam.Shear(z), (beam.Moment(z + H) - beam.Moment(z - H)) / (2 * H), 0.01 + Jump(forces, couples, support, z));
                 }
             },
             iter: 300);

@@ -74,7 +74,9 @@ public sealed class BaseCasesTests
         var cases = BaseCases.List(new LevelDeck { Use = "public" }.Context);
         var outward = cases.Single(c => c.Name is "50 plf on 72 in = 300 lbf outward");
         Assert.Equal((Dead + (1.5 * RopeDown)) * Pound, outward.Beam.Reactions().Right, 1e-6);
-        Assert.Equal((DeadMoment(At) - (1.5 * PushMoment(At))) * Pound * Inch, cases.Single(c => c.Name is "50 plf on 72 in = 300 lbf inward").Beam.Moment(At * Inch), 1e-6);
+        Assert.Equal(
+            (DeadMoment(At) - (1.5 * PushMoment(At))) * Pound * Inch,
+            cases.Single(c => c.Name is "50 plf on 72 in = 300 lbf inward").Beam.Moment(At * Inch), 1e-6);
     }
 
     // Treads: the deck's weight and its load stand on three stringers 17 in apart, 3/16, 10/16 and 3/16 of it (beam tables).
@@ -101,7 +103,8 @@ public sealed class BaseCasesTests
     public void Longest_and_shortest_bay(string rise)
     {
         var context = Contexts.Of(Bridges.Garden.Replace("spacing: 3 ft", "spacing: 3 ft\n  step: plan", StringComparison.Ordinal)
-            .Replace("span: 30 ft", "span: 30 ft, rise: " + rise, StringComparison.Ordinal) + "\nloads: { live: 60 psf, uplift: 100 psf }\n");
+            .Replace("span: 30 ft", "span: 30 ft, rise: " + rise, StringComparison.Ordinal)
+                + "\nloads: { live: 60 psf, uplift: 100 psf }\n");
         var layout = context.Layout;
         double Length(int i)
         {
@@ -115,7 +118,8 @@ public sealed class BaseCasesTests
         Assert.Equal(longest, BaseCases.Bay(layout, longest: true));
         Assert.Equal(lengths.Values.Min(), lengths[BaseCases.Bay(layout, longest: false)]);
         var cases = BaseCases.List(context);
-        var live = cases.Single(c => c.Name is "live load").Beam.Reactions().Right - cases.Single(c => c.Name is "empty").Beam.Reactions().Right;
+        var live =
+            cases.Single(c => c.Name is "live load").Beam.Reactions().Right - cases.Single(c => c.Name is "empty").Beam.Reactions().Right;
         Assert.Equal(60 / 144.0 * HalfWidth * lengths[longest] / Inch * Pound, live, 1e-6);
 
         // Caps as well: the longest from head to head.

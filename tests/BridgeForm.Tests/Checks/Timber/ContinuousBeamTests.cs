@@ -34,7 +34,8 @@ public sealed class ContinuousBeamTests
     public void The_middle_stringer_of_three_carries_five_quarters()
     {
         const double Inch = 0.0254;
-        var text = Bridges.Garden + "\ndeck: { layout: across, side_gap: 1/2 in, stringer: { section: 2x6, count: 3 } }\nloads: { live: 60 psf }\n";
+        var text = Bridges.Garden
+            + "\ndeck: { layout: across, side_gap: 1/2 in, stringer: { section: 2x6, count: 3 } }\nloads: { live: 60 psf }\n";
         var context = Contexts.Of(text);
         var stringer = DeckSpan.List(context).Single(d => d.Kind == "stringer");
         Assert.Equal(21.25, stringer.Tributary / Inch, 1e-6);

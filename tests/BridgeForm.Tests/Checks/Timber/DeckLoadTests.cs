@@ -34,7 +34,8 @@ public sealed class DeckLoadTests
         Assert.Equal(Enumerable.Range(1, layout.Bays).Max(Length), board.Span.Length, 1e-9);
         Assert.Equal(rise is "5 ft" ? "B" + layout.Bays : "B01", board.Span.Where);
         var tread = DeckSpan.List(context).Single(s => s.Kind is "tread");
-        var widest = Enumerable.Range(1, context.Layout.Bays).Max(bay => BridgeForm.Frames.DeckTreads.Gap(context.Layout, bay, context.Parameters.Deck.Stringer!));
+        var widest = Enumerable.Range(1, context.Layout.Bays).Max(
+            bay => BridgeForm.Frames.DeckTreads.Gap(context.Layout, bay, context.Parameters.Deck.Stringer!));
         Assert.Equal((5.5 * Inch) + widest, tread.Tributary, 1e-9);
     }
 
@@ -53,7 +54,8 @@ public sealed class DeckLoadTests
     [Fact]
     public void The_larger_share_of_a_face_counts()
     {
-        var check = new LevelDeck { More = "holes: { post: [{ face: wide, from_end: 20 in, diameter: 5/8 in }], brace: [{ face: top, from_end: 8 in, diameter: 1/2 in }] }" }.Check("hole-size");
+        var check = new LevelDeck { More = "holes: { post: [{ face: wide, from_end: 20 in, diameter: 5/8 in }], brace: [{ face: top, "
+            + "from_end: 8 in, diameter: 1/2 in }] }" }.Check("hole-size");
         Assert.Equal((0.5 * Inch, 0.5 * Inch), (check.Demand, check.Capacity!.Value), new PairTolerance());
     }
 

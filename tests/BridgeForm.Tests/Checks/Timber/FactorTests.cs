@@ -4,7 +4,9 @@ using BridgeForm.Project;
 
 namespace BridgeForm.Tests.Checks.Timber;
 
-/// <summary>Each factor at both ends of each of its steps: NDS Supplement Tables 4A and 4D, NDS 2.3, 4.3, 3.3.3 and 3.7.1; from memory.</summary>
+/// <summary>
+/// Each factor at both ends of each of its steps: NDS Supplement Tables 4A and 4D, NDS 2.3, 4.3, 3.3.3 and 3.7.1; from memory.
+/// </summary>
 public sealed class FactorTests
 {
     private const double Psi = BridgeForm.Quantities.Units.PoundForce / (0.0254 * 0.0254);
@@ -88,7 +90,9 @@ public sealed class FactorTests
         Assert.Equal((1.0, 1.0), (AdjustmentFactors.WetTension(stick).Value, AdjustmentFactors.WetTension(timber).Value));
         Assert.Equal((0.67, 0.67), (AdjustmentFactors.WetAcross(stick).Value, AdjustmentFactors.WetAcross(timber).Value));
         Assert.Equal((0.9, 1.0), (AdjustmentFactors.WetModulus(stick).Value, AdjustmentFactors.WetModulus(timber).Value));
-        Assert.Equal((1.0, 0.91), (AdjustmentFactors.WetBending(timber, 2000 * Psi).Value, AdjustmentFactors.WetCompression(timber, 2000 * Psi).Value));
+        Assert.Equal(
+            (1.0, 0.91),
+            (AdjustmentFactors.WetBending(timber, 2000 * Psi).Value, AdjustmentFactors.WetCompression(timber, 2000 * Psi).Value));
         Assert.Equal(1, AdjustmentFactors.WetInTable.Value);
     }
 

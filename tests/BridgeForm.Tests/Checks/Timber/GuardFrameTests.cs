@@ -95,7 +95,8 @@ public sealed class GuardFrameTests
         var values = LumberValues.Find(context.Parameters, post.Stock, post.Section)!;
         var section = new RectangularSection(0.02, 0.02);
         var euler = 0.822 * values.ModulusMin().Value / (45 * 45);
-        var (ratio, _, _) = GuardPost.Pressed(context.Words(), values, section, section.Area, 800, 0.9, 1e6, values.Bending(LoadDuration.Guard, flat: false));
+        var (ratio, _, _) = GuardPost.Pressed(
+            context.Words(), values, section, section.Area, 800, 0.9, 1e6, values.Bending(LoadDuration.Guard, flat: false));
         Assert.True(euler < 800 / 0.0004);
         Assert.Equal(800 / 0.0004 / euler, ratio, 1e-9);
         Assert.True(ratio > 1);
@@ -105,7 +106,9 @@ public sealed class GuardFrameTests
     [Fact]
     public void A_brace_too_slender_fails()
     {
-        var thin = Bridges.Garden.Replace("brace: { section: 2x4, lean: 12 deg", "brace: { section: 12 x 89 mm, lean: 6 deg", StringComparison.Ordinal) + """
+        var brace = Bridges.Garden.Replace(
+            "brace: { section: 2x4, lean: 12 deg", "brace: { section: 12 x 89 mm, lean: 6 deg", StringComparison.Ordinal);
+        var thin = brace + """
 
             values:
               - { species: southern-pine, grade: no1, size: 12 x 89 mm, bending: 1500 psi, tension: 1000 psi, shear: 175 psi, compression_across: 565 psi, compression: 1650 psi, modulus: 1600000 psi, size_adjusted: true, source: my own }

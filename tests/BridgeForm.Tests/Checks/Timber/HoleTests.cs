@@ -19,11 +19,14 @@ public sealed class HoleTests
     {
         double low = 2.25 * 1.375, high = 2.5 * 3.5;
         var middle = ((low * 1.375 / 2) + (high * (1.375 + 1.75))) / (low + high);
-        var inertia = (low * ((1.375 * 1.375 / 12) + Math.Pow(middle - (1.375 / 2), 2))) + (high * ((3.5 * 3.5 / 12) + Math.Pow(1.375 + 1.75 - middle, 2)));
+        var inertia = (low * ((1.375 * 1.375 / 12) + Math.Pow(middle - (1.375 / 2), 2)))
+            + (high * ((3.5 * 3.5 / 12) + Math.Pow(1.375 + 1.75 - middle, 2)));
         var modulus = inertia / Math.Max(middle, 4.875 - middle) * Math.Pow(Inch, 3);
         var section = BaseSection.Cut(Contexts.Of(Thin)).Channels().First().Section;
         Assert.Equal(modulus, section.Modulus, 1e-6 * modulus);
-        var none = BaseSection.Cut(Contexts.Of(Thin.Replace("  post:", "  keeper: { hole: 0 in }\n  post:", StringComparison.Ordinal))).Channels().First().Section;
+        var none = BaseSection.Cut(Contexts.Of(Thin.Replace("  post:", "  keeper: { hole: 0 in }\n  post:", StringComparison.Ordinal)))
+            .Channels()
+            .First().Section;
         Assert.Equal(2.5 * 4.875 * 4.875 / 6 * Math.Pow(Inch, 3), none.Modulus, 1e-12);
     }
 
@@ -31,7 +34,8 @@ public sealed class HoleTests
     [Fact]
     public void Keeper_holes_far_from_the_channel_count_where_they_are()
     {
-        var wide = BaseSection.Cut(Contexts.Of(Thin.Replace("  post:", "  keeper: { spread: 3-1/2 in }\n  post:", StringComparison.Ordinal)));
+        var wide = BaseSection.Cut(
+            Contexts.Of(Thin.Replace("  post:", "  keeper: { spread: 3-1/2 in }\n  post:", StringComparison.Ordinal)));
         Assert.Equal(2.5 * 4.875 * 4.875 / 6 * Math.Pow(Inch, 3), wide.Channels().First().Section.Modulus, 1e-12);
         var own = wide.Beside(29 * Inch).Where(s => s.Section.IsCut).ToList();
         Assert.Equal(4, own.Select(s => Math.Round(s.From / Inch, 6)).Distinct().Count());

@@ -77,7 +77,8 @@ public sealed class PublishedValueTests
     {
         double strength = 175 * Psi, breadth = 1.5 * Inch, depth = 7.25 * Inch;
         Assert.Equal(1268.75, Notches.Shear(strength, breadth, depth) / BridgeForm.Quantities.Units.PoundForce, 1e-6);
-        Assert.Equal(535.25, Notches.ShearAtTensionNotch(strength, breadth, depth, 5.4375 * Inch) / BridgeForm.Quantities.Units.PoundForce, 0.01);
+        Assert.Equal(
+            535.25, Notches.ShearAtTensionNotch(strength, breadth, depth, 5.4375 * Inch) / BridgeForm.Quantities.Units.PoundForce, 0.01);
     }
 
     // A study guide's table for 2x10 (9-1/4 in): notch 1.54, notch length 3.08, end notch 2.31, hole 3.08 in.

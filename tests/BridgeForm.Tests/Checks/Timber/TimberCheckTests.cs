@@ -20,7 +20,8 @@ public sealed class TimberCheckTests
         var check = Contexts.Check(context, "board-bending-point");
         var span = Enumerable.Range(1, context.Layout.Bays)
             .Max(i => (context.Layout.Deck.Points[i] - context.Layout.Deck.Points[i - 1]).Length) / 0.0254;
-        var density = context.Parameters.StockNamed("treated").Density.InService * 9.80665 / BridgeForm.Quantities.Units.PoundForce * Math.Pow(0.0254, 3);
+        var density = context.Parameters.StockNamed("treated").Density.InService * 9.80665 / BridgeForm.Quantities.Units.PoundForce * Math
+            .Pow(0.0254, 3);
         var moment = (300 * span / 4) + (5.5 * 1.5 * density * span * span / 8);
         Assert.Equal(moment / 2.0625, check.Demand / Psi, 0.01);
         Assert.Equal(1350 * 0.85 * 1.15, check.Capacity!.Value / Psi, 0.01);
@@ -34,7 +35,9 @@ public sealed class TimberCheckTests
         var thick = Contexts.Check(Bridges.Garden, "base-channel-notch");
         Assert.Equal(CheckStatus.Fail, thick.Status);
         var sides = thick.Detail.Split("; ");
-        Assert.Contains("200 lbf outward", Assert.Single(sides, s => s.StartsWith("top in tension", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains(
+            "200 lbf outward", Assert.Single(sides, s => s.StartsWith("top in tension", StringComparison.Ordinal)),
+            StringComparison.Ordinal);
         var bottom = Assert.Single(sides, s => s.StartsWith("bottom in tension", StringComparison.Ordinal));
         Assert.Contains("200 lbf inward ", bottom, StringComparison.Ordinal);
         Assert.DoesNotContain("outward", bottom, StringComparison.Ordinal);
@@ -52,7 +55,8 @@ public sealed class TimberCheckTests
         var check = Contexts.Check(Thin, "base-channel-shear");
         Assert.Contains("bottom in tension: (2/3)·Fv'·b·dn·(dn/d)²", check.Detail, StringComparison.Ordinal);
 
-        // 3x6, channel 5/8 in deep, keeper holes of 1/4 in 13/16 in from its walls: (2/3)·175·0.97·1.6 · (2.5 − 0.25) · 4.875 · (4.875/5.5)² lbf.
+        // 3x6, channel 5/8 in deep, keeper holes of 1/4 in 13/16 in from its walls: (2/3)·175·0.97·1.6 · (2.5 − 0.25) · 4.875 ·
+        // (4.875/5.5)² lbf.
         var expected = 2.0 / 3 * 175 * 0.97 * 1.6 * 2.25 * 4.875 * Math.Pow(4.875 / 5.5, 2);
         Assert.Equal(expected, check.Capacity!.Value / BridgeForm.Quantities.Units.PoundForce, 0.01);
     }
@@ -60,7 +64,9 @@ public sealed class TimberCheckTests
     [Fact]
     public void A_thin_rail_is_third_grade_unless_the_builder_brings_values()
     {
-        Assert.Contains("No. 3 of the species: 1x lumber is stress-rated only if so stamped", Contexts.Check(Thin, "rail-bending").Detail, StringComparison.Ordinal);
+        Assert.Contains(
+            "No. 3 of the species: 1x lumber is stress-rated only if so stamped", Contexts.Check(Thin, "rail-bending").Detail,
+            StringComparison.Ordinal);
         var own = Thin + """
 
             values:
@@ -99,15 +105,21 @@ public sealed class TimberCheckTests
         var checks = AllChecks.Run(Contexts.Of(oak));
         Assert.All(
             checks.Where(c => (c.Id.StartsWith("board-", StringComparison.Ordinal) && c.Id != "board-bearing-length")
-                || c.Id is "base-bending" or "base-shear" or "guard-post" or "guard-brace" or "cap-bending-down" or "guard-bearing-post-foot" or "rope-bearing"),
+                || c.Id is "base-bending" or "base-shear" or "guard-post" or "guard-brace" or "cap-bending-down"
+                or "guard-bearing-post-foot"
+                or "rope-bearing"),
             c =>
             {
                 Assert.Equal(CheckStatus.Engineer, c.Status);
-                Assert.EndsWith(c.Id.StartsWith("cap", StringComparison.Ordinal) ? "white-oak no2" : "white-oak no1", c.NotChecked, StringComparison.Ordinal);
+                Assert.EndsWith(
+                    c.Id.StartsWith("cap", StringComparison.Ordinal) ? "white-oak no2" : "white-oak no1", c.NotChecked,
+                    StringComparison.Ordinal);
             });
 
         // What only states what an engineer needs lacks no value.
-        Assert.All(checks.Where(c => c.Id is "guard-joint-post-foot" or "keeper-uplift-guard" or "end-frame-down" or "anchor-a"), c => Assert.Null(c.NotChecked));
+        Assert.All(
+            checks.Where(c => c.Id is "guard-joint-post-foot" or "keeper-uplift-guard" or "end-frame-down" or "anchor-a"),
+            c => Assert.Null(c.NotChecked));
     }
 
     [Fact]
@@ -190,7 +202,8 @@ public sealed class TimberCheckTests
         Assert.Contains(checks, c => c is { Id: "board-bending-point", Status: CheckStatus.Fail });
         var remedy = Assert.Single(TimberRemedies.Find(context, checks, Bridge.ShapeWithin), r => r.CheckId is "board-bending-point");
         var board = Assert.Single(DeckSpan.List(context));
-        Assert.All(DeckBending.Check(context, board with { Span = (remedy.Length!.Value, "") }), c => Assert.Equal(CheckStatus.Pass, c.Status));
+        Assert.All(
+            DeckBending.Check(context, board with { Span = (remedy.Length!.Value, "") }), c => Assert.Equal(CheckStatus.Pass, c.Status));
         Assert.Contains(
             DeckBending.Check(context, board with { Span = (remedy.Length!.Value + 0.003, "") }), c => c.Status == CheckStatus.Fail);
         Assert.True(BoardsPass(remedy.Spacing!.Value));
@@ -267,9 +280,14 @@ public sealed class TimberCheckTests
     public void Stringers_that_carry_the_treads_are_counted()
     {
         string Across(int stringers) => Thin + FormattableString.Invariant(
-            $"\ndeck: {{ layout: across, board: {{ section: 1x6, stock: treated }}, stringer: {{ section: 2x6, count: {stringers} }} }}\nvalues: [{{ species: southern-pine, grade: no1, size: 1x6, bending: 1000 psi, tension: 600 psi, shear: 175 psi, compression_across: 565 psi, compression: 1500 psi, modulus: 1600000 psi, modulus_min: 580000 psi, source: invented }}]\n");
+            $"\ndeck: {{ layout: across, board: {{ section: 1x6, stock: treated }}, stringer: {{ section: 2x6, count: {stringers} }} "
+                + $"}}\nvalues: [{{ species: southern-pine, grade: no1, size: 1x6, bending: 1000 psi, tension: 600 psi, shear: 175 psi, "
+                + $"compression_across: 565 psi, compression: 1500 psi, modulus: 1600000 psi, modulus_min: 580000 psi, source: "
+                + $"invented }}]\n");
         var context = Contexts.Of(Across(2));
-        var remedy = Assert.Single(TimberRemedies.Find(context, AllChecks.Run(context), Bridge.ShapeWithin), r => r.CheckId.StartsWith("tread-", StringComparison.Ordinal));
+        var remedy = Assert.Single(
+            TimberRemedies.Find(context, AllChecks.Run(context), Bridge.ShapeWithin),
+            r => r.CheckId.StartsWith("tread-", StringComparison.Ordinal));
         var count = int.Parse(remedy.Text.Split("On ")[1].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
         bool TreadsPass(int n) => AllChecks.Run(Contexts.Of(Across(n)))
             .Where(c => c.Id.StartsWith("tread-", StringComparison.Ordinal)).All(c => c.Status == CheckStatus.Pass);
@@ -283,7 +301,9 @@ public sealed class TimberCheckTests
         var context = Contexts.Of(Bridges.Garden);
         var remedy = Assert.Single(TimberRemedies.Find(context, AllChecks.Run(context), Bridge.ShapeWithin), r => r.CheckId is "base-channel-notch");
         var name = remedy.Text.Split("a ")[1].Split(' ')[0];
-        Assert.Equal(CheckStatus.Pass, Contexts.Status(Bridges.Garden.Replace("section: 4x6", $"section: {name}", StringComparison.Ordinal), "base-channel-notch"));
+        Assert.Equal(
+            CheckStatus.Pass,
+            Contexts.Status(Bridges.Garden.Replace("section: 4x6", $"section: {name}", StringComparison.Ordinal), "base-channel-notch"));
     }
 
     [Fact]

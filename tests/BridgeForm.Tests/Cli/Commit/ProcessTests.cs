@@ -30,7 +30,9 @@ public sealed class ProcessTests : IDisposable
         // Who runs the tests in the background may have told the system to ignore these signals; children inherit that.
         var heeding = OperatingSystem.IsLinux() ? "env --default-signal=INT,TERM,HUP " : "";
         using var run = Shell($"exec {heeding}dotnet '{s_program}' make '{file}' -o '{_run.Path("a/b")}'");
-        var isWriting = SpinWait.SpinUntil(() => run.HasExited || (Directory.Exists(_run.Path("a/b")) && Directory.EnumerateDirectories(_run.Path("a/b")).Any()), TimeSpan.FromMinutes(2));
+        var isWriting = SpinWait.SpinUntil(
+            () => run.HasExited || (Directory.Exists(_run.Path("a/b")) && Directory.EnumerateDirectories(_run.Path("a/b")).Any()),
+            TimeSpan.FromMinutes(2));
         Assert.True(isWriting && !run.HasExited, "the run ended before the signal");
         using (var kill = Shell($"kill -{signal} {run.Id}"))
         {

@@ -8,11 +8,17 @@ internal sealed class TwoRuns : IDisposable
 {
     /// <summary>Kinds and names of the run that is there: P2 will be gone.</summary>
     private static readonly (string Kind, string Name)[] s_first =
-        [("report", "report.json"), ("tables", "a.csv"), ("tables", "b.csv"), ("profiles", "profiles/P1.dxf"), ("profiles", "profiles/P2.dxf"), ("boards", "boards/board-1.dxf")];
+        [
+            ("report", "report.json"), ("tables", "a.csv"), ("tables", "b.csv"), ("profiles", "profiles/P1.dxf"),
+            ("profiles", "profiles/P2.dxf"), ("boards", "boards/board-1.dxf"),
+        ];
 
     /// <summary>Of the run that comes: P3 and a template are new.</summary>
     private static readonly (string Kind, string Name)[] s_second =
-        [("report", "report.json"), ("tables", "a.csv"), ("tables", "b.csv"), ("profiles", "profiles/P1.dxf"), ("profiles", "profiles/P3.dxf"), ("templates", "templates/P3.pdf")];
+        [
+            ("report", "report.json"), ("tables", "a.csv"), ("tables", "b.csv"), ("profiles", "profiles/P1.dxf"),
+            ("profiles", "profiles/P3.dxf"), ("templates", "templates/P3.pdf"),
+        ];
 
     private static readonly string[] s_all = ["report", "tables", "profiles", "boards", "templates"];
 

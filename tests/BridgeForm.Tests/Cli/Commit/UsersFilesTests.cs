@@ -21,14 +21,24 @@ public sealed class UsersFilesTests : IDisposable
         var names = listed.Select(f => f.GetProperty("name").GetString()!).ToList();
         Assert.Equal(names.Order(StringComparer.Ordinal), names);
         Assert.Equal(
-            Directory.EnumerateFiles(_run.Path("bridge-out"), "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(_run.Path("bridge-out"), f)).Order(StringComparer.Ordinal),
+            Directory.EnumerateFiles(_run.Path("bridge-out"), "*", SearchOption.AllDirectories)
+                .Select(f => Path.GetRelativePath(_run.Path("bridge-out"), f))
+                .Order(StringComparer.Ordinal),
             names.Append("manifest.json").Order(StringComparer.Ordinal));
-        Assert.Equal("profiles", listed.First(f => f.GetProperty("name").GetString() is "profiles/P1.dxf" or "profiles/P1L.dxf").GetProperty("kind").GetString());
+        Assert.Equal(
+            "profiles",
+            listed.First(f => f.GetProperty("name").GetString() is "profiles/P1.dxf" or "profiles/P1L.dxf")
+                .GetProperty("kind")
+                .GetString());
         Assert.All(listed, f => Assert.Equal(
-            Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(_run.Path("bridge-out/" + f.GetProperty("name").GetString())))),
+            Convert.ToHexStringLower(
+                System.Security.Cryptography.SHA256
+                    .HashData(File.ReadAllBytes(_run.Path("bridge-out/" + f.GetProperty("name").GetString())))),
             f.GetProperty("sha256").GetString()));
         using var report = JsonDocument.Parse(File.ReadAllText(_run.Path("bridge-out/report.json")));
-        Assert.Equal(names.Append("manifest.json").Order(StringComparer.Ordinal), report.RootElement.GetProperty("files").EnumerateArray().Select(f => f.GetString()!));
+        Assert.Equal(
+            names.Append("manifest.json").Order(StringComparer.Ordinal),
+            report.RootElement.GetProperty("files").EnumerateArray().Select(f => f.GetString()!));
     }
 
     [Fact]
@@ -121,7 +131,8 @@ public sealed class UsersFilesTests : IDisposable
     {
         var outside = _run.Write("outside.txt", "");
         Directory.CreateDirectory(_run.Path("out/profiles"));
-        _run.Write("out/manifest.json", $$"""{ "format": "bridgeform-manifest", "version": 1, "files": [ { "name": "{{name}}", "kind": "tables", "sha256": "{{Manifest.HashOf(outside)}}" } ] }""");
+        _run.Write("out/manifest.json", $$"""{ "format": "bridgeform-manifest", "version": 1, "files": [ """
+            + $$"""{ "name": "{{name}}", "kind": "tables", "sha256": "{{Manifest.HashOf(outside)}}" } ] }""");
         Assert.Null(Manifest.Read(_run.Path("out")));
     }
 
@@ -223,7 +234,8 @@ public sealed class UsersFilesTests : IDisposable
             Make(file, "--only", "report,profiles");
             File.SetUnixFileMode(_run.Path("bridge-out/report.json"), UnixFileMode.UserRead | UnixFileMode.UserWrite);
             File.SetUnixFileMode(_run.Path("bridge-out"), UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
-            File.SetUnixFileMode(_run.Path("bridge-out/profiles"), UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+            File.SetUnixFileMode(
+                _run.Path("bridge-out/profiles"), UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
             if (users.Length > 0)
             {
                 _run.Write(users, "mine");
@@ -231,8 +243,11 @@ public sealed class UsersFilesTests : IDisposable
 
             Make(file, "--only", "report,profiles");
             Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(_run.Path("bridge-out/report.json")));
-            Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute, File.GetUnixFileMode(_run.Path("bridge-out")));
-            Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute, File.GetUnixFileMode(_run.Path("bridge-out/profiles")));
+            Assert.Equal(
+                UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute, File.GetUnixFileMode(_run.Path("bridge-out")));
+            Assert.Equal(
+                UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute,
+                File.GetUnixFileMode(_run.Path("bridge-out/profiles")));
         }
     }
 
@@ -264,7 +279,8 @@ public sealed class UsersFilesTests : IDisposable
         }
 
         Assert.Equal(Closed, File.GetUnixFileMode(_run.Path("bridge-out/profiles")));
-        Assert.DoesNotContain(Directory.EnumerateDirectories(_run.Folder, "*", SearchOption.AllDirectories), d => Path.GetFileName(d).StartsWith('.'));
+        Assert.DoesNotContain(
+            Directory.EnumerateDirectories(_run.Folder, "*", SearchOption.AllDirectories), d => Path.GetFileName(d).StartsWith('.'));
         File.SetUnixFileMode(_run.Path("bridge-out/profiles"), Open);
         Make(file, "--only", "report,profiles");
     }

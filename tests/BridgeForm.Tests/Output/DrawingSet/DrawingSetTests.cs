@@ -31,7 +31,8 @@ public sealed partial class DrawingSetTests
         var boxes = PlacedTexts.Of(page.Content).ToList();
         Assert.All(boxes, b => Assert.Equal([b.Text], boxes.Where(o => o.Box.Overlaps(b.Box)).Select(o => o.Text)));
         Assert.All(boxes, b => Assert.True(
-            b.Box.MinX >= Paper.Margin && b.Box.MaxX <= page.Width - Paper.Margin && b.Box.MinY >= Paper.Margin && b.Box.MaxY <= page.Height - Paper.Margin,
+            b.Box.MinX >= Paper.Margin && b.Box.MaxX <= page.Width - Paper.Margin && b.Box.MinY >= Paper.Margin
+                && b.Box.MaxY <= page.Height - Paper.Margin,
             $"{page.Content.Title}: {b.Text}"));
         Assert.All(boxes, b => Assert.True(b.Height >= SmallestCapitals, b.Text));
     });
@@ -217,7 +218,8 @@ public sealed partial class DrawingSetTests
 
     private static int Count(string text, string part) => text.Split(part).Length - 1;
 
-    private static IEnumerable<string> Texts(string name) => Book(name).Pages.SelectMany(p => p.Content.Entities).OfType<SheetText>().Select(t => t.Text);
+    private static IEnumerable<string> Texts(string name) =>
+        Book(name).Pages.SelectMany(p => p.Content.Entities).OfType<SheetText>().Select(t => t.Text);
 
     private static BridgeModel Model(string name) => string.Equals(name, "ground", StringComparison.Ordinal)
         ? Bridges.Build(Bridges.Garden.Replace(

@@ -33,7 +33,8 @@ public sealed class LongNoteTests
         var texts = Texts(bay).ToList();
 
         // Every piece of the first bay has its row, and everything stands on the paper.
-        var marks = model.Pieces.Where(p => p.Occurrences.Any(o => o.Id.StartsWith("B01/", StringComparison.Ordinal))).Select(p => p.Mark).ToList();
+        var marks =
+            model.Pieces.Where(p => p.Occurrences.Any(o => o.Id.StartsWith("B01/", StringComparison.Ordinal))).Select(p => p.Mark).ToList();
         Assert.True(marks.Count > 10);
         Assert.All(marks, mark => Assert.Contains(texts, t => t.Text == mark || t.Text == mark + ", turned"));
         Assert.All(texts, t => Assert.True(t.At.Y > 0, t.Text));

@@ -20,11 +20,15 @@ public sealed class SheetContentTests
         Assert.Contains("Plan", Texts(sheet));
     }
 
-    /// <summary>The builder's own holes stand where the file says: a circle for one along the view, dashes for one across it, a row for each.</summary>
+    /// <summary>
+    /// The builder's own holes stand where the file says: a circle for one along the view, dashes for one across it, a row for
+    /// each.
+    /// </summary>
     [Fact]
     public void Own_holes_are_drawn_and_listed()
     {
-        var model = Bridges.Build(Bridges.Garden + "\nholes:\n  base: [{ diameter: 3/4 in, from_end: 29 in, across: 1 in }]\n  post: [{ diameter: 1/2 in, face: top, from_end: 30 in }]\n");
+        var model = Bridges.Build(Bridges.Garden + "\nholes:\n  base: [{ diameter: 3/4 in, from_end: 29 in, across: 1 in }]\n  post: [{ "
+            + "diameter: 1/2 in, face: top, from_end: 30 in }]\n");
         var sheets = DrawingSheets.Draw(model).Pages.Where(p => p.Content.Title.Contains("rame", StringComparison.Ordinal)).ToList();
         Assert.Equal(2, sheets.Count(s => Texts(s).Contains("29\" from the left end")));
         Assert.Equal(2, sheets.Count(s => Texts(s).Contains("30\" from the foot")));
@@ -32,7 +36,10 @@ public sealed class SheetContentTests
         {
             var ropes = sheet.Content.Entities.OfType<SheetCircle>().ToList();
             var ratio = 0.375 * 0.0254 / ropes[0].Radius;
-            var own = Assert.Single(ropes, c => Math.Abs((c.Radius * ratio) - (0.375 * 0.0254)) < 1e-6 && Math.Abs(c.Center.X - ((ropes[0].Center.X + ropes[1].Center.X) / 2)) < 1e-5);
+            var own = Assert.Single(
+                ropes,
+                c => Math.Abs((c.Radius * ratio) - (0.375 * 0.0254)) < 1e-6
+                    && Math.Abs(c.Center.X - ((ropes[0].Center.X + ropes[1].Center.X) / 2)) < 1e-5);
             // An inch above the middle of a base 5-1/2 in deep; its bottom lies by the channel's depth less the radius below the axis.
             Assert.True(own.Center.Y > ropes[0].Center.Y + (2 * 0.0254 / ratio));
         }
@@ -79,12 +86,18 @@ public sealed class SheetContentTests
     {
         var model = new Sample(name).Build();
         var (work, text) = (model.Ropework, new DrawingText(model.Parameters.Units));
-        var texts = DrawingSheets.Draw(model).Pages.Where(p => p.Content.Title.Contains("Ropes: marks", StringComparison.Ordinal)).SelectMany(Texts).ToHashSet(StringComparer.Ordinal);
+        var texts = DrawingSheets.Draw(model).Pages.Where(
+            p => p.Content.Title.Contains("Ropes: marks", StringComparison.Ordinal)).SelectMany(Texts).ToHashSet(StringComparer.Ordinal);
         Assert.Equal(2, work.Stretch.Length);
         foreach (var row in model.Hoisting.Concat(work.Stretch.SelectMany(s => s.Hoisting.Rows)))
         {
             Assert.Superset(
-                new HashSet<string>([text.Words.Size(row.Sag), text.Words.Size(row.Sight), text.Level(-row.Sight), text.Level(model.Rope.Nodes[^1].Y - row.Sight)], StringComparer.Ordinal),
+                new HashSet<string>(
+                    [
+                        text.Words.Size(row.Sag), text.Words.Size(row.Sight), text.Level(-row.Sight),
+                        text.Level(model.Rope.Nodes[^1].Y - row.Sight),
+                    ],
+                    StringComparer.Ordinal),
                 texts);
         }
 
@@ -109,12 +122,14 @@ public sealed class SheetContentTests
     public void Checks_stand_on_paper_worst_first()
     {
         var model = StationsTests.SteepModel;
-        var all = string.Join(' ', Steep.Value.Pages.Where(p => p.Content.Title.Contains("Checks", StringComparison.Ordinal)).SelectMany(Texts));
+        var all = string.Join(
+            ' ', Steep.Value.Pages.Where(p => p.Content.Title.Contains("Checks", StringComparison.Ordinal)).SelectMany(Texts));
         var places = CheckOrder.WorstFirst(model.Checks).Select(c => all.IndexOf($"({c.Id})", StringComparison.Ordinal)).ToList();
         Assert.Equal(places.Order(), places);
         Assert.DoesNotContain(-1, places);
         var ranks = CheckOrder.WorstFirst(model.Checks).Select(c => c.Status).ToList();
-        Assert.Equal(ranks.OrderBy(r => r switch { CheckStatus.Fail => 0, CheckStatus.Warn => 1, CheckStatus.Engineer => 2, _ => 3 }), ranks);
+        Assert.Equal(
+            ranks.OrderBy(r => r switch { CheckStatus.Fail => 0, CheckStatus.Warn => 1, CheckStatus.Engineer => 2, _ => 3 }), ranks);
     }
 
     /// <summary>A stringer's mark on a tread would name the tread: they stand to the left of the deck.</summary>
@@ -133,8 +148,13 @@ public sealed class SheetContentTests
             var stringers = texts.Where(t => t.Text.StartsWith('S')).ToList();
             var treads = texts.Where(t => t.Text.StartsWith('T')).ToList();
             Assert.Equal(3, stringers.Count);
-            Assert.Equal(model.Groups[context.Shapes.BayGroup(bay)].MemberIds.Count(i => i.Contains("/tread-", StringComparison.Ordinal)), treads.Count);
-            Assert.All(stringers, s => Assert.True(s.At.X + PageFont.Of(s).Width(s.Text, s.Height) < 0.1, s.Text + s.At.X.ToString(CultureInfo.InvariantCulture)));
+            Assert.Equal(
+                model.Groups[context.Shapes.BayGroup(bay)].MemberIds.Count(i => i.Contains("/tread-", StringComparison.Ordinal)),
+                treads.Count);
+            Assert.All(
+                stringers,
+                s => Assert.True(
+                    s.At.X + PageFont.Of(s).Width(s.Text, s.Height) < 0.1, s.Text + s.At.X.ToString(CultureInfo.InvariantCulture)));
             Assert.All(treads, t => Assert.True(t.At.X > 0.1, t.Text));
             Assert.DoesNotContain(texts, t => t.Text.Contains("along the boards", StringComparison.Ordinal));
         }

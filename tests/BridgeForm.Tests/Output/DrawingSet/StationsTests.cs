@@ -19,7 +19,8 @@ public sealed class StationsTests
         var model = new BridgeForm.Tests.Samples.Sample(name).Build();
         var layout = BridgeForm.Frames.BridgeLayout.Lay(model.Parameters, model.Rope);
         var least = model.Checks.Single(c => c.Id is "guard-height").Demand;
-        Assert.All(Enumerable.Range(0, layout.Bays + 1), i => Assert.True(least <= Stations.CapAt(layout, i) - Stations.DeckAt(layout, i) + 1e-9));
+        Assert.All(
+            Enumerable.Range(0, layout.Bays + 1), i => Assert.True(least <= Stations.CapAt(layout, i) - Stations.DeckAt(layout, i) + 1e-9));
     }
 
     /// <summary>Check, facts, measured view and cover tell one guard height, the least; the measured view draws it where it is.</summary>
@@ -33,11 +34,16 @@ public sealed class StationsTests
         var model = new Sample(name).Build();
         var words = new BridgeForm.Quantities.QuantityText(model.Parameters.Units);
         var told = words.LeastSize(model.Checks.Single(c => c.Id is "guard-height").Demand);
-        Assert.Equal(told, BridgeForm.Output.Preview.PreviewFacts.Gather(model).Single(f => f.Label.Contains("guard", StringComparison.Ordinal)).Text);
-        var drawn = BridgeForm.Output.Preview.PreviewDimensions.Side(model).Single(d => d.Label.Contains("guard", StringComparison.Ordinal));
+        Assert.Equal(
+            told,
+            BridgeForm.Output.Preview.PreviewFacts.Gather(model).Single(f => f.Label.Contains("guard", StringComparison.Ordinal)).Text);
+        var drawn = BridgeForm.Output.Preview.PreviewDimensions.Side(model).Single(
+            d => d.Label.Contains("guard", StringComparison.Ordinal));
         Assert.Equal(told, drawn.Text);
         Assert.Equal(told, words.LeastSize(drawn.To.Y - drawn.From.Y));
-        Assert.Contains(DrawingSheets.Draw(model).Pages.SelectMany(p => BridgeForm.Tests.Output.Templates.PlacedTexts.Of(p.Content)), t => t.Text == "least guard " + new DrawingText(model.Parameters.Units).LeastSize(drawn.To.Y - drawn.From.Y));
+        Assert.Contains(
+            DrawingSheets.Draw(model).Pages.SelectMany(p => BridgeForm.Tests.Output.Templates.PlacedTexts.Of(p.Content)),
+            t => t.Text == "least guard " + new DrawingText(model.Parameters.Units).LeastSize(drawn.To.Y - drawn.From.Y));
     }
 
     /// <summary>
@@ -51,7 +57,8 @@ public sealed class StationsTests
     {
         var (model, layout) = Read(name);
         var (deck, cap, node) = (Stations.DeckAt(layout, 0), Stations.CapAt(layout, 0), layout.Poses[0].Node.Y);
-        var texts = DrawingSheets.Draw(model).Pages.SelectMany(p => BridgeForm.Tests.Output.Templates.PlacedTexts.Of(p.Content)).Select(t => t.Text).ToList();
+        var texts = DrawingSheets.Draw(model).Pages.SelectMany(
+            p => BridgeForm.Tests.Output.Templates.PlacedTexts.Of(p.Content)).Select(t => t.Text).ToList();
         var words = new DrawingText(model.Parameters.Units);
         Assert.Contains("deck to cap's top " + words.Size(cap - deck), texts);
         Assert.Contains("rope's axis to cap's top " + words.Size(cap - node), texts);
@@ -60,7 +67,9 @@ public sealed class StationsTests
     /// <summary>A part is drawn with its piece's solid, which may differ from it by the shop tolerance.</summary>
     private const double Alike = 0.0006;
 
-    /// <summary>The joint of the boards, or the gap of two treads, has no solid over it; the neighbours' tops are carried on so far.</summary>
+    /// <summary>
+    /// The joint of the boards, or the gap of two treads, has no solid over it; the neighbours' tops are carried on so far.
+    /// </summary>
     private const double Joint = 0.06;
 
     private const string Steep = """
@@ -121,7 +130,8 @@ public sealed class StationsTests
             {
                 var corners = solid.Vertices.Select(place.Placement.ToWorld).ToList();
                 // The upper face looks up more than any other; its corners, the outermost along x.
-                var up = solid.Faces.Select(f => (Normal: place.Placement.DirectionToWorld(f.Plane.Normal), f.Loops)).MaxBy(f => f.Normal.Y);
+                var up = solid.Faces.Select(f => (Normal: place.Placement.DirectionToWorld(f.Plane.Normal), f.Loops)).MaxBy(
+                    f => f.Normal.Y);
                 var face = up.Loops.SelectMany(l => l).Select(v => corners[v]).OrderBy(c => c.X).ToList();
                 tops.Add((face[0], face[^1]));
             }

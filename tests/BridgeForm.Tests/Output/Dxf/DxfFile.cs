@@ -37,7 +37,12 @@ internal sealed class DxfFile
 
     /// <summary>The tags of a header variable.</summary>
     public IReadOnlyList<string> Header(string name) =>
-        [.. Tags.SkipWhile(t => t.Code != 9 || !string.Equals(t.Value, name, StringComparison.Ordinal)).Skip(1).TakeWhile(t => t.Code is not (9 or 0)).Select(t => t.Value)];
+        [
+            .. Tags.SkipWhile(t => t.Code != 9 || !string.Equals(t.Value, name, StringComparison.Ordinal))
+                .Skip(1)
+                .TakeWhile(t => t.Code is not (9 or 0))
+                .Select(t => t.Value),
+        ];
 
     private static IEnumerable<DxfRecord> Split(IReadOnlyList<(int Code, string Value)> tags)
     {

@@ -45,8 +45,11 @@ public sealed class DxfWriterTests
             file.Records.Where(r => string.Equals(r.Type, "SECTION", StringComparison.Ordinal)).Select(r => r.First(2)));
         Assert.Equal(
             ["APPID", "BLOCK_RECORD", "DIMSTYLE", "LAYER", "LTYPE", "STYLE", "UCS", "VIEW", "VPORT"],
-            file.Records.Where(r => string.Equals(r.Type, "TABLE", StringComparison.Ordinal)).Select(r => r.First(2)).Order(StringComparer.Ordinal));
-        Assert.Equal(["*Model_Space", "*Paper_Space"], file.Records.Where(r => string.Equals(r.Type, "BLOCK", StringComparison.Ordinal)).Select(r => r.First(2)));
+            file.Records.Where(r => string.Equals(r.Type, "TABLE", StringComparison.Ordinal)).Select(r => r.First(2)).Order(
+                StringComparer.Ordinal));
+        Assert.Equal(
+            ["*Model_Space", "*Paper_Space"],
+            file.Records.Where(r => string.Equals(r.Type, "BLOCK", StringComparison.Ordinal)).Select(r => r.First(2)));
     }
 
     [Theory]
@@ -81,7 +84,9 @@ public sealed class DxfWriterTests
     [MemberData(nameof(Names))]
     public void Polylines_are_closed_with_as_many_corners_as_they_say(string name)
     {
-        foreach (var polyline in new DxfFile(DxfSamples.Bytes(name)).Entities.Where(e => string.Equals(e.Type, "LWPOLYLINE", StringComparison.Ordinal)))
+        foreach (
+            var polyline in new DxfFile(DxfSamples.Bytes(name)).Entities.Where(
+                e => string.Equals(e.Type, "LWPOLYLINE", StringComparison.Ordinal)))
         {
             var corners = polyline.Numbers(10).Zip(polyline.Numbers(20)).ToList();
             Assert.Equal(polyline.First(90), corners.Count.ToString(CultureInfo.InvariantCulture));
@@ -94,7 +99,8 @@ public sealed class DxfWriterTests
     [MemberData(nameof(Names))]
     public void Numbers_have_neither_exponent_nor_negative_zero(string name)
     {
-        var numbers = new DxfFile(DxfSamples.Bytes(name)).Tags.Where(t => t.Code is >= 10 and < 60 or >= 140 and < 148).Select(t => t.Value);
+        var numbers = new DxfFile(DxfSamples.Bytes(name)).Tags.Where(t => t.Code is >= 10 and < 60 or >= 140 and < 148).Select(
+            t => t.Value);
         Assert.All(numbers, n => Assert.Matches("^(?!-0(\\.0+)?$)-?[0-9]+\\.[0-9]+$", n));
     }
 

@@ -35,15 +35,20 @@ public sealed class GltfWriterTests
     public void Parts_carry_what_they_are()
     {
         var parts = new GlbFile(Bytes(SampleModel.Small)).Parts();
-        Assert.Equal("""{"mark":"P1L","role":"post","stock":"treated","frame":"F01"}""", parts["bridge/frames/F01/post-left"].GetProperty("extras").GetRawText());
-        Assert.Equal("""{"mark":"R1","role":"rail","stock":"cedar","bay":"B02"}""", parts["bridge/bays/B02/rail-left-1"].GetProperty("extras").GetRawText());
+        Assert.Equal(
+            """{"mark":"P1L","role":"post","stock":"treated","frame":"F01"}""",
+            parts["bridge/frames/F01/post-left"].GetProperty("extras").GetRawText());
+        Assert.Equal(
+            """{"mark":"R1","role":"rail","stock":"cedar","bay":"B02"}""",
+            parts["bridge/bays/B02/rail-left-1"].GetProperty("extras").GetRawText());
     }
 
     [Fact]
     public void Occurrences_share_the_mesh_of_their_piece()
     {
         var file = new GlbFile(Bytes(SampleModel.Small));
-        var meshes = file.Parts().Where(p => p.Key.EndsWith("/base", StringComparison.Ordinal)).Select(p => p.Value.GetProperty("mesh").GetInt32());
+        var meshes = file.Parts().Where(p => p.Key.EndsWith("/base", StringComparison.Ordinal)).Select(
+            p => p.Value.GetProperty("mesh").GetInt32());
         Assert.Single(meshes.Distinct());
         Assert.Equal(SampleModel.Small.Pieces.Length + 2, file.Json.GetProperty("meshes").GetArrayLength());
     }
@@ -56,7 +61,8 @@ public sealed class GltfWriterTests
         {
             var mesh = file.Mesh(i);
             AssertClosed(mesh.Positions, mesh.Indices);
-            Assert.InRange(Volume(mesh.Positions, mesh.Indices) / SampleModel.Small.Pieces[i].Volume, 1 - SinglePrecision, 1 + SinglePrecision);
+            Assert.InRange(
+                Volume(mesh.Positions, mesh.Indices) / SampleModel.Small.Pieces[i].Volume, 1 - SinglePrecision, 1 + SinglePrecision);
             AssertNormals(mesh, 1 - SinglePrecision);
         }
     }
@@ -96,7 +102,8 @@ public sealed class GltfWriterTests
     public void Rotation_of_any_axes_turns_the_world_into_them()
     {
         var number = Gen.Double[-1, 1];
-        Gen.Select(number, number, number, number).Where((a, b, c, d) => (a * a) + (b * b) + (c * c) + (d * d) > 0.01).Sample((a, b, c, d) =>
+        Gen.Select(number, number, number, number).Where((a, b, c, d) => (a * a) + (b * b) + (c * c) + (d * d) > 0.01).Sample(
+            (a, b, c, d) =>
         {
             var k = 1 / Math.Sqrt((a * a) + (b * b) + (c * c) + (d * d));
             double[] q = [a * k, b * k, c * k, d * k];

@@ -46,14 +46,17 @@ public sealed partial class PdfStructureTests
     {
         var bytes = PdfFile.Bytes(Book(title));
         var text = Encoding.Latin1.GetString(bytes);
-        var table = int.Parse(text.AsSpan(text.LastIndexOf("startxref\n", StringComparison.Ordinal) + 10).TrimEnd("\n%EOF"), CultureInfo.InvariantCulture);
+        var table = int.Parse(
+            text.AsSpan(text.LastIndexOf("startxref\n", StringComparison.Ordinal) + 10).TrimEnd("\n%EOF"), CultureInfo.InvariantCulture);
         Assert.Equal("xref\n0 ", text.Substring(table, 7));
         var rows = Row().Matches(text[table..]).ToList();
-        Assert.Equal(rows.Count + 1, int.Parse(text.AsSpan(table + 7, text.IndexOf('\n', table + 7) - table - 7), CultureInfo.InvariantCulture));
+        Assert.Equal(
+            rows.Count + 1, int.Parse(text.AsSpan(table + 7, text.IndexOf('\n', table + 7) - table - 7), CultureInfo.InvariantCulture));
         for (var n = 1; n <= rows.Count; n++)
         {
             var at = int.Parse(rows[n - 1].Groups["at"].ValueSpan, CultureInfo.InvariantCulture);
-            Assert.StartsWith(FormattableString.Invariant($"{n} 0 obj\n<<"), text[at..Math.Min(text.Length, at + 20)], StringComparison.Ordinal);
+            Assert.StartsWith(
+                FormattableString.Invariant($"{n} 0 obj\n<<"), text[at..Math.Min(text.Length, at + 20)], StringComparison.Ordinal);
         }
 
         Assert.NotEmpty(Streams(bytes));
@@ -63,7 +66,8 @@ public sealed partial class PdfStructureTests
     [Fact]
     public void Every_packed_stream_ends_with_its_checksum()
     {
-        var streams = Streams(PdfFile.Bytes(Book("A book"))).Where(s => s.Dictionary.Contains("/FlateDecode", StringComparison.Ordinal)).ToList();
+        var streams =
+            Streams(PdfFile.Bytes(Book("A book"))).Where(s => s.Dictionary.Contains("/FlateDecode", StringComparison.Ordinal)).ToList();
         Assert.True(streams.Count >= 4); // a page, a font's file, its table of characters …
         Assert.All(streams, s =>
         {

@@ -14,7 +14,8 @@ public sealed partial class PdfWriterTests
 
     private const string Words = "Long point ⌀ 1/4 in · 8.0° → Ø½″";
 
-    private static SheetPage Page(double width, double height) => new(width, height, new Sheet("Ticks", PageLayers.All, [.. Entities(width, height)]));
+    private static SheetPage Page(double width, double height) =>
+        new(width, height, new Sheet("Ticks", PageLayers.All, [.. Entities(width, height)]));
 
     private static SheetBook Book { get; } = new("A book", [Page(0.2159, 0.2794), Page(0.594, 0.841)]);
 
@@ -31,7 +32,8 @@ public sealed partial class PdfWriterTests
     {
         var text = Encoding.Latin1.GetString(PdfFile.Bytes(Book));
         Assert.Contains("/CreationDate(D:20000101000000", text, StringComparison.Ordinal);
-        Assert.DoesNotContain(TimeProvider.System.GetUtcNow().Year.ToString(CultureInfo.InvariantCulture) + "-", text, StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            TimeProvider.System.GetUtcNow().Year.ToString(CultureInfo.InvariantCulture) + "-", text, StringComparison.Ordinal);
         Assert.Contains("/PrintScaling/None", text, StringComparison.Ordinal);
     }
 
@@ -85,7 +87,8 @@ public sealed partial class PdfWriterTests
     public void What_lies_outside_a_window_is_not_drawn()
     {
         var content = new Sheet("Line", PageLayers.All, [new SheetLine(PageLayers.Cut, new(0, 0), new(1, 0))]);
-        var sheet = new Sheet("Window", PageLayers.All, [new SheetWindow(PageLayers.Cut, content, new SheetBox(0.3, -0.01, 0.35, 0.01), new(0.05, 0.05))]);
+        var sheet = new Sheet(
+            "Window", PageLayers.All, [new SheetWindow(PageLayers.Cut, content, new SheetBox(0.3, -0.01, 0.35, 0.01), new(0.05, 0.05))]);
         var raster = Raster.Of(new SheetBook("Window", [new SheetPage(0.15, 0.1, sheet)]));
         Assert.Equal(0.075, raster.InkX(0.075, 0.06, 0.07), TenthOfAMillimetre);
         Assert.Equal(0.06, raster.InkY(0.0501, 0.06, 0.01), TenthOfAMillimetre);

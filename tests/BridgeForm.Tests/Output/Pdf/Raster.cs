@@ -71,7 +71,8 @@ internal sealed class Raster
     {
         var column = (int)(x * PixelsPerMetre);
         return Centre(
-            (int)((y - reach) * PixelsPerMetre), (int)((y + reach) * PixelsPerMetre), i => _file[_data + ((Height - 1 - i) * Width) + column]);
+            (int)((y - reach) * PixelsPerMetre), (int)((y + reach) * PixelsPerMetre),
+            i => _file[_data + ((Height - 1 - i) * Width) + column]);
     }
 
     private static double Centre(int from, int to, Func<int, byte> grey)

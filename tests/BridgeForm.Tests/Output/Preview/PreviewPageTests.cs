@@ -49,7 +49,9 @@ public sealed class PreviewPageTests(PreviewPage page) : IClassFixture<PreviewPa
 
     [Fact]
     public void Every_check_of_the_script_is_asked_for() =>
-        Assert.Empty(page.Names.Except([.. Asked, .. Sample.Names.SelectMany(n => AskedOfEverySample.Select(c => n + " " + c))], StringComparer.Ordinal));
+        Assert.Empty(
+            page.Names.Except(
+                [.. Asked, .. Sample.Names.SelectMany(n => AskedOfEverySample.Select(c => n + " " + c))], StringComparer.Ordinal));
 
     /// <summary>Builds the bundle anew from its TypeScript and compares it, byte by byte, with the one that is embedded.</summary>
     [Fact]

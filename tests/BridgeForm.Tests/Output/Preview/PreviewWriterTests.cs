@@ -20,7 +20,9 @@ public sealed partial class PreviewWriterTests
     {
         var page = Page(Garden.Value);
         Assert.DoesNotMatch(@"\{\{\w+\}\}", page);
-        Assert.Contains("default-src 'none'; script-src 'unsafe-inline'; style-src 'unsafe-inline'; img-src data: blob:", page, StringComparison.Ordinal);
+        Assert.Contains(
+            "default-src 'none'; script-src 'unsafe-inline'; style-src 'unsafe-inline'; img-src data: blob:", page,
+            StringComparison.Ordinal);
         Assert.DoesNotMatch(@"<(link|iframe|object|embed|base)\b", Markup(page));
         Assert.DoesNotMatch(@"\b(src|href)=""[^""]", Markup(page));
     }
@@ -38,8 +40,10 @@ public sealed partial class PreviewWriterTests
     public void What_fails_stands_in_the_page_without_a_script()
     {
         var check = Garden.Value.Checks[0];
-        string With(CheckStatus status) => Markup(Page(Garden.Value with { Checks = [check with { Status = status, Title = "Boards & rails" }] }));
-        Assert.Contains("""<p id="fails">Does not hold: boards &amp; rails. See the checks.</p>""", With(CheckStatus.Fail), StringComparison.Ordinal);
+        string With(CheckStatus status) =>
+            Markup(Page(Garden.Value with { Checks = [check with { Status = status, Title = "Boards & rails" }] }));
+        Assert.Contains(
+            """<p id="fails">Does not hold: boards &amp; rails. See the checks.</p>""", With(CheckStatus.Fail), StringComparison.Ordinal);
         Assert.Contains("""<p id="fails" hidden></p>""", With(CheckStatus.Pass), StringComparison.Ordinal);
     }
 

@@ -36,7 +36,8 @@ public sealed class ProfileSheetTests
     public void Outline_begins_at_the_origin_and_is_as_long_as_the_wide_face(string mark)
     {
         var outline = Polylines(mark, ProfileLayers.Outline)[0];
-        var top = All[mark].Solid.Faces.Single(f => f.Plane.Normal.Z > 0.999999).Loops[0].Select(v => All[mark].Solid.Vertices[v].X).ToList();
+        var top =
+            All[mark].Solid.Faces.Single(f => f.Plane.Normal.Z > 0.999999).Loops[0].Select(v => All[mark].Solid.Vertices[v].X).ToList();
         Assert.True(outline.Closed);
         Assert.Equal(0, outline.Vertices.Min(v => v.X), Close);
         Assert.Equal(0, outline.Vertices.Min(v => v.Y), Close);
@@ -94,7 +95,8 @@ public sealed class ProfileSheetTests
         Assert.Equal(2, pockets.Count);
         Assert.All(pockets, p => Assert.Equal(0.875 * SamplePieces.Inch * SamplePieces.Wide, Area(p), Close));
         Assert.Equal(6 * SamplePieces.Inch, pockets[0].Vertices.Average(v => v.X), Close);
-        Assert.Equal(2, Entities<SheetText>("B1", ProfileLayers.Channel).Count(t => t.Text.Contains("0.625 in deep", StringComparison.Ordinal)));
+        Assert.Equal(
+            2, Entities<SheetText>("B1", ProfileLayers.Channel).Count(t => t.Text.Contains("0.625 in deep", StringComparison.Ordinal)));
     }
 
     [Fact]
@@ -111,7 +113,10 @@ public sealed class ProfileSheetTests
         var face = Polylines("B1", ProfileLayers.Outline)[1];
         Assert.Equal(4, circles.Count);
         Assert.All(circles, c => Assert.Equal(face.Vertices.Average(v => v.Y), c.Center.Y, Close));
-        Assert.Equal(4, Entities<SheetText>("B1", ProfileLayers.Drill).Count(t => t.Text.StartsWith("⌀ 0.25 in 2 in deep, at ", StringComparison.Ordinal)));
+        Assert.Equal(
+            4,
+            Entities<SheetText>("B1", ProfileLayers.Drill).Count(
+                t => t.Text.StartsWith("⌀ 0.25 in 2 in deep, at ", StringComparison.Ordinal)));
     }
 
     [Fact]
@@ -176,7 +181,8 @@ public sealed class ProfileSheetTests
     {
         var texts = Entities<SheetText>("B1", ProfileLayers.Dim).Select(t => t.Text).ToList();
         Assert.Equal(["51.25 in", "50 in", "48.75 in", "7.25 in", "6 in", "4.75 in"], texts);
-        var reach = Entities<SheetLine>("B1", ProfileLayers.Dim).Where(l => l.From.X is 0 && l.To.X > 0.05).Select(l => l.To.X / SamplePieces.Inch);
+        var reach = Entities<SheetLine>("B1", ProfileLayers.Dim).Where(l => l.From.X is 0 && l.To.X > 0.05).Select(
+            l => l.To.X / SamplePieces.Inch);
         Assert.Equal([51.25, 50, 48.75, 7.25, 6, 4.75], reach, (a, b) => Math.Abs(a - b) < 1e-9);
     }
 
@@ -211,7 +217,10 @@ public sealed class ProfileSheetTests
 
     private static List<T> Entities<T>(string mark, string layer)
         where T : SheetEntity =>
-        [.. ProfileSheet.Draw(All[mark], SampleUnits.Imperial).Entities.OfType<T>().Where(e => string.Equals(e.Layer, layer, StringComparison.Ordinal))];
+        [
+            .. ProfileSheet.Draw(All[mark], SampleUnits.Imperial).Entities.OfType<T>().Where(
+                e => string.Equals(e.Layer, layer, StringComparison.Ordinal)),
+        ];
 
     /// <summary>Shoelace formula; positive when counter-clockwise.</summary>
     private static double Area(SheetPolyline p) => p.Vertices

@@ -24,7 +24,8 @@ public sealed class DxfRefereeTests
         double[] extents = [.. seen.GetProperty("extents").EnumerateArray().Select(v => v.GetDouble())];
         const double roundOff = 1e-5; // ezdxf bends bulges into many short lines; the file has six decimals.
         Assert.True(
-            extents[0] <= box[0] + roundOff && extents[1] <= box[1] + roundOff && extents[2] >= box[2] - roundOff && extents[3] >= box[3] - roundOff,
+            extents[0] <= box[0] + roundOff && extents[1] <= box[1] + roundOff && extents[2] >= box[2] - roundOff
+                && extents[3] >= box[3] - roundOff,
             $"{string.Join(' ', extents)} does not contain {string.Join(' ', box)}");
     });
 

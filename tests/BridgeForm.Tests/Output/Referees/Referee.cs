@@ -14,7 +14,8 @@ internal static class Referee
         Assert.True(
             Directory.Exists(Path.Combine(Folder, "node_modules")),
             "The npm referees are not installed: run `npm ci` in tests/referees.");
-        return Run("node", "Node.js is not installed: the referees in tests/referees need it.", [Path.Combine(Folder, script), .. arguments]);
+        return Run(
+            "node", "Node.js is not installed: the referees in tests/referees need it.", [Path.Combine(Folder, script), .. arguments]);
     }
 
     /// <summary>Runs a script of tests/referees with the first Python that has ezdxf and gives what it printed.</summary>
@@ -64,7 +65,8 @@ internal static class Referee
         new[] { "python3", "/usr/bin/python3" }.FirstOrDefault(p => Start(p, ["-c", "import ezdxf"]) is { Code: 0 }));
 
     private static Lazy<string?> PythonWithScipy { get; } = new(() =>
-        new[] { "python3", "/usr/bin/python3" }.FirstOrDefault(p => Start(p, ["-c", "import scipy.optimize, scipy.sparse"]) is { Code: 0 }));
+        new[] { "python3", "/usr/bin/python3" }.FirstOrDefault(
+            p => Start(p, ["-c", "import scipy.optimize, scipy.sparse"]) is { Code: 0 }));
 
     private static string Folder { get; } = FindFolder();
 

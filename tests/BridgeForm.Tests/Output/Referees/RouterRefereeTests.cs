@@ -27,7 +27,8 @@ public sealed class RouterRefereeTests
         Assert.True(browser.GetProperty("closed").GetBoolean());
 
         Assert.Contains(
-            string.Create(CultureInfo.InvariantCulture, $"Feature Count: {expected.Count}\n"), Referee.Ogrinfo("-so", "-al", path), StringComparison.Ordinal);
+            string.Create(CultureInfo.InvariantCulture, $"Feature Count: {expected.Count}\n"), Referee.Ogrinfo("-so", "-al", path),
+            StringComparison.Ordinal);
     });
 
     private static List<string> Expected(string name) =>

@@ -54,7 +54,8 @@ public sealed class StockRefereeTests
     private static CuttingProblem Problem(int seed)
     {
         var random = new Random(seed);
-        var lengths = Enumerable.Range(0, random.Next(2, 10)).Select(_ => Math.Round(0.6 + (1.8 * random.NextDouble()), 4)).Distinct().OrderDescending().ToArray();
+        var lengths = Enumerable.Range(0, random.Next(2, 10)).Select(
+            _ => Math.Round(0.6 + (1.8 * random.NextDouble()), 4)).Distinct().OrderDescending().ToArray();
         BoardSize[] boards = (seed % 3) switch
         {
             0 => [new(4.8768, 1)],

@@ -16,7 +16,8 @@ public sealed class ReportWriterTests
     [InlineData("ropes", "bays chord design_horizontal design_max_tension stressed_length unstressed_length end_slopes_deg hoisting")]
     [InlineData("ropes/hoisting/0", "stage temperature_c sag horizontal")]
     [InlineData("nodes/0", "frame x y slope_deg mark load")]
-    [InlineData("pieces/0", "mark role quantity stock section width thickness blank_length volume mass exposed_cut_area ends channels holes routable occurrences")]
+    [InlineData("pieces/0", "mark role quantity stock section width thickness blank_length volume mass exposed_cut_area ends channels "
+        + "holes routable occurrences")]
     [InlineData("pieces/0/ends/1", "mitre_deg bevel_deg edge_deg in_reach wedge_deg")]
     [InlineData("pieces/0/channels/0", "center width depth floor_slope_deg")]
     [InlineData("pieces/0/holes/0", "face x across diameter depth")]

@@ -54,7 +54,9 @@ public sealed class RouterBoardTests
             var layout = RouterBoard.Lay(board, s_pieces, s_model.Parameters.Shop);
             Assert.Equal(layout.Reason is null, layout.Sheet() is not null);
             var sawn = board.Pieces.Select(p => p.Mark).Where(m => !s_pieces[m].NotRoutable.IsEmpty).Distinct().ToList();
-            Assert.Equal(sawn.Count == board.Pieces.Select(p => p.Mark).Distinct().Count(), layout.Reason?.StartsWith("not for the router", StringComparison.Ordinal) ?? false);
+            Assert.Equal(
+                sawn.Count == board.Pieces.Select(p => p.Mark).Distinct().Count(),
+                layout.Reason?.StartsWith("not for the router", StringComparison.Ordinal) ?? false);
             if (layout.Reason?.StartsWith("no room", StringComparison.Ordinal) ?? false)
             {
                 continue;
@@ -76,7 +78,8 @@ public sealed class RouterBoardTests
         var shop = s_model.Parameters.Shop with { Trim = 0 };
         PlannedBoard Board(double gap) => new(
             1, piece.Stock, piece.Section, (2 * piece.BlankLength) + gap,
-            [new(piece.Mark, "a", piece.BlankLength, 0), new(piece.Mark, "b", piece.BlankLength, piece.BlankLength + shop.Kerf)], 0, shop.Kerf, null);
+            [new(piece.Mark, "a", piece.BlankLength, 0), new(piece.Mark, "b", piece.BlankLength, piece.BlankLength + shop.Kerf)], 0,
+            shop.Kerf, null);
         Assert.Contains("no room", RouterBoard.Lay(Board(shop.Kerf), s_pieces, shop).Reason, StringComparison.Ordinal);
         Assert.Null(RouterBoard.Lay(Board(shop.RouterBit), s_pieces, shop).Reason);
     }
@@ -84,7 +87,8 @@ public sealed class RouterBoardTests
     [Fact]
     public void Tabs_lie_across_the_end_cuts_and_only_when_asked_for()
     {
-        var board = s_model.StockPlan.Boards.First(b => RouterBoard.Lay(b, s_pieces, s_model.Parameters.Shop) is { Reason: null, LeftOut: null });
+        var board = s_model.StockPlan.Boards.First(
+            b => RouterBoard.Lay(b, s_pieces, s_model.Parameters.Shop) is { Reason: null, LeftOut: null });
         var with = RouterBoard.Lay(board, s_pieces, s_model.Parameters.Shop).Sheet()!.Entities.Where(e => e.Layer is "TAB-3.0MM").ToList();
         Assert.Equal(board.Pieces.Length + 1, with.Count);
         var without = RouterBoard.Lay(board, s_pieces, s_model.Parameters.Shop with { Tabs = false }).Sheet()!;

@@ -62,7 +62,9 @@ public sealed partial class RouterSheetTests
         double[] low = [.. file.Header("$EXTMIN").Take(2).Select(v => double.Parse(v, System.Globalization.CultureInfo.InvariantCulture))];
         double[] high = [.. file.Header("$EXTMAX").Take(2).Select(v => double.Parse(v, System.Globalization.CultureInfo.InvariantCulture))];
         var corners = file.Entities.Where(e => e.Type is "LWPOLYLINE").SelectMany(Outlines.Corners).ToList();
-        Assert.All(corners, c => Assert.True(c.X >= low[0] - Written && c.Y >= low[1] - Written && c.X <= high[0] + Written && c.Y <= high[1] + Written));
+        Assert.All(
+            corners,
+            c => Assert.True(c.X >= low[0] - Written && c.Y >= low[1] - Written && c.X <= high[0] + Written && c.Y <= high[1] + Written));
         var wood = file.Entities.Where(e => e.First(8) is "OUTLINE").SelectMany(Outlines.Corners).ToList();
         Assert.Equal(0, wood.Min(c => c.Y), Written);
         Assert.True(name.Contains("boards", StringComparison.Ordinal) || Math.Abs(wood.Min(c => c.X)) < Written);
@@ -73,7 +75,8 @@ public sealed partial class RouterSheetTests
     public void Area_times_thickness_is_the_volume_of_prisms()
     {
         var seen = 0;
-        foreach (var piece in RouterFiles.Garden.Pieces.Where(p => p.NotRoutable.IsEmpty && p.Shape.Channels.IsEmpty && p.Shape.Holes.IsEmpty))
+        foreach (
+            var piece in RouterFiles.Garden.Pieces.Where(p => p.NotRoutable.IsEmpty && p.Shape.Channels.IsEmpty && p.Shape.Holes.IsEmpty))
         {
             var area = Outlines.Area(RouterFiles.File("garden/router/" + piece.Mark).Entities.Single()) * Inch * Inch;
             Assert.Equal(piece.Volume, area * piece.Shape.Thickness, piece.Volume * 1e-6);
@@ -145,6 +148,8 @@ public sealed partial class RouterSheetTests
     private static double Length((double X, double Y, double Bulge) a, (double X, double Y, double Bulge) b) =>
         Math.Sqrt(((a.X - b.X) * (a.X - b.X)) + ((a.Y - b.Y) * (a.Y - b.Y)));
 
-    [GeneratedRegex(@"^(OUTLINE|CHANNEL-[0-9]+\.[0-9]MM|DRILL-THROUGH|DRILL-[0-9]+\.[0-9]MM|TAB-[0-9]+\.[0-9]MM)$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(
+        @"^(OUTLINE|CHANNEL-[0-9]+\.[0-9]MM|DRILL-THROUGH|DRILL-[0-9]+\.[0-9]MM|TAB-[0-9]+\.[0-9]MM)$",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Layer();
 }

@@ -41,10 +41,15 @@ internal static class SampleModel
         [
             Placed(SamplePieces.Base, frames, "base", f => Placement.FromLengthAndThickness(f.At(0, 0, -0.7), Vector3d.UnitZ, -f.Along)),
             Placed(SamplePieces.Post, frames, "post-left", f => Leaning(f, -0.45), [.. Enumerable.Range(0, extraParts)]),
-            Placed(SamplePieces.Rail, frames[1..], "rail-left-1", f => Placement.FromLengthAndThickness(f.At(-0.9, 0.5, -0.4), f.Along, Vector3d.UnitZ), bay: true),
-            Placed(SamplePieces.Board, frames[1..], "board-1", f => Placement.FromLengthAndThickness(f.At(-0.9, 0.1, 0), f.Along, f.Up), bay: true),
+            Placed(
+                SamplePieces.Rail, frames[1..], "rail-left-1",
+                f => Placement.FromLengthAndThickness(f.At(-0.9, 0.5, -0.4), f.Along, Vector3d.UnitZ), bay: true),
+            Placed(
+                SamplePieces.Board, frames[1..], "board-1", f => Placement.FromLengthAndThickness(f.At(-0.9, 0.1, 0), f.Along, f.Up),
+                bay: true),
         ];
-        var ids = pieces.SelectMany(p => p.Occurrences).Select(o => o.Id).ToLookup(id => id[..id.IndexOf('/', StringComparison.Ordinal)], StringComparer.Ordinal);
+        var ids = pieces.SelectMany(p => p.Occurrences).Select(o => o.Id).ToLookup(
+            id => id[..id.IndexOf('/', StringComparison.Ordinal)], StringComparer.Ordinal);
         var groups = frames.Select(f => f.Name).Concat(frames[1..].Select(f => "B" + f.Name[1..]));
         return new BridgeModel
         {
@@ -57,12 +62,21 @@ internal static class SampleModel
             Marks = [.. frames.Select((f, i) => new RopeMark(f.Name, i * 0.9017, i * 0.9021))],
             Cases =
             [
-                new LoadCaseResult { Id = "dead", Title = "Bridge, empty", Shape = Rope(bays), ReactionA = new(-1, 2.5), ReactionB = new(1, 2.5) },
+                new LoadCaseResult
+                {
+                    Id = "dead",
+                    Title = "Bridge, empty",
+                    Shape = Rope(bays),
+                    ReactionA = new(-1, 2.5),
+                    ReactionB = new(1, 2.5),
+                },
                 new LoadCaseResult { Id = "hot", Title = "Hot", Shape = null, Failure = "no equilibrium found" },
             ],
             Checks =
             [
-                new CheckResult("rope-strength", "Rope's strength, \"as is\"", CheckStatus.Fail, 12000, 9000.5, "N", 1.3333, "common practice, no source", "H / T"),
+                new CheckResult(
+                    "rope-strength", "Rope's strength, \"as is\"", CheckStatus.Fail, 12000, 9000.5, "N", 1.3333,
+                    "common practice, no source", "H / T"),
                 new CheckResult("sway", "Sway", CheckStatus.Engineer, 0, null, "1", null, "common practice, no source", "–"),
             ],
             RopeLines = [Line("left", -0.5588, bays), Line("right", 0.5588, bays)],
@@ -93,7 +107,8 @@ internal static class SampleModel
     }
 
     private static Piece Placed(
-        Piece piece, ImmutableArray<FramePose> frames, string name, Func<FramePose, Placement> place, ImmutableArray<int> extra = default, bool bay = false)
+        Piece piece, ImmutableArray<FramePose> frames, string name, Func<FramePose, Placement> place, ImmutableArray<int> extra = default,
+        bool bay = false)
     {
         string Id(FramePose f) => (bay ? "B" + f.Name[1..] : f.Name) + "/" + name;
         var occurrences =
@@ -118,5 +133,6 @@ internal static class SampleModel
         Sag = 0.02,
     };
 
-    private static RopeLine Line(string name, double z, int bays) => new(name, 0.0095, [.. Enumerable.Range(0, bays + 1).Select(i => Node(i, bays) + new Vector3d(0, 0, z))]);
+    private static RopeLine Line(string name, double z, int bays) =>
+        new(name, 0.0095, [.. Enumerable.Range(0, bays + 1).Select(i => Node(i, bays) + new Vector3d(0, 0, z))]);
 }

@@ -48,7 +48,8 @@ internal static class SamplePieces
             ],
         });
 
-        static FaceOrigin SideOrigin(int i) => i switch { 1 or 2 or 3 or 5 or 6 or 7 => FaceOrigin.Channel, 9 or 11 => FaceOrigin.Cut, _ => FaceOrigin.Stock };
+        static FaceOrigin SideOrigin(int i) =>
+            i switch { 1 or 2 or 3 or 5 or 6 or 7 => FaceOrigin.Channel, 9 or 11 => FaceOrigin.Cut, _ => FaceOrigin.Stock };
     }
 
     public static double Radians(double degrees) => degrees * Math.PI / 180;
@@ -62,7 +63,8 @@ internal static class SamplePieces
         [
             (0, -Thin / 2), .. Notch(center, width, -Thin / 2, -(Thin / 2) + depth), (length, -Thin / 2), (length, Thin / 2), (0, Thin / 2),
         ];
-        var solid = Prism.AlongY(profile, Wide, i => i is 1 or 2 or 3 ? FaceOrigin.Channel : i is 5 or 7 ? FaceOrigin.Cut : FaceOrigin.Stock);
+        var solid = Prism.AlongY(
+            profile, Wide, i => i is 1 or 2 or 3 ? FaceOrigin.Channel : i is 5 or 7 ? FaceOrigin.Cut : FaceOrigin.Stock);
         return Finished("B2", Role.Base, "treated", "2x4", solid, new CutStock(Wide, Thin, Square(0, -1), Square(length, 1))
         {
             Channels = [new Channel(StockFace.MinusZ, center, width, depth, 0)],

@@ -38,7 +38,8 @@ public sealed class SawCutTests
                 var meant = piece.Plane(cut.End);
                 var same = made.Normal.Dot(meant.Normal) < 0 ? made.Flipped() : made;
                 Assert.True((same.Normal - meant.Normal).Length < Exact, $"{cut}: normal {same.Normal}, should be {meant.Normal}");
-                Assert.True(cut.Stop is null || Math.Abs(same.Offset - meant.Offset) < Exact, $"{cut}: off by {same.Offset - meant.Offset}");
+                Assert.True(cut.Stop is null
+                    || Math.Abs(same.Offset - meant.Offset) < Exact, $"{cut}: off by {same.Offset - meant.Offset}");
             }
         },
         iter: 2000,

@@ -35,7 +35,8 @@ public sealed class ShopSheetTests
     {
         var ids = Order;
         Assert.Equal(Model.Value.Pieces.SelectMany(p => p.Occurrences).Count(), ids.Count);
-        var texts = Book("labels").Pages.SelectMany(p => PlacedTexts.Of(p.Content)).Select(t => t.Text).ToLookup(t => t, StringComparer.Ordinal);
+        var texts = Book("labels").Pages.SelectMany(p => PlacedTexts.Of(p.Content)).Select(t => t.Text).ToLookup(
+            t => t, StringComparer.Ordinal);
         Assert.All(ids, id => Assert.Single(texts[id]));
         Assert.Single(texts[FormattableString.Invariant($"No. {ids.Count}")]);
     }
@@ -61,7 +62,8 @@ public sealed class ShopSheetTests
     {
         var words = new SheetWords("A bridge", "A sheet", []) { NotChecked = ["2x4 white-oak no1"] };
         var page = new PageFrame(words, 0.2159, 0.2794).Page([], 1, 1);
-        Assert.Contains(PlacedTexts.Of(page.Content), t => t.Text.Contains("Not checked, no values: 2x4 white-oak no1.", StringComparison.Ordinal));
+        Assert.Contains(
+            PlacedTexts.Of(page.Content), t => t.Text.Contains("Not checked, no values: 2x4 white-oak no1.", StringComparison.Ordinal));
     }
 
     private static SheetBook Book(string name) => string.Equals(name, "saw", StringComparison.Ordinal)

@@ -34,7 +34,9 @@ public class SvgWriterTests
         Assert.Equal("M10,277L110,277", paths[0]);
 
         // A bulge of 1 is a half circle to the right of the way (DXF's definition): from 50 to 70 its radius is 10.
-        Assert.Matches("^M50,197A10,10 0 [01] [01],? ?70,197|^M50,197A10 10 0 [01] [01] 70,197", paths[1].Replace(", ", ",", StringComparison.Ordinal));
+        Assert.Matches(
+            "^M50,197A10,10 0 [01] [01],? ?70,197|^M50,197A10 10 0 [01] [01] 70,197",
+            paths[1].Replace(", ", ",", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -47,7 +47,8 @@ public sealed partial class FormulaTests : IDisposable
         }
 
         Assert.Contains(cells, c => double.TryParse(c, NumberStyles.Float, CultureInfo.InvariantCulture, out var n) && n < 0);
-        Assert.DoesNotContain(cells, c => c is ['\'', ..] && double.TryParse(c.AsSpan(1), NumberStyles.Float, CultureInfo.InvariantCulture, out _)
+        Assert.DoesNotContain(
+            cells, c => c is ['\'', ..] && double.TryParse(c.AsSpan(1), NumberStyles.Float, CultureInfo.InvariantCulture, out _)
             && c is not ("'-7" or "'+5" or "'-9"));
     }
 
@@ -73,7 +74,8 @@ public sealed partial class FormulaTests : IDisposable
     [Theory]
     [InlineData("a,b\n", "612C620A")]
     [InlineData("é\n", "EFBBBFC3A90A")] // the mark as RFC 3629, section 6, gives it
-    public void More_than_ascii_carries_the_mark(string text, string bytes) => Assert.Equal(bytes, Convert.ToHexString(CsvText.Bytes(text)));
+    public void More_than_ascii_carries_the_mark(string text, string bytes) =>
+        Assert.Equal(bytes, Convert.ToHexString(CsvText.Bytes(text)));
 
     [Fact]
     public void Every_table_with_more_than_ascii_carries_the_mark()
@@ -92,6 +94,8 @@ public sealed partial class FormulaTests : IDisposable
         return [.. Directory.GetFiles(_run.Path("out"), "*.csv").SelectMany(f => TableTests.Read(File.ReadAllText(f))).SelectMany(r => r)];
     }
 
-    [GeneratedRegex(@"^-(\d+(\.\d+)?|(\d+ ft )?(\d+-)?\d+(/\d+)? (in|ft|mm|m|lbf|N|kN|lb|kg|F|C)|\d+\.\d+ (in|mm|m|kN))$", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(
+        @"^-(\d+(\.\d+)?|(\d+ ft )?(\d+-)?\d+(/\d+)? (in|ft|mm|m|lbf|N|kN|lb|kg|F|C)|\d+\.\d+ (in|mm|m|kN))$",
+        RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex OurNumber();
 }

@@ -32,7 +32,11 @@ public sealed class TableTests
     [Fact]
     public void Cut_out_of_reach_says_how_it_is_made()
     {
-        var piece = SamplePieces.Post with { Far = new(1.22, 0, 0, InReach: false, Wedge: 0.35), Near = new(0, 1, 1, InReach: false, Wedge: 0) { NeedsTemplate = true } };
+        var piece = SamplePieces.Post with
+        {
+            Far = new(1.22, 0, 0, InReach: false, Wedge: 0.35),
+            Near = new(0, 1, 1, InReach: false, Wedge: 0) { NeedsTemplate = true },
+        };
         var rows = Read(CutList.Csv(SampleModel.Small with { Pieces = [piece] }, SampleUnits.Imperial));
         var row = rows[0].Zip(rows[1]).ToDictionary(p => p.First, p => p.Second, StringComparer.Ordinal);
         Assert.Equal("wedge", row["Far cut"]);
@@ -55,13 +59,19 @@ public sealed class TableTests
         var rows = Read(RopeMarkTable.Csv(model, SampleUnits.Imperial));
         Assert.Contains("Mark on new rope that will stretch 0.50 %", rows[0]);
         Assert.All(rows, r => Assert.Equal(rows[0].Count, r.Count));
-        Assert.Contains(rows, r => r[0] is "Cut length of one rope" && r[7] == (model.Ropework.Cut!.Length!.Value * 1000).ToString("F1", System.Globalization.CultureInfo.InvariantCulture));
+        Assert.Contains(
+            rows,
+            r => r[0] is "Cut length of one rope"
+                && r[7] == (model.Ropework.Cut!.Length!.Value * 1000).ToString("F1", System.Globalization.CultureInfo.InvariantCulture));
     }
 
     [Fact]
     public void Hoisting_table_has_every_stage_temperature_and_stretch()
     {
-        var rows = Read(HoistingSheet.Csv(Bridges.Build(Bridges.Garden), SampleUnits.Imperial, t => t.ToString("F0", System.Globalization.CultureInfo.InvariantCulture)));
+        var rows = Read(
+            HoistingSheet.Csv(
+                Bridges.Build(Bridges.Garden), SampleUnits.Imperial,
+                t => t.ToString("F0", System.Globalization.CultureInfo.InvariantCulture)));
         Assert.Equal(1 + (3 * 2 * 3) + 1, rows.Count);
         Assert.Equal("bare", rows[1][0]);
         Assert.Equal("set to the plain marks", rows[1][1]);
@@ -100,8 +110,10 @@ public sealed class TableTests
     {
         var model = Bridges.Build(Bridges.Garden);
         foreach (var csv in (string[])[
-            CutList.Csv(model, SampleUnits.Imperial), TreatmentTable.Csv(model, SampleUnits.Imperial), StockPlanTable.Csv(model, SampleUnits.Imperial),
-            HoistingSheet.Csv(model, SampleUnits.Imperial, t => "60 F"), KeeperTable.Csv(model), RopeMarkTable.Csv(model, SampleUnits.Imperial)])
+            CutList.Csv(model, SampleUnits.Imperial), TreatmentTable.Csv(model, SampleUnits.Imperial),
+            StockPlanTable.Csv(model, SampleUnits.Imperial),
+            HoistingSheet.Csv(model, SampleUnits.Imperial, t => "60 F"), KeeperTable.Csv(model),
+            RopeMarkTable.Csv(model, SampleUnits.Imperial)])
         {
             var rows = Read(csv);
             Assert.All(rows, r => Assert.Equal(rows[0].Count, r.Count));

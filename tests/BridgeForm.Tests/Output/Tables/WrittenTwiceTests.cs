@@ -7,7 +7,8 @@ namespace BridgeForm.Tests.Output.Tables;
 
 /// <summary>
 /// Quantities that a table gives twice, for people and in SI: read back here, by the definitions of the units (NIST SP 811,
-/// appendix B, from memory: 1 in = 25.4 mm, 1 lb = 0.45359237 kg, 1 lbf = 4.4482216152605 N, 1 US gal = 231 in³ = 128 fl oz), they are the same.
+/// appendix B, from memory: 1 in = 25.4 mm, 1 lb = 0.45359237 kg, 1 lbf = 4.4482216152605 N, 1 US gal = 231 in³ = 128 fl oz),
+/// they are the same.
 /// </summary>
 public sealed partial class WrittenTwiceTests
 {
@@ -47,7 +48,8 @@ public sealed partial class WrittenTwiceTests
                     var (least, most) = Read(row[people], unit);
                     var value = double.Parse(row[si], CultureInfo.InvariantCulture);
                     var half = Half(row[si]);
-                    Assert.True(value + half >= least && value - half <= most, $"{name}: {rows[0][people]} '{row[people]}' beside {row[si]} {unit}");
+                    Assert.True(value + half >= least
+                        && value - half <= most, $"{name}: {rows[0][people]} '{row[people]}' beside {row[si]} {unit}");
                     seen.Add(row[people].TrimStart('-', '0', '1', '2', '3', '4', '5', '6', '7', '8', '9', '.', '/', ' ') + "/" + unit);
                 }
             }
@@ -77,7 +79,9 @@ public sealed partial class WrittenTwiceTests
             Near(board.Leftover * 1e3, Cell(plan, row, "Leftover (mm)"), 0.05);
             Near(board.Waste * 1e3, Cell(plan, row, "Waste (mm)"), 0.05);
             // Nothing of a board is lost: what is bought is pieces, leftover and waste.
-            Near(board.Length * 1e3, (board.Pieces.Sum(p => p.BlankLength) * 1e3) + Cell(plan, row, "Leftover (mm)") + Cell(plan, row, "Waste (mm)"), 0.2);
+            Near(
+                board.Length * 1e3,
+                (board.Pieces.Sum(p => p.BlankLength) * 1e3) + Cell(plan, row, "Leftover (mm)") + Cell(plan, row, "Waste (mm)"), 0.2);
         }
 
         foreach (var (row, job) in plan.Skip(1).Where(r => r[0] == "sum").Zip(model.StockPlan.Jobs))
@@ -109,7 +113,8 @@ public sealed partial class WrittenTwiceTests
 
     private static double Middle(string text) => Read(text, "mm") is var (least, most) ? (least + most) / 2 : double.NaN;
 
-    private static void Near(double wanted, double read, double within) => Assert.InRange(read, wanted - within - 1e-9, wanted + within + 1e-9);
+    private static void Near(double wanted, double read, double within) =>
+        Assert.InRange(read, wanted - within - 1e-9, wanted + within + 1e-9);
 
     private static double Cell(List<List<string>> table, List<string> row, string head) =>
         double.Parse(row[table[0].IndexOf(head)], CultureInfo.InvariantCulture);
@@ -118,7 +123,8 @@ public sealed partial class WrittenTwiceTests
     {
         for (var si = 0; si < head.Count; si++)
         {
-            if (Bracketed().Match(head[si]) is { Success: true } match && head.IndexOf(match.Groups[1].Value) is var people and >= 0 && match.Groups[2].Value != "C")
+            if (Bracketed().Match(head[si]) is { Success: true } match && head.IndexOf(match.Groups[1].Value) is var people and >= 0
+                && match.Groups[2].Value != "C")
             {
                 yield return (people, si, match.Groups[2].Value);
             }
@@ -142,7 +148,8 @@ public sealed partial class WrittenTwiceTests
         return ((number - half) * size, (number + half) * size);
     }
 
-    private static double Half(string text) => 0.5000001 * Math.Pow(10, text.IndexOf('.', StringComparison.Ordinal) is var dot and >= 0 ? dot + 1 - text.Length : 0);
+    private static double Half(string text) =>
+        0.5000001 * Math.Pow(10, text.IndexOf('.', StringComparison.Ordinal) is var dot and >= 0 ? dot + 1 - text.Length : 0);
 
     private static Dictionary<string, List<List<string>>> Tables(BridgeModel model)
     {
@@ -153,7 +160,10 @@ public sealed partial class WrittenTwiceTests
     }
 
     private static List<List<string>> Rows(string text) =>
-        [.. text.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => Field().Matches(line.TrimEnd('\r')).Select(m => m.Groups[1].Value.Trim('"')).ToList())];
+        [
+            .. text.Split('\n', StringSplitOptions.RemoveEmptyEntries)
+                .Select(line => Field().Matches(line.TrimEnd('\r')).Select(m => m.Groups[1].Value.Trim('"')).ToList()),
+        ];
 
     [GeneratedRegex(@"^(.*) \(([A-Za-z0-9]+)\)$", RegexOptions.None, 1000)]
     private static partial Regex Bracketed();

@@ -44,7 +44,9 @@ public sealed class ChannelWrapTests
                 Assert.Equal(4, floor.Count);
                 Assert.Equal(4, mouth.Count);
                 Assert.All(floor, p => Assert.Equal(0, Above(stick, channel, p), Micron));
-                Assert.All(mouth, p => Assert.Equal(0, channel.Face == StockFace.MinusY ? p.Y + (stick.Width / 2) : p.Z + (stick.Thickness / 2), Micron));
+                Assert.All(
+                    mouth,
+                    p => Assert.Equal(0, channel.Face == StockFace.MinusY ? p.Y + (stick.Width / 2) : p.Z + (stick.Thickness / 2), Micron));
                 Assert.All(floor.Concat(mouth), p => Assert.Equal(channel.Width / 2, Math.Abs(p.X - channel.Center), Micron));
             }
         },
@@ -78,7 +80,8 @@ public sealed class ChannelWrapTests
             Assert.Equal(6, lines.Count);
             Assert.All(stick.Channels, c => Assert.Contains(
                 blocks.SelectMany(b => b.Entities).OfType<SheetText>(),
-                t => string.Equals(t.Text, "centre " + TestPieces.Units.Length(c.Center), StringComparison.Ordinal) && Math.Abs(t.At.Y - c.Center) < c.Width));
+                t => string.Equals(t.Text, "centre " + TestPieces.Units.Length(c.Center), StringComparison.Ordinal)
+                    && Math.Abs(t.At.Y - c.Center) < c.Width));
         },
         iter: 100,
         seed: "0000KOIPe036",

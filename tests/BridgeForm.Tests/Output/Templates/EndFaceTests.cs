@@ -27,7 +27,8 @@ public sealed class EndFaceTests
         {
             var piece = TestPieces.Of(cut.Stick);
             var block = EndFace.Draw(new CutUse([piece]), cut.End, TestPieces.Units);
-            foreach (var (layer, z) in new[] { (PageLayers.Accent, piece.Shape.Thickness / 2), (PageLayers.Hidden, -piece.Shape.Thickness / 2) })
+            foreach (
+                var (layer, z) in new[] { (PageLayers.Accent, piece.Shape.Thickness / 2), (PageLayers.Hidden, -piece.Shape.Thickness / 2) })
             {
                 foreach (var line in block.On<SheetLine>(layer))
                 {
@@ -49,7 +50,9 @@ public sealed class EndFaceTests
         seed: "0000KOIPe036",
         threads: 1);
 
-    /// <summary>Each name stands level with its point; of the two corners of the solid on the face up the long one is further out.</summary>
+    /// <summary>
+    /// Each name stands level with its point; of the two corners of the solid on the face up the long one is further out.
+    /// </summary>
     [Fact]
     public void Long_and_short_point_are_named_where_they_are() => Cuts.Sample(
         cut =>
@@ -58,7 +61,8 @@ public sealed class EndFaceTests
             var block = EndFace.Draw(new CutUse([piece]), cut.End, TestPieces.Units);
             var out1 = cut.End == PieceEnd.Near ? -1 : 1;
             var corners = piece.Solid.Vertices
-                .Where(v => Math.Abs(v.Z - (piece.Shape.Thickness / 2)) < Micron && Math.Abs(piece.Plane(cut.End).SignedDistance(v)) < Micron)
+                .Where(
+                    v => Math.Abs(v.Z - (piece.Shape.Thickness / 2)) < Micron && Math.Abs(piece.Plane(cut.End).SignedDistance(v)) < Micron)
                 .OrderByDescending(v => out1 * v.X).ToList();
             Assert.Equal(2, corners.Count);
             foreach (var (words, corner) in new[] { ("long point", corners[0]), ("short point", corners[1]) })

@@ -28,8 +28,10 @@ public sealed class GangLayoutTests
             var strip = Assert.Single(block.On<SheetPolyline>(PageLayers.Cut)).Vertices;
             Assert.Equal(0, strip.Min(v => v.X), Micron);
             Assert.Equal(model.Parameters.Frames.Base.Length, strip.Max(v => v.X), Micron);
-            var (middle, rope, half) = (model.Parameters.Frames.Base.Length / 2, model.Parameters.Ropes.Spacing / 2, model.Parameters.Frames.Channel.Width / 2);
-            double[] wanted = [middle - rope - half, middle - rope, middle - rope + half, middle + rope - half, middle + rope, middle + rope + half];
+            var (middle, rope, half) =
+                (model.Parameters.Frames.Base.Length / 2, model.Parameters.Ropes.Spacing / 2, model.Parameters.Frames.Channel.Width / 2);
+            double[] wanted =
+                [middle - rope - half, middle - rope, middle - rope + half, middle + rope - half, middle + rope, middle + rope + half];
             Equal(wanted, block.Ticks(PageLayers.Layout));
             var walls = piece.Shape.Channels.SelectMany(c => new[] { c.Center - (c.Width / 2), c.Center + (c.Width / 2) }).ToList();
             Assert.All(walls, w => Assert.Contains(piece.Solid.Vertices, v => Math.Abs(v.X - w) < Micron));
@@ -43,7 +45,8 @@ public sealed class GangLayoutTests
     public void Every_base_has_one_stick(string name)
     {
         var bases = Model(name).Pieces.Where(p => p.Role == Role.Base).Select(p => p.Mark);
-        var named = GangLayout.Draw(Model(name), TestPieces.Units).Where(b => b.Title.StartsWith("Layout stick for ", StringComparison.Ordinal))
+        var named = GangLayout.Draw(Model(name), TestPieces.Units).Where(
+            b => b.Title.StartsWith("Layout stick for ", StringComparison.Ordinal))
             .SelectMany(b => b.Title["Layout stick for ".Length..].Split(", "));
         Assert.Equal(bases.Order(StringComparer.Ordinal), named.Order(StringComparer.Ordinal));
     }
@@ -92,14 +95,18 @@ public sealed class GangLayoutTests
     public void Passes_cover_the_channel(double width, double depth, double bit, int across, int deep) =>
         Assert.Equal((across, deep), GangLayout.Passes(new Channel(StockFace.MinusY, 1, width, depth, 0), bit));
 
-    private static BridgeModel Model(string name) => string.Equals(name, "garden", StringComparison.Ordinal) ? TestPieces.Garden : Inclined.Value;
+    private static BridgeModel Model(string name) =>
+        string.Equals(name, "garden", StringComparison.Ordinal) ? TestPieces.Garden : Inclined.Value;
 
     /// <summary>Blocks whose title begins so, each with the first piece that it names.</summary>
     private static List<(TemplateBlock Block, Piece Piece)> Blocks(BridgeModel model, string title) =>
     [
         .. GangLayout.Draw(model, TestPieces.Units)
             .Where(b => b.Title.StartsWith(title, StringComparison.Ordinal))
-            .Select(b => (b, model.Pieces.First(p => p.Role == Role.Base && b.Title.Split(' ', ',', ':').Contains(p.Mark, StringComparer.Ordinal)))),
+            .Select(
+                b => (
+                    b,
+                    model.Pieces.First(p => p.Role == Role.Base && b.Title.Split(' ', ',', ':').Contains(p.Mark, StringComparer.Ordinal)))),
     ];
 
     private static void Equal(IReadOnlyList<double> wanted, List<double> drawn)

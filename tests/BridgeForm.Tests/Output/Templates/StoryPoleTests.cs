@@ -24,7 +24,8 @@ public sealed class StoryPoleTests
     public void Rope_is_marked_where_the_model_says(string name)
     {
         var model = Model(name);
-        var pole = Assert.Single(StoryPole.Draw(model, TestPieces.Units), b => string.Equals(b.Title, "Story pole of the rope", StringComparison.Ordinal));
+        var pole = Assert.Single(
+            StoryPole.Draw(model, TestPieces.Units), b => string.Equals(b.Title, "Story pole of the rope", StringComparison.Ordinal));
         var ticks = pole.Ticks(PageLayers.Accent);
         Assert.Equal(model.Frames.Length, ticks.Count);
         foreach (var (mark, tick) in model.Marks.Zip(ticks))
@@ -33,7 +34,8 @@ public sealed class StoryPoleTests
             var named = Assert.Single(pole.Entities.OfType<SheetText>(), t => string.Equals(t.Text, mark.Frame, StringComparison.Ordinal));
             var box = PageBox.Of(named);
             Assert.True(Math.Min(Math.Abs(box.MinX - tick), Math.Abs(box.MaxX - tick)) < 0.0015, mark.Frame);
-            Assert.Contains(pole.Entities.OfType<SheetText>(), t => string.Equals(t.Text, TestPieces.Units.Length(tick), StringComparison.Ordinal));
+            Assert.Contains(
+                pole.Entities.OfType<SheetText>(), t => string.Equals(t.Text, TestPieces.Units.Length(tick), StringComparison.Ordinal));
         }
 
         var strip = Assert.Single(pole.On<SheetPolyline>(PageLayers.Cut)).Vertices;
@@ -88,7 +90,9 @@ public sealed class StoryPoleTests
     {
         var model = Model(name);
         var layout = BridgeLayout.Lay(model.Parameters, model.Rope);
-        var poles = StoryPole.Draw(model, TestPieces.Units).Where(b => b.Title.StartsWith("Story pole of the guard", StringComparison.Ordinal)).ToList();
+        var poles = StoryPole.Draw(model, TestPieces.Units)
+            .Where(b => b.Title.StartsWith("Story pole of the guard", StringComparison.Ordinal))
+            .ToList();
         var heights = GuardHeights.Measure(model).ToList();
         Assert.Equal(heights.Count, poles.Count);
         Assert.Equal(model.Frames.Select(f => f.Name), heights.SelectMany(h => h.Frames).Order(StringComparer.Ordinal));
@@ -134,7 +138,8 @@ public sealed class StoryPoleTests
     {
         "garden" => TestPieces.Garden,
         "inclined" => Inclined.Value,
-        "upright" => Bridges.Build("name: Upright\nsite: { span: 30 ft }\nframes: { stance: plumb, channel: { depth: 1 in, end_depth: 1 in } }\n"),
+        "upright" =>
+            Bridges.Build("name: Upright\nsite: { span: 30 ft }\nframes: { stance: plumb, channel: { depth: 1 in, end_depth: 1 in } }\n"),
         "treads" => Bridges.Build(Bridges.Garden + "\ndeck: { layout: across, stringer: { section: 2x6, count: 3 } }\n"),
         _ => Tensioned.Value,
     };

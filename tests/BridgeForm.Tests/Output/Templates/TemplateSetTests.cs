@@ -79,7 +79,8 @@ public sealed class TemplateSetTests
     public void Check_bars_measure_what_they_say(string paper)
     {
         var model = With(Garden.Value, paper);
-        var book = TemplateSet.Draw(model, model.Pieces.First(p => string.Equals(p.Mark, "K1", StringComparison.Ordinal)), DisplayUnits.For(UnitSystem.Imperial));
+        var book = TemplateSet.Draw(
+            model, model.Pieces.First(p => string.Equals(p.Mark, "K1", StringComparison.Ordinal)), DisplayUnits.For(UnitSystem.Imperial));
         for (var page = 1; page <= 2; page++)
         {
             var raster = Raster.Of(book, page);

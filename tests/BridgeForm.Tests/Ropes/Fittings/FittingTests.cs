@@ -28,7 +28,9 @@ public sealed class FittingTests
         Assert.Equal(6 * inches, clip.Spacing / Inch, 9);
     }
 
-    /// <summary>NAVEDTRA 14026: at least 3D + 1 clips, D in inches; the table never asks for fewer than the rule less its rounding.</summary>
+    /// <summary>
+    /// NAVEDTRA 14026: at least 3D + 1 clips, D in inches; the table never asks for fewer than the rule less its rounding.
+    /// </summary>
     [Fact]
     public void Clips_grow_with_the_rope()
     {
@@ -68,8 +70,18 @@ public sealed class FittingTests
     [Fact]
     public void Working_loads_are_those_of_the_tables()
     {
-        Carry(FittingSet.Turnbuckles, [("1/4", 500), ("5/16", 700), ("3/8", 1040), ("1/2", 1800), ("5/8", 2700), ("3/4", 4000), ("7/8", 5800), ("1", 7600), ("1-1/4", 12000)]);
-        Carry(FittingSet.Shackles, [("3/16", 660), ("1/4", 1000), ("5/16", 1500), ("3/8", 2000), ("7/16", 3000), ("1/2", 4000), ("5/8", 6500), ("3/4", 9500), ("7/8", 13000), ("1", 17000)]);
+        Carry(
+            FittingSet.Turnbuckles,
+            [
+                ("1/4", 500), ("5/16", 700), ("3/8", 1040), ("1/2", 1800), ("5/8", 2700), ("3/4", 4000), ("7/8", 5800), ("1", 7600),
+                ("1-1/4", 12000),
+            ]);
+        Carry(
+            FittingSet.Shackles,
+            [
+                ("3/16", 660), ("1/4", 1000), ("5/16", 1500), ("3/8", 2000), ("7/16", 3000), ("1/2", 4000), ("5/8", 6500), ("3/4", 9500),
+                ("7/8", 13000), ("1", 17000),
+            ]);
 
         static void Carry(FittingSet set, (string Size, double Pounds)[] table)
         {

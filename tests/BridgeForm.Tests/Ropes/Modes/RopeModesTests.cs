@@ -9,7 +9,9 @@ namespace BridgeForm.Tests.Ropes.Modes;
 
 public sealed class RopeModesTests
 {
-    /// <summary>A shallow level cable of many nodes swings as Irvine's formulas say (sag 1 : 60, so that their small-sag theory holds).</summary>
+    /// <summary>
+    /// A shallow level cable of many nodes swings as Irvine's formulas say (sag 1 : 60, so that their small-sag theory holds).
+    /// </summary>
     [Theory]
     [InlineData(1e6)]
     [InlineData(2e7)]
@@ -40,7 +42,8 @@ public sealed class RopeModesTests
     [Fact]
     public void Modes_are_those_of_the_whole_matrix() => RopeSamples.AnyBridge.Sample(request =>
     {
-        var shape = DesignState.Find(request with { NodeLoads = n => [.. n.Select(_ => 800.0)], WeightPerLength = 1e-3, Bays = Math.Min(request.Bays!.Value, 16) });
+        var shape = DesignState.Find(
+            request with { NodeLoads = n => [.. n.Select(_ => 800.0)], WeightPerLength = 1e-3, Bays = Math.Min(request.Bays!.Value, 16) });
         var dense = Dense(shape);
         var found = RopeModes.Find("dead", shape)!;
         double[] slow = [.. dense.Take(3)];
@@ -81,7 +84,8 @@ public sealed class RopeModesTests
                 for (var j = 0; j < 2; j++)
                 {
                     var unit = along[i, j] / chord / chord;
-                    var value = (shape.AxialStiffness / shape.Segments[bay].UnstressedLength * unit) + (tension / chord * ((i == j ? 1 : 0) - unit));
+                    var value = (shape.AxialStiffness / shape.Segments[bay].UnstressedLength * unit)
+                        + (tension / chord * ((i == j ? 1 : 0) - unit));
                     Add(k, n, bay - 1, i, bay - 1, j, value);
                     Add(k, n, bay, i, bay, j, value);
                     Add(k, n, bay - 1, i, bay, j, -value);

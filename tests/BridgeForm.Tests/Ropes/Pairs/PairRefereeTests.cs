@@ -23,7 +23,8 @@ public sealed class PairRefereeTests
             .Select((bay, rise, sag, bays, u, held) =>
             {
                 var span = bay * bays;
-                var design = DesignState.Find(RopeSamples.Footbridge with { Span = span, Rise = rise * span, Sag = sag * span, Spacing = null, Bays = bays });
+                var design = DesignState.Find(
+                    RopeSamples.Footbridge with { Span = span, Rise = rise * span, Sag = sag * span, Spacing = null, Bays = bays });
                 var stays = held ? new Backstays(new BackstayParameters(5, 0.4, Sliding: false), null) : Backstays.None;
                 double At(int i, int k) => i == 0 || i == bays ? 0 : u[((3 * i) + k) % 60];
                 var weights = design.Loads.Select((p, i) => (2 * p) + (6000 * At(i, 0))).ToArray();
@@ -75,7 +76,8 @@ public sealed class PairRefereeTests
         var pair = PairSamples.Find(rope, loads);
         const double G = 9.80665;
         var masses = new PairMasses(
-            [.. loads.Weights.Select(w => w / G)], [.. loads.HeightMoments.Select(m => m / G)], [.. loads.HeightMoments.Select(m => m / G * 0.8)]);
+            [.. loads.Weights.Select(w => w / G)], [.. loads.HeightMoments.Select(m => m / G)],
+            [.. loads.HeightMoments.Select(m => m / G * 0.8)]);
         var sway = SwayModes.Find(rope, PairSamples.Spacing, loads, pair, masses)!;
         Judge([new Asked(rope, PairSamples.Spacing, loads, [.. PairSamples.All(loads, 0.17)], masses)], (answer, _) =>
         {
@@ -134,5 +136,6 @@ public sealed class PairRefereeTests
         });
     }
 
-    private static double[] Numbers(JsonElement answer, string name) => [.. answer.GetProperty(name).EnumerateArray().Select(n => n.GetDouble())];
+    private static double[] Numbers(JsonElement answer, string name) =>
+        [.. answer.GetProperty(name).EnumerateArray().Select(n => n.GetDouble())];
 }

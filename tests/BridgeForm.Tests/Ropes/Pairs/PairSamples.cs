@@ -42,7 +42,8 @@ internal static class PairSamples
     public static PairShape Find(LoadCaseRequest rope, PairLoads loads, double spacing = Spacing)
     {
         Assert.True(
-            PairSolver.TryFind(rope, spacing, loads, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, out var pair, out var failure),
+            PairSolver.TryFind(
+                rope, spacing, loads, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, out var pair, out var failure),
             failure);
         return pair!;
     }

@@ -42,7 +42,9 @@ public sealed class PairSolverTests
         {
             var t = (pair.Right.Nodes[i].Y - pair.Left.Nodes[i].Y) / Spacing;
             Assert.Equal(t, pair.Tilts[i], 1e-8);
-            Assert.Equal((loads.Weights[i] / 2) + ((loads.Moments[i] + (loads.HeightMoments[i] * t)) / Spacing), pair.Left.Loads[i], loads.Weights[i] * 1e-7);
+            Assert.Equal(
+                (loads.Weights[i] / 2) + ((loads.Moments[i] + (loads.HeightMoments[i] * t)) / Spacing), pair.Left.Loads[i],
+                loads.Weights[i] * 1e-7);
         }
     }
 
@@ -98,7 +100,9 @@ public sealed class PairSolverTests
         }
 
         Assert.InRange(at, 0.8, 1.001);
-        Assert.All(PairSamples.Find(rope, PairSamples.HeightsTimes(PairSamples.ToSide(even, 0.05), factor * 2), Spacing).Tilts, t => Assert.True(double.IsFinite(t)));
+        Assert.All(
+            PairSamples.Find(rope, PairSamples.HeightsTimes(PairSamples.ToSide(even, 0.05), factor * 2), Spacing).Tilts,
+            t => Assert.True(double.IsFinite(t)));
     }
 
     [Fact]
@@ -137,7 +141,8 @@ public sealed class PairSolverTests
                 Assert.Equal(moves[(2 * (i - 1)) + 1], less.Nodes[i].Y - more.Nodes[i].Y, 2e-8);
             }
 
-            RopeShape Pushed(double push) => LoadCaseSolver.Find(rope with { Loads = rope.Loads.SetItem(node, rope.Loads[node] + push), Start = shape });
+            RopeShape Pushed(double push) =>
+                LoadCaseSolver.Find(rope with { Loads = rope.Loads.SetItem(node, rope.Loads[node] + push), Start = shape });
         }
     }
 }

@@ -23,7 +23,8 @@ public sealed class RollFactorTests
     [InlineData(60, 60, 0.03, 1e7, 0, true)]
     [InlineData(24, 20, 0.02, 1.2e7, 12, true)]
     [InlineData(24, 20, 0.06, 3e7, 12, false)]
-    public void Many_bays_follow_the_shallow_cable(int bays, double span, double sagShare, double stiffness, double backstay, bool isToOneSide)
+    public void Many_bays_follow_the_shallow_cable(
+        int bays, double span, double sagShare, double stiffness, double backstay, bool isToOneSide)
     {
         var stays = backstay > 0 ? new Backstays(new BackstayParameters(backstay, 0, Sliding: false), null) : Backstays.None;
         var (rope, loads) = PairSamples.Even(bays, span, sagShare * span, stiffness, stays);

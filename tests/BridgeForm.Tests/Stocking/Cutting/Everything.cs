@@ -36,7 +36,8 @@ internal static class Everything
         double CostOf(List<double> group)
         {
             var needed = group.Sum() + ((group.Count - 1) * kerf);
-            return boards.Zip(costs).Where(b => b.First + 1e-9 >= needed).Select(b => b.Second).DefaultIfEmpty(double.PositiveInfinity).Min();
+            return boards.Zip(costs).Where(
+                b => b.First + 1e-9 >= needed).Select(b => b.Second).DefaultIfEmpty(double.PositiveInfinity).Min();
         }
     }
 }

@@ -124,7 +124,8 @@ internal static class RuleFaults
             new(
                 FaultCode.BraceOutOfPlace,
                 "brace-out-of-place",
-                "A brace that stands over the base's end, meets the post above its head, or stands so near that its inner edge is cut away.",
+                "A brace that stands over the base's end, meets the post above its head, or stands so near that its inner edge "
+                    + "is cut away.",
                 "Write foot or length in the range that the fault names."),
             new(
                 FaultCode.NoPlaceForBrace,

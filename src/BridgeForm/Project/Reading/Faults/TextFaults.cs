@@ -19,7 +19,8 @@ internal static class TextFaults
             new(
                 FaultCode.NotYaml,
                 "not-yaml",
-                "The text does not follow the rules of YAML: a tab that indents, an open quote or bracket, a line indented by too much or too little.",
+                "The text does not follow the rules of YAML: a tab that indents, an open quote or bracket, a line indented by too much or "
+                    + "too little.",
                 "Indent with spaces, alike within one mapping; close what was opened. The fault names the place where reading stopped."),
             new(
                 FaultCode.TooDeep,

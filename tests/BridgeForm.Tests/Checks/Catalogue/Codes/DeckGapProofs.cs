@@ -19,7 +19,8 @@ internal static class DeckGapProofs
     [Proves("deck-gaps", CheckStatus.Pass, Side.Within)]
     [Proves("deck-gaps", CheckStatus.Warn, Side.Beyond)]
     public static Proof Ends_of_boards(double share) => new(
-        new TwoBays { Deck = FormattableString.Invariant($"deck: {{ count: 6, butt_gap: {0.5 * share:0.######} in }}"), Foot = 18 }.Check("deck-gaps"),
+        new TwoBays { Deck = FormattableString.Invariant($"deck: {{ count: 6, butt_gap: {0.5 * share:0.######} in }}"), Foot = 18 }
+            .Check("deck-gaps"),
         0.5 * share * TwoBays.Inch,
         0.5 * TwoBays.Inch);
 
@@ -34,8 +35,11 @@ internal static class DeckGapProofs
         var fall = Math.Atan(bridge.DeckFall);
         var room = (73.75 - (1.5 * Math.Sin(fall))) / Math.Cos(fall);
         var width = ((room / 12) - (0.5 * share)) * 25.4;
-        var treads = FormattableString.Invariant($"deck: {{ layout: across, count: 12, board: {{ section: 38.1 x {width:0.########} mm }}, stringer: {{ section: 2x6, count: 3 }} }}");
-        return new Proof((bridge with { Deck = treads }).Check("deck-gaps"), 0.5 * share * TwoBays.Inch, 0.5 * TwoBays.Inch) { Error = 1e-7 }.Saying("treads");
+        var treads = FormattableString.Invariant($"deck: {{ layout: across, count: 12, board: {{ section: 38.1 x {width:0.########} mm ")
+            + "}, stringer: { section: 2x6, count: 3 } }";
+        return new Proof(
+            (bridge with { Deck = treads }).Check("deck-gaps"), 0.5 * share * TwoBays.Inch,
+            0.5 * TwoBays.Inch) { Error = 1e-7 }.Saying("treads");
     }
 
     private static Proof Of(int count, double gap, double limit)

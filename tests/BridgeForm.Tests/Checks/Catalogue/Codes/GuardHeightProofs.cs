@@ -20,7 +20,8 @@ internal static class GuardHeightProofs
     private static Proof Of(string use, double needed, double share)
     {
         var bridge = new TwoBays { Use = use, Rails = "[6 in, 12 in, 18 in, 24 in, 30 in]" };
-        var besides = TwoBays.Upright(bridge.CapFall) - bridge.Lift - TwoBays.Upright(bridge.DeckFall) - (0.75 * (bridge.DeckFall - bridge.CapFall));
+        var besides = TwoBays.Upright(
+            bridge.CapFall) - bridge.Lift - TwoBays.Upright(bridge.DeckFall) - (0.75 * (bridge.DeckFall - bridge.CapFall));
         var height = needed / share;
         var length = (height - besides) / Math.Cos(bridge.LeanRadians);
         return new Proof((bridge with { PostLength = length }).Check("guard-height"), height * TwoBays.Inch, needed * TwoBays.Inch);

@@ -28,7 +28,8 @@ internal static class LandingProofs
     [Proves("landing-step", CheckStatus.Warn)]
     public static Proof Landing_B_not_given()
     {
-        var check = (s_bridge with { Site = FormattableString.Invariant($", a: {{ landing: {{ level: {Surface - 0.25:0.##########} in }} }}") }).Check("landing-step");
+        var check = (s_bridge with { Site = FormattableString.Invariant($", a: {{ landing: {{ level: ")
+            + FormattableString.Invariant($"{Surface - 0.25:0.##########} in }} }}") }).Check("landing-step");
         return new Proof(check, 0.25 * TwoBays.Inch, 0.5 * TwoBays.Inch) { Error = 1e-7 }.Saying("site.b.landing.level");
     }
 
@@ -43,13 +44,15 @@ internal static class LandingProofs
 
     private static Proof Step(double atA, double atB, double step)
     {
-        var site = FormattableString.Invariant($", a: {{ landing: {{ level: {atA:0.##########} in }} }}, b: {{ landing: {{ level: {atB:0.##########} in }} }}");
+        var site = FormattableString.Invariant(
+            $", a: {{ landing: {{ level: {atA:0.##########} in }} }}, b: {{ landing: {{ level: {atB:0.##########} in }} }}");
         return new((s_bridge with { Site = site }).Check("landing-step"), step * TwoBays.Inch, 0.5 * TwoBays.Inch) { Error = 1e-7 };
     }
 
     private static Proof Gap(double atA, double atB, double share)
     {
-        var site = FormattableString.Invariant($", a: {{ landing: {{ gap: {atA:0.##########} in }} }}, b: {{ landing: {{ gap: {atB:0.##########} in }} }}");
+        var site = FormattableString.Invariant(
+            $", a: {{ landing: {{ gap: {atA:0.##########} in }} }}, b: {{ landing: {{ gap: {atB:0.##########} in }} }}");
         return new((s_bridge with { Site = site }).Check("landing-gap"), 0.5 * share * TwoBays.Inch, 0.5 * TwoBays.Inch);
     }
 }

@@ -52,7 +52,8 @@ internal static class SlopeProofs
     }
 
     private static double CapTop(TwoBays bridge) =>
-        (bridge.PostLength * Math.Cos(bridge.LeanRadians)) + TwoBays.Upright(bridge.CapFall) - TwoBays.Upright(bridge.DeckFall) - Lowest(bridge);
+        (bridge.PostLength * Math.Cos(bridge.LeanRadians))
+            + TwoBays.Upright(bridge.CapFall) - TwoBays.Upright(bridge.DeckFall) - Lowest(bridge);
 
     private static Proof Falling(string id, double limit, double share)
     {

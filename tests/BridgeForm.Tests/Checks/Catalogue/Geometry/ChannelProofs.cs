@@ -2,7 +2,9 @@ using BridgeForm.Checks;
 
 namespace BridgeForm.Tests.Checks.Catalogue.Geometry;
 
-/// <summary>Depths of channels at their mouths. A 3/4 in rope: half its radius is 3/16 in; a base of 5-1/2 in: a quarter is 1-3/8 in.</summary>
+/// <summary>
+/// Depths of channels at their mouths. A 3/4 in rope: half its radius is 3/16 in; a base of 5-1/2 in: a quarter is 1-3/8 in.
+/// </summary>
 internal static class ChannelProofs
 {
     private const double Shallow = 0.1875;
@@ -11,20 +13,24 @@ internal static class ChannelProofs
     // The middle frame's floor is level: the mouth is as deep as the middle.
     [Proves("channel-shallow-mouth", CheckStatus.Pass, Side.Within)]
     [Proves("channel-shallow-mouth", CheckStatus.Fail, Side.Beyond)]
-    public static Proof Level_floor(double share) => Of("channel-shallow-mouth", new TwoBays { Depth = Shallow / share }, Shallow / share, Shallow);
+    public static Proof Level_floor(double share) =>
+        Of("channel-shallow-mouth", new TwoBays { Depth = Shallow / share }, Shallow / share, Shallow);
 
     [Proves("channel-shallow-mouth", CheckStatus.Pass, Side.Within)]
     [Proves("channel-shallow-mouth", CheckStatus.Fail, Side.Beyond)]
-    public static Proof Sloped_floor(double share) => Of("channel-shallow-mouth", Sloped((Shallow / share) + Change), Shallow / share, Shallow);
+    public static Proof Sloped_floor(double share) =>
+        Of("channel-shallow-mouth", Sloped((Shallow / share) + Change), Shallow / share, Shallow);
 
     // An end frame's floor follows its chord, 8 in in 72 in, over half of 3-1/2 in.
     [Proves("channel-shallow-mouth-end", CheckStatus.Pass, Side.Within)]
     [Proves("channel-shallow-mouth-end", CheckStatus.Fail, Side.Beyond)]
-    public static Proof End_floor(double share) => Of("channel-shallow-mouth-end", AtEnd((Shallow / share) + (1.75 * 8 / 72)), Shallow / share, Shallow);
+    public static Proof End_floor(double share) =>
+        Of("channel-shallow-mouth-end", AtEnd((Shallow / share) + (1.75 * 8 / 72)), Shallow / share, Shallow);
 
     [Proves("channel-deep-mouth-end", CheckStatus.Pass, Side.Within)]
     [Proves("channel-deep-mouth-end", CheckStatus.Warn, Side.Beyond)]
-    public static Proof Deep_end_floor(double share) => Of("channel-deep-mouth-end", AtEnd((Deep * share) - (1.75 * 8 / 72)), Deep * share, Deep);
+    public static Proof Deep_end_floor(double share) =>
+        Of("channel-deep-mouth-end", AtEnd((Deep * share) - (1.75 * 8 / 72)), Deep * share, Deep);
 
     // Loaded by 1,000 psf the bases' net sections fail, and so does a mouth deeper than a quarter.
     [Proves("channel-deep-mouth", CheckStatus.Pass, Side.Within)]
@@ -40,7 +46,10 @@ internal static class ChannelProofs
     // Hardly loaded they hold, and a mouth a little deeper than a quarter is let pass for them: a quarter is no limit then.
     [Proves("channel-deep-mouth", CheckStatus.Pass)]
     public static Proof Deep_floor_of_a_base_whose_net_section_holds() =>
-        (Of("channel-deep-mouth", new TwoBays { Depth = 1.4, More = "loads: { live: 5 psf, point: { force: 5 lbf } }" }, 1.4, Deep) with { Capacity = null })
+        (
+            Of(
+                "channel-deep-mouth", new TwoBays { Depth = 1.4, More = "loads: { live: 5 psf, point: { force: 5 lbf } }" }, 1.4,
+                Deep) with { Capacity = null })
             .Saying("net section passes");
 
     // Common practice, no source: a rope sunk deeper than its own 3/4 in is out of a flat strap's reach; a liner lifts it out.

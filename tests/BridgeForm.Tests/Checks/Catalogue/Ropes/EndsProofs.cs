@@ -14,15 +14,18 @@ internal static class EndsProofs
 
     [Proves("rope-termination", CheckStatus.Pass)]
     public static Proof An_end_with_its_makers_efficiency() => new Proof(
-        new TwoBays { Ropes = ", termination: { kind: socket, efficiency: 95 %, source: its maker (invented) }" }.Check("rope-termination"), 0).Saying("95 %");
+        new TwoBays { Ropes = ", termination: { kind: socket, efficiency: 95 %, source: its maker (invented) }" }.Check("rope-termination"),
+        0).Saying("95 %");
 
     // Common practice of rigging, no source: clips slip on the hard, smooth wires of a strand.
     [Proves("rope-termination", CheckStatus.Fail)]
-    public static Proof Clips_on_strand() => new Proof(new TwoBays { Rope = "strand-ehs-3/4" }.Check("rope-termination"), 0).Saying("strand");
+    public static Proof Clips_on_strand() =>
+        new Proof(new TwoBays { Rope = "strand-ehs-3/4" }.Check("rope-termination"), 0).Saying("strand");
 
     [Proves("rope-termination", CheckStatus.Engineer)]
     public static Proof An_end_that_nobody_vouches_for() => new Proof(
-        new TwoBays { Ropes = ", termination: { kind: wedge-socket }" }.Check("rope-termination"), 0).Saying("wedge-socket", "ropes.termination.efficiency");
+        new TwoBays { Ropes = ", termination: { kind: wedge-socket }" }.Check("rope-termination"),
+        0).Saying("wedge-socket", "ropes.termination.efficiency");
 
     // FF-T-791b: the largest turnbuckle, 1-1/4 in, has a working load of 12,000 lbf.
     [Proves("turnbuckle-size", CheckStatus.Pass, Side.Within)]
@@ -48,7 +51,8 @@ internal static class EndsProofs
     {
         var bridge = new TwoBays { Ropes = ", stretch: [0 %, 0.2 %]" };
         var pull = Pull(bridge, 60, (1 - (40 * TwoLinks.Expansion)) / 1.002);
-        return new Proof(bridge.Check("turnbuckle-size"), TwoLinks.Newtons(pull), TwoLinks.Newtons(4_000)) { Error = 2e-5 }.Saying($"{pull:0} lbf", "3/4 in");
+        return new Proof(bridge.Check("turnbuckle-size"), TwoLinks.Newtons(pull), TwoLinks.Newtons(4_000)) { Error = 2e-5 }.Saying(
+            $"{pull:0} lbf", "3/4 in");
     }
 
     // Two turnbuckles of the longest take-up on sale, 24 in (from memory), take in 48 in.
@@ -75,7 +79,8 @@ internal static class EndsProofs
         // 23,000 ksi × 0.58·d², 1.155 lb/ft (from memory).
         var rope = new TwoLinks { PerInch = 1.155 / 12, Stiffness = 23e6 * 0.58 * 0.75 * 0.75 };
         var change = 2 * rope.Length(TwoLinks.DeadLoad(bridge), bridge.Sag) * 80 * TwoLinks.Expansion;
-        return new Proof(bridge.Check("rope-take-up"), change * TwoBays.Inch) { Error = 1e-6 }.Saying("not known", FormattableString.Invariant($"{change:0.###} in"));
+        return new Proof(bridge.Check("rope-take-up"), change * TwoBays.Inch) { Error = 1e-6 }.Saying(
+            "not known", FormattableString.Invariant($"{change:0.###} in"));
     }
 
     // Rope between its ends: two links and two backstays of 150 ft, which a pull of H / cos 30° stretches. Its stretch is

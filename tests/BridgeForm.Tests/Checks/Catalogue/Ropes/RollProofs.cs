@@ -4,7 +4,8 @@ namespace BridgeForm.Tests.Checks.Catalogue.Ropes;
 
 /// <summary>
 /// Whether the section stays upright: a single frame on two ropes of two links each. Sag, pull, stiffness and heights by hand,
-/// for a case of its own, 60 psf all along, 60 % of it on one rope: inches and pounds. Below 2 it fails, below 3 it is worth a look (own figures).
+/// for a case of its own, 60 psf all along, 60 % of it on one rope: inches and pounds. Below 2 it fails, below 3 it is worth a
+/// look (own figures).
 /// </summary>
 internal static class RollProofs
 {
@@ -33,10 +34,12 @@ internal static class RollProofs
     public static Proof Without_a_hanging_frame() => new Proof(Contexts.Check(OneBay, "roll"), 0).Saying("no frame hangs");
 
     [Proves("bounce-vertical", CheckStatus.Engineer)]
-    public static Proof Bounce_without_a_hanging_frame() => new Proof(Contexts.Check(OneBay, "bounce-vertical"), 0, 3).Saying("no frame hangs");
+    public static Proof Bounce_without_a_hanging_frame() =>
+        new Proof(Contexts.Check(OneBay, "bounce-vertical"), 0, 3).Saying("no frame hangs");
 
     [Proves("sway-lateral", CheckStatus.Engineer)]
-    public static Proof Sway_without_a_hanging_frame() => new Proof(Contexts.Check(OneBay, "sway-lateral"), 0, 1.3).Saying("no frame hangs");
+    public static Proof Sway_without_a_hanging_frame() =>
+        new Proof(Contexts.Check(OneBay, "sway-lateral"), 0, 1.3).Saying("no frame hangs");
 
     [Proves("keeper-slip", CheckStatus.Engineer)]
     public static Proof Keepers_without_a_hanging_frame() => new Proof(Contexts.Check(OneBay, "keeper-slip"), 0).Saying("no frame hangs");
@@ -50,7 +53,8 @@ internal static class RollProofs
     /// <summary>The same with other loads.</summary>
     public static TwoBays Loaded(double spacing, string loads) => Apart(spacing) with
     {
-        More = s_bridge.More.Replace("live: 0 psf, point: { force: 0 lbf }, cases: [{ id: crowd, live: 60 psf }]", loads, StringComparison.Ordinal),
+        More = s_bridge.More
+            .Replace("live: 0 psf, point: { force: 0 lbf }, cases: [{ id: crowd, live: 60 psf }]", loads, StringComparison.Ordinal),
     };
 
     /// <summary>Both ropes of it by hand under so many psf all along, a share of it on one rope.</summary>
@@ -91,8 +95,12 @@ internal static class RollProofs
             (40 / 1728.0 * 2 * 1.5 * 3.5 * 24, 5.25 + (12 * Math.Cos(post))),
             (40 / 1728.0 * 1.5 * 3.5 * (longEdge + shortEdge), 5.25 + (longEdge / 2 * Math.Cos(brace)) - (1.75 * Math.Sin(brace))),
             (3, 5.25),
-            (40 / 1728.0 * 6 * 1.5 * 5.5 * (72 + 1.75 - 0.0625) * deck, bridge.EndTop + bridge.Lift + (0.75 * deck) + Over(bridge, bridge.DeckFall, board)),
-            (20 / 1728.0 * 2 * 1.5 * 5.5 * 72.75 * guard, bridge.EndTop + (24 * Math.Cos(post)) + (0.75 * guard) + Over(bridge, bridge.CapFall, rail)),
+            (
+                40 / 1728.0 * 6 * 1.5 * 5.5 * (72 + 1.75 - 0.0625) * deck,
+                bridge.EndTop + bridge.Lift + (0.75 * deck) + Over(bridge, bridge.DeckFall, board)),
+            (
+                20 / 1728.0 * 2 * 1.5 * 5.5 * 72.75 * guard,
+                bridge.EndTop + (24 * Math.Cos(post)) + (0.75 * guard) + Over(bridge, bridge.CapFall, rail)),
         ];
         foreach (var up in (double[])[6, 12, 18])
         {

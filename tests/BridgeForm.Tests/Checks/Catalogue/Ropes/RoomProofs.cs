@@ -47,7 +47,8 @@ internal static class RoomProofs
         var y = -(Lowest(bridge) + below + room);
         var site = FormattableString.Invariant($", ground: [[0 ft, {y:0.##########} in], [12 ft, {y:0.##########} in]]");
         // A ten-thousandth of an inch of the two hundredths is what the hand's rope is off.
-        return new Proof((bridge with { Site = site }).Check("ground-clearance"), room * TwoBays.Inch, 0) { Error = 0.01 }.Saying("live-full", "0.5 %");
+        return new Proof((bridge with { Site = site }).Check("ground-clearance"), room * TwoBays.Inch, 0) { Error = 0.01 }.Saying(
+            "live-full", "0.5 %");
     }
 
     private static Proof Water(double room, string more, double? freeboard)

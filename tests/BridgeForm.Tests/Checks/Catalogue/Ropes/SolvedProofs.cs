@@ -25,7 +25,8 @@ internal static class SolvedProofs
             More = "loads: { live: 0 psf, point: { force: 0 lbf } }",
         };
         var context = TwoBays.ContextOf(bridge.Text.Replace("spacing: 74 in", "spacing: 6 in", StringComparison.Ordinal));
-        return new Proof(Contexts.Check(context, "cases-solved"), 3, 0).Saying("cold: The rope slides", "live-full-cold: ", "hoisting, frames at -60 F");
+        return new Proof(Contexts.Check(context, "cases-solved"), 3, 0).Saying(
+            "cold: The rope slides", "live-full-cold: ", "hoisting, frames at -60 F");
     }
 
     // The same rope at an even temperature, new and set short for 2.5 % of stretch: backstays of 22 ft give 264 × 0.025 / 1.025

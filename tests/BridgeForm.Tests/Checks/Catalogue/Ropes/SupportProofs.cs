@@ -43,7 +43,8 @@ internal static class SupportProofs
     public static Proof One_of_two_ropes() =>
         new Proof(new TwoBays().Check("loss-of-one-rope"), 2).Saying("rope-6x19-iwrc-eips-galvanized-3/4", "turns over");
 
-    // Three bays, dead load and a case of its own alone, even on both ropes: symmetrical, so that the middle bay stays level. The frame's load
+    // Three bays, dead load and a case of its own alone, even on both ropes: symmetrical, so that the middle bay stays level.
+    // The frame's load
     // lies across the bisector of its chords; the tensions beside it are H / cos of the rope's own slopes there.
     [Proves("keeper-slip", CheckStatus.Engineer)]
     public static Proof Keeper_of_a_frame_beside_the_middle_bay()
@@ -70,7 +71,8 @@ internal static class SupportProofs
         var marked = s_rope.Tension(load, s_rope.Drop(load, length, cold), length);
         var asNew = s_rope.Tension(loadWhenNew, s_rope.Drop(loadWhenNew, length, cold / 1.005), length);
         return new Proof(Contexts.Check(bridge.Context, id), TwoLinks.Newtons(asNew)) { Error = 2e-5 }.Saying(
-            $"{marked:0} lbf", $"{asNew:0} lbf", $"down {(load / 2) + (s_rope.PerInch * length):0} lbf", "live-full-cold", "two ropes pull");
+            $"{marked:0} lbf", $"{asNew:0} lbf", $"down {(load / 2) + (s_rope.PerInch * length):0} lbf", "live-full-cold",
+            "two ropes pull");
     }
 
     private static Proof Held(string id)

@@ -44,7 +44,8 @@ internal static class ThreeLinks
     {
         var along = Math.Sqrt((chord * chord) - (fall * fall)) / chord;
         var tension = level / along;
-        return (chord + (Math.Pow(rope.PerInch * along, 2) * Math.Pow(chord, 3) / (24 * tension * tension))) / (1 + (tension / rope.Stiffness));
+        return (chord + (Math.Pow(rope.PerInch * along, 2) * Math.Pow(chord, 3) / (24 * tension * tension)))
+            / (1 + (tension / rope.Stiffness));
     }
 
     // What the first link's unstressed length is too long for a fall.

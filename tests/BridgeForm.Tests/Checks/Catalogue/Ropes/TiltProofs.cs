@@ -40,10 +40,12 @@ internal static class TiltProofs
         }
 
         Assert.True(Crowded(high).Loads.Lighter > 20);
-        var bridge = RollProofs.Loaded(high, "live: 0 psf, point: { force: 0 lbf }, eccentricity: 70 %, cases: [{ id: crowd, live: 60 psf }]") with
+        var bridge = RollProofs.Loaded(
+            high, "live: 0 psf, point: { force: 0 lbf }, eccentricity: 70 %, cases: [{ id: crowd, live: 60 psf }]") with
         {
             Use = use,
-            Rope = "{ diameter: 3/4 in, mass_per_length: 1.04 lb/ft, breaking_strength: 10000 lbf, metallic_area: 0.05 in2, modulus: 4400 ksi, source: invented }",
+            Rope = "{ diameter: 3/4 in, mass_per_length: 1.04 lb/ft, breaking_strength: 10000 lbf, metallic_area: 0.05 in2, modulus: 4400 "
+                + "ksi, source: invented }",
         };
         var first = Math.Atan(Crowded(high).FirstTilt) / Degree;
         return new Proof(bridge.Check("cross-slope"), tilt, Math.Tan(most * Degree)) { Error = 2e-4 }
@@ -80,7 +82,8 @@ internal static class TiltProofs
             .Replace("spacing: 46 in", "spacing: 40 in", StringComparison.Ordinal)
             .Replace("length: 58 in", "length: 80 in", StringComparison.Ordinal)
             .Replace("foot: 18-1/4 in", "foot: 28 in", StringComparison.Ordinal)
-            .Replace("foot: 28-1/4 in", "foot: 38 in", StringComparison.Ordinal) + "\nloads: { live: 0 psf, point: { force: 300 lbf, edge: 6 in } }\n");
+            .Replace("foot: 28-1/4 in", "foot: 38 in", StringComparison.Ordinal)
+                + "\nloads: { live: 0 psf, point: { force: 300 lbf, edge: 6 in } }\n");
         var input = LoadCaseInput.Gather(context.Layout, context.Rope, context.Masses);
         var solved = LoadCases.Lifting(input, ["point-edge-mid"], CancellationToken.None).Single().Pair!;
         var frame = Enumerable.Range(1, 10).MaxBy(i => solved.Loads.Moments[i]);

@@ -40,7 +40,8 @@ internal static class BaseProofs
         var load = 60 / 144.0 * 2 * HalfWidth * Math.Sqrt((72 * 72) + 1);
         var stress = ((load / 2 * (23 - 9.125)) + DeadMoment(0)) / S;
         return new Proof(
-            new LevelDeck().With("3x6", bending: Before(stress / share, Euler, 0.95)).Check("base-bending"), stress * Psi, stress / share * Psi)
+            new LevelDeck().With("3x6", bending: Before(stress / share, Euler, 0.95)).Check("base-bending"), stress * Psi,
+            stress / share * Psi)
             .Saying("live load: bottom in tension, 0 in from the middle");
     }
 
@@ -98,7 +99,8 @@ internal static class BaseProofs
         var force = (1000 * (0.5 + ((HalfWidth - 6) / 46))) + DeadShear(23);
         var area = 2.0 / 3 * 2.5 * 4.875 * (4.875 / 5.5) * (4.875 / 5.5);
         var check = Heavy.With("3x6", shear: force / share / area).Check("base-channel-shear");
-        return new Proof(check, force * Pound, force / share * Pound) { Error = Nanometre }.Saying("point load at the edge, 23 in from the middle");
+        return new Proof(
+            check, force * Pound, force / share * Pound) { Error = Nanometre }.Saying("point load at the edge, 23 in from the middle");
     }
 
     // A channel 1/16 in deep in a 3x6 on an empty deck: inward 781 lbf at the outer wall, over (5.4375/5.5)² for the bottom in
@@ -112,7 +114,8 @@ internal static class BaseProofs
         var area = 2.0 / 3 * 2.5 * 5.4375 * (5.4375 / 5.5) * (5.4375 / 5.5);
         var bridge = new LevelDeck { Depth = 0.0625, Loads = Nobody };
         var check = bridge.With("3x6", shear: force / share / area / 1.6).Check("base-channel-shear");
-        return new Proof(check, force * Pound, force / share * Pound) { Error = Nanometre }.Saying("200 lbf inward, 23.438 in from the middle");
+        return new Proof(
+            check, force * Pound, force / share * Pound) { Error = Nanometre }.Saying("200 lbf inward, 23.438 in from the middle");
     }
 
     // A 3x12 with a channel 1/16 in deep, its deck empty: the push outward governs, its top in tension: 784 lbf of the brace and
@@ -145,7 +148,9 @@ internal static class BaseProofs
     // On the projected width 0.75 × 2.5 in, the edge load and the dead one, above Fc⊥' = 565·0.67 = 378.6 psi: 466 psi.
     [Proves("rope-bearing", CheckStatus.Warn)]
     public static Proof Bearing() => new Proof(Heavy.Check("rope-bearing"), OnRope * Psi, 565 * 0.67 * Psi)
-        .Saying(FormattableString.Invariant($"point load at the edge: {OnRope * 0.75 * 2.5:0} lbf / (0.75 in × 2.5 in)"), "Fc⊥' = 565 psi × CM 0.67");
+        .Saying(
+            FormattableString.Invariant($"point load at the edge: {OnRope * 0.75 * 2.5:0} lbf / (0.75 in × 2.5 in)"),
+            "Fc⊥' = 565 psi × CM 0.67");
 
     [Proves("rope-bearing", CheckStatus.Engineer, Side.Within)]
     [Proves("rope-bearing", CheckStatus.Warn, Side.Beyond)]

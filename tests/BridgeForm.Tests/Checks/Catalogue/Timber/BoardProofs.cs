@@ -30,7 +30,8 @@ internal static class BoardProofs
     [Proves("board-bending-area", CheckStatus.Pass, Side.Within)]
     [Proves("board-bending-area", CheckStatus.Fail, Side.Beyond)]
     public static Proof LiveBeforeSnow(double share) =>
-        Bending("board-bending-area", share, 1731.375, 1.0, new() { Loads = "{ live: 60 psf, snow: 32.5 psf }" }).Saying("live 60 psf on 6 in");
+        Bending("board-bending-area", share, 1731.375, 1.0, new() { Loads = "{ live: 60 psf, snow: 32.5 psf }" }).Saying(
+            "live 60 psf on 6 in");
 
     // 34 psf: (4.125 + 0.75·94 = 70.5)/1.15 = 64.9 is more than 64.125. 70.5/144·6 = 2.9375 lbf/in; CD 1.15.
     [Proves("board-bending-area", CheckStatus.Pass, Side.Within)]
@@ -41,12 +42,14 @@ internal static class BoardProofs
     // Live 0.4 psf is less than a ninth of the dead 4.125: 4.125/0.9 = 4.58 asks more than 4.525/1.0.
     [Proves("board-bending-area", CheckStatus.Pass, Side.Within)]
     [Proves("board-bending-area", CheckStatus.Fail, Side.Beyond)]
-    public static Proof DeadAlone(double share) => Bending("board-bending-area", share, 111.375, 0.9, new() { Loads = "{ live: 0.4 psf }" });
+    public static Proof DeadAlone(double share) =>
+        Bending("board-bending-area", share, 111.375, 0.9, new() { Loads = "{ live: 0.4 psf }" });
 
     // 0.5 psf is more than a ninth: 4.625/1.0 against 4.58. 0.5/144·6·648 = 13.5 in·lbf.
     [Proves("board-bending-area", CheckStatus.Pass, Side.Within)]
     [Proves("board-bending-area", CheckStatus.Fail, Side.Beyond)]
-    public static Proof BarelyLive(double share) => Bending("board-bending-area", share, 124.875, 1.0, new() { Loads = "{ live: 0.5 psf }" });
+    public static Proof BarelyLive(double share) =>
+        Bending("board-bending-area", share, 124.875, 1.0, new() { Loads = "{ live: 0.5 psf }" });
 
     // 300 lbf on 30 in square: a board with its gap takes 6/30, 60 lbf; 60/4·(72 − 30/2) = 855 in·lbf, 111.375 more.
     [Proves("board-bending-patch", CheckStatus.Pass, Side.Within)]
@@ -83,7 +86,8 @@ internal static class BoardProofs
     // 5·2.5·72⁴/(384·E·1.546875) against 72/360 = 0.2 in (IRC Table R301.7): E = 2.83 million psi.
     [Proves("board-deflection-area", CheckStatus.Pass, Side.Within)]
     [Proves("board-deflection-area", CheckStatus.Fail, Side.Beyond)]
-    public static Proof DeflectionOfArea(double share) => Deflection("board-deflection-area", share, 5 * 2.5 * 26873856 / (384 * 1.546875), new());
+    public static Proof DeflectionOfArea(double share) =>
+        Deflection("board-deflection-area", share, 5 * 2.5 * 26873856 / (384 * 1.546875), new());
 
     // Duration does not matter: snow of 70 psf, 0.75·130 = 97.5 psf together, 4.0625 lbf/in.
     [Proves("board-deflection-area", CheckStatus.Pass, Side.Within)]
@@ -95,7 +99,9 @@ internal static class BoardProofs
     [Proves("board-deflection-point", CheckStatus.Pass, Side.Within)]
     [Proves("board-deflection-point", CheckStatus.Warn, Side.Beyond)]
     public static Proof DeflectionOfPoint(double share) =>
-        Deflection("board-deflection-point", share, 150 * 373248 / (48 * 1.546875), new() { Loads = "{ live: 60 psf, point: { force: 150 lbf } }" });
+        Deflection(
+            "board-deflection-point", share, 150 * 373248 / (48 * 1.546875),
+            new() { Loads = "{ live: 60 psf, point: { force: 150 lbf } }" });
 
     [Proves("board-bending-area", CheckStatus.Engineer)]
     public static Proof NoArea() => Unknown("board-bending-area", 1731.375 / S);

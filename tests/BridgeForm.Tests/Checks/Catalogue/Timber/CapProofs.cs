@@ -62,7 +62,8 @@ internal static class CapProofs
     // Treated southern pine, 5/4x4 of 1 in: 825/(3.5/6) psi against 650·1.6, holds nothing by size either.
     [Proves("rail-bending", CheckStatus.Fail)]
     public static Proof ThickerRail() => new Proof(
-        new LevelDeck { Rails = "{ section: 5/4x4, stock: treated, heights: [12 in] }" }.Check("rail-bending"), 825 / (3.5 / 6) * Psi, 1040 * Psi)
+        new LevelDeck { Rails = "{ section: 5/4x4, stock: treated, heights: [12 in] }" }.Check("rail-bending"), 825 / (3.5 / 6) * Psi,
+        1040 * Psi)
         .Saying("Fb' = 650 psi", "stress-rated only if so stamped");
 
     [Proves("rail-bending", CheckStatus.Engineer)]
@@ -75,7 +76,8 @@ internal static class CapProofs
     {
         var lift = RopeDown - DryDead;
         return new Proof(new LevelDeck().Check("keeper-uplift-guard"), lift * Pound).Saying(FormattableString.Invariant(
-            $"200 lbf × {Top + 5.25:0.###} in above the rope / 46 in − {DryDead:0} lbf dead on a rope = {lift:0} lbf to hold down at one channel"));
+            $"200 lbf × {Top + 5.25:0.###} in above the rope / 46 in − {DryDead:0} lbf dead on a rope = {lift:0} lbf to hold down at "
+                + $"one channel"));
     }
 
     // Heavy hardware holds it down: 300 lb, 148.5 lbf more on each rope.
@@ -110,6 +112,8 @@ internal static class CapProofs
     private static Proof Down(double share, double moment, LevelDeck bridge)
     {
         var stress = moment / 2.0625;
-        return new(bridge.With("2x6", bending: stress / share / 1.15 / 1.6, wood: Cedar).Check("cap-bending-down"), stress * Psi, stress / share * Psi);
+        return new(
+            bridge.With("2x6", bending: stress / share / 1.15 / 1.6, wood: Cedar).Check("cap-bending-down"), stress * Psi,
+            stress / share * Psi);
     }
 }

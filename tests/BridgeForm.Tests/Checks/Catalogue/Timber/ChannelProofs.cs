@@ -10,7 +10,8 @@ internal static class ChannelProofs
     [Proves("base-channel-notch", CheckStatus.Pass, Side.Within)]
     [Proves("base-channel-notch", CheckStatus.Fail, Side.Beyond)]
     public static Proof Deep(double share) => new Proof(
-        new LevelDeck { Depth = 5.5 / 6 * share }.Check("base-channel-notch"), 5.5 / 6 * share * Inch, 5.5 / 6 * Inch).Saying("d/6 = 0.917 in");
+        new LevelDeck { Depth = 5.5 / 6 * share }.Check("base-channel-notch"), 5.5 / 6 * share * Inch,
+        5.5 / 6 * Inch).Saying("d/6 = 0.917 in");
 
     // d/3 = 1.8333 in wide.
     [Proves("base-channel-notch", CheckStatus.Pass, Side.Within)]
@@ -18,16 +19,21 @@ internal static class ChannelProofs
     public static Proof Wide(double share)
     {
         var width = 5.5 / 3 * share;
-        var check = new LevelDeck { Depth = 0.25, Channel = FormattableString.Invariant($", width: {width:R} in") }.Check("base-channel-notch");
+        var check = new LevelDeck { Depth = 0.25, Channel = FormattableString.Invariant($", width: {width:R} in") }.Check(
+            "base-channel-notch");
         return share > 1
             ? new Proof(check, width * Inch, 5.5 / 3 * Inch).Saying("d/3 = 1.833 in")
-            : new Proof(new LevelDeck { Depth = 5.5 / 6 * share, Channel = FormattableString.Invariant($", width: {width:R} in") }.Check("base-channel-notch"), 5.5 / 6 * share * Inch, 5.5 / 6 * Inch);
+            : new Proof(
+                new LevelDeck { Depth = 5.5 / 6 * share, Channel = FormattableString.Invariant($", width: {width:R} in") }
+                    .Check("base-channel-notch"),
+                5.5 / 6 * share * Inch, 5.5 / 6 * Inch);
     }
 
     // 3-1/2 in thick: no notch on the pulled side at all.
     [Proves("base-channel-notch", CheckStatus.Fail)]
     public static Proof Thick() => new Proof(
-        new LevelDeck { Base = "section: 4x6" }.Check("base-channel-notch"), 0.625 * Inch, 0).Saying("base 3.5 in thick", "bottom in tension: ", "200 lbf inward ");
+        new LevelDeck { Base = "section: 4x6" }.Check("base-channel-notch"), 0.625 * Inch,
+        0).Saying("base 3.5 in thick", "bottom in tension: ", "200 lbf inward ");
 
     // A rounded 3-1/2 in is as thick; 88 mm are not.
     [Proves("base-channel-notch", CheckStatus.Fail)]
@@ -47,7 +53,8 @@ internal static class ChannelProofs
     // 1.5 in deep, of the strongest wood: what is left carries its loads.
     [Proves("base-channel-notch", CheckStatus.Pass)]
     public static Proof NetSectionPasses() => new Proof(
-        Outwards(1.5, 300).With("3x6").Check("base-channel-notch"), 1.5 * Inch).Saying("d/4 = 1.375 in", "deeper, but the net section passes");
+        Outwards(1.5, 300).With("3x6").Check("base-channel-notch"),
+        1.5 * Inch).Saying("d/4 = 1.375 in", "deeper, but the net section passes");
 
     // A third of the post's wide face, 3.5 in.
     [Proves("hole-size", CheckStatus.Pass, Side.Within)]
@@ -78,7 +85,8 @@ internal static class ChannelProofs
     };
 
     private static Proof Drilled(string part, string where, double limit, double share) => new(
-        new LevelDeck { More = FormattableString.Invariant($"holes: {{ {part}: [{{ {where}, diameter: {limit * share:R} in }}] }}") }.Check("hole-size"),
+        new LevelDeck { More = FormattableString.Invariant($"holes: {{ {part}: [{{ {where}, diameter: {limit * share:R} in }}] }}") }
+            .Check("hole-size"),
         limit * share * Inch,
         limit * Inch);
 }

@@ -31,7 +31,8 @@ internal static class DeckBearingProofs
     [Proves("stringer-bearing-length", CheckStatus.Pass, Side.Within)]
     [Proves("stringer-bearing-length", CheckStatus.Fail, Side.Beyond)]
     public static Proof ShortStringer(double share) => new(
-        new LevelDeck { Base = "section: 4x6", Deck = Treads("2x6", 3.5 - (3 / share)) }.Check("stringer-bearing-length"), 1.5 * Inch / share, 1.5 * Inch);
+        new LevelDeck { Base = "section: 4x6", Deck = Treads("2x6", 3.5 - (3 / share)) }.Check("stringer-bearing-length"),
+        1.5 * Inch / share, 1.5 * Inch);
 
     // Stringers of 5/8 in.
     [Proves("tread-bearing-length", CheckStatus.Pass, Side.Within)]
@@ -70,13 +71,15 @@ internal static class DeckBearingProofs
     // The same of a crowd: 7.325 in of pitch (73.25 in of bay for ten treads) × 21.25 in × 600 psf = 648.6 lbf.
     [Proves("tread-bearing", CheckStatus.Fail, Side.Beyond)]
     public static Proof TreadOfCrowd(double share) => Pressed(
-        "tread-bearing", share, "2x6", ((600 / 144.0 * 7.325) + Board) * 21.25 / (5.5 * 1.5), new() { Deck = Treads("2x6", 0.125), Loads = "{ live: 600 psf }" });
+        "tread-bearing", share, "2x6", ((600 / 144.0 * 7.325) + Board) * 21.25 / (5.5 * 1.5),
+        new() { Deck = Treads("2x6", 0.125), Loads = "{ live: 600 psf }" });
 
     // The middle stringer bears 21.25 in of 60 psf and of treads, itself 0.171875, over half of 72 in: 348.8 lbf on 1.5 in.
     [Proves("stringer-bearing", CheckStatus.Pass, Side.Within)]
     [Proves("stringer-bearing", CheckStatus.Fail, Side.Beyond)]
     public static Proof Stringer(double share) => Pressed(
-        "stringer-bearing", share, "2x6", (Board + (21.25 * 1.5 / 48) + (60 / 144.0 * 21.25)) * 36 / (1.5 * Meets), new() { Deck = Treads("2x6", 0.125) });
+        "stringer-bearing", share, "2x6", (Board + (21.25 * 1.5 / 48) + (60 / 144.0 * 21.25)) * 36 / (1.5 * Meets),
+        new() { Deck = Treads("2x6", 0.125) });
 
     [Proves("board-bearing", CheckStatus.Engineer)]
     public static Proof NoBoard() => Unknown("board-bearing", (300 + (Board * 36)) / (5.5 * Meets), new());
@@ -86,10 +89,12 @@ internal static class DeckBearingProofs
 
     [Proves("stringer-bearing", CheckStatus.Engineer)]
     public static Proof NoStringer() => Unknown(
-        "stringer-bearing", (Board + (21.25 * 1.5 / 48) + (60 / 144.0 * 21.25)) * 36 / (1.5 * Meets), new() { Deck = Treads("2x6", 0.125) });
+        "stringer-bearing", (Board + (21.25 * 1.5 / 48) + (60 / 144.0 * 21.25)) * 36 / (1.5 * Meets),
+        new() { Deck = Treads("2x6", 0.125) });
 
     private static Proof LeastOf(double share, double limit) => new(
-        new LevelDeck { Base = "section: 2x6", Deck = Gap(1.5 - (1.25 / share)) }.Check("board-bearing-length"), 0.625 * Inch / share, limit);
+        new LevelDeck { Base = "section: 2x6", Deck = Gap(1.5 - (1.25 / share)) }.Check("board-bearing-length"),
+        0.625 * Inch / share, limit);
 
     private static Proof Pressed(string id, double share, string soft, double stress, LevelDeck bridge) =>
         new(bridge.With(soft, across: stress / share).Check(id), stress * Psi, stress / share * Psi);

@@ -31,13 +31,15 @@ internal static class EndProofs
     public static Proof KeeperHole(double share)
     {
         var spread = 2 * ((5.5625 * share) + 0.4375 - 1);
-        var bridge = new LevelDeck { Keeper = FormattableString.Invariant($"{{ hole: 1/4 in, spread: {spread:0.##########} in, depth: 1 in }}") };
+        var bridge =
+            new LevelDeck { Keeper = FormattableString.Invariant($"{{ hole: 1/4 in, spread: {spread:0.##########} in, depth: 1 in }}") };
         return new Proof(bridge.Check("base-end-distance"), 5.5625 * Inch, 5.5625 * share * Inch);
     }
 
     [Proves("base-end-distance", CheckStatus.Engineer)]
     public static Proof NoShear() =>
-        new Proof(new LevelDeck().Unknown.Check("base-end-distance"), 5.5625 * Inch).Saying("3x6 white-oak no1: the built-in tables have no values");
+        new Proof(new LevelDeck().Unknown.Check("base-end-distance"), 5.5625 * Inch).Saying(
+            "3x6 white-oak no1: the built-in tables have no values");
 
     // Splitting needs no value of the wood.
     [Proves("base-end-distance", CheckStatus.Fail)]
@@ -48,7 +50,8 @@ internal static class EndProofs
     // 18 lb/ft³ cedar, half of the bay's boards, rails and caps.
     private static readonly double s_deep = 0.625 + 1 + (0.375 * (Math.Sqrt(1 + (1 / 5184.0)) - 1));
     private static readonly double s_weight =
-        (((2.5 * 5.5 * 58) - (2 * 0.875 * s_deep * 2.5) + (2 * (Posts + (BraceWeight * 48)))) / 64) + 3 + (((Boards / 64) + (2 * Rails / 96)) / 2);
+        (((2.5 * 5.5 * 58) - (2 * 0.875 * s_deep * 2.5) + (2 * (Posts + (BraceWeight * 48)))) / 64)
+            + 3 + (((Boards / 64) + (2 * Rails / 96)) / 2);
     private static readonly double s_moment = 200 * (Top + 5.5);
 
     // (200·30.77 − 83·29)/58.
@@ -62,7 +65,8 @@ internal static class EndProofs
 
     // Nothing to hold where it is heavy enough.
     [Proves("end-frame-down", CheckStatus.Engineer)]
-    public static Proof HeavyEnough() => new Proof(new LevelDeck { Hardware = 300 }.Check("end-frame-down"), 0).Saying("= 0 lbf to hold down");
+    public static Proof HeavyEnough() =>
+        new Proof(new LevelDeck { Hardware = 300 }.Check("end-frame-down"), 0).Saying("= 0 lbf to hold down");
 
     // (200·30.77 − 83·1.25)/2.5 at the landing, or over 72.007 in of deck.
     [Proves("end-frame-along", CheckStatus.Engineer)]
@@ -78,5 +82,6 @@ internal static class EndProofs
     // A public guard: 50 plf on 72 in, 300 lbf.
     [Proves("end-frame-along", CheckStatus.Engineer)]
     public static Proof AlongPublic() =>
-        new Proof(new LevelDeck { Use = "public" }.Check("end-frame-along"), ((1.5 * s_moment) - (s_weight * 1.25)) / 2.5 * Pound).Saying("300 lbf to hold along");
+        new Proof(new LevelDeck { Use = "public" }.Check("end-frame-along"), ((1.5 * s_moment) - (s_weight * 1.25)) / 2.5 * Pound).Saying(
+            "300 lbf to hold along");
 }

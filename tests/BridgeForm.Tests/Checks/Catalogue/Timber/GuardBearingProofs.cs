@@ -30,7 +30,8 @@ internal static class GuardBearingProofs
     [Proves("guard-bearing-brace-head", CheckStatus.Pass, Side.Within)]
     [Proves("guard-bearing-brace-head", CheckStatus.Fail, Side.Beyond)]
     public static Proof BraceOnSoftPost(double share) => new Proof(
-        new LevelDeck().With("2x4", across: s_head / share).Check("guard-bearing-brace-head"), s_head * Psi, s_head / share * Psi).Saying("200 lbf outward");
+        new LevelDeck().With("2x4", across: s_head / share).Check("guard-bearing-brace-head"), s_head * Psi,
+        s_head / share * Psi).Saying("200 lbf outward");
 
     // The upright is softer: Fθ' = Fc*·565 / (Fc*·sin²θ + 565·cos²θ) (NDS 3.10.3, Hankinson), with Fc* = Fc·1.6.
     [Proves("guard-bearing-post-foot", CheckStatus.Pass, Side.Within)]
@@ -43,7 +44,8 @@ internal static class GuardBearingProofs
 
     [Proves("guard-bearing-brace-head", CheckStatus.Pass, Side.Within)]
     [Proves("guard-bearing-brace-head", CheckStatus.Fail, Side.Beyond)]
-    public static Proof SoftBraceHead(double share) => AtAnAngle("guard-bearing-brace-head", s_head, share, (Math.PI / 2) - Lean - BraceLean);
+    public static Proof SoftBraceHead(double share) =>
+        AtAnAngle("guard-bearing-brace-head", s_head, share, (Math.PI / 2) - Lean - BraceLean);
 
     // A public guard: 50 plf on 72 in, 300 lbf (IBC 1607.8.1).
     [Proves("guard-bearing-post-foot", CheckStatus.Pass, Side.Within)]
@@ -51,7 +53,8 @@ internal static class GuardBearingProofs
     {
         var stress = ((1.5 * BraceDown) + GuardWeight) / (1.5 * 3.5 / Math.Cos(Lean));
         return new Proof(
-            new LevelDeck { Use = "public" }.With("3x6", across: stress / share).Check("guard-bearing-post-foot"), stress * Psi, stress / share * Psi);
+            new LevelDeck { Use = "public" }.With("3x6", across: stress / share).Check("guard-bearing-post-foot"), stress * Psi,
+            stress / share * Psi);
     }
 
     [Proves("guard-bearing-post-foot", CheckStatus.Engineer)]

@@ -141,6 +141,7 @@ internal static class GuardProofs
         var euler = 1.2 * 580000 / (effective * 3.5 / 2.25);
         var bridge = new LevelDeck { PostLength = length, Use = use, Loads = "{ live: 60 psf }" };
         var check = bridge.With("2x4", bending: Before(allowed, euler, 0.95) / 1.6, tension: 1000).Check("guard-post");
-        return new Proof(check, share, 1).Saying("outward", "lower edge of the brace's contact, at 8.177 in", "pulled below the brace by " + Force(Pull(push, top)));
+        return new Proof(check, share, 1).Saying(
+            "outward", "lower edge of the brace's contact, at 8.177 in", "pulled below the brace by " + Force(Pull(push, top)));
     }
 }

@@ -104,7 +104,8 @@ internal sealed record LevelDeck
     // Checks of timber in their order, each run only when the one looked for has not come before it.
     private static readonly Func<CheckContext, IEnumerable<CheckResult>>[] s_checks =
     [
-        DeckBending.Check, DeckShear.Check, DeckDeflection.Check, HoleSizes.Check, CapSpan.Check, RailSpan.Check, GuardJoints.Check, KeeperUplift.Check,
+        DeckBending.Check, DeckShear.Check, DeckDeflection.Check, HoleSizes.Check, CapSpan.Check, RailSpan.Check, GuardJoints.Check,
+        KeeperUplift.Check,
         DeckBearing.Check, GuardBearing.Check, EndFrames.Check, c => [EndDistance.Check(c)],
         c => [GuardPost.Check(c)], c => [GuardBrace.Check(c)], RopeBearing.Check, BaseBending.Check, BaseShear.Check, ChannelFaces.Check,
     ];
@@ -126,7 +127,9 @@ internal sealed record LevelDeck
         {
             Values = string.Create(
                 CultureInfo.InvariantCulture,
-                $"[{{ species: {wood}, size: {size}, bending: {bending:R} psi, tension: {tension:R} psi, shear: {shear:R} psi, compression_across: {across:R} psi, compression: {compression:R} psi, modulus: {modulus:R} psi, modulus_min: {least:R} psi, wet: true, size_adjusted: true, source: invented }}]"),
+                $"[{{ species: {wood}, size: {size}, bending: {bending:R} psi, tension: {tension:R} psi, shear: {shear:R} psi, "
+                    + $"compression_across: {across:R} psi, compression: {compression:R} psi, modulus: {modulus:R} psi, modulus_min: "
+                    + $"{least:R} psi, wet: true, size_adjusted: true, source: invented }}]"),
         };
 
     /// <summary>Wood that no table has.</summary>
