@@ -55,7 +55,8 @@ internal sealed class CoverageMap
     {
         var known = File.ReadLines(path).Skip(1).Select(l => l.Split('\t')[1]).ToHashSet(StringComparer.Ordinal);
         using var tests = new TestClasses(folder);
-        var names = tests.Names.Where(n => n.StartsWith(beginning, StringComparison.Ordinal) && !Left.IsOut(n) && !known.Contains(n)).ToArray();
+        var names =
+            tests.Names.Where(n => n.StartsWith(beginning, StringComparison.Ordinal) && !Left.IsOut(n) && !known.Contains(n)).ToArray();
         var groups = names.Select((name, i) => (name, Group: i % ((names.Length / Together) + 1))).GroupBy(n => n.Group, n => n.name);
         Parallel.ForEach(groups, new ParallelOptions { MaxDegreeOfParallelism = 2 }, group =>
         {

@@ -168,7 +168,8 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
         var filled = DeckWidth.Filled(_p);
         var words = _p.Deck.Stringer is { } stringer
             ? FormattableString.Invariant($"{stringer.Count} stringers {stringer.Section.Name}, treads {_p.Deck.Board.Name}")
-            : FormattableString.Invariant($"{DeckWidth.BoardCount(_p)} boards {_p.Deck.Board.Name}, gaps {_text.Size(DeckWidth.EqualGap(filled, _p.Deck.Board.Width, DeckWidth.BoardCount(_p)))}");
+            : FormattableString.Invariant($"{DeckWidth.BoardCount(_p)} boards {_p.Deck.Board.Name}, gaps ")
+                + FormattableString.Invariant($"{_text.Size(DeckWidth.EqualGap(filled, _p.Deck.Board.Width, DeckWidth.BoardCount(_p)))}");
         var at = map.Of(filled * 0.33, Deck - 0.01);
         var mark = context.Shapes.PieceAt(context.Shapes.DeckFromSide(context.BayOf(frame)).First())?.Mark;
         canvas.Leader(

@@ -46,7 +46,9 @@ public sealed record RollState
         var inHeat = LoadCases.InHeat(input with { Stretch = stretch ?? 0 }, token);
         List<(LoadCaseResult Case, RollState State)> all =
         [
-            .. cases.Where(c => s_judged.Contains(c.Id, StringComparer.Ordinal) || !LoadCaseIds.All.Contains(c.Id, StringComparer.Ordinal) || c.RollsOver || c.Shape is null)
+            .. cases.Where(
+                c => s_judged.Contains(c.Id, StringComparer.Ordinal) || !LoadCaseIds.All.Contains(
+                    c.Id, StringComparer.Ordinal) || c.RollsOver || c.Shape is null)
                 .Select(c => (c, One(c, inHeat: false, token))),
             .. inHeat.Select(c => (c, One(c, inHeat: true, token))),
         ];

@@ -59,7 +59,8 @@ public sealed record RopeProperties
 public static class SteelRope
 {
     /// <summary>
-    /// Thermal expansion per °C: 6.5e-6 per °F, between the 6.06e-6 and 6.89e-6 that Dooley (Applied Science for Metal Workers) gives for steel.
+    /// Thermal expansion per °C: 6.5e-6 per °F, between the 6.06e-6 and 6.89e-6 that Dooley (Applied Science for Metal Workers)
+    /// gives for steel.
     /// </summary>
     public const double ThermalExpansion = 6.5e-6 * 9 / 5;
 

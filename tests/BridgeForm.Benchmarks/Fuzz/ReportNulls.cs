@@ -11,8 +11,10 @@ internal static class ReportNulls
     {
         ".checks[].capacity", ".checks[].ratio",
         ".ropes.cut.termination", ".ropes.cut.length", ".ropes.cut.take_up", ".ropes.supports[].backstay_pull",
-        ".ropes.stretch[].over_ground", ".ropes.stretch[].over_ground_case", ".ropes.stretch[].over_water", ".ropes.stretch[].over_water_case",
-        ".cases[].cross_slope_deg", ".cases[].largest_share", ".ropes.roll[].height_factor", ".ropes.roll[].height_factor_deck_held_in_plan",
+        ".ropes.stretch[].over_ground", ".ropes.stretch[].over_ground_case", ".ropes.stretch[].over_water",
+        ".ropes.stretch[].over_water_case",
+        ".cases[].cross_slope_deg", ".cases[].largest_share", ".ropes.roll[].height_factor",
+        ".ropes.roll[].height_factor_deck_held_in_plan",
         ".cases[].over_ground", ".cases[].over_water", ".cases[].failure",
         ".remedies[].rope", ".remedies[].length", ".remedies[].spacing",
         ".ropes.modes[].vertical_antisymmetric_hz", ".pieces[].holes[].depth", ".stock[].cost", ".stock[].router_file",

@@ -26,7 +26,8 @@ public sealed partial class OnceTests
         Having(@"Math\.Round\("));
 
     private static IEnumerable<string> Having(string pattern) =>
-        s_files.Value.Where(f => Regex.IsMatch(f.Value, pattern, RegexOptions.None, TimeSpan.FromSeconds(10))).Select(f => f.Key).Order(StringComparer.Ordinal);
+        s_files.Value.Where(f => Regex.IsMatch(f.Value, pattern, RegexOptions.None, TimeSpan.FromSeconds(10))).Select(f => f.Key).Order(
+            StringComparer.Ordinal);
 
     /// <summary>Text of each source file without its comments, by its path in the repository.</summary>
     private static Dictionary<string, string> Read()

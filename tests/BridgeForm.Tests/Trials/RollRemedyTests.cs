@@ -12,7 +12,8 @@ public sealed class RollRemedyTests
     public void Ropes_so_far_apart_stay_upright_and_a_step_less_do_not()
     {
         var model = Bridges.Build(Narrow);
-        var wider = model.Remedies.First(r => r is { CheckId: "roll", Length: not null } && r.Text.Contains("ropes.spacing", StringComparison.Ordinal));
+        var wider = model.Remedies.First(
+            r => r is { CheckId: "roll", Length: not null } && r.Text.Contains("ropes.spacing", StringComparison.Ordinal));
         Assert.False(Fails(Spaced(wider.Length!.Value)));
         Assert.True(Fails(Spaced(wider.Length.Value - Sixteenth)));
         Assert.Contains(model.Remedies, r => r.CheckId is "roll" && r.Text.Contains("not modelled", StringComparison.Ordinal));
@@ -23,7 +24,8 @@ public sealed class RollRemedyTests
     public void Less_sag_keeps_halves_from_rolling_against_each_other()
     {
         var model = Bridges.Build(Narrow);
-        var flatter = model.Remedies.Single(r => r is { CheckId: "roll", Length: not null } && r.Text.Contains("with a sag of", StringComparison.Ordinal));
+        var flatter = model.Remedies.Single(
+            r => r is { CheckId: "roll", Length: not null } && r.Text.Contains("with a sag of", StringComparison.Ordinal));
         Assert.True(flatter.Length < model.Parameters.Ropes.Sag);
         Assert.False(Fails(Sagging(flatter.Length!.Value)));
         Assert.True(Fails(Sagging(flatter.Length.Value + (2 * Sixteenth))));

@@ -42,7 +42,9 @@ internal static class Roll
         var source = $"{figures}; {Theory}";
         if (bays < 2)
         {
-            return Outcome.ForEngineer(Declared, 0, "1", source, "no frame hangs between the supports: nothing stands on the ropes alone. A licensed engineer decides.");
+            return Outcome.ForEngineer(
+                Declared, 0, "1", source,
+                "no frame hangs between the supports: nothing stands on the ropes alone. A licensed engineer decides.");
         }
 
         var over = states.Where(s => s.RollsOver).ToList();

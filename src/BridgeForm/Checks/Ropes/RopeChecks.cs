@@ -83,7 +83,8 @@ internal static class CasesSolved
         [
             .. work.Cases.Where(c => c.Shape is null).Select(c => $"{c.Id}: {c.Failure}"),
             .. over.Count > 0
-                ? [$"{string.Join(", ", over)}: it rolls over; pulls, falls and rooms of such a case are those of ropes whose frames are held upright, and promise nothing."]
+                ? [$"{string.Join(", ", over)}: it rolls over; pulls, falls and rooms of such a case are those of ropes whose frames are "
+                    + "held upright, and promise nothing."]
                 : Array.Empty<string>(),
             .. work.Hoisting.Failures.Select(f => "hoisting, " + f.In(new QuantityText(context.Parameters.Units))),
             .. work.Stretch.Where(s => s.Failure is not null).Select(s => $"after {CheckWords.Share(s.Share)} stretch: {s.Failure}"),
@@ -92,7 +93,8 @@ internal static class CasesSolved
             .. work.SupportMoveFailure is { } moved ? [$"support moved: {moved}"] : Array.Empty<string>(),
         ];
         return new CheckResult(
-            Declared.Id, Declared.Title, failures.Length == 0 ? CheckStatus.Pass : CheckStatus.Fail, failures.Length + Math.Max(0, over.Count - 1), 0, "count", null,
+            Declared.Id, Declared.Title, failures.Length == 0 ? CheckStatus.Pass : CheckStatus.Fail,
+            failures.Length + Math.Max(0, over.Count - 1), 0, "count", null,
             "common practice, no source",
             failures.Length == 0
                 ? $"{work.Cases.Length} load cases and {work.Hoisting.Rows.Length} hoisting rows solved"

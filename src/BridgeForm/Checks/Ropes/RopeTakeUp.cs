@@ -19,7 +19,8 @@ internal static class RopeTakeUp
     {
         var (words, cut) = (context.Words(), context.Ropework.Cut!);
         var range = StretchRange.Of(context.Parameters.Ropes);
-        var source = $"stretch: {range.Source}; expansion 6.5e-6 per °F (Dooley, Applied Science for Metal Workers: steel 6.06e-6 to 6.89e-6); take-ups on sale 6, 12, 18 and 24 in (makers' tables)";
+        var source = $"stretch: {range.Source}; expansion 6.5e-6 per °F (Dooley, Applied Science for Metal Workers: steel 6.06e-6 to "
+            + "6.89e-6); take-ups on sale 6, 12, 18 and 24 in (makers' tables)";
         if (cut.Stretch is not { } stretch || cut.TakeUp is not { } needed)
         {
             return new CheckResult(

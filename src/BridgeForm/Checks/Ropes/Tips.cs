@@ -41,7 +41,8 @@ internal static class Tips
 /// <summary>What loads to one side ask of the keepers of the other rope.</summary>
 internal static class KeeperUpliftLoad
 {
-    private const string Source = "statics of both ropes together, 0.6 of the bridge's own weight at light densities (ASCE 7 2.4.1); what a keeper holds is for a licensed engineer or a test";
+    private const string Source = "statics of both ropes together, 0.6 of the bridge's own weight at light densities (ASCE 7 2.4.1); what "
+        + "a keeper holds is for a licensed engineer or a test";
 
     /// <summary>What it compares.</summary>
     public static DeclaredCheck Declared { get; } = new(

@@ -19,7 +19,10 @@ public sealed record FittingSet(string Name, string Source, ImmutableArray<Rated
     private const double ShortTon = 2000;
 
     // Take-ups on sale, metres: 6, 12, 18 and 24 in (makers' tables).
-    private static readonly ImmutableArray<double> TakeUps = [6 * Quantities.Units.MetresPerInch, 12 * Quantities.Units.MetresPerInch, 18 * Quantities.Units.MetresPerInch, 24 * Quantities.Units.MetresPerInch];
+    private static readonly ImmutableArray<double> TakeUps = [
+        6 * Quantities.Units.MetresPerInch, 12 * Quantities.Units.MetresPerInch, 18 * Quantities.Units.MetresPerInch,
+        24 * Quantities.Units.MetresPerInch,
+    ];
 
     /// <summary>Turnbuckles with jaws or eyes.</summary>
     public static FittingSet Turnbuckles { get; } = new(

@@ -299,7 +299,8 @@ public sealed class TimberCheckTests
     public void A_base_that_passes_is_found()
     {
         var context = Contexts.Of(Bridges.Garden);
-        var remedy = Assert.Single(TimberRemedies.Find(context, AllChecks.Run(context), Bridge.ShapeWithin), r => r.CheckId is "base-channel-notch");
+        var remedy = Assert.Single(
+            TimberRemedies.Find(context, AllChecks.Run(context), Bridge.ShapeWithin), r => r.CheckId is "base-channel-notch");
         var name = remedy.Text.Split("a ")[1].Split(' ')[0];
         Assert.Equal(
             CheckStatus.Pass,
