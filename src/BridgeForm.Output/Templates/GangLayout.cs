@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Collections.Immutable;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
@@ -80,10 +81,11 @@ internal static class GangLayout
     private static string Routing(Channel channel, double bit, DisplayUnits units)
     {
         var (across, deep) = Passes(channel, bit);
-        return FormattableString.Invariant(
+        return string.Create(
+            CultureInfo.InvariantCulture,
             $"Depth stop {units.Length(channel.Depth)}. Bit {units.Length(bit)}: {across} passes side by side, {deep} in depth, none "
                 + $"deeper than the bit is wide; stay inside the knife lines, which lie {units.Length(channel.Width / 2)} each side of the "
-                + $"centre line.");
+                + "centre line.");
     }
 
     private static IEnumerable<SheetEntity> PlanEntities(Piece piece, int drawn, int count, DisplayUnits units)
