@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
 using BridgeForm.Quantities;
@@ -80,7 +81,8 @@ internal static class GangLayout
     private static string Routing(Channel channel, double bit, DisplayUnits units)
     {
         var (across, deep) = Passes(channel, bit);
-        return FormattableString.Invariant(
+        return string.Create(
+            CultureInfo.InvariantCulture,
             $"Depth stop {units.Length(channel.Depth)}. Bit {units.Length(bit)}: {across} passes side by side, {deep} in depth, none "
                 + $"deeper than the bit is wide; stay inside the knife lines, which lie {units.Length(channel.Width / 2)} each side of the "
                 + $"centre line.");
