@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Collections.Immutable;
+using System.Globalization;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
 using BridgeForm.Quantities;

@@ -12,6 +12,9 @@ namespace BridgeForm.Tests.Output.Tables;
 /// </summary>
 public sealed partial class WrittenTwiceTests
 {
+    // Milliseconds; a table's line takes none.
+    private const int Patience = 10_000;
+
     private const double Inch = 25.4;
     private const double Gallon = 231 * 0.254 * 0.254 * 0.254;
 
@@ -165,13 +168,13 @@ public sealed partial class WrittenTwiceTests
                 .Select(line => Field().Matches(line.TrimEnd('\r')).Select(m => m.Groups[1].Value.Trim('"')).ToList()),
         ];
 
-    [GeneratedRegex(@"^(.*) \(([A-Za-z0-9]+)\)$", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"^(?<1>.*) \((?<2>[A-Za-z0-9]+)\)$", RegexOptions.ExplicitCapture, Patience)]
     private static partial Regex Bracketed();
 
-    [GeneratedRegex(@"^(-)?(?:(\d+) ft ?)?(?:(?:(\d+)(?:-(?=\d))?)?(?:(\d+)/(\d+))? in)?$", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"^(?<1>-)?(?:(?<2>\d+) ft ?)?(?:(?:(?<3>\d+)(?:-(?=\d))?)?(?:(?<4>\d+)/(?<5>\d+))? in)?$", RegexOptions.ExplicitCapture, Patience)]
     private static partial Regex Imperial();
 
     // A field ends at a comma or at the line's end; one that begins with a quotation mark may hold commas.
-    [GeneratedRegex("(?<=^|,)(\"[^\"]*(?:\"\"[^\"]*)*\"|[^,]*)", RegexOptions.None, 1000)]
+    [GeneratedRegex("(?<=^|,)(?<1>\"[^\"]*(?:\"\"[^\"]*)*\"|[^,]*)", RegexOptions.ExplicitCapture, Patience)]
     private static partial Regex Field();
 }
