@@ -38,6 +38,6 @@ public sealed class SourcePageTests
             .Select(s => s[(s.IndexOf(": ", StringComparison.Ordinal) + 1)..].Trim())
             .Distinct(StringComparer.Ordinal)
             .ToList();
-        Assert.True(values.Count <= 16, string.Join(Environment.NewLine, values));
+        Assert.True(values.Count <= 10, string.Join(Environment.NewLine, values));
     }
 }
