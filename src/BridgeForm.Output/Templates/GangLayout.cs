@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
-using System.Globalization;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
 using BridgeForm.Quantities;
@@ -82,11 +80,10 @@ internal static class GangLayout
     private static string Routing(Channel channel, double bit, DisplayUnits units)
     {
         var (across, deep) = Passes(channel, bit);
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"Depth stop {units.Length(channel.Depth)}. Bit {units.Length(bit)}: {across} passes side by side, {deep} in depth, none "
-                + $"deeper than the bit is wide; stay inside the knife lines, which lie {units.Length(channel.Width / 2)} each side of the "
-                + "centre line.");
+        var depth = FormattableString.Invariant(
+            $"Depth stop {units.Length(channel.Depth)}. Bit {units.Length(bit)}: {across} passes side by side, {deep} in depth, ");
+        return $"{depth}none deeper than the bit is wide; stay inside the knife lines, which lie {units.Length(channel.Width / 2)} "
+            + "each side of the centre line.";
     }
 
     private static IEnumerable<SheetEntity> PlanEntities(Piece piece, int drawn, int count, DisplayUnits units)
