@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Globalization;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
 using BridgeForm.Quantities;
@@ -86,7 +85,7 @@ internal static class GangLayout
             CultureInfo.InvariantCulture,
             $"Depth stop {units.Length(channel.Depth)}. Bit {units.Length(bit)}: {across} passes side by side, {deep} in depth, none "
                 + $"deeper than the bit is wide; stay inside the knife lines, which lie {units.Length(channel.Width / 2)} each side of the "
-                + "centre line.");
+                + $"centre line.");
     }
 
     private static IEnumerable<SheetEntity> PlanEntities(Piece piece, int drawn, int count, DisplayUnits units)
