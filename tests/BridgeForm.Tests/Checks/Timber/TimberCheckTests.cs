@@ -279,7 +279,7 @@ public sealed class TimberCheckTests
     [Fact]
     public void Stringers_that_carry_the_treads_are_counted()
     {
-        string Across(int stringers) => Thin + FormattableString.Invariant(
+        string Across(int stringers) => Thin + string.Create(System.Globalization.CultureInfo.InvariantCulture,
             $"\ndeck: {{ layout: across, board: {{ section: 1x6, stock: treated }}, stringer: {{ section: 2x6, count: {stringers} }} "
                 + $"}}\nvalues: [{{ species: southern-pine, grade: no1, size: 1x6, bending: 1000 psi, tension: 600 psi, shear: 175 psi, "
                 + $"compression_across: 565 psi, compression: 1500 psi, modulus: 1600000 psi, modulus_min: 580000 psi, source: "
