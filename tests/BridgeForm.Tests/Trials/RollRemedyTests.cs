@@ -40,10 +40,11 @@ public sealed class RollRemedyTests
         Assert.True(model.Ropework.Roll.MinBy(r => r.Factor!.Value)!.Factor!.IsToOneSide);
         var larger = model.Remedies.Single(r => r.CheckId is "roll" && r.Text.Contains("rope of this make", StringComparison.Ordinal));
         Assert.DoesNotContain(model.Remedies, r => r.CheckId is "roll" && r.Text.Contains("with a sag of", StringComparison.Ordinal));
-        if (larger.Rope is { } rope)
-        {
-            Assert.False(Fails(Taut.Replace("rope-6x19-iwrc-eips-3/8", rope, StringComparison.Ordinal)));
-        }
+        Assert.False(Fails(Taut.Replace("rope-6x19-iwrc-eips-3/8", larger.Rope, StringComparison.Ordinal)));
+
+        // The next smaller rope of the table.
+        Assert.Equal("rope-6x19-iwrc-eips-1-1/8", larger.Rope);
+        Assert.True(Fails(Taut.Replace("rope-6x19-iwrc-eips-3/8", "rope-6x19-iwrc-eips-1", StringComparison.Ordinal)));
     }
 
     private static string Narrow => Bridges.Garden.Replace("spacing: 46 in", "spacing: 38 in", StringComparison.Ordinal);
