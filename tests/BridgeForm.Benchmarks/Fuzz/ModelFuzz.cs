@@ -90,7 +90,8 @@ internal sealed class ModelFuzz(string name, Func<int, string> project, Func<int
 
     private int Summed(FuzzRun run)
     {
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"fuzz {name}, seed {run.Seed}: {_costs.Count + _told} valid files, {_costs.Count} modelled, {_written} of them written, "
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"fuzz {name}, seed {run.Seed}: {_costs.Count + _told} valid files, "
+            + $"{_costs.Count} modelled, {_written} of them written, "
             + $"{_told} told that they cannot be built, {_found} findings"));
         var usual = _costs.Where(c => c.Bays <= MostBays).Select(c => c.Cost).Order().ToList();
         var p99 = usual.Count == 0 ? 0 : usual[(int)(0.99 * (usual.Count - 1))];
@@ -98,7 +99,8 @@ internal sealed class ModelFuzz(string name, Func<int, string> project, Func<int
         {
             var slowest = _costs.MaxBy(c => c.Cost);
             Say($"bays {_costs.Min(c => c.Bays)} to {_costs.Max(c => c.Bays)}, {_costs.Count(c => c.Bays > MostBays)} above {MostBays}");
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"processor time of the model up to {MostBays} bays: p99 {p99:0.00} s (wanted: at most {ModelAtP99:0.0}); of all at most "
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"processor time of the model up to {MostBays} bays: p99 "
+                + $"{p99:0.00} s (wanted: at most {ModelAtP99:0.0}); of all at most "
                 + $"{slowest.Cost:0.00} s (seed {slowest.Seed}, {slowest.Bays} bays; wanted: at most {ModelAtMost:0})"));
         }
 

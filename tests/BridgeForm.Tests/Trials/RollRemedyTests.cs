@@ -56,7 +56,8 @@ public sealed class RollRemedyTests
 
     private static string Spaced(double spacing) => Narrow
         .Replace("spacing: 38 in", FormattableString.Invariant($"spacing: {spacing / 0.0254:0.####} in"), StringComparison.Ordinal)
-        .Replace("length: 58 in", FormattableString.Invariant($"length: {58 + (spacing / 0.0254) - 38:0.####} in"), StringComparison.Ordinal);
+        .Replace(
+            "length: 58 in", FormattableString.Invariant($"length: {58 + (spacing / 0.0254) - 38:0.####} in"), StringComparison.Ordinal);
 
     private static string Sagging(double sag) =>
         Narrow.Replace("sag: 6 %", FormattableString.Invariant($"sag: {sag / 0.0254:0.####} in"), StringComparison.Ordinal);

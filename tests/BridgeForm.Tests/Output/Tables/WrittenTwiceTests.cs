@@ -171,7 +171,8 @@ public sealed partial class WrittenTwiceTests
     [GeneratedRegex(@"^(?<1>.*) \((?<2>[A-Za-z0-9]+)\)$", RegexOptions.ExplicitCapture, Patience)]
     private static partial Regex Bracketed();
 
-    [GeneratedRegex(@"^(?<1>-)?(?:(?<2>\d+) ft ?)?(?:(?:(?<3>\d+)(?:-(?=\d))?)?(?:(?<4>\d+)/(?<5>\d+))? in)?$", RegexOptions.ExplicitCapture, Patience)]
+    [GeneratedRegex(
+        @"^(?<1>-)?(?:(?<2>\d+) ft ?)?(?:(?:(?<3>\d+)(?:-(?=\d))?)?(?:(?<4>\d+)/(?<5>\d+))? in)?$", RegexOptions.ExplicitCapture, Patience)]
     private static partial Regex Imperial();
 
     // A field ends at a comma or at the line's end; one that begins with a quotation mark may hold commas.

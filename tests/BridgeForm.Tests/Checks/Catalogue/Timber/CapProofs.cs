@@ -75,7 +75,8 @@ internal static class CapProofs
     public static Proof Push()
     {
         var lift = RopeDown - DryDead;
-        return new Proof(new LevelDeck().Check("keeper-uplift-guard"), lift * Pound).Saying(string.Create(System.Globalization.CultureInfo.InvariantCulture,
+        return new Proof(new LevelDeck().Check("keeper-uplift-guard"), lift * Pound).Saying(
+            string.Create(System.Globalization.CultureInfo.InvariantCulture,
             $"200 lbf × {Top + 5.25:0.###} in above the rope / 46 in − {DryDead:0} lbf dead on a rope = {lift:0} lbf to hold down at "
                 + $"one channel"));
     }
