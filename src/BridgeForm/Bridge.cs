@@ -61,5 +61,6 @@ public sealed record BridgeFault(BridgeFaultKind Kind, string Code, string Messa
     public static BridgeFault Of(ImmutableArray<Misfit> misfits) =>
         new(
             BridgeFaultKind.DoesNotFit, misfits[0].Code,
-            string.Join("; ", misfits.Select(m => $"{m.Key}: {m.What}"))) { Misfits = misfits };
+            string.Join("; ", misfits.Select(m => $"{m.Key}: {m.What}")))
+        { Misfits = misfits };
 }

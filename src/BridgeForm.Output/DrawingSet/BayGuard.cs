@@ -93,7 +93,8 @@ internal sealed class BayGuard
         var (half, drop) = (PageText.Width(words, PageText.Small) / 2, PageText.Small / 2);
         canvas.Label(
             PageText.Left(
-                at.X - (half * cos) + (drop * sin), at.Y - (half * sin) - (drop * cos), words, PageText.Small) with { Turn = turn });
+                at.X - (half * cos) + (drop * sin), at.Y - (half * sin) - (drop * cos), words, PageText.Small) with
+            { Turn = turn });
     }
 
     private static Side SideOf(string id) => PartId.Read(id)!.Value.Side;

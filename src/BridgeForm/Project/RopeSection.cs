@@ -112,12 +112,12 @@ internal static class RopeSection
 
     private static KeySpec SagKey =>
         new("sag", KeyShape.Value, "Sag at mid-span of the finished empty bridge: a share of the span, or a length")
-    {
-        Type = ValueForm.Quantity,
-        Kinds = [QuantityKind.Share, QuantityKind.Length],
-        RangeInWords = "0.05 % to 30 % of the span",
-        Default = "6 %",
-    };
+        {
+            Type = ValueForm.Quantity,
+            Kinds = [QuantityKind.Share, QuantityKind.Length],
+            RangeInWords = "0.05 % to 30 % of the span",
+            Default = "6 %",
+        };
 
     private static KeySpec TerminationKeys => Define.Map(
         "termination",

@@ -111,8 +111,11 @@ internal static class TimberRemedies
             var deck = context.Parameters.Deck with { Stringer = stringer with { Count = count } };
             if (DeckPasses(context with { Parameters = context.Parameters with { Deck = deck } }))
             {
-                return remedy with { Text = remedy.Text + FormattableString.Invariant($"On {count} stringers (deck.stringer.count) the ")
-                    + "deck passes; or take a stronger tread." };
+                return remedy with
+                {
+                    Text = remedy.Text + FormattableString.Invariant($"On {count} stringers (deck.stringer.count) the ")
+                    + "deck passes; or take a stronger tread."
+                };
             }
         }
 

@@ -78,7 +78,8 @@ internal sealed class KillTrial : IDisposable
         {
             using var trace = Process.Start(
                 new ProcessStartInfo(
-                    "strace", ["-f", "-qq", "-o", "/dev/null", "true"]) { RedirectStandardError = true, UseShellExecute = false })!;
+                    "strace", ["-f", "-qq", "-o", "/dev/null", "true"])
+                { RedirectStandardError = true, UseShellExecute = false })!;
             trace.WaitForExit();
             return trace.ExitCode == 0;
         }

@@ -58,8 +58,10 @@ public sealed class DeckStepsTests
     public void Every_span_and_sag_has_a_shape()
     {
         foreach (
-            var (span, percent) in from span in Enumerable.Range(0, 25) from sag in Enumerable
-                .Range(0, 5) select (8 + (5.7 * span), 3 + (2.9 * sag)))
+            var (span, percent) in from span in Enumerable.Range(0, 25)
+                                   from sag in Enumerable
+                .Range(0, 5)
+                                   select (8 + (5.7 * span), 3 + (2.9 * sag)))
         {
             foreach (var stance in (string[])["square", "plumb"])
             {

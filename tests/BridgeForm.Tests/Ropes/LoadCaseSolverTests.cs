@@ -226,7 +226,8 @@ public sealed class LoadCaseSolverTests
         var shape = LoadCaseSolver.Find(LoadCaseRequest.At(Design, 0, new Backstays(stay, stay)) with { Start = null });
         Assert.Equal(0, RopeSamples.Distance(Design, shape), Promised);
         var bare = LoadCaseRequest
-            .At(Design, 0, new Backstays(stay, stay)) with { UnstressedLengths = [Design.UnstressedLength()], Loads = [0, 0] };
+            .At(Design, 0, new Backstays(stay, stay)) with
+        { UnstressedLengths = [Design.UnstressedLength()], Loads = [0, 0] };
         Assert.True(LoadCaseSolver.Find(bare).UnstressedLength() < Design.UnstressedLength());
     }
 

@@ -92,8 +92,11 @@ internal static class ChannelMouths
             declared, deep, depth / 4, "m", DeepSource, detail, atEnd ? CheckStatus.Warn : CheckStatus.Fail);
         return result.Status switch
         {
-            CheckStatus.Warn => result with { Detail = detail + "; the base rests on its landing over its length: see that the landing "
-                + "bears right beside the rope" },
+            CheckStatus.Warn => result with
+            {
+                Detail = detail + "; the base rests on its landing over its length: see that the landing "
+                + "bears right beside the rope"
+            },
             CheckStatus.Fail when NetSection.Passes(context) => NetSection.Instead(result),
             _ => result,
         };

@@ -54,8 +54,11 @@ public sealed class DeckLoadTests
     [Fact]
     public void The_larger_share_of_a_face_counts()
     {
-        var check = new LevelDeck { More = "holes: { post: [{ face: wide, from_end: 20 in, diameter: 5/8 in }], brace: [{ face: top, "
-            + "from_end: 8 in, diameter: 1/2 in }] }" }.Check("hole-size");
+        var check = new LevelDeck
+        {
+            More = "holes: { post: [{ face: wide, from_end: 20 in, diameter: 5/8 in }], brace: [{ face: top, "
+            + "from_end: 8 in, diameter: 1/2 in }] }"
+        }.Check("hole-size");
         Assert.Equal((0.5 * Inch, 0.5 * Inch), (check.Demand, check.Capacity!.Value), new PairTolerance());
     }
 

@@ -39,7 +39,8 @@ internal static class DeckGapProofs
             + "}, stringer: { section: 2x6, count: 3 } }";
         return new Proof(
             (bridge with { Deck = treads }).Check("deck-gaps"), 0.5 * share * TwoBays.Inch,
-            0.5 * TwoBays.Inch) { Error = 1e-7 }.Saying("treads");
+            0.5 * TwoBays.Inch)
+        { Error = 1e-7 }.Saying("treads");
     }
 
     private static Proof Of(int count, double gap, double limit)

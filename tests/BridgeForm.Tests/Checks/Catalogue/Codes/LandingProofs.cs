@@ -28,8 +28,11 @@ internal static class LandingProofs
     [Proves("landing-step", CheckStatus.Warn)]
     public static Proof Landing_B_not_given()
     {
-        var check = (s_bridge with { Site = FormattableString.Invariant($", a: {{ landing: {{ level: ")
-            + FormattableString.Invariant($"{Surface - 0.25:0.##########} in }} }}") }).Check("landing-step");
+        var check = (s_bridge with
+        {
+            Site = FormattableString.Invariant($", a: {{ landing: {{ level: ")
+            + FormattableString.Invariant($"{Surface - 0.25:0.##########} in }} }}")
+        }).Check("landing-step");
         return new Proof(check, 0.25 * TwoBays.Inch, 0.5 * TwoBays.Inch) { Error = 1e-7 }.Saying("site.b.landing.level");
     }
 

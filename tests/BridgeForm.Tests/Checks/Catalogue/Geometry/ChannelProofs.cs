@@ -49,7 +49,8 @@ internal static class ChannelProofs
         (
             Of(
                 "channel-deep-mouth", new TwoBays { Depth = 1.4, More = "loads: { live: 5 psf, point: { force: 5 lbf } }" }, 1.4,
-                Deep) with { Capacity = null })
+                Deep) with
+            { Capacity = null })
             .Saying("net section passes");
 
     // Common practice, no source: a rope sunk deeper than its own 3/4 in is out of a flat strap's reach; a liner lifts it out.

@@ -37,7 +37,8 @@ internal static class SaddleProofs
     [Proves("saddle-bend", CheckStatus.Engineer)]
     public static Proof No_radius() => new Proof(
         new TwoBays().Check("saddle-bend"),
-        TwoLinks.Newtons(Pull(new TwoBays()))) { Error = 2e-5 }.Saying("saddle.radius is not given", $"{Pull(new TwoBays()):0} lbf");
+        TwoLinks.Newtons(Pull(new TwoBays())))
+    { Error = 2e-5 }.Saying("saddle.radius is not given", $"{Pull(new TwoBays()):0} lbf");
 
     [Proves("saddle-bend", CheckStatus.Engineer)]
     public static Proof Strand()

@@ -100,7 +100,8 @@ internal static class BaseProofs
         var area = 2.0 / 3 * 2.5 * 4.875 * (4.875 / 5.5) * (4.875 / 5.5);
         var check = Heavy.With("3x6", shear: force / share / area).Check("base-channel-shear");
         return new Proof(
-            check, force * Pound, force / share * Pound) { Error = Nanometre }.Saying("point load at the edge, 23 in from the middle");
+            check, force * Pound, force / share * Pound)
+        { Error = Nanometre }.Saying("point load at the edge, 23 in from the middle");
     }
 
     // A channel 1/16 in deep in a 3x6 on an empty deck: inward 781 lbf at the outer wall, over (5.4375/5.5)² for the bottom in
@@ -115,7 +116,8 @@ internal static class BaseProofs
         var bridge = new LevelDeck { Depth = 0.0625, Loads = Nobody };
         var check = bridge.With("3x6", shear: force / share / area / 1.6).Check("base-channel-shear");
         return new Proof(
-            check, force * Pound, force / share * Pound) { Error = Nanometre }.Saying("200 lbf inward, 23.438 in from the middle");
+            check, force * Pound, force / share * Pound)
+        { Error = Nanometre }.Saying("200 lbf inward, 23.438 in from the middle");
     }
 
     // A 3x12 with a channel 1/16 in deep, its deck empty: the push outward governs, its top in tension: 784 lbf of the brace and
