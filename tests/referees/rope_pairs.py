@@ -100,13 +100,13 @@ class Rope:
 
 
 def newton(start, gradient, hessian, size):
-    """Newton with a line search on the gradient's length; the last steps have all digits."""
+    """Newton with a line search on the gradient's length, which may grow for a step: so slack bars are left. The last steps have all digits."""
     free, step = start, np.inf
     for _ in range(400):
         force = gradient(free)
         step = spsolve(hessian(free), -force)
         factor = min(1.0, 0.1 * size / np.abs(step).max())
-        while factor > 1e-4 and np.linalg.norm(gradient(free + factor * step)) > (1 - factor / 4) * np.linalg.norm(force) + 1e-6:
+        while factor > 0.03 and np.linalg.norm(gradient(free + factor * step)) > (1 - factor / 4) * np.linalg.norm(force) + 1e-6:
             factor /= 2
         free = free + factor * step
         if np.abs(step).max() < 1e-13 * size:
