@@ -17,7 +17,8 @@ internal static class ReportNulls
         ".ropes.roll[].height_factor_deck_held_in_plan",
         ".cases[].over_ground", ".cases[].over_water", ".cases[].failure",
         ".remedies[].rope", ".remedies[].length", ".remedies[].spacing",
-        ".ropes.modes[].vertical_antisymmetric_hz", ".pieces[].holes[].depth", ".stock[].cost", ".stock[].router_file",
+        ".ropes.modes[].vertical_antisymmetric_hz", ".ropes.modes[].lateral_two_half_waves_hz",
+        ".pieces[].holes[].depth", ".stock[].cost", ".stock[].router_file",
         ".stock[].not_routable", ".hardware[].quantity",
     };
 
