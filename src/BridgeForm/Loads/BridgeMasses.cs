@@ -116,23 +116,3 @@ internal sealed class MemberWeights(BridgeLayout layout)
     private double Mass(Member member) =>
         MemberVolume.Measure(member.Shape, MemberVolume.IsDrilled(_frames.Holes, member.Role)) * _densities[member.Stock];
 }
-
-/// <summary>Volume of a member, for every weight alike.</summary>
-internal static class MemberVolume
-{
-    /// <summary>
-    /// In m³: in closed form, or of the solid where only the solid knows it (tapers, and the user's own holes where they meet
-    /// channels, ends or each other). Cuts that leave no solid are weighed as if their tapers and meetings were not there: a
-    /// weight on the way to
-    /// the shape of the rope, after which <see cref="LayoutFit"/> tells the fault. A part turned over weighs nothing.
-    /// </summary>
-    /// <param name="shape">Stick and cuts.</param>
-    /// <param name="drilled">The user asks for holes of his own in members of this kind.</param>
-    public static double Measure(CutStock shape, bool drilled) =>
-        shape.Rips.IsEmpty && !(drilled && !LooseHoles.Any(shape))
-            ? Math.Max(0, CutStockVolume.Prism(shape))
-            : StockSolid.Build(shape).OrNull?.Volume ?? Math.Max(0, CutStockVolume.Prism(shape));
-
-    /// <summary>Whether the user asks for holes in members of a kind: the solid of each costs a hundred closed forms.</summary>
-    public static bool IsDrilled(ImmutableArray<HoleParameters> asked, Role role) => asked.Any(h => h.Part == role);
-}

@@ -37,7 +37,8 @@ internal static class LooseHoles
         return true;
     }
 
-    private static (Vector3d Low, Vector3d High) Around(CutStock stock, Hole hole)
+    /// <summary>A box that holds the hole's prism.</summary>
+    internal static (Vector3d Low, Vector3d High) Around(CutStock stock, Hole hole)
     {
         var (entry, bottom) = stock.HoleAxis(hole);
         var radius = hole.Diameter / 2 * Corner;

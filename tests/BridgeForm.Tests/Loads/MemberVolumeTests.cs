@@ -73,6 +73,25 @@ public sealed class MemberVolumeTests
         Assert.InRange(loose, 20, 180);
     }
 
+    // A hole of 12 mm through 50 mm of wood with a seat of 20 mm, 6 mm deep, around its mouth; 0.3 m off a channel that another
+    // hole runs into: each place is cut by itself.
+    [Fact]
+    public void Places_where_cuts_meet_are_summed()
+    {
+        const double A = Math.PI / 4 * 0.012 * 0.012, B = Math.PI / 4 * 0.02 * 0.02;
+        var stick = Stick(
+            new Hole(StockFace.PlusZ, 0.3, 0.01, 0.012, null), new Hole(StockFace.PlusZ, 0.3, 0.01, 0.02, 0.006),
+            new Hole(StockFace.PlusY, 0.6, 0, 0.02, null), new Hole(StockFace.MinusY, 0.8, 0, 0.02, null))
+            with
+        { Channels = [new Channel(StockFace.MinusY, 0.6, 0.03, 0.04, 0)] };
+        Assert.Equal(
+            0.005 - (A * 0.05) - ((B - A) * 0.006) - (0.03 * 0.04 * 0.05) - (B * 0.06) - (B * 0.1),
+            MemberVolume.Measure(stick, drilled: true),
+            1e-9);
+        Assert.Equal(StockSolid.Build(stick).OrNull!.Volume, MemberVolume.Measure(stick, drilled: true), 1e-12);
+        Assert.Equal(MeetingCuts.Volume(stick)!.Value, MemberVolume.Measure(stick, drilled: true), 1e-12);
+    }
+
     private static CutStock Stick(params Hole[] holes) =>
         new(0.1, 0.05, new Plane(-Vector3d.UnitX, 0), new Plane(Vector3d.UnitX, 1)) { Holes = [.. holes] };
 
