@@ -41,11 +41,12 @@ publish() {
   (cd "$here/bridgeform-linux-x64" && sha256sum --quiet -c SHA256SUMS)
 }
 
-# Composite ready-to-run, whole: what people would get who publish a program that does nothing.
+# Composite ready-to-run, of what it needs: what people would get who publish a program that does nothing. It starts an eighth
+# sooner than one that holds the whole library, and is made in a quarter of the time.
 empty() {
   rm -rf "$here/empty"
   dotnet publish tests/published/empty -c Release -r linux-x64 --self-contained -o "$here/empty" \
-    -p:PublishReadyToRun=true -p:PublishReadyToRunComposite=true -p:RunAnalyzers=false -p:UseSharedCompilation=false \
+    -p:PublishReadyToRun=true -p:PublishReadyToRunComposite=true -p:PublishTrimmed=true -p:RunAnalyzers=false -p:UseSharedCompilation=false \
     --artifacts-path "$here/empty-artifacts" --nologo -v quiet
 }
 
