@@ -19,13 +19,23 @@ internal sealed class Killers
         }
     }
 
-    /// <summary>The classes with the one that is remembered, if it is among them, at the head.</summary>
+    /// <summary>
+    /// The classes with the one that is remembered, if it is among them, at the head; the others in their order, those earlier
+    /// that have noticed much.
+    /// </summary>
     public IReadOnlyList<(string Name, double Seconds)> First(IReadOnlyList<(string Name, double Seconds)> reaching, Site site)
     {
         lock (_classes)
         {
-            return _classes.TryGetValue(
-                Change(site), out var name) ? [.. reaching.OrderBy(r => !string.Equals(r.Name, name, StringComparison.Ordinal))] : reaching;
+            var known = _classes.GetValueOrDefault(Change(site));
+            var noticed = _classes.Values.CountBy(c => c, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
+            return
+            [
+                .. reaching.Index()
+                    .OrderBy(r => !string.Equals(r.Item.Name, known, StringComparison.Ordinal))
+                    .ThenBy(r => (r.Index + 1.0) / (1 + noticed.GetValueOrDefault(r.Item.Name)))
+                    .Select(r => r.Item),
+            ];
         }
     }
 

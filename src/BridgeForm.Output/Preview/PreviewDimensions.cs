@@ -112,7 +112,8 @@ internal static class PreviewDimensions
     private static void AddGuard(ImmutableArray<PreviewDimension>.Builder list, BridgeLayout layout, QuantityText words)
     {
         var least = GuardPlace.Least(layout);
-        var line = least.X <= layout.Poses[^1].Node.X / 2 ? layout.Poses[0].Node.X - Off : layout.Poses[^1].Node.X + Off;
+        var (first, last) = (layout.Poses[0].Node.X, layout.Poses[^1].Node.X);
+        var line = least.X - first <= last - least.X ? first - Off : last + Off;
         list.Add(new(
             $"least guard height, {least.Frame}", words.LeastSize(least.Height),
             Flat(least.X, least.Deck), Flat(least.X, least.Cap), Flat(line, least.Deck), Flat(line, least.Cap), "over"));

@@ -66,7 +66,8 @@ internal static class FlatFace
         }
     }
 
-    private static ImmutableArray<SheetPoint> Simplified(List<SheetPoint> loop)
+    /// <summary>Without the corners that are none: those on a straight line between their neighbours.</summary>
+    internal static ImmutableArray<SheetPoint> Simplified(List<SheetPoint> loop)
     {
         for (var i = 0; i < loop.Count && loop.Count > 2;)
         {

@@ -41,12 +41,6 @@ public static class NodeLoads
         ? null
         : Enumerable.Range(1, nodes.Length - 2).MinBy(i => NearerA(Math.Abs(nodes[i].X - x), i));
 
-    /// <summary>Share on the nearer rope, by statics, of a load that stands beside the middle line; 0.5 to 1 and beyond.</summary>
-    /// <param name="fromMiddle">Distance of its resultant from the middle line, metres.</param>
-    /// <param name="ropeSpacing">Distance between the ropes, metres.</param>
-    public static double ShareOfNearerRope(double fromMiddle, double ropeSpacing) =>
-        0.5 + (Math.Abs(fromMiddle) / ropeSpacing);
-
     /// <summary>
     /// Share of a force at any place that comes to each node: by the lever rule to the two frames that the deck there lies
     /// on. What comes to the supports rests on the landings and reads 0.

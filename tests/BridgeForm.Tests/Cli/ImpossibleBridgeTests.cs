@@ -30,6 +30,15 @@ public sealed class ImpossibleBridgeTests
         deck: { layout: across, count: ‹7 }
         """;
 
+    // Frames at equal steps in plan: the bays at the ends are longer, those in the middle bind.
+    private const string TooManyInTheMiddle = """
+        name: More treads than the shortest bay holds (invented)
+        site: { span: 30 ft }
+        ropes: { sag: 10 % }
+        frames: { spacing: 3 ft, step: plan, stance: plumb }
+        deck: { layout: across, count: ‹7 }
+        """;
+
     private const string PostsCross = """
         name: Posts that cross above the deck (invented)
         site: { span: 36 in }
@@ -62,6 +71,7 @@ public sealed class ImpossibleBridgeTests
     [InlineData(NoTread, "frames.spacing", "no tread fits")]
     [InlineData(NoTreadInSome, "frames.spacing", "no tread fits")]
     [InlineData(TooManyTreads, "deck.count", "treads leave gaps below 1/4 in")]
+    [InlineData(TooManyInTheMiddle, "deck.count", "in B06, 35-15/16 in between its frames' mid-planes")]
     [InlineData(PostsCross, "frames.post.length", "cross above the deck")]
     [InlineData(CapsTurn, "frames.post.length", "cross above the deck")]
     [InlineData(RailsRise, "guard.rails.count", "the rails overlap")]

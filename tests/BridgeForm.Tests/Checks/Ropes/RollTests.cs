@@ -35,7 +35,12 @@ public class RollTests
 
         // Base, treads and packers lie across: a stick's own L²/12 comes on top.
         Assert.InRange(standing.Seconds.Sum(), second, 1.3 * second);
-        Assert.Equal((0.0, 0.0), (standing.Moments[0], standing.Moments[^1]));
+        foreach (var atNodes in ((System.Collections.Immutable.ImmutableArray<double>[])[
+            standing.Moments, standing.FrameMoments, standing.Light, standing.LightMoments, standing.Seconds, standing.DeckHeights]))
+        {
+            Assert.Equal((0.0, 0.0), (atNodes[0], atNodes[^1]));
+        }
+
         Assert.True(standing.FrameMoments.Zip(standing.Moments).Skip(1).SkipLast(1).All(m => m.First > 0 && m.First < m.Second));
     }
 

@@ -117,6 +117,20 @@ public sealed class DxfWriterTests
         Assert.Equal(0, outline.Numbers(10).Min(), 5);
     }
 
+    // A line from 2, 1 m to 4, 7 m: what a reader shows first lies around 3, 4 m and is 6 m high.
+    [Fact]
+    public void View_is_centred_on_what_is_drawn()
+    {
+        var sheet = DxfSamples.EveryKind with { Entities = [new SheetLine("OUTLINE", new(2, 1), new(4, 7))] };
+        using var stream = new MemoryStream();
+        DxfWriter.Write(sheet, UnitSystem.Metric, stream);
+        var view = new DxfFile(stream.ToArray()).Records.Single(
+            r => string.Equals(r.Type, "VPORT", StringComparison.Ordinal));
+        double Of(int code) => double.Parse(view.Tags.Single(t => t.Code == code).Value, System.Globalization.CultureInfo.InvariantCulture);
+        Assert.Equal((3000.0, 4000.0), (Of(12), Of(22)));
+        Assert.InRange(Of(40), 6000, 6600);
+    }
+
     [Fact]
     public void Text_is_ascii_with_the_escapes_of_the_format()
     {

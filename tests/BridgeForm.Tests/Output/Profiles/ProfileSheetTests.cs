@@ -113,6 +113,7 @@ public sealed class ProfileSheetTests
         var face = Polylines("B1", ProfileLayers.Outline)[1];
         Assert.Equal(4, circles.Count);
         Assert.All(circles, c => Assert.Equal(face.Vertices.Average(v => v.Y), c.Center.Y, Close));
+        Assert.All(circles, c => Assert.Equal(SamplePieces.Inch / 8, c.Radius, Close));
         Assert.Equal(
             4,
             Entities<SheetText>("B1", ProfileLayers.Drill).Count(

@@ -28,6 +28,16 @@ public sealed class FittingTests
         Assert.Equal(6 * inches, clip.Spacing / Inch, 9);
     }
 
+    /// <summary>Makers' tables: turnbuckles take up 6, 12, 18 or 24 in.</summary>
+    [Theory]
+    [InlineData(5, 6.0)]
+    [InlineData(6.1, 12.0)]
+    [InlineData(13, 18.0)]
+    [InlineData(18.5, 24.0)]
+    [InlineData(24.1, null)]
+    public void The_shortest_turnbuckle_that_takes_up_enough(double needed, double? inches) =>
+        Assert.Equal(inches, FittingSet.ShortestTakeUp(needed * Inch) is { } found ? Math.Round(found / Inch, 9) : null);
+
     /// <summary>
     /// NAVEDTRA 14026: at least 3D + 1 clips, D in inches; the table never asks for fewer than the rule less its rounding.
     /// </summary>
