@@ -130,6 +130,28 @@ public sealed class ProfileSheetTests
         Assert.Equal((SamplePieces.Wide / 2) + (0.5 * SamplePieces.Inch), circle.Center.Y, Close);
     }
 
+    // A hole is moved towards the far end, a millimetre at a time: the last text that stands before the end's witness line
+    // has as much room before that as it stands off its own.
+    [Fact]
+    public void A_distance_stands_before_the_far_end_as_long_as_there_is_room()
+    {
+        var stick = SamplePieces.Stick("P9", Role.Post, "treated", 1, 0, 0, 0, 0);
+        double room = 0, off = 0;
+        for (var x = 0.7; x < 0.995; x += 0.001)
+        {
+            var shape = stick.Shape with { Holes = [new Hole(StockFace.PlusZ, x, 0, 0.006, null)] };
+            var text = ProfileSheet.Draw(stick with { Shape = shape, Solid = StockSolid.Build(shape).OrNull! }, SampleUnits.Metric)
+                .Entities.OfType<SheetText>().Single(t => t.Layer == ProfileLayers.Dim);
+            if (text.At.X < 1)
+            {
+                (room, off) = (1 - (text.At.X + text.Width), text.At.X - x);
+            }
+        }
+
+        Assert.InRange(off, 0.001, 0.01);
+        Assert.InRange(room, off, off + 0.001);
+    }
+
     [Fact]
     public void Overall_length_and_width_are_dimensioned() =>
         Assert.Equal(["40 in", "3.5 in"], Entities<SheetDimension>("P1L", ProfileLayers.Dim).Select(d => d.Text));

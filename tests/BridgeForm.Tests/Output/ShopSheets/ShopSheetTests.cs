@@ -41,6 +41,34 @@ public sealed class ShopSheetTests
         Assert.Single(texts[FormattableString.Invariant($"No. {ids.Count}")]);
     }
 
+    // Labels are cut apart along their outlines: side by side without overlap, all on the paper, all of one size.
+    [Fact]
+    public void Labels_lie_side_by_side_on_the_paper() => Assert.All(Book("labels").Pages, page =>
+    {
+        var boxes = page.Content.Entities.OfType<SheetPolyline>().Where(p => p.Closed && p.Vertices.Length == 4).Select(p => (
+            Left: p.Vertices.Min(v => v.X), Right: p.Vertices.Max(v => v.X), Low: p.Vertices.Min(v => v.Y), High: p.Vertices.Max(v => v.Y))).ToList();
+        Assert.NotEmpty(boxes);
+        Assert.All(boxes, b =>
+        {
+            Assert.Equal((boxes[0].Right - boxes[0].Left, boxes[0].High - boxes[0].Low), (b.Right - b.Left, b.High - b.Low), Near);
+            Assert.True(b.Left > 0 && b.Right < page.Width && b.Low > 0 && b.High < page.Height);
+            Assert.Single(boxes, o => o.Left < b.Right - 1e-9 && b.Left < o.Right - 1e-9 && o.Low < b.High - 1e-9 && b.Low < o.High - 1e-9);
+        });
+    });
+
+    private static bool Near((double Width, double Height) a, (double Width, double Height) b) =>
+        Math.Abs(a.Width - b.Width) < 1e-9 && Math.Abs(a.Height - b.Height) < 1e-9 && a.Width > 0.03 && a.Height > 0.01;
+
+    // Rows 4.5 mm apart, so that fingers and pencils find theirs: own rule.
+    [Fact]
+    public void Rows_of_tables_stand_four_and_a_half_millimetres_apart()
+    {
+        var marks = PlacedTexts.Of(Book("saw").Pages[0].Content).Where(t => t.Text.Length > 0)
+            .GroupBy(t => Math.Round(t.Box.MinX, 6)).MaxBy(g => g.Count())!.Select(t => t.Box.MinY).Distinct().Order().ToList();
+        var steps = marks.Zip(marks.Skip(1)).Select(p => p.Second - p.First).ToList();
+        Assert.True(steps.Count(s => Math.Abs(s - 0.0045) < 1e-9) > steps.Count / 2, string.Join(", ", steps));
+    }
+
     [Fact]
     public void Table_of_the_saw_has_a_row_a_cut()
     {

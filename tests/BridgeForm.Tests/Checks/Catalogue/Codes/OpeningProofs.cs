@@ -33,6 +33,15 @@ internal static class OpeningProofs
         return Of(bridge with { Rails = Rails(5, 11.5, 18, 24.5, 31, 37.5, 37.5 + Step(bridge, 4.375 * share)) }, share, 4.375);
     }
 
+    // The same exception begins 36 in above the deck's surface, 1-1/2 in over the base: an opening that begins 35 in above it is
+    // still for the 4 in sphere.
+    [Proves("guard-openings", CheckStatus.Fail)]
+    public static Proof Nearly_high_enough_on_a_public_guard(double share)
+    {
+        var bridge = new TwoBays { Use = "public", PostLength = 47 };
+        return Of(bridge with { Rails = Rails(5, 11.5, 18, 24.5, 30, 34.75, 34.75 + Step(bridge, 4.2)) }, 1.05 * share, 4);
+    }
+
     // A private guard lets no 4 in sphere pass, however high up: 4.2 in begins as high as above, and fails.
     [Proves("guard-openings", CheckStatus.Fail)]
     public static Proof High_up_on_a_private_guard(double share)
