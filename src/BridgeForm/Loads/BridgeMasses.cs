@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using BridgeForm.Frames;
 using BridgeForm.Project;
 using BridgeForm.Roles;
-using BridgeForm.Solids;
 
 namespace BridgeForm.Loads;
 
