@@ -35,6 +35,20 @@ public sealed class ElasticCatenaryTests
         RopeSamples.Close(weight * length / 2, shape.Segments[0].VerticalA, Tolerance);
     }
 
+    /// <summary>Irvine, Cable Structures, 1981, §1.3, of a level piece that does not stretch: span = 2·H/w · arsinh(w·s / (2·H)).</summary>
+    [Theory]
+    [InlineData(0.02)]
+    [InlineData(0.2)]
+    [InlineData(2)]
+    [InlineData(9)]
+    [InlineData(90)]
+    public void Taut_and_slack_pieces_have_all_their_digits(double weight)
+    {
+        const double H = 1000, Length = 10;
+        var span = 2 * H / weight * Math.Asinh(weight * Length / 2 / H);
+        Assert.Equal(span, new ElasticCatenary(H, weight * Length / 2, Length, weight, 1e18).X, 5e-14 * Length);
+    }
+
     /// <summary>The differential equations dx = (1 + T/EA)·H/T ds, dz = (1 + T/EA)·v/T ds by Simpson's rule.</summary>
     [Fact]
     public void Closed_form_agrees_with_integration_along_the_rope() => Pieces.Sample(p =>

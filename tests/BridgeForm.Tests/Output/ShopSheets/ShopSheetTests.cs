@@ -46,7 +46,8 @@ public sealed class ShopSheetTests
     public void Labels_lie_side_by_side_on_the_paper() => Assert.All(Book("labels").Pages, page =>
     {
         var boxes = page.Content.Entities.OfType<SheetPolyline>().Where(p => p.Closed && p.Vertices.Length == 4).Select(p => (
-            Left: p.Vertices.Min(v => v.X), Right: p.Vertices.Max(v => v.X), Low: p.Vertices.Min(v => v.Y), High: p.Vertices.Max(v => v.Y))).ToList();
+            Left: p.Vertices.Min(v => v.X), Right: p.Vertices.Max(v => v.X),
+            Low: p.Vertices.Min(v => v.Y), High: p.Vertices.Max(v => v.Y))).ToList();
         Assert.NotEmpty(boxes);
         Assert.All(boxes, b =>
         {
