@@ -9,131 +9,169 @@ namespace BridgeForm.Loads;
 
 /// <summary>
 /// Where live load is worst for each thing that is asked: what a newton anywhere does is read from the tangent stiffness with
-/// live load on the whole deck, and load lies wherever it adds. Each of these is then solved as any case is.
+/// live load on the whole deck, and load lies wherever it adds. That is solved as any case is. Ropes that carry less are softer
+/// and ask for shorter stretches, so the same is tried from the empty bridge; from the worse of both the stretches are looked
+/// for once more where they ended up, for as long as that is worse.
 /// </summary>
 /// <remarks>
 /// Frames and bays are asked one by one up to a limit, evenly spread ones of longer bridges, so that the cost stays in step
 /// with the length: lines of influence change over a good part of the span. The place found worst is then asked by itself.
 /// </remarks>
-internal sealed class GoverningLoads
+internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns, Func<Loading, LoadCaseResult> solve)
 {
     // Places asked on a long bridge: a place between two of them lies within a hundredth of the span of one.
     private const int MostAsked = 48;
 
-    private readonly LoadCaseInput _input;
-    private readonly LoadPatterns _patterns;
-    private readonly PairInfluence _influence;
-    private readonly ImmutableArray<RopePoint> _nodes;
+    // From the worse of two starts so often at most, and again only where the last time gained more than this share.
+    private const int MostRounds = 2;
+    private const double WorthIt = 0.005;
+
+    private readonly ImmutableArray<RopePoint> _nodes = input.Design.Nodes;
 
     // Live load a metre of deck.
-    private readonly double _perMetre;
+    private readonly double _perMetre = input.Loads.Live * input.ClearWidth;
 
-    private GoverningLoads(LoadCaseInput input, LoadPatterns patterns, PairInfluence influence)
+    /// <summary>The worst cases, solved; none where nothing lies on the deck, or the full deck does not stand.</summary>
+    /// <param name="full">Both ropes with live load on the whole deck, evenly.</param>
+    /// <param name="empty">Both ropes of the empty bridge.</param>
+    public IEnumerable<LoadCaseResult> Find(PairCase? full, PairCase? empty)
     {
-        (_input, _patterns, _influence, _nodes) = (input, patterns, influence, input.Design.Nodes);
-        _perMetre = input.Loads.Live * input.ClearWidth;
+        if (!(input.Loads.Live > 0) || Of(full) is not { } influence)
+        {
+            yield break;
+        }
+
+        if (Tension(full!, influence) is { } tension)
+        {
+            yield return solve(tension);
+        }
+
+        PairInfluence?[] starts = [influence, Of(empty)];
+        yield return Worst(starts, new(Furthest, (line, i) => Fall(line, LoadCaseIds.MostFall, i, "falls furthest"), Fallen));
+        if (input.Site is { Ground.Length: > 1 } site)
+        {
+            yield return Worst(starts, new(
+                line => NearestTo(line, site.Ground), (line, i) => Fall(line, LoadCaseIds.LeastGround, i, "comes nearest to the ground"),
+                c => -Room(c, site.Ground)));
+        }
+
+        if (input.Site is { Water: not null })
+        {
+            yield return Worst(starts, new(
+                Deepest, (line, i) => Fall(line, LoadCaseIds.LeastWater, i, "comes nearest to the water"),
+                c => -c.Shape!.Nodes.Min(n => n.Y)));
+        }
+
+        yield return Worst(starts, new(MostTilted, Tilt, c => c.CrossSlope ?? double.PositiveInfinity));
+        yield return Worst(starts, new(Steepest, Slope, c => Steepest(c.Pair!.Shape.Left)));
     }
 
-    /// <summary>The worst places; none where nothing lies on the deck, or the full deck does not stand.</summary>
-    /// <param name="input">What the cases are made from.</param>
-    /// <param name="patterns">What lies where.</param>
-    /// <param name="full">Both ropes with live load on the whole deck, evenly.</param>
-    /// <param name="site">Ground and water.</param>
-    public static IEnumerable<Loading> Find(LoadCaseInput input, LoadPatterns patterns, PairCase? full, SiteParameters? site) =>
-        full is not null && input.Loads.Live > 0
-        && PairInfluence.Of(full.Rope, full.Spacing, full.Loads, full.Shape) is { } influence
-            ? new GoverningLoads(input, patterns, influence).All(full, site)
-            : [];
+    /// <summary>One thing: where it is worst, what lies on the deck then, and how bad it comes out.</summary>
+    private sealed record Asked(
+        Func<PairInfluence, int> Place, Func<PairInfluence, int, Loading> Load, Func<LoadCaseResult, double> Figure);
 
-    private IEnumerable<Loading> All(PairCase full, SiteParameters? site)
+    private static PairInfluence? Of(PairCase? pair) =>
+        pair is null ? null : PairInfluence.Of(pair.Rope, pair.Spacing, pair.Loads, pair.Shape);
+
+    private LoadCaseResult Worst(PairInfluence?[] starts, Asked asked)
     {
-        if (Tension(full) is { } tension)
+        // What has no shape is worse than anything that has one.
+        double Figure(LoadCaseResult result) => result.Pair is null ? double.PositiveInfinity : asked.Figure(result);
+        var (place, worst) = Ties.FirstLargest(
+            starts.OfType<PairInfluence>()
+                .Select(line => (Line: line, Place: asked.Place(line)))
+                .Select(s => (s.Place, Case: solve(asked.Load(s.Line, s.Place))))
+                .ToList(),
+            s => Figure(s.Case));
+        for (var round = 0; round < MostRounds && Of(worst.Pair) is { } influence; round++)
         {
-            yield return tension;
+            var next = solve(asked.Load(influence, place));
+            var (before, now) = (Figure(worst), Figure(next));
+            worst = now > before ? next : worst;
+            if (!(now > before + (WorthIt * Math.Abs(before))))
+            {
+                break;
+            }
         }
 
-        foreach (var fall in Falls(site))
-        {
-            yield return fall;
-        }
-
-        yield return Tilt();
-        yield return Slope();
+        return worst;
     }
 
     /// <summary>Only where some of the load relieves the rope; else the whole deck is the worst, and listed.</summary>
-    private Loading? Tension(PairCase full)
+    private Loading? Tension(PairCase full, PairInfluence influence)
     {
         var (a, b) = full.Shape.Left.EndTensions();
-        var line = _influence.OfTension(atB: Ties.IsLarger(b, a)).Aside(_patterns.Eccentric);
+        var line = influence.OfTension(atB: Ties.IsLarger(b, a)).Aside(patterns.Eccentric);
         return line.Any(c => c < 0)
-            ? On(LoadCaseIds.MostTension, "Live load where it pulls a rope hardest, coldest, wood wet", [Whole(line)],
-                LoadPatterns.Wood.Wet, _input.Coldest)
+            ? patterns.OnStretches(
+                LoadCaseIds.MostTension, "Live load where it pulls a rope hardest, coldest, wood wet", [.. Whole(line)],
+                LoadPatterns.Wood.Wet, input.Coldest)
             : null;
     }
 
-    /// <summary>The frame that falls furthest, and those that come nearest to ground and water, each once.</summary>
-    private IEnumerable<Loading> Falls(SiteParameters? site)
+    private int Furthest(PairInfluence influence)
     {
-        var asked = Spread(_influence.Frames);
-        var falls = asked.ConvertAll(i => _perMetre * Extents.Sum(_nodes, Fall(i)));
-        var worst = asked[First(falls)];
-        var found = new HashSet<int> { worst };
-        yield return Falling(LoadCaseIds.MostFall, $"Live load where frame {_patterns.Name(worst)} falls furthest", worst);
-        if (site is { Ground.Length: > 1 })
-        {
-            var over = Places(site.Ground)
-                .Select(x => (X: x, Room: _input.Design.HeightAt(x) - Clearance.Height(site.Ground, x) - Between(asked, falls, x)));
-            if (NodeLoads.Nearest(_nodes, Ties.FirstLeast(over, o => o.Room).X) is { } low && found.Add(low))
-            {
-                yield return Falling(
-                    LoadCaseIds.LeastGround, $"Live load that brings frame {_patterns.Name(low)} nearest to the ground", low);
-            }
-        }
-
-        if (site is { Water: not null })
-        {
-            var deepest = asked[First(falls.Select((fall, i) => fall - _nodes[asked[i]].Y).ToList())];
-            if (found.Add(deepest))
-            {
-                yield return Falling(
-                    LoadCaseIds.LeastWater, $"Live load that brings frame {_patterns.Name(deepest)} nearest to the water", deepest);
-            }
-        }
+        var (asked, falls) = Falls(influence);
+        return asked[First(falls)];
     }
 
-    private Loading Tilt()
+    private int NearestTo(PairInfluence influence, ImmutableArray<GroundPoint> ground)
     {
-        var asked = Spread(_influence.Frames);
-        var worst = asked[First(asked.ConvertAll(i => Tilted(_influence.OfTilt(i))))];
-        var line = _influence.OfTilt(worst);
-        var title = $"Live load on either side where frame {_patterns.Name(worst)} tilts most, wood dry";
-        return On(
-            LoadCaseIds.MostTilt, title,
-            [Side(line, DeckPart.Left), Side(line, DeckPart.Right)], LoadPatterns.Wood.Dry, _input.ReferenceTemperature);
+        var (asked, falls) = Falls(influence);
+        var x = Ties.FirstLeast(
+            Places(ground), x => input.Design.HeightAt(x) - Clearance.Height(ground, x) - Between(asked, falls, x));
+        return NodeLoads.Nearest(_nodes, x)!.Value;
     }
 
-    private Loading Slope()
+    private int Deepest(PairInfluence influence)
     {
-        var asked = Spread(_influence.Frames + 1).ConvertAll(i => i - 1);
-        var steep = asked.ConvertAll(bay => Steepened(bay, _influence.OfSlope(bay).Aside(_patterns.Eccentric)));
-        var worst = asked[First(steep.ConvertAll(s => Math.Abs(s)))];
-        var line = _influence.OfSlope(worst).Aside(_patterns.Eccentric);
-        var title = $"Live load where the deck from frame {_patterns.Name(worst)} to {_patterns.Name(worst + 1)} is steepest, wood dry";
-        var up = Steepened(worst, line) > 0;
-        return On(
-            LoadCaseIds.MostSlope, title, [Whole(up ? line : Array.ConvertAll(line, c => -c))],
-            LoadPatterns.Wood.Dry, _input.ReferenceTemperature);
+        var (asked, falls) = Falls(influence);
+        return asked[First(falls.Select((fall, i) => fall - _nodes[asked[i]].Y).ToList())];
     }
 
-    private Loading Falling(string id, string title, int frame) =>
-        On(id, title + ", hottest, wood wet", [Whole(Fall(frame))], LoadPatterns.Wood.Wet, _input.Hottest);
+    private Loading Fall(PairInfluence influence, string id, int frame, string what) => patterns.OnStretches(
+        id, $"Live load where frame {patterns.Name(frame)} {what}, hottest, wood wet",
+        [.. Whole(influence.OfFall(frame).Aside(patterns.Eccentric))], LoadPatterns.Wood.Wet, input.Hottest);
 
-    private double[] Fall(int frame) => _influence.OfFall(frame).Aside(_patterns.Eccentric);
+    private int MostTilted(PairInfluence influence)
+    {
+        var asked = Spread(influence.Frames);
+        return asked[First(asked.ConvertAll(i => Tilted(influence.OfTilt(i))))];
+    }
+
+    private Loading Tilt(PairInfluence influence, int frame)
+    {
+        var line = influence.OfTilt(frame);
+        return patterns.OnStretches(
+            LoadCaseIds.MostTilt, $"Live load on either side where frame {patterns.Name(frame)} tilts most, wood dry",
+            [.. Side(line, DeckPart.Left), .. Side(line, DeckPart.Right)], LoadPatterns.Wood.Dry, input.ReferenceTemperature);
+    }
+
+    private int Steepest(PairInfluence influence)
+    {
+        var asked = Spread(influence.Frames + 1).ConvertAll(i => i - 1);
+        var steep = asked.ConvertAll(bay => Math.Abs(Steepened(bay, influence.OfSlope(bay).Aside(patterns.Eccentric))));
+        return asked[First(steep)];
+    }
+
+    private Loading Slope(PairInfluence influence, int bay)
+    {
+        var line = influence.OfSlope(bay).Aside(patterns.Eccentric);
+        var title = $"Live load where the deck from frame {patterns.Name(bay)} to {patterns.Name(bay + 1)} is steepest, wood dry";
+        return patterns.OnStretches(
+            LoadCaseIds.MostSlope, title, [.. Whole(Steepened(bay, line) > 0 ? line : Array.ConvertAll(line, c => -c))],
+            LoadPatterns.Wood.Dry, input.ReferenceTemperature);
+    }
+
+    private (List<int> Asked, List<double> Falls) Falls(PairInfluence influence)
+    {
+        var asked = Spread(influence.Frames);
+        return (asked, asked.ConvertAll(i => _perMetre * Extents.Sum(_nodes, influence.OfFall(i).Aside(patterns.Eccentric))));
+    }
 
     // Halves of the width by themselves: both where either adds.
     private double Tilted(InfluenceLine line) => _perMetre / 2 * (
-        Extents.Sum(_nodes, line.Aside(_patterns.SideArm)) + Extents.Sum(_nodes, line.Aside(-_patterns.SideArm)));
+        Extents.Sum(_nodes, line.Aside(patterns.SideArm)) + Extents.Sum(_nodes, line.Aside(-patterns.SideArm)));
 
     // The steeper of what load can do up and down, from the empty bridge.
     private double Steepened(int bay, double[] line)
@@ -148,11 +186,33 @@ internal sealed class GoverningLoads
     private IEnumerable<LoadedStretch> Whole(double[] line) => Extents.Positive(_nodes, line, DeckPart.Whole);
 
     private IEnumerable<LoadedStretch> Side(InfluenceLine line, DeckPart part) => Extents.Positive(
-        _nodes, line.Aside(part == DeckPart.Left ? _patterns.SideArm : -_patterns.SideArm), part);
+        _nodes, line.Aside(part == DeckPart.Left ? patterns.SideArm : -patterns.SideArm), part);
 
-    private Loading On(
-        string id, string title, IEnumerable<IEnumerable<LoadedStretch>> stretches, LoadPatterns.Wood wood, double temperature) =>
-        _patterns.OnStretches(id, title, [.. stretches.SelectMany(s => s)], wood, temperature);
+    private static double Fallen(LoadCaseResult result)
+    {
+        var fall = double.NegativeInfinity;
+        foreach (var move in result.Moves)
+        {
+            fall = Math.Max(fall, -move.Y);
+        }
+
+        return fall;
+    }
+
+    private double Room(LoadCaseResult result, ImmutableArray<GroundPoint> ground) =>
+        Places(ground).Min(x => result.Shape!.HeightAt(x) - Clearance.Height(ground, x));
+
+    private static double Steepest(RopeShape rope)
+    {
+        var steepest = 0.0;
+        for (var i = 0; i + 1 < rope.Nodes.Length; i++)
+        {
+            var (a, b) = (rope.Nodes[i], rope.Nodes[i + 1]);
+            steepest = Math.Max(steepest, Math.Abs((b.Y - a.Y) / (b.X - a.X)));
+        }
+
+        return steepest;
+    }
 
     // Where the ropes or the ground bend.
     private IEnumerable<double> Places(ImmutableArray<GroundPoint> ground) => _nodes.Skip(1).Take(_nodes.Length - 2)

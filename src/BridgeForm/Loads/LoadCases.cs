@@ -43,7 +43,7 @@ public static class LoadCases
         var full = Evenly(input, listed.First(l => l.Id is LoadCaseIds.LiveFull));
         var empty = cases.First(c => c.Id is LoadCaseIds.Dead).Pair;
         cases.AddRange(patterns.OnParts().Select(solver.Solve));
-        cases.AddRange(GoverningLoads.Find(input, patterns, full, input.Site).Select(solver.Solve));
+        cases.AddRange(new GoverningLoads(input, patterns, solver.Solve).Find(full, empty));
         cases.AddRange((PointLoads.Of(input, patterns, empty)?.ToSolve(listed) ?? []).Select(solver.Solve));
         cases.AddRange(patterns.Own().Select(solver.Solve));
         return cases.ToImmutable();

@@ -60,6 +60,12 @@ public sealed record RopeWork
     public LoadCaseResult? Governing =>
         Ties.FirstLargest(Cases.Where(c => c.Shape is not null), c => c.Shape!.LargestTension);
 
+    /// <summary>What is asked, each with its worst case.</summary>
+    public ImmutableArray<CaseRole> Governs() => CaseRole.Find(this);
+
+    /// <summary>How far each frame falls at the most.</summary>
+    public ImmutableArray<FrameFall> Falls() => FrameFall.Find(Cases, [.. Marks.Select(m => m.Frame)]);
+
     /// <summary>
     /// Largest tension of one rope between the supports and in its backstays, new rope set short for its stretch included,
     /// newtons; 0 when no case has a solution.

@@ -1,4 +1,5 @@
 using BridgeForm.Loads;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks.Ropes;
 
@@ -90,6 +91,6 @@ internal static class LeastRoom
             .. context.Ropework.Stretch.Where(s => ofStretch(s) is not null).Select(s => (
                 ofStretch(s)!.Room, $"case {ofStretch(s)!.Case} after {CheckWords.Share(s.Share)} of stretch, nothing taken up")),
         ];
-        return rooms.Length == 0 ? null : rooms.MinBy(r => r.Room);
+        return rooms.Length == 0 ? null : Ties.FirstLeast(rooms, r => r.Room);
     }
 }

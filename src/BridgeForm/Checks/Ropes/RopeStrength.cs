@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Loads;
 using BridgeForm.Materials;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Ropes;
 using BridgeForm.Ropes.Fittings;
 
@@ -30,7 +31,7 @@ internal static class RopeStrength
     public static CheckResult Check(BridgeParameters parameters, ImmutableArray<LoadCaseResult> cases, CheckWords words)
     {
         var ropes = parameters.Ropes;
-        var worst = cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.LargestTension);
+        var worst = Ties.FirstLargest(cases.Where(c => c.Shape is not null), c => c.Shape!.LargestTension);
         if (worst?.Shape is not { } shape)
         {
             return new CheckResult(
@@ -78,7 +79,7 @@ internal static class RopeStrength
             return null;
         }
 
-        var worst = cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.Horizontal)!;
+        var worst = Ties.FirstLargest(cases.Where(c => c.Shape is not null), c => c.Shape!.Horizontal)!;
         var (steepest, level) = (held.Max(b => Math.Abs(b.Angle)), worst.Shape!.Horizontal);
         var tension = HeldBackstay.Tension(steepest, level);
         return (tension, $"largest tension H / cos {CheckWords.Angle(steepest)} = {words.Force(level)} / "

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Timber;
@@ -43,6 +44,7 @@ internal static class BaseCases
             var full = dead.WithDeck(parameters, -foot, foot, total);
             cases.Add(new(area.Name + " load", full, area.Duration));
             cases.Add(new(area.Name + " load on the right half", dead.WithDeck(parameters, 0, foot, total / 2), area.Duration));
+            cases.AddRange(BaseLean.Cases(context, weights, dead, area, total));
             cases.AddRange(pushes.Select(push => new BaseCase(
                 $"{area.Name} load and {push.Name}", Pushed(layout, full, push.Force), LoadDuration.Guard)));
         }
@@ -51,6 +53,7 @@ internal static class BaseCases
         {
             // Whole at its place: a patch lying over boards or stringers on both sides of it bends the base less.
             cases.Add(new(name, dead.Plus([new(at, parameters.Loads.PointForce)]), LoadDuration.Live));
+            cases.AddRange(BaseLean.Case(context, weights, dead, name, at));
         }
 
         cases.AddRange(pushes.Select(push => new BaseCase(push.Name, Pushed(layout, dead, push.Force), LoadDuration.Guard)));
@@ -60,8 +63,9 @@ internal static class BaseCases
     /// <summary>The longest or shortest bay.</summary>
     public static int Bay(BridgeLayout layout, bool longest)
     {
+        // Bays alike differ by round-off: the first of them is meant.
         var bays = Enumerable.Range(1, layout.Bays);
-        return longest ? bays.MaxBy(Length) : bays.MinBy(Length);
+        return longest ? Ties.FirstLargest(bays, Length) : Ties.FirstLeast(bays, Length);
 
         double Length(int i) => (layout.Poses[i].Node - layout.Poses[i - 1].Node).Length;
     }

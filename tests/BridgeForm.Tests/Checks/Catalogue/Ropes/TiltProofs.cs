@@ -85,7 +85,8 @@ internal static class TiltProofs
             .Replace("foot: 28-1/4 in", "foot: 38 in", StringComparison.Ordinal)
                 + "\nloads: { live: 0 psf, point: { force: 300 lbf, edge: 6 in } }\n");
         var input = LoadCaseInput.Gather(context.Layout, context.Rope, context.Masses);
-        var solved = LoadCases.Lifting(input, ["point-edge-mid"], CancellationToken.None).Single().Pair!;
+        var solved = LoadCases.Lifting(
+            input, [context.Cases.Single(c => c.Id == "point-edge-mid").Loading!], CancellationToken.None).Single().Pair!;
         var frame = Enumerable.Range(1, 10).MaxBy(i => solved.Loads.Moments[i]);
         var (standing, inch, t) = (input.Standing!, TwoBays.Inch, solved.Shape.Tilts[frame]);
         var (force, aside) = (TwoLinks.Newtons(300), (28 + (1.5 * Math.Tan(8 * Degree)) - 6) * inch);
