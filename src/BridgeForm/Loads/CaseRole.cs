@@ -21,6 +21,7 @@ public sealed record CaseRole(string Response, string Case)
             Role("fall of a frame", Ties.FirstLargest(work.Falls(), f => f.Down)?.Case),
             Role("cross slope", Worst(decked, c => c.CrossSlope)),
             Role("slope of the deck", Worst(decked, c => c.SteepestDeck)),
+            Role("load on one base", Worst(decked, c => c.Pair?.Loads.Weights.Max())),
             Role("room over ground", Worst(decked, c => -c.OverGround)),
             Role("room over water", Worst(decked, c => -c.OverWater)),
             Role("share of a load on one rope", Worst(decked, c => c.LargestShare)),

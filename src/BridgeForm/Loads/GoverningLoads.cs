@@ -19,8 +19,12 @@ namespace BridgeForm.Loads;
 /// </remarks>
 internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns, Func<Loading, LoadCaseResult> solve)
 {
-    // Places asked on a long bridge: a place between two of them lies within a hundredth of the span of one.
-    private const int MostAsked = 48;
+    // Places asked on a long bridge: a place between two of them lies within a fiftieth of the span of one.
+    private const int MostAsked = 24;
+
+    // Each frame's own fall is solved on a bridge with no more frames; on a longer one those found worst and so many more.
+    private const int EachSolved = 16;
+    private const int FewSolved = 5;
 
     // From the worse of two starts so often at most, and again only where the last time gained more than this share.
     private const int MostRounds = 2;
@@ -46,24 +50,66 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
             yield return solve(tension);
         }
 
+        foreach (var fall in Falls(influence, Of(empty) ?? influence))
+        {
+            yield return fall;
+        }
+
         PairInfluence?[] starts = [influence, Of(empty)];
-        yield return Worst(starts, new(Furthest, (line, i) => Fall(line, LoadCaseIds.MostFall, i, "falls furthest"), Fallen));
+        yield return Worst(starts, new(MostTilted, Tilt, c => c.CrossSlope ?? double.PositiveInfinity));
+        yield return Worst(starts, new(Steepest, Slope, c => Steepest(c.Pair!.Shape.Left)));
+    }
+
+    /// <summary>The frame that falls furthest, and those that come nearest to ground and water.</summary>
+    private IEnumerable<LoadCaseResult> Falls(PairInfluence full, PairInfluence empty)
+    {
+        var (asked, falls) = Falls(empty);
+        SortedSet<int> places =
+        [
+            .. empty.Frames <= EachSolved ? Spread(empty.Frames, EachSolved) : Spread(empty.Frames, FewSolved),
+            asked[First(falls)], .. Lowest(asked, falls),
+        ];
+        var (askedFull, fallsFull) = Falls(full);
+        var furthest = askedFull[First(fallsFull)];
+        List<(int Place, LoadCaseResult Case)> all =
+        [
+            .. places.Select(i => (i, solve(Fall(empty, i)))),
+            (furthest, solve(Fall(full, furthest))),
+        ];
+        yield return Named(all, LoadCaseIds.MostFall, "falls furthest", Fallen);
         if (input.Site is { Ground.Length: > 1 } site)
         {
-            yield return Worst(starts, new(
-                line => NearestTo(line, site.Ground), (line, i) => Fall(line, LoadCaseIds.LeastGround, i, "comes nearest to the ground"),
-                c => -Room(c, site.Ground)));
+            yield return Named(all, LoadCaseIds.LeastGround, "comes nearest to the ground", c => -Room(c, site.Ground));
         }
 
         if (input.Site is { Water: not null })
         {
-            yield return Worst(starts, new(
-                Deepest, (line, i) => Fall(line, LoadCaseIds.LeastWater, i, "comes nearest to the water"),
-                c => -c.Shape!.Nodes.Min(n => n.Y)));
+            yield return Named(all, LoadCaseIds.LeastWater, "comes nearest to the water", c => -c.Shape!.Nodes.Min(n => n.Y));
+        }
+    }
+
+    private LoadCaseResult Named(
+        List<(int Place, LoadCaseResult Case)> all, string id, string what, Func<LoadCaseResult, double> figure)
+    {
+        var (place, worst) = Further(Ties.FirstLargest(all, s => Figure(s.Case, figure)), Fall, figure);
+        var title = $"Live load where frame {patterns.Name(place)} {what}, hottest, wood wet";
+        return worst with { Id = id, Title = title, Loading = worst.Loading! with { Id = id, Title = title } };
+    }
+
+    // Places where ground and water come near, by the fall that is expected.
+    private IEnumerable<int> Lowest(List<int> asked, List<double> falls)
+    {
+        if (input.Site is { Ground.Length: > 1 } site)
+        {
+            var x = Ties.FirstLeast(
+                Places(site.Ground), x => input.Design.HeightAt(x) - Clearance.Height(site.Ground, x) - Between(asked, falls, x));
+            yield return NodeLoads.Nearest(_nodes, x)!.Value;
         }
 
-        yield return Worst(starts, new(MostTilted, Tilt, c => c.CrossSlope ?? double.PositiveInfinity));
-        yield return Worst(starts, new(Steepest, Slope, c => Steepest(c.Pair!.Shape.Left)));
+        if (input.Site is { Water: not null })
+        {
+            yield return asked[First(falls.Select((fall, i) => fall - _nodes[asked[i]].Y).ToList())];
+        }
     }
 
     /// <summary>One thing: where it is worst, what lies on the deck then, and how bad it comes out.</summary>
@@ -73,20 +119,25 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
     private static PairInfluence? Of(PairCase? pair) =>
         pair is null ? null : PairInfluence.Of(pair.Rope, pair.Spacing, pair.Loads, pair.Shape);
 
-    private LoadCaseResult Worst(PairInfluence?[] starts, Asked asked)
-    {
-        // What has no shape is worse than anything that has one.
-        double Figure(LoadCaseResult result) => result.Pair is null ? double.PositiveInfinity : asked.Figure(result);
-        var (place, worst) = Ties.FirstLargest(
+    private LoadCaseResult Worst(PairInfluence?[] starts, Asked asked) => Further(
+        Ties.FirstLargest(
             starts.OfType<PairInfluence>()
                 .Select(line => (Line: line, Place: asked.Place(line)))
                 .Select(s => (s.Place, Case: solve(asked.Load(s.Line, s.Place))))
                 .ToList(),
-            s => Figure(s.Case));
+            s => Figure(s.Case, asked.Figure)),
+        asked.Load,
+        asked.Figure).Case;
+
+    // Looked for again at the same place, from where the ropes hang now.
+    private (int Place, LoadCaseResult Case) Further(
+        (int Place, LoadCaseResult Case) from, Func<PairInfluence, int, Loading> load, Func<LoadCaseResult, double> figure)
+    {
+        var worst = from.Case;
         for (var round = 0; round < MostRounds && Of(worst.Pair) is { } influence; round++)
         {
-            var next = solve(asked.Load(influence, place));
-            var (before, now) = (Figure(worst), Figure(next));
+            var next = solve(load(influence, from.Place));
+            var (before, now) = (Figure(worst, figure), Figure(next, figure));
             worst = now > before ? next : worst;
             if (!(now > before + (WorthIt * Math.Abs(before))))
             {
@@ -94,8 +145,12 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
             }
         }
 
-        return worst;
+        return (from.Place, worst);
     }
+
+    // What has no shape is worse than anything that has one.
+    private static double Figure(LoadCaseResult result, Func<LoadCaseResult, double> figure) =>
+        result.Pair is null ? double.PositiveInfinity : figure(result);
 
     /// <summary>Only where some of the load relieves the rope; else the whole deck is the worst, and listed.</summary>
     private Loading? Tension(PairCase full, PairInfluence influence)
@@ -109,29 +164,9 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
             : null;
     }
 
-    private int Furthest(PairInfluence influence)
-    {
-        var (asked, falls) = Falls(influence);
-        return asked[First(falls)];
-    }
-
-    private int NearestTo(PairInfluence influence, ImmutableArray<GroundPoint> ground)
-    {
-        var (asked, falls) = Falls(influence);
-        var x = Ties.FirstLeast(
-            Places(ground), x => input.Design.HeightAt(x) - Clearance.Height(ground, x) - Between(asked, falls, x));
-        return NodeLoads.Nearest(_nodes, x)!.Value;
-    }
-
-    private int Deepest(PairInfluence influence)
-    {
-        var (asked, falls) = Falls(influence);
-        return asked[First(falls.Select((fall, i) => fall - _nodes[asked[i]].Y).ToList())];
-    }
-
-    private Loading Fall(PairInfluence influence, string id, int frame, string what) => patterns.OnStretches(
-        id, $"Live load where frame {patterns.Name(frame)} {what}, hottest, wood wet",
-        [.. Whole(influence.OfFall(frame).Aside(patterns.Eccentric))], LoadPatterns.Wood.Wet, input.Hottest);
+    private Loading Fall(PairInfluence influence, int frame) => patterns.OnStretches(
+        LoadCaseIds.MostFall, patterns.Name(frame), [.. Whole(influence.OfFall(frame).Aside(patterns.Eccentric))],
+        LoadPatterns.Wood.Wet, input.Hottest);
 
     private int MostTilted(PairInfluence influence)
     {
@@ -236,7 +271,7 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
     private static int First(List<double> figures) => Ties.FirstLargest(Enumerable.Range(0, figures.Count), i => figures[i]);
 
     /// <summary>1 … count, or so many of them evenly spread, both ends among them.</summary>
-    private static List<int> Spread(int count) => count <= MostAsked
+    private static List<int> Spread(int count, int most = MostAsked) => count <= most
         ? [.. Enumerable.Range(1, count)]
-        : [.. Enumerable.Range(0, MostAsked).Select(i => 1 + (int)((long)i * (count - 1) / (MostAsked - 1)))];
+        : [.. Enumerable.Range(0, most).Select(i => 1 + (int)((long)i * (count - 1) / (most - 1)))];
 }

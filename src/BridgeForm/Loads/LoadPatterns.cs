@@ -141,7 +141,8 @@ internal sealed class LoadPatterns(LoadCaseInput input)
     // Cold ropes hang flatter and pull harder, hot ones hang deeper; wet wood makes both worse.
     private IEnumerable<Loading> AtItsWorst(double live)
     {
-        yield return Empty(LoadCaseIds.LiveFullCold, "Live load on the whole deck at the lowest temperature, wood wet", input.Coldest, Wood.Wet)
+        const string Whole = "Live load on the whole deck at the ";
+        yield return Empty(LoadCaseIds.LiveFullCold, Whole + "lowest temperature, wood wet", input.Coldest, Wood.Wet)
             .Plus(People(live, 0, _span));
         if (input.Loads.Snow is not null)
         {
@@ -150,7 +151,7 @@ internal sealed class LoadPatterns(LoadCaseInput input)
             yield return Snow(LoadCaseIds.LiveSnowCold, Together + " at the lowest temperature, wood wet", true, Wood.Wet, input.Coldest);
         }
 
-        yield return Empty(LoadCaseIds.LiveFullHot, "Live load on the whole deck at the highest temperature, wood wet", input.Hottest, Wood.Wet)
+        yield return Empty(LoadCaseIds.LiveFullHot, Whole + "highest temperature, wood wet", input.Hottest, Wood.Wet)
             .Plus(People(live, 0, _span));
     }
 

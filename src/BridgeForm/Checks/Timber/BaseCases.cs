@@ -44,7 +44,6 @@ internal static class BaseCases
             var full = dead.WithDeck(parameters, -foot, foot, total);
             cases.Add(new(area.Name + " load", full, area.Duration));
             cases.Add(new(area.Name + " load on the right half", dead.WithDeck(parameters, 0, foot, total / 2), area.Duration));
-            cases.AddRange(BaseLean.Cases(context, weights, dead, area, total));
             cases.AddRange(pushes.Select(push => new BaseCase(
                 $"{area.Name} load and {push.Name}", Pushed(layout, full, push.Force), LoadDuration.Guard)));
         }
@@ -53,7 +52,6 @@ internal static class BaseCases
         {
             // Whole at its place: a patch lying over boards or stringers on both sides of it bends the base less.
             cases.Add(new(name, dead.Plus([new(at, parameters.Loads.PointForce)]), LoadDuration.Live));
-            cases.AddRange(BaseLean.Case(context, weights, dead, name, at));
         }
 
         cases.AddRange(pushes.Select(push => new BaseCase(push.Name, Pushed(layout, dead, push.Force), LoadDuration.Guard)));
