@@ -34,8 +34,8 @@ public sealed record RollState
 
     /// <summary>
     /// Every case that is a load all along, on one half, on one side or on either side of either half, the user's own, and those
-    /// of the heat; people all along in the cold too, for a flat rope stretches more easily to one side; each other case only where it rolls over or has no
-    /// shape.
+    /// of the heat; people all along in the cold too, for a flat rope stretches more easily to one side; each other case only
+    /// where it rolls over or has no shape.
     /// </summary>
     /// <param name="input">What the cases were made from.</param>
     /// <param name="cases">The cases as they were solved.</param>

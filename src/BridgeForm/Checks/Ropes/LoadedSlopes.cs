@@ -12,7 +12,7 @@ internal static class DeckSlopeLoaded
     public static DeclaredCheck Declared { get; } = new(
         "deck-slope-loaded",
         "Steepest slope of the deck under load",
-        "Steepest bay of all load cases with a deck: a look above the steepest ramp; fails above 1 : 2 (or limits.slope) in any case of "
+        "Steepest bay of all load cases with a deck, live load where it makes it steepest among them: a look above the steepest ramp; fails above 1 : 2 (or limits.slope) in any case of "
             + "the empty bridge, area loads or snow; point loads are a look at most.",
         $"{Limits.Ramp.Source}; own figure: no deck steeper than 1 : 2",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
@@ -47,7 +47,8 @@ internal static class CrossSlope
     public static DeclaredCheck Declared { get; } = new(
         "cross-slope",
         "Tilt of the deck to one side under load",
-        "The frame that tilts most in any case with people, snow or a point load, the weights' lever above the ropes counted (second "
+        "The frame that tilts most in any case with people (on either side of the deck where they tilt it most, wood dry, among them), "
+            + "snow or the point load at the edge at any frame, the weights' lever above the ropes counted (second "
             + "order; the first-order tilt stands beside it): look above 3° and fails above 5° on a public bridge, 5° and 8° on a private "
             + "one, or limits.cross_slope. Fails without a number where the section rolls over. The empty bridge alone against 1 : 48, a "
             + "look; its weights are taken as even from side to side.",

@@ -18,8 +18,9 @@ internal static class RopeStrength
     public static DeclaredCheck Declared { get; } = new(
         Id,
         "Strength of the more heavily loaded rope",
-        "Largest tension of all load cases against breaking strength × efficiency of the ends / safety factor. For an engineer where the "
-            + "efficiency is not known, and for clips on strand, which have none.",
+        "Largest tension of all load cases, the cold ones with wood at the high end of its density among them, against breaking strength × "
+            + "efficiency of the ends / safety factor. For an engineer where the efficiency is not known, and for clips on strand, which "
+            + "have none.",
         "the rope's own source and the ends' (named in the result); safety factor of the project file",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
