@@ -29,6 +29,8 @@ internal static class CaseText
         {
             Columns.Row(output, response, $"{id}: {Title(model, id)}");
         }
+
+        output.WriteLine();
     }
 
     private static string Title(BridgeModel model, string id) =>

@@ -24,9 +24,9 @@ public sealed record CaseRole(string Response, string Case)
             Role("load on one base", Worst(decked, c => c.Pair?.Loads.Weights.Max())),
             Role("room over ground", Worst(decked, c => -c.OverGround)),
             Role("room over water", Worst(decked, c => -c.OverWater)),
-            Role("share of a load on one rope", Worst(decked, c => c.LargestShare)),
+            Role("share on one rope", Worst(decked, c => c.LargestShare)),
             Role("uplift", Ties.FirstLargest(work.Lifts.Where(l => l.Force is null or > 0), l => l.Force ?? double.PositiveInfinity)?.Case),
-            Role("keeper along the rope", Ties.FirstLargest(work.Keepers, k => k.Needed)?.Case),
+            Role("keeper along rope", Ties.FirstLargest(work.Keepers, k => k.Needed)?.Case),
             Role("roll", RollState.Least(work.Roll)?.Case),
         ];
         return [.. all.OfType<CaseRole>()];

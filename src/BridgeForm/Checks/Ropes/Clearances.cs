@@ -41,7 +41,8 @@ internal static class WaterClearance
     public static DeclaredCheck Declared { get; } = new(
         "water-clearance",
         "Room over the highest water",
-        "Least room over site.water in all load cases as marked, and with the rope stretched for good in those that can hang lowest, against site.freeboard; for an "
+        "Least room over site.water in all load cases as marked, and with the rope stretched for good in those that can hang lowest, "
+            + "against site.freeboard; for an "
             + "engineer where no freeboard is given. Only where site.water is given.",
         "geometry; freeboard is for the site and its code",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);

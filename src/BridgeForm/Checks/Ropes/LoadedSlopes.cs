@@ -12,8 +12,8 @@ internal static class DeckSlopeLoaded
     public static DeclaredCheck Declared { get; } = new(
         "deck-slope-loaded",
         "Steepest slope of the deck under load",
-        "Steepest bay of all load cases with a deck, live load where it makes it steepest among them: a look above the steepest ramp; fails above 1 : 2 (or limits.slope) in any case of "
-            + "the empty bridge, area loads or snow; point loads are a look at most.",
+        "Steepest bay of all load cases with a deck, live load where it makes it steepest among them: a look above the steepest ramp; "
+            + "fails above 1 : 2 (or limits.slope) in any case of the empty bridge, area loads or snow; point loads are a look at most.",
         $"{Limits.Ramp.Source}; own figure: no deck steeper than 1 : 2",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 

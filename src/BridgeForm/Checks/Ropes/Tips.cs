@@ -30,14 +30,23 @@ internal static class Tips
 
         var worst = Ties.FirstLargest(context.Cases, c => c.LargestShare ?? 0);
         var (share, where) = (worst?.LargestShare ?? 0, $"in case {worst?.Id}");
-        if (Ties.FirstLargest(context.Ropework.Points.Where(p => !p.IsSolved), p => p.Share ?? double.PositiveInfinity) is { } bound
-            && (bound.Share ?? double.PositiveInfinity) is var most && most > share)
+        var bound = Ties.FirstLargest(
+            context.Ropework.Points.Where(p => !p.IsSolved), p => p.Share ?? double.PositiveInfinity);
+        if (bound is { Share: null })
         {
-            (share, where) = (most, $"at most, with the point load at the edge at {bound.Frame}: bounded, not solved");
+            return new CheckResult(
+                Declared.Id, Declared.Title, CheckStatus.Warn, share, 1, "1", null, Source,
+                $"{CheckWords.Share(share)} of a load on one rope {where}; with the point load at the edge at {bound.Frame} nothing bounds "
+                    + "it");
+        }
+
+        if (bound?.Share > share)
+        {
+            (share, where) = (bound.Share.Value, $"at most, with the point load at the edge at {bound.Frame}: bounded, not solved");
         }
 
         return Outcome.AtMost(
-            Declared, double.IsFinite(share) ? share : 0, 1, "1", Source,
+            Declared, share, 1, "1", Source,
             share > 1
                 ? $"tips: {CheckWords.Share(share)} of a load on one rope {where}, so it lifts at the other; what keepers must "
                     + "hold: keeper-uplift-load. Ropes further apart take it between them"

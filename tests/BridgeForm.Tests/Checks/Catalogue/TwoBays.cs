@@ -126,7 +126,8 @@ internal sealed record TwoBays
     public static CheckContext ContextOf(string text) =>
         s_contexts.GetOrAdd(text, t => new Lazy<CheckContext>(() => Contexts.Of(NoWetter(Bridges.Read(t))))).Value;
 
-    private static BridgeParameters NoWetter(BridgeParameters parameters) => parameters with
+    /// <summary>The same bridge of wood that weighs as much wet as in service.</summary>
+    public static BridgeParameters NoWetter(BridgeParameters parameters) => parameters with
     {
         Stock = [.. parameters.Stock.Select(s => s with { Density = s.Density with { High = s.Density.InService } })],
     };

@@ -24,7 +24,7 @@ public sealed class PointLoadsTests
         Assert.Equal(2 * (input.Design.Nodes.Length - 2), cases.Count(c => LoadCaseIds.IsPoint(c.Id)));
     }
 
-    // Ropes stiffen as they are pulled and the lever is counted, so what is solved stays below the bound, and not far below.
+    // Ropes stiffen as they are pulled and the lever is counted, so what is solved stays below the bound, and not far below: a lever near its end makes the bound of a tilt wide.
     [Theory]
     [InlineData(0)]
     [InlineData(1)]
@@ -39,8 +39,8 @@ public sealed class PointLoadsTests
         {
             var solved = LoadCases.Solved(input, [patterns.PointAt(i), patterns.PointEdgeAt(i)], default);
             var bound = bounds[i - 1];
-            Assert.InRange(-solved[0].Moves[i].Y, bound.Fall * 0.5, bound.Fall);
-            Assert.InRange(solved[1].CrossSlope!.Value, bound.Tilt!.Value * 0.4, bound.Tilt.Value);
+            Assert.InRange(-solved[0].Moves[i].Y, bound.Fall * 0.4, bound.Fall);
+            Assert.InRange(solved[1].CrossSlope!.Value, bound.Tilt!.Value * 0.3, bound.Tilt.Value);
             Assert.InRange(solved[1].LargestShare!.Value, 0.5, bound.Share!.Value);
         }
     }
