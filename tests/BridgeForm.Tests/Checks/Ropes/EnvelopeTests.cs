@@ -39,11 +39,11 @@ public sealed class EnvelopeTests
         Assert.NotEqual(CheckStatus.Fail, Contexts.Check(Without(context, LoadCaseIds.MostTilt), "cross-slope").Status);
     }
 
-    // 12 m up 2 m at 5.8 % sag: level it would pass, but people on one quarter make the last bay steeper than 1 : 2.
+    // 12 m up 2 m at 5.6 % sag: people on one quarter make the last bay steeper than 1 : 2, on half of it or all of it they do not.
     [Fact]
     public void A_quarter_makes_the_deck_too_steep()
     {
-        var context = Contexts.Of(Bridges.Inclined.Replace("sag: 5 %", "sag: 6.6 %", StringComparison.Ordinal)
+        var context = Contexts.Of(Bridges.Inclined.Replace("sag: 5 %", "sag: 5.6 %", StringComparison.Ordinal)
             .Replace("spacing: 1200 mm", "spacing: 1500 mm", StringComparison.Ordinal)
             .Replace("length: 1500 mm", "length: 1800 mm", StringComparison.Ordinal));
         var check = Contexts.Check(context, "deck-slope-loaded");

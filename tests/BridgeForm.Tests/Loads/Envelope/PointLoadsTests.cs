@@ -24,7 +24,8 @@ public sealed class PointLoadsTests
         Assert.Equal(2 * (input.Design.Nodes.Length - 2), cases.Count(c => LoadCaseIds.IsPoint(c.Id)));
     }
 
-    // Ropes stiffen as they are pulled and the lever is counted, so what is solved stays below the bound, and not far below: a lever near its end makes the bound of a tilt wide.
+    // Ropes stiffen as they are pulled and the lever is counted, so what is solved stays below the bound. Not far below: but a
+    // lever that nearly turns the frame over makes the bound of its tilt wide.
     [Theory]
     [InlineData(0)]
     [InlineData(1)]
