@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Ropes;
