@@ -67,7 +67,7 @@ public static class LoadCases
 
     /// <summary>
     /// Cases under which a section is most likely to turn over, in the heat: the empty bridge, people all along, on either
-    /// half, on one side, on one side of one half and on the other of the other.
+    /// half, on one side.
     /// </summary>
     /// <param name="input">Design state and loads, the rope's stretch included.</param>
     /// <param name="token">Asked before each case.</param>
@@ -76,7 +76,7 @@ public static class LoadCases
         var patterns = new LoadPatterns(input);
         return Solved(
             input,
-            patterns.Listed().Concat(patterns.OnParts())
+            patterns.Listed()
                 .Where(l => s_rolling.Contains(l.Id, StringComparer.Ordinal))
                 .Select(l => l with { Temperature = input.Hottest }),
             token);
@@ -129,7 +129,6 @@ public static class LoadCases
     private static readonly ImmutableArray<string> s_rolling =
     [
         LoadCaseIds.Dead, LoadCaseIds.LiveFull, LoadCaseIds.LiveHalfA, LoadCaseIds.LiveHalfB, LoadCaseIds.LiveSide,
-        LoadCaseIds.LiveCross,
     ];
 
     /// <summary>Share of each of people and snow when both act: 0.75 L + 0.75 S (ASCE 7 2.4.1 combination 4, from memory).</summary>

@@ -33,9 +33,9 @@ public sealed record RollState
     public double? HeldInPlan { get; init; }
 
     /// <summary>
-    /// Every case that is a load all along, on one half, on one side or on either side of either half, the user's own, and those
-    /// of the heat; people all along in the cold too, for a flat rope stretches more easily to one side; each other case only
-    /// where it rolls over or has no shape.
+    /// Every case that is a load all along, on one half or on one side, the user's own, and those of the heat; people all along
+    /// in the cold too, for a flat rope stretches more easily to one side; each other case only where it rolls over or has no
+    /// shape.
     /// </summary>
     /// <param name="input">What the cases were made from.</param>
     /// <param name="cases">The cases as they were solved.</param>
@@ -63,7 +63,7 @@ public sealed record RollState
     private static readonly ImmutableArray<string> s_judged =
     [
         LoadCaseIds.Dead, LoadCaseIds.LiveFull, LoadCaseIds.LiveHalfA, LoadCaseIds.LiveHalfB, LoadCaseIds.LiveSide,
-        LoadCaseIds.Snow, LoadCaseIds.LiveSnow, LoadCaseIds.Hot, LoadCaseIds.LiveFullCold, LoadCaseIds.LiveCross,
+        LoadCaseIds.Snow, LoadCaseIds.LiveSnow, LoadCaseIds.Hot, LoadCaseIds.LiveFullCold,
     ];
 
     private static RollState One(LoadCaseResult of, bool inHeat, CancellationToken token)

@@ -22,7 +22,7 @@ internal static class Roll
             + "geometric stiffness of both ropes with their backstays, frames rigid in their plane, yawing and moving sideways freely and "
             + "pitching with the ropes, "
             + "G weight × height on the frames' rotation. Of the empty bridge, live load on all of it (also in the cold), on each half, on "
-            + "one side, on the right of one half with the left of the other, snow, own cases; "
+            + "one side, snow, own cases; "
             + "the first ones also at the highest temperature with the rope grown by the high end of ropes.stretch and nothing taken up. "
             + "Fails below 2 (or limits.roll), look below 3, "
             + "fails where no upright equilibrium is found. With the deck held in plan: for information. Wind and side stays are not in "
