@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BridgeForm.Checks;
-using BridgeForm.Checks.Ropes;
 using BridgeForm.Loads;
 using BridgeForm.Roles;
 

@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
 using BridgeForm.Loads;
-using BridgeForm.Project;
 using BridgeForm.Roles;
-using BridgeForm.Ropes;
 
 namespace BridgeForm.Tests.Loads.Envelope;
 
