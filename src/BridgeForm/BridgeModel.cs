@@ -4,6 +4,7 @@ using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
+using BridgeForm.Roles;
 using BridgeForm.Ropes;
 using BridgeForm.Stocking;
 using BridgeForm.Trials;
@@ -51,6 +52,20 @@ public sealed record BridgeModel
 
     /// <summary>Which boards to buy and how to cut them.</summary>
     public StockPlan StockPlan { get; init; } = new([]);
+
+    /// <summary>
+    /// The cases that people are shown: the empty and the full bridge, half built, cold and hot, the user's own, those that have
+    /// no shape or roll over, and whichever is worst for something. All of them are in the report.
+    /// </summary>
+    public ImmutableArray<LoadCaseResult> ShownCases()
+    {
+        HashSet<string> governing = [.. Ropework.Governs().Select(g => g.Case)];
+        return
+        [
+            .. Cases.Where(c => c.Shape is null || c.RollsOver || governing.Contains(c.Id) || !LoadCaseIds.IsTaken(c.Id)
+                || c.Id is LoadCaseIds.Dead or LoadCaseIds.LiveFull or LoadCaseIds.ErectHalf or LoadCaseIds.Cold or LoadCaseIds.Hot),
+        ];
+    }
 
     /// <summary>The order of building, every part once.</summary>
     public ImmutableArray<AssemblyStep> Assembly() => AssemblyOrder.Plan(Parameters.Erection, Pieces, Frames, Groups);

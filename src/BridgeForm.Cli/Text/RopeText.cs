@@ -16,12 +16,25 @@ internal static class CaseText
 
         var words = new QuantityText(model.Parameters.Units);
         output.WriteLine("LOAD CASES, the rope that is pulled harder");
-        Columns.Table(output, [Heading(model), .. model.Cases.Select(c => Row(words, model, c))]);
+        var shown = model.ShownCases();
+        Columns.Table(output, [Heading(model), .. shown.Select(c => Row(words, model, c))]);
         foreach (var failed in model.Cases.Where(c => c.Shape is null))
         {
             Columns.Row(output, failed.Id, failed.Failure ?? "no solution");
         }
+
+        output.WriteLine(FormattableString.Invariant(
+            $"WORST CASES, of {model.Cases.Length} solved; report.json has all of them"));
+        foreach (var (response, id) in model.Ropework.Governs())
+        {
+            Columns.Row(output, response, $"{id}: {Title(model, id)}");
+        }
+
+        output.WriteLine();
     }
+
+    private static string Title(BridgeModel model, string id) =>
+        model.Cases.First(c => string.Equals(c.Id, id, StringComparison.Ordinal)).Title;
 
     private static bool Ground(BridgeModel model) => model.Cases.Any(c => c.OverGround is not null);
 

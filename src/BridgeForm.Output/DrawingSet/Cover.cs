@@ -74,7 +74,7 @@ internal static class Cover
     {
         var (model, words) = (context.Model, context.Text.Words);
         var p = model.Parameters;
-        var worst = model.Cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.LargestTension);
+        var worst = model.Ropework.Governing;
         yield return ($"Span, {DrawingText.RiseWord(p.Site.Rise)}", $"{words.Length(p.Site.Span)}, {words.Length(Math.Abs(p.Site.Rise))}");
         yield return ("Sag at mid-span", $"{words.Length(model.Rope.Sag)} ({QuantityText.Share(model.Rope.Sag / p.Site.Span)} of the "
             + "span), bridge empty");

@@ -25,6 +25,7 @@ internal static class RopeLists
         }
 
         flow.Add(RopeForces.Cases(context));
+        flow.Add(RopeForces.Worst(context));
         flow.Add(RopeForces.Supports(context));
         flow.Add(RopeForces.Handling(context));
         return flow.Pages.Select(c => new DrawnPage("L", "Ropes: marks, hoisting, load cases", "tables", c.Entities));
@@ -131,7 +132,7 @@ internal static class RopeLists
 
         if (work.Keepers.Length > 0)
         {
-            var most = work.Keepers.MaxBy(k => k.Needed)!;
+            var most = Ties.FirstLargest(work.Keepers, k => k.Needed)!;
             yield return new(["largest force along the rope on one keeper", $"{w.Force(most.Needed)} at {most.Frame} ({most.Case}), "
                 + "friction not counted"]);
         }
@@ -150,7 +151,7 @@ internal static class RopeForces
     public static FlowTable Cases(DrawingContext context)
     {
         var w = context.Text.Words;
-        var rows = context.Model.Cases.Select(c => new FlowRow(c.Shape is { } s
+        var rows = context.Model.ShownCases().Select(c => new FlowRow(c.Shape is { } s
             ?
             [
                 c.RollsOver ? c.Title + ": IT ROLLS OVER, figures as if something held it" : c.Title,
@@ -168,6 +169,19 @@ internal static class RopeForces
                 new("B level", Figures: true), new("B down", Figures: true),
             ],
             [.. rows]);
+    }
+
+    /// <summary>Which case is worst for what.</summary>
+    public static FlowTable Worst(DrawingContext context)
+    {
+        var model = context.Model;
+        string Title(string id) => model.Cases.First(c => string.Equals(c.Id, id, StringComparison.Ordinal)).Title;
+        return new FlowTable(
+            "Worst cases",
+            FormattableString.Invariant($"Of {model.Cases.Length} load cases solved; report.json has all of them. Live load lies where it ")
+                + "is worst for each, by lines of influence; each of these is solved as any other.",
+            [new("For"), new("Case"), new("What it is", 0.120)],
+            [.. model.Ropework.Governs().Select(g => new FlowRow([g.Response, g.Case, Title(g.Case)]))]);
     }
 
     /// <summary>The hardest pull of one rope on each support, with what its backstay adds.</summary>

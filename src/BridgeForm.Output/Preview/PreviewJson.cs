@@ -31,7 +31,7 @@ internal static class PreviewJson
             List(json, "bays", Bays(model), (j, b) => j.WriteStringValue(b));
             Leaving(json, model);
             List(json, "pieces", model.Pieces, (j, p) => Piece(j, p, model.Parameters));
-            List(json, "cases", [.. model.Cases.Where(c => c.Shape is not null)], (j, c) => Case(j, c, model));
+            List(json, "cases", [.. PreviewCases(model)], (j, c) => Case(j, c, model));
             List(json, "checks", [.. CheckOrder.WorstFirst(model.Checks)], Check);
             PreviewSite.Write(json, model);
             List(json, "dimensions", PreviewDimensions.Side(model), PreviewDimensions.Write);
@@ -155,6 +155,19 @@ internal static class PreviewJson
         json.WriteStringValue(line.Text);
         json.WriteEndArray();
     }
+
+    // What is worst for something, and those whose loads anyone can picture.
+    private static IEnumerable<LoadCaseResult> PreviewCases(BridgeModel model)
+    {
+        HashSet<string> shown = [.. model.ShownCases().Select(c => c.Id)];
+        return model.Cases.Where(c => c.Shape is not null && (shown.Contains(c.Id) || s_plain.Contains(c.Id, StringComparer.Ordinal)));
+    }
+
+    private static readonly ImmutableArray<string> s_plain =
+    [
+        LoadCaseIds.LiveHalfA, LoadCaseIds.LiveHalfB, LoadCaseIds.LiveSide, LoadCaseIds.LiveCross, LoadCaseIds.PointMid,
+        LoadCaseIds.PointQuarter, LoadCaseIds.PointEdgeMid, LoadCaseIds.Snow, LoadCaseIds.LiveSnow,
+    ];
 
     private static void Case(Utf8JsonWriter json, LoadCaseResult load, BridgeModel model)
     {

@@ -33,6 +33,9 @@ public static class ReportWriter
         ReportJson.List(json, "pieces", model.Pieces, PieceReport.Write);
         ImmutableArray<string> frames = [.. model.Frames.Select(f => f.Name)];
         ReportJson.List(json, "cases", model.Cases, (j, c) => CaseReport.Write(j, c, KeeperForce.In(c, frames)));
+        ReportJson.List(json, "governing", model.Ropework.Governs(), EnvelopeReport.Role);
+        ReportJson.List(json, "falls", model.Ropework.Falls(), EnvelopeReport.Fall);
+        ReportJson.List(json, "point_loads", model.Ropework.Points, EnvelopeReport.Point);
         ReportJson.List(json, "checks", model.Checks, CheckReport.Write);
         ReportJson.List(json, "remedies", model.Remedies, RopeworkReport.Remedy);
         ReportJson.List(json, "rope_cautions", model.Ropework.Cautions, (j, text) => j.WriteStringValue(text));
@@ -61,6 +64,7 @@ internal static class CaseReport
         ReportJson.Angle(json, "cross_slope_first_order_deg", result.Shape is null ? null : result.FirstOrderCrossSlope);
         json.WriteBoolean("rolls_over", result.RollsOver);
         ReportJson.Number(json, "largest_share", result.LargestShare);
+        ReportJson.List(json, "loaded", result.Stretches, Stretch);
         ReportJson.Angle(json, "steepest_deck_deg", Math.Atan(result.SteepestDeck));
         ReportJson.Number(json, "over_ground", result.OverGround);
         ReportJson.Number(json, "over_water", result.OverWater);
@@ -69,6 +73,21 @@ internal static class CaseReport
         ReportJson.List(json, "moves", result.Moves, ReportJson.Pair);
         ReportJson.List(json, "keepers", keepers, RopeworkReport.KeeperOfCase);
         json.WriteString("failure", result.Failure);
+        json.WriteEndObject();
+    }
+
+    private static void Stretch(Utf8JsonWriter json, LoadedStretch stretch)
+    {
+        json.WriteStartObject();
+        ReportJson.Number(json, "from", stretch.From);
+        ReportJson.Number(json, "to", stretch.To);
+        json.WriteString("width", stretch.Part switch
+        {
+            DeckPart.Whole => "whole",
+            DeckPart.Left => "left",
+            DeckPart.Right => "right",
+            _ => throw new ArgumentOutOfRangeException(nameof(stretch), stretch.Part, "No such part."),
+        });
         json.WriteEndObject();
     }
 
@@ -85,6 +104,41 @@ internal static class CaseReport
         ReportJson.Pair(json, result.ReactionA);
         json.WritePropertyName("b");
         ReportJson.Pair(json, result.ReactionB);
+        json.WriteEndObject();
+    }
+}
+
+/// <summary>What is worst for what, and where.</summary>
+internal static class EnvelopeReport
+{
+    /// <summary>One entry of <c>governing</c>.</summary>
+    public static void Role(Utf8JsonWriter json, CaseRole role)
+    {
+        json.WriteStartObject();
+        json.WriteString("response", role.Response);
+        json.WriteString("case", role.Case);
+        json.WriteEndObject();
+    }
+
+    /// <summary>One entry of <c>falls</c>.</summary>
+    public static void Fall(Utf8JsonWriter json, FrameFall fall)
+    {
+        json.WriteStartObject();
+        json.WriteString("frame", fall.Frame);
+        json.WriteString("case", fall.Case);
+        ReportJson.Number(json, "move_down", fall.Down);
+        json.WriteEndObject();
+    }
+
+    /// <summary>One entry of <c>point_loads</c>.</summary>
+    public static void Point(Utf8JsonWriter json, PointBound point)
+    {
+        json.WriteStartObject();
+        json.WriteString("frame", point.Frame);
+        ReportJson.Number(json, "move_down_at_most", point.Fall);
+        ReportJson.Angle(json, "cross_slope_at_most_deg", point.Tilt);
+        ReportJson.Number(json, "share_at_most", point.Share);
+        json.WriteBoolean("solved", point.IsSolved);
         json.WriteEndObject();
     }
 }

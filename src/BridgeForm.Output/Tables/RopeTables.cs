@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Quantities;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Output.Tables;
 
@@ -138,7 +139,11 @@ public static class KeeperTable
         var words = new QuantityText(model.Parameters.Units);
         ImmutableArray<string> names = [.. model.Frames.Select(f => f.Name)];
         var worst = model.Ropework.Keepers.ToDictionary(k => k.Frame, k => k.Case, StringComparer.Ordinal);
-        return CsvText.Write(Head, model.Cases.SelectMany(c => KeeperForce.In(c, names)).Select(k => Row(k, worst, words)));
+        return CsvText.Write(
+            Head,
+            model.Cases
+                .SelectMany(c => KeeperForce.In(c, names).Where(k => !LoadCaseIds.IsPoint(c.Id) || IsWorst(k, worst)))
+                .Select(k => Row(k, worst, words)));
     }
 
     private static IReadOnlyList<string> Row(KeeperForce force, IReadOnlyDictionary<string, string> worst, QuantityText words) =>
@@ -150,8 +155,11 @@ public static class KeeperTable
         .. Both(force.LoadAlong, words),
         .. Both(force.TensionDifference, words),
         .. Both(force.Needed, words),
-        string.Equals(worst[force.Frame], force.Case, StringComparison.Ordinal) ? "yes" : string.Empty,
+        IsWorst(force, worst) ? "yes" : string.Empty,
     ];
+
+    private static bool IsWorst(KeeperForce force, IReadOnlyDictionary<string, string> worst) =>
+        string.Equals(worst[force.Frame], force.Case, StringComparison.Ordinal);
 
     private static IReadOnlyList<string> Both(double newtons, QuantityText words) =>
         [words.Force(newtons), Numbers.Fixed(newtons, 1)];

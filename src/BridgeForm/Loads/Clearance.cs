@@ -115,7 +115,8 @@ public static class Clearance
     public static double OverWater(RopeShape shape, double water, double below) =>
         shape.TouchedBy(0).Y - below - water;
 
-    private static double Height(ImmutableArray<GroundPoint> ground, double x)
+    /// <summary>Height of the ground line at a world x, metres.</summary>
+    internal static double Height(ImmutableArray<GroundPoint> ground, double x)
     {
         var (low, high) = (0, ground.Length - 1);
         while (high - low > 1)

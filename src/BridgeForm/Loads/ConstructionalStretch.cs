@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using BridgeForm.Materials;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
+using BridgeForm.Roles;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Loads;
@@ -76,11 +78,11 @@ public sealed record StretchEnd
 public sealed record PullInCase(string Case, double Tension)
 {
     /// <summary>The largest of all cases, between the supports and in the backstays; null when no case has a solution.</summary>
-    public static PullInCase? Largest(ImmutableArray<LoadCaseResult> cases, ImmutableArray<SupportPull> pulls) => cases
-        .Where(c => c.Shape is not null)
-        .Select(c => new PullInCase(c.Id, c.Shape!.LargestTension))
-        .Concat(pulls.Where(p => p.Backstay is not null).Select(p => new PullInCase(p.Case, p.Backstay!.Tension)))
-        .MaxBy(p => p.Tension);
+    public static PullInCase? Largest(ImmutableArray<LoadCaseResult> cases, ImmutableArray<SupportPull> pulls) => Ties.FirstLargest(
+        cases.Where(c => c.Shape is not null)
+            .Select(c => new PullInCase(c.Id, c.Shape!.LargestTension))
+            .Concat(pulls.Where(p => p.Backstay is not null).Select(p => new PullInCase(p.Case, p.Backstay!.Tension))),
+        p => p.Tension);
 }
 
 /// <summary>A clearance and where it is least.</summary>
@@ -89,10 +91,8 @@ public sealed record PullInCase(string Case, double Tension)
 public sealed record RoomInCase(string Case, double Room)
 {
     /// <summary>The least of all cases; null where there is nothing to stay clear of.</summary>
-    public static RoomInCase? Least(ImmutableArray<LoadCaseResult> cases, Func<LoadCaseResult, double?> room) => cases
-        .Where(c => room(c) is not null)
-        .Select(c => new RoomInCase(c.Id, room(c)!.Value))
-        .MinBy(r => r.Room);
+    public static RoomInCase? Least(ImmutableArray<LoadCaseResult> cases, Func<LoadCaseResult, double?> room) => Ties.FirstLeast(
+        cases.Where(c => room(c) is not null).Select(c => new RoomInCase(c.Id, room(c)!.Value)), r => r.Room);
 }
 
 /// <summary>Works out both ends of the range.</summary>
@@ -100,17 +100,23 @@ internal static class StretchEnds
 {
     /// <summary>Low and high end; empty where the stretch is not known.</summary>
     public static ImmutableArray<StretchEnd> Work(
-        BridgeParameters parameters, LoadCaseInput input, ImmutableArray<RopeMark> marks, RopeCut cut, CancellationToken token = default) =>
+        BridgeParameters parameters,
+        LoadCaseInput input,
+        ImmutableArray<LoadCaseResult> cases,
+        ImmutableArray<RopeMark> marks,
+        RopeCut cut,
+        CancellationToken token = default) =>
         StretchRange.Of(parameters.Ropes).Range is { } range
             ? [
-                End(parameters, input, marks, cut, range.Low, token),
-                End(parameters, input, marks, cut, range.High, token),
+                End(parameters, input, cases, marks, cut, range.Low, token),
+                End(parameters, input, cases, marks, cut, range.High, token),
             ]
             : [];
 
     private static StretchEnd End(
         BridgeParameters parameters,
         LoadCaseInput input,
+        ImmutableArray<LoadCaseResult> cases,
         ImmutableArray<RopeMark> marks,
         RopeCut cut,
         double share,
@@ -124,11 +130,11 @@ internal static class StretchEnds
             out var shape,
             out var failure);
         var stretched = CaseSurroundings.Asked(site)
-            ? CaseSurroundings.InAll(parameters, LoadCases.All(input with { Stretch = share }, token: token))
+            ? CaseSurroundings.InAll(parameters, LoadCases.Solved(input with { Stretch = share }, ForRoom(cases), token))
             : [];
         var middle = site.Span / 2;
         var shorter = (1 / (1 + share)) - 1;
-        var asNew = LoadCases.All(input with { Stretch = shorter }, token: token);
+        var asNew = LoadCases.Solved(input with { Stretch = shorter }, ForPull(cases), token);
         var pulls = SupportPull.Find(site, asNew);
         var hoisting = Hoisting.Solve(
             design, input.FrameLoads, site.ReferenceTemperature, site.Temperatures, input.Backstays, shorter, token);
@@ -150,6 +156,39 @@ internal static class StretchEnds
             OverWater = RoomInCase.Least(stretched, c => c.OverWater),
         };
     }
+
+    // What hangs deepest on a longer rope: nothing cold, nobody to one side who is not the worst already.
+    private static IEnumerable<Loading> ForRoom(ImmutableArray<LoadCaseResult> cases)
+    {
+        var (ground, water) = (RoomInCase.Least(cases, c => c.OverGround)?.Case, RoomInCase.Least(cases, c => c.OverWater)?.Case);
+        return cases
+            .Where(c => !LoadCaseIds.IsTaken(c.Id) || s_deep.Contains(c.Id, StringComparer.Ordinal)
+                || string.Equals(c.Id, ground, StringComparison.Ordinal) || string.Equals(c.Id, water, StringComparison.Ordinal))
+            .Select(c => c.Loading!);
+    }
+
+    // What pulls hardest on a shorter rope: all along, in the cold, and whatever pulls hardest as marked.
+    private static IEnumerable<Loading> ForPull(ImmutableArray<LoadCaseResult> cases)
+    {
+        var worst = PullInCase.Largest(cases, [])?.Case;
+        return cases
+            .Where(c => !LoadCaseIds.IsTaken(c.Id) || s_hard.Contains(c.Id, StringComparer.Ordinal)
+                || string.Equals(c.Id, worst, StringComparison.Ordinal))
+            .Select(c => c.Loading!);
+    }
+
+    private static readonly ImmutableArray<string> s_deep =
+    [
+        LoadCaseIds.Dead, LoadCaseIds.LiveFull, LoadCaseIds.LiveHalfA, LoadCaseIds.LiveHalfB, LoadCaseIds.ErectHalf, LoadCaseIds.Snow,
+        LoadCaseIds.LiveSnow, LoadCaseIds.Hot, LoadCaseIds.LiveFullHot, LoadCaseIds.MostFall, LoadCaseIds.LeastGround,
+        LoadCaseIds.LeastWater,
+    ];
+
+    private static readonly ImmutableArray<string> s_hard =
+    [
+        LoadCaseIds.Dead, LoadCaseIds.LiveFull, LoadCaseIds.ErectHalf, LoadCaseIds.Snow, LoadCaseIds.LiveSnow, LoadCaseIds.Cold,
+        LoadCaseIds.LiveFullCold, LoadCaseIds.SnowCold, LoadCaseIds.LiveSnowCold, LoadCaseIds.MostTension,
+    ];
 
     // A section that rolls over with the rope so long has no room and no pull either that could be told.
     private static string? Unsolved(LoadCaseResult result) =>

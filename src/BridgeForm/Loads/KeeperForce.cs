@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Loads;
@@ -27,7 +28,7 @@ public sealed record KeeperForce(string Frame, string Case, double Load, double 
         {
             for (var i = 0; i < forces.Length; i++)
             {
-                if (worst[i] is not { } so || forces[i].Needed > so.Needed)
+                if (worst[i] is not { } so || Ties.IsLarger(forces[i].Needed, so.Needed))
                 {
                     worst[i] = forces[i];
                 }

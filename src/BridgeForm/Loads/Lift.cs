@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
+using BridgeForm.Roles;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Loads;
@@ -25,9 +27,22 @@ public sealed record Lift(string Case, string Frame, double? Force)
     public static ImmutableArray<Lift> Find(
         LoadCaseInput input, ImmutableArray<LoadCaseResult> cases, ImmutableArray<string> names, CancellationToken token = default)
     {
-        ImmutableArray<string> asked =
-            [.. cases.Where(c => c.LargestShare is null or > NearlyAll && c.Pair?.Loads.IsEven == false).Select(c => c.Id)];
-        return asked.IsEmpty ? [] : [.. LoadCases.Lifting(input, asked, token).Select(c => In(c, names))];
+        var asked = cases.Where(c => c.LargestShare is null or > NearlyAll && c.Pair?.Loads.IsEven == false).ToList();
+
+        // A point load lifts at its own frame, and of many such cases one lifts most.
+        var points = asked.Where(c => LoadCaseIds.IsPoint(c.Id)).ToList();
+        var worst = Ties.FirstLeast(points, c => c.LargestShare is null ? double.NegativeInfinity : Left(input, c));
+        var loadings = asked.Where(c => !points.Contains(c) || ReferenceEquals(c, worst)).Select(c => c.Loading!);
+        return [.. LoadCases.Lifting(input, loadings, token).Select(c => In(c, names))];
+    }
+
+    // What is about left on the lighter rope at the frame where the point load stands.
+    private static double Left(LoadCaseInput input, LoadCaseResult result)
+    {
+        var load = result.Loading!.On[0];
+        var frame = load.Weights.IndexOf(load.Weights.Max());
+        var sure = LoadCases.SureDead * (input.Standing?.Light[frame] ?? 0) / 2;
+        return sure - (load.Weights[frame] * (result.LargestShare!.Value - 1));
     }
 
     private static Lift In(LoadCaseResult result, ImmutableArray<string> names)
@@ -42,7 +57,7 @@ public sealed record Lift(string Case, string Frame, double? Force)
         {
             for (var i = 1; i + 1 < rope.Loads.Length; i++)
             {
-                if (rope.Loads[i] < least)
+                if (double.IsInfinity(least) || Ties.IsLarger(least, rope.Loads[i]))
                 {
                     (frame, least) = (i, rope.Loads[i]);
                 }

@@ -38,6 +38,9 @@ public sealed record LoadCaseInput
     /// <summary>How high everything stands over the ropes; null to leave heights out: then no weight leans with its frame.</summary>
     public StandingWeights? Standing { get; init; }
 
+    /// <summary>Ground and water under the bridge; null where there is nothing to stay clear of.</summary>
+    public SiteParameters? Site { get; init; }
+
     /// <summary>What the load cases of a whole bridge are made from.</summary>
     /// <param name="layout">Where everything stands.</param>
     /// <param name="design">Design state of one rope.</param>
@@ -56,6 +59,7 @@ public sealed record LoadCaseInput
         ReferenceTemperature = parameters.Site.ReferenceTemperature,
         Temperatures = parameters.Site.Temperatures,
         Backstays = Backstays.Of(parameters.Site),
+        Site = parameters.Site,
     };
 
     /// <summary>Coldest temperature of all, °C.</summary>

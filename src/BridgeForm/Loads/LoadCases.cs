@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Ropes;
@@ -12,20 +11,19 @@ namespace BridgeForm.Loads;
 /// places on the rope are those of the design state, all other loads come on top of the dead load.
 /// </summary>
 /// <remarks>
-/// Area load acts on the clear width; its eccentric share is on the heavier rope. Concentrated loads at the middle line
-/// weigh half on each rope; <c>point-edge-mid</c> and the user's own stand at the edge and are shared by statics. The
-/// standard ones stand at the frame nearest their place; the user's own stand exactly where they are put, and the two
-/// frames beside share them by the lever rule. What comes to an end frame rests on the landing. Frames that tilt shift every
-/// weight by its height × tan θ towards the lower rope (<see cref="PairSolver"/>): people's weight lies 1.0 m over the deck,
-/// snow's on its surface.
+/// Concentrated loads at the middle line weigh half on each rope; those at the edge, and the user's own, are shared by statics.
+/// The user's own stand exactly where they are put, and the two frames beside share them by the lever rule. What comes to an
+/// end frame rests on the landing. Frames that tilt shift every weight by its height × tan θ towards the lower rope
+/// (<see cref="PairSolver"/>): people's weight lies 1.0 m over the deck, snow's on its surface. What lies where stands in
+/// <see cref="LoadPatterns"/>, where live load is worst in <see cref="GoverningLoads"/>, where the point load stands in
+/// <see cref="PointLoads"/>.
 /// </remarks>
 public static class LoadCases
 {
-    // Resultant of a load on half the width, as a share of the width from the middle line; and half the width's load.
-    private const double HalfWidthArm = 0.25;
-    private const double HalfWidth = 0.5;
-
-    /// <summary>All cases in a fixed order: the standard ones, then the user's.</summary>
+    /// <summary>
+    /// All cases in a fixed order: the listed ones, live load on parts of the deck and where it is worst, the point load frame
+    /// by frame, then the user's.
+    /// </summary>
     /// <param name="input">Design state and loads.</param>
     /// <param name="accuracy">Largest residual as a share of the total load on the rope.</param>
     /// <param name="maxIterations">Most Newton steps for one case.</param>
@@ -34,14 +32,38 @@ public static class LoadCases
         LoadCaseInput input,
         double accuracy = LoadCaseSolver.DefaultAccuracy,
         int maxIterations = LoadCaseSolver.DefaultMaxIterations,
-        CancellationToken token = default) =>
-        [
-            .. Loadings(input).Select(l =>
-            {
-                token.ThrowIfCancellationRequested();
-                return Solve(input, l, accuracy, maxIterations);
-            }),
-        ];
+        CancellationToken token = default)
+    {
+        var patterns = new LoadPatterns(input);
+        Loading[] listed = [.. patterns.Listed()];
+        var solver = new Solver(input, accuracy, maxIterations, token);
+        var cases = ImmutableArray.CreateBuilder<LoadCaseResult>();
+        cases.AddRange(listed.Select(solver.Solve));
+        var full = Evenly(input, listed.First(l => l.Id is LoadCaseIds.LiveFull));
+        var empty = cases.First(c => c.Id is LoadCaseIds.Dead).Pair;
+        cases.AddRange(patterns.OnParts().Select(solver.Solve));
+        cases.AddRange(new GoverningLoads(input, patterns, solver.Solve).Find(full, empty));
+        cases.AddRange((PointLoads.Of(input, patterns, empty)?.ToSolve(listed) ?? []).Select(solver.Solve));
+        cases.AddRange(patterns.Own().Select(solver.Solve));
+        return cases.ToImmutable();
+    }
+
+    /// <summary>
+    /// The cases that can pull a rope hardest, for trial designs: the listed ones and the user's.
+    /// </summary>
+    /// <param name="input">Design state and loads.</param>
+    /// <param name="token">Asked before each case.</param>
+    internal static ImmutableArray<LoadCaseResult> Listed(LoadCaseInput input, CancellationToken token)
+    {
+        var patterns = new LoadPatterns(input);
+        return Solved(input, patterns.Listed().Concat(patterns.Own()), token);
+    }
+
+    /// <summary>What the point load does at most, frame by frame; empty where the empty bridge does not stand.</summary>
+    /// <param name="input">Design state and loads.</param>
+    /// <param name="cases">The cases as they were solved.</param>
+    internal static ImmutableArray<PointBound> Bounds(LoadCaseInput input, ImmutableArray<LoadCaseResult> cases) =>
+        PointLoads.Of(input, new LoadPatterns(input), cases.First(c => c.Id is LoadCaseIds.Dead).Pair)?.Bounds() ?? [];
 
     /// <summary>
     /// Cases under which a section is most likely to turn over, in the heat: the empty bridge, people all along, on either
@@ -49,28 +71,46 @@ public static class LoadCases
     /// </summary>
     /// <param name="input">Design state and loads, the rope's stretch included.</param>
     /// <param name="token">Asked before each case.</param>
-    internal static ImmutableArray<LoadCaseResult> InHeat(LoadCaseInput input, CancellationToken token) =>
-        Some(input, l => s_rolling.Contains(l.Id, StringComparer.Ordinal), l => l with { Temperature = input.Hottest }, token);
+    internal static ImmutableArray<LoadCaseResult> InHeat(LoadCaseInput input, CancellationToken token)
+    {
+        var patterns = new LoadPatterns(input);
+        return Solved(
+            input,
+            patterns.Listed()
+                .Where(l => s_rolling.Contains(l.Id, StringComparer.Ordinal))
+                .Select(l => l with { Temperature = input.Hottest }),
+            token);
+    }
 
     /// <summary>
     /// Cases with loads to one side, solved again with no more of the bridge's own weight than can be counted on: they lift
     /// what the other rope carries.
     /// </summary>
     /// <param name="input">Design state and loads.</param>
-    /// <param name="ids">Which.</param>
+    /// <param name="loadings">Which.</param>
     /// <param name="token">Asked before each case.</param>
-    internal static ImmutableArray<LoadCaseResult> Lifting(LoadCaseInput input, ImmutableArray<string> ids, CancellationToken token) =>
-        input.Standing is { } standing
-            ? Some(
-                input,
-                l => ids.Contains(l.Id, StringComparer.Ordinal),
-                l => l with
-                {
-                    Hung = [.. standing.Light.Select(w => w * SureDead)],
-                    HungMoments = [.. standing.LightMoments.Select(m => m * SureDead)],
-                },
-                token)
-            : [];
+    internal static ImmutableArray<LoadCaseResult> Lifting(
+        LoadCaseInput input, IEnumerable<Loading> loadings, CancellationToken token) => input.Standing is { } standing
+        ? Solved(
+            input,
+            loadings.Select(l => l with
+            {
+                Hung = [.. standing.Light.Select(w => w * SureDead)],
+                HungMoments = [.. standing.LightMoments.Select(m => m * SureDead)],
+            }),
+            token)
+        : [];
+
+    /// <summary>The same loads again on ropes of another length.</summary>
+    /// <param name="input">Design state and loads, the rope's stretch included.</param>
+    /// <param name="loadings">Which.</param>
+    /// <param name="token">Asked before each case.</param>
+    internal static ImmutableArray<LoadCaseResult> Solved(
+        LoadCaseInput input, IEnumerable<Loading> loadings, CancellationToken token)
+    {
+        var solver = new Solver(input, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, token);
+        return [.. loadings.Select(solver.Solve)];
+    }
 
     /// <summary>Of the dead load may be counted on against what lifts: 0.6 D (ASCE 7 2.4.1 combination 7, from memory).</summary>
     public const double SureDead = 0.6;
@@ -79,24 +119,16 @@ public static class LoadCases
     /// What lies on the deck of a live-full case, and both ropes under it with all of it in the middle; null when they have no
     /// shape.
     /// </summary>
-    internal static PairCase? Evenly(LoadCaseInput input, string id)
-    {
-        var loading = Loadings(input).First(l => string.Equals(l.Id, id, StringComparison.Ordinal));
-        var even = loading with { On = [.. loading.On.Select(o => o with { FromMiddle = 0 })] };
-        return Pair(input, even, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, out _);
-    }
+    internal static PairCase? Evenly(LoadCaseInput input, string id) =>
+        Evenly(input, new LoadPatterns(input).Listed().First(l => string.Equals(l.Id, id, StringComparison.Ordinal)));
+
+    private static PairCase? Evenly(LoadCaseInput input, Loading loading) =>
+        new Solver(input, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, default)
+            .Pair(loading with { On = [.. loading.On.Select(o => o with { FromMiddle = 0 })] }, out _);
 
     private static readonly ImmutableArray<string> s_rolling =
-        [LoadCaseIds.Dead, LoadCaseIds.LiveFull, LoadCaseIds.LiveHalfA, LoadCaseIds.LiveHalfB, LoadCaseIds.LiveSide];
-
-    private static ImmutableArray<LoadCaseResult> Some(
-        LoadCaseInput input, Func<Loading, bool> which, Func<Loading, Loading> change, CancellationToken token) =>
     [
-        .. Loadings(input).Where(which).Select(l =>
-        {
-            token.ThrowIfCancellationRequested();
-            return Solve(input, change(l), LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations);
-        }),
+        LoadCaseIds.Dead, LoadCaseIds.LiveFull, LoadCaseIds.LiveHalfA, LoadCaseIds.LiveHalfB, LoadCaseIds.LiveSide,
     ];
 
     /// <summary>Share of each of people and snow when both act: 0.75 L + 0.75 S (ASCE 7 2.4.1 combination 4, from memory).</summary>
@@ -105,146 +137,65 @@ public static class LoadCases
     /// <summary>People and snow at once, Pa, by <see cref="TogetherShare"/>.</summary>
     public static double Together(double live, double snow) => TogetherShare * (live + snow);
 
-    private static IEnumerable<Loading> Loadings(LoadCaseInput input)
+    /// <summary>Solves one case after the other, each from the shape of the one before that is nearest to it in weight.</summary>
+    private sealed class Solver(LoadCaseInput input, double accuracy, int maxIterations, CancellationToken token)
     {
-        var (reference, span, loads) = (input.ReferenceTemperature, input.Design.Nodes[^1].X, input.Loads);
-        var full = Dead(input).Plus(People(input, loads.Live, 0, span));
-        var edge = NodeLoads.EdgeFromMiddle(input.ClearWidth, loads.PointEdge);
-        yield return Dead(input, LoadCaseIds.Dead, "Bridge empty", reference);
-        yield return full with { Id = LoadCaseIds.LiveFull, Title = "Live load on the whole deck" };
-        yield return Dead(input).Plus(People(input, loads.Live, 0, span / 2)) with
+        private readonly List<(double Weight, RopeShape Shape)> _found = [];
+
+        public LoadCaseResult Solve(Loading loading)
         {
-            Id = LoadCaseIds.LiveHalfA,
-            Title = "Live load on the half next to support A",
-        };
-        yield return Dead(input).Plus(People(input, loads.Live, span / 2, span)) with
+            token.ThrowIfCancellationRequested();
+            return Pair(loading, out var failure) is { } found ? Result(input, loading, found) : Failed(loading, failure);
+        }
+
+        public PairCase? Pair(Loading loading, out string? failure)
         {
-            Id = LoadCaseIds.LiveHalfB,
-            Title = "Live load on the half next to support B",
-        };
-        yield return Side(input, span);
-        yield return Point(input, loads.PointForce, span / 2, 0) with
-        {
-            Id = LoadCaseIds.PointMid,
-            Title = "Point load at mid-span, on the middle line",
-        };
-        yield return Point(input, loads.PointForce, span / 4, 0) with
-        {
-            Id = LoadCaseIds.PointQuarter,
-            Title = "Point load at a quarter of the span, on the middle line",
-        };
-        yield return Point(input, loads.PointForce, span / 2, edge) with
-        {
-            Id = LoadCaseIds.PointEdgeMid,
-            Title = "Point load at mid-span, at the edge of the deck",
-        };
-        yield return HalfErected(input, span);
-        if (loads.Snow is { } snow)
-        {
-            yield return Dead(input).Plus(Snow(input, snow, span)) with { Id = LoadCaseIds.Snow, Title = "Snow on the whole deck" };
-            yield return Dead(input)
-                .Plus(People(input, TogetherShare * loads.Live, 0, span))
-                .Plus(Snow(input, TogetherShare * snow, span)) with
+            var rope = LoadCaseRequest.At(
+                input.Design, loading.Temperature - input.ReferenceTemperature, input.Backstays, input.Stretch);
+            var loads = loading.Sum();
+            var weight = Total(loads.Weights);
+            rope = rope with { Start = Nearest(weight) ?? rope.Start };
+            if (!PairSolver.TryFind(rope, input.RopeSpacing, loads, accuracy, maxIterations, out var pair, out failure))
             {
-                Id = LoadCaseIds.LiveSnow,
-                Title = "Three quarters each of live load and snow on the whole deck",
-            };
+                return null;
+            }
+
+            _found.Add((weight, pair!.Left));
+            return new PairCase(rope, input.RopeSpacing, loads, pair);
         }
 
-        yield return Dead(input, LoadCaseIds.Cold, "Bridge empty at the lowest temperature", input.Coldest);
-        yield return Dead(input, LoadCaseIds.Hot, "Bridge empty at the highest temperature", input.Hottest);
-        yield return full with
+        private RopeShape? Nearest(double weight)
         {
-            Id = LoadCaseIds.LiveFullCold,
-            Title = "Live load on the whole deck at the lowest temperature",
-            Temperature = input.Coldest,
-        };
-        foreach (var own in loads.Cases)
+            var (found, least) = (default(RopeShape), Math.Abs(weight - (2 * Total(input.Design.Loads))));
+            foreach (var one in _found)
+            {
+                if (Math.Abs(one.Weight - weight) < least)
+                {
+                    (found, least) = (one.Shape, Math.Abs(one.Weight - weight));
+                }
+            }
+
+            return found;
+        }
+
+        private static double Total(ImmutableArray<double> weights)
         {
-            yield return Own(input, own, span, edge);
+            var sum = 0.0;
+            foreach (var weight in weights)
+            {
+                sum += weight;
+            }
+
+            return sum;
         }
     }
 
-    private static Loading Dead(LoadCaseInput input, string id, string title, double temperature) =>
-        new(id, title, temperature, [.. input.Design.Loads.Select(p => 2 * p)], input.Standing?.Moments ?? None(input));
-
-    private static Loading Dead(LoadCaseInput input) => Dead(input, "", "", input.ReferenceTemperature);
-
-    private static PlacedLoad People(LoadCaseInput input, double pressure, double from, double to) =>
-        Area(input, pressure, from, to, StandingWeights.PeopleOverDeck);
-
-    private static PlacedLoad Snow(LoadCaseInput input, double pressure, double span) => Area(input, pressure, 0, span, 0);
-
-    private static PlacedLoad Area(LoadCaseInput input, double pressure, double from, double to, double overDeck) => new(
-        [.. NodeLoads.TributaryLengths(input.Design.Nodes, from, to).Select(l => l * pressure * input.ClearWidth)],
-        (input.Loads.Eccentricity - 0.5) * input.RopeSpacing,
-        Over(input, overDeck));
-
-    private static ImmutableArray<double> Over(LoadCaseInput input, double overDeck) =>
-        input.Standing is { } standing ? [.. standing.DeckHeights.Select(h => h + overDeck)] : None(input);
-
-    private static ImmutableArray<double> None(LoadCaseInput input) =>
-        ImmutableArray.Create(new double[input.Design.Nodes.Length]);
-
-    private static Loading Side(LoadCaseInput input, double span)
+    private static LoadCaseResult Result(LoadCaseInput input, Loading loading, PairCase found)
     {
-        var all = People(input, input.Loads.Live, 0, span);
-        var side = new PlacedLoad([.. all.Weights.Select(w => w * HalfWidth)], input.ClearWidth * HalfWidthArm, all.Heights);
-        return Dead(input).Plus(side) with { Id = LoadCaseIds.LiveSide, Title = "Live load on one side of the deck" };
-    }
-
-    private static Loading Point(LoadCaseInput input, double force, double x, double fromMiddle) => Dead(input).Plus(
-        new PlacedLoad(AtNode(input, x, force), fromMiddle, Over(input, StandingWeights.PeopleOverDeck)));
-
-    private static ImmutableArray<double> AtNode(LoadCaseInput input, double x, double force)
-    {
-        var none = None(input);
-        return NodeLoads.Nearest(input.Design.Nodes, x) is { } node ? none.SetItem(node, force) : none;
-    }
-
-    private static Loading HalfErected(LoadCaseInput input, double span)
-    {
-        // The frame at mid-span is hung; round-off decides nothing at this distance.
-        var last = (span / 2) + (Tolerances.Spacing * span);
-        ImmutableArray<double> Hung(ImmutableArray<double> all, double times) =>
-            [.. all.Select((p, i) => input.Design.Nodes[i].X <= last ? p * times : 0)];
-        return new Loading(
-            LoadCaseIds.ErectHalf, "Frames hung from support A to mid-span, no deck", input.ReferenceTemperature,
-            Hung(input.FrameLoads, 2), Hung(input.Standing?.FrameMoments ?? None(input), 1));
-    }
-
-    private static Loading Own(LoadCaseInput input, LoadCaseParameters own, double span, double edge)
-    {
-        var point = NodeLoads.LeverShares(input.Design.Nodes, own.PointAt ?? (span / 2)).Select(p => p * own.PointForce);
-        return Dead(input)
-            .Plus(People(input, own.Live, own.From ?? 0, own.To ?? span))
-            .Plus(new PlacedLoad([.. point], edge, Over(input, StandingWeights.PeopleOverDeck))) with
-        {
-            Id = own.Id,
-            Title = own.Id,
-            Temperature = own.Temperature ?? input.ReferenceTemperature,
-        };
-    }
-
-    private static PairCase? Pair(LoadCaseInput input, Loading loading, double accuracy, int maxIterations, out string? failure)
-    {
-        var rope = LoadCaseRequest.At(
-            input.Design, loading.Temperature - input.ReferenceTemperature, input.Backstays, input.Stretch);
-        var loads = loading.Sum();
-        return PairSolver.TryFind(rope, input.RopeSpacing, loads, accuracy, maxIterations, out var pair, out failure)
-            ? new PairCase(rope, input.RopeSpacing, loads, pair!)
-            : null;
-    }
-
-    private static LoadCaseResult Solve(LoadCaseInput input, Loading loading, double accuracy, int maxIterations)
-    {
-        if (Pair(input, loading, accuracy, maxIterations, out var failure) is not { } found)
-        {
-            return Failed(loading, failure);
-        }
-
         var pair = found.Shape;
-        var (shape, other) = pair.Left.LargestTension >= pair.Right.LargestTension ? (pair.Left, pair.Right) : (pair.Right, pair.Left);
+        var (shape, other) = Ties.IsLarger(pair.Right.LargestTension, pair.Left.LargestTension)
+            ? (pair.Right, pair.Left)
+            : (pair.Left, pair.Right);
         var middle = input.Design.Nodes[^1].X / 2;
         var (a, b) = shape.Reactions();
         return new LoadCaseResult
@@ -263,6 +214,7 @@ public static class LoadCases
             FirstOrderCrossSlope = PairShape.Largest(pair.FirstOrderTilts),
             LargestShare = pair.RollsOver ? null : LargestShare(loading, found),
             Pair = found,
+            Loading = loading,
         };
     }
 
@@ -278,5 +230,6 @@ public static class LoadCases
         Shape = null,
         Failure = failure,
         Temperature = loading.Temperature,
+        Loading = loading,
     };
 }

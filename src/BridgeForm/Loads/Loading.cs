@@ -16,6 +16,9 @@ internal sealed record Loading(
     /// <summary>What lies on the deck.</summary>
     public ImmutableArray<PlacedLoad> On { get; init; } = [];
 
+    /// <summary>Where the live load lies, when that was looked for; else empty.</summary>
+    public ImmutableArray<LoadedStretch> Stretches { get; init; } = [];
+
     /// <summary>With one load more.</summary>
     public Loading Plus(PlacedLoad load) => this with { On = On.Add(load) };
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Ropes.Pairs;
 
@@ -47,16 +48,17 @@ public sealed record RollState
         List<(LoadCaseResult Case, RollState State)> all =
         [
             .. cases.Where(
-                c => s_judged.Contains(c.Id, StringComparer.Ordinal) || !LoadCaseIds.All.Contains(
-                    c.Id, StringComparer.Ordinal) || c.RollsOver || c.Shape is null)
+                c => s_judged.Contains(c.Id, StringComparer.Ordinal) || !LoadCaseIds.IsTaken(c.Id) || c.RollsOver || c.Shape is null)
                 .Select(c => (c, One(c, inHeat: false, token))),
             .. inHeat.Select(c => (c, One(c, inHeat: true, token))),
         ];
-        return [.. all.Select(a => a.State == Least(all.Select(s => s.State)) ? Held(a.Case, a.State, input) : a.State)];
+        var least = Least(all.Select(s => s.State));
+        return [.. all.Select(a => ReferenceEquals(a.State, least) ? Held(a.Case, a.State, input) : a.State)];
     }
 
     /// <summary>The one that turns over first; null when none has a factor.</summary>
-    public static RollState? Least(IEnumerable<RollState> states) => states.Where(s => s.Factor is not null).MinBy(s => s.Factor!.Value);
+    public static RollState? Least(IEnumerable<RollState> states) =>
+        Ties.FirstLeast(states.Where(s => s.Factor is not null), s => s.Factor!.Value);
 
     private static readonly ImmutableArray<string> s_judged =
     [

@@ -98,6 +98,12 @@ public sealed record LoadCaseResult
     /// </summary>
     public double? LargestShare { get; init; }
 
+    /// <summary>Where the live load lies on a part of the deck, from A to B; empty for any other load.</summary>
+    public ImmutableArray<LoadedStretch> Stretches => Loading?.Stretches ?? [];
+
     /// <summary>Both ropes with what stands on them; null when the case has no solution.</summary>
     internal PairCase? Pair { get; init; }
+
+    /// <summary>What lies on them.</summary>
+    internal Loading? Loading { get; init; }
 }

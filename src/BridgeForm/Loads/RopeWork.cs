@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Ropes;
 using BridgeForm.Ropes.Fittings;
 using BridgeForm.Ropes.Modes;
@@ -46,6 +47,9 @@ public sealed record RopeWork
     /// <summary>What loads to one side lift at the other rope, in each case that comes near to it.</summary>
     public ImmutableArray<Lift> Lifts { get; init; } = [];
 
+    /// <summary>What the point load does at most, frame by frame; empty where the empty bridge does not stand.</summary>
+    public ImmutableArray<PointBound> Points { get; init; } = [];
+
     /// <summary>Modes of the empty bridge and of the loaded one; empty for a bridge without interior frames.</summary>
     public ImmutableArray<RopeModes> Modes { get; init; } = [];
 
@@ -53,7 +57,14 @@ public sealed record RopeWork
     public ImmutableArray<string> Cautions { get; init; } = [];
 
     /// <summary>The case with the largest tension; null when no case has a solution.</summary>
-    public LoadCaseResult? Governing => Cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.LargestTension);
+    public LoadCaseResult? Governing =>
+        Ties.FirstLargest(Cases.Where(c => c.Shape is not null), c => c.Shape!.LargestTension);
+
+    /// <summary>What is asked, each with its worst case.</summary>
+    public ImmutableArray<CaseRole> Governs() => CaseRole.Find(this);
+
+    /// <summary>How far each frame falls at the most.</summary>
+    public ImmutableArray<FrameFall> Falls() => FrameFall.Find(Cases, [.. Marks.Select(m => m.Frame)]);
 
     /// <summary>
     /// Largest tension of one rope between the supports and in its backstays, new rope set short for its stretch included,
@@ -86,13 +97,14 @@ public sealed record RopeWork
                 design, input.FrameLoads, site.ReferenceTemperature, site.Temperatures, input.Backstays, token: token),
             Marks = marks,
             Cut = cut,
-            Stretch = StretchEnds.Work(parameters, input, marks, cut, token),
+            Stretch = StretchEnds.Work(parameters, input, cases, marks, cut, token),
             Supports = SupportPull.Find(site, cases),
             Keepers = KeeperForce.Find(cases, names),
             MidSpanDropWhenSupportMoves = moved ? fall : null,
             SupportMoveFailure = failure,
             Roll = RollState.Find(input, cases, StretchRange.Of(parameters.Ropes).Range?.High, token),
             Lifts = Lift.Find(input, cases, names, token),
+            Points = LoadCases.Bounds(input, cases),
             Modes = ModesOf(input, cases, token),
             Cautions = RopeCautions.List(parameters.Ropes),
         };

@@ -28,6 +28,12 @@ public sealed record StandingWeights
     /// <summary>Weight × height of that, N·m.</summary>
     public required ImmutableArray<double> LightMoments { get; init; }
 
+    /// <summary>Weight of everything at the high end of its wood's density, newtons.</summary>
+    public required ImmutableArray<double> Heavy { get; init; }
+
+    /// <summary>Weight × height of that, N·m.</summary>
+    public required ImmutableArray<double> HeavyMoments { get; init; }
+
     /// <summary>Mass × (height² + distance from the middle²) of everything, in service, kg·m².</summary>
     public required ImmutableArray<double> Seconds { get; init; }
 
@@ -69,31 +75,35 @@ public sealed record StandingWeights
             FrameMoments = ImmutableArray.Create(frames),
             Light = [.. sums.Select(s => s.Light)],
             LightMoments = [.. sums.Select(s => s.LightMoment)],
+            Heavy = [.. sums.Select(s => s.Heavy)],
+            HeavyMoments = [.. sums.Select(s => s.HeavyMoment)],
             Seconds = [.. sums.Select(s => s.Second)],
             DeckHeights = ImmutableArray.Create(decks),
         };
     }
 
-    private readonly record struct Sums(double Moment, double Light, double LightMoment, double Second)
+    private readonly record struct Sums(
+        double Moment, double Light, double LightMoment, double Heavy, double HeavyMoment, double Second)
     {
-        public Sums Half => new(Moment / 2, Light / 2, LightMoment / 2, Second / 2);
+        public Sums Half => new(Moment / 2, Light / 2, LightMoment / 2, Heavy / 2, HeavyMoment / 2, Second / 2);
 
-        public static Sums operator +(Sums a, Sums b) =>
-            new(a.Moment + b.Moment, a.Light + b.Light, a.LightMoment + b.LightMoment, a.Second + b.Second);
+        public static Sums operator +(Sums a, Sums b) => new(
+            a.Moment + b.Moment, a.Light + b.Light, a.LightMoment + b.LightMoment, a.Heavy + b.Heavy, a.HeavyMoment + b.HeavyMoment,
+            a.Second + b.Second);
     }
 
     /// <summary>Weighs parts; what stands on both sides is given on the left alone.</summary>
     private sealed class Pile(BridgeLayout layout)
     {
         private readonly FrameParameters _frames = layout.Parameters.Frames;
-        private readonly Dictionary<string, (double InService, double Low)> _densities = layout.Parameters.Stock
-            .ToDictionary(s => s.Name, s => (s.Density.InService, s.Density.Low), StringComparer.Ordinal);
+        private readonly Dictionary<string, (double InService, double Low, double High)> _densities = layout.Parameters.Stock
+            .ToDictionary(s => s.Name, s => (s.Density.InService, s.Density.Low, s.Density.High), StringComparer.Ordinal);
 
         /// <summary>Hardware lies on the base's top.</summary>
         public Sums Hardware(double top)
         {
             var weight = _frames.HardwareMass * BridgeMasses.Gravity;
-            return new Sums(weight * top, weight, weight * top, _frames.HardwareMass * top * top);
+            return new Sums(weight * top, weight, weight * top, weight, weight * top, _frames.HardwareMass * top * top);
         }
 
         public Sums Weigh(List<Member> parts, Vector3d node, double slope, out double builtOnGround)
@@ -124,11 +134,12 @@ public sealed record StandingWeights
             var (height, along) = (Over(node, slope, middle), part.Placement.X);
             var volume = MemberVolume.Measure(
                 part.Shape, MemberVolume.IsDrilled(_frames.Holes, part.Role)) * (part.Side == Side.None ? 1 : 2);
-            var (inService, low) = _densities[part.Stock];
+            var (inService, low, high) = _densities[part.Stock];
             var (weight, light) = (volume * inService * BridgeMasses.Gravity, volume * low * BridgeMasses.Gravity);
+            var heavy = volume * high * BridgeMasses.Gravity;
             var across = ((along.Y * along.Y) + (along.Z * along.Z)) * (far - near) * (far - near) / 12;
             var second = volume * inService * ((height * height) + (middle.Z * middle.Z) + across);
-            return new Sums(weight * height, light, light * height, second);
+            return new Sums(weight * height, light, light * height, heavy, heavy * height, second);
         }
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Loads;
@@ -32,7 +33,7 @@ public sealed record SupportPull(
     private static SupportPull At(
         string name, SupportParameters support, LoadCaseResult[] cases, Func<LoadCaseResult, RopePoint> reaction)
     {
-        var worst = cases.MaxBy(c => ElasticCatenary.Hypotenuse(reaction(c).X, reaction(c).Y))!;
+        var worst = Ties.FirstLargest(cases, c => ElasticCatenary.Hypotenuse(reaction(c).X, reaction(c).Y))!;
         var force = reaction(worst);
         var (tension, horizontal) = (ElasticCatenary.Hypotenuse(force.X, force.Y), Math.Abs(force.X));
         var stay = support.Backstay is { } backstay ? BackstayPull.Of(backstay, tension, horizontal) : null;

@@ -72,7 +72,7 @@ internal static class LoadCaseSection
 
     private static void Check(CheckedFile f, string path, HashSet<string> seen)
     {
-        if (f.Values.TextOrNull(path + ".id") is { } id && !seen.Add(id))
+        if (f.Values.TextOrNull(path + ".id") is { } id && (!seen.Add(id) || LoadCaseIds.IsTaken(id)))
         {
             f.Stop(FaultCode.CaseIdTaken, path + ".id", $"{QuantityReader.Quote(id)} names another load case already; write an id of its "
                 + $"own, such as {QuantityReader.Quote(Free(id, seen))}");

@@ -87,18 +87,23 @@ public static class LoadCaseSolver
             throw new ArgumentException("There must be one load a node, supports included.", nameof(request));
         }
 
-        if (!request.UnstressedLengths.All(l => double.IsFinite(l) && l > 0))
+        foreach (var length in request.UnstressedLengths)
         {
-            return "A bay of the rope has no length.";
+            if (!double.IsFinite(length) || !(length > 0))
+            {
+                return "A bay of the rope has no length.";
+            }
         }
 
-        if (!request.Loads.All(double.IsFinite))
+        foreach (var load in request.Loads)
         {
-            return "A load on the rope is not a number.";
+            if (!double.IsFinite(load))
+            {
+                return "A load on the rope is not a number.";
+            }
         }
 
-        double[] positive = [request.Span, request.AxialStiffness];
-        if (!positive.All(v => double.IsFinite(v) && v > 0) || !double.IsFinite(request.Rise))
+        if (!(request.Span > 0 && request.AxialStiffness > 0 && double.IsFinite(request.Span + request.AxialStiffness + request.Rise)))
         {
             return "Span and stiffness must be positive numbers, and the rise a number.";
         }
@@ -129,7 +134,7 @@ public static class LoadCaseSolver
 
             var closed = ElasticCatenary.Hypotenuse(step.H, step.V) <= allowed
                 || ElasticCatenary.Hypotenuse(gap.X, gap.Drop) <= noGap;
-            if (Search(request, (h, v), step, gap, closed) is not { } next)
+            if (Search(request, (h, v), step, gap, closed, noGap) is not { } next)
             {
                 return null;
             }
@@ -145,11 +150,12 @@ public static class LoadCaseSolver
     }
 
     private static (double H, double V, CaseShooting Shot)? Search(
-        LoadCaseRequest request, (double H, double V) from, (double H, double V) step, (double X, double Drop) gap, bool closed)
+        LoadCaseRequest request, (double H, double V) from, (double H, double V) step, (double X, double Drop) gap, bool closed,
+        double noGap)
     {
         var damping = from.H + step.H < LargestFall * from.H ? (LargestFall - 1) * from.H / step.H : 1;
         var before = (gap.X * step.H) + (gap.Drop * step.V);
-        var noise = RoundOffGap(request) * ElasticCatenary.Hypotenuse(step.H, step.V);
+        var noise = noGap * ElasticCatenary.Hypotenuse(step.H, step.V);
         for (; damping > SmallestDamping; damping /= 2)
         {
             var (h, v) = (from.H + (damping * step.H), from.V + (damping * step.V));
@@ -165,7 +171,7 @@ public static class LoadCaseSolver
     }
 
     private static double RoundOffGap(LoadCaseRequest request) =>
-        GapRoundOff * (request.Span + Math.Abs(request.Rise) + request.UnstressedLengths.Sum());
+        GapRoundOff * (request.Span + Math.Abs(request.Rise) + Length(request));
 
     private static (double X, double Drop) Gap(LoadCaseRequest request, CaseShooting shot) =>
         (shot.X - request.Span, shot.Drop + request.Rise);
@@ -178,9 +184,27 @@ public static class LoadCaseSolver
     }
 
     // What the accuracy is a share of; loads both ways up and down do not cancel.
-    private static double ReferenceForce(LoadCaseRequest request) =>
-        request.Loads.Skip(1).Take(request.Loads.Length - 2).Sum(Math.Abs)
-        + (request.WeightPerLength * request.UnstressedLengths.Sum());
+    private static double ReferenceForce(LoadCaseRequest request)
+    {
+        var sum = 0.0;
+        for (var i = 1; i + 1 < request.Loads.Length; i++)
+        {
+            sum += Math.Abs(request.Loads[i]);
+        }
+
+        return sum + (request.WeightPerLength * Length(request));
+    }
+
+    private static double Length(LoadCaseRequest request)
+    {
+        var sum = 0.0;
+        foreach (var length in request.UnstressedLengths)
+        {
+            sum += length;
+        }
+
+        return sum;
+    }
 
     // Forces of a parabola as long as the rope (its length ≈ chord + 8/3·sag²/chord).
     private static (double H, double V) Estimate(LoadCaseRequest request)

@@ -194,8 +194,8 @@ public static class Remedies
         }
 
         var layout = BridgeLayout.Lay(parameters, rope);
-        var cases = LoadCases.All(
-            LoadCaseInput.Gather(layout, rope, BridgeMasses.Weigh(layout, effort.Token), effort.Token), token: effort.Token);
+        var input = LoadCaseInput.Gather(layout, rope, BridgeMasses.Weigh(layout, effort.Token), effort.Token);
+        var cases = accuracy is null ? LoadCases.All(input, token: effort.Token) : LoadCases.Listed(input, effort.Token);
         var strength = RopeStrength.Check(parameters, cases, new CheckWords(parameters.Units));
         var solved = cases.All(c => c.Shape is not null);
         return new Trial(

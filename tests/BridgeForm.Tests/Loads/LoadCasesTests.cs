@@ -10,7 +10,13 @@ namespace BridgeForm.Tests.Loads;
 public sealed class LoadCasesTests
 {
     private const string Standard =
-        "dead live-full live-half-a live-half-b live-side point-mid point-quarter point-edge-mid erect-half cold hot live-full-cold";
+        "dead live-full live-half-a live-half-b live-side point-mid point-quarter point-edge-mid erect-half cold hot live-full-cold "
+        + "live-full-hot live-quarter-1 live-quarter-2 live-quarter-3 live-quarter-4 live-cross most-fall most-tilt most-slope";
+
+    // The point load at the other frames: mid-span is F07, a quarter F04.
+    private static readonly string s_frames =
+        string.Concat(Enumerable.Range(1, 13).Where(i => i is not (4 or 7)).Select(i => FormattableString.Invariant($" point-f{i:00}")))
+        + string.Concat(Enumerable.Range(1, 13).Where(i => i != 7).Select(i => FormattableString.Invariant($" point-edge-f{i:00}")));
 
     private static readonly LoadCaseInput Level = Input(
         RopeSamples.Footbridge with { Rise = 0, NodeLoads = n => [.. n.Select(_ => 900.0)] });
@@ -20,7 +26,7 @@ public sealed class LoadCasesTests
     [Fact]
     public void Ids_are_those_promised()
     {
-        Assert.Equal(Standard, string.Join(' ', Cases.Select(c => c.Id)));
+        Assert.Equal(Standard + s_frames, string.Join(' ', Cases.Select(c => c.Id)));
         Assert.All(Cases, c => Assert.Null(c.Failure));
         Assert.All(Cases, c => Assert.NotEmpty(c.Title));
         var more = LoadCases.All(Level with
@@ -28,7 +34,8 @@ public sealed class LoadCasesTests
             Loads = Level.Loads with { Snow = 1500, Cases = [new LoadCaseParameters { Id = "drummers" }] },
         });
         Assert.Equal(
-            Standard.Replace("cold hot", "snow live-snow cold hot", StringComparison.Ordinal) + " drummers",
+            Standard.Replace("cold hot", "snow live-snow cold hot", StringComparison.Ordinal)
+                .Replace("live-full-hot", "snow-cold live-snow-cold live-full-hot", StringComparison.Ordinal) + s_frames + " drummers",
             string.Join(' ', more.Select(c => c.Id)));
     }
 
@@ -249,8 +256,16 @@ public sealed class LoadCasesTests
         };
     }
 
-    /// <summary>The reserved ids are those of the cases that are solved, no fewer.</summary>
+    /// <summary>The reserved ids are those of the cases that are solved, in their order; one is solved only where it is needed.</summary>
     [Fact]
-    public void Every_standard_case_has_a_reserved_id() =>
-        Assert.Equal(LoadCaseIds.All, Bridges.Build(Bridges.Garden + "\nloads: { snow: 20 psf }\n").Cases.Select(c => c.Id));
+    public void Every_standard_case_has_a_reserved_id()
+    {
+        const string Wet = "site: { span: 30 ft, water: -12 ft, ground: [[0 ft, -12 ft], [30 ft, -12 ft]] }";
+        var text = Bridges.Garden.Replace("site: { span: 30 ft }", Wet, StringComparison.Ordinal) + "\nloads: { snow: 20 psf }\n";
+        var cases = Bridges.Build(text).Cases;
+        Assert.All(cases, c => Assert.True(LoadCaseIds.IsTaken(c.Id), c.Id));
+        Assert.Equal(
+            LoadCaseIds.All.Remove(LoadCaseIds.MostTension),
+            cases.Select(c => c.Id).Where(id => LoadCaseIds.All.Contains(id, StringComparer.Ordinal)));
+    }
 }

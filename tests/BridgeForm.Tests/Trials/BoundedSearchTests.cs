@@ -30,7 +30,7 @@ public sealed class BoundedSearchTests
           spacing: 1223.66 mm
           sag: 6.121 %
           termination: { kind: poured-socket, efficiency: 53 %, source: x }
-          safety_factor: 9.63
+          safety_factor: 9
           marking_tension: 399.475 kN
         frames:
           spacing: 127.99 mm

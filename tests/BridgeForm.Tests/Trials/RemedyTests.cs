@@ -39,7 +39,7 @@ public sealed class RemedyTests
     private const string Steep = """
         name: Steep and upright (invented)
         site: { span: 70 ft, rise: 15 ft }
-        ropes: { type: rope-6x19-iwrc-eips-galvanized-3/4, sag: 4 % }
+        ropes: { type: rope-6x19-iwrc-eips-galvanized-7/8, sag: 4 % }
         frames: { stance: plumb, base: { section: 4x6 }, channel: { depth: 1 in, end_depth: 1-1/2 in } }
         deck: { layout: across }
         """;

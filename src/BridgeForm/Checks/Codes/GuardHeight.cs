@@ -1,5 +1,6 @@
 using BridgeForm.Frames;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks.Codes;
 
@@ -41,7 +42,8 @@ public sealed record GuardPlace(double X, double Deck, double Cap, string Frame)
     public double Height => Cap - Deck;
 
     /// <summary>Where it is least.</summary>
-    public static GuardPlace Least(BridgeLayout layout) => TopLine.Cap(layout).Above(TopLine.Deck(layout), layout).MinBy(p => p.Height)!;
+    public static GuardPlace Least(BridgeLayout layout) =>
+        Ties.FirstLeast(TopLine.Cap(layout).Above(TopLine.Deck(layout), layout), p => p.Height)!;
 }
 
 /// <summary>Whether anything that runs along the bridge can be a handrail, where the code asks for one.</summary>

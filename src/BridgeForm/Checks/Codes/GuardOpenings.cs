@@ -38,7 +38,7 @@ internal static class GuardOpenings
     /// <summary>The opening closest to what its code lets pass, or furthest beyond it.</summary>
     public static CheckResult Check(CheckContext context)
     {
-        var worst = context.Bays.SelectMany(bay => InBay(context, bay)).MaxBy(o => o.Clear / o.Sphere)!;
+        var worst = Ties.FirstLargest(context.Bays.SelectMany(bay => InBay(context, bay)), o => o.Clear / o.Sphere)!;
         var words = context.Words();
         return new CheckResult(
             Declared.Id, Declared.Title, Status(worst.Clear, worst.Sphere),

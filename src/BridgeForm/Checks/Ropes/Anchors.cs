@@ -1,4 +1,5 @@
 using BridgeForm.Loads;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks.Ropes;
 
@@ -28,9 +29,10 @@ internal static class Anchors
         context.Ropework.Supports.Select(pull => At(
             context.Words(),
             pull,
-            context.Ropework.Stretch.SelectMany(s => s.NewPulls)
-                .Where(p => string.Equals(p.Support, pull.Support, StringComparison.Ordinal))
-                .MaxBy(Held)));
+            Ties.FirstLargest(
+                context.Ropework.Stretch.SelectMany(s => s.NewPulls)
+                    .Where(p => string.Equals(p.Support, pull.Support, StringComparison.Ordinal)),
+                Held)));
 
     private static double Held(SupportPull pull) => pull.Backstay?.Tension ?? pull.Tension;
 

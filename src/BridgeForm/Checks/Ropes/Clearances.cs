@@ -1,4 +1,5 @@
 using BridgeForm.Loads;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks.Ropes;
 
@@ -10,7 +11,8 @@ internal static class GroundClearance
         "ground-clearance",
         "Room over the ground",
         "Least room over site.ground under ropes and interior bases, all the way from one end base's inner face to the other's, in all "
-            + "load cases, as marked and with the rope stretched for good; end bases stand on their landings, and the ground may rise to "
+            + "load cases as marked, hot and with live load where it brings the bridge nearest to the ground among them, and with the rope "
+            + "stretched for good in those that can hang lowest; end bases stand on their landings, and the ground may rise to "
             + "these. Only where site.ground is given.",
         "geometry; how much is enough is for the site",
         [CheckStatus.Pass, CheckStatus.Fail]);
@@ -39,7 +41,8 @@ internal static class WaterClearance
     public static DeclaredCheck Declared { get; } = new(
         "water-clearance",
         "Room over the highest water",
-        "Least room over site.water in all load cases, as marked and with the rope stretched for good, against site.freeboard; for an "
+        "Least room over site.water in all load cases as marked, and with the rope stretched for good in those that can hang lowest, "
+            + "against site.freeboard; for an "
             + "engineer where no freeboard is given. Only where site.water is given.",
         "geometry; freeboard is for the site and its code",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
@@ -90,6 +93,6 @@ internal static class LeastRoom
             .. context.Ropework.Stretch.Where(s => ofStretch(s) is not null).Select(s => (
                 ofStretch(s)!.Room, $"case {ofStretch(s)!.Case} after {CheckWords.Share(s.Share)} of stretch, nothing taken up")),
         ];
-        return rooms.Length == 0 ? null : rooms.MinBy(r => r.Room);
+        return rooms.Length == 0 ? null : Ties.FirstLeast(rooms, r => r.Room);
     }
 }

@@ -1,5 +1,6 @@
 using BridgeForm.Checks.Codes;
 using BridgeForm.Loads;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Ropes;
@@ -11,8 +12,8 @@ internal static class DeckSlopeLoaded
     public static DeclaredCheck Declared { get; } = new(
         "deck-slope-loaded",
         "Steepest slope of the deck under load",
-        "Steepest bay of all load cases with a deck: a look above the steepest ramp; fails above 1 : 2 (or limits.slope) in any case of "
-            + "the empty bridge, area loads or snow; point loads are a look at most.",
+        "Steepest bay of all load cases with a deck, live load where it makes it steepest among them: a look above the steepest ramp; "
+            + "fails above 1 : 2 (or limits.slope) in any case of the empty bridge, area loads or snow; point loads are a look at most.",
         $"{Limits.Ramp.Source}; own figure: no deck steeper than 1 : 2",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
@@ -22,13 +23,13 @@ internal static class DeckSlopeLoaded
         var (ramp, source) = Limits.Ramp;
         var (most, own) = Limits.DeckSlope(context.Parameters.Limits);
         var decked = context.Cases.Where(c => c.Shape is not null && c.Id is not LoadCaseIds.ErectHalf).ToList();
-        var spread = decked.Where(c => !LoadedCases.IsPoint(context.Parameters.Loads, c.Id)).MaxBy(c => c.SteepestDeck);
+        var spread = Ties.FirstLargest(decked.Where(c => !LoadedCases.IsPoint(context.Parameters.Loads, c.Id)), c => c.SteepestDeck);
         if (spread is not null && spread.SteepestDeck > most)
         {
             return Outcome.AtMost(Declared, spread.SteepestDeck, most, "1", own, Words(spread, most, "a deck"));
         }
 
-        var worst = decked.MaxBy(c => c.SteepestDeck);
+        var worst = Ties.FirstLargest(decked, c => c.SteepestDeck);
         return Outcome.AtMost(
             Declared, worst?.SteepestDeck ?? 0, ramp, "1", $"{source}; {own}",
             $"{Words(worst, ramp, "a ramp")}; above {CheckWords.Slope(most)} it would fail", CheckStatus.Warn);
@@ -46,7 +47,8 @@ internal static class CrossSlope
     public static DeclaredCheck Declared { get; } = new(
         "cross-slope",
         "Tilt of the deck to one side under load",
-        "The frame that tilts most in any case with people, snow or a point load, the weights' lever above the ropes counted (second "
+        "The frame that tilts most in any case with people (on either side of the deck where they tilt it most, wood dry, among them), "
+            + "snow or the point load at the edge at any frame, the weights' lever above the ropes counted (second "
             + "order; the first-order tilt stands beside it): look above 3° and fails above 5° on a public bridge, 5° and 8° on a private "
             + "one, or limits.cross_slope. Fails without a number where the section rolls over. The empty bridge alone against 1 : 48, a "
             + "look; its weights are taken as even from side to side.",
@@ -66,7 +68,7 @@ internal static class CrossSlope
                 $"it rolls over in case {string.Join(", ", over)}: no tilt at which the section stays upright was found; see roll");
         }
 
-        if (loaded.MaxBy(c => c.CrossSlope ?? double.NegativeInfinity) is not { CrossSlope: { } tilt } worst)
+        if (Ties.FirstLargest(loaded, c => c.CrossSlope ?? double.NegativeInfinity) is not { CrossSlope: { } tilt } worst)
         {
             return new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Fail, 0, null, "1", null, source,
@@ -75,10 +77,20 @@ internal static class CrossSlope
 
         var unsolved = loaded.Where(c => c.CrossSlope is null).Select(c => c.Id).ToList();
         var spacing = context.Parameters.Ropes.Spacing;
+        var where = $"in case {worst.Id}, {CheckWords.Angle(worst.FirstOrderCrossSlope)} before the weights lean with the deck";
+        var bound = Ties.FirstLargest(
+            context.Ropework.Points.Where(p => !p.IsSolved), p => p.Tilt ?? double.PositiveInfinity);
+        if (bound is { Tilt: null })
+        {
+            unsolved.Add($"the point load at the edge at {bound.Frame}");
+        }
+        else if (bound?.Tilt > tilt)
+        {
+            (tilt, where) = (bound.Tilt.Value, $"at most, with the point load at the edge at {bound.Frame}: bounded, not solved");
+        }
+
         var words = $"one rope {context.Words().Length(Math.Tan(tilt) * spacing)} lower than the other over "
-            + $"{context.Words().Length(spacing)} = {CheckWords.Angle(tilt)} "
-            + $"({CheckWords.Slope(Math.Tan(tilt))}) in case {worst.Id}, {CheckWords.Angle(worst.FirstOrderCrossSlope)} before the weights "
-            + "lean with the deck; "
+            + $"{context.Words().Length(spacing)} = {CheckWords.Angle(tilt)} ({CheckWords.Slope(Math.Tan(tilt))}) {where}; "
             + $"worth a look above {CheckWords.Angle(look)}, at most {CheckWords.Angle(most)}"
             + (unsolved.Count == 0 ? "" : $"; no shape of the ropes in {string.Join(", ", unsolved)}");
         var (level, code) = Limits.EmptyCrossSlope;

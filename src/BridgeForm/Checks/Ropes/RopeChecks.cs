@@ -111,7 +111,7 @@ internal static class LoadedCases
 
     /// <summary>A point load alone.</summary>
     public static bool IsPoint(LoadParameters loads, string id) =>
-        id is LoadCaseIds.PointMid or LoadCaseIds.PointQuarter or LoadCaseIds.PointEdgeMid
+        LoadCaseIds.IsPoint(id)
         || loads.Cases.Any(c => string.Equals(c.Id, id, StringComparison.Ordinal) && c.PointForce > 0 && !(c.Live > 0));
 }
 
@@ -132,7 +132,7 @@ internal static class KeeperSlip
     {
         const string Source = "statics of all load cases, friction not counted; what a keeper holds is for a licensed engineer or a test";
         var words = context.Words();
-        var worst = context.Ropework.Keepers.MaxBy(k => k.Needed);
+        var worst = Ties.FirstLargest(context.Ropework.Keepers, k => k.Needed);
         return worst is null
             ? new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Engineer, 0, null, "N", null, Source, "no frame hangs between the supports")

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Loads;
 using BridgeForm.Materials;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Ropes;
 using BridgeForm.Ropes.Fittings;
 
@@ -17,8 +18,9 @@ internal static class RopeStrength
     public static DeclaredCheck Declared { get; } = new(
         Id,
         "Strength of the more heavily loaded rope",
-        "Largest tension of all load cases against breaking strength × efficiency of the ends / safety factor. For an engineer where the "
-            + "efficiency is not known, and for clips on strand, which have none.",
+        "Largest tension of all load cases, the cold ones with wood at the high end of its density among them, against breaking strength × "
+            + "efficiency of the ends / safety factor. For an engineer where the efficiency is not known, and for clips on strand, which "
+            + "have none.",
         "the rope's own source and the ends' (named in the result); safety factor of the project file",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
@@ -30,7 +32,7 @@ internal static class RopeStrength
     public static CheckResult Check(BridgeParameters parameters, ImmutableArray<LoadCaseResult> cases, CheckWords words)
     {
         var ropes = parameters.Ropes;
-        var worst = cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.LargestTension);
+        var worst = Ties.FirstLargest(cases.Where(c => c.Shape is not null), c => c.Shape!.LargestTension);
         if (worst?.Shape is not { } shape)
         {
             return new CheckResult(
@@ -78,7 +80,7 @@ internal static class RopeStrength
             return null;
         }
 
-        var worst = cases.Where(c => c.Shape is not null).MaxBy(c => c.Shape!.Horizontal)!;
+        var worst = Ties.FirstLargest(cases.Where(c => c.Shape is not null), c => c.Shape!.Horizontal)!;
         var (steepest, level) = (held.Max(b => Math.Abs(b.Angle)), worst.Shape!.Horizontal);
         var tension = HeldBackstay.Tension(steepest, level);
         return (tension, $"largest tension H / cos {CheckWords.Angle(steepest)} = {words.Force(level)} / "

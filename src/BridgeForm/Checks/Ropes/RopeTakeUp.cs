@@ -53,9 +53,9 @@ internal static class NewRope
     public static DeclaredCheck Declared { get; } = new(
         "rope-strength-new",
         "Strength of new rope before it has stretched",
-        "Largest tension of all load cases in rope set to its marks for the stretch to come, at the end of the range where it is set "
-            + "shortest, before it has stretched, against the same limit as rope-strength. A warning: plain marks and drawing in later do "
-            + "without it. Only where the stretch is known.",
+        "Largest tension of the load cases that can pull hardest (all along, snow, cold, your own, and the worst as marked) in rope set to "
+            + "its marks for the stretch to come, at the end of the range where it is set shortest, before it has stretched, against the "
+            + "same limit as rope-strength. A warning: plain marks and drawing in later do without it. Only where the stretch is known.",
         "load cases with the rope shorter by stretch / (1 + stretch); limit as rope-strength",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Engineer]);
 

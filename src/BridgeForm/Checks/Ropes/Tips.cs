@@ -1,3 +1,5 @@
+using BridgeForm.Quantities;
+
 namespace BridgeForm.Checks.Ropes;
 
 /// <summary>Loads that stand outside the ropes.</summary>
@@ -26,14 +28,29 @@ internal static class Tips
                 $"it rolls over in case {string.Join(", ", over)}: see roll");
         }
 
-        var worst = context.Cases.MaxBy(c => c.LargestShare ?? 0);
-        var share = worst?.LargestShare ?? 0;
+        var worst = Ties.FirstLargest(context.Cases, c => c.LargestShare ?? 0);
+        var (share, where) = (worst?.LargestShare ?? 0, $"in case {worst?.Id}");
+        var bound = Ties.FirstLargest(
+            context.Ropework.Points.Where(p => !p.IsSolved), p => p.Share ?? double.PositiveInfinity);
+        if (bound is { Share: null })
+        {
+            return new CheckResult(
+                Declared.Id, Declared.Title, CheckStatus.Warn, share, 1, "1", null, Source,
+                $"{CheckWords.Share(share)} of a load on one rope {where}; with the point load at the edge at {bound.Frame} nothing bounds "
+                    + "it");
+        }
+
+        if (bound?.Share > share)
+        {
+            (share, where) = (bound.Share.Value, $"at most, with the point load at the edge at {bound.Frame}: bounded, not solved");
+        }
+
         return Outcome.AtMost(
             Declared, share, 1, "1", Source,
             share > 1
-                ? $"tips: {CheckWords.Share(share)} of a load on one rope in case {worst!.Id}, so it lifts at the other; what keepers must "
+                ? $"tips: {CheckWords.Share(share)} of a load on one rope {where}, so it lifts at the other; what keepers must "
                     + "hold: keeper-uplift-load. Ropes further apart take it between them"
-                : $"{CheckWords.Share(share)} of a load on one rope at most, in case {worst?.Id}; above 100 % it would lift at the other",
+                : $"{CheckWords.Share(share)} of a load on one rope at most, {where}; above 100 % it would lift at the other",
             CheckStatus.Warn);
     }
 }
@@ -65,7 +82,7 @@ internal static class KeeperUpliftLoad
                 $"with 0.6 of its own weight it rolls over in case {over.Case}, or has no shape: what keepers must hold has no end");
         }
 
-        var worst = lifts.MaxBy(l => l.Force ?? 0);
+        var worst = Ties.FirstLargest(lifts, l => l.Force ?? 0);
         return Outcome.ForEngineer(
             Declared, worst?.Force ?? 0, "N", Source,
             worst is { Force: > 0 }

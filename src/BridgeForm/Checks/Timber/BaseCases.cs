@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Timber;
@@ -60,8 +61,9 @@ internal static class BaseCases
     /// <summary>The longest or shortest bay.</summary>
     public static int Bay(BridgeLayout layout, bool longest)
     {
+        // Bays alike differ by round-off: the first of them is meant.
         var bays = Enumerable.Range(1, layout.Bays);
-        return longest ? bays.MaxBy(Length) : bays.MinBy(Length);
+        return longest ? Ties.FirstLargest(bays, Length) : Ties.FirstLeast(bays, Length);
 
         double Length(int i) => (layout.Poses[i].Node - layout.Poses[i - 1].Node).Length;
     }

@@ -2,6 +2,7 @@ using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Materials;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Timber;
@@ -81,7 +82,8 @@ internal sealed record DeckSpan
     /// <summary>Longest distance between neighbouring frames along the deck: the chord.</summary>
     private static (double Length, string Where) LongestBay(BridgeLayout layout)
     {
-        var bay = Enumerable.Range(1, layout.Bays).MaxBy(i => (layout.Deck.Points[i] - layout.Deck.Points[i - 1]).Length);
+        var bay = Ties.FirstLargest(
+            Enumerable.Range(1, layout.Bays), i => (layout.Deck.Points[i] - layout.Deck.Points[i - 1]).Length);
         return ((layout.Deck.Points[bay] - layout.Deck.Points[bay - 1]).Length, FramePoses.BayName(bay, layout.Bays));
     }
 

@@ -1,4 +1,5 @@
 using BridgeForm.Frames;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks.Timber;
 
@@ -66,7 +67,7 @@ internal static class CapSpans
     /// <summary>Longest cap from head to head, metres, and its bay.</summary>
     public static (double Length, string Where) Longest(BridgeLayout layout)
     {
-        var bay = Enumerable.Range(1, layout.Bays).MaxBy(i => Length(layout, i));
+        var bay = Ties.FirstLargest(Enumerable.Range(1, layout.Bays), i => Length(layout, i));
         return (Length(layout, bay), FramePoses.BayName(bay, layout.Bays));
     }
 

@@ -84,6 +84,31 @@ internal sealed class BandedMatrix(int size, int width)
         return factor;
     }
 
+    /// <summary>
+    /// Of a factor: those entries of the inverse that lie within the band, each from those after it; cost in step with the size.
+    /// </summary>
+    /// <remarks>Takahashi, Fagan and Chin 1973, as textbooks of sparse matrices give it (from memory): Z = D⁻¹ + (1 − Lᵀ)·Z.</remarks>
+    public BandedMatrix InverseInBand()
+    {
+        var inverse = new BandedMatrix(size, width);
+        for (var j = size - 1; j >= 0; j--)
+        {
+            var diagonal = this[j, j];
+            for (var i = Math.Min(size - 1, j + width); i >= j; i--)
+            {
+                var sum = i == j ? 1 / diagonal : 0;
+                for (var k = j + 1; k <= Math.Min(size - 1, j + width); k++)
+                {
+                    sum -= this[k, j] * (i >= k ? inverse[i, k] : inverse[k, i]);
+                }
+
+                inverse[i, j] = sum / diagonal;
+            }
+        }
+
+        return inverse;
+    }
+
     /// <summary>Of a factor: the solution of L·Lᵀ·x = right.</summary>
     public double[] Solve(double[] right)
     {

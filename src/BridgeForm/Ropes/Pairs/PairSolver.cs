@@ -130,7 +130,7 @@ public static class PairSolver
                 return false;
             }
 
-            (Left, Right, Lean) = (left!, right!, lean);
+            (Left, Right, Lean, _factor) = (left!, right!, lean, null);
             return true;
         }
 
@@ -204,9 +204,20 @@ public static class PairSolver
             return most;
         }
 
-        private BandedMatrix? Factor(double share) => PairStiffness
-            .OfBoth(BayStiffness.Find(rope, Left), BayStiffness.Find(rope, Right))
-            .LessLever(share, loads, spacing).Factored();
+        // Asked for twice where the ropes have not moved in between.
+        private BandedMatrix? Factor(double share)
+        {
+            if (_factor is not { } last || !last.Share.Equals(share))
+            {
+                last = (share, PairStiffness.OfBoth(BayStiffness.Find(rope, Left), BayStiffness.Find(rope, Right))
+                    .LessLever(share, loads, spacing).Factored());
+                _factor = last;
+            }
+
+            return last.Matrix;
+        }
+
+        private (double Share, BandedMatrix? Matrix)? _factor;
 
         // Where the ropes hang now the frames lean by the difference of their heights, and the lever pulls by as much more than
         // was assumed: the force that is out of balance moves ropes and lever together.

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Globalization;
 using BridgeForm.Checks;
+using BridgeForm.Project;
 
 namespace BridgeForm.Tests.Checks.Catalogue;
 
@@ -118,7 +119,16 @@ internal sealed record TwoBays
 
     public CheckResult Check(string id) => Contexts.Check(Context, id);
 
-    /// <summary>Contexts are made once for each text.</summary>
+    /// <summary>
+    /// Contexts are made once for each text. Wood weighs as much wet as in service here, so that the numbers by hand are those
+    /// of every case; what wet wood adds has tests of its own.
+    /// </summary>
     public static CheckContext ContextOf(string text) =>
-        s_contexts.GetOrAdd(text, t => new Lazy<CheckContext>(() => Contexts.Of(t))).Value;
+        s_contexts.GetOrAdd(text, t => new Lazy<CheckContext>(() => Contexts.Of(NoWetter(Bridges.Read(t))))).Value;
+
+    /// <summary>The same bridge of wood that weighs as much wet as in service.</summary>
+    public static BridgeParameters NoWetter(BridgeParameters parameters) => parameters with
+    {
+        Stock = [.. parameters.Stock.Select(s => s with { Density = s.Density with { High = s.Density.InService } })],
+    };
 }

@@ -129,7 +129,8 @@ public class RollTests
         string[] standard = ["dead", "live-full", "live-half-a", "live-half-b", "live-side"];
         var states = context.Ropework.Roll;
         Assert.Equal(
-            [.. standard, "snow", "live-snow", "hot", "live-full-cold", "crowd"], states.Where(s => !s.InHeat).Select(s => s.Case));
+            [.. standard, "snow", "live-snow", "hot", "live-full-cold", "crowd"],
+            states.Where(s => !s.InHeat).Select(s => s.Case));
         Assert.Equal(standard, states.Where(s => s.InHeat).Select(s => s.Case));
         foreach (var id in standard)
         {
@@ -243,8 +244,17 @@ public class RollTests
         var context = Contexts.Of(Bridges.Garden);
         Assert.InRange(context.Ropework.Roll.Single(r => r is { Case: "live-full", InHeat: false }).Factor!.Value, 2.5, 2.8);
         Assert.NotEqual(CheckStatus.Fail, Contexts.Check(context, "roll").Status);
-        Assert.Equal(CheckStatus.Pass, Contexts.Check(context, "cross-slope").Status);
         Assert.Equal(CheckStatus.Pass, Contexts.Check(context, "load-tips").Status);
+
+        // Own figures for private bridges: worth a look above 5°, too much above 8°. With live load where it is worst, wood dry.
+        var tilt = Contexts.Check(context, "cross-slope");
+        Assert.Equal(CheckStatus.Warn, tilt.Status);
+        Assert.InRange(Math.Atan(tilt.Demand) * 180 / Math.PI, 6, 7.9);
+        Assert.Contains("case most-tilt", tilt.Detail, StringComparison.Ordinal);
+        foreach (var id in (string[])["rope-strength", "deck-slope-loaded", "cases-solved"])
+        {
+            Assert.NotEqual(CheckStatus.Fail, Contexts.Check(context, id).Status);
+        }
     }
 
     [Fact]
@@ -267,8 +277,8 @@ public class RollTests
     public void An_empty_deck_that_leans_is_a_look(double slope, bool isTold)
     {
         var wide = Contexts.Of(
-            Bridges.Garden.Replace("spacing: 46 in", "spacing: 50 in", StringComparison.Ordinal).Replace(
-                "length: 58 in", "length: 62 in", StringComparison.Ordinal));
+            Bridges.Garden.Replace("spacing: 46 in", "spacing: 62 in", StringComparison.Ordinal).Replace(
+                "length: 58 in", "length: 74 in", StringComparison.Ordinal));
         var check = Contexts.Check(Changed(wide, "dead", c => c with { CrossSlope = Math.Atan(slope) }), "cross-slope");
         Assert.Equal(isTold ? CheckStatus.Warn : CheckStatus.Pass, check.Status);
         Assert.Equal(isTold, check.Detail.Contains("the empty deck alone", StringComparison.Ordinal));

@@ -79,7 +79,7 @@ internal static class SupportProofs
     {
         const string Stay = "{ backstay: { length: 6 ft, angle: 60 deg } }";
         var bridge = new TwoBays { Site = $", a: {Stay}, b: {Stay}", Ropes = ", stretch: [0 %, 0 %]", More = "loads: { live: 58 psf }" };
-        var (dead, context) = (TwoLinks.DeadLoad(bridge), Contexts.Of(Bridges.Even(bridge.Text)));
+        var (dead, context) = (TwoLinks.DeadLoad(bridge), Contexts.Of(TwoBays.NoWetter(Bridges.Even(bridge.Text))));
 
         // Even on both ropes: nothing leans.
         var (load, length) = (dead + TwoLinks.AreaLoad(bridge, 58, 0.5), s_rope.Length(dead, bridge.Sag));

@@ -1,0 +1,302 @@
+using System.Collections.Immutable;
+using BridgeForm.Project;
+using BridgeForm.Quantities;
+using BridgeForm.Roles;
+using BridgeForm.Ropes;
+using BridgeForm.Ropes.Pairs;
+
+namespace BridgeForm.Loads;
+
+/// <summary>
+/// Where live load is worst for each thing that is asked: what a newton anywhere does is read from the tangent stiffness with
+/// live load on the whole deck, and load lies wherever it adds. That is solved as any case is. Ropes that carry less are softer
+/// and ask for shorter stretches, so the same is tried from the empty bridge; from the worse of both the stretches are looked
+/// for once more where they ended up, for as long as that is worse.
+/// </summary>
+/// <remarks>
+/// Frames and bays are asked one by one up to a limit, evenly spread ones of longer bridges, so that the cost stays in step
+/// with the length: lines of influence change over a good part of the span. The place found worst is then asked by itself.
+/// </remarks>
+internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns, Func<Loading, LoadCaseResult> solve)
+{
+    // Places asked on a long bridge: a place between two of them lies within a fiftieth of the span of one.
+    private const int MostAsked = 24;
+
+    // Each frame's own fall is solved on a bridge with no more frames; on a longer one those found worst and so many more.
+    private const int EachSolved = 16;
+    private const int FewSolved = 5;
+
+    // The frame that falls furthest is not always the one that fell furthest at first: so many of them are looked at again.
+    private const int Reconsidered = 3;
+
+    // From the worse of two starts so often at most, and again only where the last time gained more than this share.
+    private const int MostRounds = 2;
+    private const double WorthIt = 0.005;
+
+    private readonly ImmutableArray<RopePoint> _nodes = input.Design.Nodes;
+
+    // Live load a metre of deck.
+    private readonly double _perMetre = input.Loads.Live * input.ClearWidth;
+
+    /// <summary>The worst cases, solved; none where nothing lies on the deck, or the full deck does not stand.</summary>
+    /// <param name="full">Both ropes with live load on the whole deck, evenly.</param>
+    /// <param name="empty">Both ropes of the empty bridge.</param>
+    public IEnumerable<LoadCaseResult> Find(PairCase? full, PairCase? empty)
+    {
+        if (!(input.Loads.Live > 0) || Of(full) is not { } influence)
+        {
+            yield break;
+        }
+
+        if (Tension(full!, influence) is { } tension)
+        {
+            yield return solve(tension);
+        }
+
+        foreach (var fall in Falls(influence, Of(empty) ?? influence))
+        {
+            yield return fall;
+        }
+
+        PairInfluence?[] starts = [influence, Of(empty)];
+        yield return Worst(starts, new(MostTilted, Tilt, c => c.CrossSlope ?? double.PositiveInfinity));
+        yield return Worst(starts, new(Steepest, Slope, c => Steepest(c.Pair!.Shape.Left)));
+    }
+
+    /// <summary>The frame that falls furthest, and those that come nearest to ground and water.</summary>
+    private IEnumerable<LoadCaseResult> Falls(PairInfluence full, PairInfluence empty)
+    {
+        var (asked, falls) = Falls(empty);
+        SortedSet<int> places =
+        [
+            .. empty.Frames <= EachSolved ? Spread(empty.Frames, EachSolved) : Spread(empty.Frames, FewSolved),
+            asked[First(falls)], .. Lowest(asked, falls),
+        ];
+        var (askedFull, fallsFull) = Falls(full);
+        var furthest = askedFull[First(fallsFull)];
+        List<(int Place, LoadCaseResult Case)> all =
+        [
+            .. places.Select(i => (i, solve(Fall(empty, i)))),
+            (furthest, solve(Fall(full, furthest))),
+        ];
+        yield return Named(all, LoadCaseIds.MostFall, "falls furthest", Fallen, c => Furthest(c));
+        if (input.Site is { Ground.Length: > 1 } site)
+        {
+            yield return Named(
+                all, LoadCaseIds.LeastGround, "comes nearest to the ground", c => -Room(c, site.Ground),
+                c => NodeLoads.Nearest(_nodes, Ties.FirstLeast(Places(site.Ground), x => Room(c, site.Ground, x)))!.Value);
+        }
+
+        if (input.Site is { Water: not null })
+        {
+            yield return Named(
+                all, LoadCaseIds.LeastWater, "comes nearest to the water", c => -c.Shape!.Nodes.Min(n => n.Y),
+                c => Ties.FirstLeast(Enumerable.Range(1, _nodes.Length - 2), i => c.Shape!.Nodes[i].Y));
+        }
+    }
+
+    private LoadCaseResult Named(
+        List<(int Place, LoadCaseResult Case)> all,
+        string id,
+        string what,
+        Func<LoadCaseResult, double> figure,
+        Func<LoadCaseResult, int> where)
+    {
+        var (left, again) = (all.ToList(), new List<(int Place, LoadCaseResult Case)>());
+        for (var i = 0; i < (_nodes.Length - 2 > EachSolved ? 1 : Reconsidered) && left.Count > 0; i++)
+        {
+            var next = Ties.FirstLargest(left, s => Figure(s.Case, figure));
+            left.Remove(next);
+            again.Add(Further(next, Fall, figure));
+        }
+
+        var (place, worst) = Ties.FirstLargest(again, s => Figure(s.Case, figure));
+        var frame = worst.Pair is null ? place : where(worst);
+        var title = $"Live load where frame {patterns.Name(frame)} {what}, hottest, wood wet";
+        return worst with { Id = id, Title = title, Loading = worst.Loading! with { Id = id, Title = title } };
+    }
+
+    // Places where ground and water come near, by the fall that is expected.
+    private IEnumerable<int> Lowest(List<int> asked, List<double> falls)
+    {
+        if (input.Site is { Ground.Length: > 1 } site)
+        {
+            var x = Ties.FirstLeast(
+                Places(site.Ground), x => input.Design.HeightAt(x) - Clearance.Height(site.Ground, x) - Between(asked, falls, x));
+            yield return NodeLoads.Nearest(_nodes, x)!.Value;
+        }
+
+        if (input.Site is { Water: not null })
+        {
+            yield return asked[First(falls.Select((fall, i) => fall - _nodes[asked[i]].Y).ToList())];
+        }
+    }
+
+    /// <summary>One thing: where it is worst, what lies on the deck then, and how bad it comes out.</summary>
+    private sealed record Asked(
+        Func<PairInfluence, int> Place, Func<PairInfluence, int, Loading> Load, Func<LoadCaseResult, double> Figure);
+
+    private static PairInfluence? Of(PairCase? pair) =>
+        pair is null ? null : PairInfluence.Of(pair.Rope, pair.Spacing, pair.Loads, pair.Shape);
+
+    private LoadCaseResult Worst(PairInfluence?[] starts, Asked asked) => Further(
+        Ties.FirstLargest(
+            starts.OfType<PairInfluence>()
+                .Select(line => (Line: line, Place: asked.Place(line)))
+                .Select(s => (s.Place, Case: solve(asked.Load(s.Line, s.Place))))
+                .ToList(),
+            s => Figure(s.Case, asked.Figure)),
+        asked.Load,
+        asked.Figure).Case;
+
+    // Looked for again at the same place, from where the ropes hang now.
+    private (int Place, LoadCaseResult Case) Further(
+        (int Place, LoadCaseResult Case) from, Func<PairInfluence, int, Loading> load, Func<LoadCaseResult, double> figure)
+    {
+        var worst = from.Case;
+        for (var round = 0; round < MostRounds && Of(worst.Pair) is { } influence; round++)
+        {
+            var next = solve(load(influence, from.Place));
+            var (before, now) = (Figure(worst, figure), Figure(next, figure));
+            worst = now > before ? next : worst;
+            if (!(now > before + (WorthIt * Math.Abs(before))))
+            {
+                break;
+            }
+        }
+
+        return (from.Place, worst);
+    }
+
+    // What has no shape is worse than anything that has one.
+    private static double Figure(LoadCaseResult result, Func<LoadCaseResult, double> figure) =>
+        result.Pair is null ? double.PositiveInfinity : figure(result);
+
+    /// <summary>Only where some of the load relieves the rope; else the whole deck is the worst, and listed.</summary>
+    private Loading? Tension(PairCase full, PairInfluence influence)
+    {
+        var (a, b) = full.Shape.Left.EndTensions();
+        var line = influence.OfTension(atB: Ties.IsLarger(b, a)).Aside(patterns.Eccentric);
+        return line.Any(c => c < 0)
+            ? patterns.OnStretches(
+                LoadCaseIds.MostTension, "Live load where it pulls a rope hardest, coldest, wood wet", [.. Whole(line)],
+                LoadPatterns.Wood.Wet, input.Coldest)
+            : null;
+    }
+
+    private Loading Fall(PairInfluence influence, int frame) => patterns.OnStretches(
+        LoadCaseIds.MostFall, patterns.Name(frame), [.. Whole(influence.OfFall(frame).Aside(patterns.Eccentric))],
+        LoadPatterns.Wood.Wet, input.Hottest);
+
+    private int MostTilted(PairInfluence influence)
+    {
+        var asked = Spread(influence.Frames);
+        return asked[First(asked.ConvertAll(i => Tilted(influence.OfTilt(i))))];
+    }
+
+    private Loading Tilt(PairInfluence influence, int frame)
+    {
+        var line = influence.OfTilt(frame);
+        return patterns.OnStretches(
+            LoadCaseIds.MostTilt, $"Live load on either side where frame {patterns.Name(frame)} tilts most, wood dry",
+            [.. Side(line, DeckPart.Left), .. Side(line, DeckPart.Right)], LoadPatterns.Wood.Dry, input.ReferenceTemperature);
+    }
+
+    private int Steepest(PairInfluence influence)
+    {
+        var asked = Spread(influence.Frames + 1).ConvertAll(i => i - 1);
+        var steep = asked.ConvertAll(bay => Math.Abs(Steepened(bay, influence.OfSlope(bay).Aside(patterns.Eccentric))));
+        return asked[First(steep)];
+    }
+
+    private Loading Slope(PairInfluence influence, int bay)
+    {
+        var line = influence.OfSlope(bay).Aside(patterns.Eccentric);
+        var title = $"Live load where the deck from frame {patterns.Name(bay)} to {patterns.Name(bay + 1)} is steepest, wood dry";
+        return patterns.OnStretches(
+            LoadCaseIds.MostSlope, title, [.. Whole(Steepened(bay, line) > 0 ? line : Array.ConvertAll(line, c => -c))],
+            LoadPatterns.Wood.Dry, input.ReferenceTemperature);
+    }
+
+    private (List<int> Asked, List<double> Falls) Falls(PairInfluence influence)
+    {
+        var asked = Spread(influence.Frames);
+        return (asked, asked.ConvertAll(i => _perMetre * Extents.Sum(_nodes, influence.OfFall(i).Aside(patterns.Eccentric))));
+    }
+
+    // Halves of the width by themselves: both where either adds.
+    private double Tilted(InfluenceLine line) => _perMetre / 2 * (
+        Extents.Sum(_nodes, line.Aside(patterns.SideArm)) + Extents.Sum(_nodes, line.Aside(-patterns.SideArm)));
+
+    // The steeper of what load can do up and down, from the empty bridge.
+    private double Steepened(int bay, double[] line)
+    {
+        var (a, b) = (_nodes[bay], _nodes[bay + 1]);
+        var empty = (b.Y - a.Y) / (b.X - a.X);
+        var up = empty + (_perMetre * Extents.Sum(_nodes, line));
+        var down = empty - (_perMetre * Extents.Sum(_nodes, Array.ConvertAll(line, c => -c)));
+        return Ties.IsLarger(Math.Abs(up), Math.Abs(down)) ? up : down;
+    }
+
+    private IEnumerable<LoadedStretch> Whole(double[] line) => Extents.Positive(_nodes, line, DeckPart.Whole);
+
+    private IEnumerable<LoadedStretch> Side(InfluenceLine line, DeckPart part) => Extents.Positive(
+        _nodes, line.Aside(part == DeckPart.Left ? patterns.SideArm : -patterns.SideArm), part);
+
+    private static double Fallen(LoadCaseResult result)
+    {
+        var fall = double.NegativeInfinity;
+        foreach (var move in result.Moves)
+        {
+            fall = Math.Max(fall, -move.Y);
+        }
+
+        return fall;
+    }
+
+    private static int Furthest(LoadCaseResult result) =>
+        Ties.FirstLargest(Enumerable.Range(1, result.Moves.Length - 2), i => -result.Moves[i].Y);
+
+    private double Room(LoadCaseResult result, ImmutableArray<GroundPoint> ground) => Places(ground).Min(x => Room(result, ground, x));
+
+    private static double Room(LoadCaseResult result, ImmutableArray<GroundPoint> ground, double x) =>
+        result.Shape!.HeightAt(x) - Clearance.Height(ground, x);
+
+    private static double Steepest(RopeShape rope)
+    {
+        var steepest = 0.0;
+        for (var i = 0; i + 1 < rope.Nodes.Length; i++)
+        {
+            var (a, b) = (rope.Nodes[i], rope.Nodes[i + 1]);
+            steepest = Math.Max(steepest, Math.Abs((b.Y - a.Y) / (b.X - a.X)));
+        }
+
+        return steepest;
+    }
+
+    // Where the ropes or the ground bend.
+    private IEnumerable<double> Places(ImmutableArray<GroundPoint> ground) => _nodes.Skip(1).Take(_nodes.Length - 2)
+        .Select(n => n.X)
+        .Concat(ground.Select(g => g.X))
+        .Where(x => x >= ground[0].X && x <= ground[^1].X && x >= _nodes[1].X && x <= _nodes[^2].X)
+        .DefaultIfEmpty(_nodes[_nodes.Length / 2].X);
+
+    private double Between(List<int> asked, List<double> falls, double x)
+    {
+        var after = asked.FindIndex(i => _nodes[i].X >= x);
+        if (after <= 0)
+        {
+            return after == 0 ? falls[0] : falls[^1];
+        }
+
+        var (a, b) = (_nodes[asked[after - 1]].X, _nodes[asked[after]].X);
+        return falls[after - 1] + ((falls[after] - falls[after - 1]) * (x - a) / (b - a));
+    }
+
+    private static int First(List<double> figures) => Ties.FirstLargest(Enumerable.Range(0, figures.Count), i => figures[i]);
+
+    /// <summary>1 … count, or so many of them evenly spread, both ends among them.</summary>
+    private static List<int> Spread(int count, int most = MostAsked) => count <= most
+        ? [.. Enumerable.Range(1, count)]
+        : [.. Enumerable.Range(0, most).Select(i => 1 + (int)((long)i * (count - 1) / (most - 1)))];
+}
