@@ -47,12 +47,14 @@ internal sealed record WindStage(
             Rope, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, out var calm, out _)
             ? SpaceSolver.Find(Rope, Spacing, loads, calm!, token)
             : null;
-        return found switch
+        if (found is null)
         {
-            null => state,
-            { Shape: { } shape } => Told(state with { StandsTo = pressure, Ends = WindEnds.Of(shape) }, shape, names),
-            _ => state with { StandsTo = found.Share * pressure },
-        };
+            return state;
+        }
+
+        var stands = found.Share >= 1;
+        state = state with { StandsTo = found.Share * pressure, FallsAt = stands ? null : found.Beyond * pressure, Stands = stands };
+        return found.Shape is { } shape ? Told(state with { Ends = WindEnds.Of(shape) }, shape, names) : state;
     }
 
     private static WindState Told(WindState state, SpaceShape shape, ImmutableArray<string> names)

@@ -14,11 +14,20 @@ public sealed record WindState
     /// <summary>Wind on the ropes and all that hangs on them, newtons.</summary>
     public required double Force { get; init; }
 
-    /// <summary>What the ropes pull at the supports with; null where no equilibrium was found.</summary>
+    /// <summary>What the ropes pull at the supports with; null where no equilibrium under all of the wind was found.</summary>
     public required WindEnds? Ends { get; init; }
 
-    /// <summary>Largest pressure under which an equilibrium was found, Pa; null where not even the calm has one.</summary>
+    /// <summary>
+    /// Pressure to which the bridge was followed from the calm, Pa; null where not even the calm has an equilibrium. Where it is
+    /// less than the wind's, the bridge loses its footing between it and <see cref="FallsAt"/>.
+    /// </summary>
     public required double? StandsTo { get; init; }
+
+    /// <summary>Pressure at which it had lost its footing, Pa; null where it stands, or has none in the calm.</summary>
+    public double? FallsAt { get; init; }
+
+    /// <summary>It stands in all of the wind. Where it does not, the figures are those of where it comes to rest, if anywhere.</summary>
+    public bool Stands { get; init; }
 
     /// <summary>How far either rope moves to the side where it moves most, metres.</summary>
     public double Sideways { get; init; }
@@ -40,9 +49,6 @@ public sealed record WindState
 
     /// <summary>Largest tension of either rope, newtons.</summary>
     public double LargestTension { get; init; }
-
-    /// <summary>There is an equilibrium under all of the wind.</summary>
-    public bool Stands => Ends is not null;
 }
 
 /// <summary>Pull of the ropes at the supports across the bridge, away from the wind, newtons.</summary>

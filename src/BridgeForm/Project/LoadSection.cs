@@ -39,16 +39,13 @@ public sealed record LoadParameters
     public double? Snow { get; init; }
 
     /// <summary>Level wind across the bridge on its solid outline, Pa: allowable-stress level, gust and shape in it.</summary>
-    public double Wind { get; init; } = DefaultWind;
+    public required double Wind { get; init; }
 
     /// <summary>Where <see cref="Wind"/> comes from: the project file's own words, or the default's source.</summary>
-    public string WindSource { get; init; } = DefaultWindSource;
+    public required string WindSource { get; init; }
 
-    /// <summary>20 psf as people know it, Pa.</summary>
-    public const double DefaultWind = 960;
-
-    /// <summary>What is said of it.</summary>
-    public const string DefaultWindSource = "default, not a site's wind: 0.96 kPa (20 psf), from memory";
+    /// <summary>Where the default comes from.</summary>
+    public const string DefaultWindSource = "default, not a site's wind: 20 psf (0.96 kPa), from memory";
 
     /// <summary>The user's own cases.</summary>
     public ImmutableArray<LoadCaseParameters> Cases { get; init; } = [];
@@ -113,7 +110,8 @@ internal static class LoadSection
             Eccentricity = v.Number("loads.eccentricity"),
             Uplift = v.NumberOrNull("loads.uplift"),
             Snow = v.NumberOrNull("loads.snow"),
-            Wind = v.NumberOrNull("loads.wind.pressure") ?? LoadParameters.DefaultWind,
+            Wind = v.NumberOrNull("loads.wind.pressure")
+                ?? QuantityReader.Read(QuantityKind.Pressure, v.Units == UnitSystem.Metric ? "0.96 kPa" : "20 psf").Value,
             WindSource = v.TextOrNull("loads.wind.source") ?? LoadParameters.DefaultWindSource,
             Cases = [.. v.Items("loads.cases").Select(p => LoadCaseSection.Read(v, p))],
         };

@@ -65,12 +65,19 @@ internal static class Wind
         _ => "finished",
     };
 
-    /// <summary>Why no numbers are given where there is no equilibrium.</summary>
-    public static string TurnsOver(WindState state, double pressure, QuantityText text) => state.StandsTo is { } least
-        ? $"no equilibrium: it turns over between {text.Pressure(least)} and {text.Pressure(least + (pressure * SpaceStep))}"
-        : "no equilibrium, not even in the calm";
-
-    private const double SpaceStep = BridgeForm.Ropes.Space.SpaceSolver.SmallestShare;
+    /// <summary>What became of a state, in words: it stands, or it loses its footing.</summary>
+    public static string Words(WindState state, double pressure, QuantityText text)
+    {
+        var rest = state.Ends is null
+            ? "no equilibrium"
+            : $"{text.Size(state.Sideways)} sideways" + (state.RollFrame.Length > 0 ? $", roll {CheckWords.Angle(state.Roll)}" : "");
+        return state.Stands
+            ? rest
+            : state is { StandsTo: { } least, FallsAt: { } most }
+                ? $"turns over between {text.Pressure(least)} and {text.Pressure(most)}; at {text.Pressure(pressure)} "
+                    + (state.Ends is null ? "no equilibrium was found in which all frames lean by less than 45°" : $"it may come to rest at {rest}")
+                : "no equilibrium, not even in the calm";
+    }
 
     private static DeclaredCheck Declared(string id, string title, string compares) => new(
         id, title, compares + " Only stated, with a site's value too. " + Stays,
@@ -90,6 +97,7 @@ internal static class Wind
             ? $"in {worst.Combination} at A {words.Force(ends.LeftA)} + {words.Force(ends.RightA)} = {words.Force(ends.A)}, at B "
                 + $"{words.Force(ends.LeftB)} + {words.Force(ends.RightB)} = {words.Force(ends.B)} (rope against the wind + the other); "
                 + $"largest tension of a rope {words.Force(done.Max(s => s.LargestTension))}"
+                + (worst.Stands ? "" : "; so where it comes to rest after it has turned over (wind-swing)")
             : "how it parts between the ropes is not known, for there is no equilibrium (wind-swing); half of it comes to either support, "
                 + "more to one where the bridge is not alike from both ends";
         var landings = string.Join(", ", wind.Ends.Select(e => $"{words.Force(e.Side)} at {e.Frame}"));
@@ -104,9 +112,9 @@ internal static class Wind
         var worst = sure.MaxBy(s => s.Lift)!;
         var fallen = sure.Where(s => !s.Stands).ToList();
         var solved = worst.Lift > 0
-            ? $"{words.Force(worst.Lift)} at frame {worst.LiftFrame} ({Name(worst)}) to hold down"
-            : fallen.Count < sure.Count ? "no base is lifted where the bridge finds an equilibrium" : "no equilibrium at any stage";
-        var over = fallen.Count > 0 ? $"; no equilibrium, so no number: {string.Join(", ", fallen.Select(Name))}" : "";
+            ? $"{words.Force(worst.Lift)} at frame {worst.LiftFrame} to hold down ({Name(worst)}{(worst.Stands ? "" : ", once turned over")})"
+            : fallen.Count < sure.Count ? "no base is lifted where it stands" : "it stands at no stage";
+        var over = fallen.Count > 0 ? $"; it turns over: {string.Join(", ", fallen.Select(Name))} (wind-swing)" : "";
         var upright = wind.Upright is { } u
             ? $". With the frame still upright, moments about the leeward rope at {u.Frame}: ({words.Force(u.Wind)} × {words.Length(u.Height)} "
                 + $"− {words.Force(u.Weight)} × {words.Length(u.Spacing)} / 2) / {words.Length(u.Spacing)} = {words.Force(u.Lift)}, 0.6 of the "
@@ -129,9 +137,7 @@ internal static class Wind
 
     private static CheckResult Swing(WindWork wind, CheckWords words, QuantityText text, string source)
     {
-        var states = wind.States.Select(s => $"{Name(s)}, {s.Combination}: " + (s.Stands
-            ? $"{text.Size(s.Sideways)} sideways" + (s.RollFrame.Length > 0 ? $", roll {CheckWords.Angle(s.Roll)}" : "")
-            : TurnsOver(s, wind.Pressure, text)));
+        var states = wind.States.Select(s => $"{Name(s)}, {s.Combination}: {Words(s, wind.Pressure, text)}");
         return Outcome.ForEngineer(
             DeclaredSwing, wind.States.Max(s => s.Sideways), "m", source, $"{string.Join("; ", states)}. {Stays}");
     }

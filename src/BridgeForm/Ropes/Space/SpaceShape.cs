@@ -31,7 +31,11 @@ public sealed record SpaceShape
     public static Vector3d Up(double roll) => new(0, Math.Cos(roll), Math.Sin(roll));
 }
 
-/// <summary>How far a bridge was followed into the wind.</summary>
-/// <param name="Shape">Under all of it; null where there is no such equilibrium.</param>
-/// <param name="Share">Largest share of the wind under which one was found; 1 where there is a shape.</param>
-public sealed record SpaceResult(SpaceShape? Shape, double Share);
+/// <summary>A bridge in the wind.</summary>
+/// <param name="Shape">
+/// A stable equilibrium under all of it; null where none was found. Where <paramref name="Share"/> is less than 1 it is not
+/// where the bridge goes with the rising wind: there it loses its footing first, and comes to rest so at best.
+/// </param>
+/// <param name="Share">Largest share of the wind to which the bridge was followed from the calm; 1 for all of it.</param>
+/// <param name="Beyond">Share at which it had lost its footing; 1 where it has not.</param>
+public sealed record SpaceResult(SpaceShape? Shape, double Share, double Beyond);

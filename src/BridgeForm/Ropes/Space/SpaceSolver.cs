@@ -17,10 +17,22 @@ public static class SpaceSolver
     /// <summary>A frame that leans further has turned over, whatever the ropes still hold, radians.</summary>
     public const double Fallen = Math.PI / 4;
 
-    /// <summary>The wind is let in by no smaller share than this, so the largest share that is told is right to as much.</summary>
-    public const double SmallestShare = 1.0 / 16;
+    // The wind is let in by no smaller share than this, and by no smaller part of what has been let in: where it stops is told
+    // between two figures.
+    private const double SmallestShare = 1.0 / 64;
+    private const double SmallestPart = 1.0 / 8;
 
-    /// <summary>The equilibrium, or how much of the wind has one; null where the ropes have no shape in the calm.</summary>
+    // Upright frames lose their footing where the wind's moments come near to those of the weights: a little less goes first.
+    private const double Nearly = 0.75;
+    private const double Half = 0.5;
+
+    // From one step to the next no frame rolls by more than this, radians: who does has lost its footing in between and swung to
+    // where the ropes catch it.
+    private const double Jump = 0.15;
+
+    /// <summary>
+    /// The equilibrium, how much of the wind leads there from the calm, or both; null where the calm itself has none.
+    /// </summary>
     /// <param name="rope">One rope: lengths, weight, stiffness, supports; its loads are not read.</param>
     /// <param name="spacing">Between the ropes, metres.</param>
     /// <param name="loads">What stands on them and blows against it.</param>
@@ -30,36 +42,50 @@ public static class SpaceSolver
         LoadCaseRequest rope, double spacing, SpaceLoads loads, RopeShape calm, CancellationToken token = default)
     {
         var trial = new SpaceTrial(rope, spacing, calm);
-        if (trial.TryReach(loads))
+        var found = trial.TryReach(loads) ? trial.Shape(loads) : null;
+        if (found is not null && found.Rolls.Max(Math.Abs) <= Jump)
         {
-            return new SpaceResult(trial.Shape(loads), 1);
+            return new SpaceResult(found, 1, 1);
         }
 
         trial.Begin();
-        if (!trial.TryReach(loads.Blowing(0)))
-        {
-            return calm.Nodes.Length < 3 ? null : new SpaceResult(null, 0);
-        }
+        return trial.TryReach(loads.Blowing(0), onTheWay: true) ? BySteps(trial, loads, Nearly * Balance(spacing, loads), found, token) : null;
+    }
 
-        var (done, step) = (0.0, 0.5);
-        while (done < 1)
+    private static SpaceResult BySteps(SpaceTrial trial, SpaceLoads loads, double first, SpaceShape? leapt, CancellationToken token)
+    {
+        trial.Begin();
+        var (done, last, step) = (0.0, 0.0, first is > 0 and < Half ? first : Half);
+        while (true)
         {
             token.ThrowIfCancellationRequested();
-            trial.Keep();
-            if (trial.TryReach(loads.Blowing(Math.Min(1, done + step))))
+            var next = Math.Min(1, done + step);
+            if (last > 0)
             {
-                done = Math.Min(1, done + step);
+                trial.GoOn((next - done) / last);
+            }
+
+            if (trial.TryReach(loads.Blowing(next), onTheWay: next < 1) && trial.Rolled <= Jump)
+            {
+                if (next >= 1)
+                {
+                    return new SpaceResult(trial.Shape(loads), 1, 1);
+                }
+
+                trial.Keep();
+                (last, step, done) = (next - done, done > 0 ? step : step / 2, next);
                 continue;
             }
 
             trial.Return();
             step /= 2;
-            if (step < SmallestShare)
+            if (step < Math.Max(SmallestShare, SmallestPart * done))
             {
-                return new SpaceResult(null, done);
+                return new SpaceResult(leapt, done, next);
             }
         }
-
-        return new SpaceResult(trial.Shape(loads), 1);
     }
+
+    // Share of the wind at which it turns the whole bridge about its leeward rope against all weights.
+    private static double Balance(double spacing, SpaceLoads loads) => loads.Weights.Sum() * spacing / 2 / loads.WindMoments.Sum();
 }

@@ -36,14 +36,21 @@ internal sealed class SpaceSystem(int bays, double half)
         }
     }
 
+    /// <summary>Nothing in it.</summary>
+    public void Clear()
+    {
+        Matrix.Clear();
+        Array.Clear(Force);
+    }
+
     /// <summary>How a frame stands.</summary>
-    public void Turn(int frame, double roll) => _ups[frame] = SpaceShape.Up(roll);
+    public void Turn(int frame, Vector3d up) => _ups[frame] = up;
 
     /// <summary>Move of a node by a small move of the unknowns.</summary>
-    public static Vector3d Moved(double[] step, int frame, int side, double arm, double roll)
+    public static Vector3d Moved(double[] step, int frame, int side, double arm, Vector3d up)
     {
         var at = PerFrame * frame;
-        return new Vector3d(step[at + side], step[at + 2], step[at + 3]) - (step[at + 4] * arm * SpaceShape.Up(roll));
+        return new Vector3d(step[at + side], step[at + 2], step[at + 3]) - (step[at + 4] * arm * up);
     }
 
     /// <summary>One bay of one rope between its two frames.</summary>
@@ -114,29 +121,29 @@ internal sealed class SpaceSystem(int bays, double half)
         Force[at + 4] += force.Dot(Turned(frame, side));
     }
 
-    // Row by row of the first frame's unknowns; only what lies on or below the diagonal is kept.
-    private void Couple(int frame, int other, int side, Matrix3 stiffness)
+    // Column by column of the other frame's unknowns; only what lies on or below the diagonal is kept.
+    private void Couple(int frame, int other, int side, in Matrix3 stiffness)
     {
-        var (at, to, turned) = (PerFrame * frame, PerFrame * other, Turned(other, side));
-        Column(frame, side, at, to + side, stiffness.A);
-        Column(frame, side, at, to + 2, stiffness.B);
-        Column(frame, side, at, to + 3, stiffness.C);
-        Column(frame, side, at, to + 4, stiffness * turned);
+        var (at, to, turned) = (PerFrame * frame, PerFrame * other, Turned(frame, side));
+        Column(at, side, to + side, stiffness.A, turned);
+        Column(at, side, to + 2, stiffness.B, turned);
+        Column(at, side, to + 3, stiffness.C, turned);
+        Column(at, side, to + 4, stiffness * Turned(other, side), turned);
     }
 
-    private void Column(int frame, int side, int at, int column, Vector3d forces)
+    private void Column(int at, int side, int column, Vector3d forces, Vector3d turned)
     {
         Entry(at + side, column, forces.X);
         Entry(at + 2, column, forces.Y);
         Entry(at + 3, column, forces.Z);
-        Entry(at + 4, column, forces.Dot(Turned(frame, side)));
+        Entry(at + 4, column, forces.Dot(turned));
     }
 
     private void Entry(int row, int column, double value)
     {
         if (row >= column)
         {
-            Matrix[row, column] += value;
+            Matrix.At(row, column) += value;
         }
     }
 

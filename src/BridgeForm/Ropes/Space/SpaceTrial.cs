@@ -17,6 +17,7 @@ internal sealed class SpaceTrial
 
     // Forces out of balance, gaps times stiffness included, as a share of all loads; moments with the spacing as their lever.
     private const double Accuracy = LoadCaseSolver.DefaultAccuracy;
+    private const double Rough = 1e-4;
 
     // A step turns no frame by more than this, radians, and leaves each bay so much of its pull along the bridge.
     private const double LargestTurn = 0.35;
@@ -32,7 +33,11 @@ internal sealed class SpaceTrial
     private double[] _moves = [];
     private Vector3d[][] _forces = [];
     private (double[] Moves, Vector3d[][] Forces) _kept;
-    private SpaceBay[][] _bays = [];
+    private (double[] Moves, Vector3d[][] Forces)? _before;
+    private readonly SpaceBay[][] _bays;
+    private readonly Vector3d[][] _gaps;
+    private readonly Vector3d[] _ups;
+    private readonly SpaceSystem _system;
 
     /// <summary>Begins in the calm.</summary>
     public SpaceTrial(LoadCaseRequest rope, double spacing, RopeShape calm)
@@ -43,6 +48,10 @@ internal sealed class SpaceTrial
             .. calm.Segments.Select((_, i) => new Vector3d(
                 calm.Nodes[i + 1].X - calm.Nodes[i].X, calm.Nodes[i + 1].Y - calm.Nodes[i].Y, 0)),
         ];
+        _bays = [new SpaceBay[Bays], new SpaceBay[Bays]];
+        _gaps = [new Vector3d[Bays], new Vector3d[Bays]];
+        _ups = new Vector3d[Bays + 1];
+        _system = new SpaceSystem(Bays, _half);
         Begin();
     }
 
@@ -54,35 +63,82 @@ internal sealed class SpaceTrial
         _moves = new double[PerFrame * (Bays + 1)];
         Vector3d[] forces = [.. _calm.Segments.Select(s => new Vector3d(s.Horizontal, -s.VerticalA, 0))];
         _forces = [forces, [.. forces]];
+        (_kept, _before) = (Copy(), null);
     }
 
-    /// <summary>Remembers this state.</summary>
-    public void Keep() => _kept = ([.. _moves], [[.. _forces[0]], [.. _forces[1]]]);
+    /// <summary>Remembers this state, and the one that was remembered before.</summary>
+    public void Keep() => (_before, _kept) = (_kept, Copy());
+
+    /// <summary>Goes on from the state that was kept as from the one before it to that one, by a share of the way.</summary>
+    public void GoOn(double share)
+    {
+        if (_before is not { } before)
+        {
+            return;
+        }
+
+        for (var i = 0; i < _moves.Length; i++)
+        {
+            _moves[i] += share * (_moves[i] - before.Moves[i]);
+        }
+
+        for (var side = 0; side < 2; side++)
+        {
+            for (var bay = 0; bay < Bays; bay++)
+            {
+                _forces[side][bay] += share * (_forces[side][bay] - before.Forces[side][bay]);
+            }
+        }
+    }
+
+    /// <summary>How much more the frame that has turned most is turned than in the state that was kept, radians.</summary>
+    public double Rolled
+    {
+        get
+        {
+            var most = 0.0;
+            for (var i = 4; i < _moves.Length; i += PerFrame)
+            {
+                most = Math.Max(most, Math.Abs(_moves[i] - _kept.Moves[i]));
+            }
+
+            return most;
+        }
+    }
 
     /// <summary>Goes back to the state that was kept.</summary>
-    public void Return() => (_moves, _forces) = _kept;
+    public void Return()
+    {
+        Array.Copy(_kept.Moves, _moves, _moves.Length);
+        Array.Copy(_kept.Forces[0], _forces[0], Bays);
+        Array.Copy(_kept.Forces[1], _forces[1], Bays);
+    }
+
+    private (double[] Moves, Vector3d[][] Forces) Copy() => ([.. _moves], [[.. _forces[0]], [.. _forces[1]]]);
 
     /// <summary>Newton's method under some loads; on success the state is a stable equilibrium of upright frames.</summary>
-    public bool TryReach(SpaceLoads loads)
+    /// <param name="loads">What stands on the ropes and blows.</param>
+    /// <param name="onTheWay">The state is only a step towards another one: a look at it is enough.</param>
+    public bool TryReach(SpaceLoads loads, bool onTheWay = false)
     {
         var load = new Vector3d(0, -_rope.WeightPerLength, loads.WindOnRope);
-        var allowed = Accuracy * (loads.Weights.Sum(Math.Abs) + loads.Winds.Sum(Math.Abs) + (2 * load.Length * _rope.UnstressedLengths.Sum()));
+        var allowed = (onTheWay ? Rough : Accuracy) * (loads.Weights.Sum(Math.Abs) + loads.Winds.Sum(Math.Abs) + (2 * load.Length * _rope.UnstressedLengths.Sum()));
         for (var step = 0; step < MostSteps; step++)
         {
-            var system = new SpaceSystem(Bays, _half);
+            _system.Clear();
             Hang(load);
-            Assemble(system, loads);
-            if (system.Matrix.Factored() is not { } factor)
+            Assemble(_system, loads);
+            if (_system.Matrix.Factored(_system.Matrix) is not { } factor)
             {
                 return false;
             }
 
-            if (system.OutOfBalance <= allowed)
+            if (_system.OutOfBalance <= allowed && Tear() <= allowed)
             {
                 return Steepest() <= SpaceSolver.Fallen && !_bays.Any(side => side.Any(b => b.Slid));
             }
 
-            Move(factor.Solve(system.Force));
+            Move(factor.Solve(_system.Force));
 
             // NaN fails too.
             if (!(Steepest() <= Lost))
@@ -150,9 +206,8 @@ internal sealed class SpaceTrial
     // their digits.
     private Vector3d Moved(int frame, int side)
     {
-        var (at, roll) = (PerFrame * frame, Roll(frame));
-        return new Vector3d(
-            _moves[at + side], _moves[at + 2] - (Arm(side) * Math.Sin(roll)), _moves[at + 3] + (Arm(side) * (Math.Cos(roll) - 1)));
+        var (at, up) = (PerFrame * frame, _ups[frame]);
+        return new Vector3d(_moves[at + side], _moves[at + 2] - (Arm(side) * up.Z), _moves[at + 3] + (Arm(side) * (up.Y - 1)));
     }
 
     private Vector3d Node(int frame, int side) =>
@@ -164,12 +219,22 @@ internal sealed class SpaceTrial
 
     private void Hang(Vector3d load)
     {
-        _bays = [new SpaceBay[Bays], new SpaceBay[Bays]];
+        for (var i = 0; i <= Bays; i++)
+        {
+            _ups[i] = SpaceShape.Up(Roll(i));
+        }
+
         for (var side = 0; side < 2; side++)
         {
+            var from = Moved(0, side);
             for (var bay = 0; bay < Bays; bay++)
             {
+                var to = Moved(bay + 1, side);
                 _bays[side][bay] = SpaceBay.Hang(_rope, bay, _forces[side][bay], load);
+
+                // How much further it reaches than to its nodes.
+                _gaps[side][bay] = _bays[side][bay].Piece.Reach - _chords[bay] - (to - from);
+                from = to;
             }
         }
     }
@@ -178,14 +243,14 @@ internal sealed class SpaceTrial
     {
         for (var i = 0; i <= Bays; i++)
         {
-            system.Turn(i, Roll(i));
+            system.Turn(i, _ups[i]);
         }
 
         for (var side = 0; side < 2; side++)
         {
             for (var bay = 0; bay < Bays; bay++)
             {
-                system.Add(bay, side, _bays[side][bay], Gap(bay, side));
+                system.Add(bay, side, _bays[side][bay], _gaps[side][bay]);
             }
 
             system.Hold(0, side, _rope.HeldA, _moves[side] + _calm.Nodes[0].X, _rope.AxialStiffness);
@@ -198,9 +263,20 @@ internal sealed class SpaceTrial
         }
     }
 
-    // How much further a bay reaches than to its nodes.
-    private Vector3d Gap(int bay, int side) =>
-        _bays[side][bay].Piece.Reach - _chords[bay] - (Moved(bay + 1, side) - Moved(bay, side));
+    // What the gaps would pull with.
+    private double Tear()
+    {
+        var most = 0.0;
+        for (var side = 0; side < 2; side++)
+        {
+            for (var bay = 0; bay < Bays; bay++)
+            {
+                most = Math.Max(most, (_bays[side][bay].ByReach * _gaps[side][bay]).Length);
+            }
+        }
+
+        return most;
+    }
 
     private void Move(double[] step)
     {
@@ -216,9 +292,9 @@ internal sealed class SpaceTrial
             changes[side] = new Vector3d[Bays];
             for (var bay = 0; bay < Bays; bay++)
             {
-                var moved = SpaceSystem.Moved(step, bay + 1, side, Arm(side), Roll(bay + 1))
-                    - SpaceSystem.Moved(step, bay, side, Arm(side), Roll(bay));
-                var change = _bays[side][bay].ByReach * (moved - Gap(bay, side));
+                var moved = SpaceSystem.Moved(step, bay + 1, side, Arm(side), _ups[bay + 1])
+                    - SpaceSystem.Moved(step, bay, side, Arm(side), _ups[bay]);
+                var change = _bays[side][bay].ByReach * (moved - _gaps[side][bay]);
                 changes[side][bay] = change;
                 var most = (LeastPull - 1) * _forces[side][bay].X;
                 share = change.X < most ? Math.Min(share, most / change.X) : share;
