@@ -33,6 +33,7 @@ public static class ReportWriter
         ReportJson.List(json, "pieces", model.Pieces, PieceReport.Write);
         ImmutableArray<string> frames = [.. model.Frames.Select(f => f.Name)];
         ReportJson.List(json, "cases", model.Cases, (j, c) => CaseReport.Write(j, c, KeeperForce.In(c, frames)));
+        WindReport.Write(json, model.Wind, model.Parameters.Loads.WindSource);
         ReportJson.List(json, "checks", model.Checks, CheckReport.Write);
         ReportJson.List(json, "remedies", model.Remedies, RopeworkReport.Remedy);
         ReportJson.List(json, "rope_cautions", model.Ropework.Cautions, (j, text) => j.WriteStringValue(text));

@@ -26,6 +26,15 @@ public sealed record WindState
     /// <summary>Pressure at which it had lost its footing, Pa; null where it stands, or has none in the calm.</summary>
     public double? FallsAt { get; init; }
 
+    /// <summary>A stage as people call it.</summary>
+    public static string Name(string stage) => stage switch
+    {
+        Hoisting.Bare => "bare ropes",
+        WindWork.Half => "frames hung from A to mid-span",
+        Hoisting.Frames => "all frames hung, no deck",
+        _ => "finished",
+    };
+
     /// <summary>It stands in all of the wind. Where it does not, the figures are those of where it comes to rest, if anywhere.</summary>
     public bool Stands { get; init; }
 

@@ -56,15 +56,6 @@ internal static class Wind
         yield return Swing(wind, words, text, source);
     }
 
-    /// <summary>The state as people call it.</summary>
-    public static string Name(WindState state) => state.Stage switch
-    {
-        Hoisting.Bare => "bare ropes",
-        WindWork.Half => "frames hung from A to mid-span",
-        Hoisting.Frames => "all frames hung, no deck",
-        _ => "finished",
-    };
-
     /// <summary>What became of a state, in words: it stands, or it loses its footing.</summary>
     public static string Words(WindState state, double pressure, QuantityText text)
     {
@@ -112,9 +103,9 @@ internal static class Wind
         var worst = sure.MaxBy(s => s.Lift)!;
         var fallen = sure.Where(s => !s.Stands).ToList();
         var solved = worst.Lift > 0
-            ? $"{words.Force(worst.Lift)} at frame {worst.LiftFrame} to hold down ({Name(worst)}{(worst.Stands ? "" : ", once turned over")})"
+            ? $"{words.Force(worst.Lift)} at frame {worst.LiftFrame} to hold down ({WindState.Name(worst.Stage)}{(worst.Stands ? "" : ", once turned over")})"
             : fallen.Count < sure.Count ? "no base is lifted where it stands" : "it stands at no stage";
-        var over = fallen.Count > 0 ? $"; it turns over: {string.Join(", ", fallen.Select(Name))} (wind-swing)" : "";
+        var over = fallen.Count > 0 ? $"; it turns over: {string.Join(", ", fallen.Select(s => WindState.Name(s.Stage)))} (wind-swing)" : "";
         var upright = wind.Upright is { } u
             ? $". With the frame still upright, moments about the leeward rope at {u.Frame}: ({words.Force(u.Wind)} × {words.Length(u.Height)} "
                 + $"− {words.Force(u.Weight)} × {words.Length(u.Spacing)} / 2) / {words.Length(u.Spacing)} = {words.Force(u.Lift)}, 0.6 of the "
@@ -137,7 +128,7 @@ internal static class Wind
 
     private static CheckResult Swing(WindWork wind, CheckWords words, QuantityText text, string source)
     {
-        var states = wind.States.Select(s => $"{Name(s)}, {s.Combination}: {Words(s, wind.Pressure, text)}");
+        var states = wind.States.Select(s => $"{WindState.Name(s.Stage)}, {s.Combination}: {Words(s, wind.Pressure, text)}");
         return Outcome.ForEngineer(
             DeclaredSwing, wind.States.Max(s => s.Sideways), "m", source, $"{string.Join("; ", states)}. {Stays}");
     }
