@@ -37,7 +37,10 @@ public sealed class Rebuild(SideBySide? run = null)
     /// <summary>Stages that the last call worked out anew, in their order.</summary>
     public ImmutableArray<Stage> Anew => [.. All.Where(s => s.IsAnew).Select(s => s.Stage)];
 
-    private StageResult[] All => new StageResult[] { _shape, _layout, _members, _pieces, _ropework, _wind, _contacts, _checks, _stock, _remedies };
+    private StageResult[] All => new StageResult[]
+    {
+        _shape, _layout, _members, _pieces, _ropework, _wind, _contacts, _checks, _stock, _remedies,
+    };
 
     /// <summary>The bridge without stock plan and remedies, or why it cannot be built.</summary>
     /// <exception cref="OperationCanceledException">The token asked for it. What is finished is kept for the next call.</exception>

@@ -103,6 +103,7 @@ internal static class StageInputs
         Stage.Ropework => now with
         {
             Saddle = before.Saddle,
+            Loads = now.Loads with { Wind = before.Loads.Wind, WindSource = before.Loads.WindSource },
             Shop = before.Shop,
             PriceList = before.PriceList,
             Limits = before.Limits,

@@ -17,10 +17,14 @@ internal static class WindTable
         ]));
         return new FlowTable(
             "Wind across the bridge",
-            $"{w.Pressure(wind.Pressure)} ({context.Model.Parameters.Loads.WindSource}), allowable-stress level, gust and shape in it, on the "
-                + "solid outline of both guards, deck edge, bases and ropes; nobody on the bridge. Side force: what the rope against the wind "
-                + "and the other pull at the support. Lift: what a keeper must hold down, square to its base. Where it turns over, the figures "
-                + "are those of where it may come to rest. Side stays hold a bridge against wind; none is modelled. A licensed engineer decides.",
+            $"{w.Pressure(wind.Pressure)} ({context.Model.Parameters.Loads.WindSource}), allowable-stress level, gust and shape in "
+                + "it, on the "
+                + "solid outline of both guards, deck edge, bases and ropes; nobody on the bridge. Side force: what the rope against "
+                + "the wind "
+                + "and the other pull at the support. Lift: what a keeper must hold down, square to its base. Where it turns over, "
+                + "the figures "
+                + "are those of where it may come to rest. Side stays hold a bridge against wind; none is modelled. A licensed "
+                + "engineer decides.",
             [
                 new("State", 0.040), new("Loads"), new("Stands", 0.040), new("Sideways", Figures: true), new("Roll", Figures: true),
                 new("Side force at A", 0.030, Figures: true), new("At B", 0.030, Figures: true), new("Lift", 0.022, Figures: true),

@@ -47,7 +47,7 @@ internal sealed record SideSurfaces(
 /// <summary>
 /// Solid outline of a bridge from the side. Rails, caps and posts count on both sides, for neither guard shelters the other; the
 /// deck and the bases show one edge. A brace stands in line with its post and shows no more than it; rails and the deck's edge
-/// hide what is behind or before them of the posts.
+/// hide what is behind or before them of the posts. Packers, a few millimetres high, are left out.
 /// </summary>
 internal sealed class SideSilhouette(BridgeLayout layout)
 {
@@ -66,7 +66,7 @@ internal sealed class SideSilhouette(BridgeLayout layout)
         {
             Role.Post => 0,
             Role.Brace => Guards * Math.Max(0, 1 - (frames.Post.Section.Thickness / part.Shape.Thickness)),
-            Role.Base or Role.Packer => 1,
+            Role.Base => 1,
             _ => RoleTable.Of(part.Role).Section == DrawingSection.Guard ? Guards : 0,
         };
         return seen > 0 ? seen * Box(part, height) : default;

@@ -68,7 +68,8 @@ public sealed record StandingWeights
             (sums[bay - 1], sums[bay]) = (sums[bay - 1] + half, sums[bay] + half);
         }
 
-        ImmutableArray<EndSurface> ends = [sides.End(0, sums[0].Surface, sums[0].Light), sides.End(layout.Bays, sums[^1].Surface, sums[^1].Light)];
+        ImmutableArray<EndSurface> ends =
+            [sides.End(0, sums[0].Surface, sums[0].Light), sides.End(layout.Bays, sums[^1].Surface, sums[^1].Light)];
         (sums[0], sums[^1], frames[0], frames[^1], decks[0], decks[^1]) = (default, default, default, default, 0, 0);
         return new StandingWeights
         {

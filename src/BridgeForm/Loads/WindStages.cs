@@ -107,7 +107,9 @@ internal static class WindStages
         }
 
         WindStage[] Both(
-            string name, (ImmutableArray<double> W, ImmutableArray<double> M) all, (ImmutableArray<double> W, ImmutableArray<double> M) light,
+            string name,
+            (ImmutableArray<double> W, ImmutableArray<double> M) all,
+            (ImmutableArray<double> W, ImmutableArray<double> M) light,
             ImmutableArray<SideSurface> sides) =>
             [Stage(name, isSure: false, all.W, all.M, sides), Stage(name, isSure: true, light.W, light.M, sides)];
 

@@ -13,9 +13,10 @@ internal static class BounceVertical
         "Lowest vertical frequency, empty and loaded, against 4.6 Hz, the upper end of the critical range 1.25 to 4.6 Hz of EUR 23984 EN, "
             + "and beside it 3 Hz (AASHTO); the string and Irvine formulas. Peak acceleration under one walker, a = P·ψ / (2·ξ·M) with P "
             + "280 N, ξ 0.7 % and ψ for how likely people step so fast, of every mode that moves the deck or its edge up and down, swaying "
-            + "and rolling ones included, where its modal mass M is at least 20 × 75 kg; lighter ones are too light for this method. A look "
+            + "and rolling ones included, where its modal mass M is at least 20 × 75 kg; lighter ones are too light for this method. "
+            + "A look "
             + "and no promise.",
-        "EUR 23984 EN (JRC and ECCS 2009, only its title pages seen; figures from memory); AASHTO Guide Specifications for Pedestrian "
+        "EUR 23984 EN (JRC and ECCS 2009, only its title pages seen): figures from memory; AASHTO Guide Specifications for Pedestrian "
             + "Bridges 2009 (from memory)",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Engineer]);
 
@@ -26,8 +27,8 @@ internal static class BounceVertical
         context,
         Declared,
         s_limit,
-        MotionCheck.Report + "; AASHTO Guide Specifications for Pedestrian Bridges 2009 §6: at least 3.0 Hz (from memory; it does not speak "
-            + "of cable bridges)",
+        MotionCheck.Report + " and AASHTO Guide Specifications for Pedestrian Bridges 2009 §6, at least 3.0 Hz, which does not speak of "
+            + "cable bridges: figures from memory",
         m => m.Vertical,
         m => $"halves against each other {Text(m.VerticalAntisymmetric)} (string 2/2L·√(H/m) {CheckWords.Frequency(m.StringSecond)}), "
             + $"together {Text(m.VerticalSymmetric)} (Irvine, λ² {CheckWords.Plain(m.LambdaSquared)}: "
@@ -47,10 +48,12 @@ internal static class SwayLateral
         "sway-lateral",
         "Sway: slowest motion to the side",
         "Lowest frequency to the side, empty and loaded, against 1.3 Hz: frames sway and roll at once, because their mass lies above the "
-            + "ropes; with one half wave and two. Beside it the ropes with all mass at their own height, and the string formula; the critical "
+            + "ropes; with one half wave and two. Beside it the ropes with all mass at their own height, and the string formula; the "
+            + "critical "
             + "range 0.5 to 1.2 Hz of EUR 23984 EN, and the peak acceleration under one walker as for bounce-vertical, with P 35 N. A look "
             + "and no promise.",
-        "EUR 23984 EN (JRC and ECCS 2009, only its title pages seen; figures from memory); AASHTO Guide Specifications for Pedestrian Bridges 2009 (from memory)",
+        "EUR 23984 EN (JRC and ECCS 2009, only its title pages seen): figures from memory; AASHTO Guide Specifications for Pedestrian "
+            + "Bridges 2009 (from memory)",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Engineer]);
 
     private const double Limit = 1.3;
@@ -60,8 +63,9 @@ internal static class SwayLateral
         context,
         Declared,
         Limit,
-        MotionCheck.Report + "; AASHTO Guide Specifications for Pedestrian Bridges 2009 §6: at least 1.3 Hz (at second hand; it does not "
-            + "speak of cable bridges)",
+        MotionCheck.Report + ": figures from memory; AASHTO Guide Specifications for Pedestrian Bridges 2009 §6: at least 1.3 Hz (at "
+            + "second "
+            + "hand; it does not speak of cable bridges)",
         m => m.Lateral,
         Words,
         "people sway from foot to foot about once a second: below 1.3 Hz they can set the bridge swinging, and wind does too; side "
@@ -85,8 +89,9 @@ internal static class SwayLateral
 internal static class MotionCheck
 {
     /// <summary>Where the ranges and the acceleration come from.</summary>
-    public const string Report = "EUR 23984 EN, Design of Lightweight Footbridges for Human Induced Vibrations, JRC and ECCS 2009 (only its "
-        + "title pages seen; figures from memory)";
+    public const string Report = "EUR 23984 EN, Design of Lightweight Footbridges for Human Induced Vibrations, JRC and ECCS 2009 "
+        + "(only its "
+        + "title pages seen)";
 
     /// <summary>The slower of the empty and the loaded bridge against a limit in hertz.</summary>
     public static CheckResult Check(
@@ -157,7 +162,8 @@ internal sealed record WalkedWay(
         var light = excited.Where(m => Of(m) < Footfall.LeastMass).MinBy(Of);
         var tooLight = light is null
             ? ""
-            : $"{Kind(light)} of {CheckWords.Frequency(light.Hertz)}, modal mass {Mass(light)}: too light for this method (under 20 × 75 kg)";
+            : $"{Kind(light)} of {CheckWords.Frequency(light.Hertz)}, modal mass {Mass(light)}: too light for this method (under 20 × "
+                + "75 kg)";
         return worst is null
             ? tooLight
             : Figure(worst) + (light is null ? "" : ", and " + tooLight);
@@ -166,7 +172,8 @@ internal sealed record WalkedWay(
     private string Figure(WalkedMode mode)
     {
         var peak = Footfall.Acceleration(Force, Share(mode.Hertz), Of(mode))!.Value;
-        return $"{Kind(mode)} of {CheckWords.Frequency(mode.Hertz)}: {CheckWords.Plain(Force)} N × {CheckWords.Plain(Share(mode.Hertz))} / (2 × "
+        return $"{Kind(mode)} of {CheckWords.Frequency(mode.Hertz)}: {CheckWords.Plain(Force)} N × "
+            + $"{CheckWords.Plain(Share(mode.Hertz))} / (2 × "
             + $"{CheckWords.Share(Footfall.Damping)} × {Mass(mode)}) = {CheckWords.Plain(peak)} m/s² at most ({Comfort(peak)})";
     }
 
@@ -177,5 +184,5 @@ internal sealed record WalkedWay(
 
     private static string Kind(WalkedMode mode) => mode.IsCoupled ? "swaying and rolling" : "up and down";
 
-    private string Mass(WalkedMode mode) => $"{CheckWords.Plain(Math.Round(Of(mode)))} kg";
+    private string Mass(WalkedMode mode) => $"{Quantities.NumberText.Fixed(Of(mode), 0)} kg";
 }

@@ -6,8 +6,8 @@ namespace BridgeForm.Checks.Ropes;
 /// <summary>A wind across the bridge with nobody on it: only stated, whatever the pressure and wherever it is from.</summary>
 internal static class Wind
 {
-    private const string Source = "statics of both ropes in space, frames rigid in their plane; 0.6 D + W and D + W (ASCE 7 2.4.1, from "
-        + "memory), W with 0.6 in it already";
+    private const string Source = "statics of both ropes in space, frames rigid in their plane; 0.6 D + W and D + W (ASCE 7 2.4.1), "
+        + "W with 0.6 in it already";
 
     private const string Stays = "Side stays hold a bridge against wind; none is modelled. A licensed engineer decides.";
 
@@ -15,7 +15,8 @@ internal static class Wind
     public static DeclaredCheck DeclaredSide { get; } = Declared(
         "wind-side",
         "Wind: side force at the supports",
-        "Pull of both ropes across the bridge at either support under loads.wind on the solid outline, with the ropes' and the bridge's own "
+        "Pull of both ropes across the bridge at either support under loads.wind on the solid outline, with the ropes' and the "
+            + "bridge's own "
             + "weight and nobody on it. Both guards count, neither shelters the other; so do the deck's edge, bases and ropes.");
 
     /// <summary>Keepers.</summary>
@@ -37,7 +38,8 @@ internal static class Wind
         "wind-swing",
         "Wind: swing to the side",
         "How far the ropes move to the side and the frames roll under loads.wind, finished and at each stage of erection (bare ropes, "
-            + "frames hung to mid-span, all frames hung), with D + W and 0.6 D + W at the reference temperature. Solved in space: frames move "
+            + "frames hung to mid-span, all frames hung), with D + W and 0.6 D + W at the reference temperature. Solved in space: "
+            + "frames move "
             + "sideways and roll, with weight and wind at their heights. Where no equilibrium is found in which every frame leans by less "
             + "than 45°, that is said in words.");
 
@@ -66,7 +68,8 @@ internal static class Wind
             ? rest
             : state is { StandsTo: { } least, FallsAt: { } most }
                 ? $"turns over between {text.Pressure(least)} and {text.Pressure(most)}; at {text.Pressure(pressure)} "
-                    + (state.Ends is null ? "no equilibrium was found in which all frames lean by less than 45°" : $"it may come to rest at {rest}")
+                    + (state.Ends is null ? "no equilibrium was found in which all frames lean by less than 45°" : "it may come to "
+                    + $"rest at {rest}")
                 : "no equilibrium, not even in the calm";
     }
 
@@ -81,7 +84,8 @@ internal static class Wind
     {
         var done = wind.States.Where(s => s.Stage is WindWork.Finished or Hoisting.Bare).TakeLast(2).ToList();
         var force = done[0].Force;
-        var outline = $"{text.Pressure(wind.Pressure)} on {text.Area(wind.Area)} with its middle {words.Length(wind.Height)} over the ropes, "
+        var outline = $"{text.Pressure(wind.Pressure)} on {text.Area(wind.Area)} with its middle {words.Length(wind.Height)} over the "
+            + "ropes, "
             + $"and on the ropes: {words.Force(force)} between the supports";
         var worst = done.Where(s => s.Ends is not null).MaxBy(s => Math.Max(s.Ends!.A, s.Ends.B));
         var pulls = worst?.Ends is { } ends
@@ -103,12 +107,16 @@ internal static class Wind
         var worst = sure.MaxBy(s => s.Lift)!;
         var fallen = sure.Where(s => !s.Stands).ToList();
         var solved = worst.Lift > 0
-            ? $"{words.Force(worst.Lift)} at frame {worst.LiftFrame} to hold down ({WindState.Name(worst.Stage)}{(worst.Stands ? "" : ", once turned over")})"
+            ? $"{words.Force(worst.Lift)} at frame {worst.LiftFrame} to hold down "
+                + $"({WindState.Name(worst.Stage)}{(worst.Stands ? "" : ", once turned over")})"
             : fallen.Count < sure.Count ? "no base is lifted where it stands" : "it stands at no stage";
-        var over = fallen.Count > 0 ? $"; it turns over: {string.Join(", ", fallen.Select(s => WindState.Name(s.Stage)))} (wind-swing)" : "";
+        var over = fallen.Count > 0 ? $"; it turns over: {string.Join(", ", fallen.Select(s => WindState.Name(s.Stage)))} "
+            + "(wind-swing)" : "";
         var upright = wind.Upright is { } u
-            ? $". With the frame still upright, moments about the leeward rope at {u.Frame}: ({words.Force(u.Wind)} × {words.Length(u.Height)} "
-                + $"− {words.Force(u.Weight)} × {words.Length(u.Spacing)} / 2) / {words.Length(u.Spacing)} = {words.Force(u.Lift)}, 0.6 of the "
+            ? $". With the frame still upright, moments about the leeward rope at {u.Frame}: ({words.Force(u.Wind)} × "
+                + $"{words.Length(u.Height)} "
+                + $"− {words.Force(u.Weight)} × {words.Length(u.Spacing)} / 2) / {words.Length(u.Spacing)} = {words.Force(u.Lift)}, "
+                + "0.6 of the "
                 + $"weight in it; nothing left from {text.Pressure(wind.LiftsAt!.Value)} on"
             : "";
         return Outcome.ForEngineer(
@@ -122,7 +130,8 @@ internal static class Wind
         return Outcome.ForEngineer(
             DeclaredEnd, worst.Down, "N", source,
             $"{worst.Frame}: ({words.Force(worst.Side)} × {words.Length(worst.Height)} − 0.6 × {words.Force(worst.Weight)} × "
-                + $"{words.Length(worst.Base)} / 2) / {words.Length(worst.Base)} = {words.Force(worst.Down)} to hold down at the end of its "
+                + $"{words.Length(worst.Base)} / 2) / {words.Length(worst.Base)} = {words.Force(worst.Down)} to hold down at the end "
+                + "of its "
                 + $"base against the wind; {words.Force(worst.Side)} to hold sideways. {Stays}");
     }
 

@@ -29,6 +29,8 @@ internal readonly record struct Matrix3(Vector3d A, Vector3d B, Vector3d C)
         var (p, q, r) = (B.Cross(C), C.Cross(A), A.Cross(B));
         var determinant = A.Dot(p);
         return new Matrix3(
-            new Vector3d(p.X, q.X, r.X) / determinant, new Vector3d(p.Y, q.Y, r.Y) / determinant, new Vector3d(p.Z, q.Z, r.Z) / determinant);
+            new Vector3d(p.X, q.X, r.X) / determinant,
+            new Vector3d(p.Y, q.Y, r.Y) / determinant,
+            new Vector3d(p.Z, q.Z, r.Z) / determinant);
     }
 }

@@ -50,7 +50,9 @@ internal readonly struct SpaceCatenary
     /// <summary>∂Reach/∂Force, metres per newton.</summary>
     public Matrix3 Give => Combined(_plane.XByHorizontal, _plane.XByVertical, _plane.DropByVertical, _plane.X / _level);
 
-    /// <summary>Its inverse, newtons a metre: out of its plane the piece swings like a pendulum, with level pull over level reach.</summary>
+    /// <summary>
+    /// Its inverse, newtons a metre: out of its plane the piece swings like a pendulum, with level pull over level reach.
+    /// </summary>
     public Matrix3 Stiffness
     {
         get

@@ -49,7 +49,9 @@ public static class SpaceSolver
         }
 
         trial.Begin();
-        return trial.TryReach(loads.Blowing(0), onTheWay: true) ? BySteps(trial, loads, Nearly * Balance(spacing, loads), found, token) : null;
+        return trial.TryReach(loads.Blowing(0), onTheWay: true)
+            ? BySteps(trial, loads, Nearly * Balance(spacing, loads), found, token)
+            : null;
     }
 
     private static SpaceResult BySteps(SpaceTrial trial, SpaceLoads loads, double first, SpaceShape? leapt, CancellationToken token)

@@ -122,7 +122,8 @@ internal sealed class SpaceTrial
     public bool TryReach(SpaceLoads loads, bool onTheWay = false)
     {
         var load = new Vector3d(0, -_rope.WeightPerLength, loads.WindOnRope);
-        var allowed = (onTheWay ? Rough : Accuracy) * (loads.Weights.Sum(Math.Abs) + loads.Winds.Sum(Math.Abs) + (2 * load.Length * _rope.UnstressedLengths.Sum()));
+        var allowed = (onTheWay ? Rough : Accuracy)
+            * (loads.Weights.Sum(Math.Abs) + loads.Winds.Sum(Math.Abs) + (2 * load.Length * _rope.UnstressedLengths.Sum()));
         for (var step = 0; step < MostSteps; step++)
         {
             _system.Clear();

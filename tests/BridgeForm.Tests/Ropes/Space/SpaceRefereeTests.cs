@@ -17,7 +17,8 @@ public sealed class SpaceRefereeTests
 {
     // Any bridge in range; winds up to those that lay the ropes half over, at heights so low that most bridges stand.
     private static readonly Gen<SpaceSample> Any =
-        Gen.Select(Gen.Double[0.6, 1.3], Gen.Double[-0.3, 0.3], Gen.Double[0.03, 0.1], Gen.Int[2, 14], Gen.Double[0, 1].Array[60], Gen.Int[0, 3])
+        Gen.Select(
+            Gen.Double[0.6, 1.3], Gen.Double[-0.3, 0.3], Gen.Double[0.03, 0.1], Gen.Int[2, 14], Gen.Double[0, 1].Array[60], Gen.Int[0, 3])
             .Select((bay, rise, sag, bays, u, stays) =>
             {
                 var span = bay * bays;

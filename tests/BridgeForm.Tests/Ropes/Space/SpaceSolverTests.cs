@@ -82,7 +82,8 @@ public sealed class SpaceSolverTests
         loads = PairSamples.HeightsTimes(loads, 0.5);
         var calm = PairSamples.Find(rope, loads).Left;
         var blown = new SpaceLoads(
-            loads.Weights, loads.HeightMoments, [.. loads.Weights.Select(w => Small * w)], [.. loads.Weights.Select(w => Small * w * 0.7)], 0);
+            loads.Weights, loads.HeightMoments,
+            [.. loads.Weights.Select(w => Small * w)], [.. loads.Weights.Select(w => Small * w * 0.7)], 0);
         var shape = SpaceSolver.Find(rope, PairSamples.Spacing, blown, calm)!.Shape!;
         var aside = PairSamples.Find(rope, PairSamples.ToSide(loads, -Small * 0.7));
         for (var i = 1; i < 12; i++)
