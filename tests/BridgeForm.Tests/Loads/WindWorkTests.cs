@@ -91,7 +91,7 @@ public sealed class WindWorkTests
     [Fact]
     public void One_bay_has_bare_ropes_alone()
     {
-        var wind = Of(Bridges.Garden.Replace("spacing: 3 ft", "spacing: 8 ft", StringComparison.Ordinal)
+        var wind = Of(Bridges.Garden.Replace("spacing: 3 ft", "spacing: 72.5 in", StringComparison.Ordinal)
             .Replace("span: 30 ft", "span: 6 ft", StringComparison.Ordinal));
         Assert.Equal([Hoisting.Bare, Hoisting.Bare], wind.States.Select(s => s.Stage));
         Assert.Null(wind.LiftsAt);
