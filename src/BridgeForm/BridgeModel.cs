@@ -44,6 +44,9 @@ public sealed record BridgeModel
     /// <summary>Cut lengths, stretch, pull on the supports, keepers, modes and cautions.</summary>
     public RopeWork Ropework { get; init; } = new();
 
+    /// <summary>What a wind across the bridge does.</summary>
+    public WindWork Wind { get; init; } = WindWork.None;
+
     /// <summary>What would pass where a check fails; empty when none does. Preliminary.</summary>
     public ImmutableArray<Remedy> Remedies { get; init; } = [];
 

@@ -27,6 +27,7 @@ public sealed class Rebuild(SideBySide? run = null)
     private readonly StageResult<ImmutableArray<MemberGroup>> _members = new(Stage.Members);
     private readonly StageResult<(ImmutableArray<Piece> Pieces, BridgeFault? Fault)> _pieces = new(Stage.Pieces);
     private readonly StageResult<(BridgeMasses Masses, RopeWork Work)> _ropework = new(Stage.Ropework);
+    private readonly StageResult<WindWork> _wind = new(Stage.Wind);
     private readonly StageResult<ContactFindings> _contacts = new(Stage.Contacts);
     private readonly StageResult<ImmutableArray<CheckResult>> _checks = new(Stage.Checks);
     private readonly StageResult<StockPlan> _stock = new(Stage.Stock);
@@ -36,7 +37,10 @@ public sealed class Rebuild(SideBySide? run = null)
     /// <summary>Stages that the last call worked out anew, in their order.</summary>
     public ImmutableArray<Stage> Anew => [.. All.Where(s => s.IsAnew).Select(s => s.Stage)];
 
-    private StageResult[] All => new StageResult[] { _shape, _layout, _members, _pieces, _ropework, _contacts, _checks, _stock, _remedies };
+    private StageResult[] All => new StageResult[]
+    {
+        _shape, _layout, _members, _pieces, _ropework, _wind, _contacts, _checks, _stock, _remedies,
+    };
 
     /// <summary>The bridge without stock plan and remedies, or why it cannot be built.</summary>
     /// <exception cref="OperationCanceledException">The token asked for it. What is finished is kept for the next call.</exception>
@@ -88,7 +92,7 @@ public sealed class Rebuild(SideBySide? run = null)
         var lines = RopeRuns.Draw(parameters, rope);
         _run(
             () => CutAndCompared(layout, lines, token),
-            () => _ropework.For(parameters, () => Ropework(layout, rope, token)));
+            () => Blown(layout, rope, token));
         fault = _pieces.Value.Fault;
         if (fault is not null)
         {
@@ -96,7 +100,7 @@ public sealed class Rebuild(SideBySide? run = null)
         }
 
         var (masses, work) = _ropework.Value;
-        var context = new CheckContext(parameters, layout, rope, _pieces.Value.Pieces, _contacts.Value, masses, work);
+        var context = new CheckContext(parameters, layout, rope, _pieces.Value.Pieces, _contacts.Value, masses, work, _wind.Value);
         if (whole)
         {
             _run(
@@ -139,6 +143,12 @@ public sealed class Rebuild(SideBySide? run = null)
         {
             _contacts.For(parameters, () => ContactSweep.Sweep(layout, pieces, lines, token));
         }
+    }
+
+    private void Blown(BridgeLayout layout, RopeShape rope, CancellationToken token)
+    {
+        var (masses, work) = _ropework.For(layout.Parameters, () => Ropework(layout, rope, token));
+        _wind.For(layout.Parameters, () => WindWork.Work(layout, rope, masses, work.Standing!, token));
     }
 
     private static ImmutableArray<MemberGroup> Placed(BridgeLayout layout, CancellationToken token)
@@ -193,6 +203,7 @@ public sealed class Rebuild(SideBySide? run = null)
         Cases = context.Ropework.Cases,
         Checks = _checks.Value,
         Ropework = context.Ropework,
+        Wind = context.Wind,
         Remedies = whole ? _remedies.Value : [],
         StockPlan = whole ? _stock.Value : new StockPlan([]),
     };

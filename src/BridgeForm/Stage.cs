@@ -21,6 +21,9 @@ public enum Stage
     /// <summary>Masses, load cases, hoisting, marks.</summary>
     Ropework,
 
+    /// <summary>A wind across the bridge.</summary>
+    Wind,
+
     /// <summary>Every pair of parts near each other.</summary>
     Contacts,
 
@@ -90,10 +93,17 @@ internal static class StageInputs
         Stage.Shape or Stage.Layout or Stage.Members =>
             Lengthwise(Verdict(now, before), before) with { Shop = before.Shop, PriceList = before.PriceList },
         Stage.Pieces or Stage.Contacts => Lengthwise(Verdict(now, before), before) with { PriceList = before.PriceList },
+        Stage.Wind => Lengthwise(Verdict(now, before), before) with
+        {
+            Shop = before.Shop,
+            PriceList = before.PriceList,
+            Loads = before.Loads with { Wind = now.Loads.Wind },
+        },
         Stage.Stock => Verdict(now, before),
         Stage.Ropework => now with
         {
             Saddle = before.Saddle,
+            Loads = now.Loads with { Wind = before.Loads.Wind, WindSource = before.Loads.WindSource },
             Shop = before.Shop,
             PriceList = before.PriceList,
             Limits = before.Limits,

@@ -49,6 +49,8 @@ public class RopeBenchmarks
                 PointPatch = 0.4,
                 PointEdge = 0.15,
                 Eccentricity = 0.6,
+                Wind = 960,
+                WindSource = "test",
                 Snow = 1000,
             },
         };

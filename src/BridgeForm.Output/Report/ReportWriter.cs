@@ -36,6 +36,7 @@ public static class ReportWriter
         ReportJson.List(json, "governing", model.Ropework.Governs(), EnvelopeReport.Role);
         ReportJson.List(json, "falls", model.Ropework.Falls(), EnvelopeReport.Fall);
         ReportJson.List(json, "point_loads", model.Ropework.Points, EnvelopeReport.Point);
+        WindReport.Write(json, model.Wind, model.Parameters.Loads.WindSource);
         ReportJson.List(json, "checks", model.Checks, CheckReport.Write);
         ReportJson.List(json, "remedies", model.Remedies, RopeworkReport.Remedy);
         ReportJson.List(json, "rope_cautions", model.Ropework.Cautions, (j, text) => j.WriteStringValue(text));

@@ -122,6 +122,24 @@ internal static class RopeworkReport
         json.WriteEndObject();
     }
 
+    // Peak accelerations under one walker, null where the mode is too light for the method.
+    private static void Walked(Utf8JsonWriter json, WalkedMode mode)
+    {
+        static double? Finite(double mass) => double.IsFinite(mass) ? mass : null;
+        json.WriteStartObject();
+        ReportJson.Number(json, "hz", mode.Hertz);
+        json.WriteBoolean("sways_and_rolls", mode.IsCoupled);
+        ReportJson.Number(json, "vertical_mass", Finite(mode.VerticalMass));
+        ReportJson.Number(json, "lateral_mass", Finite(mode.LateralMass));
+        ReportJson.Number(json, "vertical_peak", Finite(mode.VerticalMass) is null
+            ? null
+            : Footfall.Acceleration(Footfall.VerticalForce, Footfall.VerticalShare(mode.Hertz), mode.VerticalMass));
+        ReportJson.Number(json, "lateral_peak", Finite(mode.LateralMass) is null
+            ? null
+            : Footfall.Acceleration(Footfall.LateralForce, Footfall.LateralShare(mode.Hertz), mode.LateralMass));
+        json.WriteEndObject();
+    }
+
     private static void Modes(Utf8JsonWriter json, RopeModes modes)
     {
         json.WriteStartObject();
@@ -135,6 +153,7 @@ internal static class RopeworkReport
         ReportJson.Number(json, "string_first_hz", modes.StringFirst);
         ReportJson.Number(json, "string_second_hz", modes.StringSecond);
         ReportJson.Number(json, "irvine_symmetric_hz", modes.IrvineSymmetric);
+        ReportJson.List(json, "walked", modes.Walked, Walked);
         json.WriteEndObject();
     }
 }

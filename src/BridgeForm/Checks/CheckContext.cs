@@ -16,6 +16,7 @@ namespace BridgeForm.Checks;
 /// <param name="Contacts">Every pair of parts that come near each other.</param>
 /// <param name="Masses">Masses of frames, packers and bays.</param>
 /// <param name="Ropework">Load cases and everything else found out about the ropes.</param>
+/// <param name="Wind">What a wind across the bridge does.</param>
 public sealed record CheckContext(
     BridgeParameters Parameters,
     BridgeLayout Layout,
@@ -23,7 +24,8 @@ public sealed record CheckContext(
     ImmutableArray<Piece> Pieces,
     ContactFindings Contacts,
     BridgeMasses Masses,
-    RopeWork Ropework)
+    RopeWork Ropework,
+    WindWork Wind)
 {
     /// <summary>Load cases; one without a solution has no shape.</summary>
     public ImmutableArray<LoadCaseResult> Cases => Ropework.Cases;

@@ -56,6 +56,9 @@ public sealed record RopeWork
     /// <summary>What people who handle the ropes must know.</summary>
     public ImmutableArray<string> Cautions { get; init; } = [];
 
+    /// <summary>How high everything stands over the ropes; null where nothing was weighed.</summary>
+    internal StandingWeights? Standing { get; init; }
+
     /// <summary>The case with the largest tension; null when no case has a solution.</summary>
     public LoadCaseResult? Governing =>
         Ties.FirstLargest(Cases.Where(c => c.Shape is not null), c => c.Shape!.LargestTension);
@@ -93,6 +96,7 @@ public sealed record RopeWork
         return new RopeWork
         {
             Cases = cases,
+            Standing = input.Standing,
             Hoisting = Loads.Hoisting.Solve(
                 design, input.FrameLoads, site.ReferenceTemperature, site.Temperatures, input.Backstays, token: token),
             Marks = marks,

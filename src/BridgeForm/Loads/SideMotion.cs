@@ -20,12 +20,20 @@ internal static class SideMotion
         }
 
         if (LoadCases.Evenly(input, result.Id) is not { } even
-            || SwayModes.Find(even.Rope, even.Spacing, even.Loads, even.Shape, Masses(input, standing, even.Loads)) is not { } sway)
+            || SwayModes.Find(
+                even.Rope, even.Spacing, even.Loads, even.Shape, Masses(input, standing, even.Loads),
+                new WalkedDeck(standing.DeckHeights, input.ClearWidth / 2)) is not { } sway)
         {
             return modes;
         }
 
-        return modes with { Lateral = sway.Slowest, LateralOneHalfWave = sway.OneHalfWave, LateralTwoHalfWaves = sway.TwoHalfWaves };
+        return modes with
+        {
+            Lateral = sway.Slowest,
+            LateralOneHalfWave = sway.OneHalfWave,
+            LateralTwoHalfWaves = sway.TwoHalfWaves,
+            Walked = [.. modes.Walked, .. sway.Walked],
+        };
     }
 
     // People stand all over the width: their distance from the middle counts by width² / 12.

@@ -40,6 +40,9 @@ public sealed record StandingWeights
     /// <summary>Deck's surface over the ropes' axes, metres; 0 at the supports.</summary>
     public required ImmutableArray<double> DeckHeights { get; init; }
 
+    /// <summary>What a wind across the bridge blows against, and the weights that hold it then.</summary>
+    internal SideSurfaces Surfaces { get; init; } = SideSurfaces.None;
+
     /// <summary>Weighs every member of a layout where it stands.</summary>
     /// <remarks>
     /// A part lies where the middle of its stick's axis does: bevels, channels and tapers move its centre by millimetres.
@@ -47,16 +50,18 @@ public sealed record StandingWeights
     public static StandingWeights Weigh(BridgeLayout layout, CancellationToken token = default)
     {
         var sums = new Sums[layout.Bays + 1];
-        var frames = new double[layout.Bays + 1];
+        var frames = new Sums[layout.Bays + 1];
         var decks = new double[layout.Bays + 1];
         var pile = new Pile(layout);
-        for (var i = 1; i < layout.Bays; i++)
+        var sides = new SideSilhouette(layout);
+        for (var i = 0; i <= layout.Bays; i++)
         {
             token.ThrowIfCancellationRequested();
             var (node, slope) = (layout.Poses[i].Node, Math.Tan(layout.Poses[i].Slope));
-            sums[i] += pile.Hardware(layout.Levels[i].Top);
-            sums[i] += pile.Weigh(Members.InFrame(layout, i, Sides.Left), node, slope, out frames[i]);
-            frames[i] += pile.Hardware(layout.Levels[i].Top).Moment;
+            var hardware = pile.Hardware(layout.Levels[i].Top);
+            sums[i] += hardware + pile.Weigh(Members.InFrame(layout, i, Sides.Left), node, slope, out frames[i]);
+            frames[i] += hardware + new Sums(sides.Posts(i));
+            sums[i] += new Sums(sides.Posts(i) - sides.PostsHidden(i));
             decks[i] = Pile.Over(node, slope, layout.Deck.Points[i]) + layout.Parameters.Deck.Thickness;
         }
 
@@ -64,15 +69,21 @@ public sealed record StandingWeights
         {
             token.ThrowIfCancellationRequested();
             var chord = layout.Poses[bay].Node - layout.Poses[bay - 1].Node;
-            var half = pile.Weigh(Members.InBay(layout, bay, Sides.Left), layout.Poses[bay].Node, chord.Y / chord.X, out _).Half;
+            var whole = pile.Weigh(Members.InBay(layout, bay, Sides.Left), layout.Poses[bay].Node, chord.Y / chord.X, out _);
+            var half = (whole + new Sums(sides.DeckEdge(bay, chord.Y / chord.X))).Half;
             (sums[bay - 1], sums[bay]) = (sums[bay - 1] + half, sums[bay] + half);
         }
 
-        (sums[0], sums[^1]) = (default, default);
+        ImmutableArray<EndSurface> ends =
+            [sides.End(0, sums[0].Surface, sums[0].Light), sides.End(layout.Bays, sums[^1].Surface, sums[^1].Light)];
+        (sums[0], sums[^1], frames[0], frames[^1], decks[0], decks[^1]) = (default, default, default, default, 0, 0);
         return new StandingWeights
         {
             Moments = [.. sums.Select(s => s.Moment)],
-            FrameMoments = ImmutableArray.Create(frames),
+            FrameMoments = [.. frames.Select(s => s.Moment)],
+            Surfaces = new SideSurfaces(
+                [.. sums.Select(s => s.Surface)], [.. frames.Select(s => s.Surface)],
+                [.. frames.Select(s => s.Light)], [.. frames.Select(s => s.LightMoment)], ends),
             Light = [.. sums.Select(s => s.Light)],
             LightMoments = [.. sums.Select(s => s.LightMoment)],
             Heavy = [.. sums.Select(s => s.Heavy)],
@@ -83,13 +94,18 @@ public sealed record StandingWeights
     }
 
     private readonly record struct Sums(
-        double Moment, double Light, double LightMoment, double Heavy, double HeavyMoment, double Second)
+        double Moment, double Light, double LightMoment, double Heavy, double HeavyMoment, double Second, SideSurface Surface)
     {
-        public Sums Half => new(Moment / 2, Light / 2, LightMoment / 2, Heavy / 2, HeavyMoment / 2, Second / 2);
+        public Sums(SideSurface surface)
+            : this(0, 0, 0, 0, 0, 0, surface)
+        {
+        }
+
+        public Sums Half => new(Moment / 2, Light / 2, LightMoment / 2, Heavy / 2, HeavyMoment / 2, Second / 2, 0.5 * Surface);
 
         public static Sums operator +(Sums a, Sums b) => new(
             a.Moment + b.Moment, a.Light + b.Light, a.LightMoment + b.LightMoment, a.Heavy + b.Heavy, a.HeavyMoment + b.HeavyMoment,
-            a.Second + b.Second);
+            a.Second + b.Second, a.Surface + b.Surface);
     }
 
     /// <summary>Weighs parts; what stands on both sides is given on the left alone.</summary>
@@ -103,20 +119,20 @@ public sealed record StandingWeights
         public Sums Hardware(double top)
         {
             var weight = _frames.HardwareMass * BridgeMasses.Gravity;
-            return new Sums(weight * top, weight, weight * top, weight, weight * top, _frames.HardwareMass * top * top);
+            return new Sums(weight * top, weight, weight * top, weight, weight * top, _frames.HardwareMass * top * top, default);
         }
 
-        public Sums Weigh(List<Member> parts, Vector3d node, double slope, out double builtOnGround)
+        public Sums Weigh(List<Member> parts, Vector3d node, double slope, out Sums builtOnGround)
         {
             var sum = default(Sums);
-            builtOnGround = 0;
+            builtOnGround = default;
             foreach (var part in parts)
             {
                 var own = Weigh(part, node, slope);
                 sum += own;
                 if (RoleTable.Of(part.Role).AddedIn.Contains(AssemblyWork.BuildFrame))
                 {
-                    builtOnGround += own.Moment;
+                    builtOnGround += own;
                 }
             }
 
@@ -139,7 +155,8 @@ public sealed record StandingWeights
             var heavy = volume * high * BridgeMasses.Gravity;
             var across = ((along.Y * along.Y) + (along.Z * along.Z)) * (far - near) * (far - near) / 12;
             var second = volume * inService * ((height * height) + (middle.Z * middle.Z) + across);
-            return new Sums(weight * height, light, light * height, heavy, heavy * height, second);
+            return new Sums(
+                weight * height, light, light * height, heavy, heavy * height, second, SideSilhouette.Of(part, _frames, height));
         }
     }
 }

@@ -38,6 +38,15 @@ public sealed record LoadParameters
     /// <summary>Snow, Pa; null when not given.</summary>
     public double? Snow { get; init; }
 
+    /// <summary>Level wind across the bridge on its solid outline, Pa: allowable-stress level, gust and shape in it.</summary>
+    public required double Wind { get; init; }
+
+    /// <summary>Where <see cref="Wind"/> comes from: the project file's own words, or the default's source.</summary>
+    public required string WindSource { get; init; }
+
+    /// <summary>Where the default comes from.</summary>
+    public const string DefaultWindSource = "default, not a site's wind: 20 psf (0.96 kPa), from memory";
+
     /// <summary>The user's own cases.</summary>
     public ImmutableArray<LoadCaseParameters> Cases { get; init; } = [];
 }
@@ -73,6 +82,16 @@ internal static class LoadSection
             Define.Quantity(QuantityKind.Share, "eccentricity", "Share of the area load on one rope", "55 %", "100 %", "60 %").Starting(),
             Area("uplift", "Upward wind on the deck"),
             Area("snow", "Snow on the deck"),
+            Define.OptionalMap(
+                "wind",
+                "Level wind across the bridge, on the solid outline of both guards, the deck's edge, bases and ropes; left out: 20 psf "
+                    + "(0.96 kPa), from memory, not a site's wind",
+                [
+                    Define.Quantity(
+                        QuantityKind.Pressure, "pressure", "Allowable-stress level, gust and shape included: it is never multiplied by 0.6 "
+                            + "again", "1 psf", "200 psf").Needed("20 psf", "0.96 kPa"),
+                    Define.Text("source", "Where the number comes from").Needed("letter of the site's engineer"),
+                ]),
             Define.List("cases", "Load cases of your own", LoadCaseSection.Keys, 0, 50),
         ]).Starting();
 
@@ -91,6 +110,9 @@ internal static class LoadSection
             Eccentricity = v.Number("loads.eccentricity"),
             Uplift = v.NumberOrNull("loads.uplift"),
             Snow = v.NumberOrNull("loads.snow"),
+            Wind = v.NumberOrNull("loads.wind.pressure")
+                ?? QuantityReader.Read(QuantityKind.Pressure, v.Units == UnitSystem.Metric ? "0.96 kPa" : "20 psf").Value,
+            WindSource = v.TextOrNull("loads.wind.source") ?? LoadParameters.DefaultWindSource,
             Cases = [.. v.Items("loads.cases").Select(p => LoadCaseSection.Read(v, p))],
         };
     }

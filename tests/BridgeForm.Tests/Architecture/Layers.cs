@@ -19,7 +19,12 @@ internal static class Layers
                 "BridgeForm.Project.Definition", "BridgeForm.Project.Reading.Faults", "BridgeForm.Project.Reading", "BridgeForm.Project",
                 "BridgeForm.Project.Files",
             ]),
-        ("Ropes", ["BridgeForm.Ropes", "BridgeForm.Ropes.Fittings", "BridgeForm.Ropes.Modes", "BridgeForm.Ropes.Pairs"]),
+        (
+            "Ropes",
+            [
+                "BridgeForm.Ropes", "BridgeForm.Ropes.Fittings", "BridgeForm.Ropes.Modes", "BridgeForm.Ropes.Pairs",
+                "BridgeForm.Ropes.Space",
+            ]),
         ("Frames", ["BridgeForm.Frames"]),
         ("Pieces", ["BridgeForm.Pieces"]),
         ("Contacts", ["BridgeForm.Contacts"]),

@@ -20,8 +20,10 @@ internal static class Contexts
         var masses = BridgeMasses.Weigh(layout);
         var lines = RopeRuns.Draw(parameters, rope);
         Assert.True(PieceSet.TryOf(parameters, Members.Lay(layout), out var pieces, out var failure), failure);
+        var work = RopeWork.Work(layout, rope, masses);
         return new CheckContext(
-            parameters, layout, rope, pieces, ContactSweep.Sweep(layout, pieces, lines), masses, RopeWork.Work(layout, rope, masses));
+            parameters, layout, rope, pieces, ContactSweep.Sweep(layout, pieces, lines), masses, work,
+            WindWork.Work(layout, rope, masses, StandingWeights.Weigh(layout)));
     }
 
     public static CheckResult Check(CheckContext context, string id) => AllChecks.Run(context).Single(c => c.Id == id);

@@ -16,13 +16,14 @@ public sealed class RebuildTests
         { "price", "Stock" },
         { "list of prices", "Checks Stock Remedies" },
         { "live load", "Ropework Checks Remedies" },
+        { "wind", "Wind Checks Remedies" },
         { "ground", "Ropework Checks Remedies" },
         { "use", "Ropework Checks Remedies" },
         { "species", "Checks Remedies" },
         { "fasteners", "Checks Remedies" },
         { "lengths on sale", "Ropework Checks Stock Remedies" },
         { "kerf", "Pieces Contacts Checks Stock Remedies" },
-        { "span", "Shape Layout Members Pieces Ropework Contacts Checks Stock Remedies" },
+        { "span", "Shape Layout Members Pieces Ropework Wind Contacts Checks Stock Remedies" },
     };
 
     [Theory]
@@ -126,6 +127,7 @@ public sealed class RebuildTests
         "price" => p with { PriceList = new PriceList([s_price with { Price = 12 }]) },
         "list of prices" => p with { PriceList = null },
         "live load" => p with { Loads = p.Loads with { Live = p.Loads.Live * 1.1 } },
+        "wind" => p with { Loads = p.Loads with { Wind = p.Loads.Wind * 1.1 } },
         "ground" => p with { Site = p.Site with { Ground = [new GroundPoint(0, -3), new GroundPoint(p.Site.Span, -3)] } },
         "use" => p with { Use = BridgeUse.Public },
         "species" => p with { Species = p.Species.Add(new("own-wood", 0.5, false, "invented")) },

@@ -18,6 +18,9 @@ internal sealed class BandedMatrix(int size, int width)
         set => _band[(row * (width + 1)) + column - row + width] = value;
     }
 
+    /// <summary>The entry at or below the diagonal and within the band, to be added to.</summary>
+    public ref double At(int row, int column) => ref _band[(row * (width + 1)) + column - row + width];
+
     /// <summary>This less so many times another of the same size and width.</summary>
     public BandedMatrix Less(double times, BandedMatrix other)
     {
@@ -49,10 +52,14 @@ internal sealed class BandedMatrix(int size, int width)
         return product;
     }
 
+    /// <summary>Every entry 0.</summary>
+    public void Clear() => Array.Clear(_band);
+
     /// <summary>The lower factor; null when the matrix is not positive definite.</summary>
-    public BandedMatrix? Factored()
+    /// <param name="into">Where to write it, of the same size and width; null for a new one. It may be this matrix.</param>
+    public BandedMatrix? Factored(BandedMatrix? into = null)
     {
-        var factor = new BandedMatrix(size, width);
+        var factor = into ?? new BandedMatrix(size, width);
         var (from, to) = (_band, factor._band);
         for (var i = 0; i < size; i++)
         {

@@ -17,7 +17,10 @@ internal static class LowestModes
 {
     // Trial shapes: a few more than are wanted, so that those wanted converge quickly.
     private const int Trials = 8;
-    private const int Wanted = 4;
+
+    /// <summary>How many of them have settled unless said otherwise.</summary>
+    public const int Wanted = 4;
+
     private const int MaxRounds = 200;
 
     // Frequencies have settled when their squares move by less than this share: more digits than they are worth. In long

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace BridgeForm.Ropes.Modes;
 
 /// <summary>
@@ -32,6 +34,9 @@ public sealed record RopeModes
     /// a single frame.
     /// </summary>
     public double? LateralTwoHalfWaves { get; init; }
+
+    /// <summary>Slowest modes with their modal masses: up and down, then swaying and rolling; each kind slowest first.</summary>
+    public ImmutableArray<WalkedMode> Walked { get; init; } = [];
 
     /// <summary>String with one half wave: for the lateral mode.</summary>
     public required double StringFirst { get; init; }
@@ -82,6 +87,7 @@ public sealed record RopeModes
             VerticalAntisymmetric = inner > 1 ? plane.FirstOrDefault(m => Parity(m) < 0)?.Hertz : null,
             Lateral = side[0].Hertz,
             LateralAtRopes = side[0].Hertz,
+            Walked = [.. plane.Take(LowestModes.Wanted).Select(m => Upright(m, masses))],
             StringFirst = CableFormulas.TautString(1, span, h, perLength),
             StringSecond = CableFormulas.TautString(2, span, h, perLength),
             IrvineSymmetric = CableFormulas.Symmetric(span, shape.Sag, h, shape.AxialStiffness, perLength),
@@ -89,6 +95,19 @@ public sealed record RopeModes
             MassPerLength = perLength,
             Horizontal = h,
         };
+    }
+
+    // Both ropes alike, where the node that moves most goes up and down by 1.
+    private static WalkedMode Upright(Mode mode, double[] masses)
+    {
+        var (mass, most) = (0.0, 0.0);
+        for (var i = 0; i < masses.Length; i++)
+        {
+            var (x, drop) = (mode.Shape[2 * i], mode.Shape[(2 * i) + 1]);
+            (mass, most) = (mass + (2 * masses[i] * ((x * x) + (drop * drop))), Math.Max(most, Math.Abs(drop)));
+        }
+
+        return new WalkedMode(mode.Hertz, IsCoupled: false, mass / (most * most), double.PositiveInfinity);
     }
 
     // The rope's own mass is brought to its nodes by halves.

@@ -9,6 +9,11 @@ namespace BridgeForm.Ropes.Pairs;
 /// <param name="Seconds">Mass × (height² + distance from the middle²): inertia against rolling about the ropes' axes, kg·m².</param>
 public sealed record PairMasses(ImmutableArray<double> Masses, ImmutableArray<double> Firsts, ImmutableArray<double> Seconds);
 
+/// <summary>Where people walk.</summary>
+/// <param name="Heights">Of the deck over the ropes' axes at each node, metres.</param>
+/// <param name="HalfWidth">From the middle to the edge, metres.</param>
+public sealed record WalkedDeck(ImmutableArray<double> Heights, double HalfWidth);
+
 /// <summary>
 /// First motions to the side of frames that stand above their ropes: they sway and roll at once, for the mass lies above the
 /// ropes that hold it. Hertz; 0 where the section rolls over instead of swinging.
@@ -26,6 +31,9 @@ public sealed record SwayModes(double OneHalfWave, double? TwoHalfWaves)
     private const int Wanted = 3;
     private const double Settled = 1e-7;
 
+    /// <summary>The slowest with their modal masses under the deck, slowest first; empty where no deck was given.</summary>
+    public ImmutableArray<WalkedMode> Walked { get; init; } = [];
+
     /// <summary>The slower of the two.</summary>
     public double Slowest => Math.Min(OneHalfWave, TwoHalfWaves ?? OneHalfWave);
 
@@ -35,7 +43,9 @@ public sealed record SwayModes(double OneHalfWave, double? TwoHalfWaves)
     /// <param name="loads">What stands on them, evenly.</param>
     /// <param name="pair">Both ropes under it, alike.</param>
     /// <param name="masses">Its masses.</param>
-    public static SwayModes? Find(LoadCaseRequest rope, double spacing, PairLoads loads, PairShape pair, PairMasses masses)
+    /// <param name="deck">Where people walk; null not to ask.</param>
+    public static SwayModes? Find(
+        LoadCaseRequest rope, double spacing, PairLoads loads, PairShape pair, PairMasses masses, WalkedDeck? deck = null)
     {
         if (pair.Left.Nodes.Length < 3 || Inertia(pair.Left, spacing, masses) is not { } inertia)
         {
@@ -50,7 +60,32 @@ public sealed record SwayModes(double OneHalfWave, double? TwoHalfWaves)
         }
 
         var one = modes.FirstOrDefault(m => Parity(m) > 0) ?? modes[0];
-        return new SwayModes(one.Hertz, pair.Left.Nodes.Length > 3 ? modes.FirstOrDefault(m => Parity(m) < 0)?.Hertz : null);
+        return new SwayModes(one.Hertz, pair.Left.Nodes.Length > 3 ? modes.FirstOrDefault(m => Parity(m) < 0)?.Hertz : null)
+        {
+            Walked = deck is null ? [] : [.. modes.Take(Wanted).Select(m => Under(deck, m, inertia, spacing))],
+        };
+    }
+
+    // Of the whole bridge: the matrices are those of half of it. Where frames roll the deck's edge goes up and down, and the deck
+    // to the side by its height.
+    private static WalkedMode Under(WalkedDeck deck, Mode mode, BandedMatrix inertia, double spacing)
+    {
+        double[] shape = [.. mode.Shape];
+        var moved = inertia.Times(shape);
+        var (mass, up, side) = (0.0, 0.0, 0.0);
+        for (var i = 0; i < shape.Length; i++)
+        {
+            mass += 2 * shape[i] * moved[i];
+        }
+
+        for (var at = 0; at < shape.Length; at += PerFrame)
+        {
+            var roll = 2 * shape[at + 1] / spacing;
+            up = Math.Max(up, Math.Abs(roll * deck.HalfWidth));
+            side = Math.Max(side, Math.Abs(shape[at + 2] + (roll * deck.Heights[(at / PerFrame) + 1])));
+        }
+
+        return new WalkedMode(mode.Hertz, IsCoupled: true, mass / (up * up), mass / (side * side));
     }
 
     // x and drop of the left node, the right one's the other way, and the frame's move to the side.

@@ -148,6 +148,8 @@ public sealed class PatternTests
                 PointPatch = 0.4,
                 PointEdge = 0.15,
                 Eccentricity = 0.6,
+                Wind = 960,
+                WindSource = "test",
             },
         };
     }

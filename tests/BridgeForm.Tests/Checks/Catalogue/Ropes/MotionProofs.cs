@@ -7,7 +7,7 @@ internal static class MotionProofs
 {
     private static readonly TwoLinks s_rope = new();
 
-    // AASHTO Guide Specifications 2009 (from memory): 3 Hz. Sag of 6 in, loaded until the loaded bridge is that slow.
+    // EUR 23984 EN (from memory): the critical range ends at 4.6 Hz. Sag of 6 in, loaded until the loaded bridge is that slow.
     [Proves("bounce-vertical", CheckStatus.Pass, Side.Within)]
     [Proves("bounce-vertical", CheckStatus.Warn, Side.Beyond)]
     public static Proof Bounce(double share) => Bouncing("private", share);
@@ -75,11 +75,11 @@ internal static class MotionProofs
         {
             var middle = (low + high) / 2;
             var load = TwoLinks.Heavier(bridge, middle, 0.6);
-            (low, high) = s_rope.Bounce(load, s_rope.Drop(load, length), length) > 3 / share ? (middle, high) : (low, middle);
+            (low, high) = s_rope.Bounce(load, s_rope.Drop(load, length), length) > 4.6 / share ? (middle, high) : (low, middle);
         }
 
         var loaded = bridge with { More = FormattableString.Invariant($"loads: {{ live: {low:0.########} psf }}") };
-        return new Proof(loaded.Check("bounce-vertical"), 3 / share, 3) { Error = 1e-4 };
+        return new Proof(loaded.Check("bounce-vertical"), 4.6 / share, 4.6) { Error = 1e-4 };
     }
 
     private static Proof Swaying(string use, double share)
