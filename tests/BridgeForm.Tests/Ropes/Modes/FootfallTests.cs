@@ -1,5 +1,3 @@
-using BridgeForm.Project;
-using BridgeForm.Ropes;
 using BridgeForm.Ropes.Modes;
 using BridgeForm.Ropes.Pairs;
 using BridgeForm.Tests.Ropes.Pairs;
