@@ -6,7 +6,8 @@ namespace BridgeForm.Benchmarks.Fuzz;
 internal static class ReportNulls
 {
     // What says by null that there is none: no limit to compare with, no ground line, no price, no clip, no failure; no tilt of
-    // what rolls over, no share where the case has no load of its own, no factor where nothing tips.
+    // what rolls over, no share where the case has no load of its own, no factor where nothing tips; no
+    // mass that moves, no wind that turns over, no place to rest.
     private static readonly HashSet<string> MayBeNull = new(StringComparer.Ordinal)
     {
         ".checks[].capacity", ".checks[].ratio",
@@ -18,6 +19,12 @@ internal static class ReportNulls
         ".cases[].over_ground", ".cases[].over_water", ".cases[].failure",
         ".remedies[].rope", ".remedies[].length", ".remedies[].spacing",
         ".ropes.modes[].vertical_antisymmetric_hz", ".ropes.modes[].lateral_two_half_waves_hz",
+        ".ropes.modes[].walked[].vertical_mass", ".ropes.modes[].walked[].lateral_mass",
+        ".ropes.modes[].walked[].vertical_peak", ".ropes.modes[].walked[].lateral_peak",
+        ".wind.lifts_upright_at", ".wind.states[].stands_to", ".wind.states[].turns_over_at",
+        ".wind.states[].side_force", ".wind.states[].sideways", ".wind.states[].roll_deg", ".wind.states[].roll_frame",
+        ".wind.states[].keeper_lift", ".wind.states[].keeper_frame", ".wind.states[].max_tension",
+        ".point_loads[].cross_slope_at_most_deg", ".point_loads[].share_at_most",
         ".pieces[].holes[].depth", ".stock[].cost", ".stock[].router_file",
         ".stock[].not_routable", ".hardware[].quantity",
     };

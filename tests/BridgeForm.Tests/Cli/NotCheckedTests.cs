@@ -10,7 +10,7 @@ public sealed class NotCheckedTests : IDisposable
         name: Oak rails (invented)
         units: imperial
         site: { span: 30 ft }
-        ropes: { type: rope-6x19-iwrc-eips-galvanized-3/4, spacing: 46 in, sag: 6 % }
+        ropes: { type: rope-6x19-iwrc-eips-galvanized-3/4, spacing: 46 in, sag: 6.3 % }
         frames:
           spacing: 3 ft
           base: { section: 3x6, length: 58 in }

@@ -161,7 +161,7 @@ public sealed partial class DrawingSetTests
         Assert.All(model.Pieces, p => Assert.Contains(p.Mark, text, StringComparison.Ordinal));
         Assert.All(model.Checks, c => Assert.Contains("(" + c.Id + ")", text, StringComparison.Ordinal));
         Assert.All(model.Marks, m => Assert.Contains(words.Length(m.Unstressed), text, StringComparison.Ordinal));
-        Assert.All(model.Cases, c => Assert.Contains(words.Force(c.Shape!.LargestTension), text, StringComparison.Ordinal));
+        Assert.All(model.ShownCases(), c => Assert.Contains(words.Force(c.Shape!.LargestTension), text, StringComparison.Ordinal));
         var pages = int.Parse(PageCount().Match(Referee.Poppler("pdfinfo", path)).Groups["n"].ValueSpan, CultureInfo.InvariantCulture);
         Assert.Equal(pages, Count(text, "Geometry, quantities and check values") - 1); // the cover's notes say it once more
     });

@@ -124,7 +124,8 @@ public sealed class SheetContentTests
         var model = StationsTests.SteepModel;
         var all = string.Join(
             ' ', Steep.Value.Pages.Where(p => p.Content.Title.Contains("Checks", StringComparison.Ordinal)).SelectMany(Texts));
-        var places = CheckOrder.WorstFirst(model.Checks).Select(c => all.IndexOf($"({c.Id})", StringComparison.Ordinal)).ToList();
+        var places = CheckOrder.WorstFirst(model.Checks)
+            .Select(c => all.IndexOf($"{c.Title} ({c.Id})", StringComparison.Ordinal)).ToList();
         Assert.Equal(places.Order(), places);
         Assert.DoesNotContain(-1, places);
         var ranks = CheckOrder.WorstFirst(model.Checks).Select(c => c.Status).ToList();

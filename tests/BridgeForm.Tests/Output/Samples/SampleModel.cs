@@ -24,7 +24,7 @@ internal static class SampleModel
         Frames = Bridges.Read(Bridges.Garden).Frames,
         Deck = null!,
         Guard = null!,
-        Loads = null!,
+        Loads = Bridges.Read(Bridges.Garden).Loads,
         Stock = [Stock("treated", true), Stock("cedar", false)],
         Shop = Bridges.Read(Bridges.Garden).Shop,
     };
