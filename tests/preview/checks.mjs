@@ -170,7 +170,8 @@ export async function measured({ browser, preview, steep, report }) {
 /** The measured view draws the empty bridge, to which its dimensions belong, whenever a load is chosen; other views draw the load. */
 async function measuredEmpty(browser, preview, report) {
   const page = await open(browser, preview, { width: 1280 });
-  const most = report.cases.filter((c) => c.nodes.length > 0 && c.id !== 'dead')
+  const offered = await page.locator('#case option').evaluateAll((options) => options.map((o) => o.value));
+  const most = report.cases.filter((c) => offered.includes(c.id) && c.nodes.length > 0 && c.id !== 'dead')
     .reduce((a, b) => (Math.abs(b.move_down_mid) > Math.abs(a.move_down_mid) ? b : a));
   // What is drawn: height of the base at mid-span, and the canvas.
   const drawn = () => page.evaluate(() => {
