@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
+using BridgeForm.Roles;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Loads;
@@ -14,7 +15,7 @@ public sealed record WindWork
     public const string Finished = "finished";
 
     /// <summary>Frames hung from A to mid-span.</summary>
-    public const string Half = "erect-half";
+    public const string Half = LoadCaseIds.ErectHalf;
 
     /// <summary>All of the bridge's own weight, as in service.</summary>
     public const string All = "D + W";

@@ -21,7 +21,7 @@ public static class Ties
         foreach (var one in all)
         {
             var own = figure(one);
-            if (!any || (double.IsNegativeInfinity(best) ? own > best : IsLarger(own, best)))
+            if (!any || double.IsNaN(best) || (double.IsNegativeInfinity(best) ? own > best : IsLarger(own, best)))
             {
                 (found, best, any) = (one, own, true);
             }

@@ -14,8 +14,7 @@ internal static class BounceVertical
             + "and beside it 3 Hz (AASHTO); the string and Irvine formulas. Peak acceleration under one walker, a = P·ψ / (2·ξ·M) with P "
             + "280 N, ξ 0.7 % and ψ for how likely people step so fast, of every mode that moves the deck or its edge up and down, swaying "
             + "and rolling ones included, where its modal mass M is at least 20 × 75 kg; lighter ones are too light for this method. "
-            + "A look "
-            + "and no promise.",
+            + "A look and no promise.",
         "EUR 23984 EN (JRC and ECCS 2009, only its title pages seen): figures from memory; AASHTO Guide Specifications for Pedestrian "
             + "Bridges 2009 (from memory)",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Engineer]);
@@ -49,9 +48,8 @@ internal static class SwayLateral
         "Sway: slowest motion to the side",
         "Lowest frequency to the side, empty and loaded, against 1.3 Hz: frames sway and roll at once, because their mass lies above the "
             + "ropes; with one half wave and two. Beside it the ropes with all mass at their own height, and the string formula; the "
-            + "critical "
-            + "range 0.5 to 1.2 Hz of EUR 23984 EN, and the peak acceleration under one walker as for bounce-vertical, with P 35 N. A look "
-            + "and no promise.",
+            + "critical range 0.5 to 1.2 Hz of EUR 23984 EN, and the peak acceleration under one walker as for bounce-vertical, with P 35 N. "
+            + "A look and no promise.",
         "EUR 23984 EN (JRC and ECCS 2009, only its title pages seen): figures from memory; AASHTO Guide Specifications for Pedestrian "
             + "Bridges 2009 (from memory)",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Engineer]);
@@ -64,8 +62,7 @@ internal static class SwayLateral
         Declared,
         Limit,
         MotionCheck.Report + ": figures from memory; AASHTO Guide Specifications for Pedestrian Bridges 2009 §6: at least 1.3 Hz (at "
-            + "second "
-            + "hand; it does not speak of cable bridges)",
+            + "second hand; it does not speak of cable bridges)",
         m => m.Lateral,
         Words,
         "people sway from foot to foot about once a second: below 1.3 Hz they can set the bridge swinging, and wind does too; side "
@@ -90,8 +87,7 @@ internal static class MotionCheck
 {
     /// <summary>Where the ranges and the acceleration come from.</summary>
     public const string Report = "EUR 23984 EN, Design of Lightweight Footbridges for Human Induced Vibrations, JRC and ECCS 2009 "
-        + "(only its "
-        + "title pages seen)";
+        + "(only its title pages seen)";
 
     /// <summary>The slower of the empty and the loaded bridge against a limit in hertz.</summary>
     public static CheckResult Check(
