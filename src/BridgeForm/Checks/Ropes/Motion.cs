@@ -48,8 +48,8 @@ internal static class SwayLateral
         "Sway: slowest motion to the side",
         "Lowest frequency to the side, empty and loaded, against 1.3 Hz: frames sway and roll at once, because their mass lies above the "
             + "ropes; with one half wave and two. Beside it the ropes with all mass at their own height, and the string formula; the "
-            + "critical range 0.5 to 1.2 Hz of EUR 23984 EN, and the peak acceleration under one walker as for bounce-vertical, with P 35 N. "
-            + "A look and no promise.",
+            + "critical range 0.5 to 1.2 Hz of EUR 23984 EN, and the peak acceleration under one walker as for bounce-vertical, with P "
+            + "35 N. A look and no promise.",
         "EUR 23984 EN (JRC and ECCS 2009, only its title pages seen): figures from memory; AASHTO Guide Specifications for Pedestrian "
             + "Bridges 2009 (from memory)",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Engineer]);
