@@ -34,8 +34,8 @@ public static class Bridge
     }
 
     /// <summary>The shape of a trial design; null where it has none, or none within its effort.</summary>
-    internal static RopeShape? ShapeWithin(BridgeParameters parameters, Effort effort, double? accuracy) =>
-        FormFinding.Within(parameters, effort, accuracy);
+    internal static RopeShape? ShapeWithin(BridgeParameters parameters, Effort effort, bool roughly) =>
+        FormFinding.Within(parameters, effort, roughly);
 }
 
 /// <summary>Why a bridge that the project file describes correctly cannot be built.</summary>

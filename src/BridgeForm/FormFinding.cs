@@ -21,11 +21,12 @@ internal static class FormFinding
 
     /// <summary>The shape, or why there is none.</summary>
     public static RopeShape? Find(BridgeParameters parameters, CancellationToken token, out BridgeFault? fault) =>
-        Find(parameters, null, Accuracy, token, out fault);
+        Find(parameters, null, Accuracy, Sampling.All, token, out fault);
 
     /// <summary>The shape of a trial design; null where it has none, or none within its effort.</summary>
-    public static RopeShape? Within(BridgeParameters parameters, Effort effort, double? accuracy) =>
-        Find(parameters, effort, accuracy ?? Accuracy, effort.Token, out _);
+    public static RopeShape? Within(BridgeParameters parameters, Effort effort, bool roughly) => roughly
+        ? Find(parameters, effort, TrialDesign.RoughAccuracy, TrialDesign.Rough, effort.Token, out _)
+        : Find(parameters, effort, Accuracy, Sampling.All, effort.Token, out _);
 
     /// <summary>Frames on ropes under even loads: where parts turn over they have no weight to find a shape with.</summary>
     public static BridgeLayout? OnEvenLoads(BridgeParameters parameters)
@@ -35,7 +36,7 @@ internal static class FormFinding
     }
 
     private static RopeShape? Find(
-        BridgeParameters parameters, Effort? effort, double accuracy, CancellationToken token, out BridgeFault? fault)
+        BridgeParameters parameters, Effort? effort, double accuracy, Sampling sampling, CancellationToken token, out BridgeFault? fault)
     {
         var request = Request(parameters) with
         {
@@ -56,7 +57,7 @@ internal static class FormFinding
             }
 
             var layout = steps is { } held ? own.With(held) : own;
-            return new SteppedLoads(BridgeMasses.Weigh(layout, token).NodeLoads(), own.Steps.Counted);
+            return new SteppedLoads(BridgeMasses.Weigh(layout, sampling, token).NodeLoads(), own.Steps.Counted);
         }
     }
 

@@ -185,7 +185,7 @@ public sealed class Rebuild(SideBySide? run = null)
 
     private ImmutableArray<Remedy> Cures(CheckContext context, CancellationToken token) =>
     [
-        .. Remedies.Find(context.Parameters, _checks.Value, FormFinding.Within, token),
+        .. Remedies.Find(context.Parameters, context.Cases, _checks.Value, FormFinding.Within, token),
         .. RollRemedies.Find(context, _checks.Value, FormFinding.Within, token),
         .. TimberRemedies.Find(context, _checks.Value, FormFinding.Within, token),
     ];

@@ -16,27 +16,33 @@ public sealed record BridgeMasses(
     public const double Gravity = Quantities.Units.StandardGravity;
 
     /// <summary>Weighs every member of a layout.</summary>
-    public static BridgeMasses Weigh(BridgeLayout layout, CancellationToken token = default)
+    public static BridgeMasses Weigh(BridgeLayout layout, CancellationToken token = default) => Weigh(layout, Sampling.All, token);
+
+    /// <summary>Weighs members of a layout, those of some frames and bays for those next to them.</summary>
+    internal static BridgeMasses Weigh(BridgeLayout layout, Sampling sampling, CancellationToken token)
     {
-        var weights = new MemberWeights(layout);
-        var frames = ImmutableArray.CreateBuilder<double>(layout.Bays + 1);
-        var packers = ImmutableArray.CreateBuilder<double>(layout.Bays + 1);
-        var bays = ImmutableArray.CreateBuilder<double>(layout.Bays);
-        for (var i = 0; i <= layout.Bays; i++)
+        var weights = new MemberWeights(layout, sampling);
+        var frames = Each(0, layout.Bays, sampling, weights.Frame, token);
+        return new BridgeMasses(
+            [.. frames.Select(f => f.Built)], [.. frames.Select(f => f.Added)], [.. Each(1, layout.Bays, sampling, weights.Bay, token)]);
+    }
+
+    private static T[] Each<T>(int first, int last, Sampling sampling, Func<int, T> weigh, CancellationToken token)
+    {
+        var each = new T[last - first + 1];
+        var (weighed, done) = (first - 1, default(T)!);
+        for (var i = first; i <= last; i++)
         {
-            token.ThrowIfCancellationRequested();
-            var (built, added) = weights.Frame(i);
-            frames.Add(built);
-            packers.Add(added);
+            if (sampling.For(i, first, last) is var one && one != weighed)
+            {
+                token.ThrowIfCancellationRequested();
+                (weighed, done) = (one, weigh(one));
+            }
+
+            each[i - first] = done;
         }
 
-        for (var i = 1; i <= layout.Bays; i++)
-        {
-            token.ThrowIfCancellationRequested();
-            bays.Add(weights.Bay(i));
-        }
-
-        return new BridgeMasses(frames.MoveToImmutable(), packers.MoveToImmutable(), bays.MoveToImmutable());
+        return each;
     }
 
     /// <summary>
@@ -65,7 +71,7 @@ public sealed record BridgeMasses(
 /// Masses of a layout's members, kilograms. Every shape of a rope is found by weighing the whole bridge several times, so
 /// what is alike on both sides is cut once: a part on the right is the mirror image of that on the left.
 /// </summary>
-internal sealed class MemberWeights(BridgeLayout layout)
+internal sealed class MemberWeights(BridgeLayout layout, Sampling sampling)
 {
     private readonly FrameParameters _frames = layout.Parameters.Frames;
     private readonly Dictionary<string, double> _densities =
@@ -113,5 +119,6 @@ internal sealed class MemberWeights(BridgeLayout layout)
     }
 
     private double Mass(Member member) =>
-        MemberVolume.Measure(member.Shape, MemberVolume.IsDrilled(_frames.Holes, member.Role)) * _densities[member.Stock];
+        MemberVolume.Measure(member.Shape, !sampling.IsRough && MemberVolume.IsDrilled(_frames.Holes, member.Role))
+            * _densities[member.Stock];
 }

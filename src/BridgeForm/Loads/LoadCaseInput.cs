@@ -47,7 +47,12 @@ public sealed record LoadCaseInput
     /// <param name="masses">Masses of the design state's frames.</param>
     /// <param name="token">Asked from frame to frame.</param>
     public static LoadCaseInput Gather(BridgeLayout layout, RopeShape design, BridgeMasses masses, CancellationToken token = default) =>
-        Gather(layout.Parameters, design, masses) with { Standing = StandingWeights.Weigh(layout, token) };
+        Gather(layout, design, masses, Sampling.All, token);
+
+    /// <summary>The same with heights from some frames and bays for those next to them.</summary>
+    internal static LoadCaseInput Gather(
+        BridgeLayout layout, RopeShape design, BridgeMasses masses, Sampling sampling, CancellationToken token) =>
+        Gather(layout.Parameters, design, masses) with { Standing = StandingWeights.Weigh(layout, sampling, token) };
 
     private static LoadCaseInput Gather(BridgeParameters parameters, RopeShape design, BridgeMasses masses) => new()
     {

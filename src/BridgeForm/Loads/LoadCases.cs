@@ -48,15 +48,14 @@ public static class LoadCases
         return cases.ToImmutable();
     }
 
-    /// <summary>
-    /// The cases that can pull a rope hardest, for trial designs: the listed ones and the user's.
-    /// </summary>
+    /// <summary>Some of the listed cases and of the user's, for trial designs.</summary>
     /// <param name="input">Design state and loads.</param>
+    /// <param name="wanted">Which, by id.</param>
     /// <param name="token">Asked before each case.</param>
-    internal static ImmutableArray<LoadCaseResult> Listed(LoadCaseInput input, CancellationToken token)
+    internal static ImmutableArray<LoadCaseResult> Some(LoadCaseInput input, Func<string, bool> wanted, CancellationToken token)
     {
         var patterns = new LoadPatterns(input);
-        return Solved(input, patterns.Listed().Concat(patterns.Own()), token);
+        return Solved(input, patterns.Listed().Concat(patterns.Own()).Where(l => wanted(l.Id)), token);
     }
 
     /// <summary>What the point load does at most, frame by frame; empty where the empty bridge does not stand.</summary>
@@ -71,13 +70,14 @@ public static class LoadCases
     /// </summary>
     /// <param name="input">Design state and loads, the rope's stretch included.</param>
     /// <param name="token">Asked before each case.</param>
-    internal static ImmutableArray<LoadCaseResult> InHeat(LoadCaseInput input, CancellationToken token)
+    /// <param name="only">Only this one; null for all.</param>
+    internal static ImmutableArray<LoadCaseResult> InHeat(LoadCaseInput input, CancellationToken token, string? only = null)
     {
         var patterns = new LoadPatterns(input);
         return Solved(
             input,
             patterns.Listed()
-                .Where(l => s_rolling.Contains(l.Id, StringComparer.Ordinal))
+                .Where(l => only is null ? s_rolling.Contains(l.Id, StringComparer.Ordinal) : l.Id.Equals(only, StringComparison.Ordinal))
                 .Select(l => l with { Temperature = input.Hottest }),
             token);
     }

@@ -48,12 +48,29 @@ public sealed record RollState
         List<(LoadCaseResult Case, RollState State)> all =
         [
             .. cases.Where(
-                c => s_judged.Contains(c.Id, StringComparer.Ordinal) || !LoadCaseIds.IsTaken(c.Id) || c.RollsOver || c.Shape is null)
+                c => IsJudged(c.Id) || c.RollsOver || c.Shape is null)
                 .Select(c => (c, One(c, inHeat: false, token))),
             .. inHeat.Select(c => (c, One(c, inHeat: true, token))),
         ];
         var least = Least(all.Select(s => s.State));
         return [.. all.Select(a => ReferenceEquals(a.State, least) ? Held(a.Case, a.State, input) : a.State)];
+    }
+
+    /// <summary>
+    /// One state of another design again, for a trial design; every state that bridges are judged by where it is one of a case
+    /// that is not listed.
+    /// </summary>
+    /// <param name="input">What the case is made from.</param>
+    /// <param name="state">Which.</param>
+    /// <param name="stretch">High end of the rope's stretch; null where it is not known.</param>
+    /// <param name="token">Asked before each case.</param>
+    internal static ImmutableArray<RollState> Again(LoadCaseInput input, RollState state, double? stretch, CancellationToken token)
+    {
+        var cases = state.InHeat
+            ? LoadCases.InHeat(input with { Stretch = stretch ?? 0 }, token, state.Case)
+            : LoadCases.Some(input, id => string.Equals(id, state.Case, StringComparison.Ordinal), token);
+        ImmutableArray<RollState> again = [.. cases.Select(c => One(c, state.InHeat, token))];
+        return again.IsEmpty ? Find(input, LoadCases.Some(input, IsJudged, token), stretch, token) : again;
     }
 
     /// <summary>The one that turns over first; null when none has a factor.</summary>
@@ -65,6 +82,8 @@ public sealed record RollState
         LoadCaseIds.Dead, LoadCaseIds.LiveFull, LoadCaseIds.LiveHalfA, LoadCaseIds.LiveHalfB, LoadCaseIds.LiveSide,
         LoadCaseIds.Snow, LoadCaseIds.LiveSnow, LoadCaseIds.Hot, LoadCaseIds.LiveFullCold,
     ];
+
+    private static bool IsJudged(string id) => s_judged.Contains(id, StringComparer.Ordinal) || !LoadCaseIds.IsTaken(id);
 
     private static RollState One(LoadCaseResult of, bool inHeat, CancellationToken token)
     {

@@ -47,30 +47,39 @@ public sealed record StandingWeights
     /// <remarks>
     /// A part lies where the middle of its stick's axis does: bevels, channels and tapers move its centre by millimetres.
     /// </remarks>
-    public static StandingWeights Weigh(BridgeLayout layout, CancellationToken token = default)
+    public static StandingWeights Weigh(BridgeLayout layout, CancellationToken token = default) => Weigh(layout, Sampling.All, token);
+
+    /// <summary>The same from some frames and bays for those next to them.</summary>
+    internal static StandingWeights Weigh(BridgeLayout layout, Sampling sampling, CancellationToken token)
     {
         var sums = new Sums[layout.Bays + 1];
         var frames = new Sums[layout.Bays + 1];
         var decks = new double[layout.Bays + 1];
-        var pile = new Pile(layout);
+        var pile = new Pile(layout, sampling);
         var sides = new SideSilhouette(layout);
+        var (weighed, hung, stood) = (-1, default(Sums), default(Sums));
         for (var i = 0; i <= layout.Bays; i++)
         {
-            token.ThrowIfCancellationRequested();
             var (node, slope) = (layout.Poses[i].Node, Math.Tan(layout.Poses[i].Slope));
-            var hardware = pile.Hardware(layout.Levels[i].Top);
-            sums[i] += hardware + pile.Weigh(Members.InFrame(layout, i, Sides.Left), node, slope, out frames[i]);
-            frames[i] += hardware + new Sums(sides.Posts(i));
-            sums[i] += new Sums(sides.Posts(i) - sides.PostsHidden(i));
             decks[i] = Pile.Over(node, slope, layout.Deck.Points[i]) + layout.Parameters.Deck.Thickness;
+            if (sampling.For(i, 0, layout.Bays) is var one && one != weighed)
+            {
+                token.ThrowIfCancellationRequested();
+                (weighed, stood) = (one, pile.Frame(layout, sides, one, out hung));
+            }
+
+            (sums[i], frames[i]) = (stood, hung);
         }
 
+        var (at, half) = (0, default(Sums));
         for (var bay = 1; bay <= layout.Bays; bay++)
         {
-            token.ThrowIfCancellationRequested();
-            var chord = layout.Poses[bay].Node - layout.Poses[bay - 1].Node;
-            var whole = pile.Weigh(Members.InBay(layout, bay, Sides.Left), layout.Poses[bay].Node, chord.Y / chord.X, out _);
-            var half = (whole + new Sums(sides.DeckEdge(bay, chord.Y / chord.X))).Half;
+            if (sampling.For(bay, 1, layout.Bays) is var one && one != at)
+            {
+                token.ThrowIfCancellationRequested();
+                (at, half) = (one, pile.Bay(layout, sides, one).Half);
+            }
+
             (sums[bay - 1], sums[bay]) = (sums[bay - 1] + half, sums[bay] + half);
         }
 
@@ -109,20 +118,39 @@ public sealed record StandingWeights
     }
 
     /// <summary>Weighs parts; what stands on both sides is given on the left alone.</summary>
-    private sealed class Pile(BridgeLayout layout)
+    private sealed class Pile(BridgeLayout layout, Sampling sampling)
     {
         private readonly FrameParameters _frames = layout.Parameters.Frames;
         private readonly Dictionary<string, (double InService, double Low, double High)> _densities = layout.Parameters.Stock
             .ToDictionary(s => s.Name, s => (s.Density.InService, s.Density.Low, s.Density.High), StringComparer.Ordinal);
 
         /// <summary>Hardware lies on the base's top.</summary>
-        public Sums Hardware(double top)
+        private Sums Hardware(double top)
         {
             var weight = _frames.HardwareMass * BridgeMasses.Gravity;
             return new Sums(weight * top, weight, weight * top, weight, weight * top, _frames.HardwareMass * top * top, default);
         }
 
-        public Sums Weigh(List<Member> parts, Vector3d node, double slope, out Sums builtOnGround)
+        /// <summary>A frame with all that is fixed on it, and as it is hung before there is a deck.</summary>
+        public Sums Frame(BridgeLayout layout, SideSilhouette sides, int frame, out Sums hung)
+        {
+            var (node, slope) = (layout.Poses[frame].Node, Math.Tan(layout.Poses[frame].Slope));
+            var hardware = Hardware(layout.Levels[frame].Top);
+            var sum = hardware + Weigh(Members.InFrame(layout, frame, Sides.Left), node, slope, out hung);
+            hung += hardware + new Sums(sides.Posts(frame));
+            return sum + new Sums(sides.Posts(frame) - sides.PostsHidden(frame));
+        }
+
+        /// <summary>Deck, rails and caps of a bay.</summary>
+        public Sums Bay(BridgeLayout layout, SideSilhouette sides, int bay)
+        {
+            var chord = layout.Poses[bay].Node - layout.Poses[bay - 1].Node;
+            var slope = chord.Y / chord.X;
+            return Weigh(Members.InBay(layout, bay, Sides.Left), layout.Poses[bay].Node, slope, out _)
+                + new Sums(sides.DeckEdge(bay, slope));
+        }
+
+        private Sums Weigh(List<Member> parts, Vector3d node, double slope, out Sums builtOnGround)
         {
             var sum = default(Sums);
             builtOnGround = default;
@@ -149,7 +177,7 @@ public sealed record StandingWeights
             var middle = part.Placement.ToWorld(new Vector3d((near + far) / 2, 0, 0));
             var (height, along) = (Over(node, slope, middle), part.Placement.X);
             var volume = MemberVolume.Measure(
-                part.Shape, MemberVolume.IsDrilled(_frames.Holes, part.Role)) * (part.Side == Side.None ? 1 : 2);
+                part.Shape, !sampling.IsRough && MemberVolume.IsDrilled(_frames.Holes, part.Role)) * (part.Side == Side.None ? 1 : 2);
             var (inService, low, high) = _densities[part.Stock];
             var (weight, light) = (volume * inService * BridgeMasses.Gravity, volume * low * BridgeMasses.Gravity);
             var heavy = volume * high * BridgeMasses.Gravity;

@@ -8,7 +8,20 @@ namespace BridgeForm.Trials;
 /// <param name="Parts">
 /// Numbers of parts it was made with. Between two trials with the same numbers the ratio has no jump.
 /// </param>
-internal sealed record Trial(bool Holds, double Ratio, ImmutableArray<int> Parts);
+internal sealed record Trial(bool Holds, double Ratio, ImmutableArray<int> Parts)
+{
+    /// <summary>There is nothing to judge: no shape, or no more is tried.</summary>
+    public static Trial Nothing { get; } = new(false, double.PositiveInfinity, []);
+
+    /// <summary>What was found roughly and is not near the limit counts; else what is found to the last digit.</summary>
+    public static Trial Of(Trial roughly, Func<Trial> exactly) =>
+        Math.Abs(roughly.Ratio - 1) > TrialDesign.NearLimit ? roughly : exactly();
+
+    /// <summary>What fails roughly by far counts; else what is found to the last digit.</summary>
+    /// <remarks>Between designs that settle lie some that come close and never do.</remarks>
+    public static Trial Checked(Trial roughly, Func<Trial> exactly) =>
+        roughly.Ratio > 1 + TrialDesign.NearLimit ? roughly : exactly();
+}
 
 /// <summary>
 /// The least setting, in whole steps, for which a whole new design passes while one step less does not. The ratio falls as
@@ -28,6 +41,17 @@ internal sealed class LeastSetting(Func<int, Trial> make)
     private const int WidestHole = 16;
 
     private readonly Dictionary<int, Trial> _made = [];
+
+    /// <summary>
+    /// Found by a quick trial that lets pass nearly nothing that is wrong; what it finds is tried in full, and where that fails,
+    /// or the quick search came to no end, all is looked for in full. Null when none up to the largest passes.
+    /// </summary>
+    public static int? Checked(Func<int, Trial> quick, Func<int, Trial> full, Func<bool> ended, int first, int most)
+    {
+        var found = new LeastSetting(quick).Above(first, most);
+        var isSure = found is { } least ? full(least).Holds : !ended();
+        return isSure ? found : new LeastSetting(full).Above(first, most);
+    }
 
     /// <summary>The least setting above a first one; null when none up to the largest passes.</summary>
     /// <param name="first">A setting that fails.</param>
@@ -78,7 +102,9 @@ internal sealed class LeastSetting(Func<int, Trial> make)
     }
 
     /// <summary>Closes in between a setting that fails and one that holds, by the ratio's slope and by halves in turn.</summary>
-    private int Between(int low, int high)
+    /// <param name="low">Fails.</param>
+    /// <param name="high">Holds.</param>
+    public int Between(int low, int high)
     {
         for (var byHalf = false; high - low > 1; byHalf = !byHalf)
         {

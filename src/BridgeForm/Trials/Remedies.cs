@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Checks;
 using BridgeForm.Checks.Ropes;
-using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Materials;
 using BridgeForm.Project;
@@ -25,13 +24,15 @@ public sealed record Remedy(
 /// <summary>Finds the shape of a trial design; null where it has none, or where the effort is spent.</summary>
 /// <param name="parameters">The design.</param>
 /// <param name="effort">What the search may cost; a trial of it has begun.</param>
-/// <param name="accuracy">Share of span and loads by which shape and weights may still move; null for that of a bridge.</param>
-public delegate RopeShape? TrialShape(BridgeParameters parameters, Effort effort, double? accuracy);
+/// <param name="roughly">From few of its frames and bays, and to a few digits: to find out what is far from passing or failing.</param>
+public delegate RopeShape? TrialShape(BridgeParameters parameters, Effort effort, bool roughly);
 
-/// <summary>What would pass where a rope fails. Each trial is a whole new design: shape, weights and all load cases.</summary>
+/// <summary>
+/// What would pass where a rope fails. Each trial is a whole new design, shape and weights; what is told was looked at in all its
+/// load cases.
+/// </summary>
 public static class Remedies
 {
-
     // Trials of longer bridges take too long to be a by-product of a check.
     internal const double MostBays = 2000;
 
@@ -42,21 +43,21 @@ public static class Remedies
     private const double FurtherBays = 4000;
     private const double FurtherBaysOfTrial = 400;
 
-    // Loads that agree to this share of their sum give a ratio that is wrong by far less than what it must be above 1 for the
-    // trial to be given up.
-    private const double RoughAccuracy = 1e-6;
-    private const double NearLimit = 1e-3;
-
     // Frames closer than this are no bridge: a foot. Common practice, no source.
     internal const double ShortestSpacing = 0.3;
 
     /// <summary>Empty when no check of the ropes fails.</summary>
     /// <param name="parameters">The design.</param>
+    /// <param name="cases">Its load cases.</param>
     /// <param name="checks">What its checks say.</param>
     /// <param name="shape">Finds the shape of a trial design, null where it has none or where the effort is spent.</param>
     /// <param name="token">Asked before each trial and each weighing.</param>
     public static ImmutableArray<Remedy> Find(
-        BridgeParameters parameters, ImmutableArray<CheckResult> checks, TrialShape shape, CancellationToken token = default)
+        BridgeParameters parameters,
+        ImmutableArray<LoadCaseResult> cases,
+        ImmutableArray<CheckResult> checks,
+        TrialShape shape,
+        CancellationToken token = default)
     {
         var fails = checks.Any(c => c is { Id: RopeStrength.Id, Status: CheckStatus.Fail });
         if (!fails || Bays(parameters) > MostBays)
@@ -64,7 +65,9 @@ public static class Remedies
             return [];
         }
 
-        return [Rope(parameters, shape, token), Sag(parameters, shape, token)];
+        var hardest = Ties.FirstLargest(cases.Where(c => c.Shape is not null), c => c.Shape!.LargestTension)?.Id;
+        RopeTrials Trials() => new(Begin(Bays(parameters), token), Begin(Bays(parameters), token), shape, hardest);
+        return [Rope(parameters, Trials()), Sag(parameters, Trials())];
     }
 
     /// <summary>
@@ -101,13 +104,13 @@ public static class Remedies
 
     internal static double Bays(BridgeParameters parameters) => parameters.Site.Span / parameters.Frames.Spacing;
 
-    private static Remedy Rope(BridgeParameters parameters, TrialShape shape, CancellationToken token)
+    private static Remedy Rope(BridgeParameters parameters, RopeTrials trials)
     {
-        var effort = Begin(Bays(parameters), token);
-        var passing = RopeTable.Thicker(parameters.Ropes.Rope).FirstOrDefault(r => Try(With(parameters, r), effort, shape).Holds);
-        return passing is null && effort.IsSpent
+        var passing = RopeTable.Thicker(parameters.Ropes.Rope)
+            .FirstOrDefault(r => With(parameters, r) is var with && trials.Try(with).Holds && trials.TryWhole(with).Holds);
+        return passing is null && trials.IsEnded
             ? new Remedy(
-                RopeStrength.Id, $"Preliminary: no thicker rope of this make was found to pass at this sag. {Ended(effort)}",
+                RopeStrength.Id, $"Preliminary: no thicker rope of this make was found to pass at this sag. {Ended(trials.Count)}",
                 SearchEnded: true)
             : passing is null
             ? new Remedy(RopeStrength.Id, "Preliminary: no thicker rope of this make in the table passes at this sag.")
@@ -118,23 +121,23 @@ public static class Remedies
                 Rope: passing.Name);
     }
 
-    private static Remedy Sag(BridgeParameters parameters, TrialShape shape, CancellationToken token)
+    private static Remedy Sag(BridgeParameters parameters, RopeTrials trials)
     {
         var (span, now) = (parameters.Site.Span, parameters.Ropes.Sag);
         var words = new Quantities.QuantityText(parameters.Units);
         var step = Rounding.Step(parameters.Units);
         var deepest = (int)Math.Floor(SpanRules.DeepestSag(parameters.Site) / step);
-        var effort = Begin(Bays(parameters), token);
-        var found = new LeastSetting(steps => Try(With(parameters, steps * step), effort, shape)).Above(
+        var found = LeastSetting.Checked(
+            steps => trials.Try(With(parameters, steps * step)), steps => trials.TryWhole(With(parameters, steps * step)), () => trials.IsQuickEnded,
             (int)Math.Floor(now / step), deepest);
-        if (effort.IsSpent)
+        if (trials.IsEnded)
         {
             return new Remedy(
                 RopeStrength.Id,
                 (found is { } some
                     ? $"Preliminary: with this rope a sag of {words.Length(some * step)} (about "
                         + $"{Quantities.QuantityText.Share(some * step / span)} of the span) passes; less may do. "
-                    : "Preliminary: no sag was found at which this rope passes. ") + Ended(effort),
+                    : "Preliminary: no sag was found at which this rope passes. ") + Ended(trials.Count),
                 Length: found * step,
                 SearchEnded: true);
         }
@@ -153,9 +156,9 @@ public static class Remedies
     }
 
     /// <summary>In words that the search was not brought to its end.</summary>
-    internal static string Ended(Effort effort) =>
+    internal static string Ended(int trials) =>
         FormattableString.Invariant(
-            $"The search was ended after {effort.Trials} trial designs, because they hardly settle: it may have missed something.");
+            $"The search was ended after {trials} trial designs, because they hardly settle: it may have missed something.");
 
     private static BridgeParameters With(BridgeParameters parameters, double sag) =>
         parameters with { Ropes = parameters.Ropes with { Sag = sag } };
@@ -171,38 +174,4 @@ public static class Remedies
             Frames = parameters.Frames with { Channel = wider },
         };
     }
-
-    /// <summary>Holds where ropes and every load case have a shape, and the rope is strong enough.</summary>
-    private static Trial Try(BridgeParameters parameters, Effort effort, TrialShape shape)
-    {
-        if (!effort.TryBegin())
-        {
-            return Nothing;
-        }
-
-        // Most trials fail by far, and a few rounds of shape and loads tell so. What holds is found to the last digit, as the
-        // bridge itself is: between designs that settle lie some that come close and never do.
-        var roughly = Try(parameters, effort, shape, RoughAccuracy);
-        return roughly.Ratio > 1 + NearLimit ? roughly : Try(parameters, effort, shape, null);
-    }
-
-    private static Trial Try(BridgeParameters parameters, Effort effort, TrialShape shape, double? accuracy)
-    {
-        if (shape(parameters, effort, accuracy) is not { } rope)
-        {
-            return Nothing;
-        }
-
-        var layout = BridgeLayout.Lay(parameters, rope);
-        var input = LoadCaseInput.Gather(layout, rope, BridgeMasses.Weigh(layout, effort.Token), effort.Token);
-        var cases = accuracy is null ? LoadCases.All(input, token: effort.Token) : LoadCases.Listed(input, effort.Token);
-        var strength = RopeStrength.Check(parameters, cases, new CheckWords(parameters.Units));
-        var solved = cases.All(c => c.Shape is not null);
-        return new Trial(
-            solved && strength.Status == CheckStatus.Pass,
-            solved ? strength.Ratio ?? double.PositiveInfinity : double.PositiveInfinity,
-            rope.Steps);
-    }
-
-    private static Trial Nothing => new(false, double.PositiveInfinity, []);
 }

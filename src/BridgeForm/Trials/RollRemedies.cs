@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Checks;
 using BridgeForm.Checks.Ropes;
-using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Materials;
 using BridgeForm.Project;
@@ -11,10 +10,10 @@ namespace BridgeForm.Trials;
 
 /// <summary>
 /// What would keep a section upright that turns over, or nearly does: ropes further apart; less sag where the halves roll
-/// against each other, a larger rope where all rolls to one side. Each trial is a whole new design with all its states.
-/// Side stays would do too; nothing here knows how.
+/// against each other, a larger rope where all rolls to one side. Each trial is a whole new design; what is told was looked at
+/// in all its load cases. Side stays would do too; nothing here knows how.
 /// </summary>
-internal static class RollRemedies
+internal sealed class RollRemedies
 {
     // Ropes further apart than this are another bridge: a room's width. Common practice, no source.
     private const double WidestSpacing = 4;
@@ -25,6 +24,19 @@ internal static class RollRemedies
     // Each sag tried is so much of the one before.
     private const double SagStep = 0.9;
 
+    private readonly BridgeParameters _parameters;
+    private readonly RollState _worst;
+    private readonly TrialShape _shape;
+    private readonly Effort _quick;
+    private readonly Effort _effort;
+
+    private RollRemedies(CheckContext context, RollState worst, TrialShape shape, CancellationToken token)
+    {
+        (_parameters, _worst, _shape) = (context.Parameters, worst, shape);
+        var bays = Remedies.Bays(_parameters);
+        (_quick, _effort) = (Remedies.Begin(bays, token), Remedies.Begin(bays, token));
+    }
+
     /// <summary>Empty when the section stays upright.</summary>
     /// <param name="context">The bridge.</param>
     /// <param name="checks">What its checks say.</param>
@@ -33,91 +45,93 @@ internal static class RollRemedies
     public static ImmutableArray<Remedy> Find(
         CheckContext context, ImmutableArray<CheckResult> checks, TrialShape shape, CancellationToken token = default)
     {
-        var parameters = context.Parameters;
-        if (!checks.Any(c => c is { Id: Roll.Id, Status: CheckStatus.Fail }) || Remedies.Bays(parameters) > Remedies.MostBays)
+        if (!checks.Any(c => c is { Id: Roll.Id, Status: CheckStatus.Fail })
+            || Remedies.Bays(context.Parameters) > Remedies.MostBays
+            || RollState.Least(context.Ropework.Roll) is not { Factor: { } factor } worst)
         {
             return [];
         }
 
-        var toOneSide = RollState.Least(context.Ropework.Roll)?.Factor?.IsToOneSide ?? false;
+        RollRemedies Search() => new(context, worst, shape, token);
         return
         [
-            Wider(parameters, shape, token),
-            toOneSide ? Larger(parameters, shape, token) : Flatter(parameters, shape, token),
+            Search().Wider(),
+            factor.IsToOneSide ? Search().Larger() : Search().Flatter(),
             new Remedy(Roll.Id, "Side stays to the banks hold a bridge against rolling too; they are not modelled here and are for a "
                 + "licensed engineer."),
         ];
     }
 
-    private static Remedy Wider(BridgeParameters parameters, TrialShape shape, CancellationToken token)
+    private Remedy Wider()
     {
-        var effort = Remedies.Begin(Remedies.Bays(parameters), token);
-        var (words, step) = (new QuantityText(parameters.Units), Rounding.Step(parameters.Units));
-        var found = new LeastSetting(steps => Try(Apart(parameters, steps * step), effort, shape))
-            .Above((int)Math.Floor(parameters.Ropes.Spacing / step), (int)(WidestSpacing / step));
+        var (words, step) = (new QuantityText(_parameters.Units), Rounding.Step(_parameters.Units));
+        var found = LeastSetting.Checked(
+            steps => Try(Apart(steps * step)), steps => TryWhole(Apart(steps * step)), () => _quick.IsSpent,
+            (int)Math.Floor(_parameters.Ropes.Spacing / step), (int)(WidestSpacing / step));
         return found is { } least
             ? new Remedy(
                 Roll.Id,
                 $"Preliminary: with the ropes {words.Length(least * step)} apart (ropes.spacing) and bases as much longer it stays upright "
-                    + $"with the factor that is needed; bases bend more then. {Maybe(effort)}"
+                    + $"with the factor that is needed; bases bend more then. {Maybe}"
                     .TrimEnd(),
                 Length: least * step,
-                SearchEnded: effort.IsSpent)
+                SearchEnded: IsEnded)
             : new Remedy(
                 Roll.Id,
                 $"Preliminary: no distance between the ropes up to {words.Length(WidestSpacing)} was found that keeps it upright. "
-                    + $"{Maybe(effort)}"
+                    + $"{Maybe}"
                     .TrimEnd(),
-                SearchEnded: effort.IsSpent);
+                SearchEnded: IsEnded);
     }
 
-    private static Remedy Flatter(BridgeParameters parameters, TrialShape shape, CancellationToken token)
+    private Remedy Flatter()
     {
-        var effort = Remedies.Begin(Remedies.Bays(parameters), token);
-        var (words, step, span) = (new QuantityText(parameters.Units), Rounding.Step(parameters.Units), parameters.Site.Span);
-        if (Less(parameters, effort, shape) is not { } sag
-            || Math.Floor(sag / step) * step is var settable && !(settable >= LeastSag * span))
+        var (words, step) = (new QuantityText(_parameters.Units), Rounding.Step(_parameters.Units));
+        if (Less(step) is not { } steps || !TryWhole(WithSag(steps * step)).Holds)
         {
             return new Remedy(
-                Roll.Id, $"Preliminary: less sag alone was not found to keep it upright. {Maybe(effort)}".TrimEnd(),
-                SearchEnded: effort.IsSpent);
+                Roll.Id, $"Preliminary: less sag alone was not found to keep it upright. {Maybe}".TrimEnd(),
+                SearchEnded: IsEnded);
         }
 
+        var sag = steps * step;
         return new Remedy(
             Roll.Id,
-            $"Preliminary: with a sag of {words.Length(settable)} (about {QuantityText.Share(settable / span)} of the span) it stays "
+            $"Preliminary: with a sag of {words.Length(sag)} (about {QuantityText.Share(sag / _parameters.Site.Span)} of the span) it stays "
                 + "upright with the factor that is needed; the ropes pull harder with less sag, so look at rope-strength again. "
-                + $"{Maybe(effort)}"
+                + $"{Maybe}"
                 .TrimEnd(),
-            Length: settable,
-            SearchEnded: effort.IsSpent);
+            Length: sag,
+            SearchEnded: IsEnded);
     }
 
-    // Less sag helps until the rope is so flat that all rolls to one side: down by steps to the first sag that holds, then
-    // back towards the last that did not.
-    private static double? Less(BridgeParameters parameters, Effort effort, TrialShape shape)
+    // Less sag helps until the rope is so flat that all rolls to one side: down by shares to the first sag that holds, then
+    // back towards the last that did not. In whole steps that a builder can set.
+    private int? Less(double step)
     {
-        var above = parameters.Ropes.Sag;
-        for (var sag = above * SagStep; sag >= LeastSag * parameters.Site.Span && !effort.IsSpent; (above, sag) = (sag, sag * SagStep))
+        var least = (int)Math.Ceiling(LeastSag * _parameters.Site.Span / step);
+        var above = (int)Math.Ceiling(_parameters.Ropes.Sag / step);
+        for (var sag = Below(above); sag >= least && !_quick.IsSpent; (above, sag) = (sag, Below(sag)))
         {
-            if (Try(WithSag(parameters, sag), effort, shape).Holds)
+            if (Try(WithSag(sag * step)).Holds)
             {
-                return Remedies.Largest(
-                    s => Try(WithSag(parameters, s), effort, shape).Holds, sag, above, Rounding.Step(parameters.Units) / 2);
+                return -new LeastSetting(less => Try(WithSag(-less * step))).Between(-above, -sag);
             }
         }
 
         return null;
     }
 
-    private static Remedy Larger(BridgeParameters parameters, TrialShape shape, CancellationToken token)
+    private static int Below(int sag) => Math.Min(sag - 1, (int)Math.Floor(sag * SagStep));
+
+    private Remedy Larger()
     {
-        var effort = Remedies.Begin(Remedies.Bays(parameters), token);
-        var passing = RopeTable.Thicker(parameters.Ropes.Rope).FirstOrDefault(r => Try(Remedies.With(parameters, r), effort, shape).Holds);
+        var passing = RopeTable.Thicker(_parameters.Ropes.Rope)
+            .FirstOrDefault(r => Remedies.With(_parameters, r) is var with && Try(with).Holds && TryWhole(with).Holds);
         return passing is null
             ? new Remedy(
-                Roll.Id, $"Preliminary: no thicker rope of this make in the table was found to keep it upright. {Maybe(effort)}".TrimEnd(),
-                SearchEnded: effort.IsSpent)
+                Roll.Id, $"Preliminary: no thicker rope of this make in the table was found to keep it upright. {Maybe}".TrimEnd(),
+                SearchEnded: IsEnded)
             : new Remedy(
                 Roll.Id,
                 $"Preliminary: with {passing.Name}, the smallest rope of this make that does, it stays upright with the factor that is "
@@ -125,36 +139,52 @@ internal static class RollRemedies
                 Rope: passing.Name);
     }
 
-    private static string Maybe(Effort effort) => effort.IsSpent ? Remedies.Ended(effort) : "";
+    private bool IsEnded => _quick.IsSpent || _effort.IsSpent;
 
-    private static BridgeParameters WithSag(BridgeParameters parameters, double sag) =>
-        parameters with { Ropes = parameters.Ropes with { Sag = sag } };
+    private string Maybe => IsEnded ? Remedies.Ended(_quick.Trials + _effort.Trials) : "";
 
-    private static BridgeParameters Apart(BridgeParameters parameters, double spacing) => parameters with
+    private BridgeParameters WithSag(double sag) => _parameters with { Ropes = _parameters.Ropes with { Sag = sag } };
+
+    private BridgeParameters Apart(double spacing) => _parameters with
     {
-        Ropes = parameters.Ropes with { Spacing = spacing },
-        Frames = parameters.Frames with
+        Ropes = _parameters.Ropes with { Spacing = spacing },
+        Frames = _parameters.Frames with
         {
-            Base = parameters.Frames.Base with { Length = parameters.Frames.Base.Length + spacing - parameters.Ropes.Spacing },
+            Base = _parameters.Frames.Base with { Length = _parameters.Frames.Base.Length + spacing - _parameters.Ropes.Spacing },
         },
     };
 
-    private static Trial Try(BridgeParameters parameters, Effort effort, TrialShape shape)
+    // In the state that is worst now. Most designs pass or fail by far there: few rounds of shape and loads tell so.
+    private Trial Try(BridgeParameters parameters) => _quick.TryBegin()
+        ? Trial.Of(Judge(parameters, _quick, roughly: true, Worst), () => Judge(parameters, _quick, roughly: false, Worst))
+        : Trial.Nothing;
+
+    // In all load cases: before it is told.
+    private Trial TryWhole(BridgeParameters parameters) => _effort.TryBegin()
+        ? Trial.Checked(
+            Judge(parameters, _effort, roughly: true, Worst),
+            () => Judge(parameters, _effort, roughly: false, (input, stretch) => RollState.Find(
+                input, LoadCases.All(input, token: _effort.Token), stretch, _effort.Token)))
+        : Trial.Nothing;
+
+    private ImmutableArray<RollState> Worst(LoadCaseInput input, double? stretch) =>
+        RollState.Again(input, _worst, stretch, _effort.Token);
+
+    private Trial Judge(
+        BridgeParameters parameters, Effort spent, bool roughly, Func<LoadCaseInput, double?, ImmutableArray<RollState>> states)
     {
-        if (!effort.TryBegin() || shape(parameters, effort, null) is not { } rope)
+        if (TrialDesign.Make(parameters, spent, _shape, roughly) is not { } design)
         {
-            return new Trial(false, double.PositiveInfinity, []);
+            return Trial.Nothing;
         }
 
-        var layout = BridgeLayout.Lay(parameters, rope);
-        var input = LoadCaseInput.Gather(layout, rope, BridgeMasses.Weigh(layout, effort.Token), effort.Token);
-        var cases = LoadCases.All(input, token: effort.Token);
-        var states = RollState.Find(input, cases, StretchRange.Of(parameters.Ropes).Range?.High, effort.Token);
-        var roll = Roll.Check(parameters, states, layout.Bays, new CheckWords(parameters.Units));
+        var roll = Roll.Check(
+            parameters, states(design.Input, StretchRange.Of(parameters.Ropes).Range?.High), design.Layout.Bays,
+            new CheckWords(parameters.Units));
         var holds = roll.Status is CheckStatus.Pass or CheckStatus.Warn;
 
         // A trial in which it rolls over for a load to one side may have a factor that is enough: there is nothing to aim by.
         var ratio = holds || roll.Ratio is > 1 ? roll.Ratio : null;
-        return new Trial(holds, ratio ?? double.PositiveInfinity, rope.Steps);
+        return new Trial(holds, ratio ?? double.PositiveInfinity, design.Rope.Steps);
     }
 }

@@ -78,18 +78,19 @@ internal static class TimberRemedies
         var effort = Remedies.Begin(context.Parameters.Site.Span / Remedies.ShortestSpacing, token);
         var found = context.Parameters.Site.Span / Remedies.ShortestSpacing <= Remedies.MostBays
             ? Remedies.Largest(
-                spacing => Try(context, spacing, effort, shape) is { } trial && DeckPasses(trial), Remedies.ShortestSpacing, now, Step)
+                spacing => Try(context, spacing, effort, shape, roughly: true) is { } trial && DeckPasses(trial),
+                Remedies.ShortestSpacing, now, Step)
             : null;
         if (effort.IsSpent)
         {
             return remedy with
             {
-                Text = remedy.Text + $"Take a stronger {beam.Kind}: no useful frames.spacing was found. {Remedies.Ended(effort)}",
+                Text = remedy.Text + $"Take a stronger {beam.Kind}: no useful frames.spacing was found. {Remedies.Ended(effort.Trials)}",
                 SearchEnded = true,
             };
         }
 
-        return found is { } wide && Settable(context, wide) is var spacing && Try(context, spacing, effort, shape) is { } design
+        return found is { } wide && Settable(context, wide) is var spacing && Try(context, spacing, effort, shape, roughly: false) is { } design
             && DeckPasses(design)
             ? remedy with
             {
@@ -124,10 +125,10 @@ internal static class TimberRemedies
 
     /// <summary>A shape and layout with other distances between frames; null where there is none.</summary>
     private static CheckContext? Try(
-        CheckContext context, double spacing, Effort effort, TrialShape shape)
+        CheckContext context, double spacing, Effort effort, TrialShape shape, bool roughly)
     {
         var parameters = context.Parameters with { Frames = context.Parameters.Frames with { Spacing = spacing } };
-        return effort.TryBegin() && shape(parameters, effort, null) is { } rope
+        return effort.TryBegin() && shape(parameters, effort, roughly) is { } rope
             ? context with { Parameters = parameters, Rope = rope, Layout = BridgeLayout.Lay(parameters, rope) }
             : null;
     }

@@ -128,7 +128,7 @@ public sealed class BoundedSearchTests
         Assert.Equal(CheckStatus.Fail, model.Checks.Single(c => c.Id is "rope-strength").Status);
         Assert.Equal(
             model.Remedies.Where(r => r.CheckId is "rope-strength").Select(r => r.Text),
-            Remedies.Find(model.Parameters, model.Checks, Bridge.ShapeWithin).Select(r => r.Text));
+            Remedies.Find(model.Parameters, model.Cases, model.Checks, Bridge.ShapeWithin).Select(r => r.Text));
     }
 
     // Seven weighings settle a bridge; one of a few bays may be weighed more often, one of many may not.

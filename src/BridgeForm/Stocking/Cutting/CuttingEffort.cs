@@ -8,7 +8,7 @@ internal sealed class CuttingEffort
 {
     // Jobs of the samples stay below this; long bridges have more pieces, and more to gain.
     private const long Fixed = 2_500_000;
-    private const long EachPiece = 2_500;
+    private const long EachPiece = 800;
 
     // A cell of the grid is a sum and a comparison; a filling is also stored.
     private const int CellsAUnit = 16;

@@ -18,7 +18,7 @@ internal static class CuttingSolver
     private const int SmallJob = 24;
     private const int SmallJobBudget = 20000;
 
-    // Further dives for less than this share of a long job's cost are not worth the wait.
+    // Looking further for less than this share of a long job's cost is not worth the wait.
     private const double GoodEnough = 2e-3;
 
     private const int LongJob = 100;
@@ -41,13 +41,13 @@ internal static class CuttingSolver
 
             var plan = Diving.Plan(problem, relaxed, share, effort);
             best = best is null || plan.Cost < best.Cost * (1 - Tolerances.SameCost) ? plan : best;
-            if (best.Cost <= target * (1 + (best.Patterns.Length > LongJob ? GoodEnough : Tolerances.SameCost)))
+            if (IsGoodEnough(best, target))
             {
                 break;
             }
         }
 
-        best = Improvement.Improve(problem, best!, relaxed.Values, target, token);
+        best = IsGoodEnough(best!, target) ? best! : Improvement.Improve(problem, best!, relaxed.Values, target, token);
         var proven = best.Cost <= target * (1 + Tolerances.SameCost);
         if (!proven && problem.Demand.Sum() <= SmallJob)
         {
@@ -58,6 +58,9 @@ internal static class CuttingSolver
 
         return new CuttingResult(best, relaxed.Bound, target, proven, effort.IsSpent && !proven);
     }
+
+    private static bool IsGoodEnough(CuttingPlan plan, double target) =>
+        plan.Cost <= target * (1 + (plan.Patterns.Length > LongJob ? GoodEnough : Tolerances.SameCost));
 }
 
 /// <summary>

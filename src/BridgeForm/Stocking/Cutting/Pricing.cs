@@ -11,7 +11,7 @@ internal sealed class Pricing(CuttingProblem problem, double[] goals, bool exact
 {
     // Fillings compared in all rounds together: some hundredths of a second. Boards with many short pieces of many lengths
     // have fillings without number.
-    private int _budget = 1_500_000;
+    private int _budget = 500_000;
 
     /// <summary>Fillings are compared one by one so far.</summary>
     public bool IsExact { get; private set; } = exact;
