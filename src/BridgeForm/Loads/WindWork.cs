@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Ropes;
 
@@ -87,7 +88,7 @@ public sealed record WindWork
             ],
             Area = whole.Area,
             Height = whole.Area > 0 ? whole.Moment / whole.Area : 0,
-            Upright = upright.MaxBy(u => u.Lift),
+            Upright = Ties.FirstLargest(upright, u => u.Lift),
             LiftsAt = upright.Length == 0 ? null : upright.Min(u => pressure * u.Weight * spacing / 2 / (u.Wind * u.Height)),
         };
     }

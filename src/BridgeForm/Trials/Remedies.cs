@@ -34,7 +34,7 @@ public delegate RopeShape? TrialShape(BridgeParameters parameters, Effort effort
 public static class Remedies
 {
     // Trials of longer bridges take too long to be a by-product of a check.
-    internal const double MostBays = 2000;
+    internal const double MostBays = 400;
 
     // Half as much again as a search takes whose trials settle as bridges do. A trial takes seven weighings where it settles,
     // three times as many are left to it. A short bridge is weighed the more often the fewer bays it has: that costs as little.
@@ -60,9 +60,14 @@ public static class Remedies
         CancellationToken token = default)
     {
         var fails = checks.Any(c => c is { Id: RopeStrength.Id, Status: CheckStatus.Fail });
-        if (!fails || Bays(parameters) > MostBays)
+        if (!fails)
         {
             return [];
+        }
+
+        if (Bays(parameters) > MostBays)
+        {
+            return [NotLookedFor(RopeStrength.Id, "deeper sags and thicker ropes")];
         }
 
         var hardest = Ties.FirstLargest(cases.Where(c => c.Shape is not null), c => c.Shape!.LargestTension)?.Id;
@@ -154,6 +159,12 @@ public static class Remedies
                 $"Preliminary: this rope passes at no sag up to {words.Length(deepest * step)} (about "
                     + $"{Quantities.QuantityText.Share(deepest * step / span)} of the span).");
     }
+
+    /// <summary>Nothing was tried on so long a bridge.</summary>
+    internal static Remedy NotLookedFor(string checkId, string what) => new(
+        checkId,
+        FormattableString.Invariant($"On a bridge of more than {MostBays:0} bays no remedy is looked for: try {what} yourself, and check again."),
+        SearchEnded: true);
 
     /// <summary>In words that the search was not brought to its end.</summary>
     internal static string Ended(int trials) =>

@@ -46,10 +46,14 @@ internal sealed class RollRemedies
         CheckContext context, ImmutableArray<CheckResult> checks, TrialShape shape, CancellationToken token = default)
     {
         if (!checks.Any(c => c is { Id: Roll.Id, Status: CheckStatus.Fail })
-            || Remedies.Bays(context.Parameters) > Remedies.MostBays
             || RollState.Least(context.Ropework.Roll) is not { Factor: { } factor } worst)
         {
             return [];
+        }
+
+        if (Remedies.Bays(context.Parameters) > Remedies.MostBays)
+        {
+            return [Remedies.NotLookedFor(Roll.Id, "ropes further apart"), s_stays];
         }
 
         RollRemedies Search() => new(context, worst, shape, token);
@@ -57,10 +61,12 @@ internal sealed class RollRemedies
         [
             Search().Wider(),
             factor.IsToOneSide ? Search().Larger() : Search().Flatter(),
-            new Remedy(Roll.Id, "Side stays to the banks hold a bridge against rolling too; they are not modelled here and are for a "
-                + "licensed engineer."),
+            s_stays,
         ];
     }
+
+    private static readonly Remedy s_stays = new(
+        Roll.Id, "Side stays to the banks hold a bridge against rolling too; they are not modelled here and are for a licensed engineer.");
 
     private Remedy Wider()
     {

@@ -76,11 +76,15 @@ internal static class TimberRemedies
     {
         var now = context.Parameters.Frames.Spacing;
         var effort = Remedies.Begin(context.Parameters.Site.Span / Remedies.ShortestSpacing, token);
-        var found = context.Parameters.Site.Span / Remedies.ShortestSpacing <= Remedies.MostBays
-            ? Remedies.Largest(
-                spacing => Try(context, spacing, effort, shape, roughly: true) is { } trial && DeckPasses(trial),
-                Remedies.ShortestSpacing, now, Step)
-            : null;
+        if (context.Parameters.Site.Span / Remedies.ShortestSpacing > Remedies.MostBays)
+        {
+            var none = Remedies.NotLookedFor(remedy.CheckId, "frames closer together");
+            return none with { Text = $"{remedy.Text}Take a stronger {beam.Kind}. {none.Text}", Length = remedy.Length };
+        }
+
+        var found = Remedies.Largest(
+            spacing => Try(context, spacing, effort, shape, roughly: true) is { } trial && DeckPasses(trial),
+            Remedies.ShortestSpacing, now, Step);
         if (effort.IsSpent)
         {
             return remedy with

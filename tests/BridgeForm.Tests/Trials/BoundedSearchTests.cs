@@ -131,6 +131,27 @@ public sealed class BoundedSearchTests
             Remedies.Find(model.Parameters, model.Cases, model.Checks, Bridge.ShapeWithin).Select(r => r.Text));
     }
 
+    // 402 bays of 2 ft on ropes too thin and too close: nothing is tried, and that is said for each check.
+    [Fact]
+    public void On_a_long_bridge_no_remedy_is_looked_for_and_that_is_said()
+    {
+        var model = Bridges.Build("""
+            name: Long (invented)
+            site: { span: 804 ft }
+            ropes: { type: rope-6x19-iwrc-eips-galvanized-1/2 }
+            frames: { spacing: 24 in }
+            """);
+        foreach (var id in new[] { "rope-strength", "roll" })
+        {
+            Assert.Equal(CheckStatus.Fail, model.Checks.Single(c => c.Id == id).Status);
+            var remedy = model.Remedies.First(r => r.CheckId == id);
+            Assert.StartsWith("On a bridge of more than 400 bays no remedy is looked for: try ", remedy.Text, StringComparison.Ordinal);
+            Assert.True(remedy is { SearchEnded: true, Length: null, Rope: null });
+        }
+
+        Assert.Contains(model.Remedies, r => r.CheckId is "roll" && r.Text.StartsWith("Side stays ", StringComparison.Ordinal));
+    }
+
     // Seven weighings settle a bridge; one of a few bays may be weighed more often, one of many may not.
     [Theory]
     [InlineData(1, 4150, 420)]

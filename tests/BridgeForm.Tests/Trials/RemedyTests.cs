@@ -125,6 +125,23 @@ public sealed class RemedyTests
         Assert.Null(Search(10, 10, _ => 0.5));
     }
 
+    // A quick trial knows of one case alone: what it finds is looked at in full, and where that fails all is.
+    [Theory]
+    [InlineData(37, 37, 37)]
+    [InlineData(37, 41, 41)]
+    [InlineData(41, 37, 41)]
+    public void What_a_quick_search_finds_is_tried_in_full(int quick, int full, int found) =>
+        Assert.Equal(found, LeastSetting.Checked(From(quick), From(full), () => false, 10, 500));
+
+    [Fact]
+    public void Where_a_quick_search_finds_nothing_that_counts_if_it_came_to_its_end()
+    {
+        Assert.Null(LeastSetting.Checked(From(501), _ => throw new InvalidOperationException(), () => false, 10, 500));
+        Assert.Equal(37, LeastSetting.Checked(From(501), From(37), () => true, 10, 500));
+    }
+
+    private static Func<int, Trial> From(int least) => n => new Trial(n >= least, (least - 0.5) / n, []);
+
     [Fact]
     public void Few_trials_are_made()
     {

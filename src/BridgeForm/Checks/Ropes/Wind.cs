@@ -87,7 +87,7 @@ internal static class Wind
         var outline = $"{text.Pressure(wind.Pressure)} on {text.Area(wind.Area)} with its middle {words.Length(wind.Height)} over the "
             + "ropes, "
             + $"and on the ropes: {words.Force(force)} between the supports";
-        var worst = done.Where(s => s.Ends is not null).MaxBy(s => Math.Max(s.Ends!.A, s.Ends.B));
+        var worst = Ties.FirstLargest(done.Where(s => s.Ends is not null), s => Math.Max(s.Ends!.A, s.Ends.B));
         var pulls = worst?.Ends is { } ends
             ? $"in {worst.Combination} at A {words.Force(ends.LeftA)} + {words.Force(ends.RightA)} = {words.Force(ends.A)}, at B "
                 + $"{words.Force(ends.LeftB)} + {words.Force(ends.RightB)} = {words.Force(ends.B)} (rope against the wind + the other); "
@@ -104,7 +104,7 @@ internal static class Wind
     private static CheckResult Keeper(WindWork wind, CheckWords words, QuantityText text, string source)
     {
         var sure = wind.States.Where(s => s.Combination is WindWork.Sure).ToList();
-        var worst = sure.MaxBy(s => s.Lift)!;
+        var worst = Ties.FirstLargest(sure, s => s.Lift)!;
         var fallen = sure.Where(s => !s.Stands).ToList();
         var solved = worst.Lift > 0
             ? $"{words.Force(worst.Lift)} at frame {worst.LiftFrame} to hold down "
@@ -126,7 +126,7 @@ internal static class Wind
 
     private static CheckResult End(WindWork wind, CheckWords words, QuantityText text, string source)
     {
-        var worst = wind.Ends.MaxBy(e => e.Down)!;
+        var worst = Ties.FirstLargest(wind.Ends, e => e.Down)!;
         return Outcome.ForEngineer(
             DeclaredEnd, worst.Down, "N", source,
             $"{worst.Frame}: ({words.Force(worst.Side)} × {words.Length(worst.Height)} − 0.6 × {words.Force(worst.Weight)} × "

@@ -1,4 +1,5 @@
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks.Timber;
 
@@ -28,7 +29,7 @@ internal static class RopeBearing
         var words = context.Words();
         var made = context.Parameters.Frames.Base;
         var diameter = context.Parameters.Ropes.Rope.Diameter;
-        var worst = cases.Select(c => (c.Name, Force: Larger(c.Beam.Reactions()))).MaxBy(c => c.Force);
+        var worst = Ties.FirstLargest(cases.Select(c => (c.Name, Force: Larger(c.Beam.Reactions()))), c => c.Force);
         var stress = worst.Force / (diameter * made.Along);
         var text = $"{worst.Name}: {words.Pounds(worst.Force)} / ({words.Length(diameter)} × {words.Length(made.Along)}) = "
             + $"{words.Stress(stress)} on the projected width";
@@ -97,7 +98,7 @@ internal static class KeeperUplift
         var lifts = GuardPush.List(context)
             .Select(p => (Push: p, Lift: Largest(BaseCases.Pushed(context.Layout, dead, p.Force).Reactions())))
             .ToList();
-        var worst = lifts.MaxBy(l => l.Lift);
+        var worst = Ties.FirstLargest(lifts, l => l.Lift);
         var height = GuardFrame.Build(parameters).Top + context.Layout.Levels[1].Top;
         var rope = dead.Reactions().Left;
         return Outcome.ForEngineer(

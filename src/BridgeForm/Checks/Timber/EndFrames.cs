@@ -1,5 +1,6 @@
 using BridgeForm.Frames;
 using BridgeForm.Loads;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks.Timber;
 
@@ -69,7 +70,7 @@ internal static class EndFrames
     private static (double Weight, int Bay) Lighter(BridgeLayout layout)
     {
         var ends = new[] { (Frame: 0, Bay: 1), (Frame: layout.Bays, Bay: layout.Bays) };
-        return ends.Select(e => (Weight(layout, e.Frame, e.Bay), e.Bay)).MinBy(e => e.Item1);
+        return Ties.FirstLeast(ends.Select(e => (Weight(layout, e.Frame, e.Bay), e.Bay)), e => e.Item1);
     }
 
     private static double Weight(BridgeLayout layout, int frame, int bay)
