@@ -20,6 +20,7 @@ internal static class CheckText
             HoistingText.Write(output, model);
             MarkText.Write(output, model);
             output.WriteLine(Summary(model));
+            Columns.Wrapped(output, Verdict.WindText(model.Wind, model.Parameters.Units), "", "  ");
         }
 
         if (Verdict.NotCheckedText(model.Checks) is { Length: > 0 } missing)

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using BridgeForm.Loads;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks;
 
@@ -29,6 +31,25 @@ public static class Verdict
     public static string SheetText(ImmutableArray<string> failing, ImmutableArray<string> notChecked) => string.Join(
         " ",
         new[] { Listed("Checks that do not hold: ", failing), Listed("Not checked, no values: ", notChecked) }.Where(t => t.Length > 0));
+
+    /// <summary>
+    /// Whether the finished bridge stands in the wind that was asked, in one sentence beside the verdict: no check of wind ever
+    /// holds or fails. Empty where nothing was looked at.
+    /// </summary>
+    public static string WindText(WindWork wind, UnitSystem units)
+    {
+        var words = new QuantityText(units);
+        return wind.Done(WindWork.Sure) switch
+        {
+            null => "",
+            { Stands: true } =>
+                $"WIND ACROSS IT: stands in {words.Pressure(wind.Pressure)}, nobody on it; for a licensed engineer (wind-swing).",
+            { StandsTo: { } least, FallsAt: { } most } =>
+                $"WIND ACROSS IT: without side stays it turns over between {words.Pressure(least)} and {words.Pressure(most)}, nobody on "
+                    + "it; side stays are for a licensed engineer (wind-swing).",
+            _ => "WIND ACROSS IT: no equilibrium was found, not even in the calm; for a licensed engineer (wind-swing).",
+        };
+    }
 
     private static string Listed(string before, ImmutableArray<string> names) =>
         names.IsEmpty ? "" : $"{before}{string.Join(", ", names)}.";

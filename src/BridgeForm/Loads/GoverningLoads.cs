@@ -29,9 +29,12 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
     // The frame that falls furthest is not always the one that fell furthest at first: so many of them are looked at again.
     private const int Reconsidered = 3;
 
-    // From the worse of two starts so often at most, and again only where the last time gained more than this share.
-    private const int MostRounds = 2;
-    private const double WorthIt = 0.005;
+    // From each start so often at most, and again only where the last time moved it by more than this share.
+    private const int MostRounds = 5;
+    private const double WorthIt = 0.002;
+
+    // Tilts that the lever makes larger by so much are looked for from more starts.
+    private const double MuchLever = 1.4;
 
     private readonly ImmutableArray<RopePoint> _nodes = input.Design.Nodes;
 
@@ -59,8 +62,8 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
         }
 
         PairInfluence?[] starts = [influence, Of(empty)];
-        yield return Worst(starts, new(MostTilted, Tilt, c => c.CrossSlope ?? double.PositiveInfinity));
-        yield return Worst(starts, new(Steepest, Slope, c => Steepest(c.Pair!.Shape.Left)));
+        yield return Tilted(starts, new(MostTilted, Tilt, c => c.CrossSlope ?? double.PositiveInfinity, MostTilted));
+        yield return Worst(starts, new(Steepest, Slope, c => Steepest(c.Pair!.Shape.Left), SteepestBay));
     }
 
     /// <summary>The frame that falls furthest, and those that come nearest to ground and water.</summary>
@@ -132,34 +135,69 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
         }
     }
 
-    /// <summary>One thing: where it is worst, what lies on the deck then, and how bad it comes out.</summary>
+    /// <summary>
+    /// One thing: where it is expected to be worst, what lies on the deck then, how bad it comes out, and where it came out worst.
+    /// </summary>
     private sealed record Asked(
-        Func<PairInfluence, int> Place, Func<PairInfluence, int, Loading> Load, Func<LoadCaseResult, double> Figure);
+        Func<PairInfluence, int> Place,
+        Func<PairInfluence, int, Loading> Load,
+        Func<LoadCaseResult, double> Figure,
+        Func<LoadCaseResult, int> Worst);
 
     private static PairInfluence? Of(PairCase? pair) =>
         pair is null ? null : PairInfluence.Of(pair.Rope, pair.Spacing, pair.Loads, pair.Shape);
 
-    private LoadCaseResult Worst(PairInfluence?[] starts, Asked asked) => Further(
-        Ties.FirstLargest(
-            starts.OfType<PairInfluence>()
+    // Where the weights' lever makes much of a tilt the lines at the shapes that were tried lead nowhere near the worst: then people
+    // on one side of a stretch at A and on the other side of one at B, as long as that may be, are starts of their own.
+    private LoadCaseResult Tilted(PairInfluence?[] starts, Asked asked)
+    {
+        var found = Worst(starts, asked);
+        if (found.CrossSlope is not { } tilt || !(tilt > MuchLever * found.FirstOrderCrossSlope))
+        {
+            return found;
+        }
+
+        var span = _nodes[^1].X;
+        List<LoadCaseResult> tried =
+        [
+            .. from a in (double[])[0.25, 0.375, 0.5]
+               from b in (double[])[0.5, 0.625, 0.75]
+               select solve(Tilt(found.Loading!.Title, [new(0, a * span, DeckPart.Left), new(b * span, span, DeckPart.Right)])),
+        ];
+        var worst = Ties.FirstLargest(tried, c => Figure(c, asked.Figure))!;
+        var further = worst is { Pair: not null, RollsOver: false }
+            ? Further((asked.Worst(worst), worst), asked.Load, asked.Figure).Case
+            : worst;
+        return Ties.FirstLargest([found, further], c => Figure(c, asked.Figure))!;
+    }
+
+    // Each start goes its own way: the one that is worse at first need not be in the end. First at its own place, then at the place
+    // that comes out worst.
+    private LoadCaseResult Worst(PairInfluence?[] starts, Asked asked)
+    {
+        List<LoadCaseResult> all =
+        [
+            .. starts.OfType<PairInfluence>()
                 .Select(line => (Line: line, Place: asked.Place(line)))
-                .Select(s => (s.Place, Case: solve(asked.Load(s.Line, s.Place))))
-                .ToList(),
-            s => Figure(s.Case, asked.Figure)),
-        asked.Load,
-        asked.Figure).Case;
+                .Select(s => Further((s.Place, solve(asked.Load(s.Line, s.Place))), asked.Load, asked.Figure).Case),
+        ];
+        all.AddRange(all.ToList()
+            .Where(c => c is { Pair: not null, RollsOver: false })
+            .Select(c => Further((asked.Worst(c), c), asked.Load, asked.Figure).Case));
+        return Ties.FirstLargest(all, c => Figure(c, asked.Figure))!;
+    }
 
     // Looked for again at the same place, from where the ropes hang now.
     private (int Place, LoadCaseResult Case) Further(
         (int Place, LoadCaseResult Case) from, Func<PairInfluence, int, Loading> load, Func<LoadCaseResult, double> figure)
     {
-        var worst = from.Case;
-        for (var round = 0; round < MostRounds && Of(worst.Pair) is { } influence; round++)
+        var (worst, last) = (from.Case, from.Case);
+        for (var round = 0; round < MostRounds && Of(last.Pair) is { } influence; round++)
         {
-            var next = solve(load(influence, from.Place));
-            var (before, now) = (Figure(worst, figure), Figure(next, figure));
-            worst = now > before ? next : worst;
-            if (!(now > before + (WorthIt * Math.Abs(before))))
+            last = solve(load(influence, from.Place));
+            var (before, now) = (Figure(worst, figure), Figure(last, figure));
+            worst = now > before ? last : worst;
+            if (!(Math.Abs(now - before) > WorthIt * Math.Abs(before)))
             {
                 break;
             }
@@ -188,6 +226,19 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
         LoadCaseIds.MostFall, patterns.Name(frame), [.. Whole(influence.OfFall(frame).Aside(patterns.Eccentric))],
         LoadPatterns.Wood.Wet, input.Hottest);
 
+    private static int MostTilted(LoadCaseResult result)
+    {
+        var tilts = result.Pair!.Shape.Tilts;
+        return Ties.FirstLargest(Enumerable.Range(1, tilts.Length - 2), i => Math.Abs(tilts[i]));
+    }
+
+    private static int SteepestBay(LoadCaseResult result)
+    {
+        var nodes = result.Pair!.Shape.Left.Nodes;
+        return Ties.FirstLargest(
+            Enumerable.Range(0, nodes.Length - 1), i => Math.Abs((nodes[i + 1].Y - nodes[i].Y) / (nodes[i + 1].X - nodes[i].X)));
+    }
+
     private int MostTilted(PairInfluence influence)
     {
         var asked = Spread(influence.Frames);
@@ -197,10 +248,13 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
     private Loading Tilt(PairInfluence influence, int frame)
     {
         var line = influence.OfTilt(frame);
-        return patterns.OnStretches(
-            LoadCaseIds.MostTilt, $"Live load on either side where frame {patterns.Name(frame)} tilts most, wood dry",
-            [.. Side(line, DeckPart.Left), .. Side(line, DeckPart.Right)], LoadPatterns.Wood.Dry, input.ReferenceTemperature);
+        return Tilt(
+            $"Live load on either side where frame {patterns.Name(frame)} tilts most, wood dry",
+            [.. Side(line, DeckPart.Left), .. Side(line, DeckPart.Right)]);
     }
+
+    private Loading Tilt(string title, ImmutableArray<LoadedStretch> stretches) => patterns.OnStretches(
+        LoadCaseIds.MostTilt, title, stretches, LoadPatterns.Wood.Dry, input.ReferenceTemperature);
 
     private int Steepest(PairInfluence influence)
     {

@@ -14,6 +14,12 @@ public sealed record RopeWork
     /// <summary>Load cases.</summary>
     public ImmutableArray<LoadCaseResult> Cases { get; init; } = [];
 
+    /// <summary>
+    /// Those that tilt and steepen the deck most, with the rope grown by the high end of its stretch and nothing taken up, hottest;
+    /// empty where its stretch is not known.
+    /// </summary>
+    public ImmutableArray<LoadCaseResult> Grown { get; init; } = [];
+
     /// <summary>Hoisting by the marks of the design state.</summary>
     public HoistingTable Hoisting { get; init; } = new([], []);
 
@@ -96,6 +102,7 @@ public sealed record RopeWork
         return new RopeWork
         {
             Cases = cases,
+            Grown = GrownCases.Solve(parameters, input, cases, token),
             Standing = input.Standing,
             Hoisting = Loads.Hoisting.Solve(
                 design, input.FrameLoads, site.ReferenceTemperature, site.Temperatures, input.Backstays, token: token),

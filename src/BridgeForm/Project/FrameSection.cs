@@ -119,7 +119,7 @@ internal static class FrameSection
         [
             Define.Section("section", "Stands on its narrow side", "4x4", "89 x 89 mm"),
             Define.Flag("flat", "Lies on its wide side instead", "false"),
-            Define.Length("length", "Overall length", "1 ft", "40 ft", "56 in", "1400 mm"),
+            Define.Length("length", "Overall length", "1 ft", "40 ft", "56 in", "1450 mm"),
             Define.StockName("treated"),
         ]);
 }

@@ -51,7 +51,7 @@ internal static class RopeSection
         "The two ropes",
         [
             RopeTypeSection.Keys.Starting(),
-            Define.Length("spacing", "Distance between the axes of the two ropes", "4 in", "40 ft", "44 in", "1100 mm").Starting(),
+            Define.Length("spacing", "Distance between the axes of the two ropes", "4 in", "40 ft", "44 in", "1150 mm").Starting(),
             SagKey.Starting(),
             TerminationKeys.Starting(),
             Define.Number("safety_factor", "Breaking strength over the largest tension allowed", "1", "20", "5").Starting(),
@@ -104,6 +104,7 @@ internal static class RopeSection
         }
 
         RopeTypeSection.Check(f);
+        RopeTypeSection.CheckArea(f);
         if (f.Values.NumberOrNull("ropes.stretch.0") > f.Values.NumberOrNull("ropes.stretch.1"))
         {
             f.Stop(FaultCode.StretchReversed, "ropes.stretch.1", "stretch: the range runs from low to high; swap its two shares");

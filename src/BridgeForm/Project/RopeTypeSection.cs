@@ -49,6 +49,26 @@ internal static class RopeTypeSection
     /// <summary>No wire is drawn so strong, pascals (own figure): strength or area has a wrong unit or a lost digit.</summary>
     private const double StrongestWire = 2.2e9;
 
+    /// <summary>
+    /// Wires fill no more of a rope's circle than this (own figure: locked coils some 0.88, strand 0.76, wire rope 0.4 to 0.62).
+    /// </summary>
+    private const double FullestCircle = 0.9;
+
+    /// <summary>A rope of the user's own has no more wire than its diameter holds.</summary>
+    public static void CheckArea(CheckedFile f)
+    {
+        const string Area = "ropes.type.metallic_area", Diameter = "ropes.type.diameter";
+        var rope = f.Parameters.Ropes.Rope;
+        var circle = Math.PI / 4 * rope.Diameter * rope.Diameter;
+        if (!f.Values.Given(Area) || !f.Good(Area, Diameter) || rope.MetallicArea <= FullestCircle * circle * (1 + Tolerances.RoundOff))
+        {
+            return;
+        }
+
+        f.Stop(FaultCode.RopeTooFull, Area, $"metallic_area: '{f.Written(Area)}' is {NumberText.By("0.0#", rope.MetallicArea / circle)} times the "
+            + $"circle of diameter '{f.Written(Diameter)}'; wires fill at most 0.9 of it: look at both and their units");
+    }
+
     /// <summary>A rope of the user's own is not stronger than its wires can be.</summary>
     public static void Check(CheckedFile f)
     {

@@ -26,6 +26,12 @@ internal static class Contexts
             WindWork.Work(layout, rope, masses, StandingWeights.Weigh(layout)));
     }
 
+    /// <summary>As if no frame leaned in any case: what comes onto a base by statics alone.</summary>
+    public static CheckContext Upright(CheckContext context) => context with
+    {
+        Ropework = context.Ropework with { Cases = [.. context.Cases.Select(c => c with { CrossSlope = 0 })] },
+    };
+
     public static CheckResult Check(CheckContext context, string id) => AllChecks.Run(context).Single(c => c.Id == id);
 
     public static CheckResult Check(string text, string id) => Check(Of(text), id);

@@ -8,11 +8,17 @@ internal static class InputFloors
 {
     private const double PoundPerSquareFoot =
         Quantities.Units.PoundForce / (Quantities.Units.MetresPerFoot * Quantities.Units.MetresPerFoot);
-    private const double LeastFactor = 3;
+    /// <summary>Below this a safety factor fails.</summary>
+    public const double LeastFactor = 3;
     private const double UsualFactor = 5;
 
     private const string FactorSource =
         "at most one fifth of the breaking strength: WAC 296-24-29401 (1); at least 3: trail bridge standards SSTB and LSTB (from memory)";
+
+    private const double UsualPoint = 300 * Quantities.Units.PoundForce;
+    private const double LeastPoint = 200 * Quantities.Units.PoundForce;
+
+    private const string PointSource = "own floors: 300 lbf as on a stair tread (IRC Table R301.5, note c), 200 lbf one person";
 
     private const string LiveSource =
         "own floors: 40 psf private, 60 psf public (ASCE 7-16 Table 4.3-1: 60 psf on walkways other than exits)";
@@ -33,6 +39,25 @@ internal static class InputFloors
             + "it is a look, and the reason stands beside it wherever the check does.",
         LiveSource,
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
+
+    /// <summary>The point load.</summary>
+    public static DeclaredCheck DeclaredPoint { get; } = new(
+        "point-load",
+        "Point load",
+        "loads.point.force against 300 lbf (1.33 kN), one heavy person who lands on one foot or two who meet; below it a look, below 200 lbf "
+            + "(0.89 kN), one person, it fails. Boards, bases, tilt and lift under one person are only as sure as this load.",
+        PointSource,
+        [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
+
+    /// <summary>A look below 300 lbf, fails below 200.</summary>
+    public static CheckResult Point(CheckContext context)
+    {
+        var (words, force) = (context.Words(), context.Parameters.Loads.PointForce);
+        var text = $"loads.point.force {words.Force(force)}; usual {words.Force(UsualPoint)}, at least {words.Force(LeastPoint)}";
+        return force < LeastPoint
+            ? Outcome.AtLeast(DeclaredPoint, force, LeastPoint, "N", PointSource, text)
+            : Outcome.AtLeast(DeclaredPoint, force, UsualPoint, "N", PointSource, text, CheckStatus.Warn);
+    }
 
     /// <summary>Below 3 fails, below 5 a look.</summary>
     public static CheckResult Factor(CheckContext context)

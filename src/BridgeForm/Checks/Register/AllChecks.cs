@@ -19,6 +19,7 @@ public static class AllChecks
         {
             One(InputFloors.DeclaredFactor, InputFloors.Factor),
             One(InputFloors.DeclaredLive, InputFloors.Live),
+            One(InputFloors.DeclaredPoint, InputFloors.Point),
             One(GuardHeight.Declared, GuardHeight.Check),
             One(GuardOpenings.Declared, GuardOpenings.Check),
             One(GuardOpenings.DeclaredLanding, GuardOpenings.AtLanding),

@@ -13,7 +13,9 @@ internal static class DeckSlopeLoaded
         "deck-slope-loaded",
         "Steepest slope of the deck under load",
         "Steepest bay of all load cases with a deck, live load where it makes it steepest among them: a look above the steepest ramp; "
-            + "fails above 1 : 2 (or limits.slope) in any case of the empty bridge, area loads or snow; point loads are a look at most.",
+            + "fails above 1 : 2 (or limits.slope) in any case of the empty bridge, area loads or snow; point loads are a look at most. Ropes "
+            + "as marked; beside it, a look: the worst of these cases with the rope grown by the high end of its stretch, nothing taken up, "
+            + "hottest.",
         $"{Limits.Ramp.Source}; own figure: no deck steeper than 1 : 2",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
@@ -30,14 +32,40 @@ internal static class DeckSlopeLoaded
         }
 
         var worst = Ties.FirstLargest(decked, c => c.SteepestDeck);
-        return Outcome.AtMost(
+        var grown = Ties.FirstLargest(context.Ropework.Grown.Where(c => c.Shape is not null), c => c.SteepestDeck);
+        var result = Outcome.AtMost(
             Declared, worst?.SteepestDeck ?? 0, ramp, "1", $"{source}; {own}",
-            $"{Words(worst, ramp, "a ramp")}; above {CheckWords.Slope(most)} it would fail", CheckStatus.Warn);
+            $"{Words(worst, ramp, "a ramp")}; above {CheckWords.Slope(most)} it would fail"
+                + Grown.Words(
+                    context,
+                    grown is null
+                        ? null
+                        : $"{CheckWords.Slope(grown.SteepestDeck)} ({CheckWords.Angle(Math.Atan(grown.SteepestDeck))}) in case {grown.Id}",
+                    grown?.SteepestDeck > most),
+            CheckStatus.Warn);
+        return result.Status == CheckStatus.Pass && grown?.SteepestDeck > ramp ? result with { Status = CheckStatus.Warn } : result;
     }
 
     private static string Words(LoadCaseResult? of, double limit, string what) =>
         $"{CheckWords.Slope(of?.SteepestDeck ?? 0)} ({CheckWords.Angle(Math.Atan(of?.SteepestDeck ?? 0))}) in case {of?.Id}; {what} has at "
             + $"most {CheckWords.Slope(limit)}";
+}
+
+/// <summary>What is told of ropes that have stretched and were not taken up.</summary>
+internal static class Grown
+{
+    /// <summary>When that is.</summary>
+    public const string When = "with the rope grown by its stretch and nothing taken up, hottest,";
+
+    /// <summary>Begins with a semicolon.</summary>
+    /// <param name="context">The bridge.</param>
+    /// <param name="figure">The worst, and where; null where no such case was solved.</param>
+    /// <param name="isTooMuch">More than would fail as marked.</param>
+    public static string Words(CheckContext context, string? figure, bool isTooMuch) => figure is null
+        ? StretchRange.Of(context.Parameters.Ropes).Range is null
+            ? "; as marked: how far the rope stretches is not known (ropes.stretch), and that it hangs deeper then is not in it"
+            : ""
+        : $"; {When} {figure}" + (isTooMuch ? ", more than it may: take the ropes up as they stretch (rope-take-up)" : "");
 }
 
 /// <summary>How far frames tilt to one side under people and snow, their weight leaning with them.</summary>
@@ -50,7 +78,9 @@ internal static class CrossSlope
         "The frame that tilts most in any case with people (on either side of the deck where they tilt it most, wood dry, among them), "
             + "snow or the point load at the edge at any frame, the weights' lever above the ropes counted (second "
             + "order; the first-order tilt stands beside it): look above 3° and fails above 5° on a public bridge, 5° and 8° on a private "
-            + "one, or limits.cross_slope. Fails without a number where the section rolls over. The empty bridge alone against 1 : 48, a "
+            + "one, or limits.cross_slope, ropes as marked at the reference temperature. Beside it, a look: the worst of these cases with "
+            + "the rope grown by the high end of its stretch, nothing taken up, hottest. Fails without a number where the section rolls "
+            + "over in either. The empty bridge alone against 1 : 48, a "
             + "look; its weights are taken as even from side to side.",
         $"own figures: public 3° and 5°, private 5° and 8°; {Limits.EmptyCrossSlope.Source}",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
@@ -100,8 +130,19 @@ internal static class CrossSlope
             words += $"; the empty deck alone lies at {CheckWords.Slope(empty)}, more than {CheckWords.Slope(level)} ({code})";
         }
 
+        var grown = Ties.FirstLargest(context.Ropework.Grown, c => c.CrossSlope ?? double.PositiveInfinity);
+        if (grown is { CrossSlope: null })
+        {
+            return new CheckResult(
+                Declared.Id, Declared.Title, CheckStatus.Fail, Math.Tan(tilt), null, "1", null, source,
+                $"{words}; {Grown.When} it rolls over in case {grown.Id}, or has no shape: take the ropes up as they stretch, and set them "
+                    + "further apart");
+        }
+
+        words += Grown.Words(
+            context, grown is null ? null : $"{CheckWords.Angle(grown.CrossSlope!.Value)} in case {grown.Id}", grown?.CrossSlope > most);
         var result = Outcome.AtMost(Declared, Math.Tan(tilt), Math.Tan(most), "1", source, words);
-        var isLook = tilt > look || unsolved.Count > 0 || empty > level;
+        var isLook = tilt > look || grown?.CrossSlope > look || unsolved.Count > 0 || empty > level;
         return result.Status == CheckStatus.Pass && isLook ? result with { Status = CheckStatus.Warn } : result;
     }
 }

@@ -1,3 +1,4 @@
+using BridgeForm.Checks.Codes;
 using BridgeForm.Loads;
 using BridgeForm.Ropes.Fittings;
 
@@ -55,9 +56,10 @@ internal static class NewRope
         "Strength of new rope before it has stretched",
         "Largest tension of the load cases that can pull hardest (all along, snow, cold, your own, and the worst as marked) in rope set to "
             + "its marks for the stretch to come, at the end of the range where it is set shortest, before it has stretched, against the "
-            + "same limit as rope-strength. A warning: plain marks and drawing in later do without it. Only where the stretch is known.",
-        "load cases with the rope shorter by stretch / (1 + stretch); limit as rope-strength",
-        [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Engineer]);
+            + "same limit as rope-strength. A look, since plain marks and drawing in later do without it; fails where less than a factor of 3 "
+            + "is left (that of safety-factor). Only where the stretch is known.",
+        "load cases with the rope shorter by stretch / (1 + stretch); limit as rope-strength; fails as safety-factor does",
+        [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail, CheckStatus.Engineer]);
 
     /// <summary>None where no stretch is known.</summary>
     public static IEnumerable<CheckResult> Check(CheckContext context)
@@ -73,6 +75,17 @@ internal static class NewRope
         if (Terminations.Allowed(context.Parameters.Ropes) is not { } allowed)
         {
             yield return Outcome.ForEngineer(Declared, pull.Tension, "N", Declared.Source, $"{text}; the ends' efficiency is not known");
+            yield break;
+        }
+
+        // What safety-factor asks at least: the shop may not set rope so short that less is left.
+        var most = allowed * context.Parameters.Ropes.SafetyFactor / InputFloors.LeastFactor;
+        if (pull.Tension > most)
+        {
+            yield return Outcome.AtMost(
+                Declared, pull.Tension, most, "N", Declared.Source,
+                $"{text}; more than {words.Force(most)}, a third of the strength with its ends: do not set the ropes so; take the plain marks "
+                    + "and draw them in afterwards, or a thicker rope");
             yield break;
         }
 

@@ -1,3 +1,4 @@
+using BridgeForm.Loads;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
 
@@ -52,18 +53,16 @@ internal static class RopeBearing
 /// <summary>What the keeper at a channel must hold down.</summary>
 internal static class KeeperUplift
 {
-    private const string GuardSource = $"statics of a base on two ropes, light densities; {GuardPush.Source}";
+    private const string GuardSource = $"statics of a base on two ropes, 0.6 D at light densities (own figure for people, as ASCE 7 has for wind); {GuardPush.Source}";
     private const string WindSource = "loads.uplift of the project file, light densities; ASCE 7 2.4.1 combination 7, 0.6 D + 0.6 W: "
         + "loads.uplift is taken as W of allowable stress design, 0.6 already in it";
-
-    // Of the dead load may be counted on against wind.
-    private const double SureDead = 0.6;
 
     /// <summary>People push the guard of the empty bridge.</summary>
     public static DeclaredCheck DeclaredGuard { get; } = new(
         "keeper-uplift-guard",
         "Keeper: base lifted off a rope by a push on the guard",
-        "Net lift at one channel under the pushes of guard-post with dead load only, dry wood, the shortest bay. What the keeper must hold "
+        "Net lift at one channel under the pushes of guard-post, less 0.6 of the dead load of dry wood, the shortest bay between frames that "
+            + "hang on the ropes. What the keeper must hold "
             + "is for an engineer.",
         GuardSource,
         [CheckStatus.Engineer]);
@@ -86,12 +85,13 @@ internal static class KeeperUplift
         }
 
         var layout = context.Layout;
-        var weights = FrameWeights.Weigh(layout, s => s.Density.Low, BaseCases.Bay(layout, longest: false));
-        yield return Guard(context, BaseCases.Dead(context.Parameters, weights));
-        yield return Wind(context, weights.Total / 2);
+        var bay = BaseCases.Bay(layout, longest: false);
+        var light = FrameWeights.Weigh(layout, s => s.Density.Low, bay);
+        yield return Guard(context, BaseCases.Dead(context.Parameters, light.Times(LoadCases.SureDead)), light.Total / 2);
+        yield return Wind(context, light.Total / 2);
     }
 
-    private static CheckResult Guard(CheckContext context, BaseBeam dead)
+    private static CheckResult Guard(CheckContext context, BaseBeam dead, double rope)
     {
         var words = context.Words();
         var parameters = context.Parameters;
@@ -100,7 +100,6 @@ internal static class KeeperUplift
             .ToList();
         var worst = Ties.FirstLargest(lifts, l => l.Lift);
         var height = GuardFrame.Build(parameters).Top + context.Layout.Levels[1].Top;
-        var rope = dead.Reactions().Left;
         return Outcome.ForEngineer(
             DeclaredGuard,
             worst.Lift,
@@ -108,7 +107,8 @@ internal static class KeeperUplift
             GuardSource,
             $"{worst.Push.Name}: {words.Pounds(Math.Abs(worst.Push.Force))} × {words.Length(height)} above the rope / "
                 + $"{words.Length(parameters.Ropes.Spacing)} "
-            + $"− {words.Pounds(rope)} dead on a rope = {words.Pounds(worst.Lift)} to hold down at one channel");
+            + $"− {TimberWords.Ratio(LoadCases.SureDead)} × {words.Pounds(rope)} dead on a rope = {words.Pounds(worst.Lift)} to hold down at "
+            + "one channel");
     }
 
     private static CheckResult Wind(CheckContext context, double rope)
@@ -124,13 +124,13 @@ internal static class KeeperUplift
         var bay = BaseCases.Bay(layout, longest: true);
         var length = (layout.Poses[bay].Node - layout.Poses[bay - 1].Node).Length;
         var width = DeckWidth.BetweenPosts(context.Parameters);
-        var lift = Math.Max(0, (pressure * width * length / 2) - (SureDead * rope));
+        var lift = Math.Max(0, (pressure * width * length / 2) - (LoadCases.SureDead * rope));
         return Outcome.ForEngineer(
             DeclaredWind,
             lift,
             "N",
             WindSource,
-            $"{words.Pressure(pressure)} × {words.Length(width)} × {words.Length(length)} / 2 − {TimberWords.Ratio(SureDead)} × "
+            $"{words.Pressure(pressure)} × {words.Length(width)} × {words.Length(length)} / 2 − {TimberWords.Ratio(LoadCases.SureDead)} × "
                 + $"{words.Pounds(rope)} dead on a rope = {words.Pounds(lift)} to hold down at one channel");
     }
 

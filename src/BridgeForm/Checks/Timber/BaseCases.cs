@@ -17,7 +17,9 @@ internal sealed record BaseCase(string Name, BaseBeam Beam, LoadDuration Duratio
 /// The base of an interior frame under everything that loads it, in its own plane: the deck spread over the width between
 /// the posts' feet, or where stringers stand at these, guard and post at the post's foot, the brace at its own, own weight over
 /// the length. People push one
-/// guard, the right one; the ropes hold the frame level, half each, at the rope's axis.
+/// guard, the right one; the ropes hold the frame level, half each, at the rope's axis. Under people and snow the frame leans to
+/// the right as <see cref="BaseLean"/> says. Wood weighs what the high end of its
+/// density says, and for pushes on the empty bridge the low end as well.
 /// </summary>
 internal static class BaseCases
 {
@@ -32,18 +34,22 @@ internal static class BaseCases
 
         var cases = ImmutableArray.CreateBuilder<BaseCase>();
         var (parameters, bay) = (layout.Parameters, Bay(layout, longest: true));
-        var weights = FrameWeights.Weigh(layout, s => s.Density.InService, bay);
-        var dead = Dead(parameters, weights);
+
+        // Wet wood is heaviest; where people lift one side of the empty bridge dry wood holds less against them.
+        var dead = Dead(parameters, FrameWeights.Weigh(layout, s => s.Density.High, bay));
+        var dry = Dead(parameters, FrameWeights.Weigh(layout, s => s.Density.Low, bay));
         var length = (layout.Poses[bay].Node - layout.Poses[bay - 1].Node).Length;
         cases.Add(new("empty", dead, LoadDuration.Dead));
         var pushes = GuardPush.List(context).ToList();
         var foot = parameters.Frames.Post.Foot;
+        var lean = BaseLean.Of(context);
         foreach (var area in AreaLoad.All(parameters.Loads))
         {
             var total = area.Pressure * DeckWidth.BetweenPosts(parameters) * length;
-            var full = dead.WithDeck(parameters, -foot, foot, total);
+            var full = lean.Under(dead.WithDeck(parameters, -foot, foot, total), foot, -foot, foot, total, area.OverDeck);
+            var half = lean.Under(dead.WithDeck(parameters, 0, foot, total / 2), foot, 0, foot, total / 2, area.OverDeck);
             cases.Add(new(area.Name + " load", full, area.Duration));
-            cases.Add(new(area.Name + " load on the right half", dead.WithDeck(parameters, 0, foot, total / 2), area.Duration));
+            cases.Add(new(area.Name + " load on the right half", half, area.Duration));
             cases.AddRange(pushes.Select(push => new BaseCase(
                 $"{area.Name} load and {push.Name}", Pushed(layout, full, push.Force), LoadDuration.Guard)));
         }
@@ -51,18 +57,20 @@ internal static class BaseCases
         foreach (var (name, at) in Places(parameters))
         {
             // Whole at its place: a patch lying over boards or stringers on both sides of it bends the base less.
-            cases.Add(new(name, dead.Plus([new(at, parameters.Loads.PointForce)]), LoadDuration.Live));
+            var force = parameters.Loads.PointForce;
+            cases.Add(new(name, lean.Under(dead.Plus([new(at, force)]), foot, at, force), LoadDuration.Live));
         }
 
         cases.AddRange(pushes.Select(push => new BaseCase(push.Name, Pushed(layout, dead, push.Force), LoadDuration.Guard)));
+        cases.AddRange(pushes.Select(push => new BaseCase(push.Name + ", wood dry", Pushed(layout, dry, push.Force), LoadDuration.Guard)));
         return cases.ToImmutable();
     }
 
-    /// <summary>The longest or shortest bay.</summary>
+    /// <summary>The longest bay, or the shortest of those that hang on frames at both ends, whose rails and caps end on no landing.</summary>
     public static int Bay(BridgeLayout layout, bool longest)
     {
         // Bays alike differ by round-off: the first of them is meant.
-        var bays = Enumerable.Range(1, layout.Bays);
+        var bays = longest || layout.Bays < 3 ? Enumerable.Range(1, layout.Bays) : Enumerable.Range(2, layout.Bays - 2);
         return longest ? Ties.FirstLargest(bays, Length) : Ties.FirstLeast(bays, Length);
 
         double Length(int i) => (layout.Poses[i].Node - layout.Poses[i - 1].Node).Length;
@@ -124,6 +132,9 @@ internal sealed record FrameWeights(double Deck, double Guard, double Brace, dou
 {
     /// <summary>All of it.</summary>
     public double Total => Deck + (2 * (Guard + Brace)) + Base;
+
+    /// <summary>So much of each.</summary>
+    public FrameWeights Times(double share) => new(share * Deck, share * Guard, share * Brace, share * Base);
 
     /// <summary>
     /// Of frame 1 with the whole of the longest bay; of the shortest for the light side.

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Loads;
 using BridgeForm.Project;
 using BridgeForm.Roles;
 
@@ -104,16 +105,19 @@ internal static class DeckKinds
 /// <param name="Pressure">Pascals.</param>
 /// <param name="Duration">CD.</param>
 /// <param name="Name">In a person's words.</param>
-internal sealed record AreaLoad(double Pressure, LoadDuration Duration, string Name)
+/// <param name="OverDeck">How high its weight lies over the deck, metres: people's 1.0 m, snow's none.</param>
+internal sealed record AreaLoad(double Pressure, LoadDuration Duration, string Name, double OverDeck)
 {
     /// <summary>All of a project.</summary>
     public static IEnumerable<AreaLoad> All(LoadParameters loads)
     {
-        yield return new(loads.Live, LoadDuration.Live, "live");
+        yield return new(loads.Live, LoadDuration.Live, "live", StandingWeights.PeopleOverDeck);
         if (loads.Snow is { } snow)
         {
-            yield return new(snow, LoadDuration.Snow, "snow");
-            yield return new(BridgeForm.Loads.LoadCases.Together(loads.Live, snow), LoadDuration.Snow, "0.75 live + 0.75 snow");
+            yield return new(snow, LoadDuration.Snow, "snow", 0);
+            yield return new(
+                LoadCases.Together(loads.Live, snow), LoadDuration.Snow, "0.75 live + 0.75 snow",
+                StandingWeights.PeopleOverDeck * loads.Live / (loads.Live + snow));
         }
     }
 

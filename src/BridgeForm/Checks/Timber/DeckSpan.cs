@@ -169,5 +169,5 @@ internal sealed record DeckSpan
     }
 
     private static double PerLength(BridgeParameters parameters, string stock, double area) =>
-        area * parameters.StockNamed(stock).Density.InService * BridgeMasses.Gravity;
+        area * parameters.StockNamed(stock).Density.High * BridgeMasses.Gravity;
 }

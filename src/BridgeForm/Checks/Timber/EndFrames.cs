@@ -10,14 +10,14 @@ namespace BridgeForm.Checks.Timber;
 /// </summary>
 internal static class EndFrames
 {
-    private const string Source = $"statics of the end frame on its landing, light densities; {GuardPush.Source}";
+    private const string Source = $"statics of the end frame on its landing, 0.6 D at light densities (own figure for people, as ASCE 7 has for wind); {GuardPush.Source}";
 
     /// <summary>Against turning over sideways.</summary>
     public static DeclaredCheck DeclaredDown { get; } = new(
         "end-frame-down",
         "End frame: held down on its landing",
         "A push of guard-post outward at the cap's top turns the end frame about the end of its base: push × height above the landing, "
-            + "less its own weight and half of what hangs in its bay (dry wood, the lighter end) × half the base, over the base's length, "
+            + "less 0.6 of its own weight and of half of what hangs in its bay (dry wood, the lighter end) × half the base, over the base's length, "
             + "must hold the other end down; and the push itself must be held sideways. Only stated: hold-down and landing are for "
             + "an engineer.",
         Source,
@@ -28,7 +28,7 @@ internal static class EndFrames
         "end-frame-along",
         "End frame: held along the bridge",
         "A push of guard-post along the bridge at the cap's top tips the end frame about the edge of its base: push × height above the "
-            + "landing, less its weight × half of what the base measures along the bridge. The landing must hold the base down within that "
+            + "landing, less 0.6 of its weight × half of what the base measures along the bridge. The landing must hold the base down within that "
             + "width and take the push; or the deck of the first bay, fixed to both bases, hands it as a pair of forces to landing and "
             + "ropes. Only stated.",
         Source,
@@ -45,18 +45,21 @@ internal static class EndFrames
         var moment = push.Force * height;
         var lever = $"{words.Pounds(push.Force)} × {words.Length(height)} above the landing";
 
-        var down = Math.Max(0, (moment - (weight * made.Length / 2)) / made.Length);
+        var sure = LoadCases.SureDead * weight;
+        var dead = $"{TimberWords.Ratio(LoadCases.SureDead)} × {words.Pounds(weight)}";
+
+        var down = Math.Max(0, (moment - (sure * made.Length / 2)) / made.Length);
         yield return Outcome.ForEngineer(
             DeclaredDown, down, "N", Source,
-            $"{push.Name}: ({lever} − {words.Pounds(weight)} × {words.Length(made.Length)} / 2) / {words.Length(made.Length)} = "
+            $"{push.Name}: ({lever} − {dead} × {words.Length(made.Length)} / 2) / {words.Length(made.Length)} = "
                 + $"{words.Pounds(down)} to hold down at one end of the base; "
             + $"{words.Pounds(push.Force)} to hold sideways");
 
-        var tips = Math.Max(0, moment - (weight * made.Along / 2));
+        var tips = Math.Max(0, moment - (sure * made.Along / 2));
         var chord = (layout.Poses[bay].Node - layout.Poses[bay - 1].Node).Length;
         yield return Outcome.ForEngineer(
             DeclaredAlong, tips / made.Along, "N", Source,
-            $"{Level(push)} along the bridge: {lever} − {words.Pounds(weight)} × {words.Length(made.Along)} / 2 = {words.Moment(tips)}; "
+            $"{Level(push)} along the bridge: {lever} − {dead} × {words.Length(made.Along)} / 2 = {words.Moment(tips)}; "
             + $"held by the landing alone {words.Moment(tips)} / {words.Length(made.Along)} = {words.Pounds(tips / made.Along)} to hold "
             + "down at one edge of the base; "
             + $"by the deck of the first bay {words.Moment(tips)} / {words.Length(chord)} = {words.Pounds(tips / chord)}, up on one of its "

@@ -70,40 +70,66 @@ internal static class LowestModes
 
     private static (double[] Squares, double[][] Shapes) Round(BandedMatrix factor, Func<double[], double[]> masses, double[][] shapes)
     {
-        var n = shapes.Length;
-        var (forces, moved, weighted) = (new double[n][], new double[n][], new double[n][]);
-        for (var i = 0; i < n; i++)
-        {
-            forces[i] = masses(shapes[i]);
-            moved[i] = factor.Solve(forces[i]);
-            // Of equal size, so that the small problem keeps its digits.
-            var size = 1 / Math.Sqrt(Dot(moved[i], masses(moved[i])));
-            (forces[i], moved[i]) = (Scaled(forces[i], size), Scaled(moved[i], size));
-            weighted[i] = masses(moved[i]);
-        }
-
-        var (k, m) = (new DenseMatrix(n), new DenseMatrix(n));
-        for (var i = 0; i < n; i++)
+        var (forces, moved) = Apart(
+            masses, [.. shapes.Select(masses)], [.. shapes.Select(shape => factor.Solve(masses(shape)))]);
+        var k = new DenseMatrix(moved.Length);
+        for (var i = 0; i < moved.Length; i++)
         {
             for (var j = 0; j <= i; j++)
             {
-                k[i, j] = k[j, i] = Dot(moved[i], forces[j]);
-                m[i, j] = m[j, i] = Dot(moved[i], weighted[j]);
+                k[i, j] = k[j, i] = (Dot(moved[i], forces[j]) + Dot(moved[j], forces[i])) / 2;
             }
         }
 
-        var (squares, mix) = Small(k, m);
-        return (squares, [.. Enumerable.Range(0, n).Select(c => Mixed(moved, mix, c))]);
+        var found = k.Evd(Symmetricity.Symmetric);
+        return (
+            [.. found.EigenValues.Select(v => v.Real)],
+            [.. Enumerable.Range(0, moved.Length).Select(c => Mixed(moved, found.EigenVectors, c))]);
     }
 
-    // K·q = λ·M·q with M = L·Lᵀ becomes the symmetric problem L⁻¹·K·L⁻ᵀ.
-    private static (double[] Squares, Matrix<double> Mix) Small(Matrix<double> k, Matrix<double> m)
+    // Displacements of unit mass that do not share any motion (Gram and Schmidt, each twice, which is enough), with their forces.
+    // Ropes stretch much less easily than they swing: the first displacements of a short bridge are nearly alike.
+    private static (double[][] Forces, double[][] Moved) Apart(Func<double[], double[]> masses, double[][] forces, double[][] moved)
     {
-        var inverse = m.Cholesky().Factor.Inverse();
-        var symmetric = inverse * k * inverse.Transpose();
-        symmetric = (symmetric + symmetric.Transpose()) / 2;
-        var found = symmetric.Evd(Symmetricity.Symmetric);
-        return ([.. found.EigenValues.Select(v => v.Real)], inverse.Transpose() * found.EigenVectors);
+        var (kept, pulls, weighted) = (new List<double[]>(), new List<double[]>(), new List<double[]>());
+        for (var i = 0; i < moved.Length; i++)
+        {
+            var (move, force) = Unit(masses, moved[i], forces[i]);
+            for (var pass = 0; pass < 2; pass++)
+            {
+                for (var j = 0; j < kept.Count; j++)
+                {
+                    var share = Dot(move, weighted[j]);
+                    Take(move, share, kept[j]);
+                    Take(force, share, pulls[j]);
+                }
+
+                (move, force) = Unit(masses, move, force);
+            }
+
+            if (double.IsFinite(move[0]))
+            {
+                kept.Add(move);
+                pulls.Add(force);
+                weighted.Add(masses(move));
+            }
+        }
+
+        return ([.. pulls], [.. kept]);
+    }
+
+    private static (double[] Move, double[] Force) Unit(Func<double[], double[]> masses, double[] move, double[] force)
+    {
+        var size = 1 / Math.Sqrt(Dot(move, masses(move)));
+        return (Scaled(move, size), Scaled(force, size));
+    }
+
+    private static void Take(double[] from, double times, double[] other)
+    {
+        for (var i = 0; i < from.Length; i++)
+        {
+            from[i] -= times * other[i];
+        }
     }
 
     private static double[] Mixed(double[][] shapes, Matrix<double> mix, int column)

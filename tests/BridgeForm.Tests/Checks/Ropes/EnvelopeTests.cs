@@ -38,6 +38,40 @@ public sealed class EnvelopeTests
         Assert.NotEqual(CheckStatus.Fail, Contexts.Check(Without(context, LoadCaseIds.MostTilt), "cross-slope").Status);
     }
 
+    // 26 ft at 3 % on ropes 36 in apart: 4.3° as marked. Rope grown by 0.5 % hangs as one that was set to that sag at first, but for
+    // the heat: that bridge by itself tilts as far (second path: a new design state, its own places of the frames).
+    [Fact]
+    public void Ropes_that_stretched_tilt_as_those_that_were_hung_deeper()
+    {
+        const string Flat = """
+            name: Flat (invented)
+            site: { span: 26 ft, temperatures: [59 F, 61 F] }
+            ropes: { type: rope-6x19-iwrc-eips-galvanized-1, spacing: 36 in, sag: 3 % }
+            frames: { base: { section: 3x6, length: 56 in }, post: { section: 3x4 }, channel: { depth: 3/4 in, end_depth: 7/8 in } }
+            """;
+        var context = Contexts.Of(Flat);
+        var check = Contexts.Check(context, "cross-slope");
+        var grown = context.Ropework.Grown.Max(c => c.CrossSlope!.Value);
+        var (most, marked) = (8 * Math.PI / 180, Math.Atan(check.Demand));
+        Assert.InRange(marked, 0.5 * most, 0.625 * most);
+        Assert.True(grown > most);
+        Assert.Equal(CheckStatus.Warn, check.Status);
+        Assert.Contains("more than it may: take the ropes up", check.Detail, StringComparison.Ordinal);
+
+        var sag = context.Ropework.Stretch.MaxBy(s => s.Share)!.Shape!.Sag;
+        var deeper = Contexts.Of(Flat.Replace("sag: 3 %", FormattableString.Invariant($"sag: {sag / 0.0254:0.######} in"), StringComparison.Ordinal));
+        Assert.Equal(CheckStatus.Fail, Contexts.Check(deeper, "cross-slope").Status);
+        Assert.InRange(Math.Atan(Contexts.Check(deeper, "cross-slope").Demand) / grown, 0.97, 1.03);
+
+        // Of a rope that does not stretch there is nothing to tell, and of one whose stretch is not known that is said.
+        var still = Contexts.Of(Flat.Replace("sag: 3 %", "sag: 3 %, stretch: [0 %, 0 %]", StringComparison.Ordinal));
+        Assert.Empty(still.Ropework.Grown);
+        Assert.Equal(CheckStatus.Pass, Contexts.Check(still, "cross-slope").Status);
+        var unknown = Contexts.Of(Flat.Replace("rope-6x19-iwrc-eips-galvanized-1", "strand-ehs-galvanized-3/4", StringComparison.Ordinal));
+        Assert.Empty(unknown.Ropework.Grown);
+        Assert.Contains("how far the rope stretches is not known", Contexts.Check(unknown, "cross-slope").Detail, StringComparison.Ordinal);
+    }
+
     // 12 m up 2 m at 5.6 % sag: people on one quarter make the last bay steeper than 1 : 2, on half of it or all of it they do not.
     [Fact]
     public void A_quarter_makes_the_deck_too_steep()

@@ -38,7 +38,7 @@ public sealed class BaseBeamTests
     public void The_point_load_at_the_edge_is_shared_by_statics(string patch)
     {
         var context = Contexts.Of("name: s\nsite: { span: 30 ft }\n" + patch);
-        var cases = BaseCases.List(context);
+        var cases = BaseCases.List(Contexts.Upright(context));
         var (force, share) = (context.Parameters.Loads.PointForce, 0.5 + ((17.75 + (1.5 * Math.Tan(Bridges.Radians(8))) - 6) / 44));
         var (empty, edge) = (cases.Single(c => c.Name is "empty").Beam, cases.Single(c => c.Name is "point load at the edge").Beam);
         Assert.Equal(0.772, share, 1e-3);

@@ -47,7 +47,7 @@ public sealed class DeckLoadTests
         Assert.Equal([200.0, -200, 300, -300], GuardPush.List(context).Select(p => Math.Round(p.Force / Pound, 6)));
         Assert.All(GuardJoints.Check(context).Take(2), joint => Assert.Equal(1.5 * BaseStatics.BraceDown * Pound, joint.Demand, 1e-6));
         var keeper = KeeperUplift.Check(context).First();
-        Assert.Equal(((1.5 * BaseStatics.RopeDown) - BaseStatics.DryDead) * Pound, keeper.Demand, 1e-6);
+        Assert.Equal(((1.5 * BaseStatics.RopeDown) - (0.6 * BaseStatics.DryDead)) * Pound, keeper.Demand, 1e-6);
     }
 
     // Of two holes the one that takes the larger share of its face: 1/2 in of 1-1/2 in, not 5/8 in of 3-1/2 in.

@@ -20,7 +20,7 @@ public sealed class TimberCheckTests
         var check = Contexts.Check(context, "board-bending-point");
         var span = Enumerable.Range(1, context.Layout.Bays)
             .Max(i => (context.Layout.Deck.Points[i] - context.Layout.Deck.Points[i - 1]).Length) / 0.0254;
-        var density = context.Parameters.StockNamed("treated").Density.InService * 9.80665 / BridgeForm.Quantities.Units.PoundForce * Math
+        var density = context.Parameters.StockNamed("treated").Density.High * 9.80665 / BridgeForm.Quantities.Units.PoundForce * Math
             .Pow(0.0254, 3);
         var moment = (300 * span / 4) + (5.5 * 1.5 * density * span * span / 8);
         Assert.Equal(moment / 2.0625, check.Demand / Psi, 0.01);
@@ -141,8 +141,11 @@ public sealed class TimberCheckTests
         var layout = context.Layout;
         var height = GuardFrame.Build(context.Parameters).Top + layout.Levels[1].Top;
         var light = FrameWeights.Weigh(layout, s => s.Density.Low, BaseCases.Bay(layout, longest: false)).Total;
-        Assert.Equal((GuardPush.Point * height / (46 * 0.0254)) - (light / 2), check.Demand, 1e-6);
+        Assert.Equal((GuardPush.Point * height / (46 * 0.0254)) - (0.6 * light / 2), check.Demand, 1e-6);
         Assert.Equal(CheckStatus.Engineer, check.Status);
+
+        // Frames between ordinary bays are lighter than those beside the end bays, whose rails run on over the landing.
+        Assert.True(light < FrameWeights.Weigh(layout, s => s.Density.Low, 1).Total * 0.99);
     }
 
     [Fact]

@@ -50,6 +50,7 @@ internal enum FaultCode
     StretchReversed,
     ClipsHoldLess,
     RopeTooStrong,
+    RopeTooFull,
     TemperaturesOneSided,
     LimitLooser,
     ChannelCutsThrough,

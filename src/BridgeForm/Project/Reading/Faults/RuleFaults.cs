@@ -57,6 +57,11 @@ internal static class RuleFaults
                 "Breaking strength and metallic area of a rope of your own that no wire could bear.",
                 "Look at both numbers and their units."),
             new(
+                FaultCode.RopeTooFull,
+                "rope-too-full",
+                "A metallic area of a rope of your own that its diameter cannot hold.",
+                "Look at both numbers and their units."),
+            new(
                 FaultCode.TemperaturesOneSided,
                 "temperatures-one-sided",
                 "Temperatures of the site that are all hotter or all colder than the reference temperature.",

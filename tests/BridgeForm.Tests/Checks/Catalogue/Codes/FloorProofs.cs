@@ -45,6 +45,27 @@ internal static class FloorProofs
         return proof;
     }
 
+    // A stair tread carries 300 lb on 2 by 2 in (IRC Table R301.5, note c); one person is 200.
+    [Proves("point-load", CheckStatus.Pass, Side.Within)]
+    [Proves("point-load", CheckStatus.Warn, Side.Beyond)]
+    public static Proof Point(double share) => PointOf(300 / share, 300);
+
+    [Proves("point-load", CheckStatus.Warn)]
+    public static Proof OnePerson() => PointOf(200.01, 300);
+
+    [Proves("point-load", CheckStatus.Fail, Side.Beyond)]
+    public static Proof NotOnePerson(double share) => PointOf(200 / share, 200);
+
+    [Proves("point-load", CheckStatus.Fail)]
+    public static Proof Nobody() => PointOf(0, 200);
+
+    private static Proof PointOf(double pounds, double least)
+    {
+        const double Pound = BridgeForm.Quantities.Units.PoundForce;
+        var bridge = new TwoBays { More = FormattableString.Invariant($"loads: {{ point: {{ force: {pounds:R} lbf }} }}") };
+        return new(bridge.Check("point-load"), pounds * Pound, least * Pound);
+    }
+
     private static Proof Factor(double factor, double limit) => new(
         new TwoBays { Ropes = FormattableString.Invariant($", safety_factor: {factor:R}") }.Check("safety-factor"), factor, limit);
 

@@ -33,7 +33,7 @@ internal static class MotionProofs
     [Proves("deck-slope-loaded", CheckStatus.Warn, Side.Beyond)]
     public static Proof Loaded_slope(double share)
     {
-        var bridge = new TwoBays { Drop = 5 };
+        var bridge = new TwoBays { Drop = 5, Ropes = ", stretch: [0 %, 0 %]" };
         for (var i = 0; i < 4; i++)
         {
             bridge = bridge with { Drop = bridge.Drop + (share / 12 * 70.25) - Fall(bridge) };

@@ -47,6 +47,19 @@ internal static class StrengthProofs
         return Pounds(WithFactor(Held * share / pull).Check("rope-strength-new"), pull, pull / share).Saying("0.5 %", "live-full-cold");
     }
 
+    // Less than a third of what the ends hold of it is left: 58,800 · 0.9 times an efficiency of their own.
+    [Proves("rope-strength-new", CheckStatus.Fail, Side.Beyond)]
+    public static Proof New_rope_below_a_factor_of_three(double share)
+    {
+        var pull = Pull(new TwoBays(), 60, 0.6, (1 - (40 * TwoLinks.Expansion)) / 1.005);
+        var efficiency = 3 * pull / share / (58_800 * 0.9);
+        var bridge = new TwoBays
+        {
+            Ropes = FormattableString.Invariant($", termination: {{ kind: wedge-socket, efficiency: {efficiency * 100:0.############} %, source: test }}"),
+        };
+        return Pounds(bridge.Check("rope-strength-new"), pull, pull / share).Saying("live-full-cold", "do not set the ropes so");
+    }
+
     [Proves("rope-strength-new", CheckStatus.Engineer)]
     public static Proof New_rope_with_ends_of_unknown_efficiency()
     {

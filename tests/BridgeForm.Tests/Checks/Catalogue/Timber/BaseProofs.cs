@@ -110,14 +110,15 @@ internal static class BaseProofs
     [Proves("base-channel-shear", CheckStatus.Fail, Side.Beyond)]
     public static Proof ShearShallow(double share)
     {
-        var own = (((2.5 * 5.5 * 58) - (2 * 0.875 * 0.0625 * 2.5)) / 48) + 3;
-        var force = BraceDown - BraceWeight - (own / 58 * (29 - Outer));
+        // Dry wood, 1/64 lb/in³, holds less against the brace's pull.
+        var own = (((2.5 * 5.5 * 58) - (2 * 0.875 * 0.0625 * 2.5)) / 64) + 3;
+        var force = BraceDown - (BraceWeight * 48 / 64) - (own / 58 * (29 - Outer));
         var area = 2.0 / 3 * 2.5 * 5.4375 * (5.4375 / 5.5) * (5.4375 / 5.5);
         var bridge = new LevelDeck { Depth = 0.0625, Loads = Nobody };
         var check = bridge.With("3x6", shear: force / share / area / 1.6).Check("base-channel-shear");
         return new Proof(
             check, force * Pound, force / share * Pound)
-        { Error = Nanometre }.Saying("200 lbf inward, 23.438 in from the middle");
+        { Error = Nanometre }.Saying("200 lbf inward, wood dry, 23.438 in from the middle");
     }
 
     // A 3x12 with a channel 1/16 in deep, its deck empty: the push outward governs, its top in tension: 784 lbf of the brace and

@@ -70,21 +70,21 @@ internal static class CapProofs
     public static Proof NoRail() => new Proof(new LevelDeck().Unknown.Check("rail-bending"), 825 / 0.328125 * Psi)
         .Saying("1x4 white-oak no2: the built-in tables have no No. 3 values of it for lumber thinner than 2 in");
 
-    // Moments about the other rope: 200·(25.2664 + 5.25)/46 = 132.7 lbf up, less what dry wood lays on the rope.
+    // Moments about the other rope: 200·(25.2664 + 5.25)/46 = 132.7 lbf up, less 0.6 of what dry wood lays on the rope.
     [Proves("keeper-uplift-guard", CheckStatus.Engineer)]
     public static Proof Push()
     {
-        var lift = RopeDown - DryDead;
+        var lift = RopeDown - (0.6 * DryDead);
         return new Proof(new LevelDeck().Check("keeper-uplift-guard"), lift * Pound).Saying(
             string.Create(System.Globalization.CultureInfo.InvariantCulture,
-            $"200 lbf × {Top + 5.25:0.###} in above the rope / 46 in − {DryDead:0} lbf dead on a rope = {lift:0} lbf to hold down at "
+            $"200 lbf × {Top + 5.25:0.###} in above the rope / 46 in − 0.6 × {DryDead:0} lbf dead on a rope = {lift:0} lbf to hold down at "
                 + $"one channel"));
     }
 
-    // Heavy hardware holds it down: 300 lb, 148.5 lbf more on each rope.
+    // Heavy hardware holds it down: 400 lb, 198.5 lbf more on each rope.
     [Proves("keeper-uplift-guard", CheckStatus.Engineer)]
     public static Proof HeldDown() =>
-        new Proof(new LevelDeck { Hardware = 300 }.Check("keeper-uplift-guard"), 0).Saying("= 0 lbf to hold down");
+        new Proof(new LevelDeck { Hardware = 400 }.Check("keeper-uplift-guard"), 0).Saying("= 0 lbf to hold down");
 
     // 30 psf on 36.92 × 72.007 in, half of it on a rope, less 0.6 of dry wood's dead load (ASCE 7 2.4.1).
     [Proves("keeper-uplift-wind", CheckStatus.Engineer)]

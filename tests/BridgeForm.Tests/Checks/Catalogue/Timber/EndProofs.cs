@@ -47,14 +47,14 @@ internal static class EndProofs
         (new LevelDeck { Spacing = 52, BaseLength = 57 }).Unknown.Check("base-end-distance"), 2.0625 * Inch, 2.5625 * Inch);
 
     // An end base stands on the landing, its channels 1 in deeper for the sag and a little for the slope. Dry: 27 lb/ft³ treated,
-    // 18 lb/ft³ cedar, half of the bay's boards, rails and caps.
+    // 18 lb/ft³ cedar, half of the bay's boards, rails and caps; 0.6 of it.
     private static readonly double s_deep = 0.625 + 1 + (0.375 * (Math.Sqrt(1 + (1 / 5184.0)) - 1));
-    private static readonly double s_weight =
+    private static readonly double s_weight = 0.6 * (
         (((2.5 * 5.5 * 58) - (2 * 0.875 * s_deep * 2.5) + (2 * (Posts + (BraceWeight * 48)))) / 64)
-            + 3 + (((Boards / 64) + (2 * Rails / 96)) / 2);
+            + 3 + (((Boards / 64) + (2 * Rails / 96)) / 2));
     private static readonly double s_moment = 200 * (Top + 5.5);
 
-    // (200·30.77 − 83·29)/58.
+    // (200·30.77 − 50·29)/58.
     [Proves("end-frame-down", CheckStatus.Engineer)]
     public static Proof Down()
     {
@@ -66,9 +66,9 @@ internal static class EndProofs
     // Nothing to hold where it is heavy enough.
     [Proves("end-frame-down", CheckStatus.Engineer)]
     public static Proof HeavyEnough() =>
-        new Proof(new LevelDeck { Hardware = 300 }.Check("end-frame-down"), 0).Saying("= 0 lbf to hold down");
+        new Proof(new LevelDeck { Hardware = 400 }.Check("end-frame-down"), 0).Saying("= 0 lbf to hold down");
 
-    // (200·30.77 − 83·1.25)/2.5 at the landing, or over 72.007 in of deck.
+    // (200·30.77 − 50·1.25)/2.5 at the landing, or over 72.007 in of deck.
     [Proves("end-frame-along", CheckStatus.Engineer)]
     public static Proof Along()
     {

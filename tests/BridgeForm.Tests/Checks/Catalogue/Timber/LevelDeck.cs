@@ -93,7 +93,35 @@ internal sealed record LevelDeck
         """);
 
     /// <summary>Values come late: ropes, layout and contacts know nothing of them and are made once for all.</summary>
-    public CheckContext Context => TwoBays.ContextOf((this with { Values = "[]" }).Text) with { Parameters = Bridges.Read(Text) };
+    /// <summary>Its frames do not lean in any case, so that the numbers by hand are those of every case; what leaning adds has tests of its own.</summary>
+    public CheckContext Context => Leaning(0, 0);
+
+    /// <summary>The same as if frames leaned so far under live load and snow, and under the point load, radians.</summary>
+    public CheckContext Leaning(double area, double point)
+    {
+        var context = TwoBays.ContextOf((this with { Values = "[]" }).Text);
+        return context with
+        {
+            Parameters = TwoBays.NoWetter(Bridges.Read(Text)),
+            Ropework = context.Ropework with
+            {
+                Cases =
+                [
+                    .. context.Cases.Select(c => c with { CrossSlope = c.Id is "live-side" ? area : c.Id is "point-edge-mid" ? point : 0 }),
+                ],
+            },
+        };
+    }
+
+    /// <summary>The same of wood that gets wet: treated 50 lb/ft³, cedar 30.</summary>
+    public CheckContext Wet
+    {
+        get
+        {
+            var (context, parameters) = (Context, Bridges.Read(Text));
+            return context with { Parameters = parameters, Layout = context.Layout with { Parameters = parameters } };
+        }
+    }
 
     public CheckResult Check(string id)
     {
