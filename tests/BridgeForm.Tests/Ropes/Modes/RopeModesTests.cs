@@ -51,6 +51,29 @@ public sealed class RopeModesTests
         Assert.True(slow.Any(f => Math.Abs(f - found.VerticalSymmetric) <= 1e-5 * f), "symmetric");
     }, iter: 20);
 
+    /// <summary>
+    /// Three pairs of a kilogram each, held to the ground by a few newtons a metre and tied to each other by 1e13: a pair swings as
+    /// one, ω² = (a + b) / 2. Displacements under any forces are the same for both to the last digit.
+    /// </summary>
+    [Fact]
+    public void Stiff_ties_do_not_hide_slow_modes()
+    {
+        double[] springs = [3, 5, 20, 30, 90, 110];
+        var stiffness = new BandedMatrix(6, 1);
+        for (var pair = 0; pair < 6; pair += 2)
+        {
+            stiffness[pair, pair] = 1e13 + springs[pair];
+            stiffness[pair + 1, pair + 1] = 1e13 + springs[pair + 1];
+            stiffness[pair + 1, pair] = -1e13;
+        }
+
+        var modes = LowestModes.Find(stiffness, [1, 1, 1, 1, 1, 1])!.Value;
+        double[] squares = [.. modes.Take(3).Select(m => Math.Pow(2 * Math.PI * m.Hertz, 2))];
+        Assert.Equal(4, squares[0], 0.05);
+        Assert.Equal(25, squares[1], 0.05);
+        Assert.Equal(100, squares[2], 0.05);
+    }
+
     [Fact]
     public void Long_bridges_have_modes_too()
     {
