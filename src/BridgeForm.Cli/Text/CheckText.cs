@@ -20,7 +20,10 @@ internal static class CheckText
             HoistingText.Write(output, model);
             MarkText.Write(output, model);
             output.WriteLine(Summary(model));
-            Columns.Wrapped(output, Verdict.WindText(model.Wind, model.Parameters.Units), "", "  ");
+            if (Verdict.WindText(model.Wind, model.Parameters.Units) is { Length: > 0 } wind)
+            {
+                Columns.Wrapped(output, $"WIND ACROSS IT: {wind}.", "", "  ");
+            }
         }
 
         if (Verdict.NotCheckedText(model.Checks) is { Length: > 0 } missing)

@@ -92,6 +92,16 @@ internal static class Cover
             yield return ("Largest tension", $"{words.Force(worst.Shape!.LargestTension)}, one rope: {worst.Title.ToLowerInvariant()}");
         }
 
+        if (model.Ropework.LargestPull is var pull && pull > (worst?.Shape!.LargestTension ?? 0))
+        {
+            yield return ("Largest pull of all", $"{words.Force(pull)}, one rope: backstays and new rope set short for its stretch in it");
+        }
+
+        if (Checks.Verdict.WindText(model.Wind, p.Units) is { Length: > 0 } wind)
+        {
+            yield return ("Wind across it", wind);
+        }
+
         yield return ("Live load", $"{words.Pressure(p.Loads.Live)} ({p.Loads.LiveSource})");
         yield return ("Use", p.Use == BridgeUse.Public ? "public" : "private");
         yield return ("Wood", words.Mass(model.Pieces.Sum(x => x.Mass * x.Occurrences.Length)) + " in service");

@@ -33,6 +33,7 @@ public static class ReportWriter
         ReportJson.List(json, "pieces", model.Pieces, PieceReport.Write);
         ImmutableArray<string> frames = [.. model.Frames.Select(f => f.Name)];
         ReportJson.List(json, "cases", model.Cases, (j, c) => CaseReport.Write(j, c, KeeperForce.In(c, frames)));
+        ReportJson.List(json, "grown_cases", model.Ropework.Grown, (j, c) => CaseReport.Write(j, c, []));
         ReportJson.List(json, "governing", model.Ropework.Governs(), EnvelopeReport.Role);
         ReportJson.List(json, "falls", model.Ropework.Falls(), EnvelopeReport.Fall);
         ReportJson.List(json, "point_loads", model.Ropework.Points, EnvelopeReport.Point);

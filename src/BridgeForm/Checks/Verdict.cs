@@ -33,8 +33,8 @@ public static class Verdict
         new[] { Listed("Checks that do not hold: ", failing), Listed("Not checked, no values: ", notChecked) }.Where(t => t.Length > 0));
 
     /// <summary>
-    /// Whether the finished bridge stands in the wind that was asked, in one sentence beside the verdict: no check of wind ever
-    /// holds or fails. Empty where nothing was looked at.
+    /// Whether the finished bridge stands in the wind that was asked, in one sentence beside the verdict, without a capital and a
+    /// stop: no check of wind ever holds or fails. Empty where nothing was looked at.
     /// </summary>
     public static string WindText(WindWork wind, UnitSystem units)
     {
@@ -43,11 +43,11 @@ public static class Verdict
         {
             null => "",
             { Stands: true } =>
-                $"WIND ACROSS IT: stands in {words.Pressure(wind.Pressure)}, nobody on it; for a licensed engineer (wind-swing).",
+                $"stands in {words.Pressure(wind.Pressure)}, nobody on it; for a licensed engineer (wind-swing)",
             { StandsTo: { } least, FallsAt: { } most } =>
-                $"WIND ACROSS IT: without side stays it turns over between {words.Pressure(least)} and {words.Pressure(most)}, nobody on "
-                    + "it; side stays are for a licensed engineer (wind-swing).",
-            _ => "WIND ACROSS IT: no equilibrium was found, not even in the calm; for a licensed engineer (wind-swing).",
+                $"without side stays it turns over between {words.Pressure(least)} and {words.Pressure(most)}, nobody on "
+                    + "it; side stays are for a licensed engineer (wind-swing)",
+            _ => "no equilibrium was found, not even in the calm; for a licensed engineer (wind-swing)",
         };
     }
 

@@ -76,6 +76,13 @@ public sealed record RopeWork
     public ImmutableArray<FrameFall> Falls() => FrameFall.Find(Cases, [.. Marks.Select(m => m.Frame)]);
 
     /// <summary>
+    /// What new rope that was set short for its stretch does to a support before it has stretched; null where no stretch is known.
+    /// </summary>
+    /// <param name="support"><c>A</c> or <c>B</c>.</param>
+    public SupportPull? PullWhenNew(string support) => Ties.FirstLargest(
+        Stretch.SelectMany(s => s.NewPulls).Where(p => string.Equals(p.Support, support, StringComparison.Ordinal)), p => p.Held);
+
+    /// <summary>
     /// Largest tension of one rope between the supports and in its backstays, new rope set short for its stretch included,
     /// newtons; 0 when no case has a solution.
     /// </summary>

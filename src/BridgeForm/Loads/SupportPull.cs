@@ -15,6 +15,9 @@ namespace BridgeForm.Loads;
 public sealed record SupportPull(
     string Support, string Case, double Tension, double Horizontal, double Vertical, BackstayPull? Backstay)
 {
+    /// <summary>What the anchor holds.</summary>
+    public double Held => Backstay?.Tension ?? Tension;
+
     /// <summary>Down on the post, tree or saddle.</summary>
     public double PostVertical => Vertical + (Backstay?.Vertical ?? 0);
 

@@ -65,7 +65,8 @@ internal static class RopeTypeSection
             return;
         }
 
-        f.Stop(FaultCode.RopeTooFull, Area, $"metallic_area: '{f.Written(Area)}' is {NumberText.By("0.0#", rope.MetallicArea / circle)} times the "
+        var times = NumberText.By("0.0#", rope.MetallicArea / circle);
+        f.Stop(FaultCode.RopeTooFull, Area, $"metallic_area: '{f.Written(Area)}' is {times} times the "
             + $"circle of diameter '{f.Written(Diameter)}'; wires fill at most 0.9 of it: look at both and their units");
     }
 

@@ -133,7 +133,8 @@ public static class Remedies
         var step = Rounding.Step(parameters.Units);
         var deepest = (int)Math.Floor(SpanRules.DeepestSag(parameters.Site) / step);
         var found = LeastSetting.Checked(
-            steps => trials.Try(With(parameters, steps * step)), steps => trials.TryWhole(With(parameters, steps * step)), () => trials.IsQuickEnded,
+            steps => trials.Try(With(parameters, steps * step)), steps => trials.TryWhole(With(parameters, steps * step)),
+            () => trials.IsQuickEnded,
             (int)Math.Floor(now / step), deepest);
         if (trials.IsEnded)
         {
@@ -163,7 +164,8 @@ public static class Remedies
     /// <summary>Nothing was tried on so long a bridge.</summary>
     internal static Remedy NotLookedFor(string checkId, string what) => new(
         checkId,
-        FormattableString.Invariant($"On a bridge of more than {MostBays:0} bays no remedy is looked for: try {what} yourself, and check again."),
+        FormattableString.Invariant($"On a bridge of more than {MostBays:0} bays no remedy is looked for: try {what} yourself, ")
+            + "and check again.",
         SearchEnded: true);
 
     /// <summary>In words that the search was not brought to its end.</summary>

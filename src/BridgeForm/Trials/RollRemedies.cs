@@ -103,8 +103,8 @@ internal sealed class RollRemedies
         var sag = steps * step;
         return new Remedy(
             Roll.Id,
-            $"Preliminary: with a sag of {words.Length(sag)} (about {QuantityText.Share(sag / _parameters.Site.Span)} of the span) it stays "
-                + "upright with the factor that is needed; the ropes pull harder with less sag, so look at rope-strength again. "
+            $"Preliminary: with a sag of {words.Length(sag)} (about {QuantityText.Share(sag / _parameters.Site.Span)} of the span) it "
+                + "stays upright with the factor that is needed; the ropes pull harder with less sag, so look at rope-strength again. "
                 + $"{Maybe}"
                 .TrimEnd(),
             Length: sag,

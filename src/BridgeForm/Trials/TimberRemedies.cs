@@ -94,7 +94,8 @@ internal static class TimberRemedies
             };
         }
 
-        return found is { } wide && Settable(context, wide) is var spacing && Try(context, spacing, effort, shape, roughly: false) is { } design
+        return found is { } wide && Settable(context, wide) is var spacing
+            && Try(context, spacing, effort, shape, roughly: false) is { } design
             && DeckPasses(design)
             ? remedy with
             {

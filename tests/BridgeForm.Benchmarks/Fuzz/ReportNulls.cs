@@ -17,6 +17,8 @@ internal static class ReportNulls
         ".cases[].cross_slope_deg", ".cases[].largest_share", ".ropes.roll[].height_factor",
         ".ropes.roll[].height_factor_deck_held_in_plan",
         ".cases[].over_ground", ".cases[].over_water", ".cases[].failure",
+        ".grown_cases[].cross_slope_deg", ".grown_cases[].largest_share",
+        ".grown_cases[].over_ground", ".grown_cases[].over_water", ".grown_cases[].failure",
         ".remedies[].rope", ".remedies[].length", ".remedies[].spacing",
         ".ropes.modes[].vertical_antisymmetric_hz", ".ropes.modes[].lateral_two_half_waves_hz",
         ".ropes.modes[].walked[].vertical_mass", ".ropes.modes[].walked[].lateral_mass",

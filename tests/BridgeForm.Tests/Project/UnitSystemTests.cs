@@ -51,7 +51,7 @@ public sealed class UnitSystemTests
         Assert.Equal(9, p.Site.Span, 12);
         Assert.Equal(0.54, p.Ropes.Sag, 12);
         Assert.Equal(15, p.Site.ReferenceTemperature, 12);
-        Assert.Equal((0.089, 0.089, 1.4), (p.Frames.Base.Depth, p.Frames.Base.Along, p.Frames.Base.Length));
+        Assert.Equal((0.089, 0.089, 1.45), (p.Frames.Base.Depth, p.Frames.Base.Along, p.Frames.Base.Length));
         Assert.Equal("38 x 140 mm", p.Deck.Board.Name);
         Assert.Equal(2900, p.Loads.Live, 9);
         Assert.Equal("a4", p.Shop.Paper);

@@ -44,8 +44,8 @@ internal static class InputFloors
     public static DeclaredCheck DeclaredPoint { get; } = new(
         "point-load",
         "Point load",
-        "loads.point.force against 300 lbf (1.33 kN), one heavy person who lands on one foot or two who meet; below it a look, below 200 lbf "
-            + "(0.89 kN), one person, it fails. Boards, bases, tilt and lift under one person are only as sure as this load.",
+        "loads.point.force against 300 lbf (1.33 kN), one heavy person who lands on one foot or two who meet; below it a look, below "
+            + "200 lbf (0.89 kN), one person, it fails. Boards, bases, tilt and lift under one person are only as sure as this load.",
         PointSource,
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 

@@ -1,5 +1,4 @@
 using BridgeForm.Loads;
-using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks.Ropes;
 
@@ -26,15 +25,7 @@ internal static class Anchors
 
     /// <summary>One result a support.</summary>
     public static IEnumerable<CheckResult> Check(CheckContext context) =>
-        context.Ropework.Supports.Select(pull => At(
-            context.Words(),
-            pull,
-            Ties.FirstLargest(
-                context.Ropework.Stretch.SelectMany(s => s.NewPulls)
-                    .Where(p => string.Equals(p.Support, pull.Support, StringComparison.Ordinal)),
-                Held)));
-
-    private static double Held(SupportPull pull) => pull.Backstay?.Tension ?? pull.Tension;
+        context.Ropework.Supports.Select(pull => At(context.Words(), pull, context.Ropework.PullWhenNew(pull.Support)));
 
     private static CheckResult At(CheckWords words, SupportPull pull, SupportPull? asNew)
     {
@@ -50,12 +41,12 @@ internal static class Anchors
             declared.Id,
             declared.Title,
             CheckStatus.Engineer,
-            Math.Max(Held(pull), asNew is null ? 0 : Held(asNew)),
+            Math.Max(pull.Held, asNew?.Held ?? 0),
             null,
             "N",
             null,
             Source,
-            rope + stay + (asNew is null ? "" : $"; new rope set short for its stretch, until it has stretched: {words.Force(Held(asNew))} "
+            rope + stay + (asNew is null ? "" : $"; new rope set short for its stretch, until it has stretched: {words.Force(asNew.Held)} "
                 + $"in case {asNew.Case}, level {words.Force(asNew.Horizontal)}")
             + "; two ropes pull on the support");
     }

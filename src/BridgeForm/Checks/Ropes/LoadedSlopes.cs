@@ -13,9 +13,9 @@ internal static class DeckSlopeLoaded
         "deck-slope-loaded",
         "Steepest slope of the deck under load",
         "Steepest bay of all load cases with a deck, live load where it makes it steepest among them: a look above the steepest ramp; "
-            + "fails above 1 : 2 (or limits.slope) in any case of the empty bridge, area loads or snow; point loads are a look at most. Ropes "
-            + "as marked; beside it, a look: the worst of these cases with the rope grown by the high end of its stretch, nothing taken up, "
-            + "hottest.",
+            + "fails above 1 : 2 (or limits.slope) in any case of the empty bridge, area loads or snow; point loads are a look at most. "
+            + "Ropes as marked; beside it, a look: the worst of these cases with the rope grown by the high end of its stretch, nothing "
+            + "taken up, hottest.",
         $"{Limits.Ramp.Source}; own figure: no deck steeper than 1 : 2",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 

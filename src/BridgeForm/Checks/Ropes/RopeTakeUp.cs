@@ -56,8 +56,8 @@ internal static class NewRope
         "Strength of new rope before it has stretched",
         "Largest tension of the load cases that can pull hardest (all along, snow, cold, your own, and the worst as marked) in rope set to "
             + "its marks for the stretch to come, at the end of the range where it is set shortest, before it has stretched, against the "
-            + "same limit as rope-strength. A look, since plain marks and drawing in later do without it; fails where less than a factor of 3 "
-            + "is left (that of safety-factor). Only where the stretch is known.",
+            + "same limit as rope-strength. A look, since plain marks and drawing in later do without it; fails where less than a factor "
+            + "of 3 is left (that of safety-factor). Only where the stretch is known.",
         "load cases with the rope shorter by stretch / (1 + stretch); limit as rope-strength; fails as safety-factor does",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail, CheckStatus.Engineer]);
 
@@ -84,8 +84,8 @@ internal static class NewRope
         {
             yield return Outcome.AtMost(
                 Declared, pull.Tension, most, "N", Declared.Source,
-                $"{text}; more than {words.Force(most)}, a third of the strength with its ends: do not set the ropes so; take the plain marks "
-                    + "and draw them in afterwards, or a thicker rope");
+                $"{text}; more than {words.Force(most)}, a third of the strength with its ends: do not set the ropes so; take the plain "
+                    + "marks and draw them in afterwards, or a thicker rope");
             yield break;
         }
 

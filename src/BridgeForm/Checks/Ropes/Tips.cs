@@ -88,8 +88,8 @@ internal static class KeeperUpliftLoad
             worst is { Force: > 0 }
                 ? $"{words.Force(worst.Force.Value)} upward at frame {worst.Frame} in case {worst.Case}: each keeper there must hold it "
                     + "down, besides keeper-uplift-guard and keeper-uplift-wind"
-                : "no case lifts a frame off a rope as marked, also with 0.6 of the bridge's own weight; ropes that have stretched and were "
-                    + "not taken up are not looked at here; a push on the guard and wind are looked at "
+                : "no case lifts a frame off a rope as marked, also with 0.6 of the bridge's own weight; ropes that have stretched and "
+                    + "were not taken up are not looked at here; a push on the guard and wind are looked at "
                     + "by keeper-uplift-guard and keeper-uplift-wind");
     }
 }

@@ -53,7 +53,8 @@ internal static class RopeBearing
 /// <summary>What the keeper at a channel must hold down.</summary>
 internal static class KeeperUplift
 {
-    private const string GuardSource = $"statics of a base on two ropes, 0.6 D at light densities (own figure for people, as ASCE 7 has for wind); {GuardPush.Source}";
+    private const string GuardSource = "statics of a base on two ropes, 0.6 D at light densities (own figure for people, as ASCE 7 has for "
+        + $"wind); {GuardPush.Source}";
     private const string WindSource = "loads.uplift of the project file, light densities; ASCE 7 2.4.1 combination 7, 0.6 D + 0.6 W: "
         + "loads.uplift is taken as W of allowable stress design, 0.6 already in it";
 
@@ -61,8 +62,8 @@ internal static class KeeperUplift
     public static DeclaredCheck DeclaredGuard { get; } = new(
         "keeper-uplift-guard",
         "Keeper: base lifted off a rope by a push on the guard",
-        "Net lift at one channel under the pushes of guard-post, less 0.6 of the dead load of dry wood, the shortest bay between frames that "
-            + "hang on the ropes. What the keeper must hold "
+        "Net lift at one channel under the pushes of guard-post, less 0.6 of the dead load of dry wood, the shortest bay between frames "
+            + "that hang on the ropes. What the keeper must hold "
             + "is for an engineer.",
         GuardSource,
         [CheckStatus.Engineer]);
@@ -107,8 +108,8 @@ internal static class KeeperUplift
             GuardSource,
             $"{worst.Push.Name}: {words.Pounds(Math.Abs(worst.Push.Force))} × {words.Length(height)} above the rope / "
                 + $"{words.Length(parameters.Ropes.Spacing)} "
-            + $"− {TimberWords.Ratio(LoadCases.SureDead)} × {words.Pounds(rope)} dead on a rope = {words.Pounds(worst.Lift)} to hold down at "
-            + "one channel");
+            + $"− {TimberWords.Ratio(LoadCases.SureDead)} × {words.Pounds(rope)} dead on a rope = {words.Pounds(worst.Lift)} to hold "
+            + "down at one channel");
     }
 
     private static CheckResult Wind(CheckContext context, double rope)

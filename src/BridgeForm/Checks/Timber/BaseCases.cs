@@ -66,7 +66,9 @@ internal static class BaseCases
         return cases.ToImmutable();
     }
 
-    /// <summary>The longest bay, or the shortest of those that hang on frames at both ends, whose rails and caps end on no landing.</summary>
+    /// <summary>
+    /// The longest bay, or the shortest of those that hang on frames at both ends, whose rails and caps end on no landing.
+    /// </summary>
     public static int Bay(BridgeLayout layout, bool longest)
     {
         // Bays alike differ by round-off: the first of them is meant.

@@ -17,7 +17,9 @@ internal sealed record BaseLean(double Area, double Point, double OwnMoment, dou
     // Pieces of the deck's width that turn the base each by themselves: a moment diagram as good as smooth.
     private const int Pieces = 16;
 
-    /// <summary>Upright frames where nothing was weighed; where frames roll over there is no tilt to go by, and another check fails.</summary>
+    /// <summary>
+    /// Upright frames where nothing was weighed; where frames roll over there is no tilt to go by, and another check fails.
+    /// </summary>
     public static BaseLean Of(CheckContext context)
     {
         var work = context.Ropework;

@@ -10,16 +10,17 @@ namespace BridgeForm.Checks.Timber;
 /// </summary>
 internal static class EndFrames
 {
-    private const string Source = $"statics of the end frame on its landing, 0.6 D at light densities (own figure for people, as ASCE 7 has for wind); {GuardPush.Source}";
+    private const string Source = "statics of the end frame on its landing, 0.6 D at light densities (own figure for people, as ASCE 7 has "
+        + $"for wind); {GuardPush.Source}";
 
     /// <summary>Against turning over sideways.</summary>
     public static DeclaredCheck DeclaredDown { get; } = new(
         "end-frame-down",
         "End frame: held down on its landing",
         "A push of guard-post outward at the cap's top turns the end frame about the end of its base: push × height above the landing, "
-            + "less 0.6 of its own weight and of half of what hangs in its bay (dry wood, the lighter end) × half the base, over the base's length, "
-            + "must hold the other end down; and the push itself must be held sideways. Only stated: hold-down and landing are for "
-            + "an engineer.",
+            + "less 0.6 of its own weight and of half of what hangs in its bay (dry wood, the lighter end) × half the base, over the "
+            + "base's length, must hold the other end down; and the push itself must be held sideways. Only stated: hold-down and landing "
+            + "are for an engineer.",
         Source,
         [CheckStatus.Engineer]);
 
@@ -28,9 +29,9 @@ internal static class EndFrames
         "end-frame-along",
         "End frame: held along the bridge",
         "A push of guard-post along the bridge at the cap's top tips the end frame about the edge of its base: push × height above the "
-            + "landing, less 0.6 of its weight × half of what the base measures along the bridge. The landing must hold the base down within that "
-            + "width and take the push; or the deck of the first bay, fixed to both bases, hands it as a pair of forces to landing and "
-            + "ropes. Only stated.",
+            + "landing, less 0.6 of its weight × half of what the base measures along the bridge. The landing must hold the base down "
+            + "within that width and take the push; or the deck of the first bay, fixed to both bases, hands it as a pair of forces to "
+            + "landing and ropes. Only stated.",
         Source,
         [CheckStatus.Engineer]);
 

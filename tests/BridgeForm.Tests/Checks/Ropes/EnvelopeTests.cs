@@ -59,7 +59,8 @@ public sealed class EnvelopeTests
         Assert.Contains("more than it may: take the ropes up", check.Detail, StringComparison.Ordinal);
 
         var sag = context.Ropework.Stretch.MaxBy(s => s.Share)!.Shape!.Sag;
-        var deeper = Contexts.Of(Flat.Replace("sag: 3 %", FormattableString.Invariant($"sag: {sag / 0.0254:0.######} in"), StringComparison.Ordinal));
+        var deeper = Contexts.Of(
+            Flat.Replace("sag: 3 %", FormattableString.Invariant($"sag: {sag / 0.0254:0.######} in"), StringComparison.Ordinal));
         Assert.Equal(CheckStatus.Fail, Contexts.Check(deeper, "cross-slope").Status);
         Assert.InRange(Math.Atan(Contexts.Check(deeper, "cross-slope").Demand) / grown, 0.97, 1.03);
 

@@ -194,7 +194,8 @@ public sealed class BaseCasesTests
         var longest = rise is "5 ft" ? layout.Bays : 1;
         Assert.Equal(lengths.Values.Max(), lengths[longest]);
         Assert.Equal(longest, BaseCases.Bay(layout, longest: true));
-        Assert.Equal(lengths.Where(l => l.Key > 1 && l.Key < layout.Bays).Min(l => l.Value), lengths[BaseCases.Bay(layout, longest: false)]);
+        var between = lengths.Where(l => l.Key > 1 && l.Key < layout.Bays);
+        Assert.Equal(between.Min(l => l.Value), lengths[BaseCases.Bay(layout, longest: false)]);
         var cases = BaseCases.List(Contexts.Upright(context));
         var live =
             cases.Single(c => c.Name is "live load").Beam.Reactions().Right - cases.Single(c => c.Name is "empty").Beam.Reactions().Right;

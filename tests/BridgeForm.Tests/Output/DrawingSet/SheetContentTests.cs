@@ -67,6 +67,28 @@ public sealed class SheetContentTests
         });
     }
 
+    // New rope set short pulls harder than any case as marked: fittings are sized for it, so the papers say it where they say the
+    // pull. And what the wind does stands on the cover.
+    [Fact]
+    public void Papers_say_what_new_rope_pulls_and_what_the_wind_does()
+    {
+        var model = Bridges.Build(Bridges.Garden);
+        var words = new QuantityText(model.Parameters.Units);
+        var texts = DrawingSheets.Draw(model).Pages.SelectMany(Texts).ToList();
+        foreach (var support in new[] { "A", "B" })
+        {
+            var (marked, fresh) = (model.Ropework.Supports.Single(s => s.Support == support), model.Ropework.PullWhenNew(support)!);
+            Assert.True(fresh.Tension > 1.1 * marked.Tension);
+            Assert.Contains($"{support}, new rope", texts);
+            Assert.Contains(words.Force(fresh.Tension), texts);
+            Assert.Contains(words.Force(marked.Tension), texts);
+        }
+
+        Assert.Contains(texts, t => t.Contains(words.Force(model.Ropework.LargestPull), StringComparison.Ordinal)
+            && t.Contains("new rope", StringComparison.Ordinal));
+        Assert.Contains(texts, t => t.StartsWith("without side stays it turns over between ", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Supports_that_go_down_say_fall()
     {

@@ -55,7 +55,8 @@ internal static class StrengthProofs
         var efficiency = 3 * pull / share / (58_800 * 0.9);
         var bridge = new TwoBays
         {
-            Ropes = FormattableString.Invariant($", termination: {{ kind: wedge-socket, efficiency: {efficiency * 100:0.############} %, source: test }}"),
+            Ropes = FormattableString.Invariant(
+                $", termination: {{ kind: wedge-socket, efficiency: {efficiency * 100:0.############} %, source: test }}"),
         };
         return Pounds(bridge.Check("rope-strength-new"), pull, pull / share).Saying("live-full-cold", "do not set the ropes so");
     }

@@ -93,7 +93,10 @@ internal sealed record LevelDeck
         """);
 
     /// <summary>Values come late: ropes, layout and contacts know nothing of them and are made once for all.</summary>
-    /// <summary>Its frames do not lean in any case, so that the numbers by hand are those of every case; what leaning adds has tests of its own.</summary>
+    /// <summary>
+    /// Its frames do not lean in any case, so that the numbers by hand are those of every case; what leaning adds has tests of its
+    /// own.
+    /// </summary>
     public CheckContext Context => Leaning(0, 0);
 
     /// <summary>The same as if frames leaned so far under live load and snow, and under the point load, radians.</summary>
