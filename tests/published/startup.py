@@ -1,6 +1,7 @@
 """Start-up of the published program against an empty one: ratios of medians over alternating pairs.
 
 usage: startup.py EMPTY PROGRAM
+The middle one of three such ratios counts: a busy moment of the machine spoils one of them.
 Wanted, against an empty program that is composite ready-to-run: make --only model,profiles,tables,report on the demo at most
 2.5 times the empty program, check at most 1.5 times (on the Alder Dell sample). Fails at 1.3 times these: machines that test
 are noisy. The empty program here is trimmed, too, since it is made in a quarter of the time; it starts in 33.6 ms where the
@@ -15,6 +16,7 @@ import tempfile
 import time
 
 PAIRS = 15
+ROUNDS = 3
 SLACK = 1.3
 TRIMMED = 38.4 / 33.6
 SAMPLE = os.path.abspath("viewer-samples/alder-dell/project.yaml")
@@ -40,7 +42,7 @@ def main(empty, program):
             ("check", [program, "check", SAMPLE], 1.5),
         ]
         for name, command, limit in wanted:
-            found, blank, whole = ratio(empty, command, folder)
+            found, blank, whole = sorted(ratio(empty, command, folder) for _ in range(ROUNDS))[ROUNDS // 2]
             print(f"{name}: {1000 * whole:.0f} ms against {1000 * blank:.0f} ms, {found:.2f} times (wanted {limit}, fails above {limit * SLACK:.2f})")
             good = good and found <= limit * SLACK
     return 0 if good else 1

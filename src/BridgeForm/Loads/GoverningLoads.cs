@@ -30,11 +30,11 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
     private const int Reconsidered = 3;
 
     // From each start so often at most, and again only where the last time moved it by more than this share.
-    private const int MostRounds = 5;
-    private const double WorthIt = 0.002;
+    private const int MostRounds = 3;
+    private const double WorthIt = 0.005;
 
     // Tilts that the lever makes larger by so much are looked for from more starts.
-    private const double MuchLever = 1.4;
+    private const double MuchLever = 1.6;
 
     private readonly ImmutableArray<RopePoint> _nodes = input.Design.Nodes;
 
@@ -63,7 +63,7 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
 
         PairInfluence?[] starts = [influence, Of(empty)];
         yield return Tilted(starts, new(MostTilted, Tilt, c => c.CrossSlope ?? double.PositiveInfinity, MostTilted));
-        yield return Worst(starts, new(Steepest, Slope, c => Steepest(c.Pair!.Shape.Left), SteepestBay));
+        yield return Worst(starts, new(Steepest, Slope, c => Steepest(c.Pair!.Shape.Left)));
     }
 
     /// <summary>The frame that falls furthest, and those that come nearest to ground and water.</summary>
@@ -142,7 +142,7 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
         Func<PairInfluence, int> Place,
         Func<PairInfluence, int, Loading> Load,
         Func<LoadCaseResult, double> Figure,
-        Func<LoadCaseResult, int> Worst);
+        Func<LoadCaseResult, int>? Worst = null);
 
     private static PairInfluence? Of(PairCase? pair) =>
         pair is null ? null : PairInfluence.Of(pair.Rope, pair.Spacing, pair.Loads, pair.Shape);
@@ -166,13 +166,13 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
         ];
         var worst = Ties.FirstLargest(tried, c => Figure(c, asked.Figure))!;
         var further = worst is { Pair: not null, RollsOver: false }
-            ? Further((asked.Worst(worst), worst), asked.Load, asked.Figure).Case
+            ? Further((MostTilted(worst), worst), asked.Load, asked.Figure).Case
             : worst;
         return Ties.FirstLargest([found, further], c => Figure(c, asked.Figure))!;
     }
 
-    // Each start goes its own way: the one that is worse at first need not be in the end. First at its own place, then at the place
-    // that comes out worst.
+    // Each start goes its own way: the one that is worse at first need not be in the end. First at its own place, then, where that
+    // is asked for, at the place that comes out worst.
     private LoadCaseResult Worst(PairInfluence?[] starts, Asked asked)
     {
         List<LoadCaseResult> all =
@@ -181,9 +181,13 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
                 .Select(line => (Line: line, Place: asked.Place(line)))
                 .Select(s => Further((s.Place, solve(asked.Load(s.Line, s.Place))), asked.Load, asked.Figure).Case),
         ];
-        all.AddRange(all.ToList()
-            .Where(c => c is { Pair: not null, RollsOver: false })
-            .Select(c => Further((asked.Worst(c), c), asked.Load, asked.Figure).Case));
+        if (asked.Worst is { } place)
+        {
+            all.AddRange(all.ToList()
+                .Where(c => c is { Pair: not null, RollsOver: false })
+                .Select(c => Further((place(c), c), asked.Load, asked.Figure).Case));
+        }
+
         return Ties.FirstLargest(all, c => Figure(c, asked.Figure))!;
     }
 
@@ -230,13 +234,6 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
     {
         var tilts = result.Pair!.Shape.Tilts;
         return Ties.FirstLargest(Enumerable.Range(1, tilts.Length - 2), i => Math.Abs(tilts[i]));
-    }
-
-    private static int SteepestBay(LoadCaseResult result)
-    {
-        var nodes = result.Pair!.Shape.Left.Nodes;
-        return Ties.FirstLargest(
-            Enumerable.Range(0, nodes.Length - 1), i => Math.Abs((nodes[i + 1].Y - nodes[i].Y) / (nodes[i + 1].X - nodes[i].X)));
     }
 
     private int MostTilted(PairInfluence influence)

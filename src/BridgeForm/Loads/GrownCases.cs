@@ -11,7 +11,7 @@ namespace BridgeForm.Loads;
 internal static class GrownCases
 {
     // The worst as marked need not be the worst there.
-    private const int OfEach = 3;
+    private const int OfEach = 2;
 
     /// <summary>Empty where the rope's stretch is not known, or is none.</summary>
     /// <param name="parameters">Ground, water and limits to look at.</param>
