@@ -157,12 +157,13 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
             return found;
         }
 
+        const string Title = "Live load on the left from A on and on the right as far as B, wood dry";
         var span = _nodes[^1].X;
         List<LoadCaseResult> tried =
         [
             .. from a in (double[])[0.25, 0.375, 0.5]
                from b in (double[])[0.5, 0.625, 0.75]
-               select solve(Tilt(found.Loading!.Title, [new(0, a * span, DeckPart.Left), new(b * span, span, DeckPart.Right)])),
+               select solve(Tilt(Title, [new(0, a * span, DeckPart.Left), new(b * span, span, DeckPart.Right)])),
         ];
         var worst = Ties.FirstLargest(tried, c => Figure(c, asked.Figure))!;
         var further = worst is { Pair: not null, RollsOver: false }

@@ -73,6 +73,25 @@ public sealed class EnvelopeTests
         Assert.Contains("how far the rope stretches is not known", Contexts.Check(unknown, "cross-slope").Detail, StringComparison.Ordinal);
     }
 
+    // What rolls over once its ropes have stretched fails, and a deck that is steeper than 1 : 2 then is a look.
+    [Fact]
+    public void Ropes_that_stretched_may_roll_over_and_steepen()
+    {
+        var context = Contexts.Of(Bridges.Garden);
+        Assert.Equal(CheckStatus.Warn, Contexts.Check(context, "cross-slope").Status);
+        var over = Grown(context, c => c with { CrossSlope = null, RollsOver = true });
+        Assert.Equal(CheckStatus.Fail, Contexts.Check(over, "cross-slope").Status);
+        Assert.Contains("it rolls over in case ", Contexts.Check(over, "cross-slope").Detail, StringComparison.Ordinal);
+        var steep = Contexts.Check(Grown(context, c => c with { SteepestDeck = 0.6 }), "deck-slope-loaded");
+        Assert.Equal(CheckStatus.Warn, steep.Status);
+        Assert.Contains("more than it may", steep.Detail, StringComparison.Ordinal);
+    }
+
+    private static CheckContext Grown(CheckContext context, Func<LoadCaseResult, LoadCaseResult> changed) => context with
+    {
+        Ropework = context.Ropework with { Grown = [.. context.Ropework.Grown.Select(changed)] },
+    };
+
     // 12 m up 2 m at 5.6 % sag: people on one quarter make the last bay steeper than 1 : 2, on half of it or all of it they do not.
     [Fact]
     public void A_quarter_makes_the_deck_too_steep()
