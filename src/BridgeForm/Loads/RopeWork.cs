@@ -56,6 +56,9 @@ public sealed record RopeWork
     /// <summary>What the point load does at most, frame by frame; empty where the empty bridge does not stand.</summary>
     public ImmutableArray<PointBound> Points { get; init; } = [];
 
+    /// <summary>What one rope longer than the other does; null where nothing tilts.</summary>
+    public RopeSetting? Setting { get; init; }
+
     /// <summary>Modes of the empty bridge and of the loaded one; empty for a bridge without interior frames.</summary>
     public ImmutableArray<RopeModes> Modes { get; init; } = [];
 
@@ -123,6 +126,7 @@ public sealed record RopeWork
             Roll = RollState.Find(input, cases, StretchRange.Of(parameters.Ropes).Range?.High, token),
             Lifts = Lift.Find(input, cases, names, token),
             Points = LoadCases.Bounds(input, cases),
+            Setting = RopeSetting.Find(input, cases),
             Modes = ModesOf(input, cases, token),
             Cautions = RopeCautions.List(parameters.Ropes),
         };

@@ -20,6 +20,7 @@ public static class AllChecks
             One(InputFloors.DeclaredFactor, InputFloors.Factor),
             One(InputFloors.DeclaredLive, InputFloors.Live),
             One(InputFloors.DeclaredPoint, InputFloors.Point),
+            One(MildInputs.Declared, MildInputs.Check),
             One(GuardHeight.Declared, GuardHeight.Check),
             One(GuardOpenings.Declared, GuardOpenings.Check),
             One(GuardOpenings.DeclaredLanding, GuardOpenings.AtLanding),

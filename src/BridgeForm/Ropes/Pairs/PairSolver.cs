@@ -42,9 +42,22 @@ public static class PairSolver
     /// <param name="failure">Why there are none, as a sentence.</param>
     public static bool TryFind(
         LoadCaseRequest rope, double spacing, PairLoads loads, double accuracy, int maxIterations, out PairShape? pair, out string? failure)
+        => TryFind((rope, rope), spacing, loads, accuracy, maxIterations, out pair, out failure);
+
+    /// <summary>The same for ropes that need not be alike, such as of two lengths.</summary>
+    /// <param name="ropes">The left rope and the right one; their loads are not read.</param>
+    /// <param name="spacing">Between the ropes, metres.</param>
+    /// <param name="loads">What stands on them.</param>
+    /// <param name="accuracy">Largest residual as a share of the total load on a rope.</param>
+    /// <param name="maxIterations">Most Newton steps for one rope.</param>
+    /// <param name="pair">Both ropes.</param>
+    /// <param name="failure">Why there are none, as a sentence.</param>
+    internal static bool TryFind(
+        (LoadCaseRequest Left, LoadCaseRequest Right) ropes, double spacing, PairLoads loads, double accuracy, int maxIterations,
+        out PairShape? pair, out string? failure)
     {
         pair = null;
-        var first = new Trial(rope, spacing, loads, accuracy, maxIterations);
+        var first = new Trial(ropes, spacing, loads, accuracy, maxIterations);
         if (!first.TryMove(null, out failure))
         {
             return false;
@@ -57,8 +70,8 @@ public static class PairSolver
             return true;
         }
 
-        var upright = loads.IsEven ? first.IsStiffAlike() : first.IsStiff(1) && first.TryLean(1);
-        if (!upright && !loads.IsEven && new Trial(rope, spacing, loads, accuracy, maxIterations) is var again
+        var upright = first.IsAlike ? first.IsStiffAlike() : first.IsStiff(1) && first.TryLean(1);
+        if (!upright && !first.IsAlike && new Trial(ropes, spacing, loads, accuracy, maxIterations) is var again
             && first.WasStiff && again.TryMove(null, out _) && BySteps(again))
         {
             (first, upright) = (again, true);
@@ -101,8 +114,12 @@ public static class PairSolver
     }
 
     /// <summary>Both ropes under frames that lean as assumed.</summary>
-    private sealed class Trial(LoadCaseRequest rope, double spacing, PairLoads loads, double accuracy, int maxIterations)
+    private sealed class Trial(
+        (LoadCaseRequest Left, LoadCaseRequest Right) ropes, double spacing, PairLoads loads, double accuracy, int maxIterations)
     {
+        /// <summary>Upright frames stay so: both ropes are one and carry alike.</summary>
+        public bool IsAlike { get; } = loads.IsEven && ReferenceEquals(ropes.Left, ropes.Right);
+
         public RopeShape Left { get; private set; } = null!;
 
         public RopeShape Right { get; private set; } = null!;
@@ -118,14 +135,14 @@ public static class PairSolver
         /// <summary>Shares the loads by some lean and finds both ropes anew.</summary>
         public bool TryMove(double[]? lean, out string? failure)
         {
-            if (!TryOne(loads.OnOne(lean, spacing, 1), Left ?? rope.Start, out var left, out failure))
+            if (!TryOne(ropes.Left, loads.OnOne(lean, spacing, 1), Left ?? ropes.Left.Start, out var left, out failure))
             {
                 return false;
             }
 
             var right = left;
-            if (!(lean is null && loads.IsEven)
-                && !TryOne(loads.OnOne(lean, spacing, -1), Right ?? rope.Start, out right, out failure))
+            if (!(lean is null && IsAlike)
+                && !TryOne(ropes.Right, loads.OnOne(lean, spacing, -1), Right ?? ropes.Right.Start, out right, out failure))
             {
                 return false;
             }
@@ -147,7 +164,7 @@ public static class PairSolver
         }
 
         /// <summary>Ropes that carry alike with the lever are stiff against rolling.</summary>
-        public bool IsStiffAlike() => PairStiffness.OfOne(BayStiffness.Find(rope, Left))
+        public bool IsStiffAlike() => PairStiffness.OfOne(BayStiffness.Find(ropes.Left, Left))
             .Less(1, PairStiffness.LeverOnOne(loads, spacing)).Factored() is not null;
 
         /// <summary>Ropes with so much of the lever are stiff against every motion.</summary>
@@ -209,7 +226,7 @@ public static class PairSolver
         {
             if (_factor is not { } last || !last.Share.Equals(share))
             {
-                last = (share, PairStiffness.OfBoth(BayStiffness.Find(rope, Left), BayStiffness.Find(rope, Right))
+                last = (share, PairStiffness.OfBoth(BayStiffness.Find(ropes.Left, Left), BayStiffness.Find(ropes.Right, Right))
                     .LessLever(share, loads, spacing).Factored());
                 _factor = last;
             }
@@ -240,7 +257,7 @@ public static class PairSolver
             return now;
         }
 
-        private bool TryOne(ImmutableArray<double> on, RopeShape? start, out RopeShape? shape, out string? failure) =>
+        private bool TryOne(LoadCaseRequest rope, ImmutableArray<double> on, RopeShape? start, out RopeShape? shape, out string? failure) =>
             LoadCaseSolver.TryFind(rope with { Loads = on, Start = start }, accuracy, maxIterations, out shape, out failure);
     }
 }

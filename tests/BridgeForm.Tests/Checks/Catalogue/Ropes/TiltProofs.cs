@@ -30,31 +30,62 @@ internal static class TiltProofs
     [Proves("cross-slope", CheckStatus.Warn)]
     public static Proof Just_above_3_degrees_in_public() => Leaning("public", Math.Tan(3 * Degree) * 1.0005, 5);
 
+    // The rope on which the crowd stands is 1/4 in longer than the other, an eighth in either link.
+    [Proves("rope-setting", CheckStatus.Pass, Side.Within)]
+    [Proves("rope-setting", CheckStatus.Warn, Side.Beyond)]
+    public static Proof Ropes_of_two_lengths(double share) => Unlike("private", Math.Tan(8 * Degree) * share, 8);
+
+    [Proves("rope-setting", CheckStatus.Pass, Side.Within)]
+    [Proves("rope-setting", CheckStatus.Warn, Side.Beyond)]
+    public static Proof Ropes_of_two_lengths_in_public(double share) => Unlike("public", Math.Tan(5 * Degree) * share, 5);
+
+    private static Proof Unlike(string use, double tilt, double most)
+    {
+        var high = Apart(spacing => (Crowded(spacing) with { Longer = 0.125 }).Tilt, tilt);
+        var (alike, empty) = (Math.Atan(Crowded(high).Tilt), Math.Atan((Empty(high) with { Longer = 0.125 }).Tilt));
+        var within = ((most * Degree) - alike) / (Math.Atan(tilt) - alike) / 4;
+        return new Proof(Crowd(use, high).Check("rope-setting"), tilt, Math.Tan(most * Degree)) { Error = 2e-4 }.Saying(
+            FormattableString.Invariant($"empty bridge by {empty / Degree:0.0}°"),
+            FormattableString.Invariant($"case crowd from {alike / Degree:0.0}° to"), "0.25 in longer",
+            FormattableString.Invariant($"alike within about {Math.Floor(within * 100) / 100:0.00}"));
+    }
+
     private static Proof Leaning(string use, double tilt, double most)
+    {
+        var high = Apart(spacing => Crowded(spacing).Tilt, tilt);
+        Assert.True(Crowded(high).Loads.Lighter > 20);
+        var first = Math.Atan(Crowded(high).FirstTilt) / Degree;
+        return new Proof(Crowd(use, high).Check("cross-slope"), tilt, Math.Tan(most * Degree)) { Error = 2e-4 }
+            .Saying("case crowd", FormattableString.Invariant($"{first:0.0}° before the weights lean with the deck"));
+    }
+
+    // How far apart the ropes are where the frame leans so; further apart it leans less.
+    private static double Apart(Func<double, double> leans, double tilt)
     {
         var (low, high) = (20.0, 54.0);
         for (var i = 0; i < 60; i++)
         {
             var middle = (low + high) / 2;
-            (low, high) = Crowded(middle).Tilt > tilt ? (middle, high) : (low, middle);
+            (low, high) = leans(middle) > tilt ? (middle, high) : (low, middle);
         }
 
-        Assert.True(Crowded(high).Loads.Lighter > 20);
-        var bridge = RollProofs.Loaded(
-            high, "live: 0 psf, point: { force: 0 lbf }, eccentricity: 70 %, cases: [{ id: crowd, live: 60 psf }]") with
+        return high;
+    }
+
+    private static TwoBays Crowd(string use, double spacing) => RollProofs.Loaded(
+            spacing, "live: 0 psf, point: { force: 0 lbf }, eccentricity: 70 %, cases: [{ id: crowd, live: 60 psf }]") with
         {
             Use = use,
             Rope = "{ diameter: 3/4 in, mass_per_length: 1.04 lb/ft, breaking_strength: 10000 lbf, metallic_area: 0.05 in2, modulus: 4400 "
                 + "ksi, source: invented }",
         };
-        var first = Math.Atan(Crowded(high).FirstTilt) / Degree;
-        return new Proof(bridge.Check("cross-slope"), tilt, Math.Tan(most * Degree)) { Error = 2e-4 }
-            .Saying("case crowd", FormattableString.Invariant($"{first:0.0}° before the weights lean with the deck"));
-    }
 
     // A rope that stretches easily, 4,400 ksi on 0.05 in² (invented), so that the frame leans far.
     private static TwoRopes Crowded(double spacing) =>
         RollProofs.Ropes(spacing, 60, 0.7) with { Rope = new TwoLinks { Stiffness = 4.4e6 * 0.05 } };
+
+    private static TwoRopes Empty(double spacing) =>
+        RollProofs.Ropes(spacing, 0, 0.5) with { Rope = new TwoLinks { Stiffness = 4.4e6 * 0.05 } };
 
     // 300 lbf at the edge, 6 in from the posts' inner face; the share on its rope is 1 where it stands over it, and a little
     // more of itself leans out with the frame.

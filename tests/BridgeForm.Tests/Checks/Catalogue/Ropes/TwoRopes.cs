@@ -17,6 +17,9 @@ internal sealed record TwoRopes(double Spacing, double Sag, double Hanging, doub
     /// <summary>Weight under which each rope hung so deep when it was marked; the bridge's own unless said otherwise.</summary>
     public double Marked { get; init; } = Hanging;
 
+    /// <summary>By how much each link of the heavier rope is longer.</summary>
+    public double Longer { get; init; }
+
     private double On { get; init; }
 
     private double Aside { get; init; }
@@ -64,7 +67,7 @@ internal sealed record TwoRopes(double Spacing, double Sag, double Hanging, doub
     /// <summary>Pounds for an inch of fall.</summary>
     public double Stiffness(double load) => 2 / (Drop(load + 1) - Drop(load - 1));
 
-    private double Drop(double load) => Rope.Drop(load, Length, Growth);
+    private double Drop(double load, double longer = 0) => Rope.Drop(load, Length + longer, Growth);
 
     private double Leaning(int lever)
     {
@@ -72,7 +75,7 @@ internal sealed record TwoRopes(double Spacing, double Sag, double Hanging, doub
         for (var i = 0; i < 300; i++)
         {
             var lean = (Aside + (lever * Standing * t)) / Spacing;
-            t = (Drop(((Hanging + On) / 2) + lean) - Drop(((Hanging + On) / 2) - lean)) / Spacing;
+            t = (Drop(((Hanging + On) / 2) + lean, Longer) - Drop(((Hanging + On) / 2) - lean)) / Spacing;
             if (!(Math.Abs(t) < 1))
             {
                 return double.PositiveInfinity;

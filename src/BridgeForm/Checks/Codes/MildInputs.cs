@@ -1,0 +1,87 @@
+using BridgeForm.Checks.Timber;
+using BridgeForm.Materials;
+using BridgeForm.Project;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Checks.Codes;
+
+/// <summary>Values of the file that ask less of the bridge than is usual: each is the builder's to choose, and is named here.</summary>
+internal static class MildInputs
+{
+    private const double Inch = Units.MetresPerInch;
+    private const double PoundPerSquareFoot = Units.PoundForce / (Units.MetresPerFoot * Units.MetresPerFoot);
+    private const double UsualEdge = 6 * Inch;
+    private const double UsualPatch = 30 * Inch;
+
+    // 16 psf at strength level, times 0.6.
+    private const double LeastWind = 0.6 * 16 * PoundPerSquareFoot;
+
+    // 60 degrees Fahrenheit, in kelvin.
+    private const double UsualRange = 60 / 1.8;
+    private const double LeastStretch = 0.00125;
+
+    private const string Source =
+        "patch of 2-1/2 ft by 2-1/2 ft: ASCE 7-16 4.4 (from memory); least wind 16 psf at strength level: ASCE 7-16 29.7 (from memory); "
+            + "stretch of steel-cored wire rope from 0.125 %: docs/sources.md; edge and temperatures: own figures";
+
+    /// <summary>What it compares.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "mild-inputs",
+        "Inputs milder than usual",
+        "Counts the values that ask less of the bridge than usual, none may be: the point load's resultant further than 6 in (150 mm) from "
+            + "the guard, or its patch larger than 30 in (760 mm); wind across below 9.6 psf (0.46 kPa); temperatures less than 60 °F "
+            + "(33 °C) apart; a wire rope that stretches by less than 0.125 % for good; an efficiency of the ropes' ends "
+            + "without its source. Every check that reads such a value is only as sure as the value.",
+        Source,
+        [CheckStatus.Pass, CheckStatus.Warn]);
+
+    /// <summary>A look where there is any.</summary>
+    public static CheckResult Check(CheckContext context)
+    {
+        var mild = Mild(context.Parameters, context.Words()).ToList();
+        return new CheckResult(
+            Declared.Id, Declared.Title, mild.Count > 0 ? CheckStatus.Warn : CheckStatus.Pass, mild.Count, 0, "count", null, Source,
+            mild.Count > 0 ? string.Join("; ", mild) : "none of point load, wind, temperatures, stretch and ends is milder than usual");
+    }
+
+    private static IEnumerable<string> Mild(BridgeParameters of, CheckWords words)
+    {
+        var (loads, ropes, temperatures) = (of.Loads, of.Ropes, of.Site.Temperatures);
+        if (loads.PointEdge > UsualEdge + Tolerances.RoundOff)
+        {
+            yield return $"loads.point.edge {words.Length(loads.PointEdge)}: people lean on the guard; usual {words.Length(UsualEdge)}";
+        }
+
+        if (loads.PointPatch > UsualPatch + Tolerances.RoundOff)
+        {
+            yield return $"loads.point.patch {words.Length(loads.PointPatch)}: so wide it hardly bends a board; usual at most "
+                + words.Length(UsualPatch);
+        }
+
+        if (loads.Wind < LeastWind * (1 - Tolerances.SameLimit))
+        {
+            yield return $"loads.wind.pressure {words.Pressure(loads.Wind)}: below the least wind that a structure is designed for, "
+                + words.Pressure(LeastWind);
+        }
+
+        if (temperatures.Max() - temperatures.Min() < UsualRange - Tolerances.RoundOff)
+        {
+            yield return $"site.temperatures {Range(of.Units, temperatures.Max() - temperatures.Min())} apart: steel in the sun and in a "
+                + $"winter night lies at least {Range(of.Units, UsualRange)} apart nearly everywhere";
+        }
+
+        if (ropes.Stretch is { } stretch && ropes.Rope.Kind == RopeKind.WireRope && stretch.High < LeastStretch * (1 - Tolerances.SameLimit))
+        {
+            yield return $"ropes.stretch up to {CheckWords.Share(stretch.High)}: wire rope that was not stretched beforehand gives at "
+                + $"least {CheckWords.Share(LeastStretch)}";
+        }
+
+        if (ropes.TerminationEfficiency is { } efficiency && ropes.TerminationSource is null)
+        {
+            yield return $"ropes.termination.efficiency {CheckWords.Share(efficiency)} without a source";
+        }
+    }
+
+    private static string Range(UnitSystem units, double kelvin) =>
+        units == UnitSystem.Metric ? $"{CheckWords.Plain(kelvin)} °C" : $"{CheckWords.Plain(kelvin * 1.8)} °F";
+}
