@@ -20,6 +20,11 @@ internal static class CheckText
             HoistingText.Write(output, model);
             MarkText.Write(output, model);
             output.WriteLine(Summary(model));
+            if (Verdict.RollText(model.Ropework) is { Length: > 0 } over)
+            {
+                Columns.Wrapped(output, $"NOT UPRIGHT: {over}.", "", "  ");
+            }
+
             if (Verdict.WindText(model.Wind, model.Parameters.Units) is { Length: > 0 } wind)
             {
                 Columns.Wrapped(output, $"WIND ACROSS IT: {wind}.", "", "  ");

@@ -27,14 +27,11 @@ internal static class CaseText
             $"WORST CASES, of {model.Cases.Length} solved; report.json has all of them"));
         foreach (var (response, id) in model.Ropework.Governs())
         {
-            Columns.Row(output, response, $"{id}: {Title(model, id)}");
+            Columns.Row(output, response, $"{id}: {model.Ropework.TitleOf(id)}");
         }
 
         output.WriteLine();
     }
-
-    private static string Title(BridgeModel model, string id) =>
-        model.Cases.First(c => string.Equals(c.Id, id, StringComparison.Ordinal)).Title;
 
     private static bool Ground(BridgeModel model) => model.Cases.Any(c => c.OverGround is not null);
 

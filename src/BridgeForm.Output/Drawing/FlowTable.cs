@@ -20,6 +20,9 @@ internal sealed record FlowRow(ImmutableArray<string> Entries, bool Strong = fal
 internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowColumn> Columns, ImmutableArray<FlowRow> Rows)
 {
     private const double Pad = 0.0013;
+
+    /// <summary>A column so wide can be narrower, metres.</summary>
+    private const double Wide = 0.03;
     private const double TextHeight = PageText.Small;
 
     /// <summary>Notes of narrow tables are wrapped no narrower than this, metres.</summary>
@@ -33,6 +36,41 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
             Rows.Select(r => PageText.Width(r.Entries[i], TextHeight, r.Strong))
                 .Append(PageText.Width(c.Head, TextHeight, bold: true)).Max() + (2 * Pad))),
     ];
+
+    /// <summary>
+    /// The same table for a page: wide columns give way, each by the same share, and their entries break into more lines; a row that is
+    /// higher than the page is set as several.
+    /// </summary>
+    /// <param name="width">Of the page, metres.</param>
+    /// <param name="height">Of the page, metres.</param>
+    public FlowTable Within(double width, double height)
+    {
+        var narrow = NoWider(width);
+        var widths = narrow.Widths();
+        var lines = (int)((height - narrow.HeadHeight(widths) - RowPitch - Tolerances.ColumnWidth) / PageText.HeightOf(1, TextHeight));
+        return lines > 0 && narrow.Rows.Any(r => Lines(r.Entries, widths, r.Strong).Any(e => e.Length > lines))
+            ? narrow with { Rows = [.. narrow.Rows.SelectMany(r => Parts(r, widths, lines))] }
+            : narrow;
+    }
+
+    private static IEnumerable<FlowRow> Parts(FlowRow row, ImmutableArray<double> widths, int lines)
+    {
+        var entries = Lines(row.Entries, widths, row.Strong).ToList();
+        for (var from = 0; from < Math.Max(1, entries.Max(e => e.Length)); from += lines)
+        {
+            yield return row with { Entries = [.. entries.Select(e => string.Join(' ', e.Skip(from).Take(lines)))] };
+        }
+    }
+
+    private FlowTable NoWider(double room)
+    {
+        var widths = Widths();
+        var wide = widths.Where(w => w >= Wide).Sum();
+        var share = (room - (widths.Sum() - wide)) / wide;
+        return widths.Sum() <= room || !(share > 0)
+            ? this
+            : this with { Columns = [.. Columns.Select((c, i) => widths[i] >= Wide ? c with { Limit = widths[i] * share } : c)] };
+    }
 
     /// <summary>Sets as many rows from <paramref name="first"/> on as fit between two heights, with heading and head.</summary>
     /// <returns>The first row that did not fit, and where the next thing may begin.</returns>
@@ -70,9 +108,12 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
     public double Least()
     {
         var widths = Widths();
-        var head = HeadingHeight(Math.Max(widths.Sum(), LeastNote), 0) + RowHeight([.. Columns.Select(c => c.Head)], widths, bold: true);
-        return head + Rows.Select(r => RowHeight(r.Entries, widths, r.Strong)).Append(2 * RowPitch).Max() + Tolerances.ColumnWidth;
+        return HeadHeight(widths)
+            + Rows.Select(r => RowHeight(r.Entries, widths, r.Strong)).Append(2 * RowPitch).Max() + Tolerances.ColumnWidth;
     }
+
+    private double HeadHeight(ImmutableArray<double> widths) =>
+        HeadingHeight(Math.Max(widths.Sum(), LeastNote), 0) + RowHeight([.. Columns.Select(c => c.Head)], widths, bold: true);
 
     private static double RowPitch => (PageText.Pitch * TextHeight) + (2 * Pad / 3);
 
@@ -129,14 +170,9 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
         }
     }
 
-    private static double RowHeight(ImmutableArray<string> entries, ImmutableArray<double> widths, bool bold)
-    {
-        var lines = 1;
-        for (var i = 0; i < entries.Length; i++)
-        {
-            lines = Math.Max(lines, PageText.Wrapped(entries[i], widths[i] - (2 * Pad) + Tolerances.ColumnWidth, TextHeight, bold).Length);
-        }
+    private static IEnumerable<ImmutableArray<string>> Lines(ImmutableArray<string> entries, ImmutableArray<double> widths, bool bold) =>
+        entries.Select((e, i) => PageText.Wrapped(e, widths[i] - (2 * Pad) + Tolerances.ColumnWidth, TextHeight, bold));
 
-        return PageText.HeightOf(lines, TextHeight) + (2 * Pad / 3);
-    }
+    private static double RowHeight(ImmutableArray<string> entries, ImmutableArray<double> widths, bool bold) =>
+        PageText.HeightOf(Math.Max(1, Lines(entries, widths, bold).Max(l => l.Length)), TextHeight) + (2 * Pad / 3);
 }

@@ -1,3 +1,5 @@
+using BridgeForm.Quantities;
+
 namespace BridgeForm.Output.Drawing;
 
 /// <summary>Sets tables one after the other: down the page, then in a next column where there is room, then on a next page.</summary>
@@ -30,7 +32,13 @@ internal sealed class TableFlow(SheetBox body)
             NewPage();
         }
 
+        table = table.Within(body.MaxX - body.MinX, (_pages.Count > 0 ? _start : body.MaxY) - body.MinY);
         var width = table.Widths().Sum();
+        if (width > body.MaxX - body.MinX + Tolerances.ColumnWidth)
+        {
+            throw new InvalidOperationException("A table is wider than a page.");
+        }
+
         var height = table.Height();
         if (_top < _start && height > _top - body.MinY && height <= _start - body.MinY)
         {
@@ -39,8 +47,8 @@ internal sealed class TableFlow(SheetBox body)
 
         for (var next = 0; next < table.Rows.Length;)
         {
-            var fits = _x + width <= body.MaxX;
-            var before = next;
+            var fits = _x + width <= body.MaxX + Tolerances.ColumnWidth;
+            var (before, from) = (next, _top);
             if (fits)
             {
                 (next, _top) = table.Set(_pages[^1], _x, _top, body.MinY, next);
@@ -49,7 +57,7 @@ internal sealed class TableFlow(SheetBox body)
 
             if (next < table.Rows.Length)
             {
-                NextColumn(width, fits && next == before && _top >= _start && _x <= body.MinX);
+                NextColumn(width, fits && next == before && from >= _start && _x <= body.MinX);
             }
         }
     }
@@ -65,7 +73,7 @@ internal sealed class TableFlow(SheetBox body)
 
         _x += _columnWidth + Between;
         (_top, _columnWidth) = (_start, 0);
-        if (_x + width > body.MaxX)
+        if (_x + width > body.MaxX + Tolerances.ColumnWidth)
         {
             NewPage();
         }

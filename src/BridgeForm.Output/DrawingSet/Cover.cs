@@ -97,6 +97,11 @@ internal static class Cover
             yield return ("Largest pull of all", $"{words.Force(pull)}, one rope: backstays and new rope set short for its stretch in it");
         }
 
+        if (Checks.Verdict.RollText(model.Ropework) is { Length: > 0 } over)
+        {
+            yield return ("Not upright", over);
+        }
+
         if (Checks.Verdict.WindText(model.Wind, p.Units) is { Length: > 0 } wind)
         {
             yield return ("Wind across it", wind);

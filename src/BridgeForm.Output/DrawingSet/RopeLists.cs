@@ -176,13 +176,12 @@ internal static class RopeForces
     public static FlowTable Worst(DrawingContext context)
     {
         var model = context.Model;
-        string Title(string id) => model.Cases.First(c => string.Equals(c.Id, id, StringComparison.Ordinal)).Title;
         return new FlowTable(
             "Worst cases",
             FormattableString.Invariant($"Of {model.Cases.Length} load cases solved; report.json has all of them. Live load lies where it ")
                 + "is worst for each, by lines of influence; each of these is solved as any other.",
             [new("For"), new("Case"), new("What it is", 0.120)],
-            [.. model.Ropework.Governs().Select(g => new FlowRow([g.Response, g.Case, Title(g.Case)]))]);
+            [.. model.Ropework.Governs().Select(g => new FlowRow([g.Response, g.Case, model.Ropework.TitleOf(g.Case)]))]);
     }
 
     /// <summary>The hardest pull of one rope on each support, with what its backstay adds.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Checks;
 using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Quantities;
@@ -123,7 +124,7 @@ public static class HoistingSheet
 
 /// <summary>
 /// <c>keepers.csv</c>: what every frame's keeper must hold along one rope, the more heavily loaded one, in every load case;
-/// friction not counted.
+/// friction not counted. Beside it what any keeper must hold the base down with, by the checks that ask for it.
 /// </summary>
 public static class KeeperTable
 {
@@ -131,7 +132,10 @@ public static class KeeperTable
     [
         "Case", "Frame", "Slope (deg)", "Load of the frame", "Load of the frame (N)", "Load x sine of slope", "Load x sine of slope (N)",
         "Difference of tensions", "Difference of tensions (N)", "Keeper must hold", "Keeper must hold (N)", "Worst case of this frame",
+        "Hold the base down besides", "Hold the base down besides (N)", "Asked by",
     ];
+
+    private static readonly string[] s_down = ["keeper-uplift-load", "keeper-uplift-guard", "keeper-uplift-wind", "wind-keeper"];
 
     /// <summary>The table as text, case by case, frames from A to B. Tensions: B side less A side.</summary>
     public static string Csv(BridgeModel model)
@@ -139,12 +143,18 @@ public static class KeeperTable
         var words = new QuantityText(model.Parameters.Units);
         ImmutableArray<string> names = [.. model.Frames.Select(f => f.Name)];
         var worst = model.Ropework.Keepers.ToDictionary(k => k.Frame, k => k.Case, StringComparer.Ordinal);
+        var down = Ties.FirstLargest(model.Checks.Where(c => s_down.Contains(c.Id, StringComparer.Ordinal)), Down);
+        IReadOnlyList<string> besides = down is null ? ["", "", ""]
+            : double.IsFinite(Down(down)) ? [.. Both(Down(down), words), down.Id] : ["no end", "", down.Id];
         return CsvText.Write(
             Head,
             model.Cases
                 .SelectMany(c => KeeperForce.In(c, names).Where(k => !LoadCaseIds.IsPoint(c.Id) || IsWorst(k, worst)))
-                .Select(k => Row(k, worst, words)));
+                .Select(k => (IReadOnlyList<string>)[.. Row(k, worst, words), .. besides]));
     }
+
+    // What fails here has no equilibrium: no keeper holds it.
+    private static double Down(CheckResult check) => check.Status == CheckStatus.Fail ? double.PositiveInfinity : check.Demand;
 
     private static IReadOnlyList<string> Row(KeeperForce force, IReadOnlyDictionary<string, string> worst, QuantityText words) =>
     [

@@ -135,6 +135,9 @@ public static class RatioText
     private const int MoreDecimals = 4;
     private const double JustAbove = 1.0001;
 
+    // Beyond all sense: something in the file is wrong, and the figure itself tells nothing.
+    private const double MostShown = 9999;
+
     /// <summary>
     /// Two decimals; four, rounded up, where a ratio above 1 would read 1.00, so that no check seems to fail at its limit. Empty
     /// when nothing is compared, words when there was nothing to compare with.
@@ -144,6 +147,11 @@ public static class RatioText
         if (check.Ratio is not { } ratio)
         {
             return check.HasNoCapacity ? "no capacity" : "";
+        }
+
+        if (ratio > MostShown)
+        {
+            return "> 9999";
         }
 
         return ratio > 1 && Rounding.ToDecimals(ratio, Decimals) <= 1

@@ -9,6 +9,9 @@ internal static class StockLengthCheck
 {
     private const string Source = "BridgeForm's own rule: a piece is cut from one board (docs/shop.md)";
 
+    // The longest of them: whoever has boards for these has boards for the others.
+    private const int MostNamed = 20;
+
     /// <summary>The check.</summary>
     public static DeclaredCheck Declared { get; } = new(
         "stock-length",
@@ -17,7 +20,7 @@ internal static class StockLengthCheck
         Source,
         [CheckStatus.Pass, CheckStatus.Fail]);
 
-    /// <summary>Fails when a piece is longer than the longest board of its stock, less the trim; names each such piece.</summary>
+    /// <summary>Fails when a piece is longer than the longest board of its stock, less the trim; names the longest of these.</summary>
     public static CheckResult Check(CheckContext context)
     {
         var (pieces, parameters) = (context.Pieces, context.Parameters);
@@ -45,12 +48,13 @@ internal static class StockLengthCheck
     private static CheckResult Fails(List<(Piece Piece, Offer Offer)> tooLong, QuantityText words)
     {
         var (worst, longest) = (tooLong[0].Piece.BlankLength, tooLong[0].Offer.Longest);
-        var named = tooLong.Select(b =>
+        var named = tooLong.Take(MostNamed).Select(b =>
             $"{b.Piece.Mark} ({b.Piece.Occurrences.Length} off) needs {words.Length(b.Piece.BlankLength)}, the longest board gives "
                 + $"{words.Length(b.Offer.Longest)}");
         return new CheckResult(
             Declared.Id, Declared.Title, CheckStatus.Fail, worst, longest, "m",
             longest > 0 ? worst / longest : null, Source,
-            string.Join("; ", named) + ": add longer boards to the stock's lengths, or shorten the piece; they are in no stock plan");
+            string.Join("; ", named)
+                + (tooLong.Count > MostNamed ? FormattableString.Invariant($"; and {tooLong.Count - MostNamed} more marks") : "") + ": add longer boards to the stock's lengths, or shorten the piece; they are in no stock plan");
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Loads;
 using BridgeForm.Quantities;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Checks;
 
@@ -49,6 +50,20 @@ public static class Verdict
                     + "it; side stays are for a licensed engineer (wind-swing)",
             _ => "no equilibrium was found, not even in the calm; for a licensed engineer (wind-swing)",
         };
+    }
+
+    /// <summary>
+    /// In how many load cases the section rolls over, in one sentence that comes before all others, without a capital and a stop; empty
+    /// where it stands in all of them.
+    /// </summary>
+    public static string RollText(RopeWork ropework)
+    {
+        var over = ropework.Toppled.Select(c => c.Id).ToList();
+        return over.Count == 0
+            ? ""
+            : FormattableString.Invariant($"it rolls over in {over.Count} of {ropework.Cases.Length} load cases, ")
+                + (over.Contains(LoadCaseIds.Dead) ? "the empty bridge among them" : $"{over[0]} the first")
+                + ": it must not be built so (roll)";
     }
 
     private static string Listed(string before, ImmutableArray<string> names) =>

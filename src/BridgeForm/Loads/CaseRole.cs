@@ -18,18 +18,21 @@ public sealed record CaseRole(string Response, string Case)
             Role("tension", work.Governing?.Id),
             .. work.Supports.Select(s => Role("pull at " + s.Support, s.Case)),
             Role("fall of a frame", Ties.FirstLargest(work.Falls(), f => f.Down)?.Case),
-            Role("cross slope", Worst(decked, c => c.CrossSlope)),
+            Role("cross slope", Worst(decked, c => c.RollsOver ? Over : c.CrossSlope)),
             Role("slope of the deck", Worst(decked, c => c.SteepestDeck)),
             Role("load on one base", Worst(decked, c => c.Pair?.Loads.Weights.Max())),
             Role("room over ground", Worst(decked, c => -c.OverGround)),
             Role("room over water", Worst(decked, c => -c.OverWater)),
-            Role("share on one rope", Worst(decked, c => c.LargestShare)),
+            Role("share on one rope", Worst(decked, c => c.RollsOver ? Over : c.LargestShare)),
             Role("uplift", Ties.FirstLargest(work.Lifts.Where(l => l.Force is null or > 0), l => l.Force ?? double.PositiveInfinity)?.Case),
             Role("keeper along rope", Ties.FirstLargest(work.Keepers, k => k.Needed)?.Case),
             Role("roll", RollState.Least(work.Roll)?.Case),
         ];
         return [.. all.OfType<CaseRole>()];
     }
+
+    // What rolls over tilts further than anything that stands.
+    private const double Over = double.MaxValue;
 
     private static CaseRole? Role(string response, string? id) => id is null ? null : new CaseRole(response, id);
 

@@ -21,7 +21,7 @@ internal static class GrownCases
     public static ImmutableArray<LoadCaseResult> Solve(
         BridgeParameters parameters, LoadCaseInput input, ImmutableArray<LoadCaseResult> cases, CancellationToken token)
     {
-        if (StretchRange.Of(parameters.Ropes).Range?.High is not { } stretch || !(stretch > 0))
+        if (!(Input(parameters, input).Stretch > 0))
         {
             return [];
         }
@@ -29,8 +29,12 @@ internal static class GrownCases
         var standing = cases.Where(c => c is { Shape: not null, RollsOver: false, Loading: not null, Pair.Loads.IsEven: false }).ToList();
         var worst = Most(standing, c => c.CrossSlope ?? 0).Concat(Most(standing, c => c.SteepestDeck)).Distinct();
         var loadings = worst.Select(c => c.Loading! with { Temperature = input.Hottest });
-        return [.. LoadCases.Solved(input with { Stretch = stretch }, loadings, token).Select(c => CaseSurroundings.Look(parameters, c))];
+        return [.. LoadCases.Solved(Input(parameters, input), loadings, token).Select(c => CaseSurroundings.Look(parameters, c))];
     }
+
+    /// <summary>The same bridge on ropes that have grown so; as marked where their stretch is not known.</summary>
+    public static LoadCaseInput Input(BridgeParameters parameters, LoadCaseInput input) =>
+        input with { Stretch = StretchRange.Of(parameters.Ropes).Range?.High ?? 0 };
 
     private static List<LoadCaseResult> Most(IEnumerable<LoadCaseResult> of, Func<LoadCaseResult, double> figure)
     {

@@ -13,6 +13,9 @@ namespace BridgeForm.Loads;
 /// </param>
 public sealed record Lift(string Case, string Frame, double? Force)
 {
+    /// <summary>On ropes grown by the high end of their stretch with nothing taken up, hottest, instead of as marked.</summary>
+    public bool IsGrown { get; init; }
+
     // A load whose share of one rope stays below this in the case itself leaves the other rope loaded also when the bridge is
     // lighter: its tilt would have to grow by a tenth of the spacing over the height.
     private const double NearlyAll = 0.9;

@@ -75,6 +75,15 @@ public sealed record RopeWork
     /// <summary>What is asked, each with its worst case.</summary>
     public ImmutableArray<CaseRole> Governs() => CaseRole.Find(this);
 
+    /// <summary>Cases in which the section rolls over.</summary>
+    public IEnumerable<LoadCaseResult> Toppled => Cases.Where(c => c.RollsOver);
+
+    /// <summary>What a case is, in a person's words, and that it rolls over where it does.</summary>
+    /// <param name="id">Id of a case.</param>
+    public string TitleOf(string id) => Cases.First(c => string.Equals(c.Id, id, StringComparison.Ordinal)) is var found && found.RollsOver
+        ? found.Title + "; it rolls over"
+        : found.Title;
+
     /// <summary>How far each frame falls at the most.</summary>
     public ImmutableArray<FrameFall> Falls() => FrameFall.Find(Cases, [.. Marks.Select(m => m.Frame)]);
 
@@ -109,10 +118,11 @@ public sealed record RopeWork
         var marks = RopeMarks.Place(design, names, parameters.Ropes.MarkingTension);
         var cut = RopeCut.Measure(parameters, design);
         var moved = SupportMove.TryFallOfMiddle(design, input.Backstays, SupportMove.Standard, out var fall, out var failure);
+        var grown = GrownCases.Solve(parameters, input, cases, token);
         return new RopeWork
         {
             Cases = cases,
-            Grown = GrownCases.Solve(parameters, input, cases, token),
+            Grown = grown,
             Standing = input.Standing,
             Hoisting = Loads.Hoisting.Solve(
                 design, input.FrameLoads, site.ReferenceTemperature, site.Temperatures, input.Backstays, token: token),
@@ -124,7 +134,11 @@ public sealed record RopeWork
             MidSpanDropWhenSupportMoves = moved ? fall : null,
             SupportMoveFailure = failure,
             Roll = RollState.Find(input, cases, StretchRange.Of(parameters.Ropes).Range?.High, token),
-            Lifts = Lift.Find(input, cases, names, token),
+            Lifts =
+            [
+                .. Lift.Find(input, cases, names, token),
+                .. Lift.Find(GrownCases.Input(parameters, input), grown, names, token).Select(l => l with { IsGrown = true }),
+            ],
             Points = LoadCases.Bounds(input, cases),
             Setting = RopeSetting.Find(input, cases),
             Modes = ModesOf(input, cases, token),

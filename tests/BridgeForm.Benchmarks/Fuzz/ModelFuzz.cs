@@ -23,6 +23,8 @@ internal sealed class ModelFuzz(string name, Func<int, string> project, Func<int
     private const double ModelAtP99 = 0.5;
     private const double ModelAtMost = 5;
     private const int CasesALine = 500;
+    private const int LongRun = 1000;
+    private const int Warming = 150;
     private const int Slowest = 20;
 
     private readonly List<(int Bays, double Cost, int Seed)> _costs = [];
@@ -50,7 +52,7 @@ internal sealed class ModelFuzz(string name, Func<int, string> project, Func<int
             return 0;
         }
 
-        ModelCase.Of(project(0), written: true); // the first one compiles
+        WarmUp(run);
         foreach (var seed in run.Seeds())
         {
             Take(seed, ModelCase.Of(project(seed), written(seed)));
@@ -61,6 +63,16 @@ internal sealed class ModelFuzz(string name, Func<int, string> project, Func<int
         }
 
         return Summed(run);
+    }
+
+    // The first bridges of a process also compile the program; of a long run they are others than those measured.
+    private void WarmUp(FuzzRun run)
+    {
+        ModelCase.Of(project(0), written: true);
+        for (var k = 1; k <= ((run.Count ?? 0) >= LongRun ? Warming : 0); k++)
+        {
+            ModelCase.Of(project(int.MaxValue - k), written: k % OneInWritten == 0);
+        }
     }
 
     private void Take(int seed, ModelCase done)

@@ -27,7 +27,7 @@ internal static class ReportNulls
         ".wind.states[].side_force", ".wind.states[].sideways", ".wind.states[].roll_deg", ".wind.states[].roll_frame",
         ".wind.states[].keeper_lift", ".wind.states[].keeper_frame", ".wind.states[].max_tension",
         ".point_loads[].cross_slope_at_most_deg", ".point_loads[].share_at_most",
-        ".pieces[].holes[].depth", ".stock[].cost", ".stock[].router_file",
+        ".ropes.stretch[].sag", ".ropes.stretch[].move_down_mid", ".pieces[].holes[].depth", ".stock[].cost", ".stock[].router_file",
         ".stock[].not_routable", ".hardware[].quantity",
     };
 

@@ -111,6 +111,8 @@ public sealed class VerdictTests
     [InlineData(0.996, CheckStatus.Pass, "1.00")]
     [InlineData(0.0, CheckStatus.Pass, "0.00")]
     [InlineData(3.11, CheckStatus.Warn, "3.11")]
+    [InlineData(9999.0, CheckStatus.Fail, "9999.00")]
+    [InlineData(9999.01, CheckStatus.Fail, "> 9999")]
     public void No_ratio_reads_as_the_other_verdict(double ratio, CheckStatus status, string expected) =>
         Assert.Equal(expected, RatioText.Of(new CheckResult("an-id", "A check", status, ratio, 1, "1", ratio, "a source", "")));
 

@@ -44,8 +44,16 @@ public sealed class CheckTests : IDisposable
         var file = _run.Write("narrow.yaml", Bridges.Garden.Replace("spacing: 46 in", "spacing: 12 in", StringComparison.Ordinal));
         var (code, output, _) = CommandRun.Run("check", file, "--json", _run.Path("report.json"));
         Assert.Equal(1, code);
+        var flat = string.Join(' ', output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         Assert.Matches(@"live-full .* rolls over\r?\n", output);
         Assert.Contains("It rolls over in", output, StringComparison.Ordinal);
+
+        // Said before anything else that fails, in the table of the worst cases, and no walker's comfort is promised.
+        Assert.Matches(@"NOT UPRIGHT: it rolls over in (\d+) of \d+ load cases, the empty bridge among them", flat);
+        Assert.True(output.IndexOf("NOT UPRIGHT", StringComparison.Ordinal) < output.IndexOf("FAILS  ", StringComparison.Ordinal));
+        Assert.Matches(@"cross slope +dead: .*; it rolls over\r?\n", output);
+        Assert.Contains("no comfort is told of it", flat, StringComparison.Ordinal);
+        Assert.DoesNotContain("comfort class", flat, StringComparison.Ordinal);
         using var report = JsonDocument.Parse(File.ReadAllBytes(_run.Path("report.json")));
         var full = report.RootElement.GetProperty("cases").EnumerateArray().Single(c => c.GetProperty("id").GetString() == "live-full");
         Assert.Equal(JsonValueKind.Null, full.GetProperty("cross_slope_deg").ValueKind);

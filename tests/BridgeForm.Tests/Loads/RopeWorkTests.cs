@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Checks;
 using BridgeForm.Loads;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
@@ -154,7 +155,21 @@ public sealed class RopeWorkTests
         // One row of heads before, the caution after.
         var told = all.Count(k => !LoadCaseIds.IsPoint(k.Case) || Work.Keepers.Any(w => w.Frame == k.Frame && w.Case == k.Case));
         Assert.Equal(told + 2, lines.Length);
-        Assert.Equal(names.Length - 2, lines.Count(l => l.TrimEnd().EndsWith(",yes", StringComparison.Ordinal)));
+        Assert.Equal(names.Length - 2, lines.Count(l => l.Contains(",yes,", StringComparison.Ordinal)));
+
+        // The check that asks for most of what holds a base down, in every row.
+        var down = Garden.Checks.Where(c => c.Id.StartsWith("keeper-uplift", StringComparison.Ordinal) || c.Id == "wind-keeper").ToList();
+        Assert.True(down.Count >= 3 && down.TrueForAll(c => c.Status != CheckStatus.Fail));
+        var most = down.MaxBy(c => c.Demand)!;
+        var asked = FormattableString.Invariant($",{most.Demand:0.0},{most.Id}");
+        Assert.Equal(told, lines.Count(l => l.TrimEnd().EndsWith(asked, StringComparison.Ordinal)));
+
+        // What rolls over is held down by nothing.
+        var over = Garden with
+        {
+            Checks = [.. Garden.Checks.Select(c => c.Id == "keeper-uplift-load" ? c with { Status = CheckStatus.Fail } : c)],
+        };
+        Assert.Contains(",no end,,keeper-uplift-load", BridgeForm.Output.Tables.KeeperTable.Csv(over), StringComparison.Ordinal);
     }
 
     /// <summary>

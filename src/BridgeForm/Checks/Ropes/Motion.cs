@@ -110,7 +110,9 @@ internal static class MotionCheck
         var people = context.Words();
         var text = string.Join("; ", modes.Select(m =>
             $"{Name(m)} (H {people.Force(m.Horizontal)}, m {people.MassPerLength(m.MassPerLength)}): {words(m)}"));
-        var walker = string.Join("; ", modes.Select(m => $"{Name(m)}: {way.Words(m)}"));
+        var over = context.Ropework.Toppled.Select(c => c.Id).ToList();
+        var walker = string.Join("; ", modes.Select(
+            m => $"{Name(m)}: {(over.Contains(m.Case) ? "it rolls over, and no comfort is told of it" : way.Words(m))}"));
         return Outcome.AtLeast(
             check, modes.Min(slowest), limit, "Hz", source,
             $"{text}. {Sentence(modes.Min(slowest), limit, meaning)} Critical range {way.Range}. One walker, {walker}. A look, no promise.",

@@ -1,3 +1,5 @@
+using BridgeForm.Loads;
+using BridgeForm.Project;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks.Ropes;
@@ -66,7 +68,8 @@ internal static class KeeperUpliftLoad
         "keeper-uplift-load",
         "Keeper: base lifted off a rope by people on the other side",
         "Largest load upward at any frame of any case, solved with 0.6 of the bridge's own weight at the light end of its wood's "
-            + "densities. Only stated: what a keeper holds is not known here.",
+            + "densities, ropes as marked, and in the cases that tilt it most also grown by the high end of their stretch with nothing "
+            + "taken up, hottest. Only stated: what a keeper holds is not known here.",
         Source,
         [CheckStatus.Engineer, CheckStatus.Fail]);
 
@@ -79,17 +82,21 @@ internal static class KeeperUpliftLoad
         {
             return new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Fail, 0, null, "N", null, Source,
-                $"with 0.6 of its own weight it rolls over in case {over.Case}, or has no shape: what keepers must hold has no end");
+                $"with 0.6 of its own weight it rolls over in case {over.Case}{When(over)}, or has no shape: what keepers must hold has no end");
         }
 
         var worst = Ties.FirstLargest(lifts, l => l.Force ?? 0);
         return Outcome.ForEngineer(
             Declared, worst?.Force ?? 0, "N", Source,
             worst is { Force: > 0 }
-                ? $"{words.Force(worst.Force.Value)} upward at frame {worst.Frame} in case {worst.Case}: each keeper there must hold it "
+                ? $"{words.Force(worst.Force.Value)} upward at frame {worst.Frame} in case {worst.Case}{When(worst)}: each keeper there must hold it "
                     + "down, besides keeper-uplift-guard and keeper-uplift-wind"
-                : "no case lifts a frame off a rope as marked, also with 0.6 of the bridge's own weight; ropes that have stretched and "
-                    + "were not taken up are not looked at here; a push on the guard and wind are looked at "
-                    + "by keeper-uplift-guard and keeper-uplift-wind");
+                : "no case lifts a frame off a rope, also with 0.6 of the bridge's own weight"
+                    + (StretchRange.Of(context.Parameters.Ropes).Range is null
+                        ? "; ropes as marked: how far they stretch is not known (ropes.stretch)"
+                        : ", nor in those that tilt it most with the rope stretched, nothing taken up")
+                    + "; a push on the guard and wind are looked at by keeper-uplift-guard and keeper-uplift-wind");
     }
+
+    private static string When(Lift lift) => lift.IsGrown ? " with the rope stretched, nothing taken up, hottest" : "";
 }

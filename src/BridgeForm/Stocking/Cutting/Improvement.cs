@@ -7,6 +7,9 @@ namespace BridgeForm.Stocking.Cutting;
 internal static class Improvement
 {
     private const int Rounds = 40;
+
+    // After so many in vain one after another the rest find nothing either, nearly always.
+    private const int MostInVain = 16;
     private const int Budget = 500;
     private const int FewestBoards = 3;
     private const int MostBoards = 9;
@@ -15,13 +18,15 @@ internal static class Improvement
     public static CuttingPlan Improve(
         CuttingProblem problem, CuttingPlan plan, double[] values, double target, CancellationToken token = default)
     {
-        for (var round = 0; round < Rounds && plan.Cost > target * (1 + Tolerances.SameCost); round++)
+        var vain = 0;
+        for (var round = 0; round < Rounds && vain < MostInVain && plan.Cost > target * (1 + Tolerances.SameCost); round++)
         {
             token.ThrowIfCancellationRequested();
             var chosen = Chosen(problem, plan, values, round);
+            vain++;
             if (Better(problem, plan, chosen, values) is { } better)
             {
-                plan = better;
+                (plan, vain) = (better, 0);
             }
         }
 

@@ -208,6 +208,24 @@ public class RollTests
         }
 
         Assert.True(Contexts.Check(context, "roll").Demand < 1);
+        var toppled = context.Cases.Count(c => c.CrossSlope is null);
+        Assert.InRange(toppled, context.Cases.Length - 1, context.Cases.Length);
+        Assert.StartsWith(
+            FormattableString.Invariant($"it rolls over in {toppled} of {context.Cases.Length} load cases, the empty"),
+            Verdict.RollText(context.Ropework), StringComparison.Ordinal);
+        Assert.Contains("dead: ", $"{context.Ropework.Governs().Single(g => g.Response == "cross slope").Case}: ", StringComparison.Ordinal);
+
+        // A single case that does is named, and is the worst for tilt and share, though others tilt.
+        var good = Apart(46).Ropework;
+        Assert.Equal("", Verdict.RollText(good));
+        var one = good with { Cases = [.. good.Cases.Select(c => c.Id == "live-half-b" ? c with { RollsOver = true } : c)] };
+        Assert.StartsWith(
+            FormattableString.Invariant($"it rolls over in 1 of {good.Cases.Length} load cases, live-half-b the first"),
+            Verdict.RollText(one), StringComparison.Ordinal);
+        Assert.All(
+            one.Governs().Where(g => g.Response is "cross slope" or "share on one rope"), g => Assert.Equal("live-half-b", g.Case));
+        Assert.EndsWith("; it rolls over", one.TitleOf("live-half-b"), StringComparison.Ordinal);
+        Assert.DoesNotContain("rolls over", one.TitleOf("live-half-a"), StringComparison.Ordinal);
 
         // Nor is the new rope, flatter and set short for its stretch, said to be solved.
         Assert.Contains("of stretch: dead: it rolls over", Contexts.Check(context, "cases-solved").Detail, StringComparison.Ordinal);
