@@ -51,10 +51,11 @@ internal static class StockLengthCheck
         var named = tooLong.Take(MostNamed).Select(b =>
             $"{b.Piece.Mark} ({b.Piece.Occurrences.Length} off) needs {words.Length(b.Piece.BlankLength)}, the longest board gives "
                 + $"{words.Length(b.Offer.Longest)}");
+        var more = tooLong.Count > MostNamed ? FormattableString.Invariant($"; and {tooLong.Count - MostNamed} more marks") : "";
         return new CheckResult(
             Declared.Id, Declared.Title, CheckStatus.Fail, worst, longest, "m",
             longest > 0 ? worst / longest : null, Source,
             string.Join("; ", named)
-                + (tooLong.Count > MostNamed ? FormattableString.Invariant($"; and {tooLong.Count - MostNamed} more marks") : "") + ": add longer boards to the stock's lengths, or shorten the piece; they are in no stock plan");
+                + more + ": add longer boards to the stock's lengths, or shorten the piece; they are in no stock plan");
     }
 }

@@ -21,8 +21,8 @@ internal static class MildInputs
     private const double LeastStretch = 0.00125;
 
     private const string Source =
-        "patch of 2-1/2 ft by 2-1/2 ft: ASCE 7-16 4.4 (from memory); least wind 16 psf at strength level: ASCE 7-16 29.7 (from memory); "
-            + "stretch of steel-cored wire rope from 0.125 %: docs/sources.md; edge and temperatures: own figures";
+        "patch of 2-1/2 ft by 2-1/2 ft: ASCE 7 4.4; least wind 16 psf at strength level: ASCE 7-16 27.1.5, open buildings; stretch of "
+            + "steel-cored wire rope from 0.125 %: docs/sources.md; edge and temperatures: own figures";
 
     /// <summary>What it compares.</summary>
     public static DeclaredCheck Declared { get; } = new(
@@ -70,7 +70,8 @@ internal static class MildInputs
                 + $"winter night lies at least {Range(of.Units, UsualRange)} apart nearly everywhere";
         }
 
-        if (ropes.Stretch is { } stretch && ropes.Rope.Kind == RopeKind.WireRope && stretch.High < LeastStretch * (1 - Tolerances.SameLimit))
+        if (ropes.Stretch is { } stretch && ropes.Rope.Kind == RopeKind.WireRope
+            && stretch.High < LeastStretch * (1 - Tolerances.SameLimit))
         {
             yield return $"ropes.stretch up to {CheckWords.Share(stretch.High)}: wire rope that was not stretched beforehand gives at "
                 + $"least {CheckWords.Share(LeastStretch)}";

@@ -1,6 +1,5 @@
 using BridgeForm.Frames;
 using BridgeForm.Loads;
-using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Ropes;
@@ -13,7 +12,8 @@ namespace BridgeForm.Checks.Ropes;
 /// </summary>
 internal static class JointRoom
 {
-    private const string Source = "geometry: turn of the two chords × height over the ropes; how guards are joined is for a licensed engineer";
+    private const string Source =
+        "geometry: turn of the two chords × height over the ropes; how guards are joined is for a licensed engineer";
 
     /// <summary>What it states.</summary>
     public static DeclaredCheck Declared { get; } = new(
@@ -44,10 +44,10 @@ internal static class JointRoom
             Declared, Math.Max(0, closing.By), "m", Source,
             $"joints of the caps close by up to {words.Length(Math.Max(0, closing.By))} (at {closing.Frame}, case {closing.Case}) and open "
                 + $"by up to {words.Length(Math.Max(0, -opening.By))} (at {opening.Frame}, case {opening.Case}); at the deck's surface "
-                + $"{words.Length(Math.Max(0, near.By))} and {words.Length(Math.Max(0, -far.By))}; rails lie between. The pieces butt tight "
-                + "as cut. Joints that cannot give way so far press: the bridge is stiffer then, and guards, their fasteners and posts carry "
-                + "forces that are not computed here. Either leave the room (each cap and rail fixed at one post, free to slide at the "
-                + "other), or have an engineer design guards that press");
+                + $"{words.Length(Math.Max(0, near.By))} and {words.Length(Math.Max(0, -far.By))}; rails lie between. The pieces butt "
+                + "tight as cut. Joints that cannot give way so far press: the bridge is stiffer then, and guards, their fasteners and "
+                + "posts carry forces that are not computed here. Either leave the room (each cap and rail fixed at one post, free to "
+                + "slide at the other), or have an engineer design guards that press");
     }
 
     /// <summary>A joint's move: metres, positive where it closes.</summary>

@@ -1,5 +1,4 @@
 using BridgeForm.Loads;
-using BridgeForm.Project;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks.Ropes;
@@ -82,14 +81,16 @@ internal static class KeeperUpliftLoad
         {
             return new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Fail, 0, null, "N", null, Source,
-                $"with 0.6 of its own weight it rolls over in case {over.Case}{When(over)}, or has no shape: what keepers must hold has no end");
+                $"with 0.6 of its own weight it rolls over in case {over.Case}{When(over)}, or has no shape: "
+                    + "what keepers must hold has no end");
         }
 
         var worst = Ties.FirstLargest(lifts, l => l.Force ?? 0);
         return Outcome.ForEngineer(
             Declared, worst?.Force ?? 0, "N", Source,
             worst is { Force: > 0 }
-                ? $"{words.Force(worst.Force.Value)} upward at frame {worst.Frame} in case {worst.Case}{When(worst)}: each keeper there must hold it "
+                ? $"{words.Force(worst.Force.Value)} upward at frame {worst.Frame} in case {worst.Case}{When(worst)}: "
+                    + "each keeper there must hold it "
                     + "down, besides keeper-uplift-guard and keeper-uplift-wind"
                 : "no case lifts a frame off a rope, also with 0.6 of the bridge's own weight"
                     + (StretchRange.Of(context.Parameters.Ropes).Range is null

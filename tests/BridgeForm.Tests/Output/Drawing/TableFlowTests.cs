@@ -35,7 +35,8 @@ public sealed class TableFlowTests
         Assert.InRange(flow.Pages.Count, 2, 20);
         var texts = flow.Pages.SelectMany(p => p.Entities).OfType<SheetText>().ToList();
         Assert.Equal(
-            Enumerable.Range(10000, 9000).Select(i => $"{i}"), texts.SelectMany(t => t.Text.Split(' ')).Where(w => w.Length == 5 && w[0] == '1'));
+            Enumerable.Range(10000, 9000).Select(i => $"{i}"),
+            texts.SelectMany(t => t.Text.Split(' ')).Where(w => w.Length == 5 && w[0] == '1'));
         Assert.All(texts, t => Assert.InRange(t.At.Y, s_body.MinY, s_body.MaxY));
         Assert.Equal(1, texts.Count(t => t.Text == "2"));
         Assert.Contains(texts, t => t.Text == "3");

@@ -59,7 +59,7 @@ internal static class FloorProofs
     [Proves("point-load", CheckStatus.Fail)]
     public static Proof Nobody() => PointOf(0, 200);
 
-    // Each value just on its mild side: 6 in and 30 in (ASCE 7-16 4.4: 2-1/2 ft, from memory), 0.6 × 16 psf (29.7, from memory),
+    // Each value just on its mild side: 6 in and 30 in (ASCE 7 4.4: 2-1/2 ft), 0.6 × 16 psf (ASCE 7-16 27.1.5),
     // 60 °F (own figure), 0.125 % of wire rope (docs/sources.md). All together, and none of them just on the other side.
     [Proves("mild-inputs", CheckStatus.Warn)]
     public static Proof MildInputs() => new Proof(
