@@ -2,6 +2,7 @@ using BridgeForm.Checks.Timber;
 using BridgeForm.Materials;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
+using BridgeForm.Ropes.Fittings;
 
 namespace BridgeForm.Checks.Codes;
 
@@ -77,7 +78,8 @@ internal static class MildInputs
                 + $"least {CheckWords.Share(LeastStretch)}";
         }
 
-        if (ropes.TerminationEfficiency is { } efficiency && ropes.TerminationSource is null)
+        // What clips hold at most stands in a table of its own.
+        if (ropes.TerminationEfficiency is { } efficiency && ropes.TerminationSource is null && !Terminations.IsClips(ropes))
         {
             yield return $"ropes.termination.efficiency {CheckWords.Share(efficiency)} without a source";
         }

@@ -20,4 +20,12 @@ public sealed class MildInputTests
         Assert.Equal((CheckStatus.Warn, 1.0), (check.Status, check.Demand));
         Assert.StartsWith(said, check.Detail, StringComparison.Ordinal);
     }
+
+    // Of clips the reader lets no more than 80 % pass, and says from where.
+    [Fact]
+    public void Clips_need_no_source()
+    {
+        var bridge = new Catalogue.TwoBays { Ropes = ", termination: { kind: clips, efficiency: 80 % }" };
+        Assert.Equal(CheckStatus.Pass, bridge.Check("mild-inputs").Status);
+    }
 }
