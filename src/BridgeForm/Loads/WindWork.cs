@@ -53,6 +53,12 @@ public sealed record WindWork
     /// </summary>
     public double? LiftsAt { get; init; }
 
+    /// <summary>
+    /// The finished bridge, all of its own weight, with people who lean on the whole of one guard of a public bridge
+    /// (<see cref="GuardLean"/>); newtons per metre stand where pascals stand of the wind. Null where that is not asked.
+    /// </summary>
+    public WindState? Leaning { get; init; }
+
     /// <summary>The finished bridge with a combination; null where it was not looked at.</summary>
     public WindState? Done(string combination) => States.FirstOrDefault(s =>
         string.Equals(s.Stage, Finished, StringComparison.Ordinal) && string.Equals(s.Combination, combination, StringComparison.Ordinal));
@@ -76,10 +82,12 @@ public sealed record WindWork
                 names[i], pressure * surfaces.Finished[i].Area, surfaces.Finished[i].Moment / surfaces.Finished[i].Area,
                 LoadCases.SureDead * standing.Light[i], spacing)),
         ];
+        WindStage[] stages = [.. WindStages.List(layout, design, masses, standing)];
         return new WindWork
         {
             Pressure = pressure,
-            States = [.. WindStages.List(layout, design, masses, standing).Select(s => s.Solve(pressure, names, token))],
+            States = [.. stages.Select(s => s.Solve(pressure, names, token))],
+            Leaning = GuardLean.Solve(layout, stages, names, token),
             Ends =
             [
                 .. surfaces.Ends.Select(e => new WindOnEndFrame(

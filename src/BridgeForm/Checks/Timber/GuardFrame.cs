@@ -98,7 +98,7 @@ internal sealed record GuardPush(string Name, double Force)
     public const double Point = 200 * Pound;
 
     /// <summary>Load on a public guard's top, N/m.</summary>
-    public const double Line = 50 * Pound / Quantities.Units.MetresPerFoot;
+    public const double Line = Loads.GuardLean.Line;
 
     /// <summary>Source of both.</summary>
     public const string Source =

@@ -15,19 +15,25 @@ internal sealed class BlownFrame
     private readonly double _ropeWind;
     private readonly (double Weight, double Lever, double Wind, double WindLever) _on;
 
-    public BlownFrame(TwoBays bridge, double psf, double share, (double Area, double Moment) outline)
+    /// <param name="bridge">The bridge.</param>
+    /// <param name="psf">The wind.</param>
+    /// <param name="share">Of the light weight; of all of the weight in service where it is 1.</param>
+    /// <param name="outline">Square inches, and their inches over the rope.</param>
+    /// <param name="onRopes">Whether the wind finds the ropes as well.</param>
+    public BlownFrame(TwoBays bridge, double psf, double share, (double Area, double Moment) outline, bool onRopes = true)
     {
         const double Pound = 4.4482216152605;
         var standing = StandingWeights.Weigh(bridge.Context.Layout);
         var marked = new TwoLinks();
         Spacing = bridge.Spacing;
         _length = marked.Length(TwoLinks.DeadLoad(bridge), bridge.Sag);
-        (_own, _ropeWind) = (share * marked.PerInch * _length, psf / 144 * 0.75 * _length);
+        (_own, _ropeWind) = (share * marked.PerInch * _length, onRopes ? psf / 144 * 0.75 * _length : 0);
 
         // The plane in which a link hangs through by itself leans with the wind on it; its own sag is a thousandth of an inch.
         _rope = marked with { PerInch = double.Hypot(_own, _ropeWind) / _length };
         _on = (
-            share * standing.Light[1] / Pound, share * standing.LightMoments[1] / Pound / TwoBays.Inch,
+            share * (share < 1 ? standing.Light[1] / Pound : 2 * TwoLinks.DeadLoad(bridge)),
+            share * (share < 1 ? standing.LightMoments : standing.Moments)[1] / Pound / TwoBays.Inch,
             psf / 144 * outline.Area, psf / 144 * outline.Moment);
         Solve(bridge.Sag);
     }

@@ -77,6 +77,47 @@ internal static class WindProofs
             .Saying("moments about the leeward rope", "Side stays");
     }
 
+    // 50 plf on the cap of both half bays, 73.5 in of it at its fall, at its top over the middle frame; by hand as a wind of 600 psf on
+    // so many square inches an inch high: 50 lb on a foot is 600 / 144 lb on an inch. It throws a light bridge over, and bends one of
+    // five times the weight aside.
+    [Proves("guard-line-load", CheckStatus.Engineer)]
+    public static Proof A_row_of_people_on_one_guard() => Leaning("", "50 plf along all of one guard", "without side stays it turns over between");
+
+    [Proves("guard-line-load", CheckStatus.Engineer)]
+    public static Proof A_row_of_people_on_one_guard_of_a_heavy_bridge()
+    {
+        var bridge = Public(Heavy);
+        var frame = new BlownFrame(bridge, 600, 1, Cap(bridge), onRopes: false);
+        Assert.InRange(frame.Roll, 0.008, 0.3);
+        var sideways = frame.Across + (frame.Spacing / 2 * (1 - Math.Cos(frame.Roll)));
+        return Leaning(
+            Heavy, "it stands", $"roll {(frame.Roll * 180 / Math.PI).ToString("0.0", CultureInfo.InvariantCulture)}° at F01",
+            $"{(int)sideways}");
+    }
+
+    [Proves("guard-line-load", CheckStatus.Engineer)]
+    public static Proof Not_asked_of_a_private_bridge() => new Proof(new TwoBays().Check("guard-line-load"), 0).Saying("a private bridge");
+
+    private const string Heavy = "hardware: 500 lb";
+
+    private static TwoBays Public(string more) => new()
+    {
+        Use = "public",
+        Frames = more,
+    };
+
+    private static (double Area, double Moment) Cap(TwoBays bridge)
+    {
+        var length = bridge.Half * Math.Sqrt(1 + (bridge.CapFall * bridge.CapFall));
+        return (length, length * (Top + (bridge.PostLength * Math.Cos(bridge.LeanRadians)) + Board));
+    }
+
+    private static Proof Leaning(string more, params string[] says)
+    {
+        var bridge = Public(more);
+        return Proof("guard-line-load", bridge, TwoLinks.Newtons(600.0 / 144 * Cap(bridge).Area)).Saying(says);
+    }
+
     /// <summary>Outline of the middle frame with half of both bays, and its moment over the rope, square inches and their inches.</summary>
     public static (double Area, double Moment) Outline(TwoBays bridge)
     {
