@@ -21,6 +21,9 @@ public sealed record LoadParameters
     /// <summary>Concentrated load, newtons.</summary>
     public required double PointForce { get; init; }
 
+    /// <summary>The same, or a larger one of the user's own cases, newtons: what boards and bases must carry.</summary>
+    public double LargestPoint => Cases.Select(c => c.PointForce).Append(PointForce).Max();
+
     /// <summary>Side of its square patch, metres.</summary>
     public required double PointPatch { get; init; }
 

@@ -47,7 +47,7 @@ internal static class ReportNulls
     private static IEnumerable<string> Walk(JsonElement element, string path) => element.ValueKind switch
     {
         JsonValueKind.Object => element.EnumerateObject()
-            .Where(p => !(path == ".cases[]" && OfState.Contains(p.Name) && HasNoState(element)))
+            .Where(p => !(path is ".cases[]" or ".grown_cases[]" && OfState.Contains(p.Name) && HasNoState(element)))
             .SelectMany(p => Walk(p.Value, $"{path}.{p.Name}")),
         JsonValueKind.Array => element.EnumerateArray().SelectMany(e => Walk(e, path + "[]")),
         JsonValueKind.Null when !MayBeNull.Contains(path) => [$"null in report.json at {path}"],

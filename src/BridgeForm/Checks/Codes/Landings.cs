@@ -18,10 +18,12 @@ internal static class Landings
     public static DeclaredCheck DeclaredGap { get; } = new(
         "landing-gap",
         "Gap between landing and deck",
-        "site.a/b.landing.gap, the larger of both, against 1/2 in; looked at only when one is given. A landing without a gap is not looked "
-            + "at, and the result says so: it holds only where both are given.",
-        Limits.FloorOpening.Source,
-        [CheckStatus.Pass, CheckStatus.Warn]);
+        "site.a/b.landing.gap, the larger of both, against 1/2 in; fails above 4 in, where a child goes through; looked at only when one "
+            + "is given. A landing without a gap is not looked at, and the result says so: it holds only where both are given.",
+        $"{Limits.FloorOpening.Source}; own figure: 4 in, as between boards",
+        [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
+
+    private const double Hole = 4 * Quantities.Units.MetresPerInch;
 
     /// <summary>Step, and gap where one is given.</summary>
     public static IEnumerable<CheckResult> Check(CheckContext context)
@@ -39,9 +41,13 @@ internal static class Landings
         var words = context.Words();
         var (limit, source) = Limits.FloorOpening;
         string Text(double? gap, string end) => gap is { } given ? words.Length(given) : NotLookedAt(end, "gap");
-        var result = Outcome.AtMost(
-            DeclaredGap, Math.Max(a ?? 0, b ?? 0), limit, "m", source,
-            $"at A {Text(a, "a")}; at B {Text(b, "b")}; at most {words.Length(limit)}", CheckStatus.Warn);
+        var (gap, text) = (Math.Max(a ?? 0, b ?? 0), $"at A {Text(a, "a")}; at B {Text(b, "b")}; at most ");
+        if (Outcome.AtMost(DeclaredGap, gap, Hole, "m", DeclaredGap.Source, text + words.Length(Hole)) is { Status: CheckStatus.Fail } hole)
+        {
+            return hole;
+        }
+
+        var result = Outcome.AtMost(DeclaredGap, gap, limit, "m", source, text + words.Length(limit), CheckStatus.Warn);
         return Open(result, a is null || b is null);
     }
 

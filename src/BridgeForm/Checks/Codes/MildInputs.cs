@@ -1,5 +1,4 @@
 using BridgeForm.Checks.Timber;
-using BridgeForm.Materials;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Ropes.Fittings;
@@ -19,7 +18,9 @@ internal static class MildInputs
 
     // 60 degrees Fahrenheit, in kelvin.
     private const double UsualRange = 60 / 1.8;
+    private const double UsualFromMarking = 20 / 1.8;
     private const double LeastStretch = 0.00125;
+    private const double MostHardware = 20 * Units.KilogramsPerPound;
 
     private const string Source =
         "patch of 2-1/2 ft by 2-1/2 ft: ASCE 7 4.4; least wind 16 psf at strength level: ASCE 7-16 27.1.5, open buildings; stretch of "
@@ -31,7 +32,8 @@ internal static class MildInputs
         "Inputs milder than usual",
         "Counts the values that ask less of the bridge than usual, none may be: the point load's resultant further than 6 in (150 mm) from "
             + "the guard, or its patch larger than 30 in (760 mm); wind across below 9.6 psf (0.46 kPa); temperatures less than 60 °F "
-            + "(33 °C) apart; a wire rope that stretches by less than 0.125 % for good; an efficiency of the ropes' ends "
+            + "(33 °C) apart, or either end of them less than 20 °F (11 °C) from that of marking; ropes that stretch by less than 0.125 % for good; hardware "
+            + "of more than 20 lb (9 kg) a frame, which steadies it; an efficiency of the ropes' ends "
             + "without its source. Every check that reads such a value is only as sure as the value.",
         Source,
         [CheckStatus.Pass, CheckStatus.Warn]);
@@ -65,16 +67,29 @@ internal static class MildInputs
                 + words.Pressure(LeastWind);
         }
 
+        if (of.Frames.HardwareMass > MostHardware)
+        {
+            yield return $"frames.hardware {new QuantityText(of.Units).Mass(of.Frames.HardwareMass)}: low weight on the ropes steadies the "
+                + "bridge in roll and cross-slope; it must be there for good";
+        }
+
+        var reference = of.Site.ReferenceTemperature;
+        if (reference - temperatures.Min() < UsualFromMarking - Tolerances.RoundOff
+            || temperatures.Max() - reference < UsualFromMarking - Tolerances.RoundOff)
+        {
+            yield return $"site.temperatures less than {Range(of.Units, UsualFromMarking)} below or above site.reference_temperature";
+        }
+
         if (temperatures.Max() - temperatures.Min() < UsualRange - Tolerances.RoundOff)
         {
             yield return $"site.temperatures {Range(of.Units, temperatures.Max() - temperatures.Min())} apart: steel in the sun and in a "
                 + $"winter night lies at least {Range(of.Units, UsualRange)} apart nearly everywhere";
         }
 
-        if (ropes.Stretch is { } stretch && ropes.Rope.Kind == RopeKind.WireRope
+        if (ropes.Stretch is { } stretch
             && stretch.High < LeastStretch * (1 - Tolerances.SameLimit))
         {
-            yield return $"ropes.stretch up to {CheckWords.Share(stretch.High)}: wire rope that was not stretched beforehand gives at "
+            yield return $"ropes.stretch up to {CheckWords.Share(stretch.High)}: rope that was not stretched beforehand gives at "
                 + $"least {CheckWords.Share(LeastStretch)}";
         }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Checks.Timber;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks.Geometry;
 
@@ -24,13 +25,13 @@ internal static class ChannelMouths
                 atEnd ? "channel-deep-mouth-end" : "channel-deep-mouth",
                 $"Rope channel at its deep mouth, {Which(atEnd)}",
                 atEnd
-                    ? "Depth of the channel where a sloped floor takes most against a quarter of the base's depth. An end base rests on "
-                        + "its landing over its length, so nothing bends it at the channel: deeper is only a warning to see that the "
-                        + "landing bears beside the rope."
+                    ? "Depth of the channel where a sloped floor takes most against a quarter of the base's depth: deeper is a look, to see "
+                        + "that the landing bears beside the rope. Above half of the depth (own figure) it fails: what is left must "
+                        + "carry the guard's push across the channel, and how it bends there is not computed."
                     : "Depth of the channel where a sloped floor takes most against a quarter of the base's depth. Deeper fails unless the "
                         + "net section passes (base-channel-bending, base-channel-shear).",
                 DeepSource,
-                atEnd ? [CheckStatus.Pass, CheckStatus.Warn] : [CheckStatus.Pass, CheckStatus.Fail]),
+                atEnd ? [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail] : [CheckStatus.Pass, CheckStatus.Fail]),
         ]),
     ];
 
@@ -88,14 +89,22 @@ internal static class ChannelMouths
             $"{at.Frame}: {words.Length(at.Depth)} + {words.Length(at.Change)} = {words.Length(deep)} at the deep mouth; "
             + $"a quarter of the base's {words.Length(depth)} is {words.Length(depth / 4)}";
         var declared = Declared[atEnd ? 3 : 1];
+        if (atEnd && deep > depth / 2 * (1 + Tolerances.SameLimit))
+        {
+            return Outcome.AtMost(
+                declared, deep, depth / 2, "m", $"{DeepSource}; own figure: at most d/2 where the base lies on a landing",
+                $"{detail}, half of it {words.Length(depth / 2)}; what is left must carry the guard's push: a deeper base, or less depth at "
+                    + "the ends (channel.end_depth)");
+        }
+
         var result = Outcome.AtMost(
             declared, deep, depth / 4, "m", DeepSource, detail, atEnd ? CheckStatus.Warn : CheckStatus.Fail);
         return result.Status switch
         {
             CheckStatus.Warn => result with
             {
-                Detail = detail + "; the base rests on its landing over its length: see that the landing "
-                + "bears right beside the rope"
+                Detail = detail + "; see that the landing bears right beside the rope; how the guard's "
+                + "push bends the base there is not computed"
             },
             CheckStatus.Fail when NetSection.Passes(context) => NetSection.Instead(result),
             _ => result,

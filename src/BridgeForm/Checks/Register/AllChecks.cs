@@ -45,6 +45,7 @@ public static class AllChecks
             Many([RopeBearing.Declared], c => RopeBearing.Check(c)),
             One(EndDistance.Declared, EndDistance.Check),
             One(GuardPost.Declared, GuardPost.Check),
+            One(GuardPostShear.Declared, GuardPostShear.Check),
             One(GuardBrace.Declared, GuardBrace.Check),
             Many([GuardJoints.DeclaredFoot, GuardJoints.DeclaredBrace, GuardJoints.DeclaredHead], c => GuardJoints.Check(c)),
             Many(

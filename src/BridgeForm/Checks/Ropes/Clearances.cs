@@ -1,3 +1,4 @@
+using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Quantities;
 
@@ -13,22 +14,35 @@ internal static class GroundClearance
         "Least room over site.ground under ropes and interior bases, all the way from one end base's inner face to the other's, in all "
             + "load cases as marked, hot and with live load where it brings the bridge nearest to the ground among them, and with the rope "
             + "stretched for good in those that can hang lowest; end bases stand on their landings, and the ground may rise to "
-            + "these. Only where site.ground is given.",
+            + "these. Only where site.ground is given; a look where it does not reach under all of that.",
         "geometry; how much is enough is for the site",
-        [CheckStatus.Pass, CheckStatus.Fail]);
+        [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
     /// <summary>Fails where the bridge touches the ground; nothing when no ground is given.</summary>
     public static IEnumerable<CheckResult> Check(CheckContext context)
     {
-        if (LeastRoom.Find(context, c => c.OverGround, s => s.OverGround) is not { } least)
+        var (words, ground) = (context.Words(), context.Parameters.Site.Ground);
+        if (ground.IsEmpty)
         {
             yield break;
         }
 
+        var (from, to) = (DeckEnd.Beyond(context.Parameters), context.Parameters.Site.Span - DeckEnd.Beyond(context.Parameters));
+        var given = $"site.ground is given from {words.Length(ground[0].X)} to {words.Length(ground[^1].X)}";
+        var isWhole = ground[0].X <= from + Tolerances.RoundOff && ground[^1].X >= to - Tolerances.RoundOff;
+        var missing = isWhole ? "" : $"; {given}: not looked at elsewhere, from {words.Length(from)} to {words.Length(to)} is needed";
+        if (LeastRoom.Find(context, c => c.OverGround, s => s.OverGround) is not { } least)
+        {
+            yield return new CheckResult(
+                Declared.Id, Declared.Title, CheckStatus.Warn, 0, null, "m", null, Declared.Source, $"{given}: nothing was looked at");
+            yield break;
+        }
+
+        var holds = isWhole ? CheckStatus.Pass : CheckStatus.Warn;
         yield return new CheckResult(
-            Declared.Id, Declared.Title, least.Room > 0 ? CheckStatus.Pass : CheckStatus.Fail, least.Room, 0, "m", null,
+            Declared.Id, Declared.Title, least.Room > 0 ? holds : CheckStatus.Fail, least.Room, 0, "m", null,
             "geometry; how much room floods, animals and people need is for the site",
-            $"{LeastRoom.Words(context.Words(), least.Room)} between the end bases in {least.Where}; more than none is needed");
+            $"{LeastRoom.Words(words, least.Room)} between the end bases in {least.Where}; more than none is needed{missing}");
     }
 }
 

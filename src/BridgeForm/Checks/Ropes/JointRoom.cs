@@ -20,7 +20,7 @@ internal static class JointRoom
         "joint-room",
         "Room that the joints of caps, rails and deck need",
         "How far the parts of neighbouring bays come nearer, or move apart, over any frame in any case with a deck, stretched rope among "
-            + "them: further turn of the two chords × height over the ropes, at the cap's top and at the deck's surface. All shapes, "
+            + "them: in the upright plane of either guard, frames straight from rope to rope and beyond, further turn of the two chords × height over the ropes, at the cap's top and at the deck's surface. All shapes, "
             + "tilts and forces are computed as if the joints gave way so far; parts are cut to butt tight on the empty bridge. Wood that "
             + "butts tight presses instead: the guards then carry some of the load, which nothing here computes. Only stated.",
         Source,
@@ -46,9 +46,16 @@ internal static class JointRoom
                 + $"by up to {words.Length(Math.Max(0, -opening.By))} (at {opening.Frame}, case {opening.Case}); at the deck's surface "
                 + $"{words.Length(Math.Max(0, near.By))} and {words.Length(Math.Max(0, -far.By))}; rails lie between. The pieces butt "
                 + "tight as cut. Joints that cannot give way so far press: the bridge is stiffer then, and guards, their fasteners and "
-                + "posts carry forces that are not computed here. Either leave the room (each cap and rail fixed at one post, free to "
-                + "slide at the other), or have an engineer design guards that press");
+                + "posts carry forces that are not computed here. "
+                + Cure(layout.Parameters.Frames.Post.Section.Thickness, Math.Max(closing.By, -opening.By), words));
     }
+
+    // A cap lies on half of a post's thickness: of that a third is all that a gap or a slot may take (own figure).
+    private static string Cure(double post, double moves, CheckWords words) => moves <= post / 6
+        ? "Either leave the room (each cap and rail fixed at one post, free to slide at the other), or have an engineer design guards "
+            + "that press"
+        : $"More than {words.Length(post / 6)} of room cannot be left: caps and rails would lose the half of a post that they lie on. An "
+            + "engineer designs joints that take it up, or guards that press";
 
     /// <summary>A joint's move: metres, positive where it closes.</summary>
     private sealed record Move(double By, string Frame, string Case);

@@ -91,7 +91,7 @@ internal static class Roll
     // Never told higher than it is.
     private static string Down(double factor) => CheckWords.Plain(Math.Floor(factor * 100) / 100);
 
-    private const string InHeat = " at the highest temperature with the rope stretched";
+    private const string InHeat = " at the highest temperature with the rope stretched as far as is known";
 
     private static string Name(RollState state) => state.InHeat ? state.Case + InHeat : $"case {state.Case}";
 

@@ -20,7 +20,7 @@ internal static class RopeStrength
         "Strength of the more heavily loaded rope",
         "Largest tension of all load cases, the cold ones with wood at the high end of its density among them, against breaking strength × "
             + "efficiency of the ends / safety factor. For an engineer where the efficiency is not known, and for clips on strand, which "
-            + "have none.",
+            + "have none; but it fails there too where ends that keep all of the strength would not hold.",
         "the rope's own source and the ends' (named in the result); safety factor of the project file",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
@@ -47,6 +47,17 @@ internal static class RopeStrength
 
         if (Terminations.Allowed(ropes) is not { } allowed)
         {
+            // No end keeps more than all of it.
+            var most = ropes.Rope.BreakingStrength / ropes.SafetyFactor;
+            if (tension > most)
+            {
+                return Outcome.AtMost(
+                    Declared, tension, most, "N", Source(ropes),
+                    $"{demand}; more than ends that keep all of the strength could hold: breaking strength "
+                        + $"{words.Force(ropes.Rope.BreakingStrength)} / safety factor {CheckWords.Plain(ropes.SafetyFactor)} = "
+                        + $"{words.Force(most)}; a stronger rope, and besides {Unknown(ropes)}");
+            }
+
             return new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Engineer, tension, null, "N", null, Source(ropes),
                 $"{demand}; {Unknown(ropes)}");
@@ -191,7 +202,7 @@ internal static class SaddleBend
 
         var ratio = 2 * radius / ropes.Rope.Diameter;
         var bend = $"D/d = 2 × {words.Length(radius)} / {words.Length(ropes.Rope.Diameter)} = {CheckWords.Plain(ratio)}";
-        if (ropes.Rope.Kind != RopeKind.WireRope)
+        if (ropes.Rope.Kind != RopeKind.WireRope && BendLoss.Share(ratio) is not null)
         {
             return Outcome.ForEngineer(
                 Declared, tension, "N", Declared.Source,

@@ -57,7 +57,7 @@ internal static class BaseCases
         foreach (var (name, at) in Places(parameters))
         {
             // Whole at its place: a patch lying over boards or stringers on both sides of it bends the base less.
-            var force = parameters.Loads.PointForce;
+            var force = parameters.Loads.LargestPoint;
             cases.Add(new(name, lean.Under(dead.Plus([new(at, force)]), foot, at, force), LoadDuration.Live));
         }
 

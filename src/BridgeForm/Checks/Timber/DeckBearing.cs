@@ -65,7 +65,7 @@ internal static class DeckBearing
         var carried = parameters.Deck.Stringer is { } stringer && beam.Role == Role.Tread
             ? StringerShares.LargestWidth(parameters, stringer)
             : beam.Span.Length / 2;
-        var (dead, load, point) = (beam.Dead * carried, area.Pressure * beam.Tributary * carried, parameters.Loads.PointForce);
+        var (dead, load, point) = (beam.Dead * carried, area.Pressure * beam.Tributary * carried, parameters.Loads.LargestPoint);
         var (most, what) = load > point
             ? (load, $"{area.Name} {words.Pressure(area.Pressure)} on {words.Length(beam.Tributary)} × {words.Length(carried)}")
             : (point, $"point load all on one {beam.Kind} beside its bearing");

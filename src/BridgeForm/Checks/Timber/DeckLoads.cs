@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Loads;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Timber;
@@ -51,8 +52,8 @@ internal sealed record DeckLoad(
         var point = context.Parameters.Loads;
         var span = beam.Span.Length;
         var length = Math.Min(point.PointPatch, span);
-        var load = point.PointForce * beam.Patch.Share * length / point.PointPatch;
-        var text = $"P = {words.Pounds(point.PointForce)} × {TimberWords.Ratio(beam.Patch.Share)} ({beam.Patch.Why}) on a = "
+        var load = point.LargestPoint * beam.Patch.Share * length / point.PointPatch;
+        var text = $"P = {words.Pounds(point.LargestPoint)} × {TimberWords.Ratio(beam.Patch.Share)} ({beam.Patch.Why}) on a = "
             + $"{words.Length(length)} of the span"
             + (length < point.PointPatch ? $", a / patch of it: {words.Pounds(load)}" : $": {words.Pounds(load)}");
         return new DeckLoad(
@@ -66,7 +67,7 @@ internal sealed record DeckLoad(
     private static DeckLoad Alone(CheckContext context, DeckSpan beam)
     {
         var words = context.Words();
-        double span = beam.Span.Length, load = context.Parameters.Loads.PointForce;
+        double span = beam.Span.Length, load = context.Parameters.Loads.LargestPoint;
         var text = $"P = {words.Pounds(load)} all on one {beam.Kind}";
         return new DeckLoad(
             "point",
@@ -118,6 +119,11 @@ internal sealed record AreaLoad(double Pressure, LoadDuration Duration, string N
             yield return new(
                 LoadCases.Together(loads.Live, snow), LoadDuration.Snow, "0.75 live + 0.75 snow",
                 StandingWeights.PeopleOverDeck * loads.Live / (loads.Live + snow));
+        }
+
+        if (Ties.FirstLargest(loads.Cases.Where(c => c.Live > loads.Live), c => c.Live) is { } own)
+        {
+            yield return new(own.Live, LoadDuration.Live, $"case {own.Id}", StandingWeights.PeopleOverDeck);
         }
     }
 

@@ -60,6 +60,9 @@ internal sealed record GuardFrame(
         ? PostMoment(push)
         : Math.Max(PostMoment(push, from), PostMoment(push, to));
 
+    /// <summary>Largest shear of the post, square to it, newtons: below the brace, or above it.</summary>
+    public double PostShear(double push) => Math.Abs(push) * Math.Cos(Lean) * Math.Max(1, Math.Abs((Top - Axes) / Axes));
+
     /// <summary>n where the brace's force crosses the post's axis.</summary>
     public double Axes => (BraceFoot - PostFoot) / (Math.Tan(Lean) + Math.Tan(BraceLean));
 

@@ -20,7 +20,10 @@ internal sealed record LumberValues(StockParameters Stock, Section Section, Desi
     {
         var stock = parameters.StockNamed(stockName);
         var rows = parameters.Values.Concat(DesignValues.All);
-        return DesignValues.Find(rows, stock.Species, stock.Grade, section) is { } row
+
+        // The file's own rows go first, however general they are.
+        return (DesignValues.Find(parameters.Values, stock.Species, stock.Grade, section)
+            ?? DesignValues.Find(rows, stock.Species, stock.Grade, section)) is { } row
             ? new LumberValues(stock, section, row)
             : NominalSize.Of(section).IsBoard && DesignValues.ForBoard(rows, stock.Species, section) is { } third
             ? new LumberValues(stock, section, third) { Note = Unrated }

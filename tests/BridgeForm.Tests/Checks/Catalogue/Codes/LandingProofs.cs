@@ -45,6 +45,22 @@ internal static class LandingProofs
     [Proves("landing-gap", CheckStatus.Warn, Side.Beyond)]
     public static Proof Gap_at_B(double share) => Gap(0.1, 0.5 * share, share);
 
+    // Own figure: 4 in, as between boards.
+    [Proves("landing-gap", CheckStatus.Fail, Side.Beyond)]
+    public static Proof A_hole_at_A(double share) => Hole(4 * share, 0.1, share);
+
+    [Proves("landing-gap", CheckStatus.Fail, Side.Beyond)]
+    public static Proof A_hole_at_B(double share) => Hole(0.1, 4 * share, share);
+
+    [Proves("landing-gap", CheckStatus.Warn)]
+    public static Proof Nearly_a_hole() => Gap(3.999, 0.1, 2 * 3.999);
+
+    private static Proof Hole(double atA, double atB, double share)
+    {
+        var proof = Gap(atA, atB, 8 * share);
+        return proof with { Capacity = 4 * TwoBays.Inch };
+    }
+
     private static Proof Step(double atA, double atB, double step)
     {
         var site = FormattableString.Invariant(

@@ -32,6 +32,15 @@ internal static class ChannelProofs
     public static Proof Deep_end_floor(double share) =>
         Of("channel-deep-mouth-end", AtEnd((Deep * share) - (1.75 * 8 / 72)), Deep * share, Deep);
 
+    // Half of 5-1/2 in, own figure.
+    [Proves("channel-deep-mouth-end", CheckStatus.Fail, Side.Beyond)]
+    public static Proof End_base_nearly_cut_through(double share) =>
+        Of("channel-deep-mouth-end", AtEnd((2.75 * share) - (1.75 * 8 / 72)), 2.75 * share, 2.75).Saying("the guard's push");
+
+    [Proves("channel-deep-mouth-end", CheckStatus.Warn)]
+    public static Proof End_base_cut_half_through() =>
+        Of("channel-deep-mouth-end", AtEnd((2.75 * 0.9995) - (1.75 * 8 / 72)), 2.75 * 0.9995, Deep);
+
     // Loaded by 1,000 psf the bases' net sections fail, and so does a mouth deeper than a quarter.
     [Proves("channel-deep-mouth", CheckStatus.Pass, Side.Within)]
     [Proves("channel-deep-mouth", CheckStatus.Fail, Side.Beyond)]

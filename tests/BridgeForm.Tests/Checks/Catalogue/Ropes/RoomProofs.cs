@@ -17,6 +17,21 @@ internal static class RoomProofs
     [Proves("ground-clearance", CheckStatus.Fail, Side.Beyond)]
     public static Proof Just_in_the_ground() => Ground(new TwoBays(), 0.375, -0.02).Saying("too low");
 
+    // Under the middle third alone, far enough down: it holds there, and nothing is known of the rest.
+    [Proves("ground-clearance", CheckStatus.Warn)]
+    public static Proof Ground_given_in_part()
+    {
+        var bridge = new TwoBays { Site = ", ground: [[4 ft, -40 in], [8 ft, -40 in]]" };
+        return new Proof(bridge.Check("ground-clearance"), (40 - Lowest(new TwoBays()) - 0.375) * TwoBays.Inch, 0) { Error = 0.01 }
+            .Saying("given from 48 in to 96 in: not looked at elsewhere");
+    }
+
+    // All of it beyond B: nothing was looked at, and that is said.
+    [Proves("ground-clearance", CheckStatus.Warn)]
+    public static Proof Ground_given_elsewhere() =>
+        new Proof(new TwoBays { Site = ", ground: [[20 ft, -40 in], [30 ft, -40 in]]" }.Check("ground-clearance"), 0)
+            .Saying("nothing was looked at");
+
     // One 1-1/2 in deep with a liner of 1/4 in: base 1.5 − 0.375 − 0.25 = 0.875 in below the axis.
     [Proves("ground-clearance", CheckStatus.Pass, Side.Within)]
     public static Proof Lined_base_just_over_the_ground() => Ground(Lined, 0.875, 0.02);

@@ -47,6 +47,14 @@ internal static class SaddleProofs
         return new Proof(check, check.Demand).Saying("D/d = 2 × 7.5 in / 0.75 in = 20", "the table is for wire rope");
     }
 
+    // Nor does any other rope bend sharper than its own diameter.
+    [Proves("saddle-bend", CheckStatus.Fail)]
+    public static Proof Strand_sharper_than_the_table()
+    {
+        var check = new TwoBays { Rope = "strand-ehs-3/4", More = "saddle: { radius: 1/8 in }" }.Check("saddle-bend");
+        return new Proof(check, check.Demand, 0).Saying("sharper than any bend of the table");
+    }
+
     private static Proof Bent(string radius, double left, double share)
     {
         var bridge = new TwoBays { More = $"saddle: {{ radius: {radius} }}" };

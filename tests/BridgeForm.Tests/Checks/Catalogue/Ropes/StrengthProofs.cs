@@ -38,6 +38,20 @@ internal static class StrengthProofs
         return Pounds(bridge.Check("rope-strength"), pull, null).Saying($"{pull:0} lbf", "ropes.termination.efficiency");
     }
 
+    // No end keeps more than all of the strength: 58,800 · 0.9 over the factor.
+    [Proves("rope-strength", CheckStatus.Engineer)]
+    [Proves("rope-strength", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Too_much_for_ends_of_any_efficiency(double share)
+    {
+        var pull = Pull(new TwoBays(), 60, 0.6, 1 - (40 * TwoLinks.Expansion));
+        var factor = 58_800 * 0.9 * (share > 1 ? share : 0.999) / pull;
+        var bridge = new TwoBays
+        {
+            Ropes = FormattableString.Invariant($", safety_factor: {factor:0.############}, termination: {{ kind: wedge-socket }}"),
+        };
+        return Pounds(bridge.Check("rope-strength"), pull, share > 1 ? pull / share : null).Saying("ropes.termination.efficiency");
+    }
+
     // New rope set short for 0.5 % of stretch (Wire Rope Users Manual, from memory), before it has come.
     [Proves("rope-strength-new", CheckStatus.Pass, Side.Within)]
     [Proves("rope-strength-new", CheckStatus.Warn, Side.Beyond)]

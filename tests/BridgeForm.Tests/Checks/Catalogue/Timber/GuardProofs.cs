@@ -76,6 +76,30 @@ internal static class GuardProofs
     public static Proof NoPost() => new Proof(new LevelDeck().Unknown.Check("guard-post"), 0).Saying(
         FormattableString.Invariant($"200 lbf outward: M = {200 * (Top - s_low):0} in·lbf, fb = {200 * (Top - s_low) / S:0} psi"));
 
+    // The brace's force meets the post's axis where a line from the brace's axis on the base, leaning by s_way, does: (26.4609 −
+    // 20.0172)/(tan 8° + tan s_way) up. V = 200·(top − axes)/axes·cos 8°, fv = 1.5·V/5.25 against Fv' = Fv·1.6, wet in the table.
+    [Proves("guard-post-shear", CheckStatus.Pass, Side.Within)]
+    [Proves("guard-post-shear", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Shear(double share)
+    {
+        var stress = PostShear;
+        var check = new LevelDeck().With("2x4", shear: stress / share / 1.6).Check("guard-post-shear");
+        return new Proof(check, stress * Psi, stress / share * Psi).Saying("200 lbf", "lower edge");
+    }
+
+    [Proves("guard-post-shear", CheckStatus.Engineer)]
+    public static Proof NoPostShear() => new Proof(new LevelDeck().Unknown.Check("guard-post-shear"), PostShear * Psi).Saying(
+        FormattableString.Invariant($"fv = 1.5·V / (1.5 in × 3.5 in) = {PostShear:0} psi"));
+
+    private static double PostShear
+    {
+        get
+        {
+            var axes = (BraceAxis - PostAxis) / (Math.Tan(Lean) + Math.Tan(s_way));
+            return 1.5 * 200 * (Top - axes) / axes * Math.Cos(Lean) / Area;
+        }
+    }
+
     // 200·25.2664/(26.4609 − 20.0172)/cos 12° = 801.7 lbf on 5.25 in². Long edge 23.7 in, le/d about 1.5 in: FcE =
     // 0.822·580000/(23.7/1.5)²; CP with c = 0.8 (NDS 3.7.1.5).
     [Proves("guard-brace", CheckStatus.Pass, Side.Within)]

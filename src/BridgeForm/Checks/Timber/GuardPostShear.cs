@@ -1,0 +1,40 @@
+namespace BridgeForm.Checks.Timber;
+
+/// <summary>A post pushed at its top: shear below the brace, where it holds the brace's thrust against its foot.</summary>
+internal static class GuardPostShear
+{
+    private const string Standard = "NDS 3.4.2 (ASD, from memory)";
+
+    /// <summary>The check.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "guard-post-shear",
+        "Guard post in shear below its brace",
+        "The pushes of guard-post on one post: V square to the post, below the brace push × (top − axes) / axes × cos lean, where axes is "
+            + "the height at which the brace's force meets the post's axis (in the middle of the contact and at its lower edge, the "
+            + "worse), above it push × cos lean; fv = 1.5·V / (b·d) of the whole section against Fv'. Holes of your own are not taken off.",
+        $"{Standard}; {GuardPush.Source}; NDS Supplement; factors named in the result",
+        [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
+
+    /// <summary>The worst push.</summary>
+    public static CheckResult Check(CheckContext context)
+    {
+        var (post, words) = (context.Parameters.Frames.Post, context.Words());
+        var worst = GuardPush.List(context)
+            .SelectMany(push => GuardFrame.Places(context.Parameters).Select(frame => (push, frame)))
+            .MaxBy(p => p.frame.PostShear(p.push.Force));
+        var shear = worst.frame.PostShear(worst.push.Force);
+        var stress = 1.5 * shear / (post.Section.Thickness * post.Section.Width);
+        var text = $"{worst.push.Name}, resultant {worst.frame.Where}, on the post's axis at {words.Length(worst.frame.Axes)}: V = "
+            + $"{words.Pounds(shear)}; fv = 1.5·V / ({words.Length(post.Section.Thickness)} × {words.Length(post.Section.Width)}) = "
+            + words.Stress(stress);
+        if (LumberValues.Find(context.Parameters, post.Stock, post.Section) is not { } values)
+        {
+            return LumberValues.Missing(context.Parameters, post.Stock, post.Section).Result(
+                Declared, stress, "Pa", Declared.Source, text);
+        }
+
+        var allowed = values.Shear(LoadDuration.Guard);
+        return Outcome.AtMost(
+            Declared, stress, allowed.Value, "Pa", $"{Standard}; {GuardPush.Source}; {allowed.Sources}", $"{text}; {allowed.Text(words)}");
+    }
+}
