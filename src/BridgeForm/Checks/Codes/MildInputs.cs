@@ -32,7 +32,8 @@ internal static class MildInputs
         "Inputs milder than usual",
         "Counts the values that ask less of the bridge than usual, none may be: the point load's resultant further than 6 in (150 mm) from "
             + "the guard, or its patch larger than 30 in (760 mm); wind across below 9.6 psf (0.46 kPa); temperatures less than 60 °F "
-            + "(33 °C) apart, or either end of them less than 20 °F (11 °C) from that of marking; ropes that stretch by less than 0.125 % for good; hardware "
+            + "(33 °C) apart, or either end of them less than 20 °F (11 °C) from that of marking; ropes "
+            + "that stretch by less than 0.125 % for good; hardware "
             + "of more than 20 lb (9 kg) a frame, which steadies it; an efficiency of the ropes' ends "
             + "without its source. Every check that reads such a value is only as sure as the value.",
         Source,

@@ -25,7 +25,8 @@ internal static class ChannelMouths
                 atEnd ? "channel-deep-mouth-end" : "channel-deep-mouth",
                 $"Rope channel at its deep mouth, {Which(atEnd)}",
                 atEnd
-                    ? "Depth of the channel where a sloped floor takes most against a quarter of the base's depth: deeper is a look, to see "
+                    ? "Depth of the channel where a sloped floor takes most against a quarter of the base's depth: deeper is a look, "
+                        + "to see "
                         + "that the landing bears beside the rope. Above half of the depth (own figure) it fails: what is left must "
                         + "carry the guard's push across the channel, and how it bends there is not computed."
                     : "Depth of the channel where a sloped floor takes most against a quarter of the base's depth. Deeper fails unless the "
@@ -93,7 +94,8 @@ internal static class ChannelMouths
         {
             return Outcome.AtMost(
                 declared, deep, depth / 2, "m", $"{DeepSource}; own figure: at most d/2 where the base lies on a landing",
-                $"{detail}, half of it {words.Length(depth / 2)}; what is left must carry the guard's push: a deeper base, or less depth at "
+                $"{detail}, half of it {words.Length(depth / 2)}; what is left must carry the guard's push: a deeper base, or "
+                    + "less depth at "
                     + "the ends (channel.end_depth)");
         }
 

@@ -42,7 +42,8 @@ internal static class ContactChecks
         var depth = Math.Max(0, found.DeepestRope);
         var ropes = Check(
             Declared[2], found.RopeContactCount, depth,
-            $"the empty bridge: deepest in a channel's mouth {words.Length(depth)}, at most {words.Length(Tolerances.Seating)}; where people "
+            $"the empty bridge: deepest in a channel's mouth {words.Length(depth)}, at most {words.Length(Tolerances.Seating)}; where "
+                + "people "
                 + "make the ropes turn further over a base (joint-room) they press deeper into its edges: ease them"
                 + List(words, found.RopeContacts, found.RopeContactCount, "in"));
         yield return ropes.Status == CheckStatus.Fail && ropes.Ratio <= 1

@@ -33,7 +33,8 @@ internal static class Anchors
             + $"along the rope √(H² + V²) = {words.Force(pull.Tension)}";
         var stay = pull.Backstay is { } s
             ? $"; backstay at {CheckWords.Angle(s.Angle)} below level: pull {words.Force(s.Tension)} on the anchor; "
-                + $"post: down {words.Force(pull.Vertical)} + {words.Force(s.Vertical)} = {words.Force(pull.PostVertical)}{(pull.PostVertical < 0 ? " (lifted: it must be held down)" : "")}, "
+                + $"post: down {words.Force(pull.Vertical)} + {words.Force(s.Vertical)} = {words.Force(pull.PostVertical)}"
+                + (pull.PostVertical < 0 ? " (lifted: it must be held down), " : ", ")
                 + $"level {words.Force(pull.Horizontal)} − {words.Force(s.Horizontal)} = {words.Force(pull.PostHorizontal)}"
             : "; no backstay given: the support itself holds all of it";
         var declared = pull.Support is "A" ? DeclaredA : DeclaredB;

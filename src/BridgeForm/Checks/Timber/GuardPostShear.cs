@@ -3,7 +3,7 @@ namespace BridgeForm.Checks.Timber;
 /// <summary>A post pushed at its top: shear below the brace, where it holds the brace's thrust against its foot.</summary>
 internal static class GuardPostShear
 {
-    private const string Standard = "NDS 3.4.2 (ASD, from memory)";
+    private const string Standard = "beam theory: 1.5·V / (b·d) of a rectangle (ASD)";
 
     /// <summary>The check.</summary>
     public static DeclaredCheck Declared { get; } = new(

@@ -23,11 +23,14 @@ public sealed class MildInputTests
         Assert.StartsWith(said, check.Detail, StringComparison.Ordinal);
     }
 
+    private const string OwnRope = "{ diameter: 3/4 in, mass_per_length: 1.04 lb/ft, breaking_strength: 52000 lbf, "
+        + "metallic_area: 0.25 in2, modulus: 13500 ksi, source: invented }";
+
     // Ballast: 20 lb a frame is fasteners, more is not. And a rope of the file that is said not to stretch.
     [Theory]
     [InlineData("hardware: 20 lb", "", 0)]
     [InlineData("hardware: 20.1 lb", "", 1)]
-    [InlineData("", "{ diameter: 3/4 in, mass_per_length: 1.04 lb/ft, breaking_strength: 52000 lbf, metallic_area: 0.25 in2, modulus: 13500 ksi, source: invented }", 1)]
+    [InlineData("", OwnRope, 1)]
     public void Ballast_and_ropes_that_do_not_stretch(string frames, string rope, int mild)
     {
         var bridge = new Catalogue.TwoBays { Frames = frames };

@@ -81,7 +81,8 @@ internal static class WindProofs
     // so many square inches an inch high: 50 lb on a foot is 600 / 144 lb on an inch. It throws a light bridge over, and bends one of
     // five times the weight aside.
     [Proves("guard-line-load", CheckStatus.Engineer)]
-    public static Proof A_row_of_people_on_one_guard() => Leaning("", "50 plf along all of one guard", "without side stays it turns over between");
+    public static Proof A_row_of_people_on_one_guard() => Leaning(
+        "", "50 plf along all of one guard", "without side stays it turns over between");
 
     [Proves("guard-line-load", CheckStatus.Engineer)]
     public static Proof A_row_of_people_on_one_guard_of_a_heavy_bridge()

@@ -89,7 +89,7 @@ internal static class GuardProofs
 
     [Proves("guard-post-shear", CheckStatus.Engineer)]
     public static Proof NoPostShear() => new Proof(new LevelDeck().Unknown.Check("guard-post-shear"), PostShear * Psi).Saying(
-        FormattableString.Invariant($"fv = 1.5·V / (1.5 in × 3.5 in) = {PostShear:0} psi"));
+        FormattableString.Invariant($"fv = 1.5·V / (1.5 in × 3.5 in) = {PostShear:0.#} psi"));
 
     private static double PostShear
     {
