@@ -98,6 +98,7 @@ internal static class StageInputs
             Shop = before.Shop,
             PriceList = before.PriceList,
             Loads = before.Loads with { Wind = now.Loads.Wind },
+            Use = now.Use,
         },
         Stage.Stock => Verdict(now, before),
         Stage.Ropework => now with

@@ -6,6 +6,7 @@ using BridgeForm.Materials;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Ropes;
+using BridgeForm.Ropes.Fittings;
 
 namespace BridgeForm.Trials;
 
@@ -59,7 +60,9 @@ public static class Remedies
         TrialShape shape,
         CancellationToken token = default)
     {
-        var fails = checks.Any(c => c is { Id: RopeStrength.Id, Status: CheckStatus.Fail });
+        // Where nobody knows what the ends keep, no sag and no rope can be said to pass.
+        var fails = checks.Any(c => c is { Id: RopeStrength.Id, Status: CheckStatus.Fail })
+            && Terminations.Allowed(parameters.Ropes) is not null;
         if (!fails)
         {
             return [];

@@ -186,7 +186,10 @@ internal static class TimberRemedies
             Frames = frames with { Base = frames.Base with { Section = section, Flat = false } },
         };
         var trial = context with { Parameters = parameters, Layout = BridgeLayout.Lay(parameters, context.Rope) };
-        return BaseBending.Check(trial).Concat(BaseShear.Check(trial)).Concat(ChannelFaces.Check(trial)).All(
+
+        // Another base moves everything above it: where that is no bridge any more, there is nothing to weigh.
+        return LayoutFit.Check(trial.Layout).IsEmpty
+            && BaseBending.Check(trial).Concat(BaseShear.Check(trial)).Concat(ChannelFaces.Check(trial)).All(
             c => c.Status == CheckStatus.Pass)
             && DeckBearing.Check(trial).All(c => c.Status != CheckStatus.Fail);
     }
