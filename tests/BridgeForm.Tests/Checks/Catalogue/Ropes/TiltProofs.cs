@@ -74,11 +74,11 @@ internal static class TiltProofs
 
     private static TwoBays Crowd(string use, double spacing) => RollProofs.Loaded(
             spacing, "live: 0 psf, point: { force: 0 lbf }, eccentricity: 70 %, cases: [{ id: crowd, live: 60 psf }]") with
-        {
-            Use = use,
-            Rope = "{ diameter: 3/4 in, mass_per_length: 1.04 lb/ft, breaking_strength: 10000 lbf, metallic_area: 0.05 in2, modulus: 4400 "
+    {
+        Use = use,
+        Rope = "{ diameter: 3/4 in, mass_per_length: 1.04 lb/ft, breaking_strength: 10000 lbf, metallic_area: 0.05 in2, modulus: 4400 "
                 + "ksi, source: invented }",
-        };
+    };
 
     // A rope that stretches easily, 4,400 ksi on 0.05 in² (invented), so that the frame leans far.
     private static TwoRopes Crowded(double spacing) =>
