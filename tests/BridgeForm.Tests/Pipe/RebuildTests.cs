@@ -18,7 +18,7 @@ public sealed class RebuildTests
         { "live load", "Ropework Checks Remedies" },
         { "wind", "Wind Checks Remedies" },
         { "ground", "Ropework Checks Remedies" },
-        { "use", "Ropework Checks Remedies" },
+        { "use", "Ropework Wind Checks Remedies" },
         { "species", "Checks Remedies" },
         { "fasteners", "Checks Remedies" },
         { "lengths on sale", "Ropework Checks Stock Remedies" },
