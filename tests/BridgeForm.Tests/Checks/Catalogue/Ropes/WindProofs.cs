@@ -77,9 +77,9 @@ internal static class WindProofs
             .Saying("moments about the leeward rope", "Side stays");
     }
 
-    // 50 plf on the cap of both half bays, 73.5 in of it at its fall, at its top over the middle frame; by hand as a wind of 600 psf on
-    // so many square inches an inch high: 50 lb on a foot is 600 / 144 lb on an inch. It throws a light bridge over, and bends one of
-    // five times the weight aside.
+    // 50 plf on the cap of both half bays, 72.4 in of it along its fall, at its top over the middle frame; by hand as a wind of 600 psf
+    // on so many square inches: 50 lb on a foot is 600 / 144 lb on an inch. It throws a light bridge over, and bends one with 500 lb
+    // of hardware on each frame aside.
     [Proves("guard-line-load", CheckStatus.Engineer)]
     public static Proof A_row_of_people_on_one_guard() => Leaning(
         "", "50 plf along all of one guard", "without side stays it turns over between");
