@@ -171,6 +171,7 @@ internal sealed class EarClipping
             return NoEar;
         }
 
+        var slack = FlatPoint.Slack(a, b, c);
         for (var n = _rings.Next[after]; n != before; n = _rings.Next[n])
         {
             if (!_rings.IsReflex(n) || IsCorner(_rings.Vertex[n], before, ear, after))
@@ -179,7 +180,7 @@ internal sealed class EarClipping
             }
 
             var p = _rings.At(n);
-            if (grade == Grade.Clear ? FlatPoint.Holds(a, b, c, p) : FlatPoint.HoldsInside(a, b, c, p))
+            if (grade == Grade.Clear ? FlatPoint.Holds(a, b, c, p, slack) : FlatPoint.HoldsInside(a, b, c, p))
             {
                 return NoEar;
             }

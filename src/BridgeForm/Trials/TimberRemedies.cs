@@ -39,7 +39,7 @@ internal static class TimberRemedies
                 context,
                 [
                     .. failing.Where(
-                        id => id.StartsWith("base-", StringComparison.Ordinal)
+                        id => (id.StartsWith("base-", StringComparison.Ordinal) || id.StartsWith("end-base-", StringComparison.Ordinal))
                             && !string.Equals(id, EndDistance.Declared.Id, StringComparison.Ordinal)),
                 ]),
             .. BearingRemedies.Find(context, checks),
@@ -189,7 +189,7 @@ internal static class TimberRemedies
 
         // Another base moves everything above it: where that is no bridge any more, there is nothing to weigh.
         return LayoutFit.Check(trial.Layout).IsEmpty
-            && BaseBending.Check(trial).Concat(BaseShear.Check(trial)).Concat(ChannelFaces.Check(trial)).All(
+            && BaseBending.Check(trial).Concat(BaseShear.Check(trial)).Concat(EndBase.Check(trial)).Concat(ChannelFaces.Check(trial)).All(
             c => c.Status == CheckStatus.Pass)
             && DeckBearing.Check(trial).All(c => c.Status != CheckStatus.Fail);
     }

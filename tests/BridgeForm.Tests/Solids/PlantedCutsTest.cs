@@ -112,6 +112,29 @@ public class PlantedCutsTest
     public void Floor_that_runs_out_at_the_sticks_edge() => CheckStick(
         stick => stick with { Channels = [new Channel(StockFace.MinusY, 0.5, 0.02, 0.01, 0.5)] }, 0.02 * 0.01 * 0.04);
 
+    // The mouths' ends then lie on one line but for round-off, and beside it holes whose triangles would run along it.
+    [Fact]
+    public void Two_floors_that_run_out_just_short_of_the_far_edge_between_holes()
+    {
+        var random = new Random(1);
+        for (var i = 0; i < 200; i++)
+        {
+            var (depth, wall) = (0.001 + (0.02 * random.NextDouble()), Math.Exp((8 * random.NextDouble()) - 13));
+            var (x, width) = (0.1 + (0.4 * random.NextDouble()), 0.005 + (0.02 * random.NextDouble()));
+            Channel Running(double center) => new(StockFace.MinusZ, center, width, depth / 2, -depth / (0.089 - wall));
+            var stick = new CutStock(0.089, 0.089, new Plane(-Vector3d.UnitX, 0), new Plane(Vector3d.UnitX, 3.5))
+            {
+                Channels = [Running(x), Running(3.5 - x)],
+                Holes =
+                [
+                    .. new[] { x - 0.03, x + 0.03, 3.5 - x - 0.03, 3.5 - x + 0.03 }.Select(
+                        center => new Hole(StockFace.MinusZ, center, 0, 0.006, 0.0016)),
+                ],
+            };
+            Assert.True(stick.ToSolid().Value.Audit().IsEmpty, $"{i}: depth {depth}, wall {wall}, at {x}, {width} wide");
+        }
+    }
+
     [Fact]
     public void Box_inside_leaves_a_hollow()
     {

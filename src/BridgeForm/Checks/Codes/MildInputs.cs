@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using BridgeForm.Checks.Timber;
+using BridgeForm.Materials;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Ropes.Fittings;
@@ -24,7 +26,7 @@ internal static class MildInputs
 
     private const string Source =
         "patch of 2-1/2 ft by 2-1/2 ft: ASCE 7 4.4; least wind 16 psf at strength level: ASCE 7-16 27.1.5, open buildings; stretch of "
-            + "steel-cored wire rope from 0.125 %: docs/sources.md; edge and temperatures: own figures";
+            + "steel-cored wire rope from 0.125 %: docs/sources.md; edge, temperatures and values of wood: own figures";
 
     /// <summary>What it compares.</summary>
     public static DeclaredCheck Declared { get; } = new(
@@ -35,7 +37,7 @@ internal static class MildInputs
             + "(33 °C) apart, or either end of them less than 20 °F (11 °C) from that of marking; ropes "
             + "that stretch by less than 0.125 % for good; hardware "
             + "of more than 20 lb (9 kg) a frame, which steadies it; an efficiency of the ropes' ends "
-            + "without its source. Every check that reads such a value is only as sure as the value.",
+            + "without its source; values of your own for wood more than half as high again as the highest of any built-in table. Every check that reads such a value is only as sure as the value.",
         Source,
         [CheckStatus.Pass, CheckStatus.Warn]);
 
@@ -45,7 +47,7 @@ internal static class MildInputs
         var mild = Mild(context.Parameters, context.Words()).ToList();
         return new CheckResult(
             Declared.Id, Declared.Title, mild.Count > 0 ? CheckStatus.Warn : CheckStatus.Pass, mild.Count, 0, "count", null, Source,
-            mild.Count > 0 ? string.Join("; ", mild) : "none of point load, wind, temperatures, stretch and ends is milder than usual");
+            mild.Count > 0 ? string.Join("; ", mild) : "none of point load, wind, hardware, temperatures, stretch, ends and values of wood is milder than usual");
     }
 
     private static IEnumerable<string> Mild(BridgeParameters of, CheckWords words)
@@ -99,8 +101,44 @@ internal static class MildInputs
         {
             yield return $"ropes.termination.efficiency {CheckWords.Share(efficiency)} without a source";
         }
+
+        foreach (var strong in StrongWood.Find(of.Values, words))
+        {
+            yield return strong;
+        }
     }
 
     private static string Range(UnitSystem units, double kelvin) =>
         units == UnitSystem.Metric ? $"{CheckWords.Plain(kelvin)} °C" : $"{CheckWords.Plain(kelvin * 1.8)} °F";
+}
+
+/// <summary>Design values of the user's own that no lumber of the built-in tables comes near.</summary>
+internal static class StrongWood
+{
+    // Hardwoods and machine-graded lumber lie above the tables' softwoods, but not by more.
+    private const double Usual = 1.5;
+
+    private static readonly ImmutableArray<(string Key, Func<DesignValue, double> Of)> s_strengths =
+    [
+        ("bending", v => v.Bending),
+        ("tension", v => v.Tension),
+        ("shear", v => v.Shear),
+        ("compression_across", v => v.CompressionAcross),
+        ("compression", v => v.Compression),
+        ("modulus", v => v.Modulus),
+        ("modulus_min", v => v.ModulusMin ?? 0),
+    ];
+
+    /// <summary>Each row with what is high in it.</summary>
+    public static IEnumerable<string> Find(ImmutableArray<DesignValue> own, CheckWords words) =>
+        from row in own
+        let high = High(row, words).ToList()
+        where high.Count > 0
+        select $"values for {row.Species} {row.Grade}, {row.Size}: {string.Join(", ", high)}; see their source again";
+
+    private static IEnumerable<string> High(DesignValue row, CheckWords words) =>
+        from strength in s_strengths
+        let most = DesignValues.All.Max(strength.Of)
+        where strength.Of(row) > Usual * most * (1 + Tolerances.SameLimit)
+        select $"{strength.Key} {words.Stress(strength.Of(row))}, highest of any built-in table {words.Stress(most)}";
 }

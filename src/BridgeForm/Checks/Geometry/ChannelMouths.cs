@@ -27,8 +27,8 @@ internal static class ChannelMouths
                 atEnd
                     ? "Depth of the channel where a sloped floor takes most against a quarter of the base's depth: deeper is a look, "
                         + "to see "
-                        + "that the landing bears beside the rope. Above half of the depth (own figure) it fails: what is left must "
-                        + "carry the guard's push across the channel, and how it bends there is not computed."
+                        + "that the landing bears beside the rope. Above half of the depth (own figure) it fails. What a push on the "
+                        + "guard asks of the rest: end-base-bending, end-base-shear."
                     : "Depth of the channel where a sloped floor takes most against a quarter of the base's depth. Deeper fails unless the "
                         + "net section passes (base-channel-bending, base-channel-shear).",
                 DeepSource,
@@ -94,9 +94,8 @@ internal static class ChannelMouths
         {
             return Outcome.AtMost(
                 declared, deep, depth / 2, "m", $"{DeepSource}; own figure: at most d/2 where the base lies on a landing",
-                $"{detail}, half of it {words.Length(depth / 2)}; what is left must carry the guard's push: a deeper base, or "
-                    + "less depth at "
-                    + "the ends (channel.end_depth)");
+                $"{detail}, half of it {words.Length(depth / 2)}; a deeper base, or less depth at the ends "
+                    + "(channel.end_depth)");
         }
 
         var result = Outcome.AtMost(
@@ -105,8 +104,8 @@ internal static class ChannelMouths
         {
             CheckStatus.Warn => result with
             {
-                Detail = detail + "; see that the landing bears right beside the rope; how the guard's "
-                + "push bends the base there is not computed"
+                Detail = detail + "; see that the landing bears right beside the rope; what the guard's "
+                + "push does there: end-base-bending, end-base-shear"
             },
             CheckStatus.Fail when NetSection.Passes(context) => NetSection.Instead(result),
             _ => result,
@@ -124,7 +123,7 @@ internal static class KeeperStrap
         "keeper-strap-reach",
         "Rope within reach of a flat keeper strap",
         "How deep the rope lies in the base, middle frames and end frames, against its diameter: deeper, a flat strap does not clamp it. "
-            + "At the middle of the base.",
+            + "At the middle of the base. Where the strap's screws sit beside the channel, and what they hold, is not looked at.",
         "common practice, no source",
         [CheckStatus.Pass, CheckStatus.Warn]);
 
@@ -142,7 +141,8 @@ internal static class KeeperStrap
             Declared.Source,
             $"channel {words.Length(deepest)}{(channel.EndDepth > channel.Depth ? " in the end bases" : "")} − liner "
                 + $"{words.Length(channel.Liner)} = {words.Length(sunk)}; "
-            + $"rope {words.Length(rope)}: sunk deeper than its diameter a flat strap does not clamp it",
+            + $"rope {words.Length(rope)}: sunk deeper than its diameter a flat strap does not clamp it; where the strap's "
+                + "screws sit beside the channel is not looked at",
             CheckStatus.Warn);
     }
 }

@@ -40,6 +40,7 @@ public static class AllChecks
             Many(DeckBearing.Declared, c => DeckBearing.Check(c)),
             Many([BaseBending.Declared, BaseBending.DeclaredNet], c => BaseBending.Check(c)),
             Many([BaseShear.Declared, BaseShear.DeclaredNet], c => BaseShear.Check(c)),
+            Many([EndBase.Declared, EndBase.DeclaredShear], c => EndBase.Check(c)),
             Many([ChannelFaces.Declared], c => ChannelFaces.Check(c)),
             Many([HoleSizes.Declared], c => HoleSizes.Check(c)),
             Many([RopeBearing.Declared], c => RopeBearing.Check(c)),

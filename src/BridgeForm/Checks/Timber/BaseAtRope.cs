@@ -97,7 +97,7 @@ internal static class KeeperUplift
         var words = context.Words();
         var parameters = context.Parameters;
         var lifts = GuardPush.List(context)
-            .Select(p => (Push: p, Lift: Largest(BaseCases.Pushed(context.Layout, dead, p.Force).Reactions())))
+            .Select(p => (Push: p, Lift: Largest(BaseCases.Pushed(context.Layout, dead, GuardFrame.Build(parameters), p.Force).Reactions())))
             .ToList();
         var worst = Ties.FirstLargest(lifts, l => l.Lift);
         var height = GuardFrame.Build(parameters).Top + context.Layout.Levels[1].Top;

@@ -50,8 +50,7 @@ internal static class BaseCases
             var half = lean.Under(dead.WithDeck(parameters, 0, foot, total / 2), foot, 0, foot, total / 2, area.OverDeck);
             cases.Add(new(area.Name + " load", full, area.Duration));
             cases.Add(new(area.Name + " load on the right half", half, area.Duration));
-            cases.AddRange(pushes.Select(push => new BaseCase(
-                $"{area.Name} load and {push.Name}", Pushed(layout, full, push.Force), LoadDuration.Guard)));
+            AddPushes($"{area.Name} load and ", full, "");
         }
 
         foreach (var (name, at) in Places(parameters))
@@ -61,9 +60,16 @@ internal static class BaseCases
             cases.Add(new(name, lean.Under(dead.Plus([new(at, force)]), foot, at, force), LoadDuration.Live));
         }
 
-        cases.AddRange(pushes.Select(push => new BaseCase(push.Name, Pushed(layout, dead, push.Force), LoadDuration.Guard)));
-        cases.AddRange(pushes.Select(push => new BaseCase(push.Name + ", wood dry", Pushed(layout, dry, push.Force), LoadDuration.Guard)));
+        AddPushes("", dead, "");
+        AddPushes("", dry, ", wood dry");
         return cases.ToImmutable();
+
+        // What a brace presses down does not hang on where its force lies on the post; what it pushes outward does.
+        void AddPushes(string before, BaseBeam beam, string after)
+        {
+            cases.AddRange(GuardFrame.Places(parameters).SelectMany(frame => pushes.Select(push => new BaseCase(
+                before + push.Name + after + frame.After, Pushed(layout, beam, frame, push.Force), LoadDuration.Guard))));
+        }
     }
 
     /// <summary>
@@ -95,24 +101,32 @@ internal static class BaseCases
             []).WithDeck(parameters, -foot, foot, weights.Deck);
     }
 
-    /// <summary>A level push (outward positive) at the right guard's top.</summary>
-    public static BaseBeam Pushed(BridgeLayout layout, BaseBeam beam, double push)
+    /// <summary>A level push (outward positive) at the right guard's top; the ropes hold against it, half each.</summary>
+    public static BaseBeam Pushed(BridgeLayout layout, BaseBeam beam, GuardFrame frame, double push)
     {
-        var frame = GuardFrame.Build(layout.Parameters);
         var levels = layout.Levels[1];
-        var half = (levels.Top - levels.Bottom) / 2;
-        var middle = (levels.Top + levels.Bottom) / 2;
+        return Pushed(beam, frame, (levels.Top - levels.Bottom) / 2, (levels.Top + levels.Bottom) / 2, push);
+    }
+
+    /// <summary>The same of a base that is held sideways at both its supports.</summary>
+    /// <param name="beam">With what stands on it.</param>
+    /// <param name="frame">Post and brace.</param>
+    /// <param name="half">Half the base's depth, metres.</param>
+    /// <param name="lever">Its axis above where it is held sideways, metres.</param>
+    /// <param name="push">Newtons.</param>
+    public static BaseBeam Pushed(BaseBeam beam, GuardFrame frame, double half, double lever, double push)
+    {
         var (down, outward) = (frame.BraceDown(push), frame.BraceOut(push));
 
-        // Level forces on the base's top turn it about its axis; so do the ropes, below the axis.
+        // Level forces on the base's top turn it about its axis; so does what holds it, below the axis.
         return beam.Plus(
             [new(frame.BraceFoot, down), new(frame.PostFoot, -down)],
             couples:
             [
                 new(frame.BraceFoot, -half * outward),
                 new(frame.PostFoot, -half * (push - outward)),
-                new(beam.Support, -middle * push / 2),
-                new(-beam.Support, -middle * push / 2),
+                new(beam.Support, -lever * push / 2),
+                new(-beam.Support, -lever * push / 2),
             ]);
     }
 

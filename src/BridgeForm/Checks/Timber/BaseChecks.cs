@@ -44,12 +44,13 @@ internal static class BaseBending
         }
     }
 
+    /// <summary>The worst place of the worst case.</summary>
     /// <param name="context">The bridge.</param>
     /// <param name="declared">The check.</param>
     /// <param name="slender">What beam stability goes by.</param>
     /// <param name="stretches">Where, and what is left there.</param>
     /// <param name="cases">Loads.</param>
-    private static CheckResult Check(
+    public static CheckResult Check(
         CheckContext context,
         DeclaredCheck declared,
         RectangularSection slender,
@@ -113,12 +114,13 @@ internal static class BaseShear
         if (!cases.IsEmpty)
         {
             var section = BaseSection.Cut(context);
-            yield return Full(context, section, cases);
-            yield return Net(context, section, cases);
+            yield return Full(context, Declared, section, cases);
+            yield return Net(context, DeclaredNet, section, cases);
         }
     }
 
-    private static CheckResult Full(CheckContext context, BaseSection section, IEnumerable<BaseCase> cases)
+    /// <summary>Beside the channels.</summary>
+    public static CheckResult Full(CheckContext context, DeclaredCheck declared, BaseSection section, IEnumerable<BaseCase> cases)
     {
         var stretches = section.Beside(context.Parameters.Frames.Base.Length / 2).ToList();
         var worst = cases
@@ -128,14 +130,15 @@ internal static class BaseShear
         var left = worst.Stretch.Section;
         return Check(
             context,
-            Declared,
+            declared,
             worst,
             "(2/3)·Fv'·b·d",
             Notches.Shear(1, left.ShearBreadth, left.ShearDepth),
             left.ShearText(context.Words(), "d"));
     }
 
-    private static CheckResult Net(CheckContext context, BaseSection section, IEnumerable<BaseCase> cases)
+    /// <summary>At the channels.</summary>
+    public static CheckResult Net(CheckContext context, DeclaredCheck declared, BaseSection section, IEnumerable<BaseCase> cases)
     {
         var depth = section.Full.Depth;
         var stretches = section.Channels().ToList();
@@ -145,7 +148,7 @@ internal static class BaseShear
         var words = context.Words();
         return Check(
             context,
-            DeclaredNet,
+            declared,
             worst,
             worst.BottomTension ? "bottom in tension: (2/3)·Fv'·b·dn·(dn/d)²" : "top in tension: (2/3)·Fv'·b·dn",
             Area(worst.Stretch.Section, worst.BottomTension),

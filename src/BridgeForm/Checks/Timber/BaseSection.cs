@@ -27,12 +27,15 @@ internal sealed record BaseSection(
     public RectangularSection Net => Full with { Depth = Full.Depth - Notch };
 
     /// <summary>Of the interior bases.</summary>
-    public static BaseSection Cut(CheckContext context)
+    public static BaseSection Cut(CheckContext context) => Cut(context, [.. Enumerable.Range(1, context.Layout.Bays - 1)]);
+
+    /// <summary>With the deepest notch of some frames and their holes, which are the same in all of them.</summary>
+    public static BaseSection Cut(CheckContext context, ImmutableArray<int> frames)
     {
         var parameters = context.Parameters;
         var made = parameters.Frames.Base;
         var notch = 0.0;
-        for (var i = 1; i < context.Layout.Bays; i++)
+        foreach (var i in frames)
         {
             var levels = context.Layout.Levels[i];
             notch = Math.Max(notch, levels.ChannelDepth + (made.Along / 2 * Math.Abs(levels.FloorSlope)));
@@ -43,7 +46,7 @@ internal sealed record BaseSection(
             new(made.Along, made.Depth),
             notch,
             (axis - half, axis + half),
-            DrilledHole.List(BaseMember.Cut(context.Layout, 1).Shape, made.Flat));
+            DrilledHole.List(BaseMember.Cut(context.Layout, frames[0]).Shape, made.Flat));
     }
 
     /// <summary>The two channels with the holes in them and near them.</summary>

@@ -20,7 +20,8 @@ internal static class GuardBearing
 
     /// <summary>Head of the brace.</summary>
     public static DeclaredCheck DeclaredBraceHead { get; } = Declare(
-        "guard-bearing-brace-head", "Brace bearing on the post", "The part of the brace's thrust that is square to the post's face");
+        "guard-bearing-brace-head", "Brace bearing on the post", "The part of the brace's thrust that is square to the post's face, "
+            + "the larger of that in the middle of the contact and that at its lower edge should the cut not lie tight,");
 
     /// <summary>All three, the worst push of each.</summary>
     public static IEnumerable<CheckResult> Check(CheckContext context)
@@ -44,7 +45,7 @@ internal static class GuardBearing
             [onBase, new("brace", brace.Stock, brace.Section, brace.Lean)]);
         yield return Check(
             context, DeclaredBraceHead,
-            p => Math.Max(0, frame.Brace(p) * Math.Sin(turn)), 0,
+            p => GuardFrame.Places(context.Parameters).Max(f => Math.Max(0, f.Brace(p) * Math.Sin(f.Lean + f.BraceLean))), 0,
             (brace.Section.Width / Math.Sin(turn), Math.Min(brace.Section.Thickness, post.Section.Thickness)),
             [BearingSide.Across("post", post.Stock, post.Section), new("brace", brace.Stock, brace.Section, (Math.PI / 2) - turn)]);
     }

@@ -13,26 +13,28 @@ namespace BridgeForm.Checks.Timber;
 /// <param name="Top">n of the cap's top, where people push.</param>
 /// <param name="Lean">Of the post, outward, radians (α).</param>
 /// <param name="BraceLean">Of the brace's force, inward, radians: β where it lies on the brace's axis.</param>
+/// <param name="OffAxis">How far the resultant lies off the brace's axis at its head, metres.</param>
 /// <param name="Where">The place in a person's words.</param>
 internal sealed record GuardFrame(
-    double PostFoot, double BraceFoot, double Contact, double Top, double Lean, double BraceLean, string Where)
+    double PostFoot, double BraceFoot, double Contact, double Top, double Lean, double BraceLean, double OffAxis, string Where)
 {
     /// <summary>The resultant on the brace's axis, in the middle of its contact with the post's outer face.</summary>
     public static GuardFrame Build(BridgeParameters parameters)
     {
-        var brace = parameters.Frames.Brace;
-        return At(parameters, brace.Foot - (brace.Section.Width / 2 / Math.Cos(brace.Lean)), "in the middle of the brace's contact");
+        return At(parameters, 0, "in the middle of the brace's contact");
     }
 
     /// <summary>The resultant at the lowest place where the brace still touches the post, should the cut not lie tight.</summary>
     public static GuardFrame AtLowerEdge(BridgeParameters parameters)
     {
-        var brace = parameters.Frames.Brace;
-        return At(parameters, brace.Foot - (brace.Section.Width / Math.Cos(brace.Lean)), "at the lower edge of the brace's contact");
+        return At(parameters, parameters.Frames.Brace.Section.Width / 2, "at the lower edge of the brace's contact");
     }
 
     /// <summary>Both places; whichever is worse counts.</summary>
     public static IEnumerable<GuardFrame> Places(BridgeParameters parameters) => [Build(parameters), AtLowerEdge(parameters)];
+
+    /// <summary>What follows the name of a load whose resultant does not lie on the brace's axis.</summary>
+    public string After => OffAxis > 0 ? $", the brace's force {Where}" : "";
 
     /// <summary>Arm of the brace's force about the post's foot, metres.</summary>
     public double BraceArm => (BraceFoot - PostFoot) * Math.Cos(BraceLean);
@@ -72,13 +74,13 @@ internal sealed record GuardFrame(
     /// <summary>Axial force in the post below the brace, newtons; pulled positive: what the brace lifts, along the axis.</summary>
     public double PostPull(double push) => (BraceDown(push) * Math.Cos(Lean)) + ((push - BraceOut(push)) * Math.Sin(Lean));
 
-    // Where a line with the brace's lean from z = edge on the base's top meets the post's outer face.
-    private static GuardFrame At(BridgeParameters parameters, double edge, string where)
+    // Where a line along the brace, so far inside its axis, meets the post's outer face.
+    private static GuardFrame At(BridgeParameters parameters, double offAxis, string where)
     {
         var (post, brace) = (parameters.Frames.Post, parameters.Frames.Brace);
         var face = BraceGeometry.PostOuterFoot(post);
         var foot = brace.Foot - (brace.Section.Width / 2 / Math.Cos(brace.Lean));
-        var contact = (edge - face) / (Math.Tan(post.Lean) + Math.Tan(brace.Lean));
+        var contact = (foot - (offAxis / Math.Cos(brace.Lean)) - face) / (Math.Tan(post.Lean) + Math.Tan(brace.Lean));
         return new GuardFrame(
             Uprights.AxisFoot(post),
             foot,
@@ -86,6 +88,7 @@ internal sealed record GuardFrame(
             (post.Length * Math.Cos(post.Lean)) + parameters.Guard.Cap.Thickness,
             post.Lean,
             Math.Atan2(foot - face - (contact * Math.Tan(post.Lean)), contact),
+            offAxis,
             where);
     }
 }

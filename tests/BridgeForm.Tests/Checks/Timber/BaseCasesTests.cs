@@ -41,18 +41,27 @@ public sealed class BaseCasesTests
     {
         var load = psf * s_psf;
         var (right, left) = ((load * onRight) + (push * RopeDown), (load * (1 - onRight)) - (push * RopeDown));
-        var found = s_cases.Single(c => c.Name == name);
-        Assert.Equal((Dead + right) * Pound, found.Beam.Reactions().Right, 1e-6);
-        Assert.Equal((Dead + left) * Pound, found.Beam.Reactions().Left, 1e-6);
-        Assert.Equal(duration, found.Duration.Factor);
+        Holds(name, BraceLean);
+        if (Math.Abs(push) > 0)
+        {
+            Holds(name + ", the brace's force at the lower edge of the brace's contact", Way);
+        }
 
-        // No deck beyond 18.25 in: from the right the rope alone, the push apart.
-        var moment = (load * onRight * (23 - At)) + DeadMoment(At) + (push * PushMoment(At));
-        Assert.Equal(moment * Pound * Inch, found.Beam.Moment(At * Inch), 1e-6);
+        void Holds(string of, double way)
+        {
+            var found = s_cases.Single(c => c.Name == of);
+            Assert.Equal((Dead + right) * Pound, found.Beam.Reactions().Right, 1e-6);
+            Assert.Equal((Dead + left) * Pound, found.Beam.Reactions().Left, 1e-6);
+            Assert.Equal(duration, found.Duration.Factor);
 
-        // On the left the deck and the dead load mirror it; the push leaves the rope's pull on the left and half of itself there.
-        var mirror = (load * (1 - onRight) * (23 - At)) + DeadMoment(At) - (push * ((RopeDown * (23 - At)) - (2.5 * 100)));
-        Assert.Equal(mirror * Pound * Inch, found.Beam.Moment(-At * Inch), 1e-6);
+            // No deck beyond 18.25 in: from the right the rope alone, the push apart.
+            var moment = (load * onRight * (23 - At)) + DeadMoment(At) + (push * PushMoment(At, way));
+            Assert.Equal(moment * Pound * Inch, found.Beam.Moment(At * Inch), 1e-6);
+
+            // On the left the deck and the dead load mirror it; the push leaves the rope's pull on the left and half of itself there.
+            var mirror = (load * (1 - onRight) * (23 - At)) + DeadMoment(At) - (push * ((RopeDown * (23 - At)) - (2.5 * 100)));
+            Assert.Equal(mirror * Pound * Inch, found.Beam.Moment(-At * Inch), 1e-6);
+        }
     }
 
     // Whole in the middle and whole at the edge, 18.46 − 6 = 12.46 in.
@@ -64,7 +73,7 @@ public sealed class BaseCasesTests
         Assert.Equal((Dead + 150) * Pound, middle.Beam.Reactions().Right, 1e-6);
         Assert.Equal((Dead + (300 * (0.5 + ((HalfWidth - 6) / 46)))) * Pound, edge.Beam.Reactions().Right, 1e-6);
         Assert.Equal((1.0, 1.0), (middle.Duration.Factor, edge.Duration.Factor));
-        Assert.Equal(19, s_cases.Count);
+        Assert.Equal(29, s_cases.Count);
     }
 
     // Wood of 50 and 30 lb/ft³ where it gets wet, of 27 and 18 where it dries: 50/36 and 30/27 of the weights by hand, and 27/36
@@ -153,7 +162,7 @@ public sealed class BaseCasesTests
         var outward = cases.Single(c => c.Name is "50 plf on 72 in = 300 lbf outward");
         Assert.Equal((Dead + (1.5 * RopeDown)) * Pound, outward.Beam.Reactions().Right, 1e-6);
         Assert.Equal(
-            (DeadMoment(At) - (1.5 * PushMoment(At))) * Pound * Inch,
+            (DeadMoment(At) - (1.5 * PushMoment(At, BraceLean))) * Pound * Inch,
             cases.Single(c => c.Name is "50 plf on 72 in = 300 lbf inward").Beam.Moment(At * Inch), 1e-6);
     }
 

@@ -67,8 +67,8 @@ public sealed class DeckLoadTests
     public void The_pulled_side_is_told_with_its_moment()
     {
         var check = new LevelDeck().Check("base-channel-notch");
-        var moment = BaseStatics.DeadMoment(23) - BaseStatics.PushMoment(23);
-        Assert.Contains(FormattableString.Invariant($"200 lbf inward {moment:0} in·lbf"), check.Detail, StringComparison.Ordinal);
+        var moment = BaseStatics.DeadMoment(23) - BaseStatics.PushMoment(23, BaseStatics.Way);
+        Assert.Contains(FormattableString.Invariant($"200 lbf inward, the brace's force at the lower edge of the brace's contact {moment:0} in·lbf"), check.Detail, StringComparison.Ordinal);
         Assert.Contains("top in tension, ", check.Detail, StringComparison.Ordinal);
         Assert.Contains("empty", check.Detail, StringComparison.Ordinal);
     }

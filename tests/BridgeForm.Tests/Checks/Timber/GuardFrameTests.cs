@@ -14,7 +14,7 @@ public sealed class GuardFrameTests
         Gen.Double[0.1, 0.5],
         Gen.Double[0.9, 1.3],
         (foot, apart, lean, braceLean, top) => new GuardFrame(
-            foot, foot + apart, 0.8 * apart / (Math.Tan(lean) + Math.Tan(braceLean)), top, lean, braceLean, "here"))
+            foot, foot + apart, 0.8 * apart / (Math.Tan(lean) + Math.Tan(braceLean)), top, lean, braceLean, 0, "here"))
         .Where(frame => frame.Contact < frame.Top);
 
     // Post cut free: push at the top, the brace's force on its line, base at the foot. Forces and moments about the foot come
@@ -102,7 +102,7 @@ public sealed class GuardFrameTests
         Assert.True(ratio > 1);
     }
 
-    // 3.7.1.4: le/d of the brace about its thin side, 36 in / (1/2 in) = 72 > 50. It is pressed outward.
+    // 3.7.1.4: le/d of the brace about its thin side, 26.5 in / 12 mm = 56 > 50. It is pressed outward; else the wood is strong.
     [Fact]
     public void A_brace_too_slender_fails()
     {
@@ -111,7 +111,7 @@ public sealed class GuardFrameTests
         var thin = brace + """
 
             values:
-              - { species: southern-pine, grade: no1, size: 12 x 89 mm, bending: 1500 psi, tension: 1000 psi, shear: 175 psi, compression_across: 565 psi, compression: 1650 psi, modulus: 1600000 psi, size_adjusted: true, source: my own }
+              - { species: southern-pine, grade: no1, size: 12 x 89 mm, bending: 15000 psi, tension: 15000 psi, shear: 175 psi, compression_across: 565 psi, compression: 15000 psi, modulus: 5000000 psi, size_adjusted: true, source: my own }
             """;
         var context = Contexts.Of(thin);
         var check = Contexts.Check(context, "guard-brace");

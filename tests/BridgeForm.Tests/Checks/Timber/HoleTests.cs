@@ -95,13 +95,22 @@ public sealed class HoleTests
             Contexts.Check(With("post", "face: wide, from_end: 24 in, diameter: 1/2 in"), "guard-post").Demand,
             1e-9);
 
-    // Through the narrow face 1/2 in of 1-1/2 in: × 1.5. Through the wide one 1/2 in, 1 in off the axis, and its mirror image:
-    // 3.5 / 2.5.
-    [Theory]
-    [InlineData("face: top, from_end: 10 in, diameter: 1/2 in", 1.5)]
-    [InlineData("face: wide, from_end: 10 in, across: 1 in, diameter: 1/2 in", 1.4)]
-    public void Holes_of_a_brace(string hole, double times) => Assert.Equal(
-        times * Contexts.Check(Thin, "guard-brace").Demand, Contexts.Check(With("brace", hole), "guard-brace").Demand, 1e-3);
+    // Through the narrow face 1/2 in of 1-1/2 in goes: area and S × 2/3, both parts × 1.5.
+    [Fact]
+    public void Hole_through_a_braces_narrow_face() => Assert.Equal(
+        1.5 * Contexts.Check(Thin, "guard-brace").Demand,
+        Contexts.Check(With("brace", "face: top, from_end: 10 in, diameter: 1/2 in"), "guard-brace").Demand,
+        1e-3);
+
+    // Through the wide one 1/2 in, 1 in off the axis, and for the axial force its mirror image: 5.25 − 2·0.75 in²; S as of the post.
+    [Fact]
+    public void Hole_through_a_braces_wide_face()
+    {
+        var check = Contexts.Check(With("brace", "face: wide, from_end: 10 in, across: 1 in, diameter: 1/2 in"), "guard-brace");
+        Assert.Contains("/ 3.75 in²", check.Detail, StringComparison.Ordinal);
+        Assert.Contains("S = I / 1.917 in = 2.332 in³", check.Detail, StringComparison.Ordinal);
+        Assert.True(check.Demand > 1.3 * Contexts.Check(Thin, "guard-brace").Demand);
+    }
 
     // IRC R502.8.1: d/3; of 3-1/2 in 1.167 in.
     [Theory]

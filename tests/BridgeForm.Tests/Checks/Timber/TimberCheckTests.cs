@@ -310,6 +310,24 @@ public sealed class TimberCheckTests
             Contexts.Status(Bridges.Garden.Replace("section: 4x6", $"section: {name}", StringComparison.Ordinal), "base-channel-notch"));
     }
 
+    // Channels 1-3/4 in deep in the end bases of a bridge whose other bases pass as a 3x6.
+    [Fact]
+    public void An_end_base_that_passes_is_found()
+    {
+        var deep = Contexts.Of(Thin.Replace("end_depth: 3/4 in", "end_depth: 1-3/4 in", StringComparison.Ordinal));
+        var checks = AllChecks.Run(deep);
+        Assert.Equal(
+            "end-base-shear",
+            string.Join(" ", checks.Where(c => c.Status == CheckStatus.Fail && c.Id.Contains("base-", StringComparison.Ordinal)).Select(
+                c => c.Id)));
+        var remedy = Assert.Single(TimberRemedies.Find(deep, checks, Bridge.ShapeWithin), r => r.CheckId is "end-base-shear");
+        var name = remedy.Text.Split("a ")[1].Split(' ')[0];
+        var text = Thin.Replace("end_depth: 3/4 in", "end_depth: 1-3/4 in", StringComparison.Ordinal);
+        Assert.Equal(
+            CheckStatus.Pass,
+            Contexts.Status(text.Replace("section: 3x6", $"section: {name}", StringComparison.Ordinal), "end-base-shear"));
+    }
+
     [Fact]
     public void A_deck_across_checks_treads_and_stringers()
     {

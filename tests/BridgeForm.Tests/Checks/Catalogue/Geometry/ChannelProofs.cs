@@ -35,7 +35,7 @@ internal static class ChannelProofs
     // Half of 5-1/2 in, own figure.
     [Proves("channel-deep-mouth-end", CheckStatus.Fail, Side.Beyond)]
     public static Proof End_base_nearly_cut_through(double share) =>
-        Of("channel-deep-mouth-end", AtEnd((2.75 * share) - (1.75 * 8 / 72)), 2.75 * share, 2.75).Saying("the guard's push");
+        Of("channel-deep-mouth-end", AtEnd((2.75 * share) - (1.75 * 8 / 72)), 2.75 * share, 2.75).Saying("half of it 2.75 in");
 
     [Proves("channel-deep-mouth-end", CheckStatus.Warn)]
     public static Proof End_base_cut_half_through() =>

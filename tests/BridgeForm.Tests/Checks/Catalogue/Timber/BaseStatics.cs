@@ -62,9 +62,21 @@ internal static class BaseStatics
 
     /// <summary>
     /// A push of 200 lbf outward is held by the brace: 200·25.2664/(26.4609 − 20.0172) = 784.2 lbf come down at its foot and go
-    /// up at the post's, 784.2·tan 12° push outward at the brace's.
+    /// up at the post's.
     /// </summary>
     public static readonly double BraceDown = 200 * Top / (BraceAxis - PostAxis);
+
+    /// <summary>
+    /// The brace's force at the lowest place where post and brace touch: from the brace's inner edge, 28.25 − 3.5/cos 12° =
+    /// 24.6718 in, against the post's outer face, 18.25 + 3.5/cos 8° = 21.7844 in out, 2.8875/(tan 8° + tan 12°) = 8.177 in up. It
+    /// runs from the brace's axis on the base to that place.
+    /// </summary>
+    public static readonly double Face = 18.25 + (3.5 / Math.Cos(Lean));
+    public static readonly double Low = (28.25 - (3.5 / Math.Cos(BraceLean)) - Face) / (Math.Tan(Lean) + Math.Tan(BraceLean));
+    public static readonly double Way = Math.Atan2(BraceAxis - Face - (Low * Math.Tan(Lean)), Low);
+
+    /// <summary>What it pushes outward at the brace's foot.</summary>
+    public static readonly double BraceOut = BraceDown * Math.Tan(Way);
 
     /// <summary>Half of 200·(25.2664 + 5.25)/46 … the pair of forces on the ropes: 132.68 lbf more on the right one.</summary>
     public static readonly double RopeDown = 200 * (Top + 5.25) / 46;
@@ -73,8 +85,8 @@ internal static class BaseStatics
     /// Bending by that push at z between post and rope: the brace's foot, its outward push 2.75 in above the base's axis, the
     /// rope's answer, and half the push at the rope, 2.5 in below that axis.
     /// </summary>
-    public static double PushMoment(double z) =>
-        (-BraceDown * (BraceAxis - z)) - (2.75 * BraceDown * Math.Tan(BraceLean)) + (z < 23 ? (RopeDown * (23 - z)) - (2.5 * 100) : 0);
+    public static double PushMoment(double z, double way) =>
+        (-BraceDown * (BraceAxis - z)) - (2.75 * BraceDown * Math.Tan(way)) + (z < 23 ? (RopeDown * (23 - z)) - (2.5 * 100) : 0);
 
     private static double Own(double z) => BaseWeight / 58 * (29 - z) * (29 - z) / 2;
 }

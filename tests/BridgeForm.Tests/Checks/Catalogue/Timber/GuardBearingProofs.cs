@@ -13,9 +13,9 @@ internal static class GuardBearingProofs
     private static readonly double s_post = (BraceDown + GuardWeight) / (1.5 * 3.5 / Math.Cos(Lean));
     private static readonly double s_foot = (BraceDown + BraceWeight) / (1.5 * 3.5 / Math.Cos(BraceLean));
 
-    // 801.7 lbf along the brace, 274.2 lbf of them square to the post's face, on 15.35 in².
+    // Square to the post's face, at the lower edge of the brace's head, on all of its 15.35 in².
     private static readonly double s_head =
-        BraceDown / Math.Cos(BraceLean) * Math.Sin(Lean + BraceLean) / (1.5 * 3.5 / Math.Sin(Lean + BraceLean));
+        BraceDown / Math.Cos(Way) * Math.Sin(Lean + Way) / (1.5 * 3.5 / Math.Sin(Lean + BraceLean));
 
     // The base is softer.
     [Proves("guard-bearing-post-foot", CheckStatus.Pass, Side.Within)]

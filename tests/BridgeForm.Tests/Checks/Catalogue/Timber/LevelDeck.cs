@@ -139,7 +139,7 @@ internal sealed record LevelDeck
         KeeperUplift.Check,
         DeckBearing.Check, GuardBearing.Check, EndFrames.Check, c => [EndDistance.Check(c)],
         c => [GuardPost.Check(c)], c => [GuardPostShear.Check(c)], c => [GuardBrace.Check(c)], RopeBearing.Check,
-        BaseBending.Check, BaseShear.Check, ChannelFaces.Check,
+        BaseBending.Check, BaseShear.Check, EndBase.Check, ChannelFaces.Check,
     ];
 
     /// <summary>

@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+
+namespace BridgeForm.Checks.Timber;
+
+/// <summary>
+/// The base of an end frame under a push on its guard: it lies on its landing, which presses it up at one end and holds it down
+/// at the other, and between post and brace the push goes across the rope's channel.
+/// </summary>
+internal static class EndBase
+{
+    private const string Cases =
+        "the pushes of guard-post, the brace's force in the middle of its head or at its lower edge, and nothing else: what stands on the "
+            + "base and its own weight go straight into the landing. Taken as a beam that the landing bears at one end and holds down at the "
+            + "other, with the deepest channel of both end frames at its deep mouth and all holes; held down elsewhere it bends otherwise.";
+
+    /// <summary>Bending.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "end-base-bending",
+        "Bending of an end frame's base by a push on its guard",
+        $"fb = M / S beside the channels and at them, as base-bending and base-channel-bending do, against Fb', under {Cases}",
+        $"NDS 3.3 (ASD); {GuardPush.Source}; NDS Supplement; factors named in the result; {DrilledHole.Rule}",
+        [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
+
+    /// <summary>Shear.</summary>
+    public static DeclaredCheck DeclaredShear { get; } = new(
+        "end-base-shear",
+        "Shear in an end frame's base by a push on its guard",
+        $"V beside the channels and at them, as base-shear and base-channel-shear do, with the notch formula where the bottom is in "
+            + $"tension, under {Cases}",
+        $"NDS 3.4.2 and 3.4.3.2 (ASD, from memory); {GuardPush.Source}; NDS Supplement; factors named in the result; {DrilledHole.Rule}",
+        [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
+
+    /// <summary>Both, each where the base is used most.</summary>
+    public static IEnumerable<CheckResult> Check(CheckContext context)
+    {
+        var cases = List(context);
+        var section = BaseSection.Cut(context, [0, context.Layout.Bays]);
+        ImmutableArray<BaseStretch> beside = [.. section.Beside(context.Parameters.Frames.Base.Length / 2)];
+        yield return Worst(
+            BaseBending.Check(context, Declared, section.Full, beside, cases),
+            BaseBending.Check(context, Declared, section.Net, [.. section.Channels()], cases));
+        yield return Worst(
+            BaseShear.Full(context, DeclaredShear, section, cases), BaseShear.Net(context, DeclaredShear, section, cases));
+    }
+
+    private static ImmutableArray<BaseCase> List(CheckContext context)
+    {
+        var parameters = context.Parameters;
+        var (half, made) = (parameters.Frames.Base.Depth / 2, parameters.Frames.Base);
+        var bare = new BaseBeam(made.Length / 2, [], [], []);
+        return
+        [
+            .. GuardPush.List(context).SelectMany(push => GuardFrame.Places(parameters).Select(frame => new BaseCase(
+                $"{push.Name}, the base held down at its end{frame.After}",
+                BaseCases.Pushed(bare, frame, half, half, push.Force),
+                LoadDuration.Guard))),
+        ];
+    }
+
+    private static CheckResult Worst(CheckResult beside, CheckResult channel) =>
+        (channel.Ratio ?? channel.Demand) > (beside.Ratio ?? beside.Demand) ? channel : beside;
+}
