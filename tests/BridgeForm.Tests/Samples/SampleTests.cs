@@ -3,6 +3,8 @@ using System.Text;
 using BridgeForm.Checks;
 using BridgeForm.Output.DrawingSet;
 using BridgeForm.Output.Pdf;
+using BridgeForm.Output.Preview;
+using BridgeForm.Output.Report;
 using BridgeForm.Tests.Output.Gltf;
 using BridgeForm.Tests.Output.Referees;
 using BridgeForm.Tests.Solids;
@@ -50,6 +52,32 @@ public class SampleTests
         var page = File.ReadAllText(made.FileOf("preview.html"));
         var content = SampleContent.Of(page, File.ReadAllText(made.FileOf("report.json")));
         Assert.Equal(content.Checks.Values.Order(StringComparer.Ordinal), SampleContent.ChecksOf(page));
+    }
+
+    /// <summary>What the pinned content answers to, and what it does not: a page written from a model changed in one thing.</summary>
+    [Fact]
+    public void A_reworded_detail_leaves_the_content_and_a_changed_status_does_not()
+    {
+        var model = MadeSample.Of("alder-dell").Model;
+        var before = Content(model);
+        Assert.Equal(before, Content(Changed(c => c with { Detail = c.Detail + ", in other words", Source = "elsewhere" })));
+        Assert.NotEqual(before, Content(Changed(c => c with { Status = CheckStatus.Fail })));
+        Assert.NotEqual(before, Content(Changed(c => c with { Title = c.Title + " anew" })));
+        Assert.NotEqual(before, Content(Changed(c => c with { Id = c.Id + "-anew" })));
+        Assert.NotEqual(before, Content(model with { Parameters = model.Parameters with { Name = "Another (invented)" } }));
+        Assert.NotEqual(before, Content(model with { Checks = model.Checks.RemoveAt(3) }));
+
+        BridgeModel Changed(Func<CheckResult, CheckResult> change) =>
+            model with { Checks = model.Checks.SetItem(3, change(model.Checks[3])) };
+
+        static string Content(BridgeModel of)
+        {
+            using var page = new MemoryStream();
+            using var report = new MemoryStream();
+            PreviewWriter.Write(of, solid => solid.Triangulate(), page);
+            ReportWriter.Write(of, () => [], report);
+            return SampleContent.Of(Encoding.UTF8.GetString(page.ToArray()), Encoding.UTF8.GetString(report.ToArray())).Json().ToJsonString();
+        }
     }
 
     /// <summary>
