@@ -29,6 +29,11 @@ internal static class CheckText
             {
                 Columns.Wrapped(output, $"WIND ACROSS IT: {wind}.", "", "  ");
             }
+
+            if (Verdict.PushText(model.Wind, model.Parameters) is { Length: > 0 } push)
+            {
+                Columns.Wrapped(output, $"PUSHED ON A GUARD: {push}.", "", "  ");
+            }
         }
 
         if (Verdict.NotCheckedText(model.Checks) is { Length: > 0 } missing)

@@ -107,6 +107,11 @@ internal static class Cover
             yield return ("Wind across it", wind);
         }
 
+        if (Checks.Verdict.PushText(model.Wind, p) is { Length: > 0 } push)
+        {
+            yield return ("Pushed on a guard", push);
+        }
+
         yield return ("Live load", $"{words.Pressure(p.Loads.Live)} ({p.Loads.LiveSource})");
         yield return ("Use", p.Use == BridgeUse.Public ? "public" : "private");
         yield return ("Wood", words.Mass(model.Pieces.Sum(x => x.Mass * x.Occurrences.Length)) + " in service");

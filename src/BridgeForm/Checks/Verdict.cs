@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Loads;
+using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
@@ -51,6 +52,15 @@ public static class Verdict
             _ => "no equilibrium was found, not even in the calm; for a licensed engineer (wind-swing)",
         };
     }
+
+    /// <summary>
+    /// Whether people who push on one guard turn the bridge over, in one sentence beside the verdict, without a capital and a stop;
+    /// empty where they do not.
+    /// </summary>
+    public static string PushText(WindWork wind, BridgeParameters parameters) =>
+        PushWords.Falls(wind.Leaning, new CheckWords(parameters.Units), parameters.Use == BridgeUse.Public) is { Length: > 0 } falls
+            ? $"{falls}, nobody's weight on it; side stays are for a licensed engineer (guard-line-load)"
+            : "";
 
     /// <summary>
     /// In how many load cases the section rolls over, in one sentence that comes before all others, without a capital and a stop; empty

@@ -21,6 +21,19 @@ public sealed record StretchRange(ShareRange? Range, string Source)
             "new rope with a steel core, as rope catalogues print it: 0.125 % at a safety factor of 8, 0.25 % at 5, 0.5 % at 3"),
         _ => new(null, "no value seen for this kind of rope: ask its maker and write ropes.stretch"),
     };
+
+    /// <summary>
+    /// What every look at ropes that have stretched takes: the high end; where it is not known, the most that is known of any.
+    /// </summary>
+    public static double Most(RopeParameters ropes) => Of(ropes).Range?.High ?? MostOfAny;
+
+    /// <summary>What is said of it; begins with a semicolon, empty where the range is known.</summary>
+    public static string Unknown(RopeParameters ropes) => Of(ropes).Range is null
+        ? "; how far this rope stretches is not known (ropes.stretch): 0.5 % taken, the most of wire rope"
+        : "";
+
+    // New wire rope with a steel core at a safety factor of 3, as above.
+    private const double MostOfAny = 0.005;
 }
 
 /// <summary>What one end of the range of constructional stretch means for the builder. Metres.</summary>

@@ -13,7 +13,7 @@ internal static class GrownCases
     // The worst as marked need not be the worst there.
     private const int OfEach = 2;
 
-    /// <summary>Empty where the rope's stretch is not known, or is none.</summary>
+    /// <summary>Empty where the rope does not stretch.</summary>
     /// <param name="parameters">Ground, water and limits to look at.</param>
     /// <param name="input">What the cases were made from.</param>
     /// <param name="cases">The cases as they were solved.</param>
@@ -32,9 +32,9 @@ internal static class GrownCases
         return [.. LoadCases.Solved(Input(parameters, input), loadings, token).Select(c => CaseSurroundings.Look(parameters, c))];
     }
 
-    /// <summary>The same bridge on ropes that have grown so; as marked where their stretch is not known.</summary>
+    /// <summary>The same bridge on ropes that have grown so.</summary>
     public static LoadCaseInput Input(BridgeParameters parameters, LoadCaseInput input) =>
-        input with { Stretch = StretchRange.Of(parameters.Ropes).Range?.High ?? 0 };
+        input with { Stretch = StretchRange.Most(parameters.Ropes) };
 
     private static List<LoadCaseResult> Most(IEnumerable<LoadCaseResult> of, Func<LoadCaseResult, double> figure)
     {

@@ -76,8 +76,8 @@ public static class LoadCases
         var patterns = new LoadPatterns(input);
         return Solved(
             input,
-            patterns.Listed()
-                .Where(l => only is null ? s_rolling.Contains(l.Id, StringComparer.Ordinal) : l.Id.Equals(only, StringComparison.Ordinal))
+            patterns.Listed().Where(l => s_rolling.Contains(l.Id, StringComparer.Ordinal)).Concat(patterns.Own())
+                .Where(l => only is null || l.Id.Equals(only, StringComparison.Ordinal))
                 .Select(l => l with { Temperature = input.Hottest }),
             token);
     }

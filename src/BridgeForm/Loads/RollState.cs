@@ -39,12 +39,12 @@ public sealed record RollState
     /// </summary>
     /// <param name="input">What the cases were made from.</param>
     /// <param name="cases">The cases as they were solved.</param>
-    /// <param name="stretch">High end of the rope's stretch; null where it is not known.</param>
+    /// <param name="stretch">High end of the rope's stretch.</param>
     /// <param name="token">Asked before each state.</param>
     public static ImmutableArray<RollState> Find(
-        LoadCaseInput input, ImmutableArray<LoadCaseResult> cases, double? stretch, CancellationToken token = default)
+        LoadCaseInput input, ImmutableArray<LoadCaseResult> cases, double stretch, CancellationToken token = default)
     {
-        var inHeat = LoadCases.InHeat(input with { Stretch = stretch ?? 0 }, token);
+        var inHeat = LoadCases.InHeat(input with { Stretch = stretch }, token);
         List<(LoadCaseResult Case, RollState State)> all =
         [
             .. cases.Where(
@@ -62,12 +62,12 @@ public sealed record RollState
     /// </summary>
     /// <param name="input">What the case is made from.</param>
     /// <param name="state">Which.</param>
-    /// <param name="stretch">High end of the rope's stretch; null where it is not known.</param>
+    /// <param name="stretch">High end of the rope's stretch.</param>
     /// <param name="token">Asked before each case.</param>
-    internal static ImmutableArray<RollState> Again(LoadCaseInput input, RollState state, double? stretch, CancellationToken token)
+    internal static ImmutableArray<RollState> Again(LoadCaseInput input, RollState state, double stretch, CancellationToken token)
     {
         var cases = state.InHeat
-            ? LoadCases.InHeat(input with { Stretch = stretch ?? 0 }, token, state.Case)
+            ? LoadCases.InHeat(input with { Stretch = stretch }, token, state.Case)
             : LoadCases.Some(input, id => string.Equals(id, state.Case, StringComparison.Ordinal), token);
         ImmutableArray<RollState> again = [.. cases.Select(c => One(c, state.InHeat, token))];
         return again.IsEmpty ? Find(input, LoadCases.Some(input, IsJudged, token), stretch, token) : again;

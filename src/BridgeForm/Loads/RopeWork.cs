@@ -133,7 +133,7 @@ public sealed record RopeWork
             Keepers = KeeperForce.Find(cases, names),
             MidSpanDropWhenSupportMoves = moved ? fall : null,
             SupportMoveFailure = failure,
-            Roll = RollState.Find(input, cases, StretchRange.Of(parameters.Ropes).Range?.High, token),
+            Roll = RollState.Find(input, cases, StretchRange.Most(parameters.Ropes), token),
             Lifts =
             [
                 .. Lift.Find(input, cases, names, token),

@@ -54,8 +54,8 @@ public sealed record WindWork
     public double? LiftsAt { get; init; }
 
     /// <summary>
-    /// The finished bridge, all of its own weight, with people who lean on the whole of one guard of a public bridge
-    /// (<see cref="GuardLean"/>); newtons per metre stand where pascals stand of the wind. Null where that is not asked.
+    /// The finished bridge, all of its own weight, with people who push on one guard (<see cref="GuardLean"/>): newtons per metre on a
+    /// public bridge, newtons on a private one stand where pascals stand of the wind. Null where no frame hangs between the supports.
     /// </summary>
     public WindState? Leaning { get; init; }
 

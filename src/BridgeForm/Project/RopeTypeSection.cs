@@ -70,6 +70,22 @@ internal static class RopeTypeSection
             + $"circle of diameter '{f.Written(Diameter)}'; wires fill at most 0.9 of it: look at both and their units");
     }
 
+    /// <summary>A rope of the user's own is not heavier than a solid bar of steel as thick as it.</summary>
+    public static void CheckMass(CheckedFile f)
+    {
+        const string Mass = "ropes.type.mass_per_length", Diameter = "ropes.type.diameter";
+        var rope = f.Parameters.Ropes.Rope;
+        var bar = SteelRope.SteelDensity * Math.PI / 4 * rope.Diameter * rope.Diameter;
+        if (!f.Values.Given(Mass) || !f.Good(Mass, Diameter) || rope.MassPerLength <= bar * (1 + Tolerances.RoundOff))
+        {
+            return;
+        }
+
+        var times = NumberText.By("0.0#", rope.MassPerLength / bar);
+        f.Stop(FaultCode.RopeTooHeavy, Mass, $"mass_per_length: '{f.Written(Mass)}' is {times} times the weight of a solid bar of steel "
+            + $"of diameter '{f.Written(Diameter)}'; no rope is heavier than that: look at both and their units");
+    }
+
     /// <summary>A rope of the user's own is not stronger than its wires can be.</summary>
     public static void Check(CheckedFile f)
     {

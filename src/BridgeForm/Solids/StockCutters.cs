@@ -39,7 +39,7 @@ public static class StockCutters
             planes.Add(new Plane(-outward, depth - half));
         }
 
-        foreach (var side in s_sideOrder)
+        foreach (var side in SideOrder)
         {
             var (sin, cos) = Math.SinCos(2 * Math.PI * side / HoleSides);
             var normal = (cos * Vector3d.UnitX) + (sin * across);
@@ -50,14 +50,14 @@ public static class StockCutters
     }
 
     /// <summary>From the middle of a regular polygon of the circle's area to its sides: π r² = n a² tan(π / n).</summary>
-    private static double Apothem(double radius) =>
+    internal static double Apothem(double radius) =>
         radius * Math.Sqrt(Math.PI / (HoleSides * Math.Tan(Math.PI / HoleSides)));
 
-    // Quarters first: four sides take the prism down to a small block, and the others have little left to cut.
-    private static readonly ImmutableArray<int> s_sideOrder =
+    // Sides by their angle; quarters first: four sides take the prism down to a small block, and the others have little left to cut.
+    internal static ImmutableArray<int> SideOrder { get; } =
         [.. Enumerable.Range(0, HoleSides).OrderBy(side => side % (HoleSides / 4) == 0 ? 0 : 1)];
 
-    private static (Vector3d Outward, Vector3d Across, double Half) Axes(CutStock stock, StockFace face) => face switch
+    internal static (Vector3d Outward, Vector3d Across, double Half) Axes(CutStock stock, StockFace face) => face switch
     {
         StockFace.MinusY => (-Vector3d.UnitY, Vector3d.UnitZ, stock.Width / 2),
         StockFace.PlusY => (Vector3d.UnitY, Vector3d.UnitZ, stock.Width / 2),

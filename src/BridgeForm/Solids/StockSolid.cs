@@ -24,7 +24,7 @@ public static class StockSolid
 
         foreach (var hole in stock.Holes)
         {
-            result = result.OrNull?.Subtract(StockCutters.Build(stock, hole)) ?? result;
+            result = result.OrNull is { } solid ? Drill(solid, stock, hole) : result;
         }
 
         return result;
@@ -59,6 +59,15 @@ public static class StockSolid
         return Solid.Box((low * Vector3d.UnitX) - margin - half, (high * Vector3d.UnitX) + margin + half)
             .Cut(stock.Near, FaceOrigin.Cut)
             .Then(rest => rest.Cut(stock.Far, FaceOrigin.Cut));
+    }
+
+    private static SolidResult Drill(Solid solid, CutStock stock, Hole hole)
+    {
+        var cutter = StockCutters.Build(stock, hole);
+        return hole.Depth is not null
+            && BlindHole.TryDrill(solid, new Drill(cutter.Planes, hole, StockCutters.Axes(stock, hole.Face))) is { } drilled
+            ? drilled
+            : solid.Subtract(cutter);
     }
 
     private static double Least((double LowLow, double HighLow, double LowHigh, double HighHigh) ends, int sign) => Math.Min(

@@ -173,11 +173,11 @@ internal sealed class RollRemedies
                 input, LoadCases.All(input, token: _effort.Token), stretch, _effort.Token)))
         : Trial.Nothing;
 
-    private ImmutableArray<RollState> Worst(LoadCaseInput input, double? stretch) =>
+    private ImmutableArray<RollState> Worst(LoadCaseInput input, double stretch) =>
         RollState.Again(input, _worst, stretch, _effort.Token);
 
     private Trial Judge(
-        BridgeParameters parameters, Effort spent, bool roughly, Func<LoadCaseInput, double?, ImmutableArray<RollState>> states)
+        BridgeParameters parameters, Effort spent, bool roughly, Func<LoadCaseInput, double, ImmutableArray<RollState>> states)
     {
         if (TrialDesign.Make(parameters, spent, _shape, roughly) is not { } design)
         {
@@ -185,7 +185,7 @@ internal sealed class RollRemedies
         }
 
         var roll = Roll.Check(
-            parameters, states(design.Input, StretchRange.Of(parameters.Ropes).Range?.High), design.Layout.Bays,
+            parameters, states(design.Input, StretchRange.Most(parameters.Ropes)), design.Layout.Bays,
             new CheckWords(parameters.Units));
         var holds = roll.Status is CheckStatus.Pass or CheckStatus.Warn;
 

@@ -165,12 +165,38 @@ internal static class TimberRemedies
             .OrderBy(s => s.Width * s.Thickness)
             .FirstOrDefault(s => Passes(context, s));
         var all = string.Join(", ", failing);
+        var isEnd = failing.Any(id => id.StartsWith("end-base-", StringComparison.Ordinal));
+        if (isEnd && Shallower(context) is { } depth)
+        {
+            yield return new Remedy(
+                failing.First(id => id.StartsWith("end-base-", StringComparison.Ordinal)),
+                $"Preliminary: with channel.end_depth {new QuantityText(context.Parameters.Units).Size(depth)} the end bases pass. "
+                    + "Levels of landings move with it: check again.",
+                Length: depth);
+        }
+
         yield return passing is null
             ? new Remedy(failing[0], $"Preliminary ({all}): no base of dimension lumber standing on its narrow side passes; bring the "
                 + "ropes under or outside the braces' feet, or widen the frame's stance.")
             : new Remedy(failing[0], $"Preliminary ({all}): a {Named(context, passing)} base, standing on its narrow side, has the least "
                 + "wood of all of 3 in and 4 in lumber that pass every check of the base. Levels of landings, posts' feet and deck move "
                 + "with its depth: check again.");
+    }
+
+    /// <summary>The deepest channel of the end bases with which they pass; null where less depth is no cure.</summary>
+    private static double? Shallower(CheckContext context)
+    {
+        var channel = context.Parameters.Frames.Channel;
+        var found = Remedies.Largest(EndsPass, context.Parameters.Ropes.Rope.Radius, channel.EndDepth, Step);
+        return found is { } deep && Settable(context, deep) is var depth && EndsPass(depth) ? depth : null;
+
+        bool EndsPass(double depth)
+        {
+            var frames = context.Parameters.Frames;
+            var parameters = context.Parameters with { Frames = frames with { Channel = channel with { EndDepth = depth } } };
+            var trial = context with { Parameters = parameters, Layout = BridgeLayout.Lay(parameters, context.Rope) };
+            return LayoutFit.Check(trial.Layout).IsEmpty && EndBase.Check(trial).All(c => c.Status == CheckStatus.Pass);
+        }
     }
 
     /// <summary>Nominal size, with dressed millimetres where people read metric.</summary>

@@ -60,6 +60,8 @@ internal static class FaultFiles
             + "metallic_area: 175 mm2, modulus: 100 GPa } }\n",
         [FaultCode.RopeTooFull] = Head + "ropes: { type: { diameter: 1/2 in, mass_per_length: 0.46 lb/ft, breaking_strength: 26600 lbf, "
             + "metallic_area: 0.18 in2, modulus: 13500 ksi } }\n",
+        [FaultCode.RopeTooHeavy] = Head + "ropes: { type: { diameter: 3/4 in, mass_per_length: 1.52 lb/ft, breaking_strength: 52000 lbf, "
+            + "metallic_area: 0.27 in2, modulus: 13500 ksi } }\n",
         [FaultCode.TemperaturesOneSided] = "name: a\nsite: { span: 30 ft, temperatures: [70 F, 100 F] }\n",
         [FaultCode.LimitLooser] = Head + "use: public\nlimits: { cross_slope: 6 deg }\n",
         [FaultCode.ChannelCutsThrough] = Head + "frames: { channel: { depth: 11 in } }\n",

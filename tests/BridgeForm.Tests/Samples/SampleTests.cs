@@ -76,7 +76,8 @@ public class SampleTests
             using var report = new MemoryStream();
             PreviewWriter.Write(of, solid => solid.Triangulate(), page);
             ReportWriter.Write(of, () => [], report);
-            return SampleContent.Of(Encoding.UTF8.GetString(page.ToArray()), Encoding.UTF8.GetString(report.ToArray())).Json().ToJsonString();
+            var (text, list) = (Encoding.UTF8.GetString(page.ToArray()), Encoding.UTF8.GetString(report.ToArray()));
+            return SampleContent.Of(text, list).Json().ToJsonString();
         }
     }
 

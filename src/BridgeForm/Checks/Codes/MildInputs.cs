@@ -21,12 +21,15 @@ internal static class MildInputs
     // 60 degrees Fahrenheit, in kelvin.
     private const double UsualRange = 60 / 1.8;
     private const double UsualFromMarking = 20 / 1.8;
-    private const double LeastStretch = 0.00125;
+    
+    // What catalogues print of wire rope at a safety factor of 5.
+    private const double LeastStretch = 0.0025;
     private const double MostHardware = 20 * Units.KilogramsPerPound;
 
     private const string Source =
         "patch of 2-1/2 ft by 2-1/2 ft: ASCE 7 4.4; least wind 16 psf at strength level: ASCE 7-16 27.1.5, open buildings; stretch of "
-            + "steel-cored wire rope from 0.125 %: docs/sources.md; edge, temperatures and values of wood: own figures";
+            + "steel-cored wire rope 0.25 % at a safety factor of 5: docs/sources.md; density at 28 % moisture: NDS Supplement; edge, "
+            + "temperatures and values of wood: own figures";
 
     /// <summary>What it compares.</summary>
     public static DeclaredCheck Declared { get; } = new(
@@ -35,9 +38,10 @@ internal static class MildInputs
         "Counts the values that ask less of the bridge than usual, none may be: the point load's resultant further than 6 in (150 mm) from "
             + "the guard, or its patch larger than 30 in (760 mm); wind across below 9.6 psf (0.46 kPa); temperatures less than 60 °F "
             + "(33 °C) apart, or either end of them less than 20 °F (11 °C) from that of marking; ropes "
-            + "that stretch by less than 0.125 % for good; hardware "
+            + "that stretch by less than 0.25 % for good at the most; wood lighter when dry than its species is when wet; hardware "
             + "of more than 20 lb (9 kg) a frame, which steadies it; an efficiency of the ropes' ends "
-            + "without its source; values of your own for wood more than half as high again as the highest of any built-in table. Every check that reads such a value is only as sure as the value.",
+            + "without its source; values of your own for wood more than half as high again as the highest of any built-in table of the "
+            + "species, or where there is none of any. Every check that reads such a value is only as sure as the value.",
         Source,
         [CheckStatus.Pass, CheckStatus.Warn]);
 
@@ -47,7 +51,9 @@ internal static class MildInputs
         var mild = Mild(context.Parameters, context.Words()).ToList();
         return new CheckResult(
             Declared.Id, Declared.Title, mild.Count > 0 ? CheckStatus.Warn : CheckStatus.Pass, mild.Count, 0, "count", null, Source,
-            mild.Count > 0 ? string.Join("; ", mild) : "none of point load, wind, hardware, temperatures, stretch, ends and values of wood is milder than usual");
+            mild.Count > 0
+                ? string.Join("; ", mild)
+                : "none of point load, wind, hardware, temperatures, stretch, ends, density and values of wood is milder than usual");
     }
 
     private static IEnumerable<string> Mild(BridgeParameters of, CheckWords words)
@@ -92,8 +98,8 @@ internal static class MildInputs
         if (ropes.Stretch is { } stretch
             && stretch.High < LeastStretch * (1 - Tolerances.SameLimit))
         {
-            yield return $"ropes.stretch up to {CheckWords.Share(stretch.High)}: rope that was not stretched beforehand gives at "
-                + $"least {CheckWords.Share(LeastStretch)}";
+            yield return $"ropes.stretch up to {CheckWords.Share(stretch.High)}: rope that was not stretched beforehand gives up to "
+                + $"{CheckWords.Share(LeastStretch)} and more";
         }
 
         // What clips hold at most stands in a table of its own.
@@ -102,9 +108,9 @@ internal static class MildInputs
             yield return $"ropes.termination.efficiency {CheckWords.Share(efficiency)} without a source";
         }
 
-        foreach (var strong in StrongWood.Find(of.Values, words))
+        foreach (var wood in StrongWood.Find(of.Values, words).Concat(HeavyWood.Find(of)))
         {
-            yield return strong;
+            yield return wood;
         }
     }
 
@@ -138,7 +144,31 @@ internal static class StrongWood
 
     private static IEnumerable<string> High(DesignValue row, CheckWords words) =>
         from strength in s_strengths
-        let most = DesignValues.All.Max(strength.Of)
+        let most = Tables(row.Species).Max(strength.Of)
         where strength.Of(row) > Usual * most * (1 + Tolerances.SameLimit)
-        select $"{strength.Key} {words.Stress(strength.Of(row))}, highest of any built-in table {words.Stress(most)}";
+        select $"{strength.Key} {words.Stress(strength.Of(row))}, highest of the built-in tables {words.Stress(most)}";
+
+    private static IEnumerable<DesignValue> Tables(string species) =>
+        DesignValues.All.Where(v => string.Equals(v.Species, species, StringComparison.Ordinal)) is var own && own.Any()
+            ? own
+            : DesignValues.All;
+}
+
+/// <summary>Wood of the user's own density that is heavier dry than it can be: its weight steadies the bridge.</summary>
+internal static class HeavyWood
+{
+    /// <summary>Each stock.</summary>
+    public static IEnumerable<string> Find(BridgeParameters of) =>
+        from stock in of.Stock
+        let species = of.Species.FirstOrDefault(s => string.Equals(s.Key, stock.Species, StringComparison.Ordinal))
+            ?? SpeciesTable.Find(stock.Species)
+        where species is not null
+        let wet = WoodDensity.Of(species, treated: true).InService
+        where stock.Density.Low > wet * (1 + Tolerances.SameLimit)
+        select $"stock.{stock.Name}.density.low {Text(of.Units, stock.Density.Low)}: {stock.Species} at 28 % moisture weighs "
+            + $"{Text(of.Units, wet)}; wood that is lighter than said steadies the bridge less";
+
+    private static string Text(UnitSystem units, double density) => units == UnitSystem.Metric
+        ? NumberText.By("0", density) + " kg/m3"
+        : NumberText.By("0.#", density / Units.KilogramsPerPound * Math.Pow(Units.MetresPerFoot, 3)) + " lb/ft3";
 }

@@ -4,53 +4,46 @@ using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks.Ropes;
 
-/// <summary>People who push along the whole of one guard of a public bridge: what the bridge does, not what its guard holds.</summary>
+/// <summary>People who push on one guard: what the bridge does, not what its guard holds.</summary>
 internal static class GuardLeans
 {
-    private const string Source =
-        "IBC 1607.8.1: 50 plf on a public guard, taken on all of it at once; statics of both ropes in space, frames rigid in their plane";
+    private const string Source = "IBC 1607.8.1: 50 plf on a public guard, taken on all of it at once; IRC Table R301.5 and ASCE 7 4.5.1: "
+        + "200 lbf at the top; statics of both ropes in space, frames rigid in their plane";
 
     /// <summary>What it states.</summary>
     public static DeclaredCheck Declared { get; } = new(
         "guard-line-load",
-        "A row of people who push on one guard",
-        "50 plf outward along the whole of one guard of a public bridge with nobody's weight on it, at the cap's top, with all of its own "
-            + "weight: how far the ropes move to the side and the frames roll, and where it turns over. Only stated: side stays hold a "
-            + "bridge against it, none is modelled, and a licensed engineer decides. Of a private bridge nothing is computed: 200 lbf on "
-            + "one post is looked at by guard-post and keeper-uplift-guard.",
+        "People who push on one guard",
+        "On a public bridge 50 plf outward along the whole of one guard, on a private one 200 lbf outward on the post of the middle frame, "
+            + "at the cap's top, nobody's weight on the bridge, with all of its own: how far the ropes move to the side and the frames "
+            + "roll, and where it turns over. Only stated: side stays hold a bridge against it, none is modelled, and a licensed engineer "
+            + "decides. People who stand beside the one who pushes tilt it further; cross-slope is looked at without a push.",
         Source,
         [CheckStatus.Engineer]);
 
     /// <summary>Always for an engineer.</summary>
     public static CheckResult Check(CheckContext context)
     {
-        var words = context.Words();
+        var (words, isPublic) = (context.Words(), context.Parameters.Use == BridgeUse.Public);
         if (context.Wind.Leaning is not { } state)
         {
-            return Outcome.ForEngineer(
-                Declared, 0, "N", Source,
-                context.Parameters.Use == BridgeUse.Public
-                    ? "no frame hangs between the supports"
-                    : "a private bridge: a row of people who push on one guard is not looked at, 200 lbf on one post is");
+            return Outcome.ForEngineer(Declared, 0, "N", Source, "no frame hangs between the supports");
         }
 
+        var push = isPublic
+            ? $"{PushWords.Push(words, isPublic, GuardLean.Line)} along all of one guard between the end frames: "
+                + $"{words.Force(state.Force)} to the side"
+            : $"{PushWords.Push(words, isPublic, GuardLean.Point)} outward on one post of {Middle(context)}";
         return Outcome.ForEngineer(
             Declared, state.Force, "N", Source,
-            $"{Line(words.Units, GuardLean.Line)} along all of one guard between the end frames: {words.Force(state.Force)} to the side; "
-                + $"{Words(state, words, new QuantityText(context.Parameters.Units))}. Nobody's weight is on it. Side stays hold a bridge "
+            $"{push}; {Words(state, words, isPublic, new QuantityText(words.Units))}. Nobody's weight is on it. Side stays hold a bridge "
                 + "against it; none is modelled. A licensed engineer decides.");
     }
 
-    private static string Words(WindState state, CheckWords words, QuantityText text) => state switch
-    {
-        { Stands: true } => $"it stands, {text.Size(state.Sideways)} sideways, roll {CheckWords.Angle(state.Roll)} at {state.RollFrame}, "
-            + $"{words.Force(state.Lift)} to hold down at a keeper",
-        { StandsTo: { } least, FallsAt: { } most } =>
-            $"without side stays it turns over between {Line(words.Units, least)} and {Line(words.Units, most)}",
-        _ => "no equilibrium was found, not even in the calm",
-    };
+    private static string Words(WindState state, CheckWords words, bool isPublic, QuantityText text) => state.Stands
+        ? $"it stands, {text.Size(state.Sideways)} sideways, roll {CheckWords.Angle(state.Roll)} at {state.RollFrame}, "
+            + $"{words.Force(state.Lift)} to hold down at a keeper"
+        : PushWords.Falls(state, words, isPublic);
 
-    private static string Line(UnitSystem units, double newtonsPerMetre) => units == UnitSystem.Metric
-        ? NumberText.Rounded(newtonsPerMetre / 1000, 2) + " kN/m"
-        : NumberText.Rounded(newtonsPerMetre / (Quantities.Units.PoundForce / Quantities.Units.MetresPerFoot), 1) + " plf";
+    private static string Middle(CheckContext context) => context.Frames[context.Layout.Bays / 2].Name;
 }

@@ -62,10 +62,9 @@ internal static class Grown
     /// <param name="figure">The worst, and where; null where no such case was solved.</param>
     /// <param name="isTooMuch">More than would fail as marked.</param>
     public static string Words(CheckContext context, string? figure, bool isTooMuch) => figure is null
-        ? StretchRange.Of(context.Parameters.Ropes).Range is null
-            ? "; as marked: how far the rope stretches is not known (ropes.stretch), and that it hangs deeper then is not in it"
-            : ""
-        : $"; {When} {figure}" + (isTooMuch ? ", more than it may: take the ropes up as they stretch (rope-take-up)" : "");
+        ? ""
+        : $"; {When} {figure}" + (isTooMuch ? ", more than it may: take the ropes up as they stretch (rope-take-up)" : "")
+            + StretchRange.Unknown(context.Parameters.Ropes);
 }
 
 /// <summary>How far frames tilt to one side under people and snow, their weight leaning with them.</summary>

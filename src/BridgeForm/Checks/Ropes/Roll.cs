@@ -63,8 +63,6 @@ internal static class Roll
         var text = Words(parameters, worst, least, comfortable, words)
             + (over.Count > 0 ? $" It rolls over in {Names(over)}: no tilt is given where it does." : "")
             + (unknown.Length > 0 ? $" Besides, {unknown}." : "")
-            + (StretchRange.Of(parameters.Ropes).Range is null ? " The rope's stretch is not known (ropes.stretch): looked "
-            + "at without." : "")
             + " Wind and side stays are not in it. A licensed engineer decides.";
         var result = Outcome.AtLeast(Declared, factor.Value, least, "1", source, text);
         if (over.Count > 0)
@@ -84,14 +82,14 @@ internal static class Roll
             ? $"; {CheckWords.Plain(plan)} if the deck were held in plan, for information"
             : "";
         return $"least {Down(worst.Factor.Value)} in {Name(worst)}: {mode}, ropes {words.Length(parameters.Ropes.Spacing)} apart; needed "
-            + $"{CheckWords.Plain(least)}, comfortable {CheckWords.Plain(comfortable)}{held}. "
+            + $"{CheckWords.Plain(least)}, comfortable {CheckWords.Plain(comfortable)}{held}{StretchRange.Unknown(parameters.Ropes)}. "
             + "The factor says how many times as high the weights could stand over the ropes, not how many times as heavy they could be.";
     }
 
     // Never told higher than it is.
     private static string Down(double factor) => CheckWords.Plain(Math.Floor(factor * 100) / 100);
 
-    private const string InHeat = " at the highest temperature with the rope stretched as far as is known";
+    private const string InHeat = " at the highest temperature with the rope stretched and nothing taken up";
 
     private static string Name(RollState state) => state.InHeat ? state.Case + InHeat : $"case {state.Case}";
 

@@ -13,13 +13,17 @@ internal static class SettingOfRopes
         "rope-setting",
         "Ropes that are not quite alike",
         "Tilt of the case that tilts most with either rope 1/4 in (6.35 mm) longer than the other between the supports, against what "
-            + "cross-slope lets pass: a look above it, and where it rolls over then. Says how alike the ropes must be, and how far the "
+            + "cross-slope lets pass: a look above it. Fails where it rolls over then, and where ropes would have to be alike within less "
+            + "than 1/16 in (own figure: nobody sets them closer). Says how alike the ropes must be, and how far the "
             + "empty bridge tilts: cut, marked or drawn in otherwise, or an anchor that gives on one side, is the same. All other checks "
             + "take both ropes as alike.",
         Source,
-        [CheckStatus.Pass, CheckStatus.Warn]);
+        [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
-    /// <summary>A look at most: whoever sets the ropes can see to it.</summary>
+    // No crew marks, cuts and draws in two ropes of a bridge's length closer than this; metres.
+    private const double Closest = Quantities.Units.MetresPerInch / 16;
+
+    /// <summary>A look where whoever sets the ropes can see to it.</summary>
     public static CheckResult Check(CheckContext context)
     {
         var words = context.Words();
@@ -40,7 +44,7 @@ internal static class SettingOfRopes
         if (setting.Worst is not { } worst)
         {
             return new CheckResult(
-                Declared.Id, Declared.Title, CheckStatus.Warn, Math.Tan(setting.Alike), null, "1", null, Source,
+                Declared.Id, Declared.Title, CheckStatus.Fail, Math.Tan(setting.Alike), null, "1", null, Source,
                 $"{empty}; in case {setting.Case}, {CheckWords.Angle(setting.Alike)} with ropes alike, it rolls over then");
         }
 
@@ -48,15 +52,17 @@ internal static class SettingOfRopes
             Declared, Math.Tan(worst), Math.Tan(most), "1", $"{Source}; {source}",
             $"{empty}, and case {setting.Case} from {CheckWords.Angle(setting.Alike)} to {CheckWords.Angle(worst)}; at most "
                 + $"{CheckWords.Angle(most)}: {Needed(setting, worst, most, words)}",
-            CheckStatus.Warn);
+            Within(setting, worst, most) < Closest ? CheckStatus.Fail : CheckStatus.Warn);
     }
 
     // Tilt grows with the difference nearly in a line.
-    private static string Needed(RopeSetting setting, double worst, double most, CheckWords words)
-    {
-        var within = (most - setting.Alike) / (worst - setting.Alike) * RopeSetting.Difference;
-        return most > setting.Alike && worst > setting.Alike
+    private static double Within(RopeSetting setting, double worst, double most) => most > setting.Alike && worst > setting.Alike
+        ? (most - setting.Alike) / (worst - setting.Alike) * RopeSetting.Difference
+        : double.PositiveInfinity;
+
+    private static string Needed(RopeSetting setting, double worst, double most, CheckWords words) =>
+        Within(setting, worst, most) is var within && double.IsFinite(within)
             ? $"both ropes must be alike within about {words.Length(within)}, stretch and anchors of each side included"
+                + (within < Closest ? ", closer than anybody sets them" : "")
             : "ropes that are alike tilt as much already (cross-slope)";
-    }
 }

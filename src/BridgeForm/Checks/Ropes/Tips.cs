@@ -93,9 +93,8 @@ internal static class KeeperUpliftLoad
                     + "each keeper there must hold it "
                     + "down, besides keeper-uplift-guard and keeper-uplift-wind"
                 : "no case lifts a frame off a rope, also with 0.6 of the bridge's own weight"
-                    + (StretchRange.Of(context.Parameters.Ropes).Range is null
-                        ? "; ropes as marked: how far they stretch is not known (ropes.stretch)"
-                        : ", nor in those that tilt it most with the rope stretched, nothing taken up")
+                    + ", nor in those that tilt it most with the rope stretched, nothing taken up"
+                    + StretchRange.Unknown(context.Parameters.Ropes)
                     + "; a push on the guard and wind are looked at by keeper-uplift-guard and keeper-uplift-wind");
     }
 

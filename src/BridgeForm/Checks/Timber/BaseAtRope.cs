@@ -96,11 +96,12 @@ internal static class KeeperUplift
     {
         var words = context.Words();
         var parameters = context.Parameters;
+        var frame = GuardFrame.Build(parameters);
         var lifts = GuardPush.List(context)
-            .Select(p => (Push: p, Lift: Largest(BaseCases.Pushed(context.Layout, dead, GuardFrame.Build(parameters), p.Force).Reactions())))
+            .Select(p => (Push: p, Lift: Largest(BaseCases.Pushed(context.Layout, dead, frame, p.Force).Reactions())))
             .ToList();
         var worst = Ties.FirstLargest(lifts, l => l.Lift);
-        var height = GuardFrame.Build(parameters).Top + context.Layout.Levels[1].Top;
+        var height = frame.Top + context.Layout.Levels[1].Top;
         return Outcome.ForEngineer(
             DeclaredGuard,
             worst.Lift,

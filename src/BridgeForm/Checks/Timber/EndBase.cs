@@ -10,8 +10,9 @@ internal static class EndBase
 {
     private const string Cases =
         "the pushes of guard-post, the brace's force in the middle of its head or at its lower edge, and nothing else: what stands on the "
-            + "base and its own weight go straight into the landing. Taken as a beam that the landing bears at one end and holds down at the "
-            + "other, with the deepest channel of both end frames at its deep mouth and all holes; held down elsewhere it bends otherwise.";
+            + "base and its own weight go straight into the landing. Taken as a beam that the landing bears at one end and holds "
+            + "down at the other, and sideways at the end that is nearer to the push, with the deepest channel of both end frames at its "
+            + "deep mouth and all holes; held down elsewhere it bends otherwise.";
 
     /// <summary>Bending.</summary>
     public static DeclaredCheck Declared { get; } = new(
@@ -52,10 +53,14 @@ internal static class EndBase
         [
             .. GuardPush.List(context).SelectMany(push => GuardFrame.Places(parameters).Select(frame => new BaseCase(
                 $"{push.Name}, the base held down at its end{frame.After}",
-                BaseCases.Pushed(bare, frame, half, half, push.Force),
+                HeldAtOneEnd(BaseCases.Pushed(bare, frame, half, half, push.Force), half * push.Force / 2),
                 LoadDuration.Guard))),
         ];
     }
+
+    // The level push goes into the landing at the end beyond the guard that is pushed: there it bends the base most.
+    private static BaseBeam HeldAtOneEnd(BaseBeam beam, double couple) =>
+        beam.Plus(couples: [new(beam.Support, -couple), new(-beam.Support, couple)]);
 
     private static CheckResult Worst(CheckResult beside, CheckResult channel) =>
         (channel.Ratio ?? channel.Demand) > (beside.Ratio ?? beside.Demand) ? channel : beside;

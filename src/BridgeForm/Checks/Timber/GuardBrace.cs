@@ -16,8 +16,9 @@ internal static class GuardBrace
         "The brace's axial force under the pushes of guard-post, by moments about the post's foot, at most 1: in the middle of its contact "
             + "with the post, on its axis, fc/Fc' (with column stability over its long edge, about its thin side) or ft/Ft'; at the lower "
             + "edge of the contact, half its width off the axis at the head, pressed (fc/Fc')² + fb·sec(π/2·√(fc/FcE)) / Fb', "
-            + "as if so far off at both ends, pulled ft/Ft' + fb/Fb'; the worse counts. Of a brace with holes of your own each is looked at with what "
-            + "they leave; the axial force counts on the area left when the same is taken away on the other side of the axis.",
+            + "as if so far off at both ends, pulled ft/Ft' + fb/Fb'; the worse counts. Of a brace with holes of your own each is "
+            + "looked at with what they leave; the axial force counts on the area left when the same is taken away on the other side of "
+            + "the axis.",
         $"{Standard}; {GuardPush.Source}; NDS Supplement; factors named in the result; {DrilledHole.Rule}",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
@@ -145,7 +146,8 @@ internal sealed record BraceCase(GuardPush Push, GuardFrame Frame, DrilledSectio
 internal static class GuardJoints
 {
     private const string Source =
-        $"statics of post and brace, the brace's force at the lower edge of its head; {GuardPush.Source}; NDS 12.2: screws and nails pulled out of end grain do not count";
+        $"statics of post and brace, the brace's force at the lower edge of its head; {GuardPush.Source}; "
+            + "NDS 12.2: screws and nails pulled out of end grain do not count";
 
     /// <summary>Foot of the post.</summary>
     public static DeclaredCheck DeclaredFoot { get; } = Joint(

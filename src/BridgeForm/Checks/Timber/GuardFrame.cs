@@ -65,6 +65,13 @@ internal sealed record GuardFrame(
     /// <summary>Largest shear of the post, square to it, newtons: below the brace, or above it.</summary>
     public double PostShear(double push) => Math.Abs(push) * Math.Cos(Lean) * Math.Max(1, Math.Abs((Top - Axes) / Axes));
 
+    /// <summary>Largest shear of the post between two n, newtons: below the brace's force, above it, or both.</summary>
+    public double PostShear(double push, double from, double to)
+    {
+        var (above, below) = (Math.Abs(push) * Math.Cos(Lean), Math.Abs(push * (Top - Axes) / Axes) * Math.Cos(Lean));
+        return to < Axes ? below : from > Axes ? above : Math.Max(above, below);
+    }
+
     /// <summary>n where the brace's force crosses the post's axis.</summary>
     public double Axes => (BraceFoot - PostFoot) / (Math.Tan(Lean) + Math.Tan(BraceLean));
 

@@ -161,6 +161,13 @@ internal sealed record PostPlace(double? From, double To, DrilledSection Section
     public double Moment(GuardFrame frame, double push) =>
         From is { } from ? frame.PostMoment(push, from, To) : frame.PostMoment(push);
 
+    /// <summary>Largest shear there, square to the post, newtons.</summary>
+    public double Shear(GuardFrame frame, double push) =>
+        From is { } from ? frame.PostShear(push, from, To) : frame.PostShear(push);
+
+    /// <summary>Where a hole is; begins with a comma, empty for the whole section.</summary>
+    public string Where(CheckWords words) => From is { } from ? $", at the hole from {words.Length(from)} to {words.Length(To)}" : "";
+
     /// <summary>The moment with its lever, and what is left of the section.</summary>
     public string Text(CheckWords words, GuardFrame frame, double push)
     {

@@ -11,7 +11,8 @@ internal static class GuardPostShear
         "Guard post in shear below its brace",
         "The pushes of guard-post on one post: V square to the post, below the brace push × (top − axes) / axes × cos lean, where axes is "
             + "the height at which the brace's force meets the post's axis (in the middle of the contact and at its lower edge, the "
-            + "worse), above it push × cos lean; fv = 1.5·V / (b·d) of the whole section against Fv'. Holes of your own are not taken off.",
+            + "worse), above it push × cos lean; fv = 1.5·V / (b·d) against Fv'; at every hole of your own the same with what the "
+            + "holes leave, as base-shear takes it.",
         $"{Standard}; {GuardPush.Source}; NDS Supplement; factors named in the result",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
@@ -20,13 +21,14 @@ internal static class GuardPostShear
     {
         var (post, words) = (context.Parameters.Frames.Post, context.Words());
         var worst = GuardPush.List(context)
-            .SelectMany(push => GuardFrame.Places(context.Parameters).Select(frame => (push, frame)))
-            .MaxBy(p => p.frame.PostShear(p.push.Force));
-        var shear = worst.frame.PostShear(worst.push.Force);
-        var stress = 1.5 * shear / (post.Section.Thickness * post.Section.Width);
+            .SelectMany(push => GuardFrame.Places(context.Parameters).SelectMany(
+                frame => PostPlace.Sections(context).Select(place => (push, frame, place, V: place.Shear(frame, push.Force)))))
+            .MaxBy(p => p.V / p.place.Section.ShearArea);
+        var (shear, section) = (worst.V, worst.place.Section);
+        var stress = 1.5 * shear / section.ShearArea;
         var text = $"{worst.push.Name}, resultant {worst.frame.Where}, on the post's axis at {words.Length(worst.frame.Axes)}: V = "
-            + $"{words.Pounds(shear)}; fv = 1.5·V / ({words.Length(post.Section.Thickness)} × {words.Length(post.Section.Width)}) = "
-            + words.Stress(stress);
+            + $"{words.Pounds(shear)}{worst.place.Where(words)}; {section.ShearText(words, "d")}; fv = 1.5·V / (b·d) = "
+            + words.Stress(stress) + (section.IsCut ? $"; {DrilledHole.Rule}" : "");
         if (LumberValues.Find(context.Parameters, post.Stock, post.Section) is not { } values)
         {
             return LumberValues.Missing(context.Parameters, post.Stock, post.Section).Result(

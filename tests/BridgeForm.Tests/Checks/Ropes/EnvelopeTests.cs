@@ -64,13 +64,22 @@ public sealed class EnvelopeTests
         Assert.Equal(CheckStatus.Fail, Contexts.Check(deeper, "cross-slope").Status);
         Assert.InRange(Math.Atan(Contexts.Check(deeper, "cross-slope").Demand) / grown, 0.97, 1.03);
 
-        // Of a rope that does not stretch there is nothing to tell, and of one whose stretch is not known that is said.
+        // Of a rope that does not stretch there is nothing to tell; one whose stretch is not known is taken to stretch as far as any.
         var still = Contexts.Of(Flat.Replace("sag: 3 %", "sag: 3 %, stretch: [0 %, 0 %]", StringComparison.Ordinal));
         Assert.Empty(still.Ropework.Grown);
         Assert.Equal(CheckStatus.Pass, Contexts.Check(still, "cross-slope").Status);
         var unknown = Contexts.Of(Flat.Replace("rope-6x19-iwrc-eips-galvanized-1", "strand-ehs-galvanized-3/4", StringComparison.Ordinal));
-        Assert.Empty(unknown.Ropework.Grown);
-        Assert.Contains("how far the rope stretches is not known", Contexts.Check(unknown, "cross-slope").Detail, StringComparison.Ordinal);
+        var said = Contexts.Of(Flat.Replace(
+            "rope-6x19-iwrc-eips-galvanized-1, spacing", "strand-ehs-galvanized-3/4, stretch: [0 %, 0.5 %], spacing",
+            StringComparison.Ordinal));
+        Assert.NotEmpty(unknown.Ropework.Grown);
+        Assert.Equal(said.Ropework.Grown.Select(c => c.CrossSlope), unknown.Ropework.Grown.Select(c => c.CrossSlope));
+        Assert.Equal(said.Ropework.Roll.Select(s => s.Factor!.Value), unknown.Ropework.Roll.Select(s => s.Factor!.Value));
+        const string Unknown = "how far this rope stretches is not known (ropes.stretch): 0.5 % taken, the most of wire rope";
+        Assert.All(
+            ["cross-slope", "deck-slope-loaded", "keeper-uplift-load", "roll"],
+            id => Assert.Contains(Unknown, Contexts.Check(unknown, id).Detail, StringComparison.Ordinal));
+        Assert.DoesNotContain(Unknown, Contexts.Check(said, "roll").Detail, StringComparison.Ordinal);
     }
 
     // What rolls over once its ropes have stretched fails, and a deck that is steeper than 1 : 2 then is a look.

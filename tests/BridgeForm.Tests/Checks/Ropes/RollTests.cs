@@ -131,8 +131,8 @@ public class RollTests
         Assert.Equal(
             [.. standard, "snow", "live-snow", "hot", "live-full-cold", "crowd"],
             states.Where(s => !s.InHeat).Select(s => s.Case));
-        Assert.Equal(standard, states.Where(s => s.InHeat).Select(s => s.Case));
-        foreach (var id in standard)
+        Assert.Equal([.. standard, "crowd"], states.Where(s => s.InHeat).Select(s => s.Case));
+        foreach (var id in (string[])[.. standard, "crowd"])
         {
             Assert.True(
                 states.Single(s => s.InHeat && s.Case == id).Factor!.Value < states.Single(s => !s.InHeat && s.Case == id).Factor!.Value);

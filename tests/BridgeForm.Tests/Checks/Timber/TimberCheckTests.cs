@@ -320,12 +320,21 @@ public sealed class TimberCheckTests
             "end-base-shear",
             string.Join(" ", checks.Where(c => c.Status == CheckStatus.Fail && c.Id.Contains("base-", StringComparison.Ordinal)).Select(
                 c => c.Id)));
-        var remedy = Assert.Single(TimberRemedies.Find(deep, checks, Bridge.ShapeWithin), r => r.CheckId is "end-base-shear");
+        var remedies = TimberRemedies.Find(deep, checks, Bridge.ShapeWithin).Where(r => r.CheckId is "end-base-shear").ToList();
+        var (shallower, remedy) = (Assert.Single(remedies, r => r.Length is not null), Assert.Single(remedies, r => r.Length is null));
+        Assert.Contains("channel.end_depth ", shallower.Text, StringComparison.Ordinal);
+        Assert.Equal(CheckStatus.Pass, Ends(shallower.Length!.Value));
+        Assert.Equal(CheckStatus.Fail, Ends(shallower.Length!.Value + (0.0254 / 16)));
         var name = remedy.Text.Split("a ")[1].Split(' ')[0];
         var text = Thin.Replace("end_depth: 3/4 in", "end_depth: 1-3/4 in", StringComparison.Ordinal);
         Assert.Equal(
             CheckStatus.Pass,
             Contexts.Status(text.Replace("section: 3x6", $"section: {name}", StringComparison.Ordinal), "end-base-shear"));
+
+        static CheckStatus Ends(double depth) => Contexts.Status(
+            Thin.Replace(
+                "end_depth: 3/4 in", FormattableString.Invariant($"end_depth: {depth * 1000:0.0000} mm"), StringComparison.Ordinal),
+            "end-base-shear");
     }
 
     [Fact]

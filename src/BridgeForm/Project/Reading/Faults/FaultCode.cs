@@ -51,6 +51,7 @@ internal enum FaultCode
     ClipsHoldLess,
     RopeTooStrong,
     RopeTooFull,
+    RopeTooHeavy,
     TemperaturesOneSided,
     LimitLooser,
     ChannelCutsThrough,

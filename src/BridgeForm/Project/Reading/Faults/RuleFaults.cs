@@ -62,6 +62,11 @@ internal static class RuleFaults
                 "A metallic area of a rope of your own that its diameter cannot hold.",
                 "Look at both numbers and their units."),
             new(
+                FaultCode.RopeTooHeavy,
+                "rope-too-heavy",
+                "A rope of your own that is heavier than a solid bar of steel as thick as it.",
+                "Look at mass_per_length, diameter and their units."),
+            new(
                 FaultCode.TemperaturesOneSided,
                 "temperatures-one-sided",
                 "Temperatures of the site that are all hotter or all colder than the reference temperature.",

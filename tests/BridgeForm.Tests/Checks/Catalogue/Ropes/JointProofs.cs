@@ -27,6 +27,7 @@ internal static class JointProofs
         {
             Rope = "{ diameter: 3/4 in, mass_per_length: 1.04 lb/ft, breaking_strength: 10000 lbf, metallic_area: 0.05 in2, modulus: 4400 "
                 + "ksi, source: invented }",
+            Ropes = ", stretch: [0 %, 0 %]",
             Site = ", temperatures: [59 F, 61 F]",
         };
         var ropes = RollProofs.Ropes(46, 60, 0.7) with { Rope = new TwoLinks { Stiffness = 4.4e6 * 0.05 } };

@@ -39,6 +39,27 @@ internal static class TiltProofs
     [Proves("rope-setting", CheckStatus.Warn, Side.Beyond)]
     public static Proof Ropes_of_two_lengths_in_public(double share) => Unlike("public", Math.Tan(5 * Degree) * share, 5);
 
+    // Ropes that tilt the deck by 8° when they are unlike by hardly more, or hardly less, than 1/16 in (own figure).
+    [Proves("rope-setting", CheckStatus.Warn)]
+    public static Proof Ropes_that_can_just_be_set() => Settable(1.001 / 16).Saying("alike within about 0.06");
+
+    [Proves("rope-setting", CheckStatus.Fail)]
+    public static Proof Ropes_that_cannot_be_set() => Settable(0.999 / 16).Saying("closer than anybody sets them");
+
+    private static Proof Settable(double within)
+    {
+        var spacing = Apart(s => -Alike(s), -within);
+        return new Proof(
+            Crowd("private", spacing).Check("rope-setting"), (Crowded(spacing) with { Longer = 0.125 }).Tilt, Math.Tan(8 * Degree))
+        { Error = 2e-4 };
+
+        static double Alike(double spacing)
+        {
+            var (alike, unlike) = (Math.Atan(Crowded(spacing).Tilt), Math.Atan((Crowded(spacing) with { Longer = 0.125 }).Tilt));
+            return ((8 * Degree) - alike) / (unlike - alike) / 4;
+        }
+    }
+
     private static Proof Unlike(string use, double tilt, double most)
     {
         var high = Apart(spacing => (Crowded(spacing) with { Longer = 0.125 }).Tilt, tilt);

@@ -96,8 +96,19 @@ internal static class WindProofs
             $"{(int)sideways}");
     }
 
+    // 200 lbf at the cap's top of a private bridge's middle frame: as a wind of 28,800 psf on one square inch.
     [Proves("guard-line-load", CheckStatus.Engineer)]
-    public static Proof Not_asked_of_a_private_bridge() => new Proof(new TwoBays().Check("guard-line-load"), 0).Saying("a private bridge");
+    public static Proof One_who_pushes_on_a_private_bridge()
+    {
+        var bridge = new TwoBays { Frames = "hardware: 130 lb" };
+        var height = Top + (bridge.PostLength * Math.Cos(bridge.LeanRadians)) + Board;
+        var frame = new BlownFrame(bridge, 28800, 1, (1, height), onRopes: false);
+        Assert.InRange(frame.Roll, 0.008, 0.3);
+        return Proof("guard-line-load", bridge, TwoLinks.Newtons(200)).Saying(
+            "200 lbf outward on one post of F01",
+            $"roll {(frame.Roll * 180 / Math.PI).ToString("0.0", CultureInfo.InvariantCulture)}° at F01",
+            "Nobody's weight is on it");
+    }
 
     private const string Heavy = "hardware: 500 lb";
 

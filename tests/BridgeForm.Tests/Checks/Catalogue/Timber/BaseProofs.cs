@@ -75,7 +75,9 @@ internal static class BaseProofs
         var stress = ((LiveOnRope * (23 - Inner)) + DeadMoment(Inner) - PushMoment(Inner, Way)) / NetS;
         var check = new LevelDeck().With("3x6", bending: Before(stress / share, NetEuler, 0.95) / 1.6).Check("base-channel-bending");
         return new Proof(check, stress * Psi, stress / share * Psi) { Error = Nanometre }
-            .Saying("live load and 200 lbf inward, the brace's force at the lower edge of the brace's contact: bottom in tension", "22.562 in from the middle");
+            .Saying(
+                "live load and 200 lbf inward, the brace's force at the lower edge of the brace's contact: bottom in tension",
+                "22.562 in from the middle");
     }
 
     // Just inside the rope: what it bears of live and dead load and what the brace pulls up, less the rope's part of the push.

@@ -17,18 +17,20 @@ internal static class EndBaseProofs
     private static readonly double s_hold = 200 * (Top + 5.5) / 58;
     private static readonly double s_left = 5.5 - (1.625 + (0.375 * (Math.Sqrt(1 + (1 / 5184.0)) - 1)) + (1.25 / 72));
 
-    // Inward the brace pulls up at 26.46 in and the landing holds down at 29 in; the level forces, on the base's top and at its
-    // bottom, turn it too. CD 1.6; of the net depth L/d = 15: le = 1.84·58 in (NDS Table 3.3.3).
+    // Inward the brace pulls up at 26.46 in and the landing holds down at 29 in; the level forces, on the base's top and all at
+    // its bottom at that end, turn it too. CD 1.6; of the net depth L/d = 15: le = 1.84·58 in (NDS Table 3.3.3).
     [Proves("end-base-bending", CheckStatus.Pass, Side.Within)]
     [Proves("end-base-bending", CheckStatus.Fail, Side.Beyond)]
     public static Proof AtTheChannel(double share)
     {
-        var moment = (BraceDown * (BraceAxis - Inner)) - (s_hold * (29 - Inner)) + (2.75 * BraceOut) + (2.75 * 100);
+        var moment = (BraceDown * (BraceAxis - Inner)) - (s_hold * (29 - Inner)) + (2.75 * BraceOut) + (2.75 * 200);
         var stress = moment / (2.5 * s_left * s_left / 6);
         var euler = 1.2 * 580000 / (1.84 * 58 * s_left / 6.25);
         var check = new LevelDeck().With("3x6", bending: Before(stress / share, euler, 0.95) / 1.6).Check("end-base-bending");
         return new Proof(check, stress * Psi, stress / share * Psi) { Error = Nanometre }
-            .Saying("200 lbf outward, the base held down at its end, the brace's force at the lower edge", "top in tension, 22.562 in from the middle");
+            .Saying(
+                "200 lbf outward, the base held down at its end, the brace's force at the lower edge",
+                "top in tension, 22.562 in from the middle");
     }
 
     // Ropes 50 in apart, under a base of 62 in: the channel is nearer to the brace, and the post's axis, where the moment is
@@ -38,7 +40,7 @@ internal static class EndBaseProofs
     public static Proof AtThePost(double share)
     {
         var hold = 200 * (Top + 5.5) / 62;
-        var moment = (BraceDown * (BraceAxis - PostAxis)) - (hold * (31 - PostAxis)) + (2.75 * BraceOut) + (2.75 * 100);
+        var moment = (BraceDown * (BraceAxis - PostAxis)) - (hold * (31 - PostAxis)) + (2.75 * BraceOut) + (2.75 * 200);
         var stress = moment / (2.5 * 5.5 * 5.5 / 6);
         var euler = 1.2 * 580000 / (((1.63 * 62) + 16.5) * 5.5 / 6.25);
         var check = new LevelDeck { Spacing = 50, BaseLength = 62 }

@@ -85,9 +85,21 @@ internal static class GuardProofs
         return new Proof(check, stress * Psi, stress / share * Psi).Saying("200 lbf", "lower edge");
     }
 
+    // A hole of 1-1/16 in through the wide face below the brace, on the post's axis, leaves two parts of 1.21875 in: Σh³/h² of them is
+    // 2.4375 in, and V is the same.
+    [Proves("guard-post-shear", CheckStatus.Pass, Side.Within)]
+    [Proves("guard-post-shear", CheckStatus.Fail, Side.Beyond)]
+    public static Proof ShearAtAHole(double share)
+    {
+        var stress = PostShear * 3.5 / 2.4375;
+        var bridge = new LevelDeck { More = "holes: { post: [{ face: wide, from_end: 2.5 in, diameter: 1-1/16 in }] }" };
+        var check = bridge.With("2x4", shear: stress / share / 1.6).Check("guard-post-shear");
+        return new Proof(check, stress * Psi, stress / share * Psi).Saying("at the hole from ", "Σh³/h² of the parts");
+    }
+
     [Proves("guard-post-shear", CheckStatus.Engineer)]
     public static Proof NoPostShear() => new Proof(new LevelDeck().Unknown.Check("guard-post-shear"), PostShear * Psi).Saying(
-        FormattableString.Invariant($"fv = 1.5·V / (1.5 in × 3.5 in) = {PostShear:0.#} psi"));
+        FormattableString.Invariant($"b = 1.5 in, d = 3.5 in; fv = 1.5·V / (b·d) = {PostShear:0.#} psi"));
 
     private static double PostShear
     {
