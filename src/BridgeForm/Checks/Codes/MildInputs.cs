@@ -21,7 +21,7 @@ internal static class MildInputs
     // 60 degrees Fahrenheit, in kelvin.
     private const double UsualRange = 60 / 1.8;
     private const double UsualFromMarking = 20 / 1.8;
-    
+
     // What catalogues print of wire rope at a safety factor of 5.
     private const double LeastStretch = 0.0025;
     private const double MostHardware = 20 * Units.KilogramsPerPound;
