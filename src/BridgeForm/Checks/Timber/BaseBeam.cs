@@ -22,6 +22,7 @@ internal sealed class BaseBeam
     private readonly ImmutableArray<BeamCouple> _couples;
     private readonly (double Left, double Right) _reactions;
     private readonly BeamForce[] _all;
+    private double[]? _breaks;
 
     /// <summary>A base with what stands on it.</summary>
     /// <param name="support">z of the right rope; the left one mirrors it.</param>
@@ -68,7 +69,12 @@ internal sealed class BaseBeam
             moment -= spread.To > from ? PerMetre(spread) * (spread.To - from) * (((from + spread.To) / 2) - z) : 0;
         }
 
-        return moment + _couples.Sum(c => c.At > z ? c.Turn : 0);
+        foreach (var couple in _couples)
+        {
+            moment += couple.At > z ? couple.Turn : 0;
+        }
+
+        return moment;
     }
 
     /// <summary>Shear at a place, newtons: what the part to the right weighs less what carries it.</summary>
@@ -94,29 +100,40 @@ internal sealed class BaseBeam
     /// </summary>
     public IEnumerable<double> Places(double from, double to)
     {
-        var breaks = _all.Select(f => f.At)
-            .Concat(_spreads.SelectMany(s => (double[])[s.From, s.To]))
-            .Concat(_couples.Select(c => c.At))
-            .Where(z => z > from && z < to)
-            .Append(from)
-            .Append(to)
-            .Order()
-            .ToList();
-        for (var i = 0; i < breaks.Count; i++)
+        _breaks ??= Breaks();
+        var (last, next) = (from, 0);
+        while (next < _breaks.Length && _breaks[next] <= from)
         {
-            yield return breaks[i] - Beside;
-            yield return breaks[i] + Beside;
-            if (i + 1 < breaks.Count)
+            next++;
+        }
+
+        yield return last - Beside;
+        yield return last + Beside;
+        for (var isDone = false; !isDone; next++)
+        {
+            isDone = next >= _breaks.Length || _breaks[next] >= to;
+            var here = isDone ? to : _breaks[next];
+            double a = last + Beside, b = here - Beside;
+            double before = Shear(a), after = Shear(b);
+            if (before * after < 0)
             {
-                double a = breaks[i] + Beside, b = breaks[i + 1] - Beside;
-                double before = Shear(a), after = Shear(b);
-                if (before * after < 0)
-                {
-                    yield return a + ((b - a) * before / (before - after));
-                }
+                yield return a + ((b - a) * before / (before - after));
             }
+
+            yield return here - Beside;
+            yield return here + Beside;
+            last = here;
         }
     }
+
+    // Everything that stands there, from the left.
+    private double[] Breaks() =>
+    [
+        .. _all.Select(f => f.At)
+            .Concat(_spreads.SelectMany(s => (double[])[s.From, s.To]))
+            .Concat(_couples.Select(c => c.At))
+            .Order(),
+    ];
 
     private static double PerMetre(BeamSpread spread) => spread.Down / (spread.To - spread.From);
 }
