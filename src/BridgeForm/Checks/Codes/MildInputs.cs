@@ -36,9 +36,10 @@ internal static class MildInputs
         "mild-inputs",
         "Inputs milder than usual",
         "Counts the values that ask less of the bridge than usual, none may be: the point load's resultant further than 6 in (150 mm) from "
-            + "the guard, or its patch larger than 30 in (760 mm); wind across below 9.6 psf (0.46 kPa); temperatures less than 60 °F "
-            + "(33 °C) apart, or either end of them less than 20 °F (11 °C) from that of marking; ropes "
-            + "that stretch by less than 0.25 % for good at the most; wood lighter when dry than its species is when wet; hardware "
+            + "the guard, or its patch larger than 30 in (760 mm); an area load of your own above loads.live, with which all patterns are "
+            + "made; wind across below 9.6 psf (0.46 kPa); temperatures less than 60 °F (33 °C) apart, or "
+            + "either end of them less than 20 °F (11 °C) from that of marking; ropes that stretch by less than 0.25 % for "
+            + "good at the most; dry wood heavier than its species is when wet; hardware "
             + "of more than 20 lb (9 kg) a frame, which steadies it; an efficiency of the ropes' ends "
             + "without its source; values of your own for wood more than half as high again as the highest of any built-in table of the "
             + "species, or where there is none of any. Every check that reads such a value is only as sure as the value.",
@@ -53,7 +54,8 @@ internal static class MildInputs
             Declared.Id, Declared.Title, mild.Count > 0 ? CheckStatus.Warn : CheckStatus.Pass, mild.Count, 0, "count", null, Source,
             mild.Count > 0
                 ? string.Join("; ", mild)
-                : "none of point load, wind, hardware, temperatures, stretch, ends, density and values of wood is milder than usual");
+                : "none of point load, live load, wind, hardware, temperatures, stretch, ends, density and values of wood is milder than "
+                    + "usual");
     }
 
     private static IEnumerable<string> Mild(BridgeParameters of, CheckWords words)
@@ -68,6 +70,12 @@ internal static class MildInputs
         {
             yield return $"loads.point.patch {words.Length(loads.PointPatch)}: so wide it hardly bends a board; usual at most "
                 + words.Length(UsualPatch);
+        }
+
+        foreach (var own in loads.Cases.Where(c => c.Live > loads.Live * (1 + Tolerances.SameLimit)))
+        {
+            yield return $"loads.live {words.Pressure(loads.Live)} is less than {words.Pressure(own.Live)} in loads.cases, {own.Id}: what "
+                + "fills a half, a side or the worst places is loads.live";
         }
 
         if (loads.Wind < LeastWind * (1 - Tolerances.SameLimit))

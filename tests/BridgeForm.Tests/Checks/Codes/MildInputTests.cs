@@ -98,6 +98,19 @@ public sealed class MildInputTests
         Assert.True(mild == 0 || check.Detail.StartsWith("stock.treated.density.low 38.7 lb/ft3: ", StringComparison.Ordinal));
     }
 
+    // Halves, sides and the places that count most are filled with loads.live: 60 psf, however heavy a case of one's own is.
+    [Theory]
+    [InlineData("60 psf", 0)]
+    [InlineData("61 psf", 1)]
+    public void A_heavier_case_of_ones_own(string live, int mild)
+    {
+        var bridge = new Catalogue.TwoBays { More = $"loads: {{ live: 60 psf, cases: [{{ id: crowd, live: {live} }}] }}" };
+        var check = bridge.Check("mild-inputs");
+        const string Said = "loads.live 60 psf is less than 61 psf in loads.cases, crowd";
+        Assert.Equal(mild, check.Demand);
+        Assert.True(mild == 0 || check.Detail.StartsWith(Said, StringComparison.Ordinal));
+    }
+
     // Of clips the reader lets no more than 80 % pass, and says from where.
     [Fact]
     public void Clips_need_no_source()
