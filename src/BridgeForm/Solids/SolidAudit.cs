@@ -15,33 +15,36 @@ internal static class SolidAudit
             return ["a corner is not a finite point"];
         }
 
-        var mesh = solid.Triangulate();
-        AddOpenEdges(mesh, v => (v.X, v.Y, v.Z), "", faults);
-        AddOpenEdges(mesh, v => ((float)v.X, (float)v.Y, (float)v.Z), " after rounding to 32-bit floats", faults);
+        var (points, corners, _) = Triangulation.CornersOf(solid);
+        var (exact, rounded) = (Weld(points, v => (v.X, v.Y, v.Z)), Weld(points, v => ((float)v.X, (float)v.Y, (float)v.Z)));
+        AddOpenEdges(exact, corners, "", faults);
+        if (!exact.AsSpan().SequenceEqual(rounded))
+        {
+            AddOpenEdges(rounded, corners, " after rounding to 32-bit floats", faults);
+        }
+
         if (!(solid.Volume > 0))
         {
             faults.Add("the volume is not positive");
         }
 
         AddUnevenFaces(solid, faults);
-        AddTurnedTriangles(solid, mesh, faults);
+        AddTurnedTriangles(solid, points, corners, faults);
         return faults.ToImmutable();
     }
 
-    private static void AddOpenEdges(
-        TriangleMesh mesh, Func<Vector3d, (double, double, double)> place, string when, ImmutableArray<string>.Builder faults)
+    private static void AddOpenEdges(int[] welded, List<int> corners, string when, ImmutableArray<string>.Builder faults)
     {
-        var welded = Weld(mesh, place);
         var uses = new EdgeTable();
-        var open = 0;
-        for (var i = 0; i < welded.Length; i++)
+        for (var i = 0; i < corners.Count; i++)
         {
-            uses.Slot(welded[i], welded[i % 3 == 2 ? i - 2 : i + 1])++;
+            uses.Slot(welded[corners[i]], welded[corners[After(i)]])++;
         }
 
-        for (var i = 0; i < welded.Length; i++)
+        var open = 0;
+        for (var i = 0; i < corners.Count; i++)
         {
-            var (a, b) = (welded[i], welded[i % 3 == 2 ? i - 2 : i + 1]);
+            var (a, b) = (welded[corners[i]], welded[corners[After(i)]]);
             if (a == b || uses.Find(a, b) != 1 || uses.Find(b, a) != 1)
             {
                 open++;
@@ -54,20 +57,20 @@ internal static class SolidAudit
         }
     }
 
-    private static int[] Weld(TriangleMesh mesh, Func<Vector3d, (double, double, double)> place)
+    // The next corner of the same triangle.
+    private static int After(int corner) => corner % 3 == 2 ? corner - 2 : corner + 1;
+
+    /// <summary>For each point the first one at its place.</summary>
+    private static int[] Weld(List<Vector3d> points, Func<Vector3d, (double, double, double)> place)
     {
-        var numbers = new Dictionary<(double, double, double), int>(mesh.Positions.Length);
-        var welded = new int[mesh.Positions.Length];
+        var first = new Dictionary<(double, double, double), int>(points.Count);
+        var welded = new int[points.Count];
         for (var i = 0; i < welded.Length; i++)
         {
-            var key = place(mesh.Positions[i]);
-            if (!numbers.TryGetValue(key, out welded[i]))
-            {
-                numbers.Add(key, welded[i] = numbers.Count);
-            }
+            welded[i] = first.TryAdd(place(points[i]), i) ? i : first[place(points[i])];
         }
 
-        return [.. mesh.Indices.Select(i => welded[i])];
+        return welded;
     }
 
     private static void AddUnevenFaces(Solid solid, ImmutableArray<string>.Builder faults)
@@ -82,12 +85,13 @@ internal static class SolidAudit
         }
     }
 
-    private static void AddTurnedTriangles(Solid solid, TriangleMesh mesh, ImmutableArray<string>.Builder faults)
+    private static void AddTurnedTriangles(
+        Solid solid, List<Vector3d> points, List<int> corners, ImmutableArray<string>.Builder faults)
     {
         double area = 0;
-        for (var t = 0; t < mesh.TriangleCount; t++)
+        for (var t = 0; t < corners.Count; t += 3)
         {
-            var (a, b, c) = mesh.Triangle(t);
+            var (a, b, c) = (points[corners[t]], points[corners[t + 1]], points[corners[t + 2]]);
             area += (b - a).Cross(c - a).Length / 2;
         }
 
