@@ -1,4 +1,5 @@
 using BridgeForm.Cli.Streams;
+using BridgeForm.Pieces;
 using BridgeForm.Project.Files;
 
 namespace BridgeForm.Cli.Files;
@@ -36,15 +37,15 @@ internal static class ModelAudit
 {
     /// <summary>Throws when a solid is open, inside out or not finite: a defect that must not reach a file.</summary>
     /// <exception cref="InvalidOperationException">Which piece and what is wrong with it.</exception>
-    public static void Demand(BridgeModel model)
+    public static void Demand(BridgeModel model) =>
+        Together.Run([.. model.Pieces.Select(piece => (Action)(() => Demand(piece)))]);
+
+    private static void Demand(Piece piece)
     {
-        foreach (var piece in model.Pieces)
+        var faults = piece.Solid.Audit();
+        if (faults.Length > 0)
         {
-            var faults = piece.Solid.Audit();
-            if (faults.Length > 0)
-            {
-                throw new InvalidOperationException($"The solid of {piece.Mark} is faulty: {string.Join("; ", faults)}");
-            }
+            throw new InvalidOperationException($"The solid of {piece.Mark} is faulty: {string.Join("; ", faults)}");
         }
     }
 }
