@@ -23,7 +23,8 @@ public sealed record StretchRange(ShareRange? Range, string Source)
     };
 
     /// <summary>
-    /// What every look at ropes that have stretched takes: the high end; where it is not known, the most that is known of any.
+    /// What every look at ropes that have stretched takes: the high end; where it is not known, the most that is known of any; a share of
+    /// the rope's length.
     /// </summary>
     public static double Most(RopeParameters ropes) => Of(ropes).Range?.High ?? MostOfAny;
 

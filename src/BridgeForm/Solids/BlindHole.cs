@@ -13,6 +13,9 @@ internal static class BlindHole
     // A tenth of a millimetre: far above the microns by which cutters are grown where faces would meet.
     private const double Clear = 1e-4;
 
+    // Smaller bits, and shallower holes, nobody drills; their corners would lie near each other.
+    private const double Smallest = 1e-3;
+
     private const int Sides = StockCutters.HoleSides;
 
     /// <summary>The solid with the hole in it, or null when that is not plain.</summary>
@@ -20,7 +23,7 @@ internal static class BlindHole
     /// <param name="drill">Where the hole is.</param>
     public static Solid? TryDrill(Solid solid, Drill drill)
     {
-        if (drill.Depth < 10 * Clear || drill.Radius < 10 * Clear)
+        if (drill.Depth < Smallest || drill.Radius < Smallest)
         {
             return null;
         }

@@ -1,4 +1,5 @@
 using BridgeForm.Frames;
+using BridgeForm.Project;
 
 namespace BridgeForm.Checks.Codes;
 
@@ -20,10 +21,8 @@ internal static class Landings
         "Gap between landing and deck",
         "site.a/b.landing.gap, the larger of both, against 1/2 in; fails above 4 in, where a child goes through; looked at only when one "
             + "is given. A landing without a gap is not looked at, and the result says so: it holds only where both are given.",
-        $"{Limits.FloorOpening.Source}; own figure: 4 in, as between boards",
+        $"{Limits.FloorOpening.Source}; 4 in as between boards: {Limits.Opening(BridgeUse.Private, 0).Source}",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
-
-    private const double Hole = 4 * Quantities.Units.MetresPerInch;
 
     /// <summary>Step, and gap where one is given.</summary>
     public static IEnumerable<CheckResult> Check(CheckContext context)
@@ -42,7 +41,8 @@ internal static class Landings
         var (limit, source) = Limits.FloorOpening;
         string Text(double? gap, string end) => gap is { } given ? words.Length(given) : NotLookedAt(end, "gap");
         var (gap, text) = (Math.Max(a ?? 0, b ?? 0), $"at A {Text(a, "a")}; at B {Text(b, "b")}; at most ");
-        if (Outcome.AtMost(DeclaredGap, gap, Hole, "m", DeclaredGap.Source, text + words.Length(Hole)) is { Status: CheckStatus.Fail } hole)
+        var (sphere, guards) = Limits.Opening(context.Parameters.Use, 0);
+        if (Outcome.AtMost(DeclaredGap, gap, sphere, "m", guards, text + words.Length(sphere)) is { Status: CheckStatus.Fail } hole)
         {
             return hole;
         }

@@ -171,7 +171,7 @@ internal static class HeavyWood
         let species = of.Species.FirstOrDefault(s => string.Equals(s.Key, stock.Species, StringComparison.Ordinal))
             ?? SpeciesTable.Find(stock.Species)
         where species is not null
-        let wet = WoodDensity.Of(species, treated: true).InService
+        let wet = WoodDensity.At(species.SpecificGravity, WoodDensity.WetMoisture)
         where stock.Density.Low > wet * (1 + Tolerances.SameLimit)
         select $"stock.{stock.Name}.density.low {Text(of.Units, stock.Density.Low)}: {stock.Species} at 28 % moisture weighs "
             + $"{Text(of.Units, wet)}; wood that is lighter than said steadies the bridge less";

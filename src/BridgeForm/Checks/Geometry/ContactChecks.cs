@@ -43,8 +43,7 @@ internal static class ContactChecks
         var ropes = Check(
             Declared[2], found.RopeContactCount, depth,
             $"the empty bridge: deepest in a channel's mouth {words.Length(depth)}, at most {words.Length(Tolerances.Seating)}; where "
-                + "people "
-                + "make the ropes turn further over a base (joint-room) they press deeper into its edges: ease them"
+                + "people make the ropes turn further over a base (joint-room) they press deeper into its edges: ease them"
                 + List(words, found.RopeContacts, found.RopeContactCount, "in"));
         yield return ropes.Status == CheckStatus.Fail && ropes.Ratio <= 1
             ? ropes with

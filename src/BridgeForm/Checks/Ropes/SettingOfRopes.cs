@@ -41,11 +41,12 @@ internal static class SettingOfRopes
                 + $"{words.Length(Math.Tan(tilt) * spacing)} lower)"
             : $"one rope {longer} longer than the other: the empty bridge rolls over";
         var (_, most, source) = Limits.CrossSlope(context.Parameters.Use, context.Parameters.Limits);
-        if (setting.Worst is not { } worst)
+        if (setting is not { Empty: not null, Worst: { } worst })
         {
             return new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Fail, Math.Tan(setting.Alike), null, "1", null, Source,
-                $"{empty}; in case {setting.Case}, {CheckWords.Angle(setting.Alike)} with ropes alike, it rolls over then");
+                $"{empty}; case {setting.Case} tilts by {CheckWords.Angle(setting.Alike)} with ropes alike"
+                    + (setting.Worst is null ? ", and rolls over then" : ""));
         }
 
         return Outcome.AtMost(

@@ -62,6 +62,9 @@ internal static class EndBase
     private static BaseBeam HeldAtOneEnd(BaseBeam beam, double couple) =>
         beam.Plus(couples: [new(beam.Support, -couple), new(-beam.Support, couple)]);
 
-    private static CheckResult Worst(CheckResult beside, CheckResult channel) =>
-        (channel.Ratio ?? channel.Demand) > (beside.Ratio ?? beside.Demand) ? channel : beside;
+    private static CheckResult Worst(CheckResult beside, CheckResult channel)
+    {
+        var worst = (channel.Ratio ?? channel.Demand) > (beside.Ratio ?? beside.Demand) ? channel : beside;
+        return worst with { Source = $"{worst.Source}; {GuardPush.Source}" };
+    }
 }

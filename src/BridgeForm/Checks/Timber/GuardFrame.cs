@@ -63,7 +63,7 @@ internal sealed record GuardFrame(
         : Math.Max(PostMoment(push, from), PostMoment(push, to));
 
     /// <summary>Largest shear of the post, square to it, newtons: below the brace, or above it.</summary>
-    public double PostShear(double push) => Math.Abs(push) * Math.Cos(Lean) * Math.Max(1, Math.Abs((Top - Axes) / Axes));
+    public double PostShear(double push) => PostShear(push, 0, double.PositiveInfinity);
 
     /// <summary>Largest shear of the post between two n, newtons: below the brace's force, above it, or both.</summary>
     public double PostShear(double push, double from, double to)

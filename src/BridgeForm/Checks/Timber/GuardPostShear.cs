@@ -13,7 +13,7 @@ internal static class GuardPostShear
             + "the height at which the brace's force meets the post's axis (in the middle of the contact and at its lower edge, the "
             + "worse), above it push × cos lean; fv = 1.5·V / (b·d) against Fv'; at every hole of your own the same with what the "
             + "holes leave, as base-shear takes it.",
-        $"{Standard}; {GuardPush.Source}; NDS Supplement; factors named in the result",
+        $"{Standard}; {GuardPush.Source}; NDS Supplement; factors named in the result; {DrilledHole.Rule}",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
     /// <summary>The worst push.</summary>
@@ -28,7 +28,7 @@ internal static class GuardPostShear
         var stress = 1.5 * shear / section.ShearArea;
         var text = $"{worst.push.Name}, resultant {worst.frame.Where}, on the post's axis at {words.Length(worst.frame.Axes)}: V = "
             + $"{words.Pounds(shear)}{worst.place.Where(words)}; {section.ShearText(words, "d")}; fv = 1.5·V / (b·d) = "
-            + words.Stress(stress) + (section.IsCut ? $"; {DrilledHole.Rule}" : "");
+            + words.Stress(stress);
         if (LumberValues.Find(context.Parameters, post.Stock, post.Section) is not { } values)
         {
             return LumberValues.Missing(context.Parameters, post.Stock, post.Section).Result(
@@ -37,6 +37,8 @@ internal static class GuardPostShear
 
         var allowed = values.Shear(LoadDuration.Guard);
         return Outcome.AtMost(
-            Declared, stress, allowed.Value, "Pa", $"{Standard}; {GuardPush.Source}; {allowed.Sources}", $"{text}; {allowed.Text(words)}");
+            Declared, stress, allowed.Value, "Pa",
+            $"{Standard}; {GuardPush.Source}; {allowed.Sources}" + (section.IsCut ? $"; {DrilledHole.Rule}" : ""),
+            $"{text}; {allowed.Text(words)}");
     }
 }

@@ -111,6 +111,19 @@ public sealed class MildInputTests
         Assert.True(mild == 0 || check.Detail.StartsWith(Said, StringComparison.Ordinal));
     }
 
+    // A species of one's own with a density of its own is held to its specific gravity too.
+    [Fact]
+    public void Dry_wood_of_ones_own_species()
+    {
+        const string Own = "species: { ipe: { specific_gravity: 0.55, source: invented, density: { low: 60 lb/ft3, in_service: 65 lb/ft3, "
+            + "high: 70 lb/ft3 } } }\nstock: { treated: { species: ipe, grade: no1, treated: true, lengths: [20 ft] }, "
+            + "cedar: { species: western-red-cedar, grade: no2, lengths: [20 ft] } }";
+        var check = new Catalogue.TwoBays { More = Own }.Check("mild-inputs");
+        Assert.Equal(1, check.Demand);
+        Assert.StartsWith(
+            "stock.treated.density.low 60 lb/ft3: ipe at 28 % moisture weighs 38.6 lb/ft3", check.Detail, StringComparison.Ordinal);
+    }
+
     // Of clips the reader lets no more than 80 % pass, and says from where.
     [Fact]
     public void Clips_need_no_source()

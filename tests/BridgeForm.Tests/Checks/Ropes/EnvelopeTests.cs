@@ -82,6 +82,22 @@ public sealed class EnvelopeTests
         Assert.DoesNotContain(Unknown, Contexts.Check(said, "roll").Detail, StringComparison.Ordinal);
     }
 
+    // One rope 1/4 in longer must not turn the empty bridge over, nor any case.
+    [Fact]
+    public void Ropes_of_two_lengths_may_roll_it_over()
+    {
+        var context = Contexts.Of(Bridges.Garden);
+        var setting = context.Ropework.Setting!;
+        Assert.NotEqual(CheckStatus.Fail, Contexts.Check(context, "rope-setting").Status);
+        foreach (var over in (RopeSetting[])[setting with { Empty = null }, setting with { Worst = null }])
+        {
+            var check = Contexts.Check(
+                context with { Ropework = context.Ropework with { Setting = over } }, "rope-setting");
+            Assert.Equal(CheckStatus.Fail, check.Status);
+            Assert.Contains("rolls over", check.Detail, StringComparison.Ordinal);
+        }
+    }
+
     // What rolls over once its ropes have stretched fails, and a deck that is steeper than 1 : 2 then is a look.
     [Fact]
     public void Ropes_that_stretched_may_roll_over_and_steepen()
