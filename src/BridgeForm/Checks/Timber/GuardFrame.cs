@@ -34,7 +34,7 @@ internal sealed record GuardFrame(
     public static IEnumerable<GuardFrame> Places(BridgeParameters parameters) => [Build(parameters), AtLowerEdge(parameters)];
 
     /// <summary>What follows the name of a load whose resultant does not lie on the brace's axis.</summary>
-    public string After => OffAxis > 0 ? $", the brace's force {Where}" : "";
+    public string After => OffAxis > 0 ? ", brace at its lower edge" : "";
 
     /// <summary>Arm of the brace's force about the post's foot, metres.</summary>
     public double BraceArm => (BraceFoot - PostFoot) * Math.Cos(BraceLean);

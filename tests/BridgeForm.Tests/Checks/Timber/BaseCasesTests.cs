@@ -44,7 +44,7 @@ public sealed class BaseCasesTests
         Holds(name, BraceLean);
         if (Math.Abs(push) > 0)
         {
-            Holds(name + ", the brace's force at the lower edge of the brace's contact", Way);
+            Holds(name + ", brace at its lower edge", Way);
         }
 
         void Holds(string of, double way)

@@ -69,7 +69,7 @@ public sealed class DeckLoadTests
         var check = new LevelDeck().Check("base-channel-notch");
         var moment = BaseStatics.DeadMoment(23) - BaseStatics.PushMoment(23, BaseStatics.Way);
         Assert.Contains(
-            FormattableString.Invariant($"200 lbf inward, the brace's force at the lower edge of the brace's contact {moment:0} in·lbf"),
+            FormattableString.Invariant($"200 lbf inward, brace at its lower edge {moment:0} in·lbf"),
             check.Detail, StringComparison.Ordinal);
         Assert.Contains("top in tension, ", check.Detail, StringComparison.Ordinal);
         Assert.Contains("empty", check.Detail, StringComparison.Ordinal);

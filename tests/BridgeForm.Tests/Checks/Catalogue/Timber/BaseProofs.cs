@@ -76,7 +76,7 @@ internal static class BaseProofs
         var check = new LevelDeck().With("3x6", bending: Before(stress / share, NetEuler, 0.95) / 1.6).Check("base-channel-bending");
         return new Proof(check, stress * Psi, stress / share * Psi) { Error = Nanometre }
             .Saying(
-                "live load and 200 lbf inward, the brace's force at the lower edge of the brace's contact: bottom in tension",
+                "live load and 200 lbf inward, brace at its lower edge: bottom in tension",
                 "22.562 in from the middle");
     }
 

@@ -29,7 +29,7 @@ internal static class EndBaseProofs
         var check = new LevelDeck().With("3x6", bending: Before(stress / share, euler, 0.95) / 1.6).Check("end-base-bending");
         return new Proof(check, stress * Psi, stress / share * Psi) { Error = Nanometre }
             .Saying(
-                "200 lbf outward, the base held down at its end, the brace's force at the lower edge",
+                "200 lbf outward, the base held down at its end, brace at its lower edge",
                 "top in tension, 22.562 in from the middle");
     }
 
