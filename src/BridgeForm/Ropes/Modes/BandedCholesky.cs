@@ -39,18 +39,26 @@ internal sealed class BandedMatrix(int size, int width)
         var product = new double[size];
         for (var i = 0; i < size; i++)
         {
-            var row = (i * (width + 1)) + width - i;
-            for (var j = Math.Max(0, i - width); j < i; j++)
+            var first = Math.Max(0, i - width);
+            var row = Row(i, first);
+            var before = product.AsSpan(first, i - first);
+            var onto = vector.AsSpan(first, i - first);
+            var (sum, at) = (product[i], vector[i]);
+            for (var j = 0; j < before.Length; j++)
             {
-                product[i] += _band[row + j] * vector[j];
-                product[j] += _band[row + j] * vector[i];
+                sum += row[j] * onto[j];
+                before[j] += row[j] * at;
             }
 
-            product[i] += _band[row + i] * vector[i];
+            product[i] = sum + (row[before.Length] * at);
         }
 
         return product;
     }
+
+    // Entries of a row from a column to the diagonal.
+    private Span<double> Row(int row, int column) =>
+        _band.AsSpan((row * (width + 1)) + column - row + width, row - column + 1);
 
     /// <summary>Every entry 0.</summary>
     public void Clear() => Array.Clear(_band);
@@ -60,26 +68,30 @@ internal sealed class BandedMatrix(int size, int width)
     public BandedMatrix? Factored(BandedMatrix? into = null)
     {
         var factor = into ?? new BandedMatrix(size, width);
-        var (from, to) = (_band, factor._band);
         for (var i = 0; i < size; i++)
         {
-            var row = (i * (width + 1)) + width - i;
-            for (var j = Math.Max(0, i - width); j <= i; j++)
+            var first = Math.Max(0, i - width);
+            var from = Row(i, first);
+            var to = factor.Row(i, first);
+            for (var j = 0; j < to.Length; j++)
             {
-                var other = (j * (width + 1)) + width - j;
-                var sum = from[row + j];
-                for (var k = Math.Max(Math.Max(0, i - width), j - width); k < j; k++)
+                // Row j of the factor from its first column that row i has as well.
+                var shared = Math.Max(first, first + j - width);
+                var sum = from[j];
+                var mine = to[(shared - first)..j];
+                var other = factor.Row(first + j, shared);
+                for (var k = 0; k < mine.Length; k++)
                 {
-                    sum -= to[row + k] * to[other + k];
+                    sum -= mine[k] * other[k];
                 }
 
-                if (i != j)
+                if (j < to.Length - 1)
                 {
-                    to[row + j] = sum / to[other + j];
+                    to[j] = sum / other[^1];
                 }
                 else if (sum > 0)
                 {
-                    to[row + i] = Math.Sqrt(sum);
+                    to[j] = Math.Sqrt(sum);
                 }
                 else
                 {
@@ -122,22 +134,27 @@ internal sealed class BandedMatrix(int size, int width)
         var x = (double[])right.Clone();
         for (var i = 0; i < size; i++)
         {
-            var row = (i * (width + 1)) + width - i;
-            for (var k = Math.Max(0, i - width); k < i; k++)
+            var first = Math.Max(0, i - width);
+            var row = Row(i, first);
+            var before = x.AsSpan(first, i - first);
+            var sum = x[i];
+            for (var k = 0; k < before.Length; k++)
             {
-                x[i] -= _band[row + k] * x[k];
+                sum -= row[k] * before[k];
             }
 
-            x[i] /= _band[row + i];
+            x[i] = sum / row[before.Length];
         }
 
         for (var i = size - 1; i >= 0; i--)
         {
-            var row = (i * (width + 1)) + width - i;
-            x[i] /= _band[row + i];
-            for (var k = Math.Max(0, i - width); k < i; k++)
+            var first = Math.Max(0, i - width);
+            var row = Row(i, first);
+            var before = x.AsSpan(first, i - first);
+            var at = x[i] /= row[before.Length];
+            for (var k = 0; k < before.Length; k++)
             {
-                x[k] -= _band[row + k] * x[i];
+                before[k] -= row[k] * at;
             }
         }
 

@@ -15,8 +15,9 @@ internal static class SmallestRatio
     // The proof: no root lies lower by more than this share.
     private const double Proven = 1e-6;
 
-    // Once a root moves by less than a hundredth, the shift is brought to two hundredths below it.
-    private const double Near = 0.01;
+    // Once a root moves by less than a tenth, the shift is brought to two hundredths below it; to twice as far below each time
+    // that the smallest root proves to lie lower still. So roots that lie close to each other are told apart in few rounds.
+    private const double Near = 0.1;
     private const double Shift = 0.02;
     private const int MostRounds = 60;
 
@@ -34,14 +35,15 @@ internal static class SmallestRatio
             return (double.PositiveInfinity, shape);
         }
 
-        var (ratio, shift) = (double.PositiveInfinity, 0.0);
+        var (ratio, shift, below) = (double.PositiveInfinity, 0.0, Shift);
+        var force = lever.Times(shape);
         for (var round = 0; round < MostRounds; round++)
         {
-            var force = lever.Times(shape);
             var moved = factor.Solve(force);
 
             // (K − shift·G)·moved = force: K's product needs no multiplication by K.
-            var standing = Dot(moved, lever.Times(moved));
+            var levered = lever.Times(moved);
+            var standing = Dot(moved, levered);
             var stiff = Dot(moved, force) + (shift * standing);
             if (!(standing > 0))
             {
@@ -50,6 +52,7 @@ internal static class SmallestRatio
 
             var size = 1 / Math.Sqrt(standing);
             shape = Array.ConvertAll(moved, m => m * size);
+            force = Array.ConvertAll(levered, f => f * size);
             var (before, now) = (ratio, stiff / standing);
             ratio = now;
             if (Math.Abs(now - before) <= Settled * now)
@@ -57,10 +60,11 @@ internal static class SmallestRatio
                 break;
             }
 
-            if (Math.Abs(now - before) <= Near * now && shift <= 0
-                && stiffness.Less((1 - Shift) * now, lever).Factored() is { } shifted)
+            if (Math.Abs(now - before) <= Near * now && shift <= 0)
             {
-                (shift, factor) = ((1 - Shift) * now, shifted);
+                var next = (1 - below) * now;
+                (shift, factor) = stiffness.Less(next, lever).Factored() is { } shifted ? (next, shifted) : (0, factor);
+                below = Math.Min(2 * below, 0.5);
             }
         }
 

@@ -1,5 +1,8 @@
 using System.Text.Json;
+using BridgeForm.Frames;
+using BridgeForm.Loads;
 using BridgeForm.Project;
+using BridgeForm.Roles;
 using BridgeForm.Ropes;
 using BridgeForm.Ropes.Pairs;
 using BridgeForm.Tests.Output.Referees;
@@ -63,6 +66,51 @@ public sealed class PairRefereeTests
                 answer.GetProperty("held").GetDouble(), RollFactor.HeldInPlan(rope, spacing, loads, pair, [.. deck]), 1e-3);
         });
     }
+
+    // What a bridge's own case of people on opposite sides of its halves was solved to, its own weights and heights included:
+    // all cases of three bridges where frames lean against each other.
+    [Theory]
+    [InlineData(Bridges.Garden)]
+    [InlineData(Bridges.Inclined)]
+    [InlineData(LongAndFlat)]
+    public void A_bridge_with_people_on_opposite_sides_leans_and_rolls_as_bars_in_space(string text)
+    {
+        var parameters = Bridges.Read(text);
+        Assert.True(Bridge.TryShape(parameters, out var shape, out var fault), fault?.Message);
+        var layout = BridgeLayout.Lay(parameters, shape);
+        var pairs = LoadCases.All(LoadCaseInput.Gather(layout, shape, BridgeMasses.Weigh(layout)))
+            .Where(c => c is { Id: LoadCaseIds.LiveCross or LoadCaseIds.LiveSide or LoadCaseIds.LiveHalfA, RollsOver: false })
+            .Select(c => c.Pair!)
+            .ToList();
+        Assert.Equal(3, pairs.Count);
+        Judge(
+            [.. pairs.Select(p => new Asked(p.Rope, p.Spacing, p.Loads, [.. PairSamples.All(p.Loads, 0.17)], null))],
+            (answer, i) =>
+            {
+                var steepest = pairs[i].Shape.Tilts.Max(t => Math.Atan(Math.Abs(t)));
+                Assert.InRange(steepest, 0.005, 0.2);
+                foreach (var (hand, given) in Numbers(answer, "second").Zip(pairs[i].Shape.Tilts))
+                {
+                    Assert.InRange(Math.Atan(given) - hand, -1e-4 * steepest, 1e-4 * steepest);
+                }
+
+                RopeSamples.Close(answer.GetProperty("roll").GetDouble(), pairs[i].Roll()!.Value, 1e-3);
+            });
+    }
+
+    private const string LongAndFlat = """
+        name: A long, flat bridge (invented)
+        units: imperial
+        use: private
+        site: { span: 72 ft }
+        ropes: { type: rope-6x19-iwrc-eips-galvanized-1, spacing: 84 in, sag: 3 % }
+        frames:
+          spacing: 3 ft
+          base: { section: 4x8, length: 96 in }
+          channel: { clearance: 1/8 in, depth: 5/8 in, end_depth: 3/4 in }
+          post: { section: 2x4, length: 40 in, lean: 8 deg, foot: 26 in }
+          brace: { section: 2x4, lean: 12 deg, foot: 36 in }
+        """;
 
     // Of the referee's modes the slowest with each parity of its motion to the side.
     [Theory]
