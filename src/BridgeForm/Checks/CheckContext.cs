@@ -31,7 +31,14 @@ public sealed record CheckContext(
     public ImmutableArray<LoadCaseResult> Cases => Ropework.Cases;
 
     /// <summary>Bays to look at: all that can differ. Numbers 1 … n.</summary>
-    public IEnumerable<int> Bays => Enumerable.Range(1, Layout.Bays);
+    public IEnumerable<int> Bays => Enumerable.Range(1, Layout.Bays).Select(bay =>
+    {
+        Token.ThrowIfCancellationRequested();
+        return bay;
+    });
+
+    /// <summary>Asked from bay to bay.</summary>
+    internal CancellationToken Token { get; init; }
 
     /// <summary>Numbers in the project's units.</summary>
     internal CheckWords Words() => new(Parameters.Units);

@@ -1,24 +1,53 @@
 using BridgeForm.Loads;
+using BridgeForm.Project;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks;
 
-/// <summary>How people's push on one guard is told: a load along it on a public bridge, one force on a private one.</summary>
+/// <summary>How people's push on one guard is told: a load along it on a public bridge, one force on a post on any.</summary>
 internal static class PushWords
 {
-    /// <summary>In a few words where the bridge turns over; empty where it stands, or nothing was looked at.</summary>
-    public static string Falls(WindState? state, CheckWords words, bool isPublic) => state switch
-    {
-        null or { Stands: true } => "",
-        { StandsTo: { } least, FallsAt: { } most } => $"without side stays it turns over between {Push(words, isPublic, least)} and "
-            + Push(words, isPublic, most),
-        _ => "no equilibrium was found, not even without a push",
-    };
+    /// <summary>
+    /// In a few words where a load along the guard turns the bridge over; empty where it stands, or nothing was looked at.
+    /// </summary>
+    public static string Falls(WindState? state, CheckWords words) => Falls(state, push => Line(words, push));
 
-    /// <summary>Newtons, or newtons per metre on a public bridge.</summary>
-    public static string Push(CheckWords words, bool isPublic, double push) => isPublic ? Line(words.Units, push) : words.Force(push);
+    /// <summary>The same of a push on one post.</summary>
+    public static string Falls(PushOnPost? push, CheckWords words) => Falls(push?.State, words.Force);
 
-    private static string Line(UnitSystem units, double newtonsPerMetre) => units == UnitSystem.Metric
+    /// <summary>Where it stands: how far to the side, and how far it rolls.</summary>
+    public static string Stands(WindState state, CheckWords words) =>
+        $"it stands, {new QuantityText(words.Units).Size(state.Sideways)} sideways, roll {CheckWords.Angle(state.Roll)} at "
+            + state.RollFrame;
+
+    /// <summary>Newtons per metre.</summary>
+    public static string Line(CheckWords words, double newtonsPerMetre) => words.Units == UnitSystem.Metric
         ? NumberText.Rounded(newtonsPerMetre / 1000, 2) + " kN/m"
         : NumberText.Rounded(newtonsPerMetre / (Units.PoundForce / Units.MetresPerFoot), 1) + " plf";
+
+    /// <summary>
+    /// What people's push does to the bridge, where it turns over or rolls further than people may tilt it; empty where it does
+    /// neither.
+    /// </summary>
+    public static string Danger(WindWork wind, BridgeParameters parameters)
+    {
+        var words = new CheckWords(parameters.Units);
+        var (onPost, along) = (Falls(wind.Pushed, words), Falls(wind.Leaning, words));
+        string?[] told =
+        [
+            wind.Pushed is { } pushed && (onPost.Length > 0 || pushed.State.Roll > LimitParameters.TiltFails(parameters.Use))
+                ? $"{words.Force(GuardLean.Point)} on one post of {pushed.Frame}, as of one person who stumbles against it: "
+                    + (onPost.Length > 0 ? onPost : Stands(pushed.State, words))
+                : null,
+            along.Length > 0 ? $"{Line(words, GuardLean.Line)} along one guard: {along}" : null,
+        ];
+        return string.Join("; ", told.OfType<string>());
+    }
+
+    private static string Falls(WindState? state, Func<double, string> push) => state switch
+    {
+        null or { Stands: true } => "",
+        { StandsTo: { } least, FallsAt: { } most } => $"without side stays it turns over between {push(least)} and {push(most)}",
+        _ => "no equilibrium was found, not even without a push",
+    };
 }

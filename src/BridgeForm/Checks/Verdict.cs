@@ -54,13 +54,41 @@ public static class Verdict
     }
 
     /// <summary>
-    /// Whether people who push on one guard turn the bridge over, in one sentence beside the verdict, without a capital and a stop;
-    /// empty where they do not.
+    /// What people who push on one guard do, in one sentence beside the verdict, without a capital and a stop; empty where they
+    /// neither turn the bridge over nor roll it further than people who stand on it may tilt it.
     /// </summary>
     public static string PushText(WindWork wind, BridgeParameters parameters) =>
-        PushWords.Falls(wind.Leaning, new CheckWords(parameters.Units), parameters.Use == BridgeUse.Public) is { Length: > 0 } falls
-            ? $"{falls}, nobody's weight on it; side stays are for a licensed engineer (guard-line-load)"
+        PushWords.Danger(wind, parameters) is { Length: > 0 } danger
+            ? $"{danger}, nobody's weight on it; side stays are for a licensed engineer (guard-line-load)"
             : "";
+
+    /// <summary>
+    /// That the bridge is judged for fewer people than usual, with the builder's reason, in one sentence beside the verdict, without a
+    /// capital and a stop; empty where it is not.
+    /// </summary>
+    public static string LowLiveText(IEnumerable<CheckResult> checks, BridgeParameters parameters) =>
+        checks.FirstOrDefault(c => string.Equals(c.Id, Codes.InputFloors.DeclaredLive.Id, StringComparison.Ordinal)) is
+            { Status: not CheckStatus.Pass, Capacity: { } least }
+            ? $"it is judged for {new QuantityText(parameters.Units).Pressure(parameters.Loads.Live)} of people"
+                + $", at least {new QuantityText(parameters.Units).Pressure(least)} is asked"
+                + (parameters.Loads.LowLiveReason is { } reason ? $"; the file's reason: {reason}" : "") + " (live-load)"
+            : "";
+
+    /// <summary>
+    /// What the file says nothing of and what is never looked at, in one sentence beside the verdict, without a capital and a stop.
+    /// </summary>
+    public static string NotAskedText(BridgeParameters parameters)
+    {
+        string?[] missing =
+        [
+            parameters.Loads.Snow is null ? "snow (loads.snow)" : null,
+            parameters.Site.Ground.IsEmpty ? "the ground below (site.ground)" : null,
+            parameters.Site.Water is null ? "high water (site.water)" : null,
+        ];
+        var asked = missing.OfType<string>().ToList();
+        return (asked.Count > 0 ? $"{string.Join(", ", asked)}: not in the file; " : "")
+            + "ice, flood, earthquake, falling trees, rot and wear: never";
+    }
 
     /// <summary>
     /// In how many load cases the section rolls over, in one sentence that comes before all others, without a capital and a stop; empty

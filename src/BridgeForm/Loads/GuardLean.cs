@@ -1,12 +1,14 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
 using BridgeForm.Project;
+using BridgeForm.Ropes;
+using BridgeForm.Ropes.Pairs;
 
 namespace BridgeForm.Loads;
 
 /// <summary>
-/// People who push outward on one guard, along the whole of it or on one post in the middle: as a wind that blows against the cap's
-/// top alone. Their own weight is left out.
+/// People who push outward on one guard, along the whole of it or on one post: as a wind that blows against the cap's top alone.
+/// Their own weight is left out.
 /// </summary>
 internal static class GuardLean
 {
@@ -16,33 +18,66 @@ internal static class GuardLean
     /// <summary>Push on one post of a guard, newtons: 200 lb (IRC Table R301.5, ASCE 7 4.5.1).</summary>
     public const double Point = 200 * Quantities.Units.PoundForce;
 
+    /// <summary>The line load on a public bridge; null on a private one, and where no frame hangs between the supports.</summary>
+    /// <param name="layout">Where the caps lie.</param>
+    /// <param name="stages">Of the bridge in the wind.</param>
+    /// <param name="names">Of the frames, A's first.</param>
+    /// <param name="token">Asked at each step.</param>
+    public static WindState? Along(
+        BridgeLayout layout, IEnumerable<WindStage> stages, ImmutableArray<string> names, CancellationToken token) =>
+        layout.Parameters.Use == BridgeUse.Public && layout.Bays > 1
+            ? (Finished(stages) with { Surfaces = Tops(layout) }).Solve(Line, names, token)
+            : null;
+
     /// <summary>
-    /// The line load on a public bridge, the push on the middle frame's post on a private one; null where no frame hangs between the
-    /// supports.
+    /// The push on a post of the middle frame, or of the one that it rolls furthest as long as it is small: whichever turns the bridge
+    /// over, or rolls it further; null where no frame hangs between the supports.
     /// </summary>
     /// <param name="layout">Where the caps lie.</param>
     /// <param name="stages">Of the bridge in the wind.</param>
     /// <param name="names">Of the frames, A's first.</param>
     /// <param name="token">Asked at each step.</param>
-    public static WindState? Solve(
+    public static PushOnPost? OnePost(
         BridgeLayout layout, IEnumerable<WindStage> stages, ImmutableArray<string> names, CancellationToken token)
     {
-        var finished = stages.FirstOrDefault(s => s.Stage is WindWork.Finished && s.Combination is WindWork.All);
-        if (finished is null || layout.Bays < 2)
+        if (layout.Bays < 2)
         {
             return null;
         }
 
-        var (surfaces, push) = layout.Parameters.Use == BridgeUse.Public ? (Tops(layout), Line) : (OneTop(layout), Point);
-        return (finished with { Diameter = 0, Surfaces = surfaces }).Solve(push, names, token);
+        var calm = Finished(stages);
+        int[] frames = [layout.Bays / 2, Softest(layout, calm)];
+        return Quantities.Ties.FirstLargest(
+            frames.Distinct().Select(frame => new PushOnPost(names[frame], At(layout, calm, frame).Solve(Point, names, token))),
+            push => push.State.Stands ? push.State.Roll : Fallen - (push.State.StandsTo ?? 0));
     }
 
-    // One newton at the cap's top of the middle frame, times its height over the ropes' axes.
-    private static ImmutableArray<SideSurface> OneTop(BridgeLayout layout)
+    // More than any frame rolls, radians and newtons alike: what falls comes before all that stands, what falls first before all.
+    private const double Fallen = 1e6;
+
+    private static WindStage At(BridgeLayout layout, WindStage calm, int frame)
     {
         var tops = new SideSurface[layout.Bays + 1];
-        tops[layout.Bays / 2] = new SideSurface(1, Height(layout, layout.Bays / 2));
-        return [.. tops];
+        tops[frame] = new SideSurface(1, Height(layout, frame));
+        return calm with { Surfaces = [.. tops] };
+    }
+
+    private static WindStage Finished(IEnumerable<WindStage> stages) =>
+        stages.First(s => s.Stage is WindWork.Finished && s.Combination is WindWork.All) with { Diameter = 0 };
+
+    // Away from the middle where the ropes hardly stretch: there both ropes together change their shape most easily.
+    private static int Softest(BridgeLayout layout, WindStage calm)
+    {
+        var loads = new PairLoads(calm.Weights, [.. calm.Weights.Select(_ => 0.0)], calm.HeightMoments);
+        if (!PairSolver.TryFind(
+                calm.Rope, calm.Spacing, loads, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, out var pair, out _)
+            || PairInfluence.Of(calm.Rope, calm.Spacing, loads, pair!) is not { } influence)
+        {
+            return layout.Bays / 2;
+        }
+
+        var (own, other) = influence.AtItself();
+        return Quantities.Ties.FirstLargest(Enumerable.Range(1, layout.Bays - 1), i => (own[i] - other[i]) * Height(layout, i));
     }
 
     // Metres of cap that come to each frame, and these times the height of its top over the ropes' axes; the ends' are the landings'.
@@ -61,3 +96,8 @@ internal static class GuardLean
     private static double Height(BridgeLayout layout, int frame) =>
         layout.Caps.Points[frame].Y + layout.Parameters.Guard.Cap.Thickness - layout.Poses[frame].Node.Y;
 }
+
+/// <summary>One who pushes outward on a post.</summary>
+/// <param name="Frame">Name of the frame.</param>
+/// <param name="State">The bridge then; newtons stand where pascals stand of the wind.</param>
+public sealed record PushOnPost(string Frame, WindState State);

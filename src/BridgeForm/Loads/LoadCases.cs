@@ -43,6 +43,11 @@ public static class LoadCases
         var empty = cases.First(c => c.Id is LoadCaseIds.Dead).Pair;
         cases.AddRange(patterns.OnParts().Select(solver.Solve));
         cases.AddRange(new GoverningLoads(input, patterns, solver.Solve).Find(full, empty));
+        if (new RollLoads(patterns, input, solver.Solve).Find(full) is { } nearest)
+        {
+            cases.Add(nearest);
+        }
+
         cases.AddRange((PointLoads.Of(input, patterns, empty)?.ToSolve(listed) ?? []).Select(solver.Solve));
         cases.AddRange(patterns.Own().Select(solver.Solve));
         return cases.ToImmutable();
@@ -58,6 +63,18 @@ public static class LoadCases
         return Solved(input, patterns.Listed().Concat(patterns.Own()).Where(l => wanted(l.Id)), token);
     }
 
+    /// <summary>
+    /// Live load where the section comes nearest to rolling over, for trial designs; none where nothing lies on the deck.
+    /// </summary>
+    /// <param name="input">Design state and loads.</param>
+    /// <param name="token">Asked before each case.</param>
+    internal static ImmutableArray<LoadCaseResult> LeastRoll(LoadCaseInput input, CancellationToken token)
+    {
+        var (patterns, solver) = (new LoadPatterns(input),
+            new Solver(input, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, token));
+        return new RollLoads(patterns, input, solver.Solve).Find(Evenly(input, LoadCaseIds.LiveFull)) is { } found ? [found] : [];
+    }
+
     /// <summary>What the point load does at most, frame by frame; empty where the empty bridge does not stand.</summary>
     /// <param name="input">Design state and loads.</param>
     /// <param name="cases">The cases as they were solved.</param>
@@ -71,12 +88,15 @@ public static class LoadCases
     /// <param name="input">Design state and loads, the rope's stretch included.</param>
     /// <param name="token">Asked before each case.</param>
     /// <param name="only">Only this one; null for all.</param>
-    internal static ImmutableArray<LoadCaseResult> InHeat(LoadCaseInput input, CancellationToken token, string? only = null)
+    /// <param name="nearest">Live load where the section comes nearest to rolling over at the reference temperature.</param>
+    internal static ImmutableArray<LoadCaseResult> InHeat(
+        LoadCaseInput input, CancellationToken token, string? only = null, Loading? nearest = null)
     {
         var patterns = new LoadPatterns(input);
         return Solved(
             input,
             patterns.Listed().Where(l => s_rolling.Contains(l.Id, StringComparer.Ordinal)).Concat(patterns.Own())
+                .Concat(nearest is null ? [] : [nearest])
                 .Where(l => only is null || l.Id.Equals(only, StringComparison.Ordinal))
                 .Select(l => l with { Temperature = input.Hottest }),
             token);

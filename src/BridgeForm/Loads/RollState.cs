@@ -44,7 +44,8 @@ public sealed record RollState
     public static ImmutableArray<RollState> Find(
         LoadCaseInput input, ImmutableArray<LoadCaseResult> cases, double stretch, CancellationToken token = default)
     {
-        var inHeat = LoadCases.InHeat(input with { Stretch = stretch }, token);
+        var nearest = cases.FirstOrDefault(c => c.Id is LoadCaseIds.LeastRoll)?.Loading;
+        var inHeat = LoadCases.InHeat(input with { Stretch = stretch }, token, nearest: nearest);
         List<(LoadCaseResult Case, RollState State)> all =
         [
             .. cases.Where(
@@ -66,11 +67,14 @@ public sealed record RollState
     /// <param name="token">Asked before each case.</param>
     internal static ImmutableArray<RollState> Again(LoadCaseInput input, RollState state, double stretch, CancellationToken token)
     {
+        var nearest = state.Case is LoadCaseIds.LeastRoll ? LoadCases.LeastRoll(input, token) : [];
         var cases = state.InHeat
-            ? LoadCases.InHeat(input with { Stretch = stretch }, token, state.Case)
-            : LoadCases.Some(input, id => string.Equals(id, state.Case, StringComparison.Ordinal), token);
+            ? LoadCases.InHeat(input with { Stretch = stretch }, token, state.Case, nearest.FirstOrDefault()?.Loading)
+            : [.. LoadCases.Some(input, id => string.Equals(id, state.Case, StringComparison.Ordinal), token), .. nearest];
         ImmutableArray<RollState> again = [.. cases.Select(c => One(c, state.InHeat, token))];
-        return again.IsEmpty ? Find(input, LoadCases.Some(input, IsJudged, token), stretch, token) : again;
+        return again.IsEmpty
+            ? Find(input, [.. LoadCases.Some(input, IsJudged, token), .. LoadCases.LeastRoll(input, token)], stretch, token)
+            : again;
     }
 
     /// <summary>The one that turns over first; null when none has a factor.</summary>
@@ -80,7 +84,7 @@ public sealed record RollState
     private static readonly ImmutableArray<string> s_judged =
     [
         LoadCaseIds.Dead, LoadCaseIds.LiveFull, LoadCaseIds.LiveHalfA, LoadCaseIds.LiveHalfB, LoadCaseIds.LiveSide,
-        LoadCaseIds.Snow, LoadCaseIds.LiveSnow, LoadCaseIds.Hot, LoadCaseIds.LiveFullCold,
+        LoadCaseIds.Snow, LoadCaseIds.LiveSnow, LoadCaseIds.Hot, LoadCaseIds.LiveFullCold, LoadCaseIds.LeastRoll,
     ];
 
     private static bool IsJudged(string id) => s_judged.Contains(id, StringComparer.Ordinal) || !LoadCaseIds.IsTaken(id);

@@ -155,11 +155,7 @@ public sealed record RopeWork
     [
         .. cases
             .Where(c => c is { Shape: not null, Id: "dead" or "live-full" })
-            .Select(c =>
-            {
-                token.ThrowIfCancellationRequested();
-                return SideMotion.Find(input, c);
-            })
+            .Select(c => SideMotion.Find(input, c, token))
             .OfType<RopeModes>(),
     ];
 }

@@ -12,9 +12,10 @@ internal static class SideMotion
     /// <summary>Modes of one case; null for a bridge without interior frames, and where the case has no shape.</summary>
     /// <param name="input">What the cases were made from.</param>
     /// <param name="result">The case: <c>dead</c> or <c>live-full</c>.</param>
-    public static RopeModes? Find(LoadCaseInput input, LoadCaseResult result)
+    /// <param name="token">Asked from round to round.</param>
+    public static RopeModes? Find(LoadCaseInput input, LoadCaseResult result, CancellationToken token = default)
     {
-        if (RopeModes.Find(result.Id, result.Shape!) is not { } modes || input.Standing is not { } standing)
+        if (RopeModes.Find(result.Id, result.Shape!, token) is not { } modes || input.Standing is not { } standing)
         {
             return null;
         }
@@ -22,7 +23,7 @@ internal static class SideMotion
         if (LoadCases.Evenly(input, result.Id) is not { } even
             || SwayModes.Find(
                 even.Rope, even.Spacing, even.Loads, even.Shape, Masses(input, standing, even.Loads),
-                new WalkedDeck(standing.DeckHeights, input.ClearWidth / 2)) is not { } sway)
+                new WalkedDeck(standing.DeckHeights, input.ClearWidth / 2), token) is not { } sway)
         {
             return modes;
         }

@@ -54,10 +54,15 @@ public sealed record WindWork
     public double? LiftsAt { get; init; }
 
     /// <summary>
-    /// The finished bridge, all of its own weight, with people who push on one guard (<see cref="GuardLean"/>): newtons per metre on a
-    /// public bridge, newtons on a private one stand where pascals stand of the wind. Null where no frame hangs between the supports.
+    /// The finished bridge, all of its own weight, with people who push along the whole of one guard (<see cref="GuardLean"/>): newtons
+    /// per metre stand where pascals stand of the wind. Null on a private bridge, and where no frame hangs between the supports.
     /// </summary>
     public WindState? Leaning { get; init; }
+
+    /// <summary>
+    /// The same with one who pushes on the post where that rolls it furthest; null where no frame hangs between the supports.
+    /// </summary>
+    public PushOnPost? Pushed { get; init; }
 
     /// <summary>The finished bridge with a combination; null where it was not looked at.</summary>
     public WindState? Done(string combination) => States.FirstOrDefault(s =>
@@ -87,7 +92,8 @@ public sealed record WindWork
         {
             Pressure = pressure,
             States = [.. stages.Select(s => s.Solve(pressure, names, token))],
-            Leaning = GuardLean.Solve(layout, stages, names, token),
+            Leaning = GuardLean.Along(layout, stages, names, token),
+            Pushed = GuardLean.OnePost(layout, stages, names, token),
             Ends =
             [
                 .. surfaces.Ends.Select(e => new WindOnEndFrame(

@@ -89,6 +89,9 @@ public static class LoadCaseIds
     /// <summary>Live load where it makes the deck steepest.</summary>
     public const string MostSlope = "most-slope";
 
+    /// <summary>Live load where the section comes nearest to rolling over.</summary>
+    public const string LeastRoll = "least-roll";
+
     private const string Point = "point-f";
     private const string PointEdge = "point-edge-f";
 
@@ -114,7 +117,7 @@ public static class LoadCaseIds
         Dead, LiveFull, LiveHalfA, LiveHalfB, LiveSide, PointMid, PointQuarter, PointEdgeMid,
         ErectHalf, Snow, LiveSnow, Cold, Hot, LiveFullCold,
         SnowCold, LiveSnowCold, LiveFullHot, LiveQuarter1, LiveQuarter2, LiveQuarter3, LiveQuarter4, LiveCross,
-        MostTension, MostFall, LeastGround, LeastWater, MostTilt, MostSlope,
+        MostTension, MostFall, LeastGround, LeastWater, MostTilt, MostSlope, LeastRoll,
     ];
 
     private static bool IsNumbered(string id, string start)

@@ -46,7 +46,7 @@ internal sealed class RollRemedies
         CheckContext context, ImmutableArray<CheckResult> checks, TrialShape shape, CancellationToken token = default)
     {
         if (!checks.Any(c => c is { Id: Roll.Id, Status: CheckStatus.Fail })
-            || RollState.Least(context.Ropework.Roll) is not { Factor: { } factor } worst)
+            || Roll.Governing(context.Parameters.Limits, context.Ropework.Roll) is not { Factor: { } factor } worst)
         {
             return [];
         }

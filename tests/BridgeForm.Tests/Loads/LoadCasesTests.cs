@@ -11,7 +11,7 @@ public sealed class LoadCasesTests
 {
     private const string Standard =
         "dead live-full live-half-a live-half-b live-side point-mid point-quarter point-edge-mid erect-half cold hot live-full-cold "
-        + "live-full-hot live-quarter-1 live-quarter-2 live-quarter-3 live-quarter-4 live-cross most-fall most-tilt most-slope";
+        + "live-full-hot live-quarter-1 live-quarter-2 live-quarter-3 live-quarter-4 live-cross most-fall most-tilt most-slope least-roll";
 
     // The point load at the other frames: mid-span is F07, a quarter F04.
     private static readonly string s_frames =

@@ -94,7 +94,7 @@ internal static class Handrail
         var layout = context.Layout;
         var deck = TopLine.Deck(layout);
         var (low, high, _) = Limits.Handrail(context.Parameters.Use);
-        return TopLine.Rails(layout)
+        return TopLine.Rails(context)
             .Select((line, k) => (Line: line, Name: $"rail {k + 1}"))
             .Append((Line: TopLine.Cap(layout), Name: "cap"))
             .Select(part => (Range: Range(part.Line, deck, layout), part.Name))

@@ -52,6 +52,12 @@ public static class Limits
     public static (double Slope, string Source) Ramp => (1.0 / 12, "ADA 2010 405.2: ramps no steeper than 1 : 12");
 
     /// <summary>
+    /// Where live load lies worst for it so much of the roll factor is enough: who stands so stands there by chance, and all of the
+    /// bridge's parts are at their worst already. Own figure.
+    /// </summary>
+    public const double RollAtWorstShare = 0.75;
+
+    /// <summary>
     /// Roll factor: below the first it fails, below the second it is worth a look; a stricter one of the project file stands in
     /// for the first.
     /// </summary>

@@ -19,9 +19,10 @@ internal sealed class TopLine
     public static TopLine Cap(BridgeLayout layout) => On(layout, layout.Caps, layout.Parameters.Guard.Cap.Thickness);
 
     /// <summary>Highest edges of the rails of the right side, lowest rail first; ends in the frames' mid-planes.</summary>
-    public static IEnumerable<TopLine> Rails(BridgeLayout layout)
+    public static IEnumerable<TopLine> Rails(CheckContext context)
     {
-        var bays = Enumerable.Range(1, layout.Bays)
+        var layout = context.Layout;
+        var bays = context.Bays
             .Select(
                 bay =>
                     GuardRails.Lay(layout, bay, Side.Right).Select(rail => (Top(layout, rail, bay - 1), Top(layout, rail, bay))).ToList())

@@ -74,9 +74,10 @@ public static class AllChecks
 
     /// <summary>The same as works that may run side by side; their results, one after another, are those of all checks.</summary>
     /// <param name="context">What they look at.</param>
-    /// <param name="token">Asked before each check.</param>
+    /// <param name="token">Asked before each check, and from bay to bay within it.</param>
     public static ImmutableArray<Func<ImmutableArray<CheckResult>>> Works(CheckContext context, CancellationToken token) =>
-        s_groups.Select(group => new Func<ImmutableArray<CheckResult>>(() => Run(group, context, token))).ToImmutableArray();
+        s_groups.Select(group => new Func<ImmutableArray<CheckResult>>(() => Run(group, context with { Token = token }, token)))
+            .ToImmutableArray();
 
     private static ImmutableArray<CheckResult> Run(Registered[] group, CheckContext context, CancellationToken token)
     {

@@ -1,6 +1,4 @@
 using BridgeForm.Loads;
-using BridgeForm.Project;
-using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks.Ropes;
 
@@ -14,36 +12,37 @@ internal static class GuardLeans
     public static DeclaredCheck Declared { get; } = new(
         "guard-line-load",
         "People who push on one guard",
-        "On a public bridge 50 plf outward along the whole of one guard, on a private one 200 lbf outward on the post of the middle frame, "
-            + "at the cap's top, nobody's weight on the bridge, with all of its own: how far the ropes move to the side and the frames "
-            + "roll, and where it turns over. Only stated: side stays hold a bridge against it, none is modelled, and a licensed engineer "
-            + "decides. People who stand beside the one who pushes tilt it further; cross-slope is looked at without a push.",
+        "200 lbf outward on one post, where that rolls the bridge furthest, and on a public bridge 50 plf outward along the whole of one "
+            + "guard, at the cap's top, nobody's weight on the bridge, with all of its own: how far the ropes move to the side and the "
+            + "frames roll, and where it turns over. It fails where the push on one post turns it over: one person who stumbles does that. "
+            + "All else is only stated: side stays hold a bridge against it, none is modelled, and a licensed engineer decides. People "
+            + "who stand beside the one who pushes tilt it further; cross-slope is looked at without a push.",
         Source,
-        [CheckStatus.Engineer]);
+        [CheckStatus.Engineer, CheckStatus.Fail]);
 
-    /// <summary>Always for an engineer.</summary>
+    /// <summary>For an engineer, unless one person's push turns the bridge over.</summary>
     public static CheckResult Check(CheckContext context)
     {
-        var (words, isPublic) = (context.Words(), context.Parameters.Use == BridgeUse.Public);
-        if (context.Wind.Leaning is not { } state)
+        var words = context.Words();
+        if (context.Wind.Pushed is not { } pushed)
         {
             return Outcome.ForEngineer(Declared, 0, "N", Source, "no frame hangs between the supports");
         }
 
-        var push = isPublic
-            ? $"{PushWords.Push(words, isPublic, GuardLean.Line)} along all of one guard between the end frames: "
-                + $"{words.Force(state.Force)} to the side"
-            : $"{PushWords.Push(words, isPublic, GuardLean.Point)} outward on one post of {Middle(context)}";
-        return Outcome.ForEngineer(
-            Declared, state.Force, "N", Source,
-            $"{push}; {Words(state, words, isPublic, new QuantityText(words.Units))}. Nobody's weight is on it. Side stays hold a bridge "
-                + "against it; none is modelled. A licensed engineer decides.");
+        var onPost = $"{words.Force(GuardLean.Point)} outward on one post of {pushed.Frame}; "
+            + Words(pushed.State, PushWords.Falls(pushed, words), words);
+        var all = context.Wind.Leaning is not { } along
+            ? onPost
+            : $"{PushWords.Line(words, GuardLean.Line)} along all of one guard between the end frames: {words.Force(along.Force)} to the "
+                + $"side; {Words(along, PushWords.Falls(along, words), words)}. {onPost}";
+        var detail = $"{all}. Nobody's weight is on it. Side stays hold a bridge against it; none is modelled. A licensed engineer "
+            + "decides.";
+        return pushed.State.Stands
+            ? Outcome.ForEngineer(Declared, context.Wind.Leaning?.Force ?? GuardLean.Point, "N", Source, detail)
+            : Outcome.AtMost(Declared, GuardLean.Point, pushed.State.StandsTo ?? 0, "N", Source, detail);
     }
 
-    private static string Words(WindState state, CheckWords words, bool isPublic, QuantityText text) => state.Stands
-        ? $"it stands, {text.Size(state.Sideways)} sideways, roll {CheckWords.Angle(state.Roll)} at {state.RollFrame}, "
-            + $"{words.Force(state.Lift)} to hold down at a keeper"
-        : PushWords.Falls(state, words, isPublic);
-
-    private static string Middle(CheckContext context) => context.Frames[context.Layout.Bays / 2].Name;
+    private static string Words(WindState state, string falls, CheckWords words) => falls.Length > 0
+        ? falls
+        : $"{PushWords.Stands(state, words)}, {words.Force(state.Lift)} to hold down at a keeper";
 }

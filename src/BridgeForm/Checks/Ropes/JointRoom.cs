@@ -47,7 +47,7 @@ internal static class JointRoom
                 + $"by up to {words.Length(Math.Max(0, -opening.By))} (at {opening.Frame}, case {opening.Case}); at the deck's surface "
                 + $"{words.Length(Math.Max(0, near.By))} and {words.Length(Math.Max(0, -far.By))}; rails lie between. The pieces butt "
                 + "tight as cut. Joints that cannot give way so far press: the bridge is stiffer then, and guards, their fasteners and "
-                + "posts carry forces that are not computed here. "
+                + "posts carry forces that are not computed here. A hand between ends that close is pinched. "
                 + Cure(layout.Parameters.Frames.Post.Section.Thickness, Math.Max(closing.By, -opening.By), words));
     }
 

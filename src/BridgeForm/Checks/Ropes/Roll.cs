@@ -1,5 +1,7 @@
 using BridgeForm.Checks.Codes;
 using BridgeForm.Loads;
+using BridgeForm.Quantities;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Ropes;
 
@@ -22,12 +24,13 @@ internal static class Roll
             + "geometric stiffness of both ropes with their backstays, frames rigid in their plane, yawing and moving sideways freely and "
             + "pitching with the ropes, "
             + "G weight × height on the frames' rotation. Of the empty bridge, live load on all of it (also in the cold), on each half, on "
-            + "one side, snow, own cases; "
-            + "the first ones also at the highest temperature with the rope grown by the high end of ropes.stretch and nothing taken up. "
-            + "Fails below 2 (or limits.roll), look below 3, "
-            + "fails where no upright equilibrium is found. With the deck held in plan: for information. Wind and side stays are not in "
+            + "one side, snow, own cases; the first ones also at the highest temperature with the rope grown by the high end of "
+            + "ropes.stretch and nothing taken up. "
+            + "Fails below 2 (or limits.roll), look below 3. Also with live load where it is worst for it, about the quarters and not in "
+            + "the middle (least-roll), wood dry: there it fails below three quarters of that, 1.5. It fails where no upright "
+            + "equilibrium is found. With the deck held in plan: for information. Wind and side stays are not in "
             + "it. A licensed engineer decides.",
-        $"own figures: fails below 2, look below 3; {Theory}",
+        $"own figures: fails below 2 (1.5 where live load lies worst for it), look below 3; {Theory}",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail, CheckStatus.Engineer]);
 
     /// <summary>The least factor of all states.</summary>
@@ -52,39 +55,60 @@ internal static class Roll
         var unknown = unsolved.Count == 0
             ? ""
             : $"no shape of the ropes in {Names(unsolved)}: whether the section stays upright there is not known";
-        var worst = RollState.Least(states);
+        var worst = Governing(parameters.Limits, states);
 
         // A case that is not known does not excuse one that fails.
-        if (worst?.Factor is not { } factor || (unsolved.Count > 0 && over.Count == 0 && factor.Value >= least))
+        if (worst?.Factor is not { } factor || (unsolved.Count > 0 && over.Count == 0 && factor.Value >= Needed(worst, least)))
         {
             return Outcome.ForEngineer(Declared, 0, "1", source, $"{unknown}. A licensed engineer decides.");
         }
 
-        var text = Words(parameters, worst, least, comfortable, words)
+        var text = Words(parameters, states, words)
             + (over.Count > 0 ? $" It rolls over in {Names(over)}: no tilt is given where it does." : "")
             + (unknown.Length > 0 ? $" Besides, {unknown}." : "")
             + " Wind and side stays are not in it. A licensed engineer decides.";
-        var result = Outcome.AtLeast(Declared, factor.Value, least, "1", source, text);
+        var result = Outcome.AtLeast(Declared, factor.Value, Needed(worst, least), "1", source, text);
         if (over.Count > 0)
         {
             // With a load to one side there may be no equilibrium although the factor of upright frames would do.
             return result with { Status = CheckStatus.Fail, Ratio = result.Ratio > 1 ? result.Ratio : null };
         }
 
-        return result.Status == CheckStatus.Pass && factor.Value < comfortable ? result with { Status = CheckStatus.Warn } : result;
+        return result.Status == CheckStatus.Pass && RollState.Least(states)!.Factor!.Value < comfortable
+            ? result with { Status = CheckStatus.Warn }
+            : result;
     }
 
-    private static string Words(
-        Project.BridgeParameters parameters, RollState worst, double least, double comfortable, CheckWords words)
+    /// <summary>The state that comes nearest to what it needs, or furthest below; null when none has a factor.</summary>
+    public static RollState? Governing(Project.LimitParameters own, IEnumerable<RollState> states) => Ties.FirstLeast(
+        states.Where(s => s.Factor is not null), s => s.Factor!.Value / Needed(s, Limits.Roll(own).Least));
+
+    private static double Needed(RollState state, double least) => IsPattern(state) ? Limits.RollAtWorstShare * least : least;
+
+    private static bool IsPattern(RollState state) => state.Case is LoadCaseIds.LeastRoll;
+
+    private static string Words(Project.BridgeParameters parameters, IReadOnlyCollection<RollState> states, CheckWords words)
     {
-        var mode = worst.Factor!.IsToOneSide ? "all rolls to one side" : "one half rolls against the other";
-        var held = worst.HeldInPlan is { } plan && double.IsFinite(plan)
+        var (least, comfortable, _) = Limits.Roll(parameters.Limits);
+        string?[] told =
+        [
+            RollState.Least(states.Where(s => !IsPattern(s))) is { } listed ? Told(listed, "needed", least) : null,
+            RollState.Least(states.Where(IsPattern)) is { } pattern
+                ? Told(pattern, "live load where it is worst for it, needed", Limits.RollAtWorstShare * least)
+                : null,
+        ];
+        var held = states.Select(s => s.HeldInPlan).FirstOrDefault(h => h is not null) is { } plan && double.IsFinite(plan)
             ? $"; {CheckWords.Plain(plan)} if the deck were held in plan, for information"
             : "";
-        return $"least {Down(worst.Factor.Value)} in {Name(worst)}: {mode}, ropes {words.Length(parameters.Ropes.Spacing)} apart; needed "
-            + $"{CheckWords.Plain(least)}, comfortable {CheckWords.Plain(comfortable)}{held}{StretchRange.Unknown(parameters.Ropes)}. "
+        return $"least {string.Join("; ", told.OfType<string>())}; comfortable {CheckWords.Plain(comfortable)}; ropes "
+            + $"{words.Length(parameters.Ropes.Spacing)} apart{held}{StretchRange.Unknown(parameters.Ropes)}. "
             + "The factor says how many times as high the weights could stand over the ropes, not how many times as heavy they could be.";
     }
+
+    private static string Told(RollState state, string needed, double least) =>
+        $"{Down(state.Factor!.Value)} in {Name(state)}: "
+            + (state.Factor.IsToOneSide ? "all rolls to one side" : "one half rolls against the other")
+            + $", {needed} {CheckWords.Plain(least)}";
 
     // Never told higher than it is.
     private static string Down(double factor) => CheckWords.Plain(Math.Floor(factor * 100) / 100);

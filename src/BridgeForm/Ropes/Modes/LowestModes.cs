@@ -31,18 +31,22 @@ internal static class LowestModes
     /// <summary>The lowest modes, slowest first; null when the rope is not stiff against every displacement.</summary>
     /// <param name="stiffness">K, N/m.</param>
     /// <param name="masses">M, kg, one a degree of freedom.</param>
-    public static ImmutableArray<Mode>? Find(BandedMatrix stiffness, double[] masses) =>
-        Find(stiffness, shape => Times(shape, masses), Wanted, Settled);
+    /// <param name="token">Asked from round to round.</param>
+    public static ImmutableArray<Mode>? Find(BandedMatrix stiffness, double[] masses, CancellationToken token = default) =>
+        Find(stiffness, shape => Times(shape, masses), Wanted, Settled, token);
 
     /// <summary>The same with masses that move in several degrees of freedom at once.</summary>
     /// <param name="stiffness">K, N/m.</param>
     /// <param name="masses">M, kg.</param>
     /// <param name="wanted">How many of them must have settled.</param>
     /// <param name="settled">Share by which their squares may still move.</param>
-    public static ImmutableArray<Mode>? Find(BandedMatrix stiffness, BandedMatrix masses, int wanted, double settled) =>
-        Find(stiffness, masses.Times, wanted, settled);
+    /// <param name="token">Asked from round to round.</param>
+    public static ImmutableArray<Mode>? Find(
+        BandedMatrix stiffness, BandedMatrix masses, int wanted, double settled, CancellationToken token = default) =>
+        Find(stiffness, masses.Times, wanted, settled, token);
 
-    private static ImmutableArray<Mode>? Find(BandedMatrix stiffness, Func<double[], double[]> masses, int wanted, double settled)
+    private static ImmutableArray<Mode>? Find(
+        BandedMatrix stiffness, Func<double[], double[]> masses, int wanted, double settled, CancellationToken token)
     {
         if (stiffness.Factored() is not { } factor)
         {
@@ -55,6 +59,7 @@ internal static class LowestModes
         var moved = double.PositiveInfinity;
         for (var round = 0; round < MaxRounds; round++)
         {
+            token.ThrowIfCancellationRequested();
             (var squares, shapes) = Round(factor, masses, shapes);
             var moves = round == 0 ? moved : Move(before, squares, wanted);
             if (moves <= settled || (moves <= Little && moves >= moved))

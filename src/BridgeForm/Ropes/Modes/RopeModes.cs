@@ -62,7 +62,8 @@ public sealed record RopeModes
     /// <summary>Modes of a shape; null when nothing hangs between the supports or the rope has no stiffness.</summary>
     /// <param name="id">Id of its load case.</param>
     /// <param name="shape">The rope under its loads, which are taken as weight of mass.</param>
-    public static RopeModes? Find(string id, RopeShape shape)
+    /// <param name="token">Asked from round to round.</param>
+    public static RopeModes? Find(string id, RopeShape shape, CancellationToken token = default)
     {
         var inner = shape.Nodes.Length - 2;
         if (inner < 1 || Masses(shape) is not { } masses)
@@ -71,7 +72,8 @@ public sealed record RopeModes
         }
 
         double[] twice = [.. masses.SelectMany(m => new[] { m, m })];
-        if (LowestModes.Find(InPlane(shape), twice) is not { } plane || LowestModes.Find(Sideways(shape), masses) is not { } side)
+        if (LowestModes.Find(InPlane(shape), twice, token) is not { } plane
+            || LowestModes.Find(Sideways(shape), masses, token) is not { } side)
         {
             return null;
         }

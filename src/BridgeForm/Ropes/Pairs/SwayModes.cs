@@ -44,8 +44,10 @@ public sealed record SwayModes(double OneHalfWave, double? TwoHalfWaves)
     /// <param name="pair">Both ropes under it, alike.</param>
     /// <param name="masses">Its masses.</param>
     /// <param name="deck">Where people walk; null not to ask.</param>
+    /// <param name="token">Asked from round to round.</param>
     public static SwayModes? Find(
-        LoadCaseRequest rope, double spacing, PairLoads loads, PairShape pair, PairMasses masses, WalkedDeck? deck = null)
+        LoadCaseRequest rope, double spacing, PairLoads loads, PairShape pair, PairMasses masses, WalkedDeck? deck = null,
+        CancellationToken token = default)
     {
         if (pair.Left.Nodes.Length < 3 || Inertia(pair.Left, spacing, masses) is not { } inertia)
         {
@@ -54,7 +56,7 @@ public sealed record SwayModes(double OneHalfWave, double? TwoHalfWaves)
 
         if (
             LowestModes.Find(
-                Stiffness(BayStiffness.Find(rope, pair.Left), pair.Left, spacing, loads), inertia, Wanted, Settled) is not { } modes)
+                Stiffness(BayStiffness.Find(rope, pair.Left), pair.Left, spacing, loads), inertia, Wanted, Settled, token) is not { } modes)
         {
             return new SwayModes(0, 0);
         }

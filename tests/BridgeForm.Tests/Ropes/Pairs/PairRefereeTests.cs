@@ -79,7 +79,7 @@ public sealed class PairRefereeTests
         Assert.True(Bridge.TryShape(parameters, out var shape, out var fault), fault?.Message);
         var layout = BridgeLayout.Lay(parameters, shape);
         var pairs = LoadCases.All(LoadCaseInput.Gather(layout, shape, BridgeMasses.Weigh(layout)))
-            .Where(c => c is { Id: LoadCaseIds.LiveCross or LoadCaseIds.LiveSide or LoadCaseIds.LiveHalfA, RollsOver: false })
+            .Where(c => c is { Id: LoadCaseIds.LiveCross or LoadCaseIds.LiveSide or LoadCaseIds.LeastRoll, RollsOver: false })
             .Select(c => c.Pair!)
             .ToList();
         Assert.Equal(3, pairs.Count);

@@ -37,6 +37,14 @@ internal static class FloorProofs
         return proof.Saying("loads.low_live_reason: one household of four");
     }
 
+    // Own floor: no reason does for less than 20 psf.
+    [Proves("live-load", CheckStatus.Fail, Side.Beyond)]
+    public static Proof WithAnyReason(double share) =>
+        Live(20 / share, 20, "private", ", low_live_reason: nobody walks here").Saying("whatever the reason", "nobody walks here");
+
+    [Proves("live-load", CheckStatus.Warn)]
+    public static Proof WithAReasonAboveTheFloor() => Live(20.01, 40, "private", ", low_live_reason: nobody walks here");
+
     [Proves("live-load", CheckStatus.Pass)]
     public static Proof ReasonWithoutNeed()
     {

@@ -49,6 +49,9 @@ internal sealed class BlownFrame
     /// <summary>Radians, away from the wind.</summary>
     public double Roll { get; private set; }
 
+    /// <summary>It pushes back against every further move: −∂force/∂move has no minor that is not positive.</summary>
+    public bool Stands { get; private set; }
+
     private void Solve(double sag)
     {
         double[] at = [sag, 0, 0];
@@ -61,6 +64,7 @@ internal sealed class BlownFrame
                 moved[k] += 1e-5;
                 return Force(moved).Select((f, j) => (f - force[j]) / 1e-5).ToArray();
             }).ToArray();
+            Stands = rates[0][0] < 0 && (rates[0][0] * rates[1][1]) - (rates[0][1] * rates[1][0]) > 0 && Determinant(rates) < 0;
             var step = Solved(rates, force);
             var most = step.Max(Math.Abs);
             at = [.. at.Select((a, k) => a - (step[k] * Math.Min(1, 0.5 / most)))];

@@ -78,11 +78,11 @@ internal static class WindProofs
     }
 
     // 50 plf on the cap of both half bays, 72.4 in of it along its fall, at its top over the middle frame; by hand as a wind of 600 psf
-    // on so many square inches: 50 lb on a foot is 600 / 144 lb on an inch. It throws a light bridge over, and bends one with 500 lb
-    // of hardware on each frame aside.
+    // on so many square inches: 50 lb on a foot is 600 / 144 lb on an inch. It throws a bridge over that one person does not, and bends
+    // one with 500 lb of hardware on each frame aside.
     [Proves("guard-line-load", CheckStatus.Engineer)]
     public static Proof A_row_of_people_on_one_guard() => Leaning(
-        "", "50 plf along all of one guard", "without side stays it turns over between");
+        "hardware: 130 lb", "50 plf along all of one guard", "without side stays it turns over between");
 
     [Proves("guard-line-load", CheckStatus.Engineer)]
     public static Proof A_row_of_people_on_one_guard_of_a_heavy_bridge()
@@ -108,6 +108,30 @@ internal static class WindProofs
             "200 lbf outward on one post of F01",
             $"roll {(frame.Roll * 180 / Math.PI).ToString("0.0", CultureInfo.InvariantCulture)}° at F01",
             "Nobody's weight is on it");
+    }
+
+    // The same push on a bridge as light as wood: by hand the frame is looked for between pushes under which it stands and under which
+    // it pushes back no more; the check follows it by steps and stops at the last below.
+    [Proves("guard-line-load", CheckStatus.Fail)]
+    public static Proof One_who_stumbles_turns_a_light_bridge_over()
+    {
+        var bridge = new TwoBays();
+        var height = Top + (bridge.PostLength * Math.Cos(bridge.LeanRadians)) + Board;
+        var (stands, falls) = (75.0, 150.0);
+        for (var i = 0; i < 6; i++)
+        {
+            var middle = (stands + falls) / 2;
+            (stands, falls) = new BlownFrame(bridge, 144 * middle, 1, (1, height), onRopes: false).Stands
+                ? (middle, falls)
+                : (stands, middle);
+        }
+
+        var check = bridge.Check("guard-line-load");
+        var told = check.Capacity!.Value / TwoLinks.Newtons(1);
+        Assert.InRange(stands, 80, 145);
+        Assert.InRange(told, stands - 25, falls);
+        return new Proof(check, TwoLinks.Newtons(200), TwoLinks.Newtons(told)).Saying(
+            "200 lbf outward on one post of F01; without side stays it turns over between");
     }
 
     private const string Heavy = "hardware: 500 lb";
