@@ -24,8 +24,8 @@ internal static class WoodOutdoors
         var rots = untreated.Where(s => !s.Durable).ToList();
         var durable = untreated.Where(s => s.Durable).ToList();
         var detail = rots.Count > 0
-            ? $"{string.Join("; ", rots.Select(s => Named(context, s)))}: neither treated nor naturally durable; write treated: true and buy "
-                + "it so, or take a durable species"
+            ? $"{string.Join("; ", rots.Select(s => Named(context, s)))}: neither treated nor naturally durable; write treated: true and "
+                + "buy it so, or take a durable species"
             : durable.Count > 0
                 ? $"{string.Join("; ", durable.Select(s => Named(context, s)))}: naturally durable as heartwood, sapwood is not; all else "
                     + "treated"
@@ -39,6 +39,7 @@ internal static class WoodOutdoors
     {
         var parts = RoleTable.All.Where(r => context.Pieces.Any(
             p => p.Role == r.Role && string.Equals(p.Stock, stock.Stock, StringComparison.Ordinal)));
-        return $"stock {stock.Stock} ({context.Parameters.StockNamed(stock.Stock).Species}) of {string.Join(", ", parts.Select(r => r.Many))}";
+        var species = context.Parameters.StockNamed(stock.Stock).Species;
+        return $"stock {stock.Stock} ({species}) of {string.Join(", ", parts.Select(r => r.Many))}";
     }
 }

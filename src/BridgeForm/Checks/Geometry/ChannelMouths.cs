@@ -122,8 +122,8 @@ internal static class KeeperStrap
         "keeper-strap-reach",
         "Rope within reach of a flat keeper strap",
         "How deep the rope lies in the base, middle frames and end frames, against its diameter: deeper, a flat strap does not clamp it. "
-            + "At the middle of the base. Wood between the strap's screws and the channel: keeper-hole-distance. What the screws hold is not "
-            + "looked at.",
+            + "At the middle of the base. Wood between the strap's screws and the channel: keeper-hole-distance. What the screws hold is "
+            + "not looked at.",
         "common practice, no source",
         [CheckStatus.Pass, CheckStatus.Warn]);
 

@@ -31,8 +31,8 @@ internal static class KeeperHoles
         var words = context.Words();
         var had = (keeper.Spread - channel.Width - keeper.Hole) / 2;
         var (full, least) = (Full * keeper.Hole, Least * keeper.Hole);
-        var detail = $"({words.Length(keeper.Spread)} − {words.Length(channel.Width)} of channel − {words.Length(keeper.Hole)} of hole) / 2 "
-            + $"= {words.Length(had)}; 4 D = {words.Length(full)}, 1.5 D = {words.Length(least)}; keeper.spread of "
+        var detail = $"({words.Length(keeper.Spread)} − {words.Length(channel.Width)} of channel − {words.Length(keeper.Hole)} of hole) "
+            + $"/ 2 = {words.Length(had)}; 4 D = {words.Length(full)}, 1.5 D = {words.Length(least)}; keeper.spread of "
             + $"{words.AtLeast(channel.Width + keeper.Hole + (2 * full))} would leave 4 D";
         var result = Outcome.AtLeast(Declared, had, least, "m", Declared.Source, detail);
         yield return result.Status == CheckStatus.Fail

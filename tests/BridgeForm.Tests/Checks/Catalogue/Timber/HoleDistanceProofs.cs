@@ -95,6 +95,14 @@ internal static class HoleDistanceProofs
     public static Proof Channel_wall_much_too_near(double share) =>
         Of("base", Hole(Wall + 0.875 + (0.875 / share), 0.25, "face: bottom, depth: 2 in"), 0.875 / share, 0.875).Saying("a rope channel");
 
+    // A base that lies flat is 2-1/2 in deep, and its bottom is a wide face.
+    [Proves("hole-distance", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Channel_wall_of_a_flat_base(double share) => new Proof(
+        (Deck("base", Hole(Wall - (0.875 / share), 0.25, "face: bottom, depth: 1 in")) with { Base = "section: 3x6, flat: true" })
+            .Check("hole-distance"),
+        0.875 / share * Inch,
+        0.875 * Inch).Saying("along the grain to a rope channel");
+
     // Through the side above the channel: its end channels are 5/8 + 1 in of sag deep, and 0.375·(1/cos θ − 1) more, sloped over
     // half of 2-1/2 in by 1 in in 72 in. 1/4 in: 4 D = 1 in from that floor, its middle below 2-3/4 in above the bottom face.
     [Proves("hole-distance", CheckStatus.Pass, Side.Within)]
