@@ -1,4 +1,5 @@
 using System.Globalization;
+using BridgeForm.Pieces;
 using BridgeForm.Quantities;
 using BridgeForm.Stocking;
 

@@ -11,11 +11,6 @@ namespace BridgeForm.Stocking;
 /// <param name="Area">Area that cuts, channels and holes of one piece lay bare, m².</param>
 public sealed record TreatedPiece(string Mark, int Quantity, string Stock, double Area);
 
-/// <summary>A stock whose cuts are not brushed.</summary>
-/// <param name="Stock">Name of the stock.</param>
-/// <param name="Durable">Naturally durable heartwood; false: untreated wood that is not.</param>
-public sealed record UntreatedStock(string Stock, bool Durable);
-
 /// <summary>
 /// Field treatment of cuts in treated wood. Preservative to buy = area × coats / coverage. Advice after AWPA M4 and IRC
 /// R317.1.1 (both quoted by the trade, neither seen whole); whether M4 asks for it on southern pine is disputed.
@@ -75,10 +70,6 @@ public sealed record TreatmentPlan(
                 .. pieces.Where(p => p.ExposedCutArea > 0)
                     .Select(p => new TreatedPiece(p.Mark, p.Occurrences.Length, p.Stock, p.ExposedCutArea)),
             ],
-            [
-                .. parameters.Stock
-                    .Where(s => !s.Treated && pieces.Any(p => string.Equals(p.Stock, s.Name, StringComparison.Ordinal)))
-                    .Select(s => new UntreatedStock(s.Name, s.Durable)),
-            ]);
+            UntreatedStock.List(pieces, parameters.Stock));
     }
 }

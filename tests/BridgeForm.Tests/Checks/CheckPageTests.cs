@@ -11,7 +11,8 @@ public sealed class CheckPageTests
     [
         Bridges.Garden,
         Bridges.Inclined,
-        Bridges.Garden + "\ndeck: { layout: across, stringer: { section: 2x6, count: 3 } }\nloads: { uplift: 30 psf }\n",
+        Bridges.Garden + "\ndeck: { layout: across, stringer: { section: 2x6, count: 3 } }\nloads: { uplift: 30 psf }\n"
+            + "holes: { base: [{ from_end: 12 in, diameter: 3/8 in }] }\n",
         Bridges.Garden.Replace(
             "span: 30 ft",
             "span: 30 ft, ground: [[0 ft, -4 ft], [30 ft, -4 ft]], water: -5 ft, a: { landing: { level: 8 in, gap: 1/4 in } }",

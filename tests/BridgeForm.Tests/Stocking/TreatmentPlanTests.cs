@@ -1,3 +1,4 @@
+using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Solids;
 using BridgeForm.Stocking;

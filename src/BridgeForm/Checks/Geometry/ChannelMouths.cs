@@ -122,7 +122,8 @@ internal static class KeeperStrap
         "keeper-strap-reach",
         "Rope within reach of a flat keeper strap",
         "How deep the rope lies in the base, middle frames and end frames, against its diameter: deeper, a flat strap does not clamp it. "
-            + "At the middle of the base. Where the strap's screws sit beside the channel, and what they hold, is not looked at.",
+            + "At the middle of the base. Wood between the strap's screws and the channel: keeper-hole-distance. What the screws hold is "
+            + "not looked at.",
         "common practice, no source",
         [CheckStatus.Pass, CheckStatus.Warn]);
 
@@ -140,8 +141,7 @@ internal static class KeeperStrap
             Declared.Source,
             $"channel {words.Length(deepest)}{(channel.EndDepth > channel.Depth ? " in the end bases" : "")} − liner "
                 + $"{words.Length(channel.Liner)} = {words.Length(sunk)}; "
-            + $"rope {words.Length(rope)}: sunk deeper than its diameter a flat strap does not clamp it; where the strap's "
-                + "screws sit beside the channel is not looked at",
+            + $"rope {words.Length(rope)}: sunk deeper than its diameter a flat strap does not clamp it",
             CheckStatus.Warn);
     }
 }

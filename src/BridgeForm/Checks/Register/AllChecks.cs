@@ -30,6 +30,7 @@ public static class AllChecks
             One(EndSlope.DeclaredGrip, EndSlope.Grip),
             One(DeckGaps.Declared, DeckGaps.Check),
             Many([Landings.DeclaredStep, Landings.DeclaredGap], c => Landings.Check(c)),
+            One(WoodOutdoors.Declared, WoodOutdoors.Check),
             Many([TreatedWood.DeclaredZinc, TreatedWood.DeclaredFasteners], c => TreatedWood.Check(c)),
         },
         new[]
@@ -43,6 +44,7 @@ public static class AllChecks
             Many([EndBase.Declared, EndBase.DeclaredShear], c => EndBase.Check(c)),
             Many([ChannelFaces.Declared], c => ChannelFaces.Check(c)),
             Many([HoleSizes.Declared], c => HoleSizes.Check(c)),
+            Many([HoleDistances.Declared], c => HoleDistances.Check(c)),
             Many([RopeBearing.Declared], c => RopeBearing.Check(c)),
             One(EndDistance.Declared, EndDistance.Check),
             One(GuardPost.Declared, GuardPost.Check),
@@ -60,7 +62,9 @@ public static class AllChecks
         new[]
         {
             Many(ChannelMouths.Declared, c => ChannelMouths.Check(c)),
+            One(ChannelRoom.Declared, ChannelRoom.Check),
             One(KeeperStrap.Declared, KeeperStrap.Check),
+            Many([KeeperHoles.Declared], c => KeeperHoles.Check(c)),
             Many(ContactChecks.Declared, c => ContactChecks.Check(c)),
             Many(RopeChecks.Declared, c => RopeChecks.Run(c)),
             One(StockLengthCheck.Declared, StockLengthCheck.Check),

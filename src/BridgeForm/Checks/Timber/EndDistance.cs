@@ -7,7 +7,7 @@ internal static class EndDistance
     private const double Diameters = 4;
 
     private const string Source =
-        "shear NDS 3.4 (ASD); 4 diameters: end distance of fasteners loaded across the grain, NDS 12.5.1 (from memory), taken for the rope "
+        "shear NDS 3.4 (ASD); 4 diameters: end distance of bolts loaded across the grain, NDS 2018 Table 12.5.1A, taken for the rope "
             + "as well (own reading)";
 
     /// <summary>The check.</summary>

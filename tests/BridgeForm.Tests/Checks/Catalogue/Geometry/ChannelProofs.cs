@@ -73,6 +73,39 @@ internal static class ChannelProofs
     public static Proof Sunk_in_the_end_bases(double share) =>
         Of("keeper-strap-reach", AtEnd(0.75 * share), 0.75 * share, 0.75).Saying("in the end bases");
 
+    // NDS 2018 Table 12.5.1E: 4 D = 1 in and 1.5 D = 3/8 in of wood beside holes of 1/4 in; channel 7/8 in.
+    [Proves("keeper-hole-distance", CheckStatus.Pass, Side.Within)]
+    [Proves("keeper-hole-distance", CheckStatus.Warn, Side.Beyond)]
+    public static Proof Wood_beside_keeper_holes(double share) =>
+        Of("keeper-hole-distance", Keepers(0.875 + 0.25 + (2 / share)), 1 / share, 1).Saying("4 D = 1 in", "keeper.spread of 3.125 in");
+
+    [Proves("keeper-hole-distance", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Hardly_any_wood_beside_keeper_holes(double share) =>
+        Of("keeper-hole-distance", Keepers(0.875 + 0.25 + (0.75 / share)), 0.375 / share, 0.375).Saying("1.5 D = 0.375 in");
+
+    // (1-1/4 − 7/8 − 1/4) / 2 = 1/16 in.
+    [Proves("keeper-hole-distance", CheckStatus.Fail)]
+    public static Proof A_sixteenth_beside_keeper_holes() => Of("keeper-hole-distance", Keepers(1.25), 0.0625, 0.375);
+
+    // Left out, the spread is channel width + 4 hole diameters: 1.5 D to either side of a channel of 1-3/4 in, exactly.
+    [Proves("keeper-hole-distance", CheckStatus.Warn)]
+    public static Proof Spread_left_out() =>
+        Of("keeper-hole-distance", new TwoBays { Channel = ", clearance: 1 in" }, 0.375, 1).Saying("2.75 in", "1.75 in of channel");
+
+    // Own figure: 1/4 in to either side of a 3/4 in rope, and of one in liners of 1/8 in.
+    [Proves("channel-clearance", CheckStatus.Pass, Side.Within)]
+    [Proves("channel-clearance", CheckStatus.Warn, Side.Beyond)]
+    public static Proof Room_beside_the_rope(double share) => Of(
+        "channel-clearance", new TwoBays { Channel = FormattableString.Invariant($", clearance: {0.5 * share:R} in") }, 0.25 * share, 0.25);
+
+    [Proves("channel-clearance", CheckStatus.Pass, Side.Within)]
+    [Proves("channel-clearance", CheckStatus.Warn, Side.Beyond)]
+    public static Proof Room_beside_the_liners(double share) => Of(
+        "channel-clearance",
+        new TwoBays { Drop = 8.125, Channel = FormattableString.Invariant($", liner: 1/8 in, width: {1 + (0.5 * share):R} in") },
+        0.25 * share,
+        0.25).Saying("2 × liner 0.125 in");
+
     // B 20 in above A and 8 in of sag, in equal level steps: chords of 2 in and 18 in in 72 in. A plumb frame's floor slopes
     // as their bisector does.
     private static double Change => 1.75 * Math.Tan((Math.Atan(2.0 / 72) + Math.Atan(18.0 / 72)) / 2);
@@ -89,6 +122,9 @@ internal static class ChannelProofs
         var bridge = new TwoBays();
         return bridge with { Drop = bridge.Drop + bridge.EndDepth - depth };
     }
+
+    private static TwoBays Keepers(double spread) =>
+        new() { Frames = FormattableString.Invariant($"keeper: {{ hole: 1/4 in, spread: {spread:R} in, depth: 2 in }}") };
 
     private static Proof Of(string id, TwoBays bridge, double depth, double? limit) =>
         new(bridge.Check(id), depth * TwoBays.Inch, limit * TwoBays.Inch);

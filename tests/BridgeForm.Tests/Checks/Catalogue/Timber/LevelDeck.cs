@@ -135,8 +135,8 @@ internal sealed record LevelDeck
     // Checks of timber in their order, each run only when the one looked for has not come before it.
     private static readonly Func<CheckContext, IEnumerable<CheckResult>>[] s_checks =
     [
-        DeckBending.Check, DeckShear.Check, DeckDeflection.Check, HoleSizes.Check, CapSpan.Check, RailSpan.Check, GuardJoints.Check,
-        KeeperUplift.Check,
+        DeckBending.Check, DeckShear.Check, DeckDeflection.Check, HoleSizes.Check, HoleDistances.Check,
+        CapSpan.Check, RailSpan.Check, GuardJoints.Check, KeeperUplift.Check,
         DeckBearing.Check, GuardBearing.Check, EndFrames.Check, c => [EndDistance.Check(c)],
         c => [GuardPost.Check(c)], c => [GuardPostShear.Check(c)], c => [GuardBrace.Check(c)], RopeBearing.Check,
         BaseBending.Check, BaseShear.Check, EndBase.Check, ChannelFaces.Check,
