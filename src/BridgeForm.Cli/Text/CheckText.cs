@@ -5,7 +5,9 @@ using BridgeForm.Roles;
 
 namespace BridgeForm.Cli.Text;
 
-/// <summary>What <c>check</c> prints: shape, load cases, hoisting, marks, then the checks, worst first, and the verdict, in at most 100 columns.</summary>
+/// <summary>
+/// What <c>check</c> prints: shape, load cases, hoisting, marks, then the checks, worst first, and the verdict, in at most 100 columns.
+/// </summary>
 internal static class CheckText
 {
     private const string Indent = "                  ";

@@ -32,8 +32,8 @@ internal static class Cover
             var room = y - body.MinY - (body.MaxY - Figures(context, drawings, context.NewCanvas(), left, body.MaxY)) - 0.003;
             var lines = (int)(room / PageText.HeightOf(1, PageText.Small)) - 1;
             y = canvas.Column(left, y, [$"{failing.Label}: {failing.Text}"], PageText.Small, bold: true, PageLayers.Accent);
-            y = canvas.Column(
-                left, y, CoverVerdict.Failing(context.Model.Checks, ColumnWidth, lines), PageText.Small, bold: true, PageLayers.Accent) - 0.003;
+            var titles = CoverVerdict.Failing(context.Model.Checks, ColumnWidth, lines);
+            y = canvas.Column(left, y, titles, PageText.Small, bold: true, PageLayers.Accent) - 0.003;
         }
 
         Figures(context, drawings, canvas, left, y);

@@ -114,7 +114,9 @@ internal static class CaseWords
     /// <summary>Id of the case with nothing on the bridge, which moves nothing.</summary>
     private const string Empty = "dead";
 
-    /// <summary>How mid-span moves, how far it tilts where it tilts most, and how hard the rope pulls. The case must have a shape.</summary>
+    /// <summary>
+    /// How mid-span moves, how far the deck tilts where it tilts most, and how hard the rope pulls. The case must have a shape.
+    /// </summary>
     public static string Write(LoadCaseResult load, QuantityText words)
     {
         var pull = $"The largest tension in one rope is {words.Force(load.Shape!.LargestTension)}.";

@@ -9,7 +9,9 @@ namespace BridgeForm.Output.Preview;
 /// <summary>What stands at the top of the page before its script has run: headlines, and what fails. The script writes the same.</summary>
 internal static class PreviewVerdict
 {
-    /// <summary>A telephone names so many titles and counts the others where there are more than one over: the bridge must be seen too.</summary>
+    /// <summary>
+    /// A telephone names so many titles and counts the others where there are more than one over: the bridge must be seen too.
+    /// </summary>
     private const int Few = 3;
 
     /// <summary>Headlines and wood without values, as a list; hidden when there are none.</summary>

@@ -46,7 +46,8 @@ public static class Verdict
         var failing = checks.Count(c => c.Status == CheckStatus.Fail);
         return failing == 0 ? null : new Headline(
             "It must not be built so",
-            string.Create(CultureInfo.InvariantCulture, $"{failing} {(failing == 1 ? "check does" : "checks do")} not hold"), IsDanger: true);
+            string.Create(CultureInfo.InvariantCulture, $"{failing} {(failing == 1 ? "check does" : "checks do")} not hold"),
+            IsDanger: true);
     }
 
     /// <summary>What stands before all figures, worst first: whether it stays upright, the wind, a push on a guard.</summary>

@@ -11,7 +11,8 @@ public sealed class HeadlineTests
     {
         CheckResult[] checks =
         [
-            Of(CheckStatus.Pass), Of(CheckStatus.Engineer), Of(CheckStatus.Fail), Of(CheckStatus.Pass), Of(CheckStatus.Warn), Of(CheckStatus.Fail),
+            Of(CheckStatus.Pass), Of(CheckStatus.Engineer), Of(CheckStatus.Fail),
+            Of(CheckStatus.Pass), Of(CheckStatus.Warn), Of(CheckStatus.Fail),
         ];
         Assert.Equal("2 do not hold, 1 to look at again, 1 for an engineer, 2 hold", Verdict.CountText(checks));
         Assert.Equal("1 does not hold, 1 holds", Verdict.CountText([Of(CheckStatus.Pass), Of(CheckStatus.Fail)]));

@@ -20,7 +20,8 @@ public sealed class VerdictTextTests : IDisposable
         var (code, said, error) = CommandRun.Run("make", file, "--only", "report");
         Assert.Equal(0, code);
         Assert.Matches(@"\nVERDICT: \d+ do not hold, \d+ to look at again, \d+ for an engineer, \d+ hold\.\n$", Plain(said));
-        foreach (var danger in (string[])["NOT UPRIGHT: it rolls over in ", "PUSHED ON A GUARD: no equilibrium", "IT MUST NOT BE BUILT SO: "])
+        string[] dangers = ["NOT UPRIGHT: it rolls over in ", "PUSHED ON A GUARD: no equilibrium", "IT MUST NOT BE BUILT SO: "];
+        foreach (var danger in dangers)
         {
             Assert.Single(Lines(said + error), l => l.StartsWith(danger, StringComparison.Ordinal));
             Assert.Single(Lines(error), l => l.StartsWith(danger, StringComparison.Ordinal));

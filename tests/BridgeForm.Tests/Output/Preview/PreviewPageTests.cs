@@ -21,7 +21,10 @@ public sealed class PreviewPageTests(PreviewPage page) : IClassFixture<PreviewPa
     ];
 
     private static readonly string[] AskedOfEverySample =
-        ["size", "quiet", "figuresOnLoad", "firstScreen", "notBlank", "sizesOfParts", "factsAreTheChecks", "takenApartWords", "loaded", "withoutScript"];
+    [
+        "size", "quiet", "figuresOnLoad", "firstScreen", "notBlank", "sizesOfParts", "factsAreTheChecks", "takenApartWords", "loaded",
+        "withoutScript",
+    ];
 
     public static TheoryData<string> Checks => [.. Asked];
 
