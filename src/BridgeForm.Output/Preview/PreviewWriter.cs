@@ -27,7 +27,7 @@ public static class PreviewWriter
             ["title"] = () => Html(model.Parameters.Name),
             ["lead"] = () => Html(PreviewFacts.Lead(model)),
             ["facts"] = () => Utf8(FactList(model)),
-            ["short"] = () => Html(Caution.Short),
+            ["short"] = () => Html(Caution.First),
             ["headlines"] = () => Utf8(PreviewVerdict.HeadlineList(model)),
             ["fails"] = () => Utf8(PreviewVerdict.FailLine(model)),
             ["still"] = () => Still(model),
