@@ -77,7 +77,7 @@ internal static class Application
 
     private static RootCommand Root(Terminal terminal)
     {
-        var quiet = new Option<bool>("--quiet") { Description = "say nothing but errors and failing checks", Recursive = true };
+        var quiet = new Option<bool>("--quiet") { Description = "say nothing but errors, failing checks and dangers", Recursive = true };
         return new RootCommand(
             "Designs small timber footbridges hung on two ropes: solid model, drawings of every piece, cut list, checks.\n\n"
             + Caution.Text)

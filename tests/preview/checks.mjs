@@ -276,6 +276,58 @@ export async function printed({ browser, preview }) {
   await page.close();
 }
 
+/** Where the picture shows caps that run into each other, and only there, it says that joints are not modelled. */
+export async function joints({ browser, preview, report }) {
+  const page = await open(browser, preview, { width: 1280 });
+  const heights = await page.evaluate(() => bridgeForm.app.shown.view.frames.map((f) => f.deck + bridgeForm.app.shown.view.guard));
+  const angles = (of) => of.slice(1).map(([x, y], i) => Math.atan2(y - of[i][1], x - of[i][0]));
+  const turns = (of) => angles(of).slice(1).map((a, i) => a - angles(of)[i]);
+  const design = report.nodes.map((n) => [n.x, n.y]);
+  const said = async () => (await page.locator('#load-text').textContent()).includes('Joints are not modelled');
+  assert.equal(await said(), false);
+  const seen = new Set();
+  for (const id of ['live-half-a', 'live-full', 'cold', 'hot']) {
+    const c = report.cases.find((x) => x.id === id);
+    await page.selectOption('#case', id);
+    for (const size of ['true', 'large']) {
+      await page.check(`[name=times][value=${size}]`);
+      const times = Number(/Drawn (\d+) times/.exec(await page.locator('#load-text').textContent())?.[1] ?? 1);
+      const drawn = turns(c.nodes.map(([x, y], i) => design[i].map((d, k) => d + times * ([x, y][k] - d))));
+      const closing = Math.max(...drawn.map((t, i) => (t - turns(design)[i]) * heights[i + 1]));
+      if (Math.abs(closing - 0.0016) < 2e-4) continue;
+      seen.add(closing > 0.0016);
+      assert.equal(await said(), closing > 0.0016, `${id}, ${times} times: caps close by ${closing} m`);
+    }
+  }
+
+  assert.equal(seen.size, 2, 'nothing to tell apart');
+  await page.close();
+}
+
+/** The worst that is ever said at the top leaves something of the bridge in sight on a telephone; another bridge has its own words. */
+export async function headlines({ browser, preview }) {
+  const page = await open(browser, preview, { width: 390, height: 844 });
+  const told = await page.evaluate(async () => {
+    const view = JSON.parse(document.getElementById('view').textContent);
+    const glb = () => Uint8Array.from(atob(document.getElementById('model').textContent), (c) => c.charCodeAt(0)).buffer;
+    const text = 'a sentence of some length that says what may happen to those who stand on it, and who decides (an-id)';
+    const headlines = ['Not upright', 'Wind across it', 'Pushed on a guard', 'It must not be built so'].map((label, i) => ({ label, text, danger: i !== 1 }));
+    const fails = Array.from({ length: 12 }, (_, i) => `title ${i} of a check that fails`);
+    await bridgeForm.show({ view: { ...view, headlines, fails }, glb: glb() });
+    const words = [...document.querySelectorAll('#headlines li')].map((e) => e.textContent);
+    const narrow = document.getElementById('fails').innerText;
+    const stage = document.getElementById('stage').getBoundingClientRect().top;
+    await bridgeForm.show({ view: { ...view, headlines: [], fails: [] }, glb: glb() });
+    return { words, narrow, stage, hidden: ['headlines', 'fails'].map((id) => document.getElementById(id).hidden) };
+  });
+  assert.equal(told.words.length, 4);
+  assert.ok(told.words[0].startsWith('Not upright: a sentence') && told.words[0].endsWith('(an-id).'), told.words[0]);
+  assert.equal(told.narrow, `Does not hold: ${[0, 1, 2].map((i) => `title ${i} of a check that fails`).join('; ')} and 9 more. See the checks.`);
+  assert.ok(told.stage < 844 - 200, `the picture begins at ${told.stage} px`);
+  assert.deepEqual(told.hidden, [true, true]);
+  await page.close();
+}
+
 export async function anotherBridge({ browser, preview }) {
   const faults = [];
   const page = await open(browser, preview, { width: 1280, faults });

@@ -35,6 +35,30 @@ export async function figuresOnLoad({ browser, preview, report }) {
   await page.close();
 }
 
+/** What nobody may overlook is seen without scrolling, on a desk and on a telephone, and so is the bridge. */
+export async function firstScreen({ browser, preview }) {
+  for (const [width, height] of [[1280, 800], [390, 844]]) {
+    for (const dark of [false, true]) {
+      const page = await open(browser, preview, { width, height, dark });
+      const at = `at ${width} by ${height} px, ${dark ? 'dark' : 'light'}`;
+      const caution = page.locator('#caution-short');
+      assert.equal(await caution.textContent(), 'Geometry, quantities and check values for preliminary work only.');
+      const lines = await caution.evaluate((e) => e.getBoundingClientRect().height / parseFloat(getComputedStyle(e).lineHeight));
+      assert.ok(lines < 2.1, `the caution takes ${lines} lines ${at}`);
+      assert.ok(await page.locator('#headlines li').count() > 0, 'no headline');
+      for (const line of [caution, ...await page.locator('#headlines li').all()]) {
+        const box = await line.boundingBox();
+        assert.ok(box !== null && box.y >= 0 && box.y + box.height <= height && box.x + box.width <= width, `"${await line.textContent()}" is not in sight ${at}`);
+      }
+
+      const stage = await page.locator('#stage').boundingBox();
+      const seen = Math.min(height, stage.y + stage.height) - stage.y;
+      assert.ok(seen >= 0.9 * stage.height, `of ${stage.height} px of the picture ${seen} are seen ${at}`);
+      await page.close();
+    }
+  }
+}
+
 export async function notBlank({ browser, preview }) {
   for (const dark of [false, true]) {
     const page = await open(browser, preview, { width: 1280, dark });
@@ -120,6 +144,8 @@ export async function loaded({ browser, preview, report }) {
     const still = await heights(c);
     await page.selectOption('#case', c.id);
     await page.check('[name=times][value=true]');
+    const tilt = Math.abs(c.cross_slope_deg).toFixed(1);
+    assert.ok((await page.locator('#load-text').textContent()).includes(tilt === '0.0' ? 'It does not tilt' : `It tilts to one side by up to ${tilt}°.`), `${c.id}: no ${tilt}°`);
     const down = still[mid] - (await heights(c))[mid];
     const told = report.nodes[mid].y - c.nodes[mid][1];
     assert.ok(Math.abs(down - told) < 0.002, `${c.id}: frame ${mid} moves ${down} m down, the report says ${told}`);

@@ -4,6 +4,7 @@ using BridgeForm.Checks;
 using BridgeForm.Cli.Files;
 using BridgeForm.Cli.Files.Commit;
 using BridgeForm.Cli.Streams;
+using BridgeForm.Cli.Text;
 using BridgeForm.Output.Kinds;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
@@ -67,6 +68,8 @@ internal static class MakeCommand
             terminal.Out.WriteLine(Caution.Text);
         }
 
+        VerdictText.Write(terminal.Out, terminal.Error, model, quiet);
+
         return ExitCode.Done;
     }
 
@@ -85,11 +88,6 @@ internal static class MakeCommand
         foreach (var check in model.Checks.Where(c => c.Status == CheckStatus.Fail))
         {
             terminal.Error.WriteLine($"check fails: {check.Id}: {check.Title}: {check.Detail}");
-        }
-
-        if (Verdict.NotCheckedText(model.Checks) is { Length: > 0 } missing)
-        {
-            terminal.Error.WriteLine(missing);
         }
     }
 }

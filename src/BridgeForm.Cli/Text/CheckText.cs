@@ -5,12 +5,17 @@ using BridgeForm.Roles;
 
 namespace BridgeForm.Cli.Text;
 
-/// <summary>What <c>check</c> prints: shape, load cases, hoisting, marks, then the checks, worst first, in at most 100 columns.</summary>
+/// <summary>
+/// What <c>check</c> prints: shape, load cases, hoisting, marks, then the checks, worst first, and the verdict, in at most 100 columns.
+/// </summary>
 internal static class CheckText
 {
     private const string Indent = "                  ";
 
-    /// <summary>Prints a model; with <paramref name="quiet"/> only failing checks and what was not checked.</summary>
+    /// <summary>
+    /// Prints a model, the verdict once more at the end, where it stays on the screen; with <paramref name="quiet"/> only dangers,
+    /// failing checks and what was not checked.
+    /// </summary>
     public static void Write(TextWriter output, BridgeModel model, bool quiet)
     {
         if (!quiet)
@@ -20,27 +25,9 @@ internal static class CheckText
             HoistingText.Write(output, model);
             MarkText.Write(output, model);
             output.WriteLine(Summary(model));
-            if (Verdict.RollText(model.Ropework) is { Length: > 0 } over)
-            {
-                Columns.Wrapped(output, $"NOT UPRIGHT: {over}.", "", "  ");
-            }
-
-            if (Verdict.WindText(model.Wind, model.Parameters.Units) is { Length: > 0 } wind)
-            {
-                Columns.Wrapped(output, $"WIND ACROSS IT: {wind}.", "", "  ");
-            }
-
-            if (Verdict.PushText(model.Wind, model.Parameters) is { Length: > 0 } push)
-            {
-                Columns.Wrapped(output, $"PUSHED ON A GUARD: {push}.", "", "  ");
-            }
         }
 
-        if (Verdict.NotCheckedText(model.Checks) is { Length: > 0 } missing)
-        {
-            Columns.Wrapped(output, missing, "", "  ");
-        }
-
+        VerdictText.WriteHeadlines(output, model, quiet);
         if (!quiet)
         {
             output.WriteLine();
@@ -57,6 +44,8 @@ internal static class CheckText
             RemedyText.WriteCautions(output, model);
             output.WriteLine();
             Columns.Wrapped(output, Caution.Text, "");
+            output.WriteLine();
+            VerdictText.Write(output, model);
         }
     }
 

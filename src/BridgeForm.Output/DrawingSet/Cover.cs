@@ -26,6 +26,29 @@ internal static class Cover
         var y = canvas.Column(
             left, body.MaxY, PageText.Wrapped(context.Model.Parameters.Name, ColumnWidth, 0.0046, bold: true), 0.0046, bold: true);
         y = canvas.Column(left, y, ["Cable-borne timber footbridge, drawing set"], PageText.Normal) - 0.003;
+        if (Checks.Verdict.ToBuild(context.Model.Checks) is { } failing)
+        {
+            // What stands below must keep its room: measured on a canvas that nobody sees.
+            var room = y - body.MinY - (body.MaxY - Figures(context, drawings, context.NewCanvas(), left, body.MaxY)) - 0.003;
+            var lines = (int)(room / PageText.HeightOf(1, PageText.Small)) - 1;
+            y = canvas.Column(left, y, [$"{failing.Label}: {failing.Text}"], PageText.Small, bold: true, PageLayers.Accent);
+            var titles = CoverVerdict.Failing(context.Model.Checks, ColumnWidth, lines);
+            y = canvas.Column(left, y, titles, PageText.Small, bold: true, PageLayers.Accent) - 0.003;
+        }
+
+        Figures(context, drawings, canvas, left, y);
+        var (view, scale) = IsometricView.Draw(
+            context, canvas, new SheetBox(body.MinX, body.MinY + Captions.Height, left - 0.008, body.MaxY));
+        canvas.Caption(
+            body.MinX, body.MinY + Captions.Height, view, "to scale along the three axes only: along, up and across", scale, context.Text);
+        return new DrawnPage(Series, "Cover", "isometric, from above the right-hand side near A", canvas.Entities);
+    }
+
+    /// <summary>Key figures, drawings and notes below each other.</summary>
+    /// <returns>Where they end.</returns>
+    private static double Figures(
+        DrawingContext context, ImmutableArray<(string Number, string Title)> drawings, Canvas canvas, double left, double y)
+    {
         foreach (var (label, value) in KeyFigures(context))
         {
             canvas.Text(PageText.Left(left, y - PageText.Small, label, PageText.Small));
@@ -47,11 +70,7 @@ internal static class Cover
             y = canvas.Column(left + 0.005, y, PageText.Wrapped(note, ColumnWidth - 0.005, PageText.Small), PageText.Small);
         }
 
-        var (view, scale) = IsometricView.Draw(
-            context, canvas, new SheetBox(body.MinX, body.MinY + Captions.Height, left - 0.008, body.MaxY));
-        canvas.Caption(
-            body.MinX, body.MinY + Captions.Height, view, "to scale along the three axes only: along, up and across", scale, context.Text);
-        return new DrawnPage(Series, "Cover", "isometric, from above the right-hand side near A", canvas.Entities);
+        return y;
     }
 
     /// <summary>Sheets of one title after each other as one line.</summary>
@@ -89,27 +108,17 @@ internal static class Cover
         yield return ("Pull, bridge empty", $"{words.Force(model.Rope.LargestTension)} at most, each rope");
         if (worst is not null)
         {
-            yield return ("Largest tension", $"{words.Force(worst.Shape!.LargestTension)}, one rope: {worst.Title.ToLowerInvariant()}");
+            yield return ("Largest tension", $"{words.Force(worst.Shape!.LargestTension)}, one rope: {CoverVerdict.Lowered(worst.Title)}");
         }
 
-        if (model.Ropework.LargestPull is var pull && pull > (worst?.Shape!.LargestTension ?? 0))
+        if (CoverVerdict.Pull(model.Ropework, words) is { Length: > 0 } pull)
         {
-            yield return ("Largest pull of all", $"{words.Force(pull)}, one rope: backstays and new rope set short for its stretch in it");
+            yield return ("Largest pull of all", pull);
         }
 
-        if (Checks.Verdict.RollText(model.Ropework) is { Length: > 0 } over)
+        foreach (var row in CoverVerdict.Rows(context))
         {
-            yield return ("Not upright", over);
-        }
-
-        if (Checks.Verdict.WindText(model.Wind, p.Units) is { Length: > 0 } wind)
-        {
-            yield return ("Wind across it", wind);
-        }
-
-        if (Checks.Verdict.PushText(model.Wind, p) is { Length: > 0 } push)
-        {
-            yield return ("Pushed on a guard", push);
+            yield return row;
         }
 
         yield return ("Live load", $"{words.Pressure(p.Loads.Live)} ({p.Loads.LiveSource})");

@@ -114,7 +114,9 @@ internal static class CaseWords
     /// <summary>Id of the case with nothing on the bridge, which moves nothing.</summary>
     private const string Empty = "dead";
 
-    /// <summary>How mid-span moves and how hard the rope pulls. The case must have a shape.</summary>
+    /// <summary>
+    /// How mid-span moves, how far the deck tilts where it tilts most, and how hard the rope pulls. The case must have a shape.
+    /// </summary>
     public static string Write(LoadCaseResult load, QuantityText words)
     {
         var pull = $"The largest tension in one rope is {words.Force(load.Shape!.LargestTension)}.";
@@ -133,6 +135,14 @@ internal static class CaseWords
         var move = still ? "Mid-span stays where it is"
             : load.MidSpanDrop > 0 ? $"Mid-span goes down {down}"
             : $"Mid-span rises {down}";
-        return $"{move}. {pull}";
+        return $"{move}. {Tilt(load)} {pull}";
+    }
+
+    private static string Tilt(LoadCaseResult load)
+    {
+        var tilt = PieceWords.Degrees(load.CrossSlope ?? 0);
+        return string.Equals(tilt, PieceWords.Degrees(0), StringComparison.Ordinal)
+            ? "It does not tilt to one side."
+            : $"It tilts to one side by up to {tilt}.";
     }
 }

@@ -25,6 +25,7 @@ internal static class PreviewJson
         {
             json.WriteStartObject();
             Head(json, model);
+            PreviewVerdict.Write(json, model);
             List(json, "facts", PreviewFacts.Gather(model), Fact);
             var lifts = BridgeLayout.Lay(model.Parameters, model.Rope).Deck.Lifts;
             List(json, "frames", [.. model.Frames.Zip(lifts)], (j, f) => Frame(j, f.First, f.Second, model.Parameters));

@@ -2,7 +2,6 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Net;
 using System.Text;
-using BridgeForm.Checks;
 using BridgeForm.Output.DrawingSet;
 using BridgeForm.Output.Gltf;
 using BridgeForm.Output.Svg;
@@ -28,7 +27,9 @@ public static class PreviewWriter
             ["title"] = () => Html(model.Parameters.Name),
             ["lead"] = () => Html(PreviewFacts.Lead(model)),
             ["facts"] = () => Utf8(FactList(model)),
-            ["fails"] = () => Utf8(Fails(model)),
+            ["short"] = () => Html(Caution.First),
+            ["headlines"] = () => Utf8(PreviewVerdict.HeadlineList(model)),
+            ["fails"] = () => Utf8(PreviewVerdict.FailLine(model)),
             ["still"] = () => Still(model),
             ["caution"] = () => Html(Caution.Text),
             ["licence"] = () => PageFiles.Bytes("three-LICENSE.txt"),
@@ -58,21 +59,6 @@ public static class PreviewWriter
         }
 
         return html.ToString();
-    }
-
-    /// <summary>
-    /// What fails, and what had no value to be checked with; hidden when there is neither. The script leaves it as it is.
-    /// </summary>
-    private static string Fails(BridgeModel model)
-    {
-        var titles =
-            CheckOrder.WorstFirst(model.Checks).Where(c => c.Status == CheckStatus.Fail).Select(c => c.Title.ToLowerInvariant()).ToList();
-        var missing = Verdict.NotChecked(model.Checks);
-        var text = (titles.Count == 0 ? "" : $"Does not hold: {string.Join("; ", titles)}. ")
-            + (missing.IsEmpty ? "" : $"Not checked, no values: {string.Join(", ", missing)}. ");
-        return text.Length == 0
-            ? """<p id="fails" hidden></p>"""
-            : $"""<p id="fails">{WebUtility.HtmlEncode(text)}See the checks.</p>""";
     }
 
     /// <summary>The picture for readers that run no script, as those for mail attachments do.</summary>

@@ -2,6 +2,8 @@ import type { Finish, Part } from './glb';
 import type { State } from './bridge';
 import { byId, element, option } from './dom';
 import { enlargement } from './enlarged';
+import { writeHeadlines } from './headlines';
+import { jointsMeet } from './joints';
 import type { BridgeView, CaseView, CheckView, PieceView } from './view';
 
 /** Everything beside the picture that is written anew for a new bridge. */
@@ -10,6 +12,7 @@ export function writePanel(view: BridgeView): void {
   byId('name').textContent = view.name;
   byId('lead').textContent = view.lead;
   byId('caution').textContent = view.caution;
+  writeHeadlines(view);
   byId('key').replaceChildren(...view.facts.filter((f) => f.key).map((f) => {
     const pair = element('div', '');
     pair.append(element('dt', f.label), element('dd', f.text));
@@ -42,14 +45,18 @@ function drawnAs(view: BridgeView, state: State, load: CaseView): string {
     return 'The measured view shows the bridge empty; the other views show it under this load.';
   }
 
+  const joints = jointsMeet(view, load, state.times) ? ` ${JOINTS}` : '';
   if (!state.large) {
-    return 'Drawn to true scale.';
+    return `Drawn to true scale.${joints}`;
   }
 
   const times = enlargement(view, load);
   return times === null ? 'Nothing moves that could be drawn larger.'
-    : times > 1 ? `Drawn ${times} times as large.` : 'Drawn to true scale: larger would be too much.';
+    : (times > 1 ? `Drawn ${times} times as large.` : 'Drawn to true scale: larger would be too much.') + joints;
 }
+
+/** Said where it is seen; the check of the room that joints need says how much. */
+const JOINTS = 'Joints are not modelled: where caps or rails run into each other, real ones give way so far or press.';
 
 function writeChecks(checks: CheckView[]): void {
   const groups = ORDER.map((status) => ({ status, list: checks.filter((c) => c.status === status) })).filter((g) => g.list.length > 0);

@@ -80,7 +80,7 @@ function carry(from: Point, to: Point, turn: number, stretch: number, along: num
   return m.multiply(new Matrix4().makeTranslation(-from.x, -from.y, 0));
 }
 
-function chord(nodes: readonly Point[], b: number): { middle: Point; turn: number; length: number } {
+export function chord(nodes: readonly Point[], b: number): { middle: Point; turn: number; length: number } {
   const [p, q] = [nodes[b] ?? { x: 0, y: 0 }, nodes[b + 1] ?? { x: 1, y: 0 }];
   return {
     middle: { x: (p.x + q.x) / 2, y: (p.y + q.y) / 2 },

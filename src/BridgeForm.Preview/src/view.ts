@@ -14,6 +14,10 @@ export interface BridgeView {
   clearWidth: number;
   /** Half the width between the posts' feet. */
   deckHalf: number;
+  /** What stands at the top before all figures. */
+  headlines: HeadlineView[];
+  /** Titles of the checks that do not hold, worst first. */
+  fails: string[];
   facts: Fact[];
   frames: FrameView[];
   bays: string[];
@@ -30,6 +34,8 @@ export interface BridgeView {
   dimensions: Dimension[];
   section: Dimension[];
 }
+
+export interface HeadlineView { label: string; text: string; danger: boolean }
 
 /** Two facts carry `key`: they stand large at the top. */
 export interface Fact { label: string; text: string; key: boolean }

@@ -1,10 +1,17 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using BridgeForm.Loads;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Checks;
+
+/// <summary>A sentence that stands before all figures, the same wherever the bridge is told of.</summary>
+/// <param name="Label">What it is about, such as <c>Not upright</c>.</param>
+/// <param name="Text">The sentence, without a capital and a stop.</param>
+/// <param name="IsDanger">People fall: told even to those who asked for quiet.</param>
+public sealed record Headline(string Label, string Text, bool IsDanger);
 
 /// <summary>What all checks of a bridge come to.</summary>
 public static class Verdict
@@ -18,11 +25,42 @@ public static class Verdict
         [.. checks.Select(c => c.NotChecked).OfType<string>().Distinct(StringComparer.Ordinal)];
 
     /// <summary><c>not checked: 2x6 white-oak no1 (board-shear, board-bearing); …</c>; empty where nothing is missing.</summary>
-    public static string NotCheckedText(IEnumerable<CheckResult> checks)
+    public static string NotCheckedText(IEnumerable<CheckResult> checks) =>
+        MissingText(checks) is { Length: > 0 } missing ? "not checked: " + missing : "";
+
+    /// <summary>The same without its first two words, for where they are the label.</summary>
+    public static string MissingText(IEnumerable<CheckResult> checks)
     {
         var missing = checks.Where(c => c.NotChecked is not null).GroupBy(c => c.NotChecked!, StringComparer.Ordinal);
         var each = string.Join("; ", missing.Select(wood => $"{wood.Key} ({string.Join(", ", wood.Select(c => c.Id))})"));
-        return each.Length == 0 ? "" : $"not checked: {each}: no table has values; give your own under values";
+        return each.Length == 0 ? "" : $"{each}: no table has values; give your own under values";
+    }
+
+    /// <summary><c>2 do not hold, 13 to look at again, 22 for an engineer, 50 hold</c>, worst first.</summary>
+    public static string CountText(IEnumerable<CheckResult> checks) => string.Join(
+        ", ", checks.CountBy(c => c.Status).OrderBy(p => CheckOrder.Rank(p.Key)).Select(p => Counted(p.Key, p.Value)));
+
+    /// <summary>That it must not be built so, and how many checks fail; null where none does.</summary>
+    public static Headline? ToBuild(IEnumerable<CheckResult> checks)
+    {
+        var failing = checks.Count(c => c.Status == CheckStatus.Fail);
+        return failing == 0 ? null : new Headline(
+            "It must not be built so",
+            string.Create(CultureInfo.InvariantCulture, $"{failing} {(failing == 1 ? "check does" : "checks do")} not hold"),
+            IsDanger: true);
+    }
+
+    /// <summary>What stands before all figures, worst first: whether it stays upright, the wind, a push on a guard.</summary>
+    public static ImmutableArray<Headline> Headlines(RopeWork ropework, WindWork wind, BridgeParameters parameters)
+    {
+        var inCalm = wind.Done(WindWork.Sure) is { Stands: false, StandsTo: null };
+        Headline[] all =
+        [
+            new("Not upright", RollText(ropework), IsDanger: true),
+            new("Wind across it", WindText(wind, parameters.Units), inCalm),
+            new("Pushed on a guard", PushText(wind, parameters), IsDanger: true),
+        ];
+        return [.. all.Where(h => h.Text.Length > 0)];
     }
 
     /// <summary>
@@ -103,6 +141,14 @@ public static class Verdict
                 + (over.Contains(LoadCaseIds.Dead) ? "the empty bridge among them" : $"{over[0]} the first")
                 + ": it must not be built so (roll)";
     }
+
+    private static string Counted(CheckStatus status, int count) => string.Create(CultureInfo.InvariantCulture, $"{count} ") + status switch
+    {
+        CheckStatus.Fail => count == 1 ? "does not hold" : "do not hold",
+        CheckStatus.Warn => "to look at again",
+        CheckStatus.Engineer => "for an engineer",
+        _ => count == 1 ? "holds" : "hold",
+    };
 
     private static string Listed(string before, ImmutableArray<string> names) =>
         names.IsEmpty ? "" : $"{before}{string.Join(", ", names)}.";

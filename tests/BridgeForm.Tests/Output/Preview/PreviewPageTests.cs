@@ -16,12 +16,15 @@ public sealed class PreviewPageTests(PreviewPage page) : IClassFixture<PreviewPa
 {
     private static readonly string[] Asked =
     [
-        "speed", "speedLong", "picking", "keyboard", "standing", "measured", "takenApart", "accessible", "printed", "anotherBridge",
-        "withoutWebgl",
+        "speed", "speedLong", "picking", "keyboard", "standing", "measured", "takenApart", "accessible", "printed", "joints",
+        "headlines", "anotherBridge", "withoutWebgl",
     ];
 
     private static readonly string[] AskedOfEverySample =
-        ["size", "quiet", "figuresOnLoad", "notBlank", "sizesOfParts", "factsAreTheChecks", "takenApartWords", "loaded", "withoutScript"];
+    [
+        "size", "quiet", "figuresOnLoad", "firstScreen", "notBlank", "sizesOfParts", "factsAreTheChecks", "takenApartWords", "loaded",
+        "withoutScript",
+    ];
 
     public static TheoryData<string> Checks => [.. Asked];
 

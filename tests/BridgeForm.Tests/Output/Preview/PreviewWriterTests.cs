@@ -1,3 +1,4 @@
+using System.Net;
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
@@ -45,6 +46,65 @@ public sealed partial class PreviewWriterTests
         Assert.Contains(
             """<p id="fails">Does not hold: boards &amp; rails. See the checks.</p>""", With(CheckStatus.Fail), StringComparison.Ordinal);
         Assert.Contains("""<p id="fails" hidden></p>""", With(CheckStatus.Pass), StringComparison.Ordinal);
+    }
+
+    // Four titles are named; of five, three and how many more, where there is little room.
+    [Theory]
+    [InlineData(4, "Does not hold: t0; t1; t2; t3. See the checks.")]
+    [InlineData(
+        5, "Does not hold: t0; t1; t2<span class=\"rest\">; t3; t4</span><span class=\"more\"> and 2 more</span>. See the checks.")]
+    public void Many_titles_leave_room_for_the_bridge(int count, string line)
+    {
+        var check = Garden.Value.Checks[0];
+        var model = Garden.Value with
+        {
+            Checks = [.. Enumerable.Range(0, count).Select(i => check with { Status = CheckStatus.Fail, Ratio = 2, Title = $"T{i}" })],
+        };
+        Assert.Contains($"<p id=\"fails\">{line}</p>", Markup(Page(model)), StringComparison.Ordinal);
+        Assert.Equal(count, View(Page(model)).GetProperty("fails").GetArrayLength());
+    }
+
+    [Fact]
+    public void The_short_caution_stands_right_under_the_title() => Assert.Matches(
+        @"<h1[^>]*>[^<]*</h1>\s*<p id=""caution-short"">Geometry, quantities and check values for preliminary work only\.</p>",
+        Markup(Page(Garden.Value)));
+
+    // The sentences that the terminal and the cover print, in the page as it is without a script.
+    [Fact]
+    public void Headlines_stand_above_the_picture()
+    {
+        var check = Garden.Value.Checks[0] with { Status = CheckStatus.Engineer, NotChecked = "2x4 oak no1" };
+        var model = Bridges.Build(Bridges.Garden.Replace("spacing: 46 in", "spacing: 12 in", StringComparison.Ordinal));
+        model = model with { Checks = [.. model.Checks, check] };
+        var page = Page(model);
+        var head = WebUtility.HtmlDecode(Markup(page)[..Markup(page).IndexOf("</header>", StringComparison.Ordinal)]);
+        foreach (var headline in Verdict.Headlines(model.Ropework, model.Wind, model.Parameters))
+        {
+            Assert.Contains($"<strong>{headline.Label}:</strong> {headline.Text}.</li>", head, StringComparison.Ordinal);
+        }
+
+        Assert.Contains("<li class=\"danger\"><strong>Not upright:</strong> it rolls over in ", head, StringComparison.Ordinal);
+        Assert.Contains($"<strong>Not checked:</strong> 2x4 oak no1 ({check.Id}): no table has values", head, StringComparison.Ordinal);
+        Assert.Contains("<strong>It must not be built so:</strong> ", head, StringComparison.Ordinal);
+        Assert.Equal(
+            ["Not upright", "Wind across it", "Pushed on a guard", "Not checked", "It must not be built so"],
+            View(page).GetProperty("headlines").EnumerateArray().Select(h => h.GetProperty("label").GetString()));
+    }
+
+    // Rolls over: no tilt is told. Stands: the tilt of the case, to a tenth of a degree.
+    [Fact]
+    public void A_load_says_how_far_it_tilts_the_deck()
+    {
+        var words = new BridgeForm.Quantities.QuantityText(BridgeForm.Quantities.UnitSystem.Imperial);
+        var load = Garden.Value.Cases.Single(c => c.Id == "live-side");
+        Assert.Contains(
+            " It tilts to one side by up to 3.4°. ", CaseWords.Write(load with { CrossSlope = 3.41 * Math.PI / 180 }, words),
+            StringComparison.Ordinal);
+        Assert.Contains(
+            " It does not tilt to one side. ", CaseWords.Write(load with { CrossSlope = 0.04 * Math.PI / 180 }, words),
+            StringComparison.Ordinal);
+        Assert.StartsWith(
+            "IT ROLLS OVER: ", CaseWords.Write(load with { CrossSlope = null, RollsOver = true }, words), StringComparison.Ordinal);
     }
 
     [Fact]
