@@ -20,6 +20,9 @@ internal static class PushWords
         $"it stands, {new QuantityText(words.Units).Size(state.Sideways)} sideways, roll {CheckWords.Angle(state.Roll)} at "
             + state.RollFrame;
 
+    /// <summary>A push on one post or along the guard turns the bridge over.</summary>
+    public static bool TurnsOver(WindWork wind) => wind.Pushed is { State.Stands: false } || wind.Leaning is { Stands: false };
+
     /// <summary>Newtons per metre.</summary>
     public static string Line(CheckWords words, double newtonsPerMetre) => words.Units == UnitSystem.Metric
         ? NumberText.Rounded(newtonsPerMetre / 1000, 2) + " kN/m"

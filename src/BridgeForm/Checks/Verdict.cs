@@ -50,7 +50,10 @@ public static class Verdict
             IsDanger: true);
     }
 
-    /// <summary>What stands before all figures, worst first: whether it stays upright, the wind, a push on a guard.</summary>
+    /// <summary>
+    /// What stands before all figures, worst first: whether it stays upright, the wind, a push on a guard, fewer people than usual, and
+    /// what was not looked at.
+    /// </summary>
     public static ImmutableArray<Headline> Headlines(RopeWork ropework, WindWork wind, BridgeParameters parameters)
     {
         var inCalm = wind.Done(WindWork.Sure) is { Stands: false, StandsTo: null };
@@ -58,7 +61,9 @@ public static class Verdict
         [
             new("Not upright", RollText(ropework), IsDanger: true),
             new("Wind across it", WindText(wind, parameters.Units), inCalm),
-            new("Pushed on a guard", PushText(wind, parameters), IsDanger: true),
+            new("Pushed on a guard", PushText(wind, parameters), PushWords.TurnsOver(wind)),
+            new("Few people", LowLiveText(parameters), IsDanger: true),
+            new("Not looked at", NotAskedText(parameters), IsDanger: false),
         ];
         return [.. all.Where(h => h.Text.Length > 0)];
     }
@@ -104,13 +109,14 @@ public static class Verdict
     /// That the bridge is judged for fewer people than usual, with the builder's reason, in one sentence beside the verdict, without a
     /// capital and a stop; empty where it is not.
     /// </summary>
-    public static string LowLiveText(IEnumerable<CheckResult> checks, BridgeParameters parameters) =>
-        checks.FirstOrDefault(c => string.Equals(c.Id, Codes.InputFloors.DeclaredLive.Id, StringComparison.Ordinal)) is
-            { Status: not CheckStatus.Pass, Capacity: { } least }
-            ? $"it is judged for {new QuantityText(parameters.Units).Pressure(parameters.Loads.Live)} of people"
-                + $", at least {new QuantityText(parameters.Units).Pressure(least)} is asked"
+    public static string LowLiveText(BridgeParameters parameters)
+    {
+        var (words, live, least) = (new QuantityText(parameters.Units), parameters.Loads.Live, LoadParameters.LeastLive(parameters.Use));
+        return live < least * (1 - Tolerances.SameLimit)
+            ? $"it is judged for {words.Pressure(live)} of people, at least {words.Pressure(least)} is asked"
                 + (parameters.Loads.LowLiveReason is { } reason ? $"; the file's reason: {reason}" : "") + " (live-load)"
             : "";
+    }
 
     /// <summary>
     /// What the file says nothing of and what is never looked at, in one sentence beside the verdict, without a capital and a stop.

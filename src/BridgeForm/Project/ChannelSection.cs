@@ -26,7 +26,8 @@ internal static class ChannelSection
     private const string BaseLength = "frames.base.length";
     private const string Spacing = "ropes.spacing";
     private const double LeastSpread = 2.5 * Quantities.Units.MetresPerInch;
-    private const double HoleDiametersBeside = 4;
+    // Half a hole and four diameters of wood between hole and channel, to either side.
+    private const double HoleDiametersBeside = 9;
 
     public static KeySpec Keys => Define.Map(
         "channel",
@@ -47,7 +48,7 @@ internal static class ChannelSection
         [
             Define.Length("hole", "Diameter; 0 for no holes", "0 in", "2 in", "1/4 in", "6 mm"),
             Define.Length("spread", "Centre to centre across the channel", "1/4 in", "24 in") with
-            { DefaultNote = "the larger of 2-1/2 in and channel width + 4 hole diameters", Example = "2-1/2 in", MetricExample = "64 mm" },
+            { DefaultNote = "the larger of 2-1/2 in and channel width + 9 hole diameters", Example = "3-1/8 in", MetricExample = "80 mm" },
             Define.Length("depth", "Depth from the base's bottom face", "0 in", "24 in", "2 in", "50 mm"),
         ]);
 

@@ -15,6 +15,12 @@ public sealed record LoadParameters
     /// <summary>Where <see cref="Live"/> comes from: the project file, or the default's source.</summary>
     public required string LiveSource { get; init; }
 
+    /// <summary>
+    /// Below this live load a bridge of that use fails, or gives a reason, Pa: 40 psf private, 60 psf public, own figures.
+    /// </summary>
+    public static double LeastLive(BridgeUse use) =>
+        (use == BridgeUse.Public ? 60 : 40) * Units.PoundForce / (Units.MetresPerFoot * Units.MetresPerFoot);
+
     /// <summary>Why a live load below the floor is enough, as the user says; null: not given.</summary>
     public string? LowLiveReason { get; init; }
 

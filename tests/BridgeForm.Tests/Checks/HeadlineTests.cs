@@ -37,9 +37,58 @@ public sealed class HeadlineTests
         var wind = new WindWork { Pressure = 500, States = [fallen], Leaning = fallen };
         var ropework = new RopeWork { Cases = [Rolling] };
         Assert.Equal(
-            [("Not upright", true), ("Wind across it", isDanger), ("Pushed on a guard", true)],
+            [("Not upright", true), ("Wind across it", isDanger), ("Pushed on a guard", true), ("Not looked at", false)],
             Verdict.Headlines(ropework, wind, parameters).Select(h => (h.Label, h.IsDanger)));
-        Assert.Empty(Verdict.Headlines(new RopeWork(), WindWork.None, parameters));
+        Assert.Equal(
+            ["Not looked at"], Verdict.Headlines(new RopeWork(), WindWork.None, parameters).Select(h => h.Label));
+    }
+
+    // One person's push that tips an empty bridge further than people may tilt it is told, and is no danger by itself.
+    [Theory]
+    [InlineData(7.9, true, "")]
+    [InlineData(8.1, true, "200 lbf on one post of F03, as of one person who stumbles against it: it stands, 0 in sideways, roll 8.1°")]
+    [InlineData(2, false, "200 lbf on one post of F03, as of one person who stumbles against it: without side stays it turns over between "
+        + "112 lbf and 135 lbf")]
+    public void A_push_on_one_post_is_told_where_it_tips_or_turns_over(double degrees, bool stands, string told)
+    {
+        var parameters = Contexts.Of(Bridges.Garden).Parameters;
+        var state = new WindState
+        {
+            Stage = WindWork.Finished, Combination = WindWork.All, Force = 0, Ends = null, Stands = stands, Roll = Bridges.Radians(degrees),
+            RollFrame = "F03", StandsTo = stands ? 890 : 500, FallsAt = stands ? null : 600,
+        };
+        var wind = new WindWork { Pressure = 500, Pushed = new PushOnPost("F03", state) };
+        var text = Verdict.PushText(wind, parameters);
+        Assert.StartsWith(told, text, StringComparison.Ordinal);
+        Assert.Equal(told.Length == 0, text.Length == 0);
+        if (told.Length > 0)
+        {
+            Assert.Equal(
+                !stands, Verdict.Headlines(new RopeWork(), wind, parameters).Single(h => h.Label == "Pushed on a guard").IsDanger);
+        }
+    }
+
+    [Fact]
+    public void Fewer_people_than_usual_are_told_with_the_reason()
+    {
+        var few = Bridges.Read(Bridges.Garden + "\nloads: { live: 30 psf, low_live_reason: one household of four }\n");
+        Assert.Equal(
+            "it is judged for 30 psf of people, at least 40 psf is asked; the file's reason: one household of four (live-load)",
+            Verdict.LowLiveText(few));
+        Assert.Equal("", Verdict.LowLiveText(Bridges.Read(Bridges.Garden + "\nloads: { live: 40 psf }\n")));
+    }
+
+    [Fact]
+    public void What_was_not_looked_at_is_told()
+    {
+        const string Never = "ice, flood, earthquake, falling trees, rot and wear: never";
+        Assert.Equal(
+            "snow (loads.snow), the ground below (site.ground), high water (site.water): not in the file; " + Never,
+            Verdict.NotAskedText(Bridges.Read(Bridges.Garden)));
+        var given = Bridges.Garden.Replace(
+            "span: 30 ft", "span: 30 ft, water: -12 ft, ground: [[0 ft, -1 ft], [15 ft, -14 ft], [30 ft, -1 ft]]",
+            StringComparison.Ordinal);
+        Assert.Equal(Never, Verdict.NotAskedText(Bridges.Read(given + "\nloads: { snow: 20 psf }\n")));
     }
 
     private static LoadCaseResult Rolling => Contexts.Of(Bridges.Garden).Cases[0] with { RollsOver = true };

@@ -82,7 +82,7 @@ internal static class InputFloors
     {
         var (words, loads) = (context.Words(), context.Parameters.Loads);
         var (least, use) =
-            context.Parameters.Use == BridgeUse.Public ? (60 * PoundPerSquareFoot, "public") : (40 * PoundPerSquareFoot, "private");
+            (LoadParameters.LeastLive(context.Parameters.Use), context.Parameters.Use == BridgeUse.Public ? "public" : "private");
         var text = $"loads.live {words.Pressure(loads.Live)}; at least {words.Pressure(least)} on a {use} bridge";
         if (loads.LowLiveReason is { } given && loads.Live < LeastLive * (1 - Quantities.Tolerances.SameLimit))
         {

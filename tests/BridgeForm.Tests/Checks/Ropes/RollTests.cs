@@ -163,11 +163,14 @@ public class RollTests
     {
         var now = Contexts.Check(Bridges.Garden, "roll");
         Assert.Equal(CheckStatus.Warn, now.Status);
-        var least = Contexts.Of(Bridges.Garden).Ropework.Roll.Where(s => s.Case is not "least-roll").Min(s => s.Factor!.Value);
+        var states = Contexts.Of(Bridges.Garden).Ropework.Roll.ToLookup(s => s.Case is "least-roll", s => s.Factor!.Value);
+        var least = states[false].Min();
         var stricter = Contexts.Check(
             Bridges.Garden + FormattableString.Invariant($"\nlimits: {{ roll: {least + 0.01:0.###} }}\n"), "roll");
         Assert.Equal(CheckStatus.Fail, stricter.Status);
-        Assert.Equal(least + 0.01, stricter.Capacity!.Value, 1e-3);
+        Assert.True(states[true].Min() / 0.75 < least);
+        Assert.Equal(0.75 * (least + 0.01), stricter.Capacity!.Value, 1e-3);
+        Assert.Contains(FormattableString.Invariant($"needed {least + 0.01:0.##}"), stricter.Detail, StringComparison.Ordinal);
         Assert.Contains("limits of the project file", stricter.Source, StringComparison.Ordinal);
     }
 
