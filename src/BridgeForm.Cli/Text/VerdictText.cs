@@ -5,6 +5,8 @@ namespace BridgeForm.Cli.Text;
 /// <summary>What all checks come to, in a few lines.</summary>
 internal static class VerdictText
 {
+    private static readonly Action<string> s_silent = static _ => { };
+
     /// <summary>Counts, headlines, and that it must not be built where checks fail, in at most 100 columns.</summary>
     public static void Write(TextWriter output, BridgeModel model) => Tell(model, Wraps(output), Wraps(output));
 
@@ -16,7 +18,7 @@ internal static class VerdictText
     {
         if (quiet)
         {
-            TellHeadlines(model, static _ => { }, error.WriteLine);
+            TellHeadlines(model, s_silent, error.WriteLine);
         }
         else
         {
@@ -26,7 +28,7 @@ internal static class VerdictText
 
     /// <summary>The headlines and what was not checked; with <paramref name="quiet"/> only those of danger.</summary>
     public static void WriteHeadlines(TextWriter output, BridgeModel model, bool quiet) =>
-        TellHeadlines(model, quiet ? static _ => { } : Wraps(output), Wraps(output));
+        TellHeadlines(model, quiet ? s_silent : Wraps(output), Wraps(output));
 
     private static Action<string> Wraps(TextWriter output) => line => Columns.Wrapped(output, line, "", "  ");
 

@@ -31,8 +31,13 @@ public sealed class HeadlineTests
         var parameters = Contexts.Of(Bridges.Garden).Parameters;
         var fallen = new WindState
         {
-            Stage = WindWork.Finished, Combination = WindWork.Sure, Force = 0, Ends = null, Stands = false,
-            StandsTo = standsTo, FallsAt = standsTo is null ? null : 110,
+            Stage = WindWork.Finished,
+            Combination = WindWork.Sure,
+            Force = 0,
+            Ends = null,
+            Stands = false,
+            StandsTo = standsTo,
+            FallsAt = standsTo is null ? null : 110,
         };
         var wind = new WindWork { Pressure = 500, States = [fallen], Leaning = fallen };
         var ropework = new RopeWork { Cases = [Rolling] };
