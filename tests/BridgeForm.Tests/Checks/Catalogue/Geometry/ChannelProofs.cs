@@ -87,10 +87,10 @@ internal static class ChannelProofs
     [Proves("keeper-hole-distance", CheckStatus.Fail)]
     public static Proof A_sixteenth_beside_keeper_holes() => Of("keeper-hole-distance", Keepers(1.25), 0.0625, 0.375);
 
-    // Left out, the spread is channel width + 4 hole diameters: 1.5 D to either side of a channel of 1-3/4 in, exactly.
-    [Proves("keeper-hole-distance", CheckStatus.Warn)]
+    // Left out, the spread is channel width + 9 hole diameters: 4 D to either side of a channel of 1-3/4 in, exactly.
+    [Proves("keeper-hole-distance", CheckStatus.Pass)]
     public static Proof Spread_left_out() =>
-        Of("keeper-hole-distance", new TwoBays { Channel = ", clearance: 1 in" }, 0.375, 1).Saying("2.75 in", "1.75 in of channel");
+        Of("keeper-hole-distance", new TwoBays { Channel = ", clearance: 1 in" }, 1, 1).Saying("1.75 in of channel");
 
     // Own figure: 1/4 in to either side of a 3/4 in rope, and of one in liners of 1/8 in.
     [Proves("channel-clearance", CheckStatus.Pass, Side.Within)]
