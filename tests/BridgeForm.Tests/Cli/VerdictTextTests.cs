@@ -20,7 +20,7 @@ public sealed class VerdictTextTests : IDisposable
         var (code, said, error) = CommandRun.Run("make", file, "--only", "report");
         Assert.Equal(0, code);
         Assert.Matches(@"\nVERDICT: \d+ do not hold, \d+ to look at again, \d+ for an engineer, \d+ hold\.\n$", Plain(said));
-        string[] dangers = ["NOT UPRIGHT: it rolls over in ", "PUSHED ON A GUARD: no equilibrium", "IT MUST NOT BE BUILT SO: "];
+        string[] dangers = ["NOT UPRIGHT: it rolls over in ", "PUSHED ON A GUARD: ", "IT MUST NOT BE BUILT SO: "];
         foreach (var danger in dangers)
         {
             Assert.Single(Lines(said + error), l => l.StartsWith(danger, StringComparison.Ordinal));
@@ -44,18 +44,18 @@ public sealed class VerdictTextTests : IDisposable
 
     // A bridge that passes turns over in some wind all the same: said, but no danger to those who asked for quiet.
     [Fact]
-    public void Of_a_bridge_that_passes_make_tells_the_wind_and_quiet_make_nothing()
+    public void Of_a_bridge_that_passes_make_tells_the_wind_and_quiet_make_no_more_than_the_push()
     {
         var sample = new Sample("alder-dell");
         Assert.DoesNotContain(sample.Build().Checks, c => c.Status == CheckStatus.Fail);
         var file = _run.Write("sound.yaml", File.ReadAllText(sample.FileOf("project.yaml")));
         var (_, said, error) = CommandRun.Run("make", file, "--only", "report");
-        Assert.Equal("", error);
+        Assert.All(Lines(error), l => Assert.StartsWith("PUSHED ON A GUARD: ", l, StringComparison.Ordinal));
         var last = Lines(said)[Lines(said).FindIndex(l => l.StartsWith("VERDICT: ", StringComparison.Ordinal))..];
         Assert.DoesNotContain("not hold", last[0], StringComparison.Ordinal);
         Assert.StartsWith("WIND ACROSS IT: without side stays it turns over between ", last[1], StringComparison.Ordinal);
         Assert.All(last.Skip(2), l => Assert.StartsWith("  ", l, StringComparison.Ordinal));
-        Assert.Equal((0, "", ""), CommandRun.Run("make", file, "--only", "report", "--quiet"));
+        Assert.Equal((0, "", error), CommandRun.Run("make", file, "--only", "report", "--quiet"));
     }
 
     [Fact]
