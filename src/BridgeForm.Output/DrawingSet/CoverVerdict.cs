@@ -34,7 +34,9 @@ internal static class CoverVerdict
                 + (fresh < stay ? "in its backstay" : "new rope set short for its stretch" + (stay > 0 ? ", backstays in it" : ""));
     }
 
-    /// <summary>Titles of what fails, each with its id, in as many lines as there is room for; the rest is counted.</summary>
+    /// <summary>
+    /// Titles of what fails, each with its id, in as many lines as there is room for; the rest is counted; at least one line.
+    /// </summary>
     /// <param name="checks">All checks.</param>
     /// <param name="width">Of a line, metres.</param>
     /// <param name="lines">Most lines.</param>
@@ -51,7 +53,7 @@ internal static class CoverVerdict
             }
         }
 
-        return [];
+        return ["See the checks."];
     }
 
     /// <summary>A case's title inside a sentence; names of frames keep their capitals.</summary>
@@ -74,7 +76,7 @@ internal static class CoverVerdict
             : $"it rolls over: {Lowered(found.Title)} (cross-slope)";
     }
 
-    // Never told higher than it is.
+    // What is needed is not the same of all states: the pair that the check compares, and beside it the least of all.
     private static string Roll(BridgeModel model)
     {
         var check = model.Checks.FirstOrDefault(c => string.Equals(c.Id, "roll", StringComparison.Ordinal));
@@ -83,8 +85,12 @@ internal static class CoverVerdict
             return "not known: see the checks";
         }
 
-        return $"{NumberText.Fixed(Math.Floor(factor.Value * 100) / 100, 2)}, needed {NumberText.Rounded(needed, 2)}: "
+        var (compared, lowest) = (Down(check.Demand), Down(factor.Value));
+        return $"{compared} where {NumberText.Rounded(needed, 2)} is needed; least of all {lowest}: "
             + Lowered(model.Ropework.Cases.First(c => string.Equals(c.Id, least.Case, StringComparison.Ordinal)).Title)
             + (least.InHeat ? ", hottest, rope stretched" : "") + " (roll)";
     }
+
+    // Never told higher than it is.
+    private static string Down(double factor) => NumberText.Fixed(Math.Floor(factor * 100) / 100, 2);
 }

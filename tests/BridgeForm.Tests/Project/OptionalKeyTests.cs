@@ -71,8 +71,8 @@ public sealed class OptionalKeyTests
         Assert.Equal((0.0889, 0.1397), (Math.Round(p.Frames.Base.Depth, 9), Math.Round(p.Frames.Base.Along, 9)));
         // 3/4 in rope + 1/8 in clearance + two liners of 1/16 in
         Assert.Equal(0.0254, p.Frames.Channel.Width, 12);
-        // 1 in + 4 holes of 1/4 in is less than 2-1/2 in
-        Assert.Equal(0.0635, p.Frames.Keeper.Spread, 12);
+        // 1 in + 9 holes of 1/4 in
+        Assert.Equal(0.08255, p.Frames.Keeper.Spread, 12);
         Assert.Equal(0.4572, p.Frames.Brace.Length, 12);
         // The foot gives the length back: n_o = L cos β with the formula for n_o in docs/bridge.md, Braces.
         Assert.Equal(p.Frames.Brace.Length, BraceGeometry.FromFoot(p.Frames.Post, p.Frames.Brace.Lean, p.Frames.Brace.Foot).LongEdge, 12);
