@@ -194,8 +194,8 @@ internal static class StretchEnds
     private static readonly ImmutableArray<string> s_deep =
     [
         LoadCaseIds.Dead, LoadCaseIds.LiveFull, LoadCaseIds.LiveHalfA, LoadCaseIds.LiveHalfB, LoadCaseIds.ErectHalf, LoadCaseIds.Snow,
-        LoadCaseIds.LiveSnow, LoadCaseIds.Hot, LoadCaseIds.LiveFullHot, LoadCaseIds.MostFall, LoadCaseIds.LeastGround,
-        LoadCaseIds.LeastWater, LoadCaseIds.LiveSide, LoadCaseIds.LiveCross, LoadCaseIds.MostTilt,
+        LoadCaseIds.LiveSnow, LoadCaseIds.Hot, LoadCaseIds.LiveFullHot, LoadCaseIds.MostFall, LoadCaseIds.MostFallDry,
+        LoadCaseIds.LeastGround, LoadCaseIds.LeastWater, LoadCaseIds.LiveSide, LoadCaseIds.LiveCross, LoadCaseIds.MostTilt,
     ];
 
     private static readonly ImmutableArray<string> s_hard =

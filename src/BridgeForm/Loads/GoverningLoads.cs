@@ -82,7 +82,14 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
             .. places.Select(i => (i, solve(Fall(empty, i)))),
             (furthest, solve(Fall(full, furthest))),
         ];
-        yield return Named(all, LoadCaseIds.MostFall, "falls furthest", Fallen, c => Furthest(c));
+        const string FallsFurthest = "falls furthest";
+        var (place, fall) = Worst(all, Fallen);
+        yield return Named(fall, place, LoadCaseIds.MostFall, FallsFurthest, Furthest);
+        if (OrOtherWood(fall, Fallen) is var dry && !ReferenceEquals(dry, fall))
+        {
+            yield return Named(dry, place, LoadCaseIds.MostFallDry, FallsFurthest, Furthest);
+        }
+
         if (input.Underside is { Site.Ground.Length: > 1 } banks)
         {
             yield return Sunk([full, empty], all, new(
@@ -107,12 +114,12 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
     private LoadCaseResult Sunk(PairInfluence?[] starts, List<(int Place, LoadCaseResult Case)> all, Below below)
     {
         var ends = Worst(starts, new(Place, Load, Figure, Nearest));
-        return Named([.. all, (Nearest(ends), ends)], below.Id, below.What, Figure, Nearest);
+        var (place, worst) = Worst([.. all, (Nearest(ends), ends)], Figure);
+        return Named(OrOtherWood(worst, Figure), place, below.Id, below.What, Nearest);
 
         double Figure(LoadCaseResult c) => -(below.Room(c) ?? double.PositiveInfinity);
 
-        int Nearest(LoadCaseResult c) =>
-            c.Pair is null ? 1 : below.Underside.Nearest(c, toWater: string.Equals(below.Id, LoadCaseIds.LeastWater, StringComparison.Ordinal));
+        int Nearest(LoadCaseResult c) => c.Pair is null ? 1 : below.Underside.Nearest(c, below.Id is LoadCaseIds.LeastWater);
 
         int Place(PairInfluence influence)
         {
@@ -130,12 +137,7 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
         }
     }
 
-    private LoadCaseResult Named(
-        List<(int Place, LoadCaseResult Case)> all,
-        string id,
-        string what,
-        Func<LoadCaseResult, double> figure,
-        Func<LoadCaseResult, int> where)
+    private (int Place, LoadCaseResult Case) Worst(List<(int Place, LoadCaseResult Case)> all, Func<LoadCaseResult, double> figure)
     {
         var (left, again) = (all.ToList(), new List<(int Place, LoadCaseResult Case)>());
         for (var i = 0; i < (_nodes.Length - 2 > EachSolved ? 1 : Reconsidered) && left.Count > 0; i++)
@@ -145,15 +147,18 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
             again.Add(Further(next, Fall, figure));
         }
 
-        var (place, worst) = Ties.FirstLargest(again, s => Figure(s.Case, figure));
-        worst = OrOtherWood(worst, figure);
+        return Ties.FirstLargest(again, s => Figure(s.Case, figure));
+    }
+
+    private LoadCaseResult Named(LoadCaseResult worst, int place, string id, string what, Func<LoadCaseResult, int> where)
+    {
         var frame = worst.Pair is null ? place : where(worst);
         var wood = patterns.IsDry(worst.Loading!) ? "dry" : "wet";
         var title = $"Live load where frame {patterns.Name(frame)} {what}, hottest, wood {wood}";
         return worst with { Id = id, Title = title, Loading = worst.Loading! with { Id = id, Title = title } };
     }
 
-    // Wet wood pulls everything down; under people on a part of the deck dry wood holds the rest up less.
+    // Wet wood pulls everything down; under people on a part of the deck dry wood holds the rest taut less.
     private LoadCaseResult OrOtherWood(LoadCaseResult found, Func<LoadCaseResult, double> figure) =>
         patterns.OtherWood(found.Loading!) is { } loading
             ? Ties.FirstLargest([found, solve(loading)], c => Figure(c, figure))!

@@ -119,8 +119,8 @@ internal static class RopeTypeSection
             return;
         }
 
-        f.Stop(FaultCode.RopeTooStiff, Modulus, $"modulus: '{f.Written(Modulus)}' is above the 210 GPa (30458 ksi) of solid steel; a rope's "
-            + "own is lower, for its wires lie at an angle: look at it and its unit");
+        f.Stop(FaultCode.RopeTooStiff, Modulus, $"modulus: '{f.Written(Modulus)}' is above the 210 GPa (30458 ksi) of solid steel; a "
+            + "rope's own is lower, for its wires lie at an angle: look at it and its unit");
     }
 
     /// <summary>A rope of the user's own is not stronger than its wires can be.</summary>

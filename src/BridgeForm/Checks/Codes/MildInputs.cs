@@ -122,10 +122,11 @@ internal static class MildInputs
             yield return $"ropes.termination.efficiency {CheckWords.Share(efficiency)} without a source";
         }
 
-        var inRow = loads.Live * DeckWidth.BetweenPosts(of);
+        var width = DeckWidth.BetweenPosts(of);
+        var inRow = loads.Live * width;
         if (inRow < PeopleInARow * (1 - Tolerances.SameLimit))
         {
-            yield return $"loads.live {words.Pressure(loads.Live)} on {words.Length(DeckWidth.BetweenPosts(of))} is {words.PerFoot(inRow)}: "
+            yield return $"loads.live {words.Pressure(loads.Live)} on {words.Length(width)} is {words.PerFoot(inRow)}: "
                 + $"people in a row, 200 lb every 2-1/2 ft, bring {words.PerFoot(PeopleInARow)}";
         }
 

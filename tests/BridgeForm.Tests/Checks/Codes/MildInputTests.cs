@@ -83,8 +83,8 @@ public sealed class MildInputTests
     [InlineData("western-red-cedar", "no1", "dimension", 834, 1)]
     public void The_same_grade_and_size_go_first(string species, string grade, string size, int bending, int mild)
     {
-        var row = $"values: [{{ species: {species}, grade: {grade}, size: {size}, bending: {bending} psi, tension: 425 psi, shear: 155 psi, "
-            + "compression_across: 425 psi, compression: 825 psi, modulus: 1000000 psi, source: invented }]\n"
+        var row = $"values: [{{ species: {species}, grade: {grade}, size: {size}, bending: {bending} psi, tension: 425 psi, "
+            + "shear: 155 psi, compression_across: 425 psi, compression: 825 psi, modulus: 1000000 psi, source: invented }]\n"
             + "species: { ipe: { specific_gravity: 0.9, source: invented } }";
         Assert.Equal(mild, new Catalogue.TwoBays { More = row }.Check("mild-inputs").Demand);
     }
@@ -142,8 +142,8 @@ public sealed class MildInputTests
     private static CheckResult Density(string treated, double low, double inService, double high)
     {
         var stock = FormattableString.Invariant(
-            $"stock: {{ treated: {{ species: southern-pine, grade: no1, treated: {treated}, lengths: [20 ft], density: {{ low: {low} lb/ft3")
-            + FormattableString.Invariant($", in_service: {inService} lb/ft3, high: {high} lb/ft3 }} }}, ")
+            $"stock: {{ treated: {{ species: southern-pine, grade: no1, treated: {treated}, lengths: [20 ft], density: {{ low: {low} ")
+            + FormattableString.Invariant($"lb/ft3, in_service: {inService} lb/ft3, high: {high} lb/ft3 }} }}, ")
             + "cedar: { species: western-red-cedar, grade: no2, lengths: [20 ft] } }";
         return Contexts.Check(new Catalogue.TwoBays { More = stock }.Text, "mild-inputs");
     }
@@ -200,8 +200,8 @@ public sealed class MildInputTests
     public void Dry_wood_of_ones_own_species()
     {
         const string Own = "species: { ipe: { specific_gravity: 0.55, source: invented, density: { low: 38.7 lb/ft3, "
-            + "in_service: 45 lb/ft3, high: 50 lb/ft3 } } }\nstock: { treated: { species: ipe, grade: no1, treated: true, lengths: [20 ft] }, "
-            + "cedar: { species: western-red-cedar, grade: no2, lengths: [20 ft] } }";
+            + "in_service: 45 lb/ft3, high: 50 lb/ft3 } } }\nstock: { treated: { species: ipe, grade: no1, treated: true, lengths: [20 ft] }"
+            + ", cedar: { species: western-red-cedar, grade: no2, lengths: [20 ft] } }";
         var check = new Catalogue.TwoBays { More = Own }.Check("mild-inputs");
         Assert.Equal(1, check.Demand);
         Assert.StartsWith(
