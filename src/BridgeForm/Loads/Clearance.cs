@@ -1,73 +1,10 @@
 using System.Collections.Immutable;
-using BridgeForm.Frames;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Loads;
 
-/// <summary>What a load case means for deck, ground and water.</summary>
-internal static class CaseSurroundings
-{
-    /// <summary>The case with the slope of its deck and its clearances.</summary>
-    public static LoadCaseResult Look(BridgeParameters parameters, LoadCaseResult result)
-    {
-        if (result.Shape is not { } shape)
-        {
-            return result;
-        }
-
-        return Cleared(parameters, result, shape) with { SteepestDeck = Steepest(parameters, shape) };
-    }
-
-    /// <summary>There is ground or water to stay clear of.</summary>
-    public static bool Asked(SiteParameters site) => !site.Ground.IsEmpty || site.Water is not null;
-
-    /// <summary>Cases with their clearances alone.</summary>
-    public static ImmutableArray<LoadCaseResult> InAll(BridgeParameters parameters, ImmutableArray<LoadCaseResult> cases) =>
-        [.. cases.Select(c => c.Shape is { } shape ? Cleared(parameters, c, shape) : c)];
-
-    private static LoadCaseResult Cleared(BridgeParameters parameters, LoadCaseResult result, RopeShape shape)
-    {
-        var (ground, water) = Clearances(parameters, shape);
-
-        // Where the frames tilt to one side here and to the other there, each rope is the lower one somewhere.
-        if (result.Lighter is { } other && !ReferenceEquals(other, shape))
-        {
-            var (too, deep) = Clearances(parameters, other);
-            (ground, water) = (Less(ground, too), Less(water, deep));
-        }
-
-        return result with { OverGround = ground, OverWater = water };
-    }
-
-    private static double? Less(double? a, double? b) => a is { } one && b is { } other ? Math.Min(one, other) : a ?? b;
-
-    /// <summary>Clearances of one shape of the ropes over ground and water, metres.</summary>
-    private static (double? Ground, double? Water) Clearances(BridgeParameters parameters, RopeShape shape)
-    {
-        var site = parameters.Site;
-        var below = Below(parameters);
-        return (
-            Clearance.OverGround(shape, site.Ground, below, DeckEnd.Beyond(parameters)),
-            site.Water is { } water ? Clearance.OverWater(shape, water, below) : null);
-    }
-
-    /// <summary>How far the lowest part lies below the rope axis: the rope's underside, or the bases' where they are lower.</summary>
-    private static double Below(BridgeParameters parameters)
-    {
-        var (rope, channel) = (parameters.Ropes.Rope, parameters.Frames.Channel);
-        return Math.Max(rope.Radius, channel.Depth - rope.Radius - channel.Liner);
-    }
-
-    /// <summary>Frames stand on the moved ropes as they stood on the ropes of the design state.</summary>
-    private static double Steepest(BridgeParameters parameters, RopeShape shape)
-    {
-        var deck = BridgeLayout.Lay(parameters, shape.Nodes).Deck;
-        return RopeCurve.Steepest([.. deck.Points.Select(p => new RopePoint(p.X, p.Y))]);
-    }
-}
-
-/// <summary>How far a rope and what hangs from it stay above ground and water. Metres, vertical.</summary>
+/// <summary>How far a rope stays above ground and water. Metres, vertical.</summary>
 public static class Clearance
 {
     // Points a bay at which the rope is looked at: a bay's own sag is a millimetre or two, a quarter of it a sixteenth.
@@ -79,7 +16,7 @@ public static class Clearance
     /// </summary>
     /// <param name="shape">The rope.</param>
     /// <param name="ground">Ground line, world axes, x growing; empty for none.</param>
-    /// <param name="below">How far the lowest part lies below the rope axis.</param>
+    /// <param name="below">How far its underside lies below its axis.</param>
     /// <param name="skipped">From each support to its end base's inner face.</param>
     public static double? OverGround(RopeShape shape, ImmutableArray<GroundPoint> ground, double below, double skipped)
     {
@@ -108,10 +45,46 @@ public static class Clearance
         return atRope.Concat(atGround).Min() - below;
     }
 
+    /// <summary>
+    /// Least height of a short straight line over the ground line; null where the two do not lie over each other.
+    /// </summary>
+    /// <param name="a">Its end towards A.</param>
+    /// <param name="b">Its end towards B.</param>
+    /// <param name="ground">Ground line, world axes, x growing; empty for none.</param>
+    internal static double? OverGround(RopePoint a, RopePoint b, ImmutableArray<GroundPoint> ground)
+    {
+        if (ground.Length < 2)
+        {
+            return null;
+        }
+
+        double? least = null;
+        Look(a.X);
+        Look(b.X);
+        foreach (var bend in ground)
+        {
+            if (bend.X > a.X && bend.X < b.X)
+            {
+                Look(bend.X);
+            }
+        }
+
+        return least;
+
+        void Look(double x)
+        {
+            if (x >= ground[0].X && x <= ground[^1].X)
+            {
+                var room = a.Y + ((b.Y - a.Y) * (x - a.X) / (b.X - a.X)) - Height(ground, x);
+                least = room >= least ? least : room;
+            }
+        }
+    }
+
     /// <summary>Least height of the underside over still water; negative when the water reaches it.</summary>
     /// <param name="shape">The rope.</param>
     /// <param name="water">Level of the water, world y.</param>
-    /// <param name="below">How far the lowest part lies below the rope axis.</param>
+    /// <param name="below">How far its underside lies below its axis.</param>
     public static double OverWater(RopeShape shape, double water, double below) =>
         shape.TouchedBy(0).Y - below - water;
 

@@ -143,7 +143,7 @@ internal static class StretchEnds
             LoadCaseSolver.DefaultMaxIterations,
             out var shape,
             out var failure);
-        var stretched = CaseSurroundings.Asked(site)
+        var stretched = input.Underside is not null
             ? CaseSurroundings.InAll(parameters, LoadCases.Solved(input with { Stretch = share }, ForRoom(cases), token))
             : [];
         var middle = site.Span / 2;
@@ -171,7 +171,7 @@ internal static class StretchEnds
         };
     }
 
-    // What hangs deepest on a longer rope: nothing cold, nobody to one side who is not the worst already.
+    // What hangs deepest on a longer rope: nothing cold; and what tilts the bases so that their ends do.
     private static IEnumerable<Loading> ForRoom(ImmutableArray<LoadCaseResult> cases)
     {
         var (ground, water) = (RoomInCase.Least(cases, c => c.OverGround)?.Case, RoomInCase.Least(cases, c => c.OverWater)?.Case);
@@ -194,8 +194,8 @@ internal static class StretchEnds
     private static readonly ImmutableArray<string> s_deep =
     [
         LoadCaseIds.Dead, LoadCaseIds.LiveFull, LoadCaseIds.LiveHalfA, LoadCaseIds.LiveHalfB, LoadCaseIds.ErectHalf, LoadCaseIds.Snow,
-        LoadCaseIds.LiveSnow, LoadCaseIds.Hot, LoadCaseIds.LiveFullHot, LoadCaseIds.MostFall, LoadCaseIds.LeastGround,
-        LoadCaseIds.LeastWater,
+        LoadCaseIds.LiveSnow, LoadCaseIds.Hot, LoadCaseIds.LiveFullHot, LoadCaseIds.MostFall, LoadCaseIds.MostFallDry,
+        LoadCaseIds.LeastGround, LoadCaseIds.LeastWater, LoadCaseIds.LiveSide, LoadCaseIds.LiveCross, LoadCaseIds.MostTilt,
     ];
 
     private static readonly ImmutableArray<string> s_hard =

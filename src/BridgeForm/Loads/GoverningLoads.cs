@@ -82,28 +82,62 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
             .. places.Select(i => (i, solve(Fall(empty, i)))),
             (furthest, solve(Fall(full, furthest))),
         ];
-        yield return Named(all, LoadCaseIds.MostFall, "falls furthest", Fallen, c => Furthest(c));
-        if (input.Site is { Ground.Length: > 1 } site)
+        const string FallsFurthest = "falls furthest";
+        var (place, fall) = Worst(all, Fallen);
+        yield return Named(fall, place, LoadCaseIds.MostFall, FallsFurthest, Furthest);
+        if (OrOtherWood(fall, Fallen) is var dry && !ReferenceEquals(dry, fall))
         {
-            yield return Named(
-                all, LoadCaseIds.LeastGround, "comes nearest to the ground", c => -Room(c, site.Ground),
-                c => NodeLoads.Nearest(_nodes, Ties.FirstLeast(Places(site.Ground), x => Room(c, site.Ground, x)))!.Value);
+            yield return Named(dry, place, LoadCaseIds.MostFallDry, FallsFurthest, Furthest);
         }
 
-        if (input.Site is { Water: not null })
+        if (input.Underside is { Site.Ground.Length: > 1 } banks)
         {
-            yield return Named(
-                all, LoadCaseIds.LeastWater, "comes nearest to the water", c => -c.Shape!.Nodes.Min(n => n.Y),
-                c => Ties.FirstLeast(Enumerable.Range(1, _nodes.Length - 2), i => c.Shape!.Nodes[i].Y));
+            yield return Sunk([full, empty], all, new(
+                LoadCaseIds.LeastGround, "comes nearest to the ground", banks, c => c.OverGround,
+                node => node.X >= banks.Site.Ground[0].X && node.X <= banks.Site.Ground[^1].X
+                    ? node.Y - Clearance.Height(banks.Site.Ground, node.X)
+                    : double.PositiveInfinity));
+        }
+
+        if (input.Underside is { Site.Water: not null } river)
+        {
+            yield return Sunk([full, empty], all, new(
+                LoadCaseIds.LeastWater, "comes nearest to the water", river, c => c.OverWater, node => node.Y));
         }
     }
 
-    private LoadCaseResult Named(
-        List<(int Place, LoadCaseResult Case)> all,
-        string id,
-        string what,
-        Func<LoadCaseResult, double> figure,
-        Func<LoadCaseResult, int> where)
+    /// <summary>What there is to stay clear of.</summary>
+    private sealed record Below(
+        string Id, string What, Underside Underside, Func<LoadCaseResult, double?> Room, Func<RopePoint, double> Empty);
+
+    // Where frames tilt, the lower end of a base lies lower than any rope: people on either half of the width bring it down.
+    private LoadCaseResult Sunk(PairInfluence?[] starts, List<(int Place, LoadCaseResult Case)> all, Below below)
+    {
+        var ends = Worst(starts, new(Place, Load, Figure, Nearest));
+        var (place, worst) = Worst([.. all, (Nearest(ends), ends)], Figure);
+        return Named(OrOtherWood(worst, Figure), place, below.Id, below.What, Nearest);
+
+        double Figure(LoadCaseResult c) => -(below.Room(c) ?? double.PositiveInfinity);
+
+        int Nearest(LoadCaseResult c) => c.Pair is null ? 1 : below.Underside.Nearest(c, below.Id is LoadCaseIds.LeastWater);
+
+        int Place(PairInfluence influence)
+        {
+            var asked = Spread(influence.Frames);
+            var rooms = asked.ConvertAll(i => Tilted(influence.OfFall(i, below.Underside.Overhang)) - below.Empty(_nodes[i]));
+            return asked[First(rooms)];
+        }
+
+        Loading Load(PairInfluence influence, int frame)
+        {
+            var line = influence.OfFall(frame, below.Underside.Overhang);
+            return patterns.OnStretches(
+                below.Id, patterns.Name(frame), [.. Side(line, DeckPart.Left), .. Side(line, DeckPart.Right)], LoadPatterns.Wood.Dry,
+                input.Hottest);
+        }
+    }
+
+    private (int Place, LoadCaseResult Case) Worst(List<(int Place, LoadCaseResult Case)> all, Func<LoadCaseResult, double> figure)
     {
         var (left, again) = (all.ToList(), new List<(int Place, LoadCaseResult Case)>());
         for (var i = 0; i < (_nodes.Length - 2 > EachSolved ? 1 : Reconsidered) && left.Count > 0; i++)
@@ -113,23 +147,34 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
             again.Add(Further(next, Fall, figure));
         }
 
-        var (place, worst) = Ties.FirstLargest(again, s => Figure(s.Case, figure));
+        return Ties.FirstLargest(again, s => Figure(s.Case, figure));
+    }
+
+    private LoadCaseResult Named(LoadCaseResult worst, int place, string id, string what, Func<LoadCaseResult, int> where)
+    {
         var frame = worst.Pair is null ? place : where(worst);
-        var title = $"Live load where frame {patterns.Name(frame)} {what}, hottest, wood wet";
+        var wood = patterns.IsDry(worst.Loading!) ? "dry" : "wet";
+        var title = $"Live load where frame {patterns.Name(frame)} {what}, hottest, wood {wood}";
         return worst with { Id = id, Title = title, Loading = worst.Loading! with { Id = id, Title = title } };
     }
+
+    // Wet wood pulls everything down; under people on a part of the deck dry wood holds the rest taut less.
+    private LoadCaseResult OrOtherWood(LoadCaseResult found, Func<LoadCaseResult, double> figure) =>
+        patterns.OtherWood(found.Loading!) is { } loading
+            ? Ties.FirstLargest([found, solve(loading)], c => Figure(c, figure))!
+            : found;
 
     // Places where ground and water come near, by the fall that is expected.
     private IEnumerable<int> Lowest(List<int> asked, List<double> falls)
     {
-        if (input.Site is { Ground.Length: > 1 } site)
+        if (input.Underside is { Site: { Ground.Length: > 1 } site })
         {
             var x = Ties.FirstLeast(
                 Places(site.Ground), x => input.Design.HeightAt(x) - Clearance.Height(site.Ground, x) - Between(asked, falls, x));
             yield return NodeLoads.Nearest(_nodes, x)!.Value;
         }
 
-        if (input.Site is { Water: not null })
+        if (input.Underside is { Site.Water: not null })
         {
             yield return asked[First(falls.Select((fall, i) => fall - _nodes[asked[i]].Y).ToList())];
         }
@@ -308,11 +353,6 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
 
     private static int Furthest(LoadCaseResult result) =>
         Ties.FirstLargest(Enumerable.Range(1, result.Moves.Length - 2), i => -result.Moves[i].Y);
-
-    private double Room(LoadCaseResult result, ImmutableArray<GroundPoint> ground) => Places(ground).Min(x => Room(result, ground, x));
-
-    private static double Room(LoadCaseResult result, ImmutableArray<GroundPoint> ground, double x) =>
-        result.Shape!.HeightAt(x) - Clearance.Height(ground, x);
 
     private static double Steepest(RopeShape rope)
     {

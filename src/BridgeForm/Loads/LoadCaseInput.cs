@@ -38,8 +38,8 @@ public sealed record LoadCaseInput
     /// <summary>How high everything stands over the ropes; null to leave heights out: then no weight leans with its frame.</summary>
     public StandingWeights? Standing { get; init; }
 
-    /// <summary>Ground and water under the bridge; null where there is nothing to stay clear of.</summary>
-    public SiteParameters? Site { get; init; }
+    /// <summary>The bridge's lowest parts, with ground and water under them; null where there is nothing to stay clear of.</summary>
+    internal Underside? Underside { get; init; }
 
     /// <summary>What the load cases of a whole bridge are made from.</summary>
     /// <param name="layout">Where everything stands.</param>
@@ -64,7 +64,7 @@ public sealed record LoadCaseInput
         ReferenceTemperature = parameters.Site.ReferenceTemperature,
         Temperatures = parameters.Site.Temperatures,
         Backstays = Backstays.Of(parameters.Site),
-        Site = parameters.Site,
+        Underside = Underside.Of(parameters) is { IsAsked: true } asked ? asked : null,
     };
 
     /// <summary>Coldest temperature of all, °C.</summary>

@@ -121,6 +121,17 @@ internal sealed class LoadPatterns(LoadCaseInput input)
         return loading with { Stretches = stretches };
     }
 
+    /// <summary>The same load on a bridge of other wood: dry where it was wet, else wet; null where heights are left out.</summary>
+    public Loading? OtherWood(Loading of) => (input.Standing, IsDry(of)) switch
+    {
+        ({ } standing, true) => of with { Hung = standing.Heavy, HungMoments = standing.HeavyMoments },
+        ({ } standing, false) => of with { Hung = standing.Light, HungMoments = standing.LightMoments },
+        _ => null,
+    };
+
+    /// <summary>The wood of a load is dry.</summary>
+    public bool IsDry(Loading of) => input.Standing is { } standing && of.Hung == standing.Light;
+
     /// <summary>Resultant of a load on the whole width, towards the heavier rope, metres.</summary>
     public double Eccentric => (input.Loads.Eccentricity - 0.5) * input.RopeSpacing;
 

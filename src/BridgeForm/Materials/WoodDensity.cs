@@ -18,8 +18,8 @@ public static class WoodDensity
         / (Quantities.Units.MetresPerFoot * Quantities.Units.MetresPerFoot * Quantities.Units.MetresPerFoot);
     private const double WaterPcf = 62.4;
 
-    // Freshly treated, still full of water: 55 lb/ft³, from memory.
-    private const double FreshlyTreated = 55 * KilogramsPerCubicMetrePerPcf;
+    /// <summary>Freshly treated, still full of water: 55 lb/ft³, from memory; kg/m³.</summary>
+    internal const double FreshlyTreated = 55 * KilogramsPerCubicMetrePerPcf;
 
     /// <summary>
     /// Density in kg/m³ at a moisture in per cent: 62.4 · [G / (1 + 0.009·G·M)] · (1 + M/100) lb/ft³ (NDS Supplement).

@@ -106,6 +106,8 @@ internal static class RopeSection
         RopeTypeSection.Check(f);
         RopeTypeSection.CheckArea(f);
         RopeTypeSection.CheckMass(f);
+        RopeTypeSection.CheckLightness(f);
+        RopeTypeSection.CheckModulus(f);
         if (f.Values.NumberOrNull("ropes.stretch.0") > f.Values.NumberOrNull("ropes.stretch.1"))
         {
             f.Stop(FaultCode.StretchReversed, "ropes.stretch.1", "stretch: the range runs from low to high; swap its two shares");

@@ -54,6 +54,11 @@ internal static class RopeTypeSection
     /// </summary>
     private const double FullestCircle = 0.9;
 
+    private const double LightestShare = 0.9;
+
+    /// <summary>Young's modulus of steel, pascals (common practice, no source).</summary>
+    private const double SolidSteel = 210e9;
+
     /// <summary>A rope of the user's own has no more wire than its diameter holds.</summary>
     public static void CheckArea(CheckedFile f)
     {
@@ -84,6 +89,38 @@ internal static class RopeTypeSection
         var times = NumberText.By("0.0#", rope.MassPerLength / bar);
         f.Stop(FaultCode.RopeTooHeavy, Mass, $"mass_per_length: '{f.Written(Mass)}' is {times} times the weight of a solid bar of steel "
             + $"of diameter '{f.Written(Diameter)}'; no rope is heavier than that: look at both and their units");
+    }
+
+    /// <summary>
+    /// A rope of the user's own weighs what the steel of its metallic area does, and more: wires lie at an angle, and carry
+    /// lubricant. A tenth less is left for areas that are rounded up (own figure).
+    /// </summary>
+    public static void CheckLightness(CheckedFile f)
+    {
+        const string Mass = "ropes.type.mass_per_length", Area = "ropes.type.metallic_area";
+        var rope = f.Parameters.Ropes.Rope;
+        var steel = SteelRope.SteelDensity * rope.MetallicArea;
+        if (!f.Values.Given(Mass) || !f.Good(Mass, Area) || rope.MassPerLength >= LightestShare * steel * (1 - Tolerances.RoundOff))
+        {
+            return;
+        }
+
+        var share = NumberText.By("0.0#", rope.MassPerLength / steel);
+        f.Stop(FaultCode.RopeTooLight, Mass, $"mass_per_length: '{f.Written(Mass)}' is {share} times the weight of steel of "
+            + $"metallic_area '{f.Written(Area)}'; a rope of steel weighs at least 0.9 of it: look at both and their units");
+    }
+
+    /// <summary>A rope of the user's own is not stiffer than a solid bar of steel.</summary>
+    public static void CheckModulus(CheckedFile f)
+    {
+        const string Modulus = "ropes.type.modulus";
+        if (!f.Values.Given(Modulus) || !f.Good(Modulus) || f.Parameters.Ropes.Rope.Modulus <= SolidSteel * (1 + Tolerances.RoundOff))
+        {
+            return;
+        }
+
+        f.Stop(FaultCode.RopeTooStiff, Modulus, $"modulus: '{f.Written(Modulus)}' is above the 210 GPa (30458 ksi) of solid steel; a "
+            + "rope's own is lower, for its wires lie at an angle: look at it and its unit");
     }
 
     /// <summary>A rope of the user's own is not stronger than its wires can be.</summary>

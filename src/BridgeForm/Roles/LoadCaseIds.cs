@@ -77,6 +77,9 @@ public static class LoadCaseIds
     /// <summary>Live load where some frame falls furthest.</summary>
     public const string MostFall = "most-fall";
 
+    /// <summary>The same with the wood dry; only where the frame falls further then.</summary>
+    public const string MostFallDry = "most-fall-dry";
+
     /// <summary>Live load where it brings the bridge nearest to the ground.</summary>
     public const string LeastGround = "least-over-ground";
 
@@ -117,7 +120,7 @@ public static class LoadCaseIds
         Dead, LiveFull, LiveHalfA, LiveHalfB, LiveSide, PointMid, PointQuarter, PointEdgeMid,
         ErectHalf, Snow, LiveSnow, Cold, Hot, LiveFullCold,
         SnowCold, LiveSnowCold, LiveFullHot, LiveQuarter1, LiveQuarter2, LiveQuarter3, LiveQuarter4, LiveCross,
-        MostTension, MostFall, LeastGround, LeastWater, MostTilt, MostSlope, LeastRoll,
+        MostTension, MostFall, MostFallDry, LeastGround, LeastWater, MostTilt, MostSlope, LeastRoll,
     ];
 
     private static bool IsNumbered(string id, string start)

@@ -58,10 +58,14 @@ internal static class FaultFiles
         [FaultCode.ClipsHoldLess] = Head + "ropes: { termination: { kind: clips, efficiency: 85 % } }\n",
         [FaultCode.RopeTooStrong] = Head + "ropes: { type: { diameter: 19 mm, mass_per_length: 1.55 kg/m, breaking_strength: 395 kN, "
             + "metallic_area: 175 mm2, modulus: 100 GPa } }\n",
-        [FaultCode.RopeTooFull] = Head + "ropes: { type: { diameter: 1/2 in, mass_per_length: 0.46 lb/ft, breaking_strength: 26600 lbf, "
+        [FaultCode.RopeTooFull] = Head + "ropes: { type: { diameter: 1/2 in, mass_per_length: 0.62 lb/ft, breaking_strength: 26600 lbf, "
             + "metallic_area: 0.18 in2, modulus: 13500 ksi } }\n",
         [FaultCode.RopeTooHeavy] = Head + "ropes: { type: { diameter: 3/4 in, mass_per_length: 1.52 lb/ft, breaking_strength: 52000 lbf, "
             + "metallic_area: 0.27 in2, modulus: 13500 ksi } }\n",
+        [FaultCode.RopeTooLight] = Head + "ropes: { type: { diameter: 3/4 in, mass_per_length: 0.82 lb/ft, breaking_strength: 52000 lbf, "
+            + "metallic_area: 0.27 in2, modulus: 13500 ksi } }\n",
+        [FaultCode.RopeTooStiff] = Head + "ropes: { type: { diameter: 3/4 in, mass_per_length: 1.04 lb/ft, breaking_strength: 52000 lbf, "
+            + "metallic_area: 0.27 in2, modulus: 30500 ksi } }\n",
         [FaultCode.TemperaturesOneSided] = "name: a\nsite: { span: 30 ft, temperatures: [70 F, 100 F] }\n",
         [FaultCode.LimitLooser] = Head + "use: public\nlimits: { cross_slope: 6 deg }\n",
         [FaultCode.ChannelCutsThrough] = Head + "frames: { channel: { depth: 11 in } }\n",

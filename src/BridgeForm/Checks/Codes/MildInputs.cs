@@ -26,10 +26,13 @@ internal static class MildInputs
     private const double LeastStretch = 0.0025;
     private const double MostHardware = 20 * Units.KilogramsPerPound;
 
+    // 200 lb every 2-1/2 ft, newtons a metre (own figure).
+    private const double PeopleInARow = 80 * Units.PoundForce / Units.MetresPerFoot;
+
     private const string Source =
         "patch of 2-1/2 ft by 2-1/2 ft: ASCE 7 4.4; least wind 16 psf at strength level: ASCE 7-16 27.1.5, open buildings; stretch of "
             + "steel-cored wire rope 0.25 % at a safety factor of 5: docs/sources.md; density at 28 % moisture: NDS Supplement; edge, "
-            + "temperatures and values of wood: own figures";
+            + "temperatures, people in a row, ropes and values of wood: own figures";
 
     /// <summary>What it compares.</summary>
     public static DeclaredCheck Declared { get; } = new(
@@ -39,10 +42,13 @@ internal static class MildInputs
             + "the guard, or its patch larger than 30 in (760 mm); an area load of your own above loads.live, with which all patterns are "
             + "made; wind across below 9.6 psf (0.46 kPa); temperatures less than 60 °F (33 °C) apart, or "
             + "either end of them less than 20 °F (11 °C) from that of marking; ropes that stretch by less than 0.25 % for "
-            + "good at the most; dry wood heavier than its species is when wet; hardware "
-            + "of more than 20 lb (9 kg) a frame, which steadies it; an efficiency of the ropes' ends "
-            + "without its source; values of your own for wood more than half as high again as the highest of any built-in table of the "
-            + "species, or where there is none of any. Every check that reads such a value is only as sure as the value.",
+            + "good at the most; a live load that over the clear width is less than people in a row bring, 80 plf (1.17 kN/m); hardware "
+            + "of more than 20 lb (9 kg) a frame, which steadies it; an efficiency of the ropes' ends without its source; a rope of your "
+            + "own that for its diameter is more than 15 % stronger than any of the built-in table, or more than 15 % stiffer than those "
+            + "that wires fill alike; wood lighter than its species is without any water, or heavier than it is when wet (freshly treated "
+            + "where it is treated); values of your own for wood more than 15 % above the built-in ones of the same species, grade and "
+            + "size, or where there are none more than half as high again as the highest of the species, or of any; values said to hold "
+            + "for wet service. Every check that reads such a value is only as sure as the value.",
         Source,
         [CheckStatus.Pass, CheckStatus.Warn]);
 
@@ -116,67 +122,21 @@ internal static class MildInputs
             yield return $"ropes.termination.efficiency {CheckWords.Share(efficiency)} without a source";
         }
 
-        foreach (var wood in StrongWood.Find(of.Values, words).Concat(HeavyWood.Find(of)))
+        var width = DeckWidth.BetweenPosts(of);
+        var inRow = loads.Live * width;
+        if (inRow < PeopleInARow * (1 - Tolerances.SameLimit))
         {
-            yield return wood;
+            yield return $"loads.live {words.Pressure(loads.Live)} on {words.Length(width)} is {words.PerFoot(inRow)}: "
+                + $"people in a row, 200 lb every 2-1/2 ft, bring {words.PerFoot(PeopleInARow)}";
+        }
+
+        foreach (var own in StrongRope.Find(ropes.Rope, words)
+            .Concat(StrongWood.Find(of.Values, words)).Concat(OddWood.Find(of)))
+        {
+            yield return own;
         }
     }
 
     private static string Range(UnitSystem units, double kelvin) =>
         units == UnitSystem.Metric ? $"{CheckWords.Plain(kelvin)} °C" : $"{CheckWords.Plain(kelvin * 1.8)} °F";
-}
-
-/// <summary>Design values of the user's own that no lumber of the built-in tables comes near.</summary>
-internal static class StrongWood
-{
-    // Hardwoods and machine-graded lumber lie above the tables' softwoods, but not by more.
-    private const double Usual = 1.5;
-
-    private static readonly ImmutableArray<(string Key, Func<DesignValue, double> Of)> s_strengths =
-    [
-        ("bending", v => v.Bending),
-        ("tension", v => v.Tension),
-        ("shear", v => v.Shear),
-        ("compression_across", v => v.CompressionAcross),
-        ("compression", v => v.Compression),
-        ("modulus", v => v.Modulus),
-        ("modulus_min", v => v.ModulusMin ?? 0),
-    ];
-
-    /// <summary>Each row with what is high in it.</summary>
-    public static IEnumerable<string> Find(ImmutableArray<DesignValue> own, CheckWords words) =>
-        from row in own
-        let high = High(row, words).ToList()
-        where high.Count > 0
-        select $"values for {row.Species} {row.Grade}, {row.Size}: {string.Join(", ", high)}; see their source again";
-
-    private static IEnumerable<string> High(DesignValue row, CheckWords words) =>
-        from strength in s_strengths
-        let most = Tables(row.Species).Max(strength.Of)
-        where strength.Of(row) > Usual * most * (1 + Tolerances.SameLimit)
-        select $"{strength.Key} {words.Stress(strength.Of(row))}, highest of the built-in tables {words.Stress(most)}";
-
-    private static IEnumerable<DesignValue> Tables(string species) =>
-        DesignValues.All.Where(v => string.Equals(v.Species, species, StringComparison.Ordinal)) is var own && own.Any()
-            ? own
-            : DesignValues.All;
-}
-
-/// <summary>Wood of the user's own density that is heavier dry than it can be: its weight steadies the bridge.</summary>
-internal static class HeavyWood
-{
-    /// <summary>Each stock.</summary>
-    public static IEnumerable<string> Find(BridgeParameters of) =>
-        from stock in of.Stock
-        let species = of.Species.FirstOrDefault(s => string.Equals(s.Key, stock.Species, StringComparison.Ordinal))
-            ?? SpeciesTable.Find(stock.Species)
-        where species is not null
-        let wet = WoodDensity.At(species.SpecificGravity, WoodDensity.WetMoisture)
-        where stock.Density.Low > wet * (1 + Tolerances.SameLimit)
-        select $"stock.{stock.Name}.density.low {Text(of.Units, stock.Density.Low)}: {stock.Species} at 28 % moisture weighs "
-            + $"{Text(of.Units, wet)}; wood that is lighter than said steadies the bridge less";
-
-    private static string Text(UnitSystem units, double density) => units == UnitSystem.Metric
-        ? NumberText.By("0", density) + " kg/m3"
-        : NumberText.By("0.#", density / Units.KilogramsPerPound * Math.Pow(Units.MetresPerFoot, 3)) + " lb/ft3";
 }

@@ -11,10 +11,11 @@ internal static class GroundClearance
     public static DeclaredCheck Declared { get; } = new(
         "ground-clearance",
         "Room over the ground",
-        "Least room over site.ground under ropes and interior bases, all the way from one end base's inner face to the other's, in all "
-            + "load cases as marked, hot and with live load where it brings the bridge nearest to the ground among them, and with the rope "
-            + "stretched for good in those that can hang lowest; end bases stand on their landings, and the ground may rise to "
-            + "these. Only where site.ground is given; a look where it does not reach under all of that.",
+        "Least room over site.ground under both ropes, all the way from one end base's inner face to the other's, and under the ends of "
+            + "interior bases, which tilt: lower than the lower rope by overhang × sin θ. In all load cases as marked, hot and with live "
+            + "load where it brings the bridge nearest to the ground among them, and with the rope stretched for good in those that can "
+            + "hang lowest or tilt most; end bases stand on their landings, and the ground may rise to these. Only where site.ground is "
+            + "given; a look where it does not reach under all of that.",
         "geometry; how much is enough is for the site",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
@@ -55,9 +56,9 @@ internal static class WaterClearance
     public static DeclaredCheck Declared { get; } = new(
         "water-clearance",
         "Room over the highest water",
-        "Least room over site.water in all load cases as marked, and with the rope stretched for good in those that can hang lowest, "
-            + "against site.freeboard; for an "
-            + "engineer where no freeboard is given. Only where site.water is given.",
+        "Least room over site.water under both ropes and the ends of interior bases, which tilt: lower than the lower rope by overhang × "
+            + "sin θ. In all load cases as marked, and with the rope stretched for good in those that can hang lowest or tilt most, "
+            + "against site.freeboard; for an engineer where no freeboard is given. Only where site.water is given.",
         "geometry; freeboard is for the site and its code",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
@@ -100,13 +101,17 @@ internal static class LeastRoom
     public static (double Room, string Where)? Find(
         CheckContext context, Func<LoadCaseResult, double?> ofCase, Func<StretchEnd, RoomInCase?> ofStretch)
     {
-        var marked = RoomInCase.Least(context.Cases, ofCase);
+        var (marked, grown) = (RoomInCase.Least(context.Cases, ofCase), RoomInCase.Least(context.Ropework.Grown, ofCase));
         (double Room, string Where)[] rooms =
         [
             .. marked is { } m ? [(m.Room, $"case {m.Case}")] : Array.Empty<(double, string)>(),
             .. context.Ropework.Stretch.Where(s => ofStretch(s) is not null).Select(s => (
                 ofStretch(s)!.Room, $"case {ofStretch(s)!.Case} after {CheckWords.Share(s.Share)} of stretch, nothing taken up")),
+            .. grown is { } g ? [(g.Room, Grown(context, g.Case))] : Array.Empty<(double, string)>(),
         ];
         return rooms.Length == 0 ? null : Ties.FirstLeast(rooms, r => r.Room);
     }
+
+    private static string Grown(CheckContext context, string id) =>
+        $"case {id}, hottest, after {CheckWords.Share(StretchRange.Most(context.Parameters.Ropes))} of stretch, nothing taken up";
 }

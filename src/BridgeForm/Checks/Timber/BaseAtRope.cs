@@ -62,9 +62,8 @@ internal static class KeeperUplift
     public static DeclaredCheck DeclaredGuard { get; } = new(
         "keeper-uplift-guard",
         "Keeper: base lifted off a rope by a push on the guard",
-        "Net lift at one channel under the pushes of guard-post, less 0.6 of the dead load of dry wood, the shortest bay between frames "
-            + "that hang on the ropes. What the keeper must hold "
-            + "is for an engineer.",
+        "Net lift at one channel under the pushes of guard-post, less 0.6 of the dead load of dry wood, the lightest interior frame with "
+            + "the lightest bay between frames that hang on the ropes. What the keeper must hold is for an engineer.",
         GuardSource,
         [CheckStatus.Engineer]);
 
@@ -85,9 +84,7 @@ internal static class KeeperUplift
             yield break;
         }
 
-        var layout = context.Layout;
-        var bay = BaseCases.Bay(layout, longest: false);
-        var light = FrameWeights.Weigh(layout, s => s.Density.Low, bay);
+        var light = FrameWeights.Lightest(context);
         yield return Guard(context, BaseCases.Dead(context.Parameters, light.Times(LoadCases.SureDead)), light.Total / 2);
         yield return Wind(context, light.Total / 2);
     }
@@ -101,7 +98,7 @@ internal static class KeeperUplift
             .Select(p => (Push: p, Lift: Largest(BaseCases.Pushed(context.Layout, dead, frame, p.Force).Reactions())))
             .ToList();
         var worst = Ties.FirstLargest(lifts, l => l.Lift);
-        var height = frame.Top + context.Layout.Levels[1].Top;
+        var height = frame.Top + BaseCases.Highest(context.Layout).Top;
         return Outcome.ForEngineer(
             DeclaredGuard,
             worst.Lift,
@@ -123,7 +120,7 @@ internal static class KeeperUplift
 
         var words = context.Words();
         var layout = context.Layout;
-        var bay = BaseCases.Bay(layout, longest: true);
+        var bay = BaseCases.Longest(layout);
         var length = (layout.Poses[bay].Node - layout.Poses[bay - 1].Node).Length;
         var width = DeckWidth.BetweenPosts(context.Parameters);
         var lift = Math.Max(0, (pressure * width * length / 2) - (LoadCases.SureDead * rope));

@@ -33,11 +33,11 @@ internal static class BaseCases
         }
 
         var cases = ImmutableArray.CreateBuilder<BaseCase>();
-        var (parameters, bay) = (layout.Parameters, Bay(layout, longest: true));
+        var (parameters, bay) = (layout.Parameters, Longest(layout));
 
         // Wet wood is heaviest; where people lift one side of the empty bridge dry wood holds less against them.
-        var dead = Dead(parameters, FrameWeights.Weigh(layout, s => s.Density.High, bay));
-        var dry = Dead(parameters, FrameWeights.Weigh(layout, s => s.Density.Low, bay));
+        var dead = Dead(parameters, FrameWeights.Heaviest(context));
+        var dry = Dead(parameters, FrameWeights.Lightest(context));
         var length = (layout.Poses[bay].Node - layout.Poses[bay - 1].Node).Length;
         cases.Add(new("empty", dead, LoadDuration.Dead));
         var pushes = GuardPush.List(context).ToList();
@@ -72,17 +72,13 @@ internal static class BaseCases
         }
     }
 
-    /// <summary>
-    /// The longest bay, or the shortest of those that hang on frames at both ends, whose rails and caps end on no landing.
-    /// </summary>
-    public static int Bay(BridgeLayout layout, bool longest)
-    {
-        // Bays alike differ by round-off: the first of them is meant.
-        var bays = longest || layout.Bays < 3 ? Enumerable.Range(1, layout.Bays) : Enumerable.Range(2, layout.Bays - 2);
-        return longest ? Ties.FirstLargest(bays, Length) : Ties.FirstLeast(bays, Length);
+    /// <summary>The longest bay: the one whose load is most. Bays alike differ by round-off: the first of them is meant.</summary>
+    public static int Longest(BridgeLayout layout) => Ties.FirstLargest(
+        Enumerable.Range(1, layout.Bays), i => (layout.Poses[i].Node - layout.Poses[i - 1].Node).Length);
 
-        double Length(int i) => (layout.Poses[i].Node - layout.Poses[i - 1].Node).Length;
-    }
+    /// <summary>Bays that hang on frames at both ends; of a bridge that has none, all.</summary>
+    public static IEnumerable<int> Hanging(BridgeLayout layout) =>
+        layout.Bays < 3 ? Enumerable.Range(1, layout.Bays) : Enumerable.Range(2, layout.Bays - 2);
 
     /// <summary>The frame's own weights.</summary>
     public static BaseBeam Dead(BridgeParameters parameters, FrameWeights weights)
@@ -104,9 +100,13 @@ internal static class BaseCases
     /// <summary>A level push (outward positive) at the right guard's top; the ropes hold against it, half each.</summary>
     public static BaseBeam Pushed(BridgeLayout layout, BaseBeam beam, GuardFrame frame, double push)
     {
-        var levels = layout.Levels[1];
+        var levels = Highest(layout);
         return Pushed(beam, frame, (levels.Top - levels.Bottom) / 2, (levels.Top + levels.Bottom) / 2, push);
     }
+
+    /// <summary>Levels of the interior base that stands highest over its rope: on an upright frame, where the rope is steepest.</summary>
+    public static BaseLevels Highest(BridgeLayout layout) =>
+        Ties.FirstLargest(Enumerable.Range(1, layout.Bays - 1).Select(i => layout.Levels[i]), l => l.Top);
 
     /// <summary>The same of a base that is held sideways at both its supports.</summary>
     /// <param name="beam">With what stands on it.</param>
@@ -139,7 +139,10 @@ internal static class BaseCases
     }
 }
 
-/// <summary>Weights that one interior frame carries, newtons.</summary>
+/// <summary>
+/// Weights that one interior frame carries, newtons. Frames and bays differ, by where they stand: end bays have rails that run on
+/// over the landing, upright frames on a slope have cuts of their own, and which side that is hangs on which bank is higher.
+/// </summary>
 /// <param name="Deck">Boards or treads and stringers of one bay, and the packer.</param>
 /// <param name="Guard">Rails, cap and post of one side.</param>
 /// <param name="Brace">One brace.</param>
@@ -152,15 +155,39 @@ internal sealed record FrameWeights(double Deck, double Guard, double Brace, dou
     /// <summary>So much of each.</summary>
     public FrameWeights Times(double share) => new(share * Deck, share * Guard, share * Brace, share * Base);
 
+    /// <summary>The heaviest interior frame with the whole of the heaviest bay, wood wet.</summary>
+    public static FrameWeights Heaviest(CheckContext context)
+    {
+        var (layout, masses) = (context.Layout, context.Masses);
+        return Weigh(
+            layout,
+            s => s.Density.High,
+            Ties.FirstLargest(Enumerable.Range(1, layout.Bays - 1), i => masses.Frames[i] + masses.Packers[i]),
+            Ties.FirstLargest(Enumerable.Range(1, layout.Bays), bay => masses.Bays[bay - 1]));
+    }
+
     /// <summary>
-    /// Of frame 1 with the whole of the longest bay; of the shortest for the light side.
+    /// The lightest interior frame with the whole of the lightest bay, wood dry: of those that hang on frames at both ends, where
+    /// there are any, since rails and caps of the others run on over a landing.
     /// </summary>
+    public static FrameWeights Lightest(CheckContext context)
+    {
+        var (layout, masses) = (context.Layout, context.Masses);
+        return Weigh(
+            layout,
+            s => s.Density.Low,
+            Ties.FirstLeast(Enumerable.Range(1, layout.Bays - 1), i => masses.Frames[i] + masses.Packers[i]),
+            Ties.FirstLeast(BaseCases.Hanging(layout), bay => masses.Bays[bay - 1]));
+    }
+
+    /// <summary>Of one frame with the whole of one bay.</summary>
     /// <param name="layout">Where everything lies.</param>
     /// <param name="density">Density of a stock, kg/m³.</param>
+    /// <param name="frame">The frame.</param>
     /// <param name="bay">The bay whose parts hang on the frame, half from either side.</param>
-    public static FrameWeights Weigh(BridgeLayout layout, Func<StockParameters, double> density, int bay)
+    public static FrameWeights Weigh(BridgeLayout layout, Func<StockParameters, double> density, int frame, int bay)
     {
-        var members = Members.Frame(layout, 1).Members.AddRange(Members.Bay(layout, bay).Members);
+        var members = Members.Frame(layout, frame).Members.AddRange(Members.Bay(layout, bay).Members);
         var asked = layout.Parameters.Frames.Holes;
         double Weight(WeightShare share) => members
             .Where(m => RoleTable.Of(m.Role).Share == share)

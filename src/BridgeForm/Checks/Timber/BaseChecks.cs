@@ -11,13 +11,13 @@ internal static class BaseBending
     public static DeclaredCheck Declared { get; } = new(
         "base-bending",
         "Bending of a base beside its channels",
-        "fb = M / S of the full section, and at each hole of what it leaves, the base of the longest interior bay as a beam on two ropes, "
-            + "loaded by the deck (dead, live, snow where given and three quarters of both together, half of each, the point load whole in "
-            + "the middle and whole at loads.point.edge from the posts' inner face; a deck of treads where its stringers stand), posts and "
-            + "braces (their weight, a push on one guard either way), wood wet (for a push on the empty deck dry too), leaning as far as "
-            + "any frame does under people, snow or the point load, against Fb'. Holes (keeper's and your own) take their full diameter "
-            + "out of the section as deep as they go; those nearer than four diameters along the grain count together; S is that of the "
-            + "edge further from the middle of what is left.",
+        "fb = M / S of the full section, and at each hole of what it leaves, the heaviest interior base as a beam on two ropes with the "
+            + "heaviest bay and what lies on the longest, loaded by the deck (dead, live, snow where given and three quarters of both "
+            + "together, half of each, the point load whole in the middle and whole at loads.point.edge from the posts' inner face; a deck "
+            + "of treads where its stringers stand), posts and braces (their weight, a push on one guard either way), wood wet (for a push "
+            + "on the empty deck the lightest frame and bay, dry, too), leaning as far as any frame does under people, snow or the point "
+            + "load, against Fb'. Holes (keeper's and your own) take their full diameter out of the section as deep as they go; those "
+            + "nearer than four diameters along the grain count together; S is that of the edge further from the middle of what is left.",
         $"{Standard}; {Holes}",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 

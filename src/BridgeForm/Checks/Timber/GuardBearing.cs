@@ -29,7 +29,7 @@ internal static class GuardBearing
         var frames = context.Parameters.Frames;
         var (post, brace, made) = (frames.Post, frames.Brace, frames.Base);
         var frame = GuardFrame.Build(context.Parameters);
-        var weights = FrameWeights.Weigh(context.Layout, s => s.Density.High, BaseCases.Bay(context.Layout, longest: true));
+        var weights = FrameWeights.Heaviest(context);
         var turn = post.Lean + brace.Lean;
         var onBase = BearingSide.Across("base", made.Stock, made.Section);
 

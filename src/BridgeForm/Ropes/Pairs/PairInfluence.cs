@@ -41,11 +41,13 @@ internal sealed class PairInfluence
             : null;
     }
 
-    /// <summary>Fall of the left rope at a frame, metres per newton.</summary>
-    public InfluenceLine OfFall(int frame)
+    /// <summary>Fall of the left rope at a frame, metres per newton; or of what stands out from the frame beyond it.</summary>
+    /// <param name="frame">1 ….</param>
+    /// <param name="beyond">So far, metres.</param>
+    public InfluenceLine OfFall(int frame, double beyond = 0)
     {
         var read = new double[_factor.Size];
-        read[Drop(frame)] = 1;
+        (read[Drop(frame)], read[Drop(frame) + 2]) = (1 + (beyond / _spacing), -beyond / _spacing);
         return Line(read);
     }
 

@@ -151,7 +151,7 @@ public sealed class EnvelopeTests
         // Half-way between the two, without the stretch of the rope.
         var rock = -90 + ((usual + least) / 2 / 0.0254);
         var touched = Contexts.Of(text.Replace("Y in", FormattableString.Invariant($"{rock:0.####} in"), StringComparison.Ordinal));
-        touched = touched with { Ropework = touched.Ropework with { Stretch = [] } };
+        touched = touched with { Ropework = touched.Ropework with { Stretch = [], Grown = [] } };
         var check = Contexts.Check(touched, "ground-clearance");
         Assert.Equal(CheckStatus.Fail, check.Status);
         Assert.Equal((least - usual) / 2, check.Demand, 2e-3);

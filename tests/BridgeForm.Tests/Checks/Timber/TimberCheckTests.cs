@@ -144,12 +144,12 @@ public sealed class TimberCheckTests
         var check = Contexts.Check(context, "keeper-uplift-guard");
         var layout = context.Layout;
         var height = GuardFrame.Build(context.Parameters).Top + layout.Levels[1].Top;
-        var light = FrameWeights.Weigh(layout, s => s.Density.Low, BaseCases.Bay(layout, longest: false)).Total;
+        var light = FrameWeights.Lightest(context).Total;
         Assert.Equal((GuardPush.Point * height / (46 * 0.0254)) - (0.6 * light / 2), check.Demand, 1e-6);
         Assert.Equal(CheckStatus.Engineer, check.Status);
 
         // Frames between ordinary bays are lighter than those beside the end bays, whose rails run on over the landing.
-        Assert.True(light < FrameWeights.Weigh(layout, s => s.Density.Low, 1).Total * 0.99);
+        Assert.True(light < FrameWeights.Weigh(layout, s => s.Density.Low, 1, 1).Total * 0.99);
     }
 
     [Fact]
@@ -167,7 +167,7 @@ public sealed class TimberCheckTests
         var layout = context.Layout;
         var width = DeckWidth.BetweenPosts(context.Parameters);
         var length = Enumerable.Range(1, layout.Bays).Max(i => (layout.Poses[i].Node - layout.Poses[i - 1].Node).Length);
-        var dead = FrameWeights.Weigh(layout, s => s.Density.Low, BaseCases.Bay(layout, longest: false)).Total;
+        var dead = FrameWeights.Lightest(context).Total;
         var pressure = 30 * BridgeForm.Quantities.Units.PoundForce / (0.3048 * 0.3048);
         Assert.Equal((pressure * width * length / 2) - (0.6 * dead / 2), Contexts.Check(context, "keeper-uplift-wind").Demand, 1e-6);
     }
@@ -178,14 +178,14 @@ public sealed class TimberCheckTests
     {
         var drilled = Contexts.Of(Thin + "\nholes: { post: [{ face: wide, from_end: 20 in, diameter: 1-1/2 in }] }\n");
         var plain = Contexts.Of(Thin);
-        double Weight(CheckContext c) => FrameWeights.Weigh(c.Layout, s => s.Density.InService, 3).Total;
+        double Weight(CheckContext c) => FrameWeights.Weigh(c.Layout, s => s.Density.InService, 1, 3).Total;
         var density = plain.Parameters.StockNamed("treated").Density.InService;
         var gone = 2 * Math.PI / 4 * 1.5 * 1.5 * 1.5 * Math.Pow(0.0254, 3) * density * 9.80665;
         Assert.Equal(gone, Weight(plain) - Weight(drilled), 0.02 * gone);
-        var bay = BaseCases.Bay(drilled.Layout, longest: true);
+        var bay = BaseCases.Longest(drilled.Layout);
         Assert.Equal(
             (drilled.Masses.Frames[1] + drilled.Masses.Packers[1] + drilled.Masses.Bays[bay - 1]) * 9.80665,
-            FrameWeights.Weigh(drilled.Layout, s => s.Density.InService, bay).Total,
+            FrameWeights.Weigh(drilled.Layout, s => s.Density.InService, 1, bay).Total,
             1e-6);
     }
 
@@ -194,8 +194,8 @@ public sealed class TimberCheckTests
     public void Weights_agree_with_the_bridges_masses()
     {
         var context = Contexts.Of(Thin);
-        var bay = BaseCases.Bay(context.Layout, longest: true);
-        var weights = FrameWeights.Weigh(context.Layout, s => s.Density.InService, bay);
+        var bay = BaseCases.Longest(context.Layout);
+        var weights = FrameWeights.Weigh(context.Layout, s => s.Density.InService, 1, bay);
         var masses = context.Masses;
         Assert.Equal((masses.Frames[1] + masses.Packers[1] + masses.Bays[bay - 1]) * 9.80665, weights.Total, 1e-6);
     }

@@ -52,6 +52,8 @@ internal enum FaultCode
     RopeTooStrong,
     RopeTooFull,
     RopeTooHeavy,
+    RopeTooLight,
+    RopeTooStiff,
     TemperaturesOneSided,
     LimitLooser,
     ChannelCutsThrough,

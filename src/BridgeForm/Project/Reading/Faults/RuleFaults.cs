@@ -67,6 +67,16 @@ internal static class RuleFaults
                 "A rope of your own that is heavier than a solid bar of steel as thick as it.",
                 "Look at mass_per_length, diameter and their units."),
             new(
+                FaultCode.RopeTooLight,
+                "rope-too-light",
+                "A rope of your own that is lighter than the steel of its metallic area.",
+                "Look at mass_per_length, metallic_area and their units."),
+            new(
+                FaultCode.RopeTooStiff,
+                "rope-too-stiff",
+                "A modulus of a rope of your own above that of solid steel.",
+                "Take the modulus of the rope, not of its steel, and look at its unit."),
+            new(
                 FaultCode.TemperaturesOneSided,
                 "temperatures-one-sided",
                 "Temperatures of the site that are all hotter or all colder than the reference temperature.",

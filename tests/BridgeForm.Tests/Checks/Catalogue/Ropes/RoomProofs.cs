@@ -32,12 +32,13 @@ internal static class RoomProofs
         new Proof(new TwoBays { Site = ", ground: [[20 ft, -40 in], [30 ft, -40 in]]" }.Check("ground-clearance"), 0)
             .Saying("nothing was looked at");
 
-    // One 1-1/2 in deep with a liner of 1/4 in: base 1.5 − 0.375 − 0.25 = 0.875 in below the axis.
+    // One 1-1/2 in deep with a liner of 1/4 in: base 1.5 − 0.375 − 0.25 = 0.875 in below the axis, on a frame that tilts by θ
+    // × cos θ; its end lies (58 − 46) / 2 = 6 in beyond the lower rope, and lower by 6 in × sin θ.
     [Proves("ground-clearance", CheckStatus.Pass, Side.Within)]
-    public static Proof Lined_base_just_over_the_ground() => Ground(Lined, 0.875, 0.02);
+    public static Proof Lined_base_just_over_the_ground() => Ground(Lined, LinedEnd, 0.02);
 
     [Proves("ground-clearance", CheckStatus.Fail, Side.Beyond)]
-    public static Proof Lined_base_just_in_the_ground() => Ground(Lined, 0.875, -0.02);
+    public static Proof Lined_base_just_in_the_ground() => Ground(Lined, LinedEnd, -0.02);
 
     [Proves("water-clearance", CheckStatus.Pass, Side.Within)]
     [Proves("water-clearance", CheckStatus.Fail, Side.Beyond)]
@@ -51,12 +52,24 @@ internal static class RoomProofs
 
     private static TwoBays Lined => new() { Depth = 1.5, Channel = ", liner: 1/4 in" };
 
-    private static double Lowest(TwoBays bridge)
+    private const double Growth = 1.005 * (1 + (TwoLinks.Expansion * 40));
+
+    private static double LinedEnd
     {
-        var dead = TwoLinks.DeadLoad(bridge);
-        const double Growth = 1.005 * (1 + (TwoLinks.Expansion * 40));
-        return s_rope.Drop(TwoLinks.Heavier(bridge, 60, 0.6, Growth), s_rope.Length(dead, bridge.Sag), Growth);
+        get
+        {
+            var total = (2 * TwoLinks.DeadLoad(Lined)) + TwoLinks.AreaLoad(Lined, 60, 1);
+            var lower = Lowest(Lined);
+            var upper = Drop(Lined, total - TwoLinks.Heavier(Lined, 60, 0.6, Growth));
+            var tilt = Math.Atan((lower - upper) / Lined.Spacing);
+            return (0.875 * Math.Cos(tilt)) + (6 * Math.Sin(tilt));
+        }
     }
+
+    private static double Lowest(TwoBays bridge) => Drop(bridge, TwoLinks.Heavier(bridge, 60, 0.6, Growth));
+
+    private static double Drop(TwoBays bridge, double load) =>
+        s_rope.Drop(load, s_rope.Length(TwoLinks.DeadLoad(bridge), bridge.Sag), Growth);
 
     private static Proof Ground(TwoBays bridge, double below, double room)
     {
@@ -70,7 +83,7 @@ internal static class RoomProofs
     private static Proof Water(double room, string more, double? freeboard)
     {
         var bridge = Lined;
-        var site = FormattableString.Invariant($", water: {-(Lowest(bridge) + 0.875 + room):0.##########} in{more}");
+        var site = FormattableString.Invariant($", water: {-(Lowest(bridge) + LinedEnd + room):0.##########} in{more}");
         return new Proof((bridge with { Site = site }).Check("water-clearance"), room * TwoBays.Inch, freeboard * TwoBays.Inch)
         {
             Error = freeboard is null ? 0.01 : 5e-5,
