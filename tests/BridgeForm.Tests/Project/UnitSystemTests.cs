@@ -27,7 +27,7 @@ public sealed class UnitSystemTests
           channel: { width: 22.225 mm, depth: 15.875 mm, end_depth: 19.05 mm, liner: 0 mm }
           post: { section: 2x4, length: 1016 mm, lean: 8 deg, foot: 450.85 mm }
           brace: { section: 2x4, lean: 12 deg, foot: 698.5 mm }
-          keeper: { hole: 6.35 mm, depth: 50.8 mm }
+          keeper: { hole: 6.35 mm, spread: 63.5 mm, depth: 50.8 mm }
           hardware: 3 lb
         deck: { board: { section: 2x6 }, count: auto, gap: 6.35 mm, side_gap: 12.7 mm, butt_gap: 3.175 mm }
         guard: { rails: { section: 1x4, count: 6 }, cap: { section: 2x6 } }
