@@ -19,7 +19,7 @@ public sealed class VerdictTextTests : IDisposable
         var file = _run.Write("narrow.yaml", s_narrow);
         var (code, said, error) = CommandRun.Run("make", file, "--only", "report");
         Assert.Equal(0, code);
-        Assert.Matches(@"\nVERDICT: \d+ do not hold, \d+ to look at again, \d+ for an engineer, \d+ hold\.\n$", Plain(said));
+        Assert.Matches(@"\nVERDICT: \d+ do not hold, \d+ to look at again, \d+ for an engineer, \d+ hold\.\nNOT LOOKED AT: ", Plain(said));
         string[] dangers = ["NOT UPRIGHT: it rolls over in ", "PUSHED ON A GUARD: ", "IT MUST NOT BE BUILT SO: "];
         foreach (var danger in dangers)
         {
@@ -44,20 +44,20 @@ public sealed class VerdictTextTests : IDisposable
 
     // A bridge that passes turns over in some wind all the same: said, but no danger to those who asked for quiet.
     [Fact]
-    public void Of_a_bridge_that_passes_make_tells_the_wind_and_quiet_make_no_more_than_the_push()
+    public void Of_a_bridge_that_passes_make_tells_the_wind_and_quiet_make_nothing()
     {
         var sample = new Sample("alder-dell");
         Assert.DoesNotContain(sample.Build().Checks, c => c.Status == CheckStatus.Fail);
         var file = _run.Write("sound.yaml", File.ReadAllText(sample.FileOf("project.yaml")));
         var (_, said, error) = CommandRun.Run("make", file, "--only", "report");
-        Assert.All(Lines(error), l => Assert.StartsWith("PUSHED ON A GUARD: ", l, StringComparison.Ordinal));
+        Assert.Equal("", error);
         var last = Lines(said)[Lines(said).FindIndex(l => l.StartsWith("VERDICT: ", StringComparison.Ordinal))..];
         Assert.DoesNotContain("not hold", last[0], StringComparison.Ordinal);
         Assert.StartsWith("WIND ACROSS IT: without side stays it turns over between ", last[1], StringComparison.Ordinal);
         Assert.Equal(
             ["VERDICT", "WIND ACROSS IT", "PUSHED ON A GUARD", "NOT LOOKED AT"],
             last.Where(l => l[0] != ' ').Select(l => l.Split(':')[0]));
-        Assert.Equal((0, "", error), CommandRun.Run("make", file, "--only", "report", "--quiet"));
+        Assert.Equal((0, "", ""), CommandRun.Run("make", file, "--only", "report", "--quiet"));
     }
 
     [Fact]

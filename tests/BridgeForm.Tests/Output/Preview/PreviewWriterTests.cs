@@ -87,7 +87,7 @@ public sealed partial class PreviewWriterTests
         Assert.Contains($"<strong>Not checked:</strong> 2x4 oak no1 ({check.Id}): no table has values", head, StringComparison.Ordinal);
         Assert.Contains("<strong>It must not be built so:</strong> ", head, StringComparison.Ordinal);
         Assert.Equal(
-            ["Not upright", "Wind across it", "Pushed on a guard", "Not checked", "It must not be built so"],
+            ["Not upright", "Wind across it", "Pushed on a guard", "Not looked at", "Not checked", "It must not be built so"],
             View(page).GetProperty("headlines").EnumerateArray().Select(h => h.GetProperty("label").GetString()));
     }
 
