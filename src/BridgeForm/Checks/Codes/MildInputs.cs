@@ -60,8 +60,9 @@ internal static class MildInputs
             Declared.Id, Declared.Title, mild.Count > 0 ? CheckStatus.Warn : CheckStatus.Pass, mild.Count, 0, "count", null, Source,
             mild.Count > 0
                 ? string.Join("; ", mild)
-                : "none of the point load's place and patch, area loads of your own, wind, hardware, temperatures, stretch, ends, density "
-                    + "and values of wood is milder than usual; loads.live and loads.point.force: live-load, point-load");
+                : "none of the point load's place and patch, area loads of your own, people in a row, wind, hardware, temperatures, "
+                    + "stretch, ropes and their ends, density and values of wood is milder than usual; loads.live and "
+                    + "loads.point.force: live-load, point-load");
     }
 
     private static IEnumerable<string> Mild(BridgeParameters of, CheckWords words)

@@ -1,4 +1,7 @@
 using BridgeForm.Checks.Timber;
+using BridgeForm.Frames;
+using BridgeForm.Loads;
+using BridgeForm.Project;
 using BridgeForm.Tests.Checks.Catalogue.Timber;
 using static BridgeForm.Tests.Checks.Catalogue.Timber.BaseStatics;
 using static BridgeForm.Tests.Checks.Catalogue.Timber.LevelDeck;
@@ -219,6 +222,32 @@ public sealed class BaseCasesTests
         var dry = FrameWeights.Lightest(context).Total / 2;
         var lift = Contexts.Check(context, "keeper-uplift-wind").Demand;
         Assert.Equal((100 / 144.0 * HalfWidth * lengths[longest] / Inch * Pound) - (0.6 * dry), lift, 1e-6);
+    }
+
+    // Where the bridge rises the last bay's rails and caps run on further, where it falls the first one's: whichever it is, its weight
+    // loads the base, wood wet, and the lightest holds it down, wood dry. Volume × density × g of every member, frame by frame.
+    [Theory]
+    [InlineData("4 ft", "square")]
+    [InlineData("-4 ft", "square")]
+    [InlineData("3 ft", "plumb")]
+    [InlineData("-3 ft", "plumb")]
+    public void Heaviest_and_lightest_frame_and_bay(string rise, string stance)
+    {
+        var context = Contexts.Of(Bridges.Garden.Replace("spacing: 3 ft", "spacing: 3 ft\n  stance: " + stance, StringComparison.Ordinal)
+            .Replace("span: 30 ft", "span: 30 ft, rise: " + rise, StringComparison.Ordinal));
+        var (layout, last) = (context.Layout, context.Layout.Bays);
+        double Of(MemberGroup group, Func<StockParameters, double> density) => group.Members.Sum(
+            m => MemberVolume.Measure(m.Shape, drilled: false) * density(context.Parameters.StockNamed(m.Stock)) * 9.80665);
+        var hardware = context.Parameters.Frames.HardwareMass * 9.80665;
+        var heavy = Enumerable.Range(1, last - 1).Max(i => Of(Members.Frame(layout, i), s => s.Density.High))
+            + Enumerable.Range(1, last).Max(i => Of(Members.Bay(layout, i), s => s.Density.High)) + hardware;
+        var light = Enumerable.Range(1, last - 1).Min(i => Of(Members.Frame(layout, i), s => s.Density.Low))
+            + Enumerable.Range(2, last - 2).Min(i => Of(Members.Bay(layout, i), s => s.Density.Low)) + hardware;
+        var cases = BaseCases.List(Contexts.Upright(context));
+        var (left, right) = cases.Single(c => c.Name is "empty").Beam.Reactions();
+        Assert.Equal(heavy, left + right, 1e-6);
+        (left, right) = cases.First(c => c.Name.Contains("wood dry", StringComparison.Ordinal)).Beam.Reactions();
+        Assert.Equal(light, left + right, 1e-6);
     }
 
     // Plumb frames on a slope: 26 mm in the middle of an 89 mm base, at its deep mouth 44.5 mm · tan θ more, where the rope is
