@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
-using BridgeForm.Ropes;
 using BridgeForm.Ropes.Pairs;
 
 namespace BridgeForm.Loads;
