@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
 using BridgeForm.Checks;
-using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Project;
 using BridgeForm.Roles;
-using BridgeForm.Ropes;
 using BridgeForm.Tests.Checks;
 using BridgeForm.Tests.Ropes;
 

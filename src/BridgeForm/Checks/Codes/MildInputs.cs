@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using BridgeForm.Checks.Timber;
-using BridgeForm.Materials;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Ropes.Fittings;

@@ -118,7 +118,7 @@ public sealed class MildInputTests
     // any 62.4·0.55 = 34.32; treated and still wet 55 (from memory).
     [Theory]
     [InlineData(34.4, 38.5, 54.9, 0, "")]
-        [InlineData(38.7, 45, 54.9, 1, "stock.treated.density.low 38.7 lb/ft3: southern-pine at 28 %")]
+    [InlineData(38.7, 45, 54.9, 1, "stock.treated.density.low 38.7 lb/ft3: southern-pine at 28 %")]
     [InlineData(34.4, 38.7, 54.9, 1, "stock.treated.density.in_service 38.7 lb/ft3: southern-pine at 28 %")]
     [InlineData(34.4, 38.5, 55.1, 1, "stock.treated.density.high 55.1 lb/ft3: freshly treated,")]
     [InlineData(34.2, 38.5, 54.9, 1, "stock.treated.density 34.2 lb/ft3: southern-pine without any water weighs 34.3 lb/ft3")]
