@@ -78,15 +78,18 @@ internal sealed record Underside(SiteParameters Site, FrameParameters Frames, do
         };
     }
 
-    /// <summary>The interior frame next to where a case comes nearest to the ground, or to the water.</summary>
-    public int Nearest(LoadCaseResult result, bool toWater)
+    /// <summary>
+    /// How near a case comes to the ground, or to the water, from the first interior frame to the last, and the frame next to that
+    /// place. Beside the end bases there is little that a load brings down, and the ground may rise to the landings there.
+    /// </summary>
+    public (int Frame, double Room) Nearest(LoadCaseResult result, bool toWater)
     {
         var (one, other) = (result.Shape!, result.Lighter ?? result.Shape!);
         var ends = LowerEnds(one, other).ToList();
         var frames = Enumerable.Range(1, ends.Count).ToList();
         if (toWater)
         {
-            return Ties.FirstLeast(frames, i => Lowest(one.Nodes[i].Y, other.Nodes[i].Y, ends[i - 1]));
+            return Ties.FirstLeast(frames.Select(i => (i, Lowest(one.Nodes[i].Y, other.Nodes[i].Y, ends[i - 1]))), f => f.Item2);
         }
 
         var rooms = frames.Select(i => (Frame: i, Room: Clearance.OverGround(ends[i - 1].A, ends[i - 1].B, Site.Ground)))
@@ -94,10 +97,10 @@ internal sealed record Underside(SiteParameters Site, FrameParameters Frames, do
             .Concat(Site.Ground
                 .Where(g => g.X > one.Nodes[1].X && g.X < one.Nodes[^2].X)
                 .Select(g => (Frame: NodeLoads.Nearest(one.Nodes, g.X)!.Value, Room: OverGround(g.X))));
-        return Ties.FirstLeast(rooms, r => r.Room ?? double.PositiveInfinity).Frame;
+        return Ties.FirstLeast(rooms.Select(r => (r.Frame, Room: r.Room ?? double.PositiveInfinity)), r => r.Room);
 
         double Lowest(double left, double right, (RopePoint A, RopePoint B) end) =>
-            Math.Min(Math.Min(left, right) - Radius, Math.Min(end.A.Y, end.B.Y));
+            Math.Min(Math.Min(left, right) - Radius, Math.Min(end.A.Y, end.B.Y)) - Site.Water!.Value;
 
         double? OverGround(double x) => x < Site.Ground[0].X || x > Site.Ground[^1].X
             ? null

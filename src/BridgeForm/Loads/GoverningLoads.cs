@@ -93,7 +93,7 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
         if (input.Underside is { Site.Ground.Length: > 1 } banks)
         {
             yield return Sunk([full, empty], all, new(
-                LoadCaseIds.LeastGround, "comes nearest to the ground", banks, c => c.OverGround,
+                LoadCaseIds.LeastGround, "comes nearest to the ground", banks,
                 node => node.X >= banks.Site.Ground[0].X && node.X <= banks.Site.Ground[^1].X
                     ? node.Y - Clearance.Height(banks.Site.Ground, node.X)
                     : double.PositiveInfinity));
@@ -102,13 +102,15 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
         if (input.Underside is { Site.Water: not null } river)
         {
             yield return Sunk([full, empty], all, new(
-                LoadCaseIds.LeastWater, "comes nearest to the water", river, c => c.OverWater, node => node.Y));
+                LoadCaseIds.LeastWater, "comes nearest to the water", river, node => node.Y));
         }
     }
 
     /// <summary>What there is to stay clear of.</summary>
-    private sealed record Below(
-        string Id, string What, Underside Underside, Func<LoadCaseResult, double?> Room, Func<RopePoint, double> Empty);
+    private sealed record Below(string Id, string What, Underside Underside, Func<RopePoint, double> Empty)
+    {
+        public (int Frame, double Room) Nearest(LoadCaseResult result) => Underside.Nearest(result, Id is LoadCaseIds.LeastWater);
+    }
 
     // Where frames tilt, the lower end of a base lies lower than any rope: people on either half of the width bring it down.
     private LoadCaseResult Sunk(PairInfluence?[] starts, List<(int Place, LoadCaseResult Case)> all, Below below)
@@ -117,9 +119,9 @@ internal sealed class GoverningLoads(LoadCaseInput input, LoadPatterns patterns,
         var (place, worst) = Worst([.. all, (Nearest(ends), ends)], Figure);
         return Named(OrOtherWood(worst, Figure), place, below.Id, below.What, Nearest);
 
-        double Figure(LoadCaseResult c) => -(below.Room(c) ?? double.PositiveInfinity);
+        double Figure(LoadCaseResult c) => -below.Nearest(c).Room;
 
-        int Nearest(LoadCaseResult c) => c.Pair is null ? 1 : below.Underside.Nearest(c, below.Id is LoadCaseIds.LeastWater);
+        int Nearest(LoadCaseResult c) => c.Pair is null ? 1 : below.Nearest(c).Frame;
 
         int Place(PairInfluence influence)
         {

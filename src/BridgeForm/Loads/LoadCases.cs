@@ -42,7 +42,7 @@ public static class LoadCases
         var full = Evenly(input, listed.First(l => l.Id is LoadCaseIds.LiveFull));
         var empty = cases.First(c => c.Id is LoadCaseIds.Dead).Pair;
         cases.AddRange(patterns.OnParts().Select(solver.Solve));
-        cases.AddRange(new GoverningLoads(input, patterns, Looked).Find(full, empty));
+        cases.AddRange(new GoverningLoads(input, patterns, solver.Solve).Find(full, empty));
         if (new RollLoads(patterns, input, solver.Solve).Find(full) is { } nearest)
         {
             cases.Add(nearest);
@@ -51,10 +51,6 @@ public static class LoadCases
         cases.AddRange((PointLoads.Of(input, patterns, empty)?.ToSolve(listed) ?? []).Select(solver.Solve));
         cases.AddRange(patterns.Own().Select(solver.Solve));
         return cases.ToImmutable();
-
-        LoadCaseResult Looked(Loading loading) => solver.Solve(loading) is var solved && input.Underside is { } underside
-            ? underside.Look(solved)
-            : solved;
     }
 
     /// <summary>Some of the listed cases and of the user's, for trial designs.</summary>
