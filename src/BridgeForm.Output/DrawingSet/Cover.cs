@@ -151,8 +151,9 @@ internal static class GeneralNotes
             + "copper-treated wood: use a liner that is not metal.";
         yield return "Brush every cut, hole and channel in treated wood with field preservative. Fasteners in treated wood: hot-dip "
             + "galvanised or stainless.";
-        yield return "Angles of cuts are from square, as a saw is set: mitre / bevel. Signs and every piece: cut list. True-scale "
-            + "templates and saw set-ups are in their own files.";
-        yield return "Supports, anchors, saddles and terminations are not designed here; forces on them: load cases.";
+        yield return "Angles of cuts are from square, as a saw is set: mitre / bevel. Signs: cut list. Templates and "
+            + "saw set-ups: files of their own.";
+        yield return "Supports, anchors, saddles and terminations are not designed here; forces on them: load cases. Not looked at: "
+            + $"{Checks.Verdict.NotAskedText(p)}.";
     }
 }

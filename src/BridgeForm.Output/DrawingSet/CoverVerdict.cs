@@ -9,12 +9,16 @@ namespace BridgeForm.Output.DrawingSet;
 /// <summary>What the checks of a bridge come to, on its cover.</summary>
 internal static class CoverVerdict
 {
-    /// <summary>Counts, headlines, the largest tilt to one side and the least roll factor, as labels and values.</summary>
+    /// <summary>
+    /// Counts, headlines but what was not looked at (a general note), the largest tilt to one side and the least roll factor, as labels
+    /// and values.
+    /// </summary>
     public static IEnumerable<(string Label, string Value)> Rows(DrawingContext context)
     {
         var model = context.Model;
         yield return ("Checks", Verdict.CountText(model.Checks));
-        foreach (var headline in Verdict.Headlines(model.Ropework, model.Wind, model.Parameters))
+        var headlines = Verdict.Headlines(model.Ropework, model.Wind, model.Parameters);
+        foreach (var headline in headlines.Where(h => h.Label is not Verdict.NotAsked))
         {
             yield return (headline.Label, headline.Text);
         }

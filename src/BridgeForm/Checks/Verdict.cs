@@ -16,6 +16,9 @@ public sealed record Headline(string Label, string Text, bool IsDanger);
 /// <summary>What all checks of a bridge come to.</summary>
 public static class Verdict
 {
+    /// <summary>Label of what was not looked at.</summary>
+    public const string NotAsked = "Not looked at";
+
     /// <summary>No check fails, and none was left undone for want of a value.</summary>
     public static bool IsClear(IEnumerable<CheckResult> checks) =>
         checks.All(c => c.Status != CheckStatus.Fail && c.NotChecked is null);
@@ -63,7 +66,7 @@ public static class Verdict
             new("Wind across it", WindText(wind, parameters.Units), inCalm),
             new("Pushed on a guard", PushText(wind, parameters), PushWords.TurnsOver(wind)),
             new("Few people", LowLiveText(parameters), IsDanger: true),
-            new("Not looked at", NotAskedText(parameters), IsDanger: false),
+            new(NotAsked, NotAskedText(parameters), IsDanger: false),
         ];
         return [.. all.Where(h => h.Text.Length > 0)];
     }
@@ -125,13 +128,13 @@ public static class Verdict
     {
         string?[] missing =
         [
-            parameters.Loads.Snow is null ? "snow (loads.snow)" : null,
-            parameters.Site.Ground.IsEmpty ? "the ground below (site.ground)" : null,
-            parameters.Site.Water is null ? "high water (site.water)" : null,
+            parameters.Loads.Snow is null ? "snow" : null,
+            parameters.Site.Ground.IsEmpty ? "the ground below" : null,
+            parameters.Site.Water is null ? "high water" : null,
         ];
         var asked = missing.OfType<string>().ToList();
         return (asked.Count > 0 ? $"{string.Join(", ", asked)}: not in the file; " : "")
-            + "ice, flood, earthquake, falling trees, rot and wear: never";
+            + "ice, flood, earthquake, falling trees, rot, wear: never";
     }
 
     /// <summary>

@@ -86,9 +86,9 @@ public sealed class HeadlineTests
     [Fact]
     public void What_was_not_looked_at_is_told()
     {
-        const string Never = "ice, flood, earthquake, falling trees, rot and wear: never";
+        const string Never = "ice, flood, earthquake, falling trees, rot, wear: never";
         Assert.Equal(
-            "snow (loads.snow), the ground below (site.ground), high water (site.water): not in the file; " + Never,
+            "snow, the ground below, high water: not in the file; " + Never,
             Verdict.NotAskedText(Bridges.Read(Bridges.Garden)));
         var given = Bridges.Garden.Replace(
             "span: 30 ft", "span: 30 ft, water: -12 ft, ground: [[0 ft, -1 ft], [15 ft, -14 ft], [30 ft, -1 ft]]",
