@@ -200,8 +200,9 @@ public sealed class MildInputTests
     public void Dry_wood_of_ones_own_species()
     {
         const string Own = "species: { ipe: { specific_gravity: 0.55, source: invented, density: { low: 38.7 lb/ft3, "
-            + "in_service: 45 lb/ft3, high: 50 lb/ft3 } } }\nstock: { treated: { species: ipe, grade: no1, treated: true, lengths: [20 ft] }"
-            + ", cedar: { species: western-red-cedar, grade: no2, lengths: [20 ft] } }";
+            + "in_service: 45 lb/ft3, high: 50 lb/ft3 } } }\n"
+            + "stock: { treated: { species: ipe, grade: no1, treated: true, lengths: [20 ft] }, "
+            + "cedar: { species: western-red-cedar, grade: no2, lengths: [20 ft] } }";
         var check = new Catalogue.TwoBays { More = Own }.Check("mild-inputs");
         Assert.Equal(1, check.Demand);
         Assert.StartsWith(
