@@ -136,6 +136,9 @@ internal static class Cover
 /// <summary>Notes that hold for all sheets.</summary>
 internal static class GeneralNotes
 {
+    // The ids of more than so many below leave no room, and such a bridge is not built.
+    private const int FailingWithoutRoom = 30;
+
     /// <summary>The notes in order.</summary>
     public static IEnumerable<string> Write(DrawingContext context)
     {
@@ -146,14 +149,16 @@ internal static class GeneralNotes
             + "of someone walking from A to B. North by others.";
         yield return $"Shape: bridge complete and empty at {words.Temperature(p.Site.ReferenceTemperature)}. The crew sets the ropes by "
             + "the hoisting table, not by these levels.";
-        yield return "Written figures go before measured ones. Check a scale bar before measuring on a print.";
+        yield return "Written figures go before measured ones; check a scale bar.";
         yield return "Wood touches rope nowhere but in the channels. Ease the channels' mouths. Zinc on the rope must not bear on "
             + "copper-treated wood: use a liner that is not metal.";
         yield return "Brush every cut, hole and channel in treated wood with field preservative. Fasteners in treated wood: hot-dip "
             + "galvanised or stainless.";
         yield return "Angles of cuts are from square, as a saw is set: mitre / bevel. Signs: cut list. Templates and "
             + "saw set-ups: files of their own.";
-        yield return "Supports, anchors, saddles and terminations are not designed here; forces on them: load cases. Not looked at: "
-            + $"{Checks.Verdict.NotAskedText(p)}.";
+        yield return "Supports, anchors, saddles and terminations are not designed here; forces on them: load cases."
+            + (context.Model.Checks.Count(c => c.Status == Checks.CheckStatus.Fail) > FailingWithoutRoom
+                ? ""
+                : $" Not looked at: {Checks.Verdict.NotAskedText(p)}.");
     }
 }

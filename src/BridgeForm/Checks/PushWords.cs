@@ -21,7 +21,8 @@ internal static class PushWords
             + state.RollFrame;
 
     /// <summary>A push on one post or along the guard turns the bridge over.</summary>
-    public static bool TurnsOver(WindWork wind) => wind.Pushed is { State.Stands: false } || wind.Leaning is { Stands: false };
+    public static bool TurnsOver(WindWork wind) => wind.Pushed is { State.Stands: false }
+        || wind.PushedGrown is { State.Stands: false } || wind.Leaning is { Stands: false };
 
     /// <summary>Newtons per metre.</summary>
     public static string Line(CheckWords words, double newtonsPerMetre) => words.Units == UnitSystem.Metric
@@ -34,18 +35,32 @@ internal static class PushWords
     /// </summary>
     public static string Danger(WindWork wind, BridgeParameters parameters)
     {
-        var words = new CheckWords(parameters.Units);
-        var (onPost, along) = (Falls(wind.Pushed, words), Falls(wind.Leaning, words));
-        string?[] told =
+        var (words, most) = (new CheckWords(parameters.Units), LimitParameters.TiltFails(parameters.Use));
+        var marked = OnPost(wind.Pushed, words, most);
+
+        // What does not stand even without a push needs no second state.
+        var isLost = wind.Pushed is { State.StandsTo: null };
+        var onPost = Joined(
         [
-            wind.Pushed is { } pushed && (onPost.Length > 0 || pushed.State.Roll > LimitParameters.TiltFails(parameters.Use))
-                ? $"{words.Force(GuardLean.Point)} on one post of {pushed.Frame}, as of one person who stumbles against it: "
-                    + (onPost.Length > 0 ? onPost : Stands(pushed.State, words))
-                : null,
-            along.Length > 0 ? $"{Line(words, GuardLean.Line)} along one guard: {along}" : null,
-        ];
-        return string.Join("; ", told.OfType<string>());
+            marked, !isLost && OnPost(wind.PushedGrown, words, most) is { } grown ? $"{InHeat}, {grown}" : null,
+        ]);
+        return Joined(
+        [
+            onPost.Length > 0 ? $"{words.Force(GuardLean.Point)} on one post: {onPost}" : null,
+            Falls(wind.Leaning, words) is { Length: > 0 } along ? $"{Line(words, GuardLean.Line)} along one guard: {along}" : null,
+        ]);
     }
+
+    private static string Joined(ReadOnlySpan<string?> told) => string.Join("; ", told.ToArray().OfType<string>());
+
+    /// <summary>The state of <see cref="WindWork.PushedGrown"/>.</summary>
+    public const string InHeat = "once stretched, hottest and dry";
+
+    private static string? OnPost(PushOnPost? pushed, CheckWords words, double most) => Falls(pushed, words) is { Length: > 0 } falls
+        ? $"at {pushed!.Frame} {falls}"
+        : pushed?.State.Roll > most
+        ? $"at {pushed.Frame} it rolls by {CheckWords.Angle(pushed.State.Roll)}"
+        : null;
 
     private static string Falls(WindState? state, Func<double, string> push) => state switch
     {

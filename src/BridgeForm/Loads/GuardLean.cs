@@ -34,18 +34,16 @@ internal static class GuardLean
     /// over, or rolls it further; null where no frame hangs between the supports.
     /// </summary>
     /// <param name="layout">Where the caps lie.</param>
-    /// <param name="stages">Of the bridge in the wind.</param>
+    /// <param name="calm">The bridge before anybody pushes.</param>
     /// <param name="names">Of the frames, A's first.</param>
     /// <param name="token">Asked at each step.</param>
-    public static PushOnPost? OnePost(
-        BridgeLayout layout, IEnumerable<WindStage> stages, ImmutableArray<string> names, CancellationToken token)
+    public static PushOnPost? OnePost(BridgeLayout layout, WindStage calm, ImmutableArray<string> names, CancellationToken token)
     {
         if (layout.Bays < 2)
         {
             return null;
         }
 
-        var calm = Finished(stages);
         int[] frames = [layout.Bays / 2, Softest(layout, calm)];
         return Quantities.Ties.FirstLargest(
             frames.Distinct().Select(frame => new PushOnPost(names[frame], At(layout, calm, frame).Solve(Point, names, token))),
@@ -62,7 +60,29 @@ internal static class GuardLean
         return calm with { Surfaces = [.. tops] };
     }
 
-    private static WindStage Finished(IEnumerable<WindStage> stages) =>
+    /// <summary>The finished bridge of a rope that has stretched, hottest, nothing taken up and its wood dry.</summary>
+    /// <param name="layout">The bridge.</param>
+    /// <param name="stages">Of the bridge in the wind.</param>
+    /// <param name="design">Design state of one rope.</param>
+    /// <param name="standing">What stands on both.</param>
+    public static WindStage Grown(
+        BridgeLayout layout, IEnumerable<WindStage> stages, RopeShape design, StandingWeights standing)
+    {
+        var (site, ropes) = (layout.Parameters.Site, layout.Parameters.Ropes);
+        return Finished(stages) with
+        {
+            Rope = LoadCaseRequest.At(
+                design, site.Temperatures.Max() - site.ReferenceTemperature, Backstays.Of(site), StretchRange.Most(ropes)) with
+            {
+                Loads = [.. standing.Light.Select(w => w / 2)],
+            },
+            Weights = standing.Light,
+            HeightMoments = standing.LightMoments,
+        };
+    }
+
+    /// <summary>The finished bridge as marked, all of its own weight, no wind on its ropes.</summary>
+    public static WindStage Finished(IEnumerable<WindStage> stages) =>
         stages.First(s => s.Stage is WindWork.Finished && s.Combination is WindWork.All) with { Diameter = 0 };
 
     // Away from the middle where the ropes hardly stretch: there both ropes together change their shape most easily.

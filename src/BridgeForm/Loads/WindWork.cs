@@ -64,6 +64,9 @@ public sealed record WindWork
     /// </summary>
     public PushOnPost? Pushed { get; init; }
 
+    /// <summary>The same with the rope grown by the high end of its stretch, hottest, nothing taken up, and the wood dry.</summary>
+    public PushOnPost? PushedGrown { get; init; }
+
     /// <summary>The finished bridge with a combination; null where it was not looked at.</summary>
     public WindState? Done(string combination) => States.FirstOrDefault(s =>
         string.Equals(s.Stage, Finished, StringComparison.Ordinal) && string.Equals(s.Combination, combination, StringComparison.Ordinal));
@@ -93,7 +96,10 @@ public sealed record WindWork
             Pressure = pressure,
             States = [.. stages.Select(s => s.Solve(pressure, names, token))],
             Leaning = GuardLean.Along(layout, stages, names, token),
-            Pushed = GuardLean.OnePost(layout, stages, names, token),
+            Pushed = layout.Bays > 1 ? GuardLean.OnePost(layout, GuardLean.Finished(stages), names, token) : null,
+            PushedGrown = layout.Bays > 1
+                ? GuardLean.OnePost(layout, GuardLean.Grown(layout, stages, design, standing), names, token)
+                : null,
             Ends =
             [
                 .. surfaces.Ends.Select(e => new WindOnEndFrame(

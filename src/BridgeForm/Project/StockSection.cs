@@ -108,7 +108,8 @@ internal static class StockSection
             Species = species.Key,
             Grade = StampedWords.Grade(v.Text(path + ".grade")) ?? v.Text(path + ".grade"),
             Treated = treated,
-            Durable = species.Durable,
+            // What the built-in table knows to rot does so whatever a file says.
+            Durable = species.Durable && SpeciesTable.Find(species.Key) is not { Durable: false },
             Incised = v.Flag(path + ".incised"),
             Lengths = [.. v.Items(path + ".lengths").Select(v.Number).Order()],
             Density = DensitySection.Read(v, path + ".density", WoodDensity.Of(species, treated)),

@@ -51,9 +51,8 @@ public sealed class HeadlineTests
     // One person's push that tips an empty bridge further than people may tilt it is told, and is no danger by itself.
     [Theory]
     [InlineData(7.9, true, "")]
-    [InlineData(8.1, true, "200 lbf on one post of F03, as of one person who stumbles against it: it stands, 0 in sideways, roll 8.1°")]
-    [InlineData(2, false, "200 lbf on one post of F03, as of one person who stumbles against it: without side stays it turns over between "
-        + "112 lbf and 135 lbf")]
+    [InlineData(8.1, true, "200 lbf on one post: at F03 it rolls by 8.1°; without anybody's weight, which tips it further; side stays")]
+    [InlineData(2, false, "200 lbf on one post: at F03 without side stays it turns over between 112 lbf and 135 lbf; without")]
     public void A_push_on_one_post_is_told_where_it_tips_or_turns_over(double degrees, bool stands, string told)
     {
         var parameters = Contexts.Of(Bridges.Garden).Parameters;
@@ -64,6 +63,13 @@ public sealed class HeadlineTests
         };
         var wind = new WindWork { Pressure = 500, Pushed = new PushOnPost("F03", state) };
         var text = Verdict.PushText(wind, parameters);
+        if (told.Length > 0)
+        {
+            var inHeat = Verdict.PushText(wind with { Pushed = null, PushedGrown = wind.Pushed }, parameters);
+            var once = told.Replace("post: ", "post: once stretched, hottest and dry, ", StringComparison.Ordinal);
+            Assert.StartsWith(once, inHeat, StringComparison.Ordinal);
+        }
+
         Assert.StartsWith(told, text, StringComparison.Ordinal);
         Assert.Equal(told.Length == 0, text.Length == 0);
         if (told.Length > 0)

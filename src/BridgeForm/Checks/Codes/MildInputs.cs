@@ -45,15 +45,16 @@ internal static class MildInputs
             + "own that for its diameter is more than 15 % stronger than any of the built-in table, or more than 15 % stiffer than those "
             + "that wires fill alike; wood lighter than its species is without any water, or heavier than it is when wet (freshly treated "
             + "where it is treated); values of your own for wood more than 15 % above the built-in ones of the same species, grade and "
-            + "size, or where there are none more than half as high again as the highest of the species, or of any; values said to hold "
-            + "for wet service. Every check that reads such a value is only as sure as the value.",
+            + "size, or where there are none more than half as high again as the highest of the species, or of any, or where a piece takes "
+            + "them with all factors more than 15 % above the built-in ones; values said to hold for wet service. Every check "
+            + "that reads such a value is only as sure as the value.",
         Source,
         [CheckStatus.Pass, CheckStatus.Warn]);
 
     /// <summary>A look where there is any.</summary>
     public static CheckResult Check(CheckContext context)
     {
-        var mild = Mild(context.Parameters, context.Words()).ToList();
+        var mild = Mild(context.Parameters, context.Words()).Concat(StrongInUse.Find(context, context.Words())).ToList();
         return new CheckResult(
             Declared.Id, Declared.Title, mild.Count > 0 ? CheckStatus.Warn : CheckStatus.Pass, mild.Count, 0, "count", null, Source,
             mild.Count > 0

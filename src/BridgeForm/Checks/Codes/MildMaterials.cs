@@ -124,6 +124,42 @@ internal static class StrongWood
     private static bool IsSame(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
 }
 
+/// <summary>
+/// Values of the user's own where a piece takes them, with all their factors: a row of a whole class, or one that does not say that its
+/// values include the size, may come out far above the built-in row of the same wood in the same section.
+/// </summary>
+internal static class StrongInUse
+{
+    private const double Usual = 1.15;
+
+    /// <summary>Each wood and section once; rows that are named by themselves are not named again.</summary>
+    public static IEnumerable<string> Find(CheckContext context, CheckWords words)
+    {
+        var (of, built) = (context.Parameters, context.Parameters with { Values = [] });
+        foreach (var used in context.Pieces.Select(p => (p.Stock, p.Section)).Distinct())
+        {
+            if (SectionReader.Read(used.Section).Section is { } section
+                && LumberValues.Find(of, used.Stock, section) is { } own && of.Values.Contains(own.Row)
+                && LumberValues.Find(built, used.Stock, section) is { } table
+                && !StrongWood.Find([own.Row], words).Any()
+                && Values(own).Zip(Values(table)).FirstOrDefault(v => Exceeds(v.First, v.Second)) is (not null, not null) high)
+            {
+                yield return $"values for {own.Row.Species} {own.Row.Grade}, {own.Row.Size}: in {section.Name} {high.First.Symbol}' "
+                    + $"{words.Stress(high.First.Value)}, by the built-in table {words.Stress(high.Second.Value)}; values that include the "
+                    + "size say size_adjusted: true";
+            }
+        }
+    }
+
+    private static bool Exceeds(AdjustedValue own, AdjustedValue table) => own.Value > Usual * table.Value * (1 + Tolerances.SameLimit);
+
+    private static AdjustedValue[] Values(LumberValues of) =>
+    [
+        of.Bending(LoadDuration.Live, flat: false), of.Tension(LoadDuration.Live), of.Shear(LoadDuration.Live),
+        of.Compression(LoadDuration.Live), of.Across(), of.Modulus(), of.ModulusMin(),
+    ];
+}
+
 /// <summary>Wood of the user's own density that is heavier or lighter than it can be: weight steadies the bridge, and loads it.</summary>
 internal static class OddWood
 {

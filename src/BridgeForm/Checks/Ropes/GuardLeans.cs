@@ -12,9 +12,11 @@ internal static class GuardLeans
     public static DeclaredCheck Declared { get; } = new(
         "guard-line-load",
         "People who push on one guard",
-        "200 lbf outward on one post, where that rolls the bridge furthest, and on a public bridge 50 plf outward along the whole of one "
-            + "guard, at the cap's top, nobody's weight on the bridge, with all of its own: how far the ropes move to the side and the "
-            + "frames roll, and where it turns over. It fails where the push on one post turns it over: one person who stumbles does that. "
+        "200 lbf outward on one post, where that rolls the bridge furthest, also with the rope grown by the high end of its stretch, "
+            + "hottest, nothing taken up and the wood dry, and on a public bridge 50 plf outward along the whole of one guard, at the "
+            + "cap's top, nobody's weight on the bridge, not that of who pushes either: how far the ropes move to the side and the frames "
+            + "roll, "
+            + "and where it turns over. It fails where the push on one post turns it over: one person who stumbles does that. "
             + "All else is only stated: side stays hold a bridge against it, none is modelled, and a licensed engineer decides. People "
             + "who stand beside the one who pushes tilt it further; cross-slope is looked at without a push.",
         Source,
@@ -29,18 +31,24 @@ internal static class GuardLeans
             return Outcome.ForEngineer(Declared, 0, "N", Source, "no frame hangs between the supports");
         }
 
-        var onPost = $"{words.Force(GuardLean.Point)} outward on one post of {pushed.Frame}; "
-            + Words(pushed.State, PushWords.Falls(pushed, words), words);
+        var grown = context.Wind.PushedGrown ?? pushed;
+        var onPost = $"{words.Force(GuardLean.Point)} outward on one post of {pushed.Frame}; {Words(pushed, words)}; {PushWords.InHeat}, "
+            + $"on one of {grown.Frame}; {Words(grown, words)}";
         var all = context.Wind.Leaning is not { } along
             ? onPost
             : $"{PushWords.Line(words, GuardLean.Line)} along all of one guard between the end frames: {words.Force(along.Force)} to the "
                 + $"side; {Words(along, PushWords.Falls(along, words), words)}. {onPost}";
-        var detail = $"{all}. Nobody's weight is on it. Side stays hold a bridge against it; none is modelled. A licensed engineer "
-            + "decides.";
-        return pushed.State.Stands
-            ? Outcome.ForEngineer(Declared, context.Wind.Leaning?.Force ?? GuardLean.Point, "N", Source, detail)
-            : Outcome.AtMost(Declared, GuardLean.Point, pushed.State.StandsTo ?? 0, "N", Source, detail);
+        var detail = $"{all}. Nobody's weight is on it, not that of who pushes either, which tips it further. Side stays hold a bridge "
+            + "against it; none is modelled. A licensed engineer decides.";
+        var stands = Math.Min(StandsTo(pushed), StandsTo(grown));
+        return stands < GuardLean.Point
+            ? Outcome.AtMost(Declared, GuardLean.Point, stands, "N", Source, detail)
+            : Outcome.ForEngineer(Declared, context.Wind.Leaning?.Force ?? GuardLean.Point, "N", Source, detail);
     }
+
+    private static double StandsTo(PushOnPost pushed) => pushed.State.Stands ? GuardLean.Point : pushed.State.StandsTo ?? 0;
+
+    private static string Words(PushOnPost pushed, CheckWords words) => Words(pushed.State, PushWords.Falls(pushed, words), words);
 
     private static string Words(WindState state, string falls, CheckWords words) => falls.Length > 0
         ? falls

@@ -67,7 +67,8 @@ public static class SpaceSolver
                 trial.GoOn((next - done) / last);
             }
 
-            if (trial.TryReach(loads.Blowing(next), onTheWay: next < 1) && trial.Rolled <= Jump)
+            var isReached = trial.TryReach(loads.Blowing(next), onTheWay: next < 1);
+            if (isReached && trial.Rolled <= Jump)
             {
                 if (next >= 1)
                 {
@@ -81,7 +82,9 @@ public static class SpaceSolver
 
             trial.Return();
             step /= 2;
-            if (step < Math.Max(SmallestShare, SmallestPart * done))
+
+            // Frames that roll far in a long step may follow in short ones: who swings does so in the shortest as well.
+            if (step < (isReached ? SmallestShare : Math.Max(SmallestShare, SmallestPart * done)))
             {
                 return new SpaceResult(leapt, done, next);
             }

@@ -63,10 +63,26 @@ public sealed class MildInputTests
     public void Wood_stronger_than_its_grade(string key, double times, int mild)
     {
         var own = s_built.Select(v => FormattableString.Invariant($"{v.Key}: {v.Value * (v.Key == key ? times : 1):R} psi"));
-        var row = $"values: [{{ species: southern-pine, grade: no1, size: 2x4, {string.Join(", ", own)}, source: invented }}]";
+        var row = $"values: [{{ species: southern-pine, grade: no1, size: 2x4, {string.Join(", ", own)}, size_adjusted: true, "
+            + "source: invented }]";
         var check = new Catalogue.TwoBays { More = row }.Check("mild-inputs");
         Assert.Equal(mild, check.Demand);
         Assert.True(mild == 0 || check.Detail.StartsWith("values for southern-pine no1, 2x4: " + key + " ", StringComparison.Ordinal));
+    }
+
+    // The built-in values of a 2x4 themselves, but not said to include the size: Table 4A makes 1.5 of 1500 psi, and 0.85 for wet
+    // service of that.
+    [Fact]
+    public void Values_that_take_a_factor_for_size_a_second_time()
+    {
+        var own = s_built.Select(v => FormattableString.Invariant($"{v.Key}: {v.Value:R} psi"));
+        var row = $"values: [{{ species: southern-pine, grade: no1, size: 2x4, {string.Join(", ", own)}, source: invented }}]";
+        var check = new Catalogue.TwoBays { More = row }.Check("mild-inputs");
+        Assert.Equal(1, check.Demand);
+        Assert.Matches(
+            "^values for southern-pine no1, 2x4: in 2x4 Fb' 191[23] psi, by the built-in table 1275 psi; values that include the size say "
+                + "size_adjusted: true",
+            check.Detail);
     }
 
     // Of a species without a table the highest of any, half as high again: southern pine, select structural, Fb 2350 psi. Cedar's own
@@ -89,15 +105,18 @@ public sealed class MildInputTests
         Assert.Equal(mild, new Catalogue.TwoBays { More = row }.Check("mild-inputs").Demand);
     }
 
-    // Southern pine's table goes by sizes: of all dimension lumber no. 1, the 2x4 is highest, Fb 1500 psi.
+    // Southern pine's table goes by sizes: of all dimension lumber no. 1, the 2x4 is highest, Fb 1500 psi; boards here are 2x6, 1350 psi,
+    // and 15 % more is 1552.5.
     [Theory]
-    [InlineData(1725, 0)]
-    [InlineData(1726, 1)]
-    public void Dimension_lumber_is_held_to_its_strongest_size(int bending, int mild)
+    [InlineData(1552, "none of")]
+    [InlineData(1553, "values for southern-pine no1, dimension: in ")]
+    [InlineData(1726, "values for southern-pine no1, dimension: bending 1726 psi, highest built-in of species, grade and size 1500 psi")]
+    public void Dimension_lumber_is_held_to_the_sizes_that_are_cut_and_to_its_strongest(int bending, string says)
     {
         var row = $"values: [{{ species: southern-pine, grade: no1, size: dimension, bending: {bending} psi, tension: 600 psi, "
-            + "shear: 175 psi, compression_across: 565 psi, compression: 1400 psi, modulus: 1600000 psi, source: invented }]";
-        Assert.Equal(mild, new Catalogue.TwoBays { More = row }.Check("mild-inputs").Demand);
+            + "shear: 175 psi, compression_across: 565 psi, compression: 1400 psi, modulus: 1600000 psi, size_adjusted: true, "
+            + "source: invented }]";
+        Assert.StartsWith(says, new Catalogue.TwoBays { More = row }.Check("mild-inputs").Detail, StringComparison.Ordinal);
     }
 
     // No factor for wet service is taken of such values: someone must have taken it.
@@ -107,7 +126,8 @@ public sealed class MildInputTests
     public void Values_said_to_be_wet(string wet, int mild)
     {
         var row = "values: [{ species: southern-pine, grade: no1, size: 2x4, bending: 1500 psi, tension: 1000 psi, shear: 175 psi, "
-            + $"compression_across: 565 psi, compression: 1650 psi, modulus: 1600000 psi, wet: {wet}, source: invented }}]";
+            + $"compression_across: 565 psi, compression: 1650 psi, modulus: 1600000 psi, size_adjusted: true, wet: {wet}, "
+            + "source: invented }]";
         var check = new Catalogue.TwoBays { More = row }.Check("mild-inputs");
         Assert.Equal(mild, check.Demand);
         Assert.Equal(

@@ -48,7 +48,7 @@ public sealed class SpaceRefereeTests
         Any.OnFixed(24, asked.Add);
         var all = asked.Select(a => (Asked: a, Found: a.Find())).ToList();
         var standing = all.Where(p => p.Found is { Share: 1, Shape: not null }).ToList();
-        Assert.InRange(standing.Count, 10, 22);
+        Assert.InRange(standing.Count, 10, 24);
         Assert.True(standing.Max(p => p.Found!.Shape!.Rolls.Max()) > 0.1);
         Assert.True(standing.Max(p => p.Found!.Shape!.Sideways / p.Asked.Rope.Span) > 0.02);
         Judge([.. standing.Select(p => p.Asked)], (answer, i) =>

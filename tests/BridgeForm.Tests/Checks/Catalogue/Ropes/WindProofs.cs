@@ -82,7 +82,7 @@ internal static class WindProofs
     // one with 500 lb of hardware on each frame aside.
     [Proves("guard-line-load", CheckStatus.Engineer)]
     public static Proof A_row_of_people_on_one_guard() => Leaning(
-        "hardware: 130 lb", "50 plf along all of one guard", "without side stays it turns over between");
+        "hardware: 200 lb", "50 plf along all of one guard", "without side stays it turns over between");
 
     [Proves("guard-line-load", CheckStatus.Engineer)]
     public static Proof A_row_of_people_on_one_guard_of_a_heavy_bridge()
@@ -100,10 +100,10 @@ internal static class WindProofs
     [Proves("guard-line-load", CheckStatus.Engineer)]
     public static Proof One_who_pushes_on_a_private_bridge()
     {
-        var bridge = new TwoBays { Frames = "hardware: 130 lb" };
+        var bridge = new TwoBays { Frames = "hardware: 200 lb" };
         var height = Top + (bridge.PostLength * Math.Cos(bridge.LeanRadians)) + Board;
         var frame = new BlownFrame(bridge, 28800, 1, (1, height), onRopes: false);
-        Assert.InRange(frame.Roll, 0.008, 0.3);
+        Assert.InRange(frame.Roll, 0.004, 0.3);
         return Proof("guard-line-load", bridge, TwoLinks.Newtons(200)).Saying(
             "200 lbf outward on one post of F01",
             $"roll {(frame.Roll * 180 / Math.PI).ToString("0.0", CultureInfo.InvariantCulture)}° at F01",
