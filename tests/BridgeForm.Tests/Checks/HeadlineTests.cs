@@ -58,8 +58,15 @@ public sealed class HeadlineTests
         var parameters = Contexts.Of(Bridges.Garden).Parameters;
         var state = new WindState
         {
-            Stage = WindWork.Finished, Combination = WindWork.All, Force = 0, Ends = null, Stands = stands, Roll = Bridges.Radians(degrees),
-            RollFrame = "F03", StandsTo = stands ? 890 : 500, FallsAt = stands ? null : 600,
+            Stage = WindWork.Finished,
+            Combination = WindWork.All,
+            Force = 0,
+            Ends = null,
+            Stands = stands,
+            Roll = Bridges.Radians(degrees),
+            RollFrame = "F03",
+            StandsTo = stands ? 890 : 500,
+            FallsAt = stands ? null : 600,
         };
         var wind = new WindWork { Pressure = 500, Pushed = new PushOnPost("F03", state) };
         var text = Verdict.PushText(wind, parameters);
