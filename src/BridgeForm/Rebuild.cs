@@ -92,7 +92,8 @@ public sealed class Rebuild(SideBySide? run = null)
         var lines = RopeRuns.Draw(parameters, rope);
         _run(
             () => CutAndCompared(layout, lines, token),
-            () => Blown(layout, rope, token));
+            () => _ropework.For(parameters, () => Ropework(layout, rope, token)),
+            () => _wind.For(parameters, () => Blown(layout, rope, token)));
         fault = _pieces.Value.Fault;
         if (fault is not null)
         {
@@ -145,11 +146,9 @@ public sealed class Rebuild(SideBySide? run = null)
         }
     }
 
-    private void Blown(BridgeLayout layout, RopeShape rope, CancellationToken token)
-    {
-        var (masses, work) = _ropework.For(layout.Parameters, () => Ropework(layout, rope, token));
-        _wind.For(layout.Parameters, () => WindWork.Work(layout, rope, masses, work.Standing!, token));
-    }
+    // Weighs the bridge by itself: that costs less than to wait for the ropes.
+    private static WindWork Blown(BridgeLayout layout, RopeShape rope, CancellationToken token) =>
+        WindWork.Work(layout, rope, BridgeMasses.Weigh(layout, token), StandingWeights.Weigh(layout, token), token);
 
     private static ImmutableArray<MemberGroup> Placed(BridgeLayout layout, CancellationToken token)
     {

@@ -99,6 +99,7 @@ internal static class StageInputs
             PriceList = before.PriceList,
             Loads = before.Loads with { Wind = now.Loads.Wind },
             Use = now.Use,
+            Site = now.Site with { Ground = before.Site.Ground, Water = before.Site.Water, Freeboard = before.Site.Freeboard },
         },
         Stage.Stock => Verdict(now, before),
         Stage.Ropework => now with

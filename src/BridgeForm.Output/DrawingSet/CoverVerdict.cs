@@ -90,7 +90,8 @@ internal static class CoverVerdict
         }
 
         var (compared, lowest) = (Down(check.Demand), Down(factor.Value));
-        return $"{compared} where {NumberText.Rounded(needed, 2)} is needed; least of all {lowest}: "
+        var all = string.Equals(compared, lowest, StringComparison.Ordinal) ? "" : $"; least of all {lowest}";
+        return $"{compared} where {NumberText.Rounded(needed, 2)} is needed{all}: "
             + Lowered(model.Ropework.Cases.First(c => string.Equals(c.Id, least.Case, StringComparison.Ordinal)).Title)
             + (least.InHeat ? ", hottest, rope stretched" : "") + " (roll)";
     }

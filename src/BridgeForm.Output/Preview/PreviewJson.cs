@@ -83,7 +83,7 @@ internal static class PreviewJson
         var parameters = model.Parameters;
         json.WriteString("name", parameters.Name);
         json.WriteString("lead", PreviewFacts.Lead(model));
-        json.WriteString("caution", Caution.Text);
+        json.WriteString("caution", PreviewVerdict.CautionText(model));
         Number(json, "span", parameters.Site.Span);
         Number(json, "rise", parameters.Site.Rise);
         Number(json, "ropeLowY", model.Rope.HeightAt(parameters.Site.Span / 2));

@@ -3,6 +3,7 @@ using System.Net;
 using System.Text;
 using System.Text.Json;
 using BridgeForm.Checks;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Output.Preview;
 
@@ -57,9 +58,15 @@ internal static class PreviewVerdict
         PreviewJson.List(json, "fails", Failing(model), (j, title) => j.WriteStringValue(title));
     }
 
+    /// <summary>The caution at the foot, with what was not looked at: the first screen has no room for it beside the bridge.</summary>
+    public static string CautionText(BridgeModel model) => $"{Caution.Text} Not looked at: {Verdict.NotAskedText(model.Parameters)}.";
+
     private static ImmutableArray<Headline> Headlines(BridgeModel model)
     {
-        var headlines = Verdict.Headlines(model.Ropework, model.Wind, model.Parameters);
+        ImmutableArray<Headline> headlines =
+        [
+            .. Verdict.Headlines(model.Ropework, model.Wind, model.Parameters).Where(h => h.Label is not Verdict.NotAsked),
+        ];
         if (Verdict.MissingText(model.Checks) is { Length: > 0 } missing)
         {
             headlines = headlines.Add(new Headline("Not checked", missing, IsDanger: true));

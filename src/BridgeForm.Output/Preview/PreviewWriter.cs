@@ -31,7 +31,7 @@ public static class PreviewWriter
             ["headlines"] = () => Utf8(PreviewVerdict.HeadlineList(model)),
             ["fails"] = () => Utf8(PreviewVerdict.FailLine(model)),
             ["still"] = () => Still(model),
-            ["caution"] = () => Html(Caution.Text),
+            ["caution"] = () => Html(PreviewVerdict.CautionText(model)),
             ["licence"] = () => PageFiles.Bytes("three-LICENSE.txt"),
             ["style"] = () => PageFiles.Bytes("preview.css"),
             ["script"] = () => PageFiles.Bytes("preview.js"),

@@ -31,23 +31,20 @@ internal static class GuardLean
 
     /// <summary>
     /// The push on a post of the middle frame, or of the one that it rolls furthest as long as it is small: whichever turns the bridge
-    /// over, or rolls it further; null where no frame hangs between the supports.
+    /// over, or rolls it further. Only where a frame hangs between the supports.
     /// </summary>
     /// <param name="layout">Where the caps lie.</param>
     /// <param name="calm">The bridge before anybody pushes.</param>
     /// <param name="names">Of the frames, A's first.</param>
+    /// <param name="known">The worse one of the same bridge in another state, to look at that frame alone; null for both.</param>
     /// <param name="token">Asked at each step.</param>
-    public static PushOnPost? OnePost(BridgeLayout layout, WindStage calm, ImmutableArray<string> names, CancellationToken token)
+    public static PushOnPost OnePost(
+        BridgeLayout layout, WindStage calm, ImmutableArray<string> names, PushOnPost? known, CancellationToken token)
     {
-        if (layout.Bays < 2)
-        {
-            return null;
-        }
-
-        int[] frames = [layout.Bays / 2, Softest(layout, calm)];
+        int[] frames = known is null ? [layout.Bays / 2, Softest(layout, calm)] : [names.IndexOf(known.Frame)];
         return Quantities.Ties.FirstLargest(
             frames.Distinct().Select(frame => new PushOnPost(names[frame], At(layout, calm, frame).Solve(Point, names, token))),
-            push => push.State.Stands ? push.State.Roll : Fallen - (push.State.StandsTo ?? 0));
+            push => push.State.Stands ? push.State.Roll : Fallen - (push.State.StandsTo ?? 0))!;
     }
 
     // More than any frame rolls, radians and newtons alike: what falls comes before all that stands, what falls first before all.

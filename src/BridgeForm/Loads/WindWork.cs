@@ -91,15 +91,16 @@ public sealed record WindWork
                 LoadCases.SureDead * standing.Light[i], spacing)),
         ];
         WindStage[] stages = [.. WindStages.List(layout, design, masses, standing)];
+        var pushed = layout.Bays > 1 ? GuardLean.OnePost(layout, GuardLean.Finished(stages), names, null, token) : null;
         return new WindWork
         {
             Pressure = pressure,
             States = [.. stages.Select(s => s.Solve(pressure, names, token))],
             Leaning = GuardLean.Along(layout, stages, names, token),
-            Pushed = layout.Bays > 1 ? GuardLean.OnePost(layout, GuardLean.Finished(stages), names, token) : null,
-            PushedGrown = layout.Bays > 1
-                ? GuardLean.OnePost(layout, GuardLean.Grown(layout, stages, design, standing), names, token)
-                : null,
+            Pushed = pushed,
+            PushedGrown = pushed is null
+                ? null
+                : GuardLean.OnePost(layout, GuardLean.Grown(layout, stages, design, standing), names, pushed, token),
             Ends =
             [
                 .. surfaces.Ends.Select(e => new WindOnEndFrame(
