@@ -79,7 +79,7 @@ public sealed class RebuildTests
         }
 
         Assert.True(new Rebuild(Backwards).TryWhole(s_garden, CancellationToken.None, out var model, out _));
-        Assert.Equal([2, 2, 3], sizes);
+        Assert.Equal([3, 2, 3], sizes);
         Assert.Equal(Files.Of(Bridges.Build(s_garden)), Files.Of(model!));
     }
 
