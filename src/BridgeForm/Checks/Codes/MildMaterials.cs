@@ -47,8 +47,8 @@ internal static class StrongRope
 /// <summary>Design values of the user's own that no lumber of the built-in tables comes near.</summary>
 internal static class StrongWood
 {
-    // A grading agency's tables differ from year to year by less (own figure).
-    private const double Usual = 1.15;
+    /// <summary>A grading agency's tables differ from year to year by less (own figure).</summary>
+    public const double Usual = 1.15;
 
     // Hardwoods and machine-graded lumber lie above the tables' softwoods, but not by more. Nor does a size factor, which the values
     // of a section include and those of a whole class do not: at most 1.5 (NDS Supplement Table 4A).
@@ -130,8 +130,6 @@ internal static class StrongWood
 /// </summary>
 internal static class StrongInUse
 {
-    private const double Usual = 1.15;
-
     /// <summary>Each wood and section once; rows that are named by themselves are not named again.</summary>
     public static IEnumerable<string> Find(CheckContext context, CheckWords words)
     {
@@ -151,7 +149,7 @@ internal static class StrongInUse
         }
     }
 
-    private static bool Exceeds(AdjustedValue own, AdjustedValue table) => own.Value > Usual * table.Value * (1 + Tolerances.SameLimit);
+    private static bool Exceeds(AdjustedValue own, AdjustedValue table) => own.Value > StrongWood.Usual * table.Value * (1 + Tolerances.SameLimit);
 
     private static AdjustedValue[] Values(LumberValues of) =>
     [
