@@ -14,7 +14,8 @@ internal static class GuardLeans
         "People who push on one guard",
         "200 lbf outward on one post, of the middle frame or of the softest, whichever is worse; there also with the rope grown by the "
             + "high end of its stretch, hottest, nothing taken up and the wood dry; and on a public bridge 50 plf outward "
-            + "along the whole of one guard, at the cap's top, nobody's weight on the bridge, not that of who pushes either: how far the ropes move to the side and the frames "
+            + "along the whole of one guard, at the cap's top, nobody's weight on the bridge, not that of who pushes either: how far the "
+            + "ropes move to the side and the frames "
             + "roll, and where it turns over. It fails where the push on one post turns it over: one person who stumbles does that. "
             + "All else is only stated: side stays hold a bridge against it, none is modelled, and a licensed engineer decides. People "
             + "who stand beside the one who pushes tilt it further; cross-slope is looked at without a push.",
