@@ -149,7 +149,8 @@ internal static class StrongInUse
         }
     }
 
-    private static bool Exceeds(AdjustedValue own, AdjustedValue table) => own.Value > StrongWood.Usual * table.Value * (1 + Tolerances.SameLimit);
+    private static bool Exceeds(AdjustedValue own, AdjustedValue table) =>
+        own.Value > StrongWood.Usual * table.Value * (1 + Tolerances.SameLimit);
 
     private static AdjustedValue[] Values(LumberValues of) =>
     [
