@@ -36,12 +36,11 @@ internal static class GuardLean
     /// <param name="layout">Where the caps lie.</param>
     /// <param name="calm">The bridge before anybody pushes.</param>
     /// <param name="names">Of the frames, A's first.</param>
-    /// <param name="known">The worse one of the same bridge in another state, to look at that frame alone; null for both.</param>
     /// <param name="token">Asked at each step.</param>
     public static PushOnPost OnePost(
-        BridgeLayout layout, WindStage calm, ImmutableArray<string> names, PushOnPost? known, CancellationToken token)
+        BridgeLayout layout, WindStage calm, ImmutableArray<string> names, CancellationToken token)
     {
-        int[] frames = known is null ? [layout.Bays / 2, Softest(layout, calm)] : [names.IndexOf(known.Frame)];
+        int[] frames = [layout.Bays / 2, Softest(layout, calm)];
         return Quantities.Ties.FirstLargest(
             frames.Distinct().Select(frame => new PushOnPost(names[frame], At(layout, calm, frame).Solve(Point, names, token))),
             push => push.State.Stands ? push.State.Roll : Fallen - (push.State.StandsTo ?? 0))!;

@@ -91,16 +91,14 @@ public sealed record WindWork
                 LoadCases.SureDead * standing.Light[i], spacing)),
         ];
         WindStage[] stages = [.. WindStages.List(layout, design, masses, standing)];
-        var pushed = layout.Bays > 1 ? GuardLean.OnePost(layout, GuardLean.Finished(stages), names, null, token) : null;
+        PushOnPost? Pushed(Func<WindStage> calm) => layout.Bays > 1 ? GuardLean.OnePost(layout, calm(), names, token) : null;
         return new WindWork
         {
             Pressure = pressure,
             States = [.. stages.Select(s => s.Solve(pressure, names, token))],
             Leaning = GuardLean.Along(layout, stages, names, token),
-            Pushed = pushed,
-            PushedGrown = pushed is null
-                ? null
-                : GuardLean.OnePost(layout, GuardLean.Grown(layout, stages, design, standing), names, pushed, token),
+            Pushed = Pushed(() => GuardLean.Finished(stages)),
+            PushedGrown = Pushed(() => GuardLean.Grown(layout, stages, design, standing)),
             Ends =
             [
                 .. surfaces.Ends.Select(e => new WindOnEndFrame(

@@ -12,7 +12,7 @@ internal static class GuardLeans
     public static DeclaredCheck Declared { get; } = new(
         "guard-line-load",
         "People who push on one guard",
-        "200 lbf outward on one post, of the middle frame or of the softest, whichever is worse; there also with the rope grown by the "
+        "200 lbf outward on one post, of the middle frame or of the softest, whichever is worse; the same with the rope grown by the "
             + "high end of its stretch, hottest, nothing taken up and the wood dry; and on a public bridge 50 plf outward "
             + "along the whole of one guard, at the cap's top, nobody's weight on the bridge, not that of who pushes either: how far the "
             + "ropes move to the side and the frames "
