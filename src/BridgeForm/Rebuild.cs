@@ -48,7 +48,15 @@ public sealed class Rebuild(SideBySide? run = null)
         BridgeParameters parameters,
         CancellationToken token,
         [NotNullWhen(true)] out BridgeModel? model,
-        [NotNullWhen(false)] out BridgeFault? fault) => TryBuild(parameters, whole: false, token, out model, out fault);
+        [NotNullWhen(false)] out BridgeFault? fault) => TryBuild(parameters, (false, false), token, out model, out fault);
+
+    /// <summary>The bridge with remedies, without stock plan, or why it cannot be built.</summary>
+    /// <exception cref="OperationCanceledException">The token asked for it. What is finished is kept for the next call.</exception>
+    public bool TryVerdict(
+        BridgeParameters parameters,
+        CancellationToken token,
+        [NotNullWhen(true)] out BridgeModel? model,
+        [NotNullWhen(false)] out BridgeFault? fault) => TryBuild(parameters, (false, true), token, out model, out fault);
 
     /// <summary>The whole bridge, or why it cannot be built.</summary>
     /// <exception cref="OperationCanceledException">The token asked for it. What is finished is kept for the next call.</exception>
@@ -56,7 +64,7 @@ public sealed class Rebuild(SideBySide? run = null)
         BridgeParameters parameters,
         CancellationToken token,
         [NotNullWhen(true)] out BridgeModel? model,
-        [NotNullWhen(false)] out BridgeFault? fault) => TryBuild(parameters, whole: true, token, out model, out fault);
+        [NotNullWhen(false)] out BridgeFault? fault) => TryBuild(parameters, (true, true), token, out model, out fault);
 
     private static void OneAfterAnother(Action[] works)
     {
@@ -68,7 +76,7 @@ public sealed class Rebuild(SideBySide? run = null)
 
     private bool TryBuild(
         BridgeParameters asked,
-        bool whole,
+        (bool Stock, bool Remedies) with,
         CancellationToken token,
         [NotNullWhen(true)] out BridgeModel? model,
         [NotNullWhen(false)] out BridgeFault? fault)
@@ -102,19 +110,25 @@ public sealed class Rebuild(SideBySide? run = null)
 
         var (masses, work) = _ropework.Value;
         var context = new CheckContext(parameters, layout, rope, _pieces.Value.Pieces, _contacts.Value, masses, work, _wind.Value);
-        if (whole)
+        if (with.Stock)
         {
             _run(
                 () => Judge(context, token),
                 () => _stock.For(parameters, () => StockPlanner.Plan(context.Pieces, parameters, parameters.PriceList, token)));
-            _remedies.For(parameters, () => Cures(context, token));
         }
         else
         {
             Judge(context, token);
         }
 
-        model = Model(context, lines, whole);
+        if (with.Remedies)
+        {
+            _remedies.For(parameters, () => Cures(context, token));
+        }
+
+        model = Model(context, lines);
+        model = with.Remedies ? model with { Remedies = _remedies.Value } : model;
+        model = with.Stock ? model with { StockPlan = _stock.Value } : model;
         return true;
     }
 
@@ -189,7 +203,7 @@ public sealed class Rebuild(SideBySide? run = null)
         .. TimberRemedies.Find(context, _checks.Value, FormFinding.Within, token),
     ];
 
-    private BridgeModel Model(CheckContext context, ImmutableArray<RopeLine> lines, bool whole) => new()
+    private BridgeModel Model(CheckContext context, ImmutableArray<RopeLine> lines) => new()
     {
         Parameters = context.Parameters,
         Rope = context.Rope,
@@ -203,7 +217,5 @@ public sealed class Rebuild(SideBySide? run = null)
         Checks = _checks.Value,
         Ropework = context.Ropework,
         Wind = context.Wind,
-        Remedies = whole ? _remedies.Value : [],
-        StockPlan = whole ? _stock.Value : new StockPlan([]),
     };
 }

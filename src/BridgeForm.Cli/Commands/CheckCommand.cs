@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using BridgeForm.Checks;
 using BridgeForm.Cli.Files;
 using BridgeForm.Cli.Streams;
@@ -23,22 +24,26 @@ internal static class CheckCommand
         {
             using var progress = terminal.Progress(parsed.GetValue(quiet));
             var reading = ProjectSource.Read(parsed.GetValue(file)!);
-            if (parsed.GetValue(json) is { } report
-                && WholeFile.Is(report, ProjectSource.FilesOf(parsed.GetValue(file), reading.Parameters!)))
+            var report = parsed.GetValue(json);
+            if (report is not null && WholeFile.Is(report, ProjectSource.FilesOf(parsed.GetValue(file), reading.Parameters!)))
             {
                 throw new Stop(
                     ExitCode.WrongInput,
                     $"{PlainLine.Of(report)}: error: the bridge is read from this file; name another one for the report");
             }
 
-            var model = ModelSource.Build(reading, progress);
-            if (parsed.GetValue(json) is { } path)
+            var model = report is null ? ModelSource.BuildWithoutStock(reading, progress) : ModelSource.Build(reading, progress);
+            if (report is not null)
             {
-                WholeFile.Write(path, stream => ReportWriter.Write(model, () => [], stream));
+                WholeFile.Write(report, stream => ReportWriter.Write(model, () => [], stream));
             }
 
             progress.Dispose();
-            CheckText.Write(terminal.Out, model, parsed.GetValue(quiet));
+
+            // All at once: a call of the system for every line would cost a tenth of the whole run.
+            using var text = new StringWriter(CultureInfo.InvariantCulture);
+            CheckText.Write(text, model, parsed.GetValue(quiet));
+            terminal.Out.Write(text.ToString());
             return Verdict.IsClear(model.Checks) ? ExitCode.Done : ExitCode.CheckFails;
         });
         return command;

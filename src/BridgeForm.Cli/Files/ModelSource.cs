@@ -14,11 +14,22 @@ internal static class ModelSource
     public static BridgeModel Build(ProjectReading reading, Progress progress)
     {
         progress.Say("working out the bridge");
-        if (!new Rebuild(Together.Run).TryWhole(reading.Parameters!, CancellationToken.None, out var model, out var fault))
-        {
-            throw Told(reading, fault);
-        }
+        return new Rebuild(Together.Run).TryWhole(reading.Parameters!, CancellationToken.None, out var model, out var fault)
+            ? Audited(model)
+            : throw Told(reading, fault);
+    }
 
+    /// <summary>The same without a stock plan: nothing is printed of it.</summary>
+    public static BridgeModel BuildWithoutStock(ProjectReading reading, Progress progress)
+    {
+        progress.Say("working out the bridge");
+        return new Rebuild(Together.Run).TryVerdict(reading.Parameters!, CancellationToken.None, out var model, out var fault)
+            ? Audited(model)
+            : throw Told(reading, fault);
+    }
+
+    private static BridgeModel Audited(BridgeModel model)
+    {
         ModelAudit.Demand(model);
         return model;
     }

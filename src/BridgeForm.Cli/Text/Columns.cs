@@ -52,25 +52,33 @@ internal static class Columns
     /// <param name="further">Of further lines; as the first when null.</param>
     public static void Wrapped(TextWriter output, string text, string indent, string? further = null)
     {
-        var rest = indent + text;
-        while (rest.Length > Width)
+        var lead = indent;
+        var rest = text.AsSpan();
+        while (lead.Length + rest.Length > Width)
         {
-            var start = (further ?? indent).Length;
-            var cut = rest.LastIndexOf(' ', Width);
-            if (cut <= start)
+            var room = Width - lead.Length;
+            var cut = rest[..(room + 1)].LastIndexOf(' ');
+            if (lead.Length + cut <= (further ?? indent).Length)
             {
-                cut = rest.IndexOf(' ', Width);
+                cut = rest[room..].IndexOf(' ') is var after and >= 0 ? room + after : rest.Length;
             }
 
-            if (cut < 0)
+            Line(output, lead, rest[..cut]);
+            lead = further ?? indent;
+            rest = rest[cut..].TrimStart();
+            if (rest.IsEmpty)
             {
-                break;
+                return;
             }
-
-            output.WriteLine(rest[..cut].TrimEnd());
-            rest = (further ?? indent) + rest[cut..].TrimStart();
         }
 
-        output.WriteLine(rest.TrimEnd());
+        Line(output, lead, rest);
+    }
+
+    private static void Line(TextWriter output, string lead, ReadOnlySpan<char> words)
+    {
+        words = words.TrimEnd();
+        output.Write(words.IsEmpty ? "" : lead);
+        output.WriteLine(words);
     }
 }

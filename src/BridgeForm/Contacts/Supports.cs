@@ -9,6 +9,7 @@ internal sealed class Supports
 {
     private readonly ImmutableArray<SweptPart> _parts;
     private readonly Dictionary<(string Owner, Role Role), List<int>> _places = [];
+    private readonly Dictionary<(string Owner, Role Role, Side Side), int[][]> _carriers = [];
     private readonly Dictionary<string, (FramePose From, FramePose To)> _between = new(StringComparer.Ordinal);
 
     private Supports(ImmutableArray<SweptPart> parts) => _parts = parts;
@@ -40,7 +41,7 @@ internal sealed class Supports
     }
 
     /// <summary>
-    /// Sets of parts of each of which the part must touch at least one. Bases rest on the ropes (<see cref="RopeContacts"/>
+    /// Sets of parts of each of which the part must touch at least one, the same arrays for all parts alike. Bases rest on the ropes (<see cref="RopeContacts"/>
     /// looks at that) or on their landing and have none.
     /// </summary>
     public int[][] CarriersOf(int index)
@@ -51,7 +52,14 @@ internal sealed class Supports
         }
 
         var part = _parts[index];
-        return [.. RoleTable.Of(part.Role).RestsOn.SelectMany(bearing => Sets(part, bearing))];
+        var alike = (Owner(part), part.Role, part.Side);
+        if (!_carriers.TryGetValue(alike, out var sets))
+        {
+            sets = [.. RoleTable.Of(part.Role).RestsOn.SelectMany(bearing => Sets(part, bearing))];
+            _carriers.Add(alike, sets);
+        }
+
+        return sets;
     }
 
     /// <summary>The frame that the part hangs on the ropes; null for every part that rests on something else.</summary>

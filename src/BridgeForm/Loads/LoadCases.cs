@@ -224,7 +224,7 @@ public static class LoadCases
             Title = loading.Title,
             Shape = shape,
             Lighter = other,
-            Moves = [.. input.Design.Nodes.Zip(shape.Nodes, (p, q) => new RopePoint(q.X - p.X, q.Y - p.Y))],
+            Moves = Moves(input.Design.Nodes, shape.Nodes),
             MidSpanDrop = input.Design.HeightAt(middle) - shape.HeightAt(middle),
             Temperature = loading.Temperature,
             ReactionA = a,
@@ -236,6 +236,17 @@ public static class LoadCases
             Pair = found,
             Loading = loading,
         };
+    }
+
+    private static ImmutableArray<RopePoint> Moves(ImmutableArray<RopePoint> from, ImmutableArray<RopePoint> to)
+    {
+        var moves = ImmutableArray.CreateBuilder<RopePoint>(from.Length);
+        for (var i = 0; i < from.Length; i++)
+        {
+            moves.Add(new RopePoint(to[i].X - from[i].X, to[i].Y - from[i].Y));
+        }
+
+        return moves.MoveToImmutable();
     }
 
     private static double? LargestShare(Loading loading, PairCase found) => loading.On.IsEmpty

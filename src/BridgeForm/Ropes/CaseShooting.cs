@@ -8,27 +8,28 @@ namespace BridgeForm.Ropes;
 /// The end's coordinates are the gradient of the rope's complementary energy ∫(T + T²/2EA) ds, which is convex in
 /// (H, V): with H positive there is one solution, whatever the loads. Rates are by H and by V, in metres per newton.
 /// </remarks>
-internal sealed class CaseShooting
+internal struct CaseShooting
 {
     private readonly LoadCaseRequest _request;
     private readonly double _h;
     private CompensatedSum _x;
     private CompensatedSum _drop;
     private double _vertical;
-    private (double H, double V) _verticalRates = (0, 1);
+    private (double H, double V) _verticalRates;
 
     private CaseShooting(LoadCaseRequest request, double h, double v)
     {
         _request = request;
         _h = h;
         _vertical = v;
+        _verticalRates = (0, 1);
     }
 
     /// <summary>Horizontal distance of the rope's end from A, with what held saddles have come towards the span, metres.</summary>
-    public double X => _x.Value;
+    public readonly double X => _x.Value;
 
     /// <summary>Rope's end below A, metres.</summary>
-    public double Drop => _drop.Value;
+    public readonly double Drop => _drop.Value;
 
     /// <summary>How <see cref="X"/> changes.</summary>
     public (double H, double V) XRates { get; private set; }

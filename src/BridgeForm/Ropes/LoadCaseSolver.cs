@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using MathNet.Numerics;
 
 namespace BridgeForm.Ropes;
@@ -68,13 +70,24 @@ public static class LoadCaseSolver
             return false;
         }
 
-        var lengths = request.UnstressedLengths
-            .SetItem(0, found.Shot.First)
-            .SetItem(request.UnstressedLengths.Length - 1, found.Shot.Last);
-        var loads = request.Loads.SetItem(0, 0).SetItem(request.Loads.Length - 1, 0);
+        var lengths = WithEnds(request.UnstressedLengths, found.Shot.First, found.Shot.Last);
+        var loads = WithEnds(request.Loads, 0, 0);
         var traced = RopeTrace.Shape(found.H, found.V, lengths, loads, request.WeightPerLength, request.AxialStiffness);
         shape = request.HeldA is { } stay ? Moved(traced, stay.Give(found.H, request.AxialStiffness).Length) : traced;
         return true;
+    }
+
+    // The same array where both stand there already, as they nearly always do.
+    private static ImmutableArray<double> WithEnds(ImmutableArray<double> of, double first, double last)
+    {
+        if (of[0].Equals(first) && of[^1].Equals(last))
+        {
+            return of;
+        }
+
+        var all = of.ToArray();
+        (all[0], all[^1]) = (first, last);
+        return ImmutableCollectionsMarshal.AsImmutableArray(all);
     }
 
     private static RopeShape Moved(RopeShape shape, double x) =>

@@ -14,7 +14,7 @@ namespace BridgeForm.Ropes;
 /// Upward force that the rope's A-side end is held up by, newtons: where it is positive the rope descends from there
 /// towards B.
 /// </param>
-public sealed record RopeSegment(double UnstressedLength, double StretchedLength, double Horizontal, double VerticalA);
+public readonly record struct RopeSegment(double UnstressedLength, double StretchedLength, double Horizontal, double VerticalA);
 
 /// <summary>A state of one rope in equilibrium. Nodes 0 and last are the supports.</summary>
 public sealed record RopeShape

@@ -1,16 +1,19 @@
+using System.Numerics;
+
 namespace BridgeForm.Solids;
 
 /// <summary>
 /// A map from a pair of vertex numbers to a number. Open addressing; far cheaper than a dictionary for the few dozen edges of a
 /// member.
 /// </summary>
-internal sealed class EdgeTable
+/// <param name="pairs">As many pairs find a place before the table grows.</param>
+internal sealed class EdgeTable(int pairs = 64)
 {
     private const ulong Spread = 0x9E3779B97F4A7C15; // 2^64 / golden ratio: Fibonacci hashing (Knuth, vol. 3, 6.4)
 
-    private long[] _keys = new long[128];
-    private int[] _values = new int[128];
-    private int _shift = 57;
+    private long[] _keys = new long[Places(pairs)];
+    private int[] _values = new int[Places(pairs)];
+    private int _shift = 64 - BitOperations.Log2((uint)Places(pairs));
 
     public int Count { get; private set; }
 
@@ -81,6 +84,9 @@ internal sealed class EdgeTable
 
         return ref _values[i];
     }
+
+    // A power of two, no more than half of it taken.
+    private static int Places(int pairs) => (int)BitOperations.RoundUpToPowerOf2((uint)Math.Max(2 * pairs, 2));
 
     // One more than the pair, so that no key is 0, the mark of an empty place.
     private static long Key(int a, int b) => (((long)a << 32) | (uint)b) + 1;

@@ -122,7 +122,7 @@ internal static class Components
     private static int[] Group(List<int> corners)
     {
         var parent = Enumerable.Range(0, corners.Count / 3).ToArray();
-        var firstUse = new EdgeTable();
+        var firstUse = new EdgeTable(corners.Count / 2);
         for (var i = 0; i < corners.Count; i++)
         {
             var (a, b) = (corners[i], corners[i % 3 == 2 ? i - 2 : i + 1]);

@@ -35,7 +35,7 @@ internal static class SolidAudit
 
     private static void AddOpenEdges(int[] welded, List<int> corners, string when, ImmutableArray<string>.Builder faults)
     {
-        var uses = new EdgeTable();
+        var uses = new EdgeTable(corners.Count);
         for (var i = 0; i < corners.Count; i++)
         {
             uses.Slot(welded[corners[i]], welded[corners[After(i)]])++;

@@ -64,6 +64,18 @@ public sealed class RebuildTests
         Assert.NotEmpty(whole.StockPlan.Jobs);
     }
 
+    [Fact]
+    public void The_verdict_leaves_out_the_stock_alone()
+    {
+        var rebuild = new Rebuild();
+        Assert.True(rebuild.TryVerdict(s_garden, CancellationToken.None, out var verdict, out _));
+        Assert.Contains(Stage.Remedies, rebuild.Anew);
+        Assert.Empty(verdict!.StockPlan.Jobs);
+        Assert.True(rebuild.TryWhole(s_garden, CancellationToken.None, out var whole, out _));
+        Assert.Equal((Stage[])[Stage.Stock], rebuild.Anew.AsEnumerable());
+        Assert.Equal(whole!.Remedies, verdict.Remedies);
+    }
+
     /// <summary>One thread takes the works in their order, pieces first; what the caller does side by side gives the same.</summary>
     [Fact]
     public void The_caller_says_how_works_run()

@@ -108,6 +108,11 @@ internal sealed class DrilledSection
     private ImmutableArray<(double Low, double High, double Breadth)> Layers()
     {
         var half = Whole.Depth / 2;
+        if (_voids.IsEmpty)
+        {
+            return [(-half, half, Whole.Breadth)];
+        }
+
         var edges =
             _voids.SelectMany(v => (double[])[v.Low, v.High]).Where(y => Math.Abs(y) < half).Append(-half).Append(half).Order().ToList();
         var layers = new List<(double Low, double High, double Breadth)>();
@@ -139,6 +144,11 @@ internal sealed class DrilledSection
     /// <summary>Heights of what is left between holes through the breadth.</summary>
     private ImmutableArray<double> Parts()
     {
+        if (_voids.IsEmpty)
+        {
+            return [Whole.Depth];
+        }
+
         var (parts, reached) = (ImmutableArray.CreateBuilder<double>(), -Whole.Depth / 2);
         foreach (
             var hole in _voids.Where(v => v.Parts).OrderBy(v => v.Low).Append(new(0, 0, Whole.Depth / 2, Whole.Depth / 2, Parts: true)))

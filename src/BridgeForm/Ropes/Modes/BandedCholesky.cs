@@ -37,6 +37,14 @@ internal sealed class BandedMatrix(int size, int width)
     public double[] Times(double[] vector)
     {
         var product = new double[size];
+        Times(vector, product);
+        return product;
+    }
+
+    /// <summary>The product with a vector, written over what stands there.</summary>
+    public void Times(double[] vector, double[] product)
+    {
+        Array.Clear(product);
         for (var i = 0; i < size; i++)
         {
             var first = Math.Max(0, i - width);
@@ -52,8 +60,6 @@ internal sealed class BandedMatrix(int size, int width)
 
             product[i] = sum + (row[before.Length] * at);
         }
-
-        return product;
     }
 
     // Entries of a row from a column to the diagonal.
@@ -102,6 +108,9 @@ internal sealed class BandedMatrix(int size, int width)
 
         return factor;
     }
+
+    /// <summary>The same in the place of this matrix, which nobody asks for again.</summary>
+    public BandedMatrix? FactoredInPlace() => Factored(this);
 
     /// <summary>
     /// Of a factor: those entries of the inverse that lie within the band, each from those after it; cost in step with the size.

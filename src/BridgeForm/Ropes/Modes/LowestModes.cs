@@ -33,7 +33,7 @@ internal static class LowestModes
     /// <param name="masses">M, kg, one a degree of freedom.</param>
     /// <param name="token">Asked from round to round.</param>
     public static ImmutableArray<Mode>? Find(BandedMatrix stiffness, double[] masses, CancellationToken token = default) =>
-        Find(stiffness, shape => Times(shape, masses), Wanted, Settled, token);
+        Find(stiffness, (shape, product) => Times(shape, masses, product), Wanted, Settled, token);
 
     /// <summary>The same with masses that move in several degrees of freedom at once.</summary>
     /// <param name="stiffness">K, N/m.</param>
@@ -46,7 +46,7 @@ internal static class LowestModes
         Find(stiffness, masses.Times, wanted, settled, token);
 
     private static ImmutableArray<Mode>? Find(
-        BandedMatrix stiffness, Func<double[], double[]> masses, int wanted, double settled, CancellationToken token)
+        BandedMatrix stiffness, Action<double[], double[]> masses, int wanted, double settled, CancellationToken token)
     {
         if (stiffness.Factored() is not { } factor)
         {
@@ -73,10 +73,10 @@ internal static class LowestModes
         return Modes(before, shapes);
     }
 
-    private static (double[] Squares, double[][] Shapes) Round(BandedMatrix factor, Func<double[], double[]> masses, double[][] shapes)
+    private static (double[] Squares, double[][] Shapes) Round(
+        BandedMatrix factor, Action<double[], double[]> masses, double[][] shapes)
     {
-        var (forces, moved) = Apart(
-            masses, [.. shapes.Select(masses)], [.. shapes.Select(shape => factor.Solve(masses(shape)))]);
+        var (forces, moved) = Apart(masses, Array.ConvertAll(shapes, shape => Product(masses, shape)), factor);
         var k = new DenseMatrix(moved.Length);
         for (var i = 0; i < moved.Length; i++)
         {
@@ -94,12 +94,13 @@ internal static class LowestModes
 
     // Displacements of unit mass that do not share any motion (Gram and Schmidt, each twice, which is enough), with their forces.
     // Ropes stretch much less easily than they swing: the first displacements of a short bridge are nearly alike.
-    private static (double[][] Forces, double[][] Moved) Apart(Func<double[], double[]> masses, double[][] forces, double[][] moved)
+    private static (double[][] Forces, double[][] Moved) Apart(Action<double[], double[]> masses, double[][] forces, BandedMatrix factor)
     {
         var (kept, pulls, weighted) = (new List<double[]>(), new List<double[]>(), new List<double[]>());
-        for (var i = 0; i < moved.Length; i++)
+        foreach (var force in forces)
         {
-            var (move, force) = Unit(masses, moved[i], forces[i]);
+            var (move, weight) = (factor.Solve(force), new double[force.Length]);
+            Unit(masses, move, force, weight);
             for (var pass = 0; pass < 2; pass++)
             {
                 for (var j = 0; j < kept.Count; j++)
@@ -109,24 +110,35 @@ internal static class LowestModes
                     Take(force, share, pulls[j]);
                 }
 
-                (move, force) = Unit(masses, move, force);
+                Unit(masses, move, force, weight);
             }
 
             if (double.IsFinite(move[0]))
             {
                 kept.Add(move);
                 pulls.Add(force);
-                weighted.Add(masses(move));
+                weighted.Add(weight);
             }
         }
 
         return ([.. pulls], [.. kept]);
     }
 
-    private static (double[] Move, double[] Force) Unit(Func<double[], double[]> masses, double[] move, double[] force)
+    // Scales all three to a displacement of unit mass, once its product with the masses is worked out.
+    private static void Unit(Action<double[], double[]> masses, double[] move, double[] force, double[] weight)
     {
-        var size = 1 / Math.Sqrt(Dot(move, masses(move)));
-        return (Scaled(move, size), Scaled(force, size));
+        masses(move, weight);
+        var size = 1 / Math.Sqrt(Dot(move, weight));
+        Scale(move, size);
+        Scale(force, size);
+        Scale(weight, size);
+    }
+
+    private static double[] Product(Action<double[], double[]> masses, double[] shape)
+    {
+        var product = new double[shape.Length];
+        masses(shape, product);
+        return product;
     }
 
     private static void Take(double[] from, double times, double[] other)
@@ -164,26 +176,20 @@ internal static class LowestModes
     private static ImmutableArray<Mode> Modes(double[] squares, double[][] shapes) =>
         [.. squares.Zip(shapes, (s, x) => new Mode(Math.Sqrt(Math.Max(0, s)) / (2 * Math.PI), [.. x]))];
 
-    private static double[] Times(double[] a, double[] b)
+    private static void Times(double[] a, double[] b, double[] product)
     {
-        var product = new double[a.Length];
         for (var i = 0; i < a.Length; i++)
         {
             product[i] = a[i] * b[i];
         }
-
-        return product;
     }
 
-    private static double[] Scaled(double[] a, double factor)
+    private static void Scale(double[] a, double factor)
     {
-        var scaled = new double[a.Length];
         for (var i = 0; i < a.Length; i++)
         {
-            scaled[i] = a[i] * factor;
+            a[i] *= factor;
         }
-
-        return scaled;
     }
 
     private static double Dot(double[] a, double[] b)

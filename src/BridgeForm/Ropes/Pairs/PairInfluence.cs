@@ -36,7 +36,7 @@ internal sealed class PairInfluence
 
         var left = BayStiffness.Find(rope, pair.Left);
         var right = ReferenceEquals(pair.Left, pair.Right) ? left : BayStiffness.Find(rope, pair.Right);
-        return PairStiffness.OfBoth(left, right).LessLever(1, loads, spacing).Factored() is { } factor
+        return PairStiffness.OfBoth(left, right).LessLever(1, loads, spacing).FactoredInPlace() is { } factor
             ? new PairInfluence(factor, pair, spacing, left[0], left[^1])
             : null;
     }

@@ -24,5 +24,14 @@ public sealed record PairShape
     public required bool RollsOver { get; init; }
 
     /// <summary>The tilt of the frame that tilts most, radians, never negative.</summary>
-    public static double Largest(ImmutableArray<double> tilts) => Math.Atan(tilts.Max(Math.Abs));
+    public static double Largest(ImmutableArray<double> tilts)
+    {
+        var largest = 0.0;
+        foreach (var tilt in tilts)
+        {
+            largest = Math.Max(largest, Math.Abs(tilt));
+        }
+
+        return Math.Atan(largest);
+    }
 }

@@ -165,7 +165,7 @@ public static class PairSolver
 
         /// <summary>Ropes that carry alike with the lever are stiff against rolling.</summary>
         public bool IsStiffAlike() => PairStiffness.OfOne(BayStiffness.Find(ropes.Left, Left))
-            .Less(1, PairStiffness.LeverOnOne(loads, spacing)).Factored() is not null;
+            .Less(1, PairStiffness.LeverOnOne(loads, spacing)).FactoredInPlace() is not null;
 
         /// <summary>Ropes with so much of the lever are stiff against every motion.</summary>
         public bool IsStiff(double share) => WasStiff = Factor(share) is not null;
@@ -227,7 +227,7 @@ public static class PairSolver
             if (_factor is not { } last || !last.Share.Equals(share))
             {
                 last = (share, PairStiffness.OfBoth(BayStiffness.Find(ropes.Left, Left), BayStiffness.Find(ropes.Right, Right))
-                    .LessLever(share, loads, spacing).Factored());
+                    .LessLever(share, loads, spacing).FactoredInPlace());
                 _factor = last;
             }
 

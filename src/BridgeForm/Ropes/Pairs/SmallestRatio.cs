@@ -63,12 +63,12 @@ internal static class SmallestRatio
             if (Math.Abs(now - before) <= Near * now && shift <= 0)
             {
                 var next = (1 - below) * now;
-                (shift, factor) = stiffness.Less(next, lever).Factored() is { } shifted ? (next, shifted) : (0, factor);
+                (shift, factor) = stiffness.Less(next, lever).FactoredInPlace() is { } shifted ? (next, shifted) : (0, factor);
                 below = Math.Min(2 * below, 0.5);
             }
         }
 
-        if (double.IsFinite(ratio) && stiffness.Less((1 - Proven) * ratio, lever).Factored() is not null)
+        if (double.IsFinite(ratio) && stiffness.Less((1 - Proven) * ratio, lever).FactoredInPlace() is not null)
         {
             return (ratio, shape);
         }
@@ -82,7 +82,7 @@ internal static class SmallestRatio
         if (!double.IsFinite(above))
         {
             above = 1;
-            while (stiffness.Less(above, lever).Factored() is not null)
+            while (stiffness.Less(above, lever).FactoredInPlace() is not null)
             {
                 above *= 2;
                 if (!double.IsFinite(above))
@@ -96,7 +96,7 @@ internal static class SmallestRatio
         while (above - low > Proven * above)
         {
             var middle = (low + above) / 2;
-            (low, above) = stiffness.Less(middle, lever).Factored() is null ? (low, middle) : (middle, above);
+            (low, above) = stiffness.Less(middle, lever).FactoredInPlace() is null ? (low, middle) : (middle, above);
         }
 
         return low;
