@@ -3,10 +3,12 @@
 Reads a JSON list of bridges from the file named, prints a JSON list of answers. Each bridge: span, rise, lengths (unstressed, of
 a bay), weight and wind (N a metre of rope), stiffness (EA) of one rope, spacing; one a node, supports included: weights (N, of
 the whole bridge), heights (weight x height over the ropes), winds (N to the right), windHeights (wind x height).
+leans: how far each frame leans towards B for each metre up; asides: weight x distance to the right of the middle.
 held: for each end metres that a saddle comes in without a pull, and metres a newton; null for ends that stay.
 
 Nothing here knows of catenaries: every bay is cut into straight elastic bars, and the state is where the gradient of the energy
-of bars, weights and winds vanishes, reached from the calm in small steps. Frames are rigid in the plane square to the bridge.
+of bars, weights and winds vanishes, reached from the calm in small steps. A frame's base is a rigid bar that rolls and yaws, and
+the frame stands square to it and to the line of the ropes, which it leans back from by as much as they climb.
 """
 import json
 import sys
@@ -18,8 +20,13 @@ from scipy.sparse.linalg import spsolve
 BARS = 8  # a bay
 
 
+def base(roll, yaw):
+    """From the left to the right end of a base, as a unit vector."""
+    return np.array([np.sin(yaw), -np.cos(yaw) * np.sin(roll), np.cos(yaw) * np.cos(roll)])
+
+
 class Bridge:
-    """Unknowns: x, y, z of the bars' inner nodes of both ropes; x of both nodes, y, z and roll of each frame; give of both saddles."""
+    """Unknowns: x, y, z of the bars' inner nodes of both ropes; x, y, z, roll and yaw of each frame; give of both saddles."""
 
     def __init__(self, asked):
         self.asked = asked
@@ -52,11 +59,11 @@ class Bridge:
                 q[3 * (side * len(self.inner) + k):][:3] = x[i], y[i], z
         for f in range(self.frames):
             i = (f + 1) * BARS
-            q[self.bases + 5 * f:][:5] = x[i], x[i], y[i], 0, 0
+            q[self.bases + 5 * f:][:5] = x[i], y[i], 0, 0, 0
         return q
 
     def place(self, q):
-        """Nodes of both ropes, what they change by, and second changes by a frame's roll."""
+        """Nodes of both ropes, what they change by, and second changes by a frame's roll and yaw."""
         a, half = self.asked, self.asked["spacing"] / 2
         at = np.zeros((2, self.nodes, 3))
         rows, columns, values = [], [], []
@@ -80,14 +87,15 @@ class Bridge:
                     one(side, i, axis, column + axis, 1)
             for f in range(self.frames):
                 i, column = (f + 1) * BARS, self.bases + 5 * f
-                roll = q[column + 4]
-                at[side, i] = q[column + side], q[column + 2] - arm * np.sin(roll), q[column + 3] + arm * np.cos(roll)
-                one(side, i, 0, column + side, 1)
-                one(side, i, 1, column + 2, 1)
-                one(side, i, 2, column + 3, 1)
-                one(side, i, 1, column + 4, -arm * np.cos(roll))
-                one(side, i, 2, column + 4, -arm * np.sin(roll))
-                bend.append((side, i, column + 4, np.array([0, arm * np.sin(roll), -arm * np.cos(roll)])))
+                (sr, cr), (sy, cy) = ((np.sin(v), np.cos(v)) for v in q[column + 3:column + 5])
+                at[side, i] = q[column:column + 3] + arm * base(*q[column + 3:column + 5])
+                for axis in range(3):
+                    one(side, i, axis, column + axis, 1)
+                    one(side, i, axis, column + 3, arm * (0, -cy * cr, -cy * sr)[axis])
+                    one(side, i, axis, column + 4, arm * (cy, sy * sr, -sy * cr)[axis])
+                bend.append((side, i, column + 3, column + 3, arm * np.array([0, cy * sr, -cy * cr])))
+                bend.append((side, i, column + 3, column + 4, arm * np.array([0, sy * cr, sy * sr])))
+                bend.append((side, i, column + 4, column + 4, arm * np.array([-sy, cy * sr, -cy * cr])))
         return at, csr_matrix((values, (rows, columns)), (6 * self.nodes, self.size)), bend
 
     def pull(self, at, share):
@@ -121,16 +129,25 @@ class Bridge:
         gradient, hessian = self.pull(at, share)
         force = by.T @ gradient.ravel()
         turn = np.zeros(self.size)
-        for side, node, column, second in bend:
-            turn[column] += gradient[side, node] @ second
+        rows, columns, values = [], [], []
+        for side, node, row, column, way in bend:
+            for r, c in {(row, column), (column, row)}:
+                rows.append(r)
+                columns.append(c)
+                values.append(gradient[side, node] @ way)
         for f in range(self.frames):
             column = self.bases + 5 * f
-            roll = q[column + 4]
-            weight, wind = a["heights"][f + 1], share * a["windHeights"][f + 1]
-            force[column + 2] += a["weights"][f + 1]
-            force[column + 3] -= share * a["winds"][f + 1]
-            force[column + 4] += -weight * np.sin(roll) - wind * np.cos(roll)
-            turn[column + 4] += -weight * np.cos(roll) + wind * np.sin(roll)
+            force[column + 1] += a["weights"][f + 1]
+            force[column + 2] -= share * a["winds"][f + 1]
+            angles = q[column + 3:column + 5]
+            force[column + 3:column + 5] += self.tipping(f + 1, angles, share)
+            for k in range(2):
+                step = np.eye(2)[k] * 1e-5
+                ahead, behind = (self.tipping(f + 1, angles + sign * step, share) for sign in (1, -1))
+                rows += [column + 3, column + 4]
+                columns += 2 * [column + 3 + k]
+                values += ((ahead - behind) / 2e-5).tolist()
+        second = coo_matrix((values, (rows, columns)), (self.size, self.size))
         fixed = np.zeros(self.size)
         for end in range(2):
             for side in range(2):
@@ -142,19 +159,34 @@ class Bridge:
                     force[column] += (q[column] - free) / give
                     turn[column] += 1 / give
         keep = diags(1 - fixed)
-        matrix = keep @ (by.T @ hessian @ by + diags(turn)) @ keep + diags(fixed)
+        matrix = keep @ (by.T @ hessian @ by + diags(turn) + second.tocsr()) @ keep + diags(fixed)
         return keep @ force, matrix.tocsc(), at, gradient
 
+    def tipping(self, frame, angles, share):
+        """What roll and yaw change the energy by of all that stands on a frame: by steps into the complex numbers."""
+        a = self.asked
+
+        def energy(angles):
+            lean = a["leans"][frame]
+            line = np.array([1, -lean, 0]) / np.hypot(1, lean)
+            across = base(*angles)
+            up = np.cross(across, line)
+            up = up / np.sqrt(up @ up)
+            # Heights are straight up over the ropes: along the frame all lies nearer to its base.
+            return (line[0] * (a["heights"][frame] * up[1] - share * a["windHeights"][frame] * up[2])
+                    + a["asides"][frame] * across[1])
+
+        return np.array([energy(angles + 1e-30j * np.eye(2)[k]).imag / 1e-30 for k in range(2)])
+
     def settle(self, q, share):
+        force, matrix = self.system(q, share)[:2]
         for _ in range(300):
-            force, matrix, at, gradient = self.system(q, share)
             step = spsolve(matrix, -force)
-            factor = min(1.0, 0.1 * self.asked["span"] / np.abs(step).max())
-            while factor > 0.03:
-                tried = self.system(q + factor * step, share)[0]
-                if np.linalg.norm(tried) <= (1 - factor / 4) * np.linalg.norm(force) + 1e-6:
-                    break
+            factor, before = min(1.0, 0.1 * self.asked["span"] / np.abs(step).max()), np.linalg.norm(force)
+            force, matrix = self.system(q + factor * step, share)[:2]
+            while factor > 0.03 and not np.linalg.norm(force) <= (1 - factor / 4) * before + 1e-6:
                 factor /= 2
+                force, matrix = self.system(q + factor * step, share)[:2]
             q = q + factor * step
             if np.abs(step).max() < 1e-12 * self.asked["span"]:
                 return q
@@ -169,7 +201,7 @@ class Bridge:
         return {
             "left": at[0, ::BARS].tolist(),
             "right": at[1, ::BARS].tolist(),
-            "rolls": frames[:, 4].tolist(),
+            "rolls": frames[:, 3].tolist(),
             # What the ropes pull at the supports with: the opposite of what holds them there.
             "ends": [[(-gradient[side, node]).tolist() for side in range(2)] for node in (0, -1)],
             "pulls": [[(-gradient[side, (f + 1) * BARS]).tolist() for side in range(2)] for f in range(self.frames)],

@@ -10,17 +10,18 @@ internal static class PushWords
     /// <summary>
     /// In a few words where a load along the guard turns the bridge over; empty where it stands, or nothing was looked at.
     /// </summary>
-    public static string Falls(WindState? state, CheckWords words) => Falls(state, push => Line(words, push));
+    public static string Falls(WindState? state, CheckWords words) => Falls(state, "turns over", push => Line(words, push));
 
     /// <summary>The same of a push on one post.</summary>
-    public static string Falls(PushOnPost? push, CheckWords words) => Falls(push?.State, words.Force);
+    public static string Falls(PushOnPost? push, CheckWords words) =>
+        Falls(push?.State, $"turns over, or rolls by more than {CheckWords.Angle(GuardLean.MostRoll)},", words.Force);
 
     /// <summary>Where it stands: how far to the side, and how far it rolls.</summary>
     public static string Stands(WindState state, CheckWords words) =>
         $"it stands, {new QuantityText(words.Units).Size(state.Sideways)} sideways, roll {CheckWords.Angle(state.Roll)} at "
             + state.RollFrame;
 
-    /// <summary>A push on one post or along the guard turns the bridge over.</summary>
+    /// <summary>A push on one post, by itself, or along the guard turns the bridge over.</summary>
     public static bool TurnsOver(WindWork wind) => wind.Pushed is { State.Stands: false }
         || wind.PushedGrown is { State.Stands: false } || wind.Leaning is { Stands: false };
 
@@ -42,7 +43,9 @@ internal static class PushWords
         var isLost = wind.Pushed is { State.StandsTo: null };
         var onPost = Joined(
         [
-            marked, !isLost && OnPost(wind.PushedGrown, words, most) is { } grown ? $"{InHeat}, {grown}" : null,
+            marked,
+            !isLost && OnPost(wind.PushedGrown, words, most) is { } grown ? $"{InHeat}, {grown}" : null,
+            !isLost && OnPost(wind.PushedByWeight, words, most) is { } heavy ? $"then, with the weight of who pushes, {heavy}" : null,
         ]);
         return Joined(
         [
@@ -62,10 +65,10 @@ internal static class PushWords
         ? $"at {pushed.Frame} it rolls by {CheckWords.Angle(pushed.State.Roll)}"
         : null;
 
-    private static string Falls(WindState? state, Func<double, string> push) => state switch
+    private static string Falls(WindState? state, string does, Func<double, string> push) => state switch
     {
         null or { Stands: true } => "",
-        { StandsTo: { } least, FallsAt: { } most } => $"without side stays it turns over between {push(least)} and {push(most)}",
+        { StandsTo: { } least, FallsAt: { } most } => $"without side stays it {does} between {push(least)} and {push(most)}",
         _ => "no equilibrium was found, not even without a push",
     };
 }

@@ -41,8 +41,8 @@ internal sealed class Supports
     }
 
     /// <summary>
-    /// Sets of parts of each of which the part must touch at least one, the same arrays for all parts alike. Bases rest on the ropes (<see cref="RopeContacts"/>
-    /// looks at that) or on their landing and have none.
+    /// Sets of parts of each of which the part must touch at least one, the same arrays for all parts alike. Bases rest on the ropes
+    /// (<see cref="RopeContacts"/> looks at that) or on their landing and have none.
     /// </summary>
     public int[][] CarriersOf(int index)
     {

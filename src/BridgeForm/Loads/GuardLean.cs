@@ -30,8 +30,9 @@ internal static class GuardLean
             : null;
 
     /// <summary>
-    /// The push on a post of the middle frame, or of the one that it rolls furthest as long as it is small: whichever turns the bridge
-    /// over, or rolls it further. Only where a frame hangs between the supports.
+    /// The push on the post where it turns the bridge over, or rolls it furthest: looked for from the middle and from the frame that
+    /// it rolls furthest as long as it is small, to either side for as long as that is worse. Only where a frame hangs between the
+    /// supports.
     /// </summary>
     /// <param name="layout">Where the caps lie.</param>
     /// <param name="calm">The bridge before anybody pushes.</param>
@@ -40,20 +41,85 @@ internal static class GuardLean
     public static PushOnPost OnePost(
         BridgeLayout layout, WindStage calm, ImmutableArray<string> names, CancellationToken token)
     {
-        int[] frames = [layout.Bays / 2, Softest(layout, calm)];
-        return Quantities.Ties.FirstLargest(
-            frames.Distinct().Select(frame => new PushOnPost(names[frame], At(layout, calm, frame).Solve(Point, names, token))),
-            push => push.State.Stands ? push.State.Roll : Fallen - (push.State.StandsTo ?? 0))!;
+        var pushes = new SortedDictionary<int, PushOnPost>();
+        int[] from = [layout.Bays / 2, (layout.Bays + 1) / 2, Softest(layout, calm)];
+        var worst = Worst(from);
+        for (var before = 0; before != worst;)
+        {
+            before = worst;
+            worst = Worst([worst - Math.Max(1, layout.Bays / Strides), worst, worst + Math.Max(1, layout.Bays / Strides)]);
+        }
+
+        return pushes[worst];
+
+        int Worst(int[] frames) => Quantities.Ties.FirstLargest(
+            frames.Where(f => f > 0 && f < layout.Bays).Distinct().Order(), frame => Harm(Push(frame).State));
+
+        PushOnPost Push(int frame)
+        {
+            if (!pushes.TryGetValue(frame, out var push))
+            {
+                push = new PushOnPost(names[frame], At(layout, calm, frame).Solve(Point, names, token));
+                pushes.Add(frame, push);
+            }
+
+            return push;
+        }
     }
 
-    // More than any frame rolls, radians and newtons alike: what falls comes before all that stands, what falls first before all.
-    private const double Fallen = 1e6;
+    /// <summary>
+    /// The same push on the same post with the weight of the one who pushes: <see cref="Pusher"/>, <see cref="FromGuard"/> inside the
+    /// clear width, the centre as high over the deck as of all people.
+    /// </summary>
+    /// <param name="layout">The deck.</param>
+    /// <param name="calm">The bridge before anybody is there.</param>
+    /// <param name="names">Of the frames, A's first.</param>
+    /// <param name="push">Where.</param>
+    /// <param name="standing">How high the deck lies.</param>
+    /// <param name="token">Asked at each step.</param>
+    public static PushOnPost WithWeight(
+        BridgeLayout layout, WindStage calm, ImmutableArray<string> names, PushOnPost push, StandingWeights standing,
+        CancellationToken token)
+    {
+        var frame = names.IndexOf(push.Frame);
+        var lean = layout.Poses[frame].Up.Y;
 
-    private static WindStage At(BridgeLayout layout, WindStage calm, int frame)
+        // A person stands plumb: on frames that lean the weight tips with all of its height.
+        var height = (standing.DeckHeights[frame] + StandingWeights.PeopleOverDeck) / (lean * lean);
+        var aside = Math.Max(0, (DeckWidth.BetweenPosts(layout.Parameters) / 2) - FromGuard);
+        return push with
+        {
+            State = (At(layout, calm, frame) with { Beside = new Bystander(frame, Pusher, aside, height) }).Solve(Point, names, token),
+        };
+    }
+
+    /// <summary>Weight of one who pushes, newtons: 75 kg, as EUR 23984 EN takes a walker.</summary>
+    public const double Pusher = 75 * Quantities.Units.StandardGravity;
+
+    /// <summary>How far a person's middle is inside the clear width, metres: own figure, shoulders against the guard.</summary>
+    public const double FromGuard = 0.15;
+
+    /// <summary>
+    /// A frame that one person's push rolls further counts as turned over, radians: own figure, 30°, about where shoes slide on wood
+    /// (friction 0.5 to 0.6, common practice, no source).
+    /// </summary>
+    public const double MostRoll = Math.PI / 6;
+
+    // Neighbours of a bridge with fewer bays; of a longer one so many steps from end to end: what a push does changes over a good
+    // part of the span.
+    private const int Strides = 24;
+
+    private static double Harm(WindState state) => state.Stands ? state.Roll : Over - (state.StandsTo ?? 0);
+
+    // More than any frame rolls, radians and newtons alike: what falls comes before all that stands, what falls first before all.
+    private const double Over = 1e6;
+
+    /// <summary>With a push on a post of one frame in place of the wind.</summary>
+    internal static WindStage At(BridgeLayout layout, WindStage calm, int frame)
     {
         var tops = new SideSurface[layout.Bays + 1];
         tops[frame] = new SideSurface(1, Height(layout, frame));
-        return calm with { Surfaces = [.. tops] };
+        return calm with { Surfaces = [.. tops], Fallen = MostRoll };
     }
 
     /// <summary>The finished bridge of a rope that has stretched, hottest, nothing taken up and its wood dry.</summary>
@@ -109,8 +175,12 @@ internal static class GuardLean
         return [.. tops];
     }
 
-    private static double Height(BridgeLayout layout, int frame) =>
-        layout.Caps.Points[frame].Y + layout.Parameters.Guard.Cap.Thickness - layout.Poses[frame].Node.Y;
+    // Straight up over the ropes' axes, as of all that the wind blows against.
+    private static double Height(BridgeLayout layout, int frame)
+    {
+        var pose = layout.Poses[frame];
+        return (pose.Up.Dot(layout.Caps.Points[frame] - pose.Node) + layout.Parameters.Guard.Cap.Thickness) / pose.Up.Y;
+    }
 }
 
 /// <summary>One who pushes outward on a post.</summary>

@@ -25,6 +25,15 @@ internal sealed record WindStage(
     ImmutableArray<double> HeightMoments,
     ImmutableArray<SideSurface> Surfaces)
 {
+    /// <summary>How far each frame leans towards B for each metre up.</summary>
+    public required ImmutableArray<double> Leans { get; init; }
+
+    /// <summary>A frame that rolls further counts as turned over, radians.</summary>
+    public double Fallen { get; init; } = SpaceSolver.Fallen;
+
+    /// <summary>One who stands beside the guard; null for nobody.</summary>
+    public Bystander? Beside { get; init; }
+
     /// <summary>The same in the wind.</summary>
     /// <param name="pressure">Pa.</param>
     /// <param name="names">Of the frames, A's first.</param>
@@ -34,7 +43,11 @@ internal sealed record WindStage(
         token.ThrowIfCancellationRequested();
         var loads = new SpaceLoads(
             Weights, HeightMoments,
-            [.. Surfaces.Select(s => pressure * s.Area)], [.. Surfaces.Select(s => pressure * s.Moment)], pressure * Diameter);
+            [.. Surfaces.Select(s => pressure * s.Area)], [.. Surfaces.Select(s => pressure * s.Moment)], pressure * Diameter)
+        {
+            Leans = Leans,
+        };
+        loads = Beside is { } person ? person.On(loads) : loads;
         var state = new WindState
         {
             Stage = Stage,
@@ -45,7 +58,7 @@ internal sealed record WindStage(
         };
         var found = LoadCaseSolver.TryFind(
             Rope, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, out var calm, out _)
-            ? SpaceSolver.Find(Rope, Spacing, loads, calm!, token)
+            ? SpaceSolver.Find(Rope, Spacing, loads, calm!, Fallen, token)
             : null;
         if (found is null)
         {
@@ -81,6 +94,24 @@ internal sealed record WindStage(
     }
 }
 
+/// <summary>A person on the deck beside a guard, upright with the frame.</summary>
+/// <param name="Frame">Number of the frame.</param>
+/// <param name="Weight">Newtons.</param>
+/// <param name="Aside">From the middle, metres.</param>
+/// <param name="Height">Of the person's centre over the ropes' axes, metres.</param>
+internal sealed record Bystander(int Frame, double Weight, double Aside, double Height)
+{
+    /// <summary>With the person there, to the side to which the wind blows.</summary>
+    public SpaceLoads On(SpaceLoads loads) => loads with
+    {
+        Weights = With(loads.Weights, Weight),
+        HeightMoments = With(loads.HeightMoments, Weight * Height),
+        SideMoments = With(loads.SideMoments, Weight * Aside),
+    };
+
+    private ImmutableArray<double> With(ImmutableArray<double> all, double more) => all.SetItem(Frame, all[Frame] + more);
+}
+
 /// <summary>Every stage of a bridge with either combination.</summary>
 internal static class WindStages
 {
@@ -90,6 +121,7 @@ internal static class WindStages
         var ropes = layout.Parameters.Ropes;
         var rope = LoadCaseRequest.At(design, 0, Backstays.Of(layout.Parameters.Site));
         var surfaces = standing.Surfaces;
+        ImmutableArray<double> leans = [.. layout.Poses.Select(p => p.Up.X / p.Up.Y)];
         var none = ImmutableArray.Create(new double[design.Nodes.Length]);
         ImmutableArray<double> frames = [.. masses.FrameStageLoads().Select(p => 2 * p)];
         ImmutableArray<double> whole = [.. design.Loads.Select(p => 2 * p)];
@@ -103,7 +135,10 @@ internal static class WindStages
                 name,
                 isSure ? WindWork.Sure : WindWork.All,
                 rope with { Loads = [.. hung.Select(w => w / 2)], WeightPerLength = share * rope.WeightPerLength },
-                ropes.Spacing, ropes.Rope.Diameter, hung, [.. moments.Select(m => share * m)], sides);
+                ropes.Spacing, ropes.Rope.Diameter, hung, [.. moments.Select(m => share * m)], sides)
+            {
+                Leans = leans,
+            };
         }
 
         WindStage[] Both(
@@ -155,6 +190,7 @@ internal static class WindStages
             Weights = First(stage.Weights),
             HeightMoments = First(stage.HeightMoments),
             Surfaces = First(stage.Surfaces),
+            Leans = First(stage.Leans),
         };
     }
 }

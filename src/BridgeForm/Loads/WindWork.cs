@@ -71,6 +71,9 @@ public sealed record WindWork
     public WindState? Done(string combination) => States.FirstOrDefault(s =>
         string.Equals(s.Stage, Finished, StringComparison.Ordinal) && string.Equals(s.Combination, combination, StringComparison.Ordinal));
 
+    /// <summary><see cref="PushedGrown"/> with the weight of the one who pushes.</summary>
+    public PushOnPost? PushedByWeight { get; init; }
+
     /// <summary>Works it out.</summary>
     /// <param name="layout">Where the frames stand.</param>
     /// <param name="design">Design state of one rope.</param>
@@ -91,14 +94,15 @@ public sealed record WindWork
                 LoadCases.SureDead * standing.Light[i], spacing)),
         ];
         WindStage[] stages = [.. WindStages.List(layout, design, masses, standing)];
-        PushOnPost? Pushed(Func<WindStage> calm) => layout.Bays > 1 ? GuardLean.OnePost(layout, calm(), names, token) : null;
+        var (pushed, grown, byWeight) = layout.Bays > 1 ? PushedOnPost(layout, stages, design, standing, names, token) : default;
         return new WindWork
         {
             Pressure = pressure,
             States = [.. stages.Select(s => s.Solve(pressure, names, token))],
             Leaning = GuardLean.Along(layout, stages, names, token),
-            Pushed = Pushed(() => GuardLean.Finished(stages)),
-            PushedGrown = Pushed(() => GuardLean.Grown(layout, stages, design, standing)),
+            Pushed = pushed,
+            PushedGrown = grown,
+            PushedByWeight = byWeight,
             Ends =
             [
                 .. surfaces.Ends.Select(e => new WindOnEndFrame(
@@ -110,5 +114,16 @@ public sealed record WindWork
             Upright = Ties.FirstLargest(upright, u => u.Lift),
             LiftsAt = upright.Length == 0 ? null : upright.Min(u => pressure * u.Weight * spacing / 2 / (u.Wind * u.Height)),
         };
+    }
+
+    private static (PushOnPost? Marked, PushOnPost? Grown, PushOnPost? ByWeight) PushedOnPost(
+        BridgeLayout layout, WindStage[] stages, RopeShape design, StandingWeights standing, ImmutableArray<string> names,
+        CancellationToken token)
+    {
+        var calm = GuardLean.Grown(layout, stages, design, standing);
+        var grown = GuardLean.OnePost(layout, calm, names, token);
+        return (
+            GuardLean.OnePost(layout, GuardLean.Finished(stages), names, token), grown,
+            GuardLean.WithWeight(layout, calm, names, grown, standing, token));
     }
 }

@@ -31,6 +31,7 @@ public static class AllChecks
             One(DeckGaps.Declared, DeckGaps.Check),
             Many([Landings.DeclaredStep, Landings.DeclaredGap], c => Landings.Check(c)),
             One(WoodOutdoors.Declared, WoodOutdoors.Check),
+            One(WoodValues.Declared, WoodValues.Check),
             Many([TreatedWood.DeclaredZinc, TreatedWood.DeclaredFasteners], c => TreatedWood.Check(c)),
         },
         new[]

@@ -6,19 +6,20 @@ namespace BridgeForm.Checks.Ropes;
 internal static class GuardLeans
 {
     private const string Source = "IBC 1607.8.1: 50 plf on a public guard, taken on all of it at once; IRC Table R301.5 and ASCE 7 4.5.1: "
-        + "200 lbf at the top; statics of both ropes in space, frames rigid in their plane";
+        + "200 lbf at the top; 75 kg: EUR 23984 EN; statics of both ropes in space, frames rigid in their plane";
 
     /// <summary>What it states.</summary>
     public static DeclaredCheck Declared { get; } = new(
         "guard-line-load",
         "People who push on one guard",
-        "200 lbf outward on one post, of the middle frame or of the softest, whichever is worse; the same with the rope grown by the "
-            + "high end of its stretch, hottest, nothing taken up and the wood dry; and on a public bridge 50 plf outward "
-            + "along the whole of one guard, at the cap's top, nobody's weight on the bridge, not that of who pushes either: how far the "
-            + "ropes move to the side and the frames "
-            + "roll, and where it turns over. It fails where the push on one post turns it over: one person who stumbles does that. "
-            + "All else is only stated: side stays hold a bridge against it, none is modelled, and a licensed engineer decides. People "
-            + "who stand beside the one who pushes tilt it further; cross-slope is looked at without a push.",
+        "200 lbf outward on one post, at the cap's top, where it rolls the bridge furthest (looked for from the middle and from the "
+            + "softest frame); the same with the rope grown by the high end of its stretch, hottest, nothing taken up and the wood dry, "
+            + "and there also with the weight of the one who pushes, 75 kg, 150 mm inside the clear width; and on a public bridge 50 plf "
+            + "outward along the whole of one guard: how far the ropes move to the side and the frames roll, and where it turns over. "
+            + "It fails where the push on one post alone turns it over or rolls it by more than 30° (own figure: nobody keeps his feet): "
+            + "one person who stumbles does that. All else is only stated, with that person's weight too: side stays hold a bridge "
+            + "against it, none is modelled, and a licensed engineer decides. Nobody else is on it; people beside the one who pushes "
+            + "tilt it further; cross-slope is looked at without a push.",
         Source,
         [CheckStatus.Engineer, CheckStatus.Fail]);
 
@@ -33,13 +34,13 @@ internal static class GuardLeans
 
         var grown = context.Wind.PushedGrown ?? pushed;
         var onPost = $"{words.Force(GuardLean.Point)} outward on one post of {pushed.Frame}; {Words(pushed, words)}; {PushWords.InHeat}, "
-            + $"on one of {grown.Frame}; {Words(grown, words)}";
+            + $"on one of {grown.Frame}; {Words(grown, words)}"
+            + (context.Wind.PushedByWeight is { } by ? $"; there with the weight of the one who pushes {Words(by, words)}" : "");
         var all = context.Wind.Leaning is not { } along
             ? onPost
             : $"{PushWords.Line(words, GuardLean.Line)} along all of one guard between the end frames: {words.Force(along.Force)} to the "
                 + $"side; {Words(along, PushWords.Falls(along, words), words)}. {onPost}";
-        var detail = $"{all}. Nobody's weight is on it, not that of who pushes either, which tips it further. Side stays hold a bridge "
-            + "against it; none is modelled. A licensed engineer decides.";
+        var detail = $"{all}. Nobody else is on it. Side stays hold a bridge against it; none is modelled. A licensed engineer decides.";
         var stands = Math.Min(StandsTo(pushed), StandsTo(grown));
         return stands < GuardLean.Point
             ? Outcome.AtMost(Declared, GuardLean.Point, stands, "N", Source, detail)

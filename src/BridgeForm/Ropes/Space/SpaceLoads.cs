@@ -18,6 +18,12 @@ public sealed record SpaceLoads(
     ImmutableArray<double> WindMoments,
     double WindOnRope)
 {
+    /// <summary>How far a frame leans towards B for each metre up: so far along the bridge from its base all on it lies.</summary>
+    public ImmutableArray<double> Leans { get; init; } = [.. Weights.Select(_ => 0.0)];
+
+    /// <summary>Weight × its distance from the middle to the right in the frame's plane, N·m; nothing unless said.</summary>
+    public ImmutableArray<double> SideMoments { get; init; } = [.. Weights.Select(_ => 0.0)];
+
     /// <summary>A share of the wind.</summary>
     internal SpaceLoads Blowing(double share) => this with
     {

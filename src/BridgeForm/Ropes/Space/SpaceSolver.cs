@@ -5,8 +5,8 @@ namespace BridgeForm.Ropes.Space;
 /// they go, each rope's bays are elastic catenaries in their own slanting planes.
 /// </summary>
 /// <remarks>
-/// Frames are rigid in their plane, which stays square to the bridge's line: the two nodes of a frame keep their distance there
-/// and move along the bridge each by itself (yaw free). Weight and wind act at their heights in the frame's plane and keep
+/// Frames are rigid and yaw freely: the two nodes of a frame keep their distance, and a frame whose nodes have not moved alike along
+/// the bridge is less broad across it. Weight and wind act at their heights in the plane across the bridge and keep
 /// their directions. All forces come from an energy, and Newton's method runs on moves of the frames and forces of the bays at
 /// once, with the exact tangent. An equilibrium counts only where that tangent is positive definite, and where no frame rolls
 /// by more than 45°: upside down under the ropes is an equilibrium too. It is looked for at once and, where that fails, step by
@@ -37,11 +37,12 @@ public static class SpaceSolver
     /// <param name="spacing">Between the ropes, metres.</param>
     /// <param name="loads">What stands on them and blows against it.</param>
     /// <param name="calm">Either rope under half of the weights, without wind: where the search starts.</param>
+    /// <param name="fallen">A frame that rolls further counts as turned over, radians.</param>
     /// <param name="token">Asked at each step.</param>
     public static SpaceResult? Find(
-        LoadCaseRequest rope, double spacing, SpaceLoads loads, RopeShape calm, CancellationToken token = default)
+        LoadCaseRequest rope, double spacing, SpaceLoads loads, RopeShape calm, double fallen = Fallen, CancellationToken token = default)
     {
-        var trial = new SpaceTrial(rope, spacing, calm);
+        var trial = new SpaceTrial(rope, spacing, calm, fallen);
         var found = trial.TryReach(loads) ? trial.Shape(loads) : null;
         if (found is not null && found.Rolls.Max(Math.Abs) <= Jump)
         {

@@ -13,7 +13,7 @@ internal sealed class SpaceSystem(int bays, double half)
 
     private const int Width = (2 * PerFrame) - 1;
 
-    private readonly Vector3d[] _ups = new Vector3d[bays + 1];
+    private readonly FrameTurn[] _turns = new FrameTurn[bays + 1];
 
     /// <summary>Tangent stiffness.</summary>
     public BandedMatrix Matrix { get; } = new(PerFrame * (bays + 1), Width);
@@ -44,13 +44,14 @@ internal sealed class SpaceSystem(int bays, double half)
     }
 
     /// <summary>How a frame stands.</summary>
-    public void Turn(int frame, Vector3d up) => _ups[frame] = up;
+    public void Turn(int frame, in FrameTurn turn) => _turns[frame] = turn;
 
     /// <summary>Move of a node by a small move of the unknowns.</summary>
-    public static Vector3d Moved(double[] step, int frame, int side, double arm, Vector3d up)
+    public static Vector3d Moved(double[] step, int frame, int side, in FrameTurn turn)
     {
-        var at = PerFrame * frame;
-        return new Vector3d(step[at + side], step[at + 2], step[at + 3]) - (step[at + 4] * arm * up);
+        var (at, paths) = (PerFrame * frame, turn.Paths(side));
+        return (step[at] * paths.Left) + (step[at + 1] * paths.Right) + new Vector3d(0, step[at + 2], step[at + 3])
+            + (step[at + 4] * paths.Roll);
     }
 
     /// <summary>One bay of one rope between its two frames.</summary>
@@ -97,46 +98,71 @@ internal sealed class SpaceSystem(int bays, double half)
     /// <summary>Weight and wind of a frame, and what its ropes' pull does as it turns.</summary>
     public void Stand(int frame, SpaceLoads loads, Vector3d left, Vector3d right)
     {
-        var (at, up) = (PerFrame * frame, _ups[frame]);
-        var (weight, wind) = (loads.HeightMoments[frame], loads.WindMoments[frame]);
+        var (at, turn) = (PerFrame * frame, _turns[frame]);
+        var (weight, wind, aside) = (loads.HeightMoments[frame], loads.WindMoments[frame], loads.SideMoments[frame]);
         Force[at + 2] -= loads.Weights[frame];
         Force[at + 3] += loads.Winds[frame];
-        Force[at + 4] += (weight * up.Z) + (wind * up.Y);
+        Force[at] += aside * turn.Up.Z * turn.Slope / half;
+        Force[at + 1] -= aside * turn.Up.Z * turn.Slope / half;
+        Force[at + 4] += aside * turn.Up.Y * turn.Half / half;
 
-        // From left to right in the plane of the frame: a node's path bends towards the middle.
-        var across = new Vector3d(0, -up.Z, up.Y);
-        Matrix[at + 4, at + 4] += (half * (right - left).Dot(across)) - (weight * up.Y) + (wind * up.Z);
+        // A node's path bends towards the middle as its frame rolls and yaws.
+        var apart = right - left;
+        var (inward, up) = (apart.Dot(turn.Across) + (aside * turn.Up.Z / half), apart.Dot(turn.Up) - (aside * turn.Up.Y / half));
+        AddYaw(at, turn.Slope * up, -turn.Bend * inward);
+        Matrix[at + 4, at + 4] += turn.Half * inward;
+
+        // What stands on it tips. Along a frame that leans it is less high than straight up over the ropes, and from the base straight
+        // up less high once more.
+        var tip = FrameTip.Of(turn, 2 * half, loads.Leans[frame]);
+        (weight, wind) = (weight * tip.Shorter * tip.Shorter, wind * tip.Shorter);
+        var (pull, give) = ((weight * tip.Sin) + (wind * tip.Cos), (wind * tip.Sin) - (weight * tip.Cos));
+        Force[at] += pull * tip.ByYaw;
+        Force[at + 1] -= pull * tip.ByYaw;
+        Force[at + 4] += pull * tip.ByRoll;
+        AddYaw(at, (give * tip.ByYaw * tip.ByRoll) - (pull * tip.ByYawRoll), (give * tip.ByYaw * tip.ByYaw) - (pull * tip.ByYawYaw));
+        Matrix[at + 4, at + 4] += (give * tip.ByRoll * tip.ByRoll) - (pull * tip.ByRollRoll);
     }
 
-    private double Arm(int side) => side == 0 ? -half : half;
-
-    private Vector3d Turned(int frame, int side) => -Arm(side) * _ups[frame];
+    // The left node's move along the bridge is yaw, the right one's the opposite.
+    private void AddYaw(int at, double withRoll, double withItself)
+    {
+        Matrix[at, at] += withItself;
+        Matrix[at + 1, at] -= withItself;
+        Matrix[at + 1, at + 1] += withItself;
+        Matrix[at + 4, at] += withRoll;
+        Matrix[at + 4, at + 1] -= withRoll;
+    }
 
     private void Pull(int frame, int side, Vector3d force)
     {
-        var at = PerFrame * frame;
-        Force[at + side] += force.X;
+        var (at, paths) = (PerFrame * frame, _turns[frame].Paths(side));
+        Force[at] += force.Dot(paths.Left);
+        Force[at + 1] += force.Dot(paths.Right);
         Force[at + 2] += force.Y;
         Force[at + 3] += force.Z;
-        Force[at + 4] += force.Dot(Turned(frame, side));
+        Force[at + 4] += force.Dot(paths.Roll);
     }
 
     // Column by column of the other frame's unknowns; only what lies on or below the diagonal is kept.
     private void Couple(int frame, int other, int side, in Matrix3 stiffness)
     {
-        var (at, to, turned) = (PerFrame * frame, PerFrame * other, Turned(frame, side));
-        Column(at, side, to + side, stiffness.A, turned);
-        Column(at, side, to + 2, stiffness.B, turned);
-        Column(at, side, to + 3, stiffness.C, turned);
-        Column(at, side, to + 4, stiffness * Turned(other, side), turned);
+        var (at, to) = (PerFrame * frame, PerFrame * other);
+        var (here, there) = (_turns[frame].Paths(side), _turns[other].Paths(side));
+        Column(at, to, stiffness * there.Left, here);
+        Column(at, to + 1, stiffness * there.Right, here);
+        Column(at, to + 2, stiffness.B, here);
+        Column(at, to + 3, stiffness.C, here);
+        Column(at, to + 4, stiffness * there.Roll, here);
     }
 
-    private void Column(int at, int side, int column, Vector3d forces, Vector3d turned)
+    private void Column(int at, int column, Vector3d forces, in NodePaths paths)
     {
-        Entry(at + side, column, forces.X);
+        Entry(at, column, forces.Dot(paths.Left));
+        Entry(at + 1, column, forces.Dot(paths.Right));
         Entry(at + 2, column, forces.Y);
         Entry(at + 3, column, forces.Z);
-        Entry(at + 4, column, forces.Dot(turned));
+        Entry(at + 4, column, forces.Dot(paths.Roll));
     }
 
     private void Entry(int row, int column, double value)

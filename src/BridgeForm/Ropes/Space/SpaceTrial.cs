@@ -28,6 +28,7 @@ internal sealed class SpaceTrial
 
     private readonly LoadCaseRequest _rope;
     private readonly double _half;
+    private readonly double _fallen;
     private readonly RopeShape _calm;
     private readonly Vector3d[] _chords;
     private double[] _moves = [];
@@ -36,13 +37,13 @@ internal sealed class SpaceTrial
     private (double[] Moves, Vector3d[][] Forces)? _before;
     private readonly SpaceBay[][] _bays;
     private readonly Vector3d[][] _gaps;
-    private readonly Vector3d[] _ups;
+    private readonly FrameTurn[] _turns;
     private readonly SpaceSystem _system;
 
     /// <summary>Begins in the calm.</summary>
-    public SpaceTrial(LoadCaseRequest rope, double spacing, RopeShape calm)
+    public SpaceTrial(LoadCaseRequest rope, double spacing, RopeShape calm, double fallen)
     {
-        (_rope, _half, _calm) = (rope, spacing / 2, calm);
+        (_rope, _half, _calm, _fallen) = (rope, spacing / 2, calm, fallen);
         _chords =
         [
             .. calm.Segments.Select((_, i) => new Vector3d(
@@ -50,7 +51,7 @@ internal sealed class SpaceTrial
         ];
         _bays = [new SpaceBay[Bays], new SpaceBay[Bays]];
         _gaps = [new Vector3d[Bays], new Vector3d[Bays]];
-        _ups = new Vector3d[Bays + 1];
+        _turns = new FrameTurn[Bays + 1];
         _system = new SpaceSystem(Bays, _half);
         Begin();
     }
@@ -136,7 +137,7 @@ internal sealed class SpaceTrial
 
             if (_system.OutOfBalance <= allowed && Tear() <= allowed)
             {
-                return Steepest() <= SpaceSolver.Fallen && !_bays.Any(side => side.Any(b => b.Slid));
+                return Steepest() <= _fallen && !_bays.Any(side => side.Any(b => b.Slid));
             }
 
             Move(factor.Solve(_system.Force));
@@ -200,19 +201,19 @@ internal sealed class SpaceTrial
         return steepest;
     }
 
-    // How far the node of the left (0) or right (1) rope lies from the middle, to the right.
-    private double Arm(int side) => side == 0 ? -_half : _half;
-
     // Move of a node from where it is in the calm; only differences of it between neighbours count, so that long bridges keep
     // their digits.
     private Vector3d Moved(int frame, int side)
     {
-        var (at, up) = (PerFrame * frame, _ups[frame]);
-        return new Vector3d(_moves[at + side], _moves[at + 2] - (Arm(side) * up.Z), _moves[at + 3] + (Arm(side) * (up.Y - 1)));
+        var (at, turn, sign) = (PerFrame * frame, _turns[frame], FrameTurn.Sign(side));
+        return new Vector3d(
+            _moves[at + side],
+            _moves[at + 2] - (sign * turn.Half * turn.Up.Z),
+            _moves[at + 3] + (sign * ((turn.Half * (turn.Up.Y - 1)) - turn.Less)));
     }
 
     private Vector3d Node(int frame, int side) =>
-        new Vector3d(_calm.Nodes[frame].X, _calm.Nodes[frame].Y, Arm(side)) + Moved(frame, side);
+        new Vector3d(_calm.Nodes[frame].X, _calm.Nodes[frame].Y, FrameTurn.Sign(side) * _half) + Moved(frame, side);
 
     private Vector3d NodeForce(int frame, int side) =>
         (frame < Bays ? _bays[side][frame].Piece.Force : Vector3d.Zero)
@@ -222,7 +223,9 @@ internal sealed class SpaceTrial
     {
         for (var i = 0; i <= Bays; i++)
         {
-            _ups[i] = SpaceShape.Up(Roll(i));
+            _turns[i] = i == 0 || i == Bays
+                ? FrameTurn.AtSupport(Roll(i), _half)
+                : FrameTurn.Of(Roll(i), _moves[PerFrame * i] - _moves[(PerFrame * i) + 1], _half);
         }
 
         for (var side = 0; side < 2; side++)
@@ -244,7 +247,7 @@ internal sealed class SpaceTrial
     {
         for (var i = 0; i <= Bays; i++)
         {
-            system.Turn(i, _ups[i]);
+            system.Turn(i, _turns[i]);
         }
 
         for (var side = 0; side < 2; side++)
@@ -293,8 +296,7 @@ internal sealed class SpaceTrial
             changes[side] = new Vector3d[Bays];
             for (var bay = 0; bay < Bays; bay++)
             {
-                var moved = SpaceSystem.Moved(step, bay + 1, side, Arm(side), _ups[bay + 1])
-                    - SpaceSystem.Moved(step, bay, side, Arm(side), _ups[bay]);
+                var moved = SpaceSystem.Moved(step, bay + 1, side, _turns[bay + 1]) - SpaceSystem.Moved(step, bay, side, _turns[bay]);
                 var change = _bays[side][bay].ByReach * (moved - _gaps[side][bay]);
                 changes[side][bay] = change;
                 var most = (LeastPull - 1) * _forces[side][bay].X;

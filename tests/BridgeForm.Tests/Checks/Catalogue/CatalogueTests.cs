@@ -24,6 +24,7 @@ public sealed class CatalogueTests
         ["copper-on-zinc"] = "yes or no",
         ["fasteners-in-treated-wood"] = "yes or no",
         ["wood-outdoors"] = "counts stocks that rot; none may be",
+        ["wood-values"] = "counts values; none may be",
         ["mild-inputs"] = "counts values; none may be",
         ["cases-solved"] = "counts what has no shape; none may be",
         ["rope-termination"] = "kind of end and rope",

@@ -38,7 +38,12 @@ public sealed class SpaceRefereeTests
                     [.. weights.Select((w, i) => w * (0.1 + (0.3 * At(i, 1))))],
                     [.. winds],
                     [.. winds.Select((w, i) => w * (0.1 + (1.2 * At(i, 2))))],
-                    4 * u[0]));
+                    4 * u[0])
+                {
+                    // Frames that lean back as square ones do where the bridge climbs, and somebody beside the guard of one of them.
+                    Leans = [.. weights.Select((_, i) => i == 0 || i == bays ? 0 : -rise * u[1])],
+                    SideMoments = [.. weights.Select((w, i) => i == bays / 2 ? 0.1 * w : 0)],
+                });
             });
 
     [Fact]
@@ -104,6 +109,8 @@ public sealed class SpaceRefereeTests
             ["heights"] = a.Loads.HeightMoments,
             ["winds"] = a.Loads.Winds,
             ["windHeights"] = a.Loads.WindMoments,
+            ["leans"] = a.Loads.Leans,
+            ["asides"] = a.Loads.SideMoments,
             ["held"] = new[] { Give(a.Rope.HeldA, a.Rope), Give(a.Rope.HeldB, a.Rope) },
         });
         Referee.OnFile(JsonSerializer.SerializeToUtf8Bytes(text), "winds.json", path =>

@@ -65,8 +65,9 @@ public sealed class SpaceSolverTests
                 Assert.InRange(both.Y - sample.Loads.Weights[i], -1e-6 * weight, 1e-6 * weight);
                 Assert.InRange(both.Z + sample.Loads.Winds[i], -1e-6 * weight, 1e-6 * weight);
                 var turning = (sample.Loads.HeightMoments[i] * up.Z) + (sample.Loads.WindMoments[i] * up.Y)
-                    + ((shape.LeftForces[i] - shape.RightForces[i]).Dot(up) * sample.Spacing / 2);
+                    + (shape.Right[i] - shape.Left[i]).Cross(shape.RightForces[i] - shape.LeftForces[i]).X / 2;
                 Assert.InRange(turning, -1e-6 * weight, 1e-6 * weight);
+                RopeSamples.Close(sample.Spacing, (shape.Right[i] - shape.Left[i]).Length, 1e-9);
             }
         });
         Assert.InRange(stood, 20, 40);

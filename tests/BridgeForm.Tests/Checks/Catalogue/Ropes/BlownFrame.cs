@@ -13,6 +13,7 @@ internal sealed class BlownFrame
     private readonly double _length;
     private readonly double _own;
     private readonly double _ropeWind;
+    private readonly double _aside;
     private readonly (double Weight, double Lever, double Wind, double WindLever) _on;
 
     /// <param name="bridge">The bridge.</param>
@@ -20,7 +21,10 @@ internal sealed class BlownFrame
     /// <param name="share">Of the light weight; of all of the weight in service where it is 1.</param>
     /// <param name="outline">Square inches, and their inches over the rope.</param>
     /// <param name="onRopes">Whether the wind finds the ropes as well.</param>
-    public BlownFrame(TwoBays bridge, double psf, double share, (double Area, double Moment) outline, bool onRopes = true)
+    /// <param name="person">Somebody on the deck, so far to the right of the middle and over the ropes.</param>
+    public BlownFrame(
+        TwoBays bridge, double psf, double share, (double Area, double Moment) outline, bool onRopes = true,
+        (double Weight, double Aside, double Height) person = default)
     {
         const double Pound = 4.4482216152605;
         var standing = StandingWeights.Weigh(bridge.Context.Layout);
@@ -32,9 +36,10 @@ internal sealed class BlownFrame
         // The plane in which a link hangs through by itself leans with the wind on it; its own sag is a thousandth of an inch.
         _rope = marked with { PerInch = double.Hypot(_own, _ropeWind) / _length };
         _on = (
-            share * (share < 1 ? standing.Light[1] / Pound : 2 * TwoLinks.DeadLoad(bridge)),
-            share * (share < 1 ? standing.LightMoments : standing.Moments)[1] / Pound / TwoBays.Inch,
+            (share * (share < 1 ? standing.Light[1] / Pound : 2 * TwoLinks.DeadLoad(bridge))) + person.Weight,
+            (share * (share < 1 ? standing.LightMoments : standing.Moments)[1] / Pound / TwoBays.Inch) + (person.Weight * person.Height),
             psf / 144 * outline.Area, psf / 144 * outline.Moment);
+        _aside = person.Weight * person.Aside;
         Solve(bridge.Sag);
     }
 
@@ -77,7 +82,7 @@ internal sealed class BlownFrame
     private double[] Force(double[] at)
     {
         var (sin, cos) = (Math.Sin(at[2]), Math.Cos(at[2]));
-        double[] sum = [_on.Weight, _on.Wind, (_on.Lever * sin) + (_on.WindLever * cos)];
+        double[] sum = [_on.Weight, _on.Wind, (_on.Lever * sin) + ((_on.WindLever + _aside) * cos)];
         foreach (var side in new[] { -1, 1 })
         {
             // The right node falls as the frame rolls; a rope pulls towards its own supports.
