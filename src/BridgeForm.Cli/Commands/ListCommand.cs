@@ -25,7 +25,7 @@ internal static class ListCommand
         {
             var word = parsed.GetValue(what)!;
             using var text = new StringWriter(CultureInfo.InvariantCulture) { NewLine = "\n" };
-            ListText.Write(text, AllLists.Kinds.First(k => k.Word == word).Make());
+            ListText.Write(text, AllLists.Kinds[AllLists.Words.IndexOf(word)].Make());
             terminal.Out.Write(text.ToString());
             return ExitCode.Done;
         });

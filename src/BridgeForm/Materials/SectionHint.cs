@@ -14,13 +14,17 @@ internal static class SectionHint
     // Sides in decimals of an inch, as 1.56 for 1-9/16.
     private const double NamedInches = 0.005 * Inch;
 
+    // Two numbers beyond every nominal size are millimetres.
+    private const double LargestNominal = 16;
+
     // Farther than this from every size it is no slip of the pen.
     private const double Farthest = 2;
 
     private static readonly ImmutableArray<Section> s_sizes = [.. Lumber.Names.Select(n => SectionReader.Read(n).Section!)];
 
     /// <summary>
-    /// In words: the size whose actual sides these numbers are, in inches or millimetres; else the nearest sizes; null for none.
+    /// In words: the size whose actual sides these numbers are, in inches or millimetres; else the same in millimetres, where no size
+    /// is so large; else the nearest sizes; null for none.
     /// </summary>
     /// <param name="first">A side, as written.</param>
     /// <param name="second">The other side.</param>
@@ -35,6 +39,11 @@ internal static class SectionHint
         if (Actual(thin / 1000, wide / 1000, NamedMillimetres) is { } millimetres)
         {
             return $"those are the actual millimetres of {millimetres.Name}; did you mean {millimetres.Name}?";
+        }
+
+        if (thin > LargestNominal)
+        {
+            return $"did you mean {NumberText.Rounded(first, 1)} x {NumberText.Rounded(second, 1)} mm?";
         }
 
         var least = s_sizes.Min(s => Distance(s, thin, wide));

@@ -60,6 +60,7 @@ public sealed class LumberTests
     [InlineData("1.5x3.5", "those are the actual inches of 2x4; did you mean 2x4?")]
     [InlineData("5-1/2 x 5-1/2", "those are the actual inches of 6x6")]
     [InlineData("89x38", "those are the actual millimetres of 2x4; did you mean 2x4?")]
+    [InlineData("45x145", "did you mean 45 x 145 mm?")]
     [InlineData("2x7", "'bridgeform list lumber' lists all")]
     [InlineData("2", "'bridgeform list lumber' lists all")]
     [InlineData("38 x 89", "is not a nominal size")]
@@ -72,11 +73,9 @@ public sealed class LumberTests
         Assert.Contains(says, SectionReader.Read(text).Problem, StringComparison.Ordinal);
 
     // Nothing within 2 in of it: no guess.
-    [Theory]
-    [InlineData("45 x 145")]
-    [InlineData("2x40")]
-    public void No_guess_where_nothing_is_near(string text) =>
-        Assert.DoesNotContain("did you mean", SectionReader.Read(text).Problem, StringComparison.Ordinal);
+    [Fact]
+    public void No_guess_where_nothing_is_near() =>
+        Assert.DoesNotContain("did you mean", SectionReader.Read("2x40").Problem, StringComparison.Ordinal);
 
     [Fact]
     public void Every_name_reads_as_itself() =>
