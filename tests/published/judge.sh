@@ -168,7 +168,7 @@ completion() {
   mkdir -p "$here/on-path"
   ln -sf "$program" "$here/on-path/bridgeform"
   export PATH="$here/on-path:$PATH"
-  for line in "bridgeform che=check" "bridgeform make --only model,prev=model,preview"; do
+  for line in "bridgeform che=check" "bridgeform list gr=grades" "bridgeform make --only model,prev=model,preview"; do
     offered=$(bash -c '
       source src/BridgeForm.Cli/Completion/bridgeform.bash
       read -ra COMP_WORDS <<<"$1"

@@ -18,10 +18,10 @@ public sealed record Paper(string Name, double Width, double Height, bool IsRoll
     /// <summary>Longest page taken off a roll: a good table's length.</summary>
     private const double RollLength = 72 * Inch;
 
-    /// <summary>
-    /// The paper of a name of the project file. Sizes: ANSI/ASME Y14.1 (A = letter, B = tabloid), Arch D 24 × 36 in,
-    /// ISO 216.
-    /// </summary>
+    /// <summary>Where the sizes come from.</summary>
+    public const string Source = "ANSI/ASME Y14.1 (A is letter, B is tabloid), Arch D 24 x 36 in, ISO 216";
+
+    /// <summary>The paper of a name of the project file. Sizes: <see cref="Source"/>.</summary>
     /// <exception cref="ArgumentOutOfRangeException">No paper of the project file's list.</exception>
     public static Paper Named(string name) => name switch
     {

@@ -9,6 +9,9 @@ namespace BridgeForm.Materials;
 /// </summary>
 public static class Lumber
 {
+    /// <summary>Where the sizes come from.</summary>
+    public const string Source = "PS 20, as published in trade tables; green widths of boards and of lumber 2 to 4 in thick from memory";
+
     private const double MetresPerInch = Quantities.Units.MetresPerInch;
     private const double InchesPerFoot = 12;
     private const double MetresPerFoot = Quantities.Units.MetresPerFoot;

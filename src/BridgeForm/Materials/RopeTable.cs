@@ -4,6 +4,11 @@ using System.Globalization;
 
 namespace BridgeForm.Materials;
 
+/// <summary>Ropes that differ in nothing but their size.</summary>
+/// <param name="Words">How they are made, for people.</param>
+/// <param name="Ropes">Thinnest first; all of one modulus.</param>
+public sealed record RopeGroup(string Words, ImmutableArray<RopeProperties> Ropes);
+
 /// <summary>Built-in ropes by key, such as <c>rope-6x19-iwrc-eips-galvanized-3/4</c>. Nothing is interpolated.</summary>
 public static class RopeTable
 {
@@ -16,7 +21,10 @@ public static class RopeTable
     private const double PoundForce = PoundMass * Quantities.Units.StandardGravity;
     private const double Ksi = 1000 * PoundForce / (Inch * Inch);
 
-    private static readonly ImmutableArray<RopeProperties> Ropes = [.. RopeTableRows.Makes.SelectMany(Variants)];
+    /// <summary>Ropes that are made alike, in the order of the table.</summary>
+    public static ImmutableArray<RopeGroup> Groups { get; } = [.. RopeTableRows.Makes.SelectMany(Variants)];
+
+    private static readonly ImmutableArray<RopeProperties> Ropes = [.. Groups.SelectMany(g => g.Ropes)];
 
     private static readonly Dictionary<string, RopeProperties> ByKey =
         Ropes.ToDictionary(r => r.Name, StringComparer.Ordinal);
@@ -44,11 +52,19 @@ public static class RopeTable
         }
     }
 
-    private static IEnumerable<RopeProperties> Variants(RopeMake make)
+    private static IEnumerable<RopeGroup> Variants(RopeMake make) =>
+        make.AlsoGalvanized ? [Group(make, galvanizedKey: false), Group(make, galvanizedKey: true)] : [Group(make, galvanizedKey: false)];
+
+    private static RopeGroup Group(RopeMake make, bool galvanizedKey) => new(
+        make.Words + Coating(make, galvanizedKey),
+        [.. make.Rows.Select(row => Rope(make, row, galvanizedKey))]);
+
+    private static string Coating(RopeMake make, bool galvanizedKey) => (make.Galvanized, galvanizedKey) switch
     {
-        var plain = make.Rows.Select(row => Rope(make, row, galvanizedKey: false));
-        return make.AlsoGalvanized ? plain.Concat(make.Rows.Select(row => Rope(make, row, galvanizedKey: true))) : plain;
-    }
+        (true, true) => ", zinc coated; the same ropes by another key",
+        (false, false) => ", bare",
+        _ => ", zinc coated",
+    };
 
     private static RopeProperties Rope(RopeMake make, RopeTableRow row, bool galvanizedKey)
     {

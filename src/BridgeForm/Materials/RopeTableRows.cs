@@ -13,6 +13,7 @@ internal sealed record RopeTableRow(
 
 /// <summary>One make of rope.</summary>
 /// <param name="Key">Key without the size.</param>
+/// <param name="Words">How it is made, for people.</param>
 /// <param name="Kind">How it is made.</param>
 /// <param name="Galvanized">Its rows hold for zinc-coated rope.</param>
 /// <param name="AlsoGalvanized">A key with <c>-galvanized</c> exists.</param>
@@ -21,6 +22,7 @@ internal sealed record RopeTableRow(
 /// <param name="Rows">Its sizes, smallest first.</param>
 internal sealed record RopeMake(
     string Key,
+    string Words,
     RopeKind Kind,
     bool Galvanized,
     bool AlsoGalvanized,
@@ -61,14 +63,17 @@ internal static class RopeTableRows
     /// <summary>All makes.</summary>
     public static ImmutableArray<RopeMake> Makes { get; } =
     [
-        new("strand-ehs", RopeKind.Strand, Galvanized: true, AlsoGalvanized: true, 23_000,
+        new("strand-ehs", "strand of 7 wires, of 19 from 3/4 in, extra high strength", RopeKind.Strand, Galvanized: true,
+            AlsoGalvanized: true, 23_000,
             "modulus 23 000 ksi, the lower end of 23 000 to 24 000 commonly taken for such strand (from memory)",
             [.. Strand(), .. ThickStrand()]),
-        new("rope-6x19-iwrc-ips", RopeKind.WireRope, Galvanized: false, AlsoGalvanized: true, 13_500, RopeModulus,
+        new("rope-6x19-iwrc-ips", "wire rope 6x19 with a steel core, improved plow steel", RopeKind.WireRope, Galvanized: false,
+            AlsoGalvanized: true, 13_500, RopeModulus,
             [.. WireRopeSizes(improvedOnly: true)]),
-        new("rope-6x19-iwrc-eips", RopeKind.WireRope, Galvanized: false, AlsoGalvanized: true, 13_500, RopeModulus,
+        new("rope-6x19-iwrc-eips", "wire rope 6x19 with a steel core, extra improved plow steel", RopeKind.WireRope, Galvanized: false,
+            AlsoGalvanized: true, 13_500, RopeModulus,
             [.. WireRopeSizes(improvedOnly: false)]),
-        new("cord-7x19", RopeKind.Cord, Galvanized: true, AlsoGalvanized: false, 13_000,
+        new("cord-7x19", "cord 7x19", RopeKind.Cord, Galvanized: true, AlsoGalvanized: false, 13_000,
             "modulus 13 000 ksi, the lower end of 13 000 to 15 000 (from memory)",
             [.. CordSizes()]),
     ];

@@ -62,8 +62,8 @@ public static class SectionReader
         var parts = plain.Split('x', StringSplitOptions.TrimEntries);
         if (parts.Length != 2 || parts[0].Length == 0 || parts[1].Length == 0)
         {
-            return Wrong($"{QuantityReader.Quote(text)} is not a section; write a nominal size such as 2x4 or 5/4x6, or a dressed size "
-                + "such as 38 x 89 mm");
+            return Wrong($"{QuantityReader.Quote(text)} is not a section;{MeantName(text)} write a nominal size such as 2x4 or 5/4x6, or a "
+                + $"dressed size such as 38 x 89 mm; {ListedBy.Lumber} nominal sizes");
         }
 
         return HasUnit(parts[1]) || HasUnit(parts[0]) ? Dressed(parts, text) : Nominal(parts, text);
@@ -73,16 +73,22 @@ public static class SectionReader
     {
         var green = parts[1].EndsWith(Green, StringComparison.OrdinalIgnoreCase);
         var second = green ? parts[1][..^Green.Length].TrimEnd() : parts[1];
-        if (Inches(parts[0]) is { } a && Inches(second) is { } b && Lumber.Nominal(a, b, green) is { } section)
+        var (a, b) = (Inches(parts[0]), Inches(second));
+        if (a is { } one && b is { } other)
         {
-            return new(section, null);
+            return Lumber.Nominal(one, other, green) is { } section ? new(section, null)
+                : NoSize(text, SectionHint.Find(one, other) is { } hint ? $" {hint}" : "");
         }
 
-        var nearest = NearestWord.Find(text.Replace(" ", "", StringComparison.Ordinal), Lumber.Names);
-        var hint = nearest is null ? "" : $" (did you mean {nearest}?)";
-        return Wrong($"{QuantityReader.Quote(text)} is not a nominal size of PS 20{hint}; write one such as 2x4, or a dressed size with "
-            + "its unit such as 38 x 89 mm");
+        return NoSize(text, MeantName(text));
     }
+
+    private static SectionReading NoSize(string text, string hint) => Wrong(
+        $"{QuantityReader.Quote(text)} is not a nominal size of PS 20;{hint} write one such as 2x4, or a dressed size with its unit such "
+        + $"as 38 x 89 mm; {ListedBy.Lumber} nominal sizes");
+
+    private static string MeantName(string text) =>
+        NearestWord.Find(text.Replace(" ", "", StringComparison.Ordinal), Lumber.Names) is { } nearest ? $" did you mean {nearest}?" : "";
 
     private static SectionReading Dressed(string[] parts, string text)
     {

@@ -6,25 +6,49 @@ namespace BridgeForm.Materials;
 /// <summary>Grades and species as grade stamps spell them, and the words of the built-in tables for them.</summary>
 public static class StampedWords
 {
-    /// <summary>Grades of the built-in tables.</summary>
-    public static ImmutableArray<string> Grades { get; } = ["ss", "no1", "no2", "no3"];
-
-    // Seasoning and better grades in a lot say nothing against the grade; dense and nondense are grades of their own.
-    private static readonly ImmutableArray<string> s_besides =
-        ["andbetter", "&better", "&btr", "andbtr", "prime", "kd19", "kd15", "kdht", "kd", "sdry", "sgrn", "mc15", "ht"];
-
-    // Species by what stamps and yards write for them, letters only (common practice, no source).
-    private static readonly ImmutableArray<(string Key, ImmutableArray<string> Words)> s_species =
+    // A grade by what stamps write for it (common practice, no source), best first.
+    private static readonly ImmutableArray<StampedKey> s_grades =
     [
-        ("southern-pine", ["southernyellowpine", "syp", "sp", "spine"]),
-        ("douglas-fir-larch", ["douglasfir", "dfirl", "dfl", "df", "dougfirl", "dougfir", "dougfirlarch"]),
-        ("hem-fir", ["hf"]),
-        ("western-red-cedar", ["westerncedars", "westerncedar", "westcedar", "wrc", "wcedar"]),
-        ("spruce-pine-fir", ["spf"]),
-        ("redwood", []),
-        ("yellow-cedar", ["alaskacedar", "alaskayellowcedar"]),
-        ("white-oak", []),
+        new("ss", ["Select Structural", "SS", "Sel Str", "Sel Struct", "Structural Select"]),
+        new("no1", ["No. 1", "#1", "Number 1", "1"]),
+        new("no2", ["No. 2", "#2", "Number 2", "2"]),
+        new("no3", ["No. 3", "#3", "Number 3", "3"]),
     ];
+
+    // Species by what stamps and yards write for them (common practice, no source).
+    private static readonly ImmutableArray<StampedKey> s_species =
+    [
+        new("southern-pine", ["Southern Pine", "Southern Yellow Pine", "SYP", "SP", "S. Pine"]),
+        new(
+            "douglas-fir-larch",
+            ["Douglas Fir-Larch", "Douglas Fir", "D Fir-L", "DFL", "DF", "Doug Fir-L", "Doug Fir", "Doug Fir-Larch"]),
+        new("hem-fir", ["Hem-Fir", "HF"]),
+        new("western-red-cedar", ["Western Red Cedar", "Western Cedars", "Western Cedar", "West Cedar", "WRC", "W. Cedar"]),
+        new("spruce-pine-fir", ["Spruce-Pine-Fir", "S-P-F"]),
+        new("redwood", ["Redwood"]),
+        new("yellow-cedar", ["Yellow Cedar", "Alaska Cedar", "Alaska Yellow Cedar"]),
+        new("white-oak", ["White Oak"]),
+    ];
+
+    private static readonly ImmutableArray<string> s_besides = [.. Besides.Select(b => Plain(b, keepAnd: true))];
+
+    /// <summary>Grades of the built-in tables, best first.</summary>
+    public static ImmutableArray<string> Grades { get; } = [.. s_grades.Select(g => g.Key)];
+
+    /// <summary>
+    /// What a stamp may add to a grade. Seasoning and better grades in a lot say nothing against the grade; dense and nondense are
+    /// grades of their own.
+    /// </summary>
+    public static ImmutableArray<string> Besides =>
+        ["and Better", "& Better", "& Btr", "and Btr", "Prime", "KD19", "KD15", "KDHT", "KD", "S-Dry", "S-Grn", "MC15", "HT"];
+
+    /// <summary>What is understood as a grade; small and capital letters, spaces and points are alike.</summary>
+    /// <param name="key">One of <see cref="Grades"/>.</param>
+    public static ImmutableArray<string> OfGrade(string key) => WordsOf(s_grades, key);
+
+    /// <summary>What is understood as a species, its name first; none for a species that no stamp is known of.</summary>
+    /// <param name="key">As in the project file.</param>
+    public static ImmutableArray<string> OfSpecies(string key) => WordsOf(s_species, key);
 
     /// <summary>
     /// The table's word for a grade: <c>No. 1</c>, <c>#1</c> and <c>no1</c> are <c>no1</c>; null for a grade that it has not.
@@ -37,30 +61,24 @@ public static class StampedWords
             word = word[..^beside.Length];
         }
 
-        return word switch
-        {
-            "ss" or "selectstructural" or "selstr" or "selstruct" or "structuralselect" => "ss",
-            "no1" or "number1" or "1" => "no1",
-            "no2" or "number2" or "2" => "no2",
-            "no3" or "number3" or "3" => "no3",
-            _ => null,
-        };
+        return KeyOf(s_grades, word);
     }
 
     /// <summary>
     /// The built-in key for a species: <c>Southern Pine</c>, <c>SYP</c> and <c>southern-pine</c> are <c>southern-pine</c>; null
     /// for none.
     /// </summary>
-    public static string? Species(string written)
-    {
-        var word = Plain(written, keepAnd: false);
-        return s_species
-            .Where(
-                s => string.Equals(Plain(s.Key, keepAnd: false), word, StringComparison.Ordinal)
-                    || s.Words.Contains(word, StringComparer.Ordinal))
-            .Select(s => s.Key)
-            .FirstOrDefault();
-    }
+    public static string? Species(string written) => KeyOf(s_species, Plain(written, keepAnd: false));
+
+    private static string? KeyOf(ImmutableArray<StampedKey> keys, string plain) => keys
+        .Where(k => k.Words.Append(k.Key).Any(w => string.Equals(Plain(w, keepAnd: false), plain, StringComparison.Ordinal)))
+        .Select(k => k.Key)
+        .FirstOrDefault();
+
+    private static ImmutableArray<string> WordsOf(ImmutableArray<StampedKey> keys, string key) => keys
+        .Where(k => string.Equals(k.Key, key, StringComparison.Ordinal))
+        .Select(k => k.Words)
+        .FirstOrDefault([]);
 
     /// <summary>Small letters and digits alone; <c>#</c> is <c>no</c>.</summary>
     private static string Plain(string written, bool keepAnd)
@@ -80,4 +98,6 @@ public static class StampedWords
 
         return text.ToString();
     }
+
+    private sealed record StampedKey(string Key, ImmutableArray<string> Words);
 }

@@ -41,7 +41,7 @@ internal static class RopeTypeSection
             return rope;
         }
 
-        faults.Add(FaultCode.UnknownRope, v.Place("ropes.type"), Unknown(key, ropes));
+        faults.Add(FaultCode.UnknownRope, v.Place("ropes.type"), RopeHint.Message(key, ropes));
         v.Set("ropes.type", v.Find("ropes.type")! with { Good = false });
         return StandIn;
     }
@@ -137,15 +137,6 @@ internal static class RopeTypeSection
         var stress = NumberText.By("0.0#", rope.BreakingStrength / rope.MetallicArea / 1e9);
         f.Stop(FaultCode.RopeTooStrong, Strength, $"breaking_strength: '{f.Written(Strength)}' over metallic_area '{f.Written(Area)}' is "
             + $"{stress} GPa; no wire holds more than 2.2 GPa: look at both and their units");
-    }
-
-    private static string Unknown(string key, RopeCatalogue ropes)
-    {
-        var hint = NearestWord.Find(key, ropes.Keys) is { } nearest
-            ? $"did you mean {nearest}?"
-            : $"write one such as {ropes.Keys.FirstOrDefault()}, or a mapping with diameter, mass_per_length, breaking_strength, "
-                + "metallic_area and modulus";
-        return $"{QuantityReader.Quote(key)} is not a rope of the built-in table; {hint}";
     }
 
     private static RopeProperties Own(FileValues v) => new()

@@ -127,9 +127,7 @@ internal static class StockSection
         }
 
         var known = own.Concat(SpeciesTable.All).Select(s => s.Key).Distinct(StringComparer.Ordinal).ToList();
-        var hint = NearestWord.Find(key, known) is { } nearest ? $"did you mean {nearest}?" : $"known are {string.Join(", ", known)}";
-        faults.Add(
-            FaultCode.UnknownSpecies, v.Place(path), $"{QuantityReader.Quote(key)} is not a species; {hint} Your own go under species:");
+        faults.Add(FaultCode.UnknownSpecies, v.Place(path), SpeciesHint.Message(key, known));
         return SpeciesTable.All[0];
     }
 
@@ -143,11 +141,7 @@ internal static class StockSection
             return;
         }
 
-        var hint = NearestWord.Find(stock.Grade.ToLowerInvariant(), StampedWords.Grades) is { } nearest
-            ? $"did you mean {nearest}?"
-            : $"there are {string.Join(", ", StampedWords.Grades)}.";
-        f.Stop(FaultCode.UnknownGrade, path, $"{QuantityReader.Quote(stock.Grade)} is not a grade of the built-in tables; {hint} Values of "
-            + $"another grade go under values:");
+        f.Stop(FaultCode.UnknownGrade, path, GradeHint.Message(stock.Grade));
     }
 
     private static void Named(CheckedFile f, string path)
@@ -160,10 +154,17 @@ internal static class StockSection
             return;
         }
 
-        var hint = NearestWord.Find(name, names) is { } nearest
-            ? $"did you mean {nearest}?"
-            : $"there are {(names.Count == 0 ? "none" : string.Join(", ", names))}";
-        f.Stop(FaultCode.UnknownStock, path, $"{QuantityReader.Quote(name)} is not a name under stock; {hint}", "stock");
+        var meant = NearestWord.Find(name, names) is { } nearest ? [nearest] : OfWood(f.Parameters.Stock, name);
+        var hint = meant.Count > 0 ? $" did you mean {Alternatives.Text(meant)}?" : "";
+        var there = names.Count == 0 ? "none" : string.Join(", ", names);
+        f.Stop(FaultCode.UnknownStock, path, $"{QuantityReader.Quote(name)} is not a name under stock;{hint} there are {there}", "stock");
+    }
+
+    // A species in the place of the name that the file has given its lumber.
+    private static List<string> OfWood(IEnumerable<StockParameters> stock, string name)
+    {
+        var species = StampedWords.Species(name) ?? name;
+        return [.. stock.Where(s => string.Equals(s.Species, species, StringComparison.Ordinal)).Select(s => s.Name)];
     }
 }
 

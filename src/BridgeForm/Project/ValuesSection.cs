@@ -69,16 +69,16 @@ internal static class ValuesSection
         var known = f.Values.Names("species").Concat(SpeciesTable.All.Select(s => s.Key)).ToList();
         if (f.Values.TextOrNull(species) is { } key && !known.Contains(SpeciesOf(f.Values, key), StringComparer.Ordinal))
         {
-            var hint = NearestWord.Find(key, known) is { } nearest ? $"did you mean {nearest}?" : "write its key under species: too";
-            f.Stop(FaultCode.UnknownSpecies, species, $"{QuantityReader.Quote(key)} is not a species; {hint}");
+            f.Stop(FaultCode.UnknownSpecies, species, SpeciesHint.Message(key, known));
         }
 
         var words = new[] { SizeClass.Dimension, SizeClass.Beams, SizeClass.Posts, SizeClass.Timbers };
         if (f.Values.TextOrNull(size) is { } text && !words.Contains(text, StringComparer.Ordinal)
             && SectionReader.Read(text).Section is null)
         {
-            f.Stop(FaultCode.UnknownSize, size, $"{QuantityReader.Quote(text)} is not a size; write {string.Join(", ", words)}, or a "
-                + "section such as 2x6");
+            var hint = NearestWord.Find(text, words.Concat(Lumber.Names)) is { } nearest ? $" did you mean {nearest}?" : "";
+            f.Stop(FaultCode.UnknownSize, size, $"{QuantityReader.Quote(text)} is not a size;{hint} write {string.Join(", ", words)}, or a "
+                + $"section such as 2x6; {ListedBy.Lumber} sections");
         }
     }
 

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace BridgeForm.Quantities;
 
 /// <summary>Finds the known word that a mistyped one most likely stands for.</summary>
@@ -8,22 +10,26 @@ public static class NearestWord
     // Shorter beginnings than this are the beginning of anything.
     private const int ShortestBeginning = 3;
 
+    /// <summary>The known words at the least edit distance, in their order; none when no word is near.</summary>
+    public static ImmutableArray<string> Nearest(string word, IEnumerable<string> known)
+    {
+        var near = known
+            .Where(k => Math.Abs(k.Length - word.Length) <= LongestDistance)
+            .Select(k => (Word: k, Distance: Distance(word.ToLowerInvariant(), k.ToLowerInvariant())))
+            .Where(p => p.Distance <= Limit(Math.Max(p.Word.Length, word.Length)))
+            // A sign of which every character differs is near nothing: % is not ".
+            .Where(p => p.Distance < Math.Max(p.Word.Length, word.Length))
+            .ToList();
+        return [.. near.Where(p => p.Distance == near.Min(n => n.Distance)).Select(p => p.Word)];
+    }
+
     /// <summary>
     /// The nearest known word by edit distance (swapped neighbours count once), else the shortest of which one is the beginning
     /// of the other; null when none is near.
     /// </summary>
     public static string? Find(string word, IEnumerable<string> known)
     {
-        var best = known
-            .Where(k => Math.Abs(k.Length - word.Length) <= LongestDistance)
-            .Select(k => (Word: k, Distance: Distance(word.ToLowerInvariant(), k.ToLowerInvariant())))
-            .Where(p => p.Distance <= Limit(Math.Max(p.Word.Length, word.Length)))
-            // A sign of which every character differs is near nothing: % is not ".
-            .Where(p => p.Distance < Math.Max(p.Word.Length, word.Length))
-            .OrderBy(p => p.Distance)
-            .ThenBy(p => p.Word, StringComparer.Ordinal)
-            .FirstOrDefault();
-        return best.Word ?? known
+        return Nearest(word, known).Order(StringComparer.Ordinal).FirstOrDefault() ?? known
             .Where(k => Math.Min(k.Length, word.Length) >= ShortestBeginning
                 && (k.StartsWith(word, StringComparison.OrdinalIgnoreCase) || word.StartsWith(k, StringComparison.OrdinalIgnoreCase)))
             .OrderBy(k => k.Length)

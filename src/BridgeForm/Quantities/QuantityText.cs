@@ -61,6 +61,7 @@ public static class LengthText
 {
     private const long SixteenthsPerInch = 16;
     private const long SixteenthsPerFoot = 192;
+    private const long ThirtySecondsPerInch = 32;
 
     /// <summary>Feet, inches and sixteenths: <c>3 ft 4-1/2 in</c>, <c>5/8 in</c>; rounded to the nearest 1/16 in.</summary>
     public static string FeetInches(double metres)
@@ -68,15 +69,27 @@ public static class LengthText
         var (sign, sixteenths) = Sixteenths(metres);
         var (feet, rest) = Math.DivRem(sixteenths, SixteenthsPerFoot);
         return feet == 0
-            ? Line($"{sign}{InchesOf(rest)} in")
-            : Line($"{sign}{feet} ft {InchesOf(rest)} in");
+            ? Line($"{sign}{InchesOf(rest, SixteenthsPerInch)} in")
+            : Line($"{sign}{feet} ft {InchesOf(rest, SixteenthsPerInch)} in");
     }
 
     /// <summary>Inches and sixteenths without feet: <c>40-1/2 in</c>.</summary>
     public static string Inches(double metres)
     {
         var (sign, sixteenths) = Sixteenths(metres);
-        return Line($"{sign}{InchesOf(sixteenths)} in");
+        return Line($"{sign}{InchesOf(sixteenths, SixteenthsPerInch)} in");
+    }
+
+    /// <summary>
+    /// Inches without their unit as tables print sizes: a fraction where they are whole thirty-seconds, as <c>5/32</c>, else to
+    /// 0.01, as <c>0.63</c>.
+    /// </summary>
+    public static string InchFigure(double metres)
+    {
+        var parts = Rounding.Steps(Finite(metres), Units.MetresPerInch / ThirtySecondsPerInch);
+        return Math.Abs((parts * Units.MetresPerInch / ThirtySecondsPerInch) - metres) < Tolerances.RoundOff
+            ? InchesOf((long)parts, ThirtySecondsPerInch)
+            : NumberText.Rounded(metres / Units.MetresPerInch, 2);
     }
 
     /// <summary>Millimetres to 0.1: <c>1219 mm</c>, <c>15.9 mm</c>.</summary>
@@ -88,15 +101,15 @@ public static class LengthText
         return (metres < 0 && count > 0 ? "-" : "", count);
     }
 
-    private static string InchesOf(long sixteenths)
+    private static string InchesOf(long parts, long perInch)
     {
-        var (whole, rest) = Math.DivRem(sixteenths, SixteenthsPerInch);
+        var (whole, rest) = Math.DivRem(parts, perInch);
         if (rest == 0)
         {
             return Line($"{whole}");
         }
 
-        var denominator = SixteenthsPerInch;
+        var denominator = perInch;
         while (rest % 2 == 0)
         {
             rest /= 2;

@@ -32,6 +32,12 @@ public static class Tolerances
     /// <summary>A length read from a person's text and the same length in the project file differ by round-off only.</summary>
     public const double PricedLength = 1e-6;
 
+    /// <summary>
+    /// A rope is called by whole or tenth millimetres as well as by inches: 19 mm, and 19.1 mm, are its 3/4 in. No two ropes on
+    /// sale differ by so little.
+    /// </summary>
+    public const double NamedDiameter = 0.06e-3;
+
     /// <summary>Parts laid out to press in by exactly the seating tolerance come out a few roundings above it.</summary>
     public const double Pressed = 1e-6;
 

@@ -43,7 +43,8 @@ internal static class Layers
             "BridgeForm.Output.Gltf",
             "BridgeForm.Output.Profiles", "BridgeForm.Output.Router", "BridgeForm.Output.Templates", "BridgeForm.Output.DrawingSet",
             "BridgeForm.Output.ShopSheets",
-            "BridgeForm.Output.Tables", "BridgeForm.Output.Report", "BridgeForm.Output.Preview", "BridgeForm.Output.Kinds",
+            "BridgeForm.Output.Tables", "BridgeForm.Output.Lists", "BridgeForm.Output.Report", "BridgeForm.Output.Preview",
+            "BridgeForm.Output.Kinds",
         ]),
         (
             "Cli",

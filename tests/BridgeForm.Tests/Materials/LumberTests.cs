@@ -51,7 +51,18 @@ public sealed class LumberTests
     [InlineData("2", "is not a section")]
     [InlineData("", "is not a section")]
     [InlineData("x", "is not a section")]
-    [InlineData("2x7", "did you mean")]
+    [InlineData("2x7", "did you mean 2x6 or 2x8?")]
+    [InlineData("4x7", "did you mean 4x6 or 4x8?")]
+    [InlineData("7x2", "did you mean 2x6 or 2x8?")]
+    [InlineData("2x5.5", "did you mean 2x5 or 2x6?")]
+    [InlineData("2*4", "did you mean 2x4?")]
+    // PS 20: a 2x4 is 1-1/2 by 3-1/2 in, 38 by 89 mm; a 6x6 5-1/2 in.
+    [InlineData("1.5x3.5", "those are the actual inches of 2x4; did you mean 2x4?")]
+    [InlineData("5-1/2 x 5-1/2", "those are the actual inches of 6x6")]
+    [InlineData("89x38", "those are the actual millimetres of 2x4; did you mean 2x4?")]
+    [InlineData("45x145", "did you mean 45 x 145 mm?")]
+    [InlineData("2x7", "'bridgeform list lumber' lists all")]
+    [InlineData("2", "'bridgeform list lumber' lists all")]
     [InlineData("38 x 89", "is not a nominal size")]
     [InlineData("38 x 89 mmm", "is not a unit of length")]
     [InlineData("1 x 89 mm", "is out of range")]
@@ -60,6 +71,11 @@ public sealed class LumberTests
     [InlineData("1e300 x 4 in", "is out of range")]
     public void Refused(string text, string says) =>
         Assert.Contains(says, SectionReader.Read(text).Problem, StringComparison.Ordinal);
+
+    // Nothing within 2 in of it: no guess.
+    [Fact]
+    public void No_guess_where_nothing_is_near() =>
+        Assert.DoesNotContain("did you mean", SectionReader.Read("2x40").Problem, StringComparison.Ordinal);
 
     [Fact]
     public void Every_name_reads_as_itself() =>

@@ -121,6 +121,7 @@ public sealed class OptionalKeyTests
     [InlineData("in_service: 600 kg/m3", "in_service: 400 kg/m3", "must lie between low and high")]
     [InlineData("high: 700 kg/m3", "high: 300 kg/m3", "is less than low")]
     [InlineData("size: 2x6, bending", "size: huge, bending", "is not a size")]
+    [InlineData("size: 2x6, bending", "size: beam, bending", "did you mean beams? write dimension")]
     [InlineData("- { species: alder", "- { species: adler", "did you mean alder?")]
     [InlineData("from_end: 4 in", "from_end: 40 ft", "the hole is not inside the base")]
     [InlineData("depth: 1 in }", "depth: 2 in }", "goes through the post")]

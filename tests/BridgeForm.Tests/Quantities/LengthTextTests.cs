@@ -25,6 +25,17 @@ public sealed class LengthTextTests
     [InlineData(-0.5, "-1/2 in")]
     public void Inches(double inches, string text) => Assert.Equal(text, LengthText.Inches(inches * 0.0254));
 
+    // Fractions of 32 where they are whole ones; 16 mm are 0.62992 in.
+    [Theory]
+    [InlineData(5.0 / 32, "5/32")]
+    [InlineData(25.0 / 32, "25/32")]
+    [InlineData(1 + (1.0 / 32), "1-1/32")]
+    [InlineData(0.75, "3/4")]
+    [InlineData(24, "24")]
+    [InlineData(16 / 25.4, "0.63")]
+    [InlineData(19 / 25.4, "0.75")]
+    public void Inches_of_tables(double inches, string text) => Assert.Equal(text, LengthText.InchFigure(inches * 0.0254));
+
     [Theory]
     [InlineData(1.219, "1219 mm")]
     [InlineData(0.015875, "15.9 mm")]

@@ -13,6 +13,13 @@ public sealed class NearestWordTests
     public void Finds_the_near_one(string word, string? nearest) =>
         Assert.Equal(nearest, NearestWord.Find(word, ["spacing", "stance", "step", "base"]));
 
+    [Theory]
+    [InlineData("no4", "no1 no2")]
+    [InlineData("no1", "no1")]
+    [InlineData("ash", "")]
+    public void Names_all_that_are_as_near(string word, string nearest) =>
+        Assert.Equal(nearest, string.Join(' ', NearestWord.Nearest(word, ["no1", "no2", "oak"])));
+
     // Kukich, Techniques for automatically correcting words in text (1992): swapped neighbours count as one error.
     [Theory]
     [InlineData("kitten", "sitting", 3)]

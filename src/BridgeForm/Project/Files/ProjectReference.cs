@@ -20,6 +20,7 @@ public static class ProjectReference
           Decimals are written with a point, thousands without a separator.
         - A section is a nominal size of PS 20 such as `2x4` or `5/4x6` (`6x6 green` for green timbers), or a dressed size such
           as `38 x 89 mm`.
+        - Ropes, species, grades, nominal sizes and papers stand in [tables.md](tables.md), as `bridgeform list` prints them.
         - A key that is left out takes its default: the first one in files with `units: imperial`, the second one with
           `units: metric`.
         - Anchors, aliases, tags and second documents are refused. A file holds at most 1 MB, a bridge at most 50,000 frames.

@@ -71,7 +71,7 @@ internal static class ValueFaults
                 FaultCode.NotSection,
                 "not-a-section",
                 "A section that is neither a nominal size of PS 20 nor a dressed size.",
-                "Write one such as `2x6`, or `38 x 89 mm`."),
+                "Write one such as `2x6`, or `38 x 89 mm`; `bridgeform list lumber` lists the nominal sizes."),
             new(
                 FaultCode.NotQuantity,
                 "not-a-quantity",
@@ -86,12 +86,12 @@ internal static class ValueFaults
                 FaultCode.UnknownRope,
                 "unknown-rope",
                 "A rope that the built-in table does not have.",
-                "Take the key that the fault suggests, or give your rope as a mapping under `ropes.type`."),
+                "Take the key of your rope from `bridgeform list ropes`, or give it as a mapping under `ropes.type`."),
             new(
                 FaultCode.UnknownSpecies,
                 "unknown-species",
                 "A species that is neither in the built-in table nor under `species`.",
-                "Take the key that the fault suggests, or give your own under `species`."),
+                "Take a key of `bridgeform list species`, or give your own under `species`."),
             new(
                 FaultCode.UnknownStock,
                 "unknown-stock",
@@ -101,7 +101,7 @@ internal static class ValueFaults
                 FaultCode.UnknownGrade,
                 "unknown-grade",
                 "A grade of lumber that the built-in tables do not have and that no values are given for.",
-                "Write it as it is stamped, or give its values under `values`."),
+                "Write it as it is stamped; `bridgeform list grades` lists those that are known. Or give its values under `values`."),
             new(
                 FaultCode.UnknownSize,
                 "unknown-size",

@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using BridgeForm.Materials;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Project;
+
+/// <summary>What a species that nobody knows was probably meant for.</summary>
+internal static class SpeciesHint
+{
+    // Shorter words on stamps are near to anything.
+    private const int ShortestStamp = 5;
+
+    /// <summary>The whole message.</summary>
+    /// <param name="written">As in the file.</param>
+    /// <param name="known">Keys of species, the file's own among them.</param>
+    public static string Message(string written, IReadOnlyList<string> known)
+    {
+        var meant = Meant(written, known);
+        var hint = meant.IsEmpty ? $"known are {string.Join(", ", known)};" : $"did you mean {Alternatives.Text(meant)}?";
+        return $"{QuantityReader.Quote(written)} is not a species; {hint} {ListedBy.Species}; your own go under species:";
+    }
+
+    private static ImmutableArray<string> Meant(string written, IReadOnlyList<string> known)
+    {
+        var key = written.Trim().Replace(' ', '-');
+        var near = NearestWord.Nearest(key, known);
+        return !near.IsEmpty ? near : Stamped(written) is { } stamped ? [stamped] : [.. known.Where(k => Has(k, key))];
+    }
+
+    private static string? Stamped(string written)
+    {
+        var words = SpeciesTable.All.SelectMany(s => StampedWords.OfSpecies(s.Key)).Where(w => w.Length >= ShortestStamp);
+        return NearestWord.Nearest(written, words) is { IsEmpty: false } near ? StampedWords.Species(near[0]) : null;
+    }
+
+    // All words of what was written: oak is in white-oak, red-oak is not, and does not last outdoors as white oak does.
+    private static bool Has(string key, string written) =>
+        written.Length > 0 && written.Split('-').All(w => key.Split('-').Contains(w, StringComparer.OrdinalIgnoreCase));
+}
+
+/// <summary>What a grade that no table has was probably meant for.</summary>
+internal static class GradeHint
+{
+    /// <summary>The whole message. Of grades as near as each other the lowest is named: no wood is taken for better than it is.</summary>
+    /// <param name="written">As in the file.</param>
+    public static string Message(string written)
+    {
+        var words = StampedWords.Grades.Reverse().SelectMany(g => StampedWords.OfGrade(g).Prepend(g)).Where(w => w.Length > 1);
+        var hint = NearestWord.Nearest(written, words) is { IsEmpty: false } near ? $"did you mean {StampedWords.Grade(near[0])}?"
+            : $"there are {string.Join(", ", StampedWords.Grades)};";
+        return $"{QuantityReader.Quote(written)} is not a grade of the built-in tables; {hint} {ListedBy.Grades}; values of another grade "
+            + "go under values:";
+    }
+}
