@@ -3,6 +3,7 @@ using BridgeForm.Frames;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
 using BridgeForm.Ropes.Pairs;
+using BridgeForm.Ropes.Space;
 
 namespace BridgeForm.Loads;
 
@@ -41,29 +42,30 @@ internal static class GuardLean
     public static PushOnPost OnePost(
         BridgeLayout layout, WindStage calm, ImmutableArray<string> names, CancellationToken token)
     {
-        var pushes = new SortedDictionary<int, PushOnPost>();
+        var harms = new Dictionary<int, double>();
         int[] from = [layout.Bays / 2, (layout.Bays + 1) / 2, Softest(layout, calm)];
         var worst = Worst(from);
-        for (var before = 0; before != worst;)
+        for (var before = 0; before != worst && layout.Bays <= MostClimbed;)
         {
             before = worst;
-            worst = Worst([worst - Math.Max(1, layout.Bays / Strides), worst, worst + Math.Max(1, layout.Bays / Strides)]);
+            worst = Worst([worst - 1, worst, worst + 1]);
         }
 
-        return pushes[worst];
+        return new PushOnPost(names[worst], At(layout, calm, worst).Solve(Point, names, token));
 
         int Worst(int[] frames) => Quantities.Ties.FirstLargest(
-            frames.Where(f => f > 0 && f < layout.Bays).Distinct().Order(), frame => Harm(Push(frame).State));
+            frames.Where(f => f > 0 && f < layout.Bays).Distinct().Order(), HarmAt);
 
-        PushOnPost Push(int frame)
+        // Where it comes to rest, not how it gets there: that costs many times as much, and is followed at the worst place.
+        double HarmAt(int frame)
         {
-            if (!pushes.TryGetValue(frame, out var push))
+            if (!harms.TryGetValue(frame, out var harm))
             {
-                push = new PushOnPost(names[frame], At(layout, calm, frame).Solve(Point, names, token));
-                pushes.Add(frame, push);
+                harm = Harm((At(layout, calm, frame) with { IsFollowed = false, Fallen = SpaceSolver.Fallen }).Solve(Point, names, token));
+                harms.Add(frame, harm);
             }
 
-            return push;
+            return harm;
         }
     }
 
@@ -105,9 +107,8 @@ internal static class GuardLean
     /// </summary>
     public const double MostRoll = Math.PI / 6;
 
-    // Neighbours of a bridge with fewer bays; of a longer one so many steps from end to end: what a push does changes over a good
-    // part of the span.
-    private const int Strides = 24;
+    // On a longer bridge the frames from which the worst is looked for must do: each costs as much as a wind.
+    private const int MostClimbed = 48;
 
     private static double Harm(WindState state) => state.Stands ? state.Roll : Over - (state.StandsTo ?? 0);
 

@@ -31,6 +31,9 @@ internal sealed record WindStage(
     /// <summary>A frame that rolls further counts as turned over, radians.</summary>
     public double Fallen { get; init; } = SpaceSolver.Fallen;
 
+    /// <summary>The way there from the calm counts; else an equilibrium is enough where one is found at once.</summary>
+    public bool IsFollowed { get; init; } = true;
+
     /// <summary>One who stands beside the guard; null for nobody.</summary>
     public Bystander? Beside { get; init; }
 
@@ -58,7 +61,7 @@ internal sealed record WindStage(
         };
         var found = LoadCaseSolver.TryFind(
             Rope, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, out var calm, out _)
-            ? SpaceSolver.Find(Rope, Spacing, loads, calm!, Fallen, token)
+            ? SpaceSolver.Find(Rope, Spacing, loads, calm!, (Fallen, IsFollowed), token)
             : null;
         if (found is null)
         {

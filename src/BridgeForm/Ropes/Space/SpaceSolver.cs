@@ -37,14 +37,28 @@ public static class SpaceSolver
     /// <param name="spacing">Between the ropes, metres.</param>
     /// <param name="loads">What stands on them and blows against it.</param>
     /// <param name="calm">Either rope under half of the weights, without wind: where the search starts.</param>
-    /// <param name="fallen">A frame that rolls further counts as turned over, radians.</param>
     /// <param name="token">Asked at each step.</param>
     public static SpaceResult? Find(
-        LoadCaseRequest rope, double spacing, SpaceLoads loads, RopeShape calm, double fallen = Fallen, CancellationToken token = default)
+        LoadCaseRequest rope, double spacing, SpaceLoads loads, RopeShape calm, CancellationToken token = default) =>
+        Find(rope, spacing, loads, calm, (Fallen, true), token);
+
+    /// <summary>The same to another limit, or without following the way.</summary>
+    /// <param name="rope">One rope.</param>
+    /// <param name="spacing">Between the ropes, metres.</param>
+    /// <param name="loads">What stands on them and blows against it.</param>
+    /// <param name="calm">Either rope under half of the weights, without wind.</param>
+    /// <param name="ends">
+    /// A frame that rolls further than so many radians counts as turned over; and whether the way from the calm is followed where an
+    /// equilibrium is found at once.
+    /// </param>
+    /// <param name="token">Asked at each step.</param>
+    internal static SpaceResult? Find(
+        LoadCaseRequest rope, double spacing, SpaceLoads loads, RopeShape calm, (double Fallen, bool IsFollowed) ends,
+        CancellationToken token)
     {
-        var trial = new SpaceTrial(rope, spacing, calm, fallen);
+        var trial = new SpaceTrial(rope, spacing, calm, ends.Fallen);
         var found = trial.TryReach(loads) ? trial.Shape(loads) : null;
-        if (found is not null && found.Rolls.Max(Math.Abs) <= Jump)
+        if (found is not null && (!ends.IsFollowed || found.Rolls.Max(Math.Abs) <= Jump))
         {
             return new SpaceResult(found, 1, 1);
         }
