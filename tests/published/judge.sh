@@ -58,8 +58,8 @@ bytes() {
   diff -r "$here/native-out" "$here/sdk-out" || fail "other bytes than the SDK's run"
   [ "$(find "$here/native-out" -type f | wc -l)" -gt 50 ] || fail "hardly any files"
   for sample in viewer-samples/*/project.yaml; do
-    bare "$program" check "$root/$sample" > "$here/native.txt"
-    dotnet "$built" check "$root/$sample" > "$here/sdk.txt"
+    bare "$program" check "$root/$sample" --all > "$here/native.txt"
+    dotnet "$built" check "$root/$sample" --all > "$here/sdk.txt"
     diff "$here/native.txt" "$here/sdk.txt" || fail "check of $sample says something else"
   done
 }

@@ -1,6 +1,8 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using System.Globalization;
 using BridgeForm.Checks;
+using BridgeForm.Checks.Register;
 using BridgeForm.Cli.Files;
 using BridgeForm.Cli.Streams;
 using BridgeForm.Cli.Text;
@@ -19,7 +21,14 @@ internal static class CheckCommand
         var json = new Option<string?>("--json") { Description = "write the report here as well", HelpName = "PATH" };
         file.Validators.Add(PathText.Check);
         json.Validators.Add(PathText.Check);
-        var command = new Command("check", "Print the shape, the load cases and the checks; write nothing") { file, json };
+        var all = new Option<bool>("--all") { Description = "print everything: shape, load cases, hoisting, marks, every check" };
+        var explain = new Option<string?>("--explain")
+        {
+            Description = "print one check: what it compares, its numbers, its source, what would pass", HelpName = "ID",
+        };
+        explain.CompletionSources.Add(_ => AllChecks.Declared.Select(d => d.Id));
+        explain.Validators.Add(Known);
+        var command = new Command("check", "Print the verdict of all checks on one screen; write nothing") { file, json, all, explain };
         command.SetAction(parsed =>
         {
             using var progress = terminal.Progress(parsed.GetValue(quiet));
@@ -42,10 +51,33 @@ internal static class CheckCommand
 
             // All at once: a call of the system for every line would cost a tenth of the whole run.
             using var text = new StringWriter(CultureInfo.InvariantCulture);
-            CheckText.Write(text, model, parsed.GetValue(quiet));
+            if (parsed.GetValue(explain) is { } id)
+            {
+                ExplainText.Write(text, model, AllChecks.Declared.First(d => string.Equals(d.Id, id, StringComparison.Ordinal)));
+            }
+            else if (parsed.GetValue(all) || parsed.GetValue(quiet))
+            {
+                CheckText.Write(text, model, parsed.GetValue(quiet));
+            }
+            else
+            {
+                ShortText.Write(text, model, PlainLine.Of(parsed.GetValue(file)!));
+            }
+
             terminal.Out.Write(text.ToString());
             return Verdict.IsClear(model.Checks) ? ExitCode.Done : ExitCode.CheckFails;
         });
         return command;
+    }
+
+    private static void Known(OptionResult result)
+    {
+        var ids = AllChecks.Declared.Select(d => d.Id).ToHashSet(StringComparer.Ordinal);
+        foreach (var token in result.Tokens.Where(t => !ids.Contains(t.Value)))
+        {
+            var nearest = NearestWord.Find(token.Value, ids) is { } id ? $"did you mean {id}? " : "";
+            result.AddError(
+                $"--explain: {QuantityReader.Quote(token.Value)} is not a check; {nearest}bridgeform list checks names them all");
+        }
     }
 }

@@ -6,7 +6,8 @@ using BridgeForm.Roles;
 namespace BridgeForm.Cli.Text;
 
 /// <summary>
-/// What <c>check</c> prints: shape, load cases, hoisting, marks, then the checks, worst first, and the verdict, in at most 100 columns.
+/// What <c>check --all</c> prints: shape, load cases, hoisting, marks, then the checks, worst first, and the verdict, in at most 100
+/// columns.
 /// </summary>
 internal static class CheckText
 {
@@ -58,7 +59,8 @@ internal static class CheckText
         return $"CHECKS, worst first: {string.Join(", ", counts)}. The number is demand / capacity.";
     }
 
-    private static void WriteCheck(TextWriter output, CheckResult check)
+    /// <summary>One check: status, figures, source.</summary>
+    public static void WriteCheck(TextWriter output, CheckResult check)
     {
         Columns.Wrapped(output, $"{Label(check.Status),-10}{RatioText.Of(check),6}  {check.Title} ({check.Id})", "", Indent);
         Columns.Wrapped(output, check.Detail, Indent);
@@ -87,7 +89,8 @@ internal static class ShapeText
         output.WriteLine();
     }
 
-    private static string Rise(QuantityText words, double rise) =>
+    /// <summary>How much higher B is than A.</summary>
+    public static string Rise(QuantityText words, double rise) =>
         rise < 0 ? $"B {words.Length(-rise)} lower than A" : words.Length(rise);
 }
 

@@ -14,7 +14,7 @@ internal static class PushWords
 
     /// <summary>The same of a push on one post.</summary>
     public static string Falls(PushOnPost? push, CheckWords words) =>
-        Falls(push?.State, $"turns over, or rolls by more than {CheckWords.Angle(GuardLean.MostRoll)},", words.Force);
+        Falls(push?.State, $"turns over or rolls beyond {CheckWords.Angle(GuardLean.MostRoll)}", words.Force);
 
     /// <summary>Where it stands: how far to the side, and how far it rolls.</summary>
     public static string Stands(WindState state, CheckWords words) =>
@@ -39,13 +39,12 @@ internal static class PushWords
         var (words, most) = (new CheckWords(parameters.Units), LimitParameters.TiltFails(parameters.Use));
         var marked = OnPost(wind.Pushed, words, most);
 
-        // What does not stand even without a push needs no second state.
-        var isLost = wind.Pushed is { State.StandsTo: null };
+        // What turns over as marked needs no second state; else ropes that have stretched are the worse one.
+        var falls = wind.Pushed is { State.Stands: false };
         var onPost = Joined(
         [
-            marked,
-            !isLost && OnPost(wind.PushedGrown, words, most) is { } grown ? $"{InHeat}, {grown}" : null,
-            !isLost && OnPost(wind.PushedByWeight, words, most) is { } heavy ? $"then, with the weight of who pushes, {heavy}" : null,
+            !falls && OnPost(wind.PushedGrown, words, most) is { } grown ? $"{InHeat}, {grown}" : marked,
+            falls ? null : WithWeight(wind.PushedByWeight?.State, words, most),
         ]);
         return Joined(
         [
@@ -53,6 +52,16 @@ internal static class PushWords
             Falls(wind.Leaning, words) is { Length: > 0 } along ? $"{Line(words, GuardLean.Line)} along one guard: {along}" : null,
         ]);
     }
+
+    // In the same state and place as the push before.
+    private static string? WithWeight(WindState? state, CheckWords words, double most) => state switch
+    {
+        null => null,
+        { Stands: true } => state.Roll > most ? $"with the pusher's weight too it rolls by {CheckWords.Angle(state.Roll)}" : null,
+        { StandsTo: { } from, FallsAt: { } to } => "with the pusher's weight too it turns over or rolls beyond "
+            + $"{CheckWords.Angle(GuardLean.MostRoll)} between {words.Force(from)} and {words.Force(to)}",
+        _ => "with the pusher's weight no equilibrium was found, not even without a push",
+    };
 
     private static string Joined(ReadOnlySpan<string?> told) => string.Join("; ", told.ToArray().OfType<string>());
 

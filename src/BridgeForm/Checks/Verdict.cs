@@ -105,7 +105,7 @@ public static class Verdict
     /// </summary>
     public static string PushText(WindWork wind, BridgeParameters parameters) =>
         PushWords.Danger(wind, parameters) is { Length: > 0 } danger
-            ? $"{danger}; nobody else's weight on it; side stays are for a licensed engineer (guard-line-load)"
+            ? $"{danger}; side stays are for a licensed engineer (guard-line-load)"
             : "";
 
     /// <summary>

@@ -12,7 +12,7 @@ public sealed class CheckTests : IDisposable
     public void Check_prints_within_100_columns_and_writes_nothing()
     {
         var file = _run.Write("bridge.yaml", Bridges.Inclined);
-        var (_, output, _) = CommandRun.Run("check", file);
+        var (_, output, _) = CommandRun.Run("check", file, "--all");
         Assert.All(output.Split('\n'), line => Assert.True(line.Length <= 100, line));
         Assert.Contains("engineer", output, StringComparison.Ordinal);
         Assert.Equal(["bridge.yaml"], _run.Snapshot().Keys);
@@ -23,7 +23,7 @@ public sealed class CheckTests : IDisposable
     {
         // A guard of 30 in is below any code's.
         var file = _run.Write("low.yaml", Bridges.Garden.Replace("length: 40 in", "length: 30 in", StringComparison.Ordinal));
-        var (code, output, _) = CommandRun.Run("check", file, "--json", _run.Path("report.json"));
+        var (code, output, _) = CommandRun.Run("check", file, "--json", _run.Path("report.json"), "--all");
         Assert.Equal(1, code);
         Assert.Contains("FAILS", output, StringComparison.Ordinal);
         using var report = JsonDocument.Parse(File.ReadAllBytes(_run.Path("report.json")));
@@ -42,7 +42,7 @@ public sealed class CheckTests : IDisposable
     public void A_section_that_rolls_over_is_1_and_has_no_tilt()
     {
         var file = _run.Write("narrow.yaml", Bridges.Garden.Replace("spacing: 46 in", "spacing: 12 in", StringComparison.Ordinal));
-        var (code, output, _) = CommandRun.Run("check", file, "--json", _run.Path("report.json"));
+        var (code, output, _) = CommandRun.Run("check", file, "--json", _run.Path("report.json"), "--all");
         Assert.Equal(1, code);
         var flat = string.Join(' ', output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         Assert.Matches(@"live-full .* rolls over\r?\n", output);

@@ -33,7 +33,7 @@ public sealed class NotCheckedTests : IDisposable
     public void Check_says_so_and_ends_with_1()
     {
         var file = _run.Write("oak.yaml", Oak);
-        var (code, output, _) = CommandRun.Run("check", file, "--json", _run.Path("report.json"));
+        var (code, output, _) = CommandRun.Run("check", file, "--json", _run.Path("report.json"), "--all");
         Assert.Equal(ExitCode.CheckFails, code);
         Assert.DoesNotContain("FAILS", output, StringComparison.Ordinal);
         Assert.Contains(Told, output, StringComparison.Ordinal);
@@ -48,7 +48,7 @@ public sealed class NotCheckedTests : IDisposable
     {
         const string Values = "values: [{ species: white-oak, grade: No. 1, size: 2x4, bending: 1200 psi, tension: 700 psi, shear: 200 "
             + "psi, compression_across: 700 psi, compression: 900 psi, modulus: 1200000 psi, source: invented }]\n";
-        var (code, output, _) = CommandRun.Run("check", _run.Write("oak.yaml", Oak + "\n" + Values));
+        var (code, output, _) = CommandRun.Run("check", _run.Write("oak.yaml", Oak + "\n" + Values), "--all");
         Assert.Equal(ExitCode.Done, code);
         Assert.DoesNotContain("not checked", output, StringComparison.Ordinal);
         Assert.Contains("engineer", output, StringComparison.Ordinal);

@@ -28,7 +28,7 @@ public sealed class PlainOutputTests : IDisposable
     public void A_file_forges_no_line(string keys)
     {
         var file = _run.Write("a.yaml", "name: x\nsite: { span: 8 ft }\n" + keys + "\n");
-        var (code, text, error) = CommandRun.Run("check", file);
+        var (code, text, error) = CommandRun.Run("check", file, "--all");
         Assert.Equal((2, ""), (code, text));
         Plain(error);
         Assert.All(error.TrimEnd('\n').Split('\n'), line => Assert.StartsWith(file + ":", line, StringComparison.Ordinal));
@@ -85,7 +85,7 @@ public sealed class PlainOutputTests : IDisposable
     [InlineData("\\uFEFF")]
     public void A_name_that_turns_text_around_or_is_none_is_a_fault(string character)
     {
-        var (code, _, error) = CommandRun.Run("check", _run.Write("a.yaml", $"name: \"a{character}b\"\nsite: {{ span: 8 ft }}\n"));
+        var (code, _, error) = CommandRun.Run("check", _run.Write("a.yaml", $"name: \"a{character}b\"\nsite: {{ span: 8 ft }}\n"), "--all");
         Assert.Equal(2, code);
         Assert.Contains("a.yaml:1:7: error: name must be one line of at most 200 characters", error, StringComparison.Ordinal);
     }

@@ -63,7 +63,7 @@ public sealed class VerdictTextTests : IDisposable
     [Fact]
     public void Check_says_it_again_in_its_last_lines()
     {
-        var (_, said, _) = CommandRun.Run("check", _run.Write("narrow.yaml", s_narrow));
+        var (_, said, _) = CommandRun.Run("check", _run.Write("narrow.yaml", s_narrow), "--all");
         var lines = Lines(said);
         var last = lines[lines.FindLastIndex(l => l.StartsWith("VERDICT: ", StringComparison.Ordinal))..];
         Assert.InRange(last.Count, 6, 14);

@@ -23,13 +23,16 @@ internal static class WoodValues
         ("modulus_min", v => v.ModulusMin ?? 0, 1.8e6 * Psi),
     ];
 
+    // Emin = E·(1 − 1.645·COV)·1.03 / 1.66 (NDS appendix D, from memory), and COV is at least nothing.
+    private const double MostOfModulus = 1.03 / 1.66;
+
     /// <summary>The check.</summary>
     public static DeclaredCheck Declared { get; } = new(
         "wood-values",
         "Values of your own that no wood has",
         "Counts the values under values that are beyond any wood, none may be: Fb above 5,000 psi, Ft 3,500 psi, Fv 500 psi, Fc across "
-            + "the grain 2,000 psi and along it 4,000 psi, E 3,500,000 psi, Emin 1,800,000 psi. Allowable stresses are asked for; breaking "
-            + "strengths are several times as high. A value below these may still be too high for its wood: mild-inputs.",
+            + "the grain 2,000 psi and along it 4,000 psi, E 3,500,000 psi, Emin 1,800,000 psi or 0.62 of E. Allowable stresses are asked "
+            + "for; breaking strengths are several times as high. A value below these may still be too high for its wood: mild-inputs.",
         "own figures: about twice the allowable values of the strongest hardwood class",
         [CheckStatus.Pass, CheckStatus.Fail]);
 
@@ -40,6 +43,10 @@ internal static class WoodValues
         string[] beyond =
         [
             .. from row in context.Parameters.Values
+               where row.ModulusMin > MostOfModulus * row.Modulus * (1 + Tolerances.SameLimit)
+               select $"values for {row.Species} {row.Grade}, {row.Size}: modulus_min {words.Stress(row.ModulusMin!.Value)} above 0.62 × "
+                   + $"modulus {words.Stress(row.Modulus)}",
+            .. from row in context.Parameters.Values
                from most in s_most
                where most.Of(row) > most.Most * (1 + Tolerances.SameLimit)
                select $"values for {row.Species} {row.Grade}, {row.Size}: {most.Key} {words.Stress(most.Of(row))} above "
@@ -49,8 +56,7 @@ internal static class WoodValues
             Declared.Id, Declared.Title, beyond.Length > 0 ? CheckStatus.Fail : CheckStatus.Pass, beyond.Length, null, "count", null,
             Declared.Source,
             beyond.Length > 0
-                ? $"{string.Join("; ", beyond)}: no wood may carry that, so no check of wood counts; write allowable stresses of its "
-                    + "grade, and look at their units"
+                ? $"{string.Join("; ", beyond)}: no wood has that; write allowable stresses of its grade, and look at their units"
                 : context.Parameters.Values.IsEmpty ? "no values of your own" : "every value of your own is one that some wood has");
     }
 }

@@ -33,9 +33,9 @@ internal static class GuardLeans
         }
 
         var grown = context.Wind.PushedGrown ?? pushed;
-        var onPost = $"{words.Force(GuardLean.Point)} outward on one post of {pushed.Frame}; {Words(pushed, words)}; {PushWords.InHeat}, "
-            + $"on one of {grown.Frame}; {Words(grown, words)}"
-            + (context.Wind.PushedByWeight is { } by ? $"; there with the weight of the one who pushes {Words(by, words)}" : "");
+        var onPost = $"{words.Force(GuardLean.Point)} outward on one post of {pushed.Frame}: {Words(pushed, words)}; {PushWords.InHeat}, "
+            + $"on one of {grown.Frame}: {Words(grown, words)}"
+            + (context.Wind.PushedByWeight is { } by ? $"; there, with the weight of the one who pushes: {Words(by, words)}" : "");
         var all = context.Wind.Leaning is not { } along
             ? onPost
             : $"{PushWords.Line(words, GuardLean.Line)} along all of one guard between the end frames: {words.Force(along.Force)} to the "
@@ -43,7 +43,9 @@ internal static class GuardLeans
         var detail = $"{all}. Nobody else is on it. Side stays hold a bridge against it; none is modelled. A licensed engineer decides.";
         var stands = Math.Min(StandsTo(pushed), StandsTo(grown));
         return stands < GuardLean.Point
-            ? Outcome.AtMost(Declared, GuardLean.Point, stands, "N", Source, detail)
+            ? Outcome.AtMost(
+                Declared, GuardLean.Point, stands, "N", Source,
+                $"{detail} One person's push does it: set the ropes further apart, or sag less, or have side stays designed.")
             : Outcome.ForEngineer(Declared, context.Wind.Leaning?.Force ?? GuardLean.Point, "N", Source, detail);
     }
 

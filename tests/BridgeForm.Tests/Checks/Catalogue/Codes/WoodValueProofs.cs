@@ -40,6 +40,12 @@ internal static class WoodValueProofs
     [Proves("wood-values", CheckStatus.Fail)]
     public static Proof Least_modulus() => One("modulus_min");
 
+    // Emin as high as E itself.
+    [Proves("wood-values", CheckStatus.Fail)]
+    public static Proof Least_modulus_of_the_modulus() => new Proof(
+        Own(k => string.Equals(k, "modulus", StringComparison.Ordinal) ? 1.8 / 3.5 : 1).Check("wood-values"), 1)
+        .Saying("modulus_min", "0.62");
+
     [Proves("wood-values", CheckStatus.Fail)]
     public static Proof All() => new Proof(Own(_ => 1.01).Check("wood-values"), s_most.Length).Saying("bending", "shear", "modulus_min");
 

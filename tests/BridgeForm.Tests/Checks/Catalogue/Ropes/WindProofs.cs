@@ -107,7 +107,7 @@ internal static class WindProofs
         return Proof("guard-line-load", bridge, TwoLinks.Newtons(200)).Saying(
             "200 lbf outward on one post of F01",
             $"roll {(frame.Roll * 180 / Math.PI).ToString("0.0", CultureInfo.InvariantCulture)}° at F01",
-            "there with the weight of the one who pushes");
+            "there, with the weight of the one who pushes");
     }
 
     // The same push on a bridge as light as wood: by hand the frame is looked for between pushes under which it stands and under which
@@ -131,7 +131,7 @@ internal static class WindProofs
         Assert.InRange(stands, 80, 145);
         Assert.InRange(told, stands - 25, falls);
         return new Proof(check, TwoLinks.Newtons(200), TwoLinks.Newtons(told)).Saying(
-            "200 lbf outward on one post of F01; without side stays it turns over, or rolls by more than 30.0°, between");
+            "200 lbf outward on one post of F01: without side stays it turns over or rolls beyond 30.0° between");
     }
 
     private const string Heavy = "hardware: 500 lb";

@@ -1,0 +1,205 @@
+using System.Globalization;
+using BridgeForm.Checks;
+using BridgeForm.Loads;
+using BridgeForm.Quantities;
+using BridgeForm.Roles;
+
+namespace BridgeForm.Cli.Text;
+
+/// <summary>
+/// What <c>check</c> prints on one screen: the verdict, ten figures, what fails with its cure, what to look at, and what comes next.
+/// </summary>
+internal static class ShortText
+{
+    /// <summary>Most lines where no check fails.</summary>
+    public const int MostLines = 40;
+
+    /// <summary>Most lines where some do.</summary>
+    public const int MostLinesFailing = 60;
+
+    // What a line has room for beside its indent, its status and its ratio.
+    private const string Indent = "                  ";
+
+    /// <summary>Prints it, in at most 100 columns.</summary>
+    /// <param name="output">Where to.</param>
+    /// <param name="model">The bridge.</param>
+    /// <param name="file">Name of its file, as commands name it.</param>
+    public static void Write(TextWriter output, BridgeModel model, string file)
+    {
+        var checks = CheckOrder.WorstFirst(model.Checks).ToList();
+        var failing = checks.Where(c => c.Status == CheckStatus.Fail).ToList();
+        var (above, below) = (Lines(w => Above(w, model)), Lines(w => Below(w, checks, file)));
+        var room = (failing.Count > 0 ? MostLinesFailing : MostLines) - above.Count - below.Count;
+        var looks = checks.Where(c => c.Status == CheckStatus.Warn).ToList();
+        var fails = Fitting(
+            [.. failing.Select(c => Lines(w => Fails(w, model, c)))], room - (looks.Count > 0 ? 1 : 0), "fails", failing);
+        var seen = Fitting([.. looks.Select(c => Lines(w => Row(w, c)))], room - fails.Count, "to look at", looks);
+        foreach (var line in above.Concat(fails).Concat(seen).Concat(below))
+        {
+            output.WriteLine(line);
+        }
+    }
+
+    private static void Above(TextWriter output, BridgeModel model)
+    {
+        output.WriteLine(model.Parameters.Name);
+        VerdictText.Write(output, model);
+        output.WriteLine();
+        var figures = KeyFigures.Of(model);
+        for (var i = 0; i < figures.Length; i += 2)
+        {
+            output.WriteLine($"{Cell(figures[i]),-52}{(i + 1 < figures.Length ? Cell(figures[i + 1]) : "")}".TrimEnd());
+        }
+
+        output.WriteLine();
+    }
+
+    private static string Cell((string Label, string Value) figure) => $"{figure.Label,-16}{figure.Value}";
+
+    private static void Below(TextWriter output, IReadOnlyCollection<CheckResult> checks, string file)
+    {
+        var (hold, wait) = (checks.Count(c => c.Status == CheckStatus.Pass), checks.Count(c => c.Status == CheckStatus.Engineer));
+        output.WriteLine();
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{hold} hold, {wait} wait for a licensed engineer."));
+        Columns.Wrapped(
+            output, $"Next: bridgeform check {file} --all for everything; --explain ID for one check, with its cure.", "", "  ");
+        Columns.Wrapped(output, Caution.Text, "");
+    }
+
+    // Two lines: what, and the way out.
+    private static void Fails(TextWriter output, BridgeModel model, CheckResult check)
+    {
+        Row(output, check);
+        var cure = Cures.Of(model, check.Id).FirstOrDefault();
+        var way = cure is null ? check.Detail : "cure: " + cure[(cure.IndexOf(": ", StringComparison.Ordinal) + 2)..];
+        output.WriteLine(Cut(Indent + way));
+    }
+
+    private static void Row(TextWriter output, CheckResult check)
+    {
+        var status = check.Status == CheckStatus.Fail ? "FAILS" : check.Status.Word();
+        output.WriteLine(Cut($"{status,-10}{RatioText.Of(check),6}  {check.Title} ({check.Id})"));
+    }
+
+    // So much as a line holds, to the end of a word.
+    private static string Cut(string line)
+    {
+        if (line.Length <= Columns.Width)
+        {
+            return line;
+        }
+
+        var end = line.LastIndexOf(' ', Columns.Width - 2);
+        return line[..(end > Indent.Length ? end : Columns.Width - 2)].TrimEnd(';', ',', ':', ' ') + " …";
+    }
+
+    // As many as there is room for; the ids of all others on one line.
+    private static List<string> Fitting(
+        IReadOnlyList<List<string>> each, int room, string what, IReadOnlyList<CheckResult> checks)
+    {
+        var (lines, shown) = (new List<string>(), 0);
+        while (shown < each.Count && lines.Count + each[shown].Count <= room - (shown + 1 < each.Count ? 1 : 0))
+        {
+            lines.AddRange(each[shown++]);
+        }
+
+        if (shown < each.Count)
+        {
+            var ids = string.Join(", ", checks.Skip(shown).Select(c => c.Id));
+            lines.Add(Cut(string.Create(CultureInfo.InvariantCulture, $"and {each.Count - shown} more {what}: {ids}")));
+        }
+
+        return lines;
+    }
+
+    private static List<string> Lines(Action<TextWriter> write)
+    {
+        using var text = new StringWriter(CultureInfo.InvariantCulture) { NewLine = "\n" };
+        write(text);
+        return [.. text.ToString().TrimEnd('\n').Split('\n')];
+    }
+}
+
+/// <summary>What would make a check pass, as far as it was looked for.</summary>
+internal static class Cures
+{
+    /// <summary>Sentences of its own, and of those that it shares with other checks, which name it.</summary>
+    public static IEnumerable<string> Of(BridgeModel model, string id) => model.Remedies
+        .Where(r => string.Equals(r.CheckId, id, StringComparison.Ordinal)
+            || r.Text.Split(['(', ')', ',', ' '], StringSplitOptions.RemoveEmptyEntries).Contains(id, StringComparer.Ordinal))
+        .Select(r => r.Text);
+}
+
+/// <summary>Ten figures that a builder asks for first.</summary>
+internal static class KeyFigures
+{
+    /// <summary>Label and value of each, in the order in which a bridge is told of.</summary>
+    public static (string Label, string Value)[] Of(BridgeModel model)
+    {
+        var words = new QuantityText(model.Parameters.Units);
+        var (site, work) = (model.Parameters.Site, model.Ropework);
+        var solved = model.Cases.Where(c => c.Shape is not null).ToList();
+        return
+        [
+            ("span, rise", $"{words.Length(site.Span)}, {ShapeText.Rise(words, site.Rise)}"),
+            ("bays", model.Rope.Segments.Length.ToString(CultureInfo.InvariantCulture)),
+            ("sag, empty", $"{words.Length(model.Rope.Sag)}, {QuantityText.Share(model.Rope.Sag / site.Span)} of the span"),
+            ("rope, at most", work.Governing is { } most
+                ? words.Force(most.Shape!.LargestTension) + Of(model, "rope-strength") : "none"),
+            ("anchors hold", string.Join(", ", work.Supports.Select(s => $"{s.Support} {words.Force(s.Held)}")) + ", each rope"),
+            ("falls at most", solved.Count == 0 ? "" : words.Size(solved.Max(c => c.Moves.Max(m => -m.Y)))),
+            ("steepest deck", solved.Count == 0 ? "" : QuantityText.Degrees(Math.Atan(solved.Max(c => c.SteepestDeck)))),
+            ("tilts at most", work.Toppled.Any() ? "it rolls over" : QuantityText.Degrees(solved.Max(c => c.CrossSlope) ?? 0)),
+            ("roll factor", RollState.Least(work.Roll)?.Factor is { } factor && double.IsFinite(factor.Value)
+                ? NumberText.Fixed(factor.Value, 2) : "none"),
+            ("weight on ropes", words.Force(2 * model.Rope.Loads.Sum())),
+        ];
+    }
+
+    private static string Of(BridgeModel model, string check) =>
+        model.Checks.FirstOrDefault(c => string.Equals(c.Id, check, StringComparison.Ordinal)) is { Ratio: not null } found
+            ? $", {RatioText.Of(found)} of what it may" : "";
+}
+
+/// <summary>One check with all that is known of it.</summary>
+internal static class ExplainText
+{
+    /// <summary>What it compares, the numbers of this bridge, the source, and what would pass.</summary>
+    public static void Write(TextWriter output, BridgeModel model, DeclaredCheck check)
+    {
+        output.WriteLine($"{check.Title} ({check.Id})");
+        output.WriteLine();
+        Columns.Wrapped(output, check.Compares, "");
+        var results = model.Checks.Where(c => string.Equals(c.Id, check.Id, StringComparison.Ordinal)).ToList();
+        output.WriteLine();
+        output.WriteLine(model.Parameters.Name);
+        if (results.Count == 0)
+        {
+            output.WriteLine("  this bridge has nothing that it looks at");
+        }
+
+        foreach (var result in results)
+        {
+            CheckText.WriteCheck(output, result);
+        }
+
+        var cures = Cures.Of(model, check.Id).ToList();
+        if (results.Exists(r => r.Status == CheckStatus.Fail))
+        {
+            output.WriteLine();
+            output.WriteLine("WHAT WOULD PASS");
+            foreach (var cure in cures)
+            {
+                Columns.Wrapped(output, "- " + cure, "", "  ");
+            }
+
+            if (cures.Count == 0)
+            {
+                Columns.Wrapped(output, "nothing was looked for: read its numbers, and change what makes the larger one", "  ");
+            }
+        }
+
+        output.WriteLine();
+        Columns.Wrapped(output, Caution.Text, "");
+    }
+}

@@ -1,0 +1,99 @@
+using BridgeForm.Checks;
+using BridgeForm.Checks.Register;
+using BridgeForm.Cli.Text;
+using BridgeForm.Tests.Samples;
+
+namespace BridgeForm.Tests.Cli;
+
+/// <summary>The verdict on one screen, and one check by itself.</summary>
+public sealed class ShortTextTests : IDisposable
+{
+    private readonly CommandRun _run = new();
+
+    public void Dispose() => _run.Dispose();
+
+    public static TheoryData<string> Samples => [.. Sample.Names];
+
+    [Theory]
+    [MemberData(nameof(Samples))]
+    public void A_sample_that_passes_stands_on_one_screen_with_all_that_is_to_be_looked_at(string name)
+    {
+        var model = new Sample(name).Build();
+        var lines = Printed(model);
+        Assert.InRange(lines.Count, 20, ShortText.MostLines);
+        Assert.All(lines, l => Assert.InRange(l.Length, 0, 100));
+        foreach (var look in model.Checks.Where(c => c.Status == CheckStatus.Warn))
+        {
+            Assert.Single(lines, l => l.EndsWith($"({look.Id})", StringComparison.Ordinal));
+        }
+
+        Assert.StartsWith("VERDICT: ", lines[1], StringComparison.Ordinal);
+        Assert.Contains(lines, l => l.Contains("licensed engineer", StringComparison.Ordinal));
+    }
+
+    // However many fail: the verdict stands before them, what has no line is counted and named, and nothing that fails is called a look.
+    [Theory]
+    [InlineData(1)]
+    [InlineData(12)]
+    [InlineData(70)]
+    public void What_fails_has_two_lines_each_or_is_counted(int failing)
+    {
+        var sound = new Sample("alder-dell").Build();
+        var model = sound with
+        {
+            Checks = [.. sound.Checks.Select((c, i) => i < failing ? c with { Status = CheckStatus.Fail, Ratio = 2 } : c)],
+        };
+        var lines = Printed(model);
+        Assert.InRange(lines.Count, 20, ShortText.MostLinesFailing);
+        var told = lines.Count(l => l.StartsWith("FAILS ", StringComparison.Ordinal));
+        var more = lines.SingleOrDefault(l => l.Contains(" more fails: ", StringComparison.Ordinal));
+        Assert.Equal(failing, told + (more is null ? 0 : int.Parse(more.Split(' ')[1], System.Globalization.CultureInfo.InvariantCulture)));
+        Assert.Contains(lines, l => l.StartsWith("IT MUST NOT BE BUILT SO: ", StringComparison.Ordinal));
+        Assert.Equal(failing > 20, more is not null);
+    }
+
+    [Fact]
+    public void The_figures_are_those_of_the_model()
+    {
+        var model = new Sample("alder-dell").Build();
+        var figures = KeyFigures.Of(model);
+        Assert.Equal(10, figures.Length);
+        Assert.Equal("11", figures.Single(f => f.Label == "bays").Value);
+        Assert.StartsWith("30 ft 0 in", figures[0].Value, StringComparison.Ordinal);
+        var steepest = Math.Atan(model.Cases.Where(c => c.Shape is not null).Max(c => c.SteepestDeck)) * 180 / Math.PI;
+        Assert.StartsWith(steepest.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture),
+            figures.Single(f => f.Label == "steepest deck").Value, StringComparison.Ordinal);
+        Assert.All(Printed(model), l => Assert.DoesNotMatch("[a-z]most[0-9]", l));
+    }
+
+    [Fact]
+    public void One_check_is_told_with_what_it_compares_its_numbers_and_its_cure()
+    {
+        // Posts of 2x2: the guard's push breaks them.
+        var file = _run.Write("weak.yaml", "name: Weak (invented)\nsite: { span: 30 ft }\n");
+        var (code, said, error) = CommandRun.Run("check", file, "--explain", "rail-bending");
+        Assert.Equal((1, ""), (code, error));
+        var flat = string.Join(' ', said.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        Assert.StartsWith("Guard rail pushed outward (rail-bending)", said, StringComparison.Ordinal);
+        Assert.Contains(AllChecks.Declared.First(d => d.Id == "rail-bending").Compares[..60], flat, StringComparison.Ordinal);
+        Assert.Contains("WHAT WOULD PASS - Preliminary: rails of", flat, StringComparison.Ordinal);
+        Assert.Single(said.Split('\n'), l => l.StartsWith("FAILS ", StringComparison.Ordinal));
+        Assert.All(said.Split('\n'), l => Assert.InRange(l.Length, 0, 100));
+    }
+
+    [Fact]
+    public void A_check_that_there_is_not_is_told_with_the_nearest()
+    {
+        var file = _run.Write("a.yaml", "name: a\nsite: { span: 30 ft }\n");
+        var (code, said, error) = CommandRun.Run("check", file, "--explain", "guard-pots");
+        Assert.Equal((2, ""), (code, said));
+        Assert.Contains("did you mean guard-post? bridgeform list checks names them all", error, StringComparison.Ordinal);
+    }
+
+    private static List<string> Printed(BridgeModel model)
+    {
+        using var text = new StringWriter();
+        ShortText.Write(text, model, "bridge.yaml");
+        return [.. text.ToString().ReplaceLineEndings("\n").TrimEnd('\n').Split('\n')];
+    }
+}
