@@ -194,7 +194,7 @@ class Bridge:
 
     def answer(self):
         q = self.start()
-        for share in np.linspace(0, 1, 17):
+        for share in np.linspace(0, 1, 9):
             q = self.settle(q, share)
         _, _, at, gradient = self.system(q, 1.0)
         frames = q[self.bases:-4].reshape(-1, 5)
