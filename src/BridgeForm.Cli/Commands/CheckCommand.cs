@@ -24,7 +24,8 @@ internal static class CheckCommand
         var all = new Option<bool>("--all") { Description = "print everything: shape, load cases, hoisting, marks, every check" };
         var explain = new Option<string?>("--explain")
         {
-            Description = "print one check: what it compares, its numbers, its source, what would pass", HelpName = "ID",
+            Description = "print one check: what it compares, its numbers, its source, what would pass",
+            HelpName = "ID",
         };
         explain.CompletionSources.Add(_ => AllChecks.Declared.Select(d => d.Id));
         explain.Validators.Add(Known);
