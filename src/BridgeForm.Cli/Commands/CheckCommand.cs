@@ -42,7 +42,7 @@ internal static class CheckCommand
                     $"{PlainLine.Of(report)}: error: the bridge is read from this file; name another one for the report");
             }
 
-            var model = report is null ? ModelSource.BuildWithoutStock(reading, progress) : ModelSource.Build(reading, progress);
+            var model = ModelSource.Build(reading, progress, withStock: report is not null);
             if (report is not null)
             {
                 WholeFile.Write(report, stream => ReportWriter.Write(model, () => [], stream));

@@ -11,27 +11,22 @@ internal static class ModelSource
     /// The model, every solid of it audited. Stops when the shape has no solution, and with faults of the file when a part does
     /// not fit on it.
     /// </summary>
-    public static BridgeModel Build(ProjectReading reading, Progress progress)
+    /// <param name="reading">The file.</param>
+    /// <param name="progress">Where it is told.</param>
+    /// <param name="withStock">With a stock plan; without one where nothing is told of it.</param>
+    public static BridgeModel Build(ProjectReading reading, Progress progress, bool withStock = true)
     {
         progress.Say("working out the bridge");
-        return new Rebuild(Together.Run).TryWhole(reading.Parameters!, CancellationToken.None, out var model, out var fault)
-            ? Audited(model)
-            : throw Told(reading, fault);
-    }
+        var (rebuild, parameters) = (new Rebuild(Together.Run), reading.Parameters!);
+        if (!(withStock
+            ? rebuild.TryWhole(parameters, CancellationToken.None, out var model, out var fault)
+            : rebuild.TryVerdict(parameters, CancellationToken.None, out model, out fault)))
+        {
+            throw Told(reading, fault!);
+        }
 
-    /// <summary>The same without a stock plan: nothing is printed of it.</summary>
-    public static BridgeModel BuildWithoutStock(ProjectReading reading, Progress progress)
-    {
-        progress.Say("working out the bridge");
-        return new Rebuild(Together.Run).TryVerdict(reading.Parameters!, CancellationToken.None, out var model, out var fault)
-            ? Audited(model)
-            : throw Told(reading, fault);
-    }
-
-    private static BridgeModel Audited(BridgeModel model)
-    {
-        ModelAudit.Demand(model);
-        return model;
+        ModelAudit.Demand(model!);
+        return model!;
     }
 
     private static Stop Told(ProjectReading reading, BridgeFault fault) => fault.Misfits.IsEmpty

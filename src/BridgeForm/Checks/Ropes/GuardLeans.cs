@@ -6,7 +6,7 @@ namespace BridgeForm.Checks.Ropes;
 internal static class GuardLeans
 {
     private const string Source = "IBC 1607.8.1: 50 plf on a public guard, taken on all of it at once; IRC Table R301.5 and ASCE 7 4.5.1: "
-        + "200 lbf at the top; 75 kg: EUR 23984 EN; statics of both ropes in space, frames rigid in their plane";
+        + "200 lbf at the top; 75 kg: EUR 23984 EN; statics of both ropes in space, frames rigid and free to yaw";
 
     /// <summary>What it states.</summary>
     public static DeclaredCheck Declared { get; } = new(

@@ -6,7 +6,7 @@ namespace BridgeForm.Checks.Ropes;
 /// <summary>A wind across the bridge with nobody on it: only stated, whatever the pressure and wherever it is from.</summary>
 internal static class Wind
 {
-    private const string Source = "statics of both ropes in space, frames rigid in their plane; 0.6 D + W and D + W (ASCE 7 2.4.1), "
+    private const string Source = "statics of both ropes in space, frames rigid and free to yaw; 0.6 D + W and D + W (ASCE 7 2.4.1), "
         + "W with 0.6 in it already";
 
     private const string Stays = "Side stays hold a bridge against wind; none is modelled. A licensed engineer decides.";
