@@ -86,6 +86,7 @@ internal static class Application
             StartCommand.Create(terminal, quiet),
             MakeCommand.Create(terminal, quiet),
             CheckCommand.Create(terminal, quiet),
+            ProposeCommand.Create(terminal, quiet),
             ListCommand.Create(terminal),
         };
     }

@@ -39,6 +39,9 @@ public static class SawSheet
     /// <summary><c>saw-setups.csv</c>.</summary>
     public static string Csv(BridgeModel model, DisplayUnits units) => SawSetup.Csv(model, units);
 
+    /// <summary>How many settings of the saw a bridge asks for.</summary>
+    public static int Settings(BridgeModel model) => SawSetup.List(model).Length;
+
     private static PageTable Table(SawSetup setup, DisplayUnits units)
     {
         var lead = setup.Lead;

@@ -9,7 +9,7 @@ internal static class DeckBearing
 {
     private const double Inch = Quantities.Units.MetresPerInch;
     private const double Stringers = 1.5 * Inch;
-    private const double Boards = 1 * Inch;
+    internal const double Boards = 1 * Inch;
     private const double Least = 5.0 / 8 * Inch;
 
     private const string Joists = "IRC R502.6: joists bear on at least 1-1/2 in of wood";

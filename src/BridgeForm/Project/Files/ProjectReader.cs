@@ -22,27 +22,27 @@ public static class ProjectReader
     public static ProjectReading Read(string text, string fileName, RopeCatalogue ropes)
     {
         var faults = new FaultList();
-        var (values, parameters) = Read(text, ropes, faults, change: null);
+        var map = Mapping(text, faults);
+        var (values, parameters) = map is null ? default : Read(map, ropes, faults, []);
         return new ProjectReading(fileName, faults.Any ? null : parameters, faults.InOrder())
         {
             Values = values,
-            With = (path, value) => Changed(text, ropes, (path, value)),
+            Changed = changes => map is null ? new ChangedProject(null, []) : Changed(map, ropes, changes),
         };
     }
 
-    private static BridgeParameters? Changed(string text, RopeCatalogue ropes, (string, string) change)
+    private static ChangedProject Changed(MapNode map, RopeCatalogue ropes, IEnumerable<KeyChange> changes)
     {
         var faults = new FaultList();
-        var (_, parameters) = Read(text, ropes, faults, change);
-        return faults.Any ? null : parameters;
+        var (_, parameters) = Read(map, ropes, faults, changes);
+        return faults.Any ? new ChangedProject(null, faults.InOrder()) : new ChangedProject(parameters, []);
     }
 
-    private static (FileValues? Values, BridgeParameters? Parameters) Read(
-        string text, RopeCatalogue ropes, FaultList faults, (string Path, string Text)? change)
+    private static MapNode? Mapping(string text, FaultList faults)
     {
         if (YamlText.Checked(text, ProjectKeys.LargestFile, faults) is not { } body || YamlTree.Read(body, faults) is not { } root)
         {
-            return default;
+            return null;
         }
 
         if (root is not MapNode map)
@@ -54,13 +54,19 @@ public static class ProjectReader
                     $"a project file is a mapping that starts with a line such as name: My footbridge, not {root.Noun}");
             }
 
-            return default;
+            return null;
         }
 
+        return map;
+    }
+
+    private static (FileValues Values, BridgeParameters Parameters) Read(
+        MapNode map, RopeCatalogue ropes, FaultList faults, IEnumerable<KeyChange> changes)
+    {
         var values = new FileValues(UnitsOf(map));
         var walker = new SpecWalker(values, faults);
         walker.Walk(ProjectKeys.Root, map);
-        if (change is var (path, written))
+        foreach (var (path, written) in changes)
         {
             walker.Rewrite(ProjectKeys.At(path), path, written);
         }
@@ -89,8 +95,21 @@ public sealed record ProjectReading(string FileName, BridgeParameters? Parameter
     /// <summary>What the file says, key by key, for faults that only the whole bridge shows; null for what is no project file.</summary>
     internal FileValues? Values { get; init; }
 
+    /// <summary>What it comes to when some keys are written otherwise and all others are kept.</summary>
+    internal Func<IEnumerable<KeyChange>, ChangedProject> Changed { get; init; } = _ => new ChangedProject(null, []);
+
     /// <summary>
     /// The parameters when one key is written otherwise and all others are kept; null when the reader finds fault with that.
     /// </summary>
-    internal Func<string, string, BridgeParameters?> With { get; init; } = (_, _) => null;
+    internal BridgeParameters? With(string path, string value) => Changed([new KeyChange(path, value)]).Parameters;
 }
+
+/// <summary>A key of the project file and what it says.</summary>
+/// <param name="Path">Such as <c>frames.post.section</c>.</param>
+/// <param name="Text">The value as people write it.</param>
+public readonly record struct KeyChange(string Path, string Text);
+
+/// <summary>A project file of which some keys are written otherwise.</summary>
+/// <param name="Parameters">Null when the reader finds fault with it.</param>
+/// <param name="Faults">In the order of the file; empty when there are none.</param>
+internal sealed record ChangedProject(BridgeParameters? Parameters, ImmutableArray<ProjectFault> Faults);

@@ -1,0 +1,44 @@
+using System.CommandLine;
+using System.Globalization;
+using BridgeForm.Cli.Files;
+using BridgeForm.Cli.Streams;
+using BridgeForm.Cli.Text;
+using BridgeForm.Project.Files;
+using BridgeForm.Proposals;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Cli.Commands;
+
+/// <summary><c>propose FILE</c>: ways from a file to a design that passes.</summary>
+internal static class ProposeCommand
+{
+    /// <summary>The command.</summary>
+    public static Command Create(Terminal terminal, Option<bool> quiet)
+    {
+        var file = new Argument<string>("FILE") { Description = "project file" };
+        file.Validators.Add(PathText.Check);
+        var (free, prefer, slope) = (SearchOptions.Free(), SearchOptions.Prefer(), SearchOptions.Slope());
+        var command = new Command("propose", "Look for designs that pass, from a project file; write nothing unless asked") { file, free, prefer, slope };
+        command.SetAction(parsed =>
+        {
+            using var progress = terminal.Progress(parsed.GetValue(quiet));
+            var reading = ProjectSource.Read(parsed.GetValue(file)!);
+            var result = Search.Propose(reading, reading.Parameters!.PriceList, new SearchAsk
+            {
+                Free = SearchOptions.Keys(parsed.GetValue(free)),
+                Prefer = SearchOptions.PreferenceOf(parsed.GetValue(prefer)),
+                MostSlope = SearchOptions.SlopeOf(parsed.GetValue(slope)),
+                Run = Together.Run,
+                Looked = count => progress.Say(string.Create(CultureInfo.InvariantCulture, $"{count} designs looked at")),
+            });
+            progress.Dispose();
+            using var text = new StringWriter(CultureInfo.InvariantCulture);
+            ProposeText.Write(
+                text, reading.Parameters.Name, reading.Parameters.Units, result,
+                $"bridgeform propose {PlainLine.Of(parsed.GetValue(file)!)}");
+            terminal.Out.Write(text.ToString());
+            return result.Proposals.IsEmpty && !result.IsPassing ? ExitCode.CheckFails : ExitCode.Done;
+        });
+        return command;
+    }
+}

@@ -1,0 +1,130 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+
+namespace BridgeForm.Proposals;
+
+/// <summary>Which value helps a check, and which way.</summary>
+internal readonly record struct Cure(string Key, Way Way);
+
+/// <summary>What may help each check that can fail, what helps most first; a sentence for those that no design cures.</summary>
+internal static class Cures
+{
+    private const string ByTheFile = "it hangs on what the file says of the site, the loads or the materials, not on the design: ";
+
+    private static readonly Cure s_wider = More("ropes.spacing");
+    private static readonly Cure s_flatter = Less("ropes.sag");
+    private static readonly Cure s_closer = More("frames.spacing");
+    private static readonly Cure s_base = More("frames.base.section");
+
+    private static readonly ImmutableArray<Cure> s_upright = [s_wider, More("ropes.type"), s_flatter, More("ropes.sag")];
+    private static readonly ImmutableArray<Cure> s_rope = [More("ropes.type"), More("ropes.sag"), Less("guard.rails.section")];
+    private static readonly ImmutableArray<Cure> s_board = [s_closer, More("deck.board.section"), More("deck.layout")];
+    private static readonly ImmutableArray<Cure> s_tread = [More("deck.stringer.count"), More("deck.board.section")];
+    private static readonly ImmutableArray<Cure> s_stringer =
+        [More("deck.stringer.section"), More("deck.stringer.count"), s_closer];
+    private static readonly ImmutableArray<Cure> s_beam = [s_base, s_closer, Less("ropes.spacing")];
+    private static readonly ImmutableArray<Cure> s_notch = [s_wider, Less("frames.brace.foot"), s_base, Less("frames.channel.depth")];
+    private static readonly ImmutableArray<Cure> s_endBase = [s_base, Less("frames.channel.end_depth"), Less("frames.post.length")];
+    private static readonly ImmutableArray<Cure> s_post = [More("frames.post.section"), Less("frames.post.length"), More("frames.brace.foot")];
+    private static readonly ImmutableArray<Cure> s_brace = [More("frames.brace.section"), Less("frames.brace.foot"), More("frames.brace.foot")];
+    private static readonly ImmutableArray<Cure> s_mouth =
+        [Less("frames.channel.depth"), More("frames.channel.depth"), Less("frames.channel.end_depth"), More("frames.channel.end_depth"),
+            s_flatter, s_closer, More("frames.stance")];
+    private static readonly ImmutableArray<Cure> s_level = [s_flatter];
+
+    private static readonly FrozenDictionary<string, ImmutableArray<Cure>> s_cures = new Dictionary<string, ImmutableArray<Cure>>(StringComparer.Ordinal)
+    {
+        [Shortfall.SlopeWish] = s_level,
+        [Shortfall.WidthWish] = [More("frames.post.foot")],
+        ["guard-height"] = [More("frames.post.length")],
+        ["guard-openings"] = [More("guard.rails.count"), More("guard.rails.section"), Less("frames.post.length")],
+        ["clear-width"] = [More("frames.post.foot")],
+        ["board-bending-area"] = s_board,
+        ["board-bending-patch"] = s_board,
+        ["board-bending-point"] = s_board,
+        ["board-shear"] = s_board,
+        ["board-deflection-area"] = s_board,
+        ["board-bearing"] = s_board,
+        ["board-bearing-length"] = [s_base, More("frames.base.flat")],
+        ["tread-bending-area"] = s_tread,
+        ["tread-bending-patch"] = s_tread,
+        ["tread-bending-point"] = s_tread,
+        ["tread-shear"] = s_tread,
+        ["tread-deflection-area"] = s_tread,
+        ["tread-bearing"] = s_tread,
+        ["tread-bearing-length"] = [More("deck.stringer.section"), More("deck.layout")],
+        ["stringer-bending-area"] = s_stringer,
+        ["stringer-bending-patch"] = s_stringer,
+        ["stringer-bending-point"] = s_stringer,
+        ["stringer-shear"] = s_stringer,
+        ["stringer-deflection-area"] = s_stringer,
+        ["stringer-bearing"] = s_stringer,
+        ["stringer-bearing-length"] = [s_base, More("frames.base.flat")],
+        ["keeper-strap-reach"] = [Less("frames.channel.depth"), Less("frames.channel.end_depth"), More("ropes.type")],
+        ["handrail-height"] = [More("frames.post.length"), Less("frames.post.length"), More("guard.rails.count")],
+        ["section-on-sale"] = [],
+        ["base-bending"] = s_beam,
+        ["base-channel-bending"] = s_beam,
+        ["base-shear"] = s_beam,
+        ["base-channel-shear"] = s_beam,
+        ["end-base-bending"] = s_endBase,
+        ["end-base-shear"] = s_endBase,
+        ["base-channel-notch"] = s_notch,
+        ["base-end-distance"] = [More("frames.base.length"), Less("ropes.spacing")],
+        ["guard-post"] = s_post,
+        ["guard-post-shear"] = s_post,
+        ["guard-brace"] = s_brace,
+        ["guard-bearing-post-foot"] = s_post,
+        ["guard-bearing-brace-foot"] = s_brace,
+        ["guard-bearing-brace-head"] = s_brace,
+        ["cap-bending-level"] = [More("guard.cap.section"), s_closer],
+        ["cap-bending-down"] = [More("guard.cap.section"), s_closer],
+        ["rail-bending"] = [More("guard.rails.section"), s_closer],
+        ["channel-shallow-mouth"] = s_mouth,
+        ["channel-deep-mouth"] = s_mouth,
+        ["channel-shallow-mouth-end"] = s_mouth,
+        ["channel-deep-mouth-end"] = s_mouth,
+        ["keeper-hole-distance"] = [More("frames.keeper.spread"), More("frames.base.length"), s_base],
+        ["parts-overlap"] = [More("frames.stance"), Less("frames.post.section"), s_flatter],
+        ["parts-bear"] = [More("frames.stance"), s_base, s_flatter],
+        ["rope-in-channels"] = [s_flatter, s_closer, Less("frames.channel.depth"), More("frames.stance")],
+        ["cases-solved"] = s_upright,
+        ["roll"] = s_upright,
+        ["load-tips"] = s_upright,
+        ["keeper-uplift-load"] = s_upright,
+        ["cross-slope"] = s_upright,
+        ["guard-line-load"] = s_upright,
+        ["rope-setting"] = s_upright,
+        ["rope-strength"] = s_rope,
+        ["rope-strength-new"] = s_rope,
+        ["saddle-bend"] = s_rope,
+        ["deck-slope-loaded"] = s_level,
+        ["ground-clearance"] = s_level,
+        ["water-clearance"] = s_level,
+        ["stock-length"] = [Less("frames.base.length"), Less("ropes.spacing"), s_closer],
+    }.ToFrozenDictionary(StringComparer.Ordinal);
+
+    private static readonly FrozenDictionary<string, string> s_sentences = new Dictionary<string, string>(StringComparer.Ordinal)
+    {
+        ["safety-factor"] = ByTheFile + "write a larger ropes.safety_factor",
+        ["live-load"] = ByTheFile + "write the loads.live that its source asks, or loads.low_live_reason",
+        ["point-load"] = ByTheFile + "write the loads.point.force that its source asks",
+        ["deck-gaps"] = "write a smaller deck.gap, deck.side_gap or deck.butt_gap, as the check says",
+        ["landing-step"] = "build the landing to the deck's end: write site.a.landing.level and site.b.landing.level as the check says",
+        ["landing-gap"] = "build the landing to the deck's end: write a smaller site.a.landing.gap or site.b.landing.gap",
+        ["wood-values"] = ByTheFile + "values beyond any wood's were written; check their source",
+        ["hole-size"] = "the holes are the file's own (holes): smaller ones, or fewer",
+        ["hole-distance"] = "the holes are the file's own (holes): move them as the check says",
+        ["rope-termination"] = ByTheFile + "write ropes.termination.efficiency with its source",
+    }.ToFrozenDictionary(StringComparer.Ordinal);
+
+    /// <summary>What may help, what helps most first; empty where no value of the design does.</summary>
+    public static ImmutableArray<Cure> Of(string check) => s_cures.GetValueOrDefault(check, []);
+
+    /// <summary>Why no value of the design helps and what does; null where some may.</summary>
+    public static string? Sentence(string check) => s_sentences.GetValueOrDefault(check);
+
+    private static Cure More(string key) => new(key, Way.More);
+
+    private static Cure Less(string key) => new(key, Way.Less);
+}

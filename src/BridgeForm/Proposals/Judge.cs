@@ -1,0 +1,141 @@
+using System.Collections.Immutable;
+using BridgeForm.Checks;
+using BridgeForm.Project;
+using BridgeForm.Project.Files;
+using BridgeForm.Quantities;
+using BridgeForm.Stocking;
+
+namespace BridgeForm.Proposals;
+
+/// <summary>Looks at designs, each once: a whole model, all checks, and how it compares with others.</summary>
+/// <param name="reading">The project file.</param>
+/// <param name="prices">The price list that goes with it; null without one.</param>
+/// <param name="ask">What is wished for.</param>
+/// <param name="token">Asked within each look.</param>
+internal sealed class Judge(ProjectReading reading, PriceList? prices, SearchAsk ask, CancellationToken token)
+{
+    // Looks that another design avoids: the builder would have to see to them.
+    private readonly HashSet<string> _avoided = new(StringComparer.Ordinal)
+    {
+        "board-bearing-length", "keeper-strap-reach", "handrail-height", "clear-width", "section-on-sale",
+    };
+
+    private readonly Dictionary<string, Judged> _known = new(StringComparer.Ordinal);
+
+    /// <summary>Designs that were looked at.</summary>
+    public int Count { get; private set; }
+
+    /// <summary>No more are looked at.</summary>
+    public bool IsSpent => Count >= ask.MostDesigns;
+
+    /// <summary>Looks that are borne with from now on: the file has them as it is, or no design is without.</summary>
+    public void Bear(IEnumerable<string> checks)
+    {
+        _avoided.ExceptWith(checks);
+        _known.Clear();
+    }
+
+    /// <summary>Looks at a design.</summary>
+    public Judged Look(Design design) => LookAll([design])[0];
+
+    /// <summary>Looks at several, side by side where the caller can.</summary>
+    public ImmutableArray<Judged> LookAll(IReadOnlyList<Design> designs)
+    {
+        token.ThrowIfCancellationRequested();
+        var anew = designs.DistinctBy(d => d.Signature, StringComparer.Ordinal).Where(d => !_known.ContainsKey(d.Signature)).ToList();
+        var found = new Judged[anew.Count];
+        var works = anew.Select((design, i) => (Action)(() => found[i] = Made(design))).ToArray();
+        if (ask.Run is { } run && works.Length > 1)
+        {
+            run(works);
+        }
+        else
+        {
+            foreach (var work in works)
+            {
+                work();
+            }
+        }
+
+        foreach (var judged in found)
+        {
+            _known.Add(judged.Design.Signature, judged);
+        }
+
+        Count += found.Length;
+        ask.Looked?.Invoke(Count);
+        return [.. designs.Select(d => _known[d.Signature])];
+    }
+
+    /// <summary>The bridge itself, with stock plan and without remedies; null where it cannot be built.</summary>
+    public BridgeModel? Build(Design design) =>
+        Parameters(design).Parameters is { } p && new Rebuild().TryWhole(p, token, out var model, out _) ? model : null;
+
+    private ChangedProject Parameters(Design design)
+    {
+        var changed = reading.Changed(design.AsKeys());
+        return changed.Parameters is { } p ? changed with { Parameters = p with { PriceList = prices } } : changed;
+    }
+
+    private Judged Made(Design design)
+    {
+        var changed = Parameters(design);
+        if (changed.Parameters is not { } parameters)
+        {
+            return new Judged(design, null, [], null, changed.Faults.Select(f => f.Message).FirstOrDefault() ?? "");
+        }
+
+        if (!new Rebuild().TryAnswer(parameters, token, out var model, out var fault))
+        {
+            return new Judged(design, parameters, [], null, fault.Message);
+        }
+
+        var slope = Demand(model, "deck-slope");
+        ImmutableArray<Shortfall> falling =
+        [
+            .. model.Checks.Where(c => c.Status == CheckStatus.Fail || c.NotChecked is not null || IsAvoided(c))
+                .Select(c => new Shortfall(c.Id, c.NotChecked is null ? c.Ratio : null, c.Title, IsAvoided(c)))
+                .Concat(Wishes(model, slope))
+                .OrderByDescending(s => s.Amount),
+        ];
+        return new Judged(design, parameters, falling, FiguresOf(model, slope, falling.IsEmpty), null);
+    }
+
+    private bool IsAvoided(CheckResult check) => check.Status == CheckStatus.Warn && _avoided.Contains(check.Id);
+
+    private IEnumerable<Shortfall> Wishes(BridgeModel model, double slope)
+    {
+        if (ask.MostSlope is { } most && slope > most * (1 + Tolerances.SameLimit))
+        {
+            yield return new Shortfall(Shortfall.SlopeWish, slope / most, "the empty deck is steeper than asked");
+        }
+
+        if (ask.LeastWidth is { } least && Demand(model, "clear-width") is var width
+            && width < least * (1 - Tolerances.SameLimit))
+        {
+            yield return new Shortfall(Shortfall.WidthWish, least / width, "it is narrower between the guards than asked");
+        }
+    }
+
+    private static double Demand(BridgeModel model, string check) =>
+        model.Checks.First(c => string.Equals(c.Id, check, StringComparison.Ordinal)).Demand;
+
+    private Figures FiguresOf(BridgeModel model, double slope, bool passes)
+    {
+        var rope = model.Rope;
+        var weight = 2 * (rope.Loads.Sum() + (rope.WeightPerLength * rope.Segments.Sum(s => s.UnstressedLength)));
+        var solved = model.Cases.Where(c => c.Shape is not null).ToList();
+        var ground = solved.Select(c => c.OverGround).OfType<double>().ToList();
+        return new Figures(
+            weight, slope, solved.Max(c => c.MidSpanDrop), ground.Count > 0 ? ground.Min() : null, model.Pieces.Length,
+            passes && ask.Prefer == Preference.Cheap && prices is not null
+                ? PriceOf(StockPlanner.Plan(model.Pieces, model.Parameters, prices, token)) : null);
+    }
+
+    /// <summary>What all boards cost; null where one has no price.</summary>
+    public static double? PriceOf(StockPlan plan)
+    {
+        var each = plan.Boards.Select(b => b.Price).ToList();
+        return each.TrueForAll(p => p is not null) && each.Count > 0 ? each.Sum() : null;
+    }
+}

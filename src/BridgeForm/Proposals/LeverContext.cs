@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using BridgeForm.Materials;
+using BridgeForm.Project;
+using BridgeForm.Project.Files;
+using BridgeForm.Project.Reading;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Proposals;
+
+/// <summary>What goes along when a value moves.</summary>
+/// <param name="values">What the file says.</param>
+/// <param name="mayFollow">Whether a key may change along with another one.</param>
+internal sealed class LeverContext(FileValues values, Func<string, bool> mayFollow)
+{
+    private const string BaseLength = "frames.base.length";
+    private const string ChannelWidth = "frames.channel.width";
+    private const string BraceFoot = "frames.brace.foot";
+
+    /// <summary>Sections on sale for a part, and the rope's sizes on sale.</summary>
+    public ImmutableArray<RopeProperties> Ropes(BridgeParameters p) =>
+        values.Find("ropes.type.diameter") is { Given: true } ? [] : Yard.Ropes(p.Ropes.Rope);
+
+    /// <summary>Whether the file's own text stands in the way of what a rule would choose.</summary>
+    public bool IsWritten(string path) => values.Given(path);
+
+    /// <summary>A change of a distance across, and the base as much longer where the file writes its length.</summary>
+    public ImmutableArray<KeyChange> WithBase(BridgeParameters p, double metres, string path, double longer)
+    {
+        var change = new KeyChange(path, Written.Length(p.Units, metres));
+        var step = Written.Coarse(p.Units);
+        return IsWritten(BaseLength) && mayFollow(BaseLength)
+            ? [change, new KeyChange(BaseLength, Written.Length(p.Units, Rounding.Up(p.Frames.Base.Length + longer, step)))]
+            : [change];
+    }
+
+    /// <summary>Another rope; channels keep the clearance that the file wrote as a width, and are no deeper than a strap reaches.</summary>
+    public ImmutableArray<KeyChange> WithRope(BridgeParameters p, RopeProperties rope)
+    {
+        var changes = ImmutableArray.CreateBuilder<KeyChange>();
+        changes.Add(new KeyChange("ropes.type", rope.Name));
+        var channel = p.Frames.Channel;
+        if (IsWritten(ChannelWidth) && mayFollow(ChannelWidth))
+        {
+            var width = Rounding.Up(channel.Width + rope.Diameter - p.Ropes.Rope.Diameter, Written.Finest(p.Units));
+            changes.Add(new KeyChange(ChannelWidth, Written.Length(p.Units, width)));
+        }
+
+        return changes.ToImmutable();
+    }
+
+    /// <summary>The brace's foot moved out with the post's.</summary>
+    public ImmutableArray<KeyChange> BraceAlong(BridgeParameters p, double by) =>
+        values.Given("frames.brace.length") || !mayFollow(BraceFoot)
+            ? []
+            : [new KeyChange(BraceFoot, Written.Length(p.Units, Rounding.Up(p.Frames.Brace.Foot + by, Written.Fine(p.Units))))];
+
+    /// <summary>Another post; the brace's foot keeps its distance from it.</summary>
+    public ImmutableArray<KeyChange> WithPost(BridgeParameters p, Section section)
+    {
+        var wider = (section.Width - p.Frames.Post.Section.Width) / Math.Cos(p.Frames.Post.Lean);
+        var half = p.Frames.Base.Length / 2;
+        var foot = Rounding.Down(Math.Min(p.Frames.Brace.Foot + wider, half), Written.Fine(p.Units));
+        var post = new KeyChange("frames.post.section", section.Name);
+        return values.Given("frames.brace.length") || !mayFollow(BraceFoot) || Math.Abs(wider) < Tolerances.RoundOff
+            ? [post]
+            : [post, new KeyChange(BraceFoot, Written.Length(p.Units, foot))];
+    }
+}

@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using BridgeForm.Project;
+
+namespace BridgeForm.Proposals;
+
+/// <summary>Why a proposal says what it says, and why nothing passes: each found by looking at the design without it.</summary>
+internal static class Reasons
+{
+    private const int MostTold = 3;
+
+    /// <summary>What a proposal writes otherwise, in the order of the project file.</summary>
+    public static ImmutableArray<ProposedChange> Of(SearchRun run, Judged judged) =>
+    [
+        .. judged.Design.Changes.OrderBy(c => Order(c.Key)).ThenBy(c => c.Key, StringComparer.Ordinal)
+            .Select(c => new ProposedChange(c.Key, Before(run, c.Key), c.Value, Reason(run, judged, c.Key))),
+    ];
+
+    /// <summary>Why the nearest that was found does not pass.</summary>
+    public static ImmutableArray<string> Why(SearchRun run, Judged nearest) => nearest.Figures is null
+        ? [$"It cannot be built: {nearest.Trouble}"]
+        : [.. nearest.Shortfalls.Take(MostTold).Select(s => Why(run, s))];
+
+    private static string Why(SearchRun run, Shortfall shortfall)
+    {
+        var came = shortfall.Ratio is { } ratio && double.IsFinite(ratio)
+            ? string.Create(CultureInfo.InvariantCulture, $"the nearest it came is {ratio:0.00} of what it may be")
+            : "no design that was looked at holds";
+        var cures = Cures.Of(shortfall.Id).Select(c => c.Key).Distinct(StringComparer.Ordinal).ToList();
+        var bound = cures.Where(k => !run.IsFree(k)).ToList();
+        var way = Cures.Sentence(shortfall.Id) is { } sentence ? sentence
+            : bound.Count > 0 ? $"it may not move what would help: {string.Join(", ", bound)}"
+            : cures.Count > 0 ? $"it hangs on {string.Join(", ", cures)}, which were moved as far as they go"
+            : "nothing that may move helps it";
+        return $"{shortfall.Text} ({shortfall.Id}): {came}; {way}.";
+    }
+
+    private static string Before(SearchRun run, string path) => run.Reading.Values!.Find(path)?.Text ?? "";
+
+    private static string Reason(SearchRun run, Judged judged, string path)
+    {
+        var before = Before(run, path);
+        var without = run.Judge.Look(judged.Design.Without(path));
+        if (without.Figures is null)
+        {
+            return $"with {before} it cannot be built: {without.Trouble}";
+        }
+
+        return without.Shortfalls.IsEmpty ? Lighter(judged, without, before) : $"with {before} {Failing(without.Shortfalls[0])}";
+    }
+
+    private static string Failing(Shortfall shortfall) =>
+        $"{Uncapital(shortfall.Text)} {(shortfall.IsLook ? "is to be looked at" : "fails")}" + (shortfall.Ratio is { } ratio && double.IsFinite(ratio)
+            ? string.Create(CultureInfo.InvariantCulture, $", {ratio:0.00}") : "");
+
+    private static string Lighter(Judged judged, Judged without, string before)
+    {
+        var (now, then) = (judged.Figures!, without.Figures!);
+        var words = new Quantities.QuantityText(judged.Parameters!.Units);
+        return then.Weight > now.Weight ? $"with {before} the bridge weighs {words.Force(then.Weight - now.Weight)} more"
+            : then.Slope > now.Slope ? $"with {before} the deck is as steep as {Checks.CheckWords.Slope(then.Slope)}"
+            : $"{before} passes too";
+    }
+
+    private static string Uncapital(string text) => char.ToLowerInvariant(text[0]) + text[1..];
+
+    private static int Order(string path) => ProjectKeys.Root.Keys.TakeWhile(
+        k => !path.StartsWith(k.Name + ".", StringComparison.Ordinal)).Count();
+}

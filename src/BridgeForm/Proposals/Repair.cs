@@ -1,0 +1,127 @@
+using System.Collections.Immutable;
+
+namespace BridgeForm.Proposals;
+
+/// <summary>
+/// From a design that fails to one that passes: every failing check names what helps it, all of them are helped at once, by as
+/// much as they fail, and the whole is looked at anew; what did not help is followed by the next that may.
+/// </summary>
+/// <param name="judge">Looks at designs.</param>
+/// <param name="levers">What can move.</param>
+/// <param name="isFree">Whether a key may.</param>
+internal sealed class Repair(Judge judge, Levers levers, Func<string, bool> isFree)
+{
+    // A cure that took off less than this share of what is missing is followed by the next one.
+    private const double Helped = 0.9;
+
+    // A step and a longer one, before a cure is given up.
+    private static readonly int[] s_strides = [0, 2];
+
+    private const int BestOf = 5;
+
+    /// <summary>A design that passes, or the nearest that was found.</summary>
+    /// <param name="from">Where to begin.</param>
+    /// <param name="rounds">Most rounds.</param>
+    /// <param name="kept">A key that is left as it is; null for none.</param>
+    public Judged Mend(Judged from, int rounds, string? kept = null)
+    {
+        var (now, best) = (from, from);
+        var tried = new Dictionary<string, int>(StringComparer.Ordinal);
+        for (var round = 0; round < rounds && !now.Passes && !judge.IsSpent; round++)
+        {
+            if (Helping(now, tried, kept) is not { } design)
+            {
+                break;
+            }
+
+            var next = judge.Look(design);
+            if (next.Figures is null)
+            {
+                // It cannot be built so: each cure of it is tried alone.
+                next = Alone(now, tried, kept) ?? next;
+            }
+
+            Learn(now, next, tried);
+            now = next.Figures is null ? now : next;
+            best = now.Violation < best.Violation ? now : best;
+        }
+
+        return best;
+    }
+
+    /// <summary>The best of all single steps that may help, either way; null where none is better.</summary>
+    public Judged? BestStep(Judged from, string? kept)
+    {
+        var designs = from.Shortfalls.SelectMany(s => Cures.Of(s.Id)).Select(c => c.Key).Distinct(StringComparer.Ordinal)
+            .Where(k => isFree(k) && !string.Equals(k, kept, StringComparison.Ordinal))
+            .SelectMany(k => levers.Moves(from, k, Way.More, 1).Take(BestOf).Concat(levers.Moves(from, k, Way.Less, 1).Take(BestOf)))
+            .ToList();
+        return judge.LookAll(designs).Where(j => j.Violation < from.Violation).MinBy(j => j.Violation);
+    }
+
+    // All failing checks' cures together; a key that two of them move goes as far as the worse one needs.
+    private Design? Helping(Judged now, Dictionary<string, int> tried, string? kept)
+    {
+        var design = now.Design;
+        var moved = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var shortfall in now.Shortfalls)
+        {
+            if (Next(shortfall, tried, kept) is not { } cure || !moved.Add(cure.Key))
+            {
+                continue;
+            }
+
+            if (Step(now, shortfall, cure, tried) is { } step)
+            {
+                design = design.With(step.AsKeys().Where(k => !now.Design.Says(k)));
+            }
+            else
+            {
+                tried[shortfall.Id] = tried.GetValueOrDefault(shortfall.Id) + 1;
+                moved.Remove(cure.Key);
+            }
+        }
+
+        return design.IsSame(now.Design) ? AnyLeft(now, tried, kept) : design;
+    }
+
+    // Every cure at hand was at its end: those that come next.
+    private Design? AnyLeft(Judged now, Dictionary<string, int> tried, string? kept) =>
+        now.Shortfalls.Any(s => Next(s, tried, kept) is not null) ? Helping(now, tried, kept) : null;
+
+    private Judged? Alone(Judged now, Dictionary<string, int> tried, string? kept)
+    {
+        var designs = now.Shortfalls.Select(s => Next(s, tried, kept) is { } c
+            ? Step(now, s, c, tried) : null).OfType<Design>().ToList();
+        return judge.LookAll(designs).Where(j => j.Figures is not null).MinBy(j => j.Violation);
+    }
+
+    private Design? Step(Judged now, Shortfall shortfall, Cure cure, Dictionary<string, int> tried)
+    {
+        var steps = levers.Moves(now, cure.Key, cure.Way, Aim(shortfall)).ToList();
+        var stride = s_strides[tried.GetValueOrDefault(shortfall.Id) % s_strides.Length];
+        return steps.Count == 0 ? null : steps[Math.Min(stride, steps.Count - 1)];
+    }
+
+    private static void Learn(Judged before, Judged after, Dictionary<string, int> tried)
+    {
+        foreach (var shortfall in before.Shortfalls)
+        {
+            var left = after.Shortfalls.FirstOrDefault(s => string.Equals(s.Id, shortfall.Id, StringComparison.Ordinal));
+            if (after.Figures is null || left?.Amount > shortfall.Amount * Helped)
+            {
+                tried[shortfall.Id] = tried.GetValueOrDefault(shortfall.Id) + 1;
+            }
+        }
+    }
+
+    private Cure? Next(Shortfall shortfall, Dictionary<string, int> tried, string? kept)
+    {
+        var left = Cures.Of(shortfall.Id).Where(c => isFree(c.Key) && !string.Equals(c.Key, kept, StringComparison.Ordinal))
+            .Skip(tried.GetValueOrDefault(shortfall.Id) / s_strides.Length).ToImmutableArray();
+        return left.IsEmpty ? null : left[0];
+    }
+
+    // A little beyond what is missing, so that the next look finds it enough.
+    private static double Aim(Shortfall shortfall) => Math.Min(shortfall.Ratio ?? 1.2, 3) * 1.01;
+}

@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using BridgeForm.Project;
+using BridgeForm.Project.Files;
+
+namespace BridgeForm.Proposals;
+
+/// <summary>
+/// Looks for designs that pass. Every one that is told is a whole model whose checks were all run; designs are counted and not
+/// timed, so that the same file gets the same answer everywhere.
+/// </summary>
+public static class Search
+{
+    /// <summary>Keys that a search can move.</summary>
+    public static ImmutableArray<string> Keys => Levers.Keys;
+
+    /// <summary>Up to three ways from a file that exists to a design that passes: fewest changes, lightest or cheapest, flattest.</summary>
+    /// <param name="reading">The file, read without a fault.</param>
+    /// <param name="prices">The price list that goes with it; null without one.</param>
+    /// <param name="ask">What may move and what is wished for.</param>
+    /// <param name="token">Asked within each look at a design.</param>
+    /// <exception cref="OperationCanceledException">The token asked for it.</exception>
+    public static SearchResult Propose(ProjectReading reading, PriceList? prices, SearchAsk ask, CancellationToken token = default)
+    {
+        var run = new SearchRun(reading, prices, ask, token);
+        var asWritten = run.AsWritten();
+        if (asWritten.Passes && ask.Free.IsEmpty)
+        {
+            return new SearchResult([], run.Judge.Count, IsPassing: true, asWritten.Figures, []);
+        }
+
+        var passing = run.Pass(asWritten);
+        if (!passing.Passes)
+        {
+            return new SearchResult([], run.Judge.Count, IsPassing: false, asWritten.Figures, Reasons.Why(run, passing));
+        }
+
+        var fewest = run.Fewest(passing);
+        var second = ask.Prefer == Preference.Cheap && prices is not null ? Preference.Cheap : Preference.Light;
+        (string Name, Judged Design)[] ways =
+        [
+            ("fewest changes", run.Trimmed(fewest, isFewest: true)),
+            (second == Preference.Cheap ? "cheapest" : "lightest", run.Trimmed(run.Best(fewest, second))),
+            ("flattest", run.Trimmed(run.Best(fewest, Preference.Flat))),
+        ];
+        var told = ways.Where(w => !w.Design.Design.Changes.IsEmpty).DistinctBy(w => w.Design.Design.Signature, StringComparer.Ordinal);
+        return new SearchResult([.. told.Select(w => run.Tell(w.Name, w.Design))], run.Judge.Count, asWritten.Passes, asWritten.Figures, []);
+    }
+
+    /// <summary>The best design for a site, by what is preferred; one proposal, or none.</summary>
+    /// <param name="reading">The site, and all that is not to be changed, as a project file.</param>
+    /// <param name="prices">A price list; null without one.</param>
+    /// <param name="ask">What may move and what is wished for.</param>
+    /// <param name="token">Asked within each look at a design.</param>
+    /// <exception cref="OperationCanceledException">The token asked for it.</exception>
+    public static SearchResult Best(ProjectReading reading, PriceList? prices, SearchAsk ask, CancellationToken token = default)
+    {
+        var run = new SearchRun(reading, prices, ask, token);
+        var asWritten = run.Judge.Look(Design.AsWritten);
+        var passing = run.Pass(asWritten);
+        if (!passing.Passes)
+        {
+            return new SearchResult([], run.Judge.Count, IsPassing: false, asWritten.Figures, Reasons.Why(run, passing));
+        }
+
+        var best = run.Trimmed(run.Best(passing, ask.Prefer));
+        return new SearchResult([run.Tell("best", best)], run.Judge.Count, asWritten.Passes, asWritten.Figures, []);
+    }
+}

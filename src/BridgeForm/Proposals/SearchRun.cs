@@ -1,0 +1,139 @@
+using System.Collections.Immutable;
+using BridgeForm.Project;
+using BridgeForm.Project.Files;
+
+namespace BridgeForm.Proposals;
+
+/// <summary>One search: what may move, what was looked at.</summary>
+internal sealed class SearchRun
+{
+    private const int MendRounds = 16;
+    private const int BestSteps = 6;
+
+    // Flatter than 1 : 20 a walk is no ramp (ADA 2010 402.2): nothing is gained by more.
+    private const double FlatEnough = 1.0 / 20;
+
+    // Two slopes that differ by less than this share are alike: then the lighter one is better.
+    private const double AlikeSlope = 1.005;
+
+    // These have no more and less, or are worth trying both ways.
+    private static readonly Cure[] s_either =
+        [new("ropes.sag", Way.More), new("ropes.sag", Way.Less), new("frames.stance", Way.More), new("frames.base.flat", Way.More)];
+
+    private readonly SearchAsk _ask;
+    private ImmutableArray<string> _named;
+
+    public SearchRun(ProjectReading reading, PriceList? prices, SearchAsk ask, CancellationToken token)
+    {
+        (_ask, Reading, _named) = (ask, reading, ask.Free);
+        Judge = new Judge(reading, prices, ask, token);
+        Levers = new Levers(reading, ask.Free);
+    }
+
+    /// <summary>The file.</summary>
+    public ProjectReading Reading { get; }
+
+    /// <summary>Looks at designs.</summary>
+    public Judge Judge { get; }
+
+    /// <summary>What can move.</summary>
+    public Levers Levers { get; }
+
+    /// <summary>Whether a key may move.</summary>
+    public bool IsFree(string key) => _ask.Free.IsEmpty || _ask.Free.Contains(key, StringComparer.Ordinal);
+
+    /// <summary>The file as it is, with what it leaves to see to borne with.</summary>
+    public Judged AsWritten()
+    {
+        var written = Judge.Look(Design.AsWritten);
+        Judge.Bear(written.Shortfalls.Where(s => s.IsLook).Select(s => s.Id));
+        return Judge.Look(Design.AsWritten);
+    }
+
+    /// <summary>A design that passes, or the nearest that was found.</summary>
+    public Judged Pass(Judged from)
+    {
+        _named = _ask.Free.IsEmpty ? [.. from.Shortfalls.SelectMany(s => Cures.Of(s.Id)).Select(c => c.Key).Distinct(StringComparer.Ordinal)]
+            : _ask.Free;
+        var repair = new Repair(Judge, Levers, IsFree);
+        var best = repair.Mend(from, MendRounds);
+        for (var step = 0; step < BestSteps && !best.Passes && !Judge.IsSpent && repair.BestStep(best, null) is { } next; step++)
+        {
+            var mended = repair.Mend(next, MendRounds);
+            best = mended.Violation < next.Violation ? mended : next;
+        }
+
+        if (best.Figures is null || !best.Shortfalls.All(s => s.IsLook) || best.Passes)
+        {
+            return best;
+        }
+
+        // No design was found without: it is told as a look, as it is.
+        Judge.Bear(best.Shortfalls.Select(s => s.Id));
+        return Judge.Look(best.Design);
+    }
+
+    /// <summary>The same with as little changed as still passes.</summary>
+    public Judged Fewest(Judged passing)
+    {
+        var best = passing;
+        foreach (var path in passing.Design.Changes.Keys)
+        {
+            best = Judge.Look(best.Design.Without(path)) is { Passes: true } less ? less : best;
+        }
+
+        return Lowered(best, best.Design.Changes.ContainsKey, Preference.Light);
+    }
+
+    /// <summary>The best by a preference that the free keys lead to.</summary>
+    public Judged Best(Judged passing, Preference preference) => Lowered(
+        passing, k => _named.IsEmpty || _named.Contains(k, StringComparer.Ordinal) || passing.Design.Changes.ContainsKey(k), preference);
+
+    /// <summary>The same without changes that are none, or that nothing is gained by.</summary>
+    /// <param name="passing">A design that passes.</param>
+    /// <param name="isFewest">Nothing counts as a gain but that it passes.</param>
+    public Judged Trimmed(Judged passing, bool isFewest = false)
+    {
+        var best = passing;
+        foreach (var (path, text) in passing.Design.Changes)
+        {
+            var without = Judge.Look(best.Design.Without(path));
+            var isNone = string.Equals(Reading.Values!.Find(path)?.Text, text, StringComparison.Ordinal);
+            var isAsGood = isFewest || (without.Passes && without.Figures!.Weight <= best.Figures!.Weight
+                && without.Figures.Slope <= best.Figures.Slope);
+            best = without.Passes && (isNone || isAsGood) ? without : best;
+        }
+
+        return best;
+    }
+
+    /// <summary>A proposal with its reasons.</summary>
+    public Proposal Tell(string name, Judged judged)
+    {
+        var model = Judge.Build(judged.Design)!;
+        var figures = judged.Figures! with { Price = Judge.PriceOf(model.StockPlan) };
+        return new Proposal(name, Reasons.Of(this, judged), figures, model);
+    }
+
+    private Judged Lowered(Judged from, Func<string, bool> isFree, Preference preference)
+    {
+        if (preference != Preference.Flat)
+        {
+            return Lowered(from, isFree, LighterMoves(isFree), j => (preference == Preference.Cheap ? j.Figures!.Price : null)
+                ?? j.Figures!.Weight);
+        }
+
+        var flat = Lowered(from, isFree, [.. s_either.Where(m => isFree(m.Key))], j => Math.Max(j.Figures!.Slope, FlatEnough));
+        var most = Math.Max(flat.Figures!.Slope, FlatEnough) * AlikeSlope;
+        return Lowered(flat, isFree, LighterMoves(isFree), j => j.Figures!.Slope > most ? double.PositiveInfinity : j.Figures.Weight);
+    }
+
+    private Judged Lowered(Judged from, Func<string, bool> isFree, ImmutableArray<Cure> moves, Func<Judged, double> cost) =>
+        new Descent(Judge, Levers, new Repair(Judge, Levers, isFree), moves, cost).Improve(from);
+
+    private static ImmutableArray<Cure> LighterMoves(Func<string, bool> isFree) =>
+    [
+        .. Levers.Keys.Where(k => !Array.Exists(s_either, e => e.Key == k)).Select(k => new Cure(k, Way.Less)).Concat(s_either)
+            .Where(m => isFree(m.Key)),
+    ];
+}

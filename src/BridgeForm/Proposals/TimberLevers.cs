@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using BridgeForm.Checks.Timber;
+using BridgeForm.Materials;
+using BridgeForm.Project;
+using BridgeForm.Project.Files;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Proposals;
+
+/// <summary>Sections of lumber, and how many of them.</summary>
+internal sealed class TimberLevers(LeverContext context)
+{
+    // A ball of this size must not pass a guard's openings (IRC R312.1.3: 4 in); gaps come out a little smaller.
+    private const double Ball = 4 * Units.MetresPerInch;
+    private const double Gap = 0.9 * Ball;
+
+    /// <summary>Every part's section, and numbers of rails and stringers.</summary>
+    public IEnumerable<Lever> List()
+    {
+        yield return new Lever("frames.base.section", Base);
+        yield return new Lever("frames.base.flat", (p, _, _) => [[new KeyChange("frames.base.flat", p.Frames.Base.Flat ? "false" : "true")]]);
+        yield return new Lever("frames.post.section", (p, way, ratio) => Others(
+            p, p.Frames.Post.Stock, p.Frames.Post.Section, OnEdge, way, ratio, s => s.Thickness <= p.Frames.Base.Along + Tolerances.RoundOff)
+            .Select(s => context.WithPost(p, s)));
+        yield return new Lever("frames.brace.section", (p, way, ratio) => Sections(
+            p, "frames.brace.section", p.Frames.Brace.Stock, p.Frames.Brace.Section, OnEdge, way, ratio));
+        yield return new Lever("deck.board.section", (p, way, ratio) => Sections(
+            p, "deck.board.section", p.Deck.BoardStock, p.Deck.Board, Flat, way, ratio));
+        yield return new Lever("deck.stringer.section", (p, way, ratio) => p.Deck.Stringer is { } stringer
+            ? Sections(p, "deck.stringer.section", stringer.Stock, stringer.Section, OnEdge, way, ratio) : []);
+        yield return new Lever("deck.stringer.count", (p, way, _) => p.Deck.Stringer is { } stringer
+            ? Count("deck.stringer.count", stringer.Count, way, least: 2) : []);
+        yield return new Lever("deck.layout", Layout);
+        yield return new Lever("guard.rails.section", Rails);
+        yield return new Lever("guard.rails.count", (p, way, _) => p.Guard.RailHeights.IsEmpty
+            ? Count("guard.rails.count", p.Guard.RailCount, way, least: 1) : []);
+        yield return new Lever("guard.cap.section", (p, way, ratio) => Sections(
+            p, "guard.cap.section", p.Guard.CapStock, p.Guard.Cap, Flat, way, ratio));
+    }
+
+    private static double OnEdge(Section s) => s.Thickness * s.Width * s.Width;
+
+    private static double Flat(Section s) => s.Width * s.Thickness * s.Thickness;
+
+    // Of those on which the ends of two boards lie without a look.
+    private static IEnumerable<ImmutableArray<KeyChange>> Base(BridgeParameters p, Way way, double ratio)
+    {
+        var (b, least) = (p.Frames.Base, p.Deck.Layout == DeckLayout.Along ? (2 * DeckBearing.Boards) + p.Deck.ButtGap : 0);
+        return Others(
+            p, b.Stock, b.Section, b.Flat ? Flat : OnEdge, way, ratio, s => (b.Flat ? s.Width : s.Thickness) > least - Tolerances.RoundOff)
+            .Select(s => ImmutableArray.Create(new KeyChange("frames.base.section", s.Name)));
+    }
+
+    // As many rails as fill the guard as before: openings are looked at with all else.
+    private static IEnumerable<ImmutableArray<KeyChange>> Rails(BridgeParameters p, Way way, double ratio)
+    {
+        var (guard, count) = (p.Guard, p.Guard.RailCount);
+        foreach (var section in Others(p, guard.RailStock, guard.Rail, Flat, way, ratio))
+        {
+            var change = new KeyChange("guard.rails.section", section.Name);
+            var wanted = (int)Math.Ceiling(count * (guard.Rail.Width + Gap) / (section.Width + Gap));
+            yield return guard.RailHeights.IsEmpty && wanted != count
+                ? [change, new KeyChange("guard.rails.count", Written.Count(wanted))]
+                : [change];
+        }
+    }
+
+    private static IEnumerable<ImmutableArray<KeyChange>> Layout(BridgeParameters p, Way way, double ratio) =>
+        [[new KeyChange("deck.layout", p.Deck.Layout == DeckLayout.Along ? "across" : "along")]];
+
+    private static IEnumerable<ImmutableArray<KeyChange>> Count(string path, int now, Way way, int least) =>
+        Enumerable.Range(1, 2).Select(n => way == Way.More ? now + n : now - n).Where(n => n >= least)
+            .Select(n => ImmutableArray.Create(new KeyChange(path, Written.Count(n))));
+
+    private static IEnumerable<ImmutableArray<KeyChange>> Sections(
+        BridgeParameters p, string path, string stock, Section now, Func<Section, double> strength, Way way, double ratio) =>
+        Others(p, stock, now, strength, way, ratio).Select(s => ImmutableArray.Create(new KeyChange(path, s.Name)));
+
+    // Stronger ones, those first that are strong enough by the ratio, lightest first; or lighter ones, heaviest first.
+    private static IEnumerable<Section> Others(
+        BridgeParameters p, string stock, Section now, Func<Section, double> strength, Way way, double ratio,
+        Func<Section, bool>? fits = null)
+    {
+        var on = Yard.Sections(p, stock).Where(s => fits?.Invoke(s) ?? true);
+        return way == Way.More
+            ? on.Where(s => strength(s) > strength(now) * (1 + Tolerances.SameLimit))
+                .OrderBy(s => strength(s) < strength(now) * ratio).ThenBy(Area).ThenByDescending(strength)
+            : on.Where(s => Area(s) < Area(now) * (1 - Tolerances.SameLimit)).OrderByDescending(Area).ThenByDescending(strength);
+    }
+
+    private static double Area(Section s) => s.Width * s.Thickness;
+}
