@@ -112,6 +112,8 @@ internal static class StageInputs
             Species = before.Species,
             Values = before.Values,
             Treatment = before.Treatment,
+            FastenerMetal = before.FastenerMetal,
+            Deck = now.Deck with { Grip = before.Deck.Grip },
             Fasteners = before.Fasteners,
         },
         Stage.Checks or Stage.Remedies =>
@@ -121,7 +123,7 @@ internal static class StageInputs
 
     /// <summary>No stage looks at these: only files print them.</summary>
     private static BridgeParameters Anywhere(BridgeParameters now, BridgeParameters before) =>
-        now with { Name = before.Name, Prices = before.Prices, Erection = before.Erection };
+        now with { Name = before.Name, Prices = before.Prices, Erection = before.Erection, Chosen = before.Chosen };
 
     /// <summary>Only checks and load cases look at these.</summary>
     private static BridgeParameters Verdict(BridgeParameters now, BridgeParameters before) => now with
@@ -133,6 +135,8 @@ internal static class StageInputs
         Species = before.Species,
         Values = before.Values,
         Treatment = before.Treatment,
+        FastenerMetal = before.FastenerMetal,
+        Deck = now.Deck with { Grip = before.Deck.Grip },
         Fasteners = before.Fasteners,
         Site = now.Site with
         {

@@ -39,9 +39,10 @@ internal static class Bridges
 
     public static RopeCatalogue Catalogue => RopeTable.Catalogue;
 
+    /// <summary>Parameters of a file that need have no more keys than a test is about; <see cref="Ground"/> has the others.</summary>
     public static BridgeParameters Read(string text)
     {
-        var reading = ProjectReader.Read(text, "test.yaml", Catalogue);
+        var reading = ProjectReader.Read(Ground.Under(text), "test.yaml", Catalogue);
         return reading.Parameters
             ?? throw new InvalidOperationException(string.Join(Environment.NewLine, reading.Faults));
     }

@@ -23,11 +23,17 @@ internal static class StartCommand
         };
         file.Validators.Add(PathText.Check);
         var force = new Option<bool>("--force") { Description = "overwrite the file when it is there" };
-        var command = new Command("start", "Write a commented project file to begin from") { file, force };
+        var units = new Option<string>("--units")
+        {
+            Description = "units of the file",
+            DefaultValueFactory = _ => "imperial",
+        }.AcceptOnlyFromAmong("imperial", "metric");
+        var command = new Command("start", "Write a commented project file to begin from") { file, force, units };
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(file)!;
-            var schema = Write(path, parsed.GetValue(force));
+            var system = parsed.GetValue(units) is "metric" ? UnitSystem.Metric : UnitSystem.Imperial;
+            var schema = Write(path, system, parsed.GetValue(force));
             if (schema is not null)
             {
                 terminal.Error.WriteLine($"{schema} is there already and is not this version's schema; it is left as it is. Delete it and "
@@ -45,14 +51,14 @@ internal static class StartCommand
     }
 
     /// <summary>Writes both files. Returns the schema's path when another one is there: whose it is cannot be told, so it stays.</summary>
-    private static string? Write(string path, bool force)
+    private static string? Write(string path, UnitSystem units, bool force)
     {
         if (File.Exists(path) && !force)
         {
             throw new Stop(ExitCode.FileTrouble, $"{path}: error: the file is there already; --force overwrites it");
         }
 
-        WholeFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(StarterFile.Text())));
+        WholeFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(Starter.Text(units))));
 
         // Beside it, where its first line says: editors complete and check the file by it.
         var schema = Path.Combine(Path.GetDirectoryName(path) ?? "", StarterFile.SchemaName);

@@ -22,6 +22,7 @@ internal static class CheckText
         if (!quiet)
         {
             ShapeText.Write(output, model);
+            ChosenText.Write(output, model.Parameters.Chosen);
             CaseText.Write(output, model);
             HoistingText.Write(output, model);
             MarkText.Write(output, model);

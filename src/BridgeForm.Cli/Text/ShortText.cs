@@ -52,6 +52,7 @@ internal static class ShortText
         }
 
         output.WriteLine();
+        ChosenText.WriteBriefly(output, model.Parameters.Chosen);
     }
 
     private static string Cell((string Label, string Value) figure) => $"{figure.Label,-16}{figure.Value}";

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using BridgeForm.Checks;
 using BridgeForm.Loads;
+using BridgeForm.Project;
 using BridgeForm.Roles;
 using BridgeForm.Ropes;
 
@@ -28,6 +29,7 @@ public static class ReportWriter
         json.WriteNumber("version", FormatVersion);
         json.WriteString("name", model.Parameters.Name);
         json.WriteString("caution", Caution.Text);
+        ReportJson.List(json, "chosen", model.Parameters.Chosen, Chosen);
         RopeReport.Ropes(json, model);
         RopeReport.Nodes(json, model);
         ReportJson.List(json, "pieces", model.Pieces, PieceReport.Write);
@@ -44,6 +46,15 @@ public static class ReportWriter
         StockReport.Write(json, model);
         StockReport.Shop(json, model);
         ReportJson.List(json, "files", [.. files()], (j, file) => j.WriteStringValue(file));
+        json.WriteEndObject();
+    }
+
+    private static void Chosen(Utf8JsonWriter json, ChosenDefault chosen)
+    {
+        json.WriteStartObject();
+        json.WriteString("key", chosen.Path);
+        json.WriteString("value", chosen.Text);
+        json.WriteString("rule", chosen.Rule);
         json.WriteEndObject();
     }
 }

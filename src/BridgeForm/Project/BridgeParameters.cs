@@ -68,8 +68,14 @@ public sealed record BridgeParameters
     /// <summary>The price list at <see cref="Prices"/>, read at the edge and put in; null without one.</summary>
     public PriceList? PriceList { get; init; }
 
+    /// <summary>Values that rules chose for keys that the file leaves out, in the order of its sections.</summary>
+    public ImmutableArray<ChosenDefault> Chosen { get; init; } = [];
+
     /// <summary>Field treatment of cuts; null when the file says nothing.</summary>
     public TreatmentParameters? Treatment { get; init; }
+
+    /// <summary>Of what fasteners and keepers in treated wood are; null when the file does not say.</summary>
+    public FastenerMetal? FastenerMetal { get; init; }
 
     /// <summary>Fasteners of one joint, by joint, as the user counts them.</summary>
     public ImmutableSortedDictionary<string, int> Fasteners { get; init; } = ImmutableSortedDictionary<string, int>.Empty;
@@ -176,6 +182,7 @@ internal static class WholeFile
             Shop = ShopSection.Read(v),
             Prices = v.TextOrNull("prices"),
             Treatment = TreatmentSection.Read(v),
+            FastenerMetal = TreatmentSection.ReadMetal(v),
             Fasteners = v.Names("fasteners").ToImmutableSortedDictionary(n => n, n => v.Whole("fasteners." + n), StringComparer.Ordinal),
             Erection = v.Text("erection") is "one-end" ? ErectionOrder.OneEnd : ErectionOrder.BothEnds,
             Species = species,

@@ -30,6 +30,9 @@ public sealed record DeckParameters
     /// <summary>Gap between boards that meet end to end at a frame, metres.</summary>
     public required double ButtGap { get; init; }
 
+    /// <summary>What the builder lays on the walking surface for shoes to hold on.</summary>
+    public DeckGrip Grip { get; init; }
+
     /// <summary>Stringers of a deck across; null for a deck along.</summary>
     public required StringerParameters? Stringer { get; init; }
 
@@ -45,6 +48,16 @@ public enum DeckLayout
 
     /// <summary>Treads on stringers.</summary>
     Across,
+}
+
+/// <summary>What shoes hold on.</summary>
+public enum DeckGrip
+{
+    /// <summary>The wood alone.</summary>
+    None,
+
+    /// <summary>Grit strips or a sanded coating over the whole walking surface.</summary>
+    Grit,
 }
 
 /// <summary>Stringers, standing on their narrow sides.</summary>
@@ -73,8 +86,10 @@ internal static class DeckSection
             (Define.Whole("count", "Boards side by side, or treads in a bay; auto for as "
                 + "many as fit", "1", "1000", "auto") with { Choices = ["auto"] }).Starting(),
             Define.Length("gap", "Least gap between boards", "0 in", "6 in", "1/4 in", "6 mm").Starting(),
-            Define.Length("side_gap", "Gap from the outermost boards to the posts' feet", "0 in", "2 ft", "1/2 in", "12 mm").Starting(),
+            Define.Length("side_gap", "Gap from the outermost boards to the posts' feet", "0 in", "2 ft", "3/4 in", "20 mm").Starting(),
             Define.Length("butt_gap", "Gap between boards that meet end to end at a frame", "0 in", "2 in", "1/8 in", "3 mm").Starting(),
+            Define.Choice("grip", "What the builder lays on the boards for shoes to hold on: grit strips or a sanded coating, "
+                + "kept up for as long as the bridge is used", "none", "none", "grit").Starting(),
             Define.Map(
                 "stringer",
                 "Bearers of treads; with layout across only",
@@ -97,6 +112,7 @@ internal static class DeckSection
             Gap = v.Number("deck.gap"),
             SideGap = v.Number("deck.side_gap"),
             ButtGap = v.Number("deck.butt_gap"),
+            Grip = v.Text("deck.grip") is "grit" ? DeckGrip.Grit : DeckGrip.None,
             Stringer = across
                 ? new StringerParameters(v.Section("deck.stringer.section"), v.Whole("deck.stringer.count"), v.Text("deck.stringer.stock"))
                 : null,

@@ -81,7 +81,7 @@ internal static class FrameSection
         "frames",
         "The frames that stand on the ropes",
         [
-            Define.Length("spacing", "Largest distance between neighbouring frames", "4 in", "30 ft", "3 ft", "900 mm"),
+            Define.Length("spacing", "Largest distance between neighbouring frames", "4 in", "30 ft", "34 in", "850 mm"),
             Define.Choice("step", "What is equal from frame to frame: the distance along the rope, or in plan", "rope", "rope", "plan"),
             Define.Choice("stance", "Frames square to the rope, or plumb", "square", "square", "plumb"),
             BaseKeys,
@@ -117,9 +117,12 @@ internal static class FrameSection
         "base",
         "The beam across the ropes",
         [
-            Define.Section("section", "Stands on its narrow side", "4x4", "89 x 89 mm"),
+            Define.Section("section", "Stands on its narrow side", "4x6", "89 x 140 mm"),
             Define.Flag("flat", "Lies on its wide side instead", "false"),
-            Define.Length("length", "Overall length", "1 ft", "40 ft", "56 in", "1450 mm"),
+            Define.Length("length", "Overall length", "1 ft", "40 ft").ByRule(
+                "ropes.spacing",
+                "ropes.spacing and 14 in (350 mm), and 1 in (25 mm) more than the braces' feet need; up to a whole inch (10 mm)",
+                "72 in", "1820 mm"),
             Define.StockName("treated"),
         ]);
 }

@@ -43,8 +43,10 @@ internal static class GuardSection
                 "rails",
                 "Rails on the posts' inner faces",
                 [
-                    Define.Section("section", "Its wide face lies on the posts", "1x4", "19 x 89 mm"),
-                    Define.Whole("count", "Rails a side, with equal gaps", "0", "200", "6"),
+                    Define.Section("section", "Its wide face lies on the posts", "5/4x6", "25 x 140 mm"),
+                    Define.Whole("count", "Rails a side, with equal gaps", "0", "200").ByRule(
+                        "the post's length",
+                        "as few as leave gaps of 3-1/2 in (89 mm) at most", "4"),
                     Define.List(
                         "heights",
                         "Heights of the rails' centre lines up along the post from the base's top, in place of count",
@@ -52,7 +54,7 @@ internal static class GuardSection
                         0,
                         200) with
                     { Example = "[6 in, 12 in, 18 in]", MetricExample = "[150 mm, 300 mm, 450 mm]" },
-                    Define.StockName("cedar"),
+                    Define.StockName("treated"),
                 ]) with
             { OneOf = ["count", "heights"] },
             Define.Map(

@@ -51,7 +51,12 @@ internal static class RopeSection
         "The two ropes",
         [
             RopeTypeSection.Keys.Starting(),
-            Define.Length("spacing", "Distance between the axes of the two ropes", "4 in", "40 ft", "44 in", "1150 mm").Starting(),
+            Define.Length("spacing", "Distance between the axes of the two ropes", "4 in", "40 ft").ByRule(
+                "the span",
+                "49 in (1245 mm), and 3/10 in for each foot of the span (25 mm for each metre); where that is less, so much that the ropes "
+                    + "lie under the middle of the braces' feet; at most 96 in (2440 mm), and where frames.base.length is given 14 in "
+                    + "(350 mm) less than it; to a whole inch (10 mm)",
+                "58 in", "1470 mm").Starting(),
             SagKey.Starting(),
             TerminationKeys.Starting(),
             Define.Number("safety_factor", "Breaking strength over the largest tension allowed", "1", "20", "5").Starting(),
@@ -115,13 +120,14 @@ internal static class RopeSection
     }
 
     private static KeySpec SagKey =>
-        new("sag", KeyShape.Value, "Sag at mid-span of the finished empty bridge: a share of the span, or a length")
+        (new KeySpec("sag", KeyShape.Value, "Sag at mid-span of the finished empty bridge: a share of the span, or a length")
         {
             Type = ValueForm.Quantity,
             Kinds = [QuantityKind.Share, QuantityKind.Length],
             RangeInWords = "0.05 % to 30 % of the span",
-            Default = "6 %",
-        };
+        }).ByRule(
+            "ropes.spacing",
+            "3.06 in (77.7 mm) over ropes.spacing, to 0.1 %, so that ropes further apart hang flatter; 3 % to 8 % of the span", "5.3 %");
 
     private static KeySpec TerminationKeys => Define.Map(
         "termination",

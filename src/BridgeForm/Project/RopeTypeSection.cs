@@ -12,7 +12,13 @@ internal static class RopeTypeSection
     public static KeySpec Keys => new("type", KeyShape.Value, "Key of the built-in table, or a mapping that describes a rope")
     {
         Type = ValueForm.Rope,
-        Default = "rope-6x19-iwrc-eips-galvanized-3/4",
+        ByRule = true,
+        Follows = "the pull that span, sag, width and loads make likely",
+        DefaultNote = "the thinnest of rope-6x19-iwrc-eips-galvanized whose strength × efficiency of the ends (80 % where none is given) / "
+            + "ropes.safety_factor carries 1.09 times the tension of a parabola under the larger of loads.live and loads.snow on the clear "
+            + "width, × loads.eccentricity, half of 15.5 lb of bridge on each square foot of it (0.74 kPa), and itself, at the coldest of "
+            + "site.temperatures, stretched as the rope stretches; the thickest where none does",
+        Example = "rope-6x19-iwrc-eips-galvanized-7/8",
         Keys =
         [
             Define.Length("diameter", "Nominal diameter", "1/16 in", "6 in").Needed("3/4 in", "19 mm"),

@@ -86,19 +86,45 @@ internal static class ShopSection
 /// <param name="Coverage">Area one litre covers in one coat, m²/m³ (square metres per cubic metre).</param>
 public sealed record TreatmentParameters(int Coats, double Coverage);
 
+/// <summary>Of what fasteners and keepers in the wood are made.</summary>
+public enum FastenerMetal
+{
+    /// <summary>Hot-dip zinc-coated steel.</summary>
+    HotDipGalvanized,
+
+    /// <summary>Stainless steel.</summary>
+    Stainless,
+}
+
 /// <summary>Keys under <c>treatment</c>, and how they are read.</summary>
 internal static class TreatmentSection
 {
     public static KeySpec Keys => Define.OptionalMap(
         "treatment",
-        "Field preservative on cuts in treated wood",
+        "What treated wood asks for: field preservative on its cuts, and fasteners that it does not eat",
         [
-            Define.Whole("coats", "Number of coats", "1", "10", "2"),
+            Define.Whole("coats", "Coats of field preservative", "1", "10", "2"),
             Define.Quantity(
-                QuantityKind.Coverage, "coverage", "Area covered in one coat", "10 ft2/gal", "2000 ft2/gal", "100 ft2/gal", "2.5 m2/l"),
-        ]);
+                QuantityKind.Coverage, "coverage", "Area that field preservative covers in one coat", "10 ft2/gal", "2000 ft2/gal", "100 ft2/gal", "2.5 m2/l"),
+            Define.Choice(Metal, "Of what all fasteners and keepers in treated wood are", null, "hot-dip-galvanized", "stainless").Starting(),
+        ]).Starting();
 
-    public static TreatmentParameters? Read(FileValues v) => v.Given("treatment")
-        ? new TreatmentParameters(v.Whole("treatment.coats"), v.Number("treatment.coverage"))
-        : null;
+    /// <summary>Field preservative; null where the file says nothing of it, though it may of fasteners.</summary>
+    public static TreatmentParameters? Read(FileValues v)
+    {
+        var fastenersAlone = v.Given("treatment." + Metal) && !v.Given("treatment.coats") && !v.Given("treatment.coverage");
+        return v.Given("treatment") && !fastenersAlone
+            ? new TreatmentParameters(v.Whole("treatment.coats"), v.Number("treatment.coverage"))
+            : null;
+    }
+
+    /// <summary>The metal of fasteners; null where the file does not say.</summary>
+    public static FastenerMetal? ReadMetal(FileValues v) => v.TextOrNull("treatment." + Metal) switch
+    {
+        "hot-dip-galvanized" => FastenerMetal.HotDipGalvanized,
+        "stainless" => FastenerMetal.Stainless,
+        _ => null,
+    };
+
+    private const string Metal = "fasteners";
 }

@@ -163,10 +163,10 @@ internal static class SiteSection
                 "landing",
                 "The landing in front of the end frame",
                 [
-                    Define.Length("level", "Walking surface of the landing above the rope axis at the support", "-20 ft", "20 ft"),
-                    Define.Length("gap", "Gap between landing and deck", "0 in", "3 ft"),
-                ]),
-        ]);
+                    Define.Length("level", "Walking surface of the landing above the rope axis at the support", "-20 ft", "20 ft").Starting(),
+                    Define.Length("gap", "Gap between landing and deck", "0 in", "3 ft").Starting(),
+                ]).Starting(),
+        ]).Starting();
 
     private static SupportParameters Support(FileValues v, string path) => new()
     {

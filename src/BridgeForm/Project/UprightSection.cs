@@ -39,10 +39,14 @@ internal static class UprightSection
         "post",
         "The posts",
         [
-            Define.Section("section", "Its wide face lies in the plane of the frame", "2x4", "38 x 89 mm"),
-            Define.Length("length", "Length along the axis of the post", "6 in", "12 ft", "40 in", "1020 mm"),
+            Define.Section("section", "Its wide face lies in the plane of the frame", "4x4", "89 x 89 mm"),
+            Define.Length("length", "Length along the axis of the post", "6 in", "12 ft").ByRule(
+                "use",
+                "the guard of this use (36 in private, 42 in public) and 3-1/2 in (89 mm) more over the deck, less the cap, along the "
+                    + "leaning post; up to 1/2 in (10 mm)",
+                "40 in", "1020 mm"),
             Define.Quantity(QuantityKind.Angle, "lean", "Lean outward, from square to the base", "0 deg", "44.9 deg", "8 deg"),
-            Define.Length("foot", "From the middle of the base to the post's inner face", "1 in", "20 ft", "17-3/4 in", "450 mm"),
+            Define.Length("foot", "From the middle of the base to the post's inner face", "1 in", "20 ft", "18-1/2 in", "470 mm"),
             Define.StockName("treated"),
         ]);
 
@@ -52,7 +56,9 @@ internal static class UprightSection
         [
             Define.Section("section", "Its wide face lies in the plane of the frame", "2x4", "38 x 89 mm"),
             Define.Quantity(QuantityKind.Angle, "lean", "Lean inward, from square to the base", "0 deg", "75 deg", "12 deg"),
-            Define.Length("foot", "From the middle of the base to the brace's outer face", "1 in", "20 ft", "27-1/2 in", "695 mm"),
+            Define.Length("foot", "From the middle of the base to the brace's outer face", "1 in", "20 ft").ByRule(
+                "frames.post.foot",
+                "frames.post.foot and 9-3/4 in (250 mm)", "28-1/4 in", "720 mm"),
             Define.Length(
                 "length", "Long point to long point, in place of foot", "3 in",
                 "12 ft") with { DefaultNote = "from foot", Example = "18 in", MetricExample = "460 mm" },

@@ -13,19 +13,21 @@ public sealed class GeneratedTextTests
     [Theory]
     [InlineData(UnitSystem.Imperial)]
     [InlineData(UnitSystem.Metric)]
-    public void The_starter_file_says_the_defaults(UnitSystem units)
+    public void The_starter_file_says_the_defaults_and_what_it_says_beyond_them(UnitSystem units)
     {
-        var starter = Examples.Good(StarterFile.Text(units));
-        var (metric, holding) = (units == UnitSystem.Metric, StarterFile.Holding(units));
-        var bare = Examples.Good(FormattableString.Invariant($$"""
+        var starter = Read(Starter.Text(units));
+        var metric = units == UnitSystem.Metric;
+        var landing = metric ? "{ level: 191 mm, gap: 6 mm }" : "{ level: 7-1/2 in, gap: 1/4 in }";
+        var bare = Read(FormattableString.Invariant($$"""
             name: {{starter.Name}}
             units: {{units.ToString().ToLowerInvariant()}}
-            site: { span: {{(metric ? "9 m" : "30 ft")}} }
-            frames: { base: { section: {{holding["frames.base.section"]}} }, post: { section: {{holding["frames.post.section"]}} } }
-            guard: { rails: { section: {{holding["guard.rails.section"]}} } }
+            site: { span: {{(metric ? "9 m" : "30 ft")}}, a: { landing: {{landing}} }, b: { landing: {{landing}} } }
+            deck: { grip: grit }
+            treatment: { fasteners: hot-dip-galvanized }
 
             """));
         Assert.Equal(JsonSerializer.Serialize(bare), JsonSerializer.Serialize(starter));
+        Assert.NotEmpty(starter.Chosen);
     }
 
     [Theory]
@@ -33,7 +35,7 @@ public sealed class GeneratedTextTests
     [InlineData(UnitSystem.Metric)]
     public void Every_line_that_the_starter_file_leaves_out_can_be_put_in(UnitSystem units)
     {
-        var lines = StarterFile.Text(units).Split('\n');
+        var lines = Starter.Text(units).Split('\n');
         foreach (
             var i in Enumerable.Range(0, lines.Length).Where(
                 i => System.Text.RegularExpressions.Regex.IsMatch(
@@ -42,35 +44,18 @@ public sealed class GeneratedTextTests
             var text = (string[])lines.Clone();
             text[i] = text[i].Replace("# ", "", StringComparison.Ordinal) is var l && l.IndexOf(
                 "  ", l.Length - l.TrimStart().Length, StringComparison.Ordinal) is var end and > 0 ? l[..end] : l;
-            var faults = Examples.Read(string.Join('\n', text)).Faults;
+            var faults = ProjectReader.Read(string.Join('\n', text), "starter.yaml", Bridges.Catalogue).Faults;
             Assert.True(
                 faults.All(f => f.Message.Contains("exclude each other", StringComparison.Ordinal)),
                 text[i] + " → " + string.Join('\n', faults));
         }
     }
 
-    /// <summary>The file holds as it stands. Where it differs from the defaults, these would not.</summary>
-    [Theory]
-    [InlineData(UnitSystem.Imperial)]
-    [InlineData(UnitSystem.Metric)]
-    public void The_starter_file_holds(UnitSystem units)
-    {
-        static IEnumerable<string> Failing(BridgeParameters parameters) =>
-            Bridges.Build(parameters).Checks.Where(c => c.Status == BridgeForm.Checks.CheckStatus.Fail).Select(c => c.Id).Order(
-                StringComparer.Ordinal);
-        Assert.Empty(Failing(Examples.Good(StarterFile.Text(units))));
-        var bare = Examples.Good(
-            $"name: a\nunits: {units.ToString().ToLowerInvariant()}\nsite: {{ span: {(units == UnitSystem.Metric ? "9 m" : "30 ft")} }}\n");
-        Assert.Equal(
-            ["base-channel-notch", "base-channel-shear", "end-base-shear", "guard-line-load", "guard-post", "rail-bending"], Failing(bare));
-        Assert.Equal(3, StarterFile.Text(units).Split("when left out, which is too weak here").Length - 1);
-    }
-
     // Every key of the example, live or left out, with a comment.
     [Fact]
     public void The_starter_file_shows_every_key_of_the_contracts_example()
     {
-        var starter = StarterFile.Text();
+        var starter = Starter.Text(UnitSystem.Imperial);
         var example = string.Join('\n', Examples.Contract.Split('\n').Select(line => line.Split('#')[0]));
         var keys = System.Text.RegularExpressions.Regex.Matches(
             example, "(?<key>[a-z_]+):", System.Text.RegularExpressions.RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1))
@@ -96,6 +81,13 @@ public sealed class GeneratedTextTests
     [Fact]
     public void The_committed_reference_page_is_what_the_program_writes() =>
         Committed("project-file.md", ProjectReference.Markdown());
+
+    private static BridgeParameters Read(string text)
+    {
+        var reading = ProjectReader.Read(text, "starter.yaml", Bridges.Catalogue);
+        Assert.Empty(reading.Lines);
+        return reading.Parameters!;
+    }
 
     // With BRIDGEFORM_UPDATE=1 in the environment the file is written anew instead.
     private static void Committed(string name, string text)

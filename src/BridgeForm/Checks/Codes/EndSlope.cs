@@ -1,3 +1,5 @@
+using BridgeForm.Project;
+
 namespace BridgeForm.Checks.Codes;
 
 /// <summary>Steepest part of the deck against a ramp's limit, and against what shoes hold on.</summary>
@@ -16,7 +18,7 @@ internal static class EndSlope
     public static DeclaredCheck DeclaredGrip { get; } = new(
         "deck-grip",
         "Hold for shoes on the deck",
-        "Steepest bay against 1 : 8. Above it boards need cleats or grit.",
+        "Steepest bay against 1 : 8. Above it boards need cleats or grit: it holds where the file says that grit is laid (deck.grip).",
         Limits.Grip.Source,
         [CheckStatus.Pass, CheckStatus.Warn]);
 
@@ -36,10 +38,20 @@ internal static class EndSlope
     {
         var (steepest, at) = Steepest(context);
         var (limit, source) = Limits.Grip;
+        var steep = $"{CheckWords.Slope(steepest)} in {at}";
+        if (steepest > limit && context.Parameters.Deck.Grip == DeckGrip.Grit)
+        {
+            return new CheckResult(
+                DeclaredGrip.Id, DeclaredGrip.Title, CheckStatus.Pass, steepest, null, "1", null, source,
+                $"{steep}; grit on the boards, as the file says (deck.grip): lay it wherever the deck is steeper than 1 : 8, sweep off "
+                    + "leaves and moss, look at it every spring and renew it where it is worn or comes loose");
+        }
+
         return Outcome.AtMost(
             DeclaredGrip, steepest, limit, "1", source,
-            $"{CheckWords.Slope(steepest)} in {at}"
-            + (steepest > limit ? ": lay cleats across the deck or grit on it where it is steeper than 1 : 8" : ", not steeper than 1 : 8"),
+            steep + (steepest > limit
+                ? ": lay cleats across the deck or grit on it where it is steeper than 1 : 8 (deck.grip: grit)"
+                : ", not steeper than 1 : 8"),
             CheckStatus.Warn);
     }
 

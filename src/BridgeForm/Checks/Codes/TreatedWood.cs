@@ -23,8 +23,8 @@ internal static class TreatedWood
     public static DeclaredCheck DeclaredFasteners { get; } = new(
         "fasteners-in-treated-wood",
         "Fasteners in treated wood",
-        "Whether any stock in use is treated: its fasteners must be hot-dip galvanised or stainless. A reminder, since the project file "
-            + "does not say what they are made of.",
+        "Whether any stock in use is treated: its fasteners must be hot-dip galvanised or stainless. Holds where the file says which "
+            + "(treatment.fasteners); else it is a reminder.",
         FastenerSource,
         [CheckStatus.Pass, CheckStatus.Warn]);
 
@@ -47,9 +47,16 @@ internal static class TreatedWood
             });
         var names = parameters.Stock.Where(s => s.Treated && Uses(context.Layout, s.Name)).Select(s => s.Name).ToList();
         yield return Say(
-            DeclaredFasteners, names.Count > 0, FastenerSource,
-            names.Count > 0 ? $"hot-dip galvanised or stainless in {string.Join(", ", names)}" : "no treated wood in use");
+            DeclaredFasteners, names.Count > 0 && parameters.FastenerMetal is null, FastenerSource,
+            names.Count > 0 ? Metal(parameters.FastenerMetal, string.Join(", ", names)) : "no treated wood in use");
     }
+
+    private static string Metal(FastenerMetal? metal, string stock) => metal switch
+    {
+        FastenerMetal.HotDipGalvanized => $"hot-dip galvanised in {stock}, as the file says: keepers, screws, bolts, nuts and washers alike",
+        FastenerMetal.Stainless => $"stainless in {stock}, as the file says: keepers, screws, bolts, nuts and washers alike",
+        _ => $"hot-dip galvanised or stainless in {stock}; treatment.fasteners says which",
+    };
 
     // Of the parts that a project chooses wood for, a bridge may stand without packers alone.
     private static bool Uses(BridgeLayout layout, string stock) => RoleTable.All

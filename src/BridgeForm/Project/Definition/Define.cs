@@ -58,6 +58,15 @@ internal static class Define
     public static KeySpec Needed(this KeySpec key, string example, string? metric = null) =>
         key with { Required = true, Example = example, MetricExample = metric };
 
+    /// <summary>A default that is worked out from other values.</summary>
+    /// <param name="key">The key, without a default.</param>
+    /// <param name="follows">In a few words, what it follows.</param>
+    /// <param name="rule">The rule in words, without a full stop.</param>
+    /// <param name="example">A value to show, as people write it.</param>
+    /// <param name="metric">The same for a metric file where it differs.</param>
+    public static KeySpec ByRule(this KeySpec key, string follows, string rule, string example, string? metric = null) =>
+        key with { ByRule = true, Follows = follows, DefaultNote = rule, Example = example, MetricExample = metric };
+
     public static KeySpec Starting(this KeySpec key) => key with { InStarter = true };
 
     /// <summary>Marks the whole subtree for the starter file.</summary>

@@ -86,6 +86,12 @@ public sealed record KeySpec(string Name, KeyShape Shape, string Description)
     /// <summary>In words, for a default that is worked out from other keys.</summary>
     public string? DefaultNote { get; init; }
 
+    /// <summary>The default is worked out from other values, by a rule that <see cref="DefaultNote"/> says in words.</summary>
+    public bool ByRule { get; init; }
+
+    /// <summary>In a few words, what such a default follows.</summary>
+    public string? Follows { get; init; }
+
     /// <summary>A value to show where there is no default; for required keys.</summary>
     public string? Example { get; init; }
 

@@ -71,7 +71,8 @@ public static class ProjectReader
             walker.Rewrite(ProjectKeys.At(path), path, written);
         }
 
-        var parameters = WholeFile.Read(values, ropes, faults);
+        var chosen = DefaultRules.FillIn(values, walker, ropes);
+        var parameters = WholeFile.Read(values, ropes, faults) with { Chosen = chosen };
         WholeFile.Check(new CheckedFile(values, parameters, faults));
         return (values, parameters);
     }

@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using System.Text;
 using BridgeForm.Project.Definition;
 using BridgeForm.Quantities;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Project.Files;
 
@@ -12,49 +14,74 @@ public static class StarterFile
 
     private const int CommentColumn = 44;
     private const int Indent = 2;
+    private const int HeadWidth = 116;
+
+    private const string Head =
+        "Lengths carry a unit: 36 ft, 37 ft 6-1/2 in, 5/8 in, 1219 mm, 1.2 m. Only name and site.span are needed. Change name, use, "
+        + "span, rise and the landings first. A line that starts with # is left out: what it shows the program chooses by a rule, and "
+        + "chooses anew when the span changes; take the # away to hold the value. Every other line shows its default and may be left "
+        + "out, but for those that say otherwise. As it stands `check` fails nothing; whatever you change, look at the checks again.";
 
     /// <summary>
-    /// The file in a system of units. Every value in it is the default of its key, so that it may be left out, but for those of
-    /// <see cref="Holding"/>, whose lines say what the default is.
+    /// The file in a system of units. A value in it is the default of its key, so that it may be left out, but for those of
+    /// <see cref="Said"/>, whose lines say so; what a rule chooses stands behind a comment sign.
     /// </summary>
-    public static string Text(UnitSystem units = UnitSystem.Imperial)
+    /// <param name="units">Units.</param>
+    /// <param name="landing">
+    /// Level of both landings above the rope axis at the support, with which they lie flush with the deck, metres; null: none is said.
+    /// </param>
+    /// <param name="chosen">What rules choose for this file.</param>
+    internal static string Text(UnitSystem units, double? landing, ImmutableArray<ChosenDefault> chosen)
     {
         var text = new StringBuilder();
         text.Append("# yaml-language-server: $schema=").Append(SchemaName).Append('\n');
-        text.Append("# Lengths carry a unit: 36 ft, 37 ft 6-1/2 in, 5/8 in, 1219 mm, 1.2 m. Only name and site.span are needed; every\n");
-        text.Append("# other line shows its default and may be left out, but for those that say what they are when left out. Lines that\n");
-        text.Append(
-            "# start with # are left out already. As it stands `check` fails nothing; whatever you change, look at the checks again.\n\n");
+        Paragraph(text, Caution.Text);
+        text.Append("#\n");
+        Paragraph(text, Head);
+        text.Append('\n');
+        var values = new StarterValues(units, Said(units, landing), chosen.ToDictionary(c => c.Path, c => c.Text, StringComparer.Ordinal));
         foreach (var key in ProjectKeys.Root.Keys.Where(k => k.InStarter))
         {
-            Write(text, units, key, key.Name, 0);
+            Write(text, values, key, key.Name, 0);
         }
 
         Line(text, "# prices: prices.csv", "File with your own prices, beside this one");
         return text.ToString();
     }
 
-    /// <summary>Keys whose default is too weak for people who push the guard, with a section that holds.</summary>
-    public static IReadOnlyDictionary<string, string> Holding(UnitSystem units) => new Dictionary<string, string>(StringComparer.Ordinal)
+    /// <summary>What the file says beyond defaults: what only the builder can promise, and where the landings lie.</summary>
+    /// <param name="units">Units.</param>
+    /// <param name="landing">Level of both landings, metres; null: none is said.</param>
+    internal static ImmutableSortedDictionary<string, string> Said(UnitSystem units, double? landing)
     {
-        ["frames.base.section"] = units == UnitSystem.Metric ? "64 x 140 mm" : "3x6",
-        ["frames.post.section"] = units == UnitSystem.Metric ? "64 x 89 mm" : "3x4",
-        ["guard.rails.section"] = units == UnitSystem.Metric ? "38 x 89 mm" : "2x4",
-    };
+        var said = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
+        said["deck.grip"] = "grit";
+        said["treatment.fasteners"] = "hot-dip-galvanized";
+        if (landing is { } level)
+        {
+            foreach (var end in (string[])["a", "b"])
+            {
+                said[$"site.{end}.landing.level"] = new QuantityText(units).Size(Rounding.ToTape(level, units));
+                said[$"site.{end}.landing.gap"] = units == UnitSystem.Metric ? "6 mm" : "1/4 in";
+            }
+        }
 
-    private static void Write(StringBuilder text, UnitSystem units, KeySpec spec, string path, int depth)
+        return said.ToImmutable();
+    }
+
+    private sealed record StarterValues(
+        UnitSystem Units, ImmutableSortedDictionary<string, string> Said, IReadOnlyDictionary<string, string> Chosen);
+
+    private static void Write(StringBuilder text, StarterValues values, KeySpec spec, string path, int depth)
     {
         var margin = new string(' ', depth * Indent);
-        var value = spec.Name is "units" ? units.ToString().ToLowerInvariant() : spec.DefaultIn(units);
+        var value = spec.Name is "units" ? values.Units.ToString().ToLowerInvariant() : spec.DefaultIn(values.Units);
         switch (spec.Shape)
         {
+            case KeyShape.Map when spec.Optional && !values.Said.Keys.Any(k => k.StartsWith(path + ".", StringComparison.Ordinal)):
+                break;
             case KeyShape.Map:
-                Line(text, $"{margin}{spec.Name}:", spec.Description);
-                foreach (var key in spec.Keys.Where(k => k.InStarter))
-                {
-                    Write(text, units, key, $"{path}.{key.Name}", depth + 1);
-                }
-
+                Map(text, values, spec, path, depth);
                 break;
             case KeyShape.Named when value is not null:
                 Line(text, $"{margin}{spec.Name}:", spec.Description);
@@ -65,13 +92,62 @@ public static class StarterFile
 
                 break;
             default:
-                var holds = Holding(units).GetValueOrDefault(path);
-                var shown = holds ?? value ?? spec.ExampleIn(units);
-                var leftOut = value is null && !spec.Required ? "# " : "";
-                var whenLeftOut = holds is null ? "" : $"; {value} when left out, which is too weak here";
-                Line(text, $"{margin}{leftOut}{spec.Name}: {shown ?? "…"}", ProjectReference.DescribeBriefly(spec) + whenLeftOut);
+                Value(text, values, spec, path, margin);
                 break;
         }
+    }
+
+    // A mapping of which nothing would be written is left out too.
+    private static void Map(StringBuilder text, StarterValues values, KeySpec spec, string path, int depth)
+    {
+        var inner = new StringBuilder();
+        foreach (var key in spec.Keys.Where(k => k.InStarter))
+        {
+            Write(inner, values, key, $"{path}.{key.Name}", depth + 1);
+        }
+
+        if (inner.Length > 0)
+        {
+            Line(text, $"{new string(' ', depth * Indent)}{spec.Name}:", spec.Description);
+            text.Append(inner);
+        }
+    }
+
+    private static void Value(StringBuilder text, StarterValues values, KeySpec spec, string path, string margin)
+    {
+        var fixedText = spec.Name is "units" ? values.Units.ToString().ToLowerInvariant() : spec.DefaultIn(values.Units);
+        if (values.Said.GetValueOrDefault(path) is { } said)
+        {
+            Line(text, $"{margin}{spec.Name}: {said}", $"{ProjectReference.DescribeBriefly(spec)}; left out: {fixedText ?? "not said"}");
+        }
+        else if (spec.ByRule)
+        {
+            var chosen = values.Chosen.GetValueOrDefault(path) ?? spec.ExampleIn(values.Units);
+            Line(text, $"{margin}# {spec.Name}: {chosen}", $"{spec.Description}; follows {spec.Follows}");
+        }
+        else
+        {
+            var leftOut = fixedText is null && !spec.Required ? "# " : "";
+            var shown = fixedText ?? spec.ExampleIn(values.Units) ?? "…";
+            Line(text, $"{margin}{leftOut}{spec.Name}: {shown}", ProjectReference.DescribeBriefly(spec));
+        }
+    }
+
+    private static void Paragraph(StringBuilder text, string words)
+    {
+        var line = "#";
+        foreach (var word in words.Split(' '))
+        {
+            if (line.Length + 1 + word.Length > HeadWidth)
+            {
+                text.Append(line).Append('\n');
+                line = "#";
+            }
+
+            line += " " + word;
+        }
+
+        text.Append(line).Append('\n');
     }
 
     private static void Line(StringBuilder text, string line, string comment)

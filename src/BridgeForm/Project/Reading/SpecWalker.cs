@@ -21,6 +21,14 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
         Value(spec, new ScalarNode(place, text, Quoted: false), path, given: true);
     }
 
+    /// <summary>Reads a value that a rule chose for a key that the file leaves out.</summary>
+    /// <param name="spec">The key.</param>
+    /// <param name="path">Its path.</param>
+    /// <param name="text">The value, as people write it.</param>
+    /// <param name="good">What it was chosen from was read without a fault.</param>
+    public void Choose(KeySpec spec, string path, string text, bool good) =>
+        Default(spec, text, path, values.Place(path), good);
+
     private static string Join(string path, string name) => path.Length == 0 ? name : path + "." + name;
 
     private void Read(KeySpec spec, FileNode node, string path, bool given)

@@ -114,7 +114,7 @@ internal static class ValueReader
         var wrong = spec.Kinds.Length == 1
             ? Named(spec) + problem
             : $"{Named(spec)}{QuantityReader.Quote(text)} must be {string.Join(" or ", spec.Kinds.Select(k => Units.Of(k).Noun))}, such as "
-                + $"{spec.DefaultIn(units)}";
+                + $"{spec.DefaultIn(units) ?? spec.ExampleIn(units)}";
         return (FaultCode.NotQuantity, wrong);
     }
 

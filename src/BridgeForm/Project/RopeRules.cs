@@ -1,0 +1,55 @@
+using System.Globalization;
+using BridgeForm.Materials;
+using BridgeForm.Project.Reading;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Project;
+
+/// <summary>Defaults of the ropes: spacing, sag and the rope itself. Own figures (<see cref="DefaultRules"/>).</summary>
+internal static class RopeRules
+{
+    /// <summary>The make that is taken where the file names no rope.</summary>
+    private const string Make = "rope-6x19-iwrc-eips-galvanized-";
+
+    // Per length of span: 0.3 in a foot.
+    private const double SpacingPerSpan = 0.025;
+    private const double SagTimesSpacing = 0.0777;
+    private const double LeastShare = 0.03;
+    private const double MostShare = 0.08;
+
+    // Where a base is shorter than what is kept beside the ropes.
+    private const double MostOfBase = 0.75;
+
+    /// <summary>Grows with the span, for a longer bridge rolls sooner; ropes inside the braces' feet would pull a base's underside.</summary>
+    public static string Spacing(FileValues v)
+    {
+        var tape = new RuleTape(v.Units);
+        var spacing = Math.Max(
+            tape.Nearest(tape.Of(49, 1245) + (SpacingPerSpan * v.Number("site.span")), tape.Of(1, 10)),
+            tape.Up(2 * FrameRules.BraceMiddle(v), tape.Of(1, 10)));
+        spacing = Math.Min(spacing, tape.Of(96, 2440));
+        if (v.Given("frames.base.length"))
+        {
+            var length = v.Number("frames.base.length");
+            spacing = Math.Min(spacing, Math.Max(length - tape.Of(14, 350), tape.Down(MostOfBase * length)));
+        }
+
+        return tape.Text(spacing, "ropes.spacing");
+    }
+
+    /// <summary>Ropes further apart tilt and roll less, and may hang flatter.</summary>
+    public static string Sag(FileValues v)
+    {
+        var share = Math.Clamp(SagTimesSpacing / v.Number("ropes.spacing"), LeastShare, MostShare);
+        return Rounding.ToDecimals(share * 100, 1).ToString(CultureInfo.InvariantCulture) + " %";
+    }
+
+    /// <summary>The thinnest that carries the estimate; the thickest where none does.</summary>
+    public static string Rope(FileValues v, RopeCatalogue ropes)
+    {
+        var sizes = ropes.Keys.Where(k => k.StartsWith(Make, StringComparison.Ordinal)).Select(k => ropes.Find(k)!)
+            .OrderBy(r => r.Diameter).ToList();
+        var estimate = RopeEstimate.From(v);
+        return (sizes.Find(estimate.IsCarriedBy) ?? sizes.LastOrDefault())?.Name ?? Make + "3/4";
+    }
+}
