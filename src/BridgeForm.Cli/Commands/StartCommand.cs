@@ -23,17 +23,23 @@ internal static class StartCommand
         };
         file.Validators.Add(PathText.Check);
         var force = new Option<bool>("--force") { Description = "overwrite the file when it is there" };
-        var units = new Option<string>("--units")
-        {
-            Description = "units of the file",
-            DefaultValueFactory = _ => "imperial",
-        }.AcceptOnlyFromAmong("imperial", "metric");
+        var units = new Option<string?>("--units") { Description = "units of the file; by default imperial, or those of the span" }
+            .AcceptOnlyFromAmong("imperial", "metric");
+        var site = new SiteOptions();
         var command = new Command("start", "Write a commented project file to begin from") { file, force, units };
+        site.AddTo(command);
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(file)!;
-            var system = parsed.GetValue(units) is "metric" ? UnitSystem.Metric : UnitSystem.Imperial;
-            var schema = Write(path, system, parsed.GetValue(force));
+            var isMetric = parsed.GetValue(units) is { } named ? named is "metric" : site.IsMetric(parsed);
+            var system = isMetric ? UnitSystem.Metric : UnitSystem.Imperial;
+            Free(path, parsed.GetValue(force));
+            if (site.IsAsked(parsed))
+            {
+                return SiteSearch.Run(terminal, parsed.GetValue(quiet), path, site.Wish(parsed, system), site.Ask(parsed));
+            }
+
+            var schema = Write(path, system);
             if (schema is not null)
             {
                 terminal.Error.WriteLine($"{schema} is there already and is not this version's schema; it is left as it is. Delete it and "
@@ -50,14 +56,17 @@ internal static class StartCommand
         return command;
     }
 
-    /// <summary>Writes both files. Returns the schema's path when another one is there: whose it is cannot be told, so it stays.</summary>
-    private static string? Write(string path, UnitSystem units, bool force)
+    private static void Free(string path, bool force)
     {
         if (File.Exists(path) && !force)
         {
             throw new Stop(ExitCode.FileTrouble, $"{path}: error: the file is there already; --force overwrites it");
         }
+    }
 
+    /// <summary>Writes both files. Returns the schema's path when another one is there: whose it is cannot be told, so it stays.</summary>
+    private static string? Write(string path, UnitSystem units)
+    {
         WholeFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(Starter.Text(units))));
 
         // Beside it, where its first line says: editors complete and check the file by it.

@@ -14,11 +14,16 @@ namespace BridgeForm.Proposals;
 internal sealed class Descent(Judge judge, Levers levers, Repair repair, ImmutableArray<Cure> moves, Func<Judged, double> cost)
 {
     private const int MostSweeps = 4;
-    private const int Steps = 3;
-    private const int MendRounds = 3;
+    private const int Steps = 2;
+    private const int MendRounds = 2;
+
+    // What fails by more than this is not mended by a step or two of the others.
+    private const double MostMended = 1.2;
 
     // Less than a thousandth is no gain that a builder sees.
     private const double Gain = 0.999;
+
+    private readonly HashSet<Cure> _hopeless = [];
 
     /// <summary>The best that was found; passes as the first does.</summary>
     public Judged Improve(Judged first)
@@ -27,9 +32,9 @@ internal sealed class Descent(Judge judge, Levers levers, Repair repair, Immutab
         for (var sweep = 0; sweep < MostSweeps && !judge.IsSpent; sweep++)
         {
             var before = cost(best);
-            foreach (var (key, way) in moves)
+            foreach (var move in moves)
             {
-                best = Along(best, key, way);
+                best = Along(best, move);
             }
 
             if (cost(best) > before * Gain)
@@ -42,21 +47,31 @@ internal sealed class Descent(Judge judge, Levers levers, Repair repair, Immutab
     }
 
     // As far along one lever as it gets better.
-    private Judged Along(Judged best, string key, Way way)
+    private Judged Along(Judged best, Cure move)
     {
         for (var isBetter = true; isBetter && !judge.IsSpent;)
         {
-            var looked = judge.LookAll([.. levers.Moves(best, key, way, 1).Take(Steps)]);
-            var better = looked.Where(j => j.Passes && cost(j) < cost(best) * Gain).MinBy(cost) ?? Mended(best, key, looked);
+            var looked = judge.LookAll([.. levers.Moves(best, move.Key, move.Way, 1).Take(Steps)]);
+            var better = looked.Where(j => j.Passes && cost(j) < cost(best) * Gain).MinBy(cost) ?? Mended(best, move, looked);
             (best, isBetter) = (better ?? best, better is not null);
         }
 
         return best;
     }
 
-    // What is lighter as it stands but fails: the others may make good for it.
-    private Judged? Mended(Judged best, string key, ImmutableArray<Judged> looked) => looked
-        .Where(j => !j.Passes && j.Figures is not null && cost(j) < cost(best) * Gain && j.Violation < 2)
-        .Select(j => repair.Mend(j, MendRounds, key))
-        .FirstOrDefault(j => j.Passes && cost(j) < cost(best) * Gain);
+    // What is better as it stands but fails: the others may make good for it. Where they once could not, it is not asked again.
+    private Judged? Mended(Judged best, Cure move, ImmutableArray<Judged> looked)
+    {
+        if (_hopeless.Contains(move))
+        {
+            return null;
+        }
+
+        var mended = looked
+            .Where(j => !j.Passes && j.Figures is not null && cost(j) < cost(best) * Gain && j.Violation < MostMended)
+            .Select(j => repair.Mend(j, MendRounds, move.Key))
+            .FirstOrDefault(j => j.Passes && cost(j) < cost(best) * Gain);
+        _ = mended is null && _hopeless.Add(move);
+        return mended;
+    }
 }

@@ -18,7 +18,7 @@ internal sealed class LeverContext(FileValues values, Func<string, bool> mayFoll
 
     /// <summary>Sections on sale for a part, and the rope's sizes on sale.</summary>
     public ImmutableArray<RopeProperties> Ropes(BridgeParameters p) =>
-        values.Find("ropes.type.diameter") is { Given: true } ? [] : Yard.Ropes(p.Ropes.Rope);
+        values.Find("ropes.type.diameter") is { Given: true } ? [] : Yard.Ropes(p.Ropes);
 
     /// <summary>Whether the file's own text stands in the way of what a rule would choose.</summary>
     public bool IsWritten(string path) => values.Given(path);

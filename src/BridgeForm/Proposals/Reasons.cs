@@ -39,8 +39,10 @@ internal static class Reasons
 
     private static string Reason(SearchRun run, Judged judged, string path)
     {
-        var before = Before(run, path);
         var without = run.Judge.Look(judged.Design.Without(path));
+        // A rule may choose something else beside the other changes.
+        var before = without.Parameters?.Chosen.FirstOrDefault(c => string.Equals(c.Path, path, StringComparison.Ordinal))?.Text
+            ?? Before(run, path);
         if (without.Figures is null)
         {
             return $"with {before} it cannot be built: {without.Trouble}";

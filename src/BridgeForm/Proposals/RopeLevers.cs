@@ -63,9 +63,9 @@ internal sealed class RopeLevers(LeverContext context)
     {
         var (ropes, now) = (context.Ropes(p), p.Ropes.Rope);
         var others = way == Way.More
-            ? ropes.Where(r => r.Diameter > now.Diameter).OrderBy(r => r.BreakingStrength < now.BreakingStrength * ratio)
-                .ThenBy(r => r.Diameter)
-            : ropes.Where(r => r.Diameter < now.Diameter).OrderByDescending(r => r.Diameter).AsEnumerable();
+            ? ropes.Where(r => r.BreakingStrength > now.BreakingStrength).OrderBy(r => r.BreakingStrength < now.BreakingStrength * ratio)
+                .ThenBy(r => r.MassPerLength)
+            : ropes.Where(r => r.MassPerLength < now.MassPerLength).OrderByDescending(r => r.MassPerLength).AsEnumerable();
         return others.Select(r => context.WithRope(p, r));
     }
 }

@@ -55,7 +55,7 @@ public static class Search
     public static SearchResult Best(ProjectReading reading, PriceList? prices, SearchAsk ask, CancellationToken token = default)
     {
         var run = new SearchRun(reading, prices, ask, token);
-        var asWritten = run.Judge.Look(Design.AsWritten);
+        var asWritten = run.OnSale();
         var passing = run.Pass(asWritten);
         if (!passing.Passes)
         {

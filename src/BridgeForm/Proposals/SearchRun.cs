@@ -16,9 +16,17 @@ internal sealed class SearchRun
     // Two slopes that differ by less than this share are alike: then the lighter one is better.
     private const double AlikeSlope = 1.005;
 
-    // These have no more and less, or are worth trying both ways.
-    private static readonly Cure[] s_either =
-        [new("ropes.sag", Way.More), new("ropes.sag", Way.Less), new("frames.stance", Way.More), new("frames.base.flat", Way.More)];
+    // What makes a deck flatter; what makes a bridge lighter, by far first.
+    private static readonly ImmutableArray<Cure> s_flatter = [new("ropes.sag", Way.Less), new("frames.stance", Way.More)];
+    private static readonly ImmutableArray<Cure> s_lighter =
+    [
+        new("frames.base.section", Way.Less), new("guard.rails.section", Way.Less), new("frames.post.section", Way.Less),
+        new("deck.board.section", Way.Less), new("frames.spacing", Way.Less), new("ropes.type", Way.Less),
+        new("ropes.spacing", Way.Less), new("guard.cap.section", Way.Less), new("frames.brace.section", Way.Less),
+        new("deck.stringer.section", Way.Less), new("deck.stringer.count", Way.Less), new("guard.rails.count", Way.Less),
+        new("frames.post.length", Way.Less), new("frames.base.length", Way.Less), new("frames.post.foot", Way.Less),
+        new("frames.brace.foot", Way.Less), new("ropes.sag", Way.More), new("ropes.sag", Way.Less),
+    ];
 
     private readonly SearchAsk _ask;
     private ImmutableArray<string> _named;
@@ -28,6 +36,8 @@ internal sealed class SearchRun
         (_ask, Reading, _named) = (ask, reading, ask.Free);
         Judge = new Judge(reading, prices, ask, token);
         Levers = new Levers(reading, ask.Free);
+        // Who asks for a width gets it, narrow or not; a public bridge that is too narrow still fails.
+        Judge.Bear(ask.LeastWidth is null ? [] : ["clear-width"]);
     }
 
     /// <summary>The file.</summary>
@@ -48,6 +58,19 @@ internal sealed class SearchRun
         var written = Judge.Look(Design.AsWritten);
         Judge.Bear(written.Shortfalls.Where(s => s.IsLook).Select(s => s.Id));
         return Judge.Look(Design.AsWritten);
+    }
+
+    /// <summary>The file with sections that are on sale in place of those that are not, each at least as large where there is one.</summary>
+    public Judged OnSale()
+    {
+        var design = Design.AsWritten;
+        for (var round = 0; round < 2; round++)
+        {
+            var looked = Judge.Look(design);
+            design = looked.Parameters is { } p ? design.With(Yard.Instead(p).Where(c => IsFree(c.Path))) : design;
+        }
+
+        return Judge.Look(design);
     }
 
     /// <summary>A design that passes, or the nearest that was found.</summary>
@@ -123,7 +146,7 @@ internal sealed class SearchRun
                 ?? j.Figures!.Weight);
         }
 
-        var flat = Lowered(from, isFree, [.. s_either.Where(m => isFree(m.Key))], j => Math.Max(j.Figures!.Slope, FlatEnough));
+        var flat = Lowered(from, isFree, [.. s_flatter.Where(m => isFree(m.Key))], j => Math.Max(j.Figures!.Slope, FlatEnough));
         var most = Math.Max(flat.Figures!.Slope, FlatEnough) * AlikeSlope;
         return Lowered(flat, isFree, LighterMoves(isFree), j => j.Figures!.Slope > most ? double.PositiveInfinity : j.Figures.Weight);
     }
@@ -131,9 +154,5 @@ internal sealed class SearchRun
     private Judged Lowered(Judged from, Func<string, bool> isFree, ImmutableArray<Cure> moves, Func<Judged, double> cost) =>
         new Descent(Judge, Levers, new Repair(Judge, Levers, isFree), moves, cost).Improve(from);
 
-    private static ImmutableArray<Cure> LighterMoves(Func<string, bool> isFree) =>
-    [
-        .. Levers.Keys.Where(k => !Array.Exists(s_either, e => e.Key == k)).Select(k => new Cure(k, Way.Less)).Concat(s_either)
-            .Where(m => isFree(m.Key)),
-    ];
+    private static ImmutableArray<Cure> LighterMoves(Func<string, bool> isFree) => [.. s_lighter.Where(m => isFree(m.Key))];
 }

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Materials;
 using BridgeForm.Project;
-using BridgeForm.Quantities;
+using BridgeForm.Project.Files;
 
 namespace BridgeForm.Proposals;
 
@@ -9,24 +9,40 @@ namespace BridgeForm.Proposals;
 internal static class Yard
 {
     /// <summary>Sections on sale of a stock.</summary>
-    public static ImmutableArray<Section> Sections(BridgeParameters parameters, string stock) => parameters.Units == UnitSystem.Metric
-        ? s_metric : s_imperial;
+    public static ImmutableArray<Section> Sections(BridgeParameters parameters, string stock) => parameters.StockNamed(stock).Sections;
 
-    /// <summary>Ropes on sale that are made like this one, thinnest first; empty for a rope of the file's own.</summary>
-    public static ImmutableArray<RopeProperties> Ropes(RopeProperties like) =>
-        RopeTable.Groups.FirstOrDefault(g => g.Ropes.Contains(like))?.Ropes ?? [];
-
-    private static readonly ImmutableArray<Section> s_imperial =
-    [
-        .. new[] { "2x4", "2x6", "2x8", "2x10", "2x12", "4x4", "4x6", "6x6", "1x4", "1x6", "5/4x6" }.Select(t => SectionReader.Read(t).Section!),
-    ];
-
-    private static readonly ImmutableArray<Section> s_metric =
-    [
-        .. new[]
+    /// <summary>For every section that is not on sale the nearest that is: the smallest of those that are no smaller, else the largest.</summary>
+    public static IEnumerable<KeyChange> Instead(BridgeParameters p)
+    {
+        (string Path, string Stock, Section Section)[] all =
+        [
+            ("frames.base.section", p.Frames.Base.Stock, p.Frames.Base.Section),
+            ("frames.post.section", p.Frames.Post.Stock, p.Frames.Post.Section),
+            ("frames.brace.section", p.Frames.Brace.Stock, p.Frames.Brace.Section),
+            ("deck.board.section", p.Deck.BoardStock, p.Deck.Board),
+            ("guard.rails.section", p.Guard.RailStock, p.Guard.Rail),
+            ("guard.cap.section", p.Guard.CapStock, p.Guard.Cap),
+        ];
+        (string Path, string Stock, Section Section)[] stringer =
+            p.Deck.Stringer is { } s ? [("deck.stringer.section", s.Stock, s.Section)] : [];
+        foreach (var (path, stock, section) in all.Concat(stringer).Where(a => !p.StockNamed(a.Stock).Sells(a.Section)))
         {
-            "38 x 89 mm", "38 x 140 mm", "38 x 184 mm", "38 x 235 mm", "89 x 89 mm", "89 x 140 mm", "140 x 140 mm", "19 x 89 mm",
-            "19 x 140 mm", "25 x 140 mm",
-        }.Select(t => SectionReader.Read(t).Section!),
-    ];
+            var sold = Sections(p, stock);
+            var nearest = sold.Where(o => o.Thickness >= section.Thickness && o.Width >= section.Width).MinBy(Area) ?? sold.MaxBy(Area);
+            if (nearest is not null)
+            {
+                yield return new KeyChange(path, nearest.Name);
+            }
+        }
+    }
+
+    /// <summary>Ropes on sale, weakest first: those that the file lists, else those of the table that are made like the one it has.</summary>
+    public static ImmutableArray<RopeProperties> Ropes(RopeParameters ropes)
+    {
+        var listed = ropes.OnSale.Select(key => RopeTable.TryFind(key, out var rope) ? rope : null).OfType<RopeProperties>()
+            .OrderBy(r => r.BreakingStrength).ToImmutableArray();
+        return listed.IsEmpty ? RopeTable.Groups.FirstOrDefault(g => g.Ropes.Contains(ropes.Rope))?.Ropes ?? [] : listed;
+    }
+
+    private static double Area(Section section) => section.Width * section.Thickness;
 }

@@ -1,0 +1,79 @@
+using System.Globalization;
+using System.Text;
+using BridgeForm.Checks;
+using BridgeForm.Cli.Files;
+using BridgeForm.Cli.Streams;
+using BridgeForm.Cli.Text;
+using BridgeForm.Materials;
+using BridgeForm.Project.Files;
+using BridgeForm.Proposals;
+using BridgeForm.Quantities;
+using BridgeForm.Roles;
+
+namespace BridgeForm.Cli.Commands;
+
+/// <summary><c>start FILE --span L</c>: looks for a design for a site and writes it as a short file.</summary>
+internal static class SiteSearch
+{
+    /// <summary>Writes the file where a design was found; says why where none was.</summary>
+    public static int Run(Terminal terminal, bool quiet, string path, SiteWish wish, SearchAsk ask)
+    {
+        using var progress = terminal.Progress(quiet);
+        var site = SiteFile.Text(wish);
+        var result = Search.Best(Read(site), prices: null, ask with
+        {
+            Looked = count => progress.Say(string.Create(CultureInfo.InvariantCulture, $"{count} designs looked at")),
+        });
+        progress.Dispose();
+        if (result.Proposals.IsEmpty)
+        {
+            terminal.Error.WriteLine(string.Create(
+                CultureInfo.InvariantCulture, $"bridgeform: error: nothing that passes was found, of {result.Looked} designs looked at; nothing is written"));
+            foreach (var sentence in result.Why)
+            {
+                terminal.Error.WriteLine("- " + sentence);
+            }
+
+            return ExitCode.CheckFails;
+        }
+
+        var text = SiteFile.Finished(site, result.Proposals[0]);
+        Demand(text);
+        WholeFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+        if (!quiet)
+        {
+            Tell(terminal.Out, path, result);
+        }
+
+        return ExitCode.Done;
+    }
+
+    private static void Tell(TextWriter output, string path, SearchResult result)
+    {
+        var design = result.Proposals[0];
+        Columns.Wrapped(output, string.Create(
+            CultureInfo.InvariantCulture,
+            $"{PlainLine.Of(path)} written: the best of {result.Looked} designs looked at, all checks of each; none of its checks fails."), "");
+        VerdictText.Write(output, design.Model);
+        Columns.Wrapped(output, $"Next: bridgeform check {PlainLine.Of(path)} for its figures, bridgeform make {PlainLine.Of(path)} for its files.", "", "  ");
+        Columns.Wrapped(output, Caution.Text, "");
+    }
+
+    private static ProjectReading Read(string text)
+    {
+        var reading = ProjectReader.Read(text, "site", RopeTable.Catalogue);
+        return reading.Parameters is not null
+            ? reading
+            : throw new Stop(ExitCode.WrongInput, reading.Faults.Select(f => "bridgeform: error: " + f.Message));
+    }
+
+    // What is written is read and looked at once more, as it stands.
+    private static void Demand(string text)
+    {
+        if (!new Rebuild().TryAnswer(Read(text).Parameters!, CancellationToken.None, out var model, out _)
+            || !Verdict.IsClear(model.Checks))
+        {
+            throw new InvalidOperationException("The design that was found does not pass as it was written.");
+        }
+    }
+}

@@ -1,0 +1,112 @@
+using System.Collections.Immutable;
+using System.Text;
+using BridgeForm.Frames;
+using BridgeForm.Project;
+using BridgeForm.Project.Editing;
+using BridgeForm.Project.Files;
+using BridgeForm.Quantities;
+using BridgeForm.Roles;
+
+namespace BridgeForm.Proposals;
+
+/// <summary>A site as a short project file, and the design that was found for it written in.</summary>
+public static class SiteFile
+{
+    private const int CommentWidth = 90;
+
+    // Steeper than this shoes want hold (deck-grip). Common practice, no source.
+    private const double Slippery = 1.0 / 8;
+
+    /// <summary>The site alone: all else is left to the defaults.</summary>
+    public static string Text(SiteWish wish)
+    {
+        var text = new StringBuilder();
+        foreach (var line in Wrapped(Caution.Text))
+        {
+            text.Append("# ").Append(line).Append('\n');
+        }
+
+        text.Append("name: ").Append(wish.Name).Append('\n');
+        text.Append("units: ").Append(wish.Units == UnitSystem.Metric ? "metric" : "imperial").Append('\n');
+        text.Append("use: ").Append(wish.Use == BridgeUse.Public ? "public" : "private").Append('\n');
+        text.Append("site:\n  span: ").Append(wish.Span).Append('\n');
+        _ = wish.Rise is { } rise ? text.Append("  rise: ").Append(rise).Append('\n') : text;
+        if (!wish.Ground.IsEmpty)
+        {
+            text.Append("  ground:\n");
+            foreach (var (x, y) in wish.Ground)
+            {
+                text.Append("    - [").Append(x).Append(", ").Append(y).Append("]\n");
+            }
+        }
+
+        return wish.Lumber.IsEmpty ? text.ToString() : text.Append(Stock(wish)).ToString();
+    }
+
+    /// <summary>
+    /// The site with a design: only what differs from the defaults, each with the reason that was found for it, and what the builder
+    /// is to do: landings flush with the deck, fasteners that last, grit where the deck is steep.
+    /// </summary>
+    /// <exception cref="InvalidOperationException">The text is not one of <see cref="Text"/>: a defect.</exception>
+    public static string Finished(string site, Proposal design) => design.Changes
+        .Select(c => (c.Path, c.After, Comment: Short(c.Reason)))
+        .Concat(Promised(design))
+        .Aggregate(site, (text, change) => FileEdit.Set(text, change.Path, change.After, change.Comment) is var edit && edit.Text is { } done
+            ? done
+            : throw new InvalidOperationException($"{change.Path} could not be written: {edit.Problem}"));
+
+    private static IEnumerable<(string Path, string After, string Comment)> Promised(Proposal design)
+    {
+        var p = design.Model.Parameters;
+        if (Bridge.TryLayout(p, out _, out var layout, out _))
+        {
+            foreach (var (end, frame) in (IEnumerable<(string, int)>)[("a", 0), ("b", layout.Poses.Length - 1)])
+            {
+                yield return ($"site.{end}.landing.level", Level(p.Units, layout, frame), "flush with the deck: build the landing to it");
+                yield return ($"site.{end}.landing.gap", p.Units == UnitSystem.Metric ? "6 mm" : "1/4 in", "between landing and deck");
+            }
+        }
+
+        if (design.Figures.Slope > Slippery)
+        {
+            yield return ("deck.grip", "grit", "the deck is steeper than 1 : 8; keep it up");
+        }
+
+        yield return ("treatment.fasteners", "hot-dip-galvanized", "in treated wood; or stainless");
+    }
+
+    private static string Level(UnitSystem units, BridgeLayout layout, int frame) => new QuantityText(units).Size(
+        Rounding.ToTape(DeckEnd.Surface(layout, frame) - layout.Poses[frame].Node.Y, units));
+
+    // The default stocks, with the yard's own sections.
+    private static string Stock(SiteWish wish)
+    {
+        var lines = ProjectKeys.At("stock").DefaultIn(wish.Units)!.ReplaceLineEndings("\n").Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        var sections = string.Join(", ", wish.Lumber);
+        return "stock:\n" + string.Concat(lines.Select(l => $"  {l.TrimEnd().TrimEnd('}').TrimEnd()}, sections: [{sections}] }}\n"));
+    }
+
+    // A reason is a remark beside a value: its first part, to the end of a word.
+    private static string Short(string reason)
+    {
+        var part = reason.Split(';')[0];
+        return part.Length <= CommentWidth ? part : part[..part.LastIndexOf(' ', CommentWidth)] + " …";
+    }
+
+    private static IEnumerable<string> Wrapped(string text)
+    {
+        var line = "";
+        foreach (var word in text.Split(' '))
+        {
+            if (line.Length + word.Length >= CommentWidth)
+            {
+                yield return line;
+                line = "";
+            }
+
+            line += line.Length == 0 ? word : " " + word;
+        }
+
+        yield return line;
+    }
+}
