@@ -17,7 +17,7 @@ internal static class Layers
             "Project",
             [
                 "BridgeForm.Project.Definition", "BridgeForm.Project.Reading.Faults", "BridgeForm.Project.Reading", "BridgeForm.Project",
-                "BridgeForm.Project.Files",
+                "BridgeForm.Project.Files", "BridgeForm.Project.Editing",
             ]),
         (
             "Ropes",

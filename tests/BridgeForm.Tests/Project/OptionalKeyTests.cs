@@ -6,7 +6,7 @@ namespace BridgeForm.Tests.Project;
 /// <summary>Every further key is read, checked and kept.</summary>
 public sealed class OptionalKeyTests
 {
-    private const string Full = """
+    internal const string Full = """
         name: Everything
         site:
           span: 30 ft
