@@ -115,6 +115,8 @@ internal static class StageInputs
             FastenerMetal = before.FastenerMetal,
             Deck = now.Deck with { Grip = before.Deck.Grip },
             Fasteners = before.Fasteners,
+            Ropes = now.Ropes with { OnSale = before.Ropes.OnSale },
+            Stock = WithSections(now, before),
         },
         Stage.Checks or Stage.Remedies =>
             now with { PriceList = SameOffer(now.PriceList, before.PriceList) ? before.PriceList : now.PriceList },
@@ -138,6 +140,8 @@ internal static class StageInputs
         FastenerMetal = before.FastenerMetal,
         Deck = now.Deck with { Grip = before.Deck.Grip },
         Fasteners = before.Fasteners,
+        Ropes = now.Ropes with { OnSale = before.Ropes.OnSale },
+        Stock = WithSections(now, before),
         Site = now.Site with
         {
             ReferenceTemperature = before.Site.ReferenceTemperature,
@@ -147,6 +151,12 @@ internal static class StageInputs
             Freeboard = before.Site.Freeboard,
         },
     };
+
+    /// <summary>Which sections are on sale only a check asks.</summary>
+    private static ImmutableArray<StockParameters> WithSections(BridgeParameters now, BridgeParameters before) =>
+        now.Stock.Length != before.Stock.Length
+            ? now.Stock
+            : Kept.Array([.. now.Stock.Select((s, i) => s with { Sections = before.Stock[i].Sections })], before.Stock);
 
     /// <summary>Boards for sale are cut when the members are known.</summary>
     private static BridgeParameters Lengthwise(BridgeParameters now, BridgeParameters before) => now.Stock.Length != before.Stock.Length
@@ -190,13 +200,20 @@ internal static class KeptParameters
         Stock = Kept.Array(
             [
                 .. now.Stock
-                    .Select((s, i) => i < before.Stock.Length ? s with { Lengths = Kept.Array(s.Lengths, before.Stock[i].Lengths) } : s),
+                    .Select((s, i) => i < before.Stock.Length ? Same(s, before.Stock[i]) : s),
             ],
             before.Stock),
+        Ropes = now.Ropes with { OnSale = Kept.Array(now.Ropes.OnSale, before.Ropes.OnSale) },
         PriceList = (now.PriceList, before.PriceList) is ({ } list, { } old) && list.Prices.SequenceEqual(old.Prices) ? old : now.PriceList,
         Fasteners = now.Fasteners.SequenceEqual(before.Fasteners) ? before.Fasteners : now.Fasteners,
         Species = Kept.Array(now.Species, before.Species),
         Values = Kept.Array(now.Values, before.Values),
+    };
+
+    private static StockParameters Same(StockParameters now, StockParameters before) => now with
+    {
+        Lengths = Kept.Array(now.Lengths, before.Lengths),
+        Sections = Kept.Array(now.Sections, before.Sections),
     };
 }
 

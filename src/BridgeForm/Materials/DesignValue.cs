@@ -15,6 +15,9 @@ public static class SizeClass
 
     /// <summary>Every timber 5 in and thicker.</summary>
     public const string Timbers = "timbers";
+
+    /// <summary>Every section: EN 338 knows no sizes.</summary>
+    public const string Any = "any";
 }
 
 /// <summary>Reference design values of a species, grade and size, pascals.</summary>
@@ -23,7 +26,7 @@ public sealed record DesignValue
     /// <summary>Key of the species.</summary>
     public required string Species { get; init; }
 
-    /// <summary>Grade: <c>ss</c>, <c>no1</c>, <c>no2</c>, <c>no3</c>.</summary>
+    /// <summary>Grade: <c>ss</c>, <c>no1</c>, <c>no2</c>, <c>no3</c>; a class such as <c>C24</c>.</summary>
     public required string Grade { get; init; }
 
     /// <summary>A word of <see cref="SizeClass"/>, or a width such as <c>2x6</c> when the values include the size factor.</summary>
@@ -55,6 +58,12 @@ public sealed record DesignValue
 
     /// <summary>Bending, tension and compression include the size factor.</summary>
     public bool SizeAdjusted { get; init; }
+
+    /// <summary>
+    /// Characteristic strengths of EN 338, which a check lowers by k_mod, γ_M and γ_F before it uses them; Emin is E_0,05. Else
+    /// reference design values of the NDS.
+    /// </summary>
+    public bool IsCharacteristic { get; init; }
 
     /// <summary>Where the numbers come from.</summary>
     public required string Source { get; init; }

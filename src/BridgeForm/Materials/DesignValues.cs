@@ -3,7 +3,8 @@ using System.Collections.Immutable;
 namespace BridgeForm.Materials;
 
 /// <summary>
-/// Reference design values of the NDS Supplement for a few species and grades. Rows not seen in print say "from memory";
+/// Reference design values of the NDS Supplement for a few species and grades, and the classes of EN 338. Rows not seen in print say
+/// "from memory";
 /// a project's own <c>values</c> go before them.
 /// </summary>
 public static class DesignValues
@@ -16,14 +17,18 @@ public static class DesignValues
     private const string Table4DMemory = "NDS Supplement Table 4D, from memory";
 
     /// <summary>All rows.</summary>
-    public static ImmutableArray<DesignValue> All { get; } = [.. Dimension(), .. SouthernPine(), .. Timbers()];
+    public static ImmutableArray<DesignValue> All { get; } =
+        [.. Dimension(), .. SouthernPine(), .. Timbers(), .. StrengthClass.All.Select(c => c.Row)];
 
-    /// <summary>The row for a species, grade and section; null when the table has none.</summary>
+    /// <summary>
+    /// The row for a species, grade and section; null when the table has none. A class of EN 338 is the same whatever the species.
+    /// </summary>
     public static DesignValue? Find(IEnumerable<DesignValue> rows, string species, string grade, Section section)
     {
         var sizes = SizesOf(section);
         var fitting = rows.Where(r => Same(r.Species, species) && Same(r.Grade, grade)).ToList();
-        return sizes.Select(size => fitting.Find(r => Same(r.Size, size))).FirstOrDefault(r => r is not null);
+        return sizes.Append(SizeClass.Any).Select(size => fitting.Find(r => Same(r.Size, size))).FirstOrDefault(r => r is not null)
+            ?? rows.FirstOrDefault(r => r.IsCharacteristic && Same(r.Grade, grade) && StrengthClass.Suits(r.Species, species));
     }
 
     /// <summary>

@@ -9,7 +9,9 @@ namespace BridgeForm.Materials;
 /// <param name="Ropes">Thinnest first; all of one modulus.</param>
 public sealed record RopeGroup(string Words, ImmutableArray<RopeProperties> Ropes);
 
-/// <summary>Built-in ropes by key, such as <c>rope-6x19-iwrc-eips-galvanized-3/4</c>. Nothing is interpolated.</summary>
+/// <summary>
+/// Built-in ropes by key, such as <c>rope-6x19-iwrc-eips-galvanized-3/4</c> or <c>rope-6x19-iwrc-1770-16-mm</c>. Nothing is interpolated.
+/// </summary>
 public static class RopeTable
 {
     // Strength that zinc coating costs a rope whose source lists it uncoated (from memory).
@@ -22,7 +24,7 @@ public static class RopeTable
     private const double Ksi = 1000 * PoundForce / (Inch * Inch);
 
     /// <summary>Ropes that are made alike, in the order of the table.</summary>
-    public static ImmutableArray<RopeGroup> Groups { get; } = [.. RopeTableRows.Makes.SelectMany(Variants)];
+    public static ImmutableArray<RopeGroup> Groups { get; } = [.. RopeTableRows.Makes.SelectMany(Variants), .. MetricRopeClass.Groups];
 
     private static readonly ImmutableArray<RopeProperties> Ropes = [.. Groups.SelectMany(g => g.Ropes)];
 

@@ -14,6 +14,10 @@ public sealed record Section(string Name, double Width, double Thickness)
 
     /// <summary>Nominal thickness in inches for counting board feet; 0 for a section given by its dressed size.</summary>
     public double NominalThickness { get; init; }
+
+    /// <summary>Whether another is of the same dressed sizes: 4x6 is 89 x 140 mm.</summary>
+    public bool IsSameSize(Section other) =>
+        Math.Abs(Width - other.Width) <= Tolerances.DressedSize && Math.Abs(Thickness - other.Thickness) <= Tolerances.DressedSize;
 }
 
 /// <summary>Nominal sizes in inches, by which the NDS sorts its values and factors.</summary>

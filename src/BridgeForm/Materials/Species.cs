@@ -17,6 +17,9 @@ public sealed record Species(string Key, double SpecificGravity, bool Durable, s
 public static class SpeciesTable
 {
     private const string Nds = "NDS Table 12.3.3A";
+    private static string European(string grade) =>
+        $"EN 338:2016, mean density of {grade} by the NDS density formula; each class by its own";
+
     private const string FromMemory = "NDS Supplement, specific gravity G, from memory";
 
     /// <summary>All of them, by key.</summary>
@@ -30,6 +33,8 @@ public static class SpeciesTable
         new("redwood", 0.44, true, FromMemory + " (close grain)"),
         new("yellow-cedar", 0.47, true, FromMemory),
         new("white-oak", 0.73, true, FromMemory),
+        new(StrengthClass.Softwood, 0.39, false, European("C24")),
+        new(StrengthClass.Hardwood, 0.61, false, European("D30")),
     ];
 
     /// <summary>The species of that key; null when there is none.</summary>

@@ -13,6 +13,8 @@ public static class StampedWords
         new("no1", ["No. 1", "#1", "Number 1", "1"]),
         new("no2", ["No. 2", "#2", "Number 2", "2"]),
         new("no3", ["No. 3", "#3", "Number 3", "3"]),
+        .. StrengthClass.All.Select(
+            c => new StampedKey(c.Grade, [c.Grade, "EN 338 " + c.Grade, .. Woods(c).Select(w => $"{w} {c.Grade}")])),
     ];
 
     // Species by what stamps and yards write for them (common practice, no source).
@@ -28,6 +30,10 @@ public static class StampedWords
         new("redwood", ["Redwood"]),
         new("yellow-cedar", ["Yellow Cedar", "Alaska Cedar", "Alaska Yellow Cedar"]),
         new("white-oak", ["White Oak"]),
+        new(
+            StrengthClass.Softwood,
+            ["European softwood", "European spruce", "Norway spruce", "Scots pine", .. ClassWords(StrengthClass.Softwood)]),
+        new(StrengthClass.Hardwood, ["European hardwood", .. ClassWords(StrengthClass.Hardwood)]),
     ];
 
     private static readonly ImmutableArray<string> s_besides = [.. Besides.Select(b => Plain(b, keepAnd: true))];
@@ -69,6 +75,14 @@ public static class StampedWords
     /// for none.
     /// </summary>
     public static string? Species(string written) => KeyOf(s_species, Plain(written, keepAnd: false));
+
+    // Spruce C24 names both kind of wood and class; spruce alone may be the American one.
+    private static IEnumerable<string> ClassWords(string species) => StrengthClass.All
+        .Where(c => string.Equals(c.Species, species, StringComparison.Ordinal))
+        .SelectMany(c => Woods(c).Select(w => $"{w} {c.Grade}").Prepend(c.Grade));
+
+    private static string[] Woods(StrengthClass of) =>
+        of.Species is StrengthClass.Softwood ? ["softwood", "spruce", "pine", "larch", "fir"] : ["hardwood", "oak"];
 
     private static string? KeyOf(ImmutableArray<StampedKey> keys, string plain) => keys
         .Where(k => k.Words.Append(k.Key).Any(w => string.Equals(Plain(w, keepAnd: false), plain, StringComparison.Ordinal)))

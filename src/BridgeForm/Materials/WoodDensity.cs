@@ -44,6 +44,24 @@ public static class WoodDensity
         return new DensityRange(At(g, DryMoisture), inService, high, SourceOf(species, treated));
     }
 
+    /// <summary>
+    /// Of a strength class: dry its characteristic density, and its mean density brought from 12 % moisture to that in service and to
+    /// the wettest by the formula of the NDS Supplement.
+    /// </summary>
+    public static DensityRange OfClass(StrengthClass wood, bool treated)
+    {
+        // At(G, 12) = ρ_mean, solved for G.
+        var share = wood.DensityMean / (WaterPcf * KilogramsPerCubicMetrePerPcf) / (1 + (DryMoisture / 100));
+        var g = share / (1 - (0.009 * DryMoisture * share));
+        var wet = At(g, WetMoisture);
+        var inService = treated ? wet : At(g, OutdoorMoisture);
+        var high = treated ? Math.Max(FreshlyTreated, wet) : wet;
+        return new DensityRange(wood.DensityLow, inService, high, string.Create(
+            CultureInfo.InvariantCulture,
+            $"{StrengthClass.Source}: ρk {wood.DensityLow} and ρmean {wood.DensityMean} kg/m3 at 12 % moisture; NDS density formula at ")
+            + (treated ? "28 % moisture; freshly treated 880 kg/m3 (55 lb/ft3), from memory" : "19 and 28 % moisture"));
+    }
+
     private static string SourceOf(Species species, bool treated) => string.Create(
         CultureInfo.InvariantCulture,
         $"G {species.SpecificGravity} ({species.Source}); NDS density formula at 12, {(treated ? 28 : 19)} and 28 % moisture")

@@ -13,6 +13,8 @@ internal static class RopeHint
     private const string Own =
         "a rope of your own is a mapping with diameter, mass_per_length, breaking_strength, metallic_area and modulus";
 
+    private const double Millimetre = 1e-3;
+
     // Shorter beginnings than this are the beginning of anything.
     private const int ShortestBeginning = 3;
 
@@ -23,10 +25,17 @@ internal static class RopeHint
     {
         var ropes = catalogue.Keys.Select(k => catalogue.Find(k)).OfType<RopeProperties>().ToImmutableArray();
         var hint = RopeSizeText.Find(text) is { } size
-            ? Misspelt(text, ropes.Where(r => Named(r, size.Diameter))) ?? OfDiameter(size, ropes)
+            ? Misspelt(text, ropes.Where(r => Named(r, size.Diameter))) ?? OfDiameter(size, Sized(size, ropes))
             : Make(text, catalogue.Keys) ?? $"{ListedBy.Ropes}; {Own}";
         return $"{QuantityReader.Quote(text)} is not a rope of the built-in table; {hint}";
     }
+
+    // Who writes inches is told of ropes in inches alone: 16 mm is no 5/8 in, however near they are.
+    private static ImmutableArray<RopeProperties> Sized(RopeSize size, ImmutableArray<RopeProperties> ropes) =>
+        !size.IsMetric && ropes.RemoveAll(IsMetric) is { IsEmpty: false } inches ? inches : ropes;
+
+    private static bool IsMetric(RopeProperties rope) =>
+        Math.Abs(rope.Diameter - (Rounding.Steps(rope.Diameter, Millimetre) * Millimetre)) <= Tolerances.RoundOff;
 
     private static bool Named(RopeProperties rope, double diameter) => Math.Abs(rope.Diameter - diameter) <= Tolerances.NamedDiameter;
 
@@ -66,12 +75,13 @@ internal static class RopeHint
         return $"there is none of {size.Words(size.Diameter)}, but {string.Join(", and ", next)}; {ListedBy.Ropes}; {Own}";
     }
 
-    // One of each kind: zinc coated, for it hangs in the rain; of several the weakest, whose strength the others have too.
+    // One of each kind and construction (which differ in their modulus): zinc coated, for it hangs in the rain; of several the weakest,
+    // whose strength the others have too.
     private static string Keys(double diameter, ImmutableArray<RopeProperties> ropes) => string.Join(
         " and ",
         ropes.Where(r => Math.Abs(r.Diameter - diameter) <= Tolerances.RoundOff)
-            .GroupBy(r => r.Kind)
-            .OrderBy(g => g.Key)
+            .GroupBy(r => (r.Kind, r.Modulus))
+            .OrderBy(g => g.Key.Kind)
             .Select(g => g.OrderBy(r => !r.Galvanized).ThenBy(r => r.BreakingStrength).First().Name));
 }
 
@@ -94,6 +104,9 @@ internal static class RopeSizeText
 {
     // Nobody writes a bare number of inches beyond the thickest rope that a file takes, nor of millimetres for one so thin.
     private const double MostInches = 6;
+
+    // What is larger is no diameter: the 1770 in rope-6x19-iwrc-1770 is a grade.
+    private const double Thickest = MostInches * Units.MetresPerInch;
 
     /// <summary>
     /// The first number that stands at the end or before a unit of length, in metres; null for none. A bare number is inches up to 6,
@@ -121,11 +134,14 @@ internal static class RopeSizeText
             return null;
         }
 
-        var rest = text[length..].Trim();
+        // A key has a dash between number and unit: 16-mm.
+        var rest = text[length..].Trim().TrimStart('-');
         var end = rest.IndexOfAny(' ', '-', ',');
         var unit = rest.IsEmpty
             ? number <= MostInches ? Units.Inch : Units.Of(QuantityKind.Length).Find("mm")
             : Units.Of(QuantityKind.Length).Find((end < 0 ? rest : rest[..end]).ToString());
-        return unit is null ? null : new(unit.ToSi(number), start, unit != Units.Inch && unit != Units.Foot);
+        return unit is null || unit.ToSi(number) > Thickest
+            ? null
+            : new(unit.ToSi(number), start, unit != Units.Inch && unit != Units.Foot);
     }
 }

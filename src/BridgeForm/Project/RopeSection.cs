@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BridgeForm.Materials;
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Reading;
@@ -35,6 +36,9 @@ public sealed record RopeParameters
 
     /// <summary>Constructional stretch as a share of length, low and high; null: by the rope's kind.</summary>
     public ShareRange? Stretch { get; init; }
+
+    /// <summary>Keys of the ropes that can be had; empty: all of the table.</summary>
+    public ImmutableArray<string> OnSale { get; init; } = [];
 }
 
 /// <summary>A range of shares (0.005 is half a per cent).</summary>
@@ -69,6 +73,12 @@ internal static class RopeSection
                 2,
                 2) with
             { DefaultNote = "by the kind of rope" },
+            Define.List("on_sale", "Ropes that can be had, by their keys", Define.Text("", "Key of the built-in table"), 1, 200) with
+            {
+                DefaultNote = "all of the built-in table",
+                Example = "[rope-6x19-iwrc-eips-galvanized-3/4]",
+                MetricExample = "[rope-6x19-iwrc-1770-16-mm]",
+            },
         ]).Starting();
 
     public static RopeParameters Read(FileValues v, RopeCatalogue ropes, FaultList faults)
@@ -89,7 +99,19 @@ internal static class RopeSection
             Stretch = v.Given("ropes.stretch") && v.Good("ropes.stretch")
                 ? new ShareRange(v.Number("ropes.stretch.0"), v.Number("ropes.stretch.1"))
                 : null,
+            OnSale = OnSale(v, ropes, faults),
         };
+    }
+
+    private static ImmutableArray<string> OnSale(FileValues v, RopeCatalogue ropes, FaultList faults)
+    {
+        var items = v.Items("ropes.on_sale").Where(item => v.Good(item)).ToList();
+        foreach (var item in items.Where(item => ropes.Find(v.Text(item)) is null))
+        {
+            faults.Add(FaultCode.UnknownRope, v.Place(item), RopeHint.Message(v.Text(item), ropes));
+        }
+
+        return [.. items.Select(v.Text).Where(key => ropes.Find(key) is not null)];
     }
 
     /// <summary>Sag in metres, whichever way it is written.</summary>

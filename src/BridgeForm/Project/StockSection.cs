@@ -32,8 +32,14 @@ public sealed record StockParameters
     /// <summary>Lengths on sale, metres, shortest first.</summary>
     public required ImmutableArray<double> Lengths { get; init; }
 
+    /// <summary>Sections on sale, as the file lists them, else those that are common in its units.</summary>
+    public ImmutableArray<Section> Sections { get; init; } = [];
+
     /// <summary>Densities, dry to freshly treated.</summary>
     public required DensityRange Density { get; init; }
+
+    /// <summary>Whether the yard sells a section: by its dressed sizes, so that 4x6 is 89 x 140 mm.</summary>
+    public bool Sells(Section section) => Sections.Any(s => s.IsSameSize(section));
 }
 
 /// <summary>Keys under <c>stock</c>, how they are read, and whether the names of stock exist.</summary>
@@ -44,9 +50,11 @@ internal static class StockSection
         cedar: { species: western-red-cedar, grade: no2, treated: false, lengths: [8 ft, 10 ft, 12 ft] }
         """;
 
+    // Strength-graded spruce or pine, treated, in steps of 0.6 m (common practice, no source; EN 1313-1 lists no lengths). Western red
+    // cedar is sold in Europe too; its select grade is C18 (EN 1912, from memory).
     private const string MetricStock = """
-        treated: { species: southern-pine, grade: no1, treated: true, lengths: [2.4 m, 3 m, 3.6 m, 4.8 m] }
-        cedar: { species: western-red-cedar, grade: no2, treated: false, lengths: [2.4 m, 3 m, 3.6 m] }
+        treated: { species: en338-softwood, grade: C24, treated: true, lengths: [2.4 m, 3 m, 3.6 m, 4.2 m, 4.8 m] }
+        cedar: { species: western-red-cedar, grade: C18, treated: false, lengths: [2.4 m, 3 m, 3.6 m] }
         """;
 
     private static readonly string[] Users =
@@ -73,9 +81,17 @@ internal static class StockSection
                 Define.Flag("incised", "Incised for treatment", "false"),
                 Define.List("lengths", "Lengths on sale", Define.Length("", "Length", "1 ft", "100 ft"), 1, 100)
                     .Needed("[8 ft]", "[2.4 m]"),
+                Define.List("sections", "Sections on sale", SectionItem, 1, 200) with
+                {
+                    Default = "[" + string.Join(", ", CommonSections.Imperial) + "]",
+                    MetricDefault = "[" + string.Join(", ", CommonSections.Metric) + "]",
+                },
                 DensitySection.Keys,
             ])) with
     { Default = ImperialStock, MetricDefault = MetricStock, InStarter = true };
+
+    private static KeySpec SectionItem =>
+        new("", KeyShape.Value, "Section") { Type = ValueForm.Section, Example = "2x6", MetricExample = "45 x 145 mm" };
 
     public static ImmutableArray<StockParameters> Read(FileValues v, ImmutableArray<Species> own, FaultList faults) =>
         [.. v.Names("stock").Select(name => One(v, name, own, faults))];
@@ -102,19 +118,34 @@ internal static class StockSection
         var path = "stock." + name;
         var species = SpeciesOf(v, path + ".species", own, faults);
         var treated = v.Flag(path + ".treated");
+        var grade = GradeOf(v, path);
         return new StockParameters
         {
             Name = name,
             Species = species.Key,
-            Grade = StampedWords.Grade(v.Text(path + ".grade")) ?? v.Text(path + ".grade"),
+            Grade = grade,
             Treated = treated,
             // What the built-in table knows to rot does so whatever a file says.
             Durable = species.Durable && SpeciesTable.Find(species.Key) is not { Durable: false },
             Incised = v.Flag(path + ".incised"),
             Lengths = [.. v.Items(path + ".lengths").Select(v.Number).Order()],
-            Density = DensitySection.Read(v, path + ".density", WoodDensity.Of(species, treated)),
+            Sections = [.. v.Items(path + ".sections").Select(v.Section)],
+            Density = DensitySection.Read(v, path + ".density", DensityOf(species, grade, treated)),
         };
     }
+
+    // Spruce C24 under species says the grade too.
+    private static string GradeOf(FileValues v, string path)
+    {
+        var named = v.Given(path + ".grade") ? null : StrengthClass.NamedIn(v.Text(path + ".species"));
+        return named ?? StampedWords.Grade(v.Text(path + ".grade")) ?? v.Text(path + ".grade");
+    }
+
+    // A species of the file's own goes before the built-in strength class.
+    private static DensityRange DensityOf(Species species, string grade, bool treated) =>
+        ReferenceEquals(species, SpeciesTable.Find(species.Key)) && StrengthClass.Find(species.Key, grade) is { } wood
+            ? WoodDensity.OfClass(wood, treated)
+            : WoodDensity.Of(species, treated);
 
     private static Species SpeciesOf(FileValues v, string path, ImmutableArray<Species> own, FaultList faults)
     {

@@ -45,10 +45,19 @@ internal static class GradeHint
     /// <param name="written">As in the file.</param>
     public static string Message(string written)
     {
-        var words = StampedWords.Grades.Reverse().SelectMany(g => StampedWords.OfGrade(g).Prepend(g)).Where(w => w.Length > 1);
+        var words = NotClasses.Reverse().SelectMany(g => StampedWords.OfGrade(g).Prepend(g)).Where(w => w.Length > 1);
         var hint = NearestWord.Nearest(written, words) is { IsEmpty: false } near ? $"did you mean {StampedWords.Grade(near[0])}?"
             : $"there are {string.Join(", ", StampedWords.Grades)};";
+        hint = IsClass(written) ? $"of EN 338 there are {string.Join(", ", Classes)}; a lower class may stand in for a higher;" : hint;
         return $"{QuantityReader.Quote(written)} is not a grade of the built-in tables; {hint} {ListedBy.Grades}; values of another grade "
             + "go under values:";
     }
+
+    private static IEnumerable<string> Classes => StrengthClass.All.Select(c => c.Grade).Order(StringComparer.Ordinal);
+
+    private static ImmutableArray<string> NotClasses => [.. StampedWords.Grades.Except(Classes, StringComparer.Ordinal)];
+
+    // C16 is a letter from C18, and weaker: nothing is meant by being near.
+    private static bool IsClass(string written) => written.Trim() is { Length: > 1 } text
+        && char.ToUpperInvariant(text[0]) is 'C' or 'D' or 'T' && text[1..].All(char.IsAsciiDigit);
 }

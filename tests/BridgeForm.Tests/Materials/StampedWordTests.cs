@@ -18,6 +18,11 @@ public sealed class StampedWordTests
     [InlineData("Select Structural", "ss")]
     [InlineData("SEL STR", "ss")]
     [InlineData("SS", "ss")]
+    [InlineData("C24", "C24")]
+    [InlineData("c24", "C24")]
+    [InlineData("EN 338 C18", "C18")]
+    [InlineData("Spruce C24", "C24")]
+    [InlineData("oak D30", "D30")]
     public void Grades(string written, string word) => Assert.Equal(word, StampedWords.Grade(written));
 
     // Weaker or stronger grades of their own, or none at all: never taken for another.
@@ -28,6 +33,8 @@ public sealed class StampedWordTests
     [InlineData("Standard")]
     [InlineData("Construction")]
     [InlineData("no4")]
+    [InlineData("C16")]
+    [InlineData("spruce D30")]
     [InlineData("12")]
     [InlineData("")]
     public void Other_grades(string written) => Assert.Null(StampedWords.Grade(written));
@@ -44,12 +51,20 @@ public sealed class StampedWordTests
     [InlineData("S-P-F", "spruce-pine-fir")]
     [InlineData("Redwood", "redwood")]
     [InlineData("White Oak", "white-oak")]
+    [InlineData("C24", "en338-softwood")]
+    [InlineData("spruce C24", "en338-softwood")]
+    [InlineData("Pine C18", "en338-softwood")]
+    [InlineData("European spruce", "en338-softwood")]
+    [InlineData("D30", "en338-hardwood")]
     public void Species(string written, string key) => Assert.Equal(key, StampedWords.Species(written));
 
     [Theory]
     [InlineData("S-P-F (South)")]
     [InlineData("Mixed Southern Pine")]
     [InlineData("pine")]
+    // The American spruce-pine-fir, or the European one.
+    [InlineData("spruce")]
+    [InlineData("spruce C16")]
     public void Other_species(string written) => Assert.Null(StampedWords.Species(written));
 
     [Fact]

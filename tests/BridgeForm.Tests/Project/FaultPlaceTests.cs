@@ -61,8 +61,8 @@ public sealed class FaultPlaceTests
     [InlineData("species: southern-pine", "species: ‹southern-pin", "did you mean southern-pine?")]
     [InlineData(
         "grade: no1", "grade: ‹No.1 NonDense",
-        "'No.1 NonDense' is not a grade of the built-in tables; there are ss, no1, no2, no3; 'bridgeform list grades' lists them by "
-            + "species; values of another grade go under values:")]
+        "'No.1 NonDense' is not a grade of the built-in tables; there are ss, no1, no2, no3, C30, C24, C18, D30; "
+            + "'bridgeform list grades' lists them by species; values of another grade go under values:")]
     [InlineData("grade: no1", "grade: ‹no4", "'no4' is not a grade of the built-in tables; did you mean no3?")]
     [InlineData("efficiency: 80 %", "efficiency: ‹80.1 %", "efficiency: '80.1 %' is more than clips hold; at most 80 %")]
     [InlineData("live: 60 psf", "low_live_reason: ‹' '", "low_live_reason is empty; write a text")]

@@ -30,14 +30,23 @@ public sealed class SuggestionTests
         "of 5/8 in (15.9 mm) there are strand-ehs-5/8 and rope-6x19-iwrc-ips-galvanized-5/8; 'bridgeform list ropes' lists all",
         Hint(text));
 
-    // 16 mm lie between 5/8 in, 15.875 mm, and 11/16 in, which no make has; 3/4 in are 19.05 mm.
+    // 5/8 in, 15.875 mm, is no 16 mm. Of each construction the weaker grade.
+    [Theory]
+    [InlineData("16 mm")]
+    [InlineData("16 mm wire rope")]
+    [InlineData("rope-6x37-1770-16-mm")]
+    public void A_diameter_in_millimetres_names_the_metric_ropes_of_it(string text) => Assert.Equal(
+        "of 16 mm (0.63 in) there are rope-6x19-iwrc-1770-16-mm and rope-6x36-iwrc-1770-16-mm; 'bridgeform list ropes' lists all",
+        Hint(text));
+
+    // 30 mm lie between 1-1/8 in, 28.6 mm, and 1-1/4 in, 31.8 mm; metric ropes have 28 and 32 mm; 3/4 in are 19.05 mm.
     [Fact]
     public void A_diameter_in_millimetres_names_what_is_next_to_it()
     {
         Assert.StartsWith(
-            "there is none of 16 mm (0.63 in), but of 15.9 mm (5/8 in) strand-ehs-5/8 and rope-6x19-iwrc-ips-galvanized-5/8, and of "
-                + "19.1 mm (3/4 in) strand-ehs-3/4 and rope-6x19-iwrc-ips-galvanized-3/4; 'bridgeform list ropes' lists all",
-            Hint("16 mm"), StringComparison.Ordinal);
+            "there is none of 30 mm (1.18 in), but of 28.6 mm (1-1/8 in) rope-6x19-iwrc-ips-galvanized-1-1/8, and of 31.8 mm (1-1/4 in) "
+                + "rope-6x19-iwrc-ips-galvanized-1-1/4; 'bridgeform list ropes' lists all",
+            Hint("30 mm"), StringComparison.Ordinal);
         Assert.StartsWith("of 19.1 mm (3/4 in) there are strand-ehs-3/4 and", Hint("19 mm"), StringComparison.Ordinal);
     }
 
@@ -54,6 +63,8 @@ public sealed class SuggestionTests
     [InlineData("strand-esh-3/8", "strand-ehs-3/8")]
     [InlineData("Cord-7x19-1/4", "cord-7x19-1/4")]
     [InlineData("cord-7x9-1/4", "cord-7x19-1/4")]
+    [InlineData("rope-6x19-iwcr-1960-16-mm", "rope-6x19-iwrc-1960-16-mm")]
+    [InlineData("rope-6x19-iwrc-1770-16", "rope-6x19-iwrc-1770-16-mm")]
     [InlineData("rope-6x19-iwrc-eips 1-1/8", "rope-6x19-iwrc-eips-1-1/8")]
     // Extra improved or improved: a letter from both, a seventh apart in strength.
     [InlineData("rope-6x19-iwrc-xips-3/4", "rope-6x19-iwrc-ips-3/4 or rope-6x19-iwrc-eips-3/4")]
@@ -70,6 +81,7 @@ public sealed class SuggestionTests
 
     [Theory]
     [InlineData("rope-6x19-iwrc-eips", "rope-6x19-iwrc-eips-SIZE from 1/4 to 1-1/2;")]
+    [InlineData("rope-6x36-iwrc-1960", "rope-6x36-iwrc-1960-SIZE from 8-mm to 40-mm;")]
     [InlineData("strand", "strand-ehs-SIZE from 1/8 to 1, strand-ehs-galvanized-SIZE from 1/8 to 1;")]
     public void A_key_without_its_size_is_told_the_sizes(string key, string says) =>
         Assert.StartsWith("it wants a size: " + says, Hint(key), StringComparison.Ordinal);
@@ -136,8 +148,10 @@ public sealed class SuggestionTests
     [InlineData("no4", "did you mean no3?")]
     [InlineData("#4", "did you mean no3?")]
     [InlineData("Selct Structural", "did you mean ss?")]
-    [InlineData("Stud", "there are ss, no1, no2, no3;")]
-    [InlineData("C240", "there are ss, no1, no2, no3;")]
+    [InlineData("Stud", "there are ss, no1, no2, no3, C30, C24, C18, D30;")]
+    // C16 is a letter from C18, and weaker.
+    [InlineData("C16", "of EN 338 there are C18, C24, C30, D30; a lower class may stand in for a higher;")]
+    [InlineData("C240", "of EN 338 there are C18, C24, C30, D30; a lower class may stand in for a higher;")]
     public void A_grade(string grade, string says) => Told(
         "stock:\n" + Stock.Replace("grade: no1", $"grade: '{grade}'", StringComparison.Ordinal), "unknown-grade",
         $"'{grade}' is not a grade of the built-in tables; {says}", "'bridgeform list grades' lists them by species");

@@ -118,7 +118,7 @@ internal static class StrongWood
     private static ImmutableArray<DesignValue> Species(DesignValue row)
     {
         ImmutableArray<DesignValue> own = [.. DesignValues.All.Where(v => IsSame(v.Species, row.Species))];
-        return own.IsEmpty ? DesignValues.All : own;
+        return own.IsEmpty ? [.. DesignValues.All.Where(v => !v.IsCharacteristic)] : own;
     }
 
     private static bool IsSame(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
@@ -155,7 +155,7 @@ internal static class StrongInUse
     private static AdjustedValue[] Values(LumberValues of) =>
     [
         of.Bending(LoadDuration.Live, flat: false), of.Tension(LoadDuration.Live), of.Shear(LoadDuration.Live),
-        of.Compression(LoadDuration.Live), of.Across(), of.Modulus(), of.ModulusMin(),
+        of.Compression(LoadDuration.Live), of.Across(LoadDuration.Live), of.Modulus(), of.ModulusMin(LoadDuration.Live),
     ];
 }
 
@@ -168,13 +168,17 @@ internal static class OddWood
         let species = of.Species.FirstOrDefault(s => string.Equals(s.Key, stock.Species, StringComparison.Ordinal))
             ?? SpeciesTable.Find(stock.Species)
         where species is not null
-        from odd in Find(stock, species.SpecificGravity, of.Units)
+        let known = ReferenceEquals(species, SpeciesTable.Find(stock.Species)) ? StrengthClass.Find(stock.Species, stock.Grade) : null
+        from odd in known is { } wood
+            ? Find(stock, wood.DensityLow, WoodDensity.OfClass(wood, treated: false).High, of.Units)
+            : Find(
+                stock, WoodDensity.At(species.SpecificGravity, 0),
+                WoodDensity.At(species.SpecificGravity, WoodDensity.WetMoisture), of.Units)
         select odd;
 
-    private static IEnumerable<string> Find(StockParameters stock, double gravity, UnitSystem units)
+    private static IEnumerable<string> Find(StockParameters stock, double dry, double wet, UnitSystem units)
     {
         var (density, at) = (stock.Density, $"{stock.Species} at 28 % moisture weighs");
-        var (dry, wet) = (WoodDensity.At(gravity, 0), WoodDensity.At(gravity, WoodDensity.WetMoisture));
         var wettest = stock.Treated ? Math.Max(WoodDensity.FreshlyTreated, wet) : wet;
         if (Exceeds(density.Low, wet))
         {

@@ -69,6 +69,8 @@ public static class AllChecks
             Many(ContactChecks.Declared, c => ContactChecks.Check(c)),
             Many(RopeChecks.Declared, c => RopeChecks.Run(c)),
             One(StockLengthCheck.Declared, StockLengthCheck.Check),
+            One(OnSale.Declared, OnSale.Sections),
+            One(OnSale.DeclaredRope, OnSale.Rope),
         },
     };
 

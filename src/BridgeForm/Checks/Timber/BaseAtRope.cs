@@ -30,14 +30,20 @@ internal static class RopeBearing
         var words = context.Words();
         var made = context.Parameters.Frames.Base;
         var diameter = context.Parameters.Ropes.Rope.Diameter;
-        var worst = Ties.FirstLargest(cases.Select(c => (c.Name, Force: Larger(c.Beam.Reactions()))), c => c.Force);
+        var values = BaseSection.Values(context);
+        var worst = Ties.FirstLargest(
+            cases.Select(c => (c.Name, c.Duration, Force: Larger(c.Beam.Reactions()))), c => c.Force / Lasting(values, c.Duration));
         var stress = worst.Force / (diameter * made.Along);
         var text = $"{worst.Name}: {words.Pounds(worst.Force)} / ({words.Length(diameter)} × {words.Length(made.Along)}) = "
             + $"{words.Stress(stress)} on the projected width";
-        yield return LumberValues.Find(context.Parameters, made.Stock, made.Section)?.Across() is { } across
+        yield return values?.Across(worst.Duration) is { } across
             ? Against(words, stress, across, text)
             : BaseSection.Missing(context).Result(Declared, stress, "Pa", Source, text);
     }
+
+    // The NDS lets no duration count across the grain; EN 1995-1-1 does.
+    private static double Lasting(LumberValues? values, LoadDuration load) =>
+        values is { Row.IsCharacteristic: true } ? load.Of(values) : 1;
 
     private static CheckResult Against(CheckWords words, double stress, AdjustedValue across, string text)
     {

@@ -58,9 +58,10 @@ internal static class BaseBending
         IEnumerable<BaseCase> cases)
     {
         var words = context.Words();
+        var values = BaseSection.Values(context);
         var worst = cases
             .SelectMany(c => stretches.SelectMany(s => c.Beam.Places(s.From, s.To).Select(z => new BaseEffect(c, s, z, c.Beam.Moment(z)))))
-            .MaxBy(m => Math.Abs(m.Value) / m.Stretch.Section.Modulus / m.Case.Duration.Factor)!;
+            .MaxBy(m => Math.Abs(m.Value) / m.Stretch.Section.Modulus / m.Case.Duration.Of(values))!;
         var (moment, section) = (Math.Abs(worst.Value), worst.Stretch.Section);
         var stress = moment / section.Modulus;
         var face = worst.Value > 0 ? "bottom" : "top";
@@ -123,10 +124,11 @@ internal static class BaseShear
     public static CheckResult Full(CheckContext context, DeclaredCheck declared, BaseSection section, IEnumerable<BaseCase> cases)
     {
         var stretches = section.Beside(context.Parameters.Frames.Base.Length / 2).ToList();
+        var values = BaseSection.Values(context);
         var worst = cases
             .SelectMany(
                 c => stretches.SelectMany(s => c.Beam.Places(s.From, s.To).Select(z => new BaseEffect(c, s, z, Math.Abs(c.Beam.Shear(z))))))
-            .MaxBy(v => v.Value / v.Case.Duration.Factor / v.Stretch.Section.ShearArea)!;
+            .MaxBy(v => v.Value / v.Case.Duration.Of(values) / v.Stretch.Section.ShearArea)!;
         var left = worst.Stretch.Section;
         return Check(
             context,
@@ -142,9 +144,10 @@ internal static class BaseShear
     {
         var depth = section.Full.Depth;
         var stretches = section.Channels().ToList();
+        var values = BaseSection.Values(context);
         var worst = cases
             .SelectMany(c => stretches.Select(s => AtChannel(c, s)))
-            .MaxBy(v => v.Value / v.Case.Duration.Factor / Area(v.Stretch.Section, v.BottomTension))!;
+            .MaxBy(v => v.Value / v.Case.Duration.Of(values) / Area(v.Stretch.Section, v.BottomTension))!;
         var words = context.Words();
         return Check(
             context,

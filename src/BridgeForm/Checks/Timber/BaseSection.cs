@@ -88,19 +88,22 @@ internal sealed record BaseSection(
     public static AdjustedValue? Bending(CheckContext context, RectangularSection section, LoadDuration load)
     {
         var made = context.Parameters.Frames.Base;
-        if (LumberValues.Find(context.Parameters, made.Stock, made.Section) is not { } values)
+        if (Values(context) is not { } values)
         {
             return null;
         }
 
         var stability = Stability.Beam(
-            section, made.Length, cantilever: false, values.Bending(load, flat: false).Value, values.ModulusMin().Value);
+            section, made.Length, cantilever: false, values.Bending(load, flat: false).Value, values.ModulusMin(load).Value);
         return values.Bending(load, made.Flat).Times(stability);
     }
 
     /// <summary>Fv' of the base; null without values.</summary>
-    public static AdjustedValue? Shear(CheckContext context, LoadDuration load) =>
-        LumberValues.Find(context.Parameters, context.Parameters.Frames.Base.Stock, context.Parameters.Frames.Base.Section)?.Shear(load);
+    public static AdjustedValue? Shear(CheckContext context, LoadDuration load) => Values(context)?.Shear(load);
+
+    /// <summary>Values of the base's wood; null where there are none.</summary>
+    public static LumberValues? Values(CheckContext context) =>
+        LumberValues.Find(context.Parameters, context.Parameters.Frames.Base.Stock, context.Parameters.Frames.Base.Section);
 
     /// <summary>Why there are no values.</summary>
     public static MissingValue Missing(CheckContext context) =>

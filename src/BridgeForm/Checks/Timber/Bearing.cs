@@ -15,7 +15,7 @@ internal sealed record Bearing(double Value, string Text, string Sources)
     /// <summary>Of a stick whose grain lies at an angle to the load, radians: 0 on its end, a right angle on its side.</summary>
     public static Bearing Reckon(CheckWords words, LumberValues values, double grain, LoadDuration load, string name)
     {
-        var across = values.Across();
+        var across = values.Across(load);
         if (Math.Cos(grain) < Square)
         {
             return new(across.Value, $"{name}: {across.Text(words)}", across.Sources);
@@ -39,7 +39,7 @@ internal sealed record Bearing(double Value, string Text, string Sources)
     /// <param name="stress">Pascals.</param>
     /// <param name="how">How the stress comes about.</param>
     /// <param name="source">Of the load.</param>
-    /// <param name="load">CD of the load, for what is pressed on its end.</param>
+    /// <param name="load">CD of the load, for what is pressed on its end; k_mod of a strength class either way.</param>
     /// <param name="sides">Both sticks.</param>
     public static CheckResult Check(
         CheckContext context, DeclaredCheck check, double stress, string how, string source, LoadDuration load,

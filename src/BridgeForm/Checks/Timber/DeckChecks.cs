@@ -32,7 +32,7 @@ internal static class DeckBending
         {
             var span = beam.Span.Length;
             var dead = beam.Dead * span * span / 8;
-            var worst = Governing.Choose(dead, load.Moment.Value, load.Duration);
+            var worst = Governing.Choose(dead, load.Moment.Value, load.Duration, values);
             var stress = worst.Effect / beam.Bends.Modulus;
             yield return WoodCheck.Stress(
                 Declared.Single(d => DeckKinds.IsFor(d, beam.Kind, "bending", load.Name)),
@@ -71,16 +71,17 @@ internal static class DeckShear
     public static IEnumerable<CheckResult> Check(CheckContext context, DeckSpan beam)
     {
         var words = context.Words();
+        var values = LumberValues.Find(context.Parameters, beam.Stock, beam.Section);
         var dead = beam.Dead * beam.Span.Length * beam.EvenShear;
         var (load, worst) = DeckLoad.List(context, beam)
-            .Select(l => (Load: l, Worst: Governing.Choose(dead, l.Shear.Value, l.Duration)))
-            .MaxBy(l => l.Worst.Effect / l.Worst.Duration.Factor);
+            .Select(l => (Load: l, Worst: Governing.Choose(dead, l.Shear.Value, l.Duration, values)))
+            .MaxBy(l => l.Worst.Effect / l.Worst.Duration.Of(values));
         var stress = 1.5 * worst.Effect / beam.Bends.Area;
         yield return WoodCheck.Stress(
             Declared.Single(d => string.Equals(d.Id, beam.Kind + "-shear", StringComparison.Ordinal)),
             words,
             stress,
-            LumberValues.Find(context.Parameters, beam.Stock, beam.Section)?.Shear(worst.Duration),
+            values?.Shear(worst.Duration),
             $"{beam.Section.Name}, L = {words.Length(beam.Span.Length)} ({beam.Span.Where}): V = {words.Pounds(dead)} dead + "
                 + $"{words.Pounds(load.Shear.Value)} "
             + $"({load.Shear.How}); fv = 3 × {words.Pounds(worst.Effect)} / (2 × {words.Area(beam.Bends.Area)}) = {words.Stress(stress)}",

@@ -31,7 +31,8 @@ internal sealed record DeckLoad(
     {
         var words = context.Words();
         var loads = context.Parameters.Loads;
-        var area = AreaLoad.Strongest(loads, beam.Dead / beam.Tributary);
+        var area = AreaLoad.Strongest(
+            loads, beam.Dead / beam.Tributary, LumberValues.Find(context.Parameters, beam.Stock, beam.Section));
         var heaviest = AreaLoad.Heaviest(loads);
         double span = beam.Span.Length, load = area.Pressure * beam.Tributary, most = heaviest.Pressure * beam.Tributary;
         var text = Text(area);
@@ -128,8 +129,8 @@ internal sealed record AreaLoad(double Pressure, LoadDuration Duration, string N
     }
 
     /// <summary>The one that with the dead load, Pa, asks most of wood for its duration.</summary>
-    public static AreaLoad Strongest(LoadParameters loads, double dead) =>
-        All(loads).MaxBy(area => (dead + area.Pressure) / area.Duration.Factor)!;
+    public static AreaLoad Strongest(LoadParameters loads, double dead, LumberValues? values) =>
+        All(loads).MaxBy(area => (dead + area.Pressure) / area.Duration.Of(values))!;
 
     /// <summary>The heaviest, where duration does not matter.</summary>
     public static AreaLoad Heaviest(LoadParameters loads) => All(loads).MaxBy(area => area.Pressure)!;
@@ -141,29 +142,35 @@ internal sealed record AreaLoad(double Pressure, LoadDuration Duration, string N
 internal sealed record Governing(double Effect, LoadDuration Duration)
 {
     /// <summary>Both effects of the same sign.</summary>
-    public static Governing Choose(double dead, double other, LoadDuration duration) =>
-        Math.Abs(dead) / LoadDuration.Dead.Factor > Math.Abs(dead + other) / duration.Factor
+    public static Governing Choose(double dead, double other, LoadDuration duration, LumberValues? values) =>
+        Math.Abs(dead) / LoadDuration.Dead.Of(values) > Math.Abs(dead + other) / duration.Of(values)
             ? new(dead, LoadDuration.Dead)
             : new(dead + other, duration);
 }
 
 /// <summary>
-/// Load duration factor CD (NDS Table 2.3.2). Never 2.0: pressure-treated wood and joints do not take the
-/// factor of impact.
+/// Load duration: factor CD (NDS Table 2.3.2), never 2.0, for pressure-treated wood and joints do not take the factor of impact; and
+/// k_mod of wood by EN 338 (EN 1995-1-1 Table 3.1, solid timber, service class 3).
 /// </summary>
 /// <param name="Factor">CD.</param>
 /// <param name="Name">What it belongs to.</param>
-internal sealed record LoadDuration(double Factor, string Name)
+/// <param name="Modification">k_mod.</param>
+/// <param name="ClassName">Which duration class of EN 1995-1-1 it belongs to.</param>
+internal sealed record LoadDuration(double Factor, string Name, double Modification, string ClassName)
 {
     /// <summary>Permanent.</summary>
-    public static LoadDuration Dead => new(0.9, "permanent");
+    public static LoadDuration Dead => new(0.9, "permanent", 0.5, "permanent");
 
     /// <summary>Ten years: people on the deck.</summary>
-    public static LoadDuration Live => new(1.0, "ten years");
+    public static LoadDuration Live => new(1.0, "ten years", 0.65, "medium-term");
 
     /// <summary>Two months: snow.</summary>
-    public static LoadDuration Snow => new(1.15, "two months");
+    public static LoadDuration Snow => new(1.15, "two months", 0.65, "medium-term");
 
     /// <summary>Ten minutes: people against the guard, wind.</summary>
-    public static LoadDuration Guard => new(1.6, "ten minutes");
+    public static LoadDuration Guard => new(1.6, "ten minutes", 0.7, "short-term");
+
+    /// <summary>How much more a wood bears for so long than for ever: k_mod of a strength class, else CD.</summary>
+    /// <param name="values">Of the wood; null: by CD.</param>
+    public double Of(LumberValues? values) => values is { Row.IsCharacteristic: true } ? Modification : Factor;
 }

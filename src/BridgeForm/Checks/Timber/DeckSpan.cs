@@ -75,7 +75,7 @@ internal sealed record DeckSpan
         }
 
         var stability = Stability.Beam(
-            Bends, Span.Length, cantilever: false, values.Bending(load, flat: false).Value, values.ModulusMin().Value);
+            Bends, Span.Length, cantilever: false, values.Bending(load, flat: false).Value, values.ModulusMin(load).Value);
         return values.Bending(load, Flat).Times(stability);
     }
 

@@ -57,7 +57,7 @@ internal static class GuardBrace
     private static CheckResult Check(CheckContext context, LumberValues values, BraceCase loads)
     {
         var (words, length) = (context.Words(), context.Parameters.Frames.Brace.Length);
-        var (section, modulus) = (loads.Section.Whole, values.ModulusMin().Value);
+        var (section, modulus) = (loads.Section.Whole, values.ModulusMin(LoadDuration.Guard).Value);
         var plain = values.Compression(LoadDuration.Guard);
         var axial = loads.IsPressed
             ? plain.Times(Stability.Column(length, section.Breadth, plain.Value, modulus))

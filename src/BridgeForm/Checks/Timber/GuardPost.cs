@@ -59,7 +59,8 @@ internal static class GuardPost
         var bending = moment / place.Section.Modulus;
         var plain = values.Bending(LoadDuration.Guard, flat: false);
         var free = (frame.Top - frame.Contact) / Math.Cos(frame.Lean);
-        var allowed = plain.Times(Stability.Beam(section, free, cantilever: true, plain.Value, values.ModulusMin().Value));
+        var modulus = values.ModulusMin(LoadDuration.Guard).Value;
+        var allowed = plain.Times(Stability.Beam(section, free, cantilever: true, plain.Value, modulus));
         var area = place.Section.Concentric().Area;
         var axial = pull > 0
             ? Pulled(words, values, area, pull, bending, allowed)
@@ -100,7 +101,7 @@ internal static class GuardPost
         CheckWords words, LumberValues values, RectangularSection section, double area, double press, double length, double bending,
         AdjustedValue allowed)
     {
-        var modulus = values.ModulusMin().Value;
+        var modulus = values.ModulusMin(LoadDuration.Guard).Value;
         var plain = values.Compression(LoadDuration.Guard);
         var compression = plain.Times(Stability.Column(length, section.Breadth, plain.Value, modulus));
         var buckling = Stability.Buckling(length, section.Depth, modulus);

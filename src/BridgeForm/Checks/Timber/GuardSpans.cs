@@ -31,7 +31,8 @@ internal static class CapSpan
         if (LumberValues.Find(context.Parameters, guard.CapStock, guard.Cap) is { } values)
         {
             var stability = Stability.Beam(
-                bends, span, cantilever: false, values.Bending(LoadDuration.Guard, flat: false).Value, values.ModulusMin().Value);
+                bends, span, cantilever: false, values.Bending(LoadDuration.Guard, flat: false).Value,
+                values.ModulusMin(LoadDuration.Guard).Value);
             allowed = values.Bending(LoadDuration.Guard, flat).Times(stability);
         }
 

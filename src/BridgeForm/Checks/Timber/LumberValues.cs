@@ -24,14 +24,17 @@ internal sealed record LumberValues(StockParameters Stock, Section Section, Desi
         // The file's own rows go first, however general they are.
         return (DesignValues.Find(parameters.Values, stock.Species, stock.Grade, section)
             ?? DesignValues.Find(rows, stock.Species, stock.Grade, section)) is { } row
-            ? new LumberValues(stock, section, row)
+            ? new LumberValues(stock, section, row) { Note = NoteOf(row, section) }
             : NominalSize.Of(section).IsBoard && DesignValues.ForBoard(rows, stock.Species, section) is { } third
             ? new LumberValues(stock, section, third) { Note = Unrated }
             : null;
     }
 
     /// <summary>What must be said of the values; empty for nothing.</summary>
-    public string Note { get; private init; } = "";
+    public string Note { get; init; } = "";
+
+    private static string NoteOf(DesignValue row, Section section) => !row.IsCharacteristic ? ""
+        : NominalSize.Of(section).IsBoard ? EuropeanFactors.BoardNote : EuropeanFactors.Note;
 
     private const string Unrated = " (No. 3 of the species: 1x lumber is stress-rated only if so stamped)";
 
@@ -48,6 +51,11 @@ internal sealed record LumberValues(StockParameters Stock, Section Section, Desi
     /// <summary>Fb' without beam stability.</summary>
     public AdjustedValue Bending(LoadDuration load, bool flat)
     {
+        if (Row.IsCharacteristic)
+        {
+            return Incised(Converted("Fb", Row.Bending, load));
+        }
+
         var size = AdjustmentFactors.SizeBending(Size, Row, Section.Width);
         var wet = AdjustmentFactors.WetBending(Size, Row.Bending * size.Value);
         var value = Start("Fb", Row.Bending, load, wet, size);
@@ -56,30 +64,43 @@ internal sealed record LumberValues(StockParameters Stock, Section Section, Desi
     }
 
     /// <summary>Fv'.</summary>
-    public AdjustedValue Shear(LoadDuration load) =>
-        Incised(Start("Fv", Row.Shear, load, AdjustmentFactors.WetShear(Size), null));
+    public AdjustedValue Shear(LoadDuration load) => Row.IsCharacteristic
+        ? Incised(Converted("Fv", Row.Shear, load).Times(EuropeanFactors.Crack))
+        : Incised(Start("Fv", Row.Shear, load, AdjustmentFactors.WetShear(Size), null));
 
     /// <summary>Ft'.</summary>
-    public AdjustedValue Tension(LoadDuration load) => Incised(Start(
-        "Ft", Row.Tension, load, AdjustmentFactors.WetTension(Size), AdjustmentFactors.SizeTension(Size, Row)));
+    public AdjustedValue Tension(LoadDuration load) => Row.IsCharacteristic
+        ? Incised(Converted("Ft", Row.Tension, load))
+        : Incised(Start("Ft", Row.Tension, load, AdjustmentFactors.WetTension(Size), AdjustmentFactors.SizeTension(Size, Row)));
 
     /// <summary>Fc' without column stability.</summary>
     public AdjustedValue Compression(LoadDuration load)
     {
+        if (Row.IsCharacteristic)
+        {
+            return Incised(Converted("Fc", Row.Compression, load));
+        }
+
         var size = AdjustmentFactors.SizeCompression(Size, Row);
         return Incised(Start(
             "Fc", Row.Compression, load, AdjustmentFactors.WetCompression(Size, Row.Compression * size.Value), size));
     }
 
-    /// <summary>Fc⊥': neither duration nor incising.</summary>
-    public AdjustedValue Across() => Start("Fc⊥", Row.CompressionAcross, null, AdjustmentFactors.WetAcross(Size), null);
+    /// <summary>Fc⊥': neither duration nor incising; k_mod where it is of a strength class.</summary>
+    public AdjustedValue Across(LoadDuration load) => Row.IsCharacteristic
+        ? Converted("Fc⊥", Row.CompressionAcross, load)
+        : Start("Fc⊥", Row.CompressionAcross, null, AdjustmentFactors.WetAcross(Size), null);
 
     /// <summary>E'.</summary>
-    public AdjustedValue Modulus() => IncisedModulus(Start("E", Row.Modulus, null, AdjustmentFactors.WetModulus(Size), null));
+    public AdjustedValue Modulus() => IncisedModulus(Row.IsCharacteristic
+        ? new AdjustedValue("E", Row.Modulus, [], $"{Row.Source}; {EuropeanFactors.Deflection}") { Note = Note }
+        : Start("E", Row.Modulus, null, AdjustmentFactors.WetModulus(Size), null));
 
     /// <summary>Emin'.</summary>
-    public AdjustedValue ModulusMin() => IncisedModulus(Start(
-        "Emin", Row.ModulusMin ?? (Row.Modulus * LeastShareOfModulus), null, AdjustmentFactors.WetModulus(Size), null));
+    /// <param name="load">The same as of the strength that it is compared with; only a strength class asks.</param>
+    public AdjustedValue ModulusMin(LoadDuration load) => IncisedModulus(Row.IsCharacteristic
+        ? Converted("Emin", Row.ModulusMin!.Value, load, EuropeanFactors.Buckling)
+        : Start("Emin", Row.ModulusMin ?? (Row.Modulus * LeastShareOfModulus), null, AdjustmentFactors.WetModulus(Size), null));
 
     private AdjustedValue Start(string symbol, double reference, LoadDuration? load, Factor wet, Factor? size)
     {
@@ -97,6 +118,13 @@ internal sealed record LumberValues(StockParameters Stock, Section Section, Desi
 
         return new AdjustedValue(symbol, reference, factors.ToImmutable(), Row.Source) { Note = Note };
     }
+
+    /// <summary>A characteristic value brought to an allowable one.</summary>
+    private AdjustedValue Converted(string symbol, double characteristic, LoadDuration load, string? also = null) => new(
+        symbol,
+        characteristic,
+        [EuropeanFactors.Modification(load), EuropeanFactors.Safety],
+        $"{Row.Source}, converted, a licensed engineer confirms; {also ?? EuropeanFactors.NoOthers}") { Note = Note };
 
     private AdjustedValue Incised(AdjustedValue value) =>
         Stock.Incised ? value.Times(AdjustmentFactors.IncisedStrength(Size)) : value;

@@ -25,6 +25,8 @@ public sealed class CatalogueTests
         ["fasteners-in-treated-wood"] = "yes or no",
         ["wood-outdoors"] = "counts stocks that rot; none may be",
         ["wood-values"] = "counts values; none may be",
+        ["section-on-sale"] = "counts sections; none should be",
+        ["rope-on-sale"] = "yes or no",
         ["mild-inputs"] = "counts values; none may be",
         ["cases-solved"] = "counts what has no shape; none may be",
         ["rope-termination"] = "kind of end and rope",

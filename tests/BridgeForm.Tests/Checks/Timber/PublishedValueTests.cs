@@ -15,7 +15,7 @@ public sealed class PublishedValueTests
     public void Purdue_wet_joist()
     {
         var lumber = Lumber("douglas-fir-larch", "no1", "2x8");
-        var snow = new LoadDuration(1.15, "two months");
+        var snow = LoadDuration.Snow;
         Assert.Equal(1173, lumber.Bending(snow, flat: false).Value / Psi, 0.5);
         Assert.Equal(932, lumber.Tension(snow).Value / Psi, 0.55);
         Assert.Equal(201, lumber.Shear(snow).Value / Psi, 0.5);
