@@ -35,7 +35,7 @@ internal static class ChannelSection
         [
             Define.Length("clearance", "Channel wider than the rope (and two liners) by this much", "0 in", "2 in", "1/8 in", "3 mm"),
             Define.Length("width", "Width of the channel, in place of clearance", "1/16 in", "12 in") with
-            { DefaultNote = "rope diameter + clearance + two liners", Example = "7/8 in", MetricExample = "22 mm" },
+            { DefaultNote = "rope diameter + clearance + two liners", Example = "1-1/8 in", MetricExample = "30 mm" },
             Define.Length("depth", "Depth of the channel in the middle of the base", "1/16 in", "24 in").ByRule(
                 "the rope",
                 "5/8 in (16 mm), or the rope's diameter and the liner where that is less, so that a flat strap clamps it",

@@ -46,7 +46,8 @@ internal static class DefaultRules
             RopeRules.Rope),
         new("frames.channel.depth", ["ropes.type", "frames.channel.liner"], (v, ropes) => FrameRules.ChannelDepth(v, ropes, isEnd: false)),
         new(
-            "frames.channel.end_depth", ["ropes.type", "frames.channel.liner"], (v, ropes) => FrameRules.ChannelDepth(v, ropes, isEnd: true)),
+            "frames.channel.end_depth", ["ropes.type", "frames.channel.liner"],
+            (v, ropes) => FrameRules.ChannelDepth(v, ropes, isEnd: true)),
     ];
 
     /// <summary>Fills in what the file leaves out. Returns what was chosen, in the order of the file's sections.</summary>

@@ -53,7 +53,9 @@ internal static class FrameRules
         var tape = new RuleTape(v.Units);
         var rope = v.NumberOrNull("ropes.type.diameter") ?? ropes.Find(v.Text("ropes.type"))?.Diameter ?? double.PositiveInfinity;
         var usual = isEnd ? tape.Of(0.75, 19) : tape.Of(0.625, 16);
-        return tape.Text(Math.Min(usual, tape.Down(rope + v.Number("frames.channel.liner"))), isEnd ? "frames.channel.end_depth" : "frames.channel.depth");
+        return tape.Text(
+            Math.Min(usual, tape.Down(rope + v.Number("frames.channel.liner"))),
+            isEnd ? "frames.channel.end_depth" : "frames.channel.depth");
     }
 
     /// <summary>So high that the guard is high enough where the deck slopes.</summary>

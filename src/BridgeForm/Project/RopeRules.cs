@@ -20,7 +20,9 @@ internal static class RopeRules
     // Where a base is shorter than what is kept beside the ropes.
     private const double MostOfBase = 0.75;
 
-    /// <summary>Grows with the span, for a longer bridge rolls sooner; ropes inside the braces' feet would pull a base's underside.</summary>
+    /// <summary>
+    /// Grows with the span, for a longer bridge rolls sooner; with ropes inside the braces' feet the underside of a base is in tension.
+    /// </summary>
     public static string Spacing(FileValues v)
     {
         var tape = new RuleTape(v.Units);

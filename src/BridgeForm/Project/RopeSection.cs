@@ -149,7 +149,7 @@ internal static class RopeSection
             RangeInWords = "0.05 % to 30 % of the span",
         }).ByRule(
             "ropes.spacing",
-            "3.06 in (77.7 mm) over ropes.spacing, to 0.1 %, so that ropes further apart hang flatter; 3 % to 8 % of the span", "5.3 %");
+            "3.06 in (77.7 mm) over ropes.spacing, to 0.1 %, so that ropes further apart hang flatter; 3 % to 8 % of the span", "6 %");
 
     private static KeySpec TerminationKeys => Define.Map(
         "termination",

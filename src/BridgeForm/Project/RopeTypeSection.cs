@@ -14,10 +14,10 @@ internal static class RopeTypeSection
         Type = ValueForm.Rope,
         ByRule = true,
         Follows = "the pull that span, sag, width and loads make likely",
-        DefaultNote = "the thinnest of rope-6x19-iwrc-eips-galvanized whose strength × efficiency of the ends (80 % where none is given) / "
-            + "ropes.safety_factor carries 1.09 times the tension of a parabola under the larger of loads.live and loads.snow on the clear "
-            + "width, × loads.eccentricity, half of 15.5 lb of bridge on each square foot of it (0.74 kPa), and itself, at the coldest of "
-            + "site.temperatures, stretched as the rope stretches; the thickest where none does",
+        DefaultNote = "the thinnest of rope-6x19-iwrc-eips-galvanized that holds 1.09 times an estimated pull × ropes.safety_factor / "
+            + "efficiency of the ends (80 % where none is given), and the thickest where none does. The pull: a parabola of this span, "
+            + "rise and sag under the larger of loads.live and loads.snow on the clear width × loads.eccentricity, half of 15.5 psf (0.74 kPa) "
+            + "of bridge on that width, and the rope, at the coldest of site.temperatures, stretched as the rope stretches",
         Example = "rope-6x19-iwrc-eips-galvanized-7/8",
         Keys =
         [

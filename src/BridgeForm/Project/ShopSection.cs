@@ -105,8 +105,10 @@ internal static class TreatmentSection
         [
             Define.Whole("coats", "Coats of field preservative", "1", "10", "2"),
             Define.Quantity(
-                QuantityKind.Coverage, "coverage", "Area that field preservative covers in one coat", "10 ft2/gal", "2000 ft2/gal", "100 ft2/gal", "2.5 m2/l"),
-            Define.Choice(Metal, "Of what all fasteners and keepers in treated wood are", null, "hot-dip-galvanized", "stainless").Starting(),
+                QuantityKind.Coverage, "coverage", "Area that field preservative covers in one coat", "10 ft2/gal", "2000 ft2/gal",
+                "100 ft2/gal", "2.5 m2/l"),
+            Define.Choice(
+                Metal, "Of what all fasteners and keepers in treated wood are", null, "hot-dip-galvanized", "stainless").Starting(),
         ]).Starting();
 
     /// <summary>Field preservative; null where the file says nothing of it, though it may of fasteners.</summary>

@@ -163,7 +163,8 @@ internal static class SiteSection
                 "landing",
                 "The landing in front of the end frame",
                 [
-                    Define.Length("level", "Walking surface of the landing above the rope axis at the support", "-20 ft", "20 ft").Starting(),
+                    Define.Length(
+                        "level", "Walking surface of the landing above the rope axis at the support", "-20 ft", "20 ft").Starting(),
                     Define.Length("gap", "Gap between landing and deck", "0 in", "3 ft").Starting(),
                 ]).Starting(),
         ]).Starting();

@@ -69,8 +69,10 @@ public sealed class ShortTextTests : IDisposable
     [Fact]
     public void One_check_is_told_with_what_it_compares_its_numbers_and_its_cure()
     {
-        // Posts of 2x2: the guard's push breaks them.
-        var file = _run.Write("weak.yaml", "name: Weak (invented)\nsite: { span: 30 ft }\n");
+        // Rails of 1x4: the guard's push breaks them.
+        var file = _run.Write(
+            "weak.yaml",
+            "name: Weak (invented)\nsite: { span: 30 ft }\nframes: { spacing: 3 ft }\nguard: { rails: { section: 1x4, stock: cedar } }\n");
         var (code, said, error) = CommandRun.Run("check", file, "--explain", "rail-bending");
         Assert.Equal((1, ""), (code, error));
         var flat = string.Join(' ', said.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));

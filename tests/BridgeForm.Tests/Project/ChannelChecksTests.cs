@@ -57,8 +57,8 @@ public sealed class ChannelChecksTests
     private static void Expect((string Old, string New) change, string keeper, string? says, string channel = "clearance: 1/8 in")
     {
         var text = Bridges.Garden.Replace("clearance: 1/8 in", channel, StringComparison.Ordinal) + "\n  " + keeper;
-        var reading = ProjectReader.Read(
-            change.Old.Length == 0 ? text : text.Replace(change.Old, change.New, StringComparison.Ordinal), "test.yaml", Bridges.Catalogue);
+        var changed = change.Old.Length == 0 ? text : text.Replace(change.Old, change.New, StringComparison.Ordinal);
+        var reading = ProjectReader.Read(Ground.Under(changed), "test.yaml", Bridges.Catalogue);
         if (says is null)
         {
             Assert.Equal([], reading.Faults.Select(f => f.Message));

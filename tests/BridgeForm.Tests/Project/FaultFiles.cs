@@ -71,16 +71,16 @@ internal static class FaultFiles
         [FaultCode.ChannelCutsThrough] = Head + "frames: { channel: { depth: 11 in } }\n",
         [FaultCode.ChannelTooNarrow] = Head + "frames: { channel: { width: 0.3 in } }\n",
         [FaultCode.ChannelsMeet] = Head + "ropes: { spacing: 6 in }\nframes: { channel: { width: 6 in } }\n",
-        [FaultCode.ChannelOverEnd] = Head + "ropes: { spacing: 80 in }\n",
+        [FaultCode.ChannelOverEnd] = Head + "ropes: { spacing: 80 in }\nframes: { base: { length: 56 in } }\n",
         [FaultCode.KeeperTooWide] = Head + "frames: { base: { section: 2x6 }, keeper: { hole: 1-3/4 in } }\n",
         [FaultCode.KeeperThrough] = Head + "frames: { keeper: { depth: 11 in } }\n",
         [FaultCode.KeeperInChannel] = Head + "frames: { keeper: { spread: 1/2 in } }\n",
         [FaultCode.KeepersMeet] = Head + "ropes: { spacing: 6 in }\nframes: { keeper: { spread: 7 in } }\n",
-        [FaultCode.KeeperOverEnd] = Head + "ropes: { spacing: 54 in }\n",
-        [FaultCode.PostOverEnd] = Head + "frames: { post: { foot: 40 in } }\n",
+        [FaultCode.KeeperOverEnd] = Head + "ropes: { spacing: 54 in }\nframes: { base: { length: 56 in }, post: { foot: 17-3/4 in } }\n",
+        [FaultCode.PostOverEnd] = Head + "frames: { base: { length: 56 in }, post: { foot: 40 in } }\n",
         [FaultCode.BraceNeverMeets] = Head + "frames: { post: { lean: 0 deg }, brace: { lean: 0 deg } }\n",
         [FaultCode.BraceOutOfPlace] = Head + "frames: { brace: { foot: 40 in } }\n",
-        [FaultCode.NoPlaceForBrace] = Head + "frames: { brace: { lean: 75 deg } }\n",
+        [FaultCode.NoPlaceForBrace] = Head + "frames: { base: { length: 56 in }, post: { foot: 17-3/4 in }, brace: { lean: 75 deg } }\n",
         [FaultCode.StringerUnused] = Head + "deck: { layout: along, stringer: { section: 2x6, count: 3 } }\n",
         [FaultCode.TooManyBoards] = Head + "deck: { count: 20 }\n",
         [FaultCode.DeckTooNarrow] = Head + "deck: { side_gap: 17 in }\n",
@@ -155,9 +155,14 @@ internal static class FaultFiles
         [FaultCode.RailBelowDeck] = """
             name: a
             site: { span: 30 ft, rise: 4 ft }
-            ropes: { spacing: 46 in, sag: 10 % }
-            frames: { base: { length: 58 in }, channel: { end_depth: 2 in, depth: 1/2 in } }
-            guard: { rails: { heights: [3-5/16 in, 12 in] } }
+            ropes: { type: rope-6x19-iwrc-eips-galvanized-3/4, spacing: 46 in, sag: 10 % }
+            frames:
+              spacing: 3 ft
+              base: { section: 4x4, length: 58 in }
+              channel: { end_depth: 2 in, depth: 1/2 in, liner: 0 in }
+              post: { section: 2x4, foot: 17-3/4 in }
+            deck: { side_gap: 1/2 in }
+            guard: { rails: { section: 1x4, heights: [3-5/16 in, 12 in] } }
             """,
         [FaultCode.TreadsTooClose] = Head + "deck: { layout: across, count: 7 }\n",
     };

@@ -150,16 +150,17 @@ public sealed class FaultPlaceTests
 
     // Only what the file says can be mended in it: the defaults that it runs into are not at fault.
     [Theory]
-    [InlineData("frames: { base: { length: ‹50 in } }", "stands out over the base's end")]
+    [InlineData("frames: { base: { length: ‹52 in } }", "stands out over the base's end")]
     [InlineData("frames: { base: { section: ‹2x4, flat: true } }", "keeper holes are blind")]
-    [InlineData("ropes: { spacing: ‹54 in }", "puts the outer keeper holes over the ends of the base; write at most 1-3/4 in")]
+    [InlineData("ropes: { spacing: 54 in }\nframes: { base: { length: ‹56 in }, post: { foot: 17-3/4 in } }",
+        "puts the outer keeper holes over the ends of the base; write at most 1-3/4 in")]
     [InlineData("frames: { post: { length: ‹12 in } }\nguard: { rails: { count: 1 } }", "meets the post above its head")]
     [InlineData("frames: { post: { foot: ‹3 in }, brace: { foot: 13 in } }", "no board fits")]
     [InlineData("frames: { post: { foot: 18 in } }\ndeck: { side_gap: ‹17 in }", "side_gap: with '17 in' no board fits: between the posts' "
         + "feet are 36 in, less 17 in on either side, and 5-1/2 in are needed; write at most 15-1/4 in")]
     [InlineData("deck: { layout: across, side_gap: ‹17-1/2 in }", "side_gap: with '17-1/2 in' two stringers do not fit")]
     [InlineData(
-        "frames: { brace: { lean: ‹75 deg } }",
+        "frames: { base: { length: 56 in }, post: { foot: 17-3/4 in }, brace: { lean: ‹75 deg } }",
         "there is no place for the brace between post and base's end; with this foot write at most")]
     public void A_fault_of_a_default_is_told_at_what_the_file_gives(string rest, string says)
     {
@@ -175,7 +176,8 @@ public sealed class FaultPlaceTests
     [Fact]
     public void The_lean_told_for_a_brace_works()
     {
-        const string text = "name: a\nsite: { span: 30 ft }\nframes: { brace: { lean: 75 deg } }\n";
+        const string text = "name: a\nsite: { span: 30 ft }\n"
+            + "frames: { base: { length: 56 in }, post: { foot: 17-3/4 in }, brace: { lean: 75 deg } }\n";
         var message = Assert.Single(Examples.Read(text).Faults).Message;
         var told = message[(message.LastIndexOf("at most ", StringComparison.Ordinal) + 8)..];
         Assert.Empty(Examples.Read(text.Replace("75 deg", told, StringComparison.Ordinal)).Faults);

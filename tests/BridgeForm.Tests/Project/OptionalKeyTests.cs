@@ -21,6 +21,7 @@ public sealed class OptionalKeyTests
           termination: { kind: socket }
         frames:
           base: { section: 4x6, flat: true }
+          post: { section: 2x4 }
           brace: { length: 18 in }
           channel: { liner: 1/16 in }
         deck:

@@ -51,10 +51,12 @@ internal static class TreatedWood
             names.Count > 0 ? Metal(parameters.FastenerMetal, string.Join(", ", names)) : "no treated wood in use");
     }
 
+    private const string AllOfThem = "keepers, screws, bolts, nuts and washers alike";
+
     private static string Metal(FastenerMetal? metal, string stock) => metal switch
     {
-        FastenerMetal.HotDipGalvanized => $"hot-dip galvanised in {stock}, as the file says: keepers, screws, bolts, nuts and washers alike",
-        FastenerMetal.Stainless => $"stainless in {stock}, as the file says: keepers, screws, bolts, nuts and washers alike",
+        FastenerMetal.HotDipGalvanized => $"hot-dip galvanised in {stock}, as the file says: {AllOfThem}",
+        FastenerMetal.Stainless => $"stainless in {stock}, as the file says: {AllOfThem}",
         _ => $"hot-dip galvanised or stainless in {stock}; treatment.fasteners says which",
     };
 

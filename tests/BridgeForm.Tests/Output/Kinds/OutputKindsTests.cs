@@ -13,7 +13,7 @@ public sealed class OutputKindsTests
     public void Folder_memory_and_zip_take_the_same_files()
     {
         using var run = new CommandRun();
-        var file = run.Write("bridge.yaml", Bridges.Garden);
+        var file = run.Write("bridge.yaml", Ground.Under(Bridges.Garden));
         Assert.Equal(0, CommandRun.Run("make", file, "-o", run.Path("made"), "--only", "model,tables,profiles").Code);
         var memory = new MemorySink();
         using var bytes = new MemoryStream();
