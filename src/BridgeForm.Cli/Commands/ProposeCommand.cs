@@ -18,9 +18,15 @@ internal static class ProposeCommand
         var file = new Argument<string>("FILE") { Description = "project file" };
         file.Validators.Add(PathText.Check);
         var (free, prefer, slope) = (SearchOptions.Free(), SearchOptions.Prefer(), SearchOptions.Slope());
-        var command = new Command("propose", "Look for designs that pass, from a project file; write nothing unless asked") { file, free, prefer, slope };
+        var command = new Command("propose", "Look for designs that pass, from a project file; write nothing unless asked")
+        {
+            file, free, prefer, slope,
+        };
+        var write = new WayOptions();
+        write.AddTo(command);
         command.SetAction(parsed =>
         {
+            write.Demand(parsed, parsed.GetValue(file)!);
             using var progress = terminal.Progress(parsed.GetValue(quiet));
             var reading = ProjectSource.Read(parsed.GetValue(file)!);
             var result = Search.Propose(reading, reading.Parameters!.PriceList, new SearchAsk
@@ -37,6 +43,11 @@ internal static class ProposeCommand
                 text, reading.Parameters.Name, reading.Parameters.Units, result,
                 $"bridgeform propose {PlainLine.Of(parsed.GetValue(file)!)}");
             terminal.Out.Write(text.ToString());
+            if (!result.Proposals.IsEmpty)
+            {
+                write.Write(terminal, parsed, parsed.GetValue(file)!, result);
+            }
+
             return result.Proposals.IsEmpty && !result.IsPassing ? ExitCode.CheckFails : ExitCode.Done;
         });
         return command;

@@ -35,6 +35,10 @@ internal static class ProjectSource
         return Parse(reader.ReadToEnd(), "demo.yaml");
     }
 
+    /// <summary>The text of a project file as it stands, a byte order mark of UTF-8 included.</summary>
+    public static string TextOf(string path) =>
+        ReadText(path) is var text && File.ReadAllBytes(path) is [0xEF, 0xBB, 0xBF, ..] ? '\uFEFF' + text : text;
+
     private static string ReadText(string path)
     {
         if (Directory.Exists(path))

@@ -1,8 +1,6 @@
-using System.Collections.Immutable;
 using System.Text;
 using BridgeForm.Frames;
 using BridgeForm.Project;
-using BridgeForm.Project.Editing;
 using BridgeForm.Project.Files;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
@@ -48,12 +46,8 @@ public static class SiteFile
     /// is to do: landings flush with the deck, fasteners that last, grit where the deck is steep.
     /// </summary>
     /// <exception cref="InvalidOperationException">The text is not one of <see cref="Text"/>: a defect.</exception>
-    public static string Finished(string site, Proposal design) => design.Changes
-        .Select(c => (c.Path, c.After, Comment: Short(c.Reason)))
-        .Concat(Promised(design))
-        .Aggregate(site, (text, change) => FileEdit.Set(text, change.Path, change.After, change.Comment) is var edit && edit.Text is { } done
-            ? done
-            : throw new InvalidOperationException($"{change.Path} could not be written: {edit.Problem}"));
+    public static string Finished(string site, Proposal design) => Promised(design).Aggregate(
+        ProposalFile.Written(site, design), (text, promise) => ProposalFile.Set(text, promise.Path, promise.After, promise.Comment));
 
     private static IEnumerable<(string Path, string After, string Comment)> Promised(Proposal design)
     {
@@ -84,13 +78,6 @@ public static class SiteFile
         var lines = ProjectKeys.At("stock").DefaultIn(wish.Units)!.ReplaceLineEndings("\n").Split('\n', StringSplitOptions.RemoveEmptyEntries);
         var sections = string.Join(", ", wish.Lumber);
         return "stock:\n" + string.Concat(lines.Select(l => $"  {l.TrimEnd().TrimEnd('}').TrimEnd()}, sections: [{sections}] }}\n"));
-    }
-
-    // A reason is a remark beside a value: its first part, to the end of a word.
-    private static string Short(string reason)
-    {
-        var part = reason.Split(';')[0];
-        return part.Length <= CommentWidth ? part : part[..part.LastIndexOf(' ', CommentWidth)] + " …";
     }
 
     private static IEnumerable<string> Wrapped(string text)
