@@ -18,6 +18,11 @@ switch (args)
     case ["answers"]:
         AnswerTimes.Print();
         return 0;
+    case ["sites", var first, var count]:
+        return SiteSearches.Print(int.Parse(first), int.Parse(count));
+    case ["sites-grid", var first, var count]:
+        SiteSearches.Compare(int.Parse(first), int.Parse(count));
+        return 0;
     case ["bytes", var list]:
         OutputBytes.Record(list);
         return 0;

@@ -45,7 +45,7 @@ internal sealed class TimberLevers(LeverContext context)
     // Of those on which the ends of two boards lie without a look.
     private static IEnumerable<ImmutableArray<KeyChange>> Base(BridgeParameters p, Way way, double ratio)
     {
-        var (b, least) = (p.Frames.Base, p.Deck.Layout == DeckLayout.Along ? (2 * DeckBearing.Boards) + p.Deck.ButtGap : 0);
+        var (b, least) = (p.Frames.Base, p.Deck.Layout == DeckLayout.Along ? (2 * DeckBearing.BoardsIn(p.Units)) + p.Deck.ButtGap : 0);
         return Others(
             p, b.Stock, b.Section, b.Flat ? Flat : OnEdge, way, ratio, s => (b.Flat ? s.Width : s.Thickness) > least - Tolerances.RoundOff)
             .Select(s => ImmutableArray.Create(new KeyChange("frames.base.section", s.Name)));

@@ -1,0 +1,95 @@
+using System.Globalization;
+using BridgeForm.Checks;
+using BridgeForm.Materials;
+using BridgeForm.Project.Files;
+using BridgeForm.Proposals;
+
+namespace BridgeForm.Benchmarks;
+
+/// <summary>The search over random sites: how many get a design, what the others are told, and how far from a full grid's best.</summary>
+internal static class SiteSearches
+{
+    /// <summary>A site searched.</summary>
+    public sealed record Searched(int Seed, SiteWish Wish, ProjectReading Reading, SearchResult Result, double Milliseconds);
+
+    /// <summary>Searches for one seed.</summary>
+    public static Searched Search(int seed)
+    {
+        var wish = SiteWishes.Of(seed);
+        var reading = ProjectReader.Read(SiteFile.Text(wish), "site", RopeTable.Catalogue);
+        if (reading.Parameters is null)
+        {
+            throw new InvalidOperationException($"Seed {seed}: " + string.Join("; ", reading.Lines));
+        }
+
+        var watch = System.Diagnostics.Stopwatch.StartNew();
+        var result = Proposals.Search.Best(reading, prices: null, Ask());
+        return new Searched(seed, wish, reading, result, watch.Elapsed.TotalMilliseconds);
+    }
+
+    /// <summary>What <c>start --span</c> asks for.</summary>
+    public static SearchAsk Ask() => new() { Free = [.. Proposals.Search.Keys.Where(k => k is not ("frames.post.lean" or "frames.brace.lean"))] };
+
+    /// <summary>Searches many sites; where nothing is found, the grid says whether something was to be found.</summary>
+    public static int Print(int first, int count)
+    {
+        var (found, missed, looked) = (0, 0, new List<int>());
+        for (var seed = first; seed < first + count; seed++)
+        {
+            var s = Search(seed);
+            looked.Add(s.Result.Looked);
+            var about = $"{s.Seed}: {s.Wish.Span} rise {s.Wish.Rise} {s.Wish.Use} lumber [{string.Join(", ", s.Wish.Lumber)}]";
+            if (!s.Result.Proposals.IsEmpty)
+            {
+                found++;
+                Demand(s);
+                continue;
+            }
+
+            var grid = new SiteGrid(s.Reading);
+            grid.Walk(GridAxes.Around(s.Reading, found: null));
+            missed += grid.Passing > 0 ? 1 : 0;
+            Console.WriteLine(about);
+            Console.WriteLine(FormattableString.Invariant($"  none of {s.Result.Looked}; grid {grid.Passing} of {grid.Count} {grid.Best}"));
+            foreach (var why in s.Result.Why)
+            {
+                Console.WriteLine("  - " + why);
+            }
+        }
+
+        looked.Sort();
+        Console.WriteLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"{count} sites: {found} with a design, {missed} without where the grid has one; designs looked at: median {looked[count / 2]}, most {looked[^1]}"));
+        return missed;
+    }
+
+    /// <summary>The search's best against the grid's, for so many sites.</summary>
+    public static void Compare(int first, int count)
+    {
+        for (var seed = first; seed < first + count; seed++)
+        {
+            var s = Search(seed);
+            var grid = new SiteGrid(s.Reading);
+            grid.Walk(GridAxes.Around(s.Reading, s.Result.Proposals.FirstOrDefault()));
+            var weight = s.Result.Proposals.FirstOrDefault()?.Figures.Weight ?? double.PositiveInfinity;
+            Console.WriteLine(string.Create(
+                CultureInfo.InvariantCulture,
+                $"{seed}: {s.Wish.Span} rise {s.Wish.Rise} {s.Wish.Use}: search {weight:0} N of {s.Result.Looked}, grid {grid.Lightest:0} N of {grid.Count} ({grid.Passing} pass): {weight / grid.Lightest:0.000}"));
+            Console.WriteLine("   grid:   " + grid.Best);
+            Console.WriteLine("   search: " + string.Join(", ", s.Result.Proposals.FirstOrDefault()?.Changes.Select(c => $"{c.Path} {c.After}") ?? []));
+        }
+    }
+
+    // What is written out passes as it stands, read anew.
+    private static void Demand(Searched s)
+    {
+        var text = SiteFile.Finished(SiteFile.Text(s.Wish), s.Result.Proposals[0]);
+        var reading = ProjectReader.Read(text, "site", RopeTable.Catalogue);
+        if (reading.Parameters is not { } p || !new Rebuild().TryAnswer(p, CancellationToken.None, out var model, out _)
+            || !Verdict.IsClear(model.Checks))
+        {
+            throw new InvalidOperationException($"Seed {s.Seed}: the design that was found does not pass as it is written:\n{text}");
+        }
+    }
+}
