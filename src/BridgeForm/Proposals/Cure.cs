@@ -26,10 +26,7 @@ internal static class Cures
     private static readonly ImmutableArray<Cure> s_notch = [s_wider, Less("frames.brace.foot"), s_base, Less("frames.channel.depth")];
     private static readonly ImmutableArray<Cure> s_endBase = [s_base, Less("frames.channel.end_depth"), Less("frames.post.length")];
     private static readonly ImmutableArray<Cure> s_post = [More("frames.post.section"), Less("frames.post.length"), More("frames.brace.foot")];
-    private static readonly ImmutableArray<Cure> s_brace = [More("frames.brace.section"), Less("frames.brace.foot"), More("frames.brace.foot")];
-    private static readonly ImmutableArray<Cure> s_mouth =
-        [Less("frames.channel.depth"), More("frames.channel.depth"), Less("frames.channel.end_depth"), More("frames.channel.end_depth"),
-            s_flatter, s_closer, More("frames.stance")];
+    private static readonly ImmutableArray<Cure> s_brace = [More("frames.brace.section"), Less("frames.post.length"), More("frames.brace.foot"), Less("frames.brace.foot")];
     private static readonly ImmutableArray<Cure> s_level = [s_flatter];
 
     private static readonly FrozenDictionary<string, ImmutableArray<Cure>> s_cures = new Dictionary<string, ImmutableArray<Cure>>(StringComparer.Ordinal)
@@ -61,7 +58,7 @@ internal static class Cures
         ["stringer-bearing"] = s_stringer,
         ["stringer-bearing-length"] = [s_base, More("frames.base.flat")],
         ["keeper-strap-reach"] = [Less("frames.channel.depth"), Less("frames.channel.end_depth"), More("ropes.type")],
-        ["handrail-height"] = [More("frames.post.length"), Less("frames.post.length"), More("guard.rails.count")],
+        ["handrail-height"] = [More("guard.rails.count"), Less("guard.rails.count"), More("frames.post.length"), Less("frames.post.length")],
         ["section-on-sale"] = [],
         ["base-bending"] = s_beam,
         ["base-channel-bending"] = s_beam,
@@ -80,13 +77,13 @@ internal static class Cures
         ["cap-bending-level"] = [More("guard.cap.section"), s_closer],
         ["cap-bending-down"] = [More("guard.cap.section"), s_closer],
         ["rail-bending"] = [More("guard.rails.section"), s_closer],
-        ["channel-shallow-mouth"] = s_mouth,
-        ["channel-deep-mouth"] = s_mouth,
-        ["channel-shallow-mouth-end"] = s_mouth,
-        ["channel-deep-mouth-end"] = s_mouth,
+        ["channel-shallow-mouth"] = [More("frames.channel.depth"), s_flatter, s_closer, More("frames.stance")],
+        ["channel-deep-mouth"] = [Less("frames.channel.depth"), s_base, s_flatter, s_closer, More("frames.stance")],
+        ["channel-shallow-mouth-end"] = [More("frames.channel.end_depth"), s_flatter, s_closer, More("frames.stance")],
+        ["channel-deep-mouth-end"] = [Less("frames.channel.end_depth"), s_base, s_flatter, s_closer, More("frames.stance")],
         ["keeper-hole-distance"] = [More("frames.keeper.spread"), More("frames.base.length"), s_base],
         ["parts-overlap"] = [More("frames.stance"), Less("frames.post.section"), s_flatter],
-        ["parts-bear"] = [More("frames.stance"), s_base, s_flatter],
+        ["parts-bear"] = [s_flatter, s_closer, More("frames.stance"), s_base],
         ["rope-in-channels"] = [s_flatter, s_closer, Less("frames.channel.depth"), More("frames.stance")],
         ["cases-solved"] = s_upright,
         ["roll"] = s_upright,

@@ -12,6 +12,9 @@ internal sealed class FrameLevers(LeverContext context)
     private const double LeastSpacing = 0.3;
     private const double Degree = Math.PI / 180;
 
+    // What fails by so much is not cured by a sixteenth of an inch.
+    private const double MuchTooMuch = 1.5;
+
     private static readonly int[] s_bays = [1, 2, 3, 5];
     private static readonly double[] s_steps = [1, 2, 4, 8];
 
@@ -27,10 +30,13 @@ internal sealed class FrameLevers(LeverContext context)
         yield return new Lever("frames.post.lean", (p, way, _) => Angle(p, "frames.post.lean", p.Frames.Post.Lean, way));
         yield return new Lever("frames.brace.lean", (p, way, _) => Angle(p, "frames.brace.lean", p.Frames.Brace.Lean, way));
         yield return new Lever("frames.brace.foot", BraceFoot);
-        yield return new Lever("frames.channel.depth", (p, way, _) => Fine(p, "frames.channel.depth", p.Frames.Channel.Depth, way));
+        yield return new Lever("frames.channel.depth", (p, way, ratio) => Fine(
+            p, "frames.channel.depth", p.Frames.Channel.Depth, way, ratio));
         yield return new Lever(
-            "frames.channel.end_depth", (p, way, _) => Fine(p, "frames.channel.end_depth", p.Frames.Channel.EndDepth, way));
-        yield return new Lever("frames.keeper.spread", (p, way, _) => Fine(p, "frames.keeper.spread", p.Frames.Keeper.Spread, way));
+            "frames.channel.end_depth", (p, way, ratio) => Fine(
+                p, "frames.channel.end_depth", p.Frames.Channel.EndDepth, way, ratio));
+        yield return new Lever("frames.keeper.spread", (p, way, ratio) => Fine(
+            p, "frames.keeper.spread", p.Frames.Keeper.Spread, way, ratio));
     }
 
     // A bay more or less: any spacing between gives the same frames.
@@ -80,8 +86,8 @@ internal sealed class FrameLevers(LeverContext context)
     private static IEnumerable<ImmutableArray<KeyChange>> BraceFoot(BridgeParameters p, Way way, double ratio) =>
         s_steps.Select(s => Moved(p, "frames.brace.foot", p.Frames.Brace.Foot, s * 2 * Written.Fine(p.Units), way));
 
-    private static IEnumerable<ImmutableArray<KeyChange>> Fine(BridgeParameters p, string path, double now, Way way) =>
-        s_steps.Select(s => Moved(p, path, now, s * Written.Finest(p.Units), way));
+    private static IEnumerable<ImmutableArray<KeyChange>> Fine(BridgeParameters p, string path, double now, Way way, double ratio) =>
+        (ratio > MuchTooMuch ? s_steps.Skip(2) : s_steps).Select(s => Moved(p, path, now, s * Written.Finest(p.Units), way));
 
     private static IEnumerable<ImmutableArray<KeyChange>> Angle(BridgeParameters p, string path, double now, Way way) =>
         s_steps.Select(s => ImmutableArray.Create(new KeyChange(

@@ -54,6 +54,14 @@ internal sealed class LeverContext(FileValues values, Func<string, bool> mayFoll
             ? []
             : [new KeyChange(BraceFoot, Written.Length(p.Units, Rounding.Up(p.Frames.Brace.Foot + by, Written.Fine(p.Units))))];
 
+    /// <summary>Another brace; its inner edge stays where it is.</summary>
+    public ImmutableArray<KeyChange> WithBrace(BridgeParameters p, Section section)
+    {
+        var wider = Math.Max(0, (section.Width - p.Frames.Brace.Section.Width) / Math.Cos(p.Frames.Brace.Lean));
+        var brace = new KeyChange("frames.brace.section", section.Name);
+        return wider < Tolerances.RoundOff ? [brace] : [brace, .. BraceAlong(p, wider)];
+    }
+
     /// <summary>Another post; the brace's foot keeps its distance from it.</summary>
     public ImmutableArray<KeyChange> WithPost(BridgeParameters p, Section section)
     {

@@ -35,14 +35,14 @@ internal sealed class Repair(Judge judge, Levers levers, Func<string, bool> isFr
             }
 
             var next = judge.Look(design);
-            if (next.Figures is null)
+            if (next.Violation > now.Violation)
             {
-                // It cannot be built so: each cure of it is tried alone.
+                // Together they do harm, or it cannot be built so: each is tried alone.
                 next = Alone(now, tried, kept) ?? next;
             }
 
             Learn(now, next, tried);
-            now = next.Figures is null ? now : next;
+            now = next.Violation > now.Violation ? now : next;
             best = now.Violation < best.Violation ? now : best;
         }
 
@@ -108,7 +108,7 @@ internal sealed class Repair(Judge judge, Levers levers, Func<string, bool> isFr
         foreach (var shortfall in before.Shortfalls)
         {
             var left = after.Shortfalls.FirstOrDefault(s => string.Equals(s.Id, shortfall.Id, StringComparison.Ordinal));
-            if (after.Figures is null || left?.Amount > shortfall.Amount * Helped)
+            if (after.Violation > before.Violation || left?.Amount > shortfall.Amount * Helped)
             {
                 tried[shortfall.Id] = tried.GetValueOrDefault(shortfall.Id) + 1;
             }
@@ -122,6 +122,6 @@ internal sealed class Repair(Judge judge, Levers levers, Func<string, bool> isFr
         return left.IsEmpty ? null : left[0];
     }
 
-    // A little beyond what is missing, so that the next look finds it enough.
-    private static double Aim(Shortfall shortfall) => Math.Min(shortfall.Ratio ?? 1.2, 3) * 1.01;
+    // A little beyond what is missing, so that the next look finds it enough; the nearest step where nobody knows how much is.
+    private static double Aim(Shortfall shortfall) => shortfall.Ratio is { } ratio && double.IsFinite(ratio) ? Math.Min(ratio, 3) * 1.01 : 1;
 }

@@ -22,8 +22,9 @@ internal sealed class TimberLevers(LeverContext context)
         yield return new Lever("frames.post.section", (p, way, ratio) => Others(
             p, p.Frames.Post.Stock, p.Frames.Post.Section, OnEdge, way, ratio, s => s.Thickness <= p.Frames.Base.Along + Tolerances.RoundOff)
             .Select(s => context.WithPost(p, s)));
-        yield return new Lever("frames.brace.section", (p, way, ratio) => Sections(
-            p, "frames.brace.section", p.Frames.Brace.Stock, p.Frames.Brace.Section, OnEdge, way, ratio));
+        yield return new Lever("frames.brace.section", (p, way, ratio) => Others(
+            p, p.Frames.Brace.Stock, p.Frames.Brace.Section, Area, way, ratio, s => s.Thickness <= p.Frames.Base.Along + Tolerances.RoundOff)
+            .Select(s => context.WithBrace(p, s)));
         yield return new Lever("deck.board.section", (p, way, ratio) => Sections(
             p, "deck.board.section", p.Deck.BoardStock, p.Deck.Board, Flat, way, ratio));
         yield return new Lever("deck.stringer.section", (p, way, ratio) => p.Deck.Stringer is { } stringer
