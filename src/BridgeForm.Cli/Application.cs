@@ -12,9 +12,13 @@ namespace BridgeForm.Cli;
 internal static class Application
 {
     /// <summary>Runs one command line and returns its exit code.</summary>
-    public static int Run(string[] arguments, TextWriter output, TextWriter error)
+    /// <param name="arguments">The words behind the program's name.</param>
+    /// <param name="output">Results.</param>
+    /// <param name="error">Errors, failing checks.</param>
+    /// <param name="name">What a person types in front of them.</param>
+    public static int Run(string[] arguments, TextWriter output, TextWriter error, string name = OwnName.Installed)
     {
-        var terminal = new Terminal(output, error);
+        var terminal = new Terminal(output, error, name);
         (output, error) = (terminal.Out, terminal.Error);
         try
         {
@@ -26,7 +30,7 @@ internal static class Application
         }
         catch (Stop stop)
         {
-            error.WriteLine(stop.Message);
+            error.WriteLine(OwnName.In(stop.Message, name));
             return stop.Code;
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
@@ -57,10 +61,10 @@ internal static class Application
         {
             foreach (var problem in parsed.Errors)
             {
-                error.WriteLine("bridgeform: error: " + PlainLine.Of(problem.Message));
+                error.WriteLine("bridgeform: error: " + OwnName.In(PlainLine.Of(problem.Message), terminal.Name));
             }
 
-            error.WriteLine("'bridgeform --help' lists the commands.");
+            error.WriteLine(OwnName.In("'bridgeform --help' lists the commands.", terminal.Name));
             return ExitCode.WrongInput;
         }
 

@@ -4,7 +4,7 @@ using BridgeForm.Cli.Streams;
 var watch = Interruption.Watch();
 try
 {
-    return Application.Run(args, StandardStreams.Out, StandardStreams.Error);
+    return Application.Run(args, StandardStreams.Out, StandardStreams.Error, OwnName.Find());
 }
 catch (IOException)
 {

@@ -349,6 +349,34 @@ export async function headlines({ browser, preview }) {
   await page.close();
 }
 
+/** Three depths: a sentence in sight, one for each check that asks for something, formulas folded until somebody opens them. */
+export async function depths({ browser, preview, report }) {
+  for (const [width, height] of [[360, 640], [1280, 800]]) {
+    const page = await open(browser, preview, { width, height });
+    const [verdict, caution] = await Promise.all(['#verdict', '#caution-short'].map((id) => page.locator(id).boundingBox()));
+    assert.ok(verdict.y >= 0 && caution.y >= verdict.y + verdict.height - 1 && caution.y + caution.height < height, 'verdict or caution out of sight');
+    const size = await page.locator('#caution-short').evaluate((e) => parseFloat(getComputedStyle(e).fontSize));
+    assert.ok(size >= 12 && size < 15, `the caution is ${size} px high`);
+    const groups = await page.locator('#checks > li > details').evaluateAll((all) => all.map((d) => [d.open, d.querySelectorAll('.check').length, d.firstChild.textContent]));
+    const count = (status) => report.checks.filter((c) => c.status === status).length;
+    const wanted = ['fail', 'warn', 'engineer', 'pass'].filter((s) => count(s) > 0);
+    assert.deepEqual(groups.map(([isOpen, n]) => [isOpen, n]), wanted.map((s) => [s === 'fail' || s === 'warn', count(s)]));
+    groups.forEach(([, n, title]) => assert.ok(title.startsWith(`${n} `), `${n} checks under "${title}"`));
+    assert.equal(await page.locator('#checks .check[open]').count(), 0, 'formulas are open');
+    assert.equal(await page.locator('#checks small').filter({ visible: true }).count(), 0, 'formulas are in sight');
+
+    const first = page.locator('#checks > li > details[open] .check').first();
+    const title = await first.locator('summary').textContent();
+    const check = report.checks.find((c) => title.startsWith(`${c.title}: `));
+    await first.locator('summary').focus();
+    await page.keyboard.press('Enter');
+    assert.ok(await first.locator('small').first().isVisible(), 'Enter does not unfold a check');
+    assert.deepEqual(await first.locator('small').allTextContents(), [check.detail, `Source: ${check.source}`]);
+    assert.equal(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), true, `wider than ${width} px`);
+    await page.close();
+  }
+}
+
 export async function anotherBridge({ browser, preview }) {
   const faults = [];
   const page = await open(browser, preview, { width: 1280, faults });

@@ -62,7 +62,7 @@ internal static class CheckCommand
             }
             else
             {
-                ShortText.Write(text, model, PlainLine.Of(parsed.GetValue(file)!));
+                ShortText.Write(text, model, PlainLine.Of(parsed.GetValue(file)!), terminal.Name);
             }
 
             terminal.Out.Write(text.ToString());
@@ -78,7 +78,7 @@ internal static class CheckCommand
         {
             var nearest = NearestWord.Find(token.Value, ids) is { } id ? $"did you mean {id}? " : "";
             result.AddError(
-                $"--explain: {QuantityReader.Quote(token.Value)} is not a check; {nearest}bridgeform list checks names them all");
+                $"--explain: {QuantityReader.Quote(token.Value)} is not a check; {nearest}'bridgeform list checks' names them all");
         }
     }
 }

@@ -48,7 +48,7 @@ internal static class StartCommand
 
             if (!parsed.GetValue(quiet))
             {
-                terminal.Out.WriteLine($"{PlainLine.Of(path)} written. Change it, then: bridgeform make {PlainLine.Of(path)}");
+                terminal.Out.WriteLine($"{PlainLine.Of(path)} written. Change it, then: {terminal.Name} check {PlainLine.Of(path)}");
             }
 
             return ExitCode.Done;

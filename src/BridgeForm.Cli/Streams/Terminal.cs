@@ -4,8 +4,14 @@ using BridgeForm.Quantities;
 namespace BridgeForm.Cli.Streams;
 
 /// <summary>Where words for people go, as plain text.</summary>
-internal sealed class Terminal(TextWriter output, TextWriter error)
+/// <param name="output">Results.</param>
+/// <param name="error">Errors, failing checks.</param>
+/// <param name="name">What a person types in front of a command.</param>
+internal sealed class Terminal(TextWriter output, TextWriter error, string name)
 {
+    /// <summary>What a person types in front of a command: what is to be run next is told with it.</summary>
+    public string Name => name;
+
     /// <summary>Results.</summary>
     public TextWriter Out { get; } = new PlainWriter(output);
 

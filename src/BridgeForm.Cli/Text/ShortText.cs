@@ -1,5 +1,6 @@
 using System.Globalization;
 using BridgeForm.Checks;
+using BridgeForm.Cli.Streams;
 using BridgeForm.Loads;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
@@ -24,11 +25,12 @@ internal static class ShortText
     /// <param name="output">Where to.</param>
     /// <param name="model">The bridge.</param>
     /// <param name="file">Name of its file, as commands name it.</param>
-    public static void Write(TextWriter output, BridgeModel model, string file)
+    /// <param name="name">What a person types in front of a command.</param>
+    public static void Write(TextWriter output, BridgeModel model, string file, string name = OwnName.Installed)
     {
         var checks = CheckOrder.WorstFirst(model.Checks).ToList();
         var failing = checks.Where(c => c.Status == CheckStatus.Fail).ToList();
-        var (above, below) = (Lines(w => Above(w, model)), Lines(w => Below(w, checks, file)));
+        var (above, below) = (Lines(w => Above(w, model)), Lines(w => Below(w, checks, $"{name} check {file}")));
         var room = (failing.Count > 0 ? MostLinesFailing : MostLines) - above.Count - below.Count;
         var looks = checks.Where(c => c.Status == CheckStatus.Warn).ToList();
         var fails = Fitting(
@@ -57,13 +59,13 @@ internal static class ShortText
 
     private static string Cell((string Label, string Value) figure) => $"{figure.Label,-16}{figure.Value}";
 
-    private static void Below(TextWriter output, IReadOnlyCollection<CheckResult> checks, string file)
+    private static void Below(TextWriter output, IReadOnlyCollection<CheckResult> checks, string command)
     {
         var (hold, wait) = (checks.Count(c => c.Status == CheckStatus.Pass), checks.Count(c => c.Status == CheckStatus.Engineer));
         output.WriteLine();
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{hold} hold, {wait} wait for a licensed engineer."));
         Columns.Wrapped(
-            output, $"Next: bridgeform check {file} --all for everything; --explain ID for one check, with its cure.", "", "  ");
+            output, $"Next: {command} --all for everything; --explain ID for one check, with its cure.", "", "  ");
         Columns.Wrapped(output, Caution.Text, "");
     }
 

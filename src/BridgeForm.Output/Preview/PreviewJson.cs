@@ -83,6 +83,7 @@ internal static class PreviewJson
         var parameters = model.Parameters;
         json.WriteString("name", parameters.Name);
         json.WriteString("lead", PreviewFacts.Lead(model));
+        json.WriteString("verdict", PlainVerdict.Of(model));
         json.WriteString("caution", PreviewVerdict.CautionText(model));
         Number(json, "span", parameters.Site.Span);
         Number(json, "rise", parameters.Site.Rise);
@@ -198,6 +199,7 @@ internal static class PreviewJson
             CheckStatus.Engineer => "engineer",
             _ => throw new ArgumentOutOfRangeException(nameof(check), check.Status, "No such status."),
         });
+        json.WriteString("sentence", PlainVerdict.Of(check));
         json.WriteString("detail", check.Detail);
         json.WriteString("source", check.Source);
         json.WriteEndObject();

@@ -72,7 +72,8 @@ internal static class PreviewVerdict
             headlines = headlines.Add(new Headline("Not checked", missing, IsDanger: true));
         }
 
-        return Verdict.ToBuild(model.Checks) is { } failing ? headlines.Add(failing) : headlines;
+        // That it must not be built so is the verdict's, above them all.
+        return headlines;
     }
 
     private static ImmutableArray<string> Failing(BridgeModel model) =>

@@ -27,6 +27,7 @@ public static class PreviewWriter
             ["title"] = () => Html(model.Parameters.Name),
             ["lead"] = () => Html(PreviewFacts.Lead(model)),
             ["facts"] = () => Utf8(FactList(model)),
+            ["verdict"] = () => Html(PlainVerdict.Of(model)),
             ["short"] = () => Html(Caution.First),
             ["headlines"] = () => Utf8(PreviewVerdict.HeadlineList(model)),
             ["fails"] = () => Utf8(PreviewVerdict.FailLine(model)),

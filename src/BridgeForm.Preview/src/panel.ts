@@ -11,6 +11,8 @@ export function writePanel(view: BridgeView): void {
   document.title = view.name;
   byId('name').textContent = view.name;
   byId('lead').textContent = view.lead;
+  byId('verdict').textContent = view.verdict;
+  byId('verdict').classList.toggle('fail', view.fails.length > 0);
   byId('caution').textContent = view.caution;
   writeHeadlines(view);
   byId('key').replaceChildren(...view.facts.filter((f) => f.key).map((f) => {
@@ -63,7 +65,8 @@ function writeChecks(checks: CheckView[]): void {
   byId('check-sum').textContent = `${checks.length} checks: ${groups.map((g) => GROUP[g.status](g.list.length)).join(', ')}.`;
   byId('checks').replaceChildren(...groups.map(({ status, list }) => {
     const more = document.createElement('details');
-    more.open = status === 'fail';
+    // What asks for something is read at once; what holds and what waits for the engineer is counted.
+    more.open = status === 'fail' || status === 'warn';
     const items = document.createElement('ul');
     items.append(...list.map(checkItem));
     more.append(element('summary', GROUP[status](list.length), `status ${status}`), items);
@@ -82,9 +85,12 @@ const GROUP: Record<CheckView['status'], (count: number) => string> = {
   engineer: (n) => `${n} for an engineer`,
 };
 
+/** One sentence; formula, factors and source unfold under it. */
 function checkItem(check: CheckView): HTMLLIElement {
-  const item = element('li', check.title);
-  item.append(element('small', check.detail), element('small', `Source: ${check.source}`));
+  const more = element('details', '', 'check');
+  more.append(element('summary', check.sentence), element('small', check.detail), element('small', `Source: ${check.source}`));
+  const item = element('li', '');
+  item.append(more);
   return item;
 }
 

@@ -2,6 +2,8 @@
 export interface BridgeView {
   name: string;
   lead: string;
+  /** What all checks come to, in one sentence for people who read no formulas. */
+  verdict: string;
   caution: string;
   span: number;
   rise: number;
@@ -77,7 +79,8 @@ export interface CaseView {
   midSpanDrop: number;
 }
 
-export interface CheckView { title: string; status: 'pass' | 'warn' | 'fail' | 'engineer'; detail: string; source: string }
+/** A check: its sentence for everybody, formula and source for those who open it. */
+export interface CheckView { title: string; status: 'pass' | 'warn' | 'fail' | 'engineer'; sentence: string; detail: string; source: string }
 
 export interface Landing {
   top: number;

@@ -106,9 +106,14 @@ internal static class StockSection
 
         if (f.Good("stock"))
         {
-            foreach (var path in Users)
+            foreach (var path in Users.Where(p => IsUnknown(f, p) && (f.Values.Given(p) || !f.Values.Given("stock"))))
             {
                 Named(f, path);
+            }
+
+            foreach (var left in Users.Where(p => IsUnknown(f, p) && !f.Values.Given(p) && f.Values.Given("stock")).GroupBy(f.Written))
+            {
+                LeftOut(f, left.Key, [.. left]);
             }
         }
     }
@@ -175,16 +180,26 @@ internal static class StockSection
         f.Stop(FaultCode.UnknownGrade, path, GradeHint.Message(stock.Grade));
     }
 
+    private static bool IsUnknown(CheckedFile f, string path) => f.Good(path)
+        && (f.Parameters.Deck.Layout != DeckLayout.Along || !path.StartsWith("deck.stringer", StringComparison.Ordinal))
+        && !f.Values.Names("stock").Contains(f.Written(path), StringComparer.Ordinal);
+
+    // The file's own stock has taken the place of the usual one, which these keys mean where they are left out.
+    private static void LeftOut(CheckedFile f, string name, IReadOnlyCollection<string> paths)
+    {
+        var usual = (f.Parameters.Units == UnitSystem.Metric ? MetricStock : ImperialStock).ReplaceLineEndings("\n").Split('\n')
+            .FirstOrDefault(l => l.StartsWith(name + ":", StringComparison.Ordinal)) ?? name;
+        var names = f.Values.Names("stock");
+        var own = names.Count == 0 ? "" : $"write {paths.First()}: {Alternatives.Text(names)}"
+            + (paths.Count > 1 ? $", and the same for {string.Join(", ", paths.Skip(1))}; or " : "; or ");
+        f.Stop(FaultCode.UnknownStock, "stock", $"stock has no {QuantityReader.Quote(name)}, which parts are cut from whose own stock is "
+            + $"left out; {own}add under stock: {usual}");
+    }
+
     private static void Named(CheckedFile f, string path)
     {
-        var unused = f.Parameters.Deck.Layout == DeckLayout.Along && path.StartsWith("deck.stringer", StringComparison.Ordinal);
         var names = f.Values.Names("stock");
         var name = f.Written(path);
-        if (unused || !f.Good(path) || names.Contains(name, StringComparer.Ordinal))
-        {
-            return;
-        }
-
         var meant = NearestWord.Find(name, names) is { } nearest ? [nearest] : OfWood(f.Parameters.Stock, name);
         var hint = meant.Count > 0 ? $" did you mean {Alternatives.Text(meant)}?" : "";
         var there = names.Count == 0 ? "none" : string.Join(", ", names);

@@ -89,7 +89,7 @@ public sealed class ShortTextTests : IDisposable
         var file = _run.Write("a.yaml", "name: a\nsite: { span: 30 ft }\n");
         var (code, said, error) = CommandRun.Run("check", file, "--explain", "guard-pots");
         Assert.Equal((2, ""), (code, said));
-        Assert.Contains("did you mean guard-post? bridgeform list checks names them all", error, StringComparison.Ordinal);
+        Assert.Contains("did you mean guard-post? 'bridgeform list checks' names them all", error, StringComparison.Ordinal);
     }
 
     private static List<string> Printed(BridgeModel model)

@@ -98,7 +98,7 @@ public sealed class FaultPlaceTests
         var faults = Examples.Read(
             "name: T\nsite: { span: 30 ft }\nstock:\n  treated: { species: southern-pine, treated: true, lengths: [12 ft] }\n").Faults;
         var fault = Assert.Single(faults);
-        Assert.Contains("'cedar' is not a name under stock", fault.Message, StringComparison.Ordinal);
+        Assert.Contains("stock has no 'cedar', which", fault.Message, StringComparison.Ordinal);
         Assert.Equal(4, fault.Line);
     }
 

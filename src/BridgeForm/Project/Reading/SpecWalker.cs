@@ -71,7 +71,10 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
             KeyShape.Map => $"a mapping with the keys {string.Join(", ", spec.Keys.Select(k => k.Name))}",
             _ => "a mapping from names of your own",
         };
-        return $"{name} must be {wanted}, not {node.Noun}";
+        var comment = spec.Type == ValueForm.Text && node is ScalarNode
+            ? "; a # behind a blank begins a comment: put the value in quotes where it has one"
+            : "";
+        return $"{name} must be {wanted}, not {node.Noun}{comment}";
     }
 
     private void Value(KeySpec spec, ScalarNode node, string path, bool given)
@@ -129,7 +132,10 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
     {
         var known = spec.Keys.Select(k => k.Name).ToList();
         var nearest = NearestWord.Find(entry.Key, known);
-        var hint = nearest is null ? $"known keys: {string.Join(", ", known)}" : $"did you mean {nearest}?";
+        var colon = entry.Key.IndexOf(':', StringComparison.Ordinal);
+        var hint = colon > 0 && known.Contains(entry.Key[..colon], StringComparer.Ordinal)
+            ? $"write a blank behind the colon of {entry.Key[..colon]}"
+            : nearest is null ? $"known keys: {string.Join(", ", known)}" : $"did you mean {nearest}?";
         faults.Add(
             FaultCode.UnknownKey, entry.KeyPlace,
             $"{QuantityReader.Quote(entry.Key)} is not a key of {(path.Length == 0 ? "a project file" : path)}; {hint}");

@@ -42,18 +42,22 @@ internal sealed class YamlTree
         }
         catch (YamlException e)
         {
-            faults.Add(FaultCode.NotYaml, TabIndent(text, e) ?? PlaceOf(e.Start), "this is not YAML: " + Reason(e));
+            Tell(text, faults, TabIndent(text, e), PlaceOf(e.Start), Reason(e));
         }
         catch (Exception e) when (
             e is ArgumentException or InvalidOperationException or IndexOutOfRangeException or FormatException or OverflowException)
         {
             // The parser lets a few exceptions of the runtime escape on malformed escapes and directives.
-            faults.Add(
-                FaultCode.NotYaml, PlaceOf(tree.parser.Current?.Start ?? Mark.Empty),
-                "this is not YAML: malformed escape or directive after here");
+            Tell(text, faults, null, PlaceOf(tree.parser.Current?.Start ?? Mark.Empty), "malformed escape or directive after here");
         }
 
         return null;
+    }
+
+    private static void Tell(string text, FaultList faults, Place? tab, Place place, string reason)
+    {
+        var cure = tab is { } at ? YamlCure.Tab(text, at) : YamlCure.Find(text, place);
+        faults.Add(FaultCode.NotYaml, tab ?? place, "this is not YAML: " + (cure ?? reason));
     }
 
     /// <summary>The first tab that indents a line, when that is the fault: the parser tells where the mapping around it begins.</summary>

@@ -17,7 +17,7 @@ public sealed class PreviewPageTests(PreviewPage page) : IClassFixture<PreviewPa
     private static readonly string[] Asked =
     [
         "speed", "speedLong", "picking", "keyboard", "standing", "measured", "takenApart", "accessible", "printed", "joints",
-        "headlines", "anotherBridge", "withoutWebgl",
+        "headlines", "depths", "anotherBridge", "withoutWebgl",
     ];
 
     private static readonly string[] AskedOfEverySample =

@@ -65,8 +65,9 @@ public sealed partial class PreviewWriterTests
     }
 
     [Fact]
-    public void The_short_caution_stands_right_under_the_title() => Assert.Matches(
-        @"<h1[^>]*>[^<]*</h1>\s*<p id=""caution-short"">Geometry, quantities and check values for preliminary work only\.</p>",
+    public void The_verdict_and_the_short_caution_stand_right_under_the_title() => Assert.Matches(
+        @"<h1[^>]*>[^<]*</h1>\s*<p id=""verdict"">[A-Z][^<]*\.</p>\s*"
+            + @"<p id=""caution-short"">Geometry, quantities and check values for preliminary work only\.</p>",
         Markup(Page(Garden.Value)));
 
     // The sentences that the terminal and the cover print, in the page as it is without a script.
@@ -87,9 +88,9 @@ public sealed partial class PreviewWriterTests
 
         Assert.Contains("<li class=\"danger\"><strong>Not upright:</strong> it rolls over in ", head, StringComparison.Ordinal);
         Assert.Contains($"<strong>Not checked:</strong> 2x4 oak no1 ({check.Id}): no table has values", head, StringComparison.Ordinal);
-        Assert.Contains("<strong>It must not be built so:</strong> ", head, StringComparison.Ordinal);
+        Assert.Contains("<p id=\"verdict\">Do not build this bridge as it is drawn: ", head, StringComparison.Ordinal);
         Assert.Equal(
-            ["Not upright", "Wind across it", "Pushed on a guard", "Not checked", "It must not be built so"],
+            ["Not upright", "Wind across it", "Pushed on a guard", "Not checked"],
             View(page).GetProperty("headlines").EnumerateArray().Select(h => h.GetProperty("label").GetString()));
     }
 

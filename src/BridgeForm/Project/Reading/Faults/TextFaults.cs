@@ -20,8 +20,9 @@ internal static class TextFaults
                 FaultCode.NotYaml,
                 "not-yaml",
                 "The text does not follow the rules of YAML: a tab that indents, an open quote or bracket, a line indented by too much or "
-                    + "too little.",
-                "Indent with spaces, alike within one mapping; close what was opened. The fault names the place where reading stopped."),
+                    + "too little, a value with a colon and a blank in it, or one that begins with `@`, `%`, a backquote or a bracket.",
+                "Indent with spaces, alike within one mapping; close what was opened; put such a value in quotes: "
+                    + "`name: 'Bridge: over the brook'`. The fault names the place where reading stopped, and what to write there."),
             new(
                 FaultCode.TooDeep,
                 "nested-too-deep",

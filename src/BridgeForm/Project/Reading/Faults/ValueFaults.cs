@@ -95,8 +95,9 @@ internal static class ValueFaults
             new(
                 FaultCode.UnknownStock,
                 "unknown-stock",
-                "A part is to be cut from a stock that `stock` does not name.",
-                "Take a name under `stock`, or add it there."),
+                "A part is to be cut from a stock that `stock` does not name. A `stock` of your own takes the place of the usual "
+                    + "`treated` and `cedar`, which parts are cut from whose own `stock` key is left out.",
+                "Write a name under `stock` as the part's own `stock`, or add the missing one there."),
             new(
                 FaultCode.UnknownGrade,
                 "unknown-grade",
