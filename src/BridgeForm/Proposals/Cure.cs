@@ -83,7 +83,7 @@ internal static class Cures
         ["channel-deep-mouth-end"] = [Less("frames.channel.end_depth"), s_base, s_flatter, s_closer, More("frames.stance")],
         ["keeper-hole-distance"] = [More("frames.keeper.spread"), More("frames.base.length"), s_base],
         ["parts-overlap"] = [More("frames.stance"), Less("frames.post.section"), s_flatter],
-        ["parts-bear"] = [s_flatter, s_closer, More("frames.stance"), s_base],
+        ["parts-bear"] = [Less("frames.post.section"), s_closer, More("frames.stance"), s_base, s_flatter],
         ["rope-in-channels"] = [s_flatter, s_closer, Less("frames.channel.depth"), More("frames.stance")],
         ["cases-solved"] = s_upright,
         ["roll"] = s_upright,

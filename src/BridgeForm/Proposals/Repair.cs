@@ -18,6 +18,8 @@ internal sealed class Repair(Judge judge, Levers levers, Func<string, bool> isFr
     private static readonly int[] s_strides = [0, 2];
 
     private const int BestOf = 5;
+    private const int MostAround = 8;
+    private const int AroundRounds = 5;
 
     /// <summary>A design that passes, or the nearest that was found.</summary>
     /// <param name="from">Where to begin.</param>
@@ -49,14 +51,21 @@ internal sealed class Repair(Judge judge, Levers levers, Func<string, bool> isFr
         return best;
     }
 
-    /// <summary>The best of all single steps that may help, either way; null where none is better.</summary>
-    public Judged? BestStep(Judged from, string? kept)
+    /// <summary>
+    /// From a design that cures do not help further: each single step that may help is taken, either way, however it comes out, held,
+    /// and the rest mended. The first that ends up nearer; null where none does.
+    /// </summary>
+    public Judged? Around(Judged from)
     {
-        var designs = from.Shortfalls.SelectMany(s => Cures.Of(s.Id)).Select(c => c.Key).Distinct(StringComparer.Ordinal)
-            .Where(k => isFree(k) && !string.Equals(k, kept, StringComparison.Ordinal))
-            .SelectMany(k => levers.Moves(from, k, Way.More, 1).Take(BestOf).Concat(levers.Moves(from, k, Way.Less, 1).Take(BestOf)))
+        var steps = from.Shortfalls.SelectMany(s => Cures.Of(s.Id)).Select(c => c.Key).Distinct(StringComparer.Ordinal).Where(isFree)
+            .SelectMany(k => levers.Moves(from, k, Way.More, 1).Take(BestOf).Concat(levers.Moves(from, k, Way.Less, 1).Take(BestOf))
+                .Select(d => (Key: k, Design: d)))
             .ToList();
-        return judge.LookAll(designs).Where(j => j.Violation < from.Violation).MinBy(j => j.Violation);
+        var looked = judge.LookAll([.. steps.Select(s => s.Design)]);
+        return looked.Zip(steps, (judged, step) => (judged, step.Key)).Where(l => l.judged.Figures is not null)
+            .OrderBy(l => l.judged.Violation).Take(MostAround)
+            .Select(l => Mend(l.judged, AroundRounds, l.Key))
+            .FirstOrDefault(j => j.Violation < from.Violation * Helped);
     }
 
     // All failing checks' cures together; a key that two of them move goes as far as the worse one needs.

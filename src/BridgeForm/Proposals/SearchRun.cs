@@ -80,10 +80,9 @@ internal sealed class SearchRun
             : _ask.Free;
         var repair = new Repair(Judge, Levers, IsFree);
         var best = repair.Mend(from, MendRounds);
-        for (var step = 0; step < BestSteps && !best.Passes && !Judge.IsSpent && repair.BestStep(best, null) is { } next; step++)
+        for (var step = 0; step < BestSteps && !best.Passes && !Judge.IsSpent && repair.Around(best) is { } next; step++)
         {
-            var mended = repair.Mend(next, MendRounds);
-            best = mended.Violation < next.Violation ? mended : next;
+            best = repair.Mend(next, MendRounds);
         }
 
         if (best.Figures is null || !best.Shortfalls.All(s => s.IsLook) || best.Passes)
