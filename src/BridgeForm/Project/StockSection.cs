@@ -111,7 +111,8 @@ internal static class StockSection
                 Named(f, path);
             }
 
-            foreach (var left in Users.Where(p => IsUnknown(f, p) && !f.Values.Given(p) && f.Values.Given("stock")).GroupBy(f.Written))
+            var leftOut = Users.Where(p => IsUnknown(f, p) && !f.Values.Given(p) && f.Values.Given("stock"));
+            foreach (var left in leftOut.GroupBy(f.Written, StringComparer.Ordinal))
             {
                 LeftOut(f, left.Key, [.. left]);
             }
