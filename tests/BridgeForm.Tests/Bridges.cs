@@ -35,6 +35,22 @@ internal static class Bridges
           channel: { clearance: 3 mm, depth: 26 mm, end_depth: 34 mm }
           post: { section: 38 x 89 mm, length: 1020 mm, lean: 8 deg, foot: 470 mm }
           brace: { section: 38 x 89 mm, lean: 12 deg, foot: 725 mm }
+        """ + "\n" + MetricPine;
+
+    /// <summary>Lumber of North American kinds by its millimetres, for metric bridges whose numbers were worked out in it.</summary>
+    public const string MetricPine = """
+        stock:
+          treated:
+            species: southern-pine
+            grade: no1
+            treated: true
+            lengths: [2.4 m, 3 m, 3.6 m, 4.8 m]
+            sections: [38 x 89 mm, 38 x 140 mm, 64 x 89 mm, 64 x 140 mm, 64 x 184 mm, 89 x 140 mm]
+          cedar:
+            species: western-red-cedar
+            grade: no2
+            lengths: [2.4 m, 3 m, 3.6 m]
+            sections: [19 x 89 mm, 38 x 89 mm, 38 x 140 mm]
         """;
 
     public static RopeCatalogue Catalogue => RopeTable.Catalogue;

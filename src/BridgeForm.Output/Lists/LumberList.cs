@@ -12,11 +12,21 @@ internal static class LumberList
 
     public static ReferenceList Make() => new(
         "Lumber",
-        [new("", s_columns, [.. Lumber.Names.Select(Row)])],
+        [
+            new("Nominal sizes", s_columns, [.. Lumber.Names.Select(Row)]),
+            new(
+                "On sale where stock.NAME.sections is left out",
+                [new("units", ColumnForm.Key), new("sections", ColumnForm.Words)],
+                [
+                    ["imperial", string.Join(", ", CommonSections.Imperial)],
+                    ["metric", string.Join(", ", CommonSections.Metric)],
+                ]),
+        ],
         [
             "For every key section; written with green behind it, as 6x6 green, it is the green size. Any other actual size is written "
                 + "with its unit: 38 x 89 mm.",
             Lumber.Source + ".",
+            $"On sale: {CommonSections.Source}.",
         ]);
 
     private static ImmutableArray<string> Row(string name)

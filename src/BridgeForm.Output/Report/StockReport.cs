@@ -75,6 +75,7 @@ internal static class StockReport
         json.WriteBoolean("search_ended", job.SearchEnded);
         ReportJson.Number(json, "bought", job.Bought);
         ReportJson.Number(json, "board_feet", job.BoardFeet);
+        ReportJson.Number(json, "volume", job.Volume);
         ReportJson.Number(json, "mass", job.Mass);
         ReportJson.Number(json, "mass_fresh", job.FreshMass);
         ReportJson.List(json, "too_long", job.TooLong, (j, p) => j.WriteStringValue(p.Mark));

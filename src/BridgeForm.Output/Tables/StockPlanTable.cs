@@ -101,8 +101,10 @@ public static class StockPlanTable
         job.ByPrice ? Money(job.Total) : string.Empty,
         .. Wood(job.BoardFeet, job.Mass, job.FreshMass, units),
         string.Empty,
-        job.Proven ? "no plan is better" : $"at most {Numbers.Fixed(job.Gap * 100, 2)} % above the best plan there can be"
-            + (job.SearchEnded ? "; the search was ended at its limit, and a better plan may have been missed" : string.Empty),
+        (IsMetric(units) ? $"{Volume([job])}; " : string.Empty) + (job.Proven
+            ? "no plan is better"
+            : $"at most {Numbers.Fixed(job.Gap * 100, 2)} % above the best plan there can be"
+                + (job.SearchEnded ? "; the search was ended at its limit, and a better plan may have been missed" : string.Empty)),
     ];
 
     private static IReadOnlyList<string> Bound(StockJob job, DisplayUnits units) =>
@@ -130,14 +132,18 @@ public static class StockPlanTable
         plan.Jobs.Any(j => j.ByPrice) ? Money(plan.Boards.Sum(b => b.Price ?? 0)) : string.Empty,
         .. Wood(plan.Jobs.Sum(j => j.BoardFeet), plan.Jobs.Sum(j => j.Mass), plan.Jobs.Sum(j => j.FreshMass), units),
         string.Empty,
-        "board feet by nominal size (PS 20); carry home by the fresh mass"
+        (IsMetric(units) ? Volume(plan.Jobs) : "board feet by nominal size (PS 20)") + "; carry home by the fresh mass"
             + (
                 plan.Jobs.Any(j => j.ByPrice) && plan.Jobs
                     .Any(j => !j.ByPrice) ? "; stocks without prices are not in the cost" : string.Empty),
     ];
 
+    // Nobody who buys in millimetres counts in board feet: the heading stays, the volume stands in the note.
     private static IReadOnlyList<string> Wood(double boardFeet, double mass, double fresh, DisplayUnits units) =>
-        [Numbers.Fixed(boardFeet, 1), units.Mass(mass), Numbers.Fixed(mass, 1), units.Mass(fresh), Numbers.Fixed(fresh, 1)];
+    [
+        IsMetric(units) ? string.Empty : Numbers.Fixed(boardFeet, 1),
+        units.Mass(mass), Numbers.Fixed(mass, 1), units.Mass(fresh), Numbers.Fixed(fresh, 1),
+    ];
 
     private static IReadOnlyList<string> Both(double metres, DisplayUnits units) =>
         [units.Length(metres), Numbers.Fixed(metres * 1000, 1)];
@@ -151,6 +157,10 @@ public static class StockPlanTable
         var text = new QuantityText(units.System).Length(metres);
         return text.EndsWith(" ft 0 in", StringComparison.Ordinal) ? text[..^" 0 in".Length] : text;
     }
+
+    private static bool IsMetric(DisplayUnits units) => units.System == UnitSystem.Metric;
+
+    private static string Volume(IEnumerable<StockJob> jobs) => $"{Numbers.Fixed(jobs.Sum(j => j.Volume), 3)} m3 of boards by dressed size";
 
     private static string Money(double price) => NumberText.Fixed(price, 2);
 

@@ -16,6 +16,17 @@ internal readonly record struct CheckWords(UnitSystem Units)
         ? Number(metres * 1000, "0.#") + " mm"
         : Number(metres / Inch, "0.###") + " in";
 
+    /// <summary>
+    /// A length that a code, a trade or the program gives in inches: <c>36 in</c>, or <c>914 mm (36 in)</c>, so that whoever reads
+    /// millimetres sees where an odd number of them comes from.
+    /// </summary>
+    public string InInches(double metres) => IsMetric
+        ? $"{NumberText.Rounded(metres * 1000, metres < SmallSize ? 1 : 0)} mm ({LengthText.InchFigure(metres)} in)"
+        : Length(metres);
+
+    // Above, tenths of a millimetre say nothing of a size in inches.
+    private const double SmallSize = 0.1;
+
     /// <summary>A length that is asked for, rounded up to what is printed: who writes it gets what is needed.</summary>
     public string AtLeast(double metres) => IsMetric
         ? NumberText.Up(metres * 1000, 1) + " mm"

@@ -149,9 +149,10 @@ internal static class RopeHardware
                 "Rope clips", null, AllEnds, $"no row for clips on rope of {words.Size(ropes.Rope.Diameter)}: an engineer decides", "none");
         }
 
+        var rope = units == UnitSystem.Metric ? new Checks.CheckWords(units).InInches(row.Diameter) : row.Size + " in";
         var note = string.Create(
             CultureInfo.InvariantCulture,
-            $"{row.Count} an end, at least; for {row.Size} in rope; {words.Size(row.Spacing)} apart; turn back {words.Size(row.TurnBack)}; "
+            $"{row.Count} an end, at least; for {rope} rope; {words.Size(row.Spacing)} apart; turn back {words.Size(row.TurnBack)}; "
                 + $"torque {new Checks.CheckWords(units).Torque(row.Torque)}, checked again under load; U-bolt on the dead end; "
                 + $"drop-forged");
         return new HardwareItem("Rope clips", RopeEnds * row.Count, AllEnds, note, row.Source);
@@ -160,7 +161,7 @@ internal static class RopeHardware
     private static HardwareItem Turnbuckles(RopeWork work, RopeCut cut, QuantityText words)
     {
         var reach = cut.TakeUp is { } needed && FittingSet.TakeUpOfEach(needed) is { } each
-            ? $"take-up {words.Size(each)}, hung nearly open"
+            ? $"take-up {new Checks.CheckWords(words.Units).InInches(each)}, hung nearly open"
             : "take-up: see the check rope-take-up";
         return Fitting("Turnbuckles", FittingSet.Turnbuckles, work, words, $"one at each end of each rope; {reach}");
     }
@@ -171,7 +172,7 @@ internal static class RopeHardware
         var many = Ropes * FittingSet.PerRope;
         return set.Smallest(pull) is { } size
             ? new HardwareItem(
-                $"{item} {size.Size} in", many, AllEnds,
+                $"{item} {size.Named(words.Units)}", many, AllEnds,
                 $"{note}; working load {words.Force(size.WorkingLoad)} for {words.Force(pull)}; hot-dip galvanised or stainless",
                 set.Source)
             : new HardwareItem(

@@ -55,6 +55,9 @@ public sealed record StockJob
     /// <summary>Board feet of all boards (PS 20: nominal sizes).</summary>
     public required double BoardFeet { get; init; }
 
+    /// <summary>Volume of all boards by dressed size, m³.</summary>
+    public double Volume { get; init; }
+
     /// <summary>Mass of all boards at moisture in service, kilograms.</summary>
     public required double Mass { get; init; }
 

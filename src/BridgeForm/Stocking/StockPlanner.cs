@@ -79,6 +79,7 @@ public static class StockPlanner
             SearchEnded = !proven && result!.Value.Best.SearchEnded,
             Bought = bought,
             BoardFeet = boards.Sum(b => Lumber.BoardFeet(section, b.Length)),
+            Volume = volume,
             Mass = volume * offer.Stock.Density.InService,
             FreshMass = volume * offer.Stock.Density.High,
         };

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Checks;
 using BridgeForm.Checks.Timber;
 using BridgeForm.Materials;
+using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
@@ -49,30 +50,34 @@ internal static class BearingRemedies
         var along = Up(context, (2 * check.Capacity!.Value) + context.Parameters.Deck.ButtGap);
         return new Remedy(
             check.Id,
-            $"Preliminary: on bases that measure {Text(context, along)} along the bridge (frames.base.section) it passes. A base 3-1/2 in "
-                + "thick and more may have no channel in a side that is ever pulled: look at base-channel-notch again.",
+            $"Preliminary: on bases that measure {Text(context, along)} along the bridge (frames.base.section) it passes. A base "
+                + $"{new CheckWords(context.Parameters.Units).InInches(Notches.ThickMember)} thick and more may have no channel "
+                + "in a side that is ever pulled: look at base-channel-notch again.",
             Length: along);
     }
 
     private static Remedy Rail(CheckContext context, string id)
     {
         var guard = context.Parameters.Guard;
-        var width = NominalSize.Of(guard.Rail).Width;
-        var passing = s_thicknesses
-            .Select(t => SectionReader.Read(FormattableString.Invariant($"{t}x{width}")).Section)
-            .OfType<Section>()
+        var passing = Thicker(context, guard)
             .FirstOrDefault(s => RailSpan.Check(context with { Parameters = context.Parameters with { Guard = guard with { Rail = s } } })
                 .All(c => c.Status == CheckStatus.Pass));
         return passing is null
             ? new Remedy(id, "Preliminary: no thicker rail of this width passes; bring the posts closer together, or give values of lumber "
                 + "that is stamped for stress.")
-            : new Remedy(id, $"Preliminary: rails of {Named(context, passing)} in the same wood pass between posts as far apart as now; "
+            : new Remedy(id, $"Preliminary: rails of {passing.Name} in the same wood pass between posts as far apart as now; "
                 + "their weight and the gaps between them change: check again.");
     }
 
-    private static string Named(CheckContext context, Section section) => context.Parameters.Units == UnitSystem.Metric
-        ? FormattableString.Invariant($"{section.Name} ({section.Thickness * 1000:0} x {section.Width * 1000:0} mm)")
-        : section.Name;
+    /// <summary>Rails of the same width, thinnest first; in a metric file those that their stock sells.</summary>
+    private static IEnumerable<Section> Thicker(CheckContext context, GuardParameters guard) =>
+        context.Parameters.Units == UnitSystem.Metric
+            ? context.Parameters.StockNamed(guard.RailStock).Sections
+                .Where(s => Math.Abs(s.Width - guard.Rail.Width) <= Tolerances.DressedSize && s.Thickness > guard.Rail.Thickness)
+                .OrderBy(s => s.Thickness)
+            : s_thicknesses
+                .Select(t => SectionReader.Read(FormattableString.Invariant($"{t}x{NominalSize.Of(guard.Rail).Width}")).Section)
+                .OfType<Section>();
 
     /// <summary>Up to a sixteenth of an inch, or to a millimetre.</summary>
     private static double Up(CheckContext context, double length)

@@ -21,6 +21,9 @@ internal static class TimberRemedies
     // Two boards' ends and their gap need more than 1-1/2 in to lie and be screwed on. Common practice, no source.
     private const double ThinnestBase = 3;
 
+    // The same in millimetres: sections of 63 to 97 mm stand for 3 in and 4 in lumber.
+    private const double ThinnestMetric = 0.06;
+
     /// <summary>Empty when no check of boards and bases fails.</summary>
     public static ImmutableArray<Remedy> Find(
         CheckContext context, ImmutableArray<CheckResult> checks, TrialShape shape, CancellationToken token = default)
@@ -159,9 +162,8 @@ internal static class TimberRemedies
             yield break;
         }
 
-        var passing = Lumber.Names
-            .Select(name => SectionReader.Read(name).Section!)
-            .Where(s => s.NominalThickness is >= ThinnestBase and <= 4 && s.Width > context.Parameters.Frames.Channel.Depth)
+        var passing = Bases(context)
+            .Where(s => s.Width > context.Parameters.Frames.Channel.Depth)
             .OrderBy(s => s.Width * s.Thickness)
             .FirstOrDefault(s => Passes(context, s));
         var all = string.Join(", ", failing);
@@ -178,8 +180,8 @@ internal static class TimberRemedies
         yield return passing is null
             ? new Remedy(failing[0], $"Preliminary ({all}): no base of dimension lumber standing on its narrow side passes; bring the "
                 + "ropes under or outside the braces' feet, or widen the frame's stance.")
-            : new Remedy(failing[0], $"Preliminary ({all}): a {Named(context, passing)} base, standing on its narrow side, has the least "
-                + "wood of all of 3 in and 4 in lumber that pass every check of the base. Levels of landings, posts' feet and deck move "
+            : new Remedy(failing[0], $"Preliminary ({all}): a {passing.Name} base, standing on its narrow side, has the least "
+                + $"wood of all {Lot(context)} that pass every check of the base. Levels of landings, posts' feet and deck move "
                 + "with its depth: check again.");
     }
 
@@ -200,9 +202,15 @@ internal static class TimberRemedies
     }
 
     /// <summary>Nominal size, with dressed millimetres where people read metric.</summary>
-    private static string Named(CheckContext context, Section section) => context.Parameters.Units == UnitSystem.Metric
-        ? FormattableString.Invariant($"{section.Name} ({section.Thickness * 1000:0} x {section.Width * 1000:0} mm)")
-        : section.Name;
+    /// <summary>What a base may be cut from: 3 in and 4 in lumber; in a metric file what its stock sells of that thickness.</summary>
+    private static IEnumerable<Section> Bases(CheckContext context) => context.Parameters.Units == UnitSystem.Metric
+        ? context.Parameters.StockNamed(context.Parameters.Frames.Base.Stock).Sections
+            .Where(s => s.Thickness is >= ThinnestMetric and <= 0.1)
+        : Lumber.Names.Select(name => SectionReader.Read(name).Section!).Where(s => s.NominalThickness is >= ThinnestBase and <= 4);
+
+    private static string Lot(CheckContext context) => context.Parameters.Units == UnitSystem.Metric
+        ? $"on sale of stock {context.Parameters.Frames.Base.Stock}, 60 to 100 mm thick,"
+        : "of 3 in and 4 in lumber";
 
     private static bool Passes(CheckContext context, Section section)
     {

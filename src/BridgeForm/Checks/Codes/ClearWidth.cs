@@ -26,7 +26,7 @@ internal static class ClearWidth
         var words = context.Words();
         return Outcome.AtLeast(
             Declared, width, needed, "m", source,
-            $"{words.Length(width)} at the narrowest, {words.Length(needed)} to compare with",
+            $"{words.Length(width)} at the narrowest, {words.InInches(needed)} to compare with",
             context.Parameters.Use == BridgeUse.Public ? CheckStatus.Fail : CheckStatus.Warn);
     }
 
@@ -81,15 +81,15 @@ internal static class DeckGaps
             return new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Fail, widest, sphere, "m", GuardOpenings.Ratio(widest, sphere),
                 $"{guards}, of guards; taken for the floor",
-                $"{words.Length(widest)} between {(deck.Stringer is null ? "boards" : "treads")}; no sphere of {words.Length(sphere)} may "
-                    + "fall through");
+                $"{words.Length(widest)} between {(deck.Stringer is null ? "boards" : "treads")}; no sphere of {words.InInches(sphere)} "
+                    + "may fall through");
         }
 
         var (limit, source) = Limits.FloorOpening;
         return Outcome.AtMost(
             Declared, widest, limit, "m", source,
             $"{(deck.Stringer is null ? "boards" : "treads")} {words.Length(between)} apart, ends {words.Length(deck.ButtGap)} apart; at "
-                + $"most {words.Length(limit)}",
+                + $"most {words.InInches(limit)}",
             CheckStatus.Warn);
     }
 }

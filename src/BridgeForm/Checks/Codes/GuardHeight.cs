@@ -24,7 +24,7 @@ internal static class GuardHeight
         var words = context.Words();
         return Outcome.AtLeast(
             Declared, least.Height, needed, "m", source,
-            $"least in {least.Frame}: {words.Length(least.Height)}, needed {words.Length(needed)}");
+            $"least in {least.Frame}: {words.Length(least.Height)}, needed {words.InInches(needed)}");
     }
 }
 
@@ -69,7 +69,7 @@ internal static class Handrail
         var holds = range.Low >= low && range.High <= high;
         var missed = range.Low < low ? range.Low : range.High;
         var detail = $"{name}: top {words.Length(range.Low)} to {words.Length(range.High)} above the deck; a handrail has "
-            + $"{words.Length(low)} to {words.Length(high)}"
+            + $"{words.InInches(low)} to {words.InInches(high)}"
             + (applies ? holds ? "; whether a hand can close around it is "
             + "not looked at" : ": fix a handrail to the posts" : "; not asked for here");
         return new CheckResult(

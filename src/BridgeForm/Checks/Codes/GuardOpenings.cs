@@ -43,8 +43,8 @@ internal static class GuardOpenings
         return new CheckResult(
             Declared.Id, Declared.Title, Status(worst.Clear, worst.Sphere),
             worst.Clear, worst.Sphere, "m", Ratio(worst.Clear, worst.Sphere), worst.Source,
-            $"widest in {worst.Where}: {words.Length(worst.Clear)} clear; no sphere of {words.Length(worst.Sphere)} may pass; between the "
-                + "end frames and the landings' guards it is not looked at (guard-at-landing)");
+            $"widest in {worst.Where}: {words.Length(worst.Clear)} clear; no sphere of {words.InInches(worst.Sphere)} may pass; between "
+                + "the end frames and the landings' guards it is not looked at (guard-at-landing)");
     }
 
     /// <summary>Always for an engineer.</summary>
@@ -59,7 +59,7 @@ internal static class GuardOpenings
             "m",
             source,
             $"the guards end at {layout.Poses[0].Name} and {layout.Poses[^1].Name}; from there to the landings' own guards no sphere of "
-                + $"{words.Length(sphere)} may pass. "
+                + $"{words.InInches(sphere)} may pass. "
             + "Landings' guards are not in the project file");
     }
 

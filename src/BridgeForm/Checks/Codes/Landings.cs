@@ -42,12 +42,12 @@ internal static class Landings
         string Text(double? gap, string end) => gap is { } given ? words.Length(given) : NotLookedAt(end, "gap");
         var (gap, text) = (Math.Max(a ?? 0, b ?? 0), $"at A {Text(a, "a")}; at B {Text(b, "b")}; at most ");
         var (sphere, guards) = Limits.Opening(context.Parameters.Use, 0);
-        if (Outcome.AtMost(DeclaredGap, gap, sphere, "m", guards, text + words.Length(sphere)) is { Status: CheckStatus.Fail } hole)
+        if (Outcome.AtMost(DeclaredGap, gap, sphere, "m", guards, text + words.InInches(sphere)) is { Status: CheckStatus.Fail } hole)
         {
             return hole;
         }
 
-        var result = Outcome.AtMost(DeclaredGap, gap, limit, "m", source, text + words.Length(limit), CheckStatus.Warn);
+        var result = Outcome.AtMost(DeclaredGap, gap, limit, "m", source, text + words.InInches(limit), CheckStatus.Warn);
         return Open(result, a is null || b is null);
     }
 
@@ -69,7 +69,7 @@ internal static class Landings
             limit,
             "m",
             source,
-            $"at A {a.Text}; at B {b.Text}; at most {context.Words().Length(limit)}");
+            $"at A {a.Text}; at B {b.Text}; at most {context.Words().InInches(limit)}");
         return Open(result, a.Step is null || b.Step is null);
     }
 

@@ -69,13 +69,13 @@ internal static class MildInputs
         var (loads, ropes, temperatures) = (of.Loads, of.Ropes, of.Site.Temperatures);
         if (loads.PointEdge > UsualEdge + Tolerances.RoundOff)
         {
-            yield return $"loads.point.edge {words.Length(loads.PointEdge)}: people lean on the guard; usual {words.Length(UsualEdge)}";
+            yield return $"loads.point.edge {words.Length(loads.PointEdge)}: people lean on the guard; usual {words.InInches(UsualEdge)}";
         }
 
         if (loads.PointPatch > UsualPatch + Tolerances.RoundOff)
         {
             yield return $"loads.point.patch {words.Length(loads.PointPatch)}: so wide it hardly bends a board; usual at most "
-                + words.Length(UsualPatch);
+                + words.InInches(UsualPatch);
         }
 
         foreach (var own in loads.Cases.Where(c => c.Live > loads.Live * (1 + Tolerances.SameLimit)))
@@ -127,7 +127,8 @@ internal static class MildInputs
         if (inRow < PeopleInARow * (1 - Tolerances.SameLimit))
         {
             yield return $"loads.live {words.Pressure(loads.Live)} on {words.Length(width)} is {words.PerFoot(inRow)}: "
-                + $"people in a row, 200 lb every 2-1/2 ft, bring {words.PerFoot(PeopleInARow)}";
+                + $"people in a row, {(of.Units == UnitSystem.Metric ? "90 kg every 0.76 m" : "200 lb every 2-1/2 ft")}, bring "
+                + words.PerFoot(PeopleInARow);
         }
 
         foreach (var own in StrongRope.Find(ropes.Rope, words)

@@ -5,16 +5,16 @@ namespace BridgeForm.Checks.Geometry;
 /// <summary>How far a base may shift sideways on its ropes.</summary>
 internal static class ChannelRoom
 {
-    // Own figure: a rope swollen by rust and a channel cut by hand need no more.
-    private const double Most = Units.MetresPerInch / 4;
+    // Own figure, in whole millimetres where the file has those: a rope swollen by rust and a channel cut by hand need no more.
+    private static double MostIn(UnitSystem units) => units == UnitSystem.Metric ? 6e-3 : Units.MetresPerInch / 4;
 
     /// <summary>The check.</summary>
     public static DeclaredCheck Declared { get; } = new(
         "channel-clearance",
         "Room beside the rope in its channel",
-        "Channel's width less rope and two liners, half of it to either side, against 1/4 in. More is a look: the bases shift sideways on "
-            + "the ropes by as much.",
-        "own figure: 1/4 in to either side of the rope",
+        "Channel's width less rope and two liners, half of it to either side, against 1/4 in, in a metric file 6 mm. More "
+            + "is a look: the bases shift sideways on the ropes by as much.",
+        "own figure: 1/4 in (6 mm) to either side of the rope",
         [CheckStatus.Pass, CheckStatus.Warn]);
 
     /// <summary>All channels are alike.</summary>
@@ -23,15 +23,16 @@ internal static class ChannelRoom
         var words = context.Words();
         var channel = context.Parameters.Frames.Channel;
         var rope = context.Parameters.Ropes.Rope.Diameter;
+        var most = MostIn(words.Units);
         var side = Math.Max(0, channel.Width - rope - (2 * channel.Liner)) / 2;
         return Outcome.AtMost(
             Declared,
             side,
-            Most,
+            most,
             "m",
             Declared.Source,
             $"(channel {words.Length(channel.Width)} − rope {words.Length(rope)} − 2 × liner {words.Length(channel.Liner)}) / 2 = "
-                + $"{words.Length(side)} to either side; at most {words.Length(Most)}",
+                + $"{words.Length(side)} to either side; at most {words.Length(most)}",
             CheckStatus.Warn);
     }
 }

@@ -73,7 +73,7 @@ internal static class SupportMoves
             Declared.Id, Declared.Title, CheckStatus.Engineer, fall ?? 0, null, "m", null,
             Declared.Source,
             fall is { } f
-                ? $"one support {words.Length(SupportMove.Standard)} inward or down: mid-span falls by up to {words.Length(f)}"
+                ? $"one support {words.InInches(SupportMove.Standard)} inward or down: mid-span falls by up to {words.Length(f)}"
                 : "the moved ropes have no shape");
     }
 }

@@ -14,11 +14,11 @@ internal static class FittingSize
         return set.Smallest(pull) is { } size
             ? Outcome.AtMost(
                 check, pull, size.WorkingLoad, "N", source,
-                $"size {size.Size} in is the smallest of this set that carries {words.Force(pull)}: working load "
+                $"size {size.Named(words.Units)} is the smallest of this set that carries {words.Force(pull)}: working load "
                     + $"{words.Force(size.WorkingLoad)}")
             : new CheckResult(
                 check.Id, check.Title, CheckStatus.Engineer, pull, set.Sizes[^1].WorkingLoad, "N", pull / set.Sizes[^1].WorkingLoad, source,
-                $"{words.Force(pull)} is more than the largest of this set, size {set.Sizes[^1].Size} in with "
+                $"{words.Force(pull)} is more than the largest of this set, size {set.Sizes[^1].Named(words.Units)} with "
                     + $"{words.Force(set.Sizes[^1].WorkingLoad)}: "
                 + "an engineer chooses what holds the rope");
     }

@@ -39,7 +39,7 @@ internal static class RopeTakeUp
         return FittingSet.TakeUpOfEach(needed) is { } each
             ? Outcome.AtMost(
                 Declared, needed, FittingSet.PerRope * each, "m", source,
-                $"{text}: two turnbuckles with a take-up of {words.Length(each)}, hung nearly open")
+                $"{text}: two turnbuckles with a take-up of {words.InInches(each)}, hung nearly open")
             : new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Engineer, needed, null, "m", null, source,
                 $"{text}: more than two turnbuckles take up; set the rope short by its stretch, or move its ends in the clips after it "

@@ -27,7 +27,7 @@ internal static class SettingOfRopes
     public static CheckResult Check(CheckContext context)
     {
         var words = context.Words();
-        var longer = words.Length(RopeSetting.Difference);
+        var longer = words.InInches(RopeSetting.Difference);
         if (context.Ropework.Setting is not { } setting)
         {
             return new CheckResult(

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Timber;
@@ -9,11 +10,14 @@ internal static class DeckBearing
 {
     private const double Inch = Quantities.Units.MetresPerInch;
     private const double Stringers = 1.5 * Inch;
-    private const double Boards = 1 * Inch;
-    private const double Least = 5.0 / 8 * Inch;
+
+    // Own figures, in whole millimetres where the file has those.
+    private static double BoardsIn(UnitSystem units) => units == UnitSystem.Metric ? 25e-3 : 1 * Inch;
+
+    private static double LeastIn(UnitSystem units) => units == UnitSystem.Metric ? 16e-3 : 5.0 / 8 * Inch;
 
     private const string Joists = "IRC R502.6: joists bear on at least 1-1/2 in of wood";
-    private const string Own = "own figures: boards look below 1 in, boards and treads fail below 5/8 in";
+    private const string Own = "own figures: boards look below 1 in (25 mm), boards and treads fail below 5/8 in (16 mm)";
 
     /// <summary>Lengths, then stresses, one for each kind.</summary>
     public static ImmutableArray<DeclaredCheck> Declared { get; } =
@@ -49,9 +53,10 @@ internal static class DeckBearing
     {
         var declared = Find(beam, "-bearing-length");
         var text = $"{beam.Section.Name} {beam.Kind}: {how} = {context.Words().Length(length)}";
-        var least = beam.Role == Role.Stringer ? Stringers : Least;
+        var units = context.Parameters.Units;
+        var least = beam.Role == Role.Stringer ? Stringers : LeastIn(units);
         return beam.Role == Role.Board && length >= least
-            ? Outcome.AtLeast(declared, length, Boards, "m", Own, text, CheckStatus.Warn)
+            ? Outcome.AtLeast(declared, length, BoardsIn(units), "m", Own, text, CheckStatus.Warn)
             : Outcome.AtLeast(declared, length, least, "m", declared.Source, text);
     }
 

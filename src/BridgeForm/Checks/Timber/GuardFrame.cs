@@ -115,7 +115,8 @@ internal sealed record GuardPush(string Name, double Force)
 
     /// <summary>Source of both.</summary>
     public const string Source =
-        "IRC Table R301.5 and ASCE 7 4.5.1: 200 lbf at the top in any direction; IBC 1607.8.1: 50 plf on a public guard";
+        "IRC Table R301.5 and ASCE 7 4.5.1: 200 lbf (890 N) at the top in any direction; IBC 1607.8.1: 50 plf (730 N/m) on a public "
+            + "guard";
 
     /// <summary>Both directions; on a public bridge the line load as well, each by itself. All of it on one post.</summary>
     public static IEnumerable<GuardPush> List(CheckContext context)

@@ -81,7 +81,7 @@ internal static class RailSpan
     private const double Infill = 50 * Quantities.Units.PoundForce;
     private const double Side = Quantities.Units.MetresPerFoot;
 
-    private const string Source = "IRC Table R301.5 and ASCE 7 4.5.1.2: 50 lbf on 1 ft² of infill";
+    private const string Source = "IRC Table R301.5 and ASCE 7 4.5.1.2: 50 lbf (222 N) on 1 ft² (0.093 m²) of infill";
 
     /// <summary>The check.</summary>
     public static DeclaredCheck Declared { get; } = new(
@@ -113,7 +113,7 @@ internal static class RailSpan
             words,
             stress,
             LumberValues.Find(context.Parameters, guard.RailStock, guard.Rail)?.Bending(LoadDuration.Guard, flat: true),
-            $"{guard.Rail.Name}, L = {words.Length(span)} ({where}): M = {words.Pounds(Infill)} / 4 × (L − {words.Length(length)} / 2) = "
+            $"{guard.Rail.Name}, L = {words.Length(span)} ({where}): M = {words.Pounds(Infill)} / 4 × (L − {words.InInches(length)} / 2) = "
                 + $"{words.Moment(moment)}; "
             + $"fb = M / {words.Modulus(bends.Modulus)} = {words.Stress(stress)}; {Source}",
             LumberValues.Missing(context.Parameters, guard.RailStock, guard.Rail));

@@ -1,11 +1,19 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Ropes.Fittings;
 
 /// <summary>A turnbuckle or shackle of one size.</summary>
 /// <param name="Size">Size in inches, as people write it.</param>
 /// <param name="WorkingLoad">Working load limit, newtons.</param>
-public sealed record RatedFitting(string Size, double WorkingLoad);
+public sealed record RatedFitting(string Size, double WorkingLoad)
+{
+    /// <summary>Its size with its unit: <c>7/8 in</c>, or <c>22 mm (7/8 in)</c>; fittings of this pattern are sold by inches.</summary>
+    /// <param name="units">Of the project.</param>
+    public string Named(UnitSystem units) => units == UnitSystem.Metric
+        ? $"{NumberText.Rounded(QuantityReader.Read(QuantityKind.Length, Size + " in").Value * 1000, 0)} mm ({Size} in)"
+        : Size + " in";
+}
 
 /// <summary>A named set of sizes with their working loads; sets of other makers and standards differ.</summary>
 /// <param name="Name">Of the set.</param>
