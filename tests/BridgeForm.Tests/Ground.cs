@@ -28,9 +28,9 @@ internal static class Ground
           base: { section: 89 x 89 mm, length: 1450 mm }
           channel: { depth: 16 mm, end_depth: 19 mm, liner: 0 mm }
           post: { section: 38 x 89 mm, length: 1020 mm, foot: 450 mm }
-          brace: { foot: 695 mm }
-        deck: { side_gap: 12 mm }
-        guard: { rails: { section: 19 x 89 mm, count: 6, stock: cedar } }
+          brace: { section: 38 x 89 mm, foot: 695 mm }
+        deck: { board: { section: 38 x 140 mm }, stringer: { section: 38 x 140 mm }, side_gap: 12 mm }
+        guard: { rails: { section: 19 x 89 mm, count: 6, stock: cedar }, cap: { section: 38 x 140 mm } }
         """;
 
     // Keys of which a file gives one: neither is put in where the other stands.
@@ -56,12 +56,18 @@ internal static class Ground
         [
             .. file.Entries.Select(e => ground.Entries.FirstOrDefault(g => g.Key == e.Key) is { Value: MapNode under }
                 && e.Value is MapNode over ? e with { Value = Merged(over, under, e.Key) } : e),
-            .. ground.Entries.Where(g => file.Entries.All(e => e.Key != g.Key) && !IsReplaced(file, g.Key, path)),
+            .. ground.Entries.Where(g => file.Entries.All(e => e.Key != g.Key) && !IsReplaced(file, g.Key, path))
+                .Select(g => g.Value is MapNode under ? g with { Value = Merged(new MapNode(g.KeyPlace, []), under, g.Key) } : g),
         ],
     };
 
-    private static bool IsReplaced(MapNode file, string key, string path) =>
-        path is "brace" or "rails" && s_inPlaceOf.TryGetValue(key, out var other) && file.Entries.Any(e => e.Key == other);
+    // A key in another's place, or stringers of a deck without treads.
+    private static bool IsReplaced(MapNode file, string key, string path) => (path, key) switch
+    {
+        ("deck", "stringer") => !file.Entries.Any(e => e is { Key: "layout", Value: ScalarNode { Text: "across" } }),
+        ("brace" or "rails", _) when s_inPlaceOf.TryGetValue(key, out var other) => file.Entries.Any(e => e.Key == other),
+        _ => false,
+    };
 
     private static string Written(FileNode node) => node switch
     {

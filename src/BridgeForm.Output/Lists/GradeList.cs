@@ -31,11 +31,11 @@ internal static class GradeList
             [
                 $"For the key stock.NAME.grade. What a stamp may add changes nothing: {string.Join(", ", StampedWords.Besides)}. Values "
                     + "of your own, and of other grades, go under values and before these.",
-                "C18, C24, C30, D30: strength classes of EN 338, for any softwood (C) or hardwood (D) that is so stamped; characteristic values, "
-                    + "Emin their E0,05. A check lowers them by kmod/(1.3·1.5), shear by kcr 0.67 besides, and says so.",
+                "C18, C24, C30, D30: strength classes of EN 338, for any softwood (C) or hardwood (D) that is so stamped; characteristic "
+                    + "values, Emin their E0,05. A check lowers them by kmod/(1.3·1.5), shear by kcr 0.67 besides, and says so.",
                 "dimension: 2 to 4 in thick, before the size factor; 2x4 to 2x12: by width, with the size factor in it; beams, posts, "
-                    + "timbers: 5 in and thicker; any: every section; wet: for wet service already; boards below 2 in count as no3. Bending Fb, tension Ft, "
-                    + "shear Fv, compression across Fc⊥ and along Fc.",
+                    + "timbers: 5 in and thicker; any: every section; wet: for wet service already; boards below 2 in count as no3. "
+                    + "Bending Fb, tension Ft, shear Fv, compression across Fc⊥ and along Fc.",
                 .. sources.Lines(),
             ]);
     }

@@ -80,7 +80,7 @@ internal static class DeckSection
                 "board",
                 "Boards; with layout across, treads",
                 [
-                    Define.Section("section", "Lies flat", "2x6", "38 x 140 mm"),
+                    Define.Section("section", "Lies flat", "2x6", "45 x 145 mm"),
                     Define.StockName("treated"),
                 ]).AllStarting(),
             (Define.Whole("count", "Boards side by side, or treads in a bay; auto for as "
@@ -94,7 +94,7 @@ internal static class DeckSection
                 "stringer",
                 "Bearers of treads; with layout across only",
                 [
-                    Define.Section("section", "Stands on its narrow side", "2x6", "38 x 140 mm"),
+                    Define.Section("section", "Stands on its narrow side", "2x6", "45 x 145 mm"),
                     Define.Whole("count", "Stringers side by side", "2", "100", "3"),
                     Define.StockName("treated"),
                 ]),

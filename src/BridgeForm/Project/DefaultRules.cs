@@ -34,15 +34,17 @@ internal static class DefaultRules
         new("frames.brace.foot", ["frames.post.foot"], (v, _) => FrameRules.BraceFoot(v)),
         new(
             "ropes.spacing",
-            ["site.span", "frames.base.length", .. FrameRules.BraceKeys],
+            ["use", "site.span", "frames.base.length", .. FrameRules.BraceKeys],
             (v, _) => RopeRules.Spacing(v)),
         new("frames.base.length", ["ropes.spacing", .. FrameRules.BraceKeys], (v, _) => FrameRules.BaseLength(v)),
         new("ropes.sag", ["ropes.spacing"], (v, _) => RopeRules.Sag(v)),
         new(
             "ropes.type",
-            ["site.span", "site.rise", "site.temperatures", "site.reference_temperature", "ropes.sag", "ropes.termination.efficiency",
-                "ropes.safety_factor", "loads.live", "loads.snow", "loads.eccentricity", .. FrameRules.DeckKeys, "frames.post.foot",
-                "frames.post.lean"],
+            [
+                "use", "site.span", "site.rise", "site.temperatures", "site.reference_temperature", "ropes.sag", "ropes.on_sale",
+                "ropes.termination.efficiency", "ropes.safety_factor", "loads.live", "loads.snow", "loads.eccentricity",
+                .. FrameRules.DeckKeys, "frames.post.foot", "frames.post.lean",
+            ],
             RopeRules.Rope),
         new("frames.channel.depth", ["ropes.type", "frames.channel.liner"], (v, ropes) => FrameRules.ChannelDepth(v, ropes, isEnd: false)),
         new(

@@ -29,7 +29,7 @@ internal static class FrameRules
     public static string BraceFoot(FileValues v)
     {
         var tape = new RuleTape(v.Units);
-        return tape.Text(v.Number("frames.post.foot") + tape.Of(9.75, 250), "frames.brace.foot");
+        return tape.Text(v.Number("frames.post.foot") + tape.Of(9.75, 260), "frames.brace.foot");
     }
 
     /// <summary>From the middle of the base to the middle of a brace's foot.</summary>

@@ -117,7 +117,7 @@ internal static class FrameSection
         "base",
         "The beam across the ropes",
         [
-            Define.Section("section", "Stands on its narrow side", "4x6", "89 x 140 mm"),
+            Define.Section("section", "Stands on its narrow side", "4x6", "95 x 170 mm"),
             Define.Flag("flat", "Lies on its wide side instead", "false"),
             Define.Length("length", "Overall length", "1 ft", "40 ft").ByRule(
                 "ropes.spacing",

@@ -43,7 +43,7 @@ internal static class GuardSection
                 "rails",
                 "Rails on the posts' inner faces",
                 [
-                    Define.Section("section", "Its wide face lies on the posts", "5/4x6", "25 x 140 mm"),
+                    Define.Section("section", "Its wide face lies on the posts", "5/4x6", "28 x 145 mm"),
                     Define.Whole("count", "Rails a side, with equal gaps", "0", "200").ByRule(
                         "the post's length",
                         "as few as leave gaps of 3-1/2 in (89 mm) at most", "4"),
@@ -61,7 +61,7 @@ internal static class GuardSection
                 "cap",
                 "The board on the posts' heads",
                 [
-                    Define.Section("section", "Lies flat", "2x6", "38 x 140 mm"),
+                    Define.Section("section", "Lies flat", "2x6", "45 x 145 mm"),
                     Define.StockName("cedar"),
                 ]),
         ]).AllStarting();

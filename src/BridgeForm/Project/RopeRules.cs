@@ -8,8 +8,9 @@ namespace BridgeForm.Project;
 /// <summary>Defaults of the ropes: spacing, sag and the rope itself. Own figures (<see cref="DefaultRules"/>).</summary>
 internal static class RopeRules
 {
-    /// <summary>The make that is taken where the file names no rope.</summary>
+    // Taken where the file names no rope, and none that can be had.
     private const string Make = "rope-6x19-iwrc-eips-galvanized-";
+    private const string MetricMake = "rope-6x19-iwrc-1770-";
 
     // Per length of span: 0.3 in a foot.
     private const double SpacingPerSpan = 0.025;
@@ -26,8 +27,9 @@ internal static class RopeRules
     public static string Spacing(FileValues v)
     {
         var tape = new RuleTape(v.Units);
+        var least = v.Text("use") is "public" ? tape.Of(52, 1320) : tape.Of(49, 1245);
         var spacing = Math.Max(
-            tape.Nearest(tape.Of(49, 1245) + (SpacingPerSpan * v.Number("site.span")), tape.Of(1, 10)),
+            tape.Nearest(least + (SpacingPerSpan * v.Number("site.span")), tape.Of(1, 10)),
             tape.Up(2 * FrameRules.BraceMiddle(v), tape.Of(1, 10)));
         spacing = Math.Min(spacing, tape.Of(96, 2440));
         if (v.Given("frames.base.length"))
@@ -49,9 +51,13 @@ internal static class RopeRules
     /// <summary>The thinnest that carries the estimate; the thickest where none does.</summary>
     public static string Rope(FileValues v, RopeCatalogue ropes)
     {
-        var sizes = ropes.Keys.Where(k => k.StartsWith(Make, StringComparison.Ordinal)).Select(k => ropes.Find(k)!)
-            .OrderBy(r => r.Diameter).ToList();
+        var make = v.Units == UnitSystem.Metric ? MetricMake : Make;
+        var onSale = v.Items("ropes.on_sale").Where(item => v.Good(item)).Select(v.Text).ToList();
+        var keys = onSale.Exists(k => ropes.Find(k) is not null)
+            ? onSale
+            : ropes.Keys.Where(k => k.StartsWith(make, StringComparison.Ordinal));
+        var sizes = keys.Select(ropes.Find).OfType<RopeProperties>().OrderBy(r => r.Diameter).ToList();
         var estimate = RopeEstimate.From(v);
-        return (sizes.Find(estimate.IsCarriedBy) ?? sizes.LastOrDefault())?.Name ?? Make + "3/4";
+        return (sizes.Find(estimate.IsCarriedBy) ?? sizes.LastOrDefault())?.Name ?? ropes.Keys[0];
     }
 }

@@ -14,11 +14,13 @@ internal static class RopeTypeSection
         Type = ValueForm.Rope,
         ByRule = true,
         Follows = "the pull that span, sag, width and loads make likely",
-        DefaultNote = "the thinnest of rope-6x19-iwrc-eips-galvanized that holds 1.09 times an estimated pull × ropes.safety_factor / "
-            + "efficiency of the ends (80 % where none is given), and the thickest where none does. The pull: a parabola of this span, "
-            + "rise and sag under the larger of loads.live and loads.snow on the clear width × loads.eccentricity, half of 15.5 psf (0.74 kPa) "
-            + "of bridge on that width, and the rope, at the coldest of site.temperatures, stretched as the rope stretches",
+        DefaultNote = "the thinnest of ropes.on_sale, or of rope-6x19-iwrc-eips-galvanized (metric: rope-6x19-iwrc-1770), that holds "
+            + "1.035 times an estimated pull × ropes.safety_factor / efficiency of the ends (80 % where none is given), and the thickest "
+            + "where none does. The pull: a parabola of this span, rise and sag under the larger of loads.live and loads.snow on the clear "
+            + "width × loads.eccentricity, half of 22 psf (metric: 1.26 kPa) of freshly treated bridge on that width, and the rope, at the "
+            + "coldest of site.temperatures, stretched as the rope stretches",
         Example = "rope-6x19-iwrc-eips-galvanized-7/8",
+        MetricExample = "rope-6x19-iwrc-1770-22-mm",
         Keys =
         [
             Define.Length("diameter", "Nominal diameter", "1/16 in", "6 in").Needed("3/4 in", "19 mm"),

@@ -39,7 +39,7 @@ internal static class UprightSection
         "post",
         "The posts",
         [
-            Define.Section("section", "Its wide face lies in the plane of the frame", "4x4", "89 x 89 mm"),
+            Define.Section("section", "Its wide face lies in the plane of the frame", "4x4", "95 x 95 mm"),
             Define.Length("length", "Length along the axis of the post", "6 in", "12 ft").ByRule(
                 "use",
                 "the guard of this use (36 in private, 42 in public) and 3-1/2 in (89 mm) more over the deck, less the cap, along the "
@@ -54,11 +54,11 @@ internal static class UprightSection
         "brace",
         "The braces outside the posts",
         [
-            Define.Section("section", "Its wide face lies in the plane of the frame", "2x4", "38 x 89 mm"),
+            Define.Section("section", "Its wide face lies in the plane of the frame", "2x4", "70 x 120 mm"),
             Define.Quantity(QuantityKind.Angle, "lean", "Lean inward, from square to the base", "0 deg", "75 deg", "12 deg"),
             Define.Length("foot", "From the middle of the base to the brace's outer face", "1 in", "20 ft").ByRule(
                 "frames.post.foot",
-                "frames.post.foot and 9-3/4 in (250 mm)", "28-1/4 in", "720 mm"),
+                "frames.post.foot and 9-3/4 in (260 mm)", "28-1/4 in", "730 mm"),
             Define.Length(
                 "length", "Long point to long point, in place of foot", "3 in",
                 "12 ft") with { DefaultNote = "from foot", Example = "18 in", MetricExample = "460 mm" },

@@ -34,6 +34,7 @@ public sealed class DefaultRuleTests
     [InlineData("site: { span: 12 ft }", "28-1/4 in", "53 in")]
     [InlineData("site: { span: 10 ft }\nframes: { post: { foot: 22-1/2 in } }", "32-1/4 in", "61 in")]
     [InlineData("site: { span: 300 ft }", "28-1/4 in", "96 in")]
+    [InlineData("site: { span: 30 ft }\nuse: public", "28-1/4 in", "61 in")]
     public void Ropes_lie_under_the_braces_or_outside_and_not_endlessly_far(string file, string foot, string spacing)
     {
         var chosen = Chosen(file);
@@ -125,14 +126,14 @@ public sealed class DefaultRuleTests
     }
 
     /// <summary>
-    /// A parabola that neither stretches nor shrinks, by hand: 30 ft = 9.144 m, sag 5.3 %, 1000 N/m empty and 3000 N/m loaded: T =
+    /// A parabola that neither stretches nor shrinks, by hand: 30 ft = 9.144 m, sag 5.3 %, 800 N/m empty and 3000 N/m loaded: T =
     /// 3000 · 9.144² / (8 · 0.48463) · √(1 + (4 · 0.053)²) = 64 698 · 1.0222 = 66 135 N. The rope here is so stiff that it stretches
     /// by nothing; a soft one hangs deeper and is pulled less.
     /// </summary>
     [Fact]
     public void The_estimate_is_a_parabolas()
     {
-        var estimate = new RopeEstimate(9.144, 0, 0.053 * 9.144, Dead: 1000, Live: 2000, Colder: 0, Factor: 6.25);
+        var estimate = new RopeEstimate(9.144, 0, 0.053 * 9.144, Dead: 800, Wet: 1000, Live: 2000, Colder: 0, Factor: 6.25);
         var rope = Thin with { MassPerLength = 1e-9, Modulus = 1e20 };
         Assert.Equal(66_135, estimate.Tension(rope), 40.0);
         Assert.True(estimate.Tension(rope with { Modulus = 100e9 }) < 66_000);
@@ -151,6 +152,7 @@ public sealed class DefaultRuleTests
     [InlineData("ropes: { safety_factor: 7 }")]
     [InlineData("ropes: { termination: { kind: other, efficiency: 50 %, source: made up } }")]
     [InlineData("frames: { post: { foot: 28 in } }")]
+    [InlineData("ropes: { on_sale: [rope-6x19-iwrc-ips-1/2, rope-6x19-iwrc-ips-1, rope-6x19-iwrc-ips-1-1/8] }")]
     public void The_rope_follows_what_pulls_it(string key)
     {
         var rope = RopeOf(Read("site: { span: 30 ft }\n" + key));

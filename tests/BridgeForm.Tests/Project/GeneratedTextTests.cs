@@ -17,7 +17,7 @@ public sealed class GeneratedTextTests
     {
         var starter = Read(Starter.Text(units));
         var metric = units == UnitSystem.Metric;
-        var landing = metric ? "{ level: 191 mm, gap: 6 mm }" : "{ level: 7-1/2 in, gap: 1/4 in }";
+        var landing = metric ? "{ level: 229 mm, gap: 6 mm }" : "{ level: 7-1/2 in, gap: 1/4 in }";
         var bare = Read(FormattableString.Invariant($$"""
             name: {{starter.Name}}
             units: {{units.ToString().ToLowerInvariant()}}

@@ -52,8 +52,8 @@ public sealed class UnitSystemTests
         // 77.7 / 1470 = 5.29 %, to 0.1 %, of 9 m.
         Assert.Equal(0.477, p.Ropes.Sag, 12);
         Assert.Equal(15, p.Site.ReferenceTemperature, 12);
-        Assert.Equal((0.14, 0.089, 1.82), (p.Frames.Base.Depth, p.Frames.Base.Along, p.Frames.Base.Length));
-        Assert.Equal("38 x 140 mm", p.Deck.Board.Name);
+        Assert.Equal((0.17, 0.095, 1.82), (p.Frames.Base.Depth, p.Frames.Base.Along, p.Frames.Base.Length));
+        Assert.Equal("45 x 145 mm", p.Deck.Board.Name);
         Assert.Equal(2900, p.Loads.Live, 9);
         Assert.Equal("a4", p.Shop.Paper);
         Assert.Equal(2.4, p.StockNamed("cedar").Lengths[0], 12);

@@ -35,7 +35,8 @@ internal static class EuropeanFactors
         "1/(1.3·1.5): EN 1995-1-1 Table 2.3, solid timber, and EN 1990 Table A1.2(B), variable loads (from memory)");
 
     /// <summary>k_cr on shear: the effective width of cracked wood.</summary>
-    public static Factor Crack => new("kcr", Cracked, "EN 1995-1-1:2004+A1:2008 6.1.7, effective width b·kcr, solid timber (0.67 from memory)");
+    public static Factor Crack => new(
+        "kcr", Cracked, "EN 1995-1-1:2004+A1:2008 6.1.7, effective width b·kcr, solid timber (0.67 from memory)");
 
     /// <summary>What is said of E: the mean, with no factor.</summary>
     public const string Deflection =

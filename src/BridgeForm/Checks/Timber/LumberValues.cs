@@ -124,7 +124,8 @@ internal sealed record LumberValues(StockParameters Stock, Section Section, Desi
         symbol,
         characteristic,
         [EuropeanFactors.Modification(load), EuropeanFactors.Safety],
-        $"{Row.Source}, converted, a licensed engineer confirms; {also ?? EuropeanFactors.NoOthers}") { Note = Note };
+        $"{Row.Source}, converted, a licensed engineer confirms; {also ?? EuropeanFactors.NoOthers}")
+    { Note = Note };
 
     private AdjustedValue Incised(AdjustedValue value) =>
         Stock.Incised ? value.Times(AdjustmentFactors.IncisedStrength(Size)) : value;
