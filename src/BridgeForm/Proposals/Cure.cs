@@ -17,7 +17,7 @@ internal static class Cures
     private static readonly Cure s_base = More("frames.base.section");
 
     private static readonly ImmutableArray<Cure> s_upright = [s_wider, More("ropes.type"), s_flatter, More("ropes.sag")];
-    private static readonly ImmutableArray<Cure> s_rope = [More("ropes.type"), More("ropes.sag"), Less("guard.rails.section")];
+    private static readonly ImmutableArray<Cure> s_rope = [More("ropes.type"), More("ropes.sag"), Less("guard.rails.section"), Less("frames.post.section"), Less("guard.cap.section"), Less("frames.spacing")];
     private static readonly ImmutableArray<Cure> s_board = [s_closer, More("deck.board.section"), More("deck.layout")];
     private static readonly ImmutableArray<Cure> s_tread = [More("deck.stringer.count"), More("deck.board.section")];
     private static readonly ImmutableArray<Cure> s_stringer =

@@ -19,8 +19,11 @@ public sealed record Shortfall(string Id, double? Ratio, string Text, bool IsLoo
     // Without a ratio, or by more than this, something fails by far.
     private const double ByFar = 3;
 
+    // What only just fails counts as this much.
+    private const double JustSo = 0.001;
+
     /// <summary>How much is missing, 0 to <see cref="ByFar"/>; what only just fails counts too.</summary>
-    public double Amount => Ratio is { } ratio && double.IsFinite(ratio) ? Math.Clamp(ratio - 1, 0.01, ByFar) : 1;
+    public double Amount => Ratio is { } ratio && double.IsFinite(ratio) ? Math.Clamp(ratio - 1, JustSo, ByFar) : 1;
 }
 
 /// <summary>What people compare designs by. SI units.</summary>

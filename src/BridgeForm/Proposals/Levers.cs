@@ -14,11 +14,14 @@ internal sealed class Levers
     /// <param name="named">Keys that may move; empty: whatever a failing check names.</param>
     public Levers(ProjectReading reading, ImmutableArray<string> named)
     {
-        var context = new LeverContext(
+        Context = new LeverContext(
             reading.Values!, path => named.IsEmpty || named.Contains(path, StringComparer.Ordinal) || !reading.Values!.Given(path));
-        All = [.. new RopeLevers(context).List(), .. new FrameLevers(context).List(), .. new TimberLevers(context).List()];
+        All = [.. new RopeLevers(Context).List(), .. new FrameLevers(Context).List(), .. new TimberLevers(Context).List()];
         _byKey = All.ToFrozenDictionary(l => l.Key, StringComparer.Ordinal);
     }
+
+    /// <summary>What goes along when a value moves.</summary>
+    public LeverContext Context { get; }
 
     /// <summary>In the order in which they are tried.</summary>
     public ImmutableArray<Lever> All { get; }

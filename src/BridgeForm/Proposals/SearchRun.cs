@@ -67,7 +67,7 @@ internal sealed class SearchRun
         for (var round = 0; round < 2; round++)
         {
             var looked = Judge.Look(design);
-            design = looked.Parameters is { } p ? design.With(Yard.Instead(p).Where(c => IsFree(c.Path))) : design;
+            design = looked.Parameters is { } p ? design.With(Yard.Instead(p, Levers.Context).Where(c => IsFree(c.Path))) : design;
         }
 
         return Judge.Look(design);

@@ -12,7 +12,9 @@ internal static class Yard
     public static ImmutableArray<Section> Sections(BridgeParameters parameters, string stock) => parameters.StockNamed(stock).Sections;
 
     /// <summary>For every section that is not on sale the nearest that is: the smallest of those that are no smaller, else the largest.</summary>
-    public static IEnumerable<KeyChange> Instead(BridgeParameters p)
+    /// <param name="p">The bridge.</param>
+    /// <param name="context">What goes along with another post or brace.</param>
+    public static IEnumerable<KeyChange> Instead(BridgeParameters p, LeverContext context)
     {
         (string Path, string Stock, Section Section)[] all =
         [
@@ -29,9 +31,20 @@ internal static class Yard
         {
             var sold = Sections(p, stock);
             var nearest = sold.Where(o => o.Thickness >= section.Thickness && o.Width >= section.Width).MinBy(Area) ?? sold.MaxBy(Area);
-            if (nearest is not null)
+            if (nearest is null)
             {
-                yield return new KeyChange(path, nearest.Name);
+                continue;
+            }
+
+            var changes = path switch
+            {
+                "frames.post.section" => context.WithPost(p, nearest),
+                "frames.brace.section" => context.WithBrace(p, nearest),
+                _ => [new KeyChange(path, nearest.Name)],
+            };
+            foreach (var change in changes)
+            {
+                yield return change;
             }
         }
     }
