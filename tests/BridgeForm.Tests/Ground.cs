@@ -1,5 +1,4 @@
 using BridgeForm.Project.Reading;
-using BridgeForm.Project.Reading.Faults;
 
 namespace BridgeForm.Tests;
 

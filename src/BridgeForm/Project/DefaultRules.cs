@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BridgeForm.Materials;
-using BridgeForm.Project.Definition;
 using BridgeForm.Project.Reading;
 
 namespace BridgeForm.Project;

@@ -44,7 +44,7 @@ internal static class FrameRules
     {
         var tape = new RuleTape(v.Units);
         var least = Math.Max(v.Number("ropes.spacing") + tape.Of(14, 350), (2 * Brace(v).Foot) + tape.Of(1, 25));
-        return tape.Text(tape.Up(least, tape.Of(1, 10)), "frames.base.length");
+        return tape.Text(Rounding.Up(least, tape.Of(1, 10)), "frames.base.length");
     }
 
     /// <summary>No deeper than that a flat strap clamps the rope.</summary>
@@ -65,7 +65,7 @@ internal static class FrameRules
         var guard = (v.Text("use") is "public" ? 42 : 36) * Units.MetresPerInch;
         var tape = new RuleTape(v.Units);
         var upright = guard + tape.Of(3.5, 89) + DeckSection.Read(v).Thickness - v.Section("guard.cap.section").Thickness;
-        return tape.Text(tape.Up(upright / Math.Cos(v.Number("frames.post.lean")), tape.Of(0.5, 10)), "frames.post.length");
+        return tape.Text(Rounding.Up(upright / Math.Cos(v.Number("frames.post.lean")), tape.Of(0.5, 10)), "frames.post.length");
     }
 
     /// <summary>As few as leave no gap too wide, of those that find room.</summary>
@@ -97,12 +97,6 @@ internal readonly record struct RuleTape(UnitSystem Units)
 
     /// <summary>A length that a rule gives in inches and in millimetres, metres.</summary>
     public double Of(double inches, double millimetres) => Units == UnitSystem.Metric ? millimetres / 1000 : inches * Inch;
-
-    /// <summary>To the nearest of some steps.</summary>
-    public double Nearest(double metres, double step) => Rounding.Steps(metres, step) * step;
-
-    /// <summary>Up to the next of some steps.</summary>
-    public double Up(double metres, double step) => Rounding.Up(metres, step);
 
     /// <summary>Down to what can be measured.</summary>
     public double Down(double metres) => Rounding.Down(metres, Rounding.Step(Units));

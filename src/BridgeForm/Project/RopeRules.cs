@@ -29,8 +29,8 @@ internal static class RopeRules
         var tape = new RuleTape(v.Units);
         var least = v.Text("use") is "public" ? tape.Of(52, 1320) : tape.Of(49, 1245);
         var spacing = Math.Max(
-            tape.Nearest(least + (SpacingPerSpan * v.Number("site.span")), tape.Of(1, 10)),
-            tape.Up(2 * FrameRules.BraceMiddle(v), tape.Of(1, 10)));
+            Rounding.Steps(least + (SpacingPerSpan * v.Number("site.span")), tape.Of(1, 10)) * tape.Of(1, 10),
+            Rounding.Up(2 * FrameRules.BraceMiddle(v), tape.Of(1, 10)));
         spacing = Math.Min(spacing, tape.Of(96, 2440));
         if (v.Given("frames.base.length"))
         {
