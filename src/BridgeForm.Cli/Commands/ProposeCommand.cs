@@ -3,7 +3,6 @@ using System.Globalization;
 using BridgeForm.Cli.Files;
 using BridgeForm.Cli.Streams;
 using BridgeForm.Cli.Text;
-using BridgeForm.Project.Files;
 using BridgeForm.Proposals;
 using BridgeForm.Quantities;
 
@@ -41,7 +40,7 @@ internal static class ProposeCommand
             using var text = new StringWriter(CultureInfo.InvariantCulture);
             ProposeText.Write(
                 text, reading.Parameters.Name, reading.Parameters.Units, result,
-                $"bridgeform propose {PlainLine.Of(parsed.GetValue(file)!)}");
+                $"{terminal.Name} propose {PlainLine.Of(parsed.GetValue(file)!)}");
             terminal.Out.Write(text.ToString());
             if (!result.Proposals.IsEmpty)
             {

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using BridgeForm.Cli.Files;
-using BridgeForm.Cli.Streams;
 using BridgeForm.Materials;
 using BridgeForm.Project;
 using BridgeForm.Proposals;

@@ -42,20 +42,21 @@ internal static class SiteSearch
         WholeFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
         if (!quiet)
         {
-            Tell(terminal.Out, path, result);
+            Tell(terminal, path, result);
         }
 
         return ExitCode.Done;
     }
 
-    private static void Tell(TextWriter output, string path, SearchResult result)
+    private static void Tell(Terminal terminal, string path, SearchResult result)
     {
+        var (output, name, file) = (terminal.Out, terminal.Name, PlainLine.Of(path));
         var design = result.Proposals[0];
         Columns.Wrapped(output, string.Create(
             CultureInfo.InvariantCulture,
-            $"{PlainLine.Of(path)} written: the best of {result.Looked} designs looked at, all checks of each; none of its checks fails."), "");
+            $"{file} written: the best of {result.Looked} designs looked at, all checks of each; none of its checks fails."), "");
         VerdictText.Write(output, design.Model);
-        Columns.Wrapped(output, $"Next: bridgeform check {PlainLine.Of(path)} for its figures, bridgeform make {PlainLine.Of(path)} for its files.", "", "  ");
+        Columns.Wrapped(output, $"Next: {name} check {file} for its figures, {name} make {file} for its files.", "", "  ");
         Columns.Wrapped(output, Caution.Text, "");
     }
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using BridgeForm.Checks;
 using BridgeForm.Cli.Streams;
 using BridgeForm.Loads;
+using BridgeForm.Proposals;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
@@ -64,8 +65,9 @@ internal static class ShortText
         var (hold, wait) = (checks.Count(c => c.Status == CheckStatus.Pass), checks.Count(c => c.Status == CheckStatus.Engineer));
         output.WriteLine();
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{hold} hold, {wait} wait for a licensed engineer."));
+        var ways = checks.Any(c => c.Status == CheckStatus.Fail) ? "; propose in place of check for ways that pass" : "";
         Columns.Wrapped(
-            output, $"Next: {command} --all for everything; --explain ID for one check, with its cure.", "", "  ");
+            output, $"Next: {command} --all for everything; --explain ID for one check, with its cure{ways}.", "", "  ");
         Columns.Wrapped(output, Caution.Text, "");
     }
 
@@ -74,7 +76,7 @@ internal static class ShortText
     {
         Row(output, check);
         var cure = Cures.Of(model, check.Id).FirstOrDefault();
-        var way = cure is null ? check.Detail : "cure: " + cure[(cure.IndexOf(": ", StringComparison.Ordinal) + 2)..];
+        var way = "cure: " + (cure is null ? Search.Help(check.Id) : cure[(cure.IndexOf(": ", StringComparison.Ordinal) + 2)..]);
         output.WriteLine(Cut(Indent + way));
     }
 
@@ -198,7 +200,7 @@ internal static class ExplainText
 
             if (cures.Count == 0)
             {
-                Columns.Wrapped(output, "nothing was looked for: read its numbers, and change what makes the larger one", "  ");
+                Columns.Wrapped(output, "- " + Search.Help(check.Id), "", "  ");
             }
         }
 

@@ -13,6 +13,16 @@ public static class Search
     /// <summary>Keys that a search can move.</summary>
     public static ImmutableArray<string> Keys => Levers.Keys;
 
+    /// <summary>What may help a check that fails, in one sentence: values that a search moves, or why none does and what would.</summary>
+    /// <param name="check">Id of the check.</param>
+    public static string Help(string check)
+    {
+        var keys = Cures.Of(check).Select(c => c.Key).Distinct(StringComparer.Ordinal).ToList();
+        return Cures.Sentence(check)
+            ?? (keys.Count > 0 ? $"other values of {string.Join(", ", keys)} may: propose looks for those that do"
+                : "no value of the design is known to help it: read its numbers, and change what makes the larger one");
+    }
+
     /// <summary>Up to three ways from a file that exists to a design that passes: fewest changes, lightest or cheapest, flattest.</summary>
     /// <param name="reading">The file, read without a fault.</param>
     /// <param name="prices">The price list that goes with it; null without one.</param>

@@ -1,7 +1,6 @@
 using System.Text;
 using BridgeForm.Frames;
 using BridgeForm.Project;
-using BridgeForm.Project.Files;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
 

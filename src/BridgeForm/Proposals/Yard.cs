@@ -49,13 +49,28 @@ internal static class Yard
         }
     }
 
-    /// <summary>Ropes on sale, weakest first: those that the file lists, else those of the table that are made like the one it has.</summary>
+    /// <summary>
+    /// Ropes on sale, weakest first: those that the file lists, else those of the table of the same kind and coating as the one it has,
+    /// in inches or in millimetres as that one is.
+    /// </summary>
     public static ImmutableArray<RopeProperties> Ropes(RopeParameters ropes)
     {
         var listed = ropes.OnSale.Select(key => RopeTable.TryFind(key, out var rope) ? rope : null).OfType<RopeProperties>()
             .OrderBy(r => r.BreakingStrength).ToImmutableArray();
-        return listed.IsEmpty ? RopeTable.Groups.FirstOrDefault(g => g.Ropes.Contains(ropes.Rope))?.Ropes ?? [] : listed;
+        return listed.IsEmpty ? Like(ropes.Rope) : listed;
     }
+
+    private static ImmutableArray<RopeProperties> Like(RopeProperties rope)
+    {
+        var all = RopeTable.Groups.SelectMany(g => g.Ropes).ToList();
+        return !all.Contains(rope) ? [] :
+        [
+            .. all.Where(r => r.Kind == rope.Kind && r.Galvanized == rope.Galvanized && IsMetric(r) == IsMetric(rope))
+                .OrderBy(r => r.BreakingStrength),
+        ];
+    }
+
+    private static bool IsMetric(RopeProperties rope) => rope.Name.EndsWith("-mm", StringComparison.Ordinal);
 
     private static double Area(Section section) => section.Width * section.Thickness;
 }

@@ -38,6 +38,7 @@ internal static class Layers
         ("Stocking", ["BridgeForm.Stocking.Cutting", "BridgeForm.Stocking"]),
         ("Trials", ["BridgeForm.Trials"]),
         ("Bridge", ["BridgeForm"]),
+        ("Proposals", ["BridgeForm.Proposals"]),
         ("Output", [
             "BridgeForm.Output", "BridgeForm.Output.Drawing", "BridgeForm.Output.Svg", "BridgeForm.Output.Dxf", "BridgeForm.Output.Pdf",
             "BridgeForm.Output.Gltf",

@@ -27,7 +27,7 @@ public sealed class FileEditPropertyTests
         {
             nameof(Examples.Contract) => Examples.Contract,
             nameof(OptionalKeyTests.Full) => OptionalKeyTests.Full,
-            "Starter" => StarterFile.Text(),
+            "Starter" => Starter.Text(BridgeForm.Quantities.UnitSystem.Imperial),
             _ => File.ReadAllText(new Sample(name).FileOf("project.yaml")),
         };
         var random = new RandomText(new Random(13));
