@@ -1,0 +1,30 @@
+using BridgeForm.Checks;
+using BridgeForm.Checks.Register;
+using BridgeForm.Proposals;
+
+namespace BridgeForm.Tests.Proposals;
+
+/// <summary>Every check that can fail has values that may help it, or a sentence that says why none does.</summary>
+public sealed class CureTests
+{
+    public static TheoryData<string> Failing =>
+        [.. AllChecks.Declared.Where(d => d.Statuses.Contains(CheckStatus.Fail)).Select(d => d.Id)];
+
+    [Theory]
+    [MemberData(nameof(Failing))]
+    public void A_check_that_can_fail_has_a_way_out(string check) =>
+        Assert.True(Cures.Of(check).Length > 0 ^ Cures.Sentence(check) is not null, check);
+
+    [Theory]
+    [MemberData(nameof(Failing))]
+    public void What_helps_can_be_moved(string check) =>
+        Assert.Empty(Cures.Of(check).Select(c => c.Key).Except(Levers.Keys, StringComparer.Ordinal));
+
+    [Fact]
+    public void What_is_said_of_a_check_names_the_key_to_write()
+    {
+        Assert.Contains("ropes.safety_factor", Search.Help("safety-factor"), StringComparison.Ordinal);
+        Assert.Contains("guard.rails.section, frames.spacing", Search.Help("rail-bending"), StringComparison.Ordinal);
+        Assert.Contains("read its numbers", Search.Help("no-such-check"), StringComparison.Ordinal);
+    }
+}
