@@ -2,7 +2,7 @@ using BridgeForm.Checks;
 
 namespace BridgeForm.Tests.Checks.Codes;
 
-/// <summary>What only the builder can promise: grit on the deck, metal of fasteners. It holds where the file says it, and only there.</summary>
+/// <summary>What only the builder can promise: grit on the deck, metal of fasteners. It holds where the file says it, not else.</summary>
 public sealed class SaidByTheFileTests
 {
     [Theory]
