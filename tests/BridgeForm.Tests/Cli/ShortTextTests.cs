@@ -83,6 +83,37 @@ public sealed class ShortTextTests : IDisposable
         Assert.All(said.Split('\n'), l => Assert.InRange(l.Length, 0, 100));
     }
 
+    /// <summary>What rules chose is never silent: briefly on the screen, each rule in the whole text; nothing where all is given.</summary>
+    [Fact]
+    public void What_defaults_chose_is_told()
+    {
+        var file = _run.Write("bare.yaml", "name: Bare (invented)\nsite: { span: 30 ft }\n");
+        var (code, said, _) = CommandRun.Run("check", file);
+        Assert.Equal(0, code);
+        Assert.Contains(
+            "chosen by default: ropes.spacing 58 in, ropes.sag 5.3 %, ropes.type\n  rope-6x19-iwrc-eips-galvanized-7/8, ", said,
+            StringComparison.Ordinal);
+        Assert.InRange(said.TrimEnd('\n').Split('\n').Length, 10, ShortText.MostLines);
+        Assert.All(said.Split('\n'), l => Assert.InRange(l.Length, 0, 100));
+        var all = CommandRun.Run("check", file, "--all").Out;
+        Assert.Contains("  ropes.spacing 58 in\n    by: 49 in (1245 mm; public", all, StringComparison.Ordinal);
+        Assert.Contains("  guard.rails.count 4\n    by: as few as leave gaps", all, StringComparison.Ordinal);
+        var given = _run.Write("given.yaml", Ground.Under("name: Given\nsite: { span: 30 ft }\n"));
+        Assert.DoesNotContain("chosen by default", CommandRun.Run("check", given).Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("imperial", "30 ft")]
+    [InlineData("metric", "9 m")]
+    public void Start_writes_a_file_that_check_passes(string units, string span)
+    {
+        var file = _run.Path(units + ".yaml");
+        Assert.Equal(0, CommandRun.Run("start", file, "--units", units).Code);
+        Assert.Contains($"span: {span} ", File.ReadAllText(file), StringComparison.Ordinal);
+        Assert.Equal(0, CommandRun.Run("check", file).Code);
+        Assert.Equal(2, CommandRun.Run("start", _run.Path("none.yaml"), "--units", "cubits").Code);
+    }
+
     [Fact]
     public void A_check_that_there_is_not_is_told_with_the_nearest()
     {

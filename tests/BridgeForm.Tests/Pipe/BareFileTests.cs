@@ -36,6 +36,16 @@ public sealed class BareFileTests
     [InlineData("18 m")]
     public void So_they_do_in_metres(string span) => Assert.Empty(Failing(Bare(span, "metric")));
 
+    [Theory]
+    [InlineData("10 ft", "imperial")]
+    [InlineData("33 ft", "imperial")]
+    [InlineData("60 ft", "imperial")]
+    [InlineData("3 m", "metric")]
+    [InlineData("15 m", "metric")]
+    [InlineData("18 m", "metric")]
+    public void A_public_one_has_none_either(string span, string units) =>
+        Assert.Empty(Failing(Read($"name: Bare\nunits: {units}\nuse: public\nsite: {{ span: {span} }}\n")));
+
     /// <summary>The looks that a file can do away with are not there, but for what only the builder can say.</summary>
     [Theory]
     [InlineData("10 ft", "imperial")]
