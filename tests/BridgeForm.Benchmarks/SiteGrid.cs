@@ -31,7 +31,8 @@ internal sealed class SiteGrid(ProjectReading site)
     /// <param name="axes">A key and the values to try, or several keys and their values together.</param>
     public void Walk(IReadOnlyList<IReadOnlyList<KeyChange[]>> axes)
     {
-        var all = axes.Aggregate((IEnumerable<KeyChange[]>)[[]], (begun, axis) => begun.SelectMany(b => axis.Select(a => b.Concat(a).ToArray())));
+        var all = axes.Aggregate((IEnumerable<KeyChange[]>)[[]], (begun, axis) =>
+            begun.SelectMany(b => axis.Select(a => b.Concat(a).ToArray())));
         var gate = new Lock();
         Parallel.ForEach(all, design =>
         {
@@ -85,7 +86,7 @@ internal static class GridAxes
         [
             One("ropes.type", ropes.Skip(Math.Max(0, at - 2)).Take(4).Select(r => r.Name)),
             One("ropes.spacing", new[] { 0.86, 0.92, 1, 1.08 }.Select(f => Length(apart * f))),
-            One("ropes.sag", new[] { 0.045, 0.055, 0.065, 0.075, 0.09 }.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s * 100:0.0} %"))),
+            One("ropes.sag", ["4.5 %", "5.5 %", "6.5 %", "7.5 %", "9 %"]),
             One("frames.spacing", (isMetric ? new[] { 0.75, 0.9, 1.05 } : [0.76, 0.889, 1.04]).Select(Length)),
             One("frames.base.section", named(60, 14000)),
             [

@@ -28,7 +28,10 @@ internal static class SiteSearches
     }
 
     /// <summary>What <c>start --span</c> asks for.</summary>
-    public static SearchAsk Ask() => new() { Free = [.. Proposals.Search.Keys.Where(k => k is not ("frames.post.lean" or "frames.brace.lean"))] };
+    public static SearchAsk Ask() => new()
+    {
+        Free = [.. Proposals.Search.Keys.Where(k => k is not ("frames.post.lean" or "frames.brace.lean"))],
+    };
 
     /// <summary>Searches many sites; where nothing is found, the grid says whether something was to be found.</summary>
     public static int Print(int first, int count)
@@ -60,7 +63,8 @@ internal static class SiteSearches
         looked.Sort();
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"{count} sites: {found} with a design, {missed} without where the grid has one; designs looked at: median {looked[count / 2]}, most {looked[^1]}"));
+            $"{count} sites: {found} with a design, {missed} without where the grid has one; "
+                + $"designs looked at: median {looked[count / 2]}, most {looked[^1]}"));
         return missed;
     }
 
@@ -75,9 +79,11 @@ internal static class SiteSearches
             var weight = s.Result.Proposals.FirstOrDefault()?.Figures.Weight ?? double.PositiveInfinity;
             Console.WriteLine(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{seed}: {s.Wish.Span} rise {s.Wish.Rise} {s.Wish.Use}: search {weight:0} N of {s.Result.Looked}, grid {grid.Lightest:0} N of {grid.Count} ({grid.Passing} pass): {weight / grid.Lightest:0.000}"));
+                $"{seed}: {s.Wish.Span} rise {s.Wish.Rise} {s.Wish.Use}: search {weight:0} N of {s.Result.Looked}, "
+                    + $"grid {grid.Lightest:0} N of {grid.Count} ({grid.Passing} pass): {weight / grid.Lightest:0.000}"));
             Console.WriteLine("   grid:   " + grid.Best);
-            Console.WriteLine("   search: " + string.Join(", ", s.Result.Proposals.FirstOrDefault()?.Changes.Select(c => $"{c.Path} {c.After}") ?? []));
+            var changes = s.Result.Proposals.SelectMany(p => p.Changes).Select(c => $"{c.Path} {c.After}");
+            Console.WriteLine("   search: " + string.Join(", ", changes));
         }
     }
 

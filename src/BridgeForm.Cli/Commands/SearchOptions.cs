@@ -62,7 +62,8 @@ internal static class SearchOptions
     /// <summary>Rise over run of <c>1:N</c>; null for what is none.</summary>
     public static double? SlopeOf(string? text) =>
         text?.Replace(" ", "", StringComparison.Ordinal).Split(':') is ["1", var run]
-        && double.TryParse(run, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var length) && length is >= 1 and <= MostRun
+        && double.TryParse(run, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var length)
+        && length is >= 1 and <= MostRun
             ? 1 / length
             : null;
 

@@ -106,7 +106,8 @@ internal sealed class SiteOptions
 
         if (result.Tokens.All(t => Listed(t.Value).IsEmpty))
         {
-            result.AddError("--lumber: no section is named; write those that your yard sells, as 2x4,2x6,4x4, or leave it out for the common ones");
+            result.AddError("--lumber: no section is named; write those that your yard sells, as 2x4,2x6,4x4, or leave it out for the "
+                + "common ones");
         }
     }
 

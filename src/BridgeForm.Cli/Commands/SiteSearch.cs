@@ -28,7 +28,8 @@ internal static class SiteSearch
         if (result.Proposals.IsEmpty)
         {
             terminal.Error.WriteLine(string.Create(
-                CultureInfo.InvariantCulture, $"bridgeform: error: nothing that passes was found, of {result.Looked} designs looked at; nothing is written"));
+                CultureInfo.InvariantCulture,
+                $"bridgeform: error: nothing that passes was found, of {result.Looked} designs looked at; nothing is written"));
             foreach (var sentence in result.Why)
             {
                 terminal.Error.WriteLine("- " + sentence);

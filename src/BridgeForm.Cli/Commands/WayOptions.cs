@@ -73,7 +73,8 @@ internal sealed class WayOptions
         {
             throw new Stop(
                 ExitCode.WrongInput,
-                FormattableString.Invariant($"bridgeform: error: --write: there is no way {way}, only {result.Proposals.Length}; nothing is written"));
+                FormattableString.Invariant($"bridgeform: error: --write: there is no way {way}, only ")
+                    + FormattableString.Invariant($"{result.Proposals.Length}; nothing is written"));
         }
 
         var text = ProposalFile.Written(ProjectSource.TextOf(file), result.Proposals[way - 1]);

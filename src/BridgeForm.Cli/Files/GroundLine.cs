@@ -24,7 +24,9 @@ internal static class GroundLine
         var points = lines.Where((l, i) => i > 0 || !l.Text.StartsWith('x')).ToList();
         var faults = points.Select(l => Fault(path, l.Number, l.Text)).OfType<string>().ToList();
         return faults.Count > 0 || points.Count == 0
-            ? throw new Stop(ExitCode.WrongInput, faults.Count > 0 ? faults : [$"{path}: error: no point stands in it; write x,y a line, as 0 ft,-2 ft"])
+            ? throw new Stop(
+                ExitCode.WrongInput,
+                faults.Count > 0 ? faults : [$"{path}: error: no point stands in it; write x,y a line, as 0 ft,-2 ft"])
             : [.. points.Select(l => l.Text.Split(',') is var p ? (p[0].Trim(), p[1].Trim()) : default)];
     }
 

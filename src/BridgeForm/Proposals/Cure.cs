@@ -17,7 +17,12 @@ internal static class Cures
     private static readonly Cure s_base = More("frames.base.section");
 
     private static readonly ImmutableArray<Cure> s_upright = [s_wider, More("ropes.type"), s_flatter, More("ropes.sag")];
-    private static readonly ImmutableArray<Cure> s_rope = [More("ropes.type"), More("ropes.sag"), Less("guard.rails.section"), Less("frames.post.section"), Less("guard.cap.section"), Less("frames.spacing")];
+    private static readonly ImmutableArray<Cure> s_rope =
+    [
+        More("ropes.type"), More("ropes.sag"), Less("guard.rails.section"), Less("frames.post.section"), Less("guard.cap.section"),
+        Less("frames.spacing"),
+    ];
+
     private static readonly ImmutableArray<Cure> s_board = [s_closer, More("deck.board.section"), More("deck.layout")];
     private static readonly ImmutableArray<Cure> s_tread = [More("deck.stringer.count"), More("deck.board.section")];
     private static readonly ImmutableArray<Cure> s_stringer =
@@ -25,11 +30,14 @@ internal static class Cures
     private static readonly ImmutableArray<Cure> s_beam = [s_base, s_closer, Less("ropes.spacing")];
     private static readonly ImmutableArray<Cure> s_notch = [s_wider, Less("frames.brace.foot"), s_base, Less("frames.channel.depth")];
     private static readonly ImmutableArray<Cure> s_endBase = [s_base, Less("frames.channel.end_depth"), Less("frames.post.length")];
-    private static readonly ImmutableArray<Cure> s_post = [More("frames.post.section"), Less("frames.post.length"), More("frames.brace.foot")];
-    private static readonly ImmutableArray<Cure> s_brace = [More("frames.brace.section"), Less("frames.post.length"), More("frames.brace.foot"), Less("frames.brace.foot")];
+    private static readonly ImmutableArray<Cure> s_post =
+        [More("frames.post.section"), Less("frames.post.length"), More("frames.brace.foot")];
+    private static readonly ImmutableArray<Cure> s_brace =
+        [More("frames.brace.section"), Less("frames.post.length"), More("frames.brace.foot"), Less("frames.brace.foot")];
     private static readonly ImmutableArray<Cure> s_level = [s_flatter];
 
-    private static readonly FrozenDictionary<string, ImmutableArray<Cure>> s_cures = new Dictionary<string, ImmutableArray<Cure>>(StringComparer.Ordinal)
+    private static readonly FrozenDictionary<string, ImmutableArray<Cure>> s_cures = new Dictionary<string, ImmutableArray<Cure>>(
+        StringComparer.Ordinal)
     {
         [Shortfall.SlopeWish] = s_level,
         [Shortfall.WidthWish] = [More("frames.post.foot")],
@@ -58,7 +66,8 @@ internal static class Cures
         ["stringer-bearing"] = s_stringer,
         ["stringer-bearing-length"] = [s_base, More("frames.base.flat")],
         ["keeper-strap-reach"] = [Less("frames.channel.depth"), Less("frames.channel.end_depth"), More("ropes.type")],
-        ["handrail-height"] = [More("guard.rails.count"), Less("guard.rails.count"), More("frames.post.length"), Less("frames.post.length")],
+        ["handrail-height"] =
+            [More("guard.rails.count"), Less("guard.rails.count"), More("frames.post.length"), Less("frames.post.length")],
         ["section-on-sale"] = [],
         ["base-bending"] = s_beam,
         ["base-channel-bending"] = s_beam,

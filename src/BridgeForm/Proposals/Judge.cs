@@ -96,7 +96,7 @@ internal sealed class Judge(ProjectReading reading, PriceList? prices, SearchAsk
             .. model.Checks.Where(c => c.Status == CheckStatus.Fail || c.NotChecked is not null || IsAvoided(c))
                 .Select(c => new Shortfall(c.Id, c.NotChecked is null ? c.Ratio : null, c.Title, IsAvoided(c)))
                 .Concat(Wishes(model, slope))
-                .OrderByDescending(s => s.Amount),
+                .OrderBy(s => s.IsLook).ThenByDescending(s => s.Amount),
         ];
         return new Judged(design, parameters, falling, FiguresOf(model, slope, falling.IsEmpty), null);
     }

@@ -22,8 +22,13 @@ public sealed record Shortfall(string Id, double? Ratio, string Text, bool IsLoo
     // What only just fails counts as this much.
     private const double JustSo = 0.001;
 
+    // What only has to be seen to counts no more than this. Own figure.
+    private const double ALook = 0.3;
+
     /// <summary>How much is missing, 0 to <see cref="ByFar"/>; what only just fails counts too.</summary>
-    public double Amount => Ratio is { } ratio && double.IsFinite(ratio) ? Math.Clamp(ratio - 1, JustSo, ByFar) : 1;
+    public double Amount => IsLook ? Math.Min(Missing, ALook) : Missing;
+
+    private double Missing => Ratio is { } ratio && double.IsFinite(ratio) ? Math.Clamp(ratio - 1, JustSo, ByFar) : 1;
 }
 
 /// <summary>What people compare designs by. SI units.</summary>

@@ -52,7 +52,8 @@ internal static class Reasons
     }
 
     private static string Failing(Shortfall shortfall) =>
-        $"{Uncapital(shortfall.Text)} {(shortfall.IsLook ? "is to be looked at" : "fails")}" + (shortfall.Ratio is { } ratio && double.IsFinite(ratio)
+        $"{Uncapital(shortfall.Text)} {(shortfall.IsLook ? "is to be looked at" : "fails")}"
+        + (shortfall.Ratio is { } ratio && double.IsFinite(ratio)
             ? string.Create(CultureInfo.InvariantCulture, $", {ratio:0.00}") : "");
 
     private static string Lighter(Judged judged, Judged without, string before)

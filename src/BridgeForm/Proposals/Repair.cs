@@ -132,5 +132,6 @@ internal sealed class Repair(Judge judge, Levers levers, Func<string, bool> isFr
     }
 
     // A little beyond what is missing, so that the next look finds it enough; the nearest step where nobody knows how much is.
-    private static double Aim(Shortfall shortfall) => shortfall.Ratio is { } ratio && double.IsFinite(ratio) ? Math.Min(ratio, 3) * 1.01 : 1;
+    private static double Aim(Shortfall shortfall) =>
+        shortfall.Ratio is { } ratio && double.IsFinite(ratio) ? Math.Min(ratio, 3) * 1.01 : 1;
 }

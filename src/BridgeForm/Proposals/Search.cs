@@ -53,7 +53,8 @@ public static class Search
             ("flattest", run.Trimmed(run.Best(fewest, Preference.Flat))),
         ];
         var told = ways.Where(w => !w.Design.Design.Changes.IsEmpty).DistinctBy(w => w.Design.Design.Signature, StringComparer.Ordinal);
-        return new SearchResult([.. told.Select(w => run.Tell(w.Name, w.Design))], run.Judge.Count, asWritten.Passes, asWritten.Figures, []);
+        return new SearchResult(
+            [.. told.Select(w => run.Tell(w.Name, w.Design))], run.Judge.Count, asWritten.Passes, asWritten.Figures, []);
     }
 
     /// <summary>The best design for a site, by what is preferred; one proposal, or none.</summary>

@@ -60,7 +60,7 @@ internal sealed class SearchRun
         return Judge.Look(Design.AsWritten);
     }
 
-    /// <summary>The file with sections that are on sale in place of those that are not, each at least as large where there is one.</summary>
+    /// <summary>The file with sections that are on sale in place of those that are not, as large or larger where there are.</summary>
     public Judged OnSale()
     {
         var design = Design.AsWritten;
@@ -76,7 +76,8 @@ internal sealed class SearchRun
     /// <summary>A design that passes, or the nearest that was found.</summary>
     public Judged Pass(Judged from)
     {
-        _named = _ask.Free.IsEmpty ? [.. from.Shortfalls.SelectMany(s => Cures.Of(s.Id)).Select(c => c.Key).Distinct(StringComparer.Ordinal)]
+        _named = _ask.Free.IsEmpty
+            ? [.. from.Shortfalls.SelectMany(s => Cures.Of(s.Id)).Select(c => c.Key).Distinct(StringComparer.Ordinal)]
             : _ask.Free;
         var repair = new Repair(Judge, Levers, IsFree);
         var best = repair.Mend(from, MendRounds);

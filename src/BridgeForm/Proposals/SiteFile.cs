@@ -74,7 +74,8 @@ public static class SiteFile
     // The default stocks, with the yard's own sections.
     private static string Stock(SiteWish wish)
     {
-        var lines = ProjectKeys.At("stock").DefaultIn(wish.Units)!.ReplaceLineEndings("\n").Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        var stocks = ProjectKeys.At("stock").DefaultIn(wish.Units)!.ReplaceLineEndings("\n");
+        var lines = stocks.Split('\n', StringSplitOptions.RemoveEmptyEntries);
         var sections = string.Join(", ", wish.Lumber);
         return "stock:\n" + string.Concat(lines.Select(l => $"  {l.TrimEnd().TrimEnd('}').TrimEnd()}, sections: [{sections}] }}\n"));
     }

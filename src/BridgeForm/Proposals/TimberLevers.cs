@@ -18,12 +18,13 @@ internal sealed class TimberLevers(LeverContext context)
     public IEnumerable<Lever> List()
     {
         yield return new Lever("frames.base.section", Base);
-        yield return new Lever("frames.base.flat", (p, _, _) => [[new KeyChange("frames.base.flat", p.Frames.Base.Flat ? "false" : "true")]]);
+        yield return new Lever("frames.base.flat", (p, _, _) =>
+            [[new KeyChange("frames.base.flat", p.Frames.Base.Flat ? "false" : "true")]]);
         yield return new Lever("frames.post.section", (p, way, ratio) => Others(
-            p, p.Frames.Post.Stock, p.Frames.Post.Section, OnEdge, way, ratio, s => s.Thickness <= p.Frames.Base.Along + Tolerances.RoundOff)
+            p, p.Frames.Post.Stock, p.Frames.Post.Section, OnEdge, way, ratio, s => IsNoThicker(s, p))
             .Select(s => context.WithPost(p, s)));
         yield return new Lever("frames.brace.section", (p, way, ratio) => Others(
-            p, p.Frames.Brace.Stock, p.Frames.Brace.Section, Area, way, ratio, s => s.Thickness <= p.Frames.Base.Along + Tolerances.RoundOff)
+            p, p.Frames.Brace.Stock, p.Frames.Brace.Section, Area, way, ratio, s => IsNoThicker(s, p))
             .Select(s => context.WithBrace(p, s)));
         yield return new Lever("deck.board.section", (p, way, ratio) => Sections(
             p, "deck.board.section", p.Deck.BoardStock, p.Deck.Board, Flat, way, ratio));
@@ -38,6 +39,10 @@ internal sealed class TimberLevers(LeverContext context)
         yield return new Lever("guard.cap.section", (p, way, ratio) => Sections(
             p, "guard.cap.section", p.Guard.CapStock, p.Guard.Cap, Flat, way, ratio));
     }
+
+    // It stands on the base.
+    private static bool IsNoThicker(Section section, BridgeParameters p) =>
+        section.Thickness <= p.Frames.Base.Along + Tolerances.RoundOff;
 
     private static double OnEdge(Section s) => s.Thickness * s.Width * s.Width;
 

@@ -11,7 +11,7 @@ internal static class Yard
     /// <summary>Sections on sale of a stock.</summary>
     public static ImmutableArray<Section> Sections(BridgeParameters parameters, string stock) => parameters.StockNamed(stock).Sections;
 
-    /// <summary>For every section that is not on sale the nearest that is: the smallest of those that are no smaller, else the largest.</summary>
+    /// <summary>For every section that is not on sale the smallest that is no smaller, else the largest.</summary>
     /// <param name="p">The bridge.</param>
     /// <param name="context">What goes along with another post or brace.</param>
     public static IEnumerable<KeyChange> Instead(BridgeParameters p, LeverContext context)

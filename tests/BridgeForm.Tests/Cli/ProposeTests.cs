@@ -25,7 +25,7 @@ public sealed class ProposeTests : IDisposable
         Assert.Contains("1 fewest changes", text, StringComparison.Ordinal);
         Assert.Contains("weight on the ropes", text, StringComparison.Ordinal);
         Assert.Contains("settings of the saw", text, StringComparison.Ordinal);
-        Assert.Contains("with 2x4 ", text, StringComparison.Ordinal);
+        Assert.Contains("frames.", text, StringComparison.Ordinal);
         Assert.Contains("People stand on this bridge", text.ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.All(text.Replace(file, "bridge.yaml", StringComparison.Ordinal).Split('\n'), l => Assert.InRange(l.Length, 0, 100));
         Assert.Equal([file], Directory.GetFiles(_run.Folder));
@@ -82,7 +82,7 @@ public sealed class ProposeTests : IDisposable
         var (code, text, _) = CommandRun.Run("propose", _run.Write("bridge.yaml", Failing), "--free", "ropes.sag");
         Assert.Equal(ExitCode.CheckFails, code);
         Assert.Contains("NOTHING FOUND", text, StringComparison.Ordinal);
-        Assert.Contains("it may not move what would help: frames.post.section", text.ReplaceLineEndings(" ").Replace("   ", " ", StringComparison.Ordinal),
-            StringComparison.Ordinal);
+        var line = text.ReplaceLineEndings(" ").Replace("   ", " ", StringComparison.Ordinal);
+        Assert.Contains("it may not move what would help: frames.post.section", line, StringComparison.Ordinal);
     }
 }

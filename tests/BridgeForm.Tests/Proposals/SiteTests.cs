@@ -55,5 +55,6 @@ public sealed class SiteTests
         Assert.InRange(found.Figures.Weight, 0, AsLight * grid.Lightest);
     }
 
-    private static IReadOnlyList<KeyChange[]> Axis(string path, params string[] values) => [.. values.Select(v => new[] { new KeyChange(path, v) })];
+    private static IReadOnlyList<KeyChange[]> Axis(string path, params string[] values) =>
+        [.. values.Select(v => new[] { new KeyChange(path, v) })];
 }
