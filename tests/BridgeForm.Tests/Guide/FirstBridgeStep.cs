@@ -37,13 +37,20 @@ internal sealed record FirstBridgeStep(string Title, string Words, Func<string> 
         return $"```diff\n- {old.TrimEnd()}\n+ {now.TrimEnd()}\n```\n\n";
     };
 
+    /// <summary>A file as it stands.</summary>
+    public static Func<string> Shown(string file) => () => $"```yaml\n{File.ReadAllText(file).TrimEnd()}\n```\n\n";
+
     /// <summary>One after the other.</summary>
     public static Func<string> All(params Func<string>[] parts) => () => string.Concat(parts.Select(p => p()));
+
+    // As a shell takes them apart: what stands in quotes is one word.
+    private static string[] Taken(string line) =>
+        [.. line.Split('"').SelectMany((part, i) => i % 2 == 1 ? [part] : part.Split(' ', StringSplitOptions.RemoveEmptyEntries))];
 
     private static string Answered(string line, int code, int most)
     {
         using var said = new StringWriter { NewLine = "\n" };
-        Assert.Equal(code, Application.Run(line.Split(' '), said, said, Program));
+        Assert.Equal(code, Application.Run(Taken(line), said, said, Program));
         var lines = said.ToString().TrimEnd().Split('\n');
         var shown = string.Join('\n', lines.Take(most)) + (lines.Length > most ? "\n…" : "");
         return $"```sh\n{Program} {line}\n```\n\n```text\n{shown}\n```\n";

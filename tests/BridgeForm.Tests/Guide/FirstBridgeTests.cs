@@ -76,9 +76,17 @@ public sealed class FirstBridgeTests
             "Open the file in any editor. Lengths carry their unit. A thinner post, say, is too weak for people who push the guard: the "
             + "check fails, and its line says how far it is from holding.",
             All(Changed("frames.post.section", "2x4"), Failing($"check {FileName}"))),
+        new("Ask for a way out",
+            "`propose` looks for designs that pass, a whole bridge and all its checks each time, and says why each value is what it is. It "
+            + "changes nothing unless asked: `--write 1 better.yaml` writes the first way into a new file.",
+            Command($"propose {FileName}")),
         new("Change it back",
             "With the post as it was nothing fails again. The bridge gets its own name on the way; here is the beginning of the answer.",
-            All(Changed("frames.post.section", "3x4"), Changed("name", "Over the brook"), Beginning($"check {FileName}"))),
+            All(Changed("frames.post.section", "4x4"), Changed("name", "Over the brook"), Beginning($"check {FileName}"))),
+        new("Or begin with the site",
+            "Who knows the span, the rise and who will walk there gets a design looked for. The file that comes out is short: what differs "
+            + "from the defaults, each line with its reason.",
+            All(Command("start path.yaml --span \"26 ft\" --rise \"1 ft\""), Shown("path.yaml"))),
         new("Make everything",
             "Pictures, drawings, templates, cut list, rope marks: all of it goes into one folder.",
             Command($"make {FileName}")),
