@@ -12,9 +12,6 @@ namespace BridgeForm.Benchmarks;
 /// </summary>
 internal sealed class SiteGrid(ProjectReading site)
 {
-    private static readonly string[] s_avoided =
-        ["board-bearing-length", "keeper-strap-reach", "handrail-height", "clear-width", "section-on-sale"];
-
     /// <summary>Designs in the grid, whether or not they can be built.</summary>
     public int Count { get; private set; }
 
@@ -55,7 +52,7 @@ internal sealed class SiteGrid(ProjectReading site)
         if (site.Changed(design).Parameters is not { } parameters
             || !new Rebuild().TryAnswer(parameters, CancellationToken.None, out var model, out _)
             || !Verdict.IsClear(model.Checks)
-            || model.Checks.Any(c => c.Status == CheckStatus.Warn && s_avoided.Contains(c.Id, StringComparer.Ordinal)))
+            || Avoided.Find(model).Any())
         {
             return double.PositiveInfinity;
         }
@@ -89,10 +86,7 @@ internal static class GridAxes
             One("ropes.sag", ["4.5 %", "5.5 %", "6.5 %", "7.5 %", "9 %"]),
             One("frames.spacing", (isMetric ? new[] { 0.75, 0.9, 1.05 } : [0.76, 0.889, 1.04]).Select(Length)),
             One("frames.base.section", named(60, 14000)),
-            [
-                [new("frames.post.section", isMetric ? "45 x 145 mm" : "2x6"), new("frames.brace.foot", isMetric ? "780 mm" : "30 in")],
-                [new("frames.post.section", isMetric ? "95 x 95 mm" : "4x4")],
-            ],
+            One("guard.cap.section", isMetric ? ["45 x 95 mm", "45 x 145 mm"] : ["2x4", "2x6"]),
             One("guard.rails.section", isMetric ? ["22 x 145 mm", "28 x 145 mm"] : ["1x6", "5/4x6"]),
             One("deck.board.section", isMetric ? ["45 x 145 mm"] : ["2x6", "2x8"]),
         ];

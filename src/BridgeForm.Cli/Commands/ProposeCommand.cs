@@ -25,13 +25,22 @@ internal static class ProposeCommand
         write.AddTo(command);
         command.SetAction(parsed =>
         {
+            var preference = SearchOptions.PreferenceOf(parsed.GetValue(prefer));
             write.Demand(parsed, parsed.GetValue(file)!);
             using var progress = terminal.Progress(parsed.GetValue(quiet));
             var reading = ProjectSource.Read(parsed.GetValue(file)!);
+            if (preference == Preference.Cheap && reading.Parameters!.PriceList is null)
+            {
+                throw new Stop(
+                    ExitCode.WrongInput,
+                    "bridgeform: error: --prefer cheap: the file names no price list; write one with the columns "
+                        + "stock,section,length,price, and its name under prices");
+            }
+
             var result = Search.Propose(reading, reading.Parameters!.PriceList, new SearchAsk
             {
                 Free = SearchOptions.Keys(parsed.GetValue(free)),
-                Prefer = SearchOptions.PreferenceOf(parsed.GetValue(prefer)),
+                Prefer = preference,
                 MostSlope = SearchOptions.SlopeOf(parsed.GetValue(slope)),
                 Run = Together.Run,
                 Looked = count => progress.Say(string.Create(CultureInfo.InvariantCulture, $"{count} designs looked at")),
@@ -40,7 +49,7 @@ internal static class ProposeCommand
             using var text = new StringWriter(CultureInfo.InvariantCulture);
             ProposeText.Write(
                 text, reading.Parameters.Name, reading.Parameters.Units, result,
-                $"{terminal.Name} propose {PlainLine.Of(parsed.GetValue(file)!)}");
+                write.IsAsked(parsed) ? null : $"{terminal.Name} propose {PlainLine.Of(parsed.GetValue(file)!)}");
             terminal.Out.Write(text.ToString());
             if (!result.Proposals.IsEmpty)
             {

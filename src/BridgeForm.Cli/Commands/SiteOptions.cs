@@ -57,6 +57,12 @@ internal sealed class SiteOptions
         Use = parsed.GetValue(_use) is "public" ? BridgeUse.Public : BridgeUse.Private,
         Ground = parsed.GetValue(_ground) is { } path ? GroundLine.Read(path) : [],
         Lumber = Listed(parsed.GetValue(_lumber)),
+        Wishes =
+        [
+            parsed.GetValue(_prefer) is "flat" ? "the flattest deck" : "the least weight",
+            .. parsed.GetValue(_slope) is { } slope ? [$"an empty deck no steeper than {slope}"] : Array.Empty<string>(),
+            .. parsed.GetValue(_width) is { } width ? [$"at least {width} between the guards"] : Array.Empty<string>(),
+        ],
     };
 
     /// <summary>What is wished for beyond the site.</summary>
@@ -75,6 +81,12 @@ internal sealed class SiteOptions
     private void NeedsSpan(CommandResult result)
     {
         var others = (Option[])[_rise, _use, _width, _slope, _ground, _lumber, _prefer];
+        if (result.GetValue(_prefer) is "cheap")
+        {
+            result.AddError("--prefer cheap: a new file has no price list yet; begin with light, name your list under prices in the "
+                + "file, and then: propose FILE --prefer cheap");
+        }
+
         if (result.GetResult(_span) is null && others.FirstOrDefault(o => result.GetResult(o) is { Implicit: false }) is { } lone)
         {
             result.AddError($"{lone.Name}: a design is looked for only with --span; write --span 30 ft as well");

@@ -39,24 +39,26 @@ internal static class SiteSearch
         }
 
         var text = SiteFile.Finished(site, result.Proposals[0]);
-        Demand(text);
+        var model = Demand(text);
         WholeFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
         if (!quiet)
         {
-            Tell(terminal, path, result);
+            Tell(terminal, path, result, model);
         }
 
         return ExitCode.Done;
     }
 
-    private static void Tell(Terminal terminal, string path, SearchResult result)
+    private static void Tell(Terminal terminal, string path, SearchResult result, BridgeModel model)
     {
         var (output, name, file) = (terminal.Out, terminal.Name, PlainLine.Of(path));
-        var design = result.Proposals[0];
         Columns.Wrapped(output, string.Create(
             CultureInfo.InvariantCulture,
             $"{file} written: the best of {result.Looked} designs looked at, all checks of each; none of its checks fails."), "");
-        VerdictText.Write(output, design.Model);
+        VerdictText.Write(output, model);
+        output.WriteLine();
+        KeyFigures.Write(output, model);
+        output.WriteLine();
         Columns.Wrapped(output, $"Next: {name} check {file} for its figures, {name} make {file} for its files.", "", "  ");
         Columns.Wrapped(output, Caution.Text, "");
     }
@@ -70,12 +72,14 @@ internal static class SiteSearch
     }
 
     // What is written is read and looked at once more, as it stands.
-    private static void Demand(string text)
+    private static BridgeModel Demand(string text)
     {
         if (!new Rebuild().TryAnswer(Read(text).Parameters!, CancellationToken.None, out var model, out _)
             || !Verdict.IsClear(model.Checks))
         {
             throw new InvalidOperationException("The design that was found does not pass as it was written.");
         }
+
+        return model;
     }
 }

@@ -36,6 +36,9 @@ internal sealed class WayOptions
         command.Add(_inPlace);
     }
 
+    /// <summary>Whether one is to be written.</summary>
+    public bool IsAsked(ParseResult parsed) => parsed.GetResult(_write) is { Implicit: false };
+
     /// <summary>Stops before a long search when what it finds could not be written.</summary>
     public void Demand(ParseResult parsed, string file)
     {
@@ -82,7 +85,8 @@ internal sealed class WayOptions
         var kept = asked.Length > 1 ? null : Kept(file);
         WholeFile.Write(target, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
         terminal.Out.WriteLine(
-            $"{PlainLine.Of(target)} written, way {number}" + (kept is null ? "." : $"; what was there is kept as {PlainLine.Of(kept)}."));
+            $"{PlainLine.Of(target)} written, way {number}; check it as any other file"
+                + (kept is null ? "." : $"; what was there is kept as {PlainLine.Of(kept)}."));
     }
 
     // Beside it, under a name that is free.

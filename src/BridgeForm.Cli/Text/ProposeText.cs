@@ -17,8 +17,8 @@ internal static class ProposeText
     /// <param name="name">Name of the bridge.</param>
     /// <param name="units">Its units.</param>
     /// <param name="result">What was found.</param>
-    /// <param name="command">How the command goes on to write a way into a file.</param>
-    public static void Write(TextWriter output, string name, UnitSystem units, SearchResult result, string command)
+    /// <param name="command">How the command begins that writes a way into a file; null where one is written.</param>
+    public static void Write(TextWriter output, string name, UnitSystem units, SearchResult result, string? command)
     {
         output.WriteLine(name);
         if (result.Proposals.IsEmpty)
@@ -35,7 +35,10 @@ internal static class ProposeText
                 Why(output, proposal, i + 1);
             }
 
-            Columns.Wrapped(output, $"Next: {command} --write 1 OUT.yaml writes the first way; check it as any other file.", "", "  ");
+            if (command is not null)
+            {
+                Columns.Wrapped(output, $"Next: {command} --write 1 OUT.yaml writes the first way; check it as any other file.", "", "  ");
+            }
         }
 
         Columns.Wrapped(output, Caution.Text, "");
@@ -77,14 +80,14 @@ internal static class ProposeText
             ];
         }
 
-        yield return Row("weight on the ropes", result, f => new QuantityText(units).Force(f.Weight));
+        yield return Row("weight, ropes included", result, f => new QuantityText(units).Force(f.Weight));
         if (ways.Any(w => w.Figures.Price is not null))
         {
             yield return Row("price of the boards", result, f => f.Price is { } price ? NumberText.Fixed(price, 2) : "");
         }
 
         yield return Row("steepest deck, empty", result, f => f.Slope > 0 ? $"1 : {NumberText.Fixed(1 / f.Slope, 1)}" : "level");
-        yield return Row("mid-span falls at most", result, f => new QuantityText(units).Size(f.Drop));
+        yield return Row("falls at most", result, f => new QuantityText(units).Size(f.Drop));
         yield return Row("room over the ground", result, f => f.Clearance is { } room ? new QuantityText(units).Length(room) : "not given");
         yield return Row("distinct pieces", result, f => f.Pieces.ToString(CultureInfo.InvariantCulture));
         yield return

@@ -48,17 +48,10 @@ internal static class ShortText
         output.WriteLine(model.Parameters.Name);
         VerdictText.Write(output, model);
         output.WriteLine();
-        var figures = KeyFigures.Of(model);
-        for (var i = 0; i < figures.Length; i += 2)
-        {
-            output.WriteLine($"{Cell(figures[i]),-52}{(i + 1 < figures.Length ? Cell(figures[i + 1]) : "")}".TrimEnd());
-        }
-
+        KeyFigures.Write(output, model);
         output.WriteLine();
         ChosenText.WriteBriefly(output, model.Parameters.Chosen);
     }
-
-    private static string Cell((string Label, string Value) figure) => $"{figure.Label,-16}{figure.Value}";
 
     private static void Below(TextWriter output, IReadOnlyCollection<CheckResult> checks, string command)
     {
@@ -138,6 +131,18 @@ internal static class Cures
 /// <summary>Ten figures that a builder asks for first.</summary>
 internal static class KeyFigures
 {
+    /// <summary>Two in a line.</summary>
+    public static void Write(TextWriter output, BridgeModel model)
+    {
+        var figures = Of(model);
+        for (var i = 0; i < figures.Length; i += 2)
+        {
+            output.WriteLine($"{Cell(figures[i]),-52}{(i + 1 < figures.Length ? Cell(figures[i + 1]) : "")}".TrimEnd());
+        }
+    }
+
+    private static string Cell((string Label, string Value) figure) => $"{figure.Label,-16}{figure.Value}";
+
     /// <summary>Label and value of each, in the order in which a bridge is told of.</summary>
     public static (string Label, string Value)[] Of(BridgeModel model)
     {
@@ -153,13 +158,18 @@ internal static class KeyFigures
                 ? words.Force(most.Shape!.LargestTension) + Of(model, "rope-strength") : "none"),
             ("anchors hold", string.Join(", ", work.Supports.Select(s => $"{s.Support} {words.Force(s.Held)}")) + ", each rope"),
             ("falls at most", solved.Count == 0 ? "" : words.Size(solved.Max(c => c.Moves.Max(m => -m.Y)))),
-            ("steepest deck", solved.Count == 0 ? "" : QuantityText.Degrees(Math.Atan(solved.Max(c => c.SteepestDeck)))),
+            ("steepest deck", solved.Count == 0 ? "" : $"{Slope(Empty(model))} empty, {Slope(solved.Max(c => c.SteepestDeck))} loaded"),
             ("tilts at most", work.Toppled.Any() ? "it rolls over" : QuantityText.Degrees(solved.Max(c => c.CrossSlope) ?? 0)),
             ("roll factor", RollState.Least(work.Roll)?.Factor is { } factor && double.IsFinite(factor.Value)
                 ? NumberText.Fixed(factor.Value, 2) : "none"),
             ("weight on ropes", words.Force(2 * model.Rope.Loads.Sum())),
         ];
     }
+
+    private static double Empty(BridgeModel model) =>
+        model.Checks.FirstOrDefault(c => string.Equals(c.Id, "deck-slope", StringComparison.Ordinal))?.Demand ?? 0;
+
+    private static string Slope(double slope) => slope > Tolerances.Level ? $"1 : {NumberText.Fixed(1 / slope, 1)}" : "level";
 
     private static string Of(BridgeModel model, string check) =>
         model.Checks.FirstOrDefault(c => string.Equals(c.Id, check, StringComparison.Ordinal)) is { Ratio: not null } found

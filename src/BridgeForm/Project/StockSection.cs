@@ -191,10 +191,9 @@ internal static class StockSection
         var usual = (f.Parameters.Units == UnitSystem.Metric ? MetricStock : ImperialStock).ReplaceLineEndings("\n").Split('\n')
             .FirstOrDefault(l => l.StartsWith(name + ":", StringComparison.Ordinal)) ?? name;
         var names = f.Values.Names("stock");
-        var own = names.Count == 0 ? "" : $"write {paths.First()}: {Alternatives.Text(names)}"
-            + (paths.Count > 1 ? $", and the same for {string.Join(", ", paths.Skip(1))}; or " : "; or ");
-        f.Stop(FaultCode.UnknownStock, "stock", $"stock has no {QuantityReader.Quote(name)}, which parts are cut from whose own stock is "
-            + $"left out; {own}add under stock: {usual}");
+        var own = names.Count == 0 ? "" : $"name {Alternatives.Text(names)} for {(paths.Count > 1 ? "each of them" : "it")}, or ";
+        f.Stop(FaultCode.UnknownStock, "stock", $"the file's own stock has no {QuantityReader.Quote(name)}, which "
+            + $"{string.Join(", ", paths)} {(paths.Count > 1 ? "mean" : "means")} where left out; {own}add under stock: {usual}");
     }
 
     private static void Named(CheckedFile f, string path)

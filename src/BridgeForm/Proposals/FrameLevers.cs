@@ -91,7 +91,7 @@ internal sealed class FrameLevers(LeverContext context)
 
     private static IEnumerable<ImmutableArray<KeyChange>> Angle(BridgeParameters p, string path, double now, Way way) =>
         s_steps.Select(s => ImmutableArray.Create(new KeyChange(
-            path, QuantityText.Degrees(Math.Max(0, Math.Round((now / Degree) + (way == Way.More ? s : -s))) * Degree))));
+            path, QuantityText.Degrees(Math.Max(0, Rounding.Steps(now, Degree) + (way == Way.More ? s : -s)) * Degree))));
 
     private static ImmutableArray<KeyChange> Moved(BridgeParameters p, string path, double now, double by, Way way)
     {

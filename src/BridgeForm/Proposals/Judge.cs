@@ -14,11 +14,8 @@ namespace BridgeForm.Proposals;
 /// <param name="token">Asked within each look.</param>
 internal sealed class Judge(ProjectReading reading, PriceList? prices, SearchAsk ask, CancellationToken token)
 {
-    // Looks that another design avoids: the builder would have to see to them.
-    private readonly HashSet<string> _avoided = new(StringComparer.Ordinal)
-    {
-        "board-bearing-length", "keeper-strap-reach", "handrail-height", "clear-width", "section-on-sale",
-    };
+    // What is borne with, though other designs are without.
+    private readonly HashSet<string> _borne = new(StringComparer.Ordinal);
 
     private readonly Dictionary<string, Judged> _known = new(StringComparer.Ordinal);
 
@@ -31,7 +28,7 @@ internal sealed class Judge(ProjectReading reading, PriceList? prices, SearchAsk
     /// <summary>Looks that are borne with from now on: the file has them as it is, or no design is without.</summary>
     public void Bear(IEnumerable<string> checks)
     {
-        _avoided.ExceptWith(checks);
+        _borne.UnionWith(checks);
         _known.Clear();
     }
 
@@ -93,15 +90,14 @@ internal sealed class Judge(ProjectReading reading, PriceList? prices, SearchAsk
         var slope = Demand(model, "deck-slope");
         ImmutableArray<Shortfall> falling =
         [
-            .. model.Checks.Where(c => c.Status == CheckStatus.Fail || c.NotChecked is not null || IsAvoided(c))
-                .Select(c => new Shortfall(c.Id, c.NotChecked is null ? c.Ratio : null, c.Title, IsAvoided(c)))
+            .. model.Checks.Where(c => c.Status == CheckStatus.Fail || c.NotChecked is not null)
+                .Select(c => new Shortfall(c.Id, c.NotChecked is null ? c.Ratio : null, c.Title))
                 .Concat(Wishes(model, slope))
+                .Concat(Avoided.Find(model).Where(a => !_borne.Contains(a.Id)))
                 .OrderBy(s => s.IsLook).ThenByDescending(s => s.Amount),
         ];
         return new Judged(design, parameters, falling, FiguresOf(model, slope, falling.IsEmpty), null);
     }
-
-    private bool IsAvoided(CheckResult check) => check.Status == CheckStatus.Warn && _avoided.Contains(check.Id);
 
     private IEnumerable<Shortfall> Wishes(BridgeModel model, double slope)
     {
@@ -127,7 +123,7 @@ internal sealed class Judge(ProjectReading reading, PriceList? prices, SearchAsk
         var solved = model.Cases.Where(c => c.Shape is not null).ToList();
         var ground = solved.Select(c => c.OverGround).OfType<double>().ToList();
         return new Figures(
-            weight, slope, solved.Max(c => c.MidSpanDrop), ground.Count > 0 ? ground.Min() : null, model.Pieces.Length,
+            weight, slope, solved.Max(c => c.Moves.Max(m => -m.Y)), ground.Count > 0 ? ground.Min() : null, model.Pieces.Length,
             passes && ask.Prefer == Preference.Cheap && prices is not null
                 ? PriceOf(StockPlanner.Plan(model.Pieces, model.Parameters, prices, token)) : null);
     }

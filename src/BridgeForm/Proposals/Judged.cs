@@ -34,7 +34,7 @@ public sealed record Shortfall(string Id, double? Ratio, string Text, bool IsLoo
 /// <summary>What people compare designs by. SI units.</summary>
 /// <param name="Weight">Wood, hardware and both ropes between the supports, newtons.</param>
 /// <param name="Slope">Steepest chord of the empty deck, rise over run.</param>
-/// <param name="Drop">Furthest that mid-span falls in any load case, metres.</param>
+/// <param name="Drop">Furthest that a frame falls in any load case, metres.</param>
 /// <param name="Clearance">Least room over the ground, metres; null where no ground is given.</param>
 /// <param name="Pieces">Distinct pieces.</param>
 /// <param name="Price">Of the boards; null without prices of all.</param>

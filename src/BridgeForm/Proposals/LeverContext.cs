@@ -52,25 +52,45 @@ internal sealed class LeverContext(FileValues values, Func<string, bool> mayFoll
     public ImmutableArray<KeyChange> BraceAlong(BridgeParameters p, double by) =>
         values.Given("frames.brace.length") || !mayFollow(BraceFoot)
             ? []
-            : [new KeyChange(BraceFoot, Written.Length(p.Units, Rounding.Up(p.Frames.Brace.Foot + by, Written.Fine(p.Units))))];
+            : [.. Standing(p, Rounding.Up(p.Frames.Brace.Foot + by, Written.Fine(p.Units)))];
+
+    // The foot, and a base on which it stands where the file writes the base's length.
+    private IEnumerable<KeyChange> Standing(BridgeParameters p, double foot)
+    {
+        yield return new KeyChange(BraceFoot, Written.Length(p.Units, foot));
+        var (step, least) = (Written.Coarse(p.Units), (2 * foot) + Written.Coarse(p.Units));
+        if (IsWritten(BaseLength) && mayFollow(BaseLength) && p.Frames.Base.Length < least)
+        {
+            yield return new KeyChange(BaseLength, Written.Length(p.Units, Rounding.Up(least, step)));
+        }
+    }
 
     /// <summary>Another brace; its inner edge stays where it is.</summary>
     public ImmutableArray<KeyChange> WithBrace(BridgeParameters p, Section section)
     {
         var wider = Math.Max(0, (section.Width - p.Frames.Brace.Section.Width) / Math.Cos(p.Frames.Brace.Lean));
+        var nearest = Nearest(p.Frames.Post, p.Frames.Brace, section, p.Units) - p.Frames.Brace.Foot;
         var brace = new KeyChange("frames.brace.section", section.Name);
-        return wider < Tolerances.RoundOff ? [brace] : [brace, .. BraceAlong(p, wider)];
+        return wider < Tolerances.RoundOff && nearest <= 0 ? [brace] : [brace, .. BraceAlong(p, Math.Max(wider, nearest))];
+    }
+
+    // A step further out than where a brace's inner edge would be cut away.
+    private static double Nearest(PostParameters post, BraceParameters brace, Section section, UnitSystem units)
+    {
+        var edge = section.Width * (Math.Tan(brace.Lean) + (1 / Math.Tan(post.Lean + brace.Lean)));
+        return BraceGeometry.FromLength(post, brace.Lean, edge).Foot + (2 * Written.Fine(units));
     }
 
     /// <summary>Another post; the brace's foot keeps its distance from it.</summary>
     public ImmutableArray<KeyChange> WithPost(BridgeParameters p, Section section)
     {
         var wider = (section.Width - p.Frames.Post.Section.Width) / Math.Cos(p.Frames.Post.Lean);
-        var half = p.Frames.Base.Length / 2;
-        var foot = Rounding.Down(Math.Min(p.Frames.Brace.Foot + wider, half), Written.Fine(p.Units));
+        var wide = p.Frames.Post with { Section = section };
+        var foot = Rounding.Up(
+            Math.Max(p.Frames.Brace.Foot + wider, Nearest(wide, p.Frames.Brace, p.Frames.Brace.Section, p.Units)), Written.Fine(p.Units));
         var post = new KeyChange("frames.post.section", section.Name);
         return values.Given("frames.brace.length") || !mayFollow(BraceFoot) || Math.Abs(wider) < Tolerances.RoundOff
             ? [post]
-            : [post, new KeyChange(BraceFoot, Written.Length(p.Units, foot))];
+            : [post, .. Standing(p, foot)];
     }
 }

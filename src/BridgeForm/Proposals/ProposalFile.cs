@@ -5,7 +5,7 @@ namespace BridgeForm.Proposals;
 /// <summary>A proposal written into the text of a project file.</summary>
 public static class ProposalFile
 {
-    private const int CommentWidth = 90;
+    private const int CommentWidth = 120;
 
     /// <summary>The file with what a proposal writes otherwise, each with its reason; everything else byte for byte as it was.</summary>
     /// <param name="text">The file that the proposal was found for.</param>

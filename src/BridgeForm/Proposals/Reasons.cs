@@ -9,6 +9,9 @@ internal static class Reasons
 {
     private const int MostTold = 3;
 
+    // What rounds to 1.00.
+    private const double JustSo = 1.005;
+
     /// <summary>What a proposal writes otherwise, in the order of the project file.</summary>
     public static ImmutableArray<ProposedChange> Of(SearchRun run, Judged judged) =>
     [
@@ -19,7 +22,7 @@ internal static class Reasons
     /// <summary>Why the nearest that was found does not pass.</summary>
     public static ImmutableArray<string> Why(SearchRun run, Judged nearest) => nearest.Figures is null
         ? [$"It cannot be built: {nearest.Trouble}"]
-        : [.. nearest.Shortfalls.Take(MostTold).Select(s => Why(run, s))];
+        : [.. nearest.Shortfalls.OrderBy(s => Cures.Sentence(s.Id) is null).Take(MostTold).Select(s => Why(run, s))];
 
     private static string Why(SearchRun run, Shortfall shortfall)
     {
@@ -30,7 +33,8 @@ internal static class Reasons
         var bound = cures.Where(k => !run.IsFree(k)).ToList();
         var way = Cures.Sentence(shortfall.Id) is { } sentence ? sentence
             : bound.Count > 0 ? $"it may not move what would help: {string.Join(", ", bound)}"
-            : cures.Count > 0 ? $"it hangs on {string.Join(", ", cures)}, which were moved as far as they go"
+            : cures.Count > 0 ? $"it hangs on {string.Join(", ", cures)}: what was tried of them does not help it, or something else "
+                + "fails then"
             : "nothing that may move helps it";
         return $"{shortfall.Text} ({shortfall.Id}): {came}; {way}.";
     }
@@ -45,23 +49,30 @@ internal static class Reasons
             ?? Before(run, path);
         if (without.Figures is null)
         {
-            return $"with {before} it cannot be built: {without.Trouble}";
+            return $"{before}: it cannot be built: {without.Trouble}";
         }
 
-        return without.Shortfalls.IsEmpty ? Lighter(judged, without, before) : $"with {before} {Failing(without.Shortfalls[0])}";
+        return without.Shortfalls.IsEmpty ? Lighter(judged, without, before) : Failing(before, without.Shortfalls[0]);
     }
 
-    private static string Failing(Shortfall shortfall) =>
-        $"{Uncapital(shortfall.Text)} {(shortfall.IsLook ? "is to be looked at" : "fails")}"
-        + (shortfall.Ratio is { } ratio && double.IsFinite(ratio)
-            ? string.Create(CultureInfo.InvariantCulture, $", {ratio:0.00}") : "");
+    private static string Failing(string before, Shortfall shortfall)
+    {
+        var by = shortfall.Ratio is not { } ratio || !double.IsFinite(ratio) ? ""
+            : ratio < JustSo ? ", just"
+            : string.Create(CultureInfo.InvariantCulture, $", {ratio:0.00}");
+        return shortfall.Id is Shortfall.WidthWish or Shortfall.SlopeWish ? $"{before}: {shortfall.Text}"
+            : shortfall.Id is "section-on-sale" ? $"{before} is not on sale"
+            : shortfall.IsLook ? $"{before} leaves to see to: {Uncapital(shortfall.Text)}{by}"
+            : $"{before} would fail: {Uncapital(shortfall.Text)}{by}";
+    }
 
     private static string Lighter(Judged judged, Judged without, string before)
     {
         var (now, then) = (judged.Figures!, without.Figures!);
         var words = new Quantities.QuantityText(judged.Parameters!.Units);
-        return then.Weight > now.Weight ? $"with {before} the bridge weighs {words.Force(then.Weight - now.Weight)} more"
-            : then.Slope > now.Slope ? $"with {before} the deck is as steep as {Checks.CheckWords.Slope(then.Slope)}"
+        return then.Slope > now.Slope * SearchRun.AlikeSlope
+            ? $"{before}: the deck would be as steep as {Checks.CheckWords.Slope(then.Slope)}"
+            : then.Weight > now.Weight ? $"{before} would weigh {words.Force(then.Weight - now.Weight)} more"
             : $"{before} passes too";
     }
 

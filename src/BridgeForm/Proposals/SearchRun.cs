@@ -14,14 +14,18 @@ internal sealed class SearchRun
     private const double FlatEnough = 1.0 / 20;
 
     // Two slopes that differ by less than this share are alike: then the lighter one is better.
-    private const double AlikeSlope = 1.005;
+    internal const double AlikeSlope = 1.005;
 
-    // What makes a deck flatter; what makes a bridge lighter, by far first.
+    // Nor do weights.
+    private const double AlikeWeight = 1.002;
+
+    // What makes a deck flatter; what makes a bridge lighter, by far first. Not the posts: thinner ones are weaker along the bridge,
+    // which no check asks.
     private static readonly ImmutableArray<Cure> s_flatter = [new("ropes.sag", Way.Less), new("frames.stance", Way.More)];
     private static readonly ImmutableArray<Cure> s_lighter =
     [
-        new("frames.base.section", Way.Less), new("guard.rails.section", Way.Less), new("frames.post.section", Way.Less),
-        new("deck.board.section", Way.Less), new("frames.spacing", Way.Less), new("ropes.type", Way.Less),
+        new("frames.base.section", Way.Less), new("guard.rails.section", Way.Less), new("deck.board.section", Way.Less),
+        new("frames.spacing", Way.Less), new("ropes.type", Way.Less),
         new("ropes.spacing", Way.Less), new("guard.cap.section", Way.Less), new("frames.brace.section", Way.Less),
         new("deck.stringer.section", Way.Less), new("deck.stringer.count", Way.Less), new("guard.rails.count", Way.Less),
         new("frames.post.length", Way.Less), new("frames.base.length", Way.Less), new("frames.post.foot", Way.Less),
@@ -122,8 +126,8 @@ internal sealed class SearchRun
         {
             var without = Judge.Look(best.Design.Without(path));
             var isNone = string.Equals(Reading.Values!.Find(path)?.Text, text, StringComparison.Ordinal);
-            var isAsGood = isFewest || (without.Passes && without.Figures!.Weight <= best.Figures!.Weight
-                && without.Figures.Slope <= best.Figures.Slope);
+            var isAsGood = isFewest || (without.Passes && without.Figures!.Weight <= best.Figures!.Weight * AlikeWeight
+                && without.Figures.Slope <= best.Figures.Slope * AlikeSlope);
             best = without.Passes && (isNone || isAsGood) ? without : best;
         }
 

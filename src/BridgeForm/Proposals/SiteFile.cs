@@ -23,6 +23,7 @@ public static class SiteFile
             text.Append("# ").Append(line).Append('\n');
         }
 
+        text.Append("# Found by a search for: ").Append(Told(wish)).Append(". All else follows the defaults.\n");
         text.Append("name: ").Append(wish.Name).Append('\n');
         text.Append("units: ").Append(wish.Units == UnitSystem.Metric ? "metric" : "imperial").Append('\n');
         text.Append("use: ").Append(wish.Use == BridgeUse.Public ? "public" : "private").Append('\n');
@@ -71,13 +72,38 @@ public static class SiteFile
     private static string Level(UnitSystem units, BridgeLayout layout, int frame) => new QuantityText(units).Size(
         Rounding.ToTape(DeckEnd.Surface(layout, frame) - layout.Poses[frame].Node.Y, units));
 
+    private static string Told(SiteWish wish)
+    {
+        string?[] all =
+        [
+            $"span {wish.Span}", wish.Rise is { } rise ? $"rise {rise}" : null, wish.Use == BridgeUse.Public ? "public use" : "private use",
+            .. wish.Wishes,
+        ];
+        return string.Join(", ", all.OfType<string>());
+    }
+
     // The default stocks, with the yard's own sections.
     private static string Stock(SiteWish wish)
     {
         var stocks = ProjectKeys.At("stock").DefaultIn(wish.Units)!.ReplaceLineEndings("\n");
         var lines = stocks.Split('\n', StringSplitOptions.RemoveEmptyEntries);
-        var sections = string.Join(", ", wish.Lumber);
-        return "stock:\n" + string.Concat(lines.Select(l => $"  {l.TrimEnd().TrimEnd('}').TrimEnd()}, sections: [{sections}] }}\n"));
+        return "stock:\n" + string.Concat(lines.Select(l => Block(l, $"sections: [{string.Join(", ", wish.Lumber)}]")));
+    }
+
+    // NAME: { key: value, … } a line each, and one more.
+    private static string Block(string line, string further)
+    {
+        var name = line[..line.IndexOf(':', StringComparison.Ordinal)].Trim();
+        var inner = line[(line.IndexOf('{', StringComparison.Ordinal) + 1)..];
+        var text = new StringBuilder($"  {name}:\n    ");
+        var depth = 0;
+        foreach (var letter in inner.TrimEnd().TrimEnd('}').Trim())
+        {
+            depth += letter == '[' ? 1 : letter == ']' ? -1 : 0;
+            _ = letter == ',' && depth == 0 ? text.Append("\n   ") : text.Append(letter);
+        }
+
+        return text.Append("\n    ").Append(further).Append('\n').ToString();
     }
 
     private static IEnumerable<string> Wrapped(string text)

@@ -23,6 +23,9 @@ public sealed record SiteWish(string Span)
     /// <summary>Points of the ground line from support A, x and y; empty where it is not known.</summary>
     public ImmutableArray<(string X, string Y)> Ground { get; init; } = [];
 
+    /// <summary>What the search is asked for besides, in words for the file's head: <c>a deck no steeper than 1:8</c>.</summary>
+    public ImmutableArray<string> Wishes { get; init; } = [];
+
     /// <summary>Sections that the yard sells; empty for those that are common.</summary>
     public ImmutableArray<string> Lumber { get; init; } = [];
 }

@@ -23,7 +23,7 @@ public sealed class ProposeTests : IDisposable
         var (code, text, error) = CommandRun.Run("propose", file);
         Assert.Equal((ExitCode.Done, ""), (code, error));
         Assert.Contains("1 fewest changes", text, StringComparison.Ordinal);
-        Assert.Contains("weight on the ropes", text, StringComparison.Ordinal);
+        Assert.Contains("weight, ropes included", text, StringComparison.Ordinal);
         Assert.Contains("settings of the saw", text, StringComparison.Ordinal);
         Assert.Contains("frames.", text, StringComparison.Ordinal);
         Assert.Contains("People stand on this bridge", text.ReplaceLineEndings(" "), StringComparison.Ordinal);

@@ -37,7 +37,7 @@ public sealed class StartSiteTests : IDisposable
         Assert.Equal((ExitCode.Done, ""), (code, error));
         var written = File.ReadAllText(file);
         Assert.Contains("    - [9 ft, -8 ft]\n", written, StringComparison.Ordinal);
-        Assert.Contains("sections: [2x4, 2x6, 2x8, 4x4, 4x6, 1x6] }", written, StringComparison.Ordinal);
+        Assert.Contains("    sections: [2x4, 2x6, 2x8, 4x4, 4x6, 1x6]\n", written, StringComparison.Ordinal);
         Assert.DoesNotContain("5/4x6", written.Split('\n').Where(l => !l.Contains('#', StringComparison.Ordinal)));
         Assert.Equal(ExitCode.Done, CommandRun.Run("check", file).Code);
     }

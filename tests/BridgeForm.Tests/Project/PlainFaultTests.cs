@@ -47,12 +47,11 @@ public sealed class PlainFaultTests
         var faults = Examples.Read("name: A" + Site + Oak).Faults;
         Assert.Equal(
             [
-                "stock has no 'treated', which parts are cut from whose own stock is left out; write frames.base.stock: oak, and the same "
-                    + "for frames.post.stock, frames.brace.stock, deck.board.stock; or add under stock: treated: { species: southern-pine, "
-                    + "grade: no1, treated: true, lengths: [8 ft, 10 ft, 12 ft, 16 ft] }",
-                "stock has no 'cedar', which parts are cut from whose own stock is left out; write guard.rails.stock: oak, and the same "
-                    + "for guard.cap.stock; or add under stock: cedar: { species: western-red-cedar, grade: no2, treated: false, lengths: "
-                    + "[8 ft, 10 ft, 12 ft] }",
+                "the file's own stock has no 'treated', which frames.base.stock, frames.post.stock, frames.brace.stock, "
+                    + "deck.board.stock, guard.rails.stock mean where left out; name oak for each of them, or add under stock: "
+                    + "treated: { species: southern-pine, grade: no1, treated: true, lengths: [8 ft, 10 ft, 12 ft, 16 ft] }",
+                "the file's own stock has no 'cedar', which guard.cap.stock means where left out; name oak for it, or add under stock: "
+                    + "cedar: { species: western-red-cedar, grade: no2, treated: false, lengths: [8 ft, 10 ft, 12 ft] }",
             ],
             faults.Select(f => f.Message));
         Assert.All(faults, f => Assert.Equal(("unknown-stock", 4), (f.Code, f.Line)));

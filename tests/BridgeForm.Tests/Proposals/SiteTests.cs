@@ -44,12 +44,12 @@ public sealed class SiteTests
         grid.Walk(
         [
             Axis("ropes.type", "rope-6x19-iwrc-eips-galvanized-5/8", "rope-6x19-iwrc-eips-galvanized-3/4"),
-            Axis("ropes.spacing", "54 in", "57 in"),
+            Axis("ropes.spacing", "58 in", "60 in"),
             Axis("ropes.sag", "5.5 %", "7 %", "8.5 %"),
             Axis("frames.spacing", "30-1/4 in", "34 in", "39 in"),
             Axis("frames.base.section", "4x4", "4x6"),
             Axis("guard.rails.section", "1x6", "5/4x6"),
-            [[new("frames.post.section", "2x6"), new("frames.brace.foot", "30 in")], [new("frames.post.section", "4x4")]],
+            Axis("guard.cap.section", "2x4", "2x6"),
         ]);
         Assert.True(grid.Passing > 5, grid.Passing.ToString(System.Globalization.CultureInfo.InvariantCulture));
         Assert.InRange(found.Figures.Weight, 0, AsLight * grid.Lightest);
