@@ -9,7 +9,20 @@ internal static class OwnName
     private const string Project = "BridgeForm.Cli.csproj";
 
     /// <summary>Of this run.</summary>
-    public static string Find() => Of(Environment.ProcessPath, AppContext.BaseDirectory, Environment.CurrentDirectory);
+    public static string Find() => Of(Environment.ProcessPath, AppContext.BaseDirectory, Here());
+
+    // A folder may be gone from under a shell: then the name is told as from the program's own.
+    private static string Here()
+    {
+        try
+        {
+            return Environment.CurrentDirectory;
+        }
+        catch (IOException)
+        {
+            return AppContext.BaseDirectory;
+        }
+    }
 
     /// <summary>
     /// A checkout's program is run through its project; a tool of one folder by the host, with its name behind it; everything else
