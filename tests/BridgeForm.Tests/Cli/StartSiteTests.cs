@@ -61,12 +61,12 @@ public sealed class StartSiteTests : IDisposable
     }
 
     [Fact]
-    public void A_span_beyond_any_rope_is_told_with_the_check_in_the_way()
+    public void A_deck_flatter_than_any_rope_hangs_is_told_with_the_check_in_the_way()
     {
         var file = _run.Path("site.yaml");
-        var (code, _, error) = CommandRun.Run("start", file, "--span", "300 ft", "--use", "public");
+        var (code, _, error) = CommandRun.Run("start", file, "--span", "26 ft", "--slope", "1:60");
         Assert.Equal(ExitCode.CheckFails, code);
-        Assert.Contains("rope-strength", error, StringComparison.Ordinal);
+        Assert.Contains("wish-slope", error, StringComparison.Ordinal);
         Assert.False(File.Exists(file));
     }
 
