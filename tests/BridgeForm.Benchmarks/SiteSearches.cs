@@ -28,10 +28,7 @@ internal static class SiteSearches
     }
 
     /// <summary>What <c>start --span</c> asks for.</summary>
-    public static SearchAsk Ask() => new()
-    {
-        Free = [.. Proposals.Search.Keys.Where(k => k is not ("frames.post.lean" or "frames.brace.lean"))],
-    };
+    public static SearchAsk Ask() => new() { Free = Proposals.Search.SiteKeys };
 
     /// <summary>Searches many sites; where nothing is found, the grid says whether something was to be found.</summary>
     public static int Print(int first, int count)

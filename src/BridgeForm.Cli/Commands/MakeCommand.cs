@@ -99,11 +99,14 @@ internal static class AskedKinds
     public static ImmutableArray<string> Names { get; } = OutputKinds.Words;
 
     /// <summary>How a list that was begun may go on: what stands before its last comma, and each kind that is not in it.</summary>
-    public static IEnumerable<string> After(string begun)
+    public static IEnumerable<string> After(string begun) => After(Names, begun);
+
+    /// <summary>The same of any words.</summary>
+    public static IEnumerable<string> After(IEnumerable<string> words, string begun)
     {
         var before = begun[..(begun.LastIndexOf(',') + 1)];
         var named = before.Split(',');
-        return Names.Where(n => !named.Contains(n, StringComparer.Ordinal)).Select(n => before + n);
+        return words.Where(n => !named.Contains(n, StringComparer.Ordinal)).Select(n => before + n);
     }
 
     /// <summary>The kinds of a comma-separated list; all when there is none. Stops at a word that is no kind.</summary>

@@ -39,7 +39,7 @@ internal static class ProposeCommand
 
             var result = Search.Propose(reading, reading.Parameters!.PriceList, new SearchAsk
             {
-                Free = SearchOptions.Keys(parsed.GetValue(free)),
+                Free = SearchOptions.Listed(parsed.GetValue(free)),
                 Prefer = preference,
                 MostSlope = SearchOptions.SlopeOf(parsed.GetValue(slope)),
                 Run = Together.Run,

@@ -45,8 +45,8 @@ internal static class SearchOptions
             Description = "keys that may change, separated by commas; by default those that a failing check names",
             HelpName = "KEY,…",
         };
-        option.CompletionSources.Add(context => KeysAfter(context.WordToComplete));
-        option.Validators.Add(result => Told(result, text => Keys(text).Where(k => !Search.Keys.Contains(k, StringComparer.Ordinal))
+        option.CompletionSources.Add(context => AskedKinds.After(Search.Keys, context.WordToComplete));
+        option.Validators.Add(result => Told(result, text => Listed(text).Where(k => !Search.Keys.Contains(k, StringComparer.Ordinal))
             .Select(Unknown).FirstOrDefault()));
         return option;
     }
@@ -67,21 +67,14 @@ internal static class SearchOptions
             ? 1 / length
             : null;
 
-    /// <summary>Keys of a comma-separated list; none for null.</summary>
-    public static ImmutableArray<string> Keys(string? list) =>
+    /// <summary>Words of a comma-separated list; none for null.</summary>
+    public static ImmutableArray<string> Listed(string? list) =>
         [.. (list ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
 
     private static string Unknown(string key)
     {
         var hint = NearestWord.Find(key, Search.Keys) is { } nearest ? $"did you mean {nearest}? " : "";
         return $"--free: {QuantityReader.Quote(key)} is nothing that a search can move; {hint}it moves {string.Join(", ", Search.Keys)}";
-    }
-
-    private static IEnumerable<string> KeysAfter(string begun)
-    {
-        var before = begun[..(begun.LastIndexOf(',') + 1)];
-        var named = before.Split(',');
-        return Search.Keys.Where(n => !named.Contains(n, StringComparer.Ordinal)).Select(n => before + n);
     }
 
     private static void Told(OptionResult result, Func<string, string?> fault)

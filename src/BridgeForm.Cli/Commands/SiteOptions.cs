@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using BridgeForm.Cli.Files;
@@ -56,7 +55,7 @@ internal sealed class SiteOptions
         Rise = parsed.GetValue(_rise),
         Use = parsed.GetValue(_use) is "public" ? BridgeUse.Public : BridgeUse.Private,
         Ground = parsed.GetValue(_ground) is { } path ? GroundLine.Read(path) : [],
-        Lumber = Listed(parsed.GetValue(_lumber)),
+        Lumber = SearchOptions.Listed(parsed.GetValue(_lumber)),
         Wishes =
         [
             parsed.GetValue(_prefer) is "flat" ? "the flattest deck" : "the least weight",
@@ -68,7 +67,7 @@ internal sealed class SiteOptions
     /// <summary>What is wished for beyond the site.</summary>
     public SearchAsk Ask(ParseResult parsed) => new()
     {
-        Free = [.. Search.Keys.Where(k => k is not ("frames.post.lean" or "frames.brace.lean"))],
+        Free = Search.SiteKeys,
         Prefer = SearchOptions.PreferenceOf(parsed.GetValue(_prefer)),
         MostSlope = SearchOptions.SlopeOf(parsed.GetValue(_slope)),
         LeastWidth = parsed.GetValue(_width) is { } width ? QuantityReader.Read(QuantityKind.Length, width).Value : null,
@@ -108,7 +107,7 @@ internal sealed class SiteOptions
 
     private static void Sections(OptionResult result)
     {
-        foreach (var text in result.Tokens.SelectMany(t => Listed(t.Value)))
+        foreach (var text in result.Tokens.SelectMany(t => SearchOptions.Listed(t.Value)))
         {
             if (SectionReader.Read(text).Problem is { } problem)
             {
@@ -116,13 +115,10 @@ internal sealed class SiteOptions
             }
         }
 
-        if (result.Tokens.All(t => Listed(t.Value).IsEmpty))
+        if (result.Tokens.All(t => SearchOptions.Listed(t.Value).IsEmpty))
         {
             result.AddError("--lumber: no section is named; write those that your yard sells, as 2x4,2x6,4x4, or leave it out for the "
                 + "common ones");
         }
     }
-
-    private static ImmutableArray<string> Listed(string? list) =>
-        [.. (list ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
 }

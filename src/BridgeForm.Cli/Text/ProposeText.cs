@@ -86,7 +86,7 @@ internal static class ProposeText
             yield return Row("price of the boards", result, f => f.Price is { } price ? NumberText.Fixed(price, 2) : "");
         }
 
-        yield return Row("steepest deck, empty", result, f => f.Slope > 0 ? $"1 : {NumberText.Fixed(1 / f.Slope, 1)}" : "level");
+        yield return Row("steepest deck, empty", result, f => KeyFigures.Slope(f.Slope));
         yield return Row("falls at most", result, f => new QuantityText(units).Size(f.Drop));
         yield return Row("room over the ground", result, f => f.Clearance is { } room ? new QuantityText(units).Length(room) : "not given");
         yield return Row("distinct pieces", result, f => f.Pieces.ToString(CultureInfo.InvariantCulture));

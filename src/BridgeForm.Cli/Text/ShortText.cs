@@ -169,7 +169,8 @@ internal static class KeyFigures
     private static double Empty(BridgeModel model) =>
         model.Checks.FirstOrDefault(c => string.Equals(c.Id, "deck-slope", StringComparison.Ordinal))?.Demand ?? 0;
 
-    private static string Slope(double slope) => slope > Tolerances.Level ? $"1 : {NumberText.Fixed(1 / slope, 1)}" : "level";
+    /// <summary><c>1 : 8.2</c>, from rise over run.</summary>
+    public static string Slope(double slope) => slope > Tolerances.Level ? $"1 : {NumberText.Fixed(1 / slope, 1)}" : "level";
 
     private static string Of(BridgeModel model, string check) =>
         model.Checks.FirstOrDefault(c => string.Equals(c.Id, check, StringComparison.Ordinal)) is { Ratio: not null } found

@@ -2,14 +2,13 @@ using System.Collections.Immutable;
 using BridgeForm.Project;
 using BridgeForm.Project.Files;
 using BridgeForm.Quantities;
+using BridgeForm.Trials;
 
 namespace BridgeForm.Proposals;
 
 /// <summary>What can be moved about frames besides their sections: distances, heights, leans, channels.</summary>
 internal sealed class FrameLevers(LeverContext context)
 {
-    // Frames closer than this are no bridge: a foot. Common practice, no source.
-    private const double LeastSpacing = 0.3;
     private const double Degree = Math.PI / 180;
 
     // What fails by so much is not cured by a sixteenth of an inch.
@@ -50,7 +49,7 @@ internal sealed class FrameLevers(LeverContext context)
         {
             var count = way == Way.More ? bays + jump + more - 1 : bays - more;
             var spacing = count < 2 ? 0 : Rounding.Up(length / count, step);
-            if (spacing >= LeastSpacing)
+            if (spacing >= Remedies.ShortestSpacing)
             {
                 yield return [new KeyChange("frames.spacing", Written.Length(p.Units, spacing))];
             }

@@ -33,7 +33,7 @@ internal sealed class LeverContext(FileValues values, Func<string, bool> mayFoll
             : [change];
     }
 
-    /// <summary>Another rope; channels keep the clearance that the file wrote as a width, and are no deeper than a strap reaches.</summary>
+    /// <summary>Another rope; channels that the file writes as a width keep their clearance.</summary>
     public ImmutableArray<KeyChange> WithRope(BridgeParameters p, RopeProperties rope)
     {
         var changes = ImmutableArray.CreateBuilder<KeyChange>();

@@ -27,12 +27,12 @@ internal static class Reasons
     private static string Why(SearchRun run, Shortfall shortfall)
     {
         var came = shortfall.Ratio is { } ratio && double.IsFinite(ratio)
-            ? string.Create(CultureInfo.InvariantCulture, $"the nearest it came is {ratio:0.00} of what it may be")
-            : "no design that was looked at holds";
+            ? string.Create(CultureInfo.InvariantCulture, $"in the nearest design it is {ratio:0.00} of what it may be")
+            : "it fails in the nearest design";
         var cures = Cures.Of(shortfall.Id).Select(c => c.Key).Distinct(StringComparer.Ordinal).ToList();
         var bound = cures.Where(k => !run.IsFree(k)).ToList();
         var way = Cures.Sentence(shortfall.Id) is { } sentence ? sentence
-            : bound.Count > 0 ? $"it may not move what would help: {string.Join(", ", bound)}"
+            : bound.Count > 0 ? $"it may not move what may help: {string.Join(", ", bound)}"
             : cures.Count > 0 ? $"it hangs on {string.Join(", ", cures)}: what was tried of them does not help it, or something else "
                 + "fails then"
             : "nothing that may move helps it";

@@ -2,15 +2,13 @@ using System.Collections.Immutable;
 using BridgeForm.Project;
 using BridgeForm.Project.Files;
 using BridgeForm.Quantities;
+using BridgeForm.Trials;
 
 namespace BridgeForm.Proposals;
 
 /// <summary>What can be moved about the ropes.</summary>
 internal sealed class RopeLevers(LeverContext context)
 {
-    // Ropes further apart than this are another bridge: a room's width. Common practice, no source.
-    private const double WidestSpacing = 4;
-
     // A deeper sag than an eighth of the span is a stair; a flatter one than a hundredth hardly hangs. Own figures.
     private const double DeepestSag = 0.125;
     private const double LeastSag = 0.01;
@@ -36,7 +34,7 @@ internal sealed class RopeLevers(LeverContext context)
         {
             var move = way == Way.More ? first * (ratio > 1 ? 1 + ((factor - 1) / 4) : factor) : -factor * 2 * step;
             var spacing = Rounding.Up(now + move, step);
-            if (spacing > step && spacing <= WidestSpacing)
+            if (spacing > step && spacing <= RollRemedies.WidestSpacing)
             {
                 yield return context.WithBase(p, spacing, "ropes.spacing", spacing - now);
             }

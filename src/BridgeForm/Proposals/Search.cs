@@ -13,6 +13,10 @@ public static class Search
     /// <summary>Keys that a search can move.</summary>
     public static ImmutableArray<string> Keys => Levers.Keys;
 
+    /// <summary>Keys that a search for a new site moves: leans are left to those who ask for them.</summary>
+    public static ImmutableArray<string> SiteKeys { get; } =
+        [.. Levers.Keys.Where(k => k is not ("frames.post.lean" or "frames.brace.lean"))];
+
     /// <summary>What may help a check that fails, in one sentence: values that a search moves, or why none does and what would.</summary>
     /// <param name="check">Id of the check.</param>
     public static string Help(string check)

@@ -30,7 +30,7 @@ public sealed record SearchAsk
     /// <summary>Least clear width between the guards, metres; null: as it comes.</summary>
     public double? LeastWidth { get; init; }
 
-    /// <summary>Most designs to look at for one proposal.</summary>
+    /// <summary>About so many designs are looked at in one search; those under way are finished.</summary>
     public int MostDesigns { get; init; } = 400;
 
     /// <summary>Runs the looks at several designs side by side; null: one after another.</summary>

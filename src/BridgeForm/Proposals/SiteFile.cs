@@ -1,6 +1,8 @@
 using System.Text;
+using BridgeForm.Checks.Codes;
 using BridgeForm.Frames;
 using BridgeForm.Project;
+using BridgeForm.Project.Files;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
@@ -9,21 +11,12 @@ namespace BridgeForm.Proposals;
 /// <summary>A site as a short project file, and the design that was found for it written in.</summary>
 public static class SiteFile
 {
-    private const int CommentWidth = 90;
-
-    // Steeper than this shoes want hold (deck-grip). Common practice, no source.
-    private const double Slippery = 1.0 / 8;
-
     /// <summary>The site alone: all else is left to the defaults.</summary>
     public static string Text(SiteWish wish)
     {
         var text = new StringBuilder();
-        foreach (var line in Wrapped(Caution.Text))
-        {
-            text.Append("# ").Append(line).Append('\n');
-        }
-
-        text.Append("# Found by a search for: ").Append(Told(wish)).Append(". All else follows the defaults.\n");
+        StarterFile.Paragraph(text, Caution.Text);
+        StarterFile.Paragraph(text, $"Found by a search for: {Told(wish)}. All else follows the defaults.");
         text.Append("name: ").Append(wish.Name).Append('\n');
         text.Append("units: ").Append(wish.Units == UnitSystem.Metric ? "metric" : "imperial").Append('\n');
         text.Append("use: ").Append(wish.Use == BridgeUse.Public ? "public" : "private").Append('\n');
@@ -61,7 +54,7 @@ public static class SiteFile
             }
         }
 
-        if (design.Figures.Slope > Slippery)
+        if (design.Figures.Slope > Limits.Grip.Slope)
         {
             yield return ("deck.grip", "grit", "the deck is steeper than 1 : 8; keep it up");
         }
@@ -104,22 +97,5 @@ public static class SiteFile
         }
 
         return text.Append("\n    ").Append(further).Append('\n').ToString();
-    }
-
-    private static IEnumerable<string> Wrapped(string text)
-    {
-        var line = "";
-        foreach (var word in text.Split(' '))
-        {
-            if (line.Length + word.Length >= CommentWidth)
-            {
-                yield return line;
-                line = "";
-            }
-
-            line += line.Length == 0 ? word : " " + word;
-        }
-
-        yield return line;
     }
 }

@@ -24,7 +24,7 @@ internal static class Written
     /// <summary>A length that is a whole number of steps already, in inches or millimetres.</summary>
     public static string Length(UnitSystem units, double metres) => new QuantityText(units).Size(metres);
 
-    /// <summary>The sag, as share or length as the file writes it, to the step below.</summary>
+    /// <summary>A sag in metres as a share of the span, to the step above.</summary>
     public static string Sag(BridgeParameters parameters, double metres) => QuantityText.Share(
         Rounding.Steps(metres / parameters.Site.Span, SagStep) * SagStep);
 

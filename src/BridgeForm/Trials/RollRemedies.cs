@@ -16,7 +16,7 @@ namespace BridgeForm.Trials;
 internal sealed class RollRemedies
 {
     // Ropes further apart than this are another bridge: a room's width. Common practice, no source.
-    private const double WidestSpacing = 4;
+    internal const double WidestSpacing = 4;
 
     // A flatter rope than one per cent of the span is no hanging bridge.
     private const double LeastSag = 0.01;

@@ -83,6 +83,6 @@ public sealed class ProposeTests : IDisposable
         Assert.Equal(ExitCode.CheckFails, code);
         Assert.Contains("NOTHING FOUND", text, StringComparison.Ordinal);
         var line = text.ReplaceLineEndings(" ").Replace("   ", " ", StringComparison.Ordinal);
-        Assert.Contains("it may not move what would help: frames.post.section", line, StringComparison.Ordinal);
+        Assert.Contains("it may not move what may help: frames.post.section", line, StringComparison.Ordinal);
     }
 }

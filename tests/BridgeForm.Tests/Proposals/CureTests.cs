@@ -21,6 +21,12 @@ public sealed class CureTests
         Assert.Empty(Cures.Of(check).Select(c => c.Key).Except(Levers.Keys, StringComparer.Ordinal));
 
     [Fact]
+    public void Every_key_has_its_lever() => Assert.Equal(
+        Levers.Keys.Order(StringComparer.Ordinal),
+        new Levers(SearchTests.Read("name: Levers (invented)\nsite: { span: 20 ft }"), []).All.Select(l => l.Key)
+            .Order(StringComparer.Ordinal));
+
+    [Fact]
     public void What_is_said_of_a_check_names_the_key_to_write()
     {
         Assert.Contains("ropes.safety_factor", Search.Help("safety-factor"), StringComparison.Ordinal);

@@ -108,7 +108,7 @@ public sealed class SearchTests
             .Replace("sag: 5.4 %", "sag: 5.4 %, on_sale: [rope-6x19-iwrc-eips-galvanized-3/8]", StringComparison.Ordinal);
         var result = Propose(text);
         Assert.Empty(result.Proposals);
-        Assert.Contains(result.Why, w => w.Contains("(rope-strength): the nearest it came is ", StringComparison.Ordinal));
+        Assert.Contains(result.Why, w => w.Contains("(rope-strength): in the nearest design it is ", StringComparison.Ordinal));
         Assert.True(result.Looked > 5);
     }
 
@@ -118,7 +118,7 @@ public sealed class SearchTests
         var text = Sound.Replace("sag: 5.4 %", "sag: 10 %", StringComparison.Ordinal);
         var result = Propose(text, new SearchAsk { Free = ["ropes.type", "ropes.spacing"], MostSlope = 1.0 / 12 });
         Assert.Contains(result.Why, w => w.Contains("steeper than asked", StringComparison.Ordinal)
-            && w.Contains("it may not move what would help: ropes.sag", StringComparison.Ordinal));
+            && w.Contains("it may not move what may help: ropes.sag", StringComparison.Ordinal));
     }
 
     /// <summary>deck-slope is the check of another file, with a limit of its own: its figure is the steepest bay's.</summary>

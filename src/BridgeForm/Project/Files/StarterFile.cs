@@ -133,7 +133,8 @@ public static class StarterFile
         }
     }
 
-    private static void Paragraph(StringBuilder text, string words)
+    /// <summary>Words as comment lines.</summary>
+    internal static void Paragraph(StringBuilder text, string words)
     {
         var line = "#";
         foreach (var word in words.Split(' '))
