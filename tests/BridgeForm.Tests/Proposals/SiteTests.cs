@@ -27,7 +27,8 @@ public sealed class SiteTests
         var searched = SiteSearches.Search(seed);
         if (searched.Result.Proposals.IsEmpty)
         {
-            Assert.All(searched.Result.Why, w => Assert.Matches(@"\([a-z-]+\): (in the nearest design it is \d|it fails in the nearest design)", w));
+            const string Nearest = @"\([a-z-]+\): (in the nearest design it is \d|it fails in the nearest design)";
+            Assert.All(searched.Result.Why, w => Assert.Matches(Nearest, w));
             Assert.NotEmpty(searched.Result.Why);
             return;
         }
