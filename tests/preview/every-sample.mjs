@@ -1,4 +1,5 @@
-// Each exported function is one check that every sample's page must pass: it throws when the page is not as it should be.
+// Each exported function is one check that every sample's page must pass: it throws when the page is not as it should be. They share
+// one page of the sample, because to open one costs seconds; each sets the size that it looks at and leaves the view as it was.
 import assert from 'node:assert/strict';
 import { stat } from 'node:fs/promises';
 import { open, pixels, SIZES } from './browser.mjs';
@@ -8,38 +9,39 @@ export async function size({ preview }) {
   assert.ok((await stat(preview)).size < 3e6, 'the page is 3 MB or more');
 }
 
-export async function quiet({ browser, preview }) {
-  for (const width of SIZES) {
-    const faults = [];
-    const page = await open(browser, preview, { width, faults });
-    for (const view of ['side', 'above', 'along', 'walk', 'measure', 'apart', 'corner']) {
-      await page.click(`[data-view=${view}]`);
-    }
-
-    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+export async function quiet({ page, faults }) {
+  for (const width of [...SIZES].reverse()) {
+    await page.setViewportSize({ width, height: 800 });
+    await drawn(page);
     const wide = await page.evaluate(() => document.documentElement.scrollWidth);
-    await page.close();
-    assert.deepEqual(faults, []);
     assert.ok(wide <= width, `at ${width} px the page is ${wide} px wide`);
   }
+
+  for (const view of ['side', 'above', 'along', 'walk', 'measure', 'apart', 'corner']) {
+    await page.click(`[data-view=${view}]`);
+    await drawn(page);
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+    assert.ok(wide <= SIZES[0], `in view ${view} the page is ${wide} px wide`);
+  }
+
+  assert.deepEqual(faults, []);
 }
 
-export async function figuresOnLoad({ browser, preview, report }) {
-  const page = await open(browser, preview, { width: 360, height: 640 });
+export async function figuresOnLoad({ page, report }) {
+  await page.setViewportSize({ width: 360, height: 640 });
   const words = await wordsOf(page);
   for (const text of [words.length(report.nodes.at(-1).x), words.least(checkOf(report, 'guard-height'))]) {
     const box = await page.locator('#key dd', { hasText: text }).boundingBox();
     assert.ok(box !== null && box.y >= 0 && box.y + box.height <= 640 && box.x + box.width <= 360, `${text} is not in sight`);
   }
-
-  await page.close();
 }
 
 /** What nobody may overlook is seen without scrolling, on a desk and on a telephone, and so is the bridge. */
-export async function firstScreen({ browser, preview }) {
+export async function firstScreen({ page }) {
   for (const [width, height] of [[1280, 800], [390, 844]]) {
-    for (const dark of [false, true]) {
-      const page = await open(browser, preview, { width, height, dark });
+    await page.setViewportSize({ width, height });
+    for (const dark of [true, false]) {
+      await page.emulateMedia({ colorScheme: dark ? 'dark' : 'light' });
       const at = `at ${width} by ${height} px, ${dark ? 'dark' : 'light'}`;
       const caution = page.locator('#caution-short');
       assert.equal(await caution.textContent(), 'Geometry, quantities and check values for preliminary work only.');
@@ -54,26 +56,28 @@ export async function firstScreen({ browser, preview }) {
       const stage = await page.locator('#stage').boundingBox();
       const seen = Math.min(height, stage.y + stage.height) - stage.y;
       assert.ok(seen >= 0.9 * stage.height, `of ${stage.height} px of the picture ${seen} are seen ${at}`);
-      await page.close();
     }
   }
 }
 
-export async function notBlank({ browser, preview }) {
-  for (const dark of [false, true]) {
-    const page = await open(browser, preview, { width: 1280, dark });
-    const seen = await pixels(page);
-    assert.ok(seen.opaque > 0.99 && seen.colours > 300, `hardly any colours: ${JSON.stringify(seen)}`);
-    assert.ok(seen.brown > 0.01 && seen.green > 0.1, `no wood or no meadow: ${JSON.stringify(seen)}`);
-    await page.check('[name=finish][value="1"]');
-    const silver = await pixels(page);
-    assert.ok(silver.brown < seen.brown / 3, `silver wood is as brown as before: ${silver.brown} of ${seen.brown}`);
-    await page.close();
+export async function notBlank({ browser, preview, page }) {
+  await page.setViewportSize({ width: 1280, height: 800 });
+  const dark = await open(browser, preview, { width: 640, height: 600, dark: true });
+  for (const [name, shown] of Object.entries({ light: page, dark })) {
+    const seen = await pixels(shown);
+    assert.ok(seen.opaque > 0.99 && seen.colours > 300, `hardly any colours, ${name}: ${JSON.stringify(seen)}`);
+    assert.ok(seen.brown > 0.01 && seen.green > 0.1, `no wood or no meadow, ${name}: ${JSON.stringify(seen)}`);
+    await shown.check('[name=finish][value="1"]');
+    const silver = await pixels(shown);
+    assert.ok(silver.brown < seen.brown / 3, `silver wood is as brown as before, ${name}: ${silver.brown} of ${seen.brown}`);
+    await shown.check('[name=finish][value="0"]');
   }
+
+  await dark.close();
 }
 
-export async function sizesOfParts({ browser, preview, report }) {
-  const page = await open(browser, preview, { width: 360 });
+export async function sizesOfParts({ page, report }) {
+  await page.setViewportSize({ width: 360, height: 800 });
   const { size: words } = await wordsOf(page);
   for (const piece of report.pieces) {
     await page.selectOption('#piece', piece.mark);
@@ -89,23 +93,21 @@ export async function sizesOfParts({ browser, preview, report }) {
     wanted.forEach((w) => assert.ok(text.includes(w), `${piece.mark}: no "${w}" in "${text}"`));
   }
 
-  await page.close();
+  await page.click('[data-do=part-none]');
 }
 
 /** Facts of the page that a check works out too are the check's. */
-export async function factsAreTheChecks({ browser, preview, report }) {
-  const page = await open(browser, preview, { width: 1280 });
+export async function factsAreTheChecks({ page, report }) {
   const words = await wordsOf(page);
   const facts = await page.locator('#facts').innerText();
   const steepest = (Math.atan(checkOf(report, 'deck-slope')) * 180 / Math.PI).toFixed(1);
   assert.match(facts, new RegExp(`Steepest part of the deck\\s+${steepest}° from level`));
   assert.match(facts, new RegExp(`Least guard height above deck\\s+${words.least(checkOf(report, 'guard-height'))}`));
-  await page.close();
 }
 
 /** Words stand on no part where the picture is wide enough for both. */
-export async function takenApartWords({ browser, preview }) {
-  const page = await open(browser, preview, { width: 1440, height: 900 });
+export async function takenApartWords({ page }) {
+  await page.setViewportSize({ width: 1440, height: 900 });
   await page.click('[data-view=apart]');
   await page.evaluate(() => bridgeForm.app.stage.draw());
   const covered = await page.evaluate(() => [...document.querySelectorAll('#overlay rect')].flatMap((r) => {
@@ -114,11 +116,11 @@ export async function takenApartWords({ browser, preview }) {
       .map((i) => bridgeForm.app.shown.parts[i].id);
   }));
   assert.deepEqual(covered, []);
-  await page.close();
+  await page.click('[data-view=corner]');
 }
 
-export async function loaded({ browser, preview, report }) {
-  const page = await open(browser, preview, { width: 1280 });
+export async function loaded({ page, report }) {
+  await page.setViewportSize({ width: 360, height: 800 });
   const all = report.cases.filter((c) => c.nodes.length > 0);
   const solved = all.filter((c) => c.id !== 'dead');
   assert.equal(await page.locator('#case').isVisible(), all.length > 0);
@@ -154,8 +156,6 @@ export async function loaded({ browser, preview, report }) {
     const large = still[mid] - (await heights(c))[mid];
     assert.ok(Math.abs(large - times * down) < 0.002 * times, `${c.id}: enlarged ${times} times, frame ${mid} moves ${large} m`);
   }
-
-  await page.close();
 }
 
 /** As readers of mail attachments show it, which run no script: key figures, a picture, and no button that does nothing. */
@@ -174,4 +174,8 @@ export async function withoutScript({ browser, preview, report }) {
   assert.ok(await page.locator('#unscripted svg path').count() > 1000, 'nothing is drawn');
   assert.equal(await page.locator('button:visible, select:visible, input:visible').count(), 0);
   await context.close();
+}
+
+function drawn(page) {
+  return page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
 }

@@ -4,7 +4,7 @@
 // are named "SAMPLE CHECK".
 import { readFile, readdir } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
-import { launch } from './browser.mjs';
+import { launch, open } from './browser.mjs';
 import * as checks from './checks.mjs';
 import * as everySample from './every-sample.mjs';
 
@@ -33,7 +33,10 @@ const steep = samples['wren-landing'];
 const demo = { ...samples['alder-dell'], long, steep: steep.preview, steepReport: steep.report };
 for (const [name, check] of Object.entries(checks)) await judge(name, check, demo);
 for (const [sample, given] of Object.entries(samples)) {
-  for (const [name, check] of Object.entries(everySample)) await judge(`${sample} ${name}`, check, given);
+  const faults = [];
+  const page = await open(browser, given.preview, { width: 1280, faults });
+  for (const [name, check] of Object.entries(everySample)) await judge(`${sample} ${name}`, check, { page, faults, ...given });
+  await page.close();
 }
 
 await browser.close();

@@ -30,7 +30,7 @@ internal static class DefaultRules
             "guard.rails.count",
             ["frames.post.length", "frames.post.lean", "guard.rails.section", .. FrameRules.DeckKeys],
             (v, _) => FrameRules.RailCount(v)),
-        new("frames.brace.foot", ["frames.post.foot"], (v, _) => FrameRules.BraceFoot(v)),
+        new("frames.brace.foot", ["frames.post.foot", "use"], (v, _) => FrameRules.BraceFoot(v)),
         new(
             "ropes.spacing",
             ["use", "site.span", "frames.base.length", .. FrameRules.BraceKeys],

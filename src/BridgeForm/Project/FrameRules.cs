@@ -25,11 +25,12 @@ internal static class FrameRules
     /// <summary>What the deck's thickness hangs on.</summary>
     public static ImmutableArray<string> DeckKeys { get; } = ["deck.layout", "deck.board.section", "deck.stringer.section"];
 
-    /// <summary>Outside the post by what a brace of usual lean needs.</summary>
+    /// <summary>Outside the post by what a brace of usual lean needs; further where metric sizes of wood carry a public guard.</summary>
     public static string BraceFoot(FileValues v)
     {
         var tape = new RuleTape(v.Units);
-        return tape.Text(v.Number("frames.post.foot") + tape.Of(9.75, 260), "frames.brace.foot");
+        return tape.Text(
+            v.Number("frames.post.foot") + tape.Of(9.75, v.Text("use") is "public" ? 290 : 260), "frames.brace.foot");
     }
 
     /// <summary>From the middle of the base to the middle of a brace's foot.</summary>

@@ -1,7 +1,5 @@
 using BridgeForm.Checks;
 using BridgeForm.Loads;
-using BridgeForm.Project;
-using BridgeForm.Quantities;
 
 namespace BridgeForm.Proposals;
 
@@ -13,15 +11,13 @@ internal static class Avoided
     /// <summary>Id of a push on the guard that turns the bridge over with the weight of who pushes.</summary>
     public const string Push = "push-with-weight";
 
-    /// <summary>Id of a brace's foot over a rope channel: the base's checks take its force at the foot's middle.</summary>
-    public const string Foot = "foot-over-channel";
-
     // Checks that are a look, and above which ratio they count. Wood pressed to half as much again as its value by a rope gives way
     // a little and is a look in many a sound bridge. Own figures.
     private static readonly (string Id, double Above)[] s_looks =
     [
         ("board-bearing-length", 0), ("deck-gaps", 0), ("keeper-strap-reach", 0), ("handrail-height", 0), ("clear-width", 0),
         ("section-on-sale", 0), ("rope-on-sale", 0), ("load-tips", 1), ("rope-bearing", 1.5),
+        ("guard-post-along", 1),
     ];
 
     /// <summary>What a bridge leaves to see to.</summary>
@@ -41,19 +37,5 @@ internal static class Avoided
                 Push, state.StandsTo is > 0 and { } least ? Math.Max(1, GuardLean.Point / least) : null,
                 "who pushes the guard turns the bridge over, with his own weight (guard-line-load)", IsLook: true);
         }
-
-        if (OverChannel(model.Parameters) is > 0 and { } share)
-        {
-            yield return new Shortfall(Foot, 1 + share, "a brace's foot over a rope channel", IsLook: true);
-        }
-    }
-
-    // How much of the foot lies over the channel or beyond it, when it lies on both sides of the channel's inner wall; else 0.
-    private static double OverChannel(BridgeParameters p)
-    {
-        var width = p.Frames.Brace.Section.Width / Math.Cos(p.Frames.Brace.Lean);
-        var (inner, outer) = (p.Frames.Brace.Foot - width, p.Frames.Brace.Foot);
-        var (near, far) = ((p.Ropes.Spacing - p.Frames.Channel.Width) / 2, (p.Ropes.Spacing + p.Frames.Channel.Width) / 2);
-        return outer > near + Tolerances.RoundOff && inner < far - Tolerances.RoundOff ? Math.Min(1, (outer - near) / width) : 0;
     }
 }

@@ -29,7 +29,9 @@ internal static class Cures
         [More("deck.stringer.section"), More("deck.stringer.count"), s_closer];
     private static readonly ImmutableArray<Cure> s_beam = [s_base, s_closer, Less("ropes.spacing")];
     private static readonly ImmutableArray<Cure> s_notch = [s_wider, Less("frames.brace.foot"), s_base, Less("frames.channel.depth")];
-    private static readonly ImmutableArray<Cure> s_endBase = [s_base, Less("frames.channel.end_depth"), Less("frames.post.length")];
+    private static readonly ImmutableArray<Cure> s_channel =
+        [s_wider, Less("frames.brace.foot"), s_base, s_closer, Less("ropes.spacing")];
+    private static readonly ImmutableArray<Cure> s_endBase = [s_base, More("frames.brace.foot"), Less("frames.channel.end_depth"), Less("frames.post.length")];
     private static readonly ImmutableArray<Cure> s_post =
         [More("frames.post.section"), Less("frames.post.length"), More("frames.brace.foot")];
     private static readonly ImmutableArray<Cure> s_brace =
@@ -51,7 +53,7 @@ internal static class Cures
         ["board-deflection-area"] = s_board,
         ["board-bearing"] = s_board,
         [Avoided.Push] = s_upright,
-        [Avoided.Foot] = [s_wider, Less("frames.brace.foot")],
+        ["guard-post-along"] = [More("frames.post.section"), Less("frames.post.length")],
         ["rope-bearing"] = [s_base, More("ropes.type"), s_closer],
         ["rope-on-sale"] = [More("ropes.type"), Less("ropes.type")],
         ["deck-gaps"] = [Less("deck.board.section"), More("deck.board.section"), More("frames.post.foot")],
@@ -76,8 +78,8 @@ internal static class Cures
         ["section-on-sale"] = [],
         ["base-bending"] = s_beam,
         ["base-channel-bending"] = s_beam,
-        ["base-shear"] = s_beam,
-        ["base-channel-shear"] = s_beam,
+        ["base-shear"] = [s_base, More("frames.brace.foot"), s_closer, Less("ropes.spacing")],
+        ["base-channel-shear"] = s_channel,
         ["end-base-bending"] = s_endBase,
         ["end-base-shear"] = s_endBase,
         ["base-channel-notch"] = s_notch,
@@ -97,7 +99,7 @@ internal static class Cures
         ["channel-deep-mouth-end"] = [Less("frames.channel.end_depth"), s_base, s_flatter, s_closer, More("frames.stance")],
         ["keeper-hole-distance"] = [More("frames.keeper.spread"), More("frames.base.length"), s_base],
         ["parts-overlap"] = [More("frames.stance"), Less("frames.post.section"), s_flatter],
-        ["parts-bear"] = [Less("frames.post.section"), s_closer, More("frames.stance"), s_base, s_flatter],
+        ["parts-bear"] = [s_closer, s_flatter, More("frames.stance"), s_base, Less("frames.post.section")],
         ["rope-in-channels"] = [s_flatter, s_closer, Less("frames.channel.depth"), More("frames.stance")],
         ["cases-solved"] = s_upright,
         ["roll"] = s_upright,

@@ -19,8 +19,7 @@ internal sealed class SearchRun
     // Nor do weights.
     private const double AlikeWeight = 1.002;
 
-    // What makes a deck flatter; what makes a bridge lighter, by far first. Not the posts: thinner ones are weaker along the bridge,
-    // which no check asks.
+    // What makes a deck flatter; what makes a bridge lighter, by far first. Not the posts: guards are what people hold on to.
     private static readonly ImmutableArray<Cure> s_flatter = [new("ropes.sag", Way.Less), new("frames.stance", Way.More)];
     private static readonly ImmutableArray<Cure> s_lighter =
     [
@@ -56,11 +55,14 @@ internal sealed class SearchRun
     /// <summary>Whether a key may move.</summary>
     public bool IsFree(string key) => _ask.Free.IsEmpty || _ask.Free.Contains(key, StringComparer.Ordinal);
 
-    /// <summary>The file as it is, with what it leaves to see to borne with.</summary>
+    /// <summary>
+    /// The file as it is, with what it leaves to see to borne with; not what values help that a failing check names anyway.
+    /// </summary>
     public Judged AsWritten()
     {
         var written = Judge.Look(Design.AsWritten);
-        Judge.Bear(written.Shortfalls.Where(s => s.IsLook).Select(s => s.Id));
+        var named = Named(written.Shortfalls.Where(s => !s.IsLook));
+        Judge.Bear(written.Shortfalls.Where(s => s.IsLook && !Cures.Of(s.Id).Any(c => named.Contains(c.Key))).Select(s => s.Id));
         return Judge.Look(Design.AsWritten);
     }
 
@@ -80,9 +82,7 @@ internal sealed class SearchRun
     /// <summary>A design that passes, or the nearest that was found.</summary>
     public Judged Pass(Judged from)
     {
-        _named = _ask.Free.IsEmpty
-            ? [.. from.Shortfalls.SelectMany(s => Cures.Of(s.Id)).Select(c => c.Key).Distinct(StringComparer.Ordinal)]
-            : _ask.Free;
+        _named = _ask.Free.IsEmpty ? Named(from.Shortfalls) : _ask.Free;
         var repair = new Repair(Judge, Levers, IsFree);
         var best = repair.Mend(from, MendRounds);
         for (var step = 0; step < BestSteps && !best.Passes && !Judge.IsSpent && repair.Around(best) is { } next; step++)
@@ -141,6 +141,9 @@ internal sealed class SearchRun
         var figures = judged.Figures! with { Price = Judge.PriceOf(model.StockPlan) };
         return new Proposal(name, Reasons.Of(this, judged), figures, model);
     }
+
+    private static ImmutableArray<string> Named(IEnumerable<Shortfall> shortfalls) =>
+        [.. shortfalls.SelectMany(s => Cures.Of(s.Id)).Select(c => c.Key).Distinct(StringComparer.Ordinal)];
 
     private Judged Lowered(Judged from, Func<string, bool> isFree, Preference preference)
     {

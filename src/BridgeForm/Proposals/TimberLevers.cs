@@ -21,7 +21,7 @@ internal sealed class TimberLevers(LeverContext context)
         yield return new Lever("frames.base.flat", (p, _, _) =>
             [[new KeyChange("frames.base.flat", p.Frames.Base.Flat ? "false" : "true")]]);
         yield return new Lever("frames.post.section", (p, way, ratio) => Others(
-            p, p.Frames.Post.Stock, p.Frames.Post.Section, OnEdge, way, ratio, s => IsNoThicker(s, p))
+            p, p.Frames.Post.Stock, p.Frames.Post.Section, EitherWay, way, ratio, s => IsNoThicker(s, p))
             .Select(s => context.WithPost(p, s)));
         yield return new Lever("frames.brace.section", (p, way, ratio) => Others(
             p, p.Frames.Brace.Stock, p.Frames.Brace.Section, Area, way, ratio, s => IsNoThicker(s, p))
@@ -45,6 +45,9 @@ internal sealed class TimberLevers(LeverContext context)
         section.Thickness <= p.Frames.Base.Along + Tolerances.RoundOff;
 
     private static double OnEdge(Section s) => s.Thickness * s.Width * s.Width;
+
+    // People push a post along the bridge too, where it is thin.
+    private static double EitherWay(Section s) => Math.Min(OnEdge(s), Flat(s));
 
     private static double Flat(Section s) => s.Width * s.Thickness * s.Thickness;
 

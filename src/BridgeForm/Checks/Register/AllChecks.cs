@@ -50,6 +50,7 @@ public static class AllChecks
             One(EndDistance.Declared, EndDistance.Check),
             One(GuardPost.Declared, GuardPost.Check),
             One(GuardPostShear.Declared, GuardPostShear.Check),
+            One(GuardPostAlong.Declared, GuardPostAlong.Check),
             One(GuardBrace.Declared, GuardBrace.Check),
             Many([GuardJoints.DeclaredFoot, GuardJoints.DeclaredBrace, GuardJoints.DeclaredHead], c => GuardJoints.Check(c)),
             Many(

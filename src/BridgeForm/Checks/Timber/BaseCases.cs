@@ -67,7 +67,7 @@ internal static class BaseCases
         // What a brace presses down does not hang on where its force lies on the post; what it pushes outward does.
         void AddPushes(string before, BaseBeam beam, string after)
         {
-            cases.AddRange(GuardFrame.Places(parameters).SelectMany(frame => pushes.Select(push => new BaseCase(
+            cases.AddRange(pushes.SelectMany(push => GuardFrame.OnBase(parameters, push.Force).Select(frame => new BaseCase(
                 before + push.Name + after + frame.After, Pushed(layout, beam, frame, push.Force), LoadDuration.Guard))));
         }
     }

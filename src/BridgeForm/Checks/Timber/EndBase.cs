@@ -9,8 +9,9 @@ namespace BridgeForm.Checks.Timber;
 internal static class EndBase
 {
     private const string Cases =
-        "the pushes of guard-post, the brace's force in the middle of its head or at its lower edge, and nothing else: what stands on the "
-            + "base and its own weight go straight into the landing. Taken as a beam that the landing bears at one end and holds "
+        "the pushes of guard-post, the brace's force in the middle of its head or at its lower edge, where it presses in the middle of "
+            + "its foot or on either edge of it, and nothing else: what stands on the base and its own weight go straight into the "
+            + "landing. Taken as a beam that the landing bears at one end and holds "
             + "down at the other, and sideways at the end that is nearer to the push, with the deepest channel of both end frames at its "
             + "deep mouth and all holes; held down elsewhere it bends otherwise.";
 
@@ -51,7 +52,7 @@ internal static class EndBase
         var bare = new BaseBeam(made.Length / 2, [], [], []);
         return
         [
-            .. GuardPush.List(context).SelectMany(push => GuardFrame.Places(parameters).Select(frame => new BaseCase(
+            .. GuardPush.List(context).SelectMany(push => GuardFrame.OnBase(parameters, push.Force).Select(frame => new BaseCase(
                 $"{push.Name}, the base held down at its end{frame.After}",
                 HeldAtOneEnd(BaseCases.Pushed(bare, frame, half, half, push.Force), half * push.Force / 2),
                 LoadDuration.Guard))),

@@ -18,6 +18,8 @@ namespace BridgeForm.Checks.Timber;
 internal sealed record GuardFrame(
     double PostFoot, double BraceFoot, double Contact, double Top, double Lean, double BraceLean, double OffAxis, string Where)
 {
+    private const string LowerEdge = "at the lower edge of the brace's contact";
+
     /// <summary>The resultant on the brace's axis, in the middle of its contact with the post's outer face.</summary>
     public static GuardFrame Build(BridgeParameters parameters)
     {
@@ -27,14 +29,33 @@ internal sealed record GuardFrame(
     /// <summary>The resultant at the lowest place where the brace still touches the post, should the cut not lie tight.</summary>
     public static GuardFrame AtLowerEdge(BridgeParameters parameters)
     {
-        return At(parameters, parameters.Frames.Brace.Section.Width / 2, "at the lower edge of the brace's contact");
+        return At(parameters, parameters.Frames.Brace.Section.Width / 2, LowerEdge);
     }
 
     /// <summary>Both places; whichever is worse counts.</summary>
     public static IEnumerable<GuardFrame> Places(BridgeParameters parameters) => [Build(parameters), AtLowerEdge(parameters)];
 
+    /// <summary>
+    /// What the base feels: both places of the head; a foot that is pressed stands on the inner or the outer edge of its cut too,
+    /// should that not lie tight, for a base whose rope lies under it is sheared at the channel by what stands beside the rope. A
+    /// foot that is pulled hangs on its joint, in its middle.
+    /// </summary>
+    /// <param name="parameters">The bridge.</param>
+    /// <param name="push">At the guard's top, outward positive.</param>
+    public static IEnumerable<GuardFrame> OnBase(BridgeParameters parameters, double push)
+    {
+        var brace = parameters.Frames.Brace;
+        var half = brace.Section.Width / 2;
+        return push <= 0 ? Places(parameters) :
+        [
+            .. Places(parameters),
+            At(parameters, half, LowerEdge, -half / Math.Cos(brace.Lean)) with { After = ", brace on its foot's inner edge" },
+            At(parameters, half, LowerEdge, half / Math.Cos(brace.Lean)) with { After = ", brace on its foot's outer edge" },
+        ];
+    }
+
     /// <summary>What follows the name of a load whose resultant does not lie on the brace's axis.</summary>
-    public string After => OffAxis > 0 ? ", brace at its lower edge" : "";
+    public string After { get; private init; } = OffAxis > 0 ? ", brace at its lower edge" : "";
 
     /// <summary>Arm of the brace's force about the post's foot, metres.</summary>
     public double BraceArm => (BraceFoot - PostFoot) * Math.Cos(BraceLean);
@@ -82,7 +103,8 @@ internal sealed record GuardFrame(
     public double PostPull(double push) => (BraceDown(push) * Math.Cos(Lean)) + ((push - BraceOut(push)) * Math.Sin(Lean));
 
     // Where a line along the brace, so far inside its axis, meets the post's outer face.
-    private static GuardFrame At(BridgeParameters parameters, double offAxis, string where)
+    // What the foot's force stands outward of the middle of its cut, along the base, moves the force and not the contact at the head.
+    private static GuardFrame At(BridgeParameters parameters, double offAxis, string where, double outward = 0)
     {
         var (post, brace) = (parameters.Frames.Post, parameters.Frames.Brace);
         var face = BraceGeometry.PostOuterFoot(post);
@@ -90,11 +112,11 @@ internal sealed record GuardFrame(
         var contact = (foot - (offAxis / Math.Cos(brace.Lean)) - face) / (Math.Tan(post.Lean) + Math.Tan(brace.Lean));
         return new GuardFrame(
             Uprights.AxisFoot(post),
-            foot,
+            foot + outward,
             contact,
             (post.Length * Math.Cos(post.Lean)) + parameters.Guard.Cap.Thickness,
             post.Lean,
-            Math.Atan2(foot - face - (contact * Math.Tan(post.Lean)), contact),
+            Math.Atan2(foot + outward - face - (contact * Math.Tan(post.Lean)), contact),
             offAxis,
             where);
     }

@@ -20,8 +20,7 @@ internal static class GuardPost
             + "taken on the post's outer face in the middle of the brace's contact, on its axis, and at the lower edge of the contact "
             + "should the cut not lie tight; the worse counts. At every hole of your own the same with what the holes leave: S of the edge "
             + "further from the middle of what is left, and for the axial force the area that is left when the same is taken away on the "
-            + "other side of the axis. A push along the bridge is not looked at: caps and rails take it to other posts only where they are "
-            + "fixed to both.",
+            + "other side of the axis. For a push along the bridge see guard-post-along.",
         $"{Standard}; {GuardPush.Source}; NDS Supplement; factors named in the result; {DrilledHole.Rule}",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
@@ -76,8 +75,7 @@ internal static class GuardPost
             $"{push.Name}, {words.Length(frame.Top)} above the base, resultant {frame.Where}, at {words.Length(frame.Contact)}: "
             + $"{place.Text(words, frame, push.Force)}; fb = M / {words.Modulus(place.Section.Modulus)} = {words.Stress(bending)}; "
             + $"{allowed.Text(words)}; {axial.Text}"
-            + (allowed.Slenderness > 1 ? $"; {WoodCheck.TooSlender(allowed)}" : "")
-            + "; a push along the bridge is not looked at");
+            + (allowed.Slenderness > 1 ? $"; {WoodCheck.TooSlender(allowed)}" : ""));
     }
 
     private static (double Ratio, string Text, string Sources) Pulled(

@@ -67,6 +67,18 @@ public sealed class BaseCasesTests
         }
     }
 
+    // On an edge of its foot the brace presses by the lever from the post's axis to there, and leans from there to its head.
+    [Theory]
+    [InlineData("inner")]
+    [InlineData("outer")]
+    public void Foot_on_an_edge(string edge)
+    {
+        var foot = edge == "inner" ? InnerFoot : OuterFoot;
+        var found = s_cases.Single(c => c.Name == $"200 lbf outward, wood dry, brace on its foot's {edge} edge");
+        Assert.Equal(DryMoment(At, foot) * Pound * Inch, found.Beam.Moment(At * Inch), 1e-6);
+        Assert.Equal((DryDead + RopeDown) * Pound, found.Beam.Reactions().Right, 1e-6);
+    }
+
     // Whole in the middle and whole at the edge, 18.46 − 6 = 12.46 in.
     [Fact]
     public void Points()
@@ -76,7 +88,10 @@ public sealed class BaseCasesTests
         Assert.Equal((Dead + 150) * Pound, middle.Beam.Reactions().Right, 1e-6);
         Assert.Equal((Dead + (300 * (0.5 + ((HalfWidth - 6) / 46)))) * Pound, edge.Beam.Reactions().Right, 1e-6);
         Assert.Equal((1.0, 1.0), (middle.Duration.Factor, edge.Duration.Factor));
-        Assert.Equal(29, s_cases.Count);
+
+        // Empty, three area loads on all and half of the deck, two places of the point load; on each of the areas, the empty deck and
+        // dry wood a push inward at two places of the brace's head, one outward at these and on both edges of its foot.
+        Assert.Equal(1 + 6 + 2 + (5 * (2 + 4)), s_cases.Count);
     }
 
     // Wood of 50 and 30 lb/ft³ where it gets wet, of 27 and 18 where it dries: 50/36 and 30/27 of the weights by hand, and 27/36

@@ -56,27 +56,30 @@ internal static class BaseProofs
         return new Proof(check, force * Pound, force / share * Pound) { Error = Nanometre }.Saying("point load at the edge, 22.563 in");
     }
 
-    // An empty deck: outward the brace comes down beyond the channel, and the shear is largest outside it. CD 1.6.
+    // An empty deck: outward the brace comes down beyond the channel, hardest on its foot's inner edge, and the shear is largest
+    // outside the channel. CD 1.6.
     [Proves("base-shear", CheckStatus.Pass, Side.Within)]
     [Proves("base-shear", CheckStatus.Fail, Side.Beyond)]
     public static Proof BeyondTheRope(double share)
     {
-        var force = BraceDown + BraceWeight + (BaseWeight / 58 * (29 - Outer));
+        var force = Down(InnerFoot) + BraceWeight + (BaseWeight / 58 * (29 - Outer));
         var bridge = new LevelDeck { Loads = Nobody };
         var check = bridge.With("3x6", shear: force / share / (2.0 / 3 * 2.5 * 5.5) / 1.6).Check("base-shear");
-        return new Proof(check, force * Pound, force / share * Pound) { Error = Nanometre }.Saying("200 lbf outward, 23.43");
+        return new Proof(check, force * Pound, force / share * Pound) { Error = Nanometre }
+            .Saying("200 lbf outward, brace on its foot's inner edge, 23.43");
     }
 
-    // Inward the brace pulls up beyond the rope, its bottom in tension, while people stand on the deck: at the inner wall. CD 1.6.
+    // Outward the brace presses far beyond the rope where it stands on its foot's outer edge, its top in tension, and dry wood holds
+    // least against it: at the inner wall. CD 1.6.
     [Proves("base-channel-bending", CheckStatus.Pass, Side.Within)]
     [Proves("base-channel-bending", CheckStatus.Fail, Side.Beyond)]
-    public static Proof Inward(double share)
+    public static Proof Outward(double share)
     {
-        var stress = ((LiveOnRope * (23 - Inner)) + DeadMoment(Inner) - PushMoment(Inner, Way)) / NetS;
+        var stress = -DryMoment(Inner, OuterFoot) / NetS;
         var check = new LevelDeck().With("3x6", bending: Before(stress / share, NetEuler, 0.95) / 1.6).Check("base-channel-bending");
         return new Proof(check, stress * Psi, stress / share * Psi) { Error = Nanometre }
             .Saying(
-                "live load and 200 lbf inward, brace at its lower edge: bottom in tension",
+                "200 lbf outward, wood dry, brace on its foot's outer edge: top in tension",
                 "22.562 in from the middle");
     }
 
@@ -106,35 +109,35 @@ internal static class BaseProofs
         { Error = Nanometre }.Saying("point load at the edge, 23 in from the middle");
     }
 
-    // A channel 1/16 in deep in a 3x6 on an empty deck: inward 781 lbf at the outer wall, over (5.4375/5.5)² for the bottom in
-    // tension, ask more than 788 lbf outward with the top in tension.
+    // A channel 1 in deep in a 3x6 on an empty deck: inward 781 lbf at the outer wall, over (4.5/5.5)² for the bottom in tension, ask
+    // more than 1089 lbf outward on the foot's inner edge with the top in tension.
     [Proves("base-channel-shear", CheckStatus.Pass, Side.Within)]
     [Proves("base-channel-shear", CheckStatus.Fail, Side.Beyond)]
-    public static Proof ShearShallow(double share)
+    public static Proof ShearOfDryWood(double share)
     {
         // Dry wood, 1/64 lb/in³, holds less against the brace's pull.
-        var own = (((2.5 * 5.5 * 58) - (2 * 0.875 * 0.0625 * 2.5)) / 64) + 3;
+        var own = (((2.5 * 5.5 * 58) - (2 * 0.875 * 1 * 2.5)) / 64) + 3;
         var force = BraceDown - (BraceWeight * 48 / 64) - (own / 58 * (29 - Outer));
-        var area = 2.0 / 3 * 2.5 * 5.4375 * (5.4375 / 5.5) * (5.4375 / 5.5);
-        var bridge = new LevelDeck { Depth = 0.0625, Loads = Nobody };
+        var area = 2.0 / 3 * 2.5 * 4.5 * (4.5 / 5.5) * (4.5 / 5.5);
+        var bridge = new LevelDeck { Depth = 1, Loads = Nobody };
         var check = bridge.With("3x6", shear: force / share / area / 1.6).Check("base-channel-shear");
         return new Proof(
             check, force * Pound, force / share * Pound)
         { Error = Nanometre }.Saying("200 lbf inward, wood dry, 23.438 in from the middle");
     }
 
-    // A 3x12 with a channel 1/16 in deep, its deck empty: the push outward governs, its top in tension: 784 lbf of the brace and
-    // what the base weighs beyond the rope. Inward it would be 779 lbf over (11.1875/11.25)², 788 lbf.
+    // A 3x12 with a channel 1/16 in deep, its deck empty: the push outward governs, its top in tension: 1086 lbf of the brace on
+    // its foot's inner edge and what the base weighs beyond the rope. Inward it would be 779 lbf over (11.1875/11.25)², 788 lbf.
     [Proves("base-channel-shear", CheckStatus.Pass, Side.Within)]
     [Proves("base-channel-shear", CheckStatus.Fail, Side.Beyond)]
     public static Proof ShearOutward(double share)
     {
         var own = (((2.5 * 11.25 * 58) - (2 * 0.875 * 0.0625 * 2.5)) / 48) + 3;
-        var force = BraceDown + BraceWeight + (own / 58 * 6);
+        var force = Down(InnerFoot) + BraceWeight + (own / 58 * 6);
         var bridge = new LevelDeck { Base = "section: 3x12", Depth = 0.0625, Loads = Nobody };
         var check = bridge.With("3x12", shear: force / share / (2.0 / 3 * 2.5 * 11.1875) / 1.6).Check("base-channel-shear");
         return new Proof(check, force * Pound, force / share * Pound) { Error = Nanometre }
-            .Saying("200 lbf outward, 23 in from the middle", "top in tension: (2/3)·Fv'·b·dn =");
+            .Saying("200 lbf outward, brace on its foot's inner edge, 23 in from the middle", "top in tension: (2/3)·Fv'·b·dn =");
     }
 
     [Proves("base-bending", CheckStatus.Engineer)]
@@ -145,7 +148,7 @@ internal static class BaseProofs
 
     [Proves("base-channel-bending", CheckStatus.Engineer)]
     public static Proof NoNetBending() =>
-        Unknown(new(), "base-channel-bending", ((LiveOnRope * (23 - Inner)) + DeadMoment(Inner) - PushMoment(Inner, Way)) / NetS * Psi);
+        Unknown(new(), "base-channel-bending", -DryMoment(Inner, OuterFoot) / NetS * Psi);
 
     [Proves("base-channel-shear", CheckStatus.Engineer)]
     public static Proof NoNetShear() => Unknown(new(), "base-channel-shear", (LiveOnRope + DeadShear(23) + BraceDown - RopeDown) * Pound);

@@ -88,5 +88,20 @@ internal static class BaseStatics
     public static double PushMoment(double z, double way) =>
         (-BraceDown * (BraceAxis - z)) - (2.75 * BraceDown * Math.Tan(way)) + (z < 23 ? (RopeDown * (23 - z)) - (2.5 * 100) : 0);
 
+    /// <summary>A foot that stands on its inner edge, 24.6718 in out, or on its outer one, 28.25 in.</summary>
+    public static readonly double InnerFoot = 28.25 - (3.5 / Math.Cos(BraceLean));
+    public const double OuterFoot = 28.25;
+
+    /// <summary>What comes down at a foot under the push outward: 1085.6 lbf at its inner edge, 613.8 lbf at its outer one.</summary>
+    public static double Down(double foot) => 200 * Top / (foot - PostAxis);
+
+    /// <summary>What such a foot pushes outward, its force running to the lowest place where post and brace touch.</summary>
+    public static double Out(double foot) => Down(foot) * (foot - Face - (Low * Math.Tan(Lean))) / Low;
+
+    /// <summary>Bending between post and rope of the empty base, its wood dry, under the push outward on such a foot.</summary>
+    public static double DryMoment(double z, double foot) =>
+        (DryDead * (23 - z)) - (BraceWeight * 48 / 64 * (BraceAxis - z)) - (((Base / 64) + 3) / 58 * (29 - z) * (29 - z) / 2)
+        - (Down(foot) * (foot - z)) - (2.75 * Out(foot)) + (RopeDown * (23 - z)) - (2.5 * 100);
+
     private static double Own(double z) => BaseWeight / 58 * (29 - z) * (29 - z) / 2;
 }

@@ -17,33 +17,33 @@ internal static class EndBaseProofs
     private static readonly double s_hold = 200 * (Top + 5.5) / 58;
     private static readonly double s_left = 5.5 - (1.625 + (0.375 * (Math.Sqrt(1 + (1 / 5184.0)) - 1)) + (1.25 / 72));
 
-    // Inward the brace pulls up at 26.46 in and the landing holds down at 29 in; the level forces, on the base's top and all at
-    // its bottom at that end, turn it too. CD 1.6; of the net depth L/d = 15: le = 1.84·58 in (NDS Table 3.3.3).
+    // Outward the brace presses on its foot's outer edge at 28.25 in and the landing holds up at 29 in; the level forces, on the
+    // base's top and all at its bottom at that end, turn it too. CD 1.6; of the net depth L/d = 15: le = 1.84·58 in (NDS Table 3.3.3).
     [Proves("end-base-bending", CheckStatus.Pass, Side.Within)]
     [Proves("end-base-bending", CheckStatus.Fail, Side.Beyond)]
     public static Proof AtTheChannel(double share)
     {
-        var moment = (BraceDown * (BraceAxis - Inner)) - (s_hold * (29 - Inner)) + (2.75 * BraceOut) + (2.75 * 200);
+        var moment = (Down(OuterFoot) * (OuterFoot - Inner)) - (s_hold * (29 - Inner)) + (2.75 * Out(OuterFoot)) + (2.75 * 200);
         var stress = moment / (2.5 * s_left * s_left / 6);
         var euler = 1.2 * 580000 / (1.84 * 58 * s_left / 6.25);
         var check = new LevelDeck().With("3x6", bending: Before(stress / share, euler, 0.95) / 1.6).Check("end-base-bending");
         return new Proof(check, stress * Psi, stress / share * Psi) { Error = Nanometre }
             .Saying(
-                "200 lbf outward, the base held down at its end, brace at its lower edge",
+                "200 lbf outward, the base held down at its end, brace on its foot's outer edge",
                 "top in tension, 22.562 in from the middle");
     }
 
-    // Ropes 50 in apart, under a base of 62 in: the channel is nearer to the brace, and the post's axis, where the moment is
-    // largest, asks more. L/d = 11.3.
+    // Ropes 54 in apart, under a base of 66 in: the channel is nearer to the brace's foot, and the post's axis, where the moment is
+    // largest, asks more. L/d = 12.
     [Proves("end-base-bending", CheckStatus.Pass, Side.Within)]
     [Proves("end-base-bending", CheckStatus.Fail, Side.Beyond)]
     public static Proof AtThePost(double share)
     {
-        var hold = 200 * (Top + 5.5) / 62;
-        var moment = (BraceDown * (BraceAxis - PostAxis)) - (hold * (31 - PostAxis)) + (2.75 * BraceOut) + (2.75 * 200);
+        var hold = 200 * (Top + 5.5) / 66;
+        var moment = (Down(OuterFoot) * (OuterFoot - PostAxis)) - (hold * (33 - PostAxis)) + (2.75 * Out(OuterFoot)) + (2.75 * 200);
         var stress = moment / (2.5 * 5.5 * 5.5 / 6);
-        var euler = 1.2 * 580000 / (((1.63 * 62) + 16.5) * 5.5 / 6.25);
-        var check = new LevelDeck { Spacing = 50, BaseLength = 62 }
+        var euler = 1.2 * 580000 / (((1.63 * 66) + 16.5) * 5.5 / 6.25);
+        var check = new LevelDeck { Spacing = 54, BaseLength = 66 }
             .With("3x6", bending: Before(stress / share, euler, 0.95) / 1.6).Check("end-base-bending");
         return new Proof(check, stress * Psi, stress / share * Psi) { Error = Nanometre }.Saying("20.017 in from the middle");
     }
@@ -60,6 +60,7 @@ internal static class EndBaseProofs
             .Saying("200 lbf inward, the base held down at its end", "bottom in tension: (2/3)·Fv'·b·dn·(dn/d)²");
     }
 
+    // Without values nothing tells the notch from the rest: the largest shear, on the foot's inner edge.
     [Proves("end-base-bending", CheckStatus.Engineer)]
     public static Proof NoBending() => Unknown("end-base-bending");
 
@@ -69,7 +70,7 @@ internal static class EndBaseProofs
     private static Proof Unknown(string id)
     {
         var check = new LevelDeck().Unknown.Check(id);
-        return new Proof(check, id == "end-base-shear" ? (BraceDown - s_hold) * Pound : check.Demand).Saying(
+        return new Proof(check, id == "end-base-shear" ? (Down(InnerFoot) - s_hold) * Pound : check.Demand).Saying(
             "3x6 white-oak no1: the built-in tables have no values");
     }
 }

@@ -110,6 +110,33 @@ internal static class GuardProofs
         }
     }
 
+    // Along the bridge one post alone bends about the axis across its 1.5 in: S = 3.5·1.5²/6 = 1.3125 in³; Fb' = Fb·1.6·1.1, the
+    // flat-use factor of 2x4 (NDS Supplement table 4A, from memory).
+    [Proves("guard-post-along", CheckStatus.Engineer, Side.Within)]
+    [Proves("guard-post-along", CheckStatus.Warn, Side.Beyond)]
+    public static Proof Along(double share)
+    {
+        var stress = 200 * Top / 1.3125;
+        var check = new LevelDeck().With("2x4", bending: stress / share / 1.6 / 1.1).Check("guard-post-along");
+        return new Proof(check, stress * Psi, stress / share * Psi).Saying("200 lbf along the bridge", "above the base");
+    }
+
+    // A hole of 1 in through the wide face, 3.5 in from the post's tip, which stands 1.75·tan 8° below its axis, leaves 2.5 × 1.5 in
+    // at its lower edge: S = 0.9375 in³.
+    [Proves("guard-post-along", CheckStatus.Engineer, Side.Within)]
+    [Proves("guard-post-along", CheckStatus.Warn, Side.Beyond)]
+    public static Proof AlongAtAHole(double share)
+    {
+        var stress = 200 * (Top - ((3 - (1.75 * Math.Tan(Lean))) * Math.Cos(Lean))) / 0.9375;
+        var bridge = new LevelDeck { More = "holes: { post: [{ face: wide, from_end: 3.5 in, diameter: 1 in }] }" };
+        var check = bridge.With("2x4", bending: stress / share / 1.6 / 1.1).Check("guard-post-along");
+        return new Proof(check, stress * Psi, stress / share * Psi).Saying("above the hole at");
+    }
+
+    [Proves("guard-post-along", CheckStatus.Engineer)]
+    public static Proof NoPostAlong() =>
+        new Proof(new LevelDeck().Unknown.Check("guard-post-along"), 200 * Top / 1.3125 * Psi).Saying("200 lbf along the bridge");
+
     // Pressed at the lower edge of its head, 3.5/2 in off its axis: (fc/Fc')² + fb·sec(π/2·√(fc/FcE))/Fb'. NDS 15.4.1 writes the
     // secant as (1 + 0.234·fc/FcE)/(1 − fc/FcE) (from memory), within 1 % of it. On 5.25 in², S = 3.0625 in³. Long edge 23.7
     // in: about its thin side FcE = 0.822·580000/(23.7/1.5)², CP with c = 0.8 (NDS 3.7.1.5); about the other 0.822·580000/

@@ -138,7 +138,8 @@ internal sealed record LevelDeck
         DeckBending.Check, DeckShear.Check, DeckDeflection.Check, HoleSizes.Check, HoleDistances.Check,
         CapSpan.Check, RailSpan.Check, GuardJoints.Check, KeeperUplift.Check,
         DeckBearing.Check, GuardBearing.Check, EndFrames.Check, c => [EndDistance.Check(c)],
-        c => [GuardPost.Check(c)], c => [GuardPostShear.Check(c)], c => [GuardBrace.Check(c)], RopeBearing.Check,
+        c => [GuardPost.Check(c)], c => [GuardPostShear.Check(c)], c => [GuardPostAlong.Check(c)],
+        c => [GuardBrace.Check(c)], RopeBearing.Check,
         BaseBending.Check, BaseShear.Check, EndBase.Check, ChannelFaces.Check,
     ];
 
