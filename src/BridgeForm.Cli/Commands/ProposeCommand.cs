@@ -29,6 +29,7 @@ internal static class ProposeCommand
             write.Demand(parsed, parsed.GetValue(file)!);
             using var progress = terminal.Progress(parsed.GetValue(quiet));
             var reading = ProjectSource.Read(parsed.GetValue(file)!);
+            var searched = ProjectSource.TextOf(parsed.GetValue(file)!);
             if (preference == Preference.Cheap && reading.Parameters!.PriceList is null)
             {
                 throw new Stop(
@@ -53,7 +54,7 @@ internal static class ProposeCommand
             terminal.Out.Write(text.ToString());
             if (!result.Proposals.IsEmpty)
             {
-                write.Write(terminal, parsed, parsed.GetValue(file)!, result);
+                write.Write(terminal, parsed, parsed.GetValue(file)!, searched, result);
             }
 
             return result.Proposals.IsEmpty && !result.IsPassing ? ExitCode.CheckFails : ExitCode.Done;

@@ -29,6 +29,12 @@ internal sealed class SiteOptions
         HelpName = "2x4,2x6,…",
     };
 
+    private readonly Option<string?> _prices = new("--prices")
+    {
+        Description = "your price list, with the columns stock,section,length,price; the new file names it",
+        HelpName = "FILE.csv",
+    };
+
     private readonly Option<string?> _slope = SearchOptions.Slope();
     private readonly Option<string?> _prefer = SearchOptions.Prefer();
 
@@ -37,7 +43,7 @@ internal sealed class SiteOptions
     /// <summary>Puts them on a command.</summary>
     public void AddTo(Command command)
     {
-        foreach (var option in (Option[])[_span, _rise, _use, _width, _slope, _ground, _lumber, _prefer])
+        foreach (var option in (Option[])[_span, _rise, _use, _width, _slope, _ground, _lumber, _prices, _prefer])
         {
             command.Add(option);
         }
@@ -49,16 +55,26 @@ internal sealed class SiteOptions
     public bool IsAsked(ParseResult parsed) => parsed.GetValue(_span) is not null;
 
     /// <summary>The site.</summary>
-    public SiteWish Wish(ParseResult parsed, UnitSystem units) => new(parsed.GetValue(_span)!)
+    /// <param name="parsed">The command line.</param>
+    /// <param name="path">The file to be written; what it names is named from its folder.</param>
+    /// <param name="units">Units of the file.</param>
+    public SiteWish Wish(ParseResult parsed, string path, UnitSystem units) => new(parsed.GetValue(_span)!)
     {
         Units = units,
         Rise = parsed.GetValue(_rise),
         Use = parsed.GetValue(_use) is "public" ? BridgeUse.Public : BridgeUse.Private,
-        Ground = parsed.GetValue(_ground) is { } path ? GroundLine.Read(path) : [],
+        Ground = parsed.GetValue(_ground) is { } ground ? GroundLine.Read(ground) : [],
         Lumber = SearchOptions.Listed(parsed.GetValue(_lumber)),
+        Prices = parsed.GetValue(_prices) is { } prices
+            ? Path.GetRelativePath(Path.GetDirectoryName(Path.GetFullPath(path))!, Path.GetFullPath(prices)) : null,
         Wishes =
         [
-            parsed.GetValue(_prefer) is "flat" ? "the flattest deck" : "the least weight",
+            parsed.GetValue(_prefer) switch
+            {
+                "flat" => "the flattest deck",
+                "cheap" => "the cheapest boards by the price list",
+                _ => "the least weight",
+            },
             .. parsed.GetValue(_slope) is { } slope ? [$"an empty deck no steeper than {slope}"] : Array.Empty<string>(),
             .. parsed.GetValue(_width) is { } width ? [$"at least {width} between the guards"] : Array.Empty<string>(),
         ],
@@ -79,11 +95,10 @@ internal sealed class SiteOptions
 
     private void NeedsSpan(CommandResult result)
     {
-        var others = (Option[])[_rise, _use, _width, _slope, _ground, _lumber, _prefer];
-        if (result.GetValue(_prefer) is "cheap")
+        var others = (Option[])[_rise, _use, _width, _slope, _ground, _lumber, _prices, _prefer];
+        if (result.GetValue(_prefer) is "cheap" && result.GetValue(_prices) is null)
         {
-            result.AddError("--prefer cheap: a new file has no price list yet; begin with light, name your list under prices in the "
-                + "file, and then: propose FILE --prefer cheap");
+            result.AddError("--prefer cheap: name your price list too, with the columns stock,section,length,price: --prices FILE.csv");
         }
 
         if (result.GetResult(_span) is null && others.FirstOrDefault(o => result.GetResult(o) is { Implicit: false }) is { } lone)

@@ -20,7 +20,9 @@ internal static class SiteSearch
     {
         using var progress = terminal.Progress(quiet);
         var site = SiteFile.Text(wish);
-        var result = Search.Best(Read(site), prices: null, ask with
+        var reading = Read(site);
+        var prices = reading.Parameters!.Prices is { } named ? ProjectSource.ReadPrices(named, path, reading.Parameters.Stock) : null;
+        var result = Search.Best(reading, prices, ask with
         {
             Looked = count => progress.Say(string.Create(CultureInfo.InvariantCulture, $"{count} designs looked at")),
         });

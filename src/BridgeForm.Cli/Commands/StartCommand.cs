@@ -36,16 +36,14 @@ internal static class StartCommand
             Free(path, parsed.GetValue(force));
             if (site.IsAsked(parsed))
             {
-                return SiteSearch.Run(terminal, parsed.GetValue(quiet), path, site.Wish(parsed, system), site.Ask(parsed));
+                var code = SiteSearch.Run(
+                    terminal, parsed.GetValue(quiet), path, site.Wish(parsed, path, system), site.Ask(parsed));
+                _ = code == ExitCode.Done && WriteSchema(terminal, path);
+                return code;
             }
 
-            var schema = Write(path, system);
-            if (schema is not null)
-            {
-                terminal.Error.WriteLine($"{schema} is there already and is not this version's schema; it is left as it is. Delete it and "
-                    + "run start again to have this version's.");
-            }
-
+            WholeFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(Starter.Text(system))));
+            _ = WriteSchema(terminal, path);
             if (!parsed.GetValue(quiet))
             {
                 terminal.Out.WriteLine($"{PlainLine.Of(path)} written. Change it, then: {terminal.Name} check {PlainLine.Of(path)}");
@@ -64,21 +62,24 @@ internal static class StartCommand
         }
     }
 
-    /// <summary>Writes both files. Returns the schema's path when another one is there: whose it is cannot be told, so it stays.</summary>
-    private static string? Write(string path, UnitSystem units)
+    // Beside the file, where its first line says: editors complete and check it by it. Whose another one is cannot be told: it stays.
+    private static bool WriteSchema(Terminal terminal, string path)
     {
-        WholeFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(Starter.Text(units))));
-
-        // Beside it, where its first line says: editors complete and check the file by it.
         var schema = Path.Combine(Path.GetDirectoryName(path) ?? "", StarterFile.SchemaName);
         var text = ProjectSchema.Json();
-        if (Place.At(schema) is not PlaceKind.Free)
+        if (Place.At(schema) is PlaceKind.Free)
         {
-            return Place.At(schema) is PlaceKind.File && string.Equals(
-                File.ReadAllText(schema), text, StringComparison.Ordinal) ? null : schema;
+            WholeFile.Write(schema, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+            return true;
         }
 
-        WholeFile.Write(schema, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
-        return null;
+        var isThisOne = Place.At(schema) is PlaceKind.File && string.Equals(File.ReadAllText(schema), text, StringComparison.Ordinal);
+        if (!isThisOne)
+        {
+            terminal.Error.WriteLine($"{schema} is there already and is not this version's schema; it is left as it is. Delete it and "
+                + "run start again to have this version's.");
+        }
+
+        return isThisOne;
     }
 }

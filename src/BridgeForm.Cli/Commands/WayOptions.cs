@@ -64,7 +64,12 @@ internal sealed class WayOptions
     }
 
     /// <summary>Writes the way that was asked for, if any.</summary>
-    public void Write(Terminal terminal, ParseResult parsed, string file, SearchResult result)
+    /// <param name="terminal">Told what was written.</param>
+    /// <param name="parsed">The command line.</param>
+    /// <param name="file">The project file.</param>
+    /// <param name="searched">Its text when the search began.</param>
+    /// <param name="result">What was found.</param>
+    public void Write(Terminal terminal, ParseResult parsed, string file, string searched, SearchResult result)
     {
         if (parsed.GetValue(_write) is not [var number, ..] asked)
         {
@@ -80,7 +85,14 @@ internal sealed class WayOptions
                     + FormattableString.Invariant($"{result.Proposals.Length}; nothing is written"));
         }
 
-        var text = ProposalFile.Written(ProjectSource.TextOf(file), result.Proposals[way - 1]);
+        if (!string.Equals(ProjectSource.TextOf(file), searched, StringComparison.Ordinal))
+        {
+            throw new Stop(
+                ExitCode.FileTrouble,
+                $"{PlainLine.Of(file)}: error: it was changed while the search ran; nothing is written: run the search again");
+        }
+
+        var text = ProposalFile.Written(searched, result.Proposals[way - 1]);
         var target = asked.Length > 1 ? asked[1] : file;
         var kept = asked.Length > 1 ? null : Kept(file);
         WholeFile.Write(target, stream => stream.Write(Encoding.UTF8.GetBytes(text)));

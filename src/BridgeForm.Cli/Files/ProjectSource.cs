@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using BridgeForm.Cli.Streams;
 using BridgeForm.Materials;
@@ -16,7 +17,7 @@ internal static class ProjectSource
     {
         var reading = Parse(ReadText(path), path);
         return reading.Parameters is { Prices: { } prices } parameters
-            ? reading with { Parameters = parameters with { PriceList = ReadPrices(prices, path, parameters) } }
+            ? reading with { Parameters = parameters with { PriceList = ReadPrices(prices, path, parameters.Stock) } }
             : reading;
     }
 
@@ -58,7 +59,10 @@ internal static class ProjectSource
     }
 
     /// <summary>The price list that a project file names, beside it.</summary>
-    private static PriceList ReadPrices(string prices, string projectPath, BridgeParameters parameters)
+    /// <param name="prices">Its name as the project file gives it.</param>
+    /// <param name="projectPath">Where the project file is, or is to be.</param>
+    /// <param name="stock">Stocks that prices are given for.</param>
+    public static PriceList ReadPrices(string prices, string projectPath, ImmutableArray<StockParameters> stock)
     {
         var path = Beside(projectPath, prices);
         if (!File.Exists(path))
@@ -73,7 +77,7 @@ internal static class ProjectSource
             ?? throw new Stop(
                 ExitCode.WrongInput,
                 $"{path}: error: more than {ProjectKeys.LargestFile} bytes are no price list [{ProjectReader.TooLarge}]");
-        var reading = PriceReader.Read(text, path, parameters.Stock);
+        var reading = PriceReader.Read(text, path, stock);
         return reading.List ?? throw new Stop(ExitCode.WrongInput, reading.Lines);
     }
 

@@ -20,7 +20,7 @@ internal static class Cures
     private static readonly ImmutableArray<Cure> s_rope =
     [
         More("ropes.type"), More("ropes.sag"), Less("guard.rails.section"), Less("frames.post.section"), Less("guard.cap.section"),
-        Less("frames.spacing"),
+        Less("frames.spacing"), Less("frames.post.foot"),
     ];
 
     private static readonly ImmutableArray<Cure> s_board = [s_closer, More("deck.board.section"), More("deck.layout")];

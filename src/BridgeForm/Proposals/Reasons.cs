@@ -22,9 +22,9 @@ internal static class Reasons
     /// <summary>Why the nearest that was found does not pass.</summary>
     public static ImmutableArray<string> Why(SearchRun run, Judged nearest) => nearest.Figures is null
         ? [$"It cannot be built: {nearest.Trouble}"]
-        : [.. nearest.Shortfalls.OrderBy(s => Cures.Sentence(s.Id) is null).Take(MostTold).Select(s => Why(run, s))];
+        : [.. nearest.Shortfalls.OrderBy(s => Cures.Sentence(s.Id) is null).Take(MostTold).Select(s => Why(run, nearest, s))];
 
-    private static string Why(SearchRun run, Shortfall shortfall)
+    private static string Why(SearchRun run, Judged nearest, Shortfall shortfall)
     {
         var came = shortfall.Ratio is { } ratio && double.IsFinite(ratio)
             ? string.Create(CultureInfo.InvariantCulture, $"in the nearest design it is {ratio:0.00} of what it may be")
@@ -36,7 +36,23 @@ internal static class Reasons
             : cures.Count > 0 ? $"it hangs on {string.Join(", ", cures)}: what was tried of them does not help it, or something else "
                 + "fails then"
             : "nothing that may move helps it";
-        return $"{shortfall.Text} ({shortfall.Id}): {came}; {way}.";
+        return $"{shortfall.Text} ({shortfall.Id}): {came}; {way}{Needed(nearest, shortfall)}.";
+    }
+
+    // A value that would do, where it is in proportion to what is missing.
+    private static string Needed(Judged nearest, Shortfall shortfall)
+    {
+        if (shortfall.Id is not ("rope-strength" or "rope-strength-new") || shortfall.Ratio is not { } ratio || !double.IsFinite(ratio))
+        {
+            return "";
+        }
+
+        var (p, words) = (nearest.Parameters!, new Quantities.QuantityText(nearest.Parameters!.Units));
+        var has = p.Ropes.Rope.BreakingStrength;
+        var most = Yard.Ropes(p.Ropes).Select(r => r.BreakingStrength).DefaultIfEmpty(has).Max();
+        return most >= has * ratio ? ""
+            : $"; a rope that breaks at {words.Force(has * ratio)} would carry it, the strongest of its kind on sale breaks at "
+                + words.Force(most);
     }
 
     private static string Before(SearchRun run, string path) => run.Reading.Values!.Find(path)?.Text ?? "";

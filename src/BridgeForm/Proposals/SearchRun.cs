@@ -62,7 +62,8 @@ internal sealed class SearchRun
     {
         var written = Judge.Look(Design.AsWritten);
         var named = Named(written.Shortfalls.Where(s => !s.IsLook));
-        Judge.Bear(written.Shortfalls.Where(s => s.IsLook && !Cures.Of(s.Id).Any(c => named.Contains(c.Key))).Select(s => s.Id));
+        Judge.Bear(written.Shortfalls
+            .Where(s => s.IsLook && !Cures.Of(s.Id).Any(c => named.Contains(c.Key, StringComparer.Ordinal))).Select(s => s.Id));
         return Judge.Look(Design.AsWritten);
     }
 

@@ -14,7 +14,7 @@ public static class SiteFile
     /// <summary>The site alone: all else is left to the defaults.</summary>
     public static string Text(SiteWish wish)
     {
-        var text = new StringBuilder();
+        var text = new StringBuilder(StarterFile.SchemaLine);
         StarterFile.Paragraph(text, Caution.Text);
         StarterFile.Paragraph(text, $"Found by a search for: {Told(wish)}. All else follows the defaults.");
         text.Append("name: ").Append(wish.Name).Append('\n');
@@ -31,7 +31,10 @@ public static class SiteFile
             }
         }
 
-        return wish.Lumber.IsEmpty ? text.ToString() : text.Append(Stock(wish)).ToString();
+        _ = wish.Lumber.IsEmpty ? text : text.Append(Stock(wish));
+        _ = wish.Prices is { } prices
+            ? text.Append("prices: '").Append(prices.Replace("'", "''", StringComparison.Ordinal)).Append("'\n") : text;
+        return text.ToString();
     }
 
     /// <summary>

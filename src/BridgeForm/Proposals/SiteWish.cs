@@ -28,4 +28,7 @@ public sealed record SiteWish(string Span)
 
     /// <summary>Sections that the yard sells; empty for those that are common.</summary>
     public ImmutableArray<string> Lumber { get; init; } = [];
+
+    /// <summary>Name of the builder's price list, from the folder of the file; null without one.</summary>
+    public string? Prices { get; init; }
 }

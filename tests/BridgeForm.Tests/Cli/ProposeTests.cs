@@ -1,4 +1,9 @@
+using System.CommandLine;
+using BridgeForm.Cli.Commands;
 using BridgeForm.Cli.Streams;
+using BridgeForm.Materials;
+using BridgeForm.Project.Files;
+using BridgeForm.Proposals;
 
 namespace BridgeForm.Tests.Cli;
 
@@ -52,6 +57,24 @@ public sealed class ProposeTests : IDisposable
         Assert.Equal("older", File.ReadAllText(_run.Path("bridge.yaml.bak")));
         Assert.Equal(Failing, File.ReadAllText(_run.Path("bridge.yaml.bak2")));
         Assert.Equal(ExitCode.Done, CommandRun.Run("check", file).Code);
+    }
+
+    // Somebody saves the file in an editor while the search runs.
+    [Fact]
+    public void A_file_that_has_changed_meanwhile_is_not_written()
+    {
+        var file = _run.Write("bridge.yaml", Failing);
+        var write = new WayOptions();
+        var command = new Command("propose");
+        write.AddTo(command);
+        var reading = ProjectReader.Read(Failing, file, RopeTable.Catalogue);
+        var result = Search.Propose(reading, null, new SearchAsk { Free = ["frames.post.section"] });
+        Assert.NotEmpty(result.Proposals);
+        var parsed = command.Parse(["--write", "1", "--in-place"]);
+        var stop = Assert.Throws<Stop>(() => write.Write(null!, parsed, file, Failing + "# before", result));
+        Assert.Equal(ExitCode.FileTrouble, stop.Code);
+        Assert.Equal([file], Directory.GetFiles(_run.Folder));
+        Assert.Equal(Failing, File.ReadAllText(file));
     }
 
     [Fact]

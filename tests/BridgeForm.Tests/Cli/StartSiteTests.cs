@@ -42,7 +42,36 @@ public sealed class StartSiteTests : IDisposable
         Assert.Equal(ExitCode.Done, CommandRun.Run("check", file).Code);
     }
 
+    // Two inches of a board cost a cent here and a thousand dollars there: what is cheapest turns round, and the file names the list.
+    [Fact]
+    public void The_cheapest_by_a_price_list()
+    {
+        var rows = new[] { "2x4", "2x6", "2x8", "2x10", "2x12", "4x4", "4x6", "6x6", "1x4", "1x6", "5/4x6" }
+            .SelectMany(s => new[] { "treated", "cedar" }.SelectMany(w => new[] { "8 ft", "10 ft", "12 ft" }
+                .Select(l => $"{w},{s},{l},{(s is "1x6" ? 9 : 1000)}")));
+        Directory.CreateDirectory(_run.Path("lists"));
+        var prices = _run.Write(Path.Combine("lists", "it's.csv"), "stock,section,length,price\n" + string.Join('\n', rows) + "\n");
+        var file = _run.Path("site.yaml");
+        var (code, _, error) = CommandRun.Run("start", file, "--span", "12 ft", "--prices", prices, "--prefer", "cheap");
+        Assert.Equal((ExitCode.Done, ""), (code, error));
+        var written = File.ReadAllText(file);
+        Assert.Contains("prices: 'lists/it''s.csv'\n", written, StringComparison.Ordinal);
+        Assert.Contains("section: 1x6", written, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Done, CommandRun.Run("check", file).Code);
+    }
+
+    // An editor finds the schema where the first line says.
+    [Fact]
+    public void The_schema_lies_beside_the_file()
+    {
+        var file = _run.Path("site.yaml");
+        Assert.Equal(ExitCode.Done, CommandRun.Run("start", file, "--span", "12 ft").Code);
+        Assert.StartsWith("# yaml-language-server: $schema=project-file.schema.json\n", File.ReadAllText(file), StringComparison.Ordinal);
+        Assert.True(File.Exists(_run.Path("project-file.schema.json")));
+    }
+
     [Theory]
+    [InlineData("start", "F", "--span", "18 ft", "--prefer", "cheap")]
     [InlineData("start", "F", "--rise", "2 ft")]
     [InlineData("start", "F", "--span", "18")]
     [InlineData("start", "F", "--span", "18 ft", "--slope", "12")]

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using BridgeForm.Checks;
 using BridgeForm.Project.Files;
 using BridgeForm.Proposals;
@@ -108,7 +109,18 @@ public sealed class SearchTests
             .Replace("sag: 5.4 %", "sag: 5.4 %, on_sale: [rope-6x19-iwrc-eips-galvanized-3/8]", StringComparison.Ordinal);
         var result = Propose(text);
         Assert.Empty(result.Proposals);
-        Assert.Contains(result.Why, w => w.Contains("(rope-strength): in the nearest design it is ", StringComparison.Ordinal));
+        var why = result.Why.Single(w => w.Contains("(rope-strength): in the nearest design it is ", StringComparison.Ordinal));
+
+        // What would do is the rope's own strength times what is missing, told to two decimals.
+        var told = Regex.Match(
+            why,
+            "it is (?<ratio>[0-9.]+) of what it may be.*a rope that breaks at (?<needed>[0-9]+) lbf would carry it, the strongest of "
+                + "its kind on sale breaks at (?<has>[0-9]+) lbf",
+            RegexOptions.NonBacktracking);
+        var (ratio, needed, has) = (Number("ratio"), Number("needed"), Number("has"));
+        Assert.Equal(13590, has);
+        Assert.InRange(needed / has, ratio - 0.006, ratio + 0.006);
+        double Number(string group) => double.Parse(told.Groups[group].Value, CultureInfo.InvariantCulture);
         Assert.True(result.Looked > 5);
     }
 

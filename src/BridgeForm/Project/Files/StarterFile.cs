@@ -12,6 +12,9 @@ public static class StarterFile
     /// <summary>Name of the schema that the first line points an editor to.</summary>
     public const string SchemaName = "project-file.schema.json";
 
+    /// <summary>First line of a file that stands beside its schema.</summary>
+    internal const string SchemaLine = "# yaml-language-server: $schema=" + SchemaName + "\n";
+
     private const int CommentColumn = 44;
     private const int Indent = 2;
     private const int HeadWidth = 116;
@@ -34,7 +37,7 @@ public static class StarterFile
     internal static string Text(UnitSystem units, double? landing, ImmutableArray<ChosenDefault> chosen)
     {
         var text = new StringBuilder();
-        text.Append("# yaml-language-server: $schema=").Append(SchemaName).Append('\n');
+        text.Append(SchemaLine);
         Paragraph(text, Caution.Text);
         text.Append("#\n");
         Paragraph(text, Head);
