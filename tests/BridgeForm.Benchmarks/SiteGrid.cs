@@ -82,8 +82,9 @@ internal static class GridAxes
         return
         [
             One("ropes.type", ropes.Skip(Math.Max(0, at - 2)).Take(4).Select(r => r.Name)),
-            One("ropes.spacing", new[] { 0.86, 0.92, 1, 1.08 }.Select(f => Length(apart * f))),
+            One("ropes.spacing", new[] { 0.9, 1, 1.12, 1.25 }.Select(f => Length(apart * f))),
             One("ropes.sag", ["4.5 %", "5.5 %", "6.5 %", "7.5 %", "9 %"]),
+            One("frames.channel.depth", isMetric ? ["16 mm", "22 mm"] : ["5/8 in", "7/8 in"]),
             One("frames.spacing", (isMetric ? new[] { 0.75, 0.9, 1.05 } : [0.76, 0.889, 1.04]).Select(Length)),
             One("frames.base.section", named(60, 14000)),
             One("guard.cap.section", isMetric ? ["45 x 95 mm", "45 x 145 mm"] : ["2x4", "2x6"]),

@@ -114,7 +114,7 @@ internal sealed class SiteOptions
         {
             if (result.Tokens is [{ Value: var text }] && QuantityReader.Read(QuantityKind.Length, text).Problem is { } problem)
             {
-                result.AddError($"{name}: {problem}");
+                result.AddError($"{name}: {problem}; in quotes where there is a space in it: {name} \"36 ft\"");
             }
         });
         return option;

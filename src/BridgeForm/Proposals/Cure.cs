@@ -31,7 +31,8 @@ internal static class Cures
     private static readonly ImmutableArray<Cure> s_notch = [s_wider, Less("frames.brace.foot"), s_base, Less("frames.channel.depth")];
     private static readonly ImmutableArray<Cure> s_channel =
         [s_wider, Less("frames.brace.foot"), s_base, s_closer, Less("ropes.spacing")];
-    private static readonly ImmutableArray<Cure> s_endBase = [s_base, More("frames.brace.foot"), Less("frames.channel.end_depth"), Less("frames.post.length")];
+    private static readonly ImmutableArray<Cure> s_endBase =
+        [s_base, More("frames.brace.foot"), Less("frames.channel.end_depth"), Less("frames.post.length")];
     private static readonly ImmutableArray<Cure> s_post =
         [More("frames.post.section"), Less("frames.post.length"), More("frames.brace.foot")];
     private static readonly ImmutableArray<Cure> s_brace =
@@ -45,7 +46,7 @@ internal static class Cures
         [Shortfall.WidthWish] = [More("frames.post.foot")],
         ["guard-height"] = [More("frames.post.length")],
         ["guard-openings"] = [More("guard.rails.count"), More("guard.rails.section"), Less("frames.post.length")],
-        ["clear-width"] = [More("frames.post.foot")],
+        ["clear-width"] = [More("frames.post.foot"), Less("guard.rails.count")],
         ["board-bending-area"] = s_board,
         ["board-bending-patch"] = s_board,
         ["board-bending-point"] = s_board,
@@ -56,7 +57,7 @@ internal static class Cures
         ["guard-post-along"] = [More("frames.post.section"), Less("frames.post.length")],
         ["rope-bearing"] = [s_base, More("ropes.type"), s_closer],
         ["rope-on-sale"] = [More("ropes.type"), Less("ropes.type")],
-        ["deck-gaps"] = [Less("deck.board.section"), More("deck.board.section"), More("frames.post.foot")],
+        ["deck-gaps"] = [More("deck.side_gap"), Less("deck.board.section"), More("deck.board.section"), More("frames.post.foot")],
         ["board-bearing-length"] = [s_base, More("frames.base.flat")],
         ["tread-bending-area"] = s_tread,
         ["tread-bending-patch"] = s_tread,
@@ -99,7 +100,12 @@ internal static class Cures
         ["channel-deep-mouth-end"] = [Less("frames.channel.end_depth"), s_base, s_flatter, s_closer, More("frames.stance")],
         ["keeper-hole-distance"] = [More("frames.keeper.spread"), More("frames.base.length"), s_base],
         ["parts-overlap"] = [More("frames.stance"), Less("frames.post.section"), s_flatter],
-        ["parts-bear"] = [s_closer, s_flatter, More("frames.stance"), s_base, Less("frames.post.section")],
+        // Channels deeper at the ends than between bend the cap at the first frame, the more the closer that stands.
+        ["parts-bear"] =
+        [
+            More("frames.channel.depth"), s_closer, s_flatter, More("frames.stance"), s_base, Less("frames.spacing"),
+            Less("frames.post.section"),
+        ],
         ["rope-in-channels"] = [s_flatter, s_closer, Less("frames.channel.depth"), More("frames.stance")],
         ["cases-solved"] = s_upright,
         ["roll"] = s_upright,

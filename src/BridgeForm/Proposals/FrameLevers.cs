@@ -14,6 +14,9 @@ internal sealed class FrameLevers(LeverContext context)
     // What fails by so much is not cured by a sixteenth of an inch.
     private const double MuchTooMuch = 1.5;
 
+    // Nobody walks there, but a foot must not slip in. Own figure.
+    private const double WidestSideGap = 1.5 * Units.MetresPerInch;
+
     private static readonly int[] s_bays = [1, 2, 3, 5];
     private static readonly double[] s_steps = [1, 2, 4, 8];
 
@@ -34,6 +37,7 @@ internal sealed class FrameLevers(LeverContext context)
         yield return new Lever(
             "frames.channel.end_depth", (p, way, ratio) => Fine(
                 p, "frames.channel.end_depth", p.Frames.Channel.EndDepth, way, ratio));
+        yield return new Lever("deck.side_gap", SideGap);
         yield return new Lever("frames.keeper.spread", (p, way, ratio) => Fine(
             p, "frames.keeper.spread", p.Frames.Keeper.Spread, way, ratio));
     }
@@ -81,6 +85,12 @@ internal sealed class FrameLevers(LeverContext context)
             ];
         }
     }
+
+    // What the gaps between the boards are too wide by, or too narrow, goes to the sides.
+    private static IEnumerable<ImmutableArray<KeyChange>> SideGap(BridgeParameters p, Way way, double ratio) =>
+        s_steps.Select(s => p.Deck.SideGap + ((way == Way.More ? s : -s) * Written.Fine(p.Units) / 2))
+            .Where(gap => gap >= 0 && gap <= WidestSideGap + Tolerances.RoundOff)
+            .Select(gap => ImmutableArray.Create(new KeyChange("deck.side_gap", Written.Length(p.Units, gap))));
 
     private static IEnumerable<ImmutableArray<KeyChange>> BraceFoot(BridgeParameters p, Way way, double ratio) =>
         s_steps.Select(s => Moved(p, "frames.brace.foot", p.Frames.Brace.Foot, s * 2 * Written.Fine(p.Units), way));

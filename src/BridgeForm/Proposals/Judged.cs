@@ -28,7 +28,8 @@ public sealed record Shortfall(string Id, double? Ratio, string Text, bool IsLoo
     /// <summary>How much is missing, 0 to <see cref="ByFar"/>; what only just fails counts too.</summary>
     public double Amount => IsLook ? Math.Min(Missing, ALook) : Missing;
 
-    private double Missing => Ratio is { } ratio && double.IsFinite(ratio) ? Math.Clamp(ratio - 1, JustSo, ByFar) : 1;
+    /// <summary>How much is missing, of what only has to be seen to as well.</summary>
+    internal double Missing => Ratio is { } ratio && double.IsFinite(ratio) ? Math.Clamp(ratio - 1, JustSo, ByFar) : 1;
 }
 
 /// <summary>What people compare designs by. SI units.</summary>

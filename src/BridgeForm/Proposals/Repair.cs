@@ -20,12 +20,18 @@ internal sealed class Repair(Judge judge, Levers levers, Func<string, bool> isFr
     private const int BestOf = 5;
     private const int MostAround = 8;
     private const int AroundRounds = 5;
+    private const int AheadRounds = 4;
 
     /// <summary>A design that passes, or the nearest that was found.</summary>
     /// <param name="from">Where to begin.</param>
     /// <param name="rounds">Most rounds.</param>
     /// <param name="kept">A key that is left as it is; null for none.</param>
-    public Judged Mend(Judged from, int rounds, string? kept = null)
+    public Judged Mend(Judged from, int rounds, string? kept = null) => Mend(from, rounds, kept, looksAhead: false);
+
+    /// <summary>The same, looking a few rounds further where a step makes things worse: ropes that sag more have to lie wider.</summary>
+    public Judged MendAhead(Judged from, int rounds) => Mend(from, rounds, kept: null, looksAhead: true);
+
+    private Judged Mend(Judged from, int rounds, string? kept, bool looksAhead)
     {
         var (now, best) = (from, from);
         var tried = new Dictionary<string, int>(StringComparer.Ordinal);
@@ -39,8 +45,8 @@ internal sealed class Repair(Judge judge, Levers levers, Func<string, bool> isFr
             var next = judge.Look(design);
             if (next.Violation > now.Violation)
             {
-                // Together they do harm, or it cannot be built so: each is tried alone.
-                next = Alone(now, tried, kept) ?? next;
+                // Together they do harm, or it cannot be built so: what they do harm to is helped, or each is tried alone.
+                next = (looksAhead ? Ahead(now, next) : null) ?? Alone(now, tried, kept) ?? next;
             }
 
             Learn(now, next, tried);
@@ -98,6 +104,12 @@ internal sealed class Repair(Judge judge, Levers levers, Func<string, bool> isFr
     private Design? AnyLeft(Judged now, Dictionary<string, int> tried, string? kept) =>
         now.Shortfalls.Any(s => Next(s, tried, kept) is not null) ? Helping(now, tried, kept) : null;
 
+    private Judged? Ahead(Judged now, Judged worse)
+    {
+        var end = worse.Figures is null ? worse : Mend(worse, AheadRounds);
+        return end.Violation < now.Violation ? end : null;
+    }
+
     private Judged? Alone(Judged now, Dictionary<string, int> tried, string? kept)
     {
         var designs = now.Shortfalls.Select(s => Next(s, tried, kept) is { } c
@@ -117,7 +129,7 @@ internal sealed class Repair(Judge judge, Levers levers, Func<string, bool> isFr
         foreach (var shortfall in before.Shortfalls)
         {
             var left = after.Shortfalls.FirstOrDefault(s => string.Equals(s.Id, shortfall.Id, StringComparison.Ordinal));
-            if (after.Violation > before.Violation || left?.Amount > shortfall.Amount * Helped)
+            if (after.Violation > before.Violation || left?.Missing > shortfall.Missing * Helped)
             {
                 tried[shortfall.Id] = tried.GetValueOrDefault(shortfall.Id) + 1;
             }

@@ -85,10 +85,10 @@ internal sealed class SearchRun
     {
         _named = _ask.Free.IsEmpty ? Named(from.Shortfalls) : _ask.Free;
         var repair = new Repair(Judge, Levers, IsFree);
-        var best = repair.Mend(from, MendRounds);
+        var best = repair.MendAhead(from, MendRounds);
         for (var step = 0; step < BestSteps && !best.Passes && !Judge.IsSpent && repair.Around(best) is { } next; step++)
         {
-            best = repair.Mend(next, MendRounds);
+            best = repair.MendAhead(next, MendRounds);
         }
 
         if (best.Figures is null || !best.Shortfalls.All(s => s.IsLook) || best.Passes)

@@ -105,7 +105,7 @@ public sealed class SearchTests
     [Fact]
     public void Where_only_a_thin_rope_is_on_sale_the_check_and_the_nearest_are_told()
     {
-        var text = Sound.Replace("site: { span: 30 ft }", "site: { span: 60 ft }", StringComparison.Ordinal)
+        var text = Sound.Replace("site: { span: 30 ft }", "site: { span: 140 ft }", StringComparison.Ordinal)
             .Replace("sag: 5.4 %", "sag: 5.4 %, on_sale: [rope-6x19-iwrc-eips-galvanized-3/8]", StringComparison.Ordinal);
         var result = Propose(text);
         Assert.Empty(result.Proposals);

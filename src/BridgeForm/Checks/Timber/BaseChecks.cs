@@ -14,11 +14,11 @@ internal static class BaseBending
         "fb = M / S of the full section, and at each hole of what it leaves, the heaviest interior base as a beam on two ropes with the "
             + "heaviest bay and what lies on the longest, loaded by the deck (dead, live, snow where given and three quarters of both "
             + "together, half of each, the point load whole in the middle and whole at loads.point.edge from the posts' inner face; a deck "
-            + "of treads where its stringers stand), posts and braces (their weight, a push on one guard either way, a brace that is pressed "
-            + "standing in the middle of its foot or on either edge of it), wood wet (for a push "
-            + "on the empty deck the lightest frame and bay, dry, too), leaning as far as any frame does under people, snow or the point "
-            + "load, against Fb'. Holes (keeper's and your own) take their full diameter out of the section as deep as they go; those "
-            + "nearer than four diameters along the grain count together; S is that of the edge further from the middle of what is left.",
+            + "of treads where its stringers stand), posts and braces (their weight, a push on one guard either way, a brace that is "
+            + "pressed standing in the middle of its foot or on either edge of it), wood wet (for a push on the empty deck the lightest "
+            + "frame and bay, dry, too), leaning as far as any frame does under people, snow or the point load, against Fb'. Holes "
+            + "(keeper's and your own) take their full diameter out of the section as deep as they go; those nearer than four diameters "
+            + "along the grain count together; S is that of the edge further from the middle of what is left.",
         $"{Standard}; {Holes}",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
