@@ -41,8 +41,9 @@ internal static class ChannelSection
                 "5/8 in (16 mm), or the rope's diameter and the liner where that is less, so that a flat strap clamps it",
                 "5/8 in", "16 mm"),
             Define.Length("end_depth", "The same of the two end frames", "1/16 in", "24 in").ByRule(
-                "the rope",
-                "3/4 in (19 mm), or the rope's diameter and the liner where that is less", "3/4 in", "19 mm"),
+                "the rope, span, rise and sag",
+                "3/4 in (19 mm), or the rope's diameter and the liner where that is less; deeper where the rope leaves it steeply",
+                "3/4 in", "19 mm"),
             Define.Length("liner", "Thickness of a liner, no metal, between rope and wood; 0 for none", "0 in", "1 in", "1/16 in", "2 mm"),
         ]) with
     { OneOf = ["clearance", "width"] };

@@ -45,10 +45,14 @@ internal static class DefaultRules
                 .. FrameRules.DeckKeys, "frames.post.foot", "frames.post.lean",
             ],
             RopeRules.Rope),
-        new("frames.channel.depth", ["ropes.type", "frames.channel.liner"], (v, ropes) => FrameRules.ChannelDepth(v, ropes, isEnd: false)),
+        new("frames.channel.depth", ["ropes.type", "frames.channel.liner"], FrameRules.ChannelDepth),
         new(
-            "frames.channel.end_depth", ["ropes.type", "frames.channel.liner"],
-            (v, ropes) => FrameRules.ChannelDepth(v, ropes, isEnd: true)),
+            "frames.channel.end_depth",
+            [
+                "ropes.type", "frames.channel.liner", "site.span", "site.rise", "ropes.sag", "frames.spacing", "frames.base.section",
+                "frames.base.flat",
+            ],
+            FrameRules.EndDepth),
     ];
 
     /// <summary>Fills in what the file leaves out. Returns what was chosen, in the order of the file's sections.</summary>

@@ -46,6 +46,21 @@ public sealed class BareFileTests
     public void A_public_one_has_none_either(string span, string units) =>
         Assert.Empty(Failing(Read($"name: Bare\nunits: {units}\nuse: public\nsite: {{ span: {span} }}\n")));
 
+    // Where the rope leaves the end base steeply it needs a deeper channel there; a shallower one, as on a level bridge, fails.
+    [Theory]
+    [InlineData("20 ft", "2.5 ft", "imperial")]
+    [InlineData("40 ft", "-6 ft", "imperial")]
+    [InlineData("9 m", "-1.8 m", "metric")]
+    [InlineData("15 m", "2 m", "metric")]
+    public void A_rise_deepens_the_channels_at_the_ends(string span, string rise, string units)
+    {
+        var steep = Read($"name: Bare\nunits: {units}\nsite: {{ span: {span}, rise: {rise} }}\n");
+        var level = Bare(span, units);
+        Assert.DoesNotContain("channel-shallow-mouth-end", Failing(steep));
+        var shallow = steep.Frames.Channel with { EndDepth = level.Frames.Channel.EndDepth };
+        Assert.Contains("channel-shallow-mouth-end", Failing(steep with { Frames = steep.Frames with { Channel = shallow } }));
+    }
+
     /// <summary>The looks that a file can do away with are not there, but for what only the builder can say.</summary>
     [Theory]
     [InlineData("10 ft", "imperial")]
