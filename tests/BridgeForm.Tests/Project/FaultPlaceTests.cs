@@ -20,6 +20,7 @@ public sealed class FaultPlaceTests
     [InlineData("span: 30 ft", "span: ‹[30 ft]", "span must be a single value such as 30 ft, not a list")]
     [InlineData("span: 30 ft", "span: ‹{a: 30 ft}", "span must be a single value such as 30 ft, not a mapping")]
     [InlineData("  span: 30 ft", "  ‹spam: 30 ft", "'spam' is not a key of site; did you mean span?")]
+    [InlineData("prices: prices.csv", "‹sag: 5 %", "'sag' is not a key of a project file; its place is ropes.sag")]
     [InlineData("  rise: 0 ft", "  ‹zzzzzzzzz: 0 ft", "known keys: span, rise")]
     [InlineData("  rise: 0 ft", "  ‹span: 31 ft", "key 'span' is repeated; it stands in line 5 already")]
     [InlineData("  rise: 0 ft", "  rise: ‹11 ft", "steeper than 1 in 3; over this span at most 10 ft 0 in")]

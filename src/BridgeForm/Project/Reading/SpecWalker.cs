@@ -9,6 +9,9 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
 {
     private const int LongestName = 60;
 
+    // Places of a key in the wrong place that are told; of more, none.
+    private const int MostPlaces = 3;
+
     private readonly HashSet<string> meantBy = new(StringComparer.Ordinal);
 
     /// <summary>Reads the whole file into values by path.</summary>
@@ -135,12 +138,22 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
         var colon = entry.Key.IndexOf(':', StringComparison.Ordinal);
         var hint = colon > 0 && known.Contains(entry.Key[..colon], StringComparer.Ordinal)
             ? $"write a blank behind the colon of {entry.Key[..colon]}"
+            : Below(spec, path, entry.Key).Take(MostPlaces + 1).ToList() is { Count: > 0 and <= MostPlaces } places
+                ? $"its place is {string.Join(" or ", places)}"
             : nearest is null ? $"known keys: {string.Join(", ", known)}" : $"did you mean {nearest}?";
         faults.Add(
             FaultCode.UnknownKey, entry.KeyPlace,
             $"{QuantityReader.Quote(entry.Key)} is not a key of {(path.Length == 0 ? "a project file" : path)}; {hint}");
         return nearest;
     }
+
+    // Where keys of this name stand further in: who writes span beside site means site.span.
+    private static IEnumerable<string> Below(KeySpec spec, string path, string name) => spec.Keys.SelectMany(k =>
+    {
+        var at = Join(path, k.Name);
+        var here = k.Keys.Where(inner => string.Equals(inner.Name, name, StringComparison.Ordinal)).Select(inner => Join(at, inner.Name));
+        return here.Concat(Below(k, at, name));
+    });
 
     private void Missing(KeySpec spec, string path, Place place, bool crowdedOut)
     {
