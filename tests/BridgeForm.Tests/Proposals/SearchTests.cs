@@ -102,6 +102,19 @@ public sealed class SearchTests
         Assert.Empty(result.Why);
     }
 
+    // The long one sags more than its ropes may at the distance they have; the public one is too narrow, and wider its boards gape.
+    [Theory]
+    [InlineData("name: Long\nsite: { span: 120 ft }\n", "ropes.spacing")]
+    [InlineData("name: Public\nuse: public\nsite: { span: 40 ft, rise: 4 ft }\n", "deck.side_gap")]
+    public void What_no_single_step_helps_is_helped_by_two(string text, string moved)
+    {
+        var reading = ProjectReader.Read(text, "site.yaml", BridgeForm.Materials.RopeTable.Catalogue);
+        var run = new SearchRun(reading, null, new SearchAsk { Free = Search.SiteKeys }, CancellationToken.None);
+        var passing = run.Pass(run.OnSale());
+        Assert.True(passing.Passes);
+        Assert.Contains(moved, passing.Design.Changes.Keys);
+    }
+
     [Fact]
     public void Where_only_a_thin_rope_is_on_sale_the_check_and_the_nearest_are_told()
     {
