@@ -65,34 +65,61 @@ internal sealed class SiteGrid(ProjectReading site)
 /// <summary>The grid: sizes that a builder would try, coarser than those of the search in no axis that weighs much.</summary>
 internal static class GridAxes
 {
-    /// <summary>Ropes, their distance and sag; frames apart; sections of bases, posts, rails and boards: 5,000 designs and more.</summary>
-    public static IReadOnlyList<IReadOnlyList<KeyChange[]>> Around(ProjectReading site, Proposal? found)
+    private const int LeastDesigns = 5000;
+
+    /// <summary>5,000 designs and more, with steps the finer the fewer sections there are.</summary>
+    public static IReadOnlyList<IReadOnlyList<KeyChange[]>> Around(ProjectReading site, Proposal? found) =>
+        new[] { GridSteps.Plain, GridSteps.Fine, GridSteps.Finest }.Select(s => Axes(site, found, s))
+            .First(axes => axes.Aggregate(1, (n, axis) => n * axis.Count) >= LeastDesigns);
+
+    /// <summary>About a thousand designs: whether any passes.</summary>
+    public static IReadOnlyList<IReadOnlyList<KeyChange[]>> Coarse(ProjectReading site) => Axes(site, found: null, GridSteps.Coarse);
+
+    private static IReadOnlyList<IReadOnlyList<KeyChange[]>> Axes(ProjectReading site, Proposal? found, GridSteps steps)
     {
         var p = site.Parameters!;
         var isMetric = p.Units == Quantities.UnitSystem.Metric;
         var ropes = RopeTable.Groups.First(g => g.Ropes.Contains(p.Ropes.Rope)).Ropes;
         var at = ropes.IndexOf(found?.Model.Parameters.Ropes.Rope ?? p.Ropes.Rope);
         var apart = (found?.Model.Parameters.Ropes ?? p.Ropes).Spacing;
-        var sections = p.StockNamed(p.Frames.Base.Stock).Sections;
+        var onSale = p.StockNamed(p.Frames.Base.Stock).Sections;
         string Length(double metres) => isMetric
             ? string.Create(CultureInfo.InvariantCulture, $"{Math.Round(metres * 100) * 10:0} mm")
             : string.Create(CultureInfo.InvariantCulture, $"{Math.Round(metres / 0.0254):0} in");
-        string[] named(params double[] thickWide) => [.. sections
-            .Where(s => s.Thickness * 1000 >= thickWide[0] && s.Width * s.Thickness * 1e6 <= thickWide[1]).Select(s => s.Name)];
+        IEnumerable<string> sections(double least, double most, double area) => onSale
+            .Where(s => s.Thickness >= least && s.Thickness <= most && s.Width * s.Thickness <= area).Select(s => s.Name);
         return
         [
-            One("ropes.type", ropes.Skip(Math.Max(0, at - 2)).Take(4).Select(r => r.Name)),
-            One("ropes.spacing", new[] { 0.9, 1, 1.12, 1.25 }.Select(f => Length(apart * f))),
-            One("ropes.sag", ["4.5 %", "5.5 %", "6.5 %", "7.5 %", "9 %"]),
+            One("ropes.type", ropes.Skip(Math.Max(0, Math.Min(at - 2, ropes.Length - steps.Ropes))).Take(steps.Ropes).Select(r => r.Name)),
+            One("ropes.spacing", steps.Apart.Select(f => Length(apart * f))),
+            One("ropes.sag", steps.Sags.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s} %"))),
             One("frames.channel.depth", isMetric ? ["16 mm", "22 mm"] : ["5/8 in", "7/8 in"]),
-            One("frames.spacing", (isMetric ? new[] { 0.75, 0.9, 1.05 } : [0.76, 0.889, 1.04]).Select(Length)),
-            One("frames.base.section", named(60, 14000)),
-            One("guard.cap.section", isMetric ? ["45 x 95 mm", "45 x 145 mm"] : ["2x4", "2x6"]),
-            One("guard.rails.section", isMetric ? ["22 x 145 mm", "28 x 145 mm"] : ["1x6", "5/4x6"]),
-            One("deck.board.section", isMetric ? ["45 x 145 mm"] : ["2x6", "2x8"]),
+            One("frames.spacing", steps.Bays.Select(Length)),
+            One("frames.base.section", sections(0.06, 1, 0.0145)),
+            One("guard.cap.section", steps.IsCoarse ? [p.Guard.Cap.Name] : sections(0.035, 0.05, 0.0066)),
+            One("guard.rails.section", steps.IsCoarse ? [p.Guard.Rail.Name] : sections(0.018, 0.03, 0.0042)),
+            One("deck.board.section", steps.IsCoarse ? [p.Deck.Board.Name] : sections(0.035, 0.05, 0.0086)
+                .Where(s => IsWalkedOn(onSale, s))),
         ];
     }
 
+    // Narrower ones make a deck of twice as many boards and gaps.
+    private static bool IsWalkedOn(IEnumerable<Section> onSale, string name) =>
+        onSale.First(s => string.Equals(s.Name, name, StringComparison.Ordinal)).Width > 0.13;
+
     private static IReadOnlyList<KeyChange[]> One(string path, IEnumerable<string> values) =>
         [.. values.Distinct(StringComparer.Ordinal).Select(v => new[] { new KeyChange(path, v) })];
+}
+
+/// <summary>How fine a grid is: ropes of the table, shares of the ropes' distance, sags in percent, metres between frames.</summary>
+internal sealed record GridSteps(int Ropes, double[] Apart, double[] Sags, double[] Bays, bool IsCoarse = false)
+{
+    public static GridSteps Coarse { get; } = new(6, [1, 1.12, 1.25, 1.4], [4.5, 5.5, 6.5, 7.5, 9], [0.76, 0.9], IsCoarse: true);
+
+    public static GridSteps Plain { get; } = new(4, [0.9, 1, 1.12, 1.25], [4.5, 5.5, 6.5, 7.5, 9], [0.76, 0.89, 1.04]);
+
+    public static GridSteps Fine { get; } =
+        Plain with { Apart = [0.85, 0.9, 0.95, 1, 1.06, 1.12, 1.25], Bays = [0.7, 0.76, 0.82, 0.89, 1.04] };
+
+    public static GridSteps Finest { get; } = Fine with { Ropes = 5, Sags = [4.5, 5, 5.5, 6, 6.5, 7, 7.5, 8, 9] };
 }

@@ -55,7 +55,8 @@ internal static class Cures
         ["board-bearing"] = s_board,
         [Avoided.Push] = s_upright,
         ["guard-post-along"] = [More("frames.post.section"), Less("frames.post.length")],
-        ["rope-bearing"] = [s_base, More("ropes.type"), s_closer],
+        // No larger rope: it only looks, and a rope costs more than the wood it spares.
+        ["rope-bearing"] = [s_base, s_closer],
         ["rope-on-sale"] = [More("ropes.type"), Less("ropes.type")],
         ["deck-gaps"] = [More("deck.side_gap"), Less("deck.board.section"), More("deck.board.section"), More("frames.post.foot")],
         ["board-bearing-length"] = [s_base, More("frames.base.flat")],

@@ -11,7 +11,9 @@ namespace BridgeForm.Proposals;
 /// <param name="repair">Mends what a step broke.</param>
 /// <param name="moves">What is moved, and which way; the mending moves other values too.</param>
 /// <param name="cost">What is to be small.</param>
-internal sealed class Descent(Judge judge, Levers levers, Repair repair, ImmutableArray<Cure> moves, Func<Judged, double> cost)
+/// <param name="isByWeight">What weighs no less than the best so far is not looked at: it costs no less.</param>
+internal sealed class Descent(
+    Judge judge, Levers levers, Repair repair, ImmutableArray<Cure> moves, Func<Judged, double> cost, bool isByWeight)
 {
     private const int MostSweeps = 4;
     private const int Steps = 2;
@@ -51,13 +53,15 @@ internal sealed class Descent(Judge judge, Levers levers, Repair repair, Immutab
     {
         for (var isBetter = true; isBetter && !judge.IsSpent;)
         {
-            var looked = judge.LookAll([.. levers.Moves(best, move.Key, move.Way, 1).Take(Steps)]);
+            var looked = judge.LookAll([.. levers.Moves(best, move.Key, move.Way, 1).Take(Steps).Where(d => IsWorth(d, best))]);
             var better = looked.Where(j => j.Passes && cost(j) < cost(best) * Gain).MinBy(cost) ?? Mended(best, move, looked);
             (best, isBetter) = (better ?? best, better is not null);
         }
 
         return best;
     }
+
+    private bool IsWorth(Design design, Judged best) => !isByWeight || judge.Weigh(design) < best.Figures!.Weight * Gain;
 
     // What is better as it stands but fails: the others may make good for it. Where they once could not, it is not asked again.
     private Judged? Mended(Judged best, Cure move, ImmutableArray<Judged> looked)
@@ -69,7 +73,7 @@ internal sealed class Descent(Judge judge, Levers levers, Repair repair, Immutab
 
         var mended = looked
             .Where(j => !j.Passes && j.Figures is not null && cost(j) < cost(best) * Gain && j.Violation < MostMended)
-            .Select(j => repair.Mend(j, MendRounds, move.Key))
+            .Select(j => repair.Mend(j, MendRounds, move.Key, d => IsWorth(d, best)))
             .FirstOrDefault(j => j.Passes && cost(j) < cost(best) * Gain);
         _ = mended is null && _hopeless.Add(move);
         return mended;

@@ -3,6 +3,7 @@ using BridgeForm.Checks;
 using BridgeForm.Project;
 using BridgeForm.Project.Files;
 using BridgeForm.Quantities;
+using BridgeForm.Ropes;
 using BridgeForm.Stocking;
 
 namespace BridgeForm.Proposals;
@@ -64,6 +65,17 @@ internal sealed class Judge(ProjectReading reading, PriceList? prices, SearchAsk
         return [.. designs.Select(d => _known[d.Signature])];
     }
 
+    /// <summary>
+    /// What a design weighs as <see cref="Figures.Weight"/>, newtons, for a thirtieth of the time of a look; infinite where it does
+    /// not hang. Not counted as a look.
+    /// </summary>
+    public double Weigh(Design design)
+    {
+        token.ThrowIfCancellationRequested();
+        return Parameters(design).Parameters is { } p && FormFinding.Find(p, token, out _) is { } rope
+            ? Weight(rope) : double.PositiveInfinity;
+    }
+
     /// <summary>The bridge itself, with stock plan and without remedies; null where it cannot be built.</summary>
     public BridgeModel? Build(Design design) =>
         Parameters(design).Parameters is { } p && new Rebuild().TryWhole(p, token, out var model, out _) ? model : null;
@@ -119,14 +131,16 @@ internal sealed class Judge(ProjectReading reading, PriceList? prices, SearchAsk
     private Figures FiguresOf(BridgeModel model, double slope, bool passes)
     {
         var rope = model.Rope;
-        var weight = 2 * (rope.Loads.Sum() + (rope.WeightPerLength * rope.Segments.Sum(s => s.UnstressedLength)));
         var solved = model.Cases.Where(c => c.Shape is not null).ToList();
         var ground = solved.Select(c => c.OverGround).OfType<double>().ToList();
         return new Figures(
-            weight, slope, solved.Max(c => c.Moves.Max(m => -m.Y)), ground.Count > 0 ? ground.Min() : null, model.Pieces.Length,
+            Weight(rope), slope, solved.Max(c => c.Moves.Max(m => -m.Y)), ground.Count > 0 ? ground.Min() : null, model.Pieces.Length,
             passes && ask.Prefer == Preference.Cheap && prices is not null
                 ? PriceOf(StockPlanner.Plan(model.Pieces, model.Parameters, prices, token)) : null);
     }
+
+    private static double Weight(RopeShape rope) =>
+        2 * (rope.Loads.Sum() + (rope.WeightPerLength * rope.Segments.Sum(s => s.UnstressedLength)));
 
     /// <summary>What all boards cost; null where one has no price.</summary>
     public static double? PriceOf(StockPlan plan)

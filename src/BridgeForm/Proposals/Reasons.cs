@@ -8,6 +8,8 @@ namespace BridgeForm.Proposals;
 internal static class Reasons
 {
     private const int MostTold = 3;
+    private const int MostCures = 3;
+    private const int MostSteps = 7;
 
     // What rounds to 1.00.
     private const double JustSo = 1.005;
@@ -36,8 +38,29 @@ internal static class Reasons
             : cures.Count > 0 ? $"it hangs on {string.Join(", ", cures)}: what was tried of them does not help it, or something else "
                 + "fails then"
             : "nothing that may move helps it";
-        return $"{shortfall.Text} ({shortfall.Id}): {came}; {way}{Needed(nearest, shortfall)}.";
+        return $"{shortfall.Text} ({shortfall.Id}): {came}; {way}{Needed(nearest, shortfall)}{Least(run, nearest, shortfall)}.";
     }
+
+    // The nearest value of one key that meets this check and no other one may: what the builder could ask for, and what it costs.
+    private static string Least(SearchRun run, Judged nearest, Shortfall shortfall)
+    {
+        foreach (var cure in Cures.Of(shortfall.Id).Where(c => run.IsFree(c.Key)).Take(MostCures))
+        {
+            var steps = run.Levers.Moves(nearest, cure.Key, cure.Way, 1)
+                .Concat(run.Levers.Moves(nearest, cure.Key, cure.Way, shortfall.Ratio is { } r && double.IsFinite(r) ? r : 1));
+            var met = steps.Take(MostSteps).Select(run.Judge.Look).FirstOrDefault(j => j.Figures is not null && Meets(j, shortfall.Id));
+            if (met is { Shortfalls: [var then, ..] })
+            {
+                return $"; {cure.Key} {met.Design.Changes[cure.Key]} meets it, but then {Uncapital(then.Text)} does not hold ({then.Id}"
+                    + (then.Ratio is { } by && double.IsFinite(by) ? string.Create(CultureInfo.InvariantCulture, $", {by:0.00})") : ")");
+            }
+        }
+
+        return "";
+    }
+
+    private static bool Meets(Judged judged, string check) =>
+        judged.Shortfalls.All(s => !string.Equals(s.Id, check, StringComparison.Ordinal));
 
     // A value that would do, where it is in proportion to what is missing.
     private static string Needed(Judged nearest, Shortfall shortfall)

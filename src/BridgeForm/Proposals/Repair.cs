@@ -26,12 +26,14 @@ internal sealed class Repair(Judge judge, Levers levers, Func<string, bool> isFr
     /// <param name="from">Where to begin.</param>
     /// <param name="rounds">Most rounds.</param>
     /// <param name="kept">A key that is left as it is; null for none.</param>
-    public Judged Mend(Judged from, int rounds, string? kept = null) => Mend(from, rounds, kept, looksAhead: false);
+    /// <param name="isWorth">Whether a design is worth a look; null where all are.</param>
+    public Judged Mend(Judged from, int rounds, string? kept = null, Func<Design, bool>? isWorth = null) =>
+        Mend(from, rounds, kept, isWorth ?? (_ => true), looksAhead: false);
 
     /// <summary>The same, looking a few rounds further where a step makes things worse: ropes that sag more have to lie wider.</summary>
-    public Judged MendAhead(Judged from, int rounds) => Mend(from, rounds, kept: null, looksAhead: true);
+    public Judged MendAhead(Judged from, int rounds) => Mend(from, rounds, kept: null, _ => true, looksAhead: true);
 
-    private Judged Mend(Judged from, int rounds, string? kept, bool looksAhead)
+    private Judged Mend(Judged from, int rounds, string? kept, Func<Design, bool> isWorth, bool looksAhead)
     {
         var (now, best) = (from, from);
         var tried = new Dictionary<string, int>(StringComparer.Ordinal);
@@ -42,11 +44,16 @@ internal sealed class Repair(Judge judge, Levers levers, Func<string, bool> isFr
                 break;
             }
 
-            var next = judge.Look(design);
-            if (next.Violation > now.Violation)
+            var next = isWorth(design) ? judge.Look(design) : null;
+            if (next is null || next.Violation > now.Violation)
             {
                 // Together they do harm, or it cannot be built so: what they do harm to is helped, or each is tried alone.
-                next = (looksAhead ? Ahead(now, next) : null) ?? Alone(now, tried, kept) ?? next;
+                next = (looksAhead && next is not null ? Ahead(now, next) : null) ?? Alone(now, tried, kept, isWorth) ?? next;
+            }
+
+            if (next is null)
+            {
+                break;
             }
 
             Learn(now, next, tried);
@@ -110,10 +117,10 @@ internal sealed class Repair(Judge judge, Levers levers, Func<string, bool> isFr
         return end.Violation < now.Violation ? end : null;
     }
 
-    private Judged? Alone(Judged now, Dictionary<string, int> tried, string? kept)
+    private Judged? Alone(Judged now, Dictionary<string, int> tried, string? kept, Func<Design, bool> isWorth)
     {
         var designs = now.Shortfalls.Select(s => Next(s, tried, kept) is { } c
-            ? Step(now, s, c, tried) : null).OfType<Design>().ToList();
+            ? Step(now, s, c, tried) : null).OfType<Design>().Where(isWorth).ToList();
         return judge.LookAll(designs).Where(j => j.Figures is not null).MinBy(j => j.Violation);
     }
 

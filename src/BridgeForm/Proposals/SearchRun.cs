@@ -150,17 +150,21 @@ internal sealed class SearchRun
     {
         if (preference != Preference.Flat)
         {
-            return Lowered(from, isFree, LighterMoves(isFree), j => (preference == Preference.Cheap ? j.Figures!.Price : null)
-                ?? j.Figures!.Weight);
+            var isByWeight = preference == Preference.Light || from.Figures!.Price is null;
+            return Lowered(
+                from, isFree, LighterMoves(isFree), j => (isByWeight ? null : j.Figures!.Price) ?? j.Figures!.Weight, isByWeight);
         }
 
-        var flat = Lowered(from, isFree, [.. s_flatter.Where(m => isFree(m.Key))], j => Math.Max(j.Figures!.Slope, FlatEnough));
+        var flattest = s_flatter.Where(m => isFree(m.Key)).ToImmutableArray();
+        var flat = Lowered(from, isFree, flattest, j => Math.Max(j.Figures!.Slope, FlatEnough), isByWeight: false);
         var most = Math.Max(flat.Figures!.Slope, FlatEnough) * AlikeSlope;
-        return Lowered(flat, isFree, LighterMoves(isFree), j => j.Figures!.Slope > most ? double.PositiveInfinity : j.Figures.Weight);
+        double Cost(Judged j) => j.Figures!.Slope > most ? double.PositiveInfinity : j.Figures.Weight;
+        return Lowered(flat, isFree, LighterMoves(isFree), Cost, isByWeight: true);
     }
 
-    private Judged Lowered(Judged from, Func<string, bool> isFree, ImmutableArray<Cure> moves, Func<Judged, double> cost) =>
-        new Descent(Judge, Levers, new Repair(Judge, Levers, isFree), moves, cost).Improve(from);
+    private Judged Lowered(
+        Judged from, Func<string, bool> isFree, ImmutableArray<Cure> moves, Func<Judged, double> cost, bool isByWeight) =>
+        new Descent(Judge, Levers, new Repair(Judge, Levers, isFree), moves, cost, isByWeight).Improve(from);
 
     private static ImmutableArray<Cure> LighterMoves(Func<string, bool> isFree) => [.. s_lighter.Where(m => isFree(m.Key))];
 }

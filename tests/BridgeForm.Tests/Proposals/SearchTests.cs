@@ -139,6 +139,31 @@ public sealed class SearchTests
         Assert.True(result.Looked > 5);
     }
 
+    // The value that is told is tried by hand beside the rest of the nearest design: the check holds, and the one that is named fails.
+    [Fact]
+    public void Where_nothing_passes_the_value_that_one_check_wants_is_told_with_what_it_costs()
+    {
+        var text = "name: Thin\nsite: { span: 40 ft }\nropes: { on_sale: [rope-6x19-iwrc-eips-galvanized-1/2] }\n";
+        var reading = ProjectReader.Read(text, "site.yaml", BridgeForm.Materials.RopeTable.Catalogue);
+        var run = new SearchRun(reading, null, new SearchAsk { Free = Search.SiteKeys }, CancellationToken.None);
+        var nearest = run.Pass(run.OnSale());
+        var told = Reasons.Why(run, nearest)
+            .Select(w => Regex.Match(
+                w,
+                @"\((?<check>[a-z-]+)\): in the nearest.*; (?<key>[a-z_.]+) (?<value>[^;]+) meets it, "
+                    + @"but then .* \((?<then>[a-z-]+), (?<by>[0-9.]+)\)",
+                RegexOptions.NonBacktracking))
+            .First(m => m.Success);
+        var by = nearest.Design.With([new(told.Groups["key"].Value, told.Groups["value"].Value)]);
+        var changed = reading.Changed(by.AsKeys());
+        Assert.True(new Rebuild().TryAnswer(changed.Parameters!, CancellationToken.None, out var model, out _));
+        Assert.NotEqual(CheckStatus.Fail, model.Checks.Single(c => c.Id == told.Groups["check"].Value).Status);
+        var then = model.Checks.Single(c => c.Id == told.Groups["then"].Value);
+        Assert.Equal(CheckStatus.Fail, then.Status);
+        Assert.InRange(then.Ratio!.Value - double.Parse(told.Groups["by"].Value, CultureInfo.InvariantCulture), -0.0051, 0.0051);
+        Assert.Contains(nearest.Shortfalls, s => s.Id == told.Groups["check"].Value);
+    }
+
     [Fact]
     public void Wishes_that_clash_are_named_with_what_may_not_move()
     {
