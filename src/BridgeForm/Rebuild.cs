@@ -66,6 +66,54 @@ public sealed class Rebuild(SideBySide? run = null)
         [NotNullWhen(true)] out BridgeModel? model,
         [NotNullWhen(false)] out BridgeFault? fault) => TryBuild(parameters, (true, true), token, out model, out fault);
 
+    /// <summary>
+    /// The answer in steps, for who must look up between them on one thread: what <see cref="TryAnswer"/> makes, no step longer than
+    /// one stage and the checks group by group. Who stops asking loses nothing that is finished.
+    /// </summary>
+    /// <param name="asked">What the builder asked for.</param>
+    /// <param name="token">Asked within each step.</param>
+    /// <exception cref="OperationCanceledException">The token asked for it.</exception>
+    public IEnumerable<BuildStep> Steps(BridgeParameters asked, CancellationToken token = default)
+    {
+        var parameters = Begin(asked);
+        var found = Layout(parameters, token);
+        yield return new(Stage.Layout, null, found.Fault);
+        if (found.Layout is not { } layout)
+        {
+            yield break;
+        }
+
+        var rope = _shape.Value.Rope!;
+        var lines = RopeRuns.Draw(parameters, rope);
+        var (pieces, fault) = Cut(layout, token);
+        yield return new(Stage.Pieces, fault is null ? Picture(layout, rope, lines) : null, fault);
+        if (fault is not null)
+        {
+            yield break;
+        }
+
+        _contacts.For(parameters, () => ContactSweep.Sweep(layout, pieces, lines, token));
+        yield return new(Stage.Contacts, null, null);
+        _ropework.For(parameters, () => Ropework(layout, rope, token));
+        yield return new(Stage.Ropework, null, null);
+        _wind.For(parameters, () => Blown(layout, rope, token));
+        yield return new(Stage.Wind, null, null);
+        var context = Context(parameters, layout, rope);
+        if (!_checks.Holds(parameters))
+        {
+            var results = ImmutableArray.CreateBuilder<CheckResult>();
+            foreach (var work in AllChecks.Works(context, token))
+            {
+                yield return new(Stage.Checks, null, null);
+                results.AddRange(work());
+            }
+
+            _checks.For(parameters, results.ToImmutable);
+        }
+
+        yield return new(Stage.Checks, Model(context, lines), null);
+    }
+
     private static void OneAfterAnother(Action[] works)
     {
         foreach (var work in works)
@@ -81,14 +129,8 @@ public sealed class Rebuild(SideBySide? run = null)
         [NotNullWhen(true)] out BridgeModel? model,
         [NotNullWhen(false)] out BridgeFault? fault)
     {
-        foreach (var stage in All)
-        {
-            stage.Begin();
-        }
-
         model = null;
-        var parameters = _before is null ? asked : KeptParameters.Keep(asked, _before);
-        _before = parameters;
+        var parameters = Begin(asked);
         var found = Layout(parameters, token);
         if (found.Layout is not { } layout)
         {
@@ -108,8 +150,7 @@ public sealed class Rebuild(SideBySide? run = null)
             return false;
         }
 
-        var (masses, work) = _ropework.Value;
-        var context = new CheckContext(parameters, layout, rope, _pieces.Value.Pieces, _contacts.Value, masses, work, _wind.Value);
+        var context = Context(parameters, layout, rope);
         if (with.Stock)
         {
             _run(
@@ -132,6 +173,19 @@ public sealed class Rebuild(SideBySide? run = null)
         return true;
     }
 
+    private BridgeParameters Begin(BridgeParameters asked)
+    {
+        foreach (var stage in All)
+        {
+            stage.Begin();
+        }
+
+        return _before = _before is null ? asked : KeptParameters.Keep(asked, _before);
+    }
+
+    private CheckContext Context(BridgeParameters parameters, BridgeLayout layout, RopeShape rope) => new(
+        parameters, layout, rope, _pieces.Value.Pieces, _contacts.Value, _ropework.Value.Masses, _ropework.Value.Work, _wind.Value);
+
     private (BridgeLayout? Layout, BridgeFault? Fault) Layout(BridgeParameters parameters, CancellationToken token)
     {
         var (rope, fault) = _shape.For(parameters, () => (FormFinding.Find(parameters, token, out var none), none));
@@ -151,13 +205,17 @@ public sealed class Rebuild(SideBySide? run = null)
 
     private void CutAndCompared(BridgeLayout layout, ImmutableArray<RopeLine> lines, CancellationToken token)
     {
-        var parameters = layout.Parameters;
-        var members = _members.For(parameters, () => Placed(layout, token));
-        var (pieces, fault) = _pieces.For(parameters, () => Cut(parameters, members, token));
+        var (pieces, fault) = Cut(layout, token);
         if (fault is null)
         {
-            _contacts.For(parameters, () => ContactSweep.Sweep(layout, pieces, lines, token));
+            _contacts.For(layout.Parameters, () => ContactSweep.Sweep(layout, pieces, lines, token));
         }
+    }
+
+    private (ImmutableArray<Piece> Pieces, BridgeFault? Fault) Cut(BridgeLayout layout, CancellationToken token)
+    {
+        var members = _members.For(layout.Parameters, () => Placed(layout, token));
+        return _pieces.For(layout.Parameters, () => Cut(layout.Parameters, members, token));
     }
 
     // Weighs the bridge by itself: that costs less than to wait for the ropes.
@@ -203,14 +261,23 @@ public sealed class Rebuild(SideBySide? run = null)
         .. TimberRemedies.Find(context, _checks.Value, FormFinding.Within, token),
     ];
 
-    private BridgeModel Model(CheckContext context, ImmutableArray<RopeLine> lines) => new()
+    // What can be drawn before anything is known of loads.
+    private BridgeModel Picture(BridgeLayout layout, RopeShape rope, ImmutableArray<RopeLine> lines) => new()
     {
-        Parameters = context.Parameters,
-        Rope = context.Rope,
+        Parameters = layout.Parameters,
+        Rope = rope,
         RopeLines = lines,
-        Frames = context.Layout.Poses,
+        Frames = layout.Poses,
         Groups = [.. _members.Value.Select(g => new GroupIds(g.Name, [.. g.Members.Select(m => m.Id)]))],
-        Pieces = context.Pieces,
+        Pieces = _pieces.Value.Pieces,
+        Hoisting = [],
+        Marks = [],
+        Cases = [],
+        Checks = [],
+    };
+
+    private BridgeModel Model(CheckContext context, ImmutableArray<RopeLine> lines) => Picture(context.Layout, context.Rope, lines) with
+    {
         Hoisting = context.Ropework.Hoisting.Rows,
         Marks = context.Ropework.Marks,
         Cases = context.Ropework.Cases,

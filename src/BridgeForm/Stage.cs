@@ -61,10 +61,13 @@ internal sealed class StageResult<T>(Stage stage) : StageResult(stage)
     /// <summary>The result of the last call.</summary>
     public T Value => _value!;
 
+    /// <summary>Whether the result is that of these parameters.</summary>
+    public bool Holds(BridgeParameters parameters) => _for is { } known && StageInputs.AreSame(Stage, known, parameters);
+
     /// <summary>The result for these parameters: the one there is, where the stage looks at nothing that changed.</summary>
     public T For(BridgeParameters parameters, Func<T> make)
     {
-        if (_for is null || !StageInputs.AreSame(Stage, _for, parameters))
+        if (!Holds(parameters))
         {
             _for = null; // Nothing is kept of a work that is broken off.
             (_value, IsAnew) = (make(), true);
@@ -172,6 +175,14 @@ internal static class StageInputs
             _ => false,
         };
 }
+
+/// <summary>One step of a build.</summary>
+/// <param name="Stage">What was worked on.</param>
+/// <param name="Model">
+/// After <see cref="Stage.Pieces"/> the bridge without load cases and checks; after the last step the whole answer; else null.
+/// </param>
+/// <param name="Fault">Why it cannot be built; then no step follows.</param>
+public sealed record BuildStep(Stage Stage, BridgeModel? Model, BridgeFault? Fault);
 
 /// <summary>
 /// Runs works that do not hang on each other and returns when all are done. Given by the caller: the model itself starts no

@@ -95,7 +95,9 @@ internal static class GridAxes
             One("ropes.sag", steps.Sags.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s} %"))),
             One("frames.channel.depth", isMetric ? ["16 mm", "22 mm"] : ["5/8 in", "7/8 in"]),
             One("frames.spacing", steps.Bays.Select(Length)),
-            One("frames.base.section", sections(0.06, 1, 0.0145)),
+            One("frames.base.section", steps.IsCoarse
+                ? onSale.Where(s => s.Thickness > 0.06).OrderByDescending(s => s.Thickness * s.Width).Select(s => s.Name).Skip(1).Take(2)
+                : sections(0.06, 1, 0.0145)),
             One("guard.cap.section", steps.IsCoarse ? [p.Guard.Cap.Name] : sections(0.035, 0.05, 0.0066)),
             One("guard.rails.section", steps.IsCoarse ? [p.Guard.Rail.Name] : sections(0.018, 0.03, 0.0042)),
             One("deck.board.section", steps.IsCoarse ? [p.Deck.Board.Name] : sections(0.035, 0.05, 0.0086)

@@ -38,6 +38,7 @@ internal static class SiteSearches
         foreach (var s in seeds.Select(Search))
         {
             looked.Add(s.Result.Looked);
+            Console.Error.WriteLine(FormattableString.Invariant($"{s.Seed} {s.Result.Looked} looks, {s.Milliseconds:0} ms"));
             var about = $"{s.Seed}: {s.Wish.Span} rise {s.Wish.Rise} {s.Wish.Use} lumber [{string.Join(", ", s.Wish.Lumber)}]";
             if (!s.Result.Proposals.IsEmpty)
             {

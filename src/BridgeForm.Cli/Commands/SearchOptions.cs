@@ -20,7 +20,15 @@ internal static class SearchOptions
             Description = "what is best among designs that pass: light (default), flat, or cheap by your own prices",
             HelpName = "light|flat|cheap",
         };
-        option.AcceptOnlyFromAmong("light", "flat", "cheap");
+        return Among(option, "light", "flat", "cheap");
+    }
+
+    /// <summary>An option that takes one of a few words, and says so in one line.</summary>
+    public static Option<string?> Among(Option<string?> option, params string[] words)
+    {
+        option.CompletionSources.Add(words);
+        option.Validators.Add(result => Told(result, text => words.Contains(text, StringComparer.Ordinal) ? null
+            : $"{option.Name}: {QuantityReader.Quote(text)} is none of {string.Join(", ", words)}"));
         return option;
     }
 

@@ -14,8 +14,8 @@ internal sealed class SiteOptions
     private readonly Option<string?> _span = Length("--span", "horizontal distance, support to support; a design for it is looked for");
     private readonly Option<string?> _rise = Length("--rise", "support B above support A, negative below; level without it");
     private readonly Option<string?> _width = Length("--width", "least clear width between the guards");
-    private readonly Option<string?> _use = new Option<string?>("--use") { Description = "who walks there" }
-        .AcceptOnlyFromAmong("private", "public");
+    private readonly Option<string?> _use = SearchOptions.Among(
+        new Option<string?>("--use") { Description = "who walks there", HelpName = "private|public" }, "private", "public");
 
     private readonly Option<string?> _ground = new("--ground")
     {

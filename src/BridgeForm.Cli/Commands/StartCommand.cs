@@ -23,8 +23,13 @@ internal static class StartCommand
         };
         file.Validators.Add(PathText.Check);
         var force = new Option<bool>("--force") { Description = "overwrite the file when it is there" };
-        var units = new Option<string?>("--units") { Description = "units of the file; by default imperial, or those of the span" }
-            .AcceptOnlyFromAmong("imperial", "metric");
+        var units = SearchOptions.Among(
+            new Option<string?>("--units")
+            {
+                Description = "units of the file; by default imperial, or those of the span",
+                HelpName = "imperial|metric",
+            },
+            "imperial", "metric");
         var site = new SiteOptions();
         var command = new Command("start", "Write a commented project file to begin from") { file, force, units };
         site.AddTo(command);

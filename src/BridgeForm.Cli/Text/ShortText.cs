@@ -161,7 +161,7 @@ internal static class KeyFigures
             ("steepest deck", solved.Count == 0 ? "" : $"{Slope(Empty(model))} empty, {Slope(solved.Max(c => c.SteepestDeck))} loaded"),
             ("tilts at most", work.Toppled.Any() ? "it rolls over" : QuantityText.Degrees(solved.Max(c => c.CrossSlope) ?? 0)),
             ("roll factor", RollState.Least(work.Roll)?.Factor is { } factor && double.IsFinite(factor.Value)
-                ? NumberText.Fixed(factor.Value, 2) : "none"),
+                ? NumberText.Fixed(Rounding.Down(factor.Value, 0.01), 2) : "none"),
             ("weight on ropes", words.Force(2 * model.Rope.Loads.Sum())),
         ];
     }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Net;
@@ -88,18 +89,28 @@ internal static class PageFiles
     private const string Open = "{{";
     private const string Close = "}}";
 
+    private static readonly ConcurrentDictionary<string, byte[]> s_given = new(StringComparer.Ordinal);
+
     /// <summary>The page in order: a text and the name of what follows it; the last text is followed by nothing.</summary>
     public static ImmutableArray<(string Text, string? Name)> Page { get; } = Cut(Encoding.UTF8.GetString(Bytes("page.html")));
 
     /// <summary>Bytes of one file. Throws <see cref="FileNotFoundException"/> when the assembly holds no such file.</summary>
     public static byte[] Bytes(string name)
     {
+        if (s_given.TryGetValue(name, out var given))
+        {
+            return given;
+        }
+
         using var stream = typeof(PageFiles).Assembly.GetManifestResourceStream("preview/" + name)
             ?? throw new FileNotFoundException("No such file of the page.", name);
         var bytes = new byte[stream.Length];
         stream.ReadExactly(bytes);
         return bytes;
     }
+
+    /// <summary>A file that the assembly was built without, since the page that holds the assembly holds it too.</summary>
+    public static void Give(string name, string text) => s_given[name] = Encoding.UTF8.GetBytes(text);
 
     private static ImmutableArray<(string Text, string? Name)> Cut(string page)
     {

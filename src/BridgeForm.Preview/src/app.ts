@@ -10,7 +10,7 @@ import { writeFinishes, writeLoad, writePanel, writePart } from './panel';
 import { outline, type Outline } from './outline';
 import { firstHit } from './pick';
 import { buildStage, type Stage } from './stage';
-import type { BridgeFile } from './view';
+import type { BridgeFile, BridgeView } from './view';
 import { buildWalk, type Walk } from './walk';
 
 export const VIEWS = ['corner', 'side', 'above', 'along', 'walk', 'measure', 'apart'] as const;
@@ -46,12 +46,13 @@ export class App {
     this.dark.addEventListener('change', () => { this.paintSky(); });
   }
 
-  /** Shows a bridge in place of the one before. */
-  async show(file: BridgeFile): Promise<void> {
+  /** Shows a bridge in place of the one before; `stay` leaves eye, view, wood colour and what was chosen as they are. */
+  async show(file: BridgeFile, stay = false): Promise<void> {
     const shown = await buildBridge(file, this.stage.plain);
-    if (this.shown !== null) {
-      this.stage.scene.remove(this.shown.group);
-      dispose(this.shown);
+    const before = this.shown;
+    if (before !== null) {
+      this.stage.scene.remove(before.group);
+      dispose(before);
     }
 
     this.shown = shown;
@@ -63,11 +64,47 @@ export class App {
       shown.state.finish = i;
       this.lay();
     });
+    if (stay && before !== null) {
+      this.staying(before, shown);
+      return;
+    }
+
     this.choose(null);
     this.fitStage(true);
     this.paintSky();
     this.setView('corner');
     this.stage.draw();
+  }
+
+  /** A fuller description of the bridge that is shown: its loads and checks, which are worked out after its parts. */
+  tell(view: BridgeView): void {
+    const { shown } = this;
+    if (shown !== null) {
+      shown.view = view;
+      writePanel(view);
+      this.choose(shown.state.chosen);
+      writeLoad(view, shown.state);
+      this.stage.refresh();
+    }
+  }
+
+  /** Where a point of the bridge is on the stage, in pixels from its top left; null behind the eye. */
+  spot(x: number, y: number, z: number): { x: number; y: number } | null {
+    this.stage.eye.updateMatrixWorld();
+    const spot = spotOf(new Vector3(x, y, z), this.stage.eye, { x: 0, y: 0, ...this.stage.size });
+    return spot.z < 1 ? { x: spot.x, y: spot.y } : null;
+  }
+
+  /** The new bridge seen as the one before was. */
+  private staying(before: Shown, shown: Shown): void {
+    const id = before.state.chosen === null ? null : before.parts[before.state.chosen]?.id;
+    Object.assign(shown.state, { finish: before.state.finish, person: before.state.person });
+    document.querySelectorAll<HTMLInputElement>('[name="finish"]').forEach((radio, i) => { radio.checked = i === shown.state.finish; });
+    this.view = this.view === 'apart' || this.view === 'measure' || this.view === 'walk' ? 'corner' : this.view;
+    this.paintSky();
+    this.dress();
+    const chosen = id === undefined || id === null ? -1 : shown.parts.findIndex((p) => p.id === id);
+    this.choose(chosen < 0 ? null : chosen);
   }
 
   /** Lays everything anew and draws. */
@@ -90,6 +127,17 @@ export class App {
     }
 
     this.view = view;
+    this.dress();
+    this.frame();
+  }
+
+  /** Everything that hangs on the view, but where the eye stands. */
+  private dress(): void {
+    const { shown, view } = this;
+    if (shown === null) {
+      return;
+    }
+
     byId('stage').dataset.shows = view;
     const frame = Math.floor(shown.view.frames.length / 2);
     shown.state.apart = view === 'apart' ? { frame, amount: 1 } : null;
@@ -102,7 +150,6 @@ export class App {
     this.stage.paint = view === 'measure' ? () => { this.measure?.paint(); } : null;
     this.paintSky();
     this.lay();
-    this.frame();
     document.querySelectorAll<HTMLElement>('[data-view]').forEach((b) => { b.setAttribute('aria-pressed', String(b.dataset.view === view)); });
     document.querySelectorAll<HTMLElement>('[data-for]').forEach((row) => { row.hidden = !(row.dataset.for ?? '').split(' ').includes(view); });
     byId('hint').textContent = HINTS[view];

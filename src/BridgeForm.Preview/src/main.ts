@@ -7,7 +7,7 @@ import type { BridgeFile, BridgeView } from './view';
 
 /** What other scripts on the page may use: hand over a new bridge, look at the one shown. */
 export interface BridgeFormPage {
-  show: (file: BridgeFile) => Promise<void>;
+  show: (file: BridgeFile, stay?: boolean) => Promise<void>;
   ready: Promise<void>;
   app: App | null;
 }
@@ -15,9 +15,9 @@ export interface BridgeFormPage {
 const app = tryApp();
 
 /** Shows a bridge in place of the one before, without loading the page anew. */
-async function show(file: BridgeFile): Promise<void> {
+async function show(file: BridgeFile, stay = false): Promise<void> {
   if (app !== null) {
-    await app.show(file);
+    await app.show(file, stay);
     return;
   }
 

@@ -40,8 +40,14 @@ public static class Verdict
     }
 
     /// <summary><c>2 do not hold, 13 to look at again, 22 for an engineer, 50 hold</c>, worst first.</summary>
-    public static string CountText(IEnumerable<CheckResult> checks) => string.Join(
-        ", ", checks.CountBy(c => c.Status).OrderBy(p => CheckOrder.Rank(p.Key)).Select(p => Counted(p.Key, p.Value)));
+    public static string CountText(IEnumerable<CheckResult> checks)
+    {
+        var all = checks.ToList();
+        var missing = all.Count(c => c.NotChecked is not null);
+        var counted = all.Where(c => c.NotChecked is null).CountBy(c => c.Status).OrderBy(p => CheckOrder.Rank(p.Key))
+            .Select(p => Counted(p.Key, p.Value));
+        return string.Join(", ", missing == 0 ? counted : counted.Prepend($"{missing.ToString(CultureInfo.InvariantCulture)} NOT MADE for want of values"));
+    }
 
     /// <summary>That it must not be built so, and how many checks fail; null where none does.</summary>
     public static Headline? ToBuild(IEnumerable<CheckResult> checks)

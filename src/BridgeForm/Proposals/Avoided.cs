@@ -17,7 +17,7 @@ internal static class Avoided
     [
         ("board-bearing-length", 0), ("deck-gaps", 0), ("keeper-strap-reach", 0), ("handrail-height", 0), ("clear-width", 0),
         ("section-on-sale", 0), ("rope-on-sale", 0), ("load-tips", 1), ("rope-bearing", 1.5),
-        ("guard-post-along", 1),
+        ("guard-post-along", 1), ("rope-setting", 1),
     ];
 
     /// <summary>What a bridge leaves to see to.</summary>

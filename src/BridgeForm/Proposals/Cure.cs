@@ -37,7 +37,8 @@ internal static class Cures
         [More("frames.post.section"), Less("frames.post.length"), More("frames.brace.foot")];
     private static readonly ImmutableArray<Cure> s_brace =
         [More("frames.brace.section"), Less("frames.post.length"), More("frames.brace.foot"), Less("frames.brace.foot")];
-    private static readonly ImmutableArray<Cure> s_level = [s_flatter];
+    // Frames that lean with the rope spread their decks at the ends.
+    private static readonly ImmutableArray<Cure> s_level = [s_flatter, More("frames.stance")];
 
     private static readonly FrozenDictionary<string, ImmutableArray<Cure>> s_cures = new Dictionary<string, ImmutableArray<Cure>>(
         StringComparer.Ordinal)
@@ -58,7 +59,10 @@ internal static class Cures
         // No larger rope: it only looks, and a rope costs more than the wood it spares.
         ["rope-bearing"] = [s_base, s_closer],
         ["rope-on-sale"] = [More("ropes.type"), Less("ropes.type")],
-        ["deck-gaps"] = [More("deck.side_gap"), Less("deck.board.section"), More("deck.board.section"), More("frames.post.foot")],
+        ["deck-gaps"] =
+        [
+            More("deck.count"), More("deck.side_gap"), Less("deck.board.section"), More("deck.board.section"), More("frames.post.foot"),
+        ],
         ["board-bearing-length"] = [s_base, More("frames.base.flat")],
         ["tread-bending-area"] = s_tread,
         ["tread-bending-patch"] = s_tread,
@@ -95,12 +99,12 @@ internal static class Cures
         ["cap-bending-level"] = [More("guard.cap.section"), s_closer],
         ["cap-bending-down"] = [More("guard.cap.section"), s_closer],
         ["rail-bending"] = [More("guard.rails.section"), s_closer],
-        ["channel-shallow-mouth"] = [More("frames.channel.depth"), s_flatter, s_closer, More("frames.stance")],
-        ["channel-deep-mouth"] = [Less("frames.channel.depth"), s_base, s_flatter, s_closer, More("frames.stance")],
-        ["channel-shallow-mouth-end"] = [More("frames.channel.end_depth"), s_flatter, s_closer, More("frames.stance")],
-        ["channel-deep-mouth-end"] = [Less("frames.channel.end_depth"), s_base, s_flatter, s_closer, More("frames.stance")],
+        ["channel-shallow-mouth"] = [More("frames.channel.depth"), s_flatter, s_closer, Less("frames.stance")],
+        ["channel-deep-mouth"] = [Less("frames.channel.depth"), s_base, s_flatter, s_closer, Less("frames.stance")],
+        ["channel-shallow-mouth-end"] = [More("frames.channel.end_depth"), s_flatter, s_closer, Less("frames.stance")],
+        ["channel-deep-mouth-end"] = [Less("frames.channel.end_depth"), s_base, s_flatter, s_closer, Less("frames.stance")],
         ["keeper-hole-distance"] = [More("frames.keeper.spread"), More("frames.base.length"), s_base],
-        ["parts-overlap"] = [More("frames.stance"), Less("frames.post.section"), s_flatter],
+        ["parts-overlap"] = [More("frames.stance"), Less("frames.post.section"), s_flatter, Less("frames.stance")],
         // Channels deeper at the ends than between bend the cap at the first frame, the more the closer that stands.
         ["parts-bear"] =
         [

@@ -60,8 +60,10 @@ internal sealed class FrameLevers(LeverContext context)
         }
     }
 
+    // Plumb is more: more of a frame's height is between its neighbours' where the ropes are steep.
     private static IEnumerable<ImmutableArray<KeyChange>> Stance(BridgeParameters p, Way way, double ratio) =>
-        [[new KeyChange("frames.stance", p.Frames.Stance == Project.Stance.Square ? "plumb" : "square")]];
+        p.Frames.Stance == Project.Stance.Square == (way == Way.More)
+            ? [[new KeyChange("frames.stance", way == Way.More ? "plumb" : "square")]] : [];
 
     private static IEnumerable<ImmutableArray<KeyChange>> BaseLength(BridgeParameters p, Way way, double ratio) =>
         s_steps.Select(s => Moved(p, "frames.base.length", p.Frames.Base.Length, s * 2 * Written.Coarse(p.Units), way));

@@ -15,6 +15,9 @@ namespace BridgeForm.Proposals;
 /// <param name="token">Asked within each look.</param>
 internal sealed class Judge(ProjectReading reading, PriceList? prices, SearchAsk ask, CancellationToken token)
 {
+    // Beyond so many metres fewer designs are looked at. Own figure.
+    private const double LongSpan = 60;
+
     // What is borne with, though other designs are without.
     private readonly HashSet<string> _borne = new(StringComparer.Ordinal);
 
@@ -24,7 +27,10 @@ internal sealed class Judge(ProjectReading reading, PriceList? prices, SearchAsk
     public int Count { get; private set; }
 
     /// <summary>No more are looked at.</summary>
-    public bool IsSpent => Count >= ask.MostDesigns;
+    public bool IsSpent => Count >= MostDesigns;
+
+    // A look at a long bridge takes as much longer.
+    private int MostDesigns => (int)(ask.MostDesigns * Math.Min(1, LongSpan / Math.Max(LongSpan, reading.Parameters!.Site.Span)));
 
     /// <summary>Looks that are borne with from now on: the file has them as it is, or no design is without.</summary>
     public void Bear(IEnumerable<string> checks)
@@ -103,7 +109,7 @@ internal sealed class Judge(ProjectReading reading, PriceList? prices, SearchAsk
         ImmutableArray<Shortfall> falling =
         [
             .. model.Checks.Where(c => c.Status == CheckStatus.Fail || c.NotChecked is not null)
-                .Select(c => new Shortfall(c.Id, c.NotChecked is null ? c.Ratio : null, c.Title))
+                .Select(c => new Shortfall(c.Id, c.NotChecked is null ? c.Ratio : null, c.Title) { Detail = c.Detail })
                 .Concat(Wishes(model, slope))
                 .Concat(Avoided.Find(model).Where(a => !_borne.Contains(a.Id)))
                 .OrderBy(s => s.IsLook).ThenByDescending(s => s.Amount),
@@ -136,16 +142,9 @@ internal sealed class Judge(ProjectReading reading, PriceList? prices, SearchAsk
         return new Figures(
             Weight(rope), slope, solved.Max(c => c.Moves.Max(m => -m.Y)), ground.Count > 0 ? ground.Min() : null, model.Pieces.Length,
             passes && ask.Prefer == Preference.Cheap && prices is not null
-                ? PriceOf(StockPlanner.Plan(model.Pieces, model.Parameters, prices, token)) : null);
+                ? StockPlanner.Plan(model.Pieces, model.Parameters, prices, token).Price : null);
     }
 
     private static double Weight(RopeShape rope) =>
         2 * (rope.Loads.Sum() + (rope.WeightPerLength * rope.Segments.Sum(s => s.UnstressedLength)));
-
-    /// <summary>What all boards cost; null where one has no price.</summary>
-    public static double? PriceOf(StockPlan plan)
-    {
-        var each = plan.Boards.Select(b => b.Price).ToList();
-        return each.TrueForAll(p => p is not null) && each.Count > 0 ? each.Sum() : null;
-    }
 }

@@ -10,6 +10,9 @@ namespace BridgeForm.Proposals;
 /// <param name="IsLook">Nothing fails, but the builder would have to see to it, and other designs need not.</param>
 public sealed record Shortfall(string Id, double? Ratio, string Text, bool IsLook = false)
 {
+    /// <summary>Numbers and what would be right, where there is no ratio.</summary>
+    public string Detail { get; init; } = "";
+
     /// <summary>Id of the wish for a flat deck.</summary>
     public const string SlopeWish = "wish-slope";
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Proposals;
 
@@ -29,8 +30,8 @@ internal static class Reasons
     private static string Why(SearchRun run, Judged nearest, Shortfall shortfall)
     {
         var came = shortfall.Ratio is { } ratio && double.IsFinite(ratio)
-            ? string.Create(CultureInfo.InvariantCulture, $"in the nearest design it is {ratio:0.00} of what it may be")
-            : "it fails in the nearest design";
+            ? $"in the nearest design it is {Beyond(ratio)} of what it may be"
+            : $"it fails in the nearest design: {shortfall.Detail}";
         var cures = Cures.Of(shortfall.Id).Select(c => c.Key).Distinct(StringComparer.Ordinal).ToList();
         var bound = cures.Where(k => !run.IsFree(k)).ToList();
         var way = Cures.Sentence(shortfall.Id) is { } sentence ? sentence
@@ -38,7 +39,9 @@ internal static class Reasons
             : cures.Count > 0 ? $"it hangs on {string.Join(", ", cures)}: what was tried of them does not help it, or something else "
                 + "fails then"
             : "nothing that may move helps it";
-        return $"{shortfall.Text} ({shortfall.Id}): {came}; {way}{Needed(nearest, shortfall)}{Least(run, nearest, shortfall)}.";
+        var sale = cures.FirstOrDefault() is { } first && first.EndsWith(".section", StringComparison.Ordinal) && run.IsFree(first)
+            && !run.Levers.Moves(nearest, first, Way.More, 1).Any() ? $"; no stronger section for {first} is on sale" : "";
+        return $"{shortfall.Text} ({shortfall.Id}): {came}; {way}{sale}{Needed(nearest, shortfall)}{Least(run, nearest, shortfall)}.";
     }
 
     // The nearest value of one key that meets this check and no other one may: what the builder could ask for, and what it costs.
@@ -51,13 +54,19 @@ internal static class Reasons
             var met = steps.Take(MostSteps).Select(run.Judge.Look).FirstOrDefault(j => j.Figures is not null && Meets(j, shortfall.Id));
             if (met is { Shortfalls: [var then, ..] })
             {
-                return $"; {cure.Key} {met.Design.Changes[cure.Key]} meets it, but then {Uncapital(then.Text)} does not hold ({then.Id}"
-                    + (then.Ratio is { } by && double.IsFinite(by) ? string.Create(CultureInfo.InvariantCulture, $", {by:0.00})") : ")");
+                var holds = then.Id is Shortfall.WidthWish or Shortfall.SlopeWish ? ""
+                    : then.IsLook ? " is left to see to" : " does not hold";
+                return $"; {cure.Key} {met.Design.Changes[cure.Key]} meets it, but then {Uncapital(then.Text)}{holds} ({then.Id}"
+                    + (then.Ratio is { } by && double.IsFinite(by) ? $", {Beyond(by)})" : ")");
             }
         }
 
         return "";
     }
+
+    // What rounds to 1.00 is told to as many decimals as show that it is more.
+    private static string Beyond(double ratio) =>
+        string.Create(CultureInfo.InvariantCulture, $"{(ratio is > 1 and < JustSo ? Rounding.Up(ratio, 0.0001) : ratio):0.00##}");
 
     private static bool Meets(Judged judged, string check) =>
         judged.Shortfalls.All(s => !string.Equals(s.Id, check, StringComparison.Ordinal));
@@ -65,12 +74,12 @@ internal static class Reasons
     // A value that would do, where it is in proportion to what is missing.
     private static string Needed(Judged nearest, Shortfall shortfall)
     {
-        if (shortfall.Id is not ("rope-strength" or "rope-strength-new") || shortfall.Ratio is not { } ratio || !double.IsFinite(ratio))
+        if (shortfall.Id is not "rope-strength" || shortfall.Ratio is not { } ratio || !double.IsFinite(ratio))
         {
             return "";
         }
 
-        var (p, words) = (nearest.Parameters!, new Quantities.QuantityText(nearest.Parameters!.Units));
+        var (p, words) = (nearest.Parameters!, new QuantityText(nearest.Parameters!.Units));
         var has = p.Ropes.Rope.BreakingStrength;
         var most = Yard.Ropes(p.Ropes).Select(r => r.BreakingStrength).DefaultIfEmpty(has).Max();
         return most >= has * ratio ? ""
@@ -91,7 +100,9 @@ internal static class Reasons
             return $"{before}: it cannot be built: {without.Trouble}";
         }
 
-        return without.Shortfalls.IsEmpty ? Lighter(judged, without, before) : Failing(before, without.Shortfalls[0]);
+        var sale = path.EndsWith(".section", StringComparison.Ordinal)
+            ? without.Shortfalls.FirstOrDefault(s => s.Id is "section-on-sale") : null;
+        return without.Shortfalls.IsEmpty ? Lighter(judged, without, before) : Failing(before, sale ?? without.Shortfalls[0]);
     }
 
     private static string Failing(string before, Shortfall shortfall)
@@ -108,10 +119,15 @@ internal static class Reasons
     private static string Lighter(Judged judged, Judged without, string before)
     {
         var (now, then) = (judged.Figures!, without.Figures!);
-        var words = new Quantities.QuantityText(judged.Parameters!.Units);
+        var words = new QuantityText(judged.Parameters!.Units);
+        var (slope, weight) = (Checks.CheckWords.Slope(then.Slope), words.Force(then.Weight - now.Weight));
+        // A rule may take another rope with it: that is what weighs.
+        var rope = without.Parameters!.Ropes.Rope;
+        var by = string.Equals(rope.Name, judged.Parameters.Ropes.Rope.Name, StringComparison.Ordinal) ? "" : $", with {rope.Name}";
         return then.Slope > now.Slope * SearchRun.AlikeSlope
-            ? $"{before}: the deck would be as steep as {Checks.CheckWords.Slope(then.Slope)}"
-            : then.Weight > now.Weight ? $"{before} would weigh {words.Force(then.Weight - now.Weight)} more"
+            && !string.Equals(slope, Checks.CheckWords.Slope(now.Slope), StringComparison.Ordinal)
+            ? $"{before}: the deck would be as steep as {slope}{by}"
+            : then.Weight > now.Weight ? $"{before} would weigh {weight} more, ropes included{by}"
             : $"{before} passes too";
     }
 

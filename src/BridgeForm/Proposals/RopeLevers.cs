@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Materials;
 using BridgeForm.Project;
 using BridgeForm.Project.Files;
 using BridgeForm.Quantities;
@@ -57,12 +58,15 @@ internal sealed class RopeLevers(LeverContext context)
         }
     }
 
+    // The table's key without its size.
+    private static string Make(RopeProperties rope) => rope.Name.TrimEnd([.. "0123456789/-"]);
+
     private IEnumerable<ImmutableArray<KeyChange>> Rope(BridgeParameters p, Way way, double ratio)
     {
         var (ropes, now) = (context.Ropes(p), p.Ropes.Rope);
         var others = way == Way.More
             ? ropes.Where(r => r.BreakingStrength > now.BreakingStrength).OrderBy(r => r.BreakingStrength < now.BreakingStrength * ratio)
-                .ThenBy(r => r.MassPerLength)
+                .ThenBy(r => r.MassPerLength).ThenBy(r => !Make(r).Equals(Make(now), StringComparison.Ordinal))
             : ropes.Where(r => r.MassPerLength < now.MassPerLength).OrderByDescending(r => r.MassPerLength).AsEnumerable();
         return others.Select(r => context.WithRope(p, r));
     }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Project;
 using BridgeForm.Project.Files;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Proposals;
 
@@ -10,6 +11,9 @@ namespace BridgeForm.Proposals;
 /// </summary>
 public static class Search
 {
+    // Ropes that sag at all are steeper at an end by more than this share.
+    private const double OnTheLine = 1.001;
+
     /// <summary>Keys that a search can move.</summary>
     public static ImmutableArray<string> Keys => Levers.Keys;
 
@@ -35,6 +39,11 @@ public static class Search
     /// <exception cref="OperationCanceledException">The token asked for it.</exception>
     public static SearchResult Propose(ProjectReading reading, PriceList? prices, SearchAsk ask, CancellationToken token = default)
     {
+        if (Impossible(reading, ask) is { } why)
+        {
+            return new SearchResult([], 0, IsPassing: false, null, [why]);
+        }
+
         var run = new SearchRun(reading, prices, ask, token);
         var asWritten = run.AsWritten();
         if (asWritten.Passes && ask.Free.IsEmpty)
@@ -48,17 +57,28 @@ public static class Search
             return new SearchResult([], run.Judge.Count, IsPassing: false, asWritten.Figures, Reasons.Why(run, passing));
         }
 
-        var fewest = run.Fewest(passing);
+        var fewest = run.Single(asWritten) ?? run.Fewest(passing);
         var second = ask.Prefer == Preference.Cheap && prices is not null ? Preference.Cheap : Preference.Light;
         (string Name, Judged Design)[] ways =
         [
-            ("fewest changes", run.Trimmed(fewest, isFewest: true)),
-            (second == Preference.Cheap ? "cheapest" : "lightest", run.Trimmed(run.Best(fewest, second))),
-            ("flattest", run.Trimmed(run.Best(fewest, Preference.Flat))),
+            ("fewest changes", run.Steady(run.Trimmed(fewest, isFewest: true))),
+            (second == Preference.Cheap ? "cheapest" : "lightest", run.Steady(run.Trimmed(run.Best(fewest, second)))),
+            ("flattest", run.Steady(run.Trimmed(run.Best(fewest, Preference.Flat)))),
         ];
         var told = ways.Where(w => !w.Design.Design.Changes.IsEmpty).DistinctBy(w => w.Design.Design.Signature, StringComparer.Ordinal);
         return new SearchResult(
             [.. told.Select(w => run.Tell(w.Name, w.Design))], run.Judge.Count, asWritten.Passes, asWritten.Figures, []);
+    }
+
+    // A deck that sags is steeper somewhere than the line from support to support.
+    private static string? Impossible(ProjectReading reading, SearchAsk ask)
+    {
+        var site = reading.Parameters!.Site;
+        var line = Math.Abs(site.Rise) / site.Span;
+        return ask.MostSlope < line * (1 - Tolerances.SameLimit) || (ask.MostSlope is { } most && line > 0 && most <= line * OnTheLine)
+            ? $"An empty deck no steeper than {Checks.CheckWords.Slope(ask.MostSlope!.Value)} and this rise clash: from support to support "
+                + $"it is {Checks.CheckWords.Slope(line)} already, and what hangs is steeper at one end at any sag."
+            : null;
     }
 
     /// <summary>The best design for a site, by what is preferred; one proposal, or none.</summary>
@@ -69,6 +89,11 @@ public static class Search
     /// <exception cref="OperationCanceledException">The token asked for it.</exception>
     public static SearchResult Best(ProjectReading reading, PriceList? prices, SearchAsk ask, CancellationToken token = default)
     {
+        if (Impossible(reading, ask) is { } why)
+        {
+            return new SearchResult([], 0, IsPassing: false, null, [why]);
+        }
+
         var run = new SearchRun(reading, prices, ask, token);
         var asWritten = run.OnSale();
         var passing = run.Pass(asWritten);
@@ -77,7 +102,7 @@ public static class Search
             return new SearchResult([], run.Judge.Count, IsPassing: false, asWritten.Figures, Reasons.Why(run, passing));
         }
 
-        var best = run.Trimmed(run.Best(passing, ask.Prefer));
+        var best = run.Steady(run.Trimmed(run.Best(passing, ask.Prefer)));
         return new SearchResult([run.Tell("best", best)], run.Judge.Count, asWritten.Passes, asWritten.Figures, []);
     }
 }

@@ -19,6 +19,10 @@ internal sealed class SearchRun
     // Nor do weights.
     private const double AlikeWeight = 1.002;
 
+    private const int MostStarts = 4;
+    private const double MuchNearer = 0.8;
+    private const int SingleSteps = 6;
+
     // What makes a deck flatter; what makes a bridge lighter, by far first. Not the posts: guards are what people hold on to.
     private static readonly ImmutableArray<Cure> s_flatter = [new("ropes.sag", Way.Less), new("frames.stance", Way.More)];
     private static readonly ImmutableArray<Cure> s_lighter =
@@ -85,7 +89,12 @@ internal sealed class SearchRun
     {
         _named = _ask.Free.IsEmpty ? Named(from.Shortfalls) : _ask.Free;
         var repair = new Repair(Judge, Levers, IsFree);
-        var best = repair.MendAhead(from, MendRounds);
+        var best = repair.MendAhead(Standing(from), MendRounds);
+        if (!best.Passes)
+        {
+            best = OtherRoads(repair, from, best);
+        }
+
         for (var step = 0; step < BestSteps && !best.Passes && !Judge.IsSpent && repair.Around(best) is { } next; step++)
         {
             best = repair.MendAhead(next, MendRounds);
@@ -100,6 +109,38 @@ internal sealed class SearchRun
         Judge.Bear(best.Shortfalls.Select(s => s.Id));
         return Judge.Look(best.Design);
     }
+
+    // Where supports are at different heights frames that stand plumb may be far nearer: that is seen at one look.
+    private Judged Standing(Judged from) => from.Passes || !IsFree("frames.stance") ? from
+        : Judge.LookAll([.. Levers.Moves(from, "frames.stance", Way.More, 1)]).Where(j => j.Violation < from.Violation * MuchNearer)
+            .MinBy(j => j.Violation) ?? from;
+
+    private Judged OtherRoads(Repair repair, Judged from, Judged best)
+    {
+        foreach (var start in new OtherStarts(Judge, Levers, IsFree).From(from).Take(MostStarts))
+        {
+            var other = Judge.IsSpent ? best : repair.MendAhead(start, MendRounds);
+            best = other.Violation < best.Violation ? other : best;
+            if (best.Passes)
+            {
+                break;
+            }
+        }
+
+        return best;
+    }
+
+    /// <summary>One change of one value with which the file passes, the least weight of all; null where none does.</summary>
+    public Judged? Single(Judged written)
+    {
+        var cures = written.Shortfalls.Where(s => !s.IsLook).SelectMany(s => Cures.Of(s.Id)).Distinct().Where(c => IsFree(c.Key));
+        var designs = cures.SelectMany(c => Levers.Moves(written, c.Key, c.Way, 1).Take(SingleSteps))
+            .Where(d => d.Changes.Count == written.Design.Changes.Count + 1).ToList();
+        return Judge.LookAll(designs).Where(j => j.Passes).MinBy(j => j.Figures!.Weight);
+    }
+
+    /// <summary>The same, steady against what is set out a little off.</summary>
+    public Judged Steady(Judged passing) => new Steadying(Judge, IsFree).Steady(passing);
 
     /// <summary>The same with as little changed as still passes.</summary>
     public Judged Fewest(Judged passing)
@@ -123,6 +164,18 @@ internal sealed class SearchRun
     public Judged Trimmed(Judged passing, bool isFewest = false)
     {
         var best = passing;
+        for (var before = ""; !string.Equals(before, best.Design.Signature, StringComparison.Ordinal);)
+        {
+            before = best.Design.Signature;
+            best = TrimmedOnce(best, isFewest);
+        }
+
+        return best;
+    }
+
+    private Judged TrimmedOnce(Judged passing, bool isFewest)
+    {
+        var best = passing;
         foreach (var (path, text) in passing.Design.Changes)
         {
             var without = Judge.Look(best.Design.Without(path));
@@ -139,7 +192,7 @@ internal sealed class SearchRun
     public Proposal Tell(string name, Judged judged)
     {
         var model = Judge.Build(judged.Design)!;
-        var figures = judged.Figures! with { Price = Judge.PriceOf(model.StockPlan) };
+        var figures = judged.Figures! with { Price = model.StockPlan.Price };
         return new Proposal(name, Reasons.Of(this, judged), figures, model);
     }
 

@@ -16,7 +16,9 @@ public static class SiteFile
     {
         var text = new StringBuilder(StarterFile.SchemaLine);
         StarterFile.Paragraph(text, Caution.Text);
-        StarterFile.Paragraph(text, $"Found by a search for: {Told(wish)}. All else follows the defaults.");
+        StarterFile.Paragraph(
+            text, $"Found by a search for: {Told(wish)}. All else follows the defaults. What is said of other values was tried with "
+                + "landings flush with the deck that they make: where base or deck change, write new levels of the landings.");
         text.Append("name: ").Append(wish.Name).Append('\n');
         text.Append("units: ").Append(wish.Units == UnitSystem.Metric ? "metric" : "imperial").Append('\n');
         text.Append("use: ").Append(wish.Use == BridgeUse.Public ? "public" : "private").Append('\n');

@@ -32,6 +32,8 @@ internal sealed class TimberLevers(LeverContext context)
             ? Sections(p, "deck.stringer.section", stringer.Stock, stringer.Section, OnEdge, way, ratio) : []);
         yield return new Lever("deck.stringer.count", (p, way, _) => p.Deck.Stringer is { } stringer
             ? Count("deck.stringer.count", stringer.Count, way, least: 2) : []);
+        yield return new Lever("deck.count", (p, _, _) =>
+            p.Deck.Count is null ? [] : [[new KeyChange("deck.count", "auto")]]);
         yield return new Lever("deck.layout", Layout);
         yield return new Lever("guard.rails.section", Rails);
         yield return new Lever("guard.rails.count", (p, way, _) => p.Guard.RailHeights.IsEmpty
@@ -51,12 +53,13 @@ internal sealed class TimberLevers(LeverContext context)
 
     private static double Flat(Section s) => s.Width * s.Thickness * s.Thickness;
 
-    // Of those on which the ends of two boards lie without a look.
+    // Of those on which the ends of two boards lie without a look, and posts and braces as they do now.
     private static IEnumerable<ImmutableArray<KeyChange>> Base(BridgeParameters p, Way way, double ratio)
     {
         var (b, least) = (p.Frames.Base, p.Deck.Layout == DeckLayout.Along ? (2 * DeckBearing.BoardsIn(p.Units)) + p.Deck.ButtGap : 0);
+        var bears = Math.Max(least, Math.Min(b.Along, Math.Max(p.Frames.Post.Section.Thickness, p.Frames.Brace.Section.Thickness)));
         return Others(
-            p, b.Stock, b.Section, b.Flat ? Flat : OnEdge, way, ratio, s => (b.Flat ? s.Width : s.Thickness) > least - Tolerances.RoundOff)
+            p, b.Stock, b.Section, b.Flat ? Flat : OnEdge, way, ratio, s => (b.Flat ? s.Width : s.Thickness) > bears - Tolerances.RoundOff)
             .Select(s => ImmutableArray.Create(new KeyChange("frames.base.section", s.Name)));
     }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Materials;
 using BridgeForm.Project;
 using BridgeForm.Project.Files;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Proposals;
 
@@ -30,7 +31,11 @@ internal static class Yard
         foreach (var (path, stock, section) in all.Concat(stringer).Where(a => !p.StockNamed(a.Stock).Sells(a.Section)))
         {
             var sold = Sections(p, stock);
-            var nearest = sold.Where(o => o.Thickness >= section.Thickness && o.Width >= section.Width).MinBy(Area) ?? sold.MaxBy(Area);
+            // A base bears posts and braces over their whole thickness.
+            var least = path is "frames.base.section" ? Math.Max(p.Frames.Post.Section.Thickness, p.Frames.Brace.Section.Thickness) : 0;
+            var fits = sold.Where(o => o.Thickness >= least - Tolerances.RoundOff).ToList();
+            var nearest = fits.Where(o => o.Thickness >= section.Thickness && o.Width >= section.Width).MinBy(Area)
+                ?? fits.MaxBy(Area) ?? sold.MaxBy(Area);
             if (nearest is null)
             {
                 continue;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Checks;
+using BridgeForm.Checks.Geometry;
 using BridgeForm.Checks.Timber;
 using BridgeForm.Frames;
 using BridgeForm.Materials;
@@ -189,15 +190,20 @@ internal static class TimberRemedies
     private static double? Shallower(CheckContext context)
     {
         var channel = context.Parameters.Frames.Channel;
+        var mouths = Mouths(context);
         var found = Remedies.Largest(EndsPass, context.Parameters.Ropes.Rope.Radius, channel.EndDepth, Step);
         return found is { } deep && Settable(context, deep) is var depth && EndsPass(depth) ? depth : null;
+
+        int Mouths(CheckContext of) => ChannelMouths.Check(of).Count(
+            c => c.Status == CheckStatus.Fail && c.Id.EndsWith("-end", StringComparison.Ordinal));
 
         bool EndsPass(double depth)
         {
             var frames = context.Parameters.Frames;
             var parameters = context.Parameters with { Frames = frames with { Channel = channel with { EndDepth = depth } } };
             var trial = context with { Parameters = parameters, Layout = BridgeLayout.Lay(parameters, context.Rope) };
-            return LayoutFit.Check(trial.Layout).IsEmpty && EndBase.Check(trial).All(c => c.Status == CheckStatus.Pass);
+            return LayoutFit.Check(trial.Layout).IsEmpty && EndBase.Check(trial).All(c => c.Status == CheckStatus.Pass)
+                && Mouths(trial) <= mouths;
         }
     }
 

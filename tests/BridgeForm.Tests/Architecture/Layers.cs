@@ -45,7 +45,7 @@ internal static class Layers
             "BridgeForm.Output.Profiles", "BridgeForm.Output.Router", "BridgeForm.Output.Templates", "BridgeForm.Output.DrawingSet",
             "BridgeForm.Output.ShopSheets",
             "BridgeForm.Output.Tables", "BridgeForm.Output.Lists", "BridgeForm.Output.Report", "BridgeForm.Output.Preview",
-            "BridgeForm.Output.Kinds",
+            "BridgeForm.Output.Kinds", "BridgeForm.Output.Live",
         ]),
         (
             "Cli",

@@ -85,7 +85,7 @@ internal static class NewRope
             yield return Outcome.AtMost(
                 Declared, pull.Tension, most, "N", Declared.Source,
                 $"{text}; more than {words.Force(most)}, a third of the strength with its ends: do not set the ropes so; take the plain "
-                    + "marks and draw them in afterwards, or a thicker rope");
+                    + "marks and draw them in afterwards, or take rope that was stretched before");
             yield break;
         }
 
@@ -93,7 +93,7 @@ internal static class NewRope
             Declared, pull.Tension, allowed, "N", Declared.Source,
             pull.Tension > allowed
                 ? $"{text}; more than {words.Force(allowed)}: keep crowds off until the ropes have stretched, or set them to the plain "
-                    + "marks and draw them in afterwards, or take a thicker rope"
+                    + "marks and draw them in afterwards, or take rope that was stretched before"
                 : $"{text}; allowed {words.Force(allowed)}",
             CheckStatus.Warn);
     }

@@ -93,6 +93,13 @@ public sealed record ProjectReading(string FileName, BridgeParameters? Parameter
     /// <summary>One line a fault, as printed on standard error.</summary>
     public IEnumerable<string> Lines => Faults.Select(f => f.In(FileName));
 
+    /// <summary>Every single value by its path, whether the file says it or a default stands in; in ordinal order of the paths.</summary>
+    public ImmutableArray<ProjectValue> AllValues => Values is null ? [] :
+    [
+        .. Values.All.Where(v => v.Entry.Items.Count == 0).OrderBy(v => v.Path, StringComparer.Ordinal).Select(v => new ProjectValue(
+            v.Path, v.Entry.Text, v.Entry.Kind is null ? null : v.Entry.Number, v.Entry.Given, v.Entry.Good)),
+    ];
+
     /// <summary>What the file says, key by key, for faults that only the whole bridge shows; null for what is no project file.</summary>
     internal FileValues? Values { get; init; }
 
@@ -104,6 +111,14 @@ public sealed record ProjectReading(string FileName, BridgeParameters? Parameter
     /// </summary>
     internal BridgeParameters? With(string path, string value) => Changed([new KeyChange(path, value)]).Parameters;
 }
+
+/// <summary>One value of a project file.</summary>
+/// <param name="Path">Such as <c>frames.post.section</c>.</param>
+/// <param name="Text">As people write it; empty where nothing stands in for a key that is left out.</param>
+/// <param name="Number">SI value of a quantity; null for what is none.</param>
+/// <param name="IsGiven">Stands in the file.</param>
+/// <param name="IsGood">Was read without a fault.</param>
+public readonly record struct ProjectValue(string Path, string Text, double? Number, bool IsGiven, bool IsGood);
 
 /// <summary>A key of the project file and what it says.</summary>
 /// <param name="Path">Such as <c>frames.post.section</c>.</param>

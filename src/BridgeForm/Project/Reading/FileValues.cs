@@ -13,6 +13,8 @@ internal sealed class FileValues(UnitSystem units)
 
     public UnitSystem Units => units;
 
+    public IEnumerable<(string Path, Entry Entry)> All => entries.Select(e => (e.Key, e.Value));
+
     public Entry? Find(string path) => entries.GetValueOrDefault(path);
 
     public void Set(string path, Entry entry) => entries[path] = entry;
