@@ -114,7 +114,8 @@ internal static class LeastRoom
         [
             .. marked is { } m ? [(m.Room, m.Case, $"case {m.Case}")] : Array.Empty<(double, string, string)>(),
             .. context.Ropework.Stretch.Where(s => ofStretch(s) is not null).Select(s => (
-                ofStretch(s)!.Room, ofStretch(s)!.Case, $"case {ofStretch(s)!.Case} after {CheckWords.Share(s.Share)} of stretch, nothing taken up")),
+                ofStretch(s)!.Room, ofStretch(s)!.Case,
+                $"case {ofStretch(s)!.Case} after {CheckWords.Share(s.Share)} of stretch, nothing taken up")),
             .. grown is { } g ? [(g.Room, g.Case, Grown(context, g.Case))] : Array.Empty<(double, string, string)>(),
         ];
         return rooms.Length == 0 ? null : Ties.FirstLeast(rooms, r => r.Room);

@@ -29,7 +29,8 @@ internal static class DeckSlopeLoaded
         var spread = Ties.FirstLargest(decked.Where(c => !LoadedCases.IsPoint(context.Parameters.Loads, c.Id)), c => c.SteepestDeck);
         if (spread is not null && spread.SteepestDeck > most)
         {
-            return Outcome.AtMost(Declared, spread.SteepestDeck, most, "1", own, Words(spread, most, "a deck")).On(Steepest(context, spread));
+            return Outcome.AtMost(Declared, spread.SteepestDeck, most, "1", own, Words(spread, most, "a deck"))
+                .On(Steepest(context, spread));
         }
 
         var worst = Ties.FirstLargest(decked, c => c.SteepestDeck);

@@ -30,8 +30,8 @@ public sealed class NamedPartsTests
         ["keeper-uplift-wind"] = "not looked at without loads.uplift",
     };
 
-    private const string RotsAndIsSawnToOrder = "\nstock:\n  treated: { species: southern-pine, grade: no1, treated: false, lengths: [16 ft], "
-        + "sections: [2x4] }\n  cedar: { species: western-red-cedar, grade: no2, treated: false, lengths: [12 ft] }\n";
+    private const string RotsAndIsSawnToOrder = "\nstock:\n  treated: { species: southern-pine, grade: no1, treated: false, "
+        + "lengths: [16 ft], sections: [2x4] }\n  cedar: { species: western-red-cedar, grade: no2, treated: false, lengths: [12 ft] }\n";
 
     private static readonly Lazy<List<BridgeModel>> s_models = new(() =>
     [

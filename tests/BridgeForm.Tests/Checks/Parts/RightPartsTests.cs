@@ -117,7 +117,8 @@ public sealed class RightPartsTests
         Assert.Equal("ropes/left ropes/right", parts["rope-strength"]);
     }
 
-    // 30 ft and the sag take 11 bays of 3 ft along the rope. Boards of 4.5 ft: posts of 40 in and what spans 3 ft fit, bases of 58 in do not. The yard has no 4x6.
+    // 30 ft and the sag take 11 bays of 3 ft along the rope. Boards of 4.5 ft: posts of 40 in and what spans 3 ft
+    // fit, bases of 58 in do not. The yard has no 4x6.
     [Fact]
     public void What_cannot_be_bought()
     {
