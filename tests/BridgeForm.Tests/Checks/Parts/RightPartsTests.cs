@@ -4,7 +4,6 @@ using BridgeForm.Checks.Register;
 using BridgeForm.Contacts;
 using BridgeForm.Frames;
 using BridgeForm.Pieces;
-using BridgeForm.Ropes;
 using BridgeForm.Solids;
 using BridgeForm.Tests.Checks.Catalogue;
 
