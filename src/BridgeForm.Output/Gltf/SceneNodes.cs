@@ -42,7 +42,7 @@ internal static class SceneNodes
         Parent(json, "bridge", [Frames, Bays, Ropes, camera]);
         Parent(json, "frames", groups[true].Select(g => starts[g]));
         Parent(json, "bays", groups[false].Select(g => starts[g]));
-        Parent(json, "ropes", Enumerable.Range(starts[^1], model.RopeLines.Length));
+        Parent(json, RopeIds.Group, Enumerable.Range(starts[^1], model.RopeLines.Length));
         for (var g = 0; g < model.Groups.Length; g++)
         {
             var kind = frames.Contains(model.Groups[g].Name) ? "frame" : "bay";

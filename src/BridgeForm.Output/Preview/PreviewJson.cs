@@ -202,6 +202,7 @@ internal static class PreviewJson
         json.WriteString("sentence", PlainVerdict.Of(check));
         json.WriteString("detail", check.Detail);
         json.WriteString("source", check.Source);
+        List(json, "parts", check.Parts, (j, id) => j.WriteStringValue(id));
         json.WriteEndObject();
     }
 }

@@ -172,6 +172,7 @@ internal static class CheckReport
         ReportJson.Number(json, "ratio", check.Ratio);
         json.WriteString("source", check.Source);
         json.WriteString("detail", check.Detail);
+        ReportJson.List(json, "parts", check.Parts, (j, id) => j.WriteStringValue(id));
         if (check.NotChecked is { } wood)
         {
             json.WriteString("not_checked", wood);

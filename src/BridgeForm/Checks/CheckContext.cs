@@ -4,6 +4,7 @@ using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
+using BridgeForm.Roles;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Checks;
@@ -39,6 +40,9 @@ public sealed record CheckContext(
 
     /// <summary>Asked from bay to bay.</summary>
     internal CancellationToken Token { get; init; }
+
+    /// <summary>Ids of all parts, found once and by all checks: those of the pieces that the context was made with.</summary>
+    internal Lazy<ILookup<(string Owner, Role Role), string>> ByPlace { get; } = new(() => CheckParts.ByPlace(Pieces));
 
     /// <summary>Numbers in the project's units.</summary>
     internal CheckWords Words() => new(Parameters.Units);

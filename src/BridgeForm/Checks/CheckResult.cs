@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks;
@@ -56,6 +57,15 @@ public sealed record CheckResult(
     /// made, or where the check only states what an engineer needs.
     /// </summary>
     public string? NotChecked { get; init; }
+
+    /// <summary>
+    /// The parts on which it happens, at its worst place, by their ids in <c>model.glb</c> (<c>F03/base</c>, <c>B05/board-2</c>,
+    /// <c>ropes/left</c>), each once. Of places that are all alike the first from support A counts; what is alike on both sides names
+    /// both; where loads are put together from several places (a base bears the longest bay on the heaviest frame) it is the one beside
+    /// the longest bay, or with the deepest channel. A check of wood or sections names all parts that do not hold. Empty where it is
+    /// about the file alone, and where nothing is wrong that a part could be named for.
+    /// </summary>
+    public ImmutableArray<string> Parts { get; init; } = [];
 
     /// <summary>Something was to be compared, and there was nothing to compare it with: such a check never holds.</summary>
     public bool HasNoCapacity { get; } = Ratio is { } ratio && !double.IsFinite(ratio);

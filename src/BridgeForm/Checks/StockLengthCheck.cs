@@ -42,7 +42,8 @@ internal static class StockLengthCheck
             Declared.Id, Declared.Title, CheckStatus.Pass, blank, usable, "m", blank / usable, Source,
             $"all {count} pieces fit boards on sale; closest is {closest.Piece.Mark}, {words.Length(blank)} from a board of "
                 + $"{words.Length(closest.Offer.Lengths[^1])}"
-            + (parameters.Shop.Trim > 0 ? $", {words.Length(usable)} without its trim" : ""));
+            + (parameters.Shop.Trim > 0 ? $", {words.Length(usable)} without its trim" : ""))
+            .On(closest.Piece.Occurrences.Select(o => o.Id));
     }
 
     private static CheckResult Fails(List<(Piece Piece, Offer Offer)> tooLong, QuantityText words)
@@ -56,6 +57,7 @@ internal static class StockLengthCheck
             Declared.Id, Declared.Title, CheckStatus.Fail, worst, longest, "m",
             longest > 0 ? worst / longest : null, Source,
             string.Join("; ", named)
-                + more + ": add longer boards to the stock's lengths, or shorten the piece; they are in no stock plan");
+                + more + ": add longer boards to the stock's lengths, or shorten the piece; they are in no stock plan")
+            .On(tooLong.SelectMany(b => b.Piece.Occurrences).Select(o => o.Id));
     }
 }

@@ -34,11 +34,21 @@ public sealed record ContactFindings(
     int RopeContactCount,
     double DeepestOverlap,
     double WidestGap,
-    double DeepestRope);
+    double DeepestRope)
+{
+    /// <summary>The wooden parts of the largest overlap, within the tolerance or not; null where none overlap.</summary>
+    public ContactFault? Pressed { get; init; }
+
+    /// <summary>A part and what carries it where the gap is largest, within the tolerance or not; null where all touch.</summary>
+    public ContactFault? Clear { get; init; }
+
+    /// <summary>Rope and base where the rope lies deepest in the wood, within the tolerance or not; null where it touches none.</summary>
+    public ContactFault? RopeIn { get; init; }
+}
 
 /// <summary>Two parts that meet wrongly.</summary>
-/// <param name="First">Id of a part or name of a rope.</param>
-/// <param name="Second">Id of the other part.</param>
+/// <param name="First">Id of a part or a rope.</param>
+/// <param name="Second">Id of the other part or rope.</param>
 /// <param name="Amount">Depth or gap, metres; infinite where they are nowhere near each other.</param>
 public sealed record ContactFault(string First, string Second, double Amount);
 

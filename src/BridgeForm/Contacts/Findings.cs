@@ -18,6 +18,9 @@ internal sealed class Findings
     private double _deepestOverlap;
     private double _widestGap;
     private double _deepestRope = double.NegativeInfinity;
+    private ContactFault? _pressed;
+    private ContactFault? _clear;
+    private ContactFault? _ropeIn;
 
     /// <summary>Number of pairs compared.</summary>
     public long Pairs { get; set; }
@@ -32,6 +35,7 @@ internal sealed class Findings
     public void AddWood(string first, string second, double depth)
     {
         _deepestOverlap = Math.Max(_deepestOverlap, depth);
+        Note(ref _pressed, first, second, depth);
         if (depth > Tolerances.Seating + Tolerances.Pressed)
         {
             _overlaps.Add(new ContactFault(first, second, depth));
@@ -42,6 +46,7 @@ internal sealed class Findings
     public void AddBearing(string part, string carrier, double gap)
     {
         _widestGap = Math.Max(_widestGap, double.IsFinite(gap) ? gap : LeastOfFarGaps);
+        Note(ref _clear, part, carrier, gap);
         if (!(gap <= Tolerances.Seating + Tolerances.Pressed))
         {
             _gaps.Add(new ContactFault(part, carrier, gap));
@@ -54,6 +59,7 @@ internal sealed class Findings
         if (isBase)
         {
             _deepestRope = Math.Max(_deepestRope, depth);
+            Note(ref _ropeIn, rope, part, depth);
         }
 
         if (depth > (isBase ? Tolerances.Seating + Tolerances.Pressed : 0))
@@ -62,10 +68,24 @@ internal sealed class Findings
         }
     }
 
+    // Faces that touch differ from none by round-off, and it may not choose among them.
+    private static void Note(ref ContactFault? worst, string first, string second, double amount)
+    {
+        if (amount > Tolerances.RoundOff && Ties.IsLarger(amount, worst?.Amount ?? 0))
+        {
+            worst = new ContactFault(first, second, amount);
+        }
+    }
+
     /// <summary>Everything found, worst first.</summary>
     public ContactFindings Result() => new(
         Pairs, _overlaps.All(), _gaps.All(), _ropes.All(), _overlaps.Count, _gaps.Count, _ropes.Count, _deepestOverlap, _widestGap,
-        _deepestRope);
+        _deepestRope)
+    {
+        Pressed = _pressed,
+        Clear = _clear,
+        RopeIn = _ropeIn,
+    };
 
     /// <summary>The worst faults of one kind, and how many there were.</summary>
     private sealed class Worst

@@ -40,7 +40,7 @@ internal sealed class RopeContacts(Findings findings, ImmutableArray<RopeLine> r
             var channel = part.Shape.Channels.MinBy(c => Math.Abs(part.Placement.ToLocal(axis).X - c.Center))
                 ?? throw new InvalidOperationException($"{part.Id} hangs on ropes and has no channel.");
             var below = -part.Placement.ToWorld(Floor(part.Shape, channel)).SignedDistance(axis);
-            findings.AddBearing(part.Id, "rope-" + rods.Name, below - rods.Radius - liner);
+            findings.AddBearing(part.Id, RopeIds.Of(rods.Name), below - rods.Radius - liner);
         }
     }
 
@@ -79,7 +79,7 @@ internal sealed class RopeContacts(Findings findings, ImmutableArray<RopeLine> r
             depth = Math.Max(depth, Contact.Overlap(rod, cell, Math.Max(depth, enough)));
         }
 
-        findings.AddRope("rope-" + rope, wood.Part.Id, depth, isBase);
+        findings.AddRope(RopeIds.Of(rope), wood.Part.Id, depth, isBase);
     }
 }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Project;
+using BridgeForm.Roles;
 using BridgeForm.Ropes;
 using BridgeForm.Solids;
 
@@ -27,8 +28,8 @@ public static class RopeRuns
         var radius = parameters.Ropes.Rope.Radius;
         return
         [
-            Line("left", -parameters.Ropes.Spacing / 2),
-            Line("right", parameters.Ropes.Spacing / 2),
+            Line(RopeIds.Left, -parameters.Ropes.Spacing / 2),
+            Line(RopeIds.Right, parameters.Ropes.Spacing / 2),
         ];
 
         RopeLine Line(string name, double z)

@@ -59,14 +59,18 @@ internal sealed record PlacedLoad(ImmutableArray<double> Weights, double FromMid
         var largest = 0.0;
         for (var i = 1; i + 1 < Weights.Length; i++)
         {
-            if (Weights[i] > 0)
-            {
-                largest = Math.Max(largest, 0.5 + (side * (FromMiddle + (Heights[i] * tilts[i])) / spacing));
-            }
+            largest = Math.Max(largest, Share(i, tilts, spacing, side));
         }
 
         return largest;
     }
+
+    /// <summary>The larger share of either rope at one frame; 0 where nothing of it stands.</summary>
+    public double LargestShareAt(int frame, ImmutableArray<double> tilts, double spacing) =>
+        Math.Max(Share(frame, tilts, spacing, 1), Share(frame, tilts, spacing, -1));
+
+    private double Share(int frame, ImmutableArray<double> tilts, double spacing, int side) =>
+        Weights[frame] > 0 ? 0.5 + (side * (FromMiddle + (Heights[frame] * tilts[frame])) / spacing) : 0;
 }
 
 /// <summary>Both ropes of a load case with what stands on them; left is the more heavily loaded one where loads lie to one side.</summary>

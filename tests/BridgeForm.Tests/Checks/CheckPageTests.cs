@@ -19,6 +19,17 @@ public sealed class CheckPageTests
             StringComparison.Ordinal),
     ];
 
+    private static readonly string[] s_failing =
+    [
+        Bridges.Garden + "\nstock:\n  treated: { species: southern-pine, grade: no1, lengths: [4 ft] }\n  cedar: { species: "
+            + "western-red-cedar, grade: no2, lengths: [2 ft] }\n",
+        Bridges.Garden + "\nholes: { brace: [{ face: top, from_end: 10 in, diameter: 1/2 in }] }\n",
+        Bridges.Garden.Replace("span: 30 ft", "span: 3 ft", StringComparison.Ordinal),
+    ];
+
+    /// <summary>Bridges that together have every check, and some that fail what these hold.</summary>
+    public static IEnumerable<string> Texts => s_bridges.Concat(s_failing);
+
     [Fact]
     public void The_committed_page_is_what_the_program_writes()
     {
@@ -68,14 +79,7 @@ public sealed class CheckPageTests
     public void Every_check_has_one_unit()
     {
         var samples = Sample.Names.Select(n => new Sample(n).Build());
-        var failing = (string[])
-        [
-            Bridges.Garden + "\nstock:\n  treated: { species: southern-pine, grade: no1, lengths: [4 ft] }\n  cedar: { species: "
-                + "western-red-cedar, grade: no2, lengths: [2 ft] }\n",
-            Bridges.Garden + "\nholes: { brace: [{ face: top, from_end: 10 in, diameter: 1/2 in }] }\n",
-            Bridges.Garden.Replace("span: 30 ft", "span: 3 ft", StringComparison.Ordinal),
-        ];
-        var checks = samples.Concat(s_bridges.Concat(failing).Select(Bridges.Build)).SelectMany(m => m.Checks).ToList();
+        var checks = samples.Concat(Texts.Select(Bridges.Build)).SelectMany(m => m.Checks).ToList();
         Assert.Contains(checks, c => c is { Id: "stock-length", Status: CheckStatus.Fail });
         Assert.All(
             checks.GroupBy(c => c.Id, StringComparer.Ordinal), g => Assert.Single(g.Select(c => c.Unit).Distinct(StringComparer.Ordinal)));

@@ -77,10 +77,10 @@ public class ContactFindingsTests
         const double Lowered = 0.004;
         var low = ropes[0] with { Points = [.. ropes[0].Points.Select(p => p - (Lowered * Vector3d.UnitY))] };
         var found = ContactSweep.Sweep(layout, LaidOut(layout), [low, ropes[1]]);
-        Assert.Equal(layout.Bays - 1, found.Gaps.Count(g => g.Second is "rope-left"));
-        Assert.DoesNotContain(found.Gaps, g => g.Second is "rope-right");
+        Assert.Equal(layout.Bays - 1, found.Gaps.Count(g => g.Second is "ropes/left"));
+        Assert.DoesNotContain(found.Gaps, g => g.Second is "ropes/right");
         // Square to the floor a lowered rope is less far off, by the cosine of the slope at most 1 : 3.
-        Assert.All(found.Gaps.Where(g => g.Second is "rope-left"), g => Assert.InRange(g.Amount, 0.9 * Lowered, Lowered + 1e-9));
+        Assert.All(found.Gaps.Where(g => g.Second is "ropes/left"), g => Assert.InRange(g.Amount, 0.9 * Lowered, Lowered + 1e-9));
     }
 
     [Fact]

@@ -18,7 +18,7 @@ public sealed class PartIdTests
     }
 
     [Theory]
-    [InlineData("rope-left")]
+    [InlineData("ropes/left")]
     [InlineData("base")]
     [InlineData("F03/ladder")]
     [InlineData("F03/basement")]

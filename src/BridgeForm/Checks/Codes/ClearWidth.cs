@@ -1,6 +1,7 @@
 using BridgeForm.Checks.Geometry;
 using BridgeForm.Frames;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 
@@ -21,19 +22,19 @@ internal static class ClearWidth
     /// <summary>Against the width of an accessible route; a warning on a private bridge.</summary>
     public static CheckResult Check(CheckContext context)
     {
-        var width = Least(context.Layout);
+        var (width, frame) = Least(context.Layout);
         var (needed, source) = Limits.ClearWidth;
         var words = context.Words();
         return Outcome.AtLeast(
             Declared, width, needed, "m", source,
             $"{words.Length(width)} at the narrowest, {words.InInches(needed)} to compare with",
-            context.Parameters.Use == BridgeUse.Public ? CheckStatus.Fail : CheckStatus.Warn);
+            context.Parameters.Use == BridgeUse.Public ? CheckStatus.Fail : CheckStatus.Warn).On(context.InFrame(frame, Role.Post));
     }
 
-    /// <summary>Metres.</summary>
-    public static double Least(BridgeLayout layout)
+    /// <summary>Metres, and the frame where it is; the first where posts alone are nearest.</summary>
+    private static (double Width, int Frame) Least(BridgeLayout layout)
     {
-        var least = DeckWidth.BetweenPosts(layout.Parameters);
+        var least = (Width: DeckWidth.BetweenPosts(layout.Parameters), Frame: 0);
         for (var bay = 1; bay <= layout.Bays; bay++)
         {
             var lowest = GuardRails.Lay(layout, bay, Side.Right).FirstOrDefault();
@@ -45,7 +46,8 @@ internal static class ClearWidth
             foreach (var frame in (int[])[bay - 1, bay])
             {
                 var across = Plane.Through(layout.Poses[frame].Node, layout.Deck.Direction(bay));
-                least = Math.Min(least, 2 * CrossSections.Furthest(lowest, across, -Vector3d.UnitZ).Z);
+                var width = 2 * CrossSections.Furthest(lowest, across, -Vector3d.UnitZ).Z;
+                least = (Math.Min(least.Width, width), Ties.IsLarger(least.Width, width) ? frame : least.Frame);
             }
         }
 
@@ -70,8 +72,9 @@ internal static class DeckGaps
     {
         var parameters = context.Parameters;
         var deck = parameters.Deck;
+        var bay = deck.Stringer is { } s ? Ties.FirstLargest(context.Bays, i => DeckTreads.Gap(context.Layout, i, s)) : 1;
         var between = deck.Stringer is { } stringer
-            ? context.Bays.Max(bay => DeckTreads.Gap(context.Layout, bay, stringer))
+            ? DeckTreads.Gap(context.Layout, bay, stringer)
             : DeckWidth.EqualGap(DeckWidth.Filled(parameters), deck.Board.Width, DeckWidth.BoardCount(parameters));
         var widest = deck.Stringer is null ? Math.Max(between, deck.ButtGap) : between;
         var words = context.Words();
@@ -82,7 +85,7 @@ internal static class DeckGaps
                 Declared.Id, Declared.Title, CheckStatus.Fail, widest, sphere, "m", GuardOpenings.Ratio(widest, sphere),
                 $"{guards}, of guards; taken for the floor",
                 $"{words.Length(widest)} between {(deck.Stringer is null ? "boards" : "treads")}; no sphere of {words.InInches(sphere)} "
-                    + "may fall through");
+                    + "may fall through").On(context.Walked(bay));
         }
 
         var (limit, source) = Limits.FloorOpening;
@@ -90,6 +93,6 @@ internal static class DeckGaps
             Declared, widest, limit, "m", source,
             $"{(deck.Stringer is null ? "boards" : "treads")} {words.Length(between)} apart, ends {words.Length(deck.ButtGap)} apart; at "
                 + $"most {words.InInches(limit)}",
-            CheckStatus.Warn);
+            CheckStatus.Warn).On(context.Walked(bay));
     }
 }

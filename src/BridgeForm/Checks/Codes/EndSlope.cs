@@ -1,4 +1,6 @@
+using BridgeForm.Frames;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks.Codes;
 
@@ -25,20 +27,25 @@ internal static class EndSlope
     /// <summary>A warning: a rope bridge is no ramp, but whoever rolls or carries something over it should know.</summary>
     public static CheckResult Check(CheckContext context)
     {
-        var (steepest, at) = Steepest(context);
+        var (steepest, bay) = Steepest(context.Layout);
         var (limit, source) = Limits.Ramp;
         return Outcome.AtMost(
             Declared, steepest, limit, "1", source,
-            $"{CheckWords.Slope(steepest)} ({CheckWords.Angle(Math.Atan(steepest))}) in {at}; a ramp has at most {CheckWords.Slope(limit)}",
-            CheckStatus.Warn);
+            $"{CheckWords.Slope(steepest)} ({CheckWords.Angle(Math.Atan(steepest))}) in {At(context, bay)}; a ramp has at most "
+                + CheckWords.Slope(limit),
+            CheckStatus.Warn).On(context.Walked(bay));
     }
 
     /// <summary>Cleats or grit above 1 : 8.</summary>
     public static CheckResult Grip(CheckContext context)
     {
-        var (steepest, at) = Steepest(context);
+        var (steepest, bay) = Steepest(context.Layout);
+        return Grip(context, steepest, $"{CheckWords.Slope(steepest)} in {At(context, bay)}").On(context.Walked(bay));
+    }
+
+    private static CheckResult Grip(CheckContext context, double steepest, string steep)
+    {
         var (limit, source) = Limits.Grip;
-        var steep = $"{CheckWords.Slope(steepest)} in {at}";
         if (steepest > limit && context.Parameters.Deck.Grip == DeckGrip.Grit)
         {
             return new CheckResult(
@@ -55,22 +62,18 @@ internal static class EndSlope
             CheckStatus.Warn);
     }
 
-    /// <summary>Rise over run of the steepest bay, and which.</summary>
-    public static (double Slope, string Where) Steepest(CheckContext context)
+    /// <summary>Rise over run of the steepest bay, and which: 1 … bays.</summary>
+    public static (double Slope, int Bay) Steepest(BridgeLayout layout)
     {
-        var steepest = 0.0;
-        var at = "";
-        foreach (var bay in context.Bays)
-        {
-            var way = context.Layout.Deck.Direction(bay);
-            var slope = Math.Abs(way.Y / way.X);
-            if (slope > steepest)
-            {
-                steepest = slope;
-                at = $"bay {bay} of {context.Layout.Bays}";
-            }
-        }
+        var steepest = Ties.FirstLargest(Enumerable.Range(1, layout.Bays), Slope);
+        return (Slope(steepest), steepest);
 
-        return (steepest, at);
+        double Slope(int bay)
+        {
+            var way = layout.Deck.Direction(bay);
+            return Math.Abs(way.Y / way.X);
+        }
     }
+
+    private static string At(CheckContext context, int bay) => $"bay {bay} of {context.Layout.Bays}";
 }

@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using BridgeForm.Frames;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Codes;
 
@@ -24,7 +26,8 @@ internal static class GuardHeight
         var words = context.Words();
         return Outcome.AtLeast(
             Declared, least.Height, needed, "m", source,
-            $"least in {least.Frame}: {words.Length(least.Height)}, needed {words.InInches(needed)}");
+            $"least in {least.Frame}: {words.Length(least.Height)}, needed {words.InInches(needed)}")
+            .On(context.In(least.Frame, Role.Post));
     }
 }
 
@@ -64,22 +67,24 @@ internal static class Handrail
     {
         var words = context.Words();
         var (low, high, source) = Limits.Handrail(context.Parameters.Use);
-        var (range, name) = Nearest(context);
+        var nearest = Nearest(context);
         var applies = Applies(context);
-        var holds = range.Low >= low && range.High <= high;
-        var missed = range.Low < low ? range.Low : range.High;
-        var detail = $"{name}: top {words.Length(range.Low)} to {words.Length(range.High)} above the deck; a handrail has "
+        var holds = nearest.Low >= low && nearest.High <= high;
+        var isLow = nearest.Low < low;
+        var missed = isLow ? nearest.Low : nearest.High;
+        var detail = $"{nearest.Name}: top {words.Length(nearest.Low)} to {words.Length(nearest.High)} above the deck; a handrail has "
             + $"{words.InInches(low)} to {words.InInches(high)}"
             + (applies ? holds ? "; whether a hand can close around it is "
             + "not looked at" : ": fix a handrail to the posts" : "; not asked for here");
         return new CheckResult(
             Declared.Id, Declared.Title, applies && !holds ? CheckStatus.Warn : CheckStatus.Pass,
-            missed, missed < low ? low : high, "m", null, source, detail);
+            missed, missed < low ? low : high, "m", null, source, detail)
+            .On(nearest.Parts(context, isLow));
     }
 
     private static bool Applies(CheckContext context)
     {
-        var slope = EndSlope.Steepest(context).Slope;
+        var slope = EndSlope.Steepest(context.Layout).Slope;
         return context.Parameters.Use == BridgeUse.Public
             ? slope > Limits.WalkingSurface && Rise(context) > Limits.RampRise
             : slope > Limits.Ramp.Slope;
@@ -89,21 +94,38 @@ internal static class Handrail
     private static double Rise(CheckContext context) =>
         context.Layout.Deck.Points.Max(p => p.Y) - context.Layout.Deck.Points.Min(p => p.Y);
 
-    private static ((double Low, double High) Range, string Name) Nearest(CheckContext context)
+    private static HandrailLine Nearest(CheckContext context)
     {
         var layout = context.Layout;
         var deck = TopLine.Deck(layout);
         var (low, high, _) = Limits.Handrail(context.Parameters.Use);
         return TopLine.Rails(context)
-            .Select((line, k) => (Line: line, Name: $"rail {k + 1}"))
-            .Append((Line: TopLine.Cap(layout), Name: "cap"))
-            .Select(part => (Range: Range(part.Line, deck, layout), part.Name))
-            .MinBy(r => Math.Max(low - r.Range.Low, r.Range.High - high));
+            .Select((line, k) => new HandrailLine(k + 1, [.. line.Above(deck, layout)]))
+            .Append(new HandrailLine(0, [.. TopLine.Cap(layout).Above(deck, layout)]))
+            .MinBy(r => Math.Max(low - r.Low, r.High - high))!;
     }
+}
 
-    private static (double Low, double High) Range(TopLine line, TopLine deck, Frames.BridgeLayout layout)
+/// <summary>What a hand may follow along the bridge.</summary>
+/// <param name="Rail">Which rail, 1 the lowest; 0 for the cap.</param>
+/// <param name="Heights">Of its top above the deck.</param>
+internal sealed record HandrailLine(int Rail, ImmutableArray<GuardPlace> Heights)
+{
+    /// <summary>In a person's words.</summary>
+    public string Name => Rail > 0 ? $"rail {Rail}" : "cap";
+
+    /// <summary>Least height, metres.</summary>
+    public double Low => Heights.Min(h => h.Height);
+
+    /// <summary>Largest height, metres.</summary>
+    public double High => Heights.Max(h => h.Height);
+
+    /// <summary>Its parts at the frame where it is lowest, or highest.</summary>
+    public IEnumerable<string> Parts(CheckContext context, bool isLow)
     {
-        var heights = line.Above(deck, layout).Select(h => h.Height).ToList();
-        return (heights.Min(), heights.Max());
+        var at = Ties.FirstLargest(Heights, h => isLow ? -h.Height : h.Height)!.Frame;
+        return Rail > 0
+            ? context.MeetingAt(at, Role.Rail).Where(id => PartId.Read(id)!.Value.Number == Rail)
+            : context.MeetingAt(at, Role.Cap);
     }
 }

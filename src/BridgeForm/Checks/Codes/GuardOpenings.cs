@@ -44,7 +44,8 @@ internal static class GuardOpenings
             Declared.Id, Declared.Title, Status(worst.Clear, worst.Sphere),
             worst.Clear, worst.Sphere, "m", Ratio(worst.Clear, worst.Sphere), worst.Source,
             $"widest in {worst.Where}: {words.Length(worst.Clear)} clear; no sphere of {words.InInches(worst.Sphere)} may pass; between "
-                + "the end frames and the landings' guards it is not looked at (guard-at-landing)");
+                + "the end frames and the landings' guards it is not looked at (guard-at-landing)")
+            .On([.. Beside(context, worst.Bay, worst.Below), .. CheckParts.OnBothSides(worst.Above)]);
     }
 
     /// <summary>Always for an engineer.</summary>
@@ -60,7 +61,8 @@ internal static class GuardOpenings
             source,
             $"the guards end at {layout.Poses[0].Name} and {layout.Poses[^1].Name}; from there to the landings' own guards no sphere of "
                 + $"{words.InInches(sphere)} may pass. "
-            + "Landings' guards are not in the project file");
+            + "Landings' guards are not in the project file")
+            .On([.. context.InFrame(0, Role.Post), .. context.InFrame(layout.Bays, Role.Post)]);
     }
 
     /// <summary>A sphere exactly as wide as the opening passes through it.</summary>
@@ -71,7 +73,15 @@ internal static class GuardOpenings
     public static double Ratio(double clear, double sphere) =>
         clear > sphere - Tolerances.RoundOff ? Math.Max(clear / sphere, sphere / (sphere - Tolerances.RoundOff)) : clear / sphere;
 
-    private sealed record Opening(double Clear, double Sphere, string Source, string Where);
+    private sealed record Opening(double Clear, double Sphere, string Source, string Where, int Bay, Member Below, string Above);
+
+    /// <summary>What bounds an opening from below, on both sides: a rail, or the deck's outermost boards, stringers or treads.</summary>
+    private static IEnumerable<string> Beside(CheckContext context, int bay, Member below) => below.Role switch
+    {
+        Role.Rail => CheckParts.OnBothSides(below.Id),
+        Role.Stringer => context.Walked(bay),
+        var role => context.InBay(bay, role).ToList() is [var first, .., var last] ? [first, last] : [below.Id],
+    };
 
     private static IEnumerable<Opening> InBay(CheckContext context, int bay)
     {
@@ -89,7 +99,8 @@ internal static class GuardOpenings
                 var from = CrossSections.Furthest(below, across, Vector3d.UnitY);
                 var height = i == 1 ? 0 : from.Y - (surface + (across.LineParameter(surface, along) * along)).Y;
                 var (sphere, source) = Limits.Opening(layout.Parameters.Use, height);
-                yield return new Opening(clear, sphere, source, $"{FramePoses.BayName(bay, layout.Bays)} under {above.Name}");
+                yield return new Opening(
+                    clear, sphere, source, $"{FramePoses.BayName(bay, layout.Bays)} under {above.Name}", bay, below, above.Id);
             }
         }
     }

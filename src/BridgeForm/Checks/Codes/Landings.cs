@@ -1,5 +1,7 @@
 using BridgeForm.Frames;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Codes;
 
@@ -41,14 +43,15 @@ internal static class Landings
         var (limit, source) = Limits.FloorOpening;
         string Text(double? gap, string end) => gap is { } given ? words.Length(given) : NotLookedAt(end, "gap");
         var (gap, text) = (Math.Max(a ?? 0, b ?? 0), $"at A {Text(a, "a")}; at B {Text(b, "b")}; at most ");
+        var at = Base(context, a, b, limit);
         var (sphere, guards) = Limits.Opening(context.Parameters.Use, 0);
         if (Outcome.AtMost(DeclaredGap, gap, sphere, "m", guards, text + words.InInches(sphere)) is { Status: CheckStatus.Fail } hole)
         {
-            return hole;
+            return hole.On(at);
         }
 
         var result = Outcome.AtMost(DeclaredGap, gap, limit, "m", source, text + words.InInches(limit), CheckStatus.Warn);
-        return Open(result, a is null || b is null);
+        return Open(result, a is null || b is null).On(at);
     }
 
     /// <summary>What was looked at on one side only does not hold.</summary>
@@ -70,8 +73,12 @@ internal static class Landings
             "m",
             source,
             $"at A {a.Text}; at B {b.Text}; at most {context.Words().InInches(limit)}");
-        return Open(result, a.Step is null || b.Step is null);
+        return Open(result, a.Step is null || b.Step is null).On(Base(context, a.Step, b.Step, limit));
     }
+
+    // An end that was not looked at comes after one that is beyond the limit, and before one that holds.
+    private static IEnumerable<string> Base(CheckContext context, double? a, double? b, double limit) =>
+        context.InFrame(Ties.IsLarger(b ?? limit, a ?? limit) ? context.Layout.Bays : 0, Role.Base);
 
     private static (double? Step, string Text) Step(CheckContext context, double? level, int frame, string end)
     {

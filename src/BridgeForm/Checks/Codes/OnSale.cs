@@ -1,4 +1,5 @@
 using BridgeForm.Materials;
+using BridgeForm.Pieces;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Codes;
@@ -28,15 +29,17 @@ internal static class OnSale
     /// <summary>Names each section with its stock, what is cut from it, and the cure.</summary>
     public static CheckResult Sections(CheckContext context)
     {
-        var missing = context.Pieces
-            .Where(p => SectionReader.Read(p.Section).Section is { } section && !context.Parameters.StockNamed(p.Stock).Sells(section))
+        bool IsMissing(Piece p) =>
+            SectionReader.Read(p.Section).Section is { } section && !context.Parameters.StockNamed(p.Stock).Sells(section);
+        var missing = context.Pieces.Where(IsMissing)
             .GroupBy(p => (p.Stock, p.Section))
             .Select(g => $"{g.Key.Section} of stock {g.Key.Stock} ({Parts(g.Select(p => p.Role))}): list it under "
                 + $"stock.{g.Key.Stock}.sections if your yard sells it, or take one of {Listed(context, g.Key.Stock)}")
             .ToList();
         return new CheckResult(
             Declared.Id, Declared.Title, missing.Count > 0 ? CheckStatus.Warn : CheckStatus.Pass, missing.Count, null, "count", null,
-            Yard, missing.Count > 0 ? string.Join("; ", missing) : "every section is in its stock's list");
+            Yard, missing.Count > 0 ? string.Join("; ", missing) : "every section is in its stock's list")
+            .On(context.Cut(IsMissing));
     }
 
     /// <summary>The rope against the list.</summary>
@@ -51,7 +54,7 @@ internal static class OnSale
                 + string.Join(", ", ropes.OnSale);
         return new CheckResult(
             DeclaredRope.Id, DeclaredRope.Title, sold ? CheckStatus.Pass : CheckStatus.Warn, sold ? 0 : 1, null, "count", null,
-            DeclaredRope.Source, detail);
+            DeclaredRope.Source, detail).On(RopeIds.Both);
     }
 
     private static string Parts(IEnumerable<Role> roles) =>

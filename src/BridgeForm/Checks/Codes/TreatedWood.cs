@@ -44,11 +44,12 @@ internal static class TreatedWood
                 (true, true, true) => $"galvanised rope in treated bases, lined with {context.Words().Length(channel.Liner)}",
                 (false, _, _) => "the rope is not galvanised",
                 _ => "the bases are not treated",
-            });
+            }).On([.. context.Cut(p => p.Role == Role.Base), .. RopeIds.Both]);
         var names = parameters.Stock.Where(s => s.Treated && Uses(context.Layout, s.Name)).Select(s => s.Name).ToList();
         yield return Say(
             DeclaredFasteners, names.Count > 0 && parameters.FastenerMetal is null, FastenerSource,
-            names.Count > 0 ? Metal(parameters.FastenerMetal, string.Join(", ", names)) : "no treated wood in use");
+            names.Count > 0 ? Metal(parameters.FastenerMetal, string.Join(", ", names)) : "no treated wood in use")
+            .On(context.Cut(p => names.Contains(p.Stock, StringComparer.Ordinal)));
     }
 
     private const string AllOfThem = "keepers, screws, bolts, nuts and washers alike";

@@ -32,7 +32,8 @@ internal static class WoodOutdoors
                 : "all stock in use is treated";
         return new CheckResult(
             Declared.Id, Declared.Title, rots.Count > 0 ? CheckStatus.Warn : CheckStatus.Pass, rots.Count, null, "count", null,
-            Declared.Source, detail);
+            Declared.Source, detail)
+            .On(context.Cut(p => rots.Exists(s => string.Equals(s.Stock, p.Stock, StringComparison.Ordinal))));
     }
 
     private static string Named(CheckContext context, UntreatedStock stock)

@@ -44,8 +44,8 @@ internal static class ChannelMouths
         {
             if (Worst(context, atEnd) is { } worst)
             {
-                yield return Shallow(context, worst, atEnd);
-                yield return Deep(context, worst, atEnd);
+                yield return Shallow(context, worst, atEnd).OnBase(context, worst.Frame);
+                yield return Deep(context, worst, atEnd).OnBase(context, worst.Frame);
             }
         }
     }
@@ -57,7 +57,7 @@ internal static class ChannelMouths
         {
             var levels = context.Layout.Levels[i];
             var change = context.Parameters.Frames.Base.Along / 2 * Math.Abs(levels.FloorSlope);
-            if (context.Frames[i].IsEnd == atEnd && (worst is null || change > worst.Value.Change))
+            if (context.Frames[i].IsEnd == atEnd && (worst is null || Ties.IsLarger(change, worst.Value.Change)))
             {
                 worst = (context.Frames[i].Name, levels.ChannelDepth, change);
             }
@@ -135,6 +135,7 @@ internal static class KeeperStrap
         var deepest = Math.Max(channel.Depth, channel.EndDepth);
         var sunk = deepest - channel.Liner;
         var words = context.Words();
+        var atEnd = channel.EndDepth > channel.Depth || context.Layout.Bays < 2;
         return Outcome.AtMost(
             Declared,
             sunk, rope, "m",
@@ -142,6 +143,6 @@ internal static class KeeperStrap
             $"channel {words.Length(deepest)}{(channel.EndDepth > channel.Depth ? " in the end bases" : "")} − liner "
                 + $"{words.Length(channel.Liner)} = {words.Length(sunk)}; "
             + $"rope {words.Length(rope)}: sunk deeper than its diameter a flat strap does not clamp it",
-            CheckStatus.Warn);
+            CheckStatus.Warn).OnBase(context, atEnd ? 0 : 1);
     }
 }

@@ -33,6 +33,6 @@ internal static class ChannelRoom
             Declared.Source,
             $"(channel {words.Length(channel.Width)} − rope {words.Length(rope)} − 2 × liner {words.Length(channel.Liner)}) / 2 = "
                 + $"{words.Length(side)} to either side; at most {words.Length(most)}",
-            CheckStatus.Warn);
+            CheckStatus.Warn).OnBase(context, 0);
     }
 }

@@ -28,11 +28,11 @@ internal static class ContactChecks
         var found = context.Contacts;
         var words = context.Words();
         yield return Check(
-            Declared[0], found.OverlapCount, found.DeepestOverlap,
+            Declared[0], found.OverlapCount, found.DeepestOverlap, found.Pressed,
             $"{found.Pairs} near pairs compared; deepest {words.Length(found.DeepestOverlap)}, at most {words.Length(Tolerances.Seating)}"
             + List(words, found.Overlaps, found.OverlapCount, "in"));
         yield return Check(
-            Declared[1], found.GapCount, found.WidestGap,
+            Declared[1], found.GapCount, found.WidestGap, found.Gaps.FirstOrDefault() ?? found.Clear,
             (found.Gaps.Any(g => !double.IsFinite(g.Amount)) ? "some rest on nothing" : $"widest gap {words.Length(found.WidestGap)}, at "
                 + $"most {words.Length(Tolerances.Seating)}")
                 + List(words, found.Gaps, found.GapCount, "off")
@@ -41,7 +41,7 @@ internal static class ContactChecks
                 : ""));
         var depth = Math.Max(0, found.DeepestRope);
         var ropes = Check(
-            Declared[2], found.RopeContactCount, depth,
+            Declared[2], found.RopeContactCount, depth, found.RopeContacts.FirstOrDefault() ?? found.RopeIn,
             $"the empty bridge: deepest in a channel's mouth {words.Length(depth)}, at most {words.Length(Tolerances.Seating)}; where "
                 + "people make the ropes turn further over a base (joint-room) they press deeper into its edges: ease them"
                 + List(words, found.RopeContacts, found.RopeContactCount, "in"));
@@ -57,12 +57,12 @@ internal static class ContactChecks
     }
 
     // What holds lies within the tolerance or a few roundings above it, which the sweep lets pass.
-    private static CheckResult Check(DeclaredCheck check, int faults, double amount, string detail)
+    private static CheckResult Check(DeclaredCheck check, int faults, double amount, ContactFault? worst, string detail)
     {
         var demand = faults == 0 ? Math.Min(amount, Tolerances.Seating) : amount;
         return new CheckResult(
             check.Id, check.Title, faults == 0 ? CheckStatus.Pass : CheckStatus.Fail, demand, Tolerances.Seating, "m",
-            demand / Tolerances.Seating, Source, detail);
+            demand / Tolerances.Seating, Source, detail).On(worst is null ? [] : [worst.First, worst.Second]);
     }
 
     private static DeclaredCheck Declare(string id, string title, string compares) =>

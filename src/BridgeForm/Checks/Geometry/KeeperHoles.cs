@@ -35,8 +35,9 @@ internal static class KeeperHoles
             + $"/ 2 = {words.Length(had)}; 4 D = {words.Length(full)}, 1.5 D = {words.Length(least)}; keeper.spread of "
             + $"{words.AtLeast(channel.Width + keeper.Hole + (2 * full))} would leave 4 D";
         var result = Outcome.AtLeast(Declared, had, least, "m", Declared.Source, detail);
-        yield return result.Status == CheckStatus.Fail
+        result = result.Status == CheckStatus.Fail
             ? result
             : Outcome.AtLeast(Declared, had, full, "m", Declared.Source, detail, CheckStatus.Warn);
+        yield return result.OnBase(context, 0);
     }
 }

@@ -1,6 +1,7 @@
 using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Quantities;
+using BridgeForm.Ropes;
 
 namespace BridgeForm.Checks.Ropes;
 
@@ -39,11 +40,15 @@ internal static class GroundClearance
             yield break;
         }
 
+        double Level(double x) => x >= Math.Max(from, ground[0].X) && x <= Math.Min(to, ground[^1].X)
+            ? Clearance.Height(ground, x)
+            : double.NegativeInfinity;
         var holds = isWhole ? CheckStatus.Pass : CheckStatus.Warn;
         yield return new CheckResult(
             Declared.Id, Declared.Title, least.Room > 0 ? holds : CheckStatus.Fail, least.Room, 0, "m", null,
             "geometry; how much room floods, animals and people need is for the site",
-            $"{LeastRoom.Words(words, least.Room)} between the end bases in {least.Where}; more than none is needed{missing}");
+            $"{LeastRoom.Words(words, least.Room)} between the end bases in {least.Where}; more than none is needed{missing}")
+            .OnBase(context, LeastRoom.Beside(context, least.Case, Level));
     }
 }
 
@@ -75,16 +80,19 @@ internal static class WaterClearance
 
         var words = context.Words();
         var text = $"{LeastRoom.Words(words, least.Room)} in {least.Where}";
+        var frame = LeastRoom.Beside(context, least.Case, _ => context.Parameters.Site.Water!.Value);
         if (context.Parameters.Site.Freeboard is { } freeboard)
         {
             yield return Outcome.AtLeast(
-                Declared, least.Room, freeboard, "m", Source, $"{text}; freeboard of the project file {words.Length(freeboard)}");
+                Declared, least.Room, freeboard, "m", Source, $"{text}; freeboard of the project file {words.Length(freeboard)}")
+                .OnBase(context, frame);
         }
         else
         {
             yield return new CheckResult(
                 Declared.Id, Declared.Title, least.Room > 0 ? CheckStatus.Engineer : CheckStatus.Fail, least.Room, null, "m", null, Source,
-                $"{text}; how much room drift and floods need is for the site: write site.freeboard");
+                $"{text}; how much room drift and floods need is for the site: write site.freeboard")
+                .OnBase(context, frame);
         }
     }
 }
@@ -97,20 +105,50 @@ internal static class LeastRoom
         ? $"lowest part {words.Length(-room)} too low"
         : $"{words.Length(room)} under the lowest part";
 
-    /// <summary>Metres and where; null when nothing is given to stay clear of.</summary>
-    public static (double Room, string Where)? Find(
+    /// <summary>Metres, id of the case, and where in words; null when nothing is given to stay clear of.</summary>
+    public static (double Room, string Case, string Where)? Find(
         CheckContext context, Func<LoadCaseResult, double?> ofCase, Func<StretchEnd, RoomInCase?> ofStretch)
     {
         var (marked, grown) = (RoomInCase.Least(context.Cases, ofCase), RoomInCase.Least(context.Ropework.Grown, ofCase));
-        (double Room, string Where)[] rooms =
+        (double Room, string Case, string Where)[] rooms =
         [
-            .. marked is { } m ? [(m.Room, $"case {m.Case}")] : Array.Empty<(double, string)>(),
+            .. marked is { } m ? [(m.Room, m.Case, $"case {m.Case}")] : Array.Empty<(double, string, string)>(),
             .. context.Ropework.Stretch.Where(s => ofStretch(s) is not null).Select(s => (
-                ofStretch(s)!.Room, $"case {ofStretch(s)!.Case} after {CheckWords.Share(s.Share)} of stretch, nothing taken up")),
-            .. grown is { } g ? [(g.Room, Grown(context, g.Case))] : Array.Empty<(double, string)>(),
+                ofStretch(s)!.Room, ofStretch(s)!.Case,
+                $"case {ofStretch(s)!.Case} after {CheckWords.Share(s.Share)} of stretch, nothing taken up")),
+            .. grown is { } g ? [(g.Room, g.Case, Grown(context, g.Case))] : Array.Empty<(double, string, string)>(),
         ];
         return rooms.Length == 0 ? null : Ties.FirstLeast(rooms, r => r.Room);
     }
+
+    /// <summary>
+    /// The frame next to the place with least room in a case as marked (stretched rope is lower by about as much all along): of the
+    /// ends of the interior bases and of both ropes between the end bases.
+    /// </summary>
+    /// <param name="context">The bridge.</param>
+    /// <param name="id">Of the case.</param>
+    /// <param name="level">Of ground or water at a world x, metres; minus infinity where neither is looked at.</param>
+    public static string Beside(CheckContext context, string id, Func<double, double> level)
+    {
+        if (context.Cases.FirstOrDefault(c => string.Equals(c.Id, id, StringComparison.Ordinal)) is not { Shape: { } one } of)
+        {
+            return "";
+        }
+
+        var (other, under, site) = (of.Lighter ?? one, Underside.Of(context.Parameters), context.Parameters.Site);
+        var skipped = DeckEnd.Beyond(context.Parameters);
+        var places = one.Curve(SamplesPerBay).Select(p => p.X).Concat(site.Ground.Select(g => g.X))
+            .Append(skipped).Append(site.Span - skipped)
+            .Where(x => x >= 0 && x <= site.Span)
+            .Select(x => new RopePoint(x, Math.Min(one.HeightAt(x), other.HeightAt(x)) - under.Radius))
+            .Concat(under.LowerEnds(one, other).SelectMany(e => (RopePoint[])[e.A, e.B]));
+        var lowest = Ties.FirstLeast(places, p => p.Y - level(p.X));
+        return context.Frames[
+            Ties.FirstLeast(Enumerable.Range(0, one.Nodes.Length), i => Math.Abs(one.Nodes[i].X - lowest.X))].Name;
+    }
+
+    // A bay's own sag is a millimetre or two.
+    private const int SamplesPerBay = 4;
 
     private static string Grown(CheckContext context, string id) =>
         $"case {id}, hottest, after {CheckWords.Share(StretchRange.Most(context.Parameters.Ropes))} of stretch, nothing taken up";

@@ -1,4 +1,5 @@
 using BridgeForm.Loads;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Ropes;
 
@@ -42,11 +43,12 @@ internal static class GuardLeans
                 + $"side; {Words(along, PushWords.Falls(along, words), words)}. {onPost}";
         var detail = $"{all}. Nobody else is on it. Side stays hold a bridge against it; none is modelled. A licensed engineer decides.";
         var stands = Math.Min(StandsTo(pushed), StandsTo(grown));
-        return stands < GuardLean.Point
+        var result = stands < GuardLean.Point
             ? Outcome.AtMost(
                 Declared, GuardLean.Point, stands, "N", Source,
                 $"{detail} One person's push does it: set the ropes further apart, or sag less, or have side stays designed.")
             : Outcome.ForEngineer(Declared, context.Wind.Leaning?.Force ?? GuardLean.Point, "N", Source, detail);
+        return result.On(context.In(StandsTo(grown) < StandsTo(pushed) ? grown.Frame : pushed.Frame, Role.Post));
     }
 
     private static double StandsTo(PushOnPost pushed) => pushed.State.Stands ? GuardLean.Point : pushed.State.StandsTo ?? 0;

@@ -48,7 +48,8 @@ internal static class JointRoom
                 + $"{words.Length(Math.Max(0, near.By))} and {words.Length(Math.Max(0, -far.By))}; rails lie between. The pieces butt "
                 + "tight as cut. Joints that cannot give way so far press: the bridge is stiffer then, and guards, their fasteners and "
                 + "posts carry forces that are not computed here. A hand between ends that close is pinched. "
-                + Cure(layout.Parameters.Frames.Post.Section.Thickness, Math.Max(closing.By, -opening.By), words));
+                + Cure(layout.Parameters.Frames.Post.Section.Thickness, Math.Max(closing.By, -opening.By), words))
+            .On(context.MeetingAt(closing.Frame, Role.Cap));
     }
 
     // A cap lies on half of a post's thickness: of that a third is all that a gap or a slot may take (own figure).

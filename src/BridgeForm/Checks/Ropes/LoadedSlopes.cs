@@ -1,4 +1,5 @@
 using BridgeForm.Checks.Codes;
+using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
@@ -28,7 +29,8 @@ internal static class DeckSlopeLoaded
         var spread = Ties.FirstLargest(decked.Where(c => !LoadedCases.IsPoint(context.Parameters.Loads, c.Id)), c => c.SteepestDeck);
         if (spread is not null && spread.SteepestDeck > most)
         {
-            return Outcome.AtMost(Declared, spread.SteepestDeck, most, "1", own, Words(spread, most, "a deck"));
+            return Outcome.AtMost(Declared, spread.SteepestDeck, most, "1", own, Words(spread, most, "a deck"))
+                .On(Steepest(context, spread));
         }
 
         var worst = Ties.FirstLargest(decked, c => c.SteepestDeck);
@@ -42,9 +44,14 @@ internal static class DeckSlopeLoaded
                         ? null
                         : $"{CheckWords.Slope(grown.SteepestDeck)} ({CheckWords.Angle(Math.Atan(grown.SteepestDeck))}) in case {grown.Id}",
                     grown?.SteepestDeck > most),
-            CheckStatus.Warn);
+            CheckStatus.Warn).On(Steepest(context, worst));
         return result.Status == CheckStatus.Pass && grown?.SteepestDeck > ramp ? result with { Status = CheckStatus.Warn } : result;
     }
+
+    // What people walk on in the steepest bay of a case.
+    private static IEnumerable<string> Steepest(CheckContext context, LoadCaseResult? of) => of?.Shape is { } shape
+        ? context.Walked(EndSlope.Steepest(BridgeLayout.Lay(context.Parameters, shape.Nodes)).Bay)
+        : [];
 
     private static string Words(LoadCaseResult? of, double limit, string what) =>
         $"{CheckWords.Slope(of?.SteepestDeck ?? 0)} ({CheckWords.Angle(Math.Atan(of?.SteepestDeck ?? 0))}) in case {of?.Id}; {what} has at "
@@ -106,6 +113,7 @@ internal static class CrossSlope
 
         var unsolved = loaded.Where(c => c.CrossSlope is null).Select(c => c.Id).ToList();
         var spacing = context.Parameters.Ropes.Spacing;
+        var frame = TiltsMost(context, worst);
         var where = $"in case {worst.Id}, {CheckWords.Angle(worst.FirstOrderCrossSlope)} before the weights lean with the deck";
         var bound = Ties.FirstLargest(
             context.Ropework.Points.Where(p => !p.IsSolved), p => p.Tilt ?? double.PositiveInfinity);
@@ -116,6 +124,7 @@ internal static class CrossSlope
         else if (bound?.Tilt > tilt)
         {
             (tilt, where) = (bound.Tilt.Value, $"at most, with the point load at the edge at {bound.Frame}: bounded, not solved");
+            frame = bound.Frame;
         }
 
         var words = $"one rope {context.Words().Length(Math.Tan(tilt) * spacing)} lower than the other over "
@@ -135,13 +144,18 @@ internal static class CrossSlope
             return new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Fail, Math.Tan(tilt), null, "1", null, source,
                 $"{words}; {Grown.When} it rolls over in case {grown.Id}, or has no shape: take the ropes up as they stretch, and set them "
-                    + "further apart");
+                    + "further apart").OnBase(context, frame);
         }
 
         words += Grown.Words(
             context, grown is null ? null : $"{CheckWords.Angle(grown.CrossSlope!.Value)} in case {grown.Id}", grown?.CrossSlope > most);
-        var result = Outcome.AtMost(Declared, Math.Tan(tilt), Math.Tan(most), "1", source, words);
+        var result = Outcome.AtMost(Declared, Math.Tan(tilt), Math.Tan(most), "1", source, words).OnBase(context, frame);
         var isLook = tilt > look || grown?.CrossSlope > look || unsolved.Count > 0 || empty > level;
         return result.Status == CheckStatus.Pass && isLook ? result with { Status = CheckStatus.Warn } : result;
     }
+
+    // Name of the frame that tilts most in a case.
+    private static string TiltsMost(CheckContext context, LoadCaseResult of) => of.Pair is { } pair
+        ? context.Frames[Ties.FirstLargest(Enumerable.Range(0, context.Frames.Length), i => Math.Abs(pair.Shape.Tilts[i]))].Name
+        : "";
 }

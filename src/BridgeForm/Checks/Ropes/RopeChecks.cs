@@ -42,8 +42,11 @@ internal static class RopeChecks
         SwayLateral.Declared,
     ];
 
-    /// <summary>Runs them all.</summary>
+    /// <summary>Runs them all. Those that no frame or bay is named for are about both ropes.</summary>
     public static ImmutableArray<CheckResult> Run(CheckContext context) =>
+        [.. All(context).Select(c => c.Parts.IsEmpty ? c.On(RopeIds.Both) : c)];
+
+    private static ImmutableArray<CheckResult> All(CheckContext context) =>
     [
         CasesSolved.Check(context),
         Roll.Check(context),
@@ -152,6 +155,6 @@ internal static class KeeperSlip
                 $"frame {worst.Frame}, case {worst.Case}, one rope: load {words.Force(worst.Load)} × sin "
                     + $"{CheckWords.Angle(Math.Abs(worst.Slope))} = "
                 + $"{words.Force(worst.LoadAlong)}; difference of the tensions on its two sides "
-                + $"{words.Force(Math.Abs(worst.TensionDifference))}; all frames in all cases: keepers.csv");
+                + $"{words.Force(Math.Abs(worst.TensionDifference))}; all frames in all cases: keepers.csv").OnBase(context, worst.Frame);
     }
 }

@@ -30,7 +30,7 @@ internal static class Tips
         }
 
         var worst = Ties.FirstLargest(context.Cases, c => c.LargestShare ?? 0);
-        var (share, where) = (worst?.LargestShare ?? 0, $"in case {worst?.Id}");
+        var (share, where, frame) = (worst?.LargestShare ?? 0, $"in case {worst?.Id}", Frame(context, worst));
         var bound = Ties.FirstLargest(
             context.Ropework.Points.Where(p => !p.IsSolved), p => p.Share ?? double.PositiveInfinity);
         if (bound is { Share: null })
@@ -38,12 +38,13 @@ internal static class Tips
             return new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Warn, share, 1, "1", null, Source,
                 $"{CheckWords.Share(share)} of a load on one rope {where}; with the point load at the edge at {bound.Frame} nothing bounds "
-                    + "it");
+                    + "it").OnBase(context, bound.Frame);
         }
 
         if (bound?.Share > share)
         {
             (share, where) = (bound.Share.Value, $"at most, with the point load at the edge at {bound.Frame}: bounded, not solved");
+            frame = bound.Frame;
         }
 
         return Outcome.AtMost(
@@ -52,8 +53,18 @@ internal static class Tips
                 ? $"tips: {CheckWords.Share(share)} of a load on one rope {where}, so it lifts at the other; what keepers must "
                     + "hold: keeper-uplift-load. Ropes further apart take it between them"
                 : $"{CheckWords.Share(share)} of a load on one rope at most, {where}; above 100 % it would lift at the other",
-            CheckStatus.Warn);
+            CheckStatus.Warn).OnBase(context, frame);
     }
+
+    // Name of the frame with the largest share of a load in a case.
+    private static string Frame(CheckContext context, LoadCaseResult? of) => of is
+    {
+        LargestShare: not null, Loading: { } loading, Pair: { } pair
+    }
+        ? context.Frames[Ties.FirstLargest(
+            Enumerable.Range(1, context.Layout.Bays - 1),
+            i => loading.On.Max(o => o.LargestShareAt(i, pair.Shape.Tilts, pair.Spacing)))].Name
+        : "";
 }
 
 /// <summary>What loads to one side ask of the keepers of the other rope.</summary>
@@ -86,7 +97,7 @@ internal static class KeeperUpliftLoad
         }
 
         var worst = Ties.FirstLargest(lifts, l => l.Force ?? 0);
-        return Outcome.ForEngineer(
+        var result = Outcome.ForEngineer(
             Declared, worst?.Force ?? 0, "N", Source,
             worst is { Force: > 0 }
                 ? $"{words.Force(worst.Force.Value)} upward at frame {worst.Frame} in case {worst.Case}{When(worst)}: "
@@ -96,6 +107,7 @@ internal static class KeeperUpliftLoad
                     + ", nor in those that tilt it most with the rope stretched, nothing taken up"
                     + StretchRange.Unknown(context.Parameters.Ropes)
                     + "; a push on the guard and wind are looked at by keeper-uplift-guard and keeper-uplift-wind");
+        return result.OnBase(context, worst?.Frame ?? "");
     }
 
     private static string When(Lift lift) => lift.IsGrown ? " with the rope stretched, nothing taken up, hottest" : "";

@@ -51,10 +51,10 @@ internal static class Wind
         yield return Side(wind, words, text, source);
         if (context.Layout.Bays > 1)
         {
-            yield return Keeper(wind, words, text, source);
+            yield return Keeper(context, words, text, source);
         }
 
-        yield return End(wind, words, text, source);
+        yield return End(context, words, source);
         yield return Swing(wind, words, text, source);
     }
 
@@ -101,8 +101,9 @@ internal static class Wind
             $"{outline}; {pulls}. The landings besides: {landings}. {Stays}");
     }
 
-    private static CheckResult Keeper(WindWork wind, CheckWords words, QuantityText text, string source)
+    private static CheckResult Keeper(CheckContext context, CheckWords words, QuantityText text, string source)
     {
+        var wind = context.Wind;
         var sure = wind.States.Where(s => s.Combination is WindWork.Sure).ToList();
         var worst = Ties.FirstLargest(sure, s => s.Lift)!;
         var fallen = sure.Where(s => !s.Stands).ToList();
@@ -121,18 +122,18 @@ internal static class Wind
             : "";
         return Outcome.ForEngineer(
             DeclaredKeeper, Math.Max(worst.Lift, fallen.Count > 0 ? wind.Upright?.Lift ?? 0 : 0), "N", source,
-            $"{solved}{over}{upright}. {Stays}");
+            $"{solved}{over}{upright}. {Stays}").OnBase(context, worst.Lift > 0 ? worst.LiftFrame : wind.Upright?.Frame ?? "");
     }
 
-    private static CheckResult End(WindWork wind, CheckWords words, QuantityText text, string source)
+    private static CheckResult End(CheckContext context, CheckWords words, string source)
     {
-        var worst = Ties.FirstLargest(wind.Ends, e => e.Down)!;
+        var worst = Ties.FirstLargest(context.Wind.Ends, e => e.Down)!;
         return Outcome.ForEngineer(
             DeclaredEnd, worst.Down, "N", source,
             $"{worst.Frame}: ({words.Force(worst.Side)} × {words.Length(worst.Height)} − 0.6 × {words.Force(worst.Weight)} × "
                 + $"{words.Length(worst.Base)} / 2) / {words.Length(worst.Base)} = {words.Force(worst.Down)} to hold down at the end "
                 + "of its "
-                + $"base against the wind; {words.Force(worst.Side)} to hold sideways. {Stays}");
+                + $"base against the wind; {words.Force(worst.Side)} to hold sideways. {Stays}").OnBase(context, worst.Frame);
     }
 
     private static CheckResult Swing(WindWork wind, CheckWords words, QuantityText text, string source)

@@ -36,9 +36,10 @@ internal static class RopeBearing
         var stress = worst.Force / (diameter * made.Along);
         var text = $"{worst.Name}: {words.Pounds(worst.Force)} / ({words.Length(diameter)} × {words.Length(made.Along)}) = "
             + $"{words.Stress(stress)} on the projected width";
-        yield return values?.Across(worst.Duration) is { } across
+        var result = values?.Across(worst.Duration) is { } across
             ? Against(words, stress, across, text)
             : BaseSection.Missing(context).Result(Declared, stress, "Pa", Source, text);
+        yield return result.OnBase(context, BaseCases.Governing(context.Layout));
     }
 
     // The NDS lets no duration count across the grain; EN 1995-1-1 does.
@@ -91,7 +92,8 @@ internal static class KeeperUplift
         }
 
         var light = FrameWeights.Lightest(context);
-        yield return Guard(context, BaseCases.Dead(context.Parameters, light.Times(LoadCases.SureDead)), light.Total / 2);
+        yield return Guard(context, BaseCases.Dead(context.Parameters, light.Times(LoadCases.SureDead)), light.Total / 2)
+            .OnBase(context, FrameWeights.LightestFrame(context));
         yield return Wind(context, light.Total / 2);
     }
 
@@ -136,7 +138,8 @@ internal static class KeeperUplift
             "N",
             WindSource,
             $"{words.Pressure(pressure)} × {words.Length(width)} × {words.Length(length)} / 2 − {TimberWords.Ratio(LoadCases.SureDead)} × "
-                + $"{words.Pounds(rope)} dead on a rope = {words.Pounds(lift)} to hold down at one channel");
+                + $"{words.Pounds(rope)} dead on a rope = {words.Pounds(lift)} to hold down at one channel")
+            .OnBase(context, BaseCases.Governing(layout));
     }
 
     private static double Largest((double Left, double Right) reactions) =>

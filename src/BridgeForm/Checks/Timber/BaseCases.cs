@@ -76,6 +76,12 @@ internal static class BaseCases
     public static int Longest(BridgeLayout layout) => Ties.FirstLargest(
         Enumerable.Range(1, layout.Bays), i => (layout.Poses[i].Node - layout.Poses[i - 1].Node).Length);
 
+    /// <summary>
+    /// The interior base that is meant: the one beside the longest bay, towards A where there are two. What else loads it, the heaviest
+    /// frame and bay, is put together from anywhere.
+    /// </summary>
+    public static int Governing(BridgeLayout layout) => Math.Max(1, Longest(layout) - 1);
+
     /// <summary>Bays that hang on frames at both ends; of a bridge that has none, all.</summary>
     public static IEnumerable<int> Hanging(BridgeLayout layout) =>
         layout.Bays < 3 ? Enumerable.Range(1, layout.Bays) : Enumerable.Range(2, layout.Bays - 2);
@@ -170,15 +176,15 @@ internal sealed record FrameWeights(double Deck, double Guard, double Brace, dou
     /// The lightest interior frame with the whole of the lightest bay, wood dry: of those that hang on frames at both ends, where
     /// there are any, since rails and caps of the others run on over a landing.
     /// </summary>
-    public static FrameWeights Lightest(CheckContext context)
-    {
-        var (layout, masses) = (context.Layout, context.Masses);
-        return Weigh(
-            layout,
-            s => s.Density.Low,
-            Ties.FirstLeast(Enumerable.Range(1, layout.Bays - 1), i => masses.Frames[i] + masses.Packers[i]),
-            Ties.FirstLeast(BaseCases.Hanging(layout), bay => masses.Bays[bay - 1]));
-    }
+    public static FrameWeights Lightest(CheckContext context) => Weigh(
+        context.Layout,
+        s => s.Density.Low,
+        LightestFrame(context),
+        Ties.FirstLeast(BaseCases.Hanging(context.Layout), bay => context.Masses.Bays[bay - 1]));
+
+    /// <summary>That frame, 1 … bays − 1.</summary>
+    public static int LightestFrame(CheckContext context) => Ties.FirstLeast(
+        Enumerable.Range(1, context.Layout.Bays - 1), i => context.Masses.Frames[i] + context.Masses.Packers[i]);
 
     /// <summary>Of one frame with the whole of one bay.</summary>
     /// <param name="layout">Where everything lies.</param>

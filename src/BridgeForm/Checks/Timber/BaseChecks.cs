@@ -40,8 +40,10 @@ internal static class BaseBending
         if (!cases.IsEmpty)
         {
             var section = BaseSection.Cut(context);
-            yield return Check(context, Declared, section.Full, [.. section.Beside(context.Parameters.Frames.Base.Length / 2)], cases);
-            yield return Check(context, DeclaredNet, section.Net, [.. section.Channels()], cases);
+            yield return Check(context, Declared, section.Full, [.. section.Beside(context.Parameters.Frames.Base.Length / 2)], cases)
+                .OnBase(context, BaseCases.Governing(context.Layout));
+            yield return Check(context, DeclaredNet, section.Net, [.. section.Channels()], cases)
+                .OnBase(context, section.Frame);
         }
     }
 
@@ -116,8 +118,9 @@ internal static class BaseShear
         if (!cases.IsEmpty)
         {
             var section = BaseSection.Cut(context);
-            yield return Full(context, Declared, section, cases);
-            yield return Net(context, DeclaredNet, section, cases);
+            yield return Full(context, Declared, section, cases)
+                .OnBase(context, BaseCases.Governing(context.Layout));
+            yield return Net(context, DeclaredNet, section, cases).OnBase(context, section.Frame);
         }
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
+using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Checks.Timber;
@@ -23,30 +24,36 @@ internal sealed record BaseStretch(double From, double To, DrilledSection Sectio
 internal sealed record BaseSection(
     RectangularSection Full, double Notch, (double Inner, double Outer) Channel, ImmutableArray<DrilledHole> Holes)
 {
+    /// <summary>The frame whose channel is so deep; of several alike the first that was looked at.</summary>
+    public int Frame { get; private init; }
+
     /// <summary>Net section of the channel alone: the full breadth, what is left of the depth.</summary>
     public RectangularSection Net => Full with { Depth = Full.Depth - Notch };
 
-    /// <summary>Of the interior bases.</summary>
-    public static BaseSection Cut(CheckContext context) => Cut(context, [.. Enumerable.Range(1, context.Layout.Bays - 1)]);
+    /// <summary>Of the interior bases, the one beside the longest bay before the others.</summary>
+    public static BaseSection Cut(CheckContext context) =>
+        Cut(context, [BaseCases.Governing(context.Layout), .. Enumerable.Range(1, context.Layout.Bays - 1)]);
 
     /// <summary>With the deepest notch of some frames and their holes, which are the same in all of them.</summary>
     public static BaseSection Cut(CheckContext context, ImmutableArray<int> frames)
     {
         var parameters = context.Parameters;
         var made = parameters.Frames.Base;
-        var notch = 0.0;
-        foreach (var i in frames)
-        {
-            var levels = context.Layout.Levels[i];
-            notch = Math.Max(notch, levels.ChannelDepth + (made.Along / 2 * Math.Abs(levels.FloorSlope)));
-        }
-
         var (axis, half) = (parameters.Ropes.Spacing / 2, parameters.Frames.Channel.Width / 2);
         return new BaseSection(
             new(made.Along, made.Depth),
-            notch,
+            frames.Max(Notch),
             (axis - half, axis + half),
-            DrilledHole.List(BaseMember.Cut(context.Layout, frames[0]).Shape, made.Flat));
+            DrilledHole.List(BaseMember.Cut(context.Layout, frames[0]).Shape, made.Flat))
+        {
+            Frame = Ties.FirstLargest(frames, Notch),
+        };
+
+        double Notch(int frame)
+        {
+            var levels = context.Layout.Levels[frame];
+            return levels.ChannelDepth + (made.Along / 2 * Math.Abs(levels.FloorSlope));
+        }
     }
 
     /// <summary>The two channels with the holes in them and near them.</summary>

@@ -6,11 +6,12 @@ using BridgeForm.Solids;
 namespace BridgeForm.Checks.Timber;
 
 /// <summary>A part with holes of the user's own, in its own axes: X along the grain. Metres.</summary>
+/// <param name="Part">Its id.</param>
 /// <param name="Role">What it is for.</param>
 /// <param name="Shape">The stick as cut.</param>
 /// <param name="Own">The user's holes.</param>
 /// <param name="Others">Holes that are not the user's: keepers'.</param>
-internal sealed record BoredStick(Role Role, CutStock Shape, ImmutableArray<HoleAxis> Own, ImmutableArray<HoleAxis> Others)
+internal sealed record BoredStick(string Part, Role Role, CutStock Shape, ImmutableArray<HoleAxis> Own, ImmutableArray<HoleAxis> Others)
 {
     /// <summary>Base, right post and right brace of a frame, as far as they have holes of the user's own.</summary>
     public static IEnumerable<BoredStick> OfFrame(BridgeLayout layout, int frame) =>
@@ -23,7 +24,7 @@ internal sealed record BoredStick(Role Role, CutStock Shape, ImmutableArray<Hole
     private static BoredStick Of(Member member, int own)
     {
         var all = member.Shape.Holes.Select(h => HoleAxis.Of(member.Shape, h)).ToList();
-        return new(member.Role, member.Shape, [.. all.TakeLast(own)], [.. all.SkipLast(own)]);
+        return new(member.Id, member.Role, member.Shape, [.. all.TakeLast(own)], [.. all.SkipLast(own)]);
     }
 
     /// <summary>Wood from every hole to ends, edges, channels and other holes.</summary>
@@ -91,10 +92,10 @@ internal sealed record BoredStick(Role Role, CutStock Shape, ImmutableArray<Hole
     }
 
     private HoleMargin Between(HoleAxis one, HoleAxis other, string to) =>
-        new(Role, At(one), Math.Max(one.Diameter, other.Diameter), one.To(other), MarginKind.Hole, to);
+        new(Part, Role, At(one), Math.Max(one.Diameter, other.Diameter), one.To(other), MarginKind.Hole, to);
 
     private HoleMargin Margin(HoleAxis hole, double had, MarginKind kind, string to) =>
-        new(Role, At(hole), hole.Diameter, Math.Max(0, had), kind, to);
+        new(Part, Role, At(hole), hole.Diameter, Math.Max(0, had), kind, to);
 
     private double At(HoleAxis hole) => hole.X - Shape.LengthRange().Near;
 }

@@ -40,12 +40,13 @@ internal static class ChannelFaces
         var faces = cases.Select(c => new PulledSide(c.Name, Worst(c.Beam, section))).ToList();
         var pulled = faces.Exists(f => f.Moment > Nothing);
         var text = Sides(words, faces);
-        yield return pulled && section.Full.Breadth >= Notches.ThickMember - Tolerances.DressedSize
+        var result = pulled && section.Full.Breadth >= Notches.ThickMember - Tolerances.DressedSize
             ? new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Fail, section.Notch, 0, "m", null, Rule,
                 $"base {words.Length(section.Full.Breadth)} thick; a thinner base, or ropes under or outside the braces' feet, would be "
                     + $"right; {text}")
             : Depth(context, section, pulled, text);
+        yield return result.OnBase(context, section.Frame);
     }
 
     /// <summary>Moment of a case just outside the ropes: above 0 it pulls the bottom.</summary>

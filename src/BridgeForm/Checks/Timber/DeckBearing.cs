@@ -44,8 +44,8 @@ internal static class DeckBearing
         foreach (var beam in DeckSpan.List(context))
         {
             var (length, how) = Length(context, beam);
-            yield return Long(context, beam, length, how);
-            yield return Pressed(context, beam, length);
+            yield return beam.At(context, Long(context, beam, length, how));
+            yield return beam.At(context, Pressed(context, beam, length));
         }
     }
 

@@ -21,7 +21,7 @@ internal static class DeckBending
 
     /// <summary>Of the deck's members.</summary>
     public static IEnumerable<CheckResult> Check(CheckContext context) =>
-        DeckSpan.List(context).SelectMany(beam => Check(context, beam));
+        DeckSpan.List(context).SelectMany(beam => Check(context, beam).Select(c => beam.At(context, c)));
 
     /// <summary>Of one member.</summary>
     public static IEnumerable<CheckResult> Check(CheckContext context, DeckSpan beam)
@@ -65,7 +65,7 @@ internal static class DeckShear
 
     /// <summary>Of the deck's members.</summary>
     public static IEnumerable<CheckResult> Check(CheckContext context) =>
-        DeckSpan.List(context).SelectMany(beam => Check(context, beam));
+        DeckSpan.List(context).SelectMany(beam => Check(context, beam).Select(c => beam.At(context, c)));
 
     /// <summary>Of one member.</summary>
     public static IEnumerable<CheckResult> Check(CheckContext context, DeckSpan beam)
@@ -121,7 +121,7 @@ internal static class DeckDeflection
 
     /// <summary>Of the deck's members.</summary>
     public static IEnumerable<CheckResult> Check(CheckContext context) =>
-        DeckSpan.List(context).SelectMany(beam => Check(context, beam));
+        DeckSpan.List(context).SelectMany(beam => Check(context, beam).Select(c => beam.At(context, c)));
 
     /// <summary>Of one member.</summary>
     public static IEnumerable<CheckResult> Check(CheckContext context, DeckSpan beam)

@@ -28,6 +28,12 @@ internal sealed record DeckSpan
     /// <summary>Distance between bearings, and where.</summary>
     public required (double Length, string Where) Span { get; init; }
 
+    /// <summary>The bay it is looked at in, 1 … bays: the longest; of treads the one where they lie furthest apart.</summary>
+    public required int Bay { get; init; }
+
+    /// <summary>The check with all of its kind in that bay.</summary>
+    public CheckResult At(CheckContext context, CheckResult check) => check.On(context.InBay(Bay, Role));
+
     /// <summary>Own weight and what lies on it, N/m.</summary>
     public required double Dead { get; init; }
 
@@ -54,15 +60,16 @@ internal sealed record DeckSpan
     public static IEnumerable<DeckSpan> List(CheckContext context)
     {
         var parameters = context.Parameters;
-        var bay = LongestBay(context.Layout);
+        var (length, bay) = LongestBay(context.Layout);
+        var span = (length, FramePoses.BayName(bay, context.Layout.Bays));
         if (parameters.Deck.Stringer is { } stringer)
         {
             yield return Tread(context.Layout, stringer);
-            yield return Stringer(parameters, stringer, bay);
+            yield return Stringer(parameters, stringer, span, bay);
         }
         else
         {
-            yield return Board(parameters, bay);
+            yield return Board(parameters, span, bay);
         }
     }
 
@@ -80,14 +87,14 @@ internal sealed record DeckSpan
     }
 
     /// <summary>Longest distance between neighbouring frames along the deck: the chord.</summary>
-    private static (double Length, string Where) LongestBay(BridgeLayout layout)
+    private static (double Length, int Bay) LongestBay(BridgeLayout layout)
     {
         var bay = Ties.FirstLargest(
             Enumerable.Range(1, layout.Bays), i => (layout.Deck.Points[i] - layout.Deck.Points[i - 1]).Length);
-        return ((layout.Deck.Points[bay] - layout.Deck.Points[bay - 1]).Length, FramePoses.BayName(bay, layout.Bays));
+        return ((layout.Deck.Points[bay] - layout.Deck.Points[bay - 1]).Length, bay);
     }
 
-    private static DeckSpan Board(BridgeParameters parameters, (double Length, string Where) bay)
+    private static DeckSpan Board(BridgeParameters parameters, (double Length, string Where) span, int bay)
     {
         var deck = parameters.Deck;
         var gap = DeckWidth.EqualGap(DeckWidth.Filled(parameters), deck.Board.Width, DeckWidth.BoardCount(parameters));
@@ -98,7 +105,8 @@ internal sealed record DeckSpan
             Stock = deck.BoardStock,
             Section = deck.Board,
             Flat = true,
-            Span = bay,
+            Span = span,
+            Bay = bay,
             Dead = PerLength(parameters, deck.BoardStock, deck.Board.Width * deck.Board.Thickness),
             Tributary = pitch,
             Patch = BySize(parameters, pitch, Role.Board),
@@ -110,7 +118,8 @@ internal sealed record DeckSpan
         var parameters = layout.Parameters;
         var deck = parameters.Deck;
         // Treads lie evenly in their bay: where they are fewest a tread carries most.
-        var pitch = deck.Board.Width + Enumerable.Range(1, layout.Bays).Max(bay => DeckTreads.Gap(layout, bay, stringer));
+        var bay = Ties.FirstLargest(Enumerable.Range(1, layout.Bays), i => DeckTreads.Gap(layout, i, stringer));
+        var pitch = deck.Board.Width + DeckTreads.Gap(layout, bay, stringer);
         return new DeckSpan
         {
             Role = Role.Tread,
@@ -118,6 +127,7 @@ internal sealed record DeckSpan
             Section = deck.Board,
             Flat = true,
             Span = (StringerShares.Apart(parameters, stringer), "stringer to stringer"),
+            Bay = bay,
             Dead = PerLength(parameters, deck.BoardStock, deck.Board.Width * deck.Board.Thickness),
             Tributary = pitch,
             Patch = BySize(parameters, pitch, Role.Tread),
@@ -125,7 +135,8 @@ internal sealed record DeckSpan
         };
     }
 
-    private static DeckSpan Stringer(BridgeParameters parameters, StringerParameters stringer, (double Length, string Where) bay)
+    private static DeckSpan Stringer(
+        BridgeParameters parameters, StringerParameters stringer, (double Length, string Where) span, int bay)
     {
         var tributary = StringerShares.LargestWidth(parameters, stringer);
         return new DeckSpan
@@ -134,7 +145,8 @@ internal sealed record DeckSpan
             Stock = stringer.Stock,
             Section = stringer.Section,
             Flat = false,
-            Span = bay,
+            Span = span,
+            Bay = bay,
             Dead = PerLength(parameters, stringer.Stock, stringer.Section.Width * stringer.Section.Thickness)
                 + PerLength(parameters, parameters.Deck.BoardStock, tributary * parameters.Deck.Board.Thickness),
             Tributary = tributary,

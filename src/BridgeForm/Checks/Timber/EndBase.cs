@@ -40,9 +40,11 @@ internal static class EndBase
         ImmutableArray<BaseStretch> beside = [.. section.Beside(context.Parameters.Frames.Base.Length / 2)];
         yield return Worst(
             BaseBending.Check(context, Declared, section.Full, beside, cases),
-            BaseBending.Check(context, Declared, section.Net, [.. section.Channels()], cases));
+            BaseBending.Check(context, Declared, section.Net, [.. section.Channels()], cases))
+            .OnBase(context, section.Frame);
         yield return Worst(
-            BaseShear.Full(context, DeclaredShear, section, cases), BaseShear.Net(context, DeclaredShear, section, cases));
+            BaseShear.Full(context, DeclaredShear, section, cases), BaseShear.Net(context, DeclaredShear, section, cases))
+            .OnBase(context, section.Frame);
     }
 
     private static ImmutableArray<BaseCase> List(CheckContext context)

@@ -21,7 +21,9 @@ internal static class EndDistance
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
     /// <summary>All bases are alike.</summary>
-    public static CheckResult Check(CheckContext context)
+    public static CheckResult Check(CheckContext context) => Compare(context).OnBase(context, 0);
+
+    private static CheckResult Compare(CheckContext context)
     {
         var words = context.Words();
         var frames = context.Parameters.Frames;

@@ -40,7 +40,7 @@ internal static class EndFrames
     {
         var words = context.Words();
         var (layout, made) = (context.Layout, context.Parameters.Frames.Base);
-        var (weight, bay) = Lighter(layout);
+        var (weight, frame, bay) = Lighter(layout);
         var height = GuardFrame.Build(context.Parameters).Top + made.Depth;
         var push = GuardPush.List(context).MaxBy(p => p.Force)!;
         var moment = push.Force * height;
@@ -54,7 +54,7 @@ internal static class EndFrames
             DeclaredDown, down, "N", Source,
             $"{push.Name}: ({lever} − {dead} × {words.Length(made.Length)} / 2) / {words.Length(made.Length)} = "
                 + $"{words.Pounds(down)} to hold down at one end of the base; "
-            + $"{words.Pounds(push.Force)} to hold sideways");
+            + $"{words.Pounds(push.Force)} to hold sideways").OnBase(context, frame);
 
         var tips = Math.Max(0, moment - (sure * made.Along / 2));
         var chord = (layout.Poses[bay].Node - layout.Poses[bay - 1].Node).Length;
@@ -64,17 +64,17 @@ internal static class EndFrames
             + $"held by the landing alone {words.Moment(tips)} / {words.Length(made.Along)} = {words.Pounds(tips / made.Along)} to hold "
             + "down at one edge of the base; "
             + $"by the deck of the first bay {words.Moment(tips)} / {words.Length(chord)} = {words.Pounds(tips / chord)}, up on one of its "
-            + $"bases and down on the other; {words.Pounds(push.Force)} to hold along");
+            + $"bases and down on the other; {words.Pounds(push.Force)} to hold along").OnBase(context, frame);
     }
 
     // Its name says outward; here it goes along the bridge.
     private static string Level(GuardPush push) => push.Name.Replace(" outward", "", StringComparison.Ordinal);
 
-    /// <summary>Weight of the lighter end frame with half its bay, newtons, and that bay.</summary>
-    private static (double Weight, int Bay) Lighter(BridgeLayout layout)
+    /// <summary>Weight of the lighter end frame with half its bay, newtons, with both.</summary>
+    private static (double Weight, int Frame, int Bay) Lighter(BridgeLayout layout)
     {
         var ends = new[] { (Frame: 0, Bay: 1), (Frame: layout.Bays, Bay: layout.Bays) };
-        return Ties.FirstLeast(ends.Select(e => (Weight(layout, e.Frame, e.Bay), e.Bay)), e => e.Item1);
+        return Ties.FirstLeast(ends.Select(e => (Weight(layout, e.Frame, e.Bay), e.Frame, e.Bay)), e => e.Item1);
     }
 
     private static double Weight(BridgeLayout layout, int frame, int bay)

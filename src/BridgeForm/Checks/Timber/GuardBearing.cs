@@ -1,3 +1,5 @@
+using BridgeForm.Roles;
+
 namespace BridgeForm.Checks.Timber;
 
 /// <summary>Wood pressed where post and brace stand on the base and where the brace meets the post.</summary>
@@ -37,22 +39,23 @@ internal static class GuardBearing
             context, DeclaredPostFoot,
             p => Math.Max(0, -frame.BraceDown(p)), weights.Guard,
             (post.Section.Width / Math.Cos(post.Lean), Math.Min(post.Section.Thickness, made.Along)),
-            [onBase, new("post", post.Stock, post.Section, post.Lean)]);
+            [onBase, new("post", post.Stock, post.Section, post.Lean)], Role.Post, Role.Base);
         yield return Check(
             context, DeclaredBraceFoot,
             p => Math.Max(0, frame.BraceDown(p)), weights.Brace,
             (brace.Section.Width / Math.Cos(brace.Lean), Math.Min(brace.Section.Thickness, made.Along)),
-            [onBase, new("brace", brace.Stock, brace.Section, brace.Lean)]);
+            [onBase, new("brace", brace.Stock, brace.Section, brace.Lean)], Role.Brace, Role.Base);
         yield return Check(
             context, DeclaredBraceHead,
             p => GuardFrame.Places(context.Parameters).Max(f => Math.Max(0, f.Brace(p) * Math.Sin(f.Lean + f.BraceLean))), 0,
             (brace.Section.Width / Math.Sin(turn), Math.Min(brace.Section.Thickness, post.Section.Thickness)),
-            [BearingSide.Across("post", post.Stock, post.Section), new("brace", brace.Stock, brace.Section, (Math.PI / 2) - turn)]);
+            [BearingSide.Across("post", post.Stock, post.Section), new("brace", brace.Stock, brace.Section, (Math.PI / 2) - turn)],
+            Role.Brace, Role.Post);
     }
 
     private static CheckResult Check(
         CheckContext context, DeclaredCheck declared, Func<double, double> press, double weight, (double Length, double Breadth) contact,
-        BearingSide[] sides)
+        BearingSide[] sides, params Role[] pressing)
     {
         var words = context.Words();
         var worst = GuardPush.List(context).MaxBy(p => press(p.Force))!;
@@ -62,7 +65,7 @@ internal static class GuardBearing
         return Bearing.Check(
             context, declared, stress,
             $"{worst.Name}: {force} / ({words.Length(contact.Length)} × {words.Length(contact.Breadth)}) = {words.Stress(stress)}",
-            GuardPush.Source, LoadDuration.Guard, [.. sides]);
+            GuardPush.Source, LoadDuration.Guard, [.. sides]).On(context.InFrame(worst.Frame, pressing));
     }
 
     private static DeclaredCheck Declare(string id, string title, string what) => new(

@@ -38,7 +38,7 @@ internal static class GuardBrace
 
         var worst = cases.MaxBy(c => c.Stress)!;
         return LumberValues.Missing(context.Parameters, brace.Stock, brace.Section).Result(
-            Declared, worst.Stress, "Pa", Declared.Source, worst.Text(context.Words()));
+            Declared, worst.Stress, "Pa", Declared.Source, worst.Text(context.Words())).On(context.InFrame(worst.Push.Frame, Role.Brace));
     }
 
     /// <summary>The whole one first, then at every hole.</summary>
@@ -76,7 +76,7 @@ internal static class GuardBrace
             "1",
             $"{Standard}; {(slender > 1 ? WoodCheck.Slender + "; " : "")}{GuardPush.Source}; "
                 + TimberWords.Once($"{axial.Sources}; {bends.Sources}") + (loads.Section.IsCut ? $"; {DrilledHole.Rule}" : ""),
-            $"{loads.Text(words)}; {axial.Text(words)}; {text}");
+            $"{loads.Text(words)}; {axial.Text(words)}; {text}").On(context.InFrame(loads.Push.Frame, Role.Brace));
     }
 
     private static (double Ratio, string Text) OnAxis(CheckWords words, BraceCase loads, AdjustedValue axial)
@@ -168,7 +168,8 @@ internal static class GuardJoints
         var words = context.Words();
         var frame = GuardFrame.AtLowerEdge(context.Parameters);
         var pushes = GuardPush.List(context).ToList();
-        var most = pushes.Max(p => Math.Abs(p.Force));
+        var worst = pushes.MaxBy(p => Math.Abs(p.Force))!;
+        var most = Math.Abs(worst.Force);
         string Each(Func<GuardPush, string> text) => string.Join("; ", pushes.Select(p => $"{p.Name}: {text(p)}"));
         string Way(double force, string positive, string negative) =>
             $"{words.Pounds(Math.Abs(force))} {(force >= 0 ? positive : negative)}";
@@ -177,16 +178,17 @@ internal static class GuardJoints
             DeclaredFoot, frame.BraceDown(most), "N", Source,
             Each(p => $"{Way(frame.BraceDown(p.Force), "pulled up", "pressed down")}, "
                 + $"{Way(p.Force - frame.BraceOut(p.Force), "pushed outward", "pushed inward")}")
-            + ". Screws into end grain never count");
+            + ". Screws into end grain never count").On(context.InFrame(worst.Frame, Role.Post, Role.Base));
         yield return Outcome.ForEngineer(
             DeclaredBrace, frame.BraceDown(most), "N", Source,
             Each(p => $"{Way(frame.BraceDown(p.Force), "pressed down", "pulled up")}, "
                 + $"{Way(frame.BraceOut(p.Force), "pushed outward", "pulled inward")}")
-            + ". Screws into end grain never count");
+            + ". Screws into end grain never count").On(context.InFrame(worst.Frame, Role.Brace, Role.Base));
         yield return Outcome.ForEngineer(
             DeclaredHead, Math.Abs(frame.Brace(most)), "N", Source,
             Each(p => $"{Way(frame.Brace(p.Force), "thrust", "pull")} along the brace, "
-                + $"{words.Pounds(Math.Abs(frame.Brace(p.Force)) * Math.Cos(frame.Lean + frame.BraceLean))} of it along the post's face"));
+                + $"{words.Pounds(Math.Abs(frame.Brace(p.Force)) * Math.Cos(frame.Lean + frame.BraceLean))} of it along the post's face"))
+            .On(context.InFrame(worst.Frame, Role.Brace, Role.Post));
     }
 
     private static DeclaredCheck Joint(string id, string title, string compares) => new(

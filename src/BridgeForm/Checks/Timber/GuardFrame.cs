@@ -125,7 +125,8 @@ internal sealed record GuardFrame(
 /// <summary>A level push or pull at the guard's top.</summary>
 /// <param name="Name">In a person's words.</param>
 /// <param name="Force">Newtons on one post; outward positive.</param>
-internal sealed record GuardPush(string Name, double Force)
+/// <param name="Frame">The frame that is meant: towards A of the longest bay where a load lies along that, else the first.</param>
+internal sealed record GuardPush(string Name, double Force, int Frame = 0)
 {
     private const double Pound = Quantities.Units.PoundForce;
 
@@ -149,10 +150,10 @@ internal sealed record GuardPush(string Name, double Force)
         yield return new($"{point} inward", -Point);
         if (context.Parameters.Use == BridgeUse.Public)
         {
-            var apart = CapSpans.Longest(context.Layout).Length;
+            var (apart, _, bay) = CapSpans.Longest(context.Layout);
             var line = $"{words.PerFoot(Line)} on {words.Length(apart)} = {words.Pounds(Line * apart)}";
-            yield return new(line + " outward", Line * apart);
-            yield return new(line + " inward", -Line * apart);
+            yield return new(line + " outward", Line * apart, bay - 1);
+            yield return new(line + " inward", -Line * apart, bay - 1);
         }
     }
 }

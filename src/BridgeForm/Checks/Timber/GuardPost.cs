@@ -43,7 +43,8 @@ internal static class GuardPost
         var moment = GuardFrame.Places(context.Parameters).Max(f => f.PostMoment(worst.Force));
         return LumberValues.Missing(context.Parameters, post.Stock, post.Section).Result(
             Declared, 0, "1", Declared.Source,
-            $"{worst.Name}: M = {words.Moment(moment)}, fb = {words.Stress(moment / Bends(post).Modulus)}");
+            $"{worst.Name}: M = {words.Moment(moment)}, fb = {words.Stress(moment / Bends(post).Modulus)}")
+            .On(context.InFrame(worst.Frame, Role.Post));
     }
 
     /// <summary>Section of a post as it bends.</summary>
@@ -75,7 +76,7 @@ internal static class GuardPost
             $"{push.Name}, {words.Length(frame.Top)} above the base, resultant {frame.Where}, at {words.Length(frame.Contact)}: "
             + $"{place.Text(words, frame, push.Force)}; fb = M / {words.Modulus(place.Section.Modulus)} = {words.Stress(bending)}; "
             + $"{allowed.Text(words)}; {axial.Text}"
-            + (allowed.Slenderness > 1 ? $"; {WoodCheck.TooSlender(allowed)}" : ""));
+            + (allowed.Slenderness > 1 ? $"; {WoodCheck.TooSlender(allowed)}" : "")).On(context.InFrame(push.Frame, Role.Post));
     }
 
     private static (double Ratio, string Text, string Sources) Pulled(

@@ -34,7 +34,7 @@ internal static class GuardPostAlong
         if (LumberValues.Find(context.Parameters, post.Stock, post.Section) is not { } values)
         {
             return LumberValues.Missing(context.Parameters, post.Stock, post.Section).Result(
-                Declared, stress, "Pa", Declared.Source, text);
+                Declared, stress, "Pa", Declared.Source, text).On(context.InFrame(push.Frame, Role.Post));
         }
 
         var allowed = values.Bending(LoadDuration.Guard, flat: true);
@@ -42,7 +42,7 @@ internal static class GuardPostAlong
             Declared, stress, allowed.Value, "Pa",
             $"{Standard}; {GuardPush.Source}; {allowed.Sources}" + (worst.Section.IsCut ? $"; {DrilledHole.Rule}" : ""),
             $"{text}; {allowed.Text(words)}; one post alone, stiff on its base",
-            CheckStatus.Warn);
+            CheckStatus.Warn).On(context.InFrame(push.Frame, Role.Post));
         return compared.Status == CheckStatus.Pass ? compared with { Status = CheckStatus.Engineer } : compared;
     }
 

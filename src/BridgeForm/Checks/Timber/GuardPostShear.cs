@@ -1,3 +1,5 @@
+using BridgeForm.Roles;
+
 namespace BridgeForm.Checks.Timber;
 
 /// <summary>A post pushed at its top: shear below the brace, where it holds the brace's thrust against its foot.</summary>
@@ -32,13 +34,13 @@ internal static class GuardPostShear
         if (LumberValues.Find(context.Parameters, post.Stock, post.Section) is not { } values)
         {
             return LumberValues.Missing(context.Parameters, post.Stock, post.Section).Result(
-                Declared, stress, "Pa", Declared.Source, text);
+                Declared, stress, "Pa", Declared.Source, text).On(context.InFrame(worst.push.Frame, Role.Post));
         }
 
         var allowed = values.Shear(LoadDuration.Guard);
         return Outcome.AtMost(
             Declared, stress, allowed.Value, "Pa",
             $"{Standard}; {GuardPush.Source}; {allowed.Sources}" + (section.IsCut ? $"; {DrilledHole.Rule}" : ""),
-            $"{text}; {allowed.Text(words)}");
+            $"{text}; {allowed.Text(words)}").On(context.InFrame(worst.push.Frame, Role.Post));
     }
 }

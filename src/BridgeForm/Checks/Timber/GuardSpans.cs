@@ -1,5 +1,6 @@
 using BridgeForm.Frames;
 using BridgeForm.Quantities;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Timber;
 
@@ -24,7 +25,7 @@ internal static class CapSpan
     {
         var words = context.Words();
         var guard = context.Parameters.Guard;
-        var (span, where) = CapSpans.Longest(context.Layout);
+        var (span, where, bay) = CapSpans.Longest(context.Layout);
         var (moment, how) = Worst(context, words, span);
         var stress = moment / bends.Modulus;
         AdjustedValue? allowed = null;
@@ -43,7 +44,7 @@ internal static class CapSpan
             allowed,
             $"{guard.Cap.Name}, L = {words.Length(span)} ({where}): {how} = {words.Moment(moment)}; "
             + $"fb = M / {words.Modulus(bends.Modulus)} = {words.Stress(stress)}; {GuardPush.Source}",
-            LumberValues.Missing(context.Parameters, guard.CapStock, guard.Cap));
+            LumberValues.Missing(context.Parameters, guard.CapStock, guard.Cap)).On(context.InBay(bay, Role.Cap));
     }
 
     private static (double Moment, string How) Worst(CheckContext context, CheckWords words, double span)
@@ -65,11 +66,11 @@ internal static class CapSpan
 /// <summary>Distances between posts that caps and rails span.</summary>
 internal static class CapSpans
 {
-    /// <summary>Longest cap from head to head, metres, and its bay.</summary>
-    public static (double Length, string Where) Longest(BridgeLayout layout)
+    /// <summary>Longest cap from head to head, metres, and its bay by name and number.</summary>
+    public static (double Length, string Where, int Bay) Longest(BridgeLayout layout)
     {
         var bay = Ties.FirstLargest(Enumerable.Range(1, layout.Bays), i => Length(layout, i));
-        return (Length(layout, bay), FramePoses.BayName(bay, layout.Bays));
+        return (Length(layout, bay), FramePoses.BayName(bay, layout.Bays), bay);
     }
 
     private static double Length(BridgeLayout layout, int bay) => (layout.Caps.Points[bay] - layout.Caps.Points[bay - 1]).Length;
@@ -103,7 +104,7 @@ internal static class RailSpan
         }
 
         var words = context.Words();
-        var (span, where) = CapSpans.Longest(context.Layout);
+        var (span, where, bay) = CapSpans.Longest(context.Layout);
         var length = Math.Min(Side, span);
         var moment = Infill / 4 * (span - (length / 2));
         var bends = new RectangularSection(guard.Rail.Width, guard.Rail.Thickness);
@@ -116,6 +117,6 @@ internal static class RailSpan
             $"{guard.Rail.Name}, L = {words.Length(span)} ({where}): M = {words.Pounds(Infill)} / 4 × (L − {words.InInches(length)} / 2) = "
                 + $"{words.Moment(moment)}; "
             + $"fb = M / {words.Modulus(bends.Modulus)} = {words.Stress(stress)}; {Source}",
-            LumberValues.Missing(context.Parameters, guard.RailStock, guard.Rail));
+            LumberValues.Missing(context.Parameters, guard.RailStock, guard.Rail)).On(context.InBay(bay, Role.Rail));
     }
 }

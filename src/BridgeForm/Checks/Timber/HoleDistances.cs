@@ -35,7 +35,8 @@ internal static class HoleDistances
 
         var tooNear = all.Where(m => !Keeps(m, m.Least)).OrderBy(m => m.Had / m.Least).ToList();
         var near = all.Where(m => Keeps(m, m.Least) && !Keeps(m, m.Full)).OrderBy(m => m.Had / m.Full).ToList();
-        var worst = tooNear.FirstOrDefault() ?? near.FirstOrDefault() ?? all.MinBy(m => m.Had / m.Full)!;
+        var worst = Ties.FirstLeast(all.Where(m => !Keeps(m, m.Least)), m => m.Had / m.Least)
+            ?? Ties.FirstLeast(all, m => m.Had / m.Full)!;
         var (limit, otherwise) = tooNear.Count > 0 ? (worst.Least, CheckStatus.Fail) : (worst.Full, CheckStatus.Warn);
         yield return Outcome.AtLeast(
             Declared,
@@ -44,7 +45,7 @@ internal static class HoleDistances
             "m",
             Declared.Source,
             Text(words, worst, [.. tooNear, .. near]) + "; what a bolt pulls, and which way, is not known",
-            otherwise);
+            otherwise).On(CheckParts.OnBothSides(worst.Part));
     }
 
     private static bool Keeps(HoleMargin margin, double limit) => margin.Had >= limit * (1 - Tolerances.SameLimit);
@@ -65,13 +66,14 @@ internal static class HoleDistances
 }
 
 /// <summary>Wood between a hole's middle and something else. Metres.</summary>
-/// <param name="Role">The part it is in.</param>
+/// <param name="Part">Id of the part it is in.</param>
+/// <param name="Role">What that is for.</param>
 /// <param name="At">Along the part from the long point of its foot, or the left end of a base: as a project file says it.</param>
 /// <param name="Diameter">What diameters are counted in.</param>
 /// <param name="Had">Wood there is; 0 where there is none.</param>
 /// <param name="Kind">What it is measured to, and how much of it is wanted.</param>
 /// <param name="To">The same in words.</param>
-internal sealed record HoleMargin(Role Role, double At, double Diameter, double Had, MarginKind Kind, string To)
+internal sealed record HoleMargin(string Part, Role Role, double At, double Diameter, double Had, MarginKind Kind, string To)
 {
     // NDS 2018 Tables 12.5.1A, 12.5.1C, 12.5.1B.
     private const double FullEnd = 7;

@@ -26,6 +26,7 @@ internal static class HoleSizes
                 BaseMember.Cut(layout, middle), Uprights.Post(layout, middle, Side.Right), Uprights.Brace(layout, middle, Side.Right)])
             .SelectMany(m => m.Shape.Holes.Select(hole => new
             {
+                m.Id,
                 m.Role,
                 hole.Diameter,
                 Face = hole.Face is Solids.StockFace.MinusY or Solids.StockFace.PlusY ? m.Shape.Thickness : m.Shape.Width,
@@ -41,7 +42,7 @@ internal static class HoleSizes
                 "m",
                 Declared.Source,
                 $"{words.Length(worst.Diameter)} in a face of a {RoleTable.Of(worst.Role).Name} {words.Length(worst.Face)} wide; a third "
-                    + $"of it is {words.Length(Notches.LargestHole(worst.Face))}");
+                    + $"of it is {words.Length(Notches.LargestHole(worst.Face))}").On(CheckParts.OnBothSides(worst.Id));
         }
     }
 }

@@ -65,6 +65,16 @@ public sealed partial class PreviewWriterTests
     }
 
     [Fact]
+    public void A_check_in_the_page_names_its_parts()
+    {
+        var check = Garden.Value.Checks[0] with { Status = CheckStatus.Fail, Parts = ["B03/board-2", "ropes/right"] };
+        var view = View(Page(Garden.Value with { Checks = [Garden.Value.Checks[0], check] }));
+        Assert.Equal(
+            ["B03/board-2", "ropes/right"], view.GetProperty("checks")[0].GetProperty("parts").EnumerateArray().Select(p => p.GetString()));
+        Assert.Equal(0, view.GetProperty("checks")[1].GetProperty("parts").GetArrayLength());
+    }
+
+    [Fact]
     public void The_verdict_and_the_short_caution_stand_right_under_the_title() => Assert.Matches(
         @"<h1[^>]*>[^<]*</h1>\s*<p id=""verdict"">[A-Z][^<]*\.</p>\s*"
             + @"<p id=""caution-short"">Geometry, quantities and check values for preliminary work only\.</p>",

@@ -22,7 +22,7 @@ public sealed class ReportWriterTests
     [InlineData("pieces/0/channels/0", "center width depth floor_slope_deg")]
     [InlineData("pieces/0/holes/0", "face x across diameter depth")]
     [InlineData("cases/0", "id horizontal max_tension sag move_down_mid reactions nodes")]
-    [InlineData("checks/0", "id title status demand capacity unit ratio source")]
+    [InlineData("checks/0", "id title status demand capacity unit ratio source detail parts")]
     public void Keys_that_others_rely_on_are_there(string path, string keys)
     {
         var element = At(path);
@@ -43,6 +43,9 @@ public sealed class ReportWriterTests
     [InlineData("cases/1/sag", "null")]
     [InlineData("cases/1/failure", "\"no equilibrium found\"")]
     [InlineData("checks/0/status", "\"fail\"")]
+    [InlineData("checks/0/parts/0", "\"ropes/left\"")]
+    [InlineData("checks/0/parts/1", "\"F01/base\"")]
+    [InlineData("checks/1/parts", "[]")]
     [InlineData("checks/1/status", "\"engineer\"")]
     [InlineData("checks/1/capacity", "null")]
     [InlineData("files/1", "\"profiles/P1L.dxf\"")]

@@ -76,7 +76,7 @@ internal static class SampleModel
             [
                 new CheckResult(
                     "rope-strength", "Rope's strength, \"as is\"", CheckStatus.Fail, 12000, 9000.5, "N", 1.3333,
-                    "common practice, no source", "H / T"),
+                    "common practice, no source", "H / T") { Parts = ["ropes/left", "F01/base"] },
                 new CheckResult("sway", "Sway", CheckStatus.Engineer, 0, null, "1", null, "common practice, no source", "–"),
             ],
             RopeLines = [Line("left", -0.5588, bays), Line("right", 0.5588, bays)],
