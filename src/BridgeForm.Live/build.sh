@@ -11,7 +11,7 @@ rm -rf "$work/published" "$work/first"
 dotnet publish "$here/BridgeForm.Live.csproj" -c Release -o "$work/published" --artifacts-path "$work/artifacts" \
   -p:LivePage=true -p:RunAnalyzers=false -p:UseSharedCompilation=false --nologo -v quiet
 cli=$here/../BridgeForm.Cli/bin/Release/net10.0/BridgeForm.Cli.dll
-[ -f "$cli" ] || dotnet build "$here/../BridgeForm.Cli/BridgeForm.Cli.csproj" -c Release --nologo -v quiet
+dotnet build "$here/../BridgeForm.Cli/BridgeForm.Cli.csproj" -c Release --nologo -v quiet
 mkdir -p "$work/first"
 dotnet "$cli" start "$work/first/project.yaml" --quiet
 dotnet "$cli" make "$work/first/project.yaml" -o "$work/first/out" --only preview --quiet

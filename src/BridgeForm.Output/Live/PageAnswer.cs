@@ -20,7 +20,7 @@ public static class PageAnswer
 
     /// <summary>
     /// <c>{ verdict, caution, headlines: [{ label, text, danger }], figures: [{ name, text, number? }],
-    /// checks: [{ id, title, status, ratio?, sentence, detail, source, help }] }</c>, checks worst first; numbers in SI units.
+    /// checks: [{ id, title, status, ratio?, sentence, detail, source, help, parts: [id] }] }</c>, checks worst first; numbers in SI units.
     /// </summary>
     public static byte[] Checked(BridgeModel model) => PageJson.Object(json =>
     {
@@ -98,5 +98,6 @@ public static class PageAnswer
         json.WriteString("detail", check.Detail);
         json.WriteString("source", check.Source);
         json.WriteString("help", Search.Help(check.Id));
+        PageJson.Texts(json, "parts", check.Parts);
     }
 }

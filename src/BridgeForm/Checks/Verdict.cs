@@ -46,7 +46,8 @@ public static class Verdict
         var missing = all.Count(c => c.NotChecked is not null);
         var counted = all.Where(c => c.NotChecked is null).CountBy(c => c.Status).OrderBy(p => CheckOrder.Rank(p.Key))
             .Select(p => Counted(p.Key, p.Value));
-        return string.Join(", ", missing == 0 ? counted : counted.Prepend($"{missing.ToString(CultureInfo.InvariantCulture)} NOT MADE for want of values"));
+        var without = string.Create(CultureInfo.InvariantCulture, $"{missing} NOT MADE for want of values");
+        return string.Join(", ", missing == 0 ? counted : counted.Prepend(without));
     }
 
     /// <summary>That it must not be built so, and how many checks fail; null where none does.</summary>

@@ -190,21 +190,23 @@ internal static class TimberRemedies
     private static double? Shallower(CheckContext context)
     {
         var channel = context.Parameters.Frames.Channel;
-        var mouths = Mouths(context);
-        var found = Remedies.Largest(EndsPass, context.Parameters.Ropes.Rope.Radius, channel.EndDepth, Step);
-        return found is { } deep && Settable(context, deep) is var depth && EndsPass(depth) ? depth : null;
+        var found = Remedies.Largest(d => EndsPass(With(d)), context.Parameters.Ropes.Rope.Radius, channel.EndDepth, Step);
+        // Less depth may take the rope out of its mouth: then it is no cure.
+        return found is { } deep && Settable(context, deep) is var depth && EndsPass(With(depth)) && Mouths(With(depth)) <= Mouths(context)
+            ? depth : null;
 
-        int Mouths(CheckContext of) => ChannelMouths.Check(of).Count(
-            c => c.Status == CheckStatus.Fail && c.Id.EndsWith("-end", StringComparison.Ordinal));
-
-        bool EndsPass(double depth)
+        CheckContext With(double depth)
         {
             var frames = context.Parameters.Frames;
             var parameters = context.Parameters with { Frames = frames with { Channel = channel with { EndDepth = depth } } };
-            var trial = context with { Parameters = parameters, Layout = BridgeLayout.Lay(parameters, context.Rope) };
-            return LayoutFit.Check(trial.Layout).IsEmpty && EndBase.Check(trial).All(c => c.Status == CheckStatus.Pass)
-                && Mouths(trial) <= mouths;
+            return context with { Parameters = parameters, Layout = BridgeLayout.Lay(parameters, context.Rope) };
         }
+
+        static int Mouths(CheckContext of) => ChannelMouths.Check(of).Count(
+            c => c.Status == CheckStatus.Fail && c.Id.EndsWith("-end", StringComparison.Ordinal));
+
+        static bool EndsPass(CheckContext trial) =>
+            LayoutFit.Check(trial.Layout).IsEmpty && EndBase.Check(trial).All(c => c.Status == CheckStatus.Pass);
     }
 
     /// <summary>Nominal size, with dressed millimetres where people read metric.</summary>

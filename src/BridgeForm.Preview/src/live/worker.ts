@@ -35,8 +35,15 @@ async function begin(assets: Record<string, string>, given: Record<string, strin
   Object.entries(given).forEach(([name, text]) => engine?.Give?.(name, text));
 }
 
-scope.onmessage = async (message: MessageEvent<{ id: number; call: string; args: unknown[] }>) => {
-  const { id, call, args } = message.data;
+interface Asked { id: number; call: string; args: unknown[] }
+
+/** One call after another, in the order in which they come. */
+let queue: Promise<void> = Promise.resolve();
+scope.onmessage = (message: MessageEvent<Asked>) => {
+  queue = queue.then(() => answer(message.data));
+};
+
+async function answer({ id, call, args }: Asked): Promise<void> {
   try {
     if (call === 'begin') {
       await begin(JSON.parse(args[0] as string) as Record<string, string>, args[1] as Record<string, string>);
@@ -53,4 +60,4 @@ scope.onmessage = async (message: MessageEvent<{ id: number; call: string; args:
   } catch (trouble) {
     scope.postMessage({ id, trouble: trouble instanceof Error ? trouble.message : String(trouble) });
   }
-};
+}
