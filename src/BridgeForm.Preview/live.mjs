@@ -1,11 +1,11 @@
-// Puts the live page together: node live.mjs PUBLISHED PREVIEW.html PROJECT.yaml OUT.html
+// Puts the live page together: node live.mjs PUBLISHED PREVIEW.html PROJECT.yaml NOTICES.txt OUT.html
 // PUBLISHED is the folder of the engine as it was published for browsers; PREVIEW.html a preview of PROJECT.yaml, with which the page
-// opens before its engine has begun. One file comes out, with everything in it.
+// opens before its engine has begun; NOTICES.txt what the runtime asks to be handed on. One file comes out, with everything in it.
 import { build } from 'esbuild';
 import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { gzipSync } from 'node:zlib';
 
-const [published, preview, project, out] = process.argv.slice(2);
+const [published, preview, project, runtimeNotices, out] = process.argv.slice(2);
 const here = new URL('./', import.meta.url);
 const read = (name) => readFile(new URL(`src/live/${name}`, here), 'utf8');
 
@@ -37,7 +37,8 @@ const policy = "default-src 'none'; script-src 'unsafe-inline' 'wasm-unsafe-eval
 const style = (await build({ absWorkingDir: here.pathname, entryPoints: ['src/live/live.css'], minify: true, write: false, target: ['chrome111', 'firefox113', 'safari16.4'] })).outputFiles[0].text;
 const script = inside(await bundle('src/live/main.ts', 'iife'), 'The page');
 const worker = inside(await bundle('src/live/worker.ts', 'iife'), 'The worker');
-const notices = inside(await readFile(new URL('../../THIRD-PARTY-NOTICES.md', here), 'utf8'), 'The notices').replaceAll('--', '- -');
+const notices = inside((await readFile(new URL('../../THIRD-PARTY-NOTICES.md', here), 'utf8')) + (await readFile(runtimeNotices, 'utf8')), 'The notices')
+  .replaceAll('-->', '-- >');
 const first = inside(await readFile(project, 'utf8'), 'The first file');
 
 function once(page, from, to) {

@@ -36,7 +36,7 @@ class Control {
     this.leave = element('button', 'by rule', 'leave');
     this.leave.type = 'button';
     this.leave.title = 'Take the value out of the file: a rule or the default stands in';
-    this.leave.setAttribute('aria-label', `${label}: leave it to the rule`);
+    this.leave.setAttribute('aria-label', `${label}: by rule`);
     this.leave.addEventListener('click', () => { void this.give(null, false); });
     this.slider = key.kind !== undefined && key.kind in SLIDES ? this.sliding(label) : null;
     const row = element('div', '', 'fields');

@@ -32,6 +32,7 @@ export class Desk {
   /** A new text; `together` joins it to the one before, as while a slider moves. */
   async put(text: string, from: string, together = false): Promise<void> {
     if (text === this.text) {
+      this.watcher.busy(false);
       return;
     }
 
@@ -49,9 +50,15 @@ export class Desk {
 
   /** One value written otherwise; null takes the key out. The problem where it cannot be. */
   async set(path: string, value: string | null, together = false): Promise<string> {
+    const number = this.edit;
+    this.watcher.busy(true);
     const { text, problem } = await this.guarded(() => this.engine.edit(this.text, path, value)) ?? { text: '', problem: 'the engine was restarted; try again' };
     if (text !== '') {
       await this.put(text, path, together);
+    }
+
+    if (number === this.edit) {
+      this.watcher.busy(false);
     }
 
     return problem;

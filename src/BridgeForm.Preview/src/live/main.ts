@@ -149,7 +149,7 @@ function compare(): void {
   const names = [...new Set([...A.answer.figures, ...B.answer.figures].map((f) => f.name))];
   const rows = names.map((name) => [name, ...[A, B].map((v) => v.answer.figures.find((f) => f.name === name)?.text ?? '')]);
   const fails = ['checks that do not hold', ...[A, B].map((v) => String(v.answer.checks.filter((c) => c.status === 'fails').length))];
-  table.replaceChildren(...[['', 'A', 'B'], fails, ...rows].map((row, i) => {
+  table.replaceChildren(...[['Design', 'A', 'B'], fails, ...rows].map((row, i) => {
     const line = document.createElement('tr');
     line.append(...row.map((cell, j) => element(i === 0 || j === 0 ? 'th' : 'td', cell)));
     return line;

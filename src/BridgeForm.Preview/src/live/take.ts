@@ -74,13 +74,13 @@ function row(desk: Desk, name: string): HTMLElement {
   const type = TYPES[name.split('.').pop() ?? ''] ?? 'application/octet-stream';
   const take = element('button', name);
   take.type = 'button';
-  take.setAttribute('aria-label', `Save ${name}`);
+  take.title = `Save ${name}`;
   take.addEventListener('click', () => { void desk.engine.file(name).then((bytes) => { save(name.replaceAll('/', '-'), bytes as BlobPart, type); }); });
   line.append(take);
   if (type === 'application/pdf' || type === 'text/html') {
     const look = element('button', 'Look');
     look.type = 'button';
-    look.setAttribute('aria-label', `Look at ${name}`);
+    look.setAttribute('aria-label', `Look: ${name}`);
     look.addEventListener('click', () => {
       void desk.engine.file(name).then((bytes) => { window.open(URL.createObjectURL(new Blob([bytes as BlobPart], { type })), '_blank'); });
     });

@@ -10,6 +10,7 @@ export class TextTab {
   constructor(private readonly keys: Keys, put: (text: string) => void) {
     this.area.addEventListener('input', () => {
       clearTimeout(this.timer);
+      byId('busy').textContent = 'reading it …';
       this.timer = window.setTimeout(() => { put(this.area.value); }, 250);
       this.offer();
     });

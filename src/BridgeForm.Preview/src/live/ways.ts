@@ -17,7 +17,7 @@ export function writeWays(found: Ways, tries: (way: Way) => void): void {
       const box = element('article', '', 'way');
       const button = element('button', 'Try it');
       button.type = 'button';
-      button.setAttribute('aria-label', `Try the way with the ${way.name}`);
+      button.setAttribute('aria-label', `Try it: ${way.name}`);
       button.addEventListener('click', () => { tries(way); });
       const figures = element('dl', '', 'facts');
       figures.append(...way.figures.flatMap((f) => [element('dt', f.name), element('dd', f.text)]));
