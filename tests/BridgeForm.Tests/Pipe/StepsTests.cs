@@ -128,7 +128,6 @@ public sealed class StepsTests
         p with { Site = p.Site with { Span = p.Site.Span + 0.1 } },
         p with { Loads = p.Loads with { Live = p.Loads.Live * 1.1 } },
         p with { Loads = p.Loads with { Wind = p.Loads.Wind * 1.1 } },
-        p with { Use = BridgeUse.Public },
     ];
 
     private static void Take(Rebuild rebuild, BridgeParameters parameters, int steps)
