@@ -6,6 +6,7 @@ using BridgeForm.Output.Preview;
 using BridgeForm.Output.ShopSheets;
 using BridgeForm.Proposals;
 using BridgeForm.Quantities;
+using BridgeForm.Stocking;
 
 namespace BridgeForm.Output.Live;
 
@@ -83,10 +84,17 @@ public static class PageAnswer
         yield return Price(model);
     }
 
-    private static (string Name, string Text, double? Number) Price(BridgeModel model) =>
-        model.Parameters.PriceList is null ? ("price", "no price file", null)
-        : model.StockPlan.Price is { } price ? ("price", NumberText.Fixed(price, 2), price)
-        : ("price", "not of every board", null);
+    // The answer comes without a stock plan: it is made here, where there is something to reckon by.
+    private static (string Name, string Text, double? Number) Price(BridgeModel model)
+    {
+        if (model.Parameters.PriceList is not { } list)
+        {
+            return ("price", "no price file", null);
+        }
+
+        var plan = model.StockPlan.Jobs.IsEmpty ? StockPlanner.Plan(model.Pieces, model.Parameters, list) : model.StockPlan;
+        return plan.Price is { } price ? ("price", NumberText.Fixed(price, 2), price) : ("price", "not of every board", null);
+    }
 
     private static void Check(Utf8JsonWriter json, CheckResult check)
     {

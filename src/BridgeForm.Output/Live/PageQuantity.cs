@@ -31,5 +31,5 @@ public static class PageQuantity
     }
 
     private static string Length(QuantityText words, double metres) =>
-        Math.Abs(metres) >= LongLength ? words.Length(metres) : words.Size(metres);
+        Math.Abs(metres) > LongLength - Tolerances.RoundOff ? words.Length(metres) : words.Size(metres);
 }

@@ -91,7 +91,7 @@ public static class PageSearch
     private static IEnumerable<(string Name, string Text)> Figures(Proposal proposal)
     {
         var (words, figures) = (new QuantityText(proposal.Model.Parameters.Units), proposal.Figures);
-        yield return ("weight on ropes", words.Force(figures.Weight));
+        yield return ("weight, ropes included", words.Force(figures.Weight));
         yield return ("steepest deck", PageAnswer.Slope(figures.Slope));
         yield return ("falls at most", words.Size(figures.Drop));
         if (figures.Price is { } price)

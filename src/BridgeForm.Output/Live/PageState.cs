@@ -3,7 +3,6 @@ using System.Text.Json;
 using BridgeForm.Project;
 using BridgeForm.Project.Files;
 using BridgeForm.Project.Reading;
-using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.Live;
 
@@ -17,7 +16,7 @@ public static class PageState
     public static byte[] Bytes(ProjectReading reading, ImmutableArray<ProjectFault> priceFaults) => PageJson.Object(json =>
     {
         json.WriteBoolean("ok", reading.Parameters is not null);
-        json.WriteBoolean("metric", reading.Parameters?.Units == UnitSystem.Metric);
+        json.WriteBoolean("metric", reading.AllValues.Any(v => v is { Path: "units", Text: "metric" }));
         PageJson.Objects(json, "faults", reading.Faults, fault => Fault(json, fault));
         PageJson.Objects(json, "priceFaults", priceFaults, fault => Fault(json, fault));
         PageJson.Objects(json, "values", reading.AllValues, value =>

@@ -66,7 +66,7 @@ internal static class Reasons
 
     // What rounds to 1.00 is told to as many decimals as show that it is more.
     private static string Beyond(double ratio) =>
-        string.Create(CultureInfo.InvariantCulture, $"{(ratio is > 1 and < JustSo ? Rounding.Up(ratio, 0.0001) : ratio):0.00##}");
+        ratio is > 1 and < JustSo ? NumberText.Fixed(Rounding.Up(ratio, 0.0001), 4) : NumberText.Fixed(ratio, 2);
 
     private static bool Meets(Judged judged, string check) =>
         judged.Shortfalls.All(s => !string.Equals(s.Id, check, StringComparison.Ordinal));

@@ -130,7 +130,9 @@ internal sealed class SearchRun
         return best;
     }
 
-    /// <summary>One change of one value with which the file passes, the least weight of all; null where none does.</summary>
+    /// <summary>
+    /// One change of one value with which the file passes, the least weight of all; null where none of the nearest few steps does.
+    /// </summary>
     public Judged? Single(Judged written)
     {
         var cures = written.Shortfalls.Where(s => !s.IsLook).SelectMany(s => Cures.Of(s.Id)).Distinct().Where(c => IsFree(c.Key));

@@ -16,6 +16,7 @@ internal sealed class Steadying(Judge judge, Func<string, bool> isFree)
     private const double InchOff = Units.MetresPerInch / 8;
     private const double MetricOff = 0.003;
     private const int MostSteps = 6;
+    private const int MostSweeps = 2;
 
     /// <summary>
     /// The design, or the nearest that passes as well when either is set out a little off. As it was where nothing near does.
@@ -23,9 +24,13 @@ internal sealed class Steadying(Judge judge, Func<string, bool> isFree)
     public Judged Steady(Judged passing)
     {
         var best = passing;
-        foreach (var path in s_setOut.Where(isFree))
+        // What is moved for one may take an edge to the other.
+        for (var sweep = 0; sweep < MostSweeps; sweep++)
         {
-            best = IsSteady(best, path) ? best : Nearby(best, path).FirstOrDefault(j => j.Passes && IsSteady(j, path)) ?? best;
+            foreach (var path in s_setOut.Where(isFree))
+            {
+                best = IsSteady(best, path) ? best : Nearby(best, path).FirstOrDefault(j => j.Passes && IsSteady(j, path)) ?? best;
+            }
         }
 
         return best;

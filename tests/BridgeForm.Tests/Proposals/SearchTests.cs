@@ -9,7 +9,7 @@ namespace BridgeForm.Tests.Proposals;
 /// <summary>Designs that are proposed pass, written out and read anew; what may not move stays; the reasons are true.</summary>
 public sealed class SearchTests
 {
-    private const string Sound = """
+    internal const string Sound = """
         name: Sound (invented)   # this remark stays
         units: imperial
         site: { span: 30 ft }

@@ -96,9 +96,12 @@ public sealed record ProjectReading(string FileName, BridgeParameters? Parameter
     /// <summary>Every single value by its path, whether the file says it or a default stands in; in ordinal order of the paths.</summary>
     public ImmutableArray<ProjectValue> AllValues => Values is null ? [] :
     [
-        .. Values.All.Where(v => v.Entry.Items.Count == 0).OrderBy(v => v.Path, StringComparer.Ordinal).Select(v => new ProjectValue(
-            v.Path, v.Entry.Text, v.Entry.Kind is null ? null : v.Entry.Number, v.Entry.Given, v.Entry.Good)),
+        .. Values.All.Where(v => v.Entry.Items.Count == 0).OrderBy(v => v.Path, StringComparer.Ordinal)
+            .Select(v => Single(v.Path, v.Entry)),
     ];
+
+    private static ProjectValue Single(string path, Entry entry) => new(
+        path, entry.Faulty ?? entry.Text, entry.Kind is null || entry.Faulty is not null ? null : entry.Number, entry.Given, entry.Good);
 
     /// <summary>What the file says, key by key, for faults that only the whole bridge shows; null for what is no project file.</summary>
     internal FileValues? Values { get; init; }
@@ -115,7 +118,7 @@ public sealed record ProjectReading(string FileName, BridgeParameters? Parameter
 /// <summary>One value of a project file.</summary>
 /// <param name="Path">Such as <c>frames.post.section</c>.</param>
 /// <param name="Text">As people write it; empty where nothing stands in for a key that is left out.</param>
-/// <param name="Number">SI value of a quantity; null for what is none.</param>
+/// <param name="Number">SI value of a quantity; null for what is none, or cannot be read.</param>
 /// <param name="IsGiven">Stands in the file.</param>
 /// <param name="IsGood">Was read without a fault.</param>
 public readonly record struct ProjectValue(string Path, string Text, double? Number, bool IsGiven, bool IsGood);

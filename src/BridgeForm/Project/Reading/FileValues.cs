@@ -94,8 +94,11 @@ internal sealed class FileValues(UnitSystem units)
 /// <param name="Good">Was read without a fault; otherwise the default or an example stands in.</param>
 internal sealed record Entry(Place Place, bool Given, bool Good)
 {
-    /// <summary>As written.</summary>
+    /// <summary>As written, or what stands in.</summary>
     public string Text { get; init; } = "";
+
+    /// <summary>What the file says where something stands in for it; null where nothing does, and for what is no single value.</summary>
+    public string? Faulty { get; init; }
 
     /// <summary>SI value, number, or 1 for true.</summary>
     public double Number { get; init; }

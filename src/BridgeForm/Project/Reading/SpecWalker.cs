@@ -91,6 +91,7 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
 
         faults.Add(result.Code, node.Place, result.Problem!);
         StandIn(spec, path, node.Place);
+        values.Set(path, values.Find(path)! with { Faulty = node.Text });
     }
 
     private void Map(KeySpec spec, MapNode map, string path, Place place, bool given)
