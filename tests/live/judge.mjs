@@ -1,5 +1,5 @@
 // node judge.mjs LIVE.html PROGRAM: judges the live page against the command line program (a path, or a .dll that dotnet runs).
-// Prints a line a check, "ok" or what is wrong, and ends with 1 where any is wrong. SHOW_TIMES=1 tells how long each took.
+// ONLY=PART OF A NAME and SKIP=PATTERN choose among the checks. Prints a line a check, "ok" or what is wrong, and ends with 1 where any is wrong. SHOW_TIMES=1 tells how long each took.
 import { resolve } from 'node:path';
 import { launch } from '../preview/browser.mjs';
 import * as agree from './agree.mjs';
@@ -12,11 +12,12 @@ const [live, program] = process.argv.slice(2).map((path) => resolve(path));
 const url = `file://${live}`;
 const browser = await launch();
 const only = process.env.ONLY ?? '';
+const skipped = process.env.SKIP ? new RegExp(process.env.SKIP) : /^$/;
 let wrong = 0;
 const shared = await openLive(browser, url);
 const checks = { ...desk, ...reach, ...agree };
 for (const [name, check] of Object.entries(checks)) {
-  if (!name.includes(only)) continue;
+  if (!name.includes(only) || skipped.test(name)) continue;
   const start = performance.now();
   let fault = '';
   try {
