@@ -51,22 +51,10 @@ step "packages" bash tests/packages.sh
 step "formatting" dotnet format BridgeForm.sln --no-restore --verify-no-changes
 step "build, warnings are errors" dotnet build BridgeForm.sln --no-restore -c Release
 
-# The live page is made and judged beside what keeps one processor busy; start-up is measured when it is done.
-live() {
-  local cli=src/BridgeForm.Cli/bin/Release/net10.0/BridgeForm.Cli.dll
-  bash src/BridgeForm.Live/build.sh artifacts/live.html artifacts/live "$PWD/$cli" && bash tests/live/judge.sh artifacts/live.html "$cli"
-}
-mkdir -p artifacts
-live >artifacts/live.log 2>&1 &
-living=$!
-
 step "changes that once went unnoticed are noticed" bash tests/mutation.sh --survivors
-for what in publish bytes places tool completion release; do
+for what in publish bytes places startup tool completion release; do
   step "published program: $what" bash tests/published/judge.sh "$what"
 done
-lived() { wait "$living" && cat artifacts/live.log || { cat artifacts/live.log; return 1; }; }
-step "live page" lived
-step "published program: startup" bash tests/published/judge.sh startup
 
 log=$(mktemp)
 trap 'rm -f "$log"' EXIT
