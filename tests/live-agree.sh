@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# The live page against the command line's program: every file of all five samples, a thousand edits. Takes about an hour.
+# The live page against the command line's program: every file of all five samples, a thousand edits. Takes long: how long was not measured.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 mkdir -p artifacts

@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Judges a live page in the browser, in the time that the tests have: tests/live/judge.sh LIVE.html BridgeForm.Cli.dll
+# Judges a live page in the browser in half a minute: tests/live/judge.sh LIVE.html BridgeForm.Cli.dll
 # It opens from disk and asks for nothing, control and text agree, faults have the command line's words, files its bytes. What takes
 # minutes is left to tests/live-agree.sh: SKIP=none has all of it here too.
 set -euo pipefail

@@ -12,7 +12,7 @@ public sealed record StockPlan(ImmutableArray<StockJob> Jobs)
     /// <summary>How many boards to buy.</summary>
     public int BoardCount => Jobs.Sum(j => j.Boards.Length);
 
-    /// <summary>What all boards cost; null without boards, and where one has no price.</summary>
+    /// <summary>What all boards cost, in the money of the price list; null without boards, and where one has no price.</summary>
     public double? Price => Boards.Select(b => b.Price).ToList() is { Count: > 0 } each && each.TrueForAll(p => p is not null)
         ? each.Sum() : null;
 
