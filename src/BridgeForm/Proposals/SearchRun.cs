@@ -141,8 +141,8 @@ internal sealed class SearchRun
         return Judge.LookAll(designs).Where(j => j.Passes).MinBy(j => j.Figures!.Weight);
     }
 
-    /// <summary>The same, steady against what is set out a little off.</summary>
-    public Judged Steady(Judged passing) => new Steadying(Judge, IsFree).Steady(passing);
+    /// <summary>The same, steady against what is set out a little off; what nobody named stays as the file writes it.</summary>
+    public Judged Steady(Judged passing) => new Steadying(Judge, k => MayMove(k, passing)).Steady(passing);
 
     /// <summary>The same with as little changed as still passes.</summary>
     public Judged Fewest(Judged passing)
@@ -157,8 +157,10 @@ internal sealed class SearchRun
     }
 
     /// <summary>The best by a preference that the free keys lead to.</summary>
-    public Judged Best(Judged passing, Preference preference) => Lowered(
-        passing, k => _named.IsEmpty || _named.Contains(k, StringComparer.Ordinal) || passing.Design.Changes.ContainsKey(k), preference);
+    public Judged Best(Judged passing, Preference preference) => Lowered(passing, k => MayMove(k, passing), preference);
+
+    private bool MayMove(string key, Judged passing) =>
+        _named.IsEmpty || _named.Contains(key, StringComparer.Ordinal) || passing.Design.Changes.ContainsKey(key);
 
     /// <summary>The same without changes that are none, or that nothing is gained by.</summary>
     /// <param name="passing">A design that passes.</param>
