@@ -27,6 +27,9 @@ internal sealed class Descent(
 
     private readonly HashSet<Cure> _hopeless = [];
 
+    // Values that failed by far: what other values do meanwhile changes little of that.
+    private readonly HashSet<(string Key, string Value)> _farOff = [];
+
     /// <summary>The best that was found; passes as the first does.</summary>
     public Judged Improve(Judged first)
     {
@@ -53,13 +56,21 @@ internal sealed class Descent(
     {
         for (var isBetter = true; isBetter && !judge.IsSpent;)
         {
-            var looked = judge.LookAll([.. levers.Moves(best, move.Key, move.Way, 1).Take(Steps).Where(d => IsWorth(d, best))]);
+            var looked = judge.LookAll([.. Next(best, move)]);
+            _farOff.UnionWith(looked.Where(j => j.Violation >= MostMended).Select(j => Valued(j.Design, move)));
             var better = looked.Where(j => j.Passes && cost(j) < cost(best) * Gain).MinBy(cost) ?? Mended(best, move, looked);
             (best, isBetter) = (better ?? best, better is not null);
         }
 
         return best;
     }
+
+    // Where the others could not make good for a lever, only its next step is looked at when its turn comes again.
+    private IEnumerable<Design> Next(Judged best, Cure move) => levers.Moves(best, move.Key, move.Way, 1)
+        .Take(_hopeless.Contains(move) ? 1 : Steps).Where(d => !_farOff.Contains(Valued(d, move)) && IsWorth(d, best));
+
+    private static (string Key, string Value) Valued(Design design, Cure move) =>
+        (move.Key, design.Changes.GetValueOrDefault(move.Key, ""));
 
     private bool IsWorth(Design design, Judged best) => !isByWeight || judge.Weigh(design) < best.Figures!.Weight * Gain;
 

@@ -100,7 +100,7 @@ internal sealed class Judge(ProjectReading reading, PriceList? prices, SearchAsk
             return new Judged(design, null, [], null, changed.Faults.Select(f => f.Message).FirstOrDefault() ?? "");
         }
 
-        if (!new Rebuild().TryAnswer(parameters, token, out var model, out var fault))
+        if (!new Rebuild(ask.Run).TryAnswer(parameters, token, out var model, out var fault))
         {
             return new Judged(design, parameters, [], null, fault.Message);
         }

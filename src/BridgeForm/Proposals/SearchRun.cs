@@ -182,8 +182,13 @@ internal sealed class SearchRun
         var best = passing;
         foreach (var (path, text) in passing.Design.Changes)
         {
-            var without = Judge.Look(best.Design.Without(path));
             var isNone = string.Equals(Reading.Values!.Find(path)?.Text, text, StringComparison.Ordinal);
+            if (!isFewest && !isNone && Judge.Weigh(best.Design.Without(path)) > best.Figures!.Weight * AlikeWeight)
+            {
+                continue;
+            }
+
+            var without = Judge.Look(best.Design.Without(path));
             var isAsGood = isFewest || (without.Passes && without.Figures!.Weight <= best.Figures!.Weight * AlikeWeight
                 && without.Figures.Slope <= best.Figures.Slope * AlikeSlope);
             best = without.Passes && (isNone || isAsGood) ? without : best;
