@@ -1,5 +1,8 @@
 // What a builder does at the desk.
 import assert from 'node:assert/strict';
+import { readFile } from 'node:fs/promises';
+import { createServer } from 'node:http';
+import { fileURLToPath } from 'node:url';
 import { openLive, figure, put, rest, set, textOf } from './page.mjs';
 
 export async function it_opens_from_disk_with_no_network_and_asks_for_nothing({ page, requests, faults, url }) {
@@ -26,6 +29,48 @@ export async function a_control_and_the_text_agree_and_comments_stay({ page }) {
   await page.locator('#tab-decisions').click();
   assert.equal(await page.locator('#key-site-span').inputValue(), '33 ft');
   assert.equal(await figure(page, 'Span'), '33 ft 0 in');
+}
+
+export async function edits_that_nobody_waits_for_are_all_kept({ page }) {
+  await page.evaluate(async () => {
+    const { desk } = window.live;
+    await Promise.all([desk.set('site.span', '34 ft', null), desk.set('ropes.sag', '7 %', null), desk.set('use', 'public', null)]);
+  });
+  await rest(page);
+  const text = await textOf(page);
+  for (const wanted of ['span: 34 ft', 'sag: 7 %', 'use: public']) assert.ok(text.includes(wanted), text);
+  assert.equal(await figure(page, 'Span'), '34 ft 0 in');
+}
+
+/** Served by a program that only hands out one file: the link that the page makes opens the same bridge elsewhere. */
+export async function a_link_carries_the_file_over_http({ browser, url }) {
+  const bytes = await readFile(fileURLToPath(url));
+  const server = createServer((_, response) => { response.setHeader('content-type', 'text/html'); response.end(bytes); });
+  await new Promise((done) => { server.listen(0, '127.0.0.1', done); });
+  const served = `http://127.0.0.1:${server.address().port}/live.html`;
+  try {
+    const first = await openLive(browser, served, { offline: false, permissions: ['clipboard-read', 'clipboard-write'] });
+    await set(first.page, 'site.span', '27 ft 3 in');
+    const text = await textOf(first.page);
+    await first.page.evaluate(() => document.getElementById('share').click());
+    await first.page.waitForFunction(() => document.getElementById('notice').textContent.includes('clipboard') || location.hash !== '');
+    const link = await first.page.evaluate(async () => (location.hash === '' ? navigator.clipboard.readText() : location.href));
+    assert.ok(link.startsWith(`${served}#file=`) && link.length < served.length + 8200, link.slice(0, 100));
+    await first.context.close();
+    const second = await openLive(browser, link, { offline: false });
+    assert.equal(await textOf(second.page), text);
+    assert.equal(await figure(second.page, 'Span'), '27 ft 3 in');
+    assert.deepEqual(second.requests, [served]);
+    await second.context.close();
+    for (const broken of ['#file=AAAA', '#file=!!', `#file=${'A'.repeat(9000)}`]) {
+      const third = await openLive(browser, served + broken, { offline: false });
+      assert.equal(await figure(third.page, 'Span'), '30 ft 0 in');
+      assert.deepEqual(third.faults, []);
+      await third.context.close();
+    }
+  } finally {
+    server.close();
+  }
 }
 
 export async function fifty_undos_are_exact({ page }) {
@@ -161,7 +206,15 @@ export async function a_handle_is_dragged_on_the_bridge({ page }) {
   await page.waitForTimeout(600);
   await page.mouse.up();
   await rest(page);
-  assert.notEqual(await textOf(page), before);
+  const after = await textOf(page);
+  assert.notEqual(after, before);
+  // One drag is one edit, undone at once and exactly.
+  await page.locator('#undo').click();
+  await rest(page);
+  assert.equal(await textOf(page), before);
+  await page.locator('#redo').click();
+  await rest(page);
+  assert.equal(await textOf(page), after);
   await handle.focus();
   const dragged = await handle.getAttribute('aria-valuetext');
   await page.keyboard.press('ArrowDown');

@@ -34,6 +34,10 @@ export async function axe_finds_nothing_in_any_state({ page }) {
   await page.locator('#files details[data-kind="tables"] summary').click();
   await page.waitForSelector('#files li', { timeout: 60000 });
   await clean(page, 'downloads');
+  await page.evaluate(() => { window.live.desk.guarded(() => window.live.engine.file('no such file')); });
+  await page.waitForFunction(() => document.getElementById('notice').textContent.includes('begun anew'), null, { timeout: 60000 });
+  await rest(page);
+  await clean(page, 'engine restarted');
   await put(page, good);
 }
 

@@ -146,46 +146,51 @@ export async function standing({ browser, preview, report }) {
 
 export async function measured({ browser, preview, steep, report }) {
   await measuredEmpty(browser, preview, report);
-  for (const [file, width] of [...SIZES.map((w) => [preview, w]), ...SIZES.map((w) => [steep, w])]) {
-    const page = await open(browser, file, { width });
+  for (const file of [preview, steep]) {
+    const page = await open(browser, file, { width: SIZES[0] });
     await page.click('[data-view=measure]');
-    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
-    await page.evaluate(() => bridgeForm.app.stage.draw());
-    const { texts, lines, dimensions } = await page.evaluate(() => {
-      const { view } = bridgeForm.app.shown;
-      return {
-        texts: [...document.querySelectorAll('#overlay text')].map((t) => {
-          const box = t.getBoundingClientRect();
-          return { text: t.textContent, x: box.x, y: box.y, width: box.width, height: box.height };
-        }),
-        lines: [...document.querySelectorAll('#overlay line')].map((l) => ['x1', 'y1', 'x2', 'y2'].map((k) => Number(l.getAttribute(k)))),
-        dimensions: [...view.section, ...view.dimensions.filter((d) => d.label !== 'length')],
-      };
-    });
-    const words = texts.map((t) => t.text);
-    const wanted = [...dimensions.map((d) => d.text), ...(file === preview
-      ? [feet(report.nodes.at(-1).x), inches(report.ropes.design_sag), least(checkOf(report, 'clear-width'))] : [])];
-    wanted.forEach((text) => assert.ok(words.includes(text), `no ${text} among ${words.join(', ')}`));
-    for (const { label, text, from, to } of dimensions) {
-      const spanned = label.startsWith('B ') ? Math.abs(to[1] - from[1]) : Math.hypot(...to.map((c, k) => c - from[k]));
-      assert.ok([inches(spanned), feet(spanned), ...(/^(least|clear)/.test(label) ? [least(spanned)] : [])].includes(text), `${label}: ${text} on an arrow of ${inches(spanned)}`);
-    }
-
-    const stage = await page.locator('#stage').boundingBox();
-    const [, divider] = lines.find(([x1, , x2]) => x1 === 0 && x2 === stage.width);
-    const across = lines.filter(([, y1, , y2]) => Math.min(y1, y2) < divider && Math.max(y1, y2) > divider);
-    assert.deepEqual(across, [], `lines over the divider at ${width} px`);
-    assert.equal(await plainRows(page, divider + 2, 3), true, `wood at the upper edge of the lower picture at ${width} px`);
-    texts.forEach((a, i) => {
-      assert.ok(a.x >= stage.x - 1 && a.x + a.width <= stage.x + stage.width + 1, `"${a.text}" runs out of the picture at ${width} px`);
-      assert.ok(a.y >= stage.y - 1 && a.y + a.height <= stage.y + stage.height + 1, `"${a.text}" runs out of the picture at ${width} px`);
-      assert.ok(a.y + a.height < stage.y + divider + 3 || a.y > stage.y + divider - 3, `"${a.text}" lies over the divider at ${width} px`);
-      texts.slice(i + 1).forEach((b) => assert.ok(
-        a.x + a.width < b.x + 1 || b.x + b.width < a.x + 1 || a.y + a.height < b.y + 3 || b.y + b.height < a.y + 3,
-        `"${a.text}" lies over "${b.text}" at ${width} px`));
-    });
+    for (const width of SIZES) await measuredAt(page, width, file === preview ? report : null);
     await page.close();
   }
+}
+
+async function measuredAt(page, width, report) {
+  await page.setViewportSize({ width, height: 800 });
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  await page.evaluate(() => bridgeForm.app.stage.draw());
+  const { texts, lines, dimensions } = await page.evaluate(() => {
+    const { view } = bridgeForm.app.shown;
+    return {
+      texts: [...document.querySelectorAll('#overlay text')].map((t) => {
+        const box = t.getBoundingClientRect();
+        return { text: t.textContent, x: box.x, y: box.y, width: box.width, height: box.height };
+      }),
+      lines: [...document.querySelectorAll('#overlay line')].map((l) => ['x1', 'y1', 'x2', 'y2'].map((k) => Number(l.getAttribute(k)))),
+      dimensions: [...view.section, ...view.dimensions.filter((d) => d.label !== 'length')],
+    };
+  });
+  const words = texts.map((t) => t.text);
+  const wanted = [...dimensions.map((d) => d.text), ...(report !== null
+    ? [feet(report.nodes.at(-1).x), inches(report.ropes.design_sag), least(checkOf(report, 'clear-width'))] : [])];
+  wanted.forEach((text) => assert.ok(words.includes(text), `no ${text} among ${words.join(', ')}`));
+  for (const { label, text, from, to } of dimensions) {
+    const spanned = label.startsWith('B ') ? Math.abs(to[1] - from[1]) : Math.hypot(...to.map((c, k) => c - from[k]));
+    assert.ok([inches(spanned), feet(spanned), ...(/^(least|clear)/.test(label) ? [least(spanned)] : [])].includes(text), `${label}: ${text} on an arrow of ${inches(spanned)}`);
+  }
+
+  const stage = await page.locator('#stage').boundingBox();
+  const [, divider] = lines.find(([x1, , x2]) => x1 === 0 && x2 === stage.width);
+  const across = lines.filter(([, y1, , y2]) => Math.min(y1, y2) < divider && Math.max(y1, y2) > divider);
+  assert.deepEqual(across, [], `lines over the divider at ${width} px`);
+  assert.equal(await plainRows(page, divider + 2, 3), true, `wood at the upper edge of the lower picture at ${width} px`);
+  texts.forEach((a, i) => {
+    assert.ok(a.x >= stage.x - 1 && a.x + a.width <= stage.x + stage.width + 1, `"${a.text}" runs out of the picture at ${width} px`);
+    assert.ok(a.y >= stage.y - 1 && a.y + a.height <= stage.y + stage.height + 1, `"${a.text}" runs out of the picture at ${width} px`);
+    assert.ok(a.y + a.height < stage.y + divider + 3 || a.y > stage.y + divider - 3, `"${a.text}" lies over the divider at ${width} px`);
+    texts.slice(i + 1).forEach((b) => assert.ok(
+      a.x + a.width < b.x + 1 || b.x + b.width < a.x + 1 || a.y + a.height < b.y + 3 || b.y + b.height < a.y + 3,
+      `"${a.text}" lies over "${b.text}" at ${width} px`));
+  });
 }
 
 /** The measured view draws the empty bridge, to which its dimensions belong, whenever a load is chosen; other views draw the load. */
@@ -275,7 +280,8 @@ export async function accessible({ browser, preview }) {
         await page.click(`[data-view=${view}]`);
         await page.evaluate(() => bridgeForm.app.choose(0));
         await page.evaluate(axe);
-        const { violations } = await page.evaluate(() => axe.run());
+        // The whole page once; then what another view changes: the picture, its buttons, what is said of it.
+        const { violations } = await page.evaluate((all) => axe.run(all ? document : { include: [['#scene'], ['#part']] }), view === 'corner');
         const grave = violations.filter((v) => ['serious', 'critical'].includes(v.impact));
         assert.deepEqual(grave.map((v) => `${v.id}: ${v.nodes.map((n) => n.html).join(' ')}`), [], `${width} px, ${dark ? 'dark' : 'light'}, ${view}`);
       }

@@ -135,18 +135,19 @@ class Bridge:
                 rows.append(r)
                 columns.append(c)
                 values.append(gradient[side, node] @ way)
-        for f in range(self.frames):
-            column = self.bases + 5 * f
-            force[column + 1] += a["weights"][f + 1]
-            force[column + 2] -= share * a["winds"][f + 1]
-            angles = q[column + 3:column + 5]
-            force[column + 3:column + 5] += self.tipping(f + 1, angles, share)
-            for k in range(2):
-                step = np.eye(2)[k] * 1e-5
-                ahead, behind = (self.tipping(f + 1, angles + sign * step, share) for sign in (1, -1))
-                rows += [column + 3, column + 4]
-                columns += 2 * [column + 3 + k]
-                values += ((ahead - behind) / 2e-5).tolist()
+        columns_of = self.bases + 5 * np.arange(self.frames)
+        force[columns_of + 1] += np.array(a["weights"])[1:-1]
+        force[columns_of + 2] -= share * np.array(a["winds"])[1:-1]
+        angles = np.stack([q[columns_of + 3], q[columns_of + 4]])
+        for k, moment in enumerate(self.tipping(angles, share)):
+            force[columns_of + 3 + k] += moment
+        for k in range(2):
+            step = np.eye(2)[k][:, None] * 1e-5
+            by_angle = (self.tipping(angles + step, share) - self.tipping(angles - step, share)) / 2e-5
+            for j in range(2):
+                rows += (columns_of + 3 + j).tolist()
+                columns += (columns_of + 3 + k).tolist()
+                values += by_angle[j].tolist()
         second = coo_matrix((values, (rows, columns)), (self.size, self.size))
         fixed = np.zeros(self.size)
         for end in range(2):
@@ -162,23 +163,23 @@ class Bridge:
         matrix = keep @ (by.T @ hessian @ by + diags(turn) + second.tocsr()) @ keep + diags(fixed)
         return keep @ force, matrix.tocsc(), at, gradient
 
-    def tipping(self, frame, angles, share):
-        """What roll and yaw change the energy by of all that stands on a frame: by steps into the complex numbers."""
+    def tipping(self, angles, share):
+        """What roll and yaw change the energy by of all that stands on the frames: by steps into the complex numbers."""
         a = self.asked
+        leans, heights, wind_heights, asides = (np.array(a[k])[1:-1] for k in ("leans", "heights", "windHeights", "asides"))
+        along, climb = 1 / np.hypot(1, leans), -leans / np.hypot(1, leans)
 
         def energy(angles):
-            lean = a["leans"][frame]
-            line = np.array([1, -lean, 0]) / np.hypot(1, lean)
-            across = base(*angles)
-            up = np.cross(across, line)
-            up = up / np.sqrt(up @ up)
+            x, y, z = base(*angles)
+            # Square to the base and to the line of the ropes: base × line, of length one.
+            up = np.array([-z * climb, z * along, x * climb - y * along])
+            up = up / np.sqrt((up * up).sum(axis=0))
             # Heights are straight up over the ropes: along the frame all lies nearer to its base.
-            return (line[0] * (a["heights"][frame] * up[1] - share * a["windHeights"][frame] * up[2])
-                    + a["asides"][frame] * across[1])
+            return along * (heights * up[1] - share * wind_heights * up[2]) + asides * y
 
-        return np.array([energy(angles + 1e-30j * np.eye(2)[k]).imag / 1e-30 for k in range(2)])
+        return np.array([energy(angles + 1e-30j * np.eye(2)[k][:, None]).imag / 1e-30 for k in range(2)])
 
-    def settle(self, q, share):
+    def settle(self, q, share, nearest):
         force, matrix = self.system(q, share)[:2]
         for _ in range(300):
             step = spsolve(matrix, -force)
@@ -188,14 +189,14 @@ class Bridge:
                 factor /= 2
                 force, matrix = self.system(q + factor * step, share)[:2]
             q = q + factor * step
-            if np.abs(step).max() < 1e-12 * self.asked["span"]:
+            if np.abs(step).max() < nearest * self.asked["span"]:
                 return q
         sys.exit("Newton's method found no equilibrium.")
 
     def answer(self):
         q = self.start()
         for share in np.linspace(0, 1, 9):
-            q = self.settle(q, share)
+            q = self.settle(q, share, 1e-12 if share == 1 else 1e-3)
         _, _, at, gradient = self.system(q, 1.0)
         frames = q[self.bases:-4].reshape(-1, 5)
         return {

@@ -49,7 +49,7 @@ internal static class ProposeCommand
             progress.Dispose();
             using var text = new StringWriter(CultureInfo.InvariantCulture);
             ProposeText.Write(
-                text, reading.Parameters.Name, reading.Parameters.Units, result,
+                text, reading.Parameters.Name, reading.Parameters.Units, result, preference == Preference.Cheap,
                 write.IsAsked(parsed) ? null : $"{terminal.Name} propose {PlainLine.Of(parsed.GetValue(file)!)}");
             terminal.Out.Write(text.ToString());
             if (!result.Proposals.IsEmpty)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using BridgeForm.Cli.Files;
@@ -72,13 +73,19 @@ internal sealed class SiteOptions
             parsed.GetValue(_prefer) switch
             {
                 "flat" => "the flattest deck",
-                "cheap" => "the cheapest boards by the price list",
+                "cheap" => Cheapest,
                 _ => "the least weight",
             },
             .. parsed.GetValue(_slope) is { } slope ? [$"an empty deck no steeper than {slope}"] : Array.Empty<string>(),
             .. parsed.GetValue(_width) is { } width ? [$"at least {width} between the guards"] : Array.Empty<string>(),
         ],
     };
+
+    private const string Cheapest = "the cheapest boards by the price list";
+
+    /// <summary>The wishes where the price list has not every price.</summary>
+    public static ImmutableArray<string> Unpriced(SiteWish wish) =>
+        [.. wish.Wishes.Select(w => w is Cheapest ? "the least weight, for the price list has not every price" : w)];
 
     /// <summary>What is wished for beyond the site.</summary>
     public SearchAsk Ask(ParseResult parsed) => new()

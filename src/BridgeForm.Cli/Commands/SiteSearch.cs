@@ -34,18 +34,23 @@ internal static class SiteSearch
                 $"bridgeform: error: nothing that passes was found, of {result.Looked} designs looked at; nothing is written"));
             foreach (var sentence in result.Why)
             {
-                terminal.Error.WriteLine("- " + sentence);
+                Columns.Wrapped(terminal.Error, "- " + sentence, "", "  ");
             }
 
             return ExitCode.CheckFails;
         }
 
-        var text = SiteFile.Finished(site, result.Proposals[0]);
+        var unpriced = ask.Prefer == Preference.Cheap ? result.Proposals[0].Unpriced.ToList() : [];
+        var text = SiteFile.Finished(unpriced.Count > 0 ? SiteFile.Text(wish with { Wishes = SiteOptions.Unpriced(wish) }) : site, result.Proposals[0]);
         var model = Demand(text);
         WholeFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
         if (!quiet)
         {
             Tell(terminal, path, result, model);
+            if (unpriced.Count > 0)
+            {
+                Columns.Wrapped(terminal.Out, PriceText.Missing(unpriced), "");
+            }
         }
 
         return ExitCode.Done;
@@ -57,6 +62,11 @@ internal static class SiteSearch
         Columns.Wrapped(output, string.Create(
             CultureInfo.InvariantCulture,
             $"{file} written: the best of {result.Looked} designs looked at, all checks of each; none of its checks fails."), "");
+        if (result.Proposals[0].Figures.Price is { } price && model.Parameters.Prices is not null)
+        {
+            Columns.Wrapped(output, $"The boards cost {NumberText.Fixed(price, 2)} by the price list.", "");
+        }
+
         VerdictText.Write(output, model);
         output.WriteLine();
         KeyFigures.Write(output, model);

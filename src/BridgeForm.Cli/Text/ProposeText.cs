@@ -17,8 +17,9 @@ internal static class ProposeText
     /// <param name="name">Name of the bridge.</param>
     /// <param name="units">Its units.</param>
     /// <param name="result">What was found.</param>
+    /// <param name="isByPrice">The cheapest was asked for.</param>
     /// <param name="command">How the command begins that writes a way into a file; null where one is written.</param>
-    public static void Write(TextWriter output, string name, UnitSystem units, SearchResult result, string? command)
+    public static void Write(TextWriter output, string name, UnitSystem units, SearchResult result, bool isByPrice, string? command)
     {
         output.WriteLine(name);
         if (result.Proposals.IsEmpty)
@@ -33,6 +34,12 @@ internal static class ProposeText
             foreach (var (proposal, i) in result.Proposals.Select((p, i) => (p, i)))
             {
                 Why(output, proposal, i + 1);
+            }
+
+            var unpriced = isByPrice ? result.Proposals.SelectMany(p => p.Unpriced).Distinct(StringComparer.Ordinal).ToList() : [];
+            if (unpriced.Count > 0)
+            {
+                Columns.Wrapped(output, PriceText.Missing(unpriced), "");
             }
 
             if (command is not null)
@@ -54,6 +61,13 @@ internal static class ProposeText
         if (result.IsPassing)
         {
             Columns.Wrapped(output, "No check fails: nothing need change. Name what may with --free, to look for something better.", "");
+            if (!result.Unsold.IsEmpty)
+            {
+                Columns.Wrapped(
+                    output, $"Not on sale (section-on-sale): {string.Join(", ", result.Unsold)}. With --free {string.Join(',', result.Unsold)} "
+                        + "sections that are on sale are looked for.", "");
+            }
+
             return;
         }
 
@@ -81,7 +95,7 @@ internal static class ProposeText
         }
 
         yield return Row("weight, ropes included", result, f => new QuantityText(units).Force(f.Weight));
-        if (ways.Any(w => w.Figures.Price is not null))
+        if (result.AsWritten?.Price is not null || ways.Any(w => w.Figures.Price is not null))
         {
             yield return Row("price of the boards", result, f => f.Price is { } price ? NumberText.Fixed(price, 2) : "");
         }

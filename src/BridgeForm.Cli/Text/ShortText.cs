@@ -5,6 +5,7 @@ using BridgeForm.Loads;
 using BridgeForm.Proposals;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
+using BridgeForm.Trials;
 
 namespace BridgeForm.Cli.Text;
 
@@ -68,8 +69,11 @@ internal static class ShortText
     private static void Fails(TextWriter output, BridgeModel model, CheckResult check)
     {
         Row(output, check);
-        var cure = Cures.Of(model, check.Id).FirstOrDefault();
-        var way = "cure: " + (cure is null ? Search.Help(check.Id) : cure[(cure.IndexOf(": ", StringComparison.Ordinal) + 2)..]);
+        var all = Cures.Of(model, check.Id).ToList();
+        var cure = all.Find(r => r.Write.Length > 0) ?? all.FirstOrDefault();
+        var way = "cure: " + (cure is null ? Search.Help(check.Id)
+            : cure.Write.Length > 0 ? $"{cure.Write} (--explain {check.Id}: what goes with it)"
+            : cure.Text[(cure.Text.IndexOf(": ", StringComparison.Ordinal) + 2)..]);
         output.WriteLine(Cut(Indent + way));
     }
 
@@ -122,10 +126,9 @@ internal static class ShortText
 internal static class Cures
 {
     /// <summary>Sentences of its own, and of those that it shares with other checks, which name it.</summary>
-    public static IEnumerable<string> Of(BridgeModel model, string id) => model.Remedies
+    public static IEnumerable<Remedy> Of(BridgeModel model, string id) => model.Remedies
         .Where(r => string.Equals(r.CheckId, id, StringComparison.Ordinal)
-            || r.Text.Split(['(', ')', ',', ' '], StringSplitOptions.RemoveEmptyEntries).Contains(id, StringComparer.Ordinal))
-        .Select(r => r.Text);
+            || r.Text.Split(['(', ')', ',', ' '], StringSplitOptions.RemoveEmptyEntries).Contains(id, StringComparer.Ordinal));
 }
 
 /// <summary>Ten figures that a builder asks for first.</summary>
@@ -206,7 +209,7 @@ internal static class ExplainText
             output.WriteLine("WHAT WOULD PASS");
             foreach (var cure in cures)
             {
-                Columns.Wrapped(output, "- " + cure, "", "  ");
+                Columns.Wrapped(output, "- " + cure.Text, "", "  ");
             }
 
             if (cures.Count == 0)

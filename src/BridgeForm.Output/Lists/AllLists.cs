@@ -14,6 +14,7 @@ public static class AllLists
         new("lumber", LumberList.Make),
         new("checks", CheckList.Make),
         new("papers", PaperList.Make),
+        new("joints", JointList.Make),
     ];
 
     /// <summary>All words.</summary>

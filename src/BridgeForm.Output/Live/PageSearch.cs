@@ -21,8 +21,8 @@ public static class PageSearch
     /// </summary>
     /// <param name="text">The file, without a fault.</param>
     /// <param name="prices">A price list's text; null without one.</param>
-    /// <param name="looked">Told how many designs have been looked at.</param>
-    public static byte[] Propose(string text, string? prices, Action<int> looked)
+    /// <param name="looked">Told how many designs have been looked at, and of the lightest that passes so far; nothing while none does.</param>
+    public static byte[] Propose(string text, string? prices, Action<int, string> looked)
     {
         var reading = ProjectReader.Read(text, Name, RopeTable.Catalogue);
         if (reading.Parameters is not { } parameters)
@@ -31,7 +31,7 @@ public static class PageSearch
         }
 
         var list = prices is null ? null : PriceReader.Read(prices, "prices", parameters.Stock).List;
-        var result = Search.Propose(reading, list, new SearchAsk { Looked = looked });
+        var result = Search.Propose(reading, list, Asked(parameters.Units, looked));
         return Told(result, proposal => ProposalFile.Written(text, proposal));
     }
 
@@ -40,8 +40,8 @@ public static class PageSearch
     /// <param name="rise">The same; empty for level.</param>
     /// <param name="isPublic">Who walks there.</param>
     /// <param name="isMetric">Units of the file.</param>
-    /// <param name="looked">Told how many designs have been looked at.</param>
-    public static byte[] Start(string span, string rise, bool isPublic, bool isMetric, Action<int> looked)
+    /// <param name="looked">Told how many designs have been looked at, and of the lightest that passes so far; nothing while none does.</param>
+    public static byte[] Start(string span, string rise, bool isPublic, bool isMetric, Action<int, string> looked)
     {
         var site = SiteFile.Text(new SiteWish(span)
         {
@@ -50,11 +50,21 @@ public static class PageSearch
             Units = isMetric ? UnitSystem.Metric : UnitSystem.Imperial,
         });
         var reading = ProjectReader.Read(site, Name, RopeTable.Catalogue);
-        return reading.Parameters is null
+        return reading.Parameters is not { } parameters
             ? Told(0, isPassing: false, [.. reading.Faults.Select(f => f.Message)], [])
             : Told(
-                Search.Best(reading, prices: null, new SearchAsk { Free = Search.SiteKeys, Looked = looked }),
+                Search.Best(reading, prices: null, Asked(parameters.Units, looked) with { Free = Search.SiteKeys }),
                 proposal => SiteFile.Finished(site, proposal));
+    }
+
+    private static SearchAsk Asked(UnitSystem units, Action<int, string> looked)
+    {
+        var (words, best) = (new QuantityText(units), "");
+        return new SearchAsk
+        {
+            Better = f => best = $"the lightest that passes so far weighs {words.Force(f.Weight)}, its steepest deck {PageAnswer.Slope(f.Slope)}",
+            Looked = count => looked(count, best),
+        };
     }
 
     private static byte[] Told(SearchResult result, Func<Proposal, string> written) =>

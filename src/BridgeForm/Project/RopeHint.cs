@@ -75,14 +75,14 @@ internal static class RopeHint
         return $"there is none of {size.Words(size.Diameter)}, but {string.Join(", and ", next)}; {ListedBy.Ropes}; {Own}";
     }
 
-    // One of each kind and construction (which differ in their modulus): zinc coated, for it hangs in the rain; of several the weakest,
-    // whose strength the others have too.
+    // Of each kind, weakest first, those that are zinc coated, for they hang in the rain; all where none is.
     private static string Keys(double diameter, ImmutableArray<RopeProperties> ropes) => string.Join(
-        " and ",
+        ", ",
         ropes.Where(r => Math.Abs(r.Diameter - diameter) <= Tolerances.RoundOff)
             .GroupBy(r => (r.Kind, r.Modulus))
             .OrderBy(g => g.Key.Kind)
-            .Select(g => g.OrderBy(r => !r.Galvanized).ThenBy(r => r.BreakingStrength).First().Name));
+            .SelectMany(g => g.Where(r => r.Galvanized || g.All(other => !other.Galvanized)).OrderBy(r => r.BreakingStrength))
+            .Select(r => r.Name));
 }
 
 /// <summary>A diameter that a text names.</summary>

@@ -12,13 +12,13 @@ namespace BridgeForm.Proposals;
 /// <param name="moves">What is moved, and which way; the mending moves other values too.</param>
 /// <param name="cost">What is to be small.</param>
 /// <param name="isByWeight">What weighs no less than the best so far is not looked at: it costs no less.</param>
+/// <param name="mendRounds">So many rounds of mending a step is worth.</param>
 internal sealed class Descent(
-    Judge judge, Levers levers, Repair repair, ImmutableArray<Cure> moves, Func<Judged, double> cost, bool isByWeight)
+    Judge judge, Levers levers, Repair repair, ImmutableArray<Cure> moves, Func<Judged, double> cost, bool isByWeight,
+    int mendRounds)
 {
     private const int MostSweeps = 4;
     private const int Steps = 2;
-    private const int MendRounds = 2;
-
     // What fails by more than this is not mended by a step or two of the others.
     private const double MostMended = 1.2;
 
@@ -84,7 +84,7 @@ internal sealed class Descent(
 
         var mended = looked
             .Where(j => !j.Passes && j.Figures is not null && cost(j) < cost(best) * Gain && j.Violation < MostMended)
-            .Select(j => repair.Mend(j, MendRounds, move.Key, d => IsWorth(d, best)))
+            .Select(j => repair.Mend(j, mendRounds, move.Key, d => IsWorth(d, best)))
             .FirstOrDefault(j => j.Passes && cost(j) < cost(best) * Gain);
         _ = mended is null && _hopeless.Add(move);
         return mended;

@@ -23,6 +23,8 @@ internal sealed class Judge(ProjectReading reading, PriceList? prices, SearchAsk
 
     private readonly Dictionary<string, Judged> _known = new(StringComparer.Ordinal);
 
+    private double _lightest = double.PositiveInfinity;
+
     /// <summary>Designs that were looked at.</summary>
     public int Count { get; private set; }
 
@@ -64,6 +66,7 @@ internal sealed class Judge(ProjectReading reading, PriceList? prices, SearchAsk
         foreach (var judged in found)
         {
             _known.Add(judged.Design.Signature, judged);
+            Tell(judged);
         }
 
         Count += found.Length;
@@ -82,9 +85,23 @@ internal sealed class Judge(ProjectReading reading, PriceList? prices, SearchAsk
             ? Weight(rope) : double.PositiveInfinity;
     }
 
+    /// <summary>The lightest of all that were looked at, pass and write nothing but such keys; null where none was.</summary>
+    /// <param name="mayMove">Whether a key may be written.</param>
+    public Judged? Lightest(Func<string, bool> mayMove) =>
+        _known.Values.Where(j => j.Passes && j.Design.Changes.Keys.All(mayMove)).MinBy(j => j.Figures!.Weight);
+
     /// <summary>The bridge itself, with stock plan and without remedies; null where it cannot be built.</summary>
     public BridgeModel? Build(Design design) =>
         Parameters(design).Parameters is { } p && new Rebuild().TryWhole(p, token, out var model, out _) ? model : null;
+
+    private void Tell(Judged judged)
+    {
+        if (judged.Passes && judged.Figures!.Weight < _lightest)
+        {
+            _lightest = judged.Figures.Weight;
+            ask.Better?.Invoke(judged.Figures);
+        }
+    }
 
     private ChangedProject Parameters(Design design)
     {
@@ -109,7 +126,10 @@ internal sealed class Judge(ProjectReading reading, PriceList? prices, SearchAsk
         ImmutableArray<Shortfall> falling =
         [
             .. model.Checks.Where(c => c.Status == CheckStatus.Fail || c.NotChecked is not null)
-                .Select(c => new Shortfall(c.Id, c.NotChecked is null ? c.Ratio : null, c.Title) { Detail = c.Detail })
+                .Select(c => new Shortfall(c.Id, c.NotChecked is null ? c.Ratio : null, c.Title)
+                {
+                    Detail = c.Detail, NoValues = c.NotChecked ?? "", IsTooSmall = IsTooSmall(c),
+                })
                 .Concat(Wishes(model, slope))
                 .Concat(Avoided.Find(model).Where(a => !_borne.Contains(a.Id)))
                 .OrderBy(s => s.IsLook).ThenByDescending(s => s.Amount),
@@ -127,9 +147,15 @@ internal sealed class Judge(ProjectReading reading, PriceList? prices, SearchAsk
         if (ask.LeastWidth is { } least && Demand(model, "clear-width") is var width
             && width < least * (1 - Tolerances.SameLimit))
         {
-            yield return new Shortfall(Shortfall.WidthWish, least / width, "it is narrower between the guards than asked");
+            yield return new Shortfall(Shortfall.WidthWish, least / width, "it is narrower between the guards than asked")
+            {
+                IsTooSmall = true,
+            };
         }
     }
+
+    // What is asked for at least has the other quotient.
+    private static bool IsTooSmall(CheckResult check) => check is { Ratio: > 1, Capacity: > 0, Demand: > 0 } && check.Demand < check.Capacity;
 
     private static double Demand(BridgeModel model, string check) =>
         model.Checks.First(c => string.Equals(c.Id, check, StringComparison.Ordinal)).Demand;

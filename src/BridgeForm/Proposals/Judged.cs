@@ -13,6 +13,12 @@ public sealed record Shortfall(string Id, double? Ratio, string Text, bool IsLoo
     /// <summary>Numbers and what would be right, where there is no ratio.</summary>
     public string Detail { get; init; } = "";
 
+    /// <summary>Wood that no table has values for; empty where values are known.</summary>
+    public string NoValues { get; init; } = "";
+
+    /// <summary>What fails is too small; else too large.</summary>
+    public bool IsTooSmall { get; init; }
+
     /// <summary>Id of the wish for a flat deck.</summary>
     public const string SlopeWish = "wish-slope";
 

@@ -14,7 +14,12 @@ public sealed record ProposedChange(string Path, string Before, string After, st
 /// <param name="Changes">What it writes otherwise, in the order of the project file.</param>
 /// <param name="Figures">What people compare.</param>
 /// <param name="Model">The whole bridge.</param>
-public sealed record Proposal(string Name, ImmutableArray<ProposedChange> Changes, Figures Figures, BridgeModel Model);
+public sealed record Proposal(string Name, ImmutableArray<ProposedChange> Changes, Figures Figures, BridgeModel Model)
+{
+    /// <summary>Lumber in its boards that the price list has no price for, such as <c>treated 2x6</c>.</summary>
+    public IEnumerable<string> Unpriced => Model.StockPlan.Boards.Where(b => b.Price is null).Select(b => $"{b.Stock} {b.Section}")
+        .Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal);
+}
 
 /// <summary>What a search found.</summary>
 /// <param name="Proposals">Ways that pass, each different; empty where none was found.</param>
@@ -23,4 +28,8 @@ public sealed record Proposal(string Name, ImmutableArray<ProposedChange> Change
 /// <param name="AsWritten">Figures of the file as it is; null where it cannot be built.</param>
 /// <param name="Why">Why nothing passes, a sentence each; empty where something does.</param>
 public sealed record SearchResult(
-    ImmutableArray<Proposal> Proposals, int Looked, bool IsPassing, Figures? AsWritten, ImmutableArray<string> Why);
+    ImmutableArray<Proposal> Proposals, int Looked, bool IsPassing, Figures? AsWritten, ImmutableArray<string> Why)
+{
+    /// <summary>Keys of the file whose sections are not on sale.</summary>
+    public ImmutableArray<string> Unsold { get; init; } = [];
+}

@@ -30,7 +30,8 @@ internal static class Reasons
     private static string Why(SearchRun run, Judged nearest, Shortfall shortfall)
     {
         var came = shortfall.Ratio is { } ratio && double.IsFinite(ratio)
-            ? $"in the nearest design it is {Beyond(ratio)} of what it may be"
+            ? shortfall.IsTooSmall ? $"in the nearest design it is {Short(ratio)} of what is asked"
+            : $"in the nearest design it is {Beyond(ratio)} of what it may be"
             : $"it fails in the nearest design: {shortfall.Detail}";
         var cures = Cures.Of(shortfall.Id).Select(c => c.Key).Distinct(StringComparer.Ordinal).ToList();
         var bound = cures.Where(k => !run.IsFree(k)).ToList();
@@ -68,6 +69,10 @@ internal static class Reasons
     private static string Beyond(double ratio) =>
         ratio is > 1 and < JustSo ? NumberText.Fixed(Rounding.Up(ratio, 0.0001), 4) : NumberText.Fixed(ratio, 2);
 
+    // As much that rounds to 1.00.
+    private static string Short(double ratio) => ratio is > 1 and < JustSo
+        ? NumberText.Fixed(Rounding.Down(1 / ratio, 0.0001), 4) : NumberText.Fixed(Rounding.Down(1 / ratio, 0.01), 2);
+
     private static bool Meets(Judged judged, string check) =>
         judged.Shortfalls.All(s => !string.Equals(s.Id, check, StringComparison.Ordinal));
 
@@ -82,8 +87,11 @@ internal static class Reasons
         var (p, words) = (nearest.Parameters!, new QuantityText(nearest.Parameters!.Units));
         var has = p.Ropes.Rope.BreakingStrength;
         var most = Yard.Ropes(p.Ropes).Select(r => r.BreakingStrength).DefaultIfEmpty(has).Max();
+        var ends = p.Ropes.TerminationEfficiency is { } efficiency and < 1 && has * ratio * efficiency <= most
+            ? $"; its ends are counted at {QuantityText.Share(efficiency)} of the rope: with ends that hold all of it it would do "
+                + "(poured sockets; write ropes.termination)" : "";
         return most >= has * ratio ? ""
-            : $"; a rope that breaks at {words.Force(has * ratio)} would carry it, the strongest of its kind on sale breaks at "
+            : $"{ends}; a rope that breaks at {words.Force(has * ratio)} would carry it, the strongest of its kind on sale breaks at "
                 + words.Force(most);
     }
 
@@ -102,21 +110,23 @@ internal static class Reasons
 
         var sale = path.EndsWith(".section", StringComparison.Ordinal)
             ? without.Shortfalls.FirstOrDefault(s => s.Id is "section-on-sale") : null;
-        return without.Shortfalls.IsEmpty ? Lighter(judged, without, before) : Failing(before, sale ?? without.Shortfalls[0]);
+        return without.Shortfalls.IsEmpty ? Better(run, judged, without, (path, before))
+            : Failing(before, sale ?? without.Shortfalls[0], without.Figures.Slope);
     }
 
-    private static string Failing(string before, Shortfall shortfall)
+    private static string Failing(string before, Shortfall shortfall, double slope)
     {
         var by = shortfall.Ratio is not { } ratio || !double.IsFinite(ratio) ? ""
             : ratio < JustSo ? ", just"
             : string.Create(CultureInfo.InvariantCulture, $", {ratio:0.00}");
-        return shortfall.Id is Shortfall.WidthWish or Shortfall.SlopeWish ? $"{before}: {shortfall.Text}"
+        return shortfall.Id is Shortfall.SlopeWish ? $"{before}: the deck would be as steep as {Checks.CheckWords.Slope(slope)}"
+            : shortfall.Id is Shortfall.WidthWish ? $"{before}: {shortfall.Text}"
             : shortfall.Id is "section-on-sale" ? $"{before} is not on sale"
             : shortfall.IsLook ? $"{before} leaves to see to: {Uncapital(shortfall.Text)}{by}"
             : $"{before} would fail: {Uncapital(shortfall.Text)}{by}";
     }
 
-    private static string Lighter(Judged judged, Judged without, string before)
+    private static string Better(SearchRun run, Judged judged, Judged without, (string Path, string Text) before)
     {
         var (now, then) = (judged.Figures!, without.Figures!);
         var words = new QuantityText(judged.Parameters!.Units);
@@ -124,11 +134,16 @@ internal static class Reasons
         // A rule may take another rope with it: that is what weighs.
         var rope = without.Parameters!.Ropes.Rope;
         var by = string.Equals(rope.Name, judged.Parameters.Ropes.Rope.Name, StringComparison.Ordinal) ? "" : $", with {rope.Name}";
-        return then.Slope > now.Slope * SearchRun.AlikeSlope
-            && !string.Equals(slope, Checks.CheckWords.Slope(now.Slope), StringComparison.Ordinal)
-            ? $"{before}: the deck would be as steep as {slope}{by}"
-            : then.Weight > now.Weight ? $"{before} would weigh {weight} more, ropes included{by}"
-            : $"{before} passes too";
+        var isSteeper = then.Slope > now.Slope * SearchRun.AlikeSlope
+            && !string.Equals(slope, Checks.CheckWords.Slope(now.Slope), StringComparison.Ordinal);
+        var steeper = $"{before.Text}: the deck would be as steep as {slope}{by}";
+        return isSteeper && run.IsFlatWished ? steeper
+            : then.Price > now.Price ? $"{before.Text}: the boards would cost {NumberText.Fixed(then.Price.Value - now.Price.Value, 2)} more"
+            : then.Weight > now.Weight ? $"{before.Text} would weigh {weight} more, ropes included{by}"
+            : isSteeper ? steeper
+            : run.IsSteady(judged, before.Path) && !run.IsSteady(without, before.Path)
+                ? $"{before.Text} passes too, but not where it is set out {Steadying.Off(judged.Parameters.Units)} off"
+            : $"{before.Text} passes too";
     }
 
     private static string Uncapital(string text) => char.ToLowerInvariant(text[0]) + text[1..];

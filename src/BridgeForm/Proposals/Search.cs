@@ -14,6 +14,10 @@ public static class Search
     // Ropes that sag at all are steeper at an end by more than this share.
     private const double OnTheLine = 1.001;
 
+    // Less than this nobody feels underfoot; own figures.
+    private const double MuchFlatter = 1.03;
+    private const int MostFlatter = 4;
+
     /// <summary>Keys that a search can move.</summary>
     public static ImmutableArray<string> Keys => Levers.Keys;
 
@@ -27,7 +31,7 @@ public static class Search
     {
         var keys = Cures.Of(check).Select(c => c.Key).Distinct(StringComparer.Ordinal).ToList();
         return Cures.Sentence(check)
-            ?? (keys.Count > 0 ? $"other values of {string.Join(", ", keys)} may: propose looks for those that do"
+            ?? (keys.Count > 0 ? $"propose looks for values that pass of {string.Join(", ", keys)}"
                 : "no value of the design is known to help it: read its numbers, and change what makes the larger one");
     }
 
@@ -48,26 +52,72 @@ public static class Search
         var asWritten = run.AsWritten();
         if (asWritten.Passes && ask.Free.IsEmpty)
         {
-            return new SearchResult([], run.Judge.Count, IsPassing: true, asWritten.Figures, []);
+            return new SearchResult([], run.Judge.Count, IsPassing: true, asWritten.Figures, [])
+            {
+                Unsold = [.. Yard.Unsold(asWritten.Parameters!).Select(u => u.Path)],
+            };
         }
 
-        var passing = run.Pass(asWritten);
+        if (WithoutValues(run, asWritten) is { } lacking)
+        {
+            return lacking;
+        }
+
+        var passing = run.Pass(asWritten.Shortfalls.Any(s => s.Id is "section-on-sale") ? run.OnSale() : asWritten);
         if (!passing.Passes)
         {
             return new SearchResult([], run.Judge.Count, IsPassing: false, asWritten.Figures, Reasons.Why(run, passing));
         }
 
-        var fewest = run.Single(asWritten) ?? run.Fewest(passing);
+        var fewest = run.Single(asWritten) ?? run.Fewest(asWritten, passing);
+        var least = run.Steady(run.Trimmed(fewest, isFewest: true));
+        var flattest = run.Steady(run.Trimmed(run.Best(fewest, Preference.Flat)));
         var second = ask.Prefer == Preference.Cheap && prices is not null ? Preference.Cheap : Preference.Light;
         (string Name, Judged Design)[] ways =
         [
-            ("fewest changes", run.Steady(run.Trimmed(fewest, isFewest: true))),
-            (second == Preference.Cheap ? "cheapest" : "lightest", run.Steady(run.Trimmed(run.Best(fewest, second)))),
-            ("flattest", run.Steady(run.Trimmed(run.Best(fewest, Preference.Flat)))),
+            ("fewest changes", least),
+            (second == Preference.Cheap ? "cheapest" : "lightest", run.Steady(run.Trimmed(run.BestOfAll(fewest, second)))),
+            ("flattest", flattest),
         ];
         var told = ways.Where(w => !w.Design.Design.Changes.IsEmpty).DistinctBy(w => w.Design.Design.Signature, StringComparer.Ordinal);
         return new SearchResult(
             [.. told.Select(w => run.Tell(w.Name, w.Design))], run.Judge.Count, asWritten.Passes, asWritten.Figures, []);
+    }
+
+    // No value that moves gives wood another strength than its tables.
+    private static SearchResult? WithoutValues(SearchRun run, Judged asWritten)
+    {
+        var woods = asWritten.Shortfalls.Select(s => s.NoValues).Where(w => w.Length > 0).Distinct(StringComparer.Ordinal).ToList();
+        return woods.Count == 0 ? null : new SearchResult(
+            [], run.Judge.Count, IsPassing: false, asWritten.Figures,
+            [
+                $"No table has values for {string.Join(", ", woods)}: {asWritten.Shortfalls.Count(s => s.NoValues.Length > 0)} checks cannot be "
+                    + "made, whatever else changes. Take a species and grade that have (list grades), or give its values under values.",
+            ]);
+    }
+
+    // Where a wish stands in the way it is said so, with what is to be had without it.
+    private static IEnumerable<string> Clash(ProjectReading reading, PriceList? prices, SearchAsk ask, CancellationToken token)
+    {
+        if (ask.MostSlope is { } most)
+        {
+            var run = new SearchRun(reading, prices, ask with { MostSlope = null, Prefer = Preference.Flat }, token);
+            if (run.Pass(run.OnSale()) is { Passes: true } without)
+            {
+                yield return $"It is the wish for a deck no steeper than {Checks.CheckWords.Slope(most)} that cannot be met: the flattest that was "
+                    + $"found to pass without it is {Checks.CheckWords.Slope(run.Best(without, Preference.Flat).Figures!.Slope)}.";
+                yield break;
+            }
+        }
+
+        if (ask.LeastWidth is not null)
+        {
+            var run = new SearchRun(reading, prices, ask with { LeastWidth = null }, token);
+            if (run.Pass(run.OnSale()).Passes)
+            {
+                yield return "It is the wish for so much width between the guards that cannot be met: without it a design passes.";
+            }
+        }
     }
 
     // A deck that sags is steeper somewhere than the line from support to support.
@@ -94,6 +144,14 @@ public static class Search
             return new SearchResult([], 0, IsPassing: false, null, [why]);
         }
 
+        var found = One(reading, prices, ask, token);
+        return found.Proposals.IsEmpty ? found with { Why = [.. found.Why, .. Clash(reading, prices, ask, token)] }
+            : ask.Prefer == Preference.Flat ? Flatter(reading, prices, ask, found, token)
+            : found;
+    }
+
+    private static SearchResult One(ProjectReading reading, PriceList? prices, SearchAsk ask, CancellationToken token)
+    {
         var run = new SearchRun(reading, prices, ask, token);
         var asWritten = run.OnSale();
         var passing = run.Pass(asWritten);
@@ -102,7 +160,36 @@ public static class Search
             return new SearchResult([], run.Judge.Count, IsPassing: false, asWritten.Figures, Reasons.Why(run, passing));
         }
 
-        var best = run.Steady(run.Trimmed(run.Best(passing, ask.Prefer)));
+        var best = run.Steady(run.Trimmed(run.BestOfAll(passing, ask.Prefer)));
         return new SearchResult([run.Tell("best", best)], run.Judge.Count, asWritten.Passes, asWritten.Figures, []);
+    }
+
+    // Who asks for the flattest gets what he would get who asks for a little flatter still, as long as there is such a one.
+    private static SearchResult Flatter(
+        ProjectReading reading, PriceList? prices, SearchAsk ask, SearchResult found, CancellationToken token)
+    {
+        for (var round = 0; round < MostFlatter; round++)
+        {
+            var least = found.Proposals[0].Figures.Slope;
+            var before = found.Looked;
+            var wish = ask with
+            {
+                MostSlope = least / MuchFlatter, Prefer = Preference.Light, MostDesigns = ask.MostDesigns / 2,
+                Looked = count => ask.Looked?.Invoke(before + count),
+            };
+            if (least <= SearchRun.FlatEnough)
+            {
+                break;
+            }
+
+            var next = One(reading, prices, wish, token);
+            found = (next.Proposals.IsEmpty ? found : next) with { Looked = before + next.Looked };
+            if (next.Proposals.IsEmpty)
+            {
+                break;
+            }
+        }
+
+        return found;
     }
 }

@@ -38,4 +38,7 @@ public sealed record SearchAsk
 
     /// <summary>Told how many designs have been looked at, after each few; null: nobody asks.</summary>
     public Action<int>? Looked { get; init; }
+
+    /// <summary>Told of each design that passes and is lighter than all before, ahead of <see cref="Looked"/>; null: nobody asks.</summary>
+    public Action<Figures>? Better { get; init; }
 }

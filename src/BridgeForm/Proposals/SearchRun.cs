@@ -11,7 +11,7 @@ internal sealed class SearchRun
     private const int BestSteps = 6;
 
     // Flatter than 1 : 20 a walk is no ramp (ADA 2010 402.2): nothing is gained by more.
-    private const double FlatEnough = 1.0 / 20;
+    internal const double FlatEnough = 1.0 / 20;
 
     // Two slopes that differ by less than this share are alike: then the lighter one is better.
     internal const double AlikeSlope = 1.005;
@@ -22,6 +22,15 @@ internal sealed class SearchRun
     private const int MostStarts = 4;
     private const double MuchNearer = 0.8;
     private const int SingleSteps = 6;
+    private const int FewerRounds = 4;
+    private const int OtherSteps = 2;
+
+    // A flatter deck asks for stronger ropes, those for wider bases: more has to follow than where wood is spared.
+    private const int LightRounds = 2;
+    private const int FlatRounds = 8;
+
+    // Of more changes than these nobody asks which one could be spared by another.
+    private const int MostWeighed = 6;
 
     // What makes a deck flatter; what makes a bridge lighter, by far first. Not the posts: guards are what people hold on to.
     private static readonly ImmutableArray<Cure> s_flatter = [new("ropes.sag", Way.Less), new("frames.stance", Way.More)];
@@ -67,9 +76,14 @@ internal sealed class SearchRun
         var written = Judge.Look(Design.AsWritten);
         var named = Named(written.Shortfalls.Where(s => !s.IsLook));
         Judge.Bear(written.Shortfalls
-            .Where(s => s.IsLook && !Cures.Of(s.Id).Any(c => named.Contains(c.Key, StringComparer.Ordinal))).Select(s => s.Id));
+            .Where(s => s.IsLook && !Cures.Of(s.Id).Any(c => named.Contains(c.Key, StringComparer.Ordinal)) && !IsSold(written, s))
+            .Select(s => s.Id));
         return Judge.Look(Design.AsWritten);
     }
+
+    // Who lets all sections move that are not on sale wants others.
+    private bool IsSold(Judged written, Shortfall shortfall) => shortfall.Id is "section-on-sale" && written.Parameters is { } p
+        && Yard.Instead(p, Levers.Context).All(c => _ask.Free.Contains(c.Path, StringComparer.Ordinal));
 
     /// <summary>The file with sections that are on sale in place of those that are not, as large or larger where there are.</summary>
     public Judged OnSale()
@@ -89,7 +103,7 @@ internal sealed class SearchRun
     {
         _named = _ask.Free.IsEmpty ? Named(from.Shortfalls) : _ask.Free;
         var repair = new Repair(Judge, Levers, IsFree);
-        var best = repair.MendAhead(Standing(from), MendRounds);
+        var best = repair.MendAhead(Nearer(from), MendRounds);
         if (!best.Passes)
         {
             best = OtherRoads(repair, from, best);
@@ -108,6 +122,20 @@ internal sealed class SearchRun
         // No design was found without: it is told as a look, as it is.
         Judge.Bear(best.Shortfalls.Select(s => s.Id));
         return Judge.Look(best.Design);
+    }
+
+    // A file that is wrong in much may be far nearer with what its span asks for by rule: that too is seen at one look.
+    private Judged Nearer(Judged from)
+    {
+        var standing = Standing(from);
+        var given = Search.Keys.Where(k => IsFree(k) && _named.Contains(k, StringComparer.Ordinal) && Reading.Values!.Given(k)).ToList();
+        if (from.Passes || given.Count == 0)
+        {
+            return standing;
+        }
+
+        var ruled = Judge.Look(from.Design.With(Reading.ByRule(given)));
+        return ruled.Violation < standing.Violation * MuchNearer ? Standing(ruled) : standing;
     }
 
     // Where supports are at different heights frames that stand plumb may be far nearer: that is seen at one look.
@@ -141,23 +169,61 @@ internal sealed class SearchRun
         return Judge.LookAll(designs).Where(j => j.Passes).MinBy(j => j.Figures!.Weight);
     }
 
+    /// <summary>A flat deck was asked for.</summary>
+    public bool IsFlatWished => _ask.Prefer == Preference.Flat || _ask.MostSlope is not null;
+
+    /// <summary>Whether it passes as well where a value is set out a little off.</summary>
+    public bool IsSteady(Judged judged, string path) => new Steadying(Judge, _ => true).IsSteady(judged, path);
+
     /// <summary>The same, steady against what is set out a little off; what nobody named stays as the file writes it.</summary>
     public Judged Steady(Judged passing) => new Steadying(Judge, k => MayMove(k, passing)).Steady(passing);
 
-    /// <summary>The same with as little changed as still passes.</summary>
-    public Judged Fewest(Judged passing)
+    /// <summary>The same with as little changed as still passes, or as is mended by the other values that are changed anyway.</summary>
+    /// <param name="written">The file as it is.</param>
+    /// <param name="passing">A design that passes.</param>
+    public Judged Fewest(Judged written, Judged passing)
     {
         var best = passing;
-        foreach (var path in passing.Design.Changes.Keys)
+        foreach (var path in passing.Design.Changes.Keys.Except(written.Design.Changes.Keys, StringComparer.Ordinal))
         {
-            best = Judge.Look(best.Design.Without(path)) is { Passes: true } less ? less : best;
+            best = Fewer(best, path) ?? best;
         }
 
         return Lowered(best, best.Design.Changes.ContainsKey, Preference.Light);
     }
 
+    private Judged? Fewer(Judged best, string path)
+    {
+        var less = Judge.Look(best.Design.Without(path));
+        if (best.Design.Changes.Count > MostWeighed)
+        {
+            return less.Passes ? less : null;
+        }
+
+        var others = new Repair(Judge, Levers, k => best.Design.Changes.ContainsKey(k) && !string.Equals(k, path, StringComparison.Ordinal));
+        var mended = less.Passes ? less : others.Mend(less, FewerRounds);
+        mended = mended.Passes ? mended : Otherwise(less) ?? mended;
+        return mended.Passes && mended.Design.Changes.Count < best.Design.Changes.Count ? mended : null;
+    }
+
+    // Another value of one of those that are changed anyway may do without.
+    private Judged? Otherwise(Judged less) => Judge.LookAll(
+    [
+        .. less.Design.Changes.Keys.SelectMany(k => Levers.Moves(less, k, Way.More, 1).Take(OtherSteps)
+            .Concat(Levers.Moves(less, k, Way.Less, 1).Take(OtherSteps)))
+            .Where(d => d.Changes.Count == less.Design.Changes.Count),
+    ]).Where(j => j.Passes).MinBy(j => j.Figures!.Weight);
+
     /// <summary>The best by a preference that the free keys lead to.</summary>
     public Judged Best(Judged passing, Preference preference) => Lowered(passing, k => MayMove(k, passing), preference);
+
+    /// <summary>The same from the lightest that was seen on the way too, where that is another road.</summary>
+    public Judged BestOfAll(Judged passing, Preference preference)
+    {
+        var best = Best(passing, preference);
+        return preference == Preference.Light && Judge.Lightest(k => MayMove(k, passing)) is { } seen
+            && seen.Figures!.Weight < best.Figures!.Weight ? Best(seen, preference) : best;
+    }
 
     private bool MayMove(string key, Judged passing) =>
         _named.IsEmpty || _named.Contains(key, StringComparer.Ordinal) || passing.Design.Changes.ContainsKey(key);
@@ -218,15 +284,16 @@ internal sealed class SearchRun
         }
 
         var flattest = s_flatter.Where(m => isFree(m.Key)).ToImmutableArray();
-        var flat = Lowered(from, isFree, flattest, j => Math.Max(j.Figures!.Slope, FlatEnough), isByWeight: false);
+        var flat = Lowered(from, isFree, flattest, j => Math.Max(j.Figures!.Slope, FlatEnough), isByWeight: false, FlatRounds);
         var most = Math.Max(flat.Figures!.Slope, FlatEnough) * AlikeSlope;
         double Cost(Judged j) => j.Figures!.Slope > most ? double.PositiveInfinity : j.Figures.Weight;
         return Lowered(flat, isFree, LighterMoves(isFree), Cost, isByWeight: true);
     }
 
     private Judged Lowered(
-        Judged from, Func<string, bool> isFree, ImmutableArray<Cure> moves, Func<Judged, double> cost, bool isByWeight) =>
-        new Descent(Judge, Levers, new Repair(Judge, Levers, isFree), moves, cost, isByWeight).Improve(from);
+        Judged from, Func<string, bool> isFree, ImmutableArray<Cure> moves, Func<Judged, double> cost, bool isByWeight,
+        int mendRounds = LightRounds) =>
+        new Descent(Judge, Levers, new Repair(Judge, Levers, isFree), moves, cost, isByWeight, mendRounds).Improve(from);
 
     private static ImmutableArray<Cure> LighterMoves(Func<string, bool> isFree) => [.. s_lighter.Where(m => isFree(m.Key))];
 }

@@ -45,8 +45,17 @@ internal sealed class Steadying(Judge judge, Func<string, bool> isFree)
         }
     }
 
-    private bool IsSteady(Judged judged, string path)
+    /// <summary>How far off, in words.</summary>
+    public static string Off(UnitSystem units) => new QuantityText(units).Size(units == UnitSystem.Metric ? MetricOff : InchOff);
+
+    /// <summary>Whether it passes as well where a value is set out a little off; true for what is not set out so.</summary>
+    public bool IsSteady(Judged judged, string path)
     {
+        if (!s_setOut.Contains(path, StringComparer.Ordinal))
+        {
+            return true;
+        }
+
         var off = judged.Parameters!.Units == UnitSystem.Metric ? MetricOff : InchOff;
         return Off(judged, path, off).Passes && Off(judged, path, -off).Passes;
     }

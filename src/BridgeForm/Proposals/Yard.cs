@@ -17,18 +17,7 @@ internal static class Yard
     /// <param name="context">What goes along with another post or brace.</param>
     public static IEnumerable<KeyChange> Instead(BridgeParameters p, LeverContext context)
     {
-        (string Path, string Stock, Section Section)[] all =
-        [
-            ("frames.base.section", p.Frames.Base.Stock, p.Frames.Base.Section),
-            ("frames.post.section", p.Frames.Post.Stock, p.Frames.Post.Section),
-            ("frames.brace.section", p.Frames.Brace.Stock, p.Frames.Brace.Section),
-            ("deck.board.section", p.Deck.BoardStock, p.Deck.Board),
-            ("guard.rails.section", p.Guard.RailStock, p.Guard.Rail),
-            ("guard.cap.section", p.Guard.CapStock, p.Guard.Cap),
-        ];
-        (string Path, string Stock, Section Section)[] stringer =
-            p.Deck.Stringer is { } s ? [("deck.stringer.section", s.Stock, s.Section)] : [];
-        foreach (var (path, stock, section) in all.Concat(stringer).Where(a => !p.StockNamed(a.Stock).Sells(a.Section)))
+        foreach (var (path, stock, section) in Unsold(p))
         {
             var sold = Sections(p, stock);
             // A base bears posts and braces over their whole thickness.
@@ -52,6 +41,23 @@ internal static class Yard
                 yield return change;
             }
         }
+    }
+
+    /// <summary>Sections that the bridge's stocks do not sell, with their keys.</summary>
+    public static IEnumerable<(string Path, string Stock, Section Section)> Unsold(BridgeParameters p)
+    {
+        (string Path, string Stock, Section Section)[] all =
+        [
+            ("frames.base.section", p.Frames.Base.Stock, p.Frames.Base.Section),
+            ("frames.post.section", p.Frames.Post.Stock, p.Frames.Post.Section),
+            ("frames.brace.section", p.Frames.Brace.Stock, p.Frames.Brace.Section),
+            ("deck.board.section", p.Deck.BoardStock, p.Deck.Board),
+            ("guard.rails.section", p.Guard.RailStock, p.Guard.Rail),
+            ("guard.cap.section", p.Guard.CapStock, p.Guard.Cap),
+        ];
+        (string Path, string Stock, Section Section)[] stringer =
+            p.Deck.Stringer is { } s ? [("deck.stringer.section", s.Stock, s.Section)] : [];
+        return all.Concat(stringer).Where(a => !p.StockNamed(a.Stock).Sells(a.Section));
     }
 
     /// <summary>

@@ -20,7 +20,11 @@ namespace BridgeForm.Trials;
 /// <param name="Spacing">A <c>frames.spacing</c> that passes, metres; null when this is about something else.</param>
 /// <param name="SearchEnded">The search was ended at its limit: something smaller may pass, or something at all.</param>
 public sealed record Remedy(
-    string CheckId, string Text, string? Rope = null, double? Length = null, double? Spacing = null, bool SearchEnded = false);
+    string CheckId, string Text, string? Rope = null, double? Length = null, double? Spacing = null, bool SearchEnded = false)
+{
+    /// <summary>Keys and values to write, such as <c>ropes.spacing 55 in</c>; empty where the text alone says what to do.</summary>
+    public string Write { get; init; } = "";
+}
 
 /// <summary>Finds the shape of a trial design; null where it has none, or where the effort is spent.</summary>
 /// <param name="parameters">The design.</param>
@@ -126,7 +130,7 @@ public static class Remedies
                 RopeStrength.Id,
                 $"Preliminary: {passing.Name} is the smallest rope of this make that passes at this sag. Channels, clips and fittings "
                     + "change with it.",
-                Rope: passing.Name);
+                Rope: passing.Name) { Write = "ropes.type " + passing.Name };
     }
 
     private static Remedy Sag(BridgeParameters parameters, RopeTrials trials)
@@ -157,7 +161,7 @@ public static class Remedies
                 $"Preliminary: with this rope a sag of {words.Length(least * step)} (about "
                     + $"{Quantities.QuantityText.Share(least * step / span)} of the span) is the least that passes. The deck gets steeper "
                     + "with it, and the section rolls more easily.",
-                Length: least * step)
+                Length: least * step) { Write = "ropes.sag " + words.Length(least * step) }
             : new Remedy(
                 RopeStrength.Id,
                 $"Preliminary: this rope passes at no sag up to {words.Length(deepest * step)} (about "

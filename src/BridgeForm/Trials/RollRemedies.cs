@@ -82,6 +82,9 @@ internal sealed class RollRemedies
                     .TrimEnd(),
                 Length: least * step,
                 SearchEnded: IsEnded)
+            {
+                Write = $"ropes.spacing {words.Size(least * step)}, and bases as much longer",
+            }
             : new Remedy(
                 Roll.Id,
                 $"Preliminary: no distance between the ropes up to {words.Length(WidestSpacing)} was found that keeps it upright. "
@@ -108,7 +111,10 @@ internal sealed class RollRemedies
                 + $"{Maybe}"
                 .TrimEnd(),
             Length: sag,
-            SearchEnded: IsEnded);
+            SearchEnded: IsEnded)
+        {
+            Write = "ropes.sag " + words.Length(sag),
+        };
     }
 
     // Less sag helps until the rope is so flat that all rolls to one side: down by shares to the first sag that holds, then
@@ -142,7 +148,7 @@ internal sealed class RollRemedies
                 Roll.Id,
                 $"Preliminary: with {passing.Name}, the smallest rope of this make that does, it stays upright with the factor that is "
                     + "needed. Channels, clips and fittings change with it.",
-                Rope: passing.Name);
+                Rope: passing.Name) { Write = "ropes.type " + passing.Name };
     }
 
     private bool IsEnded => _quick.IsSpent || _effort.IsSpent;

@@ -25,6 +25,10 @@ internal static class TimberRemedies
     // The same in millimetres: sections of 63 to 97 mm stand for 3 in and 4 in lumber.
     private const double ThinnestMetric = 0.06;
 
+    // Thicker ones are posts.
+    private const double ThickestBase = 4;
+    private const double ThickestMetric = 0.1;
+
     /// <summary>Empty when no check of boards and bases fails.</summary>
     public static ImmutableArray<Remedy> Find(
         CheckContext context, ImmutableArray<CheckResult> checks, TrialShape shape, CancellationToken token = default)
@@ -108,6 +112,7 @@ internal static class TimberRemedies
                     $"With frames.spacing {new Quantities.QuantityText(context.Parameters.Units).Size(spacing)} ({design.Layout.Bays} "
                         + $"bays) it passes; or take a stronger {beam.Kind}."),
                 Spacing = spacing,
+                Write = "frames.spacing " + new Quantities.QuantityText(context.Parameters.Units).Size(spacing),
             }
             : remedy with { Text = remedy.Text + $"Take a stronger {beam.Kind}: no useful frames.spacing was found." };
     }
@@ -124,7 +129,8 @@ internal static class TimberRemedies
                 return remedy with
                 {
                     Text = remedy.Text + FormattableString.Invariant($"On {count} stringers (deck.stringer.count) the ")
-                    + "deck passes; or take a stronger tread."
+                    + "deck passes; or take a stronger tread.",
+                    Write = FormattableString.Invariant($"deck.stringer.count {count}"),
                 };
             }
         }
@@ -175,15 +181,18 @@ internal static class TimberRemedies
                 failing.First(id => id.StartsWith("end-base-", StringComparison.Ordinal)),
                 $"Preliminary: with channel.end_depth {new QuantityText(context.Parameters.Units).Size(depth)} the end bases pass. "
                     + "Levels of landings move with it: check again.",
-                Length: depth);
+                Length: depth)
+            {
+                Write = "frames.channel.end_depth " + new QuantityText(context.Parameters.Units).Size(depth),
+            };
         }
 
         yield return passing is null
-            ? new Remedy(failing[0], $"Preliminary ({all}): no base of dimension lumber standing on its narrow side passes; bring the "
+            ? new Remedy(failing[0], $"Preliminary ({all}): no base of what is {Lot(context)} passes standing on its narrow side; bring the "
                 + "ropes under or outside the braces' feet, or widen the frame's stance.")
             : new Remedy(failing[0], $"Preliminary ({all}): a {passing.Name} base, standing on its narrow side, has the least "
                 + $"wood of all {Lot(context)} that pass every check of the base. Levels of landings, posts' feet and deck move "
-                + "with its depth: check again.");
+                + "with its depth: check again.") { Write = $"frames.base.section {passing.Name}, on its narrow side" };
     }
 
     /// <summary>The deepest channel of the end bases with which they pass; null where less depth is no cure.</summary>
@@ -209,16 +218,17 @@ internal static class TimberRemedies
             LayoutFit.Check(trial.Layout).IsEmpty && EndBase.Check(trial).All(c => c.Status == CheckStatus.Pass);
     }
 
-    /// <summary>Nominal size, with dressed millimetres where people read metric.</summary>
-    /// <summary>What a base may be cut from: 3 in and 4 in lumber; in a metric file what its stock sells of that thickness.</summary>
-    private static IEnumerable<Section> Bases(CheckContext context) => context.Parameters.Units == UnitSystem.Metric
-        ? context.Parameters.StockNamed(context.Parameters.Frames.Base.Stock).Sections
-            .Where(s => s.Thickness is >= ThinnestMetric and <= 0.1)
-        : Lumber.Names.Select(name => SectionReader.Read(name).Section!).Where(s => s.NominalThickness is >= ThinnestBase and <= 4);
+    /// <summary>What a base may be cut from: what its stock sells of 3 in and 4 in lumber, or 60 to 100 mm thick.</summary>
+    private static IEnumerable<Section> Bases(CheckContext context)
+    {
+        var sold = context.Parameters.StockNamed(context.Parameters.Frames.Base.Stock).Sections;
+        return context.Parameters.Units == UnitSystem.Metric
+            ? sold.Where(s => s.Thickness is >= ThinnestMetric and <= ThickestMetric)
+            : sold.Where(s => s.NominalThickness is >= ThinnestBase and <= ThickestBase);
+    }
 
-    private static string Lot(CheckContext context) => context.Parameters.Units == UnitSystem.Metric
-        ? $"on sale of stock {context.Parameters.Frames.Base.Stock}, 60 to 100 mm thick,"
-        : "of 3 in and 4 in lumber";
+    private static string Lot(CheckContext context) => $"on sale of stock {context.Parameters.Frames.Base.Stock}, "
+        + (context.Parameters.Units == UnitSystem.Metric ? "60 to 100 mm thick," : "3 in and 4 in thick,");
 
     private static bool Passes(CheckContext context, Section section)
     {

@@ -12,7 +12,7 @@ public sealed partial class ListTests
     public static TheoryData<string> Words => [.. AllLists.Words];
 
     [Fact]
-    public void These_can_be_listed() => Assert.Equal("ropes species grades lumber checks papers", string.Join(' ', AllLists.Words));
+    public void These_can_be_listed() => Assert.Equal("ropes species grades lumber checks papers joints", string.Join(' ', AllLists.Words));
 
     [Theory]
     [MemberData(nameof(Words))]
@@ -40,7 +40,7 @@ public sealed partial class ListTests
 
     [Theory]
     [InlineData("rope", "did you mean ropes? there are ropes, species, grades, lumber, checks, papers")]
-    [InlineData("joints", "list: 'joints' is nothing that can be listed; there are ropes, species, grades, lumber, checks, papers")]
+    [InlineData("screws", "list: 'screws' is nothing that can be listed; there are ropes, species, grades, lumber, checks, papers, joints")]
     [InlineData("", "there are ropes, species, grades, lumber, checks, papers")]
     [InlineData("Ropes", "did you mean ropes?")]
     public void An_unknown_word_is_told_with_the_words(string word, string says)

@@ -26,17 +26,19 @@ public sealed class SuggestionTests
     [InlineData("0.625 in")]
     [InlineData("5/8 in steel cable")]
     [InlineData("cable 5/8 in")]
-    public void A_diameter_in_inches_names_one_rope_of_each_kind(string text) => Assert.Equal(
-        "of 5/8 in (15.9 mm) there are strand-ehs-5/8 and rope-6x19-iwrc-ips-galvanized-5/8; 'bridgeform list ropes' lists all",
+    public void A_diameter_in_inches_names_the_ropes_of_it_by_kind(string text) => Assert.Equal(
+        "of 5/8 in (15.9 mm) there are strand-ehs-5/8, strand-ehs-galvanized-5/8, rope-6x19-iwrc-ips-galvanized-5/8, "
+            + "rope-6x19-iwrc-eips-galvanized-5/8; 'bridgeform list ropes' lists all",
         Hint(text));
 
-    // 5/8 in, 15.875 mm, is no 16 mm. Of each construction the weaker grade.
+    // 5/8 in, 15.875 mm, is no 16 mm.
     [Theory]
     [InlineData("16 mm")]
     [InlineData("16 mm wire rope")]
     [InlineData("rope-6x37-1770-16-mm")]
     public void A_diameter_in_millimetres_names_the_metric_ropes_of_it(string text) => Assert.Equal(
-        "of 16 mm (0.63 in) there are rope-6x19-iwrc-1770-16-mm and rope-6x36-iwrc-1770-16-mm; 'bridgeform list ropes' lists all",
+        "of 16 mm (0.63 in) there are rope-6x19-iwrc-1770-16-mm, rope-6x19-iwrc-1960-16-mm, rope-6x36-iwrc-1770-16-mm, "
+            + "rope-6x36-iwrc-1960-16-mm; 'bridgeform list ropes' lists all",
         Hint(text));
 
     // 30 mm lie between 1-1/8 in, 28.6 mm, and 1-1/4 in, 31.8 mm; metric ropes have 28 and 32 mm; 3/4 in are 19.05 mm.
@@ -44,10 +46,11 @@ public sealed class SuggestionTests
     public void A_diameter_in_millimetres_names_what_is_next_to_it()
     {
         Assert.StartsWith(
-            "there is none of 30 mm (1.18 in), but of 28.6 mm (1-1/8 in) rope-6x19-iwrc-ips-galvanized-1-1/8, and of 31.8 mm (1-1/4 in) "
-                + "rope-6x19-iwrc-ips-galvanized-1-1/4; 'bridgeform list ropes' lists all",
+            "there is none of 30 mm (1.18 in), but of 28.6 mm (1-1/8 in) rope-6x19-iwrc-ips-galvanized-1-1/8, "
+                + "rope-6x19-iwrc-eips-galvanized-1-1/8, and of 31.8 mm (1-1/4 in) rope-6x19-iwrc-ips-galvanized-1-1/4, "
+                + "rope-6x19-iwrc-eips-galvanized-1-1/4; 'bridgeform list ropes' lists all",
             Hint("30 mm"), StringComparison.Ordinal);
-        Assert.StartsWith("of 19.1 mm (3/4 in) there are strand-ehs-3/4 and", Hint("19 mm"), StringComparison.Ordinal);
+        Assert.StartsWith("of 19.1 mm (3/4 in) there are strand-ehs-3/4, ", Hint("19 mm"), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -56,7 +59,7 @@ public sealed class SuggestionTests
     [InlineData("16")]
     [InlineData("1.6 cm")]
     public void A_metric_rope_is_named_where_there_is_one(string text) =>
-        Assert.Contains("; of 16 mm (0.63 in) there are wire-16; ", RopeHint.Message(text, s_metric), StringComparison.Ordinal);
+        Assert.Contains("; of 16 mm (0.63 in) there are wire-16, wire-16-stronger; ", RopeHint.Message(text, s_metric), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("rope-6x19-iwrc-eips-galvanised-5/8", "rope-6x19-iwrc-eips-galvanized-5/8")]
@@ -73,9 +76,9 @@ public sealed class SuggestionTests
 
     // By letters alone these are one letter from ropes of another size: 9/16, 1-3/8, 3/8.
     [Theory]
-    [InlineData("rope-6x19-iwrc-eips-3/16", "of 3/16 in (4.8 mm) there are strand-ehs-3/16 and cord-7x19-3/16;")]
+    [InlineData("rope-6x19-iwrc-eips-3/16", "of 3/16 in (4.8 mm) there are strand-ehs-3/16, strand-ehs-galvanized-3/16, cord-7x19-")]
     [InlineData("rope-6x19-iwrc-eips-1-5/8", "there is none of 1-5/8 in (41.3 mm), but of 1-1/2 in (38.1 mm) rope-6x19-iwrc-ips-")]
-    [InlineData("cord-7x19-5/8", "of 5/8 in (15.9 mm) there are strand-ehs-5/8 and rope-6x19-iwrc-ips-galvanized-5/8;")]
+    [InlineData("cord-7x19-5/8", "of 5/8 in (15.9 mm) there are strand-ehs-5/8, strand-ehs-galvanized-5/8, rope-6x19-iwrc-ips-")]
     public void A_size_that_a_make_has_not_is_not_taken_for_another(string key, string says) =>
         Assert.StartsWith(says, Hint(key), StringComparison.Ordinal);
 
@@ -115,14 +118,14 @@ public sealed class SuggestionTests
     }
 
     [Fact]
-    public void Of_each_kind_the_weakest_that_is_zinc_coated()
+    public void Of_each_kind_those_that_are_zinc_coated()
     {
         foreach (var make in s_makes)
         {
             Assert.Contains($"{make}-3/8", Names(Hint("3/8 in")), StringComparer.Ordinal);
         }
 
-        Assert.DoesNotContain("wire-16-", RopeHint.Message("16 mm", s_metric), StringComparison.Ordinal);
+        Assert.DoesNotContain("wire-16-bare", RopeHint.Message("16 mm", s_metric), StringComparison.Ordinal);
     }
 
     [Fact]

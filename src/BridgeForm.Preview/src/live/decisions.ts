@@ -1,8 +1,9 @@
 import { element, option } from '../dom';
+import { lastOnly, newGesture } from './desk';
 import type { Keys, KeyView, Reading, Value } from './engine';
 
-/** What a control does with a value: writes it, or takes the key out (null). `moving` while a slider is dragged. */
-export type Write = (path: string, value: string | null, moving: boolean) => Promise<string>;
+/** What a control does with a value: writes it, or takes the key out (null). What one `gesture` writes is undone together. */
+export type Write = (path: string, value: string | null, gesture: number | null) => Promise<string>;
 /** A number of a slider as people write it. */
 export type Say = (kind: string, number: number) => Promise<string>;
 
@@ -37,12 +38,12 @@ class Control {
     this.leave.type = 'button';
     this.leave.title = 'Take the value out of the file: a rule or the default stands in';
     this.leave.setAttribute('aria-label', `${label}: by rule`);
-    this.leave.addEventListener('click', () => { void this.give(null, false); });
+    this.leave.addEventListener('click', () => { void this.give(null, null); });
     this.slider = key.kind !== undefined && key.kind in SLIDES ? this.sliding(label) : null;
     const row = element('div', '', 'fields');
     row.append(this.field, this.leave);
     this.box.append(name, help, row, ...(this.slider === null ? [] : [this.slider]), this.problem);
-    this.field.addEventListener('change', () => { void this.give(this.field.value.trim(), false); });
+    this.field.addEventListener('change', () => { void this.give(this.field.value.trim(), null); });
   }
 
   show(value: Value | undefined, chosen: string | undefined): void {
@@ -96,16 +97,22 @@ class Control {
     Object.assign(slider, { type: 'range', step: 'any' });
     slider.setAttribute('aria-label', `${label}, slider`);
     let before = '';
-    const moved = async (moving: boolean): Promise<void> => {
+    let gesture = newGesture();
+    const moved = lastOnly(async (): Promise<void> => {
       const text = await this.say(this.key.kind ?? '', Number(slider.value));
-      if (text !== '' && (text !== before || !moving)) {
+      if (text !== '' && text !== before) {
         before = text;
         this.field.value = text;
-        await this.give(text, moving);
+        await this.give(text, gesture);
       }
-    };
-    slider.addEventListener('input', () => { void moved(true); });
-    slider.addEventListener('change', () => { before = ''; this.range(this.value); });
+    });
+    slider.addEventListener('input', () => { void moved(null); });
+    slider.addEventListener('change', () => {
+      void moved(null).then(() => {
+        [before, gesture] = ['', newGesture()];
+        this.range(this.value);
+      });
+    });
     return slider;
   }
 
@@ -123,8 +130,8 @@ class Control {
     slider.value = String(now);
   }
 
-  private async give(text: string | null, moving: boolean): Promise<void> {
-    const problem = text === '' ? '' : await this.write(this.key.path, text, moving);
+  private async give(text: string | null, gesture: number | null): Promise<void> {
+    const problem = text === '' ? '' : await this.write(this.key.path, text, gesture);
     this.problem.textContent = problem;
     this.field.toggleAttribute('aria-invalid', problem !== '');
   }

@@ -14,31 +14,62 @@ export interface Watcher {
   restarted: (why: string) => void;
 }
 
+let gestures = 0;
+/** A number for all that one drag writes. */
+export const newGesture = (): number => ++gestures;
+
+/** Does one after another, and of those that wait only the last, as while a slider moves. */
+export function lastOnly<T>(does: (value: T) => Promise<void>): (value: T) => Promise<void> {
+  let next: { value: T } | null = null;
+  let running: Promise<void> | null = null;
+  const run = async (): Promise<void> => {
+    try {
+      while (next !== null) {
+        const { value } = next;
+        next = null;
+        await does(value);
+      }
+    } finally {
+      running = null;
+    }
+  };
+  return (value) => {
+    next = { value };
+    return running ??= run();
+  };
+}
+
 /** The project file on the desk: its text is the state, everything else follows from it. Undo is exact: texts are kept whole. */
 export class Desk {
   text = '';
   prices: string | null = null;
   answer: Answer | null = null;
   reading: Reading | null = null;
+  /** Until the present text is drawn, or found to be none. */
+  drawn: Promise<void> = Promise.resolve();
   private readonly past: string[] = [];
   private readonly future: string[] = [];
   private edit = 0;
+  private gesture: number | null = null;
+  private writing: Promise<unknown> = Promise.resolve();
 
   constructor(readonly engine: WorkEngine, private readonly watcher: Watcher) {}
 
   get canUndo(): boolean { return this.past.length > 0; }
   get canRedo(): boolean { return this.future.length > 0; }
 
-  /** A new text; `together` joins it to the one before, as while a slider moves. */
-  async put(text: string, from: string, together = false): Promise<void> {
+  /** A new text; those of one gesture, as while a slider moves, are undone together. */
+  async put(text: string, from: string, gesture: number | null = null): Promise<void> {
     if (text === this.text) {
       this.watcher.busy(false);
       return;
     }
 
-    if (!together && this.text !== '') {
+    if ((gesture === null || gesture !== this.gesture) && this.text !== '') {
       this.past.push(this.text);
     }
+
+    this.gesture = gesture;
 
     this.future.length = 0;
     this.text = text;
@@ -48,20 +79,33 @@ export class Desk {
   async undo(): Promise<void> { await this.step(this.past, this.future); }
   async redo(): Promise<void> { await this.step(this.future, this.past); }
 
-  /** One value written otherwise; null takes the key out. The problem where it cannot be. */
-  async set(path: string, value: string | null, together = false): Promise<string> {
-    const number = this.edit;
-    this.watcher.busy(true);
-    const { text, problem } = await this.guarded(() => this.engine.edit(this.text, path, value)) ?? { text: '', problem: 'the engine was restarted; try again' };
-    if (text !== '') {
-      await this.put(text, path, together);
-    }
+  /** One value written otherwise; null takes the key out. The problem where it cannot be. Waits for the edits before it. */
+  set(path: string, value: string | null, gesture: number | null = null): Promise<string> {
+    const written = this.writing.then(() => this.written(path, value, gesture));
+    this.writing = written.catch(() => undefined);
+    return written;
+  }
 
-    if (number === this.edit) {
-      this.watcher.busy(false);
-    }
+  private async written(path: string, value: string | null, gesture: number | null): Promise<string> {
+    for (;;) {
+      const { edit: number, text: before } = this;
+      this.watcher.busy(true);
+      const { text, problem } = await this.guarded(() => this.engine.edit(before, path, value)) ?? { text: '', problem: 'the engine was restarted; try again' };
+      if (before !== this.text) {
+        // Somebody typed meanwhile: the value goes into what stands there now.
+        continue;
+      }
 
-    return problem;
+      if (text !== '') {
+        void this.put(text, path, gesture);
+      }
+
+      if (number === this.edit) {
+        this.watcher.busy(false);
+      }
+
+      return problem;
+    }
   }
 
   /** Works out the bridge anew, from the price list on: the text is as it was. */
@@ -69,13 +113,16 @@ export class Desk {
     const number = ++this.edit;
     this.watcher.text(this.text, from);
     this.watcher.busy(true);
-    await this.guarded(async () => { await this.work(number); });
+    let pictured = (): void => undefined;
+    this.drawn = new Promise((done) => { pictured = done; });
+    await this.guarded(async () => { await this.work(number, pictured); });
+    pictured();
     if (number === this.edit) {
       this.watcher.busy(false);
     }
   }
 
-  private async work(number: number): Promise<void> {
+  private async work(number: number, pictured: () => void): Promise<void> {
     const stale = (): boolean => number !== this.edit;
     const reading = await this.engine.open(this.text, this.prices);
     if (stale()) {
@@ -103,6 +150,7 @@ export class Desk {
         }
 
         await this.watcher.drawn(glb, view);
+        pictured();
       }
 
       if (step.done === true) {
@@ -122,6 +170,7 @@ export class Desk {
     if (text !== undefined) {
       to.push(this.text);
       this.text = text;
+      this.gesture = null;
       await this.changed('history');
     }
   }

@@ -52,7 +52,7 @@ export interface Engine {
 
 /** Searches; a worker of its own, ended by an edit. */
 export interface Searcher {
-  propose(text: string, prices: string | null, looked: (count: number) => void): Promise<Ways>;
-  start(span: string, rise: string, isPublic: boolean, metric: boolean, looked: (count: number) => void): Promise<Ways>;
+  propose(text: string, prices: string | null, looked: (count: number, best: string) => void): Promise<Ways>;
+  start(span: string, rise: string, isPublic: boolean, metric: boolean, looked: (count: number, best: string) => void): Promise<Ways>;
   stop(): void;
 }

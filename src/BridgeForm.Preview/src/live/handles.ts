@@ -1,5 +1,6 @@
 import type { App } from '../app';
 import type { BridgeView } from '../view';
+import { lastOnly, newGesture } from './desk';
 import type { Reading } from './engine';
 
 /** A value that is dragged on the bridge: where its handle sits, and which way a metre of it goes. */
@@ -36,7 +37,7 @@ export class Handles {
   private view: BridgeView | null = null;
   private reading: Reading | null = null;
 
-  constructor(private readonly app: App, place: HTMLElement, private readonly move: (path: string, kind: string, number: number, moving: boolean) => Promise<string>) {
+  constructor(private readonly app: App, place: HTMLElement, private readonly move: (path: string, kind: string, number: number, gesture: number | null) => Promise<string>) {
     this.buttons = HANDLES.map((handle) => {
       const button = document.createElement('button');
       button.type = 'button';
@@ -94,30 +95,28 @@ export class Handles {
   }
 
   private bind(handle: Handle, button: HTMLButtonElement, tip: HTMLElement): void {
-    let from: { x: number; y: number; value: number; pull: { x: number; y: number } } | null = null;
-    let waiting = false;
+    let from: { x: number; y: number; value: number; pull: { x: number; y: number }; gesture: number } | null = null;
+    const moved = lastOnly(async ({ number, gesture }: { number: number; gesture: number }) => {
+      tip.textContent = `${handle.label} ${await this.move(handle.path, handle.kind, number, gesture)}`;
+    });
     button.addEventListener('pointerdown', (e) => {
       const value = this.valueOf(handle);
       const pull = this.pull(handle);
       e.stopPropagation();
       if (value !== null && pull !== null) {
-        from = { x: e.clientX, y: e.clientY, value: value.number, pull };
+        from = { x: e.clientX, y: e.clientY, value: value.number, pull, gesture: newGesture() };
         button.setPointerCapture(e.pointerId);
       }
     });
     button.addEventListener('pointermove', (e) => {
-      if (from === null || waiting) {
+      if (from === null) {
         return;
       }
 
       const { pull } = from;
       const long = pull.x * pull.x + pull.y * pull.y;
       const by = ((e.clientX - from.x) * pull.x + (e.clientY - from.y) * pull.y) / long;
-      waiting = true;
-      void this.move(handle.path, handle.kind, from.value + by, true).then((text) => {
-        waiting = false;
-        tip.textContent = `${handle.label} ${text}`;
-      });
+      void moved({ number: from.value + by, gesture: from.gesture });
     });
     const end = (): void => { from = null; };
     button.addEventListener('pointerup', end);
@@ -128,7 +127,7 @@ export class Handles {
       if (by !== 0 && value !== null) {
         e.preventDefault();
         e.stopPropagation();
-        void this.move(handle.path, handle.kind, value.number + by * handle.step, false);
+        void this.move(handle.path, handle.kind, value.number + by * handle.step, null);
       }
     });
   }

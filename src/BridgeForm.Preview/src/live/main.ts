@@ -94,11 +94,15 @@ function point(check: Check): void {
   byId('stage').scrollIntoView({ block: 'nearest' });
 }
 
+function progress(count: number, best: string): string {
+  return `${count} designs looked at${best === '' ? '' : `; ${best}`} …`;
+}
+
 async function search(): Promise<void> {
   const text = desk.text;
   status('searching', 'Looking for ways that pass …');
   try {
-    const found = await searcher.propose(text, desk.prices, (count) => { status('searching', `Looking for ways that pass: ${count} designs looked at …`); });
+    const found = await searcher.propose(text, desk.prices, (count, best) => { status('searching', `Looking for ways that pass: ${progress(count, best)}`); });
     if (text === desk.text) {
       status('searching', '');
       writeWays(found, (way) => { void tryWay(way); });
@@ -201,7 +205,7 @@ async function begin(event: SubmitEvent): Promise<void> {
   byId<HTMLButtonElement>('ask-go').disabled = true;
   say.textContent = 'Looking for a bridge that passes …';
   try {
-    const found = await searcher.start(span ?? '', rise ?? '', isPublic, metric, (count) => { say.textContent = `${count} designs looked at …`; });
+    const found = await searcher.start(span ?? '', rise ?? '', isPublic, metric, (count, best) => { say.textContent = progress(count, best); });
     const way = found.ways[0];
     if (way === undefined) {
       say.replaceChildren(element('span', 'Nothing that passes was found. '), ...found.why.map((w) => element('span', `${w} `)));
@@ -290,9 +294,10 @@ async function main(): Promise<void> {
   const view = byId('view').textContent ?? '';
   pictured = view !== '';
   if (bridgeForm.app !== null) {
-    handles = new Handles(bridgeForm.app, byId('stage'), async (path, kind, number, moving) => {
+    handles = new Handles(bridgeForm.app, byId('stage'), async (path, kind, number, gesture) => {
       const text = await engine.say(kind, number, desk.reading?.metric ?? false);
-      await desk.set(path, text, moving);
+      await desk.set(path, text, gesture);
+      await desk.drawn;
       return text;
     });
     if (view !== '') {
@@ -302,7 +307,11 @@ async function main(): Promise<void> {
 
   const keys = await engine.keys();
   decisions = new Decisions(
-    byId('pane-decisions'), keys, (path, value, moving) => desk.set(path, value, moving), (kind, number) => engine.say(kind, number, desk.reading?.metric ?? false));
+    byId('pane-decisions'), keys, async (path, value, gesture) => {
+      const problem = await desk.set(path, value, gesture);
+      await desk.drawn;
+      return problem;
+    }, (kind, number) => engine.say(kind, number, desk.reading?.metric ?? false));
   textTab = new TextTab(keys, (text) => { void desk.put(text, 'text'); });
   await offerFiles(desk, (text) => { status('making', text); });
   await desk.put(await fromLink() ?? kept() ?? byId('first-file').textContent ?? '', 'start');

@@ -3,7 +3,9 @@ import type { Answer, Engine, Keys, Reading, Searcher, Step, Ways } from './engi
 /** What a page carries for its workers: their script, the packed runtime, and files that the runtime is given. */
 export interface Cargo { script: string; assets: string; given: Record<string, string> }
 
-interface Waiting { done: (result: unknown) => void; failed: (trouble: Error) => void; looked?: (count: number) => void }
+/** Told while a search runs: designs looked at, and the best so far in words. */
+type Looked = (count: number, best: string) => void;
+interface Waiting { done: (result: unknown) => void; failed: (trouble: Error) => void; looked?: Looked }
 
 /** Trouble in the engine itself: a defect, not a fault of the file. */
 export class EngineTrouble extends Error {}
@@ -18,11 +20,11 @@ class Post {
   constructor(cargo: Cargo) {
     const url = URL.createObjectURL(new Blob([cargo.script], { type: 'text/javascript' }));
     this.worker = new Worker(url);
-    this.worker.onmessage = (message: MessageEvent<{ id: number; result?: unknown; trouble?: string; looked?: number }>) => {
-      const { id, result, trouble, looked } = message.data;
+    this.worker.onmessage = (message: MessageEvent<{ id: number; result?: unknown; trouble?: string; looked?: number; best?: string }>) => {
+      const { id, result, trouble, looked, best } = message.data;
       const waiting = this.waiting.get(id);
       if (looked !== undefined) {
-        waiting?.looked?.(looked);
+        waiting?.looked?.(looked, best ?? '');
         return;
       }
 
@@ -38,7 +40,7 @@ class Post {
     this.begun.catch(() => undefined);
   }
 
-  call<T>(call: string, args: unknown[] = [], looked?: (count: number) => void): Promise<T> {
+  call<T>(call: string, args: unknown[] = [], looked?: Looked): Promise<T> {
     const id = ++this.last;
     return new Promise<T>((done, failed) => {
       this.waiting.set(id, { done: done as (result: unknown) => void, failed, ...(looked === undefined ? {} : { looked }) });
@@ -46,7 +48,7 @@ class Post {
     });
   }
 
-  async told<T>(call: string, args: unknown[] = [], looked?: (count: number) => void): Promise<T> {
+  async told<T>(call: string, args: unknown[] = [], looked?: Looked): Promise<T> {
     return JSON.parse(text(await this.call<Uint8Array>(call, args, looked))) as T;
   }
 
@@ -111,11 +113,11 @@ export class WorkSearcher implements Searcher {
 
   constructor(private readonly cargo: Cargo) {}
 
-  propose(file: string, prices: string | null, looked: (count: number) => void): Promise<Ways> {
+  propose(file: string, prices: string | null, looked: Looked): Promise<Ways> {
     return this.begun().told('Propose', [file, prices], looked);
   }
 
-  start(span: string, rise: string, isPublic: boolean, metric: boolean, looked: (count: number) => void): Promise<Ways> {
+  start(span: string, rise: string, isPublic: boolean, metric: boolean, looked: Looked): Promise<Ways> {
     return this.begun().told('Start', [span, rise, isPublic, metric], looked);
   }
 

@@ -51,7 +51,7 @@ async function answer({ id, call, args }: Asked): Promise<void> {
       return;
     }
 
-    const looked = (count: number): void => { scope.postMessage({ id, looked: count }); };
+    const looked = (count: number, best: string): void => { scope.postMessage({ id, looked: count, best }); };
     const passed = call === 'Propose' || call === 'Start' ? [...args, looked] : args;
     const result = engine?.[call]?.(...passed);
     // A copy of its own: what the runtime hands out may lie in its memory.

@@ -28,6 +28,7 @@ public static class ProjectReader
         {
             Values = values,
             Changed = changes => map is null ? new ChangedProject(null, []) : Changed(map, ropes, changes),
+            ByRule = paths => map is null ? [] : ByRule(map, ropes, [.. paths]),
         };
     }
 
@@ -36,6 +37,35 @@ public static class ProjectReader
         var faults = new FaultList();
         var (_, parameters) = Read(map, ropes, faults, changes);
         return faults.Any ? new ChangedProject(null, faults.InOrder()) : new ChangedProject(parameters, []);
+    }
+
+    private static ImmutableArray<KeyChange> ByRule(MapNode map, RopeCatalogue ropes, IReadOnlyList<string> paths)
+    {
+        var (values, _) = Read(paths.Aggregate(map, (left, path) => Without(left, path.Split('.'))), ropes, new FaultList(), []);
+        return [.. paths.Select(p => new KeyChange(p, values.Find(p)?.Text ?? "")).Where(c => c.Text.Length > 0)];
+    }
+
+    private static MapNode Without(MapNode map, ReadOnlySpan<string> path)
+    {
+        var entries = map.Entries.ToBuilder();
+        for (var i = entries.Count - 1; i >= 0; i--)
+        {
+            if (!string.Equals(entries[i].Key, path[0], StringComparison.Ordinal))
+            {
+                continue;
+            }
+
+            if (path.Length > 1 && entries[i].Value is MapNode inner)
+            {
+                entries[i] = entries[i] with { Value = Without(inner, path[1..]) };
+            }
+            else
+            {
+                entries.RemoveAt(i);
+            }
+        }
+
+        return map with { Entries = entries.ToImmutable() };
     }
 
     private static MapNode? Mapping(string text, FaultList faults)
@@ -108,6 +138,9 @@ public sealed record ProjectReading(string FileName, BridgeParameters? Parameter
 
     /// <summary>What it comes to when some keys are written otherwise and all others are kept.</summary>
     internal Func<IEnumerable<KeyChange>, ChangedProject> Changed { get; init; } = _ => new ChangedProject(null, []);
+
+    /// <summary>What keys come to when the file leaves them out, those that come to anything.</summary>
+    internal Func<IEnumerable<string>, ImmutableArray<KeyChange>> ByRule { get; init; } = _ => [];
 
     /// <summary>
     /// The parameters when one key is written otherwise and all others are kept; null when the reader finds fault with that.

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using BridgeForm.Checks;
 using BridgeForm.Output.Live;
 using BridgeForm.Project.Files;
@@ -17,19 +18,31 @@ public sealed class PageSearchTests
     public void A_site_gets_a_text_that_reads_and_passes()
     {
         var counts = new List<int>();
-        var told = Told.Read(PageSearch.Start("24 ft", "", isPublic: false, isMetric: false, counts.Add));
+        var best = new List<string>();
+        var told = Told.Read(PageSearch.Start("24 ft", "", isPublic: false, isMetric: false, (count, text) =>
+        {
+            counts.Add(count);
+            best.Add(text);
+        }));
         var way = Assert.Single(told.List("ways"));
         AssertPasses(way);
         Assert.Contains("span: 24 ft\n", way.Text("text"), StringComparison.Ordinal);
         Assert.Equal(counts[^1], told.GetProperty("looked").GetInt32());
         Assert.Equal(counts.Order(), counts);
+        var weights = best.Where(b => b.Length > 0).Select(Weight).ToList();
+        Assert.True(weights.Distinct().Count() > 1, "Nothing better was told on the way.");
+        Assert.Equal(weights.OrderDescending(), weights);
+        // What is set out a little more steadily may weigh a little more than the lightest.
+        Assert.InRange(Weight(way.List("figures")[0].Text("text")), weights[^1], weights[^1] * 1.02);
         Assert.Empty(told.List("why"));
     }
+
+    private static int Weight(string text) => int.Parse(Regex.Match(text, @"(\d+) lbf").Groups[1].Value, CultureInfo.InvariantCulture);
 
     [Fact]
     public void What_was_asked_of_the_site_stands_in_the_text()
     {
-        var told = Told.Read(PageSearch.Start("4 m", "0.3 m", isPublic: true, isMetric: true, _ => { }));
+        var told = Told.Read(PageSearch.Start("4 m", "0.3 m", isPublic: true, isMetric: true, (_, _) => { }));
         var way = Assert.Single(told.List("ways"));
         AssertPasses(way);
         Assert.Contains("units: metric\nuse: public\nsite:\n  span: 4 m\n  rise: 0.3 m\n", way.Text("text"), StringComparison.Ordinal);
@@ -39,7 +52,7 @@ public sealed class PageSearchTests
     public void Every_way_of_a_file_that_fails_passes_as_it_is_written()
     {
         Assert.Contains(SearchTests.Model(Low).Checks, c => c.Status == CheckStatus.Fail);
-        var told = Told.Read(PageSearch.Propose(Low, prices: null, _ => { }));
+        var told = Told.Read(PageSearch.Propose(Low, prices: null, (_, _) => { }));
         Assert.False(told.GetProperty("passing").GetBoolean());
         Assert.NotEmpty(told.List("ways"));
         foreach (var way in told.List("ways"))
@@ -53,7 +66,7 @@ public sealed class PageSearchTests
     [Fact]
     public void A_file_that_passes_says_so()
     {
-        var told = Told.Read(PageSearch.Propose(SearchTests.Sound, prices: null, _ => { }));
+        var told = Told.Read(PageSearch.Propose(SearchTests.Sound, prices: null, (_, _) => { }));
         Assert.True(told.GetProperty("passing").GetBoolean());
         Assert.Equal((0, 0), (told.List("ways").Count, told.List("why").Count));
     }
@@ -69,7 +82,7 @@ public sealed class PageSearchTests
         var list = "stock,section,length,price\n" + string.Join('\n', rows) + "\n";
         var prices = PriceReader.Read(list, "prices", stock);
         Assert.Empty(prices.Lines);
-        foreach (var way in Told.Read(PageSearch.Propose(Post, list, _ => { })).List("ways"))
+        foreach (var way in Told.Read(PageSearch.Propose(Post, list, (_, _) => { })).List("ways"))
         {
             var parameters = SearchTests.Read(way.Text("text")).Parameters! with { PriceList = prices.List };
             var cost = Bridges.Build(parameters).StockPlan.Boards.Sum(b => b.Price!.Value);
@@ -82,7 +95,7 @@ public sealed class PageSearchTests
     [InlineData("name: [\n")]
     public void A_faulty_file_tells_its_faults(string text)
     {
-        var told = Told.Read(PageSearch.Propose(text, prices: null, _ => Assert.Fail("Nothing is looked at.")));
+        var told = Told.Read(PageSearch.Propose(text, prices: null, (_, _) => Assert.Fail("Nothing is looked at.")));
         Assert.Equal(ProjectReader.Read(text, "project.yaml", Bridges.Catalogue).Lines, told.Texts("why"));
         Assert.NotEmpty(told.List("why"));
         Assert.Empty(told.List("ways"));
@@ -96,7 +109,7 @@ public sealed class PageSearchTests
     [InlineData("24 ft", "up", "'up'")]
     public void A_site_that_cannot_be_read_tells_why(string span, string rise, string says)
     {
-        var told = Told.Read(PageSearch.Start(span, rise, isPublic: false, isMetric: false, _ => Assert.Fail("Nothing is looked at.")));
+        var told = Told.Read(PageSearch.Start(span, rise, isPublic: false, isMetric: false, (_, _) => Assert.Fail("Nothing is looked at.")));
         Assert.Contains(told.Texts("why"), w => w.Contains(says, StringComparison.Ordinal));
         Assert.Empty(told.List("ways"));
     }
