@@ -52,7 +52,7 @@ internal static class CaseText
             words.Force(shape.LargestTension),
             words.Length(shape.Sag),
             words.Size(result.MidSpanDrop),
-            QuantityText.Degrees(Math.Atan(result.SteepestDeck)),
+            QuantityText.Degrees(Elementary.Atan(result.SteepestDeck)),
             result.CrossSlope is { } tilt ? QuantityText.Degrees(tilt) : "rolls over",
             .. Ground(model) ? (string[])[result.OverGround is { } ground ? words.Length(ground) : ""] : [],
             .. Water(model) ? (string[])[result.OverWater is { } water ? words.Length(water) : ""] : [],

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.Drawing;
 
@@ -133,7 +134,7 @@ internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null)
     private SheetText Placed(SheetText text)
     {
         var (width, height) = (PageFont.Of(text).Width(text.Text, text.Height), text.Height);
-        var (sin, cos) = Math.SinCos(text.Turn);
+        var (sin, cos) = Elementary.SinCos(text.Turn);
         SheetPoint At(double along, double up) => new(text.At.X + (along * cos) - (up * sin), text.At.Y + (along * sin) + (up * cos));
         var low = -(PageFont.Descent / 2 * height) - Halo;
         _labels.Add(new SheetArea(

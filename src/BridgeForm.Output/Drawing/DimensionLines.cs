@@ -35,7 +35,7 @@ public static class DimensionLines
         var turn = angle > (Math.PI / 2)
             + Tolerances.Upright ? angle - Math.PI : angle <= Tolerances.Upright - (Math.PI / 2) ? angle + Math.PI : angle;
         var half = PageFont.Regular.Width(dimension.Text, dimension.Height) / 2;
-        var (ux, uy, up) = (Math.Cos(turn), Math.Sin(turn), Detail * dimension.Height);
+        var (ux, uy, up) = (Elementary.Cos(turn), Elementary.Sin(turn), Detail * dimension.Height);
         var at = new SheetPoint(middle.X - (half * ux) - (up * uy), middle.Y - (half * uy) + (up * ux));
         return [.. lines, new SheetText(dimension.Layer, at, dimension.Height, dimension.Text) { Turn = turn }];
     }
@@ -67,7 +67,7 @@ public static class DimensionLines
             Barb(to, -detail, 1),
             Barb(to, -detail, -1),
         ];
-        return (lines, At(from, offset, length / 2), Math.Atan2(uy, ux));
+        return (lines, At(from, offset, length / 2), Elementary.Atan2(uy, ux));
     }
 
     private static SheetText TextOf(SheetDimension dimension, SheetPoint middle)

@@ -90,7 +90,7 @@ internal static class Dimensions
         canvas.Add(new SheetArc(PageLayers.Dim, corner, radius, from, to));
         foreach (var ray in (ReadOnlySpan<double>)[from, to])
         {
-            var (sin, cos) = Math.SinCos(ray);
+            var (sin, cos) = Elementary.SinCos(ray);
             canvas.Line(PageLayers.Dim, corner, new SheetPoint(corner.X + ((radius + Over) * cos), corner.Y + ((radius + Over) * sin)));
         }
 
@@ -98,7 +98,7 @@ internal static class Dimensions
         var reach = radius + 0.0022;
         var room = (PageText.Width(text, Height) / 2) + (2 * Gap);
         SheetText At(double angle, double r) => PageText.Centered(
-            corner.X + (r * Math.Cos(angle)), corner.Y + (r * Math.Sin(angle)) - (Height / 3), text, Height);
+            corner.X + (r * Elementary.Cos(angle)), corner.Y + (r * Elementary.Sin(angle)) - (Height / 3), text, Height);
         canvas.Label(
             At(middle, reach), At(middle, reach + 0.003), At(middle - 0.3, reach + 0.002), At(middle + 0.3, reach + 0.002),
             At(middle, reach + 0.006),
@@ -128,13 +128,13 @@ internal static class Dimensions
     /// <summary>Above the line's middle, else below it, else beyond its ends; read from below or from the right.</summary>
     private static void Figure(Canvas canvas, SheetPoint a, SheetPoint b, string text)
     {
-        var angle = Math.Atan2(b.Y - a.Y, b.X - a.X);
+        var angle = Elementary.Atan2(b.Y - a.Y, b.X - a.X);
         if (angle > (Math.PI / 2) + Tolerances.AlmostUpright || angle <= Tolerances.AlmostUpright - (Math.PI / 2))
         {
             (a, b, angle) = (b, a, angle > 0 ? angle - Math.PI : angle + Math.PI);
         }
 
-        var (sin, cos) = Math.SinCos(angle);
+        var (sin, cos) = Elementary.SinCos(angle);
         var (length, width) = (Distance(a, b), PageText.Width(text, Height));
         SheetText At(double along, double up) => new(
             PageLayers.Dim, new SheetPoint(a.X + (along * cos) - (up * sin), a.Y + (along * sin) + (up * cos)), Height, text)

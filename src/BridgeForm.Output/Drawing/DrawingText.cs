@@ -40,7 +40,7 @@ internal sealed record DrawingText(UnitSystem Units)
     /// <summary>A slope as degrees and as rise over run.</summary>
     public static string Slope(double radians)
     {
-        var run = Math.Abs(1 / Math.Tan(radians));
+        var run = Math.Abs(1 / Elementary.Tan(radians));
         return Math.Abs(radians) < Tolerances.Level ? "level" : $"{Angle(Math.Abs(radians))} (1 : {Numbers.Fixed(run, 1)})";
     }
 

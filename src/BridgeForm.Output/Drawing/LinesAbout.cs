@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.Drawing;
 
@@ -18,7 +19,7 @@ internal sealed record LinesAbout(ImmutableArray<(SheetPoint From, SheetPoint To
     /// <summary>A line runs through the text's own, turned box, or nearer to it than a distance in metres.</summary>
     public bool Cross(SheetText text, double near)
     {
-        var (width, (sin, cos)) = (PageFont.Of(text).Width(text.Text, text.Height), Math.SinCos(text.Turn));
+        var (width, (sin, cos)) = (PageFont.Of(text).Width(text.Text, text.Height), Elementary.SinCos(text.Turn));
         var box = new SheetBox(-near, -(PageFont.Descent / 2 * text.Height) - near, width + near, text.Height + near);
         SheetPoint Own(SheetPoint p)
         {
@@ -80,7 +81,7 @@ internal sealed record LinesAbout(ImmutableArray<(SheetPoint From, SheetPoint To
         return
         [
             .. Enumerable.Range(0, steps + 1).Select(i => start + ((full - start) * i / Math.Max(1, steps)))
-                .Select(a => new SheetPoint(center.X + (radius * Math.Cos(a)), center.Y + (radius * Math.Sin(a)))),
+                .Select(a => new SheetPoint(center.X + (radius * Elementary.Cos(a)), center.Y + (radius * Elementary.Sin(a)))),
         ];
     }
 }

@@ -1,3 +1,5 @@
+using BridgeForm.Quantities;
+
 namespace BridgeForm.Output.Drawing;
 
 /// <summary>An upright box of the page, metres.</summary>
@@ -86,7 +88,7 @@ internal static class EntityBox
     private static double Turn(double angle) => angle - (Math.Tau * Math.Floor(angle / Math.Tau));
 
     private static SheetBox At(SheetBox box, SheetPoint center, double radius, double angle) =>
-        box.With(center.X + (radius * Math.Cos(angle)), center.Y + (radius * Math.Sin(angle)));
+        box.With(center.X + (radius * Elementary.Cos(angle)), center.Y + (radius * Elementary.Sin(angle)));
 
     private static SheetBox Around(SheetPoint c, double r) => new(c.X - r, c.Y - r, c.X + r, c.Y + r);
 }
@@ -109,7 +111,7 @@ internal static class PageBox
     private static SheetBox Of(SheetText text)
     {
         var width = PageFont.Of(text).Width(text.Text, text.Height);
-        var (sin, cos) = Math.SinCos(text.Turn);
+        var (sin, cos) = Elementary.SinCos(text.Turn);
         var box = SheetBox.Empty;
         foreach (var along in (ReadOnlySpan<double>)[0, width])
         {

@@ -124,6 +124,6 @@ internal readonly record struct BulgeArc(SheetPoint Center, double Radius, doubl
         var left = (1 - (b * b)) / (4 * b);
         var center = new SheetPoint(((from.X + to.X) / 2) - (left * dy), ((from.Y + to.Y) / 2) + (left * dx));
         var radius = Math.Sqrt((dx * dx) + (dy * dy)) * (1 + (b * b)) / (4 * Math.Abs(b));
-        return new BulgeArc(center, radius, Math.Atan2(from.Y - center.Y, from.X - center.X), 4 * Math.Atan(b));
+        return new BulgeArc(center, radius, Elementary.Atan2(from.Y - center.Y, from.X - center.X), 4 * Elementary.Atan(b));
     }
 }

@@ -15,7 +15,7 @@ internal readonly record struct View(Vector3d Right, Vector3d Up)
     public static View Above => new(Vector3d.UnitX, -Vector3d.UnitZ);
 
     /// <summary>Isometric, from above the right-hand side, near A: the three axes are foreshortened alike.</summary>
-    public static View Isometric { get; } = FromAbove(Math.PI / 4, Math.Atan(1 / Math.Sqrt(2)));
+    public static View Isometric { get; } = FromAbove(Math.PI / 4, Elementary.Atan(1 / Math.Sqrt(2)));
 
     /// <summary>Length on paper of a length along an axis in the isometric view.</summary>
     public static double IsometricShare { get; } = Math.Sqrt(2.0 / 3);
@@ -29,9 +29,9 @@ internal readonly record struct View(Vector3d Right, Vector3d Up)
     /// <summary>Turned about the upright axis from the side view, then tilted to look down.</summary>
     private static View FromAbove(double turn, double tilt)
     {
-        var right = new Vector3d(Math.Cos(turn), 0, Math.Sin(turn));
+        var right = new Vector3d(Elementary.Cos(turn), 0, Elementary.Sin(turn));
         var level = right.Cross(Vector3d.UnitY);
-        var toward = (Math.Cos(tilt) * level) + (Math.Sin(tilt) * Vector3d.UnitY);
+        var toward = (Elementary.Cos(tilt) * level) + (Elementary.Sin(tilt) * Vector3d.UnitY);
         return new View(right, toward.Cross(right));
     }
 }

@@ -1,5 +1,6 @@
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 
@@ -60,7 +61,7 @@ internal sealed class BayGuard
         var p = _context.Layout.Parameters;
         var (a, b) = (Foot(_bay - 1), Foot(_bay));
         canvas.Level(map.Of(a), map.Of(b), map.Of(0, Box.MinY).Y - 0.007, "posts at the base's top " + text.Size(b.X - a.X));
-        var head = p.Frames.Post.Length * Math.Cos(p.Frames.Post.Lean);
+        var head = p.Frames.Post.Length * Elementary.Cos(p.Frames.Post.Lean);
         var (c, d) = (Foot(_bay - 1, head), Foot(_bay, head));
         canvas.Level(map.Of(c), map.Of(d), map.Of(0, Box.MaxY).Y + 0.006, "posts at the heads " + text.Size(d.X - c.X));
     }
@@ -88,8 +89,8 @@ internal sealed class BayGuard
     private static void Name(Canvas canvas, ViewMap map, Bar bar, string words)
     {
         var (at, end) = (map.Of(bar.Middle), map.Of(bar.End));
-        var turn = Math.Atan2(end.Y - at.Y, end.X - at.X);
-        var (sin, cos) = Math.SinCos(turn);
+        var turn = Elementary.Atan2(end.Y - at.Y, end.X - at.X);
+        var (sin, cos) = Elementary.SinCos(turn);
         var (half, drop) = (PageText.Width(words, PageText.Small) / 2, PageText.Small / 2);
         canvas.Label(
             PageText.Left(

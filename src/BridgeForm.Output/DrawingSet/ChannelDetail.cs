@@ -1,6 +1,7 @@
 using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Output.DrawingSet;
@@ -30,7 +31,8 @@ internal static class ChannelDetail
         const double beyond = 0.038;
         var half = (p.Frames.Base.Along / 2) + beyond;
         var top = level.Top
-            + context.Layout.Deck.Lifts[frame] + p.Deck.Thickness + (half * Math.Abs(Math.Tan(context.Layout.Poses[frame].Slope)) / 2);
+            + context.Layout.Deck.Lifts[frame] + p.Deck.Thickness
+            + (half * Math.Abs(Elementary.Tan(context.Layout.Poses[frame].Slope)) / 2);
         var window = new SheetBox(-half, Math.Min(level.Bottom, -p.Ropes.Rope.Radius) - 0.015, half, top + 0.005);
         var note = $"{context.Layout.Poses[frame].Name}, section in the middle of the right-hand rope, seen from the right-hand side";
         return new Detail(window, title, note, (canvas, map) => Along(canvas, map, context, frame, window));
@@ -177,7 +179,7 @@ internal static class ChannelDetail
             var at = map.Of(half / 2, floor(half / 2));
             canvas.Leader(
                 at, new SheetPoint(right + 0.003, map.Of(0, level.Top * 0.6).Y),
-                "floor " + DrawingText.Angle(Math.Atan(Math.Abs(level.FloorSlope))));
+                "floor " + DrawingText.Angle(Elementary.Atan(Math.Abs(level.FloorSlope))));
         }
 
         var packer = context.Shapes.PieceAt(new PartId(context.Layout.Poses[frame].Name, Role.Packer).ToString());

@@ -1,5 +1,6 @@
 using BridgeForm.Output.Drawing;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Output.DrawingSet;
@@ -30,7 +31,8 @@ internal static class FrameDetails
             SheetPoint Top(double z) => map.Of(z, level.Top);
             var y = map.Of(0, window.MinY).Y - 0.006;
             var (outer, inner) =
-                (post.Foot + (post.Section.Width / Math.Cos(post.Lean)), brace.Foot - (brace.Section.Width / Math.Cos(brace.Lean)));
+                (post.Foot + (post.Section.Width / Elementary.Cos(post.Lean)),
+                    brace.Foot - (brace.Section.Width / Elementary.Cos(brace.Lean)));
             canvas.LevelChain(
                 y,
                 [
@@ -52,9 +54,9 @@ internal static class FrameDetails
     {
         var (p, level) = (context.Layout.Parameters, context.Layout.Levels[frame]);
         var (post, brace) = (p.Frames.Post, p.Frames.Brace);
-        var rise = brace.Length * Math.Cos(brace.Lean);
-        var tip = brace.Foot - (brace.Length * Math.Sin(brace.Lean));
-        var heel = rise - (brace.Section.Width / Math.Sin(brace.Lean + post.Lean) * Math.Cos(post.Lean));
+        var rise = brace.Length * Elementary.Cos(brace.Lean);
+        var tip = brace.Foot - (brace.Length * Elementary.Sin(brace.Lean));
+        var heel = rise - (brace.Section.Width / Elementary.Sin(brace.Lean + post.Lean) * Elementary.Cos(post.Lean));
         var window = new SheetBox(tip - (post.Section.Width * 1.6), level.Top + heel - 0.05, tip + 0.10, level.Top + rise + 0.05);
         return new Detail(window, "Head of the brace on the post", Seen(context, frame), (canvas, map) =>
         {
@@ -63,9 +65,9 @@ internal static class FrameDetails
             var at = map.Of(tip, level.Top + rise);
             var right = map.Of(window.MaxX, 0).X;
             canvas.Leader(at, new SheetPoint(right - 0.006, at.Y + 0.004), text.Size(rise) + " above the base's top");
-            var low = map.Of(tip - ((rise - heel) * Math.Tan(post.Lean)), level.Top + heel);
+            var low = map.Of(tip - ((rise - heel) * Elementary.Tan(post.Lean)), level.Top + heel);
             canvas.Between(
-                low, at, (post.Section.Width / map.Ratio) + 0.006, text.Size(brace.Section.Width / Math.Sin(brace.Lean + post.Lean)));
+                low, at, (post.Section.Width / map.Ratio) + 0.006, text.Size(brace.Section.Width / Elementary.Sin(brace.Lean + post.Lean)));
             canvas.Angle(at, (3 * Quarter) - post.Lean, (3 * Quarter) + brace.Lean, 0.030, DrawingText.Angle(brace.Lean + post.Lean));
             var cut = context.Shapes.PieceAt(new PartId(context.Layout.Poses[frame].Name, Role.Brace, Side.Right).ToString());
             canvas.Leader(
@@ -80,7 +82,7 @@ internal static class FrameDetails
     {
         var (p, level) = (context.Layout.Parameters, context.Layout.Levels[frame]);
         var post = p.Frames.Post;
-        var head = level.Top + (post.Length * Math.Cos(post.Lean));
+        var head = level.Top + (post.Length * Elementary.Cos(post.Lean));
         var middle = PostAxis.Head(post);
         var half = Math.Max(p.Guard.Cap.Width, post.Section.Width) / 2;
         var window = new SheetBox(middle - half - 0.03, head - 0.20, middle + half + 0.02, head + p.Guard.Cap.Thickness + 0.01);
@@ -91,7 +93,7 @@ internal static class FrameDetails
             drawing.Draw(canvas, map, window);
             var text = context.Text;
             var cap = drawing.StubsOf(Role.Cap, Side.Right)[0].Box;
-            var faces = post.Section.Width / 2 / Math.Cos(post.Lean);
+            var faces = post.Section.Width / 2 / Elementary.Cos(post.Lean);
             var y = map.Of(0, cap.MaxY).Y + 0.006;
             canvas.LevelChain(
                 y,
@@ -118,7 +120,7 @@ internal static class FrameDetails
 
     private static void Axis(Canvas canvas, ViewMap map, PostParameters post, double head)
     {
-        var (from, to) = (map.Of(PostAxis.Head(post) - (0.19 * Math.Tan(post.Lean)), head - 0.19), map.Of(PostAxis.Head(post), head));
+        var (from, to) = (map.Of(PostAxis.Head(post) - (0.19 * Elementary.Tan(post.Lean)), head - 0.19), map.Of(PostAxis.Head(post), head));
         canvas.Line(PageLayers.Layout, from, to);
         canvas.Angle(from, Quarter - post.Lean, Quarter, 0.026, DrawingText.Angle(post.Lean));
     }

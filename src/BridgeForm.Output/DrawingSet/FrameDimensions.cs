@@ -1,6 +1,7 @@
 using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 
@@ -50,7 +51,7 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     {
         var box = drawing.Box;
         var left = map.Of(box.MinX, 0).X;
-        var head = _level.Top + (Post.Length * Math.Cos(Post.Lean));
+        var head = _level.Top + (Post.Length * Elementary.Cos(Post.Lean));
         var edge = -_p.Frames.Base.Length / 2;
         SheetPoint At(double n) => map.Of(edge, n);
         canvas.Upright(At(_level.Bottom), At(_level.Top), left - 0.008, _text.Size(_level.Top - _level.Bottom));
@@ -84,20 +85,20 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     /// <summary>Inside the post, above the brace: the only place where nothing else is drawn.</summary>
     private void Lean(Canvas canvas, ViewMap map, double quarter)
     {
-        var up = (_p.Frames.Brace.Length * Math.Cos(_p.Frames.Brace.Lean)) + 0.03;
-        var z = Post.Foot + (Post.Section.Width / Math.Cos(Post.Lean)) + (up * Math.Tan(Post.Lean));
+        var up = (_p.Frames.Brace.Length * Elementary.Cos(_p.Frames.Brace.Lean)) + 0.03;
+        var z = Post.Foot + (Post.Section.Width / Elementary.Cos(Post.Lean)) + (up * Elementary.Tan(Post.Lean));
         canvas.Angle(map.Of(z, _level.Top + up), quarter - Post.Lean, quarter, 0.022, DrawingText.Angle(Post.Lean));
     }
 
     /// <summary>Lengths of post and brace, along them.</summary>
     private void Members(Canvas canvas, ViewMap map)
     {
-        var (sin, cos) = Math.SinCos(Post.Lean);
+        var (sin, cos) = Elementary.SinCos(Post.Lean);
         var foot = PostAxis.Foot(Post);
         var (from, to) = (map.Of(foot, _level.Top), map.Of(foot + (Post.Length * sin), _level.Top + (Post.Length * cos)));
         canvas.Between(from, to, (Post.Section.Width / 2 / map.Ratio) + 0.013, "post, along its axis " + _text.Size(Post.Length));
         var brace = _p.Frames.Brace;
-        (sin, cos) = Math.SinCos(brace.Lean);
+        (sin, cos) = Elementary.SinCos(brace.Lean);
         canvas.Between(
             map.Of(brace.Foot, _level.Top),
             map.Of(brace.Foot - (brace.Length * sin), _level.Top + (brace.Length * cos)),
@@ -114,7 +115,7 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
         if (drawing.StubsOf(Role.Rail, Side.Right) is [var (_, rail), ..])
         {
             // From corner to corner, or from the corners up: no witness line crosses a rail.
-            var low = rail.MinY + (_p.Guard.Rail.Thickness * Math.Sin(Post.Lean));
+            var low = rail.MinY + (_p.Guard.Rail.Thickness * Elementary.Sin(Post.Lean));
             var corner = map.Of(rail.MinX, low);
             canvas.Level(
                 map.Of(-rail.MinX, low), corner, Math.Max(corner.Y, y + row),
@@ -143,11 +144,12 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
 
         var corner = map.Of(_p.Frames.Base.Length / 2, _level.Top - 0.02);
         canvas.Leader(corner, new SheetPoint(corner.X + 0.006, corner.Y), Mark(new PartId(name, Role.Base)));
-        var post = map.Of(PostAxis.Head(Post) + 0.01, _level.Top + (Post.Length * Math.Cos(Post.Lean) * 0.85));
+        var post = map.Of(PostAxis.Head(Post) + 0.01, _level.Top + (Post.Length * Elementary.Cos(Post.Lean) * 0.85));
         canvas.Leader(post, new SheetPoint(post.X + 0.012, post.Y), Mark(new PartId(name, Role.Post, Side.Right)));
         var brace = _p.Frames.Brace;
         var middle = map.Of(
-            brace.Foot - (brace.Length * 0.75 * Math.Sin(brace.Lean)), _level.Top + (brace.Length * 0.75 * Math.Cos(brace.Lean)));
+            brace.Foot - (brace.Length * 0.75 * Elementary.Sin(brace.Lean)),
+            _level.Top + (brace.Length * 0.75 * Elementary.Cos(brace.Lean)));
         canvas.Leader(middle, new SheetPoint(middle.X + 0.016, middle.Y + 0.008), Mark(new PartId(name, Role.Brace, Side.Right)));
         var (capId, cap) = drawing.StubsOf(Role.Cap, Side.Right)[0];
         var end = map.Of(cap.MaxX, (cap.MinY + cap.MaxY) / 2);
@@ -204,8 +206,8 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
 internal static class PostAxis
 {
     /// <summary>At the base's top.</summary>
-    public static double Foot(PostParameters post) => post.Foot + (post.Section.Width / 2 / Math.Cos(post.Lean));
+    public static double Foot(PostParameters post) => post.Foot + (post.Section.Width / 2 / Elementary.Cos(post.Lean));
 
     /// <summary>At the head.</summary>
-    public static double Head(PostParameters post) => Foot(post) + (post.Length * Math.Sin(post.Lean));
+    public static double Head(PostParameters post) => Foot(post) + (post.Length * Elementary.Sin(post.Lean));
 }

@@ -4,6 +4,7 @@ using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Router;
 using BridgeForm.Output.Templates;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 
@@ -94,7 +95,7 @@ internal static class FrameSheet
         [
             new(["slope of the rope", DrawingText.Slope(pose.Slope)]),
             new(["channel depth at the middle", words.Size(level.ChannelDepth)]),
-            new(["slope of the channel's floor", DrawingText.Slope(Math.Atan(level.FloorSlope))]),
+            new(["slope of the channel's floor", DrawingText.Slope(Elementary.Atan(level.FloorSlope))]),
             new(["base's bottom below the rope's axis", words.Size(-level.Bottom)]),
             new(["base's top above the rope's axis", words.Size(level.Top)]),
             new(

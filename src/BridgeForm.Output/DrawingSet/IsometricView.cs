@@ -1,4 +1,5 @@
 using BridgeForm.Output.Drawing;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.DrawingSet;
 
@@ -39,7 +40,7 @@ internal static class IsometricView
         canvas.Draw(lines, map, PageLayers.Dim, PageLayers.Note);
         var whole = bays == context.Layout.Bays;
         var drawn = new LinesAbout([.. lines.Select(l => (map.Of(l.From), map.Of(l.To)))]);
-        var along = Math.Atan2(View.Isometric.Up.X, View.Isometric.Right.X);
+        var along = Elementary.Atan2(View.Isometric.Up.X, View.Isometric.Right.X);
         var (a, b) = (context.Layout.Poses[0].Node, context.Layout.Poses[^1].Node);
         EndMark.Draw(canvas, drawn, room, map.Of(view.Of(a)), along + Math.PI, "A");
         if (whole)
@@ -90,7 +91,7 @@ internal static class EndMark
         {
             foreach (var turn in Turns)
             {
-                var (sin, cos) = Math.SinCos(outward + turn);
+                var (sin, cos) = Elementary.SinCos(outward + turn);
                 var at = new SheetPoint(support.X + (reach * cos), support.Y + (reach * sin));
                 if (IsInside(room, at) && lines.Distance(at) > Markers.Radius + Clear)
                 {

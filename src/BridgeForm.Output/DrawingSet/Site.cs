@@ -1,4 +1,5 @@
 using BridgeForm.Output.Drawing;
+using BridgeForm.Quantities;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Output.DrawingSet;
@@ -61,8 +62,8 @@ internal static class Site
         for (var at = Hatch; at < length; at += 2 * Hatch)
         {
             var (x, y) = (from.X + (at / length * (to.X - from.X)), from.Y + (at / length * (to.Y - from.Y)));
-            var slant = Math.Atan2(to.Y - from.Y, to.X - from.X) - (Math.PI * 3 / 4);
-            canvas.Line(PageLayers.Dim, x, y, x + (Hatch * Math.Cos(slant)), y + (Hatch * Math.Sin(slant)));
+            var slant = Elementary.Atan2(to.Y - from.Y, to.X - from.X) - (Math.PI * 3 / 4);
+            canvas.Line(PageLayers.Dim, x, y, x + (Hatch * Elementary.Cos(slant)), y + (Hatch * Elementary.Sin(slant)));
         }
     }
 

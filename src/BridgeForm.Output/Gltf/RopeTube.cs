@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 using BridgeForm.Ropes;
 using BridgeForm.Solids;
 
@@ -60,7 +61,7 @@ internal static class RopeTube
         [
             .. Enumerable.Range(0, Sides).Select(k =>
             {
-                var (sin, cos) = Math.SinCos(Math.Tau * k / Sides);
+                var (sin, cos) = Elementary.SinCos(Math.Tau * k / Sides);
                 return center + (radius * ((cos * up) + (sin * side)));
             }),
         ];

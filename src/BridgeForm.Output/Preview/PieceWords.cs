@@ -92,7 +92,7 @@ internal static class PieceWords
         }
 
         var first = piece.Shape.Channels[0];
-        var slope = Math.Atan(first.FloorSlope);
+        var slope = Elementary.Atan(first.FloorSlope);
         var places = string.Join(" and ", piece.Shape.Channels.Select(c => words.Size(c.Center)));
         var floor = IsSquare(slope) ? "level floor" : $"floor sloped {Degrees(slope)}";
         lines.Add((

@@ -36,7 +36,7 @@ internal static class PreviewFacts
         facts.Add(new("Frames", Line($"{model.Frames.Length}, {Plain(Step(model), words)} apart"), false));
         if (Measured(model, "deck-slope") is { } slope)
         {
-            facts.Add(new("Steepest part of the deck", PieceWords.Degrees(Math.Atan(slope)) + " from level", false));
+            facts.Add(new("Steepest part of the deck", PieceWords.Degrees(Elementary.Atan(slope)) + " from level", false));
         }
 
         facts.Add(new("Ropes", Line($"two, {words.Size(2 * model.Parameters.Ropes.Rope.Radius)} thick"), false));

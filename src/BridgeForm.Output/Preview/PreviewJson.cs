@@ -111,7 +111,7 @@ internal static class PreviewJson
         json.WriteString("name", pose.Name);
         Number(json, "x", pose.Node.X);
         Number(json, "y", pose.Node.Y);
-        Number(json, "turn", Math.Atan2(pose.Along.Y, pose.Along.X));
+        Number(json, "turn", Elementary.Atan2(pose.Along.Y, pose.Along.X));
         json.WriteBoolean("end", pose.IsEnd);
         Number(json, "bottom", levels.Bottom);
         Number(json, "deck", levels.Top + lift + parameters.Deck.Thickness);

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using BridgeForm.Frames;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.Preview;
 
@@ -48,8 +49,8 @@ internal static class PreviewSite
         {
             PreviewJson.Row(
                 json,
-                end.Node.X + (outward * stay.Length * Math.Cos(stay.Angle)),
-                end.Node.Y - (stay.Length * Math.Sin(stay.Angle)));
+                end.Node.X + (outward * stay.Length * Elementary.Cos(stay.Angle)),
+                end.Node.Y - (stay.Length * Elementary.Sin(stay.Angle)));
         }
         else
         {

@@ -45,7 +45,7 @@ internal sealed record Features(DisplayUnits Units, Func<SheetPoint, SheetPoint>
 
     private string Words(Channel channel, string side)
     {
-        var slope = Math.Atan(channel.FloorSlope);
+        var slope = Elementary.Atan(channel.FloorSlope);
         var floor = Math.Abs(slope) > Tolerances.InPage ? $", floor {Numbers.DegreeText(slope)}" : string.Empty;
         return $"Channel {Units.Length(channel.Width)} wide, {Units.Length(channel.Depth)} deep{floor}{side}, centre "
             + $"{Units.Length(channel.Center)} from the left end";

@@ -41,7 +41,7 @@ internal static class WideView
             [.. parts.SelectMany(p => p.Entities).Distinct()],
             [.. parts.SelectMany(p => p.Labels), .. Mitre(piece.Near, ends[0]), .. Mitre(piece.Far, ends[1])]);
 
-        IEnumerable<Label> Mitre(EndCut cut, double x) => Math.Abs(Math.Sin(cut.Mitre)) > Tolerances.InPage
+        IEnumerable<Label> Mitre(EndCut cut, double x) => Math.Abs(Elementary.Sin(cut.Mitre)) > Tolerances.InPage
             ? [new Label(ProfileLayers.Dim, move(new SheetPoint(x, 0)).X, "Mitre " + Numbers.DegreeText(cut.Mitre))]
             : [];
     }

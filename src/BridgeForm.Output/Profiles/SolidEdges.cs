@@ -51,7 +51,7 @@ internal static class FarEdges
             let sine = Math.Abs(beyond.Plane.Normal.Dot(view.Toward))
             where sine > Tolerances.InPage && sine < 1 - Tolerances.InPage && beyond.Origin != FaceOrigin.Hole
             select new FarEdge(
-                view.Project(solid.Vertices[edge.From]), view.Project(solid.Vertices[edge.To]), Math.Asin(sine), beyond.Origin);
+                view.Project(solid.Vertices[edge.From]), view.Project(solid.Vertices[edge.To]), Elementary.Asin(sine), beyond.Origin);
         return [.. found];
     }
 }

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using BridgeForm.Pieces;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 
@@ -84,7 +85,7 @@ internal static class PieceReport
         ReportJson.Number(json, "center", channel.Center);
         ReportJson.Number(json, "width", channel.Width);
         ReportJson.Number(json, "depth", channel.Depth);
-        ReportJson.Angle(json, "floor_slope_deg", Math.Atan(channel.FloorSlope));
+        ReportJson.Angle(json, "floor_slope_deg", Elementary.Atan(channel.FloorSlope));
         json.WriteEndObject();
     }
 

@@ -3,6 +3,7 @@ using System.Text.Json;
 using BridgeForm.Checks;
 using BridgeForm.Loads;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Ropes;
 
@@ -78,7 +79,7 @@ internal static class CaseReport
         json.WriteBoolean("rolls_over", result.RollsOver);
         ReportJson.Number(json, "largest_share", result.LargestShare);
         ReportJson.List(json, "loaded", result.Stretches, Stretch);
-        ReportJson.Angle(json, "steepest_deck_deg", Math.Atan(result.SteepestDeck));
+        ReportJson.Angle(json, "steepest_deck_deg", Elementary.Atan(result.SteepestDeck));
         ReportJson.Number(json, "over_ground", result.OverGround);
         ReportJson.Number(json, "over_water", result.OverWater);
         Reactions(json, result);

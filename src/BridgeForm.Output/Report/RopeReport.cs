@@ -1,5 +1,6 @@
 using System.Text.Json;
 using BridgeForm.Loads;
+using BridgeForm.Quantities;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Output.Report;
@@ -67,7 +68,7 @@ internal static class RopeReport
     private static double LongestChord(RopeShape rope) =>
         rope.Nodes.Zip(rope.Nodes.Skip(1), (a, b) => Math.Sqrt(Square(b.X - a.X) + Square(b.Y - a.Y))).Max();
 
-    private static double Slope(RopePoint a, RopePoint b) => Math.Atan2(b.Y - a.Y, b.X - a.X);
+    private static double Slope(RopePoint a, RopePoint b) => Elementary.Atan2(b.Y - a.Y, b.X - a.X);
 
     private static double Square(double x) => x * x;
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Xml;
 using BridgeForm.Output.Drawing;
+using BridgeForm.Quantities;
 using static BridgeForm.Output.Svg.SvgWriter;
 
 namespace BridgeForm.Output.Svg;
@@ -154,7 +155,7 @@ internal sealed class SvgDrawing(XmlWriter xml, double height)
     private string Arc(SheetArc arc, double sweep)
     {
         SheetPoint On(double angle) => new(
-            arc.Center.X + (arc.Radius * Math.Cos(angle)), arc.Center.Y + (arc.Radius * Math.Sin(angle)));
+            arc.Center.X + (arc.Radius * Elementary.Cos(angle)), arc.Center.Y + (arc.Radius * Elementary.Sin(angle)));
         return $"M{At(On(arc.Start))}{Turn(arc.Radius, sweep)}{At(On(arc.Start + sweep))}";
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Stocking;
 
@@ -20,7 +21,7 @@ public static class AssemblyTable
             .ToDictionary(p => p.Id, p => p.Mark, StringComparer.Ordinal);
         var steps = model.Assembly();
         var slopes = StageSlopes.Find(model.Parameters, model.Rope, model.Pieces, model.Groups, steps).ToDictionary(
-            s => s.Stage, s => Numbers.Fixed(Numbers.Degrees(Math.Atan(s.Steepest)), 1));
+            s => s.Stage, s => Numbers.Fixed(Numbers.Degrees(Elementary.Atan(s.Steepest)), 1));
         var (turned, rolled) = (TurnWords.ById(model, o => o.Turned), TurnWords.ById(model, o => o.Turn.IsRolled));
         return CsvText.Write(
             Head, steps.Select(s => Row(s, marks, Turned(s, turned), Turned(s, rolled), slopes.GetValueOrDefault(s.Stage, ""))));

@@ -128,7 +128,7 @@ internal static class ChannelWrap
         private static string Words(Channel c, DisplayUnits units) =>
             $"Channel {units.Length(c.Width)} wide, knife lines {units.Length(c.Width / 2)} each side of its centre line, "
             + $"{units.Length(c.Depth)} deep in the middle" + (Math.Abs(c.FloorSlope) > Tolerances.LevelFloor
-                ? $", floor sloping {Numbers.DegreeText(Math.Atan(c.FloorSlope))}" : string.Empty)
+                ? $", floor sloping {Numbers.DegreeText(Elementary.Atan(c.FloorSlope))}" : string.Empty)
             + $"; centre {units.Length(c.Center)} from the near end.";
 
         private static string Words(Hole h, DisplayUnits units) =>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using BridgeForm.Pieces;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 
@@ -101,7 +102,7 @@ internal static class CutKeys
     public static string? OfRips(Piece piece) => piece.Shape.Rips.IsEmpty
         ? null
         : Section(piece) + string.Concat(piece.Shape.Rips.Select(r => string.Create(
-            CultureInfo.InvariantCulture, $"|{Tenths(Math.Atan2(r.Normal.Z, r.Normal.Y))}:{Millimetres(r.Offset)}")));
+            CultureInfo.InvariantCulture, $"|{Tenths(Elementary.Atan2(r.Normal.Z, r.Normal.Y))}:{Millimetres(r.Offset)}")));
 
     private static string Section(Piece piece) =>
         $"{Millimetres(piece.Shape.Width)}x{Millimetres(piece.Shape.Thickness)}";

@@ -127,7 +127,7 @@ internal static class GangLayout
     {
         var piece = use.First;
         var channel = piece.Shape.Channels[0];
-        var tilt = Math.Atan(channel.FloorSlope);
+        var tilt = Elementary.Atan(channel.FloorSlope);
         var face = channel.Face;
         var across = new UnrolledStock(piece.Shape.Width, piece.Shape.Thickness).Across(face);
         var high = face is StockFace.MinusY ? piece.Shape.Width : piece.Shape.Thickness;

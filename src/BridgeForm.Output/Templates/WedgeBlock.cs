@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.Templates;
 
@@ -25,7 +26,7 @@ internal static class WedgeBlock
     /// <summary>The block for every piece with that wedge.</summary>
     public static TemplateBlock Draw(CutUse use, EndCut cut, DisplayUnits units)
     {
-        var thick = ThinEnd + (Length * Math.Tan(cut.Wedge));
+        var thick = ThinEnd + (Length * Elementary.Tan(cut.Wedge));
         ImmutableArray<SheetPoint> corners = [new(0, 0), new(Length, 0), new(Length, thick), new(0, ThinEnd)];
         return new TemplateBlock(
             $"Wedge of {Numbers.DegreeText(cut.Wedge)} for {use.Marks}",

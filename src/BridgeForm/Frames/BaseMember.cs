@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 
@@ -85,10 +86,10 @@ public readonly record struct BaseLevels(double Floor, double FloorSlope, double
     {
         var upright = pose.IsEnd || stance == Stance.Plumb;
         var reach = ropeRadius + frames.Channel.Liner;
-        var floor = upright ? reach / Math.Cos(pose.Slope) : reach;
+        var floor = upright ? reach / Elementary.Cos(pose.Slope) : reach;
         var depth = pose.IsEnd ? frames.Channel.EndDepth : frames.Channel.Depth;
         var bottom = floor - depth;
         return new BaseLevels(
-            floor, upright ? Math.Tan(pose.Slope) : 0, depth, bottom, bottom + frames.Base.Depth);
+            floor, upright ? Elementary.Tan(pose.Slope) : 0, depth, bottom, bottom + frames.Base.Depth);
     }
 }

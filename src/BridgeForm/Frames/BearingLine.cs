@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Frames;
@@ -100,7 +101,7 @@ public sealed record BearingLine(
         // At an end frame the one part runs on over the whole top: it lies there before and after the middle.
         var before = SlopeIn(pose, points[Math.Max(0, i - 1)], points[Math.Max(1, i)]);
         var after = SlopeIn(pose, points[Math.Min(last - 1, i)], points[Math.Min(last, i + 1)]);
-        slope = top.FollowsParts ? Math.Tan((Math.Atan(before) + Math.Atan(after)) / 2) : 0;
+        slope = top.FollowsParts ? Elementary.Tan((Elementary.Atan(before) + Elementary.Atan(after)) / 2) : 0;
         var needed = Math.Max(0, top.HalfSize * Math.Max(before - slope, slope - after));
         var moved = Math.Abs(needed - lift);
         lift = needed;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Frames;
@@ -38,7 +39,7 @@ public sealed record BridgeLayout(
         var levels = ImmutableArray.CreateBuilder<BaseLevels>(poses.Length);
         var bases = ImmutableArray.CreateBuilder<BearingTop>(poses.Length);
         var heads = ImmutableArray.CreateBuilder<BearingTop>(poses.Length);
-        var headHeight = frames.Post.Length * Math.Cos(frames.Post.Lean);
+        var headHeight = frames.Post.Length * Elementary.Cos(frames.Post.Lean);
         foreach (var pose in poses)
         {
             var level = BaseLevels.Find(frames, parameters.Ropes.Rope.Radius, pose, frames.Stance);

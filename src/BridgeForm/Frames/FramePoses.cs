@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Ropes;
 using BridgeForm.Solids;
 
@@ -29,7 +30,7 @@ public static class FramePoses
                 new Vector3d(nodes[i].X, nodes[i].Y, 0),
                 along,
                 Vector3d.UnitZ.Cross(along),
-                Math.Atan2(bisector.Y, bisector.X),
+                Elementary.Atan2(bisector.Y, bisector.X),
                 isEnd));
         }
 

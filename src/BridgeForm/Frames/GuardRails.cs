@@ -48,7 +48,7 @@ internal static class GuardRails
 
     /// <summary>From the base's top up along the post to the level of the deck's surface, metres.</summary>
     public static double DeckAlongPost(BridgeLayout layout, int frame) =>
-        (layout.Parameters.Deck.Thickness + layout.Deck.Lifts[frame]) / Math.Cos(layout.Parameters.Frames.Post.Lean);
+        (layout.Parameters.Deck.Thickness + layout.Deck.Lifts[frame]) / Elementary.Cos(layout.Parameters.Frames.Post.Lean);
 
     private static Member Rail(
         BridgeLayout layout, GuardParameters guard, int bay, Side side, double fromHeight, double toHeight, PartId id)
@@ -104,7 +104,7 @@ internal static class GuardRails
         {
             var post = layout.Parameters.Frames.Post;
             var pose = layout.Poses[frame];
-            var (sin, cos) = Math.SinCos(post.Lean);
+            var (sin, cos) = Elementary.SinCos(post.Lean);
             var sign = side.Sign();
             return new PostFace(
                 pose.At(0, layout.Levels[frame].Top + (height * cos), sign * (post.Foot + (height * sin))),

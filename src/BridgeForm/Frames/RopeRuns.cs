@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Ropes;
 using BridgeForm.Solids;
@@ -55,6 +56,6 @@ public static class RopeRuns
         var (length, angle) = support.Backstay is { } stay
             ? (stay.Length, stay.Angle)
             : (StubLength, Math.Max(0, -outward * chordSlope));
-        return length * new Vector3d(outward * Math.Cos(angle), -Math.Sin(angle), 0);
+        return length * new Vector3d(outward * Elementary.Cos(angle), -Elementary.Sin(angle), 0);
     }
 }

@@ -1,4 +1,5 @@
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 
@@ -15,7 +16,7 @@ internal static class Uprights
         var pose = layout.Poses[frame];
         var top = layout.Levels[frame].Top;
         var sign = side.Sign();
-        var axis = pose.Direction(0, Math.Cos(post.Lean), sign * Math.Sin(post.Lean));
+        var axis = pose.Direction(0, Elementary.Cos(post.Lean), sign * Elementary.Sin(post.Lean));
         var placement = Placement.FromLengthAndThickness(
             pose.At(0, top, sign * AxisFoot(post)), axis, pose.Along);
         var head = Plane.Through(
@@ -35,8 +36,8 @@ internal static class Uprights
         var pose = layout.Poses[frame];
         var top = layout.Levels[frame].Top;
         var sign = side.Sign();
-        var axis = pose.Direction(0, Math.Cos(brace.Lean), -sign * Math.Sin(brace.Lean));
-        var foot = brace.Foot - (brace.Section.Width / 2 / Math.Cos(brace.Lean));
+        var axis = pose.Direction(0, Elementary.Cos(brace.Lean), -sign * Elementary.Sin(brace.Lean));
+        var foot = brace.Foot - (brace.Section.Width / 2 / Elementary.Cos(brace.Lean));
         var placement = Placement.FromLengthAndThickness(pose.At(0, top, sign * foot), axis, pose.Along);
         var shape = Cut(brace.Section, placement, Foot(pose, top), PostOuterFace(frames.Post, pose, top, sign));
         shape = Drilled(shape, frames, Role.Brace, side);
@@ -46,18 +47,18 @@ internal static class Uprights
 
     /// <summary>z of a post's axis at the base's top, metres from the middle.</summary>
     public static double AxisFoot(PostParameters post) =>
-        post.Foot + (post.Section.Width / 2 / Math.Cos(post.Lean));
+        post.Foot + (post.Section.Width / 2 / Elementary.Cos(post.Lean));
 
     /// <summary>z of a post's axis at its head, metres from the middle.</summary>
     public static double AxisHead(PostParameters post) =>
-        AxisFoot(post) + (post.Length * Math.Sin(post.Lean));
+        AxisFoot(post) + (post.Length * Elementary.Sin(post.Lean));
 
     private static Plane Foot(FramePose pose, double top) => Plane.Through(pose.At(0, top, 0), -pose.Up);
 
     /// <summary>Seen from the brace: the normal points from the brace into the post.</summary>
     private static Plane PostOuterFace(PostParameters post, FramePose pose, double top, double sign) => Plane.Through(
-        pose.At(0, top, sign * (post.Foot + (post.Section.Width / Math.Cos(post.Lean)))),
-        pose.Direction(0, Math.Sin(post.Lean), -sign * Math.Cos(post.Lean)));
+        pose.At(0, top, sign * (post.Foot + (post.Section.Width / Elementary.Cos(post.Lean)))),
+        pose.Direction(0, Elementary.Sin(post.Lean), -sign * Elementary.Cos(post.Lean)));
 
     private static CutStock Cut(Materials.Section section, Placement placement, Plane near, Plane far) =>
         new(section.Width, section.Thickness, placement.ToLocal(near), placement.ToLocal(far));

@@ -121,15 +121,15 @@ internal sealed record Underside(SiteParameters Site, FrameParameters Frames, do
         for (var i = 1; i + 1 < poses.Length; i++)
         {
             var lower = others[i].Node.Y < poses[i].Node.Y ? others[i] : poses[i];
-            yield return LowerEnd(lower, Math.Atan(Math.Abs(poses[i].Node.Y - others[i].Node.Y) / Spacing));
+            yield return LowerEnd(lower, Elementary.Atan(Math.Abs(poses[i].Node.Y - others[i].Node.Y) / Spacing));
         }
     }
 
     private (RopePoint A, RopePoint B) LowerEnd(FramePose lower, double tilt)
     {
-        var bottom = BaseLevels.Find(Frames, Radius, lower, Frames.Stance).Bottom * Math.Cos(tilt);
+        var bottom = BaseLevels.Find(Frames, Radius, lower, Frames.Stance).Bottom * Elementary.Cos(tilt);
         var (a, b) = (lower.At(-HalfAlong, bottom, 0), lower.At(HalfAlong, bottom, 0));
-        var drop = Overhang * Math.Sin(tilt);
+        var drop = Overhang * Elementary.Sin(tilt);
         return (new(a.X, a.Y - drop), new(b.X, b.Y - drop));
     }
 

@@ -13,7 +13,7 @@ namespace BridgeForm.Loads;
 public sealed record KeeperForce(string Frame, string Case, double Load, double Slope, double TensionDifference)
 {
     /// <summary>The part of the load along the rope.</summary>
-    public double LoadAlong => Load * Math.Sin(Math.Abs(Slope));
+    public double LoadAlong => Load * Elementary.Sin(Math.Abs(Slope));
 
     /// <summary>The larger of both.</summary>
     public double Needed => Math.Max(LoadAlong, Math.Abs(TensionDifference));
@@ -58,6 +58,6 @@ public sealed record KeeperForce(string Frame, string Case, double Load, double 
         return new KeeperForce(name, id, shape.Loads[i], slope, difference);
     }
 
-    private static double ChordSlope(RopeShape shape, int bay) => Math.Atan2(
+    private static double ChordSlope(RopeShape shape, int bay) => Elementary.Atan2(
         shape.Nodes[bay + 1].Y - shape.Nodes[bay].Y, shape.Nodes[bay + 1].X - shape.Nodes[bay].X);
 }

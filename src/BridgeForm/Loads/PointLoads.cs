@@ -75,7 +75,7 @@ internal sealed class PointLoads
     public ImmutableArray<PointBound> Bounds() =>
     [
         .. Enumerable.Range(1, _falls.Length - 2).Select(i => new PointBound(
-            _patterns.Name(i), _falls[i], double.IsFinite(_tilts[i]) ? Math.Atan(_tilts[i]) : null,
+            _patterns.Name(i), _falls[i], double.IsFinite(_tilts[i]) ? Elementary.Atan(_tilts[i]) : null,
             double.IsFinite(_shares[i]) ? _shares[i] : null,
             Array.IndexOf(_middle, i) >= 0 && (Array.IndexOf(_edge, i) >= 0 || !(_patterns.Edge > 0)))),
     ];

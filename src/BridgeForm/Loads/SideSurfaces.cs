@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 
@@ -75,7 +76,7 @@ internal sealed class SideSilhouette(BridgeLayout layout)
     /// <summary>Both posts of a frame, from the base's top to their heads.</summary>
     public SideSurface Posts(int frame)
     {
-        var high = _frames.Post.Length * Math.Cos(_frames.Post.Lean);
+        var high = _frames.Post.Length * Elementary.Cos(_frames.Post.Lean);
         return Guards * Strip(layout.Levels[frame].Top + (high / 2), high);
     }
 
@@ -83,11 +84,11 @@ internal sealed class SideSilhouette(BridgeLayout layout)
     public SideSurface PostsHidden(int frame)
     {
         var (lean, top, rail) = (_frames.Post.Lean, layout.Levels[frame].Top, layout.Parameters.Guard.Rail);
-        var high = (rail.Width * Math.Cos(lean)) + (rail.Thickness * Math.Sin(lean));
+        var high = (rail.Width * Elementary.Cos(lean)) + (rail.Thickness * Elementary.Sin(lean));
         var hidden = Strip(top + (_deck / 2), _deck);
         foreach (var along in GuardRails.Heights(layout, frame))
         {
-            hidden += Strip(top + (along * Math.Cos(lean)), high);
+            hidden += Strip(top + (along * Elementary.Cos(lean)), high);
         }
 
         return Guards * hidden;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 
@@ -60,7 +61,7 @@ public sealed record StandingWeights
         var (weighed, hung, stood) = (-1, default(Sums), default(Sums));
         for (var i = 0; i <= layout.Bays; i++)
         {
-            var (node, slope) = (layout.Poses[i].Node, Math.Tan(layout.Poses[i].Slope));
+            var (node, slope) = (layout.Poses[i].Node, Elementary.Tan(layout.Poses[i].Slope));
             decks[i] = Pile.Over(node, slope, layout.Deck.Points[i]) + layout.Parameters.Deck.Thickness;
             if (sampling.For(i, 0, layout.Bays) is var one && one != weighed)
             {
@@ -134,7 +135,7 @@ public sealed record StandingWeights
         /// <summary>A frame with all that is fixed on it, and as it is hung before there is a deck.</summary>
         public Sums Frame(BridgeLayout layout, SideSilhouette sides, int frame, out Sums hung)
         {
-            var (node, slope) = (layout.Poses[frame].Node, Math.Tan(layout.Poses[frame].Slope));
+            var (node, slope) = (layout.Poses[frame].Node, Elementary.Tan(layout.Poses[frame].Slope));
             var hardware = Hardware(layout.Levels[frame].Top);
             var sum = hardware + Weigh(Members.InFrame(layout, frame, Sides.Left), node, slope, out hung);
             hung += hardware + new Sums(sides.Posts(frame));

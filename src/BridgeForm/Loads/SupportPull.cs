@@ -52,10 +52,10 @@ public sealed record SupportPull(
 public sealed record BackstayPull(double Angle, double Tension)
 {
     /// <summary>Away from the span.</summary>
-    public double Horizontal => Tension * Math.Cos(Angle);
+    public double Horizontal => Tension * Elementary.Cos(Angle);
 
     /// <summary>Down on the saddle, and up on the anchor.</summary>
-    public double Vertical => Tension * Math.Sin(Angle);
+    public double Vertical => Tension * Elementary.Sin(Angle);
 
     /// <summary>
     /// Over a sliding saddle without friction the tension stays the same. At a held saddle the post is taken as free to

@@ -139,9 +139,9 @@ public static class SawReach
     public static EndCut Measure(Plane end, ShopParameters shop)
     {
         var m = end.Normal.X < 0 ? -end.Normal : end.Normal;
-        var mitre = Math.Atan2(m.Y, m.X);
-        var bevel = Math.Asin(Math.Clamp(m.Z, -1, 1));
-        var edge = Math.Atan2(m.Z, m.X);
+        var mitre = Elementary.Atan2(m.Y, m.X);
+        var bevel = Elementary.Asin(Math.Clamp(m.Z, -1, 1));
+        var edge = Elementary.Atan2(m.Z, m.X);
         var over = Math.Abs(mitre) - shop.MitreLimit;
         var mitreInReach = over <= Tolerances.SawStop;
         var bevelInReach = Math.Abs(bevel) - shop.BevelLimit <= Tolerances.SawStop;

@@ -1,3 +1,4 @@
+using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Pieces;
@@ -9,7 +10,7 @@ namespace BridgeForm.Pieces;
 public sealed record Taper(double Thick, double Thin, double Width)
 {
     /// <summary>Tilt of the rip from the wide face.</summary>
-    public double Angle => Math.Atan2(Thick - Thin, Width);
+    public double Angle => Elementary.Atan2(Thick - Thin, Width);
 
     /// <summary>The taper of a piece; null when nothing is ripped off it.</summary>
     public static Taper? Measure(Piece piece)

@@ -1,3 +1,5 @@
+using BridgeForm.Quantities;
+
 namespace BridgeForm.Project;
 
 /// <summary>
@@ -12,21 +14,21 @@ public readonly record struct BraceGeometry(double Foot, double LongEdge, double
     /// <summary>From the foot: n_o = (foot − foot_post − D_post / cosα) / (tanα + tanβ); infinite when both stand upright.</summary>
     public static BraceGeometry FromFoot(PostParameters post, double lean, double foot)
     {
-        var height = (foot - PostOuterFoot(post)) / (Math.Tan(post.Lean) + Math.Tan(lean));
-        return new(foot, height / Math.Cos(lean), height);
+        var height = (foot - PostOuterFoot(post)) / (Elementary.Tan(post.Lean) + Elementary.Tan(lean));
+        return new(foot, height / Elementary.Cos(lean), height);
     }
 
     /// <summary>From the long edge, the same relation turned round.</summary>
     public static BraceGeometry FromLength(PostParameters post, double lean, double length)
     {
-        var height = length * Math.Cos(lean);
-        return new(PostOuterFoot(post) + (height * (Math.Tan(post.Lean) + Math.Tan(lean))), length, height);
+        var height = length * Elementary.Cos(lean);
+        return new(PostOuterFoot(post) + (height * (Elementary.Tan(post.Lean) + Elementary.Tan(lean))), length, height);
     }
 
     /// <summary>From the middle of the base to the post's outer face at the base's top.</summary>
-    public static double PostOuterFoot(PostParameters post) => post.Foot + (post.Section.Width / Math.Cos(post.Lean));
+    public static double PostOuterFoot(PostParameters post) => post.Foot + (post.Section.Width / Elementary.Cos(post.Lean));
 
     /// <summary>Short edge of a brace of that section: long edge − D·(tanβ + cot(α + β)).</summary>
     public static double ShortEdge(PostParameters post, BraceParameters brace) =>
-        brace.Length - (brace.Section.Width * (Math.Tan(brace.Lean) + (1 / Math.Tan(post.Lean + brace.Lean))));
+        brace.Length - (brace.Section.Width * (Elementary.Tan(brace.Lean) + (1 / Elementary.Tan(post.Lean + brace.Lean))));
 }

@@ -11,7 +11,7 @@ public static class DeckWidth
 
     /// <summary>Clear width between the posts' inner faces at the deck's surface, metres: what the area load acts on.</summary>
     public static double BetweenPosts(BridgeParameters parameters) =>
-        2 * (parameters.Frames.Post.Foot + (parameters.Deck.Thickness * Math.Tan(parameters.Frames.Post.Lean)));
+        2 * (parameters.Frames.Post.Foot + (parameters.Deck.Thickness * Elementary.Tan(parameters.Frames.Post.Lean)));
 
     /// <summary>Number of boards of a deck along the bridge: as given, or the largest that keeps the least gap.</summary>
     public static int BoardCount(BridgeParameters parameters)

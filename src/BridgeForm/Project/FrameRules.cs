@@ -40,7 +40,7 @@ internal static class FrameRules
     public static double BraceMiddle(FileValues v)
     {
         var brace = Brace(v);
-        return brace.Foot - (brace.Section.Width / Math.Cos(brace.Lean) / 2);
+        return brace.Foot - (brace.Section.Width / Elementary.Cos(brace.Lean) / 2);
     }
 
     /// <summary>Wood beyond the channels for the keepers, and under the braces.</summary>
@@ -92,14 +92,14 @@ internal static class FrameRules
         var guard = (v.Text("use") is "public" ? 42 : 36) * Units.MetresPerInch;
         var tape = new RuleTape(v.Units);
         var upright = guard + tape.Of(3.5, 89) + DeckSection.Read(v).Thickness - v.Section("guard.cap.section").Thickness;
-        return tape.Text(Rounding.Up(upright / Math.Cos(v.Number("frames.post.lean")), tape.Of(0.5, 10)), "frames.post.length");
+        return tape.Text(Rounding.Up(upright / Elementary.Cos(v.Number("frames.post.lean")), tape.Of(0.5, 10)), "frames.post.length");
     }
 
     /// <summary>As few as leave no gap too wide, of those that find room.</summary>
     public static string RailCount(FileValues v)
     {
         var rail = v.Section("guard.rails.section").Width;
-        var room = v.Number("frames.post.length") - (DeckSection.Read(v).Thickness / Math.Cos(v.Number("frames.post.lean")));
+        var room = v.Number("frames.post.length") - (DeckSection.Read(v).Thickness / Elementary.Cos(v.Number("frames.post.lean")));
         var most = (int)Math.Clamp(Math.Ceiling((room - Tolerances.RoundOff) / rail) - 1, 0, MostRails);
         var count = 0;
         while (count < most && (room - (count * rail)) / (count + 1) > WidestGap + Tolerances.RoundOff)
@@ -112,7 +112,7 @@ internal static class FrameRules
 
     /// <summary>Between the posts' inner faces at the deck's surface.</summary>
     public static double ClearWidth(FileValues v) =>
-        2 * (v.Number("frames.post.foot") + (DeckSection.Read(v).Thickness * Math.Tan(v.Number("frames.post.lean"))));
+        2 * (v.Number("frames.post.foot") + (DeckSection.Read(v).Thickness * Elementary.Tan(v.Number("frames.post.lean"))));
 
     private static BraceParameters Brace(FileValues v) => UprightSection.Brace(v, UprightSection.Post(v));
 }

@@ -86,7 +86,7 @@ internal static class GuardSection
         }
 
         var p = f.Parameters;
-        var low = p.Deck.Thickness / Math.Cos(p.Frames.Post.Lean);
+        var low = p.Deck.Thickness / Elementary.Cos(p.Frames.Post.Lean);
         if (f.Values.Given(Heights))
         {
             ByHeight(f, low, p.Frames.Post.Length);

@@ -82,7 +82,7 @@ internal static class SpanRules
         {
             var most = ((LargestEndSlope * span) - rise) / 4;
             f.Stop(FaultCode.EndSlopeTooSteep, "ropes.sag", $"sag: with '{f.Written("ropes.sag")}' the deck's steeper end slopes "
-                + $"{QuantityText.Degrees(Math.Atan(slope))}, more than 45 deg; with this rise sag is at most {f.LongAtMost(most)} "
+                + $"{QuantityText.Degrees(Elementary.Atan(slope))}, more than 45 deg; with this rise sag is at most {f.LongAtMost(most)} "
                 + $"({CheckedFile.ShareAtMost(most / span)})", "site.rise");
         }
     }

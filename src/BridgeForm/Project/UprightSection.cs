@@ -184,10 +184,11 @@ internal static class UprightSection
     /// stands on the base.
     /// </summary>
     private static (double Least, double Most) LongEdges(PostParameters post, BraceParameters brace, double half) => (
-        brace.Section.Width * (Math.Tan(brace.Lean) + (1 / Math.Tan(post.Lean + brace.Lean))),
+        brace.Section.Width * (Elementary.Tan(brace.Lean) + (1 / Elementary.Tan(post.Lean + brace.Lean))),
         Math.Min(ByHead(post, brace), BraceGeometry.FromFoot(post, brace.Lean, half).LongEdge));
 
-    private static double ByHead(PostParameters post, BraceParameters brace) => post.Length * Math.Cos(post.Lean) / Math.Cos(brace.Lean);
+    private static double ByHead(PostParameters post, BraceParameters brace) =>
+        post.Length * Elementary.Cos(post.Lean) / Elementary.Cos(brace.Lean);
 
     // Room for at least one value that can be written.
     private static bool HasPlace(

@@ -68,7 +68,7 @@ internal sealed class LeverContext(FileValues values, Func<string, bool> mayFoll
     /// <summary>Another brace; its inner edge stays where it is.</summary>
     public ImmutableArray<KeyChange> WithBrace(BridgeParameters p, Section section)
     {
-        var wider = Math.Max(0, (section.Width - p.Frames.Brace.Section.Width) / Math.Cos(p.Frames.Brace.Lean));
+        var wider = Math.Max(0, (section.Width - p.Frames.Brace.Section.Width) / Elementary.Cos(p.Frames.Brace.Lean));
         var nearest = Nearest(p.Frames.Post, p.Frames.Brace, section, p.Units) - p.Frames.Brace.Foot;
         var brace = new KeyChange("frames.brace.section", section.Name);
         return wider < Tolerances.RoundOff && nearest <= 0 ? [brace] : [brace, .. BraceAlong(p, Math.Max(wider, nearest))];
@@ -77,14 +77,14 @@ internal sealed class LeverContext(FileValues values, Func<string, bool> mayFoll
     // A step further out than where a brace's inner edge would be cut away.
     private static double Nearest(PostParameters post, BraceParameters brace, Section section, UnitSystem units)
     {
-        var edge = section.Width * (Math.Tan(brace.Lean) + (1 / Math.Tan(post.Lean + brace.Lean)));
+        var edge = section.Width * (Elementary.Tan(brace.Lean) + (1 / Elementary.Tan(post.Lean + brace.Lean)));
         return BraceGeometry.FromLength(post, brace.Lean, edge).Foot + (2 * Written.Fine(units));
     }
 
     /// <summary>Another post; the brace's foot keeps its distance from it.</summary>
     public ImmutableArray<KeyChange> WithPost(BridgeParameters p, Section section)
     {
-        var wider = (section.Width - p.Frames.Post.Section.Width) / Math.Cos(p.Frames.Post.Lean);
+        var wider = (section.Width - p.Frames.Post.Section.Width) / Elementary.Cos(p.Frames.Post.Lean);
         var wide = p.Frames.Post with { Section = section };
         var foot = Rounding.Up(
             Math.Max(p.Frames.Brace.Foot + wider, Nearest(wide, p.Frames.Brace, p.Frames.Brace.Section, p.Units)), Written.Fine(p.Units));

@@ -17,7 +17,7 @@ public static class NumberText
     /// <summary>At most that many decimals, never less than the number.</summary>
     public static string Up(double number, int decimals)
     {
-        var scale = Math.Pow(10, decimals);
+        var scale = Elementary.PowerOfTen(decimals);
         return Rounded(Math.Ceiling((number * scale) - Tolerances.OfAStep) / scale, decimals);
     }
 
@@ -36,8 +36,8 @@ public static class NumberText
             return "0";
         }
 
-        var decimals = figures - 1 - (int)Math.Floor(Math.Log10(Math.Abs(number)));
-        var scale = Math.Pow(10, decimals);
+        var decimals = figures - 1 - (int)Math.Floor(Elementary.Log10(Math.Abs(number)));
+        var scale = Elementary.PowerOfTen(decimals);
         var places = number * scale;
         var slack = Tolerances.Converted * Math.Abs(places);
         return Rounded((isLeast ? Math.Ceiling(places - slack) : Math.Floor(places + slack)) / scale, Math.Max(0, decimals));

@@ -18,7 +18,7 @@ public static class Rounding
     /// <summary>To a number of decimals; never a negative zero, and never what is no number (<see cref="Finite"/>).</summary>
     public static double ToDecimals(double number, int decimals)
     {
-        var slack = Math.CopySign(Tolerances.OfAStep * Math.Pow(10, -decimals), number);
+        var slack = Math.CopySign(Tolerances.OfAStep * Elementary.PowerOfTen(-decimals), number);
         return Math.Round(
             Finite.Of(number) + slack, decimals, MidpointRounding.AwayFromZero) is var rounded && rounded is 0 ? 0.0 : rounded;
     }

@@ -1,4 +1,5 @@
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Ropes;
 
@@ -42,12 +43,12 @@ public sealed record HeldBackstay(double Length, double Unstressed, double Angle
             : null;
 
     /// <summary>Tension of a backstay that balances a horizontal tension, newtons.</summary>
-    internal static double Tension(double angle, double horizontal) => horizontal / Math.Cos(angle);
+    internal static double Tension(double angle, double horizontal) => horizontal / Elementary.Cos(angle);
 
     /// <summary>How far the saddle has come towards the span since the design state, metres, and how that grows with H.</summary>
     internal (double Length, double ByHorizontal) Give(double horizontal, double stiffness)
     {
-        var cos = Math.Cos(Angle);
+        var cos = Elementary.Cos(Angle);
         var stretched = Unstressed * (1 + (Tension(Angle, horizontal) / stiffness));
         return ((stretched - Length) / cos, Unstressed / (stiffness * cos * cos));
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Ropes;
 
@@ -89,7 +90,7 @@ internal static class DesignSolver
         return request.Span * (Primitive(slope + bend) - Primitive(slope - bend)) / (2 * bend);
     }
 
-    private static double Primitive(double t) => ((t * Math.Sqrt(1 + (t * t))) + Math.Asinh(t)) / 2;
+    private static double Primitive(double t) => ((t * Math.Sqrt(1 + (t * t))) + Elementary.Asinh(t)) / 2;
 
     private static double Chord(DesignRequest request) => request.Step == Project.FrameStep.Plan
         ? request.Span

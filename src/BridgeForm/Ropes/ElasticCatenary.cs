@@ -1,3 +1,5 @@
+using BridgeForm.Quantities;
+
 namespace BridgeForm.Ropes;
 
 /// <summary>
@@ -121,12 +123,12 @@ internal readonly struct ElasticCatenary
 
         if (u < SlackQuotient)
         {
-            return Math.Atanh(u) / u;
+            return Elementary.Atanh(u) / u;
         }
 
         var above = TensionPlus(h, start) + TensionPlus(h, -end);
         var below = TensionPlus(h, -start) + TensionPlus(h, end);
-        return 0.5 * Math.Log(above / below) / u;
+        return 0.5 * Elementary.Log(above / below) / u;
     }
 
     // 1 + u²/3 + u⁴/5 + …: what is left out is below u¹²/13, 2e-17 at the limit.

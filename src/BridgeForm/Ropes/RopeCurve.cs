@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Ropes;
 
@@ -171,5 +172,5 @@ public static class RopeCurve
     private static RopePoint Lower(RopePoint a, RopePoint b, double slope) =>
         b.Y - (slope * b.X) < a.Y - (slope * a.X) ? b : a;
 
-    private static double Slope(RopePoint a, RopePoint b) => Math.Atan2(b.Y - a.Y, b.X - a.X);
+    private static double Slope(RopePoint a, RopePoint b) => Elementary.Atan2(b.Y - a.Y, b.X - a.X);
 }

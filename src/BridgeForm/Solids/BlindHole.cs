@@ -187,7 +187,7 @@ internal sealed class Drill
         (Planes, Depth) = (planes, hole.Depth!.Value);
         (_outward, _across, _half) = axes;
         _axis = new Vector3d(hole.X, 0, 0) + (hole.Across * _across);
-        Radius = StockCutters.Apothem(hole.Diameter / 2) / Math.Cos(Math.PI / Sides);
+        Radius = StockCutters.Apothem(hole.Diameter / 2) / Elementary.Cos(Math.PI / Sides);
 
         // Holes run clockwise seen from outside; angles grow from X to across.
         _rimGoesUp = Vector3d.UnitX.Cross(_across).Dot(_outward) < 0;
@@ -212,7 +212,7 @@ internal sealed class Drill
     /// <summary>A corner, counted along the rim from the first side's edge, so deep in the wood.</summary>
     public Vector3d Corner(int i, double depth)
     {
-        var (sin, cos) = Math.SinCos(Math.PI / Sides * (_rimGoesUp ? (2 * i) - 1 : 1 - (2 * i)));
+        var (sin, cos) = Elementary.SinCos(Math.PI / Sides * (_rimGoesUp ? (2 * i) - 1 : 1 - (2 * i)));
         return _axis + ((_half - depth) * _outward) + (Radius * cos * Vector3d.UnitX) + (Radius * sin * _across);
     }
 

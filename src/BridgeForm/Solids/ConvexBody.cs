@@ -119,7 +119,9 @@ public sealed class ConvexBody
         }
 
         var (lows, highs) = (Vector128.MinNative(low.GetLower(), low.GetUpper()), Vector128.MaxNative(high.GetLower(), high.GetUpper()));
-        return (Math.Min(lows[0], lows[1]), Math.Max(highs[0], highs[1]));
+
+        // Which of −0 and 0 is the lower is up to the processor: neither goes on as −0.
+        return (Math.Min(lows[0], lows[1]) + 0.0, Math.Max(highs[0], highs[1]) + 0.0);
     }
 
     private static bool Parallel(Vector3d a, Vector3d b)

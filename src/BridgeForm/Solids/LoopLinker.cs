@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Solids;
 
@@ -156,7 +157,7 @@ internal sealed class LoopLinker(List<Vector3d> points)
     {
         var inwards = points[arriving.To] - points[arriving.From];
         var outwards = points[leaving.To] - points[leaving.From];
-        return Math.Atan2(normal.Dot(inwards.Cross(outwards)), inwards.Dot(outwards));
+        return Elementary.Atan2(normal.Dot(inwards.Cross(outwards)), inwards.Dot(outwards));
     }
 
     private static void Store(List<int> walk, int from, List<int> vertices, List<int> lengths)

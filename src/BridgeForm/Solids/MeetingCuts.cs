@@ -1,3 +1,5 @@
+using BridgeForm.Quantities;
+
 namespace BridgeForm.Solids;
 
 /// <summary>
@@ -100,7 +102,7 @@ internal static class MeetingCuts
         ];
 
         private readonly Vector3d _middle = new((low + high) / 2, 0, 0);
-        private readonly double _reach = double.Hypot(Lengths(piece, low, high), double.Hypot(piece.Width, piece.Thickness));
+        private readonly double _reach = Elementary.Hypot(Lengths(piece, low, high), Elementary.Hypot(piece.Width, piece.Thickness));
 
         public double Volume() => Of(
             [

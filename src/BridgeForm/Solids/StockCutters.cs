@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Solids;
 
@@ -41,7 +42,7 @@ public static class StockCutters
 
         foreach (var side in SideOrder)
         {
-            var (sin, cos) = Math.SinCos(2 * Math.PI * side / HoleSides);
+            var (sin, cos) = Elementary.SinCos(2 * Math.PI * side / HoleSides);
             var normal = (cos * Vector3d.UnitX) + (sin * across);
             planes.Add(new Plane(normal, normal.Dot(axis) + apothem));
         }
@@ -51,7 +52,7 @@ public static class StockCutters
 
     /// <summary>From the middle of a regular polygon of the circle's area to its sides: π r² = n a² tan(π / n).</summary>
     internal static double Apothem(double radius) =>
-        radius * Math.Sqrt(Math.PI / (HoleSides * Math.Tan(Math.PI / HoleSides)));
+        radius * Math.Sqrt(Math.PI / (HoleSides * Elementary.Tan(Math.PI / HoleSides)));
 
     // Sides by their angle; quarters first: four sides take the prism down to a small block, and the others have little left to cut.
     internal static ImmutableArray<int> SideOrder { get; } =

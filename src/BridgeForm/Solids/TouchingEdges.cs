@@ -136,7 +136,7 @@ internal sealed class TouchingEdges(List<Vector3d> points)
     // Counter-clockwise, from 0 to a full turn.
     private static double Angle(Vector3d from, Vector3d to, Vector3d normal)
     {
-        var angle = Math.Atan2(normal.Dot(from.Cross(to)), from.Dot(to));
+        var angle = Elementary.Atan2(normal.Dot(from.Cross(to)), from.Dot(to));
         return angle < 0 ? angle + (2 * Math.PI) : angle;
     }
 }

@@ -88,9 +88,9 @@ internal static class SharedMitres
     /// <summary>Overlap of the blanks along the board less what the kerf is longer along the board than across the cut.</summary>
     private static double Saving(Piece piece, Cut cut, double kerf)
     {
-        var slant = (Math.Abs(Math.Tan(cut.Mitre)) * piece.Shape.Width)
-            + (Math.Abs(Math.Tan(cut.Bevel) / Math.Cos(cut.Mitre)) * piece.Shape.Thickness);
-        return Math.Max(0, slant - (kerf * ((1 / (Math.Cos(cut.Mitre) * Math.Cos(cut.Bevel))) - 1)));
+        var slant = (Math.Abs(Elementary.Tan(cut.Mitre)) * piece.Shape.Width)
+            + (Math.Abs(Elementary.Tan(cut.Bevel) / Elementary.Cos(cut.Mitre)) * piece.Shape.Thickness);
+        return Math.Max(0, slant - (kerf * ((1 / (Elementary.Cos(cut.Mitre) * Elementary.Cos(cut.Bevel))) - 1)));
     }
 
     /// <summary>Angles of both ends as the turned piece shows them; the normal of a cut points along the board at either end.</summary>

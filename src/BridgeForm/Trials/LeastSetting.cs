@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Trials;
 
@@ -95,9 +96,9 @@ internal sealed class LeastSetting(Func<int, Trial> make)
     private int Next(int before, int low)
     {
         var ratio = At(low).Ratio;
-        var power = before == low || !double.IsFinite(At(before).Ratio) ? 1 : -Math.Log(ratio / At(before).Ratio) / Math.Log(
+        var power = before == low || !double.IsFinite(At(before).Ratio) ? 1 : -Elementary.Log(ratio / At(before).Ratio) / Elementary.Log(
             (double)low / Math.Max(1, before));
-        var growth = Math.Pow(ratio, 1 / power) * Beyond;
+        var growth = Elementary.Pow(ratio, 1 / power) * Beyond;
         return (int)(low * (power > 0 && double.IsFinite(growth) ? Math.Min(growth, LargestGrowth) : Growth));
     }
 

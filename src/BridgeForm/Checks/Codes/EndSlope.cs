@@ -31,7 +31,7 @@ internal static class EndSlope
         var (limit, source) = Limits.Ramp;
         return Outcome.AtMost(
             Declared, steepest, limit, "1", source,
-            $"{CheckWords.Slope(steepest)} ({CheckWords.Angle(Math.Atan(steepest))}) in {At(context, bay)}; a ramp has at most "
+            $"{CheckWords.Slope(steepest)} ({CheckWords.Angle(Elementary.Atan(steepest))}) in {At(context, bay)}; a ramp has at most "
                 + CheckWords.Slope(limit),
             CheckStatus.Warn).On(context.Walked(bay));
     }

@@ -208,5 +208,5 @@ internal static class OddWood
 
     private static string Text(UnitSystem units, double density) => units == UnitSystem.Metric
         ? NumberText.By("0", density) + " kg/m3"
-        : NumberText.By("0.#", density / Units.KilogramsPerPound * Math.Pow(Units.MetresPerFoot, 3)) + " lb/ft3";
+        : NumberText.By("0.#", density / Units.KilogramsPerPound * Elementary.Pow(Units.MetresPerFoot, 3)) + " lb/ft3";
 }

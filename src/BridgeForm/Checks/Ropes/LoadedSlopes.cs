@@ -42,7 +42,8 @@ internal static class DeckSlopeLoaded
                     context,
                     grown is null
                         ? null
-                        : $"{CheckWords.Slope(grown.SteepestDeck)} ({CheckWords.Angle(Math.Atan(grown.SteepestDeck))}) in case {grown.Id}",
+                        : $"{CheckWords.Slope(grown.SteepestDeck)} ({CheckWords.Angle(Elementary.Atan(grown.SteepestDeck))}) "
+                        + $"in case {grown.Id}",
                     grown?.SteepestDeck > most),
             CheckStatus.Warn).On(Steepest(context, worst));
         return result.Status == CheckStatus.Pass && grown?.SteepestDeck > ramp ? result with { Status = CheckStatus.Warn } : result;
@@ -54,7 +55,8 @@ internal static class DeckSlopeLoaded
         : [];
 
     private static string Words(LoadCaseResult? of, double limit, string what) =>
-        $"{CheckWords.Slope(of?.SteepestDeck ?? 0)} ({CheckWords.Angle(Math.Atan(of?.SteepestDeck ?? 0))}) in case {of?.Id}; {what} has at "
+        $"{CheckWords.Slope(of?.SteepestDeck ?? 0)} ({CheckWords.Angle(Elementary.Atan(of?.SteepestDeck ?? 0))}) in case {of?.Id}; "
+        + $"{what} has at "
             + $"most {CheckWords.Slope(limit)}";
 }
 
@@ -127,12 +129,12 @@ internal static class CrossSlope
             frame = bound.Frame;
         }
 
-        var words = $"one rope {context.Words().Length(Math.Tan(tilt) * spacing)} lower than the other over "
-            + $"{context.Words().Length(spacing)} = {CheckWords.Angle(tilt)} ({CheckWords.Slope(Math.Tan(tilt))}) {where}; "
+        var words = $"one rope {context.Words().Length(Elementary.Tan(tilt) * spacing)} lower than the other over "
+            + $"{context.Words().Length(spacing)} = {CheckWords.Angle(tilt)} ({CheckWords.Slope(Elementary.Tan(tilt))}) {where}; "
             + $"worth a look above {CheckWords.Angle(look)}, at most {CheckWords.Angle(most)}"
             + (unsolved.Count == 0 ? "" : $"; no shape of the ropes in {string.Join(", ", unsolved)}");
         var (level, code) = Limits.EmptyCrossSlope;
-        var empty = Math.Tan(context.Cases.FirstOrDefault(c => c.Id is LoadCaseIds.Dead)?.CrossSlope ?? 0);
+        var empty = Elementary.Tan(context.Cases.FirstOrDefault(c => c.Id is LoadCaseIds.Dead)?.CrossSlope ?? 0);
         if (empty > level)
         {
             words += $"; the empty deck alone lies at {CheckWords.Slope(empty)}, more than {CheckWords.Slope(level)} ({code})";
@@ -142,14 +144,14 @@ internal static class CrossSlope
         if (grown is { CrossSlope: null })
         {
             return new CheckResult(
-                Declared.Id, Declared.Title, CheckStatus.Fail, Math.Tan(tilt), null, "1", null, source,
+                Declared.Id, Declared.Title, CheckStatus.Fail, Elementary.Tan(tilt), null, "1", null, source,
                 $"{words}; {Grown.When} it rolls over in case {grown.Id}, or has no shape: take the ropes up as they stretch, and set them "
                     + "further apart").OnBase(context, frame);
         }
 
         words += Grown.Words(
             context, grown is null ? null : $"{CheckWords.Angle(grown.CrossSlope!.Value)} in case {grown.Id}", grown?.CrossSlope > most);
-        var result = Outcome.AtMost(Declared, Math.Tan(tilt), Math.Tan(most), "1", source, words).OnBase(context, frame);
+        var result = Outcome.AtMost(Declared, Elementary.Tan(tilt), Elementary.Tan(most), "1", source, words).OnBase(context, frame);
         var isLook = tilt > look || grown?.CrossSlope > look || unsolved.Count > 0 || empty > level;
         return result.Status == CheckStatus.Pass && isLook ? result with { Status = CheckStatus.Warn } : result;
     }

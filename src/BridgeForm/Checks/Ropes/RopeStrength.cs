@@ -95,7 +95,7 @@ internal static class RopeStrength
         var (steepest, level) = (held.Max(b => Math.Abs(b.Angle)), worst.Shape!.Horizontal);
         var tension = HeldBackstay.Tension(steepest, level);
         return (tension, $"largest tension H / cos {CheckWords.Angle(steepest)} = {words.Force(level)} / "
-            + $"{CheckWords.Plain(Math.Cos(steepest))} = "
+            + $"{CheckWords.Plain(Elementary.Cos(steepest))} = "
             + $"{words.Force(tension)} in a backstay in case {worst.Id}");
     }
 

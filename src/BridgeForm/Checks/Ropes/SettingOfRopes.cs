@@ -1,5 +1,6 @@
 using BridgeForm.Checks.Codes;
 using BridgeForm.Loads;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks.Ropes;
 
@@ -38,19 +39,19 @@ internal static class SettingOfRopes
         var spacing = context.Parameters.Ropes.Spacing;
         var empty = setting.Empty is { } tilt
             ? $"one rope {longer} longer than the other tilts the empty bridge by {CheckWords.Angle(tilt)} (one rope "
-                + $"{words.Length(Math.Tan(tilt) * spacing)} lower)"
+                + $"{words.Length(Elementary.Tan(tilt) * spacing)} lower)"
             : $"one rope {longer} longer than the other: the empty bridge rolls over";
         var (_, most, source) = Limits.CrossSlope(context.Parameters.Use, context.Parameters.Limits);
         if (setting is not { Empty: not null, Worst: { } worst })
         {
             return new CheckResult(
-                Declared.Id, Declared.Title, CheckStatus.Fail, Math.Tan(setting.Alike), null, "1", null, Source,
+                Declared.Id, Declared.Title, CheckStatus.Fail, Elementary.Tan(setting.Alike), null, "1", null, Source,
                 $"{empty}; case {setting.Case} tilts by {CheckWords.Angle(setting.Alike)} with ropes alike"
                     + (setting.Worst is null ? ", and rolls over then" : ""));
         }
 
         return Outcome.AtMost(
-            Declared, Math.Tan(worst), Math.Tan(most), "1", $"{Source}; {source}",
+            Declared, Elementary.Tan(worst), Elementary.Tan(most), "1", $"{Source}; {source}",
             $"{empty}, and case {setting.Case} from {CheckWords.Angle(setting.Alike)} to {CheckWords.Angle(worst)}; at most "
                 + $"{CheckWords.Angle(most)}: {Needed(setting, worst, most, words)}",
             Within(setting, worst, most) < Closest ? CheckStatus.Fail : CheckStatus.Warn);

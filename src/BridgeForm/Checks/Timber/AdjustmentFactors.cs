@@ -55,7 +55,7 @@ internal static class AdjustmentFactors
         }
 
         return size.IsTimber
-            ? new("CF", Math.Min(1, Math.Pow(12 * Quantities.Units.MetresPerInch / depth, 1.0 / 9)), "(12 in / d)^(1/9) for timbers deeper "
+            ? new("CF", Math.Min(1, Elementary.Pow(12 * Units.MetresPerInch / depth, 1.0 / 9)), "(12 in / d)^(1/9) for timbers deeper "
                 + "than 12 in, NDS 4.3.6.2")
             : size.IsBoard
                 ? new("CF", 1, "no size factor below 2 in thick")

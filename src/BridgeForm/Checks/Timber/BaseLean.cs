@@ -1,4 +1,5 @@
 using BridgeForm.Loads;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Timber;
@@ -28,7 +29,7 @@ internal sealed record BaseLean(double Area, double Point, double OwnMoment, dou
             return new BaseLean(0, 0, 0, 0);
         }
 
-        double Steepest(Func<LoadCaseResult, bool> of) => Math.Tan(
+        double Steepest(Func<LoadCaseResult, bool> of) => Elementary.Tan(
             work.Cases.Where(of).Select(c => Math.Abs(c.CrossSlope ?? 0)).DefaultIfEmpty().Max());
         return new BaseLean(
             Steepest(c => !LoadCaseIds.IsPoint(c.Id)),

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Materials;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks.Timber;
 
@@ -16,14 +17,14 @@ internal sealed record Bearing(double Value, string Text, string Sources)
     public static Bearing Reckon(CheckWords words, LumberValues values, double grain, LoadDuration load, string name)
     {
         var across = values.Across(load);
-        if (Math.Cos(grain) < Square)
+        if (Elementary.Cos(grain) < Square)
         {
             return new(across.Value, $"{name}: {across.Text(words)}", across.Sources);
         }
 
         // Fc*: every factor but CP.
         var along = values.Compression(load);
-        double sin = Math.Sin(grain), cos = Math.Cos(grain);
+        double sin = Elementary.Sin(grain), cos = Elementary.Cos(grain);
         var value = along.Value * across.Value / ((along.Value * sin * sin) + (across.Value * cos * cos));
         var at = CheckWords.Angle(grain);
         return new(

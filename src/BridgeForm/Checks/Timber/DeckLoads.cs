@@ -40,7 +40,7 @@ internal sealed record DeckLoad(
             "area",
             (load * span * span / 8, $"w·L²/8 with {text}"),
             (load * span * beam.EvenShear, $"{TimberWords.Ratio(beam.EvenShear)}·w·L with {text}"),
-            (stiffness => 5 * most * Math.Pow(span, 4) / (384 * stiffness), $"5·w·L⁴/(384·E'·I) with {Text(heaviest)}"),
+            (stiffness => 5 * most * Elementary.Pow(span, 4) / (384 * stiffness), $"5·w·L⁴/(384·E'·I) with {Text(heaviest)}"),
             area.Duration);
 
         string Text(AreaLoad a) =>

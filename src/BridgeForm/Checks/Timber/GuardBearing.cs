@@ -1,3 +1,4 @@
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Timber;
@@ -38,17 +39,17 @@ internal static class GuardBearing
         yield return Check(
             context, DeclaredPostFoot,
             p => Math.Max(0, -frame.BraceDown(p)), weights.Guard,
-            (post.Section.Width / Math.Cos(post.Lean), Math.Min(post.Section.Thickness, made.Along)),
+            (post.Section.Width / Elementary.Cos(post.Lean), Math.Min(post.Section.Thickness, made.Along)),
             [onBase, new("post", post.Stock, post.Section, post.Lean)], Role.Post, Role.Base);
         yield return Check(
             context, DeclaredBraceFoot,
             p => Math.Max(0, frame.BraceDown(p)), weights.Brace,
-            (brace.Section.Width / Math.Cos(brace.Lean), Math.Min(brace.Section.Thickness, made.Along)),
+            (brace.Section.Width / Elementary.Cos(brace.Lean), Math.Min(brace.Section.Thickness, made.Along)),
             [onBase, new("brace", brace.Stock, brace.Section, brace.Lean)], Role.Brace, Role.Base);
         yield return Check(
             context, DeclaredBraceHead,
-            p => GuardFrame.Places(context.Parameters).Max(f => Math.Max(0, f.Brace(p) * Math.Sin(f.Lean + f.BraceLean))), 0,
-            (brace.Section.Width / Math.Sin(turn), Math.Min(brace.Section.Thickness, post.Section.Thickness)),
+            p => GuardFrame.Places(context.Parameters).Max(f => Math.Max(0, f.Brace(p) * Elementary.Sin(f.Lean + f.BraceLean))), 0,
+            (brace.Section.Width / Elementary.Sin(turn), Math.Min(brace.Section.Thickness, post.Section.Thickness)),
             [BearingSide.Across("post", post.Stock, post.Section), new("brace", brace.Stock, brace.Section, (Math.PI / 2) - turn)],
             Role.Brace, Role.Post);
     }

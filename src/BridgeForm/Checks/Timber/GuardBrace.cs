@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Timber;
@@ -98,7 +99,7 @@ internal static class GuardBrace
         var (moment, modulus) = (loads.Force * loads.Frame.OffAxis, loads.Section.Modulus);
         var bending = moment / modulus;
         var part = loads.Stress / axial.Value;
-        var secant = 1 / Math.Cos(Math.PI / 2 * Math.Sqrt(share));
+        var secant = 1 / Elementary.Cos(Math.PI / 2 * Math.Sqrt(share));
         var ratio = (loads.IsPressed ? part * part : part) + (bending * secant / bends.Value);
         var sum = loads.IsPressed
             ? $"FcE = {words.Stress(buckling)}, sec(π/2·√({words.Stress(loads.Stress)} / {words.Stress(buckling)})) = "
@@ -187,7 +188,8 @@ internal static class GuardJoints
         yield return Outcome.ForEngineer(
             DeclaredHead, Math.Abs(frame.Brace(most)), "N", Source,
             Each(p => $"{Way(frame.Brace(p.Force), "thrust", "pull")} along the brace, "
-                + $"{words.Pounds(Math.Abs(frame.Brace(p.Force)) * Math.Cos(frame.Lean + frame.BraceLean))} of it along the post's face"))
+                + $"{words.Pounds(Math.Abs(frame.Brace(p.Force)) * Elementary.Cos(frame.Lean + frame.BraceLean))} of it along "
+                + "the post's face"))
             .On(context.InFrame(worst.Frame, Role.Brace, Role.Post));
     }
 

@@ -1,5 +1,6 @@
 using BridgeForm.Frames;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks.Timber;
 
@@ -49,8 +50,8 @@ internal sealed record GuardFrame(
         return push <= 0 ? Places(parameters) :
         [
             .. Places(parameters),
-            At(parameters, half, LowerEdge, -half / Math.Cos(brace.Lean)) with { After = ", brace on its foot's inner edge" },
-            At(parameters, half, LowerEdge, half / Math.Cos(brace.Lean)) with { After = ", brace on its foot's outer edge" },
+            At(parameters, half, LowerEdge, -half / Elementary.Cos(brace.Lean)) with { After = ", brace on its foot's inner edge" },
+            At(parameters, half, LowerEdge, half / Elementary.Cos(brace.Lean)) with { After = ", brace on its foot's outer edge" },
         ];
     }
 
@@ -58,16 +59,16 @@ internal sealed record GuardFrame(
     public string After { get; private init; } = OffAxis > 0 ? ", brace at its lower edge" : "";
 
     /// <summary>Arm of the brace's force about the post's foot, metres.</summary>
-    public double BraceArm => (BraceFoot - PostFoot) * Math.Cos(BraceLean);
+    public double BraceArm => (BraceFoot - PostFoot) * Elementary.Cos(BraceLean);
 
     /// <summary>Axial force in the brace under a level push at the top (outward positive), newtons; pressed positive.</summary>
     public double Brace(double push) => push * Top / BraceArm;
 
     /// <summary>Part of the brace's force that presses its foot down, newtons.</summary>
-    public double BraceDown(double push) => Brace(push) * Math.Cos(BraceLean);
+    public double BraceDown(double push) => Brace(push) * Elementary.Cos(BraceLean);
 
     /// <summary>Part of the brace's force that pushes its foot outward, newtons.</summary>
-    public double BraceOut(double push) => Brace(push) * Math.Sin(BraceLean);
+    public double BraceOut(double push) => Brace(push) * Elementary.Sin(BraceLean);
 
     /// <summary>Largest bending of the post, just above the resultant, push · (top − contact), or just below it; N·m, no sign.</summary>
     public double PostMoment(double push) => Math.Max(
@@ -89,18 +90,18 @@ internal sealed record GuardFrame(
     /// <summary>Largest shear of the post between two n, newtons: below the brace's force, above it, or both.</summary>
     public double PostShear(double push, double from, double to)
     {
-        var (above, below) = (Math.Abs(push) * Math.Cos(Lean), Math.Abs(push * (Top - Axes) / Axes) * Math.Cos(Lean));
+        var (above, below) = (Math.Abs(push) * Elementary.Cos(Lean), Math.Abs(push * (Top - Axes) / Axes) * Elementary.Cos(Lean));
         return to < Axes ? below : from > Axes ? above : Math.Max(above, below);
     }
 
     /// <summary>n where the brace's force crosses the post's axis.</summary>
-    public double Axes => (BraceFoot - PostFoot) / (Math.Tan(Lean) + Math.Tan(BraceLean));
+    public double Axes => (BraceFoot - PostFoot) / (Elementary.Tan(Lean) + Elementary.Tan(BraceLean));
 
     // In proportion to n from the pinned foot, as if to push · (top − n) where the axes meet.
     private double Below(double push, double n) => push * (Top - Axes) * n / Axes;
 
     /// <summary>Axial force in the post below the brace, newtons; pulled positive: what the brace lifts, along the axis.</summary>
-    public double PostPull(double push) => (BraceDown(push) * Math.Cos(Lean)) + ((push - BraceOut(push)) * Math.Sin(Lean));
+    public double PostPull(double push) => (BraceDown(push) * Elementary.Cos(Lean)) + ((push - BraceOut(push)) * Elementary.Sin(Lean));
 
     // Where a line along the brace, so far inside its axis, meets the post's outer face.
     // What the foot's force stands outward of the middle of its cut, along the base, moves the force and not the contact at the head.
@@ -108,15 +109,15 @@ internal sealed record GuardFrame(
     {
         var (post, brace) = (parameters.Frames.Post, parameters.Frames.Brace);
         var face = BraceGeometry.PostOuterFoot(post);
-        var foot = brace.Foot - (brace.Section.Width / 2 / Math.Cos(brace.Lean));
-        var contact = (foot - (offAxis / Math.Cos(brace.Lean)) - face) / (Math.Tan(post.Lean) + Math.Tan(brace.Lean));
+        var foot = brace.Foot - (brace.Section.Width / 2 / Elementary.Cos(brace.Lean));
+        var contact = (foot - (offAxis / Elementary.Cos(brace.Lean)) - face) / (Elementary.Tan(post.Lean) + Elementary.Tan(brace.Lean));
         return new GuardFrame(
             Uprights.AxisFoot(post),
             foot + outward,
             contact,
-            (post.Length * Math.Cos(post.Lean)) + parameters.Guard.Cap.Thickness,
+            (post.Length * Elementary.Cos(post.Lean)) + parameters.Guard.Cap.Thickness,
             post.Lean,
-            Math.Atan2(foot + outward - face - (contact * Math.Tan(post.Lean)), contact),
+            Elementary.Atan2(foot + outward - face - (contact * Elementary.Tan(post.Lean)), contact),
             offAxis,
             where);
     }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Frames;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Timber;
@@ -58,13 +59,13 @@ internal static class GuardPost
         var moment = place.Moment(frame, push.Force);
         var bending = moment / place.Section.Modulus;
         var plain = values.Bending(LoadDuration.Guard, flat: false);
-        var free = (frame.Top - frame.Contact) / Math.Cos(frame.Lean);
+        var free = (frame.Top - frame.Contact) / Elementary.Cos(frame.Lean);
         var modulus = values.ModulusMin(LoadDuration.Guard).Value;
         var allowed = plain.Times(Stability.Beam(section, free, cantilever: true, plain.Value, modulus));
         var area = place.Section.Concentric().Area;
         var axial = pull > 0
             ? Pulled(words, values, area, pull, bending, allowed)
-            : Pressed(words, values, section, area, -pull, frame.Contact / Math.Cos(frame.Lean), bending, allowed);
+            : Pressed(words, values, section, area, -pull, frame.Contact / Elementary.Cos(frame.Lean), bending, allowed);
         return Outcome.AtMost(
             Declared,
             Math.Max(axial.Ratio, allowed.Slenderness > 1 ? allowed.Slenderness : 0),
@@ -148,7 +149,7 @@ internal sealed record PostPlace(double? From, double To, DrilledSection Section
         var post = context.Parameters.Frames.Post;
         var whole = GuardPost.Bends(post);
         var holes = DrilledHole.List(Uprights.Post(context.Layout, context.Layout.Bays / 2, Side.Right).Shape, flat: false);
-        var cos = Math.Cos(post.Lean);
+        var cos = Elementary.Cos(post.Lean);
         return
         [
             new(null, 0, new(whole, [])),

@@ -1,4 +1,5 @@
 using BridgeForm.Frames;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Timber;
@@ -56,7 +57,7 @@ internal static class GuardPostAlong
         [
             (0, new(whole, [])),
             .. holes.Select(hole => (
-                Math.Max(0, hole.From * Math.Cos(post.Lean)),
+                Math.Max(0, hole.From * Elementary.Cos(post.Lean)),
                 new DrilledSection(whole, [.. holes.Where(h => h.CountsWith(hole)).Select(h => h.Void)]))),
         ];
     }

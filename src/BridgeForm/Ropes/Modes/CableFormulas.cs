@@ -1,3 +1,4 @@
+using BridgeForm.Quantities;
 using MathNet.Numerics.RootFinding;
 
 namespace BridgeForm.Ropes.Modes;
@@ -40,7 +41,8 @@ public static class CableFormulas
     {
         // Multiplied by cos x the equation has no poles, and one root between π/2 and 3π/2.
         return 2 * Brent.FindRoot(
-            x => Math.Sin(x) - (Math.Cos(x) * (x - (4 / lambdaSquared * x * x * x))), Math.PI / 2, 3 * Math.PI / 2, RootAccuracy, MaxSteps);
+            x => Elementary.Sin(x) - (Elementary.Cos(x) * (x - (4 / lambdaSquared * x * x * x))),
+            Math.PI / 2, 3 * Math.PI / 2, RootAccuracy, MaxSteps);
     }
 
     /// <summary>First symmetric mode in the plane of the cable: ω̄ / (2πL)·√(H/m).</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 using MathNet.Numerics.LinearAlgebra;
 using MathNet.Numerics.LinearAlgebra.Double;
 
@@ -167,7 +168,7 @@ internal static class LowestModes
     private static double[][] Start(int size, int trials) =>
     [
         .. Enumerable.Range(1, trials).Select(t =>
-            Enumerable.Range(1, size).Select(i => Math.Sin(Math.PI * t * i / (size + 1)) + (i % trials == t - 1 ? 1 : 0)).ToArray()),
+            Enumerable.Range(1, size).Select(i => Elementary.Sin(Math.PI * t * i / (size + 1)) + (i % trials == t - 1 ? 1 : 0)).ToArray()),
     ];
 
     private static double Move(double[] before, double[] now, int wanted) =>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Ropes.Pairs;
 
@@ -32,6 +33,6 @@ public sealed record PairShape
             largest = Math.Max(largest, Math.Abs(tilt));
         }
 
-        return Math.Atan(largest);
+        return Elementary.Atan(largest);
     }
 }

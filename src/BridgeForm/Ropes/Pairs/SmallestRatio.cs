@@ -1,3 +1,4 @@
+using BridgeForm.Quantities;
 using BridgeForm.Ropes.Modes;
 
 namespace BridgeForm.Ropes.Pairs;
@@ -109,7 +110,7 @@ internal static class SmallestRatio
         for (var i = 0; i < size; i++)
         {
             var x = Math.PI * (i + 1) / (size + 1);
-            start[i] = ((0.5 * Math.Sin(x)) + Math.Sin(2 * x)) * (i % 4 < 2 ? 1 : -0.5);
+            start[i] = ((0.5 * Elementary.Sin(x)) + Elementary.Sin(2 * x)) * (i % 4 < 2 ? 1 : -0.5);
             start[i] += 0.05 * (i % 3);
         }
 

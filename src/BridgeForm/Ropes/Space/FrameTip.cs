@@ -1,3 +1,5 @@
+using BridgeForm.Quantities;
+
 namespace BridgeForm.Ropes.Space;
 
 /// <summary>
@@ -29,7 +31,7 @@ internal readonly record struct FrameTip(
         // Tangent of the yaw, and how it changes by the left node's move.
         var across = 2 * turn.Half / length;
         var yaw = -turn.Yaw / length / across;
-        var (byYaw, byYawYaw) = (-1 / (length * across * across * across), 3 * yaw / (length * length * Math.Pow(across, 4)));
+        var (byYaw, byYawYaw) = (-1 / (length * across * across * across), 3 * yaw / (length * length * Elementary.Pow(across, 4)));
 
         var tip = (cos * tangent) + (sin * yaw * secant);
         var (t, r) = (sin * secant * byYaw, secant * ((cos * secant) + (sin * yaw * tangent)));

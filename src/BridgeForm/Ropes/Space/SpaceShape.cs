@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Ropes.Space;
@@ -28,7 +29,7 @@ public sealed record SpaceShape
     public required double Sideways { get; init; }
 
     /// <summary>Up in the plane of a frame that rolls so.</summary>
-    public static Vector3d Up(double roll) => new(0, Math.Cos(roll), Math.Sin(roll));
+    public static Vector3d Up(double roll) => new(0, Elementary.Cos(roll), Elementary.Sin(roll));
 }
 
 /// <summary>A bridge in the wind.</summary>
