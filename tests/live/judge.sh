@@ -6,5 +6,5 @@ set -euo pipefail
 cd "$(dirname "$0")/../.."
 most=8000000
 [ "$(stat -c %s "$1")" -le "$most" ] || { echo "$1 is larger than $most bytes"; exit 1; }
-minutes='three_questions|ways_that|browser_keeps|random_edits|fifty|hostile|handle|begins_anew|two_designs|what_changed|telephone|axe|keyboard'
+minutes='a_link|three_questions|ways_that|browser_keeps|random_edits|fifty|hostile|handle|begins_anew|two_designs|what_changed|telephone|axe|keyboard'
 SAMPLES=${SAMPLES:-alder-dell} SKIP=${SKIP:-$minutes} SHOW_TIMES=1 node tests/live/judge.mjs "$1" "$2"

@@ -9,6 +9,7 @@ import { buildOverlay, spotOf, type Overlay } from './overlay';
 import { writeFinishes, writeLoad, writePanel, writePart } from './panel';
 import { outline, type Outline } from './outline';
 import { firstHit } from './pick';
+import { buildLand, landOf } from './setting';
 import { buildStage, type Stage } from './stage';
 import type { BridgeFile, BridgeView } from './view';
 import { buildWalk, type Walk } from './walk';
@@ -18,6 +19,7 @@ export type ViewName = (typeof VIEWS)[number];
 
 /** The page at work: one stage, one bridge at a time. */
 export class App {
+  private landing: ReturnType<typeof setTimeout> | undefined;
   readonly stage: Stage;
   readonly overlay: Overlay;
   shown: Shown | null = null;
@@ -48,7 +50,8 @@ export class App {
 
   /** Shows a bridge in place of the one before; `stay` leaves eye, view, wood colour and what was chosen as they are. */
   async show(file: BridgeFile, stay = false): Promise<void> {
-    const shown = await buildBridge(file, this.stage.plain);
+    clearTimeout(this.landing);
+    const shown = await buildBridge(file, this.stage.plain, stay ? this.shown?.setting.land : undefined);
     const before = this.shown;
     if (before !== null) {
       this.stage.scene.remove(before.group);
@@ -66,6 +69,7 @@ export class App {
     });
     if (stay && before !== null) {
       this.staying(before, shown);
+      this.landing = setTimeout(() => { this.reland(shown); }, QUIET);
       return;
     }
 
@@ -74,6 +78,18 @@ export class App {
     this.paintSky();
     this.setView('corner');
     this.stage.draw();
+  }
+
+  /** The land follows when nobody has changed anything for a while. */
+  private reland(shown: Shown): void {
+    const { setting, view } = shown;
+    if (this.shown === shown && setting.land.of !== landOf(view)) {
+      setting.group.remove(setting.land.group);
+      setting.land.group.traverse((object) => { (object as { geometry?: { dispose: () => void } }).geometry?.dispose(); });
+      setting.land = buildLand(view);
+      setting.group.add(setting.land.group);
+      this.lay();
+    }
   }
 
   /** A fuller description of the bridge that is shown: its loads and checks, which are worked out after its parts. */
@@ -453,6 +469,9 @@ export class App {
 }
 
 /** Room left around the bridge: 1 fills the picture. */
+/** So long nothing has changed before the land follows, milliseconds. */
+const QUIET = 1000;
+
 const MARGIN: Record<ViewName, number> = { corner: 1.01, side: 1.12, above: 1.16, along: 1, walk: 1, measure: 1, apart: 0.98 };
 
 const HINTS: Record<ViewName, string> = {

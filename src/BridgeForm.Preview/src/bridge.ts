@@ -3,7 +3,7 @@ import { apartMove } from './apart';
 import { readGlb, type Finish, type Part } from './glb';
 import { buildPerson } from './person';
 import { buildRopes, type Ropes } from './rope';
-import { buildSetting, type Setting } from './setting';
+import { buildSetting, type Land, type Setting } from './setting';
 import { bayAt, designShape, loadedShape, type Shape } from './shape';
 import type { BridgeFile, BridgeView, CaseView } from './view';
 import { buildWood, placeWood, type Wood } from './wood';
@@ -48,12 +48,13 @@ export interface Shown {
   only: (owners: ReadonlySet<string> | null) => void;
 }
 
-export async function buildBridge(file: BridgeFile, plain: boolean): Promise<Shown> {
+/** The bridge with its setting, on a land that was built before where one is given. */
+export async function buildBridge(file: BridgeFile, plain: boolean, land?: Land): Promise<Shown> {
   const { view } = file;
   const loaded = await readGlb(file.glb);
   const wood = buildWood(loaded.parts, plain);
   const ropes: Ropes = buildRopes(loaded.ropes, loaded.ropeColour as Color);
-  const setting = buildSetting(view);
+  const setting = buildSetting(view, land);
   const person = buildPerson();
   const arrows = new Group();
   const group = new Group();

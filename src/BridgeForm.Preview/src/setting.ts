@@ -8,26 +8,39 @@ import { dice, trees } from './trees';
 import type { BridgeView, Landing } from './view';
 
 /** Everything that is not the bridge: plain stand-ins so that it does not hang in the air. */
-export interface Setting { group: Group; sky: Mesh; paintSky: (zenith: Color, horizon: Color) => void }
+export interface Setting { group: Group; sky: Mesh; paintSky: (zenith: Color, horizon: Color) => void; land: Land }
+
+/** Ground, stones, trees and water: what takes longest to build, and hangs on little of the bridge. `of` tells on what. */
+export interface Land { group: Group; of: string }
 
 const STONE = new Color(0xa9a69d);
 const LOG = new Color(0x85725e);
 
-export function buildSetting(view: BridgeView): Setting {
+export const landOf = (view: BridgeView): string =>
+  JSON.stringify([view.span, view.rise, view.ground, view.water, view.landings, view.ropeSpacing, view.ropeLowY]);
+
+export function buildLand(view: BridgeView): Land {
   const ground = groundOf(view);
   const group = new Group();
-  const props = [
-    ...stones(view, ground),
-    ...support(view, view.landings[0], 0, 0, -1, ground),
-    ...support(view, view.landings[1], view.span, view.rise, 1, ground),
-  ];
-  group.add(groundMesh(view, ground), paintedMesh(props, true), paintedMesh(trees(view, ground), false));
+  group.add(groundMesh(view, ground), paintedMesh(stones(view, ground), true), paintedMesh(trees(view, ground), false));
   if (view.water !== null) {
     group.add(water(view, view.water));
   }
 
+  return { group, of: landOf(view) };
+}
+
+/** The setting of a bridge, on a land that was built before where one is given. */
+export function buildSetting(view: BridgeView, land: Land = buildLand(view)): Setting {
+  const ground = groundOf(view);
+  const group = new Group();
+  const props = [
+    ...support(view, view.landings[0], 0, 0, -1, ground),
+    ...support(view, view.landings[1], view.span, view.rise, 1, ground),
+  ];
+  group.add(land.group, paintedMesh(props, true));
   const sky = skyDome();
-  return { group, sky: sky.mesh, paintSky: sky.paint };
+  return { group, sky: sky.mesh, paintSky: sky.paint, land };
 }
 
 /** Landing, walkway and the two posts that stand in for whatever holds the ropes. `out` points away from the bridge. */

@@ -174,7 +174,9 @@ public static class Search
             var before = found.Looked;
             var wish = ask with
             {
-                MostSlope = least / MuchFlatter, Prefer = Preference.Light, MostDesigns = ask.MostDesigns / 2,
+                MostSlope = least / MuchFlatter,
+                Prefer = Preference.Light,
+                MostDesigns = ask.MostDesigns / 2,
                 Looked = count => ask.Looked?.Invoke(before + count),
             };
             if (least <= SearchRun.FlatEnough)

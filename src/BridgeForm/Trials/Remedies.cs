@@ -130,7 +130,8 @@ public static class Remedies
                 RopeStrength.Id,
                 $"Preliminary: {passing.Name} is the smallest rope of this make that passes at this sag. Channels, clips and fittings "
                     + "change with it.",
-                Rope: passing.Name) { Write = "ropes.type " + passing.Name };
+                Rope: passing.Name)
+            { Write = "ropes.type " + passing.Name };
     }
 
     private static Remedy Sag(BridgeParameters parameters, RopeTrials trials)
@@ -161,7 +162,8 @@ public static class Remedies
                 $"Preliminary: with this rope a sag of {words.Length(least * step)} (about "
                     + $"{Quantities.QuantityText.Share(least * step / span)} of the span) is the least that passes. The deck gets steeper "
                     + "with it, and the section rolls more easily.",
-                Length: least * step) { Write = "ropes.sag " + words.Length(least * step) }
+                Length: least * step)
+            { Write = "ropes.sag " + words.Length(least * step) }
             : new Remedy(
                 RopeStrength.Id,
                 $"Preliminary: this rope passes at no sag up to {words.Length(deepest * step)} (about "

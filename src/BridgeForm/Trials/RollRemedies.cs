@@ -148,7 +148,8 @@ internal sealed class RollRemedies
                 Roll.Id,
                 $"Preliminary: with {passing.Name}, the smallest rope of this make that does, it stays upright with the factor that is "
                     + "needed. Channels, clips and fittings change with it.",
-                Rope: passing.Name) { Write = "ropes.type " + passing.Name };
+                Rope: passing.Name)
+            { Write = "ropes.type " + passing.Name };
     }
 
     private bool IsEnded => _quick.IsSpent || _effort.IsSpent;

@@ -192,7 +192,8 @@ internal static class TimberRemedies
                 + "ropes under or outside the braces' feet, or widen the frame's stance.")
             : new Remedy(failing[0], $"Preliminary ({all}): a {passing.Name} base, standing on its narrow side, has the least "
                 + $"wood of all {Lot(context)} that pass every check of the base. Levels of landings, posts' feet and deck move "
-                + "with its depth: check again.") { Write = $"frames.base.section {passing.Name}, on its narrow side" };
+                + "with its depth: check again.")
+            { Write = $"frames.base.section {passing.Name}, on its narrow side" };
     }
 
     /// <summary>The deepest channel of the end bases with which they pass; null where less depth is no cure.</summary>

@@ -1,5 +1,5 @@
 import { EngineTrouble, type WorkEngine } from './work';
-import type { Answer, Fault, Reading } from './engine';
+import type { Answer, Fault, Reading, Step } from './engine';
 
 /** What the page is told while the bridge of the present text is worked out. */
 export interface Watcher {
@@ -132,13 +132,14 @@ export class Desk {
     this.reading = reading;
     this.watcher.reading(reading);
     this.watcher.faults([...reading.faults, ...reading.priceFaults]);
-    for (let more = reading.ok; more;) {
-      const step = await this.engine.step();
+    let next = reading.ok ? this.ahead() : null;
+    while (next !== null) {
+      const step: Step = await next;
       if (stale()) {
         return;
       }
 
-      more = step.more;
+      next = step.more && step.draws !== true ? this.ahead() : null;
       if ((step.faults ?? []).length > 0) {
         this.watcher.faults(step.faults ?? []);
       }
@@ -149,6 +150,8 @@ export class Desk {
           return;
         }
 
+        // The engine goes on while the page draws.
+        next = step.more ? this.ahead() : null;
         await this.watcher.drawn(glb, view);
         pictured();
       }
@@ -163,6 +166,13 @@ export class Desk {
         this.watcher.answered(answer, view);
       }
     }
+  }
+
+  /** The next step; nobody may be there any more when it fails. */
+  private ahead(): Promise<Step> {
+    const step = this.engine.step();
+    step.catch(() => undefined);
+    return step;
   }
 
   private async step(from: string[], to: string[]): Promise<void> {
