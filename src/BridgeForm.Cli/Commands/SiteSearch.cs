@@ -18,6 +18,7 @@ internal static class SiteSearch
     /// <summary>Writes the file where a design was found; says why where none was.</summary>
     public static int Run(Terminal terminal, bool quiet, string path, SiteWish wish, SearchAsk ask)
     {
+        WholeFile.Demand(path);
         using var progress = terminal.Progress(quiet);
         var site = SiteFile.Text(wish);
         var reading = Read(site);

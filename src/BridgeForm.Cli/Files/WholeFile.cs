@@ -20,26 +20,39 @@ internal static class WholeFile
         PlaceTrouble.Writing(path, () => WriteTo(path, write));
     }
 
+    /// <summary>Whether there is a place to write to, told before work is done that would be lost.</summary>
+    /// <exception cref="Stop">There is no folder for it.</exception>
+    public static void Demand(string path)
+    {
+        if (!IsDevice(path))
+        {
+            PlaceTrouble.Writing(path, () => FolderOf(path, Place.Real(path)));
+        }
+    }
+
+    // A pipe or a device is written to, not replaced.
+    private static bool IsDevice(string path) =>
+        OperatingSystem.IsLinux() && LinuxCalls.TargetOf(path) is { IsRegularFile: false, IsFolder: false };
+
+    private static string FolderOf(string path, string place)
+    {
+        var folder = Path.GetDirectoryName(place)!;
+        return Directory.Exists(folder) ? folder : throw new Stop(
+            ExitCode.FileTrouble,
+            $"{path}: error: there is no folder {Path.GetDirectoryName(Path.GetFullPath(path))}; make it first, or name another");
+    }
+
     private static void WriteTo(string path, Action<Stream> write)
     {
-        if (OperatingSystem.IsLinux() && LinuxCalls.TargetOf(path) is { IsRegularFile: false, IsFolder: false })
+        if (IsDevice(path))
         {
-            // A pipe or a device is written to, not replaced.
             using var device = new FileStream(path, FileMode.Open, FileAccess.Write);
             write(device);
             return;
         }
 
         var place = Place.Real(path);
-        var folder = Path.GetDirectoryName(place)!;
-        if (!Directory.Exists(folder))
-        {
-            throw new Stop(
-                ExitCode.FileTrouble,
-                $"{path}: error: there is no folder {Path.GetDirectoryName(Path.GetFullPath(path))}; make it first, or name another");
-        }
-
-        Replace(folder, place, write);
+        Replace(FolderOf(path, place), place, write);
     }
 
     private static void Replace(string folder, string path, Action<Stream> write)

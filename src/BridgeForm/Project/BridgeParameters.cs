@@ -123,7 +123,7 @@ public static class ProjectKeys
         [
             Define.Text("name", "Name for titles").Needed("My footbridge").Starting(),
             Define.Choice("units", "Units that people read in printed matter", "imperial", "imperial", "metric").Starting(),
-            Define.Choice("use", "Sets guard height (36 in or 42 in), the opening under a 4 in sphere, and "
+            Define.Choice("use", "Sets guard height (36 in or 42 in: 914 or 1067 mm), the opening under a 4 in (102 mm) sphere, and "
                 + "the live load", "private", "private", "public").Starting(),
             SiteSection.Keys,
             RopeSection.Keys,

@@ -54,7 +54,11 @@ internal static class ChannelSection
         [
             Define.Length("hole", "Diameter; 0 for no holes", "0 in", "2 in", "1/4 in", "6 mm"),
             Define.Length("spread", "Centre to centre across the channel", "1/4 in", "24 in") with
-            { DefaultNote = "the larger of 2-1/2 in and channel width + 9 hole diameters", Example = "3-1/8 in", MetricExample = "80 mm" },
+            {
+                DefaultNote = "the larger of 2-1/2 in (64 mm) and channel width + 9 hole diameters",
+                Example = "3-1/8 in",
+                MetricExample = "80 mm",
+            },
             Define.Length("depth", "Depth from the base's bottom face", "0 in", "24 in", "2 in", "50 mm"),
         ]);
 

@@ -22,6 +22,7 @@ internal sealed class SearchRun
     private const int MostStarts = 4;
     private const double MuchNearer = 0.8;
     private const int SingleSteps = 6;
+    private const int LongSteps = 2;
     private const int FewerRounds = 4;
     private const int OtherSteps = 2;
 
@@ -163,8 +164,12 @@ internal sealed class SearchRun
     /// </summary>
     public Judged? Single(Judged written)
     {
-        var cures = written.Shortfalls.Where(s => !s.IsLook).SelectMany(s => Cures.Of(s.Id)).Distinct().Where(c => IsFree(c.Key));
-        var designs = cures.SelectMany(c => Levers.Moves(written, c.Key, c.Way, 1).Take(SingleSteps))
+        var cures = written.Shortfalls.Where(s => !s.IsLook)
+            .SelectMany(s => Cures.Of(s.Id), (s, cure) => (Cure: cure, By: s.Ratio is { } r && double.IsFinite(r) ? r : 1))
+            .Where(c => IsFree(c.Cure.Key)).ToList();
+        var small = cures.Select(c => c.Cure).Distinct().SelectMany(c => Levers.Moves(written, c.Key, c.Way, 1).Take(SingleSteps));
+        // A step as long as what is missing, too.
+        var designs = small.Concat(cures.SelectMany(c => Levers.Moves(written, c.Cure.Key, c.Cure.Way, c.By).Take(LongSteps)))
             .Where(d => d.Changes.Count == written.Design.Changes.Count + 1).ToList();
         return Judge.LookAll(designs).Where(j => j.Passes).MinBy(j => j.Figures!.Weight);
     }

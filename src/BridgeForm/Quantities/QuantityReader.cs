@@ -103,8 +103,14 @@ public static class QuantityReader
         var hint = nearest is null ? "" : $" (did you mean {units.Find(nearest)!.Symbol}?)";
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{Quote(text)}: {Quote(spelling)} is not a unit of {Bare(units.Noun)}{hint}; write {units.Symbols}");
+            $"{Quote(text)}: {Quote(spelling)} is not a unit of {Bare(units.Noun)}{hint}; write {units.Symbols}")
+            + InHundred(units, spelling, text);
     }
+
+    // A slope as people say it.
+    private static string InHundred(UnitSet units, string spelling, string text) =>
+        units.Kind == QuantityKind.Share && spelling.StartsWith(':') && NumberScanner.Scan(spelling[1..].Trim(), out var run) > 0 && run > 0
+            && text.Split(':')[0].Trim() is "1" ? $": 1 in {NumberText.Rounded(run, 2)} is {QuantityText.Share(1 / run)}" : "";
 
     private static string Bare(string noun) => noun[(noun.IndexOf(' ', StringComparison.Ordinal) + 1)..];
 

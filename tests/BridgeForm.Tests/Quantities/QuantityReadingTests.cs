@@ -51,6 +51,8 @@ public sealed class QuantityReadingTests
     [InlineData(QuantityKind.Angle, "10", "an angle is written with deg or rad")]
     [InlineData(QuantityKind.Share, "80", "a share is written with %, as in 80 %")]
     [InlineData(QuantityKind.Pressure, "60 psg", "did you mean psf?")]
+    [InlineData(QuantityKind.Share, "1:12", "write %: 1 in 12 is 8.33 %")]
+    [InlineData(QuantityKind.Share, "1 : 8", "1 in 8 is 12.5 %")]
     [InlineData(QuantityKind.Pressure, "60 kN", "is not a unit of pressure")]
     [InlineData(QuantityKind.Temperature, "60", "a temperature is written with F or C")]
     [InlineData(QuantityKind.Temperature, "60 K", "is not a unit of temperature")]
