@@ -88,13 +88,15 @@ internal static partial class Engine
 
     /// <summary>What may change is searched for ways that pass: <see cref="PageSearch"/>. Takes long: in a worker of its own.</summary>
     [JSExport]
-    internal static byte[] Propose(string text, string? prices, [JSMarshalAs<JSType.Function<JSType.Number, JSType.String>>] Action<int, string> looked) =>
+    internal static byte[] Propose(
+        string text, string? prices, [JSMarshalAs<JSType.Function<JSType.Number, JSType.String>>] Action<int, string> looked) =>
         PageSearch.Propose(text, prices, looked);
 
     /// <summary>A design for a site: <see cref="PageSearch"/>. Takes long: in a worker of its own.</summary>
     [JSExport]
     internal static byte[] Start(
-        string span, string rise, bool isPublic, bool metric, [JSMarshalAs<JSType.Function<JSType.Number, JSType.String>>] Action<int, string> looked) =>
+        string span, string rise, bool isPublic, bool metric,
+        [JSMarshalAs<JSType.Function<JSType.Number, JSType.String>>] Action<int, string> looked) =>
         PageSearch.Start(span, rise, isPublic, metric, looked);
 
     private static string Edited(EditResult edit)

@@ -42,7 +42,8 @@ internal static class SiteSearch
         }
 
         var unpriced = ask.Prefer == Preference.Cheap ? result.Proposals[0].Unpriced.ToList() : [];
-        var text = SiteFile.Finished(unpriced.Count > 0 ? SiteFile.Text(wish with { Wishes = SiteOptions.Unpriced(wish) }) : site, result.Proposals[0]);
+        var told = unpriced.Count > 0 ? SiteFile.Text(wish with { Wishes = SiteOptions.Unpriced(wish) }) : site;
+        var text = SiteFile.Finished(told, result.Proposals[0]);
         var model = Demand(text);
         WholeFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
         if (!quiet)

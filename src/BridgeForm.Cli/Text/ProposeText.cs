@@ -64,7 +64,8 @@ internal static class ProposeText
             if (!result.Unsold.IsEmpty)
             {
                 Columns.Wrapped(
-                    output, $"Not on sale (section-on-sale): {string.Join(", ", result.Unsold)}. With --free {string.Join(',', result.Unsold)} "
+                    output,
+                    $"Not on sale (section-on-sale): {string.Join(", ", result.Unsold)}. With --free {string.Join(',', result.Unsold)} "
                         + "sections that are on sale are looked for.", "");
             }
 

@@ -21,7 +21,9 @@ public static class PageSearch
     /// </summary>
     /// <param name="text">The file, without a fault.</param>
     /// <param name="prices">A price list's text; null without one.</param>
-    /// <param name="looked">Told how many designs have been looked at, and of the lightest that passes so far; nothing while none does.</param>
+    /// <param name="looked">
+    /// Told how many designs have been looked at, and of the lightest that passes so far; nothing while none does.
+    /// </param>
     public static byte[] Propose(string text, string? prices, Action<int, string> looked)
     {
         var reading = ProjectReader.Read(text, Name, RopeTable.Catalogue);
@@ -40,7 +42,9 @@ public static class PageSearch
     /// <param name="rise">The same; empty for level.</param>
     /// <param name="isPublic">Who walks there.</param>
     /// <param name="isMetric">Units of the file.</param>
-    /// <param name="looked">Told how many designs have been looked at, and of the lightest that passes so far; nothing while none does.</param>
+    /// <param name="looked">
+    /// Told how many designs have been looked at, and of the lightest that passes so far; nothing while none does.
+    /// </param>
     public static byte[] Start(string span, string rise, bool isPublic, bool isMetric, Action<int, string> looked)
     {
         var site = SiteFile.Text(new SiteWish(span)
@@ -62,7 +66,8 @@ public static class PageSearch
         var (words, best) = (new QuantityText(units), "");
         return new SearchAsk
         {
-            Better = f => best = $"the lightest that passes so far weighs {words.Force(f.Weight)}, its steepest deck {PageAnswer.Slope(f.Slope)}",
+            Better = f => best = $"the lightest that passes so far weighs {words.Force(f.Weight)}, its steepest deck "
+                + PageAnswer.Slope(f.Slope),
             Looked = count => looked(count, best),
         };
     }

@@ -155,7 +155,8 @@ internal sealed class Judge(ProjectReading reading, PriceList? prices, SearchAsk
     }
 
     // What is asked for at least has the other quotient.
-    private static bool IsTooSmall(CheckResult check) => check is { Ratio: > 1, Capacity: > 0, Demand: > 0 } && check.Demand < check.Capacity;
+    private static bool IsTooSmall(CheckResult check) =>
+        check is { Ratio: > 1, Capacity: > 0, Demand: > 0 } && check.Demand < check.Capacity;
 
     private static double Demand(BridgeModel model, string check) =>
         model.Checks.First(c => string.Equals(c.Id, check, StringComparison.Ordinal)).Demand;

@@ -138,7 +138,8 @@ internal static class Reasons
             && !string.Equals(slope, Checks.CheckWords.Slope(now.Slope), StringComparison.Ordinal);
         var steeper = $"{before.Text}: the deck would be as steep as {slope}{by}";
         return isSteeper && run.IsFlatWished ? steeper
-            : then.Price > now.Price ? $"{before.Text}: the boards would cost {NumberText.Fixed(then.Price.Value - now.Price.Value, 2)} more"
+            : then.Price > now.Price
+                ? $"{before.Text}: the boards would cost {NumberText.Fixed(then.Price.Value - now.Price.Value, 2)} more"
             : then.Weight > now.Weight ? $"{before.Text} would weigh {weight} more, ropes included{by}"
             : isSteeper ? steeper
             : run.IsSteady(judged, before.Path) && !run.IsSteady(without, before.Path)

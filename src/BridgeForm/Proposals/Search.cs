@@ -91,8 +91,9 @@ public static class Search
         return woods.Count == 0 ? null : new SearchResult(
             [], run.Judge.Count, IsPassing: false, asWritten.Figures,
             [
-                $"No table has values for {string.Join(", ", woods)}: {asWritten.Shortfalls.Count(s => s.NoValues.Length > 0)} checks cannot be "
-                    + "made, whatever else changes. Take a species and grade that have (list grades), or give its values under values.",
+                $"No table has values for {string.Join(", ", woods)}: "
+                    + $"{asWritten.Shortfalls.Count(s => s.NoValues.Length > 0)} checks cannot be made, whatever else changes. Take a "
+                    + "species and grade that have (list grades), or give its values under values.",
             ]);
     }
 
@@ -104,8 +105,8 @@ public static class Search
             var run = new SearchRun(reading, prices, ask with { MostSlope = null, Prefer = Preference.Flat }, token);
             if (run.Pass(run.OnSale()) is { Passes: true } without)
             {
-                yield return $"It is the wish for a deck no steeper than {Checks.CheckWords.Slope(most)} that cannot be met: the flattest that was "
-                    + $"found to pass without it is {Checks.CheckWords.Slope(run.Best(without, Preference.Flat).Figures!.Slope)}.";
+                yield return $"It is the wish for a deck no steeper than {Checks.CheckWords.Slope(most)} that cannot be met: the flattest "
+                    + $"that was found to pass without it is {Checks.CheckWords.Slope(run.Best(without, Preference.Flat).Figures!.Slope)}.";
                 yield break;
             }
         }

@@ -205,7 +205,8 @@ internal sealed class SearchRun
             return less.Passes ? less : null;
         }
 
-        var others = new Repair(Judge, Levers, k => best.Design.Changes.ContainsKey(k) && !string.Equals(k, path, StringComparison.Ordinal));
+        var others = new Repair(
+            Judge, Levers, k => best.Design.Changes.ContainsKey(k) && !string.Equals(k, path, StringComparison.Ordinal));
         var mended = less.Passes ? less : others.Mend(less, FewerRounds);
         mended = mended.Passes ? mended : Otherwise(less) ?? mended;
         return mended.Passes && mended.Design.Changes.Count < best.Design.Changes.Count ? mended : null;

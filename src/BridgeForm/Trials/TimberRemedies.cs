@@ -169,10 +169,9 @@ internal static class TimberRemedies
             yield break;
         }
 
-        var passing = Bases(context)
-            .Where(s => s.Width > context.Parameters.Frames.Channel.Depth)
-            .OrderBy(s => s.Width * s.Thickness)
-            .FirstOrDefault(s => Passes(context, s));
+        var sold = Least(context, Bases(context));
+        // Where nothing on sale passes, what can be ordered.
+        var passing = sold ?? Least(context, Orderable(context));
         var all = string.Join(", ", failing);
         var isEnd = failing.Any(id => id.StartsWith("end-base-", StringComparison.Ordinal));
         if (isEnd && Shallower(context) is { } depth)
@@ -188,10 +187,13 @@ internal static class TimberRemedies
         }
 
         yield return passing is null
-            ? new Remedy(failing[0], $"Preliminary ({all}): no base of what is {Lot(context)} passes standing on its narrow side; bring the "
-                + "ropes under or outside the braces' feet, or widen the frame's stance.")
+            ? new Remedy(
+                failing[0],
+                $"Preliminary ({all}): no base of what is {Lot(context)} passes standing on its narrow side; bring the ropes under or "
+                    + "outside the braces' feet, or widen the frame's stance.")
             : new Remedy(failing[0], $"Preliminary ({all}): a {passing.Name} base, standing on its narrow side, has the least "
-                + $"wood of all {Lot(context)} that pass every check of the base. Levels of landings, posts' feet and deck move "
+                + $"wood of all {(sold is null ? "dimension lumber, not on sale here," : Lot(context))} that pass every check of the base. "
+                + "Levels of landings, posts' feet and deck move "
                 + "with its depth: check again.")
             { Write = $"frames.base.section {passing.Name}, on its narrow side" };
     }
@@ -227,6 +229,15 @@ internal static class TimberRemedies
             ? sold.Where(s => s.Thickness is >= ThinnestMetric and <= ThickestMetric)
             : sold.Where(s => s.NominalThickness is >= ThinnestBase and <= ThickestBase);
     }
+
+    private static IEnumerable<Section> Orderable(CheckContext context) => context.Parameters.Units == UnitSystem.Metric ? []
+        : Lumber.Names.Select(name => SectionReader.Read(name).Section!)
+            .Where(s => s.NominalThickness is >= ThinnestBase and <= ThickestBase);
+
+    private static Section? Least(CheckContext context, IEnumerable<Section> sections) => sections
+        .Where(s => s.Width > context.Parameters.Frames.Channel.Depth)
+        .OrderBy(s => s.Width * s.Thickness)
+        .FirstOrDefault(s => Passes(context, s));
 
     private static string Lot(CheckContext context) => $"on sale of stock {context.Parameters.Frames.Base.Stock}, "
         + (context.Parameters.Units == UnitSystem.Metric ? "60 to 100 mm thick," : "3 in and 4 in thick,");

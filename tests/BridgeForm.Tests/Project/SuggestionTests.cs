@@ -59,7 +59,8 @@ public sealed class SuggestionTests
     [InlineData("16")]
     [InlineData("1.6 cm")]
     public void A_metric_rope_is_named_where_there_is_one(string text) =>
-        Assert.Contains("; of 16 mm (0.63 in) there are wire-16, wire-16-stronger; ", RopeHint.Message(text, s_metric), StringComparison.Ordinal);
+        Assert.Contains(
+            "; of 16 mm (0.63 in) there are wire-16, wire-16-stronger; ", RopeHint.Message(text, s_metric), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("rope-6x19-iwrc-eips-galvanised-5/8", "rope-6x19-iwrc-eips-galvanized-5/8")]

@@ -29,12 +29,13 @@ public sealed class WayTests
         Assert.All(ways, w => Assert.InRange(w.Figures.Weight, lightest * 0.998, double.PositiveInfinity));
     }
 
-    /// <summary>A file that is wrong in nearly everything gets a way as light as what is found for its site alone, within a tenth.</summary>
+    /// <summary>A file that is wrong in nearly everything gets a way as light as its site alone, within a tenth.</summary>
     [Fact]
     public void What_is_wrong_in_everything_is_begun_from_the_rules()
     {
         const string Site = "name: Wrong\nuse: public\nsite: { span: 36 ft, rise: 4 ft }\n";
-        const string Wrong = Site + "ropes: { type: rope-6x19-iwrc-eips-galvanized-5/8, spacing: 40 in, sag: 2 % }\nframes:\n  spacing: 5 ft\n"
+        const string Wrong = Site + "ropes: { type: rope-6x19-iwrc-eips-galvanized-5/8, spacing: 40 in, sag: 2 % }\n"
+            + "frames:\n  spacing: 5 ft\n"
             + "  base: { section: 2x6, length: 60 in }\n  post: { section: 2x4, length: 36 in, foot: 18 in }\n"
             + "  brace: { section: 2x4, foot: 26 in }\nguard: { rails: { count: 2 } }\n";
         var fromSite = Search.Best(Read(Site), null, new SearchAsk { Free = Search.SiteKeys }).Proposals[0].Figures.Weight;
@@ -46,8 +47,8 @@ public sealed class WayTests
     public void The_flattest_is_no_steeper_than_what_a_wish_for_a_slope_gets()
     {
         const string Stock = "stock:\n"
-            + "  treated: {species: southern-pine, grade: no1, treated: true, lengths: [8 ft, 10 ft, 12 ft, 16 ft], sections: [2x4, 2x6, 4x4]}\n"
-            + "  cedar: {species: western-red-cedar, grade: no2, treated: false, lengths: [8 ft, 10 ft, 12 ft], sections: [2x4, 2x6, 4x4]}\n";
+            + "  treated: {species: southern-pine, grade: no1, treated: true, lengths: [8 ft, 12 ft, 16 ft], sections: [2x4, 2x6, 4x4]}\n"
+            + "  cedar: {species: western-red-cedar, grade: no2, treated: false, lengths: [8 ft, 12 ft], sections: [2x4, 2x6, 4x4]}\n";
         var reading = Read("name: Flat\nsite: { span: 24 ft }\n" + Stock);
         var ask = new SearchAsk { Free = Search.SiteKeys };
         var flat = Search.Best(reading, null, ask with { Prefer = Preference.Flat }).Proposals[0].Figures.Slope;
@@ -88,7 +89,8 @@ public sealed class WayTests
     [Fact]
     public void A_wish_that_is_in_the_way_is_named()
     {
-        var result = Search.Best(Read("name: Flat\nsite: { span: 30 ft }\n"), null, new SearchAsk { Free = Search.SiteKeys, MostSlope = 1.0 / 19 });
+        var ask = new SearchAsk { Free = Search.SiteKeys, MostSlope = 1.0 / 19 };
+        var result = Search.Best(Read("name: Flat\nsite: { span: 30 ft }\n"), null, ask);
         Assert.Empty(result.Proposals);
         Assert.Contains(result.Why, w => w.Contains("the flattest that was found to pass without it is 1 : ", StringComparison.Ordinal));
     }

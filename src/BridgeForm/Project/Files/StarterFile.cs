@@ -22,8 +22,9 @@ public static class StarterFile
     private const string Head =
         "Lengths carry a unit: 36 ft, 37 ft 6-1/2 in, 5/8 in, 1219 mm, 1.2 m. Only name and site.span are needed. Change name, use, "
         + "span, rise and the landings first. A line that starts with # is left out: what it shows the program chooses by a rule, and "
-        + "chooses anew when the span changes, or another way to say what the line above says. A value that is written in its place is held. Every other line shows its default and may be left "
-        + "out, but for those that say otherwise. As it stands `check` fails nothing; whatever you change, look at the checks again.";
+        + "chooses anew when the span changes, or another way to say what the line above says. A value that is written in its "
+        + "place is held. Every other line shows its default and may be left out, but for those that say otherwise. "
+        + "As it stands `check` fails nothing; whatever you change, look at the checks again.";
 
     /// <summary>
     /// The file in a system of units. A value in it is the default of its key, so that it may be left out, but for those of
