@@ -12,21 +12,26 @@ internal static class WholeFile
     /// </summary>
     public static void Write(string path, Action<Stream> write)
     {
-        if (Directory.Exists(path))
-        {
-            throw new Stop(ExitCode.FileTrouble, $"{path}: error: this is a folder; name a file to write");
-        }
-
+        NoFolder(path);
         PlaceTrouble.Writing(path, () => WriteTo(path, write));
     }
 
     /// <summary>Whether there is a place to write to, told before work is done that would be lost.</summary>
-    /// <exception cref="Stop">There is no folder for it.</exception>
+    /// <exception cref="Stop">It is a folder, or there is no folder for it.</exception>
     public static void Demand(string path)
     {
+        NoFolder(path);
         if (!IsDevice(path))
         {
             PlaceTrouble.Writing(path, () => FolderOf(path, Place.Real(path)));
+        }
+    }
+
+    private static void NoFolder(string path)
+    {
+        if (Directory.Exists(path))
+        {
+            throw new Stop(ExitCode.FileTrouble, $"{path}: error: this is a folder; name a file to write");
         }
     }
 

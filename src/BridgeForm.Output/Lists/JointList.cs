@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Output.Lists;
@@ -17,7 +18,7 @@ internal static class JointList
                 + "some of them carry stand in the checks of guard posts, braces and keepers.",
         ]);
 
-    private static System.Collections.Immutable.ImmutableArray<string> Row(RoleJoint joint) => [joint.Name, joint.What, joint.Count switch
+    private static ImmutableArray<string> Row(RoleJoint joint) => [joint.Name, joint.What, joint.Count switch
     {
         JointCount.EachChannel => "each channel",
         JointCount.EachEnd => "each end of each part",

@@ -31,7 +31,7 @@ public static class Search
     {
         var keys = Cures.Of(check).Select(c => c.Key).Distinct(StringComparer.Ordinal).ToList();
         return Cures.Sentence(check)
-            ?? (keys.Count > 0 ? $"propose looks for values that pass of {string.Join(", ", keys)}"
+            ?? (keys.Count > 0 ? $"a search may find values that pass of {string.Join(", ", keys)}"
                 : "no value of the design is known to help it: read its numbers, and change what makes the larger one");
     }
 
@@ -93,7 +93,7 @@ public static class Search
             [
                 $"No table has values for {string.Join(", ", woods)}: "
                     + $"{asWritten.Shortfalls.Count(s => s.NoValues.Length > 0)} checks cannot be made, whatever else changes. Take a "
-                    + "species and grade that have (list grades), or give its values under values.",
+                    + "species and grade that have, or give its values under values.",
             ]);
     }
 

@@ -77,14 +77,14 @@ internal sealed class SearchRun
         var written = Judge.Look(Design.AsWritten);
         var named = Named(written.Shortfalls.Where(s => !s.IsLook));
         Judge.Bear(written.Shortfalls
-            .Where(s => s.IsLook && !Cures.Of(s.Id).Any(c => named.Contains(c.Key, StringComparer.Ordinal)) && !IsSold(written, s))
+            .Where(s => s.IsLook && !Cures.Of(s.Id).Any(c => named.Contains(c.Key, StringComparer.Ordinal)) && !AsksForOthers(written, s))
             .Select(s => s.Id));
         return Judge.Look(Design.AsWritten);
     }
 
     // Who lets all sections move that are not on sale wants others.
-    private bool IsSold(Judged written, Shortfall shortfall) => shortfall.Id is "section-on-sale" && written.Parameters is { } p
-        && Yard.Instead(p, Levers.Context).All(c => _ask.Free.Contains(c.Path, StringComparer.Ordinal));
+    private bool AsksForOthers(Judged written, Shortfall shortfall) => shortfall.Id is "section-on-sale" && written.Parameters is { } p
+        && Yard.Unsold(p).All(u => _ask.Free.Contains(u.Path, StringComparer.Ordinal));
 
     /// <summary>The file with sections that are on sale in place of those that are not, as large or larger where there are.</summary>
     public Judged OnSale()

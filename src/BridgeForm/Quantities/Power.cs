@@ -13,6 +13,7 @@ internal static class Power
     // A number this near 1, 2⁻⁶⁰, is 1.
     private const double Nothing = 1.0 / (1L << 60);
 
+    // 1/ln 2, and ln 2 in two parts, the first short enough that whole multiples are exact; worked out with mpmath.
     private const double PerLn2 = 1.4426950408889634;
     private const double Ln2 = 0.6931471805598903;
     private const double Ln2Rest = 5.497923018708371e-14;

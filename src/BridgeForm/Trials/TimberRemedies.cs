@@ -195,7 +195,7 @@ internal static class TimberRemedies
                 + $"wood of all {(sold is null ? "dimension lumber, not on sale here," : Lot(context))} that pass every check of the base. "
                 + "Levels of landings, posts' feet and deck move "
                 + "with its depth: check again.")
-            { Write = $"frames.base.section {passing.Name}, on its narrow side" };
+            { Write = $"frames.base.section {passing.Name}, on its narrow side{(sold is null ? "; not on sale here" : "")}" };
     }
 
     /// <summary>The deepest channel of the end bases with which they pass; null where less depth is no cure.</summary>
