@@ -12,10 +12,14 @@ export function launch(webgl = true) {
   return chromium.launch({ executablePath: program, args: webgl ? drawing : withoutDrawing });
 }
 
+/** Drawn pixels on a pixel of the page, along each edge: where software draws, what is seen of layout and words needs no more. */
+const COARSE = 0.5;
+
 /** A page of the given size showing the file; `faults` collects console messages, errors and requests. */
-export async function open(browser, file, { width, height = 800, dark = false, faults = [], still = true }) {
+export async function open(browser, file, { width, height = 800, dark = false, faults = [], still = true, fine = false }) {
   const page = await browser.newPage({
     viewport: { width, height }, colorScheme: dark ? 'dark' : 'light', reducedMotion: still ? 'reduce' : 'no-preference',
+    deviceScaleFactor: fine ? 1 : COARSE,
   });
   page.on('console', (m) => { if (['error', 'warning'].includes(m.type())) faults.push(`console: ${m.text()}`); });
   page.on('pageerror', (e) => faults.push(`error: ${e.message}`));

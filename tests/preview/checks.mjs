@@ -1,4 +1,5 @@
-// Each exported function is one check of the demo's page: it throws when the page is not as it should be.
+// Each exported function is one check of the demo's page: it throws when the page is not as it should be. Most share one page,
+// because to open one costs seconds: each begins with the page as it opens; whoever shows another bridge has a page of its own.
 import assert from 'node:assert/strict';
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
@@ -47,7 +48,7 @@ async function fast(browser, file, usual) {
   let best = Infinity;
   for (let k = 0; k < 6 && best > limit; k++) {
     const start = performance.now();
-    const page = await open(browser, file, { width: 1280, still: false });
+    const page = await open(browser, file, { width: 1280, still: false, fine: true });
     await page.evaluate(() => bridgeForm.app.stage.draw());
     const at = await page.evaluate(() => {
       for (const { id } of bridgeForm.app.shown.parts) {
@@ -65,8 +66,17 @@ async function fast(browser, file, usual) {
   assert.ok(best <= limit, `first picture and a pick took ${Math.round(best)} ms of ${Math.round(limit)}`);
 }
 
-export async function picking({ browser, preview, report }) {
-  const page = await open(browser, preview, { width: 1280 });
+/** The shared page as it opens on a desk. */
+export async function anew(page) {
+  await page.emulateMedia({ media: 'screen', colorScheme: 'light' });
+  await page.setViewportSize({ width: 1280, height: 800 });
+  await page.evaluate(() => { bridgeForm.app.choose(null); document.querySelectorAll('#checks .check').forEach((d) => { d.open = false; }); });
+  await page.selectOption('#case', '');
+  await page.click('[data-view=corner]');
+  await page.evaluate(() => { scrollTo(0, 0); });
+}
+
+export async function picking({ page, report }) {
   const box = await page.locator('#stage').boundingBox();
   const known = marks(report);
   let tried = 0;
@@ -90,7 +100,6 @@ export async function picking({ browser, preview, report }) {
     }
   }
 
-  await page.close();
   assert.ok(tried >= 12, `only ${tried} parts could be tried`);
 }
 
@@ -132,8 +141,7 @@ export async function keyboard({ browser, preview }) {
   await page.close();
 }
 
-export async function standing({ browser, preview, report }) {
-  const page = await open(browser, preview, { width: 1280 });
+export async function standing({ page, report }) {
   await page.click('[data-view=walk]');
   for (let i = 0; i < 8; i++) await page.click('[data-do=forward]');
   const [x, y, z] = await page.evaluate(() => bridgeForm.app.stage.eye.position.toArray());
@@ -141,17 +149,17 @@ export async function standing({ browser, preview, report }) {
   const [p, q] = [report.nodes[i - 1], report.nodes[i]];
   const rope = p.y + (q.y - p.y) * (x - p.x) / (q.x - p.x);
   assert.ok(z === 0 && y - rope > 1.6 && y - rope < 2, `eyes ${y - rope} m above the ropes`);
-  await page.close();
 }
 
-export async function measured({ browser, preview, steep, report }) {
-  await measuredEmpty(browser, preview, report);
-  for (const file of [preview, steep]) {
-    const page = await open(browser, file, { width: SIZES[0] });
-    await page.click('[data-view=measure]');
-    for (const width of SIZES) await measuredAt(page, width, file === preview ? report : null);
-    await page.close();
+export async function measured({ browser, page, steep, report }) {
+  await measuredEmpty(page, report);
+  const other = await open(browser, steep, { width: SIZES[0] });
+  for (const each of [page, other]) {
+    await each.click('[data-view=measure]');
+    for (const width of SIZES) await measuredAt(each, width, each === page ? report : null);
   }
+
+  await other.close();
 }
 
 async function measuredAt(page, width, report) {
@@ -194,8 +202,7 @@ async function measuredAt(page, width, report) {
 }
 
 /** The measured view draws the empty bridge, to which its dimensions belong, whenever a load is chosen; other views draw the load. */
-async function measuredEmpty(browser, preview, report) {
-  const page = await open(browser, preview, { width: 1280 });
+async function measuredEmpty(page, report) {
   const offered = await page.locator('#case option').evaluateAll((options) => options.map((o) => o.value));
   const most = report.cases.filter((c) => offered.includes(c.id) && c.nodes.length > 0 && c.id !== 'dead')
     .reduce((a, b) => (Math.abs(b.move_down_mid) > Math.abs(a.move_down_mid) ? b : a));
@@ -234,7 +241,6 @@ async function measuredEmpty(browser, preview, report) {
   await isEmpty('measured after the load');
   await page.selectOption('#case', '');
   assert.doesNotMatch(await text(), /measured view/);
-  await page.close();
 }
 
 /** Some rows of the picture, counted in the stage's pixels, have one colour. */
@@ -251,8 +257,7 @@ function plainRows(page, from, count) {
   }, [from, count]);
 }
 
-export async function takenApart({ browser, preview, report }) {
-  const page = await open(browser, preview, { width: 1280 });
+export async function takenApart({ page, report }) {
   await page.click('[data-view=apart]');
   const frame = await page.evaluate(() => bridgeForm.app.shown.view.frames[bridgeForm.app.shown.state.apart.frame].name);
   const place = (id) => page.evaluate((i) => {
@@ -268,31 +273,27 @@ export async function takenApart({ browser, preview, report }) {
   for (const part of ['post-right', 'base', 'brace-right']) {
     assert.ok(words.includes(marks(report).get(`${frame}/${part}`)), `no mark of ${part} in "${words}"`);
   }
-
-  await page.close();
 }
 
-export async function accessible({ browser, preview }) {
+export async function accessible({ page }) {
+  await page.evaluate(axe);
   for (const width of [360, 1440]) {
+    await page.setViewportSize({ width, height: 800 });
     for (const dark of [false, true]) {
-      const page = await open(browser, preview, { width, dark });
+      await page.emulateMedia({ colorScheme: dark ? 'dark' : 'light' });
       for (const view of ['corner', 'apart', 'walk']) {
         await page.click(`[data-view=${view}]`);
         await page.evaluate(() => bridgeForm.app.choose(0));
-        await page.evaluate(axe);
         // The whole page once; then what another view changes: the picture, its buttons, what is said of it.
         const { violations } = await page.evaluate((all) => axe.run(all ? document : { include: [['#scene'], ['#part']] }), view === 'corner');
         const grave = violations.filter((v) => ['serious', 'critical'].includes(v.impact));
         assert.deepEqual(grave.map((v) => `${v.id}: ${v.nodes.map((n) => n.html).join(' ')}`), [], `${width} px, ${dark ? 'dark' : 'light'}, ${view}`);
       }
-
-      await page.close();
     }
   }
 }
 
-export async function printed({ browser, preview }) {
-  const page = await open(browser, preview, { width: 1280 });
+export async function printed({ page }) {
   await page.evaluate(() => { globalThis.print = () => { globalThis.printed = true; }; });
   await page.click('[data-do=print]');
   await page.waitForFunction(() => globalThis.printed === true);
@@ -300,12 +301,10 @@ export async function printed({ browser, preview }) {
   const picture = await page.locator('#sheet-picture').evaluate((i) => [i.naturalWidth, i.src.slice(0, 22)]);
   assert.ok(picture[0] >= 2000 && picture[1] === 'data:image/png;base64,', `the picture is ${picture}`);
   assert.ok(await page.locator('#sheet-picture').isVisible() && await page.locator('#caution').isVisible() && !await page.locator('#stage').isVisible());
-  await page.close();
 }
 
 /** Where the picture shows caps that run into each other, and only there, it says that joints are not modelled. */
-export async function joints({ browser, preview, report }) {
-  const page = await open(browser, preview, { width: 1280 });
+export async function joints({ page, report }) {
   const heights = await page.evaluate(() => bridgeForm.app.shown.view.frames.map((f) => f.deck + bridgeForm.app.shown.view.guard));
   const angles = (of) => of.slice(1).map(([x, y], i) => Math.atan2(y - of[i][1], x - of[i][0]));
   const turns = (of) => angles(of).slice(1).map((a, i) => a - angles(of)[i]);
@@ -328,7 +327,6 @@ export async function joints({ browser, preview, report }) {
   }
 
   assert.equal(seen.size, 2, 'nothing to tell apart');
-  await page.close();
 }
 
 /** The worst that is ever said at the top leaves something of the bridge in sight on a telephone; another bridge has its own words. */
@@ -356,9 +354,10 @@ export async function headlines({ browser, preview }) {
 }
 
 /** Three depths: a sentence in sight, one for each check that asks for something, formulas folded until somebody opens them. */
-export async function depths({ browser, preview, report }) {
+export async function depths({ page, report }) {
   for (const [width, height] of [[360, 640], [1280, 800]]) {
-    const page = await open(browser, preview, { width, height });
+    await anew(page);
+    await page.setViewportSize({ width, height });
     const [verdict, caution] = await Promise.all(['#verdict', '#caution-short'].map((id) => page.locator(id).boundingBox()));
     assert.ok(verdict.y >= 0 && caution.y >= verdict.y + verdict.height - 1 && caution.y + caution.height < height, 'verdict or caution out of sight');
     const size = await page.locator('#caution-short').evaluate((e) => parseFloat(getComputedStyle(e).fontSize));
@@ -379,7 +378,6 @@ export async function depths({ browser, preview, report }) {
     assert.ok(await first.locator('small').first().isVisible(), 'Enter does not unfold a check');
     assert.deepEqual(await first.locator('small').allTextContents(), [check.detail, `Source: ${check.source}`]);
     assert.equal(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), true, `wider than ${width} px`);
-    await page.close();
   }
 }
 

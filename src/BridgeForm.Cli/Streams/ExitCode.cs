@@ -8,7 +8,9 @@ internal static class ExitCode
     /// <summary>Done; with <c>check</c>: no check fails, and none lacked a value.</summary>
     public const int Done = 0;
 
-    /// <summary><c>check</c> found a failing check, or wood that it has no value to check with.</summary>
+    /// <summary>
+    /// <c>check</c> found a failing check, or wood that it has no value to check with; a search found no design that passes.
+    /// </summary>
     public const int CheckFails = 1;
 
     /// <summary>The project file or the command line is wrong.</summary>

@@ -105,11 +105,11 @@ internal static class ProposeText
         yield return Row("falls at most", result, f => new QuantityText(units).Size(f.Drop));
         yield return Row("room over the ground", result, f => f.Clearance is { } room ? new QuantityText(units).Length(room) : "not given");
         yield return Row("distinct pieces", result, f => f.Pieces.ToString(CultureInfo.InvariantCulture));
-        yield return
-        [
-            "settings of the saw", "", .. ways.Select(w => SawSheet.Settings(w.Model).ToString(CultureInfo.InvariantCulture)),
-        ];
+        yield return ["settings of the saw", Settings(result.Written), .. ways.Select(w => Settings(w.Model))];
     }
+
+    private static string Settings(BridgeModel? model) =>
+        model is null ? "" : SawSheet.Settings(model).ToString(CultureInfo.InvariantCulture);
 
     private static ImmutableArray<string> Row(string label, SearchResult result, Func<Figures, string> text) =>
         [label, result.AsWritten is { } now ? text(now) : "", .. result.Proposals.Select(w => text(w.Figures))];

@@ -46,7 +46,7 @@ export function buildStage(canvas: HTMLCanvasElement): Stage {
   // Reading the compiler's log makes the page wait for each program in turn.
   renderer.debug.checkShaderErrors = false;
   const plain = drawsInSoftware(renderer);
-  renderer.setPixelRatio(plain ? 1 : Math.min(2, globalThis.devicePixelRatio || 1));
+  renderer.setPixelRatio(Math.min(plain ? 1 : 2, globalThis.devicePixelRatio || 1));
   renderer.toneMapping = NeutralToneMapping;
   renderer.shadowMap.enabled = true;
   renderer.shadowMap.type = PCFShadowMap;

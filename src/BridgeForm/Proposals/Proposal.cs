@@ -32,4 +32,7 @@ public sealed record SearchResult(
 {
     /// <summary>Keys of the file whose sections are not on sale.</summary>
     public ImmutableArray<string> Unsold { get; init; } = [];
+
+    /// <summary>The file as it is, whole, where ways stand beside it; null elsewhere and where it cannot be built.</summary>
+    public BridgeModel? Written { get; init; }
 }

@@ -80,8 +80,12 @@ public static class Search
             ("flattest", flattest),
         ];
         var told = ways.Where(w => !w.Design.Design.Changes.IsEmpty).DistinctBy(w => w.Design.Design.Signature, StringComparer.Ordinal);
-        return new SearchResult(
-            [.. told.Select(w => run.Tell(w.Name, w.Design))], run.Judge.Count, asWritten.Passes, asWritten.Figures, []);
+        var now = run.Judge.Build(asWritten.Design);
+        var figures = asWritten.Figures is { } f && now is not null ? f with { Price = now.StockPlan.Price } : asWritten.Figures;
+        return new SearchResult([.. told.Select(w => run.Tell(w.Name, w.Design))], run.Judge.Count, asWritten.Passes, figures, [])
+        {
+            Written = now,
+        };
     }
 
     // No value that moves gives wood another strength than its tables.
