@@ -66,6 +66,7 @@ cp docs/install.md "$whole/INSTALL.txt"
 cat > "$whole/OPEN-THIS-FIRST.txt" <<TEXT
 BridgeForm: small timber footbridges hung on two ropes
 
+To use it at once        open samples/live.html in a browser: the whole tool in one page, nothing to install
 To see what it makes     open samples/index.html in a browser
 To install it            open INSTALL.txt: which file to take, in three steps a system
 To check the files       sha256sum -c SHA256SUMS; INSTALL.txt says how on Windows and on a Mac

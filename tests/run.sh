@@ -40,21 +40,36 @@ npm ci --prefix src/BridgeForm.Preview --no-audit --no-fund --loglevel=error
 passed=0
 failed=0
 step() { # step NAME COMMAND…: counts as one test
-  local name=$1
+  local name=$1 begun=$SECONDS
   shift
   echo "== $name"
   if "$@"; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "== $name FAILED"; fi
+  echo "== $name took $((SECONDS - begun)) s"
 }
 
 step "restore" dotnet restore BridgeForm.sln --locked-mode
 step "packages" bash tests/packages.sh
-step "formatting" dotnet format BridgeForm.sln --no-restore --verify-no-changes
+# Style and analyzers have their say in the build.
+step "formatting" dotnet format whitespace BridgeForm.sln --no-restore --verify-no-changes
 step "build, warnings are errors" dotnet build BridgeForm.sln --no-restore -c Release
 
-step "changes that once went unnoticed are noticed" bash tests/mutation.sh --survivors
-for what in publish bytes places startup tool completion release; do
+for what in publish bytes places startup completion; do
   step "published program: $what" bash tests/published/judge.sh "$what"
 done
+
+# The live page is made and judged beside what keeps one processor busy at most.
+live() {
+  bash src/BridgeForm.Live/build.sh artifacts/live.html artifacts/live "$PWD/src/BridgeForm.Cli/bin/Release/net10.0/BridgeForm.Cli.dll" &&
+    bash tests/live/judge.sh artifacts/live.html artifacts/published/bridgeform-linux-x64/bridgeform
+}
+lived() { wait "$living" && cat artifacts/live.log || { cat artifacts/live.log; return 1; }; }
+live >artifacts/live.log 2>&1 &
+living=$!
+step "changes that once went unnoticed are noticed" bash tests/mutation.sh --survivors
+for what in tool release; do
+  step "published program: $what" bash tests/published/judge.sh "$what"
+done
+step "live page" lived
 
 log=$(mktemp)
 trap 'rm -f "$log"' EXIT

@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Makes each sample's model, preview and picture anew, the pictures of the drawing set, and the numbers and content that tests
+# Makes each sample's model, preview and picture anew, the live page and its picture, the pictures of the drawing set, and the numbers and content that tests
 # pin. Needed when these change: the test of numbers.json says so.
 # Needs what tests/run.sh installs, and `npm ci --prefix docs/pictures`.
 # docs/pictures/sources.txt says what each picture was made from: its own hash, that of its source, and its name.
@@ -30,6 +30,11 @@ for sheet in 2:arrangement 3:frame; do
   pdftoppm -r 100 -f "$page" -l "$page" -singlefile -png "$out/drawings/drawings.pdf" "$pictures/$name"
   record "$(pdftotext -f "$page" -l "$page" "$out/drawings/drawings.pdf" - | hash_of)" "$name.png" >> "$pictures/sources.txt"
 done
+
+# The live page is the one file that nobody needs an SDK for; it takes more than a minute.
+bash src/BridgeForm.Live/build.sh viewer-samples/live.html artifacts/live "$PWD/src/BridgeForm.Cli/bin/Release/net10.0/BridgeForm.Cli.dll"
+node "$pictures/live.mjs" viewer-samples/live.html "$pictures/live.png"
+record "$(hash_of < viewer-samples/live.html)" live.png >> "$pictures/sources.txt"
 
 # The scripts that made the pictures: a change to one makes all of them stale.
 echo "$(cat "$pictures"/*.mjs "$pictures"/*.html | hash_of) scripts" >> "$pictures/sources.txt"

@@ -22,4 +22,4 @@ dotnet "$cli" make "$work/first/project.yaml" -o "$work/first/out" --only previe
 packages=$(dotnet nuget locals global-packages --list | sed 's/^[^:]*: *//')
 runtime=$(find "${packages}microsoft.netcore.app.runtime.mono.browser-wasm" -mindepth 1 -maxdepth 1 -type d | sort -V | tail -n 1)
 cat "$runtime/LICENSE.TXT" "$runtime/THIRD-PARTY-NOTICES.TXT" > "$work/notices.txt"
-node "$here/../BridgeForm.Preview/live.mjs" "$work/published" "$work/first/out/preview.html" "$work/first/project.yaml" "$work/notices.txt" "$out"
+node "$here/../BridgeForm.Preview/live.mjs" "$work/published" "$work/first/out/preview.html" "$work/first/project.yaml" "$work/notices.txt" "$(dotnet "$cli" --version)" "$out"

@@ -1,11 +1,11 @@
-// Puts the live page together: node live.mjs PUBLISHED PREVIEW.html PROJECT.yaml NOTICES.txt OUT.html
+// Puts the live page together: node live.mjs PUBLISHED PREVIEW.html PROJECT.yaml NOTICES.txt VERSION OUT.html
 // PUBLISHED is the folder of the engine as it was published for browsers; PREVIEW.html a preview of PROJECT.yaml, with which the page
-// opens before its engine has begun; NOTICES.txt what the runtime asks to be handed on. One file comes out, with everything in it.
+// opens before its engine has begun; NOTICES.txt what the runtime asks to be handed on; VERSION the program's. One file comes out, with everything in it.
 import { build } from 'esbuild';
 import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { gzipSync } from 'node:zlib';
 
-const [published, preview, project, runtimeNotices, out] = process.argv.slice(2);
+const [published, preview, project, runtimeNotices, version, out] = process.argv.slice(2);
 const here = new URL('./', import.meta.url);
 const read = (name) => readFile(new URL(`src/live/${name}`, here), 'utf8');
 
@@ -43,7 +43,7 @@ const first = inside(await readFile(project, 'utf8'), 'The first file');
 
 function once(page, from, to) {
   if (page.split(from).length !== 2) {
-    throw new Error(`The preview does not hold '${from.slice(0, 60)}' once.`);
+    throw new Error(`The page does not hold '${from.slice(0, 60)}' once.`);
   }
 
   return page.replace(from, () => to);
@@ -55,7 +55,7 @@ page = once(page, '</style>\n<noscript>', `${style}</style>\n<noscript>`);
 page = once(page, '<body>', `<body class="live">\n${await read('ask.html')}`);
 page = once(page, '<header>', `${(await read('bench.html')).split('\n')[0]}\n<header>`);
 page = once(page, '</header>', `</header>\n${(await read('bench.html')).split('\n').slice(1).join('\n')}`);
-page = once(page, '<div id="panel">', `<div id="panel">\n${await read('answers.html')}`);
+page = once(page, '<div id="panel">', `<div id="panel">\n${once(await read('answers.html'), 'VERSION', version)}`);
 page = once(page, '\n<script>', '\n<script id="preview-script">');
 page = once(page, '</body>', [
   `<!-- Of others:\n${notices}-->`,

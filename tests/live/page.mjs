@@ -1,6 +1,6 @@
 // The live page, opened and begun.
 export async function openLive(browser, url, options = {}) {
-  const context = await browser.newContext({ viewport: { width: 1400, height: 900 }, acceptDownloads: true, offline: true, ...options });
+  const context = await browser.newContext({ viewport: { width: 1400, height: 900 }, deviceScaleFactor: 0.5, acceptDownloads: true, offline: true, ...options });
   const page = await context.newPage();
   const faults = [];
   const requests = [];

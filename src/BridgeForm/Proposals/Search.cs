@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Project;
 using BridgeForm.Project.Files;
-using BridgeForm.Quantities;
 
 namespace BridgeForm.Proposals;
 
@@ -11,9 +10,6 @@ namespace BridgeForm.Proposals;
 /// </summary>
 public static class Search
 {
-    // Ropes that sag at all are steeper at an end by more than this share.
-    private const double OnTheLine = 1.001;
-
     // Less than this nobody feels underfoot; own figures.
     private const double MuchFlatter = 1.03;
     private const int MostFlatter = 4;
@@ -43,7 +39,7 @@ public static class Search
     /// <exception cref="OperationCanceledException">The token asked for it.</exception>
     public static SearchResult Propose(ProjectReading reading, PriceList? prices, SearchAsk ask, CancellationToken token = default)
     {
-        if (Impossible(reading, ask) is { } why)
+        if (Clashes.Impossible(reading, ask) is { } why)
         {
             return new SearchResult([], 0, IsPassing: false, null, [why]);
         }
@@ -66,7 +62,9 @@ public static class Search
         var passing = run.Pass(asWritten.Shortfalls.Any(s => s.Id is "section-on-sale") ? run.OnSale() : asWritten);
         if (!passing.Passes)
         {
-            return new SearchResult([], run.Judge.Count, IsPassing: false, asWritten.Figures, Reasons.Why(run, passing));
+            return new SearchResult(
+                [], run.Judge.Count, IsPassing: false, asWritten.Figures,
+                [.. Reasons.Why(run, passing), .. Clashes.OfLimits(reading, prices, ask, token)]);
         }
 
         var fewest = run.Single(asWritten) ?? run.Fewest(asWritten, passing);
@@ -101,41 +99,6 @@ public static class Search
             ]);
     }
 
-    // Where a wish stands in the way it is said so, with what is to be had without it.
-    private static IEnumerable<string> Clash(ProjectReading reading, PriceList? prices, SearchAsk ask, CancellationToken token)
-    {
-        if (ask.MostSlope is { } most)
-        {
-            var run = new SearchRun(reading, prices, ask with { MostSlope = null, Prefer = Preference.Flat }, token);
-            if (run.Pass(run.OnSale()) is { Passes: true } without)
-            {
-                yield return $"It is the wish for a deck no steeper than {Checks.CheckWords.Slope(most)} that cannot be met: the flattest "
-                    + $"that was found to pass without it is {Checks.CheckWords.Slope(run.Best(without, Preference.Flat).Figures!.Slope)}.";
-                yield break;
-            }
-        }
-
-        if (ask.LeastWidth is not null)
-        {
-            var run = new SearchRun(reading, prices, ask with { LeastWidth = null }, token);
-            if (run.Pass(run.OnSale()).Passes)
-            {
-                yield return "It is the wish for so much width between the guards that cannot be met: without it a design passes.";
-            }
-        }
-    }
-
-    // A deck that sags is steeper somewhere than the line from support to support.
-    private static string? Impossible(ProjectReading reading, SearchAsk ask)
-    {
-        var site = reading.Parameters!.Site;
-        var line = Math.Abs(site.Rise) / site.Span;
-        return ask.MostSlope < line * (1 - Tolerances.SameLimit) || (ask.MostSlope is { } most && line > 0 && most <= line * OnTheLine)
-            ? $"An empty deck no steeper than {Checks.CheckWords.Slope(ask.MostSlope!.Value)} and this rise clash: from support to support "
-                + $"it is {Checks.CheckWords.Slope(line)} already, and what hangs is steeper at one end at any sag."
-            : null;
-    }
-
     /// <summary>The best design for a site, by what is preferred; one proposal, or none.</summary>
     /// <param name="reading">The site, and all that is not to be changed, as a project file.</param>
     /// <param name="prices">A price list; null without one.</param>
@@ -144,13 +107,13 @@ public static class Search
     /// <exception cref="OperationCanceledException">The token asked for it.</exception>
     public static SearchResult Best(ProjectReading reading, PriceList? prices, SearchAsk ask, CancellationToken token = default)
     {
-        if (Impossible(reading, ask) is { } why)
+        if (Clashes.Impossible(reading, ask) is { } why)
         {
             return new SearchResult([], 0, IsPassing: false, null, [why]);
         }
 
         var found = One(reading, prices, ask, token);
-        return found.Proposals.IsEmpty ? found with { Why = [.. found.Why, .. Clash(reading, prices, ask, token)] }
+        return found.Proposals.IsEmpty ? found with { Why = [.. found.Why, .. Clashes.OfWishes(reading, prices, ask, token)] }
             : ask.Prefer == Preference.Flat ? Flatter(reading, prices, ask, found, token)
             : found;
     }

@@ -53,7 +53,7 @@ public sealed class WayTests
         var ask = new SearchAsk { Free = Search.SiteKeys };
         var flat = Search.Best(reading, null, ask with { Prefer = Preference.Flat }).Proposals[0].Figures.Slope;
         // A twentieth flatter than the flattest is not to be had by asking for it.
-        Assert.Empty(Search.Best(reading, null, ask with { MostSlope = flat / 1.05 }).Proposals);
+        Assert.Empty(Search.Best(reading, null, ask with { MostSlope = flat / 1.05, MostDesigns = 150 }).Proposals);
     }
 
     [Fact]

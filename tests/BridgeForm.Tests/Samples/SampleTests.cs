@@ -16,6 +16,8 @@ public class SampleTests
     // Ten digits hold on every machine; the last few depend on its sines.
     private const double Relative = 1e-9;
 
+    private static readonly string LivePage = Path.Combine(Sample.Root, "viewer-samples", "live.html");
+
     public static TheoryData<string> Names => new(Sample.Names);
 
     [Fact]
@@ -137,6 +139,16 @@ public class SampleTests
         Referee.OnFile(stream.ToArray(), "drawings.pdf", path =>
             Picture.AssertFresh(
                 picture, Picture.Hash(Encoding.UTF8.GetBytes(Referee.Poppler("pdftotext", "-f", number, "-l", number, path, "-")))));
+    }
+
+    [Fact]
+    public void Picture_shows_the_committed_live_page() => Picture.AssertFresh("live.png", Picture.Hash(File.ReadAllBytes(LivePage)));
+
+    [Fact]
+    public void The_committed_live_page_names_the_version_that_it_was_made_by()
+    {
+        var version = typeof(BridgeModel).Assembly.GetName().Version!.ToString(3);
+        Assert.Contains($"<span id=\"version\">{version}</span>", File.ReadAllText(LivePage), StringComparison.Ordinal);
     }
 
     [Fact]
