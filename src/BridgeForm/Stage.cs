@@ -128,7 +128,14 @@ internal static class StageInputs
 
     /// <summary>No stage looks at these: only files print them.</summary>
     private static BridgeParameters Anywhere(BridgeParameters now, BridgeParameters before) =>
-        now with { Name = before.Name, Prices = before.Prices, Erection = before.Erection, Chosen = before.Chosen };
+        now with
+        {
+            Name = before.Name,
+            Prices = before.Prices,
+            Erection = before.Erection,
+            Chosen = before.Chosen,
+            AsBuilt = before.AsBuilt,
+        };
 
     /// <summary>Only checks and load cases look at these.</summary>
     private static BridgeParameters Verdict(BridgeParameters now, BridgeParameters before) => now with
@@ -143,7 +150,7 @@ internal static class StageInputs
         FastenerMetal = before.FastenerMetal,
         Deck = now.Deck with { Grip = before.Deck.Grip },
         Fasteners = before.Fasteners,
-        Ropes = now.Ropes with { OnSale = before.Ropes.OnSale },
+        Ropes = WithEnds(now.Ropes, before.Ropes),
         Stock = WithSections(now, before),
         Site = now.Site with
         {
@@ -153,6 +160,15 @@ internal static class StageInputs
             Water = before.Site.Water,
             Freeboard = before.Site.Freeboard,
         },
+    };
+
+    /// <summary>What hangs on the ropes' ends, and how new rope is marked, moves nothing.</summary>
+    private static RopeParameters WithEnds(RopeParameters now, RopeParameters before) => now with
+    {
+        OnSale = before.OnSale,
+        Turnbuckle = before.Turnbuckle,
+        ShackleLength = before.ShackleLength,
+        New = before.New,
     };
 
     /// <summary>Which sections are on sale only a check asks.</summary>

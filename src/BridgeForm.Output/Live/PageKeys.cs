@@ -25,7 +25,7 @@ public static class PageKeys
         ("walkway", ["deck"]),
         ("frame", ["frames", "holes"]),
         ("guard", ["guard"]),
-        ("ropes", ["ropes", "saddle"]),
+        ("ropes", ["ropes", "saddle", "as_built"]),
         ("loads", ["loads", "limits"]),
         ("lumber", ["stock", "species", "values", "treatment", "fasteners", "prices"]),
         ("shop", ["shop", "erection"]),

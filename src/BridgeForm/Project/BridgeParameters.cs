@@ -83,6 +83,9 @@ public sealed record BridgeParameters
     /// <summary>Order in which frames are hung.</summary>
     public ErectionOrder Erection { get; init; } = ErectionOrder.BothEnds;
 
+    /// <summary>What was measured of the ropes as they hang; null when nothing was. Only <c>correct</c> looks at it.</summary>
+    public AsBuiltParameters? AsBuilt { get; init; }
+
     /// <summary>The user's own species, in the file's order; they go before the built-in ones.</summary>
     public ImmutableArray<Species> Species { get; init; } = [];
 
@@ -142,6 +145,7 @@ public static class ProjectKeys
             TreatmentSection.Keys,
             Fasteners,
             Erection,
+            AsBuiltSection.Keys,
         ]);
 
     /// <summary>The definition of the value under a path such as <c>frames.post.length</c> or <c>guard.rails.heights.0</c>.</summary>
@@ -185,6 +189,7 @@ internal static class WholeFile
             FastenerMetal = TreatmentSection.ReadMetal(v),
             Fasteners = v.Names("fasteners").ToImmutableSortedDictionary(n => n, n => v.Whole("fasteners." + n), StringComparer.Ordinal),
             Erection = v.Text("erection") is "one-end" ? ErectionOrder.OneEnd : ErectionOrder.BothEnds,
+            AsBuilt = AsBuiltSection.Read(v),
             Species = species,
             Values = ValuesSection.Read(v),
         };
@@ -207,5 +212,6 @@ internal static class WholeFile
         LoadCaseSection.Check(f);
         LoadSection.Check(f);
         LimitSection.Check(f);
+        AsBuiltSection.Check(f);
     }
 }

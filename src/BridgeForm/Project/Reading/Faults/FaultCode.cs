@@ -48,6 +48,7 @@ internal enum FaultCode
     FramesTouch,
     GroundOutOfOrder,
     StretchReversed,
+    StretchNotKnown,
     ClipsHoldLess,
     RopeTooStrong,
     RopeTooFull,
@@ -86,6 +87,8 @@ internal enum FaultCode
     CaseIdTaken,
     LoadBeyondBridge,
     LoadReversed,
+    AsBuiltOtherBridge,
+    AsBuiltOtherRope,
 
     // What comes out on the shape: ShapeFaults.
     NoShape,

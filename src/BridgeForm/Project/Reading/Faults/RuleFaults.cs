@@ -47,6 +47,11 @@ internal static class RuleFaults
                 "The higher share of `ropes.stretch` stands first.",
                 "Swap the two."),
             new(
+                FaultCode.StretchNotKnown,
+                "stretch-not-known",
+                "Marks set short for the stretch of a kind of rope whose stretch is not known.",
+                "`ropes.stretch` as the rope's maker says, or `ropes.new: drawn-in`."),
+            new(
                 FaultCode.ClipsHoldLess,
                 "clips-hold-less",
                 "An efficiency of wire rope clips above what clips hold of a rope's strength.",
@@ -229,5 +234,15 @@ internal static class RuleFaults
                 "A load case of your own that lies beyond support B.",
                 "A place within the span."),
             new(FaultCode.LoadReversed, "load-reversed", "A load that ends before it begins.", "Swap `from` and `to`."),
+            new(
+                FaultCode.AsBuiltOtherBridge,
+                "as-built-other-bridge",
+                "A measured span or rise that is further from the file's than turnbuckles move a rope.",
+                "Measure again; or write `site.span` and `site.rise` as they are, and make everything anew."),
+            new(
+                FaultCode.AsBuiltOtherRope,
+                "as-built-other-rope",
+                "A measured sag that asks for a rope much longer or shorter than this bridge's.",
+                "Measure again: at half the span, straight down from the line between the rope's points at both supports."),
         ]);
 }
