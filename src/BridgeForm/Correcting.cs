@@ -64,6 +64,7 @@ public static class Correcting
         {
             Parameters = parameters,
             Turnbuckle = turnbuckle,
+            Chain = RopeChain.Of(parameters, drawn.Ropework),
             TooLong = compared.TooLong,
             Left = left,
             Right = right,

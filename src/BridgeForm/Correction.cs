@@ -63,9 +63,17 @@ public sealed record Correction
     /// <summary>Why nothing is told of checks if nothing is turned; null where it is.</summary>
     public string? NoneAsItIs { get; init; }
 
-    /// <summary>Some turnbuckle must go further than it can from open to closed.</summary>
-    public bool IsBeyondReach => Turnbuckle.TakeUp is { } reach && Turnbuckle.Thread is { } thread
-        && new[] { Left, Right }.Max(t => Math.Abs(t.Exact) * thread.PerTurn) > reach;
+    /// <summary>The chain at each end with its turnbuckle as it was to be hung; null where its lengths are not known.</summary>
+    public RopeChain? Chain { get; init; }
+
+    /// <summary>What one turnbuckle takes in, and lets out, from where it was to be hung, metres; null where that is not known.</summary>
+    public (double In, double Out)? Reach => Chain is { } chain ? (chain.Opening, chain.TakeUp - chain.Opening)
+        : Turnbuckle.TakeUp is { } all ? (all, all)
+        : null;
+
+    /// <summary>Some turnbuckle must go further than it can.</summary>
+    public bool IsBeyondReach => Reach is { } reach && Turnbuckle.Thread is { } thread && new[] { Left, Right }.Any(
+        t => t.Exact < 0 ? -t.Exact * thread.PerTurn > reach.In : t.Exact * thread.PerTurn > reach.Out);
 }
 
 /// <summary>Level of the rope's axis at a frame of the finished bridge.</summary>

@@ -135,6 +135,7 @@ internal static class StageInputs
             Erection = before.Erection,
             Chosen = before.Chosen,
             AsBuilt = before.AsBuilt,
+            Site = now.Site with { Survey = before.Site.Survey },
         };
 
     /// <summary>Only checks and load cases look at these.</summary>
@@ -220,6 +221,9 @@ internal static class KeptParameters
         {
             Temperatures = Kept.Array(now.Site.Temperatures, before.Site.Temperatures),
             Ground = Kept.Array(now.Site.Ground, before.Site.Ground),
+            Survey = (now.Site.Survey, before.Site.Survey) is ({ } fresh, { } known) && fresh.Out.SequenceEqual(known.Out)
+                ? fresh with { Out = known.Out }
+                : now.Site.Survey,
         },
         Frames = now.Frames with { Holes = Kept.Array(now.Frames.Holes, before.Frames.Holes) },
         Guard = now.Guard with { RailHeights = Kept.Array(now.Guard.RailHeights, before.Guard.RailHeights) },

@@ -78,8 +78,9 @@ internal static class CorrectText
         if (found.IsBeyondReach)
         {
             Columns.Wrapped(
-                output, $"BEYOND REACH: more than the {Words(found).Size(found.Turnbuckle.TakeUp!.Value)} that a turnbuckle takes in from "
-                    + "open to closed. Move the ends of the rope in their clips by about the difference, then measure again.", "", "  ");
+                output, $"BEYOND REACH: a turnbuckle takes in {Words(found).Size(found.Reach!.Value.In)} and lets out "
+                    + $"{Words(found).Size(found.Reach.Value.Out)} from where it was to be hung. Move the ends of the rope in their clips "
+                    + "by about the difference, with the rope slack, then measure again.", "", "  ");
         }
 
         output.WriteLine();

@@ -27,9 +27,13 @@ internal static class RopeStrip
         double X(double along) => left + ((along - from) / ratio);
         canvas.Column(
             context.Body.MinX, context.Body.MaxY,
-            [$"One rope laid out straight, both alike; 1 : {NumberText.Rounded(ratio, 0)}. {context.Model.Ropework.Chosen.Sentence}"],
+            [
+                $"One rope laid out straight, both alike; 1 : {NumberText.Rounded(ratio, 0)}; dashed: the ends as turned back. "
+                    + context.Model.Ropework.Chosen.Sentence,
+            ],
             PageText.Small, bold: true);
         canvas.Line(PageLayers.Cut, X(from), y, X(to), y);
+        TurnBacks(canvas, readings, X, y);
         var before = double.NegativeInfinity;
         foreach (var reading in readings)
         {
@@ -52,6 +56,19 @@ internal static class RopeStrip
         canvas.Level(
             new SheetPoint(X(from), y), new SheetPoint(X(to), y), y - 0.006,
             $"{readings[0].Name} to {readings[^1].Name} {context.Text.Length(to - from)}");
+    }
+
+    // The rope beyond each eye lies turned back along the rope before it.
+    private static void TurnBacks(Canvas canvas, ImmutableArray<TapeReading> readings, Func<double, double> place, double y)
+    {
+        foreach (var (eye, end, into) in ((string, string, int)[])[(RopeTape.EyeA, "cut end A", 1), (RopeTape.EyeB, "cut end B", -1)])
+        {
+            if (readings.FirstOrDefault(r => r.Name == eye) is { } bears && readings.FirstOrDefault(r => r.Name == end) is { } cut)
+            {
+                var length = into * Math.Abs(cut.AtTension - bears.AtTension);
+                canvas.Line(PageLayers.Hidden, place(bears.AtTension), y - 0.0008, place(bears.AtTension + length), y - 0.0008);
+            }
+        }
     }
 
     /// <summary>One row a place, in the order of the tape.</summary>

@@ -48,6 +48,7 @@ public static class OutputKinds
         new("sheets", WriteSheets),
         new("drawings", (model, output) =>
             output.Write("drawings.pdf", stream => PdfWriter.Write(DrawingSheets.Draw(model), stream))),
+        new("crew", WriteCrew),
         new("tables", WriteTables),
     ];
 
@@ -70,6 +71,15 @@ public static class OutputKinds
         output.Write("saw-setups.pdf", stream => PdfWriter.Write(SawSheet.Draw(model, units), stream));
         var order = model.Assembly().SelectMany(step => step.Parts).ToList();
         output.Write("labels.pdf", stream => PdfWriter.Write(LabelSheet.Draw(model, order), stream));
+    }
+
+    /// <summary>What a crew holds on site.</summary>
+    private static void WriteCrew(BridgeModel model, IOutputSink output)
+    {
+        output.Write("survey.pdf", stream => PdfWriter.Write(SurveySheet.Draw(model), stream));
+        output.Write("erection.pdf", stream => PdfWriter.Write(ErectionSheet.Draw(model), stream));
+        output.Write("upkeep.pdf", stream => PdfWriter.Write(UpkeepSheet.Draw(model), stream));
+        WriteTable(output, "erection.csv", ErectionTable.Csv(model, DisplayUnits.For(model.Parameters.Units)));
     }
 
     private static void WriteProfiles(BridgeModel model, IOutputSink output)

@@ -207,6 +207,7 @@ internal static class WholeFile
         DensitySection.Check(f);
         ValuesSection.Check(f);
         HoleSection.Check(f);
+        SurveySection.Check(f);
         SiteSection.Check(f);
         RopeSection.Check(f);
         LoadCaseSection.Check(f);

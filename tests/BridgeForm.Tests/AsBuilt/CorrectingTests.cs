@@ -76,9 +76,11 @@ public sealed class CorrectingTests
     [Fact]
     public void Turns_beyond_the_turnbuckle_are_told()
     {
-        var wrong = Wrong(BuildStage.Bare, 0.200, 0);
+        var wrong = Wrong(BuildStage.Bare, 0.150, 0);
         Assert.False(Found(wrong).IsBeyondReach);
-        var small = wrong.Ropes.Turnbuckle with { TakeUp = 0.09 };
+
+        // Each takes in half of 150 mm, more than one of 60 mm can.
+        var small = wrong.Ropes.Turnbuckle with { TakeUp = 0.06 };
         Assert.True(Found(wrong with { Ropes = wrong.Ropes with { Turnbuckle = small } }).IsBeyondReach);
     }
 

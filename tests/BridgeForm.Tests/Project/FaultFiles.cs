@@ -54,6 +54,8 @@ internal static class FaultFiles
         [FaultCode.NoFrameBetween] = "name: a\nsite: { span: 20 ft }\nframes: { spacing: 25 ft }\n",
         [FaultCode.FramesTouch] = Head + "frames: { spacing: 5 in, base: { section: 4x6, flat: true } }\n",
         [FaultCode.GroundOutOfOrder] = "name: a\nsite: { span: 30 ft, ground: [[5 ft, -4 ft], [4 ft, -4 ft]] }\n",
+        [FaultCode.SurveyOutOfOrder] = "name: a\nsite: { survey: { out: [[0 ft, 5 ft], [30 ft, 4 ft], [20 ft, 9 ft]] } }\n",
+        [FaultCode.SurveyContradicts] = "name: a\nsite: { span: 31 ft, survey: { out: [[0 ft, 5 ft], [30 ft, 4 ft]] } }\n",
         [FaultCode.StretchReversed] = Head + "ropes: { stretch: [0.5 %, 0.25 %] }\n",
         [FaultCode.StretchNotKnown] = Head + "ropes: { new: as-is, type: { diameter: 3/4 in, mass_per_length: 1.04 lb/ft, "
             + "breaking_strength: 52000 lbf, metallic_area: 0.27 in2, modulus: 13500 ksi } }\n",

@@ -47,6 +47,8 @@ internal enum FaultCode
     NoFrameBetween,
     FramesTouch,
     GroundOutOfOrder,
+    SurveyOutOfOrder,
+    SurveyContradicts,
     StretchReversed,
     StretchNotKnown,
     ClipsHoldLess,

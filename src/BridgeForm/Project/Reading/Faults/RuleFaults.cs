@@ -42,6 +42,16 @@ internal static class RuleFaults
                 "Points of the ground that go back towards A.",
                 "List them from A towards B."),
             new(
+                FaultCode.SurveyOutOfOrder,
+                "survey-out-of-order",
+                "Readings of a levelling line that go back towards A.",
+                "List them from A towards B."),
+            new(
+                FaultCode.SurveyContradicts,
+                "survey-contradicts",
+                "Readings of tape and level that do not agree among themselves, or with span, rise or ground of the file.",
+                "Measure again; or leave out what is written twice."),
+            new(
                 FaultCode.StretchReversed,
                 "stretch-reversed",
                 "The higher share of `ropes.stretch` stands first.",
