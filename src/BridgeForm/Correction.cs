@@ -94,7 +94,7 @@ public sealed record CheckChange(CheckResult? Before, CheckResult? Now)
         var (first, second) = (ById(before), ById(now));
         return
         [
-            .. first.Keys.Union(second.Keys)
+            .. first.Keys.Union(second.Keys, StringComparer.Ordinal)
                 .Select(id => new CheckChange(first.GetValueOrDefault(id), second.GetValueOrDefault(id)))
                 .Where(c => c.Before?.Status != c.Now?.Status),
         ];

@@ -135,6 +135,7 @@ internal static class StageInputs
             Erection = before.Erection,
             Chosen = before.Chosen,
             AsBuilt = before.AsBuilt,
+            Quote = before.Quote,
             Site = now.Site with { Survey = before.Site.Survey },
         };
 

@@ -63,12 +63,14 @@ internal static class RopeStrip
     {
         foreach (var (eye, end, into) in ((string, string, int)[])[(RopeTape.EyeA, "cut end A", 1), (RopeTape.EyeB, "cut end B", -1)])
         {
-            if (readings.FirstOrDefault(r => r.Name == eye) is { } bears && readings.FirstOrDefault(r => r.Name == end) is { } cut)
+            if (Named(eye) is { } bears && Named(end) is { } cut)
             {
                 var length = into * Math.Abs(cut.AtTension - bears.AtTension);
                 canvas.Line(PageLayers.Hidden, place(bears.AtTension), y - 0.0008, place(bears.AtTension + length), y - 0.0008);
             }
         }
+
+        TapeReading? Named(string name) => readings.FirstOrDefault(r => string.Equals(r.Name, name, StringComparison.Ordinal));
     }
 
     /// <summary>One row a place, in the order of the tape.</summary>

@@ -49,6 +49,7 @@ public static class OutputKinds
         new("drawings", (model, output) =>
             output.Write("drawings.pdf", stream => PdfWriter.Write(DrawingSheets.Draw(model), stream))),
         new("crew", WriteCrew),
+        new("quote", WriteQuote),
         new("tables", WriteTables),
     ];
 
@@ -71,6 +72,13 @@ public static class OutputKinds
         output.Write("saw-setups.pdf", stream => PdfWriter.Write(SawSheet.Draw(model, units), stream));
         var order = model.Assembly().SelectMany(step => step.Parts).ToList();
         output.Write("labels.pdf", stream => PdfWriter.Write(LabelSheet.Draw(model, order), stream));
+    }
+
+    /// <summary>What the customer asks for.</summary>
+    private static void WriteQuote(BridgeModel model, IOutputSink output)
+    {
+        output.Write("quote.pdf", stream => PdfWriter.Write(QuoteSheet.Draw(model), stream));
+        WriteTable(output, "quote.csv", QuoteSheet.Csv(model));
     }
 
     /// <summary>What a crew holds on site.</summary>

@@ -28,7 +28,7 @@ public static class PageKeys
         ("ropes", ["ropes", "saddle", "as_built"]),
         ("loads", ["loads", "limits"]),
         ("lumber", ["stock", "species", "values", "treatment", "fasteners", "prices"]),
-        ("shop", ["shop", "erection"]),
+        ("shop", ["shop", "erection", "quote"]),
     ];
 
     /// <summary>

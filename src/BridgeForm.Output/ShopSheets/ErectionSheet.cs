@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Quantities;
-using BridgeForm.Roles;
 using BridgeForm.Stocking;
 
 namespace BridgeForm.Output.ShopSheets;
@@ -39,7 +38,9 @@ public static class ErectionSheet
         ImmutableArray<FlowRow> rows =
         [
             .. ErectionPlan.Heaviest(steps) is { } most
-                ? [new FlowRow([$"Heaviest lift: {text.Mass(most.Mass)}, {most.Where}, step {most.Number}."], Strong: true)]
+                ? [new FlowRow(
+                    [FormattableString.Invariant($"Heaviest lift: {text.Mass(most.Mass)}, {most.Where}, step {most.Number}.")],
+                    Strong: true)]
                 : ImmutableArray<FlowRow>.Empty,
             new(
                 ["No line or anchor against falls is drawn here. The ropes, frames and guards of this bridge are none: a competent person "

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
-using BridgeForm.Ropes;
 
 namespace BridgeForm.Loads;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BridgeForm.Project;
-using BridgeForm.Ropes.Fittings;
 
 namespace BridgeForm.Loads;
 

@@ -83,6 +83,9 @@ public sealed record BridgeParameters
     /// <summary>Order in which frames are hung.</summary>
     public ErectionOrder Erection { get; init; } = ErectionOrder.BothEnds;
 
+    /// <summary>What a quote is made with.</summary>
+    public QuoteParameters Quote { get; init; } = new();
+
     /// <summary>What was measured of the ropes as they hang; null when nothing was. Only <c>correct</c> looks at it.</summary>
     public AsBuiltParameters? AsBuilt { get; init; }
 
@@ -145,6 +148,7 @@ public static class ProjectKeys
             TreatmentSection.Keys,
             Fasteners,
             Erection,
+            QuoteSection.Keys,
             AsBuiltSection.Keys,
         ]);
 
@@ -189,6 +193,7 @@ internal static class WholeFile
             FastenerMetal = TreatmentSection.ReadMetal(v),
             Fasteners = v.Names("fasteners").ToImmutableSortedDictionary(n => n, n => v.Whole("fasteners." + n), StringComparer.Ordinal),
             Erection = v.Text("erection") is "one-end" ? ErectionOrder.OneEnd : ErectionOrder.BothEnds,
+            Quote = QuoteSection.Read(v),
             AsBuilt = AsBuiltSection.Read(v),
             Species = species,
             Values = ValuesSection.Read(v),
@@ -213,6 +218,7 @@ internal static class WholeFile
         LoadCaseSection.Check(f);
         LoadSection.Check(f);
         LimitSection.Check(f);
+        QuoteSection.Check(f);
         AsBuiltSection.Check(f);
     }
 }

@@ -102,6 +102,8 @@ internal static class FaultFiles
         [FaultCode.CaseIdTaken] = Head + "loads: { cases: [{ id: dead, force: 100 lbf, at: 5 ft }] }\n",
         [FaultCode.LoadBeyondBridge] = Head + "loads: { cases: [{ id: cart, force: 100 lbf, at: 31 ft }] }\n",
         [FaultCode.LoadReversed] = Head + "loads: { cases: [{ id: herd, live: 80 psf, from: 9 ft, to: 5 ft }] }\n",
+        [FaultCode.RateWithoutUnit] = Head + "quote: { rates: { rope: 4.20 } }\n",
+        [FaultCode.RatesInTwoMoneys] = Head + "quote: { rates: { rope: 4 USD/ft, clip: 3 EUR/each } }\n",
         [FaultCode.AsBuiltOtherBridge] = Head
             + "as_built: { temperature: 50 F, span: 36 ft, sag: { left: 20 in, right: 20 in } }\n",
         [FaultCode.AsBuiltOtherRope] = Head + "as_built: { temperature: 50 F, sag: { left: 20 in, right: 20 ft } }\n",

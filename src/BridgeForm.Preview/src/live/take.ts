@@ -15,7 +15,7 @@ const TYPES: Record<string, string> = { pdf: 'application/pdf', html: 'text/html
 const WORDS: Record<string, string> = {
   model: 'The bridge as a model', preview: 'Page for the homeowner', profiles: 'Every piece, full size, DXF', router: 'Router paths, DXF',
   boards: 'Whole boards for the router, DXF', templates: 'Templates to print full size', sheets: 'Saw settings and labels', drawings: 'Drawings',
-  crew: 'Survey, erection, upkeep', tables: 'Cut list and other tables', report: 'Report for other programs',
+  crew: 'Survey, erection, upkeep', quote: 'Quote', tables: 'Cut list and other tables', report: 'Report for other programs',
 };
 
 /** Everything that can be taken away: a button a kind, and one for all as a zip archive. */
@@ -67,7 +67,8 @@ function of(kind: string, name: string): boolean {
     case 'report': return name === 'report.json';
     case 'sheets': return name === 'saw-setups.pdf' || name === 'labels.pdf';
     case 'crew': return CREW.includes(name);
-    case 'tables': return name.endsWith('.csv') && !CREW.includes(name);
+    case 'quote': return name.startsWith('quote.');
+    case 'tables': return name.endsWith('.csv') && !CREW.includes(name) && !name.startsWith('quote.');
     case 'boards': return name.startsWith('boards/') || name.includes('/boards');
     default: return name.startsWith(`${kind}/`);
   }

@@ -11,8 +11,6 @@ public sealed record TurnbuckleThread(double Pitch, string Source)
     /// <summary>A spanner on the body's hexagon is set anew every sixth of a turn.</summary>
     public const int FlatsPerTurn = 6;
 
-    private const string Coarse = "unified coarse thread, ASME B1.1: {0} to the inch; makers of turnbuckles to FF-T-791b cut it";
-
     // Threads to the inch by size in inches (ASME B1.1, UNC, from three printed charts).
     private static readonly ImmutableArray<(string Size, int PerInch)> s_coarse =
     [
@@ -28,7 +26,8 @@ public sealed record TurnbuckleThread(double Pitch, string Source)
         .Where(row => string.Equals(row.Size, size, StringComparison.Ordinal))
         .Select(row => new TurnbuckleThread(
             Quantities.Units.MetresPerInch / row.PerInch,
-            string.Format(System.Globalization.CultureInfo.InvariantCulture, Coarse, row.PerInch)))
+            FormattableString.Invariant(
+                $"unified coarse thread, ASME B1.1: {row.PerInch} to the inch; makers of turnbuckles to FF-T-791b cut it")))
         .FirstOrDefault();
 }
 

@@ -89,6 +89,8 @@ internal enum FaultCode
     CaseIdTaken,
     LoadBeyondBridge,
     LoadReversed,
+    RateWithoutUnit,
+    RatesInTwoMoneys,
     AsBuiltOtherBridge,
     AsBuiltOtherRope,
 

@@ -245,6 +245,16 @@ internal static class RuleFaults
                 "A place within the span."),
             new(FaultCode.LoadReversed, "load-reversed", "A load that ends before it begins.", "Swap `from` and `to`."),
             new(
+                FaultCode.RateWithoutUnit,
+                "rate-without-unit",
+                "A rate of a quote without an amount, its money or a unit of its kind.",
+                "All three, such as `4.20 USD/ft`."),
+            new(
+                FaultCode.RatesInTwoMoneys,
+                "rates-in-two-moneys",
+                "Rates of a quote in two kinds of money.",
+                "All rates in one."),
+            new(
                 FaultCode.AsBuiltOtherBridge,
                 "as-built-other-bridge",
                 "A measured span or rise that is further from the file's than turnbuckles move a rope.",
