@@ -91,6 +91,7 @@ internal static class Application
             MakeCommand.Create(terminal, quiet),
             CheckCommand.Create(terminal, quiet),
             ProposeCommand.Create(terminal, quiet),
+            CorrectCommand.Create(terminal, quiet),
             ListCommand.Create(terminal),
         };
     }

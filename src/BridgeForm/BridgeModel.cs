@@ -73,6 +73,12 @@ public sealed record BridgeModel
     /// <summary>The order of building, every part once.</summary>
     public ImmutableArray<AssemblyStep> Assembly() => AssemblyOrder.Plan(Parameters.Erection, Pieces, Frames, Groups);
 
+    /// <summary>How the ropes hang and pull when each stage of the assembly is done.</summary>
+    public ImmutableArray<StageSlope> Stages() => StageSlopes.Find(Parameters, Rope, Pieces, Groups, Assembly());
+
+    /// <summary>The whole way of building, with its hold points.</summary>
+    public ImmutableArray<ErectionStep> Erection() => ErectionPlan.List(Parameters, Pieces, Ropework, Assembly());
+
     /// <summary>Keepers, fasteners by joint, rope and its ends.</summary>
     public ImmutableArray<HardwareItem> Hardware() => HardwareList.List(Parameters, Pieces, Ropework);
 }

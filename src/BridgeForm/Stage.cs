@@ -128,7 +128,16 @@ internal static class StageInputs
 
     /// <summary>No stage looks at these: only files print them.</summary>
     private static BridgeParameters Anywhere(BridgeParameters now, BridgeParameters before) =>
-        now with { Name = before.Name, Prices = before.Prices, Erection = before.Erection, Chosen = before.Chosen };
+        now with
+        {
+            Name = before.Name,
+            Prices = before.Prices,
+            Erection = before.Erection,
+            Chosen = before.Chosen,
+            AsBuilt = before.AsBuilt,
+            Quote = before.Quote,
+            Site = now.Site with { Survey = before.Site.Survey },
+        };
 
     /// <summary>Only checks and load cases look at these.</summary>
     private static BridgeParameters Verdict(BridgeParameters now, BridgeParameters before) => now with
@@ -143,7 +152,7 @@ internal static class StageInputs
         FastenerMetal = before.FastenerMetal,
         Deck = now.Deck with { Grip = before.Deck.Grip },
         Fasteners = before.Fasteners,
-        Ropes = now.Ropes with { OnSale = before.Ropes.OnSale },
+        Ropes = WithEnds(now.Ropes, before.Ropes),
         Stock = WithSections(now, before),
         Site = now.Site with
         {
@@ -153,6 +162,15 @@ internal static class StageInputs
             Water = before.Site.Water,
             Freeboard = before.Site.Freeboard,
         },
+    };
+
+    /// <summary>What hangs on the ropes' ends, and how new rope is marked, moves nothing.</summary>
+    private static RopeParameters WithEnds(RopeParameters now, RopeParameters before) => now with
+    {
+        OnSale = before.OnSale,
+        Turnbuckle = before.Turnbuckle,
+        ShackleLength = before.ShackleLength,
+        New = before.New,
     };
 
     /// <summary>Which sections are on sale only a check asks.</summary>
@@ -204,6 +222,9 @@ internal static class KeptParameters
         {
             Temperatures = Kept.Array(now.Site.Temperatures, before.Site.Temperatures),
             Ground = Kept.Array(now.Site.Ground, before.Site.Ground),
+            Survey = (now.Site.Survey, before.Site.Survey) is ({ } fresh, { } known) && fresh.Out.SequenceEqual(known.Out)
+                ? fresh with { Out = known.Out }
+                : now.Site.Survey,
         },
         Frames = now.Frames with { Holes = Kept.Array(now.Frames.Holes, before.Frames.Holes) },
         Guard = now.Guard with { RailHeights = Kept.Array(now.Guard.RailHeights, before.Guard.RailHeights) },

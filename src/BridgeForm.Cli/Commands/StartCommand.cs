@@ -3,6 +3,8 @@ using System.Text;
 using BridgeForm.Cli.Files;
 using BridgeForm.Cli.Files.Commit;
 using BridgeForm.Cli.Streams;
+using BridgeForm.Output.Pdf;
+using BridgeForm.Output.ShopSheets;
 using BridgeForm.Project.Files;
 using BridgeForm.Quantities;
 
@@ -12,6 +14,7 @@ namespace BridgeForm.Cli.Commands;
 internal static class StartCommand
 {
     private const string DefaultName = "bridge.yaml";
+    private const string SurveyName = "survey.pdf";
 
     /// <summary>The command.</summary>
     public static Command Create(Terminal terminal, Option<bool> quiet)
@@ -49,6 +52,7 @@ internal static class StartCommand
 
             WholeFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(Starter.Text(system))));
             _ = WriteSchema(terminal, path);
+            WriteSurvey(path, system);
             if (!parsed.GetValue(quiet))
             {
                 terminal.Out.WriteLine($"{PlainLine.Of(path)} written. Change it, then: {terminal.Name} check {PlainLine.Of(path)}");
@@ -64,6 +68,16 @@ internal static class StartCommand
         if (File.Exists(path) && !force)
         {
             throw new Stop(ExitCode.FileTrouble, $"{path}: error: the file is there already; --force overwrites it");
+        }
+    }
+
+    // Beside the file, to take along to the site; one that is there may have readings in it: it stays.
+    private static void WriteSurvey(string path, UnitSystem units)
+    {
+        var survey = Path.Combine(Path.GetDirectoryName(path) ?? "", SurveyName);
+        if (Place.At(survey) is PlaceKind.Free)
+        {
+            WholeFile.Write(survey, stream => PdfWriter.Write(SurveySheet.Blank(units), stream));
         }
     }
 

@@ -69,6 +69,12 @@ internal static class HoistingText
         var words = new QuantityText(model.Parameters.Units);
         output.WriteLine("HOISTING, each rope: sag at mid-span, and how far below the rope at both supports to sight");
         Table(output, words, model.Hoisting);
+        if (model.Ropework.Chosen.Share > 0)
+        {
+            output.WriteLine("HOISTING by the marks that the file chose (ropes.new: as-is), the mean of its stretch to come");
+            Table(output, words, model.Ropework.Chosen.Hoisting.Rows);
+        }
+
         foreach (var end in model.Ropework.Stretch)
         {
             output.WriteLine($"HOISTING, new rope that will stretch {QuantityText.Share(end.Share)} for good, set to the marks for it");
@@ -114,5 +120,20 @@ internal static class MarkText
             .. tension > 0 ? [words.Length(mark.AtMarkingTension)] : Array.Empty<string>(),
             .. stretch.Select(s => words.Length(s.Marks[i].Unstressed)),
         ])]);
+        Tape(output, model, words);
+    }
+
+    private static void Tape(TextWriter output, BridgeModel model, QuantityText words)
+    {
+        Columns.Wrapped(output, model.Ropework.Chosen.Sentence, "");
+        if (RopeTape.Of(model.Parameters, model.Ropework) is not { } tape)
+        {
+            output.WriteLine();
+            return;
+        }
+
+        output.WriteLine("TAPE hooked into the first eye, by the marks that the file chose");
+        Columns.Table(
+            output, [["place", "reading"], .. tape.Readings.Select(r => (string[])[r.Name, words.Length(r.AtTension)])]);
     }
 }

@@ -4,7 +4,7 @@ using BridgeForm.Output.Drawing;
 
 namespace BridgeForm.Output.DrawingSet;
 
-/// <summary>What a crew sets the ropes by: one table for ropes at their plain marks, and one for each end of the stretch to come.</summary>
+/// <summary>What a crew sets the ropes by: the one set of marks that the file chose, and what the stretch to come does.</summary>
 internal static class HoistingTables
 {
     private const double Narrow = 0.029;
@@ -13,19 +13,18 @@ internal static class HoistingTables
     public static IEnumerable<FlowTable> Lay(DrawingContext context)
     {
         var model = context.Model;
+        var chosen = model.Ropework.Chosen;
         yield return Table(
-            context, "Hoisting: ropes set to the plain marks", model.Hoisting, model.Ropework.Hoisting.Failures,
-            "What the crew sets: sag of the axis at mid-span below the straight line from A to B, each rope between its end marks. A line "
-                + "of sight so far "
+            context,
+            chosen.Share > 0
+                ? $"Hoisting: new ropes, {Numbers.Fixed(chosen.Share * 100, 2)} % of stretch to come"
+                : "Hoisting: ropes set to the plain marks",
+            chosen.Hoisting.Rows, chosen.Hoisting.Failures,
+            $"{chosen.Sentence} "
+                + "What the crew sets: sag of the axis at mid-span below the straight line from A to B, each rope between its end marks. "
+                + "A line of sight so far "
             + "straight below the rope's point at both supports touches the rope's axis at the same time; levels are above the "
             + "rope's axis at A.");
-        foreach (var end in model.Ropework.Stretch)
-        {
-            yield return Table(
-                context, $"Hoisting: new ropes, {Share(end)} of stretch to come", end.Hoisting.Rows, end.Hoisting.Failures,
-                $"Ropes set to the shorter marks for {Share(end)}; the bridge comes to its shape once they have stretched.");
-        }
-
         if (!model.Ropework.Stretch.IsEmpty)
         {
             yield return Stretch(context);

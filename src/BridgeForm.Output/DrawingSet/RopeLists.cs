@@ -9,15 +9,17 @@ namespace BridgeForm.Output.DrawingSet;
 /// <summary>Rope layout with its marks, hoisting table, load cases and the forces on the supports.</summary>
 internal static class RopeLists
 {
-    private const double StripHeight = 0.030;
-    private const double ClosestNames = 0.006;
-
     /// <summary>The sheets.</summary>
     public static IEnumerable<DrawnPage> Draw(DrawingContext context)
     {
         var flow = new TableFlow(context.Body);
-        Strip(context, flow.Fresh(StripHeight));
-        flow.Add(Marks(context));
+        RopeStrip.Draw(context, flow.Fresh(RopeStrip.Height));
+        flow.Add(RopeStrip.Marks(context));
+        if (RopeStrip.Chain(context) is { } chain)
+        {
+            flow.Add(chain);
+        }
+
         flow.Add(Rope(context));
         foreach (var table in HoistingTables.Lay(context))
         {
@@ -31,74 +33,6 @@ internal static class RopeLists
         flow.Add(RopeForces.Handling(context));
         return flow.Pages.Select(c => new DrawnPage("L", "Ropes: marks, hoisting, load cases", "tables", c.Entities));
     }
-
-    /// <summary>The rope laid out straight.</summary>
-    private static void Strip(DrawingContext context, Canvas canvas)
-    {
-        var marks = context.Model.Marks;
-        var total = marks[^1].AtMarkingTension;
-        var (left, width) = (context.Body.MinX + 0.004, context.Body.MaxX - context.Body.MinX - 0.012);
-        var y = context.Body.MaxY - 0.018;
-        double X(double along) => left + (along / total * width);
-        canvas.Column(
-            context.Body.MinX, context.Body.MaxY, ["Rope laid out straight, from support A's point (each rope alike; not to scale)"],
-            PageText.Normal, bold: true);
-        canvas.Line(PageLayers.Cut, left, y, left + width, y);
-        var before = double.NegativeInfinity;
-        foreach (var mark in marks)
-        {
-            var x = X(mark.AtMarkingTension);
-            canvas.Line(PageLayers.Frame, x, y - 0.0015, x, y + 0.0015);
-            if (x - before >= ClosestNames && (mark == marks[^1] || X(total) - x >= ClosestNames))
-            {
-                var side = mark == marks[0] ? 0 : -PageText.Width(mark.Frame, PageText.Small) / 2;
-                canvas.Label(PageText.Left(x + side, y + 0.0025, mark.Frame, PageText.Small, bold: true));
-                before = x;
-            }
-        }
-
-        canvas.Level(new SheetPoint(left, y), new SheetPoint(left + width, y), y - 0.006, "A to B " + context.Text.Length(total));
-    }
-
-    private static FlowTable Marks(DrawingContext context)
-    {
-        var (model, text) = (context.Model, context.Text);
-        var tension = model.Parameters.Ropes.MarkingTension;
-        var pulled = tension > 0;
-        var stretch = model.Ropework.Stretch;
-        string Tape(double mark) => text.Words.Length(Rounding.ToTape(mark, model.Parameters.Units));
-        ImmutableArray<FlowColumn> columns =
-        [
-            new("Frame"), new("Station", Figures: true), new("Level of axis", Figures: true), new("Slope", Figures: true),
-            new("Mark, unstressed", Figures: true),
-            .. pulled ? [new FlowColumn("Mark, pulled", Figures: true)] : ImmutableArray<FlowColumn>.Empty,
-            new("Step to the next", Figures: true),
-            .. stretch.SelectMany(e => pulled
-                ? [Stretched(e, "unstressed"), Stretched(e, "pulled")]
-                : new[] { Stretched(e, "") }),
-        ];
-        var rows = model.Marks.Select((m, i) => new FlowRow(
-        [
-            m.Frame,
-            text.Words.Length(model.Frames[i].Node.X),
-            text.Level(model.Frames[i].Node.Y),
-            DrawingText.Angle(model.Frames[i].Slope),
-            text.Words.Length(m.Unstressed),
-            .. pulled ? [text.Words.Length(m.AtMarkingTension)] : ImmutableArray<string>.Empty,
-            i + 1 < model.Marks.Length ? text.Words.Size(model.Marks[i + 1].AtMarkingTension - m.AtMarkingTension) : "",
-            .. stretch.SelectMany(e => pulled
-                ? [Tape(e.Marks[i].Unstressed), Tape(e.Marks[i].AtMarkingTension)]
-                : new[] { Tape(e.Marks[i].Unstressed) }),
-        ]));
-        var note = "Distance of each frame's middle along the rope from support A's point, laid out straight"
-            + (pulled ? $"; pulled: at {text.Words.Force(tension)}." : ", without tension.") + " Both ropes alike."
-            + (stretch.IsEmpty ? "" : " New rope that will stretch by the share over a column is marked by that column, and comes to the "
-            + "plain marks.");
-        return new FlowTable("Rope marks", note, columns, [.. rows]);
-    }
-
-    private static FlowColumn Stretched(StretchEnd end, string how) =>
-        new($"New, {HoistingTables.Share(end)}{(how.Length > 0 ? ", " + how : "")}", 0.025, Figures: true);
 
     private static FlowTable Rope(DrawingContext context)
     {
@@ -114,16 +48,20 @@ internal static class RopeLists
             new(["length support to support, unstressed", w.Length(rope.UnstressedLength())]),
             new(["the same, bridge empty", w.Length(rope.StretchedLength())]),
             new(["horizontal tension, bridge empty", w.Force(rope.Horizontal)]),
-            .. Work(context.Model.Ropework, w),
+            .. Work(context.Model.Ropework, RopeTape.Of(p, context.Model.Ropework), w),
         ];
         return new FlowTable("Each rope", "", [new FlowColumn("What", 0.060), new FlowColumn("Value", 0.075)], rows);
     }
 
-    private static IEnumerable<FlowRow> Work(RopeWork work, QuantityText w)
+    private static IEnumerable<FlowRow> Work(RopeWork work, RopeTape? tape, QuantityText w)
     {
         if (work.Cut is { } cut)
         {
-            yield return new(["cut length with both ends, unstressed", cut.Length is { } all ? w.Length(all) : cut.TerminationSource]);
+            yield return new(
+                [
+                    "cut length with both ends, unstressed",
+                    (tape is null ? cut.Length : tape.CutLength) is { } all ? w.Length(all) : cut.TerminationSource,
+                ]);
             yield return new(
                 [
                     "ends must take in or give out",

@@ -48,6 +48,8 @@ public static class OutputKinds
         new("sheets", WriteSheets),
         new("drawings", (model, output) =>
             output.Write("drawings.pdf", stream => PdfWriter.Write(DrawingSheets.Draw(model), stream))),
+        new("crew", WriteCrew),
+        new("quote", WriteQuote),
         new("tables", WriteTables),
     ];
 
@@ -70,6 +72,22 @@ public static class OutputKinds
         output.Write("saw-setups.pdf", stream => PdfWriter.Write(SawSheet.Draw(model, units), stream));
         var order = model.Assembly().SelectMany(step => step.Parts).ToList();
         output.Write("labels.pdf", stream => PdfWriter.Write(LabelSheet.Draw(model, order), stream));
+    }
+
+    /// <summary>What the customer asks for.</summary>
+    private static void WriteQuote(BridgeModel model, IOutputSink output)
+    {
+        output.Write("quote.pdf", stream => PdfWriter.Write(QuoteSheet.Draw(model), stream));
+        WriteTable(output, "quote.csv", QuoteSheet.Csv(model));
+    }
+
+    /// <summary>What a crew holds on site.</summary>
+    private static void WriteCrew(BridgeModel model, IOutputSink output)
+    {
+        output.Write("survey.pdf", stream => PdfWriter.Write(SurveySheet.Draw(model), stream));
+        output.Write("erection.pdf", stream => PdfWriter.Write(ErectionSheet.Draw(model), stream));
+        output.Write("upkeep.pdf", stream => PdfWriter.Write(UpkeepSheet.Draw(model), stream));
+        WriteTable(output, "erection.csv", ErectionTable.Csv(model, DisplayUnits.For(model.Parameters.Units)));
     }
 
     private static void WriteProfiles(BridgeModel model, IOutputSink output)

@@ -25,10 +25,10 @@ public static class PageKeys
         ("walkway", ["deck"]),
         ("frame", ["frames", "holes"]),
         ("guard", ["guard"]),
-        ("ropes", ["ropes", "saddle"]),
+        ("ropes", ["ropes", "saddle", "as_built"]),
         ("loads", ["loads", "limits"]),
         ("lumber", ["stock", "species", "values", "treatment", "fasteners", "prices"]),
-        ("shop", ["shop", "erection"]),
+        ("shop", ["shop", "erection", "quote"]),
     ];
 
     /// <summary>

@@ -25,7 +25,7 @@ internal static class RopeReport
         json.WriteNumberValue(ReportJson.Degrees(Slope(rope.Nodes[^2], rope.Nodes[^1])));
         json.WriteEndArray();
         ReportJson.List(json, "hoisting", model.Hoisting, Hoisting);
-        RopeworkReport.Write(json, model.Ropework);
+        RopeworkReport.Write(json, model.Parameters, model.Ropework);
         json.WriteEndObject();
     }
 

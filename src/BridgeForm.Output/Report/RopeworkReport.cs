@@ -1,5 +1,6 @@
 using System.Text.Json;
 using BridgeForm.Loads;
+using BridgeForm.Project;
 using BridgeForm.Ropes.Modes;
 using BridgeForm.Trials;
 
@@ -9,11 +10,12 @@ namespace BridgeForm.Output.Report;
 internal static class RopeworkReport
 {
     /// <summary>Writes them into the open object.</summary>
-    public static void Write(Utf8JsonWriter json, RopeWork work)
+    public static void Write(Utf8JsonWriter json, BridgeParameters parameters, RopeWork work)
     {
         ReportJson.Number(json, "fall_when_support_moves_25mm", work.MidSpanDropWhenSupportMoves);
         json.WritePropertyName("cut");
         Cut(json, work.Cut);
+        RopeEndReport.Write(json, parameters, work);
         ReportJson.List(json, "stretch", work.Stretch, Stretch);
         ReportJson.List(json, "supports", work.Supports, Support);
         ReportJson.List(json, "keepers", work.Keepers, Keeper);

@@ -1,6 +1,5 @@
 using System.Globalization;
 using BridgeForm.Quantities;
-using BridgeForm.Roles;
 using BridgeForm.Stocking;
 
 namespace BridgeForm.Output.Tables;
@@ -33,7 +32,7 @@ public static class AssemblyTable
         step.Number.ToString(CultureInfo.InvariantCulture),
         step.Stage.ToString(CultureInfo.InvariantCulture),
         step.Where,
-        Words(step),
+        AssemblyWords.Of(step),
         step.Parts.Length.ToString(CultureInfo.InvariantCulture),
         string.Join(' ', step.Parts.Select(p => marks[p])),
         string.Join(' ', step.Parts),
@@ -46,19 +45,6 @@ public static class AssemblyTable
     private static string Turned(AssemblyStep step, IReadOnlyDictionary<string, string> turns) => string.Join(
         " | ",
         step.Parts.Where(turns.ContainsKey).GroupBy(p => turns[p], StringComparer.Ordinal).Select(g => g.Key + ": " + string.Join(' ', g)));
-
-    private static string Words(AssemblyStep step) => step.Work switch
-    {
-        AssemblyWork.BuildFrame => "Build the frame on the ground: base, posts, braces",
-        AssemblyWork.SetEndFrame when step.Parts.IsEmpty => "Set the end frame on its landing; the ropes pass clear of it",
-        AssemblyWork.SetEndFrame => "Set the end frame on its landing, the ropes clear of it; fix the packer on the base",
-        AssemblyWork.HangFrame when step.Parts.IsEmpty => "Hang the frame on the ropes at its marks and close its keepers",
-        AssemblyWork.HangFrame => "Hang the frame on the ropes at its marks and close its keepers; fix the packer on the base",
-        AssemblyWork.LayDeck => "Lay the deck from frame to frame",
-        AssemblyWork.FixRails => "Fix the rails to the posts' inner faces, lowest first",
-        AssemblyWork.FixCaps => "Lay the caps on the posts' heads",
-        _ => throw new ArgumentOutOfRangeException(nameof(step), step.Work, "No such work."),
-    };
 }
 
 /// <summary><c>hardware.csv</c>: everything to buy that is not wood.</summary>

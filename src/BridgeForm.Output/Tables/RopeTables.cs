@@ -14,41 +14,54 @@ public static class RopeMarkTable
     [
         "Frame", "X", "X (mm)", "Y", "Y (mm)", "Slope (deg)",
         "Mark, unstressed", "Mark, unstressed (mm)", "Mark, at marking tension", "Mark, at marking tension (mm)",
+        "Tape from the first eye, at marking tension", "Tape from the first eye, at marking tension (mm)",
     ];
 
     /// <summary>
-    /// The table as text; all lengths from support A's point, each rounded by itself. Where new rope stretches for good, two
-    /// columns for each end of the range give marks that come right once it has; below the frames stand the lengths to cut.
+    /// The table as text, by the one set of marks that the file chose; marks from support A's point, readings from the eye at A, each
+    /// rounded by itself. Below the frames stand the ends, the lengths to cut, and what whoever handles the ropes must know.
     /// </summary>
     public static string Csv(BridgeModel model, DisplayUnits units)
     {
-        var work = model.Ropework;
+        var (work, tape) = (model.Ropework, RopeTape.Of(model.Parameters, model.Ropework));
         return CsvText.Write(
-            [.. Head, .. work.Stretch.SelectMany(StretchHead)],
-            [.. model.Frames.Select((f, i) => Row(f, i, model, units)), .. Cut(work.Cut, units)]);
+            Head,
+            [
+                .. model.Frames.Select((f, i) => Row(f, i, model, tape, units)),
+                .. Ends(model, tape, units),
+                .. Cut(work.Cut, tape, units),
+                [work.Chosen.Sentence],
+                .. work.Cautions.Select(c => (IReadOnlyList<string>)[c]),
+            ]);
     }
 
-    private static IReadOnlyList<string> Row(FramePose frame, int i, BridgeModel model, DisplayUnits units) =>
+    private static IReadOnlyList<string> Row(FramePose frame, int i, BridgeModel model, RopeTape? tape, DisplayUnits units) =>
     [
         frame.Name,
         .. Both(frame.Node.X, units),
         .. Both(frame.Node.Y, units),
         Numbers.Fixed(Numbers.Degrees(frame.Slope), 2),
-        .. Mark(model.Marks[i].Unstressed, model, units),
-        .. Mark(model.Marks[i].AtMarkingTension, model, units),
-        .. model.Ropework.Stretch.SelectMany(s => Mark(s.Marks[i].Unstressed, model, units)),
+        .. Mark(Marks(model)[i].Unstressed, model, units),
+        .. Mark(Marks(model)[i].AtMarkingTension, model, units),
+        .. tape?.Readings.First(r => string.Equals(r.Name, frame.Name, StringComparison.Ordinal)) is { } reading
+            ? Mark(reading.AtTension, model, units)
+            : ["", ""],
     ];
 
-    private static string[] StretchHead(StretchEnd end)
-    {
-        var share = Numbers.Fixed(end.Share * 100, 2);
-        return [$"Mark on new rope that will stretch {share} %", $"Mark on new rope that will stretch {share} % (mm)"];
-    }
+    private static ImmutableArray<RopeMark> Marks(BridgeModel model) =>
+        model.Ropework.Chosen.Marks.IsEmpty ? model.Marks : model.Ropework.Chosen.Marks;
+
+    // Eyes and cut ends have no place in the world: they lie where they are held.
+    private static IEnumerable<IReadOnlyList<string>> Ends(BridgeModel model, RopeTape? tape, DisplayUnits units) =>
+        tape is null
+            ? []
+            : tape.Readings.Where(r => !model.Frames.Any(f => string.Equals(f.Name, r.Name, StringComparison.Ordinal)))
+                .Select(r => (IReadOnlyList<string>)[r.Name, "", "", "", "", "", "", "", "", "", .. Mark(r.AtTension, model, units)]);
 
     private static IReadOnlyList<string> Mark(double metres, BridgeModel model, DisplayUnits units) =>
         [units.Length(Rounding.ToTape(metres, model.Parameters.Units)), Numbers.Fixed(metres * 1000, 1)];
 
-    private static IEnumerable<IReadOnlyList<string>> Cut(RopeCut? cut, DisplayUnits units)
+    private static IEnumerable<IReadOnlyList<string>> Cut(RopeCut? cut, RopeTape? tape, DisplayUnits units)
     {
         if (cut is null)
         {
@@ -61,9 +74,20 @@ public static class RopeMarkTable
         yield return cut.Termination is { } end
             ? Line($"Each end beyond its anchor point ({cut.TerminationSource})", end)
             : [$"Each end beyond its anchor point: {cut.TerminationSource}"];
-        yield return cut.Length is { } length ? Line("Cut length of one rope", length) : ["Cut length of one rope: not known"];
+        if (tape?.Chain is { } chain)
+        {
+            yield return Line($"Shackle, inside ({chain.ShackleSource})", chain.Shackle);
+            yield return Line($"Turnbuckle from pin to pin, closed ({chain.ClosedSource})", chain.Closed);
+            yield return Line("Turnbuckle from pin to pin, as hung", chain.Hung);
+            yield return Line("Turnbuckle from pin to pin, open", chain.Open);
+            yield return Line("From anchor to eye, as hung", chain.Length);
+        }
+
+        yield return (tape is null ? cut.Length : tape.CutLength) is { } length
+            ? Line("Cut length of one rope", length)
+            : ["Cut length of one rope: not known"];
         yield return cut.TakeUp is { } takeUp
-            ? Line("Adjustment at the ends of one rope, largest stretch and temperature", takeUp)
+            ? Line("Adjustment at the ends of one rope, in and out", takeUp)
             : ["Adjustment at the ends of one rope: its stretch is not known"];
 
         string[] Line(string text, double metres) => [text, "", "", "", "", "", .. Both(metres, units)];
@@ -75,7 +99,7 @@ public static class RopeMarkTable
 
 /// <summary>
 /// <c>hoisting.csv</c>: what a crew sets the ropes by, for each stage and temperature: sag at mid-span, the mark for a line
-/// of sight below the rope's point at each support, and the pull. Rows for rope that has yet to stretch follow.
+/// of sight below the rope's point at each support, and the pull; by the one set of marks that the file chose.
 /// </summary>
 public static class HoistingSheet
 {
@@ -94,10 +118,18 @@ public static class HoistingSheet
     public static string Csv(BridgeModel model, DisplayUnits units, Func<double, string> temperature)
     {
         var rise = model.Rope.Nodes[^1].Y;
-        var plain = model.Hoisting.Select(r => Row(r, "set to the plain marks", rise, units, temperature));
-        var stretched = model.Ropework.Stretch.SelectMany(s => s.Hoisting.Rows.Select(r =>
-            Row(r, $"new, set short by {Numbers.Fixed(s.Share * 100, 2)} % of stretch to come", rise, units, temperature)));
-        return CsvText.Write(Head, [.. plain, .. stretched]);
+        var chosen = model.Ropework.Chosen;
+        var rope = chosen.Share > 0
+            ? $"new, set short by {Numbers.Fixed(chosen.Share * 100, 2)} % of stretch to come"
+            : "set to the plain marks";
+        var rows = chosen.Marks.IsEmpty ? model.Hoisting : chosen.Hoisting.Rows;
+        return CsvText.Write(
+            Head,
+            [
+                .. rows.Select(r => Row(r, rope, rise, units, temperature)),
+                [chosen.Sentence],
+                .. model.Ropework.Cautions.Select(c => (IReadOnlyList<string>)[c]),
+            ]);
     }
 
     private static IReadOnlyList<string> Row(
@@ -150,7 +182,8 @@ public static class KeeperTable
             Head,
             model.Cases
                 .SelectMany(c => KeeperForce.In(c, names).Where(k => !LoadCaseIds.IsPoint(c.Id) || IsWorst(k, worst)))
-                .Select(k => (IReadOnlyList<string>)[.. Row(k, worst, words), .. besides]));
+                .Select(k => (IReadOnlyList<string>)[.. Row(k, worst, words), .. besides])
+                .Concat(model.Ropework.Cautions.Select(c => (IReadOnlyList<string>)[c])));
     }
 
     // What fails here has no equilibrium: no keeper holds it.

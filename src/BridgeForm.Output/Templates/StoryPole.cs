@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Loads;
 using BridgeForm.Output.Drawing;
 
 namespace BridgeForm.Output.Templates;
@@ -26,7 +27,7 @@ internal static class StoryPole
         }
 
         var tension = model.Parameters.Ropes.MarkingTension;
-        var last = model.Marks[^1].AtMarkingTension;
+        var last = Marks(model)[^1].AtMarkingTension;
         if (last <= LongestRope)
         {
             yield return new TemplateBlock(
@@ -34,23 +35,28 @@ internal static class StoryPole
                 [
                     "Centre line of every frame along the rope laid out straight, from support A's point, "
                         + (tension > 0 ? "pulled to the marking tension of the project. " : "unstressed. ")
+                        + model.Ropework.Chosen.Sentence + " "
                         + "Join the strips, check the last mark with a steel tape, then mark both ropes from it.",
                 ],
                 [.. Rope(model, units)]);
         }
     }
 
+    private static ImmutableArray<RopeMark> Marks(BridgeModel model) =>
+        model.Ropework.Chosen.Marks.IsEmpty ? model.Marks : model.Ropework.Chosen.Marks;
+
     private static string Names(ImmutableArray<string> frames) =>
         frames.Length <= 2 ? string.Join(", ", frames) : $"{frames[0]} to {frames[^1]}";
 
     private static IEnumerable<SheetEntity> Rope(BridgeModel model, DisplayUnits units)
     {
-        yield return Strip(model.Marks[^1].AtMarkingTension, RopeHeight);
-        foreach (var mark in model.Marks)
+        var marks = Marks(model);
+        yield return Strip(marks[^1].AtMarkingTension, RopeHeight);
+        foreach (var mark in marks)
         {
             yield return Upright(PageLayers.Accent, mark.AtMarkingTension, RopeHeight);
             var x = mark.AtMarkingTension;
-            var last = mark == model.Marks[^1];
+            var last = mark == marks[^1];
             SheetText Text(double y, string words, double height, bool bold) => last
                 ? PageText.Right(x - 0.001, y, words, height, bold)
                 : PageText.Left(x + 0.001, y, words, height, bold);

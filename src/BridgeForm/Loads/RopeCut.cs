@@ -39,8 +39,11 @@ public sealed record RopeCut
     /// <summary>Anchor to anchor and both ends; null where the ends' allowance is not known.</summary>
     public double? Length => BetweenEnds + (2 * Termination);
 
-    /// <summary>What the ends of one rope must take in or give out: the largest stretch and the change by temperature.</summary>
-    public double? TakeUp => Stretch?.High + TemperatureChange;
+    /// <summary>How far both ends together must go, in and out; null where the stretch to come is not known.</summary>
+    public TurnbuckleTravel? Travel { get; init; }
+
+    /// <summary>All of that.</summary>
+    public double? TakeUp => Travel?.All;
 
     /// <summary>Measures one rope.</summary>
     public static RopeCut Measure(BridgeParameters parameters, RopeShape design)
@@ -53,7 +56,7 @@ public sealed record RopeCut
         var range = StretchRange.Of(parameters.Ropes).Range;
         var clip = Terminations.ClipsFor(parameters.Ropes);
         double[] temperatures = [.. site.Temperatures, site.ReferenceTemperature];
-        return new RopeCut
+        var cut = new RopeCut
         {
             BetweenSupports = between,
             BackstayA = stayA,
@@ -65,6 +68,7 @@ public sealed record RopeCut
             TemperatureChange = SteelRope.ThermalExpansion * (temperatures.Max() - temperatures.Min()) * all,
             Stretch = range is { } r ? new ShareRange(r.Low * all, r.High * all) : null,
         };
+        return cut with { Travel = TurnbuckleTravel.Of(parameters, cut) };
     }
 
     private static double Unstressed(BackstayParameters? stay, double tensionAtSupport, RopeShape design)

@@ -26,6 +26,9 @@ public sealed record RopeWork
     /// <summary>Marks of the design state.</summary>
     public ImmutableArray<RopeMark> Marks { get; init; } = [];
 
+    /// <summary>Marks and sags that the crew works by.</summary>
+    public MarkedRopes Chosen { get; init; } = new(NewRopeWay.DrawnIn, 0, [], new([], []));
+
     /// <summary>Cut length and take-up; null when there is no rope.</summary>
     public RopeCut? Cut { get; init; }
 
@@ -119,14 +122,16 @@ public sealed record RopeWork
         var cut = RopeCut.Measure(parameters, design);
         var moved = SupportMove.TryFallOfMiddle(design, input.Backstays, SupportMove.Standard, out var fall, out var failure);
         var grown = GrownCases.Solve(parameters, input, cases, token);
+        var hoisting = Loads.Hoisting.Solve(
+            design, input.FrameLoads, site.ReferenceTemperature, site.Temperatures, input.Backstays, token: token);
         return new RopeWork
         {
             Cases = cases,
             Grown = grown,
             Standing = input.Standing,
-            Hoisting = Loads.Hoisting.Solve(
-                design, input.FrameLoads, site.ReferenceTemperature, site.Temperatures, input.Backstays, token: token),
+            Hoisting = hoisting,
             Marks = marks,
+            Chosen = MarkedRopes.Choose(parameters, input, marks, hoisting, token),
             Cut = cut,
             Stretch = StretchEnds.Work(parameters, input, cases, marks, cut, token),
             Supports = SupportPull.Find(site, cases),

@@ -83,6 +83,12 @@ public sealed record BridgeParameters
     /// <summary>Order in which frames are hung.</summary>
     public ErectionOrder Erection { get; init; } = ErectionOrder.BothEnds;
 
+    /// <summary>What a quote is made with.</summary>
+    public QuoteParameters Quote { get; init; } = new();
+
+    /// <summary>What was measured of the ropes as they hang; null when nothing was. Only <c>correct</c> looks at it.</summary>
+    public AsBuiltParameters? AsBuilt { get; init; }
+
     /// <summary>The user's own species, in the file's order; they go before the built-in ones.</summary>
     public ImmutableArray<Species> Species { get; init; } = [];
 
@@ -142,6 +148,8 @@ public static class ProjectKeys
             TreatmentSection.Keys,
             Fasteners,
             Erection,
+            QuoteSection.Keys,
+            AsBuiltSection.Keys,
         ]);
 
     /// <summary>The definition of the value under a path such as <c>frames.post.length</c> or <c>guard.rails.heights.0</c>.</summary>
@@ -185,6 +193,8 @@ internal static class WholeFile
             FastenerMetal = TreatmentSection.ReadMetal(v),
             Fasteners = v.Names("fasteners").ToImmutableSortedDictionary(n => n, n => v.Whole("fasteners." + n), StringComparer.Ordinal),
             Erection = v.Text("erection") is "one-end" ? ErectionOrder.OneEnd : ErectionOrder.BothEnds,
+            Quote = QuoteSection.Read(v),
+            AsBuilt = AsBuiltSection.Read(v),
             Species = species,
             Values = ValuesSection.Read(v),
         };
@@ -202,10 +212,13 @@ internal static class WholeFile
         DensitySection.Check(f);
         ValuesSection.Check(f);
         HoleSection.Check(f);
+        SurveySection.Check(f);
         SiteSection.Check(f);
         RopeSection.Check(f);
         LoadCaseSection.Check(f);
         LoadSection.Check(f);
         LimitSection.Check(f);
+        QuoteSection.Check(f);
+        AsBuiltSection.Check(f);
     }
 }

@@ -37,8 +37,30 @@ public sealed record RopeParameters
     /// <summary>Constructional stretch as a share of length, low and high; null: by the rope's kind.</summary>
     public ShareRange? Stretch { get; init; }
 
+    /// <summary>The turnbuckles at its ends.</summary>
+    public TurnbuckleParameters Turnbuckle { get; init; } = new(Pitch: null, TakeUp: null, Closed: null);
+
+    /// <summary>Inside length of the shackles at its ends, metres; null: by the table.</summary>
+    public double? ShackleLength { get; init; }
+
+    /// <summary>What new rope is marked and set for.</summary>
+    public NewRopeWay New { get; init; }
+
     /// <summary>Keys of the ropes that can be had; empty: all of the table.</summary>
     public ImmutableArray<string> OnSale { get; init; } = [];
+}
+
+/// <summary>What is done about the stretch of new rope: which marks the crew works by.</summary>
+public enum NewRopeWay
+{
+    /// <summary>Plain marks; the turnbuckles take the stretch out as it comes.</summary>
+    DrawnIn,
+
+    /// <summary>Plain marks, on rope that was stretched before it was marked.</summary>
+    StretchedBefore,
+
+    /// <summary>Marks shortened by the mean of the stretch to come.</summary>
+    AsIs,
 }
 
 /// <summary>A range of shares (0.005 is half a per cent).</summary>
@@ -63,6 +85,12 @@ internal static class RopeSection
                 "58 in", "1470 mm").Starting(),
             SagKey.Starting(),
             TerminationKeys.Starting(),
+            RopeEndSection.Keys,
+            Define.Choice(
+                "new",
+                "What is done about the stretch of new rope: drawn-in, plain marks and the turnbuckles take it out; stretched-before, "
+                    + "plain marks on rope that was stretched before; as-is, marks set short for the mean of it",
+                "drawn-in", "drawn-in", "stretched-before", "as-is"),
             Define.Number("safety_factor", "Breaking strength over the largest tension allowed", "1", "20", "5").Starting(),
             Define.Quantity(QuantityKind.Force, "marking_tension", "Tension under which the ropes are laid "
                 + "out and marked", "0 lbf", "200000 lbf", "0 lbf", "0 kN"),
@@ -99,6 +127,14 @@ internal static class RopeSection
             Stretch = v.Given("ropes.stretch") && v.Good("ropes.stretch")
                 ? new ShareRange(v.Number("ropes.stretch.0"), v.Number("ropes.stretch.1"))
                 : null,
+            Turnbuckle = RopeEndSection.ReadTurnbuckle(v),
+            ShackleLength = v.NumberOrNull("ropes.ends.shackle.length"),
+            New = v.Text("ropes.new") switch
+            {
+                "stretched-before" => NewRopeWay.StretchedBefore,
+                "as-is" => NewRopeWay.AsIs,
+                _ => NewRopeWay.DrawnIn,
+            },
             OnSale = OnSale(v, ropes, faults),
         };
     }
@@ -128,6 +164,13 @@ internal static class RopeSection
         {
             f.Stop(FaultCode.ClipsHoldLess, Efficiency, $"efficiency: '{f.Written(Efficiency)}' is more than clips hold; at most 80 % (TM "
                 + "5-3810-305-10 Table 4)");
+        }
+
+        if (f.Good("ropes.new", "ropes.type", "ropes.stretch") && f.Parameters.Ropes is { New: NewRopeWay.AsIs, Stretch: null } ropes
+            && ropes.Rope.Kind != RopeKind.WireRope)
+        {
+            f.Stop(FaultCode.StretchNotKnown, "ropes.new", "new: as-is marks the rope short for its stretch, and how far this kind "
+                + "stretches is not known; write ropes.stretch as its maker says, or new: drawn-in");
         }
 
         RopeTypeSection.Check(f);

@@ -24,6 +24,9 @@ public sealed record SiteParameters
     /// <summary>Ground line from A to B as (x, y) in metres in world axes; empty when not given.</summary>
     public ImmutableArray<GroundPoint> Ground { get; init; } = [];
 
+    /// <summary>What was read on site; null when span and rise stand in the file themselves.</summary>
+    public SurveyParameters? Survey { get; init; }
+
     /// <summary>Level of the highest water, y in metres; null when not given.</summary>
     public double? Water { get; init; }
 
@@ -71,7 +74,8 @@ internal static class SiteSection
         "site",
         "Supports and ground",
         [
-            Define.Length("span", "Horizontal distance, support to support", "3 ft", "20000 ft").Needed("30 ft", "9 m").Starting(),
+            Define.Length("span", "Horizontal distance, support to support", "3 ft", "20000 ft").Needed("30 ft", "9 m").Starting() with
+            { Instead = "survey" },
             Define.Length("rise", "Support B above support A; may be negative", "-7000 ft", "7000 ft", "0 ft", "0 m").Starting(),
             Temperature("reference_temperature", "Temperature at which the design shape holds", "60 F", "15 C").Starting(),
             Define.List(
@@ -81,6 +85,7 @@ internal static class SiteSection
             Define.List("ground", "Ground line as points [x, y] from support A's rope axis, x growing", Point, 2, 1000),
             Define.Length("water", "Level of the highest water, from support A's rope axis; negative below it", "-7000 ft", "7000 ft"),
             Define.Length("freeboard", "Room to keep between the highest water and the bridge's lowest part", "0 ft", "300 ft"),
+            SurveySection.Keys,
             SupportKeys("a", "Support A"),
             SupportKeys("b", "Support B"),
         ]).Starting();
@@ -91,7 +96,10 @@ internal static class SiteSection
         Rise = v.Number("site.rise"),
         ReferenceTemperature = v.Number("site.reference_temperature"),
         Temperatures = [.. v.Items("site.temperatures").Select(v.Number).Order()],
-        Ground = [.. v.Items("site.ground").Where(p => v.Good(p)).Select(p => new GroundPoint(v.Number(p + ".0"), v.Number(p + ".1")))],
+        Survey = SurveySection.Read(v),
+        Ground = v.Given("site.ground") || SurveySection.Read(v) is not { } survey
+            ? [.. v.Items("site.ground").Where(p => v.Good(p)).Select(p => new GroundPoint(v.Number(p + ".0"), v.Number(p + ".1")))]
+            : survey.Ground,
         Water = v.NumberOrNull("site.water"),
         Freeboard = v.NumberOrNull("site.freeboard"),
         A = Support(v, "site.a"),

@@ -37,10 +37,13 @@ internal static class SpanRules
     }
 
     /// <summary>Length of a parabola of that span, rise and sag, metres: to second order, enough to count frames.</summary>
-    public static double RopeLength(BridgeParameters p)
+    public static double RopeLength(BridgeParameters p) => RopeLength(p.Site.Span, p.Site.Rise, p.Ropes.Sag);
+
+    /// <summary>The same of any parabola.</summary>
+    public static double RopeLength(double span, double rise, double sag)
     {
-        var chord = Math.Sqrt((p.Site.Span * p.Site.Span) + (p.Site.Rise * p.Site.Rise));
-        var ratio = p.Ropes.Sag / p.Site.Span;
+        var chord = Math.Sqrt((span * span) + (rise * rise));
+        var ratio = sag / span;
         return chord * (1 + (8.0 / 3 * ratio * ratio));
     }
 

@@ -97,21 +97,21 @@ internal static class RopeHardware
         var words = new QuantityText(parameters.Units);
         return
         [
-            Rope(parameters.Ropes.Rope.Name, cut, words),
+            Rope(parameters.Ropes.Rope.Name, cut, RopeTape.Of(parameters, ropework), words),
             .. Ends(parameters.Ropes, words, parameters.Units),
-            Turnbuckles(ropework, cut, words),
+            Turnbuckles(parameters, ropework, words),
             Fitting("Shackles", FittingSet.Shackles, ropework, words, "one at each end of each rope; pin secured"),
         ];
     }
 
-    private static HardwareItem Rope(string rope, RopeCut cut, QuantityText words)
+    private static HardwareItem Rope(string rope, RopeCut cut, RopeTape? tape, QuantityText words)
     {
         var name = $"Rope {rope}";
-        return cut.Length is { } length
+        return (tape is null ? cut.Length : tape.CutLength) is { } length
             ? new HardwareItem(
                 name, Ropes, $"{words.Length(length)} each to cut, unstressed",
-                $"{words.Length(cut.BetweenEnds)} from end to end and {words.Length(cut.Termination!.Value)} at each end; "
-                    + $"{cut.TerminationSource}",
+                $"{words.Length(length - (2 * cut.Termination!.Value))} from eye to eye and {words.Length(cut.Termination.Value)} at each "
+                    + $"end; {cut.TerminationSource}",
                 Model)
             : new HardwareItem(
                 name, Ropes, $"{words.Length(cut.BetweenEnds)} each from end to end, unstressed",
@@ -158,10 +158,11 @@ internal static class RopeHardware
         return new HardwareItem("Rope clips", RopeEnds * row.Count, AllEnds, note, row.Source);
     }
 
-    private static HardwareItem Turnbuckles(RopeWork work, RopeCut cut, QuantityText words)
+    private static HardwareItem Turnbuckles(BridgeParameters parameters, RopeWork work, QuantityText words)
     {
-        var reach = cut.TakeUp is { } needed && FittingSet.TakeUpOfEach(needed) is { } each
-            ? $"take-up {new Checks.CheckWords(words.Units).InInches(each)}, hung nearly open"
+        var reach = EndTurnbuckle.Of(parameters, work).TakeUp is { } each
+            ? $"take-up {new Checks.CheckWords(words.Units).InInches(each)}"
+                + (RopeChain.Of(parameters, work) is { } chain ? $", hung {words.Size(chain.Opening)} open" : "")
             : "take-up: see the check rope-take-up";
         return Fitting("Turnbuckles", FittingSet.Turnbuckles, work, words, $"one at each end of each rope; {reach}");
     }

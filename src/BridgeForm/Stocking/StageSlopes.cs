@@ -12,7 +12,17 @@ namespace BridgeForm.Stocking;
 /// <param name="Stage">Number of the stage.</param>
 /// <param name="Steepest">Slope of the steepest chord between two frames' places, rise over run, positive.</param>
 /// <param name="Sag">At half the span below the line A–B, metres.</param>
-public sealed record StageSlope(int Stage, double Steepest, double Sag);
+public sealed record StageSlope(int Stage, double Steepest, double Sag)
+{
+    /// <summary>Largest tension of one rope, newtons.</summary>
+    public required double Tension { get; init; }
+
+    /// <summary>Force of one rope on support A, world axes, newtons.</summary>
+    public required RopePoint ReactionA { get; init; }
+
+    /// <summary>The same on support B.</summary>
+    public required RopePoint ReactionB { get; init; }
+}
 
 /// <summary>The slope at the end of each stage: the crew walks on it, and it is steeper than the finished bridge.</summary>
 public static class StageSlopes
@@ -42,7 +52,13 @@ public static class StageSlopes
 
             if (((count - stage.Key) % stride == 0) && Solve(design, parameters.Site, loads) is { } shape)
             {
-                slopes.Add(new StageSlope(stage.Key, RopeCurve.Steepest(shape.Nodes), shape.Sag));
+                var (a, b) = shape.Reactions();
+                slopes.Add(new StageSlope(stage.Key, RopeCurve.Steepest(shape.Nodes), shape.Sag)
+                {
+                    Tension = shape.LargestTension,
+                    ReactionA = a,
+                    ReactionB = b,
+                });
             }
         }
 

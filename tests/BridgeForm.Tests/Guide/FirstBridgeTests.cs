@@ -63,7 +63,7 @@ public sealed class FirstBridgeTests
     [
         new("Begin with a file",
             "A bridge is one text file. This writes one to begin from, in which every line says what it is for, and beside it the schema "
-            + "by which editors complete it.",
+            + "by which editors complete it, and a sheet to take along to the site, `survey.pdf`.",
             Command($"start {FileName}")),
         new("Ask whether it holds",
             "On one screen: the verdict, ten figures, what fails with its cure, what to look at again, and what to do next.",

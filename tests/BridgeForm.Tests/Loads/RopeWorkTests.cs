@@ -152,9 +152,9 @@ public sealed class RopeWorkTests
         }
 
         var lines = BridgeForm.Output.Tables.KeeperTable.Csv(Garden).Split('\n', StringSplitOptions.RemoveEmptyEntries);
-        // One row of heads before, the caution after.
+        // One row of heads before, what riggers must know and the caution after.
         var told = all.Count(k => !LoadCaseIds.IsPoint(k.Case) || Work.Keepers.Any(w => w.Frame == k.Frame && w.Case == k.Case));
-        Assert.Equal(told + 2, lines.Length);
+        Assert.Equal(told + 2 + Work.Cautions.Length, lines.Length);
         Assert.Equal(names.Length - 2, lines.Count(l => l.Contains(",yes,", StringComparison.Ordinal)));
 
         // The check that asks for most of what holds a base down, in every row.

@@ -54,7 +54,11 @@ internal static class FaultFiles
         [FaultCode.NoFrameBetween] = "name: a\nsite: { span: 20 ft }\nframes: { spacing: 25 ft }\n",
         [FaultCode.FramesTouch] = Head + "frames: { spacing: 5 in, base: { section: 4x6, flat: true } }\n",
         [FaultCode.GroundOutOfOrder] = "name: a\nsite: { span: 30 ft, ground: [[5 ft, -4 ft], [4 ft, -4 ft]] }\n",
+        [FaultCode.SurveyOutOfOrder] = "name: a\nsite: { survey: { out: [[0 ft, 5 ft], [30 ft, 4 ft], [20 ft, 9 ft]] } }\n",
+        [FaultCode.SurveyContradicts] = "name: a\nsite: { span: 31 ft, survey: { out: [[0 ft, 5 ft], [30 ft, 4 ft]] } }\n",
         [FaultCode.StretchReversed] = Head + "ropes: { stretch: [0.5 %, 0.25 %] }\n",
+        [FaultCode.StretchNotKnown] = Head + "ropes: { new: as-is, type: { diameter: 3/4 in, mass_per_length: 1.04 lb/ft, "
+            + "breaking_strength: 52000 lbf, metallic_area: 0.27 in2, modulus: 13500 ksi } }\n",
         [FaultCode.ClipsHoldLess] = Head + "ropes: { termination: { kind: clips, efficiency: 85 % } }\n",
         [FaultCode.RopeTooStrong] = Head + "ropes: { type: { diameter: 19 mm, mass_per_length: 1.55 kg/m, breaking_strength: 395 kN, "
             + "metallic_area: 175 mm2, modulus: 100 GPa } }\n",
@@ -98,6 +102,11 @@ internal static class FaultFiles
         [FaultCode.CaseIdTaken] = Head + "loads: { cases: [{ id: dead, force: 100 lbf, at: 5 ft }] }\n",
         [FaultCode.LoadBeyondBridge] = Head + "loads: { cases: [{ id: cart, force: 100 lbf, at: 31 ft }] }\n",
         [FaultCode.LoadReversed] = Head + "loads: { cases: [{ id: herd, live: 80 psf, from: 9 ft, to: 5 ft }] }\n",
+        [FaultCode.RateWithoutUnit] = Head + "quote: { rates: { rope: 4.20 } }\n",
+        [FaultCode.RatesInTwoMoneys] = Head + "quote: { rates: { rope: 4 USD/ft, clip: 3 EUR/each } }\n",
+        [FaultCode.AsBuiltOtherBridge] = Head
+            + "as_built: { temperature: 50 F, span: 36 ft, sag: { left: 20 in, right: 20 in } }\n",
+        [FaultCode.AsBuiltOtherRope] = Head + "as_built: { temperature: 50 F, sag: { left: 20 in, right: 20 ft } }\n",
     };
 
     /// <summary>Price lists.</summary>

@@ -15,7 +15,7 @@ const TYPES: Record<string, string> = { pdf: 'application/pdf', html: 'text/html
 const WORDS: Record<string, string> = {
   model: 'The bridge as a model', preview: 'Page for the homeowner', profiles: 'Every piece, full size, DXF', router: 'Router paths, DXF',
   boards: 'Whole boards for the router, DXF', templates: 'Templates to print full size', sheets: 'Saw settings and labels', drawings: 'Drawings',
-  tables: 'Cut list and other tables', report: 'Report for other programs',
+  crew: 'Survey, erection, upkeep', quote: 'Quote', tables: 'Cut list and other tables', report: 'Report for other programs',
 };
 
 /** Everything that can be taken away: a button a kind, and one for all as a zip archive. */
@@ -55,6 +55,9 @@ export async function offerFiles(desk: Desk, say: (text: string) => void): Promi
   }));
 }
 
+/** Files of the kind `crew`. */
+const CREW = ['survey.pdf', 'erection.pdf', 'erection.csv', 'upkeep.pdf'];
+
 /** Which kind a file belongs to, by its name: as `make` names them. */
 function of(kind: string, name: string): boolean {
   switch (kind) {
@@ -63,7 +66,9 @@ function of(kind: string, name: string): boolean {
     case 'drawings': return name === 'drawings.pdf';
     case 'report': return name === 'report.json';
     case 'sheets': return name === 'saw-setups.pdf' || name === 'labels.pdf';
-    case 'tables': return name.endsWith('.csv');
+    case 'crew': return CREW.includes(name);
+    case 'quote': return name.startsWith('quote.');
+    case 'tables': return name.endsWith('.csv') && !CREW.includes(name) && !name.startsWith('quote.');
     case 'boards': return name.startsWith('boards/') || name.includes('/boards');
     default: return name.startsWith(`${kind}/`);
   }

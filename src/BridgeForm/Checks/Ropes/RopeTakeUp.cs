@@ -1,5 +1,6 @@
 using BridgeForm.Checks.Codes;
 using BridgeForm.Loads;
+using BridgeForm.Project;
 using BridgeForm.Ropes.Fittings;
 
 namespace BridgeForm.Checks.Ropes;
@@ -11,18 +12,23 @@ internal static class RopeTakeUp
     public static DeclaredCheck Declared { get; } = new(
         "rope-take-up",
         "Adjustment at the ends of one rope",
-        "Constructional stretch at its high end plus the change by temperature against what two turnbuckles take up.",
+        "Stretch to come (by ropes.new: all of its range, none, or half of it either way), the change by temperature and 1 in (25 mm) "
+            + "either way for a rope as made (1/2 in an eye, an own figure) against what two turnbuckles take in from open to closed: the "
+            + "file's, or the least on sale that reach.",
         "sources of stretch and take-up, named in the result",
-        [CheckStatus.Pass, CheckStatus.Engineer]);
+        [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
-    /// <summary>Pass with the take-up to buy; engineer when the stretch is not known or no two turnbuckles reach.</summary>
+    /// <summary>
+    /// Pass with the take-up to buy; fails where the file's turnbuckles reach less; engineer when the stretch is not known or no two on
+    /// sale reach.
+    /// </summary>
     public static CheckResult Check(CheckContext context)
     {
         var (words, cut) = (context.Words(), context.Ropework.Cut!);
         var range = StretchRange.Of(context.Parameters.Ropes);
         var source = $"stretch: {range.Source}; expansion 6.5e-6 per °F (Dooley, Applied Science for Metal Workers: steel 6.06e-6 to "
             + "6.89e-6); take-ups on sale 6, 12, 18 and 24 in (makers' tables)";
-        if (cut.Stretch is not { } stretch || cut.TakeUp is not { } needed)
+        if (cut.Travel is not { } travel)
         {
             return new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Engineer, cut.TemperatureChange, null, "m", null, source,
@@ -30,20 +36,35 @@ internal static class RopeTakeUp
                     + "constructional stretch of this rope is not known");
         }
 
-        var falls = string.Join(" to ", context.Ropework.Stretch.Select(s => s.MidSpanDrop is { } fall ? words.Length(fall) : "?"));
-        var text = $"rope {words.Length(cut.BetweenEnds)} between its ends × {CheckWords.Share(range.Range!.Value.Low)} to "
-            + $"{CheckWords.Share(range.Range.Value.High)} = "
-            + $"{words.Length(stretch.Low)} to {words.Length(stretch.High)} of stretch, which lowers mid-span by {falls} when nothing "
-            + "is taken up; "
-            + $"with temperature {words.Length(stretch.High)} + {words.Length(cut.TemperatureChange)} = {words.Length(needed)}";
-        return FittingSet.TakeUpOfEach(needed) is { } each
+        var needed = travel.All;
+        var text = $"{ToCome(context, cut, words)}; with temperature {words.Length(cut.TemperatureChange)} and "
+            + $"{words.Length(TurnbuckleTravel.AsMade)} either way as made: {words.Length(travel.In)} to take in, "
+            + $"{words.Length(travel.Out)} to let out, together {words.Length(needed)}";
+        var own = context.Parameters.Ropes.Turnbuckle.TakeUp;
+        return (own ?? FittingSet.TakeUpOfEach(needed)) is { } each
             ? Outcome.AtMost(
                 Declared, needed, FittingSet.PerRope * each, "m", source,
-                $"{text}: two turnbuckles with a take-up of {words.InInches(each)}, hung nearly open")
+                $"{text}: two turnbuckles with a take-up of {words.InInches(each)}{(own is null ? "" : " (the project file)")}")
             : new CheckResult(
                 Declared.Id, Declared.Title, CheckStatus.Engineer, needed, null, "m", null, source,
                 $"{text}: more than two turnbuckles take up; set the rope short by its stretch, or move its ends in the clips after it "
                     + "has bedded in");
+    }
+
+    private static string ToCome(CheckContext context, RopeCut cut, CheckWords words)
+    {
+        if (context.Parameters.Ropes.New == NewRopeWay.StretchedBefore)
+        {
+            return $"rope {words.Length(cut.BetweenEnds)} between its ends, stretched before it was marked (ropes.new)";
+        }
+
+        var (range, stretch) = (StretchRange.Of(context.Parameters.Ropes).Range!.Value, cut.Stretch!.Value);
+        var falls = string.Join(" to ", context.Ropework.Stretch.Select(s => s.MidSpanDrop is { } fall ? words.Length(fall) : "?"));
+        return $"rope {words.Length(cut.BetweenEnds)} between its ends × {CheckWords.Share(range.Low)} to "
+            + $"{CheckWords.Share(range.High)} = {words.Length(stretch.Low)} to {words.Length(stretch.High)} of stretch"
+            + (context.Parameters.Ropes.New == NewRopeWay.AsIs
+                ? ", set short for the mean of it (ropes.new), so that half the difference is left either way"
+                : $", which lowers mid-span by {falls} when nothing is taken up");
     }
 }
 

@@ -101,6 +101,9 @@ public sealed record KeySpec(string Name, KeyShape Shape, string Description)
     /// <summary>The file must have it.</summary>
     public bool Required { get; init; }
 
+    /// <summary>Name of a key beside it that stands in for it where it is required; null for none.</summary>
+    public string? Instead { get; init; }
+
     /// <summary>A mapping that, when left out, stands for nothing at all instead of for its keys' defaults.</summary>
     public bool Optional { get; init; }
 

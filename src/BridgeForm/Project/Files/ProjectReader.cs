@@ -101,8 +101,9 @@ public static class ProjectReader
             walker.Rewrite(ProjectKeys.At(path), path, written);
         }
 
+        var surveyed = SurveySection.FillIn(values, walker, faults);
         var chosen = DefaultRules.FillIn(values, walker, ropes);
-        var parameters = WholeFile.Read(values, ropes, faults) with { Chosen = chosen };
+        var parameters = WholeFile.Read(values, ropes, faults) with { Chosen = [.. surveyed, .. chosen] };
         WholeFile.Check(new CheckedFile(values, parameters, faults));
         return (values, parameters);
     }

@@ -99,7 +99,7 @@ public static class ProjectReference
     {
         if (spec.Required)
         {
-            return "required";
+            return spec.Instead is { } other ? $"required, or `{other}`" : "required";
         }
 
         if (spec.DefaultIn(UnitSystem.Imperial) is not { } imperial)

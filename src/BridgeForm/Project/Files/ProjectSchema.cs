@@ -100,7 +100,20 @@ public static class ProjectSchema
     {
         json.WriteString("type", "object");
         json.WriteBoolean("additionalProperties", false);
-        Strings(json, "required", spec.Keys.Where(k => k.Required).Select(k => k.Name));
+        Strings(json, "required", spec.Keys.Where(k => k is { Required: true, Instead: null }).Select(k => k.Name));
+        if (spec.Keys.FirstOrDefault(k => k.Instead is not null) is { } either)
+        {
+            json.WriteStartArray("anyOf");
+            foreach (var name in (string[])[either.Name, either.Instead!])
+            {
+                json.WriteStartObject();
+                Strings(json, "required", [name]);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+        }
+
         if (spec.OneOf.Length > 0)
         {
             json.WriteStartObject("not");

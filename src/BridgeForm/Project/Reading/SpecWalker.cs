@@ -116,7 +116,8 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
         Exclusive(spec, map);
         foreach (var key in spec.Keys.Where(k => !written.Contains(k.Name)))
         {
-            var crowdedOut = spec.OneOf.Contains(key.Name, StringComparer.Ordinal) && spec.OneOf.Any(written.Contains);
+            var crowdedOut = (spec.OneOf.Contains(key.Name, StringComparer.Ordinal) && spec.OneOf.Any(written.Contains))
+                || (key.Instead is { } instead && written.Contains(instead));
             Missing(key, Join(path, key.Name), place, crowdedOut);
         }
     }
@@ -158,7 +159,7 @@ internal sealed class SpecWalker(FileValues values, FaultList faults)
 
     private void Missing(KeySpec spec, string path, Place place, bool crowdedOut)
     {
-        if (spec.Required)
+        if (spec.Required && !crowdedOut)
         {
             TellMissing(spec, path, place);
             StandIn(spec, path, place);

@@ -16,7 +16,7 @@ public sealed class HoistingTablesTests
         var model = Bridges.Build(Bridges.Inclined);
         var context = new DrawingContext(model, new BridgeShapes(model), new DrawingText(model.Parameters.Units), new SheetBox(0, 0, 1, 1));
         var tables = HoistingTables.Lay(context).Where(t => t.Title.StartsWith("Hoisting", StringComparison.Ordinal)).ToList();
-        Assert.Equal(3, tables.Count);
+        Assert.Single(tables);
         foreach (var table in tables)
         {
             var (sight, a, b) = (Column(table, "Sight below"), Column(table, "Level of sight at A"), Column(table, "Level of sight at B"));

@@ -1,5 +1,6 @@
 using System.Globalization;
 using BridgeForm.Checks;
+using BridgeForm.Loads;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.DrawingSet;
 using BridgeForm.Quantities;
@@ -99,7 +100,7 @@ public sealed class SheetContentTests
         Assert.DoesNotContain(texts, t => t.StartsWith("rise ", StringComparison.Ordinal));
     }
 
-    /// <summary>All that hoisting.csv and rope-marks.csv give a crew stands on paper too, for plain and for new rope.</summary>
+    /// <summary>All that hoisting.csv and rope-marks.csv give a crew stands on paper too, by the marks that were chosen.</summary>
     [Theory]
     [InlineData("alder-dell")]
     [InlineData("fern-rise")]
@@ -111,7 +112,7 @@ public sealed class SheetContentTests
         var texts = DrawingSheets.Draw(model).Pages.Where(
             p => p.Content.Title.Contains("Ropes: marks", StringComparison.Ordinal)).SelectMany(Texts).ToHashSet(StringComparer.Ordinal);
         Assert.Equal(2, work.Stretch.Length);
-        foreach (var row in model.Hoisting.Concat(work.Stretch.SelectMany(s => s.Hoisting.Rows)))
+        foreach (var row in work.Chosen.Hoisting.Rows)
         {
             Assert.Superset(
                 new HashSet<string>(
@@ -123,9 +124,11 @@ public sealed class SheetContentTests
                 texts);
         }
 
+        Assert.All(
+            RopeTape.Of(model.Parameters, work)?.Readings ?? [],
+            r => Assert.Contains(text.Words.Length(Rounding.ToTape(r.AtTension, model.Parameters.Units)), texts));
         foreach (var end in work.Stretch)
         {
-            Assert.All(end.Marks, m => Assert.Contains(text.Words.Length(Rounding.ToTape(m.Unstressed, model.Parameters.Units)), texts));
             Assert.Contains(text.Words.Size(end.TakeUp), texts);
             Assert.Contains(text.Words.Size(end.MidSpanDrop!.Value), texts);
         }

@@ -48,16 +48,20 @@ public sealed class TableTests
     public void Rope_marks_stand_in_order_of_frames_to_a_sixteenth()
     {
         var rows = Read(RopeMarkTable.Csv(SampleModel.Small, SampleUnits.Imperial));
-        Assert.Equal(["F01", "35.4331 in", "900.0", "-0.7874 in", "-20.0", "0.00", "35.5 in", "901.7", "35.5 in", "902.1"], rows[2]);
+        Assert.Equal(
+            ["F01", "35.4331 in", "900.0", "-0.7874 in", "-20.0", "0.00", "35.5 in", "901.7", "35.5 in", "902.1", "", ""], rows[2]);
         Assert.Equal(Caution.Text, rows[^1][0]);
     }
 
     [Fact]
-    public void Marks_for_new_rope_and_lengths_to_cut_follow_where_they_are_known()
+    public void Ends_and_lengths_to_cut_follow_where_they_are_known_with_what_riggers_must_know()
     {
         var model = Bridges.Build(Bridges.Garden);
         var rows = Read(RopeMarkTable.Csv(model, SampleUnits.Imperial));
-        Assert.Contains("Mark on new rope that will stretch 0.50 %", rows[0]);
+        var tape = rows[0].IndexOf("Tape from the first eye, at marking tension (mm)");
+        Assert.Equal("0.0", rows.Single(r => r[0] is "eye A")[tape]);
+        Assert.Equal(rows.Single(r => r[0] is "F11")[7], rows.Single(r => r[0] is "eye B")[tape]);
+        Assert.Contains(rows, r => r[0].Contains("whips back", StringComparison.Ordinal));
         Assert.All(rows, r => Assert.Equal(rows[0].Count, r.Count));
         Assert.Contains(
             rows,
@@ -66,16 +70,22 @@ public sealed class TableTests
     }
 
     [Fact]
-    public void Hoisting_table_has_every_stage_temperature_and_stretch()
+    public void Hoisting_table_has_every_stage_and_temperature_of_the_marks_that_were_chosen()
     {
-        var rows = Read(
+        static List<List<string>> Rows(string text) => Read(
             HoistingSheet.Csv(
-                Bridges.Build(Bridges.Garden), SampleUnits.Imperial,
+                Bridges.Build(text), SampleUnits.Imperial,
                 t => t.ToString("F0", System.Globalization.CultureInfo.InvariantCulture)));
-        Assert.Equal(1 + (3 * 2 * 3) + 1, rows.Count);
+        var rows = Rows(Bridges.Garden);
+        Assert.Equal(2 * 3, rows.Count(r => r[0] is "bare" or "frames"));
         Assert.Equal("bare", rows[1][0]);
         Assert.Equal("set to the plain marks", rows[1][1]);
-        Assert.Contains("0.50 %", rows[^2][1], StringComparison.Ordinal);
+        Assert.Contains(rows, r => r[0].Contains("Nobody stands under a rope", StringComparison.Ordinal));
+
+        // Set short for the mean of 0.125 % to 0.5 %: flatter than by the plain marks.
+        var shorter = Rows(Bridges.Garden.Replace("sag: 6 %", "sag: 6 %, new: as-is", StringComparison.Ordinal));
+        Assert.Contains("0.31 %", shorter[1][1], StringComparison.Ordinal);
+        Assert.True(Millimetres(shorter[1][5]) < Millimetres(rows[1][5]) - 10);
         // Level supports: the line of sight lies as far down as the rope sags.
         Assert.Equal(rows[1][5], rows[1][7]);
     }
@@ -146,6 +156,8 @@ public sealed class TableTests
     [InlineData("B99/board-1 B100/board-1", "B99-B100/board-1")]
     public void Occurrences_are_shortened_to_runs(string ids, string expected) =>
         Assert.Equal(expected, OccurrenceRanges.Write(ids.Split(' ')));
+
+    private static double Millimetres(string cell) => double.Parse(cell, System.Globalization.CultureInfo.InvariantCulture);
 
     /// <summary>A reader of RFC 4180 with LF line ends.</summary>
     internal static List<List<string>> Read(string text)

@@ -47,7 +47,10 @@ internal enum FaultCode
     NoFrameBetween,
     FramesTouch,
     GroundOutOfOrder,
+    SurveyOutOfOrder,
+    SurveyContradicts,
     StretchReversed,
+    StretchNotKnown,
     ClipsHoldLess,
     RopeTooStrong,
     RopeTooFull,
@@ -86,6 +89,10 @@ internal enum FaultCode
     CaseIdTaken,
     LoadBeyondBridge,
     LoadReversed,
+    RateWithoutUnit,
+    RatesInTwoMoneys,
+    AsBuiltOtherBridge,
+    AsBuiltOtherRope,
 
     // What comes out on the shape: ShapeFaults.
     NoShape,

@@ -42,10 +42,25 @@ internal static class RuleFaults
                 "Points of the ground that go back towards A.",
                 "List them from A towards B."),
             new(
+                FaultCode.SurveyOutOfOrder,
+                "survey-out-of-order",
+                "Readings of a levelling line that go back towards A.",
+                "List them from A towards B."),
+            new(
+                FaultCode.SurveyContradicts,
+                "survey-contradicts",
+                "Readings of tape and level that do not agree among themselves, or with span, rise or ground of the file.",
+                "Measure again; or leave out what is written twice."),
+            new(
                 FaultCode.StretchReversed,
                 "stretch-reversed",
                 "The higher share of `ropes.stretch` stands first.",
                 "Swap the two."),
+            new(
+                FaultCode.StretchNotKnown,
+                "stretch-not-known",
+                "Marks set short for the stretch of a kind of rope whose stretch is not known.",
+                "`ropes.stretch` as the rope's maker says, or `ropes.new: drawn-in`."),
             new(
                 FaultCode.ClipsHoldLess,
                 "clips-hold-less",
@@ -229,5 +244,25 @@ internal static class RuleFaults
                 "A load case of your own that lies beyond support B.",
                 "A place within the span."),
             new(FaultCode.LoadReversed, "load-reversed", "A load that ends before it begins.", "Swap `from` and `to`."),
+            new(
+                FaultCode.RateWithoutUnit,
+                "rate-without-unit",
+                "A rate of a quote without an amount, its money or a unit of its kind.",
+                "All three, such as `4.20 USD/ft`."),
+            new(
+                FaultCode.RatesInTwoMoneys,
+                "rates-in-two-moneys",
+                "Rates of a quote in two kinds of money.",
+                "All rates in one."),
+            new(
+                FaultCode.AsBuiltOtherBridge,
+                "as-built-other-bridge",
+                "A measured span or rise that is further from the file's than turnbuckles move a rope.",
+                "Measure again; or write `site.span` and `site.rise` as they are, and make everything anew."),
+            new(
+                FaultCode.AsBuiltOtherRope,
+                "as-built-other-rope",
+                "A measured sag that asks for a rope much longer or shorter than this bridge's.",
+                "Measure again: at half the span, straight down from the line between the rope's points at both supports."),
         ]);
 }

@@ -55,6 +55,34 @@ internal static class EndsProofs
             $"{pull:0} lbf", "3/4 in");
     }
 
+    // The file's turnbuckles of 1 in take in 2 in together; 0.1 in of stretch by the mile, 80 °F and 1 in either way ask for more.
+    [Proves("rope-take-up", CheckStatus.Fail)]
+    public static Proof Turnbuckles_too_short()
+    {
+        var proof = TakeUp(8, 12);
+        return TakeUp(8, 2, ", ends: { turnbuckle: { take_up: 1 in } }") with { Demand = proof.Demand };
+    }
+
+    // Rope stretched before it was marked has only the weather and its making left: 80 °F of two links, 1 in either way.
+    [Proves("rope-take-up", CheckStatus.Pass)]
+    public static Proof Stretched_before()
+    {
+        var bridge = new TwoBays { Ropes = ", new: stretched-before" };
+        var change = 2 * s_rope.Length(TwoLinks.DeadLoad(bridge), bridge.Sag) * 80 * TwoLinks.Expansion;
+        return new Proof(bridge.Check("rope-take-up"), (2 + change) * TwoBays.Inch, 12 * TwoBays.Inch) { Error = 1e-6 };
+    }
+
+    // Set short for the mean of 0.1 % to 0.5 %, 0.2 % of two links is left either way.
+    [Proves("rope-take-up", CheckStatus.Pass)]
+    public static Proof Set_short_for_the_mean()
+    {
+        var bridge = new TwoBays { Ropes = ", new: as-is, stretch: [0.1 %, 0.5 %]" };
+        var all = 2 * s_rope.Length(TwoLinks.DeadLoad(bridge), bridge.Sag);
+        return new Proof(
+            bridge.Check("rope-take-up"), (2 + (all * ((80 * TwoLinks.Expansion) + 0.004))) * TwoBays.Inch, 12 * TwoBays.Inch)
+        { Error = 1e-6 }.Saying("half the difference");
+    }
+
     // Two turnbuckles of the longest take-up on sale, 24 in (from memory), take in 48 in.
     [Proves("rope-take-up", CheckStatus.Pass, Side.Within)]
     [Proves("rope-take-up", CheckStatus.Engineer, Side.Beyond)]
@@ -84,8 +112,8 @@ internal static class EndsProofs
     }
 
     // Rope between its ends: two links and two backstays of 150 ft, which a pull of H / cos 30° stretches. Its stretch is
-    // chosen for what is wanted, less 80 °F of expansion.
-    private static Proof TakeUp(double wanted, double twoTakeIn)
+    // chosen for what is wanted, less 80 °F of expansion and 1 in either way for a rope as made.
+    private static Proof TakeUp(double wanted, double twoTakeIn, string ropes = "")
     {
         const string Stays = ", a: { backstay: { length: 150 ft, angle: 30 deg } }, b: { backstay: { length: 150 ft, angle: 30 deg } }";
         var bridge = new TwoBays { Site = Stays };
@@ -93,8 +121,8 @@ internal static class EndsProofs
         var length = s_rope.Length(dead, bridge.Sag);
         var stay = 1800 / (1 + (s_rope.Level(dead, bridge.Sag, length) / Math.Cos(Math.PI / 6) / s_rope.Stiffness));
         var all = (2 * length) + (2 * stay);
-        var stretch = ((wanted / all) - (80 * TwoLinks.Expansion)) * 100;
-        var stretched = bridge with { Ropes = FormattableString.Invariant($", stretch: [0.1 %, {stretch:0.##########} %]") };
+        var stretch = (((wanted - 2) / all) - (80 * TwoLinks.Expansion)) * 100;
+        var stretched = bridge with { Ropes = FormattableString.Invariant($", stretch: [0.1 %, {stretch:0.##########} %]{ropes}") };
         return new Proof(stretched.Check("rope-take-up"), wanted * TwoBays.Inch, twoTakeIn * TwoBays.Inch) { Error = 1e-6 };
     }
 

@@ -1,0 +1,185 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using BridgeForm.Loads;
+using BridgeForm.Output.Drawing;
+using BridgeForm.Project;
+using BridgeForm.Quantities;
+using BridgeForm.Stocking;
+
+namespace BridgeForm.Output.ShopSheets;
+
+/// <summary>A line of the quote.</summary>
+/// <param name="Group">What it belongs to.</param>
+/// <param name="Item">What.</param>
+/// <param name="Quantity">How many, or how much, with its unit; empty where the file does not say.</param>
+/// <param name="Rate">As the user wrote it; empty for none.</param>
+/// <param name="Amount">Money; null without a rate.</param>
+public sealed record QuoteLine(string Group, string Item, string Quantity, string Rate, double? Amount);
+
+/// <summary><c>quote.csv</c> and <c>quote.pdf</c>: what the bridge takes, and what of it costs where the user gave a rate.</summary>
+public static class QuoteSheet
+{
+    private const double CubicMetresPerGallon = 0.003785411784;
+    private const double LitresPerCubicMetre = 1000;
+
+    private static readonly (string Rate, string Begins)[] s_hardware =
+    [
+        ("keeper", "Keeper straps"), ("fastener", "Fasteners"), ("clip", "Rope clips"), ("thimble", "Thimbles"),
+        ("turnbuckle", "Turnbuckles"), ("shackle", "Shackles"),
+    ];
+
+    /// <summary>All lines, without sums.</summary>
+    public static ImmutableArray<QuoteLine> Lines(BridgeModel model) =>
+    [
+        .. model.StockPlan.Jobs.Select(Lumber),
+        .. Rope(model),
+        .. model.Hardware().Where(h => !string.Equals(h.Item, "Rope " + model.Parameters.Ropes.Rope.Name, StringComparison.Ordinal))
+            .Select(h => Hardware(model.Parameters.Quote, h)),
+        Treatment(model),
+        .. Work(model),
+    ];
+
+    /// <summary>Sum of what is priced, and what is added to it where the file says so; empty where nothing is priced.</summary>
+    public static ImmutableArray<QuoteLine> Sums(QuoteParameters quote, ImmutableArray<QuoteLine> lines)
+    {
+        if (!lines.Any(l => l.Amount is not null))
+        {
+            return [];
+        }
+
+        var sum = lines.Sum(l => l.Amount ?? 0);
+        var sums = ImmutableArray.CreateBuilder<QuoteLine>();
+        sums.Add(new QuoteLine("sum", "of what is priced", "", "", sum));
+        Add("contingency", quote.Contingency);
+        Add("margin", quote.Margin);
+        Add("tax", quote.Tax);
+        sums.Add(new QuoteLine("total", "of what is priced", "", "", sum));
+        return sums.ToImmutable();
+
+        void Add(string what, double? share)
+        {
+            if (share is { } part)
+            {
+                sums.Add(new QuoteLine(what, "", "", QuantityText.Share(part), sum * part));
+                sum += sum * part;
+            }
+        }
+    }
+
+    /// <summary>What has no price, in words; empty where everything has one.</summary>
+    public static string Unpriced(ImmutableArray<QuoteLine> lines) =>
+        lines.Where(l => l.Amount is null).Select(l => l.Item).Distinct(StringComparer.Ordinal).ToList() is { Count: > 0 } without
+            ? $"Not priced, for want of a price or rate: {string.Join(", ", without)}."
+            : "";
+
+    /// <summary>The table as text.</summary>
+    public static string Csv(BridgeModel model)
+    {
+        var lines = Lines(model);
+        return CsvText.Write(
+            ["Group", "Item", "Quantity", "Rate", "Amount", "Money"],
+            [
+                .. lines.Concat(Sums(model.Parameters.Quote, lines)).Select(l => Row(l, model.Parameters.Quote)),
+                .. Unpriced(lines) is { Length: > 0 } text ? [[text]] : Array.Empty<IReadOnlyList<string>>(),
+            ]);
+    }
+
+    /// <summary>The sheet.</summary>
+    public static SheetBook Draw(BridgeModel model)
+    {
+        var paper = Paper.Named(model.Parameters.Shop.Paper);
+        var words = SheetWords.For(model, "Quote");
+        var frame = new PageFrame(words, paper.Width, paper.IsRoll ? paper.Width * Math.Sqrt(2) : paper.Height);
+        var flow = new TableFlow(frame.Body);
+        var lines = Lines(model);
+        var quote = model.Parameters.Quote;
+        flow.Add(new FlowTable(
+            "What it takes and costs",
+            $"Amounts in {Money(quote)}, only where a price or rate was given. {Unpriced(lines)}",
+            [
+                new("Group"), new("Item", 0.060), new("Quantity", 0.030, Figures: true), new("Rate", 0.030, Figures: true),
+                new("Amount", Figures: true),
+            ],
+            [
+                .. lines.Select(l => Row(l, strong: false)),
+                .. Sums(quote, lines).Select(l => Row(l, strong: l.Group is "total")),
+            ]));
+        return new SheetBook(words.Title, [.. flow.Pages.Select((p, i) => frame.Page(p.Entities, i + 1, flow.Pages.Count))]);
+
+        static FlowRow Row(QuoteLine l, bool strong) => new(
+            [l.Group, l.Item, l.Quantity, l.Rate, l.Amount is { } amount ? NumberText.Fixed(amount, 2) : ""], strong);
+    }
+
+    private static string Money(QuoteParameters quote) =>
+        quote.Rates.Values.Select(r => r.Money).FirstOrDefault() ?? "the money of the price list";
+
+    private static IReadOnlyList<string> Row(QuoteLine line, QuoteParameters quote) =>
+    [
+        line.Group, CsvText.Users(line.Item), line.Quantity, CsvText.Users(line.Rate),
+        line.Amount is { } amount ? NumberText.Fixed(amount, 2) : "",
+        line.Amount is null ? "" : quote.Rates.Values.Select(r => r.Money).FirstOrDefault() ?? "",
+    ];
+
+    private static QuoteLine Lumber(StockJob job) => new(
+        "lumber", $"{job.Stock} {job.Section}", string.Create(CultureInfo.InvariantCulture, $"{job.Boards.Length} boards"),
+        job.ByPrice ? "price list" : "",
+        job.Boards.Length > 0 && job.Boards.All(b => b.Price is not null) ? job.Boards.Sum(b => b.Price!.Value) : null);
+
+    private static IEnumerable<QuoteLine> Rope(BridgeModel model)
+    {
+        var (parameters, work) = (model.Parameters, model.Ropework);
+        if ((RopeTape.Of(parameters, work)?.CutLength ?? work.Cut?.Length) is { } each)
+        {
+            yield return Line(parameters.Quote, "ropes", "rope", parameters.Ropes.Rope.Name, 2 * each, Long(2 * each, parameters.Units));
+        }
+    }
+
+    private static QuoteLine Hardware(QuoteParameters quote, HardwareItem item)
+    {
+        var name = Array.Find(s_hardware, h => item.Item.StartsWith(h.Begins, StringComparison.Ordinal)).Rate ?? "";
+        return item.Quantity is { } count
+            ? Line(quote, "hardware", name, item.Item, count, string.Create(CultureInfo.InvariantCulture, $"{count}"))
+            : new QuoteLine("hardware", item.Item, "", "", null);
+    }
+
+    private static QuoteLine Treatment(BridgeModel model)
+    {
+        var volume = TreatmentPlan.Plan(model.Pieces, model.Parameters).Volume;
+        var text = model.Parameters.Units == UnitSystem.Metric
+            ? NumberText.Fixed(volume * LitresPerCubicMetre, 2) + " l"
+            : NumberText.Fixed(volume / CubicMetresPerGallon, 2) + " gal";
+        return Line(model.Parameters.Quote, "treatment", "treatment", "field preservative", volume, text);
+    }
+
+    // Hours only where the file says how long one takes; else how often it is done.
+    private static IEnumerable<QuoteLine> Work(BridgeModel model)
+    {
+        var quote = model.Parameters.Quote;
+        var (cuts, settings) = (SawSetup.List(model).Sum(s => s.Count), SawSheet.Settings(model));
+        var stages = model.Assembly().Select(s => s.Stage).DefaultIfEmpty(0).Max();
+        yield return Hours("shop", "cuts of the saw", cuts, quote.Cut);
+        yield return Hours("shop", "settings of the saw", settings, quote.SetUp);
+        yield return Hours("erection", "stages of the assembly", stages, quote.Stage);
+        if (quote.Rates.ContainsKey("delivery"))
+        {
+            yield return Line(quote, "delivery", "delivery", "delivery", 1, "1");
+        }
+
+        QuoteLine Hours(string rate, string item, int count, double? each) => each is { } hours
+            ? Line(
+                quote, rate, rate, item, count * hours,
+                string.Create(CultureInfo.InvariantCulture, $"{count}: {NumberText.Fixed(count * hours, 1)} h"))
+            : new QuoteLine(rate, item, string.Create(CultureInfo.InvariantCulture, $"{count}"), "", null);
+    }
+
+    private static QuoteLine Line(QuoteParameters quote, string group, string rate, string item, double quantity, string text) =>
+        quote.Rates.TryGetValue(rate, out var found)
+            ? new QuoteLine(
+                group, item, text, $"{NumberText.Rounded(found.Amount, 4)} {found.Money}/{found.Unit}",
+                quantity / found.Size * found.Amount)
+            : new QuoteLine(group, item, text, "", null);
+
+    private static string Long(double metres, UnitSystem units) => units == UnitSystem.Metric
+        ? NumberText.Fixed(metres, 2) + " m"
+        : NumberText.Fixed(metres / Quantities.Units.MetresPerFoot, 1) + " ft";
+}

@@ -1,0 +1,119 @@
+using System.Globalization;
+using BridgeForm.Output.Drawing;
+using BridgeForm.Quantities;
+using BridgeForm.Stocking;
+
+namespace BridgeForm.Output.ShopSheets;
+
+/// <summary><c>upkeep.pdf</c>: where to look, when to close the bridge, a log for ten years. Signatures are left blank.</summary>
+public static class UpkeepSheet
+{
+    private const double FigureHeight = 0.058;
+    private const int BlankRows = 44;
+    private const double Ring = 0.0022;
+    private const string Blank = "____________";
+
+    /// <summary>The book.</summary>
+    public static SheetBook Draw(BridgeModel model)
+    {
+        var paper = Paper.Named(model.Parameters.Shop.Paper);
+        var words = SheetWords.For(model, "Upkeep");
+        var frame = new PageFrame(words, paper.Width, paper.IsRoll ? paper.Width * Math.Sqrt(2) : paper.Height);
+        var flow = new TableFlow(frame.Body);
+        var parts = UpkeepPlan.Parts(model.Parameters);
+        Elevation(model, flow.Fresh(FigureHeight));
+        flow.Add(new FlowTable(
+            "Close the bridge and call an engineer", $"At any one of these ({UpkeepPlan.CloseSource}).", [new("What is seen", 0.120)],
+            [.. UpkeepPlan.Close.Select(c => new FlowRow([c], Strong: true))]));
+        flow.Add(new FlowTable(
+            "What to look at", "Numbers as on the elevation.", [new("No."), new("Part", 0.045), new("Look", 0.115)],
+            [.. parts.Select(p => new FlowRow([p.Number.ToString(CultureInfo.InvariantCulture), p.Part, p.Look]))]));
+        flow.Add(Sags(model));
+        foreach (var part in parts)
+        {
+            flow.Add(Log(part));
+        }
+
+        flow.Add(Measured());
+        return new SheetBook(words.Title, [.. flow.Pages.Select((p, i) => frame.Page(p.Entities, i + 1, flow.Pages.Count))]);
+    }
+
+    private static FlowTable Sags(BridgeModel model)
+    {
+        var w = new QuantityText(model.Parameters.Units);
+        return new FlowTable(
+            "Sag that is expected", "Finished, nobody on it, at half the span; ropes that have not stretched since they were set.",
+            [new("Ropes at", Figures: true), new("Sag", Figures: true)],
+            [.. UpkeepPlan.Sags(model.Parameters, model.Rope).Select(s => new FlowRow([w.Temperature(s.Temperature), w.Size(s.Sag)]))]);
+    }
+
+    // A cell that is due says so; whoever looked writes over it.
+    private static FlowTable Log(UpkeepPart part) => new(
+        string.Create(CultureInfo.InvariantCulture, $"{part.Number}. {part.Part}: initials and date"),
+        "Months count from the day the bridge was opened.",
+        [
+            new("Month"),
+            .. Enumerable.Range(1, UpkeepPlan.Years).Select(y => new FlowColumn(string.Create(CultureInfo.InvariantCulture, $"Year {y}"))),
+        ],
+        [.. Enumerable.Range(1, 12).Select(month => new FlowRow(
+        [
+            month.ToString(CultureInfo.InvariantCulture),
+            .. Enumerable.Range(1, UpkeepPlan.Years).Select(y => (y == 1 ? part.FirstYear : part.Later).Contains(month) ? "due" : ""),
+        ]))]);
+
+    private static FlowTable Measured() => new(
+        "Measured", "Turns of the turnbuckles: as_built and correct.",
+        [
+            new("Date"), new("Ropes at"), new("Expected"), new("Left"), new("Right"), new("Turned, which and how far"), new("Signature"),
+        ],
+        [.. Enumerable.Repeat(new FlowRow([Blank, Blank, Blank, Blank, Blank, Blank + Blank, Blank + Blank]), BlankRows)]);
+
+    // From the side, A at the left: ropes' axis, bases and posts as lines.
+    private static void Elevation(BridgeModel model, Canvas canvas)
+    {
+        var body = canvas.Bounds;
+        var nodes = model.Frames.Select(f => f.Node).ToList();
+        var (post, low, high) = (model.Parameters.Frames.Post.Length, nodes.Min(n => n.Y), nodes.Max(n => n.Y));
+        var ratio = Rounding.Up(
+            Math.Max((nodes[^1].X - nodes[0].X) / (body.MaxX - body.MinX - 0.03), (high + post - low) / (FigureHeight - 0.022)), 5);
+        var (x0, y0) = (body.MinX + 0.015, body.MaxY - 0.012 - ((high + post) / ratio));
+        SheetPoint At(double x, double y) => new(x0 + (x / ratio), y0 + (y / ratio));
+        canvas.Column(
+            body.MinX, body.MaxY, [$"Where to look, from the side, 1 : {NumberText.Rounded(ratio, 0)}; both sides alike"], PageText.Small,
+            bold: true);
+        for (var i = 0; i < nodes.Count; i++)
+        {
+            var (n, up) = (nodes[i], model.Frames[i].Up);
+            canvas.Line(PageLayers.Frame, At(n.X, n.Y), At(n.X + (post * up.X), n.Y + (post * up.Y)));
+            if (i > 0)
+            {
+                canvas.Line(PageLayers.Cut, At(nodes[i - 1].X, nodes[i - 1].Y), At(n.X, n.Y));
+                var before = model.Frames[i - 1];
+                canvas.Line(
+                    PageLayers.Frame, At(nodes[i - 1].X + (post * before.Up.X), nodes[i - 1].Y + (post * before.Up.Y)),
+                    At(n.X + (post * up.X), n.Y + (post * up.Y)));
+            }
+        }
+
+        var (a, b, middle, quarter) = (nodes[0], nodes[^1], nodes[nodes.Count / 2], nodes[nodes.Count / 4]);
+        Mark(canvas, At(a.X, a.Y), -0.009, -0.003, 1);
+        Mark(canvas, At(b.X, b.Y), 0.009, -0.003, 1);
+        Mark(canvas, At(a.X, a.Y), -0.009, 0.004, 2);
+        Mark(canvas, At(b.X, b.Y), 0.009, 0.004, 2);
+        Mark(canvas, At((quarter.X + a.X) / 2, (quarter.Y + a.Y) / 2), 0, -0.006, 3);
+        Mark(canvas, At(quarter.X, quarter.Y), 0.003, -0.006, 4);
+        Mark(canvas, At(middle.X, middle.Y), -0.006, -0.006, 5);
+        Mark(canvas, At(middle.X, middle.Y), 0.004, 0.004, 6);
+        Mark(canvas, At(quarter.X, quarter.Y + (post / 2)), 0.004, 0, 7);
+        Mark(canvas, At(middle.X, middle.Y), 0.002, -0.006, 8);
+    }
+
+    private static void Mark(Canvas canvas, SheetPoint at, double dx, double dy, int number)
+    {
+        var place = new SheetPoint(at.X + dx, at.Y + dy);
+        canvas.Line(PageLayers.Accent, at, place);
+        canvas.Add(new SheetCircle(PageLayers.Accent, place, Ring));
+        canvas.Label(PageText.Centered(
+            place.X, place.Y - (PageText.Small / 2), number.ToString(CultureInfo.InvariantCulture), PageText.Small, bold: true));
+    }
+}

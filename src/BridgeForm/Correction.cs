@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+using BridgeForm.Checks;
+using BridgeForm.Loads;
+using BridgeForm.Project;
+using BridgeForm.Ropes.Fittings;
+
+namespace BridgeForm;
+
+/// <summary>What to turn so that ropes that hang otherwise than designed come to the wanted sag. Metres, radians.</summary>
+public sealed record Correction
+{
+    /// <summary>What was asked for, and what was measured.</summary>
+    public required BridgeParameters Parameters { get; init; }
+
+    /// <summary>What was measured.</summary>
+    public AsBuiltParameters Measured => Parameters.AsBuilt!;
+
+    /// <summary>Turnbuckles with their thread.</summary>
+    public required EndTurnbuckle Turnbuckle { get; init; }
+
+    /// <summary>
+    /// How much longer each rope is between the supports than it must be, metres unstressed at the reference temperature; negative
+    /// where it is too short.
+    /// </summary>
+    public required RopePair TooLong { get; init; }
+
+    /// <summary>Turns at both ends of the left rope.</summary>
+    public required RopeTurns Left { get; init; }
+
+    /// <summary>Turns at both ends of the right rope.</summary>
+    public required RopeTurns Right { get; init; }
+
+    /// <summary>Sags to see after the turns in flats, as loaded and at the temperature at which the ropes were measured.</summary>
+    public required RopePair SagsNow { get; init; }
+
+    /// <summary>The same with turns unrounded: what is wanted of both.</summary>
+    public required double WantedNow { get; init; }
+
+    /// <summary>The finished, empty bridge at the reference temperature after the turns in flats.</summary>
+    public required HungPair Finished { get; init; }
+
+    /// <summary>The same with nothing turned; null where it has no shape or rolls over.</summary>
+    public HungPair? AsItIs { get; init; }
+
+    /// <summary>The bridge designed anew between the supports as measured; its marks hold where no frame is hung yet.</summary>
+    public required BridgeModel Anew { get; init; }
+
+    /// <summary>
+    /// Each frame of the finished bridge, both ropes' mean, against its place by the file; empty for bare ropes, whose marks can
+    /// still be moved.
+    /// </summary>
+    public ImmutableArray<FrameLevel> Levels { get; init; } = [];
+
+    /// <summary>By how much the first and the last bay of each rope are longer than those that the parts were cut for, metres.</summary>
+    public RopePair EndBays { get; init; }
+
+    /// <summary>Checks that come out otherwise than by the file once the turns are made.</summary>
+    public required ImmutableArray<CheckChange> Changes { get; init; }
+
+    /// <summary>Checks that come out otherwise if nothing is turned.</summary>
+    public required ImmutableArray<CheckChange> ChangesAsItIs { get; init; }
+
+    /// <summary>Why nothing is told of checks if nothing is turned; null where it is.</summary>
+    public string? NoneAsItIs { get; init; }
+
+    /// <summary>The chain at each end with its turnbuckle as it was to be hung; null where its lengths are not known.</summary>
+    public RopeChain? Chain { get; init; }
+
+    /// <summary>What one turnbuckle takes in, and lets out, from where it was to be hung, metres; null where that is not known.</summary>
+    public (double In, double Out)? Reach => Chain is { } chain ? (chain.Opening, chain.TakeUp - chain.Opening)
+        : Turnbuckle.TakeUp is { } all ? (all, all)
+        : null;
+
+    /// <summary>Some turnbuckle must go further than it can.</summary>
+    public bool IsBeyondReach => Reach is { } reach && Turnbuckle.Thread is { } thread && new[] { Left, Right }.Any(
+        t => t.Exact < 0 ? -t.Exact * thread.PerTurn > reach.In : t.Exact * thread.PerTurn > reach.Out);
+}
+
+/// <summary>Level of the rope's axis at a frame of the finished bridge.</summary>
+/// <param name="Frame">Name of the frame.</param>
+/// <param name="Level">Mean of both ropes over support A's point, metres.</param>
+/// <param name="OverDrawn">Above what is drawn, metres; the deck there as well.</param>
+/// <param name="RightOverLeft">How much higher the right rope is, metres.</param>
+public sealed record FrameLevel(string Frame, double Level, double OverDrawn, double RightOverLeft);
+
+/// <summary>A check that came out otherwise.</summary>
+/// <param name="Before">By the project file; null where there was none.</param>
+/// <param name="Now">As built; null where there is none.</param>
+public sealed record CheckChange(CheckResult? Before, CheckResult? Now)
+{
+    /// <summary>Every check whose status changed, by id in the order of the register.</summary>
+    public static ImmutableArray<CheckChange> Between(IEnumerable<CheckResult> before, IEnumerable<CheckResult> now)
+    {
+        var (first, second) = (ById(before), ById(now));
+        return
+        [
+            .. first.Keys.Union(second.Keys, StringComparer.Ordinal)
+                .Select(id => new CheckChange(first.GetValueOrDefault(id), second.GetValueOrDefault(id)))
+                .Where(c => c.Before?.Status != c.Now?.Status),
+        ];
+    }
+
+    // The worst where a check comes out more than once.
+    private static Dictionary<string, CheckResult> ById(IEnumerable<CheckResult> checks) => checks
+        .GroupBy(c => c.Id, StringComparer.Ordinal)
+        .ToDictionary(g => g.Key, g => CheckOrder.WorstFirst(g).First(), StringComparer.Ordinal);
+}

@@ -1,0 +1,21 @@
+using BridgeForm.Roles;
+
+namespace BridgeForm.Stocking;
+
+/// <summary>What is done in a step of the assembly, for people.</summary>
+public static class AssemblyWords
+{
+    /// <summary>A sentence without a full stop.</summary>
+    public static string Of(AssemblyStep step) => step.Work switch
+    {
+        AssemblyWork.BuildFrame => "Build the frame on the ground: base, posts, braces",
+        AssemblyWork.SetEndFrame when step.Parts.IsEmpty => "Set the end frame on its landing; the ropes pass clear of it",
+        AssemblyWork.SetEndFrame => "Set the end frame on its landing, the ropes clear of it; fix the packer on the base",
+        AssemblyWork.HangFrame when step.Parts.IsEmpty => "Hang the frame on the ropes at its marks and close its keepers",
+        AssemblyWork.HangFrame => "Hang the frame on the ropes at its marks and close its keepers; fix the packer on the base",
+        AssemblyWork.LayDeck => "Lay the deck from frame to frame",
+        AssemblyWork.FixRails => "Fix the rails to the posts' inner faces, lowest first",
+        AssemblyWork.FixCaps => "Lay the caps on the posts' heads",
+        _ => throw new ArgumentOutOfRangeException(nameof(step), step.Work, "No such work."),
+    };
+}

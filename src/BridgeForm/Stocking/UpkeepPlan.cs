@@ -1,0 +1,104 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using BridgeForm.Project;
+using BridgeForm.Quantities;
+using BridgeForm.Ropes;
+using BridgeForm.Ropes.Fittings;
+
+namespace BridgeForm.Stocking;
+
+/// <summary>A part that is looked at again and again.</summary>
+/// <param name="Number">As on the drawing.</param>
+/// <param name="Part">Its name.</param>
+/// <param name="Look">What is looked at and done.</param>
+/// <param name="FirstYear">Months after opening at which it is due in the first year, 1 to 12.</param>
+/// <param name="Later">Months of every later year.</param>
+public sealed record UpkeepPart(int Number, string Part, string Look, ImmutableArray<int> FirstYear, ImmutableArray<int> Later);
+
+/// <summary>Sag of the finished, empty bridge at a temperature.</summary>
+/// <param name="Temperature">°C.</param>
+/// <param name="Sag">Metres.</param>
+public sealed record SagAt(double Temperature, double Sag);
+
+/// <summary>What is looked at for ten years, by when, and when the bridge is closed.</summary>
+public static class UpkeepPlan
+{
+    /// <summary>Years that the log has room for.</summary>
+    public const int Years = 10;
+
+    private const int Temperatures = 9;
+
+    /// <summary>Where the criteria of <see cref="Close"/> come from.</summary>
+    public const string CloseSource = "29 CFR 1926.1413 (a)(2), standing ropes, as a training page and 8 CCR 5036 print it";
+
+    /// <summary>Any one of these closes the bridge until an engineer has looked.</summary>
+    public static ImmutableArray<string> Close { get; } =
+    [
+        "more than two broken wires in one lay of a rope",
+        "more than one broken wire in one lay at an end",
+        "a broken strand",
+        "a diameter more than 5 % below nominal",
+        "kinks, crushing, unstranding, a birdcage, core coming out",
+        "corrosion that can be felt, or pitting",
+        "damage by heat or an electric arc",
+        "an end that is corroded, cracked, bent, worn, or has slipped",
+    ];
+
+    /// <summary>
+    /// Parts in the order of the drawing. When: after the first weeks and months, then twice a year, before and after winter (common
+    /// practice, no source).
+    /// </summary>
+    public static ImmutableArray<UpkeepPart> Parts(BridgeParameters parameters)
+    {
+        var words = new QuantityText(parameters.Units);
+        var clip = Terminations.ClipsFor(parameters.Ropes);
+        var ends = clip is null
+            ? "slip, cracks, corrosion; to the maker's instructions"
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"torque of all {clip.Count} clips, {new Checks.CheckWords(parameters.Units).Torque(clip.Torque)}; slip, corrosion");
+        ImmutableArray<int> twice = [6, 12], often = [1, 3, 6, 12];
+        return
+        [
+            new(
+                1, "anchors, supports", "movement, cracks, decay, washed-out ground; trees: health and growth round what holds them", often,
+                twice),
+            new(2, "ropes' ends, turnbuckles, shackles", ends + "; turnbuckles and pins secured", often, twice),
+            new(
+                3, "ropes",
+                "the whole length, by eye and by a gloved hand: broken wires, rust; diameter, new "
+                    + words.Size(parameters.Ropes.Rope.Diameter),
+                often, twice),
+            new(
+                4, "saddles, channels, keepers", "rope sits in its groove, liners are whole, keepers tight, wood not worn by the rope",
+                often, twice),
+            new(
+                5, "bases, feet of posts and braces", "decay: probe with an awl at channels, ends, cuts and under boards; cracks", [12],
+                [12]),
+            new(6, "deck", "boards fast, whole, not slippery; screws not standing up", [6, 12], twice),
+            new(7, "rails and caps", "fast, whole, no gap wider than drawn; lean on every post", [6, 12], twice),
+            new(8, "sag and level", "both ropes and the temperature against the table; cross tilt", often, twice),
+        ];
+    }
+
+    /// <summary>From the coldest to the hottest temperature of the site, in even steps.</summary>
+    public static ImmutableArray<SagAt> Sags(BridgeParameters parameters, RopeShape design)
+    {
+        var site = parameters.Site;
+        double[] all = [.. site.Temperatures, site.ReferenceTemperature];
+        var (coldest, step) = (all.Min(), (all.Max() - all.Min()) / (Temperatures - 1));
+        var sags = ImmutableArray.CreateBuilder<SagAt>();
+        for (var i = 0; i < Temperatures; i++)
+        {
+            var at = coldest + (i * step);
+            if (LoadCaseSolver.TryFind(
+                LoadCaseRequest.At(design, at - site.ReferenceTemperature, Backstays.Of(site)), LoadCaseSolver.DefaultAccuracy,
+                LoadCaseSolver.DefaultMaxIterations, out var shape, out _))
+            {
+                sags.Add(new SagAt(at, shape!.Sag));
+            }
+        }
+
+        return sags.ToImmutable();
+    }
+}

@@ -1,0 +1,121 @@
+using BridgeForm.Checks;
+using BridgeForm.Frames;
+using BridgeForm.Loads;
+using BridgeForm.Project;
+using BridgeForm.Ropes.Fittings;
+
+namespace BridgeForm.Tests.AsBuilt;
+
+public sealed class CorrectingTests
+{
+    private static readonly BridgeParameters s_garden = Bridges.Read(Bridges.Garden);
+
+    // The garden bridge with its left rope 20 mm too long and its right one 10 mm too short, as the solver hangs it.
+    [Theory]
+    [InlineData(BuildStage.Bare)]
+    [InlineData(BuildStage.Frames)]
+    [InlineData(BuildStage.Complete)]
+    public void What_was_built_wrong_is_turned_back(BuildStage stage)
+    {
+        var found = Found(Wrong(stage, 0.020, -0.010));
+        Assert.Equal(0.020, found.TooLong.Left, 1e-6);
+        Assert.Equal(-0.010, found.TooLong.Right, 1e-6);
+
+        // 5/8 in or larger by the pull; its coarse thread, both ends of the body.
+        var thread = found.Turnbuckle.Thread!;
+        Assert.Equal(TurnbuckleThread.CoarseOf(found.Turnbuckle.Size!.Size)!.Pitch, thread.Pitch, 12);
+        Assert.Equal(-0.020 / (4 * thread.Pitch), found.Left.Exact, 4);
+        Assert.Equal(0.010 / (4 * thread.Pitch), found.Right.Exact, 4);
+
+        // Half a flat of both ends together, times 3/16 of span over sag, by how much a parabola sags more for each length.
+        var most = thread.PerTurn / 12 * (3 * s_garden.Site.Span / (16 * s_garden.Ropes.Sag));
+        Assert.InRange(Math.Abs(found.Finished.Sags.Left - s_garden.Ropes.Sag), 0, 1.3 * most);
+        Assert.InRange(Math.Abs(found.Finished.Sags.Right - s_garden.Ropes.Sag), 0, 1.3 * most);
+        Assert.InRange(found.Finished.Tilt, 0, 1.4 * 2 * most / s_garden.Ropes.Spacing);
+        Assert.True(found.AsItIs!.Tilt > 5 * found.Finished.Tilt);
+    }
+
+    [Fact]
+    public void With_frames_on_the_levels_and_the_end_bays_are_told_and_no_marks_are_moved()
+    {
+        var found = Found(Wrong(BuildStage.Frames, 0.020, -0.010));
+        Assert.Equal(found.Anew.Frames.Length, found.Levels.Length);
+        Assert.All(found.Levels, l => Assert.InRange(l.OverDrawn, -0.002, 0.002));
+        Assert.InRange(found.EndBays.Left, -0.001, 0.001);
+    }
+
+    // A span 1/2 in longer than drawn takes 1/2 in more of rope between the supports, and a little for the sag that stays.
+    [Fact]
+    public void A_longer_span_makes_the_ropes_too_short()
+    {
+        const double Longer = 0.0127;
+        var measured = Wrong(BuildStage.Bare, 0, 0);
+        var ropes = Ropes(BuildStage.Bare) with
+        {
+            Span = s_garden.Site.Span + Longer,
+            DegreesAbove = measured.AsBuilt!.Temperature - s_garden.Site.ReferenceTemperature,
+        };
+        Assert.True(ropes.TryHang(default, out var hung, out _));
+        var found = Found(measured with
+        {
+            AsBuilt = measured.AsBuilt with { Span = ropes.Span, LeftSag = hung!.Sags.Left, RightSag = hung.Sags.Right },
+        });
+        Assert.Equal(-Longer, found.TooLong.Left, 0.0004);
+        Assert.Equal(s_garden.Site.Span + Longer, found.Anew.Frames[^1].Node.X, 9);
+    }
+
+    // Ropes drawn far too tight as they are: some check that held does so no more, and does again once they are let out.
+    [Fact]
+    public void Checks_that_change_are_named_before_and_after()
+    {
+        var found = Found(Wrong(BuildStage.Complete, -0.055, -0.055));
+        Assert.Contains(found.ChangesAsItIs, c => c.Before?.Status == CheckStatus.Pass && c.Now?.Status != CheckStatus.Pass);
+        Assert.DoesNotContain(found.Changes, c => c.Now?.Status == CheckStatus.Fail);
+    }
+
+    [Fact]
+    public void Turns_beyond_the_turnbuckle_are_told()
+    {
+        var wrong = Wrong(BuildStage.Bare, 0.150, 0);
+        Assert.False(Found(wrong).IsBeyondReach);
+
+        // Each takes in half of 150 mm, more than one of 60 mm can.
+        var small = wrong.Ropes.Turnbuckle with { TakeUp = 0.06 };
+        Assert.True(Found(wrong with { Ropes = wrong.Ropes with { Turnbuckle = small } }).IsBeyondReach);
+    }
+
+    private static Correction Found(BridgeParameters parameters)
+    {
+        Assert.True(Correcting.TryFind(parameters, OneByOne, out var found, out var fault), fault?.Message);
+        return found;
+    }
+
+    private static void OneByOne(params Action[] works) => Array.ForEach(works, w => w());
+
+    private static BridgeParameters Wrong(BuildStage stage, double left, double right)
+    {
+        const double Cooler = -8;
+        var ropes = Ropes(stage) with { DegreesAbove = Cooler };
+        Assert.True(ropes.TryHang(new RopePair(left, right), out var hung, out var failure), failure);
+        return s_garden with
+        {
+            AsBuilt = new AsBuiltParameters
+            {
+                Stage = stage,
+                Temperature = s_garden.Site.ReferenceTemperature + Cooler,
+                Span = s_garden.Site.Span,
+                Rise = s_garden.Site.Rise,
+                LeftSag = hung!.Sags.Left,
+                RightSag = hung.Sags.Right,
+                Stretch = 0,
+            },
+        };
+    }
+
+    private static HungRopes Ropes(BuildStage stage)
+    {
+        Assert.True(Bridge.TryShape(s_garden, out var rope, out _));
+        var layout = BridgeLayout.Lay(s_garden, rope);
+        return HungRopes.Of(LoadCaseInput.Gather(layout, rope, BridgeMasses.Weigh(layout)), stage);
+    }
+}

@@ -1,0 +1,116 @@
+using BridgeForm.Output.Drawing;
+using BridgeForm.Output.ShopSheets;
+using BridgeForm.Output.Tables;
+using BridgeForm.Roles;
+using BridgeForm.Ropes;
+using BridgeForm.Stocking;
+using BridgeForm.Tests.Output.Samples;
+
+namespace BridgeForm.Tests.Stocking;
+
+public sealed class ErectionTests
+{
+    private const double Gravity = 9.80665;
+
+    public static TheoryData<string> Orders => ["both-ends", "one-end"];
+
+    [Theory]
+    [MemberData(nameof(Orders))]
+    public void Nothing_is_hung_before_anchors_falls_and_sag_are_seen_to(string order)
+    {
+        var steps = Built(order).Erection();
+        var hung = steps.First(s => s.Text.StartsWith("Hang the frame", StringComparison.Ordinal)).Number;
+        foreach (var words in (string[])
+            ["signed off by a licensed engineer", "fall protection is planned", "exclusion zone", "at their sag"])
+        {
+            var hold = steps.First(s => s.IsHold && s.Text.Contains(words, StringComparison.Ordinal));
+            Assert.True(hold.Number < hung, words);
+        }
+
+        Assert.Equal(Enumerable.Range(1, steps.Length), steps.Select(s => s.Number));
+    }
+
+    // Each frame that is hung is held until its keepers are closed, before its deck is laid; each step of the assembly is there once.
+    [Theory]
+    [MemberData(nameof(Orders))]
+    public void Keepers_are_closed_before_anyone_steps_on(string order)
+    {
+        var model = Built(order);
+        var steps = model.Erection();
+        Assert.Equal(
+            model.Assembly().Select(s => (s.Where, AssemblyWords.Of(s))),
+            steps.Where(s => s is { Stage: > 0, IsHold: false }).Select(s => (s.Where, s.Text)));
+        foreach (var frame in model.Frames.Where(f => !f.IsEnd))
+        {
+            var hang = steps.Single(s => s.Where == frame.Name && s.Text.StartsWith("Hang", StringComparison.Ordinal));
+            var hold = steps.First(s => s.IsHold && s.Where.Split(' ').Contains(frame.Name));
+            Assert.Contains("keepers", hold.Text, StringComparison.Ordinal);
+            Assert.True(hang.Number < hold.Number);
+            Assert.DoesNotContain(
+                steps, s => s.Number < hold.Number && s.Stage == hold.Stage && s.Text.StartsWith("Lay the deck", StringComparison.Ordinal));
+        }
+
+        var guard = steps.Single(s => s.IsHold && s.Text.Contains("rails and caps are closed", StringComparison.Ordinal));
+        Assert.True(guard.Number > steps.Last(s => s.Text.StartsWith("Lay the caps", StringComparison.Ordinal)).Number);
+    }
+
+    // By the pieces: base, posts and braces of a frame, and its hardware.
+    [Fact]
+    public void A_frame_weighs_what_its_pieces_do()
+    {
+        var model = Built("both-ends");
+        var built = model.Assembly().Single(s => s.Where == "F03" && s.Work == AssemblyWork.BuildFrame).Parts;
+        var mass = built.Sum(id => model.Pieces.Single(p => p.Occurrences.Any(o => o.Id == id)).Mass);
+        var lift = model.Erection().Single(s => s.Where == "F03" && s.Text.StartsWith("Hang", StringComparison.Ordinal));
+        Assert.Equal(5, built.Length);
+        Assert.Equal(mass + model.Parameters.Frames.HardwareMass, lift.Mass, 1e-9);
+        Assert.True(ErectionPlan.Heaviest(model.Erection())!.Mass >= lift.Mass);
+    }
+
+    // Statics, whatever the ropes' shape: both ends of a rope hold up half of all that hangs, and the rope itself; one end pulls as
+    // hard along as the other; the last stage pulls as the finished bridge does.
+    [Theory]
+    [MemberData(nameof(Orders))]
+    public void Reactions_of_each_stage_carry_what_hangs(string order)
+    {
+        var model = Built(order);
+        var masses = model.Pieces.SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Mass))).ToDictionary(p => p.Id, p => p.Mass);
+        var own = model.Rope.WeightPerLength * model.Rope.UnstressedLength();
+        var onRopes = 0.0;
+        var stages = model.Stages();
+        foreach (var stage in model.Assembly().GroupBy(s => s.Stage))
+        {
+            foreach (var step in stage)
+            {
+                var share = model.Frames.FirstOrDefault(f => f.Name == step.Where) is { } frame
+                    ? frame.IsEnd ? 0 : 1
+                    : step.Where == "B01" || step.Where == $"B{model.Frames.Length - 1:00}" ? 0.5 : 1;
+                onRopes += share * (step.Parts.Sum(p => masses[p])
+                    + (step.Work == AssemblyWork.HangFrame ? model.Parameters.Frames.HardwareMass : 0));
+            }
+
+            var state = stages.Single(s => s.Stage == stage.Key);
+            Assert.Equal((onRopes * Gravity / 2) + own, -(state.ReactionA.Y + state.ReactionB.Y), 0.01);
+            Assert.Equal(state.ReactionA.X, -state.ReactionB.X, 1e-6);
+        }
+
+        Assert.Equal(model.Rope.LargestTension, stages[^1].Tension, 1e-3 * model.Rope.LargestTension);
+    }
+
+    [Fact]
+    public void Sheet_and_table_say_where_to_stop_and_no_rope_is_an_anchor_against_falls()
+    {
+        var model = Built("both-ends");
+        var texts = string.Join(
+            ' ', ErectionSheet.Draw(model).Pages.SelectMany(p => p.Content.Entities.OfType<SheetText>()).Select(t => t.Text));
+        var csv = ErectionTable.Csv(model, SampleUnits.Imperial);
+        var holds = model.Erection().Count(s => s.IsHold);
+        Assert.Equal(holds, csv.Split("STOP UNTIL").Length - 1);
+        Assert.Equal(holds + 1, texts.Split("STOP UNTIL").Length - 1);
+        Assert.Contains("Exclusion zone", texts, StringComparison.Ordinal);
+        Assert.Contains("The ropes, frames and guards of this bridge are none", texts, StringComparison.Ordinal);
+        Assert.Contains(Caution.Text, csv, StringComparison.Ordinal);
+    }
+
+    private static BridgeModel Built(string order) => Bridges.Build(Bridges.Garden + "\nerection: " + order + "\n");
+}
