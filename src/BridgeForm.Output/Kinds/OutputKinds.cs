@@ -3,12 +3,14 @@ using BridgeForm.Output.Drawing;
 using BridgeForm.Output.DrawingSet;
 using BridgeForm.Output.Dxf;
 using BridgeForm.Output.Gltf;
+using BridgeForm.Output.Ifc;
 using BridgeForm.Output.Pdf;
 using BridgeForm.Output.Preview;
 using BridgeForm.Output.Profiles;
 using BridgeForm.Output.Report;
 using BridgeForm.Output.Router;
 using BridgeForm.Output.ShopSheets;
+using BridgeForm.Output.Step;
 using BridgeForm.Output.Tables;
 using BridgeForm.Output.Templates;
 using BridgeForm.Quantities;
@@ -49,6 +51,8 @@ public static class OutputKinds
         new("drawings", (model, output) =>
             output.Write("drawings.pdf", stream => PdfWriter.Write(DrawingSheets.Draw(model), stream))),
         new("tables", WriteTables),
+        new("step", (model, output) => output.Write("model.step", stream => StepWriter.Write(model, stream))),
+        new("ifc", (model, output) => output.Write("model.ifc", stream => IfcWriter.Write(model, stream))),
     ];
 
     /// <summary>One file of templates a piece that needs them, and one of the whole set.</summary>

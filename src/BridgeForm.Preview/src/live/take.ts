@@ -10,12 +10,12 @@ export function save(name: string, bytes: BlobPart, type = 'application/octet-st
   setTimeout(() => { URL.revokeObjectURL(link.href); }, 60_000);
 }
 
-const TYPES: Record<string, string> = { pdf: 'application/pdf', html: 'text/html', csv: 'text/csv', json: 'application/json', dxf: 'application/dxf', glb: 'model/gltf-binary' };
+const TYPES: Record<string, string> = { pdf: 'application/pdf', html: 'text/html', csv: 'text/csv', json: 'application/json', dxf: 'application/dxf', glb: 'model/gltf-binary', step: 'model/step' };
 
 const WORDS: Record<string, string> = {
   model: 'The bridge as a model', preview: 'Page for the homeowner', profiles: 'Every piece, full size, DXF', router: 'Router paths, DXF',
   boards: 'Whole boards for the router, DXF', templates: 'Templates to print full size', sheets: 'Saw settings and labels', drawings: 'Drawings',
-  tables: 'Cut list and other tables', report: 'Report for other programs',
+  tables: 'Cut list and other tables', report: 'Report for other programs', step: 'Exact solids for engineer and shop, STEP', ifc: 'Building model for the permit, IFC',
 };
 
 /** Everything that can be taken away: a button a kind, and one for all as a zip archive. */
@@ -59,6 +59,8 @@ export async function offerFiles(desk: Desk, say: (text: string) => void): Promi
 function of(kind: string, name: string): boolean {
   switch (kind) {
     case 'model': return name === 'model.glb';
+    case 'step': return name === 'model.step';
+    case 'ifc': return name === 'model.ifc';
     case 'preview': return name === 'preview.html';
     case 'drawings': return name === 'drawings.pdf';
     case 'report': return name === 'report.json';
