@@ -1,7 +1,7 @@
 using BridgeForm.Output.Ifc;
 using BridgeForm.Solids;
 using BridgeForm.Tests.Output.Samples;
-using BridgeForm.Tests.Output.Step;
+using BridgeForm.Tests.Output.StepSolids;
 
 namespace BridgeForm.Tests.Output.Ifc;
 

@@ -4,7 +4,7 @@ using BridgeForm.Output.Ifc;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 using BridgeForm.Tests.Output.Ifc;
-using BridgeForm.Tests.Output.Step;
+using BridgeForm.Tests.Output.StepSolids;
 
 namespace BridgeForm.Tests.Output.Referees;
 

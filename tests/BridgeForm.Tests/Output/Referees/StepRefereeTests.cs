@@ -2,7 +2,7 @@ using System.Text.Json;
 using BridgeForm.Pieces;
 using BridgeForm.Ropes;
 using BridgeForm.Solids;
-using BridgeForm.Tests.Output.Step;
+using BridgeForm.Tests.Output.StepSolids;
 
 namespace BridgeForm.Tests.Output.Referees;
 

@@ -6,7 +6,7 @@ using BridgeForm.Tests.Output.Samples;
 using BridgeForm.Tests.Samples;
 using BridgeForm.Tests.Solids;
 
-namespace BridgeForm.Tests.Output.Step;
+namespace BridgeForm.Tests.Output.StepSolids;
 
 /// <summary>Bridges and sticks that are written for outside readers.</summary>
 internal static class StepCase

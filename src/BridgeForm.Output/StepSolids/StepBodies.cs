@@ -3,7 +3,7 @@ using BridgeForm.Output.Part21;
 using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
-namespace BridgeForm.Output.Step;
+namespace BridgeForm.Output.StepSolids;
 
 /// <summary>Writes bodies as manifold boundary representations (ISO 10303-42:2022, clause 5, from memory). Millimetres.</summary>
 internal sealed class StepBodies(Part21File file)

@@ -6,7 +6,7 @@ using BridgeForm.Roles;
 using BridgeForm.Ropes;
 using BridgeForm.Solids;
 
-namespace BridgeForm.Output.Step;
+namespace BridgeForm.Output.StepSolids;
 
 /// <summary>
 /// Writes the bridge as STEP, AP242: exact solids in millimetres, a product a mark in the piece's own axes, and an assembly with

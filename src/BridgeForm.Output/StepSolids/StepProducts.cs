@@ -2,7 +2,7 @@ using BridgeForm.Output.Part21;
 using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
-namespace BridgeForm.Output.Step;
+namespace BridgeForm.Output.StepSolids;
 
 /// <summary>A product, and the shape of it.</summary>
 /// <param name="Definition">Its product_definition.</param>

@@ -1,8 +1,8 @@
 using BridgeForm.Output.Part21;
-using BridgeForm.Output.Step;
+using BridgeForm.Output.StepSolids;
 using BridgeForm.Tests.Output.Samples;
 
-namespace BridgeForm.Tests.Output.Step;
+namespace BridgeForm.Tests.Output.StepSolids;
 
 public sealed class StepWriterTests
 {

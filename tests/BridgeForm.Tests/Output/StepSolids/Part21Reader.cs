@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.RegularExpressions;
 
-namespace BridgeForm.Tests.Output.Step;
+namespace BridgeForm.Tests.Output.StepSolids;
 
 /// <summary>A text of ISO 10303-21 taken apart as far as tests need it: lines of the data section by number.</summary>
 internal sealed partial class Part21Reader

@@ -2,7 +2,7 @@ using BridgeForm.Output.Brep;
 using BridgeForm.Solids;
 using BridgeForm.Tests.Solids;
 
-namespace BridgeForm.Tests.Output.Step;
+namespace BridgeForm.Tests.Output.StepSolids;
 
 /// <summary>Holes as cylinders: what the body is made of, counted by hand, and what every body must be.</summary>
 public sealed class RoundedSolidTests

@@ -1,7 +1,7 @@
 using BridgeForm.Output.Gltf;
 using BridgeForm.Output.Part21;
 
-namespace BridgeForm.Output.Step;
+namespace BridgeForm.Output.StepSolids;
 
 /// <summary>Colours of bodies: those of the model's first finish, as a screen shows them.</summary>
 internal sealed class StepColours(Part21File file)
