@@ -74,6 +74,10 @@ internal static partial class Engine
     [JSExport]
     internal static string[] Kinds() => [.. Output.Kinds.OutputKinds.Words];
 
+    /// <summary>Those that <c>make</c> writes where none is named.</summary>
+    [JSExport]
+    internal static string[] UsualKinds() => [.. Output.Kinds.OutputKinds.Usual];
+
     /// <summary>Makes the files of a kind; names of all made so far.</summary>
     [JSExport]
     internal static string[] Make(string kind) => s_build.Make(kind);

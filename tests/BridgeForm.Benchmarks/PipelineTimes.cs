@@ -6,9 +6,12 @@ using BridgeForm.Loads;
 using BridgeForm.Output;
 using BridgeForm.Output.Dxf;
 using BridgeForm.Output.Gltf;
+using BridgeForm.Output.Ifc;
 using BridgeForm.Output.Profiles;
 using BridgeForm.Output.Report;
+using BridgeForm.Output.StepSolids;
 using BridgeForm.Output.Tables;
+using BridgeForm.Output.Usd;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
 
@@ -54,6 +57,9 @@ internal static class PipelineTimes
             Bridge.TryBuild(parameters, out var built, out var fault) ? built : throw new InvalidOperationException(fault.Message));
         Timed(times, "audit", () => model.Pieces.Sum(p => p.Solid.Audit().Length));
         Timed(times, "model.glb", () => Length(s => GltfWriter.Write(model, solid => solid.Triangulate(), s)));
+        Timed(times, "model.step", () => Length(s => StepWriter.Write(model, s)));
+        Timed(times, "model.ifc", () => Length(s => IfcWriter.Write(model, s)));
+        Timed(times, "model.usdz", () => Length(s => UsdWriter.Write(model, s)));
         var units = DisplayUnits.For(parameters.Units);
         Timed(
             times, "profiles", () => model.Pieces.Sum(p => Length(s => DxfWriter.Write(ProfileSheet.Draw(p, units), parameters.Units, s))));

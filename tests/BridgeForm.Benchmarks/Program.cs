@@ -26,6 +26,9 @@ switch (args)
     case ["bytes", var list]:
         OutputBytes.Record(list);
         return 0;
+    case ["gltf-vs"]:
+        GltfVersus.Print([11, 200]);
+        return 0;
     case ["solids-vs"]:
         return SolidsVersus.RunQuick();
     default:

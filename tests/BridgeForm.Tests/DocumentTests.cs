@@ -29,6 +29,7 @@ public sealed partial class DocumentTests : IClassFixture<DocumentTests.Made>
             var project = Bridges.Garden.Replace("-3/4,", "-3/8,", StringComparison.Ordinal);
             var (code, _, error) = CommandRun.Run("make", _run.Write("bridge.yaml", project), "-o", Folder, "--quiet");
             Assert.True(code == 0, error);
+            Assert.Equal(0, CommandRun.Run("make", _run.Path("bridge.yaml"), "-o", Folder, "--only", "usdz", "--quiet").Code);
             Files = [.. Directory.EnumerateFiles(Folder, "*", SearchOption.AllDirectories)
                 .Select(f => Path.GetRelativePath(Folder, f).Replace('\\', '/'))
                 .Order(StringComparer.Ordinal)];

@@ -9,7 +9,7 @@ async function made(page, kinds) {
   return page.evaluate(async (wanted) => {
     const { engine } = window.live;
     let names = [];
-    for (const kind of wanted ?? await engine.kinds()) names = await engine.make(kind);
+    for (const kind of wanted ?? await engine.usualKinds()) names = await engine.make(kind);
     const files = {};
     for (const name of names) {
       const bytes = await engine.file(name);

@@ -31,7 +31,8 @@ internal static class MakeCommand
         };
         var only = new Option<string?>("--only")
         {
-            Description = "make just these, separated by commas: " + string.Join(", ", AskedKinds.Names),
+            Description = "make just these, separated by commas: " + string.Join(", ", AskedKinds.Names)
+                + "; without it all but " + string.Join(", ", AskedKinds.Names.Except(OutputKinds.Usual, StringComparer.Ordinal)),
             HelpName = "KIND,…",
         };
         only.CompletionSources.Add(context => AskedKinds.After(context.WordToComplete));
@@ -109,12 +110,12 @@ internal static class AskedKinds
         return words.Where(n => !named.Contains(n, StringComparer.Ordinal)).Select(n => before + n);
     }
 
-    /// <summary>The kinds of a comma-separated list; all when there is none. Stops at a word that is no kind.</summary>
+    /// <summary>The kinds of a comma-separated list; the usual ones when there is none. Stops at a word that is no kind.</summary>
     public static ImmutableHashSet<string> Parse(string? list)
     {
         if (list is null)
         {
-            return [.. Names];
+            return [.. OutputKinds.Usual];
         }
 
         var words = list.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);

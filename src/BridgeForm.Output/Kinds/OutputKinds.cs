@@ -3,14 +3,17 @@ using BridgeForm.Output.Drawing;
 using BridgeForm.Output.DrawingSet;
 using BridgeForm.Output.Dxf;
 using BridgeForm.Output.Gltf;
+using BridgeForm.Output.Ifc;
 using BridgeForm.Output.Pdf;
 using BridgeForm.Output.Preview;
 using BridgeForm.Output.Profiles;
 using BridgeForm.Output.Report;
 using BridgeForm.Output.Router;
 using BridgeForm.Output.ShopSheets;
+using BridgeForm.Output.StepSolids;
 using BridgeForm.Output.Tables;
 using BridgeForm.Output.Templates;
+using BridgeForm.Output.Usd;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.Kinds;
@@ -35,6 +38,9 @@ public static class OutputKinds
     /// <summary>All words.</summary>
     public static ImmutableArray<string> Words { get; } = [.. Listing(() => []).Select(k => k.Word)];
 
+    /// <summary>Words of the kinds that are made where none is asked for by name.</summary>
+    public static ImmutableArray<string> Usual { get; } = [.. Listing(() => []).Where(k => !k.OnRequest).Select(k => k.Word)];
+
     private static ImmutableArray<OutputKind> Others =>
     [
         new("model", (model, output) =>
@@ -51,6 +57,9 @@ public static class OutputKinds
         new("crew", WriteCrew),
         new("quote", WriteQuote),
         new("tables", WriteTables),
+        new("step", (model, output) => output.Write("model.step", stream => StepWriter.Write(model, stream))),
+        new("ifc", (model, output) => output.Write("model.ifc", stream => IfcWriter.Write(model, stream))),
+        new("usdz", (model, output) => output.Write("model.usdz", stream => UsdWriter.Write(model, stream))) { OnRequest = true },
     ];
 
     /// <summary>One file of templates a piece that needs them, and one of the whole set.</summary>
@@ -149,4 +158,8 @@ public static class OutputKinds
 /// <summary>One kind of files that <c>make --only</c> takes.</summary>
 /// <param name="Word">Its word on the command line.</param>
 /// <param name="Make">Writes its files; called beside others, and touches nothing but the sink.</param>
-public sealed record OutputKind(string Word, Action<BridgeModel, IOutputSink> Make);
+public sealed record OutputKind(string Word, Action<BridgeModel, IOutputSink> Make)
+{
+    /// <summary>Made only where it is asked for by its word.</summary>
+    public bool OnRequest { get; init; }
+}

@@ -61,6 +61,31 @@ public sealed record RoleFacts
 
     /// <summary>How far it leaves its place when its frame is taken apart.</summary>
     public required Leaving Leaves { get; init; }
+
+    /// <summary>What programs for buildings call it.</summary>
+    public required BuildingPart Building { get; init; }
+}
+
+/// <summary>Kinds of parts that programs for buildings know.</summary>
+public enum BuildingPart
+{
+    /// <summary>A beam that others stand on.</summary>
+    Beam,
+
+    /// <summary>One of several beams side by side.</summary>
+    Joist,
+
+    /// <summary>An upright.</summary>
+    Post,
+
+    /// <summary>A slanting strut.</summary>
+    Brace,
+
+    /// <summary>Any other stick.</summary>
+    Member,
+
+    /// <summary>What is flat and walked on.</summary>
+    Plate,
 }
 
 /// <summary>Shares of the weight that an interior frame carries.</summary>

@@ -19,6 +19,7 @@ public static class RoleTable
             AddedIn = [AssemblyWork.BuildFrame], Rank = 0,
             Axis = RoleAxis.Across, Faces = new("face towards A", "towards B", "up"), FlatFaces = FaceWords.FlatAcross,
             TakesHoles = true, Share = WeightShare.Base, Section = DrawingSection.Frame, Leaves = new(0, -0.3, 0),
+            Building = BuildingPart.Beam,
         },
         new()
         {
@@ -28,6 +29,7 @@ public static class RoleTable
             AddedIn = [AssemblyWork.BuildFrame], Rank = 1,
             Axis = RoleAxis.Up, Faces = new("face towards B", "towards A", "to the right"),
             TakesHoles = true, Share = WeightShare.Guard, Section = DrawingSection.Frame, Leaves = new(0, 0.06, 0.28),
+            Building = BuildingPart.Post,
         },
         new()
         {
@@ -38,6 +40,7 @@ public static class RoleTable
             AddedIn = [AssemblyWork.BuildFrame], Rank = 2,
             Axis = RoleAxis.Up, Faces = new("face towards B", "towards A", "to the right"),
             TakesHoles = true, Share = WeightShare.Brace, Section = DrawingSection.Frame, Leaves = new(0, -0.02, 0.62),
+            Building = BuildingPart.Brace,
         },
         new()
         {
@@ -49,6 +52,7 @@ public static class RoleTable
             AddedIn = [AssemblyWork.SetEndFrame, AssemblyWork.HangFrame], Rank = 2,
             Axis = RoleAxis.Across, Faces = FaceWords.FlatAcross,
             Share = WeightShare.Deck, Section = DrawingSection.Frame, Leaves = new(0.1, 0.06, 0),
+            Building = BuildingPart.Member,
         },
         new()
         {
@@ -59,6 +63,7 @@ public static class RoleTable
             AddedIn = [AssemblyWork.LayDeck], Rank = 2,
             Axis = RoleAxis.Along, Faces = FaceWords.FlatAlong,
             Share = WeightShare.Deck, Section = DrawingSection.Deck, Leaves = new(0.55, 0.1, 0),
+            Building = BuildingPart.Plate,
         },
         new()
         {
@@ -68,6 +73,7 @@ public static class RoleTable
             AddedIn = [AssemblyWork.LayDeck], Rank = 0,
             Axis = RoleAxis.Along, Faces = new("right face", "to the left", "up"),
             Share = WeightShare.Deck, Section = DrawingSection.Deck, Leaves = new(0.55, 0.05, 0),
+            Building = BuildingPart.Joist,
         },
         new()
         {
@@ -77,6 +83,7 @@ public static class RoleTable
             AddedIn = [AssemblyWork.LayDeck], Rank = 2,
             Axis = RoleAxis.Across, Faces = FaceWords.FlatAcross,
             Share = WeightShare.Deck, Section = DrawingSection.Deck, Leaves = new(0.55, 0.32, 0),
+            Building = BuildingPart.Plate,
         },
         new()
         {
@@ -86,6 +93,7 @@ public static class RoleTable
             AddedIn = [AssemblyWork.FixRails], Rank = 2,
             Axis = RoleAxis.Along, Faces = new("inward face", "outward", "up") { Mirrored = true },
             Share = WeightShare.Guard, Section = DrawingSection.Guard, Leaves = new(0.55, 0.12, 0.1),
+            Building = BuildingPart.Member,
         },
         new()
         {
@@ -95,6 +103,7 @@ public static class RoleTable
             AddedIn = [AssemblyWork.FixCaps], Rank = 2,
             Axis = RoleAxis.Along, Faces = FaceWords.FlatAlong,
             Share = WeightShare.Guard, Section = DrawingSection.Guard, Leaves = new(0.4, 0.5, 0.1),
+            Building = BuildingPart.Member,
         },
     ];
 

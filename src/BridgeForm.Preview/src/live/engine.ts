@@ -48,6 +48,8 @@ export interface Engine {
   file(name: string): Promise<Uint8Array>;
   zip(): Promise<Uint8Array>;
   kinds(): Promise<string[]>;
+  /** Those that `make` writes where none is named. */
+  usualKinds(): Promise<string[]>;
 }
 
 /** Searches; a worker of its own, ended by an edit. */

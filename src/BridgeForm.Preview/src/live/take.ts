@@ -10,12 +10,14 @@ export function save(name: string, bytes: BlobPart, type = 'application/octet-st
   setTimeout(() => { URL.revokeObjectURL(link.href); }, 60_000);
 }
 
-const TYPES: Record<string, string> = { pdf: 'application/pdf', html: 'text/html', csv: 'text/csv', json: 'application/json', dxf: 'application/dxf', glb: 'model/gltf-binary' };
+const TYPES: Record<string, string> = { pdf: 'application/pdf', html: 'text/html', csv: 'text/csv', json: 'application/json', dxf: 'application/dxf', glb: 'model/gltf-binary', step: 'model/step', usdz: 'model/vnd.usdz+zip' };
 
 const WORDS: Record<string, string> = {
   model: 'The bridge as a model', preview: 'Page for the homeowner', profiles: 'Every piece, full size, DXF', router: 'Router paths, DXF',
   boards: 'Whole boards for the router, DXF', templates: 'Templates to print full size', sheets: 'Saw settings and labels', drawings: 'Drawings',
   crew: 'Survey, erection, upkeep', quote: 'Quote', tables: 'Cut list and other tables', report: 'Report for other programs',
+  tables: 'Cut list and other tables', report: 'Report for other programs', step: 'Exact solids for engineer and shop, STEP', ifc: 'Building model for the permit, IFC',
+  usdz: 'Model to see in the garden with a telephone, USDZ',
 };
 
 /** Everything that can be taken away: a button a kind, and one for all as a zip archive. */
@@ -34,7 +36,7 @@ export async function offerFiles(desk: Desk, say: (text: string) => void): Promi
   all.id = 'take-all';
   all.addEventListener('click', () => {
     void (async () => {
-      for (const kind of kinds) {
+      for (const kind of await desk.engine.usualKinds()) {
         await made(kind);
       }
 
@@ -62,6 +64,9 @@ const CREW = ['survey.pdf', 'erection.pdf', 'erection.csv', 'upkeep.pdf'];
 function of(kind: string, name: string): boolean {
   switch (kind) {
     case 'model': return name === 'model.glb';
+    case 'step': return name === 'model.step';
+    case 'ifc': return name === 'model.ifc';
+    case 'usdz': return name === 'model.usdz';
     case 'preview': return name === 'preview.html';
     case 'drawings': return name === 'drawings.pdf';
     case 'report': return name === 'report.json';

@@ -105,6 +105,7 @@ export class WorkEngine implements Engine {
   file(name: string): Promise<Uint8Array> { return this.post.call('File', [name]); }
   zip(): Promise<Uint8Array> { return this.post.call('Zip'); }
   kinds(): Promise<string[]> { return this.post.call('Kinds'); }
+  usualKinds(): Promise<string[]> { return this.post.call('UsualKinds'); }
 }
 
 /** Searches in a worker that is begun on first use and ended by `stop`. */

@@ -46,6 +46,20 @@ public sealed class OutputKindsTests
         Assert.Equal(OutputKinds.Words.Distinct(StringComparer.Ordinal), OutputKinds.Words);
     }
 
+    /// <summary>What is only made when it is named is left out where nothing is.</summary>
+    [Fact]
+    public void Kinds_on_request_are_made_only_by_name()
+    {
+        Assert.Equal(["usdz"], OutputKinds.Words.Except(OutputKinds.Usual, StringComparer.Ordinal));
+        using var run = new CommandRun();
+        var file = run.Write("bridge.yaml", Ground.Under(Bridges.Garden));
+        Assert.Equal(0, CommandRun.Run("make", file, "-o", run.Path("made"), "--only", "usdz", "--quiet").Code);
+        Assert.True(File.Exists(run.Path("made/model.usdz")));
+        Assert.Equal(0, CommandRun.Run("make", file, "-o", run.Path("usual"), "--quiet").Code);
+        Assert.True(File.Exists(run.Path("usual/model.step")) && File.Exists(run.Path("usual/model.ifc")));
+        Assert.False(File.Exists(run.Path("usual/model.usdz")));
+    }
+
     private static byte[] Bytes(ZipArchiveEntry entry)
     {
         using var from = entry.Open();

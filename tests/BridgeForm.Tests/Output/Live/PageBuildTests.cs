@@ -92,7 +92,7 @@ public sealed class PageBuildTests
     private static string[] AllKinds(PageBuild build)
     {
         string[] files = [];
-        foreach (var word in OutputKinds.Words)
+        foreach (var word in OutputKinds.Usual)
         {
             files = build.Make(word);
         }

@@ -1,0 +1,96 @@
+using BridgeForm.Output.Gltf;
+using BridgeForm.Output.Part21;
+using BridgeForm.Roles;
+
+namespace BridgeForm.Output.Ifc;
+
+/// <summary>
+/// Writes the bridge as a building model, IFC4 ADD2 TC1 (ISO 16739-1:2018, from memory, proved by an outside reader in the tests):
+/// metres, Z up; a site, a building, an assembly a frame and a bay, and the parts in them. Shapes have flat faces.
+/// </summary>
+public static class IfcWriter
+{
+    private const string View = "ViewDefinition [ReferenceView_V1.2]";
+
+    /// <summary>Writes the file; the stream stays open. Same model, same bytes.</summary>
+    public static void Write(BridgeModel model, Stream stream)
+    {
+        using var file = new Part21File(stream, "model.ifc", [View, $"Comment [{Caution.Text}]"], "IFC4");
+        var shapes = new IfcShapes(file);
+        var parts = new IfcParts(file, model.Parameters.Name);
+        var place = shapes.Within(shapes.Ground);
+        var building = Building(file, parts, shapes, model.Parameters.Name, place);
+        var wood = Wood(model, shapes, parts, place);
+        var frames = model.Frames.Select(f => f.Name).ToHashSet(StringComparer.Ordinal);
+        List<Ref> contained = [];
+        foreach (var group in model.Groups)
+        {
+            var assembly = parts.Assembly(group.Name, frames.Contains(group.Name) ? "FRAME" : "BAY", place);
+            contained.Add(assembly);
+            parts.Aggregate(group.Name, assembly, [.. group.MemberIds.Select(id => wood[id])]);
+        }
+
+        contained.AddRange(Ropes(model, shapes, parts, place));
+        if (contained.Count > 0)
+        {
+            file.Add($"IFCRELCONTAINEDINSPATIALSTRUCTURE({parts.Id("building/contents")},$,$,$,{contained},{building})");
+        }
+
+        file.End();
+    }
+
+    /// <summary>Project, site and building, one in the other.</summary>
+    private static Ref Building(Part21File file, IfcParts parts, IfcShapes shapes, string name, Ref place)
+    {
+        Ref[] units =
+        [
+            file.Add($"IFCSIUNIT(*,.LENGTHUNIT.,$,.METRE.)"), file.Add($"IFCSIUNIT(*,.AREAUNIT.,$,.SQUARE_METRE.)"),
+            file.Add($"IFCSIUNIT(*,.VOLUMEUNIT.,$,.CUBIC_METRE.)"), file.Add($"IFCSIUNIT(*,.PLANEANGLEUNIT.,$,.RADIAN.)"),
+            file.Add($"IFCSIUNIT(*,.MASSUNIT.,.KILO.,.GRAM.)"),
+        ];
+        var measured = file.Add($"IFCUNITASSIGNMENT({units})");
+        var project = file.Add($"IFCPROJECT({parts.Id("project")},$,{name},$,$,$,$,({shapes.Space}),{measured})");
+        var site = file.Add($"IFCSITE({parts.Id("site")},$,'Site',$,$,{shapes.Ground},$,$,.ELEMENT.,$,$,$,$,$)");
+        var building = file.Add($"IFCBUILDING({parts.Id("building")},$,{name},'Footbridge',$,{place},$,$,.ELEMENT.,$,$,$)");
+        parts.Aggregate("project", project, [site]);
+        parts.Aggregate("site", site, [building]);
+        return building;
+    }
+
+    /// <summary>Wooden parts by their ids.</summary>
+    private static Dictionary<string, Ref> Wood(BridgeModel model, IfcShapes shapes, IfcParts parts, Ref place)
+    {
+        var wood = new Dictionary<string, Ref>(StringComparer.Ordinal);
+        foreach (var piece in model.Pieces)
+        {
+            var map = shapes.Solid(piece.Solid, GltfMaterials.Of(piece, model.Parameters));
+            List<Ref> made = [];
+            foreach (var (id, at) in piece.Occurrences)
+            {
+                made.Add(parts.Wood(id, piece, shapes.Within(place, at), shapes.Show(map)));
+                wood.Add(id, made[^1]);
+            }
+
+            parts.Describe(piece, model.Parameters.StockNamed(piece.Stock), made);
+        }
+
+        return wood;
+    }
+
+    private static List<Ref> Ropes(BridgeModel model, IfcShapes shapes, IfcParts parts, Ref place)
+    {
+        List<Ref> ropes = [];
+        foreach (var rope in model.RopeLines)
+        {
+            var shown = shapes.Show(shapes.Skin(RopeTube.Build(rope), GltfMaterials.Rope));
+            ropes.Add(parts.Rope(rope.Name, shapes.Within(place, Solids.Placement.Identity), shown));
+        }
+
+        if (ropes.Count > 0)
+        {
+            parts.Describe(model.Parameters.Ropes, ropes);
+        }
+
+        return ropes;
+    }
+}

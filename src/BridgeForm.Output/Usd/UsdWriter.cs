@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using BridgeForm.Output.Gltf;
+using BridgeForm.Pieces;
+using BridgeForm.Roles;
+using BridgeForm.Solids;
+using static BridgeForm.Output.Usd.UsdText;
+
+namespace BridgeForm.Output.Usd;
+
+/// <summary>
+/// Writes the bridge as USDZ, which telephones show in the garden at its true size: metres, Y up, in the bridge's own axes. The same
+/// triangles as model.glb, in its first finish.
+/// </summary>
+public static class UsdWriter
+{
+    private const string Root = "Bridge";
+    private const string Materials = "Materials";
+    private const int NormalDecimals = 6;
+
+    /// <summary>Writes the file; the stream stays open. Same model, same bytes.</summary>
+    public static void Write(BridgeModel model, Stream stream)
+    {
+        using var layer = new MemoryStream();
+        using (var text = new UsdText(layer, Root, Caution.Text))
+        {
+            text.Thing("Xform", Root, ["kind = \"assembly\""], () => Contents(text, model));
+        }
+
+        UsdzPackage.Write(stream, "model.usda", layer.ToArray());
+    }
+
+    private static void Contents(UsdText text, BridgeModel model)
+    {
+        ImmutableArray<int> first = [GltfMaterials.Treated, GltfMaterials.Durable, GltfMaterials.Rope];
+        text.Thing("Scope", Materials, () =>
+        {
+            foreach (var material in first)
+            {
+                Material(text, GltfMaterials.All[material]);
+            }
+        });
+        var places = model.Pieces.Select(p => (Piece: p, Mesh: Mesh(p.Solid.Triangulate(), GltfMaterials.Of(p, model.Parameters))))
+            .SelectMany(p => p.Piece.Occurrences.Select(o => (o.Id, o.Placement, p.Piece, p.Mesh)))
+            .ToDictionary(p => p.Id, StringComparer.Ordinal);
+        foreach (var group in model.Groups)
+        {
+            text.Thing("Xform", group.Name, () =>
+            {
+                foreach (var (id, at, piece, mesh) in group.MemberIds.Select(id => places[id]))
+                {
+                    Part(text, id, piece, at, mesh);
+                }
+            });
+        }
+
+        text.Thing("Xform", RopeIds.Group, () =>
+        {
+            foreach (var rope in model.RopeLines)
+            {
+                Shown(text, rope.Name, [], Placement.Identity, Mesh(RopeTube.Build(rope), GltfMaterials.Rope));
+            }
+        });
+    }
+
+    private static void Part(UsdText text, string id, Piece piece, Placement at, ImmutableArray<string> mesh) => Shown(
+        text, id[(id.IndexOf('/', StringComparison.Ordinal) + 1)..],
+        ["customData = {", $"    string id = {Quoted(id)}", $"    string mark = {Quoted(piece.Mark)}", "}"], at, mesh);
+
+    private static void Shown(UsdText text, string name, ImmutableArray<string> about, Placement at, ImmutableArray<string> mesh) =>
+        text.Thing("Mesh", name, [.. about, "prepend apiSchemas = [\"MaterialBindingAPI\"]"], () =>
+        {
+            text.Line($"matrix4d xformOp:transform = {Matrix(at)}");
+            text.Line("uniform token[] xformOpOrder = [\"xformOp:transform\"]");
+            foreach (var line in mesh)
+            {
+                text.Line(line);
+            }
+        });
+
+    /// <summary>The lines of a mesh, written once and shown in every place: USD has no use of one mesh that all readers know.</summary>
+    private static ImmutableArray<string> Mesh(TriangleMesh mesh, int material) =>
+    [
+        $"rel material:binding = </{Root}/{Materials}/{Name(GltfMaterials.All[material].Name)}>",
+        "uniform token subdivisionScheme = \"none\"",
+        $"int[] faceVertexCounts = [{string.Join(", ", Enumerable.Repeat("3", mesh.TriangleCount))}]",
+        $"int[] faceVertexIndices = [{string.Join(", ", mesh.Indices)}]",
+        $"point3f[] points = [{string.Join(", ", mesh.Positions.Select(p => Vector(p)))}]",
+        $"normal3f[] normals = [{string.Join(", ", mesh.Normals.Select(n => Vector(n, NormalDecimals)))}] (",
+        "    interpolation = \"vertex\"",
+        ")",
+    ];
+
+    private static void Material(UsdText text, GltfMaterial material) => text.Thing("Material", material.Name, () =>
+    {
+        text.Line($"token outputs:surface.connect = </{Root}/{Materials}/{Name(material.Name)}/Surface.outputs:surface>");
+        text.Thing("Shader", "Surface", () =>
+        {
+            text.Line("uniform token info:id = \"UsdPreviewSurface\"");
+            text.Line($"color3f inputs:diffuseColor = {Vector(new Vector3d(material.Red, material.Green, material.Blue))}");
+            text.Line($"float inputs:metallic = {Number(material.Metallic)}");
+            text.Line($"float inputs:roughness = {Number(material.Roughness)}");
+            text.Line("token outputs:surface");
+        });
+    });
+}

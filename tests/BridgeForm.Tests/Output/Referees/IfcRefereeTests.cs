@@ -1,0 +1,113 @@
+using System.Text.Json;
+using BridgeForm.Output.Gltf;
+using BridgeForm.Output.Ifc;
+using BridgeForm.Roles;
+using BridgeForm.Solids;
+using BridgeForm.Tests.Output.Ifc;
+using BridgeForm.Tests.Output.StepSolids;
+
+namespace BridgeForm.Tests.Output.Referees;
+
+/// <summary>web-ifc, an outside reader of building models, sees what was put into the file.</summary>
+[Trait("Category", "Referee")]
+public sealed class IfcRefereeTests
+{
+    // Its corners are 32-bit floats.
+    private const double RelativeDifference = 1e-4;
+    private const double SinglePrecision = 1e-5;
+
+    private static readonly BridgeModel s_model = StepCase.Whole;
+    private static readonly Lazy<JsonElement> s_seen = new(Read);
+
+    [Fact]
+    public void Counts_are_those_of_the_bridge()
+    {
+        var seen = s_seen.Value.GetProperty("counts");
+        Assert.Equal("IFC4", s_seen.Value.GetProperty("schema").GetString());
+        Assert.Equal(1, seen.GetProperty("BUILDING").GetInt32());
+        Assert.Equal(0, seen.GetProperty("OWNERHISTORY").GetInt32());
+        Assert.Equal(s_model.Groups.Length, seen.GetProperty("ELEMENTASSEMBLY").GetInt32());
+        Assert.Equal(Parts(BuildingPart.Beam, BuildingPart.Joist), seen.GetProperty("BEAM").GetInt32());
+        Assert.Equal(Parts(BuildingPart.Plate), seen.GetProperty("PLATE").GetInt32());
+        Assert.Equal(
+            Parts(BuildingPart.Post, BuildingPart.Brace, BuildingPart.Member) + s_model.RopeLines.Length,
+            seen.GetProperty("MEMBER").GetInt32());
+    }
+
+    [Fact]
+    public void Every_part_has_its_place_mark_and_volume()
+    {
+        var seen = s_seen.Value.GetProperty("parts").EnumerateArray().ToDictionary(p => p.GetProperty("name").GetString()!);
+        foreach (var piece in s_model.Pieces)
+        {
+            foreach (var (id, at) in piece.Occurrences)
+            {
+                Assert.Equal(piece.Mark, seen[id].GetProperty("tag").GetString());
+                Compare(seen[id], piece.Solid.Volume, piece.Solid.Placed(IfcShapes.Upright(at)).Vertices);
+            }
+        }
+
+        foreach (var rope in s_model.RopeLines)
+        {
+            var mesh = RopeTube.Build(rope);
+            var part = seen["ropes/" + rope.Name];
+            Assert.Equal("WIRE ROPE", part.GetProperty("kind").GetString());
+            Compare(part, VolumeOf(mesh), [.. mesh.Positions.Select(p => new Vector3d(p.X, -p.Z, p.Y))]);
+        }
+
+        Assert.Equal(s_model.Pieces.Sum(p => p.Occurrences.Length) + s_model.RopeLines.Length, seen.Count);
+    }
+
+    [Fact]
+    public void The_tree_goes_from_the_project_to_every_part()
+    {
+        var site = Assert.Single(Children(s_seen.Value.GetProperty("tree")));
+        var building = Assert.Single(Children(site));
+        Assert.Equal(
+            s_model.Groups.Select(g => g.Name).Concat(s_model.RopeLines.Select(r => "ropes/" + r.Name)).Order(StringComparer.Ordinal),
+            Children(building).Select(Name).Order(StringComparer.Ordinal));
+        Assert.All(Children(building).Where(c => !Name(c).StartsWith("ropes/", StringComparison.Ordinal)), g => Assert.Equal(
+            s_model.Groups.Single(x => x.Name == Name(g)).MemberIds.Order(StringComparer.Ordinal),
+            Children(g).Select(Name).Order(StringComparer.Ordinal)));
+    }
+
+    [Fact]
+    public void Properties_tell_mark_section_species_treatment_and_mass()
+    {
+        var seen = s_seen.Value.GetProperty("properties");
+        var piece = s_model.Pieces.Single(p => p.Mark == seen.GetProperty("Mark").GetString());
+        Assert.Equal(piece.Section, seen.GetProperty("Section").GetString());
+        Assert.Equal("southern-pine", seen.GetProperty("Species").GetString());
+        Assert.Equal("treated", seen.GetProperty("Treatment").GetString());
+        Assert.Equal(piece.Mass, seen.GetProperty("Mass").GetDouble(), 1e-6);
+    }
+
+    private static void Compare(JsonElement part, double volume, IEnumerable<Vector3d> corners)
+    {
+        var name = Name(part);
+        var seen = part.GetProperty("volume").GetDouble();
+        Assert.True(Math.Abs((seen / volume) - 1) < RelativeDifference, $"{name}: {seen:g9} m3, not {volume:g9}");
+        var at = part.GetProperty("low").EnumerateArray().Select(v => v.GetDouble()).ToArray();
+        Assert.Equal(corners.Min(c => c.X), at[0], SinglePrecision);
+        Assert.Equal(corners.Min(c => c.Y), at[1], SinglePrecision);
+        Assert.Equal(corners.Min(c => c.Z), at[2], SinglePrecision);
+    }
+
+    private static double VolumeOf(TriangleMesh mesh) => Enumerable.Range(0, mesh.TriangleCount).Select(mesh.Triangle)
+        .Sum(t => t.A.Dot(t.B.Cross(t.C)) / 6);
+
+    private static int Parts(params BuildingPart[] kinds) =>
+        s_model.Pieces.Where(p => kinds.Contains(RoleTable.Of(p.Role).Building)).Sum(p => p.Occurrences.Length);
+
+    private static IEnumerable<JsonElement> Children(JsonElement node) => node.GetProperty("children").EnumerateArray();
+
+    private static string Name(JsonElement node) => node.GetProperty("name").GetString()!;
+
+    private static JsonElement Read()
+    {
+        JsonElement seen = default;
+        Referee.OnFile(IfcWriterTests.Bytes(s_model), "model.ifc", path =>
+            seen = JsonDocument.Parse(Referee.Node("ifc.mjs", path)).RootElement);
+        return seen;
+    }
+}

@@ -1,0 +1,75 @@
+using BridgeForm.Benchmarks.Fuzz;
+using BridgeForm.Pieces;
+using BridgeForm.Project.Files;
+using BridgeForm.Solids;
+using BridgeForm.Tests.Output.Samples;
+using BridgeForm.Tests.Samples;
+using BridgeForm.Tests.Solids;
+
+namespace BridgeForm.Tests.Output.StepSolids;
+
+/// <summary>Bridges and sticks that are written for outside readers.</summary>
+internal static class StepCase
+{
+    private const int RandomBridges = 25;
+    private const int MostBays = 3;
+    private const int MostPieces = 120;
+    private const int Meeting = 16;
+
+    /// <summary>Through and blind holes in every face, on a bridge of three bays.</summary>
+    private const string Holes = """
+
+        holes:
+          post: [ { face: wide, from_end: 10 in, diameter: 1/2 in }, { face: top, from_far_end: 6 in, diameter: 3/8 in, depth: 2 in } ]
+          brace: [ { face: bottom, from_end: 6 in, diameter: 3/8 in } ]
+          base: [ { face: wide, from_end: 20 in, across: 1 in, diameter: 5/8 in } ]
+        """;
+
+    /// <summary>A whole bridge with holes.</summary>
+    public static BridgeModel Whole { get; } = Bridges.Build(
+        Bridges.Garden.Replace("span: 30 ft", "span: 9 ft", StringComparison.Ordinal) + Holes);
+
+    /// <summary>One of each piece of the samples and of random bridges: all that are not plain sticks, and some of those.</summary>
+    public static BridgeModel Pieces()
+    {
+        var random = Enumerable.Range(1, RandomBridges)
+            .Select(seed => ProjectReader.Read(RandomProject.Of(seed, MostBays), "random.yaml", Bridges.Catalogue).Parameters!)
+            .Select(p => Bridge.TryBuild(p, out var model, out _) ? model : null)
+            .OfType<BridgeModel>();
+        var models = Sample.Names.Select(n => MadeSample.Of(n).Model).Concat(random);
+        var pieces = models.SelectMany((m, i) => m.Pieces.Select(p => (p, i)))
+            .OrderBy(x => x.p.Shape.IsPlainPrism() && x.p.Shape.Holes.IsEmpty)
+            .Take(MostPieces)
+            .Select(x => Stick($"{x.i}-{x.p.Mark}", x.p.Shape, x.p.Solid));
+        return Model(pieces);
+    }
+
+    /// <summary>Random sticks with one hole that meets an end, a rip or a channel, and that stays round.</summary>
+    public static IReadOnlyList<Piece> MeetingHoles { get; } =
+    [
+        .. Enumerable.Range(0, int.MaxValue)
+            .Select(seed => (seed, RandomMember.Make(seed, withinRoundOff: false).Stock))
+            .Where(s => s.Stock.Holes.Length == 1 && !LooseHoles.Any(s.Stock))
+            .Select(s => (s.seed, s.Stock, Solid: s.Stock.ToSolid().OrNull))
+            .Where(s => s.Solid is { ComponentCount: 1 } && RoundedSolidTests.IsRound(s.Stock, s.Solid))
+            .Take(Meeting)
+            .Select(s => Stick($"S{s.seed}", s.Stock, s.Solid!)),
+    ];
+
+    /// <summary>The same sticks without their holes.</summary>
+    public static IEnumerable<Piece> Undrilled => MeetingHoles
+        .Select(p => (p.Mark, Shape: p.Shape with { Holes = [] }))
+        .Select(p => Stick(p.Mark, p.Shape, p.Shape.ToSolid().Value));
+
+    public static BridgeModel Model(IEnumerable<Piece> pieces) =>
+        SampleModel.Small with { Pieces = [.. pieces], Groups = [], RopeLines = [] };
+
+    private static Piece Stick(string mark, CutStock shape, Solid solid) => SamplePieces.Post with
+    {
+        Mark = mark,
+        Shape = shape,
+        Solid = solid,
+        Volume = solid.Volume,
+        Occurrences = [new Occurrence("F00/" + mark, Placement.Identity)],
+    };
+}
