@@ -182,7 +182,11 @@ internal static class StageInputs
     /// <summary>Boards for sale are cut when the members are known.</summary>
     private static BridgeParameters Lengthwise(BridgeParameters now, BridgeParameters before) => now.Stock.Length != before.Stock.Length
         ? now
-        : now with { Stock = Kept.Array([.. now.Stock.Select((s, i) => s with { Lengths = before.Stock[i].Lengths })], before.Stock) };
+        : now with
+        {
+            Stock = Kept.Array(
+                [.. now.Stock.Select((s, i) => s with { Lengths = before.Stock[i].Lengths, Spare = before.Stock[i].Spare })], before.Stock),
+        };
 
     /// <summary>The same boards have a price, whatever it is.</summary>
     private static bool SameOffer(PriceList? now, PriceList? before) =>
@@ -240,6 +244,10 @@ internal static class KeptParameters
         Fasteners = now.Fasteners.SequenceEqual(before.Fasteners) ? before.Fasteners : now.Fasteners,
         Species = Kept.Array(now.Species, before.Species),
         Values = Kept.Array(now.Values, before.Values),
+        Shop = now.Shop with
+        {
+            Router = now.Shop.Router with { Bits = Kept.Array(now.Shop.Router.Bits, before.Shop.Router.Bits) },
+        },
     };
 
     private static StockParameters Same(StockParameters now, StockParameters before) => now with

@@ -33,8 +33,8 @@ internal static class StockPlanTimes
             + $"{gap * 100:0.00} %", null);
         Line(name, "stock plan", Median(runs, () => StockPlanner.Plan(model.Pieces, parameters, null).BoardCount));
         Line(name, "router and board files", Median(runs, () => plan.Boards
-            .Select(b => RouterBoard.Lay(b, pieces, parameters.Shop).Sheet())
-            .Concat(model.Pieces.Select(p => RouterSheet.Draw(p, parameters.Shop)))
+            .Select(b => RouterBoard.Lay(b, pieces, parameters.Shop).Sheet(parameters.Units))
+            .Concat(model.Pieces.Select(p => RouterSheet.Draw(p, parameters.Shop, parameters.Units)))
             .OfType<BridgeForm.Output.Drawing.Sheet>()
             .Sum(sheet =>
             {

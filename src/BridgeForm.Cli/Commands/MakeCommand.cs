@@ -6,6 +6,7 @@ using BridgeForm.Cli.Files.Commit;
 using BridgeForm.Cli.Streams;
 using BridgeForm.Cli.Text;
 using BridgeForm.Output.Kinds;
+using BridgeForm.Output.Templates;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
@@ -36,15 +37,26 @@ internal static class MakeCommand
             HelpName = "KIND,…",
         };
         only.CompletionSources.Add(context => AskedKinds.After(context.WordToComplete));
+        var templates = new Option<string?>("--templates")
+        {
+            Description = "print more templates than are needed: all, or those of pieces by their marks, separated by commas",
+            HelpName = "all|MARK,…",
+        };
+        templates.CompletionSources.Add(AskedTemplates.Everything);
         file.Validators.Add(PathText.Check);
         folder.Validators.Add(PathText.Check);
-        var command = new Command("make", "Build the model and write its files") { file, folder, only };
+        var command = new Command("make", "Build the model and write its files") { file, folder, only, templates };
         command.SetAction(parsed => Make(
-            terminal, parsed.GetValue(quiet), parsed.GetValue(file), parsed.GetValue(folder), parsed.GetValue(only)));
+            terminal,
+            parsed.GetValue(quiet),
+            parsed.GetValue(file),
+            parsed.GetValue(folder),
+            parsed.GetValue(only),
+            AskedTemplates.Parse(parsed.GetValue(templates))));
         return command;
     }
 
-    private static int Make(Terminal terminal, bool quiet, string? file, string? folder, string? only)
+    private static int Make(Terminal terminal, bool quiet, string? file, string? folder, string? only, TemplateChoice templates)
     {
         var kinds = AskedKinds.Parse(only);
         var target = folder ?? (file is null ? DemoFolder : Path.ChangeExtension(file, null) + "-out");
@@ -52,8 +64,9 @@ internal static class MakeCommand
         using var progress = terminal.Progress(quiet);
         var reading = file is null ? ProjectSource.Demo() : ProjectSource.Read(file);
         var model = ModelSource.Build(reading, progress);
+        AskedTemplates.Check(templates, model);
         var (count, kept) = PlaceTrouble.Writing(
-            target, () => Write(model, kinds, target, ProjectSource.FilesOf(file, reading.Parameters!), progress));
+            target, () => Write(model, kinds, templates, target, ProjectSource.FilesOf(file, reading.Parameters!), progress));
         progress.Dispose();
         foreach (var (name, now) in kept)
         {
@@ -76,10 +89,15 @@ internal static class MakeCommand
 
     /// <summary>How many files were written, the manifest among them, and what of the user's has another name now.</summary>
     private static (int Count, ImmutableArray<(string Name, string Now)> Kept) Write(
-        BridgeModel model, ImmutableHashSet<string> kinds, string target, IEnumerable<string> sources, Progress progress)
+        BridgeModel model,
+        ImmutableHashSet<string> kinds,
+        TemplateChoice templates,
+        string target,
+        IEnumerable<string> sources,
+        Progress progress)
     {
         using var output = new OutputFolder(target, kinds, sources);
-        OutputFiles.Write(model, kinds, output, progress);
+        OutputFiles.Write(model, kinds, templates, output, progress);
         output.Commit();
         return (output.Names.Count + 1, output.Kept);
     }

@@ -3,6 +3,7 @@ using System.Runtime.ExceptionServices;
 using BridgeForm.Cli.Files.Commit;
 using BridgeForm.Cli.Streams;
 using BridgeForm.Output.Kinds;
+using BridgeForm.Output.Templates;
 
 namespace BridgeForm.Cli.Files;
 
@@ -13,10 +14,12 @@ internal static class OutputFiles
     /// Writes the files of the given kinds, kinds side by side: each is a pure function of the model. The report ends last,
     /// since it lists the others.
     /// </summary>
-    public static void Write(BridgeModel model, ImmutableHashSet<string> kinds, OutputFolder output, Progress progress)
+    public static void Write(
+        BridgeModel model, ImmutableHashSet<string> kinds, TemplateChoice templates, OutputFolder output, Progress progress)
     {
         var all = OutputKinds.Listing(
-            () => [.. output.NamesOfOthers().Concat([OutputKinds.ReportFile, Manifest.FileName]).Order(StringComparer.Ordinal)]);
+            () => [.. output.NamesOfOthers().Concat([OutputKinds.ReportFile, Manifest.FileName]).Order(StringComparer.Ordinal)],
+            templates);
         OutputKind[] asked = [.. all.Where(k => kinds.Contains(k.Word))];
         var steps = progress.Of(asked.Length);
         var report = asked.FirstOrDefault(k => k.Word is OutputKinds.Report) is { } last ? Task.Run(() => Make(last)) : Task.CompletedTask;

@@ -34,6 +34,12 @@ public enum LayerPurpose
 
     /// <summary>What the eye must find first; drawn in the accent colour.</summary>
     Emphasis,
+
+    /// <summary>Wood as it lies, not cut.</summary>
+    Wood,
+
+    /// <summary>Scratched into the face that is up.</summary>
+    Engraving,
 }
 
 /// <summary>A layer.</summary>
@@ -47,6 +53,9 @@ public sealed record SheetLayer(string Name, LayerPurpose Purpose);
 /// <param name="Entities">What is drawn, in order.</param>
 public sealed record Sheet(string Title, ImmutableArray<SheetLayer> Layers, ImmutableArray<SheetEntity> Entities)
 {
+    /// <summary>Lines for whoever opens the file in a text editor, at its head where the format has a place for them.</summary>
+    public ImmutableArray<string> Remarks { get; init; } = [];
+
     /// <summary>The smallest upright box around everything drawn; texts count with the largest width they may take.</summary>
     public SheetBox Extents() =>
         Entities.Aggregate(SheetBox.Empty, (box, entity) => box.Union(EntityBox.Of(entity)));
@@ -88,6 +97,8 @@ internal sealed record LayerStyle(double Weight, ImmutableArray<double> Dashes, 
         LayerPurpose.Fold => new(Millimetres(0.18), Dashed(4, 2), false),
         LayerPurpose.Frame => Full(0.25),
         LayerPurpose.Emphasis => Full(0.35) with { Accent = true },
+        LayerPurpose.Wood => Full(0.18),
+        LayerPurpose.Engraving => Full(0.25),
         _ => throw new ArgumentOutOfRangeException(nameof(purpose), purpose, "No such purpose."),
     };
 

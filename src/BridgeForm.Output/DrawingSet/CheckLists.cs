@@ -77,8 +77,8 @@ internal static class CheckLists
         : "";
 
     private static string End(string end, EndCut cut) => cut.InReach ? ""
-        : cut.NeedsTemplate ? end + " end to a template"
-        : $"{end} end on a wedge of {DrawingText.Angle(cut.Wedge)}";
+        : cut.NeedsTemplate ? $"{end} end: {CutWays.Words(cut.Way)}"
+        : $"{end} end on a block of {DrawingText.Angle(cut.Wedge)}";
 
     private static string Counted(int count, string what) =>
         string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count > 1 ? "s" : "")}");

@@ -131,5 +131,5 @@ internal static class StickDetail
 
     private static double Length(CutStock shape, double y) => shape.Far.XAt(y, 0) - shape.Near.XAt(y, 0);
 
-    private static string Cut(EndCut cut) => PartTable.Cut(cut) + (cut.Wedge > 0 ? $", wedge {DrawingText.Angle(cut.Wedge)}" : "");
+    private static string Cut(EndCut cut) => PartTable.Cut(cut) + (cut.Wedge > 0 ? $", block {DrawingText.Angle(cut.Wedge)}" : "");
 }

@@ -14,6 +14,9 @@ public static class DxfWriter
     private const double MetresInAnInch = Quantities.Units.MetresPerInch;
     private const double MetresInAMillimetre = 0.001;
 
+    // The group code of a comment, which readers pass over (DXF reference, from memory).
+    private const int Comment = 999;
+
     /// <summary>Writes the sheet in inches or millimetres; the stream stays open. Same sheet, same bytes.</summary>
     public static void Write(Sheet sheet, UnitSystem units, Stream stream)
     {
@@ -23,6 +26,11 @@ public static class DxfWriter
         var first = FirstEntity(plain.Layers.Length);
 
         using var tags = new DxfTags(stream);
+        foreach (var remark in sheet.Remarks)
+        {
+            tags.Add(Comment, DxfText.Encoded(remark));
+        }
+
         Section(tags, "HEADER", () => Header(tags, units, box, first + plain.Entities.Length));
         Section(tags, "CLASSES", () => { });
         Section(tags, "TABLES", () => DxfTables.Write(tags, plain.Layers, box));

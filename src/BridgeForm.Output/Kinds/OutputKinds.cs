@@ -29,9 +29,10 @@ public static class OutputKinds
 
     /// <summary>Every kind, in the order in which one thread makes them; the report last, since it lists the others.</summary>
     /// <param name="files">Names of all files beside the report, asked for when they are written.</param>
-    public static ImmutableArray<OutputKind> Listing(Func<IReadOnlyList<string>> files) =>
+    /// <param name="templates">Which templates are printed; null for those that are needed.</param>
+    public static ImmutableArray<OutputKind> Listing(Func<IReadOnlyList<string>> files, TemplateChoice? templates = null) =>
     [
-        .. Others,
+        .. Others(templates ?? TemplateChoice.Needed),
         new(Report, (model, output) => output.Write(ReportFile, stream => ReportWriter.Write(model, files, stream))),
     ];
 
@@ -41,7 +42,7 @@ public static class OutputKinds
     /// <summary>Words of the kinds that are made where none is asked for by name.</summary>
     public static ImmutableArray<string> Usual { get; } = [.. Listing(() => []).Where(k => !k.OnRequest).Select(k => k.Word)];
 
-    private static ImmutableArray<OutputKind> Others =>
+    private static ImmutableArray<OutputKind> Others(TemplateChoice choice) =>
     [
         new("model", (model, output) =>
             output.Write("model.glb", stream => GltfWriter.Write(model, solid => solid.Triangulate(), stream))),
@@ -50,7 +51,7 @@ public static class OutputKinds
         new("profiles", WriteProfiles),
         new("router", WriteRouter),
         new("boards", WriteBoards),
-        new("templates", WriteTemplates),
+        new("templates", (model, output) => WriteTemplates(model, output, choice)),
         new("sheets", WriteSheets),
         new("drawings", (model, output) =>
             output.Write("drawings.pdf", stream => PdfWriter.Write(DrawingSheets.Draw(model), stream))),
@@ -63,15 +64,16 @@ public static class OutputKinds
     ];
 
     /// <summary>One file of templates a piece that needs them, and one of the whole set.</summary>
-    private static void WriteTemplates(BridgeModel model, IOutputSink output)
+    private static void WriteTemplates(BridgeModel model, IOutputSink output, TemplateChoice choice)
     {
         var units = DisplayUnits.For(model.Parameters.Units);
-        foreach (var piece in model.Pieces.Where(TemplateSet.Needs))
+        foreach (var piece in model.Pieces.Where(p => TemplateSet.Needs(p, choice)))
         {
-            output.Write($"templates/{piece.Mark}.pdf", stream => PdfWriter.Write(TemplateSet.Draw(model, piece, units), stream));
+            output.Write(
+                $"templates/{piece.Mark}.pdf", stream => PdfWriter.Write(TemplateSet.Draw(model, piece, units, choice), stream));
         }
 
-        output.Write("templates/all.pdf", stream => PdfWriter.Write(TemplateSet.All(model, units), stream));
+        output.Write("templates/all.pdf", stream => PdfWriter.Write(TemplateSet.All(model, units, choice), stream));
     }
 
     /// <summary>Saw set-ups, and labels in the order of assembly.</summary>
@@ -130,11 +132,13 @@ public static class OutputKinds
     {
         foreach (var piece in model.Pieces)
         {
-            if (RouterSheet.Draw(piece, model.Parameters.Shop) is { } sheet)
+            if (RouterSheet.Draw(piece, model.Parameters.Shop, model.Parameters.Units) is { } sheet)
             {
                 output.Write($"router/{piece.Mark}.dxf", stream => DxfWriter.Write(sheet, model.Parameters.Units, stream));
             }
         }
+
+        WriteTable(output, "router/index.csv", RouterIndex.Csv(model));
     }
 
     private static void WriteBoards(BridgeModel model, IOutputSink output)
@@ -142,7 +146,7 @@ public static class OutputKinds
         var pieces = model.Pieces.ToDictionary(p => p.Mark, StringComparer.Ordinal);
         foreach (var board in model.StockPlan.Boards)
         {
-            if (RouterBoard.Lay(board, pieces, model.Parameters.Shop).Sheet() is { } sheet)
+            if (RouterBoard.Lay(board, pieces, model.Parameters.Shop).Sheet(model.Parameters.Units) is { } sheet)
             {
                 output.Write(
                     RouterBoard.FileName(board, model.StockPlan),

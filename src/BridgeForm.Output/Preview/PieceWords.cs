@@ -68,7 +68,7 @@ internal static class PieceWords
             (false, false) => $"cut at {Degrees(cut.Mitre)} from square, blade tilted {Degrees(cut.Bevel)}",
         };
         return cut.InReach ? text
-            : IsSquare(cut.Wedge) ? text + "; more than the saw can set: cut to a template"
+            : cut.NeedsTemplate ? text + "; more than the saw reaches: " + CutWays.Words(cut.Way)
             : text + $"; more than the saw can set: hold the piece on a {Degrees(cut.Wedge)} wedge";
     }
 

@@ -98,8 +98,8 @@ internal static class PieceNotes
     private static string EndNote(string end, EndCut cut) =>
         $"{end}: mitre {Numbers.DegreeText(cut.Mitre)}, bevel {Numbers.DegreeText(cut.Bevel)}, edge line {Numbers.DegreeText(cut.Edge)}, "
         + (cut.InReach ? "in reach of the saw"
-            : cut.NeedsTemplate ? "out of reach: cut to a template"
-            : $"out of reach: wedge {Numbers.DegreeText(cut.Wedge)}");
+            : cut.NeedsTemplate ? "out of reach: " + CutWays.Words(cut.Way)
+            : $"out of reach: saw with a taper block of {Numbers.DegreeText(cut.Wedge)}");
 
     /// <summary>Places where near end and face lie otherwise than the notes before say.</summary>
     private static IEnumerable<string> TurnNote(Piece piece) => TurnWords.Groups(piece).Select(g =>

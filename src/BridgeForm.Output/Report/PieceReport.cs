@@ -21,6 +21,9 @@ internal static class PieceReport
         ReportJson.Number(json, "width", piece.Shape.Width);
         ReportJson.Number(json, "thickness", piece.Shape.Thickness);
         ReportJson.Number(json, "blank_length", piece.BlankLength);
+        var (least, most) = piece.Shape.EdgeLengths();
+        ReportJson.Number(json, "long_edge", most);
+        ReportJson.Number(json, "short_edge", least);
         ReportJson.Number(json, "volume", piece.Volume);
         ReportJson.Number(json, "mass", piece.Mass);
         ReportJson.Number(json, "cut_area", piece.CutArea);
@@ -64,6 +67,7 @@ internal static class PieceReport
         ReportJson.Angle(json, "edge_deg", cut.Edge);
         json.WriteBoolean("in_reach", cut.InReach);
         ReportJson.Angle(json, "wedge_deg", cut.Wedge);
+        json.WriteString("way", CutWays.Words(cut.Way));
         json.WriteEndObject();
     }
 

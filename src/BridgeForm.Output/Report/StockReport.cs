@@ -78,6 +78,8 @@ internal static class StockReport
         ReportJson.Number(json, "volume", job.Volume);
         ReportJson.Number(json, "mass", job.Mass);
         ReportJson.Number(json, "mass_fresh", job.FreshMass);
+        json.WriteNumber("spare", job.Spare?.Count ?? 0);
+        ReportJson.Number(json, "spare_length", job.Spare?.Length);
         ReportJson.List(json, "too_long", job.TooLong, (j, p) => j.WriteStringValue(p.Mark));
         json.WriteEndObject();
     }

@@ -5,7 +5,7 @@ namespace BridgeForm.Output.Router;
 
 /// <summary>
 /// Places where the outline is not cut to the bottom, so that pieces do not come loose: closed rectangles across the end cuts
-/// on a layer of their own, whose name says how high the wood is left standing. Long edges are the board's own and need none.
+/// on a layer of their own, whose name says how high the wood is left standing. Long edges are not cut and need none.
 /// Sizes: common practice, no source.
 /// </summary>
 internal static class HoldingTabs
@@ -22,16 +22,17 @@ internal static class HoldingTabs
     private const double WideEnd = 0.15;
 
     /// <summary>Tabs of a board's pieces, in order; none at the board's own ends, where there is no wood to hold to.</summary>
-    public static ImmutableArray<SheetEntity> Place(ImmutableArray<NestedPiece> pieces, double boardLength, double bit)
+    public static ImmutableArray<SheetEntity> Place(ImmutableArray<NestedPiece> pieces, double boardLength, RouterLayers layers)
     {
         var tabs = new List<SheetPolyline>();
-        foreach (var nested in pieces)
+        foreach (var nested in pieces.Where(p => p.Setup.IsWide))
         {
+            var bit = nested.Setup.Bit.Diameter;
             var outline = RouterOutline.Draw(nested.Piece, RouterFaces.View(nested.Setup.FaceUp), bit);
             var (dx, low, high) = (nested.Start - outline.Min(v => v.X), outline.Min(v => v.Y), outline.Max(v => v.Y));
             foreach (var end in Ends(outline, low, high))
             {
-                tabs.AddRange(Across(end, dx, -low, bit)
+                tabs.AddRange(Across(end, dx, -low, bit, layers)
                     .Where(t => t.At.X > Margin && t.At.X < boardLength - Margin && !tabs.Any(other => Holds(other, t.At)))
                     .Select(t => t.Tab));
             }
@@ -61,7 +62,7 @@ internal static class HoldingTabs
 
     /// <summary>Tabs of an end: one bit's width into the piece, and out of it over the cut and a bit's width beyond.</summary>
     private static IEnumerable<(SheetPoint At, SheetPolyline Tab)> Across(
-        (SheetVertex From, SheetVertex To) end, double dx, double dy, double bit)
+        (SheetVertex From, SheetVertex To) end, double dx, double dy, double bit, RouterLayers layers)
     {
         var (ex, ey) = (end.To.X - end.From.X, end.To.Y - end.From.Y);
         var length = Math.Sqrt((ex * ex) + (ey * ey));
@@ -73,7 +74,7 @@ internal static class HoldingTabs
             SheetVertex Corner(double along, double outward) =>
                 new(x + (along * ux) + (outward * uy), y + (along * uy) - (outward * ux));
             yield return (new SheetPoint(x, y), new SheetPolyline(
-                RouterLayers.TabOf(Height),
+                layers.LeaveOf(Height),
                 [Corner(-Length / 2, -bit), Corner(-Length / 2, 2 * bit), Corner(Length / 2, 2 * bit), Corner(Length / 2, -bit)],
                 true));
         }

@@ -4,6 +4,7 @@ using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
+using BridgeForm.Solids;
 using BridgeForm.Stocking;
 
 namespace BridgeForm.Output.Router;
@@ -52,7 +53,7 @@ public sealed class RouterBoard
     public static RouterBoard Lay(PlannedBoard board, IReadOnlyDictionary<string, Piece> pieces, ShopParameters shop)
     {
         ImmutableArray<NestedPiece> set =
-            [.. board.Pieces.Select(p => pieces[p.Mark]).Select(p => new NestedPiece(p, Routing.Setup(p.Shape, shop.RouterBit), 0))];
+            [.. board.Pieces.Select(p => pieces[p.Mark]).Select(p => new NestedPiece(p, Routing.Setup(p.Shape, shop.Router), 0))];
         var wide = LiesWide(set);
         string? Obstacle(NestedPiece p) => p.Setup.Obstacles.IsEmpty
             ? p.Setup.IsWide == wide ? null : "lies on another face"
@@ -61,6 +62,7 @@ public sealed class RouterBoard
         var left = set.Where(p => Obstacle(p) is not null).DistinctBy(p => p.Piece.Mark, StringComparer.Ordinal).ToList();
         var why = string.Join("; ", left.Select(p => $"{p.Piece.Mark}: {Obstacle(p)}"));
         var reason = nested.IsEmpty ? "not for the router: " + why
+            : !shop.Router.HasRoomFor(board.Length, Across(nested[0])) ? "not for the router: the board is larger than its bed"
             : end > board.Length - shop.Trim + Tolerances.RoundOff
             ? "no room on the board for cuts as wide as the router bit, none of them shared"
             : null;
@@ -71,21 +73,64 @@ public sealed class RouterBoard
         };
     }
 
-    /// <summary>The sheet; null when there is a <see cref="Reason"/>.</summary>
-    public Sheet? Sheet()
+    /// <summary>The sheet in the units of a file; null when there is a <see cref="Reason"/>.</summary>
+    public Sheet? Sheet(UnitSystem system)
     {
         if (Reason is not null)
         {
             return null;
         }
 
+        var layers = new RouterLayers(system);
         ImmutableArray<SheetEntity> cuts =
         [
-            .. _pieces.SelectMany(Cuts),
-            .. _shop.Tabs ? HoldingTabs.Place(_pieces, _board.Length, _shop.RouterBit) : [],
+            Blank(),
+            .. _pieces.SelectMany(p => Cuts(p, system)).Aggregate(ImmutableList<SheetEntity>.Empty, Once),
+            .. _shop.Tabs ? HoldingTabs.Place(_pieces, _board.Length, layers) : [],
         ];
-        return new Sheet($"Board {_board.Number.ToString(CultureInfo.InvariantCulture)}", RouterLayers.Gather(cuts), cuts);
+        var used = RouterLayers.Gather(cuts);
+        return new Sheet($"Board {_board.Number.ToString(CultureInfo.InvariantCulture)}", used, cuts)
+        {
+            Remarks = [.. Head(system), .. RouterRemarks.Tail(used, _pieces.MaxBy(p => p.Setup.Bit.Diameter)!.Setup.Bit, system)],
+        };
     }
+
+    /// <summary>The board, as wide as its pieces, which are cut along it.</summary>
+    private SheetPolyline Blank()
+    {
+        var across = Across(_pieces[0]);
+        return new(RouterLayers.Blank, [new(0, 0), new(_board.Length, 0), new(_board.Length, across), new(0, across)], true);
+    }
+
+    private static double Across(NestedPiece nested) => nested.Setup.IsWide ? nested.Piece.Shape.Width : nested.Piece.Shape.Thickness;
+
+    private IEnumerable<string> Head(UnitSystem system)
+    {
+        var first = _pieces[0];
+        yield return string.Create(CultureInfo.InvariantCulture, $"Board {_board.Number}, {_board.Stock} {_board.Section}");
+        yield return "Pieces from the left: " + string.Join(", ", _pieces.Select(p => p.Piece.Mark));
+        yield return $"{(first.Setup.IsWide ? "Wide" : "Narrow")} face up, "
+            + $"{RouterRemarks.Exact(RouterRemarks.Height(first.Piece, first.Setup), system)} thick as it lies";
+        if (!first.Setup.IsWide)
+        {
+            yield return "The ends are left for the saw";
+        }
+
+        if (LeftOut is not null)
+        {
+            yield return char.ToUpperInvariant(LeftOut[0]) + LeftOut[1..];
+        }
+    }
+
+    /// <summary>Slots of neighbours that are the same slot are cut once.</summary>
+    private static ImmutableList<SheetEntity> Once(ImmutableList<SheetEntity> before, SheetEntity next) =>
+        next is SheetPolyline slot && before.Any(e => e is SheetPolyline other && IsSame(slot, other)) ? before : before.Add(next);
+
+    private static bool IsSame(SheetPolyline one, SheetPolyline other) =>
+        string.Equals(one.Layer, other.Layer, StringComparison.Ordinal)
+        && one.Vertices.Length == other.Vertices.Length
+        && one.Vertices.All(v => other.Vertices.Any(
+            o => Math.Abs(o.X - v.X) < Tolerances.RoundOff && Math.Abs(o.Y - v.Y) < Tolerances.RoundOff));
 
     /// <summary>The kind of face on which most of a board's routable pieces lie; the wide one when both have as many.</summary>
     private static bool LiesWide(ImmutableArray<NestedPiece> set)
@@ -103,7 +148,8 @@ public sealed class RouterBoard
         for (var i = 0; i < set.Length; i++)
         {
             var now = routed(set[i]);
-            var gap = now || (i > 0 && routed(set[i - 1])) ? Math.Max(shop.Kerf, shop.RouterBit) : shop.Kerf;
+            var before = i > 0 && routed(set[i - 1]) ? Reach(set[i - 1], set[i - 1].Piece.Shape.Far) : 0;
+            var gap = Math.Max(shop.Kerf, Math.Max(before, now ? Reach(set[i], set[i].Piece.Shape.Near) : 0));
             var at = end + (i > 0 ? gap : 0);
             if (now)
             {
@@ -116,8 +162,22 @@ public sealed class RouterBoard
         return (nested.ToImmutable(), end);
     }
 
-    private IEnumerable<SheetEntity> Cuts(NestedPiece nested) =>
-        RouterCuts.Draw(nested.Piece, nested.Setup, _shop.RouterBit).Select(e => Moved(e, nested.Start));
+    /// <summary>How far the slot of an end goes beyond it; the saw's ends have none.</summary>
+    private static double Reach(NestedPiece piece, Plane end) =>
+        piece.Setup.IsWide ? EndSlots.Reach(end, piece.Setup.Bit.Diameter) : 0;
+
+    /// <summary>
+    /// What is cut of a piece at its place. The board's own end needs no slot; a piece that lies on the board alone with its
+    /// ends left for the saw shows its outline all the same.
+    /// </summary>
+    private IEnumerable<SheetEntity> Cuts(NestedPiece nested, UnitSystem system) =>
+        new RouterCuts(system, _shop.Router.Engrave).Draw(nested.Piece, nested.Setup)
+            .Select(e => Moved(string.Equals(e.Layer, RouterLayers.Blank, StringComparison.Ordinal)
+                ? e with { Layer = RouterLayers.Piece } : e, nested.Start))
+            .Where(e => e is not SheetPolyline line || !IsOff(line));
+
+    private bool IsOff(SheetPolyline line) =>
+        line.Vertices.All(v => v.X < Tolerances.RoundOff) || line.Vertices.All(v => v.X > _board.Length - Tolerances.RoundOff);
 
     private static SheetEntity Moved(SheetEntity entity, double dx) => entity switch
     {

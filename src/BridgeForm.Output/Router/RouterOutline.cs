@@ -42,67 +42,65 @@ internal static class RouterOutline
         ImmutableArray<SheetVertex> outline, Channel channel, double half, double bit)
     {
         var (low, high) = (channel.Center - (channel.Width / 2), channel.Center + (channel.Width / 2));
-        var (edge, floor) = (-half, channel.Depth - half);
-        var reach = CornerRelief.Reach(bit);
+        var edge = -half;
         for (var i = 0; i < outline.Length; i++)
         {
             var (from, to) = (outline[i], outline[(i + 1) % outline.Length]);
             if (Math.Abs(from.Y - edge) < Tolerances.RoundOff && Math.Abs(to.Y - edge) < Tolerances.RoundOff && from.X < low && to.X > high)
             {
-                ImmutableArray<SheetVertex> notch =
-                [
-                    new SheetVertex(low, edge),
-                    new SheetVertex(low, floor - reach, HalfCircle),
-                    new SheetVertex(low + reach, floor),
-                    new SheetVertex(high - reach, floor, HalfCircle),
-                    new SheetVertex(high, floor - reach),
-                    new SheetVertex(high, edge),
-                ];
-                return outline.InsertRange(i + 1, notch);
+                return outline.InsertRange(i + 1, Walls(channel, half, edge, bit));
             }
         }
 
         throw new InvalidOperationException("A channel of a routable piece does not lie in its edge.");
     }
-}
-
-/// <summary>Everything a router cuts of one piece, in the face that is up.</summary>
-internal static class RouterCuts
-{
-    /// <summary>Outline, pockets and holes with the outline's lower left corner at the origin.</summary>
-    /// <param name="piece">A routable piece.</param>
-    /// <param name="setup">How it lies.</param>
-    /// <param name="bit">Diameter of the router bit, metres.</param>
-    public static ImmutableArray<SheetEntity> Draw(Piece piece, RouterSetup setup, double bit)
-    {
-        var view = RouterFaces.View(setup.FaceUp);
-        var outline = RouterOutline.Draw(piece, view, bit);
-        var (dx, dy) = (-outline.Min(v => v.X), -outline.Min(v => v.Y));
-        var (low, high) = (0.0, outline.Max(v => v.Y) + dy);
-        SheetEntity[] cuts =
-        [
-            new SheetPolyline(RouterLayers.Outline, [.. outline.Select(v => v with { X = v.X + dx, Y = v.Y + dy })], true),
-            .. piece.Shape.Channels.Where(c => c.Face == setup.FaceUp).Select(c => Pocket(c, dx, low - (bit / 2), high + (bit / 2))),
-            .. piece.Shape.Holes.Select(h => new SheetCircle(
-                RouterLayers.DrillOf(h.Depth), new SheetPoint(h.X + dx, Across(h, view) + dy), h.Diameter / 2)),
-        ];
-        return [.. cuts.Distinct()];
-    }
 
     /// <summary>
-    /// A channel in the face that is up. It runs out of the wood at both sides, so the pocket goes on past the edges by the
-    /// bit's radius: the bit's axis reaches the edge and its round corners stay outside the wood.
+    /// What is cleared for the channels in the edges: each notch, going on past the edge by the bit's radius, counter-clockwise.
     /// </summary>
-    private static SheetPolyline Pocket(Channel channel, double dx, double low, double high)
+    public static IEnumerable<ImmutableArray<SheetVertex>> Notches(Piece piece, PageView view, double bit)
     {
-        var (from, to) = (channel.Center - (channel.Width / 2) + dx, channel.Center + (channel.Width / 2) + dx);
-        return new SheetPolyline(
-            RouterLayers.ChannelOf(channel.Depth),
-            [new(from, low), new(to, low), new(to, high), new(from, high)],
-            true);
+        var half = StickFace.Draw(piece.Shape, piece.BlankLength, view).Max(p => p.Y);
+        foreach (var channel in piece.Shape.Channels)
+        {
+            var side = RouterFaces.Outward(channel.Face).Dot(view.Up);
+            if (side < -0.5)
+            {
+                yield return Reversed(Walls(channel, half, -half - (bit / 2), bit));
+            }
+            else if (side > 0.5)
+            {
+                yield return Reversed(Turned(Walls(channel with { Center = -channel.Center }, half, -half - (bit / 2), bit)));
+            }
+        }
     }
 
-    /// <summary>A hole's place across the face on the page; its own axis is +Z on a narrow face and +Y on a wide one.</summary>
-    private static double Across(Hole hole, PageView view) =>
-        (hole.Face is StockFace.MinusY or StockFace.PlusY ? view.Up.Z : view.Up.Y) * hole.Across;
+    /// <summary>From the level <paramref name="mouth"/> up one wall, along the floor and down the other.</summary>
+    private static ImmutableArray<SheetVertex> Walls(Channel channel, double half, double mouth, double bit)
+    {
+        var (low, high) = (channel.Center - (channel.Width / 2), channel.Center + (channel.Width / 2));
+        var (floor, reach) = (channel.Depth - half, CornerRelief.Reach(bit));
+        return
+        [
+            new SheetVertex(low, mouth),
+            new SheetVertex(low, floor - reach, HalfCircle),
+            new SheetVertex(low + reach, floor),
+            new SheetVertex(high - reach, floor, HalfCircle),
+            new SheetVertex(high, floor - reach),
+            new SheetVertex(high, mouth),
+        ];
+    }
+
+    /// <summary>The same line walked the other way: the way from a corner is then the way that led to it, bent to the other side.</summary>
+    private static ImmutableArray<SheetVertex> Reversed(ImmutableArray<SheetVertex> line)
+    {
+        var back = ImmutableArray.CreateBuilder<SheetVertex>(line.Length);
+        for (var i = line.Length - 1; i >= 0; i--)
+        {
+            var bulge = line[(i + line.Length - 1) % line.Length].Bulge;
+            back.Add(line[i] with { Bulge = bulge is < 0 or > 0 ? -bulge : 0 });
+        }
+
+        return back.MoveToImmutable();
+    }
 }

@@ -3,25 +3,63 @@ using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Profiles;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Router;
 
-/// <summary><c>router/MARK.dxf</c>: nothing but what is cut of one piece, at true size.</summary>
+/// <summary><c>router/MARK.dxf</c>: what is cut of one piece, at true size, and the wood to lay it on.</summary>
 public static class RouterSheet
 {
     /// <summary>The sheet of a piece; null when a router cannot make it in one set-up.</summary>
-    public static Sheet? Draw(Piece piece, ShopParameters shop)
+    public static Sheet? Draw(Piece piece, ShopParameters shop, UnitSystem system)
     {
-        var setup = Routing.Setup(piece.Shape, shop.RouterBit);
+        var setup = Routing.Setup(piece.Shape, shop.Router);
         if (!setup.Obstacles.IsEmpty)
         {
             return null;
         }
 
-        var cuts = RouterCuts.Draw(piece, setup, shop.RouterBit);
-        return new Sheet(piece.Mark, RouterLayers.Gather(cuts), cuts);
+        var cuts = new RouterCuts(system, shop.Router.Engrave).Draw(piece, setup);
+        var layers = RouterLayers.Gather(cuts);
+        return new Sheet(piece.Mark, layers, cuts)
+        {
+            Remarks = [.. RouterRemarks.Head(piece, setup, system), .. RouterRemarks.Tail(layers, setup.Bit, system)],
+        };
     }
+}
+
+/// <summary>What stands at the head of a router file: the wood, the bit, and what each layer asks for.</summary>
+internal static class RouterRemarks
+{
+    /// <summary>Of one piece.</summary>
+    public static IEnumerable<string> Head(Piece piece, RouterSetup setup, UnitSystem system)
+    {
+        yield return $"{piece.Mark} {RoleTable.Of(piece.Role).Name}, {piece.Occurrences.Length} off, {piece.Stock} {piece.Section}";
+        yield return $"{(setup.IsWide ? "Wide" : "Narrow")} face up, {Exact(Height(piece, setup), system)} thick as it lies";
+        if (!setup.IsWide)
+        {
+            yield return "Cut both ends with the saw first: the blank is the finished length";
+        }
+    }
+
+    /// <summary>Bit, unit, layers, caution.</summary>
+    public static IEnumerable<string> Tail(ImmutableArray<SheetLayer> layers, RouterBit bit, UnitSystem system) =>
+    [
+        "Bit " + Exact(bit.Diameter, system),
+        system == UnitSystem.Imperial ? "Units: inches" : "Units: millimetres",
+        .. layers.Select(l => RouterLayers.Words(l.Name)),
+        Caution.Text,
+    ];
+
+    /// <summary>From the bed to the face that is up, metres.</summary>
+    public static double Height(Piece piece, RouterSetup setup) => setup.IsWide ? piece.Shape.Thickness : piece.Shape.Width;
+
+    /// <summary>A size with all the digits a machine wants.</summary>
+    public static string Exact(double metres, UnitSystem system) => system == UnitSystem.Imperial
+        ? NumberText.Rounded(metres / Units.MetresPerInch, 4) + " in"
+        : NumberText.Rounded(metres * 1000, 3) + " mm";
 }
 
 /// <summary>Faces of a stick as views and directions.</summary>
@@ -43,42 +81,4 @@ internal static class RouterFaces
         var toward = Outward(face);
         return new PageView(toward.Cross(Vector3d.UnitX), toward);
     }
-}
-
-/// <summary>Layers of router files: one for each operation and depth, so that a machine's programme picks them by name.</summary>
-internal static class RouterLayers
-{
-    /// <summary>Cut through, outside the line.</summary>
-    public const string Outline = "OUTLINE";
-
-    private const string Channel = "CHANNEL-";
-    private const string Drill = "DRILL-";
-    private const string Tab = "TAB-";
-
-    /// <summary>Cleared inside the line to a depth in metres.</summary>
-    public static string ChannelOf(double depth) => Channel + Depth(depth);
-
-    /// <summary>Drilled to a depth in metres; null for through.</summary>
-    public static string DrillOf(double? depth) => Drill + (depth is { } deep ? Depth(deep) : "THROUGH");
-
-    /// <summary>Where an outline is left standing so high, metres.</summary>
-    public static string TabOf(double height) => Tab + Depth(height);
-
-    /// <summary>The layers that entities lie on: the outline, then the others by name.</summary>
-    public static ImmutableArray<SheetLayer> Gather(IEnumerable<SheetEntity> entities) =>
-    [
-        new SheetLayer(Outline, LayerPurpose.Cut),
-        .. entities.Select(e => e.Layer)
-            .Where(name => name is not Outline)
-            .Distinct(StringComparer.Ordinal)
-            .Order(StringComparer.Ordinal)
-            .Select(name => new SheetLayer(name, Purpose(name))),
-    ];
-
-    private static LayerPurpose Purpose(string name) =>
-        name.StartsWith(Drill, StringComparison.Ordinal) ? LayerPurpose.Drill
-        : name.StartsWith(Tab, StringComparison.Ordinal) ? LayerPurpose.Layout
-        : LayerPurpose.Pocket;
-
-    private static string Depth(double metres) => Numbers.Fixed(metres * 1000, 1) + "MM";
 }

@@ -41,8 +41,19 @@ internal readonly record struct SawPosition(bool FaceUp, bool NearLeft)
 internal sealed record SawCut(
     Piece Piece, PieceEnd End, int Order, SawPosition Position, double Mitre, double Bevel, double Wedge, double? Stop, bool InReach)
 {
+    /// <summary>How far the cut as it is set opens from the exact one, from corner to corner of the section, metres.</summary>
+    public double Gap { get; init; }
+
+    /// <summary>What makes the cut.</summary>
+    public CutWay Way => Piece.Cut(End).Way;
+
     /// <summary>The stop, and the piece, lie to the right of the blade.</summary>
     public bool PieceAtRight => (End == PieceEnd.Near) == Position.NearLeft;
+
+    /// <summary>Both cuts of a piece as the saw is set for it, the first one first.</summary>
+    public static IEnumerable<SawCut> List(AsCut made) =>
+        List(made.Exact with { Shape = made.Shape, Near = made.Near, Far = made.Far })
+            .Select(c => c with { Gap = c.End == PieceEnd.Near ? made.NearGap : made.FarGap });
 
     /// <summary>Both cuts of a piece, the first one first.</summary>
     public static IEnumerable<SawCut> List(Piece piece)
@@ -68,7 +79,7 @@ internal sealed record SawCut(
     private static SawCut Made(Piece piece, PieceEnd end, int order)
     {
         var cut = piece.Cut(end);
-        var position = PositionOf(cut);
+        var position = PositionOf(cut, end);
         return new SawCut(
             piece,
             end,
@@ -78,16 +89,22 @@ internal sealed record SawCut(
             Math.Abs(cut.Bevel),
             cut.Wedge,
             order == 1 ? null : StopLength(piece.Shape, end, position),
-            cut.InReach || (cut.Wedge > 0 && !cut.NeedsTemplate));
+            !cut.NeedsTemplate);
     }
 
     /// <summary>
     /// Half turns change the signs of a cut's angles: over about the length, both; end for end flat on the table, the bevel's;
     /// end for end and over, the mitre's. So one of the four positions makes both positive. An angle of zero has no sign: the
-    /// piece then stays as it is drawn in that respect.
+    /// piece then stays as it is drawn in that respect, but on a taper block it lies to the right of the blade, where the block is
+    /// thin and the blade's path short.
     /// </summary>
-    private static SawPosition PositionOf(EndCut cut)
+    private static SawPosition PositionOf(EndCut cut, PieceEnd end)
     {
+        if (cut.Wedge > 0 && CutWays.ThinAtBlade(near: true, cut) && CutWays.ThinAtBlade(near: false, cut))
+        {
+            return new SawPosition(cut.Mitre > 0, end == PieceEnd.Near);
+        }
+
         var mitre = Printed(cut.Mitre) < 0;
         var bevel = Printed(cut.Bevel) < 0;
         var hasMitre = Printed(cut.Mitre) is < 0 or > 0;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Templates;
+using BridgeForm.Pieces;
 
 namespace BridgeForm.Output.ShopSheets;
 
@@ -23,7 +24,10 @@ public static class SawSheet
             "Stop: along the fence from the cut's line on the upper side of the work, at the fence, to the stop. First ends are cut "
                 + "without a stop, taking off no more than is needed; second ends with the first against the stop. On a wedge the "
                 + "stop stands "
-                + "on the wedge's slope.",
+                + "on the wedge's slope. Gap: what a setting that like cuts share opens at the joint, of the "
+                + $"{SawSetup.Millimetres(model.Parameters.Shop.JointGap)} mm that shop.joint_gap allows "
+                + "two ends together; 0.5 mm under posts and braces. Hold: \"two from\" a blank of that length, parted last, where one "
+                + "piece is too short to clamp.",
             string.Join(' ', WedgeBlock.Cautions),
         ]);
         var tables = SawSetup.List(model).Select(setup => Table(setup, units)).ToList();
@@ -46,30 +50,33 @@ public static class SawSheet
     {
         var lead = setup.Lead;
         var setting = !lead.InReach
-            ? $"mitre {Numbers.DegreeText(lead.Mitre + lead.Wedge)}, bevel {Numbers.DegreeText(lead.Bevel)}: beyond the saw, by template "
-                + "and hand saw"
+            ? $"mitre {Numbers.DegreeText(lead.Mitre + lead.Wedge)}, bevel {Numbers.DegreeText(lead.Bevel)}: beyond the mitre saw, "
+                + CutWays.Words(lead.Way)
             : $"mitre {Numbers.DegreeText(lead.Mitre)}, bevel {Numbers.DegreeText(lead.Bevel)}"
                 + (lead.Wedge > 0 ? $", with the wedge of {Numbers.DegreeText(lead.Wedge)}" : string.Empty);
         return new PageTable(
-            FormattableString.Invariant($"{setup.Number}. {lead.Piece.Stock} {lead.Piece.Section}: {setting}; {setup.Count} cuts"),
+            FormattableString.Invariant($"{setup.Number}. {setting}; {setup.Count} cuts"),
             lead.Wedge > 0 && lead.InReach
-                ? ["Wedge between fence and work, thick end to the right; work and wedge clamped."]
+                ? ["Block between fence and work, thick end to the right; work and block clamped, as its plan in templates/ shows."]
                 : [],
-            ["Mark", "Quantity", "End", "Cut", "Up", "At the fence", "Near end points", "Piece and stop", "Stop"],
+            ["Mark", "Section", "Qty", "End", "Cut", "Up", "Fence", "Near end", "Piece, stop", "Stop", "Gap", "Hold"],
             [.. setup.Cuts.Select(c => Row(c, units))]);
     }
 
     private static ImmutableArray<string> Row(SawCut cut, DisplayUnits units) =>
     [
         cut.Piece.Mark,
+        cut.Piece.Section,
         FormattableString.Invariant($"{cut.Piece.Occurrences.Length}"),
         SawSetup.EndName(cut),
         cut.Order == 1 ? "first" : "second",
         SawSetup.Up(cut),
         SawSetup.Fence(cut),
         SawSetup.Near(cut),
-        "at the " + SawSetup.PieceSide(cut),
+        SawSetup.PieceSide(cut),
         cut.Stop is { } stop ? units.Length(stop) : "none",
+        SawSetup.GapText(cut),
+        SawPath.IsShort(cut.Piece.Shape) ? "two from " + units.Length(SawSetup.Pair(cut.Piece)) : "clamp",
     ];
 }
 
@@ -85,23 +92,29 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
     public int Count => Cuts.Sum(c => c.Piece.Occurrences.Length);
 
     /// <summary>
-    /// All set-ups: by stock and section, then square cuts first, then by angle; cuts on a wedge and cuts beyond the saw come last.
-    /// Angles alike to a tenth of a degree are one setting.
+    /// All set-ups: square cuts first, then by angle; cuts on a block and cuts beyond the saw come last. Within each, first ends before
+    /// second ones, by stock, section and stop. Cuts share a setting by <see cref="SawSettings"/>; angles alike to a tenth of a degree
+    /// are one.
     /// </summary>
     public static ImmutableArray<SawSetup> List(BridgeModel model)
     {
         return
         [
-            .. model.Pieces
+            .. SawSettings.Share(model.Pieces, model.Parameters.Shop)
                 .SelectMany(SawCut.List)
                 .GroupBy(KeyOf)
-                .OrderBy(g => g.Key.Stock, StringComparer.Ordinal)
-                .ThenBy(g => g.Key.Section, StringComparer.Ordinal)
-                .ThenBy(g => !g.Key.InReach)
+                .OrderBy(g => g.Key.Way)
                 .ThenBy(g => g.Key.Wedge)
                 .ThenBy(g => g.Key.Mitre)
                 .ThenBy(g => g.Key.Bevel)
-                .Select((g, i) => new SawSetup(i + 1, [.. g.OrderBy(c => c.Order).ThenBy(c => c.Stop ?? 0)])),
+                .Select((g, i) => new SawSetup(
+                    i + 1,
+                    [
+                        .. g.OrderBy(c => c.Order)
+                            .ThenBy(c => c.Piece.Stock, StringComparer.Ordinal)
+                            .ThenBy(c => c.Piece.Section, StringComparer.Ordinal)
+                            .ThenBy(c => c.Stop ?? 0),
+                    ])),
         ];
     }
 
@@ -110,6 +123,7 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
         [
             "Set-up", "Stock", "Section", "Saw mitre (deg)", "Saw bevel (deg)", "Wedge (deg)", "Made by",
             "Mark", "Quantity", "End", "Cut order", "Up", "Against the fence", "Near end points", "Piece and stop lie", "Stop", "Stop (mm)",
+            "Gap (mm)", "Hold",
         ],
         List(model).SelectMany(s => s.Cuts.Select(c => s.Row(c, units))));
 
@@ -121,7 +135,7 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
         CutKeys.Tenths(cut.Mitre),
         CutKeys.Tenths(cut.Bevel),
         CutKeys.Tenths(cut.Wedge),
-        Maker(cut),
+        CutWays.Words(cut.Way),
         cut.Piece.Mark,
         cut.Piece.Occurrences.Length.ToString(CultureInfo.InvariantCulture),
         EndName(cut),
@@ -132,10 +146,23 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
         PieceSide(cut),
         cut.Stop is { } s ? units.Length(s) : string.Empty,
         cut.Stop is { } m ? Numbers.Fixed(m * 1000, 1) : string.Empty,
+        Millimetres(cut.Gap),
+        Hold(cut, units),
     ];
 
-    /// <summary>Words for what makes the cut.</summary>
-    public static string Maker(SawCut cut) => !cut.InReach ? "template" : cut.Wedge > 0 ? "saw and wedge" : "saw";
+    /// <summary>The gap in words; nothing where the cut is exact.</summary>
+    public static string GapText(SawCut cut) => cut.Gap > 0 ? Millimetres(cut.Gap) + " mm" : "none";
+
+    /// <summary>Millimetres to a hundredth: a gap is less than any rule shows.</summary>
+    public static string Millimetres(double metres) => Numbers.Fixed(metres * 1000, 2);
+
+    /// <summary>How a piece is held: by a clamp, or where none holds it far enough from the blade, as one of two.</summary>
+    public static string Hold(SawCut cut, DisplayUnits units) => SawPath.IsShort(cut.Piece.Shape)
+        ? $"too short to hold: two from a blank of {units.Length(Pair(cut.Piece))}, parted last"
+        : "clamp";
+
+    /// <summary>A blank for two of a piece: their lengths, and enough between them to clamp until they are parted. Metres.</summary>
+    public static double Pair(Piece piece) => (2 * piece.BlankLength) + SawPath.ClampClear;
 
     /// <summary>Words for the end.</summary>
     public static string EndName(SawCut cut) => cut.End == PieceEnd.Near ? "near" : "far";
@@ -153,9 +180,9 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
     public static string PieceSide(SawCut cut) => cut.PieceAtRight ? "right" : "left";
 
     private static SettingKey KeyOf(SawCut cut) => new(
-        cut.Piece.Stock, cut.Piece.Section, cut.InReach, Printed(cut.Wedge), Printed(cut.Mitre), Printed(cut.Bevel));
+        cut.Way, Printed(cut.Wedge), Printed(cut.Mitre), Printed(cut.Bevel));
 
-    private sealed record SettingKey(string Stock, string Section, bool InReach, double Wedge, double Mitre, double Bevel);
+    private sealed record SettingKey(CutWay Way, double Wedge, double Mitre, double Bevel);
 
     private static double Printed(double radians) => Numbers.Rounded(Numbers.Degrees(radians), 1);
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using BridgeForm.Pieces;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
+using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Tables;
 
@@ -10,7 +11,8 @@ public static class CutList
 {
     private static readonly string[] Head =
     [
-        "Mark", "Quantity", "Role", "Stock", "Section", "Blank length", "Blank length (mm)",
+        "Mark", "Quantity", "Role", "Stock", "Section", "Blank length", "Blank length (mm)", "Long edge", "Long edge (mm)",
+        "Short edge", "Short edge (mm)",
         "Near mitre (deg)", "Near bevel (deg)", "Near edge line (deg)", "Near cut", "Near wedge (deg)",
         "Far mitre (deg)", "Far bevel (deg)", "Far edge line (deg)", "Far cut", "Far wedge (deg)",
         "Taper", "Channels", "Holes", "Mass each", "Mass each (kg)", "Cut area each", "Cut area each (cm2)", "Router", "Occurrences",
@@ -29,6 +31,7 @@ public static class CutList
         piece.Section,
         units.Length(piece.BlankLength),
         Millimetres(piece.BlankLength),
+        .. Edges(piece, units),
         .. End(piece.Near),
         .. End(piece.Far),
         TaperText(piece, units),
@@ -44,17 +47,20 @@ public static class CutList
         TurnWords.Rolled(piece),
     ];
 
+    private static IReadOnlyList<string> Edges(Piece piece, DisplayUnits units)
+    {
+        var (least, most) = piece.Shape.EdgeLengths();
+        return [units.Length(most), Millimetres(most), units.Length(least), Millimetres(least)];
+    }
+
     private static IReadOnlyList<string> End(EndCut cut) =>
     [
         Degrees(cut.Mitre),
         Degrees(cut.Bevel),
         Degrees(cut.Edge),
-        Remedy(cut),
+        CutWays.Words(cut.Way),
         Degrees(cut.Wedge),
     ];
-
-    /// <summary>A wedge cures the mitre only: with the bevel out of reach too, the piece is cut to a template.</summary>
-    private static string Remedy(EndCut cut) => cut.InReach ? "in reach" : cut.NeedsTemplate ? "template" : "wedge";
 
     private static string TaperText(Piece piece, DisplayUnits units) => Taper.Measure(piece) is { } taper
         ? $"{units.Length(taper.Thick)} to {units.Length(taper.Thin)} over {units.Length(taper.Width)} ({Degrees(taper.Angle)} deg)"

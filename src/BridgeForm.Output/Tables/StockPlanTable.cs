@@ -8,14 +8,15 @@ namespace BridgeForm.Output.Tables;
 
 /// <summary>
 /// <c>stock-plan.csv</c>: one row a board with its pieces in the order of cutting; after the boards of each stock and section a
-/// row with their sum and a row with the bound that no plan can beat; at the end one row for the whole load.
+/// row with their sum, a row with the bound that no plan can beat and one with the spare boards; at the end one row for the whole
+/// load.
 /// </summary>
 public static class StockPlanTable
 {
     private static readonly string[] Head =
     [
         "Row", "Board", "Stock", "Section", "Length bought", "Length bought (mm)", "Number of pieces", "Pieces in order (blank length)",
-        "Leftover", "Leftover (mm)", "Waste", "Waste (mm)", "Cost", "Board feet", "Mass", "Mass (kg)", "Mass, fresh from treatment",
+        "Leftover", "Leftover (mm)", "Waste", "Waste (mm)", "Cost", "Volume", "Mass", "Mass (kg)", "Mass, fresh from treatment",
         "Mass, fresh from treatment (kg)",
         "Router file", "Note",
     ];
@@ -30,7 +31,8 @@ public static class StockPlanTable
             .. plan.Jobs.SelectMany(job => job.Boards.Select(b => Board(b, model, pieces, units))
                 .Concat(job.TooLong.Select(p => TooLong(job, p, units)))
                 .Append(Sum(job, units))
-                .Append(Bound(job, units))),
+                .Append(Bound(job, units))
+                .Concat(job.Spare is { } spare ? [Spare(job, spare, units)] : [])),
             Load(plan, units),
         ];
         return CsvText.Write(Head, rows);
@@ -99,12 +101,28 @@ public static class StockPlanTable
         .. Both(job.Boards.Sum(b => b.Leftover), units),
         .. Both(job.Boards.Sum(b => b.Waste), units),
         job.ByPrice ? Money(job.Total) : string.Empty,
-        .. Wood(job.BoardFeet, job.Mass, job.FreshMass, units),
+        .. Wood(job.BoardFeet, job.Volume, job.Mass, job.FreshMass, units),
         string.Empty,
-        (IsMetric(units) ? $"{Volume([job])}; " : string.Empty) + (job.Proven
+        job.Proven
             ? "no plan is better"
             : $"at most {Numbers.Fixed(job.Gap * 100, 2)} % above the best plan there can be"
-                + (job.SearchEnded ? "; the search was ended at its limit, and a better plan may have been missed" : string.Empty)),
+                + (job.SearchEnded ? "; the search was ended at its limit, and a better plan may have been missed" : string.Empty),
+    ];
+
+    private static IReadOnlyList<string> Spare(StockJob job, SpareBoards spare, DisplayUnits units) =>
+    [
+        "spare",
+        Count(spare.Count),
+        CsvText.Users(job.Stock),
+        job.Section,
+        .. Bought(spare.Count * spare.Length, units),
+        string.Empty,
+        $"{Count(spare.Count)} x {OnSale(spare.Length, units)}",
+        .. Enumerable.Repeat(string.Empty, 4),
+        spare.Price is { } price ? Money(price) : string.Empty,
+        .. Wood(spare.BoardFeet, spare.Volume, spare.Mass, spare.FreshMass, units),
+        string.Empty,
+        "for culls and mistakes, by the project file; in no board's row and in no sum but the load",
     ];
 
     private static IReadOnlyList<string> Bound(StockJob job, DisplayUnits units) =>
@@ -122,26 +140,32 @@ public static class StockPlanTable
     private static IReadOnlyList<string> Load(StockPlan plan, DisplayUnits units) =>
     [
         "load",
-        Count(plan.BoardCount),
+        Count(plan.BoardCount + plan.Jobs.Sum(j => j.Spare?.Count ?? 0)),
         .. Enumerable.Repeat(string.Empty, 2),
-        .. Bought(plan.Jobs.Sum(j => j.Bought), units),
+        .. Bought(plan.Jobs.Sum(j => j.Bought + ((j.Spare?.Count ?? 0) * (j.Spare?.Length ?? 0))), units),
         Count(plan.Boards.Sum(b => b.Pieces.Length)),
         string.Empty,
         .. Both(plan.Boards.Sum(b => b.Leftover), units),
         .. Both(plan.Boards.Sum(b => b.Waste), units),
-        plan.Jobs.Any(j => j.ByPrice) ? Money(plan.Boards.Sum(b => b.Price ?? 0)) : string.Empty,
-        .. Wood(plan.Jobs.Sum(j => j.BoardFeet), plan.Jobs.Sum(j => j.Mass), plan.Jobs.Sum(j => j.FreshMass), units),
+        plan.Jobs.Any(j => j.ByPrice)
+            ? Money(plan.Boards.Sum(b => b.Price ?? 0) + plan.Jobs.Sum(j => j.Spare?.Price ?? 0)) : string.Empty,
+        .. Wood(
+            plan.Jobs.Sum(j => j.BoardFeet + (j.Spare?.BoardFeet ?? 0)),
+            plan.Jobs.Sum(j => j.Volume + (j.Spare?.Volume ?? 0)),
+            plan.Jobs.Sum(j => j.Mass + (j.Spare?.Mass ?? 0)),
+            plan.Jobs.Sum(j => j.FreshMass + (j.Spare?.FreshMass ?? 0)),
+            units),
         string.Empty,
-        (IsMetric(units) ? Volume(plan.Jobs) : "board feet by nominal size (PS 20)") + "; carry home by the fresh mass"
+        (IsMetric(units) ? "volume of boards by dressed size" : "board feet by nominal size (PS 20)") + "; carry home by the fresh mass"
             + (
                 plan.Jobs.Any(j => j.ByPrice) && plan.Jobs
                     .Any(j => !j.ByPrice) ? "; stocks without prices are not in the cost" : string.Empty),
     ];
 
-    // Nobody who buys in millimetres counts in board feet: the heading stays, the volume stands in the note.
-    private static IReadOnlyList<string> Wood(double boardFeet, double mass, double fresh, DisplayUnits units) =>
+    // As the yard counts: nobody who buys in millimetres counts in board feet.
+    private static IReadOnlyList<string> Wood(double boardFeet, double volume, double mass, double fresh, DisplayUnits units) =>
     [
-        IsMetric(units) ? string.Empty : Numbers.Fixed(boardFeet, 1),
+        IsMetric(units) ? Numbers.Fixed(volume, 3) + " m3" : Numbers.Fixed(boardFeet, 1) + " board feet",
         units.Mass(mass), Numbers.Fixed(mass, 1), units.Mass(fresh), Numbers.Fixed(fresh, 1),
     ];
 
@@ -159,8 +183,6 @@ public static class StockPlanTable
     }
 
     private static bool IsMetric(DisplayUnits units) => units.System == UnitSystem.Metric;
-
-    private static string Volume(IEnumerable<StockJob> jobs) => $"{Numbers.Fixed(jobs.Sum(j => j.Volume), 3)} m3 of boards by dressed size";
 
     private static string Money(double price) => NumberText.Fixed(price, 2);
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Quantities;
 
@@ -21,12 +22,31 @@ internal static class BookLayout
     /// </summary>
     public static SheetBook Lay(IReadOnlyCollection<TemplateBlock> blocks, Paper paper, SheetWords words)
     {
+        var pages = Filled(blocks, paper, words);
+        return new SheetBook(words.Title, [.. pages.Select((p, i) => p.Finished(paper, words, i + 1, pages.Count))]);
+    }
+
+    /// <summary>The same after an index: a line a page, and what is not printed.</summary>
+    public static SheetBook LayWithIndex(
+        IReadOnlyCollection<TemplateBlock> blocks, Paper paper, SheetWords words, ImmutableArray<string> notPrinted)
+    {
+        var pages = Filled(blocks, paper, words);
+        var frame = new PageFrame(words, paper.Width, paper.IsRoll ? paper.Width : paper.Height);
+        var titles = pages.Select(p => p.Titles).ToList();
+        var before = TemplateIndex.Draw(frame, titles, notPrinted, 0).Count;
+        var count = before + pages.Count;
+        var index = TemplateIndex.Draw(frame, titles, notPrinted, before).Select((content, i) => frame.Page(content, i + 1, count));
+        return new SheetBook(
+            words.Title, [.. index, .. pages.Select((p, i) => p.Finished(paper, words, before + i + 1, count))]);
+    }
+
+    private static List<OpenPage> Filled(IReadOnlyCollection<TemplateBlock> blocks, Paper paper, SheetWords words)
+    {
         var upright = new PageFrame(words, paper.Width, paper.Height);
         var across = paper.IsRoll ? upright : new PageFrame(words, paper.Height, paper.Width);
         var pages = Packed(blocks, [upright, across]);
         var other = paper.IsRoll ? pages : Packed(blocks, [across, upright]);
-        pages = other.Count < pages.Count ? other : pages;
-        return new SheetBook(words.Title, [.. pages.Select((p, i) => p.Finished(paper, words, i + 1, pages.Count))]);
+        return other.Count < pages.Count ? other : pages;
     }
 
     private static List<OpenPage> Packed(IEnumerable<TemplateBlock> blocks, PageFrame[] frames)
@@ -98,6 +118,9 @@ internal static class BookLayout
 
         public PageFrame Frame => frame;
 
+        /// <summary>What is on it, in order.</summary>
+        public List<string> Titles { get; } = [];
+
         /// <summary>Puts the cell on the page; false when it has no room left.</summary>
         public bool TryPlace(Cell cell)
         {
@@ -109,6 +132,7 @@ internal static class BookLayout
             }
 
             _entities.AddRange(cell.At(x, top - cell.Height));
+            Titles.Add(cell.Title);
             _rowHeight = Math.Max(newRow ? 0 : _rowHeight, cell.Height);
             (_x, _top) = (x + cell.Width + Space, top);
             return true;

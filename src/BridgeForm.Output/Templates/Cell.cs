@@ -6,6 +6,9 @@ namespace BridgeForm.Output.Templates;
 /// <summary>What is put on a page as a whole: its lower left corner at the origin.</summary>
 internal sealed record Cell(double Width, double Height, ImmutableArray<SheetEntity> Entities)
 {
+    /// <summary>What it is, for the index; empty for none.</summary>
+    public string Title { get; init; } = string.Empty;
+
     /// <summary>Clear space between heading and drawing, metres.</summary>
     private const double Gap = 0.003;
 
@@ -28,7 +31,10 @@ internal sealed record Cell(double Width, double Height, ImmutableArray<SheetEnt
             [
                 .. heading.Select(e => Moved(e, 0, full)),
                 Window(block.Entities, box, new SheetPoint(0, 0)),
-            ]);
+            ])
+        {
+            Title = block.Title,
+        };
     }
 
     /// <summary>Box around a block's drawing, with room for half the width of its lines.</summary>

@@ -86,6 +86,10 @@ internal static class CutKeys
             : $"{end}|{Section(piece)}|{Tenths(cut.Mitre)}|{Tenths(cut.Bevel)}|{piece.Role}|{CutUse.Hand(piece.Mark)}";
     }
 
+    /// <summary>A cut within the saw's reach or a ripped section: templates that are printed only when asked for.</summary>
+    public static bool HasMore(Piece piece) => OfRips(piece) is not null
+        || ((PieceEnd[])[PieceEnd.Near, PieceEnd.Far]).Any(end => Of(piece, end) is not null && piece.Cut(end).InReach);
+
     /// <summary>Key of everything cut into long faces; null when there is nothing.</summary>
     public static string? OfFeatures(Piece piece)
     {

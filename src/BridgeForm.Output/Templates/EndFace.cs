@@ -31,6 +31,7 @@ internal static class EndFace
                 $"Mitre {Numbers.DegreeText(cut.Mitre)}, bevel {Numbers.DegreeText(cut.Bevel)}, line on the edge "
                     + $"{Numbers.DegreeText(cut.Edge)}. "
                     + (Reach(cut, units) + " Full line: cut on this face; dashed: on the far face."),
+                "Lay it on the face that is up, its upper line on edge 1, the waste over the end.",
             ],
             [.. new View(piece, end).Entities(units)]);
     }
@@ -38,9 +39,9 @@ internal static class EndFace
     /// <summary>How the saw makes a cut.</summary>
     public static string Reach(EndCut cut, DisplayUnits units) =>
         cut.InReach ? "In reach of the saw."
-        : cut.Wedge > 0 && !cut.NeedsTemplate
-        ? $"Out of reach: saw at {Numbers.DegreeText(Math.Abs(cut.Mitre) - cut.Wedge)} and wedge of {Numbers.DegreeText(cut.Wedge)}."
-        : "Out of reach of the saw: mark with the wrap-around template and saw by hand.";
+        : !cut.NeedsTemplate
+        ? $"Out of reach: saw at {Numbers.DegreeText(Math.Abs(cut.Mitre) - cut.Wedge)} and block of {Numbers.DegreeText(cut.Wedge)}."
+        : $"Out of reach of the mitre saw: {CutWays.Words(cut.Way)}.";
 
     /// <summary>X runs to the right; the drawing keeps the piece's own axes.</summary>
     private readonly struct View(Piece piece, PieceEnd end)
@@ -65,7 +66,7 @@ internal static class EndFace
                     ? [Line(PageLayers.Hidden, farLow, -_half, farHigh, _half)]
                     : Array.Empty<SheetEntity>(),
                 .. Grain(last + (_sign * 0.010), inner),
-                .. Math.Abs(high - low) > Visible ? Points(low, high, units) : [],
+                .. IsPrinted(high - low, units) ? Points(low, high, units) : [],
             ];
         }
 
@@ -93,6 +94,10 @@ internal static class EndFace
             yield return PageText.Centered((a + b) / 2, y + 0.0015, "grain", PageText.Small);
             yield return PageText.Centered((a + b) / 2, (_half / 3) + 0.001, piece.Mark, PageText.Large, bold: true);
         }
+
+        /// <summary>A distance that prints as nothing has no points to be told apart.</summary>
+        private static bool IsPrinted(double along, DisplayUnits units) =>
+            !string.Equals(units.Length(Math.Abs(along)), units.Length(0), StringComparison.Ordinal);
 
         /// <summary>Long and short point, and the distance between them along the piece.</summary>
         private IEnumerable<SheetEntity> Points(double low, double high, DisplayUnits units)

@@ -7,8 +7,8 @@ using BridgeForm.Solids;
 namespace BridgeForm.Output.Templates;
 
 /// <summary>
-/// How bases get their channels: those with level floors of equal depth clamped side by side, faced, crown up, in one pass;
-/// those with sloped floors on a tilting sled. (Common practice, no source.)
+/// How bases get their channels: those with level floors of equal depth clamped side by side, undersides up and crown down, in one
+/// pass; those with sloped floors on a tilting sled. (Common practice, no source.)
 /// </summary>
 internal static class GangLayout
 {
@@ -21,6 +21,9 @@ internal static class GangLayout
 
     /// <summary>Height of the true-size stick, metres.</summary>
     private const double StickHeight = 0.022;
+
+    /// <summary>Room above the lines for the name of what they mark, metres.</summary>
+    private const double NameRoom = 0.006;
 
     /// <summary>Plans, sticks and sled angles for all bases with channels.</summary>
     public static IEnumerable<TemplateBlock> Draw(BridgeModel model, DisplayUnits units)
@@ -69,7 +72,8 @@ internal static class GangLayout
             FormattableString.Invariant($"Gang of {count}: {use.Marks} · plan, not to scale"),
             [
                 .. use.Notes(units),
-                $"Clamp them side by side, {WrapAround.FaceName(channel.Face)} on top, faced, crown up, near ends flush against a batten. "
+                $"Clamp them side by side, {WrapAround.FaceName(channel.Face)} on top, faces flush, crown down on the bench, so that "
+                    + "it is up in service, near ends flush against a batten. "
                     + "Mark centre lines and knife lines from the true-size stick across all of them, score the knife lines, rout against "
                     + "a straight-edge.",
                 Routing(channel, bit, units),
@@ -163,7 +167,10 @@ internal static class GangLayout
         var piece = use.First;
         return new TemplateBlock(
             $"Layout stick for {use.Marks}",
-            [$"True size. Glue on a batten; the zero end lies on the near (left) end of the base. {units.Length(piece.BlankLength)} long."],
+            [
+                "True size. Glue on a batten; the zero end lies on the near (left) end of the base. Dashed: centre line under the rope; "
+                    + $"full: knife lines. {units.Length(piece.BlankLength)} long.",
+            ],
             [.. StickEntities(piece, units)]);
     }
 
@@ -174,13 +181,15 @@ internal static class GangLayout
         yield return PageText.Right(piece.BlankLength - 0.002, 0.002, "far end", PageText.Small);
         foreach (var channel in piece.Shape.Channels)
         {
-            foreach (var x in (double[])[channel.Center - (channel.Width / 2), channel.Center, channel.Center + (channel.Width / 2)])
+            foreach (var x in (double[])[channel.Center - (channel.Width / 2), channel.Center + (channel.Width / 2)])
             {
-                yield return new SheetLine(PageLayers.Layout, new SheetPoint(x, 0), new SheetPoint(x, StickHeight));
+                yield return new SheetLine(PageLayers.Cut, new SheetPoint(x, 0), new SheetPoint(x, StickHeight - NameRoom));
             }
 
-            yield return PageText.Right(
-                channel.Center - (channel.Width / 2) - 0.001, StickHeight - 0.004, "rope " + units.Length(channel.Center), PageText.Small,
+            yield return new SheetLine(
+                PageLayers.Layout, new SheetPoint(channel.Center, 0), new SheetPoint(channel.Center, StickHeight - NameRoom));
+            yield return PageText.Centered(
+                channel.Center, StickHeight - NameRoom + 0.0015, "rope " + units.Length(channel.Center), PageText.Small,
                 layer: PageLayers.Accent);
         }
 

@@ -12,13 +12,21 @@ internal static class StoryPole
     /// </summary>
     private const double LongestRope = 40;
 
+    /// <summary>More sets of heights than this are a pile of strips, which are printed only when asked for.</summary>
+    private const int MostSets = 3;
+
     private const double RopeHeight = 0.018;
     private const double RailHeight = 0.026;
 
     /// <summary>Strips of the rails, one a set of heights, then the rope's.</summary>
-    public static IEnumerable<TemplateBlock> Draw(BridgeModel model, DisplayUnits units)
+    /// <param name="model">The bridge.</param>
+    /// <param name="units">How lengths are written.</param>
+    /// <param name="choice">Which are wanted.</param>
+    /// <param name="onRoll">The paper is a roll: on sheets the rope's strip would be taped together from dozens of pieces.</param>
+    public static IEnumerable<TemplateBlock> Draw(BridgeModel model, DisplayUnits units, TemplateChoice choice, bool onRoll)
     {
-        foreach (var heights in GuardHeights.Measure(model))
+        var sets = GuardHeights.Measure(model).ToList();
+        foreach (var heights in choice.All || sets.Count <= MostSets ? sets : [])
         {
             yield return new TemplateBlock(
                 "Story pole of the guard: " + Names(heights.Frames),
@@ -28,7 +36,7 @@ internal static class StoryPole
 
         var tension = model.Parameters.Ropes.MarkingTension;
         var last = Marks(model)[^1].AtMarkingTension;
-        if (last <= LongestRope)
+        if (onRoll && last <= LongestRope)
         {
             yield return new TemplateBlock(
                 "Story pole of the rope",

@@ -2,64 +2,95 @@ using System.Collections.Immutable;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Profiles;
 using BridgeForm.Pieces;
+using BridgeForm.Project;
 
 namespace BridgeForm.Output.Templates;
 
 /// <summary>True-scale templates: a book a piece, and one for the whole set in which pieces with like cuts share them.</summary>
 public static class TemplateSet
 {
-    /// <summary>The piece has a cut other than square, a channel or a hole.</summary>
-    public static bool Needs(Piece piece) =>
-        CutKeys.Of(piece, PieceEnd.Near) is not null || CutKeys.Of(piece, PieceEnd.Far) is not null
-        || CutKeys.OfFeatures(piece) is not null || CutKeys.OfRips(piece) is not null;
+    /// <summary>Whether a piece has a template that is wanted.</summary>
+    public static bool Needs(Piece piece, TemplateChoice choice) => choice.Asks(piece)
+        ? CutKeys.Of(piece, PieceEnd.Near) is not null || CutKeys.Of(piece, PieceEnd.Far) is not null
+            || CutKeys.OfFeatures(piece) is not null || CutKeys.OfRips(piece) is not null
+        : !piece.Near.InReach || !piece.Far.InReach || !piece.Shape.Channels.IsEmpty;
 
     /// <summary>Templates of one piece.</summary>
-    public static SheetBook Draw(BridgeModel model, Piece piece, DisplayUnits units) => BookLayout.Lay(
-        [.. Blocks([piece], units)], PaperOf(model), SheetWords.For(model, $"Templates for {piece.Mark}, true size"));
-
-    /// <summary>Templates of all pieces, the gang layout of bases, and the story poles.</summary>
-    public static SheetBook All(BridgeModel model, DisplayUnits units) => BookLayout.Lay(
-        [.. Blocks(model.Pieces, units), .. GangLayout.Draw(model, units), .. StoryPole.Draw(model, units)],
+    public static SheetBook Draw(BridgeModel model, Piece piece, DisplayUnits units, TemplateChoice choice) => BookLayout.Lay(
+        [.. Blocks([piece], model.Parameters.Shop, units, choice)],
         PaperOf(model),
-        SheetWords.For(model, "Templates, true size"));
+        SheetWords.For(model, $"Templates for {piece.Mark}, true size"));
+
+    /// <summary>What is on which page; templates of all pieces, the gang layout of bases, and the story poles.</summary>
+    public static SheetBook All(BridgeModel model, DisplayUnits units, TemplateChoice choice)
+    {
+        var paper = PaperOf(model);
+        var words = SheetWords.For(model, "Templates, true size");
+        ImmutableArray<TemplateBlock> blocks =
+        [
+            .. Blocks(model.Pieces, model.Parameters.Shop, units, choice),
+            .. GangLayout.Draw(model, units),
+            .. StoryPole.Draw(model, units, choice, paper.IsRoll),
+        ];
+        return BookLayout.LayWithIndex(blocks, paper, words, NotPrinted(model, choice));
+    }
+
+    /// <summary>What the set leaves out and how to have it, a sentence each.</summary>
+    private static ImmutableArray<string> NotPrinted(BridgeModel model, TemplateChoice choice)
+    {
+        var left = model.Pieces.Where(p => !choice.Asks(p) && Needs(p, TemplateChoice.Everything)
+            && (!Needs(p, choice) || CutKeys.HasMore(p))).Select(p => p.Mark).ToList();
+        return left.Count == 0 ? [] :
+        [
+            $"Not printed, since the saw is set by saw-setups.pdf: templates of other cuts of {string.Join(", ", left)}. "
+                + "All of them: make --templates all; of one piece: make --templates MARK.",
+        ];
+    }
 
     private static Paper PaperOf(BridgeModel model) => Paper.Named(model.Parameters.Shop.Paper);
 
     /// <summary>
-    /// A plain mitre is marked by the face template and a try square, a plain bevel by the wrap-around one; compound cuts, and cuts
-    /// out of the saw's reach, get both.
+    /// The face template and a square mark a plain cut; a compound one, and a bevel that the saw does not reach, gets a
+    /// wrap-around one too.
     /// </summary>
-    private static IEnumerable<TemplateBlock> Blocks(ImmutableArray<Piece> pieces, DisplayUnits units)
+    private static IEnumerable<TemplateBlock> Blocks(
+        ImmutableArray<Piece> pieces, ShopParameters shop, DisplayUnits units, TemplateChoice choice)
     {
         foreach (var end in (PieceEnd[])[PieceEnd.Near, PieceEnd.Far])
         {
-            foreach (var use in CutUse.Grouped(pieces, p => CutKeys.Of(p, end)))
+            var wanted = pieces.Where(p => choice.Asks(p) || !p.Cut(end).InReach);
+            foreach (var use in CutUse.Grouped(wanted, p => CutKeys.Of(p, end)))
             {
                 var cut = use.First.Cut(end);
-                if (CutKeys.HasMitre(cut) || !cut.InReach)
-                {
-                    yield return EndFace.Draw(use, end, units);
-                }
-
-                if (CutKeys.HasBevel(cut) || !cut.InReach)
+                yield return EndFace.Draw(use, end, units);
+                if (CutKeys.HasBevel(cut) && (CutKeys.HasMitre(cut) || !cut.InReach))
                 {
                     yield return WrapAround.Draw(use, end, units);
                 }
             }
         }
 
-        foreach (var block in CutUse.Grouped(pieces, CutKeys.OfFeatures).SelectMany(use => ChannelWrap.Draw(use, units)))
+        var featured = pieces.Where(p => choice.Asks(p) || !p.Shape.Channels.IsEmpty);
+        foreach (var block in CutUse.Grouped(featured, CutKeys.OfFeatures).SelectMany(use => ChannelWrap.Draw(use, units)))
         {
             yield return block;
         }
 
-        foreach (var use in CutUse.Grouped(pieces, CutKeys.OfRips))
+        foreach (var use in CutUse.Grouped(pieces.Where(choice.Asks), CutKeys.OfRips))
         {
             yield return RippedSection.Draw(use, units);
         }
 
+        foreach (var end in (PieceEnd[])[PieceEnd.Near, PieceEnd.Far])
+        {
+            foreach (var use in CutUse.Grouped(pieces.Where(p => p.Cut(end).Wedge > 0), p => CutKeys.Of(p, end)))
+            {
+                yield return BlockPlan.Draw(use, end, shop, units);
+            }
+        }
+
         var wedges = pieces.SelectMany(p => new[] { (Piece: p, Cut: p.Near), (Piece: p, Cut: p.Far) })
-            .Where(w => w.Cut.Wedge > 0 && !w.Cut.NeedsTemplate)
+            .Where(w => w.Cut.Wedge > 0)
             .GroupBy(w => CutKeys.Tenths(w.Cut.Wedge), StringComparer.Ordinal);
         foreach (var group in wedges)
         {

@@ -72,7 +72,10 @@ internal static class Tiling
                 .. texts.Select(t => t with { At = new SheetPoint(t.At.X, t.At.Y + full) }),
                 .. Map(wide, full, at, of),
                 Cell.Window(entities, window, new SheetPoint(0, 0)),
-            ]);
+            ])
+        {
+            Title = title,
+        };
     }
 
     /// <summary>Notes stand on the first sheet only; the others say how they join.</summary>

@@ -8,33 +8,35 @@ namespace BridgeForm.Output.Templates;
 /// <summary>The tapered block that turns the work against the fence where the saw's mitre does not reach.</summary>
 internal static class WedgeBlock
 {
-    /// <summary>Length along the fence: a foot, so that work and block are clamped well clear of the blade. Metres.</summary>
-    public const double Length = Quantities.Units.MetresPerFoot;
+    /// <summary>Length along the fence, metres: no longer than bears the work, so that it is thin where the blade passes.</summary>
+    public const double Length = SawPath.Bearing;
 
-    /// <summary>Thickness of the thin end; a feather edge would crush. Metres.</summary>
-    public const double ThinEnd = 0.012;
+    /// <summary>Thickness of the thin end, metres.</summary>
+    public const double ThinEnd = SawPath.ThinEnd;
 
     /// <summary>What keeps fingers on hands. Common practice, no source.</summary>
     public static ImmutableArray<string> Cautions { get; } =
     [
-        "Clamp the wedge to the fence and the work to the wedge; never hold either by hand.",
-        "Hands 6 in (150 mm) clear of the blade. Cut pieces under 12 in (300 mm) from longer stock, then to length.",
-        "Leave the offcut free to fall away: never trapped between blade and stop, fence or wedge.",
+        "Clamp the block to the fence and the work to the block; never hold either by hand.",
+        "Hands and clamps 6 in (150 mm) clear of the blade. Cut pieces under 12 in (300 mm) in pairs or from longer stock, then to length.",
+        "Leave the offcut free to fall away: never trapped between blade and stop, fence or block.",
         "Let the blade stop before you lift it or reach for anything.",
     ];
+
+    /// <summary>Thickness of the thick end, metres.</summary>
+    public static double Thick(EndCut cut) => ThinEnd + (Length * Elementary.Tan(cut.Wedge));
 
     /// <summary>The block for every piece with that wedge.</summary>
     public static TemplateBlock Draw(CutUse use, EndCut cut, DisplayUnits units)
     {
-        var thick = ThinEnd + (Length * Elementary.Tan(cut.Wedge));
+        var thick = Thick(cut);
         ImmutableArray<SheetPoint> corners = [new(0, 0), new(Length, 0), new(Length, thick), new(0, ThinEnd)];
         return new TemplateBlock(
             $"Wedge of {Numbers.DegreeText(cut.Wedge)} for {use.Marks}",
             [
                 $"Saw set to {Numbers.DegreeText(Math.Abs(cut.Mitre) - cut.Wedge)}, wedge {Numbers.DegreeText(cut.Wedge)}: together "
                     + "the mitre of "
-                    + $"{Numbers.DegreeText(Math.Abs(cut.Mitre))}. Thick end where the saw set-up sheet says. {units.Length(Length)} along "
-                    + "the fence, "
+                    + $"{Numbers.DegreeText(Math.Abs(cut.Mitre))}. {units.Length(Length)} along the fence, "
                     + $"{units.Length(ThinEnd)} and {units.Length(thick)} thick at its ends; as high as the fence; screw two layers "
                     + "together if need be.",
                 .. Cautions,

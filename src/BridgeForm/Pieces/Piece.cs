@@ -79,12 +79,15 @@ public sealed record Occurrence(string Id, Placement Placement)
 /// <param name="Mitre">Line across the wide face, from square.</param>
 /// <param name="Bevel">Tilt of the blade.</param>
 /// <param name="Edge">Line on the narrow face, from square.</param>
-/// <param name="InReach">The saw can set both.</param>
-/// <param name="Wedge">Angle of the wedge for a mitre out of reach; 0 when none is needed.</param>
+/// <param name="InReach">The saw cuts it against its fence: it can be set to both, and the blade goes through.</param>
+/// <param name="Wedge">Angle of the taper block with which the saw cuts a mitre out of reach; 0 when none is used.</param>
 public sealed record EndCut(double Mitre, double Bevel, double Edge, bool InReach, double Wedge)
 {
-    /// <summary>Out of the saw's reach in a way that no wedge cures: the bevel is too steep. Cut to a printed template.</summary>
-    public bool NeedsTemplate { get; init; }
+    /// <summary>How it is made with the tools at hand.</summary>
+    public CutWay Way { get; init; } = Wedge > 0 ? CutWay.SawWithBlock : InReach ? CutWay.Saw : CutWay.HandSaw;
+
+    /// <summary>Out of the saw's reach in a way that no block cures. Cut to a printed template by other means.</summary>
+    public bool NeedsTemplate => Way is not (CutWay.Saw or CutWay.SawWithBlock);
 }
 
 /// <summary>Which of two mirror images a piece is.</summary>

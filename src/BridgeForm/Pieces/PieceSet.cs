@@ -121,9 +121,9 @@ public static class PieceSet
             Mass = solid.Volume * stock.Density.InService,
             CutArea = cut,
             ExposedCutArea = stock.Treated ? cut : 0,
-            Near = SawReach.Measure(shape.Near, shop),
-            Far = SawReach.Measure(shape.Far, shop),
-            NotRoutable = Routing.Obstacles(shape, shop.RouterBit),
+            Near = SawReach.Measure(shape, near: true, shop),
+            Far = SawReach.Measure(shape, near: false, shop),
+            NotRoutable = Routing.Obstacles(shape, shop.Router),
             Occurrences = draft.Occurrences,
         };
     }
@@ -134,20 +134,21 @@ public static class SawReach
 {
     /// <summary>
     /// Angles of an end plane in radians, by the normal m turned so that m·X &gt; 0: parallel cuts at both ends have equal
-    /// angles. A mitre beyond the saw's limit takes a wedge of the angle that is missing, with the saw at its limit.
+    /// angles; and the cheapest way to make it. A mitre beyond the saw's limit takes a block of the angle that is missing, with
+    /// the saw at its limit.
     /// </summary>
-    public static EndCut Measure(Plane end, ShopParameters shop)
+    /// <param name="stock">The stick.</param>
+    /// <param name="near">Its near end; else its far one.</param>
+    /// <param name="shop">Tools.</param>
+    public static EndCut Measure(CutStock stock, bool near, ShopParameters shop)
     {
+        var end = near ? stock.Near : stock.Far;
         var m = end.Normal.X < 0 ? -end.Normal : end.Normal;
-        var mitre = Elementary.Atan2(m.Y, m.X);
-        var bevel = Elementary.Asin(Math.Clamp(m.Z, -1, 1));
-        var edge = Elementary.Atan2(m.Z, m.X);
-        var over = Math.Abs(mitre) - shop.MitreLimit;
-        var mitreInReach = over <= Tolerances.SawStop;
-        var bevelInReach = Math.Abs(bevel) - shop.BevelLimit <= Tolerances.SawStop;
-        return new EndCut(mitre, bevel, edge, mitreInReach && bevelInReach, mitreInReach ? 0 : over)
-        {
-            NeedsTemplate = !bevelInReach,
-        };
+        var cut = new EndCut(
+            Elementary.Atan2(m.Y, m.X), Elementary.Asin(Math.Clamp(m.Z, -1, 1)), Elementary.Atan2(m.Z, m.X), InReach: true, Wedge: 0);
+        var over = Math.Abs(cut.Mitre) - shop.MitreLimit;
+        var beyond = over <= Tolerances.SawStop ? 0 : over;
+        var way = CutWays.Choose(stock, near, cut, beyond, shop);
+        return cut with { InReach = way == CutWay.Saw, Wedge = way == CutWay.SawWithBlock ? beyond : 0, Way = way };
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
@@ -6,8 +7,9 @@ namespace BridgeForm.Pieces;
 
 /// <summary>How a piece lies on a three-axis router.</summary>
 /// <param name="FaceUp">The face that is up.</param>
+/// <param name="Bit">The bit that cuts it.</param>
 /// <param name="Obstacles">What cannot be cut from it, each naming the edge; empty when all can, in this one set-up.</param>
-public sealed record RouterSetup(StockFace FaceUp, ImmutableArray<string> Obstacles)
+public sealed record RouterSetup(StockFace FaceUp, RouterBit Bit, ImmutableArray<string> Obstacles)
 {
     /// <summary>A wide face is up; false: a narrow one.</summary>
     public bool IsWide => FaceUp is StockFace.MinusZ or StockFace.PlusZ;
@@ -25,23 +27,50 @@ public static class Routing
 
     /// <summary>Reasons why it cannot; empty when it can.</summary>
     /// <param name="stock">The piece's stick and cuts.</param>
-    /// <param name="bit">Diameter of the router bit, metres.</param>
-    public static ImmutableArray<string> Obstacles(CutStock stock, double bit) => Setup(stock, bit).Obstacles;
+    /// <param name="router">Its bed and bits.</param>
+    public static ImmutableArray<string> Obstacles(CutStock stock, RouterParameters router) => Setup(stock, router).Obstacles;
 
-    /// <summary>The first face, wide before narrow, from which everything can be cut; else the one with the fewest obstacles.</summary>
+    /// <summary>
+    /// The first face, wide before narrow, and on it the thickest bit, with which everything can be cut; else those with the
+    /// fewest obstacles.
+    /// </summary>
     /// <param name="stock">The piece's stick and cuts.</param>
-    /// <param name="bit">Diameter of the router bit, metres.</param>
-    public static RouterSetup Setup(CutStock stock, double bit) =>
-        Faces.Select(face => new RouterSetup(face, From(stock, face, bit))).MinBy(s => s.Obstacles.Length)!;
+    /// <param name="router">Its bed and bits.</param>
+    public static RouterSetup Setup(CutStock stock, RouterParameters router) => Faces
+        .SelectMany(face => router.Bits.Select(bit => new RouterSetup(face, bit, From(stock, face, router, bit))))
+        .MinBy(s => s.Obstacles.Length)!;
 
-    private static ImmutableArray<string> From(CutStock stock, StockFace face, double bit) =>
+    private static ImmutableArray<string> From(CutStock stock, StockFace face, RouterParameters router, RouterBit bit) =>
     [
+        .. Room(stock, face, router),
         .. Ends(Edge(stock.Near, face), Edge(stock.Far, face)),
         .. stock.Rips.Select(rip => Edge(rip, face)).OfType<string>().Select(fault => "ripped face " + fault).Distinct(
             StringComparer.Ordinal),
-        .. stock.Channels.SelectMany(c => Judge(stock, c, face, bit)).Distinct(StringComparer.Ordinal),
+        .. stock.Channels.SelectMany(c => Judge(stock, c, face, bit.Diameter)).Distinct(StringComparer.Ordinal),
         .. stock.Holes.SelectMany(h => Judge(h, face)).Distinct(StringComparer.Ordinal),
+        .. bit.Reach < Deepest(stock, face) ? ["no bit reaches deep enough"] : (string[])[],
     ];
+
+    /// <summary>Whether it lies on the bed and goes under the bit.</summary>
+    private static IEnumerable<string> Room(CutStock stock, StockFace face, RouterParameters router)
+    {
+        var (near, far) = stock.LengthRange();
+        var (across, height) = OnWide(face) ? (stock.Width, stock.Thickness) : (stock.Thickness, stock.Width);
+        if (!router.HasRoomFor(far - near, across))
+        {
+            yield return "larger than the router's bed";
+        }
+
+        if (height > router.Height)
+        {
+            yield return "thicker than goes under the router";
+        }
+    }
+
+    /// <summary>How deep the bit goes: through, from a wide face, and to the floor of a channel that is up. Metres.</summary>
+    private static double Deepest(CutStock stock, StockFace face) => OnWide(face)
+        ? stock.Thickness
+        : stock.Channels.Where(c => c.Face == face).Select(c => c.Depth).DefaultIfEmpty(0).Max();
 
     private static IEnumerable<string> Ends(string? near, string? far) => (near, far) switch
     {

@@ -13,14 +13,26 @@ public sealed record ShopParameters
     /// <summary>Largest bevel the saw sets, radians.</summary>
     public required double BevelLimit { get; init; }
 
+    /// <summary>How far the saw reaches.</summary>
+    public required SawParameters Saw { get; init; }
+
+    /// <summary>Tools that cut ends.</summary>
+    public required ShopTools Tools { get; init; }
+
     /// <summary>Width of the saw cut, metres.</summary>
     public required double Kerf { get; init; }
 
-    /// <summary>Diameter of the router bit, metres.</summary>
+    /// <summary>Diameter of the bit in the hand-held router, metres.</summary>
     public required double RouterBit { get; init; }
+
+    /// <summary>The router table.</summary>
+    public required RouterParameters Router { get; init; }
 
     /// <summary>Pieces closer than this at every corner are one piece, metres.</summary>
     public required double Tolerance { get; init; }
+
+    /// <summary>Widest gap at a joint that a shared setting of the saw may leave, metres.</summary>
+    public required double JointGap { get; init; }
 
     /// <summary>Paper name.</summary>
     public required string Paper { get; init; }
@@ -49,18 +61,26 @@ internal static class ShopSection
                 "saw",
                 "The mitre saw",
                 [
-                    Define.Quantity(QuantityKind.Angle, "mitre_limit", "Largest mitre it sets", "0 deg", "80 deg", "50 deg"),
-                    Define.Quantity(QuantityKind.Angle, "bevel_limit", "Largest bevel it sets", "0 deg", "80 deg", "45 deg"),
-                    Define.Length("kerf", "Width of its cut", "0 in", "1/2 in", "1/8 in", "3 mm"),
-                ]).AllStarting(),
+                    Define.Quantity(QuantityKind.Angle, "mitre_limit", "Largest mitre it sets", "0 deg", "80 deg", "50 deg").Starting(),
+                    Define.Quantity(QuantityKind.Angle, "bevel_limit", "Largest bevel it sets", "0 deg", "80 deg", "45 deg").Starting(),
+                    Define.Length("kerf", "Width of its cut", "0 in", "1/2 in", "1/8 in", "3 mm").Starting(),
+                    SawSection.Crosscut,
+                    SawSection.Height,
+                    SawSection.Slides,
+                    SawSection.Step,
+                ]).Starting(),
+            SawSection.Tools,
             Define.Length("router_bit", "Diameter of the router bit", "1/64 in", "2 in", "1/4 in", "6 mm").Starting(),
+            RouterSection.Keys,
             Define.Length("tolerance", "Parts closer than this at every corner are cut alike", "0.01 mm", "6 mm", "0.5 mm").Starting(),
+            Define.Length(
+                "joint_gap", "Widest gap at a joint that a setting shared by like cuts may leave", "0 in", "1/4 in", "1/32 in", "1 mm"),
             (
                 Define.Choice(
                     "paper", "Paper to draw on", "letter", "letter", "tabloid", "arch-d", "a4", "a3", "a1", "roll-24",
                     "roll-36") with { MetricDefault = "a4" })
                 .Starting(),
-            Define.Length("trim", "Cut off each end of a stock board before use", "0 in", "12 in", "0 in", "0 mm"),
+            Define.Length("trim", "Cut off each end of a stock board before use", "0 in", "12 in", "1/2 in", "12 mm"),
             Define.Length("offcut", "Shortest offcut worth keeping", "0 in", "20 ft", "12 in", "300 mm"),
             Define.Flag("share_cuts", "Neighbours on a board that are cut at the same angles share one cut", "false"),
             Define.Flag("tabs", "Leave holding tabs in board files", "false"),
@@ -70,9 +90,13 @@ internal static class ShopSection
     {
         MitreLimit = v.Number("shop.saw.mitre_limit"),
         BevelLimit = v.Number("shop.saw.bevel_limit"),
+        Saw = SawSection.Read(v),
+        Tools = SawSection.ReadTools(v),
         Kerf = v.Number("shop.saw.kerf"),
         RouterBit = v.Number("shop.router_bit"),
+        Router = RouterSection.Read(v, v.Number("shop.router_bit")),
         Tolerance = v.Number("shop.tolerance"),
+        JointGap = v.Number("shop.joint_gap"),
         Paper = v.Text("shop.paper"),
         Trim = v.Number("shop.trim"),
         Offcut = v.Number("shop.offcut"),

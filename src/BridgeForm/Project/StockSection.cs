@@ -35,6 +35,9 @@ public sealed record StockParameters
     /// <summary>Sections on sale, as the file lists them, else those that are common in its units.</summary>
     public ImmutableArray<Section> Sections { get; init; } = [];
 
+    /// <summary>Boards bought beside those of the plan, for culls and mistakes, as a share of theirs; 0 for none.</summary>
+    public double Spare { get; init; }
+
     /// <summary>Densities, dry to freshly treated.</summary>
     public required DensityRange Density { get; init; }
 
@@ -86,6 +89,9 @@ internal static class StockSection
                     Default = "[" + string.Join(", ", CommonSections.Imperial) + "]",
                     MetricDefault = "[" + string.Join(", ", CommonSections.Metric) + "]",
                 },
+                Define.Quantity(
+                    QuantityKind.Share, "spare", "Boards to buy beside those of the plan, for culls and mistakes, as a share of theirs",
+                    "0 %", "100 %", "0 %"),
                 DensitySection.Keys,
             ])) with
     { Default = ImperialStock, MetricDefault = MetricStock, InStarter = true };
@@ -136,6 +142,7 @@ internal static class StockSection
             Incised = v.Flag(path + ".incised"),
             Lengths = [.. v.Items(path + ".lengths").Select(v.Number).Order()],
             Sections = [.. v.Items(path + ".sections").Select(v.Section)],
+            Spare = v.Number(path + ".spare"),
             Density = DensitySection.Read(v, path + ".density", DensityOf(species, grade, treated)),
         };
     }

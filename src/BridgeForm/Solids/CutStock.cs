@@ -82,6 +82,25 @@ public static class CutStockMeasures
         return (near, far);
     }
 
+    /// <summary>
+    /// Shortest and longest of the four long edges of the stick between its two end planes, metres: what a rule laid along an
+    /// edge reads. 0 for an edge that the end planes cut away whole.
+    /// </summary>
+    public static (double Short, double Long) EdgeLengths(this CutStock stock)
+    {
+        double least = double.PositiveInfinity, most = 0;
+        foreach (var y in (ReadOnlySpan<double>)[-stock.Width / 2, stock.Width / 2])
+        {
+            foreach (var z in (ReadOnlySpan<double>)[-stock.Thickness / 2, stock.Thickness / 2])
+            {
+                var edge = Math.Max(0, stock.Far.XAt(y, z) - stock.Near.XAt(y, z));
+                (least, most) = (Math.Min(least, edge), Math.Max(most, edge));
+            }
+        }
+
+        return (least, most);
+    }
+
     /// <summary>X where a plane that is not parallel to X meets the line (y, z), metres.</summary>
     public static double XAt(this Plane plane, double y, double z) =>
         (plane.Offset - (plane.Normal.Y * y) - (plane.Normal.Z * z)) / plane.Normal.X;

@@ -12,9 +12,11 @@ public sealed record StockPlan(ImmutableArray<StockJob> Jobs)
     /// <summary>How many boards to buy.</summary>
     public int BoardCount => Jobs.Sum(j => j.Boards.Length);
 
-    /// <summary>What all boards cost, in the money of the price list; null without boards, and where one has no price.</summary>
+    /// <summary>
+    /// What all boards cost, spare ones with them, in the money of the price list; null without boards, and where one has no price.
+    /// </summary>
     public double? Price => Boards.Select(b => b.Price).ToList() is { Count: > 0 } each && each.TrueForAll(p => p is not null)
-        ? each.Sum() : null;
+        ? each.Sum() + Jobs.Sum(j => j.Spare?.Price ?? 0) : null;
 
     /// <summary>Pieces that no board on sale is long enough for; they are in no plan.</summary>
     public IEnumerable<PieceTooLong> TooLong => Jobs.SelectMany(j => j.TooLong);
@@ -68,9 +70,23 @@ public sealed record StockJob
     /// <summary>Mass of all boards freshly treated or green, kilograms: the load to carry home.</summary>
     public required double FreshMass { get; init; }
 
+    /// <summary>Boards to buy besides, for culls and mistakes; null for none. No other figure of the job counts them.</summary>
+    public SpareBoards? Spare { get; init; }
+
     /// <summary>How far the total lies above the bound, as a share of it; 0 for no boards.</summary>
     public double Gap => Bound > 0 ? (Total / Bound) - 1 : 0;
 }
+
+/// <summary>Boards that are bought and have no place in the plan: all of the length that the plan takes most of.</summary>
+/// <param name="Count">How many.</param>
+/// <param name="Length">Length of each, metres.</param>
+/// <param name="Price">What all of them cost; null without a price list.</param>
+/// <param name="BoardFeet">Board feet of all of them.</param>
+/// <param name="Volume">Volume of all of them by dressed size, m³.</param>
+/// <param name="Mass">Mass of all of them at moisture in service, kilograms.</param>
+/// <param name="FreshMass">Mass of all of them freshly treated or green, kilograms.</param>
+public sealed record SpareBoards(
+    int Count, double Length, double? Price, double BoardFeet, double Volume, double Mass, double FreshMass);
 
 /// <summary>A board to buy. Metres.</summary>
 /// <param name="Number">From 1, through all jobs.</param>

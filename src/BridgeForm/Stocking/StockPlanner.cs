@@ -82,7 +82,32 @@ public static class StockPlanner
             Volume = volume,
             Mass = volume * offer.Stock.Density.InService,
             FreshMass = volume * offer.Stock.Density.High,
+            Spare = SpareOf(boards, section, offer.Stock),
         };
+    }
+
+    /// <summary>
+    /// The share of a stock's boards that is bought besides, rounded up to whole boards, of the length that most boards of the
+    /// plan have (the longer one of two): it gives any piece of the short ones too.
+    /// </summary>
+    private static SpareBoards? SpareOf(ImmutableArray<PlannedBoard> boards, Section section, StockParameters stock)
+    {
+        var count = (int)Math.Ceiling((boards.Length * stock.Spare) - Tolerances.WholeRatio);
+        if (count <= 0)
+        {
+            return null;
+        }
+
+        var most = boards.GroupBy(b => b.Length).OrderByDescending(g => g.Count()).ThenByDescending(g => g.Key).First().First();
+        var volume = count * most.Length * section.Width * section.Thickness;
+        return new SpareBoards(
+            count,
+            most.Length,
+            count * most.Price,
+            count * Lumber.BoardFeet(section, most.Length),
+            volume,
+            volume * stock.Density.InService,
+            volume * stock.Density.High);
     }
 
     /// <summary>

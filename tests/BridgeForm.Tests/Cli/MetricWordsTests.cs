@@ -56,11 +56,11 @@ public sealed partial class MetricWordsTests : IDisposable
     {
         CommandRun.Run("make", _run.Write("path.yaml", Text), "--only", "tables", "--quiet");
         var plan = File.ReadAllText(_run.Path("path-out/stock-plan.csv"));
-        Assert.Contains(" m3 of boards by dressed size", plan, StringComparison.Ordinal);
-        Assert.DoesNotContain("board feet by", plan, StringComparison.Ordinal);
-        var head = plan.Split('\n')[0].TrimStart('\uFEFF').Split(',');
-        var at = Array.IndexOf(head, "Board feet");
-        Assert.True(at > 0, "the heading stays");
+        Assert.Contains("volume of boards by dressed size", plan, StringComparison.Ordinal);
+        Assert.DoesNotContain("oard feet", plan, StringComparison.Ordinal);
+        var at = Array.IndexOf(plan.Split('\n')[0].TrimStart('\uFEFF').Split(','), "Volume");
+        Assert.EndsWith(
+            " m3", plan.Split('\n').Single(l => l.StartsWith("load,", StringComparison.Ordinal)).Split(',')[at], StringComparison.Ordinal);
         var hardware = File.ReadAllText(_run.Path("path-out/hardware.csv"));
         Assert.Equal([], Imperial(hardware.Split('\n').Skip(1).Select(l => string.Join(',', l.Split(',').SkipLast(1)))));
     }

@@ -19,8 +19,8 @@ public class FrameGeometryTests
             .Replace("lean: 12 deg", "lean: 10 deg", StringComparison.Ordinal));
         var frame = Members.Frame(Bridges.Layout(parameters), 3).Members;
         var brace = frame.Single(m => m.Role == Role.Brace && m.Side == Side.Right);
-        var foot = SawReach.Measure(brace.Shape.Near, parameters.Shop);
-        var top = SawReach.Measure(brace.Shape.Far, parameters.Shop);
+        var foot = SawReach.Measure(brace.Shape, near: true, parameters.Shop);
+        var top = SawReach.Measure(brace.Shape, near: false, parameters.Shop);
         Assert.Equal(10, Math.Abs(Bridges.Degrees(foot.Mitre)), 1e-9);
         Assert.Equal(70, Math.Abs(Bridges.Degrees(top.Mitre)), 1e-9);
         Assert.Equal(0, foot.Bevel, 1e-12);
@@ -160,6 +160,6 @@ public class FrameGeometryTests
 
         // Compound: the head's cut tilts the blade as well.
         var post = Members.Frame(layout, 4).Members.First(m => m.Role == Role.Post);
-        Assert.True(Math.Abs(Bridges.Degrees(SawReach.Measure(post.Shape.Far, layout.Parameters.Shop).Bevel)) > 5);
+        Assert.True(Math.Abs(Bridges.Degrees(SawReach.Measure(post.Shape, near: false, layout.Parameters.Shop).Bevel)) > 5);
     }
 }

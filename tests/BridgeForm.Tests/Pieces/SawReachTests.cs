@@ -31,7 +31,7 @@ public class SawReachTests
         var side = Placement.FromLengthAndThickness(
             Vector3d.Zero, Vector3d.UnitX, new Vector3d(0, Math.Cos(s), Math.Sin(s)));
         var joint = new Plane(new Vector3d(Math.Cos(half), 0, Math.Sin(half)), 0);
-        var cut = SawReach.Measure(side.ToLocal(joint), Shop);
+        var cut = Measured(side.ToLocal(joint), Shop);
         Assert.Equal(mitre, Math.Abs(Bridges.Degrees(cut.Mitre)), 0.006);
         Assert.Equal(bevel, Math.Abs(Bridges.Degrees(cut.Bevel)), 0.006);
     }
@@ -44,7 +44,7 @@ public class SawReachTests
         var piece = Placement.FromLengthAndThickness(
             Vector3d.Zero, Vector3d.UnitX, new Vector3d(0, Math.Sin(spring), Math.Cos(spring)));
         var corner = new Plane(new Vector3d(Math.Cos(Math.PI / 4), 0, Math.Sin(Math.PI / 4)), 0);
-        var cut = SawReach.Measure(piece.ToLocal(corner), Shop);
+        var cut = Measured(piece.ToLocal(corner), Shop);
         Assert.Equal(31.62, Math.Abs(Bridges.Degrees(cut.Mitre)), 0.006);
         Assert.Equal(33.86, Math.Abs(Bridges.Degrees(cut.Bevel)), 0.006);
     }
@@ -59,7 +59,7 @@ public class SawReachTests
     public void Wedge_makes_up_for_what_the_saw_lacks(double mitre, double limit, double wedge)
     {
         var angle = Bridges.Radians(mitre);
-        var cut = SawReach.Measure(
+        var cut = Measured(
             new Plane(new Vector3d(Math.Cos(angle), Math.Sin(angle), 0), 0), Shop with { MitreLimit = Bridges.Radians(limit) });
         Assert.Equal(wedge, Bridges.Degrees(cut.Wedge), 1e-9);
         Assert.Equal(Math.Abs(mitre) <= limit, cut.InReach);
@@ -75,10 +75,111 @@ public class SawReachTests
         var normal = new Vector3d(Math.Cos(b) * Math.Cos(a), Math.Cos(b) * Math.Sin(a), Math.Sin(b));
         foreach (var end in (Plane[])[new Plane(normal, 1), new Plane(-normal, 1)])
         {
-            var cut = SawReach.Measure(end, Shop);
+            var cut = Measured(end, Shop);
             Assert.Equal(mitre, Bridges.Degrees(cut.Mitre), 1e-9);
             Assert.Equal(bevel, Bridges.Degrees(cut.Bevel), 1e-9);
             Assert.Equal(Math.Tan(b) / Math.Cos(a), Math.Tan(cut.Edge), 1e-12);
         }
     }
+
+    // A blade of radius R whose middle stops d above the table: its chord at the table is the crosscut, its lowest point reaches H = R − d
+    // into the wood. Half a chord at height t: √(R² − (d + t)²).
+    [Theory]
+    [InlineData(0.127, 0.03, 0.038)]
+    [InlineData(0.127, 0.03, 0.089)]
+    [InlineData(0.152, 0.06, 0.0635)]
+    public void A_blade_that_does_not_slide_cuts_a_chord(double radius, double middle, double thick)
+    {
+        var saw = new SawParameters(2 * Math.Sqrt((radius * radius) - (middle * middle)), radius - middle, Slides: false, Step: 0.01);
+        var half = Math.Sqrt((radius * radius) - ((middle + thick) * (middle + thick)));
+        Assert.Equal(2 * half, SawPath.Longest(saw, thick, 0), 1e-9);
+        Assert.Equal(0, SawPath.Longest(saw, radius - middle + 0.001, 0));
+        Assert.Equal(SawPath.Longest(saw, thick / Math.Cos(0.3), 0), SawPath.Longest(saw, thick, 0.3), 1e-12);
+    }
+
+    // Capacities that makers print of a sliding 12 in saw (from memory): 12 in at 90° and about 8-1/2 in of board at 45°; 3-5/8 in of
+    // thickness upright and about 2-1/2 in at 45° of bevel.
+    [Theory]
+    [InlineData(0, 12, 3.625)]
+    [InlineData(45, 8.485, 2.563)]
+    public void Capacities_shrink_with_the_cosine(double angle, double board, double thickness)
+    {
+        var saw = new SawParameters(12 * 0.0254, 3.625 * 0.0254, Slides: true, Step: 0.01);
+        var a = Bridges.Radians(angle);
+        bool Reaches(double inches) => SawPath.Across(inches * 0.0254, 0.038, a, 0) <= SawPath.Longest(saw, 0.038, 0);
+        Assert.True(Reaches(board - 0.001) && !Reaches(board + 0.001));
+        Assert.True(SawPath.Longest(saw, (thickness - 0.001) * 0.0254, a) > 0);
+        Assert.Equal(0, SawPath.Longest(saw, (thickness + 0.001) * 0.0254, a));
+    }
+
+    // The blade's path from the corners of the cut itself: where the plane meets the four edges, laid along the blade's line on the table.
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(30, 0)]
+    [InlineData(20, 35)]
+    [InlineData(62, 10)]
+    public void Path_of_the_blade_is_that_of_the_cuts_corners(double mitre, double bevel)
+    {
+        double a = Bridges.Radians(mitre), b = Bridges.Radians(bevel), width = 0.14, thick = 0.038;
+        var plane = new Plane(new Vector3d(Math.Cos(b) * Math.Cos(a), Math.Cos(b) * Math.Sin(a), Math.Sin(b)), 1);
+        var along = new[] { -1, 1 }.SelectMany(y => new[] { -1, 1 }.Select(z => (Y: y * width / 2, Z: z * thick / 2)))
+            .Select(c => (c.Y * Math.Cos(a)) - (plane.XAt(c.Y, c.Z) * Math.Sin(a))).ToList();
+        Assert.Equal(along.Max() - along.Min(), SawPath.Across(width, thick, a, b), 1e-9);
+    }
+
+    // By hand: a 3-1/2 in brace cut at 70° is a line of 3.5 / cos 70° = 10.23 in; the block's thin end of 12 mm, along a blade at 50°, is
+    // 0.735 in more. Away from the blade's thin end it would be 220 mm · tan 20° = 3.15 in thicker, 4.90 in more along the blade.
+    [Fact]
+    public void The_demo_brace_by_hand()
+    {
+        double m = Bridges.Radians(70), w = Bridges.Radians(20), width = 3.5 * 0.0254;
+        Assert.Equal(10.968, SawPath.OnBlock(width, 0.038, m, 0, w, thinAtBlade: true) / 0.0254, 0.002);
+        Assert.Equal(10.968 + 4.905, SawPath.OnBlock(width, 0.038, m, 0, w, thinAtBlade: false) / 0.0254, 0.003);
+    }
+
+    // The same brace in one shop after the other: whatever is taken away, the next way is told, and nothing that does not reach.
+    [Theory]
+    [InlineData(12, ShopTools.MitreSaw | ShopTools.CircularSaw, CutWay.SawWithBlock)]
+    [InlineData(10.9, ShopTools.MitreSaw | ShopTools.CircularSaw, CutWay.CircularSaw)]
+    [InlineData(10.9, ShopTools.MitreSaw | ShopTools.TableSaw | ShopTools.BandSaw, CutWay.TaperJig)]
+    [InlineData(12, ShopTools.BandSaw, CutWay.BandSaw)]
+    [InlineData(12, ShopTools.None, CutWay.HandSaw)]
+    public void A_steep_cut_takes_the_cheapest_way_that_reaches(double crosscut, ShopTools tools, CutWay way)
+    {
+        var angle = Bridges.Radians(70);
+        var plane = new Plane(new Vector3d(Math.Cos(angle), Math.Sin(angle), 0), 1);
+        var cut = Measured(plane, Shop with { Tools = tools, Saw = Shop.Saw with { Crosscut = crosscut * 0.0254 } });
+        Assert.Equal(way, cut.Way);
+        Assert.Equal(way == CutWay.SawWithBlock ? 20 : 0, Bridges.Degrees(cut.Wedge), 1e-9);
+        Assert.False(cut.InReach);
+        Assert.Equal(way != CutWay.SawWithBlock, cut.NeedsTemplate);
+    }
+
+    // Square, but too thick for the blade, or too wide for its path: no angle is beyond the saw, the wood is.
+    [Theory]
+    [InlineData(5.5, 3.5, CutWay.Saw)]
+    [InlineData(5.5, 3.75, CutWay.CircularSaw)]
+    [InlineData(11.25, 1.5, CutWay.Saw)]
+    [InlineData(12.25, 1.5, CutWay.CircularSaw)]
+    [InlineData(5.5, 7.25, CutWay.HandSaw)]
+    public void Wide_and_thick_wood_is_judged_too(double width, double thick, CutWay way) => Assert.Equal(
+        way, SawReach.Measure(Inches(width, thick), near: true, Shop).Way);
+
+    [Fact]
+    public void A_piece_without_room_for_a_clamp_is_told()
+    {
+        CutStock Stick(double length) => new(0.089, 0.038, new Plane(-Vector3d.UnitX, 0), new Plane(Vector3d.UnitX, length));
+        Assert.True(SawPath.IsShort(Stick(0.299)));
+        Assert.False(SawPath.IsShort(Stick(0.301)));
+        var steep = Bridges.Radians(70);
+        var plane = Plane.Through(new Vector3d(0.270, 0, 0), new Vector3d(Math.Cos(steep), Math.Sin(steep), 0));
+        Assert.True(SawPath.IsShort(Stick(1) with { Far = plane }));
+    }
+
+    private static CutStock Inches(double width, double thick) =>
+        new(width * 0.0254, thick * 0.0254, new Plane(-Vector3d.UnitX, 0), new Plane(Vector3d.UnitX, 1));
+
+    // The far end of a 2x4.
+    private static EndCut Measured(Plane far, ShopParameters shop) =>
+        SawReach.Measure(new CutStock(3.5 * 0.0254, 0.038, new Plane(-Vector3d.UnitX, 0), far), near: false, shop);
 }

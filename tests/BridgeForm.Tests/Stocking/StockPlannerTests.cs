@@ -49,6 +49,41 @@ public class StockPlannerTests
         }
     }
 
+    // Nobody has to ask for it: boards come with split and painted ends.
+    [Theory]
+    [InlineData(Bridges.Garden, 0.0127)]
+    [InlineData(Bridges.Inclined, 0.012)]
+    public void Ends_are_trimmed_by_default(string bridge, double trim) =>
+        Assert.Equal(trim, Bridges.Read(bridge).Shop.Trim, RoundOff);
+
+    // A tenth of 2 boards is a board, and of 21 boards 3 are: rounded up. Nothing else of the plan changes.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(0.1)]
+    [InlineData(1)]
+    public void Spare_boards_are_a_share_of_the_plans_rounded_up(double share)
+    {
+        var model = s_garden.Value;
+        var parameters = model.Parameters with { Stock = [.. model.Parameters.Stock.Select(s => s with { Spare = share })] };
+        var plan = StockPlanner.Plan(model.Pieces, parameters, null);
+        foreach (var (job, before) in plan.Jobs.Zip(model.StockPlan.Jobs))
+        {
+            Assert.Equal(before.Bought, job.Bought);
+            var count = job.Boards.Length;
+            var wanted = Enumerable.Range(0, count + 1).First(n => n >= (count * share) - 1e-9);
+            Assert.Equal(wanted, job.Spare?.Count ?? 0);
+            if (job.Spare is { } spare)
+            {
+                var same = job.Boards.Count(b => Math.Abs(b.Length - spare.Length) < RoundOff);
+                Assert.All(job.Boards, b => Assert.True(job.Boards.Count(o => Math.Abs(o.Length - b.Length) < RoundOff) <= same));
+                Assert.Equal(wanted * spare.Length * job.Mass / job.Bought, spare.Mass, 1e-6);
+                Assert.Equal(wanted * spare.Length * job.BoardFeet / job.Bought, spare.BoardFeet, 1e-6);
+            }
+        }
+
+        Assert.Contains(plan.Jobs, j => (j.Spare is null) == (share is 0) && j.Boards.Length > 10);
+    }
+
     [Fact]
     public void Totals_keep_what_is_promised()
     {

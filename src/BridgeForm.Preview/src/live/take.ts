@@ -16,7 +16,7 @@ const WORDS: Record<string, string> = {
   model: 'The bridge as a model', preview: 'Page for the homeowner', profiles: 'Every piece, full size, DXF', router: 'Router paths, DXF',
   boards: 'Whole boards for the router, DXF', templates: 'Templates to print full size', sheets: 'Saw settings and labels', drawings: 'Drawings',
   crew: 'Survey, erection, upkeep', quote: 'Quote', tables: 'Cut list and other tables', report: 'Report for other programs',
-  tables: 'Cut list and other tables', report: 'Report for other programs', step: 'Exact solids for engineer and shop, STEP', ifc: 'Building model for the permit, IFC',
+  step: 'Exact solids for engineer and shop, STEP', ifc: 'Building model for the permit, IFC',
   usdz: 'Model to see in the garden with a telephone, USDZ',
 };
 

@@ -46,8 +46,9 @@ internal sealed class DxfFile
 
     private static IEnumerable<DxfRecord> Split(IReadOnlyList<(int Code, string Value)> tags)
     {
+        // Comments may stand before everything else, and nothing else may.
         var section = string.Empty;
-        for (var i = 0; i < tags.Count;)
+        for (var i = tags.TakeWhile(t => t.Code == 999).Count(); i < tags.Count;)
         {
             Assert.Equal(0, tags[i].Code);
             var body = tags.Skip(i + 1).TakeWhile(t => t.Code != 0).ToList();

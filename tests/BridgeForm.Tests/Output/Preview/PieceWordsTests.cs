@@ -13,7 +13,7 @@ public sealed class PieceWordsTests
     [InlineData(0, 3.25, true, 0, "cut straight across, blade tilted 3.3°")]
     [InlineData(12.5, -1, true, 0, "cut at 12.5° from square, blade tilted 1.0°")]
     [InlineData(70, 0, false, 20, "cut at 70.0° from square, blade upright; more than the saw can set: hold the piece on a 20.0° wedge")]
-    [InlineData(0, 60, false, 0, "cut straight across, blade tilted 60.0°; more than the saw can set: cut to a template")]
+    [InlineData(0, 60, false, 0, "cut straight across, blade tilted 60.0°; more than the saw reaches: hand saw along the template line")]
     public void An_end_cut_in_plain_words(double mitre, double bevel, bool inReach, double wedge, string words) =>
         Assert.Equal(words, PieceWords.Cut(new EndCut(Bridges.Radians(mitre), Bridges.Radians(bevel), 0, inReach, Bridges.Radians(wedge))));
 

@@ -20,6 +20,7 @@ public sealed class DxfRefereeTests
         Assert.Empty(seen.GetProperty("fixes").EnumerateArray());
         Assert.Equal(IsMetric(name) ? 4 : 1, seen.GetProperty("units").GetInt32());
         Assert.Equal(Expected(name), Seen(seen.GetProperty("entities")));
+        Assert.All(seen.GetProperty("contrast").EnumerateArray(), c => Assert.InRange(c.GetDouble(), 3, 21));
         double[] box = [.. seen.GetProperty("box").EnumerateArray().Select(v => v.GetDouble())];
         double[] extents = [.. seen.GetProperty("extents").EnumerateArray().Select(v => v.GetDouble())];
         const double roundOff = 1e-5; // ezdxf bends bulges into many short lines; the file has six decimals.

@@ -24,7 +24,9 @@ public sealed class RouterRefereeTests
         var browser = JsonDocument.Parse(Referee.Node("dxf-readers.js", path)).RootElement;
         Assert.Equal(expected, Seen(browser.GetProperty("parser")));
         Assert.Equal(expected, Seen(browser.GetProperty("helper")));
-        Assert.True(browser.GetProperty("closed").GetBoolean());
+        Assert.Equal(!RouterFiles.File(name).Entities.Any(e => e.First(8) is "ENGRAVE"), browser.GetProperty("closed").GetBoolean());
+        Assert.All(ezdxf.GetProperty("contrast").EnumerateArray(), c => Assert.InRange(c.GetDouble(), 3, 21));
+        Assert.NotEmpty(ezdxf.GetProperty("contrast").EnumerateArray());
 
         Assert.Contains(
             string.Create(CultureInfo.InvariantCulture, $"Feature Count: {expected.Count}\n"), Referee.Ogrinfo("-so", "-al", path),

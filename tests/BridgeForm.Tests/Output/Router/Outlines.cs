@@ -50,4 +50,26 @@ internal static class Outlines
 
         return corners;
     }
+
+    /// <summary>Whether a point lies inside a ring of straight edges by more than a margin: crossings of a ray, after Jordan.</summary>
+    public static bool IsDeepInside(
+        IReadOnlyList<(double X, double Y, double Bulge)> ring, (double X, double Y, double Bulge) point, double margin)
+    {
+        var inside = false;
+        for (var i = 0; i < ring.Count; i++)
+        {
+            var (a, b) = (ring[i], ring[(i + 1) % ring.Count]);
+            var (dx, dy) = (b.X - a.X, b.Y - a.Y);
+            var along = Math.Clamp((((point.X - a.X) * dx) + ((point.Y - a.Y) * dy)) / ((dx * dx) + (dy * dy)), 0, 1);
+            var (ex, ey) = (point.X - a.X - (along * dx), point.Y - a.Y - (along * dy));
+            if (Math.Sqrt((ex * ex) + (ey * ey)) < margin)
+            {
+                return false;
+            }
+
+            inside ^= (a.Y > point.Y) != (b.Y > point.Y) && point.X < a.X + (dx * (point.Y - a.Y) / dy);
+        }
+
+        return inside;
+    }
 }

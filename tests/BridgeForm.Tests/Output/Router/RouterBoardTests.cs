@@ -24,13 +24,17 @@ public sealed class RouterBoardTests
                 continue;
             }
 
-            var outlines = new Dxf.DxfFile(bytes).Entities.Where(e => e.First(8) is "OUTLINE").Select(Outlines.Corners).ToList();
-            var wide = Math.Max(shop.Kerf, shop.RouterBit) / Inch;
+            var outlines = new Dxf.DxfFile(bytes).Entities.Where(e => e.First(8) is "PIECE").Select(Outlines.Corners).ToList();
+            var wide = 1.05 * shop.RouterBit / Inch;
             var (at, k) = (shop.Trim / Inch, 0);
             for (var i = 0; i < board.Pieces.Length; i++)
             {
-                // A cut as wide as the bit beside everything it cuts, one as wide as the saw's between what is left for it.
-                at += i == 0 ? 0 : IsCut(board, i) || IsCut(board, i - 1) ? wide : shop.Kerf / Inch;
+                // A slot beside everything that the bit cuts, as wide as the slant of the end makes it; else a saw cut.
+                var slant = Math.Min(
+                    i > 0 && IsCut(board, i - 1) ? Math.Cos(s_pieces[board.Pieces[i - 1].Mark].Far.Mitre) : 1,
+                    IsCut(board, i) ? Math.Cos(s_pieces[board.Pieces[i].Mark].Near.Mitre) : 1);
+                var parted = IsParted(board, i) || (i > 0 && IsParted(board, i - 1));
+                at += i == 0 ? 0 : parted ? Math.Max(wide / slant, shop.Kerf / Inch) : shop.Kerf / Inch;
                 if (IsCut(board, i))
                 {
                     Assert.Equal(at, outlines[k].Min(c => c.X), Written);
@@ -52,7 +56,7 @@ public sealed class RouterBoardTests
         foreach (var board in s_model.StockPlan.Boards)
         {
             var layout = RouterBoard.Lay(board, s_pieces, s_model.Parameters.Shop);
-            Assert.Equal(layout.Reason is null, layout.Sheet() is not null);
+            Assert.Equal(layout.Reason is null, layout.Sheet(UnitSystem.Imperial) is not null);
             var sawn = board.Pieces.Select(p => p.Mark).Where(m => !s_pieces[m].NotRoutable.IsEmpty).Distinct().ToList();
             Assert.Equal(
                 sawn.Count == board.Pieces.Select(p => p.Mark).Distinct().Count(),
@@ -69,38 +73,98 @@ public sealed class RouterBoardTests
         Assert.Contains(s_model.StockPlan.Boards, b => RouterBoard.Lay(b, s_pieces, s_model.Parameters.Shop).LeftOut is not null);
     }
 
+    private static bool IsParted(PlannedBoard board, int index) => IsCut(board, index)
+        && Routing.Setup(s_pieces[board.Pieces[index].Mark].Shape, s_model.Parameters.Shop.Router).IsWide;
+
     private static bool IsCut(PlannedBoard board, int index) => s_pieces[board.Pieces[index].Mark].NotRoutable.IsEmpty;
 
     [Fact]
     public void A_full_board_has_no_room_for_a_bit_thicker_than_the_kerf()
     {
-        var piece = s_model.Pieces.First(p => p.NotRoutable.IsEmpty);
         var shop = s_model.Parameters.Shop with { Trim = 0 };
+        var piece = s_model.Pieces.First(p => Routing.Setup(p.Shape, shop.Router) is { Obstacles.IsEmpty: true, IsWide: true });
+        var slot = 1.05 * shop.RouterBit / Math.Min(Math.Cos(piece.Near.Mitre), Math.Cos(piece.Far.Mitre));
         PlannedBoard Board(double gap) => new(
             1, piece.Stock, piece.Section, (2 * piece.BlankLength) + gap,
             [new(piece.Mark, "a", piece.BlankLength, 0), new(piece.Mark, "b", piece.BlankLength, piece.BlankLength + shop.Kerf)], 0,
             shop.Kerf, null);
         Assert.Contains("no room", RouterBoard.Lay(Board(shop.Kerf), s_pieces, shop).Reason, StringComparison.Ordinal);
-        Assert.Null(RouterBoard.Lay(Board(shop.RouterBit), s_pieces, shop).Reason);
+        Assert.Null(RouterBoard.Lay(Board(slot), s_pieces, shop).Reason);
     }
 
     [Fact]
     public void Tabs_lie_across_the_end_cuts_and_only_when_asked_for()
     {
-        var board = s_model.StockPlan.Boards.First(
-            b => RouterBoard.Lay(b, s_pieces, s_model.Parameters.Shop) is { Reason: null, LeftOut: null });
-        var with = RouterBoard.Lay(board, s_pieces, s_model.Parameters.Shop).Sheet()!.Entities.Where(e => e.Layer is "TAB-3.0MM").ToList();
-        Assert.Equal(board.Pieces.Length + 1, with.Count);
-        var without = RouterBoard.Lay(board, s_pieces, s_model.Parameters.Shop with { Tabs = false }).Sheet()!;
-        Assert.DoesNotContain(without.Entities, e => e.Layer.StartsWith("TAB", StringComparison.Ordinal));
-        Assert.DoesNotContain(without.Layers, l => l.Name.StartsWith("TAB", StringComparison.Ordinal));
+        var (piece, shop) = (RouterFiles.Notched, s_model.Parameters.Shop);
+        var pieces = new Dictionary<string, Piece>(StringComparer.Ordinal) { [piece.Mark] = piece };
+        var length = piece.BlankLength;
+        var board = new PlannedBoard(
+            1, piece.Stock, piece.Section, (2 * length) + 0.5, [new(piece.Mark, "a", length, 0), new(piece.Mark, "b", length, length)], 0,
+            shop.Kerf, null);
+
+        // One in each of the three cuts that part two square pieces from wood: neighbours share the one between them.
+        var with = RouterBoard.Lay(board, pieces, shop).Sheet(UnitSystem.Imperial)!.Entities
+            .Where(e => e.Layer is "LEAVE-0.118-IN-HIGH").ToList();
+        Assert.Equal(3, with.Count);
+        var without = RouterBoard.Lay(board, pieces, shop with { Tabs = false }).Sheet(UnitSystem.Imperial)!;
+        Assert.DoesNotContain(without.Entities, e => e.Layer.StartsWith("LEAVE", StringComparison.Ordinal));
+        Assert.DoesNotContain(without.Layers, l => l.Name.StartsWith("LEAVE", StringComparison.Ordinal));
     }
 
     [Fact]
     public void Same_board_gives_the_same_bytes()
     {
         var board = s_model.StockPlan.Boards.First(b => RouterBoard.Lay(b, s_pieces, s_model.Parameters.Shop).Reason is null);
-        byte[] Bytes() => RouterFiles.Bytes(RouterBoard.Lay(board, s_pieces, s_model.Parameters.Shop).Sheet()!, UnitSystem.Imperial);
+        byte[] Bytes() => RouterFiles.Bytes(
+            RouterBoard.Lay(board, s_pieces, s_model.Parameters.Shop).Sheet(UnitSystem.Imperial)!, UnitSystem.Imperial);
         Assert.Equal(Bytes(), Bytes());
+    }
+
+    // Slots, notches and pockets take wood that no piece needs: no corner of one lies inside the outline of another piece, and
+    // each piece keeps its whole area. A bit that went half its width too far would show here.
+    [Fact]
+    public void Nothing_that_is_cut_through_reaches_into_a_piece()
+    {
+        var slots = 0;
+        foreach (var (name, bytes) in RouterFiles.All.Where(f => f.Key.Contains("/boards/", StringComparison.Ordinal)))
+        {
+            var entities = new Dxf.DxfFile(bytes).Entities.ToList();
+            var pieces = entities.Where(e => e.First(8) is "PIECE").Select(Outlines.Corners).ToList();
+            foreach (var corner in entities.Where(e => e.First(8) is "CLEAR-THROUGH").SelectMany(Outlines.Corners))
+            {
+                Assert.All(pieces, p => Assert.False(Outlines.IsDeepInside(p, corner, 10 * Written), name));
+                slots++;
+            }
+        }
+
+        Assert.True(slots > 40);
+    }
+
+    [Fact]
+    public void Square_neighbours_share_one_slot_and_the_boards_own_end_has_none()
+    {
+        var piece = RouterFiles.Notched;
+        var pieces = new Dictionary<string, Piece>(StringComparer.Ordinal) { [piece.Mark] = piece };
+        var shop = s_model.Parameters.Shop with { Trim = 0, Tabs = false };
+        var length = piece.BlankLength;
+        var slot = 1.05 * shop.RouterBit;
+        PlannedBoard Board(double more) => new(
+            1, piece.Stock, piece.Section, (2 * length) + slot + more,
+            [new(piece.Mark, "a", length, 0), new(piece.Mark, "b", length, length + shop.Kerf)], 0, shop.Kerf, null);
+        int Slots(double more) => RouterBoard.Lay(Board(more), pieces, shop).Sheet(UnitSystem.Imperial)!.Entities
+            .Count(e => e.Layer is "CLEAR-THROUGH") - (2 * piece.Shape.Channels.Length);
+        Assert.Equal(1, Slots(0));
+        Assert.Equal(2, Slots(0.5));
+    }
+
+    [Fact]
+    public void A_board_larger_than_the_bed_has_no_file()
+    {
+        var board = s_model.StockPlan.Boards.First(b => RouterBoard.Lay(b, s_pieces, s_model.Parameters.Shop).Reason is null);
+        var shop = s_model.Parameters.Shop;
+        RouterBoard Lay(double length) => RouterBoard.Lay(
+            board, s_pieces, shop with { Router = shop.Router with { BedLength = length } });
+        Assert.Contains("larger than its bed", Lay(board.Length - 0.001).Reason, StringComparison.Ordinal);
+        Assert.Null(Lay(board.Length).Reason);
     }
 }

@@ -15,7 +15,7 @@ internal static class RouterFiles
 
     public static BridgeModel Garden { get; } = Bridges.Build(Bridges.Garden + "\n" + Tabs);
 
-    public static BridgeModel Metric { get; } = Bridges.Build(Bridges.Inclined);
+    public static BridgeModel Metric { get; } = Bridges.Build(Bridges.Inclined + "\nshop: { router: { engrave: true } }\n");
 
     /// <summary>Bases of a bridge without keeper holes: all cuts are through, so a wide face is up.</summary>
     public static Piece Notched
@@ -47,7 +47,7 @@ internal static class RouterFiles
         {
             foreach (var piece in model.Pieces)
             {
-                if (RouterSheet.Draw(piece, model.Parameters.Shop) is { } sheet)
+                if (RouterSheet.Draw(piece, model.Parameters.Shop, model.Parameters.Units) is { } sheet)
                 {
                     files.Add($"{name}/router/{piece.Mark}", Bytes(sheet, model.Parameters.Units));
                 }
@@ -57,14 +57,14 @@ internal static class RouterFiles
             var pieces = model.Pieces.ToDictionary(p => p.Mark, StringComparer.Ordinal);
             foreach (var board in model.StockPlan.Boards.DistinctBy(b => string.Join(' ', b.Pieces.Select(p => p.Mark)) + b.Length))
             {
-                if (RouterBoard.Lay(board, pieces, model.Parameters.Shop).Sheet() is { } sheet)
+                if (RouterBoard.Lay(board, pieces, model.Parameters.Shop).Sheet(model.Parameters.Units) is { } sheet)
                 {
                     files.Add($"{name}/{RouterBoard.FileName(board, model.StockPlan)}", Bytes(sheet, model.Parameters.Units));
                 }
             }
         }
 
-        files.Add("notched", Bytes(RouterSheet.Draw(Notched, Garden.Parameters.Shop)!, UnitSystem.Imperial));
+        files.Add("notched", Bytes(RouterSheet.Draw(Notched, Garden.Parameters.Shop, UnitSystem.Imperial)!, UnitSystem.Imperial));
         return files;
     }
 }

@@ -63,7 +63,7 @@ public sealed class SawCutTests
         var hands = model.Pieces.Where(p => p.Mark is "P1L" or "P1R").ToList();
         Assert.Equal(2, hands.Count);
         var setups = SawSetup.List(model);
-        Assert.All(setups.Where(s => s.Cuts.Any(c => c.Piece == hands[0])), s => Assert.Contains(s.Cuts, c => c.Piece == hands[1]));
+        Assert.All(setups.Where(s => s.Cuts.Any(c => c.Piece.Mark is "P1L")), s => Assert.Contains(s.Cuts, c => c.Piece.Mark is "P1R"));
         Assert.Equal(2 * model.Pieces.Sum(p => p.Occurrences.Length), setups.Sum(s => s.Count));
     }
 
@@ -111,6 +111,11 @@ public sealed class SawCutTests
     {
         var shape = new CutStock(
             0.089, 0.038, Plane.Through(Vector3d.Zero, -near), Plane.Through(new Vector3d(length, 0, 0), far));
-        return SamplePieces.Post with { Shape = shape, Near = SawReach.Measure(shape.Near, Shop), Far = SawReach.Measure(shape.Far, Shop) };
+        return SamplePieces.Post with
+        {
+            Shape = shape,
+            Near = SawReach.Measure(shape, near: true, Shop),
+            Far = SawReach.Measure(shape, near: false, Shop),
+        };
     }
 }

@@ -75,7 +75,7 @@ public sealed class ShopSheetTests
     {
         var rows = SawSheet.Csv(Model.Value, Units).Split('\n', StringSplitOptions.RemoveEmptyEntries);
         Assert.Equal(1 + (2 * Model.Value.Pieces.Length) + 1, rows.Length);
-        Assert.Contains(rows, r => r.Contains(",50.0,0.0,20.0,saw and wedge,K1,", StringComparison.Ordinal));
+        Assert.Contains(rows, r => r.Contains(",50.0,0.0,20.0,saw with taper block,K1,", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -1,7 +1,10 @@
+using System.Globalization;
 using BridgeForm.Output;
 using BridgeForm.Output.Tables;
+using BridgeForm.Pieces;
 using BridgeForm.Roles;
 using BridgeForm.Tests.Output.Samples;
+using BridgeForm.Tests.Output.Templates;
 
 namespace BridgeForm.Tests.Output.Tables;
 
@@ -29,19 +32,37 @@ public sealed class TableTests
         Assert.Equal("F00-F02/post-left", post["Occurrences"]);
     }
 
+    // docs/bridge.md, brace: long edge = height where it meets the post / cos β, short edge = long edge less the width times
+    // (tan β + cot(α + β)); 28-1/4 in and 18-1/4 in from the middle, 8° against 12°, both 2x4.
+    [Fact]
+    public void Long_and_short_edge_of_a_brace_are_those_of_its_closed_form()
+    {
+        var rows = Read(CutList.Csv(TestPieces.Garden, SampleUnits.Imperial));
+        var brace = rows[0].Zip(rows.First(r => r[2] is "brace")).ToDictionary(p => p.First, p => p.Second, StringComparer.Ordinal);
+        var (lean, tilt) = (Bridges.Radians(8), Bridges.Radians(12));
+        var height = ((28.25 - 18.25) - (3.5 / Math.Cos(lean))) / (Math.Tan(lean) + Math.Tan(tilt)) * 25.4;
+        var edge = height / Math.Cos(tilt);
+        Assert.Equal(edge, double.Parse(brace["Long edge (mm)"], CultureInfo.InvariantCulture), 0.051);
+        Assert.Equal(
+            edge - (3.5 * 25.4 * (Math.Tan(tilt) + (1 / Math.Tan(lean + tilt)))),
+            double.Parse(brace["Short edge (mm)"], CultureInfo.InvariantCulture),
+            0.051);
+        Assert.True(double.Parse(brace["Blank length (mm)"], CultureInfo.InvariantCulture) > edge);
+    }
+
     [Fact]
     public void Cut_out_of_reach_says_how_it_is_made()
     {
         var piece = SamplePieces.Post with
         {
             Far = new(1.22, 0, 0, InReach: false, Wedge: 0.35),
-            Near = new(0, 1, 1, InReach: false, Wedge: 0) { NeedsTemplate = true },
+            Near = new(0, 1, 1, InReach: false, Wedge: 0) { Way = CutWay.CircularSaw },
         };
         var rows = Read(CutList.Csv(SampleModel.Small with { Pieces = [piece] }, SampleUnits.Imperial));
         var row = rows[0].Zip(rows[1]).ToDictionary(p => p.First, p => p.Second, StringComparer.Ordinal);
-        Assert.Equal("wedge", row["Far cut"]);
+        Assert.Equal("saw with taper block", row["Far cut"]);
         Assert.Equal("20.1", row["Far wedge (deg)"]);
-        Assert.Equal("template", row["Near cut"]);
+        Assert.Equal("circular saw along the template line", row["Near cut"]);
     }
 
     [Fact]

@@ -31,11 +31,21 @@ public sealed class GangLayoutTests
             var (middle, rope, half) =
                 (model.Parameters.Frames.Base.Length / 2, model.Parameters.Ropes.Spacing / 2, model.Parameters.Frames.Channel.Width / 2);
             double[] wanted =
-                [middle - rope - half, middle - rope, middle - rope + half, middle + rope - half, middle + rope, middle + rope + half];
-            Equal(wanted, block.Ticks(PageLayers.Layout));
+                [middle - rope - half, middle - rope + half, middle + rope - half, middle + rope + half];
+            Equal(wanted, block.Ticks(PageLayers.Cut));
+            Equal([middle - rope, middle + rope], block.Ticks(PageLayers.Layout));
+
+            // The rope is named at its centre line, and at no other.
+            Assert.All(
+                block.Entities.OfType<SheetText>().Where(t => t.Text.StartsWith("rope ", StringComparison.Ordinal)),
+                t => Assert.Contains(
+                    block.Ticks(PageLayers.Layout),
+                    x => Math.Abs(x - ((PageBox.Of(t).MinX + PageBox.Of(t).MaxX) / 2)) < 0.0005
+                        && t.Text.EndsWith(TestPieces.Units.Length(x), StringComparison.Ordinal)));
+            Assert.Equal(2, block.Entities.OfType<SheetText>().Count(t => t.Text.StartsWith("rope ", StringComparison.Ordinal)));
             var walls = piece.Shape.Channels.SelectMany(c => new[] { c.Center - (c.Width / 2), c.Center + (c.Width / 2) }).ToList();
             Assert.All(walls, w => Assert.Contains(piece.Solid.Vertices, v => Math.Abs(v.X - w) < Micron));
-            Assert.All(walls, w => Assert.Contains(block.Ticks(PageLayers.Layout), t => Math.Abs(t - w) < Micron));
+            Assert.All(walls, w => Assert.Contains(block.Ticks(PageLayers.Cut), t => Math.Abs(t - w) < Micron));
         }
     }
 

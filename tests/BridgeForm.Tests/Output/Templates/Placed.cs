@@ -3,7 +3,7 @@ using BridgeForm.Output.Drawing;
 namespace BridgeForm.Tests.Output.Templates;
 
 /// <summary>A text where it comes to lie on the page.</summary>
-internal sealed record PlacedText(string Text, double Height, SheetBox Box);
+internal sealed record PlacedText(string Text, double Height, SheetBox Box, bool Bold);
 
 /// <summary>Texts of a page, windows looked into; those cut by a window's edge are cut here too.</summary>
 internal static class PlacedTexts
@@ -25,7 +25,7 @@ internal static class PlacedTexts
             }
             else if (entity is SheetText text && Clipped(Moved(PageBox.Of(text), dx, dy), clip) is { IsEmpty: false } box)
             {
-                yield return new PlacedText(text.Text, text.Height, box);
+                yield return new PlacedText(text.Text, text.Height, box, text.Bold);
             }
         }
     }

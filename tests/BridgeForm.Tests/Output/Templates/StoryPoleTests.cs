@@ -25,7 +25,8 @@ public sealed class StoryPoleTests
     {
         var model = Model(name);
         var pole = Assert.Single(
-            StoryPole.Draw(model, TestPieces.Units), b => string.Equals(b.Title, "Story pole of the rope", StringComparison.Ordinal));
+            StoryPole.Draw(model, TestPieces.Units, TemplateChoice.Everything, onRoll: true),
+            b => string.Equals(b.Title, "Story pole of the rope", StringComparison.Ordinal));
         var ticks = pole.Ticks(PageLayers.Accent);
         Assert.Equal(model.Frames.Length, ticks.Count);
         foreach (var (mark, tick) in model.Marks.Zip(ticks))
@@ -49,7 +50,7 @@ public sealed class StoryPoleTests
     {
         var model = Model(name);
         var ropes = model.Parameters.Ropes;
-        var ticks = StoryPole.Draw(model, TestPieces.Units).Last().Ticks(PageLayers.Accent);
+        var ticks = StoryPole.Draw(model, TestPieces.Units, TemplateChoice.Everything, onRoll: true).Last().Ticks(PageLayers.Accent);
         Assert.Equal(0, ticks[0], Micron);
         Assert.Equal(model.Rope.UnstressedLength() * (1 + (ropes.MarkingTension / ropes.Rope.AxialStiffness)), ticks[^1], Micron);
     }
@@ -90,7 +91,7 @@ public sealed class StoryPoleTests
     {
         var model = Model(name);
         var layout = BridgeLayout.Lay(model.Parameters, model.Rope);
-        var poles = StoryPole.Draw(model, TestPieces.Units)
+        var poles = StoryPole.Draw(model, TestPieces.Units, TemplateChoice.Everything, onRoll: true)
             .Where(b => b.Title.StartsWith("Story pole of the guard", StringComparison.Ordinal))
             .ToList();
         var heights = GuardHeights.Measure(model).ToList();
@@ -113,6 +114,21 @@ public sealed class StoryPoleTests
             Assert.All(edges, e => Assert.Contains(ticks, t => Math.Abs(Math.Abs(t - e) - (width / 2)) < Micron));
             Assert.Equal(2 * (ticks.Count - 1), edges.Count);
         }
+    }
+
+    /// <summary>On sheets a rope's strip would be dozens of pieces; many sets of heights are a pile that few need.</summary>
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Strips_of_many_sheets_are_not_printed_unasked(string name)
+    {
+        var model = Model(name);
+        var sets = GuardHeights.Measure(model).Count();
+        int Count(TemplateChoice choice, bool roll, string title) => StoryPole.Draw(model, TestPieces.Units, choice, roll)
+            .Count(b => b.Title.StartsWith(title, StringComparison.Ordinal));
+        Assert.Equal(0, Count(TemplateChoice.Everything, false, "Story pole of the rope"));
+        Assert.Equal(1, Count(TemplateChoice.Needed, true, "Story pole of the rope"));
+        Assert.Equal(sets, Count(TemplateChoice.Everything, false, "Story pole of the guard"));
+        Assert.Equal(sets <= 3 ? sets : 0, Count(TemplateChoice.Needed, false, "Story pole of the guard"));
     }
 
     private static List<double> RailHeights(BridgeModel model, BridgeLayout layout, int frame)

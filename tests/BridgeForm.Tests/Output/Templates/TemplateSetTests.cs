@@ -4,6 +4,7 @@ using BridgeForm.Output.Templates;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Tests.Output.Pdf;
+using BridgeForm.Tests.Samples;
 
 namespace BridgeForm.Tests.Output.Templates;
 
@@ -80,8 +81,9 @@ public sealed class TemplateSetTests
     {
         var model = With(Garden.Value, paper);
         var book = TemplateSet.Draw(
-            model, model.Pieces.First(p => string.Equals(p.Mark, "K1", StringComparison.Ordinal)), DisplayUnits.For(UnitSystem.Imperial));
-        for (var page = 1; page <= 2; page++)
+            model, model.Pieces.First(p => string.Equals(p.Mark, "K1", StringComparison.Ordinal)), DisplayUnits.For(UnitSystem.Imperial),
+            TemplateChoice.Everything);
+        for (var page = 1; page <= Math.Min(2, book.Pages.Length); page++)
         {
             var raster = Raster.Of(book, page);
             foreach (var length in (double[])[0.100, 0.1016])
@@ -101,7 +103,7 @@ public sealed class TemplateSetTests
     {
         var model = With(Garden.Value, "tabloid");
         var piece = model.Pieces.First(p => string.Equals(p.Mark, "K1", StringComparison.Ordinal));
-        var book = TemplateSet.Draw(model, piece, DisplayUnits.For(UnitSystem.Imperial));
+        var book = TemplateSet.Draw(model, piece, DisplayUnits.For(UnitSystem.Imperial), TemplateChoice.Everything);
         var (cut, page) = book.Pages.Select((p, i) => (Cut: PlacedLines.Of(p.Content)
                 .Where(l => string.Equals(l.Layer, PageLayers.Accent, StringComparison.Ordinal))
                 .MaxBy(l => Math.Abs(l.To.X - l.From.X)), Page: i + 1))
@@ -145,10 +147,90 @@ public sealed class TemplateSetTests
     [Fact]
     public void Square_pieces_without_channels_need_no_template()
     {
-        Assert.All(Garden.Value.Pieces, p => Assert.True(TemplateSet.Needs(p)));
+        Assert.All(Garden.Value.Pieces, p => Assert.True(TemplateSet.Needs(p, TemplateChoice.Everything)));
         var square = Garden.Value.Pieces[0];
-        Assert.False(TemplateSet.Needs(square with { Shape = square.Shape with { Channels = [], Holes = [] } }));
+        Assert.False(TemplateSet.Needs(
+            square with { Shape = square.Shape with { Channels = [], Holes = [] } }, TemplateChoice.Everything));
     }
+
+    /// <summary>
+    /// Unasked, a template is printed of what the saw does not make and of channels: posts, boards and rails have none, and have
+    /// theirs when asked for.
+    /// </summary>
+    [Fact]
+    public void Only_what_the_saw_does_not_reach_is_printed_unasked()
+    {
+        var pieces = Garden.Value.Pieces;
+        Assert.All(pieces, p => Assert.Equal(p.Role is Role.Base or Role.Brace, TemplateSet.Needs(p, TemplateChoice.Needed)));
+        var post = pieces.First(p => p.Role == Role.Post);
+        var choice = new TemplateChoice(false, [post.Mark]);
+        Assert.True(TemplateSet.Needs(post, choice));
+        Assert.All(pieces.Where(p => p.Role == Role.Rail), p => Assert.False(TemplateSet.Needs(p, choice)));
+        var units = DisplayUnits.For(UnitSystem.Imperial);
+        Assert.Equal(Titles(TemplateSet.All(Garden.Value, units, TemplateChoice.Needed)).Append(post.Mark).Distinct().Order(
+            StringComparer.Ordinal), Titles(TemplateSet.All(Garden.Value, units, choice)).Order(StringComparer.Ordinal));
+    }
+
+    /// <summary>Wrap-arounds are for compound cuts: where both angles print as something, or no saw leans so far.</summary>
+    [Fact]
+    public void Wrap_arounds_are_drawn_for_compound_cuts_alone()
+    {
+        var model = Inclined.Value;
+        var units = DisplayUnits.For(UnitSystem.Metric);
+        var seen = 0;
+        foreach (var piece in model.Pieces)
+        {
+            var wraps = TemplateSet.Draw(model, piece, units, TemplateChoice.Everything).Pages.SelectMany(p => PlacedTexts.Of(p.Content))
+                .Count(t => t.Text.EndsWith("wrap-around", StringComparison.Ordinal));
+            var compound = new[] { piece.Near, piece.Far }.Count(
+                c => Math.Abs(Bridges.Degrees(c.Mitre)) > 0.05 && Math.Abs(Bridges.Degrees(c.Bevel)) > 0.05);
+            Assert.Equal(compound, wraps);
+            seen += wraps;
+        }
+
+        Assert.True(seen > 0);
+    }
+
+    /// <summary>Each page's line names what a reader finds on it, and the lines are as many as the pages that follow.</summary>
+    [Theory]
+    [InlineData("letter", "garden")]
+    [InlineData("a4", "inclined")]
+    [InlineData("roll-24", "garden")]
+    public void The_index_has_a_line_for_each_page(string paper, string bridge)
+    {
+        var book = Book(paper, bridge);
+        var index = PlacedTexts.Of(book.Pages[0].Content).Select(t => t.Text).ToList();
+        var numbers = book.Pages.SelectMany(p => PlacedTexts.Of(p.Content)).Where(t => t.Bold && int.TryParse(t.Text, out _))
+            .Select(t => int.Parse(t.Text, System.Globalization.CultureInfo.InvariantCulture)).ToList();
+        Assert.Equal(Enumerable.Range(book.Pages.Length - numbers.Count + 1, numbers.Count), numbers);
+        Assert.True(numbers.Count >= book.Pages.Length - 3 && numbers[0] > 1);
+        Assert.Contains(index, t => t.StartsWith("What is on which page", StringComparison.Ordinal));
+        var first = PlacedTexts.Of(book.Pages[numbers[0] - 1].Content).Where(t => t.Bold).Select(t => t.Text).ToList();
+        Assert.Contains(first, t => index.Exists(line => line.StartsWith(t, StringComparison.Ordinal)));
+    }
+
+    /// <summary>How much paper a bridge takes unasked, index with it.</summary>
+    [Theory]
+    [InlineData("demo", 20)]
+    [InlineData("rise", 25)]
+    [InlineData("plumb", 80)]
+    public void A_bridge_takes_no_more_paper_than_its_bar(string name, int most)
+    {
+        var model = Bridges.Build(name switch
+        {
+            "demo" => File.ReadAllText(Path.Combine(Sample.Root, "viewer-samples", "alder-dell", "project.yaml")),
+            "rise" => Bridges.Garden.Replace("span: 30 ft", "span: 28 ft, rise: 6 in", StringComparison.Ordinal),
+            _ => Bridges.Inclined.Replace("span: 12 m, rise: 2 m", "span: 18 m, rise: 1 m", StringComparison.Ordinal),
+        });
+        var choice = TemplateChoice.Needed;
+        Assert.InRange(TemplateSet.All(model, DisplayUnits.For(model.Parameters.Units), choice).Pages.Length, 2, most);
+    }
+
+    private static IEnumerable<string> Titles(SheetBook book) => book.Pages.Skip(1).SelectMany(p => PlacedTexts.Of(p.Content))
+        .Where(t => t.Bold && t.Text.Contains(" · ", StringComparison.Ordinal))
+        .SelectMany(t => t.Text.Split(" · ")[0].Split(", "))
+        .Where(m => Garden.Value.Pieces.Any(p => string.Equals(p.Mark, m, StringComparison.Ordinal)))
+        .Distinct();
 
     /// <summary>Box sums on a page carry round-off, metres.</summary>
     private const double Slack = 1e-9;
@@ -156,7 +238,7 @@ public sealed class TemplateSetTests
     private static SheetBook Book(string paper, string bridge)
     {
         var model = With(string.Equals(bridge, "garden", StringComparison.Ordinal) ? Garden.Value : Inclined.Value, paper);
-        return TemplateSet.All(model, DisplayUnits.For(model.Parameters.Units));
+        return TemplateSet.All(model, DisplayUnits.For(model.Parameters.Units), TemplateChoice.Everything);
     }
 
     private static BridgeModel With(BridgeModel model, string paper) => model with

@@ -2,6 +2,7 @@ using BridgeForm.Output;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Templates;
 using BridgeForm.Pieces;
+using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
@@ -16,14 +17,17 @@ internal static class TestPieces
 
     public static BridgeModel Garden => s_garden.Value;
 
+    /// <summary>The garden bridge's tools, with a saw that runs as far as any test asks.</summary>
+    private static ShopParameters LongSaw => Garden.Parameters.Shop with { Saw = Garden.Parameters.Shop.Saw with { Crosscut = 2 } };
+
     /// <summary>A piece whose blank begins at X = 0, with its solid made anew.</summary>
     public static Piece Of(CutStock shape) => Garden.Pieces[0] with
     {
         Shape = shape,
         Solid = StockSolid.Build(shape).OrNull!,
         BlankLength = Math.Max(shape.Far.XAt(shape.Width / 2, shape.Thickness / 2), shape.Far.XAt(-shape.Width / 2, shape.Thickness / 2)),
-        Near = SawReach.Measure(shape.Near, Garden.Parameters.Shop),
-        Far = SawReach.Measure(shape.Far, Garden.Parameters.Shop),
+        Near = SawReach.Measure(shape, near: true, LongSaw),
+        Far = SawReach.Measure(shape, near: false, LongSaw),
     };
 
     /// <summary>Entities of a kind on a layer.</summary>

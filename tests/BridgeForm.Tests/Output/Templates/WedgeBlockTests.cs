@@ -23,8 +23,8 @@ public sealed class WedgeBlockTests
         var ring = Assert.Single(block.On<SheetPolyline>(PageLayers.Cut)).Vertices;
         var (fence, slope) = (ring.Take(2).ToList(), ring.Skip(2).OrderBy(v => v.X).ToList());
         Assert.Equal(fence[0].Y, fence[1].Y, Hair);
-        Assert.Equal(0.3048, fence[1].X - fence[0].X, Hair);
-        Assert.Equal(0.3048, slope[1].X - slope[0].X, Hair);
+        Assert.Equal(SawPath.Bearing, fence[1].X - fence[0].X, Hair);
+        Assert.Equal(SawPath.Bearing, slope[1].X - slope[0].X, Hair);
         Assert.Equal(Math.Tan(Bridges.Radians(Math.Abs(degrees))), (slope[1].Y - slope[0].Y) / (slope[1].X - slope[0].X), Hair);
         Assert.True(slope[0].Y - fence[0].Y >= 0.006, "the thin end would crush");
         Assert.Equal(Bridges.Radians(Math.Abs(degrees)), cut.Wedge, Hair);

@@ -1,0 +1,30 @@
+using BridgeForm.Output.Drawing;
+using BridgeForm.Pieces;
+using BridgeForm.Project;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Output.Templates;
+
+/// <summary>The plan of a cut on the taper block, with what to know of it.</summary>
+internal static class BlockPlan
+{
+    /// <summary>The plan of an end.</summary>
+    public static TemplateBlock Draw(CutUse use, PieceEnd end, ShopParameters shop, DisplayUnits units)
+    {
+        var (stock, cut) = (use.First.Shape, use.First.Cut(end));
+        var plan = new SawPlan(
+            stock, Math.Abs(cut.Mitre), Math.Abs(cut.Bevel), cut.Wedge, CutWays.ThinAtBlade(end == PieceEnd.Near, cut), shop.Kerf);
+        return new TemplateBlock(
+            $"{use.Marks} · {(end == PieceEnd.Near ? "near end" : "far end")} on its block · plan, 1:5",
+            [
+                $"Saw at {Numbers.DegreeText(plan.Setting)}, block {Numbers.DegreeText(cut.Wedge)}, "
+                    + (plan.Right ? "its thin end at the blade and the piece to the right of it. "
+                        : "its thick end at the blade and the piece to the left of it. ")
+                    + $"The blade runs {units.Length(plan.Path)} from the fence, of {units.Length(shop.Saw.Crosscut)} that the saw has. "
+                    + $"Clamps stand {units.Length(SawPath.ClampClear)} or more from its path, along the work; the stop, where the "
+                    + "set-up sheet gives one, on the block's slope; the offcut lies free."
+                    + (SawPath.IsShort(stock) ? " Too short to hold alone: cut in pairs or from longer stock." : string.Empty),
+            ],
+            [.. plan.Draw()]);
+    }
+}

@@ -1,0 +1,126 @@
+using BridgeForm.Output.Drawing;
+using BridgeForm.Pieces;
+using BridgeForm.Quantities;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Output.Templates;
+
+/// <summary>
+/// A cut on the mitre saw seen from above, one to five: fence, block if there is one, work, the blade's path with its kerf, the
+/// side that falls off, and where to clamp. X runs to the right along the fence, Y up the page towards it.
+/// </summary>
+/// <param name="Stock">The stick.</param>
+/// <param name="Mitre">The cut's mitre, that of saw and block together, radians, not negative.</param>
+/// <param name="Bevel">Tilt of the blade, radians, not negative.</param>
+/// <param name="Wedge">Angle of the block; 0 for none.</param>
+/// <param name="Right">The piece lies to the right of the blade; else to its left.</param>
+/// <param name="Kerf">Width of the cut, metres.</param>
+internal sealed record SawPlan(CutStock Stock, double Mitre, double Bevel, double Wedge, bool Right, double Kerf)
+{
+    /// <summary>A cut of two feet fits a sheet of letter paper.</summary>
+    public const double Scale = 0.2;
+
+    // Waste that is shown, work that is shown beyond the clamp, fence that is shown beyond the work, metres.
+    private const double OffCut = 0.080;
+    private const double Shown = SawPath.ClampClear + 0.140;
+    private const double Beyond = 0.020;
+    private const double ClampRadius = 0.0025;
+
+    /// <summary>What the saw is set to, radians.</summary>
+    public double Setting => Mitre - Wedge;
+
+    /// <summary>From the fence to the far edge of the work, along the blade, metres.</summary>
+    public double Path => Wedge > 0
+        ? SawPath.OnBlock(Stock.Width, Stock.Thickness, Mitre, Bevel, Wedge, Right)
+        : SawPath.Across(Stock.Width, Stock.Thickness, Mitre, Bevel);
+
+    /// <summary>+1 where the piece lies to the right of the blade, −1 to its left.</summary>
+    private double Way => Right ? 1 : -1;
+
+    /// <summary>Where the blade crosses the work: from (0, 0) at the fence's edge to (W·tan m, W).</summary>
+    private double Slant => Stock.Width * Elementary.Tan(Mitre);
+
+    /// <summary>Where the blade meets the edge that lies at the fence or on the block: along the fence and off it, metres.</summary>
+    private (double X, double Y) AtBlade
+    {
+        get
+        {
+            var off = Wedge > 0 ? SawPath.BlockAtBlade(Wedge, Right) : 0;
+            return (off * Elementary.Tan(Setting), off);
+        }
+    }
+
+    /// <summary>Everything, with the blade's foot on the fence at the origin.</summary>
+    public IEnumerable<SheetEntity> Draw() => [.. Fence(), .. Wedge > 0 ? Block() : [], .. Work(), .. Blade()];
+
+    /// <summary>A point of the work: along its edge at the fence, to the right from the blade, and across it.</summary>
+    public SheetPoint On(double along, double over)
+    {
+        var (sin, cos) = (Elementary.Sin(Wedge), Elementary.Cos(Wedge));
+        var (x, y) = AtBlade;
+        return At(x + (along * cos) - (over * sin), y + (along * sin) + (over * cos));
+    }
+
+    private static SheetPoint At(double x, double y) => new(x * Scale, -y * Scale);
+
+    private IEnumerable<SheetEntity> Fence()
+    {
+        var reach = OffCut + Shown + Slant + Beyond;
+        yield return new SheetLine(
+            PageLayers.Frame, At(Right ? -OffCut - Beyond : -reach, 0), At(Right ? reach : OffCut + Slant + Beyond, 0));
+        yield return PageText.Left(At(Right ? Shown : -Shown, 0).X, 0.0015, "fence", PageText.Small);
+    }
+
+    /// <summary>The block, clamped in its middle.</summary>
+    private IEnumerable<SheetEntity> Block()
+    {
+        var (x, y) = AtBlade;
+        var first = Right ? x + SawPath.BlockClear : -SawPath.BlockClear - SawPath.Bearing;
+        double Slope(double at) => y + ((at - x) * Elementary.Tan(Wedge));
+        var last = first + SawPath.Bearing;
+        SheetPoint[] corners = [At(first, 0), At(last, 0), At(last, Slope(last)), At(first, Slope(first))];
+        yield return new SheetPolyline(PageLayers.Pocket, [.. corners.Select(p => new SheetVertex(p.X, p.Y))], Closed: true);
+        var middle = (first + last) / 2;
+        foreach (var part in Clamp(At(middle, Slope(middle) / 2), "block"))
+        {
+            yield return part;
+        }
+    }
+
+    /// <summary>Both edges of the work, what falls off dashed, and its clamp.</summary>
+    private IEnumerable<SheetEntity> Work()
+    {
+        var end = Right ? Slant + Shown : -Shown;
+        yield return new SheetLine(PageLayers.Cut, On(0, 0), On(end, 0));
+        yield return new SheetLine(PageLayers.Cut, On(Slant, Stock.Width), On(end, Stock.Width));
+        yield return new SheetLine(PageLayers.Fold, On(end, 0), On(end, Stock.Width));
+        var off = Right ? -OffCut : Slant + OffCut;
+        yield return new SheetLine(PageLayers.Hidden, On(0, 0), On(off, 0));
+        yield return new SheetLine(PageLayers.Hidden, On(Slant, Stock.Width), On(off, Stock.Width));
+        var waste = On(Right ? -OffCut / 2 : Slant + (OffCut / 2), Stock.Width / 2);
+        yield return PageText.Centered(waste.X, waste.Y, "offcut", PageText.Small, layer: PageLayers.Accent);
+        foreach (var part in Clamp(On((Slant / 2) + (Way * SawPath.ClampClear), Stock.Width / 2), "work"))
+        {
+            yield return part;
+        }
+    }
+
+    /// <summary>Both sides of the kerf; it lies in the waste.</summary>
+    private IEnumerable<SheetEntity> Blade()
+    {
+        var (sin, cos) = (Elementary.Sin(Setting), Elementary.Cos(Setting));
+        foreach (var kerf in (double[])[0, -Way * Kerf / cos])
+        {
+            yield return new SheetLine(PageLayers.Accent, At(kerf, 0), At(kerf + (Path * sin), Path * cos));
+        }
+
+        var tip = At(Path * sin, Path * cos);
+        yield return PageText.Centered(tip.X, tip.Y - 0.0035, "blade", PageText.Small, layer: PageLayers.Accent);
+    }
+
+    private static IEnumerable<SheetEntity> Clamp(SheetPoint at, string what) =>
+    [
+        new SheetCircle(PageLayers.Drill, at, ClampRadius),
+        PageText.Left(at.X + ClampRadius + 0.001, at.Y - 0.001, "clamp, " + what, PageText.Small),
+    ];
+}

@@ -1,0 +1,93 @@
+using BridgeForm.Project;
+using BridgeForm.Quantities;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Pieces;
+
+/// <summary>How an end is cut, the cheapest way first.</summary>
+public enum CutWay
+{
+    /// <summary>On the mitre saw, against its fence.</summary>
+    Saw,
+
+    /// <summary>On the mitre saw, against a tapered block.</summary>
+    SawWithBlock,
+
+    /// <summary>With a hand-held circular saw along a line drawn by the template.</summary>
+    CircularSaw,
+
+    /// <summary>On the table saw, held in a taper jig.</summary>
+    TaperJig,
+
+    /// <summary>On a band saw.</summary>
+    BandSaw,
+
+    /// <summary>By hand.</summary>
+    HandSaw,
+}
+
+/// <summary>Ways to cut ends, by the tools at hand.</summary>
+public static class CutWays
+{
+    // What such tools commonly reach (common practice, no source). Metres, radians.
+    private const double CircularDepth = 0.060;
+    private const double TableDepth = 0.075;
+    private const double BandHeight = 0.150;
+    private const double MostTilt = Math.PI / 4;
+    private const double LeastTaper = Math.PI / 4;
+
+    /// <summary>What it is called.</summary>
+    public static string Words(CutWay way) => way switch
+    {
+        CutWay.Saw => "saw",
+        CutWay.SawWithBlock => "saw with taper block",
+        CutWay.CircularSaw => "circular saw along the template line",
+        CutWay.TaperJig => "taper jig on the table saw",
+        CutWay.BandSaw => "band saw",
+        CutWay.HandSaw => "hand saw along the template line",
+        _ => throw new ArgumentOutOfRangeException(nameof(way), way, "No such way."),
+    };
+
+    /// <summary>
+    /// The cheapest way that the tools at hand reach, with width and thickness at its setting. A block makes up for a mitre
+    /// beyond the saw's limit, and for nothing else.
+    /// </summary>
+    /// <param name="stock">The stick.</param>
+    /// <param name="near">Its near end; else its far one.</param>
+    /// <param name="cut">Angles of that end.</param>
+    /// <param name="over">How much of the mitre lies beyond the saw's limit, radians; 0 for none.</param>
+    /// <param name="shop">Tools.</param>
+    internal static CutWay Choose(CutStock stock, bool near, EndCut cut, double over, ShopParameters shop)
+    {
+        var (mitre, bevel) = (Math.Abs(cut.Mitre), Math.Abs(cut.Bevel));
+        var (width, thick) = (stock.Width, stock.Thickness);
+        if (shop.Tools.HasFlag(ShopTools.MitreSaw) && bevel - shop.BevelLimit <= Tolerances.SawStop)
+        {
+            var most = SawPath.Longest(shop.Saw, thick, bevel) + Tolerances.RoundOff;
+            if (over <= 0 && SawPath.Across(width, thick, mitre, bevel) <= most)
+            {
+                return CutWay.Saw;
+            }
+
+            if (over > 0 && SawPath.OnBlock(width, thick, mitre, bevel, over, ThinAtBlade(near, cut)) <= most)
+            {
+                return CutWay.SawWithBlock;
+            }
+        }
+
+        var plain = bevel <= Tolerances.SameCut;
+        return shop.Tools.HasFlag(ShopTools.CircularSaw)
+            && ((bevel <= MostTilt && thick / Elementary.Cos(bevel) <= CircularDepth) || (plain && thick <= 2 * CircularDepth))
+            ? CutWay.CircularSaw
+            : shop.Tools.HasFlag(ShopTools.TableSaw) && plain && mitre >= LeastTaper && thick <= TableDepth ? CutWay.TaperJig
+            : shop.Tools.HasFlag(ShopTools.BandSaw) && bevel <= MostTilt && thick <= BandHeight ? CutWay.BandSaw
+            : CutWay.HandSaw;
+    }
+
+    /// <summary>
+    /// Whether the piece lies to the right of the blade, where the block is thin. A cut without a bevel is made from either side,
+    /// and so from that one; else the signs of mitre and bevel, which turn with the piece, decide.
+    /// </summary>
+    public static bool ThinAtBlade(bool near, EndCut cut) =>
+        Math.Abs(cut.Bevel) <= Tolerances.SameCut || near == ((cut.Mitre < 0) == (cut.Bevel < 0));
+}

@@ -1,0 +1,158 @@
+using System.Globalization;
+using BridgeForm.Output.ShopSheets;
+using BridgeForm.Pieces;
+using BridgeForm.Project;
+using BridgeForm.Roles;
+using BridgeForm.Solids;
+using BridgeForm.Tests.Samples;
+using BridgeForm.Tests.Solids;
+
+namespace BridgeForm.Tests.Pieces;
+
+/// <summary>The saw as it is set, against the exact pieces: every gap measured on solids as they are cut.</summary>
+public sealed class SawSettingsTests
+{
+    private static readonly Lazy<BridgeModel> s_demo = new(
+        () => Bridges.Build(File.ReadAllText(Path.Combine(Sample.Root, "viewer-samples", "alder-dell", "project.yaml"))));
+
+    private static readonly Lazy<BridgeModel> s_plumb = new(() => Bridges.Build(
+        Bridges.Inclined.Replace("span: 12 m, rise: 2 m", "span: 18 m, rise: 1 m", StringComparison.Ordinal)));
+
+    public static TheoryData<string> Names => ["demo", "plumb"];
+
+    [Theory]
+    [InlineData("plumb", 40)]
+    public void A_bridge_asks_for_no_more_settings_than_its_bar(string name, int most) =>
+        Assert.InRange(SawSheet.Settings(Model(name)), 2, most);
+
+    // Ends that meet are found in the world: of two parts of neighbouring bays with one name, the two ends that lie nearest to each
+    // other. Together they open by no more than the joint may; what carries load by no more than half a millimetre.
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Every_joint_stays_within_its_gap(string name)
+    {
+        var model = Model(name);
+        var made = Share(model);
+        Assert.All(made.Where(c => c.Exact.Role is Role.Post or Role.Brace), c =>
+            Assert.InRange(Math.Max(Measured(c, near: true), Measured(c, near: false)), 0, 0.0005 + 1e-9));
+        var parts = made.SelectMany(c => c.Exact.Occurrences.Select(o => (o.Id, Ends: Ends(c, o)))).ToDictionary(p => p.Id, p => p.Ends);
+        var (joints, widest) = (0, 0.0);
+        foreach (var (id, ends) in parts.Where(p => p.Key[0] is 'B' && !p.Key.Contains("/tread", StringComparison.Ordinal)))
+        {
+            var bay = int.Parse(id[1..id.IndexOf('/', StringComparison.Ordinal)], CultureInfo.InvariantCulture);
+            var next = string.Create(CultureInfo.InvariantCulture, $"B{bay + 1:00}{id[id.IndexOf('/', StringComparison.Ordinal)..]}");
+            if (parts.TryGetValue(next, out var others))
+            {
+                var (one, other) = ends.SelectMany(e => others.Select(o => (e, o))).MinBy(p => (p.e.At - p.o.At).Length);
+                Assert.InRange((one.At - other.At).Length, 0, 0.02);
+                Assert.InRange(one.Gap + other.Gap, 0, model.Parameters.Shop.JointGap + 1e-9);
+                (joints, widest) = (joints + 1, Math.Max(widest, one.Gap + other.Gap));
+            }
+        }
+
+        Assert.True(joints > 50 && widest > 1e-4, $"{joints} joints, widest {widest}");
+    }
+
+    private static PlacedEnd[] Ends(AsCut cut, Occurrence place) =>
+    [
+        new(place.Placement.ToWorld(new Vector3d(cut.Exact.Shape.Near.XAt(0, 0), 0, 0)), Measured(cut, near: true)),
+        new(place.Placement.ToWorld(new Vector3d(cut.Exact.Shape.Far.XAt(0, 0), 0, 0)), Measured(cut, near: false)),
+    ];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_gap_that_is_told_is_that_of_the_solids(string name)
+    {
+        foreach (var cut in Share(Model(name)))
+        {
+            Assert.Equal(Measured(cut, near: true), cut.NearGap, 1e-9);
+            Assert.Equal(Measured(cut, near: false), cut.FarGap, 1e-9);
+        }
+    }
+
+    // manifold-3d cuts the stick both ways and weighs what the one has and the other lacks. Over the section the two planes differ by
+    // −g/2 to g/2 about the middle: on average by g/4 where only width or only thickness counts, by g/6 where both do alike.
+    [Fact]
+    [Trait("Category", "Referee")]
+    public void An_outside_library_finds_the_same_gaps_between_the_solids()
+    {
+        var ends = Share(s_demo.Value)
+            .SelectMany(c => new[]
+            {
+                new CutEnd(c.Exact.Shape, c.Shape.Near, c.Exact.Shape.Near, c.NearGap, Near: true),
+                new CutEnd(c.Exact.Shape, c.Shape.Far, c.Exact.Shape.Far, c.FarGap, Near: false),
+            })
+            .Where(e => e.Gap > 1e-5 && e.Shape.Rips.IsEmpty)
+            .ToList();
+        Assert.True(ends.Count > 10);
+        var bodies = ends.SelectMany(e => new[] { Body(e.Shape, e.Near, e.Was, e.Cut), Body(e.Shape, e.Near, e.Cut, e.Was) });
+        var volumes = Manifold.Ask(bodies).Chunk(2).Select(pair => pair.Sum(v => v.Volume)).ToList();
+        foreach (var (end, volume) in ends.Zip(volumes))
+        {
+            var across = end.Gap * end.Shape.Width * end.Shape.Thickness;
+            Assert.InRange(volume, across / 6 * 0.99, across / 4 * 1.01);
+        }
+    }
+
+    // A shop that allows no gap, and a saw that is set to anything: what is shared then is equal.
+    [Fact]
+    public void Without_a_gap_every_cut_keeps_its_angle()
+    {
+        var shop = s_demo.Value.Parameters.Shop with { JointGap = 0 };
+        Assert.All(
+            SawSettings.Share(s_demo.Value.Pieces, shop).Where(c => c.Exact.Role is not (Role.Post or Role.Brace)),
+            c => Assert.Equal((0, 0), (c.NearGap, c.FarGap)));
+        Assert.True(
+            SawSheet.Settings(s_demo.Value with { Parameters = s_demo.Value.Parameters with { Shop = shop } })
+                > SawSheet.Settings(s_demo.Value));
+    }
+
+    // Wide steps serve fewer cuts: a saw with stops at 5° alone makes no small angle, and none is rounded to one it should not have.
+    [Fact]
+    public void Settings_are_steps_of_the_saw_and_never_beyond_its_limits()
+    {
+        foreach (var degrees in (double[])[0.25, 0.5, 1, 5])
+        {
+            var shop = s_plumb.Value.Parameters.Shop;
+            var step = Bridges.Radians(degrees);
+            foreach (var cut in SawSettings.Share(s_plumb.Value.Pieces, shop with { Saw = shop.Saw with { Step = step } }))
+            {
+                foreach (var (was, end, gap) in new[] { (cut.Exact.Near, cut.Near, cut.NearGap), (cut.Exact.Far, cut.Far, cut.FarGap) })
+                {
+                    Assert.True(Math.Abs(was.Mitre - end.Mitre) <= step + 1e-9 && Math.Abs(was.Bevel - end.Bevel) <= step + 1e-9);
+                    Assert.InRange(gap, 0, (cut.Exact.Role is Role.Post or Role.Brace ? 0.0005 : shop.JointGap) + 1e-9);
+                    var steps = end.Mitre / step;
+                    Assert.True(end == was || Math.Abs(steps - Math.Round(steps)) < 1e-6);
+                    Assert.InRange(Math.Abs(end.Mitre), 0, end.InReach ? shop.MitreLimit + 1e-4 : 2);
+                }
+            }
+        }
+    }
+
+    private static IReadOnlyList<AsCut> Share(BridgeModel model) => SawSettings.Share(model.Pieces, model.Parameters.Shop);
+
+    /// <summary>From the corners of the two solids: where an end's plane meets the four edges of the stick, before and after.</summary>
+    private static double Measured(AsCut cut, bool near)
+    {
+        var (was, now) = near ? (cut.Exact.Shape.Near, cut.Shape.Near) : (cut.Exact.Shape.Far, cut.Shape.Far);
+        var solid = StockSolid.Build(cut.Shape with { Channels = [], Holes = [], Rips = [] }).OrNull!;
+        var corners = solid.Vertices.Where(v => Math.Abs(now.Normal.Dot(v) - now.Offset) < 1e-9).ToList();
+        Assert.Equal(4, corners.Count);
+        var open = corners.Select(v => v.X - was.XAt(v.Y, v.Z)).ToList();
+        return open.Max() - open.Min();
+    }
+
+    /// <summary>What a stick that ends at one plane has beyond another.</summary>
+    private static CutBody Body(CutStock shape, bool near, Plane ends, Plane beyond)
+    {
+        var half = new Vector3d(20, shape.Width / 2, shape.Thickness / 2);
+        var other = near ? shape.Far : shape.Near;
+        return new CutBody(-half, half, [new(other, null), new(ends, null), new(beyond.Flipped(), null)]);
+    }
+
+    private sealed record PlacedEnd(Vector3d At, double Gap);
+
+    private sealed record CutEnd(CutStock Shape, Plane Cut, Plane Was, double Gap, bool Near);
+
+    private static BridgeModel Model(string name) => name is "demo" ? s_demo.Value : s_plumb.Value;
+}
