@@ -1,7 +1,5 @@
-using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
-using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.Templates;
 
