@@ -6,7 +6,7 @@ using BridgeForm.Pieces;
 
 namespace BridgeForm.Output.ShopSheets;
 
-/// <summary><c>saw-setups.pdf</c>: one table a setting of the saw.</summary>
+/// <summary><c>saw-setups.pdf</c>: one page a setting of the saw, with a picture of its first cut.</summary>
 public static class SawSheet
 {
     /// <summary>The sheet; its table as text is <see cref="Csv"/>.</summary>
@@ -30,11 +30,22 @@ public static class SawSheet
                 + "piece is too short to clamp.",
             string.Join(' ', WedgeBlock.Cautions),
         ]);
-        var tables = SawSetup.List(model).Select(setup => Table(setup, units)).ToList();
+        var setups = SawSetup.List(model);
+        var tables = setups.Select(setup => Table(setup, units)).ToList();
         ImmutableArray<ImmutableArray<string>> all = [.. tables.SelectMany(t => t.Rows)];
-        foreach (var table in tables)
+        for (var i = 0; i < tables.Count; i++)
         {
-            pages.Add(table with { Sizing = all });
+            if (i > 0)
+            {
+                pages.BeginPage();
+            }
+
+            if (setups[i].Lead.InReach)
+            {
+                pages.AddPicture(SetupPicture.Draw(setups[i].Lead, model.Parameters.Shop.Kerf));
+            }
+
+            pages.Add(tables[i] with { Sizing = all });
         }
 
         return pages.Book(words.Title);

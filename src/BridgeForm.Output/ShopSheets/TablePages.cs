@@ -22,6 +22,9 @@ internal sealed class TablePages(PageFrame frame)
     private const double Pad = 0.0015;
     private const double Space = 0.004;
 
+    // More than half the widest line, metres.
+    private const double LineRoom = 0.0004;
+
     private readonly List<List<SheetEntity>> _pages = [];
     private double _top;
 
@@ -32,6 +35,23 @@ internal sealed class TablePages(PageFrame frame)
     /// <summary>Pages with all that was added, numbered.</summary>
     public SheetBook Book(string title) =>
         new(title, [.. _pages.Select((p, i) => frame.Page(p, i + 1, _pages.Count))]);
+
+    /// <summary>What follows stands on a page of its own.</summary>
+    public void BeginPage() => NewPage();
+
+    /// <summary>A picture at the left of the page.</summary>
+    public void AddPicture(ImmutableArray<SheetEntity> picture)
+    {
+        var box = PageBox.Of(picture);
+        var room = new SheetBox(box.MinX - LineRoom, box.MinY - LineRoom, box.MaxX + LineRoom, box.MaxY + LineRoom);
+        Demand(room.MaxY - room.MinY);
+        _pages[^1].Add(new SheetWindow(
+            PageLayers.Note,
+            new Sheet(string.Empty, PageLayers.All, picture),
+            room,
+            new SheetPoint(Left, _top - (room.MaxY - room.MinY))));
+        _top -= room.MaxY - room.MinY + Space;
+    }
 
     /// <summary>Sentences across the page.</summary>
     public void AddText(IEnumerable<string> sentences)

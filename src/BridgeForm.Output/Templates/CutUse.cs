@@ -72,7 +72,10 @@ internal static class CutKeys
     public static bool HasMitre(EndCut cut) => Tenths(cut.Mitre) is not "0.0";
 
     /// <summary>The bevel does not print as zero.</summary>
-    public static bool HasBevel(EndCut cut) => Tenths(cut.Bevel) is not "0.0";
+    public static bool HasBevel(EndCut cut) => Leans(cut.Bevel);
+
+    /// <summary>A tilt of the blade that does not print as zero.</summary>
+    public static bool Leans(double bevel) => Tenths(bevel) is not "0.0";
 
     /// <summary>Degrees to a tenth.</summary>
     public static string Tenths(double radians) => Numbers.Fixed(Numbers.Degrees(radians), AngleDecimals);

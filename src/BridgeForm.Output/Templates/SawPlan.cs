@@ -50,6 +50,9 @@ internal sealed record SawPlan(CutStock Stock, double Mitre, double Bevel, doubl
         }
     }
 
+    /// <summary>Where the work that is drawn ends, along its edge at the fence.</summary>
+    public double End => Right ? Slant + Shown : -Shown;
+
     /// <summary>Everything, with the blade's foot on the fence at the origin.</summary>
     public IEnumerable<SheetEntity> Draw() => [.. Fence(), .. Wedge > 0 ? Block() : [], .. Work(), .. Blade()];
 
@@ -90,7 +93,7 @@ internal sealed record SawPlan(CutStock Stock, double Mitre, double Bevel, doubl
     /// <summary>Both edges of the work, what falls off dashed, and its clamp.</summary>
     private IEnumerable<SheetEntity> Work()
     {
-        var end = Right ? Slant + Shown : -Shown;
+        var end = End;
         yield return new SheetLine(PageLayers.Cut, On(0, 0), On(end, 0));
         yield return new SheetLine(PageLayers.Cut, On(Slant, Stock.Width), On(end, Stock.Width));
         yield return new SheetLine(PageLayers.Fold, On(end, 0), On(end, Stock.Width));

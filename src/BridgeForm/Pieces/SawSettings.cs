@@ -26,25 +26,27 @@ public static class SawSettings
     /// <summary>The widest gap under an end that carries load, metres.</summary>
     public const double LoadedGap = 0.0005;
 
+    // Between its steps a saw is set by an angle gauge, to what the sheet prints: a tenth of a degree. Radians.
+    private const double Between = Math.PI / 1800;
+
     /// <summary>Every piece as the saw makes it, in order.</summary>
     /// <remarks>
     /// Candidates are the saw's own steps within a step of each cut; the one that serves most cuts still without a setting is
-    /// taken first (greedy cover), and each cut then gets the nearest of those taken. Two ends that meet have half of the joint's
-    /// gap each; an end that no step serves so then has what the ends it meets have left of it. A cut that still no step serves
-    /// keeps its own angle.
+    /// taken first (greedy cover), of several the one that opens them least, and each cut then gets the nearest of those taken.
+    /// Two ends that meet have half of the joint's gap each; an end that no step serves so is set between the steps, to a tenth of
+    /// a degree. Then a setting whose cuts all find another one within what the ends they meet have left of the joint's gap is
+    /// given up, those of the fewest cuts first.
     /// </remarks>
     public static ImmutableArray<AsCut> Share(ImmutableArray<Piece> pieces, ShopParameters shop)
     {
         var ends = pieces.SelectMany(p => new[] { new End(p, true, shop), new End(p, false, shop) }).ToList();
         var meeting = Meeting(pieces, ends);
         var taken = new List<Setting>();
-        Cover(ends, e => e.IsLoaded ? LoadedGap : meeting[e].Count > 0 ? shop.JointGap / 2 : shop.JointGap, taken);
-        var left = ends.Where(e => !e.IsSet).ToList();
-        Cover(
-            left,
-            e => e.IsLoaded ? LoadedGap
-                : shop.JointGap - meeting[e].Select(o => o.IsSet ? o.Gap : shop.JointGap / 2).DefaultIfEmpty(0).Max(),
-            taken);
+        double Half(End end) => end.IsLoaded ? LoadedGap : meeting[end].Count > 0 ? shop.JointGap / 2 : double.PositiveInfinity;
+        Cover(ends, e => e.Candidates(Half(e), shop.Saw.Step), taken);
+        Cover([.. ends.Where(e => !e.IsSet)], e => e.Candidates(Half(e), Between), taken);
+        Thin(ends, e => e.IsLoaded || meeting[e].Count == 0 || meeting[e].Contains(e) ? Half(e)
+            : shop.JointGap - meeting[e].Max(o => o.Gap), taken);
         return [.. pieces.Select((p, i) => Cut(p, ends[2 * i], ends[(2 * i) + 1]))];
     }
 
@@ -58,25 +60,46 @@ public static class SawSettings
             (Elementary.Tan(bevel) / Elementary.Cos(mitre)) - (Elementary.Tan(otherBevel) / Elementary.Cos(otherMitre))));
 
     /// <summary>Gives every end its setting that one serves within the gap it may open by.</summary>
-    private static void Cover(List<End> ends, Func<End, double> most, List<Setting> taken)
+    private static void Cover(List<End> ends, Func<End, HashSet<Setting>> candidatesOf, List<Setting> taken)
     {
-        var served = ends.Select(e => (End: e, Candidates: e.Candidates(most(e)))).ToList();
+        var served = ends.Select(e => (End: e, Candidates: candidatesOf(e))).ToList();
         var waiting = served.Where(s => s.Candidates.Count > 0 && !taken.Exists(s.Candidates.Contains)).ToList();
         while (waiting.Count > 0)
         {
-            var best = waiting.SelectMany(s => s.Candidates)
-                .GroupBy(c => c)
-                .OrderByDescending(g => g.Count())
-                .ThenBy(g => g.Key.Mitre)
-                .ThenBy(g => g.Key.Bevel)
-                .First().Key;
+            var counted = waiting.SelectMany(s => s.Candidates).GroupBy(c => c).Select(g => (Setting: g.Key, Count: g.Count())).ToList();
+            var most = counted.Max(c => c.Count);
+            var best = counted.Where(c => c.Count == most).Select(c => c.Setting)
+                .OrderBy(c => waiting.Where(s => s.Candidates.Contains(c)).Sum(s => s.End.GapOf(c)))
+                .ThenBy(c => c.Mitre)
+                .ThenBy(c => c.Bevel)
+                .First();
             taken.Add(best);
             _ = waiting.RemoveAll(s => s.Candidates.Contains(best));
         }
 
         foreach (var (end, candidates) in served)
         {
-            end.Take(taken.Where(candidates.Contains));
+            _ = end.TryTake(taken.Where(candidates.Contains));
+        }
+    }
+
+    /// <summary>Gives up settings that the others can stand in for.</summary>
+    private static void Thin(List<End> ends, Func<End, double> most, List<Setting> taken)
+    {
+        var users = ends.Where(e => e.Taken is not null).GroupBy(e => e.Taken!.Value).OrderBy(g => g.Count())
+            .ThenByDescending(g => g.Key.Mitre).ThenByDescending(g => g.Key.Bevel).Select(g => g.Key).ToList();
+        foreach (var setting in users)
+        {
+            var moved = ends.Where(e => e.Taken == setting).ToList();
+            var others = taken.Where(t => t != setting).ToList();
+            if (moved.TrueForAll(e => e.TryTake(others.Where(o => e.IsNear(o) && e.GapOf(o) <= most(e) + Tolerances.RoundOff))))
+            {
+                _ = taken.Remove(setting);
+            }
+            else
+            {
+                moved.ForEach(e => e.TryTake([setting]));
+            }
         }
     }
 
@@ -135,8 +158,8 @@ public static class SawSettings
     /// <summary>Where two parts in line meet: at a frame, by its number.</summary>
     private readonly record struct Joint(Role Role, Side Side, int Number, int Frame);
 
-    /// <summary>What the saw is set to, in its steps.</summary>
-    private readonly record struct Setting(int Mitre, int Bevel);
+    /// <summary>What the saw is set to, radians, not negative.</summary>
+    private readonly record struct Setting(double Mitre, double Bevel);
 
     /// <summary>An end: exact until it takes a setting.</summary>
     private sealed class End
@@ -144,59 +167,72 @@ public static class SawSettings
         private readonly Piece _piece;
         private readonly ShopParameters _shop;
         private readonly EndCut _exact;
-        private readonly double _step;
 
         public End(Piece piece, bool near, ShopParameters shop)
         {
             (_piece, _shop, _exact) = (piece, shop, near ? piece.Near : piece.Far);
-            _step = shop.Saw.Step;
             Cut = _exact;
-            IsSet = _exact.Way != CutWay.Saw;
         }
 
         /// <summary>The cut as it is made.</summary>
         public EndCut Cut { get; private set; }
 
+        /// <summary>The setting it has; null for none.</summary>
+        public Setting? Taken { get; private set; }
+
         /// <summary>How far it opens from the exact one, metres.</summary>
         public double Gap { get; private set; }
 
-        /// <summary>It has a setting of the saw's steps, or needs none since the saw does not cut it against its fence.</summary>
-        public bool IsSet { get; private set; }
+        /// <summary>It has a setting, or needs none since the saw does not cut it against its fence.</summary>
+        public bool IsSet => Taken is not null || _exact.Way != CutWay.Saw;
 
         /// <summary>It stands on wood and carries load.</summary>
         public bool IsLoaded => _piece.Role is Role.Post or Role.Brace;
 
-        /// <summary>Settings within a step that open it by no more than a gap; none of a cut that the saw does not make.</summary>
-        public HashSet<Setting> Candidates(double most) => _exact.Way != CutWay.Saw ? [] :
+        /// <summary>Settings by that step, within one of the saw's, that open it by no more than a gap; none of other cuts.</summary>
+        public HashSet<Setting> Candidates(double most, double step) => _exact.Way != CutWay.Saw ? [] :
         [
-            .. Steps(_exact.Mitre, _shop.MitreLimit).SelectMany(m => Steps(_exact.Bevel, _shop.BevelLimit).Select(b => new Setting(m, b)))
+            .. Steps(_exact.Mitre, step, _shop.MitreLimit)
+                .SelectMany(m => Steps(_exact.Bevel, step, _shop.BevelLimit).Select(b => new Setting(m, b)))
                 .Where(s => GapOf(s) <= most + Tolerances.RoundOff),
         ];
 
-        /// <summary>Takes the nearest of some settings; stays as it is where there is none.</summary>
-        public void Take(IEnumerable<Setting> settings)
-        {
-            foreach (var setting in settings.OrderBy(GapOf).Take(1))
-            {
-                var (mitre, bevel) = (Signed(setting.Mitre, _exact.Mitre), Signed(setting.Bevel, _exact.Bevel));
-                var edge = Elementary.Atan(Elementary.Tan(bevel) / Elementary.Cos(mitre));
-                (Cut, Gap, IsSet) = (_exact with { Mitre = mitre, Bevel = bevel, Edge = edge }, GapOf(setting), true);
-            }
-        }
+        /// <summary>Within one of the saw's steps.</summary>
+        public bool IsNear(Setting setting) =>
+            Math.Abs(setting.Mitre - Math.Abs(_exact.Mitre)) <= _shop.Saw.Step + Tolerances.RoundOff
+            && Math.Abs(setting.Bevel - Math.Abs(_exact.Bevel)) <= _shop.Saw.Step + Tolerances.RoundOff;
 
-        private IEnumerable<int> Steps(double angle, double limit)
-        {
-            var size = Math.Abs(angle) / _step;
-            var last = Math.Min(Math.Floor(size + 1), Math.Floor((limit / _step) + Tolerances.WholeRatio));
-            for (var k = (int)Math.Max(0, Math.Ceiling(size - 1)); k <= last; k++)
-            {
-                yield return k;
-            }
-        }
-
-        private double GapOf(Setting setting) => SawSettings.Gap(
+        /// <summary>How far a setting opens it, metres.</summary>
+        public double GapOf(Setting setting) => SawSettings.Gap(
             _piece.Shape, _exact.Mitre, _exact.Bevel, Signed(setting.Mitre, _exact.Mitre), Signed(setting.Bevel, _exact.Bevel));
 
-        private double Signed(int steps, double angle) => (angle < 0 ? -1 : 1) * steps * _step;
+        /// <summary>Takes the nearest of some settings; false, and nothing changed, where there is none.</summary>
+        public bool TryTake(IEnumerable<Setting> settings)
+        {
+            if (settings.OrderBy(GapOf).Select(s => (Setting?)s).FirstOrDefault() is not { } setting)
+            {
+                return false;
+            }
+
+            var (mitre, bevel) = (Signed(setting.Mitre, _exact.Mitre), Signed(setting.Bevel, _exact.Bevel));
+            var edge = Elementary.Atan(Elementary.Tan(bevel) / Elementary.Cos(mitre));
+            (Cut, Gap, Taken) = (_exact with { Mitre = mitre, Bevel = bevel, Edge = edge }, GapOf(setting), setting);
+            return true;
+        }
+
+        /// <summary>
+        /// Multiples of a step, each by one product so that equal ones are equal, no further than one of the saw's steps away.
+        /// </summary>
+        private IEnumerable<double> Steps(double angle, double step, double limit)
+        {
+            var (size, room) = (Math.Abs(angle) / step, _shop.Saw.Step / step);
+            var last = Math.Min(Math.Floor(size + room), Math.Floor((limit / step) + Tolerances.WholeRatio));
+            for (var k = (int)Math.Max(0, Math.Ceiling(size - room)); k <= last; k++)
+            {
+                yield return k * step;
+            }
+        }
+
+        private static double Signed(double size, double angle) => angle < 0 ? -size : size;
     }
 }

@@ -53,6 +53,20 @@ public sealed class MakeTests : IDisposable
         Assert.DoesNotContain(names, n => n.Contains(".bridgeform", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Templates_that_nobody_needs_come_when_asked_for_by_mark()
+    {
+        var file = _run.Write("bridge.yaml", Bridges.Garden);
+        var (code, _, error) = CommandRun.Run("make", file, "--only", "templates", "--templates", "P2,Z9", "--quiet");
+        Assert.Equal(2, code);
+        Assert.Contains("no piece of this bridge has the mark 'Z9'; it has B1, ", error, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(_run.Path("bridge-out")));
+
+        Assert.Equal(0, CommandRun.Run("make", file, "--only", "templates", "--templates", "P2", "--quiet").Code);
+        string[] marks = [.. Directory.GetFiles(_run.Path("bridge-out/templates")).Select(f => Path.GetFileNameWithoutExtension(f)!)];
+        Assert.Equal(["B1", "B2", "K1", "P2", "all"], marks.Order(StringComparer.Ordinal));
+    }
+
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
@@ -123,6 +137,7 @@ public sealed class MakeTests : IDisposable
     [Theory]
     [InlineData("make", "--only", "pictures")]
     [InlineData("make", "--only", "")]
+    [InlineData("make", "--templates", "")]
     [InlineData("build")]
     [InlineData("make", "a.yaml", "b.yaml")]
     [InlineData("check")]

@@ -248,7 +248,10 @@ public sealed partial class RouterSheetTests
         var piece = RouterFiles.Notched;
         RouterParameters Bed(double length, double width, double height) => new()
         {
-            Bits = [new RouterBit(0.006)], BedLength = length, BedWidth = width, Height = height,
+            Bits = [new RouterBit(0.006)],
+            BedLength = length,
+            BedWidth = width,
+            Height = height,
         };
         var (length, width, thick) = (piece.BlankLength, piece.Shape.Width, piece.Shape.Thickness);
         Assert.Empty(Routing.Obstacles(piece.Shape, Bed(length + 0.001, width + 0.001, thick + 0.001)));

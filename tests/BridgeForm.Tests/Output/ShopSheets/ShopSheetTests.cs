@@ -1,6 +1,8 @@
 using BridgeForm.Output;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.ShopSheets;
+using BridgeForm.Output.Templates;
+using BridgeForm.Solids;
 using BridgeForm.Tests.Output.Pdf;
 using BridgeForm.Tests.Output.Templates;
 
@@ -64,7 +66,8 @@ public sealed class ShopSheetTests
     [Fact]
     public void Rows_of_tables_stand_four_and_a_half_millimetres_apart()
     {
-        var marks = PlacedTexts.Of(Book("saw").Pages[0].Content).Where(t => t.Text.Length > 0)
+        var fullest = Book("saw").Pages.Skip(1).MaxBy(p => PlacedTexts.Of(p.Content).Count())!;
+        var marks = PlacedTexts.Of(fullest.Content).Where(t => t.Text.Length > 0)
             .GroupBy(t => Math.Round(t.Box.MinX, 6)).MaxBy(g => g.Count())!.Select(t => t.Box.MinY).Distinct().Order().ToList();
         var steps = marks.Zip(marks.Skip(1)).Select(p => p.Second - p.First).ToList();
         Assert.True(steps.Count(s => Math.Abs(s - 0.0045) < 1e-9) > steps.Count / 2, string.Join(", ", steps));
@@ -76,6 +79,49 @@ public sealed class ShopSheetTests
         var rows = SawSheet.Csv(Model.Value, Units).Split('\n', StringSplitOptions.RemoveEmptyEntries);
         Assert.Equal(1 + (2 * Model.Value.Pieces.Length) + 1, rows.Length);
         Assert.Contains(rows, r => r.Contains(",50.0,0.0,20.0,saw with taper block,K1,", StringComparison.Ordinal));
+    }
+
+    // A page a set-up: on it its number, its picture with fence and blade, and how the piece lies that is drawn.
+    [Fact]
+    public void Every_setting_has_a_page_and_a_picture()
+    {
+        var pages = Book("saw").Pages;
+        var settings = SawSheet.Settings(Model.Value);
+        Assert.True(pages.Length >= settings);
+        var number = 0;
+        foreach (var texts in pages.Select(p => PlacedTexts.Of(p.Content).Select(t => t.Text).ToList()))
+        {
+            var begins = texts.Exists(t => t.StartsWith(FormattableString.Invariant($"{number + 1}. mitre"), StringComparison.Ordinal));
+            number += begins ? 1 : 0;
+            Assert.Equal(begins, texts.Contains("fence") && texts.Contains("blade") && texts.Contains("offcut"));
+            Assert.Equal(begins, texts.Exists(t => t.StartsWith("Drawn as ", StringComparison.Ordinal)));
+        }
+
+        Assert.Equal(settings, number);
+    }
+
+    // The blade of the picture crosses the stick as the cut does: from its foot on the fence by W·tan(mitre) along for W across.
+    [Theory]
+    [InlineData(0, 0, true)]
+    [InlineData(30, 0, false)]
+    [InlineData(70, 20, true)]
+    [InlineData(70, 20, false)]
+    public void The_picture_keeps_the_angles(double mitre, double wedge, bool right)
+    {
+        var shape = new CutStock(0.089, 0.038, new Plane(-Vector3d.UnitX, 0), new Plane(Vector3d.UnitX, 1));
+        var plan = new SawPlan(shape, Bridges.Radians(mitre), 0, Bridges.Radians(wedge), right, 0.003);
+        var lines = plan.Draw().OfType<SheetLine>().ToList();
+        var blade = lines.First(l => l.Layer == PageLayers.Accent);
+        var edge = lines.First(l => l.Layer == PageLayers.Cut);
+        static double Angle(SheetLine l) => Math.Atan2(l.To.Y - l.From.Y, l.To.X - l.From.X) * 180 / Math.PI;
+        var square = (Angle(blade) - Angle(edge) + 720) % 180;
+        Assert.Equal(90 + mitre, square, 1e-6);
+        Assert.Equal((Angle(blade) + 360) % 180, 90 + mitre - wedge, 1e-6);
+
+        // It ends where the blade leaves the work's far edge.
+        var far = lines.Last(l => l.Layer == PageLayers.Cut);
+        Assert.Equal(far.From.X, blade.To.X, 1e-9);
+        Assert.Equal(far.From.Y, blade.To.Y, 1e-9);
     }
 
     [Fact]

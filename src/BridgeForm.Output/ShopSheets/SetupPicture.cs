@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using BridgeForm.Output.Drawing;
+using BridgeForm.Output.Templates;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Output.ShopSheets;
+
+/// <summary>
+/// A set-up of the mitre saw as the operator sees it: from above fence, stick, blade and edge as the first row of its table lies;
+/// where the blade leans, how it does from the front.
+/// </summary>
+internal static class SetupPicture
+{
+    // Metres on paper: between the two views, half of the table in the view from the front, and a plan too wide for both side by side.
+    private const double Apart = 0.012;
+    private const double Table = 0.018;
+    private const double Wide = 0.120;
+
+    /// <summary>The plan, how its piece lies, and the blade's lean.</summary>
+    public static ImmutableArray<SheetEntity> Draw(SawCut cut, double kerf)
+    {
+        var plan = new SawPlan(cut.Piece.Shape, cut.Mitre + cut.Wedge, cut.Bevel, cut.Wedge, cut.PieceAtRight, kerf);
+        ImmutableArray<SheetEntity> above = [.. plan.Draw(), Edge(cut, plan)];
+        var box = PageBox.Of(above);
+        var caption = PageText.Left(
+            box.MinX,
+            box.MinY - 0.005,
+            $"Drawn as {cut.Piece.Mark} lies, {SawSetup.EndName(cut)} end: {SawSetup.Up(cut)}, {SawSetup.Fence(cut)} against the fence, "
+                + $"near end to the {SawSetup.Near(cut)}",
+            PageText.Small);
+        if (!CutKeys.Leans(cut.Bevel))
+        {
+            return [.. above, caption];
+        }
+
+        var beside = box.MaxX - box.MinX < Wide;
+        var (x, y) = beside ? (box.MaxX + Apart + Table, (box.MinY + box.MaxY) / 2)
+            : (box.MinX + Table, box.MinY - Apart - cut.Piece.Shape.Thickness);
+        return [.. above, caption, .. Front(cut, x, y)];
+    }
+
+    /// <summary>Which edge lies at the fence, written along it near the end of what is drawn.</summary>
+    private static SheetText Edge(SawCut cut, SawPlan plan)
+    {
+        var at = plan.On(plan.End - ((cut.PieceAtRight ? 1 : -1) * 0.05), cut.Piece.Shape.Width / 4);
+        return PageText.Centered(at.X, at.Y, SawSetup.Fence(cut), PageText.Small, bold: true);
+    }
+
+    /// <summary>Seen along the table: the stick's thickness at true size, and the blade leaning to the left.</summary>
+    private static IEnumerable<SheetEntity> Front(SawCut cut, double x, double y)
+    {
+        var thick = cut.Piece.Shape.Thickness;
+        var low = y - (thick / 2);
+        SheetPoint At(double dx, double dy) => new(x + dx, low + dy);
+        yield return new SheetLine(PageLayers.Frame, At(-Table, 0), At(Table, 0));
+        var lean = thick * Elementary.Tan(cut.Bevel);
+        var kept = cut.PieceAtRight ? Table : -Table;
+        yield return new SheetLine(PageLayers.Cut, At(0, 0), At(kept, 0));
+        yield return new SheetLine(PageLayers.Cut, At(-lean, thick), At(kept, thick));
+        yield return new SheetLine(PageLayers.Fold, At(kept, 0), At(kept, thick));
+        var reach = thick + 0.006;
+        yield return new SheetLine(PageLayers.Accent, At(0, 0), At(-reach * Elementary.Tan(cut.Bevel), reach));
+        yield return PageText.Centered(x, low - 0.004, $"front: leans {Numbers.DegreeText(cut.Bevel)}", PageText.Small);
+    }
+}
