@@ -4,7 +4,6 @@ using System.Numerics;
 using System.Runtime.InteropServices;
 using System.Text.Json.Nodes;
 using BridgeForm.Output.Gltf;
-using BridgeForm.Pieces;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 using SharpGLTF.Memory;

@@ -87,8 +87,10 @@ function read(file, index) {
   };
 }
 
+// Of the second reader names and colours are asked for: its triangles may be as coarse as they like.
 function second(file) {
-  const seen = occt.ReadStepFile(new Uint8Array(fs.readFileSync(file)), { linearUnit: 'meter' });
+  const coarse = { linearUnit: 'meter', linearDeflectionType: 'absolute_value', linearDeflection: 1, angularDeflection: 3 };
+  const seen = occt.ReadStepFile(new Uint8Array(fs.readFileSync(file)), coarse);
   const names = [];
   const walk = (node) => {
     names.push(node.name);

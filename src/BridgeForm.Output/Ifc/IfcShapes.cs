@@ -9,6 +9,9 @@ namespace BridgeForm.Output.Ifc;
 /// <summary>Shapes with flat faces, their colours, and how they stand in their places. Metres.</summary>
 internal sealed class IfcShapes
 {
+    // A nanometre.
+    private const int PlaceDecimals = 9;
+
     private readonly Part21File _file;
     private readonly Ref _body;
     private readonly Ref _origin;
@@ -65,7 +68,10 @@ internal sealed class IfcShapes
         return _file.Add($"IFCPRODUCTDEFINITIONSHAPE($,$,({shown}))");
     }
 
-    private Ref Points(ImmutableArray<Vector3d> places) => _file.Add($"IFCCARTESIANPOINTLIST3D({places})");
+    private Ref Points(ImmutableArray<Vector3d> places) => _file.Add($"IFCCARTESIANPOINTLIST3D({places.Select(Near)})");
+
+    private static Vector3d Near(Vector3d place) =>
+        new(Numbers.Rounded(place.X, PlaceDecimals), Numbers.Rounded(place.Y, PlaceDecimals), Numbers.Rounded(place.Z, PlaceDecimals));
 
     private Ref Polygon(ImmutableArray<ImmutableArray<int>> region)
     {
@@ -99,7 +105,7 @@ internal sealed class IfcShapes
     private Ref Axes(Placement place)
     {
         var (z, x) = (_file.Add($"IFCDIRECTION({place.Z})"), _file.Add($"IFCDIRECTION({place.X})"));
-        return _file.Add($"IFCAXIS2PLACEMENT3D({_file.Add($"IFCCARTESIANPOINT({place.Origin})")},{z},{x})");
+        return _file.Add($"IFCAXIS2PLACEMENT3D({_file.Add($"IFCCARTESIANPOINT({Near(place.Origin)})")},{z},{x})");
     }
 
     /// <summary>The bridge has Y up and Z to the right; buildings have Z up.</summary>

@@ -9,9 +9,10 @@ namespace BridgeForm.Output.Part21;
 [InterpolatedStringHandler]
 internal readonly ref struct Part21Line
 {
-    // Of metres a nanometre; of a unit vector what keeps a corner five metres away within a hundredth of a micrometre.
-    private const int Decimals = 9;
-    private const string NumberFormat = "0.0########";
+    // Of a unit vector what keeps a corner five metres away within a hundred thousandth of a micrometre: solid modellers take what
+    // misses by less than a tenth of a nanometre as meeting. Places are rounded before.
+    private const int Decimals = 12;
+    private const string NumberFormat = "0.0###########";
 
     /// <summary>Called by the compiler.</summary>
     public Part21Line(int literalLength, int formattedCount, Part21File file)
@@ -84,7 +85,7 @@ internal readonly ref struct Part21Line
         EndList();
     }
 
-    /// <summary>A number, to nine decimals; always with a point.</summary>
+    /// <summary>A number, to twelve decimals; always with a point.</summary>
     public void AppendFormatted(double number)
     {
         Span<char> digits = stackalloc char[64];

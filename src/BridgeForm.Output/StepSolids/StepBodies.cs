@@ -8,8 +8,8 @@ namespace BridgeForm.Output.StepSolids;
 /// <summary>Writes bodies as manifold boundary representations (ISO 10303-42:2022, clause 5, from memory). Millimetres.</summary>
 internal sealed class StepBodies(Part21File file)
 {
-    // A nanometre.
-    private const int PlaceDecimals = 6;
+    // Of a millimetre: corners of a face then lie in its plane to a hundredth of what modellers take as meeting, 1e-7 mm.
+    private const int PlaceDecimals = 9;
 
     private readonly Dictionary<Vector3d, Ref> _directions = [];
 

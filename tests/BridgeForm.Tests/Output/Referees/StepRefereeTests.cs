@@ -1,6 +1,5 @@
 using System.Text.Json;
 using BridgeForm.Pieces;
-using BridgeForm.Ropes;
 using BridgeForm.Solids;
 using BridgeForm.Tests.Output.StepSolids;
 

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using BridgeForm.Output.Gltf;
-using BridgeForm.Solids;
 using BridgeForm.Tests.Output.StepSolids;
 using BridgeForm.Tests.Output.Usd;
 

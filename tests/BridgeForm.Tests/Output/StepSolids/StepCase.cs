@@ -13,7 +13,7 @@ internal static class StepCase
 {
     private const int RandomBridges = 25;
     private const int MostBays = 3;
-    private const int MostPieces = 120;
+    private const int MostRandomPieces = 60;
     private const int Meeting = 16;
 
     /// <summary>Through and blind holes in every face, on a bridge of three bays.</summary>
@@ -29,18 +29,17 @@ internal static class StepCase
     public static BridgeModel Whole { get; } = Bridges.Build(
         Bridges.Garden.Replace("span: 30 ft", "span: 9 ft", StringComparison.Ordinal) + Holes);
 
-    /// <summary>One of each piece of the samples and of random bridges: all that are not plain sticks, and some of those.</summary>
+    /// <summary>One of each piece of the samples, and of random bridges some that are not plain sticks.</summary>
     public static BridgeModel Pieces()
     {
         var random = Enumerable.Range(1, RandomBridges)
             .Select(seed => ProjectReader.Read(RandomProject.Of(seed, MostBays), "random.yaml", Bridges.Catalogue).Parameters!)
             .Select(p => Bridge.TryBuild(p, out var model, out _) ? model : null)
             .OfType<BridgeModel>();
-        var models = Sample.Names.Select(n => MadeSample.Of(n).Model).Concat(random);
-        var pieces = models.SelectMany((m, i) => m.Pieces.Select(p => (p, i)))
-            .OrderBy(x => x.p.Shape.IsPlainPrism() && x.p.Shape.Holes.IsEmpty)
-            .Take(MostPieces)
-            .Select(x => Stick($"{x.i}-{x.p.Mark}", x.p.Shape, x.p.Solid));
+        var drawn = random.SelectMany((m, i) => m.Pieces.Select(p => ($"R{i}-{p.Mark}", p)))
+            .Where(x => !x.p.Shape.IsPlainPrism() || !x.p.Shape.Holes.IsEmpty).Take(MostRandomPieces);
+        var pieces = Sample.Names.SelectMany(n => MadeSample.Of(n).Model.Pieces.Select(p => ($"{n}-{p.Mark}", p))).Concat(drawn)
+            .Select(x => Stick(x.Item1, x.p.Shape, x.p.Solid));
         return Model(pieces);
     }
 
