@@ -40,8 +40,9 @@ public static class Correcting
             return false;
         }
 
-        var ropes = Ropes(parameters, built);
-        if (!TryCompare(ropes, anew, parameters, out var compared, out var failure))
+        var growth = Growth.Of(built, drawn.Ropework.Chosen);
+        var ropes = Ropes(parameters, built) with { Stretch = growth.Now };
+        if (!TryCompare(ropes, anew, parameters, growth, out var compared, out var failure))
         {
             fault = NoAnswer(failure);
             return false;
@@ -51,13 +52,13 @@ public static class Correcting
         var turned = new RopePair(left.Change(thread), right.Change(thread));
         if (!ropes.TryHang(Sum(compared.Fed, turned), out var now, out failure)
             || !ropes.TryHang(Sum(compared.Fed, Less(compared.TooLong)), out var wanted, out failure)
-            || !compared.Finished.TryHang(Sum(compared.Wanted, Sum(compared.TooLong, turned)), out var finished, out failure))
+            || !compared.Finished.TryHang(growth.Once(Sum(compared.Wanted, Sum(compared.TooLong, turned))), out var finished, out failure))
         {
             fault = NoAnswer(failure!);
             return false;
         }
 
-        _ = compared.Finished.TryHang(Sum(compared.Wanted, compared.TooLong), out var asItIs, out var none);
+        _ = compared.Finished.TryHang(growth.Once(Sum(compared.Wanted, compared.TooLong)), out var asItIs, out var none);
         var (changes, _) = Changes(drawn, between, finished, rebuild);
         var (changesAsItIs, noneAsItIs) = asItIs is null ? ([], none) : Changes(drawn, between, asItIs, rebuild);
         correction = new Correction
@@ -73,6 +74,8 @@ public static class Correcting
             Finished = finished!,
             AsItIs = asItIs,
             Anew = anew,
+            ToCome = growth.ToCome,
+            Marks = built.Stage == BuildStage.Bare ? [.. anew.Marks.Select(growth.Before)] : [],
             Levels = built.Stage == BuildStage.Bare ? [] : LevelsOf(drawn, finished!),
             EndBays = built.Stage == BuildStage.Bare ? default : EndBaysOf(compared, turned),
             Changes = changes,
@@ -86,8 +89,29 @@ public static class Correcting
     /// <param name="Fed">By what each rope hangs longer than its marks, as measured.</param>
     /// <param name="TooLong">By what each is longer than it must be.</param>
     /// <param name="Finished">The finished bridge at the reference temperature.</param>
-    /// <param name="Wanted">By what its ropes must be let out for the wanted sag.</param>
+    /// <param name="Wanted">By what its ropes must be let out now for the wanted sag.</param>
     private sealed record Compared(RopePair Fed, RopePair TooLong, HungRopes Finished, RopePair Wanted);
+
+    /// <summary>How much a rope has grown against the lengths of its design, and will have in the end.</summary>
+    /// <param name="Now">Share as measured; negative where it was marked short for a stretch that has not come yet.</param>
+    /// <param name="Later">Once it has come.</param>
+    private sealed record Growth(double Now, double Later)
+    {
+        public double ToCome => ((1 + Later) / (1 + Now)) - 1;
+
+        public static Growth Of(AsBuiltParameters built, MarkedRopes chosen)
+        {
+            var now = ((1 + built.Stretch) * chosen.Shorter) - 1;
+            return new Growth(now, Math.Max(now, 0));
+        }
+
+        /// <summary>Lengths of today once the stretch has come.</summary>
+        public RopePair Once(RopePair now) => new(now.Left * (1 + ToCome), now.Right * (1 + ToCome));
+
+        /// <summary>A mark as it must be put today.</summary>
+        public RopeMark Before(RopeMark mark) =>
+            new(mark.Frame, mark.Unstressed / (1 + ToCome), mark.AtMarkingTension / (1 + ToCome));
+    }
 
     private static HungRopes Ropes(BridgeParameters parameters, AsBuiltParameters built)
     {
@@ -97,14 +121,13 @@ public static class Correcting
             Span = built.Span,
             Rise = built.Rise,
             DegreesAbove = built.Temperature - parameters.Site.ReferenceTemperature,
-            Stretch = built.Stretch,
         };
     }
 
     // Bare ropes get new marks, and must be as long as the bridge designed anew has them. Frames stay where they are fast: then
     // the ends alone are let out or taken in until the finished bridge hangs as deep as it was to.
     private static bool TryCompare(
-        HungRopes ropes, BridgeModel anew, BridgeParameters parameters, [NotNullWhen(true)] out Compared? compared,
+        HungRopes ropes, BridgeModel anew, BridgeParameters parameters, Growth growth, [NotNullWhen(true)] out Compared? compared,
         [NotNullWhen(false)] out string? failure)
     {
         compared = null;
@@ -117,18 +140,19 @@ public static class Correcting
 
         if (ropes.Stage == BuildStage.Bare)
         {
-            var over = ropes.Length - anew.Rope.UnstressedLength();
+            var over = ropes.Length - (anew.Rope.UnstressedLength() / (1 + growth.ToCome));
             compared = new Compared(fed, new RopePair(fed.Left + over, fed.Right + over), Complete(anew.Parameters), default);
             return true;
         }
 
-        var finished = Complete(parameters) with { Span = ropes.Span, Rise = ropes.Rise, Stretch = ropes.Stretch };
-        if (!finished.TryFit(new RopePair(parameters.Ropes.Sag, parameters.Ropes.Sag), out var wanted, out failure))
+        var finished = Complete(parameters) with { Span = ropes.Span, Rise = ropes.Rise, Stretch = growth.Later };
+        if (!finished.TryFit(new RopePair(parameters.Ropes.Sag, parameters.Ropes.Sag), out var once, out failure))
         {
             failure ??= "no lengths of the ropes hang as designed";
             return false;
         }
 
+        var wanted = new RopePair(once.Left / (1 + growth.ToCome), once.Right / (1 + growth.ToCome));
         compared = new Compared(fed, new RopePair(fed.Left - wanted.Left, fed.Right - wanted.Right), finished, wanted);
         return true;
     }

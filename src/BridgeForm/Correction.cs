@@ -42,8 +42,16 @@ public sealed record Correction
     /// <summary>The same with nothing turned; null where it has no shape or rolls over.</summary>
     public HungPair? AsItIs { get; init; }
 
-    /// <summary>The bridge designed anew between the supports as measured; its marks hold where no frame is hung yet.</summary>
+    /// <summary>The bridge designed anew between the supports as measured.</summary>
     public required BridgeModel Anew { get; init; }
+
+    /// <summary>Its marks as they must be put on bare ropes today; empty where frames are hung.</summary>
+    public ImmutableArray<RopeMark> Marks { get; init; } = [];
+
+    /// <summary>
+    /// Share by which ropes that were marked short (<c>ropes.new: as-is</c>) have yet to grow; the finished bridge is told with it.
+    /// </summary>
+    public double ToCome { get; init; }
 
     /// <summary>
     /// Each frame of the finished bridge, both ropes' mean, against its place by the file; empty for bare ropes, whose marks can

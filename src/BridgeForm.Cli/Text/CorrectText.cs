@@ -122,6 +122,13 @@ internal static class CorrectText
         }
 
         Columns.Table(output, rows);
+        if (found.ToCome > 0)
+        {
+            Columns.Wrapped(
+                output, $"Finished: once {QuantityText.Share(found.ToCome)} of stretch have come that the ropes were marked short for "
+                    + "(ropes.new: as-is).", "");
+            output.WriteLine();
+        }
 
         string[] Row(string what, RopePair sags, double target, string tilt) =>
         [
@@ -138,7 +145,7 @@ internal static class CorrectText
             output,
             [
                 ["frame", "unstressed", "level of the rope"],
-                .. found.Anew.Marks.Select((m, i) => (string[])[m.Frame, words.Length(m.Unstressed), words.Length(drawn[i].Node.Y)]),
+                .. found.Marks.Select((m, i) => (string[])[m.Frame, words.Length(m.Unstressed), words.Length(drawn[i].Node.Y)]),
             ]);
     }
 

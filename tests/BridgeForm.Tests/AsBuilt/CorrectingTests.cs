@@ -2,6 +2,7 @@ using BridgeForm.Checks;
 using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Project;
+using BridgeForm.Ropes;
 using BridgeForm.Ropes.Fittings;
 
 namespace BridgeForm.Tests.AsBuilt;
@@ -82,6 +83,34 @@ public sealed class CorrectingTests
         // Each takes in half of 150 mm, more than one of 60 mm can.
         var small = wrong.Ropes.Turnbuckle with { TakeUp = 0.06 };
         Assert.True(Found(wrong with { Ropes = wrong.Ropes with { Turnbuckle = small } }).IsBeyondReach);
+    }
+
+    // Set short for its stretch, as the file says, and not stretched yet: the ropes hang as they were to be, and nothing is turned. By the
+    // plain marks the same ropes would be 0.3125 % too short.
+    [Fact]
+    public void Ropes_marked_short_are_right_before_they_have_stretched()
+    {
+        var asIs = s_garden with { Ropes = s_garden.Ropes with { New = NewRopeWay.AsIs } };
+        var model = Bridges.Build(asIs);
+        var bare = model.Ropework.Chosen.Hoisting.Rows.First(r => r.Stage == Hoisting.Bare
+            && Math.Abs(r.Temperature - asIs.Site.ReferenceTemperature) < 0.01);
+        var measured = new AsBuiltParameters
+        {
+            Stage = BuildStage.Bare,
+            Temperature = bare.Temperature,
+            Span = asIs.Site.Span,
+            Rise = asIs.Site.Rise,
+            LeftSag = bare.Sag,
+            RightSag = bare.Sag,
+            Stretch = 0,
+        };
+        var found = Found(asIs with { AsBuilt = measured });
+        Assert.Equal(0, found.TooLong.Left, 1e-7);
+        Assert.Equal(0.003125, found.ToCome, 1e-9);
+        Assert.Equal(asIs.Ropes.Sag, found.Finished.Sags.Left, 1e-6);
+        Assert.Equal(model.Ropework.Chosen.Marks[^1].Unstressed, found.Marks[^1].Unstressed, 1e-9);
+        var plain = Found(s_garden with { AsBuilt = measured });
+        Assert.Equal(-0.003125 / 1.003125 * model.Rope.UnstressedLength(), plain.TooLong.Left, 1e-6);
     }
 
     private static Correction Found(BridgeParameters parameters)

@@ -43,7 +43,7 @@ public sealed class ErectionTests
         foreach (var frame in model.Frames.Where(f => !f.IsEnd))
         {
             var hang = steps.Single(s => s.Where == frame.Name && s.Text.StartsWith("Hang", StringComparison.Ordinal));
-            var hold = steps.First(s => s.IsHold && s.Where.Split(' ').Contains(frame.Name));
+            var hold = steps.First(s => s.IsHold && s.Where.Split(' ').Contains(frame.Name, StringComparer.Ordinal));
             Assert.Contains("keepers", hold.Text, StringComparison.Ordinal);
             Assert.True(hang.Number < hold.Number);
             Assert.DoesNotContain(
@@ -74,7 +74,8 @@ public sealed class ErectionTests
     public void Reactions_of_each_stage_carry_what_hangs(string order)
     {
         var model = Built(order);
-        var masses = model.Pieces.SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Mass))).ToDictionary(p => p.Id, p => p.Mass);
+        var masses = model.Pieces.SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Mass)))
+            .ToDictionary(p => p.Id, p => p.Mass, StringComparer.Ordinal);
         var own = model.Rope.WeightPerLength * model.Rope.UnstressedLength();
         var onRopes = 0.0;
         var stages = model.Stages();
