@@ -7,11 +7,13 @@ internal static class ReportNulls
 {
     // What says by null that there is none: no limit to compare with, no ground line, no price, no clip, no failure; no tilt of
     // what rolls over, no share where the case has no load of its own, no factor where nothing tips; no
-    // mass that moves, no wind that turns over, no place to rest.
+    // mass that moves, no wind that turns over, no place to rest; no chain where no table has its lengths, no backstay to lie behind.
     private static readonly HashSet<string> MayBeNull = new(StringComparer.Ordinal)
     {
         ".checks[].capacity", ".checks[].ratio",
         ".ropes.cut.termination", ".ropes.cut.length", ".ropes.cut.take_up", ".ropes.supports[].backstay_pull",
+        ".ropes.chain", ".ropes.chain.take_in", ".ropes.chain.let_out", ".ropes.tape", ".ropes.tape.cut_length",
+        ".ropes.tape.least_behind_saddle",
         ".ropes.stretch[].over_ground", ".ropes.stretch[].over_ground_case", ".ropes.stretch[].over_water",
         ".ropes.stretch[].over_water_case",
         ".cases[].cross_slope_deg", ".cases[].largest_share", ".ropes.roll[].height_factor",
