@@ -46,8 +46,8 @@ internal static class Clashes
             var run = new SearchRun(reading, prices, ask, token);
             if (run.Pass(run.Judge.Look(Design.AsWritten.With([new KeyChange(key, own)]))) is { Passes: true } without)
             {
-                yield return $"It is {key} {reading.Values!.Find(key)!.Text} that cannot be met: with {own} in its place, the program's own "
-                    + $"limit, a design passes, {CheckWords.Slope(without.Figures!.Slope)} at its steepest when empty.";
+                yield return $"It is {key} {reading.Values!.Find(key)!.Text} that cannot be met: with {own} in its place, the program's "
+                    + $"own limit, a design passes, {CheckWords.Slope(without.Figures!.Slope)} at its steepest when empty.";
             }
         }
     }
