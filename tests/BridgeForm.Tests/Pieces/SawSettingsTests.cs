@@ -1,7 +1,6 @@
 using System.Globalization;
 using BridgeForm.Output.ShopSheets;
 using BridgeForm.Pieces;
-using BridgeForm.Project;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 using BridgeForm.Tests.Samples;

@@ -5,7 +5,6 @@ using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
-using BridgeForm.Tests.Roles;
 
 namespace BridgeForm.Tests.Output.Router;
 
