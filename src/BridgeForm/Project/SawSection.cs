@@ -42,12 +42,13 @@ internal static class SawSection
         ("band-saw", ShopTools.BandSaw),
     ];
 
-    // Sizes of a common sliding saw with a blade of 10 to 12 in. Common practice, no source.
+    // Sizes of a common sliding saw with a blade of 12 in or 305 mm, which goes through a post of 4x4 or of 95 x 95 mm with its head
+    // bevelled. Common practice, no source.
     public static KeySpec Crosscut => Define.Length(
         "crosscut", "Longest line it cuts along the blade, from the fence on", "2 in", "4 ft", "12 in", "300 mm");
 
     public static KeySpec Height => Define.Length(
-        "height", "Thickest wood it cuts through, blade upright", "1 in", "12 in", "3-5/8 in", "92 mm");
+        "height", "Thickest wood it cuts through, blade upright", "1 in", "12 in", "3-5/8 in", "105 mm");
 
     public static KeySpec Slides => Define.Flag("sliding", "The blade runs on rails instead of coming down in one place", "true");
 
