@@ -4,4 +4,4 @@ set -euo pipefail
 cd "$(dirname "$0")/.."
 mkdir -p artifacts
 bash src/BridgeForm.Live/build.sh artifacts/live.html artifacts/live
-SAMPLES= EDITS=${1:-1000} SHOW_TIMES=1 node tests/live/judge.mjs artifacts/live.html src/BridgeForm.Cli/bin/Release/net10.0/BridgeForm.Cli.dll
+MINUTES=1 EDITS=${1:-1000} SHOW_TIMES=1 node tests/live/judge.mjs artifacts/live.html src/BridgeForm.Cli/bin/Release/net10.0/BridgeForm.Cli.dll

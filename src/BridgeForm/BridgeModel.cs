@@ -74,7 +74,8 @@ public sealed record BridgeModel
     public ImmutableArray<AssemblyStep> Assembly() => AssemblyOrder.Plan(Parameters.Erection, Pieces, Frames, Groups);
 
     /// <summary>How the ropes hang and pull when each stage of the assembly is done.</summary>
-    public ImmutableArray<StageSlope> Stages() => StageSlopes.Find(Parameters, Rope, Pieces, Groups, Assembly());
+    public ImmutableArray<StageSlope> Stages() => StageSlopes.Find(
+        Parameters, Rope, Pieces, Groups, Assembly(), Ropework.Chosen.Shorter - 1);
 
     /// <summary>The whole way of building, with its hold points.</summary>
     public ImmutableArray<ErectionStep> Erection() => ErectionPlan.List(Parameters, Pieces, Ropework, Assembly());

@@ -68,6 +68,13 @@ public sealed record Correction
     /// <summary>Checks that come out otherwise if nothing is turned.</summary>
     public required ImmutableArray<CheckChange> ChangesAsItIs { get; init; }
 
+    /// <summary>
+    /// As it hangs it is not to be walked on: a check fails that by the file does not, or a frame of the finished bridge leans more
+    /// than the check cross-slope allows under load. Nobody walks on bare ropes.
+    /// </summary>
+    public bool IsOffLimits => Measured.Stage != BuildStage.Bare && (ChangesAsItIs.Any(c => c.Now?.Status == CheckStatus.Fail)
+        || Math.Abs(AsItIs?.Tilt ?? 0) > LimitParameters.TiltFails(Parameters.Use));
+
     /// <summary>Why nothing is told of checks if nothing is turned; null where it is.</summary>
     public string? NoneAsItIs { get; init; }
 

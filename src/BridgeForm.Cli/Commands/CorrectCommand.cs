@@ -43,7 +43,7 @@ internal static class CorrectCommand
             using var text = new StringWriter(CultureInfo.InvariantCulture);
             CorrectText.Write(text, correction);
             terminal.Out.Write(text.ToString());
-            return correction.IsBeyondReach || correction.Changes.Any(c => c.Now?.Status == CheckStatus.Fail)
+            return correction.IsBeyondReach || correction.IsOffLimits || correction.Changes.Any(c => c.Now?.Status == CheckStatus.Fail)
                 ? ExitCode.CheckFails
                 : ExitCode.Done;
         });

@@ -164,8 +164,11 @@ internal static class CorrectText
             ]);
         Columns.Wrapped(
             output, $"First and last bay are longer than drawn by {Fine(found, found.EndBays.Left)} on the left rope and "
-                + $"{Fine(found, found.EndBays.Right)} on the right one (- is shorter): cut the boards, rails and caps of these bays to "
-                + "what you measure. The checks below take all bays as equal and both ropes as the mean of both.", "");
+                + $"{Fine(found, found.EndBays.Right)} on the right one (- is shorter), stretch of the bay itself not counted: "
+                + (found.Measured.Stage == BuildStage.Complete
+                    ? "free boards, rails and caps of these bays before anything is turned, and cut them anew where they do not fit. "
+                    : "cut the boards, rails and caps of these bays to what you measure. ")
+                + "The checks below take all bays as equal and both ropes as the mean of both.", "");
         output.WriteLine();
     }
 
@@ -174,6 +177,14 @@ internal static class CorrectText
         output.WriteLine("CHECKS that come out otherwise than by the file");
         Changed(output, "after these turns", [.. found.Changes], null);
         Changed(output, "if nothing is turned", [.. found.ChangesAsItIs], found.NoneAsItIs);
+        Columns.Wrapped(
+            output, "These checks take both ropes as alike, with the mean of both sags: what ropes of unlike length do to tilt and roll "
+                + $"was not looked at{Tilts(found)}.", "  ", "    ");
+        if (found.IsOffLimits)
+        {
+            Columns.Wrapped(output, "KEEP OFF as it hangs now: nobody on it until it was turned and measured again.", "  ", "    ");
+        }
+
         output.WriteLine();
     }
 
@@ -193,6 +204,11 @@ internal static class CorrectText
                 + (change.Now is { } now ? $"; {now.Detail}" : ""), "    ", "      ");
         }
     }
+
+    private static string Tilts(Correction found) => found.AsItIs is { } now
+        ? $"; nothing turned, the finished, empty bridge tilts by {QuantityText.Degrees(Math.Abs(now.Tilt))}, and may tilt by "
+            + $"{QuantityText.Degrees(LimitParameters.TiltFails(found.Parameters.Use))} under all loads together"
+        : "";
 
     private static string Word(CheckResult? check) => check is null ? "not made" : check.Status.Word();
 

@@ -51,6 +51,12 @@ internal static class VerdictText
             (headline.IsDanger ? warn : say)(Line(headline));
         }
 
+        if (model.Parameters.AsBuilt is not null)
+        {
+            warn("AS BUILT: what was measured of the ropes (as_built) is in none of these checks, which are of the drawing; correct tells "
+                + "of it.");
+        }
+
         if (Verdict.NotCheckedText(model.Checks) is { Length: > 0 } missing)
         {
             warn(missing);

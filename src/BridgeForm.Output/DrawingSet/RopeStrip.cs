@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using BridgeForm.Loads;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Quantities;
-using BridgeForm.Roles;
 
 namespace BridgeForm.Output.DrawingSet;
 
@@ -121,11 +120,10 @@ internal static class RopeStrip
             "From each anchor to the eye, all four ends alike",
             "From bearing point to bearing point; the order from the anchor: shackle, turnbuckle, thimble in the rope's eye. "
                 + (tape.LeastBehindSaddle is null
-                    ? "The eye bears at the support's point, the chain lies behind it: so far behind stands the anchor. "
+                    ? "The eye bears at the support's point, the chain lies behind it: so far behind stands the anchor."
                     : tape.LeastBehindSaddle < 0
-                        ? "THE CHAIN IS LONGER THAN A BACKSTAY and reaches over the saddle: move the anchor back. "
-                        : $"Between saddle and eye are left {w.Size(tape.LeastBehindSaddle.Value)} at least, for clips and turn-back. ")
-                + Caution.Text,
+                        ? "THE CHAIN IS LONGER THAN A BACKSTAY and reaches over the saddle: move the anchor back."
+                        : $"Between saddle and eye are left {w.Size(tape.LeastBehindSaddle.Value)} at least, for clips and turn-back."),
             [new FlowColumn("What", 0.060), new FlowColumn("Length", 0.025, Figures: true), new FlowColumn("Source", 0.100)],
             [
                 new(["shackle, inside", w.Size(chain.Shackle), chain.ShackleSource]),

@@ -56,8 +56,10 @@ public static class ErectionSheet
         var w = new QuantityText(model.Parameters.Units);
         return new FlowTable(
             "Each stage when it is done",
-            "At the reference temperature, nobody on the bridge; of one rope. Half built, it hangs steeper than finished. Walk only on "
-                + "deck that is fixed, one behind the other.",
+            "At the reference temperature, nobody on the bridge, wood as dry as in service (freshly treated it is heavier, and pulls "
+                + "more); of one rope on the span's side: a backstay pulls the level part over the cosine of its angle, and presses its "
+                + "support down besides. Half built, it hangs steeper than finished, steeper yet under the crew. Walk only on deck that "
+                + "is fixed, one behind the other.",
             [
                 new("Stage"), new("Sag", Figures: true), new("Steepest slope", 0.02, Figures: true),
                 new("Largest tension", 0.02, Figures: true), new("A along", Figures: true), new("A down", Figures: true),
@@ -95,8 +97,9 @@ public static class ErectionSheet
         var text = new QuantityText(model.Parameters.Units);
         var half = Math.Max(model.Parameters.Frames.Base.Length, model.Parameters.Ropes.Spacing) / 2;
         var (beside, behind) = (Beside(text.Units), Behind(text.Units));
-        double Back(Project.BackstayParameters? stay) =>
-            behind + (stay is null ? 0 : stay.Length * Elementary.Cos(stay.Angle));
+        // Without a backstay the anchor stands behind the support by the chain.
+        var chain = Loads.RopeChain.Of(model.Parameters, model.Ropework)?.Length ?? 0;
+        double Back(Project.BackstayParameters? stay) => behind + (stay is null ? chain : stay.Length * Elementary.Cos(stay.Angle));
         var (backA, backB, across) = (Back(site.A.Backstay), Back(site.B.Backstay), half + beside);
         var (room, tall) = (body.MaxX - body.MinX - 0.004, FigureHeight - 0.020);
         var ratio = Rounding.Up(Math.Max((site.Span + backA + backB) / room, 2 * across / tall), 10);

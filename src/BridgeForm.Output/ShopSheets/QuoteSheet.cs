@@ -69,7 +69,7 @@ public static class QuoteSheet
     /// <summary>What has no price, in words; empty where everything has one.</summary>
     public static string Unpriced(ImmutableArray<QuoteLine> lines) =>
         lines.Where(l => l.Amount is null).Select(l => l.Item).Distinct(StringComparer.Ordinal).ToList() is { Count: > 0 } without
-            ? $"Not priced, for want of a price or rate: {string.Join(", ", without)}."
+            ? $"Not priced, for want of a price, a rate, or the time that one takes: {string.Join("; ", without)}."
             : "";
 
     /// <summary>The table as text.</summary>
@@ -120,10 +120,20 @@ public static class QuoteSheet
         line.Amount is null ? "" : quote.Rates.Values.Select(r => r.Money).FirstOrDefault() ?? "",
     ];
 
-    private static QuoteLine Lumber(StockJob job) => new(
-        "lumber", $"{job.Stock} {job.Section}", string.Create(CultureInfo.InvariantCulture, $"{job.Boards.Length} boards"),
-        job.ByPrice ? "price list" : "",
-        job.Boards.Length > 0 && job.Boards.All(b => b.Price is not null) ? job.Boards.Sum(b => b.Price!.Value) : null);
+    // Spare boards are bought as well; what no board on sale is long enough for is in no sum, and said.
+    private static QuoteLine Lumber(StockJob job)
+    {
+        var spare = job.Spare?.Count ?? 0;
+        var boards = string.Create(
+            CultureInfo.InvariantCulture, $"{job.Boards.Length + spare} boards{(spare > 0 ? $", {spare} spare" : "")}");
+        var missing = job.TooLong.IsEmpty ? "" : ", without pieces that no board on sale is long enough for: "
+            + string.Join(", ", job.TooLong.Select(t => t.Mark).Distinct(StringComparer.Ordinal));
+        var isPriced = job.Boards.Length > 0 && job.TooLong.IsEmpty && job.Boards.All(b => b.Price is not null)
+            && job.Spare is not { Price: null };
+        return new QuoteLine(
+            "lumber", $"{job.Stock} {job.Section}{missing}", boards, job.ByPrice ? "price list" : "",
+            isPriced ? job.Boards.Sum(b => b.Price!.Value) + (job.Spare?.Price ?? 0) : null);
+    }
 
     private static IEnumerable<QuoteLine> Rope(BridgeModel model)
     {
@@ -131,7 +141,12 @@ public static class QuoteSheet
         if ((RopeTape.Of(parameters, work)?.CutLength ?? work.Cut?.Length) is { } each)
         {
             yield return Line(parameters.Quote, "ropes", "rope", parameters.Ropes.Rope.Name, 2 * each, Long(2 * each, parameters.Units));
+            yield break;
         }
+
+        // Nobody knows how long its ends are: no sum has it, and the customer must see that.
+        yield return new QuoteLine(
+            "ropes", parameters.Ropes.Rope.Name + ", two, length with their ends by your engineer", "", "", null);
     }
 
     private static QuoteLine Hardware(QuoteParameters quote, HardwareItem item)

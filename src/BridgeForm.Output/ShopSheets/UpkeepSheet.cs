@@ -41,10 +41,22 @@ public static class UpkeepSheet
     private static FlowTable Sags(BridgeModel model)
     {
         var w = new QuantityText(model.Parameters.Units);
+        var setShort = model.Ropework.Chosen.Shorter - 1;
+        var drawn = UpkeepPlan.Sags(model.Parameters, model.Rope);
+        if (setShort > -Tolerances.RoundOff)
+        {
+            return new FlowTable(
+                "Sag that is expected", "Finished, nobody on it, at half the span; ropes that have not stretched since they were set.",
+                [new("Ropes at", Figures: true), new("Sag", Figures: true)],
+                [.. drawn.Select(s => new FlowRow([w.Temperature(s.Temperature), w.Size(s.Sag)]))]);
+        }
+
         return new FlowTable(
-            "Sag that is expected", "Finished, nobody on it, at half the span; ropes that have not stretched since they were set.",
-            [new("Ropes at", Figures: true), new("Sag", Figures: true)],
-            [.. UpkeepPlan.Sags(model.Parameters, model.Rope).Select(s => new FlowRow([w.Temperature(s.Temperature), w.Size(s.Sag)]))]);
+            "Sag that is expected",
+            "Finished, nobody on it, at half the span; the ropes were set short for stretch to come (ropes.new: as-is).",
+            [new("Ropes at", Figures: true), new("Newly set", Figures: true), new("Once stretched", Figures: true)],
+            [.. UpkeepPlan.Sags(model.Parameters, model.Rope, setShort).Zip(drawn, (s, d) =>
+                new FlowRow([w.Temperature(s.Temperature), w.Size(s.Sag), w.Size(d.Sag)]))]);
     }
 
     // A cell that is due says so; whoever looked writes over it.

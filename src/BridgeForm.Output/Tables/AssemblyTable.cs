@@ -19,7 +19,7 @@ public static class AssemblyTable
             .SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Mark)))
             .ToDictionary(p => p.Id, p => p.Mark, StringComparer.Ordinal);
         var steps = model.Assembly();
-        var slopes = StageSlopes.Find(model.Parameters, model.Rope, model.Pieces, model.Groups, steps).ToDictionary(
+        var slopes = model.Stages().ToDictionary(
             s => s.Stage, s => Numbers.Fixed(Numbers.Degrees(Elementary.Atan(s.Steepest)), 1));
         var (turned, rolled) = (TurnWords.ById(model, o => o.Turned), TurnWords.ById(model, o => o.Turn.IsRolled));
         return CsvText.Write(

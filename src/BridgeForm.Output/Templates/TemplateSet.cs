@@ -13,7 +13,10 @@ public static class TemplateSet
     public static bool Needs(Piece piece, TemplateChoice choice) => choice.Asks(piece)
         ? CutKeys.Of(piece, PieceEnd.Near) is not null || CutKeys.Of(piece, PieceEnd.Far) is not null
             || CutKeys.OfFeatures(piece) is not null || CutKeys.OfRips(piece) is not null
-        : !piece.Near.InReach || !piece.Far.InReach || !piece.Shape.Channels.IsEmpty;
+        : IsOutOfReach(piece, PieceEnd.Near) || IsOutOfReach(piece, PieceEnd.Far) || !piece.Shape.Channels.IsEmpty;
+
+    // A square end out of the saw's reach is cut along a square's line: there is nothing to print for it.
+    private static bool IsOutOfReach(Piece piece, PieceEnd end) => !piece.Cut(end).InReach && CutKeys.Of(piece, end) is not null;
 
     /// <summary>Templates of one piece.</summary>
     public static SheetBook Draw(BridgeModel model, Piece piece, DisplayUnits units, TemplateChoice choice) => BookLayout.Lay(

@@ -26,6 +26,12 @@ public static class SawSettings
     /// <summary>The widest gap under an end that carries load, metres.</summary>
     public const double LoadedGap = 0.0005;
 
+    /// <summary>The most that an end which meets no other is out of its plane, metres: 1/16 in, an own figure.</summary>
+    public const double FreeGap = Quantities.Units.MetresPerInch / 16;
+
+    // An end that is square to what a sheet prints, a tenth of a degree, stays square whatever the saw's steps. Radians.
+    private const double Square = Math.PI / 3600;
+
     // Between its steps a saw is set by an angle gauge, to what the sheet prints: a tenth of a degree. Radians.
     private const double Between = Math.PI / 1800;
 
@@ -42,7 +48,7 @@ public static class SawSettings
         var ends = pieces.SelectMany(p => new[] { new End(p, true, shop), new End(p, false, shop) }).ToList();
         var meeting = Meeting(pieces, ends);
         var taken = new List<Setting>();
-        double Half(End end) => end.IsLoaded ? LoadedGap : meeting[end].Count > 0 ? shop.JointGap / 2 : double.PositiveInfinity;
+        double Half(End end) => end.IsLoaded ? LoadedGap : meeting[end].Count > 0 ? shop.JointGap / 2 : FreeGap;
         Cover(ends, e => e.Candidates(Half(e), shop.Saw.Step), taken);
         Cover([.. ends.Where(e => !e.IsSet)], e => e.Candidates(Half(e), Between), taken);
         Thin(ends, e => e.IsLoaded || meeting[e].Count == 0 || meeting[e].Contains(e) ? Half(e)
@@ -190,15 +196,17 @@ public static class SawSettings
         public bool IsLoaded => _piece.Role is Role.Post or Role.Brace;
 
         /// <summary>Settings by that step, within one of the saw's, that open it by no more than a gap; none of other cuts.</summary>
-        public HashSet<Setting> Candidates(double most, double step) => _exact.Way != CutWay.Saw ? [] :
+        public HashSet<Setting> Candidates(double most, double step) => _exact.Way != CutWay.Saw ? [] : IsSquare ? [new Setting(0, 0)] :
         [
             .. Steps(_exact.Mitre, step, _shop.MitreLimit)
                 .SelectMany(m => Steps(_exact.Bevel, step, _shop.BevelLimit).Select(b => new Setting(m, b)))
                 .Where(s => GapOf(s) <= most + Tolerances.RoundOff),
         ];
 
-        /// <summary>Within one of the saw's steps.</summary>
-        public bool IsNear(Setting setting) =>
+        private bool IsSquare => Math.Abs(_exact.Mitre) < Square && Math.Abs(_exact.Bevel) < Square;
+
+        /// <summary>Within one of the saw's steps; a square end is near to none but square.</summary>
+        public bool IsNear(Setting setting) => IsSquare ? setting == new Setting(0, 0) :
             Math.Abs(setting.Mitre - Math.Abs(_exact.Mitre)) <= _shop.Saw.Step + Tolerances.RoundOff
             && Math.Abs(setting.Bevel - Math.Abs(_exact.Bevel)) <= _shop.Saw.Step + Tolerances.RoundOff;
 

@@ -96,6 +96,15 @@ internal static class AsBuiltSection
             return;
         }
 
+        // One sag does not tell how much of the stretch has come that the ropes were set short for: turned by the wrong half they are
+        // drawn far too tight.
+        if (f.Parameters.Ropes.New == NewRopeWay.AsIs && built.Stage != BuildStage.Bare && !f.Values.Given("as_built.stretch"))
+        {
+            f.Stop(FaultCode.MissingKey, "as_built", "as_built: say how much the ropes have stretched since they were set (stretch: "
+                + "0.2 %; 0 % where nobody has walked on them): they were marked short for it (ropes.new: as-is), and a sag alone does "
+                + "not tell how much has come");
+        }
+
         var isThis = Same(f, "span", built.Span, f.Parameters.Site.Span) & Same(f, "rise", built.Rise, f.Parameters.Site.Rise);
         if (isThis)
         {

@@ -9,8 +9,10 @@ public static class AssemblyWords
     public static string Of(AssemblyStep step) => step.Work switch
     {
         AssemblyWork.BuildFrame => "Build the frame on the ground: base, posts, braces",
-        AssemblyWork.SetEndFrame when step.Parts.IsEmpty => "Set the end frame on its landing; the ropes pass clear of it",
-        AssemblyWork.SetEndFrame => "Set the end frame on its landing, the ropes clear of it; fix the packer on the base",
+        AssemblyWork.SetEndFrame when step.Parts.IsEmpty =>
+            "Set the end frame on its landing and fasten it as the engineer drew; the ropes pass clear of it",
+        AssemblyWork.SetEndFrame =>
+            "Set the end frame on its landing, the ropes clear of it, and fasten it as the engineer drew; fix the packer on the base",
         AssemblyWork.HangFrame when step.Parts.IsEmpty => "Hang the frame on the ropes at its marks and close its keepers",
         AssemblyWork.HangFrame => "Hang the frame on the ropes at its marks and close its keepers; fix the packer on the base",
         AssemblyWork.LayDeck => "Lay the deck from frame to frame",

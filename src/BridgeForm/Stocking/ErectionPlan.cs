@@ -61,6 +61,11 @@ public static class ErectionPlan
                 + "such anchors",
             0);
         yield return (
+            0, "site", true,
+            "no wind that moves what hangs is forecast for the day's stages (how little turns it over: the drawings' cover, wind); nothing "
+                + "is left half hung overnight but as the engineer says, side stays as the engineer drew them",
+            0);
+        yield return (
             0, "ropes", false,
             "Lay each rope out straight, make its eye at A, hook the tape into it and mark every frame, the eye at B and the cut end "
                 + $"(rope-marks.csv). {work.Chosen.Sentence}",

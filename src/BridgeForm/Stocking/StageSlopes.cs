@@ -34,9 +34,15 @@ public static class StageSlopes
     /// Stages in order, at the reference temperature, without people; of a long bridge a part of them, the last always among
     /// them. A stage whose shape cannot be found is left out.
     /// </summary>
+    /// <param name="parameters">The bridge.</param>
+    /// <param name="design">Its ropes as drawn.</param>
+    /// <param name="pieces">Its parts, for their weights.</param>
+    /// <param name="groups">Frames and bays in which they are hung.</param>
+    /// <param name="steps">In this order.</param>
+    /// <param name="stretch">Share by which the ropes are longer than drawn; negative where they were set short for it.</param>
     public static ImmutableArray<StageSlope> Find(
         BridgeParameters parameters, RopeShape design,
-        ImmutableArray<Piece> pieces, ImmutableArray<GroupIds> groups, ImmutableArray<AssemblyStep> steps)
+        ImmutableArray<Piece> pieces, ImmutableArray<GroupIds> groups, ImmutableArray<AssemblyStep> steps, double stretch = 0)
     {
         var count = steps.Length == 0 ? 0 : steps[^1].Stage;
         var stride = Math.Max(1, (count + MostSolved - 1) / MostSolved);
@@ -50,7 +56,7 @@ public static class StageSlopes
                 weights.Add(step, loads);
             }
 
-            if (((count - stage.Key) % stride == 0) && Solve(design, parameters.Site, loads) is { } shape)
+            if (((count - stage.Key) % stride == 0) && Solve(design, parameters.Site, loads, stretch) is { } shape)
             {
                 var (a, b) = shape.Reactions();
                 slopes.Add(new StageSlope(stage.Key, RopeCurve.Steepest(shape.Nodes), shape.Sag)
@@ -65,9 +71,9 @@ public static class StageSlopes
         return slopes.ToImmutable();
     }
 
-    private static RopeShape? Solve(RopeShape design, SiteParameters site, double[] loads)
+    private static RopeShape? Solve(RopeShape design, SiteParameters site, double[] loads, double stretch)
     {
-        var request = LoadCaseRequest.At(design, 0, Backstays.Of(site)) with { Loads = [.. loads] };
+        var request = LoadCaseRequest.At(design, 0, Backstays.Of(site), stretch) with { Loads = [.. loads] };
         return LoadCaseSolver.TryFind(request, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, out var shape, out _)
             ? shape
             : null;

@@ -34,7 +34,7 @@ public static class UpkeepPlan
     /// <summary>Any one of these closes the bridge until an engineer has looked.</summary>
     public static ImmutableArray<string> Close { get; } =
     [
-        "more than two broken wires in one lay of a rope",
+        "more than two broken wires in one lay of a rope; of a strand any broken wire (own, stricter: it has few)",
         "more than one broken wire in one lay at an end",
         "a broken strand",
         "a diameter more than 5 % below nominal",
@@ -42,6 +42,7 @@ public static class UpkeepPlan
         "corrosion that can be felt, or pitting",
         "damage by heat or an electric arc",
         "an end that is corroded, cracked, bent, worn, or has slipped",
+        "flood, ice on the deck, a tree on it, wind that moves it (own: see wind on the drawings' cover)",
     ];
 
     /// <summary>
@@ -66,7 +67,8 @@ public static class UpkeepPlan
             new(2, "ropes' ends, turnbuckles, shackles", ends + "; turnbuckles and pins secured", often, twice),
             new(
                 3, "ropes",
-                "the whole length, by eye and by a gloved hand: broken wires, rust; diameter, new "
+                "the whole length, by eye and by a gloved hand, tied on (fall protection as a competent person planned it): broken "
+                    + "wires, rust; diameter, new "
                     + words.Size(parameters.Ropes.Rope.Diameter),
                 often, twice),
             new(
@@ -76,13 +78,19 @@ public static class UpkeepPlan
                 5, "bases, feet of posts and braces", "decay: probe with an awl at channels, ends, cuts and under boards; cracks", [12],
                 [12]),
             new(6, "deck", "boards fast, whole, not slippery; screws not standing up", [6, 12], twice),
-            new(7, "rails and caps", "fast, whole, no gap wider than drawn; lean on every post", [6, 12], twice),
+            new(
+                7, "rails and caps",
+                "fast, whole, no gap wider than drawn; push every post from the deck, low and towards the middle, never outwards", [6, 12],
+                twice),
             new(8, "sag and level", "both ropes and the temperature against the table; cross tilt", often, twice),
         ];
     }
 
     /// <summary>From the coldest to the hottest temperature of the site, in even steps.</summary>
-    public static ImmutableArray<SagAt> Sags(BridgeParameters parameters, RopeShape design)
+    /// <param name="parameters">The bridge.</param>
+    /// <param name="design">Its ropes as drawn.</param>
+    /// <param name="stretch">Share by which the ropes are longer than drawn; negative where they were set short.</param>
+    public static ImmutableArray<SagAt> Sags(BridgeParameters parameters, RopeShape design, double stretch = 0)
     {
         var site = parameters.Site;
         double[] all = [.. site.Temperatures, site.ReferenceTemperature];
@@ -92,7 +100,7 @@ public static class UpkeepPlan
         {
             var at = coldest + (i * step);
             if (LoadCaseSolver.TryFind(
-                LoadCaseRequest.At(design, at - site.ReferenceTemperature, Backstays.Of(site)), LoadCaseSolver.DefaultAccuracy,
+                LoadCaseRequest.At(design, at - site.ReferenceTemperature, Backstays.Of(site), stretch), LoadCaseSolver.DefaultAccuracy,
                 LoadCaseSolver.DefaultMaxIterations, out var shape, out _))
             {
                 sags.Add(new SagAt(at, shape!.Sag));

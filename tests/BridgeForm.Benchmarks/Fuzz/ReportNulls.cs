@@ -15,7 +15,7 @@ internal static class ReportNulls
         ".ropes.chain", ".ropes.chain.take_in", ".ropes.chain.let_out", ".ropes.tape", ".ropes.tape.cut_length",
         ".ropes.tape.least_behind_saddle",
         ".ropes.stretch[].over_ground", ".ropes.stretch[].over_ground_case", ".ropes.stretch[].over_water",
-        ".ropes.stretch[].over_water_case",
+        ".ropes.stretch[].over_water_case", ".stock_jobs[].spare_length",
         ".cases[].cross_slope_deg", ".cases[].largest_share", ".ropes.roll[].height_factor",
         ".ropes.roll[].height_factor_deck_held_in_plan",
         ".cases[].over_ground", ".cases[].over_water", ".cases[].failure",

@@ -38,6 +38,42 @@ public sealed class CorrectTests : IDisposable
         Assert.DoesNotContain("MARKS", output, StringComparison.Ordinal);
     }
 
+    // A sag does not tell how much of the stretch has come; turned by the wrong answer the ropes are drawn far too tight.
+    [Fact]
+    public void Ropes_set_short_with_frames_on_need_the_stretch_that_was_seen()
+    {
+        var asIs = Bridges.Garden.Replace("sag: 6 %", "sag: 6 %, new: as-is", StringComparison.Ordinal);
+        const string Hangs = "as_built: { stage: complete, temperature: 60 F, sag: { left: 21.6 in, right: 21.6 in }";
+        var (code, _, error) = CommandRun.Run("correct", _run.Write("bridge.yaml", $"{asIs}\n{Hangs} }}\n"));
+        Assert.Equal(ExitCode.WrongInput, code);
+        Assert.Contains("stretch: 0.2 %", error, StringComparison.Ordinal);
+
+        // All of the mean has come: it hangs as drawn, and nothing is turned.
+        var (_, output, told) = CommandRun.Run("correct", _run.Write("come.yaml", $"{asIs}\n{Hangs}, stretch: 0.313 % }}\n"));
+        Assert.Empty(told);
+        Assert.Matches(@"left +none +none", output);
+    }
+
+    // Half a foot between both ropes' sags tilts the finished bridge far beyond what cross-slope allows under load.
+    [Fact]
+    public void Ropes_of_very_unlike_length_are_1_and_nobody_steps_on_it()
+    {
+        var tilted = Bridges.Garden + "\nas_built: { stage: complete, temperature: 60 F, sag: { left: 14 in, right: 29 in } }\n";
+        var (code, output, error) = CommandRun.Run("correct", _run.Write("bridge.yaml", tilted));
+        Assert.True(code == ExitCode.CheckFails, error);
+        Assert.Contains("KEEP OFF", output, StringComparison.Ordinal);
+        Assert.Contains("was not looked at", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Check_says_that_what_was_measured_is_in_no_check()
+    {
+        var file = _run.Write(
+            "bridge.yaml", Bridges.Garden + "\nas_built: { temperature: 50 F, sag: { left: 20 in, right: 19 in } }\n");
+        var (_, output, error) = CommandRun.Run("check", file);
+        Assert.Contains("AS BUILT: ", output + error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_file_without_measures_is_2_and_says_what_to_write()
     {

@@ -53,6 +53,19 @@ public sealed class SawSettingsTests
         Assert.True(joints > 50 && widest > 1e-4, $"{joints} joints, widest {widest}");
     }
 
+    // Steps of 5° serve hardly any cut; what is square is not spoiled by them.
+    [Fact]
+    public void A_square_end_stays_square_whatever_the_steps()
+    {
+        var shop = s_demo.Value.Parameters.Shop;
+        var coarse = shop with { Saw = shop.Saw with { Step = 5 * Math.PI / 180 } };
+        var square = SawSettings.Share(s_demo.Value.Pieces, coarse).Where(c => c.Exact.Role is Role.Base).ToList();
+        Assert.NotEmpty(square);
+        Assert.All(square, c => Assert.True(c.NearGap < 1e-9 && c.FarGap < 1e-9, $"{c.Exact.Mark}: {c.NearGap}, {c.FarGap}"));
+        Assert.All(SawSettings.Share(s_demo.Value.Pieces, coarse), c =>
+            Assert.InRange(Math.Max(c.NearGap, c.FarGap), 0, (0.0254 / 16) + 1e-9));
+    }
+
     private static PlacedEnd[] Ends(AsCut cut, Occurrence place) =>
     [
         new(place.Placement.ToWorld(new Vector3d(cut.Exact.Shape.Near.XAt(0, 0), 0, 0)), Measured(cut, near: true)),

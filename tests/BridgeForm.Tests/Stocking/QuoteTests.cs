@@ -47,6 +47,36 @@ public sealed class QuoteTests
         Assert.Contains("settings of the saw", QuoteSheet.Unpriced(lines), StringComparison.Ordinal);
     }
 
+    // Spare boards are bought: the lumber's lines come to what the plan costs, spares with them. A rope without a known end is said.
+    [Fact]
+    public void Spare_boards_are_in_it_and_a_rope_of_unknown_length_is_named()
+    {
+        var spare = Bridges.Build(Bridges.Garden
+            + "\nstock:\n  treated: { species: southern-pine, grade: no2, treated: true, lengths: [8 ft, 12 ft, 16 ft], spare: 15 % }\n"
+            + "  cedar: { species: western-red-cedar, grade: no2, treated: false, lengths: [8 ft, 12 ft], spare: 15 % }\n");
+        var jobs = spare.StockPlan.Jobs;
+        Assert.All(jobs, j => Assert.True(j.Spare!.Count > 0));
+        Assert.Equal(
+            jobs.Select(j => $"{j.Boards.Length + j.Spare!.Count} boards, {j.Spare!.Count} spare"),
+            QuoteSheet.Lines(spare).Where(l => l.Group is "lumber").Select(l => l.Quantity));
+        var unknown = Bridges.Build(Bridges.Garden.Replace(
+            "galvanized-3/4,", "galvanized-3/4, termination: { kind: wedge-socket },", StringComparison.Ordinal));
+        Assert.Contains(QuoteSheet.Lines(unknown), l => l.Group is "ropes" && l.Item.StartsWith("rope-6x19", StringComparison.Ordinal));
+        Assert.Contains("rope-6x19", QuoteSheet.Unpriced(QuoteSheet.Lines(unknown)), StringComparison.Ordinal);
+    }
+
+    // Nine bases of 58 in, and boards of 4 ft: they are in no sum.
+    [Fact]
+    public void Pieces_that_no_board_gives_are_named()
+    {
+        var model = Bridges.Build(Bridges.Garden
+            + "\nstock:\n  treated: { species: southern-pine, grade: no2, treated: true, lengths: [4 ft] }\n"
+            + "  cedar: { species: western-red-cedar, grade: no2, treated: false, lengths: [8 ft] }\n");
+        Assert.NotEmpty(model.StockPlan.TooLong);
+        Assert.Contains(
+            QuoteSheet.Lines(model), l => l.Amount is null && l.Item.Contains("no board on sale is long enough", StringComparison.Ordinal));
+    }
+
     // 10 % of the sum, 20 % of both, 8 % of all: sum × 1.1 × 1.2 × 1.08.
     [Fact]
     public void Contingency_margin_and_tax_come_one_on_the_other()

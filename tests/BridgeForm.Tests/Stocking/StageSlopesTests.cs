@@ -32,6 +32,23 @@ public class StageSlopesTests
         Assert.Equal(bare.Sag, slopes[0].Sag, 5e-4);
     }
 
+    // Set short for a stretch that has not come, ropes hang flatter and pull harder at every stage: bare by the hoisting table of the marks
+    // that the file chose, finished as the table of the owner has it on the first day.
+    [Fact]
+    public void Ropes_set_short_are_followed_as_they_hang()
+    {
+        var asIs = Bridges.Build(Bridges.Garden.Replace("sag: 6 %", "sag: 6 %, new: as-is", StringComparison.Ordinal));
+        var (plain, stages) = (Bridges.Build(Bridges.Garden).Stages(), asIs.Stages());
+        var reference = asIs.Parameters.Site.ReferenceTemperature;
+        var bare = asIs.Ropework.Chosen.Hoisting.Rows.First(
+            h => h.Stage == Hoisting.Bare && Math.Abs(h.Temperature - reference) < 1e-9);
+        Assert.Equal(bare.Sag, stages[0].Sag, 5e-4);
+        Assert.All(stages.Zip(plain), s => Assert.True(s.First.Sag < s.Second.Sag && s.First.Tension > s.Second.Tension));
+        var newly = UpkeepPlan.Sags(asIs.Parameters, asIs.Rope, asIs.Ropework.Chosen.Shorter - 1)
+            .Single(s => Math.Abs(s.Temperature - reference) < 1e-9).Sag;
+        Assert.Equal(newly, stages[^1].Sag, PieceForPart);
+    }
+
     [Fact]
     public void A_long_bridge_is_solved_at_some_stages_and_always_at_the_last()
     {

@@ -201,7 +201,8 @@ public sealed class BoundedSearchTests
     [Fact]
     public void A_plan_that_was_searched_through_is_proven_best()
     {
-        var model = Bridges.Build(ManyLengths);
+        // Whole boards: with their ends trimmed the bound of this bridge is a board away.
+        var model = Bridges.Build(ManyLengths + "\nshop: { trim: 0 mm }\n");
         Assert.All(model.StockPlan.Jobs, j => Assert.True(j.Proven && !j.SearchEnded));
         Assert.DoesNotContain(
             "the search was ended", StockPlanTable.Csv(model, DisplayUnits.For(model.Parameters.Units)), StringComparison.Ordinal);

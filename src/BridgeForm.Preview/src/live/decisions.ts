@@ -184,8 +184,20 @@ export class Decisions {
 
 const GROUP_ROOT: Record<string, string> = { site: 'site', walkway: 'deck', frame: 'frames', guard: 'guard', ropes: 'ropes', loads: 'loads', shop: 'shop' };
 
+/** What a builder calls the values that stand first, where no group says what they are of. */
+const FIRST: Record<string, string> = {
+  'site.span': 'Span', 'site.rise': 'Rise', 'ropes.sag': 'Sag of the ropes', 'ropes.spacing': 'Spacing of the ropes', 'ropes.type': 'Rope',
+  'frames.spacing': 'Spacing of the frames', 'frames.post.foot': 'Foot of the posts', 'frames.post.length': 'Length of the posts',
+  'frames.post.lean': 'Lean of the posts',
+};
+
 /** Words of the path; in a group without the group's own. */
 function labelOf(path: string, group: string): string {
+  const first = group === '' ? FIRST[path] : undefined;
+  if (first !== undefined) {
+    return first;
+  }
+
   const words = path.split('.').filter((w, i, all) => !(i === 0 && all.length > 1 && w === GROUP_ROOT[group]));
   return capital(words.join(' ').replaceAll('_', ' '));
 }

@@ -14,7 +14,7 @@ internal static class RopeTakeUp
         "Adjustment at the ends of one rope",
         "Stretch to come (by ropes.new: all of its range, none, or half of it either way), the change by temperature and 1 in (25 mm) "
             + "either way for a rope as made (1/2 in an eye, an own figure) against what two turnbuckles take in from open to closed: the "
-            + "file's, or the least on sale that reach.",
+            + "file's, or the least on sale that reach; fails too where shackle and turnbuckle are longer than a backstay.",
         "sources of stretch and take-up, named in the result",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
@@ -25,6 +25,15 @@ internal static class RopeTakeUp
     public static CheckResult Check(CheckContext context)
     {
         var (words, cut) = (context.Words(), context.Ropework.Cut!);
+        if (RopeTape.Of(context.Parameters, context.Ropework) is { LeastBehindSaddle: { } over and < 0 } tape)
+        {
+            return new CheckResult(
+                Declared.Id, Declared.Title, CheckStatus.Fail, tape.Chain.Length, tape.Chain.Length + over, "m",
+                tape.Chain.Length / (tape.Chain.Length + over), Declared.Source,
+                $"shackle and turnbuckle are {words.Length(tape.Chain.Length)} long, the backstay {words.Length(tape.Chain.Length + over)}"
+                    + ": the rope's eye would lie over the bridge; set the anchor further back");
+        }
+
         var range = StretchRange.Of(context.Parameters.Ropes);
         var source = $"stretch: {range.Source}; expansion 6.5e-6 per °F (Dooley, Applied Science for Metal Workers: steel 6.06e-6 to "
             + "6.89e-6); take-ups on sale 6, 12, 18 and 24 in (makers' tables)";
@@ -77,8 +86,9 @@ internal static class NewRope
         "Strength of new rope before it has stretched",
         "Largest tension of the load cases that can pull hardest (all along, snow, cold, your own, and the worst as marked) in rope set to "
             + "its marks for the stretch to come, at the end of the range where it is set shortest, before it has stretched, against the "
-            + "same limit as rope-strength. A look, since plain marks and drawing in later do without it; fails where less than a factor "
-            + "of 3 is left (that of safety-factor). Only where the stretch is known.",
+            + "same limit as rope-strength. A look, since plain marks and drawing in later do without it; fails where the file chose such "
+            + "marks (ropes.new: as-is), and where less than a factor of 3 is left (that of safety-factor). Only where the stretch is "
+            + "known.",
         "load cases with the rope shorter by stretch / (1 + stretch); limit as rope-strength; fails as safety-factor does",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail, CheckStatus.Engineer]);
 
@@ -116,6 +126,6 @@ internal static class NewRope
                 ? $"{text}; more than {words.Force(allowed)}: keep crowds off until the ropes have stretched, or set them to the plain "
                     + "marks and draw them in afterwards, or take rope that was stretched before"
                 : $"{text}; allowed {words.Force(allowed)}",
-            CheckStatus.Warn);
+            context.Parameters.Ropes.New == NewRopeWay.AsIs ? CheckStatus.Fail : CheckStatus.Warn);
     }
 }

@@ -28,6 +28,21 @@ public sealed class TemplateSetTests
         }
     }
 
+    // A square end that no tool of the list reaches has no line to print: a book without a page cannot be written.
+    [Theory]
+    [InlineData("shop: { tools: [] }")]
+    [InlineData("shop: { tools: [table-saw] }")]
+    [InlineData("shop: { saw: { crosscut: 5 in } }")]
+    public void A_piece_that_needs_templates_has_a_page_of_them(string shop)
+    {
+        var model = Bridges.Build($"{Bridges.Garden}\n{shop}\n");
+        var units = DisplayUnits.For(UnitSystem.Imperial);
+        var needed = model.Pieces.Where(p => TemplateSet.Needs(p, TemplateChoice.Needed)).ToList();
+        Assert.NotEmpty(needed);
+        Assert.All(needed, p => Assert.NotEmpty(TemplateSet.Draw(model, p, units, TemplateChoice.Needed).Pages));
+        Assert.NotEmpty(TemplateSet.All(model, units, TemplateChoice.Needed).Pages);
+    }
+
     [Theory]
     [MemberData(nameof(PapersAndBridges))]
     public void No_text_touches_another_and_none_leaves_the_printable_page(string paper, string bridge)

@@ -83,6 +83,21 @@ internal static class EndsProofs
         { Error = 1e-6 }.Saying("half the difference");
     }
 
+    // A backstay of 8 in, and a shackle and a turnbuckle that are 3 in and 17 in closed.
+    [Proves("rope-take-up", CheckStatus.Fail)]
+    public static Proof Chain_over_the_backstay()
+    {
+        const string Stay = "{ backstay: { length: 8 in, angle: 30 deg } }";
+        var check = new TwoBays
+        {
+            Site = $", a: {Stay}, b: {Stay}",
+            Ropes = ", ends: { turnbuckle: { take_up: 12 in, closed: 17 in, pitch: 1/10 in }, shackle: { length: 3 in } }",
+        }.Check("rope-take-up");
+        Assert.InRange(check.Demand, 20 * TwoBays.Inch, 32 * TwoBays.Inch);
+        // The pull stretches 8 in of rope by a ten-thousandth.
+        return new Proof(check, check.Demand, 8 * TwoBays.Inch) { Error = 1e-3 }.Saying("set the anchor further back");
+    }
+
     // Two turnbuckles of the longest take-up on sale, 24 in (from memory), take in 48 in.
     [Proves("rope-take-up", CheckStatus.Pass, Side.Within)]
     [Proves("rope-take-up", CheckStatus.Engineer, Side.Beyond)]

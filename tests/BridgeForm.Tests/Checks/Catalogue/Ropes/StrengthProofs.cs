@@ -61,6 +61,16 @@ internal static class StrengthProofs
         return Pounds(WithFactor(Held * share / pull).Check("rope-strength-new"), pull, pull / share).Saying("0.5 %", "live-full-cold");
     }
 
+    // Who chose marks that are set short has no plain marks to go back to: the same figure fails.
+    [Proves("rope-strength-new", CheckStatus.Pass, Side.Within)]
+    [Proves("rope-strength-new", CheckStatus.Fail, Side.Beyond)]
+    public static Proof New_rope_set_short_by_the_file(double share)
+    {
+        var pull = Pull(new TwoBays(), 60, 0.6, (1 - (40 * TwoLinks.Expansion)) / 1.005);
+        var bridge = new TwoBays { Ropes = Factor(Held * share / pull) + ", new: as-is" };
+        return Pounds(bridge.Check("rope-strength-new"), pull, pull / share).Saying("0.5 %", "live-full-cold");
+    }
+
     // Less than a third of what the ends hold of it is left: 58,800 · 0.9 times an efficiency of their own.
     [Proves("rope-strength-new", CheckStatus.Fail, Side.Beyond)]
     public static Proof New_rope_below_a_factor_of_three(double share)
