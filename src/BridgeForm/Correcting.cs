@@ -59,7 +59,7 @@ public static class Correcting
         }
 
         _ = compared.Finished.TryHang(growth.Once(Sum(compared.Wanted, compared.TooLong)), out var asItIs, out var none);
-        var (changes, _) = Changes(drawn, between, finished, rebuild);
+        var (changes, noneAfter) = Changes(drawn, between, finished, rebuild);
         var (changesAsItIs, noneAsItIs) = asItIs is null ? ([], none) : Changes(drawn, between, asItIs, rebuild);
         correction = new Correction
         {
@@ -79,6 +79,7 @@ public static class Correcting
             Levels = built.Stage == BuildStage.Bare ? [] : LevelsOf(drawn, finished!),
             EndBays = built.Stage == BuildStage.Bare ? default : EndBaysOf(compared, turned),
             Changes = changes,
+            NoneAfter = noneAfter,
             ChangesAsItIs = changesAsItIs,
             NoneAsItIs = noneAsItIs,
         };

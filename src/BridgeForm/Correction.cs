@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Checks;
+using BridgeForm.Checks.Codes;
 using BridgeForm.Loads;
 using BridgeForm.Project;
 using BridgeForm.Ropes.Fittings;
@@ -69,11 +70,20 @@ public sealed record Correction
     public required ImmutableArray<CheckChange> ChangesAsItIs { get; init; }
 
     /// <summary>
-    /// As it hangs it is not to be walked on: a check fails that by the file does not, or a frame of the finished bridge leans more
-    /// than the check cross-slope allows under load. Nobody walks on bare ropes.
+    /// As it hangs it is not to be walked on: it rolls over or has no shape, a check fails that by the file does not or could not be
+    /// made, or a frame of the finished bridge leans more than it may under load. Nobody walks on bare ropes.
     /// </summary>
-    public bool IsOffLimits => Measured.Stage != BuildStage.Bare && (ChangesAsItIs.Any(c => c.Now?.Status == CheckStatus.Fail)
-        || Math.Abs(AsItIs?.Tilt ?? 0) > LimitParameters.TiltFails(Parameters.Use));
+    public bool IsOffLimits => Measured.Stage != BuildStage.Bare && (AsItIs is null || NoneAsItIs is not null
+        || ChangesAsItIs.Any(c => c.Now?.Status == CheckStatus.Fail) || AsItIs.Tilt > MostTilt);
+
+    /// <summary>The most that a frame may tilt under load, by the program or by the file, radians.</summary>
+    public double MostTilt => Limits.CrossSlope(Parameters.Use, Parameters.Limits).Most;
+
+    /// <summary>After the turns a check fails that by the file does not, or the checks could not be made.</summary>
+    public bool FailsAfter => NoneAfter is not null || Changes.Any(c => c.Now?.Status == CheckStatus.Fail);
+
+    /// <summary>Why nothing is told of checks once the turns are made; null where it is.</summary>
+    public string? NoneAfter { get; init; }
 
     /// <summary>Why nothing is told of checks if nothing is turned; null where it is.</summary>
     public string? NoneAsItIs { get; init; }

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Globalization;
-using BridgeForm.Checks;
 using BridgeForm.Cli.Files;
 using BridgeForm.Cli.Streams;
 using BridgeForm.Cli.Text;
@@ -43,7 +42,7 @@ internal static class CorrectCommand
             using var text = new StringWriter(CultureInfo.InvariantCulture);
             CorrectText.Write(text, correction);
             terminal.Out.Write(text.ToString());
-            return correction.IsBeyondReach || correction.IsOffLimits || correction.Changes.Any(c => c.Now?.Status == CheckStatus.Fail)
+            return correction.IsBeyondReach || correction.IsOffLimits || correction.FailsAfter
                 ? ExitCode.CheckFails
                 : ExitCode.Done;
         });

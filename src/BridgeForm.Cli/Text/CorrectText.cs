@@ -83,6 +83,13 @@ internal static class CorrectText
                     + "by about the difference, with the rope slack, then measure again.", "", "  ");
         }
 
+        if (found.Chain is null)
+        {
+            Columns.Wrapped(
+                output, "How far open the turnbuckles were to be hung is not known: look whether yours go so far, and leave what is still "
+                    + "to come of stretch and heat.", "", "  ");
+        }
+
         output.WriteLine();
 
         string[] Row(string rope, RopeTurns turns) =>
@@ -175,7 +182,7 @@ internal static class CorrectText
     private static void Checks(TextWriter output, Correction found)
     {
         output.WriteLine("CHECKS that come out otherwise than by the file");
-        Changed(output, "after these turns", [.. found.Changes], null);
+        Changed(output, "after these turns", [.. found.Changes], found.NoneAfter);
         Changed(output, "if nothing is turned", [.. found.ChangesAsItIs], found.NoneAsItIs);
         Columns.Wrapped(
             output, "These checks take both ropes as alike, with the mean of both sags: what ropes of unlike length do to tilt and roll "
@@ -206,8 +213,8 @@ internal static class CorrectText
     }
 
     private static string Tilts(Correction found) => found.AsItIs is { } now
-        ? $"; nothing turned, the finished, empty bridge tilts by {QuantityText.Degrees(Math.Abs(now.Tilt))}, and may tilt by "
-            + $"{QuantityText.Degrees(LimitParameters.TiltFails(found.Parameters.Use))} under all loads together"
+        ? $"; nothing turned, the finished, empty bridge tilts by {QuantityText.Degrees(now.Tilt)}, and may tilt by "
+            + $"{QuantityText.Degrees(found.MostTilt)} under all loads together"
         : "";
 
     private static string Word(CheckResult? check) => check is null ? "not made" : check.Status.Word();

@@ -36,6 +36,10 @@ internal sealed class PageFrame
     private readonly ImmutableArray<string> _failing;
     private readonly double _footer;
 
+    /// <summary>A frame for a whole sheet; of a roll a piece is cut in the proportions of ISO 216.</summary>
+    public static PageFrame On(Paper paper, SheetWords words) =>
+        new(words, paper.Width, paper.IsRoll ? paper.Width * Math.Sqrt(2) : paper.Height);
+
     /// <summary>A frame for a page of that size, metres.</summary>
     public PageFrame(SheetWords words, double width, double height)
     {

@@ -22,7 +22,7 @@ public static class ErectionSheet
     {
         var paper = Paper.Named(model.Parameters.Shop.Paper);
         var words = SheetWords.For(model, "Erection");
-        var frame = new PageFrame(words, paper.Width, paper.IsRoll ? paper.Width * Math.Sqrt(2) : paper.Height);
+        var frame = PageFrame.On(paper, words);
         var flow = new TableFlow(frame.Body);
         Zone(model, flow.Fresh(FigureHeight));
         var steps = model.Erection();

@@ -18,7 +18,7 @@ public static class LabelSheet
     {
         var paper = Paper.Named(model.Parameters.Shop.Paper);
         var words = SheetWords.For(model, "Piece labels");
-        var frame = new PageFrame(words, paper.Width, paper.IsRoll ? paper.Width * Math.Sqrt(2) : paper.Height);
+        var frame = PageFrame.On(paper, words);
         var (width, height) = (frame.Body.MaxX - frame.Body.MinX, frame.Body.MaxY - frame.Body.MinY);
         var (columns, rows) = ((int)(width / LeastWidth), (int)(height / Height));
         var pieces = model.Pieces

@@ -19,9 +19,6 @@ public sealed record QuoteLine(string Group, string Item, string Quantity, strin
 /// <summary><c>quote.csv</c> and <c>quote.pdf</c>: what the bridge takes, and what of it costs where the user gave a rate.</summary>
 public static class QuoteSheet
 {
-    private const double CubicMetresPerGallon = 0.003785411784;
-    private const double LitresPerCubicMetre = 1000;
-
     private static readonly (string Rate, string Begins)[] s_hardware =
     [
         ("keeper", "Keeper straps"), ("fastener", "Fasteners"), ("clip", "Rope clips"), ("thimble", "Thimbles"),
@@ -89,7 +86,7 @@ public static class QuoteSheet
     {
         var paper = Paper.Named(model.Parameters.Shop.Paper);
         var words = SheetWords.For(model, "Quote");
-        var frame = new PageFrame(words, paper.Width, paper.IsRoll ? paper.Width * Math.Sqrt(2) : paper.Height);
+        var frame = PageFrame.On(paper, words);
         var flow = new TableFlow(frame.Body);
         var lines = Lines(model);
         var quote = model.Parameters.Quote;
@@ -161,8 +158,8 @@ public static class QuoteSheet
     {
         var volume = TreatmentPlan.Plan(model.Pieces, model.Parameters).Volume;
         var text = model.Parameters.Units == UnitSystem.Metric
-            ? NumberText.Fixed(volume * LitresPerCubicMetre, 2) + " l"
-            : NumberText.Fixed(volume / CubicMetresPerGallon, 2) + " gal";
+            ? NumberText.Fixed(volume * Quantities.Units.LitresPerCubicMetre, 2) + " l"
+            : NumberText.Fixed(volume / Quantities.Units.CubicMetresPerGallon, 2) + " gal";
         return Line(model.Parameters.Quote, "treatment", "treatment", "field preservative", volume, text);
     }
 

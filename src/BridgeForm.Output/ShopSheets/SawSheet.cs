@@ -14,7 +14,7 @@ public static class SawSheet
     {
         var paper = Paper.Named(model.Parameters.Shop.Paper);
         var words = SheetWords.For(model, "Saw set-ups");
-        var pages = new TablePages(new PageFrame(words, paper.Width, paper.IsRoll ? paper.Width * Math.Sqrt(2) : paper.Height));
+        var pages = new TablePages(PageFrame.On(paper, words));
         pages.AddText(
         [
             "Every setting is the same hand: handle swung to the RIGHT by the mitre, blade leaning to the LEFT by the bevel. "

@@ -46,7 +46,7 @@ public static class SurveySheet
 
     private static SheetBook Draw(SheetWords words, Paper paper, UnitSystem units, SurveyParameters? survey)
     {
-        var frame = new PageFrame(words, paper.Width, paper.IsRoll ? paper.Width * Math.Sqrt(2) : paper.Height);
+        var frame = PageFrame.On(paper, words);
         var rows = Rows(units, survey);
         var (body, left) = (frame.Body, frame.Body.MinX);
         ImmutableArray<string> how =

@@ -18,7 +18,7 @@ public static class UpkeepSheet
     {
         var paper = Paper.Named(model.Parameters.Shop.Paper);
         var words = SheetWords.For(model, "Upkeep");
-        var frame = new PageFrame(words, paper.Width, paper.IsRoll ? paper.Width * Math.Sqrt(2) : paper.Height);
+        var frame = PageFrame.On(paper, words);
         var flow = new TableFlow(frame.Body);
         var parts = UpkeepPlan.Parts(model.Parameters);
         Elevation(model, flow.Fresh(FigureHeight));

@@ -41,15 +41,12 @@ public static class RopeMarkTable
         .. Both(frame.Node.X, units),
         .. Both(frame.Node.Y, units),
         Numbers.Fixed(Numbers.Degrees(frame.Slope), 2),
-        .. Mark(Marks(model)[i].Unstressed, model, units),
-        .. Mark(Marks(model)[i].AtMarkingTension, model, units),
+        .. Mark(model.Ropework.Chosen.Marks[i].Unstressed, model, units),
+        .. Mark(model.Ropework.Chosen.Marks[i].AtMarkingTension, model, units),
         .. tape?.Readings.First(r => string.Equals(r.Name, frame.Name, StringComparison.Ordinal)) is { } reading
             ? Mark(reading.AtTension, model, units)
             : ["", ""],
     ];
-
-    private static ImmutableArray<RopeMark> Marks(BridgeModel model) =>
-        model.Ropework.Chosen.Marks.IsEmpty ? model.Marks : model.Ropework.Chosen.Marks;
 
     // Eyes and cut ends have no place in the world: they lie where they are held.
     private static IEnumerable<IReadOnlyList<string>> Ends(BridgeModel model, RopeTape? tape, DisplayUnits units) =>
@@ -122,11 +119,10 @@ public static class HoistingSheet
         var rope = chosen.Share > 0
             ? $"new, set short by {Numbers.Fixed(chosen.Share * 100, 2)} % of stretch to come"
             : "set to the plain marks";
-        var rows = chosen.Marks.IsEmpty ? model.Hoisting : chosen.Hoisting.Rows;
         return CsvText.Write(
             Head,
             [
-                .. rows.Select(r => Row(r, rope, rise, units, temperature)),
+                .. chosen.Hoisting.Rows.Select(r => Row(r, rope, rise, units, temperature)),
                 [chosen.Sentence],
                 .. model.Ropework.Cautions.Select(c => (IReadOnlyList<string>)[c]),
             ]);

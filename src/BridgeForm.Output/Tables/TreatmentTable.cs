@@ -9,9 +9,7 @@ namespace BridgeForm.Output.Tables;
 public static class TreatmentTable
 {
     private const double SquareMetresPerSquareFoot = Quantities.Units.MetresPerFoot * Quantities.Units.MetresPerFoot;
-    private const double CubicMetresPerGallon = 0.003785411784;
-    private const double CubicMetresPerFluidOunce = CubicMetresPerGallon / 128;
-    private const double LitresPerCubicMetre = 1000;
+    private const double CubicMetresPerFluidOunce = Units.CubicMetresPerGallon / 128;
 
     private static readonly string[] Head =
     [
@@ -61,12 +59,12 @@ public static class TreatmentTable
         new QuantityText(units.System).Area(area),
         SquareCentimetres(area),
         Volume(plan.Of(area), units),
-        Numbers.Fixed(plan.Of(area) * LitresPerCubicMetre, 3),
+        Numbers.Fixed(plan.Of(area) * Units.LitresPerCubicMetre, 3),
     ];
 
     private static string Volume(double volume, DisplayUnits units) =>
-        units.System == UnitSystem.Metric ? Numbers.Fixed(volume * LitresPerCubicMetre, 2) + " l"
-        : volume >= CubicMetresPerGallon ? Numbers.Fixed(volume / CubicMetresPerGallon, 2) + " gal"
+        units.System == UnitSystem.Metric ? Numbers.Fixed(volume * Units.LitresPerCubicMetre, 2) + " l"
+        : volume >= Units.CubicMetresPerGallon ? Numbers.Fixed(volume / Units.CubicMetresPerGallon, 2) + " gal"
         : Numbers.Fixed(volume / CubicMetresPerFluidOunce, 1) + " fl oz";
 
     private static IReadOnlyList<string> LeftOut(UntreatedStock stock) =>
@@ -80,8 +78,8 @@ public static class TreatmentTable
     private static string Coverage(TreatmentPlan plan, DisplayUnits units)
     {
         var coverage = units.System == UnitSystem.Imperial
-            ? NumberText.Rounded(plan.Coverage * CubicMetresPerGallon / SquareMetresPerSquareFoot, 0) + " ft2/gal"
-            : NumberText.Rounded(plan.Coverage / LitresPerCubicMetre, 2) + " m2/l";
+            ? NumberText.Rounded(plan.Coverage * Units.CubicMetresPerGallon / SquareMetresPerSquareFoot, 0) + " ft2/gal"
+            : NumberText.Rounded(plan.Coverage / Units.LitresPerCubicMetre, 2) + " m2/l";
         return string.Create(CultureInfo.InvariantCulture, $"{plan.Coats} coats at {coverage}, ")
             + (plan.IsDefault ? TreatmentPlan.CoverageSource : "from the project file");
     }

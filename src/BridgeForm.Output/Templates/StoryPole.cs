@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BridgeForm.Loads;
 using BridgeForm.Output.Drawing;
 
 namespace BridgeForm.Output.Templates;
@@ -35,7 +34,7 @@ internal static class StoryPole
         }
 
         var tension = model.Parameters.Ropes.MarkingTension;
-        var last = Marks(model)[^1].AtMarkingTension;
+        var last = model.Ropework.Chosen.Marks[^1].AtMarkingTension;
         if (onRoll && last <= LongestRope)
         {
             yield return new TemplateBlock(
@@ -50,15 +49,12 @@ internal static class StoryPole
         }
     }
 
-    private static ImmutableArray<RopeMark> Marks(BridgeModel model) =>
-        model.Ropework.Chosen.Marks.IsEmpty ? model.Marks : model.Ropework.Chosen.Marks;
-
     private static string Names(ImmutableArray<string> frames) =>
         frames.Length <= 2 ? string.Join(", ", frames) : $"{frames[0]} to {frames[^1]}";
 
     private static IEnumerable<SheetEntity> Rope(BridgeModel model, DisplayUnits units)
     {
-        var marks = Marks(model);
+        var marks = model.Ropework.Chosen.Marks;
         yield return Strip(marks[^1].AtMarkingTension, RopeHeight);
         foreach (var mark in marks)
         {

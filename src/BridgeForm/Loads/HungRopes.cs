@@ -6,7 +6,7 @@ using BridgeForm.Ropes.Pairs;
 
 namespace BridgeForm.Loads;
 
-/// <summary>A value of each rope.</summary>
+/// <summary>A value of each rope, in the unit that its user says.</summary>
 public readonly record struct RopePair(double Left, double Right)
 {
     /// <summary>The mean of both.</summary>

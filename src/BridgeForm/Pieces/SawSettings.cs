@@ -39,7 +39,8 @@ public static class SawSettings
     /// <remarks>
     /// Candidates are the saw's own steps within a step of each cut; the one that serves most cuts still without a setting is
     /// taken first (greedy cover), of several the one that opens them least, and each cut then gets the nearest of those taken.
-    /// Two ends that meet have half of the joint's gap each; an end that no step serves so is set between the steps, to a tenth of
+    /// Two ends that meet have half of the joint's gap each, an end that meets none <see cref="FreeGap"/>; what is square stays
+    /// square. An end that no step serves so is set between the steps, to a tenth of
     /// a degree. Then a setting whose cuts all find another one within what the ends they meet have left of the joint's gap is
     /// given up, those of the fewest cuts first.
     /// </remarks>

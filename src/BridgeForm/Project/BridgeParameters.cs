@@ -86,7 +86,7 @@ public sealed record BridgeParameters
     /// <summary>What a quote is made with.</summary>
     public QuoteParameters Quote { get; init; } = new();
 
-    /// <summary>What was measured of the ropes as they hang; null when nothing was. Only <c>correct</c> looks at it.</summary>
+    /// <summary>What was measured of the ropes as they hang; null when nothing was. Only <c>correct</c> reckons with it.</summary>
     public AsBuiltParameters? AsBuilt { get; init; }
 
     /// <summary>The user's own species, in the file's order; they go before the built-in ones.</summary>

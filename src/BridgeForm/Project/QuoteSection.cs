@@ -17,12 +17,10 @@ public sealed record Rate(double Amount, string Money, string Unit)
     public double Size => Unit switch
     {
         "ft" => Quantities.Units.MetresPerFoot,
-        "gal" => CubicMetresPerGallon,
-        "l" => 0.001,
+        "gal" => Quantities.Units.CubicMetresPerGallon,
+        "l" => 1 / Quantities.Units.LitresPerCubicMetre,
         _ => 1,
     };
-
-    private const double CubicMetresPerGallon = 0.003785411784;
 
     /// <summary>A rate as people write it, <c>4.20 USD/ft</c>; null where it is none in one of these units.</summary>
     internal static Rate? Of(string text, ImmutableArray<string> units)

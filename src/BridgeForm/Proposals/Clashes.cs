@@ -54,7 +54,9 @@ internal static class Clashes
 
     private static ImmutableArray<KeyChange> OwnLimits(BridgeParameters p) =>
     [
-        new("limits.slope", "50 %"), new("limits.roll", "2"), new("limits.cross_slope", p.Use == BridgeUse.Public ? "5 deg" : "8 deg"),
+        new("limits.slope", QuantityText.Share(LimitParameters.SlopeFails)),
+        new("limits.roll", NumberText.Rounded(LimitParameters.RollFails, 2)),
+        new("limits.cross_slope", NumberText.Rounded(LimitParameters.TiltFails(p.Use) * 180 / Math.PI, 2) + " deg"),
     ];
 
     /// <summary>A wish that no deck meets, which is steeper somewhere than the line from support to support; null where none is.</summary>

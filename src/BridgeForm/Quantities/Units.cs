@@ -20,6 +20,12 @@ public static class Units
     /// <summary>The foot, in metres; written out, since twelve inches of binary fractions are not quite it.</summary>
     public const double MetresPerFoot = 0.3048;
 
+    /// <summary>The gallon of 231 in³, in cubic metres; written out for the same reason.</summary>
+    public const double CubicMetresPerGallon = 0.003785411784;
+
+    /// <summary>Litres in a cubic metre.</summary>
+    public const double LitresPerCubicMetre = 1000;
+
     /// <summary>The pound, in kilograms.</summary>
     public const double KilogramsPerPound = 0.45359237;
 

@@ -28,7 +28,8 @@ public sealed record TreatmentPlan(
     ImmutableArray<UntreatedStock> LeftOut)
 {
     // Labels of copper naphthenate give about 100 ft² a gallon on rough wood, which sawn ends are, and 225 to 250 on smooth.
-    private const double RoughCoverage = 100 * Quantities.Units.MetresPerFoot * Quantities.Units.MetresPerFoot / 0.003785411784;
+    private const double RoughCoverage = 100 * Quantities.Units.MetresPerFoot * Quantities.Units.MetresPerFoot
+        / Quantities.Units.CubicMetresPerGallon;
     private const int UsualCoats = 2;
 
     /// <summary>Where the rule comes from.</summary>

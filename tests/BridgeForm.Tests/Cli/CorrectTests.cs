@@ -65,6 +65,24 @@ public sealed class CorrectTests : IDisposable
         Assert.Contains("was not looked at", output, StringComparison.Ordinal);
     }
 
+    // With nothing turned there may be no bridge to check: that is no reason to walk on it.
+    [Fact]
+    public void What_hangs_so_that_nothing_can_be_checked_is_off_limits_too()
+    {
+        var read = BridgeForm.Project.Files.ProjectReader.Read(
+            Bridges.Garden + "\nas_built: { stage: complete, temperature: 60 F, sag: { left: 20 in, right: 21 in } }\n", "b.yaml",
+            BridgeForm.Materials.RopeTable.Catalogue).Parameters!;
+        Assert.True(Correcting.TryFind(read, works => Array.ForEach(works, w => w()), out var found, out _));
+        Assert.False((found with { AsItIs = found.AsItIs, ChangesAsItIs = [] }).IsOffLimits);
+        Assert.True((found with { AsItIs = null }).IsOffLimits);
+        Assert.True((found with { NoneAsItIs = "it rolls over" }).IsOffLimits);
+        Assert.True((found with { NoneAfter = "it rolls over" }).FailsAfter);
+        // The file's own limit, where it is stricter: half a degree.
+        var strict = found.Parameters with { Limits = found.Parameters.Limits with { CrossSlope = Math.PI / 360 } };
+        Assert.Equal(Math.PI / 360, (found with { Parameters = strict }).MostTilt, 1e-12);
+        Assert.Equal(8 * Math.PI / 180, found.MostTilt, 1e-12);
+    }
+
     [Fact]
     public void Check_says_that_what_was_measured_is_in_no_check()
     {

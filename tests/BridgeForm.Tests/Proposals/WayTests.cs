@@ -42,6 +42,30 @@ public sealed class WayTests
         Assert.InRange(Propose(Wrong).Proposals.Min(p => p.Figures.Weight), 0, fromSite * 1.1);
     }
 
+    /// <summary>A limit of one's own that no design meets is named, with the program's own; one that is not in the way is not.</summary>
+    [Fact]
+    public void A_limit_of_ones_own_that_is_in_the_way_is_named()
+    {
+        const string Limited = "name: Flat\nsite: { span: 30 ft }\nropes: { sag: 10 % }\nlimits: { slope: 5 %, roll: 2.1 }\n";
+        var result = Search.Propose(Read(Limited), null, new SearchAsk { MostDesigns = 60 });
+        Assert.Empty(result.Proposals);
+        var named = Assert.Single(result.Why, w => w.StartsWith("It is limits.", StringComparison.Ordinal));
+        Assert.StartsWith("It is limits.slope 5 % that cannot be met: with 50 % in its place", named, StringComparison.Ordinal);
+    }
+
+    /// <summary>The file as it is stands beside the ways with its own settings and boards.</summary>
+    [Fact]
+    public void The_file_as_it_is_is_built_whole_beside_the_ways()
+    {
+        var text = SearchTests.Sound.Replace("spacing: 58 in", "spacing: 36 in", StringComparison.Ordinal);
+        var result = Propose(text);
+        Assert.NotEmpty(result.Proposals);
+        var alone = Bridges.Build(text);
+        Assert.Equal(alone.StockPlan.BoardCount, result.Written!.StockPlan.BoardCount);
+        Assert.Equal(
+            BridgeForm.Output.ShopSheets.SawSheet.Settings(alone), BridgeForm.Output.ShopSheets.SawSheet.Settings(result.Written));
+    }
+
     /// <summary>Who asks for the flattest gets no steeper deck than who asks for a slope that can be had.</summary>
     [Fact]
     public void The_flattest_is_no_steeper_than_what_a_wish_for_a_slope_gets()

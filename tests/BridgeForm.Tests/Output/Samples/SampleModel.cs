@@ -51,6 +51,8 @@ internal static class SampleModel
         var ids = pieces.SelectMany(p => p.Occurrences).Select(o => o.Id).ToLookup(
             id => id[..id.IndexOf('/', StringComparison.Ordinal)], StringComparer.Ordinal);
         var groups = frames.Select(f => f.Name).Concat(frames[1..].Select(f => "B" + f.Name[1..]));
+        ImmutableArray<HoistingRow> hoisting = [new HoistingRow("bare", 15.6, 0.45, 1200), new HoistingRow("frames", 15.6, 0.5, 4100)];
+        ImmutableArray<RopeMark> marks = [.. frames.Select((f, i) => new RopeMark(f.Name, i * 0.9017, i * 0.9021))];
         return new BridgeModel
         {
             Parameters = Parameters,
@@ -58,8 +60,9 @@ internal static class SampleModel
             Frames = frames,
             Groups = [.. groups.Select(g => new GroupIds(g, [.. ids[g]]))],
             Pieces = pieces,
-            Hoisting = [new HoistingRow("bare", 15.6, 0.45, 1200), new HoistingRow("frames", 15.6, 0.5, 4100)],
-            Marks = [.. frames.Select((f, i) => new RopeMark(f.Name, i * 0.9017, i * 0.9021))],
+            Hoisting = hoisting,
+            Marks = marks,
+            Ropework = new RopeWork { Chosen = new MarkedRopes(NewRopeWay.DrawnIn, 0, marks, new HoistingTable(hoisting, [])) },
             Cases =
             [
                 new LoadCaseResult
