@@ -66,6 +66,7 @@ public static class Correcting
             Parameters = parameters,
             Turnbuckle = turnbuckle,
             Chain = RopeChain.Of(parameters, drawn.Ropework),
+            StillToCome = StillToCome(parameters, drawn.Ropework.Cut!),
             TooLong = compared.TooLong,
             Left = left,
             Right = right,
@@ -190,6 +191,17 @@ public static class Correcting
     private static RopePair EndBaysOf(Compared compared, RopePair turned) => new(
         (compared.Wanted.Left + compared.TooLong.Left + turned.Left) / 2,
         (compared.Wanted.Right + compared.TooLong.Right + turned.Right) / 2);
+
+    // Of what the design asks of both turnbuckles, less what was left for the making, and the stretch that was seen where it is drawn in.
+    private static (double In, double Out)? StillToCome(BridgeParameters parameters, RopeCut cut)
+    {
+        var seen = parameters.Ropes.New == NewRopeWay.AsIs ? 0 : parameters.AsBuilt!.Stretch * cut.BetweenEnds;
+        return cut.Travel is { } travel
+            ? (
+                Math.Max(0, travel.In - TurnbuckleTravel.AsMade - seen) / FittingSet.PerRope,
+                (travel.Out - TurnbuckleTravel.AsMade) / FittingSet.PerRope)
+            : null;
+    }
 
     private static RopePair Sum(RopePair a, RopePair b) => new(a.Left + b.Left, a.Right + b.Right);
 

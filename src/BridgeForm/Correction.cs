@@ -3,6 +3,7 @@ using BridgeForm.Checks;
 using BridgeForm.Checks.Codes;
 using BridgeForm.Loads;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Ropes.Fittings;
 
 namespace BridgeForm;
@@ -74,13 +75,13 @@ public sealed record Correction
     /// made, or a frame of the finished bridge leans more than it may under load. Nobody walks on bare ropes.
     /// </summary>
     public bool IsOffLimits => Measured.Stage != BuildStage.Bare && (AsItIs is null || NoneAsItIs is not null
-        || ChangesAsItIs.Any(c => c.Now?.Status == CheckStatus.Fail) || AsItIs.Tilt > MostTilt);
+        || ChangesAsItIs.Any(c => c.BeginsToFail) || AsItIs.Tilt > MostTilt);
 
     /// <summary>The most that a frame may tilt under load, by the program or by the file, radians.</summary>
     public double MostTilt => Limits.CrossSlope(Parameters.Use, Parameters.Limits).Most;
 
     /// <summary>After the turns a check fails that by the file does not, or the checks could not be made.</summary>
-    public bool FailsAfter => NoneAfter is not null || Changes.Any(c => c.Now?.Status == CheckStatus.Fail);
+    public bool FailsAfter => NoneAfter is not null || Changes.Any(c => c.BeginsToFail);
 
     /// <summary>Why nothing is told of checks once the turns are made; null where it is.</summary>
     public string? NoneAfter { get; init; }
@@ -95,6 +96,18 @@ public sealed record Correction
     public (double In, double Out)? Reach => Chain is { } chain ? (chain.Opening, chain.TakeUp - chain.Opening)
         : Turnbuckle.TakeUp is { } all ? (all, all)
         : null;
+
+    /// <summary>
+    /// What one turnbuckle must still take in and let out after these turns, as the design has it: stretch not seen yet, the hottest and
+    /// the coldest day, metres; null where the stretch is not known.
+    /// </summary>
+    public (double In, double Out)? StillToCome { get; init; }
+
+    /// <summary>The turns can be made, but leave some turnbuckle too little for what is still to come.</summary>
+    public bool IsShortLater => !IsBeyondReach && StillToCome is { } still && Chain is not null && Reach is { } reach
+        && Turnbuckle.Thread is { } thread && new[] { Left, Right }.Any(t =>
+            (-t.Exact * thread.PerTurn) + still.In > reach.In + Tolerances.RoundOff
+            || (t.Exact * thread.PerTurn) + still.Out > reach.Out + Tolerances.RoundOff);
 
     /// <summary>Some turnbuckle must go further than it can.</summary>
     public bool IsBeyondReach => Reach is { } reach && Turnbuckle.Thread is { } thread && new[] { Left, Right }.Any(
@@ -113,7 +126,19 @@ public sealed record FrameLevel(string Frame, double Level, double OverDrawn, do
 /// <param name="Now">As built; null where there is none.</param>
 public sealed record CheckChange(CheckResult? Before, CheckResult? Now)
 {
-    /// <summary>Every check whose status changed, by id in the order of the register.</summary>
+    // A twentieth more is told; own figure.
+    private const double Told = 1.05;
+
+    /// <summary>It fails, and by the file it does not.</summary>
+    public bool BeginsToFail => Now?.Status == CheckStatus.Fail && Before?.Status != CheckStatus.Fail;
+
+    /// <summary>It came out alike, but asks for more than a twentieth more where it fails already or an engineer judges.</summary>
+    public bool IsOnlyWorse => Before?.Status == Now?.Status;
+
+    /// <summary>
+    /// Every check whose status changed, or that got worse where it failed already or an engineer judges, by id in the order of the
+    /// register.
+    /// </summary>
     public static ImmutableArray<CheckChange> Between(IEnumerable<CheckResult> before, IEnumerable<CheckResult> now)
     {
         var (first, second) = (ById(before), ById(now));
@@ -121,9 +146,17 @@ public sealed record CheckChange(CheckResult? Before, CheckResult? Now)
         [
             .. first.Keys.Union(second.Keys, StringComparer.Ordinal)
                 .Select(id => new CheckChange(first.GetValueOrDefault(id), second.GetValueOrDefault(id)))
-                .Where(c => c.Before?.Status != c.Now?.Status),
+                .Where(c => c.Before?.Status != c.Now?.Status || GotWorse(c)),
         ];
     }
+
+    private static bool GotWorse(CheckChange change) => (change.Before, change.Now) switch
+    {
+        ({ Status: CheckStatus.Fail, Ratio: { } before }, { Status: CheckStatus.Fail, Ratio: { } now }) => now > Told * before,
+        ({ Status: CheckStatus.Engineer, Ratio: null } before, { Status: CheckStatus.Engineer, Ratio: null } now) =>
+            now.Demand > Told * before.Demand,
+        _ => false,
+    };
 
     // The worst where a check comes out more than once.
     private static Dictionary<string, CheckResult> ById(IEnumerable<CheckResult> checks) => checks

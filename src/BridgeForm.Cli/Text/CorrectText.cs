@@ -83,6 +83,22 @@ internal static class CorrectText
                     + "by about the difference, with the rope slack, then measure again.", "", "  ");
         }
 
+        if (found.StillToCome is { } still)
+        {
+            Columns.Wrapped(
+                output, $"{(found.IsShortLater ? "TOO LITTLE IS LEFT: after" : "After")} these turns each turnbuckle must still take in "
+                    + $"{Words(found).Size(still.In)} and let out {Words(found).Size(still.Out)} (stretch to come, hottest and coldest "
+                    + $"day): measure what thread is open before you turn{(found.IsShortLater
+                        ? ", and move the ends of the rope in their clips by what is missing, with the rope slack" : "")}.", "", "  ");
+        }
+
+        if (found.Parameters.Site is var site && new[] { site.A.Backstay, site.B.Backstay }.Any(b => b is { Sliding: false }))
+        {
+            Columns.Wrapped(
+                output, "FIXED SADDLE: free the rope on it before you turn, and fix it again after: else a turn tightens the backstay and "
+                    + "leaves the bridge as it is.", "", "  ");
+        }
+
         if (found.Chain is null)
         {
             Columns.Wrapped(
@@ -207,10 +223,14 @@ internal static class CorrectText
         foreach (var change in changes)
         {
             var check = (change.Now ?? change.Before)!;
-            Columns.Wrapped(output, $"{check.Title} ({check.Id}): {Word(change.Before)}, now {Word(change.Now)}"
+            Columns.Wrapped(output, $"{check.Title} ({check.Id}): {Changed(change)}"
                 + (change.Now is { } now ? $"; {now.Detail}" : ""), "    ", "      ");
         }
     }
+
+    private static string Changed(CheckChange change) => change.IsOnlyWorse
+        ? $"{Word(change.Now)} as before, but asks for more"
+        : $"{Word(change.Before)}, now {Word(change.Now)}";
 
     private static string Tilts(Correction found) => found.AsItIs is { } now
         ? $"; nothing turned, the finished, empty bridge tilts by {QuantityText.Degrees(now.Tilt)}, and may tilt by "

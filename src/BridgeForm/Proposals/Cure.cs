@@ -134,6 +134,7 @@ internal static class Cures
         ["live-load"] = ByTheFile + "write the loads.live that its source asks, or loads.low_live_reason",
         ["point-load"] = ByTheFile + "write the loads.point.force that its source asks",
         ["rope-take-up"] = ByTheFile + "write a longer ropes.ends.turnbuckle.take_up and buy it, or ropes.new: stretched-before or as-is",
+        ["rope-end-room"] = ByTheFile + "set the anchor further back: write a longer site.a.backstay.length and site.b.backstay.length",
         ["landing-step"] = "build the landing to the deck's end: write site.a.landing.level and site.b.landing.level as the check says",
         ["landing-gap"] = "build the landing to the deck's end: write a smaller site.a.landing.gap or site.b.landing.gap",
         ["wood-values"] = ByTheFile + "values beyond any wood's were written; check their source",

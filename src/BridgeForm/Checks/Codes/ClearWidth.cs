@@ -63,11 +63,11 @@ internal static class DeckGaps
         "deck-gaps",
         "Gaps in the deck",
         "Widest gap between boards or treads, and between boards that meet end to end, against 1/2 in, a figure to compare with; a gap "
-            + "that lets a 4 in sphere fall through fails. The side gap at the posts is not walked on.",
-        Limits.FloorOpening.Source,
+            + "that lets a ball of 35 mm (1.378 in) fall through fails. The side gap at the posts is not walked on.",
+        $"{Limits.FloorOpening.Source}; {Limits.FloorBall.Source}",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
-    /// <summary>A warning; a fault where a child's head or a foot goes through.</summary>
+    /// <summary>A warning; a fault where a foot goes through.</summary>
     public static CheckResult Check(CheckContext context)
     {
         var parameters = context.Parameters;
@@ -78,14 +78,13 @@ internal static class DeckGaps
             : DeckWidth.EqualGap(DeckWidth.Filled(parameters), deck.Board.Width, DeckWidth.BoardCount(parameters));
         var widest = deck.Stringer is null ? Math.Max(between, deck.ButtGap) : between;
         var words = context.Words();
-        var (sphere, guards) = Limits.Opening(parameters.Use, 0);
-        if (GuardOpenings.Status(widest, sphere) == CheckStatus.Fail)
+        var (ball, floors) = Limits.FloorBall;
+        if (GuardOpenings.Status(widest, ball) == CheckStatus.Fail)
         {
             return new CheckResult(
-                Declared.Id, Declared.Title, CheckStatus.Fail, widest, sphere, "m", GuardOpenings.Ratio(widest, sphere),
-                $"{guards}, of guards; taken for the floor",
-                $"{words.Length(widest)} between {(deck.Stringer is null ? "boards" : "treads")}; no sphere of {words.InInches(sphere)} "
-                    + "may fall through").On(context.Walked(bay));
+                Declared.Id, Declared.Title, CheckStatus.Fail, widest, ball, "m", GuardOpenings.Ratio(widest, ball), floors,
+                $"{words.Length(widest)} between {(deck.Stringer is null ? "boards" : "treads")}; no ball of {words.Length(ball)} may "
+                    + "fall through").On(context.Walked(bay));
         }
 
         var (limit, source) = Limits.FloorOpening;

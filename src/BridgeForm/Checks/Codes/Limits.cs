@@ -48,6 +48,10 @@ public static class Limits
     public static (double Sphere, string Source) FloorOpening =>
         (Inch / 2, "ADA 2010 302.3: no 1/2 in sphere passes an opening in the floor; a figure to compare with");
 
+    /// <summary>Openings in the walking surface that a foot or a child's arm goes through.</summary>
+    public static (double Ball, string Source) FloorBall =>
+        (0.035, "EN ISO 14122-2: no ball of 35 mm falls through the floor of a walkway (as walkway makers quote it; not read)");
+
     /// <summary>Steepest ramp, rise over run.</summary>
     public static (double Slope, string Source) Ramp => (1.0 / 12, "ADA 2010 405.2: ramps no steeper than 1 : 12");
 

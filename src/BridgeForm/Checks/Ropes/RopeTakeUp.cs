@@ -48,7 +48,7 @@ internal static class RopeTakeUp
         var needed = travel.All;
         var text = $"{ToCome(context, cut, words)}; with temperature {words.Length(cut.TemperatureChange)} and "
             + $"{words.Length(TurnbuckleTravel.AsMade)} either way as made: {words.Length(travel.In)} to take in, "
-            + $"{words.Length(travel.Out)} to let out, together {words.Length(needed)}";
+            + $"{words.Length(travel.Out)} to let out, together {words.Length(needed)}{Held(context.Parameters.Site)}";
         var own = context.Parameters.Ropes.Turnbuckle.TakeUp;
         return (own ?? FittingSet.TakeUpOfEach(needed)) is { } each
             ? Outcome.AtMost(
@@ -59,6 +59,12 @@ internal static class RopeTakeUp
                 $"{text}: more than two turnbuckles take up; set the rope short by its stretch, or move its ends in the clips after it "
                     + "has bedded in");
     }
+
+    // Behind a saddle that grips, a turnbuckle moves the rope of the backstay alone.
+    private static string Held(SiteParameters site) =>
+        new[] { site.A.Backstay, site.B.Backstay }.Any(b => b is { Sliding: false })
+            ? " (free the rope on its fixed saddle while turning, and fix it again: else a turn tightens the backstay, not the bridge)"
+            : "";
 
     private static string ToCome(CheckContext context, RopeCut cut, CheckWords words)
     {

@@ -50,9 +50,9 @@ internal static class Tips
         return Outcome.AtMost(
             Declared, share, 1, "1", Source,
             share > 1
-                ? $"tips: {CheckWords.Share(share)} of a load on one rope {where}, so it lifts at the other; what keepers must "
-                    + "hold: keeper-uplift-load. Ropes further apart take it between them"
-                : $"{CheckWords.Share(share)} of a load on one rope at most, {where}; above 100 % it would lift at the other",
+                ? $"tips: {CheckWords.Share(share)} of a load on one rope {where}, so it pulls upward at the other; what the "
+                    + "bridge's own weight does not hold there, keepers must: keeper-uplift-load. Ropes further apart take it between them"
+                : $"{CheckWords.Share(share)} of a load on one rope at most, {where}; above 100 % it would pull upward at the other",
             CheckStatus.Warn).OnBase(context, frame);
     }
 

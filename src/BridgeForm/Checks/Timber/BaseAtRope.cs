@@ -14,9 +14,17 @@ internal static class RopeBearing
         "rope-bearing",
         "Base bearing on the rope",
         "Largest reaction of a rope over the projected width (rope diameter × size of the base along it), beside Fc⊥' of flat bearing. "
-            + "Above it a look; below it an engineer still judges, for a round rope presses harder in the middle of its channel.",
+            + "Above it a look; it fails above what a flat bearing as short as that may take with its bearing area factor (NDS 3.10.4; of a "
+            + "strength class the effective contact of EN 1995-1-1 6.1.5, kc,90 1.0); below it an engineer still judges, for a round rope "
+            + "presses harder in the middle of its channel.",
         Source,
-        [CheckStatus.Warn, CheckStatus.Engineer]);
+        [CheckStatus.Warn, CheckStatus.Fail, CheckStatus.Engineer]);
+
+    // NDS 3.10.4: (l + 3/8 in) / l of a bearing shorter than 6 in along the grain, 3 in from the end at least (from memory).
+    private const double AddedNds = 0.375 * Units.MetresPerInch;
+
+    // EN 1995-1-1 6.1.5: 30 mm at either side, but no more than the contact's own length (from memory).
+    private const double AddedEuropean = 0.030;
 
     /// <summary>None for a bridge without interior frames.</summary>
     public static IEnumerable<CheckResult> Check(CheckContext context)
@@ -37,7 +45,7 @@ internal static class RopeBearing
         var text = $"{worst.Name}: {words.Pounds(worst.Force)} / ({words.Length(diameter)} × {words.Length(made.Along)}) = "
             + $"{words.Stress(stress)} on the projected width";
         var result = values?.Across(worst.Duration) is { } across
-            ? Against(words, stress, across, text)
+            ? Against(words, stress, across, AreaFactor(values, diameter), text)
             : BaseSection.Missing(context).Result(Declared, stress, "Pa", Source, text);
         yield return result.OnBase(context, BaseCases.Governing(context.Layout));
     }
@@ -46,8 +54,21 @@ internal static class RopeBearing
     private static double Lasting(LumberValues? values, LoadDuration load) =>
         values is { Row.IsCharacteristic: true } ? load.Of(values) : 1;
 
-    private static CheckResult Against(CheckWords words, double stress, AdjustedValue across, string text)
+    // The rope lies across the base: along its grain the contact is as long as the rope is thick.
+    private static double AreaFactor(LumberValues values, double diameter) => values.Row.IsCharacteristic
+        ? 1 + (2 * Math.Min(AddedEuropean, diameter) / diameter)
+        : 1 + (AddedNds / diameter);
+
+    private static CheckResult Against(CheckWords words, double stress, AdjustedValue across, double area, string text)
     {
+        var crushed = Outcome.AtMost(
+            Declared, stress, area * across.Value, "Pa", $"{Source}; {across.Sources}",
+            $"{text}; for flat bearing as short as that: {across.Text(words)} × {CheckWords.Plain(area)}: the base crushes over the rope");
+        if (crushed.Status == CheckStatus.Fail)
+        {
+            return crushed;
+        }
+
         var compared = Outcome.AtMost(
             Declared, stress, across.Value, "Pa", $"{Source}; {across.Sources}",
             $"{text}; for flat bearing, to compare: {across.Text(words)}", CheckStatus.Warn);

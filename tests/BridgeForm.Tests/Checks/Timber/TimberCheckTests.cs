@@ -238,14 +238,14 @@ public sealed class TimberCheckTests
         Assert.Equal(0.625 * 60 * 47.88026 * tread.Tributary * tread.Span.Length, load.Shear.Value, 0.01);
     }
 
-    // A 4 in sphere falls through.
+    // A ball of 35 mm falls through.
     [Fact]
     public void Wide_gaps_in_the_floor_fail()
     {
         static string Across(string count) => Thin + FormattableString.Invariant(
             $"\ndeck: {{ layout: across, count: {count}, board: {{ section: 2x4 }}, stringer: {{ section: 2x6, count: 3 }} }}\n");
         Assert.Equal(CheckStatus.Fail, Contexts.Status(Across("4"), "deck-gaps"));
-        Assert.Equal(CheckStatus.Warn, Contexts.Status(Across("6"), "deck-gaps"));
+        Assert.Equal(CheckStatus.Warn, Contexts.Status(Across("8"), "deck-gaps"));
     }
 
     // The deeper channel of the end bases counts too: 1-1/2 in for a rope of 3/4 in.

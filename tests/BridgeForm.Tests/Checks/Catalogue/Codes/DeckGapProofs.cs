@@ -2,19 +2,21 @@ using BridgeForm.Checks;
 
 namespace BridgeForm.Tests.Checks.Catalogue.Codes;
 
-/// <summary>Gaps of the deck against 1/2 in (ADA 2010 302.3, from memory) and a 4 in sphere (IRC 2018 R312.1.3).</summary>
+/// <summary>Gaps of the deck against 1/2 in (ADA 2010 302.3, from memory) and a ball of 35 mm (EN ISO 14122-2, from memory).</summary>
 internal static class DeckGapProofs
 {
+    private const double Ball = 35 / 25.4;
+
     // Six boards of 5-1/2 in and five gaps, 1/2 in beside the posts' feet on either side.
     [Proves("deck-gaps", CheckStatus.Pass, Side.Within)]
     [Proves("deck-gaps", CheckStatus.Warn, Side.Beyond)]
     public static Proof Boards(double share) => Of(6, 0.5 * share, 0.5);
 
     [Proves("deck-gaps", CheckStatus.Fail, Side.Beyond)]
-    public static Proof Boards_that_a_sphere_falls_through(double share) => Of(4, 4 * share, 4);
+    public static Proof Boards_that_a_sphere_falls_through(double share) => Of(5, Ball * share, Ball);
 
     [Proves("deck-gaps", CheckStatus.Warn)]
-    public static Proof Boards_that_a_sphere_does_not_quite_fall_through() => Of(4, 4 * 0.9995, 0.5);
+    public static Proof Boards_that_a_sphere_does_not_quite_fall_through() => Of(5, Ball * 0.9995, 0.5);
 
     [Proves("deck-gaps", CheckStatus.Pass, Side.Within)]
     [Proves("deck-gaps", CheckStatus.Warn, Side.Beyond)]

@@ -126,6 +126,87 @@ internal static class EndsProofs
             "not known", FormattableString.Invariant($"{change:0.###} in"));
     }
 
+    // Two bays have their one frame in the middle: nothing moves it.
+    [Proves("end-bay-room", CheckStatus.Pass)]
+    public static Proof Frame_in_the_middle() =>
+        new(new TwoBays { Ropes = ", stretch: [0.1 %, 0.5 %]" }.Check("end-bay-room"), 0, TwoBays.Inch / 8);
+
+    // Stretch × rope from the middle to the first frame; marks have tests of their own. Limit 1/8 in, an own figure.
+    [Proves("end-bay-room", CheckStatus.Pass, Side.Within)]
+    [Proves("end-bay-room", CheckStatus.Warn, Side.Beyond)]
+    public static Proof Drawn_in(double share)
+    {
+        var marks = Contexts.Of(Bridges.Garden).Ropework.Marks;
+        var reach = (marks[^1].Unstressed / 2) - marks[1].Unstressed;
+        // 30 ft with a sag of 6 %: a parabola's rope is longer than its chord by (8/3)·(sag/span)² of it; eleven equal bays, of which
+        // four and a half lie between.
+        Assert.Equal(360 * (1 + (8.0 / 3 * 0.06 * 0.06)) * 4.5 / 11 * TwoBays.Inch, reach, 0.1 * TwoBays.Inch);
+        var check = Contexts.Check(Stretching(Bridges.Garden, share / 8 * TwoBays.Inch / reach, ""), "end-bay-room");
+        return new Proof(check, share / 8 * TwoBays.Inch, TwoBays.Inch / 8) { Error = 1e-8 }.Saying("F01");
+    }
+
+    // Set short for the mean, half of the range is left either way: from nothing up to x, x / 2.
+    [Proves("end-bay-room", CheckStatus.Warn)]
+    public static Proof Drawn_in_or_let_out()
+    {
+        var marks = Contexts.Of(Bridges.Garden).Ropework.Marks;
+        var reach = (marks[^1].Unstressed / 2) - marks[1].Unstressed;
+        var check = Contexts.Check(Stretching(Bridges.Garden, 0.005, ", new: as-is"), "end-bay-room");
+        return new Proof(check, 0.0025 * reach, TwoBays.Inch / 8) { Error = 1e-8 }.Saying("or further from it");
+    }
+
+    [Proves("end-bay-room", CheckStatus.Engineer)]
+    public static Proof Stretch_of_strand() =>
+        new Proof(new TwoBays { Rope = "strand-ehs-3/4" }.Check("end-bay-room"), 0).Saying("not known");
+
+    // 18 in turned back (8 CCR §8497 table 1) and 6 diameters of 3/4 in round the thimble; without backstays there are two links from
+    // the support to the middle frame, less half of the base's 3-1/2 in.
+    [Proves("rope-end-room", CheckStatus.Warn)]
+    public static Proof Eye_under_the_end_frame()
+    {
+        var bridge = new TwoBays();
+        var room = s_rope.Length(TwoLinks.DeadLoad(bridge), bridge.Sag) - 1.75;
+        return new Proof(bridge.Check("rope-end-room"), 22.5 * TwoBays.Inch, room * TwoBays.Inch) { Error = 1e-6 }
+            .Saying("A and B", "under the end frame");
+    }
+
+    // Bays of 19 in: clips reach under the first base.
+    [Proves("rope-end-room", CheckStatus.Warn)]
+    public static Proof Clips_in_the_first_channel()
+    {
+        var close = Bridges.Garden.Replace("spacing: 3 ft", "spacing: 20 in", StringComparison.Ordinal);
+        var context = Contexts.Of(close);
+        // Nineteen bays of equal length; a parabola's rope as above.
+        var room = (360 * (1 + (8.0 / 3 * 0.06 * 0.06)) / 19) - 1.75;
+        return new Proof(Contexts.Check(context, "rope-end-room"), 22.5 * TwoBays.Inch, room * TwoBays.Inch) { Error = 2e-3 }
+            .Saying("in its channels too");
+    }
+
+    // Shackle 3 in, turnbuckle 17 in closed and 12 in of take-up: 32 in open, and 22-1/2 in of end, so a backstay of 54-1/2 in.
+    [Proves("rope-end-room", CheckStatus.Pass, Side.Within)]
+    [Proves("rope-end-room", CheckStatus.Fail, Side.Beyond)]
+    public static Proof End_behind_the_saddle(double share)
+    {
+        var room = 22.5 / share;
+        var stay = FormattableString.Invariant($"{{ backstay: {{ length: {32 + room:0.########} in, angle: 30 deg }} }}");
+        var check = new TwoBays
+        {
+            Site = $", a: {stay}, b: {stay}",
+            Ropes = ", ends: { turnbuckle: { take_up: 12 in, closed: 17 in, pitch: 1/10 in }, shackle: { length: 3 in } }",
+        }.Check("rope-end-room");
+        // The pull stretches the backstay by a ten-thousandth or two.
+        return new Proof(check, 22.5 * TwoBays.Inch, room * TwoBays.Inch) { Error = 5e-4 }.Saying("behind the saddle");
+    }
+
+    [Proves("rope-end-room", CheckStatus.Engineer)]
+    public static Proof End_of_no_table() => new Proof(
+        new TwoBays { Ropes = ", termination: { kind: socket, efficiency: 95 %, source: its maker (invented) }" }.Check("rope-end-room"),
+        0).Saying("in no table");
+
+    private static string Stretching(string text, double most, string more) => text.Replace(
+        "sag: 6 %", FormattableString.Invariant($"sag: 6 %, stretch: [0 %, {most * 100:0.##########} %]{more}"),
+        StringComparison.Ordinal);
+
     // Rope between its ends: two links and two backstays of 150 ft, which a pull of H / cos 30° stretches. Its stretch is
     // chosen for what is wanted, less 80 °F of expansion and 1 in either way for a rope as made.
     private static Proof TakeUp(double wanted, double twoTakeIn, string ropes = "")

@@ -165,6 +165,11 @@ internal static class BaseProofs
     public static Proof BearingAtItsLimit(double share) =>
         new(Heavy.With("3x6", across: OnRope / share).Check("rope-bearing"), OnRope * Psi, OnRope / share * Psi);
 
+    // 3/4 in along the grain: (0.75 + 0.375) / 0.75 = 1.5 (NDS 3.10.4, from memory).
+    [Proves("rope-bearing", CheckStatus.Fail, Side.Beyond)]
+    public static Proof BearingThatCrushes(double share) =>
+        new(Heavy.With("3x6", across: OnRope / share / 1.5).Check("rope-bearing"), OnRope * Psi, OnRope / share * Psi);
+
     [Proves("rope-bearing", CheckStatus.Engineer)]
     public static Proof NoBearing() => Unknown(Heavy, "rope-bearing", OnRope * Psi);
 
