@@ -1,7 +1,8 @@
 """Least potential energy of ropes by a general optimiser, for tests to compare with.
 
 Reads a JSON list of ropes from the file named, prints a JSON list of node coordinates.
-Each rope: span, rise, lengths (unstressed), loads (one a node, supports included), weight (N/m), stiffness (EA).
+Each rope: span, rise, lengths (unstressed), loads (one a node, supports included), weight (N/m), stiffness (EA), bars (of a bay; 4), all (true for every
+bar's end, not the nodes alone).
 Every bay is cut into short straight bars, so that its own sag is in the energy as well.
 """
 import json
@@ -12,16 +13,18 @@ from scipy.optimize import minimize
 from scipy.sparse import coo_matrix
 from scipy.sparse.linalg import spsolve
 
-# A bay of a footbridge sags by tenths of a millimetre of its own; four bars leave a sixteenth of what that takes in length.
+# A bay of a footbridge sags by tenths of a millimetre of its own; four bars leave a sixteenth of what that takes in length. Ropes that
+# hang nearly bare sag more between their frames, and ask for more ("bars").
 BARS_PER_BAY = 4
 
 
 def bars(rope):
-    lengths = np.repeat(np.array(rope["lengths"]) / BARS_PER_BAY, BARS_PER_BAY)
+    each = rope.get("bars", BARS_PER_BAY)
+    lengths = np.repeat(np.array(rope["lengths"]) / each, each)
     weights = np.zeros(len(lengths) + 1)
     weights[:-1] += lengths * rope["weight"] / 2
     weights[1:] += lengths * rope["weight"] / 2
-    weights[::BARS_PER_BAY] += np.array(rope["loads"])
+    weights[::each] += np.array(rope["loads"])
     return lengths, weights
 
 
@@ -82,7 +85,7 @@ def solve(rope):
         if np.abs(step).max() < 1e-12 * rope["span"]:
             break
     points = np.vstack([[0, 0], inner.reshape(-1, 2), [rope["span"], rope["rise"]]])
-    return points[::BARS_PER_BAY].tolist()
+    return points[:: 1 if rope.get("all") else rope.get("bars", BARS_PER_BAY)].tolist()
 
 
 json.dump([solve(rope) for rope in json.load(open(sys.argv[1]))], sys.stdout)
