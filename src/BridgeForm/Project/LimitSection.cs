@@ -48,8 +48,8 @@ internal static class LimitSection
                 + "2 without it", "2", "100"),
             Define.Quantity(QuantityKind.Angle, "cross_slope", "Largest tilt of the deck to one side under load; the check fails above 8 "
                 + "deg (public use: 5 deg) without it", "0.1 deg", "8 deg"),
-            Define.Quantity(QuantityKind.Share, "slope", "Steepest deck under load, rise over run; the check fails above 50 % (1 : "
-                + "2) without it", "1 %", "50 %"),
+            Define.Quantity(QuantityKind.Share, "slope", "Steepest deck under load, rise over run (also as 1:12); the check fails above "
+                + "50 % (1 : 2) without it", "1 %", "50 %"),
         ]);
 
     public static LimitParameters Read(FileValues v) => new()

@@ -19,6 +19,8 @@ public static class QuantityPattern
         + Joint + "(?:" + Fraction + "|" + Vulgar + ")|" + Fraction + "|" + Vulgar + "|" + Decimal + ")";
     private const string Sign = "(?:" + Dash + "|\\+)?";
 
+    private const string Slope = "1" + Space + ":" + Space + Number;
+
     // Primes of all sorts for ft and in.
     private const string FootMark = "['\u2032\u2018\u2019\u00B4]";
     private const string InchMark = "(?:[\"\u2033\u201C\u201D]|" + FootMark + FootMark + ")";
@@ -34,7 +36,8 @@ public static class QuantityPattern
         var more = kind == QuantityKind.Length
             ? "(?:" + InchJoint + Number + Space + OneOf(Units.Inch, InchMark) + ")?"
             : "";
-        return "^" + Space + Sign + Space + Number + Space + unit + more + Space + "$";
+        var one = Number + Space + unit + more;
+        return "^" + Space + Sign + Space + (kind == QuantityKind.Share ? $"(?:{one}|{Slope})" : one) + Space + "$";
     }
 
     private static string LengthUnit() =>

@@ -78,6 +78,11 @@ public static class QuantityReader
             return Wrong(problem);
         }
 
+        if (units.Kind == QuantityKind.Share && InHundred(body[..length], rest) is { } slope)
+        {
+            return new(slope, null);
+        }
+
         return units.Kind == QuantityKind.Length
             ? LengthTerms.Read(units, number, rest, text)
             : OfUnit(units, number, rest.Trim(), text);
@@ -103,14 +108,21 @@ public static class QuantityReader
         var hint = nearest is null ? "" : $" (did you mean {units.Find(nearest)!.Symbol}?)";
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{Quote(text)}: {Quote(spelling)} is not a unit of {Bare(units.Noun)}{hint}; write {units.Symbols}")
-            + InHundred(units, spelling, text);
+            $"{Quote(text)}: {Quote(spelling)} is not a unit of {Bare(units.Noun)}{hint}; write {units.Symbols}");
     }
 
-    // A slope as people say it.
-    private static string InHundred(UnitSet units, string spelling, string text) =>
-        units.Kind == QuantityKind.Share && spelling.StartsWith(':') && NumberScanner.Scan(spelling[1..].Trim(), out var run) > 0 && run > 0
-            && text.Split(':')[0].Trim() is "1" ? $": 1 in {NumberText.Rounded(run, 2)} is {QuantityText.Share(1 / run)}" : "";
+    // A slope as people say it: 1:12.
+    private static double? InHundred(string first, string rest)
+    {
+        var tail = rest.Trim();
+        if (first is not "1" || !tail.StartsWith(':'))
+        {
+            return null;
+        }
+
+        var run = tail[1..].Trim();
+        return NumberScanner.Scan(run, out var length) == run.Length && run.Length > 0 && length > 0 ? 1 / length : null;
+    }
 
     private static string Bare(string noun) => noun[(noun.IndexOf(' ', StringComparison.Ordinal) + 1)..];
 

@@ -40,6 +40,9 @@ public sealed class QuantityReadingTests
     [InlineData(QuantityKind.Temperature, "-4 F", -20)]
     [InlineData(QuantityKind.Temperature, "−5 C", -5)]
     [InlineData(QuantityKind.Temperature, "15 C", 15)]
+    [InlineData(QuantityKind.Share, "1:12", 1.0 / 12)]
+    [InlineData(QuantityKind.Share, "1 : 8", 0.125)]
+    [InlineData(QuantityKind.Share, "1:12.5", 0.08)]
     public void Is_read(QuantityKind kind, string text, double si)
     {
         var reading = QuantityReader.Read(kind, text);
@@ -51,8 +54,9 @@ public sealed class QuantityReadingTests
     [InlineData(QuantityKind.Angle, "10", "an angle is written with deg or rad")]
     [InlineData(QuantityKind.Share, "80", "a share is written with %, as in 80 %")]
     [InlineData(QuantityKind.Pressure, "60 psg", "did you mean psf?")]
-    [InlineData(QuantityKind.Share, "1:12", "write %: 1 in 12 is 8.33 %")]
-    [InlineData(QuantityKind.Share, "1 : 8", "1 in 8 is 12.5 %")]
+    [InlineData(QuantityKind.Share, "2:12", "is not a unit of share; write %")]
+    [InlineData(QuantityKind.Share, "1:0", "is not a unit of share; write %")]
+    [InlineData(QuantityKind.Share, "1:12 %", "is not a unit of share; write %")]
     [InlineData(QuantityKind.Pressure, "60 kN", "is not a unit of pressure")]
     [InlineData(QuantityKind.Temperature, "60", "a temperature is written with F or C")]
     [InlineData(QuantityKind.Temperature, "60 K", "is not a unit of temperature")]

@@ -44,11 +44,13 @@ internal static class GroundClearance
             ? Clearance.Height(ground, x)
             : double.NegativeInfinity;
         var holds = isWhole ? CheckStatus.Pass : CheckStatus.Warn;
+        var frame = LeastRoom.Beside(context, least.Case, Level);
         yield return new CheckResult(
             Declared.Id, Declared.Title, least.Room > 0 ? holds : CheckStatus.Fail, least.Room, 0, "m", null,
             "geometry; how much room floods, animals and people need is for the site",
-            $"{LeastRoom.Words(words, least.Room)} between the end bases in {least.Where}; more than none is needed{missing}")
-            .OnBase(context, LeastRoom.Beside(context, least.Case, Level));
+            $"{LeastRoom.Words(words, least.Room)} between the end bases{LeastRoom.Near(frame)} in {least.Where}; more than none is "
+                + $"needed{missing}")
+            .OnBase(context, frame);
     }
 }
 
@@ -79,8 +81,8 @@ internal static class WaterClearance
         }
 
         var words = context.Words();
-        var text = $"{LeastRoom.Words(words, least.Room)} in {least.Where}";
         var frame = LeastRoom.Beside(context, least.Case, _ => context.Parameters.Site.Water!.Value);
+        var text = $"{LeastRoom.Words(words, least.Room)}{LeastRoom.Near(frame)} in {least.Where}";
         if (context.Parameters.Site.Freeboard is { } freeboard)
         {
             yield return Outcome.AtLeast(
@@ -104,6 +106,9 @@ internal static class LeastRoom
     public static string Words(CheckWords words, double room) => room < 0
         ? $"lowest part {words.Length(-room)} too low"
         : $"{words.Length(room)} under the lowest part";
+
+    /// <summary>Where along the bridge, by the nearest frame; empty where that is not known.</summary>
+    public static string Near(string frame) => frame.Length > 0 ? $", nearest {frame}," : "";
 
     /// <summary>Metres, id of the case, and where in words; null when nothing is given to stay clear of.</summary>
     public static (double Room, string Case, string Where)? Find(

@@ -21,8 +21,8 @@ internal static class EndBays
     public static DeclaredCheck Declared { get; } = new(
         "end-bay-room",
         "First and last bay as the ropes are drawn in",
-        "How far the frame next to a support comes nearer to it once stretch is drawn in, half of it at either end: stretch × rope from the "
-            + "middle to that frame (by ropes.new: the high end of the range, none, or half of its width either way), against 1/8 in "
+        "How far the frame next to a support comes nearer to it once stretch is drawn in, half of it at either end: stretch × rope from "
+            + "the middle to that frame (by ropes.new: the high end of the range, none, or half of its width either way), against 1/8 in "
             + "(3 mm), of which no joint makes much. Boards, rails and caps of those bays are cut for the frames at their marks: above it "
             + "they jam, or push the end frame off its place. What else moves them in use: joint-room.",
         Source,
