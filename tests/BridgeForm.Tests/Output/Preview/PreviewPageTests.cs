@@ -16,7 +16,7 @@ public sealed class PreviewPageTests(PreviewPage page) : IClassFixture<PreviewPa
 {
     private static readonly string[] Asked =
     [
-        "speed", "speedLong", "picking", "keyboard", "standing", "measured", "takenApart", "accessible", "printed", "joints",
+        "speed", "speedLong", "picking", "keyboard", "standing", "measured", "takenApart", "accessible", "printed", "saved", "phone", "joints",
         "headlines", "depths", "anotherBridge", "withoutWebgl",
     ];
 
