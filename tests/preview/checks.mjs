@@ -383,7 +383,7 @@ export async function phone({ browser, preview }) {
     await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(0) });
     for (const s of [0.2, 0.4, 0.6, 0.8, 1]) await touch.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(s) });
     await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
-    await page.waitForTimeout(150);
+    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
   };
   const seen = () => page.evaluate(() => [scrollY, ...bridgeForm.app.stage.eye.position.toArray()]);
   const [, ...eye] = await seen();
@@ -392,8 +392,10 @@ export async function phone({ browser, preview }) {
   assert.ok(down > 100, `a finger over the picture scrolls the page by ${down} px`);
   assert.ok(same.every((v, k) => Math.abs(v - eye[k]) < 1e-9), 'a finger that scrolls the page moves the eye as well');
   await page.evaluate(() => { scrollTo(0, 0); });
+  await page.waitForFunction(() => scrollY === 0);
   await swipe(120, 0);
-  assert.ok(Math.abs((await seen())[1] - eye[0]) > 0.5, 'a finger sideways does not turn the picture');
+  await page.waitForFunction((x) => Math.abs(bridgeForm.app.stage.eye.position.x - x) > 0.5, eye[0], { timeout: 5000 })
+    .catch(() => assert.fail('a finger sideways does not turn the picture'));
 
   await page.evaluate(() => { bridgeForm.app.frame(); bridgeForm.app.stage.draw(); });
   const at = await page.evaluate(() => bridgeForm.app.shown.parts.map((p) => bridgeForm.app.placeOf(p.id)).find((p) => p !== null));
