@@ -4,6 +4,7 @@ import { callouts, drawCallouts, middleOfPart, reachOf } from './apart';
 import { apartOwners, buildBridge, type Shown } from './bridge';
 import { direction, extentOf, middleOf, standBack, type Extent } from './cameras';
 import { byId } from './dom';
+import { worldEdge } from './ground';
 import { buildMeasure, type Measure } from './measure';
 import { buildOverlay, spotOf, type Overlay } from './overlay';
 import { writeFinishes, writeLoad, writePanel, writePart } from './panel';
@@ -43,7 +44,10 @@ export class App {
     byId('stage').style.touchAction = 'pan-y';
     byId('stage').addEventListener('pointerdown', (e) => { this.level(e.pointerType === 'touch'); }, true);
     this.controls.mouseButtons = { LEFT: MOUSE.ROTATE, MIDDLE: MOUSE.DOLLY, RIGHT: MOUSE.PAN };
-    this.controls.addEventListener('change', () => { this.stage.refresh(); });
+    this.controls.addEventListener('change', () => {
+      this.stay();
+      this.stage.refresh();
+    });
     this.outline = outline();
     this.stage.scene.add(this.outline.lines);
     this.stage.before.push(() => { this.beforeFrame(); });
@@ -195,6 +199,7 @@ export class App {
       const from = direction(this.view === 'apart' ? 'corner' : this.view, stage.eye.aspect);
       stage.eye.position.copy(standBack(stage.eye, extent, this.view === 'apart' ? [-0.7, 0.35, 0.75] : from, MARGIN[this.view]));
       this.controls.target.copy(middleOf(extent));
+      this.controls.maxDistance = Math.max(2.2 * shown.view.span + 25, 1.4 * stage.eye.position.distanceTo(this.controls.target));
       this.controls.update();
     }
 
@@ -257,6 +262,19 @@ export class App {
     }
 
     return null;
+  }
+
+  /** Keeps the eye over the ground and what it looks at near the bridge: nobody gets lost, or under the meadow. */
+  private stay(): void {
+    const { shown, stage: { eye } } = this;
+    if (shown === null || this.view === 'apart') {
+      return;
+    }
+
+    const { low, high } = extentOf(shown.view);
+    const room = new Vector3(1, 1, 1).multiplyScalar(2 + 0.3 * shown.view.span);
+    this.controls.target.clamp(low.sub(room), high.add(room));
+    eye.position.y = Math.max(eye.position.y, shown.setting.ground(eye.position.x, eye.position.z) + 0.35);
   }
 
   /** Keeps the eye's height while a finger turns the picture: up and down are the page's. */
@@ -458,7 +476,7 @@ export class App {
     }
 
     const far = stage.eye.position.distanceTo(middleOf(extentOf(shown.view)));
-    stage.haze(far + span + 25, 4 * (far + span) + 160);
+    stage.haze(far + span + 25, Math.min(worldEdge(shown.view) - far, 3 * (far + span) + 120));
   }
 
   /** Where the near rope hangs in the empty bridge, to compare with. */

@@ -1,20 +1,20 @@
 import {
-  BackSide, BoxGeometry, Color, CylinderGeometry, DodecahedronGeometry, Float32BufferAttribute, Group, Matrix4, Mesh,
+  BackSide, Color, DodecahedronGeometry, Float32BufferAttribute, Group, Matrix4, Mesh,
   MeshBasicMaterial, MeshLambertMaterial, PlaneGeometry, Quaternion, SphereGeometry, Vector3, type BufferGeometry,
 } from 'three';
 import { groundMesh, groundOf, type Ground } from './ground';
 import { painted, paintedMesh } from './painted';
+import { support } from './support';
 import { dice, trees } from './trees';
-import type { BridgeView, Landing } from './view';
+import type { BridgeView } from './view';
 
 /** Everything that is not the bridge: plain stand-ins so that it does not hang in the air. */
-export interface Setting { group: Group; sky: Mesh; paintSky: (zenith: Color, horizon: Color) => void; land: Land }
+export interface Setting { group: Group; sky: Mesh; paintSky: (zenith: Color, horizon: Color) => void; land: Land; ground: Ground }
 
 /** Ground, stones, trees and water: what takes longest to build, and hangs on little of the bridge. `of` tells on what. */
 export interface Land { group: Group; of: string }
 
 const STONE = new Color(0xa9a69d);
-const LOG = new Color(0x85725e);
 
 export const landOf = (view: BridgeView): string =>
   JSON.stringify([view.span, view.rise, view.ground, view.water, view.landings, view.ropeSpacing, view.ropeLowY]);
@@ -35,40 +35,12 @@ export function buildSetting(view: BridgeView, land: Land = buildLand(view)): Se
   const ground = groundOf(view);
   const group = new Group();
   const props = [
-    ...support(view, view.landings[0], 0, 0, -1, ground),
-    ...support(view, view.landings[1], view.span, view.rise, 1, ground),
+    ...support(view, 0, ground),
+    ...support(view, 1, ground),
   ];
   group.add(land.group, paintedMesh(props, true));
   const sky = skyDome();
-  return { group, sky: sky.mesh, paintSky: sky.paint, land };
-}
-
-/** Landing, walkway and the two posts that stand in for whatever holds the ropes. `out` points away from the bridge. */
-function support(view: BridgeView, landing: Landing, x: number, y: number, out: number, ground: Ground): BufferGeometry[] {
-  const radius = Math.min(0.13, 0.1 * view.ropeSpacing);
-  const slot = view.ropeRadius + 0.03;
-  const half = view.ropeSpacing / 2;
-  const reach = half + 0.28;
-  const block = (x0: number, x1: number, top: number, height: number, z0: number, z1: number): BufferGeometry =>
-    painted(new BoxGeometry(Math.abs(x1 - x0), height, z1 - z0).translate((x0 + x1) / 2, top - height / 2, (z0 + z1) / 2), STONE);
-  const log = (r0: number, r1: number, height: number, middle: number, z: number): BufferGeometry =>
-    painted(new CylinderGeometry(r0, r1, height, 20).translate(x + out * (landing.baseHalf + 0.1 + radius), middle, z), LOG);
-  const shapes = ([[-reach, -half - slot], [-half + slot, half - slot], [half + slot, reach]] as const).map(([z0, z1]) =>
-    block(x + out * (landing.baseHalf + 0.3 + 2 * radius), x - out * (landing.baseHalf + 0.05), landing.top, 0.6, z0, z1));
-  const walkHalf = half - radius - 0.05;
-  shapes.push(block(
-    x + out * (landing.baseHalf + landing.gap), x + out * 1.5, landing.walk, landing.walk - landing.top + 0.4, -walkHalf, walkHalf));
-  for (const z of [-half, half]) {
-    const foot = Math.min(ground(x + out * 0.3, z), y) - 0.6;
-    const top = landing.walk + view.guard + 0.14;
-    shapes.push(log(radius * 0.92, radius, top - foot, (top + foot) / 2, z), log(radius * 0.55, radius * 0.92, 0.05, top + 0.025, z));
-    if (landing.stay !== null) {
-      const [ax, ay] = landing.stay;
-      shapes.push(painted(new BoxGeometry(0.7, 0.7, 0.5).translate(ax, Math.max(ay, ground(ax, z) - 0.15), z), STONE));
-    }
-  }
-
-  return shapes;
+  return { group, sky: sky.mesh, paintSky: sky.paint, land, ground };
 }
 
 function water(view: BridgeView, level: number): Mesh {
