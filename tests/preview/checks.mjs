@@ -414,6 +414,87 @@ export async function phone({ browser, preview }) {
   await context.close();
 }
 
+/** Trees stand on dry ground off the path, ropes go to anchors where they meet the ground, supports are of the kind that is named, and the world has no edge. */
+export async function setting({ browser, preview, steep }) {
+  const page = await open(browser, preview, { width: 640, height: 500 });
+  const told = await page.evaluate(async () => {
+    const view = JSON.parse(document.getElementById('view').textContent);
+    const glb = () => Uint8Array.from(atob(document.getElementById('model').textContent), (c) => c.charCodeAt(0)).buffer;
+    const ground = [[-2, 0], [0, -0.1], [3, -1.9], [6, -1.9], [view.span, -0.1], [view.span + 2, 0]];
+    const shown = async (more) => {
+      await bridgeForm.show({ view: { ...view, ...more }, glb: glb() });
+      return bridgeForm.app.shown.setting;
+    };
+    const [a, b] = view.landings;
+    const wet = await shown({ ground, water: -1.2, landings: [{ ...a, support: 'abutment' }, { ...b, support: 'platform' }] });
+    const trees = wet.land.trees.map((t) => ({ ...t, ground: wet.ground(t.x, t.z) }));
+    const kinds = wet.kinds;
+    const plain = (await shown({})).kinds;
+    const stay = [-3 * Math.cos(0.4), -3 * Math.sin(0.4)];
+    const stayed = await shown({ landings: [{ ...a, stay }, b] });
+    const anchors = stayed.anchors.map((p) => ({ ...p, ground: stayed.ground(p.x, p.z) }));
+    const { app } = bridgeForm;
+    for (let k = 0; k < 40; k++) app.act('out');
+    app.stage.draw();
+    const { eye, scene } = app.stage;
+    const mesh = stayed.land.group.children[0];
+    mesh.geometry.computeBoundingBox();
+    const { min, max } = mesh.geometry.boundingBox;
+    const edge = Math.min(eye.position.x - min.x, max.x - eye.position.x, eye.position.z - min.z, max.z - eye.position.z);
+    app.stage.eye.position.y = -50;
+    app.turn(0, 0, false);
+    app.turn(0.1, 0, false);
+    return {
+      span: view.span, trees, kinds, plain, anchors, stay, edge, haze: scene.fog.far, away: eye.position.distanceTo({ x: view.span / 2, y: 0, z: 0 }),
+      over: eye.position.y - stayed.ground(eye.position.x, eye.position.z),
+    };
+  });
+  assert.ok(told.trees.length > 10, `${told.trees.length} trees`);
+  for (const t of told.trees) {
+    assert.ok(t.ground > -1.2, `a tree in the water at ${t.x}, ${t.z}`);
+    assert.ok(Math.abs(t.z) > 1.2 || (t.x > 0 && t.x < told.span), `a tree on the path at ${t.x}, ${t.z}`);
+    assert.ok(Math.abs(t.z) > 3, `a tree in the bridge at ${t.x}, ${t.z}`);
+  }
+
+  assert.deepEqual(told.kinds, ['abutment', 'platform']);
+  assert.deepEqual(told.plain, ['post', 'post']);
+  assert.equal(told.anchors.length, 2);
+  for (const p of told.anchors) {
+    assert.ok(Math.abs(p.y - p.ground) < 0.12, `an anchor ${p.y - p.ground} m over the ground`);
+    assert.ok(Math.abs(p.y / p.x - told.stay[1] / told.stay[0]) < 1e-6, 'an anchor beside its rope');
+    assert.ok(p.x < -1, `an anchor at ${p.x}, under the landing`);
+  }
+
+  assert.ok(told.edge > told.haze, `the ground ends at ${told.edge} m, the haze at ${told.haze}`);
+  assert.ok(told.away < 4 * told.span + 30, `zoomed out to ${told.away} m`);
+  assert.ok(told.over > 0.3, `the eye ${told.over} m over the ground`);
+  await page.close();
+  const tree = await open(browser, steep, { width: 640, height: 500 });
+  assert.deepEqual(await tree.evaluate(() => bridgeForm.app.shown.setting.kinds), ['post', 'tree']);
+  await tree.close();
+}
+
+/** As many people stand on the deck as their load makes, where it lies: half of the bridge has nobody on the other half. */
+export async function people({ page, report }) {
+  const crowd = (id) => page.selectOption('#case', id).then(() => page.evaluate(() => {
+    const { shown } = bridgeForm.app;
+    const found = [];
+    shown.group.traverse((o) => { if (o.isInstancedMesh && o.visible) found.push(o); });
+    const people = found.find((o) => o.geometry.getAttribute('position').count > 500 && o.count < 60 && o.parent.type === 'Group' && o.parent.parent === shown.group);
+    return people === undefined ? [] : Array.from({ length: people.count }, (_, i) => [...people.instanceMatrix.array.slice(16 * i + 12, 16 * i + 15)]);
+  }));
+  const span = report.nodes.at(-1).x;
+  const [all, half, one, none] = [await crowd('live-full'), await crowd('live-half-a'), await crowd('point-mid'), await crowd('cold')];
+  // 60 psf on 30 ft by the clear width, in people of 75 kg.
+  const many = 60 * 47.88 * span * report.checks.find((c) => c.id === 'clear-width').demand / 736;
+  assert.ok(Math.abs(all.length - many) < 0.25 * many, `${all.length} people, the load is that of ${many}`);
+  assert.ok(half.length > 0.35 * all.length && half.length < 0.65 * all.length, `${half.length} of ${all.length} on half of it`);
+  assert.ok(half.every(([x]) => x < span * 0.56), 'people on the empty half');
+  assert.equal(one.length, 1);
+  assert.ok(Math.abs(one[0][0] - span / 2) < 1, `the one stands at ${one[0][0]}`);
+  assert.equal(none.length, 0);
+}
+
 /** Where the picture shows caps that run into each other, and only there, it says that joints are not modelled. */
 export async function joints({ page, report }) {
   const heights = await page.evaluate(() => bridgeForm.app.shown.view.frames.map((f) => f.deck + bridgeForm.app.shown.view.guard));

@@ -112,6 +112,39 @@ export async function factsAreTheChecks({ page, report }) {
   assert.match(facts, new RegExp(`Rail height above the deck\\s+${words.least(checkOf(report, 'guard-height'))}`));
 }
 
+/** The full scene, as a graphics chip draws it, drawn here in software: within its limits, nothing asked for, and the bridge in it. */
+export async function fullScene({ browser, page, preview }) {
+  assert.equal(await page.evaluate(() => bridgeForm.app.stage.plain), true, 'software draws the full scene unasked');
+  const faults = [];
+  const full = await open(browser, preview, { width: 640, height: 420, faults, query: '?scene=full' });
+  const drawnAs = () => full.evaluate(() => {
+    const { stage } = bridgeForm.app;
+    stage.renderer.shadowMap.needsUpdate = true;
+    stage.draw();
+    const { calls, triangles } = stage.renderer.info.render;
+    return { plain: stage.plain, calls, triangles, fault: stage.renderer.getContext().getError() };
+  });
+  const empty = await drawnAs();
+  const heaviest = await full.evaluate(() => {
+    const { cases } = bridgeForm.app.shown.view;
+    return cases.find((c) => c.id === 'live-full').id;
+  });
+  await full.selectOption('#case', heaviest);
+  const crowded = await drawnAs();
+  for (const { plain, calls, triangles, fault } of [empty, crowded]) {
+    assert.equal(plain, false);
+    assert.ok(calls > 5 && calls < 80, `${calls} draw calls`);
+    assert.ok(triangles > 100000 && triangles < 600000, `${triangles} triangles`);
+    assert.equal(fault, 0, 'a WebGL error');
+  }
+
+  assert.ok(crowded.triangles > empty.triangles + 5000, 'nobody stands on the bridge under a load of people');
+  const seen = await pixels(full);
+  assert.ok(seen.colours > 500 && seen.brown > 0.005, JSON.stringify(seen));
+  assert.deepEqual(faults, []);
+  await full.close();
+}
+
 /** Words stand on no part where the picture is wide enough for both. */
 export async function takenApartWords({ page }) {
   await page.setViewportSize({ width: 1440, height: 900 });

@@ -94,7 +94,7 @@ export class App {
     if (this.shown === shown && setting.land.of !== landOf(view)) {
       setting.group.remove(setting.land.group);
       setting.land.group.traverse((object) => { (object as { geometry?: { dispose: () => void } }).geometry?.dispose(); });
-      setting.land = buildLand(view);
+      setting.land = buildLand(view, this.stage.plain);
       setting.group.add(setting.land.group);
       this.lay();
     }

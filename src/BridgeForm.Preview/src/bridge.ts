@@ -54,9 +54,9 @@ export async function buildBridge(file: BridgeFile, plain: boolean, land?: Land)
   const { view } = file;
   const loaded = await readGlb(file.glb);
   const wood = buildWood(loaded.parts, plain);
-  const ropes: Ropes = buildRopes(loaded.ropes, loaded.ropeColour as Color);
-  const setting = buildSetting(view, land);
-  const person = buildPerson();
+  const ropes: Ropes = buildRopes(loaded.ropes, loaded.ropeColour as Color, plain);
+  const setting = buildSetting(view, plain, land);
+  const person = buildPerson(plain);
   const arrows = new Group();
   const group = new Group();
   group.add(wood.mesh, ropes.group, setting.group, setting.sky, person, arrows);
@@ -93,7 +93,7 @@ export async function buildBridge(file: BridgeFile, plain: boolean, land?: Land)
       wood.paint(loaded.finishes[state.finish] as Finish, new Set(state.chosen === null ? [] : [state.chosen]), same);
       person.visible = state.person && state.apart === null && !state.inside && !(drawn !== null && isPeople(drawn));
       person.position.copy(shown.deckAt(view.span * 0.36)).add(new Vector3(0, 0, view.deckHalf * 0.2));
-      showLoads(arrows, shown);
+      showLoads(arrows, shown, plain);
     },
   };
   return shown;
@@ -126,7 +126,7 @@ function deckAt(view: BridgeView, shape: Shape, x: number): Vector3 {
 }
 
 /** The people who are the load; where it is none, an arrow above the caps over each frame that carries more than empty, as long as the load is large. */
-function showLoads(group: Group, shown: Shown): void {
+function showLoads(group: Group, shown: Shown, plain: boolean): void {
   group.children.forEach((child) => { (child as InstancedMesh).geometry.dispose(); });
   group.clear();
   const load = drawnLoad(shown.state);
@@ -135,7 +135,7 @@ function showLoads(group: Group, shown: Shown): void {
   }
 
   if (isPeople(load)) {
-    group.add(crowd(shown, load));
+    group.add(crowd(shown, load, plain));
     return;
   }
 

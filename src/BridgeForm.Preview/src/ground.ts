@@ -1,4 +1,4 @@
-import { BufferGeometry, Color, Float32BufferAttribute, Mesh } from 'three';
+import { BufferGeometry, Color, Float32BufferAttribute, Mesh, type Material } from 'three';
 import { PAINT } from './painted';
 import { isRaised } from './support';
 import type { BridgeView } from './view';
@@ -97,7 +97,7 @@ export function smooth(from: number, to: number, x: number): number {
 export const worldEdge = (view: BridgeView): number => 11 * view.span + 320;
 
 /** The ground as a mesh: fine near the bridge, coarse towards the horizon. */
-export function groundMesh(view: BridgeView, ground: Ground): Mesh {
+export function groundMesh(view: BridgeView, ground: Ground, material: Material = PAINT): Mesh {
   const xs = spread(-3, view.span + 3, Math.min(120, Math.max(48, Math.ceil(view.span * 3))), worldEdge(view));
   const zs = spread(-6, 6, 36, worldEdge(view));
   const positions: number[] = [];
@@ -124,7 +124,7 @@ export function groundMesh(view: BridgeView, ground: Ground): Mesh {
 
   geometry.setIndex(index);
   geometry.computeVertexNormals();
-  const mesh = new Mesh(geometry, PAINT);
+  const mesh = new Mesh(geometry, material);
   mesh.receiveShadow = true;
   return mesh;
 }

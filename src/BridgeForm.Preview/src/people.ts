@@ -1,5 +1,6 @@
 import { Color, Euler, InstancedMesh, Matrix4, Quaternion, Vector3 } from 'three';
 import type { Shown } from './bridge';
+import { CLOTHED } from './full/materials';
 import { PAINT } from './painted';
 import { personShape } from './person';
 import { dice } from './trees';
@@ -56,10 +57,10 @@ function sided(load: CaseView, frame: number, view: BridgeView): number {
 }
 
 /** Those people on the deck as it is drawn. */
-export function crowd(shown: Shown, load: CaseView): InstancedMesh {
+export function crowd(shown: Shown, load: CaseView, plain: boolean): InstancedMesh {
   const { view } = shown;
   const list = standing(view, load);
-  const mesh = new InstancedMesh(personShape(false), PAINT, Math.max(1, list.length));
+  const mesh = new InstancedMesh(personShape(false), plain ? PAINT : CLOTHED, Math.max(1, list.length));
   const roll = dice(17);
   list.forEach(({ frame, across, turn }, i) => {
     const f = view.frames[frame];

@@ -1,5 +1,6 @@
 import { CapsuleGeometry, Color, Matrix4, Quaternion, SphereGeometry, Vector3, type BufferGeometry, type Mesh } from 'three';
 import { mergeGeometries } from 'three/examples/jsm/utils/BufferGeometryUtils.js';
+import { CLOTHED } from './full/materials';
 import { painted, paintedMesh } from './painted';
 
 /** Height of the mannequin, metres. Common practice, no source. */
@@ -83,6 +84,6 @@ function face(limb: Limb, ball: Ball): void {
 }
 
 /** The one for scale. */
-export function buildPerson(): Mesh {
-  return paintedMesh([personShape(true)], true);
+export function buildPerson(plain: boolean): Mesh {
+  return paintedMesh([personShape(true)], true, plain ? undefined : CLOTHED);
 }

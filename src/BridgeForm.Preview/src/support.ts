@@ -165,6 +165,12 @@ function stayed(at: End, z: number, stay: readonly [number, number]): BufferGeom
   ];
 }
 
+/** Where ropes that go on are held in the ground. */
+export function anchors(view: BridgeView, ground: Ground): { x: number; y: number; z: number }[] {
+  return view.landings.flatMap(({ stay }, end) => (stay === null ? [] : [-view.ropeSpacing / 2, view.ropeSpacing / 2].map((z) => (
+    { ...whereItMeets({ x: end * view.span, y: end * view.rise, ground }, z, stay), z }))));
+}
+
 /** The first place on the way to the anchor where the rope is at the ground; the anchor itself where it hangs free as far. */
 export function whereItMeets(at: { x: number; y: number; ground: Ground }, z: number, stay: readonly [number, number]): { x: number; y: number } {
   for (let k = 1; k <= 200; k++) {
