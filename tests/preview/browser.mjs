@@ -16,15 +16,15 @@ export function launch(webgl = true) {
 const COARSE = 0.5;
 
 /** A page of the given size showing the file; `faults` collects console messages, errors and requests. */
-export async function open(browser, file, { width, height = 800, dark = false, faults = [], still = true, fine = false }) {
+export async function open(browser, file, { width, height = 800, dark = false, faults = [], still = true, fine = false, query = '' }) {
   const page = await browser.newPage({
     viewport: { width, height }, colorScheme: dark ? 'dark' : 'light', reducedMotion: still ? 'reduce' : 'no-preference',
     deviceScaleFactor: fine ? 1 : COARSE,
   });
   page.on('console', (m) => { if (['error', 'warning'].includes(m.type())) faults.push(`console: ${m.text()}`); });
   page.on('pageerror', (e) => faults.push(`error: ${e.message}`));
-  page.on('request', (r) => { if (r.url() !== `file://${file}` && !/^(data|blob):/.test(r.url())) faults.push(`request: ${r.url()}`); });
-  await page.goto(`file://${file}`);
+  page.on('request', (r) => { if (r.url() !== `file://${file}${query}` && !/^(data|blob):/.test(r.url())) faults.push(`request: ${r.url()}`); });
+  await page.goto(`file://${file}${query}`);
   await page.evaluate(() => bridgeForm.ready);
   return page;
 }

@@ -1,11 +1,16 @@
 // Each exported function is one check of the demo's page: it throws when the page is not as it should be. Most share one page,
 // because to open one costs seconds: each begins with the page as it opens; whoever shows another bridge has a page of its own.
 import assert from 'node:assert/strict';
-import { readFile } from 'node:fs/promises';
+import { execFile } from 'node:child_process';
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { promisify } from 'node:util';
 import { launch, open, pixels, SIZES } from './browser.mjs';
 import { checkOf, feet, inches, least } from './words.mjs';
 
+const run = promisify(execFile);
 const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /** Two places closer than this are one, metres: the page's matrices hold single precision. */
@@ -70,7 +75,7 @@ async function fast(browser, file, usual) {
 export async function anew(page) {
   await page.emulateMedia({ media: 'screen', colorScheme: 'light' });
   await page.setViewportSize({ width: 1280, height: 800 });
-  await page.evaluate(() => { bridgeForm.app.choose(null); document.querySelectorAll('#checks .check').forEach((d) => { d.open = false; }); });
+  await page.evaluate(() => { bridgeForm.app.choose(null); document.querySelectorAll('#checks .check details').forEach((d) => { d.open = false; }); });
   await page.selectOption('#case', '');
   await page.click('[data-view=corner]');
   await page.evaluate(() => { scrollTo(0, 0); });
@@ -293,14 +298,201 @@ export async function accessible({ page }) {
   }
 }
 
-export async function printed({ page }) {
-  await page.evaluate(() => { globalThis.print = () => { globalThis.printed = true; }; });
+/** Whoever prints, by the page's button or by Ctrl+P: one page, the title, both cautions, and the picture in light colours as large as it goes. */
+export async function printed({ browser, preview }) {
+  const page = await open(browser, preview, { width: 1280, dark: true });
+  const dark = await page.evaluate(() => getComputedStyle(document.documentElement).getPropertyValue('--ink'));
+  for (const view of ['side', 'measure']) {
+    await page.click(`[data-view=${view}]`);
+    const folder = await mkdtemp(join(tmpdir(), 'bridgeform-print-'));
+    try {
+      const file = join(folder, 'page.pdf');
+      await page.pdf({ path: file, preferCSSPageSize: true });
+      const [info, text] = await Promise.all([run('pdfinfo', [file]), run('pdftotext', [file, '-'])]);
+      assert.match(info.stdout, /Pages:\s+1\n/);
+      const [, wide, high] = /Page size:\s+([\d.]+) x ([\d.]+)/.exec(info.stdout).map(Number);
+      assert.ok(wide > high, 'not on its side');
+      for (const wanted of ['Alder Dell', 'preliminary work only', 'licensed engineer', 'Pushed on a guard']) {
+        assert.ok(text.stdout.replace(/\s+/g, ' ').includes(wanted), `${view}: no "${wanted}" on the page`);
+      }
+
+      assert.equal(text.stdout.includes('ropes apart'), view === 'measure', 'the words over the picture');
+      const { stdout } = await run('pdftoppm', ['-r', '18', file], { encoding: 'buffer', maxBuffer: 1e8 });
+      const { columns, rows, ink } = inked(stdout);
+      assert.ok(columns > 0.85 && rows > (view === 'side' ? 0.85 : 0.75), `${view}: ${columns} by ${rows} of the page has colour`);
+      assert.ok(ink > (view === 'side' ? 0.5 : 0.02) && ink < 0.9, `${view}: ${ink} of the page has colour`);
+    } finally {
+      await rm(folder, { recursive: true });
+    }
+  }
+
+  assert.equal(await page.evaluate(() => getComputedStyle(document.documentElement).getPropertyValue('--ink')), dark);
+  assert.equal(await page.locator('#headlines').evaluate((d) => d.open), false, 'the headlines stay open after printing');
+  const size = await page.locator('#sheet-picture').evaluate((c) => c.width);
+  assert.ok(size >= 2000, `the picture is ${size} pixels wide`);
+  await page.evaluate(() => { globalThis.print = () => { globalThis.asked = true; }; });
   await page.click('[data-do=print]');
-  await page.waitForFunction(() => globalThis.printed === true);
-  await page.emulateMedia({ media: 'print' });
-  const picture = await page.locator('#sheet-picture').evaluate((i) => [i.naturalWidth, i.src.slice(0, 22)]);
-  assert.ok(picture[0] >= 2000 && picture[1] === 'data:image/png;base64,', `the picture is ${picture}`);
-  assert.ok(await page.locator('#sheet-picture').isVisible() && await page.locator('#caution').isVisible() && !await page.locator('#stage').isVisible());
+  assert.equal(await page.evaluate(() => globalThis.asked), true);
+  await page.close();
+}
+
+/** Shares of a PPM's columns and rows that are not white throughout, from the first to the last, and of its pixels. */
+function inked(ppm) {
+  const head = /^P6\s+(\d+)\s+(\d+)\s+255\s/.exec(ppm.subarray(0, 40).toString('latin1'));
+  const [width, height] = [Number(head[1]), Number(head[2])];
+  const [columns, rows] = [new Set(), new Set()];
+  let ink = 0;
+  for (let i = 0; i < width * height; i++) {
+    if ([0, 1, 2].some((k) => ppm[head[0].length + 3 * i + k] < 235)) {
+      columns.add(i % width);
+      rows.add(Math.floor(i / width));
+      ink++;
+    }
+  }
+
+  const reach = (set) => Math.max(...set) - Math.min(...set) + 1;
+  return { columns: reach(columns) / width, rows: reach(rows) / height, ink: ink / width / height };
+}
+
+/** A saved picture is called after the bridge and the view. */
+export async function saved({ page }) {
+  for (const [view, name] of [['corner', 'alder-dell-invented-whole.png'], ['walk', 'alder-dell-invented-stand-on-it.png']]) {
+    await page.click(`[data-view=${view}]`);
+    const [download] = await Promise.all([page.waitForEvent('download'), page.click('[data-do=save]')]);
+    assert.equal(download.suggestedFilename(), name);
+  }
+}
+
+/** With a finger on a telephone: scroll past the picture, turn it, tap a part and read of it without scrolling, let go of it. */
+export async function phone({ browser, preview }) {
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, deviceScaleFactor: 0.5, reducedMotion: 'reduce' });
+  const page = await context.newPage();
+  await page.goto(`file://${preview}`);
+  await page.evaluate(() => bridgeForm.ready);
+  const small = await page.evaluate(() => [...document.querySelectorAll('button, select, summary, label, input[type=range]')]
+    .filter((e) => e.checkVisibility()).map((e) => [e.textContent.trim().slice(0, 30) || e.id, e.getBoundingClientRect()])
+    .filter(([, box]) => box.height < 44 || box.width < 44).map(([name, box]) => `${name}: ${box.width} by ${box.height}`));
+  assert.deepEqual(small, []);
+  const tops = await page.locator('#views button').evaluateAll((all) => all.map((b) => b.getBoundingClientRect().top));
+  assert.equal(new Set(tops).size, 1, 'the views stand in more than one row');
+
+  const stage = await page.locator('#stage').boundingBox();
+  const touch = await context.newCDPSession(page);
+  const swipe = async (dx, dy) => {
+    const at = (s) => [{ x: stage.x + 200 + dx * s, y: stage.y + 200 + dy * s }];
+    await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(0) });
+    for (const s of [0.2, 0.4, 0.6, 0.8, 1]) await touch.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(s) });
+    await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  };
+  const seen = () => page.evaluate(() => [scrollY, ...bridgeForm.app.stage.eye.position.toArray()]);
+  const [, x] = await seen();
+  await swipe(120, 0);
+  await page.waitForFunction((was) => Math.abs(bridgeForm.app.stage.eye.position.x - was) > 0.5, x, { timeout: 5000 })
+    .catch(() => assert.fail('a finger sideways does not turn the picture'));
+
+  await page.evaluate(() => { bridgeForm.app.frame(); bridgeForm.app.stage.draw(); });
+  const at = await page.evaluate(() => bridgeForm.app.shown.parts.map((p) => bridgeForm.app.placeOf(p.id)).find((p) => p !== null));
+  const card = () => page.locator('#part-card').evaluate((e) => e.getBoundingClientRect().top);
+  assert.ok(await card() > 844, 'parts are in sight before any is tapped');
+  await page.touchscreen.tap(stage.x + at.x, stage.y + at.y);
+  await page.waitForSelector('body.chosen', { timeout: 5000 });
+  const sheet = await page.locator('#part').boundingBox();
+  assert.ok(Math.abs(sheet.y + sheet.height - 844) < 1 && sheet.y > 844 * 0.5 && sheet.width === 390, `the sheet lies at ${JSON.stringify(sheet)}`);
+  assert.ok(await page.locator('#part-mark').isVisible() && await card() < 844 - 100);
+  const above = await page.locator('#stage').boundingBox();
+  assert.ok(above.y >= -1 && above.y + above.height <= sheet.y + 1, 'the sheet covers the picture');
+  await page.tap('[data-do=part-none]');
+  assert.ok(await card() > 844 - above.y, 'the sheet stays');
+
+  await page.evaluate(() => { scrollTo(0, 0); });
+  const [, ...eye] = await seen();
+  await swipe(0, -150);
+  const [down, ...same] = await seen();
+  assert.ok(down > 100, `a finger over the picture scrolls the page by ${down} px`);
+  assert.ok(same.every((v, k) => Math.abs(v - eye[k]) < 1e-9), 'a finger that scrolls the page moves the eye as well');
+  await context.close();
+}
+
+/** Trees stand on dry ground off the path, ropes go to anchors where they meet the ground, supports are of the kind that is named, and the world has no edge. */
+export async function setting({ browser, preview, steep }) {
+  const page = await open(browser, preview, { width: 640, height: 500 });
+  const told = await page.evaluate(async () => {
+    const view = JSON.parse(document.getElementById('view').textContent);
+    const glb = () => Uint8Array.from(atob(document.getElementById('model').textContent), (c) => c.charCodeAt(0)).buffer;
+    const ground = [[-2, 0], [0, -0.1], [3, -1.9], [6, -1.9], [view.span, -0.1], [view.span + 2, 0]];
+    const shown = async (more) => {
+      await bridgeForm.show({ view: { ...view, ...more }, glb: glb() });
+      return bridgeForm.app.shown.setting;
+    };
+    const [a, b] = view.landings;
+    const wet = await shown({ ground, water: -1.2, landings: [{ ...a, support: 'abutment' }, { ...b, support: 'platform' }] });
+    const trees = wet.land.trees.map((t) => ({ ...t, ground: wet.ground(t.x, t.z) }));
+    const kinds = wet.kinds;
+    const plain = (await shown({})).kinds;
+    const stay = [-3 * Math.cos(0.4), -3 * Math.sin(0.4)];
+    const stayed = await shown({ landings: [{ ...a, stay }, b] });
+    const anchors = stayed.anchors.map((p) => ({ ...p, ground: stayed.ground(p.x, p.z) }));
+    const { app } = bridgeForm;
+    for (let k = 0; k < 40; k++) app.act('out');
+    app.stage.draw();
+    const { eye, scene } = app.stage;
+    const mesh = stayed.land.group.children[0];
+    mesh.geometry.computeBoundingBox();
+    const { min, max } = mesh.geometry.boundingBox;
+    const edge = Math.min(eye.position.x - min.x, max.x - eye.position.x, eye.position.z - min.z, max.z - eye.position.z);
+    app.stage.eye.position.y = -50;
+    app.turn(0, 0, false);
+    app.turn(0.1, 0, false);
+    return {
+      span: view.span, trees, kinds, plain, anchors, stay, edge, haze: scene.fog.far, away: eye.position.distanceTo({ x: view.span / 2, y: 0, z: 0 }),
+      over: eye.position.y - stayed.ground(eye.position.x, eye.position.z),
+    };
+  });
+  assert.ok(told.trees.length > 10, `${told.trees.length} trees`);
+  for (const t of told.trees) {
+    assert.ok(t.ground > -1.2, `a tree in the water at ${t.x}, ${t.z}`);
+    assert.ok(Math.abs(t.z) > 1.2 || (t.x > 0 && t.x < told.span), `a tree on the path at ${t.x}, ${t.z}`);
+    assert.ok(Math.abs(t.z) > 3, `a tree in the bridge at ${t.x}, ${t.z}`);
+  }
+
+  assert.deepEqual(told.kinds, ['abutment', 'platform']);
+  assert.deepEqual(told.plain, ['post', 'post']);
+  assert.equal(told.anchors.length, 2);
+  for (const p of told.anchors) {
+    assert.ok(Math.abs(p.y - p.ground) < 0.12, `an anchor ${p.y - p.ground} m over the ground`);
+    assert.ok(Math.abs(p.y / p.x - told.stay[1] / told.stay[0]) < 1e-6, 'an anchor beside its rope');
+    assert.ok(p.x < -1, `an anchor at ${p.x}, under the landing`);
+  }
+
+  assert.ok(told.edge > told.haze, `the ground ends at ${told.edge} m, the haze at ${told.haze}`);
+  assert.ok(told.away < 4 * told.span + 30, `zoomed out to ${told.away} m`);
+  assert.ok(told.over > 0.3, `the eye ${told.over} m over the ground`);
+  await page.close();
+  const tree = await open(browser, steep, { width: 640, height: 500 });
+  assert.deepEqual(await tree.evaluate(() => bridgeForm.app.shown.setting.kinds), ['post', 'tree']);
+  await tree.close();
+}
+
+/** As many people stand on the deck as their load makes, where it lies: half of the bridge has nobody on the other half. */
+export async function people({ page, report }) {
+  const crowd = (id) => page.selectOption('#case', id).then(() => page.evaluate(() => {
+    const { shown } = bridgeForm.app;
+    const found = [];
+    shown.group.traverse((o) => { if (o.isInstancedMesh && o.visible) found.push(o); });
+    const people = found.find((o) => o.geometry.getAttribute('position').count > 500 && o.count < 60 && o.parent.type === 'Group' && o.parent.parent === shown.group);
+    return people === undefined ? [] : Array.from({ length: people.count }, (_, i) => [...people.instanceMatrix.array.slice(16 * i + 12, 16 * i + 15)]);
+  }));
+  const span = report.nodes.at(-1).x;
+  const [all, half, one, none] = [await crowd('live-full'), await crowd('live-half-a'), await crowd('point-mid'), await crowd('cold')];
+  // 60 psf on 30 ft by the clear width, in people of 75 kg.
+  const many = 60 * 47.88 * span * report.checks.find((c) => c.id === 'clear-width').demand / 736;
+  assert.ok(Math.abs(all.length - many) < 0.25 * many, `${all.length} people, the load is that of ${many}`);
+  assert.ok(half.length > 0.35 * all.length && half.length < 0.65 * all.length, `${half.length} of ${all.length} on half of it`);
+  assert.ok(half.every(([x]) => x < span * 0.56), 'people on the empty half');
+  assert.equal(one.length, 1);
+  assert.ok(Math.abs(one[0][0] - span / 2) < 1, `the one stands at ${one[0][0]}`);
+  assert.equal(none.length, 0);
 }
 
 /** Where the picture shows caps that run into each other, and only there, it says that joints are not modelled. */
@@ -367,11 +559,12 @@ export async function depths({ page, report }) {
     const wanted = ['fail', 'warn', 'engineer', 'pass'].filter((s) => count(s) > 0);
     assert.deepEqual(groups.map(([isOpen, n]) => [isOpen, n]), wanted.map((s) => [s === 'fail' || s === 'warn', count(s)]));
     groups.forEach(([, n, title]) => assert.ok(title.startsWith(`${n} `), `${n} checks under "${title}"`));
-    assert.equal(await page.locator('#checks .check[open]').count(), 0, 'formulas are open');
+    assert.equal(await page.locator('#checks .check details[open]').count(), 0, 'formulas are open');
     assert.equal(await page.locator('#checks small').filter({ visible: true }).count(), 0, 'formulas are in sight');
 
     const first = page.locator('#checks > li > details[open] .check').first();
-    const title = await first.locator('summary').textContent();
+    const title = await first.locator('p').textContent();
+    assert.equal(await first.locator('summary').textContent(), 'How this was found');
     const check = report.checks.find((c) => title.startsWith(`${c.title}: `));
     await first.locator('summary').focus();
     await page.keyboard.press('Enter');

@@ -31,7 +31,7 @@ export async function figuresOnLoad({ page, report }) {
   await page.setViewportSize({ width: 360, height: 640 });
   const words = await wordsOf(page);
   for (const text of [words.length(report.nodes.at(-1).x), words.least(checkOf(report, 'guard-height'))]) {
-    const box = await page.locator('#key dd', { hasText: text }).boundingBox();
+    const box = await page.locator('#key dd').getByText(text, { exact: true }).boundingBox();
     assert.ok(box !== null && box.y >= 0 && box.y + box.height <= 640 && box.x + box.width <= 360, `${text} is not in sight`);
   }
 }
@@ -47,8 +47,16 @@ export async function firstScreen({ page }) {
       assert.equal(await caution.textContent(), 'Geometry, quantities and check values for preliminary work only.');
       const lines = await caution.evaluate((e) => e.getBoundingClientRect().height / parseFloat(getComputedStyle(e).lineHeight));
       assert.ok(lines < 2.1, `the caution takes ${lines} lines ${at}`);
+      const verdict = await page.locator('#verdict').evaluate((e) => e.getBoundingClientRect().height / parseFloat(getComputedStyle(e).lineHeight));
+      assert.ok(verdict < 1.1, `the verdict takes ${verdict} lines ${at}`);
       assert.ok(await page.locator('#headlines li').count() > 0, 'no headline');
-      for (const line of [caution, ...await page.locator('#headlines li').all()]) {
+      // One line names them all; where people fall, all of them lie open.
+      const labels = (await page.locator('#headlines strong').allTextContents()).map((t) => t.replace(':', '').toLowerCase());
+      const named = page.locator('#headlines summary');
+      assert.equal(await named.textContent(), `Read first: ${labels.join(', ')}`);
+      const danger = await page.locator('#headlines .danger').count() > 0;
+      assert.equal(await page.locator('#headlines').evaluate((d) => d.open), danger);
+      for (const line of [caution, named, ...(danger ? await page.locator('#headlines li').all() : [])]) {
         const box = await line.boundingBox();
         assert.ok(box !== null && box.y >= 0 && box.y + box.height <= height && box.x + box.width <= width, `"${await line.textContent()}" is not in sight ${at}`);
       }
@@ -101,7 +109,40 @@ export async function factsAreTheChecks({ page, report }) {
   const facts = await page.locator('#facts').innerText();
   const steepest = (Math.atan(checkOf(report, 'deck-slope')) * 180 / Math.PI).toFixed(1);
   assert.match(facts, new RegExp(`Steepest part of the deck\\s+${steepest}° from level`));
-  assert.match(facts, new RegExp(`Least guard height above deck\\s+${words.least(checkOf(report, 'guard-height'))}`));
+  assert.match(facts, new RegExp(`Rail height above the deck\\s+${words.least(checkOf(report, 'guard-height'))}`));
+}
+
+/** The full scene, as a graphics chip draws it, drawn here in software: within its limits, nothing asked for, and the bridge in it. */
+export async function fullScene({ browser, page, preview }) {
+  assert.equal(await page.evaluate(() => bridgeForm.app.stage.plain), true, 'software draws the full scene unasked');
+  const faults = [];
+  const full = await open(browser, preview, { width: 640, height: 420, faults, query: '?scene=full' });
+  const drawnAs = () => full.evaluate(() => {
+    const { stage } = bridgeForm.app;
+    stage.renderer.shadowMap.needsUpdate = true;
+    stage.draw();
+    const { calls, triangles } = stage.renderer.info.render;
+    return { plain: stage.plain, calls, triangles, fault: stage.renderer.getContext().getError() };
+  });
+  const empty = await drawnAs();
+  const heaviest = await full.evaluate(() => {
+    const { cases } = bridgeForm.app.shown.view;
+    return cases.find((c) => c.id === 'live-full').id;
+  });
+  await full.selectOption('#case', heaviest);
+  const crowded = await drawnAs();
+  for (const { plain, calls, triangles, fault } of [empty, crowded]) {
+    assert.equal(plain, false);
+    assert.ok(calls > 5 && calls < 80, `${calls} draw calls`);
+    assert.ok(triangles > 100000 && triangles < 600000, `${triangles} triangles`);
+    assert.equal(fault, 0, 'a WebGL error');
+  }
+
+  assert.ok(crowded.triangles > empty.triangles + 5000, 'nobody stands on the bridge under a load of people');
+  const seen = await pixels(full);
+  assert.ok(seen.colours > 500 && seen.brown > 0.005, JSON.stringify(seen));
+  assert.deepEqual(faults, []);
+  await full.close();
 }
 
 /** Words stand on no part where the picture is wide enough for both. */
@@ -115,6 +156,16 @@ export async function takenApartWords({ page }) {
       .map((i) => bridgeForm.app.shown.parts[i].id);
   }));
   assert.deepEqual(covered, []);
+  // Each line ends on a part of the mark that its words tell.
+  const astray = await page.evaluate(() => [...document.querySelectorAll('#overlay circle')].flatMap((dot) => {
+    const { app } = bridgeForm;
+    const part = app.shown.parts[app.partAt(Number(dot.getAttribute('cx')), Number(dot.getAttribute('cy')))];
+    const words = dot.nextElementSibling.nextElementSibling.textContent;
+    const marks = words.includes(' to ') ? [part?.mark] : words.split(', ');
+    return part !== undefined && marks.includes(part.mark) ? [] : [`${words} ends on ${part?.mark}`];
+  }));
+  assert.deepEqual(astray, []);
+  assert.ok(await page.locator('#overlay circle').count() > 3, 'no lines to parts');
   await page.click('[data-view=corner]');
 }
 

@@ -19,11 +19,12 @@ export function feet(metres) {
 
 const millimetres = (metres) => `${Math.round(metres * 1e4) / 10} mm`;
 const wholeMillimetres = (metres) => `${Math.floor((metres * 1000) + 1e-6)} mm`;
+const metric = (metres) => (metres > 1.8288 ? `${Math.round(metres * 1e3) / 1e3} m` : `${Math.round(metres * 1e3)} mm`);
 
 /** Lengths, sizes of parts and least sizes in the units that the page's first figure has. */
 export async function wordsOf(page) {
-  const metric = / mm$/.test((await page.locator('#key dd').first().textContent()).trim());
-  return metric ? { length: millimetres, size: millimetres, least: wholeMillimetres } : { length: feet, size: inches, least };
+  const isMetric = / m?m$/.test((await page.locator('#key dd').first().textContent()).trim());
+  return isMetric ? { length: metric, size: millimetres, least: wholeMillimetres } : { length: feet, size: inches, least };
 }
 
 /** The demand of a check. */

@@ -11,7 +11,7 @@ internal static class PlainVerdict
     private const double Twice = 2;
     private const double Beyond = 100;
 
-    /// <summary>The bridge in one sentence.</summary>
+    /// <summary>The bridge in one sentence, which takes one line of a telephone.</summary>
     public static string Of(BridgeModel model)
     {
         var failing = model.Checks.Count(c => c.Status == CheckStatus.Fail);
@@ -19,10 +19,10 @@ internal static class PlainVerdict
         var waiting = model.Checks.Count(c => c.Status == CheckStatus.Engineer);
         var all = model.Checks.Length;
         return failing > 0
-            ? Text($"Do not build this bridge as it is drawn: {failing} of its {all} checks {(failing == 1 ? "does" : "do")} not hold.")
+            ? Text($"Do not build it so: {failing} of {all} checks {(failing == 1 ? "fails" : "fail")}.")
             : missing > 0
-            ? Text($"Nothing fails on paper, but {missing} of {all} checks had no values for the wood and were not made.")
-            : Text($"Nothing fails on paper; before anybody builds it, a licensed engineer has {waiting} points to decide.");
+            ? Text($"Nothing fails, but {missing} of {all} checks had no values for the wood.")
+            : Text($"Nothing fails on paper; {waiting} for an engineer.");
     }
 
     /// <summary>A check in one sentence: what it looks at, and how it came out.</summary>

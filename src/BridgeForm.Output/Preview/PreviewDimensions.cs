@@ -26,12 +26,6 @@ internal static class PreviewDimensions
     /// <summary>How far dimension lines stand off the bridge, metres.</summary>
     private const double Off = 0.35;
 
-    /// <summary>
-    /// The line of the guard height stands so far aside of the middle, as a share of half the deck, clear of the words of the
-    /// width.
-    /// </summary>
-    private const double SideShare = 0.72;
-
     /// <summary>Seen from the side: length, sag, rise, least guard height, step of the frames.</summary>
     public static ImmutableArray<PreviewDimension> Side(BridgeModel model)
     {
@@ -56,30 +50,22 @@ internal static class PreviewDimensions
     }
 
     /// <summary>
-    /// Seen along the bridge, of the frame nearest mid-span: clear width, height of the guard there, distance of the ropes.
+    /// Seen along the bridge, of the frame nearest mid-span: clear width, distance of the ropes. The rails' height has one figure, the
+    /// least, which stands in the side view where it is.
     /// </summary>
     public static ImmutableArray<PreviewDimension> Section(BridgeModel model)
     {
         var words = new QuantityText(model.Parameters.Units);
-        var middle = model.Frames.Length / 2;
-        var frame = model.Frames[middle];
-        var layout = BridgeLayout.Lay(model.Parameters, model.Rope);
+        var frame = model.Frames[model.Frames.Length / 2];
         var levels = PreviewSite.Levels(frame, model.Parameters);
         var deck = levels.Top + model.Parameters.Deck.Thickness;
         var half = model.Parameters.Ropes.Spacing / 2;
-        var side = -SideShare * model.Parameters.Frames.Post.Foot;
         var list = ImmutableArray.CreateBuilder<PreviewDimension>();
         if (PreviewFacts.Measured(model, "clear-width") is { } clear)
         {
             var at = deck + (Off / 2);
             list.Add(Straight("clear width", words.LeastSize(clear), frame.At(0, at, -clear / 2), frame.At(0, at, clear / 2)));
         }
-
-        var (x, surface, cap) = (frame.Node.X, Stations.DeckAt(layout, middle), Stations.CapAt(layout, middle));
-        list.Add(
-            Straight(
-                "guard height at " + frame.Name, PreviewFacts.Plain(cap - surface, words), new Vector3d(x, surface, side),
-                new Vector3d(x, cap, side)));
 
         var below = levels.Bottom - (Off / 2);
         list.Add(new(
@@ -115,7 +101,7 @@ internal static class PreviewDimensions
         var (first, last) = (layout.Poses[0].Node.X, layout.Poses[^1].Node.X);
         var line = least.X - first <= last - least.X ? first - Off : last + Off;
         list.Add(new(
-            $"least guard height, {least.Frame}", words.LeastSize(least.Height),
+            $"rail height, least at {least.Frame}", words.LeastSize(least.Height),
             Flat(least.X, least.Deck), Flat(least.X, least.Cap), Flat(line, least.Deck), Flat(line, least.Cap), "over"));
     }
 

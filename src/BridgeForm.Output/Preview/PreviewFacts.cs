@@ -14,7 +14,7 @@ internal sealed record PreviewFact(string Label, string Text, bool IsKey);
 /// <summary>What a homeowner asks first.</summary>
 internal static class PreviewFacts
 {
-    /// <summary>Six feet, metres: from here on people count feet and inches.</summary>
+    /// <summary>Six feet, metres: from here on people count feet and inches, or metres.</summary>
     private const double LongLength = 6 * Quantities.Units.MetresPerFoot;
 
     /// <summary>One sentence.</summary>
@@ -30,7 +30,7 @@ internal static class PreviewFacts
         var words = new QuantityText(model.Parameters.Units);
         var facts = ImmutableArray.CreateBuilder<PreviewFact>();
         facts.Add(new("Length between supports", Plain(model.Parameters.Site.Span, words), true));
-        AddMeasured(facts, "Least guard height above deck", Measured(model, "guard-height"), words, isKey: true);
+        AddMeasured(facts, "Rail height above the deck", Measured(model, "guard-height"), words, isKey: true);
         AddMeasured(facts, "Clear width between the rails", Measured(model, "clear-width"), words, isKey: false);
         facts.Add(new("Sag of the ropes at mid-span", Plain(model.Rope.Sag, words), false));
         facts.Add(new("Frames", Line($"{model.Frames.Length}, {Plain(Step(model), words)} apart"), false));
@@ -52,11 +52,14 @@ internal static class PreviewFacts
     public static double? Measured(BridgeModel model, string check) =>
         model.Checks.FirstOrDefault(c => string.Equals(c.Id, check, StringComparison.Ordinal))?.Demand;
 
-    /// <summary>A length as one says it: to a sixteenth of an inch or a millimetre, in feet when it is long.</summary>
-    public static string Plain(double metres, QuantityText words) =>
-        words.Units == UnitSystem.Metric ? words.Length(Rounding.ToDecimals(metres, 3))
-        : Math.Abs(metres) > LongLength ? words.Length(metres)
-        : words.Size(metres);
+    /// <summary>A length as one says it: to a sixteenth of an inch or a millimetre, in feet or metres when it is long.</summary>
+    public static string Plain(double metres, QuantityText words) => (words.Units, Math.Abs(metres) > LongLength) switch
+    {
+        (UnitSystem.Metric, true) => NumberText.Rounded(metres, 3) + " m",
+        (UnitSystem.Metric, false) => words.Length(Rounding.ToDecimals(metres, 3)),
+        (_, true) => words.Length(metres),
+        _ => words.Size(metres),
+    };
 
     /// <summary>Greatest straight distance between neighbouring frames, metres.</summary>
     public static double Step(BridgeModel model) =>

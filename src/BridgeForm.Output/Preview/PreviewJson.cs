@@ -175,7 +175,7 @@ internal static class PreviewJson
     {
         json.WriteStartObject();
         json.WriteString("id", load.Id);
-        json.WriteString("title", load.Title);
+        json.WriteString("title", PlainLoad.Name(load));
         json.WriteString("text", CaseWords.Write(load, new QuantityText(model.Parameters.Units)));
         Number(json, "midSpanDrop", load.MidSpanDrop);
         Number(json, "crossSlope", load.CrossSlope ?? 0);

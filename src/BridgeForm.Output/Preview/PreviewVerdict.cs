@@ -15,18 +15,23 @@ internal static class PreviewVerdict
     /// </summary>
     private const int Few = 3;
 
-    /// <summary>Headlines and wood without values, as a list; hidden when there are none.</summary>
+    /// <summary>
+    /// Headlines and wood without values: one line that names them and unfolds, open from the start where people fall; hidden when there
+    /// are none.
+    /// </summary>
     public static string HeadlineList(BridgeModel model)
     {
         var headlines = Headlines(model);
-        var html = new StringBuilder("<ul id=\"headlines\"").Append(headlines.IsEmpty ? " hidden>" : ">");
+        var html = new StringBuilder("<details id=\"headlines\"")
+            .Append(headlines.IsEmpty ? " hidden" : "").Append(headlines.Any(h => h.IsDanger) ? " open" : "")
+            .Append("><summary>").Append(Html(Named(headlines))).Append("</summary><ul>");
         foreach (var headline in headlines)
         {
             html.Append(headline.IsDanger ? "<li class=\"danger\"><strong>" : "<li><strong>").Append(Html(headline.Label))
                 .Append(":</strong> ").Append(Html(headline.Text)).Append(".</li>");
         }
 
-        return html.Append("</ul>").ToString();
+        return html.Append("</ul></details>").ToString();
     }
 
     /// <summary>What fails, in one line; hidden when nothing does.</summary>
@@ -75,6 +80,10 @@ internal static class PreviewVerdict
         // That it must not be built so is the verdict's, above them all.
         return headlines;
     }
+
+    /// <summary>The line over the headlines.</summary>
+    private static string Named(ImmutableArray<Headline> headlines) =>
+        "Read first: " + string.Join(", ", headlines.Select(h => h.Label.ToLowerInvariant()));
 
     private static ImmutableArray<string> Failing(BridgeModel model) =>
         [.. CheckOrder.WorstFirst(model.Checks).Where(c => c.Status == CheckStatus.Fail).Select(c => c.Title.ToLowerInvariant())];

@@ -30,7 +30,8 @@ export function middleOfPart(part: Part): Vector3 {
   return part.geometry.boundingBox?.getCenter(new Vector3()) ?? new Vector3();
 }
 
-export interface Callout { text: string[]; at: Vector3 }
+/** `seen`: a line may end at the place; else other parts hide it. */
+export interface Callout { text: string[]; at: Vector3; seen: boolean }
 
 /** From where to where parts reach on the picture, pixels. */
 export function reachOf(parts: { part: Part; matrix: Matrix4 }[], camera: Camera, pane: Pane): { left: number; right: number } {
@@ -42,16 +43,18 @@ export function reachOf(parts: { part: Part; matrix: Matrix4 }[], camera: Camera
   return { left: Math.min(...xs), right: Math.max(...xs) };
 }
 
-/** One callout a kind of part: its marks and its name, at the part of it that stands most to the front. */
-export function callouts(parts: { part: Part; matrix: Matrix4 }[], camera: Camera): Callout[] {
+/** One callout a kind of part: its marks and its name, at a place where the foremost part of it that is seen is seen. */
+export function callouts(parts: { part: Part; matrix: Matrix4 }[], camera: Camera, seenAt: (part: Part) => Vector3 | null): Callout[] {
   const roles = [...new Set(parts.map(({ part }) => part.role))];
   return roles.map((role) => {
     const all = parts.filter(({ part }) => part.role === role);
     const marks = [...new Set(all.map(({ part }) => part.mark))];
-    const middles = all.map(({ part, matrix }) => middleOfPart(part).applyMatrix4(matrix));
-    const nearest = middles.reduce((a, b) => (b.distanceTo(camera.position) < a.distanceTo(camera.position) ? b : a));
+    const far = new Map(all.map((a) => [a, middleOfPart(a.part).applyMatrix4(a.matrix).distanceTo(camera.position)]));
+    const order = [...all].sort((a, b) => (far.get(a) ?? 0) - (far.get(b) ?? 0));
+    const spot = order.reduce<Vector3 | null>((found, { part }) => found ?? seenAt(part), null);
+    const hidden = order[0] === undefined ? new Vector3() : middleOfPart(order[0].part).applyMatrix4(order[0].matrix);
     const count = all.length === 1 ? role : `${all.length} ${role}s`;
-    return { text: [marks.length > 3 ? `${marks[0]} to ${marks.at(-1)}` : marks.join(', '), count], at: nearest };
+    return { text: [marks.length > 3 ? `${marks[0]} to ${marks.at(-1)}` : marks.join(', '), count], at: spot ?? hidden, seen: spot !== null };
   });
 }
 
@@ -74,8 +77,11 @@ export function drawCallouts(overlay: Overlay, list: Callout[], reach: { left: n
       const latest = pane.y + pane.height - 26 - (sorted.length - 1 - i) * step;
       y = Math.min(latest, Math.max(y, c.spot.y));
       const x = right ? edge.right : edge.left;
-      overlay.line({ x: right ? x - 40 : x + 40, y }, c.spot);
-      overlay.dot(c.spot, 3);
+      if (c.seen) {
+        overlay.line({ x: right ? x - 40 : x + 40, y }, c.spot);
+        overlay.dot(c.spot, 3);
+      }
+
       overlay.tag({ x, y }, c.text, right ? 'end' : 'start');
       y += step;
     });

@@ -4,6 +4,7 @@ import { callouts, drawCallouts, middleOfPart, reachOf } from './apart';
 import { apartOwners, buildBridge, type Shown } from './bridge';
 import { direction, extentOf, middleOf, standBack, type Extent } from './cameras';
 import { byId } from './dom';
+import { worldEdge } from './ground';
 import { buildMeasure, type Measure } from './measure';
 import { buildOverlay, spotOf, type Overlay } from './overlay';
 import { writeFinishes, writeLoad, writePanel, writePart } from './panel';
@@ -24,6 +25,7 @@ export class App {
   readonly overlay: Overlay;
   shown: Shown | null = null;
   view: ViewName = 'corner';
+  private paper = false;
   private readonly controls: OrbitControls;
   private readonly ray = new Raycaster();
   private readonly outline: Outline;
@@ -36,10 +38,16 @@ export class App {
     this.stage = buildStage(byId<HTMLElement>('canvas') as unknown as HTMLCanvasElement);
     this.overlay = buildOverlay(document.querySelector('#overlay') as SVGSVGElement);
     this.controls = new OrbitControls(this.stage.eye, byId('stage'));
-    this.controls.maxPolarAngle = Math.PI * 0.56;
+    this.controls.maxPolarAngle = LOWEST;
     this.controls.minDistance = 0.4;
+    // A finger that goes up or down scrolls the page past the picture; the controls would keep every touch.
+    byId('stage').style.touchAction = 'pan-y';
+    byId('stage').addEventListener('pointerdown', (e) => { this.level(e.pointerType === 'touch'); }, true);
     this.controls.mouseButtons = { LEFT: MOUSE.ROTATE, MIDDLE: MOUSE.DOLLY, RIGHT: MOUSE.PAN };
-    this.controls.addEventListener('change', () => { this.stage.refresh(); });
+    this.controls.addEventListener('change', () => {
+      this.stay();
+      this.stage.refresh();
+    });
     this.outline = outline();
     this.stage.scene.add(this.outline.lines);
     this.stage.before.push(() => { this.beforeFrame(); });
@@ -86,7 +94,7 @@ export class App {
     if (this.shown === shown && setting.land.of !== landOf(view)) {
       setting.group.remove(setting.land.group);
       setting.land.group.traverse((object) => { (object as { geometry?: { dispose: () => void } }).geometry?.dispose(); });
-      setting.land = buildLand(view);
+      setting.land = buildLand(view, this.stage.plain);
       setting.group.add(setting.land.group);
       this.lay();
     }
@@ -180,6 +188,7 @@ export class App {
       return;
     }
 
+    this.level(false);
     if (this.view === 'walk') {
       this.walker?.start();
     } else if (this.view !== 'measure') {
@@ -190,6 +199,7 @@ export class App {
       const from = direction(this.view === 'apart' ? 'corner' : this.view, stage.eye.aspect);
       stage.eye.position.copy(standBack(stage.eye, extent, this.view === 'apart' ? [-0.7, 0.35, 0.75] : from, MARGIN[this.view]));
       this.controls.target.copy(middleOf(extent));
+      this.controls.maxDistance = Math.max(2.2 * shown.view.span + 25, 1.4 * stage.eye.position.distanceTo(this.controls.target));
       this.controls.update();
     }
 
@@ -228,17 +238,49 @@ export class App {
       return null;
     }
 
+    const at = this.seenAt(index);
+    return at === null ? null : spotOf(at, stage.eye, { x: 0, y: 0, ...stage.size });
+  }
+
+  /** A point on the axis of a part behind which the part is seen uncovered, in the world; null when it is hidden. */
+  private seenAt(index: number): Vector3 | null {
+    const { shown, stage } = this;
+    const part = shown?.parts[index];
+    if (shown === null || part === undefined) {
+      return null;
+    }
+
     const matrix = shown.matrixOf(index);
     const box = part.geometry.boundingBox ?? (middleOfPart(part), part.geometry.boundingBox);
-    for (let k = 1; box !== null && k < 40; k++) {
-      const local = box.min.clone().lerp(box.max, 0.5).setX(box.min.x + (box.max.x - box.min.x) * (((k * 21) % 40) / 40));
-      const spot = spotOf(local.applyMatrix4(matrix), stage.eye, { x: 0, y: 0, ...stage.size });
+    for (let k = 0; box !== null && k < 40; k++) {
+      const local = box.min.clone().lerp(box.max, 0.5).setX(box.min.x + (box.max.x - box.min.x) * ((k * 21 + 20) % 40) / 40);
+      const at = local.applyMatrix4(matrix);
+      const spot = spotOf(at, stage.eye, { x: 0, y: 0, ...stage.size });
       if (spot.z < 1 && this.partAt(spot.x, spot.y) === index) {
-        return { x: spot.x, y: spot.y };
+        return at;
       }
     }
 
     return null;
+  }
+
+  /** Keeps the eye over the ground and what it looks at near the bridge: nobody gets lost, or under the meadow. */
+  private stay(): void {
+    const { shown, stage: { eye } } = this;
+    if (shown === null || this.view === 'apart') {
+      return;
+    }
+
+    const { low, high } = extentOf(shown.view);
+    const room = new Vector3(1, 1, 1).multiplyScalar(2 + 0.3 * shown.view.span);
+    this.controls.target.clamp(low.sub(room), high.add(room));
+    eye.position.y = Math.max(eye.position.y, shown.setting.ground(eye.position.x, eye.position.z) + 0.35);
+  }
+
+  /** Keeps the eye's height while a finger turns the picture: up and down are the page's. */
+  private level(on: boolean): void {
+    const now = this.controls.getPolarAngle();
+    Object.assign(this.controls, on ? { minPolarAngle: now, maxPolarAngle: now } : { minPolarAngle: 0, maxPolarAngle: LOWEST });
   }
 
   /** Keys and buttons that go on for every view. */
@@ -274,6 +316,7 @@ export class App {
       return;
     }
 
+    this.level(false);
     const { eye } = this.stage;
     const away = eye.position.clone().sub(this.controls.target);
     if (move) {
@@ -330,7 +373,26 @@ export class App {
     this.choose([...(visible.length > 0 ? visible : all)].sort((a, b) => off(a) - off(b))[0] ?? null);
   }
 
-  resize(width: number, height: number, ratio: number): void {
+  /** Draws in the colours of paper, of that size in the page's pixels, hands the picture to `use`, and puts all back as it was. */
+  onPaper<T>(width: number, height: number, ratio: number, use: () => T): T {
+    const { stage } = this;
+    const before = { ...stage.size, ratio: stage.renderer.getPixelRatio(), fov: stage.eye.fov, aspect: stage.eye.aspect };
+    // What is seen from side to side on the screen is seen on paper too.
+    stage.eye.fov = 2 * Math.atan(Math.tan(before.fov * Math.PI / 360) * Math.max(1, before.aspect * height / width)) * 180 / Math.PI;
+    this.paper = true;
+    this.paintSky();
+    this.resize(width, height, ratio);
+    stage.draw();
+    const made = use();
+    this.paper = false;
+    stage.eye.fov = before.fov;
+    this.paintSky();
+    this.resize(before.width, before.height, before.ratio);
+    stage.draw();
+    return made;
+  }
+
+  private resize(width: number, height: number, ratio: number): void {
     const { stage } = this;
     stage.renderer.setPixelRatio(ratio);
     stage.renderer.setSize(width, height, false);
@@ -374,10 +436,10 @@ export class App {
   }
 
   private paintSky(): void {
-    const colours = this.stage.light(this.dark.matches);
+    const colours = this.stage.light(this.dark.matches && !this.paper);
     const style = getComputedStyle(document.documentElement);
-    this.overlay.ink = style.getPropertyValue('--ink').trim();
-    this.overlay.paper = style.getPropertyValue('--paper').trim();
+    this.overlay.ink = this.paper ? '#000' : style.getPropertyValue('--ink').trim();
+    this.overlay.paper = this.paper ? '#fff' : style.getPropertyValue('--paper').trim();
     this.shown?.setting.paintSky(colours.zenith, colours.horizon);
     this.stage.backdrop(this.view === 'apart' || this.view === 'measure' ? this.overlay.paper : null);
     this.stage.refresh();
@@ -414,7 +476,7 @@ export class App {
     }
 
     const far = stage.eye.position.distanceTo(middleOf(extentOf(shown.view)));
-    stage.haze(far + span + 25, 4 * (far + span) + 160);
+    stage.haze(far + span + 25, Math.min(worldEdge(shown.view) - far, 3 * (far + span) + 120));
   }
 
   /** Where the near rope hangs in the empty bridge, to compare with. */
@@ -447,7 +509,7 @@ export class App {
     } else if (this.view === 'apart' && shown.state.apart !== null) {
       const owners = apartOwners(shown.view, shown.state.apart.frame);
       const seen = shown.parts.flatMap((part, i) => (owners.has(part.owner) ? [{ part, matrix: shown.matrixOf(i) }] : []));
-      drawCallouts(overlay, callouts(seen, stage.eye), reachOf(seen, stage.eye, pane), stage.eye, pane);
+      drawCallouts(overlay, callouts(seen, stage.eye, (part) => this.seenAt(shown.parts.indexOf(part))), reachOf(seen, stage.eye, pane), stage.eye, pane);
     }
 
     if (shown.state.load !== null && (this.view === 'side' || this.view === 'corner')) {
@@ -472,10 +534,13 @@ export class App {
 /** So long nothing has changed before the land follows, milliseconds. */
 const QUIET = 1000;
 
+/** How far down from the zenith the eye may go: hardly below the bridge. */
+const LOWEST = Math.PI * 0.56;
+
 const MARGIN: Record<ViewName, number> = { corner: 1.01, side: 1.12, above: 1.16, along: 1, walk: 1, measure: 1, apart: 0.98 };
 
 const HINTS: Record<ViewName, string> = {
-  corner: 'Drag to turn, two fingers or the right button to move, pinch or wheel to zoom. Tap a part to learn about it.',
+  corner: 'Drag to turn (a finger: sideways), two fingers or the right button to move, pinch or wheel to zoom. Tap a part to learn about it.',
   side: 'Drag to turn, pinch or wheel to zoom. Tap a part to learn about it.',
   above: 'Drag to turn, pinch or wheel to zoom. Tap a part to learn about it.',
   along: 'Drag to turn, pinch or wheel to zoom. Tap a part to learn about it.',

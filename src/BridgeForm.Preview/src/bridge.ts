@@ -1,6 +1,7 @@
 import { ConeGeometry, CylinderGeometry, Group, InstancedMesh, Matrix4, MeshLambertMaterial, Vector3, type Color } from 'three';
 import { apartMove } from './apart';
 import { readGlb, type Finish, type Part } from './glb';
+import { crowd, isPeople } from './people';
 import { buildPerson } from './person';
 import { buildRopes, type Ropes } from './rope';
 import { buildSetting, type Land, type Setting } from './setting';
@@ -53,9 +54,9 @@ export async function buildBridge(file: BridgeFile, plain: boolean, land?: Land)
   const { view } = file;
   const loaded = await readGlb(file.glb);
   const wood = buildWood(loaded.parts, plain);
-  const ropes: Ropes = buildRopes(loaded.ropes, loaded.ropeColour as Color);
-  const setting = buildSetting(view, land);
-  const person = buildPerson();
+  const ropes: Ropes = buildRopes(loaded.ropes, loaded.ropeColour as Color, plain);
+  const setting = buildSetting(view, plain, land);
+  const person = buildPerson(plain);
   const arrows = new Group();
   const group = new Group();
   group.add(wood.mesh, ropes.group, setting.group, setting.sky, person, arrows);
@@ -74,8 +75,8 @@ export async function buildBridge(file: BridgeFile, plain: boolean, land?: Land)
     only: (names) => { owners = names; },
     deckAt: (x) => deckAt(view, shape, x),
     lay: () => {
-      const load = drawnLoad(state);
-      shape = load === null ? designShape(view) : loadedShape(view, load, state.times);
+      const drawn = drawnLoad(state);
+      shape = drawn === null ? designShape(view) : loadedShape(view, drawn, state.times);
       const visible = state.apart === null ? owners : apartOwners(view, state.apart.frame);
       placeWood(wood, (part) => {
         if (visible !== null && !visible.has(part.owner)) {
@@ -90,9 +91,9 @@ export async function buildBridge(file: BridgeFile, plain: boolean, land?: Land)
       const chosen = state.chosen === null ? undefined : loaded.parts[state.chosen];
       const same = new Set(chosen === undefined ? [] : loaded.parts.flatMap((p, i) => (p.mark === chosen.mark ? [i] : [])));
       wood.paint(loaded.finishes[state.finish] as Finish, new Set(state.chosen === null ? [] : [state.chosen]), same);
-      person.visible = state.person && state.apart === null && !state.inside;
+      person.visible = state.person && state.apart === null && !state.inside && !(drawn !== null && isPeople(drawn));
       person.position.copy(shown.deckAt(view.span * 0.36)).add(new Vector3(0, 0, view.deckHalf * 0.2));
-      showLoads(arrows, shown);
+      showLoads(arrows, shown, plain);
     },
   };
   return shown;
@@ -124,11 +125,17 @@ function deckAt(view: BridgeView, shape: Shape, x: number): Vector3 {
   return new Vector3(x, p.y + (q.y - p.y) * share, 0);
 }
 
-/** An arrow above the caps over each frame that carries more than the empty bridge, as long as the load is large. */
-function showLoads(group: Group, shown: Shown): void {
+/** The people who are the load; where it is none, an arrow above the caps over each frame that carries more than empty, as long as the load is large. */
+function showLoads(group: Group, shown: Shown, plain: boolean): void {
+  group.children.forEach((child) => { (child as InstancedMesh).geometry.dispose(); });
   group.clear();
   const load = drawnLoad(shown.state);
   if (load === null || shown.state.apart !== null) {
+    return;
+  }
+
+  if (isPeople(load)) {
+    group.add(crowd(shown, load, plain));
     return;
   }
 

@@ -9,8 +9,8 @@ export function extentOf(view: BridgeView): Extent {
   const deck = Math.max(0, ...view.frames.map((f) => f.deck));
   const half = view.deckHalf + 0.25;
   return {
-    low: new Vector3(-0.5, Math.min(...ys) - 0.15, -half),
-    high: new Vector3(view.span + 0.5, Math.max(...ys) + deck + view.guard + 0.15, half),
+    low: new Vector3(-0.7, Math.min(...ys) - 0.15, -half),
+    high: new Vector3(view.span + 0.7, Math.max(...ys) + deck + view.guard + 0.15, half),
   };
 }
 
@@ -62,7 +62,8 @@ export function lookSquare(camera: OrthographicCamera, extent: Extent, along: 's
 /** Where the views stand; a narrow picture looks more along the bridge, so that the bridge stays large. */
 export function direction(view: 'corner' | 'side' | 'above' | 'along', aspect: number): Triple {
   switch (view) {
-    case 'corner': return aspect > 1.05 ? [-0.6, 0.24, 0.76] : [-0.86, 0.32, 0.42];
+    // Hardly above the eyes of somebody on the bank: one sees the bridge and what is behind it, not the ground.
+    case 'corner': return aspect > 1.05 ? [-0.6, 0.13, 0.76] : [-0.86, 0.2, 0.46];
     case 'side': return [0, 0.06, 1];
     case 'above': return aspect > 1 ? [0, 1, 0.0001] : [-0.0001, 1, 0];
     case 'along': return [-1, 0.16, 0.02];

@@ -2,7 +2,7 @@ import { VIEWS, type App, type ViewName } from './app';
 import { byId } from './dom';
 import { enlargement } from './enlarged';
 import { writeLoad } from './panel';
-import { takePicture } from './picture';
+import { printPicture, takePicture } from './picture';
 
 /** A press that moves less than this many pixels is a tap. */
 const TAP = 6;
@@ -15,8 +15,10 @@ export function bindControls(app: App): void {
   document.querySelectorAll<HTMLElement>('[data-do]').forEach((button) => {
     button.addEventListener('click', () => {
       const what = button.dataset.do ?? '';
-      if (what === 'print' || what === 'save') {
-        void picture(app, what);
+      if (what === 'print') {
+        globalThis.print();
+      } else if (what === 'save') {
+        void save(app);
       } else {
         app.act(what);
       }
@@ -39,6 +41,15 @@ export function bindControls(app: App): void {
   });
   byId('case').addEventListener('change', () => { load(app); });
   document.querySelectorAll('[name="times"]').forEach((radio) => { radio.addEventListener('change', () => { load(app); }); });
+  // Whoever prints, by the button or by the browser's own way, gets the picture.
+  let folded = false;
+  const headlines = byId<HTMLDetailsElement>('headlines');
+  globalThis.addEventListener('beforeprint', () => {
+    printPicture(app);
+    folded = !headlines.open;
+    headlines.open = true;
+  });
+  globalThis.addEventListener('afterprint', () => { headlines.open = !folded; });
   bindPointer(app);
   byId('stage').addEventListener('keydown', (e) => { key(app, e); });
 }
@@ -65,6 +76,7 @@ function bindPointer(app: App): void {
     if (down?.still === true && down.id === e.pointerId && e.button === 0) {
       const box = stage.getBoundingClientRect();
       app.choose(app.partAt(e.clientX - box.left, e.clientY - box.top));
+      aboveTheSheet(app);
     }
 
     down = null;
@@ -125,18 +137,20 @@ function load(app: App): void {
   app.lay();
 }
 
-async function picture(app: App, what: 'print' | 'save'): Promise<void> {
-  const address = await takePicture(app.stage, app.overlay, (w, h, r) => { app.resize(w, h, r); });
-  if (what === 'save') {
-    const link = document.createElement('a');
-    link.href = address;
-    link.download = `${(app.shown?.view.name ?? 'bridge').replace(/[^\w-]+/g, '-').toLowerCase()}.png`;
-    link.click();
-    return;
+/** On a telephone what is known of a part lies over the lower half of the window: the picture moves to the upper. */
+function aboveTheSheet(app: App): void {
+  if (app.shown?.state.chosen != null && matchMedia('(max-width: 899px)').matches) {
+    const still = matchMedia('(prefers-reduced-motion: reduce)').matches;
+    byId('stage').scrollIntoView({ block: 'start', behavior: still ? 'auto' : 'smooth' });
   }
-
-  const sheet = byId<HTMLElement>('sheet-picture') as unknown as HTMLImageElement;
-  sheet.src = address;
-  await sheet.decode();
-  globalThis.print();
 }
+
+async function save(app: App): Promise<void> {
+  const view = document.querySelector(`[data-view="${app.view}"]`)?.textContent ?? app.view;
+  const link = document.createElement('a');
+  link.href = await takePicture(app);
+  link.download = `${fileName(app.shown?.view.name ?? 'bridge')}-${fileName(view)}.png`;
+  link.click();
+}
+
+const fileName = (text: string): string => text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '');

@@ -1,43 +1,81 @@
-import { BufferGeometry, Color, Float32BufferAttribute, Mesh } from 'three';
+import { BufferGeometry, Color, Float32BufferAttribute, Mesh, type Material } from 'three';
 import { PAINT } from './painted';
+import { isRaised } from './support';
 import type { BridgeView } from './view';
 
 /** Height of the ground anywhere. */
 export type Ground = (x: number, z: number) => number;
 
-/** The site's own ground line when the project has one, else a plain hollow under the span. */
+/** The site's own ground line when the project has one, else a plain hollow under the span, or a lawn below a tree's platform. */
 export function groundOf(view: BridgeView): Ground {
-  const [a, b] = view.landings;
   const line = view.ground;
   const deep = hollowDepth(view);
+  const feet: [number, number] = [footOf(view, 0), footOf(view, 1)];
   return (x, z) => {
-    const far = smooth(18, 70, Math.abs(z));
     const bend = 0.7 * Math.sin(z * 0.21) + 0.3 * Math.sin(z * 0.53 + 1);
-    const inside = line.length > 1 ? along(line, x) : hollow(view, x + bend * smooth(1.2, 6, Math.abs(z)), deep);
-    const bank = x < view.span / 2 ? bankLevel(a.top, a.walk, -x) : bankLevel(b.top, b.walk, x - view.span);
-    const level = x <= 0 || x >= view.span ? bank : Math.min(inside, x < view.span / 2 ? a.top - 0.08 : b.top - 0.08);
+    const inside = line.length > 1 ? along(line, x) : hollow(view, feet, x + bend * smooth(1.2, 6, Math.abs(z)), deep);
+    const nearA = x < view.span / 2;
+    const level = x <= 0 || x >= view.span
+      ? bank(view, feet, nearA ? 0 : 1, nearA ? -x : x - view.span, z)
+      : Math.min(inside, feet[nearA ? 0 : 1]);
     const near = Math.max(smooth(1.4, 5, Math.abs(z)), smooth(2, 7, Math.max(-x, x - view.span)));
     const rough = 0.05 * Math.sin(x * 1.7 + z * 0.9) + 0.04 * Math.sin(z * 2.1 - x * 0.7 + 2);
-    const hills = (1.6 * Math.sin(x * 0.045 + 1) + 1.4 * Math.sin(z * 0.06)) * far;
-    return level + near * rough + hills;
+    return level + near * rough + hills(view, x, z);
   };
+}
+
+/** Rolling meadows, and far off a ridge behind which nothing can be seen. */
+function hills(view: BridgeView, x: number, z: number): number {
+  const far = smooth(18, 70, Math.abs(z));
+  const away = Math.hypot(Math.max(0, Math.abs(x - view.span / 2) - view.span / 2), z);
+  const ridge = smooth(70, 260, away) * (5 + 4 * Math.sin(Math.atan2(z, x - view.span / 2) * 5 + 1) + 2 * Math.sin(Math.atan2(z, x - view.span / 2) * 13));
+  return (1.6 * Math.sin(x * 0.045 + 1) + 1.4 * Math.sin(z * 0.06)) * far + ridge;
+}
+
+/** Where the ground is at a support, under its end frame: at the other end's level where this one is up in a tree. */
+function footOf(view: BridgeView, end: 0 | 1): number {
+  return view.landings[isRaised(view, end) ? (end === 0 ? 1 : 0) : end].top - 0.08;
 }
 
 /** How far the plain hollow lies below the line from bank to bank. */
 export function hollowDepth(view: BridgeView): number {
+  if (isRaised(view, 0) || isRaised(view, 1)) {
+    return 0.3;
+  }
+
   const sag = Math.max(0, view.rise / 2 - view.ropeLowY);
   return Math.min(Math.max(0.17 * view.span, sag + 1.2), sag + 14);
 }
 
-function hollow(view: BridgeView, x: number, deep: number): number {
+function hollow(view: BridgeView, feet: [number, number], x: number, deep: number): number {
   const u = Math.min(1, Math.max(0, x / view.span));
-  const [a, b] = view.landings;
-  return (a.top - 0.08) * (1 - u) + (b.top - 0.08) * u - deep * (1 - Math.abs(2 * u - 1) ** 2.6);
+  return feet[0] * (1 - u) + feet[1] * u - deep * (1 - Math.abs(2 * u - 1) ** 2.6);
 }
 
-/** Level behind a support: low where the end frame stands, up to the walking surface further back. */
-const bankLevel = (top: number, walk: number, back: number): number =>
-  top - 0.08 + (walk - 0.04 - (top - 0.08)) * smooth(0.5, 1.5, back);
+/** How low the ground beside the way to a landing lies at most below it, where ropes go down to anchors there, metres. */
+const LOWEST = 1.3;
+
+/**
+ * Level behind a support: low where the end frame stands, up to the walking surface further back. Where ropes go down to anchors,
+ * the way is a bank between them.
+ */
+function bank(view: BridgeView, feet: [number, number], end: 0 | 1, back: number, z: number): number {
+  const { walk, stay } = view.landings[end];
+  const foot = feet[end];
+  if (isRaised(view, end)) {
+    return foot;
+  }
+
+  const way = foot + (walk - 0.04 - foot) * smooth(0.5, 1.5, back);
+  if (stay === null) {
+    return way;
+  }
+
+  const [long, fall] = [Math.abs(stay[0] - (end === 0 ? 0 : view.span)), (end === 0 ? 0 : view.rise) - stay[1]];
+  const low = foot - Math.min(LOWEST, Math.max(0, fall - 0.1));
+  const aside = smooth(view.ropeSpacing / 2 - 0.3, view.ropeSpacing / 2 - 0.1, Math.abs(z)) * (1 - smooth(long + 0.6, long + 3.5, back));
+  return way + (low - way) * aside;
+}
 
 function along(line: readonly [number, number][], x: number): number {
   for (let i = 1; i < line.length; i++) {
@@ -55,10 +93,13 @@ export function smooth(from: number, to: number, x: number): number {
   return t * t * (3 - 2 * t);
 }
 
+/** So far the ground goes on from the bridge, metres: further than the haze lets anybody see. */
+export const worldEdge = (view: BridgeView): number => 11 * view.span + 320;
+
 /** The ground as a mesh: fine near the bridge, coarse towards the horizon. */
-export function groundMesh(view: BridgeView, ground: Ground): Mesh {
-  const xs = spread(-3, view.span + 3, Math.min(120, Math.max(48, Math.ceil(view.span * 3))), 3 * view.span + 160);
-  const zs = spread(-6, 6, 36, 3 * view.span + 160);
+export function groundMesh(view: BridgeView, ground: Ground, material: Material = PAINT): Mesh {
+  const xs = spread(-3, view.span + 3, Math.min(120, Math.max(48, Math.ceil(view.span * 3))), worldEdge(view));
+  const zs = spread(-6, 6, 36, worldEdge(view));
   const positions: number[] = [];
   const colours: number[] = [];
   for (const z of zs) {
@@ -83,7 +124,7 @@ export function groundMesh(view: BridgeView, ground: Ground): Mesh {
 
   geometry.setIndex(index);
   geometry.computeVertexNormals();
-  const mesh = new Mesh(geometry, PAINT);
+  const mesh = new Mesh(geometry, material);
   mesh.receiveShadow = true;
   return mesh;
 }
@@ -111,9 +152,14 @@ function groundColour(view: BridgeView, x: number, y: number, z: number, ground:
   const slope = Math.abs(ground(x + 0.2, z) - ground(x - 0.2, z)) / 0.4;
   const patch = 0.5 + 0.25 * Math.sin(x * 0.8 + Math.sin(z * 0.7) * 2) * Math.sin(z * 0.5 + 1.3) + 0.25 * Math.sin(x * 0.13 + 2) * Math.sin(z * 0.11);
   const colour = GRASS.clone().lerp(MEADOW, patch * 0.8);
-  const bank = Math.min(view.landings[0].top, view.landings[1].top);
-  const low = smooth(0.55, 0.98, (bank - y) / hollowDepth(view));
+  const top = Math.min(view.landings[0].top, view.landings[1].top);
+  const low = isRaised(view, 0) || isRaised(view, 1) ? 0 : smooth(0.55, 0.98, (top - y) / hollowDepth(view));
   colour.lerp(EARTH, Math.max(0.65 * smooth(0.45, 1.3, slope), 0.75 * low));
-  const path = x < -0.3 || x > view.span + 0.3 ? 1 - smooth(0.35, 0.95, Math.abs(z + 0.25 * Math.sin(x * 0.4))) : 0;
-  return colour.lerp(GRAVEL, 0.85 * path * (1 - smooth(20, 45, Math.max(-x, x - view.span))));
+  return colour.lerp(GRAVEL, 0.85 * pathAt(view, x, z));
+}
+
+/** How much a place is of the path that leads away from a landing, 0 to 1. */
+export function pathAt(view: BridgeView, x: number, z: number): number {
+  const back = Math.max(-x, x - view.span);
+  return back < 0.3 || isRaised(view, x < 0 ? 0 : 1) ? 0 : (1 - smooth(0.35, 0.95, Math.abs(z + 0.25 * Math.sin(x * 0.4)))) * (1 - smooth(20, 45, back));
 }

@@ -6,12 +6,17 @@ const FEW = 3;
 
 /** What stands at the top: as PreviewVerdict.cs writes it for the bridge that the page was made with. */
 export function writeHeadlines(view: BridgeView): void {
-  byId('headlines').hidden = view.headlines.length === 0;
-  byId('headlines').replaceChildren(...view.headlines.map((h) => {
+  const list = element('ul', '');
+  list.append(...view.headlines.map((h) => {
     const item = element('li', '', h.danger ? 'danger' : '');
     item.append(element('strong', `${h.label}:`), ` ${h.text}.`);
     return item;
   }));
+  const box = byId<HTMLDetailsElement>('headlines');
+  box.hidden = view.headlines.length === 0;
+  // Where people fall, nobody has to open anything; what was opened stays open for the same bridge, edited.
+  box.open ||= view.headlines.some((h) => h.danger);
+  box.replaceChildren(element('summary', `Read first: ${view.headlines.map((h) => h.label.toLowerCase()).join(', ')}`), list);
   const { fails } = view;
   const few = fails.length > FEW + 1 ? FEW : fails.length;
   byId('fails').hidden = fails.length === 0;

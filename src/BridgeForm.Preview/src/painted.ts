@@ -1,7 +1,7 @@
-import { Color, Float32BufferAttribute, Mesh, MeshLambertMaterial, type BufferGeometry } from 'three';
+import { Color, Float32BufferAttribute, Mesh, MeshLambertMaterial, type BufferGeometry, type Material } from 'three';
 import { mergeGeometries } from 'three/examples/jsm/utils/BufferGeometryUtils.js';
 
-/** Everything around the bridge is drawn with this one material, so that only one program must be compiled for it. */
+/** Everything around the bridge is drawn with this one material in the plain scene, so that only one program must be compiled for it. */
 export const PAINT = new MeshLambertMaterial({ vertexColors: true });
 
 /** Gives a shape one colour; where it has colours already, they are tinted. `faceted` shows its faces. */
@@ -26,8 +26,8 @@ export function painted(geometry: BufferGeometry, colour: Color, faceted = false
 }
 
 /** One mesh of many painted shapes. */
-export function paintedMesh(shapes: BufferGeometry[], casts: boolean): Mesh {
-  const mesh = new Mesh(mergeGeometries(shapes), PAINT);
+export function paintedMesh(shapes: BufferGeometry[], casts: boolean, material: Material = PAINT): Mesh {
+  const mesh = new Mesh(mergeGeometries(shapes), material);
   mesh.castShadow = casts;
   mesh.receiveShadow = true;
   return mesh;

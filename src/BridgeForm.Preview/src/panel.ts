@@ -87,10 +87,10 @@ const GROUP: Record<CheckView['status'], (count: number) => string> = {
 
 /** One sentence; formula, factors and source unfold under it. */
 function checkItem(check: CheckView): HTMLLIElement {
-  const more = element('details', '', 'check');
-  more.append(element('summary', check.sentence), element('small', check.detail), element('small', `Source: ${check.source}`));
-  const item = element('li', '');
-  item.append(more);
+  const item = element('li', '', 'check');
+  const more = document.createElement('details');
+  more.append(element('summary', 'How this was found'), element('small', check.detail), element('small', `Source: ${check.source}`));
+  item.append(element('p', check.sentence), more);
   return item;
 }
 
@@ -116,6 +116,7 @@ export function writeFinishes(finishes: Finish[], choose: (index: number) => voi
 export function writePart(view: BridgeView, part: Part | null): void {
   const piece = part === null ? undefined : view.pieces.find((p) => p.mark === part.mark);
   byId('part-steps').hidden = piece === undefined;
+  document.body.classList.toggle('chosen', piece !== undefined);
   byId<HTMLSelectElement>('piece').value = piece?.mark ?? '';
   byId('part-card').replaceChildren(...(piece === undefined || part === null
     ? [element('p', 'Tap a part of the bridge, or choose one here.', 'soft')]

@@ -1,13 +1,14 @@
 import { BufferAttribute, Color, Group, Mesh, MeshLambertMaterial, type BufferGeometry } from 'three';
+import { wire } from './full/materials';
 import type { Shape } from './shape';
 
 /** The ropes, which bend with the bridge. */
 export interface Ropes { group: Group; follow: (shape: Shape) => void }
 
 /** Takes the ropes' tubes as they come in the model and lets each point of them move with the nodes. */
-export function buildRopes(tubes: Mesh[], colour: Color): Ropes {
+export function buildRopes(tubes: Mesh[], colour: Color, plain: boolean): Ropes {
   const group = new Group();
-  const material = ropeMaterial(colour);
+  const material = plain ? ropeMaterial(colour) : wire(colour);
   const ropes = tubes.map((tube) => {
     const geometry = tube.geometry.clone().applyMatrix4(tube.matrixWorld);
     const mesh = new Mesh(geometry, material);

@@ -1,80 +1,63 @@
 import {
-  BackSide, BoxGeometry, Color, CylinderGeometry, DodecahedronGeometry, Float32BufferAttribute, Group, Matrix4, Mesh,
-  MeshBasicMaterial, MeshLambertMaterial, PlaneGeometry, Quaternion, SphereGeometry, Vector3, type BufferGeometry,
+  BackSide, Color, DodecahedronGeometry, Float32BufferAttribute, Group, Matrix4, Mesh,
+  MeshBasicMaterial, MeshLambertMaterial, PlaneGeometry, Quaternion, SphereGeometry, Vector3, type BufferGeometry, type Material,
 } from 'three';
+import * as growth from './full/growth';
+import { EARTH, stillWater } from './full/materials';
 import { groundMesh, groundOf, type Ground } from './ground';
 import { painted, paintedMesh } from './painted';
-import { dice, trees } from './trees';
-import type { BridgeView, Landing } from './view';
+import { anchors, kindOf, support } from './support';
+import { dice, trees, treesOf, type Tree } from './trees';
+import type { BridgeView, SupportKind } from './view';
 
 /** Everything that is not the bridge: plain stand-ins so that it does not hang in the air. */
-export interface Setting { group: Group; sky: Mesh; paintSky: (zenith: Color, horizon: Color) => void; land: Land }
+export interface Setting { group: Group; sky: Mesh; paintSky: (zenith: Color, horizon: Color) => void; land: Land; ground: Ground; kinds: SupportKind[]; anchors: { x: number; y: number; z: number }[] }
 
 /** Ground, stones, trees and water: what takes longest to build, and hangs on little of the bridge. `of` tells on what. */
-export interface Land { group: Group; of: string }
+export interface Land { group: Group; of: string; trees: Tree[] }
 
 const STONE = new Color(0xa9a69d);
-const LOG = new Color(0x85725e);
 
 export const landOf = (view: BridgeView): string =>
   JSON.stringify([view.span, view.rise, view.ground, view.water, view.landings, view.ropeSpacing, view.ropeLowY]);
 
-export function buildLand(view: BridgeView): Land {
+export function buildLand(view: BridgeView, plain: boolean): Land {
   const ground = groundOf(view);
   const group = new Group();
-  group.add(groundMesh(view, ground), paintedMesh(stones(view, ground), true), paintedMesh(trees(view, ground), false));
-  if (view.water !== null) {
-    group.add(water(view, view.water));
+  if (!plain) {
+    group.add(groundMesh(view, ground, EARTH), growth.stones(view, ground), growth.trunks(view, ground), growth.leaves(view, ground), growth.grass(view, ground));
+    if (view.water !== null) {
+      group.add(water(view, view.water, stillWater()));
+    }
+
+    return { group, of: landOf(view), trees: treesOf(view, ground) };
   }
 
-  return { group, of: landOf(view) };
+  group.add(groundMesh(view, ground), paintedMesh(stones(view, ground), true), paintedMesh(trees(view, ground), false));
+  if (view.water !== null) {
+    group.add(water(view, view.water, new MeshLambertMaterial({ color: 0x6f96a3, transparent: true, opacity: 0.86 })));
+  }
+
+  return { group, of: landOf(view), trees: treesOf(view, ground) };
 }
 
 /** The setting of a bridge, on a land that was built before where one is given. */
-export function buildSetting(view: BridgeView, land: Land = buildLand(view)): Setting {
+export function buildSetting(view: BridgeView, plain: boolean, land: Land = buildLand(view, plain)): Setting {
   const ground = groundOf(view);
   const group = new Group();
   const props = [
-    ...support(view, view.landings[0], 0, 0, -1, ground),
-    ...support(view, view.landings[1], view.span, view.rise, 1, ground),
+    ...support(view, 0, ground),
+    ...support(view, 1, ground),
   ];
-  group.add(land.group, paintedMesh(props, true));
+  group.add(land.group, paintedMesh(props, true, plain ? undefined : EARTH));
   const sky = skyDome();
-  return { group, sky: sky.mesh, paintSky: sky.paint, land };
+  return { group, sky: sky.mesh, paintSky: sky.paint, land, ground, kinds: [kindOf(view, 0), kindOf(view, 1)], anchors: anchors(view, ground) };
 }
 
-/** Landing, walkway and the two posts that stand in for whatever holds the ropes. `out` points away from the bridge. */
-function support(view: BridgeView, landing: Landing, x: number, y: number, out: number, ground: Ground): BufferGeometry[] {
-  const radius = Math.min(0.13, 0.1 * view.ropeSpacing);
-  const slot = view.ropeRadius + 0.03;
-  const half = view.ropeSpacing / 2;
-  const reach = half + 0.28;
-  const block = (x0: number, x1: number, top: number, height: number, z0: number, z1: number): BufferGeometry =>
-    painted(new BoxGeometry(Math.abs(x1 - x0), height, z1 - z0).translate((x0 + x1) / 2, top - height / 2, (z0 + z1) / 2), STONE);
-  const log = (r0: number, r1: number, height: number, middle: number, z: number): BufferGeometry =>
-    painted(new CylinderGeometry(r0, r1, height, 20).translate(x + out * (landing.baseHalf + 0.1 + radius), middle, z), LOG);
-  const shapes = ([[-reach, -half - slot], [-half + slot, half - slot], [half + slot, reach]] as const).map(([z0, z1]) =>
-    block(x + out * (landing.baseHalf + 0.3 + 2 * radius), x - out * (landing.baseHalf + 0.05), landing.top, 0.6, z0, z1));
-  const walkHalf = half - radius - 0.05;
-  shapes.push(block(
-    x + out * (landing.baseHalf + landing.gap), x + out * 1.5, landing.walk, landing.walk - landing.top + 0.4, -walkHalf, walkHalf));
-  for (const z of [-half, half]) {
-    const foot = Math.min(ground(x + out * 0.3, z), y) - 0.6;
-    const top = landing.walk + view.guard + 0.14;
-    shapes.push(log(radius * 0.92, radius, top - foot, (top + foot) / 2, z), log(radius * 0.55, radius * 0.92, 0.05, top + 0.025, z));
-    if (landing.stay !== null) {
-      const [ax, ay] = landing.stay;
-      shapes.push(painted(new BoxGeometry(0.7, 0.7, 0.5).translate(ax, Math.max(ay, ground(ax, z) - 0.15), z), STONE));
-    }
-  }
-
-  return shapes;
-}
-
-function water(view: BridgeView, level: number): Mesh {
+function water(view: BridgeView, level: number, material: Material): Mesh {
   const mesh = new Mesh(
     new PlaneGeometry(view.span * 1.2, 6 * view.span + 200).rotateX(-Math.PI / 2).translate(view.span / 2, level, 0),
-    new MeshLambertMaterial({ color: 0x6f96a3, transparent: true, opacity: 0.86 }));
+    material);
   mesh.receiveShadow = true;
   return mesh;
 }

@@ -2,6 +2,8 @@ import {
   Color, DirectionalLight, Fog, HemisphereLight, NeutralToneMapping, PCFShadowMap, PerspectiveCamera, Scene,
   Vector3, WebGLRenderer,
 } from 'three';
+import { buildShade } from './full/shade';
+import { skyLight } from './full/sky';
 
 /** Canvas, cameras and light. Draws only when something has changed. */
 export interface Stage {
@@ -9,7 +11,7 @@ export interface Stage {
   scene: Scene;
   eye: PerspectiveCamera;
   sun: DirectionalLight;
-  /** No graphics chip: plain shadows, fewer details, no flights. */
+  /** The scene for machines without a graphics chip: plain colours and shadows, fewer details; else the full one. */
   plain: boolean;
   size: { width: number; height: number };
   /** Called before each frame and after it. */
@@ -31,7 +33,8 @@ export interface Stage {
   backdrop: (colour: string | null) => void;
 }
 
-export const SUN = new Vector3(-0.42, 0.78, 0.52).normalize();
+/** Where the sun stands: high in the plain scene, in the evening at the side in the full one. */
+const SUN = { plain: new Vector3(-0.42, 0.78, 0.52).normalize(), full: new Vector3(-0.66, 0.4, 0.64).normalize() };
 
 /** Throws when the browser has no WebGL. */
 export function buildStage(canvas: HTMLCanvasElement): Stage {
@@ -45,7 +48,12 @@ export function buildStage(canvas: HTMLCanvasElement): Stage {
   const renderer = new WebGLRenderer({ canvas, context, ...settings });
   // Reading the compiler's log makes the page wait for each program in turn.
   renderer.debug.checkShaderErrors = false;
-  const plain = drawsInSoftware(renderer);
+  const asked = new URLSearchParams(globalThis.location.search).get('scene');
+  const plain = asked === 'plain' || (asked !== 'full' && drawsInSoftware(renderer));
+  const from = plain ? SUN.plain : SUN.full;
+  const shade = plain ? null : buildShade(renderer);
+  // A picture may take more than one pass; its counts are those of all.
+  renderer.info.autoReset = false;
   renderer.setPixelRatio(Math.min(plain ? 1 : 2, globalThis.devicePixelRatio || 1));
   renderer.toneMapping = NeutralToneMapping;
   renderer.shadowMap.enabled = true;
@@ -62,6 +70,22 @@ export function buildStage(canvas: HTMLCanvasElement): Stage {
   scene.add(sky, sun, sun.target);
   const fog = new Fog(0xffffff, 40, 160);
   scene.fog = fog;
+  let lit: boolean | null = null;
+  const evening = (dark: boolean): { zenith: Color; horizon: Color } => {
+    const colours = { zenith: new Color(dark ? 0x3d5a7a : 0x5c8fca), horizon: new Color(dark ? 0xcdb7a6 : 0xe9dfcd) };
+    sky.intensity = 0.12;
+    sun.intensity = dark ? 3 : 4;
+    sun.color.set(0xffd7a6);
+    fog.color.copy(colours.horizon);
+    if (lit !== dark) {
+      scene.environment?.dispose();
+      scene.environment = skyLight(renderer, from, colours.zenith, colours.horizon);
+      scene.environmentIntensity = dark ? 0.8 : 1.15;
+      lit = dark;
+    }
+
+    return colours;
+  };
   let waiting = false;
   let stale = true;
   const stage: Stage = {
@@ -74,10 +98,13 @@ export function buildStage(canvas: HTMLCanvasElement): Stage {
     draw: () => {
       stale = false;
       stage.before.forEach((f) => { f(); });
-      if (stage.paint === null) {
+      renderer.info.reset();
+      if (stage.paint !== null) {
+        stage.paint();
+      } else if (shade === null || scene.background !== null) {
         renderer.render(scene, stage.eye);
       } else {
-        stage.paint();
+        shade.render(scene, stage.eye);
       }
 
       stage.after.forEach((f) => { f(); });
@@ -96,6 +123,10 @@ export function buildStage(canvas: HTMLCanvasElement): Stage {
       }
     },
     light: (dark) => {
+      if (!plain) {
+        return evening(dark);
+      }
+
       sky.intensity = dark ? 1.25 : 1.7;
       sun.intensity = dark ? 2.2 : 2.9;
       sun.color.set(dark ? 0xffe2c4 : 0xfff0da);
@@ -117,7 +148,7 @@ export function buildStage(canvas: HTMLCanvasElement): Stage {
       }
 
       sun.target.position.set(x, y, z);
-      sun.position.set(x, y, z).addScaledVector(SUN, 60 + radius);
+      sun.position.set(x, y, z).addScaledVector(from, 60 + radius);
       Object.assign(sun.shadow.camera, { left: -radius, right: radius, top: radius * 0.62, bottom: -radius * 0.62, near: 1, far: 120 + 2 * radius });
       sun.shadow.camera.updateProjectionMatrix();
       return true;

@@ -90,7 +90,12 @@ export interface Landing {
   baseHalf: number;
   /** Where the rope ends behind the support, when the project names an anchor. */
   stay: [number, number] | null;
+  /** What stands there, where the project says so. */
+  support?: SupportKind;
 }
+
+/** What holds the ropes at one end, made by others. */
+export type SupportKind = 'post' | 'tree' | 'platform' | 'abutment';
 
 export type Triple = [number, number, number];
 

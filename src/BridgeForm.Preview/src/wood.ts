@@ -1,4 +1,5 @@
 import { BatchedMesh, Color, Matrix4, MeshLambertMaterial, type BufferGeometry } from 'three';
+import { wood } from './full/materials';
 import type { Finish, Part } from './glb';
 
 /** All wooden parts in one mesh: instance i is part i. */
@@ -8,7 +9,7 @@ export interface Wood { mesh: BatchedMesh; parts: Part[]; paint: (finish: Finish
 export const CHOSEN = new Color(0.02, 0.24, 0.95);
 const SAME = new Color(0.25, 0.5, 0.95);
 
-/** Builds the mesh of all parts. `plain` leaves out the finest grain, for machines that draw without a graphics chip. */
+/** Builds the mesh of all parts; `plain` for machines that draw without a graphics chip. */
 export function buildWood(parts: Part[], plain: boolean): Wood {
   const geometries = [...new Set(parts.map((p) => p.geometry))];
   const count = (of: (g: BufferGeometry) => number): number => geometries.reduce((sum, g) => sum + of(g), 0);
@@ -16,7 +17,7 @@ export function buildWood(parts: Part[], plain: boolean): Wood {
     Math.max(1, parts.length),
     Math.max(3, count((g) => g.getAttribute('position').count)),
     Math.max(3, count((g) => g.index?.count ?? 0)),
-    woodMaterial(plain));
+    plain ? woodMaterial() : wood());
   mesh.castShadow = true;
   mesh.receiveShadow = true;
   mesh.frustumCulled = false;
@@ -31,8 +32,8 @@ export function buildWood(parts: Part[], plain: boolean): Wood {
     mesh,
     parts,
     paint: (finish, chosen, same) => parts.forEach((part, i) => {
-      const wood = finish.colours[part.wood] ?? finish.colours[0] ?? SAME;
-      mesh.setColorAt(i, chosen.has(i) ? CHOSEN : same.has(i) ? SAME : tinted(wood, i));
+      const own = finish.colours[part.wood] ?? finish.colours[0] ?? SAME;
+      mesh.setColorAt(i, chosen.has(i) ? CHOSEN : same.has(i) ? SAME : tinted(own, i));
     }),
   };
 }
@@ -61,7 +62,7 @@ function tinted(wood: Color, i: number): Color {
 const fraction = (x: number): number => x - Math.floor(x);
 
 /** Grain along the part's own length (its x axis), end grain darker on its ends; no picture is loaded. */
-function woodMaterial(plain: boolean): MeshLambertMaterial {
+function woodMaterial(): MeshLambertMaterial {
   const material = new MeshLambertMaterial();
   material.onBeforeCompile = (shader) => {
     shader.vertexShader = shader.vertexShader
@@ -88,8 +89,6 @@ function woodMaterial(plain: boolean): MeshLambertMaterial {
           float broad = grainNoise(vec2(vGrain.x * 0.9 + vSeed * 91.0, across * 60.0));
           float keepBroad = 1.0 - smoothstep(0.006, 0.03, wide);
           float tone = 1.0 + 0.30 * (broad - 0.5) * keepBroad;
-          ${plain ? '' : `float fine = grainNoise(vec2(vGrain.x * 7.0 + vSeed * 53.0, across * 420.0));
-          tone += 0.22 * (fine - 0.5) * (1.0 - smoothstep(0.0012, 0.004, wide));`}
           tone *= mix(1.0, 0.74, step(0.6, vEnd));
           diffuseColor.rgb *= tone;
         }`);

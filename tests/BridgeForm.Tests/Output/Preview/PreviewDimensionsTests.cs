@@ -17,7 +17,7 @@ public sealed class PreviewDimensionsTests
     public void The_guard_is_dimensioned_at_the_nearer_end(string rise)
     {
         var model = Bridges.Build(Bridges.Inclined.Replace("rise: 2 m", rise, StringComparison.Ordinal));
-        var guard = PreviewDimensions.Side(model).Single(d => d.Label.StartsWith("least guard height", StringComparison.Ordinal));
+        var guard = PreviewDimensions.Side(model).Single(d => d.Label.StartsWith("rail height", StringComparison.Ordinal));
         var (x, line, last) = (guard.From.X, guard.LineFrom.X, model.Frames[^1].Node.X);
         Assert.Equal(Math.Min(x, last - x) + Off, Math.Abs(line - x), 1e-9);
         Assert.True(line < 0 || line > last);
