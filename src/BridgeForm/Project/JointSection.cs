@@ -44,7 +44,7 @@ public sealed record BoltRow(int Count, double Spacing);
 /// <param name="End">From its cut, along its axis, to the first of them.</param>
 /// <param name="Carrier">Bolts in the base or post that it ends on.</param>
 /// <param name="Depth">From the face on which it ends down to these.</param>
-/// <param name="Shift">Of their middle along the carrier from where the axis meets that face: outward on a base, upward on a post.</param>
+/// <param name="Shift">Of their middle along the carrier from the strut's axis, drawn on: outward on a base, upward on a post.</param>
 /// <param name="Thickness">Of one plate.</param>
 /// <param name="Width">Of a plate, across the axis.</param>
 /// <param name="Length">Of a plate, along the axis.</param>
@@ -79,6 +79,10 @@ internal static class JointSection
         _ => "brace-head",
     };
 
+    /// <summary>The joint of a name.</summary>
+    public static JointPlace PlaceOf(string name) =>
+        Enum.GetValues<JointPlace>().First(p => string.Equals(NameOf(p), name, StringComparison.Ordinal));
+
     /// <summary>Path of a joint in the file.</summary>
     public static string PathOf(JointPlace place) => "joints." + NameOf(place);
 
@@ -106,8 +110,9 @@ internal static class JointSection
                 Noted(
                     "depth", $"From the face that the {strut} ends on to the row",
                     place == JointPlace.BraceHead ? "half the post's width" : "three quarters of the base's depth"),
-                Define.Length("shift", $"The row's middle {toward} of where the {strut}'s axis meets the {carrier}",
-                    "-24 in", "24 in", "0 in", "0 mm")),
+                Define.Length(
+                    "shift", $"The row's middle {toward} of where the {strut}'s axis, drawn on, meets the row", "-24 in", "24 in", "0 in",
+                    "0 mm")),
             Define.Map(
                 "plate",
                 "The plates, one on either face, alike",

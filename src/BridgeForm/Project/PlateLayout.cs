@@ -14,7 +14,10 @@ public sealed record PlateLayout
     {
         (Place, Plates, Meets, Along, CarrierAlong) = (place, plates, meets, along, carrierAlong);
         Strut = [.. Enumerable.Range(0, plates.Strut.Count).Select(i => meets.Plus(along, plates.End + (i * plates.Strut.Spacing)))];
-        var middle = meets.Plus(carrierAlong, plates.Shift).Plus(into, plates.Depth);
+
+        // On the strut's axis, drawn on into the carrier: what pulls along it has no lever.
+        var zero = new PlanePoint(0, 0);
+        var middle = meets.Plus(along, plates.Depth / along.From(zero, into)).Plus(carrierAlong, plates.Shift);
         Carrier =
         [
             .. Enumerable.Range(0, plates.Carrier.Count)
