@@ -53,6 +53,11 @@ public static class BoltSizes
     public static BoltSize Nearest(double diameter, UnitSystem units) =>
         All.Where(s => s.IsMetric == (units == UnitSystem.Metric)).MinBy(s => Math.Abs(s.Diameter - diameter))!;
 
+    /// <summary>The largest size of a system of units that is no thicker; null where all are.</summary>
+    public static BoltSize? Largest(double diameter, UnitSystem units) => All
+        .Where(s => s.IsMetric == (units == UnitSystem.Metric) && s.Diameter <= diameter + Tolerances.RoundOff)
+        .MaxBy(s => s.Diameter);
+
     /// <summary>
     /// Length on sale of a bolt that holds a grip, with a washer and a nut: half inches to 6 in, inches from there; millimetres by
     /// tens.

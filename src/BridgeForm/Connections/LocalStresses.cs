@@ -27,14 +27,21 @@ public static class LocalStresses
     /// <summary>Where the rule of a load hung near a member's end is from.</summary>
     public const string HungSource = "NDS 2018 3.4.3.3 (from memory)";
 
+    /// <summary>Depths from a member's end within which the smaller value holds.</summary>
+    public const double NearEnd = 5;
+
     /// <summary>
-    /// Shear of a bending member that is pulled across its grain nearer than five depths to its end, newtons:
-    /// ⅔ · Fv' · b · de · (de/d)².
+    /// Shear of a bending member that is pulled across its grain, newtons: ⅔ · Fv' · b · de, and (de/d)² of that nearer than five
+    /// depths to its end.
     /// </summary>
     /// <param name="shear">Fv', pascals.</param>
     /// <param name="breadth">b, metres.</param>
     /// <param name="depth">d, metres.</param>
     /// <param name="effective">de: from the loaded edge to the fastener furthest from it, metres.</param>
-    public static double Hung(double shear, double breadth, double depth, double effective) =>
-        2.0 / 3 * shear * breadth * effective * (effective / depth) * (effective / depth);
+    /// <param name="end">From the fasteners to the nearer end, metres.</param>
+    public static double Hung(double shear, double breadth, double depth, double effective, double end)
+    {
+        var whole = 2.0 / 3 * shear * breadth * effective;
+        return end < NearEnd * depth ? whole * (effective / depth) * (effective / depth) : whole;
+    }
 }

@@ -94,20 +94,27 @@ internal static class JointRules
 
         Stop(
             Below(sticks.Strut.Width / 2, edge), ".bolt", $"bolt: {f.Size(d)} wants {f.Size(edge)} of wood, 4 diameters, to either edge of "
-                + $"the {sticks.Strut.Name}, and its axis has {f.Size(sticks.Strut.Width / 2)}; write at most "
-                + f.AtMost(sticks.Strut.Width / 2 / DowelDistances.LoadedEdge));
+                + $"the {sticks.Strut.Name}, and its axis has {f.Size(sticks.Strut.Width / 2)}; "
+                + AtMost(f, sticks.Strut.Width / 2 / DowelDistances.LoadedEdge));
         Stop(Below(plates.Strut.Spacing, apart), ".spacing", $"spacing: write at least {f.AtLeast(apart)} between bolts of {f.Size(d)}");
         Stop(Below(plates.Carrier.Spacing, apart), ".carrier.spacing",
             $"spacing: write at least {f.AtLeast(apart)} between bolts of {f.Size(d)}");
         Stop(Below(plates.End, end), ".end", $"end: a bolt of {f.Size(d)} needs at least {f.AtLeast(end)}, 3.5 diameters, to the "
             + $"{sticks.Strut.Name}'s cut; its full value asks for {f.AtLeast(DowelDistances.FullEnd * d)}");
         Stop(Below(deepest, edge), ".bolt", $"bolt: {f.Size(d)} finds no place in the {sticks.Carrier.Name}, "
-            + $"{f.Size(sticks.Carrier.Width)} deep; write at most "
-            + f.AtMost(sticks.Carrier.Width / (DowelDistances.LoadedEdge * 2)));
+            + $"{f.Size(sticks.Carrier.Width)} deep; "
+            + AtMost(
+                f,
+                sticks.Carrier.Width
+                    / (DowelDistances.LoadedEdge + (sticks.CarrierIsPost ? DowelDistances.LoadedEdge : DowelDistances.IdleEdge))));
         Stop(Below(plates.Depth, edge) || plates.Depth > deepest * (1 + Tolerances.SameLimit), ".carrier.depth",
             $"depth: bolts of {f.Size(d)} lie {f.AtLeast(edge)} to {f.AtMost(deepest)} from the face that the {sticks.Strut.Name} ends on");
         return holds;
     }
+
+    private static string AtMost(CheckedFile f, double diameter) => BoltSizes.Largest(diameter, f.Parameters.Units) is { } size
+        ? $"write at most {f.Size(size.Diameter)}"
+        : "no bolt on sale is so thin: use a deeper section, or kind: bracket";
 
     private static bool Below(double had, double least) => had < least * (1 - Tolerances.SameLimit);
 }

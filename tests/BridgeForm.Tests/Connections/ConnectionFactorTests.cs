@@ -50,7 +50,12 @@ public sealed class ConnectionFactorTests
     // A notch of d/4 in a 2x8, Fv' 175 psi, by the same form (NDS 3.4.3): 535.25 lb.
     [Fact]
     public void Wood_that_is_left_above_a_row() => Assert.Equal(
-        535.25, LocalStresses.Hung(175 * Psi, 1.5 * Inch, 7.25 * Inch, 5.4375 * Inch) / Pound, 0.01);
+        535.25, LocalStresses.Hung(175 * Psi, 1.5 * Inch, 7.25 * Inch, 5.4375 * Inch, 36 * Inch) / Pound, 0.01);
+
+    // Five depths and more from the end: 2/3 · 175 · 1.5 · 5.4375.
+    [Fact]
+    public void Far_from_its_end_wood_does_not_split_so_soon() => Assert.Equal(
+        951.56, LocalStresses.Hung(175 * Psi, 1.5 * Inch, 7.25 * Inch, 5.4375 * Inch, 36.25 * Inch) / Pound, 0.01);
 
     // Two bolts 4 in apart, 3.5 in thick, 271.6 psi, 3.5 in of end: 2 · 271.6 · 3.5 · 3.5.
     [Fact]

@@ -151,12 +151,15 @@ internal sealed record PlateCapacity(CheckWords Words, PlateLayout Layout, Joint
     private JointLimit Split(JointMember member, double force, double effective)
     {
         var shear = member.Wood.Shear(LoadDuration.Guard);
-        var allowed = LocalStresses.Hung(shear.Value, member.Stick.Thickness, member.Stick.Width, effective);
+        var (depth, end) = (member.Stick.Width, Math.Min(member.Low, member.High));
+        var allowed = LocalStresses.Hung(shear.Value, member.Stick.Thickness, depth, effective, end);
+        var near = end < LocalStresses.NearEnd * depth
+            ? $" × ({Words.Length(effective)} / {Words.Length(depth)})², {Words.Length(end)} from its end"
+            : "";
         return new(
             force / allowed,
             $"{member.Name} pulled across its grain: {Words.Pounds(force)}; 2/3 × {Words.Stress(shear.Value)} × "
-                + $"{Words.Length(member.Stick.Thickness)} × {Words.Length(effective)} × ({Words.Length(effective)} / "
-                + $"{Words.Length(member.Stick.Width)})² = {Words.Pounds(allowed)}; {shear.Text(Words)}",
+                + $"{Words.Length(member.Stick.Thickness)} × {Words.Length(effective)}{near} = {Words.Pounds(allowed)}; {shear.Text(Words)}",
             $"{LocalStresses.HungSource}; {shear.Sources}");
     }
 
