@@ -81,5 +81,15 @@ public sealed record BridgeModel
     public ImmutableArray<ErectionStep> Erection() => ErectionPlan.List(Parameters, Pieces, Ropework, Assembly());
 
     /// <summary>Keepers, fasteners by joint, rope and its ends.</summary>
-    public ImmutableArray<HardwareItem> Hardware() => HardwareList.List(Parameters, Pieces, Ropework);
+    public ImmutableArray<HardwareItem> Hardware() => HardwareList.List(
+        Parameters,
+        Pieces,
+        Ropework,
+        Checks.Where(c => c.Id.StartsWith(JointForce, StringComparison.Ordinal))
+            .ToDictionary(c => c.Id[JointForce.Length..], c => c.Demand, StringComparer.Ordinal));
+
+    /// <summary>Plates and bolts of joints that the project file describes.</summary>
+    public ImmutableArray<SteelPart> Steel() => JointSteel.Lay(Parameters, Frames);
+
+    private const string JointForce = "guard-joint-";
 }

@@ -230,7 +230,11 @@ internal static class KeptParameters
                 ? fresh with { Out = known.Out }
                 : now.Site.Survey,
         },
-        Frames = now.Frames with { Holes = Kept.Array(now.Frames.Holes, before.Frames.Holes) },
+        Frames = now.Frames with
+        {
+            Holes = Kept.Array(now.Frames.Holes, before.Frames.Holes),
+            Joints = Kept.Array(now.Frames.Joints, before.Frames.Joints),
+        },
         Guard = now.Guard with { RailHeights = Kept.Array(now.Guard.RailHeights, before.Guard.RailHeights) },
         Loads = now.Loads with { Cases = Kept.Array(now.Loads.Cases, before.Loads.Cases) },
         Stock = Kept.Array(

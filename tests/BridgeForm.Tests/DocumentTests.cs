@@ -19,14 +19,15 @@ public sealed partial class DocumentTests : IClassFixture<DocumentTests.Made>
 
     public DocumentTests(Made made) => _made = made;
 
-    /// <summary>A garden bridge on disk, on ropes too thin for it, so that the report has remedies.</summary>
+    /// <summary>A garden bridge on disk, on ropes too thin for it, so that the report has remedies, with a joint described.</summary>
     public sealed class Made : IDisposable
     {
         private readonly CommandRun _run = new();
 
         public Made()
         {
-            var project = Bridges.Garden.Replace("-3/4,", "-3/8,", StringComparison.Ordinal);
+            var project = Bridges.Garden.Replace("-3/4,", "-3/8,", StringComparison.Ordinal)
+                + "\njoints: { post-foot: { kind: bracket, capacity: { uplift: 1500 lbf, shear: 900 lbf, source: invented } } }\n";
             var (code, _, error) = CommandRun.Run("make", _run.Write("bridge.yaml", project), "-o", Folder, "--quiet");
             Assert.True(code == 0, error);
             Assert.Equal(0, CommandRun.Run("make", _run.Path("bridge.yaml"), "-o", Folder, "--only", "usdz", "--quiet").Code);

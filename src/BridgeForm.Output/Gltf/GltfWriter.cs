@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using System.Collections.Immutable;
 using System.Text.Json;
 using BridgeForm.Solids;
 
@@ -59,7 +60,22 @@ public static class GltfWriter
             store.Add("rope-" + rope.Name, GltfMaterials.Rope, RopeTube.Build(rope));
         }
 
+        foreach (var part in model.Steel())
+        {
+            store.Add(part.Name, GltfMaterials.Rope, Joined([.. part.Bodies.Select(b => triangulate(b.ToSolid().OrNull!))]));
+        }
+
         return store;
+    }
+
+    /// <summary>Several closed meshes as one.</summary>
+    private static TriangleMesh Joined(ImmutableArray<TriangleMesh> meshes)
+    {
+        var starts = meshes.Select((_, i) => meshes.Take(i).Sum(m => m.Positions.Length)).ToList();
+        return new TriangleMesh(
+            [.. meshes.SelectMany(m => m.Positions)],
+            [.. meshes.SelectMany(m => m.Normals)],
+            [.. meshes.SelectMany((m, i) => m.Indices.Select(index => index + starts[i]))]);
     }
 
     private static ByteChunks Json(BridgeModel model, MeshStore store)

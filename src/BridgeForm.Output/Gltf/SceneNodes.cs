@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 using BridgeForm.Frames;
 using BridgeForm.Pieces;
@@ -8,7 +9,7 @@ using BridgeForm.Solids;
 namespace BridgeForm.Output.Gltf;
 
 /// <summary>
-/// The node tree: bridge / frames / F03 / post-left, bridge / bays / B03 / board-2, bridge / ropes / left, bridge / camera. Every node's
+/// The node tree: bridge / frames / F03 / post-left, bridge / bays / B03 / board-2, bridge / ropes / left, bridge / camera, bridge / joints. Every node's
 /// index is known before it is written, because each group's members follow it directly.
 /// </summary>
 internal static class SceneNodes
@@ -28,7 +29,7 @@ internal static class SceneNodes
     /// <summary>The JSON text is handed on to the buffer whenever this much has gathered.</summary>
     private const int FlushBytes = 1 << 15;
 
-    /// <summary>Writes the scene and its nodes. Meshes of pieces come first in the store, then those of ropes.</summary>
+    /// <summary>Writes the scene and its nodes. Meshes of pieces come first in the store, then those of ropes, then steel.</summary>
     public static void Write(Utf8JsonWriter json, BridgeModel model)
     {
         Scene(json, model.Parameters.Name);
@@ -39,7 +40,8 @@ internal static class SceneNodes
 
         json.WriteStartArray("nodes");
         var camera = starts[^1] + model.RopeLines.Length;
-        Parent(json, "bridge", [Frames, Bays, Ropes, camera]);
+        var steel = model.Steel();
+        Parent(json, "bridge", steel.IsEmpty ? [Frames, Bays, Ropes, camera] : [Frames, Bays, Ropes, camera, camera + 1]);
         Parent(json, "frames", groups[true].Select(g => starts[g]));
         Parent(json, "bays", groups[false].Select(g => starts[g]));
         Parent(json, RopeIds.Group, Enumerable.Range(starts[^1], model.RopeLines.Length));
@@ -55,7 +57,30 @@ internal static class SceneNodes
         }
 
         Camera(json, model);
+        Steel(json, steel, camera + 2, model.Pieces.Length + model.RopeLines.Length);
         json.WriteEndArray();
+    }
+
+    /// <summary>bridge / joints / F03/plate-post-foot-right-b; nothing where no joint has steel.</summary>
+    private static void Steel(Utf8JsonWriter json, ImmutableArray<SteelPart> steel, int first, int mesh)
+    {
+        if (steel.IsEmpty)
+        {
+            return;
+        }
+
+        Parent(json, "joints", Enumerable.Range(first, steel.Sum(p => p.Places.Length)));
+        for (var i = 0; i < steel.Length; i++)
+        {
+            foreach (var (id, place) in steel[i].Places)
+            {
+                json.WriteStartObject();
+                json.WriteString("name", id);
+                json.WriteNumber("mesh", mesh + i);
+                Place(json, place);
+                json.WriteEndObject();
+            }
+        }
     }
 
     private static void Scene(Utf8JsonWriter json, string name)

@@ -111,6 +111,11 @@ public static class OutputKinds
                 $"profiles/{piece.Mark}.dxf",
                 stream => DxfWriter.Write(ProfileSheet.Draw(piece, units, verdict), model.Parameters.Units, stream));
         }
+
+        foreach (var (name, sheet) in PlateSheet.All(model.Parameters, units))
+        {
+            output.Write($"profiles/{name}.dxf", stream => DxfWriter.Write(sheet, model.Parameters.Units, stream));
+        }
     }
 
     private static void WriteTables(BridgeModel model, IOutputSink output)

@@ -34,6 +34,11 @@ public static class ReportWriter
         RopeReport.Ropes(json, model);
         RopeReport.Nodes(json, model);
         ReportJson.List(json, "pieces", model.Pieces, PieceReport.Write);
+        if (!model.Parameters.Frames.Joints.IsEmpty)
+        {
+            ReportJson.List(json, "joints", model.Parameters.Frames.Joints, JointReport.Write);
+        }
+
         ImmutableArray<string> frames = [.. model.Frames.Select(f => f.Name)];
         ReportJson.List(json, "cases", model.Cases, (j, c) => CaseReport.Write(j, c, KeeperForce.In(c, frames)));
         ReportJson.List(json, "grown_cases", model.Ropework.Grown, (j, c) => CaseReport.Write(j, c, []));

@@ -43,6 +43,16 @@ public static class StepWriter
             parts.Add((product, RopeIds.Of(rope.Name), Placement.Identity));
         }
 
+        foreach (var steel in model.Steel())
+        {
+            Ref[] solids =
+                [.. steel.Bodies.Select((b, i) => bodies.Solid($"{steel.Name}/{i + 1}", RoundedSolid.Build(b, b.ToSolid().OrNull!)))];
+            styled.AddRange(solids.Select(s => colours.Give(s, GltfMaterials.Rope)));
+            var product = products.Part(steel.Name, steel.Words, solids);
+            products.Text(product, "material property", "material name", "mild steel, galvanised");
+            parts.AddRange(steel.Places.Select(p => (product, p.Id, p.Place)));
+        }
+
         products.Assembly(model.Parameters.Name, "Footbridge", parts);
         products.Colours(styled);
         file.End();

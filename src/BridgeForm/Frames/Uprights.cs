@@ -63,7 +63,12 @@ internal static class Uprights
     private static CutStock Cut(Materials.Section section, Placement placement, Plane near, Plane far) =>
         new(section.Width, section.Thickness, placement.ToLocal(near), placement.ToLocal(far));
 
-    private static CutStock Drilled(CutStock shape, FrameParameters frames, Role role, Side side) => frames.Holes.IsEmpty
-        ? shape
-        : shape with { Holes = [.. UserHoles.OfStrut(frames, role, shape.LengthRange(), side)] };
+    // Holes of the user's own come last.
+    private static CutStock Drilled(CutStock shape, FrameParameters frames, Role role, Side side) =>
+        frames.Holes.IsEmpty && frames.Joints.IsEmpty
+            ? shape
+            : shape with
+            {
+                Holes = [.. JointHoles.OfStrut(frames, role, side), .. UserHoles.OfStrut(frames, role, shape.LengthRange(), side)],
+            };
 }

@@ -143,6 +143,7 @@ public static class ProjectKeys
             ShopSection.Keys,
             Define.Text("prices", "File with your own prices, beside this one"),
             HoleSection.Keys,
+            JointSection.Keys,
             SpeciesSection.Keys,
             ValuesSection.Keys,
             TreatmentSection.Keys,
@@ -212,6 +213,7 @@ internal static class WholeFile
         DensitySection.Check(f);
         ValuesSection.Check(f);
         HoleSection.Check(f);
+        JointRules.Check(f);
         SurveySection.Check(f);
         SiteSection.Check(f);
         RopeSection.Check(f);

@@ -38,6 +38,12 @@ public sealed record FrameParameters
 
     /// <summary>The user's own holes.</summary>
     public ImmutableArray<HoleParameters> Holes { get; init; } = [];
+
+    /// <summary>Joints that the file describes, each alike on all frames; the others are for an engineer.</summary>
+    public ImmutableArray<JointParameters> Joints { get; init; } = [];
+
+    /// <summary>The joint at a place; null where the file describes none.</summary>
+    public JointParameters? JointAt(JointPlace place) => Joints.FirstOrDefault(j => j.Place == place);
 }
 
 /// <summary>What is equal from frame to frame.</summary>
@@ -97,7 +103,7 @@ internal static class FrameSection
     {
         var channel = ChannelSection.Read(v, rope);
         var post = UprightSection.Post(v);
-        return new FrameParameters
+        var frames = new FrameParameters
         {
             Spacing = v.Number("frames.spacing"),
             Step = v.Text("frames.step") is "plan" ? FrameStep.Plan : FrameStep.Rope,
@@ -111,6 +117,7 @@ internal static class FrameSection
             HardwareMass = v.Number("frames.hardware"),
             Holes = HoleSection.Read(v),
         };
+        return frames with { Joints = JointSection.Read(v, frames) };
     }
 
     private static KeySpec BaseKeys => Define.Map(

@@ -37,6 +37,8 @@ internal static class Cures
         [More("frames.post.section"), Less("frames.post.length"), More("frames.brace.foot")];
     private static readonly ImmutableArray<Cure> s_brace =
         [More("frames.brace.section"), Less("frames.post.length"), More("frames.brace.foot"), Less("frames.brace.foot")];
+    // Bolts, plates and brackets themselves are the builder's to choose; these leave less to hold.
+    private static readonly ImmutableArray<Cure> s_joint = [More("frames.brace.foot"), Less("frames.post.length"), s_base];
     // Frames that lean with the rope spread their decks at the ends.
     private static readonly ImmutableArray<Cure> s_level = [s_flatter, More("frames.stance")];
 
@@ -93,6 +95,9 @@ internal static class Cures
         ["guard-post"] = s_post,
         ["guard-post-shear"] = s_post,
         ["guard-brace"] = s_brace,
+        ["guard-joint-post-foot"] = s_joint,
+        ["guard-joint-brace-foot"] = s_joint,
+        ["guard-joint-brace-head"] = s_joint,
         ["guard-bearing-post-foot"] = s_post,
         ["guard-bearing-brace-foot"] = s_brace,
         ["guard-bearing-brace-head"] = s_brace,

@@ -27,13 +27,18 @@ public static class HardwareList
     private const string File = "counted from the model; fasteners of one joint from the project file";
 
     /// <summary>Keepers, fasteners by joint, rope and its ends.</summary>
-    public static ImmutableArray<HardwareItem> List(BridgeParameters parameters, ImmutableArray<Piece> pieces, RopeWork ropework)
+    /// <param name="parameters">The bridge.</param>
+    /// <param name="pieces">Its pieces with their occurrences.</param>
+    /// <param name="ropework">Its ropes.</param>
+    /// <param name="forces">What the guard asks of a joint, newtons, by the joint's name.</param>
+    public static ImmutableArray<HardwareItem> List(
+        BridgeParameters parameters, ImmutableArray<Piece> pieces, RopeWork ropework, IReadOnlyDictionary<string, double> forces)
     {
         var joints = Joints.Count(pieces);
         return
         [
             .. Keepers(parameters, joints),
-            .. joints.Select(j => Fasteners(j, parameters.Fasteners)),
+            .. joints.SelectMany(j => JointHardware.Rows(parameters, j, forces) ?? [Fasteners(j, parameters.Fasteners)]),
             .. Unknown(joints, parameters.Fasteners),
             .. RopeHardware.List(parameters, ropework),
         ];

@@ -13,6 +13,7 @@ internal static class Layers
         ("Solids", ["BridgeForm.Solids"]),
         ("Roles", ["BridgeForm.Roles"]),
         ("Materials", ["BridgeForm.Materials"]),
+        ("Connections", ["BridgeForm.Connections"]),
         (
             "Project",
             [

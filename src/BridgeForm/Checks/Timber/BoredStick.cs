@@ -10,8 +10,9 @@ namespace BridgeForm.Checks.Timber;
 /// <param name="Role">What it is for.</param>
 /// <param name="Shape">The stick as cut.</param>
 /// <param name="Own">The user's holes.</param>
-/// <param name="Others">Holes that are not the user's: keepers'.</param>
-internal sealed record BoredStick(string Part, Role Role, CutStock Shape, ImmutableArray<HoleAxis> Own, ImmutableArray<HoleAxis> Others)
+/// <param name="Others">Holes that are not the user's: keepers' and those of joints.</param>
+internal sealed record BoredStick(
+    string Part, Role Role, CutStock Shape, ImmutableArray<HoleAxis> Own, ImmutableArray<(HoleAxis Axis, bool IsKeeper)> Others)
 {
     /// <summary>Base, right post and right brace of a frame, as far as they have holes of the user's own.</summary>
     public static IEnumerable<BoredStick> OfFrame(BridgeLayout layout, int frame) =>
@@ -20,11 +21,13 @@ internal sealed record BoredStick(string Part, Role Role, CutStock Shape, Immuta
         .Select(m => Of(m, layout.Parameters.Frames.Holes.Count(h => h.Part == m.Role)))
         .Where(s => s.Own.Length > 0);
 
-    // A base's own holes come after its keepers'.
+    // A stick's own holes come after all others. Keepers' are blind, those of joints go through.
     private static BoredStick Of(Member member, int own)
     {
         var all = member.Shape.Holes.Select(h => HoleAxis.Of(member.Shape, h)).ToList();
-        return new(member.Id, member.Role, member.Shape, [.. all.TakeLast(own)], [.. all.SkipLast(own)]);
+        return new(
+            member.Id, member.Role, member.Shape, [.. all.TakeLast(own)],
+            [.. all.SkipLast(own).Zip(member.Shape.Holes, (axis, hole) => (axis, hole.Depth is not null))]);
     }
 
     /// <summary>Wood from every hole to ends, edges, channels and other holes.</summary>
@@ -43,9 +46,9 @@ internal sealed record BoredStick(string Part, Role Role, CutStock Shape, Immuta
                 yield return Between(hole, other, "to another one");
             }
 
-            foreach (var other in Others)
+            foreach (var (other, isKeeper) in Others)
             {
-                yield return Between(hole, other, "to a keeper hole");
+                yield return Between(hole, other, isKeeper ? "to a keeper hole" : "to a bolt of a joint");
             }
         }
     }

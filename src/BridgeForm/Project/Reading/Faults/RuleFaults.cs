@@ -222,6 +222,31 @@ internal static class RuleFaults
                 "hole-goes-through",
                 "A blind hole as deep as the part.",
                 "Less depth, or leave `depth` out for a hole right through."),
+            new(
+                FaultCode.JointCapacity,
+                "joint-capacity",
+                "A bracket without its maker's figures, or such figures beside plates.",
+                "`capacity` with `kind: bracket`, neither for plates."),
+            new(
+                FaultCode.JointBolt,
+                "joint-bolt-size",
+                "A bolt of a diameter that is not on sale.",
+                "The nearest that the fault names."),
+            new(
+                FaultCode.JointThickness,
+                "joint-thickness",
+                "Plates on members that are not equally thick: they would not lie on one of them.",
+                "Sections of one thickness along the bridge, or `kind: bracket`."),
+            new(
+                FaultCode.JointDistance,
+                "joint-distance",
+                "A bolt nearer to an end, an edge or another bolt than any table lets it count.",
+                "The nearest size that the fault names; a thinner bolt needs less of all."),
+            new(
+                FaultCode.JointClash,
+                "joint-clash",
+                "A plate or bolt where a board, rail, cap, rope, keeper or another plate is, or past the end of its member.",
+                "Shift or shorten it as the fault says."),
             new(FaultCode.DensityReversed, "density-reversed", "The high density is less than the low one.", "Swap the two."),
             new(
                 FaultCode.DensityOutside,

@@ -1,0 +1,87 @@
+using BridgeForm.Connections;
+using BridgeForm.Project;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Checks.Timber;
+
+/// <summary>A joint that the project file describes, against the pushes on its guard.</summary>
+internal static class JointCheck
+{
+    /// <summary>What is compared, for the list of checks.</summary>
+    public const string Compares = "Plates with bolts: under every push, a pressed brace's force in the middle of its contact and at its "
+        + "lower edge, a pulled one's on its axis: what presses a cut onto its carrier is left to the wood, the rest to the fasteners, without friction; each bolt takes "
+        + "its part of the force and of its moment about the row's middle (elastic). Compared are the worst bolt's yielding with CD, CM, Cg "
+        + "and CΔ, the row torn out, the net section, each member split across its grain, the bolt's and the plate's steel. A bracket: pull / "
+        + "uplift + push along the face / shear of its maker's figures, at most 1. Demand is the force held; capacity what of it the joint "
+        + "would carry. Whole joints are for a licensed engineer all the same.";
+
+    /// <summary>Rules by which joints are reckoned.</summary>
+    public const string Source = $"{YieldLimit.Source}; {DowelBearing.Source}; {WetService.Source}; {GroupAction.Source}; "
+        + $"{DowelDistances.Source}; {LocalStresses.Source}; {LocalStresses.HungSource}; {SteelPlate.Source}";
+
+    private const string Caution = "a licensed engineer confirms the joint";
+
+    /// <summary>The result for a joint; what is only stated where the file describes none.</summary>
+    /// <param name="context">The bridge.</param>
+    /// <param name="place">Which joint.</param>
+    /// <param name="stated">Its forces, for an engineer.</param>
+    public static CheckResult Find(CheckContext context, JointPlace place, CheckResult stated) =>
+        context.Parameters.Frames.JointAt(place) switch
+        {
+            { Plates: { } plates } => Plated(context, place, plates, stated),
+            { Bracket: { } bracket } => Bracketed(context, place, bracket, stated),
+            _ => stated,
+        };
+
+    private static CheckResult Plated(CheckContext context, JointPlace place, PlateJoint plates, CheckResult stated)
+    {
+        var layout = PlateLayout.Build(context.Parameters.Frames, place, plates);
+        var (strut, carrier, missing) = JointMember.Build(context.Parameters, layout);
+        if (strut is null || carrier is null)
+        {
+            return stated with { NotChecked = missing!.Wood, Detail = $"{stated.Detail}; {missing}" };
+        }
+
+        var capacity = new PlateCapacity(context.Words(), layout, strut, carrier);
+        var worst = JointLoad.List(context, place)
+            .SelectMany(load => capacity.Limits(load).Select(limit => (load, limit)))
+            .MaxBy(c => c.limit.Ratio);
+        return Against(context, stated, worst.load, worst.limit);
+    }
+
+    private static CheckResult Bracketed(CheckContext context, JointPlace place, BracketCapacity bracket, CheckResult stated)
+    {
+        var words = context.Words();
+        var worst = JointLoad.List(context, place)
+            .Select(load => (load, limit: Declared(words, bracket, load)))
+            .MaxBy(c => c.limit.Ratio);
+        return Against(context, stated, worst.load, worst.limit);
+    }
+
+    private static JointLimit Declared(CheckWords words, BracketCapacity bracket, JointLoad load)
+    {
+        var ratio = (load.Pull / bracket.Uplift) + (load.Shear / bracket.Shear);
+        return new(
+            ratio,
+            $"bracket: {words.Pounds(load.Pull)} / {words.Pounds(bracket.Uplift)} + {words.Pounds(load.Shear)} / "
+                + $"{words.Pounds(bracket.Shear)} = {TimberWords.Ratio(ratio)}",
+            bracket.Source);
+    }
+
+    private static CheckResult Against(CheckContext context, CheckResult stated, JointLoad load, JointLimit limit)
+    {
+        var words = context.Words();
+        var (held, press) = (load.Held.Size, load.Pressed);
+        return Outcome.AtMost(
+            stated.Id,
+            stated.Title,
+            held,
+            held / limit.Ratio,
+            "N",
+            TimberWords.Once($"{limit.Source}; {stated.Source}"),
+            $"{load.Push.Name}, resultant {load.Frame.Where}: the joint holds {words.Pounds(held)}"
+                + (press > 0 ? $", the cut's wood {words.Pounds(press)}" : "")
+                + $"; {limit.Text}; {Caution}") with
+        { Parts = stated.Parts };
+    }
+}

@@ -1,0 +1,7 @@
+namespace BridgeForm.Checks.Timber;
+
+/// <summary>One thing that a joint can fail by, under one load.</summary>
+/// <param name="Ratio">Demand over what is allowed.</param>
+/// <param name="Text">The numbers, for a pocket calculator.</param>
+/// <param name="Source">Of the rule.</param>
+internal sealed record JointLimit(double Ratio, string Text, string Source);

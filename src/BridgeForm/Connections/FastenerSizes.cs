@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Connections;
+
+/// <summary>A size of hex bolts on sale. Metres.</summary>
+/// <param name="Size">As it is called.</param>
+/// <param name="Diameter">Of the shank.</param>
+/// <param name="Head">Height of the head.</param>
+/// <param name="Nut">Height of the nut.</param>
+/// <param name="Washer">Thickness of a cut washer.</param>
+/// <param name="IsMetric">Its lengths on sale are millimetres.</param>
+public sealed record BoltSize(string Size, double Diameter, double Head, double Nut, double Washer, bool IsMetric);
+
+/// <summary>Hex bolts on sale, from 3/8 to 1 in and from M10 to M24.</summary>
+public static class BoltSizes
+{
+    /// <summary>Where heads, nuts and washers are from.</summary>
+    public const string Source = "ASME B18.2.1, B18.2.2, B18.21.1, ISO 4014, 4032, 7089 (from memory); lengths on sale: common practice, no source";
+
+    private const double Inch = Units.MetresPerInch;
+
+    /// <summary>All of them.</summary>
+    public static ImmutableArray<BoltSize> All { get; } =
+    [
+        Row("3/8", 3.0 / 8, 15.0 / 64, 21.0 / 64, 0.083),
+        Row("1/2", 1.0 / 2, 5.0 / 16, 7.0 / 16, 0.109),
+        Row("5/8", 5.0 / 8, 25.0 / 64, 35.0 / 64, 0.134),
+        Row("3/4", 3.0 / 4, 15.0 / 32, 41.0 / 64, 0.148),
+        Row("7/8", 7.0 / 8, 35.0 / 64, 3.0 / 4, 0.165),
+        Row("1", 1.0, 39.0 / 64, 55.0 / 64, 0.165),
+        Metric("M10", 10, 6.4, 8.4, 2),
+        Metric("M12", 12, 7.5, 10.8, 2.5),
+        Metric("M16", 16, 10, 14.8, 3),
+        Metric("M20", 20, 12.5, 18, 3),
+        Metric("M24", 24, 15, 21.5, 4),
+    ];
+
+    /// <summary>Fyb of bolts of mild steel, pascals (NDS 2018 Table I1, transcribed).</summary>
+    public const double Yield = 45_000 * DowelBearing.Psi;
+
+    /// <summary>Holes are 1/16 in wider than their bolts (NDS 2018 12.1.3.2: 1/32 to 1/16 in, transcribed).</summary>
+    public const double Oversize = Inch / 16;
+
+    // A nut is full when two threads stand out of it; 1/8 in is as much of the coarsest of these (common practice, no source).
+    private const double StandsOut = Inch / 8;
+
+    /// <summary>The size of that diameter, to a tenth of a millimetre; null where none is on sale.</summary>
+    public static BoltSize? Find(double diameter) =>
+        All.FirstOrDefault(s => Math.Abs(s.Diameter - diameter) < Tolerances.NamedDiameter);
+
+    /// <summary>The size of a system of units that is nearest to a diameter.</summary>
+    public static BoltSize Nearest(double diameter, UnitSystem units) =>
+        All.Where(s => s.IsMetric == (units == UnitSystem.Metric)).MinBy(s => Math.Abs(s.Diameter - diameter))!;
+
+    /// <summary>The largest size of a system of units that is no thicker; null where all are.</summary>
+    public static BoltSize? Largest(double diameter, UnitSystem units) => All
+        .Where(s => s.IsMetric == (units == UnitSystem.Metric) && s.Diameter <= diameter + Tolerances.RoundOff)
+        .MaxBy(s => s.Diameter);
+
+    /// <summary>
+    /// Length on sale of a bolt that holds a grip, with a washer and a nut: half inches to 6 in, inches from there; millimetres by
+    /// tens.
+    /// </summary>
+    /// <param name="size">Which.</param>
+    /// <param name="grip">Wood and plates between head and washer, metres.</param>
+    public static double Length(BoltSize size, double grip)
+    {
+        var needed = grip + size.Washer + size.Nut + StandsOut;
+        return Rounding.Up(needed, size.IsMetric ? 10 * Rounding.Millimetre : needed <= 6 * Inch ? Inch / 2 : Inch);
+    }
+
+    private static BoltSize Row(string size, double diameter, double head, double nut, double washer) =>
+        new(size, diameter * Inch, head * Inch, nut * Inch, washer * Inch, IsMetric: false);
+
+    private static BoltSize Metric(string size, double diameter, double head, double nut, double washer) => new(
+        size, diameter * Rounding.Millimetre, head * Rounding.Millimetre, nut * Rounding.Millimetre, washer * Rounding.Millimetre,
+        IsMetric: true);
+}

@@ -1,0 +1,122 @@
+using System.Collections.Immutable;
+using BridgeForm.Connections;
+using BridgeForm.Project;
+using BridgeForm.Quantities;
+using BridgeForm.Roles;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Frames;
+
+/// <summary>A distinct steel part of joints: a plate, or a bolt with its head, washer and nut on.</summary>
+/// <param name="Name">Such as <c>plate-post-foot</c>.</param>
+/// <param name="Words">In a person's words.</param>
+/// <param name="Bodies">Its solids, in its own axes; they touch and do not overlap.</param>
+/// <param name="Places">Where it is, by ids such as <c>F03/plate-post-foot-right-b</c>.</param>
+public sealed record SteelPart(
+    string Name, string Words, ImmutableArray<CutStock> Bodies, ImmutableArray<(string Id, Placement Place)> Places);
+
+/// <summary>Plates and bolts of the joints that the project file describes, where they lie.</summary>
+public static class JointSteel
+{
+    // Hex heads and nuts are half as wide again as their bolt across the flats (ASME B18.2.1, from memory).
+    private const double AcrossFlats = 1.5;
+
+    /// <summary>All of them; none where the file describes no joint of plates.</summary>
+    /// <param name="parameters">The bridge.</param>
+    /// <param name="poses">Its frames.</param>
+    public static ImmutableArray<SteelPart> Lay(BridgeParameters parameters, ImmutableArray<FramePose> poses) =>
+    [
+        .. JointHoles.Layouts(parameters.Frames)
+            .SelectMany(layout => (SteelPart[])[Plate(parameters, poses, layout), Bolt(parameters, poses, layout)]),
+    ];
+
+    /// <summary>A plate in its own axes: X along the strut, away from its cut, Y across, Z outward on the face towards B, right side.</summary>
+    public static CutStock PlateShape(PlateLayout layout)
+    {
+        var plates = layout.Plates;
+        var half = plates.Length / 2;
+        return new CutStock(
+            plates.Width, plates.Thickness, new Plane(-Vector3d.UnitX, half), new Plane(Vector3d.UnitX, half))
+        {
+            Holes =
+            [
+                .. layout.Strut.AddRange(layout.Carrier).Select(b => new Hole(
+                    StockFace.PlusZ, b.From(layout.Middle, layout.Along), -b.From(layout.Middle, layout.Across),
+                    plates.Bolt + BoltSizes.Oversize, null)),
+            ],
+        };
+    }
+
+    private static SteelPart Plate(BridgeParameters parameters, ImmutableArray<FramePose> poses, PlateLayout layout)
+    {
+        var name = JointSection.NameOf(layout.Place);
+        var off = (Thickness(parameters, layout) + layout.Plates.Thickness) / 2;
+        var places = poses.SelectMany(pose => Sides.Both.SelectMany(side => ((int Face, string Name)[])[(1, "b"), (-1, "a")], (side, face) =>
+        {
+            var origin = At(parameters, pose, layout.Middle, side, face.Face * off);
+            var along = pose.Direction(0, layout.Along.N, side.Sign() * layout.Along.Z);
+
+            // Turned over on the left, so that left is the mirror image of right; holes go through, so that either face may lie out.
+            var thickness = side.Sign() * pose.Along;
+            return ($"{pose.Name}/plate-{name}-{Word(side)}-{face.Name}", Placement.FromLengthAndThickness(origin, along, thickness));
+        }));
+        return new($"plate-{name}", "Steel plate of a joint", [PlateShape(layout)], [.. places]);
+    }
+
+    private static SteelPart Bolt(BridgeParameters parameters, ImmutableArray<FramePose> poses, PlateLayout layout)
+    {
+        var name = JointSection.NameOf(layout.Place);
+        var size = BoltSizes.Find(layout.Plates.Bolt)!;
+        var grip = Thickness(parameters, layout) + (2 * layout.Plates.Thickness);
+        var places = poses.SelectMany(pose => Sides.Both.SelectMany(
+            side => layout.Strut.AddRange(layout.Carrier).Select((bolt, i) => (
+                $"{pose.Name}/bolt-{name}-{Word(side)}-{NumberText.By("0", i + 1)}",
+                Placement.FromLengthAndThickness(At(parameters, pose, bolt, side, 0), pose.Along, pose.Up)))));
+        return new($"bolt-{name}", "Bolt with washer and nut", Bodies(size, grip), [.. places]);
+    }
+
+    /// <summary>Head towards A, nut towards B; X along the bolt, 0 in the middle of its grip.</summary>
+    private static ImmutableArray<CutStock> Bodies(BoltSize size, double grip)
+    {
+        var (d, face) = (size.Diameter, grip / 2);
+        var nut = face + size.Washer;
+        var tip = BoltSizes.Length(size, grip) - face;
+        return
+        [
+            Hexagon(-face - size.Head, -face, d * AcrossFlats),
+            Octagon(-face, nut, d),
+            Hexagon(nut, nut + size.Nut, d * AcrossFlats),
+            Octagon(nut + size.Nut, tip, d),
+        ];
+    }
+
+    private static CutStock Hexagon(double from, double to, double flats)
+    {
+        var corner = flats / Math.Sqrt(3);
+        return Bar(from, to, flats, 2 * corner) with { Rips = Rips(flats / 2, 0.5, Math.Sqrt(0.75)) };
+    }
+
+    private static CutStock Octagon(double from, double to, double width) =>
+        Bar(from, to, width, width) with { Rips = Rips(width / 2, Math.Sqrt(0.5), Math.Sqrt(0.5)) };
+
+    private static CutStock Bar(double from, double to, double width, double thickness) =>
+        new(width, thickness, new Plane(-Vector3d.UnitX, -from), new Plane(Vector3d.UnitX, to));
+
+    private static ImmutableArray<Plane> Rips(double offset, double y, double z) =>
+    [
+        new(new Vector3d(0, y, z), offset), new(new Vector3d(0, -y, z), offset), new(new Vector3d(0, -y, -z), offset),
+        new(new Vector3d(0, y, -z), offset),
+    ];
+
+    private static double Thickness(BridgeParameters parameters, PlateLayout layout) =>
+        JointSticks.Of(parameters.Frames, layout.Place).Carrier.Thickness;
+
+    private static Vector3d At(BridgeParameters parameters, FramePose pose, PlanePoint place, Side side, double along)
+    {
+        var frames = parameters.Frames;
+        var top = BaseLevels.Find(frames, parameters.Ropes.Rope.Radius, pose, frames.Stance).Top;
+        return pose.At(along, top + place.N, side.Sign() * place.Z);
+    }
+
+    private static string Word(Side side) => side == Side.Left ? "left" : "right";
+}

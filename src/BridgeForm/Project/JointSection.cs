@@ -1,0 +1,179 @@
+using System.Collections.Immutable;
+using BridgeForm.Connections;
+using BridgeForm.Project.Definition;
+using BridgeForm.Project.Reading;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Project;
+
+/// <summary>Joints of a frame that the project file can describe.</summary>
+public enum JointPlace
+{
+    /// <summary>Post on base.</summary>
+    PostFoot,
+
+    /// <summary>Brace on base.</summary>
+    BraceFoot,
+
+    /// <summary>Brace against post.</summary>
+    BraceHead,
+}
+
+/// <summary>A joint of every frame, left and right alike. It has plates or a bracket, never both.</summary>
+/// <param name="Place">Which.</param>
+public sealed record JointParameters(JointPlace Place)
+{
+    /// <summary>Steel plates on both faces, bolted through; null for a bracket.</summary>
+    public PlateJoint? Plates { get; init; }
+
+    /// <summary>A bracket by what its maker declares; null for plates.</summary>
+    public BracketCapacity? Bracket { get; init; }
+
+    /// <summary>Its name, as under <c>joints</c> and <c>fasteners</c>.</summary>
+    public string Name => JointSection.NameOf(Place);
+}
+
+/// <summary>Bolts in a row along the grain. Metres.</summary>
+/// <param name="Count">How many.</param>
+/// <param name="Spacing">Between them.</param>
+public sealed record BoltRow(int Count, double Spacing);
+
+/// <summary>Two steel plates, one on either face of the frame, with bolts through both members. Metres.</summary>
+/// <param name="Bolt">Diameter of the bolts.</param>
+/// <param name="Strut">Bolts on the axis of the post or brace that ends here.</param>
+/// <param name="End">From its cut, along its axis, to the first of them.</param>
+/// <param name="Carrier">Bolts in the base or post that it ends on.</param>
+/// <param name="Depth">From the face on which it ends down to these.</param>
+/// <param name="Shift">Of their middle along the carrier from the strut's axis, drawn on: outward on a base, upward on a post.</param>
+/// <param name="Thickness">Of one plate.</param>
+/// <param name="Width">Of a plate, across the axis.</param>
+/// <param name="Length">Of a plate, along the axis.</param>
+public sealed record PlateJoint(
+    double Bolt, BoltRow Strut, double End, BoltRow Carrier, double Depth, double Shift, double Thickness, double Width, double Length);
+
+/// <summary>What a bracket's maker declares for all brackets of one joint. Newtons.</summary>
+/// <param name="Uplift">Square to the face it stands on.</param>
+/// <param name="Shear">Along that face.</param>
+/// <param name="Source">Who says so.</param>
+public sealed record BracketCapacity(double Uplift, double Shear, string Source);
+
+/// <summary>Keys under <c>joints</c>, and how they are read. <see cref="JointRules"/> says what they must agree on.</summary>
+internal static class JointSection
+{
+    /// <summary>The kind that needs a declared capacity.</summary>
+    public const string Bracket = "bracket";
+
+    // Low in the base, for what is pulled splits off above the row; above keepers and channels of usual depth. Own figure.
+    private const double DeepInBase = 0.75;
+
+    public static KeySpec Keys => Define.OptionalMap(
+        "joints",
+        "With what posts and braces are held; what is left out is for your engineer",
+        [.. Enum.GetValues<JointPlace>().Select(Keyed)]);
+
+    /// <summary>A joint's name.</summary>
+    public static string NameOf(JointPlace place) => place switch
+    {
+        JointPlace.PostFoot => "post-foot",
+        JointPlace.BraceFoot => "brace-foot",
+        _ => "brace-head",
+    };
+
+    /// <summary>The joint of a name.</summary>
+    public static JointPlace PlaceOf(string name) =>
+        Enum.GetValues<JointPlace>().First(p => string.Equals(NameOf(p), name, StringComparison.Ordinal));
+
+    /// <summary>Path of a joint in the file.</summary>
+    public static string PathOf(JointPlace place) => "joints." + NameOf(place);
+
+    /// <summary>All that the file describes, in their order.</summary>
+    public static ImmutableArray<JointParameters> Read(FileValues v, FrameParameters frames) =>
+        [.. Enum.GetValues<JointPlace>().Where(p => v.Given(PathOf(p))).Select(p => Joint(v, frames, p))];
+
+    private static KeySpec Keyed(JointPlace place)
+    {
+        var (strut, carrier, toward) = Words(place);
+        return Define.OptionalMap(
+            NameOf(place),
+            $"Joint of {strut} and {carrier}",
+            Define.Choice(
+                "kind", "Two steel plates with bolts through, or a bracket by its maker's figures", "plates", "plates", Bracket),
+            Define.Length("bolt", "Diameter of the bolts", "1/4 in", "1 in", "1/2 in", "12 mm"),
+            Define.Whole("count", $"Bolts in the {strut}, in a row on its axis", "2", "8", "2"),
+            Noted("spacing", "Between them", "5 diameters"),
+            Noted("end", $"From the {strut}'s cut along its axis to the first bolt", "7 diameters"),
+            Define.Map(
+                "carrier",
+                $"The bolts in the {carrier}, in a row along it",
+                Define.Whole("count", "How many", "2", "8", "2"),
+                Noted("spacing", "Between them", "5 diameters"),
+                Noted(
+                    "depth", $"From the face that the {strut} ends on to the row",
+                    place == JointPlace.BraceHead ? "half the post's width" : "three quarters of the base's depth"),
+                Define.Length(
+                    "shift", $"The row's middle {toward} of where the {strut}'s axis, drawn on, meets the row", "-24 in", "24 in", "0 in",
+                    "0 mm")),
+            Define.Map(
+                "plate",
+                "The plates, one on either face, alike",
+                Define.Length("thickness", "Thickness; below 1/4 in the steel is taken as sheet", "1/8 in", "1 in", "1/4 in", "8 mm"),
+                Noted("width", $"Across the {strut}'s axis", "what the bolts ask for, to the next 1/4 in (5 mm)"),
+                Noted("length", $"Along the {strut}'s axis", "what the bolts ask for, to the next 1/4 in (5 mm)")),
+            Define.OptionalMap(
+                "capacity",
+                "What the maker of a bracket declares for all brackets of one joint together",
+                Define.Quantity(QuantityKind.Force, "uplift", $"Square to the {carrier}", "1 lbf", "100000 lbf").Needed("1500 lbf", "6.5 kN"),
+                Define.Quantity(QuantityKind.Force, "shear", $"Along the {carrier}", "1 lbf", "100000 lbf").Needed("900 lbf", "4 kN"),
+                Define.Text("source", "Who declares it").Needed("maker's sheet of 2024")));
+    }
+
+    private static KeySpec Noted(string name, string description, string rule) =>
+        Define.Length(name, description, "1/4 in", "10 ft") with { DefaultNote = rule };
+
+    private static (string Strut, string Carrier, string Toward) Words(JointPlace place) => place switch
+    {
+        JointPlace.PostFoot => ("post", "base", "outward"),
+        JointPlace.BraceFoot => ("brace", "base", "outward"),
+        _ => ("brace", "post", "upward"),
+    };
+
+    private static JointParameters Joint(FileValues v, FrameParameters frames, JointPlace place)
+    {
+        var path = PathOf(place);
+        return v.Text(path + ".kind") is Bracket
+            ? new JointParameters(place) { Bracket = Capacity(v, path + ".capacity") }
+            : new JointParameters(place) { Plates = Plates(v, frames, place, path) };
+    }
+
+    private static BracketCapacity Capacity(FileValues v, string path) => v.Given(path)
+        ? new(v.Number(path + ".uplift"), v.Number(path + ".shear"), v.Text(path + ".source"))
+        : new(0, 0, "");
+
+    private static PlateJoint Plates(FileValues v, FrameParameters frames, JointPlace place, string path)
+    {
+        var bolt = v.Number(path + ".bolt");
+        double Or(string key, double rule) => v.NumberOrNull(path + key) ?? rule;
+        var plain = new PlateJoint(
+            bolt,
+            new BoltRow(v.Whole(path + ".count"), Or(".spacing", RowApart * bolt)),
+            Or(".end", DowelDistances.FullEnd * bolt),
+            new BoltRow(v.Whole(path + ".carrier.count"), Or(".carrier.spacing", RowApart * bolt)),
+            Or(
+                ".carrier.depth",
+                place == JointPlace.BraceHead ? frames.Post.Section.Width / 2 : frames.Base.Depth * DeepInBase),
+            v.Number(path + ".carrier.shift"),
+            v.Number(path + ".plate.thickness"),
+            0,
+            0);
+        var (length, width) = PlateLayout.Build(frames, place, plain).Needed;
+        var step = v.Units == UnitSystem.Metric ? 5 * Rounding.Millimetre : Units.MetresPerInch / 4;
+        return plain with
+        {
+            Width = Or(".plate.width", Rounding.Up(width, step)),
+            Length = Or(".plate.length", Rounding.Up(length, step)),
+        };
+    }
+
+    // Far enough for rows that press across the grain (Table 12.5.1D) and for the full value along it.
+    private const double RowApart = 5;
+}

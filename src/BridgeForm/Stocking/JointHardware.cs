@@ -1,0 +1,73 @@
+using System.Globalization;
+using BridgeForm.Connections;
+using BridgeForm.Project;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Stocking;
+
+/// <summary>Bolts, plates and brackets of joints that the project file describes; the force beside those it leaves to an engineer.</summary>
+internal static class JointHardware
+{
+    private const int Faces = 2;
+
+    /// <summary>Rows of one joint; null where it is none of those that can be described, or the file describes none at all.</summary>
+    /// <param name="parameters">The bridge.</param>
+    /// <param name="joint">The joint and its count.</param>
+    /// <param name="forces">What the guard asks of each joint, newtons, by its name.</param>
+    public static IReadOnlyList<HardwareItem>? Rows(
+        BridgeParameters parameters, Joint joint, IReadOnlyDictionary<string, double> forces)
+    {
+        var frames = parameters.Frames;
+        if (frames.Joints.IsEmpty || !forces.TryGetValue(joint.Name, out var force))
+        {
+            return null;
+        }
+
+        var words = new QuantityText(parameters.Units);
+        var where = string.Create(CultureInfo.InvariantCulture, $"{joint.Count} joints: {joint.What}");
+        return frames.Joints.FirstOrDefault(j => string.Equals(j.Name, joint.Name, StringComparison.Ordinal)) switch
+        {
+            { Plates: { } plates } => [Bolts(frames, joint, plates, words, where), Plates(joint, plates, words, where)],
+            { Bracket: { } bracket } =>
+            [
+                new($"Brackets, {joint.Name}", null, where,
+                    $"as many a joint as carry {words.Force(bracket.Uplift)} up and {words.Force(bracket.Shear)} along the face, with the "
+                        + $"fasteners that their maker names: {bracket.Source}; {HardwareList.FastenerNote}",
+                    "project file"),
+            ],
+            _ =>
+            [
+                new($"Fasteners, {joint.Name}", null, where,
+                    $"by your engineer: {words.Force(force)} (guard-joint-{joint.Name}); {HardwareList.FastenerNote}",
+                    "counted from the model"),
+            ],
+        };
+    }
+
+    private static HardwareItem Bolts(FrameParameters frames, Joint joint, PlateJoint plates, QuantityText words, string where)
+    {
+        var size = BoltSizes.Find(plates.Bolt)!;
+        var grip = JointSticks.Of(frames, JointSection.PlaceOf(joint.Name)).Carrier.Thickness + (Faces * plates.Thickness);
+        var each = plates.Strut.Count + plates.Carrier.Count;
+        var length = BoltSizes.Length(size, grip);
+        return new(
+            $"Bolts {words.Size(plates.Bolt)} x {words.Size(length)}, {joint.Name}",
+            each * joint.Count,
+            where,
+            string.Create(CultureInfo.InvariantCulture, $"hex, each with a washer and a nut; {each} a joint; grip {words.Size(grip)}; holes ")
+                + $"{words.Size(plates.Bolt + BoltSizes.Oversize)}; square to both faces, no bevel washer; {HardwareList.FastenerNote}",
+            $"project file; {BoltSizes.Source}");
+    }
+
+    private static HardwareItem Plates(Joint joint, PlateJoint plates, QuantityText words, string where)
+    {
+        var mass = plates.Length * plates.Width * plates.Thickness * SteelPlate.Density;
+        return new(
+            $"Plates {words.Size(plates.Width)} x {words.Size(plates.Length)} x {words.Size(plates.Thickness)}, {joint.Name}",
+            Faces * joint.Count,
+            where,
+            $"mild steel, {words.Mass(mass)} each, not in frames.hardware unless you put it there; profiles/plate-{joint.Name}.dxf, on one "
+                + $"face as drawn, on the other turned over; {HardwareList.FastenerNote}",
+            "project file");
+    }
+}

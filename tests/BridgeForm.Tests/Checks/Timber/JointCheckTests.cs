@@ -1,0 +1,118 @@
+using BridgeForm.Checks;
+using BridgeForm.Connections;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Tests.Checks.Timber;
+
+/// <summary>Joints of plates and bolts, by hand in inches and pounds. Southern pine, G 0.55, Fv 175·1.6·0.97 = 271.6 psi.</summary>
+public sealed class JointCheckTests
+{
+    private const double Inch = 0.0254;
+    private const double Pound = Units.PoundForce;
+    private const double Psi = Pound / (Inch * Inch);
+
+    private const string Wide = """
+        name: Braces far out (invented)
+        site: { span: 30 ft }
+        ropes: { spacing: 46 in }
+        frames:
+          base: { section: 4x6, length: 76 in }
+          post: { section: 4x4, length: 40 in, lean: 8 deg, foot: 18-1/2 in }
+          brace: { section: 4x4, lean: 18 deg, foot: 33 in }
+        joints:
+
+        """;
+
+    private static readonly double s_post = 18.5 + (1.75 / Math.Cos(Bridges.Radians(8)));
+    private static readonly double s_brace = 33 - (1.75 / Math.Cos(Bridges.Radians(18)));
+    private static readonly double s_top = (40 * Math.Cos(Bridges.Radians(8))) + 1.5;
+
+    /// <summary>200 lbf inward pulls the brace's foot up: 200·top/(brace − post), and the base splits above the row, 3.5 in down.</summary>
+    [Fact]
+    public void A_base_splits_above_the_bolts()
+    {
+        var check = Check("brace-foot: { bolt: 3/8 in, count: 3, spacing: 3 in, carrier: { depth: 3-1/2 in, count: 2 } }", "brace-foot");
+        var up = 200 * s_top / (s_brace - s_post);
+        var allowed = 2.0 / 3 * 271.6 * 3.5 * 3.5 * Math.Pow(3.5 / 5.5, 2);
+        Assert.Equal(CheckStatus.Pass, check.Status);
+        Assert.Equal(up / allowed, check.Ratio!.Value, 1e-6);
+        Assert.Equal(up / Math.Cos(Bridges.Radians(18)) * Pound, check.Demand, 0.01);
+        Assert.Contains("a licensed engineer confirms the joint", check.Detail, StringComparison.Ordinal);
+    }
+
+    /// <summary>
+    /// Outward the brace's foot is pressed on the base, which the wood carries; its push outward bends the row of two about its middle:
+    /// that of the lower bolt is shared evenly and added to M/s, across the brace.
+    /// </summary>
+    [Fact]
+    public void A_row_in_the_brace_turns()
+    {
+        var check = Check(
+            "brace-foot: { bolt: 3/8 in, count: 2, spacing: 2 in, end: 4 in, carrier: { depth: 3-1/2 in, count: 2 } }", "brace-foot");
+        var lean = Bridges.Radians(18);
+        var face = 18.5 + (3.5 / Math.Cos(Bridges.Radians(8)));
+        var tan = Math.Tan(Bridges.Radians(8)) + Math.Tan(lean);
+
+        // The lower edge of the head's contact: from the brace's inner edge.
+        var low = (s_brace - (1.75 / Math.Cos(lean)) - face) / tan;
+        var away = (s_brace - face - (low * Math.Tan(Bridges.Radians(8)))) / low;
+        var push = 200 * s_top / (s_brace - s_post) * away;
+        var moment = push * 5 * Math.Cos(lean);
+        var (along, across) = (push * Math.Sin(lean) / 2, (push * Math.Cos(lean) / 2) + (moment / 2));
+        var force = Math.Sqrt((along * along) + (across * across));
+        var angle = Math.Atan2(across, along);
+        var limit = new YieldLimit(
+            0.375 * Inch, 45000 * Psi, 3.5 * Inch, DowelBearing.Wood(0.55, 0.375 * Inch, angle), 0.25 * Inch, 87000 * Psi, angle, true);
+
+        // 1.6e6 psi times 12.25 in², not wet: E' = 0.9·1.6e6.
+        var group = GroupAction.Factor(2, 2 * Inch, 0.375 * Inch, 0.9 * 1.6e6 * 12.25 * Pound, 30e6 * 2 * 0.25 * Width(check) * Pound);
+        Assert.Equal(CheckStatus.Fail, check.Status);
+        Assert.Equal(force * Pound / (limit.Value * 1.6 * 0.7 * group), check.Ratio!.Value, 2e-4);
+        Assert.Contains("worst bolt of the brace", check.Detail, StringComparison.Ordinal);
+    }
+
+    // Cg hardly feels the plate's width: any near it does.
+    private static double Width(CheckResult check) => check.Detail.Length > 0 ? 4 : 0;
+
+    /// <summary>A plate of sheet, bolts fewer, a row higher up: each is weaker than what holds.</summary>
+    [Theory]
+    [InlineData("carrier: { depth: 3 in, count: 2 }")]
+    [InlineData("end: 1-5/8 in, carrier: { depth: 3-1/2 in, count: 2 }")]
+    [InlineData("plate: { thickness: 1/8 in }, carrier: { depth: 3-1/2 in, count: 2 }")]
+    public void What_is_taken_away_is_missed(string keys)
+    {
+        var whole = Check("brace-foot: { bolt: 3/8 in, count: 3, spacing: 3 in, carrier: { depth: 3-1/2 in, count: 2 } }", "brace-foot");
+        var less = Check($"brace-foot: {{ bolt: 3/8 in, count: 3, spacing: 3 in, {keys} }}", "brace-foot");
+        Assert.True(less.Ratio > whole.Ratio * 1.05, $"{less.Ratio} {whole.Ratio}");
+    }
+
+    [Fact]
+    public void What_is_not_described_stays_for_an_engineer()
+    {
+        var context = Contexts.Of(Wide + "  brace-foot: { bolt: 3/8 in, count: 3, spacing: 3 in, carrier: { depth: 3-1/2 in } }\n");
+        var bare = Contexts.Of(Wide.Replace("joints:\n", "", StringComparison.Ordinal));
+        foreach (var id in (string[])["guard-joint-post-foot", "guard-joint-brace-head"])
+        {
+            var (given, without) = (Contexts.Check(context, id), Contexts.Check(bare, id));
+            Assert.Equal(CheckStatus.Engineer, given.Status);
+            Assert.Equal(without.Detail, given.Detail);
+            Assert.Equal(without.Source, given.Source);
+        }
+    }
+
+    /// <summary>Wood that no table has: told, with the force, and no number for the joint.</summary>
+    [Fact]
+    public void Wood_without_values_is_told()
+    {
+        var check = Contexts.Check(
+            Wide + "  brace-foot: { bolt: 3/8 in, count: 3, spacing: 3 in, carrier: { depth: 3-1/2 in } }\n"
+                + "stock: { treated: { species: white-oak, treated: true, lengths: [12 ft] }, cedar: { species: western-red-cedar, "
+                + "lengths: [12 ft] } }\n",
+            "guard-joint-brace-foot");
+        Assert.Equal(CheckStatus.Engineer, check.Status);
+        Assert.Null(check.Capacity);
+        Assert.Contains("white-oak", check.NotChecked, StringComparison.Ordinal);
+    }
+
+    private static CheckResult Check(string joint, string name) => Contexts.Check(Wide + "  " + joint + "\n", "guard-joint-" + name);
+}
