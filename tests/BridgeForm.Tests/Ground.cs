@@ -49,7 +49,10 @@ internal static class Ground
         return Written(Merged(map, (MapNode)YamlTree.Read(metric ? Metric : Imperial, faults)!, ""));
     }
 
-    private static MapNode Merged(MapNode file, MapNode ground, string path) => file with
+    private static MapNode Merged(MapNode file, MapNode ground, string path) =>
+        Over(file, IsPicketed(file, path) ? WithoutCount(ground) : ground, path);
+
+    private static MapNode Over(MapNode file, MapNode ground, string path) => file with
     {
         Entries =
         [
@@ -57,6 +60,18 @@ internal static class Ground
                 && e.Value is MapNode over ? e with { Value = Merged(over, under, e.Key) } : e),
             .. ground.Entries.Where(g => file.Entries.All(e => e.Key != g.Key) && !IsReplaced(file, g.Key, path))
                 .Select(g => g.Value is MapNode under ? g with { Value = Merged(new MapNode(g.KeyPlace, []), under, g.Key) } : g),
+        ],
+    };
+
+    // Pickets stand on two rails, however many the ground has.
+    private static bool IsPicketed(MapNode file, string path) => path is "guard" && file.Entries.Any(e => e.Key is "pickets");
+
+    private static MapNode WithoutCount(MapNode guard) => guard with
+    {
+        Entries =
+        [
+            .. guard.Entries.Select(e => e is { Key: "rails", Value: MapNode rails }
+                ? e with { Value = rails with { Entries = [.. rails.Entries.Where(r => r.Key is not "count")] } } : e),
         ],
     };
 

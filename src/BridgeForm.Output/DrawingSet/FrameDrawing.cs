@@ -105,6 +105,11 @@ internal sealed class FrameDrawing
         var plane = placement.X.X < 0 ? stock.Far : stock.Near;
         var (y, z) = (stock.Width / 2, stock.Thickness / 2);
         SheetPoint Corner(double cy, double cz) => Local(_view.Of(placement.ToWorld(new Vector3d(plane.XAt(cy, cz), cy, cz))));
+        if (stock.IsRound)
+        {
+            return new SheetArea(PageLayers.Note, [.. RoundStock.Corners(stock.Width).Select(c => Corner(c.Y, c.Z))], Shade);
+        }
+
         return new SheetArea(PageLayers.Note, [Corner(-y, -z), Corner(y, -z), Corner(y, z), Corner(-y, z)], Shade);
     }
 

@@ -105,8 +105,8 @@ internal static class CutKeys
         return features.Count == 0 ? null : $"{Section(piece)}|{Millimetres(piece.BlankLength)}|{string.Join('|', features)}";
     }
 
-    /// <summary>Key of a ripped section; null when the section is whole.</summary>
-    public static string? OfRips(Piece piece) => piece.Shape.Rips.IsEmpty
+    /// <summary>Key of a ripped section; null when the section is whole, or bought round.</summary>
+    public static string? OfRips(Piece piece) => piece.Shape.Rips.IsEmpty || piece.Shape.IsRound
         ? null
         : Section(piece) + string.Concat(piece.Shape.Rips.Select(r => string.Create(
             CultureInfo.InvariantCulture, $"|{Tenths(Elementary.Atan2(r.Normal.Z, r.Normal.Y))}:{Millimetres(r.Offset)}")));

@@ -42,7 +42,7 @@ internal sealed class Supports
 
     /// <summary>
     /// Sets of parts of each of which the part must touch at least one, the same arrays for all parts alike. Bases rest on the ropes
-    /// (<see cref="RopeContacts"/> looks at that) or on their landing and have none.
+    /// (<see cref="RopeContacts"/> looks at that) or on their landing and have none; nor has what brackets hold clear.
     /// </summary>
     public int[][] CarriersOf(int index)
     {
@@ -55,7 +55,7 @@ internal sealed class Supports
         var alike = (Owner(part), part.Role, part.Side);
         if (!_carriers.TryGetValue(alike, out var sets))
         {
-            sets = [.. RoleTable.Of(part.Role).RestsOn.SelectMany(bearing => Sets(part, bearing))];
+            sets = [.. RoleTable.Of(part.Role).RestsOn.Where(b => !b.IsClear).SelectMany(bearing => Sets(part, bearing))];
             _carriers.Add(alike, sets);
         }
 

@@ -21,7 +21,7 @@ public sealed record BridgeLayout(
     /// <summary>Number of bays.</summary>
     public int Bays => Poses.Length - 1;
 
-    /// <summary>Treads and packers by number.</summary>
+    /// <summary>Treads, pickets and packers by number.</summary>
     public DeckSteps Steps { get; private init; } = DeckSteps.None;
 
     /// <summary>Lays frames, deck and caps on a rope, with the treads and packers that its shape was found with.</summary>
@@ -29,7 +29,10 @@ public sealed record BridgeLayout(
         rope.Steps.IsEmpty ? Lay(parameters, rope.Nodes) : Lay(parameters, rope.Nodes).With(rope.Steps);
 
     /// <summary>The same with treads and packers as given, counted as in <see cref="DeckSteps.Counted"/>.</summary>
-    public BridgeLayout With(ImmutableArray<int> steps) => this with { Steps = DeckSteps.Read(steps, Poses.Length) };
+    public BridgeLayout With(ImmutableArray<int> steps) => this with
+    {
+        Steps = DeckSteps.Read(steps, Poses.Length, Parameters.Deck.Stringer is not null),
+    };
 
     /// <summary>Lays frames, deck and caps on the nodes of a rope, with the treads and packers that go with them.</summary>
     public static BridgeLayout Lay(BridgeParameters parameters, ImmutableArray<RopePoint> nodes)
@@ -62,13 +65,16 @@ public sealed record BridgeLayout(
 }
 
 /// <summary>
-/// What of a deck comes by whole numbers and hangs on the shape: treads of a bay, and whether a packer lies on a base. The
+/// What comes by whole numbers and hangs on the shape: treads and pickets of a bay, and whether a packer lies on a base. The
 /// weights jump with them, so the ropes' shape is found with these numbers and the parts are made with the same.
 /// </summary>
 /// <param name="Treads">Treads in each bay, bay 1 first; empty for a deck along the bridge.</param>
 /// <param name="Packers">Whether a packer lies on the base of each frame, F00 first.</param>
 public sealed record DeckSteps(ImmutableArray<int> Treads, ImmutableArray<bool> Packers)
 {
+    /// <summary>Pickets on a side of each bay, bay 1 first; empty for a guard without.</summary>
+    public ImmutableArray<int> Pickets { get; init; } = [];
+
     /// <summary>None chosen yet.</summary>
     public static DeckSteps None { get; } = new([], []);
 
@@ -77,20 +83,30 @@ public sealed record DeckSteps(ImmutableArray<int> Treads, ImmutableArray<bool> 
         layout.Parameters.Deck.Stringer is { } stringer
             ? [.. Enumerable.Range(1, layout.Bays).Select(bay => DeckTreads.Count(layout, bay, stringer))]
             : [],
-        [.. Enumerable.Range(0, layout.Bays + 1).Select(frame => Frames.Packers.StandsClear(layout, frame))]);
+        [.. Enumerable.Range(0, layout.Bays + 1).Select(frame => Frames.Packers.StandsClear(layout, frame))])
+    {
+        Pickets = layout.Parameters.Guard.Pickets is { } pickets
+            ? [.. Enumerable.Range(1, layout.Bays).Select(bay => GuardPickets.Count(layout, bay, pickets))]
+            : [],
+    };
 
     /// <summary>
-    /// As the ropes count them: treads, then 0 for a packer and 1 for none. The smaller fits on both sides of a threshold: a
-    /// tread fewer keeps its gap, and a packer fills what is just under the seating tolerance as well as what is just over it.
+    /// As the ropes count them: treads, pickets less than none, then 0 for a packer and 1 for none. The smaller fits on both sides of
+    /// a threshold: a tread fewer keeps its gap, a picket more leaves none too wide, and a packer fills what is just under the seating
+    /// tolerance as well as what is just over it.
     /// </summary>
-    public ImmutableArray<int> Counted => [.. Treads, .. Packers.Select(p => p ? 0 : 1)];
+    public ImmutableArray<int> Counted => [.. Treads, .. Pickets.Select(n => -n), .. Packers.Select(p => p ? 0 : 1)];
 
     /// <summary>Reads <see cref="Counted"/> back.</summary>
-    /// <param name="counted">One number a bay where there are treads, then one a frame.</param>
+    /// <param name="counted">One number a bay where there are treads, another where there are pickets, then one a frame.</param>
     /// <param name="frames">Number of frames.</param>
-    public static DeckSteps Read(ImmutableArray<int> counted, int frames)
+    /// <param name="hasTreads">The deck lies across.</param>
+    public static DeckSteps Read(ImmutableArray<int> counted, int frames, bool hasTreads)
     {
-        var treads = counted.Length - frames;
-        return new DeckSteps(counted[..treads], [.. counted.Skip(treads).Select(p => p == 0)]);
+        var (treads, inBays) = (hasTreads ? frames - 1 : 0, counted.Length - frames);
+        return new DeckSteps(counted[..treads], [.. counted.Skip(inBays).Select(p => p == 0)])
+        {
+            Pickets = [.. counted[treads..inBays].Select(n => -n)],
+        };
     }
 }

@@ -22,8 +22,8 @@ internal static class GuardRails
     }
 
     /// <summary>
-    /// Heights of the rails' centre lines at a frame, up along the post from the base's top, metres: as given, or with equal
-    /// gaps between the deck's surface and the post's head.
+    /// Heights of the rails' centre lines at a frame, up along the post from the base's top, metres: as given, with equal
+    /// gaps between the deck's surface and the post's head, or those two that carry pickets.
     /// </summary>
     public static double[] Heights(BridgeLayout layout, int frame)
     {
@@ -36,6 +36,12 @@ internal static class GuardRails
         var post = layout.Parameters.Frames.Post;
         var deck = DeckAlongPost(layout, frame);
         var width = guard.Rail.Width;
+        if (guard.Pickets is { } pickets)
+        {
+            var off = pickets.Gap + (width / 2);
+            return [deck + off, post.Length - off];
+        }
+
         var gap = (post.Length - deck - (guard.RailCount * width)) / (guard.RailCount + 1);
         var heights = new double[guard.RailCount];
         for (var i = 0; i < heights.Length; i++)
@@ -95,20 +101,5 @@ internal static class GuardRails
         }
 
         return deepest;
-    }
-
-    /// <summary>A point on a post's inner face at t = 0, and the face's normal, out of the post.</summary>
-    private readonly record struct PostFace(Vector3d Point, Vector3d Inward)
-    {
-        public static PostFace Lay(BridgeLayout layout, int frame, Side side, double height)
-        {
-            var post = layout.Parameters.Frames.Post;
-            var pose = layout.Poses[frame];
-            var (sin, cos) = Elementary.SinCos(post.Lean);
-            var sign = side.Sign();
-            return new PostFace(
-                pose.At(0, layout.Levels[frame].Top + (height * cos), sign * (post.Foot + (height * sin))),
-                pose.Direction(0, sin, -sign * cos));
-        }
     }
 }

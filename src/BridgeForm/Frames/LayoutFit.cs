@@ -88,7 +88,11 @@ internal static class LayoutFit
                 + "the deck: the cap between them has no length")];
         }
 
-        return First(layout, i => GuardRails.Lay(layout, i, Side.Right)) is { } rail
+        return First(layout, i =>
+            [
+                .. GuardRails.Lay(layout, i, Side.Right), .. GuardPickets.Lay(layout, i, Side.Right),
+                .. GuardHandrails.Lay(layout, i, Side.Right),
+            ]) is { } rail
             ? [new Misfit(FaultCode.PostsCross.Id(), PostLength, [Spacing, Sag, Rise], $"the posts of {Ends(layout, rail)} meet above the "
                 + "deck: a rail between them has no length")]
             : [];

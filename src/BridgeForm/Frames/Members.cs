@@ -24,7 +24,7 @@ public static class Members
     public static MemberGroup Frame(BridgeLayout layout, int index) =>
         new(layout.Poses[index].Name, [.. InFrame(layout, index, Sides.Both)]);
 
-    /// <summary>Members of bay <paramref name="index"/> (1 … bays): deck, rails, caps.</summary>
+    /// <summary>Members of bay <paramref name="index"/> (1 … bays): deck, rails, pickets, caps, handrails.</summary>
     public static MemberGroup Bay(BridgeLayout layout, int index) =>
         new(FramePoses.BayName(index, layout.Bays), [.. InBay(layout, index, Sides.Both)]);
 
@@ -71,7 +71,17 @@ public static class Members
 
         foreach (var side in sides)
         {
+            members.AddRange(GuardPickets.Lay(layout, index, side));
+        }
+
+        foreach (var side in sides)
+        {
             members.Add(GuardCaps.Lay(layout, index, side));
+        }
+
+        foreach (var side in sides)
+        {
+            members.AddRange(GuardHandrails.Lay(layout, index, side));
         }
 
         return members;

@@ -34,13 +34,14 @@ internal static class RailFit
     private static IEnumerable<Misfit> ByCount(BridgeLayout layout, int frame, double room)
     {
         var (guard, text) = (layout.Parameters.Guard, new QuantityText(layout.Parameters.Units));
-        if (guard.RailCount > 0 && guard.RailCount * guard.Rail.Width >= room - Tolerances.RoundOff)
+        var needed = guard.RailCount * (guard.Rail.Width + (guard.Pickets?.Gap ?? 0));
+        if (guard.RailCount > 0 && needed >= room - Tolerances.RoundOff)
         {
             yield return new Misfit(
                 FaultCode.RailsOverlap.Id(),
-                Count,
+                guard.Pickets is null ? Count : PostLength,
                 [PostLength, Section],
-                $"the rails of {text.Size(guard.Rail.Width)} overlap: between deck and head are {text.Size(Math.Max(0, room))} along the "
+                $"the rails of {text.Size(guard.Rail.Width)} {(guard.Pickets is null ? "overlap" : "have no room with the gaps of the pickets")}: between deck and head are {text.Size(Math.Max(0, room))} along the "
                     + $"posts of {layout.Poses[frame].Name}, where the deck lies {text.Size(layout.Deck.Lifts[frame])} above the base");
         }
     }
@@ -59,7 +60,7 @@ internal static class RailFit
                 var what = $"the rails overlap by {text.Size(overlap)} in {FramePoses.BayName(bay, layout.Bays)}: it rises, and square to "
                     + "the rails they stand closer than along the posts";
                 return [
-                    guard.RailHeights.IsEmpty
+                    guard.RailHeights.IsEmpty && guard.Pickets is null
                         ? new Misfit(FaultCode.RailsOverlap.Id(), Count, [PostLength, Section, "ropes.sag", "site.rise"], what)
                         : new Misfit(FaultCode.RailsOverlap.Id(), Section, [Heights, "ropes.sag", "site.rise"], what),
                 ];

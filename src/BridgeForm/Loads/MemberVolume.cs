@@ -18,7 +18,7 @@ internal static class MemberVolume
     /// <param name="drilled">The user asks for holes of his own in members of this kind.</param>
     public static double Measure(CutStock shape, bool drilled)
     {
-        if (shape.Rips.IsEmpty && !(drilled && !LooseHoles.Any(shape)))
+        if ((shape.Rips.IsEmpty || shape.IsRound) && !(drilled && !LooseHoles.Any(shape)))
         {
             return Math.Max(0, CutStockVolume.Prism(shape));
         }

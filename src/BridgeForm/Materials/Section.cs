@@ -52,6 +52,23 @@ internal readonly record struct NominalSize(double Thickness, double Width)
 /// <param name="Problem">Null when the text was read.</param>
 public readonly record struct SectionReading(Section? Section, string? Problem);
 
+/// <summary>Round sticks, named by their diameter: <c>1-1/2 in round</c>.</summary>
+public static class RoundSection
+{
+    private const string Word = " round";
+
+    /// <summary>The square around it, by the name of the round.</summary>
+    /// <param name="diameter">Diameter as people of the project write it.</param>
+    /// <param name="metres">The same in metres.</param>
+    public static Section Of(string diameter, double metres) => new(diameter + Word, metres, metres);
+
+    /// <summary>The stick of a name; null for what names none.</summary>
+    public static Section? Read(string text) => text.Trim() is var name && name.EndsWith(Word, StringComparison.Ordinal)
+        && QuantityReader.Read(QuantityKind.Length, name[..^Word.Length]) is { IsRead: true, Value: > 0 } diameter
+            ? new Section(name, diameter.Value, diameter.Value)
+            : null;
+}
+
 /// <summary>Reads <c>2x4</c>, <c>5/4x6</c>, <c>6x6 green</c>, <c>38 x 89 mm</c>, <c>1-1/2 x 3-1/2 in</c>.</summary>
 public static class SectionReader
 {

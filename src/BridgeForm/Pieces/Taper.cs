@@ -15,7 +15,7 @@ public sealed record Taper(double Thick, double Thin, double Width)
     /// <summary>The taper of a piece; null when nothing is ripped off it.</summary>
     public static Taper? Measure(Piece piece)
     {
-        if (piece.Shape.Rips.IsEmpty)
+        if (piece.Shape.Rips.IsEmpty || piece.Shape.IsRound)
         {
             return null;
         }

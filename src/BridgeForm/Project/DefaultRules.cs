@@ -71,13 +71,17 @@ internal static class DefaultRules
         return [.. chosen.OrderBy(c => sections.IndexOf(c.Path[..c.Path.IndexOf('.', StringComparison.Ordinal)]))];
     }
 
+    // Pickets stand on two rails.
+    private static bool IsUnasked(FileValues values, string path) =>
+        path is "guard.rails.count" && values.Given(PicketSection.Path);
+
     // Neither given, nor another key in its place.
     private static bool IsOpen(FileValues values, string path)
     {
         var end = path.LastIndexOf('.');
         var above = path[..end];
         var others = ProjectKeys.At(above).OneOf;
-        return values.Find(path) is null
+        return values.Find(path) is null && !IsUnasked(values, path)
             && !(others.Contains(path[(end + 1)..], StringComparer.Ordinal) && others.Any(o => values.Given($"{above}.{o}")));
     }
 }

@@ -27,6 +27,12 @@ public sealed record GuardParameters
 
     /// <summary>Stock of the cap.</summary>
     public required string CapStock { get; init; }
+
+    /// <summary>Pickets on two rails; null for a guard of rails alone.</summary>
+    public PicketParameters? Pickets { get; init; }
+
+    /// <summary>Handrail; null for none but what rails and cap are.</summary>
+    public HandrailParameters? Handrail { get; init; }
 }
 
 /// <summary>Keys under <c>guard</c>, how they are read, and whether rails fit between deck and head.</summary>
@@ -64,23 +70,28 @@ internal static class GuardSection
                     Define.Section("section", "Lies flat", "2x6", "45 x 145 mm"),
                     Define.StockName("cedar"),
                 ]),
-        ]).AllStarting();
+        ]).AllStarting().With(PicketSection.Keys, HandrailSection.Keys);
 
     public static GuardParameters Read(FileValues v) => new()
     {
         Rail = v.Section("guard.rails.section"),
         RailStock = v.Text("guard.rails.stock"),
-        RailCount = v.NumberOrNull("guard.rails.count") is { } count ? (int)count : v.Names("guard.rails.heights").Count,
+        RailCount = v.Given(PicketSection.Path) ? PicketParameters.Rails
+            : v.NumberOrNull("guard.rails.count") is { } count ? (int)count : v.Names("guard.rails.heights").Count,
         RailHeights = [.. v.Items("guard.rails.heights").Select(v.Number)],
         Cap = v.Section("guard.cap.section"),
         CapStock = v.Text("guard.cap.stock"),
+        Pickets = PicketSection.Read(v),
+        Handrail = HandrailSection.Read(v),
     };
 
     public static void Check(CheckedFile f)
     {
+        PicketSection.Check(f);
+        HandrailSection.Check(f);
         if (!f.Good(
             "guard.rails.section", Heights, Count, "deck.layout", "deck.board.section", "deck.stringer.section", "frames.post.length",
-            "frames.post.lean"))
+            "frames.post.lean") || f.Parameters.Guard.Pickets is not null)
         {
             return;
         }

@@ -69,6 +69,8 @@ internal static class StockSection
         "deck.stringer.stock",
         "guard.rails.stock",
         "guard.cap.stock",
+        "guard.pickets.stock",
+        "guard.handrail.stock",
     ];
 
     public static KeySpec Keys => Define.Named(
@@ -188,7 +190,8 @@ internal static class StockSection
         f.Stop(FaultCode.UnknownGrade, path, GradeHint.Message(stock.Grade));
     }
 
-    private static bool IsUnknown(CheckedFile f, string path) => f.Good(path)
+    // A part that the file does not ask for has no stock.
+    private static bool IsUnknown(CheckedFile f, string path) => f.Good(path) && f.Values.Find(path) is not null
         && (f.Parameters.Deck.Layout != DeckLayout.Along || !path.StartsWith("deck.stringer", StringComparison.Ordinal))
         && !f.Values.Names("stock").Contains(f.Written(path), StringComparer.Ordinal);
 
@@ -234,6 +237,8 @@ internal static class ChosenStock
         WoodKey.Stringer => parameters.Deck.Stringer?.Stock,
         WoodKey.Rail => parameters.Guard.RailStock,
         WoodKey.Cap => parameters.Guard.CapStock,
+        WoodKey.Picket => parameters.Guard.Pickets?.Stock,
+        WoodKey.Handrail => parameters.Guard.Handrail?.Stock,
         WoodKey.LikeBaseButTreated => LikeBaseButTreated(parameters),
         var key => throw new ArgumentOutOfRangeException(nameof(role), key, "No such key."),
     };

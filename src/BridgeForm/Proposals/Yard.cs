@@ -57,7 +57,11 @@ internal static class Yard
         ];
         (string Path, string Stock, Section Section)[] stringer =
             p.Deck.Stringer is { } s ? [("deck.stringer.section", s.Stock, s.Section)] : [];
-        return all.Concat(stringer).Where(a => !p.StockNamed(a.Stock).Sells(a.Section));
+        (string Path, string Stock, Section Section)[] handrail =
+            p.Guard.Handrail is { IsRound: false } h ? [("guard.handrail.section", h.Stock, h.Section)] : [];
+        (string Path, string Stock, Section Section)[] pickets =
+            p.Guard.Pickets is { } sticks ? [("guard.pickets.section", sticks.Stock, sticks.Section)] : [];
+        return all.Concat(stringer).Concat(pickets).Concat(handrail).Where(a => !p.StockNamed(a.Stock).Sells(a.Section));
     }
 
     /// <summary>

@@ -29,6 +29,12 @@ public enum Role
 
     /// <summary>Tapered piece between base and boards.</summary>
     Packer,
+
+    /// <summary>Upright stick on two rails.</summary>
+    Picket,
+
+    /// <summary>Rail that a hand closes around, on brackets from the posts.</summary>
+    Handrail,
 }
 
 /// <summary>Which side of the bridge a member lies on, seen walking from A to B.</summary>

@@ -169,6 +169,12 @@ public sealed record Bearing(BearingPlace Place, ImmutableArray<Role> On)
     /// <summary>On either role, in the frames at both ends of the bay.</summary>
     public static Bearing AtBothEnds(params ImmutableArray<Role> on) => new(BearingPlace.BothFrames, on);
 
+    /// <summary>Held by brackets of metal clear of a role, in the frames at both ends of the bay: wood touches no wood.</summary>
+    public static Bearing OnBrackets(Role on) => AtBothEnds(on) with { IsClear = true };
+
+    /// <summary>What lies between is metal: the part stands clear of what carries it.</summary>
+    public bool IsClear { get; init; }
+
     /// <summary>On every part of a role in the bay.</summary>
     public static Bearing AcrossBay(Role on) => new(BearingPlace.WholeBay, [on]);
 }

@@ -105,6 +105,28 @@ public static class RoleTable
             Share = WeightShare.Guard, Section = DrawingSection.Guard, Leaves = new(0.4, 0.5, 0.1),
             Building = BuildingPart.Member,
         },
+        new()
+        {
+            // Upright: V.
+            Role = Role.Picket, Letter = "V", Name = "picket", Words = "Upright stick between two rails", Wood = WoodKey.Picket,
+            Joints = [new("picket", "picket to rail, each end", JointCount.EachEnd)],
+            RestsOn = [Bearing.AcrossBay(Role.Rail)],
+            AddedIn = [AssemblyWork.FixRails], Rank = 3,
+            Axis = RoleAxis.Up, Faces = new("inward face", "outward", "towards A") { Mirrored = true },
+            Share = WeightShare.Guard, Section = DrawingSection.Guard, Leaves = new(0.55, 0.12, -0.05),
+            Building = BuildingPart.Member,
+        },
+        new()
+        {
+            Role = Role.Handrail, Letter = "H", Name = "handrail", Words = "Rail for the hand, on brackets from the posts",
+            Wood = WoodKey.Handrail,
+            Joints = [new("handrail", "handrail to the bracket on the post, each end", JointCount.EachEnd)],
+            RestsOn = [Bearing.OnBrackets(Role.Post)],
+            AddedIn = [AssemblyWork.FixRails], Rank = 4,
+            Axis = RoleAxis.Along, Faces = new("inward face", "outward", "up") { Mirrored = true },
+            Share = WeightShare.Guard, Section = DrawingSection.Guard, Leaves = new(0.55, 0.3, -0.15),
+            Building = BuildingPart.Member,
+        },
     ];
 
     private static readonly RoleFacts[] s_byRole = [.. All.OrderBy(f => f.Role)];

@@ -24,6 +24,12 @@ public enum WoodKey
     /// <summary><c>guard.cap.stock</c>.</summary>
     Cap,
 
+    /// <summary><c>guard.pickets.stock</c>; nothing is chosen where there are none.</summary>
+    Picket,
+
+    /// <summary><c>guard.handrail.stock</c>; nothing is chosen where there is none.</summary>
+    Handrail,
+
     /// <summary>No key: as the bases' if that is treated, else treated where the file has any.</summary>
     LikeBaseButTreated,
 }

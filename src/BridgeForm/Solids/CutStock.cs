@@ -54,6 +54,9 @@ public sealed record CutStock(double Width, double Thickness, Plane Near, Plane 
     /// <summary>Further planes that take wood off along the stick (tapers); normals point out of the wood.</summary>
     public ImmutableArray<Plane> Rips { get; init; } = [];
 
+    /// <summary>Bought round: its <see cref="Rips"/> are faces of the stock, as many as stand for the curve, and no cuts.</summary>
+    public bool IsRound { get; init; }
+
     /// <summary>Channels, in order of X.</summary>
     public ImmutableArray<Channel> Channels { get; init; } = [];
 
@@ -166,7 +169,7 @@ public static class CutStockVolume
     /// </summary>
     public static double Prism(CutStock stock)
     {
-        var volume = stock.Width * stock.Thickness * (stock.Far.XAt(0, 0) - stock.Near.XAt(0, 0));
+        var volume = (stock.IsRound ? RoundStock.Area(stock.Width) : stock.Width * stock.Thickness) * (stock.Far.XAt(0, 0) - stock.Near.XAt(0, 0));
         foreach (var channel in stock.Channels)
         {
             var across = channel.Face == StockFace.MinusY ? stock.Thickness : stock.Width;

@@ -14,7 +14,7 @@ public static class StockSolid
         var result = Prism(stock);
         foreach (var rip in stock.Rips)
         {
-            result = result.OrNull?.Cut(rip, FaceOrigin.Cut) ?? result;
+            result = result.OrNull?.Cut(rip, stock.IsRound ? FaceOrigin.Stock : FaceOrigin.Cut) ?? result;
         }
 
         foreach (var channel in stock.Channels)

@@ -16,6 +16,8 @@ public static class AssemblyWords
         AssemblyWork.HangFrame when step.Parts.IsEmpty => "Hang the frame on the ropes at its marks and close its keepers",
         AssemblyWork.HangFrame => "Hang the frame on the ropes at its marks and close its keepers; fix the packer on the base",
         AssemblyWork.LayDeck => "Lay the deck from frame to frame",
+        AssemblyWork.FixRails when step.Parts.Any(p => PartId.Read(p) is { Role: Role.Handrail }) =>
+            "Fix the rails to the posts' inner faces, lowest first, then the handrails on their brackets",
         AssemblyWork.FixRails => "Fix the rails to the posts' inner faces, lowest first",
         AssemblyWork.FixCaps => "Lay the caps on the posts' heads",
         _ => throw new ArgumentOutOfRangeException(nameof(step), step.Work, "No such work."),

@@ -16,7 +16,7 @@ public sealed class CheckPageTests
         Bridges.Garden.Replace(
             "span: 30 ft",
             "span: 30 ft, ground: [[0 ft, -4 ft], [30 ft, -4 ft]], water: -5 ft, a: { landing: { level: 8 in, gap: 1/4 in } }",
-            StringComparison.Ordinal),
+            StringComparison.Ordinal) + "\nguard: { pickets: { gap: 3-1/2 in }, handrail: { height: 34 in } }\n",
     ];
 
     private static readonly string[] s_failing =

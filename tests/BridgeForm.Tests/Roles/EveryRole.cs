@@ -5,10 +5,14 @@ namespace BridgeForm.Tests.Roles;
 /// <summary>Two bridges that have parts of every role between them: a deck of boards on packers, and one of treads on stringers.</summary>
 internal static class EveryRole
 {
-    private const string OnStringers = "\ndeck: { layout: across, board: { section: 2x6 }, stringer: { section: 2x6, count: 3 } }\n";
+    private const string OnStringers = "\ndeck: { layout: across, board: { section: 2x6 }, stringer: { section: 2x6, count: 3 } }\n"
+        + "guard: { handrail: { height: 30 in } }\n";
+
+    private const string Picketed =
+        "\nguard: { rails: { section: 38 x 89 mm }, pickets: { section: 38 x 38 mm }, cap: { section: 38 x 140 mm } }\n";
 
     private static readonly Lazy<BridgeModel[]> s_models = new(
-        () => [Bridges.Build(Bridges.Inclined), Bridges.Build(Bridges.Garden + OnStringers)]);
+        () => [Bridges.Build(Bridges.Inclined + Picketed), Bridges.Build(Bridges.Garden + OnStringers)]);
 
     /// <summary>Both.</summary>
     public static IReadOnlyList<BridgeModel> Models => s_models.Value;

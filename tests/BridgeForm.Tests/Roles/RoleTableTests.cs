@@ -69,11 +69,11 @@ public sealed class RoleTableTests
         }
     }
 
-    // By hand: rails and caps on posts, posts on bases; boards, stringers on bases or packers, these on bases; treads on stringers.
+    // By hand: rails and caps on posts, pickets on rails, posts on bases; boards, stringers on bases or packers, these on bases; treads on stringers.
     [Theory]
     [InlineData(DrawingSection.Frame, "base post")]
     [InlineData(DrawingSection.Deck, "base packer stringer")]
-    [InlineData(DrawingSection.Guard, "base post")]
+    [InlineData(DrawingSection.Guard, "base post rail")]
     public void What_stands_under_a_section_is_found_down_to_the_ropes(DrawingSection section, string names) =>
         Assert.Equal(names, string.Join(' ', RoleTable.All.Where(f => RoleTable.IsUnder(f.Role, section)).Select(f => f.Name)));
 
@@ -82,7 +82,7 @@ public sealed class RoleTableTests
     public void Every_joint_named_under_fasteners_occurs_in_a_bridge()
     {
         string[] written =
-            ["keeper", "post-foot", "brace-foot", "brace-head", "packer", "board-end", "stringer-end", "tread", "rail", "cap"];
+            ["keeper", "post-foot", "brace-foot", "brace-head", "packer", "board-end", "stringer-end", "tread", "rail", "cap", "picket", "handrail"];
         Assert.Equal(written, RoleTable.JointNames);
         Assert.Equal(
             written.Order(StringComparer.Ordinal),
@@ -100,6 +100,7 @@ public sealed class RoleTableTests
     [InlineData(Role.Tread, "boards")]
     [InlineData(Role.Rail, "rails")]
     [InlineData(Role.Cap, "caps")]
+    [InlineData(Role.Handrail, "handrails")]
     public void Wood_is_chosen_where_the_table_says(Role role, string stock)
     {
         var text = Bridges.Inclined
@@ -109,8 +110,9 @@ public sealed class RoleTableTests
             .Replace("foot: 725 mm }", "foot: 725 mm, stock: braces }", StringComparison.Ordinal)
             + "\ndeck: { layout: across, board: { section: 38 x 140 mm, stock: boards }, stringer: { section: 38 x 140 mm, count: 3, "
             + "stock: stringers } }"
-            + "\nguard: { rails: { section: 19 x 89 mm, count: 6, stock: rails }, cap: { section: 38 x 140 mm, stock: caps } }\nstock:\n"
-            + string.Concat(((string[])["bases", "posts", "braces", "boards", "stringers", "rails", "caps"]).Select(name =>
+            + "\nguard: { rails: { section: 19 x 89 mm, count: 6, stock: rails }, cap: { section: 38 x 140 mm, stock: caps }, "
+            + "handrail: { height: 700 mm, stock: handrails } }\nstock:\n"
+            + string.Concat(((string[])["bases", "posts", "braces", "boards", "stringers", "rails", "caps", "handrails"]).Select(name =>
                 $"  {name}: {{ species: western-red-cedar, treated: {(name == "stringers" ? "true" : "false")}, lengths: [3 m] }}\n"));
         var layout = Bridges.Layout(Bridges.Read(text));
         var members = Members.Lay(layout).SelectMany(g => g.Members).Where(m => m.Role == role).ToList();

@@ -14,7 +14,7 @@ internal static class ClearWidth
     public static DeclaredCheck Declared { get; } = new(
         "clear-width",
         "Clear width between the guards",
-        "Narrowest width between the rails' inner faces, or the posts' at the deck, against 36 in. A public bridge that is narrower fails; "
+        "Narrowest width between the rails' inner faces, pickets, handrails, or the posts at the deck, against 36 in. A public bridge that is narrower fails; "
             + "a private one is only told.",
         Limits.ClearWidth.Source,
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
@@ -37,21 +37,27 @@ internal static class ClearWidth
         var least = (Width: DeckWidth.BetweenPosts(layout.Parameters), Frame: 0);
         for (var bay = 1; bay <= layout.Bays; bay++)
         {
-            var lowest = GuardRails.Lay(layout, bay, Side.Right).FirstOrDefault();
-            if (lowest is null)
+            foreach (var part in Inmost(layout, bay))
             {
-                break;
-            }
-
-            foreach (var frame in (int[])[bay - 1, bay])
-            {
-                var across = Plane.Through(layout.Poses[frame].Node, layout.Deck.Direction(bay));
-                var width = 2 * CrossSections.Furthest(lowest, across, -Vector3d.UnitZ).Z;
-                least = (Math.Min(least.Width, width), Ties.IsLarger(least.Width, width) ? frame : least.Frame);
+                foreach (var frame in (int[])[bay - 1, bay])
+                {
+                    var across = Plane.Through(layout.Poses[frame].Node, layout.Deck.Direction(bay));
+                    var width = 2 * CrossSections.Furthest(part, across, -Vector3d.UnitZ).Z;
+                    least = (Math.Min(least.Width, width), Ties.IsLarger(least.Width, width) ? frame : least.Frame);
+                }
             }
         }
 
         return least;
+    }
+
+    /// <summary>What stands furthest in on the right side of a bay: the lowest rail, as thick as with its pickets, and the handrail.</summary>
+    private static IEnumerable<Member> Inmost(BridgeLayout layout, int bay)
+    {
+        var onIt = 2 * (layout.Parameters.Guard.Pickets?.Section.Thickness ?? 0);
+        return GuardRails.Lay(layout, bay, Side.Right).Take(1)
+            .Select(rail => onIt > 0 ? rail with { Shape = rail.Shape with { Thickness = rail.Shape.Thickness + onIt } } : rail)
+            .Concat(GuardHandrails.Lay(layout, bay, Side.Right));
     }
 }
 

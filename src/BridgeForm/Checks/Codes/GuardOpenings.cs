@@ -20,8 +20,8 @@ internal static class GuardOpenings
     public static DeclaredCheck Declared { get; } = new(
         "guard-openings",
         "Openings in the guard",
-        "Largest sphere that passes between the deck's edge and the bottom rail, between rails, and under the cap, bay by bay up to the "
-            + "guards' ends, against 4 in (4-3/8 in from 36 in up on a public bridge). From an end frame to the landing's own guard it "
+        "Largest sphere that passes between the deck's edge and the bottom rail, between rails, or between pickets and at the "
+            + "posts beside them, and under the cap, bay by bay up to the guards' ends, against 4 in (4-3/8 in from 36 in up on a public bridge). From an end frame to the landing's own guard it "
             + "does not look: guard-at-landing.",
         Source,
         [CheckStatus.Pass, CheckStatus.Fail]);
@@ -38,7 +38,8 @@ internal static class GuardOpenings
     /// <summary>The opening closest to what its code lets pass, or furthest beyond it.</summary>
     public static CheckResult Check(CheckContext context)
     {
-        var worst = Ties.FirstLargest(context.Bays.SelectMany(bay => InBay(context, bay)), o => o.Clear / o.Sphere)!;
+        var openings = context.Bays.SelectMany(bay => InBay(context, bay).Concat(BetweenPickets(context.Layout, bay)));
+        var worst = Ties.FirstLargest(openings, o => o.Clear / o.Sphere)!;
         var words = context.Words();
         return new CheckResult(
             Declared.Id, Declared.Title, Status(worst.Clear, worst.Sphere),
@@ -78,7 +79,7 @@ internal static class GuardOpenings
     /// <summary>What bounds an opening from below, on both sides: a rail, or the deck's outermost boards, stringers or treads.</summary>
     private static IEnumerable<string> Beside(CheckContext context, int bay, Member below) => below.Role switch
     {
-        Role.Rail => CheckParts.OnBothSides(below.Id),
+        Role.Rail or Role.Picket => CheckParts.OnBothSides(below.Id),
         Role.Stringer => context.Walked(bay),
         var role => context.InBay(bay, role).ToList() is [var first, .., var last] ? [first, last] : [below.Id],
     };
@@ -95,6 +96,11 @@ internal static class GuardOpenings
             for (var i = 1; i < ladder.Count; i++)
             {
                 var (below, above) = (ladder[i - 1], ladder[i]);
+                if (layout.Parameters.Guard.Pickets is not null && below.Role == above.Role)
+                {
+                    continue;
+                }
+
                 var clear = CrossSections.Clear(below, above, across);
                 var from = CrossSections.Furthest(below, across, Vector3d.UnitY);
                 var height = i == 1 ? 0 : from.Y - (surface + (across.LineParameter(surface, along) * along)).Y;
@@ -103,6 +109,14 @@ internal static class GuardOpenings
                     clear, sphere, source, $"{FramePoses.BayName(bay, layout.Bays)} under {above.Name}", bay, below, above.Id);
             }
         }
+    }
+
+    private static IEnumerable<Opening> BetweenPickets(BridgeLayout layout, int bay)
+    {
+        var (sphere, source) = Limits.Opening(layout.Parameters.Use, 0);
+        return PicketGaps.InBay(layout, bay).Select(gap => new Opening(
+            gap.Clear, sphere, source, $"{FramePoses.BayName(bay, layout.Bays)} between {gap.From.Name} and {gap.To.Name}", bay, gap.From,
+            gap.To.Id));
     }
 
     /// <summary>Deck's edge, rails from below, cap: of the right side.</summary>

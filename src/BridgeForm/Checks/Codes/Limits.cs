@@ -41,6 +41,23 @@ public static class Limits
         ? "ADA 2010 505.4 and 405.8: handrails 34 to 38 in high on ramps that rise more than 6 in"
         : "IRC R311.8.3: a handrail 34 to 38 in high on ramps steeper than 1 : 12");
 
+    /// <summary>Diameter of a round handrail.</summary>
+    public static (double Low, double High) HandrailDiameter => (1.25 * Inch, 2 * Inch);
+
+    /// <summary>Around a handrail that is not round.</summary>
+    public static (double Low, double High) HandrailPerimeter => (4 * Inch, 6.25 * Inch);
+
+    /// <summary>From corner to corner of a handrail that is not round.</summary>
+    public static double HandrailAcross => 2.25 * Inch;
+
+    /// <summary>Where the sizes of a handrail stand.</summary>
+    public static string HandrailSource =>
+        "ADA 2010 505.7 and IRC R311.7.8.5 (from memory): round 1-1/4 to 2 in across; else 4 to 6-1/4 in around and at most 2-1/4 in across";
+
+    /// <summary>Clear around a handrail.</summary>
+    public static (double Clear, string Source) HandrailClear =>
+        (1.5 * Inch, "ADA 2010 505.5 and IRC R311.7.8.2 (from memory): 1-1/2 in clear behind a handrail");
+
     /// <summary>Step between landing and deck.</summary>
     public static (double Height, string Source) Step => (Inch / 2, "ADA 2010 303: changes in level of at most 1/2 in");
 

@@ -19,13 +19,18 @@ internal sealed class TopLine
     public static TopLine Cap(BridgeLayout layout) => On(layout, layout.Caps, layout.Parameters.Guard.Cap.Thickness);
 
     /// <summary>Highest edges of the rails of the right side, lowest rail first; ends in the frames' mid-planes.</summary>
-    public static IEnumerable<TopLine> Rails(CheckContext context)
+    public static IEnumerable<TopLine> Rails(CheckContext context) =>
+        Of(context, bay => GuardRails.Lay(context.Layout, bay, Side.Right));
+
+    /// <summary>Highest edge of the handrail of the right side; none where there is none.</summary>
+    public static IEnumerable<TopLine> Handrail(CheckContext context) =>
+        Of(context, bay => GuardHandrails.Lay(context.Layout, bay, Side.Right));
+
+    private static IEnumerable<TopLine> Of(CheckContext context, Func<int, IEnumerable<Member>> parts)
     {
         var layout = context.Layout;
         var bays = context.Bays
-            .Select(
-                bay =>
-                    GuardRails.Lay(layout, bay, Side.Right).Select(rail => (Top(layout, rail, bay - 1), Top(layout, rail, bay))).ToList())
+            .Select(bay => parts(bay).Select(rail => (Top(layout, rail, bay - 1), Top(layout, rail, bay))).ToList())
             .ToList();
         return Enumerable.Range(0, bays[0].Count).Select(k => new TopLine([.. bays.Select(rails => rails[k])]));
     }

@@ -47,7 +47,8 @@ internal static class CapSpan
             LumberValues.Missing(context.Parameters, guard.CapStock, guard.Cap)).On(context.InBay(bay, Role.Cap));
     }
 
-    private static (double Moment, string How) Worst(CheckContext context, CheckWords words, double span)
+    /// <summary>The larger moment of the pushes that a guard takes, N·m, and how it comes about.</summary>
+    internal static (double Moment, string How) Worst(CheckContext context, CheckWords words, double span)
     {
         var point = (GuardPush.Point * span / 4, $"M = P·L/4 with P = {words.Pounds(GuardPush.Point)}");
         var line = (GuardPush.Line * span * span / 8, $"M = w·L²/8 with w = {words.PerFoot(GuardPush.Line)}");
@@ -79,10 +80,13 @@ internal static class CapSpans
 /// <summary>A rail as a simple beam from post to post under the load on infill.</summary>
 internal static class RailSpan
 {
-    private const double Infill = 50 * Quantities.Units.PoundForce;
-    private const double Side = Quantities.Units.MetresPerFoot;
+    /// <summary>Load on infill, newtons.</summary>
+    internal const double Infill = 50 * Quantities.Units.PoundForce;
+    /// <summary>Side of the square that it lies on, metres.</summary>
+    internal const double Side = Quantities.Units.MetresPerFoot;
 
-    private const string Source = "IRC Table R301.5 and ASCE 7 4.5.1.2: 50 lbf (222 N) on 1 ft² (0.093 m²) of infill";
+    /// <summary>Where it stands.</summary>
+    internal const string Source = "IRC Table R301.5 and ASCE 7 4.5.1.2: 50 lbf (222 N) on 1 ft² (0.093 m²) of infill";
 
     /// <summary>The check.</summary>
     public static DeclaredCheck Declared { get; } = new(
@@ -118,5 +122,52 @@ internal static class RailSpan
                 + $"{words.Moment(moment)}; "
             + $"fb = M / {words.Modulus(bends.Modulus)} = {words.Stress(stress)}; {Source}",
             LumberValues.Missing(context.Parameters, guard.RailStock, guard.Rail)).On(context.InBay(bay, Role.Rail));
+    }
+}
+
+/// <summary>A picket as a simple beam from rail to rail under the load on infill.</summary>
+internal static class PicketSpan
+{
+    /// <summary>The check.</summary>
+    public static DeclaredCheck Declared { get; } = new(
+        "picket-bending",
+        "Picket pushed outward",
+        "Only with guard.pickets: 50 lbf on one foot of one picket, M = P/4·(L − a/2) of a simple beam between the two rails' middle lines, "
+            + "fb = M / S on its flat side, against Fb'. Thinner than 2 in as rails are.",
+        $"NDS 3.3 (ASD); {RailSpan.Source}; NDS Supplement; factors named in the result",
+        [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
+
+    /// <summary>None for a guard without pickets.</summary>
+    public static IEnumerable<CheckResult> Check(CheckContext context)
+    {
+        if (context.Parameters.Guard.Pickets is not { } pickets)
+        {
+            yield break;
+        }
+
+        var words = context.Words();
+        var frame = Ties.FirstLargest(Enumerable.Range(0, context.Layout.Bays + 1), i => Length(context.Layout, i));
+        var span = Length(context.Layout, frame);
+        var length = Math.Min(RailSpan.Side, span);
+        var moment = RailSpan.Infill / 4 * (span - (length / 2));
+        var bends = new RectangularSection(pickets.Section.Width, pickets.Section.Thickness);
+        var stress = moment / bends.Modulus;
+        yield return WoodCheck.Stress(
+            Declared,
+            words,
+            stress,
+            SlenderValues.Find(context.Parameters, pickets.Stock, pickets.Section)?.Bending(LoadDuration.Guard, flat: false),
+            $"{pickets.Section.Name}, L = {words.Length(span)} ({context.Layout.Poses[frame].Name}): M = {words.Pounds(RailSpan.Infill)} / 4 "
+                + $"× (L − {words.InInches(length)} / 2) = {words.Moment(moment)}; "
+                + $"fb = M / {words.Modulus(bends.Modulus)} = {words.Stress(stress)}; {RailSpan.Source}",
+            LumberValues.Missing(context.Parameters, pickets.Stock, pickets.Section))
+            .On(context.InBay(Math.Max(1, frame), Role.Picket).Take(1));
+    }
+
+    /// <summary>Along the post, from one rail's middle line to the other's.</summary>
+    private static double Length(BridgeLayout layout, int frame)
+    {
+        var heights = GuardRails.Heights(layout, frame);
+        return heights[^1] - heights[0];
     }
 }

@@ -69,6 +69,9 @@ internal static class Define
 
     public static KeySpec Starting(this KeySpec key) => key with { InStarter = true };
 
+    /// <summary>A mapping with more keys behind its own, which the starter file leaves out.</summary>
+    public static KeySpec With(this KeySpec map, params ImmutableArray<KeySpec> keys) => map with { Keys = [.. map.Keys, .. keys] };
+
     /// <summary>Marks the whole subtree for the starter file.</summary>
     public static KeySpec AllStarting(this KeySpec key) => key with
     {

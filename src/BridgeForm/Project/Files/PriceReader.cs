@@ -101,7 +101,7 @@ public static class PriceReader
                 + $"{string.Join(", ", stocks.Select(s => s.Name))}");
         }
 
-        var sectionRead = SectionReader.Read(section.Text);
+        var sectionRead = RoundSection.Read(section.Text) is { } round ? new(round, null) : SectionReader.Read(section.Text);
         var lengthRead = QuantityReader.Read(QuantityKind.Length, length.Text);
         AddIf(FaultCode.NotSection, sectionRead.Problem, section);
         AddIf(FaultCode.NotQuantity, lengthRead.Problem, length);

@@ -46,6 +46,9 @@ internal sealed record TwoBays
     /// <summary>Heights of the rails' centre lines along the posts.</summary>
     public string Rails { get; init; } = "[6 in, 12 in, 18 in]";
 
+    /// <summary>More keys inside guard, with their comma before them.</summary>
+    public string Guard { get; init; } = "";
+
     /// <summary>Boards along, gaps and counts.</summary>
     public string Deck { get; init; } = "deck: { count: 6 }";
 
@@ -98,7 +101,7 @@ internal sealed record TwoBays
           post: { section: 2x4, length: {{PostLength:0.##########}} in, lean: {{Lean:0.######}} deg, foot: {{Foot:0.##########}} in }
           brace: { section: 2x4, lean: 12 deg, foot: {{Foot + 10:0.##########}} in }
           {{Frames}}
-        guard: { rails: { section: 1x4, heights: {{Rails}} }, cap: { section: 2x6 } }
+        guard: { rails: { section: 1x4, heights: {{Rails}} }, cap: { section: 2x6 }{{Guard}} }
         {{Deck}}
         {{More}}
         """);

@@ -203,6 +203,26 @@ internal static class RuleFaults
                 "A rail that lies on the one listed before it.",
                 "List heights from the lowest up, at least a rail's width apart."),
             new(
+                FaultCode.RailsAndPickets,
+                "rails-and-pickets",
+                "The guard is filled by rails, as many or as high as the file says, and by pickets as well.",
+                "`guard.rails` without `count` and `heights` to keep the pickets, or no `guard.pickets` to keep the rails."),
+            new(
+                FaultCode.PicketsOverlap,
+                "pickets-overlap",
+                "Pickets stand closer, middle to middle, than they are wide.",
+                "More `guard.pickets.spacing`, or a narrower section."),
+            new(
+                FaultCode.PicketsWithoutRoom,
+                "pickets-without-room",
+                "The two rails of the pickets, with a gap under and over them, do not fit between deck and post's head.",
+                "Narrower rails, a smaller `guard.pickets.gap`, or a longer `frames.post.length`."),
+            new(
+                FaultCode.HandrailAboveCap,
+                "handrail-above-cap",
+                "A handrail higher than the posts' heads, on which the cap lies.",
+                "A lower `guard.handrail.height`, as the fault names it, or a longer `frames.post.length`."),
+            new(
                 FaultCode.HoleTooWide,
                 "hole-too-wide",
                 "A hole that leaves no wood beside it.",

@@ -46,6 +46,46 @@ internal static class CapProofs
         825 / 0.328125 * Psi,
         825 / 0.328125 / share * Psi);
 
+    // 200 lbf in the middle of 72 in: 3600 in·lbf on π·2³/32 = 0.7854 in³ of a round one, on 1.5³/6 = 0.5625 in³ of a square one.
+    [Proves("handrail-bending", CheckStatus.Pass, Side.Within)]
+    [Proves("handrail-bending", CheckStatus.Fail, Side.Beyond)]
+    public static Proof RoundHandrail(double share) => HandrailOf(share, "diameter: 2 in", Math.PI * 8 / 32);
+
+    [Proves("handrail-bending", CheckStatus.Pass, Side.Within)]
+    [Proves("handrail-bending", CheckStatus.Fail, Side.Beyond)]
+    public static Proof SquareHandrail(double share) => HandrailOf(share, "section: 2x2", 0.5625);
+
+    // 50 lbf on one foot: 50/4·(L − 6) on 1.5³/6 = 0.5625 in³. The rails' middle lines lie 3 in and half of 3-1/2 in inside deck and
+    // head: L = 42 − 1.5 / cos 8° − 2·4.75.
+    [Proves("picket-bending", CheckStatus.Pass, Side.Within)]
+    [Proves("picket-bending", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Picket(double share) => new(
+        WithPickets.With("dimension", bending: PicketStress / share / 1.6, wood: Cedar).Check("picket-bending"),
+        PicketStress * Psi,
+        PicketStress / share * Psi);
+
+    [Proves("picket-bending", CheckStatus.Engineer)]
+    public static Proof NoPicket() =>
+        new Proof(WithPickets.Unknown.Check("picket-bending"), PicketStress * Psi).Saying("2x2 white-oak no2: the built-in tables");
+
+    private static double PicketStress => 50.0 / 4 * (42 - (1.5 / Math.Cos(8 * Math.PI / 180)) - 9.5 - 6) / 0.5625;
+
+    private static LevelDeck WithPickets =>
+        new() { PostLength = 42, Rails = "{ section: 2x4 }, pickets: { section: 2x2, gap: 3 in }" };
+
+    [Proves("handrail-bending", CheckStatus.Engineer)]
+    public static Proof NoHandrail() =>
+        new Proof(WithHandrail("diameter: 2 in").Unknown.Check("handrail-bending"), 3600 / (Math.PI * 8 / 32) * Psi)
+            .Saying("2 in round white-oak no1: the built-in tables");
+
+    private static Proof HandrailOf(double share, string size, double modulus) => new(
+        WithHandrail(size).With("dimension", bending: 3600 / modulus / share / 1.6).Check("handrail-bending"),
+        3600 / modulus * Psi,
+        3600 / modulus / share * Psi);
+
+    private static LevelDeck WithHandrail(string size) =>
+        new() { PostLength = 42, Rails = $"{{ section: 1x4, heights: [12 in] }}, handrail: {{ {size}, height: 36 in }}" };
+
     [Proves("cap-bending-level", CheckStatus.Engineer)]
     public static Proof NoLevel() =>
         new Proof(new LevelDeck().Unknown.Check("cap-bending-level"), 3600 / 7.5625 * Psi).Saying("2x6 white-oak no2: the built-in tables");
