@@ -55,7 +55,8 @@ internal static class JointHardware
             each * joint.Count,
             where,
             string.Create(CultureInfo.InvariantCulture, $"hex, each with a washer and a nut; {each} a joint; grip {words.Size(grip)}; ")
-                + $"holes {words.Size(plates.Bolt + BoltSizes.Oversize)}; square to both faces, no bevel washer; {HardwareList.FastenerNote}",
+                + $"holes {words.Size(plates.Bolt + BoltSizes.Oversize)}; square to both faces, no bevel washer; nuts stand out "
+                + $"{words.Size(plates.Thickness + length - grip)} beyond the wood, which landings must leave; {HardwareList.FastenerNote}",
             $"project file; {BoltSizes.Source}");
     }
 

@@ -1,6 +1,5 @@
 using BridgeForm.Connections;
 using BridgeForm.Project;
-using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks.Timber;
 
