@@ -9,8 +9,8 @@ using BridgeForm.Solids;
 namespace BridgeForm.Output.Gltf;
 
 /// <summary>
-/// The node tree: bridge / frames / F03 / post-left, bridge / bays / B03 / board-2, bridge / ropes / left, bridge / camera, bridge / joints. Every node's
-/// index is known before it is written, because each group's members follow it directly.
+/// The node tree: bridge / frames / F03 / post-left, bridge / bays / B03 / board-2, bridge / ropes / left, bridge / camera,
+/// bridge / joints. Every node's index is known before it is written, because each group's members follow it directly.
 /// </summary>
 internal static class SceneNodes
 {

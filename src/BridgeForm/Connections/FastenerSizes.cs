@@ -16,7 +16,8 @@ public sealed record BoltSize(string Size, double Diameter, double Head, double 
 public static class BoltSizes
 {
     /// <summary>Where heads, nuts and washers are from.</summary>
-    public const string Source = "ASME B18.2.1, B18.2.2, B18.21.1, ISO 4014, 4032, 7089 (from memory); lengths on sale: common practice, no source";
+    public const string Source =
+        "ASME B18.2.1, B18.2.2, B18.21.1, ISO 4014, 4032, 7089 (from memory); lengths on sale: common practice, no source";
 
     private const double Inch = Units.MetresPerInch;
 

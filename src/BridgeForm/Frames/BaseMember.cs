@@ -30,7 +30,11 @@ internal static class BaseMember
             new Plane(Vector3d.UnitX, half))
         {
             Channels = Channels(parameters, levels),
-            Holes = [.. KeeperHoles(parameters), .. JointHoles.OfBase(parameters.Frames), .. UserHoles.OfBase(parameters.Frames, half, made.Flat)],
+            Holes =
+            [
+                .. KeeperHoles(parameters), .. JointHoles.OfBase(parameters.Frames),
+                .. UserHoles.OfBase(parameters.Frames, half, made.Flat),
+            ],
         };
         return new Member(
             new PartId(pose.Name, Role.Base), parameters.StockOf(Role.Base), made.Section.Name, placement, shape);

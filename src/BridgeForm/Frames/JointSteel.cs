@@ -30,7 +30,9 @@ public static class JointSteel
             .SelectMany(layout => (SteelPart[])[Plate(parameters, poses, layout), Bolt(parameters, poses, layout)]),
     ];
 
-    /// <summary>A plate in its own axes: X along the strut, away from its cut, Y across, Z outward on the face towards B, right side.</summary>
+    /// <summary>
+    /// A plate in its own axes: X along the strut, away from its cut, Y across, Z outward on the face towards B, right side.
+    /// </summary>
     public static CutStock PlateShape(PlateLayout layout)
     {
         var plates = layout.Plates;
@@ -51,9 +53,10 @@ public static class JointSteel
     {
         var name = JointSection.NameOf(layout.Place);
         var off = (Thickness(parameters, layout) + layout.Plates.Thickness) / 2;
-        var places = poses.SelectMany(pose => Sides.Both.SelectMany(side => ((int Face, string Name)[])[(1, "b"), (-1, "a")], (side, face) =>
+        (int Sign, string Name)[] faces = [(1, "b"), (-1, "a")];
+        var places = poses.SelectMany(pose => Sides.Both.SelectMany(_ => faces, (side, face) =>
         {
-            var origin = At(parameters, pose, layout.Middle, side, face.Face * off);
+            var origin = At(parameters, pose, layout.Middle, side, face.Sign * off);
             var along = pose.Direction(0, layout.Along.N, side.Sign() * layout.Along.Z);
 
             // Turned over on the left, so that left is the mirror image of right; holes go through, so that either face may lie out.

@@ -53,7 +53,8 @@ internal static class JointClashes
         var reach = layout.Plates.End + ((layout.Plates.Strut.Count - 1) * layout.Plates.Strut.Spacing);
         if (reach + least > strut + Tolerances.RoundOff)
         {
-            f.Stop(FaultCode.JointDistance, path + ".count", $"count: {layout.Plates.Strut.Count} bolts reach {f.Size(reach)} along a stick "
+            f.Stop(FaultCode.JointDistance, path + ".count",
+                $"count: {layout.Plates.Strut.Count} bolts reach {f.Size(reach)} along a stick "
                 + $"{f.Length(strut)} long, and need {f.Size(least)} more; write fewer, or less spacing", path + ".bolt");
         }
 
@@ -62,9 +63,9 @@ internal static class JointClashes
             var room = (frames.Base.Length / 2) - layout.Carrier[^1].Z;
             if (room < least - Tolerances.RoundOff)
             {
-                f.Stop(FaultCode.JointDistance, path + ".carrier.shift", $"the outermost bolt in the base is {f.Size(room)} from its end and "
-                    + $"needs {f.Size(least)}, 3.5 diameters; shift the row inward by at least {f.AtLeast(least - room)}, or write a base at "
-                    + $"least {f.LongAtLeast(frames.Base.Length + (2 * (least - room)))} long", path);
+                f.Stop(FaultCode.JointDistance, path + ".carrier.shift",
+                    $"the outermost bolt in the base is {f.Size(room)} from its end and needs {f.Size(least)}, 3.5 diameters; shift the "
+                    + $"row inward by at least {f.AtLeast(least - room)}, or write a base at least {f.LongAtLeast(frames.Base.Length + (2 * (least - room)))} long", path);
             }
 
             return;
@@ -76,7 +77,8 @@ internal static class JointClashes
         if (wanting > Tolerances.RoundOff)
         {
             f.Stop(FaultCode.JointDistance, path + ".carrier.shift", $"the bolts in the post stand {f.Size(wanting)} too near its "
-                + $"{(low < least ? "foot: shift the row upward" : "head: shift the row downward")} by at least {f.AtLeast(wanting)}", path);
+                + $"{(low < least ? "foot: shift the row upward" : "head: shift the row downward")} by at least "
+                + f.AtLeast(wanting), path);
         }
     }
 
@@ -158,8 +160,8 @@ internal static class JointClashes
         if (PlaneOutline.Overlap(layout.Corners, channel, Tolerances.RoundOff))
         {
             f.Stop(FaultCode.JointClash, path + ".carrier.depth", $"the plate lies over the rope's channel, {f.Size(rope - half)} to "
-                + $"{f.Size(rope + half)} from the middle and {f.Size(floor - bottom)} deep; shift its bolts away, or write a depth at most "
-                + f.AtMost(layout.Plates.Depth - (floor - layout.Corners.Min(p => p.N))), path + ".carrier.shift", path);
+                + $"{f.Size(rope + half)} from the middle and {f.Size(floor - bottom)} deep; shift its bolts away, or write a depth "
+                + "at most " + f.AtMost(layout.Plates.Depth - (floor - layout.Corners.Min(p => p.N))), path + ".carrier.shift", path);
         }
 
         var (keeper, radius) = (frames.Keeper, (layout.Plates.Bolt + BoltSizes.Oversize) / 2);

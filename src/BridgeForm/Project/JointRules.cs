@@ -44,8 +44,8 @@ internal static class JointRules
         }
         else if (joint.Bracket is null && given)
         {
-            f.Stop(FaultCode.JointCapacity, path + ".capacity", $"{joint.Name}: capacity is what a bracket's maker declares, and plates are "
-                + "reckoned; write kind: bracket, or leave capacity out");
+            f.Stop(FaultCode.JointCapacity, path + ".capacity", $"{joint.Name}: capacity is what a bracket's maker declares, and plates "
+                + "are reckoned; write kind: bracket, or leave capacity out");
         }
     }
 

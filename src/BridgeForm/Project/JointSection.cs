@@ -122,7 +122,8 @@ internal static class JointSection
             Define.OptionalMap(
                 "capacity",
                 "What the maker of a bracket declares for all brackets of one joint together",
-                Define.Quantity(QuantityKind.Force, "uplift", $"Square to the {carrier}", "1 lbf", "100000 lbf").Needed("1500 lbf", "6.5 kN"),
+                Define.Quantity(QuantityKind.Force, "uplift", $"Square to the {carrier}", "1 lbf", "100000 lbf")
+                    .Needed("1500 lbf", "6.5 kN"),
                 Define.Quantity(QuantityKind.Force, "shear", $"Along the {carrier}", "1 lbf", "100000 lbf").Needed("900 lbf", "4 kN"),
                 Define.Text("source", "Who declares it").Needed("maker's sheet of 2024")));
     }

@@ -5,7 +5,7 @@ using BridgeForm.Quantities;
 
 namespace BridgeForm.Stocking;
 
-/// <summary>Bolts, plates and brackets of joints that the project file describes; the force beside those it leaves to an engineer.</summary>
+/// <summary>Bolts, plates and brackets of joints that the file describes; the force beside those it leaves to an engineer.</summary>
 internal static class JointHardware
 {
     private const int Faces = 2;
@@ -54,8 +54,9 @@ internal static class JointHardware
             $"Bolts {words.Size(plates.Bolt)} x {words.Size(length)}, {joint.Name}",
             each * joint.Count,
             where,
-            string.Create(CultureInfo.InvariantCulture, $"hex, each with a washer and a nut; {each} a joint; grip {words.Size(grip)}; holes ")
-                + $"{words.Size(plates.Bolt + BoltSizes.Oversize)}; square to both faces, no bevel washer; {HardwareList.FastenerNote}",
+            string.Create(CultureInfo.InvariantCulture, $"hex, each with a washer and a nut; {each} a joint; grip {words.Size(grip)}; ")
+                + $"holes {words.Size(plates.Bolt + BoltSizes.Oversize)}; square to both faces, no bevel washer; nuts stand out "
+                + $"{words.Size(plates.Thickness + length - grip)} beyond the wood, which landings must leave; {HardwareList.FastenerNote}",
             $"project file; {BoltSizes.Source}");
     }
 

@@ -81,14 +81,15 @@ public sealed class ConnectionFactorTests
         Assert.Equal(4350, plate.Bearing(0.5 * Inch, 0.5 * Inch) / Pound, 1e-6);
     }
 
-    // 3 × 1/4 in: 36/1.67 · 0.75 = 16.17 kip; net (3 − 9/16 − 1/16) · 1/4 · 58/2 = 17.22; 1 kip and 1 in·kip: 1/16.17 + 6/(9·0.25·21.56).
+    // 3 × 1/4 in: whole 36/1.67 · 0.75 = 16.17 kip; net 3 − 9/16 − 1/16 = 2.375 in broad, 58/2 = 29 ksi: 1 kip and 1 in·kip are
+    // 1/(2.375·0.25) + 6/(2.375²·0.25) = 5.94 ksi there, 4 ksi of 21.6 in the whole.
     [Fact]
     public void A_plate_pulled_and_bent()
     {
         var plate = new SteelPlate(3 * Inch, 0.25 * Inch);
         Assert.Equal(1, plate.Share(36 / 1.67 * 0.75 * 1000 * Pound, 0, 0.5625 * Inch, 1), 1e-9);
         Assert.Equal(
-            (1 / 16.168) + (6 / (2.25 * 21.557)), plate.Share(1000 * Pound, 1000 * Pound * Inch, 0.5625 * Inch, 1), 1e-4);
+            ((1 / (2.375 * 0.25)) + (6 / (2.375 * 2.375 * 0.25))) / 29, plate.Share(1000 * Pound, 1000 * Pound * Inch, 0.5625 * Inch, 1), 1e-4);
         Assert.Equal(double.PositiveInfinity, plate.Share(1, 0, 0.5625 * Inch, 5));
     }
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using BridgeForm.Connections;
 using BridgeForm.Materials;
 using BridgeForm.Project;
-using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks.Timber;
 

@@ -66,11 +66,11 @@ internal sealed record PlateCapacity(CheckWords Words, PlateLayout Layout, Joint
             ratio,
             $"worst bolt of the {member.Name}: {Words.Pounds(worst.Force.Size)} at {CheckWords.Angle(worst.Angle)} to its grain; Z = "
                 + $"{Words.Pounds(worst.Limit.Value)} (mode {worst.Limit.Governing}, D {Words.Length(Plates.Bolt)}, lm "
-                + $"{Words.Length(member.Stick.Thickness)}, ls {Words.Length(Plates.Thickness)}, Fem {Words.Stress(worst.Limit.MainBearing)}, "
-                + $"Fes {Words.Stress(worst.Limit.SideBearing)}, Fyb {Words.Stress(BoltSizes.Yield)}) × CD {TimberWords.Ratio(duration)} × CM "
-                + $"{TimberWords.Ratio(wet)} × Cg {TimberWords.Ratio(group)} × CΔ {TimberWords.Ratio(geometry)} = {Words.Pounds(allowed)}",
-            $"{YieldLimit.Source}; {DowelBearing.Source}; CM one row along the grain in each member, wet in service, {WetService.Source}; Cg "
-                + $"{GroupAction.Source}; CΔ {DowelDistances.Source}");
+                + $"{Words.Length(member.Stick.Thickness)}, ls {Words.Length(Plates.Thickness)}, Fem "
+                + $"{Words.Stress(worst.Limit.MainBearing)}, Fes {Words.Stress(worst.Limit.SideBearing)}, Fyb "
+                + $"{Words.Stress(BoltSizes.Yield)}) × CD {TimberWords.Ratio(duration)} × CM {TimberWords.Ratio(wet)} × Cg {TimberWords.Ratio(group)} × CΔ {TimberWords.Ratio(geometry)} = {Words.Pounds(allowed)}",
+            $"{YieldLimit.Source}; {DowelBearing.Source}; CM one row along the grain in each member, wet in service, "
+                + $"{WetService.Source}; Cg {GroupAction.Source}; CΔ {DowelDistances.Source}");
     }
 
     private YieldLimit Bolt(JointMember member, double angle) => new(
@@ -100,8 +100,8 @@ internal sealed record PlateCapacity(CheckWords Words, PlateLayout Layout, Joint
         var (bolt, bearing) = (SteelPlate.Bolt(Plates.Bolt), Plate.Bearing(Plates.Bolt, clear));
         return new(
             most / Math.Min(bolt, bearing),
-            $"bolts of the {member.Name} in the steel: {Words.Pounds(most)} on each plate; a bolt's shear {Words.Pounds(bolt)}, bearing with "
-                + $"{Words.Length(clear)} clear {Words.Pounds(bearing)}",
+            $"bolts of the {member.Name} in the steel: {Words.Pounds(most)} on each plate; a bolt's shear {Words.Pounds(bolt)}, bearing "
+                + $"with {Words.Length(clear)} clear {Words.Pounds(bearing)}",
             SteelPlate.Source);
     }
 
@@ -120,8 +120,8 @@ internal sealed record PlateCapacity(CheckWords Words, PlateLayout Layout, Joint
         return new(
             Math.Abs(along) / allowed,
             $"row torn out of the {member.Name}: {Words.Pounds(Math.Abs(along))} along its grain; {member.Row.Count} × "
-                + $"{Words.Stress(shear.Value)} × {Words.Length(member.Stick.Thickness)} × {Words.Length(critical)} = {Words.Pounds(allowed)}; "
-                + shear.Text(Words),
+                + $"{Words.Stress(shear.Value)} × {Words.Length(member.Stick.Thickness)} × {Words.Length(critical)} = "
+                + $"{Words.Pounds(allowed)}; {shear.Text(Words)}",
             $"{LocalStresses.Source}; {shear.Sources}");
     }
 
@@ -159,7 +159,8 @@ internal sealed record PlateCapacity(CheckWords Words, PlateLayout Layout, Joint
         return new(
             force / allowed,
             $"{member.Name} pulled across its grain: {Words.Pounds(force)}; 2/3 × {Words.Stress(shear.Value)} × "
-                + $"{Words.Length(member.Stick.Thickness)} × {Words.Length(effective)}{near} = {Words.Pounds(allowed)}; {shear.Text(Words)}",
+                + $"{Words.Length(member.Stick.Thickness)} × {Words.Length(effective)}{near} = {Words.Pounds(allowed)}; "
+                + shear.Text(Words),
             $"{LocalStresses.HungSource}; {shear.Sources}");
     }
 

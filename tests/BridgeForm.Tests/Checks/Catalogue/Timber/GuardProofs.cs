@@ -207,14 +207,14 @@ internal static class GuardProofs
     public static Proof PostBracket(double share)
     {
         var in_ = BraceOut - 200;
-        return Bracket("post-foot", BraceDown / (share - (in_ / Along)), Math.Sqrt((BraceDown * BraceDown) + (in_ * in_)), share);
+        return Bracket("post-foot", BraceDown / (share - (in_ / Ample)), Math.Sqrt((BraceDown * BraceDown) + (in_ * in_)), share);
     }
 
     // Inward the brace is pulled, on its axis: up and inward by tan 12° of that.
     [Proves("guard-joint-brace-foot", CheckStatus.Pass, Side.Within)]
     [Proves("guard-joint-brace-foot", CheckStatus.Fail, Side.Beyond)]
     public static Proof BraceBracket(double share) => Bracket(
-        "brace-foot", BraceDown / (share - (BraceDown * Math.Tan(BraceLean) / Along)), BraceDown / Math.Cos(BraceLean), share);
+        "brace-foot", BraceDown / (share - (BraceDown * Math.Tan(BraceLean) / Ample)), BraceDown / Math.Cos(BraceLean), share);
 
     // The same pull, 20° from the post's face.
     [Proves("guard-joint-brace-head", CheckStatus.Pass, Side.Within)]
@@ -223,15 +223,15 @@ internal static class GuardProofs
     {
         var (pull, between) = (BraceDown / Math.Cos(BraceLean), Lean + BraceLean);
         return Bracket(
-            "brace-head", pull * Math.Sin(between) / (share - (pull * Math.Cos(between) / Along)), pull, share);
+            "brace-head", pull * Math.Sin(between) / (share - (pull * Math.Cos(between) / Ample)), pull, share);
     }
 
     // So much along the face that the other direction never governs.
-    private const double Along = 20000;
+    private const double Ample = 20000;
 
     private static Proof Bracket(string joint, double uplift, double held, double share)
     {
-        var capacity = FormattableString.Invariant($"uplift: {uplift:R} lbf, shear: {Along:R} lbf, source: invented");
+        var capacity = FormattableString.Invariant($"uplift: {uplift:R} lbf, shear: {Ample:R} lbf, source: invented");
         var deck = new LevelDeck { More = $"joints: {{ {joint}: {{ kind: bracket, capacity: {{ {capacity} }} }} }}" };
         return new(deck.Check("guard-joint-" + joint), held * Pound, held / share * Pound) { Error = 1e-7 };
     }
