@@ -19,8 +19,13 @@ for project in viewer-samples/*/project.yaml; do
   name=$(basename "$folder")
   bridgeform make "$project" --only model,preview -o "$out/$name" --quiet
   cp "$out/$name/model.glb" "$out/$name/preview.html" "$folder/"
-  node "$pictures/render.mjs" "$folder/model.glb" "$pictures/$name.png"
+  node "$pictures/render.mjs" "$folder/preview.html" "$pictures/$name.png"
   record "$(hash_of < "$folder/model.glb")" "$name.png" >> "$pictures/sources.txt"
+done
+
+for view in loaded walk; do
+  node "$pictures/render.mjs" viewer-samples/alder-dell/preview.html "$pictures/alder-dell-$view.png" --view "$view"
+  record "$(hash_of < viewer-samples/alder-dell/model.glb)" "alder-dell-$view.png" >> "$pictures/sources.txt"
 done
 
 bridgeform make viewer-samples/alder-dell/project.yaml --only drawings -o "$out/drawings" --quiet
@@ -37,5 +42,5 @@ node "$pictures/live.mjs" viewer-samples/live.html "$pictures/live.png"
 record "$(hash_of < viewer-samples/live.html)" live.png >> "$pictures/sources.txt"
 
 # The scripts that made the pictures: a change to one makes all of them stale.
-echo "$(cat "$pictures"/*.mjs "$pictures"/*.html | hash_of) scripts" >> "$pictures/sources.txt"
+echo "$(cat "$pictures"/*.mjs | hash_of) scripts" >> "$pictures/sources.txt"
 BRIDGEFORM_UPDATE=1 dotnet test tests/BridgeForm.Tests --no-build -c Release --filter FullyQualifiedName~SampleTests.Numbers

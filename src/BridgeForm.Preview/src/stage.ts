@@ -80,12 +80,13 @@ export function buildStage(canvas: HTMLCanvasElement): Stage {
     if (lit !== dark) {
       scene.environment?.dispose();
       scene.environment = skyLight(renderer, from, colours.zenith, colours.horizon);
-      scene.environmentIntensity = dark ? 0.8 : 1.15;
+      scene.environmentIntensity = dark ? 0.75 : 0.95;
       lit = dark;
     }
 
     return colours;
   };
+  let settled = !plain;
   let waiting = false;
   let stale = true;
   const stage: Stage = {
@@ -99,6 +100,12 @@ export function buildStage(canvas: HTMLCanvasElement): Stage {
       stale = false;
       stage.before.forEach((f) => { f(); });
       renderer.info.reset();
+      // The first picture comes without shadows, whose programs and map take as long as all the rest; the next frame has them.
+      if (!settled) {
+        renderer.shadowMap.needsUpdate = false;
+        sun.shadow.intensity = 0;
+      }
+
       if (stage.paint !== null) {
         stage.paint();
       } else if (shade === null || scene.background !== null) {
@@ -108,6 +115,12 @@ export function buildStage(canvas: HTMLCanvasElement): Stage {
       }
 
       stage.after.forEach((f) => { f(); });
+      if (!settled) {
+        settled = true;
+        sun.shadow.intensity = scene.background === null ? 1 : 0;
+        renderer.shadowMap.needsUpdate = true;
+        stage.refresh();
+      }
     },
     refresh: () => {
       stale = true;

@@ -141,6 +141,12 @@ public class SampleTests
                 picture, Picture.Hash(Encoding.UTF8.GetBytes(Referee.Poppler("pdftotext", "-f", number, "-l", number, path, "-")))));
     }
 
+    [Theory]
+    [InlineData("alder-dell-loaded.png")]
+    [InlineData("alder-dell-walk.png")]
+    public void Second_picture_shows_the_committed_model(string picture) =>
+        Picture.AssertFresh(picture, Picture.Hash(File.ReadAllBytes(new Sample("alder-dell").FileOf("model.glb"))));
+
     [Fact]
     public void Picture_shows_the_committed_live_page() => Picture.AssertFresh("live.png", Picture.Hash(File.ReadAllBytes(LivePage)));
 
