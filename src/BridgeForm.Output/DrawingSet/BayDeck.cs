@@ -29,7 +29,7 @@ internal sealed class BayDeck
                 .Select(l => l with { From = Local(l.From), To = Local(l.To) }),
         ];
         Box = ViewLines.BoxOf(_lines);
-        foreach (var id in ids)
+        foreach (var id in ids.Where(i => !shapes.RoleOf(i).LiesOnTop))
         {
             var box = shapes.Of(id).Cells.SelectMany(c => c.Corners).Select(c => Local(_view.Of(c)))
                 .Aggregate(SheetBox.Empty, (b, p) => b.With(p.X, p.Y));

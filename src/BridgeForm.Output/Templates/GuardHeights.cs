@@ -46,7 +46,7 @@ internal sealed record GuardHeights(ImmutableArray<string> Frames, double Deck, 
     }
 
     private static bool IsWalkedOn(Role role) =>
-        RoleTable.Of(role).Section == DrawingSection.Deck && !RoleTable.IsUnder(role, DrawingSection.Deck);
+        RoleTable.Of(role) is { Section: DrawingSection.Deck, LiesOnTop: false } && !RoleTable.IsUnder(role, DrawingSection.Deck);
 
     /// <summary>A piece where it stands.</summary>
     private sealed record Part(Piece Piece, Placement Placement)

@@ -11,17 +11,14 @@ internal static class DeckTreads
     public static IEnumerable<Member> Lay(BridgeLayout layout, int bay, StringerParameters stringer)
     {
         var deck = layout.Parameters.Deck;
-        var (start, finish) = Room(layout, bay, stringer.Section.Width);
-        var count = layout.Steps.Treads[bay - 1];
-        var pitch = (finish - start) / count;
+        var middles = Middles(layout, bay, stringer);
         var along = layout.Deck.Direction(bay);
         var up = Vector3d.UnitZ.Cross(along);
         var half = DeckWidth.Filled(layout.Parameters) / 2;
         var height = stringer.Section.Width + (deck.Board.Thickness / 2);
-        for (var i = 0; i < count; i++)
+        for (var i = 0; i < middles.Length; i++)
         {
-            var place = start + ((i + 0.5) * pitch);
-            var origin = layout.Deck.Points[bay - 1] + (place * along) + (height * up);
+            var origin = layout.Deck.Points[bay - 1] + (middles[i] * along) + (height * up);
             yield return new Member(
                 new PartId(FramePoses.BayName(bay, layout.Bays), Role.Tread, Side.None, i + 1),
                 layout.Parameters.StockOf(Role.Tread),
@@ -33,6 +30,20 @@ internal static class DeckTreads
                     new Plane(-Vector3d.UnitX, half),
                     new Plane(Vector3d.UnitX, half)));
         }
+    }
+
+    /// <summary>Middles of a bay's treads, metres from its start along the deck.</summary>
+    public static double[] Middles(BridgeLayout layout, int bay, StringerParameters stringer)
+    {
+        var (start, finish) = Room(layout, bay, stringer.Section.Width);
+        var middles = new double[layout.Steps.Treads[bay - 1]];
+        var pitch = (finish - start) / middles.Length;
+        for (var i = 0; i < middles.Length; i++)
+        {
+            middles[i] = start + ((i + 0.5) * pitch);
+        }
+
+        return middles;
     }
 
     /// <summary>Treads of a bay: as given, or the largest number that keeps the least gap on this very shape.</summary>

@@ -24,7 +24,7 @@ public static class Members
     public static MemberGroup Frame(BridgeLayout layout, int index) =>
         new(layout.Poses[index].Name, [.. InFrame(layout, index, Sides.Both)]);
 
-    /// <summary>Members of bay <paramref name="index"/> (1 … bays): deck, rails, pickets, caps, handrails.</summary>
+    /// <summary>Members of bay <paramref name="index"/> (1 … bays): deck, cleats, rails, pickets, caps, handrails.</summary>
     public static MemberGroup Bay(BridgeLayout layout, int index) =>
         new(FramePoses.BayName(index, layout.Bays), [.. InBay(layout, index, Sides.Both)]);
 
@@ -63,6 +63,8 @@ public static class Members
         {
             members.AddRange(DeckBoards.Boards(layout, index));
         }
+
+        members.AddRange(DeckCleats.Lay(layout, index));
 
         foreach (var side in sides)
         {

@@ -33,6 +33,9 @@ public sealed record DeckParameters
     /// <summary>What the builder lays on the walking surface for shoes to hold on.</summary>
     public DeckGrip Grip { get; init; }
 
+    /// <summary>Cleats across the deck; null where its grip is another.</summary>
+    public CleatParameters? Cleats { get; init; }
+
     /// <summary>Stringers of a deck across; null for a deck along.</summary>
     public required StringerParameters? Stringer { get; init; }
 
@@ -58,6 +61,9 @@ public enum DeckGrip
 
     /// <summary>Grit strips or a sanded coating over the whole walking surface.</summary>
     Grit,
+
+    /// <summary>Strips of wood across the deck.</summary>
+    Cleats,
 }
 
 /// <summary>Stringers, standing on their narrow sides.</summary>
@@ -89,7 +95,7 @@ internal static class DeckSection
             Define.Length("side_gap", "Gap from the outermost boards to the posts' feet", "0 in", "2 ft", "3/4 in", "20 mm").Starting(),
             Define.Length("butt_gap", "Gap between boards that meet end to end at a frame", "0 in", "2 in", "1/8 in", "3 mm").Starting(),
             Define.Choice("grip", "What the builder lays on the boards for shoes to hold on: grit strips or a sanded coating, "
-                + "kept up for as long as the bridge is used", "none", "none", "grit").Starting(),
+                + "kept up for as long as the bridge is used", "none", "none", "grit", "cleats").Starting(),
             Define.Map(
                 "stringer",
                 "Bearers of treads; with layout across only",
@@ -98,6 +104,7 @@ internal static class DeckSection
                     Define.Whole("count", "Stringers side by side", "2", "100", "3"),
                     Define.StockName("treated"),
                 ]),
+            CleatSection.Keys,
         ]).Starting();
 
     public static DeckParameters Read(FileValues v)
@@ -112,7 +119,8 @@ internal static class DeckSection
             Gap = v.Number("deck.gap"),
             SideGap = v.Number("deck.side_gap"),
             ButtGap = v.Number("deck.butt_gap"),
-            Grip = v.Text("deck.grip") is "grit" ? DeckGrip.Grit : DeckGrip.None,
+            Grip = v.Text("deck.grip") switch { "grit" => DeckGrip.Grit, "cleats" => DeckGrip.Cleats, _ => DeckGrip.None },
+            Cleats = CleatSection.Read(v),
             Stringer = across
                 ? new StringerParameters(v.Section("deck.stringer.section"), v.Whole("deck.stringer.count"), v.Text("deck.stringer.stock"))
                 : null,
@@ -122,6 +130,7 @@ internal static class DeckSection
     public static void Check(CheckedFile f)
     {
         var deck = f.Parameters.Deck;
+        CleatSection.Check(f);
         if (deck.Layout == DeckLayout.Along && f.Values.Given("deck.stringer"))
         {
             f.Stop(FaultCode.StringerUnused, "deck.stringer", "stringer: boards that run along need no stringers; take it out, or write "

@@ -67,6 +67,7 @@ internal static class StockSection
         "frames.brace.stock",
         "deck.board.stock",
         "deck.stringer.stock",
+        "deck.cleats.stock",
         "guard.rails.stock",
         "guard.cap.stock",
         "guard.pickets.stock",
@@ -192,6 +193,7 @@ internal static class StockSection
 
     // A part that the file does not ask for has no stock.
     private static bool IsUnknown(CheckedFile f, string path) => f.Good(path) && f.Values.Find(path) is not null
+        && (f.Parameters.Deck.Cleats is not null || !path.StartsWith("deck.cleats", StringComparison.Ordinal))
         && (f.Parameters.Deck.Layout != DeckLayout.Along || !path.StartsWith("deck.stringer", StringComparison.Ordinal))
         && !f.Values.Names("stock").Contains(f.Written(path), StringComparer.Ordinal);
 
@@ -237,6 +239,7 @@ internal static class ChosenStock
         WoodKey.Stringer => parameters.Deck.Stringer?.Stock,
         WoodKey.Rail => parameters.Guard.RailStock,
         WoodKey.Cap => parameters.Guard.CapStock,
+        WoodKey.Cleat => parameters.Deck.Cleats?.Stock,
         WoodKey.Picket => parameters.Guard.Pickets?.Stock,
         WoodKey.Handrail => parameters.Guard.Handrail?.Stock,
         WoodKey.LikeBaseButTreated => LikeBaseButTreated(parameters),

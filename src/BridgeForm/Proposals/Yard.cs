@@ -61,7 +61,9 @@ internal static class Yard
             p.Guard.Handrail is { IsRound: false } h ? [("guard.handrail.section", h.Stock, h.Section)] : [];
         (string Path, string Stock, Section Section)[] pickets =
             p.Guard.Pickets is { } sticks ? [("guard.pickets.section", sticks.Stock, sticks.Section)] : [];
-        return all.Concat(stringer).Concat(pickets).Concat(handrail).Where(a => !p.StockNamed(a.Stock).Sells(a.Section));
+        (string Path, string Stock, Section Section)[] cleats =
+            p.Deck.Cleats is { } strips ? [("deck.cleats.section", strips.Stock, strips.Section)] : [];
+        return all.Concat(stringer).Concat(cleats).Concat(pickets).Concat(handrail).Where(a => !p.StockNamed(a.Stock).Sells(a.Section));
     }
 
     /// <summary>

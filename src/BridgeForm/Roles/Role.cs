@@ -35,6 +35,9 @@ public enum Role
 
     /// <summary>Rail that a hand closes around, on brackets from the posts.</summary>
     Handrail,
+
+    /// <summary>Strip across the deck for shoes to hold on.</summary>
+    Cleat,
 }
 
 /// <summary>Which side of the bridge a member lies on, seen walking from A to B.</summary>

@@ -29,6 +29,9 @@ public sealed record RoleFacts
     /// <summary>What carries it; empty for what hangs on the ropes or stands on a landing.</summary>
     public required ImmutableArray<Bearing> RestsOn { get; init; }
 
+    /// <summary>Lies on what people walk on, and carries nobody: what is under it is no less on top.</summary>
+    public bool LiesOnTop { get; init; }
+
     /// <summary>Hangs on the ropes, which lie in its channels and touch no other wood.</summary>
     public bool LiesOnRopes => RestsOn.IsEmpty;
 
@@ -148,7 +151,7 @@ public sealed record RoleJoint(string Name, string What, JointCount Count);
 /// <summary>Where the parts are that carry a part.</summary>
 public enum BearingPlace
 {
-    /// <summary>In its own frame.</summary>
+    /// <summary>In its own frame, or its own bay.</summary>
     Frame,
 
     /// <summary>In the frames at both ends of its bay.</summary>

@@ -127,6 +127,17 @@ public static class RoleTable
             Share = WeightShare.Guard, Section = DrawingSection.Guard, Leaves = new(0.55, 0.3, -0.15),
             Building = BuildingPart.Member,
         },
+        new()
+        {
+            // Grip.
+            Role = Role.Cleat, Letter = "G", Name = "cleat", Words = "Strip across the deck for shoes to hold on", Wood = WoodKey.Cleat,
+            Joints = [new("cleat", "cleat to the boards or treads under it", JointCount.Each)],
+            RestsOn = [new(BearingPlace.Frame, [Role.Board, Role.Tread])], LiesOnTop = true,
+            AddedIn = [AssemblyWork.LayDeck], Rank = 3,
+            Axis = RoleAxis.Across, Faces = FaceWords.FlatAcross,
+            Share = WeightShare.Deck, Section = DrawingSection.Deck, Leaves = new(0.55, 0.4, 0),
+            Building = BuildingPart.Member,
+        },
     ];
 
     private static readonly RoleFacts[] s_byRole = [.. All.OrderBy(f => f.Role)];
@@ -145,7 +156,7 @@ public static class RoleTable
     private static ImmutableArray<Role> FindUnder(DrawingSection section)
     {
         var found = new HashSet<Role>();
-        var next = new Queue<RoleFacts>(All.Where(f => f.Section == section));
+        var next = new Queue<RoleFacts>(All.Where(f => f.Section == section && !f.LiesOnTop));
         while (next.TryDequeue(out var facts))
         {
             foreach (var role in facts.RestsOn.SelectMany(b => b.On).Where(found.Add))

@@ -24,6 +24,9 @@ public enum WoodKey
     /// <summary><c>guard.cap.stock</c>.</summary>
     Cap,
 
+    /// <summary><c>deck.cleats.stock</c>; nothing is chosen where there are none.</summary>
+    Cleat,
+
     /// <summary><c>guard.pickets.stock</c>; nothing is chosen where there are none.</summary>
     Picket,
 

@@ -9,7 +9,7 @@ using BridgeForm.Tests.Solids;
 
 namespace BridgeForm.Tests.Frames;
 
-/// <summary>Handrail and pickets: where they lie, by hand, and that nothing is open or in the way on random bridges.</summary>
+/// <summary>Handrail, pickets and cleats: where they lie, by hand, and that nothing is open or in the way on random bridges.</summary>
 public sealed class GuardPartsTests
 {
     private const double Inch = 0.0254;
@@ -26,7 +26,11 @@ public sealed class GuardPartsTests
         var layout = Bridges.Layout(Bridges.Read(Level("pickets: { section: 30 x 40 mm, gap: 90 mm }")));
         var pickets = GuardPickets.Lay(layout, 2, Side.Right).ToList();
         Assert.Equal(7, pickets.Count);
-        Assert.All(PicketGaps.InBay(layout, 2), gap => Assert.Equal((0.9 / 7) - 0.04, gap.Clear, 1e-4));
+        PicketGap[] gaps = [.. PicketGaps.InBay(layout, 2)];
+        Assert.All(gaps[..^1], gap => Assert.Equal((0.9 / 7) - 0.04, gap.Clear, 1e-4));
+
+        // Past the post of 64 mm, which stands a rail of 38 mm behind them, half a gap from either picket.
+        Assert.Equal(Math.Sqrt(Math.Pow((0.45 / 7) - 0.02 - 0.032, 2) + Math.Pow(0.038, 2)), gaps[^1].Clear, 1e-4);
         var heights = GuardRails.Heights(layout, 1);
         var long_ = heights[1] - heights[0] + (4 * 0.0254 * 0.875);
         Assert.All(pickets, p => Assert.Equal(long_, p.Shape.Far.XAt(0, 0) - p.Shape.Near.XAt(0, 0), 2e-4));
@@ -48,6 +52,26 @@ public sealed class GuardPartsTests
         // A regular polygon of sixteen sides around the circle.
         var (near, far) = handrail.Shape.LengthRange();
         Assert.Equal(4 * 0.04 * 0.04 * Math.Tan(Math.PI / 16) * (far - near), StockSolid.Build(handrail.Shape).OrNull!.Volume, 1e-6);
+    }
+
+    // Bays of 900 mm, cleats at most 400 mm apart: three, 300 mm apart, on the boards. On treads each lies on the middle of one.
+    [Fact]
+    public void Cleats_lie_on_the_deck_as_far_apart_as_by_hand()
+    {
+        var level = Level("handrail: { height: 900 mm }");
+        var cleats = "deck: { grip: cleats, cleats: { section: 20 x 50 mm, spacing: 400 mm } }\n";
+        var layout = Bridges.Layout(Bridges.Read(level + "\n" + cleats));
+        var laid = DeckCleats.Lay(layout, 2).ToList();
+        Assert.Equal(3, laid.Count);
+        Assert.Equal(0.3, DeckCleats.Widest(layout, layout.Parameters.Deck.Cleats!), 1e-4);
+        Assert.Equal(0.3, laid[1].Placement.Origin.X - laid[0].Placement.Origin.X, 1e-4);
+        var top = layout.Levels[1].Top + layout.Parameters.Deck.Thickness;
+        Assert.Equal(top + 0.01, laid[0].Placement.Origin.Y - layout.Poses[1].Node.Y, 1e-3);
+
+        var onTreads = cleats.Replace("deck: {", "deck: { layout: across,", StringComparison.Ordinal);
+        var across = Bridges.Layout(Bridges.Read(level + "\n" + onTreads));
+        var treads = DeckTreads.Lay(across, 2, across.Parameters.Deck.Stringer!).Select(t => t.Placement.Origin.X).ToList();
+        Assert.All(DeckCleats.Lay(across, 2), c => Assert.Contains(treads, x => Math.Abs(x - c.Placement.Origin.X) < 1e-3));
     }
 
     /// <summary>The weight on the ropes is that of the wood that is drawn.</summary>
@@ -126,7 +150,7 @@ public sealed class GuardPartsTests
         });
     }
 
-    private static bool IsNew(string id) => PartId.Read(id) is { Role: Role.Picket or Role.Handrail };
+    private static bool IsNew(string id) => PartId.Read(id) is { Role: Role.Picket or Role.Handrail or Role.Cleat };
 
     private static string Random(Random random)
     {
@@ -145,7 +169,11 @@ public sealed class GuardPartsTests
               channel: { depth: 26 mm, end_depth: {{Between(26, 40):0.#}} mm }
               post: { section: 64 x 89 mm, length: 1200 mm, lean: {{Between(0, 14):0.##}} deg, foot: 470 mm }
               brace: { section: 38 x 89 mm, lean: 12 deg, foot: 725 mm }
-            deck: { layout: {{(across ? "across" : "along")}}, board: { section: 38 x 140 mm } }
+            deck:
+              layout: {{(across ? "across" : "along")}}
+              board: { section: 38 x 140 mm }
+              grip: cleats
+              cleats: { section: 19 x 60 mm, spacing: {{Between(120, 500):0.#}} mm }
             guard:
               rails: { section: 38 x 89 mm }
               cap: { section: 38 x 140 mm }

@@ -92,6 +92,8 @@ internal static class FaultFiles
         [FaultCode.TooManyRails] = Head + "guard: { rails: { count: 30 } }\n",
         [FaultCode.RailOutOfGuard] = Head + "guard: { rails: { heights: [1 in] } }\n",
         [FaultCode.RailOnRail] = Head + "guard: { rails: { heights: [12 in, 13 in] } }\n",
+        [FaultCode.CleatsUnused] = Head + "deck: { grip: grit, cleats: { spacing: 12 in } }\n",
+        [FaultCode.CleatsTooClose] = Head + "deck: { grip: cleats, cleats: { section: 1x4, spacing: 6 in } }\n",
         [FaultCode.RailsAndPickets] = Head + "guard: { rails: { count: 4 }, pickets: { gap: 3 in } }\n",
         [FaultCode.PicketsOverlap] = Head + "guard: { pickets: { section: 2x2, spacing: 1-1/4 in } }\n",
         [FaultCode.PicketsWithoutRoom] = Head + "guard: { rails: { section: 2x12 }, pickets: { gap: 12 in } }\n",

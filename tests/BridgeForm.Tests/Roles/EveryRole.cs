@@ -9,7 +9,8 @@ internal static class EveryRole
         + "guard: { handrail: { height: 30 in } }\n";
 
     private const string Picketed =
-        "\nguard: { rails: { section: 38 x 89 mm }, pickets: { section: 38 x 38 mm }, cap: { section: 38 x 140 mm } }\n";
+        "\nguard: { rails: { section: 38 x 89 mm }, pickets: { section: 38 x 38 mm }, cap: { section: 38 x 140 mm } }\n"
+        + "deck: { grip: cleats, cleats: { section: 19 x 89 mm } }\n";
 
     private static readonly Lazy<BridgeModel[]> s_models = new(
         () => [Bridges.Build(Bridges.Inclined + Picketed), Bridges.Build(Bridges.Garden + OnStringers)]);

@@ -82,7 +82,10 @@ public sealed class RoleTableTests
     public void Every_joint_named_under_fasteners_occurs_in_a_bridge()
     {
         string[] written =
-            ["keeper", "post-foot", "brace-foot", "brace-head", "packer", "board-end", "stringer-end", "tread", "rail", "cap", "picket", "handrail"];
+        [
+            "keeper", "post-foot", "brace-foot", "brace-head", "packer", "board-end", "stringer-end", "tread", "rail", "cap", "picket",
+            "handrail", "cleat",
+        ];
         Assert.Equal(written, RoleTable.JointNames);
         Assert.Equal(
             written.Order(StringComparer.Ordinal),
@@ -101,6 +104,7 @@ public sealed class RoleTableTests
     [InlineData(Role.Rail, "rails")]
     [InlineData(Role.Cap, "caps")]
     [InlineData(Role.Handrail, "handrails")]
+    [InlineData(Role.Cleat, "cleats")]
     public void Wood_is_chosen_where_the_table_says(Role role, string stock)
     {
         var text = Bridges.Inclined
@@ -109,10 +113,10 @@ public sealed class RoleTableTests
             .Replace("foot: 470 mm }", "foot: 470 mm, stock: posts }", StringComparison.Ordinal)
             .Replace("foot: 725 mm }", "foot: 725 mm, stock: braces }", StringComparison.Ordinal)
             + "\ndeck: { layout: across, board: { section: 38 x 140 mm, stock: boards }, stringer: { section: 38 x 140 mm, count: 3, "
-            + "stock: stringers } }"
+            + "stock: stringers }, grip: cleats, cleats: { section: 19 x 89 mm, stock: cleats } }"
             + "\nguard: { rails: { section: 19 x 89 mm, count: 6, stock: rails }, cap: { section: 38 x 140 mm, stock: caps }, "
             + "handrail: { height: 700 mm, stock: handrails } }\nstock:\n"
-            + string.Concat(((string[])["bases", "posts", "braces", "boards", "stringers", "rails", "caps", "handrails"]).Select(name =>
+            + string.Concat(Stocks.Select(name =>
                 $"  {name}: {{ species: western-red-cedar, treated: {(name == "stringers" ? "true" : "false")}, lengths: [3 m] }}\n"));
         var layout = Bridges.Layout(Bridges.Read(text));
         var members = Members.Lay(layout).SelectMany(g => g.Members).Where(m => m.Role == role).ToList();
@@ -120,6 +124,9 @@ public sealed class RoleTableTests
         Assert.All(members, m => Assert.Equal(stock, m.Stock));
         Assert.Equal(stock, layout.Parameters.FindStock(role));
     }
+
+    private static readonly string[] Stocks =
+        ["bases", "posts", "braces", "boards", "stringers", "rails", "caps", "handrails", "cleats"];
 
     [Fact]
     public void Nothing_chooses_wood_for_stringers_that_a_deck_has_not() =>

@@ -20,8 +20,9 @@ internal static class EndSlope
     public static DeclaredCheck DeclaredGrip { get; } = new(
         "deck-grip",
         "Hold for shoes on the deck",
-        "Steepest bay against 1 : 8. Above it boards need cleats or grit: it holds where the file says that grit is laid (deck.grip).",
-        Limits.Grip.Source,
+        "Steepest bay against 1 : 8. Above it boards need cleats or grit: it holds where the file says that grit is laid, or has cleats, "
+            + "at most 16 in middle to middle (deck.grip). Whether wheels and canes pass cleats is not looked at.",
+        $"{Limits.Grip.Source}; {Limits.Cleats.Source}",
         [CheckStatus.Pass, CheckStatus.Warn]);
 
     /// <summary>A warning: a rope bridge is no ramp, but whoever rolls or carries something over it should know.</summary>
@@ -54,12 +55,28 @@ internal static class EndSlope
                     + "leaves and moss, look at it every spring and renew it where it is worn or comes loose");
         }
 
+        if (steepest > limit && context.Parameters.Deck.Cleats is { } cleats)
+        {
+            return Cleats(context, steepest, steep, DeckCleats.Widest(context.Layout, cleats));
+        }
+
         return Outcome.AtMost(
             DeclaredGrip, steepest, limit, "1", source,
             steep + (steepest > limit
                 ? ": lay cleats across the deck or grit on it where it is steeper than 1 : 8 (deck.grip: grit)"
                 : ", not steeper than 1 : 8"),
             CheckStatus.Warn);
+    }
+
+    private static CheckResult Cleats(CheckContext context, double steepest, string steep, double apart)
+    {
+        var words = context.Words();
+        var (most, source) = Limits.Cleats;
+        var holds = apart <= most * (1 + Tolerances.SameLimit);
+        return new CheckResult(
+            DeclaredGrip.Id, DeclaredGrip.Title, holds ? CheckStatus.Pass : CheckStatus.Warn, steepest, null, "1", null, source,
+            $"{steep}; cleats {words.Length(apart)} apart at most, {words.InInches(most)} would hold"
+                + (holds ? "; look at their screws every spring" : ": write a smaller deck.cleats.spacing"));
     }
 
     /// <summary>Rise over run of the steepest bay, and which: 1 … bays.</summary>

@@ -30,6 +30,9 @@ public static class Limits
     /// <summary>Steepest deck without cleats or grit.</summary>
     public static (double Slope, string Source) Grip => (1.0 / 8, "common practice, no source: cleats or grit above 1 : 8");
 
+    /// <summary>Widest distance of cleats, middle to middle.</summary>
+    public static (double Apart, string Source) Cleats => (16 * Inch, "common practice, no source: cleats a step apart, 16 in at most");
+
     /// <summary>Slope from which a walking surface is a ramp and, with more than 6 in of rise, has handrails.</summary>
     public static double WalkingSurface => 1.0 / 20;
 

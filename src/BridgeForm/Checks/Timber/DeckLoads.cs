@@ -85,7 +85,7 @@ internal static class DeckKinds
     /// <summary>What may carry: the parts of a deck, upper ones first.</summary>
     public static ImmutableArray<string> All { get; } =
     [
-        .. RoleTable.All.Where(f => f.Section == DrawingSection.Deck)
+        .. RoleTable.All.Where(f => f.Section == DrawingSection.Deck && !f.LiesOnTop)
             .OrderBy(f => RoleTable.IsUnder(f.Role, DrawingSection.Deck)).Select(f => f.Name),
     ];
 

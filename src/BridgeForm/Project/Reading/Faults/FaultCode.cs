@@ -76,6 +76,8 @@ internal enum FaultCode
     TooManyBoards,
     DeckTooNarrow,
     TooManyStringers,
+    CleatsUnused,
+    CleatsTooClose,
     TooManyRails,
     RailOutOfGuard,
     RailOnRail,

@@ -188,6 +188,16 @@ internal static class RuleFaults
                 "More stringers side by side than there is room for.",
                 "Fewer stringers."),
             new(
+                FaultCode.CleatsUnused,
+                "cleats-unused",
+                "Cleats of a deck whose grip is another.",
+                "`grip: cleats`, or no `deck.cleats`."),
+            new(
+                FaultCode.CleatsTooClose,
+                "cleats-too-close",
+                "Cleats closer, middle to middle, than twice their width.",
+                "More `deck.cleats.spacing`, or a narrower section."),
+            new(
                 FaultCode.TooManyRails,
                 "too-many-rails",
                 "More rails than fit between deck and post's head.",

@@ -14,6 +14,20 @@ internal static class SlopeProofs
     [Proves("deck-grip", CheckStatus.Warn, Side.Beyond)]
     public static Proof Grip(double share) => Falling("deck-grip", 1.0 / 8, share);
 
+    // Cleats on a deck of 1 : 6: three in a bay of 72 in are 24 in apart, six are 12 in; a step is 16 in.
+    [Proves("deck-grip", CheckStatus.Pass)]
+    public static Proof Cleats() => Cleated("12.5 in").Saying("would hold; look at their screws");
+
+    [Proves("deck-grip", CheckStatus.Warn)]
+    public static Proof Cleats_too_far_apart() => Cleated("26 in").Saying("16 in would hold: write a smaller deck.cleats.spacing");
+
+    private static Proof Cleated(string spacing)
+    {
+        var drop = 70.25 / 6;
+        var deck = $"deck: {{ count: 6, grip: cleats, cleats: {{ spacing: {spacing} }} }}";
+        return new Proof(new TwoBays { Sag = drop, Drop = drop, Deck = deck }.Check("deck-grip"), 1.0 / 6);
+    }
+
     // IRC R311.8.3 (from memory): 34 to 38 in. The deck of 8 / 70.25 is steeper than 1 : 12. A rail's top is lowest above the
     // deck at the end post's outer face, and highest at the middle frame, where nothing is lifted.
     [Proves("handrail-height", CheckStatus.Warn, Side.Beyond)]
