@@ -6,20 +6,29 @@ using BridgeForm.Solids;
 namespace BridgeForm.Output;
 
 /// <summary>
-/// How a piece lies in a place where it stands turned, in words: where its near end is and where the face that its drawing
-/// shows looks, each only where it is not as the role has it (docs/bridge.md, angles of a cut).
+/// How a piece lies in its places, in words: where the arrow of its way mark points and where the face that its drawing shows looks
+/// (docs/bridge.md, which way round).
 /// </summary>
 internal static class TurnWords
 {
-    /// <summary>Words for one place; empty where the piece lies as its role says.</summary>
+    /// <summary>Where the arrow points in a place; in most places where no one is named.</summary>
+    public static string Arrow(Piece piece, Occurrence? place = null) => place is { Turn.EndForEnd: true }
+        ? RoleTable.Of(piece.Role).Ends.ArrowTurned
+        : RoleTable.Of(piece.Role).Ends.Arrow;
+
+    /// <summary>The way mark of a piece as it is drawn on the wood.</summary>
+    public static string Mark(Piece piece) =>
+        $"Way mark: arrow {Arrow(piece)}, over the arris of {Faces(piece).Drawn} and edge 1";
+
+    /// <summary>Words for one place, each only where it is not as the role has it; empty where the piece lies as its role says.</summary>
     public static string Write(Piece piece, Occurrence place)
     {
-        var near = place.Turn.EndForEnd ? "near end " + RoleTable.Of(piece.Role).Ends.FarPlace : "";
+        var near = place.Turn.EndForEnd ? "arrow " + Arrow(piece, place) : "";
         var face = place.Turn.Face == FaceTurn.Same ? "" : "drawn face " + Looks(Faces(piece), place);
         return near.Length > 0 && face.Length > 0 ? near + ", " + face : near + face;
     }
 
-    /// <summary>Every turned place of a piece, alike ones together: <c>near end at B: B11/board-1</c>; empty when none is.</summary>
+    /// <summary>Every turned place of a piece, alike ones together: <c>arrow towards A: B11/board-1</c>; empty when none is.</summary>
     public static string Turned(Piece piece) => Places(piece, o => o.Turned);
 
     /// <summary>Every place where a piece is rolled over and not turned, alike ones together; empty when none is.</summary>

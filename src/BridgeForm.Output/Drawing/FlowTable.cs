@@ -7,7 +7,11 @@ namespace BridgeForm.Output.Drawing;
 /// <param name="Head">Its name.</param>
 /// <param name="Limit">Widest it may become, metres; longer entries are broken into lines.</param>
 /// <param name="Figures">Entries stand at the right edge.</param>
-internal sealed record FlowColumn(string Head, double Limit = 0.05, bool Figures = false);
+internal sealed record FlowColumn(string Head, double Limit = 0.05, bool Figures = false)
+{
+    /// <summary>Width that it has at least, metres.</summary>
+    public double Least { get; init; }
+}
 
 /// <summary>A row: an entry a column.</summary>
 /// <param name="Entries">Texts.</param>
@@ -19,6 +23,12 @@ internal sealed record FlowRow(ImmutableArray<string> Entries, bool Strong = fal
 /// <param name="Note">A sentence below it; empty for none.</param>
 internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowColumn> Columns, ImmutableArray<FlowRow> Rows)
 {
+    /// <summary>Height that a row has at least, metres: of a table that is written in by hand.</summary>
+    public double LeastRow { get; init; }
+
+    /// <summary>Lines between the columns, for what is written in by hand.</summary>
+    public bool Ruled { get; init; }
+
     private const double Pad = 0.0013;
 
     /// <summary>A column so wide can be narrower, metres.</summary>
@@ -33,8 +43,8 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
     [
         .. Columns.Select((c, i) => Math.Min(
             c.Limit,
-            Rows.Select(r => PageText.Width(r.Entries[i], TextHeight, r.Strong))
-                .Append(PageText.Width(c.Head, TextHeight, bold: true)).Max() + (2 * Pad))),
+            Math.Max(c.Least, Rows.Select(r => PageText.Width(r.Entries[i], TextHeight, r.Strong))
+                .Append(PageText.Width(c.Head, TextHeight, bold: true)).Max() + (2 * Pad)))),
     ];
 
     /// <summary>
@@ -87,7 +97,7 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
         var y = Heading(canvas, x, top, note, first);
         y = Row(canvas, x, y, new FlowRow(head), widths, head: true);
         var next = first;
-        while (next < Rows.Length && y - RowHeight(Rows[next].Entries, widths, Rows[next].Strong) >= bottom)
+        while (next < Rows.Length && y - RowHeight(Rows[next], widths) >= bottom)
         {
             y = Row(canvas, x, y, Rows[next++], widths, head: false);
         }
@@ -99,9 +109,7 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
     public double Height()
     {
         var widths = Widths();
-        double Of(FlowRow row, bool bold) => RowHeight(row.Entries, widths, bold);
-        return HeadingHeight(Math.Max(widths.Sum(), LeastNote), 0)
-            + Of(new FlowRow([.. Columns.Select(c => c.Head)]), true) + Rows.Sum(r => Of(r, r.Strong));
+        return HeadHeight(widths) + Rows.Sum(r => RowHeight(r, widths));
     }
 
     /// <summary>Height in which it can always be begun, and always be continued: heading, head and its highest row.</summary>
@@ -109,7 +117,7 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
     {
         var widths = Widths();
         return HeadHeight(widths)
-            + Rows.Select(r => RowHeight(r.Entries, widths, r.Strong)).Append(2 * RowPitch).Max() + Tolerances.ColumnWidth;
+            + Rows.Select(r => RowHeight(r, widths)).Append(2 * RowPitch).Max() + Tolerances.ColumnWidth;
     }
 
     private double HeadHeight(ImmutableArray<double> widths) =>
@@ -134,7 +142,7 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
     private double Row(Canvas canvas, double x, double top, FlowRow row, ImmutableArray<double> widths, bool head)
     {
         var bold = head || row.Strong;
-        var height = RowHeight(row.Entries, widths, bold);
+        var height = head ? RowHeight(row.Entries, widths, bold) : RowHeight(row, widths);
         var right = x + widths.Sum();
         if (head)
         {
@@ -150,6 +158,10 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
             }
 
             x += widths[i];
+            if (Ruled && !head && i < widths.Length - 1)
+            {
+                canvas.Line(PageLayers.Dim, x, top, x, top - height);
+            }
         }
 
         canvas.Line(PageLayers.Dim, right - widths.Sum(), top - height, right, top - height);
@@ -172,6 +184,9 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
 
     private static IEnumerable<ImmutableArray<string>> Lines(ImmutableArray<string> entries, ImmutableArray<double> widths, bool bold) =>
         entries.Select((e, i) => PageText.Wrapped(e, widths[i] - (2 * Pad) + Tolerances.ColumnWidth, TextHeight, bold));
+
+    private double RowHeight(FlowRow row, ImmutableArray<double> widths) =>
+        Math.Max(LeastRow, RowHeight(row.Entries, widths, row.Strong));
 
     private static double RowHeight(ImmutableArray<string> entries, ImmutableArray<double> widths, bool bold) =>
         PageText.HeightOf(Math.Max(1, Lines(entries, widths, bold).Max(l => l.Length)), TextHeight) + (2 * Pad / 3);

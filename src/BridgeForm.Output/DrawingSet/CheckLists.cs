@@ -98,7 +98,8 @@ internal static class PartTable
         var turned = pieces.Where(g => g.Key.Turn.Length > 0).Select(g => $" {g.Key.Mark} turned: {g.Key.Turn}.");
         return new FlowTable(
             title,
-            "Cuts: mitre / bevel in degrees from square." + string.Concat(turned) + note,
+            "Cuts: mitre / bevel in degrees from square. Arrows of the way marks: posts and braces up, what lies across to the right, all "
+                + "else towards B." + string.Concat(turned) + note,
             [
                 new FlowColumn("Mark"), new FlowColumn("Here", Figures: true), new FlowColumn("Part"), new FlowColumn("Section", width / 4),
                 new FlowColumn("Blank", Figures: true), new FlowColumn("Near, foot"), new FlowColumn("Far, head"),

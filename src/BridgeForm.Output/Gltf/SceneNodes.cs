@@ -159,7 +159,7 @@ internal static class SceneNodes
             json.WriteString("name", id.AsSpan(id.IndexOf('/', StringComparison.Ordinal) + 1));
             json.WriteNumber("mesh", piece);
             Place(json, model.Pieces[piece].Occurrences[occurrence].Placement);
-            Extras(json, model.Pieces[piece], kind, group.Name);
+            Extras(json, model.Pieces[piece], model.Pieces[piece].Occurrences[occurrence], kind, group.Name);
             json.WriteEndObject();
         }
 
@@ -179,13 +179,15 @@ internal static class SceneNodes
         static double Distance(double x) => Numbers.Rounded(x, PlaceDecimals);
     }
 
-    private static void Extras(Utf8JsonWriter json, Piece piece, string kind, string owner)
+    private static void Extras(Utf8JsonWriter json, Piece piece, Occurrence place, string kind, string owner)
     {
         json.WriteStartObject("extras");
         json.WriteString("mark", piece.Mark);
         json.WriteString("role", RoleTable.Of(piece.Role).Name);
         json.WriteString("stock", piece.Stock);
         json.WriteString(kind, owner);
+        json.WriteString("arrow", TurnWords.Arrow(piece, place));
+        json.WriteBoolean("turned", place.Turned);
         json.WriteEndObject();
     }
 

@@ -131,6 +131,10 @@ public static class OutputKinds
         WriteTable(output, "hardware.csv", HardwareTable.Csv(model));
         WriteTable(output, "assembly.csv", AssemblyTable.Csv(model));
         WriteTable(output, "saw-setups.csv", SawSheet.Csv(model, units));
+        if (StripSheet.Any(model))
+        {
+            WriteTable(output, "strips.csv", StripSheet.Csv(model));
+        }
     }
 
     private static void WriteRouter(BridgeModel model, IOutputSink output)

@@ -46,6 +46,9 @@ internal static class PieceWords
 
         lines.Add(("Wood", Line($"{stock.Species.Replace('-', ' ')}, {(stock.Treated ? "treated" : "untreated")} ({piece.Section})")));
         lines.Add(("Weight", words.Mass(piece.Mass)));
+        lines.Add((
+            "Arrow on the wood",
+            $"{TurnWords.Arrow(piece, place)}; drawn over the arris of {TurnWords.Faces(piece).Drawn} and edge 1"));
         if (place is not null)
         {
             lines.Add(($"Here it is {TurnWords.Name(place)}", TurnWords.Write(piece, place)));

@@ -28,7 +28,7 @@ internal static class WideView
         var face = StickFace.Draw(piece.Shape, piece.BlankLength, PageView.Wide with { Toward = -Vector3d.UnitZ });
         ViewDrawing[] parts =
         [
-            new([.. outlines], []),
+            new([.. outlines, Way(piece.Shape.Width, [.. outline[0].Select(move)])], []),
             new(
                 [.. far.Select(e => new SheetLine(ProfileLayers.Bevel, move(e.From), move(e.To)))],
                 [.. far.Select(e => LabelOf(e, move)).Distinct()]),
@@ -44,6 +44,15 @@ internal static class WideView
         IEnumerable<Label> Mitre(EndCut cut, double x) => Math.Abs(Elementary.Sin(cut.Mitre)) > Tolerances.InPage
             ? [new Label(ProfileLayers.Dim, move(new SheetPoint(x, 0)).X, "Mitre " + Numbers.DegreeText(cut.Mitre))]
             : [];
+    }
+
+    /// <summary>The way mark's half on this face: along its upper edge, edge 1, at the near end.</summary>
+    private static SheetPolyline Way(double width, ImmutableArray<SheetPoint> face)
+    {
+        var top = face.Max(p => p.Y);
+        var tail = new SheetPoint(face.Where(p => top - p.Y < Tolerances.ShortestEdge).Min(p => p.X) + (WayMark.Length / 2), top);
+        return WayMark.Draw(
+            ProfileLayers.Mark, tail, tail with { X = tail.X + WayMark.Length }, tail with { Y = top - WayMark.Height(width) });
     }
 
     private static Label LabelOf(FarEdge edge, Func<SheetPoint, SheetPoint> move) => new(

@@ -87,6 +87,7 @@ internal static class PieceNotes
             EndNote("Far end (right)", piece.Far),
             .. TaperNote(piece, units),
             $"Face up: {TurnWords.Faces(piece).Drawn}. Grain runs left to right.",
+            TurnWords.Mark(piece) + ", drawn on this face",
             .. TurnNote(piece),
             inches ? "Units: inches" : "Units: millimetres",
             Caution.Text,

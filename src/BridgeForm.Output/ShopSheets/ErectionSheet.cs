@@ -79,15 +79,15 @@ public static class ErectionSheet
         return new FlowTable(
             "Steps", "STOP UNTIL: nothing goes on until what stands there is so. Parts of each step: assembly.csv.",
             [
-                new("Step"), new("Stage"), new("Where", 0.026), new("What", 0.105), new("Lifted at once", 0.02, Figures: true),
-                new("Done", 0.02),
+                new("Step"), new("Stage"), new("Where", 0.026), new("What", 0.100), new("Lifted at once", 0.02, Figures: true),
+                new("Done, initials", WriteIn.Width) { Least = WriteIn.Width },
             ],
             [.. steps.Select(s => new FlowRow(
                 [
                     s.Number.ToString(CultureInfo.InvariantCulture), s.Stage?.ToString(CultureInfo.InvariantCulture) ?? "", s.Where,
                     s.IsHold ? "STOP UNTIL " + s.Text : s.Text, s.Mass > 0 ? w.Mass(s.Mass) : "", "",
                 ],
-                s.IsHold))]);
+                s.IsHold))]) { LeastRow = WriteIn.Height, Ruled = true };
     }
 
     // From above, A at the left.

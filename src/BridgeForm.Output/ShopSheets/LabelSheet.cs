@@ -55,6 +55,9 @@ public static class LabelSheet
             box.MaxX - Pad, box.MaxY - Pad - PageText.Large, FormattableString.Invariant($"No. {number}"), PageText.Large,
             layer: PageLayers.Accent),
         PageText.Left(box.MinX + Pad, box.MinY + Pad + 0.0045, id, PageText.Large),
+        PageText.Right(
+            box.MaxX - Pad, box.MaxY - Pad - PageText.Large - ArrowDown, "arrow " + TurnWords.Arrow(piece, place), PageText.Small,
+            bold: place.Turned),
         PageText.Left(box.MinX + Pad, box.MinY + Pad, $"{RoleTable.Of(piece.Role).Name} · {piece.Section} {piece.Stock}", PageText.Small),
         .. place.Turned || place.Turn.IsRolled ? Turn(box, TurnWords.Write(piece, place), place.Turned) : Array.Empty<SheetEntity>(),
     ];
@@ -63,6 +66,9 @@ public static class LabelSheet
     private static IEnumerable<SheetEntity> Turn(SheetBox box, string words, bool turned) =>
         ((turned ? "TURNED: " : "rolled over: ") + words).Split(", ").Reverse().Select((line, i) =>
             PageText.Left(box.MinX + Pad, box.MinY + Pad + 0.0088 + (i * LineStep), line, PageText.Small, bold: turned));
+
+    /// <summary>From the number down to the arrow's words.</summary>
+    private const double ArrowDown = 0.0034;
 
     /// <summary>From one small line to the next: tails of letters clear the capitals below.</summary>
     private const double LineStep = 0.0027;

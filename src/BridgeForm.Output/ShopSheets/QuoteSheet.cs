@@ -171,6 +171,8 @@ public static class QuoteSheet
         var stages = model.Assembly().Select(s => s.Stage).DefaultIfEmpty(0).Max();
         yield return Hours("shop", "cuts of the saw", cuts, quote.Cut);
         yield return Hours("shop", "settings of the saw", settings, quote.SetUp);
+        var channels = model.Pieces.Sum(p => p.Shape.Channels.Length * p.Occurrences.Length);
+        yield return Hours("shop", "channels", channels, quote.Channel);
         yield return Hours("erection", "stages of the assembly", stages, quote.Stage);
         if (quote.Rates.ContainsKey("delivery"))
         {

@@ -1,5 +1,6 @@
 using BridgeForm.Output.Templates;
 using BridgeForm.Pieces;
+using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.ShopSheets;
@@ -22,6 +23,11 @@ internal readonly record struct SawPosition(bool FaceUp, bool NearLeft)
     private static double Sign(bool positive) => positive ? 1 : -1;
 }
 
+/// <summary>Where the edge of the work meets the stop, metres.</summary>
+/// <param name="Along">Along the fence, from where the cut meets that edge.</param>
+/// <param name="Off">Square off the fence.</param>
+internal readonly record struct WedgeStop(double Along, double Off);
+
 /// <summary>
 /// One end cut as it is made. The saw is always set the same way: handle swung to the right and blade leaning to the left, by
 /// angles that are never negative; the piece is turned over or end for end until its cut is that one.
@@ -43,6 +49,27 @@ internal sealed record SawCut(
 {
     /// <summary>How far the cut as it is set opens from the exact one, from corner to corner of the section, metres.</summary>
     public double Gap { get; init; }
+
+    /// <summary>
+    /// Where the stop of a cut on a wedge stands: on the slope of the block carried on, for the work leaves the fence there. Null
+    /// without a wedge or a stop, and where the slope runs into the fence before the stop: then the piece is cut to the line.
+    /// </summary>
+    public WedgeStop? OnWedge
+    {
+        get
+        {
+            if (Wedge <= 0 || Stop is not { } stop)
+            {
+                return null;
+            }
+
+            var off = SawPlan.OffAtBlade(Wedge, PieceAtRight) + ((PieceAtRight ? stop : -stop) * Elementary.Sin(Wedge));
+            return off >= 0 ? new WedgeStop(stop * Elementary.Cos(Wedge), off) : null;
+        }
+    }
+
+    /// <summary>A stop can be set for it.</summary>
+    public bool HasStop => InReach && Stop is not null && (Wedge <= 0 || OnWedge is not null);
 
     /// <summary>What makes the cut.</summary>
     public CutWay Way => Piece.Cut(End).Way;

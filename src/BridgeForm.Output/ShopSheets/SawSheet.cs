@@ -20,15 +20,17 @@ public static class SawSheet
             "Every setting is the same hand: handle swung to the RIGHT by the mitre, blade leaning to the LEFT by the bevel. "
                 + "Opposite hands "
                 + "and other ends come out right by how the piece lies: the columns say which side is up, which edge touches the fence and "
-                + "where the near end points. Edge 1 and edge 2 are named on the templates; face up is the face that the profiles show.",
+                + "where the arrow points. Before anything is cut each stick gets its way mark: an arrowhead over the arris of the face "
+                + "that is up (the one that the profiles show) and edge 1, at the near end, its tip towards the far end. Where another "
+                + "edge lies at the fence it is edge 2; face down, the mark is on the underside.",
             "Stop: along the fence from the cut's line on the upper side of the work, at the fence, to the stop. First ends are cut "
-                + "without a stop, taking off no more than is needed; second ends with the first against the stop. On a wedge the "
-                + "stop stands "
-                + "on the wedge's slope. Gap: what a setting that like cuts share opens at the joint, of the "
+                + "without a stop, taking off no more than is needed; second ends with the first against the stop. On a wedge it is "
+                + "measured along the work's edge, and stands off the fence as its page says. Gap: what a setting that like cuts share "
+                + "opens at the joint, of the "
                 + $"{SawSetup.Millimetres(model.Parameters.Shop.JointGap)} mm that shop.joint_gap allows "
                 + "two ends together; 0.5 mm under posts and braces. Hold: \"two from\" a blank of that length, parted last, where one "
                 + "piece is too short to clamp.",
-            string.Join(' ', WedgeBlock.Cautions),
+            string.Join(' ', WedgeBlock.Cautions(units.System)),
         ]);
         var setups = SawSetup.List(model);
         var tables = setups.Select(setup => Table(setup, units)).ToList();
@@ -42,12 +44,13 @@ public static class SawSheet
 
             if (setups[i].Lead.InReach)
             {
-                pages.AddPicture(SetupPicture.Draw(setups[i].Lead, model.Parameters.Shop.Kerf));
+                pages.AddPicture(SetupPicture.Draw(setups[i].Shown, model.Parameters.Shop.Kerf, units));
             }
 
             pages.Add(tables[i] with { Sizing = all });
         }
 
+        StripSheet.Add(pages, model);
         return pages.Book(words.Title);
     }
 
@@ -68,11 +71,22 @@ public static class SawSheet
         return new PageTable(
             FormattableString.Invariant($"{setup.Number}. {setting}; {setup.Count} cuts"),
             lead.Wedge > 0 && lead.InReach
-                ? ["Block between fence and work, thick end to the right; work and block clamped, as its plan in templates/ shows."]
+                ? [
+                    "Block between fence and work, thick end to the right; work and block clamped, as its plan in templates/ shows.",
+                    .. setup.Cuts.Where(c => c.Order == 2).Select(c => WedgeStopWords(c, units)),
+                ]
                 : [],
-            ["Mark", "Section", "Qty", "End", "Cut", "Up", "Fence", "Near end", "Piece, stop", "Stop", "Gap", "Hold"],
+            ["Mark", "Section", "Qty", "End", "Cut", "Up", "Fence", "Arrow", "Piece, stop", "Stop", "Gap", "Hold"],
             [.. setup.Cuts.Select(c => Row(c, units))]);
     }
+
+    /// <summary>How the stop of a cut on a wedge is set: it hangs in the air where the fence has no slope.</summary>
+    private static string WedgeStopWords(SawCut cut, DisplayUnits units) => cut.OnWedge is { } at
+        ? $"{cut.Piece.Mark}, {SawSetup.EndName(cut)} end: stop {units.Length(cut.Stop!.Value)} from the cut along the work's edge. Screw "
+            + $"it, square to the edge, on a straight batten along the block's slope; there it stands {units.Length(at.Along)} along the "
+            + $"fence from where the cut meets the edge, and {units.Length(at.Off)} off the fence."
+        : $"{cut.Piece.Mark}, {SawSetup.EndName(cut)} end: no stop, since the slope runs into the fence before it; mark the length and "
+            + "cut to the line.";
 
     private static ImmutableArray<string> Row(SawCut cut, DisplayUnits units) =>
     [
@@ -81,13 +95,10 @@ public static class SawSheet
         FormattableString.Invariant($"{cut.Piece.Occurrences.Length}"),
         SawSetup.EndName(cut),
         cut.Order == 1 ? "first" : "second",
-        SawSetup.Up(cut),
-        SawSetup.Fence(cut),
-        SawSetup.Near(cut),
-        SawSetup.PieceSide(cut),
-        cut.Stop is { } stop ? units.Length(stop) : "none",
+        .. SawSetup.Lies(cut, SawSetup.Arrow(cut)),
+        cut.HasStop ? units.Length(cut.Stop!.Value) : cut.Order == 2 ? "to the line" : "none",
         SawSetup.GapText(cut),
-        SawPath.IsShort(cut.Piece.Shape) ? "two from " + units.Length(SawSetup.Pair(cut.Piece)) : "clamp",
+        !cut.InReach ? "" : SawPath.IsShort(cut.Piece.Shape) ? "two from " + units.Length(SawSetup.Pair(cut.Piece)) : "clamp",
     ];
 }
 
@@ -98,6 +109,9 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
 {
     /// <summary>A cut whose angles stand for the setting.</summary>
     public SawCut Lead => Cuts[0];
+
+    /// <summary>The cut that is drawn: one with a stop where there is one, for that is what the picture must tell.</summary>
+    public SawCut Shown => Cuts.FirstOrDefault(c => c.HasStop) ?? Lead;
 
     /// <summary>How many cuts.</summary>
     public int Count => Cuts.Sum(c => c.Piece.Occurrences.Length);
@@ -134,6 +148,7 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
         [
             "Set-up", "Stock", "Section", "Saw mitre (deg)", "Saw bevel (deg)", "Wedge (deg)", "Made by",
             "Mark", "Quantity", "End", "Cut order", "Up", "Against the fence", "Near end points", "Piece and stop lie", "Stop", "Stop (mm)",
+            "Stop on the block, along the fence (mm)", "Stop on the block, off the fence (mm)",
             "Gap (mm)", "Hold",
         ],
         List(model).SelectMany(s => s.Cuts.Select(c => s.Row(c, units))));
@@ -151,15 +166,20 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
         cut.Piece.Occurrences.Length.ToString(CultureInfo.InvariantCulture),
         EndName(cut),
         cut.Order == 1 ? "first" : "second",
-        Up(cut),
-        Fence(cut),
-        Near(cut),
-        PieceSide(cut),
-        cut.Stop is { } s ? units.Length(s) : string.Empty,
-        cut.Stop is { } m ? Numbers.Fixed(m * 1000, 1) : string.Empty,
+        .. Lies(cut, Near(cut)),
+        cut.HasStop ? units.Length(cut.Stop!.Value) : string.Empty,
+        cut.HasStop ? Numbers.Fixed(cut.Stop!.Value * 1000, 1) : string.Empty,
+        cut.OnWedge is { } a ? Numbers.Fixed(a.Along * 1000, 1) : string.Empty,
+        cut.OnWedge is { } o ? Numbers.Fixed(o.Off * 1000, 1) : string.Empty,
         Millimetres(cut.Gap),
-        Hold(cut, units),
+        cut.InReach ? Hold(cut, units) : string.Empty,
     ];
+
+    /// <summary>How the piece lies on the mitre saw; nothing where another tool makes the cut.</summary>
+    /// <param name="cut">The cut.</param>
+    /// <param name="end">Where its near end, or its arrow, points.</param>
+    public static string[] Lies(SawCut cut, string end) =>
+        cut.InReach ? [Up(cut), Fence(cut), end, PieceSide(cut)] : ["", "", "", ""];
 
     /// <summary>The gap in words; nothing where the cut is exact.</summary>
     public static string GapText(SawCut cut) => cut.Gap > 0 ? Millimetres(cut.Gap) + " mm" : "none";
@@ -172,8 +192,8 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
         ? $"too short to hold: two from a blank of {units.Length(Pair(cut.Piece))}, parted last"
         : "clamp";
 
-    /// <summary>A blank for two of a piece: their lengths, and enough between them to clamp until they are parted. Metres.</summary>
-    public static double Pair(Piece piece) => (2 * piece.BlankLength) + SawPath.ClampClear;
+    /// <summary>The blank that the stock plan has for two of a piece, or for one and what it is held by; metres.</summary>
+    public static double Pair(Piece piece) => SawPath.Pair(piece.BlankLength);
 
     /// <summary>Words for the end.</summary>
     public static string EndName(SawCut cut) => cut.End == PieceEnd.Near ? "near" : "far";
@@ -186,6 +206,9 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
 
     /// <summary>Words for where the near end points.</summary>
     public static string Near(SawCut cut) => cut.Position.NearLeft ? "left" : "right";
+
+    /// <summary>Words for where the arrow of the way mark points: to the far end.</summary>
+    public static string Arrow(SawCut cut) => cut.Position.NearLeft ? "right" : "left";
 
     /// <summary>Words for the side of the blade that the piece lies on.</summary>
     public static string PieceSide(SawCut cut) => cut.PieceAtRight ? "right" : "left";

@@ -17,16 +17,20 @@ internal static class SetupPicture
     private const double Wide = 0.120;
 
     /// <summary>The plan, how its piece lies, and the blade's lean.</summary>
-    public static ImmutableArray<SheetEntity> Draw(SawCut cut, double kerf)
+    public static ImmutableArray<SheetEntity> Draw(SawCut cut, double kerf, DisplayUnits units)
     {
-        var plan = new SawPlan(cut.Piece.Shape, cut.Mitre + cut.Wedge, cut.Bevel, cut.Wedge, cut.PieceAtRight, kerf);
-        ImmutableArray<SheetEntity> above = [.. plan.Draw(), Edge(cut, plan)];
+        var plan = new SawPlan(cut.Piece.Shape, cut.Mitre + cut.Wedge, cut.Bevel, cut.Wedge, cut.PieceAtRight, kerf)
+        {
+            Stop = cut.HasStop ? cut.Stop : null,
+            StopWords = cut is { HasStop: true, Stop: { } stop } ? units.Length(stop) + " along the edge" : "",
+        };
+        ImmutableArray<SheetEntity> above = [.. plan.Draw(), Edge(cut, plan), Way(cut, plan)];
         var box = PageBox.Of(above);
         var caption = PageText.Left(
             box.MinX,
             box.MinY - 0.005,
             $"Drawn as {cut.Piece.Mark} lies, {SawSetup.EndName(cut)} end: {SawSetup.Up(cut)}, {SawSetup.Fence(cut)} against the fence, "
-                + $"near end to the {SawSetup.Near(cut)}",
+                + $"arrow to the {SawSetup.Arrow(cut)}" + (cut.Position.FaceUp ? "" : ", on the underside"),
             PageText.Small);
         if (!CutKeys.Leans(cut.Bevel))
         {
@@ -42,9 +46,27 @@ internal static class SetupPicture
     /// <summary>Which edge lies at the fence, written along it near the end of what is drawn.</summary>
     private static SheetText Edge(SawCut cut, SawPlan plan)
     {
-        var at = plan.On(plan.End - ((cut.PieceAtRight ? 1 : -1) * 0.05), cut.Piece.Shape.Width / 4);
+        var at = plan.On(plan.End - ((cut.PieceAtRight ? 1 : -1) * 0.04), cut.Piece.Shape.Width / 4);
         return PageText.Centered(at.X, at.Y, SawSetup.Fence(cut), PageText.Small, bold: true);
     }
+
+    /// <summary>
+    /// The way mark, larger than on the wood, along edge 1 where it lies: full where the face that is up is up on the saw, dashed where
+    /// it is the underside. Its place along the stick says nothing.
+    /// </summary>
+    private static SheetPolyline Way(SawCut cut, SawPlan plan)
+    {
+        var wide = cut.Piece.Shape.Width;
+        var (edge, inward) = cut.Position.Edge1AtFence ? (0.0, 1) : (wide, -1);
+        var middle = plan.End - ((cut.PieceAtRight ? 1 : -1) * 0.11);
+        var tail = middle - (cut.Position.NearLeft ? WayHalf : -WayHalf);
+        return WayMark.Draw(
+            cut.Position.FaceUp ? PageLayers.Cut : PageLayers.Hidden, plan.On(tail, edge),
+            plan.On((2 * middle) - tail, edge), plan.On(tail, edge + (inward * wide / 4)));
+    }
+
+    // Metres of wood: half of the mark's length.
+    private const double WayHalf = 0.025;
 
     /// <summary>Seen along the table: the stick's thickness at true size, and the blade leaning to the left.</summary>
     private static IEnumerable<SheetEntity> Front(SawCut cut, double x, double y)

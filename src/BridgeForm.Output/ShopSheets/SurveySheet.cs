@@ -16,7 +16,7 @@ public static class SurveySheet
     private const double FigureHeight = 0.042;
     private const double Pad = 0.0015;
 
-    private static readonly ImmutableArray<string> s_how =
+    private static ImmutableArray<string> How(QuantityText words) =>
     [
         "1. Choose where each rope will bear: a mark at support A and one at support B, the left and the right rope's points level with "
             + "each other. Everything is measured from mark to mark. Keep away from edges that break off; nobody leans over the drop: who "
@@ -26,8 +26,8 @@ public static class SurveySheet
         "3. Out: set up a level about half way. Hold the rod on the mark at A and read it; then on the ground wherever it bends, on the "
             + "highest stone, at the water's highest mark; last on the mark at B. To each reading belongs the level distance from A. The "
             + "rod reads more where the point lies lower.",
-        "4. Back: set the level up anew at another height, and read the rod on B and then on A. Both rises should agree within 1/4 in "
-            + "(6 mm); more than 1/2 in (13 mm) is a wrong reading.",
+        "4. Back: set the level up anew at another height, and read the rod on B and then on A. Both rises should agree within "
+            + $"{words.Either("1/4 in", "6 mm")}; more than {words.Either("1/2 in", "13 mm")} is a wrong reading.",
         "5. Type the readings into the project file, as the lines at the foot show. They become site.span, site.rise and site.ground; the "
             + "misclosure is told. What contradicts itself is told with both values, and nothing is guessed.",
     ];
@@ -50,7 +50,7 @@ public static class SurveySheet
         var rows = Rows(units, survey);
         var (body, left) = (frame.Body, frame.Body.MinX);
         ImmutableArray<string> how =
-            [.. s_how.SelectMany(s => PageText.Wrapped(s, body.MaxX - body.MinX, PageText.Small))];
+            [.. How(new QuantityText(units)).SelectMany(s => PageText.Wrapped(s, body.MaxX - body.MinX, PageText.Small))];
         ImmutableArray<string> foot =
             [.. Foot(units, survey).SelectMany(s => PageText.Wrapped(s, body.MaxX - body.MinX, PageText.Small))];
         var entities = new List<SheetEntity>(PageText.Column(left, body.MaxY, how, PageText.Small));

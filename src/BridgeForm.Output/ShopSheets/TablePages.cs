@@ -112,6 +112,11 @@ internal sealed class TablePages(PageFrame frame)
         _top -= RowPitch;
         for (var i = 0; i < row.Length; i++)
         {
+            if (row[i].Length == 0)
+            {
+                continue;
+            }
+
             _pages[^1].Add(PageText.Left(columns[i] + Pad, _top + ((RowPitch - PageText.Small) / 2), row[i], PageText.Small, bold));
         }
     }

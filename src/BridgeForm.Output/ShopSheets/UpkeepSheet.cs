@@ -11,7 +11,7 @@ public static class UpkeepSheet
     private const double FigureHeight = 0.058;
     private const int BlankRows = 44;
     private const double Ring = 0.0022;
-    private const string Blank = "____________";
+    private const double MonthWidth = 0.013;
 
     /// <summary>The book.</summary>
     public static SheetBook Draw(BridgeModel model)
@@ -60,25 +60,30 @@ public static class UpkeepSheet
     }
 
     // A cell that is due says so; whoever looked writes over it.
+    // Only months in which it is ever due have a row, so that there is room to write.
     private static FlowTable Log(UpkeepPart part) => new(
         string.Create(CultureInfo.InvariantCulture, $"{part.Number}. {part.Part}: initials and date"),
         "Months count from the day the bridge was opened.",
         [
-            new("Month"),
-            .. Enumerable.Range(1, UpkeepPlan.Years).Select(y => new FlowColumn(string.Create(CultureInfo.InvariantCulture, $"Year {y}"))),
+            new("Month", MonthWidth) { Least = MonthWidth },
+            .. Enumerable.Range(1, UpkeepPlan.Years).Select(y => new FlowColumn(
+                string.Create(CultureInfo.InvariantCulture, $"Year {y}"), WriteIn.Width) { Least = WriteIn.Width }),
         ],
-        [.. Enumerable.Range(1, 12).Select(month => new FlowRow(
+        [.. part.FirstYear.Union(part.Later).Order().Select(month => new FlowRow(
         [
             month.ToString(CultureInfo.InvariantCulture),
             .. Enumerable.Range(1, UpkeepPlan.Years).Select(y => (y == 1 ? part.FirstYear : part.Later).Contains(month) ? "due" : ""),
-        ]))]);
+        ]))]) { LeastRow = WriteIn.Height, Ruled = true };
 
     private static FlowTable Measured() => new(
         "Measured", "Turns of the turnbuckles: as_built and correct.",
         [
-            new("Date"), new("Ropes at"), new("Expected"), new("Left"), new("Right"), new("Turned, which and how far"), new("Signature"),
+            .. ((string[])["Date", "Ropes at", "Expected", "Left", "Right"]).Select(
+                h => new FlowColumn(h, WriteIn.Width) { Least = WriteIn.Width }),
+            .. ((string[])["Turned, which and how far", "Signature"]).Select(
+                h => new FlowColumn(h, 2 * WriteIn.Width) { Least = 2 * WriteIn.Width }),
         ],
-        [.. Enumerable.Repeat(new FlowRow([Blank, Blank, Blank, Blank, Blank, Blank + Blank, Blank + Blank]), BlankRows)]);
+        [.. Enumerable.Repeat(new FlowRow(["", "", "", "", "", "", ""]), BlankRows)]) { LeastRow = WriteIn.Height, Ruled = true };
 
     // From the side, A at the left: ropes' axis, bases and posts as lines.
     private static void Elevation(BridgeModel model, Canvas canvas)

@@ -16,7 +16,7 @@ public static class CutList
         "Near mitre (deg)", "Near bevel (deg)", "Near edge line (deg)", "Near cut", "Near wedge (deg)",
         "Far mitre (deg)", "Far bevel (deg)", "Far edge line (deg)", "Far cut", "Far wedge (deg)",
         "Taper", "Channels", "Holes", "Mass each", "Mass each (kg)", "Cut area each", "Cut area each (cm2)", "Router", "Occurrences",
-        "Turned", "Rolled over",
+        "Arrow", "Turned", "Rolled over",
     ];
 
     /// <summary>The table as text; degrees to 0.1, signed as the report's.</summary>
@@ -43,6 +43,7 @@ public static class CutList
         Numbers.Fixed(piece.CutArea * 1e4, 1),
         piece.NotRoutable.IsEmpty ? "routable" : "no: " + string.Join(", ", piece.NotRoutable),
         OccurrenceRanges.Write(piece.Occurrences.Select(o => o.Id)),
+        TurnWords.Arrow(piece),
         TurnWords.Turned(piece),
         TurnWords.Rolled(piece),
     ];

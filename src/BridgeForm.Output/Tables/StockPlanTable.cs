@@ -50,7 +50,7 @@ public static class StockPlanTable
             board.Section,
             .. Bought(board.Length, units),
             Count(board.Pieces.Length),
-            string.Join("; ", board.Pieces.Select(p => $"{p.Mark} {units.Length(p.BlankLength)}{Laid(p)}")),
+            string.Join("; ", board.Pieces.Select(p => $"{p.Mark} {units.Length(p.BlankLength)}{Laid(p)}{Held(board, p, units)}")),
             .. Both(board.Leftover, units),
             .. Both(board.Waste, units),
             board.Price is { } price ? Money(price) : string.Empty,
@@ -70,6 +70,12 @@ public static class StockPlanTable
         ];
         return words.Length == 0 ? string.Empty : $" ({string.Join(", ", words)})";
     }
+
+    /// <summary>What a short piece is held by until it is parted.</summary>
+    private static string Held(PlannedBoard board, BoardPiece piece, DisplayUnits units) => piece.Held <= 0 ? string.Empty
+        : board.Pieces.Any(p => Math.Abs(p.Start - piece.Start - piece.BlankLength - piece.Held) < Tolerances.CutAlike)
+        ? $" (two from one blank with the next, {units.Length(piece.Held)} between them to hold, parted last)"
+        : $" ({units.Length(piece.Held)} more to hold it by, parted last)";
 
     private static string TurnWords(BlankTurn turn) => turn switch
     {

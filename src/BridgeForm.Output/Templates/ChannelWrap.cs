@@ -96,7 +96,8 @@ internal static class ChannelWrap
                 (false, true) => "lay the upper edge of the paper on the far (right) end of the piece",
                 _ => $"lay the lower edge of the paper {units.Length(_low)} from the near (left) end",
             };
-            yield return "Cut out, " + ends + (_channels.Count > 0 ? ", fold the dashed lines over the edges." : ".");
+            yield return "Cut out, " + ends + (_channels.Count > 0 ? ", fold the dashed lines over the edges." : ".")
+                + " The way mark's arrow points up this paper.";
             foreach (
                 var words in _channels.Select(c => Words(c, units)).Concat(_holes.Select(h => Words(h, units))).Distinct(
                     StringComparer.Ordinal))
@@ -126,10 +127,12 @@ internal static class ChannelWrap
         private double Clear() => _atFar && !_atNear ? _high - 0.011 : _low + 0.007;
 
         private static string Words(Channel c, DisplayUnits units) =>
-            $"Channel {units.Length(c.Width)} wide, knife lines {units.Length(c.Width / 2)} each side of its centre line, "
+            $"Channel {Fine(c.Width, units)} wide, knife lines as drawn, {Fine(c.Width / 2, units)} each side of its centre line, "
             + $"{units.Length(c.Depth)} deep in the middle" + (Math.Abs(c.FloorSlope) > Tolerances.LevelFloor
                 ? $", floor sloping {Numbers.DegreeText(Elementary.Atan(c.FloorSlope))}" : string.Empty)
-            + $"; centre {units.Length(c.Center)} from the near end.";
+            + $"; centre {Fine(c.Center, units)} from the near end.";
+
+        private static string Fine(double metres, DisplayUnits units) => new QuantityText(units.System).Fine(metres);
 
         private static string Words(Hole h, DisplayUnits units) =>
             $"Hole ⌀ {units.Length(h.Diameter)}, {(h.Depth is { } d ? units.Length(d) + " deep" : "through")}; {units.Length(h.X)} from "
@@ -147,7 +150,7 @@ internal static class ChannelWrap
 
             yield return PageText.Left(P(_after, 0).X + 0.001, b + 0.0012, "knife line", PageText.Small, layer: PageLayers.Accent);
             yield return PageText.Left(
-                P(End, 0).X + 0.003, c.Center + 0.0012, $"centre {units.Length(c.Center)}", PageText.Small, layer: PageLayers.Accent);
+                P(End, 0).X + 0.003, c.Center + 0.0012, $"centre {Fine(c.Center, units)}", PageText.Small, layer: PageLayers.Accent);
         }
 
         private IEnumerable<SheetEntity> Circle(Hole h, DisplayUnits units)

@@ -34,7 +34,7 @@ internal sealed record CutUse(ImmutableArray<Piece> Pieces)
             + FormattableString.Invariant($" ({Pieces.Sum(p => p.Occurrences.Length)} in all)")
             + $" · {RoleTable.Of(First.Role).Name}, {First.Section} {First.Stock}, {units.Length(First.Shape.Thickness)} × "
             + $"{units.Length(First.Shape.Width)} · {Hand(First.Mark)}",
-        $"Face up: {TurnWords.Faces(First).Drawn}.",
+        $"Face up: {TurnWords.Faces(First).Drawn}. {TurnWords.Mark(First)}.",
     ];
 
     /// <summary>Words for the hand that a mark names.</summary>

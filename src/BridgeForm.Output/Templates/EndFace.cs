@@ -67,6 +67,7 @@ internal static class EndFace
                     : Array.Empty<SheetEntity>(),
                 .. Grain(last + (_sign * 0.010), inner),
                 .. IsPrinted(high - low, units) ? Points(low, high, units) : [],
+                Way(high),
             ];
         }
 
@@ -78,6 +79,14 @@ internal static class EndFace
             yield return Line(PageLayers.Dim, low, -_half, outer, -_half);
             yield return Line(PageLayers.Dim, high, _half, outer, _half);
             yield return Line(PageLayers.Fold, inner, -_half, inner, _half);
+        }
+
+        /// <summary>The way mark's half on this face, along edge 1 on the kept wood, its tip towards the far end.</summary>
+        private SheetPolyline Way(double cut)
+        {
+            var tail = new SheetPoint(cut + (_sign > 0 ? WayMark.Length / 2 : -1.5 * WayMark.Length), _half);
+            return WayMark.Draw(
+                PageLayers.Layout, tail, tail with { X = tail.X + WayMark.Length }, tail with { Y = _half - WayMark.Height(2 * _half) });
         }
 
         /// <summary>Which way the grain runs, on the kept wood.</summary>

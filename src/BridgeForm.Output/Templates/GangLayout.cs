@@ -26,7 +26,11 @@ internal static class GangLayout
     private const double NameRoom = 0.006;
 
     /// <summary>Plans, sticks and sled angles for all bases with channels.</summary>
-    public static IEnumerable<TemplateBlock> Draw(BridgeModel model, DisplayUnits units)
+    /// <param name="model">The bridge.</param>
+    /// <param name="units">How lengths are written.</param>
+    /// <param name="trueSize">Sticks are printed at true size; else what to mark on a batten with a tape: on sheets a stick is taped
+    /// together from eight and more, and creeps.</param>
+    public static IEnumerable<TemplateBlock> Draw(BridgeModel model, DisplayUnits units, bool trueSize = true)
     {
         var bases = model.Pieces.Where(p => !p.Shape.Channels.IsEmpty).ToList();
         foreach (var use in CutUse.Grouped(bases.Where(IsLevel), KeyOf))
@@ -41,7 +45,7 @@ internal static class GangLayout
 
         foreach (var use in CutUse.Grouped(bases, StickKey))
         {
-            yield return Stick(use, units);
+            yield return trueSize ? Stick(use, units) : BattenMarks(use, units);
         }
     }
 
@@ -50,6 +54,16 @@ internal static class GangLayout
         (
             (int)Math.Ceiling((channel.Width / bit) - Tolerances.WholeRatio),
             (int)Math.Ceiling((channel.Depth / bit) - Tolerances.WholeRatio));
+
+    /// <summary>
+    /// A channel as a sled shows it, its floor level under the router: as deep as its deep mouth lies below the face's arris there,
+    /// square to the floor. Depth · cos θ of a mouth, θ the floor's slope.
+    /// </summary>
+    public static Channel OnSled(Channel channel, double across)
+    {
+        var deep = channel.Depth + (Math.Abs(channel.FloorSlope) * across / 2);
+        return channel with { Depth = deep * Elementary.Cos(Elementary.Atan(channel.FloorSlope)), FloorSlope = 0 };
+    }
 
     private static bool IsLevel(Piece piece) => piece.Shape.Channels.All(c => Math.Abs(c.FloorSlope) < Tolerances.LevelFloor);
 
@@ -86,9 +100,11 @@ internal static class GangLayout
         var (across, deep) = Passes(channel, bit);
         var depth = FormattableString.Invariant(
             $"Depth stop {units.Length(channel.Depth)}. Bit {units.Length(bit)}: {across} passes side by side, {deep} in depth, ");
-        return $"{depth}none deeper than the bit is wide; stay inside the knife lines, which lie {units.Length(channel.Width / 2)} "
+        return $"{depth}none deeper than the bit is wide; stay inside the knife lines, which lie {Fine(channel.Width / 2, units)} "
             + "each side of the centre line.";
     }
+
+    private static string Fine(double metres, DisplayUnits units) => new QuantityText(units.System).Fine(metres);
 
     private static IEnumerable<SheetEntity> PlanEntities(Piece piece, int drawn, int count, DisplayUnits units)
     {
@@ -146,8 +162,9 @@ internal static class GangLayout
                 .. use.Notes(units),
                 $"These take a tilting sled: set it to {Numbers.DegreeText(Math.Abs(tilt))}, so that the floor is level under the router; "
                     + $"{units.Length(Floor(-across / 2))} deep at one side, {units.Length(Floor(across / 2))} at the other, as drawn. "
-                    + "Mark the high side before you clamp.",
-                Routing(channel, bit, units),
+                    + "Mark the high side before you clamp. Zero the router on the high arris of the face, where it runs; all depths below "
+                    + "are from there, square to the floor, and the last passes cut only part of the way across.",
+                Routing(OnSled(channel, across), bit, units),
             ],
             [
                 new SheetPolyline(PageLayers.Cut, [.. section.Select(p => new SheetVertex(p.X, p.Y))], Closed: true),
@@ -173,6 +190,35 @@ internal static class GangLayout
             ],
             [.. StickEntities(piece, units)]);
     }
+
+    /// <summary>The same lines on a picture that is not to scale, with their distances from the near end.</summary>
+    private static TemplateBlock BattenMarks(CutUse use, DisplayUnits units)
+    {
+        var piece = use.First;
+        var scale = PlanLength / piece.BlankLength;
+        var lines = piece.Shape.Channels.SelectMany(c => (StickLine[])
+            [
+                new(c.Center - (c.Width / 2), "knife line"), new(c.Center, "centre, rope"), new(c.Center + (c.Width / 2), "knife line"),
+            ])
+            .Concat(piece.Shape.Holes.DistinctBy(h => Tenth(h.X), StringComparer.Ordinal).Select(h => new StickLine(h.X, "hole")))
+            .OrderBy(l => l.At).ToList();
+        return new TemplateBlock(
+            $"Layout stick for {use.Marks} · to mark on a batten, not to scale",
+            [
+                "On a straight batten, from its near end, all with one steel tape hooked there: "
+                    + string.Join("; ", lines.Select(l => $"{l.Name} {Fine(l.At, units)}"))
+                    + $"; far end {Fine(piece.BlankLength, units)}. The batten's near end lies on the near (left) end of the base. True "
+                    + "size on a roll, or with make --templates all.",
+            ],
+            [
+                Ring(PageLayers.Cut, 0, 0, PlanLength, StickHeight / 2),
+                .. lines.Select(l => new SheetLine(
+                    l.Name is "knife line" ? PageLayers.Cut : l.Name is "hole" ? PageLayers.Drill : PageLayers.Layout,
+                    new SheetPoint(l.At * scale, 0), new SheetPoint(l.At * scale, StickHeight / 2))),
+            ]);
+    }
+
+    private sealed record StickLine(double At, string Name);
 
     private static IEnumerable<SheetEntity> StickEntities(Piece piece, DisplayUnits units)
     {

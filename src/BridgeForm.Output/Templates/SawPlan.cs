@@ -24,15 +24,14 @@ internal sealed record SawPlan(CutStock Stock, double Mitre, double Bevel, doubl
     private const double OffCut = 0.080;
     private const double Shown = SawPath.ClampClear + 0.140;
     private const double Beyond = 0.020;
+    private const double StopSize = 0.030;
     private const double ClampRadius = 0.0025;
 
     /// <summary>What the saw is set to, radians.</summary>
     public double Setting => Mitre - Wedge;
 
     /// <summary>From the fence to the far edge of the work, along the blade, metres.</summary>
-    public double Path => Wedge > 0
-        ? SawPath.OnBlock(Stock.Width, Stock.Thickness, Mitre, Bevel, Wedge, Right)
-        : SawPath.Across(Stock.Width, Stock.Thickness, Mitre, Bevel);
+    public double Path => (OffAtBlade(Wedge, Right) / Elementary.Cos(Setting)) + SawPath.Across(Stock.Width, Stock.Thickness, Mitre, Bevel);
 
     /// <summary>+1 where the piece lies to the right of the blade, −1 to its left.</summary>
     private double Way => Right ? 1 : -1;
@@ -41,20 +40,26 @@ internal sealed record SawPlan(CutStock Stock, double Mitre, double Bevel, doubl
     private double Slant => Stock.Width * Elementary.Tan(Mitre);
 
     /// <summary>Where the blade meets the edge that lies at the fence or on the block: along the fence and off it, metres.</summary>
-    private (double X, double Y) AtBlade
-    {
-        get
-        {
-            var off = Wedge > 0 ? SawPath.BlockAtBlade(Wedge, Right) : 0;
-            return (off * Elementary.Tan(Setting), off);
-        }
-    }
+    private (double X, double Y) AtBlade => (OffAtBlade(Wedge, Right) * Elementary.Tan(Setting), OffAtBlade(Wedge, Right));
 
-    /// <summary>Where the work that is drawn ends, along its edge at the fence.</summary>
-    public double End => Right ? Slant + Shown : -Shown;
+    /// <summary>How far the work's edge lies off the fence where the blade meets it, metres: the block's slope carried on.</summary>
+    public static double OffAtBlade(double wedge, bool right) => wedge <= 0 ? 0
+        : right ? SawPath.ThinEnd - (ClearOf(wedge) * Elementary.Tan(wedge)) : SawPath.BlockAtBlade(wedge, thinAtBlade: false);
+
+    // A steep slope meets the fence before the blade: then the block's thin end stands that much nearer.
+    private static double ClearOf(double wedge) => Math.Min(SawPath.BlockClear, SawPath.ThinEnd / Elementary.Tan(wedge));
+
+    /// <summary>From the cut along the work's edge to the stop, metres; null for none.</summary>
+    public double? Stop { get; init; }
+
+    /// <summary>How the stop's place is told.</summary>
+    public string StopWords { get; init; } = "";
+
+    /// <summary>Where the work that is drawn ends, along its edge at the fence: at the stop, where that is so near.</summary>
+    public double End => Way * Math.Min(Right ? Slant + Shown : Shown, Stop ?? double.PositiveInfinity);
 
     /// <summary>Everything, with the blade's foot on the fence at the origin.</summary>
-    public IEnumerable<SheetEntity> Draw() => [.. Fence(), .. Wedge > 0 ? Block() : [], .. Work(), .. Blade()];
+    public IEnumerable<SheetEntity> Draw() => [.. Fence(), .. Wedge > 0 ? Block() : [], .. Work(), .. Blade(), .. StopBlock()];
 
     /// <summary>A point of the work: along its edge at the fence, to the right from the blade, and across it.</summary>
     public SheetPoint On(double along, double over)
@@ -78,7 +83,7 @@ internal sealed record SawPlan(CutStock Stock, double Mitre, double Bevel, doubl
     private IEnumerable<SheetEntity> Block()
     {
         var (x, y) = AtBlade;
-        var first = Right ? x + SawPath.BlockClear : -SawPath.BlockClear - SawPath.Bearing;
+        var first = Right ? x + ClearOf(Wedge) : -SawPath.BlockClear - SawPath.Bearing;
         double Slope(double at) => y + ((at - x) * Elementary.Tan(Wedge));
         var last = first + SawPath.Bearing;
         SheetPoint[] corners = [At(first, 0), At(last, 0), At(last, Slope(last)), At(first, Slope(first))];
@@ -106,6 +111,31 @@ internal sealed record SawPlan(CutStock Stock, double Mitre, double Bevel, doubl
         {
             yield return part;
         }
+    }
+
+    /// <summary>
+    /// The stop, square to the work at its end, in its place where that is on the picture, else at the end of what is drawn: on a
+    /// block it stands on the slope carried on, not at the fence.
+    /// </summary>
+    private IEnumerable<SheetEntity> StopBlock()
+    {
+        if (Stop is null)
+        {
+            yield break;
+        }
+
+        var at = End;
+        SheetPoint[] corners =
+            [On(at, -StopSize / 2), On(at, StopSize), On(at + (Way * StopSize), StopSize), On(at + (Way * StopSize), -StopSize / 2)];
+        yield return new SheetPolyline(PageLayers.Pocket, [.. corners.Select(p => new SheetVertex(p.X, p.Y))], Closed: true);
+        var words = "stop" + (StopWords.Length > 0 ? ", " + StopWords : "");
+
+        // Below all other words of the plan.
+        var tip = At(Path * Elementary.Sin(Setting), Path * Elementary.Cos(Setting));
+        var (x, y) = (On(at, Stock.Width).X, Math.Min(tip.Y, On(End, Stock.Width).Y) - 0.0085);
+        yield return Right
+            ? PageText.Right(Math.Max(x, PageText.Width(words, PageText.Small)), y, words, PageText.Small, layer: PageLayers.Accent)
+            : PageText.Left(x, y, words, PageText.Small, layer: PageLayers.Accent);
     }
 
     /// <summary>Both sides of the kerf; it lies in the waste.</summary>

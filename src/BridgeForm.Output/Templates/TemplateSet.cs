@@ -32,7 +32,7 @@ public static class TemplateSet
         ImmutableArray<TemplateBlock> blocks =
         [
             .. Blocks(model.Pieces, model.Parameters.Shop, units, choice),
-            .. GangLayout.Draw(model, units),
+            .. GangLayout.Draw(model, units, paper.IsRoll || choice.All),
             .. StoryPole.Draw(model, units, choice, paper.IsRoll),
         ];
         return BookLayout.LayWithIndex(blocks, paper, words, NotPrinted(model, choice));

@@ -15,10 +15,11 @@ internal static class WedgeBlock
     public const double ThinEnd = SawPath.ThinEnd;
 
     /// <summary>What keeps fingers on hands. Common practice, no source.</summary>
-    public static ImmutableArray<string> Cautions { get; } =
+    public static ImmutableArray<string> Cautions(UnitSystem units) =>
     [
         "Clamp the block to the fence and the work to the block; never hold either by hand.",
-        "Hands and clamps 6 in (150 mm) clear of the blade. Cut pieces under 12 in (300 mm) in pairs or from longer stock, then to length.",
+        $"Hands and clamps {new QuantityText(units).Either("6 in", "150 mm")} clear of the blade. Cut pieces under "
+            + $"{new QuantityText(units).Either("12 in", "300 mm")} in pairs or from longer stock, then to length.",
         "Leave the offcut free to fall away: never trapped between blade and stop, fence or block.",
         "Let the blade stop before you lift it or reach for anything.",
     ];
@@ -39,7 +40,7 @@ internal static class WedgeBlock
                     + $"{Numbers.DegreeText(Math.Abs(cut.Mitre))}. {units.Length(Length)} along the fence, "
                     + $"{units.Length(ThinEnd)} and {units.Length(thick)} thick at its ends; as high as the fence; screw two layers "
                     + "together if need be.",
-                .. Cautions,
+                .. Cautions(units.System),
             ],
             [
                 new SheetPolyline(PageLayers.Cut, [.. corners.Select(p => new SheetVertex(p.X, p.Y))], Closed: true),

@@ -17,6 +17,10 @@ internal static class WrapAround
     private const double Kept = 0.022;
     private const double Waste = 0.012;
 
+    // The way mark, shorter than on the wood; between it and the cut.
+    private const double Way = 0.014;
+    private const double Aside = 0.004;
+
     private static readonly StockFace[] Order = [StockFace.PlusZ, StockFace.PlusY, StockFace.MinusZ, StockFace.MinusY];
 
     /// <summary>The template of one end.</summary>
@@ -70,6 +74,12 @@ internal static class WrapAround
         yield return new SheetPolyline(
             PageLayers.Accent, [.. line.Select(p => P(p.U, p.X)).Select(p => new SheetVertex(p.X, p.Y))], Closed: false);
         var (keep, waste) = near ? (high, low) : (low, high);
+        var (arris, tail) = (stock.Begin(StockFace.PlusY), near ? keep - Kept + Aside : keep + Kept - Aside - Way);
+        foreach (var foot in (double[])[arris - WayMark.Height(stock.Width), arris + WayMark.Height(stock.Thickness)])
+        {
+            yield return WayMark.Draw(PageLayers.Layout, P(arris, tail), P(arris, tail + Way), P(foot, tail));
+        }
+
         foreach (var face in Order)
         {
             var middle = P(stock.Begin(face) + (stock.Across(face) / 2), 0).X;

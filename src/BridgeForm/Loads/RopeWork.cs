@@ -216,14 +216,14 @@ public static class RopeCautions
             "Uncoil rope and strand by rolling the coil or turning the reel, never by pulling loops off: a kink is a broken rope.",
             "Cut both ropes from one reel, so that they stretch alike and the bridge hangs level.",
             "Wear gloves and eye protection: broken wires cut, and chips fly from cut rope.");
-        if (Terminations.IsClips(ropes))
+        if (Terminations.IsClips(ropes) && Terminations.ClipsHold(ropes.Rope.Kind))
         {
             all.AddRange(
                 "Clips: the saddle on the live rope, the U-bolt on the turned-back end.",
-                "Tighten clips again to their torque after the first full load, and then once a year.");
+                "Tighten clips again to their torque after the first full load, and then twice a year.");
         }
 
-        all.Add("Look along every rope and at every end once a year: broken wires, rust, slip at clips, wood worn by the rope.");
+        all.Add("Look along every rope and at every end twice a year: broken wires, rust, slip at clips, wood worn by the rope.");
         return all.ToImmutable();
     }
 }

@@ -29,11 +29,15 @@ public enum CutWay
 /// <summary>Ways to cut ends, by the tools at hand.</summary>
 public static class CutWays
 {
+    /// <summary>Highest cut of a table saw, metres. Common practice, no source.</summary>
+    public const double TableDepth = 0.075;
+
+    /// <summary>Highest cut of a band saw, metres. Common practice, no source.</summary>
+    public const double BandHeight = 0.150;
+
     // What such tools commonly reach (common practice, no source). Metres, radians.
+    internal const double MostTilt = Math.PI / 4;
     private const double CircularDepth = 0.060;
-    private const double TableDepth = 0.075;
-    private const double BandHeight = 0.150;
-    private const double MostTilt = Math.PI / 4;
     private const double LeastTaper = Math.PI / 4;
 
     /// <summary>What it is called.</summary>

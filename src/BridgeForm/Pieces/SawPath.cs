@@ -65,6 +65,9 @@ public static class SawPath
     public static double BlockAtBlade(double wedge, bool thinAtBlade) =>
         ThinEnd + (thinAtBlade ? 0 : (Bearing + BlockClear) * Elementary.Tan(wedge));
 
+    /// <summary>A blank for two pieces: their lengths, and enough between them to clamp until they are parted. Metres.</summary>
+    public static double Pair(double blank) => (2 * blank) + ClampClear;
+
     /// <summary>
     /// A piece that no clamp holds far enough from the blade: it is cut in pairs, or from longer stock.
     /// </summary>

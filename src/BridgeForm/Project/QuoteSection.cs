@@ -56,6 +56,9 @@ public sealed record QuoteParameters
     /// <summary>Hours for one setting of the saw; null where not given.</summary>
     public double? SetUp { get; init; }
 
+    /// <summary>Hours for one channel, laid out and routed; null where not given.</summary>
+    public double? Channel { get; init; }
+
     /// <summary>Hours of the whole crew for one stage of the assembly; null where not given.</summary>
     public double? Stage { get; init; }
 
@@ -102,6 +105,7 @@ internal static class QuoteSection
             { Choices = [.. s_units.Keys] },
             Minutes("cut", "Minutes for one cut of the saw"),
             Minutes("set_up", "Minutes for one setting of the saw"),
+            Minutes("channel", "Minutes for one rope channel, laid out and routed"),
             Minutes("stage", "Minutes of the whole crew for one stage of the assembly, all together"),
             Share("contingency", "Kept for what was not foreseen, of the sum"),
             Share("margin", "Added for the builder, of sum and contingency"),
@@ -116,6 +120,7 @@ internal static class QuoteSection
             .ToImmutableSortedDictionary(r => r.Name, r => r.Rate!, StringComparer.Ordinal),
         Cut = v.NumberOrNull("quote.cut") / MinutesPerHour,
         SetUp = v.NumberOrNull("quote.set_up") / MinutesPerHour,
+        Channel = v.NumberOrNull("quote.channel") / MinutesPerHour,
         Stage = v.NumberOrNull("quote.stage") / MinutesPerHour,
         Contingency = v.NumberOrNull("quote.contingency"),
         Margin = v.NumberOrNull("quote.margin"),

@@ -23,6 +23,14 @@ public sealed record QuantityText(UnitSystem Units)
     public string Size(double metres) => Imperial ? LengthText.Inches(metres) : LengthText.Millimetres(metres);
 
     /// <summary>
+    /// A size that a calliper is set to: millimetres to 0.1, or inches to 1/32 where they are whole thirty-seconds and else to 0.01.
+    /// </summary>
+    public string Fine(double metres) => Imperial ? LengthText.InchFigure(metres) + " in" : LengthText.Millimetres(metres);
+
+    /// <summary>A round figure as the project's units have it: nobody who works in one wants the other's.</summary>
+    public string Either(string imperial, string metric) => Imperial ? imperial : metric;
+
+    /// <summary>
     /// A least size of what is there, rounded down to 1/16 in or 1 mm: a guard of 35.98 in is not shown as the 36 in that it misses.
     /// </summary>
     public string LeastSize(double metres) =>

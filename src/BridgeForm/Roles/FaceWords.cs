@@ -51,14 +51,15 @@ public enum RoleAxis
 /// <summary>Words for the two ends of a part.</summary>
 /// <param name="Near">Near end, for people who have never held a saw.</param>
 /// <param name="Far">Far end, for the same.</param>
-/// <param name="FarPlace">Where the far end lies; the near one where the part stands turned end for end.</param>
+/// <param name="Arrow">Where the arrow of the way mark points, from near end to far end.</param>
+/// <param name="ArrowTurned">Where it points where the part stands turned end for end.</param>
 /// <param name="ShopNear">Near end on a drawing.</param>
 /// <param name="ShopFar">Far end on a drawing.</param>
-public sealed record EndWords(string Near, string Far, string FarPlace, string ShopNear, string ShopFar)
+public sealed record EndWords(string Near, string Far, string Arrow, string ArrowTurned, string ShopNear, string ShopFar)
 {
-    private static readonly EndWords s_up = new("Foot", "Top", "at the top", "foot", "head");
-    private static readonly EndWords s_across = new("Left end", "Right end", "at the right", "left end", "right end");
-    private static readonly EndWords s_along = new("End towards A", "End towards B", "at B", "end at A", "end at B");
+    private static readonly EndWords s_up = new("Foot", "Top", "up", "down", "foot", "head");
+    private static readonly EndWords s_across = new("Left end", "Right end", "to the right", "to the left", "left end", "right end");
+    private static readonly EndWords s_along = new("End towards A", "End towards B", "towards B", "towards A", "end at A", "end at B");
 
     /// <summary>Of parts that run so.</summary>
     public static EndWords For(RoleAxis axis) => axis switch

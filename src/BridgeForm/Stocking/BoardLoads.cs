@@ -82,14 +82,20 @@ internal static class BoardLayout
         var at = shop.Trim;
         foreach (var blank in load.Blanks)
         {
-            pieces.Add(new BoardPiece(blank.Mark, blank.Id, blank.Length, at));
+            var held = blank.Length - (blank.Second is null ? 1 : 2) * blank.Each;
+            pieces.Add(new BoardPiece(blank.Mark, blank.Id, blank.Each, at) { Held = held });
+            if (blank.Second is { } second)
+            {
+                pieces.Add(new BoardPiece(blank.Mark, second, blank.Each, at + blank.Each + held));
+            }
+
             at += blank.Length + shop.Kerf;
         }
 
         var length = offer.Lengths[load.Board];
         var offcut = Math.Max(0, length - shop.Trim - at);
         var leftover = offcut >= shop.Offcut ? offcut : 0;
-        var used = load.Blanks.Sum(b => b.Length);
+        var used = pieces.Sum(p => p.BlankLength);
         return new PlannedBoard(
             number,
             offer.Stock.Name,

@@ -20,8 +20,17 @@ public sealed record HardwareItem(string Item, int? Quantity, string Where, stri
 /// <summary>Everything to buy that is not wood.</summary>
 public static class HardwareList
 {
-    /// <summary>What fasteners must be made of.</summary>
-    public const string FastenerNote = "hot-dip galvanised or stainless: copper in treated wood corrodes plain and electroplated steel";
+    /// <summary>What fasteners must be made of: the metal that the file says, or either that treated wood bears.</summary>
+    public static string FastenerNote(FastenerMetal? metal) =>
+        Metal(metal) + ": copper in treated wood corrodes plain and electroplated steel";
+
+    /// <summary>The metal that the file says; without one both that may be.</summary>
+    internal static string Metal(FastenerMetal? metal) => metal switch
+    {
+        FastenerMetal.HotDipGalvanized => "hot-dip galvanised",
+        FastenerMetal.Stainless => "stainless",
+        _ => "hot-dip galvanised or stainless",
+    };
 
     private const string Model = "counted from the model";
     private const string File = "counted from the model; fasteners of one joint from the project file";
@@ -38,7 +47,8 @@ public static class HardwareList
         return
         [
             .. Keepers(parameters, joints),
-            .. joints.SelectMany(j => JointHardware.Rows(parameters, j, forces) ?? [Fasteners(j, parameters.Fasteners)]),
+            .. joints.SelectMany(j => JointHardware.Rows(parameters, j, forces)
+                ?? [Fasteners(j, parameters.Fasteners, FastenerNote(parameters.FastenerMetal))]),
             .. Unknown(joints, parameters.Fasteners),
             .. RopeHardware.List(parameters, ropework),
         ];
@@ -54,20 +64,22 @@ public static class HardwareList
                 ? $"holes {words.Size(keeper.Hole)}, {words.Size(keeper.Spread)} apart, {words.Size(keeper.Depth)} deep"
                 : "no holes in the project file";
             yield return new HardwareItem(
-                "Keeper straps", straps.Count, $"{straps.Count} channels", $"holds the base to the rope; {holes}; {FastenerNote}", Model);
+                "Keeper straps", straps.Count, $"{straps.Count} channels",
+                $"holds the base to the rope; {holes}; {FastenerNote(parameters.FastenerMetal)}",
+                Model);
         }
     }
 
-    private static HardwareItem Fasteners(Joint joint, ImmutableSortedDictionary<string, int> given)
+    private static HardwareItem Fasteners(Joint joint, ImmutableSortedDictionary<string, int> given, string metal)
     {
         int? each = given.Where(g => IsNamed(joint, g.Key)).Select(g => (int?)g.Value).FirstOrDefault();
         var where = string.Create(CultureInfo.InvariantCulture, $"{joint.Count} joints: {joint.What}");
         return each is { } n
             ? new HardwareItem(
                 $"Fasteners, {joint.Name}", n * joint.Count, where,
-                string.Create(CultureInfo.InvariantCulture, $"{n} a joint; {FastenerNote}"), File)
+                string.Create(CultureInfo.InvariantCulture, $"{n} a joint; {metal}"), File)
             : new HardwareItem($"Fasteners, {joint.Name}", null, where, $"count not given: write fasteners: {{ {joint.Name}: N }} into the "
-                + $"project file, N from your engineer; {FastenerNote}", Model);
+                + $"project file, N from your engineer; {metal}", Model);
     }
 
     /// <summary>Joints under <c>fasteners</c> that this bridge has none of: not dropped, but told.</summary>
@@ -103,9 +115,9 @@ internal static class RopeHardware
         return
         [
             Rope(parameters.Ropes.Rope.Name, cut, RopeTape.Of(parameters, ropework), words),
-            .. Ends(parameters.Ropes, words, parameters.Units),
+            .. Ends(parameters.Ropes, words, parameters),
             Turnbuckles(parameters, ropework, words),
-            Fitting("Shackles", FittingSet.Shackles, ropework, words, "one at each end of each rope; pin secured"),
+            Fitting("Shackles", FittingSet.Shackles, ropework, parameters, "one at each end of each rope; pin secured"),
         ];
     }
 
@@ -123,7 +135,7 @@ internal static class RopeHardware
                 $"add both ends: {cut.TerminationSource}", Model);
     }
 
-    private static IEnumerable<HardwareItem> Ends(Project.RopeParameters ropes, QuantityText words, UnitSystem units)
+    private static IEnumerable<HardwareItem> Ends(Project.RopeParameters ropes, QuantityText words, BridgeParameters parameters)
     {
         if (!Terminations.IsClips(ropes))
         {
@@ -140,10 +152,10 @@ internal static class RopeHardware
             yield break;
         }
 
-        yield return Clips(ropes, words, units);
+        yield return Clips(ropes, words, parameters.Units);
         yield return new HardwareItem(
             "Thimbles", RopeEnds, "one a rope end",
-            $"for rope of {words.Size(ropes.Rope.Diameter)}; heavy pattern, hot-dip galvanised or stainless", Model);
+            $"for rope of {words.Size(ropes.Rope.Diameter)}; heavy pattern, {HardwareList.Metal(parameters.FastenerMetal)}", Model);
     }
 
     private static HardwareItem Clips(Project.RopeParameters ropes, QuantityText words, UnitSystem units)
@@ -169,17 +181,19 @@ internal static class RopeHardware
             ? $"take-up {new Checks.CheckWords(words.Units).InInches(each)}"
                 + (RopeChain.Of(parameters, work) is { } chain ? $", hung {words.Size(chain.Opening)} open" : "")
             : "take-up: see the check rope-take-up";
-        return Fitting("Turnbuckles", FittingSet.Turnbuckles, work, words, $"one at each end of each rope; {reach}");
+        return Fitting("Turnbuckles", FittingSet.Turnbuckles, work, parameters, $"one at each end of each rope; {reach}");
     }
 
-    private static HardwareItem Fitting(string item, FittingSet set, RopeWork work, QuantityText words, string note)
+    private static HardwareItem Fitting(string item, FittingSet set, RopeWork work, BridgeParameters parameters, string note)
     {
+        var words = new QuantityText(parameters.Units);
         var pull = work.LargestPull;
         var many = Ropes * FittingSet.PerRope;
         return set.Smallest(pull) is { } size
             ? new HardwareItem(
                 $"{item} {size.Named(words.Units)}", many, AllEnds,
-                $"{note}; working load {words.Force(size.WorkingLoad)} for {words.Force(pull)}; hot-dip galvanised or stainless",
+                $"{note}; working load {words.Force(size.WorkingLoad)} for {words.Force(pull)}; "
+                    + HardwareList.Metal(parameters.FastenerMetal),
                 set.Source)
             : new HardwareItem(
                 item, many, AllEnds, $"{note}; none of this set carries {words.Force(pull)}: an engineer chooses", set.Source);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Materials;
 using BridgeForm.Pieces;
+using BridgeForm.Project;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Stocking;
@@ -8,8 +9,15 @@ namespace BridgeForm.Stocking;
 /// <summary>A piece that is to be cut: one occurrence.</summary>
 /// <param name="Mark">Mark of the piece.</param>
 /// <param name="Id">Which of its occurrences.</param>
-/// <param name="Length">Length of its blank, metres.</param>
-internal sealed record Blank(string Mark, string Id, double Length);
+/// <param name="Length">Length of its blank, metres; of a short piece with the wood that it is held by.</param>
+internal sealed record Blank(string Mark, string Id, double Length)
+{
+    /// <summary>The other occurrence in the same blank, at its far end; null for none.</summary>
+    public string? Second { get; init; }
+
+    /// <summary>Length of the one piece, or of each of two, metres.</summary>
+    public double Each { get; init; } = Length;
+}
 
 /// <summary>Blanks that are planned as one length: the longest of them.</summary>
 /// <param name="Longest">Length to plan with, metres.</param>
@@ -25,9 +33,22 @@ internal static class LengthClasses
 
     private const double Wider = 1.2;
 
-    /// <summary>Every occurrence of the pieces.</summary>
-    public static ImmutableArray<Blank> Blanks(IEnumerable<Piece> pieces) =>
-        [.. pieces.SelectMany(p => p.Occurrences.Select(o => new Blank(p.Mark, o.Id, p.BlankLength)))];
+    /// <summary>
+    /// Every occurrence of the pieces. Pieces too short to hold on the saw come two in a blank with wood between them to clamp, an
+    /// odd one with as much beyond it, where a board gives that; else each by itself.
+    /// </summary>
+    public static ImmutableArray<Blank> Blanks(IEnumerable<Piece> pieces, Offer offer) => [.. pieces.SelectMany(p => Blanks(p, offer))];
+
+    private static IEnumerable<Blank> Blanks(Piece piece, Offer offer) =>
+        SawPath.IsShort(piece.Shape) && offer.Gives(SawPath.Pair(piece.BlankLength))
+            ? piece.Occurrences.Chunk(2).Select(two => new Blank(
+                piece.Mark, two[0].Id,
+                two.Length > 1 ? SawPath.Pair(piece.BlankLength) : piece.BlankLength + SawPath.ClampClear)
+            {
+                Second = two.Length > 1 ? two[1].Id : null,
+                Each = piece.BlankLength,
+            })
+            : piece.Occurrences.Select(o => new Blank(piece.Mark, o.Id, piece.BlankLength));
 
     /// <summary>Classes, longest first: at most <see cref="Most"/>, and as narrow as that allows.</summary>
     public static ImmutableArray<LengthClass> Sort(ImmutableArray<Blank> blanks)

@@ -30,6 +30,12 @@ internal static class SharedMitres
     /// <summary>The board with its pieces in an order that shares cuts; the same board when none can be shared.</summary>
     public static PlannedBoard Find(PlannedBoard board, IReadOnlyDictionary<string, Piece> pieces, ShopParameters shop)
     {
+        // What is cut two from a blank keeps its place, and the wood that it is held by.
+        if (board.Pieces.Any(p => p.Held > 0))
+        {
+            return board;
+        }
+
         var left = board.Pieces.ToList();
         var placed = ImmutableArray.CreateBuilder<BoardPiece>(left.Count);
         var (at, overlap) = (shop.Trim, 0.0);

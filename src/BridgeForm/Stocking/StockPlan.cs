@@ -117,6 +117,12 @@ public sealed record BoardPiece(string Mark, string Id, double BlankLength, doub
     /// <summary>How it lies on the board; always as it is unless cuts are shared.</summary>
     public BlankTurn Turn { get; init; }
 
+    /// <summary>
+    /// Wood after it to clamp it by, metres, parted last; 0 for none. Where the next piece has the same mark and stands so far behind
+    /// it, both are cut from one blank.
+    /// </summary>
+    public double Held { get; init; }
+
     /// <summary>Its near end is made by the same cut as the far end of the piece before it; their blanks overlap.</summary>
     public bool SharesCut { get; init; }
 }

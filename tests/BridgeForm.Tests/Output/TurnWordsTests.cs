@@ -75,12 +75,12 @@ public class TurnWordsTests
     {
         var units = DisplayUnits.For(Demo.Parameters.Units);
         var row = CutList.Csv(Demo, units).Split('\n').Single(r => r.StartsWith("D1,", StringComparison.Ordinal));
-        Assert.Contains("near end at B: B11/board-1; B11/board-2", row, StringComparison.Ordinal);
+        Assert.Contains("arrow towards A: B11/board-1; B11/board-2", row, StringComparison.Ordinal);
         var brace = CutList.Csv(Demo, units).Split('\n').Single(r => r.StartsWith("K1,", StringComparison.Ordinal));
         Assert.Contains(",,drawn face towards A: F00-F11/brace-right", brace, StringComparison.Ordinal);
         var step = AssemblyTable.Csv(Demo).Split('\n').Single(
             r => r.Contains(",B11,", StringComparison.Ordinal) && r.Contains("Lay the deck", StringComparison.Ordinal));
-        Assert.Contains("near end at B: B11/board-1 B11/board-2", step, StringComparison.Ordinal);
+        Assert.Contains("arrow towards A: B11/board-1 B11/board-2", step, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -112,7 +112,7 @@ public class TurnWordsTests
     public void A_profile_names_the_places_for_which_its_notes_are_not_true()
     {
         var notes = string.Join(' ', PieceNotes.Write(D1, DisplayUnits.For(Demo.Parameters.Units), "", 60));
-        Assert.Contains("Stands turned in 6 of 12 places, near end at B: B11/board-1;", notes, StringComparison.Ordinal);
+        Assert.Contains("Stands turned in 6 of 12 places, arrow towards A: B11/board-1;", notes, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -33,7 +33,7 @@ public sealed class RoleTableTests
         Assert.Matches("^[A-Z]$", facts.Letter);
         Assert.Matches("^[A-Z].*[^.]$", facts.Words);
         var ends = facts.Ends;
-        Assert.All((string[])[ends.Near, ends.Far, ends.FarPlace, ends.ShopNear, ends.ShopFar], Said);
+        Assert.All((string[])[ends.Near, ends.Far, ends.Arrow, ends.ArrowTurned, ends.ShopNear, ends.ShopFar], Said);
         foreach (var faces in new[] { facts.Faces, facts.FlatFaces }.OfType<FaceWords>())
         {
             string[] ways = [

@@ -91,7 +91,8 @@ public sealed class RoleWordsTests
         var (model, piece) = One(role);
         var notes = PieceNotes.Write(piece, DisplayUnits.For(model.Parameters.Units), "", 500);
         Assert.StartsWith($"{piece.Mark} {RoleTable.Of(role).Name}, ", notes[0], StringComparison.Ordinal);
-        Assert.Contains(notes, n => n.StartsWith($"Face up: {RoleTable.Of(role).Faces.Drawn}. ", StringComparison.Ordinal));
+        Assert.Contains(notes, n => n.StartsWith(
+            $"Face up: {RoleTable.Of(role).Faces.Drawn}. ", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -102,7 +103,9 @@ public sealed class RoleWordsTests
         var use = Assert.Single(CutUse.Grouped([piece], p => p.Mark));
         var notes = use.Notes(DisplayUnits.For(model.Parameters.Units)).ToList();
         Assert.Contains(notes, n => n.Contains($" · {RoleTable.Of(role).Name}, ", StringComparison.Ordinal));
-        Assert.Contains($"Face up: {RoleTable.Of(role).Faces.Drawn}.", notes);
+        Assert.Contains(notes, n => n.StartsWith($"Face up: {RoleTable.Of(role).Faces.Drawn}. "
+                + $"Way mark: arrow {RoleTable.Of(role).Ends.Arrow},",
+            StringComparison.Ordinal));
     }
 
     /// <summary>In the table of parts beside the drawings, and in the cut list behind them.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Materials;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Ropes;
@@ -9,6 +10,36 @@ namespace BridgeForm.Tests.Stocking;
 
 public class HardwareListTests
 {
+    // The file says of what all fasteners and keepers are; the list names no other metal.
+    [Theory]
+    [InlineData("stainless", "stainless", "galvanised")]
+    [InlineData("hot-dip-galvanized", "hot-dip galvanised", "stainless")]
+    public void The_metal_of_the_file_is_the_only_one(string key, string told, string never)
+    {
+        var list = Bridges.Build(Bridges.Garden + $"\ntreatment: {{ fasteners: {key} }}").Hardware();
+        Assert.DoesNotContain(list, h => h.Note.Contains(never, StringComparison.Ordinal));
+        Assert.Contains(list, h => h.Item is "Keeper straps" && h.Note.Contains(told, StringComparison.Ordinal));
+        Assert.Contains(
+            list, h => h.Item.StartsWith("Shackles", StringComparison.Ordinal) && h.Note.EndsWith(told, StringComparison.Ordinal));
+    }
+
+    // U-bolt clips slip on strand: no row buys them, and so no step and no caution tells how they are tightened.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Clips_are_bought_where_and_only_where_steps_and_cautions_tell_of_them(bool isStrand)
+    {
+        var strand = Bridges.Catalogue.Keys.First(
+            k => Bridges.Catalogue.Find(k) is { Kind: RopeKind.Strand, Diameter: > 0.018 and < 0.026 });
+        var model = Bridges.Build(isStrand
+            ? Bridges.Garden.Replace("rope-6x19-iwrc-eips-galvanized-3/4", strand, StringComparison.Ordinal) : Bridges.Garden);
+        var bought = model.Hardware().Any(h => h.Item is "Rope clips");
+        Assert.Equal(!isStrand, bought);
+        Assert.Equal(bought, model.Erection().Any(s => s.Text.Contains("clip", StringComparison.Ordinal)));
+        Assert.Equal(bought, model.Ropework.Cautions.Any(c => c.StartsWith("Clips:", StringComparison.Ordinal)
+            || c.StartsWith("Tighten clips", StringComparison.Ordinal)));
+    }
+
     private static readonly Lazy<BridgeModel> s_garden = new(() => Bridges.Build(Bridges.Garden));
 
     [Fact]

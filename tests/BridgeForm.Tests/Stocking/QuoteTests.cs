@@ -42,6 +42,12 @@ public sealed class QuoteTests
         Assert.Equal(16 * 5, Of("Rope clips"), 1e-9);
         var cuts = model.Pieces.Sum(p => p.Occurrences.Length * 2);
         Assert.InRange(Of("cuts of the saw"), 0.5 * cuts * 3 / 60 * 60, 1.5 * cuts * 3 / 60 * 60);
+
+        // Two channels a base, 20 minutes each at 60 an hour.
+        var routed = QuoteSheet.Lines(Bridges.Build(
+                Bridges.Garden + Priced.Replace("cut: 3", "channel: 20\n  cut: 3", StringComparison.Ordinal)))
+            .Single(l => l.Item is "channels");
+        Assert.Equal(2 * model.Frames.Length * 20 / 60.0 * 60, routed.Amount!.Value, 1e-6);
         Assert.Equal(model.Assembly()[^1].Stage * 1.5 * 240, Of("stages of the assembly"), 1e-6);
         Assert.Null(lines.Single(l => l.Item.StartsWith("Shackles", StringComparison.Ordinal)).Amount);
         Assert.Contains("settings of the saw", QuoteSheet.Unpriced(lines), StringComparison.Ordinal);

@@ -49,6 +49,41 @@ public class StockPlannerTests
         }
     }
 
+    // Braces with a short edge of less than 6 in: two from a blank, as the saw sheet says, with 150 mm (6 in) between them to
+    // clamp; the plan has that wood as waste.
+    [Fact]
+    public void Short_pieces_are_planned_as_the_saw_sheet_has_them_cut()
+    {
+        var model = Bridges.Build(Bridges.Garden.Replace(
+            "brace: { section: 2x4, lean: 12 deg, foot: 28-1/4 in }", "brace: { section: 2x4, lean: 12 deg, foot: 25-1/2 in }",
+            StringComparison.Ordinal));
+        var shorts = model.Pieces.Where(p => SawPath.IsShort(p.Shape)).ToList();
+        Assert.NotEmpty(shorts);
+        foreach (var piece in shorts)
+        {
+            var boards = model.StockPlan.Boards.Where(b => b.Pieces.Any(p => p.Mark == piece.Mark)).ToList();
+            var pairs = 0;
+            foreach (var (one, next) in boards.SelectMany(b => b.Pieces.Zip(b.Pieces.Skip(1)))
+                .Where(p => p.First.Mark == piece.Mark && p.First.Held > 0))
+            {
+                Assert.Equal(0.150, one.Held, RoundOff);
+                pairs += next.Mark == piece.Mark && Math.Abs(next.Start - one.Start - piece.BlankLength - 0.150) < RoundOff ? 1 : 0;
+            }
+
+            Assert.Equal(piece.Occurrences.Length / 2, pairs);
+            Assert.Equal(piece.Occurrences.Length, boards.Sum(b => b.Pieces.Count(p => p.Mark == piece.Mark)));
+            Assert.All(boards, b => Assert.Equal(b.Length, b.Pieces.Sum(p => p.BlankLength) + b.Leftover + b.Waste, RoundOff));
+            Assert.All(boards, b => Assert.True(
+                b.Pieces.Max(p => p.Start + p.BlankLength) <= b.Length - model.Parameters.Shop.Trim + RoundOff));
+            var told = new BridgeForm.Output.DisplayUnits(
+                BridgeForm.Quantities.UnitSystem.Metric, m => $"{m * 1000:F1}", a => "", m => "");
+            Assert.Contains(
+                BridgeForm.Output.Tables.StockPlanTable.Csv(model, told).Split('\n'),
+                r => r.Contains($"{piece.Mark} ", StringComparison.Ordinal)
+                    && r.Contains("two from one blank with the next, 150.0", StringComparison.Ordinal));
+        }
+    }
+
     // Nobody has to ask for it: boards come with split and painted ends.
     [Theory]
     [InlineData(Bridges.Garden, 0.0127)]

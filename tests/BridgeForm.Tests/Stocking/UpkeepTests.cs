@@ -33,6 +33,41 @@ public sealed class UpkeepTests
         Assert.All(sags.Zip(sags.Skip(1)), pair => Assert.True(pair.First.Sag < pair.Second.Sag));
     }
 
+    // What is said to whoever handles the ropes and what the owner's log asks for are one.
+    [Fact]
+    public void Ropes_and_clips_are_looked_at_as_often_as_the_log_says()
+    {
+        var model = s_garden.Value;
+        var told = model.Ropework.Cautions.Where(c => c.Contains(" a year", StringComparison.Ordinal)).ToList();
+        Assert.Equal(2, told.Count);
+        Assert.All(told, c => Assert.Contains("twice a year", c, StringComparison.Ordinal));
+        Assert.All(UpkeepPlan.Parts(model.Parameters).Where(p => p.Number is 2 or 3), p => Assert.Equal(2, p.Later.Length));
+    }
+
+    // Initials and a date want 18 × 8 mm (own figures): every ruled cell of both logs has them.
+    [Fact]
+    public void Cells_of_the_logs_are_large_enough_to_write_in()
+    {
+        foreach (var book in new[] { UpkeepSheet.Draw(s_garden.Value), ErectionSheet.Draw(s_garden.Value) })
+        {
+            var cells = 0;
+            foreach (var rules in book.Pages.Select(p => p.Content.Entities.OfType<SheetLine>()
+                .Where(l => l.Layer == PageLayers.Dim && l.From.X == l.To.X).ToList()))
+            {
+                Assert.All(
+                    rules.Where(r => Math.Abs(r.From.Y - r.To.Y) > 0.007), r => Assert.True(Math.Abs(r.From.Y - r.To.Y) > 0.008 - 1e-9));
+                foreach (var row in rules.Where(r => Math.Abs(r.From.Y - r.To.Y) > 0.008 - 1e-9).GroupBy(r => (r.From.Y, r.To.Y)))
+                {
+                    var last = row.Select(r => r.From.X).Order().ToList();
+                    cells += last.Count;
+                    Assert.True(book.Title.Length > 0 && (last.Count < 2 || last[^1] - last[^2] > 0.018 - 1e-9));
+                }
+            }
+
+            Assert.True(cells > 100, $"{book.Title}: {cells}");
+        }
+    }
+
     [Fact]
     public void The_log_goes_by_part_and_month_for_ten_years_and_is_signed_by_nobody()
     {

@@ -30,6 +30,11 @@ public sealed partial class CrewSheetTests
                 if (!isImperial)
                 {
                     Assert.DoesNotMatch(Feet(), text);
+                    if (name is "survey.pdf")
+                    {
+                        // Only the bar that shows whether the printer scaled is of 4 in.
+                        Assert.DoesNotMatch(Inch(), text.Replace("4 in", "", StringComparison.Ordinal));
+                    }
                 }
                 else if (name is "erection.pdf")
                 {
@@ -41,4 +46,7 @@ public sealed partial class CrewSheetTests
 
     [GeneratedRegex(@"\d ft\b", RegexOptions.None, 5000)]
     private static partial Regex Feet();
+
+    [GeneratedRegex(@"\d in\b", RegexOptions.None, 5000)]
+    private static partial Regex Inch();
 }

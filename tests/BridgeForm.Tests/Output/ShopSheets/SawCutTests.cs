@@ -1,7 +1,10 @@
+using BridgeForm.Output;
+using BridgeForm.Output.Drawing;
 using BridgeForm.Output.ShopSheets;
 using BridgeForm.Output.Templates;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Solids;
 using BridgeForm.Tests.Output.Samples;
 using CsCheck;
@@ -76,6 +79,53 @@ public sealed class SawCutTests
         Assert.Equal(50, Bridges.Degrees(steep.Mitre), Exact);
         Assert.Equal(20, Bridges.Degrees(steep.Wedge), 1e-6);
         Assert.Equal(2, steep.Order);
+    }
+
+    // The block's slope at 20°: where the blade crosses it, it is 12 mm less 20 mm · tan 20° = 4.7 mm off the fence. A stop so far up
+    // that slope is found again by walking along the fence and square off it; on the other side the slope runs into the fence.
+    [Fact]
+    public void The_stop_of_a_wedge_stands_on_the_slope_carried_on()
+    {
+        var model = Bridges.Build(Bridges.Garden);
+        var cut = SawSetup.List(model).SelectMany(s => s.Cuts).Single(c => c.Wedge > 0);
+        var at = cut.OnWedge!.Value;
+        Assert.True(cut.PieceAtRight);
+        Assert.Equal(cut.Stop!.Value, at.Along / Math.Cos(cut.Wedge), 1e-12);
+        Assert.Equal(0.012 - (0.020 * Math.Tan(Bridges.Radians(20))) + (cut.Stop.Value * Math.Sin(Bridges.Radians(20))), at.Off, 1e-9);
+        Assert.Null((cut with { End = cut.End == PieceEnd.Near ? PieceEnd.Far : PieceEnd.Near, Stop = 0.9 }).OnWedge);
+
+        var page = string.Join(' ', SawSheet.Draw(model, DisplayUnits.For(UnitSystem.Metric)).Pages.SelectMany(p => p.Content.Entities)
+            .OfType<SheetText>().Select(t => t.Text));
+        Assert.Contains($"{Rounding.ToDecimals(at.Off * 1000, 1)} mm off the fence", page, StringComparison.Ordinal);
+        Assert.Contains("stop, ", page, StringComparison.Ordinal);
+    }
+
+    // The stop of the picture touches the edge of the work at its place; corners of the block stand before it.
+    [Fact]
+    public void The_picture_of_a_wedge_has_its_stop()
+    {
+        var plan = new SawPlan(SamplePieces.Post.Shape, Bridges.Radians(70), 0, Bridges.Radians(20), Right: true, 0.003) { Stop = 0.2 };
+        var stop = plan.Draw().OfType<SheetPolyline>().Last(p => p.Layer == PageLayers.Pocket);
+        var at = plan.On(0.2, 0);
+        var face = stop.Vertices.Take(2).ToList();
+        var across = ((face[1].X - face[0].X) * (at.Y - face[0].Y)) - ((face[1].Y - face[0].Y) * (at.X - face[0].X));
+        Assert.Equal(0, across, 1e-9);
+        Assert.DoesNotContain(
+            (plan with { Stop = null }).Draw(), e => e is SheetText t && t.Text.StartsWith("stop", StringComparison.Ordinal));
+    }
+
+    // 60° of bevel is beyond the saw: nobody sets fence or stop for it.
+    [Fact]
+    public void A_cut_beyond_the_saw_has_no_fence_and_no_stop()
+    {
+        var model = Bridges.Build(Bridges.Garden + "\nshop: { saw: { mitre_limit: 5 deg, bevel_limit: 2 deg }, tools: [circular-saw] }");
+        var far = SawSetup.List(model).SelectMany(s => s.Cuts).Where(c => !c.InReach).ToList();
+        Assert.NotEmpty(far);
+        Assert.All(far, c => Assert.False(c.HasStop));
+        var rows = SawSheet.Csv(model, DisplayUnits.For(UnitSystem.Imperial)).Split('\n')
+            .Where(r => r.Contains("circular saw", StringComparison.Ordinal)).ToList();
+        Assert.Equal(far.Count, rows.Count);
+        Assert.All(rows, r => Assert.Matches(",(first|second),,,,,,,,,", r));
     }
 
     /// <summary>

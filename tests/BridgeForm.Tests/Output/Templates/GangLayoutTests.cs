@@ -1,7 +1,9 @@
 using System.Globalization;
+using BridgeForm.Output;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Templates;
 using BridgeForm.Pieces;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 
@@ -96,6 +98,60 @@ public sealed class GangLayoutTests
             Assert.Contains(block.Notes, n => n.Contains($"set it to {degrees}°", StringComparison.Ordinal));
         }
     }
+
+    // A floor of slope 0.2 over 89 mm, 26 mm deep in the middle: 26 + 0.2 · 44.5 = 34.9 mm at the deep mouth, square to the floor
+    // 34.9 · cos(atan 0.2) = 34.22 mm, six passes of a bit of 6.5 mm. By the depth in the middle it would be four.
+    [Theory]
+    [InlineData(0.2)]
+    [InlineData(-0.2)]
+    public void A_sled_shows_the_channel_as_deep_as_its_deep_mouth(double slope)
+    {
+        var channel = GangLayout.OnSled(new Channel(StockFace.MinusY, 1, 0.0254, 0.026, slope), 0.089);
+        Assert.Equal(0.03422, channel.Depth, 5);
+        Assert.Equal((4, 6), GangLayout.Passes(channel, 0.0065));
+        Assert.Equal((4, 4), GangLayout.Passes(channel with { Depth = 0.026 }, 0.0065));
+    }
+
+    [Fact]
+    public void Sleds_tell_passes_and_depth_stop()
+    {
+        foreach (var (block, piece) in Blocks(Inclined.Value, "Sloped floors: "))
+        {
+            var channel = piece.Shape.Channels[0];
+            var along = channel.Face == StockFace.MinusY ? piece.Shape.Thickness : piece.Shape.Width;
+            var deep = (channel.Depth + (Math.Abs(channel.FloorSlope) * along / 2)) * Math.Cos(Math.Atan(channel.FloorSlope));
+            Assert.Contains(block.Notes, n => n.StartsWith($"Depth stop {TestPieces.Units.Length(deep)}. ", StringComparison.Ordinal)
+                && n.Contains(" in depth", StringComparison.Ordinal));
+        }
+    }
+
+    // On sheets: the same lines as on the stick, in figures that are exact to a quarter of a millimetre instead of a sixteenth.
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void On_sheets_the_stick_is_told_and_not_printed(string name)
+    {
+        var model = Model(name);
+        var blocks = GangLayout.Draw(model, DisplayUnits.For(UnitSystem.Metric), trueSize: false)
+            .Where(b => b.Title.StartsWith("Layout stick", StringComparison.Ordinal)).ToList();
+        Assert.NotEmpty(blocks);
+        Assert.All(blocks, b => Assert.True(PageBox.Of(b.Entities).MaxX < 0.2));
+        var piece = model.Pieces.First(p => p.Role == Role.Base);
+        var note = blocks.First(b => b.Title.Contains(piece.Mark, StringComparison.Ordinal)).Notes[0];
+        var told = note.Split("knife line ").Skip(1).Select(t => double.Parse(t[..t.IndexOf(' ', StringComparison.Ordinal)],
+            CultureInfo.InvariantCulture)).ToList();
+        Assert.Equal(2 * piece.Shape.Channels.Length, told.Count);
+        Assert.All(
+            piece.Shape.Channels.SelectMany(c => new[] { c.Center - (c.Width / 2), c.Center + (c.Width / 2) }).Zip(told),
+            p => Assert.Equal(p.First * 1000, p.Second, 0.0501));
+    }
+
+    // 11 mm are 7/16 in and 0.1 mm short of it: told to a sixteenth, a channel of 22 mm would come out 0.2 mm too wide. A whole
+    // thirty-second is told as one.
+    [Theory]
+    [InlineData(0.011, "0.43 in")]
+    [InlineData(13 * 0.0254 / 32, "13/32 in")]
+    public void Knife_lines_are_told_finer_than_a_tape(double half, string text) =>
+        Assert.Equal(text, new QuantityText(UnitSystem.Imperial).Fine(half));
 
     /// <summary>A bit of half the width makes two passes; one a hair too small, three.</summary>
     [Theory]

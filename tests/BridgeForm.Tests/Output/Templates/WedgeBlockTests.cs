@@ -53,7 +53,7 @@ public sealed class WedgeBlockTests
         Assert.All(block.Entities.OfType<SheetDimension>(), d => Assert.Equal(
             TestPieces.Units.Length(Math.Sqrt(Math.Pow(d.To.X - d.From.X, 2) + Math.Pow(d.To.Y - d.From.Y, 2))), d.Text));
         Assert.Equal(2, block.Entities.OfType<SheetDimension>().Count());
-        Assert.All(WedgeBlock.Cautions, c => Assert.Contains(c, block.Notes));
+        Assert.All(WedgeBlock.Cautions(TestPieces.Units.System), c => Assert.Contains(c, block.Notes));
     }
 
     /// <summary>The block for a mitre that many degrees beyond the saw's limit, to the side of its sign.</summary>
