@@ -89,7 +89,8 @@ public sealed class ConnectionFactorTests
         var plate = new SteelPlate(3 * Inch, 0.25 * Inch);
         Assert.Equal(1, plate.Share(36 / 1.67 * 0.75 * 1000 * Pound, 0, 0.5625 * Inch, 1), 1e-9);
         Assert.Equal(
-            ((1 / (2.375 * 0.25)) + (6 / (2.375 * 2.375 * 0.25))) / 29, plate.Share(1000 * Pound, 1000 * Pound * Inch, 0.5625 * Inch, 1), 1e-4);
+            ((1 / (2.375 * 0.25)) + (6 / (2.375 * 2.375 * 0.25))) / 29,
+            plate.Share(1000 * Pound, 1000 * Pound * Inch, 0.5625 * Inch, 1), 1e-4);
         Assert.Equal(double.PositiveInfinity, plate.Share(1, 0, 0.5625 * Inch, 5));
     }
 

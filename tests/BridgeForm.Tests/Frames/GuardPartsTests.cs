@@ -17,7 +17,8 @@ public sealed class GuardPartsTests
     private const int Few = 10;
 
     private const string Picketed = Bridges.Garden
-        + "\nguard: { rails: { section: 2x4 }, pickets: { section: 2x2, gap: 3-1/2 in }, handrail: { diameter: 1-1/2 in, height: 34 in } }\n";
+        + "\nguard: { rails: { section: 2x4 }, pickets: { section: 2x2, gap: 3-1/2 in }, handrail: { diameter: 1-1/2 in, height: 34 in "
+        + "} }\n";
 
     // A level bay of 900 mm, plumb: 900 / (90 + 40) is 6.9, so 7 pickets stand 900 / 7 = 128.571 mm apart.
     [Fact]
@@ -133,7 +134,8 @@ public sealed class GuardPartsTests
             built++;
             var members = Members.Lay(layout).SelectMany(g => g.Members).ToList();
             var found = ContactSweep.Sweep(layout, [.. members.Select(SweptPart.Of)], []);
-            Assert.Equal([], found.Overlaps.Concat(found.Gaps).Where(f => IsNew(f.First) || IsNew(f.Second)).Select(f => $"seed {seed}: {f}"));
+            Assert.Equal(
+                [], found.Overlaps.Concat(found.Gaps).Where(f => IsNew(f.First) || IsNew(f.Second)).Select(f => $"seed {seed}: {f}"));
             foreach (var member in members.Where(m => IsNew(m.Id)).DistinctBy(m => (m.Owner, m.Role)))
             {
                 solids.Add(($"seed {seed} {member.Id}", StockSolid.Build(member.Shape).OrNull!));

@@ -16,14 +16,14 @@ public sealed class PreviewPageTests(PreviewPage page) : IClassFixture<PreviewPa
 {
     private static readonly string[] Asked =
     [
-        "speed", "speedLong", "picking", "keyboard", "standing", "measured", "takenApart", "accessible", "printed", "saved", "phone", "setting", "people", "joints",
-        "headlines", "depths", "anotherBridge", "withoutWebgl",
+        "speed", "speedLong", "picking", "keyboard", "standing", "measured", "takenApart", "accessible", "printed", "saved", "phone",
+        "setting", "people", "joints", "headlines", "depths", "anotherBridge", "withoutWebgl",
     ];
 
     private static readonly string[] AskedOfEverySample =
     [
-        "size", "quiet", "figuresOnLoad", "firstScreen", "notBlank", "sizesOfParts", "factsAreTheChecks", "fullScene", "takenApartWords", "loaded",
-        "withoutScript",
+        "size", "quiet", "figuresOnLoad", "firstScreen", "notBlank", "sizesOfParts", "factsAreTheChecks", "fullScene", "takenApartWords",
+        "loaded", "withoutScript",
     ];
 
     public static TheoryData<string> Checks => [.. Asked];
