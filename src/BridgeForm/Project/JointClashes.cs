@@ -65,7 +65,8 @@ internal static class JointClashes
             {
                 f.Stop(FaultCode.JointDistance, path + ".carrier.shift",
                     $"the outermost bolt in the base is {f.Size(room)} from its end and needs {f.Size(least)}, 3.5 diameters; shift the "
-                    + $"row inward by at least {f.AtLeast(least - room)}, or write a base at least {f.LongAtLeast(frames.Base.Length + (2 * (least - room)))} long", path);
+                    + $"row inward by at least {f.AtLeast(least - room)}, or write a base at least "
+                    + $"{f.LongAtLeast(frames.Base.Length + (2 * (least - room)))} long", path);
             }
 
             return;

@@ -11,8 +11,8 @@ internal static class JointCheck
         + "lower edge, a pulled one's on its axis: what presses a cut onto its carrier is left to the wood, the rest to the fasteners, "
         + "without friction; each bolt takes its part of the force and of its moment about the row's middle (elastic). Compared are the "
         + "worst bolt's yielding with CD, CM, Cg and CΔ, the row torn out, the net section, each member split across its grain, the "
-        + "bolt's and the plate's steel. A bracket: pull / uplift + push along the face / shear of its maker's figures, at most 1. Demand is the force held; capacity what of it the joint "
-        + "would carry. Whole joints are for a licensed engineer all the same.";
+        + "bolt's and the plate's steel. A bracket: pull / uplift + push along the face / shear of its maker's figures, at most 1. "
+        + "Demand is the force held; capacity what of it the joint would carry. Whole joints are for a licensed engineer all the same.";
 
     /// <summary>Rules by which joints are reckoned.</summary>
     public const string Source = $"{YieldLimit.Source}; {DowelBearing.Source}; {WetService.Source}; {GroupAction.Source}; "
