@@ -107,7 +107,8 @@ public sealed class ConnectionFactorTests
     [Fact]
     public void Shares_are_in_balance_with_the_force() => Gen.Select(
         Gen.Select(Gen.Double[-1, 1], Gen.Double[-1, 1]).Array[2, 6], Gen.Double[-5, 5], Gen.Double[-5, 5], Gen.Double[-1, 1],
-        Gen.Double[-1, 1]).Where((places, _, _, _, _) => places.Max(p => p.Item1) - places.Min(p => p.Item1) > 0.1).Sample((places, z, n, atZ, atN) =>
+        Gen.Double[-1, 1]).Where((places, _, _, _, _) => places.Max(p => p.Item1) - places.Min(p => p.Item1) > 0.1).Sample(
+        (places, z, n, atZ, atN) =>
         {
             ImmutableArray<PlanePoint> points = [.. places.Select(p => new PlanePoint(p.Item1, p.Item2))];
             var (force, at) = (new PlaneForce(z, n), new PlanePoint(atZ, atN));
