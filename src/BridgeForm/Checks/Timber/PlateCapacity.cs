@@ -68,8 +68,8 @@ internal sealed record PlateCapacity(CheckWords Words, PlateLayout Layout, Joint
                 + $"{Words.Pounds(worst.Limit.Value)} (mode {worst.Limit.Governing}, D {Words.Length(Plates.Bolt)}, lm "
                 + $"{Words.Length(member.Stick.Thickness)}, ls {Words.Length(Plates.Thickness)}, Fem "
                 + $"{Words.Stress(worst.Limit.MainBearing)}, Fes {Words.Stress(worst.Limit.SideBearing)}, Fyb "
-                + $"{Words.Stress(BoltSizes.Yield)}) × CD {TimberWords.Ratio(duration)} × CM {TimberWords.Ratio(wet)} × Cg "
-                + $"{TimberWords.Ratio(group)} × CΔ {TimberWords.Ratio(geometry)} = {Words.Pounds(allowed)}",
+                + $"{Words.Stress(BoltSizes.Yield)}) × CD {TimberWords.Ratio(duration)} × CM {TimberWords.Ratio(wet)} × "
+                + $"Cg {TimberWords.Ratio(group)} × CΔ {TimberWords.Ratio(geometry)} = {Words.Pounds(allowed)}",
             $"{YieldLimit.Source}; {DowelBearing.Source}; CM one row along the grain in each member, wet in service, "
                 + $"{WetService.Source}; Cg {GroupAction.Source}; CΔ {DowelDistances.Source}");
     }
