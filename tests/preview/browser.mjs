@@ -24,6 +24,8 @@ export async function open(browser, file, { width, height = 800, dark = false, f
   page.on('console', (m) => { if (['error', 'warning'].includes(m.type())) faults.push(`console: ${m.text()}`); });
   page.on('pageerror', (e) => faults.push(`error: ${e.message}`));
   page.on('request', (r) => { if (r.url() !== `file://${file}${query}` && !/^(data|blob):/.test(r.url())) faults.push(`request: ${r.url()}`); });
+  // The full scene takes software a while before the page is loaded.
+  page.setDefaultNavigationTimeout(120000);
   await page.goto(`file://${file}${query}`);
   await page.evaluate(() => bridgeForm.ready);
   return page;

@@ -17,13 +17,15 @@ public sealed class PreviewPageTests(PreviewPage page) : IClassFixture<PreviewPa
     private static readonly string[] Asked =
     [
         "speed", "speedLong", "picking", "keyboard", "standing", "measured", "takenApart", "accessible", "printed", "saved", "phone",
-        "setting", "people", "joints", "headlines", "depths", "anotherBridge", "withoutWebgl",
+        "setting", "people", "joints",
+        "headlines", "depths", "anotherBridge", "withoutWebgl",
     ];
 
     private static readonly string[] AskedOfEverySample =
     [
         "size", "quiet", "figuresOnLoad", "firstScreen", "notBlank", "sizesOfParts", "factsAreTheChecks", "fullScene", "takenApartWords",
-        "loaded", "withoutScript",
+        "loaded",
+        "withoutScript",
     ];
 
     public static TheoryData<string> Checks => [.. Asked];
