@@ -87,7 +87,8 @@ public static class ErectionSheet
                     s.Number.ToString(CultureInfo.InvariantCulture), s.Stage?.ToString(CultureInfo.InvariantCulture) ?? "", s.Where,
                     s.IsHold ? "STOP UNTIL " + s.Text : s.Text, s.Mass > 0 ? w.Mass(s.Mass) : "", "",
                 ],
-                s.IsHold))]) { LeastRow = WriteIn.Height, Ruled = true };
+                s.IsHold))])
+        { LeastRow = WriteIn.Height, Ruled = true };
     }
 
     // From above, A at the left.

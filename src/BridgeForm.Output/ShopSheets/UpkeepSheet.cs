@@ -73,7 +73,8 @@ public static class UpkeepSheet
         [
             month.ToString(CultureInfo.InvariantCulture),
             .. Enumerable.Range(1, UpkeepPlan.Years).Select(y => (y == 1 ? part.FirstYear : part.Later).Contains(month) ? "due" : ""),
-        ]))]) { LeastRow = WriteIn.Height, Ruled = true };
+        ]))])
+    { LeastRow = WriteIn.Height, Ruled = true };
 
     private static FlowTable Measured() => new(
         "Measured", "Turns of the turnbuckles: as_built and correct.",
@@ -83,7 +84,8 @@ public static class UpkeepSheet
             .. ((string[])["Turned, which and how far", "Signature"]).Select(
                 h => new FlowColumn(h, 2 * WriteIn.Width) { Least = 2 * WriteIn.Width }),
         ],
-        [.. Enumerable.Repeat(new FlowRow(["", "", "", "", "", "", ""]), BlankRows)]) { LeastRow = WriteIn.Height, Ruled = true };
+        [.. Enumerable.Repeat(new FlowRow(["", "", "", "", "", "", ""]), BlankRows)])
+    { LeastRow = WriteIn.Height, Ruled = true };
 
     // From the side, A at the left: ropes' axis, bases and posts as lines.
     private static void Elevation(BridgeModel model, Canvas canvas)

@@ -47,7 +47,7 @@ public sealed class WayMarkTests
     public void The_profile_has_it_along_edge_1_with_its_tip_towards_the_far_end() => Assert.All(s_demo.Value.Pieces, piece =>
     {
         var entities = ProfileSheet.Draw(piece, Inches).Entities;
-        var mark = Assert.Single(entities.OfType<SheetPolyline>().Where(p => p.Layer == ProfileLayers.Mark));
+        var mark = Assert.Single(entities.OfType<SheetPolyline>(), p => p.Layer == ProfileLayers.Mark);
         var outline = entities.OfType<SheetPolyline>().First(p => p.Layer == ProfileLayers.Outline);
         AssertMark(mark, 1, -1);
         Assert.Equal(outline.Vertices.Max(v => v.Y), mark.Vertices[0].Y, 9);
