@@ -91,6 +91,8 @@ internal enum FaultCode
     LoadReversed,
     RateWithoutUnit,
     RatesInTwoMoneys,
+    DateNotRead,
+    SheetTextTooLong,
     AsBuiltOtherBridge,
     AsBuiltOtherRope,
 
