@@ -186,7 +186,7 @@ internal static class SiteSection
         description,
         [
             Define.Choice(
-                "support", "What stands there, made by others; drawings and preview show it as such", null,
+                "support", "What stands there, made by others; the drawings show it as such", null,
                 "post", "tree", "platform", "abutment"),
             Define.OptionalMap(
                 "backstay",
