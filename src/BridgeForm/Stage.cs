@@ -136,7 +136,14 @@ internal static class StageInputs
             Chosen = before.Chosen,
             AsBuilt = before.AsBuilt,
             Quote = before.Quote,
-            Site = now.Site with { Survey = before.Site.Survey },
+            Sheets = before.Sheets,
+            Site = now.Site with
+            {
+                Survey = before.Site.Survey,
+                North = before.Site.North,
+                A = now.Site.A with { Kind = before.Site.A.Kind },
+                B = now.Site.B with { Kind = before.Site.B.Kind },
+            },
         };
 
     /// <summary>Only checks and load cases look at these.</summary>

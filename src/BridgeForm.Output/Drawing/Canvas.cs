@@ -4,8 +4,8 @@ using BridgeForm.Quantities;
 namespace BridgeForm.Output.Drawing;
 
 /// <summary>
-/// The content of one page while it is drawn. Labels are placed where they touch no other label, and stand over the lines on
-/// a white ground, so that no line crosses a figure.
+/// The content of one page while it is drawn. Labels are placed where they touch no other label and no line; one that finds no such
+/// place stands on a white ground.
 /// </summary>
 internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null)
 {
@@ -13,8 +13,16 @@ internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null)
     private const double Halo = 0.0003;
 
     /// <summary>A label that finds no room moves up by steps of this, metres.</summary>
-    private const double Step = 0.0008;
-    private const int MaxSteps = 200;
+    private const double Step = 0.0010;
+    private const int MaxSteps = 36;
+
+    /// <summary>What a line crossed by a leader costs, metres.</summary>
+    private const double CrossingCost = 0.002;
+
+    private const int MostRounds = 4;
+
+    /// <summary>So many directions are tried about a place.</summary>
+    private const int Ways = 12;
 
     /// <summary>Clear space between a label and a line where there is room, metres.</summary>
     private const double Clear = 0.0001;
@@ -22,6 +30,7 @@ internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null)
     private readonly List<SheetEntity> _lines = [];
     private readonly List<SheetEntity> _labels = [];
     private readonly List<SheetBox> _taken = [];
+    private readonly List<(SheetPoint From, SheetPoint To)> _leaders = [];
 
     /// <summary>Room for drawing.</summary>
     public SheetBox Bounds => bounds;
@@ -30,16 +39,24 @@ internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null)
     public ImmutableArray<SheetEntity> Entities => [.. _lines, .. _labels];
 
     /// <summary>
-    /// Draws twice: the first time to learn where all lines come to lie, the second time with the labels clear of them where
-    /// there is room.
+    /// Draws several times: the first time to learn where all lines come to lie, then with the labels clear of them; where labels
+    /// move, their leaders do too, so it is drawn until no line crosses a text, or the best of several is taken.
     /// </summary>
     public static Canvas Twice(SheetBox bounds, Action<Canvas> draw)
     {
-        var sketch = new Canvas(bounds);
-        draw(sketch);
-        var canvas = new Canvas(bounds, LinesAbout.Gather(sketch._lines));
-        draw(canvas);
-        return canvas;
+        var best = new Canvas(bounds);
+        draw(best);
+        var (last, fewest) = (best, int.MaxValue);
+        for (var round = 0; round < MostRounds && fewest > 0; round++)
+        {
+            var next = new Canvas(bounds, LinesAbout.WithAreas(last._lines));
+            draw(next);
+            var lines = LinesAbout.Gather(next._lines);
+            var crossed = next._labels.OfType<SheetText>().Count(t => lines.Cross(t, 0));
+            (best, fewest, last) = crossed < fewest ? (next, crossed, next) : (best, fewest, next);
+        }
+
+        return best;
     }
 
     /// <summary>Adds anything but text.</summary>
@@ -81,20 +98,44 @@ internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null)
     /// <summary>Keeps labels out of a box.</summary>
     public void Keep(SheetBox box) => _taken.Add(box);
 
-    /// <summary>Puts a label at the first place that is free, of lines too if there is one; failing all, above the first place.</summary>
+    /// <summary>
+    /// Puts a label at the first place that is free of labels and lines, else at the nearest such place about the first one; where the
+    /// page has none, where it touches no other label.
+    /// </summary>
     /// <returns>Where it came to stand.</returns>
-    public SheetText Label(params ReadOnlySpan<SheetText> places)
+    public SheetText Label(params ReadOnlySpan<SheetText> places) => Label(_ => 0, places);
+
+    /// <summary>The same where places differ in something else too, such as the leader to them: the cheapest of several.</summary>
+    /// <param name="cost">In metres; infinite for a place that will not do.</param>
+    public SheetText Label(Func<SheetText, double> cost, params ReadOnlySpan<SheetText> places)
     {
-        if (about is not null)
+        var first = Inside(places[0]);
+        var near = about is null ? [] : Around(first);
+        const int looked = 24;
+        var clear = new List<(SheetText Place, double Cost)>();
+        foreach (var place in (IEnumerable<SheetText>)[.. places, .. near])
         {
-            foreach (var place in places)
+            var inside = clear.Count < places.Length ? Inside(place) : place;
+            if (!IsClear(inside) || cost(inside) is not (< double.PositiveInfinity and var price))
             {
-                var inside = Inside(place);
-                if (IsFree(inside) && !about.Cross(inside, Clear))
-                {
-                    return Placed(inside);
-                }
+                continue;
             }
+
+            if (!(price > 0))
+            {
+                return Placed(inside);
+            }
+
+            clear.Add((inside, price));
+            if (clear.Count >= looked)
+            {
+                break;
+            }
+        }
+
+        if (clear.Count > 0)
+        {
+            return Placed(clear.MinBy(c => c.Cost).Place);
         }
 
         foreach (var place in places)
@@ -106,21 +147,39 @@ internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null)
             }
         }
 
-        var first = Inside(places[0]);
+        return Placed(Around(first).FirstOrDefault(IsFree) ?? first);
+    }
 
-        for (var step = 1; step <= MaxSteps; step++)
+    /// <summary>
+    /// What a leader costs: its length, and as much again for each line it crosses as a label is high; infinite where it would run
+    /// through a label.
+    /// </summary>
+    public double Cost(SheetPoint from, SheetPoint to) => _taken.Exists(t => ViewLines.Clip(from, to, t) is not null)
+        ? double.PositiveInfinity
+        : Dimensions.Distance(from, to) + (CrossingCost * (about?.Crossings(from, to) ?? 0));
+
+    /// <summary>Places about one, the nearest first.</summary>
+    private static IEnumerable<SheetText> Around(SheetText text)
+    {
+        for (var ring = 1; ring <= MaxSteps; ring++)
         {
-            foreach (var sign in (ReadOnlySpan<int>)[1, -1])
+            for (var way = 0; way < Ways; way++)
             {
-                var moved = first with { At = new SheetPoint(first.At.X, first.At.Y + (sign * step * Step)) };
-                if (IsFree(moved))
-                {
-                    return Placed(moved);
-                }
+                // Upwards first, then to both sides, downwards last.
+                var (sin, cos) = Elementary.SinCos((Math.PI / 2) + ((way % 2 == 0 ? 1 : -1) * ((way + 1) / 2) * 2 * Math.PI / Ways));
+                yield return text with { At = new SheetPoint(text.At.X + (ring * Step * cos), text.At.Y + (ring * Step * sin)) };
             }
         }
+    }
 
-        return Placed(first);
+    private bool IsClear(SheetText text) =>
+        IsFree(text) && about?.Cross(text, Clear) is not true && !LinesAbout.Cross(_leaders, text, Clear);
+
+    /// <summary>A line from a label to what it names: labels placed after it keep clear of it.</summary>
+    public void LeaderLine(SheetPoint from, SheetPoint to)
+    {
+        Line(PageLayers.Dim, from, to);
+        _leaders.Add((from, to));
     }
 
     /// <summary>Moved sideways as little as brings it inside the room for drawing.</summary>
@@ -133,16 +192,25 @@ internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null)
 
     private SheetText Placed(SheetText text)
     {
+        if (about is null || about.Cross(text, 0))
+        {
+            _labels.Add(Ground(text));
+        }
+
+        Text(text);
+        return text;
+    }
+
+    private static SheetArea Ground(SheetText text)
+    {
         var (width, height) = (PageFont.Of(text).Width(text.Text, text.Height), text.Height);
         var (sin, cos) = Elementary.SinCos(text.Turn);
         SheetPoint At(double along, double up) => new(text.At.X + (along * cos) - (up * sin), text.At.Y + (along * sin) + (up * cos));
         var low = -(PageFont.Descent / 2 * height) - Halo;
-        _labels.Add(new SheetArea(
+        return new SheetArea(
             PageLayers.Note,
             [At(-Halo, low), At(width + Halo, low), At(width + Halo, height + Halo), At(-Halo, height + Halo)],
-            0));
-        Text(text);
-        return text;
+            0);
     }
 
     private bool IsFree(SheetText text)

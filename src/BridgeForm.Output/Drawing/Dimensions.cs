@@ -16,6 +16,12 @@ internal static class Dimensions
     private const double Stroke = 0.0009;
     private const double Lift = 0.0007;
 
+    /// <summary>Places along an upright line for a figure that is written level.</summary>
+    private static readonly double[] s_shares = [0.5, 0.35, 0.65, 0.2, 0.8];
+
+    /// <summary>Farther beyond the end of its line a figure gets a leader, metres.</summary>
+    private const double Away = 0.004;
+
     /// <summary>
     /// A distance between two points of the page; nothing where they are one, such as a brace's foot flush with the base's end.
     /// </summary>
@@ -114,11 +120,15 @@ internal static class Dimensions
     public static void Leader(this Canvas canvas, SheetPoint at, SheetPoint elbow, string text, bool toLeft = false)
     {
         var width = PageText.Width(text, Height);
-        var placed = canvas.Label(toLeft
-            ? PageText.Left(elbow.X - width - Gap, elbow.Y - (Height / 2), text, Height)
-            : PageText.Left(elbow.X + Gap, elbow.Y - (Height / 2), text, Height));
-        var end = new SheetPoint(elbow.X, placed.At.Y + (Height / 2));
-        canvas.Line(PageLayers.Dim, at, end);
+        SheetText Place(double x, double y) => PageText.Left(x + (toLeft ? -width - Gap : Gap), y - (Height / 2), text, Height);
+        SheetPoint End(SheetText placed) => new(
+            toLeft ? placed.At.X + width + Gap : placed.At.X - Gap, placed.At.Y + (Height / 2));
+        var (dx, dy) = (elbow.X - at.X, elbow.Y - at.Y);
+        var placed = canvas.Label(
+            t => canvas.Cost(at, End(t)),
+            Place(elbow.X, elbow.Y), Place(elbow.X + (dx / 2), elbow.Y), Place(elbow.X + dx, elbow.Y), Place(elbow.X, elbow.Y + (dy / 2)),
+            Place(elbow.X + (dx / 2), elbow.Y + (dy / 2)));
+        canvas.LeaderLine(at, End(placed));
         canvas.Add(new SheetCircle(PageLayers.Dim, at, 0.0003));
     }
 
@@ -151,6 +161,33 @@ internal static class Dimensions
             At(length + (2 * Gap), -Height / 2), At(-width - (2 * Gap), -Height / 2), At(length, above), At(-width, above),
             At(length, below), At(-width, below), At(middle, above + (1.6 * Height)), At(middle, below - (1.6 * Height)),
         };
-        canvas.Label(width + Gap <= length ? [.. inside, .. beside] : [.. beside, .. inside]);
+
+        // Beside an upright line there may be room for what is written level.
+        var level = angle < (Math.PI / 2) - Tolerances.AlmostUpright ? [] : s_shares.SelectMany(share => new[]
+        {
+            new SheetText(PageLayers.Dim, new SheetPoint(a.X + Gap, a.Y + (share * length) - (Height / 2)), Height, text),
+            new SheetText(PageLayers.Dim, new SheetPoint(a.X - Gap - width, a.Y + (share * length) - (Height / 2)), Height, text),
+        });
+        SheetPoint Own(SheetPoint p) => new(((p.X - a.X) * cos) + ((p.Y - a.Y) * sin), ((p.Y - a.Y) * cos) - ((p.X - a.X) * sin));
+        SheetPoint World(double x, double y) => new(a.X + (x * cos) - (y * sin), a.Y + (x * sin) + (y * cos));
+
+        // A figure that had to go away from its line says whose it is; one that is written level stands beside it.
+        (SheetPoint From, SheetPoint To)? Leader(SheetText placed)
+        {
+            var at = Own(placed.At);
+            var nearest = Math.Clamp(at.X + (width / 2), 0, length);
+            var (along, up) = (Math.Clamp(nearest, at.X, at.X + width), at.Y > 0 ? at.Y - Gap : at.Y + Height + Gap);
+            return placed.Turn >= angle && (Math.Abs(up) > 2 * Height || Math.Abs(along - nearest) > Away)
+                ? (World(along, up), World(nearest, 0))
+                : null;
+        }
+
+        var placed = canvas.Label(
+            t => Leader(t) is { } line ? canvas.Cost(line.From, line.To) : 0,
+            width + Gap <= length ? [.. inside, .. level, .. beside] : [.. beside[..2], .. level, .. beside, .. inside]);
+        if (Leader(placed) is { } drawn)
+        {
+            canvas.LeaderLine(drawn.From, drawn.To);
+        }
     }
 }

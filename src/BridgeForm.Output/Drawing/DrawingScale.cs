@@ -22,13 +22,14 @@ internal sealed record DrawingScale(double Ratio, string Text)
         [.. new[] { 1, 2, 5, 10, 20, 25, 50, 100, 200, 500, 1000, 2000, 5000 }.Select(r => new DrawingScale(r, Plain(r)))];
 
     /// <summary>The largest standard scale at which a drawing fits; the smallest of all when none does.</summary>
+    /// <param name="all">Those to choose from, largest first.</param>
     /// <param name="width">True width, metres.</param>
     /// <param name="height">True height, metres.</param>
     /// <param name="roomWidth">Room on paper, metres.</param>
     /// <param name="roomHeight">Room on paper, metres.</param>
-    public static DrawingScale Fitting(UnitSystem units, double width, double height, double roomWidth, double roomHeight)
+    public static DrawingScale Fitting(
+        ImmutableArray<DrawingScale> all, double width, double height, double roomWidth, double roomHeight)
     {
-        var all = All(units);
         return all.FirstOrDefault(s => width <= roomWidth * s.Ratio && height <= roomHeight * s.Ratio) ?? all[^1];
     }
 

@@ -49,4 +49,8 @@ public static class PageLayers
         new(Frame, LayerPurpose.Frame),
         new(Accent, LayerPurpose.Emphasis),
     ];
+
+    /// <summary>The same on drawing sheets, where dimensions have a width of the sheets' line group.</summary>
+    public static ImmutableArray<SheetLayer> OnDrawings { get; } =
+        [.. All.Select(l => l.Purpose == LayerPurpose.Dimension ? l with { Purpose = LayerPurpose.Narrow } : l)];
 }

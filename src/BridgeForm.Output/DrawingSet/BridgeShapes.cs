@@ -1,7 +1,9 @@
+using System.Collections.Immutable;
 using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
 using BridgeForm.Roles;
+using BridgeForm.Ropes;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.DrawingSet;
@@ -94,8 +96,49 @@ internal sealed class BridgeShapes
     {
         var end = bays is { } n && n < Layout.Bays ? Layout.Poses[n].Node.X : double.PositiveInfinity;
         return _model.RopeLines.SelectMany(r =>
-            r.Points.Zip(r.Points.Skip(1), (a, b) => (a, b)).Where(p => p.a.X < end).Select(p => Bar(p.a, p.b, r.Radius)));
+        {
+            var points = RopePoints(r);
+            return points.Zip(points.Skip(1), (a, b) => (a, b)).Where(p => p.a.X < end).Select(p => Bar(p.a, p.b, r.Radius));
+        });
     }
+
+    /// <summary>A rope's axis, rounded where it lies over its saddles.</summary>
+    public Vector3d[] RopePoints(RopeLine line)
+    {
+        var (points, saddle) = (line.Points, Layout.Parameters.Saddle.Radius ?? (SaddleRadii * Layout.Parameters.Ropes.Rope.Diameter));
+        return
+        [
+            points[0], .. Eased(points, 1, saddle), .. points[2..^2], .. Eased(points, points.Length - 2, saddle), points[^1],
+        ];
+    }
+
+    /// <summary>The rope as it lies over its saddle: its two outlines would cross in a corner.</summary>
+    private static IEnumerable<Vector3d> Eased(ImmutableArray<Vector3d> points, int corner, double radius)
+    {
+        var (before, at, after) = (points[corner - 1], points[corner], points[corner + 1]);
+        var (u, v) = ((before - at).Normalized(), (after - at).Normalized());
+        var cos = u.Dot(v);
+
+        // From the corner to where an arc of that radius would begin.
+        var length = Math.Min(
+            radius * Math.Sqrt(Math.Max(0, 1 + cos) / Math.Max(1 - cos, Quantities.Tolerances.Level)),
+            Math.Min((before - at).Length, (after - at).Length) / 2);
+        if (length < radius * Quantities.Tolerances.Level)
+        {
+            yield return at;
+            yield break;
+        }
+
+        const int steps = 6;
+        for (var i = 0; i <= steps; i++)
+        {
+            var t = (double)i / steps;
+            yield return at + (length * (((1 - t) * (1 - t) * u) + (t * t * v)));
+        }
+    }
+
+    /// <summary>Radius of a saddle whose own is not given, in diameters of the rope (common practice, no source).</summary>
+    private const double SaddleRadii = 8;
 
     private static Shape Bar(Vector3d from, Vector3d to, double radius)
     {

@@ -121,7 +121,8 @@ internal static class ChannelDetail
     {
         var pose = context.Layout.Poses[frame];
         var view = new View(pose.Along, pose.Up);
-        foreach (var (from, to) in context.Model.RopeLines.Take(1).SelectMany(r => r.Points.Zip(r.Points.Skip(1), (a, b) => (a, b))))
+        foreach (var (from, to) in context.Model.RopeLines.Take(1).Select(context.Shapes.RopePoints)
+            .SelectMany(r => r.Zip(r.Skip(1), (a, b) => (a, b))))
         {
             var (a, b) = (view.Of(from - pose.Node), view.Of(to - pose.Node));
             if (ViewLines.Clip(a, b, window) is null)

@@ -20,7 +20,7 @@ internal static class CheckLists
     {
         var flow = new TableFlow(context.Body);
         flow.Add(table);
-        return flow.Pages.Select(c => new DrawnPage("L", title, "tables", c.Entities));
+        return flow.Pages.Select(c => new DrawnPage(DocumentType.List, title, "tables", c.Entities));
     }
 
     private static FlowTable Checks(DrawingContext context)
@@ -88,7 +88,7 @@ internal static class CheckLists
 internal static class PartTable
 {
     /// <summary>One row a piece, turned ones by themselves, in order of first appearance.</summary>
-    public static FlowTable Lay(DrawingContext context, string title, IEnumerable<string> ids, double width, string note = "")
+    public static FlowTable Lay(DrawingContext context, string title, IEnumerable<string> ids, string note = "")
     {
         var turns = TurnWords.ById(context.Model, o => o.Turned);
         var pieces = ids.Select(id => (Piece: context.Shapes.PieceAt(id), Turn: turns.GetValueOrDefault(id, "")))
@@ -101,7 +101,7 @@ internal static class PartTable
             "Cuts: mitre / bevel in degrees from square. Arrows of the way marks: posts and braces up, what lies across to the right, all "
                 + "else towards B." + string.Concat(turned) + note,
             [
-                new FlowColumn("Mark"), new FlowColumn("Here", Figures: true), new FlowColumn("Part"), new FlowColumn("Section", width / 4),
+                new FlowColumn("Mark"), new FlowColumn("Here", Figures: true), new FlowColumn("Part"), new FlowColumn("Section", 0.032),
                 new FlowColumn("Blank", Figures: true), new FlowColumn("Near, foot"), new FlowColumn("Far, head"),
             ],
             [.. pieces.Select(g => Row(context, g.First().Piece!, g.Key.Turn.Length > 0, g.Count()))]);

@@ -8,13 +8,13 @@ using BridgeForm.Ropes;
 
 namespace BridgeForm.Output.DrawingSet;
 
-/// <summary>First sheet: a picture without hidden lines, key figures, list of drawings, general notes.</summary>
+/// <summary>First sheet: a picture without hidden lines, key figures, list of drawings.</summary>
 internal static class Cover
 {
-    /// <summary>Letter of general sheets.</summary>
-    public const string Series = "G";
-
-    private const double ColumnWidth = 0.112;
+    private const double ColumnWidth = 0.130;
+    private const double LabelWidth = 0.034;
+    private const double LeastPicture = 0.020;
+    private const int LeastFailing = 9;
 
     /// <summary>The cover.</summary>
     /// <param name="drawings">Numbers and titles of the other sheets.</param>
@@ -28,49 +28,91 @@ internal static class Cover
         y = canvas.Column(left, y, ["Cable-borne timber footbridge, drawing set"], PageText.Normal) - 0.003;
         if (Checks.Verdict.ToBuild(context.Model.Checks) is { } failing)
         {
-            // What stands below must keep its room: measured on a canvas that nobody sees.
-            var room = y - body.MinY - (body.MaxY - Figures(context, drawings, context.NewCanvas(), left, body.MaxY)) - 0.003;
-            var lines = (int)(room / PageText.HeightOf(1, PageText.Small)) - 1;
+            // What stands below should keep its room: measured on a canvas that nobody sees.
+            var room = y - body.MinY - Rows(context).Sum(r => r.Height) - 0.003;
+            var lines = Math.Max(LeastFailing, (int)(room / PageText.HeightOf(1, PageText.Small)) - 1);
             y = canvas.Column(left, y, [$"{failing.Label}: {failing.Text}"], PageText.Small, bold: true, PageLayers.Accent);
             var titles = CoverVerdict.Failing(context.Model.Checks, ColumnWidth, lines);
             y = canvas.Column(left, y, titles, PageText.Small, bold: true, PageLayers.Accent) - 0.003;
         }
 
-        Figures(context, drawings, canvas, left, y);
-        var (view, scale) = IsometricView.Draw(
-            context, canvas, new SheetBox(body.MinX, body.MinY + Captions.Height, left - 0.008, body.MaxY));
-        canvas.Caption(
-            body.MinX, body.MinY + Captions.Height, view, "to scale along the three axes only: along, up and across", scale, context.Text);
-        return new DrawnPage(Series, "Cover", "isometric, from above the right-hand side near A", canvas.Entities);
+        var floor = List(canvas, drawings, body with { MaxX = left - 0.006 });
+        var top = Figures(context, canvas, left, y, floor);
+        var picture = new SheetBox(body.MinX, floor + Captions.Height + 0.004, left - 0.008, top);
+        if (picture.MaxY - picture.MinY > LeastPicture)
+        {
+            var (view, scale) = IsometricView.Draw(context, canvas, picture);
+            canvas.Caption(
+                body.MinX, floor + Captions.Height + 0.002, view, "to scale along the three axes only: along, up and across", scale,
+                context.Text);
+        }
+
+        return new DrawnPage(DocumentType.General, "Cover", "isometric, from above the right-hand side near A", canvas.Entities);
     }
 
-    /// <summary>Key figures, drawings and notes below each other.</summary>
-    /// <returns>Where they end.</returns>
-    private static double Figures(
-        DrawingContext context, ImmutableArray<(string Number, string Title)> drawings, Canvas canvas, double left, double y)
+    /// <summary>Key figures below each other; what finds no room stands above the picture.</summary>
+    /// <returns>The upper edge of the picture's room.</returns>
+    private static double Figures(DrawingContext context, Canvas canvas, double left, double y, double floor)
     {
-        foreach (var (label, value) in KeyFigures(context))
+        var (x, top) = (left, context.Body.MaxY);
+        foreach (var (label, lines, height) in Rows(context))
         {
-            canvas.Text(PageText.Left(left, y - PageText.Small, label, PageText.Small));
-            y = canvas.Column(left + 0.040, y, PageText.Wrapped(value, ColumnWidth - 0.040, PageText.Small), PageText.Small);
+            if (x >= left && y - height < context.Body.MinY)
+            {
+                (x, y) = (context.Body.MinX, context.Body.MaxY);
+            }
+
+            if (x < left && y - height < floor)
+            {
+                break;
+            }
+
+            canvas.Text(PageText.Left(x, y - PageText.Small, label, PageText.Small));
+            y = canvas.Column(x + LabelWidth, y, x < left ? Shorter(lines) : lines, PageText.Small);
+            top = x < left ? y - 0.004 : top;
         }
 
-        y = canvas.Column(left, y - 0.003, ["Drawings"], PageText.Normal, bold: true);
-        foreach (var (number, title) in Shortened(drawings).Prepend((Series + "-1", "Cover")))
+        return top;
+
+        // The room to the left is narrower.
+        ImmutableArray<string> Shorter(ImmutableArray<string> lines) => PageText.Wrapped(
+            string.Join(' ', lines), left - 0.006 - context.Body.MinX - LabelWidth, PageText.Small);
+    }
+
+    private static IEnumerable<(string Label, ImmutableArray<string> Lines, double Height)> Rows(DrawingContext context) =>
+        KeyFigures(context).Select(f => (f.Label, Lines: PageText.Wrapped(f.Value, ColumnWidth - LabelWidth, PageText.Small)))
+            .Select(f => (f.Label, f.Lines, PageText.HeightOf(f.Lines.Length, PageText.Small)));
+
+    /// <summary>The list of drawings in two columns along the foot of a room.</summary>
+    /// <returns>Its upper edge.</returns>
+    private static double List(Canvas canvas, ImmutableArray<(string Number, string Title)> drawings, SheetBox room)
+    {
+        const double number = 0.016;
+        var width = (room.MaxX - room.MinX) / 2;
+        var rows = Shortened(drawings).Prepend(("1", "Cover"))
+            .Select(d => (d.Item1, Lines: PageText.Wrapped(d.Item2, width - number - 0.003, PageText.Small))).ToList();
+        var half = (rows.Sum(r => r.Lines.Length) + 1) / 2;
+        var first = 0;
+        for (var lines = 0; first < rows.Count && lines < half; first++)
         {
-            canvas.Text(PageText.Left(left, y - PageText.Small, number, PageText.Small, bold: true));
-            y = canvas.Column(left + 0.018, y, PageText.Wrapped(title, ColumnWidth - 0.018, PageText.Small), PageText.Small);
+            lines += rows[first].Lines.Length;
         }
 
-        y = canvas.Column(left, y - 0.003, ["General notes"], PageText.Normal, bold: true);
-        foreach (var (note, i) in GeneralNotes.Write(context).Select((n, i) => (n, i)))
+        var most = Math.Max(rows.Take(first).Sum(r => r.Lines.Length), rows.Skip(first).Sum(r => r.Lines.Length));
+        var top = room.MinY + PageText.HeightOf(most, PageText.Small);
+        var floor = top + PageText.HeightOf(1, PageText.Normal);
+        canvas.Column(room.MinX, floor, ["Drawings"], PageText.Normal, bold: true);
+        foreach (var (column, x) in ((int, double)[])[(0, room.MinX), (1, room.MinX + width)])
         {
-            var number = (i + 1).ToString(CultureInfo.InvariantCulture);
-            canvas.Text(PageText.Left(left, y - PageText.Small, number, PageText.Small));
-            y = canvas.Column(left + 0.005, y, PageText.Wrapped(note, ColumnWidth - 0.005, PageText.Small), PageText.Small);
+            var y = top;
+            foreach (var (name, lines) in column == 0 ? rows.Take(first) : rows.Skip(first))
+            {
+                canvas.Text(PageText.Left(x, y - PageText.Small, name, PageText.Small, bold: true));
+                y = canvas.Column(x + number, y, lines, PageText.Small);
+            }
         }
 
-        return y;
+        return floor;
     }
 
     /// <summary>Sheets of one title after each other as one line.</summary>
@@ -131,34 +173,4 @@ internal static class Cover
 
     private static double? Check(BridgeModel model, string id) =>
         model.Checks.FirstOrDefault(c => string.Equals(c.Id, id, StringComparison.Ordinal))?.Demand;
-}
-
-/// <summary>Notes that hold for all sheets.</summary>
-internal static class GeneralNotes
-{
-    // The ids of more than so many below leave no room, and such a bridge is not built.
-    private const int FailingWithoutRoom = 30;
-
-    /// <summary>The notes in order.</summary>
-    public static IEnumerable<string> Write(DrawingContext context)
-    {
-        var p = context.Model.Parameters;
-        var words = context.Text.Words;
-        yield return Caution.Text;
-        yield return "Levels are heights above the rope's axis at support A; stations are measured level from A. Left and right are those "
-            + "of someone walking from A to B. North by others.";
-        yield return $"Shape: bridge complete and empty at {words.Temperature(p.Site.ReferenceTemperature)}. The crew sets the ropes by "
-            + "the hoisting table, not by these levels.";
-        yield return "Written figures go before measured ones; check a scale bar.";
-        yield return "Wood touches rope nowhere but in the channels. Ease the channels' mouths. Zinc on the rope must not bear on "
-            + "copper-treated wood: use a liner that is not metal.";
-        yield return "Brush every cut, hole and channel in treated wood with field preservative. Fasteners in treated wood: hot-dip "
-            + "galvanised or stainless.";
-        yield return "Angles of cuts are from square, as a saw is set: mitre / bevel. Signs: cut list. Templates and "
-            + "saw set-ups: files of their own.";
-        yield return "Supports, anchors, saddles and terminations are not designed here; forces on them: load cases."
-            + (context.Model.Checks.Count(c => c.Status == Checks.CheckStatus.Fail) > FailingWithoutRoom
-                ? ""
-                : $" Not looked at: {Checks.Verdict.NotAskedText(p)}.");
-    }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
 using BridgeForm.Roles;
@@ -10,9 +11,13 @@ namespace BridgeForm.Output.DrawingSet;
 /// <param name="Title">Its name.</param>
 /// <param name="Note">A sentence for its caption.</param>
 /// <param name="Draw">Draws it.</param>
-internal sealed record Detail(SheetBox Box, string Title, string Note, Action<Canvas, ViewMap> Draw);
+internal sealed record Detail(SheetBox Box, string Title, string Note, Action<Canvas, ViewMap> Draw)
+{
+    /// <summary>Number by which marks on other sheets lead to it; 0 for none.</summary>
+    public int Number { get; init; }
+}
 
-/// <summary>Details of channel, foot, head and cuts on two or three sheets.</summary>
+/// <summary>Details of channel, foot, head and cuts on sheets of their own.</summary>
 internal static class DetailSheet
 {
     private const double SideRoom = 0.020;
@@ -25,40 +30,47 @@ internal static class DetailSheet
     public static IEnumerable<DrawnPage> Draw(DrawingContext context)
     {
         var middle = context.Layout.Bays / 2;
-        var body = context.Body;
         foreach (var page in Bases(context, middle))
         {
             yield return page;
         }
 
-        const double share = 0.40;
-        var split = body.MinY + (share * (body.MaxY - body.MinY));
-        var canvas = Canvas.Twice(body, c =>
-        {
-            Row(context, c, body with { MinY = split }, [
-                FrameDetails.Feet(context, middle), FrameDetails.BraceHead(context, middle), FrameDetails.Head(context, middle),
+        yield return Page(
+            context, "Details: feet and brace",
+            [
+                FrameDetails.Feet(context, middle) with { Number = DetailMarks.Feet },
+                FrameDetails.BraceHead(context, middle) with { Number = DetailMarks.BraceHead },
             ]);
-            Row(context, c, body with { MaxY = split }, [StickDetail.Draw(context, middle)]);
-        });
-        yield return new DrawnPage("E", "Details: feet, heads, cuts", AsWritten, canvas.Entities);
+        yield return Page(context, "Details: cuts of brace and post", [StickDetail.Draw(context, middle)]);
     }
 
-    /// <summary>Channels and bases; four details side by side would come out small, so both end bases have their own sheet.</summary>
+    /// <summary>A page with details side by side.</summary>
+    public static DrawnPage Page(DrawingContext context, string title, Detail[] details) =>
+        new(DocumentType.Detail, title, AsWritten, Canvas.Twice(context.Body, c => Row(context, c, context.Body, details)).Entities)
+        {
+            Drawings = [.. details.Select(d => d.Number).Where(n => n > 0)],
+        };
+
+    /// <summary>Channels and bases; four details side by side would come out small, so end bases have their own sheet.</summary>
     private static IEnumerable<DrawnPage> Bases(DrawingContext context, int middle)
     {
-        Detail[] onRopes = [ChannelDetail.Across(context, middle), ChannelDetail.Along(context, middle, "Base on the ropes")];
-        var endA = ChannelDetail.Along(context, 0, "End base");
-        DrawnPage Page(string title, Detail[] details) =>
-            new("E", title, AsWritten, Canvas.Twice(context.Body, c => Row(context, c, context.Body, details)).Entities);
-        if (!context.EndsDiffer)
-        {
-            return [Page("Details: channels and bases", [.. onRopes, endA])];
-        }
-
+        Detail[] onRopes =
+        [
+            ChannelDetail.Across(context, middle) with { Number = DetailMarks.Channel },
+            ChannelDetail.Along(context, middle, "Base on the ropes"),
+        ];
+        var endA = ChannelDetail.Along(context, 0, "End base") with { Number = DetailMarks.EndBase };
+        var head = FrameDetails.Head(context, middle) with { Number = DetailMarks.Head };
         return
         [
-            Page("Details: channels and bases", onRopes),
-            Page("Details: end bases", [endA, ChannelDetail.Along(context, context.Layout.Bays, "End base")]),
+            Page(context, "Details: channels and bases", onRopes),
+            .. context.EndsDiffer
+                ? (DrawnPage[])
+                [
+                    Page(context, "Details: end bases", [endA, ChannelDetail.Along(context, context.Layout.Bays, "End base")]),
+                    Page(context, "Details: head of the post", [head]),
+                ]
+                : [Page(context, "Details: end base, head of the post", [endA, head])],
         ];
     }
 
@@ -77,12 +89,15 @@ internal static class DetailSheet
     {
         var (w, h) = (detail.Box.MaxX - detail.Box.MinX, detail.Box.MaxY - detail.Box.MinY);
         var roomW = cell.MaxX - cell.MinX - (2 * SideRoom);
-        var roomH = cell.MaxY - cell.MinY - BelowRoom - AboveRoom - Captions.Height;
-        var scale = DrawingScale.Fitting(context.Text.Units, w, h, roomW, roomH);
+        var captionWidth = cell.MaxX - cell.MinX;
+        var caption = Captions.HeightOf(detail.Note, captionWidth);
+        var roomH = cell.MaxY - cell.MinY - BelowRoom - AboveRoom - caption;
+        var scale = DrawingScale.Fitting(context.Scales, w, h, roomW, roomH);
         var left = cell.MinX + ((cell.MaxX - cell.MinX - (w / scale.Ratio)) / 2);
-        var bottom = cell.MinY + Captions.Height + BelowRoom + ((roomH - (h / scale.Ratio)) / 2);
+        var bottom = cell.MinY + caption + BelowRoom + ((roomH - (h / scale.Ratio)) / 2);
         detail.Draw(canvas, ViewMap.Placing(detail.Box, left, bottom, scale.Ratio));
-        canvas.Caption(cell.MinX, cell.MinY + Captions.Height, detail.Title, detail.Note, scale, context.Text);
+        var name = detail.Number > 0 ? $"{detail.Number.ToString(CultureInfo.InvariantCulture)}  {detail.Title}" : detail.Title;
+        canvas.Caption(cell.MinX, cell.MinY + caption, name, detail.Note, scale, context.Text, captionWidth);
     }
 }
 

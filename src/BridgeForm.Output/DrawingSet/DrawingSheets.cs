@@ -7,39 +7,45 @@ namespace BridgeForm.Output.DrawingSet;
 /// <summary><c>drawings.pdf</c>: everything an inspector, an engineer and a crew read, drawn to scale from the model.</summary>
 public static class DrawingSheets
 {
-    /// <summary>The whole set: cover, general arrangement, frames, details, bays, ropes, checks and cut list.</summary>
+    /// <summary>
+    /// The whole set: cover, codes and loads, general arrangement, supports, frames, details, bays, rope ends, ropes, checks, cut list.
+    /// </summary>
     public static SheetBook Draw(BridgeModel model)
     {
         var text = new DrawingText(model.Parameters.Units);
         var size = SheetSize.Choose(model.Parameters);
-        var block = new TitleBlock(size, SheetWords.For(model, "Drawing set"), text);
-        var context = new DrawingContext(model, new BridgeShapes(model), text, block.Body);
+        var block = new TitleBlock(size, SheetWords.For(model, "Drawing set"), text, model.Parameters.Sheets);
+        var context = new DrawingContext(model, new BridgeShapes(model), text, block.Body) { Enlargement = size.Enlargement };
         ImmutableArray<DrawnPage> rest =
         [
+            .. CodeSheet.Draw(context),
             .. GeneralArrangement.Draw(context),
+            .. SupportSheet.Draw(context),
             .. FrameSheet.Draw(context),
             .. DetailSheet.Draw(context),
             .. BaySheet.Draw(context),
+            .. PartSheet.Draw(context),
+            .. FittingsSheet.Draw(context),
             .. RopeLists.Draw(context),
             .. CheckLists.Draw(context),
         ];
-        ImmutableArray<string> numbers = [.. Numbered(rest)];
-        ImmutableArray<DrawnPage> pages = [Cover.Draw(context, [.. numbers.Skip(1).Zip(rest, (n, p) => (n, p.Title))]), .. rest];
+        ImmutableArray<(string Number, string Title)> list =
+            [.. rest.Select((p, i) => ((i + 2).ToString(CultureInfo.InvariantCulture), p.Title))];
+        var pages = DetailMarks.Resolved([Cover.Draw(context, list), .. rest]);
         return new SheetBook(
-            $"{model.Parameters.Name}: drawing set",
-            [.. pages.Select((p, i) => block.Page(p, numbers[i], i + 1, pages.Length))]);
+            $"{model.Parameters.Name}: drawing set", [.. pages.Select((p, i) => block.Page(p, i + 1, pages.Length))]);
     }
+}
 
-    /// <summary>The cover is G-1; the others count on in their series.</summary>
-    private static IEnumerable<string> Numbered(ImmutableArray<DrawnPage> rest)
-    {
-        var counts = new Dictionary<string, int>(StringComparer.Ordinal) { [Cover.Series] = 1 };
-        yield return Cover.Series + "-1";
-        foreach (var page in rest)
-        {
-            var count = counts.GetValueOrDefault(page.Series) + 1;
-            counts[page.Series] = count;
-            yield return page.Series + "-" + count.ToString(CultureInfo.InvariantCulture);
-        }
-    }
+/// <summary>Types of document among the sheets (ISO 7200 asks for one on each).</summary>
+internal static class DocumentType
+{
+    /// <summary>The whole bridge and what holds for all sheets.</summary>
+    public const string General = "General drawing";
+
+    /// <summary>Parts of the bridge, enlarged.</summary>
+    public const string Detail = "Detail drawing";
+
+    /// <summary>Tables.</summary>
+    public const string List = "List";
 }

@@ -6,11 +6,15 @@ using BridgeForm.Quantities;
 namespace BridgeForm.Output.DrawingSet;
 
 /// <summary>A page before it gets its number and title block.</summary>
-/// <param name="Series">Letter of its number: G general, E enlarged, L lists.</param>
+/// <param name="Type">Type of the document, as the title block names it.</param>
 /// <param name="Title">What it shows.</param>
 /// <param name="Direction">Direction of view, in words.</param>
 /// <param name="Content">What is drawn.</param>
-internal sealed record DrawnPage(string Series, string Title, string Direction, ImmutableArray<SheetEntity> Content);
+internal sealed record DrawnPage(string Type, string Title, string Direction, ImmutableArray<SheetEntity> Content)
+{
+    /// <summary>Numbers of the drawings on it that marks on other sheets lead to.</summary>
+    public ImmutableArray<int> Drawings { get; init; } = [];
+}
 
 /// <summary>What every page is drawn from.</summary>
 /// <param name="Model">The bridge.</param>
@@ -45,6 +49,16 @@ internal sealed record DrawingContext(BridgeModel Model, BridgeShapes Shapes, Dr
     private const double SlopeShown = 0.05 * Math.PI / 180;
     private const double LengthShown = Quantities.Units.MetresPerInch / 32;
 
+    /// <summary>By how much everything is enlarged when it is done: letters are laid out at the size of other printed pages.</summary>
+    public double Enlargement { get; init; } = 1;
+
+    /// <summary>Scales to draw to, largest first: true length over length before the page is enlarged.</summary>
+    public ImmutableArray<DrawingScale> Scales =>
+        [.. DrawingScale.All(Text.Units).Select(s => s with { Ratio = s.Ratio * Enlargement })];
+
+    /// <summary>The plan stands above the elevation: third angle, as on sheets in inches.</summary>
+    public bool PlanAbove => Text.Imperial;
+
     /// <summary>An empty page.</summary>
     public Canvas NewCanvas() => new(Body);
 }
@@ -53,6 +67,15 @@ internal sealed record DrawingContext(BridgeModel Model, BridgeShapes Shapes, Dr
 /// <param name="Name">As written in the title block.</param>
 internal sealed record SheetSize(string Name, double Width, double Height)
 {
+    /// <summary>
+    /// Height of capitals of the smallest text, metres: 2.5 mm on ISO sheets (ISO 3098 begins its useful sizes there, from memory),
+    /// 0.12 in on those of inches (ASME Y14.2, from memory).
+    /// </summary>
+    public double LeastLetter { get; init; } = 0.12 * Quantities.Units.MetresPerInch;
+
+    /// <summary>By how much a page laid out with the letters of other printed pages is enlarged.</summary>
+    public double Enlargement => LeastLetter / PageText.Small;
+
     /// <summary>
     /// ANSI B (11 × 17 in) for imperial and ISO A3 for metric projects: the largest sheets that office printers and copy shops
     /// take, still readable when a letter or A4 printer reduces them. A larger sheet, or the other system's, when
@@ -67,7 +90,9 @@ internal sealed record SheetSize(string Name, double Width, double Height)
             _ => parameters.Units == UnitSystem.Imperial ? "tabloid" : "a3",
         };
         var paper = Paper.Named(name);
-        return new SheetSize(Title(name), paper.Height, paper.Width);
+        const double iso = 0.0025;
+        var size = new SheetSize(Title(name), paper.Height, paper.Width);
+        return name is "a1" or "a3" ? size with { LeastLetter = iso } : size;
     }
 
     private static string Title(string name) => name switch

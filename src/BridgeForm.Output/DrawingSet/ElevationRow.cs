@@ -7,15 +7,13 @@ namespace BridgeForm.Output.DrawingSet;
 /// <summary>Part of the elevation, with a table of frames, stations and levels below it.</summary>
 internal sealed class ElevationRow : GeneralRow
 {
-    private const double AboveRoom = 0.013;
+    private const double AboveRoom = 0.0195;
     private const double BelowRoom = 0.013;
     private const double TextPad = 0.0016;
 
-    /// <summary>From the window's edge to the middle of a support's marker, and to lines that must clear it; metres.</summary>
-    private const double ToMarker = 0.0035;
-    private const double PastMarker = 0.0068;
+    /// <summary>From the row's upper edge to the dimension of the span, below the supports' letters; metres.</summary>
+    private const double ToSpan = 0.0085;
 
-    private readonly WholeViews _views;
     private readonly SheetBox _box;
     private readonly (string Head, Func<int, string> Of)[] _band;
     private readonly double[] _bandHeights;
@@ -25,24 +23,29 @@ internal sealed class ElevationRow : GeneralRow
 
     /// <summary>The elevation of some frames.</summary>
     public ElevationRow(DrawingContext context, WholeViews views, FrameRange range, DrawingScale scale)
-        : base(context, range, scale)
+        : base(context, views, range, scale)
     {
-        _views = views;
         var (poses, text) = (context.Layout.Poses, context.Text);
-        _band =
+        (string Head, Func<int, string> Of) names = ("Frame", i => poses[i].Name);
+        (string Head, Func<int, string> Of)[] all =
         [
-            ("Frame", i => poses[i].Name),
+            names,
             ("Station", i => text.Length(poses[i].Node.X)),
             ("Rope axis", i => text.Level(poses[i].Node.Y)),
             ("Walking surface", i => text.Level(Stations.DeckAt(context.Layout, i))),
         ];
-        double[] widths =
-            [.. _band.Select(b => Frames(range).Max(i => PageText.Width(b.Of(i), PageText.Small, bold: true)) + (2 * TextPad))];
         var closest = Frames(range).Skip(1).Min(i => poses[i].Node.X - poses[i - 1].Node.X) / scale.Ratio;
-        _upright = widths.Max() > Math.Min(closest, 2 * WholeViews.Beyond / scale.Ratio);
-        _bandHeights = _upright ? widths : [.. widths.Select(_ => PageText.Small + (2 * TextPad))];
+        double Widest(Func<int, string> of) =>
+            Frames(range).Max(i => PageText.Width(of(i), PageText.Small, bold: true)) + (2 * TextPad);
+        HasLevels = all.Max(b => Widest(b.Of)) <= closest;
+        _band = HasLevels ? all : [names];
+        _upright = Widest(names.Of) > closest;
+        _bandHeights = _upright ? [Widest(names.Of)] : [.. _band.Select(_ => PageText.Small + (2 * TextPad))];
         _box = Box();
     }
+
+    /// <summary>Stations and levels have room below the frames; else they stand in a table.</summary>
+    public bool HasLevels { get; }
 
     /// <inheritdoc/>
     public override double Height =>
@@ -55,11 +58,19 @@ internal sealed class ElevationRow : GeneralRow
         var bottom = top - AboveRoom - ((_box.MaxY - _box.MinY) / Scale.Ratio);
         var map = ViewMap.Placing(_box, left, bottom, Scale.Ratio);
         var fine = (MaxX - MinX) / Scale.Ratio / (Range.Last - Range.First) < 0.012;
-        canvas.Draw(_views.Side, map, PageLayers.Dim, fine ? PageLayers.Dim : PageLayers.Note, _box);
+        canvas.Draw(Views.Side, map, PageLayers.Dim, fine ? PageLayers.Dim : PageLayers.Note, _box);
         Site.Draw(canvas, Context, map, _box);
+        foreach (var atB in Ends)
+        {
+            new EndDrawing(Context, atB).Draw(canvas, map, _box);
+        }
+
         Rope(canvas, map);
-        Overall(canvas, map, top - 0.004);
-        MatchLines(canvas, map, bottom, top - AboveRoom + 0.004);
+        Overall(canvas, map, top - ToSpan);
+        Letters(canvas, map, top - Markers.Radius - 0.0002);
+        SectionMarks(canvas, map, top - ToSpan - 0.0065);
+        MatchLines(canvas, map, bottom, top - AboveRoom + 0.0004);
+        KeyPlan(canvas, bottom - BelowRoom - _bandHeights.Sum() - 0.006);
         var y = Band(canvas, map, bottom - BelowRoom);
         var words = Context.Text.Words;
         var bays = Context.Layout.Bays;
@@ -84,7 +95,7 @@ internal sealed class ElevationRow : GeneralRow
     {
         var window = new SheetBox(MinX, double.MinValue / 4, MaxX, double.MaxValue / 4);
         var box = SheetBox.Empty;
-        foreach (var line in _views.Side)
+        foreach (var line in Views.Side)
         {
             if (ViewLines.Clip(line.From, line.To, window) is { } cut)
             {
@@ -92,12 +103,16 @@ internal sealed class ElevationRow : GeneralRow
             }
         }
 
-        foreach (var y in Site.Levels(Context, MinX, MaxX))
+        foreach (var y in Site.Levels(Context, MinX, MaxX).Concat(Ends.SelectMany(b => new EndDrawing(Context, b).Levels)))
         {
             box = box.With(MinX, y);
         }
 
-        return new SheetBox(MinX, box.MinY, MaxX, box.MaxY);
+        // The sag is measured from the straight line between the supports, which may lie above all that a row shows.
+        var nodes = Context.Model.Rope.Nodes;
+        var (middle, chord) = ((nodes[0].X + nodes[^1].X) / 2, (nodes[0].Y + nodes[^1].Y) / 2);
+        var high = middle > Point(Range.First).X && middle <= Point(Range.Last).X ? Math.Max(box.MaxY, chord) : box.MaxY;
+        return new SheetBox(MinX, box.MinY, MaxX, high);
     }
 
     /// <summary>The axis of the rope through its channels, the line from support to support, and the sag.</summary>
@@ -112,7 +127,6 @@ internal sealed class ElevationRow : GeneralRow
             canvas.Line(PageLayers.Dim, map.Of(chord.From), map.Of(chord.To));
         }
 
-        Supports(canvas, map, a, b);
         var middle = (a.X + b.X) / 2;
         if (middle > Point(Range.First).X && middle <= Point(Range.Last).X)
         {
@@ -125,18 +139,60 @@ internal sealed class ElevationRow : GeneralRow
         Slopes(canvas, map);
     }
 
-    private void Supports(Canvas canvas, ViewMap map, RopePoint a, RopePoint b)
+    /// <summary>Supports that the row shows: false for A, true for B.</summary>
+    private IEnumerable<bool> Ends => (bool[])[.. AtA ? [false] : Array.Empty<bool>(), .. AtB ? [true] : Array.Empty<bool>()];
+
+    /// <summary>The supports' letters at the heads of the lines through their points.</summary>
+    private void Letters(Canvas canvas, ViewMap map, double y)
     {
-        foreach (var (point, name, side, here) in (ReadOnlySpan<(RopePoint, string, int, bool)>)[(a, "A", -1, AtA), (b, "B", 1, AtB)])
+        foreach (var atB in Ends)
         {
-            if (here)
+            var at = map.Of(Point(atB ? Context.Layout.Bays : 0));
+            canvas.Add(new SheetCircle(PageLayers.Cut, at, 0.0007));
+            canvas.Marker(new SheetPoint(at.X, y), atB ? "B" : "A");
+        }
+    }
+
+    /// <summary>Where frames and bays are cut that have sheets of their own.</summary>
+    private void SectionMarks(Canvas canvas, ViewMap map, double y)
+    {
+        foreach (var (frame, target) in DetailMarks.Frames(Context))
+        {
+            if (frame >= Range.First && (frame < Range.Last || (AtB && frame == Range.Last)))
             {
-                var at = map.Of(point.X, point.Y);
-                canvas.Add(new SheetCircle(PageLayers.Cut, at, 0.0007));
-                var marker = new SheetPoint(map.Of(point.X + (side * WholeViews.Beyond), 0).X + (side * ToMarker), at.Y);
-                canvas.Marker(marker, name);
+
+                // Beside the frame: the lines of the sag and of the row's ends go up from frames themselves.
+                var side = frame == Range.Last ? -1 : 1;
+                var foot = map.Of(Point(frame).X, _box.MaxY);
+                var mark = new SheetPoint(foot.X + (side * 2.2 * DetailMarks.Radius), y);
+                canvas.Line(PageLayers.Frame, foot.X, foot.Y + 0.0004, mark.X, mark.Y - DetailMarks.Radius);
+                canvas.SheetMark(mark, target);
             }
         }
+    }
+
+    /// <summary>The whole bridge as a line with what this row shows of it thick; nothing where it shows all.</summary>
+    private void KeyPlan(Canvas canvas, double y)
+    {
+        if (IsWhole)
+        {
+            return;
+        }
+
+        const double length = 0.040;
+        var (left, span) = (canvas.Bounds.MaxX - length - 0.010, Context.Layout.Parameters.Site.Span);
+        double X(int frame) => left + (Point(frame).X / span * length);
+        canvas.Line(PageLayers.Dim, left, y, left + length, y);
+        canvas.Add(new SheetArea(
+            PageLayers.Note,
+            [
+                new(X(Range.First), y - 0.0006), new(X(Range.Last), y - 0.0006), new(X(Range.Last), y + 0.0006),
+                new(X(Range.First), y + 0.0006),
+            ],
+            1));
+        canvas.Text(PageText.Right(left - 0.002, y - (PageText.Small / 2), "A", PageText.Small, bold: true));
+        canvas.Text(PageText.Left(left + length + 0.002, y - (PageText.Small / 2), "B", PageText.Small, bold: true));
+        canvas.Text(PageText.Right(left + length, y - 0.0045, "key plan: thick, this part", PageText.Small));
     }
 
     /// <summary>Height of the guard where it is least, in the row that shows the place.</summary>
@@ -183,8 +239,7 @@ internal sealed class ElevationRow : GeneralRow
         var rise = Context.Layout.Parameters.Site.Rise;
         if (AtB && Math.Abs(rise) > 0)
         {
-            // Beside the marker of B, which stands at the upper or lower end.
-            var x = map.Of(MaxX, 0).X + PastMarker;
+            var x = map.Of(MaxX, 0).X + 0.001;
             var (a, b) = (new SheetPoint(x, map.Of(0, 0).Y), new SheetPoint(x, map.Of(0, rise).Y));
             canvas.Upright(
                 rise > 0 ? a : b, rise > 0 ? b : a, x + 0.005, $"{DrawingText.RiseWord(rise)} {Context.Text.Length(Math.Abs(rise))}");

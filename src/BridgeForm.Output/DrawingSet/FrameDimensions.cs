@@ -14,6 +14,9 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     private readonly BaseLevels _level = context.Layout.Levels[frame];
     private readonly DrawingText _text = context.Text;
 
+    /// <summary>From the frame's outermost edge to the middle of the marks, metres.</summary>
+    private const double FromFrame = 0.030;
+
     private double Deck => Top(context.Layout.Deck, _p.Deck.Thickness);
 
     private double Cap => Top(context.Layout.Caps, _p.Guard.Cap.Thickness);
@@ -28,7 +31,24 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
         Angles(canvas, map);
         Members(canvas, map);
         Widths(canvas, map);
+        Enlarged(canvas, map);
         Names(canvas, map);
+    }
+
+    /// <summary>Marks to the right that lead to the details.</summary>
+    private void Enlarged(Canvas canvas, ViewMap map)
+    {
+        var (post, brace) = (Post, _p.Frames.Brace);
+        var (sin, cos) = Elementary.SinCos(brace.Lean);
+        var isEnd = frame == 0 || frame == context.Layout.Bays;
+        canvas.SheetMarks(
+            map.Of(drawing.Box.MaxX, 0).X + FromFrame,
+            [
+                (map.Of(PostAxis.Head(post), _level.Top + (post.Length * Elementary.Cos(post.Lean))), DetailMarks.Head),
+                (map.Of(brace.Foot - (brace.Length * sin), _level.Top + (brace.Length * cos)), DetailMarks.BraceHead),
+                (map.Of(brace.Foot, _level.Top), DetailMarks.Feet),
+                (map.Of(_p.Ropes.Spacing / 2, _level.Bottom), isEnd ? DetailMarks.EndBase : DetailMarks.Channel),
+            ]);
     }
 
     private void Below(Canvas canvas, ViewMap map)
@@ -57,9 +77,9 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
         canvas.Upright(At(_level.Bottom), At(_level.Top), left - 0.008, _text.Size(_level.Top - _level.Bottom));
         canvas.Upright(At(_level.Top), map.Of(-PostAxis.Head(Post), head), left - 0.008, _text.Size(head - _level.Top));
         var cap = Cap;
-        canvas.Upright(map.Of(-Post.Foot, Deck), map.Of(box.MinX, cap), left - 0.015, "deck to cap's top " + _text.Size(cap - Deck));
+        canvas.Upright(map.Of(-Post.Foot, Deck), map.Of(box.MinX, cap), left - 0.015, "deck to cap " + _text.Size(cap - Deck));
         canvas.Upright(
-            map.Of(-_p.Ropes.Spacing / 2, 0), map.Of(box.MinX, cap), left - 0.022, "rope's axis to cap's top " + _text.Size(cap));
+            map.Of(-_p.Ropes.Spacing / 2, 0), map.Of(box.MinX, cap), left - 0.022, "rope to cap " + _text.Size(cap));
     }
 
     /// <summary>
@@ -96,7 +116,7 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
         var (sin, cos) = Elementary.SinCos(Post.Lean);
         var foot = PostAxis.Foot(Post);
         var (from, to) = (map.Of(foot, _level.Top), map.Of(foot + (Post.Length * sin), _level.Top + (Post.Length * cos)));
-        canvas.Between(from, to, (Post.Section.Width / 2 / map.Ratio) + 0.013, "post, along its axis " + _text.Size(Post.Length));
+        canvas.Between(from, to, (Post.Section.Width / 2 / map.Ratio) + 0.013, "post " + _text.Size(Post.Length));
         var brace = _p.Frames.Brace;
         (sin, cos) = Elementary.SinCos(brace.Lean);
         canvas.Between(
@@ -111,7 +131,7 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
         var inner = DeckWidth.BetweenPosts(_p) / 2;
         const double row = 0.0045;
         var y = map.Of(0, Deck).Y + 0.003;
-        canvas.Level(map.Of(-inner, Deck), map.Of(inner, Deck), y, "between posts at the deck's surface " + _text.Size(2 * inner));
+        canvas.Level(map.Of(-inner, Deck), map.Of(inner, Deck), y, "posts " + _text.Size(2 * inner));
         if (drawing.StubsOf(Role.Rail, Side.Right) is [var (_, rail), ..])
         {
             // From corner to corner, or from the corners up: no witness line crosses a rail.
@@ -119,7 +139,7 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
             var corner = map.Of(rail.MinX, low);
             canvas.Level(
                 map.Of(-rail.MinX, low), corner, Math.Max(corner.Y, y + row),
-                "clear between the lowest rails " + _text.Size(2 * rail.MinX));
+                "rails " + _text.Size(2 * rail.MinX));
         }
 
         var (left, right, top) = (drawing.Box.MinX, drawing.Box.MaxX, drawing.Box.MaxY);
@@ -154,8 +174,6 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
         var (capId, cap) = drawing.StubsOf(Role.Cap, Side.Right)[0];
         var end = map.Of(cap.MaxX, (cap.MinY + cap.MaxY) / 2);
         canvas.Leader(end, new SheetPoint(end.X + 0.005, end.Y), Mark(capId));
-        Floor(canvas, map);
-        Channel(canvas, map);
     }
 
     private double RailHeight(PartId rail)
@@ -165,40 +183,17 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
         return heights[rail.Number - 1];
     }
 
-    private void Floor(Canvas canvas, ViewMap map)
+    /// <summary>Deck and channel in words, for the caption.</summary>
+    public string Note()
     {
         var filled = DeckWidth.Filled(_p);
         var words = _p.Deck.Stringer is { } stringer
             ? FormattableString.Invariant($"{stringer.Count} stringers {stringer.Section.Name}, treads {_p.Deck.Board.Name}")
             : FormattableString.Invariant($"{DeckWidth.BoardCount(_p)} boards {_p.Deck.Board.Name}, gaps ")
                 + FormattableString.Invariant($"{_text.Size(DeckWidth.EqualGap(filled, _p.Deck.Board.Width, DeckWidth.BoardCount(_p)))}");
-        var at = map.Of(filled * 0.33, Deck - 0.01);
         var mark = context.Shapes.PieceAt(context.Shapes.DeckFromSide(context.BayOf(frame)).First())?.Mark;
-        canvas.Leader(
-            at,
-            new SheetPoint(at.X - 0.001, Between(map)),
-            $"{words}, {_text.Size(_p.Deck.SideGap)} to posts' feet; {mark}",
-            toLeft: true);
-    }
-
-    /// <summary>Height on the page of the gap between the two lowest rails, clear of their names.</summary>
-    private double Between(ViewMap map)
-    {
-        const double withoutRails = 0.025;
-        return drawing.StubsOf(Role.Rail, Side.Left) is [var (_, low), var (_, high), ..]
-            ? map.Of(0, (low.MaxY + high.MinY) / 2).Y
-            : map.Of(0, Deck).Y + withoutRails;
-    }
-
-    private void Channel(Canvas canvas, ViewMap map)
-    {
-        var channel = _p.Frames.Channel;
-        var at = map.Of((-_p.Ropes.Spacing / 2) + (channel.Width / 2), _level.Bottom + (_level.ChannelDepth / 2));
-        canvas.Leader(
-            at,
-            new SheetPoint(at.X + 0.010, map.Of(0, _level.Bottom).Y - 0.0265),
-            $"channel {_text.Size(channel.Width)} wide, {_text.Size(_level.ChannelDepth)} deep at the middle of the base; details: "
-                + "next sheets");
+        return $"deck: {words}, {_text.Size(_p.Deck.SideGap)} to posts' feet, {mark}; channels {_text.Size(_p.Frames.Channel.Width)} wide, "
+            + $"{_text.Size(_level.ChannelDepth)} deep at the middle of the base";
     }
 }
 

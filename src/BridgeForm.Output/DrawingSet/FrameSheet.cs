@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Router;
@@ -10,66 +11,66 @@ using BridgeForm.Solids;
 
 namespace BridgeForm.Output.DrawingSet;
 
-/// <summary>A typical frame on the ropes and the end frames, each on its own sheet with a table of its parts.</summary>
+/// <summary>A typical frame on the ropes and the end frames, each on its own sheet.</summary>
 internal static class FrameSheet
 {
-    private const double TableWidth = 0.128;
     private const double SideRoom = 0.030;
-    private const double BelowRoom = 0.033;
+    private const double BelowRoom = 0.024;
     private const double AboveRoom = 0.016;
 
     /// <summary>The sheets; support B has its own where it does not mirror A.</summary>
     public static IEnumerable<DrawnPage> Draw(DrawingContext context)
     {
-        var middle = context.Layout.Bays / 2;
         var poses = context.Layout.Poses;
-        yield return Page(context, middle, $"Frame on the ropes ({poses[middle].Name})");
-        yield return Page(context, 0, $"End frame ({poses[0].Name}{(context.EndsDiffer ? "" : ", and mirrored " + poses[^1].Name)})");
-        if (context.EndsDiffer)
+        foreach (var (frame, number) in DetailMarks.Frames(context))
         {
-            yield return Page(context, context.Layout.Bays, $"End frame ({poses[^1].Name})");
+            var mirrored = frame == 0 && !context.EndsDiffer ? ", and mirrored " + poses[^1].Name : "";
+            var kind = frame > 0 && frame < context.Layout.Bays ? "Frame on the ropes" : "End frame";
+            yield return Page(context, frame, number, $"{kind} ({poses[frame].Name}{mirrored})");
         }
     }
 
-    private static DrawnPage Page(DrawingContext context, int frame, string title)
+    private static DrawnPage Page(DrawingContext context, int frame, int number, string title)
     {
         var drawing = new FrameDrawing(context, frame);
         var body = context.Body;
-        var room = new SheetBox(body.MinX, body.MinY, body.MaxX - TableWidth - 0.006, body.MaxY);
+        var room = body;
+        var figures = new FrameDimensions(context, frame, drawing);
+        var note = "seen from A towards B, in the frame's own plane; deck, rails and cap cut at the frame; \"posts\" and \"rails\": clear "
+            + "between them, at the deck and at the lowest rail; to the cap: its top. " + figures.Note();
+        var caption = Captions.HeightOf(note, room.MaxX - room.MinX);
         var (width, height) = (drawing.Box.MaxX - drawing.Box.MinX, drawing.Box.MaxY - drawing.Box.MinY);
-        var scale = DrawingScale.Fitting(
-            context.Text.Units,
-            width,
-            height,
-            room.MaxX - room.MinX - (2 * SideRoom),
-            room.MaxY - room.MinY - BelowRoom - AboveRoom - Captions.Height);
+        var high = room.MaxY - room.MinY - BelowRoom - AboveRoom - caption;
+        var scale = DrawingScale.Fitting(context.Scales, width, height, room.MaxX - room.MinX - (2 * SideRoom), high);
         var left = room.MinX + ((room.MaxX - room.MinX - (width / scale.Ratio)) / 2);
-        var bottom = room.MinY + Captions.Height + BelowRoom
-            + ((room.MaxY - room.MinY - BelowRoom - AboveRoom - Captions.Height - (height / scale.Ratio)) / 2);
+        var bottom = room.MinY + caption + BelowRoom + ((high - (height / scale.Ratio)) / 2);
         var map = ViewMap.Placing(drawing.Box, left, bottom, scale.Ratio);
         var canvas = Canvas.Twice(body, c =>
         {
             drawing.Draw(c, map);
             FrameHoles.Draw(context, c, map, drawing, frame);
-            new FrameDimensions(context, frame, drawing).Draw(c, map);
+            figures.Draw(c, map);
         });
         canvas.Caption(
-            room.MinX, room.MinY + Captions.Height, title,
-            "seen from A towards B, in the frame's own plane; deck, rails and cap cut at the frame", scale, context.Text);
-        var y = body.MaxY;
-        foreach (var table in Tables(context, frame))
+            room.MinX, room.MinY + caption, $"{number.ToString(CultureInfo.InvariantCulture)}  {title}", note, scale, context.Text,
+            room.MaxX - room.MinX);
+        return new DrawnPage(DocumentType.Detail, title, "from A towards B, square to the frame's plane", canvas.Entities)
         {
-            (_, y) = table.Set(canvas, body.MaxX - TableWidth, y, body.MinY);
-        }
-
-        return new DrawnPage("E", title, "from A towards B, square to the frame's plane", canvas.Entities);
+            Drawings = [number],
+        };
     }
 
-    private static IEnumerable<FlowTable> Tables(DrawingContext context, int frame)
+    /// <summary>Frames that have a sheet: the one in the middle and the end frame at A, and at B where that is another.</summary>
+    public static IEnumerable<int> Shown(DrawingContext context) =>
+        ((int[])[context.Layout.Bays / 2, 0, .. context.EndsDiffer ? [context.Layout.Bays] : Array.Empty<int>()]).Distinct();
+
+    /// <summary>Parts, heights and levels of a frame.</summary>
+    public static IEnumerable<FlowTable> Tables(DrawingContext context, int frame)
     {
+        var name = context.Layout.Poses[frame].Name;
         var ids = context.Shapes.Ids(frame).Concat(context.Shapes.Ids(context.Shapes.BayGroup(context.BayOf(frame))));
         yield return PartTable.Lay(
-            context, $"Parts of this frame and of bay {FramePoses.BayName(context.BayOf(frame), context.Layout.Bays)}", ids, TableWidth,
+            context, $"Parts of {name} and of bay {FramePoses.BayName(context.BayOf(frame), context.Layout.Bays)}", ids,
             frame == 0 && !context.EndsDiffer ? PartTable.OfMirrored(
                 $"{context.Layout.Poses[^1].Name}, {FramePoses.BayName(context.Layout.Bays, context.Layout.Bays)}") : "");
         var heights = GuardHeights.Measure(context.Model).First(
@@ -77,15 +78,11 @@ internal static class FrameSheet
         var rows = heights.Rails.Select((h, i) => (Name: FormattableString.Invariant($"rail {i + 1}, centre"), Height: h))
             .Prepend((Name: "deck's surface", Height: heights.Deck)).Append((Name: "post's head", Height: heights.Head));
         yield return new FlowTable(
-            "Heights on the post",
+            $"Heights on the post, {name}",
             "Up along the post's inner face from the base's top, at the middle of the post's thickness.",
             [new FlowColumn("Line"), new FlowColumn("Height", Figures: true)],
             [.. rows.Select(r => new FlowRow([r.Name, context.Text.Words.Size(r.Height)]))]);
         yield return Levels(context, frame);
-        if (FrameHoles.Table(context) is { } holes)
-        {
-            yield return holes;
-        }
     }
 
     private static FlowTable Levels(DrawingContext context, int frame)
@@ -104,7 +101,7 @@ internal static class FrameSheet
                     words.Size(context.Layout.Deck.Lifts[frame]),
                 ]),
         ];
-        return new FlowTable("Levels in the frame", "", [new FlowColumn("What"), new FlowColumn("Value", Figures: true)], rows);
+        return new FlowTable($"Levels in {pose.Name}", "", [new FlowColumn("What"), new FlowColumn("Value", Figures: true)], rows);
     }
 }
 

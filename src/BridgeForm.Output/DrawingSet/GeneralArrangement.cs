@@ -10,11 +10,15 @@ internal static class GeneralArrangement
     private const double RightRoom = 0.016;
     private const double LeftRoom = GeneralRow.LeftRoom;
 
-    /// <summary>So much smaller than they could be elevation and plan are drawn if then both stand on one sheet: a step of scale.</summary>
-    private const double ForOneSheet = 1.5;
-
-    /// <summary>Frames closer than this on paper leave no room for the figures of their columns, metres.</summary>
+    /// <summary>Frames closer than this on paper leave no room for their names, metres.</summary>
     private const double ClosestFrames = 0.0045;
+
+    /// <summary>A bridge that comes out smaller than this on one sheet runs over several (own figure): true length over length.</summary>
+    private const double SmallOnOneSheet = 64;
+    private const int MostRows = 4;
+
+    /// <summary>Rows of several sheets are drawn no larger than this.</summary>
+    private const double LargestInRows = 48;
 
     /// <summary>Sheets of the general arrangement.</summary>
     public static IEnumerable<DrawnPage> Draw(DrawingContext context)
@@ -22,61 +26,75 @@ internal static class GeneralArrangement
         var views = new WholeViews(context);
         var room = context.Body.MaxX - context.Body.MinX - LeftRoom - RightRoom;
         var scale = Scale(context, views, room);
-        if (OneSheet(context, views, scale) is { } sheet)
-        {
-            yield return Page(sheet);
-            yield break;
-        }
+        var rows = Rows(context, views, room * scale.Ratio);
+        var pages = new List<List<(GeneralRow Row, double Top)>>();
+        var top = double.NegativeInfinity;
+        var pairs = rows.Select(r => InOrder(context, views, r, scale)).ToList();
 
-        var rows = Rows(context, room * scale.Ratio).ToList();
-        var blocks = rows.Select(r => (GeneralRow)new ElevationRow(context, views, r, scale))
-            .Concat(rows.Select(r => new PlanRow(context, views, r, scale)));
-        var canvas = context.NewCanvas();
-        var top = context.Body.MaxY;
-        foreach (var block in blocks)
+        // A row's plan goes with its elevation where a sheet has room for both; else all of the one kind come first.
+        var together = pairs.TrueForAll(p => p.Sum(r => r.Height) <= context.Body.MaxY - context.Body.MinY);
+        foreach (var row in together ? pairs.SelectMany(p => p) : pairs.Select(p => p[0]).Concat(pairs.Select(p => p[1])))
         {
-            if (top - block.Height < context.Body.MinY && top < context.Body.MaxY)
+            if (top - row.Height < context.Body.MinY)
             {
-                yield return Page(canvas);
-                (canvas, top) = (context.NewCanvas(), context.Body.MaxY);
+                pages.Add([]);
+                top = context.Body.MaxY;
             }
 
-            block.Draw(canvas, context.Body with { MaxY = top });
-            top -= block.Height;
+            pages[^1].Add((row, top));
+            top -= row.Height;
         }
 
-        yield return Page(canvas);
+        var table = rows.TrueForAll(r => new ElevationRow(context, views, r, scale).HasLevels) ? null : Stations.Table(context);
+        foreach (var page in pages)
+        {
+            var canvas = Canvas.Twice(context.Body, c =>
+            {
+                foreach (var (row, at) in page)
+                {
+                    row.Draw(c, context.Body with { MaxY = at });
+                }
+            });
+            var below = page[^1].Top - page[^1].Row.Height;
+            if (table is not null && Set(table, context.NewCanvas(), below))
+            {
+                Set(table, canvas, below);
+                table = null;
+            }
+
+            yield return Page(canvas);
+        }
+
+        if (table is not null)
+        {
+            var flow = new TableFlow(context.Body);
+            flow.Add(table);
+            foreach (var canvas in flow.Pages)
+            {
+                yield return new DrawnPage(DocumentType.List, "Stations and levels", "tables", canvas.Entities);
+            }
+        }
     }
 
-    /// <summary>The whole bridge on one sheet, plan below the elevation or beside it; null where no scale near enough has room.</summary>
-    private static Canvas? OneSheet(DrawingContext context, WholeViews views, DrawingScale largest)
+    /// <summary>Sets a table in columns below a height.</summary>
+    /// <returns>All of it had room.</returns>
+    private static bool Set(FlowTable table, Canvas canvas, double top)
     {
-        var (body, whole) = (context.Body, new FrameRange(0, context.Layout.Bays));
-        foreach (
-            var scale in DrawingScale.All(context.Text.Units).Where(
-                s => s.Ratio >= largest.Ratio && s.Ratio <= ForOneSheet * largest.Ratio))
+        const double between = 0.008;
+        var (room, width) = (canvas.Bounds, table.Widths().Sum());
+        var next = 0;
+        for (var x = room.MinX; x + width <= room.MaxX && next < table.Rows.Length; x += width + between)
         {
-            var (elevation, plan) = (new ElevationRow(context, views, whole, scale), new PlanRow(context, views, whole, scale));
-            var width = LeftRoom + (views.Width / scale.Ratio) + RightRoom;
-            var height = body.MaxY - body.MinY;
-            var isBelow = width <= body.MaxX - body.MinX && elevation.Height + plan.Height <= height;
-            if (!isBelow && (2 * width > body.MaxX - body.MinX + RightRoom || elevation.Height > height || plan.Height > height))
-            {
-                continue;
-            }
-
-            if (Closest(context) / scale.Ratio < ClosestFrames)
-            {
-                return null;
-            }
-
-            var canvas = context.NewCanvas();
-            elevation.Draw(canvas, isBelow ? body : body with { MaxX = body.MinX + width });
-            plan.Draw(canvas, isBelow ? body with { MaxY = body.MaxY - elevation.Height } : body with { MinX = body.MinX + width });
-            return canvas;
+            (next, _) = table.Set(canvas, x, top, room.MinY, next);
         }
 
-        return null;
+        return next >= table.Rows.Length;
+    }
+
+    private static GeneralRow[] InOrder(DrawingContext context, WholeViews views, FrameRange range, DrawingScale scale)
+    {
+        var (elevation, plan) = (new ElevationRow(context, views, range, scale), new PlanRow(context, views, range, scale));
+        return context.PlanAbove ? [plan, elevation] : [elevation, plan];
     }
 
     private static double Closest(DrawingContext context)
@@ -86,40 +104,50 @@ internal static class GeneralArrangement
     }
 
     private static DrawnPage Page(Canvas canvas) => new(
-        Cover.Series, "General arrangement", "elevation: from the right-hand side; plan: from above; A at the left", canvas.Entities);
+        DocumentType.General, "General arrangement", "elevation: from the right-hand side; plan: from above; A at the left",
+        canvas.Entities);
 
     /// <summary>
-    /// The largest scale at which everything fits one row; where frames would come too close, the largest at which they do not
-    /// and a row fits the sheet's height.
+    /// The largest scale at which elevation and plan each fit one row; of a bridge that comes out small so, the largest that takes
+    /// no more than a few rows; where frames would come too close even then, the largest at which they do not.
     /// </summary>
     private static DrawingScale Scale(DrawingContext context, WholeViews views, double room)
     {
         var closest = Closest(context);
-        var whole = new FrameRange(0, context.Layout.Bays);
-        var all = DrawingScale.All(context.Text.Units);
-        var one = all.FirstOrDefault(s => views.Width <= room * s.Ratio && Fits(context, views, whole, s)) ?? all[^1];
-        if (closest / one.Ratio >= ClosestFrames)
+        var all = context.Scales;
+        bool Clear(DrawingScale s) => closest / s.Ratio >= ClosestFrames;
+        bool Fits(DrawingScale s, int most) => Rows(context, views, room * s.Ratio) is var rows && rows.Count <= most
+            && rows.All(r => RowFits(context, views, r, s));
+        var one = all.FirstOrDefault(s => Fits(s, 1)) ?? all[^1];
+        if (Clear(one) && one.Ratio <= SmallOnOneSheet * context.Enlargement)
         {
             return one;
         }
 
-        return all.LastOrDefault(s => closest / s.Ratio >= ClosestFrames
-            && Rows(context, room * s.Ratio).All(r => Fits(context, views, r, s))) ?? one;
+        var few = all.FirstOrDefault(s => s.Ratio >= LargestInRows * context.Enlargement && Clear(s) && Fits(s, MostRows));
+        return few ?? all.LastOrDefault(s => Clear(s) && Fits(s, int.MaxValue)) ?? one;
     }
 
-    private static bool Fits(DrawingContext context, WholeViews views, FrameRange range, DrawingScale scale) =>
-        new ElevationRow(context, views, range, scale).Height <= context.Body.MaxY - context.Body.MinY;
+    private static bool RowFits(DrawingContext context, WholeViews views, FrameRange range, DrawingScale scale) =>
+        InOrder(context, views, range, scale).All(r => r.Height <= context.Body.MaxY - context.Body.MinY);
 
-    /// <summary>Runs of frames that fit a row of that true length; neighbouring rows share a frame.</summary>
-    private static IEnumerable<FrameRange> Rows(DrawingContext context, double length)
+    /// <summary>Runs of frames that fit a row of that length, of as equal bays as they come; neighbouring rows share a frame.</summary>
+    private static List<FrameRange> Rows(DrawingContext context, WholeViews views, double length)
     {
-        var nodes = context.Layout.Poses;
+        var greedy = Greedy(context, views, length).ToList();
+        var bays = context.Layout.Bays;
+        var equal = Enumerable.Range(0, greedy.Count)
+            .Select(i => new FrameRange(bays * i / greedy.Count, bays * (i + 1) / greedy.Count)).ToList();
+        return equal.TrueForAll(r => views.WidthOf(context, r) <= length) ? equal : greedy;
+    }
+
+    private static IEnumerable<FrameRange> Greedy(DrawingContext context, WholeViews views, double length)
+    {
         var last = context.Layout.Bays;
-        var usable = length - (2 * WholeViews.Beyond);
         for (var first = 0; first < last;)
         {
             var to = first + 1;
-            while (to < last && nodes[to + 1].Node.X - nodes[first].Node.X <= usable)
+            while (to < last && views.WidthOf(context, new FrameRange(first, to + 1)) <= length)
             {
                 to++;
             }
@@ -136,7 +164,7 @@ internal readonly record struct FrameRange(int First, int Last);
 /// <summary>The whole bridge from the side and from above, with hidden lines left out.</summary>
 internal sealed class WholeViews
 {
-    /// <summary>What is shown beyond a support or a match line, metres at true size.</summary>
+    /// <summary>What is shown beyond a match line, metres at true size.</summary>
     public const double Beyond = 0.40;
 
     /// <summary>Computes both views.</summary>
@@ -150,7 +178,7 @@ internal sealed class WholeViews
         // Rails lean over the deck's edge and would blacken it: they are in the elevation.
         Shape[] withoutRails = [.. context.Shapes.Without(Role.Rail), .. context.Shapes.Ropes()];
         Above = HiddenLines.Find(withoutRails, View.Above, smallest);
-        Width = context.Layout.Parameters.Site.Span + (2 * Beyond);
+        (BeyondA, BeyondB) = (EndDrawing.Reach(context, atB: false), EndDrawing.Reach(context, atB: true));
     }
 
     /// <summary>From the right-hand side.</summary>
@@ -159,18 +187,29 @@ internal sealed class WholeViews
     /// <summary>From above.</summary>
     public IReadOnlyList<SeenLine> Above { get; }
 
-    /// <summary>True width of both.</summary>
-    public double Width { get; }
+    /// <summary>What is shown beyond support A, metres at true size.</summary>
+    public double BeyondA { get; }
+
+    /// <summary>What is shown beyond support B.</summary>
+    public double BeyondB { get; }
+
+    /// <summary>True width of a row.</summary>
+    public double WidthOf(DrawingContext context, FrameRange range) =>
+        context.Layout.Poses[range.Last].Node.X - context.Layout.Poses[range.First].Node.X
+            + (range.First == 0 ? BeyondA : Beyond) + (range.Last == context.Layout.Bays ? BeyondB : Beyond);
 }
 
 /// <summary>Part of the elevation or plan, as high as it needs.</summary>
-internal abstract class GeneralRow(DrawingContext context, FrameRange range, DrawingScale scale)
+internal abstract class GeneralRow(DrawingContext context, WholeViews views, FrameRange range, DrawingScale scale)
 {
     /// <summary>Height on paper with its caption, metres.</summary>
     public abstract double Height { get; }
 
     /// <summary>The bridge and its sheets.</summary>
     protected DrawingContext Context => context;
+
+    /// <summary>Both views of the whole bridge.</summary>
+    protected WholeViews Views => views;
 
     /// <summary>Frames shown.</summary>
     protected FrameRange Range => range;
@@ -179,10 +218,10 @@ internal abstract class GeneralRow(DrawingContext context, FrameRange range, Dra
     protected DrawingScale Scale => scale;
 
     /// <summary>True x of the window's edges.</summary>
-    protected double MinX => context.Layout.Poses[range.First].Node.X - WholeViews.Beyond;
+    protected double MinX => context.Layout.Poses[range.First].Node.X - (AtA ? views.BeyondA : WholeViews.Beyond);
 
     /// <summary>True x of the window's edges.</summary>
-    protected double MaxX => context.Layout.Poses[range.Last].Node.X + WholeViews.Beyond;
+    protected double MaxX => context.Layout.Poses[range.Last].Node.X + (AtB ? views.BeyondB : WholeViews.Beyond);
 
     /// <summary>Shows support A.</summary>
     protected bool AtA => range.First == 0;

@@ -29,7 +29,7 @@ internal static class IsometricView
 
         // Isometric drawings are enlarged so that lengths along the three axes are to scale (ISO 5456-3, from memory).
         var large = 1 / View.IsometricShare;
-        var scale = DrawingScale.Fitting(context.Text.Units, large * (box.MaxX - box.MinX), large * (box.MaxY - box.MinY), width, height);
+        var scale = DrawingScale.Fitting(context.Scales, large * (box.MaxX - box.MinX), large * (box.MaxY - box.MinY), width, height);
         var ratio = scale.Ratio / large;
 
         // An edge shorter than a line is wide is a blot on paper; long bridges are drawn without them.

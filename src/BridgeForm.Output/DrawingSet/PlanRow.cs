@@ -5,7 +5,7 @@ namespace BridgeForm.Output.DrawingSet;
 
 /// <summary>Part of the plan.</summary>
 internal sealed class PlanRow(DrawingContext context, WholeViews views, FrameRange range, DrawingScale scale)
-    : GeneralRow(context, range, scale)
+    : GeneralRow(context, views, range, scale)
 {
     private const string Note = "seen from above, the right-hand side below, rails left out; ropes' axes chain-dotted";
     private const double AboveRoom = 0.006;
@@ -13,7 +13,7 @@ internal sealed class PlanRow(DrawingContext context, WholeViews views, FrameRan
 
     private double HalfWidth => Math.Max(
         Context.Layout.Parameters.Frames.Base.Length / 2,
-        views.Above.Aggregate(0.0, (most, l) => Math.Max(most, Math.Max(Math.Abs(l.From.Y), Math.Abs(l.To.Y)))));
+        Views.Above.Aggregate(0.0, (most, l) => Math.Max(most, Math.Max(Math.Abs(l.From.Y), Math.Abs(l.To.Y)))));
 
     /// <inheritdoc/>
     public override double Height => AboveRoom + (2 * HalfWidth / Scale.Ratio) + BelowRoom + Captions.Height + 0.003;
@@ -26,7 +26,7 @@ internal sealed class PlanRow(DrawingContext context, WholeViews views, FrameRan
         var box = new SheetBox(MinX, -half, MaxX, half);
         var bottom = top - AboveRoom - (2 * half / Scale.Ratio);
         var map = ViewMap.Placing(box, left, bottom, Scale.Ratio);
-        canvas.Draw(views.Above, map, PageLayers.Dim, PageLayers.Dim, box);
+        canvas.Draw(Views.Above, map, PageLayers.Dim, PageLayers.Dim, box);
         MatchLines(canvas, map, bottom, top - AboveRoom + 0.001);
         Widths(canvas, map);
         canvas.Caption(
@@ -40,16 +40,16 @@ internal sealed class PlanRow(DrawingContext context, WholeViews views, FrameRan
     }
 
     /// <summary>Beside the caption, or below it where that is as wide as the cell.</summary>
-    private static void Direction(Canvas canvas, SheetBox cell, double top)
+    private void Direction(Canvas canvas, SheetBox cell, double top)
     {
         var beside = Math.Min(((cell.MinX + cell.MaxX) / 2) + 0.060, cell.MaxX - Markers.DirectionWidth);
         if (beside > cell.MinX + PageText.Width(Note, PageText.Small) + 0.004)
         {
-            canvas.Direction(beside, top - 0.008);
+            canvas.Direction(beside, top - 0.008, Context.Layout.Parameters.Site.North);
         }
         else
         {
-            canvas.Direction(cell.MinX + 0.004, top - Captions.Height - 0.006);
+            canvas.Direction(cell.MinX + 0.004, top - Captions.Height - 0.006, Context.Layout.Parameters.Site.North);
         }
     }
 

@@ -28,10 +28,9 @@ internal static class RopeLists
 
         flow.Add(RopeForces.Cases(context));
         flow.Add(RopeForces.Worst(context));
-        flow.Add(RopeForces.Supports(context));
         flow.Add(WindTable.Lay(context));
         flow.Add(RopeForces.Handling(context));
-        return flow.Pages.Select(c => new DrawnPage("L", "Ropes: marks, hoisting, load cases", "tables", c.Entities));
+        return flow.Pages.Select(c => new DrawnPage(DocumentType.List, "Ropes: marks, hoisting, load cases", "tables", c.Entities));
     }
 
     private static FlowTable Rope(DrawingContext context)

@@ -9,9 +9,12 @@ namespace BridgeForm.Output.DrawingSet;
 internal static class RopeStrip
 {
     /// <summary>Room that the drawing takes on its page, metres.</summary>
-    public const double Height = 0.034;
+    public const double Height = 0.062;
 
     private const double ClosestNames = 0.006;
+
+    /// <summary>Readings stand upright below their marks; closer ones are in the table alone. Metres.</summary>
+    private const double ClosestReadings = 0.0034;
     private const double Margin = 0.006;
     private const double EyeRadius = 0.0016;
 
@@ -21,13 +24,14 @@ internal static class RopeStrip
         var readings = Readings(context);
         var (from, to) = (readings[0].AtTension, readings[^1].AtTension);
         var (left, width) = (context.Body.MinX + Margin, context.Body.MaxX - context.Body.MinX - (2 * Margin));
-        var ratio = Math.Ceiling((to - from) / width);
-        var y = context.Body.MaxY - 0.020;
+        var onPaper = Math.Ceiling((to - from) / width / context.Enlargement);
+        var ratio = onPaper * context.Enlargement;
+        var y = context.Body.MaxY - 0.018;
         double X(double along) => left + ((along - from) / ratio);
         canvas.Column(
             context.Body.MinX, context.Body.MaxY,
             [
-                $"One rope laid out straight, both alike; 1 : {NumberText.Rounded(ratio, 0)}; dashed: the ends as turned back. "
+                $"One rope laid out straight, both alike; 1 : {NumberText.Rounded(onPaper, 0)}; dashed: the ends as turned back. "
                     + context.Model.Ropework.Chosen.Sentence,
             ],
             PageText.Small, bold: true);
@@ -52,9 +56,35 @@ internal static class RopeStrip
             }
         }
 
+        var deepest = Dimension(context, canvas, readings, X, y);
         canvas.Level(
-            new SheetPoint(X(from), y), new SheetPoint(X(to), y), y - 0.006,
+            new SheetPoint(X(from), deepest), new SheetPoint(X(to), deepest), deepest - 0.006,
             $"{readings[0].Name} to {readings[^1].Name} {context.Text.Length(to - from)}");
+    }
+
+    /// <summary>The tape's reading at each mark, upright below it.</summary>
+    /// <returns>Where the lowest ends.</returns>
+    private static double Dimension(
+        DrawingContext context, Canvas canvas, ImmutableArray<TapeReading> readings, Func<double, double> place, double y)
+    {
+        var (before, deepest) = (double.NegativeInfinity, y);
+        foreach (var reading in readings)
+        {
+            var x = place(reading.AtTension);
+            if (x - before < ClosestReadings)
+            {
+                continue;
+            }
+
+            before = x;
+            var words = context.Text.Length(Rounding.ToTape(reading.AtTension, context.Text.Units));
+            var low = y - 0.003 - PageText.Width(words, PageText.Small);
+            canvas.Line(PageLayers.Dim, x, y - 0.0015, x, y - 0.0025);
+            canvas.Text(PageText.Left(x + (PageText.Small / 2), low, words, PageText.Small) with { Turn = Math.PI / 2 });
+            deepest = Math.Min(deepest, low);
+        }
+
+        return deepest;
     }
 
     // The rope beyond each eye lies turned back along the rope before it.

@@ -45,14 +45,86 @@ internal static class Site
             }
         }
 
-        if (site.Water is { } water)
+        Points(canvas, context, map, box);
+        Water(canvas, context, map, box);
+        Clearances(canvas, context, map, box);
+    }
+
+    /// <summary>Station and level of the ground's points, as many as stand clear of each other.</summary>
+    private static void Points(Canvas canvas, DrawingContext context, ViewMap map, SheetBox box)
+    {
+        const double apart = 0.012;
+        var before = double.NegativeInfinity;
+        foreach (var point in context.Layout.Parameters.Site.Ground.Where(p => p.X >= box.MinX && p.X <= box.MaxX))
         {
-            var (from, to) = (map.Of(box.MinX, water), map.Of(box.MaxX, water));
-            canvas.Line(PageLayers.Hidden, from, to);
-            canvas.Label(PageText.Left(from.X + 0.001, from.Y + 0.0008, "highest water " + context.Text.Level(water), PageText.Small));
+            var at = map.Of(point.X, point.Y);
+            canvas.Add(new SheetCircle(PageLayers.Frame, at, 0.0004));
+            if (at.X - before >= apart)
+            {
+                before = at.X;
+                canvas.Leader(
+                    at, new SheetPoint(at.X + 0.002, at.Y - 0.005),
+                    $"{context.Text.Length(point.X)}, {context.Text.Level(point.Y)}");
+            }
+        }
+    }
+
+    /// <summary>Highest water where it stands over the ground, and how much room the bridge leaves over it.</summary>
+    private static void Water(Canvas canvas, DrawingContext context, ViewMap map, SheetBox box)
+    {
+        var (site, text) = (context.Layout.Parameters.Site, context.Text);
+        if (site.Water is not { } water)
+        {
+            return;
         }
 
-        Clearances(canvas, context, map, box);
+        const int steps = 400;
+        double X(int i) => box.MinX + ((box.MaxX - box.MinX) * i / steps);
+        bool IsWet(int i) => Stations.GroundAt(context.Layout, X(i)) is not { } ground || ground < water;
+        int? first = null;
+        SheetPoint? label = null;
+        for (var i = 0; i <= steps; i++)
+        {
+            if (IsWet(i) && i < steps)
+            {
+                first ??= i;
+                continue;
+            }
+
+            if (first is { } from)
+            {
+                canvas.Line(PageLayers.Hidden, map.Of(X(from), water), map.Of(X(i), water));
+                label ??= map.Of(X(from), water);
+            }
+
+            first = null;
+        }
+
+        if (label is { } at)
+        {
+            canvas.Label(
+                PageText.Left(at.X + 0.004, at.Y + 0.0008, "highest water " + text.Level(water), PageText.Small),
+                PageText.Left(at.X + 0.004, at.Y - 0.0008 - PageText.Small, "highest water " + text.Level(water), PageText.Small));
+        }
+
+        Freeboard(canvas, context, map, box, water);
+    }
+
+    /// <summary>From the water to the lowest part of the rope's axis less its radius and the bases, in the shape drawn.</summary>
+    private static void Freeboard(Canvas canvas, DrawingContext context, ViewMap map, SheetBox box, double water)
+    {
+        var (layout, text) = (context.Layout, context.Text);
+        var low = Enumerable.Range(0, layout.Bays + 1)
+            .Select(i => (layout.Poses[i].Node.X, Y: layout.Poses[i].Node.Y + Math.Min(
+                layout.Levels[i].Bottom, -layout.Parameters.Ropes.Rope.Radius)))
+            .Where(p => p.X >= box.MinX && p.X <= box.MaxX).MinBy(p => p.Y);
+        if (low.Y > water)
+        {
+            var asked = layout.Parameters.Site.Freeboard is { } room ? $" (asked {text.Size(room)})" : "";
+            // Beside the clear height, which is often largest at the same place.
+            var (from, to) = (map.Of(low.X, water), map.Of(low.X, low.Y));
+            canvas.Upright(from, to, from.X + 0.007, $"over water {text.Length(low.Y - water)}{asked}");
+        }
     }
 
     private static void Ground(Canvas canvas, SheetPoint from, SheetPoint to)

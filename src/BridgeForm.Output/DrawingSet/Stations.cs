@@ -1,4 +1,5 @@
 using BridgeForm.Frames;
+using BridgeForm.Output.Drawing;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.DrawingSet;
@@ -14,6 +15,26 @@ internal static class Stations
 
     /// <summary>Height of the cap's top there.</summary>
     public static double CapAt(BridgeLayout layout, int frame) => TopAt(layout, layout.Caps, layout.Parameters.Guard.Cap.Thickness, frame);
+
+    /// <summary>Station and levels of every frame.</summary>
+    public static FlowTable Table(DrawingContext context)
+    {
+        var (poses, text) = (context.Layout.Poses, context.Text);
+        return new FlowTable(
+            "Stations and levels",
+            "Stations level from A; levels above the rope's axis at A; bridge complete and empty.",
+            [
+                new("Frame"), new("Station", Figures: true), new("Rope axis", Figures: true), new("Walking surface", Figures: true),
+                new("Slope", Figures: true),
+            ],
+            [
+                .. poses.Select((p, i) => new FlowRow(
+                [
+                    p.Name, text.Length(p.Node.X), text.Level(p.Node.Y), text.Level(DeckAt(context.Layout, i)),
+                    DrawingText.Angle(p.Slope),
+                ])),
+            ]);
+    }
 
     /// <summary>Height of the ground line at x; null where none is given.</summary>
     public static double? GroundAt(BridgeLayout layout, double x)

@@ -1,37 +1,45 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using BridgeForm.Output.Drawing;
+using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Output.DrawingSet;
 
-/// <summary>Border and title block: a strip along the foot of every sheet.</summary>
+/// <summary>
+/// Border and title block, a strip along the foot of every sheet: caution and failing checks above, then revisions, room for a
+/// seal, and the fields that ISO 7200 asks for. Laid out before the page is enlarged. Metres.
+/// </summary>
 internal sealed class TitleBlock
 {
-    private const double Pad = 0.0018;
-    private const double NumberWidth = 0.036;
-    private const double TitleWidth = 0.092;
-    private const double ProjectWidth = 0.078;
-    private const double ViewWidth = 0.058;
-    private const double LeastHeight = 0.0205;
-    private const double NumberHeight = 0.0060;
+    private const double Pad = 0.0012;
+    private const double OwnerWidth = 0.056;
+    private const double TitleWidth = 0.066;
+    private const double NumberWidth = 0.042;
+    private const double MostRevisions = 0.100;
+    private const double LeastRow = 0.0085;
+    private const int Rows = 3;
+
+    /// <summary>Side of the room for a seal on paper: an embosser's 1-5/8 in, and a hair (common practice, no source).</summary>
+    private const double SealSide = 0.042;
 
     private readonly SheetSize _size;
     private readonly SheetWords _words;
     private readonly DrawingText _text;
+    private readonly SheetParameters _fields;
     private readonly ImmutableArray<string> _caution;
     private readonly ImmutableArray<string> _failing;
-    private readonly double _height;
+    private readonly double _row;
 
     /// <summary>A title block for sheets of that size.</summary>
-    public TitleBlock(SheetSize size, SheetWords words, DrawingText text)
+    public TitleBlock(SheetSize size, SheetWords words, DrawingText text, SheetParameters fields)
     {
-        (_size, _words, _text) = (size, words, text);
-        var width = Right - Left - NumberWidth - TitleWidth - ProjectWidth - ViewWidth - (2 * Pad);
-        _caution = PageText.Wrapped(Caution.Text, width, PageText.Small);
+        (_size, _words, _text, _fields) = (size, words, text, fields);
+        var width = Right - Left - (2 * Pad);
+        _row = Math.Max(LeastRow, SealSide / size.Enlargement / Rows);
+        _caution = PageText.Wrapped("Preliminary, not for construction approval. " + Caution.Text, width, PageText.Small);
         _failing = words.Verdict is { Length: > 0 } verdict ? PageText.Wrapped(verdict, width, PageText.Small, bold: true) : [];
-        _height = Math.Max(LeastHeight, PageText.HeightOf(_caution.Length + _failing.Length, PageText.Small) + (2 * Pad));
     }
 
     /// <summary>Room for drawing above the strip.</summary>
@@ -39,156 +47,226 @@ internal sealed class TitleBlock
     {
         get
         {
-            const double inset = 0.004;
-            return new SheetBox(Left + inset, Bottom + _height + inset, Right - inset, Top - inset);
+            const double inset = 0.003;
+            return new SheetBox(Left + inset, Foot + Above + inset, Right - inset, Top - inset);
         }
     }
 
-    private static double Left => Paper.Margin;
+    private double Margin => Paper.Margin / _size.Enlargement;
 
-    private static double Bottom => Paper.Margin;
+    private double Left => Margin;
 
-    private double Right => _size.Width - Paper.Margin;
+    private double Bottom => Margin;
 
-    private double Top => _size.Height - Paper.Margin;
+    private double Right => (_size.Width / _size.Enlargement) - Margin;
+
+    private double Top => (_size.Height / _size.Enlargement) - Margin;
+
+    /// <summary>Upper edge of the boxes.</summary>
+    private double Foot => Bottom + (Rows * _row);
+
+    /// <summary>Height of caution and failing checks.</summary>
+    private double Above => PageText.HeightOf(_caution.Length + _failing.Length, PageText.Small) + Pad;
 
     /// <summary>The finished page.</summary>
-    public SheetPage Page(DrawnPage page, string number, int sheet, int sheets)
+    public SheetPage Page(DrawnPage page, int sheet, int sheets)
     {
-        ImmutableArray<SheetEntity> entities = [.. page.Content, .. Border(), .. Words(page, number, sheet, sheets)];
-        return new SheetPage(_size.Width, _size.Height, new Sheet($"{number} {page.Title}", PageLayers.All, entities));
+        ImmutableArray<SheetEntity> entities =
+            [.. Enlarging.By(_size.Enlargement, [.. page.Content, .. Border(), .. Words(page, sheet, sheets)])];
+        var title = string.Create(CultureInfo.InvariantCulture, $"{sheet} {page.Title}");
+        return new SheetPage(_size.Width, _size.Height, new Sheet(title, PageLayers.OnDrawings, entities));
     }
 
     private IEnumerable<SheetEntity> Border()
     {
         yield return new SheetPolyline(
             PageLayers.Cut, [new(Left, Bottom), new(Right, Bottom), new(Right, Top), new(Left, Top)], Closed: true);
-        yield return new SheetLine(PageLayers.Cut, new(Left, Bottom + _height), new(Right, Bottom + _height));
-        foreach (var x in Columns())
+        yield return new SheetLine(PageLayers.Cut, new(Left, Foot + Above), new(Right, Foot + Above));
+        yield return new SheetLine(PageLayers.Frame, new(Left, Foot), new(Right, Foot));
+        foreach (var x in (double[])[Seal, Owner, Title, Number])
         {
-            yield return new SheetLine(PageLayers.Frame, new(x, Bottom), new(x, Bottom + _height));
+            yield return new SheetLine(PageLayers.Frame, new(x, Bottom), new(x, Foot));
+        }
+
+        foreach (var (from, to, row) in ((double, double, int)[])
+            [(Owner, Right, 1), (Owner, Title, 2), (Number, Right, 2)])
+        {
+            yield return new SheetLine(PageLayers.Frame, new(from, Bottom + (row * _row)), new(to, Bottom + (row * _row)));
+        }
+
+        foreach (var (x, low, high) in ((double, int, int)[])
+            [(Owner + (OwnerWidth / 2), 0, 1), (Title + (Number - Title) / 2, 0, 1), (Number + RevisionAt, 0, 2)])
+        {
+            yield return new SheetLine(PageLayers.Frame, new(x, Bottom + (low * _row)), new(x, Bottom + (high * _row)));
         }
     }
 
-    /// <summary>Left edges of the cells after the caution's.</summary>
-    private double[] Columns()
-    {
-        var number = Right - NumberWidth;
-        var title = number - TitleWidth;
-        var project = title - ProjectWidth;
-        return [project - ViewWidth, project, title, number];
-    }
+    private const double RevisionAt = 0.026;
 
-    private IEnumerable<SheetEntity> Words(DrawnPage page, string number, int sheet, int sheets)
+    private double Number => Right - NumberWidth;
+
+    private double Title => Owner + OwnerWidth;
+
+    private double Owner => Seal + (Rows * _row);
+
+    /// <summary>Left edge of the room for a seal; revisions to the left of it, what they do not need goes to the title.</summary>
+    private double Seal => Left + Math.Min(MostRevisions, Number - Left - TitleWidth - OwnerWidth - (Rows * _row));
+
+    private IEnumerable<SheetEntity> Words(DrawnPage page, int sheet, int sheets)
     {
-        var top = Bottom + _height - Pad;
-        var columns = Columns();
-        var count = string.Create(CultureInfo.InvariantCulture, $"sheet {sheet} of {sheets}");
+        var top = Foot + Above - Pad;
+        var count = string.Create(CultureInfo.InvariantCulture, $"{sheet} of {sheets}");
+        var (half, titleHalf) = (OwnerWidth / 2, (Number - Title) / 2);
         return
         [
             .. PageText.Column(Left + Pad, top, _caution, PageText.Small),
             .. PageText.Column(
                 Left + Pad, top - PageText.HeightOf(_caution.Length, PageText.Small), _failing, PageText.Small, bold: true,
                 PageLayers.Accent),
-            .. Cell(columns[0], top, ViewWidth, "View", page.Direction, bold: false),
-            .. Cell(columns[1], top, ProjectWidth, "Bridge", _words.Project, bold: true),
-            PageText.Left(columns[1] + Pad, Bottom + Pad, UnitsLine(), PageText.Small),
-            .. Cell(columns[2], top, TitleWidth, "Drawing", page.Title, bold: true),
-            PageText.Left(columns[2] + Pad, Bottom + Pad, "Preliminary, not for construction approval", PageText.Small),
-            PageText.Left(columns[3] + Pad, top - PageText.Small, "Number", PageText.Small),
-            PageText.Left(columns[3] + Pad, Bottom + Pad + 0.0055, number, NumberHeight, bold: true, PageLayers.Accent),
-            PageText.Left(columns[3] + Pad, Bottom + Pad, count, PageText.Small),
+            .. Revisions(),
+            PageText.Left(Seal + Pad, Foot - Pad - PageText.Small, "Seal", PageText.Small),
+            .. Cell(Owner, 3, OwnerWidth, "Legal owner", _fields.Owner),
+            .. Cell(Owner, 2, OwnerWidth, "Site", _fields.Site),
+            .. Cell(Owner, 1, half, "Created by", _fields.Created),
+            .. Cell(Owner + half, 1, half, "Approved by", _fields.Approved),
+            .. TitleCell(page),
+            .. Cell(Title, 1, titleHalf, "Document type", page.Type),
+            .. Lined(Title + titleHalf, Bottom + _row - Pad, titleHalf, UnitsLine(), 2, bold: false),
+            .. Cell(Number, 3, NumberWidth, "Identification number", _fields.Number),
+            .. Cell(Number, 2, RevisionAt, "Date of issue", _fields.Issued),
+            .. Cell(Number + RevisionAt, 2, NumberWidth - RevisionAt, "Rev.", _fields.Revisions.LastOrDefault()?.Index ?? ""),
+            PageText.Left(Number + Pad, Bottom + _row - Pad - PageText.Small, "Sheet", PageText.Small),
+            PageText.Left(Number + Pad, Bottom + Pad, count, PageText.Large, bold: true, PageLayers.Accent),
+            .. ProjectionSymbol.Draw(new SheetPoint(Number + ((RevisionAt + NumberWidth) / 2), Bottom + (_row / 2)), _text.Imperial),
         ];
     }
 
-    private string UnitsLine() => _text.Imperial ? "Feet, inches; " + _size.Name : "Millimetres; " + _size.Name;
-
-    private static IEnumerable<SheetEntity> Cell(double x, double top, double width, string label, string value, bool bold) =>
-    [
-        PageText.Left(x + Pad, top - PageText.Small, label, PageText.Small),
-        .. PageText.Column(
-            x + Pad,
-            top - PageText.HeightOf(1, PageText.Small) - 0.0004,
-            PageText.Wrapped(value, width - (2 * Pad), bold ? PageText.Normal : PageText.Small, bold),
-            bold ? PageText.Normal : PageText.Small,
-            bold),
-    ];
-}
-
-/// <summary>What stands below a drawing: its name, its scale, and a bar of known length.</summary>
-internal static class Captions
-{
-    /// <summary>Room a caption takes below its top edge, metres.</summary>
-    public const double Height = 0.0135;
-
-    private const double LongestBar = 0.050;
-    private const double BarHeight = 0.0011;
-    private const double Inch = Quantities.Units.MetresPerInch;
-
-    private static readonly double[] InchBars =
-        [.. new[] { 1, 2, 3, 6, 12, 24, 36, 72, 120, 240, 360, 600, 1200, 2400, 6000 }.Select(i => i * Inch)];
-    private static readonly double[] MetricBars = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200];
-
-    /// <summary>Name, note, and scale bar with the scale in figures, the name's capitals up to <paramref name="top"/>.</summary>
-    public static void Caption(this Canvas canvas, double x, double top, string title, string note, DrawingScale scale, DrawingText text)
+    /// <summary>Bridge, drawing, and the direction of view.</summary>
+    private IEnumerable<SheetEntity> TitleCell(DrawnPage page)
     {
-        canvas.Column(x, top, [title], PageText.Normal, bold: true);
-        var y = top - PageText.HeightOf(1, PageText.Normal);
-        canvas.Column(x, y, [note], PageText.Small);
-        Bar(canvas, x, y - PageText.HeightOf(1, PageText.Small) - 0.0012, scale, text);
-    }
-
-    private static void Bar(Canvas canvas, double x, double y, DrawingScale scale, DrawingText text)
-    {
-        var length = (text.Units == UnitSystem.Imperial ? InchBars : MetricBars).Last(b => b / scale.Ratio <= LongestBar || b <= Inch);
-        var paper = length / scale.Ratio;
-        const int parts = 4;
-        for (var i = 0; i < parts; i++)
+        var width = Number - Title;
+        var y = Foot - Pad;
+        yield return PageText.Left(Title + Pad, y - PageText.Small, "Title", PageText.Small);
+        const double indent = 0.008;
+        foreach (var entity in Lined(Title + indent, y, width - indent, _words.Project, 1, bold: false))
         {
-            var (from, to) = (x + (paper * i / parts), x + (paper * (i + 1) / parts));
-            var bottom = i % 2 == 0 ? y : y - BarHeight;
-            canvas.Add(new SheetArea(
-                PageLayers.Note, [new(from, bottom), new(to, bottom), new(to, bottom - BarHeight), new(from, bottom - BarHeight)], 1));
+            yield return entity;
         }
 
-        canvas.Add(new SheetPolyline(
-            PageLayers.Dim, [new(x, y), new(x + paper, y), new(x + paper, y - (2 * BarHeight)), new(x, y - (2 * BarHeight))],
-            Closed: true));
-        var words = $"{text.Words.Length(length)}    Scale {scale.Text}";
-        canvas.Text(PageText.Left(x + paper + 0.0015, y - (2 * BarHeight), words, PageText.Small));
+        y -= PageText.HeightOf(1, PageText.Small);
+        foreach (var (words, height, most) in ((string, double, int)[])
+            [(page.Title, PageText.Normal, 1), (page.Direction, PageText.Small, 2)])
+        {
+            var lines = Fitted(words, width - (2 * Pad), height, height > PageText.Small, most);
+            foreach (var entity in PageText.Column(Title + Pad, y, lines, height, bold: height > PageText.Small))
+            {
+                yield return entity;
+            }
+
+            y -= PageText.HeightOf(lines.Length, height);
+        }
+    }
+
+    /// <summary>The latest first, as many as there is room for; empty lines to write in where there are none.</summary>
+    private IEnumerable<SheetEntity> Revisions()
+    {
+        const double index = 0.009, date = 0.019;
+        var y = Foot;
+        var pitch = Rows * _row / 5;
+        double[] columns = [Left, Left + index, Left + index + date];
+        var rows = _fields.Revisions.Reverse().Select(r => (string[])[r.Index, r.Date, r.Change]).Prepend(["Rev.", "Date", "Change"]);
+        foreach (var row in rows)
+        {
+            var lines = Fitted(row[2], Seal - columns[2] - (2 * Pad), PageText.Small, bold: false, 3);
+            var height = Math.Max(pitch, PageText.HeightOf(lines.Length, PageText.Small) + Pad);
+            if (y - height < Bottom - Tolerances.ColumnWidth)
+            {
+                break;
+            }
+
+            foreach (var entity in (IEnumerable<SheetEntity>)
+                [
+                    PageText.Left(columns[0] + Pad, y - Pad - PageText.Small, row[0], PageText.Small),
+                    PageText.Left(columns[1] + Pad, y - Pad - PageText.Small, row[1], PageText.Small),
+                    .. PageText.Column(columns[2] + Pad, y - Pad, lines, PageText.Small),
+                ])
+            {
+                yield return entity;
+            }
+
+            y -= height;
+            yield return new SheetLine(PageLayers.Dim, new(Left, y), new(Seal, y));
+        }
+
+        for (y -= pitch; y > Bottom + (pitch / 2); y -= pitch)
+        {
+            yield return new SheetLine(PageLayers.Dim, new(Left, y), new(Seal, y));
+        }
+
+        yield return new SheetLine(PageLayers.Dim, new(columns[1], Bottom), new(columns[1], Foot));
+        yield return new SheetLine(PageLayers.Dim, new(columns[2], Bottom), new(columns[2], Foot));
+    }
+
+    private string UnitsLine() => (_text.Imperial ? "Feet, inches; " : "Millimetres; ") + _size.Name + "; scales as noted";
+
+    /// <summary>A field: its name and its value, or room to write.</summary>
+    private IEnumerable<SheetEntity> Cell(double x, int row, double width, string label, string value)
+    {
+        var top = Bottom + (row * _row) - Pad;
+        return
+        [
+            PageText.Left(x + Pad, top - PageText.Small, label, PageText.Small),
+            .. Lined(x, top - PageText.HeightOf(1, PageText.Small), width, value, 1, bold: true),
+        ];
+    }
+
+    private static IEnumerable<SheetEntity> Lined(double x, double top, double width, string value, int most, bool bold) =>
+        value.Length == 0 ? [] : PageText.Column(
+            x + Pad, top, Fitted(value, width - (2 * Pad), PageText.Small, bold, most), PageText.Small, bold);
+
+    /// <summary>So many lines at most, none wider than its box: what is left over ends in dots.</summary>
+    private static ImmutableArray<string> Fitted(string text, double width, double height, bool bold, int most)
+    {
+        var lines = PageText.Wrapped(text, width, height, bold);
+        var kept = lines.Take(most).ToArray();
+        var isCut = lines.Length > most;
+        for (var i = 0; i < kept.Length; i++)
+        {
+            var line = kept[i];
+            var end = isCut && i == most - 1 ? "…" : "";
+            while (line.Length > 0 && PageText.Width(line + end, height, bold) > width)
+            {
+                (line, end) = (line[..^1], "…");
+            }
+
+            kept[i] = line + end;
+        }
+
+        return [.. kept];
     }
 }
 
-/// <summary>Signs on drawings: supports, direction of walking, north.</summary>
-internal static class Markers
+/// <summary>The cone of ISO 5456-2 that says how views are arranged (from memory).</summary>
+internal static class ProjectionSymbol
 {
-    /// <summary>Of a letter's circle, metres.</summary>
-    public const double Radius = 0.0028;
-
-    /// <summary>Width of the arrow with the rose, metres.</summary>
-    public const double DirectionWidth = 0.062;
-
-    /// <summary>A letter in a circle.</summary>
-    public static void Marker(this Canvas canvas, SheetPoint at, string name)
+    /// <summary>
+    /// A cone from the side, its thin end to the left, and its view from the left: on the left in the third angle, as views of
+    /// sheets in inches are arranged, the plan above; on the right in the first angle, the plan below.
+    /// </summary>
+    public static IEnumerable<SheetEntity> Draw(SheetPoint middle, bool isThirdAngle)
     {
-        canvas.Add(new SheetCircle(PageLayers.Frame, at, Radius));
-        canvas.Text(PageText.Centered(at.X, at.Y - (PageText.Normal / 2), name, PageText.Normal, bold: true));
-    }
-
-    /// <summary>An arrow from A to B, and an empty rose for whoever surveys the site.</summary>
-    public static void Direction(this Canvas canvas, double x, double y)
-    {
-        const double length = 0.022;
-        canvas.Line(PageLayers.Cut, x, y, x + length, y);
-        canvas.Add(
-            new SheetArea(
-                PageLayers.Note,
-                [new(x + length + 0.003, y), new(x + length - 0.001, y + 0.0012), new(x + length - 0.001, y - 0.0012)], 1));
-        canvas.Label(PageText.Left(x + 0.001, y + 0.0012, "walking A to B", PageText.Small));
-        var rose = new SheetPoint(x + length + 0.014, y);
-        canvas.Add(new SheetCircle(PageLayers.Dim, rose, 0.004));
-        canvas.Line(PageLayers.Dim, rose.X - 0.004, rose.Y, rose.X + 0.004, rose.Y);
-        canvas.Line(PageLayers.Dim, rose.X, rose.Y - 0.004, rose.X, rose.Y + 0.004);
-        canvas.Label(PageText.Left(rose.X + 0.0055, y - (PageText.Small / 2), "north: by others", PageText.Small));
+        const double thin = 0.0011, thick = 0.0021, length = 0.0042, apart = 0.0031;
+        var (round, cone) = isThirdAngle ? (-apart, apart) : (apart, -apart);
+        var (left, right) = (middle.X + cone - (length / 2), middle.X + cone + (length / 2));
+        var (x, y) = (middle.X + round, middle.Y);
+        yield return new SheetPolyline(
+            PageLayers.Frame,
+            [new(left, y - thin), new(right, y - thick), new(right, y + thick), new(left, y + thin)],
+            Closed: true);
+        yield return new SheetCircle(PageLayers.Frame, new(x, y), thin);
+        yield return new SheetCircle(PageLayers.Frame, new(x, y), thick);
+        yield return new SheetLine(PageLayers.Layout, new(left - 0.0007, y), new(right + 0.0007, y));
+        yield return new SheetLine(PageLayers.Layout, new(x - thick - 0.0007, y), new(x + thick + 0.0007, y));
+        yield return new SheetLine(PageLayers.Layout, new(x, y - thick - 0.0007), new(x, y + thick + 0.0007));
     }
 }

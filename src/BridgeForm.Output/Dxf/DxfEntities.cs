@@ -4,11 +4,12 @@ using BridgeForm.Output.Drawing;
 
 namespace BridgeForm.Output.Dxf;
 
-/// <summary>Writes entities into model space.</summary>
+/// <summary>Writes entities into a block, of which model space is one.</summary>
 /// <param name="tags">Where to.</param>
 /// <param name="scale">Units of the file in a metre.</param>
 /// <param name="firstHandle">Handle of the first entity.</param>
-internal sealed class DxfEntities(DxfTags tags, double scale, int firstHandle)
+/// <param name="owner">Handle of the block that they belong to.</param>
+internal sealed class DxfEntities(DxfTags tags, double scale, int firstHandle, int owner)
 {
     private int handle = firstHandle;
 
@@ -41,11 +42,33 @@ internal sealed class DxfEntities(DxfTags tags, double scale, int firstHandle)
         }
     }
 
+    /// <summary>
+    /// A dimension between two points, along them; its look is the block's, so that readers without dimensions draw that. Group codes
+    /// after the DXF reference, from memory.
+    /// </summary>
+    public void Write(DimensionBlock block)
+    {
+        const int aligned = 1, ownBlock = 32, middle = 5;
+        var dimension = block.Dimension;
+        Begin("DIMENSION", dimension.Layer, "AcDbDimension");
+        tags.Add(2, block.Name);
+        Point(10, block.LineEnd);
+        Point(11, block.TextMiddle);
+        tags.Add(70, aligned + ownBlock);
+        tags.Add(1, DxfText.Encoded(dimension.Text));
+        tags.Add(71, middle);
+        tags.Add(42, Dimensions.Distance(dimension.From, dimension.To) * scale);
+        tags.Add(3, "Standard");
+        tags.Add(100, "AcDbAlignedDimension");
+        Point(13, dimension.From);
+        Point(14, dimension.To);
+    }
+
     private void Begin(string type, string layer, string subclass)
     {
         tags.Add(0, type);
         tags.Handle(5, handle++);
-        tags.Handle(330, DxfHandles.ModelSpace);
+        tags.Handle(330, owner);
         tags.Add(100, "AcDbEntity");
         tags.Add(8, layer);
         tags.Add(100, subclass);

@@ -9,15 +9,25 @@ internal static class DxfTables
 {
     private const string Continuous = "Continuous";
     private const string Standard = "Standard";
+    private const string Dashed = "DASHED";
+
+    /// <summary>A stroke of the dashed line, at true size on the piece, metres; its gap is half as long.</summary>
+    private const double Stroke = 0.008;
+
+    // Weights of lines in the units of the DXF reference, and its number for the reader's own (from memory).
+    private const double HundredthsOfAMillimetre = 1e5;
+    private const int ByDefault = -3;
 
     /// <summary>Writes the section.</summary>
     /// <param name="tags">Where to.</param>
     /// <param name="layers">Layers besides layer 0.</param>
     /// <param name="box">Extents of the drawing in its own unit; the opening view is set to it.</param>
-    public static void Write(DxfTags tags, ImmutableArray<SheetLayer> layers, SheetBox box)
+    /// <param name="scale">Units of the file in a metre.</param>
+    /// <param name="dimensions">Dimensions whose blocks have a record each.</param>
+    public static void Write(DxfTags tags, ImmutableArray<SheetLayer> layers, SheetBox box, double scale, DxfDimensions dimensions)
     {
         Table(tags, "VPORT", ViewportTable, 1, () => Viewport(tags, box));
-        Table(tags, "LTYPE", LinetypeTable, 3, () => Linetypes(tags));
+        Table(tags, "LTYPE", LinetypeTable, 4, () => Linetypes(tags, scale));
         Table(tags, "LAYER", LayerTable, layers.Length + 1, () => Layers(tags, layers));
         Table(tags, "STYLE", StyleTable, 1, () => Style(tags));
         Table(tags, "VIEW", ViewTable, 0, () => { });
@@ -25,7 +35,7 @@ internal static class DxfTables
         Table(tags, "APPID", AppIdTable, 1, () =>
             Record(tags, "APPID", AppId, AppIdTable, "AcDbRegAppTableRecord", "ACAD"));
         Table(tags, "DIMSTYLE", DimStyleTable, 1, () => DimStyles(tags));
-        Table(tags, "BLOCK_RECORD", BlockRecordTable, 2, () => BlockRecords(tags));
+        Table(tags, "BLOCK_RECORD", BlockRecordTable, 2 + dimensions.Blocks.Length, () => BlockRecords(tags, dimensions));
     }
 
     private static void Table(DxfTags tags, string name, int handle, int count, Action records)
@@ -74,36 +84,53 @@ internal static class DxfTables
         tags.Add(code + 10, y);
     }
 
-    private static void Linetypes(DxfTags tags)
+    private static void Linetypes(DxfTags tags, double scale)
     {
         Linetype(tags, LinetypeByBlock, "ByBlock");
         Linetype(tags, LinetypeByLayer, "ByLayer");
         Linetype(tags, LinetypeContinuous, Continuous);
+        Linetype(tags, LinetypeDashed, Dashed, Stroke * scale, -Stroke / 2 * scale);
     }
 
-    private static void Linetype(DxfTags tags, int handle, string name)
+    /// <summary>A line of strokes (positive) and gaps (negative) in units of the file; a full line where there are none.</summary>
+    private static void Linetype(DxfTags tags, int handle, string name, params ReadOnlySpan<double> pattern)
     {
         Record(tags, "LTYPE", handle, LinetypeTable, "AcDbLinetypeTableRecord", name);
         tags.Add(3, string.Empty);
         tags.Add(72, 65);
-        tags.Add(73, 0);
-        tags.Add(40, 0.0);
+        tags.Add(73, pattern.Length);
+        var length = 0.0;
+        foreach (var part in pattern)
+        {
+            length += Math.Abs(part);
+        }
+
+        tags.Add(40, length);
+        foreach (var part in pattern)
+        {
+            tags.Add(49, part);
+            tags.Add(74, 0);
+        }
     }
 
     private static void Layers(DxfTags tags, ImmutableArray<SheetLayer> layers)
     {
-        Layer(tags, FirstLayer, "0", DxfColours.White);
+        Layer(tags, FirstLayer, "0", DxfColours.White, Continuous, ByDefault);
         for (var i = 0; i < layers.Length; i++)
         {
-            Layer(tags, FirstLayer + 1 + i, layers[i].Name, DxfColours.Of(layers[i].Purpose));
+            var (name, purpose) = (layers[i].Name, layers[i].Purpose);
+            Layer(
+                tags, FirstLayer + 1 + i, name, DxfColours.Of(purpose), purpose == LayerPurpose.FarEdge ? Dashed : Continuous,
+                (int)Math.Round(LayerStyle.Of(purpose).Weight * HundredthsOfAMillimetre));
         }
     }
 
-    private static void Layer(DxfTags tags, int handle, string name, int colour)
+    private static void Layer(DxfTags tags, int handle, string name, int colour, string linetype, int weight)
     {
         Record(tags, "LAYER", handle, LayerTable, "AcDbLayerTableRecord", name);
         tags.Add(62, colour);
-        tags.Add(6, Continuous);
+        tags.Add(6, linetype);
+        tags.Add(370, weight);
     }
 
     private static void Style(DxfTags tags)
@@ -132,10 +159,14 @@ internal static class DxfTables
         tags.Handle(340, DxfHandles.Style);
     }
 
-    private static void BlockRecords(DxfTags tags)
+    private static void BlockRecords(DxfTags tags, DxfDimensions dimensions)
     {
         Record(tags, "BLOCK_RECORD", ModelSpace, BlockRecordTable, "AcDbBlockTableRecord", "*Model_Space", flags: false);
         Record(tags, "BLOCK_RECORD", PaperSpace, BlockRecordTable, "AcDbBlockTableRecord", "*Paper_Space", flags: false);
+        foreach (var block in dimensions.Blocks)
+        {
+            Record(tags, "BLOCK_RECORD", block.Handle, BlockRecordTable, "AcDbBlockTableRecord", block.Name, flags: false);
+        }
     }
 }
 

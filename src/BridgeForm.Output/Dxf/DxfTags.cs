@@ -98,6 +98,7 @@ internal static class DxfHandles
     public const int ModelBlockEnd = 0x1A;
     public const int PaperBlock = 0x1B;
     public const int PaperBlockEnd = 0x1C;
+    public const int LinetypeDashed = 0x1D;
 
     /// <summary>Handle of layer 0; further layers follow.</summary>
     public const int FirstLayer = 0x20;

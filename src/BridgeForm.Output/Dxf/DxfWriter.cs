@@ -14,16 +14,19 @@ public static class DxfWriter
     private const double MetresInAnInch = Quantities.Units.MetresPerInch;
     private const double MetresInAMillimetre = 0.001;
 
+    // Flag of a block without a name of its own (DXF reference, from memory).
+    private const int Anonymous = 1;
+
     // The group code of a comment, which readers pass over (DXF reference, from memory).
     private const int Comment = 999;
 
     /// <summary>Writes the sheet in inches or millimetres; the stream stays open. Same sheet, same bytes.</summary>
     public static void Write(Sheet sheet, UnitSystem units, Stream stream)
     {
-        var plain = sheet with { Entities = [.. sheet.Entities.SelectMany(Plain)] };
         var scale = 1 / (units == UnitSystem.Imperial ? MetresInAnInch : MetresInAMillimetre);
-        var box = Scaled(plain.Extents(), scale);
-        var first = FirstEntity(plain.Layers.Length);
+        var box = Scaled(sheet.Extents(), scale);
+        var first = FirstEntity(sheet.Layers.Length);
+        var dimensions = DxfDimensions.Number(sheet.Entities, first + sheet.Entities.Length);
 
         using var tags = new DxfTags(stream);
         foreach (var remark in sheet.Remarks)
@@ -31,17 +34,14 @@ public static class DxfWriter
             tags.Add(Comment, DxfText.Encoded(remark));
         }
 
-        Section(tags, "HEADER", () => Header(tags, units, box, first + plain.Entities.Length));
+        Section(tags, "HEADER", () => Header(tags, units, box, dimensions.NextHandle));
         Section(tags, "CLASSES", () => { });
-        Section(tags, "TABLES", () => DxfTables.Write(tags, plain.Layers, box));
-        Section(tags, "BLOCKS", () => Blocks(tags));
-        Section(tags, "ENTITIES", () => Entities(new DxfEntities(tags, scale, first), plain.Entities));
+        Section(tags, "TABLES", () => DxfTables.Write(tags, sheet.Layers, box, scale, dimensions));
+        Section(tags, "BLOCKS", () => Blocks(tags, scale, dimensions));
+        Section(tags, "ENTITIES", () => Entities(new DxfEntities(tags, scale, first, ModelSpace), sheet.Entities, dimensions));
         Section(tags, "OBJECTS", () => Objects(tags));
         tags.Add(0, "EOF");
     }
-
-    private static IEnumerable<SheetEntity> Plain(SheetEntity entity) =>
-        entity is SheetDimension dimension ? DimensionLines.Draw(dimension) : [entity];
 
     private static SheetBox Scaled(SheetBox box, double scale) => box.IsEmpty
         ? new SheetBox(0, 0, 1, 1)
@@ -55,11 +55,19 @@ public static class DxfWriter
         tags.Add(0, "ENDSEC");
     }
 
-    private static void Entities(DxfEntities writer, ImmutableArray<SheetEntity> entities)
+    private static void Entities(DxfEntities writer, ImmutableArray<SheetEntity> entities, DxfDimensions dimensions)
     {
+        var blocks = new Queue<DimensionBlock>(dimensions.Blocks);
         foreach (var entity in entities)
         {
-            writer.Write(entity);
+            if (entity is SheetDimension)
+            {
+                writer.Write(blocks.Dequeue());
+            }
+            else
+            {
+                writer.Write(entity);
+            }
         }
     }
 
@@ -86,20 +94,32 @@ public static class DxfWriter
         tags.Handle(5, nextHandle);
     }
 
-    private static void Blocks(DxfTags tags)
+    private static void Blocks(DxfTags tags, double scale, DxfDimensions dimensions)
     {
         Block(tags, "*Model_Space", ModelSpace, ModelBlock, ModelBlockEnd, paper: false);
         Block(tags, "*Paper_Space", PaperSpace, PaperBlock, PaperBlockEnd, paper: true);
+        foreach (var block in dimensions.Blocks)
+        {
+            Block(tags, block.Name, block.Handle, block.Handle + 1, block.Handle + 2, paper: false, () =>
+            {
+                var writer = new DxfEntities(tags, scale, block.Handle + DimensionBlock.OwnHandles, block.Handle);
+                foreach (var part in block.Parts)
+                {
+                    writer.Write(part);
+                }
+            });
+        }
     }
 
-    private static void Block(DxfTags tags, string name, int record, int begin, int end, bool paper)
+    private static void Block(DxfTags tags, string name, int record, int begin, int end, bool paper, Action? content = null)
     {
         BlockPart(tags, "BLOCK", "AcDbBlockBegin", begin, record, paper);
         tags.Add(2, name);
-        tags.Add(70, 0);
+        tags.Add(70, content is null ? 0 : Anonymous);
         tags.Point(10, 0, 0);
         tags.Add(3, name);
         tags.Add(1, string.Empty);
+        content?.Invoke();
         BlockPart(tags, "ENDBLK", "AcDbBlockEnd", end, record, paper);
     }
 

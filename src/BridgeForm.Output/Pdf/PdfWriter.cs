@@ -31,6 +31,7 @@ public static class PdfWriter
                 Add(document, page);
             }
 
+            PdfTags.Add(document, book);
             document.Save(buffer, closeStream: false);
         }
 

@@ -114,8 +114,8 @@ internal static class EndFace
             var lowIsLong = (low - high) * _sign < 0;
             var (along, room) = (units.Length(Math.Abs(high - low)), Math.Abs(high - low) > DimensionRoom);
             var shortPoint = room ? "short point" : $"short point, {along} back";
-            yield return Named(low, -_half - 0.004, lowIsLong ? "long point" : shortPoint);
-            yield return Named(high, _half + 0.002, lowIsLong ? shortPoint : "long point");
+            yield return Named(low, -_half - 0.004, lowIsLong ? "long point" : shortPoint, room ? high : null);
+            yield return Named(high, _half + 0.002, lowIsLong ? shortPoint : "long point", null);
             if (!room)
             {
                 yield break;
@@ -130,10 +130,16 @@ internal static class EndFace
                 along);
         }
 
-        /// <summary>Words beside a point, over the kept wood's edge.</summary>
-        private SheetText Named(double x, double y, string words) => _sign > 0
-            ? PageText.Left(x, y, words, PageText.Small)
-            : PageText.Right(x, y, words, PageText.Small);
+        /// <summary>Words beside a point, over the kept wood's edge; over the waste's where a witness line would cross them.</summary>
+        private SheetText Named(double x, double y, string words, double? witness)
+        {
+            const double gap = 0.001;
+            var width = PageText.Width(words, PageText.Small) + (2 * gap);
+            var isCrossed = witness is { } line && (line - x) * _sign > 0 && Math.Abs(line - x) < width;
+            return _sign > 0 != isCrossed
+                ? PageText.Left(x + gap, y, words, PageText.Small)
+                : PageText.Right(x - gap, y, words, PageText.Small);
+        }
 
         private static SheetLine Line(string layer, double x1, double y1, double x2, double y2) =>
             new(layer, new SheetPoint(x1, y1), new SheetPoint(x2, y2));

@@ -86,6 +86,9 @@ public sealed record BridgeParameters
     /// <summary>What a quote is made with.</summary>
     public QuoteParameters Quote { get; init; } = new();
 
+    /// <summary>What the title block of the drawings says.</summary>
+    public SheetParameters Sheets { get; init; } = new();
+
     /// <summary>What was measured of the ropes as they hang; null when nothing was. Only <c>correct</c> reckons with it.</summary>
     public AsBuiltParameters? AsBuilt { get; init; }
 
@@ -150,6 +153,7 @@ public static class ProjectKeys
             Fasteners,
             Erection,
             QuoteSection.Keys,
+            SheetsSection.Keys,
             AsBuiltSection.Keys,
         ]);
 
@@ -195,6 +199,7 @@ internal static class WholeFile
             Fasteners = v.Names("fasteners").ToImmutableSortedDictionary(n => n, n => v.Whole("fasteners." + n), StringComparer.Ordinal),
             Erection = v.Text("erection") is "one-end" ? ErectionOrder.OneEnd : ErectionOrder.BothEnds,
             Quote = QuoteSection.Read(v),
+            Sheets = SheetsSection.Read(v),
             AsBuilt = AsBuiltSection.Read(v),
             Species = species,
             Values = ValuesSection.Read(v),
@@ -221,6 +226,7 @@ internal static class WholeFile
         LoadSection.Check(f);
         LimitSection.Check(f);
         QuoteSection.Check(f);
+        SheetsSection.Check(f);
         AsBuiltSection.Check(f);
     }
 }

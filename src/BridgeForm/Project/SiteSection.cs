@@ -33,6 +33,11 @@ public sealed record SiteParameters
     /// <summary>Room to keep over the highest water, metres; null when not given.</summary>
     public double? Freeboard { get; init; }
 
+    /// <summary>
+    /// From the way A to B to north, clockwise as seen from above, radians; null: not given.
+    /// </summary>
+    public double? North { get; init; }
+
     /// <summary>Support A.</summary>
     public SupportParameters A { get; init; } = new();
 
@@ -43,9 +48,28 @@ public sealed record SiteParameters
 /// <summary>A point of the ground line, metres, world axes.</summary>
 public readonly record struct GroundPoint(double X, double Y);
 
+/// <summary>What a support is, as far as it is drawn.</summary>
+public enum SupportKind
+{
+    /// <summary>A post, or two, with a footing.</summary>
+    Post,
+
+    /// <summary>The trunk of a tree.</summary>
+    Tree,
+
+    /// <summary>A platform on posts.</summary>
+    Platform,
+
+    /// <summary>A block of masonry or concrete in the bank.</summary>
+    Abutment,
+}
+
 /// <summary>What stands behind one support.</summary>
 public sealed record SupportParameters
 {
+    /// <summary>What it is; null: not given.</summary>
+    public SupportKind? Kind { get; init; }
+
     /// <summary>Rope from support to anchor; null when the rope ends at the support.</summary>
     public BackstayParameters? Backstay { get; init; }
 
@@ -85,6 +109,8 @@ internal static class SiteSection
             Define.List("ground", "Ground line as points [x, y] from support A's rope axis, x growing", Point, 2, 1000),
             Define.Length("water", "Level of the highest water, from support A's rope axis; negative below it", "-7000 ft", "7000 ft"),
             Define.Length("freeboard", "Room to keep between the highest water and the bridge's lowest part", "0 ft", "300 ft"),
+            Define.Quantity(
+                QuantityKind.Angle, "north", "From the way A to B to north, clockwise as seen from above", "-360 deg", "360 deg"),
             SurveySection.Keys,
             SupportKeys("a", "Support A"),
             SupportKeys("b", "Support B"),
@@ -102,6 +128,7 @@ internal static class SiteSection
             : survey.Ground,
         Water = v.NumberOrNull("site.water"),
         Freeboard = v.NumberOrNull("site.freeboard"),
+        North = v.NumberOrNull("site.north"),
         A = Support(v, "site.a"),
         B = Support(v, "site.b"),
     };
@@ -158,6 +185,9 @@ internal static class SiteSection
         name,
         description,
         [
+            Define.Choice(
+                "support", "What stands there, made by others; the drawings show it as such", null,
+                "post", "tree", "platform", "abutment"),
             Define.OptionalMap(
                 "backstay",
                 "Rope from the support on to its anchor",
@@ -179,6 +209,14 @@ internal static class SiteSection
 
     private static SupportParameters Support(FileValues v, string path) => new()
     {
+        Kind = v.TextOrNull(path + ".support") switch
+        {
+            "post" => SupportKind.Post,
+            "tree" => SupportKind.Tree,
+            "platform" => SupportKind.Platform,
+            "abutment" => SupportKind.Abutment,
+            _ => null,
+        },
         Backstay = v.NumberOrNull(path + ".backstay.length") is { } length
             ? new BackstayParameters(length, v.Number(path + ".backstay.angle"), v.Text(path + ".backstay.saddle") is "sliding")
             : null,

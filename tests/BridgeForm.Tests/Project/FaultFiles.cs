@@ -115,6 +115,8 @@ internal static class FaultFiles
         [FaultCode.LoadReversed] = Head + "loads: { cases: [{ id: herd, live: 80 psf, from: 9 ft, to: 5 ft }] }\n",
         [FaultCode.RateWithoutUnit] = Head + "quote: { rates: { rope: 4.20 } }\n",
         [FaultCode.RatesInTwoMoneys] = Head + "quote: { rates: { rope: 4 USD/ft, clip: 3 EUR/each } }\n",
+        [FaultCode.DateNotRead] = Head + "sheets: { issued: 20 May 2031 }\n",
+        [FaultCode.SheetTextTooLong] = Head + "sheets: { revisions: [{ index: First, change: new deck }] }\n",
         [FaultCode.AsBuiltOtherBridge] = Head
             + "as_built: { temperature: 50 F, span: 36 ft, sag: { left: 20 in, right: 20 in } }\n",
         [FaultCode.AsBuiltOtherRope] = Head + "as_built: { temperature: 50 F, sag: { left: 20 in, right: 20 ft } }\n",

@@ -29,8 +29,8 @@ public sealed class LongNoteTests
     {
         var model = Bridges.Build(ManyRails);
         var book = await Task.Run(() => DrawingSheets.Draw(model)).WaitAsync(Patience);
-        var bay = book.Pages.Select(p => p.Content).Single(p => p.Title.Contains("End bay", StringComparison.Ordinal));
-        var texts = Texts(bay).ToList();
+        var texts = book.Pages.Select(p => p.Content).Where(p => p.Title.Contains("parts, heights", StringComparison.Ordinal))
+            .SelectMany(Texts).ToList();
 
         // Every piece of the first bay has its row, and everything stands on the paper.
         var marks =

@@ -60,8 +60,8 @@ public sealed class StationsTests
         var texts = DrawingSheets.Draw(model).Pages.SelectMany(
             p => BridgeForm.Tests.Output.Templates.PlacedTexts.Of(p.Content)).Select(t => t.Text).ToList();
         var words = new DrawingText(model.Parameters.Units);
-        Assert.Contains("deck to cap's top " + words.Size(cap - deck), texts);
-        Assert.Contains("rope's axis to cap's top " + words.Size(cap - node), texts);
+        Assert.Contains("deck to cap " + words.Size(cap - deck), texts);
+        Assert.Contains("rope to cap " + words.Size(cap - node), texts);
     }
 
     /// <summary>A part is drawn with its piece's solid, which may differ from it by the shop tolerance.</summary>

@@ -102,6 +102,8 @@ internal enum FaultCode
     LoadReversed,
     RateWithoutUnit,
     RatesInTwoMoneys,
+    DateNotRead,
+    SheetTextTooLong,
     AsBuiltOtherBridge,
     AsBuiltOtherRope,
 

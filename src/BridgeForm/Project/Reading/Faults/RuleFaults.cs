@@ -310,6 +310,16 @@ internal static class RuleFaults
                 "Rates of a quote in two kinds of money.",
                 "All rates in one."),
             new(
+                FaultCode.DateNotRead,
+                "date-not-read",
+                "A date of the drawings that is none.",
+                "Year, month and day, such as `2031-05-20`."),
+            new(
+                FaultCode.SheetTextTooLong,
+                "sheet-text-too-long",
+                "A text that its box in the title block of the drawings has no room for.",
+                "Fewer letters, as many as the fault names at most."),
+            new(
                 FaultCode.AsBuiltOtherBridge,
                 "as-built-other-bridge",
                 "A measured span or rise that is further from the file's than turnbuckles move a rope.",

@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using BridgeForm.Output.Drawing;
+
+namespace BridgeForm.Output.DrawingSet;
+
+/// <summary>
+/// Circles that lead from one sheet to another: above the line the drawing's number, below it the sheet on which it stands. The sheet
+/// is not known before all pages are laid out; until then a stand-in is written.
+/// </summary>
+internal static class DetailMarks
+{
+    /// <summary>Of the circle, metres.</summary>
+    public const double Radius = 0.0034;
+
+    /// <summary>First letter of a stand-in: one that no font has and no user writes.</summary>
+    private const char StandIn = '\uE000';
+
+    /// <summary>Frames that are drawn by themselves, with the numbers of their drawings.</summary>
+    public static IEnumerable<(int Frame, int Number)> Frames(DrawingContext context) =>
+        FrameSheet.Shown(context).Select((frame, i) => (frame, i + 1));
+
+    /// <summary>The channel across its rope.</summary>
+    public const int Channel = 11;
+
+    /// <summary>The end base along its rope.</summary>
+    public const int EndBase = 12;
+
+    /// <summary>Feet of post and brace.</summary>
+    public const int Feet = 13;
+
+    /// <summary>Head of the brace.</summary>
+    public const int BraceHead = 14;
+
+    /// <summary>Head of the post.</summary>
+    public const int Head = 15;
+
+    /// <summary>Circles in a column, each with a line to the place that its drawing enlarges; none nearer than they are wide.</summary>
+    /// <param name="x">Of the column.</param>
+    /// <param name="places">Places on paper from the highest to the lowest, and the drawings' numbers.</param>
+    public static void SheetMarks(this Canvas canvas, double x, ReadOnlySpan<(SheetPoint At, int Number)> places)
+    {
+        const double apart = 2.3 * Radius;
+        var below = double.PositiveInfinity;
+        foreach (var (at, number) in places)
+        {
+            var y = Math.Min(at.Y, below - apart);
+            canvas.Line(PageLayers.Frame, at, new SheetPoint(x - Radius, y));
+            canvas.SheetMark(new SheetPoint(x, y), number);
+            below = y;
+        }
+    }
+
+    /// <summary>A circle with the drawing's number and its sheet.</summary>
+    public static void SheetMark(this Canvas canvas, SheetPoint at, int number)
+    {
+        var name = number.ToString(CultureInfo.InvariantCulture);
+        canvas.Add(new SheetCircle(PageLayers.Frame, at, Radius));
+        canvas.Line(PageLayers.Frame, at.X - Radius, at.Y, at.X + Radius, at.Y);
+        canvas.Text(PageText.Centered(at.X, at.Y + 0.0005, name, PageText.Small, bold: true));
+        canvas.Text(PageText.Left(at.X, at.Y - 0.0005 - PageText.Small, StandIn + name, PageText.Small));
+    }
+
+    /// <summary>The pages with each stand-in's sheet in its place.</summary>
+    /// <param name="pages">All pages in order.</param>
+    public static ImmutableArray<DrawnPage> Resolved(ImmutableArray<DrawnPage> pages)
+    {
+        var sheets = pages.SelectMany((p, i) => p.Drawings.Select(d => (Drawing: d, Sheet: i + 1)))
+            .ToDictionary(p => p.Drawing, p => p.Sheet.ToString(CultureInfo.InvariantCulture));
+        return [.. pages.Select(p => p with { Content = [.. p.Content.Select(e => Resolved(e, sheets))] })];
+    }
+
+    private static SheetEntity Resolved(SheetEntity entity, Dictionary<int, string> sheets) =>
+        entity is SheetText { Text: [StandIn, ..] text } mark
+            ? PageText.Centered(
+                mark.At.X, mark.At.Y, sheets[int.Parse(text[1..], CultureInfo.InvariantCulture)], mark.Height)
+            : entity;
+}

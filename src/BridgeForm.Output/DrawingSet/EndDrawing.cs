@@ -1,0 +1,214 @@
+using BridgeForm.Frames;
+using BridgeForm.Output.Drawing;
+using BridgeForm.Project;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Output.DrawingSet;
+
+/// <summary>
+/// What a support holds in the elevation: stand-ins, dashed, for support, saddle, footing and anchor, which are by others; the
+/// landing in front of the end frame. World x and y, metres.
+/// </summary>
+internal sealed class EndDrawing
+{
+    // Stand-ins: sizes at which they can be told from each other, no design (own figures).
+    private const double PostHalf = 0.125;
+    private const double TrunkHalf = 0.20;
+    private const double TrunkOver = 0.9;
+    private const double FootingHalf = 0.25;
+    private const double FootingDepth = 0.30;
+    private const double AnchorHalf = 0.25;
+    private const double Slab = 0.05;
+    private const double WithoutGround = 0.8;
+    private const double Least = 0.60;
+
+    private readonly DrawingContext _context;
+    private readonly SupportParameters _support;
+    private readonly bool _atB;
+    private readonly SheetPoint _at;
+    private readonly int _out;
+    private readonly double _saddle;
+    private readonly double? _ground;
+
+    /// <summary>The end of a bridge.</summary>
+    public EndDrawing(DrawingContext context, bool atB)
+    {
+        (_context, _atB, _out) = (context, atB, atB ? 1 : -1);
+        var p = context.Layout.Parameters;
+        _support = atB ? p.Site.B : p.Site.A;
+        var node = context.Layout.Poses[atB ? context.Layout.Bays : 0].Node;
+        _at = new SheetPoint(node.X, node.Y);
+        _saddle = Math.Max(p.Saddle.Radius ?? 0, 4 * p.Ropes.Rope.Radius);
+        _ground = Stations.GroundAt(context.Layout, node.X);
+    }
+
+    /// <summary>How far beyond a support the elevation reaches: to its anchor, and a little more.</summary>
+    public static double Reach(DrawingContext context, bool atB)
+    {
+        var site = context.Layout.Parameters.Site;
+        var stay = (atB ? site.B : site.A).Backstay;
+        return Math.Max(Least, stay is null ? 0 : (stay.Length * Elementary.Cos(stay.Angle)) + (2 * AnchorHalf));
+    }
+
+    /// <summary>Levels that the elevation must show.</summary>
+    public IEnumerable<double> Levels
+    {
+        get
+        {
+            yield return Foot - (HasFooting ? FootingDepth : 0);
+            if (_support.Kind == SupportKind.Tree)
+            {
+                yield return _at.Y + TrunkOver;
+            }
+
+            if (Anchor is { } anchor)
+            {
+                yield return anchor.Y - AnchorHalf;
+                yield return anchor.Y + AnchorHalf;
+            }
+        }
+    }
+
+    /// <summary>Underside of what bears the saddle, as far as it is drawn.</summary>
+    private double Foot => Math.Min(_ground ?? _at.Y - WithoutGround, Top - FootingDepth);
+
+    private double Top => _at.Y - _context.Layout.Parameters.Ropes.Rope.Radius - _saddle;
+
+    private bool HasFooting => _ground is not null && _support.Kind is null or SupportKind.Post or SupportKind.Platform;
+
+    private SheetPoint? Anchor => _support.Backstay is { } stay
+        ? new SheetPoint(
+            _at.X + (_out * stay.Length * Elementary.Cos(stay.Angle)), _at.Y - (stay.Length * Elementary.Sin(stay.Angle)))
+        : null;
+
+    /// <summary>Draws it with its words.</summary>
+    public void Draw(Canvas canvas, ViewMap map, SheetBox window)
+    {
+        Saddle(canvas, map);
+        Stand(canvas, map, window);
+        if (HasFooting)
+        {
+            Box(canvas, map, _at.X - FootingHalf, Foot - FootingDepth, _at.X + FootingHalf, Foot);
+        }
+
+        Landing(canvas, map, window);
+        Name(
+            canvas, map, new SheetPoint(_at.X - (_out * PostHalf), Math.Max(Foot, Top - (2 * FootingDepth))),
+            $"{SupportWord}, saddle{(HasFooting ? ", footing" : "")} by others");
+        if (Anchor is { } anchor)
+        {
+            Box(canvas, map, anchor.X - AnchorHalf, anchor.Y - AnchorHalf, anchor.X + AnchorHalf, anchor.Y + AnchorHalf);
+            AnchorFigures(canvas, map, anchor);
+        }
+    }
+
+    private string SupportWord => _support.Kind switch
+    {
+        SupportKind.Post => "post",
+        SupportKind.Tree => "tree",
+        SupportKind.Platform => "platform",
+        SupportKind.Abutment => "abutment",
+        _ => "support",
+    };
+
+    /// <summary>Half a round under the rope, on its foot.</summary>
+    private void Saddle(Canvas canvas, ViewMap map)
+    {
+        var radius = _saddle / map.Ratio;
+        var middle = map.Of(_at.X, Top);
+        canvas.Add(new SheetArc(PageLayers.Cut, middle, radius, 0, Math.PI));
+        canvas.Line(PageLayers.Cut, middle.X - radius, middle.Y, middle.X + radius, middle.Y);
+    }
+
+    private void Stand(Canvas canvas, ViewMap map, SheetBox window)
+    {
+        switch (_support.Kind)
+        {
+            case SupportKind.Tree:
+                Trunk(canvas, map);
+                break;
+            case SupportKind.Platform:
+                var edge = _atB ? window.MaxX : window.MinX;
+                var deck = LandingLevel - Slab;
+                Box(canvas, map, Math.Min(_at.X, edge), deck - Slab, Math.Max(_at.X, edge), deck);
+                Box(canvas, map, _at.X - PostHalf, Foot, _at.X + PostHalf, Top);
+                var far = edge - (_out * PostHalf);
+                Box(canvas, map, far - (PostHalf / 2), Foot, far + (PostHalf / 2), deck - Slab);
+                break;
+            case SupportKind.Abutment:
+                var back = _atB ? window.MaxX : window.MinX;
+                Box(canvas, map, Math.Min(_at.X - PostHalf, back), Foot, Math.Max(_at.X + PostHalf, back), Top);
+                break;
+            default:
+                Box(canvas, map, _at.X - PostHalf, Foot, _at.X + PostHalf, Top);
+                break;
+        }
+    }
+
+    /// <summary>A trunk that stands just behind the end frame and goes on upwards.</summary>
+    private void Trunk(Canvas canvas, ViewMap map)
+    {
+        var middle = _at.X + (_out * (DeckEnd.Beyond(_context.Layout.Parameters) + TrunkHalf + Slab));
+        foreach (var side in (double[])[-1, 1])
+        {
+            canvas.Line(
+                PageLayers.Hidden, map.Of(middle + (side * TrunkHalf * 1.2), Foot), map.Of(middle + (side * TrunkHalf), _at.Y));
+            canvas.Line(
+                PageLayers.Hidden, map.Of(middle + (side * TrunkHalf), _at.Y),
+                map.Of(middle + (side * TrunkHalf * 0.9), _at.Y + TrunkOver));
+        }
+
+        canvas.Line(PageLayers.Hidden, map.Of(_at.X, Top), map.Of(middle - (_out * TrunkHalf), Top));
+    }
+
+    private double LandingLevel => _at.Y + (_support.LandingLevel ?? Deck);
+
+    /// <summary>The end frame's deck above the rope's axis.</summary>
+    private double Deck => DeckEnd.Surface(_context.Layout, _atB ? _context.Layout.Bays : 0) - _at.Y;
+
+    /// <summary>Its surface from the gap at the deck's end outwards.</summary>
+    private void Landing(Canvas canvas, ViewMap map, SheetBox window)
+    {
+        var text = _context.Text;
+        var from = _at.X + (_out * (DeckEnd.Beyond(_context.Layout.Parameters) + (_support.LandingGap ?? 0)));
+        var to = _atB ? window.MaxX : window.MinX;
+        canvas.Line(PageLayers.Cut, map.Of(from, LandingLevel), map.Of(to, LandingLevel));
+        canvas.Line(PageLayers.Hidden, map.Of(from, LandingLevel - Slab), map.Of(to, LandingLevel - Slab));
+        canvas.Line(PageLayers.Cut, map.Of(from, LandingLevel), map.Of(from, LandingLevel - Slab));
+        var at = map.Of((from + to) / 2, LandingLevel);
+        var gap = _support.LandingGap is { } given ? $", gap {text.Size(given)}" : "";
+        canvas.Leader(
+            at, new SheetPoint(at.X + (_out * 0.004), at.Y + 0.008), $"landing {text.Level(LandingLevel)}{gap}", toLeft: !_atB);
+    }
+
+    private void AnchorFigures(Canvas canvas, ViewMap map, SheetPoint anchor)
+    {
+        var (text, stay) = (_context.Text, _support.Backstay!);
+        var low = anchor.Y - AnchorHalf;
+        var (from, to) = (map.Of(Math.Min(anchor.X, _at.X), low), map.Of(Math.Max(anchor.X, _at.X), low));
+        canvas.Level(from, to, from.Y - 0.004, text.Length(Math.Abs(anchor.X - _at.X)));
+        var middle = map.Of((anchor.X + _at.X) / 2, (anchor.Y + _at.Y) / 2);
+        canvas.Leader(
+            middle, new SheetPoint(middle.X + (_out * 0.004), middle.Y + 0.006),
+            $"backstay {text.Length(stay.Length)}, {DrawingText.Angle(stay.Angle)}, {(stay.Sliding ? "sliding" : "fixed")} saddle",
+            toLeft: !_atB);
+        var block = map.Of(anchor.X + (_out * AnchorHalf), anchor.Y);
+        canvas.Leader(block, new SheetPoint(block.X - (_out * 0.004), block.Y - 0.008), "anchor by others", toLeft: _atB);
+    }
+
+    /// <summary>A note towards mid-span, where there is room below the ropes.</summary>
+    private void Name(Canvas canvas, ViewMap map, SheetPoint at, string words)
+    {
+        var point = map.Of(at);
+        canvas.Leader(point, new SheetPoint(point.X - (_out * 0.006), point.Y - 0.004), words, toLeft: _atB);
+    }
+
+    private static void Box(Canvas canvas, ViewMap map, double left, double low, double right, double high)
+    {
+        SheetPoint[] corners = [map.Of(left, low), map.Of(right, low), map.Of(right, high), map.Of(left, high)];
+        for (var i = 0; i < corners.Length; i++)
+        {
+            canvas.Line(PageLayers.Hidden, corners[i], corners[(i + 1) % corners.Length]);
+        }
+    }
+}

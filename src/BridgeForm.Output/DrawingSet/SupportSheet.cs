@@ -1,0 +1,170 @@
+using BridgeForm.Loads;
+using BridgeForm.Output.Drawing;
+using BridgeForm.Project;
+using BridgeForm.Quantities;
+
+namespace BridgeForm.Output.DrawingSet;
+
+/// <summary>
+/// What both supports and their anchors hold, each cut free: forces of one rope as arrows, their length to scale, in the case that
+/// pulls it hardest.
+/// </summary>
+internal static class SupportSheet
+{
+    private const double LongestArrow = 0.042;
+
+    /// <summary>The sheets: the schematic, and the figures in a table.</summary>
+    public static IEnumerable<DrawnPage> Draw(DrawingContext context)
+    {
+        var work = context.Model.Ropework;
+        if (work.Supports.IsEmpty)
+        {
+            yield break;
+        }
+
+        var body = context.Body;
+        var pulls = work.Supports.Select(s => work.PullWhenNew(s.Support) is { } fresh && fresh.Tension > s.Tension ? fresh : s).ToList();
+        var most = pulls.Max(Largest);
+        var table = RopeForces.Supports(context).Within(body.MaxX - body.MinX, body.MaxY - body.MinY);
+        var floor = body.MinY + table.Height() + 0.004;
+        var canvas = Canvas.Twice(body, c =>
+        {
+            c.Column(body.MinX, body.MaxY, ["What one rope does to its supports and anchors"], PageText.Normal, bold: true);
+            c.Column(
+                body.MinX, body.MaxY - PageText.HeightOf(1, PageText.Normal),
+                PageText.Wrapped(
+                    "Schematic: directions true, arrows to scale of force, places not. Unfactored, the case that pulls hardest; two ropes "
+                        + "pull at each support, so everything comes twice. Designed by a licensed engineer.",
+                    body.MaxX - body.MinX, PageText.Small),
+                PageText.Small);
+            var half = (body.MaxX - body.MinX) / 2;
+            foreach (var (pull, i) in pulls.Select((p, i) => (p, i)))
+            {
+                var left = body.MinX + (i * half);
+                new FreeBody(context, pull, LongestArrow / most).Draw(
+                    c, new SheetBox(left, floor, left + half, body.MaxY - 0.012));
+            }
+        });
+        table.Set(canvas, body.MinX, floor - 0.002, body.MinY);
+        yield return new DrawnPage(
+            DocumentType.General, "Supports and anchors", "schematic, from the right-hand side; A at the left", canvas.Entities);
+    }
+
+    private static double Largest(SupportPull pull) =>
+        new[] { pull.Tension, pull.Held, Math.Abs(pull.PostVertical), Math.Abs(pull.PostHorizontal) }.Max();
+}
+
+/// <summary>One support with the forces on it.</summary>
+/// <param name="context">The bridge.</param>
+/// <param name="pull">What one rope does to it.</param>
+/// <param name="perNewton">Length of an arrow on paper for one newton, metres.</param>
+internal sealed class FreeBody(DrawingContext context, SupportPull pull, double perNewton)
+{
+    private readonly QuantityText _words = context.Text.Words;
+
+    /// <summary>Towards the span: 1 at A, −1 at B.</summary>
+    private readonly int _in = pull.Support is "A" ? 1 : -1;
+
+    /// <summary>Draws it into a part of the page.</summary>
+    public void Draw(Canvas canvas, SheetBox cell)
+    {
+        var at = new SheetPoint((cell.MinX + cell.MaxX) / 2, cell.MinY + (0.62 * (cell.MaxY - cell.MinY)));
+        canvas.Marker(new SheetPoint(at.X, cell.MaxY - Markers.Radius), pull.Support);
+        canvas.Column(
+            at.X + 0.006, cell.MaxY - 0.001, [$"case {pull.Case}"], PageText.Small, bold: true);
+        Stand(canvas, at, cell);
+        Arrow(canvas, at, _in * pull.Horizontal, -pull.Vertical, $"pull of the rope {_words.Force(pull.Tension)}");
+        if (pull.Backstay is { } stay)
+        {
+            Arrow(
+                canvas, at, -_in * stay.Horizontal, -stay.Vertical,
+                $"backstay {_words.Force(stay.Tension)}, {DrawingText.Angle(stay.Angle)}");
+            Anchor(canvas, at, stay, cell);
+        }
+
+        On(canvas, at, pull.PostHorizontal * _in, 0, "level ");
+        On(canvas, at, 0, -pull.PostVertical, pull.PostVertical < 0 ? "up " : "down ");
+    }
+
+    /// <summary>What stands there, dashed, with a line for the ground.</summary>
+    private void Stand(Canvas canvas, SheetPoint at, SheetBox cell)
+    {
+        const double half = 0.0025, ground = 0.010;
+        var foot = cell.MinY + 0.006;
+        foreach (var x in (double[])[at.X - half, at.X + half])
+        {
+            canvas.Line(PageLayers.Hidden, x, foot, x, at.Y - 0.0012);
+        }
+
+        canvas.Line(PageLayers.Cut, at.X - ground, foot, at.X + ground, foot);
+        canvas.Add(new SheetArc(PageLayers.Cut, new SheetPoint(at.X, at.Y - 0.0012), 0.0012, 0, Math.PI));
+        canvas.Add(new SheetCircle(PageLayers.Cut, at, 0.0005));
+    }
+
+    /// <summary>The anchor at the foot of its backstay, with what it holds up and level.</summary>
+    private void Anchor(Canvas canvas, SheetPoint at, BackstayPull stay, SheetBox cell)
+    {
+        const double side = 0.005;
+        var reach = Math.Min((cell.MaxX - cell.MinX) / 2 - 0.020, 0.055);
+        var (sin, cos) = Elementary.SinCos(stay.Angle);
+        var length = Math.Min(reach / Math.Max(cos, Tolerances.Level), (at.Y - cell.MinY - side) / Math.Max(sin, Tolerances.Level));
+        var foot = new SheetPoint(at.X - (_in * length * cos), at.Y - (length * sin));
+        canvas.Line(PageLayers.Dim, at, foot);
+        canvas.Add(new SheetPolyline(
+            PageLayers.Hidden,
+            [
+                new(foot.X - side, foot.Y - side), new(foot.X + side, foot.Y - side), new(foot.X + side, foot.Y),
+                new(foot.X - side, foot.Y),
+            ],
+            Closed: true));
+        canvas.Leader(
+            foot with { Y = foot.Y - side }, new SheetPoint(foot.X + (_in * 0.004), foot.Y - 0.012),
+            $"anchor: {_words.Force(stay.Tension)}; level {_words.Force(stay.Horizontal)}, up {_words.Force(stay.Vertical)}",
+            toLeft: _in < 0);
+    }
+
+    /// <summary>The resultant on what bears the saddle, by its parts, red.</summary>
+    private void On(Canvas canvas, SheetPoint at, double x, double y, string word)
+    {
+        var force = Math.Abs(x) + Math.Abs(y);
+        if (force * perNewton < 0.001)
+        {
+            return;
+        }
+
+        Arrow(canvas, at, x, y, $"on the {Stood} {word}{_words.Force(force)}", PageLayers.Accent);
+    }
+
+    private string Stood => (pull.Support is "A" ? context.Layout.Parameters.Site.A : context.Layout.Parameters.Site.B).Kind switch
+    {
+        SupportKind.Post => "post",
+        SupportKind.Tree => "tree",
+        SupportKind.Platform => "platform",
+        SupportKind.Abutment => "abutment",
+        _ => "support",
+    };
+
+    /// <summary>A force from a point, its head at the far end, named there.</summary>
+    private void Arrow(Canvas canvas, SheetPoint at, double x, double y, string words, string layer = PageLayers.Cut)
+    {
+        const double head = 0.0026, slope = 0.3;
+        var length = Math.Sqrt((x * x) + (y * y)) * perNewton;
+        if (length < head)
+        {
+            return;
+        }
+
+        var (ux, uy) = (x * perNewton / length, y * perNewton / length);
+        SheetPoint At(double along, double across) => new(at.X + (along * ux) - (across * uy), at.Y + (along * uy) + (across * ux));
+        canvas.Line(layer, at, At(length - head, 0));
+        canvas.Add(new SheetArea(layer, [At(length, 0), At(length - head, slope * head), At(length - head, -slope * head)], 1));
+        var tip = At(length, 0);
+        var width = PageText.Width(words, PageText.Small);
+        SheetText Place(double dx, double dy) => PageText.Left(tip.X + dx, tip.Y + dy, words, PageText.Small);
+        var (above, below, middle) = (0.0015, -0.0015 - PageText.Small, -PageText.Small / 2);
+        canvas.Label(
+            ux >= 0
+                ? [Place(0.0015, middle), Place(-width, above), Place(-width, below), Place(0, above), Place(0, below)]
+                : [Place(-width - 0.0015, middle), Place(0, above), Place(0, below), Place(-width, above), Place(-width, below)]);
+    }
+}
