@@ -27,7 +27,8 @@ public sealed class RandomSheetsTests
     [Fact]
     public void No_text_lies_on_another_or_over_a_line()
     {
-        var asked = int.TryParse(Environment.GetEnvironmentVariable("BRIDGEFORM_SHEETS"), CultureInfo.InvariantCulture, out var n) ? n : Few;
+        var asked = int.TryParse(Environment.GetEnvironmentVariable("BRIDGEFORM_SHEETS"), CultureInfo.InvariantCulture, out var n)
+            ? n : Few;
         var faults = new List<string>();
         var drawn = 0;
         for (var seed = 1; drawn < asked; seed++)
