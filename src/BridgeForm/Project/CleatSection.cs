@@ -45,8 +45,8 @@ internal static class CleatSection
         }
         else if (f.Good(Path, Spacing, Path + ".section") && cleats.Spacing < (LeastWidths * cleats.Section.Width) - Tolerances.RoundOff)
         {
-            f.Stop(FaultCode.CleatsTooClose, Spacing, $"spacing: with '{f.Written(Spacing)}' cleats of {f.Size(cleats.Section.Width)} leave "
-                + $"no foothold between them; write at least {f.AtLeast(LeastWidths * cleats.Section.Width)}, or a narrower section",
+            f.Stop(FaultCode.CleatsTooClose, Spacing, $"spacing: with '{f.Written(Spacing)}' cleats of {f.Size(cleats.Section.Width)} "
+                + $"leave no foothold between them; write at least {f.AtLeast(LeastWidths * cleats.Section.Width)}, or a narrower section",
                 Path + ".section");
         }
     }

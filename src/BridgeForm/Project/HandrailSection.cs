@@ -71,8 +71,8 @@ internal static class HandrailSection
         var head = (post.Length * Elementary.Cos(post.Lean)) - f.Parameters.Deck.Thickness;
         if (handrail.Height > head + Tolerances.RoundOff)
         {
-            f.Stop(FaultCode.HandrailAboveCap, Height, $"height: with '{f.Written(Height)}' the handrail's top lies above the posts' heads, "
-                + $"{f.Size(Math.Max(0, head))} above the deck, where the cap lies and no bracket holds; write at most "
+            f.Stop(FaultCode.HandrailAboveCap, Height, $"height: with '{f.Written(Height)}' the handrail's top lies above the posts' "
+                + $"heads, {f.Size(Math.Max(0, head))} above the deck, where the cap lies and no bracket holds; write at most "
                 + $"{f.AtMost(Math.Max(0, head))}, or longer posts", "frames.post.length");
         }
     }

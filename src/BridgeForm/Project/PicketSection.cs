@@ -62,8 +62,8 @@ internal static class PicketSection
         {
             if (f.Values.Given(other))
             {
-                f.Stop(FaultCode.RailsAndPickets, Path, $"pickets: {other} fills the guard with rails as well; to keep the pickets on their "
-                    + $"two rails take out {other}, to keep the rails take out {Path}");
+                f.Stop(FaultCode.RailsAndPickets, Path, $"pickets: {other} fills the guard with rails as well; to keep the pickets on "
+                    + $"their two rails take out {other}, to keep the rails take out {Path}");
             }
         }
 

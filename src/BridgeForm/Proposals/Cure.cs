@@ -46,7 +46,8 @@ internal static class Cures
         [Shortfall.SlopeWish] = s_level,
         [Shortfall.WidthWish] = [More("frames.post.foot")],
         ["guard-height"] = [More("frames.post.length")],
-        ["guard-openings"] = [More("guard.rails.count"), More("guard.rails.section"), Less("frames.post.length")],
+        ["guard-openings"] =
+            [Less("guard.pickets.gap"), More("guard.rails.count"), More("guard.rails.section"), Less("frames.post.length")],
         ["clear-width"] = [More("frames.post.foot"), Less("guard.rails.count")],
         ["board-bending-area"] = s_board,
         ["board-bending-patch"] = s_board,
@@ -98,6 +99,8 @@ internal static class Cures
         ["guard-bearing-brace-head"] = s_brace,
         ["cap-bending-level"] = [More("guard.cap.section"), s_closer],
         ["cap-bending-down"] = [More("guard.cap.section"), s_closer],
+        ["picket-bending"] = [More("guard.pickets.section"), Less("frames.post.length")],
+        ["handrail-bending"] = [More("guard.handrail.diameter"), s_closer],
         ["rail-bending"] = [More("guard.rails.section"), s_closer],
         ["channel-shallow-mouth"] = [More("frames.channel.depth"), s_flatter, s_closer, Less("frames.stance")],
         ["channel-deep-mouth"] = [Less("frames.channel.depth"), s_base, s_flatter, s_closer, Less("frames.stance")],

@@ -169,7 +169,8 @@ public static class CutStockVolume
     /// </summary>
     public static double Prism(CutStock stock)
     {
-        var volume = (stock.IsRound ? RoundStock.Area(stock.Width) : stock.Width * stock.Thickness) * (stock.Far.XAt(0, 0) - stock.Near.XAt(0, 0));
+        var area = stock.IsRound ? RoundStock.Area(stock.Width) : stock.Width * stock.Thickness;
+        var volume = area * (stock.Far.XAt(0, 0) - stock.Near.XAt(0, 0));
         foreach (var channel in stock.Channels)
         {
             var across = channel.Face == StockFace.MinusY ? stock.Thickness : stock.Width;
