@@ -81,7 +81,10 @@ internal static class Cures
         ["stringer-bearing-length"] = [s_base, More("frames.base.flat")],
         ["keeper-strap-reach"] = [Less("frames.channel.depth"), Less("frames.channel.end_depth"), More("ropes.type")],
         ["handrail-height"] =
-            [More("guard.rails.count"), Less("guard.rails.count"), More("frames.post.length"), Less("frames.post.length")],
+        [
+            More("guard.rails.count"), Less("guard.rails.count"), More("frames.post.length"), Less("frames.post.length"),
+            More("guard.handrail.height"), Less("guard.handrail.height"),
+        ],
         ["section-on-sale"] = [],
         ["base-bending"] = s_beam,
         ["base-channel-bending"] = s_beam,
