@@ -11,9 +11,7 @@ internal static class DeckCleats
     // Bays are as long as the straight line from A to B shares out, and a little longer where the ropes hang through.
     private const double Longer = 1.05;
 
-    /// <summary>
-    /// Cleats of one bay, from A on, as many in every bay; on treads each on the middle of one. None where there are none.
-    /// </summary>
+    /// <summary>Cleats of one bay, from A on, as many in every bay; on treads each on the middle of one.</summary>
     public static IEnumerable<Member> Lay(BridgeLayout layout, int bay)
     {
         if (layout.Parameters.Deck.Cleats is not { } cleats)

@@ -1,4 +1,3 @@
-using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Solids;

@@ -46,8 +46,7 @@ public static class Routing
         .. stock.IsRound ? ["is round"] : (string[])[],
         .. Ends(Edge(stock.Near, face), Edge(stock.Far, face)),
         .. (stock.IsRound ? [] : stock.Rips).Select(rip => Edge(rip, face)).OfType<string>()
-            .Select(fault => "ripped face " + fault).Distinct(
-            StringComparer.Ordinal),
+            .Select(fault => "ripped face " + fault).Distinct(StringComparer.Ordinal),
         .. stock.Channels.SelectMany(c => Judge(stock, c, face, bit.Diameter)).Distinct(StringComparer.Ordinal),
         .. stock.Holes.SelectMany(h => Judge(h, face)).Distinct(StringComparer.Ordinal),
         .. bit.Reach < Deepest(stock, face) ? ["no bit reaches deep enough"] : (string[])[],

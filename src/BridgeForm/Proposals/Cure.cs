@@ -48,7 +48,8 @@ internal static class Cures
         [Shortfall.SlopeWish] = s_level,
         [Shortfall.WidthWish] = [More("frames.post.foot")],
         ["guard-height"] = [More("frames.post.length")],
-        ["guard-openings"] = [More("guard.rails.count"), More("guard.rails.section"), Less("frames.post.length")],
+        ["guard-openings"] =
+            [Less("guard.pickets.gap"), More("guard.rails.count"), More("guard.rails.section"), Less("frames.post.length")],
         ["clear-width"] = [More("frames.post.foot"), Less("guard.rails.count")],
         ["board-bending-area"] = s_board,
         ["board-bending-patch"] = s_board,
@@ -82,7 +83,10 @@ internal static class Cures
         ["stringer-bearing-length"] = [s_base, More("frames.base.flat")],
         ["keeper-strap-reach"] = [Less("frames.channel.depth"), Less("frames.channel.end_depth"), More("ropes.type")],
         ["handrail-height"] =
-            [More("guard.rails.count"), Less("guard.rails.count"), More("frames.post.length"), Less("frames.post.length")],
+        [
+            More("guard.rails.count"), Less("guard.rails.count"), More("frames.post.length"), Less("frames.post.length"),
+            More("guard.handrail.height"), Less("guard.handrail.height"),
+        ],
         ["section-on-sale"] = [],
         ["base-bending"] = s_beam,
         ["base-channel-bending"] = s_beam,
@@ -103,6 +107,8 @@ internal static class Cures
         ["guard-bearing-brace-head"] = s_brace,
         ["cap-bending-level"] = [More("guard.cap.section"), s_closer],
         ["cap-bending-down"] = [More("guard.cap.section"), s_closer],
+        ["picket-bending"] = [More("guard.pickets.section"), Less("frames.post.length")],
+        ["handrail-bending"] = [More("guard.handrail.diameter"), s_closer],
         ["rail-bending"] = [More("guard.rails.section"), s_closer],
         ["channel-shallow-mouth"] = [More("frames.channel.depth"), s_flatter, s_closer, Less("frames.stance")],
         ["channel-deep-mouth"] = [Less("frames.channel.depth"), s_base, s_flatter, s_closer, Less("frames.stance")],

@@ -38,6 +38,14 @@ internal sealed class TimberLevers(LeverContext context)
         yield return new Lever("guard.rails.section", Rails);
         yield return new Lever("guard.rails.count", (p, way, _) => p.Guard.RailHeights.IsEmpty
             ? Count("guard.rails.count", p.Guard.RailCount, way, least: 1) : []);
+        yield return new Lever("guard.pickets.section", (p, way, ratio) => p.Guard.Pickets is { } pickets
+            ? Sections(p, "guard.pickets.section", pickets.Stock, pickets.Section, Flat, way, ratio) : []);
+        yield return new Lever("guard.pickets.gap", (p, way, _) => p.Guard.Pickets is { } pickets && way == Way.Less && pickets.Gap > Gap
+            ? [[new KeyChange("guard.pickets.gap", Written.Length(p.Units, Rounding.Down(Gap, Written.Fine(p.Units))))]] : []);
+        yield return new Lever("guard.handrail.height", Handrail);
+        yield return new Lever("guard.handrail.diameter", (p, way, _) => p.Guard.Handrail is { IsRound: true } handrail
+            && way == Way.More && handrail.Section.Width < ThickHandrail(p.Units) - Tolerances.RoundOff
+            ? [[new KeyChange("guard.handrail.diameter", Written.Length(p.Units, ThickHandrail(p.Units)))]] : []);
         yield return new Lever("guard.cap.section", (p, way, ratio) => Sections(
             p, "guard.cap.section", p.Guard.CapStock, p.Guard.Cap, Flat, way, ratio));
     }
@@ -75,6 +83,24 @@ internal sealed class TimberLevers(LeverContext context)
                 ? [change, new KeyChange("guard.rails.count", Written.Count(wanted))]
                 : [change];
         }
+    }
+
+    // As thick as a hand closes around: Limits.HandrailDiameter.
+    private static double ThickHandrail(UnitSystem units) => units == UnitSystem.Metric ? 0.05 : 2 * Units.MetresPerInch;
+
+    // 34 to 38 in is asked for; a deck that leans makes it a little higher than it is square to the bases.
+    private static IEnumerable<ImmutableArray<KeyChange>> Handrail(BridgeParameters p, Way way, double ratio)
+    {
+        var step = (p.Units == UnitSystem.Metric ? 0.02 : Units.MetresPerInch) * (way == Way.More ? 1 : -1);
+        return p.Guard.Handrail is { } handrail
+            ? [[new KeyChange("guard.handrail.height", Written.Length(p.Units, handrail.Height + step))]]
+            :
+            [
+                [
+                    new KeyChange("guard.handrail.diameter", Written.Length(p.Units, ThickHandrail(p.Units))),
+                    new KeyChange("guard.handrail.height", p.Units == UnitSystem.Metric ? "900 mm" : "35 in"),
+                ],
+            ];
     }
 
     private static IEnumerable<ImmutableArray<KeyChange>> Layout(BridgeParameters p, Way way, double ratio) =>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Solids;

@@ -95,8 +95,8 @@ internal sealed class RandomProject
 
     // What would bring a whole mapping with it, or stands for files and names that must exist.
     private static bool IsOptional(string path) =>
-        path.Contains("backstay") || path.Contains("pickets") || path.Contains("handrail")
-        || path.Contains("landing") || path.StartsWith("holes", StringComparison.Ordinal) || path == "prices";
+        path.Contains("pickets") || path.Contains("handrail") ||
+        path.Contains("backstay") || path.Contains("landing") || path.StartsWith("holes", StringComparison.Ordinal) || path == "prices";
 
     private static int At(string path) => Leaves.FindIndex(l => l.Path == path);
 

@@ -17,8 +17,7 @@ public sealed class GuardPartsTests
     private const int Few = 10;
 
     private const string Picketed = Bridges.Garden
-        + "\nguard: { rails: { section: 2x4 }, pickets: { section: 2x2, gap: 3-1/2 in }, handrail: { diameter: 1-1/2 in, height: 34 in "
-        + "} }\n";
+        + "\nguard: { rails: { section: 2x4 }, pickets: { section: 2x2, gap: 3-1/2 in }, handrail: { height: 34 in } }\n";
 
     // A level bay of 900 mm, plumb: 900 / (90 + 40) is 6.9, so 7 pickets stand 900 / 7 = 128.571 mm apart.
     [Fact]
@@ -134,8 +133,8 @@ public sealed class GuardPartsTests
             built++;
             var members = Members.Lay(layout).SelectMany(g => g.Members).ToList();
             var found = ContactSweep.Sweep(layout, [.. members.Select(SweptPart.Of)], []);
-            Assert.Equal(
-                [], found.Overlaps.Concat(found.Gaps).Where(f => IsNew(f.First) || IsNew(f.Second)).Select(f => $"seed {seed}: {f}"));
+            var faults = found.Overlaps.Concat(found.Gaps).Where(f => IsNew(f.First) || IsNew(f.Second));
+            Assert.Equal([], faults.Select(f => $"seed {seed}: {f}"));
             foreach (var member in members.Where(m => IsNew(m.Id)).DistinctBy(m => (m.Owner, m.Role)))
             {
                 solids.Add(($"seed {seed} {member.Id}", StockSolid.Build(member.Shape).OrNull!));
@@ -159,6 +158,7 @@ public sealed class GuardPartsTests
         double Between(double low, double high) => low + (random.NextDouble() * (high - low));
         var across = random.NextDouble() < 0.3;
         var width = Between(24, 64);
+        var size = random.NextDouble() < 0.5 ? "diameter: 40 mm" : "section: 38 x 44 mm";
         return string.Create(System.Globalization.CultureInfo.InvariantCulture, $$"""
             name: Random (invented)
             units: metric
@@ -180,7 +180,7 @@ public sealed class GuardPartsTests
               rails: { section: 38 x 89 mm }
               cap: { section: 38 x 140 mm }
               pickets: { section: {{width:0.#}} x {{Between(12, width):0.#}} mm, gap: {{Between(40, 100):0.#}} mm }
-              handrail: { {{(random.NextDouble() < 0.5 ? "diameter: 40 mm" : "section: 38 x 44 mm")}}, height: {{Between(760, 900):0.#}} mm }
+              handrail: { {{size}}, height: {{Between(760, 900):0.#}} mm }
             """);
     }
 
@@ -196,6 +196,9 @@ public sealed class GuardPartsTests
           channel: { depth: 26 mm, end_depth: 26 mm }
           post: { section: 64 x 89 mm, length: 1200 mm, lean: 8 deg, foot: 470 mm }
           brace: { section: 38 x 89 mm, lean: 12 deg, foot: 725 mm }
-        guard: { cap: { section: 38 x 140 mm }, {{(guard.StartsWith("rails", StringComparison.Ordinal) ? "" : "rails: { section: 38 x 88.9 mm }, ")}}{{guard}} }
+        guard: { cap: { section: 38 x 140 mm }, {{RailsOf(guard)}}{{guard}} }
         """;
+
+    private static string RailsOf(string guard) =>
+        guard.StartsWith("rails", StringComparison.Ordinal) ? "" : "rails: { section: 38 x 88.9 mm }, ";
 }

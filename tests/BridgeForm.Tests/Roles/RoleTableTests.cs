@@ -69,8 +69,8 @@ public sealed class RoleTableTests
         }
     }
 
-    // By hand: rails and caps on posts, pickets on rails, posts on bases; boards, stringers on bases or packers, these on
-    // bases; treads on stringers.
+    // By hand: rails, caps on posts, pickets on rails, posts on bases;
+    // boards, stringers on bases or packers, these on bases; treads on stringers.
     [Theory]
     [InlineData(DrawingSection.Frame, "base post")]
     [InlineData(DrawingSection.Deck, "base packer stringer")]

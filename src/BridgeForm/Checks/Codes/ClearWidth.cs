@@ -14,8 +14,8 @@ internal static class ClearWidth
     public static DeclaredCheck Declared { get; } = new(
         "clear-width",
         "Clear width between the guards",
-        "Narrowest width between the rails' inner faces, pickets, handrails, or the posts at the deck, against 36 in. A public bridge "
-            + "that is narrower fails; a private one is only told.",
+        "Narrowest width between the rails' inner faces, pickets, handrails, or the posts at the deck, against 36 in. A public "
+            + "bridge that is narrower fails; a private one is only told.",
         Limits.ClearWidth.Source,
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
@@ -51,9 +51,7 @@ internal static class ClearWidth
         return least;
     }
 
-    /// <summary>
-    /// What stands furthest in on the right side of a bay: the lowest rail, as thick as with its pickets, and the handrail.
-    /// </summary>
+    /// <summary>What stands furthest in on the right side of a bay: the lowest rail with its pickets, and the handrail.</summary>
     private static IEnumerable<Member> Inmost(BridgeLayout layout, int bay)
     {
         var onIt = 2 * (layout.Parameters.Guard.Pickets?.Section.Thickness ?? 0);

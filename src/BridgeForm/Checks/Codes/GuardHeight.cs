@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using BridgeForm.Frames;
-using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
 

@@ -20,9 +20,10 @@ internal static class GuardOpenings
     public static DeclaredCheck Declared { get; } = new(
         "guard-openings",
         "Openings in the guard",
-        "Largest sphere that passes between the deck's edge and the bottom rail, between rails, or between pickets and at the posts "
-            + "beside them, and under the cap, bay by bay up to the guards' ends, against 4 in (4-3/8 in from 36 in up on a public "
-            + "bridge). From an end frame to the landing's own guard it does not look: guard-at-landing.",
+        "Largest sphere that passes between the deck's edge and the bottom rail, between rails, or between pickets and at the "
+            + "posts beside them, and under the cap, bay by bay up to the guards' ends, against 4 in "
+            + "(4-3/8 in from 36 in up on a public bridge). From an end frame to the landing's own guard it "
+            + "does not look: guard-at-landing.",
         Source,
         [CheckStatus.Pass, CheckStatus.Fail]);
 

@@ -55,8 +55,8 @@ public static class Limits
 
     /// <summary>Where the sizes of a handrail stand.</summary>
     public static string HandrailSource =>
-        "ADA 2010 505.7 and IRC R311.7.8.5 (from memory): round 1-1/4 to 2 in across; else 4 to 6-1/4 in around and at most 2-1/4 in "
-            + "across";
+        "ADA 2010 505.7 and IRC R311.7.8.5 (from memory): round 1-1/4 to 2 in across; else 4 to 6-1/4 in around and "
+        + "at most 2-1/4 in across";
 
     /// <summary>Clear around a handrail.</summary>
     public static (double Clear, string Source) HandrailClear =>

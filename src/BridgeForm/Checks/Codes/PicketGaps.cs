@@ -26,9 +26,7 @@ internal sealed record PicketGap(Member From, Member To, double Clear)
     }
 }
 
-/// <summary>
-/// Gaps beside pickets: between neighbours, past the posts of a frame to the next bay's, and to the posts of an end frame.
-/// </summary>
+/// <summary>Gaps beside pickets: between neighbours, past the posts of a frame to the next bay's, and at an end frame.</summary>
 internal static class PicketGaps
 {
     /// <summary>Those of a bay and of the frame towards B, of the right side; none where there are no pickets.</summary>

@@ -132,8 +132,8 @@ internal static class PicketSpan
     public static DeclaredCheck Declared { get; } = new(
         "picket-bending",
         "Picket pushed outward",
-        "Only with guard.pickets: 50 lbf on one foot of one picket, M = P/4·(L − a/2) of a simple beam between the two rails' middle "
-            + "lines, fb = M / S on its flat side, against Fb'. Thinner than 2 in as rails are.",
+        "Only with guard.pickets: 50 lbf on one foot of one picket, M = P/4·(L − a/2) of a simple beam between the rails' middle lines, "
+            + "fb = M / S on its flat side, against Fb'. Thinner than 2 in as rails are.",
         $"NDS 3.3 (ASD); {RailSpan.Source}; NDS Supplement; factors named in the result",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);
 
@@ -157,8 +157,8 @@ internal static class PicketSpan
             words,
             stress,
             SlenderValues.Find(context.Parameters, pickets.Stock, pickets.Section)?.Bending(LoadDuration.Guard, flat: false),
-            $"{pickets.Section.Name}, L = {words.Length(span)} ({context.Layout.Poses[frame].Name}): M = {words.Pounds(RailSpan.Infill)} / "
-                + $"4 × (L − {words.InInches(length)} / 2) = {words.Moment(moment)}; "
+            $"{pickets.Section.Name}, L = {words.Length(span)} ({context.Layout.Poses[frame].Name}): M = {words.Pounds(RailSpan.Infill)} "
+                + $"/ 4 × (L − {words.InInches(length)} / 2) = {words.Moment(moment)}; "
                 + $"fb = M / {words.Modulus(bends.Modulus)} = {words.Stress(stress)}; {RailSpan.Source}",
             LumberValues.Missing(context.Parameters, pickets.Stock, pickets.Section))
             .On(context.InBay(Math.Max(1, frame), Role.Picket).Take(1));

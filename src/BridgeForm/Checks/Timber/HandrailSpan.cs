@@ -1,5 +1,4 @@
 using BridgeForm.Project;
-using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Timber;
