@@ -14,7 +14,7 @@ internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null)
 
     /// <summary>A label that finds no room moves up by steps of this, metres.</summary>
     private const double Step = 0.0010;
-    private const int MaxSteps = 36;
+    private const int MaxSteps = 60;
 
     /// <summary>What a line crossed by a leader costs, metres.</summary>
     private const double CrossingCost = 0.002;
@@ -22,7 +22,7 @@ internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null)
     private const int MostRounds = 4;
 
     /// <summary>So many directions are tried about a place.</summary>
-    private const int Ways = 12;
+    private const int Ways = 16;
 
     /// <summary>Clear space between a label and a line where there is room, metres.</summary>
     private const double Clear = 0.0001;

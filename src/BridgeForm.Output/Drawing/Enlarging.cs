@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace BridgeForm.Output.Drawing;
 
 /// <summary>Everything on a page by one factor larger: lengths, letters and radii; lines stay as wide as they are.</summary>

@@ -86,16 +86,22 @@ internal sealed class BayGuard
         string text(double clear) => _context.Text.Size(clear);
     }
 
+    /// <summary>Along the middle of a bar; where that is too long for all words, its first two, or its mark alone.</summary>
     private static void Name(Canvas canvas, ViewMap map, Bar bar, string words)
     {
         var (at, end) = (map.Of(bar.Middle), map.Of(bar.End));
         var turn = Elementary.Atan2(end.Y - at.Y, end.X - at.X);
         var (sin, cos) = Elementary.SinCos(turn);
-        var (half, drop) = (PageText.Width(words, PageText.Small) / 2, PageText.Small / 2);
-        canvas.Label(
-            PageText.Left(
-                at.X - (half * cos) + (drop * sin), at.Y - (half * sin) - (drop * cos), words, PageText.Small) with
-            { Turn = turn });
+        SheetText Along(string text)
+        {
+            var (half, drop) = (PageText.Width(text, PageText.Small) / 2, PageText.Small / 2);
+            return PageText.Left(
+                at.X - (half * cos) + (drop * sin), at.Y - (half * sin) - (drop * cos), text, PageText.Small) with
+            { Turn = turn };
+        }
+
+        var parts = words.Split("  ");
+        canvas.Label(Along(words), Along(parts[0] + "  " + parts[1]), Along(parts[0]));
     }
 
     private static Side SideOf(string id) => PartId.Read(id)!.Value.Side;

@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
-using BridgeForm.Roles;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Output.DrawingSet;

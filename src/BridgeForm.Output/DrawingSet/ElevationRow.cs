@@ -160,7 +160,6 @@ internal sealed class ElevationRow : GeneralRow
         {
             if (frame >= Range.First && (frame < Range.Last || (AtB && frame == Range.Last)))
             {
-
                 // Beside the frame: the lines of the sag and of the row's ends go up from frames themselves.
                 var side = frame == Range.Last ? -1 : 1;
                 var foot = map.Of(Point(frame).X, _box.MaxY);

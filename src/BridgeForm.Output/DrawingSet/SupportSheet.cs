@@ -105,7 +105,7 @@ internal sealed class FreeBody(DrawingContext context, SupportPull pull, double 
     private void Anchor(Canvas canvas, SheetPoint at, BackstayPull stay, SheetBox cell)
     {
         const double side = 0.005;
-        var reach = Math.Min((cell.MaxX - cell.MinX) / 2 - 0.020, 0.055);
+        var reach = Math.Min(((cell.MaxX - cell.MinX) / 2) - 0.020, 0.055);
         var (sin, cos) = Elementary.SinCos(stay.Angle);
         var length = Math.Min(reach / Math.Max(cos, Tolerances.Level), (at.Y - cell.MinY - side) / Math.Max(sin, Tolerances.Level));
         var foot = new SheetPoint(at.X - (_in * length * cos), at.Y - (length * sin));

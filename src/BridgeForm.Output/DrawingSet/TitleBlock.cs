@@ -95,7 +95,7 @@ internal sealed class TitleBlock
         }
 
         foreach (var (x, low, high) in ((double, int, int)[])
-            [(Owner + (OwnerWidth / 2), 0, 1), (Title + (Number - Title) / 2, 0, 1), (Number + RevisionAt, 0, 2)])
+            [(Owner + (OwnerWidth / 2), 0, 1), (Title + ((Number - Title) / 2), 0, 1), (Number + RevisionAt, 0, 2)])
         {
             yield return new SheetLine(PageLayers.Frame, new(x, Bottom + (low * _row)), new(x, Bottom + (high * _row)));
         }

@@ -1,7 +1,6 @@
 using System.Text;
 using BridgeForm.Output.Drawing;
 using PdfSharp.Pdf;
-using PdfSharp.Pdf.Advanced;
 
 namespace BridgeForm.Output.Pdf;
 
