@@ -43,6 +43,17 @@ internal static class PreviewSite
         PreviewJson.Number(json, "top", end.Node.Y + layout.Levels[frame].Bottom);
         PreviewJson.Number(json, "walk", support.LandingLevel is { } level ? end.Node.Y + level : DeckEnd.Surface(layout, frame));
         PreviewJson.Number(json, "gap", support.LandingGap ?? PicturedGap);
+        if (support.Kind is { } kind)
+        {
+            json.WriteString("support", kind switch
+            {
+                SupportKind.Tree => "tree",
+                SupportKind.Platform => "platform",
+                SupportKind.Abutment => "abutment",
+                _ => "post",
+            });
+        }
+
         PreviewJson.Number(json, "baseHalf", DeckEnd.Beyond(layout.Parameters));
         json.WritePropertyName("stay");
         if (support.Backstay is { } stay)

@@ -42,8 +42,9 @@ internal static class RailFit
                 guard.Pickets is null ? Count : PostLength,
                 [PostLength, Section],
                 $"the rails of {text.Size(guard.Rail.Width)} "
-                    + (guard.Pickets is null ? "overlap" : "have no room with the gaps of the pickets") + $": between deck and head are {text.Size(Math.Max(0, room))} along the "
-                    + $"posts of {layout.Poses[frame].Name}, where the deck lies {text.Size(layout.Deck.Lifts[frame])} above the base");
+                    + (guard.Pickets is null ? "overlap" : "have no room with the gaps of the pickets")
+                    + $": between deck and head are {text.Size(Math.Max(0, room))} along the posts of {layout.Poses[frame].Name}, "
+                    + $"where the deck lies {text.Size(layout.Deck.Lifts[frame])} above the base");
         }
     }
 

@@ -25,26 +25,28 @@ internal static class JointHardware
 
         var words = new QuantityText(parameters.Units);
         var where = string.Create(CultureInfo.InvariantCulture, $"{joint.Count} joints: {joint.What}");
+        var metal = HardwareList.FastenerNote(parameters.FastenerMetal);
         return frames.Joints.FirstOrDefault(j => string.Equals(j.Name, joint.Name, StringComparison.Ordinal)) switch
         {
-            { Plates: { } plates } => [Bolts(frames, joint, plates, words, where), Plates(joint, plates, words, where)],
+            { Plates: { } plates } => [Bolts(frames, joint, plates, words, where, metal), Plates(joint, plates, words, where, metal)],
             { Bracket: { } bracket } =>
             [
                 new($"Brackets, {joint.Name}", null, where,
                     $"as many a joint as carry {words.Force(bracket.Uplift)} up and {words.Force(bracket.Shear)} along the face, with the "
-                        + $"fasteners that their maker names: {bracket.Source}; {HardwareList.FastenerNote}",
+                        + $"fasteners that their maker names: {bracket.Source}; {metal}",
                     "project file"),
             ],
             _ =>
             [
                 new($"Fasteners, {joint.Name}", null, where,
-                    $"by your engineer: {words.Force(force)} (guard-joint-{joint.Name}); {HardwareList.FastenerNote}",
+                    $"by your engineer: {words.Force(force)} (guard-joint-{joint.Name}); {metal}",
                     "counted from the model"),
             ],
         };
     }
 
-    private static HardwareItem Bolts(FrameParameters frames, Joint joint, PlateJoint plates, QuantityText words, string where)
+    private static HardwareItem Bolts(
+        FrameParameters frames, Joint joint, PlateJoint plates, QuantityText words, string where, string metal)
     {
         var size = BoltSizes.Find(plates.Bolt)!;
         var grip = JointSticks.Of(frames, JointSection.PlaceOf(joint.Name)).Carrier.Thickness + (Faces * plates.Thickness);
@@ -56,11 +58,11 @@ internal static class JointHardware
             where,
             string.Create(CultureInfo.InvariantCulture, $"hex, each with a washer and a nut; {each} a joint; grip {words.Size(grip)}; ")
                 + $"holes {words.Size(plates.Bolt + BoltSizes.Oversize)}; square to both faces, no bevel washer; nuts stand out "
-                + $"{words.Size(plates.Thickness + length - grip)} beyond the wood, which landings must leave; {HardwareList.FastenerNote}",
+                + $"{words.Size(plates.Thickness + length - grip)} beyond the wood, which landings must leave; {metal}",
             $"project file; {BoltSizes.Source}");
     }
 
-    private static HardwareItem Plates(Joint joint, PlateJoint plates, QuantityText words, string where)
+    private static HardwareItem Plates(Joint joint, PlateJoint plates, QuantityText words, string where, string metal)
     {
         var mass = plates.Length * plates.Width * plates.Thickness * SteelPlate.Density;
         return new(
@@ -68,7 +70,7 @@ internal static class JointHardware
             Faces * joint.Count,
             where,
             $"mild steel, {words.Mass(mass)} each, not in frames.hardware unless you put it there; profiles/plate-{joint.Name}.dxf, on one "
-                + $"face as drawn, on the other turned over; {HardwareList.FastenerNote}",
+                + $"face as drawn, on the other turned over; {metal}",
             "project file");
     }
 }

@@ -12,9 +12,10 @@ internal static class Handrail
     public static DeclaredCheck Declared { get; } = new(
         "handrail-height",
         "Height of a handrail",
-        "On a public bridge whose deck is steeper than 1 : 20 and rises more than 6 in, and on a private one steeper than 1 : 12: height "
-            + "above the deck, measured as the guard's, of the handrail (guard.handrail), or without one of the rail or cap nearest to "
-            + "34 to 38 in. Whether a hand can close around a rail or cap is not judged; of a handrail handrail-size and handrail-clearance do.",
+        "On a public bridge whose deck is steeper than 1 : 20 and rises more than 6 in, and on a private one steeper than 1 : 12: "
+            + "height above the deck, measured as the guard's, of the handrail (guard.handrail), or without one of the rail or cap "
+            + "nearest to 34 to 38 in. Whether a hand can close around a rail or cap is not judged; of a handrail handrail-size and "
+            + "handrail-clearance do.",
         $"{Limits.Handrail(BridgeUse.Public).Source}; {Limits.Handrail(BridgeUse.Private).Source}",
         [CheckStatus.Pass, CheckStatus.Warn]);
 

@@ -1,5 +1,4 @@
 using BridgeForm.Loads;
-using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks.Ropes;
 

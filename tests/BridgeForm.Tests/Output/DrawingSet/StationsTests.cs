@@ -36,7 +36,8 @@ public sealed class StationsTests
         var told = words.LeastSize(model.Checks.Single(c => c.Id is "guard-height").Demand);
         Assert.Equal(
             told,
-            BridgeForm.Output.Preview.PreviewFacts.Gather(model).Single(f => f.Label.StartsWith("Rail height", StringComparison.Ordinal)).Text);
+            BridgeForm.Output.Preview.PreviewFacts.Gather(model)
+                .Single(f => f.Label.StartsWith("Rail height", StringComparison.Ordinal)).Text);
         var drawn = BridgeForm.Output.Preview.PreviewDimensions.Side(model).Single(
             d => d.Label.StartsWith("rail height", StringComparison.Ordinal));
         Assert.Equal(told, drawn.Text);
