@@ -87,7 +87,7 @@ internal sealed class FreeBody(DrawingContext context, SupportPull pull, double 
     }
 
     /// <summary>What stands there, dashed, with a line for the ground.</summary>
-    private void Stand(Canvas canvas, SheetPoint at, SheetBox cell)
+    private static void Stand(Canvas canvas, SheetPoint at, SheetBox cell)
     {
         const double half = 0.0025, ground = 0.010;
         var foot = cell.MinY + 0.006;

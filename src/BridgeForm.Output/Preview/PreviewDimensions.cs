@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using BridgeForm.Checks.Codes;
 using BridgeForm.Frames;
-using BridgeForm.Output.DrawingSet;
 using BridgeForm.Quantities;
 using BridgeForm.Ropes;
 using BridgeForm.Solids;

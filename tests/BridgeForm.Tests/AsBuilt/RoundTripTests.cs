@@ -2,7 +2,6 @@ using System.Globalization;
 using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Project;
-using BridgeForm.Ropes;
 using BridgeForm.Tests.Checks;
 
 namespace BridgeForm.Tests.AsBuilt;

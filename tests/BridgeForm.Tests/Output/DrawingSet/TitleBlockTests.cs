@@ -52,7 +52,7 @@ public sealed class TitleBlockTests
         var texts = Texts(page).ToList();
         Assert.Superset(s_fields.ToHashSet(StringComparer.Ordinal), texts.ToHashSet(StringComparer.Ordinal));
         Assert.DoesNotContain(texts, t => System.Text.RegularExpressions.Regex.IsMatch(
-            t, @"\b(19|20)\d\d-\d\d-\d\d\b", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(1)));
+            t, @"\b(19|20)\d\d-\d\d-\d\d\b", System.Text.RegularExpressions.RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1)));
     });
 
     /// <summary>A sixth and a seventh issue find no row, and nothing is drawn below the border for them.</summary>
