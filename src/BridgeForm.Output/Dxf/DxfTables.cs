@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Output.Drawing;
+using BridgeForm.Quantities;
 using static BridgeForm.Output.Dxf.DxfHandles;
 
 namespace BridgeForm.Output.Dxf;
@@ -121,7 +122,7 @@ internal static class DxfTables
             var (name, purpose) = (layers[i].Name, layers[i].Purpose);
             Layer(
                 tags, FirstLayer + 1 + i, name, DxfColours.Of(purpose), purpose == LayerPurpose.FarEdge ? Dashed : Continuous,
-                (int)Math.Round(LayerStyle.Of(purpose).Weight * HundredthsOfAMillimetre));
+                (int)Rounding.ToDecimals(LayerStyle.Of(purpose).Weight * HundredthsOfAMillimetre, 0));
         }
     }
 

@@ -23,12 +23,12 @@ public static class PageKeys
     [
         ("site", ["name", "units", "use", "site"]),
         ("walkway", ["deck"]),
-        ("frame", ["frames", "holes"]),
+        ("frame", ["frames", "joints", "holes"]),
         ("guard", ["guard"]),
         ("ropes", ["ropes", "saddle", "as_built"]),
         ("loads", ["loads", "limits"]),
         ("lumber", ["stock", "species", "values", "treatment", "fasteners", "prices"]),
-        ("shop", ["shop", "erection", "quote"]),
+        ("shop", ["shop", "erection", "quote", "sheets"]),
     ];
 
     /// <summary>

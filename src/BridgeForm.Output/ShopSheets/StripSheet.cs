@@ -19,7 +19,7 @@ internal static class StripSheet
     ];
 
     /// <summary>Whether anything is ripped to a taper.</summary>
-    public static bool Any(BridgeModel model) => model.Pieces.Any(p => !p.Shape.Rips.IsEmpty);
+    public static bool Any(BridgeModel model) => model.Pieces.Any(StripPlan.IsRipped);
 
     /// <summary>A page for each set-up after those of the saw; nothing where nothing is ripped.</summary>
     public static void Add(TablePages pages, BridgeModel model)

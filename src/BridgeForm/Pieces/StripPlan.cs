@@ -93,7 +93,7 @@ public static class StripPlan
     public static ImmutableArray<StripSetup> List(ImmutableArray<Piece> pieces, ShopParameters shop)
     {
         var setups = ImmutableArray.CreateBuilder<StripSetup>();
-        foreach (var stick in pieces.Where(p => !p.Shape.Rips.IsEmpty).GroupBy(p => (p.Stock, p.Section)))
+        foreach (var stick in pieces.Where(IsRipped).GroupBy(p => (p.Stock, p.Section)))
         {
             var open = ImmutableArray<TaperedPiece>.Empty;
             foreach (var next in stick.Select(p => new TaperedPiece(p, Taper.Measure(p)!)).OrderByDescending(p => p.Taper.Angle))
@@ -113,6 +113,9 @@ public static class StripPlan
 
         return setups.ToImmutable();
     }
+
+    /// <summary>Whether a piece is a strip with a taper; what is ripped off a round one is not.</summary>
+    public static bool IsRipped(Piece piece) => piece.Shape is { Rips.IsEmpty: false, IsRound: false };
 
     /// <summary>
     /// The tilt, of those that a gauge shows, and the thickness that come nearest to all tapers: thickness half way between the

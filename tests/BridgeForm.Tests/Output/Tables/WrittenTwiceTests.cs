@@ -27,6 +27,8 @@ public sealed partial class WrittenTwiceTests
         [("fl oz", "l")] = (Gallon / 128, 0.05),
         [("lbf", "kN")] = (4.4482216152605e-3, 0.5),
         [("lbf", "N")] = (4.4482216152605, 0.5),
+        // Finer than a tape: hundredths of an inch.
+        [("in", "mm")] = (25.4, 0.005),
         [("mm", "mm")] = (1, 0.5),
         [("m", "mm")] = (1000, 0.0005),
         [("kg", "kg")] = (1, 0.05),
