@@ -60,7 +60,8 @@ internal static class HandrailProofs
     private static TwoBays With(string handrail) => new() { PostLength = 44, Rails = "[]", Guard = $", handrail: {{ {handrail} }}" };
 
     private static Proof Sized(string size, double had, double limit) => new Proof(
-        With(size + ", height: 36 in").Check("handrail-size"), had * TwoBays.Inch, limit * TwoBays.Inch) { Error = 1e-7 };
+        With(size + ", height: 36 in").Check("handrail-size"), had * TwoBays.Inch, limit * TwoBays.Inch)
+    { Error = 1e-7 };
 
     // The square one falls with the bridge, so its corners stand upright to the fall and not to the posts: a hundredth of an inch.
     private static Proof Clear(string size, double share)
