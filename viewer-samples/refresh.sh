@@ -29,7 +29,7 @@ for view in loaded walk; do
 done
 
 bridgeform make viewer-samples/alder-dell/project.yaml --only drawings -o "$out/drawings" --quiet
-for sheet in 2:arrangement 3:frame; do
+for sheet in 5:arrangement 7:frame; do
   page=${sheet%%:*}
   name=alder-dell-${sheet##*:}
   pdftoppm -r 100 -f "$page" -l "$page" -singlefile -png "$out/drawings/drawings.pdf" "$pictures/$name"
