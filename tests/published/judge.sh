@@ -103,7 +103,7 @@ hostile() {
   cd "$yard"
   cp "$sample" bridge.yaml
   ln -s "$program" other-name
-  says "10 files in by-link" 0 env -i HOME=/nowhere TMPDIR=/nowhere LC_ALL=C PATH=/nowhere ./other-name make bridge.yaml -o by-link --only tables
+  says "11 files in by-link" 0 env -i HOME=/nowhere TMPDIR=/nowhere LC_ALL=C PATH=/nowhere ./other-name make bridge.yaml -o by-link --only tables
   (umask 077 && expect 0 bare "$program" make bridge.yaml -o narrow --only tables --quiet)
   [ "$(stat -c %a narrow narrow/cut-list.csv | xargs)" = "700 600" ] || fail "others may read what was made under umask 077"
   expect 0 bare "$program" check bridge.yaml --json report.json --quiet 0<&-

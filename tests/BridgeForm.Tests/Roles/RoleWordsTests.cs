@@ -114,7 +114,7 @@ public sealed class RoleWordsTests
     public void Drawing_set(Role role)
     {
         var pages = s_drawings.Value[EveryRole.With(role)];
-        foreach (var title in (string[])["Parts of this ", "Cut list"])
+        foreach (var title in (string[])["Parts of ", "Cut list"])
         {
             Assert.Contains(
                 pages,
