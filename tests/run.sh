@@ -57,7 +57,7 @@ for what in publish bytes places startup completion; do
   step "published program: $what" bash tests/published/judge.sh "$what"
 done
 
-# The live page is made and judged beside what keeps one processor busy at most.
+# The live page is made and judged beside the steps that follow; what measures times comes last in the tests, long after it.
 live() {
   bash src/BridgeForm.Live/build.sh artifacts/live.html artifacts/live "$PWD/src/BridgeForm.Cli/bin/Release/net10.0/BridgeForm.Cli.dll" &&
     bash tests/live/judge.sh artifacts/live.html artifacts/published/bridgeform-linux-x64/bridgeform
@@ -69,7 +69,6 @@ step "changes that once went unnoticed are noticed" bash tests/mutation.sh --sur
 for what in tool release; do
   step "published program: $what" bash tests/published/judge.sh "$what"
 done
-step "live page" lived
 
 log=$(mktemp)
 trap 'rm -f "$log"' EXIT
@@ -84,5 +83,6 @@ else
   failed=$((failed + $(sed -E 's/.*Failed: *([0-9]+).*/\1/' <<<"$summary")))
 fi
 
+step "live page" lived
 echo "$passed passed, $failed failed"
 [ "$failed" -eq 0 ]
