@@ -8,7 +8,7 @@ export default function way() {
   return sheet;
 }
 
-/** X to the right, Y back and up, Z up: the face up and edge 2 are seen, edge 1 behind; so the stick is seen from its edge 1. */
+/** X to the right, Y back and up, Z up: the face up and edge 1 are seen, edge 2 is behind. */
 function stick(sheet) {
   const o = [70, 235], scale = 26;
   const p = (x, y, z) => [o[0] + scale * (x + y * 0.5), o[1] - scale * (y * 0.5 + z)];
@@ -25,7 +25,7 @@ function stick(sheet) {
   sheet.text([p(4, 0, 0.6)[0], p(4, 0, 0.6)[1]], 'edge 1');
   sheet.text([p(long, 0, 0)[0] - 20, p(long, 0, 0)[1] + 22], 'near end');
   sheet.text([p(0, 0, 0)[0] - 10, p(0, 0, 0)[1] + 22], 'far end');
-  sheet.text([p(tip, 0, 0)[0] - 20, p(tip, 0, 0)[1] + 22], 'way mark: its tip towards the far end', { kind: 'm', at: 'end' });
+  sheet.text([p(tip, 0, 0)[0] + 30, p(tip, 0, 0)[1] + 46], 'way mark: its tip towards the far end', { kind: 'm', at: 'end' });
 }
 
 function bridge(sheet) {
