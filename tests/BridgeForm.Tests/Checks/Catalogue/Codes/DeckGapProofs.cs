@@ -2,7 +2,10 @@ using BridgeForm.Checks;
 
 namespace BridgeForm.Tests.Checks.Catalogue.Codes;
 
-/// <summary>Gaps of the deck against 1/2 in (ADA 2010 302.3, from memory) and a ball of 35 mm (EN ISO 14122-2, as walkway makers quote it).</summary>
+/// <summary>
+/// Gaps of the deck against 1/2 in (ADA 2010 302.3, from memory) and a ball of 35 mm
+/// (EN ISO 14122-2, as walkway makers quote it).
+/// </summary>
 internal static class DeckGapProofs
 {
     private const double Ball = 35 / 25.4;
