@@ -75,10 +75,14 @@ public sealed record BridgeModel
 
     /// <summary>How the ropes hang and pull when each stage of the assembly is done.</summary>
     public ImmutableArray<StageSlope> Stages() => StageSlopes.Find(
-        Parameters, Rope, Pieces, Groups, Assembly(), Ropework.Chosen.Shorter - 1);
+        Parameters, Rope, Pieces, Groups, Assembly(), Ropework.Chosen.Shorter - 1, Ropework.Standing);
 
     /// <summary>The whole way of building, with its hold points.</summary>
-    public ImmutableArray<ErectionStep> Erection() => ErectionPlan.List(Parameters, Pieces, Ropework, Assembly());
+    public ImmutableArray<ErectionStep> Erection() => Erection(Stages());
+
+    /// <summary>The same where the stages are at hand.</summary>
+    public ImmutableArray<ErectionStep> Erection(ImmutableArray<StageSlope> stages) =>
+        ErectionPlan.List(Parameters, Pieces, Ropework, Assembly(), stages);
 
     /// <summary>Keepers, fasteners by joint, rope and its ends.</summary>
     public ImmutableArray<HardwareItem> Hardware() => HardwareList.List(

@@ -25,9 +25,12 @@ public static class ErectionSheet
         var frame = PageFrame.On(paper, words);
         var flow = new TableFlow(frame.Body);
         Zone(model, flow.Fresh(FigureHeight));
-        var steps = model.Erection();
+        var stages = model.Stages();
+        var steps = model.Erection(stages);
         flow.Add(Cautions(model, steps));
-        flow.Add(Stages(model));
+        var text = new QuantityText(model.Parameters.Units);
+        flow.Add(Stages(stages, text));
+        flow.Add(Crew(model, stages, text));
         flow.Add(Steps(model, steps));
         return new SheetBook(words.Title, [.. flow.Pages.Select((p, i) => frame.Page(p.Entities, i + 1, flow.Pages.Count))]);
     }
@@ -51,27 +54,39 @@ public static class ErectionSheet
         return new FlowTable("Before anything is lifted", "", [new("What everybody knows", 0.185)], rows);
     }
 
-    private static FlowTable Stages(BridgeModel model)
-    {
-        var w = new QuantityText(model.Parameters.Units);
-        return new FlowTable(
-            "Each stage when it is done",
-            "At the reference temperature, nobody on the bridge, wood as dry as in service (freshly treated it is heavier, and pulls "
-                + "more); of one rope on the span's side: a backstay pulls the level part over the cosine of its angle, and presses its "
-                + "support down besides. Half built, it hangs steeper than finished, steeper yet under the crew. Walk only on deck that "
-                + "is fixed, one behind the other.",
+    private static FlowTable Stages(ImmutableArray<StageSlope> stages, QuantityText w) => new(
+        "Each stage when it is done",
+        "At the reference temperature, nobody on the bridge, wood as dry as in service (freshly treated it is heavier, and pulls "
+            + "more); of one rope on the span's side: a backstay pulls the level part over the cosine of its angle, and presses its "
+            + "support down besides. Walk only on deck that is fixed, one behind the other.",
+        [
+            new("Stage"), new("Sag", Figures: true), new("Steepest slope", 0.02, Figures: true),
+            new("Largest tension", 0.02, Figures: true), new("A along", Figures: true), new("A down", Figures: true),
+            new("B along", Figures: true), new("B down", Figures: true),
+        ],
+        [.. stages.Select(s => new FlowRow(
+        [
+            s.Stage.ToString(CultureInfo.InvariantCulture), w.Size(s.Sag), QuantityText.Degrees(Elementary.Atan(s.Steepest)),
+            w.Force(s.Tension), w.Force(Math.Abs(s.ReactionA.X)), w.Force(-s.ReactionA.Y), w.Force(Math.Abs(s.ReactionB.X)),
+            w.Force(-s.ReactionB.Y),
+        ]))]);
+
+    private static FlowTable Crew(BridgeModel model, ImmutableArray<StageSlope> stages, QuantityText w) => new(
+        "With two of the crew on it",
+        $"Two people with tools, {w.Force(CrewOnStage.Person)} each (ASCE 37-14, from memory), where they reach for the next frame: in the "
+            + "middle of the deck for slope and tension, both beside one guard for the cross slope, no wind, nobody pushing, nothing held "
+            + "from the side. More people, or stacks of wood, tilt it more. Where it turns over, nobody goes on without side stays.",
+        [
+            new("Stage"), new("At"), new("Steepest slope", 0.02, Figures: true), new("Largest tension", 0.02, Figures: true),
+            new("Cross slope, both beside one guard", 0.05),
+        ],
+        [.. stages.Where(s => s.Crew is not null).Select(s => new FlowRow(
             [
-                new("Stage"), new("Sag", Figures: true), new("Steepest slope", 0.02, Figures: true),
-                new("Largest tension", 0.02, Figures: true), new("A along", Figures: true), new("A down", Figures: true),
-                new("B along", Figures: true), new("B down", Figures: true),
+                s.Stage.ToString(CultureInfo.InvariantCulture), model.Groups[s.Crew!.Frame].Name,
+                s.Crew.Steepest is { } steep ? QuantityText.Degrees(Elementary.Atan(steep)) : "",
+                s.Crew.Tension is { } pull ? w.Force(pull) : "", AssemblyWords.Tilt(s.Crew),
             ],
-            [.. model.Stages().Select(s => new FlowRow(
-            [
-                s.Stage.ToString(CultureInfo.InvariantCulture), w.Size(s.Sag), QuantityText.Degrees(Elementary.Atan(s.Steepest)),
-                w.Force(s.Tension), w.Force(Math.Abs(s.ReactionA.X)), w.Force(-s.ReactionA.Y), w.Force(Math.Abs(s.ReactionB.X)),
-                w.Force(-s.ReactionB.Y),
-            ]))]);
-    }
+            s.Crew.Tilt is null))]);
 
     private static FlowTable Steps(BridgeModel model, ImmutableArray<ErectionStep> steps)
     {

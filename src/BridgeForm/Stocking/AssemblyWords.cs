@@ -1,3 +1,4 @@
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Stocking;
@@ -22,4 +23,13 @@ public static class AssemblyWords
         AssemblyWork.FixCaps => "Lay the caps on the posts' heads",
         _ => throw new ArgumentOutOfRangeException(nameof(step), step.Work, "No such work."),
     };
+
+    /// <summary>Cross slope with both of the crew beside one guard; in words where they turn the frames over.</summary>
+    public static string Tilt(CrewOnStage crew) => crew.Tilt is { } tilt
+        ? QuantityText.Degrees(Elementary.Atan(tilt))
+        : crew.Steepest is null ? "IT TURNS OVER, with both in the middle too" : "IT TURNS OVER";
+
+    /// <summary>What must hold a stage that they turn over.</summary>
+    public static string SideStays(CrewOnStage crew) => "side stays hold it as the engineer drew them: two of the crew "
+        + (crew.Steepest is null ? "turn it over here, in the middle of the deck too" : "beside one guard turn it over here");
 }

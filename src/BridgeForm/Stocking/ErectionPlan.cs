@@ -29,14 +29,16 @@ public static class ErectionPlan
 
     /// <summary>All steps in order.</summary>
     public static ImmutableArray<ErectionStep> List(
-        BridgeParameters parameters, ImmutableArray<Piece> pieces, RopeWork ropework, ImmutableArray<AssemblyStep> assembly)
+        BridgeParameters parameters, ImmutableArray<Piece> pieces, RopeWork ropework, ImmutableArray<AssemblyStep> assembly,
+        ImmutableArray<StageSlope> stages)
     {
+        var crews = stages.Where(s => s.Crew is not null).ToDictionary(s => s.Stage, s => s.Crew!);
         var masses = pieces.SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Mass)))
             .ToDictionary(p => p.Id, p => p.Mass, StringComparer.Ordinal);
         List<(int? Stage, string Where, bool IsHold, string Text, double Mass)> steps =
         [
             .. Before(parameters, ropework),
-            .. assembly.GroupBy(s => s.Stage).SelectMany(stage => Stage(parameters, stage, masses)),
+            .. assembly.GroupBy(s => s.Stage).SelectMany(stage => Stage(parameters, stage, masses, crews.GetValueOrDefault(stage.Key))),
             .. After(parameters),
         ];
         return [.. steps.Select((s, i) => new ErectionStep(i + 1, s.Stage, s.Where, s.IsHold, s.Text, s.Mass))];
@@ -92,7 +94,7 @@ public static class ErectionPlan
     }
 
     private static IEnumerable<(int?, string, bool, string, double)> Stage(
-        BridgeParameters parameters, IEnumerable<AssemblyStep> stage, IReadOnlyDictionary<string, double> masses)
+        BridgeParameters parameters, IEnumerable<AssemblyStep> stage, IReadOnlyDictionary<string, double> masses, CrewOnStage? crew)
     {
         var steps = stage.ToList();
         foreach (var step in steps)
@@ -109,6 +111,10 @@ public static class ErectionPlan
                 yield return (
                     step.Stage, string.Join(' ', hung.Select(s => s.Where)), true,
                     "the keepers are closed on both ropes; nobody steps on a frame before", 0);
+                if (crew is { Tilt: null })
+                {
+                    yield return (step.Stage, "bridge", true, AssemblyWords.SideStays(crew), 0);
+                }
             }
         }
     }

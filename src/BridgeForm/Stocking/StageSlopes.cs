@@ -5,6 +5,7 @@ using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Roles;
 using BridgeForm.Ropes;
+using BridgeForm.Ropes.Pairs;
 
 namespace BridgeForm.Stocking;
 
@@ -22,6 +23,9 @@ public sealed record StageSlope(int Stage, double Steepest, double Sag)
 
     /// <summary>The same on support B.</summary>
     public required RopePoint ReactionB { get; init; }
+
+    /// <summary>With two of the crew on it; null where the stage hangs no frame, or heights are left out.</summary>
+    public CrewOnStage? Crew { get; init; }
 }
 
 /// <summary>The slope at the end of each stage: the crew walks on it, and it is steeper than the finished bridge.</summary>
@@ -40,14 +44,16 @@ public static class StageSlopes
     /// <param name="groups">Frames and bays in which they are hung.</param>
     /// <param name="steps">In this order.</param>
     /// <param name="stretch">Share by which the ropes are longer than drawn; negative where they were set short for it.</param>
+    /// <param name="standing">How high everything stands, for the crew on it; null to leave the crew out.</param>
     public static ImmutableArray<StageSlope> Find(
         BridgeParameters parameters, RopeShape design,
-        ImmutableArray<Piece> pieces, ImmutableArray<GroupIds> groups, ImmutableArray<AssemblyStep> steps, double stretch = 0)
+        ImmutableArray<Piece> pieces, ImmutableArray<GroupIds> groups, ImmutableArray<AssemblyStep> steps, double stretch = 0,
+        StandingWeights? standing = null)
     {
         var count = steps.Length == 0 ? 0 : steps[^1].Stage;
         var stride = Math.Max(1, (count + MostSolved - 1) / MostSolved);
         var weights = new PartWeights(design, parameters.Frames.HardwareMass, pieces, groups);
-        var loads = new double[design.Nodes.Length];
+        var (loads, moments) = (new double[design.Nodes.Length], new double[design.Nodes.Length]);
         var slopes = ImmutableArray.CreateBuilder<StageSlope>();
         foreach (var stage in steps.GroupBy(s => s.Stage))
         {
@@ -56,7 +62,10 @@ public static class StageSlopes
                 weights.Add(step, loads);
             }
 
-            if (((count - stage.Key) % stride == 0) && Solve(design, parameters.Site, loads, stretch) is { } shape)
+            var places = stage.Select(s => weights.Place(s.Where)).Distinct().ToList();
+            AddMoments(standing, places, moments);
+            var rope = LoadCaseRequest.At(design, 0, Backstays.Of(parameters.Site), stretch) with { Loads = [.. loads] };
+            if (((count - stage.Key) % stride == 0) && Solve(rope) is { } shape)
             {
                 var (a, b) = shape.Reactions();
                 slopes.Add(new StageSlope(stage.Key, RopeCurve.Steepest(shape.Nodes), shape.Sag)
@@ -64,6 +73,10 @@ public static class StageSlopes
                     Tension = shape.LargestTension,
                     ReactionA = a,
                     ReactionB = b,
+                    Crew = standing is null ? null : CrewOnStage.Worst(
+                        parameters, rope with { Start = shape },
+                        new PairLoads([.. loads.Select(l => 2 * l)], [.. loads.Select(_ => 0.0)], [.. moments]), standing.DeckHeights,
+                        places.Where(p => p > 0 && p < loads.Length - 1)),
                 });
             }
         }
@@ -71,12 +84,31 @@ public static class StageSlopes
         return slopes.ToImmutable();
     }
 
-    private static RopeShape? Solve(RopeShape design, SiteParameters site, double[] loads, double stretch)
+    private static RopeShape? Solve(LoadCaseRequest rope) => LoadCaseSolver.TryFind(
+        rope, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, out var shape, out _) ? shape : null;
+
+    // A frame's at its node; of deck and guard there, half with either bay. Nothing stands on the ropes at the supports.
+    private static void AddMoments(StandingWeights? standing, IEnumerable<int> places, double[] moments)
     {
-        var request = LoadCaseRequest.At(design, 0, Backstays.Of(site), stretch) with { Loads = [.. loads] };
-        return LoadCaseSolver.TryFind(request, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, out var shape, out _)
-            ? shape
-            : null;
+        if (standing is null)
+        {
+            return;
+        }
+
+        var last = moments.Length - 1;
+        foreach (var place in places)
+        {
+            if (place <= last)
+            {
+                moments[place] += standing.FrameMoments[place];
+                continue;
+            }
+
+            foreach (var node in (int[])[place - last - 1, place - last])
+            {
+                moments[node] += (standing.Moments[node] - standing.FrameMoments[node]) / 2;
+            }
+        }
     }
 
     /// <summary>Weights of parts on one rope, by the frame or bay that they belong to.</summary>
@@ -97,6 +129,9 @@ public static class StageSlopes
                 .ToDictionary(g => groups[g].Name, g => g, StringComparer.Ordinal);
             _hardware = hardware;
         }
+
+        /// <summary>Number of a frame; of a bay, counted on after the last frame.</summary>
+        public int Place(string where) => _places[where];
 
         /// <summary>Adds a step's parts: a frame's at its node, half of a bay's at each of its two; nothing at the supports.</summary>
         public void Add(AssemblyStep step, double[] loads)

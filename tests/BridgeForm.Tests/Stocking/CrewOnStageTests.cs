@@ -1,0 +1,99 @@
+using BridgeForm.Output.Drawing;
+using BridgeForm.Output.ShopSheets;
+using BridgeForm.Project;
+using BridgeForm.Ropes;
+
+namespace BridgeForm.Tests.Stocking;
+
+public class CrewOnStageTests
+{
+    // 250 lbf each, 4.4482216 N a pound force (NIST SP 811); people's weight 1 m over the deck.
+    private const double Both = 500 * 4.4482216;
+    private const double OverDeck = 1;
+    private const double Gravity = 9.80665;
+
+    // Both beside one guard, each rope solved by itself: one carries ½ ± (e + h·tan θ)/s of what hangs at a frame, and tan θ is how much
+    // lower it hangs than the other over s; taken again and again until that stays.
+    [Theory]
+    [InlineData(2)]
+    [InlineData(5)]
+    public void Beside_one_guard_they_tilt_the_stage_as_two_ropes_have_it(int frame)
+    {
+        var model = Bridges.Build(Bridges.Garden + "\nerection: one-end\n");
+        var crew = model.Stages().Single(s => s.Crew?.Frame == frame).Crew!;
+        var (s, aside) = (
+            model.Parameters.Ropes.Spacing, (DeckWidth.BetweenPosts(model.Parameters) / 2) - model.Parameters.Loads.PointEdge);
+        var (weights, heights) = Hung(model, frame);
+        var standing = model.Ropework.Standing!;
+        weights[frame] += Both;
+        heights[frame] += Both * (standing.DeckHeights[frame] + OverDeck);
+        var tilts = new double[weights.Length];
+        for (var round = 0; round < 60; round++)
+        {
+            var (left, right) = (One(+1), One(-1));
+            for (var i = 1; i < tilts.Length - 1; i++)
+            {
+                tilts[i] = (right.Nodes[i].Y - left.Nodes[i].Y) / s;
+            }
+        }
+
+        Assert.InRange(crew.Tilt!.Value, 0.01, 0.2);
+        Assert.Equal(tilts[frame], crew.Tilt.Value, 1e-5);
+
+        RopeShape One(int side)
+        {
+            double[] loads = [.. weights.Select((w, i) =>
+                (w / 2) + (side * ((i == frame ? Both * aside : 0) + (heights[i] * tilts[i])) / s))];
+            var request = LoadCaseRequest.At(model.Rope, 0, Backstays.Of(model.Parameters.Site)) with { Loads = [.. loads] };
+            Assert.True(LoadCaseSolver.TryFind(
+                request, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, out var shape, out _));
+            return shape!;
+        }
+    }
+
+    // Parts of F01 to the frame with hardware, and of the bays between; newtons, and N·m over the ropes.
+    private static (double[] Weights, double[] Heights) Hung(BridgeModel model, int frame)
+    {
+        var masses = model.Pieces.SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Mass)))
+            .ToDictionary(p => p.Id, p => p.Mass, StringComparer.Ordinal);
+        double Of(string group) => Gravity * model.Groups.Single(g => g.Name == group).MemberIds.Sum(id => masses[id]);
+        var standing = model.Ropework.Standing!;
+        var (weights, heights) = (new double[model.Frames.Length], new double[model.Frames.Length]);
+        for (var i = 1; i <= frame; i++)
+        {
+            var bays = (Of($"B{i:00}") + (i < frame ? Of($"B{i + 1:00}") : 0)) / 2;
+            weights[i] = Of($"F{i:00}") + (Gravity * model.Parameters.Frames.HardwareMass) + bays;
+            heights[i] = standing.FrameMoments[i] + ((standing.Moments[i] - standing.FrameMoments[i]) * (i < frame ? 1 : 0.5));
+        }
+
+        return (weights, heights);
+    }
+
+    // Long and high over ropes that few frames pull tight: two beside a guard turn it over, and the steps stop there; nearer to the support
+    // they do not, and the steps go on.
+    [Fact]
+    public void Where_they_turn_it_over_nothing_goes_on_without_side_stays()
+    {
+        var model = Bridges.Build(Bridges.Garden.Replace("span: 30 ft", "span: 400 ft", StringComparison.Ordinal));
+        var stages = model.Stages();
+        var fallen = stages.Where(s => s.Crew is { Tilt: null }).Select(s => s.Stage).ToList();
+        Assert.NotEmpty(fallen);
+        Assert.Contains(stages, s => s.Crew is { Tilt: > 0 });
+        var held = model.Erection().Where(s => s.IsHold && s.Text.StartsWith("side stays hold it", StringComparison.Ordinal)).ToList();
+        Assert.Equal(fallen, held.Select(s => s.Stage!.Value));
+        var texts = ErectionSheet.Draw(model).Pages.SelectMany(p => p.Content.Entities.OfType<SheetText>()).Select(t => t.Text);
+        Assert.Equal(fallen.Count, texts.Count(t => t.StartsWith("IT TURNS OVER", StringComparison.Ordinal)));
+        Assert.DoesNotContain(
+            Bridges.Build(Bridges.Garden).Erection(), s => s.Text.StartsWith("side stays hold it", StringComparison.Ordinal));
+    }
+
+    // A stage that hangs no frame has nobody reaching for one.
+    [Fact]
+    public void The_first_stage_and_the_last_have_no_crew_out_there()
+    {
+        var stages = Bridges.Build(Bridges.Garden + "\nerection: one-end\n").Stages();
+        Assert.Null(stages[0].Crew);
+        Assert.Null(stages[^1].Crew);
+        Assert.All(stages[1..^1], s => Assert.True(s.Crew!.Tension > s.Tension));
+    }
+}
