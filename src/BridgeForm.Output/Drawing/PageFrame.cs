@@ -16,7 +16,17 @@ public sealed record SheetWords(string Project, string Title, ImmutableArray<str
         [.. model.Checks.Where(c => c.Status == Checks.CheckStatus.Fail).Select(c => c.Id)])
     {
         NotChecked = Checks.Verdict.NotChecked(model.Checks),
+        Issue = IssueOf(model.Parameters.Sheets),
     };
+
+    /// <summary>Number and issue of the drawing set that the sheet belongs to; empty where the project file gives neither.</summary>
+    public string Issue { get; init; } = "";
+
+    private static string IssueOf(Project.SheetParameters sheets)
+    {
+        var (index, date) = sheets.Revisions.LastOrDefault() is { } last ? ("rev. " + last.Index, last.Date) : ("", sheets.Issued);
+        return string.Join(", ", ((string[])[sheets.Number, index, date]).Where(s => s.Length > 0));
+    }
 
     /// <summary>Wood that no table has values for; printed on every sheet.</summary>
     public ImmutableArray<string> NotChecked { get; init; } = [];
@@ -29,12 +39,14 @@ public sealed record SheetWords(string Project, string Title, ImmutableArray<str
 internal sealed class PageFrame
 {
     private const double HeaderHeight = 0.010;
+    private const double IssueHeight = 0.003;
     private const double Gap = 0.002;
 
     private readonly SheetWords _words;
     private readonly ImmutableArray<string> _caution;
     private readonly ImmutableArray<string> _failing;
     private readonly double _footer;
+    private readonly double _header;
 
     /// <summary>A frame for a whole sheet; of a roll a piece is cut in the proportions of ISO 216.</summary>
     public static PageFrame On(Paper paper, SheetWords words) =>
@@ -49,8 +61,8 @@ internal sealed class PageFrame
         _caution = PageText.Wrapped(Caution.Text, inner, PageText.Small);
         _failing = words.Verdict is { Length: > 0 } verdict ? PageText.Wrapped(verdict, inner, PageText.Small, bold: true) : [];
         _footer = CheckBars.Height + Gap + PageText.HeightOf(_caution.Length + _failing.Length, PageText.Small);
-        Body = new SheetBox(
-            Paper.Margin, Paper.Margin + _footer + Gap, width - Paper.Margin, height - Paper.Margin - HeaderHeight);
+        _header = HeaderHeight + (words.Issue.Length > 0 ? IssueHeight : 0);
+        Body = new SheetBox(Paper.Margin, Paper.Margin + _footer + Gap, width - Paper.Margin, height - Paper.Margin - _header);
     }
 
     /// <summary>Width of the paper.</summary>
@@ -66,7 +78,7 @@ internal sealed class PageFrame
     public SheetPage Page(IEnumerable<SheetEntity> content, int number, int count)
     {
         var (left, right, top) = (Paper.Margin, Width - Paper.Margin, Height - Paper.Margin);
-        var under = top - HeaderHeight + Gap;
+        var under = top - _header + Gap;
         var foot = Paper.Margin + _footer;
         var words = foot - CheckBars.Height;
         ImmutableArray<SheetEntity> entities =
@@ -75,6 +87,9 @@ internal sealed class PageFrame
             PageText.Right(right, top - PageText.Large, FormattableString.Invariant($"Page {number} of {count}")),
             PageText.Right(
                 right - PageText.Width("Page 0000 of 0000", PageText.Normal) - Gap, top - PageText.Large, _words.Project),
+            .. _words.Issue.Length > 0
+                ? [PageText.Right(right, under + (Gap / 2), _words.Issue, PageText.Small)]
+                : ImmutableArray<SheetEntity>.Empty,
             Line(under, left, right),
             .. content,
             Line(foot + (Gap / 2), left, right),

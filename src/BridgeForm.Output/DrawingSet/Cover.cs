@@ -34,7 +34,8 @@ internal static class Cover
             y = canvas.Column(left, y, titles, PageText.Small, bold: true, PageLayers.Accent) - 0.003;
         }
 
-        var floor = List(canvas, drawings, body with { MaxX = left - 0.006 });
+        var foot = body with { MaxX = left - 0.006 };
+        var floor = List(canvas, drawings, foot with { MinY = Beside(canvas, foot) });
         var top = Figures(context, canvas, left, y, floor);
         var picture = new SheetBox(body.MinX, floor + Captions.Height + 0.004, left - 0.008, top);
         if (picture.MaxY - picture.MinY > LeastPicture)
@@ -75,6 +76,21 @@ internal static class Cover
         // The room to the left is narrower.
         ImmutableArray<string> Shorter(ImmutableArray<string> lines) => PageText.Wrapped(
             string.Join(' ', lines), left - 0.006 - context.Body.MinX - LabelWidth, PageText.Small);
+    }
+
+    // In the order in which a bridge needs them.
+    private const string Papers =
+        "Printed with this set, each for who needs it: survey.pdf before anything; saw-setups.pdf, templates and labels.pdf at the bench; "
+        + "erection.pdf for the crew; upkeep.pdf for whoever keeps the bridge.";
+
+    /// <summary>The other papers, along the foot of a room.</summary>
+    /// <returns>Their upper edge.</returns>
+    private static double Beside(Canvas canvas, SheetBox room)
+    {
+        var lines = PageText.Wrapped(Papers, room.MaxX - room.MinX, PageText.Small);
+        var top = room.MinY + PageText.HeightOf(lines.Length, PageText.Small);
+        canvas.Column(room.MinX, top, lines, PageText.Small);
+        return top + 0.002;
     }
 
     private static IEnumerable<(string Label, ImmutableArray<string> Lines, double Height)> Rows(DrawingContext context) =>

@@ -141,6 +141,30 @@ public sealed class ShopSheetTests
             PlacedTexts.Of(page.Content), t => t.Text.Contains("Not checked, no values: 2x4 white-oak no1.", StringComparison.Ordinal));
     }
 
+    // Who holds the erection plan must know which issue of the drawings it belongs to.
+    [Fact]
+    public void Number_and_last_issue_stand_on_every_sheet_where_the_file_gives_them()
+    {
+        const string Issued = """
+            sheets:
+              number: K-17
+              issued: 2031-05-20
+              revisions: [{ index: A, date: 2031-06-02, change: higher guard }, { index: B, date: 2031-07-01, change: wider }]
+            """;
+        SheetBook[] Sheets(string file)
+        {
+            var model = Bridges.Build(file);
+            return [ErectionSheet.Draw(model), UpkeepSheet.Draw(model), SurveySheet.Draw(model), LabelSheet.Draw(model, Order)];
+        }
+
+        static bool Says(SheetPage page, string words) => PlacedTexts.Of(page.Content).Any(t => t.Text == words);
+        Assert.All(Sheets(Bridges.Garden + "\n" + Issued).SelectMany(b => b.Pages), p => Assert.True(Says(p, "K-17, rev. B, 2031-07-01")));
+        var first = Bridges.Garden + "\nsheets: { number: K-17, issued: 2031-05-20 }\n";
+        Assert.All(Sheets(first).SelectMany(b => b.Pages), p => Assert.True(Says(p, "K-17, 2031-05-20")));
+        Assert.DoesNotContain(
+            Sheets(Bridges.Garden).SelectMany(b => b.Pages), p => PlacedTexts.Of(p.Content).Any(t => t.Text.Contains("K-17")));
+    }
+
     private static SheetBook Book(string name) => string.Equals(name, "saw", StringComparison.Ordinal)
         ? SawSheet.Draw(Model.Value, Units)
         : LabelSheet.Draw(Model.Value, Order);
