@@ -64,6 +64,11 @@ internal static class Application
                 error.WriteLine("bridgeform: error: " + OwnName.In(PlainLine.Of(problem.Message), terminal.Name));
             }
 
+            if (Meant(parsed) is { } meant)
+            {
+                error.WriteLine(OwnName.In($"did you mean 'bridgeform {PlainLine.Of(meant)}'?", terminal.Name));
+            }
+
             error.WriteLine(OwnName.In("'bridgeform --help' lists the commands.", terminal.Name));
             return ExitCode.WrongInput;
         }
@@ -75,6 +80,12 @@ internal static class Application
             Error = error,
         });
     }
+
+    // Only where no command was understood: then the first word was meant for one.
+    private static string? Meant(ParseResult parsed) =>
+        parsed.CommandResult.Command is RootCommand root && parsed.UnmatchedTokens is [var word, ..]
+            ? NearestWord.Find(word, root.Subcommands.Select(c => c.Name))
+            : null;
 
     private static string Version =>
         typeof(Application).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;

@@ -163,6 +163,8 @@ internal static class StockSection
             ? WoodDensity.OfClass(wood, treated)
             : WoodDensity.Of(species, treated);
 
+    private static bool IsMetric(FileValues v) => string.Equals(v.TextOrNull("units"), "metric", StringComparison.Ordinal);
+
     private static Species SpeciesOf(FileValues v, string path, ImmutableArray<Species> own, FaultList faults)
     {
         var key = v.Text(path);
@@ -174,7 +176,7 @@ internal static class StockSection
         }
 
         var known = own.Concat(SpeciesTable.All).Select(s => s.Key).Distinct(StringComparer.Ordinal).ToList();
-        faults.Add(FaultCode.UnknownSpecies, v.Place(path), SpeciesHint.Message(key, known));
+        faults.Add(FaultCode.UnknownSpecies, v.Place(path), SpeciesHint.Message(key, known, IsMetric(v)));
         return SpeciesTable.All[0];
     }
 

@@ -69,7 +69,7 @@ internal static class ValuesSection
         var known = f.Values.Names("species").Concat(SpeciesTable.All.Select(s => s.Key)).ToList();
         if (f.Values.TextOrNull(species) is { } key && !known.Contains(SpeciesOf(f.Values, key), StringComparer.Ordinal))
         {
-            f.Stop(FaultCode.UnknownSpecies, species, SpeciesHint.Message(key, known));
+            f.Stop(FaultCode.UnknownSpecies, species, SpeciesHint.Message(key, known, f.Parameters.Units == UnitSystem.Metric));
         }
 
         var words = new[] { SizeClass.Dimension, SizeClass.Beams, SizeClass.Posts, SizeClass.Timbers };

@@ -13,9 +13,11 @@ internal static class SpeciesHint
     /// <summary>The whole message.</summary>
     /// <param name="written">As in the file.</param>
     /// <param name="known">Keys of species, the file's own among them.</param>
-    public static string Message(string written, IReadOnlyList<string> known)
+    /// <param name="isMetric">The file is metric: wood of the European strength classes is nearer to it than American species.</param>
+    public static string Message(string written, IReadOnlyList<string> known, bool isMetric)
     {
-        var meant = Meant(written, known);
+        var graded = isMetric ? Graded(written) : [];
+        var meant = graded.IsEmpty ? Meant(written, known) : graded;
         var hint = meant.IsEmpty ? $"known are {string.Join(", ", known)};" : $"did you mean {Alternatives.Text(meant)}?";
         return $"{QuantityReader.Quote(written)} is not a species; {hint} {ListedBy.Species}; your own go under species:";
     }
@@ -26,6 +28,13 @@ internal static class SpeciesHint
         var near = NearestWord.Nearest(key, known);
         return !near.IsEmpty ? near : Stamped(written) is { } stamped ? [stamped] : [.. known.Where(k => Has(k, key))];
     }
+
+    // Spruce is on the stamps of softwood C24, oak on those of hardwood D30.
+    private static ImmutableArray<string> Graded(string written) =>
+    [
+        .. StrengthClass.All.Select(c => c.Species).Distinct(StringComparer.Ordinal).Where(s => StampedWords.OfSpecies(s).Any(
+            w => w.Split(' ').Contains(written.Trim(), StringComparer.OrdinalIgnoreCase))),
+    ];
 
     private static string? Stamped(string written)
     {

@@ -30,6 +30,26 @@ public sealed class BadInputTests : IDisposable
         Assert.False(File.Exists("--version"));
     }
 
+    // A word near to a command is asked after; a word that is near to none is not, nor a mistake behind a good command.
+    [Theory]
+    [InlineData(" check'?", "chek", "bridge.yaml")]
+    [InlineData(" propose'?", "proposal")]
+    [InlineData(null, "xyzzy")]
+    [InlineData(null, "check", "a.yaml", "mak")]
+    public void A_command_that_was_meant(string? says, params string[] arguments)
+    {
+        var (code, _, error) = CommandRun.Run(arguments);
+        Assert.Equal(2, code);
+        if (says is null)
+        {
+            Assert.DoesNotContain("did you mean", error, StringComparison.Ordinal);
+        }
+        else
+        {
+            Assert.Contains(says, error, StringComparison.Ordinal);
+        }
+    }
+
     [Fact]
     public void A_folder_that_is_not_there_or_is_a_file_is_named()
     {

@@ -46,8 +46,8 @@ public sealed class BoundTests
 
     [Theory]
     [InlineData("channel: { depth: 1.588 mm }", null)]
-    [InlineData("channel: { depth: 1.587 mm }", "allowed is 1.588 mm to 609.6 mm")]
-    [InlineData("post: { length: 3.658 m }", "allowed is 152.4 mm to 3.657 m")]
+    [InlineData("channel: { depth: 1.587 mm }", "allowed is 1.59 mm to 609 mm")]
+    [InlineData("post: { length: 3.658 m }", "allowed is 153 mm to 3.65 m")]
     public void A_metric_file_is_told_what_it_may_write(string frames, string? says)
     {
         var reading = ProjectReader.Read(

@@ -147,6 +147,16 @@ public sealed class SuggestionTests
         "stock:\n" + Stock.Replace("southern-pine", species, StringComparison.Ordinal), "unknown-species",
         $"'{species}' is not a species; {says}", "'bridgeform list species' lists all");
 
+    // In a metric file wood of EN 338 is meant, where its trade names have the word.
+    [Theory]
+    [InlineData("spruce", "did you mean en338-softwood?")]
+    [InlineData("Larch", "did you mean en338-softwood?")]
+    [InlineData("oak", "did you mean en338-hardwood?")]
+    [InlineData("cedar", "did you mean western-red-cedar or yellow-cedar?")]
+    public void A_species_of_a_metric_file(string species, string says) => Told(
+        "units: metric\nstock:\n" + Stock.Replace("southern-pine", species, StringComparison.Ordinal), "unknown-species",
+        $"'{species}' is not a species; {says}", "'bridgeform list species' lists all");
+
     // As near to no1 as to no3: the lowest.
     [Theory]
     [InlineData("no4", "did you mean no3?")]

@@ -8,6 +8,9 @@ internal static class AllowedRange
 {
     private const int Figures = 4;
 
+    // 102 mm is what a person would write where the bound is 4 in.
+    private const int FiguresOfMetricLength = 3;
+
     public static string? Problem(KeySpec spec, QuantityKind kind, double value, string text, UnitSystem units)
     {
         if (spec.Least is null || spec.Most is null)
@@ -49,10 +52,12 @@ internal static class AllowedRange
     private static string In(UnitSystem units, QuantityKind kind, string text, bool isLeast)
     {
         var value = Bound(kind, text);
-        var symbol = units == UnitSystem.Metric ? MetricSymbol(kind, value) : ImperialSymbol(kind, text);
+        var isMetric = units == UnitSystem.Metric;
+        var symbol = isMetric ? MetricSymbol(kind, value) : ImperialSymbol(kind, text);
+        var figures = isMetric && kind == QuantityKind.Length ? FiguresOfMetricLength : Figures;
         return symbol.Length == 0
             ? text
-            : NumberText.Inward(Units.Of(kind).Find(symbol)!.FromSi(value), Figures, isLeast) + " " + symbol;
+            : NumberText.Inward(Units.Of(kind).Find(symbol)!.FromSi(value), figures, isLeast) + " " + symbol;
     }
 
     private static string MetricSymbol(QuantityKind kind, double value) => kind switch
