@@ -14,7 +14,7 @@ internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null)
 
     /// <summary>A label that finds no room moves up by steps of this, metres.</summary>
     private const double Step = 0.0010;
-    private const int MaxSteps = 60;
+    private const int MaxSteps = 90;
 
     /// <summary>What a line crossed by a leader costs, metres.</summary>
     private const double CrossingCost = 0.002;
@@ -24,8 +24,8 @@ internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null)
     /// <summary>So many directions are tried about a place.</summary>
     private const int Ways = 16;
 
-    /// <summary>Clear space between a label and a line where there is room, metres.</summary>
-    private const double Clear = 0.0001;
+    /// <summary>Clear space between a label and a line, metres: where there is room, and at the least.</summary>
+    private static readonly double[] s_clear = [0.0006, 0.0001];
 
     private readonly List<SheetEntity> _lines = [];
     private readonly List<SheetEntity> _labels = [];
@@ -110,32 +110,12 @@ internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null)
     public SheetText Label(Func<SheetText, double> cost, params ReadOnlySpan<SheetText> places)
     {
         var first = Inside(places[0]);
-        var near = about is null ? [] : Around(first);
-        const int looked = 24;
-        var clear = new List<(SheetText Place, double Cost)>();
-        foreach (var place in (IEnumerable<SheetText>)[.. places, .. near])
+        foreach (var space in about is null ? s_clear[..1] : s_clear)
         {
-            var inside = clear.Count < places.Length ? Inside(place) : place;
-            if (!IsClear(inside) || cost(inside) is not (< double.PositiveInfinity and var price))
+            if (Cheapest(space, cost, places) is { } found)
             {
-                continue;
+                return Placed(found);
             }
-
-            if (!(price > 0))
-            {
-                return Placed(inside);
-            }
-
-            clear.Add((inside, price));
-            if (clear.Count >= looked)
-            {
-                break;
-            }
-        }
-
-        if (clear.Count > 0)
-        {
-            return Placed(clear.MinBy(c => c.Cost).Place);
         }
 
         foreach (var place in places)
@@ -148,6 +128,35 @@ internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null)
         }
 
         return Placed(Around(first).FirstOrDefault(IsFree) ?? first);
+    }
+
+    /// <summary>The cheapest of the first places that are so far clear of all lines; null where none is.</summary>
+    private SheetText? Cheapest(double space, Func<SheetText, double> cost, ReadOnlySpan<SheetText> places)
+    {
+        const int looked = 24;
+        var near = about is null ? [] : Around(Inside(places[0]));
+        var clear = new List<(SheetText Place, double Cost)>();
+        foreach (var place in (IEnumerable<SheetText>)[.. places, .. near])
+        {
+            var inside = clear.Count < places.Length ? Inside(place) : place;
+            if (!IsClear(inside, space) || cost(inside) is not (< double.PositiveInfinity and var price))
+            {
+                continue;
+            }
+
+            if (!(price > 0))
+            {
+                return inside;
+            }
+
+            clear.Add((inside, price));
+            if (clear.Count >= looked)
+            {
+                break;
+            }
+        }
+
+        return clear.Count > 0 ? clear.MinBy(c => c.Cost).Place : null;
     }
 
     /// <summary>
@@ -172,8 +181,8 @@ internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null)
         }
     }
 
-    private bool IsClear(SheetText text) =>
-        IsFree(text) && about?.Cross(text, Clear) is not true && !LinesAbout.Cross(_leaders, text, Clear);
+    private bool IsClear(SheetText text, double space) =>
+        IsFree(text) && about?.Cross(text, space) is not true && !LinesAbout.Cross(_leaders, text, space);
 
     /// <summary>A line from a label to what it names: labels placed after it keep clear of it.</summary>
     public void LeaderLine(SheetPoint from, SheetPoint to)

@@ -14,7 +14,7 @@ internal static class Dimensions
     private const double Gap = 0.0010;
     private const double Over = 0.0012;
     private const double Stroke = 0.0009;
-    private const double Lift = 0.0007;
+    private const double Lift = 0.0011;
 
     /// <summary>Places along an upright line for a figure that is written level.</summary>
     private static readonly double[] s_shares = [0.5, 0.35, 0.65, 0.2, 0.8];
@@ -184,7 +184,7 @@ internal static class Dimensions
 
         var placed = canvas.Label(
             t => Leader(t) is { } line ? canvas.Cost(line.From, line.To) : 0,
-            width + Gap <= length ? [.. inside, .. level, .. beside] : [.. beside[..2], .. level, .. beside, .. inside]);
+            width + Gap <= length ? [.. inside, .. level, .. beside] : [.. level, .. beside, .. inside]);
         if (Leader(placed) is { } drawn)
         {
             canvas.LeaderLine(drawn.From, drawn.To);

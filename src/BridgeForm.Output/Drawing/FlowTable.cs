@@ -47,6 +47,11 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
                 .Append(PageText.Width(c.Head, TextHeight, bold: true)).Max() + (2 * Pad)))),
     ];
 
+    /// <summary>Width with heading and note, metres.</summary>
+    public double FullWidth() => Math.Max(
+        Math.Max(Widths().Sum(), Note.Length > 0 ? Math.Min(LeastNote, PageText.Width(Note, TextHeight)) : 0),
+        PageText.Width(TitleOf(1), PageText.Normal, bold: true));
+
     /// <summary>
     /// The same table for a page: wide columns give way, each by the same share, and their entries break into more lines; a row that is
     /// higher than the page is set as several.

@@ -2,26 +2,27 @@ using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.Drawing;
 
-/// <summary>Sets tables one after the other: down the page, then in a next column where there is room, then on a next page.</summary>
+/// <summary>
+/// Sets tables one after the other: each as high as it finds room for all of it on the last pages, beside and below what stands
+/// there; one that is higher than a page goes on in the next column and on the next page.
+/// </summary>
 internal sealed class TableFlow(SheetBox body)
 {
     private const double Between = 0.008;
 
-    private readonly List<Canvas> _pages = [];
-    private double _x;
-    private double _top;
-    private double _columnWidth;
+    /// <summary>A table goes back to room that was left on so many pages: farther back nobody looks for it.</summary>
+    private const int OpenPages = 2;
+
+    private readonly List<FlowPage> _pages = [];
 
     /// <summary>Pages so far.</summary>
-    public IReadOnlyList<Canvas> Pages => _pages;
+    public IReadOnlyList<Canvas> Pages => [.. _pages.Select(p => p.Canvas)];
 
     /// <summary>Takes height off the top of a fresh page for a drawing across it.</summary>
     public Canvas Fresh(double height)
     {
-        NewPage();
-        _top -= height;
-        _start = _top;
-        return _pages[^1];
+        _pages.Add(new FlowPage(new Canvas(body), body.MaxY - height, []));
+        return _pages[^1].Canvas;
     }
 
     /// <summary>Sets a whole table.</summary>
@@ -29,60 +30,94 @@ internal sealed class TableFlow(SheetBox body)
     {
         if (_pages.Count == 0)
         {
-            NewPage();
+            Fresh(0);
         }
 
-        table = table.Within(body.MaxX - body.MinX, (_pages.Count > 0 ? _start : body.MaxY) - body.MinY);
-        var width = table.Widths().Sum();
-        if (width > body.MaxX - body.MinX + Tolerances.ColumnWidth)
+        var fresh = _pages[^1].Taken.Count == 0 ? _pages[^1].Start : body.MaxY;
+        table = table.Within(body.MaxX - body.MinX, fresh - body.MinY);
+        if (table.Widths().Sum() > body.MaxX - body.MinX + Tolerances.ColumnWidth)
         {
             throw new InvalidOperationException("A table is wider than a page.");
         }
 
-        var height = table.Height();
-        if (_top < _start && height > _top - body.MinY && height <= _start - body.MinY)
+        if (!Whole(table, table.Height()))
         {
-            NextColumn(width, hopeless: false);
+            InParts(table);
+        }
+    }
+
+    /// <summary>Where all of it has room on one of the last pages, or on a fresh one.</summary>
+    private bool Whole(FlowTable table, double height)
+    {
+        if (height > body.MaxY - body.MinY)
+        {
+            return false;
         }
 
+        foreach (var page in _pages.Skip(_pages.Count - OpenPages))
+        {
+            if (Rooms(page, table).FirstOrDefault(r => r.MaxY - height >= body.MinY) is { MaxX: > 0 } room)
+            {
+                Set(page, table, room, 0);
+                return true;
+            }
+        }
+
+        Fresh(0);
+        Set(_pages[^1], table, Rooms(_pages[^1], table).First(), 0);
+        return true;
+    }
+
+    private void InParts(FlowTable table)
+    {
         for (var next = 0; next < table.Rows.Length;)
         {
-            var fits = _x + width <= body.MaxX + Tolerances.ColumnWidth;
-            var (before, from) = (next, _top);
-            if (fits)
+            var before = next;
+            foreach (var room in Rooms(_pages[^1], table))
             {
-                (next, _top) = table.Set(_pages[^1], _x, _top, body.MinY, next);
-                _columnWidth = next > before ? Math.Max(_columnWidth, width) : _columnWidth;
+                next = Set(_pages[^1], table, room, next);
+                if (next > before)
+                {
+                    break;
+                }
             }
 
-            if (next < table.Rows.Length)
+            if (next == before)
             {
-                NextColumn(width, fits && next == before && from >= _start && _x <= body.MinX);
+                if (_pages[^1].Taken.Count == 0 && _pages[^1].Start >= body.MaxY)
+                {
+                    throw new InvalidOperationException("A row of a table is higher than a page.");
+                }
+
+                Fresh(0);
             }
         }
     }
 
-    private double _start;
-
-    private void NextColumn(double width, bool hopeless)
+    private int Set(FlowPage page, FlowTable table, SheetBox room, int first)
     {
-        if (hopeless)
+        var (next, top) = table.Set(page.Canvas, room.MinX, room.MaxY, body.MinY, first);
+        if (next > first)
         {
-            throw new InvalidOperationException("A row of a table is higher than a page.");
+            page.Taken.Add(room with { MinY = top });
         }
 
-        _x += _columnWidth + Between;
-        (_top, _columnWidth) = (_start, 0);
-        if (_x + width > body.MaxX + Tolerances.ColumnWidth)
-        {
-            NewPage();
-        }
+        return next;
     }
 
-    private void NewPage()
+    /// <summary>Rooms down to the foot of a page, beside what stands there or below it; the highest first.</summary>
+    private IEnumerable<SheetBox> Rooms(FlowPage page, FlowTable table)
     {
-        _pages.Add(new Canvas(body));
-        (_x, _top, _columnWidth) = (body.MinX, body.MaxY, 0);
-        _start = _top;
+        var width = Math.Min(table.FullWidth(), body.MaxX - body.MinX);
+        return page.Taken.Select(t => t.MaxX + Between).Append(body.MinX)
+            .Where(x => x + width <= body.MaxX + Tolerances.ColumnWidth)
+            .Select(x => new SheetBox(
+                x, body.MinY, x + width,
+                page.Taken.Where(t => t.MinX < x + width + Between && t.MaxX + Between > x + Tolerances.ColumnWidth)
+                    .Select(t => t.MinY).Append(page.Start).Min()))
+            .OrderByDescending(r => r.MaxY).ThenBy(r => r.MinX);
     }
+
+    /// <summary>A page with what is taken of it.</summary>
+    private sealed record FlowPage(Canvas Canvas, double Start, List<SheetBox> Taken);
 }

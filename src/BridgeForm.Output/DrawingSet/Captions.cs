@@ -27,16 +27,19 @@ internal static class Captions
         canvas.Column(x, top, [title], PageText.Normal, bold: true);
         var y = top - PageText.HeightOf(1, PageText.Normal);
         y = canvas.Column(x, y, PageText.Wrapped(note, width ?? double.PositiveInfinity, PageText.Small), PageText.Small);
-        Bar(canvas, x, y - 0.0012, scale, text);
+        Bar(canvas, x, y - 0.0012, scale, text, width ?? double.PositiveInfinity);
     }
 
     /// <summary>Room that a caption takes whose note is broken into lines.</summary>
     public static double HeightOf(string note, double width) =>
         Height + PageText.HeightOf(PageText.Wrapped(note, width, PageText.Small).Length - 1, PageText.Small);
 
-    private static void Bar(Canvas canvas, double x, double y, DrawingScale scale, DrawingText text)
+    private static void Bar(Canvas canvas, double x, double y, DrawingScale scale, DrawingText text, double width)
     {
-        var length = (text.Units == UnitSystem.Imperial ? InchBars : MetricBars).Last(b => b / scale.Ratio <= LongestBar || b <= Inch);
+        string Words(double bar) => $"{text.Words.Length(bar)}    Scale {scale.Text}";
+        var bars = text.Units == UnitSystem.Imperial ? InchBars : MetricBars;
+        var length = bars.LastOrDefault(
+            b => b / scale.Ratio <= Math.Min(LongestBar, width - PageText.Width(Words(b), PageText.Small) - 0.002), bars[0]);
         var paper = length / scale.Ratio;
         const int parts = 4;
         for (var i = 0; i < parts; i++)
@@ -50,7 +53,6 @@ internal static class Captions
         canvas.Add(new SheetPolyline(
             PageLayers.Dim, [new(x, y), new(x + paper, y), new(x + paper, y - (2 * BarHeight)), new(x, y - (2 * BarHeight))],
             Closed: true));
-        var words = $"{text.Words.Length(length)}    Scale {scale.Text}";
-        canvas.Text(PageText.Left(x + paper + 0.0015, y - (2 * BarHeight), words, PageText.Small));
+        canvas.Text(PageText.Left(x + paper + 0.0015, y - (2 * BarHeight), Words(length), PageText.Small));
     }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
@@ -90,11 +91,40 @@ internal static class ChannelDetail
         }
 
         canvas.Level(map.Of(-spread, level.Bottom), map.Of(spread, level.Bottom), y, "keeper holes " + text.Size(keeper.Spread));
+        Strap(canvas, map, context, level);
         canvas.Leader(
             map.Of(-spread, level.Bottom + (keeper.Depth * 0.8)),
             new SheetPoint(left, map.Of(0, level.Bottom + keeper.Depth).Y + 0.006),
             $"⌀ {text.Size(keeper.Hole)}, {text.Size(keeper.Depth)} deep",
             toLeft: true);
+    }
+
+    // A strap's thickness and its ends beyond the holes are stand-ins (own figures): the strap is for the builder or engineer.
+    private const double StrapThick = 0.003;
+    private const double StrapEnd = 0.018;
+
+    /// <summary>The keeper strap under the rope from hole to hole, and its two fasteners up to the holes' ends.</summary>
+    private static void Strap(Canvas canvas, ViewMap map, DrawingContext context, BaseLevels level)
+    {
+        var (p, keeper) = (context.Layout.Parameters, context.Layout.Parameters.Frames.Keeper);
+        var (spread, r) = (keeper.Spread / 2, p.Ropes.Rope.Radius);
+        var (end, low, channel) = (spread + StrapEnd, Math.Min(level.Bottom, -r), Math.Min(p.Frames.Channel.Width / 2, spread / 2));
+        SheetPoint[] upper =
+            [new(-end, level.Bottom), new(-channel, level.Bottom), new(-r / 2, low), new(r / 2, low), new(channel, level.Bottom), new(end, level.Bottom)];
+        SheetPoint[] outline = [.. upper, .. upper.Reverse().Select(u => u with { Y = u.Y - StrapThick })];
+        canvas.Add(new SheetPolyline(PageLayers.Cut, [.. outline.Select(map.Of).Select(c => new SheetVertex(c.X, c.Y))], Closed: true));
+        foreach (var z in (double[])[-spread, spread])
+        {
+            var (head, foot) = (level.Bottom - StrapThick, level.Bottom + (keeper.Depth * 0.9));
+            canvas.Line(PageLayers.Pocket, map.Of(z - (keeper.Hole * 0.9), head), map.Of(z + (keeper.Hole * 0.9), head));
+            canvas.Line(PageLayers.Hidden, map.Of(z, head), map.Of(z, foot));
+        }
+
+        var straps = context.Model.Hardware().First(h => h.Item.StartsWith("Keeper straps", StringComparison.Ordinal)).Quantity;
+        var at = map.Of(end, level.Bottom - (StrapThick / 2));
+        canvas.Leader(
+            at, new SheetPoint(at.X + 0.004, at.Y - 0.007),
+            string.Create(CultureInfo.InvariantCulture, $"keeper strap, {straps} of them, 2 fasteners each"));
     }
 
     private static void Along(Canvas canvas, ViewMap map, DrawingContext context, int frame, SheetBox window)

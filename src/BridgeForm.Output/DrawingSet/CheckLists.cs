@@ -13,27 +13,53 @@ internal static class CheckLists
     public static IEnumerable<DrawnPage> Draw(DrawingContext context) =>
     [
         .. Pages(context, "Checks", Checks(context)),
-        .. Pages(context, "Cut list", Cuts(context)),
+        .. Pages(context, "Cut list", [Cuts(context)]),
     ];
 
-    private static IEnumerable<DrawnPage> Pages(DrawingContext context, string title, FlowTable table)
+    private static IEnumerable<DrawnPage> Pages(DrawingContext context, string title, IEnumerable<FlowTable> tables)
     {
         var flow = new TableFlow(context.Body);
-        flow.Add(table);
+        foreach (var table in tables)
+        {
+            flow.Add(table);
+        }
+
         return flow.Pages.Select(c => new DrawnPage(DocumentType.List, title, "tables", c.Entities));
     }
 
-    private static FlowTable Checks(DrawingContext context)
+    /// <summary>
+    /// With their figures those that fail or are to look at; of the others the ratio. Every figure and source of all of them
+    /// stands in the calculations.
+    /// </summary>
+    private static IEnumerable<FlowTable> Checks(DrawingContext context)
     {
-        var rows = CheckOrder.WorstFirst(context.Model.Checks).Select(c => new FlowRow(
-            [c.Status == CheckStatus.Fail ? "FAILS" : c.Status.Word(), RatioText.Of(c), $"{c.Title} ({c.Id})", c.Detail, c.Source],
-            c.Status == CheckStatus.Fail));
-        return new FlowTable(
-            "Checks",
-            "Ratio: what the bridge asks over what it may be; above 1 is too much. Values for preliminary work; a licensed engineer "
-                + "decides what is marked so.",
-            [new("Outcome"), new("Ratio", Figures: true), new("Check", 0.095), new("Figures", 0.150), new("Source", 0.118)],
-            [.. rows]);
+        var groups = CheckOrder.WorstFirst(context.Model.Checks).ToLookup(c => c.Status switch
+        {
+            CheckStatus.Fail or CheckStatus.Warn => 0,
+            CheckStatus.Engineer => 1,
+            _ => 2,
+        });
+        const string more = "Figures and sources: calculations.pdf.";
+        if (groups[0].Any())
+        {
+            yield return new FlowTable(
+                "Checks that fail, and that are to look at again",
+                "Ratio: what the bridge asks over what it may be; above 1 is too much. Values for preliminary work. Sources: "
+                    + "calculations.pdf.",
+                [new("Outcome"), new("Ratio", Figures: true), new("Check", 0.060), new("Figures", 0.160)],
+                [.. groups[0].Select(c => new FlowRow(
+                    [CheckTables.Outcome(c), RatioText.Of(c), CheckTables.Name(c), c.Detail], c.Status == CheckStatus.Fail))]);
+        }
+
+        foreach (var (group, title) in ((int, string)[])[(1, "Checks for a licensed engineer"), (2, "Checks that hold")])
+        {
+            if (groups[group].Any())
+            {
+                yield return new FlowTable(
+                    title, more, [new("Ratio", Figures: true) { Least = 0.010 }, new("Check", 0.066) { Least = 0.066 }],
+                    [.. groups[group].Select(c => new FlowRow([RatioText.Of(c), CheckTables.Name(c)]))]);
+            }
+        }
     }
 
     private static FlowTable Cuts(DrawingContext context)

@@ -2,6 +2,7 @@ using System.Globalization;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
 using BridgeForm.Roles;
+using BridgeForm.Ropes.Fittings;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.DrawingSet;
@@ -15,89 +16,113 @@ internal sealed record Detail(SheetBox Box, string Title, string Note, Action<Ca
 {
     /// <summary>Number by which marks on other sheets lead to it; 0 for none.</summary>
     public int Number { get; init; }
+
+    /// <summary>Short name for the sheet's title.</summary>
+    public string Word { get; init; } = "";
 }
 
 /// <summary>Details of channel, foot, head and cuts on sheets of their own.</summary>
 internal static class DetailSheet
 {
     private const double SideRoom = 0.020;
+
+    /// <summary>Beside a detail that stands close to others, and the narrowest one with its caption, metres.</summary>
+    private const double LeastSide = 0.012;
+    private const double LeastCell = 0.068;
     private const double BelowRoom = 0.019;
     private const double AboveRoom = 0.014;
     private const double Between = 0.004;
     private const string AsWritten = "as written under each detail";
 
-    /// <summary>The sheets.</summary>
+    /// <summary>The sheets: details side by side in their order, as many as have room at the scales that suit them.</summary>
     public static IEnumerable<DrawnPage> Draw(DrawingContext context)
     {
-        var middle = context.Layout.Bays / 2;
-        foreach (var page in Bases(context, middle))
+        var width = context.Body.MaxX - context.Body.MinX;
+        var rows = new List<List<Detail>>();
+        foreach (var detail in Details(context))
         {
-            yield return page;
+            var row = rows.Find(r => r.Append(detail).Sum(d => Width(context, d)) <= width);
+            if (row is null)
+            {
+                rows.Add([detail]);
+            }
+            else
+            {
+                row.Add(detail);
+            }
         }
 
-        yield return Page(
-            context, "Details: feet and brace",
-            [
-                FrameDetails.Feet(context, middle) with { Number = DetailMarks.Feet },
-                FrameDetails.BraceHead(context, middle) with { Number = DetailMarks.BraceHead },
-            ]);
-        yield return Page(context, "Details: cuts of brace and post", [StickDetail.Draw(context, middle)]);
+        return rows.Select(r => Page(context, "Details: " + string.Join(", ", r.Select(d => d.Word)), r));
     }
 
-    /// <summary>A page with details side by side.</summary>
-    public static DrawnPage Page(DrawingContext context, string title, Detail[] details) =>
-        new(DocumentType.Detail, title, AsWritten, Canvas.Twice(context.Body, c => Row(context, c, context.Body, details)).Entities)
+    private static IEnumerable<Detail> Details(DrawingContext context)
+    {
+        var middle = context.Layout.Bays / 2;
+        yield return ChannelDetail.Across(context, middle) with { Number = DetailMarks.Channel, Word = "channel" };
+        yield return FrameDetails.Head(context, middle) with { Number = DetailMarks.Head, Word = "post's head" };
+        yield return FrameDetails.BraceHead(context, middle) with { Number = DetailMarks.BraceHead, Word = "brace's head" };
+        yield return ChannelDetail.Along(context, middle, "Base on the ropes") with { Word = "base" };
+        yield return ChannelDetail.Along(context, 0, "End base") with { Number = DetailMarks.EndBase, Word = "end base" };
+        if (context.EndsDiffer)
+        {
+            yield return ChannelDetail.Along(context, context.Layout.Bays, "End base") with { Word = "end base at B" };
+        }
+
+        if (Terminations.ClipsFor(context.Layout.Parameters.Ropes) is { } clips)
+        {
+            yield return ClipDetail.Draw(context, clips) with { Word = "rope end" };
+        }
+
+        yield return FrameDetails.Feet(context, middle) with { Number = DetailMarks.Feet, Word = "feet" };
+        yield return StickDetail.Draw(context, middle) with { Word = "cuts" };
+    }
+
+    /// <summary>A detail takes the scale at which it would fit half a sheet.</summary>
+    private static DrawingScale Scale(DrawingContext context, Detail detail)
+    {
+        var body = context.Body;
+        var half = (body.MaxX - body.MinX) / 2;
+        return DrawingScale.Fitting(
+            context.Scales, detail.Box.MaxX - detail.Box.MinX, detail.Box.MaxY - detail.Box.MinY, half - (2 * (Between + SideRoom)),
+            body.MaxY - body.MinY - BelowRoom - AboveRoom - Captions.HeightOf(detail.Note, half - (2 * Between)));
+    }
+
+    /// <summary>What a detail takes of a sheet's width, its figures and its caption included.</summary>
+    private static double Width(DrawingContext context, Detail detail) => Math.Max(
+        LeastCell, ((detail.Box.MaxX - detail.Box.MinX) / Scale(context, detail).Ratio) + (2 * (LeastSide + Between)));
+
+    private static DrawnPage Page(DrawingContext context, string title, List<Detail> details) =>
+        new(DocumentType.Detail, title, AsWritten, Canvas.Twice(context.Body, c => Row(context, c, details)).Entities)
         {
             Drawings = [.. details.Select(d => d.Number).Where(n => n > 0)],
         };
 
-    /// <summary>Channels and bases; four details side by side would come out small, so end bases have their own sheet.</summary>
-    private static IEnumerable<DrawnPage> Bases(DrawingContext context, int middle)
+    /// <summary>Details side by side; what none of them needs is shared out.</summary>
+    private static void Row(DrawingContext context, Canvas canvas, List<Detail> details)
     {
-        Detail[] onRopes =
-        [
-            ChannelDetail.Across(context, middle) with { Number = DetailMarks.Channel },
-            ChannelDetail.Along(context, middle, "Base on the ropes"),
-        ];
-        var endA = ChannelDetail.Along(context, 0, "End base") with { Number = DetailMarks.EndBase };
-        var head = FrameDetails.Head(context, middle) with { Number = DetailMarks.Head };
-        return
-        [
-            Page(context, "Details: channels and bases", onRopes),
-            .. context.EndsDiffer
-                ? (DrawnPage[])
-                [
-                    Page(context, "Details: end bases", [endA, ChannelDetail.Along(context, context.Layout.Bays, "End base")]),
-                    Page(context, "Details: head of the post", [head]),
-                ]
-                : [Page(context, "Details: end base, head of the post", [endA, head])],
-        ];
-    }
-
-    /// <summary>Details side by side.</summary>
-    private static void Row(DrawingContext context, Canvas canvas, SheetBox room, ReadOnlySpan<Detail> details)
-    {
-        var width = (room.MaxX - room.MinX) / details.Length;
-        for (var i = 0; i < details.Length; i++)
+        var body = context.Body;
+        var spare = (body.MaxX - body.MinX - details.Sum(d => Width(context, d))) / details.Count;
+        var caption = details.Max(d => Captions.HeightOf(d.Note, Width(context, d) + spare - (2 * Between)));
+        var left = body.MinX;
+        foreach (var detail in details)
         {
-            var left = room.MinX + (i * width);
-            Cell(context, canvas, details[i], new SheetBox(left + Between, room.MinY, left + width - Between, room.MaxY));
+            var right = left + Width(context, detail) + spare;
+            Cell(context, canvas, detail, body with { MinX = left + Between, MaxX = right - Between }, caption);
+            left = right;
         }
     }
 
-    private static void Cell(DrawingContext context, Canvas canvas, Detail detail, SheetBox cell)
+    private static void Cell(DrawingContext context, Canvas canvas, Detail detail, SheetBox cell, double caption)
     {
         var (w, h) = (detail.Box.MaxX - detail.Box.MinX, detail.Box.MaxY - detail.Box.MinY);
-        var roomW = cell.MaxX - cell.MinX - (2 * SideRoom);
         var captionWidth = cell.MaxX - cell.MinX;
-        var caption = Captions.HeightOf(detail.Note, captionWidth);
         var roomH = cell.MaxY - cell.MinY - BelowRoom - AboveRoom - caption;
-        var scale = DrawingScale.Fitting(context.Scales, w, h, roomW, roomH);
+        var scale = Scale(context, detail);
         var left = cell.MinX + ((cell.MaxX - cell.MinX - (w / scale.Ratio)) / 2);
         var bottom = cell.MinY + caption + BelowRoom + ((roomH - (h / scale.Ratio)) / 2);
-        detail.Draw(canvas, ViewMap.Placing(detail.Box, left, bottom, scale.Ratio));
         var name = detail.Number > 0 ? $"{detail.Number.ToString(CultureInfo.InvariantCulture)}  {detail.Title}" : detail.Title;
         canvas.Caption(cell.MinX, cell.MinY + caption, name, detail.Note, scale, context.Text, captionWidth);
+        detail.Draw(canvas, ViewMap.Placing(detail.Box, left, bottom, scale.Ratio));
     }
 }
 

@@ -1,5 +1,6 @@
 using BridgeForm.Checks.Codes;
 using BridgeForm.Output.Drawing;
+using BridgeForm.Quantities;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Output.DrawingSet;
@@ -59,6 +60,13 @@ internal sealed class ElevationRow : GeneralRow
         var map = ViewMap.Placing(_box, left, bottom, Scale.Ratio);
         var fine = (MaxX - MinX) / Scale.Ratio / (Range.Last - Range.First) < 0.012;
         canvas.Draw(Views.Side, map, PageLayers.Dim, fine ? PageLayers.Dim : PageLayers.Note, _box);
+
+        // What has its place goes first, so that labels keep clear of it.
+        var y = Band(canvas, map, bottom - BelowRoom);
+        Caption(canvas, y - 0.002);
+        Letters(canvas, map, top - Markers.Radius - 0.0002);
+        SectionMarks(canvas, map, top - ToSpan - 0.0065);
+        KeyPlan(canvas, bottom - BelowRoom - _bandHeights.Sum() - 0.006);
         Site.Draw(canvas, Context, map, _box);
         foreach (var atB in Ends)
         {
@@ -67,18 +75,18 @@ internal sealed class ElevationRow : GeneralRow
 
         Rope(canvas, map);
         Overall(canvas, map, top - ToSpan);
-        Letters(canvas, map, top - Markers.Radius - 0.0002);
-        SectionMarks(canvas, map, top - ToSpan - 0.0065);
         MatchLines(canvas, map, bottom, top - AboveRoom + 0.0004);
-        KeyPlan(canvas, bottom - BelowRoom - _bandHeights.Sum() - 0.006);
-        var y = Band(canvas, map, bottom - BelowRoom);
+    }
+
+    private void Caption(Canvas canvas, double top)
+    {
         var words = Context.Text.Words;
         var bays = Context.Layout.Bays;
         var chord = Dimensions.Distance(Point(0), Point(1));
         var name = IsWhole ? "Elevation" : $"Elevation, {Names}";
         canvas.Caption(
             canvas.Bounds.MinX,
-            y - 0.002,
+            top,
             name,
             FormattableString.Invariant($"{bays} bays, {words.Size(chord)} from node to node at A; seen from the right-hand side; ropes ")
                 + "along their true curve (axis chain-dotted)",
@@ -156,18 +164,35 @@ internal sealed class ElevationRow : GeneralRow
     /// <summary>Where frames and bays are cut that have sheets of their own.</summary>
     private void SectionMarks(Canvas canvas, ViewMap map, double y)
     {
-        foreach (var (frame, target) in DetailMarks.Frames(Context))
+        var left = double.NegativeInfinity;
+        foreach (var (frame, target) in DetailMarks.Frames(Context).Where(f => Shows(f.Frame)).OrderBy(f => f.Frame))
         {
-            if (frame >= Range.First && (frame < Range.Last || (AtB && frame == Range.Last)))
-            {
-                // Beside the frame: the lines of the sag and of the row's ends go up from frames themselves.
-                var side = frame == Range.Last ? -1 : 1;
-                var foot = map.Of(Point(frame).X, _box.MaxY);
-                var mark = new SheetPoint(foot.X + (side * 2.2 * DetailMarks.Radius), y);
-                canvas.Line(PageLayers.Frame, foot.X, foot.Y + 0.0004, mark.X, mark.Y - DetailMarks.Radius);
-                canvas.SheetMark(mark, target);
-            }
+            // Beside the frame: the lines of the sag and of the row's ends go up from frames themselves.
+            var side = frame == Range.Last ? -1 : 1;
+            var foot = map.Of(Head(frame));
+            var mark = new SheetPoint(PastEnd(map, Math.Max(left, foot.X + (side * 2.2 * DetailMarks.Radius))), y);
+            canvas.Line(PageLayers.Frame, foot.X, foot.Y + 0.0004, mark.X, mark.Y - DetailMarks.Radius);
+            canvas.SheetMark(mark, target);
+            left = mark.X + (2.6 * DetailMarks.Radius);
         }
+    }
+
+    /// <summary>Clear of the line that goes up from the row's last frame.</summary>
+    private double PastEnd(ViewMap map, double x)
+    {
+        var end = map.Of(Point(Range.Last)).X;
+        return Math.Abs(x - end) < 1.3 * DetailMarks.Radius ? end + (1.5 * DetailMarks.Radius) : x;
+    }
+
+    private bool Shows(int frame) => frame >= Range.First && (frame < Range.Last || (AtB && frame == Range.Last));
+
+    /// <summary>The top of a frame's posts with their cap.</summary>
+    private SheetPoint Head(int frame)
+    {
+        var (p, layout) = (Context.Layout.Parameters, Context.Layout);
+        var up = layout.Levels[frame].Top + (p.Frames.Post.Length * Elementary.Cos(p.Frames.Post.Lean)) + p.Guard.Cap.Thickness;
+        var at = layout.Poses[frame].At(0, up, 0);
+        return new SheetPoint(at.X, at.Y);
     }
 
     /// <summary>The whole bridge as a line with what this row shows of it thick; nothing where it shows all.</summary>
@@ -199,7 +224,7 @@ internal sealed class ElevationRow : GeneralRow
     {
         var least = GuardPlace.Least(Context.Layout);
         var frame = Context.Layout.Poses.Select(p => p.Name).ToList().IndexOf(least.Frame);
-        if (frame >= Range.First && (frame < Range.Last || (AtB && frame == Range.Last)))
+        if (Shows(frame))
         {
             canvas.Between(
                 map.Of(least.X, least.Deck), map.Of(least.X, least.Cap), 0, "least guard " + Context.Text.LeastSize(least.Height));
@@ -259,9 +284,17 @@ internal sealed class ElevationRow : GeneralRow
             canvas.Text(
                 PageText.Left(
                     left + 0.001, y - (_bandHeights[row] / 2) - (PageText.Small / 2), _band[row].Head, PageText.Small, bold: true));
+            var free = double.NegativeInfinity;
             foreach (var i in Frames(Range))
             {
-                canvas.Text(InBand(map.Of(Point(i)).X, y - _bandHeights[row] + TextPad, _band[row].Of(i), bold: row == 0));
+                // A name that would touch the one before it is left out: the table has all.
+                var text = InBand(map.Of(Point(i)).X, y - _bandHeights[row] + TextPad, _band[row].Of(i), bold: row == 0);
+                var box = PageBox.Of(text);
+                if (box.MinX >= free)
+                {
+                    canvas.Text(text);
+                    free = box.MaxX + (TextPad / 4);
+                }
             }
 
             y -= _bandHeights[row];

@@ -102,6 +102,55 @@ internal sealed class EndDrawing
         }
     }
 
+    /// <summary>The same from above: supports and anchors dashed in line with both ropes, and the landing's edge.</summary>
+    public void DrawPlan(Canvas canvas, ViewMap map, SheetBox window)
+    {
+        var p = _context.Layout.Parameters;
+        var (rope, half) = (p.Ropes.Spacing / 2, p.Frames.Base.Length / 2);
+        var edge = _atB ? window.MaxX : window.MinX;
+        void Across(double x1, double x2) => Box(canvas, map, Math.Min(x1, x2), -half, Math.Max(x1, x2), half);
+        if (_support.Kind == SupportKind.Tree)
+        {
+            Ring(canvas, map, TrunkMiddle, TrunkHalf);
+        }
+        else if (_support.Kind is SupportKind.Platform or SupportKind.Abutment)
+        {
+            Across(_support.Kind == SupportKind.Platform ? _at.X : _at.X - (_out * PostHalf), edge);
+        }
+
+        foreach (var z in (double[])[-rope, rope])
+        {
+            if (_support.Kind is null or SupportKind.Post or SupportKind.Platform)
+            {
+                Box(canvas, map, _at.X - PostHalf, z - PostHalf, _at.X + PostHalf, z + PostHalf);
+            }
+
+            if (Anchor is { } anchor)
+            {
+                Box(canvas, map, anchor.X - AnchorHalf, z - AnchorHalf, anchor.X + AnchorHalf, z + AnchorHalf);
+            }
+        }
+
+        var landing = LandingEdge;
+        canvas.Line(PageLayers.Cut, map.Of(landing, -half), map.Of(landing, half));
+        var isPair = _support.Kind is null or SupportKind.Post;
+        var at = isPair ? map.Of(_at.X + (_out * PostHalf), PostHalf - rope) : map.Of(TrunkMiddle, 0);
+        canvas.Leader(
+            at, new SheetPoint(at.X + (_out * 0.006), at.Y + (isPair ? 0.004 : 0)),
+            $"{SupportWord}{(isPair ? "s" : "")}{(Anchor is null ? "" : ", anchors")} by others", toLeft: !_atB);
+    }
+
+    private static void Ring(Canvas canvas, ViewMap map, double x, double radius)
+    {
+        const int steps = 24;
+        SheetPoint At(int i) =>
+            map.Of(x + (radius * Elementary.Cos(i * Math.Tau / steps)), radius * Elementary.Sin(i * Math.Tau / steps));
+        for (var i = 0; i < steps; i += 2)
+        {
+            canvas.Line(PageLayers.Cut, At(i), At(i + 1));
+        }
+    }
+
     private string SupportWord => _support.Kind switch
     {
         SupportKind.Post => "post",
@@ -148,7 +197,7 @@ internal sealed class EndDrawing
     /// <summary>A trunk that stands just behind the end frame and goes on upwards.</summary>
     private void Trunk(Canvas canvas, ViewMap map)
     {
-        var middle = _at.X + (_out * (DeckEnd.Beyond(_context.Layout.Parameters) + TrunkHalf + Slab));
+        var middle = TrunkMiddle;
         foreach (var side in (double[])[-1, 1])
         {
             canvas.Line(
@@ -161,6 +210,11 @@ internal sealed class EndDrawing
         canvas.Line(PageLayers.Hidden, map.Of(_at.X, Top), map.Of(middle - (_out * TrunkHalf), Top));
     }
 
+    private double TrunkMiddle => _at.X + (_out * (DeckEnd.Beyond(_context.Layout.Parameters) + TrunkHalf + Slab));
+
+    /// <summary>Where the landing begins, behind the gap at the deck's end.</summary>
+    private double LandingEdge => _at.X + (_out * (DeckEnd.Beyond(_context.Layout.Parameters) + (_support.LandingGap ?? 0)));
+
     private double LandingLevel => _at.Y + (_support.LandingLevel ?? Deck);
 
     /// <summary>The end frame's deck above the rope's axis.</summary>
@@ -170,7 +224,7 @@ internal sealed class EndDrawing
     private void Landing(Canvas canvas, ViewMap map, SheetBox window)
     {
         var text = _context.Text;
-        var from = _at.X + (_out * (DeckEnd.Beyond(_context.Layout.Parameters) + (_support.LandingGap ?? 0)));
+        var from = LandingEdge;
         var to = _atB ? window.MaxX : window.MinX;
         canvas.Line(PageLayers.Cut, map.Of(from, LandingLevel), map.Of(to, LandingLevel));
         canvas.Line(PageLayers.Hidden, map.Of(from, LandingLevel - Slab), map.Of(to, LandingLevel - Slab));

@@ -6,19 +6,13 @@ using BridgeForm.Ropes.Fittings;
 
 namespace BridgeForm.Output.DrawingSet;
 
-/// <summary>A rope's end with its clips to scale, and everything that is not wood in a table.</summary>
+/// <summary>Everything that is not wood in a table.</summary>
 internal static class FittingsSheet
 {
     /// <summary>The sheets.</summary>
     public static IEnumerable<DrawnPage> Draw(DrawingContext context)
     {
         const string title = "Rope ends, keepers, fasteners";
-        if (Terminations.ClipsFor(context.Layout.Parameters.Ropes) is { } clips)
-        {
-            var detail = ClipDetail.Draw(context, clips);
-            yield return DetailSheet.Page(context, title, [detail]);
-        }
-
         var flow = new TableFlow(context.Body);
         flow.Add(Hardware(context));
         foreach (var canvas in flow.Pages)
@@ -30,7 +24,7 @@ internal static class FittingsSheet
     private static FlowTable Hardware(DrawingContext context) => new(
         "Keepers, fasteners, rope ends",
         "All of the bridge. A count that is missing is not in the project file; joints between wood are for a licensed engineer.",
-        [new("Item", 0.050), new("Qty", Figures: true), new("For", 0.046), new("Note", 0.084), new("Counted by", 0.046)],
+        [new("Item", 0.044), new("Qty", Figures: true), new("For", 0.040), new("Note", 0.118), new("Counted by", 0.036)],
         [
             .. context.Model.Hardware().Select(h => new FlowRow(
             [

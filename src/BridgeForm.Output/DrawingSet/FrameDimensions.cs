@@ -15,7 +15,7 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     private readonly DrawingText _text = context.Text;
 
     /// <summary>From the frame's outermost edge to the middle of the marks, metres.</summary>
-    private const double FromFrame = 0.030;
+    private const double FromFrame = 0.026;
 
     private double Deck => Top(context.Layout.Deck, _p.Deck.Thickness);
 
@@ -26,12 +26,12 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     /// <summary>Draws all of them.</summary>
     public void Draw(Canvas canvas, ViewMap map)
     {
+        Enlarged(canvas, map);
         Below(canvas, map);
         Beside(canvas, map);
         Angles(canvas, map);
         Members(canvas, map);
         Widths(canvas, map);
-        Enlarged(canvas, map);
         Names(canvas, map);
     }
 
@@ -116,7 +116,9 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
         var (sin, cos) = Elementary.SinCos(Post.Lean);
         var foot = PostAxis.Foot(Post);
         var (from, to) = (map.Of(foot, _level.Top), map.Of(foot + (Post.Length * sin), _level.Top + (Post.Length * cos)));
-        canvas.Between(from, to, (Post.Section.Width / 2 / map.Ratio) + 0.013, "post " + _text.Size(Post.Length));
+        // Close to the rails: the room within is for the names of those on the left.
+        var off = ((Post.Section.Width / 2) + _p.Guard.Rail.Thickness) / map.Ratio;
+        canvas.Between(from, to, off + 0.004, "post " + _text.Size(Post.Length));
         var brace = _p.Frames.Brace;
         (sin, cos) = Elementary.SinCos(brace.Lean);
         canvas.Between(
@@ -156,7 +158,10 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     {
         var name = context.Layout.Poses[frame].Name;
         string Mark(PartId id) => context.Shapes.PieceAt(id.ToString())?.Mark ?? "";
-        foreach (var (part, box) in drawing.StubsOf(Role.Rail, Side.Left))
+        var rails = drawing.StubsOf(Role.Rail, Side.Left);
+
+        // Of many rails the lowest and the highest: the table of heights has all.
+        foreach (var (part, box) in Crowd(rails.Count) > 1 / map.Ratio ? [rails[0], rails[^1]] : rails)
         {
             var at = map.Of(box.MaxX, (box.MinY + box.MaxY) / 2);
             canvas.Leader(at, at with { X = at.X + 0.006 }, $"{Mark(part)} at {_text.Size(RailHeight(part))}");
@@ -175,6 +180,15 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
         var end = map.Of(cap.MaxX, (cap.MinY + cap.MaxY) / 2);
         canvas.Leader(end, new SheetPoint(end.X + 0.005, end.Y), Mark(capId));
     }
+
+    /// <summary>What scale, paper over true length, so many names below each other ask for.</summary>
+    private double Crowd(int names) => names * PageText.HeightOf(1, PageText.Small) * Spread / Post.Length;
+
+    /// <summary>Room that names and their leaders take, over the names' own.</summary>
+    private const double Spread = 1.4;
+
+    /// <summary>The rails' names have room at a scale, true length over length on paper.</summary>
+    public bool HasRoom(double ratio) => Crowd(drawing.StubsOf(Role.Rail, Side.Left).Count) <= 1 / ratio;
 
     private double RailHeight(PartId rail)
     {

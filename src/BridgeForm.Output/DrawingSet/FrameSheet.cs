@@ -11,97 +11,139 @@ using BridgeForm.Solids;
 
 namespace BridgeForm.Output.DrawingSet;
 
-/// <summary>A typical frame on the ropes and the end frames, each on its own sheet.</summary>
+/// <summary>A typical frame on the ropes and the end frames, two to a sheet.</summary>
 internal static class FrameSheet
 {
-    private const double SideRoom = 0.030;
+    private const double SideRoom = 0.028;
     private const double BelowRoom = 0.024;
     private const double AboveRoom = 0.016;
 
-    /// <summary>The sheets; support B has its own where it does not mirror A.</summary>
+
+    /// <summary>The sheets; support B has its own drawing where it does not mirror A.</summary>
     public static IEnumerable<DrawnPage> Draw(DrawingContext context)
     {
-        var poses = context.Layout.Poses;
-        foreach (var (frame, number) in DetailMarks.Frames(context))
+        var body = context.Body;
+        foreach (var group in DetailMarks.Frames(context).Chunk(OnASheet(context)))
         {
-            var mirrored = frame == 0 && !context.EndsDiffer ? ", and mirrored " + poses[^1].Name : "";
-            var kind = frame > 0 && frame < context.Layout.Bays ? "Frame on the ropes" : "End frame";
-            yield return Page(context, frame, number, $"{kind} ({poses[frame].Name}{mirrored})");
+            var width = (body.MaxX - body.MinX) / group.Length;
+            var canvas = Canvas.Twice(body, c =>
+            {
+                foreach (var ((frame, number), i) in group.Select((g, i) => (g, i)))
+                {
+                    var left = body.MinX + (i * width);
+                    var right = left + width - (i + 1 < group.Length ? Between : 0);
+                    One(context, c, frame, $"{number.ToString(CultureInfo.InvariantCulture)}  {Title(context, frame)}",
+                        body with { MinX = left, MaxX = right });
+                }
+            });
+            yield return new DrawnPage(
+                DocumentType.Detail, string.Join("; ", group.Select(g => Title(context, g.Frame))),
+                "from A towards B, square to each frame's plane", canvas.Entities)
+            {
+                Drawings = [.. group.Select(g => g.Number)],
+            };
         }
     }
 
-    private static DrawnPage Page(DrawingContext context, int frame, int number, string title)
+    private const double Between = 0.006;
+
+    /// <summary>Two, or one where the rails' names would crowd at the scale of two.</summary>
+    private static int OnASheet(DrawingContext context)
+    {
+        var (body, drawing) = (context.Body, new FrameDrawing(context, 0));
+        var half = body with { MaxX = (body.MinX + body.MaxX) / 2 - Between };
+        var figures = new FrameDimensions(context, 0, drawing);
+        return figures.HasRoom(Scale(context, drawing, half, Note(figures)).Ratio) ? 2 : 1;
+    }
+
+    private static string Note(FrameDimensions figures) =>
+        "seen from A towards B, in the frame's own plane; deck, rails and cap cut at the frame; \"posts\" and \"rails\": clear "
+            + "between them, at the deck and at the lowest rail; to the cap: its top. " + figures.Note();
+
+    private static DrawingScale Scale(DrawingContext context, FrameDrawing drawing, SheetBox room, string note) => DrawingScale.Fitting(
+        context.Scales, drawing.Box.MaxX - drawing.Box.MinX, drawing.Box.MaxY - drawing.Box.MinY, room.MaxX - room.MinX - (2 * SideRoom),
+        room.MaxY - room.MinY - BelowRoom - AboveRoom - Captions.HeightOf(note, room.MaxX - room.MinX));
+
+    private static string Title(DrawingContext context, int frame)
+    {
+        var poses = context.Layout.Poses;
+        var mirrored = frame == 0 && !context.EndsDiffer ? ", and mirrored " + poses[^1].Name : "";
+        var kind = frame > 0 && frame < context.Layout.Bays ? "Frame on the ropes" : "End frame";
+        return $"{kind} ({poses[frame].Name}{mirrored})";
+    }
+
+    private static void One(DrawingContext context, Canvas canvas, int frame, string title, SheetBox room)
     {
         var drawing = new FrameDrawing(context, frame);
-        var body = context.Body;
-        var room = body;
         var figures = new FrameDimensions(context, frame, drawing);
-        var note = "seen from A towards B, in the frame's own plane; deck, rails and cap cut at the frame; \"posts\" and \"rails\": clear "
-            + "between them, at the deck and at the lowest rail; to the cap: its top. " + figures.Note();
+        var note = Note(figures);
         var caption = Captions.HeightOf(note, room.MaxX - room.MinX);
         var (width, height) = (drawing.Box.MaxX - drawing.Box.MinX, drawing.Box.MaxY - drawing.Box.MinY);
         var high = room.MaxY - room.MinY - BelowRoom - AboveRoom - caption;
-        var scale = DrawingScale.Fitting(context.Scales, width, height, room.MaxX - room.MinX - (2 * SideRoom), high);
+        var scale = Scale(context, drawing, room, note);
         var left = room.MinX + ((room.MaxX - room.MinX - (width / scale.Ratio)) / 2);
         var bottom = room.MinY + caption + BelowRoom + ((high - (height / scale.Ratio)) / 2);
         var map = ViewMap.Placing(drawing.Box, left, bottom, scale.Ratio);
-        var canvas = Canvas.Twice(body, c =>
-        {
-            drawing.Draw(c, map);
-            FrameHoles.Draw(context, c, map, drawing, frame);
-            figures.Draw(c, map);
-        });
-        canvas.Caption(
-            room.MinX, room.MinY + caption, $"{number.ToString(CultureInfo.InvariantCulture)}  {title}", note, scale, context.Text,
-            room.MaxX - room.MinX);
-        return new DrawnPage(DocumentType.Detail, title, "from A towards B, square to the frame's plane", canvas.Entities)
-        {
-            Drawings = [number],
-        };
+        canvas.Caption(room.MinX, room.MinY + caption, title, note, scale, context.Text, room.MaxX - room.MinX);
+        drawing.Draw(canvas, map);
+        FrameHoles.Draw(context, canvas, map, drawing, frame);
+        figures.Draw(canvas, map);
     }
 
     /// <summary>Frames that have a sheet: the one in the middle and the end frame at A, and at B where that is another.</summary>
     public static IEnumerable<int> Shown(DrawingContext context) =>
         ((int[])[context.Layout.Bays / 2, 0, .. context.EndsDiffer ? [context.Layout.Bays] : Array.Empty<int>()]).Distinct();
 
-    /// <summary>Parts, heights and levels of a frame.</summary>
-    public static IEnumerable<FlowTable> Tables(DrawingContext context, int frame)
+    /// <summary>Parts of a frame and of the bay that is drawn with it.</summary>
+    public static FlowTable Parts(DrawingContext context, int frame)
     {
-        var name = context.Layout.Poses[frame].Name;
-        var ids = context.Shapes.Ids(frame).Concat(context.Shapes.Ids(context.Shapes.BayGroup(context.BayOf(frame))));
-        yield return PartTable.Lay(
-            context, $"Parts of {name} and of bay {FramePoses.BayName(context.BayOf(frame), context.Layout.Bays)}", ids,
-            frame == 0 && !context.EndsDiffer ? PartTable.OfMirrored(
-                $"{context.Layout.Poses[^1].Name}, {FramePoses.BayName(context.Layout.Bays, context.Layout.Bays)}") : "");
-        var heights = GuardHeights.Measure(context.Model).First(
-            h => h.Frames.Contains(context.Layout.Poses[frame].Name, StringComparer.Ordinal));
-        var rows = heights.Rails.Select((h, i) => (Name: FormattableString.Invariant($"rail {i + 1}, centre"), Height: h))
-            .Prepend((Name: "deck's surface", Height: heights.Deck)).Append((Name: "post's head", Height: heights.Head));
-        yield return new FlowTable(
-            $"Heights on the post, {name}",
-            "Up along the post's inner face from the base's top, at the middle of the post's thickness.",
-            [new FlowColumn("Line"), new FlowColumn("Height", Figures: true)],
-            [.. rows.Select(r => new FlowRow([r.Name, context.Text.Words.Size(r.Height)]))]);
-        yield return Levels(context, frame);
+        var (poses, bays) = (context.Layout.Poses, context.Layout.Bays);
+        var bay = context.BayOf(frame);
+        return PartTable.Lay(
+            context, $"Parts of {poses[frame].Name} and of bay {FramePoses.BayName(bay, bays)}",
+            context.Shapes.Ids(frame).Concat(context.Shapes.Ids(context.Shapes.BayGroup(bay))),
+            frame == 0 && !context.EndsDiffer ? PartTable.OfMirrored($"{poses[^1].Name}, {FramePoses.BayName(bays, bays)}") : "");
     }
 
-    private static FlowTable Levels(DrawingContext context, int frame)
+    /// <summary>Heights on the posts, a column a frame.</summary>
+    public static FlowTable Heights(DrawingContext context, IReadOnlyList<int> frames)
     {
-        var (pose, level, words) = (context.Layout.Poses[frame], context.Layout.Levels[frame], context.Text.Words);
-        ImmutableArray<FlowRow> rows =
-        [
-            new(["slope of the rope", DrawingText.Slope(pose.Slope)]),
-            new(["channel depth at the middle", words.Size(level.ChannelDepth)]),
-            new(["slope of the channel's floor", DrawingText.Slope(Elementary.Atan(level.FloorSlope))]),
-            new(["base's bottom below the rope's axis", words.Size(-level.Bottom)]),
-            new(["base's top above the rope's axis", words.Size(level.Top)]),
-            new(
-                [
-                    context.Layout.Parameters.Deck.Stringer is null ? "boards lifted off the base by" : "stringers lifted off the base by",
-                    words.Size(context.Layout.Deck.Lifts[frame]),
-                ]),
-        ];
-        return new FlowTable($"Levels in {pose.Name}", "", [new FlowColumn("What"), new FlowColumn("Value", Figures: true)], rows);
+        var names = frames.Select(f => context.Layout.Poses[f].Name).ToList();
+        var all = GuardHeights.Measure(context.Model);
+        var heights = names.Select(n => all.First(h => h.Frames.Contains(n, StringComparer.Ordinal))).ToList();
+        var most = heights.Max(h => h.Rails.Length);
+        FlowRow Row(string line, Func<GuardHeights, double?> height) =>
+            new([line, .. heights.Select(h => height(h) is { } up ? context.Text.Words.Size(up) : "")]);
+        return new FlowTable(
+            "Heights on the post",
+            "Up along the post's inner face from the base's top, at the middle of the post's thickness.",
+            [new("Line"), .. names.Select(n => new FlowColumn(n, Figures: true))],
+            [
+                Row("deck's surface", h => h.Deck),
+                .. Enumerable.Range(0, most).Select(i => Row(
+                    FormattableString.Invariant($"rail {i + 1}, centre"), h => i < h.Rails.Length ? h.Rails[i] : null)),
+                Row("post's head", h => h.Head),
+            ]);
+    }
+
+    /// <summary>Levels in the frames, a column each.</summary>
+    public static FlowTable Levels(DrawingContext context, IReadOnlyList<int> frames)
+    {
+        var (layout, words) = (context.Layout, context.Text.Words);
+        FlowRow Row(string what, Func<int, string> value) => new([what, .. frames.Select(value)]);
+        var lifted = layout.Parameters.Deck.Stringer is null ? "boards lifted off the base by" : "stringers lifted off the base by";
+        return new FlowTable(
+            "Levels in the frames",
+            "",
+            [new("What"), .. frames.Select(f => new FlowColumn(layout.Poses[f].Name, Figures: true))],
+            [
+                Row("slope of the rope", f => DrawingText.Slope(layout.Poses[f].Slope)),
+                Row("channel depth at the middle", f => words.Size(layout.Levels[f].ChannelDepth)),
+                Row("slope of the channel's floor", f => DrawingText.Slope(Elementary.Atan(layout.Levels[f].FloorSlope))),
+                Row("base's bottom below the rope's axis", f => words.Size(-layout.Levels[f].Bottom)),
+                Row("base's top above the rope's axis", f => words.Size(layout.Levels[f].Top)),
+                Row(lifted, f => words.Size(layout.Deck.Lifts[f])),
+            ]);
     }
 }
 

@@ -9,7 +9,9 @@ internal static class PartSheet
     public static IEnumerable<DrawnPage> Draw(DrawingContext context)
     {
         var flow = new TableFlow(context.Body);
-        foreach (var table in FrameSheet.Shown(context).SelectMany(f => FrameSheet.Tables(context, f)))
+        var shown = FrameSheet.Shown(context).ToList();
+        foreach (var table in (IEnumerable<FlowTable>)
+            [.. shown.Select(f => FrameSheet.Parts(context, f)), FrameSheet.Heights(context, shown), FrameSheet.Levels(context, shown)])
         {
             flow.Add(table);
         }

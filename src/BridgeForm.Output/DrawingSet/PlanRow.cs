@@ -28,7 +28,6 @@ internal sealed class PlanRow(DrawingContext context, WholeViews views, FrameRan
         var map = ViewMap.Placing(box, left, bottom, Scale.Ratio);
         canvas.Draw(Views.Above, map, PageLayers.Dim, PageLayers.Dim, box);
         MatchLines(canvas, map, bottom, top - AboveRoom + 0.001);
-        Widths(canvas, map);
         canvas.Caption(
             cell.MinX,
             bottom - BelowRoom,
@@ -37,6 +36,11 @@ internal sealed class PlanRow(DrawingContext context, WholeViews views, FrameRan
             Scale,
             Context.Text);
         Direction(canvas, cell, bottom - BelowRoom);
+        Widths(canvas, map);
+        foreach (var atB in (bool[])[.. AtA ? [false] : Array.Empty<bool>(), .. AtB ? [true] : Array.Empty<bool>()])
+        {
+            new EndDrawing(Context, atB).DrawPlan(canvas, map, box);
+        }
     }
 
     /// <summary>Beside the caption, or below it where that is as wide as the cell.</summary>

@@ -26,9 +26,9 @@ internal static class RopeLists
             flow.Add(table);
         }
 
+        flow.Add(WindTable.Lay(context));
         flow.Add(RopeForces.Cases(context));
         flow.Add(RopeForces.Worst(context));
-        flow.Add(WindTable.Lay(context));
         flow.Add(RopeForces.Handling(context));
         return flow.Pages.Select(c => new DrawnPage(DocumentType.List, "Ropes: marks, hoisting, load cases", "tables", c.Entities));
     }
@@ -41,7 +41,6 @@ internal static class RopeLists
             new(["rope", p.Ropes.Rope.Name]),
             new(["diameter", w.Size(p.Ropes.Rope.Diameter)]),
             new(["breaking strength", w.Force(p.Ropes.Rope.BreakingStrength)]),
-            new(["source of its figures", p.Ropes.Rope.Source]),
             new(["termination", p.Ropes.TerminationKind]),
             new(["safety factor asked for", Numbers.Fixed(p.Ropes.SafetyFactor, 1)]),
             new(["length support to support, unstressed", w.Length(rope.UnstressedLength())]),
@@ -49,7 +48,7 @@ internal static class RopeLists
             new(["horizontal tension, bridge empty", w.Force(rope.Horizontal)]),
             .. Work(context.Model.Ropework, RopeTape.Of(p, context.Model.Ropework), w),
         ];
-        return new FlowTable("Each rope", "", [new FlowColumn("What", 0.060), new FlowColumn("Value", 0.075)], rows);
+        return new FlowTable("Each rope", "", [new FlowColumn("What", 0.060), new FlowColumn("Value", 0.090)], rows);
     }
 
     private static IEnumerable<FlowRow> Work(RopeWork work, RopeTape? tape, QuantityText w)
@@ -102,7 +101,7 @@ internal static class RopeForces
             "Of the rope that is pulled harder; unfactored. Forces of the rope on the support: level towards mid-span, and downwards "
                 + "(negative: upwards). Each support carries two ropes.",
             [
-                new("Case", 0.080), new("Temperature", Figures: true), new("Largest tension", Figures: true), new("Sag", Figures: true),
+                new("Case", 0.112), new("Temperature", Figures: true), new("Largest tension", Figures: true), new("Sag", Figures: true),
                 new("Mid-span drop", 0.026, Figures: true), new("A level", Figures: true), new("A down", Figures: true),
                 new("B level", Figures: true), new("B down", Figures: true),
             ],

@@ -26,15 +26,13 @@ internal static class RopeStrip
         var (left, width) = (context.Body.MinX + Margin, context.Body.MaxX - context.Body.MinX - (2 * Margin));
         var onPaper = Math.Ceiling((to - from) / width / context.Enlargement);
         var ratio = onPaper * context.Enlargement;
-        var y = context.Body.MaxY - 0.018;
+        var heading = PageText.Wrapped(
+            $"One rope laid out straight, both alike; 1 : {NumberText.Rounded(onPaper, 0)}; dashed: the ends as turned back. "
+                + context.Model.Ropework.Chosen.Sentence,
+            context.Body.MaxX - context.Body.MinX, PageText.Small, bold: true);
+        var y = context.Body.MaxY - 0.0147 - PageText.HeightOf(heading.Length, PageText.Small);
         double X(double along) => left + ((along - from) / ratio);
-        canvas.Column(
-            context.Body.MinX, context.Body.MaxY,
-            [
-                $"One rope laid out straight, both alike; 1 : {NumberText.Rounded(onPaper, 0)}; dashed: the ends as turned back. "
-                    + context.Model.Ropework.Chosen.Sentence,
-            ],
-            PageText.Small, bold: true);
+        canvas.Column(context.Body.MinX, context.Body.MaxY, heading, PageText.Small, bold: true);
         canvas.Line(PageLayers.Cut, X(from), y, X(to), y);
         TurnBacks(canvas, readings, X, y);
         var before = double.NegativeInfinity;

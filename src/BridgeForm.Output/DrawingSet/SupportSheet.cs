@@ -76,15 +76,18 @@ internal sealed class FreeBody(DrawingContext context, SupportPull pull, double 
         Arrow(canvas, at, _in * pull.Horizontal, -pull.Vertical, $"pull of the rope {_words.Force(pull.Tension)}");
         if (pull.Backstay is { } stay)
         {
+            Anchor(canvas, at, stay, cell);
             Arrow(
                 canvas, at, -_in * stay.Horizontal, -stay.Vertical,
                 $"backstay {_words.Force(stay.Tension)}, {DrawingText.Angle(stay.Angle)}");
-            Anchor(canvas, at, stay, cell);
         }
 
         On(canvas, at, pull.PostHorizontal * _in, 0, "level ");
         On(canvas, at, 0, -pull.PostVertical, pull.PostVertical < 0 ? "up " : "down ");
     }
+
+    /// <summary>Room for an anchor's words below it, metres.</summary>
+    private const double Words = 0.013;
 
     /// <summary>What stands there, dashed, with a line for the ground.</summary>
     private static void Stand(Canvas canvas, SheetPoint at, SheetBox cell)
@@ -104,10 +107,10 @@ internal sealed class FreeBody(DrawingContext context, SupportPull pull, double 
     /// <summary>The anchor at the foot of its backstay, with what it holds up and level.</summary>
     private void Anchor(Canvas canvas, SheetPoint at, BackstayPull stay, SheetBox cell)
     {
-        const double side = 0.005;
+        const double side = 0.005, clear = 0.011;
         var reach = Math.Min(((cell.MaxX - cell.MinX) / 2) - 0.020, 0.055);
         var (sin, cos) = Elementary.SinCos(stay.Angle);
-        var length = Math.Min(reach / Math.Max(cos, Tolerances.Level), (at.Y - cell.MinY - side) / Math.Max(sin, Tolerances.Level));
+        var length = Math.Min(reach / Math.Max(cos, Tolerances.Level), (at.Y - cell.MinY - side - Words) / Math.Max(sin, Tolerances.Level));
         var foot = new SheetPoint(at.X - (_in * length * cos), at.Y - (length * sin));
         canvas.Line(PageLayers.Dim, at, foot);
         canvas.Add(new SheetPolyline(
@@ -117,10 +120,15 @@ internal sealed class FreeBody(DrawingContext context, SupportPull pull, double 
                 new(foot.X - side, foot.Y),
             ],
             Closed: true));
-        canvas.Leader(
-            foot with { Y = foot.Y - side }, new SheetPoint(foot.X + (_in * 0.004), foot.Y - 0.012),
-            $"anchor: {_words.Force(stay.Tension)}; level {_words.Force(stay.Horizontal)}, up {_words.Force(stay.Vertical)}",
-            toLeft: _in < 0);
+
+        // Below each other and outward: towards the span stands the support.
+        string[] lines =
+            [$"anchor {_words.Force(stay.Tension)}", $"level {_words.Force(stay.Horizontal)}", $"up {_words.Force(stay.Vertical)}"];
+        var width = lines.Max(l => PageText.Width(l, PageText.Small));
+        var x = _in > 0
+            ? Math.Max(cell.MinX, Math.Min(foot.X - (width / 2), at.X - clear - width))
+            : Math.Min(cell.MaxX - width, Math.Max(foot.X - (width / 2), at.X + clear));
+        canvas.Column(x, foot.Y - side - 0.0015, lines, PageText.Small);
     }
 
     /// <summary>The resultant on what bears the saddle, by its parts, red.</summary>

@@ -155,9 +155,10 @@ internal sealed class TitleBlock
 
         y -= PageText.HeightOf(1, PageText.Small);
         foreach (var (words, height, most) in ((string, double, int)[])
-            [(page.Title, PageText.Normal, 1), (page.Direction, PageText.Small, 2)])
+            [(page.Title, PageText.Normal, 2), (page.Direction, PageText.Small, 2)])
         {
-            var lines = Fitted(words, width - (2 * Pad), height, height > PageText.Small, most);
+            var room = (int)((y - Bottom - _row) / PageText.HeightOf(1, height));
+            var lines = Fitted(words, width - (2 * Pad), height, height > PageText.Small, Math.Min(most, room));
             foreach (var entity in PageText.Column(Title + Pad, y, lines, height, bold: height > PageText.Small))
             {
                 yield return entity;

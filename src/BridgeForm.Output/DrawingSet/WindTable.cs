@@ -26,7 +26,7 @@ internal static class WindTable
                 + "are those of where it may come to rest. Side stays hold a bridge against wind; none is modelled. A licensed "
                 + "engineer decides.",
             [
-                new("State", 0.040), new("Loads"), new("Stands", 0.040), new("Sideways", Figures: true), new("Roll", Figures: true),
+                new("State", 0.040), new("Loads"), new("Stands", 0.062), new("Sideways", Figures: true), new("Roll", Figures: true),
                 new("Side force at A", 0.030, Figures: true), new("At B", 0.030, Figures: true), new("Lift", 0.022, Figures: true),
             ],
             [.. rows]);

@@ -54,7 +54,10 @@ public static class OutputKinds
         new("templates", (model, output) => WriteTemplates(model, output, choice)),
         new("sheets", WriteSheets),
         new("drawings", (model, output) =>
-            output.Write("drawings.pdf", stream => PdfWriter.Write(DrawingSheets.Draw(model), stream))),
+        {
+            output.Write("drawings.pdf", stream => PdfWriter.Write(DrawingSheets.Draw(model), stream));
+            output.Write("calculations.pdf", stream => PdfWriter.Write(CalculationBook.Draw(model), stream));
+        }),
         new("crew", WriteCrew),
         new("quote", WriteQuote),
         new("tables", WriteTables),
