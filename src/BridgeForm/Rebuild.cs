@@ -259,6 +259,7 @@ public sealed class Rebuild(SideBySide? run = null)
         .. Remedies.Find(context.Parameters, context.Cases, _checks.Value, FormFinding.Within, token),
         .. RollRemedies.Find(context, _checks.Value, FormFinding.Within, token),
         .. TimberRemedies.Find(context, _checks.Value, FormFinding.Within, token),
+        .. JointRemedies.Find(context, _checks.Value, token),
     ];
 
     // What can be drawn before anything is known of loads.

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BridgeForm.Connections;
 using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Project;
@@ -32,11 +31,15 @@ public static class PlateSheet
         var holes = JointSteel.PlateShape(layout).Holes
             .Select(h => (Center: new SheetPoint(h.X + (length / 2), h.Across + (width / 2)), Radius: h.Diameter / 2))
             .ToList();
+        var sizes = ((BoltPattern[])[plates.Strut, plates.Carrier]).DistinctBy(p => p.Bolt)
+            .Select(p => $"holes {units.Length(p.Hole)} for bolts of {units.Length(p.Bolt)}").ToList();
         string[] notes =
         [
             $"plate-{name}, {units.Length(width)} x {units.Length(length)} x {units.Length(plates.Thickness)}",
-            $"holes {units.Length(plates.Bolt + BoltSizes.Oversize)} for bolts of {units.Length(plates.Bolt)}, from the lower left corner:",
-            .. holes.Select(h => $"{units.Length(h.Center.X)} right, {units.Length(h.Center.Y)} up"),
+            .. sizes.SkipLast(1),
+            sizes[^1] + ", from the lower left corner:",
+            .. holes.Select(h => $"{units.Length(h.Center.X)} right, {units.Length(h.Center.Y)} up"
+                + (sizes.Count > 1 ? $", {units.Length(2 * h.Radius)} wide" : "")),
             "Alike on both faces and sides, turned over",
             units.System == UnitSystem.Imperial ? "Units: inches" : "Units: millimetres",
             Caution.Text,

@@ -11,8 +11,9 @@ internal static class JointReport
     {
         json.WriteStartObject();
         json.WriteString("name", joint.Name);
-        ReportJson.Number(json, "bolt", joint.Plates?.Bolt);
-        ReportJson.Number(json, "bolts", joint.Plates is { } p ? p.Strut.Count + p.Carrier.Count : null);
+        ReportJson.Number(json, "bolt", joint.Plates?.Strut.Bolt);
+        ReportJson.Number(json, "carrier_bolt", joint.Plates?.Carrier.Bolt);
+        ReportJson.Number(json, "bolts", joint.Plates is { } p ? p.Strut.Total + p.Carrier.Total : null);
         ReportJson.Number(json, "plate_thickness", joint.Plates?.Thickness);
         ReportJson.Number(json, "plate_width", joint.Plates?.Width);
         ReportJson.Number(json, "plate_length", joint.Plates?.Length);

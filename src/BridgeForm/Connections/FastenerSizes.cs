@@ -12,7 +12,7 @@ namespace BridgeForm.Connections;
 /// <param name="IsMetric">Its lengths on sale are millimetres.</param>
 public sealed record BoltSize(string Size, double Diameter, double Head, double Nut, double Washer, bool IsMetric);
 
-/// <summary>Hex bolts on sale, from 3/8 to 1 in and from M10 to M24.</summary>
+/// <summary>Hex bolts on sale, from 1/4 to 1 in and from M8 to M24.</summary>
 public static class BoltSizes
 {
     /// <summary>Where heads, nuts and washers are from.</summary>
@@ -24,12 +24,15 @@ public static class BoltSizes
     /// <summary>All of them.</summary>
     public static ImmutableArray<BoltSize> All { get; } =
     [
+        Row("1/4", 1.0 / 4, 11.0 / 64, 7.0 / 32, 0.065),
+        Row("5/16", 5.0 / 16, 7.0 / 32, 17.0 / 64, 0.083),
         Row("3/8", 3.0 / 8, 15.0 / 64, 21.0 / 64, 0.083),
         Row("1/2", 1.0 / 2, 5.0 / 16, 7.0 / 16, 0.109),
         Row("5/8", 5.0 / 8, 25.0 / 64, 35.0 / 64, 0.134),
         Row("3/4", 3.0 / 4, 15.0 / 32, 41.0 / 64, 0.148),
         Row("7/8", 7.0 / 8, 35.0 / 64, 3.0 / 4, 0.165),
         Row("1", 1.0, 39.0 / 64, 55.0 / 64, 0.165),
+        Metric("M8", 8, 5.3, 6.8, 1.6),
         Metric("M10", 10, 6.4, 8.4, 2),
         Metric("M12", 12, 7.5, 10.8, 2.5),
         Metric("M16", 16, 10, 14.8, 3),

@@ -11,7 +11,7 @@ namespace BridgeForm.Connections;
 public sealed record SteelPlate(double Width, double Thickness)
 {
     /// <summary>Where the equations are from.</summary>
-    public const string Source = "AISC 360 D2, F1, H1, J3.4, J3.6, J3.10 (ASD, from memory)";
+    public const string Source = "AISC 360 D2, F1, H1, J3.4, J3.6, J3.10, J4.3 (ASD, from memory)";
 
     /// <summary>Of mild steel, kg/m³ (common practice, no source).</summary>
     public const double Density = 7850;
@@ -60,6 +60,23 @@ public sealed record SteelPlate(double Width, double Thickness)
     // Bending by the elastic modulus: a bar in its own plane reaches more.
     private double Share(double pull, double moment, double width, double allowed) =>
         ((Math.Abs(pull) / (width * Thickness)) + (Math.Abs(moment) * 6 / (width * width * Thickness))) / allowed;
+
+    /// <summary>
+    /// Block shear, newtons: 0.6 Fu of the net planes along the pull, or 0.6 Fy of the whole ones, and Fu of the net one across it.
+    /// </summary>
+    /// <param name="along">Length of a plane along the pull, to the plate's end, metres.</param>
+    /// <param name="count">Holes in it, the last of them half.</param>
+    /// <param name="planes">Such planes: one or two.</param>
+    /// <param name="across">Length of the plane across, metres.</param>
+    /// <param name="hole">Diameter of the holes, metres.</param>
+    /// <param name="holes">Holes in that.</param>
+    public double Block(double along, int count, int planes, double across, double hole, double holes)
+    {
+        var wide = hole + Damage;
+        var tension = Breaks * Math.Max(0, across - (holes * wide));
+        var shear = 0.6 * planes * Math.Min(Breaks * Math.Max(0, along - ((count - 0.5) * wide)), Yields * along);
+        return (shear + tension) * Thickness / RuptureSafety;
+    }
 
     /// <summary>Least distance from a hole's middle to the plate's edge (AISC 360 Table J3.4, from memory: 3/4 in for 1/2 in).</summary>
     public static double LeastEdge(double diameter) => 1.5 * diameter;

@@ -1,4 +1,3 @@
-using BridgeForm.Connections;
 using BridgeForm.Project;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
@@ -20,7 +19,7 @@ internal static class JointHoles
             {
                 foreach (var bolt in layout.Carrier)
                 {
-                    yield return new Hole(face, sign * bolt.Z, bolt.N + (made.Depth / 2), Diameter(layout), null);
+                    yield return new Hole(face, sign * bolt.Z, bolt.N + (made.Depth / 2), layout.Plates.Carrier.Hole, null);
                 }
             }
         }
@@ -32,15 +31,16 @@ internal static class JointHoles
         var foot = role == Role.Post ? JointPlace.PostFoot : JointPlace.BraceFoot;
         foreach (var layout in Layouts(frames))
         {
-            var bolts = layout.Place == foot || (role == Role.Brace && layout.Place == JointPlace.BraceHead) ? layout.Strut
-                : role == Role.Post && layout.Place == JointPlace.BraceHead ? layout.Carrier : [];
+            var isStrut = layout.Place == foot || (role == Role.Brace && layout.Place == JointPlace.BraceHead);
+            var bolts = isStrut ? layout.Strut : role == Role.Post && layout.Place == JointPlace.BraceHead ? layout.Carrier : [];
+            var hole = (isStrut ? layout.Plates.Strut : layout.Plates.Carrier).Hole;
 
             // Any plates do: only where the axis begins, and how it leans, is asked for.
             var axis = PlateLayout.Build(frames, foot, layout.Plates);
             foreach (var bolt in bolts)
             {
                 var outward = -bolt.From(axis.Meets, axis.Across) * side.Sign();
-                yield return new Hole(StockFace.PlusZ, bolt.From(axis.Meets, axis.Along), outward, Diameter(layout), null);
+                yield return new Hole(StockFace.PlusZ, bolt.From(axis.Meets, axis.Along), outward, hole, null);
             }
         }
     }
@@ -49,6 +49,4 @@ internal static class JointHoles
     public static IEnumerable<PlateLayout> Layouts(FrameParameters frames) => frames.Joints
         .Where(j => j.Plates is not null)
         .Select(j => PlateLayout.Build(frames, j.Place, j.Plates!));
-
-    private static double Diameter(PlateLayout layout) => layout.Plates.Bolt + BoltSizes.Oversize;
 }

@@ -27,7 +27,7 @@ public static class JointSteel
     public static ImmutableArray<SteelPart> Lay(BridgeParameters parameters, ImmutableArray<FramePose> poses) =>
     [
         .. JointHoles.Layouts(parameters.Frames)
-            .SelectMany(layout => (SteelPart[])[Plate(parameters, poses, layout), Bolt(parameters, poses, layout)]),
+            .SelectMany(layout => (SteelPart[])[Plate(parameters, poses, layout), .. Bolts(parameters, poses, layout)]),
     ];
 
     /// <summary>
@@ -42,9 +42,9 @@ public static class JointSteel
         {
             Holes =
             [
-                .. layout.Strut.AddRange(layout.Carrier).Select(b => new Hole(
-                    StockFace.PlusZ, b.From(layout.Middle, layout.Along), -b.From(layout.Middle, layout.Across),
-                    plates.Bolt + BoltSizes.Oversize, null)),
+                .. layout.Bolts.Select(b => new Hole(
+                    StockFace.PlusZ, b.Place.From(layout.Middle, layout.Along), -b.Place.From(layout.Middle, layout.Across),
+                    b.Pattern.Hole, null)),
             ],
         };
     }
@@ -66,16 +66,25 @@ public static class JointSteel
         return new($"plate-{name}", "Steel plate of a joint", [PlateShape(layout)], [.. places]);
     }
 
-    private static SteelPart Bolt(BridgeParameters parameters, ImmutableArray<FramePose> poses, PlateLayout layout)
+    // One part for bolts of one size; the carrier's apart where they are of another.
+    private static IEnumerable<SteelPart> Bolts(
+        BridgeParameters parameters, ImmutableArray<FramePose> poses, PlateLayout layout) => layout.Bolts
+        .Select((bolt, i) => (bolt.Place, bolt.Pattern.Bolt, Number: i + 1, IsCarrier: i >= layout.Strut.Length))
+        .GroupBy(b => b.Bolt)
+        .Select(group => Bolt(parameters, poses, layout, group.Key, group.First().IsCarrier, [.. group.Select(b => (b.Place, b.Number))]));
+
+    private static SteelPart Bolt(
+        BridgeParameters parameters, ImmutableArray<FramePose> poses, PlateLayout layout, double diameter, bool isCarrier,
+        ImmutableArray<(PlanePoint Place, int Number)> bolts)
     {
         var name = JointSection.NameOf(layout.Place);
-        var size = BoltSizes.Find(layout.Plates.Bolt)!;
         var grip = Thickness(parameters, layout) + (2 * layout.Plates.Thickness);
-        var places = poses.SelectMany(pose => Sides.Both.SelectMany(
-            side => layout.Strut.AddRange(layout.Carrier).Select((bolt, i) => (
-                $"{pose.Name}/bolt-{name}-{Word(side)}-{NumberText.By("0", i + 1)}",
-                Placement.FromLengthAndThickness(At(parameters, pose, bolt, side, 0), pose.Along, pose.Up)))));
-        return new($"bolt-{name}", "Bolt with washer and nut", Bodies(size, grip), [.. places]);
+        var places = poses.SelectMany(pose => Sides.Both.SelectMany(side => bolts.Select(bolt => (
+            $"{pose.Name}/bolt-{name}-{Word(side)}-{NumberText.By("0", bolt.Number)}",
+            Placement.FromLengthAndThickness(At(parameters, pose, bolt.Place, side, 0), pose.Along, pose.Up)))));
+        return new(
+            $"bolt-{name}{(isCarrier ? "-carrier" : "")}", "Bolt with washer and nut", Bodies(BoltSizes.Find(diameter)!, grip),
+            [.. places]);
     }
 
     /// <summary>Head towards A, nut towards B; X along the bolt, 0 in the middle of its grip.</summary>

@@ -48,9 +48,17 @@ internal static class JointClashes
     private static void Ends(CheckedFile f, PlateLayout layout, string path)
     {
         var frames = f.Parameters.Frames;
-        var least = DowelDistances.LeastEnd * layout.Plates.Bolt;
         var strut = layout.Place == JointPlace.PostFoot ? frames.Post.Length : BraceAxis(frames);
-        var reach = layout.Plates.End + ((layout.Plates.Strut.Count - 1) * layout.Plates.Strut.Spacing);
+        var near = layout.Strut.Min(layout.FromCut);
+        var least = DowelDistances.LeastEnd * layout.Plates.Strut.Bolt;
+        if (near < least - Tolerances.RoundOff)
+        {
+            f.Stop(FaultCode.JointDistance, path + ".end", $"end: the line of bolts on the side where the slanting cut is nearest has "
+                + $"{f.Size(near)} to it and needs {f.Size(least)}, 3.5 diameters; write at least "
+                + f.AtLeast(layout.Plates.End + least - near), path + ".apart", path + ".lines");
+        }
+
+        var reach = layout.Strut.Max(layout.FromCut);
         if (reach + least > strut + Tolerances.RoundOff)
         {
             f.Stop(FaultCode.JointDistance, path + ".count",
@@ -58,6 +66,7 @@ internal static class JointClashes
                 + $"{f.Length(strut)} long, and need {f.Size(least)} more; write fewer, or less spacing", path + ".bolt");
         }
 
+        least = DowelDistances.LeastEnd * layout.Plates.Carrier.Bolt;
         if (layout.Place != JointPlace.BraceHead)
         {
             var room = (frames.Base.Length / 2) - layout.Carrier[^1].Z;
@@ -73,7 +82,7 @@ internal static class JointClashes
         }
 
         var foot = PlateLayout.Build(frames, JointPlace.PostFoot, layout.Plates);
-        var (low, high) = (layout.Carrier[0].From(foot.Meets, foot.Along), layout.Carrier[^1].From(foot.Meets, foot.Along));
+        var (low, high) = (layout.Carrier.Min(foot.FromCut), layout.Carrier.Max(foot.FromCut));
         var wanting = Math.Max(least - low, high + least - frames.Post.Length);
         if (wanting > Tolerances.RoundOff)
         {
@@ -165,7 +174,7 @@ internal static class JointClashes
                 + "at most " + f.AtMost(layout.Plates.Depth - (floor - layout.Corners.Min(p => p.N))), path + ".carrier.shift", path);
         }
 
-        var (keeper, radius) = (frames.Keeper, (layout.Plates.Bolt + BoltSizes.Oversize) / 2);
+        var (keeper, radius) = (frames.Keeper, layout.Plates.Carrier.Hole / 2);
         foreach (var at in keeper.Hole > 0 ? (double[])[rope - (keeper.Spread / 2), rope + (keeper.Spread / 2)] : [])
         {
             var near = layout.Carrier.Min(

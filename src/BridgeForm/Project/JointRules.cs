@@ -1,4 +1,5 @@
 using BridgeForm.Connections;
+using BridgeForm.Project.Reading;
 using BridgeForm.Project.Reading.Faults;
 using BridgeForm.Quantities;
 
@@ -10,14 +11,24 @@ namespace BridgeForm.Project;
 /// </summary>
 internal static class JointRules
 {
+    /// <summary>Whether nothing is to be told of the plates of a bridge, no matter which file it is from.</summary>
+    public static bool Fits(BridgeParameters parameters)
+    {
+        var faults = new FaultList();
+        var plated = parameters.Frames with { Joints = [.. parameters.Frames.Joints.Where(j => j.Plates is not null)] };
+        Check(new CheckedFile(new FileValues(parameters.Units), parameters with { Frames = plated }, faults));
+        return !faults.Any;
+    }
+
     public static void Check(CheckedFile f)
     {
         foreach (var joint in f.Parameters.Frames.Joints)
         {
             var path = JointSection.PathOf(joint.Place);
             if (!f.Good(
-                path, path + ".kind", path + ".bolt", path + ".count", path + ".spacing", path + ".end", path + ".carrier",
-                path + ".carrier.count", path + ".carrier.spacing", path + ".carrier.depth", path + ".carrier.shift", path + ".plate",
+                path, path + ".kind", path + ".bolt", path + ".count", path + ".spacing", path + ".lines", path + ".apart", path + ".end",
+                path + ".carrier", path + ".carrier.bolt", path + ".carrier.count", path + ".carrier.spacing", path + ".carrier.lines",
+                path + ".carrier.apart", path + ".carrier.depth", path + ".carrier.shift", path + ".plate",
                 path + ".plate.thickness", path + ".plate.width", path + ".plate.length", path + ".capacity",
                 "frames.base.section", "frames.base.length", "frames.base.flat", "frames.post.section", "frames.post.length",
                 "frames.post.lean", "frames.post.foot", "frames.brace.section", "frames.brace.lean", "frames.brace.foot",
@@ -52,11 +63,14 @@ internal static class JointRules
     private static void Plates(CheckedFile f, JointPlace place, PlateJoint plates, string path)
     {
         var sticks = JointSticks.Of(f.Parameters.Frames, place);
-        if (BoltSizes.Find(plates.Bolt) is null)
+        foreach (var (pattern, key) in Patterns(plates, path))
         {
-            f.Stop(FaultCode.JointBolt, path + ".bolt", $"bolt: no bolt of '{f.Written(path + ".bolt")}' is on sale; the nearest is "
-                + f.Size(BoltSizes.Nearest(plates.Bolt, f.Parameters.Units).Diameter));
-            return;
+            if (BoltSizes.Find(pattern.Bolt) is null)
+            {
+                f.Stop(FaultCode.JointBolt, key + ".bolt", $"bolt: no bolt of '{f.Written(key + ".bolt")}' is on sale; the nearest is "
+                    + f.Size(BoltSizes.Nearest(pattern.Bolt, f.Parameters.Units).Diameter));
+                return;
+            }
         }
 
         if (Math.Abs(sticks.Strut.Thickness - sticks.Carrier.Thickness) > Tolerances.Seating)
@@ -74,42 +88,76 @@ internal static class JointRules
         }
     }
 
+    private static (BoltPattern Pattern, string Path)[] Patterns(PlateJoint plates, string path) =>
+        [(plates.Strut, path), (plates.Carrier, path + ".carrier")];
+
     /// <summary>Distances of the bolts among themselves and in the wood; true where all hold.</summary>
-    private static bool Bolts(CheckedFile f, JointSticks sticks, PlateJoint plates, string path)
+    private static bool Bolts(CheckedFile f, JointSticks sticks, PlateJoint plates, string path) =>
+        Patterns(plates, path).All(p => Between(f, sticks, p.Pattern, p.Path, path))
+        && InStrut(f, sticks.Strut, plates, path)
+        && InCarrier(f, sticks, plates, path + ".carrier", path);
+
+    private static bool Stop(CheckedFile f, bool isWrong, string path, string message, string other)
     {
-        var d = plates.Bolt;
-        var apart = Math.Max(
-            DowelDistances.LeastSpacing * d, DowelDistances.BetweenRowsAcross(d, sticks.Carrier.Thickness));
-        var (edge, end) = (DowelDistances.LoadedEdge * d, DowelDistances.LeastEnd * d);
-        var deepest = sticks.Carrier.Width - (sticks.CarrierIsPost ? edge : DowelDistances.IdleEdge * d);
-        var holds = true;
-        void Stop(bool isWrong, string key, string message)
+        if (isWrong)
         {
-            if (holds && isWrong)
-            {
-                holds = false;
-                f.Stop(FaultCode.JointDistance, path + key, message, path + ".bolt");
-            }
+            f.Stop(FaultCode.JointDistance, path, message, other);
         }
 
-        Stop(
-            Below(sticks.Strut.Width / 2, edge), ".bolt", $"bolt: {f.Size(d)} wants {f.Size(edge)} of wood, 4 diameters, to either edge of "
-                + $"the {sticks.Strut.Name}, and its axis has {f.Size(sticks.Strut.Width / 2)}; "
-                + AtMost(f, sticks.Strut.Width / 2 / DowelDistances.LoadedEdge));
-        Stop(Below(plates.Strut.Spacing, apart), ".spacing", $"spacing: write at least {f.AtLeast(apart)} between bolts of {f.Size(d)}");
-        Stop(Below(plates.Carrier.Spacing, apart), ".carrier.spacing",
-            $"spacing: write at least {f.AtLeast(apart)} between bolts of {f.Size(d)}");
-        Stop(Below(plates.End, end), ".end", $"end: a bolt of {f.Size(d)} needs at least {f.AtLeast(end)}, 3.5 diameters, to the "
-            + $"{sticks.Strut.Name}'s cut; its full value asks for {f.AtLeast(DowelDistances.FullEnd * d)}");
-        Stop(Below(deepest, edge), ".bolt", $"bolt: {f.Size(d)} finds no place in the {sticks.Carrier.Name}, "
-            + $"{f.Size(sticks.Carrier.Width)} deep; "
-            + AtMost(
-                f,
-                sticks.Carrier.Width
-                    / (DowelDistances.LoadedEdge + (sticks.CarrierIsPost ? DowelDistances.LoadedEdge : DowelDistances.IdleEdge))));
-        Stop(Below(plates.Depth, edge) || plates.Depth > deepest * (1 + Tolerances.SameLimit), ".carrier.depth",
-            $"depth: bolts of {f.Size(d)} lie {f.AtLeast(edge)} to {f.AtMost(deepest)} from the face that the {sticks.Strut.Name} ends on");
-        return holds;
+        return isWrong;
+    }
+
+    /// <summary>Bolts of one member from each other, along its grain and across it.</summary>
+    private static bool Between(CheckedFile f, JointSticks sticks, BoltPattern pattern, string key, string path)
+    {
+        var d = pattern.Bolt;
+        var along = Math.Max(DowelDistances.LeastSpacing * d, DowelDistances.BetweenRowsAcross(d, sticks.Carrier.Thickness));
+        var across = DowelDistances.LeastSpacing * d;
+        return !Stop(
+                f, Below(pattern.Spacing, along), key + ".spacing",
+                $"spacing: write at least {f.AtLeast(along)} between bolts of {f.Size(d)}", path + ".bolt")
+            && !Stop(
+                f, pattern.Lines > 1 && Below(pattern.Apart, across), key + ".apart",
+                $"apart: two lines of bolts of {f.Size(d)} lie at least {f.AtLeast(across)}, 3 diameters, apart; where there is no room "
+                    + "for that, write thinner bolts or lines: 1", key + ".lines")
+            && !Stop(
+                f, pattern.Apart > DowelDistances.WidestGroup * (1 + Tolerances.SameLimit), key + ".apart",
+                $"apart: one plate ties bolts at most {f.AtMost(DowelDistances.WidestGroup)} apart across the grain, for the wood shrinks",
+                path + ".bolt");
+    }
+
+    private static bool InStrut(CheckedFile f, JointStick strut, PlateJoint plates, string path)
+    {
+        var (d, half) = (plates.Strut.Bolt, strut.Width / 2);
+        var (edge, end) = (DowelDistances.LoadedEdge * d, DowelDistances.LeastEnd * d);
+        return !Stop(
+                f, Below(half, edge), path + ".bolt", $"bolt: {f.Size(d)} wants {f.Size(edge)} of wood, 4 diameters, to either edge of the "
+                    + $"{strut.Name}, and its axis has {f.Size(half)}; " + AtMost(f, half / DowelDistances.LoadedEdge), path)
+            && !Stop(
+                f, Below(half - plates.Strut.Half, edge), path + ".apart",
+                $"apart: lines of {f.Size(d)} want {f.Size(edge)} of wood, 4 diameters, to either edge of the {strut.Name}, "
+                    + $"{f.Size(2 * half)} wide; write at most {f.AtMost(2 * (half - edge))}, or lines: 1", path + ".lines")
+            && !Stop(
+                f, Below(plates.End, end), path + ".end", $"end: a bolt of {f.Size(d)} needs at least {f.AtLeast(end)}, 3.5 diameters, to "
+                    + $"the {strut.Name}'s cut; its full value asks for {f.AtLeast(DowelDistances.FullEnd * d)}", path + ".bolt");
+    }
+
+    private static bool InCarrier(CheckedFile f, JointSticks sticks, PlateJoint plates, string key, string path)
+    {
+        var (d, half, carrier) = (plates.Carrier.Bolt, plates.Carrier.Half, sticks.Carrier);
+        var edge = DowelDistances.LoadedEdge * d;
+        var far = sticks.CarrierIsPost ? edge : DowelDistances.IdleEdge * d;
+        var (least, most) = (edge + half, carrier.Width - far - half);
+        return !Stop(
+                f, Below(carrier.Width - far, edge), key + ".bolt", $"bolt: {f.Size(d)} finds no place in the {carrier.Name}, "
+                    + $"{f.Size(carrier.Width)} deep; " + AtMost(f, carrier.Width / ((edge + far) / d)), path + ".bolt")
+            && !Stop(
+                f, Below(most, least), key + ".apart", $"apart: two lines of {f.Size(d)} find no place in the {carrier.Name}, "
+                    + $"{f.Size(carrier.Width)} deep; write at most {f.AtMost(carrier.Width - edge - far)}, or lines: 1", key + ".lines")
+            && !Stop(
+                f, Below(plates.Depth, least) || plates.Depth > most * (1 + Tolerances.SameLimit), key + ".depth",
+                $"depth: bolts of {f.Size(d)} lie {f.AtLeast(least)} to {f.AtMost(most)} from the face that the {sticks.Strut.Name} ends on",
+                path + ".bolt");
     }
 
     private static string AtMost(CheckedFile f, double diameter) => BoltSizes.Largest(diameter, f.Parameters.Units) is { } size

@@ -33,23 +33,44 @@ public sealed record JointParameters(JointPlace Place)
     public string Name => JointSection.NameOf(Place);
 }
 
-/// <summary>Bolts in a row along the grain. Metres.</summary>
-/// <param name="Count">How many.</param>
+/// <summary>Bolts of one member, in lines along its grain. Metres.</summary>
+/// <param name="Bolt">Diameter of the bolts.</param>
+/// <param name="Count">How many in a line.</param>
 /// <param name="Spacing">Between them.</param>
-public sealed record BoltRow(int Count, double Spacing);
+/// <param name="Lines">How many lines lie side by side: one or two.</param>
+/// <param name="Apart">Between two lines; 0 for one.</param>
+public sealed record BoltPattern(double Bolt, int Count, double Spacing, int Lines, double Apart)
+{
+    /// <summary>All of them.</summary>
+    public int Total => Count * Lines;
+
+    /// <summary>Diameter of their holes.</summary>
+    public double Hole => Bolt + BoltSizes.Oversize;
+
+    /// <summary>From the middle of all lines to the outermost.</summary>
+    public double Half => (Lines - 1) * Apart / 2;
+}
 
 /// <summary>Two steel plates, one on either face of the frame, with bolts through both members. Metres.</summary>
-/// <param name="Bolt">Diameter of the bolts.</param>
-/// <param name="Strut">Bolts on the axis of the post or brace that ends here.</param>
+/// <param name="Strut">Bolts in the post or brace that ends here, their lines to both sides of its axis.</param>
 /// <param name="End">From its cut, along its axis, to the first of them.</param>
 /// <param name="Carrier">Bolts in the base or post that it ends on.</param>
-/// <param name="Depth">From the face on which it ends down to these.</param>
+/// <param name="Depth">From the face on which it ends down to the middle of these lines.</param>
 /// <param name="Shift">Of their middle along the carrier from the strut's axis, drawn on: outward on a base, upward on a post.</param>
 /// <param name="Thickness">Of one plate.</param>
 /// <param name="Width">Of a plate, across the axis.</param>
 /// <param name="Length">Of a plate, along the axis.</param>
 public sealed record PlateJoint(
-    double Bolt, BoltRow Strut, double End, BoltRow Carrier, double Depth, double Shift, double Thickness, double Width, double Length);
+    BoltPattern Strut, double End, BoltPattern Carrier, double Depth, double Shift, double Thickness, double Width, double Length)
+{
+    /// <summary>As wide and long as its bolts ask for, up to the next 1/4 in or 5 mm.</summary>
+    internal PlateJoint Sized(FrameParameters frames, JointPlace place, UnitSystem units)
+    {
+        var (length, width) = PlateLayout.Build(frames, place, this).Needed;
+        var step = units == UnitSystem.Metric ? 5 * Rounding.Millimetre : Units.MetresPerInch / 4;
+        return this with { Width = Rounding.Up(width, step), Length = Rounding.Up(length, step) };
+    }
+}
 
 /// <summary>What a bracket's maker declares for all brackets of one joint. Newtons.</summary>
 /// <param name="Uplift">Square to the face it stands on.</param>
@@ -99,19 +120,24 @@ internal static class JointSection
             Define.Choice(
                 "kind", "Two steel plates with bolts through, or a bracket by its maker's figures", "plates", "plates", Bracket),
             Define.Length("bolt", "Diameter of the bolts", "1/4 in", "1 in", "1/2 in", "12 mm"),
-            Define.Whole("count", $"Bolts in the {strut}, in a row on its axis", "2", "8", "2"),
+            Define.Whole("count", $"Bolts in the {strut}, in a line along it", "2", "8", "2"),
             Noted("spacing", "Between them", "5 diameters"),
+            Define.Whole("lines", "Lines of bolts, to both sides of its axis", "1", "2", "1"),
+            Noted("apart", "Between two lines", Apart(strut)),
             Noted("end", $"From the {strut}'s cut along its axis to the first bolt", "7 diameters"),
             Define.Map(
                 "carrier",
-                $"The bolts in the {carrier}, in a row along it",
-                Define.Whole("count", "How many", "2", "8", "2"),
+                $"The bolts in the {carrier}, in lines along it",
+                Noted("bolt", "Their diameter", $"as in the {strut}"),
+                Define.Whole("count", "How many in a line", "2", "8", "2"),
                 Noted("spacing", "Between them", "5 diameters"),
+                Define.Whole("lines", "Lines of bolts", "1", "2", "1"),
+                Noted("apart", "Between two lines", place == JointPlace.BraceHead ? Apart(carrier) : "4 diameters"),
                 Noted(
-                    "depth", $"From the face that the {strut} ends on to the row",
-                    place == JointPlace.BraceHead ? "half the post's width" : "three quarters of the base's depth"),
+                    "depth", $"From the face that the {strut} ends on to the middle of the lines",
+                    place == JointPlace.BraceHead ? "half the post's width" : "three quarters of the base's depth to the deeper line"),
                 Define.Length(
-                    "shift", $"The row's middle {toward} of where the {strut}'s axis, drawn on, meets the row", "-24 in", "24 in", "0 in",
+                    "shift", $"Their middle {toward} of where the {strut}'s axis, drawn on, meets it", "-24 in", "24 in", "0 in",
                     "0 mm")),
             Define.Map(
                 "plate",
@@ -127,6 +153,8 @@ internal static class JointSection
                 Define.Quantity(QuantityKind.Force, "shear", $"Along the {carrier}", "1 lbf", "100000 lbf").Needed("900 lbf", "4 kN"),
                 Define.Text("source", "Who declares it").Needed("maker's sheet of 2024")));
     }
+
+    private static string Apart(string member) => $"the {member}'s width less 4 diameters to either edge";
 
     private static KeySpec Noted(string name, string description, string rule) =>
         Define.Length(name, description, "1/4 in", "10 ft") with { DefaultNote = rule };
@@ -152,29 +180,40 @@ internal static class JointSection
 
     private static PlateJoint Plates(FileValues v, FrameParameters frames, JointPlace place, string path)
     {
-        var bolt = v.Number(path + ".bolt");
+        var (sticks, bolt) = (JointSticks.Of(frames, place), v.Number(path + ".bolt"));
         double Or(string key, double rule) => v.NumberOrNull(path + key) ?? rule;
+        var strut = Pattern(v, path, bolt, BetweenEdges(sticks.Strut, bolt));
+        var below = Or(".carrier.bolt", bolt);
+        var carrier = Pattern(
+            v, path + ".carrier", below, sticks.CarrierIsPost ? BetweenEdges(sticks.Carrier, below) : DowelDistances.LoadedEdge * below);
         var plain = new PlateJoint(
-            bolt,
-            new BoltRow(v.Whole(path + ".count"), Or(".spacing", RowApart * bolt)),
+            strut,
             Or(".end", DowelDistances.FullEnd * bolt),
-            new BoltRow(v.Whole(path + ".carrier.count"), Or(".carrier.spacing", RowApart * bolt)),
-            Or(
-                ".carrier.depth",
-                place == JointPlace.BraceHead ? frames.Post.Section.Width / 2 : frames.Base.Depth * DeepInBase),
+            carrier,
+            Or(".carrier.depth", Middle(sticks, carrier)),
             v.Number(path + ".carrier.shift"),
             v.Number(path + ".plate.thickness"),
             0,
             0);
-        var (length, width) = PlateLayout.Build(frames, place, plain).Needed;
-        var step = v.Units == UnitSystem.Metric ? 5 * Rounding.Millimetre : Units.MetresPerInch / 4;
-        return plain with
-        {
-            Width = Or(".plate.width", Rounding.Up(width, step)),
-            Length = Or(".plate.length", Rounding.Up(length, step)),
-        };
+        var sized = plain.Sized(frames, place, v.Units);
+        return sized with { Width = Or(".plate.width", sized.Width), Length = Or(".plate.length", sized.Length) };
     }
 
+    private static BoltPattern Pattern(FileValues v, string path, double bolt, double apart)
+    {
+        var lines = v.Whole(path + ".lines");
+        return new BoltPattern(
+            bolt, v.Whole(path + ".count"), v.NumberOrNull(path + ".spacing") ?? (RowApart * bolt), lines,
+            lines > 1 ? v.NumberOrNull(path + ".apart") ?? apart : 0);
+    }
+
+    /// <summary>Where the middle of the carrier's lines lies, from the face that the strut ends on, metres.</summary>
+    internal static double Middle(JointSticks sticks, BoltPattern carrier) =>
+        sticks.CarrierIsPost ? sticks.Carrier.Width / 2 : (sticks.Carrier.Width * DeepInBase) - carrier.Half;
+
+    /// <summary>How far two lines lie apart that keep four diameters to either edge, metres.</summary>
+    internal static double BetweenEdges(JointStick stick, double bolt) => stick.Width - (2 * DowelDistances.LoadedEdge * bolt);
+
     // Far enough for rows that press across the grain (Table 12.5.1D) and for the full value along it.
-    private const double RowApart = 5;
+    internal const double RowApart = 5;
 }

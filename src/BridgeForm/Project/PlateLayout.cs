@@ -12,22 +12,17 @@ public sealed record PlateLayout
 {
     private PlateLayout(JointPlace place, PlateJoint plates, PlanePoint meets, PlanePoint along, PlanePoint carrierAlong, PlanePoint into)
     {
-        (Place, Plates, Meets, Along, CarrierAlong) = (place, plates, meets, along, carrierAlong);
-        Strut = [.. Enumerable.Range(0, plates.Strut.Count).Select(i => meets.Plus(along, plates.End + (i * plates.Strut.Spacing)))];
+        (Place, Plates, Meets, Along, CarrierAlong, Into) = (place, plates, meets, along, carrierAlong, into);
+        var first = meets.Plus(along, plates.End + ((plates.Strut.Count - 1) * plates.Strut.Spacing / 2));
+        Strut = Lay(first, along, Across, plates.Strut);
 
         // On the strut's axis, drawn on into the carrier: what pulls along it has no lever.
         var zero = new PlanePoint(0, 0);
         var middle = meets.Plus(along, plates.Depth / along.From(zero, into)).Plus(carrierAlong, plates.Shift);
-        Carrier =
-        [
-            .. Enumerable.Range(0, plates.Carrier.Count)
-                .Select(i => middle.Plus(carrierAlong, (i - ((plates.Carrier.Count - 1) / 2.0)) * plates.Carrier.Spacing)),
-        ];
-        var bolts = Strut.AddRange(Carrier);
-        var (low, high) = Range(bolts, along);
-        var (left, right) = Range(bolts, Across);
-        Needed = (
-            high - low + (2 * SteelPlate.LeastEdge(plates.Bolt)), right - left + (2 * SteelPlate.LeastEdge(plates.Bolt)));
+        Carrier = Lay(middle, carrierAlong, into, plates.Carrier);
+        var (low, high) = Range(along);
+        var (left, right) = Range(Across);
+        Needed = (high - low, right - left);
         Middle = meets.Plus(along, (low + high) / 2).Plus(Across, (left + right) / 2);
     }
 
@@ -46,13 +41,16 @@ public sealed record PlateLayout
     /// <summary>Along the carrier: outward on a base, up a post.</summary>
     public PlanePoint CarrierAlong { get; }
 
+    /// <summary>Into the carrier, square to the face that the strut ends on.</summary>
+    public PlanePoint Into { get; }
+
     /// <summary>Across the plate.</summary>
     public PlanePoint Across => Along.Turned;
 
-    /// <summary>Bolts in the strut, from its cut on.</summary>
+    /// <summary>Bolts in the strut, from its cut on; those of two lines that lie side by side follow each other.</summary>
     public ImmutableArray<PlanePoint> Strut { get; }
 
-    /// <summary>Bolts in the carrier, inner or lower ones first.</summary>
+    /// <summary>Bolts in the carrier, inner or lower ones first; of two lines the nearer before the deeper.</summary>
     public ImmutableArray<PlanePoint> Carrier { get; }
 
     /// <summary>Least length and width of a plate that holds all bolts.</summary>
@@ -83,6 +81,20 @@ public sealed record PlateLayout
                 place, plates, Head(post, brace, braceFoot), new PlanePoint(-down.Z, -down.N), up, up.Turned);
     }
 
+    /// <summary>How far a place is from the strut's cut, along its grain; from the post's foot, drawn on, for a joint of that.</summary>
+    public double FromCut(PlanePoint place) => place.From(Meets, Into) / Along.From(new PlanePoint(0, 0), Into);
+
+    /// <summary>All bolts with their members' patterns.</summary>
+    public IEnumerable<(PlanePoint Place, BoltPattern Pattern)> Bolts =>
+        Strut.Select(b => (b, Plates.Strut)).Concat(Carrier.Select(b => (b, Plates.Carrier)));
+
+    private static ImmutableArray<PlanePoint> Lay(PlanePoint middle, PlanePoint along, PlanePoint across, BoltPattern pattern) =>
+    [
+        .. Enumerable.Range(0, pattern.Total).Select(i => middle
+            .Plus(along, ((i / pattern.Lines) - ((pattern.Count - 1) / 2.0)) * pattern.Spacing)
+            .Plus(across, ((i % pattern.Lines) - ((pattern.Lines - 1) / 2.0)) * pattern.Apart)),
+    ];
+
     private PlanePoint Corner(int along, int across) =>
         Middle.Plus(Along, along * Plates.Length / 2).Plus(Across, across * Plates.Width / 2);
 
@@ -96,6 +108,8 @@ public sealed record PlateLayout
 
     private static PlanePoint Direction(double lean) => new(Elementary.Sin(lean), Elementary.Cos(lean));
 
-    private (double Low, double High) Range(ImmutableArray<PlanePoint> points, PlanePoint direction) =>
-        (points.Min(p => p.From(Meets, direction)), points.Max(p => p.From(Meets, direction)));
+    // Of a plate that keeps its least edge around every bolt.
+    private (double Low, double High) Range(PlanePoint direction) => (
+        Bolts.Min(b => b.Place.From(Meets, direction) - SteelPlate.LeastEdge(b.Pattern.Bolt)),
+        Bolts.Max(b => b.Place.From(Meets, direction) + SteelPlate.LeastEdge(b.Pattern.Bolt)));
 }

@@ -28,7 +28,11 @@ internal static class JointHardware
         var metal = HardwareList.FastenerNote(parameters.FastenerMetal);
         return frames.Joints.FirstOrDefault(j => string.Equals(j.Name, joint.Name, StringComparison.Ordinal)) switch
         {
-            { Plates: { } plates } => [Bolts(frames, joint, plates, words, where, metal), Plates(joint, plates, words, where, metal)],
+            { Plates: { } plates } => 
+            [
+                .. Bolts(frames, joint, plates, words, where, metal),
+                Plates(joint, plates, words, where, metal),
+            ],
             { Bracket: { } bracket } =>
             [
                 new($"Brackets, {joint.Name}", null, where,
@@ -45,21 +49,23 @@ internal static class JointHardware
         };
     }
 
-    private static HardwareItem Bolts(
+    // One row for bolts of one size; one more where the carrier's are of another.
+    private static IEnumerable<HardwareItem> Bolts(
         FrameParameters frames, Joint joint, PlateJoint plates, QuantityText words, string where, string metal)
     {
-        var size = BoltSizes.Find(plates.Bolt)!;
         var grip = JointSticks.Of(frames, JointSection.PlaceOf(joint.Name)).Carrier.Thickness + (Faces * plates.Thickness);
-        var each = plates.Strut.Count + plates.Carrier.Count;
-        var length = BoltSizes.Length(size, grip);
-        return new(
-            $"Bolts {words.Size(plates.Bolt)} x {words.Size(length)}, {joint.Name}",
-            each * joint.Count,
-            where,
-            string.Create(CultureInfo.InvariantCulture, $"hex, each with a washer and a nut; {each} a joint; grip {words.Size(grip)}; ")
-                + $"holes {words.Size(plates.Bolt + BoltSizes.Oversize)}; square to both faces, no bevel washer; nuts stand out "
-                + $"{words.Size(plates.Thickness + length - grip)} beyond the wood, which landings must leave; {metal}",
-            $"project file; {BoltSizes.Source}");
+        foreach (var alike in ((BoltPattern[])[plates.Strut, plates.Carrier]).GroupBy(p => p.Bolt))
+        {
+            var (each, length) = (alike.Sum(p => p.Total), BoltSizes.Length(BoltSizes.Find(alike.Key)!, grip));
+            yield return new(
+                $"Bolts {words.Size(alike.Key)} x {words.Size(length)}, {joint.Name}",
+                each * joint.Count,
+                where,
+                string.Create(CultureInfo.InvariantCulture, $"hex, each with a washer and a nut; {each} a joint; grip {words.Size(grip)}; ")
+                    + $"holes {words.Size(alike.First().Hole)}; square to both faces, no bevel washer; nuts stand out "
+                    + $"{words.Size(plates.Thickness + length - grip)} beyond the wood, which landings must leave; {metal}",
+                $"project file; {BoltSizes.Source}");
+        }
     }
 
     private static HardwareItem Plates(Joint joint, PlateJoint plates, QuantityText words, string where, string metal)

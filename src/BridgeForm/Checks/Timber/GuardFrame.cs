@@ -143,15 +143,18 @@ internal sealed record GuardPush(string Name, double Force, int Frame = 0)
             + "guard";
 
     /// <summary>Both directions; on a public bridge the line load as well, each by itself. All of it on one post.</summary>
-    public static IEnumerable<GuardPush> List(CheckContext context)
+    public static IEnumerable<GuardPush> List(CheckContext context) => List(context.Layout, context.Parameters);
+
+    /// <summary>The same before anything is known but where all lies.</summary>
+    public static IEnumerable<GuardPush> List(BridgeLayout layout, BridgeParameters parameters)
     {
-        var words = context.Words();
+        var words = new CheckWords(parameters.Units);
         var point = words.Pounds(Point);
         yield return new($"{point} outward", Point);
         yield return new($"{point} inward", -Point);
-        if (context.Parameters.Use == BridgeUse.Public)
+        if (parameters.Use == BridgeUse.Public)
         {
-            var (apart, _, bay) = CapSpans.Longest(context.Layout);
+            var (apart, _, bay) = CapSpans.Longest(layout);
             var line = $"{words.PerFoot(Line)} on {words.Length(apart)} = {words.Pounds(Line * apart)}";
             yield return new(line + " outward", Line * apart, bay - 1);
             yield return new(line + " inward", -Line * apart, bay - 1);

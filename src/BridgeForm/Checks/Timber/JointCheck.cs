@@ -9,9 +9,10 @@ internal static class JointCheck
     /// <summary>What is compared, for the list of checks.</summary>
     public const string Compares = "Plates with bolts: under every push, a pressed brace's force in the middle of its contact and at its "
         + "lower edge, a pulled one's on its axis: what presses a cut onto its carrier is left to the wood, the rest to the fasteners, "
-        + "without friction; each bolt takes its part of the force and of its moment about the row's middle (elastic). Compared are the "
-        + "worst bolt's yielding with CD, CM, Cg and CΔ, the row torn out, the net section, each member split across its grain, the "
-        + "bolt's and the plate's steel. A bracket: pull / uplift + push along the face / shear of its maker's figures, at most 1. "
+        + "without friction; the joint is taken as pinned where the strut's axis meets the carrier's face, so that bolts on either side of "
+        + "that take the force and its moment about their own middle, each its part (elastic); what moment the joint holds beside that is "
+        + "not counted on. Compared are the worst bolt's yielding with CD, CM, Cg and CΔ, rows and group torn out, the net section, each "
+        + "member split across its grain, the bolt's steel, and of the plates bearing, whole and net section and block shear. A bracket: pull / uplift + push along the face / shear of its maker's figures, at most 1. "
         + "Demand is the force held; capacity what of it the joint would carry. Whole joints are for a licensed engineer all the same.";
 
     /// <summary>Rules by which joints are reckoned.</summary>
@@ -42,7 +43,7 @@ internal static class JointCheck
         }
 
         var capacity = new PlateCapacity(context.Words(), layout, strut, carrier);
-        var worst = JointLoad.List(context, place)
+        var worst = JointLoad.List(context.Layout, context.Parameters, place)
             .SelectMany(load => capacity.Limits(load).Select(limit => (load, limit)))
             .MaxBy(c => c.limit.Ratio);
         return Against(context, stated, worst.load, worst.limit);
@@ -51,7 +52,7 @@ internal static class JointCheck
     private static CheckResult Bracketed(CheckContext context, JointPlace place, BracketCapacity bracket, CheckResult stated)
     {
         var words = context.Words();
-        var worst = JointLoad.List(context, place)
+        var worst = JointLoad.List(context.Layout, context.Parameters, place)
             .Select(load => (load, limit: Declared(words, bracket, load)))
             .MaxBy(c => c.limit.Ratio);
         return Against(context, stated, worst.load, worst.limit);
@@ -62,7 +63,7 @@ internal static class JointCheck
         var ratio = (load.Pull / bracket.Uplift) + (load.Shear / bracket.Shear);
         return new(
             ratio,
-            $"bracket: {words.Pounds(load.Pull)} / {words.Pounds(bracket.Uplift)} + {words.Pounds(load.Shear)} / "
+            () => $"bracket: {words.Pounds(load.Pull)} / {words.Pounds(bracket.Uplift)} + {words.Pounds(load.Shear)} / "
                 + $"{words.Pounds(bracket.Shear)} = {TimberWords.Ratio(ratio)}",
             bracket.Source);
     }
@@ -80,7 +81,7 @@ internal static class JointCheck
             TimberWords.Once($"{limit.Source}; {stated.Source}"),
             $"{load.Push.Name}, resultant {load.Frame.Where}: the joint holds {words.Pounds(held)}"
                 + (press > 0 ? $", the cut's wood {words.Pounds(press)}" : "")
-                + $"; {limit.Text}; {Caution}") with
+                + $"; {limit.Text()}; {Caution}") with
         { Parts = stated.Parts };
     }
 }

@@ -1,4 +1,5 @@
 using BridgeForm.Connections;
+using BridgeForm.Frames;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
 
@@ -31,8 +32,9 @@ internal sealed record JointLoad(GuardPush Push, GuardFrame Frame, PlaneForce Wh
     /// All pushes, with a brace that is pressed in the middle of its contact and at its lower edge; one that is pulled hangs on its
     /// joints, on its axis.
     /// </summary>
-    public static IEnumerable<JointLoad> List(CheckContext context, JointPlace place) => GuardPush.List(context)
-        .SelectMany(push => Frames(context.Parameters, push).Select(frame => Find(context.Parameters, place, push, frame)));
+    public static IEnumerable<JointLoad> List(BridgeLayout layout, BridgeParameters parameters, JointPlace place) =>
+        GuardPush.List(layout, parameters)
+            .SelectMany(push => Frames(parameters, push).Select(frame => Find(parameters, place, push, frame)));
 
     private static IEnumerable<GuardFrame> Frames(BridgeParameters parameters, GuardPush push) =>
         push.Force > 0 ? GuardFrame.Places(parameters) : [GuardFrame.Build(parameters)];

@@ -12,13 +12,14 @@ namespace BridgeForm.Checks.Timber;
 /// <param name="Gravity">G of its species.</param>
 /// <param name="Grain">Along it.</param>
 /// <param name="Bolts">Places of the bolts.</param>
-/// <param name="Row">How they are spaced.</param>
-/// <param name="Low">From the first bolt to the end behind it, along the grain.</param>
-/// <param name="High">From the last bolt to the end before it.</param>
-/// <param name="Loaded">From the row to the edge it presses towards: against <c>Grain</c> turned on by a quarter, and along that.</param>
+/// <param name="Row">How they are laid out.</param>
+/// <param name="Ends">From each bolt along the grain to the end behind it and the end before it.</param>
+/// <param name="Loaded">
+/// From the line furthest from it to the edge it presses towards: against <c>Grain</c> turned on by a quarter, and along that.
+/// </param>
 internal sealed record JointMember(
-    string Name, JointStick Stick, LumberValues Wood, double Gravity, PlanePoint Grain, ImmutableArray<PlanePoint> Bolts, BoltRow Row,
-    double Low, double High, (double Below, double Above) Loaded)
+    string Name, JointStick Stick, LumberValues Wood, double Gravity, PlanePoint Grain, ImmutableArray<PlanePoint> Bolts, BoltPattern Row,
+    ImmutableArray<(double Behind, double Before)> Ends, (double Below, double Above) Loaded)
 {
     /// <summary>Strut and carrier of a joint; null where a table lacks the wood, which is told.</summary>
     public static (JointMember? Strut, JointMember? Carrier, MissingValue? Missing) Build(BridgeParameters parameters, PlateLayout layout)
@@ -41,23 +42,24 @@ internal sealed record JointMember(
 
         var plates = layout.Plates;
         var length = isPost ? frames.Post.Length : (frames.Brace.Length + BraceGeometry.ShortEdge(frames.Post, frames.Brace)) / 2;
-        var reach = plates.End + ((plates.Strut.Count - 1) * plates.Strut.Spacing);
-        var half = sticks.Strut.Width / 2;
+        var half = (sticks.Strut.Width / 2) + plates.Strut.Half;
         var strut = new JointMember(
             sticks.Strut.Name, sticks.Strut, strutWood, GravityOf(parameters, strutStock), layout.Along, layout.Strut, plates.Strut,
-            plates.End, length - reach, (half, half));
-        var (low, high) = CarrierEnds(frames, layout);
-        var deep = sticks.Carrier.Width - plates.Depth;
+            [.. layout.Strut.Select(layout.FromCut).Select(cut => (cut, length - cut))], (half, half));
+        var (shallow, deep) = (plates.Depth + plates.Carrier.Half, sticks.Carrier.Width - plates.Depth + plates.Carrier.Half);
 
         // A quarter turn on from outward is up, from up a post inward.
         var carrier = new JointMember(
             sticks.Carrier.Name, sticks.Carrier, carrierWood, GravityOf(parameters, carrierStock), layout.CarrierAlong, layout.Carrier,
-            plates.Carrier, low, high, sticks.CarrierIsPost ? (plates.Depth, deep) : (deep, plates.Depth));
+            plates.Carrier, CarrierEnds(frames, layout), sticks.CarrierIsPost ? (shallow, deep) : (deep, shallow));
         return (strut, carrier, null);
     }
 
-    /// <summary>Left of the section beside the bolts of one row, m².</summary>
-    public double NetArea(double hole) => Stick.Thickness * (Stick.Width - hole);
+    /// <summary>Left of the section beside the bolts that lie side by side, m².</summary>
+    public double NetArea => Stick.Thickness * (Stick.Width - (Row.Lines * Row.Hole));
+
+    /// <summary>From the group to the nearest end of the member, metres.</summary>
+    public double NearestEnd => Ends.Min(e => Math.Min(e.Behind, e.Before));
 
     private static double GravityOf(BridgeParameters parameters, string stock)
     {
@@ -65,17 +67,15 @@ internal sealed record JointMember(
         return parameters.Species.Concat(SpeciesTable.All).First(s => string.Equals(s.Key, key, StringComparison.Ordinal)).SpecificGravity;
     }
 
-    private static (double Low, double High) CarrierEnds(FrameParameters frames, PlateLayout layout)
+    private static ImmutableArray<(double Behind, double Before)> CarrierEnds(FrameParameters frames, PlateLayout layout)
     {
         if (layout.Place != JointPlace.BraceHead)
         {
             var half = frames.Base.Length / 2;
-            return (half + layout.Carrier[0].Z, half - layout.Carrier[^1].Z);
+            return [.. layout.Carrier.Select(b => (half + b.Z, half - b.Z))];
         }
 
         var foot = PlateLayout.Build(frames, JointPlace.PostFoot, layout.Plates);
-        return (
-            layout.Carrier[0].From(foot.Meets, foot.Along),
-            frames.Post.Length - layout.Carrier[^1].From(foot.Meets, foot.Along));
+        return [.. layout.Carrier.Select(foot.FromCut).Select(cut => (cut, frames.Post.Length - cut))];
     }
 }

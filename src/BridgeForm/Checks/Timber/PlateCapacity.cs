@@ -16,43 +16,40 @@ internal sealed record PlateCapacity(CheckWords Words, PlateLayout Layout, Joint
 
     private SteelPlate Plate => new(Plates.Width, Plates.Thickness);
 
-    private double Hole => Plates.Bolt + BoltSizes.Oversize;
-
     /// <summary>All of them; none where the load asks nothing of the fasteners.</summary>
-    public IEnumerable<JointLimit> Limits(JointLoad load)
+    public IEnumerable<JointLimit> Limits(JointLoad load) => [.. OfStrut(load), .. OfCarrier(load), .. OfPlate(load)];
+
+    /// <summary>What the strut and its bolts can fail by.</summary>
+    public IEnumerable<JointLimit> OfStrut(JointLoad load) => load.Held.Size < Tolerances.RoundOff
+        ? []
+        : Of(Strut, new(-load.Held.Z, -load.Held.N), load.At).Append(Sheared(load));
+
+    /// <summary>What the carrier and its bolts can fail by.</summary>
+    public IEnumerable<JointLimit> OfCarrier(JointLoad load) => load.Held.Size < Tolerances.RoundOff
+        ? []
+        : Of(Carrier, load.Held, load.At).Append(Hung(load));
+
+    /// <summary>What the plates can fail by, but for the holes' edges.</summary>
+    public IEnumerable<JointLimit> OfPlate(JointLoad load) => load.Held.Size < Tolerances.RoundOff ? [] : [Pulled(load), Block(load)];
+
+    private IEnumerable<JointLimit> Of(JointMember member, PlaneForce force, PlanePoint at)
     {
-        var held = load.Held;
-        if (held.Size < Tolerances.RoundOff)
-        {
-            yield break;
-        }
-
-        var back = new PlaneForce(-held.Z, -held.N);
-        foreach (var (member, force) in ((JointMember, PlaneForce)[])[(Strut, back), (Carrier, held)])
-        {
-            var shares = BoltGroup.Share(member.Bolts, force, load.At);
-            yield return Yielding(member, shares);
-            yield return Steel(member, shares);
-            yield return Torn(member, force);
-            yield return NetSection(member, force);
-        }
-
-        foreach (var limit in Hung(load))
-        {
-            yield return limit;
-        }
-
-        yield return Pulled(load);
+        var shares = BoltGroup.Share(member.Bolts, force, at);
+        yield return Yielding(member, shares);
+        yield return Steel(member, shares);
+        yield return Torn(member, force);
+        yield return NetSection(member, force);
     }
 
     /// <summary>The bolt that is nearest to yielding, its wood or itself.</summary>
     private JointLimit Yielding(JointMember member, ImmutableArray<PlaneForce> shares)
     {
+        var row = member.Row;
         var geometry = shares.Select((force, i) => Geometry(member, force, i)).Min();
         var duration = AdjustmentFactors.Duration(LoadDuration.Guard).Value;
-        var wet = WetService.Factor(1, Plates.Bolt);
+        var wet = WetService.Factor(row.Lines, row.Bolt);
         var group = GroupAction.Factor(
-            member.Row.Count, member.Row.Spacing, Plates.Bolt,
+            row.Count, row.Spacing, row.Bolt,
             member.Wood.Modulus().Value * member.Stick.Thickness * member.Stick.Width,
             GroupAction.SteelModulus * 2 * Plates.Thickness * Plates.Width);
         var factors = duration * wet * group * geometry;
@@ -64,45 +61,49 @@ internal sealed record PlateCapacity(CheckWords Words, PlateLayout Layout, Joint
         var ratio = allowed > 0 ? worst.Force.Size / allowed : double.PositiveInfinity;
         return new(
             ratio,
-            $"worst bolt of the {member.Name}: {Words.Pounds(worst.Force.Size)} at {CheckWords.Angle(worst.Angle)} to its grain; Z = "
-                + $"{Words.Pounds(worst.Limit.Value)} (mode {worst.Limit.Governing}, D {Words.Length(Plates.Bolt)}, lm "
-                + $"{Words.Length(member.Stick.Thickness)}, ls {Words.Length(Plates.Thickness)}, Fem "
-                + $"{Words.Stress(worst.Limit.MainBearing)}, Fes {Words.Stress(worst.Limit.SideBearing)}, Fyb "
-                + $"{Words.Stress(BoltSizes.Yield)}) × CD {TimberWords.Ratio(duration)} × CM {TimberWords.Ratio(wet)} × "
-                + $"Cg {TimberWords.Ratio(group)} × CΔ {TimberWords.Ratio(geometry)} = {Words.Pounds(allowed)}",
-            $"{YieldLimit.Source}; {DowelBearing.Source}; CM one row along the grain in each member, wet in service, "
-                + $"{WetService.Source}; Cg {GroupAction.Source}; CΔ {DowelDistances.Source}");
+            () => $"worst bolt of the {member.Name}: {Words.Pounds(worst.Force.Size)} at {CheckWords.Angle(worst.Angle)} to its grain, its "
+                + $"part of the moment about the bolts' middle in it; Z = {Words.Pounds(worst.Limit.Value)} (mode "
+                + $"{worst.Limit.Governing}, D {Words.Length(row.Bolt)}, lm {Words.Length(member.Stick.Thickness)}, ls "
+                + $"{Words.Length(Plates.Thickness)}, Fem {Words.Stress(worst.Limit.MainBearing)}, Fes "
+                + $"{Words.Stress(worst.Limit.SideBearing)}, Fyb {Words.Stress(BoltSizes.Yield)}) × CD {TimberWords.Ratio(duration)} × CM "
+                + $"{TimberWords.Ratio(wet)} × Cg {TimberWords.Ratio(group)} × CΔ {TimberWords.Ratio(geometry)} = {Words.Pounds(allowed)}",
+            $"{YieldLimit.Source}; {DowelBearing.Source}; CM {(row.Lines > 1 ? "two rows along the grain under one plate, which shrinks" : "one row along the grain")}, "
+                + $"wet in service, {WetService.Source}; Cg {GroupAction.Source}; CΔ {DowelDistances.Source}");
     }
 
     private YieldLimit Bolt(JointMember member, double angle) => new(
-        Plates.Bolt, BoltSizes.Yield, member.Stick.Thickness, DowelBearing.Wood(member.Gravity, Plates.Bolt, angle), Plates.Thickness,
+        member.Row.Bolt, BoltSizes.Yield, member.Stick.Thickness, DowelBearing.Wood(member.Gravity, member.Row.Bolt, angle),
+        Plates.Thickness,
         DowelBearing.Steel(Plates.Thickness), angle, IsDouble: true);
 
-    /// <summary>CΔ of one bolt under its share: ends it pulls towards, ends it leaves, the row's spacing.</summary>
-    private double Geometry(JointMember member, PlaneForce force, int index)
+    /// <summary>
+    /// CΔ of one bolt under its share: ends it pulls towards, ends it leaves, the spacing along the grain and, between two lines, that
+    /// across it.
+    /// </summary>
+    private static double Geometry(JointMember member, PlaneForce force, int index)
     {
-        var (d, along) = (Plates.Bolt, force.Along(member.Grain));
-        var (behind, before) = (
-            member.Low + (index * member.Row.Spacing), member.High + ((member.Row.Count - 1 - index) * member.Row.Spacing));
+        var (d, along) = (member.Row.Bolt, force.Along(member.Grain));
+        var (behind, before) = member.Ends[index];
         double End(double had, bool isLoaded) => isLoaded
             ? DowelDistances.Factor(had, DowelDistances.LeastEnd * d, DowelDistances.FullEnd * d)
             : DowelDistances.Factor(had, DowelDistances.LeastIdleEnd * d, DowelDistances.FullIdleEnd * d);
+        double Apart(double had) => DowelDistances.Factor(had, DowelDistances.LeastSpacing * d, DowelDistances.FullSpacing * d);
         return Math.Min(
-            DowelDistances.Factor(member.Row.Spacing, DowelDistances.LeastSpacing * d, DowelDistances.FullSpacing * d),
+            Math.Min(Apart(member.Row.Spacing), member.Row.Lines > 1 ? Apart(member.Row.Apart) : 1),
             Math.Min(End(behind, along < 0), End(before, along > 0)));
     }
 
     /// <summary>Steel of the bolt and of the plate around it; half of a bolt's load goes into each plate.</summary>
     private JointLimit Steel(JointMember member, ImmutableArray<PlaneForce> shares)
     {
-        var most = shares.Max(s => s.Size) / 2;
-        var edge = member.Bolts.Min(ToEdge) - (Hole / 2);
-        var clear = Math.Min(edge, member.Row.Spacing - Hole);
-        var (bolt, bearing) = (SteelPlate.Bolt(Plates.Bolt), Plate.Bearing(Plates.Bolt, clear));
+        var (row, most) = (member.Row, shares.Max(s => s.Size) / 2);
+        var edge = member.Bolts.Min(ToEdge) - (row.Hole / 2);
+        var clear = Math.Min(edge, (row.Lines > 1 ? Math.Min(row.Spacing, row.Apart) : row.Spacing) - row.Hole);
+        var (bolt, bearing) = (SteelPlate.Bolt(row.Bolt), Plate.Bearing(row.Bolt, clear));
         return new(
             most / Math.Min(bolt, bearing),
-            $"bolts of the {member.Name} in the steel: {Words.Pounds(most)} on each plate; a bolt's shear {Words.Pounds(bolt)}, bearing "
-                + $"with {Words.Length(clear)} clear {Words.Pounds(bearing)}",
+            () => $"bolts of the {member.Name} in the steel: {Words.Pounds(most)} on each plate; a bolt's shear {Words.Pounds(bolt)}, "
+                + $"bearing with {Words.Length(clear)} clear {Words.Pounds(bearing)}",
             SteelPlate.Source);
     }
 
@@ -110,19 +111,24 @@ internal sealed record PlateCapacity(CheckWords Words, PlateLayout Layout, Joint
         (Plates.Length / 2) - Math.Abs(bolt.From(Layout.Middle, Layout.Along)),
         (Plates.Width / 2) - Math.Abs(bolt.From(Layout.Middle, Layout.Across)));
 
-    /// <summary>The row pulled out of the member's end.</summary>
+    /// <summary>Rows pulled out of the member's end, each by itself or two with the wood between them.</summary>
     private JointLimit Torn(JointMember member, PlaneForce force)
     {
-        var along = force.Along(member.Grain);
-        var end = along < 0 ? member.Low : member.High;
-        var critical = Math.Min(end, member.Row.Spacing);
-        var shear = member.Wood.Shear(LoadDuration.Guard);
-        var allowed = LocalStresses.Row(shear.Value, member.Stick.Thickness, member.Row.Count, critical);
+        var (row, along) = (member.Row, force.Along(member.Grain));
+        var end = member.Ends.Min(e => along < 0 ? e.Behind : e.Before);
+        var critical = Math.Min(end, row.Spacing);
+        var (shear, tension) = (member.Wood.Shear(LoadDuration.Guard), member.Wood.Tension(LoadDuration.Guard));
+        var rows = row.Lines * LocalStresses.Row(shear.Value, member.Stick.Thickness, row.Count, critical);
+        var between = Math.Max(0, row.Apart - row.Hole) * member.Stick.Thickness;
+        var group = LocalStresses.Group(rows, tension.Value, between);
+        var isGroup = row.Lines > 1 && group < rows;
         return new(
-            Math.Abs(along) / allowed,
-            $"row torn out of the {member.Name}: {Words.Pounds(Math.Abs(along))} along its grain; {member.Row.Count} × "
-                + $"{Words.Stress(shear.Value)} × {Words.Length(member.Stick.Thickness)} × {Words.Length(critical)} = "
-                + $"{Words.Pounds(allowed)}; {shear.Text(Words)}",
+            Math.Abs(along) / (isGroup ? group : rows),
+            () => $"{(isGroup ? "group" : row.Lines > 1 ? "rows" : "row")} torn out of the {member.Name}: {Words.Pounds(Math.Abs(along))} "
+                + $"along its grain; {(row.Lines > 1 ? "2 × " : "")}{row.Count} × {Words.Stress(shear.Value)} × "
+                + $"{Words.Length(member.Stick.Thickness)} × {Words.Length(critical)} = {Words.Pounds(rows)}"
+                + (isGroup ? $", half of it and {Words.Stress(tension.Value)} × {Words.Area(between)} = {Words.Pounds(group)}" : "")
+                + $"; {shear.Text(Words)}",
             $"{LocalStresses.Source}; {shear.Sources}");
     }
 
@@ -131,59 +137,89 @@ internal sealed record PlateCapacity(CheckWords Words, PlateLayout Layout, Joint
     {
         var along = Math.Abs(force.Along(member.Grain));
         var tension = member.Wood.Tension(LoadDuration.Guard);
-        var allowed = LocalStresses.NetSection(tension.Value, member.NetArea(Hole));
+        var allowed = LocalStresses.NetSection(tension.Value, member.NetArea);
         return new(
             along / allowed,
-            $"net section of the {member.Name}: {Words.Pounds(along)} along its grain; {Words.Stress(tension.Value)} × "
-                + $"{Words.Area(member.NetArea(Hole))} = {Words.Pounds(allowed)}; {tension.Text(Words)}",
+            () => $"net section of the {member.Name}: {Words.Pounds(along)} along its grain; {Words.Stress(tension.Value)} × "
+                + $"{Words.Area(member.NetArea)} = {Words.Pounds(allowed)}; {tension.Text(Words)}",
             $"{LocalStresses.Source}; {tension.Sources}");
     }
 
-    /// <summary>
-    /// Split across the grain: the carrier by what pulls on it, the strut by the shear that it has at its end, contact included.
-    /// </summary>
-    private IEnumerable<JointLimit> Hung(JointLoad load)
+    /// <summary>The strut split by the shear that it has at its end, contact included.</summary>
+    private JointLimit Sheared(JointLoad load)
     {
-        var (held, whole) = (load.Held.Along(Carrier.Grain.Turned), load.Whole.Along(Strut.Grain.Turned));
-        yield return Split(Carrier, Math.Abs(held), held > 0 ? Carrier.Loaded.Above : Carrier.Loaded.Below);
-        yield return Split(Strut, Math.Abs(whole), whole > 0 ? Strut.Loaded.Below : Strut.Loaded.Above);
+        var whole = load.Whole.Along(Strut.Grain.Turned);
+        return Split(Strut, Math.Abs(whole), whole > 0 ? Strut.Loaded.Below : Strut.Loaded.Above);
+    }
+
+    /// <summary>The carrier split by what pulls on it across its grain.</summary>
+    private JointLimit Hung(JointLoad load)
+    {
+        var held = load.Held.Along(Carrier.Grain.Turned);
+        return Split(Carrier, Math.Abs(held), held > 0 ? Carrier.Loaded.Above : Carrier.Loaded.Below);
     }
 
     private JointLimit Split(JointMember member, double force, double effective)
     {
         var shear = member.Wood.Shear(LoadDuration.Guard);
-        var (depth, end) = (member.Stick.Width, Math.Min(member.Low, member.High));
+        var (depth, end) = (member.Stick.Width, member.NearestEnd);
         var allowed = LocalStresses.Hung(shear.Value, member.Stick.Thickness, depth, effective, end);
-        var near = end < LocalStresses.NearEnd * depth
-            ? $" × ({Words.Length(effective)} / {Words.Length(depth)})², {Words.Length(end)} from its end"
-            : "";
         return new(
             force / allowed,
-            $"{member.Name} pulled across its grain: {Words.Pounds(force)}; 2/3 × {Words.Stress(shear.Value)} × "
-                + $"{Words.Length(member.Stick.Thickness)} × {Words.Length(effective)}{near} = {Words.Pounds(allowed)}; "
-                + shear.Text(Words),
+            () => $"{member.Name} pulled across its grain: {Words.Pounds(force)}; 2/3 × {Words.Stress(shear.Value)} × "
+                + $"{Words.Length(member.Stick.Thickness)} × {Words.Length(effective)}"
+                + (end < LocalStresses.NearEnd * depth
+                    ? $" × ({Words.Length(effective)} / {Words.Length(depth)})², {Words.Length(end)} from its end" : "")
+                + $" = {Words.Pounds(allowed)}, of its {Words.Length(depth)} the {Words.Length(effective)} from the pressed edge to the "
+                + $"bolts furthest from it; {shear.Text(Words)}",
             $"{LocalStresses.HungSource}; {shear.Sources}");
     }
 
-    /// <summary>A plate's own section at the first bolt of the strut, and where it takes hold of the carrier.</summary>
+    /// <summary>A plate's own section at the first bolts of the strut, and where it takes hold of the carrier.</summary>
     private JointLimit Pulled(JointLoad load)
     {
         var held = load.Held;
         var pull = Math.Abs(held.Along(Layout.Along)) / 2;
-        var carrier = BoltGroup.Middle(Layout.Carrier);
-
-        // A row in the base lies across the plate, one up a post along it.
-        var across = Layout.Place == JointPlace.BraceHead ? 1 : Plates.Carrier.Count;
-        var (first, last) = (
-            Plate.Share(pull, BoltGroup.Moment(Layout.Strut[0], held, load.At) / 2, Hole, 1),
-            Plate.Share(pull, BoltGroup.Moment(carrier, held, load.At) / 2, Hole, across));
+        var (near, far) = (
+            Math.Abs(BoltGroup.Moment(BoltGroup.Middle([.. Layout.Strut.Take(Plates.Strut.Lines)]), held, load.At)) / 2,
+            Math.Abs(BoltGroup.Moment(BoltGroup.Middle(Layout.Carrier), held, load.At)) / 2);
+        var ratio = Math.Max(
+            Plate.Share(pull, near, Plates.Strut.Hole, Plates.Strut.Lines), Plate.Share(pull, far, Plates.Carrier.Hole, SideBySide));
         return new(
-            Math.Max(first, last),
-            $"plate {Words.Length(Plates.Width)} × {Words.Length(Plates.Thickness)}: {Words.Pounds(pull)} along each, and "
-                + $"{Words.Moment(Math.Abs(BoltGroup.Moment(carrier, held, load.At)) / 2)} at the {Carrier.Name}'s bolts, "
-                + $"{Words.Moment(Math.Abs(BoltGroup.Moment(Layout.Strut[0], held, load.At)) / 2)} at the {Strut.Name}'s first: "
-                + $"{TimberWords.Ratio(Math.Max(first, last))} of what its sections are allowed",
+            ratio,
+            () => $"plate {Words.Length(Plates.Width)} × {Words.Length(Plates.Thickness)}: {Words.Pounds(pull)} along each, and "
+                + $"{Words.Moment(far)} at the {Carrier.Name}'s bolts, {Words.Moment(near)} at the {Strut.Name}'s first: "
+                + $"{TimberWords.Ratio(ratio)} of what its sections are allowed",
             SteelPlate.Source);
+    }
+
+    // A row in the base lies across the plate, one up a post along it.
+    private int SideBySide => Layout.Place == JointPlace.BraceHead ? Plates.Carrier.Lines : Plates.Carrier.Count;
+
+    /// <summary>The steel between a member's bolts torn out of the plate's end.</summary>
+    private JointLimit Block(JointLoad load)
+    {
+        var pull = Math.Abs(load.Held.Along(Layout.Along)) / 2;
+        var (strut, carrier) = (Plates.Strut, Plates.Carrier);
+        var isPost = Layout.Place == JointPlace.BraceHead;
+        var (ofStrut, ofCarrier) = (
+            Torn(strut, strut.Lines, strut.Apart, strut.Count, strut.Spacing, Layout.Strut),
+            isPost
+                ? Torn(carrier, carrier.Lines, carrier.Apart, carrier.Count, carrier.Spacing, Layout.Carrier)
+                : Torn(carrier, carrier.Count, carrier.Spacing, carrier.Lines, carrier.Apart, Layout.Carrier));
+        return new(
+            pull / Math.Min(ofStrut, ofCarrier),
+            () => $"block of each plate torn out of its end: {Words.Pounds(pull)}; at the {Strut.Name} {Words.Pounds(ofStrut)}, at the "
+                + $"{Carrier.Name} {Words.Pounds(ofCarrier)}",
+            SteelPlate.Source);
+    }
+
+    // Lines along the plate; of one alone the steel beside it to the plate's edge breaks.
+    private double Torn(BoltPattern bolts, int lines, double apart, int count, double spacing, ImmutableArray<PlanePoint> places)
+    {
+        var edge = places.Min(ToEdge);
+        return Plate.Block(
+            (count - 1) * spacing + edge, count, lines > 1 ? 2 : 1, lines > 1 ? (lines - 1) * apart : edge, bolts.Hole, lines > 1 ? lines - 1 : 0.5);
     }
 
     private static double Angle(JointMember member, PlaneForce force) => Elementary.Atan2(
