@@ -24,10 +24,19 @@ public static class Correcting
     {
         correction = null;
         var built = parameters.AsBuilt ?? throw new ArgumentException("Nothing was measured.", nameof(parameters));
-        var between = parameters with { Site = parameters.Site with { Span = built.Span, Rise = built.Rise } };
         var rebuild = new Rebuild(run);
-        if (!rebuild.TryAnswer(parameters, CancellationToken.None, out var drawn, out fault)
-            || !rebuild.TryAnswer(between, CancellationToken.None, out var anew, out fault))
+        if (!rebuild.TryAnswer(parameters, CancellationToken.None, out var drawn, out fault))
+        {
+            return false;
+        }
+
+        // Between other supports too there are as many bays as parts were cut for.
+        var between = parameters with
+        {
+            Site = parameters.Site with { Span = built.Span, Rise = built.Rise },
+            Frames = parameters.Frames with { Bays = drawn.Rope.Segments.Length },
+        };
+        if (!rebuild.TryAnswer(between, CancellationToken.None, out var anew, out fault))
         {
             return false;
         }
@@ -79,6 +88,7 @@ public static class Correcting
             Marks = built.Stage == BuildStage.Bare ? [.. anew.Marks.Select(growth.Before)] : [],
             Levels = built.Stage == BuildStage.Bare ? [] : LevelsOf(drawn, finished!),
             EndBays = built.Stage == BuildStage.Bare ? default : EndBaysOf(compared, turned),
+            StepChange = built.Stage == BuildStage.Bare ? LongestStep(anew) - LongestStep(drawn) : 0,
             Changes = changes,
             NoneAfter = noneAfter,
             ChangesAsItIs = changesAsItIs,
@@ -187,6 +197,10 @@ public static class Correcting
             return new FrameLevel(f.Name, (left + right) / 2, ((left + right) / 2) - f.Node.Y, right - left);
         }),
     ];
+
+    private static double LongestStep(BridgeModel model) =>
+        model.Rope.Nodes.Zip(model.Rope.Nodes.Skip(1), (a, b) => Math.Sqrt(((b.X - a.X) * (b.X - a.X)) + ((b.Y - a.Y) * (b.Y - a.Y))))
+            .Max();
 
     private static RopePair EndBaysOf(Compared compared, RopePair turned) => new(
         (compared.Wanted.Left + compared.TooLong.Left + turned.Left) / 2,

@@ -64,6 +64,23 @@ public sealed record Correction
     /// <summary>By how much the first and the last bay of each rope are longer than those that the parts were cut for, metres.</summary>
     public RopePair EndBays { get; init; }
 
+    /// <summary>
+    /// Bare ropes: by how much the marks that follow set the frames further apart than the parts were cut for, metres; negative nearer.
+    /// </summary>
+    public double StepChange { get; init; }
+
+    // What a board between two frames bears without being cut anew: half of the tape's step. Own figure.
+    private const double StepTold = Rounding.Sixteenth / 2;
+
+    // A hundredth of the span steeper or flatter turns every cut by half a degree. Own figure.
+    private const double RiseTold = 0.01;
+
+    /// <summary>Support B lies so much higher or lower than drawn that no bevel is right any more.</summary>
+    public bool IsOtherRise => Math.Abs(Measured.Rise - Parameters.Site.Rise) > RiseTold * Parameters.Site.Span;
+
+    /// <summary>That is more than boards, rails and caps bear as they were cut.</summary>
+    public bool IsOtherStep => Math.Abs(StepChange) > StepTold;
+
     /// <summary>Checks that come out otherwise than by the file once the turns are made.</summary>
     public required ImmutableArray<CheckChange> Changes { get; init; }
 

@@ -68,6 +68,7 @@ internal static class FormFinding
         Sag = parameters.Ropes.Sag,
         Step = parameters.Frames.Step,
         Spacing = parameters.Frames.Spacing,
+        Bays = parameters.Frames.Bays,
         WeightPerLength = parameters.Ropes.Rope.MassPerLength * BridgeMasses.Gravity,
         AxialStiffness = parameters.Ropes.Rope.AxialStiffness,
         NodeLoads = _ => [],

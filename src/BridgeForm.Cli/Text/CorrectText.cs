@@ -62,6 +62,20 @@ internal static class CorrectText
     private static void Turns(TextWriter output, Correction found)
     {
         var thread = found.Turnbuckle.Thread!;
+        if (found.IsOtherRise)
+        {
+            Columns.Wrapped(
+                output, "ANOTHER RISE than drawn: every bevel and channel is cut for the drawn one. Measure again; if it is so, write it "
+                    + "under site and make the files anew.", "", "  ");
+        }
+
+        if (found.IsBeyondReach)
+        {
+            Columns.Wrapped(
+                output, "BEYOND REACH: do not turn by the table below before the ends of the rope are moved as told under it, and look "
+                    + "whether it was measured right.", "", "  ");
+        }
+
         output.WriteLine("TURNS of each turnbuckle's body");
         Columns.Table(
             output,
@@ -78,7 +92,7 @@ internal static class CorrectText
         if (found.IsBeyondReach)
         {
             Columns.Wrapped(
-                output, $"BEYOND REACH: a turnbuckle takes in {Words(found).Size(found.Reach!.Value.In)} and lets out "
+                output, $"A turnbuckle takes in {Words(found).Size(found.Reach!.Value.In)} and lets out "
                     + $"{Words(found).Size(found.Reach.Value.Out)} from where it was to be hung. Move the ends of the rope in their clips "
                     + "by about the difference, with the rope slack, then measure again.", "", "  ");
         }
@@ -170,6 +184,18 @@ internal static class CorrectText
                 ["frame", "unstressed", "level of the rope"],
                 .. found.Marks.Select((m, i) => (string[])[m.Frame, words.Length(m.Unstressed), words.Length(drawn[i].Node.Y)]),
             ]);
+        Columns.Wrapped(
+            output, "Measure from the mark of F00 where it is to lie after the turns, not from the eye: the turns move the eye. Rise and "
+                + "slopes other than drawn make every bevel other than cut: CHECKS below are of parts cut anew.", "");
+        if (found.IsOtherStep)
+        {
+            Columns.Wrapped(
+                output, $"PARTS: from frame to frame it is {Fine(found, found.StepChange)} more than drawn (- is less), in every bay: "
+                    + "boards, rails and caps that are cut already are off by as much. Write the measured span under site, and make the "
+                    + "files anew before anything is cut.", "", "  ");
+        }
+
+        output.WriteLine();
     }
 
     private static void Levels(TextWriter output, Correction found)

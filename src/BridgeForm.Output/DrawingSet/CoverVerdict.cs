@@ -31,7 +31,7 @@ internal static class CoverVerdict
     public static string Pull(RopeWork work, QuantityText words)
     {
         var stay = work.Supports.Select(s => s.Backstay?.Tension ?? 0).DefaultIfEmpty().Max();
-        var fresh = work.Stretch.Select(s => s.NewPull?.Tension ?? 0).DefaultIfEmpty().Max();
+        var fresh = work.PullSetShort;
         var marked = work.Governing?.Shape!.LargestTension ?? 0;
         return Math.Max(stay, fresh) <= marked ? ""
             : $"{words.Force(work.LargestPull)}, one rope: "

@@ -137,7 +137,7 @@ internal static class RopeStrip
     /// <summary>What hangs between an eye and its anchor; null where its lengths are not known.</summary>
     public static FlowTable? Chain(DrawingContext context)
     {
-        if (RopeTape.Of(context.Layout.Parameters, context.Model.Ropework) is not { Chain: var chain } tape)
+        if (RopeTape.Of(context.Layout.Parameters, context.Model.Ropework) is not { Chain: { } chain } tape)
         {
             return null;
         }

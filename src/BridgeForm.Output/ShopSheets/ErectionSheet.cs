@@ -67,22 +67,26 @@ public static class ErectionSheet
         [.. stages.Select(s => new FlowRow(
         [
             s.Stage.ToString(CultureInfo.InvariantCulture), w.Size(s.Sag), QuantityText.Degrees(Elementary.Atan(s.Steepest)),
-            w.Force(s.Tension), w.Force(Math.Abs(s.ReactionA.X)), w.Force(-s.ReactionA.Y), w.Force(Math.Abs(s.ReactionB.X)),
-            w.Force(-s.ReactionB.Y),
+            w.Force(s.Tension), w.Force(Math.Abs(s.ReactionA.X)), Down(-s.ReactionA.Y, w), w.Force(Math.Abs(s.ReactionB.X)),
+            Down(-s.ReactionB.Y, w),
         ]))]);
 
+    // Under a steep rope the lower support is lifted.
+    private static string Down(double force, QuantityText w) => force < 0 ? w.Force(-force) + " UP" : w.Force(force);
+
     private static FlowTable Crew(BridgeModel model, ImmutableArray<StageSlope> stages, QuantityText w) => new(
-        "With two of the crew on it",
-        $"Two people with tools, {w.Force(CrewOnStage.Person)} each (ASCE 37-14, from memory), where they reach for the next frame: in the "
-            + "middle of the deck for slope and tension, both beside one guard for the cross slope, no wind, nobody pushing, nothing held "
-            + "from the side. More people, or stacks of wood, tilt it more. Where it turns over, nobody goes on without side stays.",
+        "With the crew on it",
+        $"Two people with tools, {w.Force(CrewOnStage.Person)} each (ASCE 37-14, from memory), on each frame that the stage "
+            + "hung: in the middle of the deck for slope and tension, beside one guard for the cross slope, at either end alone, at "
+            + "both on one side and on opposite ones; of the frame that leans most, no wind, nobody pushing, nothing held from the "
+            + "side. More people, or stacks of wood, tilt it more. Where it turns over, nobody goes on without side stays.",
         [
             new("Stage"), new("At"), new("Steepest slope", 0.02, Figures: true), new("Largest tension", 0.02, Figures: true),
-            new("Cross slope, both beside one guard", 0.05),
+            new("Largest cross slope, two beside one guard", 0.05),
         ],
         [.. stages.Where(s => s.Crew is not null).Select(s => new FlowRow(
             [
-                s.Stage.ToString(CultureInfo.InvariantCulture), model.Groups[s.Crew!.Frame].Name,
+                s.Stage.ToString(CultureInfo.InvariantCulture), string.Join(", ", s.Crew!.Frames.Select(f => model.Groups[f].Name)),
                 s.Crew.Steepest is { } steep ? QuantityText.Degrees(Elementary.Atan(steep)) : "",
                 s.Crew.Tension is { } pull ? w.Force(pull) : "", AssemblyWords.Tilt(s.Crew),
             ],

@@ -14,8 +14,8 @@ public static class ErectionTable
         "Sag when the stage is done (mm)", "Steepest slope then (deg)", "Largest tension of one rope then",
         "Largest tension of one rope then (kN)", "Pull on A along then", "Pull on A along then (kN)", "Pull on A down then",
         "Pull on A down then (kN)", "Pull on B along then", "Pull on B along then (kN)", "Pull on B down then", "Pull on B down then (kN)",
-        "Two of the crew stand at", "Steepest slope with them in the middle (deg)", "Largest tension of one rope with them",
-        "Largest tension of one rope with them (kN)", "Cross slope with both beside one guard (deg)",
+        "Two of the crew stand at each of", "Steepest slope with them in the middle (deg)", "Largest tension of one rope with them",
+        "Largest tension of one rope with them (kN)", "Largest cross slope with two beside one guard (deg)",
     ];
 
     /// <summary>The table as text; at the foot what whoever handles the ropes must know.</summary>
@@ -56,7 +56,7 @@ public static class ErectionTable
 
     private static string[] Crew(CrewOnStage? crew, BridgeModel model, QuantityText words) => crew is null ? ["", "", "", "", ""] :
     [
-        model.Groups[crew.Frame].Name,
+        string.Join(' ', crew.Frames.Select(f => model.Groups[f].Name)),
         crew.Steepest is { } steep ? Numbers.Fixed(Numbers.Degrees(Elementary.Atan(steep)), 1) : "",
         .. crew.Tension is { } pull ? Force(pull, words) : ["", ""],
         crew.Tilt is { } tilt ? Numbers.Fixed(Numbers.Degrees(Elementary.Atan(tilt)), 1) : AssemblyWords.Tilt(crew),

@@ -25,8 +25,8 @@ public sealed record RopeTape
     /// <summary>From the cut end at A to that at B; no cut ends where no table gives the ends.</summary>
     public required ImmutableArray<TapeReading> Readings { get; init; }
 
-    /// <summary>What hangs behind each eye.</summary>
-    public required RopeChain Chain { get; init; }
+    /// <summary>What hangs behind each eye; null where its length is not known and no reading needs it.</summary>
+    public required RopeChain? Chain { get; init; }
 
     /// <summary>From cut end to cut end, unstressed; null where no table gives the ends.</summary>
     public required double? CutLength { get; init; }
@@ -36,15 +36,20 @@ public sealed record RopeTape
     /// </summary>
     public required double? LeastBehindSaddle { get; init; }
 
-    /// <summary>One rope of a bridge; null where the length of its chain is not known.</summary>
+    /// <summary>One rope of a bridge; null where it runs on to an anchor by a chain whose length is not known.</summary>
     public static RopeTape? Of(BridgeParameters parameters, RopeWork work)
     {
-        if (work.Cut is not { } cut || RopeChain.Of(parameters, work) is not { } chain)
+        if (work.Cut is not { } cut)
         {
             return null;
         }
 
-        var (behindA, behindB) = (Behind(cut.BackstayA, chain), Behind(cut.BackstayB, chain));
+        var chain = RopeChain.Of(parameters, work);
+        if (Behind(cut.BackstayA, chain) is not { } behindA || Behind(cut.BackstayB, chain) is not { } behindB)
+        {
+            return null;
+        }
+
         var (marks, shorter) = (work.Marks, work.Chosen.Shorter);
         var stretched = marks[^1].Unstressed > 0 ? marks[^1].AtMarkingTension / marks[^1].Unstressed : 1;
         var eyeB = (behindA + marks[^1].Unstressed + behindB) * shorter;
@@ -77,5 +82,6 @@ public sealed record RopeTape
         };
     }
 
-    private static double Behind(double backstay, RopeChain chain) => backstay > 0 ? backstay - chain.Length : 0;
+    // Without a backstay the eye bears at the support, whatever hangs behind it.
+    private static double? Behind(double backstay, RopeChain? chain) => backstay > 0 ? backstay - chain?.Length : 0;
 }

@@ -98,13 +98,19 @@ public sealed record RopeWork
         Stretch.SelectMany(s => s.NewPulls).Where(p => string.Equals(p.Support, support, StringComparison.Ordinal)), p => p.Held);
 
     /// <summary>
-    /// Largest tension of one rope between the supports and in its backstays, new rope set short for its stretch included,
-    /// newtons; 0 when no case has a solution.
+    /// Largest tension of one rope between the supports and in its backstays, newtons; of new rope set short for its stretch too where
+    /// the file chose such marks; 0 when no case has a solution.
     /// </summary>
     public double LargestPull => Supports.Select(s => s.Backstay?.Tension ?? 0)
         .Append(Governing?.Shape!.LargestTension ?? 0)
-        .Concat(Stretch.Select(s => s.NewPull?.Tension ?? 0))
+        .Append(PullSetShort)
         .Max();
+
+    /// <summary>
+    /// Largest tension of new rope before it has stretched, newtons; 0 by plain marks: then it is never shorter than drawn.
+    /// </summary>
+    public double PullSetShort => Chosen.How == NewRopeWay.AsIs
+        ? Stretch.Select(s => s.NewPull?.Tension ?? 0).DefaultIfEmpty().Max() : 0;
 
     /// <summary>Works on the ropes of a bridge.</summary>
     /// <param name="layout">Where the frames stand.</param>

@@ -23,6 +23,9 @@ public sealed record StandingWeights
     /// <summary>Of base, posts, braces and hardware alone, as a frame is hung before there is a deck, N·m.</summary>
     public required ImmutableArray<double> FrameMoments { get; init; }
 
+    /// <summary>Of rails, caps and what goes with them alone, which come last, N·m.</summary>
+    public required ImmutableArray<double> GuardMoments { get; init; }
+
     /// <summary>Weight of everything at the low end of its wood's density, newtons.</summary>
     public required ImmutableArray<double> Light { get; init; }
 
@@ -55,10 +58,11 @@ public sealed record StandingWeights
     {
         var sums = new Sums[layout.Bays + 1];
         var frames = new Sums[layout.Bays + 1];
+        var guards = new double[layout.Bays + 1];
         var decks = new double[layout.Bays + 1];
         var pile = new Pile(layout, sampling);
         var sides = new SideSilhouette(layout);
-        var (weighed, hung, stood) = (-1, default(Sums), default(Sums));
+        var (weighed, hung, stood, guarded) = (-1, default(Sums), default(Sums), 0.0);
         for (var i = 0; i <= layout.Bays; i++)
         {
             var (node, slope) = (layout.Poses[i].Node, Elementary.Tan(layout.Poses[i].Slope));
@@ -66,10 +70,10 @@ public sealed record StandingWeights
             if (sampling.For(i, 0, layout.Bays) is var one && one != weighed)
             {
                 token.ThrowIfCancellationRequested();
-                (weighed, stood) = (one, pile.Frame(layout, sides, one, out hung));
+                (weighed, stood) = (one, pile.Frame(layout, sides, one, out hung, out guarded));
             }
 
-            (sums[i], frames[i]) = (stood, hung);
+            (sums[i], frames[i], guards[i]) = (stood, hung, guarded);
         }
 
         var (at, half) = (0, default(Sums));
@@ -78,19 +82,22 @@ public sealed record StandingWeights
             if (sampling.For(bay, 1, layout.Bays) is var one && one != at)
             {
                 token.ThrowIfCancellationRequested();
-                (at, half) = (one, pile.Bay(layout, sides, one).Half);
+                (at, half) = (one, pile.Bay(layout, sides, one, out guarded).Half);
             }
 
             (sums[bay - 1], sums[bay]) = (sums[bay - 1] + half, sums[bay] + half);
+            (guards[bay - 1], guards[bay]) = (guards[bay - 1] + (guarded / 2), guards[bay] + (guarded / 2));
         }
 
         ImmutableArray<EndSurface> ends =
             [sides.End(0, sums[0].Surface, sums[0].Light), sides.End(layout.Bays, sums[^1].Surface, sums[^1].Light)];
         (sums[0], sums[^1], frames[0], frames[^1], decks[0], decks[^1]) = (default, default, default, default, 0, 0);
+        (guards[0], guards[^1]) = (0, 0);
         return new StandingWeights
         {
             Moments = [.. sums.Select(s => s.Moment)],
             FrameMoments = [.. frames.Select(s => s.Moment)],
+            GuardMoments = ImmutableArray.Create(guards),
             Surfaces = new SideSurfaces(
                 [.. sums.Select(s => s.Surface)], [.. frames.Select(s => s.Surface)],
                 [.. frames.Select(s => s.Light)], [.. frames.Select(s => s.LightMoment)], ends),
@@ -133,35 +140,41 @@ public sealed record StandingWeights
         }
 
         /// <summary>A frame with all that is fixed on it, and as it is hung before there is a deck.</summary>
-        public Sums Frame(BridgeLayout layout, SideSilhouette sides, int frame, out Sums hung)
+        public Sums Frame(BridgeLayout layout, SideSilhouette sides, int frame, out Sums hung, out double guard)
         {
             var (node, slope) = (layout.Poses[frame].Node, Elementary.Tan(layout.Poses[frame].Slope));
             var hardware = Hardware(layout.Levels[frame].Top);
-            var sum = hardware + Weigh(Members.InFrame(layout, frame, Sides.Left), node, slope, out hung);
+            var sum = hardware + Weigh(Members.InFrame(layout, frame, Sides.Left), node, slope, out hung, out guard);
             hung += hardware + new Sums(sides.Posts(frame));
             return sum + new Sums(sides.Posts(frame) - sides.PostsHidden(frame));
         }
 
         /// <summary>Deck, rails and caps of a bay.</summary>
-        public Sums Bay(BridgeLayout layout, SideSilhouette sides, int bay)
+        public Sums Bay(BridgeLayout layout, SideSilhouette sides, int bay, out double guard)
         {
             var chord = layout.Poses[bay].Node - layout.Poses[bay - 1].Node;
             var slope = chord.Y / chord.X;
-            return Weigh(Members.InBay(layout, bay, Sides.Left), layout.Poses[bay].Node, slope, out _)
+            return Weigh(Members.InBay(layout, bay, Sides.Left), layout.Poses[bay].Node, slope, out _, out guard)
                 + new Sums(sides.DeckEdge(bay, slope));
         }
 
-        private Sums Weigh(List<Member> parts, Vector3d node, double slope, out Sums builtOnGround)
+        private Sums Weigh(List<Member> parts, Vector3d node, double slope, out Sums builtOnGround, out double guard)
         {
             var sum = default(Sums);
-            builtOnGround = default;
+            (builtOnGround, guard) = (default, 0);
             foreach (var part in parts)
             {
                 var own = Weigh(part, node, slope);
                 sum += own;
-                if (RoleTable.Of(part.Role).AddedIn.Contains(AssemblyWork.BuildFrame))
+                var added = RoleTable.Of(part.Role).AddedIn;
+                if (added.Contains(AssemblyWork.BuildFrame))
                 {
                     builtOnGround += own;
+                }
+
+                if (added.Contains(AssemblyWork.FixRails) || added.Contains(AssemblyWork.FixCaps))
+                {
+                    guard += own.Moment;
                 }
             }
 

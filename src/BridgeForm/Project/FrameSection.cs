@@ -12,6 +12,12 @@ public sealed record FrameParameters
     /// <summary>Largest distance between neighbouring frames, metres.</summary>
     public required double Spacing { get; init; }
 
+    /// <summary>
+    /// Number of bays where it is settled, as of a bridge whose parts are cut; no key of the file. Null to take the least that keeps
+    /// <see cref="Spacing"/>.
+    /// </summary>
+    public int? Bays { get; init; }
+
     /// <summary>Equal steps along the rope's chords, or in plan.</summary>
     public required FrameStep Step { get; init; }
 

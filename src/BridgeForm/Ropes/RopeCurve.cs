@@ -105,6 +105,14 @@ public static class RopeCurve
     public static double Steepest(ImmutableArray<RopePoint> points) =>
         points.Zip(points.Skip(1), (from, to) => Math.Abs((to.Y - from.Y) / (to.X - from.X))).DefaultIfEmpty(0).Max();
 
+    /// <summary>By how much the chord behind a point rises more steeply than that before it, radians.</summary>
+    /// <param name="points">Points from A to B.</param>
+    /// <param name="at">Number of a point that has one on either side.</param>
+    public static double Turn(IReadOnlyList<RopePoint> points, int at) =>
+        Angle(points[at], points[at + 1]) - Angle(points[at - 1], points[at]);
+
+    private static double Angle(RopePoint from, RopePoint to) => Elementary.Atan2(to.Y - from.Y, to.X - from.X);
+
     /// <summary>Unstressed length of the whole rope from support to support, metres.</summary>
     /// <param name="shape">The rope.</param>
     public static double UnstressedLength(this RopeShape shape) => shape.Segments.Sum(s => s.UnstressedLength);

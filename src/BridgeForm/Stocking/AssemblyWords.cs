@@ -16,7 +16,7 @@ public static class AssemblyWords
             "Set the end frame on its landing, the ropes clear of it, and fasten it as the engineer drew; fix the packer on the base",
         AssemblyWork.HangFrame when step.Parts.IsEmpty => "Hang the frame on the ropes at its marks and close its keepers",
         AssemblyWork.HangFrame => "Hang the frame on the ropes at its marks and close its keepers; fix the packer on the base",
-        AssemblyWork.LayDeck => "Lay the deck from frame to frame",
+        AssemblyWork.LayDeck => "Lay the deck from frame to frame, each board fixed at one end",
         AssemblyWork.FixRails when step.Parts.Any(p => PartId.Read(p) is { Role: Role.Handrail }) =>
             "Fix the rails to the posts' inner faces, lowest first, then the handrails on their brackets",
         AssemblyWork.FixRails => "Fix the rails to the posts' inner faces, lowest first",
@@ -27,9 +27,9 @@ public static class AssemblyWords
     /// <summary>Cross slope with both of the crew beside one guard; in words where they turn the frames over.</summary>
     public static string Tilt(CrewOnStage crew) => crew.Tilt is { } tilt
         ? QuantityText.Degrees(Elementary.Atan(tilt))
-        : crew.Steepest is null ? "IT TURNS OVER, with both in the middle too" : "IT TURNS OVER";
+        : crew.Steepest is null ? "IT TURNS OVER, with all in the middle too" : "IT TURNS OVER";
 
     /// <summary>What must hold a stage that they turn over.</summary>
-    public static string SideStays(CrewOnStage crew) => "side stays hold it as the engineer drew them: two of the crew "
-        + (crew.Steepest is null ? "turn it over here, in the middle of the deck too" : "beside one guard turn it over here");
+    public static string SideStays(CrewOnStage crew) => "side stays hold it as the engineer drew them: the crew "
+        + (crew.Steepest is null ? "turns it over here, in the middle of the deck too" : "beside one guard turns it over here");
 }

@@ -32,13 +32,15 @@ public static class ErectionPlan
         BridgeParameters parameters, ImmutableArray<Piece> pieces, RopeWork ropework, ImmutableArray<AssemblyStep> assembly,
         ImmutableArray<StageSlope> stages)
     {
-        var crews = stages.Where(s => s.Crew is not null).ToDictionary(s => s.Stage, s => s.Crew!);
+        var found = stages.ToDictionary(s => s.Stage);
+        var lastDeck = assembly.LastOrDefault(s => s.Work == AssemblyWork.LayDeck);
         var masses = pieces.SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Mass)))
             .ToDictionary(p => p.Id, p => p.Mass, StringComparer.Ordinal);
         List<(int? Stage, string Where, bool IsHold, string Text, double Mass)> steps =
         [
             .. Before(parameters, ropework),
-            .. assembly.GroupBy(s => s.Stage).SelectMany(stage => Stage(parameters, stage, masses, crews.GetValueOrDefault(stage.Key))),
+            .. assembly.GroupBy(s => s.Stage).SelectMany(stage => Stage(parameters, stage, masses, found.GetValueOrDefault(stage.Key)?.Crew)
+                .Concat(Decked(parameters, stage.Key, lastDeck, stages))),
             .. After(parameters),
         ];
         return [.. steps.Select((s, i) => new ErectionStep(i + 1, s.Stage, s.Where, s.IsHold, s.Text, s.Mass))];
@@ -59,8 +61,8 @@ public static class ErectionPlan
         yield return (0, "site", true, "the exclusion zone is roped off as drawn, and someone keeps people out of it", 0);
         yield return (
             0, "site", true,
-            "fall protection is planned and its anchors are rated by a competent person; neither the bridge's ropes nor its guards are "
-                + "such anchors",
+            "fall protection is planned and its anchors are rated by a competent person, for no guard stands before the deck lies from end "
+                + "to end; neither the bridge's ropes nor its guards are such anchors",
             0);
         yield return (
             0, "site", true,
@@ -69,8 +71,12 @@ public static class ErectionPlan
             0);
         yield return (
             0, "ropes", false,
-            "Lay each rope out straight, make its eye at A, hook the tape into it and mark every frame, the eye at B and the cut end "
-                + $"(rope-marks.csv). {work.Chosen.Sentence}",
+            (RopeTape.Of(parameters, work) is null
+                ? "Lay each rope out straight and mark every frame from support A's point (rope-marks.csv); where the eyes come is not "
+                    + "known: write ropes.ends.shackle and ropes.ends.turnbuckle into the file as you measure them"
+                : "Lay each rope out straight, make its eye at A, hook the tape into it and mark every frame, the eye at B and the cut end "
+                    + "(rope-marks.csv)")
+                + $". {work.Chosen.Sentence}",
             0);
         yield return (0, "ropes", false, Ends(parameters, words), 0);
         yield return (0, "ropes", true, $"both ropes lie side by side and all marks agree within {words.Size(Rounding.Sixteenth)}", 0);
@@ -119,6 +125,22 @@ public static class ErectionPlan
         }
     }
 
+    // Only then do the ropes hang nearly as drawn; before, the last frames lean together.
+    private static IEnumerable<(int?, string, bool, string, double)> Decked(
+        BridgeParameters parameters, int stage, AssemblyStep? lastDeck, ImmutableArray<StageSlope> stages)
+    {
+        if (lastDeck?.Stage == stage)
+        {
+            var nearer = new QuantityText(parameters.Units).Size(stages.Select(s => s.BoardsNearer).DefaultIfEmpty(0).Max());
+            yield return (
+                stage, "bridge", true,
+                "the deck lies from end to end and every board is fixed at both ends; until now at one end only, loose at the other, for "
+                    + $"half built the ropes bend more at the last frames and boards that meet there come nearer by up to {nearer}. No "
+                    + "guard before that",
+                0);
+        }
+    }
+
     private static IEnumerable<(int?, string, bool, string, double)> After(BridgeParameters parameters)
     {
         var clip = Terminations.ClipsFor(parameters.Ropes);
@@ -131,7 +153,8 @@ public static class ErectionPlan
             0);
         yield return (
             null, "ropes", false, "Measure the sag of both ropes and the temperature; keep them, and write them under as_built", 0);
-        yield return (null, "ropes", true, "sag and tilt are what correct calls finished, within what it leaves", 0);
+        yield return (
+            null, "ropes", true, "sag and tilt are what correct calls now, at the temperature of that day, within what it leaves", 0);
         yield return (null, "bridge", true, "rails and caps are closed on both sides from end to end; only the crew before that", 0);
         yield return (null, "bridge", true, "a licensed engineer has looked at the finished bridge and its papers: name and date", 0);
     }

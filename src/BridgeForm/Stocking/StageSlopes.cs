@@ -24,7 +24,13 @@ public sealed record StageSlope(int Stage, double Steepest, double Sag)
     /// <summary>The same on support B.</summary>
     public required RopePoint ReactionB { get; init; }
 
-    /// <summary>With two of the crew on it; null where the stage hangs no frame, or heights are left out.</summary>
+    /// <summary>
+    /// By how much the ends of two bays' boards come nearer over a frame that hangs than on the finished bridge, at the most, at the deck's
+    /// surface, metres; 0 where heights are left out.
+    /// </summary>
+    public double BoardsNearer { get; init; }
+
+    /// <summary>With the crew on it; null where the stage hangs no frame, or heights are left out.</summary>
     public CrewOnStage? Crew { get; init; }
 }
 
@@ -62,8 +68,7 @@ public static class StageSlopes
                 weights.Add(step, loads);
             }
 
-            var places = stage.Select(s => weights.Place(s.Where)).Distinct().ToList();
-            AddMoments(standing, places, moments);
+            AddMoments(standing, stage.Select(s => (weights.Place(s.Where), s.Work)), moments);
             var rope = LoadCaseRequest.At(design, 0, Backstays.Of(parameters.Site), stretch) with { Loads = [.. loads] };
             if (((count - stage.Key) % stride == 0) && Solve(rope) is { } shape)
             {
@@ -73,10 +78,11 @@ public static class StageSlopes
                     Tension = shape.LargestTension,
                     ReactionA = a,
                     ReactionB = b,
-                    Crew = standing is null ? null : CrewOnStage.Worst(
+                    BoardsNearer = standing is null ? 0 : Nearer(design, shape, loads, standing.DeckHeights),
+                    Crew = standing is null ? null : CrewOnStage.On(
                         parameters, rope with { Start = shape },
                         new PairLoads([.. loads.Select(l => 2 * l)], [.. loads.Select(_ => 0.0)], [.. moments]), standing.DeckHeights,
-                        places.Where(p => p > 0 && p < loads.Length - 1)),
+                        [.. stage.Where(s => s.Work == AssemblyWork.HangFrame).Select(s => weights.Place(s.Where))]),
                 });
             }
         }
@@ -84,11 +90,16 @@ public static class StageSlopes
         return slopes.ToImmutable();
     }
 
+    // Where the chords turn by so much more over a frame, points at a height over the ropes come nearer by angle × height.
+    private static double Nearer(RopeShape design, RopeShape shape, double[] loads, ImmutableArray<double> heights) => Enumerable
+        .Range(1, loads.Length - 2).Where(i => loads[i] > 0)
+        .Select(i => (RopeCurve.Turn(shape.Nodes, i) - RopeCurve.Turn(design.Nodes, i)) * heights[i]).Append(0).Max();
+
     private static RopeShape? Solve(LoadCaseRequest rope) => LoadCaseSolver.TryFind(
         rope, LoadCaseSolver.DefaultAccuracy, LoadCaseSolver.DefaultMaxIterations, out var shape, out _) ? shape : null;
 
     // A frame's at its node; of deck and guard there, half with either bay. Nothing stands on the ropes at the supports.
-    private static void AddMoments(StandingWeights? standing, IEnumerable<int> places, double[] moments)
+    private static void AddMoments(StandingWeights? standing, IEnumerable<(int Place, AssemblyWork Work)> done, double[] moments)
     {
         if (standing is null)
         {
@@ -96,17 +107,20 @@ public static class StageSlopes
         }
 
         var last = moments.Length - 1;
-        foreach (var place in places)
+        foreach (var (place, work) in done)
         {
-            if (place <= last)
+            if (work == AssemblyWork.HangFrame)
             {
                 moments[place] += standing.FrameMoments[place];
-                continue;
             }
-
-            foreach (var node in (int[])[place - last - 1, place - last])
+            else if (work is AssemblyWork.LayDeck or AssemblyWork.FixCaps)
             {
-                moments[node] += (standing.Moments[node] - standing.FrameMoments[node]) / 2;
+                foreach (var node in (int[])[place - last - 1, place - last])
+                {
+                    moments[node] += (work == AssemblyWork.FixCaps
+                        ? standing.GuardMoments[node]
+                        : standing.Moments[node] - standing.FrameMoments[node] - standing.GuardMoments[node]) / 2;
+                }
             }
         }
     }

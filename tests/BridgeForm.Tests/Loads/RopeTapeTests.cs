@@ -30,7 +30,7 @@ public sealed class RopeTapeTests
     {
         var length = s_plain.Value.Rope.UnstressedLength() / Inch;
         var (takenIn, letOut) = ((length * ((40 * 6.5e-6) + 0.005)) + 1, (length * 40 * 6.5e-6) + 1);
-        var chain = Tape(s_plain.Value).Chain;
+        var chain = Tape(s_plain.Value).Chain!;
         Assert.Equal((takenIn / 2) + ((12 - (takenIn / 2) - (letOut / 2)) / 2), chain.Opening / Inch, 6);
         Assert.Equal(17 + (chain.Opening / Inch) + 3, chain.Length / Inch, 9);
         Assert.Equal(29, chain.Open / Inch, 9);
@@ -67,11 +67,11 @@ public sealed class RopeTapeTests
                 + $"b: {{ backstay: {{ length: {stay}, angle: 30 deg }} }} }}",
             StringComparison.Ordinal));
         var tape = Tape(model);
-        var behind = model.Ropework.Cut!.BackstayA - tape.Chain.Length;
+        var behind = model.Ropework.Cut!.BackstayA - tape.Chain!.Length;
         Assert.Equal(behind, Along(tape, "F00"), 1e-12);
         Assert.Equal(behind, tape.LeastBehindSaddle!.Value, 1e-12);
         Assert.Equal(reaches, behind > 0);
-        Assert.Equal(model.Ropework.Cut.BetweenEnds - (2 * tape.Chain.Length) + (45 * Inch), tape.CutLength!.Value, 1e-9);
+        Assert.Equal(model.Ropework.Cut.BetweenEnds - (2 * tape.Chain!.Length) + (45 * Inch), tape.CutLength!.Value, 1e-9);
     }
 
     /// <summary>A maker's table of bow shackles (US Fed Spec RR-C-271): 3/4 in of 4.75 t is 71 mm inside.</summary>

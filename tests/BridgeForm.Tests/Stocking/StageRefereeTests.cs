@@ -102,7 +102,7 @@ public sealed class StageRefereeTests
             // From one end the crew stands at the one frame of the stage: 500 lbf (2224.1 N), half on either rope.
             if (state.Crew is { } crew && model.Parameters.Erection == ErectionOrder.OneEnd)
             {
-                double[] with = [.. loads.Select((l, i) => l + (i == crew.Frame ? 500 * 4.4482216 / 2 : 0))];
+                double[] with = [.. loads.Select((l, i) => l + (i == crew.Frames.Single() ? 500 * 4.4482216 / 2 : 0))];
                 yield return new Stage(model.Rope, with, null, crew.Steepest!.Value, crew.Tension!.Value);
             }
         }

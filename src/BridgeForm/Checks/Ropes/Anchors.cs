@@ -47,8 +47,8 @@ internal static class Anchors
             "N",
             null,
             Source,
-            rope + stay + (asNew is null ? "" : $"; new rope set short for its stretch, until it has stretched: {words.Force(asNew.Held)} "
-                + $"in case {asNew.Case}, level {words.Force(asNew.Horizontal)}")
+            rope + stay + (asNew is null ? "" : "; new rope, if it is set short for its stretch, until it has stretched: "
+                + $"{words.Force(asNew.Held)} in case {asNew.Case}, level {words.Force(asNew.Horizontal)}")
             + "; two ropes pull on the support");
     }
 }

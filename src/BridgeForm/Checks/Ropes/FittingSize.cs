@@ -31,8 +31,8 @@ internal static class TurnbuckleSize
     public static DeclaredCheck Declared { get; } = new(
         "turnbuckle-size",
         "Turnbuckle for one rope",
-        "Largest tension, of new rope set short for its stretch too, against the working load of the smallest turnbuckle of a named set "
-            + "that carries it.",
+        "Largest tension, of new rope before it has stretched too where the file chose marks set short for that (ropes.new: as-is), "
+            + "against the working load of the smallest turnbuckle of a named set that carries it.",
         "the set's source, named in the result",
         [CheckStatus.Pass, CheckStatus.Engineer]);
 
@@ -48,8 +48,8 @@ internal static class ShackleSize
     public static DeclaredCheck Declared { get; } = new(
         "shackle-size",
         "Shackle for one rope",
-        "Largest tension, of new rope set short for its stretch too, against the working load of the smallest shackle of a named set that "
-            + "carries it.",
+        "Largest tension, of new rope before it has stretched too where the file chose marks set short for that (ropes.new: as-is), "
+            + "against the working load of the smallest shackle of a named set that carries it.",
         "the set's source, named in the result",
         [CheckStatus.Pass, CheckStatus.Engineer]);
 

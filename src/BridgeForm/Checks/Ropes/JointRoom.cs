@@ -84,9 +84,7 @@ internal static class JointRoom
 
     // Radians, positive where the bays after and before rise away from the frame between them.
     private static double[] Turns(RopePoint[] nodes) =>
-        [.. Enumerable.Range(1, nodes.Length - 2).Select(i => Angle(nodes[i], nodes[i + 1]) - Angle(nodes[i - 1], nodes[i]))];
-
-    private static double Angle(RopePoint from, RopePoint to) => Elementary.Atan2(to.Y - from.Y, to.X - from.X);
+        [.. Enumerable.Range(1, nodes.Length - 2).Select(i => RopeCurve.Turn(nodes, i))];
 
     private static double CapHeight(BridgeLayout layout, int frame) =>
         Over(layout, layout.Caps, frame) + layout.Parameters.Guard.Cap.Thickness;

@@ -25,12 +25,12 @@ internal static class RopeTakeUp
     public static CheckResult Check(CheckContext context)
     {
         var (words, cut) = (context.Words(), context.Ropework.Cut!);
-        if (RopeTape.Of(context.Parameters, context.Ropework) is { LeastBehindSaddle: { } over and < 0 } tape)
+        if (RopeTape.Of(context.Parameters, context.Ropework) is { LeastBehindSaddle: { } over and < 0, Chain: { } chain })
         {
             return new CheckResult(
-                Declared.Id, Declared.Title, CheckStatus.Fail, tape.Chain.Length, tape.Chain.Length + over, "m",
-                tape.Chain.Length / (tape.Chain.Length + over), Declared.Source,
-                $"shackle and turnbuckle are {words.Length(tape.Chain.Length)} long, the backstay {words.Length(tape.Chain.Length + over)}"
+                Declared.Id, Declared.Title, CheckStatus.Fail, chain.Length, chain.Length + over, "m",
+                chain.Length / (chain.Length + over), Declared.Source,
+                $"shackle and turnbuckle are {words.Length(chain.Length)} long, the backstay {words.Length(chain.Length + over)}"
                     + ": the rope's eye would lie over the bridge; set the anchor further back");
         }
 
