@@ -91,5 +91,10 @@ public sealed record BridgeModel
     /// <summary>Plates and bolts of joints that the project file describes.</summary>
     public ImmutableArray<SteelPart> Steel() => JointSteel.Lay(Parameters, Frames);
 
+    /// <summary>Landings whose depth the project file gives, and what carries their edges: stand-ins for what others make.</summary>
+    public ImmutableArray<LandingStandIn> Landings() => Parameters.Site is { A.LandingDepth: null, B.LandingDepth: null }
+        ? []
+        : [.. LandingStandIn.Lay(BridgeLayout.Lay(Parameters, Rope))];
+
     private const string JointForce = "guard-joint-";
 }

@@ -60,9 +60,14 @@ internal static class FrameSheet
         };
     }
 
-    /// <summary>Frames that have a sheet: the one in the middle and the end frame at A, and at B where that is another.</summary>
-    public static IEnumerable<int> Shown(DrawingContext context) =>
-        ((int[])[context.Layout.Bays / 2, 0, .. context.EndsDiffer ? [context.Layout.Bays] : Array.Empty<int>()]).Distinct();
+    /// <summary>
+    /// Frames that have a sheet: the one in the middle and the end frame at A, at B where that is another, and the first with shims.
+    /// </summary>
+    public static IEnumerable<int> Shown(DrawingContext context)
+    {
+        int[] ends = [context.Layout.Bays / 2, 0, .. context.EndsDiffer ? [context.Layout.Bays] : Array.Empty<int>()];
+        return ends.Append(context.Layout.Steps.Shims.IndexOf(true)).Where(frame => frame >= 0).Distinct();
+    }
 
     /// <summary>Parts, heights and levels of a frame.</summary>
     public static IEnumerable<FlowTable> Tables(DrawingContext context, int frame)

@@ -65,6 +65,11 @@ public static class GltfWriter
             store.Add(part.Name, GltfMaterials.Rope, Joined([.. part.Bodies.Select(b => triangulate(b.ToSolid().OrNull!))]));
         }
 
+        foreach (var landing in model.Landings())
+        {
+            store.Add(landing.Id, GltfMaterials.Treated, triangulate(landing.Body.ToSolid().OrNull!));
+        }
+
         return store;
     }
 

@@ -10,7 +10,7 @@ namespace BridgeForm.Output.Gltf;
 
 /// <summary>
 /// The node tree: bridge / frames / F03 / post-left, bridge / bays / B03 / board-2, bridge / ropes / left, bridge / camera,
-/// bridge / joints. Every node's index is known before it is written, because each group's members follow it directly.
+/// bridge / joints, bridge / landings. Every node's index is known before it is written, because each group's members follow it directly.
 /// </summary>
 internal static class SceneNodes
 {
@@ -29,7 +29,7 @@ internal static class SceneNodes
     /// <summary>The JSON text is handed on to the buffer whenever this much has gathered.</summary>
     private const int FlushBytes = 1 << 15;
 
-    /// <summary>Writes the scene and its nodes. Meshes of pieces come first in the store, then those of ropes, then steel.</summary>
+    /// <summary>Writes the scene and its nodes. Meshes of pieces come first in the store, then ropes, steel, landings.</summary>
     public static void Write(Utf8JsonWriter json, BridgeModel model)
     {
         Scene(json, model.Parameters.Name);
@@ -40,8 +40,15 @@ internal static class SceneNodes
 
         json.WriteStartArray("nodes");
         var camera = starts[^1] + model.RopeLines.Length;
-        var steel = model.Steel();
-        Parent(json, "bridge", steel.IsEmpty ? [Frames, Bays, Ropes, camera] : [Frames, Bays, Ropes, camera, camera + 1]);
+        var (steel, landings) = (model.Steel(), model.Landings());
+        var afterSteel = camera + 1 + (steel.IsEmpty ? 0 : 1 + steel.Sum(p => p.Places.Length));
+        Parent(
+            json,
+            "bridge",
+            [
+                Frames, Bays, Ropes, camera, .. steel.IsEmpty ? Array.Empty<int>() : [camera + 1],
+                .. landings.IsEmpty ? Array.Empty<int>() : [afterSteel],
+            ]);
         Parent(json, "frames", groups[true].Select(g => starts[g]));
         Parent(json, "bays", groups[false].Select(g => starts[g]));
         Parent(json, RopeIds.Group, Enumerable.Range(starts[^1], model.RopeLines.Length));
@@ -58,6 +65,7 @@ internal static class SceneNodes
 
         Camera(json, model);
         Steel(json, steel, camera + 2, model.Pieces.Length + model.RopeLines.Length);
+        Landings(json, landings, afterSteel + 1, model.Pieces.Length + model.RopeLines.Length + steel.Length);
         json.WriteEndArray();
     }
 
@@ -80,6 +88,25 @@ internal static class SceneNodes
                 Place(json, place);
                 json.WriteEndObject();
             }
+        }
+    }
+
+    /// <summary>bridge / landings / a/sill; nothing where no landing's depth is given.</summary>
+    private static void Landings(Utf8JsonWriter json, ImmutableArray<LandingStandIn> landings, int first, int mesh)
+    {
+        if (landings.IsEmpty)
+        {
+            return;
+        }
+
+        Parent(json, "landings", Enumerable.Range(first, landings.Length));
+        foreach (var (landing, i) in landings.Select((l, i) => (l, i)))
+        {
+            json.WriteStartObject();
+            json.WriteString("name", landing.Id);
+            json.WriteNumber("mesh", mesh + i);
+            Place(json, landing.Place);
+            json.WriteEndObject();
         }
     }
 

@@ -86,7 +86,7 @@ internal sealed class MemberWeights(BridgeLayout layout, Sampling sampling)
     /// </summary>
     public (double Built, double Added) Frame(int index)
     {
-        var parts = Members.InFrame(layout, index, Sides.Left);
+        var parts = Members.InFrame(layout, index, Sides.Left).FindAll(p => !RoleTable.Of(p.Role).StandsOnLanding);
         return (Sum(parts, isBuilt: true, _frames.HardwareMass), Sum(parts, isBuilt: false, 0));
     }
 

@@ -155,7 +155,7 @@ public sealed record StandingWeights
         {
             var sum = default(Sums);
             builtOnGround = default;
-            foreach (var part in parts)
+            foreach (var part in parts.Where(p => !RoleTable.Of(p.Role).StandsOnLanding))
             {
                 var own = Weigh(part, node, slope);
                 sum += own;

@@ -33,6 +33,12 @@ public sealed record GuardParameters
 
     /// <summary>Handrail; null for none but what rails and cap are.</summary>
     public HandrailParameters? Handrail { get; init; }
+
+    /// <summary>Shims lie on the posts' heads where a cap stands clear of them.</summary>
+    public bool Shims { get; init; }
+
+    /// <summary>Newels; null where the guards end at the end frames.</summary>
+    public NewelParameters? Newels { get; init; }
 }
 
 /// <summary>Keys under <c>guard</c>, how they are read, and whether rails fit between deck and head.</summary>
@@ -70,7 +76,11 @@ internal static class GuardSection
                     Define.Section("section", "Lies flat", "2x6", "45 x 145 mm"),
                     Define.StockName("cedar"),
                 ]),
-        ]).AllStarting().With(PicketSection.Keys, HandrailSection.Keys);
+        ]).AllStarting().With(
+            PicketSection.Keys,
+            HandrailSection.Keys,
+            NewelSection.Keys,
+            Define.Flag("shims", "Tapered shims on the posts' heads where a cap stands clear of them", "false"));
 
     public static GuardParameters Read(FileValues v) => new()
     {
@@ -83,12 +93,15 @@ internal static class GuardSection
         CapStock = v.Text("guard.cap.stock"),
         Pickets = PicketSection.Read(v),
         Handrail = HandrailSection.Read(v),
+        Newels = NewelSection.Read(v),
+        Shims = v.Flag("guard.shims"),
     };
 
     public static void Check(CheckedFile f)
     {
         PicketSection.Check(f);
         HandrailSection.Check(f);
+        NewelSection.Check(f);
         if (!f.Good(
             "guard.rails.section", Heights, Count, "deck.layout", "deck.board.section", "deck.stringer.section", "frames.post.length",
             "frames.post.lean") || f.Parameters.Guard.Pickets is not null)

@@ -50,6 +50,8 @@ internal static class Cures
         ["guard-height"] = [More("frames.post.length")],
         ["guard-openings"] =
             [Less("guard.pickets.gap"), More("guard.rails.count"), More("guard.rails.section"), Less("frames.post.length")],
+        ["guard-at-landing"] = [Less("guard.newels.gap"), More("guard.newels.lean"), Less("guard.newels.lean")],
+        ["newel-height"] = [More("guard.newels.height"), More("frames.post.length")],
         ["clear-width"] = [More("frames.post.foot"), Less("guard.rails.count")],
         ["board-bending-area"] = s_board,
         ["board-bending-patch"] = s_board,
@@ -109,6 +111,7 @@ internal static class Cures
         ["cap-bending-down"] = [More("guard.cap.section"), s_closer],
         ["picket-bending"] = [More("guard.pickets.section"), Less("frames.post.length")],
         ["handrail-bending"] = [More("guard.handrail.diameter"), s_closer],
+        ["newel-bending"] = [More("guard.newels.section"), Less("guard.newels.height")],
         ["rail-bending"] = [More("guard.rails.section"), s_closer],
         ["channel-shallow-mouth"] = [More("frames.channel.depth"), s_flatter, s_closer, Less("frames.stance")],
         ["channel-deep-mouth"] = [Less("frames.channel.depth"), s_base, s_flatter, s_closer, Less("frames.stance")],
@@ -119,7 +122,7 @@ internal static class Cures
         // Channels deeper at the ends than between bend the cap at the first frame, the more the closer that stands.
         ["parts-bear"] =
         [
-            More("frames.channel.depth"), s_closer, s_flatter, More("frames.stance"), s_base, Less("frames.spacing"),
+            More("guard.shims"), More("frames.channel.depth"), s_closer, s_flatter, More("frames.stance"), s_base, Less("frames.spacing"),
             Less("frames.post.section"),
         ],
         ["rope-in-channels"] = [s_flatter, s_closer, Less("frames.channel.depth"), More("frames.stance")],

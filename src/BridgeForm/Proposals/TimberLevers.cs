@@ -46,6 +46,8 @@ internal sealed class TimberLevers(LeverContext context)
         yield return new Lever("guard.handrail.diameter", (p, way, _) => p.Guard.Handrail is { IsRound: true } handrail
             && way == Way.More && handrail.Section.Width < ThickHandrail(p.Units) - Tolerances.RoundOff
             ? [[new KeyChange("guard.handrail.diameter", Written.Length(p.Units, ThickHandrail(p.Units)))]] : []);
+        yield return new Lever("guard.shims", (p, way, _) => !p.Guard.Shims && way == Way.More
+            ? [[new KeyChange("guard.shims", "true")]] : []);
         yield return new Lever("guard.cap.section", (p, way, ratio) => Sections(
             p, "guard.cap.section", p.Guard.CapStock, p.Guard.Cap, Flat, way, ratio));
     }
@@ -115,7 +117,7 @@ internal sealed class TimberLevers(LeverContext context)
         Others(p, stock, now, strength, way, ratio).Select(s => ImmutableArray.Create(new KeyChange(path, s.Name)));
 
     // Stronger ones, those first that are strong enough by the ratio, lightest first; or lighter ones, heaviest first.
-    private static IEnumerable<Section> Others(
+    internal static IEnumerable<Section> Others(
         BridgeParameters p, string stock, Section now, Func<Section, double> strength, Way way, double ratio,
         Func<Section, bool>? fits = null)
     {

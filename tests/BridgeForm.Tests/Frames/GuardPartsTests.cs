@@ -151,7 +151,7 @@ public sealed class GuardPartsTests
         });
     }
 
-    private static bool IsNew(string id) => PartId.Read(id) is { Role: Role.Picket or Role.Handrail or Role.Cleat };
+    private static bool IsNew(string id) => PartId.Read(id) is { Role: Role.Picket or Role.Handrail or Role.Cleat or Role.Newel or Role.Shim };
 
     private static string Random(Random random)
     {
@@ -181,6 +181,8 @@ public sealed class GuardPartsTests
               cap: { section: 38 x 140 mm }
               pickets: { section: {{width:0.#}} x {{Between(12, width):0.#}} mm, gap: {{Between(40, 100):0.#}} mm }
               handrail: { {{size}}, height: {{Between(760, 900):0.#}} mm }
+              newels: { section: 89 x 89 mm, gap: {{Between(13, 90):0.#}} mm, lean: {{Between(0, 14):0.##}} deg }
+              shims: true
             """);
     }
 

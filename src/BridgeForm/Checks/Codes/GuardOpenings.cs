@@ -27,15 +27,6 @@ internal static class GuardOpenings
         Source,
         [CheckStatus.Pass, CheckStatus.Fail]);
 
-    /// <summary>Beyond the end frames.</summary>
-    public static DeclaredCheck DeclaredLanding { get; } = new(
-        "guard-at-landing",
-        "Openings between the bridge's guard and the landing's",
-        "What lies between the last frame's guard and the landing's own guard is not in the project file; the sphere of guard-openings "
-            + "must not pass there either. Only stated.",
-        Source,
-        [CheckStatus.Engineer]);
-
     /// <summary>The opening closest to what its code lets pass, or furthest beyond it.</summary>
     public static CheckResult Check(CheckContext context)
     {
@@ -48,23 +39,6 @@ internal static class GuardOpenings
             $"widest in {worst.Where}: {words.Length(worst.Clear)} clear; no sphere of {words.InInches(worst.Sphere)} may pass; between "
                 + "the end frames and the landings' guards it is not looked at (guard-at-landing)")
             .On([.. Beside(context, worst.Bay, worst.Below), .. CheckParts.OnBothSides(worst.Above)]);
-    }
-
-    /// <summary>Always for an engineer.</summary>
-    public static CheckResult AtLanding(CheckContext context)
-    {
-        var layout = context.Layout;
-        var (sphere, source) = Limits.Opening(layout.Parameters.Use, 0);
-        var words = context.Words();
-        return Outcome.ForEngineer(
-            DeclaredLanding,
-            sphere,
-            "m",
-            source,
-            $"the guards end at {layout.Poses[0].Name} and {layout.Poses[^1].Name}; from there to the landings' own guards no sphere of "
-                + $"{words.InInches(sphere)} may pass. "
-            + "Landings' guards are not in the project file")
-            .On([.. context.InFrame(0, Role.Post), .. context.InFrame(layout.Bays, Role.Post)]);
     }
 
     /// <summary>A sphere exactly as wide as the opening passes through it.</summary>

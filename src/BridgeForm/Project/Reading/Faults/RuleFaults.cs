@@ -233,6 +233,16 @@ internal static class RuleFaults
                 "A handrail higher than the posts' heads, on which the cap lies.",
                 "A lower `guard.handrail.height`, as the fault names it, or a longer `frames.post.length`."),
             new(
+                FaultCode.NewelOffLanding,
+                "newel-off-landing",
+                "A newel that stands over the end frame's base, over the landing's gap or beyond the landing's far end.",
+                "More `guard.newels.gap`, or a deeper landing, as the fault names it."),
+            new(
+                FaultCode.BearerWithoutLanding,
+                "bearer-without-landing",
+                "A sill or ledger of a landing whose depth is not given.",
+                "`depth` beside it, or no `bearer`."),
+            new(
                 FaultCode.HoleTooWide,
                 "hole-too-wide",
                 "A hole that leaves no wood beside it.",
