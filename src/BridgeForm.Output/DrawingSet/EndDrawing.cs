@@ -187,7 +187,7 @@ internal sealed class EndDrawing
     /// <summary>What carries the landing's edge, by others.</summary>
     private void Bearer(Canvas canvas, ViewMap map, double from)
     {
-        var stands = LandingStandIn.Lay(_context.Layout).Where(s => s.Id.StartsWith(_atB ? "b/" : "a/", StringComparison.Ordinal));
+        var stands = LandingStandIns.Lay(_context.Layout).Where(s => s.Id.StartsWith(_atB ? "b/" : "a/", StringComparison.Ordinal));
         foreach (var part in stands.Skip(1))
         {
             var top = LandingLevel - Slab;

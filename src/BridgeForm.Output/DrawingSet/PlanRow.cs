@@ -57,7 +57,7 @@ internal sealed class PlanRow(DrawingContext context, WholeViews views, FrameRan
     /// <summary>Outlines of landings whose depth is given, by others, as far as the window shows them.</summary>
     private void Landings(Canvas canvas, ViewMap map)
     {
-        foreach (var landing in LandingStandIn.Lay(Context.Layout).Where(l => l.Id.EndsWith("/landing", StringComparison.Ordinal)))
+        foreach (var landing in LandingStandIns.Lay(Context.Layout).Where(l => l.Id.EndsWith("/landing", StringComparison.Ordinal)))
         {
             var (middle, depth) = (landing.Place.Origin.X, landing.Body.Width / 2);
             var (from, to) = (Math.Max(MinX, middle - depth), Math.Min(MaxX, middle + depth));

@@ -70,6 +70,11 @@ public static class GltfWriter
             store.Add(landing.Id, GltfMaterials.Treated, triangulate(landing.Body.ToSolid().OrNull!));
         }
 
+        foreach (var net in model.Nets())
+        {
+            store.Add(net.Id, GltfMaterials.Rope, triangulate(net.Body.ToSolid().OrNull!));
+        }
+
         return store;
     }
 

@@ -27,11 +27,7 @@ public static class LandingPlace
 /// Landings and what carries their edges: made by others, shown so that people see where the bridge begins. No piece of this bridge:
 /// in no cut list, and of no weight.
 /// </summary>
-/// <param name="Id">Such as <c>a/sill</c>.</param>
-/// <param name="Words">In a person's words.</param>
-/// <param name="Body">Its solid, in its own axes: X across the bridge, Z up.</param>
-/// <param name="Place">Its axes in the world.</param>
-public sealed record LandingStandIn(string Id, string Words, CutStock Body, Placement Place)
+public static class LandingStandIns
 {
     // Sizes at which they can be told from each other, no design (own figures): boards of 2 in, a sill of 6 by 6 in, a ledger of 2 by 8.
     private const double Slab = 0.038;
@@ -40,7 +36,7 @@ public sealed record LandingStandIn(string Id, string Words, CutStock Body, Plac
     private const double LedgerDepth = 0.184;
 
     /// <summary>Of each landing whose depth is given: itself, and its sill or ledger.</summary>
-    public static IEnumerable<LandingStandIn> Lay(BridgeLayout layout)
+    public static IEnumerable<StandIn> Lay(BridgeLayout layout)
     {
         foreach (var (frame, end) in ((int, string)[])[(0, "a"), (layout.Bays, "b")])
         {
@@ -62,12 +58,12 @@ public sealed record LandingStandIn(string Id, string Words, CutStock Body, Plac
     }
 
     /// <summary>From the landing's edge outwards and from a top downwards, as wide as the bases are long.</summary>
-    private static LandingStandIn Box(
+    private static StandIn Box(
         BridgeLayout layout, int frame, string id, string words, double depth, double top, double thickness)
     {
         var half = layout.Parameters.Frames.Base.Length / 2;
         var middle = LandingPlace.Edge(layout, frame) + (LandingPlace.Outward(frame) * depth / 2);
-        return new LandingStandIn(
+        return new StandIn(
             id,
             words,
             new CutStock(depth, thickness, new Plane(-Vector3d.UnitX, half), new Plane(Vector3d.UnitX, half)),

@@ -31,6 +31,9 @@ public sealed record GuardParameters
     /// <summary>Pickets on two rails; null for a guard of rails alone.</summary>
     public PicketParameters? Pickets { get; init; }
 
+    /// <summary>Netting on one rail; null for a guard without.</summary>
+    public NetParameters? Net { get; init; }
+
     /// <summary>Handrail; null for none but what rails and cap are.</summary>
     public HandrailParameters? Handrail { get; init; }
 
@@ -79,6 +82,7 @@ internal static class GuardSection
         ]).AllStarting().With(
             PicketSection.Keys,
             HandrailSection.Keys,
+            NettingSection.Keys,
             NewelSection.Keys,
             Define.Flag("shims", "Tapered shims on the posts' heads where a cap stands clear of them", "false"));
 
@@ -87,11 +91,13 @@ internal static class GuardSection
         Rail = v.Section("guard.rails.section"),
         RailStock = v.Text("guard.rails.stock"),
         RailCount = v.Given(PicketSection.Path) ? PicketParameters.Rails
+            : v.Given(NettingSection.Path) ? NetParameters.Rails
             : v.NumberOrNull("guard.rails.count") is { } count ? (int)count : v.Names("guard.rails.heights").Count,
         RailHeights = [.. v.Items("guard.rails.heights").Select(v.Number)],
         Cap = v.Section("guard.cap.section"),
         CapStock = v.Text("guard.cap.stock"),
         Pickets = PicketSection.Read(v),
+        Net = NettingSection.Read(v),
         Handrail = HandrailSection.Read(v),
         Newels = NewelSection.Read(v),
         Shims = v.Flag("guard.shims"),
@@ -102,9 +108,10 @@ internal static class GuardSection
         PicketSection.Check(f);
         HandrailSection.Check(f);
         NewelSection.Check(f);
+        NettingSection.Check(f);
         if (!f.Good(
             "guard.rails.section", Heights, Count, "deck.layout", "deck.board.section", "deck.stringer.section", "frames.post.length",
-            "frames.post.lean") || f.Parameters.Guard.Pickets is not null)
+            "frames.post.lean") || f.Parameters.Guard.Pickets is not null || f.Parameters.Guard.Net is not null)
         {
             return;
         }

@@ -236,7 +236,8 @@ internal static class SiteSection
                         "level", "Walking surface of the landing above the rope axis at the support", "-20 ft", "20 ft").Starting(),
                     Define.Length("gap", "Gap between landing and deck", "0 in", "3 ft").Starting(),
                     Define.Length(
-                        "depth", "How far it reaches from its edge away from the bridge; model and drawings then show it", "1 ft", "100 ft"),
+                        "depth", "How far it reaches from its edge away from the bridge; model and drawings then show it", "1 ft",
+                        "100 ft"),
                     Define.Choice("bearer", "What carries its edge, made by others; with depth only", null, "sill", "ledger"),
                 ]).Starting(),
         ]).Starting();

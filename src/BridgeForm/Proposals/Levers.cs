@@ -36,7 +36,8 @@ internal sealed class Levers
         "frames.base.length", "frames.post.section", "frames.post.length", "frames.post.foot", "frames.post.lean", "frames.brace.section",
         "frames.brace.lean", "frames.brace.foot", "frames.channel.depth", "frames.channel.end_depth", "frames.keeper.spread",
         "deck.count", "deck.layout", "deck.side_gap", "deck.board.section", "deck.stringer.section", "deck.stringer.count",
-        "guard.rails.section", "guard.rails.count", "guard.pickets.section", "guard.pickets.gap", "guard.handrail.height",
+        "guard.rails.section", "guard.rails.count", "guard.pickets.section", "guard.pickets.gap", "guard.net.opening",
+        "guard.net.bottom", "guard.handrail.height",
         "guard.handrail.diameter", "guard.shims", "guard.newels.section", "guard.newels.gap", "guard.newels.height", "guard.newels.lean",
         "guard.cap.section",
     ];

@@ -36,12 +36,17 @@ internal sealed class TimberLevers(LeverContext context)
             p.Deck.Count is null ? [] : [[new KeyChange("deck.count", "auto")]]);
         yield return new Lever("deck.layout", Layout);
         yield return new Lever("guard.rails.section", Rails);
-        yield return new Lever("guard.rails.count", (p, way, _) => p.Guard.RailHeights.IsEmpty
+        yield return new Lever("guard.rails.count", (p, way, _) => p.Guard.RailHeights.IsEmpty && p.Guard.Net is null
             ? Count("guard.rails.count", p.Guard.RailCount, way, least: 1) : []);
         yield return new Lever("guard.pickets.section", (p, way, ratio) => p.Guard.Pickets is { } pickets
             ? Sections(p, "guard.pickets.section", pickets.Stock, pickets.Section, Flat, way, ratio) : []);
         yield return new Lever("guard.pickets.gap", (p, way, _) => p.Guard.Pickets is { } pickets && way == Way.Less && pickets.Gap > Gap
             ? [[new KeyChange("guard.pickets.gap", Written.Length(p.Units, Rounding.Down(Gap, Written.Fine(p.Units))))]] : []);
+        yield return new Lever("guard.net.opening", (p, way, _) => p.Guard.Net is { } net && way == Way.Less
+            && Rounding.Down(Gap * net.Opening / net.Passes, Written.Fine(p.Units)) is var mesh && mesh < net.Opening
+            ? [[new KeyChange("guard.net.opening", Written.Length(p.Units, mesh))]] : []);
+        yield return new Lever("guard.net.bottom", (p, way, _) => p.Guard.Net is { } net && way == Way.Less && net.Bottom > Gap
+            ? [[new KeyChange("guard.net.bottom", Written.Length(p.Units, Rounding.Down(Gap, Written.Fine(p.Units))))]] : []);
         yield return new Lever("guard.handrail.height", Handrail);
         yield return new Lever("guard.handrail.diameter", (p, way, _) => p.Guard.Handrail is { IsRound: true } handrail
             && way == Way.More && handrail.Section.Width < ThickHandrail(p.Units) - Tolerances.RoundOff
@@ -81,7 +86,7 @@ internal sealed class TimberLevers(LeverContext context)
         {
             var change = new KeyChange("guard.rails.section", section.Name);
             var wanted = (int)Math.Ceiling(count * (guard.Rail.Width + Gap) / (section.Width + Gap));
-            yield return guard.RailHeights.IsEmpty && wanted != count
+            yield return guard.RailHeights.IsEmpty && guard.Net is null && wanted != count
                 ? [change, new KeyChange("guard.rails.count", Written.Count(wanted))]
                 : [change];
         }

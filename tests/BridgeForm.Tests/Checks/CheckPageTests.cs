@@ -18,6 +18,7 @@ public sealed class CheckPageTests
             "span: 30 ft, ground: [[0 ft, -4 ft], [30 ft, -4 ft]], water: -5 ft, a: { landing: { level: 8 in, gap: 1/4 in, depth: 4 ft, "
                 + "bearer: sill } }",
             StringComparison.Ordinal) + "\nguard: { pickets: { gap: 3-1/2 in }, handrail: { height: 34 in }, newels: { gap: 2 in } }\n",
+        Bridges.Garden + "\nguard: { net: { opening: 2 in, mass: 0.1 lb/ft2 } }\n",
     ];
 
     private static readonly string[] s_failing =

@@ -45,7 +45,7 @@ public sealed class LandingPartsTests
         Assert.Equal(3.5 * 3.5 * 40 / Math.Cos(8 * Math.PI / 180) * Inch * Inch * Inch, solid.Volume, 1e-9);
     }
 
-    /// <summary>Neither ropes nor end frames feel them: weights, heights, wind and what holds the end frames down stay as they were.</summary>
+    /// <summary>Neither ropes nor end frames feel them: weights, wind and what holds the end frames down stay.</summary>
     [Fact]
     public void Landings_and_newels_weigh_on_nothing_of_the_bridge()
     {
@@ -65,7 +65,7 @@ public sealed class LandingPartsTests
         Assert.Contains(with.Pieces, p => p.Role == Role.Newel && p.Occurrences.Length > 0);
     }
 
-    /// <summary>Stand-ins touch no part, are closed, lie where level, gap and depth say, and stand in the scene, not among the pieces.</summary>
+    /// <summary>Stand-ins touch no part, are closed, lie where the file says, and stand in the scene, not among pieces.</summary>
     [Fact]
     public void Landings_stand_beside_the_bridge()
     {
@@ -84,7 +84,8 @@ public sealed class LandingPartsTests
             .. landings.Select((l, i) => new Member(new PartId("F99", Role.Board, Side.None, i + 1), "treated", "4x4", l.Place, l.Body)),
         ];
         var found = ContactSweep.OfMembers(parts, []).Overlaps;
-        Assert.Empty(found.Where(o => o.First.StartsWith("F99", StringComparison.Ordinal) || o.Second.StartsWith("F99", StringComparison.Ordinal)));
+        Assert.Empty(found.Where(
+            o => o.First.StartsWith("F99", StringComparison.Ordinal) || o.Second.StartsWith("F99", StringComparison.Ordinal)));
         var nodes = new GlbFile(GltfWriterTests.Bytes(model)).Parts().Keys.Where(k => k.Contains("/landings/", StringComparison.Ordinal));
         Assert.Equal(landings.Select(l => "bridge/landings/" + l.Id), nodes);
         Assert.DoesNotContain(model.Groups.SelectMany(g => g.MemberIds), id => id.Contains("sill", StringComparison.Ordinal));

@@ -97,6 +97,10 @@ internal static class FaultFiles
         [FaultCode.RailsAndPickets] = Head + "guard: { rails: { count: 4 }, pickets: { gap: 3 in } }\n",
         [FaultCode.PicketsOverlap] = Head + "guard: { pickets: { section: 2x2, spacing: 1-1/4 in } }\n",
         [FaultCode.PicketsWithoutRoom] = Head + "guard: { rails: { section: 2x12 }, pickets: { gap: 12 in } }\n",
+        [FaultCode.RailsAndNet] = Head + "guard: { rails: { count: 4 }, net: { opening: 2 in, mass: 0.1 lb/ft2 } }\n",
+        [FaultCode.PicketsAndNet] = Head + "guard: { pickets: { gap: 3 in }, net: { opening: 2 in, mass: 0.1 lb/ft2 } }\n",
+        [FaultCode.NetWithoutRoom] = Head
+            + "frames: { post: { length: 12 in } }\nguard: { net: { opening: 2 in, mass: 0.1 lb/ft2, bottom: 12 in } }\n",
         [FaultCode.HandrailAboveCap] = Head + "guard: { handrail: { height: 50 in } }\n",
         [FaultCode.NewelOffLanding] =
             "name: a\nsite: { span: 30 ft, a: { landing: { gap: 2 in } } }\nguard: { newels: { gap: 1/2 in } }\n",

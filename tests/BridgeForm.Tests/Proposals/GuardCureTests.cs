@@ -15,6 +15,9 @@ public sealed class GuardCureTests
         { "guard-at-landing", With("newels: { gap: 3-3/4 in, lean: 0 deg }"), "guard.newels.lean" },
         { "newel-height", With("newels: { height: 30 in }"), "guard.newels.height" },
         { "newel-bending", With("newels: { section: 2x4 }"), "guard.newels.section" },
+        { "guard-openings", Netted("opening: 4 in"), "guard.net.opening" },
+        { "guard-openings", Netted("opening: 2 in, bottom: 5 in"), "guard.net.bottom" },
+        { "guard-openings", Picketed, "guard.pickets.gap" },
         { "parts-bear", LandingPartsTests.Bent, "guard.shims" },
     };
 
@@ -29,5 +32,14 @@ public sealed class GuardCureTests
             SearchTests.Model(ProposalFile.Written(text, way)).Checks.Where(c => c.Status == CheckStatus.Fail).Select(c => c.Id));
     }
 
-    private static string With(string part) => SearchTests.Sound.Replace(Cap, $"cap: {{ section: 2x6 }}, {part} }}", StringComparison.Ordinal);
+    private const string Rails = "rails: { section: 5/4x6, count: 4, stock: treated }";
+
+    private static string Picketed => SearchTests.Sound.Replace(
+        Rails, "rails: { section: 2x4 }, pickets: { gap: 5 in }", StringComparison.Ordinal);
+
+    private static string Netted(string net) => SearchTests.Sound.Replace(
+        Rails, $"rails: {{ section: 2x4 }}, net: {{ {net}, mass: 0.1 lb/ft2 }}", StringComparison.Ordinal);
+
+    private static string With(string part) =>
+        SearchTests.Sound.Replace(Cap, $"cap: {{ section: 2x6 }}, {part} }}", StringComparison.Ordinal);
 }

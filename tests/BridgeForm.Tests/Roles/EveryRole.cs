@@ -3,7 +3,7 @@ using BridgeForm.Tests.Frames;
 
 namespace BridgeForm.Tests.Roles;
 
-/// <summary>Three bridges that have parts of every role between them: a deck of boards on packers, one of treads on stringers, one on shims.</summary>
+/// <summary>Three bridges that have parts of every role between them: boards on packers, treads on stringers, caps on shims.</summary>
 internal static class EveryRole
 {
     private const string OnStringers = "\ndeck: { layout: across, board: { section: 2x6 }, stringer: { section: 2x6, count: 3 } }\n"

@@ -84,8 +84,8 @@ public sealed class RoleTableTests
     {
         string[] written =
         [
-            "keeper", "post-foot", "brace-foot", "brace-head", "packer", "shim", "board-end", "stringer-end", "tread", "rail", "cap", "picket",
-            "handrail", "cleat", "newel",
+            "keeper", "post-foot", "brace-foot", "brace-head", "packer", "shim", "board-end", "stringer-end", "tread", "rail", "cap",
+            "picket", "handrail", "cleat", "newel",
         ];
         Assert.Equal(written, RoleTable.JointNames);
         Assert.Equal(

@@ -11,8 +11,8 @@ internal static class LandingBearers
     public static DeclaredCheck Declared { get; } = new(
         "landing-bearer",
         "Sill or ledger of a landing",
-        "Only with site.a/b.landing.bearer: what the project asks of it where it is wood: a sill lies on the ground and must be treated for "
-            + "contact with it; bolts and screws hot-dip galvanised or stainless; treated wood clear of galvanised rope. Only stated.",
+        "Only with site.a/b.landing.bearer: what the project asks of it where it is wood: a sill lies on the ground and must be treated "
+            + "for contact with it; bolts and screws hot-dip galvanised or stainless; treated wood clear of galvanised rope. Only stated.",
         "IRC R317.1.2: wood in contact with the ground treated for it; IRC R317.3: fasteners in treated wood (both from memory); common "
             + "practice, no source: copper-based preservatives corrode zinc",
         [CheckStatus.Engineer]);
@@ -42,8 +42,8 @@ internal static class LandingBearers
     private static string? At(string end, SupportParameters support) => support.LandingBearer switch
     {
         LandingBearer.Sill => $"at {end} a sill on the ground: masonry, or wood treated for contact with the ground",
-        LandingBearer.Ledger => $"at {end} a ledger: what it is bolted to carries the landing; flash its upper edge, galvanised or stainless "
-            + "bolts",
+        LandingBearer.Ledger => $"at {end} a ledger: what it is bolted to carries the landing; flash its upper edge, "
+            + "galvanised or stainless bolts",
         _ => null,
     };
 }

@@ -36,7 +36,8 @@ internal static class LandingOpenings
             : $"at {e.Name} the guards end at {layout.Poses[e.Frame].Name}, and the landing's own are not in the project file"));
         var detail = $"{said}; no sphere of {words.InInches(sphere)} may pass";
         var widest = clear[worst] ?? 0;
-        return clear[worst] is not null && (GuardOpenings.Status(widest, sphere) == CheckStatus.Fail || Array.TrueForAll(clear, c => c is not null))
+        var isJudged = GuardOpenings.Status(widest, sphere) == CheckStatus.Fail || Array.TrueForAll(clear, c => c is not null);
+        return clear[worst] is not null && isJudged
             ? new CheckResult(
                 Declared.Id, Declared.Title, GuardOpenings.Status(widest, sphere), widest, sphere, "m", GuardOpenings.Ratio(widest, sphere),
                 source, detail).On(context.InFrame(ends[worst].Frame, Role.Post, Role.Newel))

@@ -62,6 +62,7 @@ public static class AllChecks
             Many([CapSpan.DeclaredLevel, CapSpan.DeclaredDown], c => CapSpan.Check(c)),
             Many([RailSpan.Declared], c => RailSpan.Check(c)),
             Many([PicketSpan.Declared], c => PicketSpan.Check(c)),
+            Many([NetLoad.Declared], c => NetLoad.Check(c)),
             Many([HandrailSpan.Declared], c => HandrailSpan.Check(c)),
             Many([Newels.Declared, Newels.DeclaredFoot], c => Newels.Check(c)),
             Many([KeeperUplift.DeclaredGuard, KeeperUplift.DeclaredWind], c => KeeperUplift.Check(c)),

@@ -84,7 +84,7 @@ internal static class EndFrames
         double Mass(IEnumerable<Member> members) => members.Where(m => !RoleTable.Of(m.Role).StandsOnLanding).Sum(m =>
             MemberVolume.Measure(m.Shape, MemberVolume.IsDrilled(asked, m.Role)) * layout.Parameters.StockNamed(m.Stock).Density.Low);
         var mass = Mass(Members.Frame(layout, frame).Members)
-            + (Mass(Members.Bay(layout, bay).Members) / 2) + layout.Parameters.Frames.HardwareMass;
+            + ((Mass(Members.Bay(layout, bay).Members) + GuardNet.Mass(layout, bay)) / 2) + layout.Parameters.Frames.HardwareMass;
         return mass * BridgeMasses.Gravity;
     }
 }

@@ -49,8 +49,8 @@ internal static class Newels
             LumberValues.Missing(context.Parameters, newels.Stock, newels.Section)).On(parts);
         yield return Outcome.ForEngineer(
             DeclaredFoot, GuardPush.Point, "N", DeclaredFoot.Source,
-            $"{words.Pounds(GuardPush.Point)} any way, M = {how} at the landing's surface; who builds the landing holds both, keeps the foot's "
-                + "end grain off wet ground, or buys wood treated for contact with it (common practice, no source)").On(parts);
+            $"{words.Pounds(GuardPush.Point)} any way, M = {how} at the landing's surface; who builds the landing holds both, keeps the "
+                + "foot's end grain off wet ground, or buys wood treated for contact with it (common practice, no source)").On(parts);
     }
 
     private static double Modulus(NewelParameters newels)

@@ -228,6 +228,21 @@ internal static class RuleFaults
                 "The two rails of the pickets, with a gap under and over them, do not fit between deck and post's head.",
                 "Narrower rails, a smaller `guard.pickets.gap`, or a longer `frames.post.length`."),
             new(
+                FaultCode.RailsAndNet,
+                "rails-and-net",
+                "The guard is filled by rails, as many or as high as the file says, and by a net as well.",
+                "`guard.rails` without `count` and `heights` to keep the net, or no `guard.net` to keep the rails."),
+            new(
+                FaultCode.PicketsAndNet,
+                "pickets-and-net",
+                "The guard is filled by pickets and by a net.",
+                "No `guard.pickets` to keep the net, or no `guard.net` to keep the pickets."),
+            new(
+                FaultCode.NetWithoutRoom,
+                "net-without-room",
+                "The rail that carries the net's lower edge does not fit between deck and post's head.",
+                "Less `guard.net.bottom`, a narrower rail, or a longer `frames.post.length`."),
+            new(
                 FaultCode.HandrailAboveCap,
                 "handrail-above-cap",
                 "A handrail higher than the posts' heads, on which the cap lies.",
