@@ -1,4 +1,3 @@
-using BridgeForm.Project;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 

@@ -1,4 +1,3 @@
-using BridgeForm.Frames;
 using BridgeForm.Project;
 using BridgeForm.Roles;
 
