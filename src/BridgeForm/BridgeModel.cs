@@ -85,15 +85,32 @@ public sealed record BridgeModel
         ErectionPlan.List(Parameters, Pieces, Ropework, Assembly(), stages);
 
     /// <summary>Keepers, fasteners by joint, rope and its ends.</summary>
-    public ImmutableArray<HardwareItem> Hardware() => HardwareList.List(
-        Parameters,
-        Pieces,
-        Ropework,
-        Checks.Where(c => c.Id.StartsWith(JointForce, StringComparison.Ordinal))
-            .ToDictionary(c => c.Id[JointForce.Length..], c => c.Demand, StringComparer.Ordinal));
+    public ImmutableArray<HardwareItem> Hardware()
+    {
+        var listed = HardwareList.List(
+            Parameters,
+            Pieces,
+            Ropework,
+            Checks.Where(c => c.Id.StartsWith(JointForce, StringComparison.Ordinal))
+                .ToDictionary(c => c.Id[JointForce.Length..], c => c.Demand, StringComparer.Ordinal));
+        return Parameters.Guard.Net is null
+            ? listed
+            : listed.AddRange(NetHardware.Rows(Parameters, BridgeLayout.Lay(Parameters, Rope)));
+    }
+
+    /// <summary>Netting of the whole bridge, m²; 0 without <c>guard.net</c>.</summary>
+    public double NetArea() => Parameters.Guard.Net is null ? 0 : NetHardware.Area(BridgeLayout.Lay(Parameters, Rope));
 
     /// <summary>Plates and bolts of joints that the project file describes.</summary>
     public ImmutableArray<SteelPart> Steel() => JointSteel.Lay(Parameters, Frames);
+
+    /// <summary>Landings whose depth the project file gives, and what carries their edges: stand-ins for what others make.</summary>
+    public ImmutableArray<StandIn> Landings() => Parameters.Site is { A.LandingDepth: null, B.LandingDepth: null }
+        ? []
+        : [.. LandingStandIns.Lay(BridgeLayout.Lay(Parameters, Rope))];
+
+    /// <summary>Netting of the guard, as thin panels; none without <c>guard.net</c>.</summary>
+    public ImmutableArray<StandIn> Nets() => Parameters.Guard.Net is null ? [] : [.. GuardNet.Panels(BridgeLayout.Lay(Parameters, Rope))];
 
     private const string JointForce = "guard-joint-";
 }

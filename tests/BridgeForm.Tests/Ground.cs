@@ -63,8 +63,8 @@ internal static class Ground
         ],
     };
 
-    // Pickets stand on two rails, however many the ground has.
-    private static bool IsPicketed(MapNode file, string path) => path is "guard" && file.Entries.Any(e => e.Key is "pickets");
+    // Pickets stand on two rails, a net hangs to one, however many the ground has.
+    private static bool IsPicketed(MapNode file, string path) => path is "guard" && file.Entries.Any(e => e.Key is "pickets" or "net");
 
     private static MapNode WithoutCount(MapNode guard) => guard with
     {

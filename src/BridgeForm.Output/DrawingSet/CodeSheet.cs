@@ -54,7 +54,7 @@ internal static class CodeSheet
         var (l, words) = (context.Model.Parameters.Loads, context.Text.Words);
         FlowRow Given(string name, double? pressure, string where) => new(
             pressure is { } value ? [name, words.Pressure(value), where] : [name, "none given", "not looked at"]);
-        var wood = context.Model.Pieces.Sum(x => x.Mass * x.Occurrences.Length);
+        var wood = context.Model.Pieces.Where(x => !RoleTable.Of(x.Role).StandsOnLanding).Sum(x => x.Mass * x.Occurrences.Length);
         return new FlowTable(
             "Loads, unfactored",
             "",

@@ -225,14 +225,29 @@ internal sealed class EndDrawing
     {
         var text = _context.Text;
         var from = LandingEdge;
-        var to = _atB ? window.MaxX : window.MinX;
+        var edge = _atB ? window.MaxX : window.MinX;
+        var to = _support.LandingDepth is { } reach && Math.Abs(edge - from) > reach ? from + (_out * reach) : edge;
+        Bearer(canvas, map, from);
         canvas.Line(PageLayers.Cut, map.Of(from, LandingLevel), map.Of(to, LandingLevel));
         canvas.Line(PageLayers.Hidden, map.Of(from, LandingLevel - Slab), map.Of(to, LandingLevel - Slab));
         canvas.Line(PageLayers.Cut, map.Of(from, LandingLevel), map.Of(from, LandingLevel - Slab));
         var at = map.Of((from + to) / 2, LandingLevel);
-        var gap = _support.LandingGap is { } given ? $", gap {text.Size(given)}" : "";
+        var gap = (_support.LandingDepth is { } depth ? $", depth {text.Size(depth)}" : "")
+            + (_support.LandingGap is { } given ? $", gap {text.Size(given)}" : "");
         canvas.Leader(
             at, new SheetPoint(at.X + (_out * 0.004), at.Y + 0.008), $"landing {text.Level(LandingLevel)}{gap}", toLeft: !_atB);
+    }
+
+    /// <summary>What carries the landing's edge, by others.</summary>
+    private void Bearer(Canvas canvas, ViewMap map, double from)
+    {
+        var stands = LandingStandIns.Lay(_context.Layout).Where(s => s.Id.StartsWith(_atB ? "b/" : "a/", StringComparison.Ordinal));
+        foreach (var part in stands.Skip(1))
+        {
+            var top = LandingLevel - Slab;
+            var (near, far) = (from, from + (_out * part.Body.Width));
+            Box(canvas, map, Math.Min(near, far), top - part.Body.Thickness, Math.Max(near, far), top);
+        }
     }
 
     private void AnchorFigures(Canvas canvas, ViewMap map, SheetPoint anchor)

@@ -28,7 +28,7 @@ internal sealed class FrameDrawing
         var pose = context.Layout.Poses[frame];
         _view = new View(Vector3d.UnitZ, pose.Up);
         _node = _view.Of(pose.Node);
-        var shapes = context.Shapes.Of([frame]).ToList();
+        var shapes = context.Shapes.Ids(frame).Where(i => !context.Shapes.RoleOf(i).StandsOnLanding).Select(context.Shapes.Of).ToList();
         var faces = ImmutableArray.CreateBuilder<SheetArea>();
         string[] bay = withBay ? [.. context.Shapes.Ids(context.Shapes.BayGroup(context.BayOf(frame)))] : [];
         var atB = context.BayOf(frame) == frame;

@@ -89,9 +89,14 @@ internal static class FrameSheet
         figures.Draw(canvas, map);
     }
 
-    /// <summary>Frames that have a sheet: the one in the middle and the end frame at A, and at B where that is another.</summary>
-    public static IEnumerable<int> Shown(DrawingContext context) =>
-        ((int[])[context.Layout.Bays / 2, 0, .. context.EndsDiffer ? [context.Layout.Bays] : Array.Empty<int>()]).Distinct();
+    /// <summary>
+    /// Frames that have a sheet: the one in the middle and the end frame at A, at B where that is another, and the first with shims.
+    /// </summary>
+    public static IEnumerable<int> Shown(DrawingContext context)
+    {
+        int[] ends = [context.Layout.Bays / 2, 0, .. context.EndsDiffer ? [context.Layout.Bays] : Array.Empty<int>()];
+        return ends.Append(context.Layout.Steps.Shims.IndexOf(true)).Where(frame => frame >= 0).Distinct();
+    }
 
     /// <summary>Parts of a frame and of the bay that is drawn with it.</summary>
     public static FlowTable Parts(DrawingContext context, int frame)

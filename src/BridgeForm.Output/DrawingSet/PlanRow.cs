@@ -27,6 +27,7 @@ internal sealed class PlanRow(DrawingContext context, WholeViews views, FrameRan
         var bottom = top - AboveRoom - (2 * half / Scale.Ratio);
         var map = ViewMap.Placing(box, left, bottom, Scale.Ratio);
         canvas.Draw(Views.Above, map, PageLayers.Dim, PageLayers.Dim, box);
+        Landings(canvas, map);
         MatchLines(canvas, map, bottom, top - AboveRoom + 0.001);
         canvas.Caption(
             cell.MinX,
@@ -54,6 +55,24 @@ internal sealed class PlanRow(DrawingContext context, WholeViews views, FrameRan
         else
         {
             canvas.Direction(cell.MinX + 0.004, top - Captions.Height - 0.006, Context.Layout.Parameters.Site.North);
+        }
+    }
+
+    /// <summary>Outlines of landings whose depth is given, by others, as far as the window shows them.</summary>
+    private void Landings(Canvas canvas, ViewMap map)
+    {
+        foreach (var landing in LandingStandIns.Lay(Context.Layout).Where(l => l.Id.EndsWith("/landing", StringComparison.Ordinal)))
+        {
+            var (middle, depth) = (landing.Place.Origin.X, landing.Body.Width / 2);
+            var (from, to) = (Math.Max(MinX, middle - depth), Math.Min(MaxX, middle + depth));
+            var half = Context.Layout.Parameters.Frames.Base.Length / 2;
+            if (to > from)
+            {
+                canvas.Line(PageLayers.Hidden, map.Of(from, -half), map.Of(to, -half));
+                canvas.Line(PageLayers.Hidden, map.Of(from, half), map.Of(to, half));
+                canvas.Line(PageLayers.Hidden, map.Of(from, -half), map.Of(from, half));
+                canvas.Line(PageLayers.Hidden, map.Of(to, -half), map.Of(to, half));
+            }
         }
     }
 

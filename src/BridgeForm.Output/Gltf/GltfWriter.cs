@@ -65,6 +65,16 @@ public static class GltfWriter
             store.Add(part.Name, GltfMaterials.Rope, Joined([.. part.Bodies.Select(b => triangulate(b.ToSolid().OrNull!))]));
         }
 
+        foreach (var landing in model.Landings())
+        {
+            store.Add(landing.Id, GltfMaterials.Treated, triangulate(landing.Body.ToSolid().OrNull!));
+        }
+
+        foreach (var net in model.Nets())
+        {
+            store.Add(net.Id, GltfMaterials.Rope, triangulate(net.Body.ToSolid().OrNull!));
+        }
+
         return store;
     }
 

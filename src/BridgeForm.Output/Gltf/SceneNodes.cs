@@ -10,7 +10,8 @@ namespace BridgeForm.Output.Gltf;
 
 /// <summary>
 /// The node tree: bridge / frames / F03 / post-left, bridge / bays / B03 / board-2, bridge / ropes / left, bridge / camera,
-/// bridge / joints. Every node's index is known before it is written, because each group's members follow it directly.
+/// bridge / joints, bridge / landings, bridge / nets. Every node's index is known before it is written, because each group's members
+/// follow it directly.
 /// </summary>
 internal static class SceneNodes
 {
@@ -29,7 +30,7 @@ internal static class SceneNodes
     /// <summary>The JSON text is handed on to the buffer whenever this much has gathered.</summary>
     private const int FlushBytes = 1 << 15;
 
-    /// <summary>Writes the scene and its nodes. Meshes of pieces come first in the store, then those of ropes, then steel.</summary>
+    /// <summary>Writes the scene and its nodes. Meshes of pieces come first in the store, then ropes, steel, landings, nets.</summary>
     public static void Write(Utf8JsonWriter json, BridgeModel model)
     {
         Scene(json, model.Parameters.Name);
@@ -40,8 +41,16 @@ internal static class SceneNodes
 
         json.WriteStartArray("nodes");
         var camera = starts[^1] + model.RopeLines.Length;
-        var steel = model.Steel();
-        Parent(json, "bridge", steel.IsEmpty ? [Frames, Bays, Ropes, camera] : [Frames, Bays, Ropes, camera, camera + 1]);
+        var (steel, landings, nets) = (model.Steel(), model.Landings(), model.Nets());
+        var afterSteel = camera + 1 + (steel.IsEmpty ? 0 : 1 + steel.Sum(p => p.Places.Length));
+        Parent(
+            json,
+            "bridge",
+            [
+                Frames, Bays, Ropes, camera, .. steel.IsEmpty ? Array.Empty<int>() : [camera + 1],
+                .. landings.IsEmpty ? Array.Empty<int>() : [afterSteel],
+                .. nets.IsEmpty ? Array.Empty<int>() : [afterSteel + Nodes(landings)],
+            ]);
         Parent(json, "frames", groups[true].Select(g => starts[g]));
         Parent(json, "bays", groups[false].Select(g => starts[g]));
         Parent(json, RopeIds.Group, Enumerable.Range(starts[^1], model.RopeLines.Length));
@@ -58,6 +67,9 @@ internal static class SceneNodes
 
         Camera(json, model);
         Steel(json, steel, camera + 2, model.Pieces.Length + model.RopeLines.Length);
+        var mesh = model.Pieces.Length + model.RopeLines.Length + steel.Length;
+        StandIns(json, "landings", landings, afterSteel + 1, mesh);
+        StandIns(json, "nets", nets, afterSteel + Nodes(landings) + 1, mesh + landings.Length);
         json.WriteEndArray();
     }
 
@@ -80,6 +92,28 @@ internal static class SceneNodes
                 Place(json, place);
                 json.WriteEndObject();
             }
+        }
+    }
+
+    // With their parent.
+    private static int Nodes(ImmutableArray<StandIn> parts) => parts.IsEmpty ? 0 : parts.Length + 1;
+
+    /// <summary>bridge / landings / a/sill, bridge / nets / B03/net-left; nothing where there are none.</summary>
+    private static void StandIns(Utf8JsonWriter json, string name, ImmutableArray<StandIn> parts, int first, int mesh)
+    {
+        if (parts.IsEmpty)
+        {
+            return;
+        }
+
+        Parent(json, name, Enumerable.Range(first, parts.Length));
+        for (var i = 0; i < parts.Length; i++)
+        {
+            json.WriteStartObject();
+            json.WriteString("name", parts[i].Id);
+            json.WriteNumber("mesh", mesh + i);
+            Place(json, parts[i].Place);
+            json.WriteEndObject();
         }
     }
 

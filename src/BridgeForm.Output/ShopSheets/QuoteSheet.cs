@@ -25,13 +25,17 @@ public static class QuoteSheet
         ("turnbuckle", "Turnbuckles"), ("shackle", "Shackles"),
     ];
 
+    private const string NetRow = "Guard netting";
+
     /// <summary>All lines, without sums.</summary>
     public static ImmutableArray<QuoteLine> Lines(BridgeModel model) =>
     [
         .. model.StockPlan.Jobs.Select(Lumber),
         .. Rope(model),
         .. model.Hardware().Where(h => !string.Equals(h.Item, "Rope " + model.Parameters.Ropes.Rope.Name, StringComparison.Ordinal))
+            .Where(h => !h.Item.StartsWith(NetRow, StringComparison.Ordinal))
             .Select(h => Hardware(model.Parameters.Quote, h)),
+        .. Net(model),
         Treatment(model),
         .. Work(model),
     ];
@@ -152,6 +156,17 @@ public static class QuoteSheet
         return item.Quantity is { } count
             ? Line(quote, "hardware", name, item.Item, count, string.Create(CultureInfo.InvariantCulture, $"{count}"))
             : new QuoteLine("hardware", item.Item, "", "", null);
+    }
+
+    // By its area: a strip of any length is one item of hardware.
+    private static IEnumerable<QuoteLine> Net(BridgeModel model)
+    {
+        if (model.Hardware().FirstOrDefault(h => h.Item.StartsWith(NetRow, StringComparison.Ordinal)) is { } row)
+        {
+            var area = model.NetArea();
+            yield return Line(
+                model.Parameters.Quote, "hardware", "net", row.Item, area, new QuantityText(model.Parameters.Units).Area(area));
+        }
     }
 
     private static QuoteLine Treatment(BridgeModel model)

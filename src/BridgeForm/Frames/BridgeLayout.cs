@@ -31,8 +31,15 @@ public sealed record BridgeLayout(
     /// <summary>The same with treads and packers as given, counted as in <see cref="DeckSteps.Counted"/>.</summary>
     public BridgeLayout With(ImmutableArray<int> steps) => this with
     {
-        Steps = DeckSteps.Read(steps, Poses.Length, Parameters.Deck.Stringer is not null),
+        Steps = DeckSteps.Read(steps, Poses.Length, Parameters.Deck.Stringer is not null, Parameters.Guard.Shims),
     };
+
+    /// <summary>The same bridge with shims wherever a cap stands clear.</summary>
+    public BridgeLayout WithShims()
+    {
+        var shimmed = this with { Parameters = Parameters with { Guard = Parameters.Guard with { Shims = true } } };
+        return shimmed with { Steps = Steps with { Shims = DeckSteps.Count(shimmed).Shims } };
+    }
 
     /// <summary>Lays frames, deck and caps on the nodes of a rope, with the treads and packers that go with them.</summary>
     public static BridgeLayout Lay(BridgeParameters parameters, ImmutableArray<RopePoint> nodes)
@@ -75,6 +82,9 @@ public sealed record DeckSteps(ImmutableArray<int> Treads, ImmutableArray<bool> 
     /// <summary>Pickets on a side of each bay, bay 1 first; empty for a guard without.</summary>
     public ImmutableArray<int> Pickets { get; init; } = [];
 
+    /// <summary>Whether shims lie on the posts' heads of each frame, F00 first; empty where the file asks for none.</summary>
+    public ImmutableArray<bool> Shims { get; init; } = [];
+
     /// <summary>None chosen yet.</summary>
     public static DeckSteps None { get; } = new([], []);
 
@@ -88,25 +98,33 @@ public sealed record DeckSteps(ImmutableArray<int> Treads, ImmutableArray<bool> 
         Pickets = layout.Parameters.Guard.Pickets is { } pickets
             ? [.. Enumerable.Range(1, layout.Bays).Select(bay => GuardPickets.Count(layout, bay, pickets))]
             : [],
+        Shims = layout.Parameters.Guard.Shims
+            ? [.. Enumerable.Range(0, layout.Bays + 1).Select(frame => Frames.Shims.StandsClear(layout, frame))]
+            : [],
     };
 
     /// <summary>
-    /// As the ropes count them: treads, pickets less than none, then 0 for a packer and 1 for none. The smaller fits on both sides of
-    /// a threshold: a tread fewer keeps its gap, a picket more leaves none too wide, and a packer fills what is just under the seating
-    /// tolerance as well as what is just over it.
+    /// As the ropes count them: treads, pickets less than none, then 0 for a shim or a packer and 1 for none. The smaller fits on both
+    /// sides of a threshold: a tread fewer keeps its gap, a picket more leaves none too wide, and a shim or packer fills what is just
+    /// under the seating tolerance as well as what is just over it.
     /// </summary>
-    public ImmutableArray<int> Counted => [.. Treads, .. Pickets.Select(n => -n), .. Packers.Select(p => p ? 0 : 1)];
+    public ImmutableArray<int> Counted => [.. Treads, .. Pickets.Select(n => -n), .. Shims.Concat(Packers).Select(p => p ? 0 : 1)];
 
     /// <summary>Reads <see cref="Counted"/> back.</summary>
-    /// <param name="counted">One number a bay where there are treads, another where there are pickets, then one a frame.</param>
+    /// <param name="counted">
+    /// One number a bay where there are treads, another where there are pickets, one a frame where there may be shims, then one a frame.
+    /// </param>
     /// <param name="frames">Number of frames.</param>
     /// <param name="hasTreads">The deck lies across.</param>
-    public static DeckSteps Read(ImmutableArray<int> counted, int frames, bool hasTreads)
+    /// <param name="hasShims">The file asks for shims.</param>
+    public static DeckSteps Read(ImmutableArray<int> counted, int frames, bool hasTreads, bool hasShims)
     {
-        var (treads, inBays) = (hasTreads ? frames - 1 : 0, counted.Length - frames);
-        return new DeckSteps(counted[..treads], [.. counted.Skip(inBays).Select(p => p == 0)])
+        var (treads, packers) = (hasTreads ? frames - 1 : 0, counted.Length - frames);
+        var shims = hasShims ? packers - frames : packers;
+        return new DeckSteps(counted[..treads], [.. counted.Skip(packers).Select(p => p == 0)])
         {
-            Pickets = [.. counted[treads..inBays].Select(n => -n)],
+            Pickets = [.. counted[treads..shims].Select(n => -n)],
+            Shims = [.. counted[shims..packers].Select(s => s == 0)],
         };
     }
 }

@@ -23,7 +23,7 @@ internal static class GuardRails
 
     /// <summary>
     /// Heights of the rails' centre lines at a frame, up along the post from the base's top, metres: as given, with equal
-    /// gaps between the deck's surface and the post's head, or those two that carry pickets.
+    /// gaps between the deck's surface and the post's head, or those two that carry pickets, or that one that carries a net.
     /// </summary>
     public static double[] Heights(BridgeLayout layout, int frame)
     {
@@ -40,6 +40,11 @@ internal static class GuardRails
         {
             var off = pickets.Gap + (width / 2);
             return [deck + off, post.Length - off];
+        }
+
+        if (guard.Net is { } net)
+        {
+            return [deck + net.Bottom + (width / 2)];
         }
 
         var gap = (post.Length - deck - (guard.RailCount * width)) / (guard.RailCount + 1);

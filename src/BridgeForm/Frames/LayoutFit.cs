@@ -35,7 +35,7 @@ internal static class LayoutFit
     }
 
     private static Func<BridgeLayout, IEnumerable<Misfit>>[] Kinds =>
-        new Func<BridgeLayout, IEnumerable<Misfit>>[] { Posts, Boards, Guards, RailFit.Check, TreadFit.Check };
+        new Func<BridgeLayout, IEnumerable<Misfit>>[] { Posts, Newels, Boards, Guards, RailFit.Check, TreadFit.Check };
 
     private static IEnumerable<Misfit> Deck(BridgeLayout layout)
     {
@@ -68,6 +68,19 @@ internal static class LayoutFit
         }
 
         return [];
+    }
+
+    private static IEnumerable<Misfit> Newels(BridgeLayout layout)
+    {
+        foreach (var (frame, end) in ((int, string)[])[(0, "a"), (layout.Bays, "b")])
+        {
+            if (GuardNewels.Lay(layout, frame, Side.Right).Any(IsTooShort))
+            {
+                yield return new Misfit(
+                    FaultCode.LandingAboveGuard.Id(), $"site.{end}.landing.level", ["guard.newels.height", PostLength],
+                    $"the landing lies so high that newels level with the cap of {layout.Poses[frame].Name} have no length on it");
+            }
+        }
     }
 
     private static IEnumerable<Misfit> Boards(BridgeLayout layout)

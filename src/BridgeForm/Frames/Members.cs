@@ -20,7 +20,7 @@ public static class Members
         }
     }
 
-    /// <summary>Members of frame <paramref name="index"/> (0 … bays): base, posts, braces, packer.</summary>
+    /// <summary>Members of frame <paramref name="index"/> (0 … bays): base, posts, braces, packer, shims, newels.</summary>
     public static MemberGroup Frame(BridgeLayout layout, int index) =>
         new(layout.Poses[index].Name, [.. InFrame(layout, index, Sides.Both)]);
 
@@ -45,6 +45,16 @@ public static class Members
         if (Packers.Lay(layout, index) is { } packer)
         {
             members.Add(packer);
+        }
+
+        foreach (var side in sides)
+        {
+            members.AddRange(Shims.Lay(layout, index, side));
+        }
+
+        foreach (var side in sides)
+        {
+            members.AddRange(GuardNewels.Lay(layout, index, side));
         }
 
         return members;

@@ -34,15 +34,16 @@ internal static class RailFit
     private static IEnumerable<Misfit> ByCount(BridgeLayout layout, int frame, double room)
     {
         var (guard, text) = (layout.Parameters.Guard, new QuantityText(layout.Parameters.Units));
-        var needed = guard.RailCount * (guard.Rail.Width + (guard.Pickets?.Gap ?? 0));
+        var needed = guard.RailCount * (guard.Rail.Width + (guard.Pickets?.Gap ?? guard.Net?.Bottom ?? 0));
         if (guard.RailCount > 0 && needed >= room - Tolerances.RoundOff)
         {
             yield return new Misfit(
                 FaultCode.RailsOverlap.Id(),
-                guard.Pickets is null ? Count : PostLength,
+                guard.Pickets is null && guard.Net is null ? Count : PostLength,
                 [PostLength, Section],
                 $"the rails of {text.Size(guard.Rail.Width)} "
-                    + (guard.Pickets is null ? "overlap" : "have no room with the gaps of the pickets")
+                    + (guard.Net is not null ? "have no room over the gap under the net"
+                        : guard.Pickets is null ? "overlap" : "have no room with the gaps of the pickets")
                     + $": between deck and head are {text.Size(Math.Max(0, room))} along the posts of {layout.Poses[frame].Name}, "
                     + $"where the deck lies {text.Size(layout.Deck.Lifts[frame])} above the base");
         }

@@ -8,7 +8,7 @@ namespace BridgeForm.Loads;
 /// <summary>Masses at in-service moisture, kilograms.</summary>
 /// <param name="Frames">Base, posts, braces and hardware of each frame.</param>
 /// <param name="Packers">Packer of each frame.</param>
-/// <param name="Bays">Deck, rails and caps of each bay; the first is bay 1.</param>
+/// <param name="Bays">Deck, rails, caps and netting of each bay; the first is bay 1.</param>
 public sealed record BridgeMasses(
     ImmutableArray<double> Frames, ImmutableArray<double> Packers, ImmutableArray<double> Bays)
 {
@@ -86,12 +86,12 @@ internal sealed class MemberWeights(BridgeLayout layout, Sampling sampling)
     /// </summary>
     public (double Built, double Added) Frame(int index)
     {
-        var parts = Members.InFrame(layout, index, Sides.Left);
+        var parts = Members.InFrame(layout, index, Sides.Left).FindAll(p => !RoleTable.Of(p.Role).StandsOnLanding);
         return (Sum(parts, isBuilt: true, _frames.HardwareMass), Sum(parts, isBuilt: false, 0));
     }
 
     /// <summary>Deck, rails and caps of bay <paramref name="index"/> (1 … bays).</summary>
-    public double Bay(int index) => Sum(Members.InBay(layout, index, Sides.Left), isBuilt: null, 0);
+    public double Bay(int index) => Sum(Members.InBay(layout, index, Sides.Left), isBuilt: null, GuardNet.Mass(layout, index));
 
     /// <summary>Parts role by role, the right-hand ones after the left-hand ones.</summary>
     private double Sum(List<Member> parts, bool? isBuilt, double sum)

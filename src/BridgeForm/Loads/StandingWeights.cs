@@ -155,14 +155,31 @@ public sealed record StandingWeights
             var chord = layout.Poses[bay].Node - layout.Poses[bay - 1].Node;
             var slope = chord.Y / chord.X;
             return Weigh(Members.InBay(layout, bay, Sides.Left), layout.Poses[bay].Node, slope, out _, out guard)
-                + new Sums(sides.DeckEdge(bay, slope));
+                + new Sums(sides.DeckEdge(bay, slope)) + Net(layout, bay, slope, ref guard);
+        }
+
+        // Both sides' netting, at the middle of its corners.
+        private static Sums Net(BridgeLayout layout, int bay, double slope, ref double guard)
+        {
+            if (layout.Parameters.Guard.Net is not { } net)
+            {
+                return default;
+            }
+
+            var panel = NetPanel.Lay(layout, bay, Side.Left);
+            var (height, mass) = (Over(layout.Poses[bay].Node, slope, panel.Middle), GuardNet.Mass(layout, bay));
+            var (weight, seen) = (mass * BridgeMasses.Gravity, 2 * net.Solidity * panel.FromSide);
+            guard += weight * height;
+            return new Sums(
+                weight * height, weight, weight * height, weight, weight * height,
+                mass * ((height * height) + (panel.Middle.Z * panel.Middle.Z)), new SideSurface(seen, seen * height));
         }
 
         private Sums Weigh(List<Member> parts, Vector3d node, double slope, out Sums builtOnGround, out double guard)
         {
             var sum = default(Sums);
             (builtOnGround, guard) = (default, 0);
-            foreach (var part in parts)
+            foreach (var part in parts.Where(p => !RoleTable.Of(p.Role).StandsOnLanding))
             {
                 var own = Weigh(part, node, slope);
                 sum += own;

@@ -71,9 +71,9 @@ internal static class DefaultRules
         return [.. chosen.OrderBy(c => sections.IndexOf(c.Path[..c.Path.IndexOf('.', StringComparison.Ordinal)]))];
     }
 
-    // Pickets stand on two rails.
+    // Pickets stand on two rails, a net hangs to one.
     private static bool IsUnasked(FileValues values, string path) =>
-        path is "guard.rails.count" && values.Given(PicketSection.Path);
+        path is "guard.rails.count" && (values.Given(PicketSection.Path) || values.Given(NettingSection.Path));
 
     // Neither given, nor another key in its place.
     private static bool IsOpen(FileValues values, string path)

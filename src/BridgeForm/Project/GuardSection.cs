@@ -31,8 +31,17 @@ public sealed record GuardParameters
     /// <summary>Pickets on two rails; null for a guard of rails alone.</summary>
     public PicketParameters? Pickets { get; init; }
 
+    /// <summary>Netting on one rail; null for a guard without.</summary>
+    public NetParameters? Net { get; init; }
+
     /// <summary>Handrail; null for none but what rails and cap are.</summary>
     public HandrailParameters? Handrail { get; init; }
+
+    /// <summary>Shims lie on the posts' heads where a cap stands clear of them.</summary>
+    public bool Shims { get; init; }
+
+    /// <summary>Newels; null where the guards end at the end frames.</summary>
+    public NewelParameters? Newels { get; init; }
 }
 
 /// <summary>Keys under <c>guard</c>, how they are read, and whether rails fit between deck and head.</summary>
@@ -70,28 +79,39 @@ internal static class GuardSection
                     Define.Section("section", "Lies flat", "2x6", "45 x 145 mm"),
                     Define.StockName("cedar"),
                 ]),
-        ]).AllStarting().With(PicketSection.Keys, HandrailSection.Keys);
+        ]).AllStarting().With(
+            PicketSection.Keys,
+            HandrailSection.Keys,
+            NettingSection.Keys,
+            NewelSection.Keys,
+            Define.Flag("shims", "Tapered shims on the posts' heads where a cap stands clear of them", "false"));
 
     public static GuardParameters Read(FileValues v) => new()
     {
         Rail = v.Section("guard.rails.section"),
         RailStock = v.Text("guard.rails.stock"),
         RailCount = v.Given(PicketSection.Path) ? PicketParameters.Rails
+            : v.Given(NettingSection.Path) ? NetParameters.Rails
             : v.NumberOrNull("guard.rails.count") is { } count ? (int)count : v.Names("guard.rails.heights").Count,
         RailHeights = [.. v.Items("guard.rails.heights").Select(v.Number)],
         Cap = v.Section("guard.cap.section"),
         CapStock = v.Text("guard.cap.stock"),
         Pickets = PicketSection.Read(v),
+        Net = NettingSection.Read(v),
         Handrail = HandrailSection.Read(v),
+        Newels = NewelSection.Read(v),
+        Shims = v.Flag("guard.shims"),
     };
 
     public static void Check(CheckedFile f)
     {
         PicketSection.Check(f);
         HandrailSection.Check(f);
+        NewelSection.Check(f);
+        NettingSection.Check(f);
         if (!f.Good(
             "guard.rails.section", Heights, Count, "deck.layout", "deck.board.section", "deck.stringer.section", "frames.post.length",
-            "frames.post.lean") || f.Parameters.Guard.Pickets is not null)
+            "frames.post.lean") || f.Parameters.Guard.Pickets is not null || f.Parameters.Guard.Net is not null)
         {
             return;
         }

@@ -10,13 +10,14 @@ namespace BridgeForm.Project;
 /// <summary>What the user asks for one unit of something.</summary>
 /// <param name="Amount">Money for one unit.</param>
 /// <param name="Money">Its name, such as <c>USD</c>.</param>
-/// <param name="Unit">As written: <c>ft</c>, <c>m</c>, <c>gal</c>, <c>l</c>, <c>h</c> or <c>each</c>.</param>
+/// <param name="Unit">As written: <c>ft</c>, <c>m</c>, <c>ft2</c>, <c>m2</c>, <c>gal</c>, <c>l</c>, <c>h</c> or <c>each</c>.</param>
 public sealed record Rate(double Amount, string Money, string Unit)
 {
-    /// <summary>Unit in SI: metres, cubic metres, hours, or one.</summary>
+    /// <summary>Unit in SI: metres, square metres, cubic metres, hours, or one.</summary>
     public double Size => Unit switch
     {
         "ft" => Quantities.Units.MetresPerFoot,
+        "ft2" => Quantities.Units.MetresPerFoot * Quantities.Units.MetresPerFoot,
         "gal" => Quantities.Units.CubicMetresPerGallon,
         "l" => 1 / Quantities.Units.LitresPerCubicMetre,
         _ => 1,
@@ -90,6 +91,7 @@ internal static class QuoteSection
             ["turnbuckle"] = s_each,
             ["shackle"] = s_each,
             ["keeper"] = s_each,
+            ["net"] = ["ft2", "m2"],
             ["fastener"] = s_each,
             ["treatment"] = ["gal", "l"],
             ["shop"] = s_hour,

@@ -64,6 +64,16 @@ public enum SupportKind
     Abutment,
 }
 
+/// <summary>What carries the edge of a landing, as far as it is drawn.</summary>
+public enum LandingBearer
+{
+    /// <summary>A timber on the ground.</summary>
+    Sill,
+
+    /// <summary>A board on edge, fixed to what stands behind it.</summary>
+    Ledger,
+}
+
 /// <summary>What stands behind one support.</summary>
 public sealed record SupportParameters
 {
@@ -80,6 +90,12 @@ public sealed record SupportParameters
 
     /// <summary>Gap between landing and deck, metres; null when not given.</summary>
     public double? LandingGap { get; init; }
+
+    /// <summary>How far the landing reaches from its edge away from the bridge, metres; null when not given.</summary>
+    public double? LandingDepth { get; init; }
+
+    /// <summary>What carries its edge, made by others; null when not given.</summary>
+    public LandingBearer? LandingBearer { get; init; }
 }
 
 /// <summary>Rope from a support to its anchor.</summary>
@@ -137,6 +153,7 @@ internal static class SiteSection
     public static void Check(CheckedFile f)
     {
         ColderAndHotter(f);
+        Bearers(f);
         var last = double.NegativeInfinity;
         foreach (var point in f.Values.Items("site.ground").Where(p => f.Good(p)))
         {
@@ -148,6 +165,20 @@ internal static class SiteSection
             }
 
             last = x;
+        }
+    }
+
+    // A sill or ledger is drawn under a landing, whose depth says how much of it there is.
+    private static void Bearers(CheckedFile f)
+    {
+        foreach (var landing in (string[])["site.a.landing", "site.b.landing"])
+        {
+            var (bearer, depth) = (landing + ".bearer", landing + ".depth");
+            if (f.Values.Given(bearer) && !f.Values.Given(depth) && f.Good(landing, bearer))
+            {
+                f.Stop(FaultCode.BearerWithoutLanding, bearer, $"bearer: '{f.Written(bearer)}' carries a landing that is not drawn without "
+                    + $"its depth; write {depth}, or take the bearer out");
+            }
         }
     }
 
@@ -204,6 +235,10 @@ internal static class SiteSection
                     Define.Length(
                         "level", "Walking surface of the landing above the rope axis at the support", "-20 ft", "20 ft").Starting(),
                     Define.Length("gap", "Gap between landing and deck", "0 in", "3 ft").Starting(),
+                    Define.Length(
+                        "depth", "How far it reaches from its edge away from the bridge; model and drawings then show it", "1 ft",
+                        "100 ft"),
+                    Define.Choice("bearer", "What carries its edge, made by others; with depth only", null, "sill", "ledger"),
                 ]).Starting(),
         ]).Starting();
 
@@ -222,5 +257,12 @@ internal static class SiteSection
             : null,
         LandingLevel = v.NumberOrNull(path + ".landing.level"),
         LandingGap = v.NumberOrNull(path + ".landing.gap"),
+        LandingDepth = v.NumberOrNull(path + ".landing.depth"),
+        LandingBearer = v.TextOrNull(path + ".landing.bearer") switch
+        {
+            "sill" => LandingBearer.Sill,
+            "ledger" => LandingBearer.Ledger,
+            _ => null,
+        },
     };
 }

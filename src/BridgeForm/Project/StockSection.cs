@@ -72,6 +72,7 @@ internal static class StockSection
         "guard.cap.stock",
         "guard.pickets.stock",
         "guard.handrail.stock",
+        "guard.newels.stock",
     ];
 
     public static KeySpec Keys => Define.Named(
@@ -244,6 +245,7 @@ internal static class ChosenStock
         WoodKey.Cleat => parameters.Deck.Cleats?.Stock,
         WoodKey.Picket => parameters.Guard.Pickets?.Stock,
         WoodKey.Handrail => parameters.Guard.Handrail?.Stock,
+        WoodKey.Newel => parameters.Guard.Newels?.Stock,
         WoodKey.LikeBaseButTreated => LikeBaseButTreated(parameters),
         var key => throw new ArgumentOutOfRangeException(nameof(role), key, "No such key."),
     };

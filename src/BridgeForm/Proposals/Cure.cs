@@ -49,7 +49,12 @@ internal static class Cures
         [Shortfall.WidthWish] = [More("frames.post.foot")],
         ["guard-height"] = [More("frames.post.length")],
         ["guard-openings"] =
-            [Less("guard.pickets.gap"), More("guard.rails.count"), More("guard.rails.section"), Less("frames.post.length")],
+        [
+            Less("guard.pickets.gap"), Less("guard.net.opening"), Less("guard.net.bottom"), More("guard.rails.count"),
+            More("guard.rails.section"), Less("frames.post.length"),
+        ],
+        ["guard-at-landing"] = [Less("guard.newels.gap"), More("guard.newels.lean"), Less("guard.newels.lean")],
+        ["newel-height"] = [More("guard.newels.height"), More("frames.post.length")],
         ["clear-width"] = [More("frames.post.foot"), Less("guard.rails.count")],
         ["board-bending-area"] = s_board,
         ["board-bending-patch"] = s_board,
@@ -109,6 +114,7 @@ internal static class Cures
         ["cap-bending-down"] = [More("guard.cap.section"), s_closer],
         ["picket-bending"] = [More("guard.pickets.section"), Less("frames.post.length")],
         ["handrail-bending"] = [More("guard.handrail.diameter"), s_closer],
+        ["newel-bending"] = [More("guard.newels.section"), Less("guard.newels.height")],
         ["rail-bending"] = [More("guard.rails.section"), s_closer],
         ["channel-shallow-mouth"] = [More("frames.channel.depth"), s_flatter, s_closer, Less("frames.stance")],
         ["channel-deep-mouth"] = [Less("frames.channel.depth"), s_base, s_flatter, s_closer, Less("frames.stance")],
@@ -119,7 +125,7 @@ internal static class Cures
         // Channels deeper at the ends than between bend the cap at the first frame, the more the closer that stands.
         ["parts-bear"] =
         [
-            More("frames.channel.depth"), s_closer, s_flatter, More("frames.stance"), s_base, Less("frames.spacing"),
+            More("guard.shims"), More("frames.channel.depth"), s_closer, s_flatter, More("frames.stance"), s_base, Less("frames.spacing"),
             Less("frames.post.section"),
         ],
         ["rope-in-channels"] = [s_flatter, s_closer, Less("frames.channel.depth"), More("frames.stance")],
@@ -149,6 +155,7 @@ internal static class Cures
         ["landing-step"] = "build the landing to the deck's end: write site.a.landing.level and site.b.landing.level as the check says",
         ["landing-gap"] = "build the landing to the deck's end: write a smaller site.a.landing.gap or site.b.landing.gap",
         ["wood-values"] = ByTheFile + "values beyond any wood's were written; check their source",
+        ["net-load"] = ByTheFile + "buy a stronger net, laced closer, and write its guard.net.capacity with its source",
         ["hole-size"] = "the holes are the file's own (holes): smaller ones, or fewer",
         ["hole-distance"] = "the holes are the file's own (holes): move them as the check says",
         ["rope-termination"] = ByTheFile + "write ropes.termination.efficiency with its source",

@@ -16,7 +16,10 @@ internal sealed class Levers
     {
         Context = new LeverContext(
             reading.Values!, path => named.IsEmpty || named.Contains(path, StringComparer.Ordinal) || !reading.Values!.Given(path));
-        All = [.. new RopeLevers(Context).List(), .. new FrameLevers(Context).List(), .. new TimberLevers(Context).List()];
+        All = [
+            .. new RopeLevers(Context).List(), .. new FrameLevers(Context).List(), .. new TimberLevers(Context).List(),
+            .. NewelLevers.List(),
+        ];
         _byKey = All.ToFrozenDictionary(l => l.Key, StringComparer.Ordinal);
     }
 
@@ -33,8 +36,10 @@ internal sealed class Levers
         "frames.base.length", "frames.post.section", "frames.post.length", "frames.post.foot", "frames.post.lean", "frames.brace.section",
         "frames.brace.lean", "frames.brace.foot", "frames.channel.depth", "frames.channel.end_depth", "frames.keeper.spread",
         "deck.count", "deck.layout", "deck.side_gap", "deck.board.section", "deck.stringer.section", "deck.stringer.count",
-        "guard.rails.section", "guard.rails.count", "guard.pickets.section", "guard.pickets.gap", "guard.handrail.height",
-        "guard.handrail.diameter", "guard.cap.section",
+        "guard.rails.section", "guard.rails.count", "guard.pickets.section", "guard.pickets.gap", "guard.net.opening",
+        "guard.net.bottom", "guard.handrail.height",
+        "guard.handrail.diameter", "guard.shims", "guard.newels.section", "guard.newels.gap", "guard.newels.height", "guard.newels.lean",
+        "guard.cap.section",
     ];
 
     /// <summary>The designs that one step of a lever makes of another, nearest first.</summary>

@@ -36,16 +36,23 @@ internal sealed class TimberLevers(LeverContext context)
             p.Deck.Count is null ? [] : [[new KeyChange("deck.count", "auto")]]);
         yield return new Lever("deck.layout", Layout);
         yield return new Lever("guard.rails.section", Rails);
-        yield return new Lever("guard.rails.count", (p, way, _) => p.Guard.RailHeights.IsEmpty
+        yield return new Lever("guard.rails.count", (p, way, _) => p.Guard.RailHeights.IsEmpty && p.Guard.Net is null
             ? Count("guard.rails.count", p.Guard.RailCount, way, least: 1) : []);
         yield return new Lever("guard.pickets.section", (p, way, ratio) => p.Guard.Pickets is { } pickets
             ? Sections(p, "guard.pickets.section", pickets.Stock, pickets.Section, Flat, way, ratio) : []);
         yield return new Lever("guard.pickets.gap", (p, way, _) => p.Guard.Pickets is { } pickets && way == Way.Less && pickets.Gap > Gap
             ? [[new KeyChange("guard.pickets.gap", Written.Length(p.Units, Rounding.Down(Gap, Written.Fine(p.Units))))]] : []);
+        yield return new Lever("guard.net.opening", (p, way, _) => p.Guard.Net is { } net && way == Way.Less
+            && Rounding.Down(Gap * net.Opening / net.Passes, Written.Fine(p.Units)) is var mesh && mesh < net.Opening
+            ? [[new KeyChange("guard.net.opening", Written.Length(p.Units, mesh))]] : []);
+        yield return new Lever("guard.net.bottom", (p, way, _) => p.Guard.Net is { } net && way == Way.Less && net.Bottom > Gap
+            ? [[new KeyChange("guard.net.bottom", Written.Length(p.Units, Rounding.Down(Gap, Written.Fine(p.Units))))]] : []);
         yield return new Lever("guard.handrail.height", Handrail);
         yield return new Lever("guard.handrail.diameter", (p, way, _) => p.Guard.Handrail is { IsRound: true } handrail
             && way == Way.More && handrail.Section.Width < ThickHandrail(p.Units) - Tolerances.RoundOff
             ? [[new KeyChange("guard.handrail.diameter", Written.Length(p.Units, ThickHandrail(p.Units)))]] : []);
+        yield return new Lever("guard.shims", (p, way, _) => !p.Guard.Shims && way == Way.More
+            ? [[new KeyChange("guard.shims", "true")]] : []);
         yield return new Lever("guard.cap.section", (p, way, ratio) => Sections(
             p, "guard.cap.section", p.Guard.CapStock, p.Guard.Cap, Flat, way, ratio));
     }
@@ -79,7 +86,7 @@ internal sealed class TimberLevers(LeverContext context)
         {
             var change = new KeyChange("guard.rails.section", section.Name);
             var wanted = (int)Math.Ceiling(count * (guard.Rail.Width + Gap) / (section.Width + Gap));
-            yield return guard.RailHeights.IsEmpty && wanted != count
+            yield return guard.RailHeights.IsEmpty && guard.Net is null && wanted != count
                 ? [change, new KeyChange("guard.rails.count", Written.Count(wanted))]
                 : [change];
         }
@@ -115,7 +122,7 @@ internal sealed class TimberLevers(LeverContext context)
         Others(p, stock, now, strength, way, ratio).Select(s => ImmutableArray.Create(new KeyChange(path, s.Name)));
 
     // Stronger ones, those first that are strong enough by the ratio, lightest first; or lighter ones, heaviest first.
-    private static IEnumerable<Section> Others(
+    internal static IEnumerable<Section> Others(
         BridgeParameters p, string stock, Section now, Func<Section, double> strength, Way way, double ratio,
         Func<Section, bool>? fits = null)
     {

@@ -63,7 +63,10 @@ internal static class Yard
             p.Guard.Pickets is { } sticks ? [("guard.pickets.section", sticks.Stock, sticks.Section)] : [];
         (string Path, string Stock, Section Section)[] cleats =
             p.Deck.Cleats is { } strips ? [("deck.cleats.section", strips.Stock, strips.Section)] : [];
-        return all.Concat(stringer).Concat(cleats).Concat(pickets).Concat(handrail).Where(a => !p.StockNamed(a.Stock).Sells(a.Section));
+        (string Path, string Stock, Section Section)[] newels =
+            p.Guard.Newels is { } posts ? [("guard.newels.section", posts.Stock, posts.Section)] : [];
+        return all.Concat(stringer).Concat(cleats).Concat(pickets).Concat(handrail).Concat(newels)
+            .Where(a => !p.StockNamed(a.Stock).Sells(a.Section));
     }
 
     /// <summary>

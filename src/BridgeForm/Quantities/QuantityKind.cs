@@ -27,6 +27,9 @@ public enum QuantityKind
     /// <summary>Kilograms per metre.</summary>
     MassPerLength,
 
+    /// <summary>Kilograms per square metre.</summary>
+    MassPerArea,
+
     /// <summary>Square metres.</summary>
     Area,
 

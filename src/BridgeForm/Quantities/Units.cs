@@ -82,6 +82,14 @@ public static class Units
             [new("kg/m", 1, 1, []), new("lb/ft", KilogramsPerPound, MetresPerFoot, ["lbs/ft", "plf"]), new("g/m", 1, 1000, [])],
             "1.04 lb/ft or 1.55 kg/m"),
         new(
+            QuantityKind.MassPerArea,
+            "a mass per area",
+            [
+                new("kg/m2", 1, 1, ["kg/m²", "kg/m^2"]), new("lb/ft2", KilogramsPerPound, SquareFoot, ["lb/ft²", "lb/ft^2", "psf"]),
+                new("g/m2", 1, 1000, ["g/m²", "g/m^2", "gsm"]),
+            ],
+            "0.1 lb/ft2 or 0.5 kg/m2"),
+        new(
             QuantityKind.Area,
             "an area",
             [

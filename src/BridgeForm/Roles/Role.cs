@@ -38,6 +38,12 @@ public enum Role
 
     /// <summary>Strip across the deck for shoes to hold on.</summary>
     Cleat,
+
+    /// <summary>Post on a landing at which a guard ends.</summary>
+    Newel,
+
+    /// <summary>Tapered piece between a post's head and its cap.</summary>
+    Shim,
 }
 
 /// <summary>Which side of the bridge a member lies on, seen walking from A to B.</summary>

@@ -33,7 +33,10 @@ public sealed record RoleFacts
     public bool LiesOnTop { get; init; }
 
     /// <summary>Hangs on the ropes, which lie in its channels and touch no other wood.</summary>
-    public bool LiesOnRopes => RestsOn.IsEmpty;
+    public bool LiesOnRopes => RestsOn.IsEmpty && !StandsOnLanding;
+
+    /// <summary>Stands on a landing beside the end frame: neither ropes nor end frame carry it, and it holds neither down.</summary>
+    public bool StandsOnLanding { get; init; }
 
     /// <summary>Works in which it is added: one, or one for end frames and one for frames that hang.</summary>
     public required ImmutableArray<AssemblyWork> AddedIn { get; init; }

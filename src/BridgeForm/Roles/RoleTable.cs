@@ -56,6 +56,18 @@ public static class RoleTable
         },
         new()
         {
+            // An underlay.
+            Role = Role.Shim, Letter = "U", Name = "shim", Words = "Thin wedge on a post's head, under its cap",
+            Wood = WoodKey.LikeBaseButTreated,
+            Joints = [new("shim", "shim to post", JointCount.Each)],
+            RestsOn = [Bearing.InFrame(Role.Post)],
+            AddedIn = [AssemblyWork.BuildFrame], Rank = 3,
+            Axis = RoleAxis.Across, Faces = FaceWords.FlatAcross,
+            Share = WeightShare.Guard, Section = DrawingSection.Frame, Leaves = new(0.1, 0.3, 0.1),
+            Building = BuildingPart.Member,
+        },
+        new()
+        {
             // A deck board.
             Role = Role.Board, Letter = "D", Name = "board", Words = "Deck board you walk on", Wood = WoodKey.Board,
             Joints = [new("board-end", "deck board to base, each end", JointCount.EachEnd)],
@@ -99,7 +111,7 @@ public static class RoleTable
         {
             Role = Role.Cap, Letter = "C", Name = "cap", Words = "Cap along the tops of the posts", Wood = WoodKey.Cap,
             Joints = [new("cap", "cap to post, each end", JointCount.EachEnd)],
-            RestsOn = [Bearing.AtBothEnds(Role.Post)],
+            RestsOn = [Bearing.AtBothEnds(Role.Post, Role.Shim)],
             AddedIn = [AssemblyWork.FixCaps], Rank = 2,
             Axis = RoleAxis.Along, Faces = FaceWords.FlatAlong,
             Share = WeightShare.Guard, Section = DrawingSection.Guard, Leaves = new(0.4, 0.5, 0.1),
@@ -137,6 +149,16 @@ public static class RoleTable
             Axis = RoleAxis.Across, Faces = FaceWords.FlatAcross,
             Share = WeightShare.Deck, Section = DrawingSection.Deck, Leaves = new(0.55, 0.4, 0),
             Building = BuildingPart.Member,
+        },
+        new()
+        {
+            Role = Role.Newel, Letter = "N", Name = "newel", Words = "Post on the landing, at which the guard ends", Wood = WoodKey.Newel,
+            Joints = [new("newel", "newel to the landing, by its builder", JointCount.Each)],
+            RestsOn = [], StandsOnLanding = true,
+            AddedIn = [AssemblyWork.SetEndFrame], Rank = 5,
+            Axis = RoleAxis.Up, Faces = new("face towards B", "towards A", "to the right"),
+            Share = WeightShare.Guard, Section = DrawingSection.Guard, Leaves = new(0, 0.06, 0.45),
+            Building = BuildingPart.Post,
         },
     ];
 

@@ -33,6 +33,9 @@ public enum WoodKey
     /// <summary><c>guard.handrail.stock</c>; nothing is chosen where there is none.</summary>
     Handrail,
 
+    /// <summary><c>guard.newels.stock</c>; nothing is chosen where there are none.</summary>
+    Newel,
+
     /// <summary>No key: as the bases' if that is treated, else treated where the file has any.</summary>
     LikeBaseButTreated,
 }

@@ -12,6 +12,9 @@ public static class AssemblyWords
         AssemblyWork.BuildFrame => "Build the frame on the ground: base with its crown up, posts, braces; each by its arrow",
         AssemblyWork.SetEndFrame when step.Parts.IsEmpty =>
             "Set the end frame on its landing and fasten it as the engineer drew; the ropes pass clear of it",
+        AssemblyWork.SetEndFrame when step.Parts.Any(p => PartId.Read(p) is { Role: Role.Newel }) =>
+            "Set the end frame on its landing, the ropes clear of it, and fasten it as the engineer drew; fix the packer on the base where "
+                + "there is one, then set the newels on the landing, in line with the posts",
         AssemblyWork.SetEndFrame =>
             "Set the end frame on its landing, the ropes clear of it, and fasten it as the engineer drew; fix the packer on the base",
         AssemblyWork.HangFrame when step.Parts.IsEmpty => "Hang the frame on the ropes at its marks and close its keepers",

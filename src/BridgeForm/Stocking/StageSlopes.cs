@@ -58,7 +58,11 @@ public static class StageSlopes
     {
         var count = steps.Length == 0 ? 0 : steps[^1].Stage;
         var stride = Math.Max(1, (count + MostSolved - 1) / MostSolved);
-        var weights = new PartWeights(design, parameters.Frames.HardwareMass, pieces, groups);
+        var layout = BridgeLayout.Lay(parameters, design);
+        var weights = new PartWeights(design, parameters.Frames.HardwareMass, pieces, groups)
+        {
+            Nets = [.. Enumerable.Range(1, layout.Bays).Select(bay => GuardNet.Mass(layout, bay))],
+        };
         var (loads, moments) = (new double[design.Nodes.Length], new double[design.Nodes.Length]);
         var slopes = ImmutableArray.CreateBuilder<StageSlope>();
         foreach (var stage in steps.GroupBy(s => s.Stage))
@@ -147,6 +151,9 @@ public static class StageSlopes
         /// <summary>Number of a frame; of a bay, counted on after the last frame.</summary>
         public int Place(string where) => _places[where];
 
+        /// <summary>Netting of each bay, both sides, kilograms.</summary>
+        public required ImmutableArray<double> Nets { get; init; }
+
         /// <summary>Adds a step's parts: a frame's at its node, half of a bay's at each of its two; nothing at the supports.</summary>
         public void Add(AssemblyStep step, double[] loads)
         {
@@ -160,6 +167,8 @@ public static class StageSlopes
                 return;
             }
 
+            // Netting is laced to the caps when they are on.
+            mass += step.Work == AssemblyWork.FixCaps ? Nets[place - _last - 1] : 0;
             Put(loads, place - _last - 1, mass / 2);
             Put(loads, place - _last, mass / 2);
         }

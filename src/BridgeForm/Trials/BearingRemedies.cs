@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using BridgeForm.Checks;
 using BridgeForm.Checks.Timber;
+using BridgeForm.Contacts;
+using BridgeForm.Frames;
 using BridgeForm.Materials;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
@@ -13,6 +15,8 @@ internal static class BearingRemedies
 {
     // Lumber that lies flat as a rail: 1 in, 5/4 and 2 in, the thinnest that passes.
     private static readonly ImmutableArray<string> s_thicknesses = ["5/4", "2", "3"];
+
+    private const string Bear = "parts-bear";
 
     /// <summary>Empty when none of these checks fails.</summary>
     public static IEnumerable<Remedy> Find(CheckContext context, ImmutableArray<CheckResult> checks)
@@ -31,12 +35,35 @@ internal static class BearingRemedies
                 yield return new Remedy(
                     check.Id, $"Preliminary: with frames.base.length {Text(context, length)} it passes.", Length: length);
             }
+            else if (string.Equals(check.Id, Bear, StringComparison.Ordinal) && LiesOnShims(context))
+            {
+                yield return new Remedy(
+                    check.Id, "Preliminary: with guard.shims: true every cap lies down, on tapered shims on the heads it stands clear of.")
+                {
+                    Write = "guard.shims true",
+                };
+            }
             else if (string.Equals(check.Id, RailSpan.Declared.Id, StringComparison.Ordinal))
             {
                 yield return Rail(context, check.Id);
             }
         }
     }
+
+    // Caps that stand clear, and none that still does on this very shape with shims.
+    private static bool LiesOnShims(CheckContext context)
+    {
+        if (context.Parameters.Guard.Shims || !context.Contacts.Gaps.Any(IsCap))
+        {
+            return false;
+        }
+
+        var layout = context.Layout.WithShims();
+        return !ContactSweep.Sweep(layout, [.. Members.Lay(layout).SelectMany(g => g.Members).Select(SweptPart.Of)], [], context.Token)
+            .Gaps.Any(IsCap);
+    }
+
+    private static bool IsCap(ContactFault gap) => PartId.Read(gap.First) is { Role: Role.Cap };
 
     private static Remedy Along(CheckContext context, CheckResult check)
     {

@@ -15,8 +15,10 @@ public sealed class CheckPageTests
             + "holes: { base: [{ from_end: 12 in, diameter: 3/8 in }] }\n",
         Bridges.Garden.Replace(
             "span: 30 ft",
-            "span: 30 ft, ground: [[0 ft, -4 ft], [30 ft, -4 ft]], water: -5 ft, a: { landing: { level: 8 in, gap: 1/4 in } }",
-            StringComparison.Ordinal) + "\nguard: { pickets: { gap: 3-1/2 in }, handrail: { height: 34 in } }\n",
+            "span: 30 ft, ground: [[0 ft, -4 ft], [30 ft, -4 ft]], water: -5 ft, a: { landing: { level: 8 in, gap: 1/4 in, depth: 4 ft, "
+                + "bearer: sill } }",
+            StringComparison.Ordinal) + "\nguard: { pickets: { gap: 3-1/2 in }, handrail: { height: 34 in }, newels: { gap: 2 in } }\n",
+        Bridges.Garden + "\nguard: { net: { opening: 2 in, mass: 0.1 lb/ft2 } }\n",
     ];
 
     private static readonly string[] s_failing =

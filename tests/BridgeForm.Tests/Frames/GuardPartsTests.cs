@@ -140,6 +140,12 @@ public sealed class GuardPartsTests
                 solids.Add(($"seed {seed} {member.Id}", StockSolid.Build(member.Shape).OrNull!));
                 bodies.Add(CutBody.Of(member.Shape));
             }
+
+            foreach (var panel in GuardNet.Panels(layout))
+            {
+                solids.Add(($"seed {seed} {panel.Id}", StockSolid.Build(panel.Body).OrNull!));
+                bodies.Add(CutBody.Of(panel.Body));
+            }
         }
 
         Assert.True(built >= Math.Min(wanted, Few) / 2, $"{built} built");
@@ -151,13 +157,18 @@ public sealed class GuardPartsTests
         });
     }
 
-    private static bool IsNew(string id) => PartId.Read(id) is { Role: Role.Picket or Role.Handrail or Role.Cleat };
+    private static bool IsNew(string id) =>
+        PartId.Read(id) is { Role: Role.Picket or Role.Handrail or Role.Cleat or Role.Newel or Role.Shim };
 
     private static string Random(Random random)
     {
         double Between(double low, double high) => low + (random.NextDouble() * (high - low));
         var across = random.NextDouble() < 0.3;
         var width = Between(24, 64);
+        var pickets = string.Create(System.Globalization.CultureInfo.InvariantCulture,
+            $"pickets: {{ section: {width:0.#} x {Between(12, width):0.#} mm, gap: {Between(40, 100):0.#} mm }}");
+        var net = string.Create(System.Globalization.CultureInfo.InvariantCulture,
+            $"net: {{ opening: {Between(20, 80):0.#} mm, mass: {Between(0.1, 3):0.##} kg/m2, bottom: {Between(0, 100):0.#} mm }}");
         var size = random.NextDouble() < 0.5 ? "diameter: 40 mm" : "section: 38 x 44 mm";
         return string.Create(System.Globalization.CultureInfo.InvariantCulture, $$"""
             name: Random (invented)
@@ -179,8 +190,10 @@ public sealed class GuardPartsTests
             guard:
               rails: { section: 38 x 89 mm }
               cap: { section: 38 x 140 mm }
-              pickets: { section: {{width:0.#}} x {{Between(12, width):0.#}} mm, gap: {{Between(40, 100):0.#}} mm }
+              {{(random.NextDouble() < 0.3 ? net : pickets)}}
               handrail: { {{size}}, height: {{Between(760, 900):0.#}} mm }
+              newels: { section: 89 x 89 mm, gap: {{Between(13, 90):0.#}} mm, lean: {{Between(0, 14):0.##}} deg }
+              shims: true
             """);
     }
 

@@ -97,7 +97,14 @@ internal static class FaultFiles
         [FaultCode.RailsAndPickets] = Head + "guard: { rails: { count: 4 }, pickets: { gap: 3 in } }\n",
         [FaultCode.PicketsOverlap] = Head + "guard: { pickets: { section: 2x2, spacing: 1-1/4 in } }\n",
         [FaultCode.PicketsWithoutRoom] = Head + "guard: { rails: { section: 2x12 }, pickets: { gap: 12 in } }\n",
+        [FaultCode.RailsAndNet] = Head + "guard: { rails: { count: 4 }, net: { opening: 2 in, mass: 0.1 lb/ft2 } }\n",
+        [FaultCode.PicketsAndNet] = Head + "guard: { pickets: { gap: 3 in }, net: { opening: 2 in, mass: 0.1 lb/ft2 } }\n",
+        [FaultCode.NetWithoutRoom] = Head
+            + "frames: { post: { length: 12 in } }\nguard: { net: { opening: 2 in, mass: 0.1 lb/ft2, bottom: 12 in } }\n",
         [FaultCode.HandrailAboveCap] = Head + "guard: { handrail: { height: 50 in } }\n",
+        [FaultCode.NewelOffLanding] =
+            "name: a\nsite: { span: 30 ft, a: { landing: { gap: 2 in } } }\nguard: { newels: { gap: 1/2 in } }\n",
+        [FaultCode.BearerWithoutLanding] = "name: a\nsite: { span: 30 ft, a: { landing: { bearer: sill } } }\n",
         [FaultCode.HoleTooWide] = Head + "holes: { brace: [{ face: top, from_end: 5 in, diameter: 2 in }] }\n",
         [FaultCode.HoleOutsidePart] = Head + "holes: { post: [{ from_end: 90 in, diameter: 1/2 in }] }\n",
         [FaultCode.HoleOffFace] = Head + "holes: { post: [{ from_end: 6 in, across: 8 in, diameter: 1/2 in }] }\n",
@@ -147,6 +154,8 @@ internal static class FaultFiles
               brace: { section: 2x4, lean: 12 deg, foot: 28-1/4 in }
             guard: { rails: { section: 1x4, count: 10 } }
             """,
+        [FaultCode.LandingAboveGuard] =
+            "name: a\nsite: { span: 30 ft, a: { landing: { level: 6 ft } } }\nguard: { newels: { gap: 2 in } }\n",
         [FaultCode.NoTreadFits] = "name: a\nsite: { span: 10 ft }\nframes: { spacing: 7.6 in, stance: plumb }\n"
             + "deck: { layout: across, board: { section: 2x8 }, gap: 1/4 in, count: auto }\n",
         [FaultCode.PostHeadRunsOut] = """

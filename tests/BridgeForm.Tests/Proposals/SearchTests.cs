@@ -241,7 +241,7 @@ public sealed class SearchTests
         return model!;
     }
 
-    private static SearchResult Propose(string text, SearchAsk? ask = null) => Search.Propose(Read(text), null, ask ?? new SearchAsk());
+    internal static SearchResult Propose(string text, SearchAsk? ask = null) => Search.Propose(Read(text), null, ask ?? new SearchAsk());
 
     private static SearchResult Best(string text, SearchAsk ask) => Search.Best(Read(text), null, ask);
 }

@@ -31,6 +31,8 @@ public sealed class QuantityReadingTests
     [InlineData(QuantityKind.MassPerLength, "1.55 kg/m", 1.55)]
     [InlineData(QuantityKind.Area, "0.27 in2", 1.741932e-4)]
     [InlineData(QuantityKind.Area, "175 mm²", 1.75e-4)]
+    [InlineData(QuantityKind.MassPerArea, "0.1 lb/ft2", 0.48824276)]
+    [InlineData(QuantityKind.MassPerArea, "500 g/m2", 0.5)]
     [InlineData(QuantityKind.Density, "35 lb/ft3", 560.64617)]
     [InlineData(QuantityKind.Density, "530 kg/m3", 530)]
     [InlineData(QuantityKind.Coverage, "100 ft2/gal", 2454.2385)]

@@ -74,7 +74,7 @@ public sealed class RoleTableTests
     [Theory]
     [InlineData(DrawingSection.Frame, "base post")]
     [InlineData(DrawingSection.Deck, "base packer stringer")]
-    [InlineData(DrawingSection.Guard, "base post rail")]
+    [InlineData(DrawingSection.Guard, "base post shim rail")]
     public void What_stands_under_a_section_is_found_down_to_the_ropes(DrawingSection section, string names) =>
         Assert.Equal(names, string.Join(' ', RoleTable.All.Where(f => RoleTable.IsUnder(f.Role, section)).Select(f => f.Name)));
 
@@ -84,8 +84,8 @@ public sealed class RoleTableTests
     {
         string[] written =
         [
-            "keeper", "post-foot", "brace-foot", "brace-head", "packer", "board-end", "stringer-end", "tread", "rail", "cap", "picket",
-            "handrail", "cleat",
+            "keeper", "post-foot", "brace-foot", "brace-head", "packer", "shim", "board-end", "stringer-end", "tread", "rail", "cap",
+            "picket", "handrail", "cleat", "newel",
         ];
         Assert.Equal(written, RoleTable.JointNames);
         Assert.Equal(
@@ -106,6 +106,7 @@ public sealed class RoleTableTests
     [InlineData(Role.Cap, "caps")]
     [InlineData(Role.Handrail, "handrails")]
     [InlineData(Role.Cleat, "cleats")]
+    [InlineData(Role.Newel, "newels")]
     public void Wood_is_chosen_where_the_table_says(Role role, string stock)
     {
         var text = Bridges.Inclined
@@ -116,7 +117,7 @@ public sealed class RoleTableTests
             + "\ndeck: { layout: across, board: { section: 38 x 140 mm, stock: boards }, stringer: { section: 38 x 140 mm, count: 3, "
             + "stock: stringers }, grip: cleats, cleats: { section: 19 x 89 mm, stock: cleats } }"
             + "\nguard: { rails: { section: 19 x 89 mm, count: 6, stock: rails }, cap: { section: 38 x 140 mm, stock: caps }, "
-            + "handrail: { height: 700 mm, stock: handrails } }\nstock:\n"
+            + "handrail: { height: 700 mm, stock: handrails }, newels: { stock: newels } }\nstock:\n"
             + string.Concat(Stocks.Select(name =>
                 $"  {name}: {{ species: western-red-cedar, treated: {(name == "stringers" ? "true" : "false")}, lengths: [3 m] }}\n"));
         var layout = Bridges.Layout(Bridges.Read(text));
@@ -127,7 +128,7 @@ public sealed class RoleTableTests
     }
 
     private static readonly string[] Stocks =
-        ["bases", "posts", "braces", "boards", "stringers", "rails", "caps", "handrails", "cleats"];
+        ["bases", "posts", "braces", "boards", "stringers", "rails", "caps", "handrails", "cleats", "newels"];
 
     [Fact]
     public void Nothing_chooses_wood_for_stringers_that_a_deck_has_not() =>

@@ -20,26 +20,19 @@ internal static class GuardOpenings
     public static DeclaredCheck Declared { get; } = new(
         "guard-openings",
         "Openings in the guard",
-        "Largest sphere that passes between the deck's edge and the bottom rail, between rails, or between pickets and at the "
-            + "posts beside them, and under the cap, bay by bay up to the guards' ends, against 4 in "
+        "Largest sphere that passes between the deck's edge and the bottom rail, between rails, between pickets and at the "
+            + "posts beside them, or through a mesh of the net (of cord: a circle of the mesh's girth, 4/π of its side), and under "
+            + "the cap, bay by bay up to the guards' ends, against 4 in "
             + "(4-3/8 in from 36 in up on a public bridge). From an end frame to the landing's own guard it "
             + "does not look: guard-at-landing.",
         Source,
         [CheckStatus.Pass, CheckStatus.Fail]);
 
-    /// <summary>Beyond the end frames.</summary>
-    public static DeclaredCheck DeclaredLanding { get; } = new(
-        "guard-at-landing",
-        "Openings between the bridge's guard and the landing's",
-        "What lies between the last frame's guard and the landing's own guard is not in the project file; the sphere of guard-openings "
-            + "must not pass there either. Only stated.",
-        Source,
-        [CheckStatus.Engineer]);
-
     /// <summary>The opening closest to what its code lets pass, or furthest beyond it.</summary>
     public static CheckResult Check(CheckContext context)
     {
-        var openings = context.Bays.SelectMany(bay => InBay(context, bay).Concat(BetweenPickets(context.Layout, bay)));
+        var openings = context.Bays.SelectMany(
+            bay => InBay(context, bay).Concat(BetweenPickets(context.Layout, bay)).Concat(ThroughNet(context.Layout, bay)));
         var worst = Ties.FirstLargest(openings, o => o.Clear / o.Sphere)!;
         var words = context.Words();
         return new CheckResult(
@@ -48,23 +41,6 @@ internal static class GuardOpenings
             $"widest in {worst.Where}: {words.Length(worst.Clear)} clear; no sphere of {words.InInches(worst.Sphere)} may pass; between "
                 + "the end frames and the landings' guards it is not looked at (guard-at-landing)")
             .On([.. Beside(context, worst.Bay, worst.Below), .. CheckParts.OnBothSides(worst.Above)]);
-    }
-
-    /// <summary>Always for an engineer.</summary>
-    public static CheckResult AtLanding(CheckContext context)
-    {
-        var layout = context.Layout;
-        var (sphere, source) = Limits.Opening(layout.Parameters.Use, 0);
-        var words = context.Words();
-        return Outcome.ForEngineer(
-            DeclaredLanding,
-            sphere,
-            "m",
-            source,
-            $"the guards end at {layout.Poses[0].Name} and {layout.Poses[^1].Name}; from there to the landings' own guards no sphere of "
-                + $"{words.InInches(sphere)} may pass. "
-            + "Landings' guards are not in the project file")
-            .On([.. context.InFrame(0, Role.Post), .. context.InFrame(layout.Bays, Role.Post)]);
     }
 
     /// <summary>A sphere exactly as wide as the opening passes through it.</summary>
@@ -97,7 +73,8 @@ internal static class GuardOpenings
             for (var i = 1; i < ladder.Count; i++)
             {
                 var (below, above) = (ladder[i - 1], ladder[i]);
-                if (layout.Parameters.Guard.Pickets is not null && below.Role == above.Role)
+                if ((layout.Parameters.Guard.Pickets is not null && below.Role == above.Role)
+                    || (layout.Parameters.Guard.Net is not null && above.Role == Role.Cap))
                 {
                     continue;
                 }
@@ -118,6 +95,19 @@ internal static class GuardOpenings
         return PicketGaps.InBay(layout, bay).Select(gap => new Opening(
             gap.Clear, sphere, source, $"{FramePoses.BayName(bay, layout.Bays)} between {gap.From.Name} and {gap.To.Name}", bay, gap.From,
             gap.To.Id));
+    }
+
+    private static IEnumerable<Opening> ThroughNet(BridgeLayout layout, int bay)
+    {
+        if (layout.Parameters.Guard.Net is { } net)
+        {
+            var (sphere, source) = Limits.Opening(layout.Parameters.Use, 0);
+            var rail = GuardRails.Lay(layout, bay, Side.Right).First();
+            var mesh = net.IsStiff ? "a mesh of the net" : "a mesh of the net, which gives until it is round";
+            yield return new Opening(
+                net.Passes, sphere, source, $"{FramePoses.BayName(bay, layout.Bays)} through {mesh}", bay, rail,
+                GuardCaps.Lay(layout, bay, Side.Right).Id);
+        }
     }
 
     /// <summary>Deck's edge, rails from below, cap: of the right side.</summary>

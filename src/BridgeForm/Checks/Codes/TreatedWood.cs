@@ -61,9 +61,10 @@ internal static class TreatedWood
         _ => $"hot-dip galvanised or stainless in {stock}; treatment.fasteners says which",
     };
 
-    // Of the parts that a project chooses wood for, a bridge may stand without packers alone.
+    // Of the parts that a project chooses wood for, a bridge may stand without packers and shims alone.
     private static bool Uses(BridgeLayout layout, string stock) => RoleTable.All
         .Where(f => f.Role != Role.Packer || layout.Steps.Packers.Contains(true))
+        .Where(f => f.Role != Role.Shim || layout.Steps.Shims.Contains(true))
         .Any(f => string.Equals(layout.Parameters.FindStock(f.Role), stock, StringComparison.Ordinal));
 
     private static CheckResult Say(DeclaredCheck check, bool warn, string source, string detail) => new(

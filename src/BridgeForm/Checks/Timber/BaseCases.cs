@@ -201,7 +201,7 @@ internal sealed record FrameWeights(double Deck, double Guard, double Brace, dou
                 * BridgeMasses.Gravity;
         return new FrameWeights(
             Weight(WeightShare.Deck),
-            Weight(WeightShare.Guard) / 2,
+            (Weight(WeightShare.Guard) + (GuardNet.Mass(layout, bay) * BridgeMasses.Gravity)) / 2,
             Weight(WeightShare.Brace) / 2,
             Weight(WeightShare.Base) + (layout.Parameters.Frames.HardwareMass * BridgeMasses.Gravity));
     }

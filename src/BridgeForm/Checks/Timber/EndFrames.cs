@@ -1,6 +1,7 @@
 using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Quantities;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Checks.Timber;
 
@@ -80,10 +81,10 @@ internal static class EndFrames
     private static double Weight(BridgeLayout layout, int frame, int bay)
     {
         var asked = layout.Parameters.Frames.Holes;
-        double Mass(IEnumerable<Member> members) => members.Sum(m =>
+        double Mass(IEnumerable<Member> members) => members.Where(m => !RoleTable.Of(m.Role).StandsOnLanding).Sum(m =>
             MemberVolume.Measure(m.Shape, MemberVolume.IsDrilled(asked, m.Role)) * layout.Parameters.StockNamed(m.Stock).Density.Low);
         var mass = Mass(Members.Frame(layout, frame).Members)
-            + (Mass(Members.Bay(layout, bay).Members) / 2) + layout.Parameters.Frames.HardwareMass;
+            + ((Mass(Members.Bay(layout, bay).Members) + GuardNet.Mass(layout, bay)) / 2) + layout.Parameters.Frames.HardwareMass;
         return mass * BridgeMasses.Gravity;
     }
 }

@@ -68,6 +68,7 @@ internal static class AllowedRange
         QuantityKind.Stress => "MPa",
         QuantityKind.Mass => "kg",
         QuantityKind.MassPerLength => "kg/m",
+        QuantityKind.MassPerArea => "kg/m2",
         QuantityKind.Area => "mm2",
         QuantityKind.Density => "kg/m3",
         QuantityKind.Coverage => "m2/l",

@@ -228,10 +228,35 @@ internal static class RuleFaults
                 "The two rails of the pickets, with a gap under and over them, do not fit between deck and post's head.",
                 "Narrower rails, a smaller `guard.pickets.gap`, or a longer `frames.post.length`."),
             new(
+                FaultCode.RailsAndNet,
+                "rails-and-net",
+                "The guard is filled by rails, as many or as high as the file says, and by a net as well.",
+                "`guard.rails` without `count` and `heights` to keep the net, or no `guard.net` to keep the rails."),
+            new(
+                FaultCode.PicketsAndNet,
+                "pickets-and-net",
+                "The guard is filled by pickets and by a net.",
+                "No `guard.pickets` to keep the net, or no `guard.net` to keep the pickets."),
+            new(
+                FaultCode.NetWithoutRoom,
+                "net-without-room",
+                "The rail that carries the net's lower edge does not fit between deck and post's head.",
+                "Less `guard.net.bottom`, a narrower rail, or a longer `frames.post.length`."),
+            new(
                 FaultCode.HandrailAboveCap,
                 "handrail-above-cap",
                 "A handrail higher than the posts' heads, on which the cap lies.",
                 "A lower `guard.handrail.height`, as the fault names it, or a longer `frames.post.length`."),
+            new(
+                FaultCode.NewelOffLanding,
+                "newel-off-landing",
+                "A newel that stands over the end frame's base, over the landing's gap or beyond the landing's far end.",
+                "More `guard.newels.gap`, or a deeper landing, as the fault names it."),
+            new(
+                FaultCode.BearerWithoutLanding,
+                "bearer-without-landing",
+                "A sill or ledger of a landing whose depth is not given.",
+                "`depth` beside it, or no `bearer`."),
             new(
                 FaultCode.HoleTooWide,
                 "hole-too-wide",

@@ -27,6 +27,11 @@ internal static class ShapeFaults
                 "The slanting cut of a post's head reaches down to its foot.",
                 "A longer `frames.post.length`, or less sag or rise."),
             new(
+                FaultCode.LandingAboveGuard,
+                "landing-above-guard",
+                "A landing so high that newels as high as the guard have no length on it.",
+                "A lower `level` of the landing, or `guard.newels.height`."),
+            new(
                 FaultCode.DeckWithoutLength,
                 "deck-without-length",
                 "Boards or stringers between two frames have no length left.",

@@ -11,9 +11,71 @@ internal static class LandingProofs
     // and thickness, and what the boards rise on the way there.
     private static double Surface => s_bridge.EndTop + s_bridge.Lift + TwoBays.Upright(s_bridge.DeckFall) + (1.75 * s_bridge.DeckFall);
 
-    // Always: the landings' guards are not in the project file. IRC 2018 R312.1.3: 4 in.
+    // Without newels the landings' guards are not in the project file. IRC 2018 R312.1.3: 4 in.
     [Proves("guard-at-landing", CheckStatus.Engineer)]
     public static Proof Guards() => new Proof(s_bridge.Check("guard-at-landing"), 4 * TwoBays.Inch).Saying("F00", "F02", "4 in");
+
+    // With newels at one end the other is still not in it.
+    [Proves("guard-at-landing", CheckStatus.Engineer)]
+    public static Proof Guard_at_one_end() => new Proof(
+        (s_bridge with { Guard = ", newels: { gap: 2 in, ends: a }" }).Check("guard-at-landing"), 4 * TwoBays.Inch)
+        .Saying("at A 2 in clear", "at B the guards end at F02");
+
+    // Newels lean as the posts do: what is clear is the gap, all the way up. 4 in pass, for a sphere passes an opening of its own size.
+    [Proves("guard-at-landing", CheckStatus.Pass, Side.Within)]
+    [Proves("guard-at-landing", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Newels_in_line(double share) => new(
+        (s_bridge with { Guard = FormattableString.Invariant($", newels: {{ gap: {4 * share:0.##########} in }}") })
+            .Check("guard-at-landing"),
+        4 * share * TwoBays.Inch, 4 * TwoBays.Inch);
+
+    // Upright newels of 1-1/2 in beside posts that lean out by 8°: H over the landing the post's inner face lies H·tan 8° out, and the
+    // newel's outer one 1-1/2 in; the ball finds the hypotenuse of what is between them and the gap.
+    [Proves("guard-at-landing", CheckStatus.Pass, Side.Within)]
+    [Proves("guard-at-landing", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Upright_newels(double share)
+    {
+        var bridge = s_bridge with { PostLength = 30, Site = BothAt(Surface) };
+        var aside = ((CapTop(bridge) - Surface) * Math.Tan(bridge.LeanRadians)) - 1.5;
+        var gap = Math.Sqrt((16 * share * share) - (aside * aside));
+        var guard = FormattableString.Invariant($", newels: {{ section: 1.5 x 1.5 in, lean: 0 deg, gap: {gap:0.##########} in }}");
+        return new((bridge with { Guard = guard }).Check("guard-at-landing"), 4 * share * TwoBays.Inch, 4 * TwoBays.Inch) { Error = 1e-6 };
+    }
+
+    // IRC 2018 R312.1.2, IBC 1015.3: 36 in private, 42 in public, over the landing, which is level with the deck's end here.
+    [Proves("newel-height", CheckStatus.Pass, Side.Within)]
+    [Proves("newel-height", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Private_newels(double share) => Tall("private", 36, share, 0);
+
+    [Proves("newel-height", CheckStatus.Pass, Side.Within)]
+    [Proves("newel-height", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Public_newels(double share) => Tall("public", 42, share, 0);
+
+    // A landing 1/4 in under the deck: who stands on the deck has that much less.
+    [Proves("newel-height", CheckStatus.Pass, Side.Within)]
+    [Proves("newel-height", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Newels_on_a_lower_landing(double share) => Tall("private", 36, share, 0.25);
+
+    // Only stated: where a bearer is said to be.
+    [Proves("landing-bearer", CheckStatus.Engineer)]
+    public static Proof Sill() => new Proof(
+        (s_bridge with { Site = ", a: { landing: { depth: 4 ft, bearer: sill } }, b: { landing: { depth: 4 ft, bearer: ledger } }" })
+            .Check("landing-bearer"), 2)
+        .Saying("at A a sill on the ground", "treated for contact with the ground", "at B a ledger", "keep the galvanised ropes clear");
+
+    private static Proof Tall(string use, double inches, double share, double under)
+    {
+        var guard = FormattableString.Invariant($", newels: {{ height: {(inches / share) + under:0.##########} in }}");
+        var bridge = s_bridge with { Use = use, Site = BothAt(Surface - under), Guard = guard };
+        return new(bridge.Check("newel-height"), inches / share * TwoBays.Inch, inches * TwoBays.Inch) { Error = 1e-7 };
+    }
+
+    // The cap lies on the head, which is cut along it, and runs on to the post's outer face, 3/4 in further.
+    private static double CapTop(TwoBays bridge) => bridge.EndTop + (bridge.PostLength * Math.Cos(bridge.LeanRadians))
+        + TwoBays.Upright(bridge.CapFall) + (0.75 * bridge.CapFall);
+
+    private static string BothAt(double level) => FormattableString.Invariant(
+        $", a: {{ landing: {{ level: {level:0.##########} in }} }}, b: {{ landing: {{ level: {level:0.##########} in }} }}");
 
     // ADA 2010 303 (from memory): 1/2 in.
     [Proves("landing-step", CheckStatus.Pass, Side.Within)]

@@ -73,6 +73,41 @@ internal static class CapProofs
     private static LevelDeck WithPickets =>
         new() { PostLength = 42, Rails = "{ section: 2x4 }, pickets: { section: 2x2, gap: 3 in }" };
 
+    // 50 lbf on one foot square (IRC Table R301.5) against what the maker declares.
+    [Proves("net-load", CheckStatus.Pass, Side.Within)]
+    [Proves("net-load", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Net(double share) => new(
+        Netted(FormattableString.Invariant($", capacity: {50 / share:0.##########} lbf, source: a maker (invented)")).Check("net-load"),
+        50 * Pound,
+        50 / share * Pound);
+
+    [Proves("net-load", CheckStatus.Engineer)]
+    public static Proof NoNet() => new Proof(Netted("").Check("net-load"), 50 * Pound).Saying("guard.net.capacity");
+
+    private static LevelDeck Netted(string more) =>
+        new() { PostLength = 42, Rails = $"{{ section: 2x4 }}, net: {{ opening: 2 in, mass: 0.1 lb/ft2{more} }}" };
+
+    // A newel of 40 in pushed at its top: 200·40 = 8000 in·lbf on 3.5·1.5²/6 = 1.3125 in³, its weaker way.
+    [Proves("newel-bending", CheckStatus.Pass, Side.Within)]
+    [Proves("newel-bending", CheckStatus.Fail, Side.Beyond)]
+    public static Proof Newel(double share) => new(
+        WithNewels.With("dimension", bending: 8000 / 1.3125 / share / 1.6).Check("newel-bending"),
+        8000 / 1.3125 * Psi,
+        8000 / 1.3125 / share * Psi);
+
+    [Proves("newel-bending", CheckStatus.Engineer)]
+    public static Proof NoNewel() => new Proof(WithNewels.Unknown.Check("newel-bending"), 8000 / 1.3125 * Psi)
+        .Saying("2x4 white-oak no1: the built-in tables");
+
+    [Proves("newel-foot", CheckStatus.Engineer)]
+    public static Proof NewelFoot() => new Proof(WithNewels.Check("newel-foot"), 200 * Pound).Saying("200 lbf × 40 in");
+
+    private static LevelDeck WithNewels => new()
+    {
+        PostLength = 42,
+        Rails = "{ section: 1x4, heights: [12 in] }, newels: { section: 2x4, height: 40 in }",
+    };
+
     [Proves("handrail-bending", CheckStatus.Engineer)]
     public static Proof NoHandrail() =>
         new Proof(WithHandrail("diameter: 2 in").Unknown.Check("handrail-bending"), 3600 / (Math.PI * 8 / 32) * Psi)

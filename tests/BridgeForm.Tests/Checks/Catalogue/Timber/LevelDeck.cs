@@ -136,7 +136,8 @@ internal sealed record LevelDeck
     private static readonly Func<CheckContext, IEnumerable<CheckResult>>[] s_checks =
     [
         DeckBending.Check, DeckShear.Check, DeckDeflection.Check, HoleSizes.Check, HoleDistances.Check,
-        CapSpan.Check, RailSpan.Check, PicketSpan.Check, HandrailSpan.Check, GuardJoints.Check, KeeperUplift.Check,
+        CapSpan.Check, RailSpan.Check, PicketSpan.Check, NetLoad.Check, HandrailSpan.Check, Newels.Check, GuardJoints.Check,
+        KeeperUplift.Check,
         DeckBearing.Check, GuardBearing.Check, EndFrames.Check, c => [EndDistance.Check(c)],
         c => [GuardPost.Check(c)], c => [GuardPostShear.Check(c)], c => [GuardPostAlong.Check(c)],
         c => [GuardBrace.Check(c)], RopeBearing.Check,
