@@ -30,7 +30,7 @@ public sealed partial class DocumentTests : IClassFixture<DocumentTests.Made>
                 + "\njoints: { post-foot: { kind: bracket, capacity: { uplift: 1500 lbf, shear: 900 lbf, source: invented } } }\n";
             var (code, _, error) = CommandRun.Run("make", _run.Write("bridge.yaml", project), "-o", Folder, "--quiet");
             Assert.True(code == 0, error);
-            Assert.Equal(0, CommandRun.Run("make", _run.Path("bridge.yaml"), "-o", Folder, "--only", "usdz", "--quiet").Code);
+            Assert.Equal(0, CommandRun.Run("make", _run.Path("bridge.yaml"), "-o", Folder, "--only", "usdz,scale-model", "--quiet").Code);
             Files = [.. Directory.EnumerateFiles(Folder, "*", SearchOption.AllDirectories)
                 .Select(f => Path.GetRelativePath(Folder, f).Replace('\\', '/'))
                 .Order(StringComparer.Ordinal)];

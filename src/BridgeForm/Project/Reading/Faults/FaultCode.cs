@@ -104,6 +104,9 @@ internal enum FaultCode
     RatesInTwoMoneys,
     DateNotRead,
     SheetTextTooLong,
+    PrintBed,
+    PrintTooLarge,
+    PrintTooThick,
     AsBuiltOtherBridge,
     AsBuiltOtherRope,
 
