@@ -58,7 +58,7 @@ public sealed partial class DocumentTests : IClassFixture<DocumentTests.Made>
     public void Every_column_is_in_its_table()
     {
         var tables = _made.Files.Where(f => f.EndsWith(".csv", StringComparison.Ordinal)).ToList();
-        Assert.Equal(13, tables.Count);
+        Assert.Equal(14, tables.Count);
         Assert.All(tables, table =>
         {
             var columns = Fields(_made.Text(table).Split('\n')[0].TrimEnd('\r')).Select(f => Share().Replace(f, "S %")).Distinct(

@@ -122,6 +122,13 @@ internal sealed record PrintPart
         };
     }
 
+    /// <summary>Without what lies above a plane of the world.</summary>
+    public PrintPart Ripped(Plane plane) => this with
+    {
+        IsChanged = true,
+        Stock = Stock with { Rips = [.. Stock.Rips, Place.ToLocal(plane)] },
+    };
+
     /// <summary>Its ends run on into what they bear on.</summary>
     public PrintPart Joined(bool near, bool far) => this with
     {
