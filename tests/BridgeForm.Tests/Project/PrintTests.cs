@@ -14,7 +14,8 @@ public sealed class PrintTests
     public void A_bed_is_two_lengths(string key, double width, double depth)
     {
         var print = Print(key);
-        Assert.Equal((width, depth), (print.BedWidth, print.BedDepth));
+        Assert.Equal(width, print.BedWidth, 1e-12);
+        Assert.Equal(depth, print.BedDepth, 1e-12);
         Assert.Equal(0.0012, print.Thinnest, 1e-12);
     }
 
@@ -28,14 +29,14 @@ public sealed class PrintTests
     [InlineData("scale: 2:1", "scale")]
     [InlineData("scale: 1:0.5", "out of range")]
     [InlineData("scale: 1:500", "allowed is 1:100 to 1:1")]
-    [InlineData("scale: 0", "out of range")]
+    [InlineData("scale: 0", "has no unit")]
     [InlineData("thinnest: 230 mm", "out of range")]
 
     // 58 in are 1473.2 mm; the bed of 220 mm takes 210 mm: 7.02 times less, which is 1:8.
     [InlineData("scale: 1:5", "1:8")]
 
-    // Rails of 1-1/2 in are 38.1 mm: at 1:20 1.905 mm, twice that 3.81 mm; 5 mm are twice the rail at 1:15.24.
-    [InlineData("thinnest: 5 mm", "at most 3.8 mm, or a scale of at least 1:15")]
+    // Rails of 1 in are 25.4 mm: at 1:20 1.27 mm, twice that 2.54 mm; 5 mm are twice the rail at 1:10.16.
+    [InlineData("thinnest: 5 mm", "at most 2.5 mm, or a scale of at least 1:10")]
     public void What_is_wrong_is_told_with_what_is_right(string key, string words)
     {
         var fault = Assert.Single(ProjectReader.Read(Text(key), "bridge.yaml", Bridges.Catalogue).Faults);
@@ -61,5 +62,5 @@ public sealed class PrintTests
     private static PrintParameters Print(string key) =>
         ProjectReader.Read(Text(key), "bridge.yaml", Bridges.Catalogue).Parameters!.Shop.Print;
 
-    private static string Text(string key) => Ground.Under(Bridges.Garden) + $"\nshop: {{ print: {{ {key} }} }}\n";
+    private static string Text(string key) => Bridges.Garden + $"\nshop: {{ print: {{ {key} }} }}\n";
 }
