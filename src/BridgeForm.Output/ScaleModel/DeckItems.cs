@@ -17,20 +17,20 @@ internal static class DeckItems
 
     private static IEnumerable<PrintItem> Bay(PrintSource source, string bay)
     {
-        var long_ = source.Of(bay, Role.Board, Role.Stringer);
-        if (long_.Count == 0)
+        var bearers = source.Of(bay, Role.Board, Role.Stringer);
+        if (bearers.Count == 0)
         {
             yield break;
         }
 
-        var first = source.Take(long_[0]);
+        var first = source.Take(bearers[0]);
         var up = first.Place.DirectionToWorld(first.Face(Vector3d.UnitY));
         var along = first.Place.X.X < 0 ? -first.Place.X : first.Place.X;
         var cleats = source.Of(bay, Role.Cleat);
-        if (long_[0].Id.Role == Role.Board)
+        if (bearers[0].Id.Role == Role.Board)
         {
             var lying = new Placement(first.Place.Origin, along, up.Cross(along), up);
-            var boards = long_.Select(p => source.Take(p).ThickEnoughBothWays(up)).ToList();
+            var boards = bearers.Select(p => source.Take(p).ThickEnoughBothWays(up)).ToList();
             var rise = boards.Max(b => b.Size(b.Face(up))) - first.Size(first.Face(up));
             ImmutableArray<PrintBody> bodies =
             [
@@ -42,13 +42,15 @@ internal static class DeckItems
             yield break;
         }
 
-        var treads = source.Of(bay, Role.Tread).Select(p => source.Take(p).ThickEnoughBothWays(up).Body());
-        var stringers = long_.Select(p => source.Take(p).ThickEnoughBothWays(-up).Grown(up, source.Rules.Join).Body());
+        var flat = source.Of(bay, Role.Tread).Select(p => source.Take(p)).ToList();
+        var treads = flat.Select(p => p.ThickEnoughBothWays(up).Body());
+        var raised = flat.Select(p => source.Rules.Lacking(p.Size(p.Face(up)))).DefaultIfEmpty().Max();
+        var stringers = bearers.Select(p => source.Take(p).ThickEnoughBothWays(-up).Grown(up, source.Rules.Join).Body());
         yield return new PrintItem(
             $"{bay} deck", PrintKind.Deck, new Placement(first.Place.Origin, along, along.Cross(up), -up), [.. treads, .. stringers]);
         foreach (var cleat in cleats)
         {
-            yield return StickItems.Flat(source, cleat, up, $"{bay} cleat {cleat.Id.Number}");
+            yield return StickItems.Flat(source, cleat, up, StickItems.Name(bay, cleat), raised);
         }
     }
 

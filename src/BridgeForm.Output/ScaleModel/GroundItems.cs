@@ -23,7 +23,11 @@ internal static class GroundItems
         var thickness = Math.Max(2 * rules.Thinnest, rules.OnBed(LeastThickness));
         var parameters = source.Model.Parameters;
         var inside = (rules.RopeBar(parameters) / 2) + rules.OnBed(BesideRope);
-        var middle = Math.Max((parameters.Ropes.Spacing / 2) - inside - (thickness / 2), thickness);
+        var (between, beside) = (
+            (parameters.Ropes.Spacing / 2) - inside - (thickness / 2), (parameters.Ropes.Spacing / 2) + inside + (thickness / 2));
+
+        // Between the ropes; beside them where these hang too close.
+        var middle = between > thickness ? between : beside;
         var count = (int)Math.Ceiling((line.To - line.From) / longest);
         var length = (line.To - line.From) / count;
         var half = rules.Fit / 2;

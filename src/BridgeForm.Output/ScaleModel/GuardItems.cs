@@ -5,12 +5,15 @@ namespace BridgeForm.Output.ScaleModel;
 
 /// <summary>
 /// The guard of a side of a bay in one piece, lying on the faces that meet the posts: rails, pickets, and where there are several
-/// rails a strip at each end that hides before the post.
+/// rails a strip at each end that hides before the post. Rails that lie in no plane, between posts that lean differently, are sticks.
 /// </summary>
 internal static class GuardItems
 {
     // Of what one bay has of a post's face.
     private const double ShareOfFace = 0.9;
+
+    // Rails of a panel may lie so much above the bed: about a layer, which the first line bridges. Common practice, no source.
+    private const double Flat = 0.3e-3;
 
     /// <summary>One item a side and bay.</summary>
     public static IEnumerable<PrintItem> All(PrintSource source) =>
@@ -29,7 +32,19 @@ internal static class GuardItems
         var middle = shaped[shaped.Count / 2];
         var (along, face) = (middle.Place.X.X < 0 ? -middle.Place.X : middle.Place.X, middle.Place.DirectionToWorld(middle.Face(inward)));
         var lying = new Placement(middle.Place.Origin, along, face.Cross(along), face);
-        var pickets = source.Of(bay, Role.Picket).Where(p => p.Id.Side == side)
+        var lowest = shaped.Select(r => r.Points().Min(p => lying.ToLocal(p).Z)).ToList();
+        var upright = source.Of(bay, Role.Picket).Where(p => p.Id.Side == side).ToList();
+        if (lowest.Max() - lowest.Min() > source.Rules.OnBed(Flat))
+        {
+            foreach (var part in rails.Concat(upright))
+            {
+                yield return StickItems.Flat(source, part, inward, StickItems.Name(bay, part));
+            }
+
+            yield break;
+        }
+
+        var pickets = upright
             .Select(p => source.Take(p).ThickEnoughBothWays(inward).Grown(-inward, source.Rules.Join).Body());
         yield return new PrintItem(
             $"{bay} guard {(side == Side.Left ? "left" : "right")}", PrintKind.Guard, lying,

@@ -65,7 +65,7 @@ internal sealed record PrintPlan
         var under = source.Model.Frames.Zip(frames)
             .Max(f => f.Second.Bodies.SelectMany(b => b.Points).Max(p => (f.First.Node - p).Dot(f.First.Up)));
         var rope = (1.5 * source.Rules.RopeBar(parameters)) + source.Rules.Fit;
-        var drop = Math.Max(under, rope) + (parameters.Frames.Base.Along / 2);
+        var drop = Math.Max(under, rope) + (source.Rules.FrameAlong(parameters) / 2);
         return new GroundLine(source, Box(frames[0]), Box(frames[^1]), drop, tallest);
     }
 

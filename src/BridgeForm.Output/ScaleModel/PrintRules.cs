@@ -36,6 +36,14 @@ internal sealed record PrintRules(double Scale, double Thinnest)
     /// <summary>By how much something must grow.</summary>
     public double Lacking(double size) => size < Thinnest - Tolerances.RoundOff ? Thinnest - size : 0;
 
+    /// <summary>Size of a printed frame along the bridge: that of its thickest part.</summary>
+    public double FrameAlong(BridgeParameters parameters)
+    {
+        var frames = parameters.Frames;
+        return Math.Max(
+            Math.Max(frames.Base.Along, Thinnest), Math.Max(frames.Post.Section.Thickness, frames.Brace.Section.Thickness));
+    }
+
     /// <summary>Side of the square bar that a rope is printed as.</summary>
     public double RopeBar(BridgeParameters parameters) => Math.Max(Thinnest, parameters.Ropes.Rope.Diameter);
 }

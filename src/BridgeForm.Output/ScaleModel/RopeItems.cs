@@ -43,7 +43,7 @@ internal static class RopeItems
         {
             var after = (frames[frame + 1].Node - frames[frame].Node).Normalized();
             var middle = ((frames[frame].Node - frames[frame - 1].Node).Normalized() + after).Normalized();
-            deeper += Math.Max(0, middle.Cross(after).Z / middle.Dot(after)) * parameters.Frames.Base.Along / 2;
+            deeper += Math.Max(0, middle.Cross(after).Z / middle.Dot(after)) * source.Rules.FrameAlong(parameters) / 2;
         }
 
         return frames[frame].Node - (deeper * frames[frame].Up) + (sign * parameters.Ropes.Spacing / 2 * Vector3d.UnitZ);

@@ -11,8 +11,8 @@ public sealed class ScaleModelRefereeTests
     // The reader keeps corners as 32-bit floats: 4e-6 mm at 60 mm, of sizes of 2 mm twice at most; on plates further out 3e-5 mm.
     private const double RelativeDifference = 1e-4;
 
-    // A quarter of a printer's line, which bends or is filed.
-    private const double DeepestClash = 0.1;
+    // Less than a layer of 0.2 mm, which is filed off: what is thickened to lie flat meets rails that are twisted a little.
+    private const double DeepestClash = 0.15;
 
     [Fact]
     public void Bodies_are_closed_and_to_scale_and_items_come_off_the_bed_in_one_piece()
