@@ -52,7 +52,7 @@ function itemOf(item) {
   });
   return {
     name: item.name,
-    pieces: union(bodies.map((b) => b.body)).decompose().length,
+    pieces: union(bodies.map((b) => b.body)).decompose().filter((p) => p.volume() > 0).length, // a closed hole has less than none
     bodies: bodies.map(({ name, body }) => {
       const box = body.boundingBox();
       return { name, volume: body.volume(), status: body.status(), low: box.min, high: box.max };
