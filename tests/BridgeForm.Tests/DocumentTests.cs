@@ -30,7 +30,7 @@ public sealed partial class DocumentTests : IClassFixture<DocumentTests.Made>
                 + "\njoints: { post-foot: { kind: bracket, capacity: { uplift: 1500 lbf, shear: 900 lbf, source: invented } } }\n";
             var (code, _, error) = CommandRun.Run("make", _run.Write("bridge.yaml", project), "-o", Folder, "--quiet");
             Assert.True(code == 0, error);
-            Assert.Equal(0, CommandRun.Run("make", _run.Path("bridge.yaml"), "-o", Folder, "--only", "usdz", "--quiet").Code);
+            Assert.Equal(0, CommandRun.Run("make", _run.Path("bridge.yaml"), "-o", Folder, "--only", "usdz,scale-model", "--quiet").Code);
             Files = [.. Directory.EnumerateFiles(Folder, "*", SearchOption.AllDirectories)
                 .Select(f => Path.GetRelativePath(Folder, f).Replace('\\', '/'))
                 .Order(StringComparer.Ordinal)];
@@ -58,7 +58,7 @@ public sealed partial class DocumentTests : IClassFixture<DocumentTests.Made>
     public void Every_column_is_in_its_table()
     {
         var tables = _made.Files.Where(f => f.EndsWith(".csv", StringComparison.Ordinal)).ToList();
-        Assert.Equal(13, tables.Count);
+        Assert.Equal(14, tables.Count);
         Assert.All(tables, table =>
         {
             var columns = Fields(_made.Text(table).Split('\n')[0].TrimEnd('\r')).Select(f => Share().Replace(f, "S %")).Distinct(

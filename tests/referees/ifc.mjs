@@ -52,7 +52,7 @@ api.StreamAllMeshes(model, (mesh) => {
 });
 
 const counts = {};
-for (const type of ['PROJECT', 'SITE', 'BUILDING', 'ELEMENTASSEMBLY', 'BEAM', 'MEMBER', 'PLATE', 'OWNERHISTORY', 'RELAGGREGATES']) {
+for (const type of ['PROJECT', 'SITE', 'BUILDING', 'ELEMENTASSEMBLY', 'BEAM', 'MEMBER', 'PLATE', 'MECHANICALFASTENER', 'OWNERHISTORY', 'RELAGGREGATES']) {
   counts[type] = api.GetLineIDsWithType(model, web[`IFC${type}`]).size();
 }
 

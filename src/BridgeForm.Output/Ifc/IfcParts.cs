@@ -1,3 +1,4 @@
+using BridgeForm.Frames;
 using BridgeForm.Output.Part21;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
@@ -45,6 +46,18 @@ internal sealed class IfcParts(Part21File file, string bridge)
     /// <summary>A rope.</summary>
     public Ref Rope(string name, Ref place, Ref shape) => file.Add(
         $"IFCMEMBER({Id(RopeIds.Of(name))},$,{RopeIds.Of(name)},$,'WIRE ROPE',{place},{shape},$,.USERDEFINED.)");
+
+    /// <summary>A plate, which is one body; or a bolt with what is on it.</summary>
+    public Ref Steel(string id, SteelPart part, Ref place, Ref shape) => part.Bodies.Length == 1
+        ? file.Add($"IFCPLATE({Id(id)},$,{id},{part.Words},$,{place},{shape},{part.Name},.SHEET.)")
+        : file.Add($"IFCMECHANICALFASTENER({Id(id)},$,{id},{part.Words},$,{place},{shape},{part.Name},$,$,.BOLT.)");
+
+    /// <summary>What all places of a plate or a bolt have in common.</summary>
+    public void Describe(SteelPart part, IReadOnlyCollection<Ref> parts)
+    {
+        Describe(part.Name, "BridgeForm_Steel", [Label("Mark", part.Name), Label("Words", part.Words)], parts);
+        Made("mild steel, galvanised", part.Name, parts);
+    }
 
     /// <summary>What all places of a piece have in common.</summary>
     public void Describe(Piece piece, StockParameters stock, IReadOnlyCollection<Ref> parts)

@@ -43,13 +43,17 @@ internal sealed class IfcShapes
     /// <summary>A place within another thing's, in the bridge's axes.</summary>
     public Ref Within(Ref place, Placement at) => _file.Add($"IFCLOCALPLACEMENT({place},{Axes(Upright(at))})");
 
-    /// <summary>A solid as polygons, to be shown many times: faces with holes keep them.</summary>
-    public Ref Solid(Solid solid, int material)
-    {
-        var points = Points(solid.Vertices);
-        Ref[] faces = [.. solid.Faces.SelectMany(f => FaceRegions.Of(solid, f)).Select(Polygon)];
-        return Map(_file.Add($"IFCPOLYGONALFACESET({points},.T.,{faces},$)"), material);
-    }
+    /// <summary>Solids as polygons, to be shown many times as one thing: faces with holes keep them.</summary>
+    public Ref Solid(int material, params IEnumerable<Solid> solids) => Map(
+        [
+            .. solids.Select(solid =>
+            {
+                var points = Points(solid.Vertices);
+                Ref[] faces = [.. solid.Faces.SelectMany(f => FaceRegions.Of(solid, f)).Select(Polygon)];
+                return _file.Add($"IFCPOLYGONALFACESET({points},.T.,{faces},$)");
+            }),
+        ],
+        material);
 
     /// <summary>Triangles as one closed skin.</summary>
     public Ref Skin(TriangleMesh mesh, int material)
@@ -57,7 +61,7 @@ internal sealed class IfcShapes
         var places = mesh.Positions.Distinct().ToImmutableArray();
         var numbers = places.Select((p, i) => (p, i)).ToDictionary(x => x.p, x => x.i + 1);
         var triangles = mesh.Indices.Select(i => numbers[mesh.Positions[i]]).Chunk(3);
-        return Map(_file.Add($"IFCTRIANGULATEDFACESET({Points(places)},$,.T.,{triangles},$)"), material);
+        return Map([_file.Add($"IFCTRIANGULATEDFACESET({Points(places)},$,.T.,{triangles},$)")], material);
     }
 
     /// <summary>One showing of a shape.</summary>
@@ -81,10 +85,14 @@ internal sealed class IfcShapes
             : _file.Add($"IFCINDEXEDPOLYGONALFACEWITHVOIDS({loops.First()},{loops.Skip(1)})");
     }
 
-    private Ref Map(Ref skin, int material)
+    private Ref Map(Ref[] skins, int material)
     {
-        _file.Add($"IFCSTYLEDITEM({skin},({Style(material)}),$)");
-        var shape = _file.Add($"IFCSHAPEREPRESENTATION({_body},'Body','Tessellation',({skin}))");
+        foreach (var skin in skins)
+        {
+            _file.Add($"IFCSTYLEDITEM({skin},({Style(material)}),$)");
+        }
+
+        var shape = _file.Add($"IFCSHAPEREPRESENTATION({_body},'Body','Tessellation',{skins})");
         return _file.Add($"IFCREPRESENTATIONMAP({_axes},{shape})");
     }
 

@@ -1,6 +1,7 @@
 using BridgeForm.Output.Gltf;
 using BridgeForm.Output.Part21;
 using BridgeForm.Roles;
+using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Ifc;
 
@@ -21,13 +22,14 @@ public static class IfcWriter
         var place = shapes.Within(shapes.Ground);
         var building = Building(file, parts, shapes, model.Parameters.Name, place);
         var wood = Wood(model, shapes, parts, place);
+        var steel = Steel(model, shapes, parts, place);
         var frames = model.Frames.Select(f => f.Name).ToHashSet(StringComparer.Ordinal);
         List<Ref> contained = [];
         foreach (var group in model.Groups)
         {
             var assembly = parts.Assembly(group.Name, frames.Contains(group.Name) ? "FRAME" : "BAY", place);
             contained.Add(assembly);
-            parts.Aggregate(group.Name, assembly, [.. group.MemberIds.Select(id => wood[id])]);
+            parts.Aggregate(group.Name, assembly, [.. group.MemberIds.Select(id => wood[id]), .. steel[group.Name]]);
         }
 
         contained.AddRange(Ropes(model, shapes, parts, place));
@@ -63,7 +65,7 @@ public static class IfcWriter
         var wood = new Dictionary<string, Ref>(StringComparer.Ordinal);
         foreach (var piece in model.Pieces)
         {
-            var map = shapes.Solid(piece.Solid, GltfMaterials.Of(piece, model.Parameters));
+            var map = shapes.Solid(GltfMaterials.Of(piece, model.Parameters), piece.Solid);
             List<Ref> made = [];
             foreach (var (id, at) in piece.Occurrences)
             {
@@ -77,13 +79,33 @@ public static class IfcWriter
         return wood;
     }
 
+    /// <summary>Plates and bolts of joints, by their frames.</summary>
+    private static ILookup<string, Ref> Steel(BridgeModel model, IfcShapes shapes, IfcParts parts, Ref place)
+    {
+        List<(string Frame, Ref Part)> all = [];
+        foreach (var steel in model.Steel())
+        {
+            var map = shapes.Solid(GltfMaterials.Rope, steel.Bodies.Select(b => b.ToSolid().Value));
+            List<Ref> made = [];
+            foreach (var (id, at) in steel.Places)
+            {
+                made.Add(parts.Steel(id, steel, shapes.Within(place, at), shapes.Show(map)));
+                all.Add((PartId.OwnerOf(id), made[^1]));
+            }
+
+            parts.Describe(steel, made);
+        }
+
+        return all.ToLookup(s => s.Frame, s => s.Part, StringComparer.Ordinal);
+    }
+
     private static List<Ref> Ropes(BridgeModel model, IfcShapes shapes, IfcParts parts, Ref place)
     {
         List<Ref> ropes = [];
         foreach (var rope in model.RopeLines)
         {
             var shown = shapes.Show(shapes.Skin(RopeTube.Build(rope), GltfMaterials.Rope));
-            ropes.Add(parts.Rope(rope.Name, shapes.Within(place, Solids.Placement.Identity), shown));
+            ropes.Add(parts.Rope(rope.Name, shapes.Within(place, Placement.Identity), shown));
         }
 
         if (ropes.Count > 0)

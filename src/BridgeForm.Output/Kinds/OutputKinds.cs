@@ -9,6 +9,7 @@ using BridgeForm.Output.Preview;
 using BridgeForm.Output.Profiles;
 using BridgeForm.Output.Report;
 using BridgeForm.Output.Router;
+using BridgeForm.Output.ScaleModel;
 using BridgeForm.Output.ShopSheets;
 using BridgeForm.Output.StepSolids;
 using BridgeForm.Output.Tables;
@@ -64,6 +65,7 @@ public static class OutputKinds
         new("step", (model, output) => output.Write("model.step", stream => StepWriter.Write(model, stream))),
         new("ifc", (model, output) => output.Write("model.ifc", stream => IfcWriter.Write(model, stream))),
         new("usdz", (model, output) => output.Write("model.usdz", stream => UsdWriter.Write(model, stream))) { OnRequest = true },
+        new("scale-model", WriteScaleModel) { OnRequest = true },
     ];
 
     /// <summary>One file of templates a piece that needs them, and one of the whole set.</summary>
@@ -138,6 +140,12 @@ public static class OutputKinds
         {
             WriteTable(output, "strips.csv", StripSheet.Csv(model));
         }
+    }
+
+    private static void WriteScaleModel(BridgeModel model, IOutputSink output)
+    {
+        output.Write("scale-model.3mf", stream => ThreeMfWriter.Write(model, stream));
+        WriteTable(output, "scale-model.csv", ScaleModelTable.Csv(model));
     }
 
     private static void WriteRouter(BridgeModel model, IOutputSink output)

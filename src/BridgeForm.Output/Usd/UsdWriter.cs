@@ -53,6 +53,11 @@ public static class UsdWriter
             });
         }
 
+        if (!model.Steel().IsEmpty)
+        {
+            text.Thing("Xform", "joints", () => Joints(text, model));
+        }
+
         text.Thing("Xform", RopeIds.Group, () =>
         {
             foreach (var rope in model.RopeLines)
@@ -60,6 +65,33 @@ public static class UsdWriter
                 Shown(text, rope.Name, [], Placement.Identity, Mesh(RopeTube.Build(rope), GltfMaterials.Rope));
             }
         });
+    }
+
+    /// <summary>Plates and bolts of joints; a bolt's bodies touch, and are one mesh.</summary>
+    private static void Joints(UsdText text, BridgeModel model)
+    {
+        foreach (var steel in model.Steel())
+        {
+            var mesh = Mesh(Together([.. steel.Bodies.Select(b => b.ToSolid().Value.Triangulate())]), GltfMaterials.Rope);
+            foreach (var (id, at) in steel.Places)
+            {
+                Shown(text, id, ["customData = {", $"    string id = {Quoted(id)}", $"    string mark = {Quoted(steel.Name)}", "}"], at, mesh);
+            }
+        }
+    }
+
+    private static TriangleMesh Together(ImmutableArray<TriangleMesh> meshes)
+    {
+        var before = 0;
+        var indices = ImmutableArray.CreateBuilder<int>();
+        foreach (var mesh in meshes)
+        {
+            indices.AddRange(mesh.Indices.Select(i => i + before));
+            before += mesh.Positions.Length;
+        }
+
+        return new TriangleMesh(
+            [.. meshes.SelectMany(m => m.Positions)], [.. meshes.SelectMany(m => m.Normals)], indices.ToImmutable());
     }
 
     private static void Part(UsdText text, string id, Piece piece, Placement at, ImmutableArray<string> mesh) => Shown(

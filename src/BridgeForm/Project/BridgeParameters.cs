@@ -227,6 +227,7 @@ internal static class WholeFile
         LimitSection.Check(f);
         QuoteSection.Check(f);
         SheetsSection.Check(f);
+        PrintSection.Check(f);
         AsBuiltSection.Check(f);
     }
 }

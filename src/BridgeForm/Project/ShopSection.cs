@@ -28,6 +28,9 @@ public sealed record ShopParameters
     /// <summary>The router table.</summary>
     public required RouterParameters Router { get; init; }
 
+    /// <summary>The model to print.</summary>
+    public required PrintParameters Print { get; init; }
+
     /// <summary>Pieces closer than this at every corner are one piece, metres.</summary>
     public required double Tolerance { get; init; }
 
@@ -72,6 +75,7 @@ internal static class ShopSection
             SawSection.Tools,
             Define.Length("router_bit", "Diameter of the router bit", "1/64 in", "2 in", "1/4 in", "6 mm").Starting(),
             RouterSection.Keys,
+            PrintSection.Keys,
             Define.Length("tolerance", "Parts closer than this at every corner are cut alike", "0.01 mm", "6 mm", "0.5 mm").Starting(),
             Define.Length(
                 "joint_gap", "Widest gap at a joint that a setting shared by like cuts may leave", "0 in", "1/4 in", "1/32 in", "1 mm"),
@@ -95,6 +99,7 @@ internal static class ShopSection
         Kerf = v.Number("shop.saw.kerf"),
         RouterBit = v.Number("shop.router_bit"),
         Router = RouterSection.Read(v, v.Number("shop.router_bit")),
+        Print = PrintSection.Read(v),
         Tolerance = v.Number("shop.tolerance"),
         JointGap = v.Number("shop.joint_gap"),
         Paper = v.Text("shop.paper"),

@@ -43,7 +43,7 @@ internal static class Layers
         ("Output", [
             "BridgeForm.Output", "BridgeForm.Output.Drawing", "BridgeForm.Output.Svg", "BridgeForm.Output.Dxf", "BridgeForm.Output.Pdf",
             "BridgeForm.Output.Gltf", "BridgeForm.Output.Part21", "BridgeForm.Output.Brep", "BridgeForm.Output.StepSolids",
-            "BridgeForm.Output.Ifc", "BridgeForm.Output.Usd",
+            "BridgeForm.Output.Ifc", "BridgeForm.Output.Usd", "BridgeForm.Output.ScaleModel",
             "BridgeForm.Output.Profiles", "BridgeForm.Output.Router", "BridgeForm.Output.Templates", "BridgeForm.Output.DrawingSet",
             "BridgeForm.Output.ShopSheets",
             "BridgeForm.Output.Tables", "BridgeForm.Output.Lists", "BridgeForm.Output.Report", "BridgeForm.Output.Preview",

@@ -123,6 +123,9 @@ internal static class FaultFiles
         [FaultCode.RateWithoutUnit] = Head + "quote: { rates: { rope: 4.20 } }\n",
         [FaultCode.RatesInTwoMoneys] = Head + "quote: { rates: { rope: 4 USD/ft, clip: 3 EUR/each } }\n",
         [FaultCode.DateNotRead] = Head + "sheets: { issued: 20 May 2031 }\n",
+        [FaultCode.PrintBed] = Head + "shop: { print: { bed: large } }\n",
+        [FaultCode.PrintTooLarge] = Head + "shop: { print: { scale: 1:5 } }\n",
+        [FaultCode.PrintTooThick] = Head + "shop: { print: { thinnest: 5 mm } }\n",
         [FaultCode.SheetTextTooLong] = Head + "sheets: { revisions: [{ index: First, change: new deck }] }\n",
         [FaultCode.AsBuiltOtherBridge] = Head
             + "as_built: { temperature: 50 F, span: 36 ft, sag: { left: 20 in, right: 20 in } }\n",

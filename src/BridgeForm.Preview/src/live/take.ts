@@ -10,7 +10,7 @@ export function save(name: string, bytes: BlobPart, type = 'application/octet-st
   setTimeout(() => { URL.revokeObjectURL(link.href); }, 60_000);
 }
 
-const TYPES: Record<string, string> = { pdf: 'application/pdf', html: 'text/html', csv: 'text/csv', json: 'application/json', dxf: 'application/dxf', glb: 'model/gltf-binary', step: 'model/step', usdz: 'model/vnd.usdz+zip' };
+const TYPES: Record<string, string> = { pdf: 'application/pdf', html: 'text/html', csv: 'text/csv', json: 'application/json', dxf: 'application/dxf', glb: 'model/gltf-binary', step: 'model/step', usdz: 'model/vnd.usdz+zip', '3mf': 'model/3mf' };
 
 const WORDS: Record<string, string> = {
   model: 'The bridge as a model', preview: 'Page for the homeowner', profiles: 'Every piece, full size, DXF', router: 'Router paths, DXF',
@@ -18,6 +18,7 @@ const WORDS: Record<string, string> = {
   crew: 'Survey, erection, upkeep', quote: 'Quote', tables: 'Cut list and other tables', report: 'Report for other programs',
   step: 'Exact solids for engineer and shop, STEP', ifc: 'Building model for the permit, IFC',
   usdz: 'Model to see in the garden with a telephone, USDZ',
+  'scale-model': 'Small model to print, 3MF',
 };
 
 /** Everything that can be taken away: a button a kind, and one for all as a zip archive. */
@@ -67,13 +68,14 @@ function of(kind: string, name: string): boolean {
     case 'step': return name === 'model.step';
     case 'ifc': return name === 'model.ifc';
     case 'usdz': return name === 'model.usdz';
+    case 'scale-model': return name.startsWith('scale-model.');
     case 'preview': return name === 'preview.html';
     case 'drawings': return name === 'drawings.pdf';
     case 'report': return name === 'report.json';
     case 'sheets': return name === 'saw-setups.pdf' || name === 'labels.pdf';
     case 'crew': return CREW.includes(name);
     case 'quote': return name.startsWith('quote.');
-    case 'tables': return name.endsWith('.csv') && !CREW.includes(name) && !name.startsWith('quote.');
+    case 'tables': return name.endsWith('.csv') && !CREW.includes(name) && !name.startsWith('quote.') && !name.startsWith('scale-model.');
     case 'boards': return name.startsWith('boards/') || name.includes('/boards');
     default: return name.startsWith(`${kind}/`);
   }

@@ -50,14 +50,15 @@ public sealed class OutputKindsTests
     [Fact]
     public void Kinds_on_request_are_made_only_by_name()
     {
-        Assert.Equal(["usdz"], OutputKinds.Words.Except(OutputKinds.Usual, StringComparer.Ordinal));
+        Assert.Equal(["usdz", "scale-model"], OutputKinds.Words.Except(OutputKinds.Usual, StringComparer.Ordinal));
         using var run = new CommandRun();
         var file = run.Write("bridge.yaml", Ground.Under(Bridges.Garden));
         Assert.Equal(0, CommandRun.Run("make", file, "-o", run.Path("made"), "--only", "usdz", "--quiet").Code);
         Assert.True(File.Exists(run.Path("made/model.usdz")));
+        Assert.False(File.Exists(run.Path("made/scale-model.3mf")));
         Assert.Equal(0, CommandRun.Run("make", file, "-o", run.Path("usual"), "--quiet").Code);
         Assert.True(File.Exists(run.Path("usual/model.step")) && File.Exists(run.Path("usual/model.ifc")));
-        Assert.False(File.Exists(run.Path("usual/model.usdz")));
+        Assert.False(File.Exists(run.Path("usual/model.usdz")) || File.Exists(run.Path("usual/scale-model.3mf")));
     }
 
     private static byte[] Bytes(ZipArchiveEntry entry)

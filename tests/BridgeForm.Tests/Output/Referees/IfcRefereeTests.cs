@@ -3,6 +3,7 @@ using BridgeForm.Output.Gltf;
 using BridgeForm.Output.Ifc;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
+using BridgeForm.Tests.Frames;
 using BridgeForm.Tests.Output.Ifc;
 using BridgeForm.Tests.Output.StepSolids;
 
@@ -56,6 +57,40 @@ public sealed class IfcRefereeTests
         }
 
         Assert.Equal(s_model.Pieces.Sum(p => p.Occurrences.Length) + s_model.RopeLines.Length, seen.Count);
+    }
+
+    /// <summary>
+    /// Three joints of two plates each on both sides of a frame; 2 + 2, 3 + 2 and 2 + 2 bolts on each side. A plate's volume is that of
+    /// its sides less its holes.
+    /// </summary>
+    [Fact]
+    public void Plates_and_bolts_are_in_their_frames()
+    {
+        var model = Bridges.Build(JointSteelTests.Text("square"));
+        Referee.OnFile(IfcWriterTests.Bytes(model), "model.ifc", path =>
+        {
+            var root = JsonDocument.Parse(Referee.Node("ifc.mjs", path)).RootElement;
+            var seen = root.GetProperty("parts").EnumerateArray().ToDictionary(p => p.GetProperty("name").GetString()!);
+            var frames = model.Frames.Length;
+            Assert.Equal(26 * frames, root.GetProperty("counts").GetProperty("MECHANICALFASTENER").GetInt32());
+            var sheets = model.Pieces.Where(p => RoleTable.Of(p.Role).Building == BuildingPart.Plate).Sum(p => p.Occurrences.Length);
+            Assert.Equal((12 * frames) + sheets, root.GetProperty("counts").GetProperty("PLATE").GetInt32());
+            foreach (var steel in model.Steel())
+            {
+                var solids = steel.Bodies.Select(b => b.ToSolid().Value).ToList();
+                Assert.All(steel.Places, p =>
+                {
+                    Assert.Equal(steel.Name, seen[p.Id].GetProperty("tag").GetString());
+                    Compare(
+                        seen[p.Id], solids.Sum(s => s.Volume),
+                        solids.SelectMany(s => s.Placed(IfcShapes.Upright(p.Place)).Vertices).ToList());
+                });
+            }
+
+            var building = Assert.Single(Children(Assert.Single(Children(root.GetProperty("tree")))));
+            Assert.Contains(
+                Children(Children(building).Single(c => Name(c) is "F01")), c => Name(c) is "F01/bolt-post-foot-left-1");
+        });
     }
 
     [Fact]

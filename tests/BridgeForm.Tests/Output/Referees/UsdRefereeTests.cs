@@ -1,5 +1,7 @@
 using System.Text.Json;
 using BridgeForm.Output.Gltf;
+using BridgeForm.Solids;
+using BridgeForm.Tests.Frames;
 using BridgeForm.Tests.Output.StepSolids;
 using BridgeForm.Tests.Output.Usd;
 
@@ -37,6 +39,26 @@ public sealed class UsdRefereeTests
         Assert.Equal(model.Pieces.Sum(p => p.Occurrences.Length) + 2, seen.Count);
         Assert.True(Numbers(seen["Bridge/ropes/left"], "high")[2] < 0 && Numbers(seen["Bridge/ropes/right"], "low")[2] > 0);
     });
+
+    [Fact]
+    public void Plates_and_bolts_are_there() => Referee.OnFile(UsdWriterTests.Bytes(s_joined.Value), "model.usdz", path =>
+    {
+        var seen = JsonDocument.Parse(Referee.Node("usd.mjs", path)).RootElement.GetProperty("meshes").EnumerateArray()
+            .ToDictionary(m => m.GetProperty("path").GetString()!);
+        var places = s_joined.Value.Steel().SelectMany(s => s.Places.Select(p => (Steel: s, p.Id, p.Place))).ToList();
+        Assert.Equal(38 * s_joined.Value.Frames.Length, places.Count);
+        Assert.All(places, p =>
+        {
+            var mesh = seen["Bridge/joints/" + p.Id.Replace('-', '_').Replace('/', '_')];
+            var solids = p.Steel.Bodies.Select(b => b.ToSolid().Value).ToList();
+            Assert.Equal(1, mesh.GetProperty("volume").GetDouble() / solids.Sum(s => s.Volume), 1e-3);
+            var corners = solids.SelectMany(s => s.Placed(p.Place).Vertices).ToList();
+            Assert.All(
+                Numbers(mesh, "low").Zip([corners.Min(c => c.X), corners.Min(c => c.Y), corners.Min(c => c.Z)]), AssertNear);
+        });
+    });
+
+    private static readonly Lazy<BridgeModel> s_joined = new(() => Bridges.Build(JointSteelTests.Text("square")));
 
     private static void AssertNear((double Seen, double Expected) pair) => Assert.Equal(pair.Expected, pair.Seen, Place);
 

@@ -109,6 +109,9 @@ internal enum FaultCode
     RatesInTwoMoneys,
     DateNotRead,
     SheetTextTooLong,
+    PrintBed,
+    PrintTooLarge,
+    PrintTooThick,
     AsBuiltOtherBridge,
     AsBuiltOtherRope,
 

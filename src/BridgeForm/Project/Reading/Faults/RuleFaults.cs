@@ -345,6 +345,21 @@ internal static class RuleFaults
                 "A text that its box in the title block of the drawings has no room for.",
                 "Fewer letters, as many as the fault names at most."),
             new(
+                FaultCode.PrintBed,
+                "print-bed",
+                "A bed of a printer that is no width and depth.",
+                "Two lengths with an x between, such as `220 x 220 mm`."),
+            new(
+                FaultCode.PrintTooLarge,
+                "print-too-large",
+                "A scale at which a frame or a bay of the model does not lie on the printer's bed.",
+                "A smaller scale, as the fault names it, or a larger bed."),
+            new(
+                FaultCode.PrintTooThick,
+                "print-too-thick",
+                "Parts of the model that would be printed more than twice as thick as they are at its scale.",
+                "A smaller `shop.print.thinnest`, or a larger scale."),
+            new(
                 FaultCode.AsBuiltOtherBridge,
                 "as-built-other-bridge",
                 "A measured span or rise that is further from the file's than turnbuckles move a rope.",

@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using BridgeForm.Frames;
+using BridgeForm.Quantities;
+using BridgeForm.Roles;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Output.ScaleModel;
+
+/// <summary>Frames in one piece, lying on the face towards A. Packers are thinner than a printer's line, and left out.</summary>
+internal static class FrameItems
+{
+    /// <summary>One item a frame.</summary>
+    public static IEnumerable<PrintItem> All(PrintSource source)
+    {
+        var bays = source.Bays.ToList();
+        return source.Model.Frames.Select((pose, i) => Frame(source, pose, i > 0 ? bays[i - 1] : null));
+    }
+
+    private static PrintItem Frame(PrintSource source, FramePose pose, string? bayBefore)
+    {
+        var parts = source.Of(pose.Name).Where(p => p.Id.Role != Role.Packer).Select(p => (p.Id, Part: Shaped(source, p, pose))).ToList();
+        double Lowest(PrintPart part) => part.Points().Min(p => (p - pose.Node).Dot(pose.Along));
+        var bed = parts.Min(p => Lowest(p.Part));
+        ImmutableArray<PrintBody> bodies =
+        [
+            .. parts.Select(p => p.Id.Role == Role.Base
+                ? UnderDeck(source, pose, p.Part, p.Part.DownTo(-pose.Along, Lowest(p.Part) - bed), bayBefore).Body()
+                : p.Part.DownTo(-pose.Along, Lowest(p.Part) - bed).Body()),
+        ];
+        return new PrintItem(
+            pose.Name, PrintKind.Frame, new Placement(pose.Node, pose.Up.Cross(pose.Along), pose.Up, pose.Along), bodies);
+    }
+
+    // Where the deck falls towards A, what is added to the base on that side keeps below it.
+    private static PrintPart UnderDeck(PrintSource source, FramePose pose, PrintPart part, PrintPart grown, string? bay)
+    {
+        if (ReferenceEquals(part, grown) || bay is null || source.Of(bay, Role.Board, Role.Stringer).FirstOrDefault() is not { } carried)
+        {
+            return grown;
+        }
+
+        var deck = source.Take(carried);
+        var up = deck.Place.DirectionToWorld(deck.Face(Vector3d.UnitY));
+        var corners = part.Points().ToList();
+        var top = corners.Max(p => p.Dot(pose.Up)) - Tolerances.Corner;
+        var edge = corners.Where(p => p.Dot(pose.Up) > top).MinBy(p => p.Dot(pose.Along));
+        return up.Dot(pose.Along) < 0 ? grown.Ripped(Plane.Through(edge, up)) : grown;
+    }
+
+    // Thin parts grow away from the deck and from the channels' floors.
+    private static PrintPart Shaped(PrintSource source, PartOf part, FramePose pose)
+    {
+        var outward = (part.Id.Side == Side.Left ? -1 : 1) * Vector3d.UnitZ;
+        return part.Id.Role switch
+        {
+            Role.Base => source.Take(part).ThickEnoughBothWays(-pose.Up)
+                .Channelled(source.Rules.RopeBar(source.Model.Parameters) + (3 * source.Rules.Fit)),
+            Role.Post => source.Take(part).ThickEnoughBothWays(outward).Joined(near: true, far: false),
+            _ => source.Take(part).ThickEnoughBothWays(outward).Joined(near: true, far: true),
+        };
+    }
+}

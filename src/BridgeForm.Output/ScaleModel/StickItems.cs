@@ -1,0 +1,31 @@
+using BridgeForm.Roles;
+using BridgeForm.Solids;
+
+namespace BridgeForm.Output.ScaleModel;
+
+/// <summary>Sticks by themselves, lying as on the bridge: caps and handrails.</summary>
+internal static class StickItems
+{
+    /// <summary>One item a stick.</summary>
+    public static IEnumerable<PrintItem> All(PrintSource source) => source.Bays.SelectMany(bay =>
+        source.Of(bay, Role.Cap, Role.Handrail)
+            .Select(p => Flat(source, p, Vector3d.UnitY, Name(bay, p))));
+
+    /// <summary>Name of a stick: bay, role, side and number.</summary>
+    public static string Name(string bay, PartOf part) => string.Join(
+        ' ',
+        new[]
+        {
+            bay, RoleTable.Of(part.Id.Role).Name, part.Id.Side switch { Side.Left => "left", Side.Right => "right", _ => "" },
+            part.Id.Number > 0 ? Numbers.Fixed(part.Id.Number, 0) : "",
+        }.Where(w => w.Length > 0));
+
+    /// <summary>A stick on the face that looks away from a direction, moved in its place where it stands on what was thickened.</summary>
+    public static PrintItem Flat(PrintSource source, PartOf part, Vector3d up, string name, double raised = 0)
+    {
+        var shaped = source.Take(part).ThickEnoughBothWays(up).Moved(raised * up);
+        var (along, face) = (shaped.Place.X, shaped.Place.DirectionToWorld(shaped.Face(up)));
+        var lying = new Placement(shaped.Place.Origin, along, face.Cross(along), face);
+        return new PrintItem(name, PrintKind.Stick, lying, [shaped.Body()]);
+    }
+}

@@ -1,0 +1,121 @@
+using System.Text.Json;
+using BridgeForm.Output.ScaleModel;
+using BridgeForm.Tests.Output.ScaleModel;
+
+namespace BridgeForm.Tests.Output.Referees;
+
+/// <summary>three.js' reader of 3MF and manifold-3d see closed bodies of the right volume, items in one piece that lie on the bed.</summary>
+[Trait("Category", "Referee")]
+public sealed class ScaleModelRefereeTests
+{
+    // The reader keeps corners as 32-bit floats: 4e-6 mm at 60 mm, of sizes of 2 mm twice at most; on plates further out 3e-5 mm.
+    private const double RelativeDifference = 1e-4;
+
+    // Less than a layer of 0.2 mm, which is filed off: what is thickened to lie flat meets rails that are twisted a little.
+    private const double DeepestClash = 0.15;
+
+    [Fact]
+    public void Bodies_are_closed_and_to_scale_and_items_come_off_the_bed_in_one_piece()
+    {
+        (string Name, BridgeModel Model, PrintPlan Plan)[] cases =
+            [.. PrintCases.Samples.Concat(PrintCases.Random()).Select(c => (c.Name, c.Model, PrintPlan.Of(c.Model)))];
+        var exact = 0;
+        foreach (var (found, (name, model, plan)) in Seen(cases).Zip(cases))
+        {
+            var volumes = model.Pieces.SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Volume)))
+                .ToDictionary(p => p.Id, p => p.Volume, StringComparer.Ordinal);
+            var items = found.GetProperty("items").EnumerateArray().ToList();
+            Assert.Equal(plan.Placed.Length, items.Count);
+            foreach (var (item, placed) in items.Zip(plan.Placed))
+            {
+                var at = $"{name}, {placed.Item.Name}";
+                Assert.Equal(placed.Item.Name, item.GetProperty("name").GetString());
+                Assert.True(item.GetProperty("pieces").GetInt32() == 1, $"{at}: {item.GetProperty("pieces")} pieces");
+                var bodies = item.GetProperty("bodies").EnumerateArray().ToList();
+                Assert.Equal(0, bodies.Min(b => b.GetProperty("low")[2].GetDouble()), 1e-4);
+                foreach (var (body, printed) in bodies.Zip(placed.Item.Bodies))
+                {
+                    Assert.Equal("NoError", body.GetProperty("status").GetString());
+                    var volume = body.GetProperty("volume").GetDouble();
+                    Assert.True(volume > 0, at);
+                    if (printed.IsExact)
+                    {
+                        exact++;
+                        var wanted = volumes[printed.Name] * Math.Pow(plan.Rules.Scale * 1000, 3);
+                        Assert.True(Math.Abs((volume / wanted) - 1) < RelativeDifference, $"{at}: {volume:g9} mm3, not {wanted:g9}");
+                    }
+                }
+            }
+        }
+
+        Assert.True(exact > 300, $"{exact} parts are to scale");
+    }
+
+    /// <summary>Nothing is deeper in anything than the bridge's own parts are, and a file's stroke.</summary>
+    [Fact]
+    public void Put_together_nothing_runs_into_anything()
+    {
+        (string Name, BridgeModel Model, PrintPlan Plan)[] cases =
+            [.. PrintCases.Samples.Concat(PrintCases.Random()).Select(c => (c.Name, c.Model, PrintPlan.Of(c.Model)))];
+        var json = JsonSerializer.SerializeToUtf8Bytes(cases.SelectMany(c => new[] { Printed(c.Plan), Built(c.Model, c.Plan) }));
+        var found = new List<string>();
+        Referee.OnFile(json, "models.json", path =>
+        {
+            var lines = Referee.Node("scale-model.mjs", "--together", path).TrimEnd().Split('\n').Select(Clashes).ToList();
+            for (var i = 0; i < cases.Length; i++)
+            {
+                var (printed, built) = (lines[2 * i], lines[(2 * i) + 1]);
+                found.AddRange(printed.Where(c => c.Value > built.GetValueOrDefault(c.Key) + DeepestClash)
+                    .Select(c => $"{cases[i].Name}: {c.Key} by {c.Value:0.###} mm, on the bridge {built.GetValueOrDefault(c.Key):0.###} mm"));
+            }
+        });
+        Assert.True(found.Count == 0, string.Join('\n', found.Take(40)));
+    }
+
+    private static Dictionary<string, double> Clashes(string line) => JsonDocument.Parse(line).RootElement.EnumerateArray()
+        .GroupBy(c => $"{c.GetProperty("one").GetString()} in {c.GetProperty("other").GetString()}", StringComparer.Ordinal)
+        .ToDictionary(g => g.Key, g => g.Max(c => c.GetProperty("depth").GetDouble()), StringComparer.Ordinal);
+
+    private static IEnumerable<object> Printed(PrintPlan plan) =>
+        plan.Placed.Select(p => Standing(p.Item.Name, p.Item.Bodies, plan.Rules.Scale));
+
+    // The bridge's own parts, in the same items.
+    private static IEnumerable<object> Built(BridgeModel model, PrintPlan plan)
+    {
+        var parts = model.Pieces.SelectMany(p => p.Occurrences.Select(o => PrintBody.Of(o.Id, 0, p.Solid, o.Placement)))
+            .ToDictionary(b => b.Name, StringComparer.Ordinal);
+        return plan.Placed
+            .Select(p => (p.Item.Name, Bodies: p.Item.Bodies.Where(b => parts.ContainsKey(b.Name)).Select(b => parts[b.Name]).ToList()))
+            .Where(i => i.Bodies.Count > 0)
+            .Select(i => Standing(i.Name, i.Bodies, plan.Rules.Scale));
+    }
+
+    private static object Standing(string name, IEnumerable<PrintBody> bodies, double scale) => new
+    {
+        name,
+        bodies = bodies.Select(b => new
+        {
+            points = b.Points.SelectMany(p => new[] { p.X, p.Y, p.Z }).Select(v => v * scale * 1000),
+            corners = b.Corners,
+        }),
+    };
+
+    private static List<JsonElement> Seen((string Name, BridgeModel Model, PrintPlan Plan)[] cases)
+    {
+        var folder = Directory.CreateTempSubdirectory("bridgeform-print-");
+        try
+        {
+            string[] files = [.. cases.Select((c, i) =>
+            {
+                var path = Path.Combine(folder.FullName, $"{i}.3mf");
+                File.WriteAllBytes(path, PrintCases.Bytes(c.Model, c.Plan));
+                return path;
+            })];
+            return [.. Referee.Node("scale-model.mjs", files).TrimEnd().Split('\n').Select(l => JsonDocument.Parse(l).RootElement)];
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+}
