@@ -33,7 +33,10 @@ internal static class DefaultRules
         new("frames.brace.foot", ["frames.post.foot", "use"], (v, _) => FrameRules.BraceFoot(v)),
         new(
             "ropes.spacing",
-            ["use", "site.span", "frames.base.length", .. FrameRules.BraceKeys],
+            [
+                "use", "site.span", "frames.base.length", "frames.base.section", "frames.base.flat", .. FrameRules.BraceKeys,
+                .. JointSection.RopeKeys,
+            ],
             (v, _) => RopeRules.Spacing(v)),
         new("frames.base.length", ["ropes.spacing", .. FrameRules.BraceKeys], (v, _) => FrameRules.BaseLength(v)),
         new("ropes.sag", ["ropes.spacing"], (v, _) => RopeRules.Sag(v)),

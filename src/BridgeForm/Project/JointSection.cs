@@ -90,7 +90,7 @@ internal static class JointSection
     public static KeySpec Keys => Define.OptionalMap(
         "joints",
         "With what posts and braces are held; what is left out is for your engineer",
-        [.. Enum.GetValues<JointPlace>().Select(Keyed)]);
+        [.. Enum.GetValues<JointPlace>().Select(Keyed).Select(k => k.Starting())]).Starting();
 
     /// <summary>A joint's name.</summary>
     public static string NameOf(JointPlace place) => place switch
@@ -205,6 +205,45 @@ internal static class JointSection
         return new BoltPattern(
             bolt, v.Whole(path + ".count"), v.NumberOrNull(path + ".spacing") ?? (RowApart * bolt), lines,
             lines > 1 ? v.NumberOrNull(path + ".apart") ?? apart : 0);
+    }
+
+    /// <summary>
+    /// Least distance of a rope from the middle of the bridge that keeps its channel out of the sections that the brace's bolts in the
+    /// base weaken: four diameters of their holes (NDS 3.1.2, from memory) and half a wide channel (own figure), metres.
+    /// </summary>
+    /// <param name="outermost">Of these bolts, from the middle of the bridge, metres.</param>
+    /// <param name="bolt">Their diameter, metres.</param>
+    internal static double RopeBeyond(double outermost, double bolt) =>
+        outermost + (SameSection * (bolt + BoltSizes.Oversize)) + HalfChannel;
+
+    private const double SameSection = 4;
+    private const double HalfChannel = 1.25 * Units.MetresPerInch;
+
+    /// <summary>Keys of which <see cref="RopeBeside"/> makes its place.</summary>
+    internal static ImmutableArray<string> RopeKeys { get; } =
+    [
+        .. ((string[])["kind", "bolt", "carrier.bolt", "carrier.count", "carrier.spacing", "carrier.lines", "carrier.apart",
+            "carrier.depth", "carrier.shift"]).Select(k => $"{PathOf(JointPlace.BraceFoot)}.{k}"),
+    ];
+
+    /// <summary>Least distance of a rope from the middle beside the plates of the brace's foot, metres; 0 where it has none.</summary>
+    /// <param name="v">The file.</param>
+    /// <param name="braceMiddle">Where the brace's axis meets the base, metres.</param>
+    internal static double RopeBeside(FileValues v, double braceMiddle)
+    {
+        var path = PathOf(JointPlace.BraceFoot);
+        if (!v.Given(path) || v.Text(path + ".kind") is Bracket)
+        {
+            return 0;
+        }
+
+        var bolt = v.NumberOrNull(path + ".carrier.bolt") ?? v.Number(path + ".bolt");
+        var carrier = Pattern(v, path + ".carrier", bolt, DowelDistances.LoadedEdge * bolt);
+        var section = v.Section("frames.base.section");
+        var depth = v.NumberOrNull(path + ".carrier.depth")
+            ?? ((v.Flag("frames.base.flat") ? section.Thickness : section.Width) * DeepInBase) - carrier.Half;
+        var middle = braceMiddle + (depth * Elementary.Tan(v.Number("frames.brace.lean"))) + v.Number(path + ".carrier.shift");
+        return RopeBeyond(middle + ((carrier.Count - 1) * carrier.Spacing / 2), bolt);
     }
 
     /// <summary>Where the middle of the carrier's lines lies, from the face that the strut ends on, metres.</summary>

@@ -28,9 +28,10 @@ internal static class RopeRules
     {
         var tape = new RuleTape(v.Units);
         var least = v.Text("use") is "public" ? tape.Of(52, 1320) : tape.Of(49, 1245);
+        var middle = FrameRules.BraceMiddle(v);
         var spacing = Math.Max(
             Rounding.Steps(least + (SpacingPerSpan * v.Number("site.span")), tape.Of(1, 10)) * tape.Of(1, 10),
-            Rounding.Up(2 * FrameRules.BraceMiddle(v), tape.Of(1, 10)));
+            Rounding.Up(2 * Math.Max(middle, JointSection.RopeBeside(v, middle)), tape.Of(1, 10)));
         spacing = Math.Min(spacing, tape.Of(96, 2440));
         if (v.Given("frames.base.length"))
         {

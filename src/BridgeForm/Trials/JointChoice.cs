@@ -108,7 +108,7 @@ public static class JointChoice
     }
 
     private static double[] Shifts(JointTrial trial, JointSticks sticks) =>
-        [.. (sticks.CarrierIsPost ? (double[])[0, -1, -2, -3, -4, -6, -8, 1] : [0, -0.5, 0.5, -1, 1, -1.5, 1.5]).Select(i => i * trial.Inch)];
+        [.. (sticks.CarrierIsPost ? (double[])[0, -1, -2, -3, -4, -6, -8, 1] : [0, -0.5, 0.5, -1, 1, -1.5, 1.5]).Select(i => trial.Down(i * trial.Inch))];
 
     internal static ImmutableArray<double> Sizes(UnitSystem units) => units == UnitSystem.Metric
         ? [.. s_millimetres.Select(d => d * Rounding.Millimetre)]
@@ -151,19 +151,55 @@ internal sealed record JointTrial(BridgeParameters Parameters, JointPlace Place,
 
     public bool CarrierPasses(PlateJoint plates) => Capacity(plates) is { } c && Loads.All(l => c.OfCarrier(l).All(Holds));
 
-    /// <summary>Fits in its place and carries every load, plates and all.</summary>
-    public bool Passes(PlateJoint plates) =>
-        JointRules.Fits(With(Parameters, new JointParameters(Place) { Plates = plates }))
-        && Capacity(plates) is { } c && Loads.All(l => c.Limits(l).All(Holds));
-
-    /// <summary>The bridge with one joint more, or another one.</summary>
-    public static BridgeParameters With(BridgeParameters parameters, JointParameters joint) => parameters with
+    /// <summary>Fits in its place, leaves the base its strength beside the ropes' channels, and carries every load, plates and all.</summary>
+    public bool Passes(PlateJoint plates)
     {
-        Frames = parameters.Frames with
+        var bridge = With(Parameters, new JointParameters(Place) { Plates = plates });
+        return IsClear(bridge, plates) && JointRules.Fits(bridge)
+            && Capacity(plates) is { } c && Loads.All(l => c.Limits(l).All(Holds));
+    }
+
+    /// <summary>
+    /// The bridge with one joint more, or another one; where a rule lays the ropes they make way for it, and the base grows with them.
+    /// </summary>
+    public static BridgeParameters With(BridgeParameters parameters, JointParameters joint)
+    {
+        var bridge = parameters with
         {
-            Joints = [.. parameters.Frames.Joints.Where(j => j.Place != joint.Place).Append(joint).OrderBy(j => j.Place)],
-        },
-    };
+            Frames = parameters.Frames with
+            {
+                Joints = [.. parameters.Frames.Joints.Where(j => j.Place != joint.Place).Append(joint).OrderBy(j => j.Place)],
+            },
+        };
+        if (joint is not { Place: JointPlace.BraceFoot, Plates: { } plates } || !ByRule(parameters, "ropes.spacing"))
+        {
+            return bridge;
+        }
+
+        var outermost = PlateLayout.Build(bridge.Frames, joint.Place, plates).Carrier.Max(b => b.Z);
+        var spacing = Math.Max(parameters.Ropes.Spacing, 2 * JointSection.RopeBeyond(outermost, plates.Carrier.Bolt));
+        var made = bridge.Frames.Base;
+        return bridge with
+        {
+            Ropes = bridge.Ropes with { Spacing = spacing },
+            Frames = bridge.Frames with
+            {
+                Base = ByRule(parameters, "frames.base.length")
+                    ? made with { Length = made.Length + spacing - parameters.Ropes.Spacing } : made,
+            },
+        };
+    }
+
+    private static bool ByRule(BridgeParameters parameters, string path) =>
+        parameters.Chosen.Any(c => string.Equals(c.Path, path, StringComparison.Ordinal));
+
+    // Nearer than four diameters a hole counts in the section of the channel, and such a base does not carry its shear.
+    private bool IsClear(BridgeParameters bridge, PlateJoint plates)
+    {
+        var room = (bridge.Frames.Channel.Width / 2) + (4 * plates.Carrier.Hole);
+        return Place == JointPlace.BraceHead || PlateLayout.Build(Frames, Place, plates).Carrier
+            .All(b => Math.Abs(b.Z - (bridge.Ropes.Spacing / 2)) >= room);
+    }
 
     private static bool Holds(JointLimit limit) => limit.Ratio <= 1;
 

@@ -92,7 +92,7 @@ public static class JointRemedies
             id,
             $"Preliminary: the lightest plates of the list that pass{on}: {path}: {written}. A licensed engineer confirms the joint"
                 + (on.Length > 0 ? "; look at all other checks again." : "."))
-        { Write = $"{path} {written}" };
+        { Write = $"{(on.Length > 0 ? on[" with ".Length..].Replace(" and ", ", ", StringComparison.Ordinal) + ", " : "")}{path} {written}" };
     }
 
     private static JointPlace? PlaceOf(string id) => Enum.GetValues<JointPlace>().Cast<JointPlace?>()
@@ -118,15 +118,20 @@ public static class JointRemedies
             var foot = Rounding.Up(frames.Brace.Foot, Step(context) / 4) + (steps * Step(context));
             var (at, along, _) = BraceGeometry.FromFoot(frames.Post, frames.Brace.Lean, foot);
             var brace = frames.Brace with { Section = section, Foot = at, Length = along };
-            if (foot + Step(context) <= frames.Base.Length / 2)
+            var made = frames.Base with { Length = Math.Max(frames.Base.Length, 2 * (foot + (Step(context) / 2))) };
+            if (foot + (Step(context) / 2) <= frames.Base.Length / 2 || IsRoomy(context.Parameters))
             {
                 yield return (
-                    context.Parameters with { Frames = frames with { Brace = brace } },
+                    context.Parameters with { Frames = frames with { Brace = brace, Base = made } },
                     $" with frames.brace.section {section.Name} and frames.brace.foot "
                         + new QuantityText(context.Parameters.Units).Size(foot));
             }
         }
     }
+
+    // Where a rule makes the base's length it follows the brace.
+    private static bool IsRoomy(BridgeParameters parameters) =>
+        parameters.Chosen.Any(c => string.Equals(c.Path, "frames.base.length", StringComparison.Ordinal));
 
     // As thick as the base along the bridge, the next in width; null where the stock sells none.
     private static Section? Alike(BridgeParameters parameters)

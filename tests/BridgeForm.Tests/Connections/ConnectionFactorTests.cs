@@ -95,6 +95,30 @@ public sealed class ConnectionFactorTests
         Assert.Equal(double.PositiveInfinity, plate.Share(1, 0, 0.5625 * Inch, 5));
     }
 
+    // Two lines 2 in apart of three 1/2 in bolts 2 in from each other, 1 in to the plate's end, 1/4 in thick, holes 9/16 + 1/16: planes of 5
+    // in less 2.5 holes, 3.4375, at 0.6·58 beside 5 in at 0.6·36, and 2 − 0.625 = 1.375 at 58: (2·min(119.6, 108) + 79.75)/4/2 kip.
+    // With five bolts 1 in apart the holes leave 2.1875 in, which break before 5 in yield.
+    [Fact]
+    public void A_block_torn_out_of_a_plate()
+    {
+        var plate = new SteelPlate(4 * Inch, 0.25 * Inch);
+        Assert.Equal(
+            ((2 * 0.6 * 36 * 5) + (1.375 * 58)) * 0.25 / 2 * 1000,
+            plate.Block(5 * Inch, 3, 2, 2 * Inch, 0.5625 * Inch, 1) / Pound, 1e-6);
+        Assert.Equal(
+            ((2 * 0.6 * 58 * (5 - (4.5 * 0.625))) + (1.375 * 58)) * 0.25 / 2 * 1000,
+            plate.Block(5 * Inch, 5, 2, 2 * Inch, 0.5625 * Inch, 1) / Pound, 1e-6);
+    }
+
+    // de from the loaded edge to the line furthest from it: 4x4, 271.6 psi, bolts of 1/2 in on the axis, de 1.75; two lines of 1/4 in,
+    // each 1 in from its edge, de 2.5; of 5/16 in, 2.25: 2/3·271.6·3.5·de·(de/3.5)².
+    [Theory]
+    [InlineData(1.75, 277.3)]
+    [InlineData(2.5, 808.3)]
+    [InlineData(2.25, 589.3)]
+    public void Thin_bolts_near_both_edges_split_less(double effective, double pounds) => Assert.Equal(
+        pounds, LocalStresses.Hung(271.6 * Psi, 3.5 * Inch, 3.5 * Inch, effective * Inch, 2 * Inch) / Pound, 0.1);
+
     // Two bolts 4 in apart, up; 100 lbf outward 6 in above their middle: 50 ± 100·6/4.
     [Fact]
     public void A_push_above_a_row()

@@ -59,6 +59,29 @@ public sealed class JointSteelTests
         }
     }
 
+    /// <summary>Two lines in the brace, other bolts in the base: both have their holes, and the hardware lists both sizes.</summary>
+    [Fact]
+    public void Lines_and_bolts_of_two_sizes()
+    {
+        var text = Text("square").Replace(
+            "brace-foot: { bolt: 3/8 in, count: 3, spacing: 3 in, carrier: { depth: 3-1/2 in } }",
+            "brace-foot: { bolt: 1/4 in, count: 3, spacing: 2 in, lines: 2, end: 2-1/4 in, carrier: { bolt: 3/8 in, depth: 3-1/2 in } }",
+            StringComparison.Ordinal);
+        var model = Bridges.Build(text);
+        var brace = model.Pieces.First(p => p.Role == Role.Brace).Shape.Holes.Where(h => h.Depth is null).ToList();
+        var thin = brace.Where(h => Math.Abs(h.Diameter - (5.0 / 16 * 0.0254)) < 1e-9).ToList();
+        Assert.Equal(6, thin.Count);
+
+        // 1-1/2 in apart, three quarters to either side of the axis.
+        Assert.All(thin, h => Assert.Equal(0.75 * 0.0254, Math.Abs(h.Across), 1e-9));
+        var joints = 2 * model.Frames.Length;
+        Assert.Equal(6 * joints, model.Hardware().Single(i => i.Item is "Bolts 1/4 in x 4-1/2 in, brace-foot").Quantity);
+        Assert.Equal(2 * joints, model.Hardware().Single(i => i.Item is "Bolts 3/8 in x 5 in, brace-foot").Quantity);
+        var steel = JointSteel.Lay(model.Parameters, model.Frames);
+        Assert.Contains(steel, s => s.Name is "bolt-brace-foot-carrier");
+        Assert.Equal(8, steel.Single(s => s.Name is "plate-brace-foot").Bodies[0].Holes.Length);
+    }
+
     /// <summary>Each body is closed, plates lie flat on the wood, and no plate shares wood or room with any stick.</summary>
     [Fact]
     public void Plates_lie_on_the_faces()

@@ -73,16 +73,16 @@ public sealed class FirstBridgeTests
             + "source.",
             Command($"check {FileName} --explain guard-post")),
         new("Change it",
-            "Open the file in any editor. Lengths carry their unit. A thinner post, say, is too weak for people who push the guard: the "
+            "Open the file in any editor. Lengths carry their unit. Frames further apart, say, leave the boards between them too weak: the "
             + "check fails, and its line says how far it is from holding.",
-            All(Changed("frames.post.section", "2x4"), Failing($"check {FileName}"))),
+            All(Changed("frames.spacing", "48 in"), Failing($"check {FileName}"))),
         new("Ask for a way out",
             "`propose` looks for designs that pass, a whole bridge and all its checks each time, and says why each value is what it is. It "
             + "changes nothing unless asked: `--write 1 better.yaml` writes the first way into a new file.",
             Command($"propose {FileName}")),
         new("Change it back",
-            "With the post as it was nothing fails again. The bridge gets its own name on the way; here is the beginning of the answer.",
-            All(Changed("frames.post.section", "4x4"), Changed("name", "Over the brook"), Beginning($"check {FileName}"))),
+            "With the frames as they were nothing fails again. The bridge gets its own name on the way; here is the beginning of the answer.",
+            All(Changed("frames.spacing", "34 in"), Changed("name", "Over the brook"), Beginning($"check {FileName}"))),
         new("Or begin with the site",
             "Who knows the span, the rise and who will walk there gets a design looked for. The file that comes out is short: what differs "
             + "from the defaults, each line with its reason.",

@@ -17,15 +17,18 @@ public sealed class GeneratedTextTests
     {
         var starter = Read(Starter.Text(units));
         var metric = units == UnitSystem.Metric;
-        var landing = metric ? "{ level: 229 mm, gap: 6 mm }" : "{ level: 7-1/2 in, gap: 1/4 in }";
+        var brace = metric ? "{ section: 95 x 95 mm, lean: 18 deg, foot: 840 mm }" : "{ section: 4x4, foot: 30 in }";
+        var landing = metric ? "{ level: 226 mm, gap: 6 mm }" : "{ level: 7-3/8 in, gap: 1/4 in }";
         var bare = Read(FormattableString.Invariant($$"""
             name: {{starter.Name}}
             units: {{units.ToString().ToLowerInvariant()}}
             site: { span: {{(metric ? "9 m" : "30 ft")}}, a: { landing: {{landing}} }, b: { landing: {{landing}} } }
             deck: { grip: grit }
             treatment: { fasteners: hot-dip-galvanized }
+            frames: { brace: {{brace}} }
 
-            """));
+            """) + "joints:" + Starter.Text(units).Split("\njoints:")[1].Split("\ntreatment:")[0] + "\n");
+        Assert.Equal(3, bare.Frames.Joints.Length);
         Assert.Equal(JsonSerializer.Serialize(bare), JsonSerializer.Serialize(starter));
         Assert.NotEmpty(starter.Chosen);
     }

@@ -25,6 +25,20 @@ public sealed class JointRuleTests
     [InlineData(Brace + "end: 1 in, carrier: { depth: 3-1/2 in } }", "needs at least 1-5/16 in", "end: 1 in", "end: 1-5/16 in")]
     [InlineData(
         Brace + "carrier: { depth: 3-1/2 in, spacing: 1 in } }", "write at least 1-7/8 in between", "spacing: 1 in", "spacing: 1-7/8 in")]
+    [InlineData(
+        "brace-foot: { bolt: 3/8 in, lines: 2, carrier: { depth: 3-1/2 in } }", "apart: two lines of bolts of 3/8 in lie at least 1-1/8 in",
+        "bolt: 3/8 in, lines: 2", "bolt: 5/16 in, lines: 2, end: 2-1/2 in")]
+    [InlineData(
+        "brace-foot: { bolt: 1/4 in, lines: 2, apart: 2 in, carrier: { depth: 3-1/2 in } }", "write at most 1-1/2 in, or lines: 1",
+        "apart: 2 in", "apart: 1-1/2 in")]
+    [InlineData(
+        Brace + "carrier: { lines: 2, apart: 4 in, depth: 3-1/2 in } }", "find no place in the base, 5-1/2 in deep; write at most 3-7/16 in",
+        "apart: 4 in, depth: 3-1/2 in", "apart: 2 in, depth: 2-3/4 in")]
+    [InlineData(
+        Brace + "carrier: { bolt: 0.3 in, depth: 3-1/2 in } }", "the nearest is 5/16 in", "bolt: 0.3 in", "bolt: 5/16 in")]
+    [InlineData(
+        "brace-foot: { bolt: 1/4 in, count: 3, lines: 2, end: 15/16 in, carrier: { depth: 3-1/2 in } }",
+        "write at least 1-1/8 in", "end: 15/16 in", "end: 1-1/8 in")]
     [InlineData(Brace + "carrier: { depth: 1 in } }", "lie 1-1/2 in to 4-15/16 in", "depth: 1 in", "depth: 1-1/2 in")]
     [InlineData(Brace + "carrier: { depth: 4-3/4 in } }", "out below the base", "depth: 4-3/4 in", "depth: 3-1/2 in")]
     [InlineData(

@@ -40,6 +40,38 @@ public sealed class JointCheckTests
         Assert.Contains("a licensed engineer confirms the joint", check.Detail, StringComparison.Ordinal);
     }
 
+    /// <summary>Two lines in the base, 2 in apart about 2-1/2 in: the deeper one, 3.5 in down, is what the base splits above.</summary>
+    [Fact]
+    public void Of_two_lines_the_deeper_counts()
+    {
+        const string Strut = "brace-foot: { bolt: 5/16 in, count: 4, spacing: 3 in, lines: 2, apart: 1 in, end: 2-1/2 in, ";
+        var two = Check(Strut + "carrier: { lines: 2, apart: 2 in, depth: 2-1/2 in, count: 3 } }", "brace-foot");
+        var up = 200 * s_top / (s_brace - s_post);
+        var allowed = 2.0 / 3 * 271.6 * 3.5 * 3.5 * Math.Pow(3.5 / 5.5, 2);
+        Assert.Equal(up / allowed, two.Ratio!.Value, 1e-6);
+        Assert.Contains("the 3.5 in from the pressed edge to the bolts furthest from it", two.Detail, StringComparison.Ordinal);
+    }
+
+    /// <summary>
+    /// 2 · 2 bolts of 1/4 in, ±5/8 in along the base and ±3/4 in about 3 in below its top, shrink under one plate, CM 0.4. Inward the pull
+    /// goes through their middle, a quarter each; outward the brace's push acts 3 in above it and turns them.
+    /// </summary>
+    [Fact]
+    public void Two_lines_under_one_plate_shrink()
+    {
+        var check = Check(
+            "brace-foot: { bolt: 5/16 in, count: 4, spacing: 3 in, lines: 2, apart: 1 in, end: 2-1/2 in, carrier: { bolt: 1/4 in, lines: 2, "
+                + "apart: 1-1/2 in, depth: 3 in, count: 2, spacing: 1-1/4 in } }", "brace-foot");
+        var up = 200 * s_top / (s_brace - s_post);
+        var (pull, turn) = (
+            Share(up / 4, up * Math.Tan(Bridges.Radians(18)) / 4),
+            Share(Outward() * 3 * 0.625 / Polar, (Outward() / 4) + (Outward() * 3 * 0.75 / Polar)));
+        Assert.Contains("worst bolt of the base", check.Detail, StringComparison.Ordinal);
+        Assert.Contains("CM 0.4 ×", check.Detail, StringComparison.Ordinal);
+        var plain = Math.Max(pull, turn);
+        Assert.InRange(check.Ratio!.Value, plain, plain * 1.005);
+    }
+
     /// <summary>
     /// Outward the brace's foot is pressed on the base, which the wood carries; its push outward bends the row of two about its middle:
     /// that of the lower bolt is shared evenly and added to M/s, across the brace.
@@ -50,13 +82,7 @@ public sealed class JointCheckTests
         var check = Check(
             "brace-foot: { bolt: 3/8 in, count: 2, spacing: 2 in, end: 4 in, carrier: { depth: 3-1/2 in, count: 2 } }", "brace-foot");
         var lean = Bridges.Radians(18);
-        var face = 18.5 + (3.5 / Math.Cos(Bridges.Radians(8)));
-        var tan = Math.Tan(Bridges.Radians(8)) + Math.Tan(lean);
-
-        // The lower edge of the head's contact: from the brace's inner edge.
-        var low = (s_brace - (1.75 / Math.Cos(lean)) - face) / tan;
-        var away = (s_brace - face - (low * Math.Tan(Bridges.Radians(8)))) / low;
-        var push = 200 * s_top / (s_brace - s_post) * away;
+        var push = Outward();
         var moment = push * 5 * Math.Cos(lean);
         var (along, across) = (push * Math.Sin(lean) / 2, (push * Math.Cos(lean) / 2) + (moment / 2));
         var force = Math.Sqrt((along * along) + (across * across));
@@ -108,6 +134,28 @@ public sealed class JointCheckTests
         Assert.Equal(CheckStatus.Engineer, check.Status);
         Assert.Null(check.Capacity);
         Assert.Contains("white-oak", check.NotChecked, StringComparison.Ordinal);
+    }
+
+    // 4·(0.625² + 0.75²) in².
+    private const double Polar = 4 * ((0.625 * 0.625) + (0.75 * 0.75));
+
+    /// <summary>A force on a 1/4 in bolt in the base, as a share of what it carries: across and along the grain, pounds.</summary>
+    private static double Share(double across, double along)
+    {
+        var angle = Math.Atan2(across, along);
+        var limit = new YieldLimit(
+            0.25 * Inch, 45000 * Psi, 3.5 * Inch, DowelBearing.Wood(0.55, 0.25 * Inch, angle), 0.25 * Inch, 87000 * Psi, angle, true);
+        return Math.Sqrt((across * across) + (along * along)) * Pound / (limit.Value * 1.6 * 0.4);
+    }
+
+    /// <summary>What the brace pushes outward at its foot, its force at the lower edge of its head's contact, pounds.</summary>
+    private static double Outward()
+    {
+        var lean = Bridges.Radians(18);
+        var face = 18.5 + (3.5 / Math.Cos(Bridges.Radians(8)));
+        var tan = Math.Tan(Bridges.Radians(8)) + Math.Tan(lean);
+        var low = (s_brace - (1.75 / Math.Cos(lean)) - face) / tan;
+        return 200 * s_top / (s_brace - s_post) * (s_brace - face - (low * Math.Tan(Bridges.Radians(8)))) / low;
     }
 
     private static CheckResult Check(string joint, string name) => Contexts.Check(Wide + "  " + joint + "\n", "guard-joint-" + name);
