@@ -65,7 +65,9 @@ internal sealed record PrintPart
         return by <= 0 ? this : Grown(way, by) with { Thicker = Told(Thicker, size, size + by, "") };
     }
 
-    /// <summary>Thick enough along both axes across it: the one that points most in a direction grows that way, the other both ways.</summary>
+    /// <summary>
+    /// Thick enough along both axes across it: the one that points most in a direction grows that way, the other both ways.
+    /// </summary>
     public PrintPart ThickEnoughBothWays(Vector3d way)
     {
         if (Stock.IsRound)

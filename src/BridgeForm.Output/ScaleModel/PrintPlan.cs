@@ -106,7 +106,8 @@ internal sealed record PrintPlan
         }
 
         yield return line.IsGiven
-            ? "The ground line is that of the project file" + (line.IsCut ? "; where it is deeper than the bed is large it ends at the floor" : "")
+            ? "The ground line is that of the project file"
+                + (line.IsCut ? "; where it is deeper than the bed is large it ends at the floor" : "")
             : "The project file has no ground line: the ground is level, below the lowest point of the bridge";
         foreach (var item in placed.Where(p => p.Size.X > bed.Wide + Tolerances.RoundOff || p.Size.Y > bed.Deep + Tolerances.RoundOff))
         {

@@ -3,7 +3,9 @@ using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.ScaleModel;
 
-/// <summary>Sizes of the printed model as lengths of the full-size bridge, metres: what is so long on the bed, divided by the scale.</summary>
+/// <summary>
+/// Sizes of the printed model as lengths of the full-size bridge, metres: what is so long on the bed, divided by the scale.
+/// </summary>
 /// <param name="Scale">Model to bridge.</param>
 /// <param name="Thinnest">Nothing is thinner.</param>
 internal sealed record PrintRules(double Scale, double Thinnest)

@@ -75,7 +75,9 @@ public static class UsdWriter
             var mesh = Mesh(Together([.. steel.Bodies.Select(b => b.ToSolid().Value.Triangulate())]), GltfMaterials.Rope);
             foreach (var (id, at) in steel.Places)
             {
-                Shown(text, id, ["customData = {", $"    string id = {Quoted(id)}", $"    string mark = {Quoted(steel.Name)}", "}"], at, mesh);
+                Shown(
+                    text, id, ["customData = {", $"    string id = {Quoted(id)}", $"    string mark = {Quoted(steel.Name)}", "}"],
+                    at, mesh);
             }
         }
     }

@@ -65,8 +65,8 @@ internal static class PrintSection
     {
         if (f.Good(BedKey) && Bed(f.Values.Text(BedKey)) is null)
         {
-            f.Stop(FaultCode.PrintBed, BedKey, $"bed: {QuantityReader.Quote(f.Written(BedKey))} is no size of a bed; write width and depth, "
-                + $"each 80 mm to 2 m, such as {UsualBed}");
+            f.Stop(FaultCode.PrintBed, BedKey, $"bed: {QuantityReader.Quote(f.Written(BedKey))} is no size of a bed; write width and "
+                + $"depth, each 80 mm to 2 m, such as {UsualBed}");
             return;
         }
 
@@ -97,8 +97,8 @@ internal static class PrintSection
         var (width, height) = PrintFit.Frame(f.Parameters);
         var scale = PrintFit.Scale(f.Parameters);
         f.Stop(FaultCode.PrintTooLarge, ScaleKey, $"scale: at {Ratio(scale)} a frame is {Millimetres(width * scale)} x "
-            + $"{Millimetres(height * scale)} mm and a bay up to {Millimetres(PrintFit.Bay(f.Parameters) * scale)} mm long, more than a bed of "
-            + $"'{f.Written(BedKey)}' takes, {Millimetres(PrintFit.Margin)} mm free at each edge; write at most "
+            + $"{Millimetres(height * scale)} mm and a bay up to {Millimetres(PrintFit.Bay(f.Parameters) * scale)} mm long, more "
+            + $"than a bed of '{f.Written(BedKey)}' takes, {Millimetres(PrintFit.Margin)} mm free at each edge; write at most "
             + $"{RatioAtMost(most)}, or a larger bed", BedKey);
     }
 

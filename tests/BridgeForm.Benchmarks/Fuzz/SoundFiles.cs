@@ -6,11 +6,13 @@ using BridgeForm.Output.Kinds;
 namespace BridgeForm.Benchmarks.Fuzz;
 
 /// <summary>
-/// Writes the kinds model, preview, profiles, tables, report, drawings, step, ifc, usdz and scale-model to memory, and looks for numbers that are none.
+/// Writes the kinds model, preview, profiles, tables, report, drawings, step, ifc, usdz and scale-model to memory, and looks for
+/// numbers that are none.
 /// </summary>
 internal static class SoundFiles
 {
-    private static readonly string[] Kinds = ["model", "preview", "profiles", "tables", "report", "drawings", "step", "ifc", "usdz", "scale-model"];
+    private static readonly string[] Kinds =
+        ["model", "preview", "profiles", "tables", "report", "drawings", "step", "ifc", "usdz", "scale-model"];
 
     private static readonly string[] Words = ["NaN", "Infinity", "∞"];
 

@@ -4,7 +4,9 @@ using BridgeForm.Tests.Output.ScaleModel;
 
 namespace BridgeForm.Tests.Output.Referees;
 
-/// <summary>three.js' reader of 3MF and manifold-3d see closed bodies of the right volume, items in one piece that lie on the bed.</summary>
+/// <summary>
+/// three.js' reader of 3MF and manifold-3d see closed bodies of the right volume, items in one piece that lie on the bed.
+/// </summary>
 [Trait("Category", "Referee")]
 public sealed class ScaleModelRefereeTests
 {
@@ -66,7 +68,8 @@ public sealed class ScaleModelRefereeTests
             {
                 var (printed, built) = (lines[2 * i], lines[(2 * i) + 1]);
                 found.AddRange(printed.Where(c => c.Value > built.GetValueOrDefault(c.Key) + DeepestClash)
-                    .Select(c => $"{cases[i].Name}: {c.Key} by {c.Value:0.###} mm, on the bridge {built.GetValueOrDefault(c.Key):0.###} mm"));
+                    .Select(c => $"{cases[i].Name}: {c.Key} by {c.Value:0.###} mm, on the bridge "
+                        + $"{built.GetValueOrDefault(c.Key):0.###} mm"));
             }
         });
         Assert.True(found.Count == 0, string.Join('\n', found.Take(40)));
