@@ -45,7 +45,7 @@ internal static class DefaultRules
             [
                 "use", "site.span", "site.rise", "site.temperatures", "site.reference_temperature", "ropes.sag", "ropes.on_sale",
                 "ropes.termination.efficiency", "ropes.safety_factor", "loads.live", "loads.snow", "loads.eccentricity",
-                .. FrameRules.DeckKeys, "frames.post.foot", "frames.post.lean",
+                .. FrameRules.DeckKeys, "frames.post.foot", "frames.post.lean", "frames.spacing", .. JointSection.KindKeys,
             ],
             RopeRules.Rope),
         new("frames.channel.depth", ["ropes.type", "frames.channel.liner"], FrameRules.ChannelDepth),

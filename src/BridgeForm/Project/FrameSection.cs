@@ -39,8 +39,14 @@ public sealed record FrameParameters
     /// <summary>Holes for the keeper straps.</summary>
     public required KeeperParameters Keeper { get; init; }
 
-    /// <summary>Mass of fasteners and keepers of one frame, kilograms.</summary>
-    public required double HardwareMass { get; init; }
+    /// <summary>Mass of fasteners and keepers of one frame, and of the plates and bolts of its joints, kilograms.</summary>
+    public double HardwareMass => LooseMass + JointMass;
+
+    /// <summary>Of these what the file says under <c>frames.hardware</c>, kilograms.</summary>
+    public required double LooseMass { get; init; }
+
+    /// <summary>Of these the plates and bolts of joints, as they are described, kilograms.</summary>
+    public double JointMass { get; init; }
 
     /// <summary>The user's own holes.</summary>
     public ImmutableArray<HoleParameters> Holes { get; init; } = [];
@@ -102,7 +108,7 @@ internal static class FrameSection
             UprightSection.BraceKeys,
             ChannelSection.KeeperKeys,
             Define.Quantity(QuantityKind.Mass, "hardware", "Fasteners and keepers of one frame, as mass "
-                + "on the ropes", "0 lb", "1000 lb", "3 lb", "1.4 kg"),
+                + "on the ropes; plates and bolts of joints are added", "0 lb", "1000 lb", "3 lb", "1.4 kg"),
         ]).AllStarting();
 
     public static FrameParameters Read(FileValues v, RopeProperties rope)
@@ -120,10 +126,15 @@ internal static class FrameSection
             Post = post,
             Brace = UprightSection.Brace(v, post),
             Keeper = ChannelSection.Keeper(v, channel),
-            HardwareMass = v.Number("frames.hardware"),
+            LooseMass = v.Number("frames.hardware"),
             Holes = HoleSection.Read(v),
         };
-        return frames with { Joints = JointSection.Read(v, frames) };
+        var joints = JointSection.Read(v, frames);
+        return frames with
+        {
+            Joints = joints,
+            JointMass = joints.Sum(j => j.Plates is { } plates ? 2 * plates.Steel(frames, j.Place) : 0),
+        };
     }
 
     private static KeySpec BaseKeys => Define.Map(

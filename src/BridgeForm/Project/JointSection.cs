@@ -63,6 +63,22 @@ public sealed record BoltPattern(double Bolt, int Count, double Spacing, int Lin
 public sealed record PlateJoint(
     BoltPattern Strut, double End, BoltPattern Carrier, double Depth, double Shift, double Thickness, double Width, double Length)
 {
+    /// <summary>Mass of both plates and all bolts of one joint, with washers, heads and nuts, kilograms.</summary>
+    internal double Steel(FrameParameters frames, JointPlace place)
+    {
+        var grip = JointSticks.Of(frames, place).Carrier.Thickness + (2 * Thickness);
+        double Bolts(BoltPattern p) => BoltSizes.Find(p.Bolt) is { } size
+            ? p.Total * p.Bolt * p.Bolt
+                * ((Math.PI / 4 * BoltSizes.Length(size, grip)) + (Hexagon * (size.Head + size.Nut)) + (Round * size.Washer))
+            : 0;
+        return SteelPlate.Density * ((2 * Length * Width * Thickness) + Bolts(Strut) + Bolts(Carrier));
+    }
+
+    // Areas in squares of the diameter: a hexagon half as wide again across its flats, √3/2·1.5² less the bolt where it is a nut; a washer
+    // of 2-1/2 diameters around its hole (common practice, no source).
+    private const double Hexagon = 1.6;
+    private const double Round = 4;
+
     /// <summary>As wide and long as its bolts ask for, up to the next 1/4 in or 5 mm.</summary>
     internal PlateJoint Sized(FrameParameters frames, JointPlace place, UnitSystem units)
     {
@@ -226,6 +242,9 @@ internal static class JointSection
             "carrier.depth", "carrier.shift"]).Select(k => $"{PathOf(JointPlace.BraceFoot)}.{k}"),
     ];
 
+    /// <summary>Keys of which <see cref="SteelGuess"/> makes its mass.</summary>
+    internal static ImmutableArray<string> KindKeys { get; } = [.. Enum.GetValues<JointPlace>().Select(p => PathOf(p) + ".kind")];
+
     /// <summary>Least distance of a rope from the middle beside the plates of the brace's foot, metres; 0 where it has none.</summary>
     /// <param name="v">The file.</param>
     /// <param name="braceMiddle">Where the brace's axis meets the base, metres.</param>
@@ -245,6 +264,12 @@ internal static class JointSection
         var middle = braceMiddle + (depth * Elementary.Tan(v.Number("frames.brace.lean"))) + v.Number(path + ".carrier.shift");
         return RopeBeyond(middle + ((carrier.Count - 1) * carrier.Spacing / 2), bolt);
     }
+
+    /// <summary>About what the plates of a frame weigh, before they are laid out: 5 kg a joint, left and right (own figure), kilograms.</summary>
+    internal static double SteelGuess(FileValues v) => SteelOfJoint
+        * Enum.GetValues<JointPlace>().Count(p => v.Given(PathOf(p)) && v.Text(PathOf(p) + ".kind") is not Bracket);
+
+    private const double SteelOfJoint = 5;
 
     /// <summary>Where the middle of the carrier's lines lies, from the face that the strut ends on, metres.</summary>
     internal static double Middle(JointSticks sticks, BoltPattern carrier) =>

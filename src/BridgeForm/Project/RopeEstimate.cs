@@ -44,13 +44,14 @@ internal sealed record RopeEstimate(
         var use = v.Text("use") is "public" ? BridgeUse.Public : BridgeUse.Private;
         var loads = LoadSection.Read(v, use);
         var width = FrameRules.ClearWidth(v);
+        var steel = JointSection.SteelGuess(v) * Units.StandardGravity / v.Number("frames.spacing") / 2;
         var reference = v.Number("site.reference_temperature");
         return new RopeEstimate(
             v.Number("site.span"),
             v.Number("site.rise"),
             RopeSection.Sag(v),
-            DeadPressure * width / 2,
-            (v.Units == UnitSystem.Metric ? MetricWetPressure : WetPressure) * width / 2,
+            (DeadPressure * width / 2) + steel,
+            ((v.Units == UnitSystem.Metric ? MetricWetPressure : WetPressure) * width / 2) + steel,
             Math.Max(loads.Live, loads.Snow ?? 0) * width * loads.Eccentricity,
             Math.Max(0, reference - v.Items("site.temperatures").Select(v.Number).Append(reference).Min()),
             v.Number("ropes.safety_factor") / (v.NumberOrNull("ropes.termination.efficiency") ?? Efficiency));

@@ -28,7 +28,7 @@ internal static class JointHardware
         var metal = HardwareList.FastenerNote(parameters.FastenerMetal);
         return frames.Joints.FirstOrDefault(j => string.Equals(j.Name, joint.Name, StringComparison.Ordinal)) switch
         {
-            { Plates: { } plates } => 
+            { Plates: { } plates } =>
             [
                 .. Bolts(frames, joint, plates, words, where, metal),
                 Plates(joint, plates, words, where, metal),
@@ -75,7 +75,7 @@ internal static class JointHardware
             $"Plates {words.Size(plates.Width)} x {words.Size(plates.Length)} x {words.Size(plates.Thickness)}, {joint.Name}",
             Faces * joint.Count,
             where,
-            $"mild steel, {words.Mass(mass)} each, not in frames.hardware unless you put it there; profiles/plate-{joint.Name}.dxf, on one "
+            $"mild steel, {words.Mass(mass)} each, counted on the ropes beside frames.hardware; profiles/plate-{joint.Name}.dxf, on one "
                 + $"face as drawn, on the other turned over; {metal}",
             "project file");
     }

@@ -119,6 +119,21 @@ public sealed class JointSteelTests
         Assert.Equal(5 * hole, Volume(whole, Role.Brace) - Volume(drilled, Role.Brace), hole * 0.1);
     }
 
+    /// <summary>
+    /// Plates and bolts weigh on the ropes: two plates a joint at 0.2836 lb/in³, and bolts of 3/8 x 5 in with head, nut and washer of
+    /// 0.206 lb each: 0.1406·(π/4·5 + 1.6·(0.234 + 0.328) + 4·0.083)·0.2836; on both sides of the frame.
+    /// </summary>
+    [Fact]
+    public void Steel_weighs_on_the_ropes()
+    {
+        var frames = Bridges.Read(Text("square")).Frames;
+        var plates = frames.Joints.Sum(j => j.Plates!.Length * j.Plates.Width / (0.0254 * 0.0254) * 0.25 * 0.2836 * 2);
+        var bolts = (4 + 5 + 4) * 0.2057;
+        Assert.Equal(2 * (plates + bolts), frames.JointMass / Units.KilogramsPerPound, 0.02);
+        Assert.Equal(3, frames.LooseMass / Units.KilogramsPerPound, 1e-9);
+        Assert.Equal(frames.LooseMass + frames.JointMass, frames.HardwareMass, 1e-12);
+    }
+
     [Fact]
     public void Hardware_has_bolts_and_plates_by_their_sizes()
     {

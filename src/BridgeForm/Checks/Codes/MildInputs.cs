@@ -90,9 +90,9 @@ internal static class MildInputs
                 + words.Pressure(LeastWind);
         }
 
-        if (of.Frames.HardwareMass > MostHardware)
+        if (of.Frames.LooseMass > MostHardware)
         {
-            yield return $"frames.hardware {new QuantityText(of.Units).Mass(of.Frames.HardwareMass)}: low weight on the ropes steadies the "
+            yield return $"frames.hardware {new QuantityText(of.Units).Mass(of.Frames.LooseMass)}: low weight on the ropes steadies the "
                 + "bridge in roll and cross-slope; it must be there for good";
         }
 
