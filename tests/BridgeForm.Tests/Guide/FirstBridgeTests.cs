@@ -66,7 +66,7 @@ public sealed class FirstBridgeTests
             + "by which editors complete it, and a sheet to take along to the site, `survey.pdf`.",
             Command($"start {FileName}")),
         new("Ask whether it holds",
-            "On one screen: the verdict, ten figures, what fails with its cure, what to look at again, and what to do next.",
+            "On one screen: the verdict, ten figures, what fails with its cure, what to review, and what to do next.",
             Command($"check {FileName}")),
         new("Ask why",
             "Each check has an id, in round brackets. `--explain` shows one of them with its formula, the numbers of your bridge and the "
