@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.RegularExpressions;
 using BridgeForm.Cli.Text;
+using BridgeForm.Output;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.DrawingSet;
 using BridgeForm.Output.Kinds;
