@@ -18,7 +18,9 @@ def luminance(rgb):
 
 
 def contrast(layer):
-    """The lesser of the contrasts with a white page and with a black one."""
+    """The lesser of the contrasts with a white page and with a black one; 7 is black on the one and white on the other."""
+    if layer.color == 7:
+        return 21
     light = luminance(colors.aci2rgb(layer.color)) + 0.05
     return min(1.05 / light, light / 0.05)
 

@@ -37,7 +37,7 @@ internal static class ShortText
         var looks = checks.Where(c => c.Status == CheckStatus.Warn).ToList();
         var fails = Fitting(
             [.. failing.Select(c => Lines(w => Fails(w, model, c)))], room - (looks.Count > 0 ? 1 : 0), "fails", failing);
-        var seen = Fitting([.. looks.Select(c => Lines(w => Row(w, c)))], room - fails.Count, "to look at", looks);
+        var seen = Fitting([.. looks.Select(c => Lines(w => Row(w, c)))], room - fails.Count, "to review", looks);
         foreach (var line in above.Concat(fails).Concat(seen).Concat(below))
         {
             output.WriteLine(line);

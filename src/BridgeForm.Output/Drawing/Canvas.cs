@@ -7,7 +7,7 @@ namespace BridgeForm.Output.Drawing;
 /// The content of one page while it is drawn. Labels are placed where they touch no other label and no line; one that finds no such
 /// place stands on a white ground.
 /// </summary>
-internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null)
+internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null, IReadOnlyList<SheetPoint>? named = null)
 {
     /// <summary>White around a label, metres.</summary>
     private const double Halo = 0.0003;
@@ -49,7 +49,7 @@ internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null)
         var (last, fewest) = (best, int.MaxValue);
         for (var round = 0; round < MostRounds && fewest > 0; round++)
         {
-            var next = new Canvas(bounds, LinesAbout.WithAreas(last._lines));
+            var next = new Canvas(bounds, LinesAbout.WithAreas(last._lines), [.. last._leaders.Select(l => l.From)]);
             draw(next);
             var lines = LinesAbout.Gather(next._lines);
             var crossed = next._labels.OfType<SheetText>().Count(t => lines.Cross(t, 0));
@@ -222,11 +222,19 @@ internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null)
             0);
     }
 
+    /// <summary>A label on what another one names would stand in the way of that one's leader.</summary>
+    private bool Covers(SheetBox box) => named is { } points
+        && points.Any(p => p.X > box.MinX && p.X < box.MaxX && p.Y > box.MinY && p.Y < box.MaxY);
+
+    /// <summary>Free of labels and lines: room for what is not moved about.</summary>
+    public bool HasRoom(SheetBox box) =>
+        !_taken.Exists(t => t.Overlaps(box)) && about?.Strokes.Any(s => ViewLines.Clip(s.From, s.To, box) is not null) is not true;
+
     private bool IsFree(SheetText text)
     {
         var box = PageBox.Of(text);
         var wide = new SheetBox(box.MinX - Halo, box.MinY - Halo, box.MaxX + Halo, box.MaxY + Halo);
         return wide.MinX >= bounds.MinX && wide.MaxX <= bounds.MaxX && wide.MinY >= bounds.MinY && wide.MaxY <= bounds.MaxY
-            && !_taken.Exists(t => t.Overlaps(wide));
+            && !_taken.Exists(t => t.Overlaps(wide)) && !Covers(wide);
     }
 }

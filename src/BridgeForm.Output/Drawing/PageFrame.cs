@@ -47,20 +47,23 @@ internal sealed class PageFrame
     private readonly ImmutableArray<string> _failing;
     private readonly double _footer;
     private readonly double _header;
+    private readonly double _bars;
 
     /// <summary>A frame for a whole sheet; of a roll a piece is cut in the proportions of ISO 216.</summary>
-    public static PageFrame On(Paper paper, SheetWords words) =>
-        new(words, paper.Width, paper.IsRoll ? paper.Width * Math.Sqrt(2) : paper.Height);
+    /// <param name="bars">Bars to check a printer's scale by: not where nothing is measured.</param>
+    public static PageFrame On(Paper paper, SheetWords words, bool bars = true) =>
+        new(words, paper.Width, paper.IsRoll ? paper.Width * Math.Sqrt(2) : paper.Height, bars);
 
     /// <summary>A frame for a page of that size, metres.</summary>
-    public PageFrame(SheetWords words, double width, double height)
+    public PageFrame(SheetWords words, double width, double height, bool bars = true)
     {
+        _bars = bars ? CheckBars.Height + Gap : 0;
         _words = words;
         (Width, Height) = (width, height);
         var inner = width - (2 * Paper.Margin);
         _caution = PageText.Wrapped(Caution.Text, inner, PageText.Small);
         _failing = words.Verdict is { Length: > 0 } verdict ? PageText.Wrapped(verdict, inner, PageText.Small, bold: true) : [];
-        _footer = CheckBars.Height + Gap + PageText.HeightOf(_caution.Length + _failing.Length, PageText.Small);
+        _footer = _bars + PageText.HeightOf(_caution.Length + _failing.Length, PageText.Small);
         _header = HeaderHeight + (words.Issue.Length > 0 ? IssueHeight : 0);
         Body = new SheetBox(Paper.Margin, Paper.Margin + _footer + Gap, width - Paper.Margin, height - Paper.Margin - _header);
     }
@@ -80,7 +83,7 @@ internal sealed class PageFrame
         var (left, right, top) = (Paper.Margin, Width - Paper.Margin, Height - Paper.Margin);
         var under = top - _header + Gap;
         var foot = Paper.Margin + _footer;
-        var words = foot - CheckBars.Height;
+        var words = foot - Math.Max(Gap, _bars - Gap);
         ImmutableArray<SheetEntity> entities =
         [
             PageText.Left(left, top - PageText.Large, _words.Title, PageText.Large, bold: true),
@@ -93,7 +96,7 @@ internal sealed class PageFrame
             Line(under, left, right),
             .. content,
             Line(foot + (Gap / 2), left, right),
-            .. CheckBars.Draw(left, foot - (Gap / 2), right - left),
+            .. _bars > 0 ? CheckBars.Draw(left, foot - (Gap / 2), right - left) : [],
             .. PageText.Column(left, words, _caution, PageText.Small),
             .. PageText.Column(
                 left, words - PageText.HeightOf(_caution.Length, PageText.Small), _failing, PageText.Small, bold: true, PageLayers.Accent),

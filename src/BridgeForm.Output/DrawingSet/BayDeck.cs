@@ -138,7 +138,7 @@ internal sealed class BayDeck
         var next = Local(_view.Of(_context.Layout.Poses[_bay].Node));
         canvas.Level(
             map.Of(longest.MinX, longest.MaxY), map.Of(longest.MaxX, longest.MaxY), y + 0.006,
-            "over all " + text.Size(longest.MaxX - longest.MinX));
+            "overall " + text.Size(longest.MaxX - longest.MinX));
         canvas.Level(
             map.Of(0, Box.MaxY), map.Of(next.X, Box.MaxY), y + 0.0125,
             $"node to node, along the {(OnStringers ? "deck" : "boards")} " + text.Size(next.X));

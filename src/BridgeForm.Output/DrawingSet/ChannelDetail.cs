@@ -110,7 +110,10 @@ internal static class ChannelDetail
         var (spread, r) = (keeper.Spread / 2, p.Ropes.Rope.Radius);
         var (end, low, channel) = (spread + StrapEnd, Math.Min(level.Bottom, -r), Math.Min(p.Frames.Channel.Width / 2, spread / 2));
         SheetPoint[] upper =
-            [new(-end, level.Bottom), new(-channel, level.Bottom), new(-r / 2, low), new(r / 2, low), new(channel, level.Bottom), new(end, level.Bottom)];
+            [
+                new(-end, level.Bottom), new(-channel, level.Bottom), new(-r / 2, low), new(r / 2, low), new(channel, level.Bottom),
+                new(end, level.Bottom),
+            ];
         SheetPoint[] outline = [.. upper, .. upper.Reverse().Select(u => u with { Y = u.Y - StrapThick })];
         canvas.Add(new SheetPolyline(PageLayers.Cut, [.. outline.Select(map.Of).Select(c => new SheetVertex(c.X, c.Y))], Closed: true));
         foreach (var z in (double[])[-spread, spread])
@@ -220,8 +223,7 @@ internal static class ChannelDetail
             canvas.Leader(
                 at,
                 new SheetPoint(at.X - 0.006, map.Of(0, top).Y + 0.006),
-                $"packer {packer.Mark}: {text.Size(taper.Thick)} to {text.Size(taper.Thin)} thick, {text.Size(taper.Width)} wide, "
-                    + $"{DrawingText.Angle(taper.Angle)}",
+                $"tapered shim {packer.Mark}: {text.Size(taper.Thick)} to {text.Size(taper.Thin)}, {DrawingText.Angle(taper.Angle)}",
                 toLeft: true);
         }
         else if (frame > 0)

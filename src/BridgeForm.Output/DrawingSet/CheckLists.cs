@@ -28,7 +28,7 @@ internal static class CheckLists
     }
 
     /// <summary>
-    /// With their figures those that fail or are to look at; of the others the ratio. Every figure and source of all of them
+    /// With their figures those that fail or are to be reviewed; of the others the ratio. Every figure and source of all of them
     /// stands in the calculations.
     /// </summary>
     private static IEnumerable<FlowTable> Checks(DrawingContext context)
@@ -43,10 +43,10 @@ internal static class CheckLists
         if (groups[0].Any())
         {
             yield return new FlowTable(
-                "Checks that fail, and that are to look at again",
+                "Checks that fail, and checks to review",
                 "Ratio: what the bridge asks over what it may be; above 1 is too much. Values for preliminary work. Sources: "
                     + "calculations.pdf.",
-                [new("Outcome"), new("Ratio", Figures: true), new("Check", 0.060), new("Figures", 0.160)],
+                [new("Outcome"), new("Ratio", Figures: true), new("Check", 0.056), new("Figures", 0.172)],
                 [.. groups[0].Select(c => new FlowRow(
                     [CheckTables.Outcome(c), RatioText.Of(c), CheckTables.Name(c), c.Detail], c.Status == CheckStatus.Fail))]);
         }
@@ -68,7 +68,7 @@ internal static class CheckLists
         [
             p.Mark,
             p.Occurrences.Length.ToString(CultureInfo.InvariantCulture),
-            RoleTable.Of(p.Role).Name,
+            RoleTable.Of(p.Role).Printed,
             p.Stock,
             p.Section,
             context.Text.Words.Size(p.BlankLength),
@@ -83,7 +83,7 @@ internal static class CheckLists
             "Cuts: mitre / bevel in degrees from square, signed as in the saw set-ups. Near end: at A, at the foot, or at the left, and "
                 + "the drawn face as the piece's own drawing says; where a piece stands turned or rolled over, as told.",
             [
-                new("Mark"), new("No.", Figures: true), new("Part"), new("Stock"), new("Section", 0.030), new("Blank", Figures: true),
+                new("Mark"), new("Qty", Figures: true), new("Part"), new("Stock"), new("Section", 0.030), new("Blank", Figures: true),
                 new("Near", Figures: true), new("Far", Figures: true), new("Remarks", 0.085), new("Where", 0.135),
             ],
             [.. rows]);
@@ -127,7 +127,7 @@ internal static class PartTable
             "Cuts: mitre / bevel in degrees from square. Arrows of the way marks: posts and braces up, what lies across to the right, all "
                 + "else towards B." + string.Concat(turned) + note,
             [
-                new FlowColumn("Mark"), new FlowColumn("Here", Figures: true), new FlowColumn("Part"), new FlowColumn("Section", 0.032),
+                new FlowColumn("Mark"), new FlowColumn("Qty here", Figures: true), new FlowColumn("Part"), new FlowColumn("Section", 0.032),
                 new FlowColumn("Blank", Figures: true), new FlowColumn("Near, foot"), new FlowColumn("Far, head"),
             ],
             [.. pieces.Select(g => Row(context, g.First().Piece!, g.Key.Turn.Length > 0, g.Count()))]);
@@ -145,7 +145,7 @@ internal static class PartTable
     [
         turned ? piece.Mark + ", turned" : piece.Mark,
         count.ToString(CultureInfo.InvariantCulture),
-        RoleTable.Of(piece.Role).Name,
+        RoleTable.Of(piece.Role).Printed,
         piece.Section,
         context.Text.Words.Size(piece.BlankLength),
         Cut(piece.Near),

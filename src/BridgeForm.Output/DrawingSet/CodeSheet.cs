@@ -85,7 +85,7 @@ internal static class CodeSheet
                 s.Name, s.Species, s.Grade,
                 s.Treated ? s.Incised ? "treated, incised" : "treated" : s.Durable ? "durable heartwood" : "none",
                 string.Join(", ", context.Model.Pieces.Where(p => string.Equals(p.Stock, s.Name, StringComparison.Ordinal))
-                    .Select(p => RoleTable.Of(p.Role).Name).Distinct(StringComparer.Ordinal)),
+                    .Select(p => RoleTable.Of(p.Role).Printed).Distinct(StringComparer.Ordinal)),
             ])),
         ]);
 
@@ -157,7 +157,7 @@ internal static class GeneralNotes
         yield return "Wood touches rope nowhere but in the channels. Ease the channels' mouths. Zinc on the rope must not bear on "
             + "copper-treated wood: use a liner that is not metal.";
         yield return "Brush every cut, hole and channel in treated wood with field preservative. Fasteners in treated wood: hot-dip "
-            + "galvanised or stainless.";
+            + "galvanized or stainless.";
         yield return "Angles of cuts are from square, as a saw is set: mitre / bevel. Signs: cut list. Templates and "
             + "saw set-ups: files of their own.";
         yield return "Supports, anchors, saddles and terminations are not designed here; forces on them: load cases."

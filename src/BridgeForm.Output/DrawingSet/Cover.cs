@@ -161,7 +161,7 @@ internal static class Cover
         yield return ("Guard height", Check(model, "guard-height") is { } g ? words.LeastSize(g) + " at the least" : "see the checks");
         yield return ("Clear width", Check(model, "clear-width") is { } w ? words.LeastSize(w) + " at the narrowest" : "see the checks");
         yield return ("Ropes", $"two, {words.Size(p.Ropes.Rope.Diameter)}, {words.Size(p.Ropes.Spacing)} apart");
-        yield return ("Pull, bridge empty", $"{words.Force(model.Rope.LargestTension)} at most, each rope");
+        yield return ("Tension, bridge empty", $"{words.Force(model.Rope.LargestTension)} at most, each rope");
         if (worst is not null)
         {
             yield return ("Largest tension", $"{words.Force(worst.Shape!.LargestTension)}, one rope: {CoverVerdict.Lowered(worst.Title)}");
@@ -169,7 +169,7 @@ internal static class Cover
 
         if (CoverVerdict.Pull(model.Ropework, words) is { Length: > 0 } pull)
         {
-            yield return ("Largest pull of all", pull);
+            yield return ("Largest tension of all", pull);
         }
 
         foreach (var row in CoverVerdict.Rows(context))

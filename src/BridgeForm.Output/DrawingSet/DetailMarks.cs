@@ -57,6 +57,9 @@ internal static class DetailMarks
         var name = number.ToString(CultureInfo.InvariantCulture);
         canvas.Add(new SheetCircle(PageLayers.Frame, at, Radius));
         canvas.Line(PageLayers.Frame, at.X - Radius, at.Y, at.X + Radius, at.Y);
+
+        // The sheet's number is longer than its stand-in.
+        canvas.Keep(new SheetBox(at.X - Radius, at.Y - Radius, at.X + Radius, at.Y + Radius));
         canvas.Text(PageText.Centered(at.X, at.Y + 0.0005, name, PageText.Small, bold: true));
         canvas.Text(PageText.Left(at.X, at.Y - 0.0005 - PageText.Small, StandIn + name, PageText.Small));
     }

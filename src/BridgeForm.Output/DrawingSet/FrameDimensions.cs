@@ -26,7 +26,6 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     /// <summary>Draws all of them.</summary>
     public void Draw(Canvas canvas, ViewMap map)
     {
-        Enlarged(canvas, map);
         Below(canvas, map);
         Beside(canvas, map);
         Angles(canvas, map);
@@ -36,7 +35,7 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     }
 
     /// <summary>Marks to the right that lead to the details.</summary>
-    private void Enlarged(Canvas canvas, ViewMap map)
+    public void Enlarged(Canvas canvas, ViewMap map)
     {
         var (post, brace) = (Post, _p.Frames.Brace);
         var (sin, cos) = Elementary.SinCos(brace.Lean);
@@ -185,7 +184,7 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     private double Crowd(int names) => names * PageText.HeightOf(1, PageText.Small) * Spread / Post.Length;
 
     /// <summary>Room that names and their leaders take, over the names' own.</summary>
-    private const double Spread = 1.4;
+    private const double Spread = 1.6;
 
     /// <summary>The rails' names have room at a scale, true length over length on paper.</summary>
     public bool HasRoom(double ratio) => Crowd(drawing.StubsOf(Role.Rail, Side.Left).Count) <= 1 / ratio;

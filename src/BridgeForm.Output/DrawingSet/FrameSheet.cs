@@ -27,13 +27,14 @@ internal static class FrameSheet
             var width = (body.MaxX - body.MinX) / group.Length;
             var canvas = Canvas.Twice(body, c =>
             {
-                foreach (var ((frame, number), i) in group.Select((g, i) => (g, i)))
-                {
-                    var left = body.MinX + (i * width);
-                    var right = left + width - (i + 1 < group.Length ? Between : 0);
-                    One(context, c, frame, $"{number.ToString(CultureInfo.InvariantCulture)}  {Title(context, frame)}",
-                        body with { MinX = left, MaxX = right });
-                }
+                var rest = group.Select((g, i) => One(
+                    context, c, g.Frame, $"{g.Number.ToString(CultureInfo.InvariantCulture)}  {Title(context, g.Frame)}",
+                    body with
+                    {
+                        MinX = body.MinX + (i * width),
+                        MaxX = body.MinX + ((i + 1) * width) - (i + 1 < group.Length ? Between : 0),
+                    })).ToList();
+                rest.ForEach(draw => draw(c));
             });
             yield return new DrawnPage(
                 DocumentType.Detail, string.Join("; ", group.Select(g => Title(context, g.Frame))),
@@ -50,7 +51,7 @@ internal static class FrameSheet
     private static int OnASheet(DrawingContext context)
     {
         var (body, drawing) = (context.Body, new FrameDrawing(context, 0));
-        var half = body with { MaxX = (body.MinX + body.MaxX) / 2 - Between };
+        var half = body with { MaxX = ((body.MinX + body.MaxX) / 2) - Between };
         var figures = new FrameDimensions(context, 0, drawing);
         return figures.HasRoom(Scale(context, drawing, half, Note(figures)).Ratio) ? 2 : 1;
     }
@@ -71,7 +72,8 @@ internal static class FrameSheet
         return $"{kind} ({poses[frame].Name}{mirrored})";
     }
 
-    private static void One(DrawingContext context, Canvas canvas, int frame, string title, SheetBox room)
+    /// <summary>Sets what has its place; the answer draws the frame and its labels, which keep clear of that.</summary>
+    private static Action<Canvas> One(DrawingContext context, Canvas canvas, int frame, string title, SheetBox room)
     {
         var drawing = new FrameDrawing(context, frame);
         var figures = new FrameDimensions(context, frame, drawing);
@@ -84,9 +86,13 @@ internal static class FrameSheet
         var bottom = room.MinY + caption + BelowRoom + ((high - (height / scale.Ratio)) / 2);
         var map = ViewMap.Placing(drawing.Box, left, bottom, scale.Ratio);
         canvas.Caption(room.MinX, room.MinY + caption, title, note, scale, context.Text, room.MaxX - room.MinX);
-        drawing.Draw(canvas, map);
-        FrameHoles.Draw(context, canvas, map, drawing, frame);
-        figures.Draw(canvas, map);
+        figures.Enlarged(canvas, map);
+        return c =>
+        {
+            drawing.Draw(c, map);
+            FrameHoles.Draw(context, c, map, drawing, frame);
+            figures.Draw(c, map);
+        };
     }
 
     /// <summary>
@@ -125,7 +131,7 @@ internal static class FrameSheet
             [
                 Row("deck's surface", h => h.Deck),
                 .. Enumerable.Range(0, most).Select(i => Row(
-                    FormattableString.Invariant($"rail {i + 1}, centre"), h => i < h.Rails.Length ? h.Rails[i] : null)),
+                    FormattableString.Invariant($"rail {i + 1}, center"), h => i < h.Rails.Length ? h.Rails[i] : null)),
                 Row("post's head", h => h.Head),
             ]);
     }

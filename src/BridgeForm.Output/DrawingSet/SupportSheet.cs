@@ -121,14 +121,24 @@ internal sealed class FreeBody(DrawingContext context, SupportPull pull, double 
             ],
             Closed: true));
 
-        // Below each other and outward: towards the span stands the support.
+        // Below each other, below the anchor or beside it, where no arrow goes through.
         string[] lines =
             [$"anchor {_words.Force(stay.Tension)}", $"level {_words.Force(stay.Horizontal)}", $"up {_words.Force(stay.Vertical)}"];
         var width = lines.Max(l => PageText.Width(l, PageText.Small));
-        var x = _in > 0
-            ? Math.Max(cell.MinX, Math.Min(foot.X - (width / 2), at.X - clear - width))
-            : Math.Min(cell.MaxX - width, Math.Max(foot.X - (width / 2), at.X + clear));
-        canvas.Column(x, foot.Y - side - 0.0015, lines, PageText.Small);
+        var height = PageText.HeightOf(lines.Length, PageText.Small);
+        double Outward(double near) => _in > 0
+            ? Math.Max(cell.MinX, Math.Min(near - width, at.X - clear - width))
+            : Math.Min(cell.MaxX - width, Math.Max(near, at.X + clear));
+        SheetPoint[] places =
+        [
+            new(Outward(foot.X + (_in * width / 2)), foot.Y - side - 0.0015),
+            new(Outward(foot.X - (_in * (side + 0.002))), foot.Y),
+            new(Outward(foot.X - (_in * (side + 0.002))), foot.Y + height),
+            new(Outward(foot.X - (_in * 0.020)), foot.Y),
+        ];
+        var room = Array.Find(places, p => canvas.HasRoom(new SheetBox(p.X, p.Y - height, p.X + width, p.Y)));
+        var place = room.Y > 0 ? room : places[0];
+        canvas.Column(place.X, place.Y, lines, PageText.Small);
     }
 
     /// <summary>The resultant on what bears the saddle, by its parts, red.</summary>

@@ -200,7 +200,7 @@ internal static class DxfColours
         LayerPurpose.FarEdge => Ochre,
         LayerPurpose.Layout => Green,
         LayerPurpose.Dimension => Teal,
-        LayerPurpose.Note => Grey,
+        LayerPurpose.Note => White,
         LayerPurpose.Wood => Grey,
         _ => throw new ArgumentOutOfRangeException(nameof(purpose), purpose, "No such purpose."),
     };

@@ -26,7 +26,7 @@ internal static class PlainVerdict
     }
 
     /// <summary>A check in one sentence: what it looks at, and how it came out.</summary>
-    public static string Of(CheckResult check) => $"{check.Title}: {Outcome(check)}.";
+    public static string Of(CheckResult check) => $"{PlainSubject.Of(check)}: {Outcome(check)}.";
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
@@ -34,7 +34,7 @@ internal static class PlainVerdict
     {
         CheckStatus.Fail when check.HasNoCapacity => "does not hold, for there is nothing to carry it",
         CheckStatus.Fail => "does not hold" + Over(check.Ratio, "what is allowed"),
-        CheckStatus.Warn => "look at it again" + Over(check.Ratio, "the usual"),
+        CheckStatus.Warn => "to be reviewed" + Over(check.Ratio, "the usual"),
         CheckStatus.Engineer when check.NotChecked is { } wood => $"not made, for no table has values of {wood}",
         CheckStatus.Engineer => "a licensed engineer decides",
         _ => "holds" + Spare(check.Ratio),

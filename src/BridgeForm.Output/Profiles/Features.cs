@@ -47,7 +47,7 @@ internal sealed record Features(DisplayUnits Units, Func<SheetPoint, SheetPoint>
     {
         var slope = Elementary.Atan(channel.FloorSlope);
         var floor = Math.Abs(slope) > Tolerances.InPage ? $", floor {Numbers.DegreeText(slope)}" : string.Empty;
-        return $"Channel {Units.Length(channel.Width)} wide, {Units.Length(channel.Depth)} deep{floor}{side}, centre "
+        return $"Channel {Units.Length(channel.Width)} wide, {Units.Length(channel.Depth)} deep{floor}{side}, center "
             + $"{Units.Length(channel.Center)} from the left end";
     }
 }

@@ -31,7 +31,16 @@ public static class ProfileSheet
         var bottom = Add(entities, view, length);
         var (distances, above) = ProfileDimensions.Draw(piece, dx, view.Box.MaxY, length, units);
         entities.AddRange(distances);
-        entities.AddRange(Overall(view, length, outline.Max(l => l.Max(p => p.Y)) + dy, above + Space, units));
+        var width = outline.Max(l => l.Max(p => p.Y)) + dy;
+        var shorter = ShortEdge([.. outline.SelectMany(l => l).Select(p => new SheetPoint(p.X + dx, p.Y + dy))], width, length);
+        if (shorter is var (from, to))
+        {
+            above += 2 * LabelRows.Pitch;
+            entities.Add(new SheetDimension(
+                ProfileLayers.Dim, from, to, new SheetPoint(0, above), LabelRows.TextHeight, units.Length(to.X - from.X)));
+        }
+
+        entities.AddRange(Overall(view, length, width, above + Space, units));
         foreach (var face in NarrowView.FacesWorthDrawing(piece.Shape))
         {
             bottom = Add(entities, NarrowView.Draw(piece, face, dx, bottom - Space, units), length);
@@ -41,6 +50,20 @@ public static class ProfileSheet
         var notes = PieceNotes.Write(piece, units, verdict, characters);
         entities.AddRange(LabelRows.Column(ProfileLayers.Text, notes, bottom - Space).Texts);
         return new Sheet(piece.Mark, ProfileLayers.All, entities.ToImmutable());
+    }
+
+    /// <summary>
+    /// The ends of the upper or the lower edge, whichever is the shorter; null where both are as long as the piece. What the saw
+    /// leaves is measured on either edge, and a bevelled end says nothing of the other one.
+    /// </summary>
+    private static (SheetPoint From, SheetPoint To)? ShortEdge(ImmutableArray<SheetPoint> outline, double width, double length)
+    {
+        var edges = ((double[])[0, width]).Select(y => outline.Where(p => Math.Abs(p.Y - y) < Tolerances.ShortestEdge).ToList())
+            .Where(e => e.Count > 1).Select(e => (From: e.MinBy(p => p.X), To: e.MaxBy(p => p.X))).ToList();
+        return edges.Count > 0 && edges.MinBy(e => e.To.X - e.From.X) is var shorter
+            && length - (shorter.To.X - shorter.From.X) > Tolerances.SameDimension
+            ? shorter
+            : null;
     }
 
     /// <summary>Length and width of the outline, above the view at <paramref name="level"/> and to its right.</summary>
@@ -80,7 +103,7 @@ internal static class PieceNotes
         var inches = units.System == UnitSystem.Imperial;
         string[] notes =
         [
-            $"{piece.Mark} {RoleTable.Of(piece.Role).Name}, {piece.Occurrences.Length} off",
+            $"{piece.Mark} {RoleTable.Of(piece.Role).Printed}, {piece.Occurrences.Length} off",
             $"Stock: {piece.Stock}, {piece.Section} ({units.Length(piece.Shape.Thickness)} x {units.Length(piece.Shape.Width)}),"
                 + $" blank {units.Length(piece.BlankLength)} long",
             EndNote("Near end (left)", piece.Near),

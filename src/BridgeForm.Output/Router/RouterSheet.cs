@@ -36,7 +36,7 @@ internal static class RouterRemarks
     /// <summary>Of one piece.</summary>
     public static IEnumerable<string> Head(Piece piece, RouterSetup setup, UnitSystem system)
     {
-        yield return $"{piece.Mark} {RoleTable.Of(piece.Role).Name}, {piece.Occurrences.Length} off, {piece.Stock} {piece.Section}";
+        yield return $"{piece.Mark} {RoleTable.Of(piece.Role).Printed}, {piece.Occurrences.Length} off, {piece.Stock} {piece.Section}";
         yield return $"{(setup.IsWide ? "Wide" : "Narrow")} face up, {Exact(Height(piece, setup), system)} thick as it lies";
         if (!setup.IsWide)
         {

@@ -1,10 +1,11 @@
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
 namespace BridgeForm.Output.ShopSheets;
 
-/// <summary><c>labels.pdf</c>: a label a part, to cut apart and staple on.</summary>
+/// <summary><c>labels.pdf</c>: a label a part, to cut apart and staple on: mark, section and length to find the stick by.</summary>
 public static class LabelSheet
 {
     private const double LeastWidth = 0.062;
@@ -18,7 +19,8 @@ public static class LabelSheet
     {
         var paper = Paper.Named(model.Parameters.Shop.Paper);
         var words = SheetWords.For(model, "Piece labels");
-        var frame = PageFrame.On(paper, words);
+        var frame = PageFrame.On(paper, words, bars: false);
+        var text = new QuantityText(model.Parameters.Units);
         var (width, height) = (frame.Body.MaxX - frame.Body.MinX, frame.Body.MaxY - frame.Body.MinY);
         var (columns, rows) = ((int)(width / LeastWidth), (int)(height / Height));
         var pieces = model.Pieces
@@ -38,13 +40,14 @@ public static class LabelSheet
                         pieces[id].Piece,
                         pieces[id].Place,
                         id,
+                        text,
                         (page * columns * rows) + i + 1)),
                     page + 1,
                     pages.Count)),
             ]);
     }
 
-    private static IEnumerable<SheetEntity> Label(SheetBox box, Piece piece, Occurrence place, string id, int number) =>
+    private static IEnumerable<SheetEntity> Label(SheetBox box, Piece piece, Occurrence place, string id, QuantityText text, int number) =>
     [
         new SheetPolyline(
             PageLayers.Dim,
@@ -54,13 +57,23 @@ public static class LabelSheet
         PageText.Right(
             box.MaxX - Pad, box.MaxY - Pad - PageText.Large, FormattableString.Invariant($"No. {number}"), PageText.Large,
             layer: PageLayers.Accent),
-        PageText.Left(box.MinX + Pad, box.MinY + Pad + 0.0045, id, PageText.Large),
+        PageText.Left(box.MinX + Pad, box.MinY + Pad + 0.0048, id, PageText.Normal),
+        .. Wood(box, piece, id),
         PageText.Right(
             box.MaxX - Pad, box.MaxY - Pad - PageText.Large - ArrowDown, "arrow " + TurnWords.Arrow(piece, place), PageText.Small,
             bold: place.Turned),
-        PageText.Left(box.MinX + Pad, box.MinY + Pad, $"{RoleTable.Of(piece.Role).Name} · {piece.Section} {piece.Stock}", PageText.Small),
+        PageText.Left(box.MinX + Pad, box.MinY + Pad, $"{piece.Section} · {text.Size(piece.BlankLength)}", PageText.Large, bold: true),
         .. place.Turned || place.Turn.IsRolled ? Turn(box, TurnWords.Write(piece, place), place.Turned) : Array.Empty<SheetEntity>(),
     ];
+
+    /// <summary>What it is and its stock beside the id; shorter where that is long.</summary>
+    private static IEnumerable<SheetEntity> Wood(SheetBox box, Piece piece, string id)
+    {
+        var room = box.MaxX - box.MinX - (3 * Pad) - PageText.Width(id, PageText.Normal);
+        var role = RoleTable.Of(piece.Role).Printed;
+        var words = ((string[])[$"{role} · {piece.Stock}", role]).FirstOrDefault(w => PageText.Width(w, PageText.Small) <= room);
+        return words is null ? [] : [PageText.Right(box.MaxX - Pad, box.MinY + Pad + 0.0048, words, PageText.Small)];
+    }
 
     /// <summary>End for end is bold: whoever puts the part up must turn it. What is rolled over goes on in one way only.</summary>
     private static IEnumerable<SheetEntity> Turn(SheetBox box, string words, bool turned) =>

@@ -78,7 +78,7 @@ public static class QuoteSheet
     {
         var lines = Lines(model);
         return CsvText.Write(
-            ["Group", "Item", "Quantity", "Rate", "Amount", "Money"],
+            ["Group", "Item", "Qty", "Rate", "Amount", "Money"],
             [
                 .. lines.Concat(Sums(model.Parameters.Quote, lines)).Select(l => Row(l, model.Parameters.Quote)),
                 .. Unpriced(lines) is { Length: > 0 } text ? [[text]] : Array.Empty<IReadOnlyList<string>>(),
@@ -98,7 +98,7 @@ public static class QuoteSheet
             "What it takes and costs",
             $"Amounts in {Money(quote)}, only where a price or rate was given. {Unpriced(lines)}",
             [
-                new("Group"), new("Item", 0.060), new("Quantity", 0.030, Figures: true), new("Rate", 0.030, Figures: true),
+                new("Group"), new("Item", 0.060), new("Qty", 0.030, Figures: true), new("Rate", 0.030, Figures: true),
                 new("Amount", Figures: true),
             ],
             [

@@ -13,7 +13,7 @@ internal static class StripSheet
 {
     private static readonly ImmutableArray<string> s_head =
     [
-        "Packers", "Number", "Stock", "Section", "Made by", "Tilt (deg)", "Thick edge", "Thick edge (mm)", "Thin edge", "Thin edge (mm)",
+        "Tapered shims", "Qty", "Stock", "Section", "Made by", "Tilt (deg)", "Thick edge", "Thick edge (mm)", "Thin edge", "Thin edge (mm)",
         "Width", "Width (mm)", "Order of rips", "Fence, blade tilted", "Fence, blade tilted (mm)", "Fence, blade upright",
         "Fence, blade upright (mm)", "Gap (mm)", "Boards of the stock plan", "Hold",
     ];
@@ -32,7 +32,7 @@ internal static class StripSheet
             pages.AddText(Steps(setup, words));
             pages.Add(new PageTable(
                 $"Strips at {Numbers.DegreeText(setup.Tilt)}, {words.Fine(setup.Thick)} at the thick edge: "
-                    + $"{Count(setup.Pieces.Sum(p => p.Piece.Occurrences.Length))} packers, {WayWords(setup.Way)}",
+                    + $"{Count(setup.Pieces.Sum(p => p.Piece.Occurrences.Length))} tapered shims, {WayWords(setup.Way)}",
                 [],
                 ["Mark", "Qty", "Length", "Width", "Thin edge", "Fence, tilted", "Fence, upright", "Gap", "Boards of the stock plan"],
                 [.. setup.Pieces.Select(p => Row(setup, p, model.StockPlan.Boards, words))]));
@@ -103,12 +103,13 @@ internal static class StripSheet
 
         if (setup.Pieces.Any(p => !setup.FromWide(p.Taper) && setup.UprightFence(p.Taper) is not null))
         {
-            yield return "Where the stock is hardly wider than the packer: upright first, to the packer's width, its edge along the fence; "
+            yield return "Where the stock is hardly wider than the tapered shim: upright first, to the shim's width, its edge along the "
+                + "fence; "
                 + "then tilted, right through.";
         }
 
         yield return "Hold: " + Hold(setup) + ".";
-        yield return "The stock's edge is the packer's thick edge, its face the packer's lower one. A second strip comes off the other "
+        yield return "The stock's edge is the shim's thick edge, its face the shim's lower one. A second strip comes off the other "
             + "edge of the same face, turned end for end, at the same settings. Cut to length last, with a square end against the stop.";
     }
 

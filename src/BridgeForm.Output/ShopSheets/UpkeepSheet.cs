@@ -26,7 +26,7 @@ public static class UpkeepSheet
             "Close the bridge and call an engineer", $"At any one of these ({UpkeepPlan.CloseSource}).", [new("What is seen", 0.120)],
             [.. UpkeepPlan.Close.Select(c => new FlowRow([c], Strong: true))]));
         flow.Add(new FlowTable(
-            "What to look at", "Numbers as on the elevation.", [new("No."), new("Part", 0.045), new("Look", 0.115)],
+            "What to inspect", "Numbers as on the elevation.", [new("No."), new("Part", 0.045), new("Look", 0.115)],
             [.. parts.Select(p => new FlowRow([p.Number.ToString(CultureInfo.InvariantCulture), p.Part, p.Look]))]));
         flow.Add(Sags(model));
         foreach (var part in parts)

@@ -105,7 +105,8 @@ public static class HoistingSheet
         "Stage", "Rope", "Temperature", "Temperature (C)", "Sag at mid-span", "Sag at mid-span (mm)",
         "Sight line below the rope at A and at B", "Sight line below the rope at A and at B (mm)",
         "Sight line at A, height", "Sight line at A, height (mm)", "Sight line at B, height", "Sight line at B, height (mm)",
-        "Horizontal pull of one rope", "Horizontal pull of one rope (kN)", "Largest pull of one rope", "Largest pull of one rope (kN)",
+        "Horizontal tension of one rope", "Horizontal tension of one rope (kN)",
+        "Largest tension of one rope", "Largest tension of one rope (kN)",
     ];
 
     /// <summary>The table as text; heights from support A's rope axis.</summary>

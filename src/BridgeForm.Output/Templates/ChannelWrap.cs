@@ -127,10 +127,10 @@ internal static class ChannelWrap
         private double Clear() => _atFar && !_atNear ? _high - 0.011 : _low + 0.007;
 
         private static string Words(Channel c, DisplayUnits units) =>
-            $"Channel {Fine(c.Width, units)} wide, knife lines as drawn, {Fine(c.Width / 2, units)} each side of its centre line, "
+            $"Channel {Fine(c.Width, units)} wide, knife lines as drawn, {Fine(c.Width / 2, units)} each side of its center line, "
             + $"{units.Length(c.Depth)} deep in the middle" + (Math.Abs(c.FloorSlope) > Tolerances.LevelFloor
                 ? $", floor sloping {Numbers.DegreeText(Elementary.Atan(c.FloorSlope))}" : string.Empty)
-            + $"; centre {Fine(c.Center, units)} from the near end.";
+            + $"; center {Fine(c.Center, units)} from the near end.";
 
         private static string Fine(double metres, DisplayUnits units) => new QuantityText(units.System).Fine(metres);
 
@@ -150,7 +150,7 @@ internal static class ChannelWrap
 
             yield return PageText.Left(P(_after, 0).X + 0.001, b + 0.0012, "knife line", PageText.Small, layer: PageLayers.Accent);
             yield return PageText.Left(
-                P(End, 0).X + 0.003, c.Center + 0.0012, $"centre {Fine(c.Center, units)}", PageText.Small, layer: PageLayers.Accent);
+                P(End, 0).X + 0.003, c.Center + 0.0012, $"center {Fine(c.Center, units)}", PageText.Small, layer: PageLayers.Accent);
         }
 
         private IEnumerable<SheetEntity> Circle(Hole h, DisplayUnits units)

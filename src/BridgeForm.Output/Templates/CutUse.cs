@@ -32,7 +32,7 @@ internal sealed record CutUse(ImmutableArray<Piece> Pieces)
     [
         string.Join(", ", Pieces.Select(p => FormattableString.Invariant($"{p.Mark} × {p.Occurrences.Length}")))
             + FormattableString.Invariant($" ({Pieces.Sum(p => p.Occurrences.Length)} in all)")
-            + $" · {RoleTable.Of(First.Role).Name}, {First.Section} {First.Stock}, {units.Length(First.Shape.Thickness)} × "
+            + $" · {RoleTable.Of(First.Role).Printed}, {First.Section} {First.Stock}, {units.Length(First.Shape.Thickness)} × "
             + $"{units.Length(First.Shape.Width)} · {Hand(First.Mark)}",
         $"Face up: {TurnWords.Faces(First).Drawn}. {TurnWords.Mark(First)}.",
     ];

@@ -88,7 +88,7 @@ internal static class GangLayout
                 .. use.Notes(units),
                 $"Clamp them side by side, {WrapAround.FaceName(channel.Face)} on top, faces flush, crown down on the bench, so that "
                     + "it is up in service, near ends flush against a batten. "
-                    + "Mark centre lines and knife lines from the true-size stick across all of them, score the knife lines, rout against "
+                    + "Mark center lines and knife lines from the true-size stick across all of them, score the knife lines, rout against "
                     + "a straight-edge.",
                 Routing(channel, bit, units),
             ],
@@ -101,7 +101,7 @@ internal static class GangLayout
         var depth = FormattableString.Invariant(
             $"Depth stop {units.Length(channel.Depth)}. Bit {units.Length(bit)}: {across} passes side by side, {deep} in depth, ");
         return $"{depth}none deeper than the bit is wide; stay inside the knife lines, which lie {Fine(channel.Width / 2, units)} "
-            + "each side of the centre line.";
+            + "each side of the center line.";
     }
 
     private static string Fine(double metres, DisplayUnits units) => new QuantityText(units.System).Fine(metres);
@@ -185,7 +185,7 @@ internal static class GangLayout
         return new TemplateBlock(
             $"Layout stick for {use.Marks}",
             [
-                "True size. Glue on a batten; the zero end lies on the near (left) end of the base. Dashed: centre line under the rope; "
+                "True size. Glue on a batten; the zero end lies on the near (left) end of the base. Dashed: center line under the rope; "
                     + $"full: knife lines. {units.Length(piece.BlankLength)} long.",
             ],
             [.. StickEntities(piece, units)]);
@@ -198,7 +198,7 @@ internal static class GangLayout
         var scale = PlanLength / piece.BlankLength;
         var lines = piece.Shape.Channels.SelectMany(c => (StickLine[])
             [
-                new(c.Center - (c.Width / 2), "knife line"), new(c.Center, "centre, rope"), new(c.Center + (c.Width / 2), "knife line"),
+                new(c.Center - (c.Width / 2), "knife line"), new(c.Center, "center, rope"), new(c.Center + (c.Width / 2), "knife line"),
             ])
             .Concat(piece.Shape.Holes.DistinctBy(h => Tenth(h.X), StringComparer.Ordinal).Select(h => new StickLine(h.X, "hole")))
             .OrderBy(l => l.At).ToList();

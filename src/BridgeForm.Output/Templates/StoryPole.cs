@@ -29,7 +29,7 @@ internal static class StoryPole
         {
             yield return new TemplateBlock(
                 "Story pole of the guard: " + Names(heights.Frames),
-                ["Zero on the base's top, along the inner face of the post. Rails centred on their lines, their edges dashed."],
+                ["Zero on the base's top, along the inner face of the post. Rails centered on their lines, their edges dashed."],
                 [.. Rails(heights, model.Parameters.Guard.Rail.Width, units)]);
         }
 
@@ -40,7 +40,7 @@ internal static class StoryPole
             yield return new TemplateBlock(
                 "Story pole of the rope",
                 [
-                    "Centre line of every frame along the rope laid out straight, from support A's point, "
+                    "Center line of every frame along the rope laid out straight, from support A's point, "
                         + (tension > 0 ? "pulled to the marking tension of the project. " : "unstressed. ")
                         + model.Ropework.Chosen.Sentence + " "
                         + "Join the strips, check the last mark with a steel tape, then mark both ropes from it.",

@@ -21,7 +21,7 @@ internal static class Tiling
 
     /// <summary>How to put sheets together.</summary>
     private const string Joining =
-        "Trim the right or upper sheet on its dashed match line and lay it on the same line of its neighbour, crosses on crosses; tape.";
+        "Trim the right or upper sheet on its dashed match line and lay it on the same line of its neighbor, crosses on crosses; tape.";
 
     /// <summary>How many columns and rows a drawing needs on sheets with that much room.</summary>
     public static (int Columns, int Rows) Grid(double width, double height, double roomX, double roomY) =>

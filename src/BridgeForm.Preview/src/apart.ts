@@ -5,8 +5,11 @@ import { cornersOf } from './cameras';
 import { spotOf } from './overlay';
 import type { BridgeView } from './view';
 
+/** What leaves its frame: wood, or the steel that goes along with it. */
+export type Leaving = Pick<Part, 'role' | 'geometry' | 'place'>;
+
 /** The move of a part of the frame that is taken apart, in world axes. */
-export function apartMove(view: BridgeView, apart: { frame: number; amount: number }, part: Part): Matrix4 {
+export function apartMove(view: BridgeView, apart: { frame: number; amount: number }, part: Leaving): Matrix4 {
   const turn = view.frames[apart.frame]?.turn ?? 0;
   const z = middleZ(part);
   const side = Math.abs(z) < 0.05 ? 0 : Math.sign(z);
@@ -18,11 +21,11 @@ export function apartMove(view: BridgeView, apart: { frame: number; amount: numb
 }
 
 /** z of the middle of a part where it stands. */
-export function middleZ(part: Part): number {
+export function middleZ(part: Leaving): number {
   return middleOfPart(part).applyMatrix4(part.place).z;
 }
 
-export function middleOfPart(part: Part): Vector3 {
+export function middleOfPart(part: Leaving): Vector3 {
   if (part.geometry.boundingBox === null) {
     part.geometry.computeBoundingBox();
   }

@@ -1,10 +1,11 @@
 import { ConeGeometry, CylinderGeometry, Group, InstancedMesh, Matrix4, MeshLambertMaterial, Vector3, type Color } from 'three';
-import { apartMove } from './apart';
+import { apartMove, type Leaving } from './apart';
 import { readGlb, type Finish, type Part } from './glb';
 import { crowd, isPeople } from './people';
 import { buildPerson } from './person';
 import { buildRopes, type Ropes } from './rope';
 import { buildSetting, type Land, type Setting } from './setting';
+import { buildSteel } from './steel';
 import { bayAt, designShape, loadedShape, type Shape } from './shape';
 import type { BridgeFile, BridgeView, CaseView } from './view';
 import { buildWood, placeWood, type Wood } from './wood';
@@ -55,11 +56,16 @@ export async function buildBridge(file: BridgeFile, plain: boolean, land?: Land)
   const loaded = await readGlb(file.glb);
   const wood = buildWood(loaded.parts, plain);
   const ropes: Ropes = buildRopes(loaded.ropes, loaded.ropeColour as Color, plain);
+  const steel = buildSteel(loaded.steel, loaded.steelColour, plain);
   const setting = buildSetting(view, plain, land);
   const person = buildPerson(plain);
   const arrows = new Group();
   const group = new Group();
   group.add(wood.mesh, ropes.group, setting.group, setting.sky, person, arrows);
+  if (steel !== null) {
+    group.add(steel.mesh);
+  }
+
   const state: State = { load: null, large: false, times: 1, empty: false, finish: 0, chosen: null, apart: null, person: true, inside: false };
   let shape = designShape(view);
   let owners: ReadonlySet<string> | null = null;
@@ -78,14 +84,16 @@ export async function buildBridge(file: BridgeFile, plain: boolean, land?: Land)
       const drawn = drawnLoad(state);
       shape = drawn === null ? designShape(view) : loadedShape(view, drawn, state.times);
       const visible = state.apart === null ? owners : apartOwners(view, state.apart.frame);
-      placeWood(wood, (part) => {
+      const place = (part: Leaving & { owner: string }): Matrix4 | null => {
         if (visible !== null && !visible.has(part.owner)) {
           return null;
         }
 
         const at = shape.move(part.owner).clone();
         return state.apart === null ? at.multiply(part.place) : at.multiply(apartMove(view, state.apart, part)).multiply(part.place);
-      });
+      };
+      placeWood(wood, place);
+      steel?.place(place);
       ropes.follow(shape);
       ropes.group.visible = state.apart === null;
       const chosen = state.chosen === null ? undefined : loaded.parts[state.chosen];

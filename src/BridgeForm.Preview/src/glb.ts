@@ -14,9 +14,12 @@ export interface Part {
   wood: number;
 }
 
+/** A plate or bolt where it stands in the empty bridge. It moves with its frame, and apart with the stick that it fastens. */
+export interface SteelPiece { owner: string; role: string; geometry: BufferGeometry; place: Matrix4 }
+
 export interface Finish { name: string; colours: Color[] }
 
-export interface Loaded { parts: Part[]; ropes: Mesh[]; finishes: Finish[]; ropeColour: Color }
+export interface Loaded { parts: Part[]; ropes: Mesh[]; steel: SteelPiece[]; finishes: Finish[]; ropeColour: Color; steelColour: Color }
 
 interface JsonNode { name?: string; extras?: Record<string, string>; mesh?: number }
 interface Primitive { material: number; extensions?: { KHR_materials_variants?: { mappings: { material: number; variants: number[] }[] } } }
@@ -34,6 +37,7 @@ export async function readGlb(bytes: ArrayBuffer): Promise<Loaded> {
   gltf.scene.updateMatrixWorld(true);
   const parts: Part[] = [];
   const ropes: Mesh[] = [];
+  const steel: SteelPiece[] = [];
   const wooden = new Set(json.nodes.flatMap((n) => (n.mesh !== undefined && n.extras?.mark !== undefined ? [n.mesh] : [])));
   const woods = woodMaterials(json, wooden);
   gltf.scene.traverse((object) => {
@@ -46,7 +50,16 @@ export async function readGlb(bytes: ArrayBuffer): Promise<Loaded> {
     const extras = node.extras;
     const owner = extras?.frame ?? extras?.bay;
     if (extras === undefined || owner === undefined) {
-      ropes.push(object);
+      // Steel is named by frame and joint, F03/plate-post-foot-right-b; a rope by its side alone.
+      const [frame, joint] = (node.name ?? '').split('/');
+      if (joint === undefined || frame === undefined) {
+        ropes.push(object);
+      } else {
+        steel.push({
+          owner: frame, role: joint.includes('brace') ? 'brace' : 'post', geometry: object.geometry, place: object.matrixWorld.clone(),
+        });
+      }
+
       return;
     }
 
@@ -60,7 +73,8 @@ export async function readGlb(bytes: ArrayBuffer): Promise<Loaded> {
       wood: woods.of(node.mesh),
     });
   });
-  return { parts, ropes, finishes: woods.finishes, ropeColour: ropeColour(json) };
+  const loose = (isSteel: boolean): Color => looseColour(json, (name) => name.includes('/') === isSteel);
+  return { parts, ropes, steel, finishes: woods.finishes, ropeColour: loose(false), steelColour: loose(true) };
 }
 
 function isMesh(object: Object3D): object is Mesh {
@@ -86,8 +100,10 @@ function woodMaterials(json: Json, wooden: ReadonlySet<number>): { finishes: Fin
   };
 }
 
-function ropeColour(json: Json): Color {
-  const last = json.meshes?.at(-1)?.primitives[0]?.material;
+/** Of the first node that is no wood and is named so. */
+function looseColour(json: Json, named: (name: string) => boolean): Color {
+  const node = json.nodes.find((n) => n.mesh !== undefined && n.extras?.mark === undefined && named(n.name ?? ''));
+  const last = node?.mesh === undefined ? undefined : json.meshes?.[node.mesh]?.primitives[0]?.material;
   const rgba = last === undefined ? undefined : json.materials?.[last]?.pbrMetallicRoughness.baseColorFactor;
   return rgba === undefined ? new Color(0.4, 0.4, 0.4) : new Color(rgba[0], rgba[1], rgba[2]);
 }

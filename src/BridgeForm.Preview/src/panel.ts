@@ -80,7 +80,7 @@ const ORDER: CheckView['status'][] = ['fail', 'warn', 'engineer', 'pass'];
 
 const GROUP: Record<CheckView['status'], (count: number) => string> = {
   pass: (n) => (n === 1 ? '1 holds' : `${n} hold`),
-  warn: (n) => `${n} to look at again`,
+  warn: (n) => `${n} to review`,
   fail: (n) => (n === 1 ? '1 does not hold' : `${n} do not hold`),
   engineer: (n) => `${n} for an engineer`,
 };

@@ -7,10 +7,11 @@ const BACK = new Vector3(-0.62, 0.32, 0.72).normalize();
 
 /** A still picture without WebGL: every triangle that faces the reader, from the back to the front. */
 export async function drawStill(canvas: HTMLCanvasElement, file: BridgeFile, width: number, height: number): Promise<void> {
-  const { parts, finishes, ropes, ropeColour } = await readGlb(file.glb);
+  const { parts, finishes, ropes, ropeColour, steel, steelColour } = await readGlb(file.glb);
   const bodies = [
     ...parts.map((p) => ({ geometry: p.geometry, place: p.place, colour: finishes[0]?.colours[p.wood] })),
     ...ropes.map((r) => ({ geometry: r.geometry, place: r.matrixWorld, colour: ropeColour })),
+    ...steel.map((s) => ({ geometry: s.geometry, place: s.place, colour: steelColour })),
   ];
   const right = new Vector3(0, 1, 0).cross(BACK).normalize();
   const up = BACK.clone().cross(right);

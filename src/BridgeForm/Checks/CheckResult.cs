@@ -132,7 +132,7 @@ public static class StatusWords
     public static string Word(this CheckStatus status) => status switch
     {
         CheckStatus.Fail => "fails",
-        CheckStatus.Warn => "look",
+        CheckStatus.Warn => "review",
         CheckStatus.Engineer => "engineer",
         _ => "holds",
     };

@@ -161,7 +161,7 @@ public static class Verdict
     private static string Counted(CheckStatus status, int count) => string.Create(CultureInfo.InvariantCulture, $"{count} ") + status switch
     {
         CheckStatus.Fail => count == 1 ? "does not hold" : "do not hold",
-        CheckStatus.Warn => "to look at again",
+        CheckStatus.Warn => "to review",
         CheckStatus.Engineer => "for an engineer",
         _ => count == 1 ? "holds" : "hold",
     };

@@ -53,7 +53,7 @@ internal static class ChannelSection
         "Blind pilot holes from below for the strap that holds base to rope, two straddling each channel",
         [
             Define.Length("hole", "Diameter; 0 for no holes", "0 in", "2 in", "1/4 in", "6 mm"),
-            Define.Length("spread", "Centre to centre across the channel", "1/4 in", "24 in") with
+            Define.Length("spread", "Center to center across the channel", "1/4 in", "24 in") with
             {
                 DefaultNote = "the larger of 2-1/2 in (64 mm) and channel width + 9 hole diameters",
                 Example = "3-1/8 in",

@@ -9,7 +9,7 @@ namespace BridgeForm.Project;
 /// <summary>Frames and their steps along the ropes.</summary>
 public sealed record FrameParameters
 {
-    /// <summary>Largest distance between neighbouring frames, metres.</summary>
+    /// <summary>Largest spacing of frames, metres.</summary>
     public required double Spacing { get; init; }
 
     /// <summary>
@@ -99,7 +99,7 @@ internal static class FrameSection
         "frames",
         "The frames that stand on the ropes",
         [
-            Define.Length("spacing", "Largest distance between neighbouring frames", "4 in", "30 ft", "34 in", "850 mm"),
+            Define.Length("spacing", "Largest spacing of frames", "4 in", "30 ft", "34 in", "850 mm"),
             Define.Choice("step", "What is equal from frame to frame: the distance along the rope, or in plan", "rope", "rope", "plan"),
             Define.Choice("stance", "Frames square to the rope, or plumb", "square", "square", "plumb"),
             BaseKeys,

@@ -64,7 +64,7 @@ internal static class GuardSection
                         "as few as leave gaps of 3-1/2 in (89 mm) at most", "4"),
                     Define.List(
                         "heights",
-                        "Heights of the rails' centre lines up along the post from the base's top, in place of count",
+                        "Heights of the rails' center lines up along the post from the base's top, in place of count",
                         Define.Length("", "Height", "0 in", "12 ft"),
                         0,
                         200) with

@@ -156,7 +156,8 @@ internal static class JointRules
                     + $"{f.Size(carrier.Width)} deep; write at most {f.AtMost(carrier.Width - edge - far)}, or lines: 1", key + ".lines")
             && !Stop(
                 f, Below(plates.Depth, least) || plates.Depth > most * (1 + Tolerances.SameLimit), key + ".depth",
-                $"depth: bolts of {f.Size(d)} lie {f.AtLeast(least)} to {f.AtMost(most)} from the face that the {sticks.Strut.Name} ends on",
+                $"depth: bolts of {f.Size(d)} lie {f.AtLeast(least)} to {f.AtMost(most)} from the face that the "
+                    + $"{sticks.Strut.Name} ends on",
                 path + ".bolt");
     }
 

@@ -265,7 +265,9 @@ internal static class JointSection
         return RopeBeyond(middle + ((carrier.Count - 1) * carrier.Spacing / 2), bolt);
     }
 
-    /// <summary>About what the plates of a frame weigh, before they are laid out: 5 kg a joint, left and right (own figure), kilograms.</summary>
+    /// <summary>
+    /// About what the plates of a frame weigh, before they are laid out, kilograms: 5 a joint, left and right (own figure).
+    /// </summary>
     internal static double SteelGuess(FileValues v) => SteelOfJoint
         * Enum.GetValues<JointPlace>().Count(p => v.Given(PathOf(p)) && v.Text(PathOf(p) + ".kind") is not Bracket);
 

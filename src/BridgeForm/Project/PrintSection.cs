@@ -1,4 +1,3 @@
-using System.Globalization;
 using BridgeForm.Project.Definition;
 using BridgeForm.Project.Reading;
 using BridgeForm.Project.Reading.Faults;

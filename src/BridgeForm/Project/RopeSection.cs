@@ -79,10 +79,10 @@ internal static class RopeSection
             RopeTypeSection.Keys.Starting(),
             Define.Length("spacing", "Distance between the axes of the two ropes", "4 in", "40 ft").ByRule(
                 "the span",
-                "49 in (1245 mm; public 3 in, 75 mm more), and 3/10 in for each foot of the span (25 mm for each metre); where that is "
-                    + "less, so much that the ropes lie under the middle of the braces' feet, and beside the plates that joints puts there (1-1/4 "
-                    + "in, 32 mm, and four diameters of their holes out from the outermost bolt in the base); at most 96 in (2440 mm), "
-                    + "and where frames.base.length is given 14 in (350 mm) less than it; to a whole inch (10 mm)",
+                "49 in (1245 mm; public 3 in, 75 mm more), and 3/10 in for each foot of the span (25 mm for each meter); where that is "
+                    + "less, so much that the ropes lie under the middle of the braces' feet, and beside the plates that joints puts there "
+                    + "(1-1/4 in, 32 mm, and four diameters of their holes out from the outermost bolt in the base); at most 96 in "
+                    + "(2440 mm), and where frames.base.length is given 14 in (350 mm) less than it; to a whole inch (10 mm)",
                 "58 in", "1470 mm").Starting(),
             SagKey.Starting(),
             TerminationKeys.Starting(),

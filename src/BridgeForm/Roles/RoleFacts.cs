@@ -14,8 +14,11 @@ public sealed record RoleFacts
     /// <summary>As files, ids and people name one of them: lower case.</summary>
     public required string Name { get; init; }
 
+    /// <summary>As people read it on paper, page and terminal; ids and files keep the name.</summary>
+    public string Printed { get => field ?? Name; init; }
+
     /// <summary>As people name several.</summary>
-    public string Many => Name + "s";
+    public string Many => Printed + "s";
 
     /// <summary>What it does, in plain words.</summary>
     public required string Words { get; init; }

@@ -45,9 +45,10 @@ public static class RoleTable
         new()
         {
             // A wedge.
-            Role = Role.Packer, Letter = "W", Name = "packer", Words = "Thin wedge that fills the gap under a deck board",
+            Role = Role.Packer, Letter = "W", Name = "packer", Printed = "tapered shim",
+            Words = "Thin wedge that fills the gap under a deck board",
             Wood = WoodKey.LikeBaseButTreated,
-            Joints = [new("packer", "packer to base", JointCount.Each)],
+            Joints = [new("packer", "tapered shim to base", JointCount.Each)],
             RestsOn = [Bearing.InFrame(Role.Base)],
             AddedIn = [AssemblyWork.SetEndFrame, AssemblyWork.HangFrame], Rank = 2,
             Axis = RoleAxis.Across, Faces = FaceWords.FlatAcross,

@@ -13,12 +13,12 @@ public static class AssemblyWords
         AssemblyWork.SetEndFrame when step.Parts.IsEmpty =>
             "Set the end frame on its landing and fasten it as the engineer drew; the ropes pass clear of it",
         AssemblyWork.SetEndFrame when step.Parts.Any(p => PartId.Read(p) is { Role: Role.Newel }) =>
-            "Set the end frame on its landing, the ropes clear of it, and fasten it as the engineer drew; fix the packer on the base where "
-                + "there is one, then set the newels on the landing, in line with the posts",
+            "Set the end frame on its landing, the ropes clear of it, and fasten it as the engineer drew; fix the tapered shim on the base "
+                + "where there is one, then set the newels on the landing, in line with the posts",
         AssemblyWork.SetEndFrame =>
-            "Set the end frame on its landing, the ropes clear of it, and fasten it as the engineer drew; fix the packer on the base",
+            "Set the end frame on its landing, the ropes clear of it, and fasten it as the engineer drew; fix the tapered shim on the base",
         AssemblyWork.HangFrame when step.Parts.IsEmpty => "Hang the frame on the ropes at its marks and close its keepers",
-        AssemblyWork.HangFrame => "Hang the frame on the ropes at its marks and close its keepers; fix the packer on the base",
+        AssemblyWork.HangFrame => "Hang the frame on the ropes at its marks and close its keepers; fix the tapered shim on the base",
         AssemblyWork.LayDeck => "Lay the deck from frame to frame, each board fixed at one end",
         AssemblyWork.FixRails when step.Parts.Any(p => PartId.Read(p) is { Role: Role.Handrail }) =>
             "Fix the rails to the posts' inner faces, lowest first, then the handrails on their brackets",

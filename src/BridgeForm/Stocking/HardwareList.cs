@@ -27,9 +27,9 @@ public static class HardwareList
     /// <summary>The metal that the file says; without one both that may be.</summary>
     internal static string Metal(FastenerMetal? metal) => metal switch
     {
-        FastenerMetal.HotDipGalvanized => "hot-dip galvanised",
+        FastenerMetal.HotDipGalvanized => "hot-dip galvanized",
         FastenerMetal.Stainless => "stainless",
-        _ => "hot-dip galvanised or stainless",
+        _ => "hot-dip galvanized or stainless",
     };
 
     private const string Model = "counted from the model";

@@ -108,7 +108,10 @@ public static class JointChoice
     }
 
     private static double[] Shifts(JointTrial trial, JointSticks sticks) =>
-        [.. (sticks.CarrierIsPost ? (double[])[0, -1, -2, -3, -4, -6, -8, 1] : [0, -0.5, 0.5, -1, 1, -1.5, 1.5]).Select(i => trial.Down(i * trial.Inch))];
+    [
+        .. (sticks.CarrierIsPost ? (double[])[0, -1, -2, -3, -4, -6, -8, 1] : [0, -0.5, 0.5, -1, 1, -1.5, 1.5])
+            .Select(i => trial.Down(i * trial.Inch)),
+    ];
 
     internal static ImmutableArray<double> Sizes(UnitSystem units) => units == UnitSystem.Metric
         ? [.. s_millimetres.Select(d => d * Rounding.Millimetre)]
@@ -151,7 +154,9 @@ internal sealed record JointTrial(BridgeParameters Parameters, JointPlace Place,
 
     public bool CarrierPasses(PlateJoint plates) => Capacity(plates) is { } c && Loads.All(l => c.OfCarrier(l).All(Holds));
 
-    /// <summary>Fits in its place, leaves the base its strength beside the ropes' channels, and carries every load, plates and all.</summary>
+    /// <summary>
+    /// Fits in its place, leaves the base its strength beside the ropes' channels, and carries every load, plates and all.
+    /// </summary>
     public bool Passes(PlateJoint plates)
     {
         var bridge = With(Parameters, new JointParameters(Place) { Plates = plates });

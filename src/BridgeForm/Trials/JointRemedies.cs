@@ -37,8 +37,8 @@ public static class JointRemedies
             .. asked.Select(c => found.Joints.IsDefaultOrEmpty
                 ? new Remedy(
                     c.Check.Id,
-                    "Preliminary: no plates of the list passed on these posts, braces and bases, nor on braces as thick as the base and up to "
-                        + $"{Out(context, MostOut)} further out; a brace still further out, or a lower guard, leaves less to hold.")
+                    "Preliminary: no plates of the list passed on these posts, braces and bases, nor on braces as thick as the base and up "
+                        + $"to {Out(context, MostOut)} further out; a brace still further out, or a lower guard, leaves less to hold.")
                 : Told(context, c.Check.Id, found.Joints.Single(j => j.Place == c.Place), found.Words)),
         ];
     }
@@ -92,7 +92,10 @@ public static class JointRemedies
             id,
             $"Preliminary: the lightest plates of the list that pass{on}: {path}: {written}. A licensed engineer confirms the joint"
                 + (on.Length > 0 ? "; look at all other checks again." : "."))
-        { Write = $"{(on.Length > 0 ? on[" with ".Length..].Replace(" and ", ", ", StringComparison.Ordinal) + ", " : "")}{path} {written}" };
+        {
+            Write = (on.Length > 0 ? on[" with ".Length..].Replace(" and ", ", ", StringComparison.Ordinal) + ", " : "")
+                + $"{path} {written}",
+        };
     }
 
     private static JointPlace? PlaceOf(string id) => Enum.GetValues<JointPlace>().Cast<JointPlace?>()
@@ -103,7 +106,9 @@ public static class JointRemedies
     private static double Step(CheckContext context) =>
         context.Parameters.Units == UnitSystem.Metric ? 25 * Rounding.Millimetre : Units.MetresPerInch;
 
-    /// <summary>The bridge as it is, then with braces as thick as its bases, further and further out as long as the base has room.</summary>
+    /// <summary>
+    /// The bridge as it is, then with braces as thick as its bases, further and further out as long as the base has room.
+    /// </summary>
     private static IEnumerable<(BridgeParameters Parameters, string Words)> Designs(CheckContext context)
     {
         yield return (context.Parameters, "");

@@ -14,7 +14,7 @@ public sealed class HeadlineTests
             Of(CheckStatus.Pass), Of(CheckStatus.Engineer), Of(CheckStatus.Fail),
             Of(CheckStatus.Pass), Of(CheckStatus.Warn), Of(CheckStatus.Fail),
         ];
-        Assert.Equal("2 do not hold, 1 to look at again, 1 for an engineer, 2 hold", Verdict.CountText(checks));
+        Assert.Equal("2 do not hold, 1 to review, 1 for an engineer, 2 hold", Verdict.CountText(checks));
         Assert.Equal("1 does not hold, 1 holds", Verdict.CountText([Of(CheckStatus.Pass), Of(CheckStatus.Fail)]));
         Assert.Equal(new Headline("It must not be built so", "2 checks do not hold", IsDanger: true), Verdict.ToBuild(checks));
         Assert.Equal("1 check does not hold", Verdict.ToBuild([Of(CheckStatus.Fail), Of(CheckStatus.Pass)])?.Text);

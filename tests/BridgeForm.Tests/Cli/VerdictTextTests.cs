@@ -19,7 +19,7 @@ public sealed class VerdictTextTests : IDisposable
         var file = _run.Write("narrow.yaml", s_narrow);
         var (code, said, error) = CommandRun.Run("make", file, "--only", "report");
         Assert.Equal(0, code);
-        Assert.Matches(@"\nVERDICT: \d+ do not hold, \d+ to look at again, \d+ for an engineer, \d+ hold\.\nNOT LOOKED AT: ", Plain(said));
+        Assert.Matches(@"\nVERDICT: \d+ do not hold, \d+ to review, \d+ for an engineer, \d+ hold\.\nNOT LOOKED AT: ", Plain(said));
         string[] dangers = ["NOT UPRIGHT: it rolls over in ", "PUSHED ON A GUARD: ", "IT MUST NOT BE BUILT SO: "];
         foreach (var danger in dangers)
         {

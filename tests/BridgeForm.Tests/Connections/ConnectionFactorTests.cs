@@ -95,8 +95,8 @@ public sealed class ConnectionFactorTests
         Assert.Equal(double.PositiveInfinity, plate.Share(1, 0, 0.5625 * Inch, 5));
     }
 
-    // Two lines 2 in apart of three 1/2 in bolts 2 in from each other, 1 in to the plate's end, 1/4 in thick, holes 9/16 + 1/16: planes of 5
-    // in less 2.5 holes, 3.4375, at 0.6·58 beside 5 in at 0.6·36, and 2 − 0.625 = 1.375 at 58: (2·min(119.6, 108) + 79.75)/4/2 kip.
+    // Two lines 2 in apart of three 1/2 in bolts 2 in from each other, 1 in to the plate's end, 1/4 in thick, holes 9/16 + 1/16: planes of
+    // 5 in less 2.5 holes, 3.4375, at 0.6·58 beside 5 in at 0.6·36, and 2 − 0.625 = 1.375 at 58: (2·min(119.6, 108) + 79.75)/4/2 kip.
     // With five bolts 1 in apart the holes leave 2.1875 in, which break before 5 in yield.
     [Fact]
     public void A_block_torn_out_of_a_plate()

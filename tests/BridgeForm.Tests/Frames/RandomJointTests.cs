@@ -75,8 +75,9 @@ public sealed class RandomJointTests
             {
                 var lines = random.Next(1, 3);
                 var bolt = lines > 1 ? (random.Next(2) == 0 ? "1/4 in" : "5/16 in") : random.Next(4) == 0 ? "1/2 in" : "3/8 in";
-                joints.Add($"  {joint}: {{ bolt: {bolt}, lines: {lines}, count: {random.Next(2, 4)}, spacing: {In(1.9, 3.5)}, carrier: {{ bolt: {(random.Next(2) == 0 ? "5/16 in" : "3/8 in")}, count: "
-                    + $"{random.Next(2, 4)}, spacing: {In(1.9, 3)}, depth: {(joint is "brace-head" ? In(1.5, 2) : In(1.5, 4.5))}, shift: "
+                joints.Add($"  {joint}: {{ bolt: {bolt}, lines: {lines}, count: {random.Next(2, 4)}, spacing: {In(1.9, 3.5)}, "
+                    + $"carrier: {{ bolt: {(random.Next(2) == 0 ? "5/16 in" : "3/8 in")}, count: {random.Next(2, 4)}, "
+                    + $"spacing: {In(1.9, 3)}, depth: {(joint is "brace-head" ? In(1.5, 2) : In(1.5, 4.5))}, shift: "
                     + $"{(joint is "brace-head" ? In(-5, 1) : In(-1, 1))} }} }}");
             }
         }

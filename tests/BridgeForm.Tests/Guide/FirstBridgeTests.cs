@@ -66,7 +66,7 @@ public sealed class FirstBridgeTests
             + "by which editors complete it, and a sheet to take along to the site, `survey.pdf`.",
             Command($"start {FileName}")),
         new("Ask whether it holds",
-            "On one screen: the verdict, ten figures, what fails with its cure, what to look at again, and what to do next.",
+            "On one screen: the verdict, ten figures, what fails with its cure, what to review, and what to do next.",
             Command($"check {FileName}")),
         new("Ask why",
             "Each check has an id, in round brackets. `--explain` shows one of them with its formula, the numbers of your bridge and the "
@@ -81,7 +81,7 @@ public sealed class FirstBridgeTests
             + "changes nothing unless asked: `--write 1 better.yaml` writes the first way into a new file.",
             Command($"propose {FileName}")),
         new("Change it back",
-            "With the frames as they were nothing fails again. The bridge gets its own name on the way; here is the beginning of the answer.",
+            "With the frames as they were nothing fails again. The bridge gets its own name on the way; here is how the answer begins.",
             All(Changed("frames.spacing", "34 in"), Changed("name", "Over the brook"), Beginning($"check {FileName}"))),
         new("Or begin with the site",
             "Who knows the span, the rise and who will walk there gets a design looked for. The file that comes out is short: what differs "

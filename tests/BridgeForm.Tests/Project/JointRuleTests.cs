@@ -32,7 +32,8 @@ public sealed class JointRuleTests
         "brace-foot: { bolt: 1/4 in, lines: 2, apart: 2 in, carrier: { depth: 3-1/2 in } }", "write at most 1-1/2 in, or lines: 1",
         "apart: 2 in", "apart: 1-1/2 in")]
     [InlineData(
-        Brace + "carrier: { lines: 2, apart: 4 in, depth: 3-1/2 in } }", "find no place in the base, 5-1/2 in deep; write at most 3-7/16 in",
+        Brace + "carrier: { lines: 2, apart: 4 in, depth: 3-1/2 in } }",
+        "find no place in the base, 5-1/2 in deep; write at most 3-7/16 in",
         "apart: 4 in, depth: 3-1/2 in", "apart: 2 in, depth: 2-3/4 in")]
     [InlineData(
         Brace + "carrier: { bolt: 0.3 in, depth: 3-1/2 in } }", "the nearest is 5/16 in", "bolt: 0.3 in", "bolt: 5/16 in")]

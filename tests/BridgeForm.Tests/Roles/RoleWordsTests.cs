@@ -40,7 +40,7 @@ public sealed class RoleWordsTests
     {
         var (model, piece) = One(role);
         var texts = Texts(LabelSheet.Draw(model, [piece.Occurrences[0].Id]).Pages);
-        Assert.Contains(texts, t => t.StartsWith(RoleTable.Of(role).Name + " · ", StringComparison.Ordinal));
+        Assert.Contains(texts, t => t.StartsWith(RoleTable.Of(role).Printed + " · ", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -90,7 +90,7 @@ public sealed class RoleWordsTests
     {
         var (model, piece) = One(role);
         var notes = PieceNotes.Write(piece, DisplayUnits.For(model.Parameters.Units), "", 500);
-        Assert.StartsWith($"{piece.Mark} {RoleTable.Of(role).Name}, ", notes[0], StringComparison.Ordinal);
+        Assert.StartsWith($"{piece.Mark} {RoleTable.Of(role).Printed}, ", notes[0], StringComparison.Ordinal);
         Assert.Contains(notes, n => n.StartsWith(
             $"Face up: {RoleTable.Of(role).Faces.Drawn}. ", StringComparison.Ordinal));
     }
@@ -102,7 +102,7 @@ public sealed class RoleWordsTests
         var (model, piece) = One(role);
         var use = Assert.Single(CutUse.Grouped([piece], p => p.Mark));
         var notes = use.Notes(DisplayUnits.For(model.Parameters.Units)).ToList();
-        Assert.Contains(notes, n => n.Contains($" · {RoleTable.Of(role).Name}, ", StringComparison.Ordinal));
+        Assert.Contains(notes, n => n.Contains($" · {RoleTable.Of(role).Printed}, ", StringComparison.Ordinal));
         Assert.Contains(notes, n => n.StartsWith($"Face up: {RoleTable.Of(role).Faces.Drawn}. "
                 + $"Way mark: arrow {RoleTable.Of(role).Ends.Arrow},",
             StringComparison.Ordinal));
@@ -118,7 +118,8 @@ public sealed class RoleWordsTests
         {
             Assert.Contains(
                 pages,
-                p => Texts([p]).Exists(t => t.StartsWith(title, StringComparison.Ordinal)) && Texts([p]).Contains(RoleTable.Of(role).Name));
+                p => Texts([p]).Exists(t => t.StartsWith(title, StringComparison.Ordinal))
+                    && Texts([p]).Contains(RoleTable.Of(role).Printed));
         }
     }
 

@@ -12,8 +12,8 @@ public class HardwareListTests
 {
     // The file says of what all fasteners and keepers are; the list names no other metal.
     [Theory]
-    [InlineData("stainless", "stainless", "galvanised")]
-    [InlineData("hot-dip-galvanized", "hot-dip galvanised", "stainless")]
+    [InlineData("stainless", "stainless", "galvanized")]
+    [InlineData("hot-dip-galvanized", "hot-dip galvanized", "stainless")]
     public void The_metal_of_the_file_is_the_only_one(string key, string told, string never)
     {
         var list = Bridges.Build(Bridges.Garden + $"\ntreatment: {{ fasteners: {key} }}").Hardware();

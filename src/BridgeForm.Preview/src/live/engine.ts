@@ -27,7 +27,7 @@ export interface Reading {
 
 export interface Step { stage?: string; more: boolean; draws?: boolean; done?: boolean; faults?: Fault[] }
 export interface Figure { name: string; text: string; number?: number }
-export type Status = 'fails' | 'look' | 'engineer' | 'holds';
+export type Status = 'fails' | 'review' | 'engineer' | 'holds';
 export interface Check { id: string; title: string; status: Status; ratio?: number; sentence: string; detail: string; source: string; help: string; parts?: string[] }
 export interface Answer { verdict: string; caution: string; headlines: { label: string; text: string; danger: boolean }[]; figures: Figure[]; checks: Check[] }
 export interface Way { name: string; text: string; changes: { path: string; before: string; after: string; reason: string }[]; figures: { name: string; text: string }[] }

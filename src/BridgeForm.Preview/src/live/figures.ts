@@ -24,11 +24,11 @@ function percent(before: Figure, now: Figure): string {
   return share === 0 ? '' : `, ${share > 0 ? '+' : '−'}${Math.abs(share)} %`;
 }
 
-const WORDS: Record<Status, string> = { fails: 'Does not hold', look: 'Look at it again', engineer: 'For a licensed engineer', holds: 'Holds' };
+const WORDS: Record<Status, string> = { fails: 'Does not hold', review: 'To review', engineer: 'For a licensed engineer', holds: 'Holds' };
 
 /** Checks with what can be done: fails and looks open, the rest counted. */
 export function writeAnswer(answer: Answer, show: (check: Check) => void): void {
-  const groups = (['fails', 'look', 'engineer', 'holds'] as Status[])
+  const groups = (['fails', 'review', 'engineer', 'holds'] as Status[])
     .map((status) => ({ status, list: answer.checks.filter((c) => c.status === status) })).filter((g) => g.list.length > 0);
   byId('answers').replaceChildren(...groups.map(({ status, list }) => {
     const more = element('details', '');
@@ -44,7 +44,7 @@ function item(check: Check, show: (check: Check) => void): HTMLElement {
   const line = element('li', '');
   const more = element('details', '', 'check');
   more.append(element('summary', check.sentence), element('small', check.detail), element('small', `Source: ${check.source}`));
-  if (check.status === 'fails' || check.status === 'look') {
+  if (check.status === 'fails' || check.status === 'review') {
     more.append(element('small', `What helps: ${check.help}.`));
   }
 

@@ -40,7 +40,7 @@ internal static class InputFloors
         "live-load",
         "Live load",
         "loads.live against 40 psf of a private bridge, 60 psf of a public one. Lower fails, unless loads.low_live_reason says why: then "
-            + "it is a look, and the reason stands beside the verdict and wherever the check does. No reason does for less than 20 psf "
+            + "it is to review, and the reason stands beside the verdict and wherever the check does. No reason does for less than 20 psf "
             + "(0.96 kPa).",
         LiveSource,
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
@@ -49,7 +49,7 @@ internal static class InputFloors
     public static DeclaredCheck DeclaredPoint { get; } = new(
         "point-load",
         "Point load",
-        "loads.point.force against 300 lbf (1.33 kN), one heavy person who lands on one foot or two who meet; below it a look, below "
+        "loads.point.force against 300 lbf (1.33 kN), one heavy person who lands on one foot or two who meet; below it to review, below "
             + "200 lbf (0.89 kN), one person, it fails. Boards, bases, tilt and lift under one person are only as sure as this load.",
         PointSource,
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);

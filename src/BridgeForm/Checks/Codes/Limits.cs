@@ -89,7 +89,7 @@ public static class Limits
     public static (double Least, double Comfortable, string Source) Roll(LimitParameters own) => (
         Math.Max(LimitParameters.RollFails, own.Roll ?? 0),
         Math.Max(RollLooks, own.Roll ?? 0),
-        "own figures: fails below 2, look below 3" + Own(own.Roll));
+        "own figures: fails below 2, to review below 3" + Own(own.Roll));
 
     /// <summary>Tilt of a frame under load, radians: a look above the first, a failure above the second.</summary>
     public static (double Look, double Most, string Source) CrossSlope(BridgeUse use, LimitParameters own)

@@ -14,8 +14,8 @@ internal static class TreatedWood
     /// <summary>Rope in its channel.</summary>
     public static DeclaredCheck DeclaredZinc { get; } = new(
         "copper-on-zinc",
-        "Copper-treated wood on a galvanised rope",
-        "A galvanised rope in a treated base needs a liner that is not metal (channel.liner) and eased mouths.",
+        "Copper-treated wood on a galvanized rope",
+        "A galvanized rope in a treated base needs a liner that is not metal (channel.liner) and eased mouths.",
         ZincSource,
         [CheckStatus.Pass, CheckStatus.Warn]);
 
@@ -23,7 +23,7 @@ internal static class TreatedWood
     public static DeclaredCheck DeclaredFasteners { get; } = new(
         "fasteners-in-treated-wood",
         "Fasteners in treated wood",
-        "Whether any stock in use is treated: its fasteners must be hot-dip galvanised or stainless. Holds where the file says which "
+        "Whether any stock in use is treated: its fasteners must be hot-dip galvanized or stainless. Holds where the file says which "
             + "(treatment.fasteners); else it is a reminder.",
         FastenerSource,
         [CheckStatus.Pass, CheckStatus.Warn]);
@@ -40,9 +40,9 @@ internal static class TreatedWood
             (parameters.Ropes.Rope.Galvanized, treated, channel.Liner > 0) switch
             {
                 (true, true, false) =>
-                    "galvanised rope in treated bases without a liner: set channel.liner (no metal) and ease the channel's mouths",
-                (true, true, true) => $"galvanised rope in treated bases, lined with {context.Words().Length(channel.Liner)}",
-                (false, _, _) => "the rope is not galvanised",
+                    "galvanized rope in treated bases without a liner: set channel.liner (no metal) and ease the channel's mouths",
+                (true, true, true) => $"galvanized rope in treated bases, lined with {context.Words().Length(channel.Liner)}",
+                (false, _, _) => "the rope is not galvanized",
                 _ => "the bases are not treated",
             }).On([.. context.Cut(p => p.Role == Role.Base), .. RopeIds.Both]);
         var names = parameters.Stock.Where(s => s.Treated && Uses(context.Layout, s.Name)).Select(s => s.Name).ToList();
@@ -56,9 +56,9 @@ internal static class TreatedWood
 
     private static string Metal(FastenerMetal? metal, string stock) => metal switch
     {
-        FastenerMetal.HotDipGalvanized => $"hot-dip galvanised in {stock}, as the file says: {AllOfThem}",
+        FastenerMetal.HotDipGalvanized => $"hot-dip galvanized in {stock}, as the file says: {AllOfThem}",
         FastenerMetal.Stainless => $"stainless in {stock}, as the file says: {AllOfThem}",
-        _ => $"hot-dip galvanised or stainless in {stock}; treatment.fasteners says which",
+        _ => $"hot-dip galvanized or stainless in {stock}; treatment.fasteners says which",
     };
 
     // Of the parts that a project chooses wood for, a bridge may stand without packers and shims alone.

@@ -25,7 +25,7 @@ internal static class ChannelMouths
                 atEnd ? "channel-deep-mouth-end" : "channel-deep-mouth",
                 $"Rope channel at its deep mouth, {Which(atEnd)}",
                 atEnd
-                    ? "Depth of the channel where a sloped floor takes most against a quarter of the base's depth: deeper is a look, "
+                    ? "Depth of the channel where a sloped floor takes most against a quarter of the base's depth: deeper is to review, "
                         + "to see that the landing bears beside the rope. Above half of the depth (own figure) it fails. What a push on "
                         + "the guard asks of the rest: end-base-bending, end-base-shear."
                     : "Depth of the channel where a sloped floor takes most against a quarter of the base's depth. Deeper fails unless the "

@@ -13,7 +13,7 @@ internal static class ChannelRoom
         "channel-clearance",
         "Room beside the rope in its channel",
         "Channel's width less rope and two liners, half of it to either side, against 1/4 in, in a metric file 6 mm. More "
-            + "is a look: the bases shift sideways on the ropes by as much.",
+            + "is to review: the bases shift sideways on the ropes by as much.",
         "own figure: 1/4 in (6 mm) to either side of the rope",
         [CheckStatus.Pass, CheckStatus.Warn]);
 

@@ -12,7 +12,7 @@ internal static class KeeperHoles
         "keeper-hole-distance",
         "Wood between keeper holes and channel",
         "From the edge of a keeper hole to the channel's wall, D the hole's diameter, since the file does not know the screw's: below 4 D "
-            + "a look, below 1.5 D it fails, for the screw tears out sideways. A screw is thicker than its pilot hole, and tables "
+            + "to review, below 1.5 D it fails, for the screw tears out sideways. A screw is thicker than its pilot hole, and tables "
             + "measure from its middle: by the hole's edge that is made up for. What the screws hold is not looked at. Absent without "
             + "keeper holes.",
         "NDS 2018 Table 12.5.1E: lag screws in withdrawal, end distance 4 D, edge distance 1.5 D; the channel's wall taken as an end "

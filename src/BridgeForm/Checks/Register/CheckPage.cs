@@ -13,7 +13,7 @@ public static class CheckPage
         text.Append("# Checks\n\n");
         text.Append("Written by the program from its own list; a test compares this page with it.\n\n");
         text.Append(Caution.Text).Append("\n\n");
-        text.Append("`holds`: the demand is not above the capacity. `look`: worth a second look, stops nothing. ");
+        text.Append("`holds`: the demand is not above the capacity. `review`: worth a second look, stops nothing. ");
         text.Append("`fails`: does not hold, and `check` ends with 1. `engineer`: cannot be judged here; where that is because no table "
             + "has a value for the wood, the verdict says \"not checked\" and `check` ends with 1 as well. In `report.json` these are ");
         text.Append("`pass`, `warn`, `fail` and `engineer`. A value that says \"from memory\" was not looked up in its standard; put your "

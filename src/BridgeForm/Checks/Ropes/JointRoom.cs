@@ -19,7 +19,7 @@ internal static class JointRoom
     public static DeclaredCheck Declared { get; } = new(
         "joint-room",
         "Room that the joints of caps, rails and deck need",
-        "How far the parts of neighbouring bays come nearer, or move apart, over any frame in any case with a deck, stretched rope among "
+        "How far the parts of neighboring bays come nearer, or move apart, over any frame in any case with a deck, stretched rope among "
             + "them: in the upright plane of either guard, frames straight from rope to rope and beyond, further turn of the two chords × "
             + "height over the ropes, at the cap's top and at the deck's surface. All shapes, "
             + "tilts and forces are computed as if the joints gave way so far; parts are cut to butt tight on the empty bridge. Wood that "

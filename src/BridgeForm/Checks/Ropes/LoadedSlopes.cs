@@ -13,9 +13,9 @@ internal static class DeckSlopeLoaded
     public static DeclaredCheck Declared { get; } = new(
         "deck-slope-loaded",
         "Steepest slope of the deck under load",
-        "Steepest bay of all load cases with a deck, live load where it makes it steepest among them: a look above the steepest ramp; "
-            + "fails above 1 : 2 (or limits.slope) in any case of the empty bridge, area loads or snow; point loads are a look at most. "
-            + "Ropes as marked; beside it, a look: the worst of these cases with the rope grown by the high end of its stretch, nothing "
+        "Steepest bay of all load cases with a deck, live load where it makes it steepest among them: to review above the steepest ramp; "
+            + "fails above 1 : 2 (or limits.slope) in any case of the empty bridge, area loads or snow; point loads are to review at most. "
+            + "Ropes as marked; beside it, to review: the worst of these cases with the rope grown by the high end of its stretch, nothing "
             + "taken up, hottest.",
         $"{Limits.Ramp.Source}; own figure: no deck steeper than 1 : 2",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
@@ -85,8 +85,10 @@ internal static class CrossSlope
         "Tilt of the deck to one side under load",
         "The frame that tilts most in any case with people (on either side of the deck where they tilt it most, wood dry, among them), "
             + "snow or the point load at the edge at any frame, the weights' lever above the ropes counted (second "
-            + "order; the first-order tilt stands beside it): look above 3° and fails above 5° on a public bridge, 5° and 8° on a private "
-            + "one, or limits.cross_slope, ropes as marked at the reference temperature. Beside it, a look: the worst of these cases with "
+            + "order; the first-order tilt stands beside it): to review above 3° and fails above 5° on a public bridge, 5° and 8° on a "
+            + "private "
+            + "one, or limits.cross_slope, ropes as marked at the reference temperature. Beside it, to review: the worst of these cases "
+            + "with "
             + "the rope grown by the high end of its stretch, nothing taken up, hottest. Fails without a number where the section rolls "
             + "over in either. The empty bridge alone against 1 : 48, a "
             + "look; its weights are taken as even from side to side.",
@@ -131,7 +133,7 @@ internal static class CrossSlope
 
         var words = $"one rope {context.Words().Length(Elementary.Tan(tilt) * spacing)} lower than the other over "
             + $"{context.Words().Length(spacing)} = {CheckWords.Angle(tilt)} ({CheckWords.Slope(Elementary.Tan(tilt))}) {where}; "
-            + $"worth a look above {CheckWords.Angle(look)}, at most {CheckWords.Angle(most)}"
+            + $"to review above {CheckWords.Angle(look)}, at most {CheckWords.Angle(most)}"
             + (unsolved.Count == 0 ? "" : $"; no shape of the ropes in {string.Join(", ", unsolved)}");
         var (level, code) = Limits.EmptyCrossSlope;
         var empty = Elementary.Tan(context.Cases.FirstOrDefault(c => c.Id is LoadCaseIds.Dead)?.CrossSlope ?? 0);

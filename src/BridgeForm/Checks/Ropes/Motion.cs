@@ -14,7 +14,7 @@ internal static class BounceVertical
             + "and beside it 3 Hz (AASHTO); the string and Irvine formulas. Peak acceleration under one walker, a = P·ψ / (2·ξ·M) with P "
             + "280 N, ξ 0.7 % and ψ for how likely people step so fast, of every mode that moves the deck or its edge up and down, swaying "
             + "and rolling ones included, where its modal mass M is at least 20 × 75 kg; lighter ones are too light for this method. "
-            + "A look and no promise.",
+            + "To review, no promise.",
         "EUR 23984 EN (JRC and ECCS 2009, only its title pages seen): figures from memory; AASHTO Guide Specifications for Pedestrian "
             + "Bridges 2009 (from memory)",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Engineer]);
@@ -49,7 +49,7 @@ internal static class SwayLateral
         "Lowest frequency to the side, empty and loaded, against 1.3 Hz: frames sway and roll at once, because their mass lies above the "
             + "ropes; with one half wave and two. Beside it the ropes with all mass at their own height, and the string formula; the "
             + "critical range 0.5 to 1.2 Hz of EUR 23984 EN, and the peak acceleration under one walker as for bounce-vertical, with P "
-            + "35 N. A look and no promise.",
+            + "35 N. To review, no promise.",
         "EUR 23984 EN (JRC and ECCS 2009, only its title pages seen): figures from memory; AASHTO Guide Specifications for Pedestrian "
             + "Bridges 2009 (from memory)",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Engineer]);
@@ -115,7 +115,8 @@ internal static class MotionCheck
             m => $"{Name(m)}: {(over.Contains(m.Case) ? "it rolls over, and no comfort is told of it" : way.Words(m))}"));
         return Outcome.AtLeast(
             check, modes.Min(slowest), limit, "Hz", source,
-            $"{text}. {Sentence(modes.Min(slowest), limit, meaning)} Critical range {way.Range}. One walker, {walker}. A look, no promise.",
+            $"{text}. {Sentence(modes.Min(slowest), limit, meaning)} Critical range {way.Range}. One walker, {walker}. To review, no "
+                + $"promise.",
             context.Parameters.Use == BridgeUse.Public ? CheckStatus.Engineer : CheckStatus.Warn);
     }
 

@@ -19,18 +19,19 @@ internal static class Roll
         "Section stays upright on its ropes",
         "Roll factor: how many times as high all weights could stand over the ropes before the section turns over, tensions and "
             + "shape held; "
-            + "people's centre 1.0 m above the deck (common practice, no source). It does not say how many times as heavy they could be. "
+            + "people's center 1.0 m above the deck (common practice, no source). It does not say how many times as heavy they could be. "
             + "Smallest root λ of det(K − λ·G) = 0, K the elastic and "
             + "geometric stiffness of both ropes with their backstays, frames rigid in their plane, yawing and moving sideways freely and "
             + "pitching with the ropes, "
             + "G weight × height on the frames' rotation. Of the empty bridge, live load on all of it (also in the cold), on each half, "
             + "on one side, snow, own cases; the first ones also at the highest temperature with the rope grown by the high end of "
             + "ropes.stretch and nothing taken up. "
-            + "Fails below 2 (or limits.roll), look below 3. Also with live load where it is worst for it, about the quarters and not in "
+            + "Fails below 2 (or limits.roll), to review below 3. Also with live load where it is worst for it, about the quarters and "
+            + "not in "
             + "the middle (least-roll), wood dry: there it fails below three quarters of that, 1.5. It fails where no upright "
             + "equilibrium is found. With the deck held in plan: for information. Wind and side stays are not in "
             + "it. A licensed engineer decides.",
-        $"own figures: fails below 2 (1.5 where live load lies worst for it), look below 3; {Theory}",
+        $"own figures: fails below 2 (1.5 where live load lies worst for it), to review below 3; {Theory}",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail, CheckStatus.Engineer]);
 
     /// <summary>The least factor of all states.</summary>

@@ -16,7 +16,7 @@ internal static class RopeEndRoom
         "Thimble and turned-back rope with its clips, from the eye towards the bridge, against the straight rope that is there, "
             + "the shorter of both ends: from saddle to eye, the turnbuckle open, where the rope runs on to an anchor; else, where "
             + "its eye bears at the support itself, from there to the first base on the ropes. Fails where it is longer than what is "
-            + "behind a saddle: clips hold nothing on a bend. A look where an eye bears at the support: it lies under the end frame, "
+            + "behind a saddle: clips hold nothing on a bend. To review where an eye bears at the support: it lies under the end frame, "
             + "and may reach under the first base on the ropes, whose channels are cut for bare rope; slots for it are not in the "
             + "model.",
         Source,

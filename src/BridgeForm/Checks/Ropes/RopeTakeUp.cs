@@ -92,7 +92,8 @@ internal static class NewRope
         "Strength of new rope before it has stretched",
         "Largest tension of the load cases that can pull hardest (all along, snow, cold, your own, and the worst as marked) in rope set to "
             + "its marks for the stretch to come, at the end of the range where it is set shortest, before it has stretched, against the "
-            + "same limit as rope-strength. A look, since plain marks and drawing in later do without it; fails where the file chose such "
+            + "same limit as rope-strength. To review, since plain marks and drawing in later do without it; fails where the file chose "
+            + "such "
             + "marks (ropes.new: as-is), and where less than a factor of 3 is left (that of safety-factor). Only where the stretch is "
             + "known.",
         "load cases with the rope shorter by stretch / (1 + stretch); limit as rope-strength; fails as safety-factor does",

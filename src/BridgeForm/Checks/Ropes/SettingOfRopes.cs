@@ -14,7 +14,8 @@ internal static class SettingOfRopes
         "rope-setting",
         "Ropes that are not quite alike",
         "Tilt of the case that tilts most with either rope 1/4 in (6.35 mm) longer than the other between the supports, against what "
-            + "cross-slope lets pass: a look above it. Fails where it rolls over then, and where ropes would have to be alike within less "
+            + "cross-slope lets pass: to review above it. Fails where it rolls over then, and where ropes would have to be alike within "
+            + "less "
             + "than 1/16 in (own figure: nobody sets them closer). Says how alike the ropes must be, and how far the "
             + "empty bridge tilts: cut, marked or drawn in otherwise, or an anchor that gives on one side, is the same. All other checks "
             + "take both ropes as alike.",

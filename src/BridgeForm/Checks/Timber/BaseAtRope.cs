@@ -14,7 +14,8 @@ internal static class RopeBearing
         "rope-bearing",
         "Base bearing on the rope",
         "Largest reaction of a rope over the projected width (rope diameter × size of the base along it), beside Fc⊥' of flat bearing. "
-            + "Above it a look; it fails above what a flat bearing as short as that may take with its bearing area factor (NDS 3.10.4; of "
+            + "Above it to review; it fails above what a flat bearing as short as that may take with its bearing area factor (NDS "
+            + "3.10.4; of "
             + "a strength class the effective contact of EN 1995-1-1 6.1.5, kc,90 1.0); below it an engineer still judges, for a round "
             + "rope presses harder in the middle of its channel.",
         Source,

@@ -14,7 +14,7 @@ internal static class GuardPostAlong
         "guard-post-along",
         "Guard post pushed along the bridge",
         "The largest push of guard-post along the bridge on one post alone, held stiffly on its base: fb = push × height / S about the "
-            + "axis across its thickness, at the base and at every hole of your own with what it leaves, against Fb'. Above it a look: "
+            + "axis across its thickness, at the base and at every hole of your own with what it leaves, against Fb'. Above it to review: "
             + "the post needs others, through caps and rails that are fixed to both. Below it an engineer still judges the joint at its "
             + "foot, and what keeps the base from turning on its ropes.",
         $"{Standard}; {GuardPush.Source}; NDS Supplement; factors named in the result; {DrilledHole.Rule}",

@@ -15,9 +15,10 @@ internal static class HoleDistances
         "hole-distance",
         "Holes of your own near ends, edges, channels and each other",
         "From the middle of every hole of your own, D its diameter. Along the grain to the piece's cut ends, where these lie nearest to "
-            + "the hole, and in a base to the walls of rope channels that it reaches: below 7 D a look, below 3.5 D it fails. To the "
-            + "piece's edges, square to a slanting end, and to a channel that it passes: below 4 D a look, below 1.5 D it fails. To any "
-            + "other hole, 4 D of the larger one: a look. What a bolt in it pulls, and which way, is not known: full distances are those "
+            + "the hole, and in a base to the walls of rope channels that it reaches: below 7 D to review, below 3.5 D it fails. To the "
+            + "piece's edges, square to a slanting end, and to a channel that it passes: below 4 D to review, below 1.5 D it fails. To any "
+            + "other hole, 4 D of the larger one: to review. What a bolt in it pulls, and which way, is not known: full distances are "
+            + "those "
             + "of a bolt in softwood that pulls towards the end, and of one that pulls towards the edge. Absent without holes of your own.",
         "NDS 2018 Tables 12.5.1A to 12.5.1C: end distance of bolts in softwood 7 D, at least 3.5 D; edge distance 4 D where loaded, else "
             + "1.5 D; 4 D between bolts; taken for every hole, and for a channel's wall as an end (own reading)",

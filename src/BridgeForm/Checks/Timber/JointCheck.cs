@@ -12,7 +12,8 @@ internal static class JointCheck
         + "without friction; the joint is taken as pinned where the strut's axis meets the carrier's face, so that bolts on either side of "
         + "that take the force and its moment about their own middle, each its part (elastic); what moment the joint holds beside that is "
         + "not counted on. Compared are the worst bolt's yielding with CD, CM, Cg and CΔ, rows and group torn out, the net section, each "
-        + "member split across its grain, the bolt's steel, and of the plates bearing, whole and net section and block shear. A bracket: pull / uplift + push along the face / shear of its maker's figures, at most 1. "
+        + "member split across its grain, the bolt's steel, and of the plates bearing, whole and net "
+        + "section and block shear. A bracket: pull / uplift + push along the face / shear of its maker's figures, at most 1. "
         + "Demand is the force held; capacity what of it the joint would carry. Whole joints are for a licensed engineer all the same.";
 
     /// <summary>Rules by which joints are reckoned.</summary>

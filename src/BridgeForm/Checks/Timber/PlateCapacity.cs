@@ -67,7 +67,8 @@ internal sealed record PlateCapacity(CheckWords Words, PlateLayout Layout, Joint
                 + $"{Words.Length(Plates.Thickness)}, Fem {Words.Stress(worst.Limit.MainBearing)}, Fes "
                 + $"{Words.Stress(worst.Limit.SideBearing)}, Fyb {Words.Stress(BoltSizes.Yield)}) × CD {TimberWords.Ratio(duration)} × CM "
                 + $"{TimberWords.Ratio(wet)} × Cg {TimberWords.Ratio(group)} × CΔ {TimberWords.Ratio(geometry)} = {Words.Pounds(allowed)}",
-            $"{YieldLimit.Source}; {DowelBearing.Source}; CM {(row.Lines > 1 ? "two rows along the grain under one plate, which shrinks" : "one row along the grain")}, "
+            $"{YieldLimit.Source}; {DowelBearing.Source}; CM "
+                + $"{(row.Lines > 1 ? "two rows along the grain under one plate, which shrinks" : "one row along the grain")}, "
                 + $"wet in service, {WetService.Source}; Cg {GroupAction.Source}; CΔ {DowelDistances.Source}");
     }
 
@@ -219,7 +220,8 @@ internal sealed record PlateCapacity(CheckWords Words, PlateLayout Layout, Joint
     {
         var edge = places.Min(ToEdge);
         return Plate.Block(
-            (count - 1) * spacing + edge, count, lines > 1 ? 2 : 1, lines > 1 ? (lines - 1) * apart : edge, bolts.Hole, lines > 1 ? lines - 1 : 0.5);
+            (count - 1) * spacing + edge, count, lines > 1 ? 2 : 1, lines > 1 ? (lines - 1) * apart : edge, bolts.Hole,
+            lines > 1 ? lines - 1 : 0.5);
     }
 
     private static double Angle(JointMember member, PlaneForce force) => Elementary.Atan2(

@@ -60,8 +60,8 @@ public sealed class JointCheckTests
     public void Two_lines_under_one_plate_shrink()
     {
         var check = Check(
-            "brace-foot: { bolt: 5/16 in, count: 4, spacing: 3 in, lines: 2, apart: 1 in, end: 2-1/2 in, carrier: { bolt: 1/4 in, lines: 2, "
-                + "apart: 1-1/2 in, depth: 3 in, count: 2, spacing: 1-1/4 in } }", "brace-foot");
+            "brace-foot: { bolt: 5/16 in, count: 4, spacing: 3 in, lines: 2, apart: 1 in, end: 2-1/2 in, carrier: { bolt: 1/4 in, "
+                + "lines: 2, apart: 1-1/2 in, depth: 3 in, count: 2, spacing: 1-1/4 in } }", "brace-foot");
         var up = 200 * s_top / (s_brace - s_post);
         var (pull, turn) = (
             Share(up / 4, up * Math.Tan(Bridges.Radians(18)) / 4),

@@ -19,7 +19,7 @@ public sealed class CoverVerdictTests
         int Count(CheckStatus status) => model.Checks.Count(c => c.Status == status);
         var words = Words(model);
         Assert.Contains(
-            FormattableString.Invariant($"Checks {Count(CheckStatus.Warn)} to look at again, ")
+            FormattableString.Invariant($"Checks {Count(CheckStatus.Warn)} to review, ")
                 + FormattableString.Invariant($"{Count(CheckStatus.Engineer)} for an engineer, {Count(CheckStatus.Pass)} hold"),
             words, StringComparison.Ordinal);
 

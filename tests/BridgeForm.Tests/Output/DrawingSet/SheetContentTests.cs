@@ -42,7 +42,7 @@ public sealed class SheetContentTests
         Assert.Single(sheets, s => Texts(s).Contains("30\" from the foot"));
         foreach (var sheet in sheets.Where(s => !s.Content.Title.Contains("parts", StringComparison.Ordinal)))
         {
-            var ropes = sheet.Content.Entities.OfType<SheetCircle>().ToList();
+            var ropes = sheet.Content.Entities.OfType<SheetCircle>().Where(c => c.Layer == PageLayers.Cut).ToList();
             var ratio = 0.375 * 0.0254 / ropes[0].Radius;
             var own = Assert.Single(
                 ropes,
@@ -151,6 +151,22 @@ public sealed class SheetContentTests
         var texts = Steep.Value.Pages.SelectMany(Texts).ToList();
         Assert.All(StationsTests.SteepModel.Ropework.Stretch, end =>
             Assert.Contains($"{words.Size(end.OverGround!.Room)} ({end.OverGround.Case})", texts));
+    }
+
+    /// <summary>A set that is read, not weighed.</summary>
+    [Fact]
+    public void The_demo_takes_fewer_than_25_sheets() =>
+        Assert.InRange(DrawingSheets.Draw(new Sample("alder-dell").Build()).Pages.Length, 10, 24);
+
+    /// <summary>What the sheets leave out of a check stands in the calculations: every figure and every source.</summary>
+    [Fact]
+    public void Calculations_hold_every_figure_and_source()
+    {
+        var model = StationsTests.SteepModel;
+        var words = string.Join(' ', CalculationBook.Draw(model).Pages.SelectMany(Texts)).Split(' ').ToHashSet(StringComparer.Ordinal);
+        Assert.All(model.Checks, c => Assert.Superset(
+            $"{c.Title} ({c.Id}) {c.Detail} {c.Source}".Split(' ', StringSplitOptions.RemoveEmptyEntries).ToHashSet(StringComparer.Ordinal),
+            words));
     }
 
     [Fact]

@@ -48,7 +48,7 @@ public sealed class DxfWriterTests
             file.Records.Where(r => string.Equals(r.Type, "TABLE", StringComparison.Ordinal)).Select(r => r.First(2)).Order(
                 StringComparer.Ordinal));
         Assert.Equal(
-            ["*Model_Space", "*Paper_Space", "*D1", "*D2"],
+            ["*Model_Space", "*Paper_Space", "*D1", "*D2", "*D3"],
             file.Records.Where(r => string.Equals(r.Type, "BLOCK", StringComparison.Ordinal)).Select(r => r.First(2)));
     }
 

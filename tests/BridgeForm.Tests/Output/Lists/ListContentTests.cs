@@ -202,7 +202,7 @@ public sealed class ListContentTests
     private static string Word(string letter) => letter switch
     {
         "h" => "holds",
-        "l" => "look",
+        "r" => "review",
         "f" => "fails",
         _ => "engineer",
     };

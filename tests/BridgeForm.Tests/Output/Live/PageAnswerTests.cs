@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using BridgeForm.Output.Live;
+using BridgeForm.Output.Preview;
 using BridgeForm.Project.Files;
 using BridgeForm.Tests.Cli;
 using BridgeForm.Tests.Samples;
@@ -125,7 +126,7 @@ public sealed class PageAnswerTests
                 (check.Text("title"), Word(check.Text("status")), check.Text("detail"), check.Text("source")),
                 (told.Text("title"), told.Text("status"), told.Text("detail"), told.Text("source")));
             Assert.Equal(check.Texts("parts"), told.Texts("parts"));
-            Assert.StartsWith(check.Text("title") + ": ", told.Text("sentence"), StringComparison.Ordinal);
+            Assert.StartsWith(PlainSubject.Find(check.Text("id")) + ": ", told.Text("sentence"), StringComparison.Ordinal);
             Assert.NotEmpty(told.Text("help"));
             Assert.Equal(check.GetProperty("ratio").ValueKind == JsonValueKind.Number, told.TryGetProperty("ratio", out _));
         }
@@ -148,7 +149,7 @@ public sealed class PageAnswerTests
     public void Checks_come_worst_first_and_the_verdict_counts_those_that_fail()
     {
         var told = Checked(s_alder.Replace("length: 40 in", "length: 30 in", StringComparison.Ordinal), prices: null);
-        string[] order = ["fails", "look", "engineer", "holds"];
+        string[] order = ["fails", "review", "engineer", "holds"];
         var ranks = told.List("checks").Select(c => Array.IndexOf(order, c.Text("status"))).ToList();
         Assert.Equal(ranks.Order(), ranks);
         Assert.Equal(4, ranks.Distinct().Count());
@@ -185,7 +186,7 @@ public sealed class PageAnswerTests
     [InlineData(0, "level")]
     public void Slopes(double slope, string text) => Assert.Equal(text, PageAnswer.Slope(slope));
 
-    private static string Word(string status) => status switch { "fail" => "fails", "warn" => "look", "pass" => "holds", _ => status };
+    private static string Word(string status) => status switch { "fail" => "fails", "warn" => "review", "pass" => "holds", _ => status };
 
     private static PageBuild Built(string text, string? prices)
     {

@@ -154,9 +154,10 @@ public sealed class ProfileSheetTests
         Assert.InRange(room, off, off + 0.001);
     }
 
+    /// <summary>By hand: the upper edge of 40 in, 3.5 in wide, is shorter by 3.5 · tan 8° = 0.4919 in.</summary>
     [Fact]
-    public void Overall_length_and_width_are_dimensioned() =>
-        Assert.Equal(["40 in", "3.5 in"], Entities<SheetDimension>("P1L", ProfileLayers.Dim).Select(d => d.Text));
+    public void Overall_length_width_and_the_shorter_edge_are_dimensioned() =>
+        Assert.Equal(["39.5081 in", "40 in", "3.5 in"], Entities<SheetDimension>("P1L", ProfileLayers.Dim).Select(d => d.Text));
 
     [Fact]
     public void Sloped_floor_shows_its_far_edge()

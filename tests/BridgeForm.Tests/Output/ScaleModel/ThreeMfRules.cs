@@ -173,15 +173,16 @@ internal static partial class ThreeMfRules
         return stream.ToArray();
     }
 
-    [GeneratedRegex(@"^(metadata )*resources build$")]
+    [GeneratedRegex(@"^(metadata )*resources build$", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
     private static partial Regex Order();
 
-    [GeneratedRegex(@"^[-+]?([0-9]+(\.[0-9]+)?|\.[0-9]+)([eE][-+]?[0-9]+)?$")]
+    [GeneratedRegex(@"^[-+]?([0-9]+(\.[0-9]+)?|\.[0-9]+)([eE][-+]?[0-9]+)?$", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
     private static partial Regex Number();
 
-    [GeneratedRegex(@"^([-+]?([0-9]+(\.[0-9]+)?|\.[0-9]+)([eE][-+]?[0-9]+)?( |$)){12}$")]
+    [GeneratedRegex(@"^([-+]?([0-9]+(\.[0-9]+)?|\.[0-9]+)([eE][-+]?[0-9]+)?( |$)){12}$",
+        RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
     private static partial Regex Matrix();
 
-    [GeneratedRegex("^#[0-9A-Fa-f]{6}([0-9A-Fa-f]{2})?$")]
+    [GeneratedRegex("^#[0-9A-Fa-f]{6}([0-9A-Fa-f]{2})?$", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
     private static partial Regex Colour();
 }

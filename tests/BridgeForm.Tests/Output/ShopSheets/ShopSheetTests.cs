@@ -1,6 +1,7 @@
 using BridgeForm.Output;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.ShopSheets;
+using BridgeForm.Quantities;
 using BridgeForm.Output.Templates;
 using BridgeForm.Solids;
 using BridgeForm.Tests.Output.Pdf;
@@ -41,6 +42,24 @@ public sealed class ShopSheetTests
             t => t, StringComparer.Ordinal);
         Assert.All(ids, id => Assert.Single(texts[id]));
         Assert.Single(texts[FormattableString.Invariant($"No. {ids.Count}")]);
+    }
+
+    /// <summary>By section and length the stick is found; nothing is measured on a label, so no bar of known length stands there.</summary>
+    [Fact]
+    public void Labels_say_section_and_length_large_and_have_no_scale_bar()
+    {
+        var texts = Book("labels").Pages.SelectMany(p => p.Content.Entities).OfType<SheetText>().ToList();
+        var words = new QuantityText(Model.Value.Parameters.Units);
+        foreach (var piece in Model.Value.Pieces)
+        {
+            var found = texts.Where(t => t.Text == $"{piece.Section} · {words.Size(piece.BlankLength)}").ToList();
+            Assert.True(found.Count >= piece.Occurrences.Length, piece.Mark);
+            Assert.All(found, t => Assert.True(t.Bold && t.Height > 0.003, t.Text));
+        }
+
+        Assert.DoesNotContain(texts, t => CheckBars.Sentence.StartsWith(t.Text, StringComparison.Ordinal));
+        Assert.Contains(Book("saw").Pages.SelectMany(p => p.Content.Entities).OfType<SheetText>(), t => t.Text.StartsWith(
+            "Measure both bars", StringComparison.Ordinal));
     }
 
     // Labels are cut apart along their outlines: side by side without overlap, all on the paper, all of one size.

@@ -23,7 +23,7 @@ public sealed class TableTests
     {
         var rows = Read(CutList.Csv(SampleModel.Small, SampleUnits.Imperial));
         var post = rows[0].Zip(rows[2]).ToDictionary(p => p.First, p => p.Second, StringComparer.Ordinal);
-        Assert.Equal("3", post["Quantity"]);
+        Assert.Equal("3", post["Qty"]);
         Assert.Equal("post", post["Role"]);
         Assert.Equal("40 in", post["Blank length"]);
         Assert.Equal("1016.0", post["Blank length (mm)"]);
@@ -164,7 +164,7 @@ public sealed class TableTests
     public void Pulls_are_told_in_pounds_too()
     {
         var rows = Read(HoistingSheet.Csv(Bridges.Build(Bridges.Garden), SampleUnits.Imperial, t => "60 F"));
-        var at = rows[0].IndexOf("Largest pull of one rope (kN)");
+        var at = rows[0].IndexOf("Largest tension of one rope (kN)");
         var kilonewtons = double.Parse(rows[1][at], System.Globalization.CultureInfo.InvariantCulture);
         var pounds = double.Parse(rows[1][at - 1].Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
         Assert.Equal(kilonewtons * 1000 / 4.448222, pounds, 0.7);

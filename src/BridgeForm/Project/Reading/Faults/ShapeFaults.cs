@@ -19,7 +19,7 @@ internal static class ShapeFaults
             new(
                 FaultCode.PostsCross,
                 "posts-cross",
-                "The posts of two neighbouring frames lean towards each other and meet: rail or cap between them has no length.",
+                "The posts of two neighboring frames lean towards each other and meet: rail or cap between them has no length.",
                 "A shorter `frames.post.length`, more `frames.spacing`, or less sag or rise."),
             new(
                 FaultCode.PostHeadRunsOut,
@@ -39,7 +39,7 @@ internal static class ShapeFaults
             new(
                 FaultCode.RailsOverlap,
                 "rails-overlap",
-                "At some frame or in some bay the rails lie on each other: packers lift the deck there, or the bay rises.",
+                "At some frame or in some bay the rails lie on each other: tapered shims lift the deck there, or the bay rises.",
                 "Fewer or narrower rails, or a longer `frames.post.length`."),
             new(
                 FaultCode.RailBelowDeck,
