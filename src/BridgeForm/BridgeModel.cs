@@ -93,9 +93,9 @@ public sealed record BridgeModel
             Ropework,
             Checks.Where(c => c.Id.StartsWith(JointForce, StringComparison.Ordinal))
                 .ToDictionary(c => c.Id[JointForce.Length..], c => c.Demand, StringComparer.Ordinal));
-        return Parameters.Guard.Net is null
-            ? listed
-            : listed.AddRange(NetHardware.Rows(Parameters, BridgeLayout.Lay(Parameters, Rope)));
+        return Parameters.Guard is { Net: not null }
+            ? listed.AddRange(NetHardware.Rows(Parameters, BridgeLayout.Lay(Parameters, Rope)))
+            : listed;
     }
 
     /// <summary>Netting of the whole bridge, m²; 0 without <c>guard.net</c>.</summary>
@@ -110,7 +110,9 @@ public sealed record BridgeModel
         : [.. LandingStandIns.Lay(BridgeLayout.Lay(Parameters, Rope))];
 
     /// <summary>Netting of the guard, as thin panels; none without <c>guard.net</c>.</summary>
-    public ImmutableArray<StandIn> Nets() => Parameters.Guard.Net is null ? [] : [.. GuardNet.Panels(BridgeLayout.Lay(Parameters, Rope))];
+    public ImmutableArray<StandIn> Nets() => Parameters.Guard is { Net: not null }
+        ? [.. GuardNet.Panels(BridgeLayout.Lay(Parameters, Rope))]
+        : [];
 
     private const string JointForce = "guard-joint-";
 }

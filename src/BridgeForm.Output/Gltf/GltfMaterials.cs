@@ -20,7 +20,7 @@ internal static class GltfMaterials
     /// <summary>Index of naturally durable wood in the first finish.</summary>
     public const int Durable = 1;
 
-    /// <summary>Index of galvanised rope.</summary>
+    /// <summary>Index of galvanized rope.</summary>
     public const int Rope = 2;
 
     /// <summary>Finishes to choose from; the first is what a file shows when nothing is chosen.</summary>
@@ -48,7 +48,7 @@ internal static class GltfMaterials
     [
         Finishes[0].Treated,
         Finishes[0].Durable,
-        new("galvanised rope", 0.42, 0.44, 0.46, 0.85, 0.45),
+        new("galvanized rope", 0.42, 0.44, 0.46, 0.85, 0.45),
         .. Finishes.Skip(1).SelectMany(f => new[] { f.Treated, f.Durable }),
     ];
 

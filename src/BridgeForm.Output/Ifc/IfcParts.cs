@@ -56,7 +56,7 @@ internal sealed class IfcParts(Part21File file, string bridge)
     public void Describe(SteelPart part, IReadOnlyCollection<Ref> parts)
     {
         Describe(part.Name, "BridgeForm_Steel", [Label("Mark", part.Name), Label("Words", part.Words)], parts);
-        Made("mild steel, galvanised", part.Name, parts);
+        Made("mild steel, galvanized", part.Name, parts);
     }
 
     /// <summary>What all places of a piece have in common.</summary>

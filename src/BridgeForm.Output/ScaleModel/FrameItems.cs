@@ -6,7 +6,8 @@ using BridgeForm.Solids;
 
 namespace BridgeForm.Output.ScaleModel;
 
-/// <summary>Frames in one piece, lying on the face towards A. Packers are thinner than a printer's line, and left out.</summary>
+/// <summary>Frames in one piece, lying on the face towards A. Packers and shims are thinner than a printer's line and left out; so
+/// are newels, which stand on the landing.</summary>
 internal static class FrameItems
 {
     /// <summary>One item a frame.</summary>
@@ -18,7 +19,8 @@ internal static class FrameItems
 
     private static PrintItem Frame(PrintSource source, FramePose pose, string? bayBefore)
     {
-        var parts = source.Of(pose.Name).Where(p => p.Id.Role != Role.Packer).Select(p => (p.Id, Part: Shaped(source, p, pose))).ToList();
+        var parts = source.Of(pose.Name).Where(p => p.Id.Role is not (Role.Packer or Role.Shim or Role.Newel))
+            .Select(p => (p.Id, Part: Shaped(source, p, pose))).ToList();
         double Lowest(PrintPart part) => part.Points().Min(p => (p - pose.Node).Dot(pose.Along));
         var bed = parts.Min(p => Lowest(p.Part));
         ImmutableArray<PrintBody> bodies =

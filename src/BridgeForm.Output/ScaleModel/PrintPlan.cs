@@ -85,9 +85,14 @@ internal sealed record PrintPlan
         }
 
         var model = source.Model;
-        if (model.Pieces.Any(p => p.Role == Role.Packer))
+        if (model.Pieces.Any(p => p.Role is Role.Packer or Role.Shim))
         {
-            yield return "Left out: packers, thinner than a printer's line; glue fills their gap";
+            yield return "Left out: tapered shims, thinner than a printer's line; glue fills their gap";
+        }
+
+        if (model.Pieces.Any(p => p.Role == Role.Newel))
+        {
+            yield return "Left out: newels, which stand on the landings";
         }
 
         if (model.Pieces.Any(p => p.Shape.Holes.Any(h => h.Diameter < source.Rules.Thinnest)))

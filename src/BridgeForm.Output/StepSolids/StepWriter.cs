@@ -49,7 +49,7 @@ public static class StepWriter
                 [.. steel.Bodies.Select((b, i) => bodies.Solid($"{steel.Name}/{i + 1}", RoundedSolid.Build(b, b.ToSolid().OrNull!)))];
             styled.AddRange(solids.Select(s => colours.Give(s, GltfMaterials.Rope)));
             var product = products.Part(steel.Name, steel.Words, solids);
-            products.Text(product, "material property", "material name", "mild steel, galvanised");
+            products.Text(product, "material property", "material name", "mild steel, galvanized");
             parts.AddRange(steel.Places.Select(p => (product, p.Id, p.Place)));
         }
 

@@ -135,7 +135,7 @@ internal static class JointSection
             $"Joint of {strut} and {carrier}",
             Define.Choice(
                 "kind", "Two steel plates with bolts through, or a bracket by its maker's figures", "plates", "plates", Bracket),
-            Define.Length("bolt", "Diameter of the bolts", "1/4 in", "1 in", "1/2 in", "12 mm"),
+            Define.Length("bolt", "Diameter of the bolts", "6 mm", "1 in", "1/2 in", "12 mm"),
             Define.Whole("count", $"Bolts in the {strut}, in a line along it", "2", "8", "2"),
             Noted("spacing", "Between them", "5 diameters"),
             Define.Whole("lines", "Lines of bolts, to both sides of its axis", "1", "2", "1"),

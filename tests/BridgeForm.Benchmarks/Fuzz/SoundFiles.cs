@@ -28,9 +28,11 @@ internal static class SoundFiles
         // Of the drawings the sentences are read too, before they become glyphs.
         (string Name, string Text)[] files =
         [
-            .. sink.Files.Where(f => f.Key is not "drawings.pdf").Select(f => (f.Key, Read(f.Key, f.Value))),
+            .. sink.Files.Where(f => f.Key is not ("drawings.pdf" or "calculations.pdf")).Select(f => (f.Key, Read(f.Key, f.Value))),
             .. DrawingSheets.Draw(model).Pages
                 .Select((page, i) => ($"drawings.pdf, page {i + 1}", string.Join('\n', Sentences(page.Content)))),
+            .. CalculationBook.Draw(model).Pages
+                .Select((page, i) => ($"calculations.pdf, page {i + 1}", string.Join('\n', Sentences(page.Content)))),
         ];
         var words = files.SelectMany(
             f => Words.Where(w => f.Text.Contains(w, StringComparison.Ordinal)).Select(w => $"{w} in {f.Name}: {Around(f.Text, w)}"));

@@ -83,8 +83,8 @@ public class CrewOnStageTests
         Assert.True(first.Tilt > 2 * alone.Tilt, $"{first.Tilt} against {alone.Tilt}");
     }
 
-    // Long and high over ropes that few frames pull tight: two beside a guard turn it over, and the steps stop there; nearer to the support
-    // they do not, and the steps go on.
+    // Long and high over ropes that few frames pull tight: two beside a guard turn it over, and the steps stop there; a short bridge they
+    // do not, and the steps go on.
     [Fact]
     public void Where_they_turn_it_over_nothing_goes_on_without_side_stays()
     {
@@ -92,7 +92,6 @@ public class CrewOnStageTests
         var stages = model.Stages();
         var fallen = stages.Where(s => s.Crew is { Tilt: null }).Select(s => s.Stage).ToList();
         Assert.NotEmpty(fallen);
-        Assert.Contains(stages, s => s.Crew is { Tilt: > 0 });
         var held = model.Erection().Where(s => s.IsHold && s.Text.StartsWith("side stays hold it", StringComparison.Ordinal)).ToList();
         Assert.Equal(fallen, held.Select(s => s.Stage!.Value));
         var texts = ErectionSheet.Draw(model).Pages.SelectMany(p => p.Content.Entities.OfType<SheetText>()).Select(t => t.Text);

@@ -11,7 +11,7 @@ internal static class LandingBearers
         "landing-bearer",
         "Sill or ledger of a landing",
         "Only with site.a/b.landing.bearer: what the project asks of it where it is wood: a sill lies on the ground and must be treated "
-            + "for contact with it; bolts and screws hot-dip galvanised or stainless; treated wood clear of galvanised rope. Only stated.",
+            + "for contact with it; bolts and screws hot-dip galvanized or stainless; treated wood clear of galvanized rope. Only stated.",
         "IRC R317.1.2: wood in contact with the ground treated for it; IRC R317.3: fasteners in treated wood (both from memory); common "
             + "practice, no source: copper-based preservatives corrode zinc",
         [CheckStatus.Engineer]);
@@ -30,7 +30,7 @@ internal static class LandingBearers
             Declared, (site.A.LandingBearer is null ? 0 : 1) + (site.B.LandingBearer is null ? 0 : 1), "count", Declared.Source,
             string.Join("; ", new[] { ("A", site.A), ("B", site.B) }.Select(e => At(e.Item1, e.Item2)).OfType<string>())
                 + "; by others, of no weight on the ropes"
-                + (galvanized ? "; if it is treated with copper, keep the galvanised ropes clear of it: the slot that they pass is lined"
+                + (galvanized ? "; if it is treated with copper, keep the galvanized ropes clear of it: the slot that they pass is lined"
                     : ""))
             .On([
                 .. site.A.LandingBearer is null ? [] : context.InFrame(0, Role.Base),
@@ -42,7 +42,7 @@ internal static class LandingBearers
     {
         LandingBearer.Sill => $"at {end} a sill on the ground: masonry, or wood treated for contact with the ground",
         LandingBearer.Ledger => $"at {end} a ledger: what it is bolted to carries the landing; flash its upper edge, "
-            + "galvanised or stainless bolts",
+            + "galvanized or stainless bolts",
         _ => null,
     };
 }

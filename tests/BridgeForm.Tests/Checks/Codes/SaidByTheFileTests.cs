@@ -23,7 +23,7 @@ public sealed class SaidByTheFileTests
     [Theory]
     [InlineData("", CheckStatus.Warn, "treatment.fasteners says which")]
     [InlineData("treatment: { coats: 2 }", CheckStatus.Warn, "treatment.fasteners says which")]
-    [InlineData("treatment: { fasteners: hot-dip-galvanized }", CheckStatus.Pass, "hot-dip galvanised in treated, as the file says")]
+    [InlineData("treatment: { fasteners: hot-dip-galvanized }", CheckStatus.Pass, "hot-dip galvanized in treated, as the file says")]
     [InlineData("treatment: { fasteners: stainless }", CheckStatus.Pass, "stainless in treated, as the file says")]
     public void Fasteners_hold_where_the_file_says_their_metal(string key, CheckStatus status, string says)
     {

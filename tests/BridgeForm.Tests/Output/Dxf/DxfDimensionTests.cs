@@ -13,7 +13,7 @@ public sealed class DxfDimensionTests
         var file = new DxfFile(DxfSamples.Bytes("P1L"));
         var dimensions = file.Entities.Where(e => string.Equals(e.Type, "DIMENSION", StringComparison.Ordinal)).ToList();
         Assert.Equal(["39.5081 in", "40 in", "3.5 in"], dimensions.Select(d => d.First(1)));
-        Assert.Equal([40.0, 3.5], dimensions.Select(d => double.Parse(d.First(42), CultureInfo.InvariantCulture)));
+        Assert.Equal([39.508107, 40.0, 3.5], dimensions.Select(d => double.Parse(d.First(42), CultureInfo.InvariantCulture)));
         var blocks = file.Records.Where(r => string.Equals(r.Type, "BLOCK", StringComparison.Ordinal)).Select(r => r.First(2)).ToList();
         Assert.All(dimensions, d => Assert.Contains(d.First(2), blocks));
         Assert.All(dimensions, d => Assert.Equal("DIM", d.First(8)));

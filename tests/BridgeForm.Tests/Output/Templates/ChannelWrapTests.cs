@@ -81,7 +81,7 @@ public sealed class ChannelWrapTests
             Assert.Equal(6, lines.Count);
             Assert.All(stick.Channels, c => Assert.Contains(
                 blocks.SelectMany(b => b.Entities).OfType<SheetText>(),
-                t => string.Equals(t.Text, "centre " + new QuantityText(TestPieces.Units.System).Fine(c.Center), StringComparison.Ordinal)
+                t => string.Equals(t.Text, "center " + new QuantityText(TestPieces.Units.System).Fine(c.Center), StringComparison.Ordinal)
                     && Math.Abs(t.At.Y - c.Center) < c.Width));
         },
         iter: 100,

@@ -61,7 +61,7 @@ internal static class LandingProofs
     public static Proof Sill() => new Proof(
         (s_bridge with { Site = ", a: { landing: { depth: 4 ft, bearer: sill } }, b: { landing: { depth: 4 ft, bearer: ledger } }" })
             .Check("landing-bearer"), 2)
-        .Saying("at A a sill on the ground", "treated for contact with the ground", "at B a ledger", "keep the galvanised ropes clear");
+        .Saying("at A a sill on the ground", "treated for contact with the ground", "at B a ledger", "keep the galvanized ropes clear");
 
     private static Proof Tall(string use, double inches, double share, double under)
     {

@@ -17,7 +17,7 @@ internal static class TreatedWoodProofs
 
     [Proves("copper-on-zinc", CheckStatus.Pass)]
     public static Proof Bare_rope() =>
-        new Proof(new TwoBays { Rope = "rope-6x19-iwrc-eips-3/4" }.Check("copper-on-zinc"), 0).Saying("not galvanised");
+        new Proof(new TwoBays { Rope = "rope-6x19-iwrc-eips-3/4" }.Check("copper-on-zinc"), 0).Saying("not galvanized");
 
     [Proves("copper-on-zinc", CheckStatus.Pass)]
     public static Proof Untreated_bases() => new Proof(new TwoBays { More = Untreated }.Check("copper-on-zinc"), 0).Saying("not treated");
