@@ -269,7 +269,11 @@ internal sealed class EndDrawing
     private void Name(Canvas canvas, ViewMap map, SheetPoint at, string words)
     {
         var point = map.Of(at);
-        canvas.Leader(point, new SheetPoint(point.X - (_out * 0.006), point.Y - 0.004), words, toLeft: _atB);
+        // Where no ground is known at B, the height of B is dimensioned beside it: the note stands beyond that.
+        var beyond = _atB && _ground is null;
+        canvas.Leader(
+            point, new SheetPoint(point.X - (_out * (beyond ? -0.018 : 0.006)), point.Y - (beyond ? 0.008 : 0.004)), words,
+            toLeft: _atB && !beyond);
     }
 
     private static void Box(Canvas canvas, ViewMap map, double left, double low, double right, double high)

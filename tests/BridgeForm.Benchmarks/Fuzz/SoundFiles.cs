@@ -1,3 +1,4 @@
+using System.IO.Compression;
 using System.Text;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.DrawingSet;
@@ -44,9 +45,20 @@ internal static class SoundFiles
     private static string Read(string name, byte[] bytes) => name switch
     {
         "model.glb" => Json(bytes),
+        "scale-model.3mf" => Unpacked(bytes),
         "preview.html" => Data(Encoding.UTF8.GetString(bytes)),
         _ => Encoding.UTF8.GetString(bytes),
     };
+
+    private static string Unpacked(byte[] bytes)
+    {
+        using var archive = new ZipArchive(new MemoryStream(bytes));
+        return string.Join('\n', archive.Entries.Select(e =>
+        {
+            using var reader = new StreamReader(e.Open());
+            return reader.ReadToEnd();
+        }));
+    }
 
     // The page's own program speaks of NaN; what the bridge gives it is the JSON in it.
     private static string Data(string page) => string.Join(

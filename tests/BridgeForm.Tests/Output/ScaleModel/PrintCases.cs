@@ -13,7 +13,7 @@ namespace BridgeForm.Tests.Output.ScaleModel;
 /// </summary>
 internal static class PrintCases
 {
-    private const int Few = 10;
+    private const int Few = 4;
     private const int MostBays = 6;
 
     /// <summary>Rails and boards; treads, a rise; a ground line, plumb frames.</summary>
