@@ -93,7 +93,8 @@ public sealed class CoverVerdictTests
         // By plain marks, which the bundled bridge has, new rope is never set short.
         Assert.Equal("", CoverVerdict.Pull(Dell.Value.Ropework, words));
 
-        static RopeWork AsIs(string file) => Bridges.Build(file.Replace("sag: 6 %", "sag: 6 %, new: as-is", StringComparison.Ordinal)).Ropework;
+        static RopeWork AsIs(string file) =>
+            Bridges.Build(file.Replace("sag: 6 %", "sag: 6 %, new: as-is", StringComparison.Ordinal)).Ropework;
     }
 
     private static string Words(BridgeModel model) =>

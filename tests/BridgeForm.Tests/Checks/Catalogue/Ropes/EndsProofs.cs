@@ -51,7 +51,8 @@ internal static class EndsProofs
     {
         var bridge = new TwoBays { Ropes = ", stretch: [0 %, 0.2 %]" };
         var pull = Pull(bridge, 60, 1 - (40 * TwoLinks.Expansion));
-        return new Proof(bridge.Check("turnbuckle-size"), TwoLinks.Newtons(pull), TwoLinks.Newtons(4_000)) { Error = 2e-5 }.Saying("3/4 in");
+        return new Proof(bridge.Check("turnbuckle-size"), TwoLinks.Newtons(pull), TwoLinks.Newtons(4_000)) { Error = 2e-5 }
+            .Saying("3/4 in");
     }
 
     // New rope set short for its stretch pulls harder, and the turnbuckle is chosen for that.
