@@ -57,6 +57,8 @@ page = once(page, '<header>', `${(await read('bench.html')).split('\n')[0]}\n<he
 page = once(page, '</header>', `</header>\n${(await read('bench.html')).split('\n').slice(1).join('\n')}`);
 page = once(page, '<div id="panel">', `<div id="panel">\n${once(await read('answers.html'), 'VERSION', version)}`);
 page = once(page, '\n<script>', '\n<script id="preview-script">');
+// The first bridge packed: every hole and bolt of its joints is in it.
+page = page.replace(/(id="model">)([^<]*)/, (_, head, glb) => head + gzipSync(Buffer.from(glb.trim(), 'base64'), { level: 9 }).toString('base64'));
 page = once(page, '</body>', [
   `<!-- Of others:\n${notices}-->`,
   `<script type="application/octet-stream" id="assets">${JSON.stringify(assets)}</script>`,

@@ -114,5 +114,11 @@ public sealed record BridgeModel
         ? [.. GuardNet.Panels(BridgeLayout.Lay(Parameters, Rope))]
         : [];
 
+    /// <summary>
+    /// Plates that pass where a joint of post or brace fails or is left to an engineer, clear of each other; looked for anew, which takes a
+    /// while.
+    /// </summary>
+    public ImmutableArray<Remedy> JointsThatPass() => JointRemedies.Find(BridgeLayout.Lay(Parameters, Rope), Parameters, Checks);
+
     private const string JointForce = "guard-joint-";
 }

@@ -566,13 +566,14 @@ export async function depths({ page, report }) {
     assert.equal(await page.locator('#checks small').filter({ visible: true }).count(), 0, 'formulas are in sight');
 
     const first = page.locator('#checks > li > details[open] .check').first();
-    const title = await first.locator('p').textContent();
     assert.equal(await first.locator('summary').textContent(), 'How this was found');
-    const check = report.checks.find((c) => title.startsWith(`${c.title}: `));
     await first.locator('summary').focus();
     await page.keyboard.press('Enter');
     assert.ok(await first.locator('small').first().isVisible(), 'Enter does not unfold a check');
-    assert.deepEqual(await first.locator('small').allTextContents(), [check.detail, `Source: ${check.source}`]);
+    const told = await first.locator('small').allTextContents();
+    const check = report.checks.find((c) => c.detail === told[0]);
+    assert.ok(check, `no check is told as ${told[0]}`);
+    assert.deepEqual(told, [check.detail, `Source: ${check.source}`]);
     assert.equal(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), true, `wider than ${width} px`);
   }
 }

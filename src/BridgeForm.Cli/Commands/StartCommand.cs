@@ -46,7 +46,12 @@ internal static class StartCommand
             {
                 var code = SiteSearch.Run(
                     terminal, parsed.GetValue(quiet), path, site.Wish(parsed, path, system), site.Ask(parsed));
-                _ = code == ExitCode.Done && WriteSchema(terminal, path);
+                if (code == ExitCode.Done)
+                {
+                    _ = WriteSchema(terminal, path);
+                    WriteSurvey(path, system);
+                }
+
                 return code;
             }
 

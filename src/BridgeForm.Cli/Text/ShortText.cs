@@ -203,7 +203,9 @@ internal static class ExplainText
         }
 
         var cures = Cures.Of(model, check.Id).ToList();
-        if (results.Exists(r => r.Status == CheckStatus.Fail))
+        var isLeft = results.Exists(r => r.Status == CheckStatus.Engineer);
+        cures = isLeft ? [.. model.JointsThatPass().Where(r => string.Equals(r.CheckId, check.Id, StringComparison.Ordinal))] : cures;
+        if (results.Exists(r => r.Status == CheckStatus.Fail) || (isLeft && cures.Count > 0))
         {
             output.WriteLine();
             output.WriteLine("WHAT WOULD PASS");

@@ -10,7 +10,7 @@ public static class RouterIndex
 {
     private static readonly string[] Head =
     [
-        "Mark", "Qty", "Role", "Stock", "Section", "File", "Face up", "Thickness as it lies", "Thickness as it lies (mm)", "Bit",
+        "Mark", "Quantity", "Role", "Stock", "Section", "File", "Face up", "Thickness as it lies", "Thickness as it lies (mm)", "Bit",
         "Bit (mm)", "Ends", "Note",
     ];
 

@@ -79,7 +79,9 @@ public static class ErectionSheet
         $"Two people with tools, {w.Force(CrewOnStage.Person)} each (ASCE 37-14, from memory), on each frame that the stage "
             + "hung: in the middle of the deck for slope and tension, beside one guard for the cross slope, at either end alone, at "
             + "both on one side and on opposite ones; of the frame that leans most, no wind, nobody pushing, nothing held from the "
-            + "side. More people, or stacks of wood, tilt it more. Where it turns over, nobody goes on without side stays.",
+            + "side. More people, or stacks of wood, tilt it more. Bold: more than a bridge in use may tilt "
+            + $"({QuantityText.Degrees(MostTilt(model))}): one person at a time at either end, in the middle of the deck. Where it turns "
+            + "over, nobody goes on without side stays.",
         [
             new("Stage"), new("At"), new("Steepest slope", 0.02, Figures: true), new("Largest tension", 0.02, Figures: true),
             new("Largest cross slope, two beside one guard", 0.05),
@@ -90,7 +92,10 @@ public static class ErectionSheet
                 s.Crew.Steepest is { } steep ? QuantityText.Degrees(Elementary.Atan(steep)) : "",
                 s.Crew.Tension is { } pull ? w.Force(pull) : "", AssemblyWords.Tilt(s.Crew),
             ],
-            s.Crew.Tilt is null))]);
+            s.Crew.Tilt is not { } tilt || Elementary.Atan(tilt) > MostTilt(model)))]);
+
+    private static double MostTilt(BridgeModel model) =>
+        Checks.Codes.Limits.CrossSlope(model.Parameters.Use, model.Parameters.Limits).Most;
 
     private static FlowTable Steps(BridgeModel model, ImmutableArray<ErectionStep> steps)
     {

@@ -78,7 +78,7 @@ public static class QuoteSheet
     {
         var lines = Lines(model);
         return CsvText.Write(
-            ["Group", "Item", "Qty", "Rate", "Amount", "Money"],
+            ["Group", "Item", "Quantity", "Rate", "Amount", "Money"],
             [
                 .. lines.Concat(Sums(model.Parameters.Quote, lines)).Select(l => Row(l, model.Parameters.Quote)),
                 .. Unpriced(lines) is { Length: > 0 } text ? [[text]] : Array.Empty<IReadOnlyList<string>>(),

@@ -147,7 +147,7 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
     public static string Csv(BridgeModel model, DisplayUnits units) => CsvText.Write(
         [
             "Set-up", "Stock", "Section", "Saw mitre (deg)", "Saw bevel (deg)", "Wedge (deg)", "Made by",
-            "Mark", "Qty", "End", "Cut order", "Up", "Against the fence", "Near end points", "Piece and stop lie", "Stop", "Stop (mm)",
+            "Mark", "Quantity", "End", "Cut order", "Up", "Against the fence", "Near end points", "Piece and stop lie", "Stop", "Stop (mm)",
             "Stop on the block, along the fence (mm)", "Stop on the block, off the fence (mm)",
             "Gap (mm)", "Hold",
         ],

@@ -13,7 +13,7 @@ internal static class StripSheet
 {
     private static readonly ImmutableArray<string> s_head =
     [
-        "Tapered shims", "Qty", "Stock", "Section", "Made by", "Tilt (deg)", "Thick edge", "Thick edge (mm)", "Thin edge", "Thin edge (mm)",
+        "Packers", "Number", "Stock", "Section", "Made by", "Tilt (deg)", "Thick edge", "Thick edge (mm)", "Thin edge", "Thin edge (mm)",
         "Width", "Width (mm)", "Order of rips", "Fence, blade tilted", "Fence, blade tilted (mm)", "Fence, blade upright",
         "Fence, blade upright (mm)", "Gap (mm)", "Boards of the stock plan", "Hold",
     ];

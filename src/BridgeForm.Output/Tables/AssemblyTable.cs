@@ -8,7 +8,7 @@ namespace BridgeForm.Output.Tables;
 public static class AssemblyTable
 {
     private static readonly string[] Head = [
-        "Step", "Stage", "Where", "What to do", "Qty of parts", "Marks", "Parts in order", "Turned", "Rolled over",
+        "Step", "Stage", "Where", "What to do", "Number of parts", "Marks", "Parts in order", "Turned", "Rolled over",
         "Steepest slope when the stage is done (deg)",
     ];
 
@@ -50,7 +50,7 @@ public static class AssemblyTable
 /// <summary><c>hardware.csv</c>: everything to buy that is not wood.</summary>
 public static class HardwareTable
 {
-    private static readonly string[] Head = ["Item", "Qty", "Where", "Note", "Source"];
+    private static readonly string[] Head = ["Item", "Quantity", "Where", "Note", "Source"];
 
     /// <summary>The table as text; an empty quantity is one that the project file does not give.</summary>
     public static string Csv(BridgeModel model) => CsvText.Write(Head, model.Hardware().Select(Row));

@@ -11,7 +11,7 @@ public static class CutList
 {
     private static readonly string[] Head =
     [
-        "Mark", "Qty", "Role", "Stock", "Section", "Blank length", "Blank length (mm)", "Long edge", "Long edge (mm)",
+        "Mark", "Quantity", "Role", "Stock", "Section", "Blank length", "Blank length (mm)", "Long edge", "Long edge (mm)",
         "Short edge", "Short edge (mm)",
         "Near mitre (deg)", "Near bevel (deg)", "Near edge line (deg)", "Near cut", "Near wedge (deg)",
         "Far mitre (deg)", "Far bevel (deg)", "Far edge line (deg)", "Far cut", "Far wedge (deg)",

@@ -15,7 +15,7 @@ public static class StockPlanTable
 {
     private static readonly string[] Head =
     [
-        "Row", "Board", "Stock", "Section", "Length bought", "Length bought (mm)", "Qty of pieces", "Pieces in order (blank length)",
+        "Row", "Board", "Stock", "Section", "Length bought", "Length bought (mm)", "Number of pieces", "Pieces in order (blank length)",
         "Leftover", "Leftover (mm)", "Waste", "Waste (mm)", "Cost", "Volume", "Mass", "Mass (kg)", "Mass, fresh from treatment",
         "Mass, fresh from treatment (kg)",
         "Router file", "Note",

@@ -13,7 +13,7 @@ public static class TreatmentTable
 
     private static readonly string[] Head =
     [
-        "Row", "Mark", "Qty", "Stock", "Cut area each", "Cut area each (cm2)", "Cut area in all", "Cut area in all (cm2)",
+        "Row", "Mark", "Quantity", "Stock", "Cut area each", "Cut area each (cm2)", "Cut area in all", "Cut area in all (cm2)",
         "Preservative", "Preservative (l)", "Note",
     ];
 

@@ -40,7 +40,14 @@ function tryApp(): App | null {
   }
 }
 
-function inline(): BridgeFile | null {
+/** A model may lie packed in the page; a GLB begins with other bytes than a gzip stream. */
+async function unpacked(bytes: Uint8Array<ArrayBuffer>): Promise<ArrayBuffer> {
+  return bytes[0] !== 0x1f || bytes[1] !== 0x8b
+    ? bytes.buffer
+    : new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream('gzip'))).arrayBuffer();
+}
+
+async function inline(): Promise<BridgeFile | null> {
   const text = byId('view').textContent ?? '';
   if (text === '') {
     return null;
@@ -48,14 +55,14 @@ function inline(): BridgeFile | null {
 
   const coded = atob((byId('model').textContent ?? '').trim());
   const bytes = Uint8Array.from(coded, (c) => c.charCodeAt(0));
-  return { view: JSON.parse(text) as BridgeView, glb: bytes.buffer };
+  return { view: JSON.parse(text) as BridgeView, glb: await unpacked(bytes) };
 }
 
 if (app !== null) {
   bindControls(app);
 }
 
-const file = inline();
-const page: BridgeFormPage = { show, app, ready: file === null ? Promise.resolve() : show(file) };
+const ready = inline().then((file) => (file === null ? undefined : show(file)));
+const page: BridgeFormPage = { show, app, ready };
 Object.assign(globalThis, { bridgeForm: page });
 export { VIEWS, type ViewName };

@@ -17,7 +17,12 @@ public static class JointRemedies
     private const int MostOut = 4;
 
     /// <summary>Empty where all joints are described and pass, and where a table lacks their wood.</summary>
-    public static ImmutableArray<Remedy> Find(CheckContext context, ImmutableArray<CheckResult> checks, CancellationToken token = default)
+    /// <param name="layout">Where all lies, for how far apart posts stand.</param>
+    /// <param name="parameters">The bridge.</param>
+    /// <param name="checks">Those that are to be cured; others than of joints are left alone.</param>
+    /// <param name="token">Asked before each joint.</param>
+    public static ImmutableArray<Remedy> Find(
+        BridgeLayout layout, BridgeParameters parameters, IEnumerable<CheckResult> checks, CancellationToken token = default)
     {
         var asked = checks
             .Where(c => c is { Status: CheckStatus.Fail or CheckStatus.Engineer, NotChecked: null })
@@ -30,7 +35,7 @@ public static class JointRemedies
         }
 
         var places = asked.Select(c => c.Place!.Value).ToList();
-        var found = Designs(context).Select(d => (d.Words, Joints: Choose(context.Layout, d.Parameters, places, token)))
+        var found = Designs(parameters).Select(d => (d.Words, Joints: Choose(layout, d.Parameters, places, token)))
             .FirstOrDefault(d => !d.Joints.IsEmpty);
         return
         [
@@ -38,8 +43,8 @@ public static class JointRemedies
                 ? new Remedy(
                     c.Check.Id,
                     "Preliminary: no plates of the list passed on these posts, braces and bases, nor on braces as thick as the base and up "
-                        + $"to {Out(context, MostOut)} further out; a brace still further out, or a lower guard, leaves less to hold.")
-                : Told(context, c.Check.Id, found.Joints.Single(j => j.Place == c.Place), found.Words)),
+                        + $"to {Out(parameters, MostOut)} further out; a brace still further out, or a lower guard, leaves less to hold.")
+                : Told(parameters, c.Check.Id, found.Joints.Single(j => j.Place == c.Place), found.Words)),
         ];
     }
 
@@ -84,10 +89,10 @@ public static class JointRemedies
             + $"{words.Size(plates.Depth)}, shift: {words.Size(plates.Shift)} }} }}";
     }
 
-    private static Remedy Told(CheckContext context, string id, JointParameters joint, string on)
+    private static Remedy Told(BridgeParameters parameters, string id, JointParameters joint, string on)
     {
         var path = JointSection.PathOf(joint.Place);
-        var written = Written(joint.Plates!, context.Parameters.Units);
+        var written = Written(joint.Plates!, parameters.Units);
         return new Remedy(
             id,
             $"Preliminary: the lightest plates of the list that pass{on}: {path}: {written}. A licensed engineer confirms the joint"
@@ -101,35 +106,35 @@ public static class JointRemedies
     private static JointPlace? PlaceOf(string id) => Enum.GetValues<JointPlace>().Cast<JointPlace?>()
         .FirstOrDefault(p => string.Equals(id, "guard-joint-" + JointSection.NameOf(p!.Value), StringComparison.Ordinal));
 
-    private static string Out(CheckContext context, int steps) => new QuantityText(context.Parameters.Units).Size(steps * Step(context));
+    private static string Out(BridgeParameters parameters, int steps) => new QuantityText(parameters.Units).Size(steps * Step(parameters));
 
-    private static double Step(CheckContext context) =>
-        context.Parameters.Units == UnitSystem.Metric ? 25 * Rounding.Millimetre : Units.MetresPerInch;
+    private static double Step(BridgeParameters parameters) =>
+        parameters.Units == UnitSystem.Metric ? 25 * Rounding.Millimetre : Units.MetresPerInch;
 
     /// <summary>
     /// The bridge as it is, then with braces as thick as its bases, further and further out as long as the base has room.
     /// </summary>
-    private static IEnumerable<(BridgeParameters Parameters, string Words)> Designs(CheckContext context)
+    private static IEnumerable<(BridgeParameters Parameters, string Words)> Designs(BridgeParameters parameters)
     {
-        yield return (context.Parameters, "");
-        var frames = context.Parameters.Frames;
-        if (frames.Brace.Length <= 0 || Alike(context.Parameters) is not { } section)
+        yield return (parameters, "");
+        var frames = parameters.Frames;
+        if (frames.Brace.Length <= 0 || Alike(parameters) is not { } section)
         {
             yield break;
         }
 
         foreach (var steps in Enumerable.Range(0, MostOut + 1))
         {
-            var foot = Rounding.Up(frames.Brace.Foot, Step(context) / 4) + (steps * Step(context));
+            var foot = Rounding.Up(frames.Brace.Foot, Step(parameters) / 4) + (steps * Step(parameters));
             var (at, along, _) = BraceGeometry.FromFoot(frames.Post, frames.Brace.Lean, foot);
             var brace = frames.Brace with { Section = section, Foot = at, Length = along };
-            var made = frames.Base with { Length = Math.Max(frames.Base.Length, 2 * (foot + (Step(context) / 2))) };
-            if (foot + (Step(context) / 2) <= frames.Base.Length / 2 || IsRoomy(context.Parameters))
+            var made = frames.Base with { Length = Math.Max(frames.Base.Length, 2 * (foot + (Step(parameters) / 2))) };
+            if (foot + (Step(parameters) / 2) <= frames.Base.Length / 2 || IsRoomy(parameters))
             {
                 yield return (
-                    context.Parameters with { Frames = frames with { Brace = brace, Base = made } },
+                    parameters with { Frames = frames with { Brace = brace, Base = made } },
                     $" with frames.brace.section {section.Name} and frames.brace.foot "
-                        + new QuantityText(context.Parameters.Units).Size(foot));
+                        + new QuantityText(parameters.Units).Size(foot));
             }
         }
     }

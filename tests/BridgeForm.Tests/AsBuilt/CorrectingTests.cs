@@ -4,6 +4,7 @@ using BridgeForm.Loads;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
 using BridgeForm.Ropes.Fittings;
+using BridgeForm.Tests.Ropes;
 
 namespace BridgeForm.Tests.AsBuilt;
 
@@ -63,6 +64,40 @@ public sealed class CorrectingTests
         });
         Assert.Equal(-Longer, found.TooLong.Left, 0.0004);
         Assert.Equal(s_garden.Site.Span + Longer, found.Anew.Frames[^1].Node.X, 9);
+    }
+
+    // Frames as far apart as they may be, on supports that came out 2 in further apart: drawn anew there would be one bay more, but parts
+    // are cut for so many, and each bay is longer by its share.
+    [Theory]
+    [InlineData(BuildStage.Bare)]
+    [InlineData(BuildStage.Complete)]
+    public void There_are_as_many_bays_as_parts_were_cut_for(BuildStage stage)
+    {
+        const double Further = 0.0508;
+        var drawn = Bridges.Build(s_garden);
+        var widest = drawn.Rope.Nodes.Zip(drawn.Rope.Nodes.Skip(1), (a, b) => RopeSamples.Distance(a, b)).Max();
+        var wrong = Wrong(stage, 0, 0);
+        var asked = wrong with
+        {
+            Frames = wrong.Frames with { Spacing = widest * 1.0001 },
+            AsBuilt = wrong.AsBuilt! with { Span = wrong.AsBuilt.Span + Further },
+        };
+        var anew = asked with { AsBuilt = null, Site = asked.Site with { Span = asked.AsBuilt.Span } };
+        Assert.Equal(drawn.Frames.Length + 1, Bridges.Build(anew).Frames.Length);
+
+        var found = Found(asked);
+        Assert.Equal(drawn.Frames.Length, found.Anew.Frames.Length);
+        Assert.Equal(stage == BuildStage.Bare, found.IsOtherStep);
+        Assert.Equal(stage == BuildStage.Bare ? Further / (drawn.Frames.Length - 1) : 0, found.StepChange, 3e-4);
+    }
+
+    // Every bevel is cut for the rise that was drawn.
+    [Fact]
+    public void Another_rise_is_told()
+    {
+        var wrong = Wrong(BuildStage.Bare, 0, 0);
+        Assert.False(Found(wrong).IsOtherRise);
+        Assert.True(Found(wrong with { AsBuilt = wrong.AsBuilt! with { Rise = wrong.Site.Rise + (0.02 * wrong.Site.Span) } }).IsOtherRise);
     }
 
     // Ropes drawn far too tight as they are: some check that held does so no more, and does again once they are let out.

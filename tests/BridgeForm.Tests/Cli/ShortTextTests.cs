@@ -68,6 +68,19 @@ public sealed class ShortTextTests : IDisposable
         Assert.All(Printed(model), l => Assert.DoesNotMatch("[a-z]most[0-9]", l));
     }
 
+    // A joint that the file leaves out is an engineer's; plates that pass are looked for when it is asked after.
+    [Fact]
+    public void A_joint_that_is_left_to_an_engineer_has_plates_that_pass()
+    {
+        using var run = new CommandRun();
+        var file = run.Write("bridge.yaml", "name: Left out (invented)\nsite: { span: 30 ft }\n");
+        var (code, said, error) = CommandRun.Run("check", file, "--explain", "guard-joint-post-foot");
+        Assert.Equal((0, ""), (code, error));
+        var flat = string.Join(' ', said.Split((char[])[' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains("WHAT WOULD PASS - Preliminary: the lightest plates of the list that pass", flat, StringComparison.Ordinal);
+        Assert.Contains("A licensed engineer confirms the joint", flat, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void One_check_is_told_with_what_it_compares_its_numbers_and_its_cure()
     {

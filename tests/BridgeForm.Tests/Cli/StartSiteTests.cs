@@ -68,6 +68,8 @@ public sealed class StartSiteTests : IDisposable
         Assert.Equal(ExitCode.Done, CommandRun.Run("start", file, "--span", "12 ft").Code);
         Assert.StartsWith("# yaml-language-server: $schema=project-file.schema.json\n", File.ReadAllText(file), StringComparison.Ordinal);
         Assert.True(File.Exists(_run.Path("project-file.schema.json")));
+        // What to measure before anything is cut.
+        Assert.True(File.Exists(_run.Path("survey.pdf")));
     }
 
     [Theory]

@@ -27,7 +27,7 @@ public sealed class FaultPlaceTests
     [InlineData("[20 F, 100 F]", "[20 F, ‹100]", "has no unit")]
     [InlineData("[20 F, 100 F]", "‹20 F", "temperatures must be a list such as [20 F, 100 F], not a single value")]
     [InlineData(
-        "type: rope-6x19-iwrc-eips-galvanized-3/4", "type: ‹rope-6x19-iwrc-eips-galvanized-3/4",
+        "type: rope-6x19-iwrc-eips-galvanized-3/4", "type: ‹rope-6x19-iwrc-eips-galvanised-3/4",
         "did you mean rope-6x19-iwrc-eips-galvanized-3/4?")]
     [InlineData("sag: 6 %", "sag: ‹6", "must be a share or a length, such as 6 %")]
     [InlineData("sag: 6 %", "sag: ‹0 %", "sag: '0 %' is out of range; allowed is 0.05 % to 30 % of the span")]

@@ -63,7 +63,7 @@ public sealed class SuggestionTests
             "; of 16 mm (0.63 in) there are wire-16, wire-16-stronger; ", RopeHint.Message(text, s_metric), StringComparison.Ordinal);
 
     [Theory]
-    [InlineData("rope-6x19-iwrc-eips-galvanized-5/8", "rope-6x19-iwrc-eips-galvanized-5/8")]
+    [InlineData("rope-6x19-iwrc-eips-galvanised-5/8", "rope-6x19-iwrc-eips-galvanized-5/8")]
     [InlineData("strand-esh-3/8", "strand-ehs-3/8")]
     [InlineData("Cord-7x19-1/4", "cord-7x19-1/4")]
     [InlineData("cord-7x9-1/4", "cord-7x19-1/4")]

@@ -2,6 +2,7 @@ using BridgeForm.Output.Drawing;
 using BridgeForm.Output.ShopSheets;
 using BridgeForm.Project;
 using BridgeForm.Ropes;
+using BridgeForm.Stocking;
 
 namespace BridgeForm.Tests.Stocking;
 
@@ -70,6 +71,23 @@ public class CrewOnStageTests
         }
 
         return (weights, heights);
+    }
+
+    // The demo's first stages tilt by 15 degrees and more, its last by 2: bold where a bridge in use may not.
+    [Fact]
+    public void What_tilts_more_than_a_bridge_in_use_may_stands_out()
+    {
+        var model = Bridges.Build(Bridges.Garden + "\nerection: both-ends\n");
+        var most = BridgeForm.Checks.Codes.Limits.CrossSlope(model.Parameters.Use, model.Parameters.Limits).Most;
+        var texts = ErectionSheet.Draw(model).Pages.SelectMany(p => p.Content.Entities.OfType<SheetText>()).ToList();
+        foreach (var crew in model.Stages().Select(s => s.Crew).OfType<CrewOnStage>())
+        {
+            var text = texts.First(t => t.Text == AssemblyWords.Tilt(crew));
+            Assert.Equal(Math.Atan(crew.Tilt!.Value) > most, text.Bold);
+        }
+
+        Assert.Contains(model.Stages(), s => s.Crew is { } crew && Math.Atan(crew.Tilt!.Value) > most);
+        Assert.Contains(model.Stages(), s => s.Crew is { } crew && Math.Atan(crew.Tilt!.Value) < most);
     }
 
     // From both ends, two at each, on opposite sides: by each rope for itself again, and more than at one end alone.

@@ -23,7 +23,7 @@ public sealed class TableTests
     {
         var rows = Read(CutList.Csv(SampleModel.Small, SampleUnits.Imperial));
         var post = rows[0].Zip(rows[2]).ToDictionary(p => p.First, p => p.Second, StringComparer.Ordinal);
-        Assert.Equal("3", post["Qty"]);
+        Assert.Equal("3", post["Quantity"]);
         Assert.Equal("post", post["Role"]);
         Assert.Equal("40 in", post["Blank length"]);
         Assert.Equal("1016.0", post["Blank length (mm)"]);
