@@ -42,7 +42,10 @@ public static class ErectionSheet
         [
             .. ErectionPlan.Heaviest(steps) is { } most
                 ? [new FlowRow(
-                    [FormattableString.Invariant($"Heaviest lift: {text.Mass(most.Mass)}, {most.Where}, step {most.Number}.")],
+                    [
+                        FormattableString.Invariant($"Heaviest lift: {text.Mass(most.Mass)}, {most.Where}, step {most.Number}; ")
+                            + "wood green or freshly treated.",
+                    ],
                     Strong: true)]
                 : ImmutableArray<FlowRow>.Empty,
             new(
@@ -77,8 +80,8 @@ public static class ErectionSheet
     private static FlowTable Crew(BridgeModel model, ImmutableArray<StageSlope> stages, QuantityText w) => new(
         "With the crew on it",
         $"Two people with tools, {w.Force(CrewOnStage.Person)} each (ASCE 37-14, from memory), on each frame that the stage "
-            + "hung: in the middle of the deck for slope and tension, beside one guard for the cross slope, at either end alone, at "
-            + "both on one side and on opposite ones; of the frame that leans most, no wind, nobody pushing, nothing held from the "
+            + "hung, at either end alone and at both: in the middle of the deck for slope and tension, beside one guard for the cross "
+            + "slope, on one side and on opposite ones; of the frame that leans most, no wind, nobody pushing, nothing held from the "
             + "side. More people, or stacks of wood, tilt it more. Bold: more than a bridge in use may tilt "
             + $"({QuantityText.Degrees(MostTilt(model))}): one person at a time at either end, in the middle of the deck. Where it turns "
             + "over, nobody goes on without side stays.",
