@@ -30,8 +30,9 @@ internal static class GroundClearance
         }
 
         var (from, to) = (DeckEnd.Beyond(context.Parameters), context.Parameters.Site.Span - DeckEnd.Beyond(context.Parameters));
-        var given = $"site.ground is given from {words.Length(ground[0].X)} to {words.Length(ground[^1].X)}";
-        var isWhole = ground[0].X <= from + Tolerances.RoundOff && ground[^1].X >= to - Tolerances.RoundOff;
+        var given = ground.Length == 1 ? $"site.ground is given at {words.Length(ground[0].X)} alone"
+            : $"site.ground is given from {words.Length(ground[0].X)} to {words.Length(ground[^1].X)}";
+        var isWhole = Clearance.IsWhole(context.Parameters.Site, from);
         var missing = isWhole ? "" : $"; {given}: not looked at elsewhere, from {words.Length(from)} to {words.Length(to)} is needed";
         if (LeastRoom.Find(context, c => c.OverGround, s => s.OverGround) is not { } least)
         {
