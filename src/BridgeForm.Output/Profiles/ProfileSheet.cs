@@ -3,6 +3,7 @@ using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
+using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Profiles;
 
@@ -106,8 +107,8 @@ internal static class PieceNotes
             $"{piece.Mark} {RoleTable.Of(piece.Role).Printed}, {piece.Occurrences.Length} off",
             $"Stock: {piece.Stock}, {piece.Section} ({units.Length(piece.Shape.Thickness)} x {units.Length(piece.Shape.Width)}),"
                 + $" blank {units.Length(piece.BlankLength)} long",
-            EndNote("Near end (left)", piece.Near),
-            EndNote("Far end (right)", piece.Far),
+            EndNote("Near end (left)", piece.Near, piece.Shape),
+            EndNote("Far end (right)", piece.Far, piece.Shape),
             .. TaperNote(piece, units),
             $"Face up: {TurnWords.Faces(piece).Drawn}. Grain runs left to right.",
             TurnWords.Mark(piece) + ", drawn on this face",
@@ -119,10 +120,10 @@ internal static class PieceNotes
         return [.. notes.SelectMany(note => Wrapped(note, Math.Max(characters, ShortestLine)))];
     }
 
-    private static string EndNote(string end, EndCut cut) =>
+    private static string EndNote(string end, EndCut cut, CutStock stock) =>
         $"{end}: mitre {Numbers.DegreeText(cut.Mitre)}, bevel {Numbers.DegreeText(cut.Bevel)}, edge line {Numbers.DegreeText(cut.Edge)}, "
         + (cut.InReach ? "in reach of the saw"
-            : cut.NeedsTemplate ? "out of reach: " + CutWays.Words(cut.Way)
+            : cut.NeedsTemplate ? "out of reach: " + CutWays.Words(cut, stock)
             : $"out of reach: saw with a taper block of {Numbers.DegreeText(cut.Wedge)}");
 
     /// <summary>Places where near end and face lie otherwise than the notes before say.</summary>

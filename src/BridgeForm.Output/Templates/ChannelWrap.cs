@@ -126,10 +126,12 @@ internal static class ChannelWrap
         /// <summary>Channel centre, in the margin between the features and one end of the paper.</summary>
         private double Clear() => _atFar && !_atNear ? _high - 0.011 : _low + 0.007;
 
-        private static string Words(Channel c, DisplayUnits units) =>
+        private string Words(Channel c, DisplayUnits units) =>
             $"Channel {Fine(c.Width, units)} wide, knife lines as drawn, {Fine(c.Width / 2, units)} each side of its center line, "
             + $"{units.Length(c.Depth)} deep in the middle" + (Math.Abs(c.FloorSlope) > Tolerances.LevelFloor
-                ? $", floor sloping {Numbers.DegreeText(Elementary.Atan(c.FloorSlope))}" : string.Empty)
+                ? $", floor sloping {Numbers.DegreeText(Elementary.Atan(c.FloorSlope))}"
+                    + (GangLayout.IsCutLevel(c, _piece.Shape) ? ", cut level as the gang sheet says" : string.Empty)
+                : string.Empty)
             + $"; center {Fine(c.Center, units)} from the near end.";
 
         private static string Fine(double metres, DisplayUnits units) => new QuantityText(units.System).Fine(metres);

@@ -7,8 +7,8 @@ using BridgeForm.Solids;
 namespace BridgeForm.Output.Templates;
 
 /// <summary>
-/// How bases get their channels: those with level floors of equal depth clamped side by side, undersides up and crown down, in one
-/// pass; those with sloped floors on a tilting sled. (Common practice, no source.)
+/// How bases get their channels: those whose floors are cut level, of equal depth, clamped side by side, undersides up and crown down,
+/// in one pass; those with sloped floors on a tilting sled. (Common practice, no source.)
 /// </summary>
 internal static class GangLayout
 {
@@ -65,7 +65,16 @@ internal static class GangLayout
         return channel with { Depth = deep * Elementary.Cos(Elementary.Atan(channel.FloorSlope)), FloorSlope = 0 };
     }
 
-    private static bool IsLevel(Piece piece) => piece.Shape.Channels.All(c => Math.Abs(c.FloorSlope) < Tolerances.LevelFloor);
+    /// <summary>
+    /// A floor is cut level where it is out by no more than a loaded edge may be: |slope| · width from arris to arris, half of it at
+    /// either, by the rule of <see cref="SawSettings"/>.
+    /// </summary>
+    public static bool IsCutLevel(Channel channel, CutStock stock) => OutOfLevel(channel, stock) <= SawSettings.LoadedGap;
+
+    private static double OutOfLevel(Channel channel, CutStock stock) =>
+        Math.Abs(channel.FloorSlope) * new UnrolledStock(stock.Width, stock.Thickness).Across(channel.Face);
+
+    private static bool IsLevel(Piece piece) => piece.Shape.Channels.All(c => IsCutLevel(c, piece.Shape));
 
     private static string KeyOf(Piece piece) =>
         StickKey(piece) + string.Concat(piece.Shape.Channels.Select(c => Tenth(c.Depth)));
@@ -91,8 +100,18 @@ internal static class GangLayout
                     + "Mark center lines and knife lines from the true-size stick across all of them, score the knife lines, rout against "
                     + "a straight-edge.",
                 Routing(channel, bit, units),
+                .. use.Pieces.Where(p => p.Shape.Channels.Any(c => Math.Abs(c.FloorSlope) > Tolerances.LevelFloor))
+                    .Select(p => LevelWords(p, units)),
             ],
             [.. PlanEntities(piece, Math.Min(count, MostDrawn), count, units)]);
+    }
+
+    private static string LevelWords(Piece piece, DisplayUnits units)
+    {
+        var channel = piece.Shape.Channels.MaxBy(c => Math.Abs(c.FloorSlope))!;
+        return $"Floors of {piece.Mark} slope by {Numbers.DegreeText(Elementary.Atan(Math.Abs(channel.FloorSlope)))}: cut level with the "
+            + $"others, as deep in the middle, they are out by {Numbers.Gap(OutOfLevel(channel, piece.Shape), units)} from "
+            + $"arris to arris, of {Numbers.Gap(SawSettings.LoadedGap, units)} that is let pass.";
     }
 
     private static string Routing(Channel channel, double bit, DisplayUnits units)
