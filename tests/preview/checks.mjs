@@ -474,6 +474,11 @@ export async function setting({ browser, preview, steep }) {
   await page.close();
   const tree = await open(browser, steep, { width: 640, height: 500 });
   assert.deepEqual(await tree.evaluate(() => bridgeForm.app.shown.setting.kinds), ['post', 'tree']);
+  const under = await tree.evaluate(() => {
+    const { view, setting } = bridgeForm.app.shown;
+    return [0.5, 2, 4].map((back) => view.landings[1].top - setting.ground(view.span + back, 0));
+  });
+  assert.ok(under.every((high) => high > 0.6), `the ground rises to the platform in the tree: ${under.join(', ')} m below it`);
   await tree.close();
 }
 
@@ -504,7 +509,7 @@ export async function joints({ page, report }) {
   const angles = (of) => of.slice(1).map(([x, y], i) => Math.atan2(y - of[i][1], x - of[i][0]));
   const turns = (of) => angles(of).slice(1).map((a, i) => a - angles(of)[i]);
   const design = report.nodes.map((n) => [n.x, n.y]);
-  const said = async () => (await page.locator('#load-text').textContent()).includes('Joints are not modelled');
+  const said = async () => (await page.locator('#load-text').textContent()).includes('Joints are not modeled');
   assert.equal(await said(), false);
   const seen = new Set();
   for (const id of ['live-half-a', 'live-full', 'cold', 'hot']) {

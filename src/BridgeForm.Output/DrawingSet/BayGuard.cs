@@ -42,7 +42,7 @@ internal sealed class BayGuard
     public SheetBox Box { get; }
 
     /// <summary>What is seen.</summary>
-    public static string Note => "seen from the deck, square to the bay; cuts: near / far end";
+    public static string Note => "seen from the deck, square to the bay; cuts: A end / B end";
 
     /// <summary>Draws it with its figures.</summary>
     public void Draw(Canvas canvas, ViewMap map)
@@ -51,7 +51,7 @@ internal sealed class BayGuard
         canvas.Draw(_lines, map, PageLayers.Pocket, PageLayers.Cut);
         foreach (var bar in _rails)
         {
-            Name(canvas, map, bar, $"{bar.Piece.Mark}  {text.Size(bar.Piece.BlankLength)}  mitre {Degrees(bar.Near.Mitre)} / "
+            Name(canvas, map, bar, $"{bar.Piece.Mark}  {text.Size(bar.Piece.BlankLength)}  miter {Degrees(bar.Near.Mitre)} / "
                 + $"{Degrees(bar.Far.Mitre)}");
         }
 

@@ -13,7 +13,7 @@ internal static class BlockPlan
         var plan = new SawPlan(
             stock, Math.Abs(cut.Mitre), Math.Abs(cut.Bevel), cut.Wedge, CutWays.ThinAtBlade(end == PieceEnd.Near, cut), shop.Kerf);
         return new TemplateBlock(
-            $"{use.Marks} · {(end == PieceEnd.Near ? "near end" : "far end")} on its block · plan, 1:5",
+            $"{use.Marks} · {use.EndName(end)} on its block · plan, 1:5",
             [
                 $"Saw at {Numbers.DegreeText(plan.Setting)}, block {Numbers.DegreeText(cut.Wedge)}, "
                     + (plan.Right ? "its thin end at the blade and the piece to the right of it. "
