@@ -127,7 +127,7 @@ internal static class PartTable
             "Cuts: miter / bevel in degrees from square. Arrows of the way marks: posts and braces up, what lies across to the right, all "
                 + "else towards B." + string.Concat(turned) + note,
             [
-                new FlowColumn("Mark"), new FlowColumn("Qty", Figures: true), new FlowColumn("Part"), new FlowColumn("Section", 0.026),
+                new FlowColumn("Mark"), new FlowColumn("Qty", Figures: true), new FlowColumn("Part"), new FlowColumn("Section"),
                 new FlowColumn("Blank", Figures: true), new FlowColumn("Near, foot"), new FlowColumn("Far, head"),
             ],
             [.. pieces.Select(g => Row(context, g.First().Piece!, g.Key.Turn.Length > 0, g.Count()))]);

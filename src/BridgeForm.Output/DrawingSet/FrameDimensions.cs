@@ -32,6 +32,25 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
         Members(canvas, map);
         Widths(canvas, map);
         Names(canvas, map);
+        Net(canvas, map);
+    }
+
+    /// <summary>Netting, dashed, with its mesh.</summary>
+    private void Net(Canvas canvas, ViewMap map)
+    {
+        foreach (var side in (Side[])[Side.Left, Side.Right])
+        {
+            if (drawing.Net(frame, side) is var (low, high))
+            {
+                canvas.Line(PageLayers.Hidden, map.Of(low), map.Of(high));
+            }
+        }
+
+        if (drawing.Net(frame, Side.Left) is var (foot, top))
+        {
+            var at = map.Of((foot.X + top.X) / 2, (foot.Y + top.Y) / 2);
+            canvas.Leader(at, at with { X = at.X + 0.006 }, "net, opening " + _text.Size(_p.Guard.Net!.Opening));
+        }
     }
 
     /// <summary>Marks to the right that lead to the details.</summary>
@@ -189,8 +208,8 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     /// <summary>Room that names and their leaders take, over the names' own.</summary>
     private const double Spread = 1.6;
 
-    /// <summary>Beside a name: its leader, the dimension of the post and the angle between both guards. Metres.</summary>
-    private const double BesideName = 0.024;
+    /// <summary>Beside a name: its leader and the dimension of the post. Metres.</summary>
+    private const double BesideName = 0.0135;
 
     /// <summary>The rails' names have room at a scale, true length over length on paper: below each other, and between the guards.</summary>
     public bool HasRoom(double ratio)
