@@ -93,7 +93,8 @@ internal static class CheckLists
 
     private static string Remarks(Piece piece, DrawingText text) => string.Join("; ", new[]
     {
-        End(RoleTable.Of(piece.Role).Ends.ShopNear, piece.Near), End(RoleTable.Of(piece.Role).Ends.ShopFar, piece.Far), TaperText(piece, text),
+        End(RoleTable.Of(piece.Role).Ends.ShopNear, piece.Near), End(RoleTable.Of(piece.Role).Ends.ShopFar, piece.Far),
+        TaperText(piece, text),
         piece.Shape.Channels.IsEmpty ? "" : Counted(piece.Shape.Channels.Length, "channel"),
         piece.Shape.Holes.IsEmpty ? "" : Counted(piece.Shape.Holes.Length, "hole"),
     }.Where(r => r.Length > 0));

@@ -211,7 +211,9 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     /// <summary>Beside a name: its leader and the dimension of the post. Metres.</summary>
     private const double BesideName = 0.0135;
 
-    /// <summary>The rails' names have room at a scale, true length over length on paper: below each other, and between the guards.</summary>
+    /// <summary>
+    /// The rails' names have room at a scale, true length over length on paper: below each other, and between the guards.
+    /// </summary>
     public bool HasRoom(double ratio)
     {
         var rails = drawing.StubsOf(Role.Rail, Side.Left);
