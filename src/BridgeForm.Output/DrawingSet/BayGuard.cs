@@ -43,13 +43,19 @@ internal sealed class BayGuard
     public SheetBox Box { get; }
 
     /// <summary>What is seen.</summary>
-    public static string Note => "seen from the deck, square to the bay; cuts: A end / B end";
+    public static string Note => "seen from the deck, square to the bay; cuts: A end / B end. " + DrawnWay.Words;
 
     /// <summary>Draws it with its figures.</summary>
     public void Draw(Canvas canvas, ViewMap map)
     {
         var text = _context.Text;
         canvas.Draw(_lines, map, PageLayers.Pocket, PageLayers.Cut);
+        foreach (var half in _rails.Append(_cap).SelectMany(
+            b => DrawnWay.Of(b.Piece, b.Placement, _view, w => map.Of(Local(_view.Of(w))), map.Ratio)))
+        {
+            canvas.Add(half);
+        }
+
         foreach (var bar in _rails)
         {
             Name(canvas, map, bar, $"{bar.Piece.Mark}  {text.Size(bar.Piece.BlankLength)}  miter {Degrees(bar.Near.Mitre)} / "

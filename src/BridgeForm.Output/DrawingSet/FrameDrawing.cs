@@ -19,6 +19,7 @@ internal sealed class FrameDrawing
     private readonly DrawingContext _context;
     private readonly View _view;
     private readonly SheetPoint _node;
+    private readonly ImmutableArray<string> _own;
     private readonly ImmutableArray<SheetArea> _cutFaces;
 
     /// <summary>The frame of an index.</summary>
@@ -29,7 +30,8 @@ internal sealed class FrameDrawing
         var pose = context.Layout.Poses[frame];
         _view = new View(Vector3d.UnitZ, pose.Up);
         _node = _view.Of(pose.Node);
-        var shapes = context.Shapes.Ids(frame).Where(i => !context.Shapes.RoleOf(i).StandsOnLanding).Select(context.Shapes.Of).ToList();
+        _own = [.. context.Shapes.Ids(frame).Where(i => !context.Shapes.RoleOf(i).StandsOnLanding)];
+        var shapes = _own.Select(context.Shapes.Of).ToList();
         var faces = ImmutableArray.CreateBuilder<SheetArea>();
         string[] bay = withBay ? [.. context.Shapes.Ids(context.Shapes.BayGroup(context.BayOf(frame)))] : [];
         var atB = context.BayOf(frame) == frame;
@@ -108,6 +110,19 @@ internal sealed class FrameDrawing
         var reach = (radius / map.Ratio) + 0.002;
         canvas.Line(PageLayers.Dim, at.X - reach, at.Y, at.X + reach, at.Y);
         canvas.Line(PageLayers.Dim, at.X, at.Y - reach, at.X, at.Y + reach);
+    }
+
+    /// <summary>Way marks of the frame's own sticks.</summary>
+    public void DrawWays(Canvas canvas, ViewMap map)
+    {
+        var shapes = _context.Shapes;
+        foreach (var id in _own.Where(i => shapes.RoleOf(i).Role is Role.Base or Role.Post or Role.Brace))
+        {
+            foreach (var half in DrawnWay.Of(shapes.PieceAt(id)!, shapes.PlacementOf(id), _view, p => map.Of(Of(p)), map.Ratio))
+            {
+                canvas.Add(half);
+            }
+        }
     }
 
     private bool RunsAlong(string id) => _context.Shapes.RoleOf(id).Axis == RoleAxis.Along;

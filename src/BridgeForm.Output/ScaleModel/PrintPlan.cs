@@ -105,6 +105,16 @@ internal sealed record PrintPlan
             yield return "Left out: plates and bolts of joints";
         }
 
+        if (!model.Nets().IsEmpty)
+        {
+            yield return "Left out: netting of the guard; a piece of tulle glued to rails and caps shows it";
+        }
+
+        if (!model.Landings().IsEmpty)
+        {
+            yield return "Left out: landings, which are by others; the ends of the ground stand for them";
+        }
+
         if (model.Pieces.Any(p => p.Role == Role.Handrail))
         {
             yield return "Left out: brackets of the handrails; a bent pin holds each off its post";

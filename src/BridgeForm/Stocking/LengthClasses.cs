@@ -17,6 +17,9 @@ internal sealed record Blank(string Mark, string Id, double Length)
 
     /// <summary>Length of the one piece, or of each of two, metres.</summary>
     public double Each { get; init; } = Length;
+
+    /// <summary>Packers that are ripped in one length and then cut apart, with the saw cuts between them; empty for other blanks.</summary>
+    public ImmutableArray<Blank> Strips { get; init; } = [];
 }
 
 /// <summary>Blanks that are planned as one length: the longest of them.</summary>
@@ -35,9 +38,15 @@ internal static class LengthClasses
 
     /// <summary>
     /// Every occurrence of the pieces. Pieces too short to hold on the saw come two in a blank with wood between them to clamp, an
-    /// odd one with as much beyond it, where a board gives that; else each by itself.
+    /// odd one with as much beyond it, where a board gives that; packers as many as are ripped in one length; else each by itself.
     /// </summary>
-    public static ImmutableArray<Blank> Blanks(IEnumerable<Piece> pieces, Offer offer) => [.. pieces.SelectMany(p => Blanks(p, offer))];
+    public static ImmutableArray<Blank> Blanks(IReadOnlyCollection<Piece> pieces, Offer offer, ShopParameters shop) =>
+    [
+        .. pieces.Where(p => !IsStrip(p)).SelectMany(p => Blanks(p, offer)),
+        .. RipGroups.Blanks(pieces.Where(IsStrip), offer, shop),
+    ];
+
+    private static bool IsStrip(Piece piece) => StripPlan.IsRipped(piece) && !SawPath.IsShort(piece.Shape);
 
     private static IEnumerable<Blank> Blanks(Piece piece, Offer offer) =>
         SawPath.IsShort(piece.Shape) && offer.Gives(SawPath.Pair(piece.BlankLength))

@@ -30,8 +30,8 @@ internal static class SharedMitres
     /// <summary>The board with its pieces in an order that shares cuts; the same board when none can be shared.</summary>
     public static PlannedBoard Find(PlannedBoard board, IReadOnlyDictionary<string, Piece> pieces, ShopParameters shop)
     {
-        // What is cut two from a blank keeps its place, and the wood that it is held by.
-        if (board.Pieces.Any(p => p.Held > 0))
+        // What is cut two from a blank keeps its place, and the wood that it is held by; so does what is ripped in one length.
+        if (board.Pieces.Any(p => p.Held > 0 || p.RipsOn))
         {
             return board;
         }
