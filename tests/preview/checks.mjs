@@ -302,7 +302,8 @@ export async function accessible({ page }) {
         await page.evaluate(() => bridgeForm.app.choose(0));
         // The whole page once; then what another view changes: the picture, its buttons, what is said of it.
         const { violations } = await page.evaluate((all) => axe.run(all ? document : { include: [['#scene'], ['#part']] }), view === 'corner');
-        assert.deepEqual(violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.html).join(' ')}`), [], `${width} px, ${dark ? 'dark' : 'light'}, ${view}`);
+        const told = violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.html).join(' ')}`);
+        assert.deepEqual(told, [], `${width} px, ${dark ? 'dark' : 'light'}, ${view}`);
       }
     }
   }

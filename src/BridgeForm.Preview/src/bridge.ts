@@ -1,4 +1,6 @@
-import { type BatchedMesh, ConeGeometry, CylinderGeometry, Group, InstancedMesh, Matrix4, MeshLambertMaterial, Vector3, type Color } from 'three';
+import {
+  type BatchedMesh, ConeGeometry, CylinderGeometry, Group, InstancedMesh, Matrix4, MeshLambertMaterial, Vector3, type Color,
+} from 'three';
 import { apartMove, type Leaving } from './apart';
 import { thinGrass } from './full/growth';
 import { readGlb, type Finish, type Part } from './glb';

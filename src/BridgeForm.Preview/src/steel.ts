@@ -1,4 +1,6 @@
-import { BatchedMesh, BoxGeometry, MeshLambertMaterial, MeshStandardMaterial, Vector3, type BufferGeometry, type Color, type Matrix4 } from 'three';
+import {
+  BatchedMesh, BoxGeometry, MeshLambertMaterial, MeshStandardMaterial, Vector3, type BufferGeometry, type Color, type Matrix4,
+} from 'three';
 import type { SteelPiece } from './glb';
 
 /** Plates and bolts of all joints in one mesh: instance i is piece i. */
