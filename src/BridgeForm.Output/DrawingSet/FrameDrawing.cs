@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
@@ -86,6 +87,19 @@ internal sealed class FrameDrawing
                 Rope(canvas, map, z, p.Ropes.Rope.Radius);
             }
         }
+    }
+
+    /// <summary>Netting where it meets the frame, its lower and its upper edge; null without it.</summary>
+    public (SheetPoint Low, SheetPoint High)? Net(int frame, Side side)
+    {
+        if (_context.Layout.Parameters.Guard.Net is null)
+        {
+            return null;
+        }
+
+        var bay = _context.BayOf(frame);
+        var panel = NetPanel.Lay(_context.Layout, bay, side);
+        return bay == frame ? (Of(panel.LowTo), Of(panel.HighTo)) : (Of(panel.LowFrom), Of(panel.HighFrom));
     }
 
     /// <summary>Circle with centre lines.</summary>

@@ -42,7 +42,7 @@ internal static class WideView
             [.. parts.SelectMany(p => p.Labels), .. Mitre(piece.Near, ends[0]), .. Mitre(piece.Far, ends[1])]);
 
         IEnumerable<Label> Mitre(EndCut cut, double x) => Math.Abs(Elementary.Sin(cut.Mitre)) > Tolerances.InPage
-            ? [new Label(ProfileLayers.Dim, move(new SheetPoint(x, 0)).X, "Mitre " + Numbers.DegreeText(cut.Mitre))]
+            ? [new Label(ProfileLayers.Dim, move(new SheetPoint(x, 0)).X, "Miter " + Numbers.DegreeText(cut.Mitre))]
             : [];
     }
 

@@ -18,7 +18,7 @@ public static class SawSheet
         var pages = new TablePages(PageFrame.On(paper, words));
         pages.AddText(
         [
-            "Every setting is the same hand: handle swung to the RIGHT by the mitre, blade leaning to the LEFT by the bevel. "
+            "Every setting is the same hand: handle swung to the RIGHT by the miter, blade leaning to the LEFT by the bevel. "
                 + "Opposite hands "
                 + "and other ends come out right by how the piece lies: the columns say which side is up, which edge touches the fence and "
                 + "where the arrow points. Before anything is cut each stick gets its way mark: an arrowhead over the arris of the face "
@@ -67,9 +67,9 @@ public static class SawSheet
     {
         var lead = setup.Lead;
         var setting = !lead.InReach
-            ? $"mitre {Numbers.DegreeText(lead.Mitre + lead.Wedge)}, bevel {Numbers.DegreeText(lead.Bevel)}: beyond the mitre saw, "
+            ? $"miter {Numbers.DegreeText(lead.Mitre + lead.Wedge)}, bevel {Numbers.DegreeText(lead.Bevel)}: beyond the miter saw, "
                 + CutWays.Words(lead.Way)
-            : $"mitre {Numbers.DegreeText(lead.Mitre)}, bevel {Numbers.DegreeText(lead.Bevel)}"
+            : $"miter {Numbers.DegreeText(lead.Mitre)}, bevel {Numbers.DegreeText(lead.Bevel)}"
                 + (lead.Wedge > 0 ? $", with the wedge of {Numbers.DegreeText(lead.Wedge)}" : string.Empty);
         return new PageTable(
             FormattableString.Invariant($"{setup.Number}. {setting}; {setup.Count} cuts"),

@@ -94,7 +94,7 @@ internal static class StripSheet
 
         yield return $"Tilted: {Machine(setup.Way)} at {Numbers.DegreeText(setup.Tilt)}, away from the fence. The stock stands on its "
             + $"edge, a wide face on the fence; the strip comes off the other face, its thick edge down. Fence to the blade's near side at "
-            + $"the table {words.Fine(setup.TiltedFence)}. The saw is as high as the strip is wide. Rip a scrap first and calliper it: "
+            + $"the table {words.Fine(setup.TiltedFence)}. The saw is as high as the strip is wide. Rip a scrap first and caliper it: "
             + $"{words.Fine(setup.Thick)} at the thick edge.";
         if (setup.Pieces.Any(p => setup.FromWide(p.Taper)))
         {

@@ -144,7 +144,7 @@ public static class SurveySheet
             + $". Rise {words.Length(survey.Rise)}: out {words.Length(survey.RiseOut)}"
             + (survey.RiseBack is { } back
                 ? $", back {words.Length(back)}, misclosure {words.Length(survey.Misclosure!.Value)}."
-                : ", not levelled back: a wrong reading shows nowhere.");
+                : ", not leveled back: a wrong reading shows nowhere.");
     }
 
     private static IEnumerable<SheetEntity> Row(ImmutableArray<string> entries, double left, double top, double width)

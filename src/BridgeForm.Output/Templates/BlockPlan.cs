@@ -17,7 +17,7 @@ internal static class BlockPlan
             Hold = shop.Hold,
         };
         return new TemplateBlock(
-            $"{use.Marks} · {(end == PieceEnd.Near ? "near end" : "far end")} on its block · plan, 1:5",
+            $"{use.Marks} · {use.EndName(end)} on its block · plan, 1:5",
             [
                 $"Saw at {Numbers.DegreeText(plan.Setting)}, block {Numbers.DegreeText(cut.Wedge)}, "
                     + (plan.Right ? "its thin end at the blade and the piece to the right of it. "

@@ -96,7 +96,7 @@ internal static class GangLayout
             [
                 .. use.Notes(units),
                 $"Clamp them side by side, {WrapAround.FaceName(channel.Face)} on top, faces flush, crown down on the bench, so that "
-                    + "it is up in service, near ends flush against a batten. "
+                    + "it is up in service, left ends flush against a batten. "
                     + "Mark center lines and knife lines from the true-size stick across all of them, score the knife lines, rout against "
                     + "a straight-edge.",
                 Routing(channel, bit, units),
@@ -224,9 +224,9 @@ internal static class GangLayout
         return new TemplateBlock(
             $"Layout stick for {use.Marks} · to mark on a batten, not to scale",
             [
-                "On a straight batten, from its near end, all with one steel tape hooked there: "
+                "On a straight batten, from its left end, all with one steel tape hooked there: "
                     + string.Join("; ", lines.Select(l => $"{l.Name} {Fine(l.At, units)}"))
-                    + $"; far end {Fine(piece.BlankLength, units)}. The batten's near end lies on the near (left) end of the base. True "
+                    + $"; right end {Fine(piece.BlankLength, units)}. The batten's left end lies on the base's left end. True "
                     + "size on a roll, or with make --templates all.",
             ],
             [
@@ -242,8 +242,8 @@ internal static class GangLayout
     private static IEnumerable<SheetEntity> StickEntities(Piece piece, DisplayUnits units)
     {
         yield return Ring(PageLayers.Cut, 0, 0, piece.BlankLength, StickHeight);
-        yield return PageText.Left(0.002, 0.002, "near end", PageText.Small);
-        yield return PageText.Right(piece.BlankLength - 0.002, 0.002, "far end", PageText.Small);
+        yield return PageText.Left(0.002, 0.002, "left end", PageText.Small);
+        yield return PageText.Right(piece.BlankLength - 0.002, 0.002, "right end", PageText.Small);
         foreach (var channel in piece.Shape.Channels)
         {
             foreach (var x in (double[])[channel.Center - (channel.Width / 2), channel.Center + (channel.Width / 2)])

@@ -40,7 +40,7 @@ internal static class WedgeBlock
             $"Wedge of {Numbers.DegreeText(cut.Wedge)} for {use.Marks}",
             [
                 $"Saw set to {Numbers.DegreeText(Math.Abs(cut.Mitre) - cut.Wedge)}, wedge {Numbers.DegreeText(cut.Wedge)}: together "
-                    + "the mitre of "
+                    + "the miter of "
                     + $"{Numbers.DegreeText(Math.Abs(cut.Mitre))}. {units.Length(Length)} along the fence, "
                     + $"{units.Length(ThinEnd)} and {units.Length(thick)} thick at its ends; as high as the fence; screw two layers "
                     + "together if need be.",

@@ -65,9 +65,9 @@ internal static class ShopSection
         [
             Define.Map(
                 "saw",
-                "The mitre saw",
+                "The miter saw",
                 [
-                    Define.Quantity(QuantityKind.Angle, "mitre_limit", "Largest mitre it sets", "0 deg", "80 deg", "50 deg").Starting(),
+                    Define.Quantity(QuantityKind.Angle, "mitre_limit", "Largest miter it sets", "0 deg", "80 deg", "50 deg").Starting(),
                     Define.Quantity(QuantityKind.Angle, "bevel_limit", "Largest bevel it sets", "0 deg", "80 deg", "45 deg").Starting(),
                     Define.Length("kerf", "Width of its cut", "0 in", "1/2 in", "1/8 in", "3 mm").Starting(),
                     SawSection.Crosscut,
@@ -89,7 +89,7 @@ internal static class ShopSection
                 .Starting(),
             Define.Length("trim", "Cut off each end of a stock board before use", "0 in", "12 in", "1/2 in", "12 mm"),
             Define.Length("offcut", "Shortest offcut worth keeping", "0 in", "20 ft", "12 in", "300 mm"),
-            Define.Flag("share_cuts", "Neighbours on a board that are cut at the same angles share one cut", "false"),
+            Define.Flag("share_cuts", "Neighbors on a board that are cut at the same angles share one cut", "false"),
             Define.Flag("tabs", "Leave holding tabs in board files", "false"),
         ]).Starting();
 

@@ -80,7 +80,7 @@ public static class UpkeepPlan
                 7, "rails and caps",
                 "fast, whole, no gap wider than drawn; push every post from the deck, low and towards the middle, never outwards", [6, 12],
                 twice),
-            new(8, "sag and level", "both ropes and the temperature against the table; cross tilt", often, twice),
+            new(8, "sag and level", "both ropes and the temperature against the table; cross slope", often, twice),
         ];
     }
 

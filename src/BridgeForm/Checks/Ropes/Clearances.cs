@@ -11,10 +11,10 @@ internal static class GroundClearance
     /// <summary>What it compares.</summary>
     public static DeclaredCheck Declared { get; } = new(
         "ground-clearance",
-        "Room over the ground",
-        "Least room over site.ground under both ropes, all the way from one end base's inner face to the other's, and under the ends of "
-            + "interior bases, which tilt: lower than the lower rope by overhang × sin θ. In all load cases as marked, hot and with live "
-            + "load where it brings the bridge nearest to the ground among them, and with the rope stretched for good in those that can "
+        "Clearance over the ground",
+        "Least clearance over site.ground under both ropes, all the way from one end base's inner face to the other's, and under the "
+            + "ends of interior bases, which tilt: lower than the lower rope by overhang × sin θ. In all load cases as marked, hot and with "
+            + "live load where it brings the bridge nearest to the ground among them, and with the rope stretched for good in those that can "
             + "hang lowest or tilt most; end bases stand on their landings, and the ground may rise to these. Only where site.ground is "
             + "given; to review where it does not reach under all of that.",
         "geometry; how much is enough is for the site",
@@ -63,9 +63,9 @@ internal static class WaterClearance
     /// <summary>What it compares.</summary>
     public static DeclaredCheck Declared { get; } = new(
         "water-clearance",
-        "Room over the highest water",
-        "Least room over site.water under both ropes and the ends of interior bases, which tilt: lower than the lower rope by overhang × "
-            + "sin θ. In all load cases as marked, and with the rope stretched for good in those that can hang lowest or tilt most, "
+        "Clearance over the highest water",
+        "Least clearance over site.water under both ropes and the ends of interior bases, which tilt: lower than the lower rope by "
+            + "overhang × sin θ. In all load cases as marked, and with the rope stretched for good in those that can hang lowest or tilt most, "
             + "against site.freeboard; for an engineer where no freeboard is given. Only where site.water is given.",
         "geometry; freeboard is for the site and its code",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);

@@ -16,8 +16,8 @@ public sealed class PreviewPageTests(PreviewPage page) : IClassFixture<PreviewPa
 {
     private static readonly string[] Asked =
     [
-        "speed", "speedLong", "picking", "keyboard", "standing", "measured", "takenApart", "accessible", "printed", "saved", "phone",
-        "setting", "people", "joints",
+        "speed", "speedLong", "picking", "keyboard", "standing", "measured", "takenApart", "accessible", "samplesIndex", "printed",
+        "saved", "phone", "setting", "people", "joints",
         "headlines", "depths", "anotherBridge", "withoutWebgl",
     ];
 

@@ -41,7 +41,7 @@ public sealed class WedgeBlockTests
         var limit = Bridges.Degrees(TestPieces.Garden.Parameters.Shop.MitreLimit);
         Assert.StartsWith("Wedge of " + angle, block.Title, StringComparison.Ordinal);
         Assert.Contains(
-            FormattableString.Invariant($"Saw set to {limit:F1}°, wedge {angle}: together the mitre of {limit + Math.Abs(degrees):F1}°"),
+            FormattableString.Invariant($"Saw set to {limit:F1}°, wedge {angle}: together the miter of {limit + Math.Abs(degrees):F1}°"),
             block.Notes[0],
             StringComparison.Ordinal);
         var named = Assert.Single(block.Entities.OfType<SheetText>(), t => t.Text.EndsWith('°'));
