@@ -91,6 +91,7 @@ internal static class FrameSheet
         {
             drawing.Draw(c, map);
             FrameHoles.Draw(context, c, map, drawing, frame);
+            FramePlates.Draw(context, c, map, drawing, frame);
             figures.Draw(c, map);
         };
     }

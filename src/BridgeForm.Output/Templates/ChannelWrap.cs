@@ -98,6 +98,11 @@ internal static class ChannelWrap
             };
             yield return "Cut out, " + ends + (_channels.Count > 0 ? ", fold the dashed lines over the edges." : ".")
                 + " The way mark's arrow points up this paper.";
+            if ((_atNear && CutKeys.HasMitre(_piece.Near)) || (_atFar && CutKeys.HasMitre(_piece.Far)))
+            {
+                yield return "The end is mitred: the slanted line lies on its cut, the paper's edge only on its long point.";
+            }
+
             foreach (
                 var words in _channels.Select(c => Words(c, units)).Concat(_holes.Select(h => Words(h, units))).Distinct(
                     StringComparer.Ordinal))
@@ -114,8 +119,8 @@ internal static class ChannelWrap
                 : Array.Empty<SheetEntity>(),
             .. _channels.SelectMany(c => Pocket(c, units)),
             .. _holes.SelectMany(h => Circle(h, units)),
-            .. _atNear ? [Line(PageLayers.Cut, Begin, _low, End, _low)] : Array.Empty<SheetEntity>(),
-            .. _atFar ? [Line(PageLayers.Cut, Begin, _high, End, _high)] : Array.Empty<SheetEntity>(),
+            .. _atNear ? [EndLine(_piece.Shape.Near)] : Array.Empty<SheetEntity>(),
+            .. _atFar ? [EndLine(_piece.Shape.Far)] : Array.Empty<SheetEntity>(),
             PageText.Centered(P((Begin + End) / 2, 0).X, Clear(), _piece.Mark, PageText.Large, bold: true),
             .. _atNear ? [PageText.Centered(P((Begin + End) / 2, 0).X, _low + 0.002, "near end", PageText.Small)] : Array
                 .Empty<SheetEntity>(),
@@ -134,9 +139,9 @@ internal static class ChannelWrap
 
         private static string Fine(double metres, DisplayUnits units) => new QuantityText(units.System).Fine(metres);
 
-        private static string Words(Hole h, DisplayUnits units) =>
+        private string Words(Hole h, DisplayUnits units) =>
             $"Hole ⌀ {units.Length(h.Diameter)}, {(h.Depth is { } d ? units.Length(d) + " deep" : "through")}; {units.Length(h.X)} from "
-                + "the near end.";
+                + $"the near end, {Fine(HoleRows.FromEdge(_piece.Shape, h), units)} from {HoleRows.EdgeOf(h)}.";
 
         /// <summary>Pocket over the face and down both edges to the floor; centre line and knife lines.</summary>
         private IEnumerable<SheetEntity> Pocket(Channel c, DisplayUnits units)
@@ -169,6 +174,9 @@ internal static class ChannelWrap
 
         /// <summary>Which end of the cross axis the face begins at, going round.</summary>
         private double BeforeSide => Face is StockFace.PlusZ or StockFace.MinusY ? -1 : 1;
+
+        /// <summary>Where the piece's end lies on this face: square, or as it is mitred.</summary>
+        private SheetLine EndLine(Plane end) => Line(PageLayers.Cut, Begin, _stock.CutAt(end, Begin), End, _stock.CutAt(end, End));
 
         private SheetPoint P(double u, double x) => new(_after - u, x);
 

@@ -134,7 +134,7 @@ public sealed class GuardPartsTests
             var members = Members.Lay(layout).SelectMany(g => g.Members).ToList();
             var found = ContactSweep.Sweep(layout, [.. members.Select(SweptPart.Of)], []);
             var faults = found.Overlaps.Concat(found.Gaps).Where(f => IsNew(f.First) || IsNew(f.Second));
-            Assert.Equal([], faults.Select(f => $"seed {seed}: {f}"));
+            Assert.Equal("", string.Join("; ", faults.Select(f => $"seed {seed}: {f}")));
             foreach (var member in members.Where(m => IsNew(m.Id)).DistinctBy(m => (m.Owner, m.Role)))
             {
                 solids.Add(($"seed {seed} {member.Id}", StockSolid.Build(member.Shape).OrNull!));

@@ -62,6 +62,7 @@ public static class StarterFile
         said["deck.grip"] = "grit";
         said["treatment.fasteners"] = "hot-dip-galvanized";
         Joints(said, units == UnitSystem.Metric);
+        Screws(said, units == UnitSystem.Metric);
         if (landing is { } level)
         {
             foreach (var end in (string[])["a", "b"])
@@ -96,6 +97,13 @@ public static class StarterFile
                 + "carrier: { bolt: 10 mm, count: 2, spacing: 50 mm, depth: 47 mm, shift: -75 mm }"
             : "bolt: 1/4 in\ncount: 4\nspacing: 1-1/4 in\nend: 1-3/4 in\n"
                 + "carrier: { bolt: 5/16 in, count: 3, spacing: 1-5/8 in, depth: 1-3/4 in, shift: -2 in }";
+    }
+
+    // What the check of a rail's end passes on rails and posts of the starter.
+    private static void Screws(ImmutableSortedDictionary<string, string>.Builder said, bool metric)
+    {
+        said["joints.rail"] = metric ? "screw: m6\nlength: 80 mm\ncount: 3" : "screw: no10\nlength: 3 in\ncount: 3";
+        said["joints.board"] = metric ? "screw: m6\nlength: 100 mm\ncount: 2" : "screw: no10\nlength: 3-1/2 in\ncount: 2";
     }
 
     private sealed record StarterValues(
