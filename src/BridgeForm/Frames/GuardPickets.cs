@@ -46,7 +46,7 @@ internal static class GuardPickets
         var (foot, head) = (lines.Low.At(share), lines.High.At(share));
         var mean = lines.Low.Inward + lines.High.Inward;
         var onFaces = Leaning(foot, head, mean);
-        var (low, high) = Entering(pickets, onFaces, lines, (head - foot).Length);
+        var (low, high) = Entering(pickets, onFaces, lines);
         var placement = Math.Abs(Math.Max(0, low) - Math.Max(0, high)) > Tolerances.Seating
             ? Settled(pickets, lines, foot, head, mean)
             : onFaces with { Origin = onFaces.Origin + (Math.Max(0, Math.Max(low, high) - Tolerances.Seating) * onFaces.Z) };
@@ -69,7 +69,7 @@ internal static class GuardPickets
         var at = Leaning(foot, head, mean);
         for (var i = 0; i < Settlings; i++)
         {
-            var (low, high) = Entering(pickets, at, lines, (head - foot).Length);
+            var (low, high) = Entering(pickets, at, lines);
             (foot, head) = (foot + (low * at.Z), head + (high * at.Z));
             at = Leaning(foot, head, mean);
         }
@@ -88,17 +88,20 @@ internal static class GuardPickets
 
     /// <summary>How far a picket's outer face enters each rail, metres; below 0 where it stands clear of one.</summary>
     private static (double Low, double High) Entering(
-        PicketParameters pickets, Placement picket, (RailLine Low, RailLine High) lines, double length) =>
-        (Entering(pickets, picket, lines.Low, 0), Entering(pickets, picket, lines.High, length));
+        PicketParameters pickets, Placement picket, (RailLine Low, RailLine High) lines) =>
+        (Entering(pickets, picket, lines.Low), Entering(pickets, picket, lines.High));
 
-    private static double Entering(PicketParameters pickets, Placement picket, RailLine rail, double along)
+    // Corners of the face that it has with a rail: along the rail's edges, which slope where the bay does.
+    private static double Entering(PicketParameters pickets, Placement picket, RailLine rail)
     {
         var deepest = double.NegativeInfinity;
-        foreach (var x in (ReadOnlySpan<double>)[along - (rail.Width / 2), along + (rail.Width / 2)])
+        foreach (var y in (ReadOnlySpan<double>)[-pickets.Section.Width / 2, pickets.Section.Width / 2])
         {
-            foreach (var y in (ReadOnlySpan<double>)[-pickets.Section.Width / 2, pickets.Section.Width / 2])
+            var side = picket.ToWorld(new Vector3d(0, y, 0));
+            foreach (var edge in (ReadOnlySpan<int>)[-1, 1])
             {
-                deepest = Math.Max(deepest, -rail.Inward.Dot(picket.ToWorld(new Vector3d(x, y, 0)) - rail.From));
+                var corner = side + (rail.Edge(edge).LineParameter(side, picket.X) * picket.X);
+                deepest = Math.Max(deepest, -rail.Inward.Dot(corner - rail.From));
             }
         }
 

@@ -38,11 +38,12 @@ internal static class HeldHardware
         };
     }
 
-    /// <summary>What an engineer's fasteners must hold, before the words on their count; empty where no check knows.</summary>
+    /// <summary>What an engineer's fasteners must hold, before the words on their count; empty where no check knows, or no joint is described.</summary>
     public static string Asks(BridgeParameters parameters, Joint joint, IReadOnlyDictionary<string, double> forces)
     {
         var name = joint.Name.EndsWith(AtEnd, StringComparison.Ordinal) ? joint.Name[..^AtEnd.Length] : joint.Name;
-        return HeldSection.Names.Contains(name, StringComparer.Ordinal) && forces.TryGetValue(name, out var force) && force > 0
+        return !(parameters.Frames.Joints.IsEmpty && parameters.HeldJoints.IsEmpty)
+            && HeldSection.Names.Contains(name, StringComparer.Ordinal) && forces.TryGetValue(name, out var force) && force > 0
             ? $"by your engineer: {new QuantityText(parameters.Units).Force(force)} (joint-{name}); "
             : "";
     }

@@ -15,8 +15,9 @@ public sealed class GuardRemedyTests
         "deck: { grip: cleats, cleats: { spacing: 16 in } }\n")]
     [InlineData(Steep + "guard: { rails: { count: 3 } }\n", "guard-openings", "guard.rails.count ", "guard: { rails: { count: # } }\n")]
     [InlineData(
-        "use: public\n" + Steep, "handrail-height", "guard.handrail.height 36 in",
-        "guard: { handrail: { height: 36 in, diameter: 1-1/2 in } }\n")]
+        "use: public\n" + Steep + "guard: { rails: { heights: [6 in, 12 in, 18 in, 24 in] } }\n", "handrail-height",
+        "guard.handrail.height 36 in",
+        "guard: { rails: { heights: [6 in, 12 in, 18 in, 24 in] }, handrail: { height: 36 in, diameter: 1-1/2 in } }\n")]
     public void Told_and_written_it_holds(string text, string check, string told, string more)
     {
         var model = Bridges.Build(text);

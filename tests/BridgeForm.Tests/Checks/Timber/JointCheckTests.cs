@@ -101,18 +101,18 @@ public sealed class JointCheckTests
 
     /// <summary>
     /// Two lines in the brace, 1 in apart, its end so near that rows tear out. Outward the foot is pushed sideways by the force held,
-    /// F·sin 18° along the grain, and the moment F·cos 18°·(2 + 1) about the middle of 2 · 3 bolts pulls one row by
-    /// 3·M·0.5/Σr², Σr² = 6·0.5² + 4·1.25² = 7.75 in². A row holds 3·271.6·3.5·1.25 lbf (NDS appendix E.3).
+    /// F·sin 18° along the grain, and the moment F·cos 18°·(2-1/2 + 1-5/8) about the middle of 2 · 3 bolts pulls one row
+    /// by 3·M·0.5/Σr², Σr² = 6·0.5² + 4·1.625² = 12.0625 in². A row holds 3·271.6·3.5·1.625 lbf (NDS appendix E.3).
     /// </summary>
     [Fact]
     public void One_row_of_two_takes_the_moment()
     {
         var check = LocalOf(
-            "brace-foot: { bolt: 5/16 in, count: 3, spacing: 1-1/4 in, lines: 2, apart: 1 in, end: 2 in, carrier: { lines: 2, "
+            "brace-foot: { bolt: 5/16 in, count: 3, spacing: 1-5/8 in, lines: 2, apart: 1 in, end: 2-1/2 in, carrier: { lines: 2, "
                 + "apart: 2 in, depth: 2-1/2 in, count: 3 } }");
         var (lean, push) = (Bridges.Radians(18), Outward());
-        var pull = (push * Math.Sin(lean) / 2) + (3 * push * Math.Cos(lean) * 3.25 * 0.5 / 7.75);
-        Assert.Equal(pull / (3 * 271.6 * 3.5 * 1.25), check, 1e-3);
+        var pull = (push * Math.Sin(lean) / 2) + (3 * push * Math.Cos(lean) * 4.125 * 0.5 / 12.0625);
+        Assert.Equal(pull / (3 * 271.6 * 3.5 * 1.625), check, 1e-3);
     }
 
     /// <summary>The largest share of a row that is torn out of the brace, under any push.</summary>

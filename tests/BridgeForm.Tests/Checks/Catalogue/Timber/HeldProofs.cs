@@ -88,15 +88,15 @@ internal static class HeldProofs
         1725 * Math.PI * 0.363 * 0.363 * 0.55 * 0.55 * Factors * Pound)
     { Error = 1e-8 }.Saying("head 0.363 in through 1.5 in");
 
-    // 2-1/4 in: 3/4 in in the base less nothing, thread for thread.
+    // No. 8 of 2-1/2 in: 1 in of thread in the base, 2850·0.55²·0.164·1.12 = 158 lbf.
     [Proves("joint-board", CheckStatus.Fail)]
     public static Proof ShortScrew() => new Proof(
         new LevelDeck
         {
             More = "joints: { board: { screw: no8, length: 2-1/2 in, count: 1 } }",
-            Loads = Windy(100),
+            Loads = Windy(110),
         }.Check("joint-board"),
-        Uplift * 100 / 30 * Pound,
+        Uplift * 110 / 30 * Pound,
         2850 * 0.55 * 0.55 * 0.164 * 1 * Factors * Pound)
     { Error = 1e-8 }.Saying("thread 1 in in wood of G 0.55");
 
@@ -107,8 +107,8 @@ internal static class HeldProofs
     public static Proof NoBoard() =>
         new Proof((new LevelDeck() with { Loads = Windy(30) }).Check("joint-board"), Uplift * Pound) { Error = 1e-8 }.Saying("joints.board");
 
-    // Two stringers carry half of 2·(18.25 − 0.75) in each.
-    private static double OnStringer => 30 / 144.0 * 17.5 * Math.Sqrt((72 * 72) + 1) / 2;
+    // Two stringers carry half of 2·(18.25 − 0.5) in each.
+    private static double OnStringer => 30 / 144.0 * 17.75 * Math.Sqrt((72 * 72) + 1) / 2;
 
     private const string Across = "{ layout: across, stringer: { section: 2x6, count: 2 } }";
 
