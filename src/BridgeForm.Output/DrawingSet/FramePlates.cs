@@ -46,7 +46,7 @@ internal static class FramePlates
         var (strut, carrier) = (joint.Place == JointPlace.PostFoot ? Role.Post : Role.Brace, isHead ? Role.Post : Role.Base);
         var shift = Math.Abs(plates.Shift) < Tolerances.Seating
             ? "on the axis"
-            : $"{text.Size(Math.Abs(plates.Shift))} {Way(isHead, plates.Shift > 0)} of the axis";
+            : $"{text.Size(Math.Abs(plates.Shift))} {Way(isHead, plates.Shift > 0)} the axis";
         return new(
         [
             joint.Name,
@@ -57,7 +57,7 @@ internal static class FramePlates
     }
 
     private static string Way(bool isHead, bool isPositive) =>
-        isHead ? isPositive ? "above" : "below" : isPositive ? "outward" : "inward";
+        isHead ? isPositive ? "above" : "below" : isPositive ? "outward of" : "inward of";
 
     private static string Bolts(BoltPattern bolts, Role role, DrawingText text) => string.Create(
         CultureInfo.InvariantCulture,

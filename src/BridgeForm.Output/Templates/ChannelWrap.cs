@@ -18,6 +18,9 @@ internal static class ChannelWrap
     private const double ToEnd = 0.180;
 
     private const double Around = 0.012;
+
+    // Nearer to the end than any bolt that is allowed there. Metres.
+    private const double LittleMitre = 0.025;
     private const double Fold = 0.012;
 
     /// <summary>Templates of everything cut into the long faces of a piece.</summary>
@@ -122,14 +125,21 @@ internal static class ChannelWrap
             .. _atNear ? [EndLine(_piece.Shape.Near)] : Array.Empty<SheetEntity>(),
             .. _atFar ? [EndLine(_piece.Shape.Far)] : Array.Empty<SheetEntity>(),
             PageText.Centered(P((Begin + End) / 2, 0).X, Clear(), _piece.Mark, PageText.Large, bold: true),
-            .. _atNear ? [PageText.Centered(P((Begin + End) / 2, 0).X, _low + 0.002, "near end", PageText.Small)] : Array
+            .. _atNear ? [PageText.Centered(P((Begin + End) / 2, 0).X, Above() + 0.002, "near end", PageText.Small)] : Array
                 .Empty<SheetEntity>(),
             .. _atFar ? [PageText.Centered(P((Begin + End) / 2, 0).X, _high - 0.004, "far end", PageText.Small)] : Array
                 .Empty<SheetEntity>(),
         ];
 
         /// <summary>Channel centre, in the margin between the features and one end of the paper.</summary>
-        private double Clear() => _atFar && !_atNear ? _high - 0.011 : _low + 0.007;
+        private double Clear() => _atFar && !_atNear ? _high - 0.011 : Above() + 0.007;
+
+        /// <summary>Where words of the near end begin: above its cut where that is mitred a little.</summary>
+        private double Above()
+        {
+            var cut = _atNear ? Math.Max(_stock.CutAt(_piece.Shape.Near, Begin), _stock.CutAt(_piece.Shape.Near, End)) : 0;
+            return cut is > 0 and < LittleMitre ? _low + cut : _low;
+        }
 
         private static string Words(Channel c, DisplayUnits units) =>
             $"Channel {Fine(c.Width, units)} wide, knife lines as drawn, {Fine(c.Width / 2, units)} each side of its center line, "
@@ -141,7 +151,7 @@ internal static class ChannelWrap
 
         private string Words(Hole h, DisplayUnits units) =>
             $"Hole ⌀ {units.Length(h.Diameter)}, {(h.Depth is { } d ? units.Length(d) + " deep" : "through")}; {units.Length(h.X)} from "
-                + $"the near end, {Fine(HoleRows.FromEdge(_piece.Shape, h), units)} from {HoleRows.EdgeOf(h)}.";
+                + $"the near end, {units.Length(HoleRows.FromEdge(_piece.Shape, h))} from {HoleRows.EdgeOf(h)}.";
 
         /// <summary>Pocket over the face and down both edges to the floor; centre line and knife lines.</summary>
         private IEnumerable<SheetEntity> Pocket(Channel c, DisplayUnits units)

@@ -201,7 +201,7 @@ internal static class GangLayout
                 new(c.Center - (c.Width / 2), "knife line"), new(c.Center, "center, rope"), new(c.Center + (c.Width / 2), "knife line"),
             ])
             .Concat(HoleLines(piece).Select(g => new StickLine(
-                g[0].X, "hole", string.Join(" and ", g.Select(h => Fine(HoleRows.FromEdge(piece.Shape, h), units)))
+                g[0].X, "hole", string.Join(" and ", g.Select(h => units.Length(HoleRows.FromEdge(piece.Shape, h))))
                     + $" from {HoleRows.EdgeOf(g[0])}")))
             .OrderBy(l => l.At).ToList();
         return new TemplateBlock(

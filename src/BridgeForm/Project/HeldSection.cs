@@ -55,6 +55,14 @@ internal static class HeldSection
                 continue;
             }
 
+            if (joint.Bracket is not null && f.Values.Text(path + ".kind") is Screwed)
+            {
+                f.Stop(FaultCode.ScrewRoom, path + ".kind", $"{joint.Name}: " + (joint.Name is "cap"
+                    ? "screws down through a cap go into the post's end grain"
+                    : "screws reach a stringer on its narrow side only aslant") + ", which never counts; write kind: bracket, with capacity");
+                continue;
+            }
+
             var given = f.Values.Given(path + ".capacity");
             if (joint.Bracket is not null && !given)
             {
@@ -139,7 +147,7 @@ internal static class HeldSection
             [
                 isScrewed
                     ? Define.Choice("kind", "Screws, or a bracket by its maker's figures", Screwed, Screwed, JointSection.Bracket)
-                    : Define.Choice("kind", "A bracket by its maker's figures", JointSection.Bracket, JointSection.Bracket),
+                    : Define.Choice("kind", "A bracket by its maker's figures", JointSection.Bracket, JointSection.Bracket, Screwed),
                 .. isScrewed ? Screws : [],
                 Define.OptionalMap(
                     "capacity",
@@ -162,7 +170,7 @@ internal static class HeldSection
     private static HeldJoint Joint(FileValues v, string name)
     {
         var path = Path(name);
-        return v.Text(path + ".kind") is JointSection.Bracket
+        return v.Text(path + ".kind") is JointSection.Bracket || !s_screwed.Contains(name, StringComparer.Ordinal)
             ? new HeldJoint(name) { Bracket = JointSection.Capacity(v, path + ".capacity") }
             : new HeldJoint(name)
             {

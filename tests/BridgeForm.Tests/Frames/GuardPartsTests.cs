@@ -208,7 +208,7 @@ public sealed class GuardPartsTests
             """);
     }
 
-    private static string Level(string guard) => $$"""
+    internal static string Level(string guard) => $$"""
         name: Level (invented)
         units: metric
         site: { span: 2700 mm }

@@ -63,6 +63,8 @@ public sealed class JointRuleTests
     [InlineData(
         "rail: { capacity: { uplift: 1 kN, shear: 1 kN, source: me } }", "write kind: bracket", "capacity: { uplift: 1 kN, shear: 1 kN, "
             + "source: me }", "count: 3")]
+    [InlineData("cap: { kind: screws }", "end grain, which never counts; write kind: bracket", "kind: screws", "kind: bracket, capacity: "
+        + "{ uplift: 400 lbf, shear: 300 lbf, source: maker's sheet }")]
     [InlineData("cap: { kind: bracket }", "a bracket needs its maker's figures", "kind: bracket", "capacity: "
         + "{ uplift: 400 lbf, shear: 300 lbf, source: maker's sheet }")]
     public void Each_fault_has_its_cure(string joint, string says, string from, string to)

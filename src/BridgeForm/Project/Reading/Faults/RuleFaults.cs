@@ -310,8 +310,8 @@ internal static class RuleFaults
             new(
                 FaultCode.ScrewRoom,
                 "screw-room",
-                "Screws too short to count, so long that they come out, or more than have room side by side.",
-                "The length or number that the fault names."),
+                "Screws that would go into end grain, too short to count, so long that they come out, or more than have room side by side.",
+                "A bracket, or the length or number that the fault names."),
             new(FaultCode.DensityReversed, "density-reversed", "The high density is less than the low one.", "Swap the two."),
             new(
                 FaultCode.DensityOutside,
