@@ -51,7 +51,8 @@ internal static class DeckCleats
             ? filled
             : Math.Min(
                 filled,
-                post.Foot + (deck.Thickness * Elementary.Tan(post.Lean)) - (GuardPickets.Behind(guard) / Elementary.Cos(post.Lean)) - Clear);
+                post.Foot + (deck.Thickness * Elementary.Tan(post.Lean)) - (GuardPickets.Behind(guard) / Elementary.Cos(post.Lean))
+                    - Clear);
     }
 
     // Beside a rail that posts push a little inward, and for a broom: common practice, no source.

@@ -59,7 +59,7 @@ internal static class HeldSection
             {
                 f.Stop(FaultCode.ScrewRoom, path + ".kind", $"{joint.Name}: " + (joint.Name is "cap"
                     ? "screws down through a cap go into the post's end grain"
-                    : "screws reach a stringer on its narrow side only aslant") + ", which never counts; write kind: bracket, with capacity");
+                    : "screws reach a stringer on its narrow side only aslant") + ", which never counts; write kind: bracket");
                 continue;
             }
 

@@ -114,7 +114,7 @@ internal static class JointClashes
         var over = layout.Corners.Max(p => p.Z) - (frames.Base.Length / 2);
         if (over > Tolerances.RoundOff)
         {
-            f.Stop(FaultCode.JointClash, path + ".plate.width", $"the plate reaches {f.Size(over)} out over the base's end; shift its bolts "
+            f.Stop(FaultCode.JointClash, path + ".plate.width", $"the plate reaches {f.Size(over)} out over the base's end; shift bolts "
                 + $"inward by at least {f.AtLeast(over)}, or write a base at least {f.LongAtLeast(frames.Base.Length + (2 * over))} long",
                 path);
         }
@@ -141,8 +141,8 @@ internal static class JointClashes
         var inward = upper.Max(p => p.From(foot.Meets, foot.Across)) - (post.Section.Width / 2);
         if (inward > Tolerances.RoundOff)
         {
-            f.Stop(FaultCode.JointClash, path + ".plate.width", $"the plate reaches {f.Size(inward)} inward over the post's inner face, where "
-                + $"boards and rails lie; write a width at most {f.AtMost(layout.Plates.Width - (2 * inward))}, or shift the bolts outward",
+            f.Stop(FaultCode.JointClash, path + ".plate.width", $"the plate reaches {f.Size(inward)} inward over the post's inner face, "
+                + $"where boards and rails lie; write a width at most {f.AtMost(layout.Plates.Width - (2 * inward))}, or shift bolts outward",
                 path);
         }
 

@@ -38,7 +38,7 @@ internal static class HeldHardware
         };
     }
 
-    /// <summary>What an engineer's fasteners must hold, before the words on their count; empty where no check knows, or no joint is described.</summary>
+    /// <summary>What an engineer's fasteners must hold; empty where no check knows, or none is described.</summary>
     public static string Asks(BridgeParameters parameters, Joint joint, IReadOnlyDictionary<string, double> forces)
     {
         var name = joint.Name.EndsWith(AtEnd, StringComparison.Ordinal) ? joint.Name[..^AtEnd.Length] : joint.Name;

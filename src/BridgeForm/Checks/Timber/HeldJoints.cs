@@ -43,8 +43,8 @@ internal static class HeldJoints
     /// <summary>Boards along the bridge.</summary>
     public static DeclaredCheck DeclaredBoard { get; } = Declare(
         "joint-board", "Joint of board and base",
-        "Wind under the deck, loads.uplift on the board's share of the width and half its bay: the screws pulled out of the base (thread, less what a "
-            + "tapered shim takes up; head) with CD 1.6 and CM 0.7. Without loads.uplift only stated." + Common,
+        "Wind under the deck, loads.uplift on the board's share of the width and half its bay: the screws pulled out of the base "
+            + "(thread, less what a tapered shim takes up; head) with CD 1.6 and CM 0.7. Without loads.uplift only stated." + Common,
         $"{UpliftSource}; {Screws}");
 
     /// <summary>Stringers under treads.</summary>

@@ -105,7 +105,7 @@ internal static class HeldProofs
 
     [Proves("joint-board", CheckStatus.Engineer)]
     public static Proof NoBoard() =>
-        new Proof((new LevelDeck() with { Loads = Windy(30) }).Check("joint-board"), Uplift * Pound) { Error = 1e-8 }.Saying("joints.board");
+        new Proof(new LevelDeck { Loads = Windy(30) }.Check("joint-board"), Uplift * Pound) { Error = 1e-8 }.Saying("joints.board");
 
     // Two stringers carry half of 2·(18.25 − 0.5) in each.
     private static double OnStringer => 30 / 144.0 * 17.75 * Math.Sqrt((72 * 72) + 1) / 2;
