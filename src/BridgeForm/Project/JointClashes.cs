@@ -142,8 +142,8 @@ internal static class JointClashes
         if (inward > Tolerances.RoundOff)
         {
             f.Stop(FaultCode.JointClash, path + ".plate.width", $"the plate reaches {f.Size(inward)} inward over the post's inner face, "
-                + $"where boards and rails lie; write a width at most {f.AtMost(layout.Plates.Width - (2 * inward))}, or shift bolts outward",
-                path);
+                + $"where boards and rails lie; write a width at most {f.AtMost(layout.Plates.Width - (2 * inward))}, or shift bolts "
+                + "outward", path);
         }
 
         var above = upper.Max(p => p.From(foot.Meets, foot.Along)) - post.Length + (post.Section.Width / 2 * Elementary.Tan(post.Lean));
