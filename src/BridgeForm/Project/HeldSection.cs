@@ -126,7 +126,7 @@ internal static class HeldSection
         }
     }
 
-    private static string Words(this ScrewSet screws) => $"{NumberText.By("0", screws.Count)} {screws.Size.Words}";
+    private static string Words(this ScrewSet screws) => $"{NumberText.By("0", screws.Count)} × {screws.Size.Words}";
 
     private static string Path(string name) => "joints." + name;
 

@@ -204,7 +204,7 @@ internal static class HeldJoints
     }
 
     private static string Counted(CheckWords words, ScrewSet screws) =>
-        $"{NumberText.By("0", screws.Count)} {screws.Size.Words} {words.Length(screws.Length)} long";
+        $"{NumberText.By("0", screws.Count)} × {screws.Size.Words} {words.Length(screws.Length)} long";
 
     private static ScrewHold Pulled(CheckContext context, ScrewSet screws, ScrewLoad load)
     {

@@ -38,7 +38,7 @@ internal static class HeldProofs
 
     [Proves("joint-rail", CheckStatus.Pass)]
     public static Proof ThreeScrews() => Rail("screw: no10, length: 3 in, count: 3", 3 * Sideways * Factors)
-        .Saying("stood on: 200 lbf on 3 No. 10 wood screws", "mode IIIs");
+        .Saying("stood on: 200 lbf on 3 × No. 10 wood screws", "mode IIIs");
 
     [Proves("joint-rail", CheckStatus.Fail)]
     public static Proof TwoScrews() => Rail("screw: no10, length: 3 in, count: 2", 2 * Sideways * Factors).Saying("licensed engineer");
