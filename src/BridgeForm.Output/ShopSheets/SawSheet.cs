@@ -54,6 +54,7 @@ public static class SawSheet
         }
 
         StripSheet.Add(pages, model);
+        DrillSheet.Add(pages, model);
         return pages.Book(words.Title);
     }
 

@@ -205,7 +205,7 @@ internal static class GangLayout
             $"Layout stick for {use.Marks}",
             [
                 "True size. Glue on a batten; the zero end lies on the near (left) end of the base. Dashed: center line under the rope; "
-                    + $"full: knife lines. {units.Length(piece.BlankLength)} long.",
+                    + $"full: knife lines. {units.Length(piece.BlankLength)} long." + HoleWords(piece),
             ],
             [.. StickEntities(piece, units)]);
     }
@@ -219,15 +219,17 @@ internal static class GangLayout
             [
                 new(c.Center - (c.Width / 2), "knife line"), new(c.Center, "center, rope"), new(c.Center + (c.Width / 2), "knife line"),
             ])
-            .Concat(piece.Shape.Holes.DistinctBy(h => Tenth(h.X), StringComparer.Ordinal).Select(h => new StickLine(h.X, "hole")))
+            .Concat(HoleLines(piece).Select(g => new StickLine(
+                g[0].X, "hole", string.Join(" and ", g.Select(h => units.Length(HoleRows.FromEdge(piece.Shape, h))))
+                    + $" from {HoleRows.EdgeOf(g[0])}")))
             .OrderBy(l => l.At).ToList();
         return new TemplateBlock(
             $"Layout stick for {use.Marks} · to mark on a batten, not to scale",
             [
                 "On a straight batten, from its left end, all with one steel tape hooked there: "
-                    + string.Join("; ", lines.Select(l => $"{l.Name} {Fine(l.At, units)}"))
+                    + string.Join("; ", lines.Select(l => $"{l.Name} {Fine(l.At, units)}{(l.Across.Length > 0 ? $" ({l.Across})" : "")}"))
                     + $"; right end {Fine(piece.BlankLength, units)}. The batten's left end lies on the base's left end. True "
-                    + "size on a roll, or with make --templates all.",
+                    + "size on a roll, or with make --templates all." + HoleWords(piece),
             ],
             [
                 Ring(PageLayers.Cut, 0, 0, PlanLength, StickHeight / 2),
@@ -237,7 +239,18 @@ internal static class GangLayout
             ]);
     }
 
-    private sealed record StickLine(double At, string Name);
+    /// <summary>Bolts lie across the bases that are clamped side by side: their lines go round the arris first.</summary>
+    private static string HoleWords(Piece piece) => piece.Shape.Holes.Any(h => h.Depth is null)
+        ? " Lines of holes run across all bases, so that all are drilled on one line; those of bolts are squared round onto each wide face "
+            + "once the bases are apart."
+        : "";
+
+    private sealed record StickLine(double At, string Name, string Across = "");
+
+    /// <summary>Holes of one face at one place along the stick, side by side.</summary>
+    private static IEnumerable<List<Hole>> HoleLines(Piece piece) => HoleRows.InOrder(piece.Shape)
+        .GroupBy(h => (h.Face, Tenth(h.X)))
+        .Select(g => g.ToList());
 
     private static IEnumerable<SheetEntity> StickEntities(Piece piece, DisplayUnits units)
     {
