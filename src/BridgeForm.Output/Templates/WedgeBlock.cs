@@ -20,7 +20,7 @@ internal static class WedgeBlock
     [
         "Clamp the block to the fence and the work to the block; never hold either by hand.",
         $"Hands {Text(units, h => h.Clear)} clear of the blade, clamps {Text(units, h => h.Clear)} clear of its path along the work. Cut "
-            + $"pieces under {Text(units, h => h.Short)} in pairs or from longer stock, then to length.",
+            + $"pieces under {Text(units, h => h.Shortest)} in pairs or from longer stock, then to length.",
         "Leave the offcut free to fall away: never trapped between blade and stop, fence or block.",
         "Let the blade stop before you lift it or reach for anything.",
     ];

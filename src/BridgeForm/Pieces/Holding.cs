@@ -54,7 +54,7 @@ public static class Holding
         var (first, last) = stock.LengthRange();
         var slope = SawPath.OffAtBlade(wedge, thin) / Elementary.Sin(wedge);
         var along = thin ? stock.Thickness * Elementary.Tan(Math.Abs(cut.Bevel)) / Elementary.Cos(cut.Mitre) : Along(stock, fence).Most;
-        return last - first >= hold.Short
+        return last - first >= hold.Shortest
             && Along(stock, fence - (side * ClampAcross(stock.Width, hold))).Least >= hold.Room
             && along <= slope + Tolerances.RoundOff;
     }

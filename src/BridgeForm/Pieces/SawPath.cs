@@ -73,6 +73,6 @@ public static class SawPath
     public static bool IsShort(CutStock stock, HoldParameters hold)
     {
         var (near, far) = stock.LengthRange();
-        return far - near < hold.Short || stock.EdgeLengths().Short < hold.Clear;
+        return far - near < hold.Shortest || stock.EdgeLengths().Short < hold.Clear;
     }
 }

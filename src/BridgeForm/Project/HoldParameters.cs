@@ -8,8 +8,8 @@ namespace BridgeForm.Project;
 /// </summary>
 /// <param name="Clear">Along the wood from the blade's path to a clamp: what keeps iron out of it.</param>
 /// <param name="Clamp">Wood under a clamp, along it.</param>
-/// <param name="Short">A shorter piece is not held safely by itself.</param>
-public sealed record HoldParameters(double Clear, double Clamp, double Short)
+/// <param name="Shortest">A shorter piece is not held safely by itself.</param>
+public sealed record HoldParameters(double Clear, double Clamp, double Shortest)
 {
     /// <summary>Wood beyond the blade's path that a clamp needs.</summary>
     public double Room => Clear + Clamp;

@@ -173,7 +173,7 @@ public class SawReachTests
         BridgeForm.Quantities.UnitSystem units, double shortest, double clear, double clamp)
     {
         var hold = HoldParameters.For(units);
-        Assert.Equal((shortest, clear, clamp), (hold.Short, hold.Clear, hold.Clamp), Near);
+        Assert.Equal((shortest, clear, clamp), (hold.Shortest, hold.Clear, hold.Clamp), Near);
         CutStock Stick(double length) => new(0.089, 0.038, new Plane(-Vector3d.UnitX, 0), new Plane(Vector3d.UnitX, length));
         Assert.True(SawPath.IsShort(Stick(shortest - 0.001), hold));
         Assert.False(SawPath.IsShort(Stick(shortest + 0.001), hold));
