@@ -82,7 +82,12 @@ public sealed record BridgeModel
 
     /// <summary>The same where the stages are at hand.</summary>
     public ImmutableArray<ErectionStep> Erection(ImmutableArray<StageSlope> stages) =>
-        ErectionPlan.List(Parameters, Pieces, Ropework, Assembly(), stages);
+        ErectionPlan.List(
+            Parameters, Pieces, Ropework, Assembly(), stages,
+            Checks.FirstOrDefault(c => c is { Id: EndBayRoom, Status: CheckStatus.Warn })?.Demand ?? 0);
+
+    // Told of by the check: how far the frames next to the supports come nearer to them.
+    private const string EndBayRoom = "end-bay-room";
 
     /// <summary>Keepers, fasteners by joint, rope and its ends.</summary>
     public ImmutableArray<HardwareItem> Hardware()

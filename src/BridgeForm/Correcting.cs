@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
+using BridgeForm.Checks.Timber;
 using BridgeForm.Loads;
 using BridgeForm.Project;
 using BridgeForm.Project.Reading.Faults;
@@ -87,6 +88,8 @@ public static class Correcting
             ToCome = growth.ToCome,
             Marks = built.Stage == BuildStage.Bare ? [.. anew.Marks.Select(growth.Before)] : [],
             Levels = built.Stage == BuildStage.Bare ? [] : LevelsOf(drawn, finished!),
+            OverMarks = compared.Fed,
+            EndBearing = built.Stage == BuildStage.Complete ? EndBearing(drawn, EndBaysOf(compared, default)) : null,
             EndBays = built.Stage == BuildStage.Bare ? default : EndBaysOf(compared, turned),
             StepChange = built.Stage == BuildStage.Bare ? LongestStep(anew) - LongestStep(drawn) : 0,
             Changes = changes,
@@ -201,6 +204,18 @@ public static class Correcting
     private static double LongestStep(BridgeModel model) =>
         model.Rope.Nodes.Zip(model.Rope.Nodes.Skip(1), (a, b) => Math.Sqrt(((b.X - a.X) * (b.X - a.X)) + ((b.Y - a.Y) * (b.Y - a.Y))))
             .Max();
+
+    // Where boards meet on the inner base each has half of it; a longer bay leaves its own less.
+    private static (double Bears, double Least)? EndBearing(BridgeModel drawn, RopePair longer) => drawn.Checks
+        .Where(c => c.Id is BoardBearing or StringerBearing)
+        .Select(c => ((double Bears, double Least)?)(
+            c.Demand - Math.Max(longer.Left, longer.Right),
+            DeckBearing.LeastOf(c.Id[..^BearingLength.Length], drawn.Parameters.Units)))
+        .FirstOrDefault();
+
+    private const string BearingLength = "-bearing-length";
+    private const string BoardBearing = "board" + BearingLength;
+    private const string StringerBearing = "stringer" + BearingLength;
 
     private static RopePair EndBaysOf(Compared compared, RopePair turned) => new(
         (compared.Wanted.Left + compared.TooLong.Left + turned.Left) / 2,

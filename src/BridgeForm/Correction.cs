@@ -65,6 +65,15 @@ public sealed record Correction
     public RopePair EndBays { get; init; }
 
     /// <summary>
+    /// What boards of the first and the last bay still bear on at the end frame as it hangs now, where frames and boards lie as they were
+    /// cut, and what they must, metres; null before the bridge is complete, or where no board bears on a frame.
+    /// </summary>
+    public (double Bears, double Least)? EndBearing { get; init; }
+
+    /// <summary>Boards of the first or the last bay bear on too little.</summary>
+    public bool IsOffBearing => EndBearing is { } end && end.Bears < end.Least - Tolerances.RoundOff;
+
+    /// <summary>
     /// Bare ropes: by how much the marks that follow set the frames further apart than the parts were cut for, metres; negative nearer.
     /// </summary>
     public double StepChange { get; init; }
@@ -74,6 +83,17 @@ public sealed record Correction
 
     // A hundredth of the span steeper or flatter turns every cut by half a degree. Own figure.
     private const double RiseTold = 0.01;
+
+    /// <summary>By what each rope is longer between the supports, as measured, than its marks have it, metres unstressed.</summary>
+    public RopePair OverMarks { get; init; }
+
+    /// <summary>
+    /// That is more than both its turnbuckles and a rope made wrong by <see cref="TurnbuckleTravel.AsMade"/> can make of it: something was
+    /// measured wrong, or an eye is not where it was marked. False where no turnbuckle's travel is known.
+    /// </summary>
+    public bool IsOtherThanMarked => Reach is { } reach && new[] { OverMarks.Left, OverMarks.Right }.Any(over =>
+        over > (FittingSet.PerRope * reach.Out) + TurnbuckleTravel.AsMade
+            || -over > (FittingSet.PerRope * reach.In) + TurnbuckleTravel.AsMade);
 
     /// <summary>Support B lies so much higher or lower than drawn that no bevel is right any more.</summary>
     public bool IsOtherRise => Math.Abs(Measured.Rise - Parameters.Site.Rise) > RiseTold * Parameters.Site.Span;
@@ -88,11 +108,12 @@ public sealed record Correction
     public required ImmutableArray<CheckChange> ChangesAsItIs { get; init; }
 
     /// <summary>
-    /// As it hangs it is not to be walked on: it rolls over or has no shape, a check fails that by the file does not or could not be
-    /// made, or a frame of the finished bridge leans more than it may under load. Nobody walks on bare ropes.
+    /// As it hangs it is not to be walked on: it rolls over or has no shape, boards of an end bay bear on too little, a check fails that by
+    /// the file does not or could not be made, or a frame of the finished bridge leans more than it may under load. Nobody walks on bare
+    /// ropes.
     /// </summary>
     public bool IsOffLimits => Measured.Stage != BuildStage.Bare && (AsItIs is null || NoneAsItIs is not null
-        || ChangesAsItIs.Any(c => c.BeginsToFail) || AsItIs.Tilt > MostTilt);
+        || ChangesAsItIs.Any(c => c.BeginsToFail) || AsItIs.Tilt > MostTilt || IsOffBearing);
 
     /// <summary>The most that a frame may tilt under load, by the program or by the file, radians.</summary>
     public double MostTilt => Limits.CrossSlope(Parameters.Use, Parameters.Limits).Most;

@@ -8,6 +8,6 @@ cd "$(dirname "$0")/../.."
 most=8000000
 [ "$(stat -c %s "$1")" -le "$most" ] || { echo "$1 is larger than $most bytes"; exit 1; }
 if [ -z "${MINUTES:-}" ]; then
-  export SAMPLES=${SAMPLES:-fern-rise} EDITS=${EDITS:-10} SKIP='ways_that|a_link|three_questions|browser_keeps'
+  export SAMPLES=${SAMPLES:-fern-rise} EDITS=${EDITS:-10} SKIP='ways_that|a_link|three_questions|browser_keeps|fifty_undos|two_designs|engine_that_throws'
 fi
 SHOW_TIMES=1 node tests/live/judge.mjs "$1" "$2"

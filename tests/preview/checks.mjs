@@ -2,10 +2,12 @@
 // because to open one costs seconds: each begins with the page as it opens; whoever shows another bridge has a page of its own.
 import assert from 'node:assert/strict';
 import { execFile } from 'node:child_process';
+import { existsSync } from 'node:fs';
 import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { launch, open, pixels, SIZES } from './browser.mjs';
 import { checkOf, feet, inches, least } from './words.mjs';
@@ -47,9 +49,15 @@ async function slowness(browser) {
   return Math.max(1, taken / USUAL);
 }
 
+/**
+ * So many times what is wanted fails: roots tell how slow the processor is, and nothing of how slow the software that draws is on it
+ * (1.1 to 1.7 times as slow again on machines that built this).
+ */
+const ROOM = 1.8;
+
 /** From opening the page to the answer of a pick; the best of six, because other programs share the machine. */
 async function fast(browser, file, usual) {
-  const limit = usual * await slowness(browser);
+  const limit = ROOM * usual * await slowness(browser);
   let best = Infinity;
   for (let k = 0; k < 6 && best > limit; k++) {
     const start = performance.now();
@@ -294,11 +302,44 @@ export async function accessible({ page }) {
         await page.evaluate(() => bridgeForm.app.choose(0));
         // The whole page once; then what another view changes: the picture, its buttons, what is said of it.
         const { violations } = await page.evaluate((all) => axe.run(all ? document : { include: [['#scene'], ['#part']] }), view === 'corner');
-        const grave = violations.filter((v) => ['serious', 'critical'].includes(v.impact));
-        assert.deepEqual(grave.map((v) => `${v.id}: ${v.nodes.map((n) => n.html).join(' ')}`), [], `${width} px, ${dark ? 'dark' : 'light'}, ${view}`);
+        const told = violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.html).join(' ')}`);
+        assert.deepEqual(told, [], `${width} px, ${dark ? 'dark' : 'light'}, ${view}`);
       }
     }
   }
+}
+
+/** The page of all samples: nothing that shuts people out, landmarks, and cards whose pictures are seen and open their bridges. */
+export async function samplesIndex({ browser }) {
+  const file = fileURLToPath(new URL('../../viewer-samples/index.html', import.meta.url));
+  const page = await browser.newPage({ viewport: { width: 360, height: 800 } });
+  await page.goto(`file://${file}`);
+  await page.evaluate(axe);
+  for (const width of [360, 1440]) {
+    await page.setViewportSize({ width, height: 800 });
+    for (const colorScheme of ['light', 'dark']) {
+      await page.emulateMedia({ colorScheme });
+      const { violations } = await page.evaluate(() => axe.run(document));
+      assert.deepEqual(violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.html).join(' ')}`), [], `${width} px, ${colorScheme}`);
+      assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), `wider than ${width} px`);
+    }
+  }
+
+  for (const landmark of ['banner', 'navigation', 'main', 'contentinfo']) {
+    assert.equal(await page.getByRole(landmark).count(), 1, `no ${landmark}`);
+  }
+
+  const cards = await page.locator('.card').evaluateAll((all) => all.map((card) => {
+    const [link, picture] = [card.querySelector('a:has(img)'), card.querySelector('img')];
+    return [card.querySelector('h2').textContent, link?.getAttribute('href') ?? '', picture?.naturalWidth ?? 0, picture?.alt.length ?? 0];
+  }));
+  assert.ok(cards.length >= 5, `${cards.length} cards`);
+  for (const [name, href, wide, words] of cards) {
+    assert.ok(/^[a-z-]+\/preview\.html$/.test(href) && existsSync(join(dirname(file), href)), `the picture of ${name} opens "${href}"`);
+    assert.ok(wide > 600 && words > 20, `the picture of ${name} is ${wide} pixels wide, told in ${words} letters`);
+  }
+
+  await page.close();
 }
 
 /** Whoever prints, by the page's button or by Ctrl+P: one page, the title, both cautions, and the picture in light colours as large as it goes. */
@@ -474,6 +515,11 @@ export async function setting({ browser, preview, steep }) {
   await page.close();
   const tree = await open(browser, steep, { width: 640, height: 500 });
   assert.deepEqual(await tree.evaluate(() => bridgeForm.app.shown.setting.kinds), ['post', 'tree']);
+  const under = await tree.evaluate(() => {
+    const { view, setting } = bridgeForm.app.shown;
+    return [0.5, 2, 4].map((back) => view.landings[1].top - setting.ground(view.span + back, 0));
+  });
+  assert.ok(under.every((high) => high > 0.6), `the ground rises to the platform in the tree: ${under.join(', ')} m below it`);
   await tree.close();
 }
 
@@ -504,7 +550,7 @@ export async function joints({ page, report }) {
   const angles = (of) => of.slice(1).map(([x, y], i) => Math.atan2(y - of[i][1], x - of[i][0]));
   const turns = (of) => angles(of).slice(1).map((a, i) => a - angles(of)[i]);
   const design = report.nodes.map((n) => [n.x, n.y]);
-  const said = async () => (await page.locator('#load-text').textContent()).includes('Joints are not modelled');
+  const said = async () => (await page.locator('#load-text').textContent()).includes('Joints are not modeled');
   assert.equal(await said(), false);
   const seen = new Set();
   for (const id of ['live-half-a', 'live-full', 'cold', 'hot']) {

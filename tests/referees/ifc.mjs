@@ -1,5 +1,5 @@
-// Reads the IFC file named on the command line with web-ifc; prints as JSON: {"schema", "counts": of entities by type, "parts":
-// [{"type", "name", "tag", "kind", "id", "volume": m3, "low", "high": box in metres, Z up}], "tree": what lies in what,
+// Reads the IFC files named on the command line with web-ifc; prints as JSON, a line a file: {"schema", "counts": of entities by
+// type, "parts": [{"type", "name", "tag", "kind", "id", "volume": m3, "low", "high": box in metres, Z up}], "tree": what lies in what,
 // "properties": of the first member}.
 import fs from 'node:fs';
 import { createRequire } from 'node:module';
@@ -9,7 +9,6 @@ const web = require('web-ifc');
 const api = new web.IfcAPI();
 await api.Init();
 api.SetLogLevel(web.LogLevel.LOG_LEVEL_OFF);
-const model = api.OpenModel(new Uint8Array(fs.readFileSync(process.argv[2])));
 
 // The library shows Y up; the file has Z up.
 const place = (m, x, y, z) => {
@@ -17,7 +16,7 @@ const place = (m, x, y, z) => {
   return [a, -c, b];
 };
 
-function measure(mesh) {
+function measure(model, mesh) {
   let volume = 0;
   const low = [Infinity, Infinity, Infinity];
   const high = [-Infinity, -Infinity, -Infinity];
@@ -42,25 +41,38 @@ function measure(mesh) {
   return { volume, low, high };
 }
 
-const parts = [];
-api.StreamAllMeshes(model, (mesh) => {
-  const line = api.GetLine(model, mesh.expressID);
-  parts.push({
-    type: api.GetNameFromTypeCode(line.type), name: line.Name?.value, tag: line.Tag?.value ?? null,
-    kind: line.ObjectType?.value ?? line.PredefinedType?.value, id: line.GlobalId.value, ...measure(mesh),
+async function read(file) {
+  const model = api.OpenModel(new Uint8Array(fs.readFileSync(file)));
+  const parts = [];
+  api.StreamAllMeshes(model, (mesh) => {
+    const line = api.GetLine(model, mesh.expressID);
+    parts.push({
+      type: api.GetNameFromTypeCode(line.type), name: line.Name?.value, tag: line.Tag?.value ?? null,
+      kind: line.ObjectType?.value ?? line.PredefinedType?.value, id: line.GlobalId.value, ...measure(model, mesh),
+    });
   });
-});
 
-const counts = {};
-for (const type of ['PROJECT', 'SITE', 'BUILDING', 'ELEMENTASSEMBLY', 'BEAM', 'MEMBER', 'PLATE', 'MECHANICALFASTENER', 'OWNERHISTORY', 'RELAGGREGATES']) {
-  counts[type] = api.GetLineIDsWithType(model, web[`IFC${type}`]).size();
+  const counts = {};
+  const types = [
+    'PROJECT', 'SITE', 'BUILDING', 'ELEMENTASSEMBLY', 'BEAM', 'MEMBER', 'PLATE', 'MECHANICALFASTENER', 'BUILDINGELEMENTPROXY',
+    'OWNERHISTORY', 'RELAGGREGATES',
+  ];
+  for (const type of types) {
+    counts[type] = api.GetLineIDsWithType(model, web[`IFC${type}`]).size();
+  }
+
+  const tree = await api.properties.getSpatialStructure(model, true);
+  const children = (node) => ({ type: node.type, name: node.Name?.value, children: node.children.map(children) });
+  const part = api.GetLineIDsWithType(model, web.IFCMEMBER).get(0);
+  const sets = await api.properties.getPropertySets(model, part, true);
+  const seen = {
+    schema: api.GetModelSchema(model), counts, parts, tree: children(tree),
+    properties: Object.fromEntries(sets.flatMap((s) => s.HasProperties ?? []).map((p) => [p.Name.value, p.NominalValue.value])),
+  };
+  api.CloseModel(model);
+  return seen;
 }
 
-const tree = await api.properties.getSpatialStructure(model, true);
-const children = (node) => ({ type: node.type, name: node.Name?.value, children: node.children.map(children) });
-const part = api.GetLineIDsWithType(model, web.IFCMEMBER).get(0);
-const sets = await api.properties.getPropertySets(model, part, true);
-console.log(JSON.stringify({
-  schema: api.GetModelSchema(model), counts, parts, tree: children(tree),
-  properties: Object.fromEntries(sets.flatMap((s) => s.HasProperties ?? []).map((p) => [p.Name.value, p.NominalValue.value])),
-}));
+for (const file of process.argv.slice(2)) {
+  console.log(JSON.stringify(await read(file)));
+}

@@ -1,12 +1,8 @@
-// Reads the USDZ file named on the command line with three.js' loader; prints as JSON: {"meshes": [{"path", "volume": m3, "low", "high":
-// box in metres, "colour"}]}.
+// Reads the USDZ files named on the command line with three.js' loader; prints as JSON, a line a file: {"meshes": [{"path", "volume":
+// m3, "low", "high": box in metres, "colour"}]}.
 import fs from 'node:fs';
 import { Box3, Vector3 } from 'three';
 import { USDLoader } from 'three/addons/loaders/USDLoader.js';
-
-const bytes = fs.readFileSync(process.argv[2]);
-const scene = new USDLoader().parse(bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.length));
-scene.updateMatrixWorld(true);
 
 function measure(mesh) {
   const places = mesh.geometry.getAttribute('position');
@@ -23,15 +19,22 @@ function measure(mesh) {
   return { volume, low: box.min.toArray(), high: box.max.toArray() };
 }
 
-const meshes = [];
-scene.traverse((node) => {
-  if (node.isMesh) {
-    const path = [];
-    for (let at = node; at.name; at = at.parent) {
-      path.unshift(at.name);
-    }
+function read(file) {
+  const bytes = fs.readFileSync(file);
+  const scene = new USDLoader().parse(bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.length));
+  scene.updateMatrixWorld(true);
+  const meshes = [];
+  scene.traverse((node) => {
+    if (node.isMesh) {
+      const path = [];
+      for (let at = node; at.name; at = at.parent) {
+        path.unshift(at.name);
+      }
 
-    meshes.push({ path: path.join('/'), ...measure(node), colour: node.material.color.toArray() });
-  }
-});
-console.log(JSON.stringify({ meshes }));
+      meshes.push({ path: path.join('/'), ...measure(node), colour: node.material.color.toArray() });
+    }
+  });
+  return { meshes };
+}
+
+process.argv.slice(2).forEach((file) => console.log(JSON.stringify(read(file))));

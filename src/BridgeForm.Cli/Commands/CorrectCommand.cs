@@ -42,7 +42,7 @@ internal static class CorrectCommand
             using var text = new StringWriter(CultureInfo.InvariantCulture);
             CorrectText.Write(text, correction);
             terminal.Out.Write(text.ToString());
-            return correction.IsBeyondReach || correction.IsOffLimits || correction.FailsAfter
+            return correction.IsBeyondReach || correction.IsOtherThanMarked || correction.IsOffLimits || correction.FailsAfter
                 ? ExitCode.CheckFails
                 : ExitCode.Done;
         });

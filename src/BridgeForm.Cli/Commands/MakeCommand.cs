@@ -6,6 +6,7 @@ using BridgeForm.Cli.Files.Commit;
 using BridgeForm.Cli.Streams;
 using BridgeForm.Cli.Text;
 using BridgeForm.Output.Kinds;
+using BridgeForm.Output.ScaleModel;
 using BridgeForm.Output.Templates;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
@@ -79,6 +80,11 @@ internal static class MakeCommand
         {
             terminal.Out.WriteLine($"{model.Parameters.Name}: {model.Pieces.Length} pieces, {model.Pieces.Sum(p => p.Occurrences.Length)} "
                 + $"parts; {count} files in {PlainLine.Of(target)}");
+            if (kinds.Contains(OutputKinds.ScaleModel))
+            {
+                NameThickened(terminal, model);
+            }
+
             terminal.Out.WriteLine(Caution.Text);
         }
 
@@ -100,6 +106,15 @@ internal static class MakeCommand
         OutputFiles.Write(model, kinds, templates, output, progress);
         output.Commit();
         return (output.Names.Count + 1, output.Kept);
+    }
+
+    /// <summary>What of the model to print is not to scale: whoever prints it may never open its table.</summary>
+    private static void NameThickened(Terminal terminal, BridgeModel model)
+    {
+        foreach (var sentence in ScaleModelTable.Told(model))
+        {
+            terminal.Out.WriteLine("scale-model: " + sentence);
+        }
     }
 
     private static void NameFailures(Terminal terminal, BridgeModel model)

@@ -49,7 +49,7 @@ internal static class StartCommand
                 if (code == ExitCode.Done)
                 {
                     _ = WriteSchema(terminal, path);
-                    WriteSurvey(path, system);
+                    WriteSurvey(terminal, parsed.GetValue(quiet), path, system);
                 }
 
                 return code;
@@ -57,7 +57,7 @@ internal static class StartCommand
 
             WholeFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(Starter.Text(system))));
             _ = WriteSchema(terminal, path);
-            WriteSurvey(path, system);
+            WriteSurvey(terminal, parsed.GetValue(quiet), path, system);
             if (!parsed.GetValue(quiet))
             {
                 terminal.Out.WriteLine($"{PlainLine.Of(path)} written. Change it, then: {terminal.Name} check {PlainLine.Of(path)}");
@@ -77,12 +77,20 @@ internal static class StartCommand
     }
 
     // Beside the file, to take along to the site; one that is there may have readings in it: it stays.
-    private static void WriteSurvey(string path, UnitSystem units)
+    private static void WriteSurvey(Terminal terminal, bool isQuiet, string path, UnitSystem units)
     {
         var survey = Path.Combine(Path.GetDirectoryName(path) ?? "", SurveyName);
-        if (Place.At(survey) is PlaceKind.Free)
+        var isFree = Place.At(survey) is PlaceKind.Free;
+        if (isFree)
         {
             WholeFile.Write(survey, stream => PdfWriter.Write(SurveySheet.Blank(units), stream));
+        }
+
+        if (!isQuiet)
+        {
+            terminal.Out.WriteLine(PlainLine.Of(survey) + (isFree
+                ? " written: print it, measure the site by it"
+                : " is there already and stays as it is; its units may be another file's"));
         }
     }
 

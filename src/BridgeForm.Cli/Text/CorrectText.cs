@@ -69,6 +69,16 @@ internal static class CorrectText
                     + "under site and make the files anew.", "", "  ");
         }
 
+        if (found.IsOtherThanMarked)
+        {
+            Columns.Wrapped(
+                output, "OTHER THAN MARKED: as measured, the ropes are longer between the supports than their marks by "
+                    + $"{Fine(found, found.OverMarks.Left)} (left) and {Fine(found, found.OverMarks.Right)} (right; - is shorter), but "
+                    + $"the two turnbuckles of a rope let out {Words(found).Size(2 * found.Reach!.Value.Out)} and take in "
+                    + $"{Words(found).Size(2 * found.Reach.Value.In)} at the most. Span or sag was measured wrong, or an eye is not where "
+                    + "it was marked: measure again before anything is turned or marked.", "", "  ");
+        }
+
         if (found.IsBeyondReach)
         {
             Columns.Wrapped(
@@ -218,6 +228,13 @@ internal static class CorrectText
                     ? "free boards, rails and caps of these bays before anything is turned, and cut them anew where they do not fit. "
                     : "cut the boards, rails and caps of these bays to what you measure. ")
                 + "The checks below take all bays as equal and both ropes as the mean of both.", "");
+        if (found.EndBearing is { } end)
+        {
+            Columns.Wrapped(
+                output, $"As it hangs now, boards or stringers of these bays bear on {Fine(found, Math.Max(0, end.Bears))} where they "
+                    + $"meet those of the next bay; below {Fine(found, end.Least)} nobody goes on them.", "");
+        }
+
         output.WriteLine();
     }
 
@@ -231,7 +248,9 @@ internal static class CorrectText
                 + $"was not looked at{Tilts(found)}.", "  ", "    ");
         if (found.IsOffLimits)
         {
-            Columns.Wrapped(output, "KEEP OFF as it hangs now: nobody on it until it was turned and measured again.", "  ", "    ");
+            Columns.Wrapped(
+                output, "KEEP OFF as it hangs now: nobody on it until it was turned and measured again"
+                    + (found.IsOffBearing ? ", and boards of the first and last bay bear as they must." : "."), "  ", "    ");
         }
 
         output.WriteLine();

@@ -103,7 +103,7 @@ internal static class ProposeText
 
         yield return Row("steepest deck, empty", result, f => KeyFigures.Slope(f.Slope));
         yield return Row("falls at most", result, f => new QuantityText(units).Size(f.Drop));
-        yield return Row("room over the ground", result, f => f.Clearance is { } room ? new QuantityText(units).Length(room) : "not given");
+        yield return Row("clearance below", result, f => f.Clearance is { } room ? new QuantityText(units).Length(room) : "not given");
         yield return Row("distinct pieces", result, f => f.Pieces.ToString(CultureInfo.InvariantCulture));
         yield return ["settings of the saw", Settings(result.Written), .. ways.Select(w => Settings(w.Model))];
     }

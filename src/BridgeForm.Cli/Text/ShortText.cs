@@ -160,9 +160,9 @@ internal static class KeyFigures
             ("rope, at most", work.Governing is { } most
                 ? words.Force(most.Shape!.LargestTension) + Of(model, "rope-strength") : "none"),
             ("anchors hold", string.Join(", ", work.Supports.Select(s => $"{s.Support} {words.Force(s.Held)}")) + ", each rope"),
-            ("falls at most", solved.Count == 0 ? "" : words.Size(solved.Max(c => c.Moves.Max(m => -m.Y)))),
+            ("deflection", solved.Count == 0 ? "" : words.Size(solved.Max(c => c.Moves.Max(m => -m.Y)))),
             ("steepest deck", solved.Count == 0 ? "" : $"{Slope(Empty(model))} empty, {Slope(solved.Max(c => c.SteepestDeck))} loaded"),
-            ("tilts at most", work.Toppled.Any() ? "it rolls over" : QuantityText.Degrees(solved.Max(c => c.CrossSlope) ?? 0)),
+            ("cross slope", work.Toppled.Any() ? "it rolls over" : QuantityText.Degrees(solved.Max(c => c.CrossSlope) ?? 0)),
             ("roll factor", RollState.Least(work.Roll)?.Factor is { } factor && double.IsFinite(factor.Value)
                 ? NumberText.Fixed(Rounding.Down(factor.Value, 0.01), 2) : "none"),
             ("weight on ropes", words.Force(2 * model.Rope.Loads.Sum())),

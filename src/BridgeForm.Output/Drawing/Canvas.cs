@@ -19,7 +19,7 @@ internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null, IReadOnl
     /// <summary>What a line crossed by a leader costs, metres.</summary>
     private const double CrossingCost = 0.002;
 
-    private const int MostRounds = 4;
+    private const int MostRounds = 8;
 
     /// <summary>So many directions are tried about a place.</summary>
     private const int Ways = 16;
@@ -49,10 +49,12 @@ internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null, IReadOnl
         var (last, fewest) = (best, int.MaxValue);
         for (var round = 0; round < MostRounds && fewest > 0; round++)
         {
-            var next = new Canvas(bounds, LinesAbout.WithAreas(last._lines), [.. last._leaders.Select(l => l.From)]);
+            // Later rounds leave out where leaders ran before: labels that keep clear of those may be what moves them.
+            var lines = round < MostRounds / 2 ? last._lines : [.. last._lines.Where(l => !last.IsLeader(l))];
+            var next = new Canvas(bounds, LinesAbout.WithAreas(lines), [.. last._leaders.Select(l => l.From)]);
             draw(next);
-            var lines = LinesAbout.Gather(next._lines);
-            var crossed = next._labels.OfType<SheetText>().Count(t => lines.Cross(t, 0));
+            var drawn = LinesAbout.Gather(next._lines);
+            var crossed = next._labels.OfType<SheetText>().Count(t => drawn.Cross(t, 0));
             (best, fewest, last) = crossed < fewest ? (next, crossed, next) : (best, fewest, next);
         }
 
@@ -190,6 +192,8 @@ internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null, IReadOnl
         Line(PageLayers.Dim, from, to);
         _leaders.Add((from, to));
     }
+
+    private bool IsLeader(SheetEntity entity) => entity is SheetLine line && _leaders.Contains((line.From, line.To));
 
     /// <summary>Moved sideways as little as brings it inside the room for drawing.</summary>
     private SheetText Inside(SheetText text)

@@ -121,11 +121,21 @@ internal static class Dimensions
     {
         var width = PageText.Width(text, Height);
         SheetText Place(double x, double y) => PageText.Left(x + (toLeft ? -width - Gap : Gap), y - (Height / 2), text, Height);
-        SheetPoint End(SheetText placed) => new(
-            toLeft ? placed.At.X + width + Gap : placed.At.X - Gap, placed.At.Y + (Height / 2));
+
+        // At the end of the note that looks towards what it names, wherever the note came to stand.
+        SheetPoint End(SheetText placed)
+        {
+            var (left, right) = (placed.At.X - Gap, placed.At.X + width + Gap);
+            var atRight = at.X >= right || (at.X > left && toLeft);
+            return new SheetPoint(atRight ? right : left, placed.At.Y + (Height / 2));
+        }
+
+        double Cost(SheetText placed) => ViewLines.Clip(at, End(placed), PageBox.Of(placed)) is not null
+            ? double.PositiveInfinity
+            : canvas.Cost(at, End(placed));
         var (dx, dy) = (elbow.X - at.X, elbow.Y - at.Y);
         var placed = canvas.Label(
-            t => canvas.Cost(at, End(t)),
+            Cost,
             Place(elbow.X, elbow.Y), Place(elbow.X + (dx / 2), elbow.Y), Place(elbow.X + dx, elbow.Y), Place(elbow.X, elbow.Y + (dy / 2)),
             Place(elbow.X + (dx / 2), elbow.Y + (dy / 2)));
         canvas.LeaderLine(at, End(placed));

@@ -36,7 +36,7 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
     private const double TextHeight = PageText.Small;
 
     /// <summary>Notes of narrow tables are wrapped no narrower than this, metres.</summary>
-    private const double LeastNote = 0.06;
+    private const double LeastNote = 0.056;
 
     /// <summary>Width of each column.</summary>
     public ImmutableArray<double> Widths() =>

@@ -46,7 +46,7 @@ internal sealed class TableFlow(SheetBox body)
         }
     }
 
-    /// <summary>Where all of it has room on one of the last pages, or on a fresh one.</summary>
+    /// <summary>Where all of it has room on one of the last pages, or on a fresh one where the last is at least half full.</summary>
     private bool Whole(FlowTable table, double height)
     {
         if (height > body.MaxY - body.MinY)
@@ -61,6 +61,12 @@ internal sealed class TableFlow(SheetBox body)
                 Set(page, table, room, 0);
                 return true;
             }
+        }
+
+        // A page that is more than half empty is filled first.
+        if (_pages[^1].Taken.Count > 0 && Rooms(_pages[^1], table).Any(r => r.MaxY - body.MinY > (body.MaxY - body.MinY) / 2))
+        {
+            return false;
         }
 
         Fresh(0);

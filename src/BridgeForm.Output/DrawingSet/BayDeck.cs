@@ -33,7 +33,7 @@ internal sealed class BayDeck
         {
             var box = shapes.Of(id).Cells.SelectMany(c => c.Corners).Select(c => Local(_view.Of(c)))
                 .Aggregate(SheetBox.Empty, (b, p) => b.With(p.X, p.Y));
-            _parts.Add(new DeckPart(shapes.PieceAt(id)!.Mark, box, RoleTable.IsUnder(shapes.RoleOf(id).Role, DrawingSection.Deck)));
+            _parts.Add(new DeckPart(id, shapes.PieceAt(id)!.Mark, box, RoleTable.IsUnder(shapes.RoleOf(id).Role, DrawingSection.Deck)));
         }
     }
 
@@ -42,8 +42,8 @@ internal sealed class BayDeck
 
     /// <summary>What is seen.</summary>
     public string Note => OnStringers
-        ? "seen square to the treads, right-hand side below; posts' feet and stringers below the treads dashed"
-        : "seen square to the boards, right-hand side below; posts' feet dashed";
+        ? "seen square to the treads, right-hand side below; posts' feet and stringers below the treads dashed. " + DrawnWay.Words
+        : "seen square to the boards, right-hand side below; posts' feet dashed. " + DrawnWay.Words;
 
     private bool OnStringers => _context.Layout.Parameters.Deck.Stringer is not null;
 
@@ -71,6 +71,12 @@ internal sealed class BayDeck
         Steps(canvas, map, right + 0.007);
         Lengths(canvas, map);
         MarkStringers(canvas, map);
+        foreach (var half in Tops.SelectMany(t => DrawnWay.Of(
+            _context.Shapes.PieceAt(t.Id)!, _context.Shapes.PlacementOf(t.Id), _view, p => map.Of(Local(_view.Of(p))), map.Ratio)))
+        {
+            canvas.Add(half);
+        }
+
         MarkTops(canvas, map);
     }
 
@@ -158,7 +164,7 @@ internal sealed class BayDeck
     private SheetPoint Local(SheetPoint p) => new(p.X - _origin.X, p.Y - _origin.Y);
 
     /// <summary>A board, tread or stringer where it lies.</summary>
-    private sealed record DeckPart(string Mark, SheetBox Box, bool IsStringer)
+    private sealed record DeckPart(string Id, string Mark, SheetBox Box, bool IsStringer)
     {
         /// <summary>Its middle, lengthways of the deck.</summary>
         public double MidX => (Box.MinX + Box.MaxX) / 2;

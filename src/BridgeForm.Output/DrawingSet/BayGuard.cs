@@ -1,3 +1,4 @@
+using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
 using BridgeForm.Quantities;
@@ -42,28 +43,58 @@ internal sealed class BayGuard
     public SheetBox Box { get; }
 
     /// <summary>What is seen.</summary>
-    public static string Note => "seen from the deck, square to the bay; cuts: near / far end";
+    public static string Note => "seen from the deck, square to the bay; cuts: A end / B end. " + DrawnWay.Words;
 
     /// <summary>Draws it with its figures.</summary>
     public void Draw(Canvas canvas, ViewMap map)
     {
         var text = _context.Text;
         canvas.Draw(_lines, map, PageLayers.Pocket, PageLayers.Cut);
+        foreach (var half in _rails.Append(_cap).SelectMany(
+            b => DrawnWay.Of(b.Piece, b.Placement, _view, w => map.Of(Local(_view.Of(w))), map.Ratio)))
+        {
+            canvas.Add(half);
+        }
+
         foreach (var bar in _rails)
         {
-            Name(canvas, map, bar, $"{bar.Piece.Mark}  {text.Size(bar.Piece.BlankLength)}  mitre {Degrees(bar.Near.Mitre)} / "
+            Name(canvas, map, bar, $"{bar.Piece.Mark}  {text.Size(bar.Piece.BlankLength)}  miter {Degrees(bar.Near.Mitre)} / "
                 + $"{Degrees(bar.Far.Mitre)}");
         }
 
         Name(canvas, map, _cap, $"{_cap.Piece.Mark}  {text.Size(_cap.Piece.BlankLength)}  bevel {Degrees(_cap.Near.Bevel)} / "
             + $"{Degrees(_cap.Far.Bevel)}");
         Gaps(canvas, map);
+        Net(canvas, map);
         var p = _context.Layout.Parameters;
         var (a, b) = (Foot(_bay - 1), Foot(_bay));
         canvas.Level(map.Of(a), map.Of(b), map.Of(0, Box.MinY).Y - 0.007, "posts at the base's top " + text.Size(b.X - a.X));
         var head = p.Frames.Post.Length * Elementary.Cos(p.Frames.Post.Lean);
         var (c, d) = (Foot(_bay - 1, head), Foot(_bay, head));
         canvas.Level(map.Of(c), map.Of(d), map.Of(0, Box.MaxY).Y + 0.006, "posts at the heads " + text.Size(d.X - c.X));
+    }
+
+    /// <summary>Edges of the netting and the cross that stands for a panel, with its name.</summary>
+    private void Net(Canvas canvas, ViewMap map)
+    {
+        if (_context.Layout.Parameters.Guard.Net is not { } net)
+        {
+            return;
+        }
+
+        var panel = NetPanel.Lay(_context.Layout, _bay, Side.Left);
+        SheetPoint At(Vector3d p) => map.Of(Local(_view.Of(p)));
+        SheetPoint[] corners = [At(panel.LowFrom), At(panel.LowTo), At(panel.HighTo), At(panel.HighFrom)];
+        for (var i = 0; i < corners.Length; i++)
+        {
+            canvas.Line(PageLayers.Hidden, corners[i], corners[(i + 1) % corners.Length]);
+        }
+
+        canvas.Line(PageLayers.Dim, corners[0], corners[2]);
+        canvas.Line(PageLayers.Dim, corners[1], corners[3]);
+        var middle = At(panel.Middle);
+        canvas.Leader(
+            middle, new SheetPoint(middle.X + 0.008, middle.Y + 0.002), "net, opening " + _context.Text.Size(net.Opening));
     }
 
     /// <summary>Clear between rails, square to them, beside the drawing.</summary>

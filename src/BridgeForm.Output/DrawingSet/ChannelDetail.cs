@@ -127,7 +127,7 @@ internal static class ChannelDetail
         var at = map.Of(end, level.Bottom - (StrapThick / 2));
         canvas.Leader(
             at, new SheetPoint(at.X + 0.004, at.Y - 0.007),
-            string.Create(CultureInfo.InvariantCulture, $"keeper strap, {straps} of them, 2 fasteners each"));
+            string.Create(CultureInfo.InvariantCulture, $"keeper strap, {straps} of them, fasteners: hardware.csv"));
     }
 
     private static void Along(Canvas canvas, ViewMap map, DrawingContext context, int frame, SheetBox window)

@@ -80,7 +80,7 @@ internal static class CheckLists
         ]));
         return new FlowTable(
             "Cut list",
-            "Cuts: mitre / bevel in degrees from square, signed as in the saw set-ups. Near end: at A, at the foot, or at the left, and "
+            "Cuts: miter / bevel in degrees from square, signed as in the saw set-ups. Near end: at A, at the foot, or at the left, and "
                 + "the drawn face as the piece's own drawing says; where a piece stands turned or rolled over, as told.",
             [
                 new("Mark"), new("Qty", Figures: true), new("Part"), new("Stock"), new("Section", 0.030), new("Blank", Figures: true),
@@ -93,7 +93,8 @@ internal static class CheckLists
 
     private static string Remarks(Piece piece, DrawingText text) => string.Join("; ", new[]
     {
-        End("near", piece.Near), End("far", piece.Far), TaperText(piece, text),
+        End(RoleTable.Of(piece.Role).Ends.ShopNear, piece.Near), End(RoleTable.Of(piece.Role).Ends.ShopFar, piece.Far),
+        TaperText(piece, text),
         piece.Shape.Channels.IsEmpty ? "" : Counted(piece.Shape.Channels.Length, "channel"),
         piece.Shape.Holes.IsEmpty ? "" : Counted(piece.Shape.Holes.Length, "hole"),
     }.Where(r => r.Length > 0));
@@ -103,8 +104,8 @@ internal static class CheckLists
         : "";
 
     private static string End(string end, EndCut cut) => cut.InReach ? ""
-        : cut.NeedsTemplate ? $"{end} end: {CutWays.Words(cut.Way)}"
-        : $"{end} end on a block of {DrawingText.Angle(cut.Wedge)}";
+        : cut.NeedsTemplate ? $"{end}: {CutWays.Words(cut.Way)}"
+        : $"{end} on a block of {DrawingText.Angle(cut.Wedge)}";
 
     private static string Counted(int count, string what) =>
         string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count > 1 ? "s" : "")}");
@@ -124,10 +125,10 @@ internal static class PartTable
         var turned = pieces.Where(g => g.Key.Turn.Length > 0).Select(g => $" {g.Key.Mark} turned: {g.Key.Turn}.");
         return new FlowTable(
             title,
-            "Cuts: mitre / bevel in degrees from square. Arrows of the way marks: posts and braces up, what lies across to the right, all "
+            "Cuts: miter / bevel in degrees from square. Arrows of the way marks: posts and braces up, what lies across to the right, all "
                 + "else towards B." + string.Concat(turned) + note,
             [
-                new FlowColumn("Mark"), new FlowColumn("Qty here", Figures: true), new FlowColumn("Part"), new FlowColumn("Section", 0.032),
+                new FlowColumn("Mark"), new FlowColumn("Qty", Figures: true), new FlowColumn("Part"), new FlowColumn("Section"),
                 new FlowColumn("Blank", Figures: true), new FlowColumn("Near, foot"), new FlowColumn("Far, head"),
             ],
             [.. pieces.Select(g => Row(context, g.First().Piece!, g.Key.Turn.Length > 0, g.Count()))]);

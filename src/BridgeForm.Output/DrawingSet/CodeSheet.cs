@@ -158,7 +158,7 @@ internal static class GeneralNotes
             + "copper-treated wood: use a liner that is not metal.";
         yield return "Brush every cut, hole and channel in treated wood with field preservative. Fasteners in treated wood: hot-dip "
             + "galvanized or stainless.";
-        yield return "Angles of cuts are from square, as a saw is set: mitre / bevel. Signs: cut list. Templates and "
+        yield return "Angles of cuts are from square, as a saw is set: miter / bevel. Signs: cut list. Templates and "
             + "saw set-ups: files of their own.";
         yield return "Supports, anchors, saddles and terminations are not designed here; forces on them: load cases."
             + (context.Model.Checks.Count(c => c.Status == Checks.CheckStatus.Fail) > FailingWithoutRoom

@@ -81,7 +81,8 @@ internal static class Cover
     // In the order in which a bridge needs them.
     private const string Papers =
         "Printed with this set, each for who needs it: survey.pdf before anything; saw-setups.pdf, templates and labels.pdf at the bench; "
-        + "erection.pdf for the crew; upkeep.pdf for whoever keeps the bridge.";
+        + "erection.pdf for the crew; upkeep.pdf for whoever keeps the bridge; calculations.pdf for the engineer; quote.pdf for the "
+        + "customer.";
 
     /// <summary>The other papers, along the foot of a room.</summary>
     /// <returns>Their upper edge.</returns>

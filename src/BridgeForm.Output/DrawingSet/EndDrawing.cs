@@ -56,6 +56,8 @@ internal sealed class EndDrawing
         get
         {
             yield return Foot - (HasFooting ? FootingDepth : 0);
+            yield return LandingLevel;
+            yield return LandingLevel - Slab;
             if (_support.Kind == SupportKind.Tree)
             {
                 yield return _at.Y + TrunkOver;

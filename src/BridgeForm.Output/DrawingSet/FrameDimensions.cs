@@ -32,6 +32,25 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
         Members(canvas, map);
         Widths(canvas, map);
         Names(canvas, map);
+        Net(canvas, map);
+    }
+
+    /// <summary>Netting, dashed, with its mesh.</summary>
+    private void Net(Canvas canvas, ViewMap map)
+    {
+        foreach (var side in (Side[])[Side.Left, Side.Right])
+        {
+            if (drawing.Net(frame, side) is var (low, high))
+            {
+                canvas.Line(PageLayers.Hidden, map.Of(low), map.Of(high));
+            }
+        }
+
+        if (drawing.Net(frame, Side.Left) is var (foot, top))
+        {
+            var at = map.Of((foot.X + top.X) / 2, (foot.Y + top.Y) / 2);
+            canvas.Leader(at, at with { X = at.X + 0.006 }, "net, opening " + _text.Size(_p.Guard.Net!.Opening));
+        }
     }
 
     /// <summary>Marks to the right that lead to the details.</summary>
@@ -156,14 +175,13 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     private void Names(Canvas canvas, ViewMap map)
     {
         var name = context.Layout.Poses[frame].Name;
-        string Mark(PartId id) => context.Shapes.PieceAt(id.ToString())?.Mark ?? "";
         var rails = drawing.StubsOf(Role.Rail, Side.Left);
 
-        // Of many rails the lowest and the highest: the table of heights has all.
-        foreach (var (part, box) in Crowd(rails.Count) > 1 / map.Ratio ? [rails[0], rails[^1]] : rails)
+        // Of many rails, or between guards that stand close, the lowest and the highest: the table of heights has all.
+        foreach (var (part, box) in HasRoom(map.Ratio) ? rails : [rails[0], rails[^1]])
         {
             var at = map.Of(box.MaxX, (box.MinY + box.MaxY) / 2);
-            canvas.Leader(at, at with { X = at.X + 0.006 }, $"{Mark(part)} at {_text.Size(RailHeight(part))}");
+            canvas.Leader(at, at with { X = at.X + 0.006 }, RailName(part));
         }
 
         var corner = map.Of(_p.Frames.Base.Length / 2, _level.Top - 0.02);
@@ -180,14 +198,28 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
         canvas.Leader(end, new SheetPoint(end.X + 0.005, end.Y), Mark(capId));
     }
 
+    private string Mark(PartId id) => context.Shapes.PieceAt(id.ToString())?.Mark ?? "";
+
+    private string RailName(PartId rail) => $"{Mark(rail)} at {_text.Size(RailHeight(rail))}";
+
     /// <summary>What scale, paper over true length, so many names below each other ask for.</summary>
     private double Crowd(int names) => names * PageText.HeightOf(1, PageText.Small) * Spread / Post.Length;
 
     /// <summary>Room that names and their leaders take, over the names' own.</summary>
     private const double Spread = 1.6;
 
-    /// <summary>The rails' names have room at a scale, true length over length on paper.</summary>
-    public bool HasRoom(double ratio) => Crowd(drawing.StubsOf(Role.Rail, Side.Left).Count) <= 1 / ratio;
+    /// <summary>Beside a name: its leader and the dimension of the post. Metres.</summary>
+    private const double BesideName = 0.0135;
+
+    /// <summary>
+    /// The rails' names have room at a scale, true length over length on paper: below each other, and between the guards.
+    /// </summary>
+    public bool HasRoom(double ratio)
+    {
+        var rails = drawing.StubsOf(Role.Rail, Side.Left);
+        var widest = rails.Select(r => PageText.Width(RailName(r.Id), PageText.Small)).DefaultIfEmpty(0).Max();
+        return Crowd(rails.Count) <= 1 / ratio && rails.TrueForAll(r => -2 * r.Box.MaxX / ratio >= widest + BesideName);
+    }
 
     private double RailHeight(PartId rail)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
@@ -18,6 +19,7 @@ internal sealed class FrameDrawing
     private readonly DrawingContext _context;
     private readonly View _view;
     private readonly SheetPoint _node;
+    private readonly ImmutableArray<string> _own;
     private readonly ImmutableArray<SheetArea> _cutFaces;
 
     /// <summary>The frame of an index.</summary>
@@ -28,7 +30,8 @@ internal sealed class FrameDrawing
         var pose = context.Layout.Poses[frame];
         _view = new View(Vector3d.UnitZ, pose.Up);
         _node = _view.Of(pose.Node);
-        var shapes = context.Shapes.Ids(frame).Where(i => !context.Shapes.RoleOf(i).StandsOnLanding).Select(context.Shapes.Of).ToList();
+        _own = [.. context.Shapes.Ids(frame).Where(i => !context.Shapes.RoleOf(i).StandsOnLanding)];
+        var shapes = _own.Select(context.Shapes.Of).ToList();
         var faces = ImmutableArray.CreateBuilder<SheetArea>();
         string[] bay = withBay ? [.. context.Shapes.Ids(context.Shapes.BayGroup(context.BayOf(frame)))] : [];
         var atB = context.BayOf(frame) == frame;
@@ -86,6 +89,19 @@ internal sealed class FrameDrawing
         }
     }
 
+    /// <summary>Netting where it meets the frame, its lower and its upper edge; null without it.</summary>
+    public (SheetPoint Low, SheetPoint High)? Net(int frame, Side side)
+    {
+        if (_context.Layout.Parameters.Guard.Net is null)
+        {
+            return null;
+        }
+
+        var bay = _context.BayOf(frame);
+        var panel = NetPanel.Lay(_context.Layout, bay, side);
+        return bay == frame ? (Of(panel.LowTo), Of(panel.HighTo)) : (Of(panel.LowFrom), Of(panel.HighFrom));
+    }
+
     /// <summary>Circle with centre lines.</summary>
     public static void Rope(Canvas canvas, ViewMap map, double z, double radius)
     {
@@ -94,6 +110,19 @@ internal sealed class FrameDrawing
         var reach = (radius / map.Ratio) + 0.002;
         canvas.Line(PageLayers.Dim, at.X - reach, at.Y, at.X + reach, at.Y);
         canvas.Line(PageLayers.Dim, at.X, at.Y - reach, at.X, at.Y + reach);
+    }
+
+    /// <summary>Way marks of the frame's own sticks.</summary>
+    public void DrawWays(Canvas canvas, ViewMap map)
+    {
+        var shapes = _context.Shapes;
+        foreach (var id in _own.Where(i => shapes.RoleOf(i).Role is Role.Base or Role.Post or Role.Brace))
+        {
+            foreach (var half in DrawnWay.Of(shapes.PieceAt(id)!, shapes.PlacementOf(id), _view, p => map.Of(Of(p)), map.Ratio))
+            {
+                canvas.Add(half);
+            }
+        }
     }
 
     private bool RunsAlong(string id) => _context.Shapes.RoleOf(id).Axis == RoleAxis.Along;

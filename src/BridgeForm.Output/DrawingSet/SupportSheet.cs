@@ -23,7 +23,8 @@ internal static class SupportSheet
         }
 
         var body = context.Body;
-        var pulls = work.Supports.Select(s => work.PullWhenNew(s.Support) is { } fresh && fresh.Tension > s.Tension ? fresh : s).ToList();
+        var pulls = work.Supports.Select(s => work.Chosen.How == NewRopeWay.AsIs && work.PullWhenNew(s.Support) is { } fresh
+            && fresh.Tension > s.Tension ? fresh : s).ToList();
         var most = pulls.Max(Largest);
         var table = RopeForces.Supports(context).Within(body.MaxX - body.MinX, body.MaxY - body.MinY);
         var floor = body.MinY + table.Height() + 0.004;
@@ -33,8 +34,9 @@ internal static class SupportSheet
             c.Column(
                 body.MinX, body.MaxY - PageText.HeightOf(1, PageText.Normal),
                 PageText.Wrapped(
-                    "Schematic: directions true, arrows to scale of force, places not. Unfactored, the case that pulls hardest; two ropes "
-                        + "pull at each support, so everything comes twice. Designed by a licensed engineer.",
+                    "Schematic: directions true, arrows to scale of force, places not. Unfactored, the case that pulls hardest"
+                        + (work.Chosen.How == NewRopeWay.AsIs ? ", of new rope set short for its stretch where that is more" : "")
+                        + "; two ropes pull at each support, so everything comes twice. Designed by a licensed engineer.",
                     body.MaxX - body.MinX, PageText.Small),
                 PageText.Small);
             var half = (body.MaxX - body.MinX) / 2;

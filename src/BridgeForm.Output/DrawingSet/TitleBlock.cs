@@ -208,7 +208,7 @@ internal sealed class TitleBlock
         yield return new SheetLine(PageLayers.Dim, new(columns[2], Bottom), new(columns[2], Foot));
     }
 
-    private string UnitsLine() => (_text.Imperial ? "Feet, inches; " : "Millimetres; ") + _size.Name + "; scales as noted";
+    private string UnitsLine() => (_text.Imperial ? "Feet, inches; " : "Millimeters; ") + _size.Name + "; scales as noted";
 
     /// <summary>A field: its name and its value, or room to write.</summary>
     private IEnumerable<SheetEntity> Cell(double x, int row, double width, string label, string value)

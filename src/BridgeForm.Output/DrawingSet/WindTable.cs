@@ -23,7 +23,7 @@ internal static class WindTable
                 + "the wind "
                 + "and the other pull at the support. Lift: what a keeper must hold down, square to its base. Where it turns over, "
                 + "the figures "
-                + "are those of where it may come to rest. Side stays hold a bridge against wind; none is modelled. A licensed "
+                + "are those of where it may come to rest. Side stays hold a bridge against wind; none is modeled. A licensed "
                 + "engineer decides.",
             [
                 new("State", 0.040), new("Loads"), new("Stands", 0.062), new("Sideways", Figures: true), new("Roll", Figures: true),

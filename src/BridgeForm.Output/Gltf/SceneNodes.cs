@@ -68,8 +68,8 @@ internal static class SceneNodes
         Camera(json, model);
         Steel(json, steel, camera + 2, model.Pieces.Length + model.RopeLines.Length);
         var mesh = model.Pieces.Length + model.RopeLines.Length + steel.Length;
-        StandIns(json, "landings", landings, afterSteel + 1, mesh);
-        StandIns(json, "nets", nets, afterSteel + Nodes(landings) + 1, mesh + landings.Length);
+        Shown(json, StandIns.Landings, landings, afterSteel + 1, mesh);
+        Shown(json, StandIns.Nets, nets, afterSteel + Nodes(landings) + 1, mesh + landings.Length);
         json.WriteEndArray();
     }
 
@@ -99,7 +99,7 @@ internal static class SceneNodes
     private static int Nodes(ImmutableArray<StandIn> parts) => parts.IsEmpty ? 0 : parts.Length + 1;
 
     /// <summary>bridge / landings / a/sill, bridge / nets / B03/net-left; nothing where there are none.</summary>
-    private static void StandIns(Utf8JsonWriter json, string name, ImmutableArray<StandIn> parts, int first, int mesh)
+    private static void Shown(Utf8JsonWriter json, string name, ImmutableArray<StandIn> parts, int first, int mesh)
     {
         if (parts.IsEmpty)
         {

@@ -52,6 +52,10 @@ internal sealed class IfcParts(Part21File file, string bridge)
         ? file.Add($"IFCPLATE({Id(id)},$,{id},{part.Words},$,{place},{shape},{part.Name},.SHEET.)")
         : file.Add($"IFCMECHANICALFASTENER({Id(id)},$,{id},{part.Words},$,{place},{shape},{part.Name},$,$,.BOLT.)");
 
+    /// <summary>Something that is shown and is no piece of the bridge.</summary>
+    public Ref StandIn(string id, string words, string kind, Ref place, Ref shape) =>
+        file.Add($"IFCBUILDINGELEMENTPROXY({Id(id)},$,{id},{words},{kind},{place},{shape},$,.ELEMENT.)");
+
     /// <summary>What all places of a plate or a bolt have in common.</summary>
     public void Describe(SteelPart part, IReadOnlyCollection<Ref> parts)
     {

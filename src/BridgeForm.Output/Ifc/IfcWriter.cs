@@ -1,3 +1,4 @@
+using BridgeForm.Frames;
 using BridgeForm.Output.Gltf;
 using BridgeForm.Output.Part21;
 using BridgeForm.Roles;
@@ -23,22 +24,28 @@ public static class IfcWriter
         var building = Building(file, parts, shapes, model.Parameters.Name, place);
         var wood = Wood(model, shapes, parts, place);
         var steel = Steel(model, shapes, parts, place);
+        var nets = model.Nets().ToLookup(
+            n => PartId.OwnerOf(n.Id), n => Shown(n, n.Id, "NETTING", GltfMaterials.Rope), StringComparer.Ordinal);
         var frames = model.Frames.Select(f => f.Name).ToHashSet(StringComparer.Ordinal);
         List<Ref> contained = [];
         foreach (var group in model.Groups)
         {
             var assembly = parts.Assembly(group.Name, frames.Contains(group.Name) ? "FRAME" : "BAY", place);
             contained.Add(assembly);
-            parts.Aggregate(group.Name, assembly, [.. group.MemberIds.Select(id => wood[id]), .. steel[group.Name]]);
+            parts.Aggregate(group.Name, assembly, [.. group.MemberIds.Select(id => wood[id]), .. steel[group.Name], .. nets[group.Name]]);
         }
 
         contained.AddRange(Ropes(model, shapes, parts, place));
+        contained.AddRange(model.Landings().Select(l => Shown(l, StandIns.Landing(l), "BY OTHERS", GltfMaterials.Treated)));
         if (contained.Count > 0)
         {
             file.Add($"IFCRELCONTAINEDINSPATIALSTRUCTURE({parts.Id("building/contents")},$,$,$,{contained},{building})");
         }
 
         file.End();
+
+        Ref Shown(StandIn part, string id, string kind, int material) => parts.StandIn(
+            id, part.Words, kind, shapes.Within(place, part.Place), shapes.Show(shapes.Solid(material, part.Body.ToSolid().Value)));
     }
 
     /// <summary>Project, site and building, one in the other.</summary>

@@ -25,6 +25,9 @@ public static class OutputKinds
     /// <summary>The word of the report, which lists the files of all other kinds.</summary>
     public const string Report = "report";
 
+    /// <summary>The word of the model to print.</summary>
+    public const string ScaleModel = "scale-model";
+
     /// <summary>Name of the report's file.</summary>
     public const string ReportFile = "report.json";
 
@@ -65,7 +68,7 @@ public static class OutputKinds
         new("step", (model, output) => output.Write("model.step", stream => StepWriter.Write(model, stream))),
         new("ifc", (model, output) => output.Write("model.ifc", stream => IfcWriter.Write(model, stream))),
         new("usdz", (model, output) => output.Write("model.usdz", stream => UsdWriter.Write(model, stream))) { OnRequest = true },
-        new("scale-model", WriteScaleModel) { OnRequest = true },
+        new(ScaleModel, WriteScaleModel) { OnRequest = true },
     ];
 
     /// <summary>One file of templates a piece that needs them, and one of the whole set.</summary>

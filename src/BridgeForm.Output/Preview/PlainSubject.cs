@@ -123,6 +123,7 @@ internal static class PlainSubject
         ["loss-of-one-rope"] = "What would hold if one rope broke",
         ["rope-setting"] = "Two ropes that do not hang quite alike",
         ["joint-room"] = "Room for caps, rails and deck to move against each other",
+        ["survey-agreement"] = "Whether what was measured on site agrees with itself",
         ["ground-clearance"] = "Room between the bridge and the ground",
         ["water-clearance"] = "Room between the bridge and the highest water",
         ["bounce-vertical"] = "How much the bridge bounces under somebody who walks",

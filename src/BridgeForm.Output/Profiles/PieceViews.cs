@@ -42,7 +42,7 @@ internal static class WideView
             [.. parts.SelectMany(p => p.Labels), .. Mitre(piece.Near, ends[0]), .. Mitre(piece.Far, ends[1])]);
 
         IEnumerable<Label> Mitre(EndCut cut, double x) => Math.Abs(Elementary.Sin(cut.Mitre)) > Tolerances.InPage
-            ? [new Label(ProfileLayers.Dim, move(new SheetPoint(x, 0)).X, "Mitre " + Numbers.DegreeText(cut.Mitre))]
+            ? [new Label(ProfileLayers.Dim, move(new SheetPoint(x, 0)).X, "Miter " + Numbers.DegreeText(cut.Mitre))]
             : [];
     }
 
@@ -88,11 +88,23 @@ internal static class NarrowView
             new(
                 [new SheetPolyline(ProfileLayers.Outline, [.. stick.Select(Move).Select(p => new SheetVertex(p.X, p.Y))], true)],
                 [new Label(ProfileLayers.Text, 0, face == StockFace.MinusY ? "Lower narrow face" : "Upper narrow face")]),
+            .. face == StockFace.PlusY ? [new([Way(piece.Shape, Move)], [])] : Array.Empty<ViewDrawing>(),
             .. piece.Shape.Channels.Where(c => c.Face == face).Select(c => features.Of(c, stick, string.Empty)),
             .. piece.Shape.Holes.Where(h => h.Face == face).Select(h => features.Of(h, view.Up.Z * h.Across, string.Empty)),
         ];
         return new ViewDrawing(
             [.. parts.SelectMany(p => p.Entities).Distinct()], [.. parts.SelectMany(p => p.Labels)]);
+    }
+
+    /// <summary>The way mark's half on edge 1, which is this face: along the arris of the wide face that is up.</summary>
+    private static SheetPolyline Way(CutStock shape, Func<SheetPoint, SheetPoint> move)
+    {
+        var (y, z) = (shape.Width / 2, shape.Thickness / 2);
+        var tail = new Vector3d(shape.Near.XAt(y, z) + (WayMark.Length / 2), y, z);
+        SheetPoint At(Vector3d point) => move(PageView.NarrowHigh.Project(point));
+        return WayMark.Draw(
+            ProfileLayers.Mark, At(tail), At(tail with { X = tail.X + WayMark.Length }),
+            At(tail with { Z = z - WayMark.Height(shape.Thickness) }));
     }
 }
 

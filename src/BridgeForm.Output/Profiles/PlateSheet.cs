@@ -41,7 +41,7 @@ public static class PlateSheet
             .. holes.Select(h => $"{units.Length(h.Center.X)} right, {units.Length(h.Center.Y)} up"
                 + (sizes.Count > 1 ? $", {units.Length(2 * h.Radius)} wide" : "")),
             "Alike on both faces and sides, turned over",
-            units.System == UnitSystem.Imperial ? "Units: inches" : "Units: millimetres",
+            units.System == UnitSystem.Imperial ? "Units: inches" : "Units: millimeters",
             Caution.Text,
         ];
         return new Sheet(

@@ -3,6 +3,7 @@ using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
+using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Profiles;
 
@@ -101,28 +102,29 @@ internal static class PieceNotes
     public static ImmutableArray<string> Write(Piece piece, DisplayUnits units, string verdict, int characters)
     {
         var inches = units.System == UnitSystem.Imperial;
+        var ends = RoleTable.Of(piece.Role).Ends;
         string[] notes =
         [
             $"{piece.Mark} {RoleTable.Of(piece.Role).Printed}, {piece.Occurrences.Length} off",
             $"Stock: {piece.Stock}, {piece.Section} ({units.Length(piece.Shape.Thickness)} x {units.Length(piece.Shape.Width)}),"
                 + $" blank {units.Length(piece.BlankLength)} long",
-            EndNote("Near end (left)", piece.Near),
-            EndNote("Far end (right)", piece.Far),
+            EndNote(ends.Near + " (left)", piece.Near, piece.Shape),
+            EndNote(ends.Far + " (right)", piece.Far, piece.Shape),
             .. TaperNote(piece, units),
             $"Face up: {TurnWords.Faces(piece).Drawn}. Grain runs left to right.",
             TurnWords.Mark(piece) + ", drawn on this face",
             .. TurnNote(piece),
-            inches ? "Units: inches" : "Units: millimetres",
+            inches ? "Units: inches" : "Units: millimeters",
             Caution.Text,
             .. verdict.Length > 0 ? [verdict] : (string[])[],
         ];
         return [.. notes.SelectMany(note => Wrapped(note, Math.Max(characters, ShortestLine)))];
     }
 
-    private static string EndNote(string end, EndCut cut) =>
-        $"{end}: mitre {Numbers.DegreeText(cut.Mitre)}, bevel {Numbers.DegreeText(cut.Bevel)}, edge line {Numbers.DegreeText(cut.Edge)}, "
+    private static string EndNote(string end, EndCut cut, CutStock stock) =>
+        $"{end}: miter {Numbers.DegreeText(cut.Mitre)}, bevel {Numbers.DegreeText(cut.Bevel)}, edge line {Numbers.DegreeText(cut.Edge)}, "
         + (cut.InReach ? "in reach of the saw"
-            : cut.NeedsTemplate ? "out of reach: " + CutWays.Words(cut.Way)
+            : cut.NeedsTemplate ? "out of reach: " + CutWays.Words(cut, stock)
             : $"out of reach: saw with a taper block of {Numbers.DegreeText(cut.Wedge)}");
 
     /// <summary>Places where near end and face lie otherwise than the notes before say.</summary>

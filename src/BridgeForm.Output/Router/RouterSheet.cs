@@ -48,7 +48,7 @@ internal static class RouterRemarks
     public static IEnumerable<string> Tail(ImmutableArray<SheetLayer> layers, RouterBit bit, UnitSystem system) =>
     [
         "Bit " + Exact(bit.Diameter, system),
-        system == UnitSystem.Imperial ? "Units: inches" : "Units: millimetres",
+        system == UnitSystem.Imperial ? "Units: inches" : "Units: millimeters",
         .. layers.Select(l => RouterLayers.Words(l.Name)),
         Caution.Text,
     ];

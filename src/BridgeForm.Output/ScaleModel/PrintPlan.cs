@@ -85,9 +85,13 @@ internal sealed record PrintPlan
         }
 
         var model = source.Model;
-        if (model.Pieces.Any(p => p.Role is Role.Packer or Role.Shim))
+        string[] shims =
+        [
+            .. new[] { Role.Packer, Role.Shim }.Where(r => model.Pieces.Any(p => p.Role == r)).Select(r => RoleTable.Of(r).Many),
+        ];
+        if (shims.Length > 0)
         {
-            yield return "Left out: tapered shims, thinner than a printer's line; glue fills their gap";
+            yield return $"Left out: {string.Join(" and ", shims)}, thinner than a printer's line; glue fills their gap";
         }
 
         if (model.Pieces.Any(p => p.Role == Role.Newel))
@@ -103,6 +107,16 @@ internal sealed record PrintPlan
         if (!model.Steel().IsEmpty)
         {
             yield return "Left out: plates and bolts of joints";
+        }
+
+        if (!model.Nets().IsEmpty)
+        {
+            yield return "Left out: netting of the guard; a piece of tulle glued to rails and caps shows it";
+        }
+
+        if (!model.Landings().IsEmpty)
+        {
+            yield return "Left out: landings, which are by others; the ends of the ground stand for them";
         }
 
         if (model.Pieces.Any(p => p.Role == Role.Handrail))

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.ScaleModel;
@@ -10,6 +11,9 @@ public static class ScaleModelTable
 
     /// <summary>The table as text.</summary>
     public static string Csv(BridgeModel model) => Csv(PrintPlan.Of(model));
+
+    /// <summary>What is not as on the bridge, in sentences: what is printed thicker, what is left out, what does not fit the bed.</summary>
+    public static ImmutableArray<string> Told(BridgeModel model) => PrintPlan.Of(model).Told;
 
     internal static string Csv(PrintPlan plan) => CsvText.Write(Head,
     [

@@ -42,7 +42,10 @@ public static class ErectionSheet
         [
             .. ErectionPlan.Heaviest(steps) is { } most
                 ? [new FlowRow(
-                    [FormattableString.Invariant($"Heaviest lift: {text.Mass(most.Mass)}, {most.Where}, step {most.Number}.")],
+                    [
+                        FormattableString.Invariant($"Heaviest lift: {text.Mass(most.Mass)}, {most.Where}, step {most.Number}; ")
+                            + "wood green or freshly treated.",
+                    ],
                     Strong: true)]
                 : ImmutableArray<FlowRow>.Empty,
             new(
@@ -77,8 +80,8 @@ public static class ErectionSheet
     private static FlowTable Crew(BridgeModel model, ImmutableArray<StageSlope> stages, QuantityText w) => new(
         "With the crew on it",
         $"Two people with tools, {w.Force(CrewOnStage.Person)} each (ASCE 37-14, from memory), on each frame that the stage "
-            + "hung: in the middle of the deck for slope and tension, beside one guard for the cross slope, at either end alone, at "
-            + "both on one side and on opposite ones; of the frame that leans most, no wind, nobody pushing, nothing held from the "
+            + "hung, at either end alone and at both: in the middle of the deck for slope and tension, beside one guard for the cross "
+            + "slope, on one side and on opposite ones; of the frame that leans most, no wind, nobody pushing, nothing held from the "
             + "side. More people, or stacks of wood, tilt it more. Bold: more than a bridge in use may tilt "
             + $"({QuantityText.Degrees(MostTilt(model))}): one person at a time at either end, in the middle of the deck. Where it turns "
             + "over, nobody goes on without side stays.",
@@ -123,7 +126,9 @@ public static class ErectionSheet
         var half = Math.Max(model.Parameters.Frames.Base.Length, model.Parameters.Ropes.Spacing) / 2;
         var (beside, behind) = (Beside(text.Units), Behind(text.Units));
         // Without a backstay the anchor stands behind the support by the chain.
-        var chain = Loads.RopeChain.Of(model.Parameters, model.Ropework)?.Length ?? 0;
+        var hung = Loads.RopeChain.Of(model.Parameters, model.Ropework);
+        var chain = hung?.Length ?? 0;
+        var isGuessed = hung is null && (site.A.Backstay is null || site.B.Backstay is null);
         double Back(Project.BackstayParameters? stay) => behind + (stay is null ? chain : stay.Length * Elementary.Cos(stay.Angle));
         var (backA, backB, across) = (Back(site.A.Backstay), Back(site.B.Backstay), half + beside);
         var (room, tall) = (body.MaxX - body.MinX - 0.004, FigureHeight - 0.020);
@@ -135,7 +140,8 @@ public static class ErectionSheet
             [
                 $"Exclusion zone from above, 1 : {NumberText.Rounded(ratio, 0)}: {text.Length(beside)} beside the bridge, "
                     + $"{text.Length(behind)} behind supports and anchors (own figures); nobody in it, on the ground",
-                "below either, while anything is lifted or a rope is drawn tight, but those who work there.",
+                "below either, while anything is lifted or a rope is drawn tight, but those who work there."
+                    + (isGuessed ? " Anchors not known: drawn from the supports, reckon from yours." : ""),
             ],
             PageText.Small, bold: true);
         Box(canvas, PageLayers.Accent, At(-backA, -across), At(site.Span + backB, across));

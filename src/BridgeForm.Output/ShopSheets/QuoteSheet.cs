@@ -188,7 +188,9 @@ public static class QuoteSheet
         yield return Hours("shop", "settings of the saw", settings, quote.SetUp);
         var channels = model.Pieces.Sum(p => p.Shape.Channels.Length * p.Occurrences.Length);
         yield return Hours("shop", "channels", channels, quote.Channel);
-        yield return Hours("erection", "stages of the assembly", stages, quote.Stage);
+        yield return Hours(
+            "erection", "stages of the assembly (not in it: landings, anchors, marking, eyes, hoisting, sighting, correcting)", stages,
+            quote.Stage);
         if (quote.Rates.ContainsKey("delivery"))
         {
             yield return Line(quote, "delivery", "delivery", "delivery", 1, "1");

@@ -11,7 +11,11 @@ namespace BridgeForm.Output.ShopSheets;
 /// </summary>
 public static class SurveySheet
 {
-    private const int BlankRows = 16;
+    private const string AtA = "mark at A";
+    private const int MostBlankRows = 16;
+
+    // Rows of the blank form besides those of the ground: its heading and the marks.
+    private const int OtherRows = 5;
     private const double RowHeight = 0.0075;
     private const double FigureHeight = 0.042;
     private const double Pad = 0.0015;
@@ -47,7 +51,6 @@ public static class SurveySheet
     private static SheetBook Draw(SheetWords words, Paper paper, UnitSystem units, SurveyParameters? survey)
     {
         var frame = PageFrame.On(paper, words);
-        var rows = Rows(units, survey);
         var (body, left) = (frame.Body, frame.Body.MinX);
         ImmutableArray<string> how =
             [.. How(new QuantityText(units)).SelectMany(s => PageText.Wrapped(s, body.MaxX - body.MinX, PageText.Small))];
@@ -59,23 +62,34 @@ public static class SurveySheet
         top -= FigureHeight;
         var pages = new List<List<SheetEntity>> { entities };
         var footHeight = PageText.HeightOf(foot.Length, PageText.Small) + Pad;
-        foreach (var row in rows.Prepend(["Reading on", "Level distance from A", "Rod", "Height above the mark at A"]))
+        // The blank form is one page to hold.
+        var room = (int)((top - body.MinY - footHeight) / RowHeight) - OtherRows;
+        Put(Heading);
+        foreach (var row in Rows(units, survey, Math.Clamp(room, 1, MostBlankRows)))
         {
             if (top - RowHeight < body.MinY + footHeight)
             {
                 pages.Add([]);
                 top = body.MaxY;
+                Put(Heading);
             }
 
-            pages[^1].AddRange(Row(row, left, top, body.MaxX - body.MinX));
-            top -= RowHeight;
+            Put(row);
         }
 
         pages[^1].AddRange(PageText.Column(left, top - Pad, foot, PageText.Small));
         return new SheetBook(words.Title, [.. pages.Select((p, i) => frame.Page(p, i + 1, pages.Count))]);
+
+        void Put(ImmutableArray<string> row)
+        {
+            pages[^1].AddRange(Row(row, left, top, body.MaxX - body.MinX));
+            top -= RowHeight;
+        }
     }
 
-    private static ImmutableArray<ImmutableArray<string>> Rows(UnitSystem units, SurveyParameters? survey)
+    private static ImmutableArray<string> Heading { get; } = ["Reading on", "Level distance from A", "Rod", "Height above the mark at A"];
+
+    private static ImmutableArray<ImmutableArray<string>> Rows(UnitSystem units, SurveyParameters? survey, int blank)
     {
         var words = new QuantityText(units);
         if (survey is null)
@@ -83,7 +97,7 @@ public static class SurveySheet
             return
             [
                 ["mark at A, out", "0", "", "0"],
-                .. Enumerable.Repeat<ImmutableArray<string>>(["ground", "", "", ""], BlankRows),
+                .. Enumerable.Repeat<ImmutableArray<string>>(["ground", "", "", ""], blank),
                 ["mark at B, out", "", "", ""],
                 ["mark at B, back", "", "", ""],
                 ["mark at A, back", "0", "", "0"],
@@ -118,8 +132,10 @@ public static class SurveySheet
                 + "______________ Rise back ______________ Misclosure ______________";
             yield return "Date ______________    Read by ______________    Written by ______________";
             yield return units == UnitSystem.Metric
-                ? "site: { survey: { out: [[0 m, 1.38 m], [4 m, 2.84 m], [9 m, 1.22 m]], back: [1.30 m, 1.46 m], tape: 9.01 m } }"
-                : "site: { survey: { out: [[0 ft, 4.52 ft], [12 ft, 9.3 ft], [30 ft, 4.02 ft]], back: [4.4 ft, 4.91 ft], tape: 30 ft } }";
+                ? "site: { survey: { out: [[0 m, 1.38 m], [0.5 m, 1.9 m], [4 m, 2.84 m], [8.5 m, 1.8 m], [9 m, 1.22 m]], "
+                    + "back: [1.30 m, 1.46 m], tape: 9.01 m } }"
+                : "site: { survey: { out: [[0 ft, 4.52 ft], [2 ft, 6.1 ft], [12 ft, 9.3 ft], [28 ft, 5.9 ft], [30 ft, 4.02 ft]], "
+                    + "back: [4.4 ft, 4.91 ft], tape: 30 ft } }";
             yield break;
         }
 
@@ -128,7 +144,7 @@ public static class SurveySheet
             + $". Rise {words.Length(survey.Rise)}: out {words.Length(survey.RiseOut)}"
             + (survey.RiseBack is { } back
                 ? $", back {words.Length(back)}, misclosure {words.Length(survey.Misclosure!.Value)}."
-                : ", not levelled back: a wrong reading shows nowhere.");
+                : ", not leveled back: a wrong reading shows nowhere.");
     }
 
     private static IEnumerable<SheetEntity> Row(ImmutableArray<string> entries, double left, double top, double width)
@@ -158,11 +174,13 @@ public static class SurveySheet
         ];
         yield return new SheetPolyline(PageLayers.Cut, [.. ground.Select(p => new SheetVertex(p.X, p.Y))], Closed: false);
         yield return new SheetLine(PageLayers.Layout, new SheetPoint(left, sight), new SheetPoint(right, sight));
-        foreach (var (point, name) in ((SheetPoint, string)[])[(ground[1], "mark at A"), (ground[3], "ground"), (ground[4], "mark at B")])
+        foreach (var (point, name) in ((SheetPoint, string)[])[(ground[1], AtA), (ground[3], "ground"), (ground[4], "mark at B")])
         {
             yield return Line(point.X, point.Y, point.X, sight + 0.004);
             yield return PageText.Left(point.X + Pad, ((point.Y + sight) / 2) - Pad, "rod", PageText.Small);
-            yield return PageText.Left(point.X + Pad, point.Y - 0.0035, name, PageText.Small, bold: true);
+            // Beside A's point the ground falls away to the right: its name stands to the left of it.
+            yield return PageText.Left(
+                name is AtA ? left : point.X + Pad, point.Y - 0.0035, name, PageText.Small, bold: true);
         }
 
         yield return new SheetLine(PageLayers.Accent, ground[1], ground[4]);

@@ -1,3 +1,4 @@
+using BridgeForm.Frames;
 using BridgeForm.Output.Brep;
 using BridgeForm.Output.Gltf;
 using BridgeForm.Output.Part21;
@@ -51,6 +52,23 @@ public static class StepWriter
             var product = products.Part(steel.Name, steel.Words, solids);
             products.Text(product, "material property", "material name", "mild steel, galvanized");
             parts.AddRange(steel.Places.Select(p => (product, p.Id, p.Place)));
+        }
+
+        void Add(StandIn shown, string name, int material)
+        {
+            var solid = bodies.Solid(shown.Id, RoundedSolid.Build(shown.Body, shown.Body.ToSolid().OrNull!));
+            styled.Add(colours.Give(solid, material));
+            parts.Add((products.Part(name, shown.Words, [solid]), name, shown.Place));
+        }
+
+        foreach (var landing in model.Landings())
+        {
+            Add(landing, StandIns.Landing(landing), GltfMaterials.Treated);
+        }
+
+        foreach (var net in model.Nets())
+        {
+            Add(net, net.Id, GltfMaterials.Rope);
         }
 
         products.Assembly(model.Parameters.Name, "Footbridge", parts);

@@ -72,7 +72,8 @@ public static class StockPlanTable
     }
 
     /// <summary>What a short piece is held by until it is parted.</summary>
-    private static string Held(PlannedBoard board, BoardPiece piece, DisplayUnits units) => piece.Held <= 0 ? string.Empty
+    private static string Held(PlannedBoard board, BoardPiece piece, DisplayUnits units) =>
+        piece.RipsOn ? " (ripped in one length with the next, then cut apart)" : piece.Held <= 0 ? string.Empty
         : board.Pieces.Any(p => Math.Abs(p.Start - piece.Start - piece.BlankLength - piece.Held) < Tolerances.CutAlike)
         ? $" (two from one blank with the next, {units.Length(piece.Held)} between them to hold, parted last)"
         : $" ({units.Length(piece.Held)} more to hold it by, parted last)";

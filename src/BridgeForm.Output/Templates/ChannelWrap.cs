@@ -1,6 +1,7 @@
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
 using BridgeForm.Quantities;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Templates;
@@ -125,11 +126,13 @@ internal static class ChannelWrap
             .. _atNear ? [EndLine(_piece.Shape.Near)] : Array.Empty<SheetEntity>(),
             .. _atFar ? [EndLine(_piece.Shape.Far)] : Array.Empty<SheetEntity>(),
             PageText.Centered(P((Begin + End) / 2, 0).X, Clear(), _piece.Mark, PageText.Large, bold: true),
-            .. _atNear ? [PageText.Centered(P((Begin + End) / 2, 0).X, Above() + 0.002, "near end", PageText.Small)] : Array
+            .. _atNear ? [PageText.Centered(P((Begin + End) / 2, 0).X, Above() + 0.002, Ends.ShopNear, PageText.Small)] : Array
                 .Empty<SheetEntity>(),
-            .. _atFar ? [PageText.Centered(P((Begin + End) / 2, 0).X, _high - 0.004, "far end", PageText.Small)] : Array
+            .. _atFar ? [PageText.Centered(P((Begin + End) / 2, 0).X, _high - 0.004, Ends.ShopFar, PageText.Small)] : Array
                 .Empty<SheetEntity>(),
         ];
+
+        private EndWords Ends => RoleTable.Of(_piece.Role).Ends;
 
         /// <summary>Channel centre, in the margin between the features and one end of the paper.</summary>
         private double Clear() => _atFar && !_atNear ? _high - 0.011 : Above() + 0.007;
@@ -141,17 +144,19 @@ internal static class ChannelWrap
             return cut is > 0 and < LittleMitre ? _low + cut : _low;
         }
 
-        private static string Words(Channel c, DisplayUnits units) =>
+        private string Words(Channel c, DisplayUnits units) =>
             $"Channel {Fine(c.Width, units)} wide, knife lines as drawn, {Fine(c.Width / 2, units)} each side of its center line, "
             + $"{units.Length(c.Depth)} deep in the middle" + (Math.Abs(c.FloorSlope) > Tolerances.LevelFloor
-                ? $", floor sloping {Numbers.DegreeText(Elementary.Atan(c.FloorSlope))}" : string.Empty)
-            + $"; center {Fine(c.Center, units)} from the near end.";
+                ? $", floor sloping {Numbers.DegreeText(Elementary.Atan(c.FloorSlope))}"
+                    + (GangLayout.IsCutLevel(c, _piece.Shape) ? ", cut level as the gang sheet says" : string.Empty)
+                : string.Empty)
+            + $"; center {Fine(c.Center, units)} from the {Ends.ShopNear}.";
 
         private static string Fine(double metres, DisplayUnits units) => new QuantityText(units.System).Fine(metres);
 
         private string Words(Hole h, DisplayUnits units) =>
             $"Hole ⌀ {units.Length(h.Diameter)}, {(h.Depth is { } d ? units.Length(d) + " deep" : "through")}; {units.Length(h.X)} from "
-                + $"the near end, {units.Length(HoleRows.FromEdge(_piece.Shape, h))} from {HoleRows.EdgeOf(h)}.";
+                + $"the {Ends.ShopNear}, {units.Length(HoleRows.FromEdge(_piece.Shape, h))} from {HoleRows.EdgeOf(h)}.";
 
         /// <summary>Pocket over the face and down both edges to the floor; centre line and knife lines.</summary>
         private IEnumerable<SheetEntity> Pocket(Channel c, DisplayUnits units)

@@ -27,6 +27,9 @@ internal sealed record CutUse(ImmutableArray<Piece> Pieces)
     /// <summary>All marks, shortened where they follow each other.</summary>
     public string Marks => string.Join(", ", Pieces.Select(p => p.Mark));
 
+    /// <summary>An end by what it is of such a part: foot or head, left or right, towards A or B.</summary>
+    public string EndName(PieceEnd end) => RoleTable.Of(First.Role).Ends.Shop(end == PieceEnd.Near);
+
     /// <summary>What it is, how many, of what, and how it lies.</summary>
     public ImmutableArray<string> Notes(DisplayUnits units) =>
     [

@@ -7,8 +7,8 @@ using BridgeForm.Solids;
 namespace BridgeForm.Output.Templates;
 
 /// <summary>
-/// How bases get their channels: those with level floors of equal depth clamped side by side, undersides up and crown down, in one
-/// pass; those with sloped floors on a tilting sled. (Common practice, no source.)
+/// How bases get their channels: those whose floors are cut level, of equal depth, clamped side by side, undersides up and crown down,
+/// in one pass; those with sloped floors on a tilting sled. (Common practice, no source.)
 /// </summary>
 internal static class GangLayout
 {
@@ -65,7 +65,16 @@ internal static class GangLayout
         return channel with { Depth = deep * Elementary.Cos(Elementary.Atan(channel.FloorSlope)), FloorSlope = 0 };
     }
 
-    private static bool IsLevel(Piece piece) => piece.Shape.Channels.All(c => Math.Abs(c.FloorSlope) < Tolerances.LevelFloor);
+    /// <summary>
+    /// A floor is cut level where it is out by no more than a loaded edge may be: |slope| · width from arris to arris, half of it at
+    /// either, by the rule of <see cref="SawSettings"/>.
+    /// </summary>
+    public static bool IsCutLevel(Channel channel, CutStock stock) => OutOfLevel(channel, stock) <= SawSettings.LoadedGap;
+
+    private static double OutOfLevel(Channel channel, CutStock stock) =>
+        Math.Abs(channel.FloorSlope) * new UnrolledStock(stock.Width, stock.Thickness).Across(channel.Face);
+
+    private static bool IsLevel(Piece piece) => piece.Shape.Channels.All(c => IsCutLevel(c, piece.Shape));
 
     private static string KeyOf(Piece piece) =>
         StickKey(piece) + string.Concat(piece.Shape.Channels.Select(c => Tenth(c.Depth)));
@@ -87,12 +96,22 @@ internal static class GangLayout
             [
                 .. use.Notes(units),
                 $"Clamp them side by side, {WrapAround.FaceName(channel.Face)} on top, faces flush, crown down on the bench, so that "
-                    + "it is up in service, near ends flush against a batten. "
+                    + "it is up in service, left ends flush against a batten. "
                     + "Mark center lines and knife lines from the true-size stick across all of them, score the knife lines, rout against "
                     + "a straight-edge.",
                 Routing(channel, bit, units),
+                .. use.Pieces.Where(p => p.Shape.Channels.Any(c => Math.Abs(c.FloorSlope) > Tolerances.LevelFloor))
+                    .Select(p => LevelWords(p, units)),
             ],
             [.. PlanEntities(piece, Math.Min(count, MostDrawn), count, units)]);
+    }
+
+    private static string LevelWords(Piece piece, DisplayUnits units)
+    {
+        var channel = piece.Shape.Channels.MaxBy(c => Math.Abs(c.FloorSlope))!;
+        return $"Floors of {piece.Mark} slope by {Numbers.DegreeText(Elementary.Atan(Math.Abs(channel.FloorSlope)))}: cut level with the "
+            + $"others, as deep in the middle, they are out by {Numbers.Gap(OutOfLevel(channel, piece.Shape), units)} from "
+            + $"arris to arris, of {Numbers.Gap(SawSettings.LoadedGap, units)} that is let pass.";
     }
 
     private static string Routing(Channel channel, double bit, DisplayUnits units)
@@ -207,9 +226,9 @@ internal static class GangLayout
         return new TemplateBlock(
             $"Layout stick for {use.Marks} · to mark on a batten, not to scale",
             [
-                "On a straight batten, from its near end, all with one steel tape hooked there: "
+                "On a straight batten, from its left end, all with one steel tape hooked there: "
                     + string.Join("; ", lines.Select(l => $"{l.Name} {Fine(l.At, units)}{(l.Across.Length > 0 ? $" ({l.Across})" : "")}"))
-                    + $"; far end {Fine(piece.BlankLength, units)}. The batten's near end lies on the near (left) end of the base. True "
+                    + $"; right end {Fine(piece.BlankLength, units)}. The batten's left end lies on the base's left end. True "
                     + "size on a roll, or with make --templates all." + HoleWords(piece),
             ],
             [
@@ -236,8 +255,8 @@ internal static class GangLayout
     private static IEnumerable<SheetEntity> StickEntities(Piece piece, DisplayUnits units)
     {
         yield return Ring(PageLayers.Cut, 0, 0, piece.BlankLength, StickHeight);
-        yield return PageText.Left(0.002, 0.002, "near end", PageText.Small);
-        yield return PageText.Right(piece.BlankLength - 0.002, 0.002, "far end", PageText.Small);
+        yield return PageText.Left(0.002, 0.002, "left end", PageText.Small);
+        yield return PageText.Right(piece.BlankLength - 0.002, 0.002, "right end", PageText.Small);
         foreach (var channel in piece.Shape.Channels)
         {
             foreach (var x in (double[])[channel.Center - (channel.Width / 2), channel.Center + (channel.Width / 2)])

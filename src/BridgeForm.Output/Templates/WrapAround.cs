@@ -25,7 +25,7 @@ internal static class WrapAround
 
     /// <summary>The template of one end.</summary>
     public static TemplateBlock Draw(CutUse use, PieceEnd end, DisplayUnits units) => new(
-        $"{use.Marks} · {(end == PieceEnd.Near ? "near end" : "far end")} · wrap-around",
+        $"{use.Marks} · {use.EndName(end)} · wrap-around",
         [
             .. use.Notes(units),
             "Cut out, fold on the dashed lines, wrap round the board with the print outside and the folds on its edges; the flap laps "

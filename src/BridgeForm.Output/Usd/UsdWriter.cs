@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Frames;
 using BridgeForm.Output.Gltf;
 using BridgeForm.Pieces;
 using BridgeForm.Roles;
@@ -58,11 +59,32 @@ public static class UsdWriter
             text.Thing("Xform", "joints", () => Joints(text, model));
         }
 
+        Beside(text, StandIns.Landings, model.Landings(), GltfMaterials.Treated);
+        Beside(text, StandIns.Nets, model.Nets(), GltfMaterials.Rope);
         text.Thing("Xform", RopeIds.Group, () =>
         {
             foreach (var rope in model.RopeLines)
             {
                 Shown(text, rope.Name, [], Placement.Identity, Mesh(RopeTube.Build(rope), GltfMaterials.Rope));
+            }
+        });
+    }
+
+    /// <summary>What is shown beside the bridge's own parts; nothing where there is none.</summary>
+    private static void Beside(UsdText text, string name, ImmutableArray<StandIn> parts, int material)
+    {
+        if (parts.IsEmpty)
+        {
+            return;
+        }
+
+        text.Thing("Xform", name, () =>
+        {
+            foreach (var part in parts)
+            {
+                Shown(
+                    text, part.Id, ["customData = {", $"    string id = {Quoted(part.Id)}", "}"], part.Place,
+                    Mesh(part.Body.ToSolid().Value.Triangulate(), material));
             }
         });
     }

@@ -1,5 +1,8 @@
-import { ConeGeometry, CylinderGeometry, Group, InstancedMesh, Matrix4, MeshLambertMaterial, Vector3, type Color } from 'three';
+import {
+  type BatchedMesh, ConeGeometry, CylinderGeometry, Group, InstancedMesh, Matrix4, MeshLambertMaterial, Vector3, type Color,
+} from 'three';
 import { apartMove, type Leaving } from './apart';
+import { thinGrass } from './full/growth';
 import { readGlb, type Finish, type Part } from './glb';
 import { crowd, isPeople } from './people';
 import { buildPerson } from './person';
@@ -66,6 +69,8 @@ export async function buildBridge(file: BridgeFile, plain: boolean, land?: Land)
     group.add(steel.mesh);
   }
 
+  thinGrass(setting.land.group, 2 * triangles(wood.mesh) + (steel === null ? 0 : triangles(steel.mesh)));
+
   const state: State = { load: null, large: false, times: 1, empty: false, finish: 0, chosen: null, apart: null, person: true, inside: false };
   let shape = designShape(view);
   let owners: ReadonlySet<string> | null = null;
@@ -93,7 +98,7 @@ export async function buildBridge(file: BridgeFile, plain: boolean, land?: Land)
         return state.apart === null ? at.multiply(part.place) : at.multiply(apartMove(view, state.apart, part)).multiply(part.place);
       };
       placeWood(wood, place);
-      steel?.place(place);
+      steel?.place(place, state.apart !== null);
       ropes.follow(shape);
       ropes.group.visible = state.apart === null;
       const chosen = state.chosen === null ? undefined : loaded.parts[state.chosen];
@@ -105,6 +110,16 @@ export async function buildBridge(file: BridgeFile, plain: boolean, land?: Land)
     },
   };
   return shown;
+}
+
+/** Of all that a mesh of many shapes shows. */
+function triangles(mesh: BatchedMesh): number {
+  let sum = 0;
+  for (let i = 0; i < mesh.instanceCount; i++) {
+    sum += (mesh.getGeometryRangeAt(mesh.getGeometryIdAt(i))?.count ?? 0) / 3;
+  }
+
+  return sum;
 }
 
 /** The load the bridge is drawn under, null: none. */

@@ -34,6 +34,10 @@ function hills(view: BridgeView, x: number, z: number): number {
 
 /** Where the ground is at a support, under its end frame: at the other end's level where this one is up in a tree. */
 function footOf(view: BridgeView, end: 0 | 1): number {
+  if (isRaised(view, end) && view.ground.length > 1) {
+    return along(view.ground, end === 0 ? 0 : view.span);
+  }
+
   return view.landings[isRaised(view, end) ? (end === 0 ? 1 : 0) : end].top - 0.08;
 }
 
@@ -63,7 +67,7 @@ function bank(view: BridgeView, feet: [number, number], end: 0 | 1, back: number
   const { walk, stay } = view.landings[end];
   const foot = feet[end];
   if (isRaised(view, end)) {
-    return foot;
+    return view.ground.length > 1 ? along(view.ground, end === 0 ? -back : view.span + back) : foot;
   }
 
   const way = foot + (walk - 0.04 - foot) * smooth(0.5, 1.5, back);
@@ -77,7 +81,7 @@ function bank(view: BridgeView, feet: [number, number], end: 0 | 1, back: number
   return way + (low - way) * aside;
 }
 
-function along(line: readonly [number, number][], x: number): number {
+export function along(line: readonly [number, number][], x: number): number {
   for (let i = 1; i < line.length; i++) {
     const [p, q] = [line[i - 1] as [number, number], line[i] as [number, number]];
     if (x <= q[0]) {

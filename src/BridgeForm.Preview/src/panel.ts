@@ -58,7 +58,7 @@ function drawnAs(view: BridgeView, state: State, load: CaseView): string {
 }
 
 /** Said where it is seen; the check of the room that joints need says how much. */
-const JOINTS = 'Joints are not modelled: where caps or rails run into each other, real ones give way so far or press.';
+const JOINTS = 'Joints are not modeled: where caps or rails run into each other, real ones give way so far or press.';
 
 function writeChecks(checks: CheckView[]): void {
   const groups = ORDER.map((status) => ({ status, list: checks.filter((c) => c.status === status) })).filter((g) => g.list.length > 0);

@@ -1,5 +1,5 @@
 import { BoxGeometry, Color, CylinderGeometry, Matrix4, Quaternion, SphereGeometry, TorusGeometry, Vector3, type BufferGeometry } from 'three';
-import type { Ground } from './ground';
+import { along, type Ground } from './ground';
 import { painted } from './painted';
 import type { BridgeView, Landing, SupportKind } from './view';
 
@@ -23,11 +23,11 @@ export function kindOf(view: BridgeView, end: 0 | 1): SupportKind {
   return view.landings[end].support ?? (steep ? 'tree' : 'post');
 }
 
-/** The end stands up in a tree or on a platform over ground that stays as it is at the other end. */
+/** The end stands up in a tree or on a platform: over the site's ground, or over ground that stays as it is at the other end. */
 export function isRaised(view: BridgeView, end: 0 | 1): boolean {
   const kind = kindOf(view, end);
-  const above = view.landings[end].top - view.landings[end === 0 ? 1 : 0].top;
-  return (kind === 'tree' || kind === 'platform') && view.ground.length < 2 && above > 0.6;
+  const below = view.ground.length > 1 ? along(view.ground, end === 0 ? 0 : view.span) : view.landings[end === 0 ? 1 : 0].top;
+  return (kind === 'tree' || kind === 'platform') && view.landings[end].top - below > 0.6;
 }
 
 /** Whatever holds the ropes at one end, by others: landing, support, saddles and what the ropes go to. */

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using BridgeForm.Frames;
 using BridgeForm.Loads;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
@@ -136,7 +137,8 @@ public static class Verdict
         string?[] missing =
         [
             parameters.Loads.Snow is null ? "snow" : null,
-            parameters.Site.Ground.IsEmpty ? "the ground below" : null,
+            parameters.Site.Ground.IsEmpty ? "the ground below"
+                : Clearance.IsWhole(parameters.Site, DeckEnd.Beyond(parameters)) ? null : "the ground below outside its readings",
             parameters.Site.Water is null ? "high water" : null,
         ];
         var asked = missing.OfType<string>().ToList();

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Ropes;
 
 namespace BridgeForm.Loads;
@@ -20,7 +21,7 @@ public static class Clearance
     /// <param name="skipped">From each support to its end base's inner face.</param>
     public static double? OverGround(RopeShape shape, ImmutableArray<GroundPoint> ground, double below, double skipped)
     {
-        if (ground.Length < 2)
+        if (ground.IsEmpty)
         {
             return null;
         }
@@ -53,7 +54,7 @@ public static class Clearance
     /// <param name="ground">Ground line, world axes, x growing; empty for none.</param>
     internal static double? OverGround(RopePoint a, RopePoint b, ImmutableArray<GroundPoint> ground)
     {
-        if (ground.Length < 2)
+        if (ground.IsEmpty)
         {
             return null;
         }
@@ -81,6 +82,12 @@ public static class Clearance
         }
     }
 
+    /// <summary>It reaches under all that is looked at, from one end base's inner face to the other's.</summary>
+    /// <param name="site">Where the bridge stands.</param>
+    /// <param name="skipped">From each support to its end base's inner face.</param>
+    public static bool IsWhole(SiteParameters site, double skipped) => !site.Ground.IsEmpty
+        && site.Ground[0].X <= skipped + Tolerances.RoundOff && site.Ground[^1].X >= site.Span - skipped - Tolerances.RoundOff;
+
     /// <summary>Least height of the underside over still water; negative when the water reaches it.</summary>
     /// <param name="shape">The rope.</param>
     /// <param name="water">Level of the water, world y.</param>
@@ -98,7 +105,8 @@ public static class Clearance
             (low, high) = ground[middle].X <= x ? (middle, high) : (low, middle);
         }
 
+        // A single reading is a place, not a line.
         var run = ground[high].X - ground[low].X;
-        return ground[low].Y + ((ground[high].Y - ground[low].Y) * (x - ground[low].X) / run);
+        return low == high ? ground[low].Y : ground[low].Y + ((ground[high].Y - ground[low].Y) * (x - ground[low].X) / run);
     }
 }

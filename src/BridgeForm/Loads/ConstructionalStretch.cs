@@ -18,7 +18,7 @@ public sealed record StretchRange(ShareRange? Range, string Source)
         ({ } own, _) => new(own, "the project file"),
         (_, RopeKind.WireRope) => new(
             new ShareRange(0.00125, 0.005),
-            "new rope with a steel core, as rope catalogues print it: 0.125 % at a safety factor of 8, 0.25 % at 5, 0.5 % at 3"),
+            "new rope with a steel core, as rope catalogs print it: 0.125 % at a safety factor of 8, 0.25 % at 5, 0.5 % at 3"),
         _ => new(null, "no value seen for this kind of rope: ask its maker and write ropes.stretch"),
     };
 

@@ -38,7 +38,7 @@ internal static class SectionHint
 
         if (Actual(thin / 1000, wide / 1000, NamedMillimetres) is { } millimetres)
         {
-            return $"those are the actual millimetres of {millimetres.Name}; did you mean {millimetres.Name}?";
+            return $"those are the actual millimeters of {millimetres.Name}; did you mean {millimetres.Name}?";
         }
 
         if (thin > LargestNominal)

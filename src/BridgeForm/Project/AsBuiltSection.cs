@@ -122,7 +122,8 @@ internal static class AsBuiltSection
         }
 
         f.Stop(FaultCode.AsBuiltOtherBridge, path, $"{key}: measured '{f.Written(path)}', but site.{key} is "
-            + $"'{f.Written("site." + key)}': further apart than two turnbuckles move a rope ({f.Length(MostFed)}). Measure again, or "
+            + $"'{f.Written("site." + key)}': further apart than the longest "
+            + $"turnbuckles on sale move a rope, two of them ({f.Length(MostFed)}). Measure again, or "
             + $"write site.{key} as it is and make everything anew");
         return false;
     }
@@ -143,7 +144,8 @@ internal static class AsBuiltSection
         {
             f.Stop(FaultCode.AsBuiltOtherRope, path, $"{side}: a rope that hangs '{f.Written(path)}' deep is {f.Length(needs)} long "
                 + $"between the supports, but the rope of this bridge is {f.Length(has)} long there (ropes.sag "
-                + $"'{f.Written("ropes.sag")}'): further apart than two turnbuckles move it ({f.Length(MostFed)}). Measure again");
+                + $"'{f.Written("ropes.sag")}'): further apart than the longest turnbuckles on sale "
+                + $"move it, two of them ({f.Length(MostFed)}). Measure again");
         }
     }
 }

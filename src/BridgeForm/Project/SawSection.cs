@@ -57,7 +57,7 @@ internal static class SawSection
 
     public static KeySpec Tools => Define.List(
         "tools",
-        "Tools at hand that cut ends; each cut is told with the first in this order that reaches: mitre saw, circular saw, table saw, "
+        "Tools at hand that cut ends; each cut is told with the first in this order that reaches: miter saw, circular saw, table saw, "
             + "band saw",
         Define.Choice("", "A tool", null, [.. s_tools.Select(t => t.Word)]) with { Example = "mitre-saw" },
         0,

@@ -19,6 +19,9 @@ public sealed record ShopParameters
     /// <summary>Tools that cut ends.</summary>
     public required ShopTools Tools { get; init; }
 
+    /// <summary>How wood is held at a saw.</summary>
+    public required HoldParameters Hold { get; init; }
+
     /// <summary>Width of the saw cut, metres.</summary>
     public required double Kerf { get; init; }
 
@@ -62,9 +65,9 @@ internal static class ShopSection
         [
             Define.Map(
                 "saw",
-                "The mitre saw",
+                "The miter saw",
                 [
-                    Define.Quantity(QuantityKind.Angle, "mitre_limit", "Largest mitre it sets", "0 deg", "80 deg", "50 deg").Starting(),
+                    Define.Quantity(QuantityKind.Angle, "mitre_limit", "Largest miter it sets", "0 deg", "80 deg", "50 deg").Starting(),
                     Define.Quantity(QuantityKind.Angle, "bevel_limit", "Largest bevel it sets", "0 deg", "80 deg", "45 deg").Starting(),
                     Define.Length("kerf", "Width of its cut", "0 in", "1/2 in", "1/8 in", "3 mm").Starting(),
                     SawSection.Crosscut,
@@ -86,7 +89,7 @@ internal static class ShopSection
                 .Starting(),
             Define.Length("trim", "Cut off each end of a stock board before use", "0 in", "12 in", "1/2 in", "12 mm"),
             Define.Length("offcut", "Shortest offcut worth keeping", "0 in", "20 ft", "12 in", "300 mm"),
-            Define.Flag("share_cuts", "Neighbours on a board that are cut at the same angles share one cut", "false"),
+            Define.Flag("share_cuts", "Neighbors on a board that are cut at the same angles share one cut", "false"),
             Define.Flag("tabs", "Leave holding tabs in board files", "false"),
         ]).Starting();
 
@@ -96,6 +99,7 @@ internal static class ShopSection
         BevelLimit = v.Number("shop.saw.bevel_limit"),
         Saw = SawSection.Read(v),
         Tools = SawSection.ReadTools(v),
+        Hold = HoldParameters.For(v.Units),
         Kerf = v.Number("shop.saw.kerf"),
         RouterBit = v.Number("shop.router_bit"),
         Router = RouterSection.Read(v, v.Number("shop.router_bit")),

@@ -199,7 +199,7 @@ internal static class SurveySection
         return survey?.RiseBack is { } back
             ? $"the rod at A less the rod at B: {words.Length(survey.RiseOut)} out, {words.Length(back)} back, misclosure "
                 + $"{words.Length(survey.Misclosure!.Value)}, their mean"
-            : "the rod at A less the rod at B; levelled one way only, so that a wrong reading shows nowhere";
+            : "the rod at A less the rod at B; leveled one way only, so that a wrong reading shows nowhere";
     }
 
     // To 0.1 mm, in the unit of the project.

@@ -59,7 +59,10 @@ public sealed record EndWords(string Near, string Far, string Arrow, string Arro
 {
     private static readonly EndWords s_up = new("Foot", "Top", "up", "down", "foot", "head");
     private static readonly EndWords s_across = new("Left end", "Right end", "to the right", "to the left", "left end", "right end");
-    private static readonly EndWords s_along = new("End towards A", "End towards B", "towards B", "towards A", "end at A", "end at B");
+    private static readonly EndWords s_along = new("End towards A", "End towards B", "towards B", "towards A", "A end", "B end");
+
+    /// <summary>An end on a drawing.</summary>
+    public string Shop(bool near) => near ? ShopNear : ShopFar;
 
     /// <summary>Of parts that run so.</summary>
     public static EndWords For(RoleAxis axis) => axis switch

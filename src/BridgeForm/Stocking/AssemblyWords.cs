@@ -1,3 +1,4 @@
+using System.Globalization;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
@@ -9,6 +10,8 @@ public static class AssemblyWords
     /// <summary>A sentence without a full stop.</summary>
     public static string Of(AssemblyStep step) => step.Work switch
     {
+        AssemblyWork.BuildFrame when step.Parts.Any(p => PartId.Read(p) is { Role: Role.Shim }) =>
+            "Build the frame on the ground: base with its crown up, posts, braces, cap shims on the posts' heads; each by its arrow",
         AssemblyWork.BuildFrame => "Build the frame on the ground: base with its crown up, posts, braces; each by its arrow",
         AssemblyWork.SetEndFrame when step.Parts.IsEmpty =>
             "Set the end frame on its landing and fasten it as the engineer drew; the ropes pass clear of it",
@@ -35,4 +38,12 @@ public static class AssemblyWords
     /// <summary>What must hold a stage that they turn over.</summary>
     public static string SideStays(CrewOnStage crew) => "side stays hold it as the engineer drew them: the crew "
         + (crew.Steepest is null ? "turns it over here, in the middle of the deck too" : "beside one guard turns it over here");
+
+    /// <summary>What must be so at a stage that two beside a guard tilt more than a bridge in use may.</summary>
+    public static string OneByOne(CrewOnStage crew) => "from here on one person at a time is at either end, in the middle of the deck, and "
+        + $"says so to the others: two beside a guard tilt it by {Tilt(crew)} here";
+
+    /// <summary>The same for a stage that is not worked out, beside one that they turn over.</summary>
+    public static string SideStaysLike(int stage) => "side stays hold it as the engineer drew them: this stage is not worked out by "
+        + $"itself; at stage {stage.ToString(CultureInfo.InvariantCulture)} beside it the crew turns it over";
 }

@@ -80,10 +80,10 @@ internal static class BoardLayout
     {
         var pieces = ImmutableArray.CreateBuilder<BoardPiece>(load.Blanks.Length);
         var at = shop.Trim;
-        foreach (var blank in load.Blanks)
+        foreach (var (blank, ripsOn) in load.Blanks.SelectMany(Parted))
         {
             var held = blank.Length - (blank.Second is null ? 1 : 2) * blank.Each;
-            pieces.Add(new BoardPiece(blank.Mark, blank.Id, blank.Each, at) { Held = held });
+            pieces.Add(new BoardPiece(blank.Mark, blank.Id, blank.Each, at) { Held = held, RipsOn = ripsOn });
             if (blank.Second is { } second)
             {
                 pieces.Add(new BoardPiece(blank.Mark, second, blank.Each, at + blank.Each + held));
@@ -106,4 +106,9 @@ internal static class BoardLayout
             Math.Max(0, length - used - leftover),
             offer.ByPrice ? offer.Costs[load.Board] : null);
     }
+
+    /// <summary>Strips that are ripped in one length one by one; whether the next one is of the same length.</summary>
+    private static IEnumerable<(Blank Blank, bool RipsOn)> Parted(Blank blank) => blank.Strips.IsEmpty
+        ? [(blank, false)]
+        : blank.Strips.Select((strip, i) => (strip, i + 1 < blank.Strips.Length));
 }

@@ -11,7 +11,10 @@ namespace BridgeForm.Stocking;
 /// two frames where it is built from both ends.
 /// </summary>
 /// <param name="Frames">Numbers of the frames they stand at.</param>
-/// <param name="Steepest">Steepest chord with all in the middle, rise over run, positive; null where even that turns it over.</param>
+/// <param name="Steepest">
+/// Steepest chord with two in the middle of the deck, at either end alone and at both, rise over run, positive; null where even that
+/// turns it over.
+/// </param>
 /// <param name="Tension">Largest tension of one rope then, newtons; null likewise.</param>
 /// <param name="Tilt">
 /// Largest cross slope of any frame that hangs with two beside one guard, at either end alone, at both ends on one side and on opposite
@@ -41,11 +44,12 @@ public sealed record CrewOnStage(ImmutableArray<int> Frames, double? Steepest, d
 
         var (spacing, edge) = (
             parameters.Ropes.Spacing, NodeLoads.EdgeFromMiddle(DeckWidth.BetweenPosts(parameters), parameters.Loads.PointEdge));
-        var middle = Solve(hung.Select(f => (f, 0.0)));
+        // One crew pulls the ropes down at its own end alone: steeper there than two crews that pull against each other.
+        var middle = Crews(hung).Select(frames => Solve(frames.Select(f => (f, 0.0)))).ToList();
         return new CrewOnStage(
             hung,
-            middle is null ? null : RopeCurve.Steepest(middle.Left.Nodes),
-            middle?.Left.LargestTension,
+            Largest(middle.Select(p => p is null ? (double?)null : RopeCurve.Steepest(p.Left.Nodes))),
+            Largest(middle.Select(p => p?.Left.LargestTension)),
             Largest(Beside(hung, edge).Select(Solve).Select(p => p is null ? null : LargestOf(p))));
 
         PairShape? Solve(IEnumerable<(int Frame, double Aside)> people) => PairSolver.TryFind(
@@ -58,6 +62,9 @@ public sealed record CrewOnStage(ImmutableArray<int> Frames, double? Steepest, d
         // Where nothing hangs there is no frame to lean.
         double? LargestOf(PairShape pair) => pair.Tilts.Where((_, i) => stage.Weights[i] > 0).Max(Math.Abs);
     }
+
+    private static IEnumerable<IEnumerable<int>> Crews(ImmutableArray<int> hung) =>
+        hung.Length > 1 ? [.. hung.Select(f => (int[])[f]), hung] : [hung];
 
     private static IEnumerable<IEnumerable<(int Frame, double Aside)>> Beside(ImmutableArray<int> hung, double edge)
     {

@@ -123,6 +123,9 @@ public sealed record BoardPiece(string Mark, string Id, double BlankLength, doub
     /// </summary>
     public double Held { get; init; }
 
+    /// <summary>A packer that is ripped in one length with the piece after it, before the two are cut apart.</summary>
+    public bool RipsOn { get; init; }
+
     /// <summary>Its near end is made by the same cut as the far end of the piece before it; their blanks overlap.</summary>
     public bool SharesCut { get; init; }
 }

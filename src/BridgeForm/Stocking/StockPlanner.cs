@@ -52,7 +52,7 @@ public static class StockPlanner
 
     private static StockJob Job(ImmutableArray<Piece> pieces, Offer offer, ShopParameters shop, int firstNumber, CancellationToken token)
     {
-        var classes = LengthClasses.Sort(LengthClasses.Blanks(pieces.Where(p => offer.Gives(p.BlankLength)), offer));
+        var classes = LengthClasses.Sort(LengthClasses.Blanks([.. pieces.Where(p => offer.Gives(p.BlankLength))], offer, shop));
         var result = Solve(classes, offer, shop.Kerf, token);
         var loads = result is null ? [] : BoardLoads.Fill(result.Value.Best.Plan, classes, offer, shop.Kerf);
         var boards = loads.Select((load, i) => BoardLayout.Lay(firstNumber + i, pieces[0].Section, load, offer, shop)).ToImmutableArray();

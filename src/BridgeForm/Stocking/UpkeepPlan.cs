@@ -26,8 +26,6 @@ public static class UpkeepPlan
     /// <summary>Years that the log has room for.</summary>
     public const int Years = 10;
 
-    private const int Temperatures = 9;
-
     /// <summary>Where the criteria of <see cref="Close"/> come from.</summary>
     public const string CloseSource = "29 CFR 1926.1413 (a)(2), standing ropes, as a training page and 8 CCR 5036 print it";
 
@@ -39,7 +37,7 @@ public static class UpkeepPlan
         "a broken strand",
         "a diameter more than 5 % below nominal",
         "kinks, crushing, unstranding, a birdcage, core coming out",
-        "corrosion that can be felt, or pitting",
+        "pitting; any other corrosion that can be felt or does not wipe off (own, stricter)",
         "damage by heat or an electric arc",
         "an end that is corroded, cracked, bent, worn, or has slipped",
         "flood, ice on the deck, a tree on it, wind that moves it (own: see wind on the drawings' cover)",
@@ -82,23 +80,20 @@ public static class UpkeepPlan
                 7, "rails and caps",
                 "fast, whole, no gap wider than drawn; push every post from the deck, low and towards the middle, never outwards", [6, 12],
                 twice),
-            new(8, "sag and level", "both ropes and the temperature against the table; cross tilt", often, twice),
+            new(8, "sag and level", "both ropes and the temperature against the table; cross slope", often, twice),
         ];
     }
 
-    /// <summary>From the coldest to the hottest temperature of the site, in even steps.</summary>
+    /// <summary>From the coldest to the hottest temperature of the site, the file's own and whole degrees of its units between.</summary>
     /// <param name="parameters">The bridge.</param>
     /// <param name="design">Its ropes as drawn.</param>
     /// <param name="stretch">Share by which the ropes are longer than drawn; negative where they were set short.</param>
     public static ImmutableArray<SagAt> Sags(BridgeParameters parameters, RopeShape design, double stretch = 0)
     {
         var site = parameters.Site;
-        double[] all = [.. site.Temperatures, site.ReferenceTemperature];
-        var (coldest, step) = (all.Min(), (all.Max() - all.Min()) / (Temperatures - 1));
         var sags = ImmutableArray.CreateBuilder<SagAt>();
-        for (var i = 0; i < Temperatures; i++)
+        foreach (var at in Temperatures([.. site.Temperatures, site.ReferenceTemperature], parameters.Units))
         {
-            var at = coldest + (i * step);
             if (LoadCaseSolver.TryFind(
                 LoadCaseRequest.At(design, at - site.ReferenceTemperature, Backstays.Of(site), stretch), LoadCaseSolver.DefaultAccuracy,
                 LoadCaseSolver.DefaultMaxIterations, out var shape, out _))
@@ -108,5 +103,27 @@ public static class UpkeepPlan
         }
 
         return sags.ToImmutable();
+    }
+
+    // Degrees from row to row, and so many rows between the coldest and the hottest at the most.
+    private static readonly double[] s_steps = [1, 2, 5, 10, 20, 50];
+    private const int Rows = 10;
+
+    private static IEnumerable<double> Temperatures(double[] told, UnitSystem units)
+    {
+        var (zero, degree) = units == UnitSystem.Imperial ? (-160.0 / 9, 5.0 / 9) : (0, 1);
+        var (cold, hot) = (told.Min(), told.Max());
+        var step = s_steps.FirstOrDefault(s => hot - cold <= Rows * s * degree, s_steps[^1]) * degree;
+        var first = (int)Math.Ceiling((cold - zero) / step);
+        var whole = Enumerable.Range(first, Math.Max(0, (int)Math.Floor((hot - zero) / step) - first + 1)).Select(k => zero + (k * step));
+        var last = double.NegativeInfinity;
+        foreach (var at in told.Concat(whole.Where(w => told.All(t => Math.Abs(t - w) > step / 2))).Order())
+        {
+            if (at > last + (step / 100))
+            {
+                yield return at;
+                last = at;
+            }
+        }
     }
 }

@@ -66,7 +66,7 @@ internal sealed class RollRemedies
     }
 
     private static readonly Remedy s_stays = new(
-        Roll.Id, "Side stays to the banks hold a bridge against rolling too; they are not modelled here and are for a licensed engineer.");
+        Roll.Id, "Side stays to the banks hold a bridge against rolling too; they are not modeled here and are for a licensed engineer.");
 
     private Remedy Wider()
     {

@@ -109,6 +109,34 @@ public sealed class CorrectingTests
         Assert.DoesNotContain(found.Changes, c => c.Now?.Status == CheckStatus.Fail);
     }
 
+    // Supports an inch further apart with the bridge on them: each end bay half of that longer, less what the bays themselves give; boards
+    // that bore on half of the base less half the gap bear on so much less, and may on no less than 5/8 in.
+    [Theory]
+    [InlineData(0.0254, false)]
+    [InlineData(0.0610, true)]
+    public void Boards_that_slide_off_the_base_keep_people_off(double further, bool isOff)
+    {
+        var ropes = Wrong(BuildStage.Complete, 0, 0);
+        var found = Found(ropes with { AsBuilt = ropes.AsBuilt! with { Span = ropes.Site.Span + further } });
+        var (bears, least) = found.EndBearing!.Value;
+        var half = (found.Parameters.Frames.Base.Along - found.Parameters.Deck.ButtGap) / 2;
+        Assert.Equal(half - (further / 2), bears, 0.004);
+        Assert.Equal(0.625 * 0.0254, least, 1e-9);
+        Assert.Equal(isOff, found.IsOffBearing);
+        Assert.True(!isOff || found.IsOffLimits);
+    }
+
+    // A foot more between the supports than the ropes were marked for, and as deep: no turnbuckle does that.
+    [Fact]
+    public void What_no_turnbuckle_can_do_was_measured_wrong()
+    {
+        var wrong = Wrong(BuildStage.Bare, 0.02, 0);
+        Assert.False(Found(wrong).IsOtherThanMarked);
+        var found = Found(wrong with { AsBuilt = wrong.AsBuilt! with { Span = wrong.Site.Span + 0.3048 } });
+        Assert.True(found.IsOtherThanMarked);
+        Assert.InRange(found.OverMarks.Left, 0.29, 0.36);
+    }
+
     [Fact]
     public void Turns_beyond_the_turnbuckle_are_told()
     {

@@ -5,7 +5,7 @@ namespace BridgeForm.Tests.Fuzz;
 /// <summary>A few of the random bridges that the benchmarks build by the thousand (docs/fuzz.md), always the same ones.</summary>
 public sealed class ModelFuzzTests
 {
-    private const int Written = 50;
+    private const int Written = 30;
     private const int MostBays = 4;
 
     [Fact]

@@ -59,7 +59,7 @@ public sealed class LumberTests
     // PS 20: a 2x4 is 1-1/2 by 3-1/2 in, 38 by 89 mm; a 6x6 5-1/2 in.
     [InlineData("1.5x3.5", "those are the actual inches of 2x4; did you mean 2x4?")]
     [InlineData("5-1/2 x 5-1/2", "those are the actual inches of 6x6")]
-    [InlineData("89x38", "those are the actual millimetres of 2x4; did you mean 2x4?")]
+    [InlineData("89x38", "those are the actual millimeters of 2x4; did you mean 2x4?")]
     [InlineData("45x145", "did you mean 45 x 145 mm?")]
     [InlineData("2x7", "'bridgeform list lumber' lists all")]
     [InlineData("2", "'bridgeform list lumber' lists all")]

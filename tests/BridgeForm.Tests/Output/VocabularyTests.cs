@@ -27,6 +27,13 @@ public sealed partial class VocabularyTests
         { @"\b[Cc]entred?\b", "center" },
         { @"\b[Nn]eighbour", "neighbor" },
         { @"\b[Cc]olour", "color" },
+        { @"\b[Mm]itres?\b", "miter" },
+        { @"\b([Mm]illi|[Cc]enti)?[Mm]etres?\b|[Mm]illimetre", "meter" },
+        { @"\b([Mm]ode|[Ll]eve|[Ll]abe)lled\b", "modeled, leveled, labeled" },
+        { @"\b[Cc]atalogues?\b", "catalog" },
+        { @"\b([Nn]ear|[Ff]ar) end of a (base|post|rail|cap|board)\b", "foot, head, left end, right end, A end, B end" },
+        { @"\b[Rr]oom over (the )?(ground|highest water)", "clearance" },
+        { @"\b[Tt]ilt of the deck", "cross slope" },
         { @"\bto look at\b|\blook at it again\b|\b[Aa] look\b", "review" },
         { @"\bover all \d", "overall" },
         { @"^Quantity$|^Number of p|^No\. off$", "Qty" },
@@ -50,6 +57,9 @@ public sealed partial class VocabularyTests
     [InlineData("Qty")]
     [InlineData("overall ")]
     [InlineData("Largest tension")]
+    [InlineData("miter")]
+    [InlineData("head on a block of")]
+    [InlineData("Cross slope")]
     public void Words_in_their_place_are_found(string word) => Assert.Contains(Texts, t => t.Contains(word, StringComparison.Ordinal));
 
     private static List<string> Texts => s_texts.Value;

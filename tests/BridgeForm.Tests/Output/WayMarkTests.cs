@@ -54,6 +54,23 @@ public sealed class WayMarkTests
         Assert.InRange(mark.Vertices[1].X, 0, outline.Vertices.Max(v => v.X));
     });
 
+    /// <summary>
+    /// Where edge 1 has a view of its own, below, the other half stands there: the reader looks at +Y with −Z up, so that the arris of
+    /// the face that is up is the lower edge, and the mark's foot is above it.
+    /// </summary>
+    [Fact]
+    public void A_profile_with_a_view_of_edge_1_has_the_other_half_there()
+    {
+        var shape = SamplePieces.Post.Shape with { Holes = [new Hole(StockFace.PlusY, 0.5, 0, 0.01, 0.02)] };
+        var entities = ProfileSheet.Draw(SamplePieces.Post with { Shape = shape }, Inches).Entities;
+        var marks = entities.OfType<SheetPolyline>().Where(p => p.Layer == ProfileLayers.Mark).ToList();
+        var outlines = entities.OfType<SheetPolyline>().Where(p => p.Layer == ProfileLayers.Outline).ToList();
+        Assert.Equal(2, marks.Count);
+        AssertMark(marks[1], 1, 1);
+        Assert.Equal(outlines[1].Vertices.Min(v => v.Y), marks[1].Vertices[0].Y, 9);
+        Assert.True(outlines[1].Vertices.Max(v => v.Y) < outlines[0].Vertices.Min(v => v.Y));
+    }
+
     // Folded round the stick, both halves lie at the arris of face up and edge 1, at (y, z) = (W/2, T/2).
     [Fact]
     public void The_wrap_around_folds_it_over_the_arris()

@@ -172,7 +172,7 @@ public sealed class SuggestionTests
 
     [Theory]
     [InlineData("4x7", "did you mean 4x6 or 4x8?")]
-    [InlineData("89x89", "those are the actual millimetres of 4x4;")]
+    [InlineData("89x89", "those are the actual millimeters of 4x4;")]
     public void A_section(string section, string says) => Told(
         $"frames: {{ base: {{ section: {section} }} }}\n", "not-a-section", $"'{section}' is not a nominal size of PS 20; {says}",
         "'bridgeform list lumber' lists all");

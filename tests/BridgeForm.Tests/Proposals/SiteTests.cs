@@ -14,9 +14,9 @@ public sealed class SiteTests
 {
     private const double AsLight = 1.05;
 
-    // Twenty of at most 8 m (26 ft): a long one takes as much time as ten of these.
+    // Twelve of at most 8 m (26 ft): a long one takes as much time as ten of these.
     public static TheoryData<int> Seeds =>
-        [.. Enumerable.Range(101, 200).Where(s => Span(s) <= 8).Take(20)];
+        [.. Enumerable.Range(101, 200).Where(s => Span(s) <= 8).Take(12)];
 
     private static double Span(int seed) => QuantityReader.Read(QuantityKind.Length, SiteWishes.Of(seed).Span).Value;
 

@@ -33,7 +33,7 @@ public sealed class WayTests
     [Fact]
     public void What_is_wrong_in_everything_is_begun_from_the_rules()
     {
-        const string Site = "name: Wrong\nuse: public\nsite: { span: 36 ft, rise: 4 ft }\n";
+        const string Site = "name: Wrong\nuse: public\nsite: { span: 20 ft, rise: 2 ft }\n";
         const string Wrong = Site + "ropes: { type: rope-6x19-iwrc-eips-galvanized-5/8, spacing: 40 in, sag: 2 % }\n"
             + "frames:\n  spacing: 5 ft\n"
             + "  base: { section: 2x6, length: 60 in }\n  post: { section: 2x4, length: 36 in, foot: 18 in }\n"
@@ -73,7 +73,7 @@ public sealed class WayTests
         const string Stock = "stock:\n"
             + "  treated: {species: southern-pine, grade: no1, treated: true, lengths: [8 ft, 12 ft, 16 ft], sections: [2x4, 2x6, 4x4]}\n"
             + "  cedar: {species: western-red-cedar, grade: no2, treated: false, lengths: [8 ft, 12 ft], sections: [2x4, 2x6, 4x4]}\n";
-        var reading = Read("name: Flat\nsite: { span: 24 ft }\n" + Stock);
+        var reading = Read("name: Flat\nsite: { span: 16 ft }\n" + Stock);
         var ask = new SearchAsk { Free = Search.SiteKeys };
         var flat = Search.Best(reading, null, ask with { Prefer = Preference.Flat }).Proposals[0].Figures.Slope;
         // A twentieth flatter than the flattest is not to be had by asking for it.

@@ -4,6 +4,7 @@ using BridgeForm.Materials;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Stocking;
+using BridgeForm.Tests.Samples;
 
 namespace BridgeForm.Tests.Stocking;
 
@@ -49,15 +50,15 @@ public class StockPlannerTests
         }
     }
 
-    // Braces with a short edge of less than 6 in: two from a blank, as the saw sheet says, with 150 mm (6 in) between them to
-    // clamp; the plan has that wood as waste.
+    // Braces with a short edge of less than 6 in, cut by hand-held saw: two from a blank, as the saw sheet says, with 6 in between
+    // them to stay clear of the blade and 2 in under the clamp; the plan has that wood as waste. On a block no brace is one of two.
     [Fact]
     public void Short_pieces_are_planned_as_the_saw_sheet_has_them_cut()
     {
         var model = Bridges.Build(Bridges.Garden.Replace(
             "brace: { section: 2x4, lean: 12 deg, foot: 28-1/4 in }", "brace: { section: 2x4, lean: 12 deg, foot: 25-1/2 in }",
-            StringComparison.Ordinal));
-        var shorts = model.Pieces.Where(p => SawPath.IsShort(p.Shape)).ToList();
+            StringComparison.Ordinal) + "\nshop: { saw: { crosscut: 9 in } }");
+        var shorts = model.Pieces.Where(p => SawPath.IsShort(p.Shape, model.Parameters.Shop.Hold)).ToList();
         Assert.NotEmpty(shorts);
         foreach (var piece in shorts)
         {
@@ -66,8 +67,8 @@ public class StockPlannerTests
             foreach (var (one, next) in boards.SelectMany(b => b.Pieces.Zip(b.Pieces.Skip(1)))
                 .Where(p => p.First.Mark == piece.Mark && p.First.Held > 0))
             {
-                Assert.Equal(0.150, one.Held, RoundOff);
-                pairs += next.Mark == piece.Mark && Math.Abs(next.Start - one.Start - piece.BlankLength - 0.150) < RoundOff ? 1 : 0;
+                Assert.Equal(8 * 0.0254, one.Held, RoundOff);
+                pairs += next.Mark == piece.Mark && Math.Abs(next.Start - one.Start - piece.BlankLength - (8 * 0.0254)) < RoundOff ? 1 : 0;
             }
 
             Assert.Equal(piece.Occurrences.Length / 2, pairs);
@@ -80,7 +81,7 @@ public class StockPlannerTests
             Assert.Contains(
                 BridgeForm.Output.Tables.StockPlanTable.Csv(model, told).Split('\n'),
                 r => r.Contains($"{piece.Mark} ", StringComparison.Ordinal)
-                    && r.Contains("two from one blank with the next, 150.0", StringComparison.Ordinal));
+                    && r.Contains("two from one blank with the next, 203.2", StringComparison.Ordinal));
         }
     }
 
@@ -170,6 +171,45 @@ public class StockPlannerTests
             s_garden.Value.Pieces, parameters with { Shop = parameters.Shop with { Trim = 5 } }, null);
         Assert.Empty(plan.Boards);
         Assert.Equal(s_garden.Value.Pieces.Length, plan.TooLong.Count());
+    }
+
+    /// <summary>
+    /// The demo's two packers of 35-1/2 in are ripped at one setting: 71 in and the saw cut between them go on one board of 8 ft, the
+    /// shortest that there is.
+    /// </summary>
+    [Fact]
+    public void Packers_of_one_setting_lie_one_behind_the_other()
+    {
+        var model = MadeSample.Of("alder-dell").Model;
+        var packer = model.Pieces.Single(StripPlan.IsRipped);
+        var board = Assert.Single(model.StockPlan.Boards, b => b.Pieces.Any(p => p.Mark == packer.Mark));
+        BoardPiece[] strips = [.. board.Pieces.Where(p => p.Mark == packer.Mark)];
+        Assert.Equal([true, false], strips.Select(p => p.RipsOn));
+        Assert.Equal(strips[0].Start + packer.BlankLength + model.Parameters.Shop.Kerf, strips[1].Start, RoundOff);
+        Assert.DoesNotContain(board.Pieces, p => p.RipsOn && p.Mark != packer.Mark);
+        Assert.Contains(
+            "(ripped in one length with the next, then cut apart)",
+            BridgeForm.Output.Tables.StockPlanTable.Csv(model, BridgeForm.Output.DisplayUnits.For(model.Parameters.Units)),
+            StringComparison.Ordinal);
+    }
+
+    /// <summary>
+    /// Seven packers alike, each 35-1/2 in, boards of 8, 10, 12 and 16 ft less 1/2 in at either end: two go into 8 ft (4 boards, 32 ft),
+    /// three into 10 ft (3 boards, 30 ft), four into 12 ft (2 boards, 24 ft), five into 16 ft (2 boards, 32 ft).
+    /// </summary>
+    [Fact]
+    public void As_many_packers_are_ripped_in_one_length_as_buy_the_least_board()
+    {
+        var model = MadeSample.Of("alder-dell").Model;
+        var packer = model.Pieces.Single(StripPlan.IsRipped);
+        Assert.Equal(35.5 * 0.0254, packer.BlankLength, 5e-4);
+        var seven = packer with
+        {
+            Occurrences = [.. Enumerable.Range(0, 7).Select(i => packer.Occurrences[0] with { Id = $"F0{i}/packer" })],
+        };
+        var boards = StockPlanner.Plan([seven], model.Parameters, null).Jobs.Single().Boards;
+        Assert.Equal([4, 3], boards.Select(b => b.Pieces.Length).OrderDescending());
+        Assert.Equal([3, 2], boards.Select(b => b.Pieces.Count(p => p.RipsOn)).OrderDescending());
     }
 
     [Fact]

@@ -33,6 +33,22 @@ public sealed class UpkeepTests
         Assert.All(sags.Zip(sags.Skip(1)), pair => Assert.True(pair.First.Sag < pair.Second.Sag));
     }
 
+    // Whole degrees of the file's units, at most ten steps, those of the file among them: by hand.
+    [Theory]
+    [InlineData("temperatures: [-5 C, 38 C], reference_temperature: 12 C", new[] { -5.0, 0, 5, 12, 15, 20, 25, 30, 35, 38 })]
+    [InlineData(
+        "temperatures: [0 F, 90 F], reference_temperature: 60 F",
+        new[] { -17.778, -12.222, -6.667, -1.111, 4.444, 10, 15.556, 21.111, 26.667, 32.222 })]
+    public void Sags_are_told_at_whole_degrees(string site, double[] wanted)
+    {
+        var units = site.Contains(" C", StringComparison.Ordinal) ? "metric" : "imperial";
+        var model = Bridges.Build(Bridges.Garden.Replace("span: 30 ft", $"span: 30 ft, {site}", StringComparison.Ordinal)
+            .Replace("units: imperial", $"units: {units}", StringComparison.Ordinal));
+        var found = UpkeepPlan.Sags(model.Parameters, model.Rope).Select(s => s.Temperature).ToList();
+        Assert.Equal(wanted.Length, found.Count);
+        Assert.All(found.Zip(wanted), p => Assert.Equal(p.Second, p.First, 2e-3));
+    }
+
     // What is said to whoever handles the ropes and what the owner's log asks for are one.
     [Fact]
     public void Ropes_and_clips_are_looked_at_as_often_as_the_log_says()

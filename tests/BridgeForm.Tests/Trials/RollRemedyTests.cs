@@ -16,7 +16,7 @@ public sealed class RollRemedyTests
             r => r is { CheckId: "roll", Length: not null } && r.Text.Contains("ropes.spacing", StringComparison.Ordinal));
         Assert.False(Fails(Spaced(wider.Length!.Value)));
         Assert.True(Fails(Spaced(wider.Length.Value - Sixteenth)));
-        Assert.Contains(model.Remedies, r => r.CheckId is "roll" && r.Text.Contains("not modelled", StringComparison.Ordinal));
+        Assert.Contains(model.Remedies, r => r.CheckId is "roll" && r.Text.Contains("not modeled", StringComparison.Ordinal));
     }
 
     // Halves against each other: less sag, and never a larger rope.

@@ -1,6 +1,6 @@
 import {
   BufferGeometry, CanvasTexture, Color, Euler, Float32BufferAttribute, IcosahedronGeometry, InstancedMesh, Matrix4, Mesh,
-  PlaneGeometry, Quaternion, SRGBColorSpace, Vector3,
+  PlaneGeometry, Quaternion, SRGBColorSpace, Vector3, type Object3D,
 } from 'three';
 import { pathAt, smooth, type Ground } from '../ground';
 import { paintedMesh } from '../painted';
@@ -10,6 +10,9 @@ import type { BridgeView } from '../view';
 import { EARTH, foliage } from './materials';
 
 const TUFTS = 38000;
+
+/** Fewer than these are no meadow. */
+const FEWEST = 12000;
 const BLADES = 7;
 const LEAVES = 330;
 const STONES = 120;
@@ -39,10 +42,25 @@ export function grass(view: BridgeView, ground: Ground): InstancedMesh {
   }
 
   mesh.count = count;
+  mesh.name = GRASS;
+  mesh.userData = { grown: count };
   mesh.receiveShadow = true;
   mesh.frustumCulled = false;
   return mesh;
 }
+
+const GRASS = 'grass';
+
+/** As much grass as leaves a picture within its triangles, beside a bridge that takes so many of them; tufts stand in no order. */
+export function thinGrass(land: Object3D, taken: number): void {
+  const mesh = land.getObjectByName(GRASS) as InstancedMesh | undefined;
+  if (mesh !== undefined) {
+    mesh.count = Math.min(mesh.userData.grown as number, Math.max(FEWEST, Math.floor((ROOM - taken) / BLADES)));
+  }
+}
+
+/** Triangles of grass and bridge together, its shadow as well: what is left of 600,000 beside trees, stones and a crowd. */
+const ROOM = 345000;
 
 /** No grass on the path, under stones of landings, in water or on the bed of a stream, nor on bare slopes. */
 function grassy(view: BridgeView, ground: Ground, x: number, z: number): boolean {

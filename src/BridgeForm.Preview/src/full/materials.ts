@@ -107,7 +107,7 @@ export function wire(colour: Color): MeshStandardMaterial {
 
 /** Still water: what little moves it is a breath of wind. */
 export function stillWater(): MeshStandardMaterial {
-  const material = new MeshStandardMaterial({ color: 0x24332d, roughness: 0.06, metalness: 0, transparent: true, opacity: 0.84 });
+  const material = new MeshStandardMaterial({ color: 0x2c5f66, roughness: 0.1, metalness: 0, transparent: true, opacity: 0.9 });
   material.onBeforeCompile = (shader) => {
     replace(shader, [
       ['#include <common>', 'varying vec3 vPlace;'],

@@ -19,7 +19,7 @@ internal static class EndSlope
     /// <summary>Cleats or grit.</summary>
     public static DeclaredCheck DeclaredGrip { get; } = new(
         "deck-grip",
-        "Hold for shoes on the deck",
+        "Traction of the deck",
         "Steepest bay against 1 : 8. Above it boards need cleats or grit: it holds where the file says that grit is laid, or has cleats, "
             + "at most 16 in middle to middle (deck.grip). Whether wheels and canes pass cleats is not looked at.",
         $"{Limits.Grip.Source}; {Limits.Cleats.Source}",

@@ -59,8 +59,8 @@ internal static class SupportMoves
     /// <summary>What it compares.</summary>
     public static DeclaredCheck Declared { get; } = new(
         "support-move",
-        "Fall of mid-span when a support moves",
-        "Fall of mid-span when one support moves 25 mm (1 in). Only stated.",
+        "Mid-span drop when a support moves",
+        "Mid-span drop when one support moves 25 mm (1 in). Only stated.",
         "large-displacement solution of the empty bridge; how much an anchor may move is for a licensed engineer",
         [CheckStatus.Engineer]);
 

@@ -11,10 +11,10 @@ internal static class GroundClearance
     /// <summary>What it compares.</summary>
     public static DeclaredCheck Declared { get; } = new(
         "ground-clearance",
-        "Room over the ground",
-        "Least room over site.ground under both ropes, all the way from one end base's inner face to the other's, and under the ends of "
-            + "interior bases, which tilt: lower than the lower rope by overhang × sin θ. In all load cases as marked, hot and with live "
-            + "load where it brings the bridge nearest to the ground among them, and with the rope stretched for good in those that can "
+        "Clearance over the ground",
+        "Least clearance over site.ground under both ropes, all the way from one end base's inner face to the other's, and under the "
+            + "ends of interior bases, which tilt: lower than the lower rope by overhang × sin θ. In all load cases as marked, hot and with "
+            + "live load where it brings the bridge nearest to the ground among them, and with the rope stretched for good in those that can "
             + "hang lowest or tilt most; end bases stand on their landings, and the ground may rise to these. Only where site.ground is "
             + "given; to review where it does not reach under all of that.",
         "geometry; how much is enough is for the site",
@@ -30,8 +30,9 @@ internal static class GroundClearance
         }
 
         var (from, to) = (DeckEnd.Beyond(context.Parameters), context.Parameters.Site.Span - DeckEnd.Beyond(context.Parameters));
-        var given = $"site.ground is given from {words.Length(ground[0].X)} to {words.Length(ground[^1].X)}";
-        var isWhole = ground[0].X <= from + Tolerances.RoundOff && ground[^1].X >= to - Tolerances.RoundOff;
+        var given = ground.Length == 1 ? $"site.ground is given at {words.Length(ground[0].X)} alone"
+            : $"site.ground is given from {words.Length(ground[0].X)} to {words.Length(ground[^1].X)}";
+        var isWhole = Clearance.IsWhole(context.Parameters.Site, from);
         var missing = isWhole ? "" : $"; {given}: not looked at elsewhere, from {words.Length(from)} to {words.Length(to)} is needed";
         if (LeastRoom.Find(context, c => c.OverGround, s => s.OverGround) is not { } least)
         {
@@ -62,9 +63,9 @@ internal static class WaterClearance
     /// <summary>What it compares.</summary>
     public static DeclaredCheck Declared { get; } = new(
         "water-clearance",
-        "Room over the highest water",
-        "Least room over site.water under both ropes and the ends of interior bases, which tilt: lower than the lower rope by overhang × "
-            + "sin θ. In all load cases as marked, and with the rope stretched for good in those that can hang lowest or tilt most, "
+        "Clearance over the highest water",
+        "Least clearance over site.water under both ropes and the ends of interior bases, which tilt: lower than the lower rope by "
+            + "overhang × sin θ. In all load cases as marked, and with the rope stretched for good in those that can hang lowest or tilt most, "
             + "against site.freeboard; for an engineer where no freeboard is given. Only where site.water is given.",
         "geometry; freeboard is for the site and its code",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);

@@ -19,7 +19,7 @@ internal static class GuardLeans
             + "outward along the whole of one guard: how far the ropes move to the side and the frames roll, and where it turns over. "
             + "It fails where the push on one post alone turns it over or rolls it by more than 30° (own figure: nobody keeps his feet): "
             + "one person who stumbles does that. All else is only stated, with that person's weight too: side stays hold a bridge "
-            + "against it, none is modelled, and a licensed engineer decides. Nobody else is on it; people beside the one who pushes "
+            + "against it, none is modeled, and a licensed engineer decides. Nobody else is on it; people beside the one who pushes "
             + "tilt it further; cross-slope is looked at without a push.",
         Source,
         [CheckStatus.Engineer, CheckStatus.Fail]);
@@ -41,7 +41,7 @@ internal static class GuardLeans
             ? onPost
             : $"{PushWords.Line(words, GuardLean.Line)} along all of one guard between the end frames: {words.Force(along.Force)} to the "
                 + $"side; {Words(along, PushWords.Falls(along, words), words)}. {onPost}";
-        var detail = $"{all}. Nobody else is on it. Side stays hold a bridge against it; none is modelled. A licensed engineer decides.";
+        var detail = $"{all}. Nobody else is on it. Side stays hold a bridge against it; none is modeled. A licensed engineer decides.";
         var stands = Math.Min(StandsTo(pushed), StandsTo(grown));
         var result = stands < GuardLean.Point
             ? Outcome.AtMost(

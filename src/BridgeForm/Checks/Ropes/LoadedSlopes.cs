@@ -82,7 +82,7 @@ internal static class CrossSlope
     /// <summary>What it compares.</summary>
     public static DeclaredCheck Declared { get; } = new(
         "cross-slope",
-        "Tilt of the deck to one side under load",
+        "Cross slope of the deck under load",
         "The frame that tilts most in any case with people (on either side of the deck where they tilt it most, wood dry, among them), "
             + "snow or the point load at the edge at any frame, the weights' lever above the ropes counted (second "
             + "order; the first-order tilt stands beside it): to review above 3° and fails above 5° on a public bridge, 5° and 8° on a "

@@ -9,7 +9,7 @@ internal static class Wind
     private const string Source = "statics of both ropes in space, frames rigid and free to yaw; 0.6 D + W and D + W (ASCE 7 2.4.1), "
         + "W with 0.6 in it already";
 
-    private const string Stays = "Side stays hold a bridge against wind; none is modelled. A licensed engineer decides.";
+    private const string Stays = "Side stays hold a bridge against wind; none is modeled. A licensed engineer decides.";
 
     /// <summary>Side force at the supports.</summary>
     public static DeclaredCheck DeclaredSide { get; } = Declared(

@@ -16,6 +16,9 @@ internal static class DeckBearing
 
     private static double LeastIn(UnitSystem units) => units == UnitSystem.Metric ? 16e-3 : 5.0 / 8 * Inch;
 
+    /// <summary>Least that a kind of the deck's members may bear on, metres: below it the check of its bearing's length fails.</summary>
+    internal static double LeastOf(string kind, UnitSystem units) => IsStringer(kind) ? Stringers : LeastIn(units);
+
     private const string Joists = "IRC R502.6: joists bear on at least 1-1/2 in of wood";
     private const string Own = "own figures: boards look below 1 in (25 mm), boards and treads fail below 5/8 in (16 mm)";
 
@@ -54,7 +57,7 @@ internal static class DeckBearing
         var declared = Find(beam, "-bearing-length");
         var text = $"{beam.Section.Name} {beam.Kind}: {how} = {context.Words().Length(length)}";
         var units = context.Parameters.Units;
-        var least = beam.Role == Role.Stringer ? Stringers : LeastIn(units);
+        var least = LeastOf(beam.Kind, units);
         return beam.Role == Role.Board && length >= least
             ? Outcome.AtLeast(declared, length, BoardsIn(units), "m", Own, text, CheckStatus.Warn)
             : Outcome.AtLeast(declared, length, least, "m", declared.Source, text);

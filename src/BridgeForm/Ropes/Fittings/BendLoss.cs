@@ -10,7 +10,7 @@ public static class BendLoss
 {
     /// <summary>Where the table comes from.</summary>
     public const string Source =
-        "strength of wire rope by sheave and rope diameter, as rigging catalogues print it (40 : 95 %, 30 : 93, 20 : 91, 15 : 89, 10 : 86, "
+        "strength of wire rope by sheave and rope diameter, as rigging catalogs print it (40 : 95 %, 30 : 93, 20 : 91, 15 : 89, 10 : 86, "
             + "8 : 83, 6 : 79, 4 : 75, 2 : 65, 1 : 50)";
 
     /// <summary>D/d and the share of strength left, the sharpest bend first.</summary>

@@ -10,7 +10,7 @@ public static class EndLengths
 
     /// <summary>Where lengths of shackles come from.</summary>
     public const string ShackleSource =
-        "inside length of bow shackles, a maker's table (US Fed Spec RR-C-271, EN 13889); other makers differ by some millimetres";
+        "inside length of bow shackles, a maker's table (US Fed Spec RR-C-271, EN 13889); other makers differ by some millimeters";
 
     /// <summary>Where lengths of turnbuckles come from.</summary>
     public const string TurnbuckleSource =

@@ -35,7 +35,7 @@ public sealed record FittingSet(string Name, string Source, ImmutableArray<Rated
     /// <summary>Turnbuckles with jaws or eyes.</summary>
     public static FittingSet Turnbuckles { get; } = new(
         "FF-T-791b jaw or eye turnbuckles",
-        "FF-T-791b working loads at 5 : 1, as printed for AASHTO M 269; current catalogues rate the same sizes otherwise",
+        "FF-T-791b working loads at 5 : 1, as printed for AASHTO M 269; current catalogs rate the same sizes otherwise",
         [
             Pounds("1/4", 500), Pounds("5/16", 700), Pounds("3/8", 1040), Pounds("1/2", 1800), Pounds("5/8", 2700),
             Pounds("3/4", 4000), Pounds("7/8", 5800), Pounds("1", 7600), Pounds("1-1/4", 12000),

@@ -222,8 +222,8 @@ public sealed class EnvelopeTests
         var governs = work.Governs().ToDictionary(g => g.Response, g => g.Case, StringComparer.Ordinal);
         Assert.Equal(LoadCaseIds.LiveFullCold, governs["tension"]);
         Assert.Equal(LoadCaseIds.MostTilt, governs["cross slope"]);
-        Assert.Equal(falls.MaxBy(f => f.Down)!.Case, governs["fall of a frame"]);
-        Assert.False(governs.ContainsKey("room over ground"));
+        Assert.Equal(falls.MaxBy(f => f.Down)!.Case, governs["deflection of a frame"]);
+        Assert.False(governs.ContainsKey("clearance over ground"));
     }
 
     private static string Apart(string spacing) =>

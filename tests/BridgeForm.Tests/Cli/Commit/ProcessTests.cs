@@ -6,7 +6,7 @@ namespace BridgeForm.Tests.Cli.Commit;
 /// <summary>What only a process of its own shows: signals, kills, closed streams. Where there is a shell and its signals.</summary>
 public sealed class ProcessTests : IDisposable
 {
-    private const int Kills = 10;
+    private const int Kills = 6;
     private const int Seed = 1;
     private static readonly string s_program = Path.Combine(AppContext.BaseDirectory, "BridgeForm.Cli.dll");
 

@@ -16,8 +16,8 @@ public sealed class PreviewPageTests(PreviewPage page) : IClassFixture<PreviewPa
 {
     private static readonly string[] Asked =
     [
-        "speed", "speedLong", "picking", "keyboard", "standing", "measured", "takenApart", "accessible", "printed", "saved", "phone",
-        "setting", "people", "joints",
+        "speed", "speedLong", "picking", "keyboard", "standing", "measured", "takenApart", "accessible", "samplesIndex", "printed",
+        "saved", "phone", "setting", "people", "joints",
         "headlines", "depths", "anotherBridge", "withoutWebgl",
     ];
 
@@ -28,8 +28,12 @@ public sealed class PreviewPageTests(PreviewPage page) : IClassFixture<PreviewPa
     ];
 
     // The full scene takes software twenty seconds and more: one sample, or each where there are minutes (MINUTES=1).
-    private static IEnumerable<string> FullScenes =>
-        Environment.GetEnvironmentVariable("MINUTES") is { Length: > 0 } ? Sample.Names : ["wren-landing"];
+    private static IEnumerable<string> FullScenes => HasMinutes ? Sample.Names : ["wren-landing"];
+
+    // A flat bridge, a metric one and a steep one, or each where there are minutes.
+    private static IEnumerable<string> Looked => HasMinutes ? Sample.Names : ["alder-dell", "fern-rise", "wren-landing"];
+
+    private static bool HasMinutes => Environment.GetEnvironmentVariable("MINUTES") is { Length: > 0 };
 
     public static TheoryData<string> Checks => [.. Asked];
 
@@ -38,7 +42,7 @@ public sealed class PreviewPageTests(PreviewPage page) : IClassFixture<PreviewPa
         get
         {
             var data = new TheoryData<string, string>();
-            foreach (var name in Sample.Names)
+            foreach (var name in Looked)
             {
                 Array.ForEach(AskedOfEverySample, check => data.Add(name, check));
             }
@@ -65,7 +69,7 @@ public sealed class PreviewPageTests(PreviewPage page) : IClassFixture<PreviewPa
         Assert.Empty(
             page.Names.Except(
                 [
-                    .. Asked, .. Sample.Names.SelectMany(n => AskedOfEverySample.Select(c => n + " " + c)),
+                    .. Asked, .. Looked.SelectMany(n => AskedOfEverySample.Select(c => n + " " + c)),
                     .. FullScenes.Select(n => n + " fullScene"),
                 ],
                 StringComparer.Ordinal));

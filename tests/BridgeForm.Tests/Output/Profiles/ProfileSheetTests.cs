@@ -214,7 +214,7 @@ public sealed class ProfileSheetTests
 
     [Fact]
     public void Mitres_are_written_below_their_ends() =>
-        Assert.Contains(Entities<SheetText>("P1L", ProfileLayers.Dim), t => string.Equals(t.Text, "Mitre 8.0°", StringComparison.Ordinal));
+        Assert.Contains(Entities<SheetText>("P1L", ProfileLayers.Dim), t => string.Equals(t.Text, "Miter 8.0°", StringComparison.Ordinal));
 
     [Theory]
     [MemberData(nameof(Marks))]

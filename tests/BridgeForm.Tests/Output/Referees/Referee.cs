@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using System.Diagnostics;
+using System.Text.Json;
 
 namespace BridgeForm.Tests.Output.Referees;
 
@@ -16,6 +17,26 @@ internal static class Referee
             "The npm referees are not installed: run `npm ci` in tests/referees.");
         return Run(
             "node", "Node.js is not installed: the referees in tests/referees need it.", [Path.Combine(Folder, script), .. arguments]);
+    }
+
+    /// <summary>Has a script of tests/referees read files of these bytes, and gives the line of JSON that it prints for each.</summary>
+    public static List<JsonElement> Lines(string script, string ending, IEnumerable<byte[]> files)
+    {
+        var folder = Directory.CreateTempSubdirectory("bridgeform-referee-");
+        try
+        {
+            string[] paths = [.. files.Select((bytes, i) =>
+            {
+                var path = Path.Combine(folder.FullName, i + ending);
+                File.WriteAllBytes(path, bytes);
+                return path;
+            })];
+            return [.. Node(script, paths).TrimEnd().Split('\n').Select(l => JsonDocument.Parse(l).RootElement)];
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
     }
 
     /// <summary>Runs a script of tests/referees with the first Python that has ezdxf and gives what it printed.</summary>

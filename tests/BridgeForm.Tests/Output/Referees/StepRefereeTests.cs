@@ -11,6 +11,9 @@ public sealed class StepRefereeTests
 {
     private const double RelativeDifference = 1e-6;
 
+    // The reader keeps all it has read.
+    private const int FilesAtOnce = 20;
+
     private static readonly BridgeModel s_pieces = StepCase.Pieces();
 
     private static readonly Lazy<JsonElement[]> s_seen = new(Read);
@@ -23,11 +26,13 @@ public sealed class StepRefereeTests
     public void Every_solid_is_valid_and_closed_and_nothing_was_mended() => Assert.All(s_seen.Value, file =>
     {
         Assert.Equal("IFSelect_RetDone", file.GetProperty("status").GetString());
-        Assert.All(Solids(file), s => Assert.True(
-            s.GetProperty("valid").GetBoolean() && s.GetProperty("closed").GetBoolean()
-                && s.GetProperty("tolerance").GetDouble() <= 1000 * BridgeForm.Quantities.Tolerances.Planarity,
-            s.GetRawText()));
+        Assert.All(Solids(file), s => AssertSound(s, ""));
     });
+
+    private static void AssertSound(JsonElement solid, string name) => Assert.True(
+        solid.GetProperty("valid").GetBoolean() && solid.GetProperty("closed").GetBoolean()
+            && solid.GetProperty("tolerance").GetDouble() <= 1000 * BridgeForm.Quantities.Tolerances.Planarity,
+        name + solid.GetRawText());
 
     [Fact]
     public void A_whole_bridge_has_its_parts_in_their_places()
@@ -97,25 +102,47 @@ public sealed class StepRefereeTests
             x.Second.GetProperty("cut").GetDouble(), x.First.GetProperty("volume").GetDouble(), x.Third.Mark));
     }
 
-    private static void Judge(BridgeModel model, List<JsonElement> solids)
+    /// <summary>Every kind of part that a bridge has, and bridges that nobody chose: none is missing, each is sound.</summary>
+    [Fact]
+    public void Other_bridges_have_all_their_parts()
+    {
+        foreach (var batch in StepCase.Others.Chunk(FilesAtOnce))
+        {
+            var read = Read([.. batch.Select(c => c.Model)]);
+            foreach (var (seen, (name, model)) in read.Zip(batch))
+            {
+                var stretches = model.RopeLines.Sum(r => r.Points.Length - 1);
+                var shown = ShownPart.Of(model).Sum(p => p.Bodies.Length) + stretches;
+                Assert.True(shown == seen.GetProperty("shown").GetInt32(), $"{name}: {seen.GetProperty("shown")} solids, not {shown}");
+                Assert.All(Solids(seen), s => AssertSound(s, name));
+                Judge(model, Solids(seen), name);
+            }
+        }
+    }
+
+    private static void Judge(BridgeModel model, List<JsonElement> solids, string name = "")
     {
         var stretches = model.RopeLines.SelectMany(
             r => r.Points.Zip(r.Points.Skip(1), (a, b) => (double?)(Math.PI * r.Radius * r.Radius * (b - a).Length)));
-        double?[] expected = [.. model.Pieces.Select(Exact), .. stretches];
+        double?[] expected =
+        [
+            .. model.Pieces.Select(p => Exact(p.Shape)), .. stretches, .. model.Steel().SelectMany(s => s.Bodies).Select(Exact),
+            .. model.Landings().Concat(model.Nets()).Select(s => Exact(s.Body)),
+        ];
         Assert.Equal(expected.Length, solids.Count);
         for (var i = 0; i < expected.Length; i++)
         {
             if (expected[i] is { } volume)
             {
-                AssertSame(volume, solids[i].GetProperty("volume").GetDouble(), $"solid {i}");
+                AssertSame(volume, solids[i].GetProperty("volume").GetDouble(), $"{name} solid {i}");
             }
         }
     }
 
     // Null where holes meet something: the outside drill judges such.
-    private static double? Exact(Piece piece) => piece.Shape.Holes.IsEmpty || LooseHoles.Any(piece.Shape)
-        ? (piece.Shape with { Holes = [] }).ToSolid().Value.Volume - piece.Shape.Holes.Sum(h =>
-            Math.PI / 4 * h.Diameter * h.Diameter * (piece.Shape.HoleAxis(h) is var (entry, bottom) ? (bottom - entry).Length : 0))
+    private static double? Exact(CutStock shape) => shape.Holes.IsEmpty || LooseHoles.Any(shape)
+        ? (shape with { Holes = [] }).ToSolid().Value.Volume - shape.Holes.Sum(h =>
+            Math.PI / 4 * h.Diameter * h.Diameter * (shape.HoleAxis(h) is var (entry, bottom) ? (bottom - entry).Length : 0))
         : null;
 
     private static void AssertSame(double expected, double seen, string what) => Assert.True(
@@ -128,22 +155,27 @@ public sealed class StepRefereeTests
     private static double[] Numbers(JsonElement file, string name) =>
         [.. file.GetProperty(name).EnumerateArray().Select(v => v.GetDouble())];
 
-    private static JsonElement[] Read()
+    private static JsonElement[] Read() => Read(
+        [StepCase.Whole, s_pieces, StepCase.Model(StepCase.MeetingHoles), StepCase.Model(StepCase.Undrilled)], drilledLast: true);
+
+    /// <param name="models">What is written and read.</param>
+    /// <param name="drilledLast">The outside drill makes the meeting holes in the last one.</param>
+    private static JsonElement[] Read(BridgeModel[] models, bool drilledLast = false)
     {
         var folder = Directory.CreateTempSubdirectory("bridgeform-step-");
         try
         {
-            BridgeModel[] models =
-            [
-                StepCase.Whole, s_pieces, StepCase.Model(StepCase.MeetingHoles), StepCase.Model(StepCase.Undrilled),
-            ];
             string[] paths = [.. models.Select((_, i) => Path.Combine(folder.FullName, $"{i}.step"))];
             for (var i = 0; i < models.Length; i++)
             {
                 File.WriteAllBytes(paths[i], StepWriterTests.Bytes(models[i]));
             }
 
-            File.WriteAllText(Path.ChangeExtension(paths[3], "json"), JsonSerializer.Serialize(StepCase.MeetingHoles.Select(Drill)));
+            if (drilledLast)
+            {
+                File.WriteAllText(Path.ChangeExtension(paths[^1], "json"), JsonSerializer.Serialize(StepCase.MeetingHoles.Select(Drill)));
+            }
+
             return [.. JsonDocument.Parse(Referee.Node("step.mjs", paths)).RootElement.EnumerateArray()];
         }
         finally

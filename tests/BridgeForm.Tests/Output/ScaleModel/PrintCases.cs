@@ -1,8 +1,8 @@
-using System.Globalization;
 using BridgeForm.Benchmarks.Fuzz;
 using BridgeForm.Output.ScaleModel;
 using BridgeForm.Project;
 using BridgeForm.Project.Files;
+using BridgeForm.Tests.Output.StepSolids;
 using BridgeForm.Tests.Samples;
 
 namespace BridgeForm.Tests.Output.ScaleModel;
@@ -21,12 +21,18 @@ internal static class PrintCases
         [.. new[] { "alder-dell", "wren-landing", "fern-rise" }.Select(n => (n, MadeSample.Of(n).Model))];
 
     /// <summary>Bridges by chance.</summary>
-    public static IEnumerable<(string Name, BridgeModel Model)> Random()
+    public static IEnumerable<(string Name, BridgeModel Model)> Random() => Random(StepCase.AskedFor("BRIDGEFORM_PRINTS", Few));
+
+    /// <summary>So many bridges by chance, the same ones each time.</summary>
+    public static IEnumerable<(string Name, BridgeModel Model)> Random(int asked) =>
+        Enumerable.Range(1, int.MaxValue).SelectMany(Case).Take(asked);
+
+    private static IEnumerable<(string Name, BridgeModel Model)> Case(int seed)
     {
-        var asked = int.TryParse(Environment.GetEnvironmentVariable("BRIDGEFORM_PRINTS"), CultureInfo.InvariantCulture, out var n)
-            ? n : Few;
-        return Enumerable.Range(1, int.MaxValue).Select(seed => (Name: FormattableString.Invariant($"seed {seed}"), Model: Built(seed)))
-            .Where(c => c.Model is not null).Select(c => (c.Name, c.Model!)).Take(asked);
+        if (Built(seed) is { } model)
+        {
+            yield return (FormattableString.Invariant($"seed {seed}"), model);
+        }
     }
 
     /// <summary>The bytes of the file.</summary>

@@ -1,5 +1,6 @@
 using BridgeForm.Output.ScaleModel;
 using BridgeForm.Roles;
+using BridgeForm.Tests.Output.StepSolids;
 
 namespace BridgeForm.Tests.Output.ScaleModel;
 
@@ -20,13 +21,20 @@ public sealed class ThreeMfWriterTests
     /// <summary>The rules find what is broken on purpose.</summary>
     [Theory]
     [InlineData("unit=\"millimeter\"", "unit=\"inch\"", "3.4 unit")]
-    [InlineData("<build>", "<resources/><build>", "3.4 order")]
+    [InlineData("<build>", "<resources/><build>", "B schema: model holds")]
+    [InlineData("<build>", "<build><items/>", "B schema: foreign element")]
+    [InlineData("<build>", "<build>text", "B schema: build holds text")]
+    [InlineData("<base name=", "<base finish=\"\" name=", "B schema: base has finish")]
+    [InlineData("<component objectid=\"2\" />", "<component />", "B schema: component has no objectid")]
+    [InlineData("type=\"model\"", "type=\"timber\"", "B schema: object has type")]
+    [InlineData("id=\"2\" type=\"model\"", "id=\"2\" type=\"other\"", "3.4.3.1")]
+    [InlineData("id=\"1\"", "id=\"0\"", "B schema: basematerials has id")]
     [InlineData("name=\"Application\"", "name=\"Printer\"", "3.4.1")]
     [InlineData("<triangle v1=\"0\"", "<triangle v1=\"1\"", "4.1")]
     [InlineData("<component objectid=\"2\" />", "<component objectid=\"9999\" />", "3.4 object")]
-    [InlineData("1 0 0 0 1 0 0 0 1 5 5 0", "1 0 0 0 1 0 0 0 1 5 5", "B schema: transform")]
+    [InlineData("1 0 0 0 1 0 0 0 1 5 5 0", "1 0 0 0 1 0 0 0 1 5 5", "B schema: item has transform")]
     [InlineData("1 0 0 0 1 0 0 0 1 5 5 0", "1 0 0 0 1 0 0 0 1 -5 5 0", "3.3")]
-    [InlineData("displaycolor=\"#", "displaycolor=\"0x", "B schema: displaycolor")]
+    [InlineData("displaycolor=\"#", "displaycolor=\"0x", "B schema: base has displaycolor")]
     public void What_is_broken_is_found(string from, string to, string clause)
     {
         var model = PrintCases.Samples.First().Model;
@@ -90,6 +98,18 @@ public sealed class ThreeMfWriterTests
         Assert.Contains("Thicker than to scale: rail: 1.91 mm printed 2.50 mm (132 pieces)", thick.Told);
         Assert.Contains(thick.Placed, p => p.Item.Name is "B05 cap left" && Math.Abs(p.Size.Z - 0.0025) < 1e-9);
         Assert.Contains("rope left 1, F00 to F05", ScaleModelTable.Csv(plan), StringComparison.Ordinal);
+    }
+
+    /// <summary>A net is cut from no stick, and a landing is by others: neither is printed, and both are told of.</summary>
+    [Theory]
+    [InlineData("netted", "Left out: netting")]
+    [InlineData("joined", "Left out: landings")]
+    public void What_is_left_out_is_told(string name, string words)
+    {
+        var told = ScaleModelTable.Told(StepCase.Others.Single(c => c.Name == name).Model);
+        Assert.Contains(told, t => t.StartsWith(words, StringComparison.Ordinal));
+        Assert.DoesNotContain(
+            ScaleModelTable.Told(PrintCases.Samples.First().Model), t => t.StartsWith(words, StringComparison.Ordinal));
     }
 
     /// <summary>A bed of 120 mm takes 110 mm: of 41.8 mm a bay two at a time; nothing on it is longer.</summary>

@@ -110,7 +110,7 @@ public sealed class ShopSheetTests
         var number = 0;
         foreach (var texts in pages.Select(p => PlacedTexts.Of(p.Content).Select(t => t.Text).ToList()))
         {
-            var begins = texts.Exists(t => t.StartsWith(FormattableString.Invariant($"{number + 1}. mitre"), StringComparison.Ordinal));
+            var begins = texts.Exists(t => t.StartsWith(FormattableString.Invariant($"{number + 1}. miter"), StringComparison.Ordinal));
             number += begins ? 1 : 0;
             Assert.Equal(begins, texts.Contains("fence") && texts.Contains("blade") && texts.Contains("offcut"));
             Assert.Equal(begins, texts.Exists(t => t.StartsWith("Drawn as ", StringComparison.Ordinal)));

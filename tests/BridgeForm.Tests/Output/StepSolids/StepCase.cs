@@ -1,8 +1,11 @@
+using System.Globalization;
 using BridgeForm.Benchmarks.Fuzz;
 using BridgeForm.Pieces;
 using BridgeForm.Project.Files;
 using BridgeForm.Solids;
+using BridgeForm.Tests.Frames;
 using BridgeForm.Tests.Output.Samples;
+using BridgeForm.Tests.Output.ScaleModel;
 using BridgeForm.Tests.Samples;
 using BridgeForm.Tests.Solids;
 
@@ -15,6 +18,7 @@ internal static class StepCase
     private const int MostBays = 3;
     private const int MostRandomPieces = 60;
     private const int Meeting = 16;
+    private const int Few = 2;
 
     /// <summary>Through and blind holes in every face, on a bridge of three bays.</summary>
     private const string Holes = """
@@ -28,6 +32,27 @@ internal static class StepCase
     /// <summary>A whole bridge with holes.</summary>
     public static BridgeModel Whole { get; } = Bridges.Build(
         Bridges.Garden.Replace("span: 30 ft", "span: 9 ft", StringComparison.Ordinal) + Holes);
+
+    /// <summary>
+    /// A bridge with plates and bolts, landings on a sill and on a ledger; one with nets; and bridges that nobody chose: two in every
+    /// run, <c>BRIDGEFORM_SOLIDS=200</c> in the environment asks for two hundred.
+    /// </summary>
+    public static IReadOnlyList<(string Name, BridgeModel Model)> Others { get; } =
+    [
+        ("joined", Bridges.Build(JointSteelTests.Text("square")
+            .Replace("span: 20 ft, rise: 2 ft", "span: 9 ft, rise: 1 ft, a: { landing: { depth: 4 ft, bearer: sill } }, "
+                + "b: { landing: { depth: 5 ft, bearer: ledger } }", StringComparison.Ordinal))),
+        ("netted", Bridges.Build("""
+            name: Netted (invented)
+            site: { span: 8 ft }
+            guard: { net: { opening: 2 in, mass: 0.1 lb/ft2 } }
+            """)),
+        .. PrintCases.Random(AskedFor("BRIDGEFORM_SOLIDS", Few)),
+    ];
+
+    /// <summary>A number in the environment.</summary>
+    public static int AskedFor(string variable, int usual) =>
+        int.TryParse(Environment.GetEnvironmentVariable(variable), CultureInfo.InvariantCulture, out var n) ? n : usual;
 
     /// <summary>One of each piece of the samples, and of random bridges some that are not plain sticks.</summary>
     public static BridgeModel Pieces()

@@ -41,7 +41,7 @@ public sealed class WedgeBlockTests
         var limit = Bridges.Degrees(TestPieces.Garden.Parameters.Shop.MitreLimit);
         Assert.StartsWith("Wedge of " + angle, block.Title, StringComparison.Ordinal);
         Assert.Contains(
-            FormattableString.Invariant($"Saw set to {limit:F1}°, wedge {angle}: together the mitre of {limit + Math.Abs(degrees):F1}°"),
+            FormattableString.Invariant($"Saw set to {limit:F1}°, wedge {angle}: together the miter of {limit + Math.Abs(degrees):F1}°"),
             block.Notes[0],
             StringComparison.Ordinal);
         var named = Assert.Single(block.Entities.OfType<SheetText>(), t => t.Text.EndsWith('°'));
@@ -54,6 +54,34 @@ public sealed class WedgeBlockTests
             TestPieces.Units.Length(Math.Sqrt(Math.Pow(d.To.X - d.From.X, 2) + Math.Pow(d.To.Y - d.From.Y, 2))), d.Text));
         Assert.Equal(2, block.Entities.OfType<SheetDimension>().Count());
         Assert.All(WedgeBlock.Cautions(TestPieces.Units.System), c => Assert.Contains(c, block.Notes));
+    }
+
+    // One figure for one rule: 6 in on every sheet of an inch file, 150 mm on every one of a metric.
+    [Theory]
+    [InlineData(BridgeForm.Quantities.UnitSystem.Imperial, "6 in", "12 in")]
+    [InlineData(BridgeForm.Quantities.UnitSystem.Metric, "150 mm", "300 mm")]
+    public void Cautions_say_the_figures_of_the_files_units(BridgeForm.Quantities.UnitSystem units, string clear, string least)
+    {
+        var words = string.Join(' ', WedgeBlock.Cautions(units));
+        Assert.Contains(
+            $"Hands {clear} clear of the blade, clamps {clear} clear of its path along the work.", words, StringComparison.Ordinal);
+        Assert.Contains($"pieces under {least} in pairs", words, StringComparison.Ordinal);
+    }
+
+    // 70 mm of brace, and a circular saw that goes 60 mm deep.
+    [Fact]
+    public void A_template_says_when_both_faces_are_marked()
+    {
+        string Notes(double thick)
+        {
+            var stick = new CutStock(0.120, thick, new Plane(-Vector3d.UnitX, 0), Plane.Through(
+                new Vector3d(1, 0, 0), new Vector3d(Math.Cos(Bridges.Radians(70)), Math.Sin(Bridges.Radians(70)), 0)));
+            var piece = TestPieces.Of(stick) with { Far = SawReach.Measure(stick, near: false, TestPieces.Garden.Parameters.Shop) };
+            return string.Join(' ', EndFace.Draw(new CutUse([piece]), PieceEnd.Far, TestPieces.Units).Notes);
+        }
+
+        Assert.Contains("mark the other face from there: the saw goes 2-3/8 in deep", Notes(0.070), StringComparison.Ordinal);
+        Assert.DoesNotContain("other face from there", Notes(0.038), StringComparison.Ordinal);
     }
 
     /// <summary>The block for a mitre that many degrees beyond the saw's limit, to the side of its sign.</summary>
