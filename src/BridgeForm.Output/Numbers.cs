@@ -14,6 +14,11 @@ internal static class Numbers
     /// <summary>An angle in radians as people read it: degrees to 0.1, with a degree sign.</summary>
     public static string DegreeText(double radians) => Fixed(Degrees(radians), 1) + "°";
 
+    /// <summary>A gap, less than any rule shows: thousandths of an inch, or hundredths of a millimetre.</summary>
+    public static string Gap(double metres, DisplayUnits units) => units.System == UnitSystem.Imperial
+        ? Fixed(metres / Units.MetresPerInch, 3) + " in"
+        : Fixed(metres * 1000, 2) + " mm";
+
     /// <summary>Radians to degrees.</summary>
     public static double Degrees(double radians) => radians * (180 / Math.PI);
 }

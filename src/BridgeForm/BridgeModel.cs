@@ -96,8 +96,10 @@ public sealed record BridgeModel
             Parameters,
             Pieces,
             Ropework,
-            Checks.Where(c => c.Id.StartsWith(JointForce, StringComparison.Ordinal))
-                .ToDictionary(c => c.Id[JointForce.Length..], c => c.Demand, StringComparer.Ordinal));
+            Checks.Where(c => c.Id.StartsWith(JointForce, StringComparison.Ordinal) || c.Id.StartsWith(HeldForce, StringComparison.Ordinal))
+                .ToDictionary(
+                    c => c.Id[(c.Id.StartsWith(HeldForce, StringComparison.Ordinal) ? HeldForce : JointForce).Length..], c => c.Demand,
+                    StringComparer.Ordinal));
         return Parameters.Guard is { Net: not null }
             ? listed.AddRange(NetHardware.Rows(Parameters, BridgeLayout.Lay(Parameters, Rope)))
             : listed;
@@ -126,4 +128,5 @@ public sealed record BridgeModel
     public ImmutableArray<Remedy> JointsThatPass() => JointRemedies.Find(BridgeLayout.Lay(Parameters, Rope), Parameters, Checks);
 
     private const string JointForce = "guard-joint-";
+    private const string HeldForce = "joint-";
 }

@@ -118,6 +118,7 @@ internal static class StageInputs
             FastenerMetal = before.FastenerMetal,
             Deck = now.Deck with { Grip = before.Deck.Grip },
             Fasteners = before.Fasteners,
+            HeldJoints = before.HeldJoints,
             Ropes = now.Ropes with { OnSale = before.Ropes.OnSale },
             Stock = WithSections(now, before),
         },
@@ -159,6 +160,7 @@ internal static class StageInputs
         FastenerMetal = before.FastenerMetal,
         Deck = now.Deck with { Grip = before.Deck.Grip },
         Fasteners = before.Fasteners,
+        HeldJoints = before.HeldJoints,
         Ropes = WithEnds(now.Ropes, before.Ropes),
         Stock = WithSections(now, before),
         Site = now.Site with
@@ -253,6 +255,7 @@ internal static class KeptParameters
         Ropes = now.Ropes with { OnSale = Kept.Array(now.Ropes.OnSale, before.Ropes.OnSale) },
         PriceList = (now.PriceList, before.PriceList) is ({ } list, { } old) && list.Prices.SequenceEqual(old.Prices) ? old : now.PriceList,
         Fasteners = now.Fasteners.SequenceEqual(before.Fasteners) ? before.Fasteners : now.Fasteners,
+        HeldJoints = Kept.Array(now.HeldJoints, before.HeldJoints),
         Species = Kept.Array(now.Species, before.Species),
         Values = Kept.Array(now.Values, before.Values),
         Shop = now.Shop with

@@ -78,7 +78,8 @@ function read(file, index) {
   reader.TransferRoots(new oc.Message_ProgressRange());
   const shape = reader.OneShape();
   const solids = [...within(shape, TopAbs_SOLID)];
-  const different = solids.filter((s, i) => i === 0 || !s.IsPartner(solids[i - 1]));
+  const different = [];
+  solids.forEach((s) => different.some((d) => d.IsPartner(s)) || different.push(s)); // a bolt's bodies come again at each of its places
   const drills = file.replace(/step$/, 'json');
   const cuts = fs.existsSync(drills) ? JSON.parse(fs.readFileSync(drills)) : [];
   return {

@@ -92,6 +92,7 @@ internal static class FrameSheet
             drawing.Draw(c, map);
             drawing.DrawWays(c, map);
             FrameHoles.Draw(context, c, map, drawing, frame);
+            FramePlates.Draw(context, c, map, drawing, frame);
             figures.Draw(c, map);
         };
     }

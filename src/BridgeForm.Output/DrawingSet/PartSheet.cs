@@ -16,6 +16,11 @@ internal static class PartSheet
             flow.Add(table);
         }
 
+        if (FramePlates.Table(context) is { } plates)
+        {
+            flow.Add(plates);
+        }
+
         if (FrameHoles.Table(context) is { } holes)
         {
             flow.Add(holes);

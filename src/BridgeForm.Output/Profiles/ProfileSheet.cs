@@ -3,6 +3,7 @@ using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
+using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Profiles;
 
@@ -107,8 +108,8 @@ internal static class PieceNotes
             $"{piece.Mark} {RoleTable.Of(piece.Role).Printed}, {piece.Occurrences.Length} off",
             $"Stock: {piece.Stock}, {piece.Section} ({units.Length(piece.Shape.Thickness)} x {units.Length(piece.Shape.Width)}),"
                 + $" blank {units.Length(piece.BlankLength)} long",
-            EndNote(ends.Near + " (left)", piece.Near),
-            EndNote(ends.Far + " (right)", piece.Far),
+            EndNote(ends.Near + " (left)", piece.Near, piece.Shape),
+            EndNote(ends.Far + " (right)", piece.Far, piece.Shape),
             .. TaperNote(piece, units),
             $"Face up: {TurnWords.Faces(piece).Drawn}. Grain runs left to right.",
             TurnWords.Mark(piece) + ", drawn on this face",
@@ -120,10 +121,10 @@ internal static class PieceNotes
         return [.. notes.SelectMany(note => Wrapped(note, Math.Max(characters, ShortestLine)))];
     }
 
-    private static string EndNote(string end, EndCut cut) =>
+    private static string EndNote(string end, EndCut cut, CutStock stock) =>
         $"{end}: miter {Numbers.DegreeText(cut.Mitre)}, bevel {Numbers.DegreeText(cut.Bevel)}, edge line {Numbers.DegreeText(cut.Edge)}, "
         + (cut.InReach ? "in reach of the saw"
-            : cut.NeedsTemplate ? "out of reach: " + CutWays.Words(cut.Way)
+            : cut.NeedsTemplate ? "out of reach: " + CutWays.Words(cut, stock)
             : $"out of reach: saw with a taper block of {Numbers.DegreeText(cut.Wedge)}");
 
     /// <summary>Places where near end and face lie otherwise than the notes before say.</summary>

@@ -25,12 +25,34 @@ internal static class FrameItems
         var bed = parts.Min(p => Lowest(p.Part));
         ImmutableArray<PrintBody> bodies =
         [
-            .. parts.Select(p => p.Id.Role == Role.Base
-                ? UnderDeck(source, pose, p.Part, p.Part.DownTo(-pose.Along, Lowest(p.Part) - bed), bayBefore).Body()
-                : p.Part.DownTo(-pose.Along, Lowest(p.Part) - bed).Body()),
+            .. parts.Select(p => Below(source, pose, p.Id, p.Part, p.Part.DownTo(-pose.Along, Lowest(p.Part) - bed), bayBefore).Body()),
         ];
         return new PrintItem(
             pose.Name, PrintKind.Frame, new Placement(pose.Node, pose.Up.Cross(pose.Along), pose.Up, pose.Along), bodies);
+    }
+
+    // What is added on the side towards A keeps below what lies on it there.
+    private static PrintPart Below(
+        PrintSource source, FramePose pose, PartId id, PrintPart part, PrintPart grown, string? bay) => id.Role switch
+        {
+            Role.Base => UnderDeck(source, pose, part, grown, bay),
+            Role.Post => UnderCap(source, pose, id.Side, part, grown, bay),
+            _ => grown,
+        };
+
+    private static PrintPart UnderCap(PrintSource source, FramePose pose, Side side, PrintPart part, PrintPart grown, string? bay)
+    {
+        if (ReferenceEquals(part, grown) || bay is null || source.Of(bay, Role.Cap).Find(c => c.Id.Side == side) is not { } lying)
+        {
+            return grown;
+        }
+
+        var cap = source.Take(lying);
+        var face = cap.Face(Vector3d.UnitY);
+        var up = cap.Place.DirectionToWorld(face);
+        return up.Dot(pose.Along) < 0
+            ? grown.Ripped(Plane.Through(cap.Place.ToWorld(-cap.Size(face) / 2 * face), up))
+            : grown;
     }
 
     // Where the deck falls towards A, what is added to the base on that side keeps below it.

@@ -28,7 +28,8 @@ internal static class GuardItems
         }
 
         var inward = (side == Side.Left ? 1 : -1) * Vector3d.UnitZ;
-        var shaped = rails.Select(r => source.Take(r).ThickEnoughBothWays(inward)).ToList();
+        var above = AboveDeck(source, bay);
+        var shaped = rails.Select(r => above(source.Take(r).ThickEnoughBothWays(inward))).ToList();
         var middle = shaped[shaped.Count / 2];
         var (along, face) = (middle.Place.X.X < 0 ? -middle.Place.X : middle.Place.X, middle.Place.DirectionToWorld(middle.Face(inward)));
         var lying = new Placement(middle.Place.Origin, along, face.Cross(along), face);
@@ -45,10 +46,30 @@ internal static class GuardItems
         }
 
         var pickets = upright
-            .Select(p => source.Take(p).ThickEnoughBothWays(inward).Grown(-inward, source.Rules.Join).Body());
+            .Select(p => above(source.Take(p).ThickEnoughBothWays(inward).Grown(-inward, source.Rules.Join)).Body());
         yield return new PrintItem(
             $"{bay} guard {(side == Side.Left ? "left" : "right")}", PrintKind.Guard, lying,
             [.. shaped.Select(r => r.Body()), .. Strips(source, shaped, lying), .. pickets]);
+    }
+
+    // A deck that is printed thicker reaches higher: what hangs there ends above it.
+    private static Func<PrintPart, PrintPart> AboveDeck(PrintSource source, string bay)
+    {
+        if (source.Of(bay, Role.Board, Role.Tread).FirstOrDefault() is not { } walked)
+        {
+            return part => part;
+        }
+
+        var deck = source.Take(walked);
+        var up = deck.Place.DirectionToWorld(deck.Face(Vector3d.UnitY));
+        if (source.Rules.Lacking(deck.Size(deck.Face(up))) <= 0)
+        {
+            return part => part;
+        }
+
+        var thick = deck.ThickEnoughBothWays(up);
+        var top = thick.Place.ToWorld(thick.Size(thick.Face(up)) / 2 * thick.Face(up));
+        return part => part.Points().Any(p => (p - top).Dot(up) < 0) ? part.Ripped(Plane.Through(top, -up)) : part;
     }
 
     private static IEnumerable<PrintBody> Strips(PrintSource source, List<PrintPart> rails, Placement lying)

@@ -85,9 +85,13 @@ internal sealed record PrintPlan
         }
 
         var model = source.Model;
-        if (model.Pieces.Any(p => p.Role is Role.Packer or Role.Shim))
+        string[] shims =
+        [
+            .. new[] { Role.Packer, Role.Shim }.Where(r => model.Pieces.Any(p => p.Role == r)).Select(r => RoleTable.Of(r).Many),
+        ];
+        if (shims.Length > 0)
         {
-            yield return "Left out: tapered shims, thinner than a printer's line; glue fills their gap";
+            yield return $"Left out: {string.Join(" and ", shims)}, thinner than a printer's line; glue fills their gap";
         }
 
         if (model.Pieces.Any(p => p.Role == Role.Newel))

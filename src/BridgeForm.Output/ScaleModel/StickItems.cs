@@ -8,8 +8,31 @@ internal static class StickItems
 {
     /// <summary>One item a stick.</summary>
     public static IEnumerable<PrintItem> All(PrintSource source) => source.Bays.SelectMany(bay =>
-        source.Of(bay, Role.Cap, Role.Handrail)
-            .Select(p => Flat(source, p, Vector3d.UnitY, Name(bay, p))));
+        source.Of(bay, Role.Cap, Role.Handrail).Select(p =>
+        {
+            var item = Flat(source, p, Vector3d.UnitY, Name(bay, p));
+            return p.Id.Role == Role.Handrail ? Clear(source, bay, p, item) : item;
+        }));
+
+    // Rails and pickets grow inward, and a handrail to both sides: its pins are as much longer.
+    private static PrintItem Clear(PrintSource source, string bay, PartOf handrail, PrintItem item)
+    {
+        var inward = (handrail.Id.Side == Side.Left ? 1 : -1) * Vector3d.UnitZ;
+        double Grown(PartOf part)
+        {
+            var taken = source.Take(part);
+            return source.Rules.Lacking(taken.Size(taken.Face(inward)));
+        }
+
+        var by = source.Of(bay, Role.Rail, Role.Picket).Select(Grown).DefaultIfEmpty().Max() + (Grown(handrail) / 2);
+        return by > 0
+            ? item with
+            {
+                Lying = item.Lying with { Origin = item.Lying.Origin + (by * inward) },
+                Bodies = [.. item.Bodies.Select(b => b with { Points = [.. b.Points.Select(p => p + (by * inward))] })],
+            }
+            : item;
+    }
 
     /// <summary>Name of a stick: bay, role, side and number.</summary>
     public static string Name(string bay, PartOf part) => string.Join(

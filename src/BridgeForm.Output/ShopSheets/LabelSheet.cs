@@ -1,4 +1,5 @@
 using BridgeForm.Output.Drawing;
+using BridgeForm.Output.Templates;
 using BridgeForm.Pieces;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
@@ -62,9 +63,28 @@ public static class LabelSheet
         PageText.Right(
             box.MaxX - Pad, box.MaxY - Pad - PageText.Large - ArrowDown, "arrow " + TurnWords.Arrow(piece, place), PageText.Small,
             bold: place.Turned),
-        PageText.Left(box.MinX + Pad, box.MinY + Pad, $"{piece.Section} · {text.Size(piece.BlankLength)}", PageText.Large, bold: true),
+        .. Size(box, piece, text),
         .. place.Turned || place.Turn.IsRolled ? Turn(box, TurnWords.Write(piece, place), place.Turned) : Array.Empty<SheetEntity>(),
     ];
+
+    /// <summary>Section and length, and what is drilled into it; how many alone where all has no room.</summary>
+    private static IEnumerable<SheetEntity> Size(SheetBox box, Piece piece, QuantityText text)
+    {
+        var size = $"{piece.Section} · {text.Size(piece.BlankLength)}";
+        yield return PageText.Left(box.MinX + Pad, box.MinY + Pad, size, PageText.Large, bold: true);
+        if (piece.Shape.Holes.IsEmpty)
+        {
+            yield break;
+        }
+
+        var room = box.MaxX - box.MinX - (3 * Pad) - PageText.Width(size, PageText.Large, bold: true);
+        var words = ((string[])[HoleRows.Counted(piece.Shape, text), FormattableString.Invariant($"{piece.Shape.Holes.Length} holes")])
+            .FirstOrDefault(w => PageText.Width(w, PageText.Small) <= room);
+        if (words is not null)
+        {
+            yield return PageText.Right(box.MaxX - Pad, box.MinY + Pad, words, PageText.Small);
+        }
+    }
 
     /// <summary>What it is and its stock beside the id; shorter where that is long.</summary>
     private static IEnumerable<SheetEntity> Wood(SheetBox box, Piece piece, string id)

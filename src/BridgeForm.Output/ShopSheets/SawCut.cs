@@ -1,5 +1,6 @@
 using BridgeForm.Output.Templates;
 using BridgeForm.Pieces;
+using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
@@ -50,6 +51,15 @@ internal sealed record SawCut(
     /// <summary>How far the cut as it is set opens from the exact one, from corner to corner of the section, metres.</summary>
     public double Gap { get; init; }
 
+    /// <summary>It meets no other end and carries no load: no joint opens by its gap.</summary>
+    public bool IsFree { get; init; }
+
+    /// <summary>How the piece is held.</summary>
+    public HoldWay Hold { get; init; }
+
+    /// <summary>The piece is parted from its blank, which is clamped beyond the blade: between blade and stop it would jam.</summary>
+    public bool IsParted => Hold == HoldWay.Pair && Order == 2;
+
     /// <summary>
     /// Where the stop of a cut on a wedge stands: on the slope of the block carried on, for the work leaves the fence there. Null
     /// without a wedge or a stop, and where the slope runs into the fence before the stop: then the piece is cut to the line.
@@ -63,24 +73,31 @@ internal sealed record SawCut(
                 return null;
             }
 
-            var off = SawPlan.OffAtBlade(Wedge, PieceAtRight) + ((PieceAtRight ? stop : -stop) * Elementary.Sin(Wedge));
+            var off = SawPath.OffAtBlade(Wedge, PieceAtRight) + ((PieceAtRight ? stop : -stop) * Elementary.Sin(Wedge));
             return off >= 0 ? new WedgeStop(stop * Elementary.Cos(Wedge), off) : null;
         }
     }
 
     /// <summary>A stop can be set for it.</summary>
-    public bool HasStop => InReach && Stop is not null && (Wedge <= 0 || OnWedge is not null);
+    public bool HasStop => InReach && Stop is not null && !IsParted && (Wedge <= 0 || OnWedge is not null);
 
     /// <summary>What makes the cut.</summary>
     public CutWay Way => Piece.Cut(End).Way;
+
+    /// <summary>A circular saw does not go through: the line is marked on both faces.</summary>
+    public bool FromBothFaces => CutWays.FromBothFaces(Piece.Cut(End), Piece.Shape);
 
     /// <summary>The stop, and the piece, lie to the right of the blade.</summary>
     public bool PieceAtRight => (End == PieceEnd.Near) == Position.NearLeft;
 
     /// <summary>Both cuts of a piece as the saw is set for it, the first one first.</summary>
-    public static IEnumerable<SawCut> List(AsCut made) =>
-        List(made.Exact with { Shape = made.Shape, Near = made.Near, Far = made.Far })
-            .Select(c => c with { Gap = c.End == PieceEnd.Near ? made.NearGap : made.FarGap });
+    public static IEnumerable<SawCut> List(AsCut made, ShopParameters shop) =>
+        List(made.Exact with { Shape = made.Shape, Near = made.Near, Far = made.Far }).Select(c => c with
+        {
+            Gap = c.End == PieceEnd.Near ? made.NearGap : made.FarGap,
+            IsFree = c.End == PieceEnd.Near ? made.NearFree : made.FarFree,
+            Hold = Holding.Of(made.Exact, shop),
+        });
 
     /// <summary>Both cuts of a piece, the first one first.</summary>
     public static IEnumerable<SawCut> List(Piece piece)

@@ -3,6 +3,7 @@ using System.Globalization;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Templates;
 using BridgeForm.Pieces;
+using BridgeForm.Project;
 
 namespace BridgeForm.Output.ShopSheets;
 
@@ -25,15 +26,17 @@ public static class SawSheet
                 + "edge lies at the fence it is edge 2; face down, the mark is on the underside.",
             "Stop: along the fence from the cut's line on the upper side of the work, at the fence, to the stop. First ends are cut "
                 + "without a stop, taking off no more than is needed; second ends with the first against the stop. On a wedge it is "
-                + "measured along the work's edge, and stands off the fence as its page says. Gap: what a setting that like cuts share "
-                + "opens at the joint, of the "
-                + $"{SawSetup.Millimetres(model.Parameters.Shop.JointGap)} mm that shop.joint_gap allows "
-                + "two ends together; 0.5 mm under posts and braces. Hold: \"two from\" a blank of that length, parted last, where one "
-                + "piece is too short to clamp.",
+                + "measured along the work's edge, and stands off the fence as its page says.",
+            "Gap: what a setting that like cuts share opens at the joint, of the "
+                + $"{Numbers.Gap(model.Parameters.Shop.JointGap, units)} that shop.joint_gap allows two ends together; "
+                + $"{Numbers.Gap(SawSettings.LoadedGap, units)} under posts and braces. \"free\": the end meets no other, at an end frame, "
+                + $"and is out of its plane by that much, {Numbers.Gap(SawSettings.FreeGap, units)} at most.",
+            "Hold: \"two from\" a blank of that length, parted last, where one piece is too short to clamp; \"from\" a length: cut "
+                + "square to exactly that before any other cut, since on a wedge a longer stick would run into the fence.",
             string.Join(' ', WedgeBlock.Cautions(units.System)),
         ]);
         var setups = SawSetup.List(model);
-        var tables = setups.Select(setup => Table(setup, units)).ToList();
+        var tables = setups.Select(setup => Table(setup, model.Parameters.Shop.Hold, units)).ToList();
         ImmutableArray<ImmutableArray<string>> all = [.. tables.SelectMany(t => t.Rows)];
         for (var i = 0; i < tables.Count; i++)
         {
@@ -44,13 +47,14 @@ public static class SawSheet
 
             if (setups[i].Lead.InReach)
             {
-                pages.AddPicture(SetupPicture.Draw(setups[i].Shown, model.Parameters.Shop.Kerf, units));
+                pages.AddPicture(SetupPicture.Draw(setups[i].Shown, model.Parameters.Shop, units));
             }
 
             pages.Add(tables[i] with { Sizing = all });
         }
 
         StripSheet.Add(pages, model);
+        DrillSheet.Add(pages, model);
         return pages.Book(words.Title);
     }
 
@@ -60,7 +64,7 @@ public static class SawSheet
     /// <summary>How many settings of the saw a bridge asks for.</summary>
     public static int Settings(BridgeModel model) => SawSetup.List(model).Length;
 
-    private static PageTable Table(SawSetup setup, DisplayUnits units)
+    private static PageTable Table(SawSetup setup, HoldParameters hold, DisplayUnits units)
     {
         var lead = setup.Lead;
         var setting = !lead.InReach
@@ -73,12 +77,29 @@ public static class SawSheet
             lead.Wedge > 0 && lead.InReach
                 ? [
                     "Block between fence and work, thick end to the right; work and block clamped, as its plan in templates/ shows.",
+                    .. setup.Cuts.Where(c => c.Hold == HoldWay.CutFirst).Select(c => CutFirstWords(c, hold, units)),
                     .. setup.Cuts.Where(c => c.Order == 2).Select(c => WedgeStopWords(c, units)),
                 ]
-                : [],
+                : lead.InReach ? [.. setup.Cuts.Where(c => c.IsParted).Select(c => PairWords(c, hold, units))]
+                : [.. setup.Cuts.Where(c => c.FromBothFaces).Select(c => BothFacesWords(c, units))],
             ["Mark", "Section", "Qty", "End", "Cut", "Up", "Fence", "Arrow", "Piece, stop", "Stop", "Gap", "Hold"],
-            [.. setup.Cuts.Select(c => Row(c, units))]);
+            [.. setup.Cuts.Select(c => Row(c, hold, units))]);
     }
+
+    private static string CutFirstWords(SawCut cut, HoldParameters hold, DisplayUnits units) =>
+        $"{cut.Piece.Mark}: cut square to exactly {units.Length(cut.Piece.BlankLength)} first, its other end then so that it keeps this "
+            + "length: beside the blade a longer stick would run into the fence. Clamp it on its half at the block, "
+            + $"{units.Length(hold.Clear)} or more from the blade's path along the work.";
+
+    private static string PairWords(SawCut cut, HoldParameters hold, DisplayUnits units) =>
+        $"{cut.Piece.Mark}: two from a blank of {units.Length(SawSetup.Pair(cut.Piece, hold))}. First both first ends, at the ends of the "
+            + $"blank; then mark {units.Length(cut.Stop!.Value)} from each and part it at that line, without a stop: the clamp holds the "
+            + $"{units.Length(hold.Room)} between the two, {units.Length(hold.Clear)} from the blade, and the piece comes off free.";
+
+    private static string BothFacesWords(SawCut cut, DisplayUnits units) =>
+        $"{cut.Piece.Mark}, {SawSetup.EndName(cut)} end: {units.Length(cut.Piece.Shape.Thickness)} is more than the "
+            + $"{units.Length(CutWays.CircularDepth)} that a circular saw goes deep: square the line across both edges, mark the other "
+            + "face from there, and cut from both faces.";
 
     /// <summary>How the stop of a cut on a wedge is set: it hangs in the air where the fence has no slope.</summary>
     private static string WedgeStopWords(SawCut cut, DisplayUnits units) => cut.OnWedge is { } at
@@ -88,7 +109,7 @@ public static class SawSheet
         : $"{cut.Piece.Mark}, {SawSetup.EndName(cut)} end: no stop, since the slope runs into the fence before it; mark the length and "
             + "cut to the line.";
 
-    private static ImmutableArray<string> Row(SawCut cut, DisplayUnits units) =>
+    private static ImmutableArray<string> Row(SawCut cut, HoldParameters hold, DisplayUnits units) =>
     [
         cut.Piece.Mark,
         cut.Piece.Section,
@@ -96,9 +117,16 @@ public static class SawSheet
         SawSetup.EndName(cut),
         cut.Order == 1 ? "first" : "second",
         .. SawSetup.Lies(cut, SawSetup.Arrow(cut)),
-        cut.HasStop ? units.Length(cut.Stop!.Value) : cut.Order == 2 ? "to the line" : "none",
-        SawSetup.GapText(cut),
-        !cut.InReach ? "" : SawPath.IsShort(cut.Piece.Shape) ? "two from " + units.Length(SawSetup.Pair(cut.Piece)) : "clamp",
+        cut.HasStop ? units.Length(cut.Stop!.Value)
+            : cut is { InReach: true, IsParted: true } ? "line at " + units.Length(cut.Stop!.Value)
+            : cut.Order == 2 ? "to the line" : "none",
+        SawSetup.GapText(cut, units),
+        !cut.InReach ? "" : cut.Hold switch
+        {
+            HoldWay.Pair => "two from " + units.Length(SawSetup.Pair(cut.Piece, hold)),
+            HoldWay.CutFirst => $"from {units.Length(cut.Piece.BlankLength)}, clamp",
+            _ => "clamp",
+        },
     ];
 }
 
@@ -126,7 +154,7 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
         return
         [
             .. SawSettings.Share(model.Pieces, model.Parameters.Shop)
-                .SelectMany(SawCut.List)
+                .SelectMany(made => SawCut.List(made, model.Parameters.Shop))
                 .GroupBy(KeyOf)
                 .OrderBy(g => g.Key.Way)
                 .ThenBy(g => g.Key.Wedge)
@@ -151,9 +179,9 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
             "Stop on the block, along the fence (mm)", "Stop on the block, off the fence (mm)",
             "Gap (mm)", "Hold",
         ],
-        List(model).SelectMany(s => s.Cuts.Select(c => s.Row(c, units))));
+        List(model).SelectMany(s => s.Cuts.Select(c => s.Row(c, model.Parameters.Shop.Hold, units))));
 
-    private IReadOnlyList<string> Row(SawCut cut, DisplayUnits units) =>
+    private IReadOnlyList<string> Row(SawCut cut, HoldParameters hold, DisplayUnits units) =>
     [
         Number.ToString(CultureInfo.InvariantCulture),
         CsvText.Users(cut.Piece.Stock),
@@ -161,7 +189,7 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
         CutKeys.Tenths(cut.Mitre),
         CutKeys.Tenths(cut.Bevel),
         CutKeys.Tenths(cut.Wedge),
-        CutWays.Words(cut.Way),
+        CutWays.Words(cut.Piece.Cut(cut.End), cut.Piece.Shape),
         cut.Piece.Mark,
         cut.Piece.Occurrences.Length.ToString(CultureInfo.InvariantCulture),
         EndName(cut),
@@ -172,7 +200,7 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
         cut.OnWedge is { } a ? Numbers.Fixed(a.Along * 1000, 1) : string.Empty,
         cut.OnWedge is { } o ? Numbers.Fixed(o.Off * 1000, 1) : string.Empty,
         Millimetres(cut.Gap),
-        cut.InReach ? Hold(cut, units) : string.Empty,
+        cut.InReach ? Hold(cut, hold, units) : string.Empty,
     ];
 
     /// <summary>How the piece lies on the mitre saw; nothing where another tool makes the cut.</summary>
@@ -182,18 +210,22 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
         cut.InReach ? [Up(cut), Fence(cut), end, PieceSide(cut)] : ["", "", "", ""];
 
     /// <summary>The gap in words; nothing where the cut is exact.</summary>
-    public static string GapText(SawCut cut) => cut.Gap > 0 ? Millimetres(cut.Gap) + " mm" : "none";
+    public static string GapText(SawCut cut, DisplayUnits units) =>
+        cut.Gap > 0 ? Numbers.Gap(cut.Gap, units) + (cut.IsFree ? ", free" : "") : "none";
 
     /// <summary>Millimetres to a hundredth: a gap is less than any rule shows.</summary>
     public static string Millimetres(double metres) => Numbers.Fixed(metres * 1000, 2);
 
     /// <summary>How a piece is held: by a clamp, or where none holds it far enough from the blade, as one of two.</summary>
-    public static string Hold(SawCut cut, DisplayUnits units) => SawPath.IsShort(cut.Piece.Shape)
-        ? $"too short to hold: two from a blank of {units.Length(Pair(cut.Piece))}, parted last"
-        : "clamp";
+    public static string Hold(SawCut cut, HoldParameters hold, DisplayUnits units) => cut.Hold switch
+    {
+        HoldWay.Pair => $"too short to hold: two from a blank of {units.Length(Pair(cut.Piece, hold))}, parted last at a line",
+        HoldWay.CutFirst => $"clamp; cut square to exactly {units.Length(cut.Piece.BlankLength)} first",
+        _ => "clamp",
+    };
 
     /// <summary>The blank that the stock plan has for two of a piece, or for one and what it is held by; metres.</summary>
-    public static double Pair(Piece piece) => SawPath.Pair(piece.BlankLength);
+    public static double Pair(Piece piece, HoldParameters hold) => Holding.Pair(piece.BlankLength, hold);
 
     /// <summary>Words for the end.</summary>
     public static string EndName(SawCut cut) => cut.End == PieceEnd.Near ? "near" : "far";

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Templates;
+using BridgeForm.Project;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.ShopSheets;
@@ -17,14 +18,17 @@ internal static class SetupPicture
     private const double Wide = 0.120;
 
     /// <summary>The plan, how its piece lies, and the blade's lean.</summary>
-    public static ImmutableArray<SheetEntity> Draw(SawCut cut, double kerf, DisplayUnits units)
+    public static ImmutableArray<SheetEntity> Draw(SawCut cut, ShopParameters shop, DisplayUnits units)
     {
-        var plan = new SawPlan(cut.Piece.Shape, cut.Mitre + cut.Wedge, cut.Bevel, cut.Wedge, cut.PieceAtRight, kerf)
+        var plan = new SawPlan(cut.Piece.Shape, cut.Mitre + cut.Wedge, cut.Bevel, cut.Wedge, cut.PieceAtRight, shop.Kerf)
         {
             Stop = cut.HasStop ? cut.Stop : null,
             StopWords = cut is { HasStop: true, Stop: { } stop } ? units.Length(stop) + " along the edge" : "",
+            Length = cut.IsParted ? cut.Stop : cut.Wedge > 0 ? cut.Stop ?? cut.Piece.BlankLength : null,
+            HeldBeyond = cut.IsParted,
+            Hold = shop.Hold,
         };
-        ImmutableArray<SheetEntity> above = [.. plan.Draw(), Edge(cut, plan), Way(cut, plan)];
+        ImmutableArray<SheetEntity> above = [.. plan.Draw(), Edge(cut, plan), .. cut.IsParted ? [] : (SheetEntity[])[Way(cut, plan)]];
         var box = PageBox.Of(above);
         var caption = PageText.Left(
             box.MinX,

@@ -7,7 +7,7 @@ namespace BridgeForm.Output.ShopSheets;
 
 /// <summary>
 /// The two rips of a strip seen along the fence, at half size: the stock on its edge before the tilted blade, and lying flat before
-/// the upright one. The fence is at the left, at x = 0; the table at y = 0.
+/// the upright one. The fence is at the left, at x = 0; the table at y = 0. Where no tool rips it, the end grain with the strip in it.
 /// </summary>
 internal static class StripPicture
 {
@@ -22,6 +22,11 @@ internal static class StripPicture
     public static ImmutableArray<SheetEntity> Draw(StripSetup setup, QuantityText words)
     {
         var taper = setup.Pieces.MaxBy(p => p.Taper.Width)!.Taper;
+        if (setup.Way == RipWay.Hand)
+        {
+            return [.. EndGrain(setup, taper, words, new View(0))];
+        }
+
         var second = (Scale * (setup.Stick.Thickness + (2 * Beyond))) + Apart;
         return
         [
@@ -30,13 +35,38 @@ internal static class StripPicture
         ];
     }
 
-    private static IEnumerable<SheetEntity> Tilted(StripSetup setup, Taper taper, QuantityText words, View view)
+    /// <summary>No machine, no fence: stock and strip, to gauge both lines by.</summary>
+    private static IEnumerable<SheetEntity> EndGrain(StripSetup setup, Taper taper, QuantityText words, View view)
     {
-        var (thick, high) = (setup.Stick.Thickness, setup.FromWide(taper) ? setup.Stick.Width : taper.Width);
+        foreach (var ring in Rings(setup, taper, setup.Stick.Width, view))
+        {
+            yield return ring;
+        }
+
+        yield return view.Text(setup.Stick.Thickness + 0.004, taper.Width / 2, "strip");
+        yield return view.Text(
+            0, -0.014, $"1 : 2, end grain; {words.Fine(setup.Thick)} at the thick edge, "
+                + $"{words.Fine(setup.ThicknessAt(taper.Width))} at the thin one, {words.Fine(taper.Width)} wide");
+    }
+
+    private static IEnumerable<SheetEntity> Rings(StripSetup setup, Taper taper, double high, View view)
+    {
+        var thick = setup.Stick.Thickness;
         var inner = thick - setup.Thick;
         var lean = taper.Width * Elementary.Tan(setup.Tilt);
         yield return view.Ring(PageLayers.Cut, (0, 0), (thick, 0), (thick, high), (0, high));
         yield return view.Ring(PageLayers.Pocket, (inner, 0), (thick, 0), (thick, taper.Width), (inner + lean, taper.Width));
+    }
+
+    private static IEnumerable<SheetEntity> Tilted(StripSetup setup, Taper taper, QuantityText words, View view)
+    {
+        var (thick, high) = (setup.Stick.Thickness, setup.FromWide(taper) ? setup.Stick.Width : taper.Width);
+        var inner = thick - setup.Thick;
+        foreach (var ring in Rings(setup, taper, high, view))
+        {
+            yield return ring;
+        }
+
         var reach = taper.Width + Above;
         yield return view.Line(PageLayers.Accent, inner, 0, inner + (reach * Elementary.Tan(setup.Tilt)), reach);
         foreach (var part in view.Machine(thick + Beyond, high + Above))

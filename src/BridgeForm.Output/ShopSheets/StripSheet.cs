@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using BridgeForm.Pieces;
 using BridgeForm.Quantities;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Output.ShopSheets;
 
@@ -32,7 +33,7 @@ internal static class StripSheet
             pages.AddText(Steps(setup, words));
             pages.Add(new PageTable(
                 $"Strips at {Numbers.DegreeText(setup.Tilt)}, {words.Fine(setup.Thick)} at the thick edge: "
-                    + $"{Count(setup.Pieces.Sum(p => p.Piece.Occurrences.Length))} tapered shims, {WayWords(setup.Way)}",
+                    + $"{Counted(setup)}, {WayWords(setup.Way)}",
                 [],
                 ["Mark", "Qty", "Length", "Width", "Thin edge", "Fence, tilted", "Fence, upright", "Gap", "Boards of the stock plan"],
                 [.. setup.Pieces.Select(p => Row(setup, p, model.StockPlan.Boards, words))]));
@@ -58,7 +59,7 @@ internal static class StripSheet
         words.Fine(setup.ThicknessAt(tapered.Taper.Width)),
         setup.Way == RipWay.Hand ? "" : words.Fine(setup.TiltedFence),
         setup.UprightFence(tapered.Taper) is { } fence && setup.Way != RipWay.Hand ? words.Fine(fence) : "",
-        SawSetup.Millimetres(setup.Gap) + " mm",
+        Numbers.Gap(setup.Gap, DisplayUnits.For(words.Units)),
         Boards(tapered.Piece, boards),
     ];
 
@@ -103,8 +104,7 @@ internal static class StripSheet
 
         if (setup.Pieces.Any(p => !setup.FromWide(p.Taper) && setup.UprightFence(p.Taper) is not null))
         {
-            yield return "Where the stock is hardly wider than the tapered shim: upright first, to the shim's width, its edge along the "
-                + "fence; "
+            yield return "Where the stock is hardly wider than the shim: upright first, to the shim's width, its edge along the fence; "
                 + "then tilted, right through.";
         }
 
@@ -126,6 +126,13 @@ internal static class StripSheet
 
     private static string[] Both(double? metres, QuantityText words) =>
         metres is { } m ? [words.Fine(m), Numbers.Fixed(m * 1000, 1)] : ["", ""];
+
+    /// <summary>How many of what: packers and shims under caps come off one stick.</summary>
+    internal static string Counted(StripSetup setup) => string.Join(", ", setup.Pieces.GroupBy(p => RoleTable.Of(p.Piece.Role)).Select(g =>
+    {
+        var count = g.Sum(p => p.Piece.Occurrences.Length);
+        return $"{Count(count)} {(count == 1 ? g.Key.Printed : g.Key.Many)}";
+    }));
 
     private static string WayWords(RipWay way) => way switch
     {

@@ -26,14 +26,14 @@ public static class CutList
     [
         piece.Mark,
         Count(piece.Occurrences.Length),
-        RoleTable.Of(piece.Role).Name,
+        RoleTable.Of(piece.Role).Printed,
         CsvText.Users(piece.Stock),
         piece.Section,
         units.Length(piece.BlankLength),
         Millimetres(piece.BlankLength),
         .. Edges(piece, units),
-        .. End(piece.Near),
-        .. End(piece.Far),
+        .. End(piece.Near, piece.Shape),
+        .. End(piece.Far, piece.Shape),
         TaperText(piece, units),
         Count(piece.Shape.Channels.Length),
         Count(piece.Shape.Holes.Length),
@@ -54,12 +54,12 @@ public static class CutList
         return [units.Length(most), Millimetres(most), units.Length(least), Millimetres(least)];
     }
 
-    private static IReadOnlyList<string> End(EndCut cut) =>
+    private static IReadOnlyList<string> End(EndCut cut, CutStock stock) =>
     [
         Degrees(cut.Mitre),
         Degrees(cut.Bevel),
         Degrees(cut.Edge),
-        CutWays.Words(cut.Way),
+        CutWays.Words(cut, stock),
         Degrees(cut.Wedge),
     ];
 

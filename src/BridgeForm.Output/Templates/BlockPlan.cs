@@ -11,7 +11,11 @@ internal static class BlockPlan
     {
         var (stock, cut) = (use.First.Shape, use.First.Cut(end));
         var plan = new SawPlan(
-            stock, Math.Abs(cut.Mitre), Math.Abs(cut.Bevel), cut.Wedge, CutWays.ThinAtBlade(end == PieceEnd.Near, cut), shop.Kerf);
+            stock, Math.Abs(cut.Mitre), Math.Abs(cut.Bevel), cut.Wedge, CutWays.ThinAtBlade(end == PieceEnd.Near, cut), shop.Kerf)
+        {
+            Length = use.First.BlankLength,
+            Hold = shop.Hold,
+        };
         return new TemplateBlock(
             $"{use.Marks} · {use.EndName(end)} on its block · plan, 1:5",
             [
@@ -19,10 +23,14 @@ internal static class BlockPlan
                     + (plan.Right ? "its thin end at the blade and the piece to the right of it. "
                         : "its thick end at the blade and the piece to the left of it. ")
                     + $"The blade runs {units.Length(plan.Path)} from the fence, of {units.Length(shop.Saw.Crosscut)} that the saw has. "
-                    + $"Clamps stand {units.Length(SawPath.ClampClear)} or more from its path, along the work; the stop, where the "
+                    + $"Clamps stand {units.Length(shop.Hold.Clear)} or more from its path, along the work; the stop, where the "
                     + "set-up sheet gives one, on the block's slope; the offcut lies free."
-                    + (SawPath.IsShort(stock) ? " Too short to hold alone: cut in pairs or from longer stock." : string.Empty),
+                    + (plan.Right ? CutFirst(use, units) : string.Empty),
             ],
             [.. plan.Draw()]);
     }
+
+    private static string CutFirst(CutUse use, DisplayUnits units) => " Cut the stick square to exactly its length first, "
+        + string.Join(", ", use.Pieces.Select(p => $"{p.Mark} {units.Length(p.BlankLength)}"))
+        + ": beside the blade a longer one would run into the fence.";
 }

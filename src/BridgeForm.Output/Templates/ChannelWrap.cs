@@ -19,6 +19,9 @@ internal static class ChannelWrap
     private const double ToEnd = 0.180;
 
     private const double Around = 0.012;
+
+    // Nearer to the end than any bolt that is allowed there. Metres.
+    private const double LittleMitre = 0.025;
     private const double Fold = 0.012;
 
     /// <summary>Templates of everything cut into the long faces of a piece.</summary>
@@ -99,6 +102,11 @@ internal static class ChannelWrap
             };
             yield return "Cut out, " + ends + (_channels.Count > 0 ? ", fold the dashed lines over the edges." : ".")
                 + " The way mark's arrow points up this paper.";
+            if ((_atNear && CutKeys.HasMitre(_piece.Near)) || (_atFar && CutKeys.HasMitre(_piece.Far)))
+            {
+                yield return "The end is mitred: the slanted line lies on its cut, the paper's edge only on its long point.";
+            }
+
             foreach (
                 var words in _channels.Select(c => Words(c, units)).Concat(_holes.Select(h => Words(h, units))).Distinct(
                     StringComparer.Ordinal))
@@ -115,10 +123,10 @@ internal static class ChannelWrap
                 : Array.Empty<SheetEntity>(),
             .. _channels.SelectMany(c => Pocket(c, units)),
             .. _holes.SelectMany(h => Circle(h, units)),
-            .. _atNear ? [Line(PageLayers.Cut, Begin, _low, End, _low)] : Array.Empty<SheetEntity>(),
-            .. _atFar ? [Line(PageLayers.Cut, Begin, _high, End, _high)] : Array.Empty<SheetEntity>(),
+            .. _atNear ? [EndLine(_piece.Shape.Near)] : Array.Empty<SheetEntity>(),
+            .. _atFar ? [EndLine(_piece.Shape.Far)] : Array.Empty<SheetEntity>(),
             PageText.Centered(P((Begin + End) / 2, 0).X, Clear(), _piece.Mark, PageText.Large, bold: true),
-            .. _atNear ? [PageText.Centered(P((Begin + End) / 2, 0).X, _low + 0.002, Ends.ShopNear, PageText.Small)] : Array
+            .. _atNear ? [PageText.Centered(P((Begin + End) / 2, 0).X, Above() + 0.002, Ends.ShopNear, PageText.Small)] : Array
                 .Empty<SheetEntity>(),
             .. _atFar ? [PageText.Centered(P((Begin + End) / 2, 0).X, _high - 0.004, Ends.ShopFar, PageText.Small)] : Array
                 .Empty<SheetEntity>(),
@@ -127,19 +135,28 @@ internal static class ChannelWrap
         private EndWords Ends => RoleTable.Of(_piece.Role).Ends;
 
         /// <summary>Channel centre, in the margin between the features and one end of the paper.</summary>
-        private double Clear() => _atFar && !_atNear ? _high - 0.011 : _low + 0.007;
+        private double Clear() => _atFar && !_atNear ? _high - 0.011 : Above() + 0.007;
+
+        /// <summary>Where words of the near end begin: above its cut where that is mitred a little.</summary>
+        private double Above()
+        {
+            var cut = _atNear ? Math.Max(_stock.CutAt(_piece.Shape.Near, Begin), _stock.CutAt(_piece.Shape.Near, End)) : 0;
+            return cut is > 0 and < LittleMitre ? _low + cut : _low;
+        }
 
         private string Words(Channel c, DisplayUnits units) =>
             $"Channel {Fine(c.Width, units)} wide, knife lines as drawn, {Fine(c.Width / 2, units)} each side of its center line, "
             + $"{units.Length(c.Depth)} deep in the middle" + (Math.Abs(c.FloorSlope) > Tolerances.LevelFloor
-                ? $", floor sloping {Numbers.DegreeText(Elementary.Atan(c.FloorSlope))}" : string.Empty)
+                ? $", floor sloping {Numbers.DegreeText(Elementary.Atan(c.FloorSlope))}"
+                    + (GangLayout.IsCutLevel(c, _piece.Shape) ? ", cut level as the gang sheet says" : string.Empty)
+                : string.Empty)
             + $"; center {Fine(c.Center, units)} from the {Ends.ShopNear}.";
 
         private static string Fine(double metres, DisplayUnits units) => new QuantityText(units.System).Fine(metres);
 
         private string Words(Hole h, DisplayUnits units) =>
             $"Hole ⌀ {units.Length(h.Diameter)}, {(h.Depth is { } d ? units.Length(d) + " deep" : "through")}; {units.Length(h.X)} from "
-                + $"the {Ends.ShopNear}.";
+                + $"the {Ends.ShopNear}, {units.Length(HoleRows.FromEdge(_piece.Shape, h))} from {HoleRows.EdgeOf(h)}.";
 
         /// <summary>Pocket over the face and down both edges to the floor; centre line and knife lines.</summary>
         private IEnumerable<SheetEntity> Pocket(Channel c, DisplayUnits units)
@@ -172,6 +189,9 @@ internal static class ChannelWrap
 
         /// <summary>Which end of the cross axis the face begins at, going round.</summary>
         private double BeforeSide => Face is StockFace.PlusZ or StockFace.MinusY ? -1 : 1;
+
+        /// <summary>Where the piece's end lies on this face: square, or as it is mitred.</summary>
+        private SheetLine EndLine(Plane end) => Line(PageLayers.Cut, Begin, _stock.CutAt(end, Begin), End, _stock.CutAt(end, End));
 
         private SheetPoint P(double u, double x) => new(_after - u, x);
 

@@ -108,6 +108,13 @@ internal static class CutKeys
         return features.Count == 0 ? null : $"{Section(piece)}|{Millimetres(piece.BlankLength)}|{string.Join('|', features)}";
     }
 
+    /// <summary>Key of the holes alone; null where there are none.</summary>
+    public static string? OfHoles(Piece piece) => piece.Shape.Holes.IsEmpty
+        ? null
+        : $"{piece.Role}|{Section(piece)}|"
+            + string.Join('|', piece.Shape.Holes.Select(h => $"{h.Face}:{Millimetres(h.X)}:{Millimetres(h.Across)}:"
+                + $"{Millimetres(h.Diameter)}:{(h.Depth is { } d ? Millimetres(d) : "through")}"));
+
     /// <summary>Key of a ripped section; null when the section is whole, or bought round.</summary>
     public static string? OfRips(Piece piece) => piece.Shape.Rips.IsEmpty || piece.Shape.IsRound
         ? null

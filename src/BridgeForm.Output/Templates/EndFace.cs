@@ -30,18 +30,21 @@ internal static class EndFace
                 .. use.Notes(units),
                 $"Miter {Numbers.DegreeText(cut.Mitre)}, bevel {Numbers.DegreeText(cut.Bevel)}, line on the edge "
                     + $"{Numbers.DegreeText(cut.Edge)}. "
-                    + (Reach(cut, units) + " Full line: cut on this face; dashed: on the far face."),
-                "Lay it on the face that is up, its upper line on edge 1, the waste over the end.",
+                    + (Reach(cut, piece.Shape, units) + " Full line: cut on this face; dashed: on the far face."),
+                "Lay it on the face that is up, its upper line on edge 1, the waste over the end."
+                    + (CutWays.FromBothFaces(cut, piece.Shape)
+                        ? " Then square the line across both edges and mark the other face from there: the saw goes "
+                            + $"{units.Length(CutWays.CircularDepth)} deep, so it cuts from both." : string.Empty),
             ],
             [.. new View(piece, end).Entities(units)]);
     }
 
     /// <summary>How the saw makes a cut.</summary>
-    public static string Reach(EndCut cut, DisplayUnits units) =>
+    public static string Reach(EndCut cut, CutStock stock, DisplayUnits units) =>
         cut.InReach ? "In reach of the saw."
         : !cut.NeedsTemplate
         ? $"Out of reach: saw at {Numbers.DegreeText(Math.Abs(cut.Mitre) - cut.Wedge)} and block of {Numbers.DegreeText(cut.Wedge)}."
-        : $"Out of reach of the miter saw: {CutWays.Words(cut.Way)}.";
+        : $"Out of reach of the miter saw: {CutWays.Words(cut, stock)}.";
 
     /// <summary>X runs to the right; the drawing keeps the piece's own axes.</summary>
     private readonly struct View(Piece piece, PieceEnd end)

@@ -7,8 +7,8 @@ using BridgeForm.Solids;
 namespace BridgeForm.Output.Templates;
 
 /// <summary>
-/// How bases get their channels: those with level floors of equal depth clamped side by side, undersides up and crown down, in one
-/// pass; those with sloped floors on a tilting sled. (Common practice, no source.)
+/// How bases get their channels: those whose floors are cut level, of equal depth, clamped side by side, undersides up and crown down,
+/// in one pass; those with sloped floors on a tilting sled. (Common practice, no source.)
 /// </summary>
 internal static class GangLayout
 {
@@ -65,7 +65,16 @@ internal static class GangLayout
         return channel with { Depth = deep * Elementary.Cos(Elementary.Atan(channel.FloorSlope)), FloorSlope = 0 };
     }
 
-    private static bool IsLevel(Piece piece) => piece.Shape.Channels.All(c => Math.Abs(c.FloorSlope) < Tolerances.LevelFloor);
+    /// <summary>
+    /// A floor is cut level where it is out by no more than a loaded edge may be: |slope| · width from arris to arris, half of it at
+    /// either, by the rule of <see cref="SawSettings"/>.
+    /// </summary>
+    public static bool IsCutLevel(Channel channel, CutStock stock) => OutOfLevel(channel, stock) <= SawSettings.LoadedGap;
+
+    private static double OutOfLevel(Channel channel, CutStock stock) =>
+        Math.Abs(channel.FloorSlope) * new UnrolledStock(stock.Width, stock.Thickness).Across(channel.Face);
+
+    private static bool IsLevel(Piece piece) => piece.Shape.Channels.All(c => IsCutLevel(c, piece.Shape));
 
     private static string KeyOf(Piece piece) =>
         StickKey(piece) + string.Concat(piece.Shape.Channels.Select(c => Tenth(c.Depth)));
@@ -91,8 +100,18 @@ internal static class GangLayout
                     + "Mark center lines and knife lines from the true-size stick across all of them, score the knife lines, rout against "
                     + "a straight-edge.",
                 Routing(channel, bit, units),
+                .. use.Pieces.Where(p => p.Shape.Channels.Any(c => Math.Abs(c.FloorSlope) > Tolerances.LevelFloor))
+                    .Select(p => LevelWords(p, units)),
             ],
             [.. PlanEntities(piece, Math.Min(count, MostDrawn), count, units)]);
+    }
+
+    private static string LevelWords(Piece piece, DisplayUnits units)
+    {
+        var channel = piece.Shape.Channels.MaxBy(c => Math.Abs(c.FloorSlope))!;
+        return $"Floors of {piece.Mark} slope by {Numbers.DegreeText(Elementary.Atan(Math.Abs(channel.FloorSlope)))}: cut level with the "
+            + $"others, as deep in the middle, they are out by {Numbers.Gap(OutOfLevel(channel, piece.Shape), units)} from "
+            + $"arris to arris, of {Numbers.Gap(SawSettings.LoadedGap, units)} that is let pass.";
     }
 
     private static string Routing(Channel channel, double bit, DisplayUnits units)
@@ -186,7 +205,7 @@ internal static class GangLayout
             $"Layout stick for {use.Marks}",
             [
                 "True size. Glue on a batten; the zero end lies on the near (left) end of the base. Dashed: center line under the rope; "
-                    + $"full: knife lines. {units.Length(piece.BlankLength)} long.",
+                    + $"full: knife lines. {units.Length(piece.BlankLength)} long." + HoleWords(piece),
             ],
             [.. StickEntities(piece, units)]);
     }
@@ -200,15 +219,17 @@ internal static class GangLayout
             [
                 new(c.Center - (c.Width / 2), "knife line"), new(c.Center, "center, rope"), new(c.Center + (c.Width / 2), "knife line"),
             ])
-            .Concat(piece.Shape.Holes.DistinctBy(h => Tenth(h.X), StringComparer.Ordinal).Select(h => new StickLine(h.X, "hole")))
+            .Concat(HoleLines(piece).Select(g => new StickLine(
+                g[0].X, "hole", string.Join(" and ", g.Select(h => units.Length(HoleRows.FromEdge(piece.Shape, h))))
+                    + $" from {HoleRows.EdgeOf(g[0])}")))
             .OrderBy(l => l.At).ToList();
         return new TemplateBlock(
             $"Layout stick for {use.Marks} · to mark on a batten, not to scale",
             [
                 "On a straight batten, from its left end, all with one steel tape hooked there: "
-                    + string.Join("; ", lines.Select(l => $"{l.Name} {Fine(l.At, units)}"))
+                    + string.Join("; ", lines.Select(l => $"{l.Name} {Fine(l.At, units)}{(l.Across.Length > 0 ? $" ({l.Across})" : "")}"))
                     + $"; right end {Fine(piece.BlankLength, units)}. The batten's left end lies on the base's left end. True "
-                    + "size on a roll, or with make --templates all.",
+                    + "size on a roll, or with make --templates all." + HoleWords(piece),
             ],
             [
                 Ring(PageLayers.Cut, 0, 0, PlanLength, StickHeight / 2),
@@ -218,7 +239,18 @@ internal static class GangLayout
             ]);
     }
 
-    private sealed record StickLine(double At, string Name);
+    /// <summary>Bolts lie across the bases that are clamped side by side: their lines go round the arris first.</summary>
+    private static string HoleWords(Piece piece) => piece.Shape.Holes.Any(h => h.Depth is null)
+        ? " Lines of holes run across all bases, so that all are drilled on one line; those of bolts are squared round onto each wide face "
+            + "once the bases are apart."
+        : "";
+
+    private sealed record StickLine(double At, string Name, string Across = "");
+
+    /// <summary>Holes of one face at one place along the stick, side by side.</summary>
+    private static IEnumerable<List<Hole>> HoleLines(Piece piece) => HoleRows.InOrder(piece.Shape)
+        .GroupBy(h => (h.Face, Tenth(h.X)))
+        .Select(g => g.ToList());
 
     private static IEnumerable<SheetEntity> StickEntities(Piece piece, DisplayUnits units)
     {

@@ -1,5 +1,6 @@
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
+using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
@@ -22,16 +23,19 @@ internal sealed record SawPlan(CutStock Stock, double Mitre, double Bevel, doubl
 
     // Waste that is shown, work that is shown beyond the clamp, fence that is shown beyond the work, metres.
     private const double OffCut = 0.080;
-    private const double Shown = SawPath.ClampClear + 0.140;
+    private const double Shown = 0.290;
     private const double Beyond = 0.020;
     private const double StopSize = 0.030;
     private const double ClampRadius = 0.0025;
+
+    // From the blade's foot to the fence's name, which stands where neither work nor stop is.
+    private const double NameClear = 0.010;
 
     /// <summary>What the saw is set to, radians.</summary>
     public double Setting => Mitre - Wedge;
 
     /// <summary>From the fence to the far edge of the work, along the blade, metres.</summary>
-    public double Path => (OffAtBlade(Wedge, Right) / Elementary.Cos(Setting)) + SawPath.Across(Stock.Width, Stock.Thickness, Mitre, Bevel);
+    public double Path => (Off / Elementary.Cos(Setting)) + SawPath.Across(Stock.Width, Stock.Thickness, Mitre, Bevel);
 
     /// <summary>+1 where the piece lies to the right of the blade, −1 to its left.</summary>
     private double Way => Right ? 1 : -1;
@@ -40,14 +44,9 @@ internal sealed record SawPlan(CutStock Stock, double Mitre, double Bevel, doubl
     private double Slant => Stock.Width * Elementary.Tan(Mitre);
 
     /// <summary>Where the blade meets the edge that lies at the fence or on the block: along the fence and off it, metres.</summary>
-    private (double X, double Y) AtBlade => (OffAtBlade(Wedge, Right) * Elementary.Tan(Setting), OffAtBlade(Wedge, Right));
+    private (double X, double Y) AtBlade => (Off * Elementary.Tan(Setting), Off);
 
-    /// <summary>How far the work's edge lies off the fence where the blade meets it, metres: the block's slope carried on.</summary>
-    public static double OffAtBlade(double wedge, bool right) => wedge <= 0 ? 0
-        : right ? SawPath.ThinEnd - (ClearOf(wedge) * Elementary.Tan(wedge)) : SawPath.BlockAtBlade(wedge, thinAtBlade: false);
-
-    // A steep slope meets the fence before the blade: then the block's thin end stands that much nearer.
-    private static double ClearOf(double wedge) => Math.Min(SawPath.BlockClear, SawPath.ThinEnd / Elementary.Tan(wedge));
+    private double Off => SawPath.OffAtBlade(Wedge, Right);
 
     /// <summary>From the cut along the work's edge to the stop, metres; null for none.</summary>
     public double? Stop { get; init; }
@@ -55,8 +54,23 @@ internal sealed record SawPlan(CutStock Stock, double Mitre, double Bevel, doubl
     /// <summary>How the stop's place is told.</summary>
     public string StopWords { get; init; } = "";
 
+    /// <summary>From the cut along the work's edge to its end, metres; null for a long stick.</summary>
+    public double? Length { get; init; }
+
+    /// <summary>The piece is parted from a blank that goes on beyond the blade, and is clamped there.</summary>
+    public bool HeldBeyond { get; init; }
+
+    /// <summary>What a clamp needs.</summary>
+    public HoldParameters Hold { get; init; } = HoldParameters.For(UnitSystem.Metric);
+
     /// <summary>Where the work that is drawn ends, along its edge at the fence: at the stop, where that is so near.</summary>
-    public double End => Way * Math.Min(Right ? Slant + Shown : Shown, Stop ?? double.PositiveInfinity);
+    public double End => Way * Math.Min(Right ? Slant + Shown : Shown, Length ?? Stop ?? double.PositiveInfinity);
+
+    /// <summary>
+    /// Beside a block's thin end the work's edge runs into the fence: the stick is cut square to its length first, and what falls off is
+    /// no more than a corner.
+    /// </summary>
+    private bool IsCutFirst => Wedge > 0 && Right;
 
     /// <summary>Everything, with the blade's foot on the fence at the origin.</summary>
     public IEnumerable<SheetEntity> Draw() => [.. Fence(), .. Wedge > 0 ? Block() : [], .. Work(), .. Blade(), .. StopBlock()];
@@ -76,23 +90,24 @@ internal sealed record SawPlan(CutStock Stock, double Mitre, double Bevel, doubl
         var reach = OffCut + Shown + Slant + Beyond;
         yield return new SheetLine(
             PageLayers.Frame, At(Right ? -OffCut - Beyond : -reach, 0), At(Right ? reach : OffCut + Slant + Beyond, 0));
-        yield return PageText.Left(At(Right ? Shown : -Shown, 0).X, 0.0015, "fence", PageText.Small);
+        yield return Right
+            ? PageText.Right(At(-NameClear, 0).X, 0.0015, "fence", PageText.Small)
+            : PageText.Left(At(NameClear, 0).X, 0.0015, "fence", PageText.Small);
     }
 
     /// <summary>The block, clamped in its middle.</summary>
     private IEnumerable<SheetEntity> Block()
     {
         var (x, y) = AtBlade;
-        var first = Right ? x + ClearOf(Wedge) : -SawPath.BlockClear - SawPath.Bearing;
+        var first = Right ? x + SawPath.ClearOf(Wedge) : -SawPath.BlockClear - SawPath.Bearing;
         double Slope(double at) => y + ((at - x) * Elementary.Tan(Wedge));
         var last = first + SawPath.Bearing;
         SheetPoint[] corners = [At(first, 0), At(last, 0), At(last, Slope(last)), At(first, Slope(first))];
         yield return new SheetPolyline(PageLayers.Pocket, [.. corners.Select(p => new SheetVertex(p.X, p.Y))], Closed: true);
         var middle = (first + last) / 2;
-        foreach (var part in Clamp(At(middle, Slope(middle) / 2), "block"))
-        {
-            yield return part;
-        }
+        var clamp = At(middle, Slope(middle) / 2);
+        yield return new SheetCircle(PageLayers.Drill, clamp, ClampRadius);
+        yield return PageText.Left(clamp.X + ClampRadius + 0.001, clamp.Y - 0.001, "clamp, block", PageText.Small);
     }
 
     /// <summary>Both edges of the work, what falls off dashed, and its clamp.</summary>
@@ -102,16 +117,58 @@ internal sealed record SawPlan(CutStock Stock, double Mitre, double Bevel, doubl
         yield return new SheetLine(PageLayers.Cut, On(0, 0), On(end, 0));
         yield return new SheetLine(PageLayers.Cut, On(Slant, Stock.Width), On(end, Stock.Width));
         yield return new SheetLine(PageLayers.Fold, On(end, 0), On(end, Stock.Width));
-        var off = Right ? -OffCut : Slant + OffCut;
-        yield return new SheetLine(PageLayers.Hidden, On(0, 0), On(off, 0));
-        yield return new SheetLine(PageLayers.Hidden, On(Slant, Stock.Width), On(off, Stock.Width));
-        var waste = On(Right ? -OffCut / 2 : Slant + (OffCut / 2), Stock.Width / 2);
-        yield return PageText.Centered(waste.X, waste.Y, "offcut", PageText.Small, layer: PageLayers.Accent);
-        foreach (var part in Clamp(On((Slant / 2) + (Way * SawPath.ClampClear), Stock.Width / 2), "work"))
+        foreach (var part in (IEnumerable<SheetEntity>)[.. IsCutFirst ? Corner() : Rest(), WorkClamp, ClampName])
         {
             yield return part;
         }
     }
+
+    /// <summary>The stick beyond the blade: an offcut, or the rest of a blank that is clamped there.</summary>
+    private IEnumerable<SheetEntity> Rest()
+    {
+        var shown = HeldBeyond ? Hold.Room + OffCut : OffCut;
+        var off = Right ? -shown : Slant + shown;
+        yield return new SheetLine(PageLayers.Hidden, On(0, 0), On(off, 0));
+        yield return new SheetLine(PageLayers.Hidden, On(Slant, Stock.Width), On(off, Stock.Width));
+        var waste = On(Right ? -OffCut / 2 : Slant + (OffCut / 2), Stock.Width / 2);
+        yield return HeldBeyond
+            ? PageText.Centered(On(off / 2, 0).X, On(off, Stock.Width).Y - 0.004, "rest of the blank", PageText.Small)
+            : PageText.Centered(waste.X, waste.Y, "offcut", PageText.Small, layer: PageLayers.Accent);
+    }
+
+    /// <summary>The corner that falls off a stick that was cut square to its length.</summary>
+    private IEnumerable<SheetEntity> Corner()
+    {
+        yield return new SheetLine(PageLayers.Hidden, On(0, 0), On(0, Stock.Width));
+        yield return new SheetLine(PageLayers.Hidden, On(0, Stock.Width), On(Slant, Stock.Width));
+        var middle = On(Slant / 3, Stock.Width * 2 / 3);
+        yield return PageText.Centered(middle.X, middle.Y, "offcut", PageText.Small, layer: PageLayers.Accent);
+    }
+
+    /// <summary>
+    /// Where the work is clamped, as far from the blade's path as hold says: in the middle of its width, on a block near the edge that it
+    /// bears on, and where a piece is parted from a blank on the blank.
+    /// </summary>
+    private SheetPoint ClampAt
+    {
+        get
+        {
+            var over = Wedge > 0 ? Holding.ClampAcross(Stock.Width, Hold) : Stock.Width / 2;
+            return On((over * Elementary.Tan(Mitre)) + (ClampWay * (Hold.Clear + (Hold.Clamp / 2))), over);
+        }
+    }
+
+    private double ClampWay => HeldBeyond ? -Way : Way;
+
+    private SheetCircle WorkClamp => new(PageLayers.Drill, ClampAt, ClampRadius);
+
+    /// <summary>Its name lies between it and the blade, where nothing else is; on a block below it, in the work.</summary>
+    private SheetText ClampName => Wedge > 0
+        ? PageText.Centered(ClampAt.X, ClampAt.Y - ClampRadius - 0.003, "clamp, work", PageText.Small)
+        : ClampWay > 0 ? PageText.Right(ClampAt.X - ClampRadius - 0.001, ClampAt.Y - 0.001, ClampWords, PageText.Small)
+        : PageText.Left(ClampAt.X + ClampRadius + 0.001, ClampAt.Y - 0.001, ClampWords, PageText.Small);
+
+    private string ClampWords => HeldBeyond ? "clamp, blank" : "clamp, work";
 
     /// <summary>
     /// The stop, square to the work at its end, in its place where that is on the picture, else at the end of what is drawn: on a
@@ -150,10 +207,4 @@ internal sealed record SawPlan(CutStock Stock, double Mitre, double Bevel, doubl
         var tip = At(Path * sin, Path * cos);
         yield return PageText.Centered(tip.X, tip.Y - 0.0035, "blade", PageText.Small, layer: PageLayers.Accent);
     }
-
-    private static IEnumerable<SheetEntity> Clamp(SheetPoint at, string what) =>
-    [
-        new SheetCircle(PageLayers.Drill, at, ClampRadius),
-        PageText.Left(at.X + ClampRadius + 0.001, at.Y - 0.001, "clamp, " + what, PageText.Small),
-    ];
 }

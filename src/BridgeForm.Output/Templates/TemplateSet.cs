@@ -13,7 +13,7 @@ public static class TemplateSet
     public static bool Needs(Piece piece, TemplateChoice choice) => choice.Asks(piece)
         ? CutKeys.Of(piece, PieceEnd.Near) is not null || CutKeys.Of(piece, PieceEnd.Far) is not null
             || CutKeys.OfFeatures(piece) is not null || CutKeys.OfRips(piece) is not null
-        : IsOutOfReach(piece, PieceEnd.Near) || IsOutOfReach(piece, PieceEnd.Far) || !piece.Shape.Channels.IsEmpty;
+        : IsOutOfReach(piece, PieceEnd.Near) || IsOutOfReach(piece, PieceEnd.Far) || CutKeys.OfFeatures(piece) is not null;
 
     // A square end out of the saw's reach is cut along a square's line: there is nothing to print for it.
     private static bool IsOutOfReach(Piece piece, PieceEnd end) => !piece.Cut(end).InReach && CutKeys.Of(piece, end) is not null;
@@ -73,8 +73,7 @@ public static class TemplateSet
             }
         }
 
-        var featured = pieces.Where(p => choice.Asks(p) || !p.Shape.Channels.IsEmpty);
-        foreach (var block in CutUse.Grouped(featured, CutKeys.OfFeatures).SelectMany(use => ChannelWrap.Draw(use, units)))
+        foreach (var block in CutUse.Grouped(pieces, CutKeys.OfFeatures).SelectMany(use => ChannelWrap.Draw(use, units)))
         {
             yield return block;
         }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
+using BridgeForm.Project;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.Templates;
@@ -18,11 +19,14 @@ internal static class WedgeBlock
     public static ImmutableArray<string> Cautions(UnitSystem units) =>
     [
         "Clamp the block to the fence and the work to the block; never hold either by hand.",
-        $"Hands and clamps {new QuantityText(units).Either("6 in", "150 mm")} clear of the blade. Cut pieces under "
-            + $"{new QuantityText(units).Either("12 in", "300 mm")} in pairs or from longer stock, then to length.",
+        $"Hands {Text(units, h => h.Clear)} clear of the blade, clamps {Text(units, h => h.Clear)} clear of its path along the work. Cut "
+            + $"pieces under {Text(units, h => h.Shortest)} in pairs or from longer stock, then to length.",
         "Leave the offcut free to fall away: never trapped between blade and stop, fence or block.",
         "Let the blade stop before you lift it or reach for anything.",
     ];
+
+    private static string Text(UnitSystem units, Func<HoldParameters, double> figure) =>
+        new QuantityText(units).Size(figure(HoldParameters.For(units)));
 
     /// <summary>Thickness of the thick end, metres.</summary>
     public static double Thick(EndCut cut) => ThinEnd + (Length * Elementary.Tan(cut.Wedge));

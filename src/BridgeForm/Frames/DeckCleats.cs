@@ -21,7 +21,7 @@ internal static class DeckCleats
 
         var along = layout.Deck.Direction(bay);
         var up = Vector3d.UnitZ.Cross(along);
-        var half = DeckWidth.Filled(layout.Parameters) / 2;
+        var half = Half(layout, bay, cleats);
         var height = layout.Parameters.Deck.Thickness + (cleats.Section.Thickness / 2);
         var places = Places(layout, bay, cleats);
         for (var i = 0; i < places.Length; i++)
@@ -36,6 +36,27 @@ internal static class DeckCleats
                     cleats.Section.Width, cleats.Section.Thickness, new Plane(-Vector3d.UnitX, half), new Plane(Vector3d.UnitX, half)));
         }
     }
+
+    /// <summary>Half as long as the deck is wide; where the lowest rail lies hardly higher than they do, up to its inner face.</summary>
+    private static double Half(BridgeLayout layout, int bay, CleatParameters cleats)
+    {
+        var (guard, post, deck) = (layout.Parameters.Guard, layout.Parameters.Frames.Post, layout.Parameters.Deck);
+        var filled = DeckWidth.Filled(layout.Parameters) / 2;
+        double Room(int frame) => GuardRails.Heights(layout, frame) is [var lowest, ..]
+            ? lowest - (guard.Rail.Width / 2) - GuardRails.DeckAlongPost(layout, frame)
+            : double.PositiveInfinity;
+
+        // Where a bay rises its rails lie closer to its deck than along the posts.
+        return Math.Min(Room(bay - 1), Room(bay)) > 2 * cleats.Section.Thickness
+            ? filled
+            : Math.Min(
+                filled,
+                post.Foot + (deck.Thickness * Elementary.Tan(post.Lean)) - (GuardPickets.Behind(guard) / Elementary.Cos(post.Lean))
+                    - Clear);
+    }
+
+    // Beside a rail that posts push a little inward, and for a broom: common practice, no source.
+    private const double Clear = 10 * Rounding.Millimetre;
 
     /// <summary>Widest distance of two cleats, middle to middle along the deck, over the frames too, metres.</summary>
     public static double Widest(BridgeLayout layout, CleatParameters cleats)

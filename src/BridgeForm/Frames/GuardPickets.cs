@@ -44,13 +44,13 @@ internal static class GuardPickets
         BridgeLayout layout, PicketParameters pickets, (RailLine Low, RailLine High) lines, double share, PartId id)
     {
         var (foot, head) = (lines.Low.At(share), lines.High.At(share));
-        var axis = (head - foot).Normalized();
         var mean = lines.Low.Inward + lines.High.Inward;
-        var inward = (mean - (mean.Dot(axis) * axis)).Normalized();
-        var onFaces = Placement.FromLengthAndThickness(foot, axis, inward);
-        var enters = Math.Max(Entering(pickets, onFaces, lines.Low, 0), Entering(pickets, onFaces, lines.High, (head - foot).Length));
-        var off = Math.Max(0, enters - Tolerances.Seating) + (pickets.Section.Thickness / 2);
-        var placement = onFaces with { Origin = foot + (off * inward) };
+        var onFaces = Leaning(foot, head, mean);
+        var (low, high) = Entering(pickets, onFaces, lines);
+        var placement = Math.Abs(Math.Max(0, low) - Math.Max(0, high)) > Tolerances.Seating
+            ? Settled(pickets, lines, foot, head, mean)
+            : onFaces with { Origin = onFaces.Origin + (Math.Max(0, Math.Max(low, high) - Tolerances.Seating) * onFaces.Z) };
+        placement = placement with { Origin = placement.Origin + (pickets.Section.Thickness / 2 * placement.Z) };
         return new Member(
             id,
             layout.Parameters.StockOf(Role.Picket),
@@ -59,15 +59,49 @@ internal static class GuardPickets
             LongPart.Shape(pickets.Section, placement, lines.Low.Edge(-1), lines.High.Edge(1)));
     }
 
-    /// <summary>How far a picket laid on both rails enters one of them, metres; 0 when it does not.</summary>
-    private static double Entering(PicketParameters pickets, Placement picket, RailLine rail, double along)
+    /// <summary>
+    /// Where it touches both rails, which lean so unlike that lying on one it would stand clear of the other: it leans off each by as
+    /// much as it would enter that.
+    /// </summary>
+    private static Placement Settled(
+        PicketParameters pickets, (RailLine Low, RailLine High) lines, Vector3d foot, Vector3d head, Vector3d mean)
     {
-        var deepest = 0.0;
-        foreach (var x in (ReadOnlySpan<double>)[along - (rail.Width / 2), along + (rail.Width / 2)])
+        var at = Leaning(foot, head, mean);
+        for (var i = 0; i < Settlings; i++)
         {
-            foreach (var y in (ReadOnlySpan<double>)[-pickets.Section.Width / 2, pickets.Section.Width / 2])
+            var (low, high) = Entering(pickets, at, lines);
+            (foot, head) = (foot + (low * at.Z), head + (high * at.Z));
+            at = Leaning(foot, head, mean);
+        }
+
+        return at with { Origin = at.Origin - (Tolerances.Seating * at.Z) };
+    }
+
+    // Each leaves the square of the angle that it turns by: a few are as good as many.
+    private const int Settlings = 4;
+
+    private static Placement Leaning(Vector3d foot, Vector3d head, Vector3d mean)
+    {
+        var axis = (head - foot).Normalized();
+        return Placement.FromLengthAndThickness(foot, axis, (mean - (mean.Dot(axis) * axis)).Normalized());
+    }
+
+    /// <summary>How far a picket's outer face enters each rail, metres; below 0 where it stands clear of one.</summary>
+    private static (double Low, double High) Entering(
+        PicketParameters pickets, Placement picket, (RailLine Low, RailLine High) lines) =>
+        (Entering(pickets, picket, lines.Low), Entering(pickets, picket, lines.High));
+
+    // Corners of the face that it has with a rail: along the rail's edges, which slope where the bay does.
+    private static double Entering(PicketParameters pickets, Placement picket, RailLine rail)
+    {
+        var deepest = double.NegativeInfinity;
+        foreach (var y in (ReadOnlySpan<double>)[-pickets.Section.Width / 2, pickets.Section.Width / 2])
+        {
+            var side = picket.ToWorld(new Vector3d(0, y, 0));
+            foreach (var edge in (ReadOnlySpan<int>)[-1, 1])
             {
-                deepest = Math.Max(deepest, -rail.Inward.Dot(picket.ToWorld(new Vector3d(x, y, 0)) - rail.From));
+                var corner = side + (rail.Edge(edge).LineParameter(side, picket.X) * picket.X);
+                deepest = Math.Max(deepest, -rail.Inward.Dot(corner - rail.From));
             }
         }
 

@@ -49,6 +49,11 @@ public static class JointSteel
         };
     }
 
+    /// <summary>Corners of every plate of a frame, in the middle of the frame's thickness; one for the two on both faces.</summary>
+    public static IEnumerable<ImmutableArray<Vector3d>> Outlines(BridgeParameters parameters, FramePose pose) =>
+        JointHoles.Layouts(parameters.Frames).SelectMany(layout => Sides.Both.Select(
+            side => layout.Corners.Select(c => At(parameters, pose, c, side, 0)).ToImmutableArray()));
+
     private static SteelPart Plate(BridgeParameters parameters, ImmutableArray<FramePose> poses, PlateLayout layout)
     {
         var name = JointSection.NameOf(layout.Place);

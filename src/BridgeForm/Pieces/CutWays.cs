@@ -32,12 +32,14 @@ public static class CutWays
     /// <summary>Highest cut of a table saw, metres. Common practice, no source.</summary>
     public const double TableDepth = 0.075;
 
+    /// <summary>Deepest cut of a hand-held circular saw, metres. Common practice, no source.</summary>
+    public const double CircularDepth = 0.060;
+
     /// <summary>Highest cut of a band saw, metres. Common practice, no source.</summary>
     public const double BandHeight = 0.150;
 
     // What such tools commonly reach (common practice, no source). Metres, radians.
     internal const double MostTilt = Math.PI / 4;
-    private const double CircularDepth = 0.060;
     private const double LeastTaper = Math.PI / 4;
 
     /// <summary>What it is called.</summary>
@@ -52,9 +54,17 @@ public static class CutWays
         _ => throw new ArgumentOutOfRangeException(nameof(way), way, "No such way."),
     };
 
+    /// <summary>What it is called for a stick: with how it is gone about where one pass does not go through.</summary>
+    public static string Words(EndCut cut, CutStock stock) =>
+        Words(cut.Way) + (FromBothFaces(cut, stock) ? ", marked on and cut from both faces" : "");
+
+    /// <summary>The circular saw does not go through: the line is marked on both faces, and cut from either.</summary>
+    public static bool FromBothFaces(EndCut cut, CutStock stock) =>
+        cut.Way == CutWay.CircularSaw && stock.Thickness / Elementary.Cos(cut.Bevel) > CircularDepth;
+
     /// <summary>
     /// The cheapest way that the tools at hand reach, with width and thickness at its setting. A block makes up for a mitre
-    /// beyond the saw's limit, and for nothing else.
+    /// beyond the saw's limit, and for nothing else, where it holds the piece (<see cref="Holding.FitsBlock"/>).
     /// </summary>
     /// <param name="stock">The stick.</param>
     /// <param name="near">Its near end; else its far one.</param>
@@ -73,7 +83,8 @@ public static class CutWays
                 return CutWay.Saw;
             }
 
-            if (over > 0 && SawPath.OnBlock(width, thick, mitre, bevel, over, ThinAtBlade(near, cut)) <= most)
+            if (over > 0 && SawPath.OnBlock(width, thick, mitre, bevel, over, ThinAtBlade(near, cut)) <= most
+                && Holding.FitsBlock(stock, near, cut, over, shop.Hold))
             {
                 return CutWay.SawWithBlock;
             }

@@ -12,14 +12,8 @@ public static class SawPath
     /// <summary>Thickness of a taper block's thin end: a feather edge would crush. Common practice, no source.</summary>
     public const double ThinEnd = 0.012;
 
-    /// <summary>Wood between the blade's path and a clamp: what keeps hands and iron out of it. Common practice, no source.</summary>
-    public const double ClampClear = 0.150;
-
-    /// <summary>A shorter piece is not held safely by itself. Common practice, no source.</summary>
-    public const double ShortPiece = 0.300;
-
-    /// <summary>How far a taper block bears the piece along: to the clamp, and under it.</summary>
-    public const double Bearing = ClampClear + 0.050;
+    /// <summary>How far a taper block bears the piece along: to the clamp, and under it. An own figure.</summary>
+    public const double Bearing = 0.200;
 
     /// <summary>Between the blade's path and the block, along the fence.</summary>
     public const double BlockClear = 0.020;
@@ -65,15 +59,20 @@ public static class SawPath
     public static double BlockAtBlade(double wedge, bool thinAtBlade) =>
         ThinEnd + (thinAtBlade ? 0 : (Bearing + BlockClear) * Elementary.Tan(wedge));
 
-    /// <summary>A blank for two pieces: their lengths, and enough between them to clamp until they are parted. Metres.</summary>
-    public static double Pair(double blank) => (2 * blank) + ClampClear;
+    /// <summary>How far the work's edge lies off the fence where the blade meets it: the block's slope carried on. Metres.</summary>
+    public static double OffAtBlade(double wedge, bool thinAtBlade) => wedge <= 0 ? 0
+        : thinAtBlade ? ThinEnd - (ClearOf(wedge) * Elementary.Tan(wedge)) : BlockAtBlade(wedge, thinAtBlade: false);
 
     /// <summary>
-    /// A piece that no clamp holds far enough from the blade: it is cut in pairs, or from longer stock.
+    /// From the blade's path to the block along the fence: a steep slope meets the fence before the blade, and then the block's thin
+    /// end stands that much nearer.
     /// </summary>
-    public static bool IsShort(CutStock stock)
+    public static double ClearOf(double wedge) => Math.Min(BlockClear, ThinEnd / Elementary.Tan(wedge));
+
+    /// <summary>A piece that no clamp holds far enough from the blade.</summary>
+    public static bool IsShort(CutStock stock, HoldParameters hold)
     {
         var (near, far) = stock.LengthRange();
-        return far - near < ShortPiece || stock.EdgeLengths().Short < ClampClear;
+        return far - near < hold.Shortest || stock.EdgeLengths().Short < hold.Clear;
     }
 }

@@ -14,7 +14,14 @@ namespace BridgeForm.Pieces;
 /// <param name="Far">Cut of the far end as it is set.</param>
 /// <param name="NearGap">How far the near cut opens from the exact one across the section, metres; 0 where it is exact.</param>
 /// <param name="FarGap">The same of the far cut.</param>
-public sealed record AsCut(Piece Exact, CutStock Shape, EndCut Near, EndCut Far, double NearGap, double FarGap);
+public sealed record AsCut(Piece Exact, CutStock Shape, EndCut Near, EndCut Far, double NearGap, double FarGap)
+{
+    /// <summary>Its near end meets no other and carries no load: no joint opens there.</summary>
+    public bool NearFree { get; init; }
+
+    /// <summary>The same of its far end.</summary>
+    public bool FarFree { get; init; }
+}
 
 /// <summary>
 /// Settings of the saw. The model is exact; the saw is set by steps, and neighbouring cuts share a setting where nobody sees the
@@ -54,7 +61,15 @@ public static class SawSettings
         Cover([.. ends.Where(e => !e.IsSet)], e => e.Candidates(Half(e), Between), taken);
         Thin(ends, e => e.IsLoaded || meeting[e].Count == 0 || meeting[e].Contains(e) ? Half(e)
             : shop.JointGap - meeting[e].Max(o => o.Gap), taken);
-        return [.. pieces.Select((p, i) => Cut(p, ends[2 * i], ends[(2 * i) + 1]))];
+        bool IsFree(End end) => !end.IsLoaded && meeting[end].Count == 0;
+        return
+        [
+            .. pieces.Select((p, i) => Cut(p, ends[2 * i], ends[(2 * i) + 1]) with
+            {
+                NearFree = IsFree(ends[2 * i]),
+                FarFree = IsFree(ends[(2 * i) + 1]),
+            }),
+        ];
     }
 
     /// <summary>

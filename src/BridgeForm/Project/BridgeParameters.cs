@@ -80,6 +80,9 @@ public sealed record BridgeParameters
     /// <summary>Fasteners of one joint, by joint, as the user counts them.</summary>
     public ImmutableSortedDictionary<string, int> Fasteners { get; init; } = ImmutableSortedDictionary<string, int>.Empty;
 
+    /// <summary>Joints of deck and guard that the file describes, in the order of their keys.</summary>
+    public ImmutableArray<HeldJoint> HeldJoints { get; init; } = [];
+
     /// <summary>Order in which frames are hung.</summary>
     public ErectionOrder Erection { get; init; } = ErectionOrder.BothEnds;
 
@@ -197,6 +200,7 @@ internal static class WholeFile
             Treatment = TreatmentSection.Read(v),
             FastenerMetal = TreatmentSection.ReadMetal(v),
             Fasteners = v.Names("fasteners").ToImmutableSortedDictionary(n => n, n => v.Whole("fasteners." + n), StringComparer.Ordinal),
+            HeldJoints = HeldSection.Read(v),
             Erection = v.Text("erection") is "one-end" ? ErectionOrder.OneEnd : ErectionOrder.BothEnds,
             Quote = QuoteSection.Read(v),
             Sheets = SheetsSection.Read(v),
@@ -219,6 +223,7 @@ internal static class WholeFile
         ValuesSection.Check(f);
         HoleSection.Check(f);
         JointRules.Check(f);
+        HeldSection.Check(f);
         SurveySection.Check(f);
         SiteSection.Check(f);
         RopeSection.Check(f);

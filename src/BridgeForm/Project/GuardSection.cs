@@ -84,7 +84,7 @@ internal static class GuardSection
             HandrailSection.Keys,
             NettingSection.Keys,
             NewelSection.Keys,
-            Define.Flag("shims", "Tapered shims on the posts' heads where a cap stands clear of them", "false"));
+            Define.Flag("shims", "Cap shims: tapered, on the posts' heads where a cap stands clear of them", "false"));
 
     public static GuardParameters Read(FileValues v) => new()
     {

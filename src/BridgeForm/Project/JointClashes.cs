@@ -114,7 +114,7 @@ internal static class JointClashes
         var over = layout.Corners.Max(p => p.Z) - (frames.Base.Length / 2);
         if (over > Tolerances.RoundOff)
         {
-            f.Stop(FaultCode.JointClash, path + ".plate.width", $"the plate stands {f.Size(over)} out over the base's end; shift its bolts "
+            f.Stop(FaultCode.JointClash, path + ".plate.width", $"the plate reaches {f.Size(over)} out over the base's end; shift bolts "
                 + $"inward by at least {f.AtLeast(over)}, or write a base at least {f.LongAtLeast(frames.Base.Length + (2 * over))} long",
                 path);
         }
@@ -122,7 +122,7 @@ internal static class JointClashes
         var below = -frames.Base.Depth - layout.Corners.Min(p => p.N);
         if (below > Tolerances.RoundOff)
         {
-            f.Stop(FaultCode.JointClash, path + ".plate.length", $"the plate stands {f.Size(below)} out below the base; write a depth at "
+            f.Stop(FaultCode.JointClash, path + ".plate.length", $"the plate reaches {f.Size(below)} below the base; write a depth at "
                 + $"most {f.AtMost(layout.Plates.Depth - below)}, or a shorter plate", path + ".carrier.depth", path);
         }
     }
@@ -141,9 +141,9 @@ internal static class JointClashes
         var inward = upper.Max(p => p.From(foot.Meets, foot.Across)) - (post.Section.Width / 2);
         if (inward > Tolerances.RoundOff)
         {
-            f.Stop(FaultCode.JointClash, path + ".plate.width", $"the plate stands {f.Size(inward)} in over the post's inner face, where "
-                + $"boards and rails lie; write a width at most {f.AtMost(layout.Plates.Width - (2 * inward))}, or shift the bolts outward",
-                path);
+            f.Stop(FaultCode.JointClash, path + ".plate.width", $"the plate reaches {f.Size(inward)} inward over the post's inner face, "
+                + $"where boards and rails lie; write a width at most {f.AtMost(layout.Plates.Width - (2 * inward))}, or shift bolts "
+                + "outward", path);
         }
 
         var above = upper.Max(p => p.From(foot.Meets, foot.Along)) - post.Length + (post.Section.Width / 2 * Elementary.Tan(post.Lean));

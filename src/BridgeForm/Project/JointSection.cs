@@ -105,8 +105,11 @@ internal static class JointSection
 
     public static KeySpec Keys => Define.OptionalMap(
         "joints",
-        "With what posts and braces are held; what is left out is for your engineer",
-        [.. Enum.GetValues<JointPlace>().Select(Keyed).Select(k => k.Starting())]).Starting();
+        "What holds the parts together; what is left out is for your engineer",
+        [
+            .. Enum.GetValues<JointPlace>().Select(Keyed).Select(k => k.Starting()),
+            .. HeldSection.Keys.Select(k => k.Name is "rail" or "board" ? k.Starting() : k),
+        ]).Starting();
 
     /// <summary>A joint's name.</summary>
     public static string NameOf(JointPlace place) => place switch
@@ -190,7 +193,7 @@ internal static class JointSection
             : new JointParameters(place) { Plates = Plates(v, frames, place, path) };
     }
 
-    private static BracketCapacity Capacity(FileValues v, string path) => v.Given(path)
+    internal static BracketCapacity Capacity(FileValues v, string path) => v.Given(path)
         ? new(v.Number(path + ".uplift"), v.Number(path + ".shear"), v.Text(path + ".source"))
         : new(0, 0, "");
 

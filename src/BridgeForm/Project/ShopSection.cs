@@ -19,6 +19,9 @@ public sealed record ShopParameters
     /// <summary>Tools that cut ends.</summary>
     public required ShopTools Tools { get; init; }
 
+    /// <summary>How wood is held at a saw.</summary>
+    public required HoldParameters Hold { get; init; }
+
     /// <summary>Width of the saw cut, metres.</summary>
     public required double Kerf { get; init; }
 
@@ -96,6 +99,7 @@ internal static class ShopSection
         BevelLimit = v.Number("shop.saw.bevel_limit"),
         Saw = SawSection.Read(v),
         Tools = SawSection.ReadTools(v),
+        Hold = HoldParameters.For(v.Units),
         Kerf = v.Number("shop.saw.kerf"),
         RouterBit = v.Number("shop.router_bit"),
         Router = RouterSection.Read(v, v.Number("shop.router_bit")),

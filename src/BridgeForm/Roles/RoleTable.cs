@@ -58,9 +58,10 @@ public static class RoleTable
         new()
         {
             // An underlay.
-            Role = Role.Shim, Letter = "U", Name = "shim", Words = "Thin wedge on a post's head, under its cap",
+            Role = Role.Shim, Letter = "U", Name = "shim", Printed = "cap shim",
+            Words = "Thin wedge on a post's head, under its cap",
             Wood = WoodKey.LikeBaseButTreated,
-            Joints = [new("shim", "shim to post", JointCount.Each)],
+            Joints = [new("shim", "cap shim to post", JointCount.Each)],
             RestsOn = [Bearing.InFrame(Role.Post)],
             AddedIn = [AssemblyWork.BuildFrame], Rank = 3,
             Axis = RoleAxis.Across, Faces = FaceWords.FlatAcross,

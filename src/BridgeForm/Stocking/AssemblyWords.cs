@@ -10,6 +10,8 @@ public static class AssemblyWords
     /// <summary>A sentence without a full stop.</summary>
     public static string Of(AssemblyStep step) => step.Work switch
     {
+        AssemblyWork.BuildFrame when step.Parts.Any(p => PartId.Read(p) is { Role: Role.Shim }) =>
+            "Build the frame on the ground: base with its crown up, posts, braces, cap shims on the posts' heads; each by its arrow",
         AssemblyWork.BuildFrame => "Build the frame on the ground: base with its crown up, posts, braces; each by its arrow",
         AssemblyWork.SetEndFrame when step.Parts.IsEmpty =>
             "Set the end frame on its landing and fasten it as the engineer drew; the ropes pass clear of it",

@@ -1,12 +1,10 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using BridgeForm.Checks.Codes;
 using BridgeForm.Loads;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
-using BridgeForm.Ropes.Fittings;
 
 namespace BridgeForm.Stocking;
 
@@ -156,7 +154,7 @@ public static class ErectionPlan
     private static (int? Stage, string Where, bool IsHold, string Text, double Mass) Loose(
         BridgeParameters parameters, (int? Stage, string Where, bool IsHold, string Text, double Mass) step,
         (string First, string Last) ends, double nearer) =>
-        nearer <= 0 || step.IsHold || (step.Where != ends.First && step.Where != ends.Last) ? step : step with
+        nearer <= 0 || step.IsHold || !new[] { ends.First, ends.Last }.Contains(step.Where, StringComparer.Ordinal) ? step : step with
         {
             Text = step.Text + "; at the end frame leave all of this bay loose, with room to slide "
                 + $"{new QuantityText(parameters.Units).Size(nearer)}: it comes nearer by as much as the ropes are drawn in",

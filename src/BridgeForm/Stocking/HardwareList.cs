@@ -47,8 +47,8 @@ public static class HardwareList
         return
         [
             .. Keepers(parameters, joints),
-            .. joints.SelectMany(j => JointHardware.Rows(parameters, j, forces)
-                ?? [Fasteners(j, parameters.Fasteners, FastenerNote(parameters.FastenerMetal))]),
+            .. joints.SelectMany(j => JointHardware.Rows(parameters, j, forces) ?? HeldHardware.Rows(parameters, j)
+                ?? [Fasteners(j, parameters.Fasteners, FastenerNote(parameters.FastenerMetal), HeldHardware.Asks(parameters, j, forces))]),
             .. Unknown(joints, parameters.Fasteners),
             .. RopeHardware.List(parameters, ropework),
         ];
@@ -70,7 +70,7 @@ public static class HardwareList
         }
     }
 
-    private static HardwareItem Fasteners(Joint joint, ImmutableSortedDictionary<string, int> given, string metal)
+    private static HardwareItem Fasteners(Joint joint, ImmutableSortedDictionary<string, int> given, string metal, string asks)
     {
         int? each = given.Where(g => IsNamed(joint, g.Key)).Select(g => (int?)g.Value).FirstOrDefault();
         var where = string.Create(CultureInfo.InvariantCulture, $"{joint.Count} joints: {joint.What}");
@@ -78,8 +78,8 @@ public static class HardwareList
             ? new HardwareItem(
                 $"Fasteners, {joint.Name}", n * joint.Count, where,
                 string.Create(CultureInfo.InvariantCulture, $"{n} a joint; {metal}"), File)
-            : new HardwareItem($"Fasteners, {joint.Name}", null, where, $"count not given: write fasteners: {{ {joint.Name}: N }} into the "
-                + $"project file, N from your engineer; {metal}", Model);
+            : new HardwareItem($"Fasteners, {joint.Name}", null, where, $"{asks}count not given: write fasteners: {{ {joint.Name}: N }} "
+                + $"into the project file, N from your engineer; {metal}", Model);
     }
 
     /// <summary>Joints under <c>fasteners</c> that this bridge has none of: not dropped, but told.</summary>

@@ -18,7 +18,8 @@ internal static class JointHardware
         BridgeParameters parameters, Joint joint, IReadOnlyDictionary<string, double> forces)
     {
         var frames = parameters.Frames;
-        if (frames.Joints.IsEmpty || !forces.TryGetValue(joint.Name, out var force))
+        if (frames.Joints.IsEmpty || !Enum.GetValues<JointPlace>().Any(p => IsOf(p, joint))
+            || !forces.TryGetValue(joint.Name, out var force))
         {
             return null;
         }
@@ -48,6 +49,9 @@ internal static class JointHardware
             ],
         };
     }
+
+    private static bool IsOf(JointPlace place, Joint joint) =>
+        string.Equals(JointSection.NameOf(place), joint.Name, StringComparison.Ordinal);
 
     // One row for bolts of one size; one more where the carrier's are of another.
     private static IEnumerable<HardwareItem> Bolts(

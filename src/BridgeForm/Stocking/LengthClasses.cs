@@ -38,21 +38,23 @@ internal static class LengthClasses
 
     /// <summary>
     /// Every occurrence of the pieces. Pieces too short to hold on the saw come two in a blank with wood between them to clamp, an
-    /// odd one with as much beyond it, where a board gives that; packers as many as are ripped in one length; else each by itself.
+    /// odd one with as much beyond it, where a board gives that; packers as many as are ripped in one length; else each by itself. What is
+    /// cut on a block is cut to length first.
     /// </summary>
     public static ImmutableArray<Blank> Blanks(IReadOnlyCollection<Piece> pieces, Offer offer, ShopParameters shop) =>
     [
-        .. pieces.Where(p => !IsStrip(p)).SelectMany(p => Blanks(p, offer)),
-        .. RipGroups.Blanks(pieces.Where(IsStrip), offer, shop),
+        .. pieces.Where(p => !IsStrip(p, shop)).SelectMany(p => Blanks(p, offer, shop)),
+        .. RipGroups.Blanks(pieces.Where(p => IsStrip(p, shop)), offer, shop),
     ];
 
-    private static bool IsStrip(Piece piece) => StripPlan.IsRipped(piece) && !SawPath.IsShort(piece.Shape);
+    private static bool IsStrip(Piece piece, ShopParameters shop) =>
+        StripPlan.IsRipped(piece) && !SawPath.IsShort(piece.Shape, shop.Hold);
 
-    private static IEnumerable<Blank> Blanks(Piece piece, Offer offer) =>
-        SawPath.IsShort(piece.Shape) && offer.Gives(SawPath.Pair(piece.BlankLength))
+    private static IEnumerable<Blank> Blanks(Piece piece, Offer offer, ShopParameters shop) =>
+        Holding.Of(piece, shop) == HoldWay.Pair && offer.Gives(Holding.Pair(piece.BlankLength, shop.Hold))
             ? piece.Occurrences.Chunk(2).Select(two => new Blank(
                 piece.Mark, two[0].Id,
-                two.Length > 1 ? SawPath.Pair(piece.BlankLength) : piece.BlankLength + SawPath.ClampClear)
+                two.Length > 1 ? Holding.Pair(piece.BlankLength, shop.Hold) : piece.BlankLength + shop.Hold.Room)
             {
                 Second = two.Length > 1 ? two[1].Id : null,
                 Each = piece.BlankLength,

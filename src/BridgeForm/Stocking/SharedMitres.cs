@@ -102,7 +102,7 @@ internal static class SharedMitres
     /// <summary>Angles of both ends as the turned piece shows them; the normal of a cut points along the board at either end.</summary>
     private static (Cut Near, Cut Far) Ends(Piece piece, BlankTurn turn)
     {
-        Cut near = new(piece.Near.Mitre, piece.Near.Bevel), far = new(piece.Far.Mitre, piece.Far.Bevel);
+        Cut near = Cut.Of(piece.Near), far = Cut.Of(piece.Far);
         return turn switch
         {
             BlankTurn.EndForEnd => (far with { Bevel = -far.Bevel }, near with { Bevel = -near.Bevel }),
@@ -114,6 +114,9 @@ internal static class SharedMitres
 
     private readonly record struct Cut(double Mitre, double Bevel)
     {
+        /// <summary>A cut on a block is none between neighbors: before it is made the piece is cut square to its length.</summary>
+        public static Cut Of(EndCut cut) => cut.Wedge > 0 ? default : new(cut.Mitre, cut.Bevel);
+
         public bool IsSquare => Math.Abs(Mitre) < Tolerances.SameCut && Math.Abs(Bevel) < Tolerances.SameCut;
 
         public bool Is(Cut other) =>

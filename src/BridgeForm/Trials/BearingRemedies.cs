@@ -38,7 +38,7 @@ internal static class BearingRemedies
             else if (string.Equals(check.Id, Bear, StringComparison.Ordinal) && LiesOnShims(context))
             {
                 yield return new Remedy(
-                    check.Id, "Preliminary: with guard.shims: true every cap lies down, on tapered shims on the heads it stands clear of.")
+                    check.Id, "Preliminary: with guard.shims: true every cap lies down, on cap shims on the heads it stands clear of.")
                 {
                     Write = "guard.shims true",
                 };

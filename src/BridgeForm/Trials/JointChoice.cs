@@ -95,7 +95,7 @@ public static class JointChoice
 
     private static IEnumerable<BoltPattern> Rows(JointTrial trial, BoltPattern line, int most) =>
         from count in Enumerable.Range(2, most - 1)
-        from times in (double[])[1, 1.5, 2]
+        from times in (double[])[1, 1.25, 1.5, 2]
         select line with { Count = count, Spacing = trial.Up(JointSection.RowApart * line.Bolt * times) };
 
     // Deep in a base, for what is pulled splits off above; the plate stays half a step of its length above the base's bottom.

@@ -13,8 +13,8 @@ namespace BridgeForm.Trials;
 /// </summary>
 public static class JointRemedies
 {
-    // A hand's breadth further out; beyond that the base and its ropes are another design.
-    private const int MostOut = 4;
+    // Two hands further out; beyond that the base and its ropes are another design.
+    private const int MostOut = 6;
 
     /// <summary>Empty where all joints are described and pass, and where a table lacks their wood.</summary>
     /// <param name="layout">Where all lies, for how far apart posts stand.</param>

@@ -51,6 +51,7 @@ internal static class TimberRemedies
                             && !string.Equals(id, EndDistance.Declared.Id, StringComparison.Ordinal)),
                 ]),
             .. BearingRemedies.Find(context, checks),
+            .. GuardRemedies.Find(context, checks),
         ];
     }
 

@@ -18,7 +18,9 @@ public sealed class CheckPageTests
             "span: 30 ft, ground: [[0 ft, -4 ft], [30 ft, -4 ft]], water: -5 ft, a: { landing: { level: 8 in, gap: 1/4 in, depth: 4 ft, "
                 + "bearer: sill } }",
             StringComparison.Ordinal) + "\nguard: { pickets: { gap: 3-1/2 in }, handrail: { height: 34 in }, newels: { gap: 2 in } }\n",
-        Bridges.Garden + "\nguard: { net: { opening: 2 in, mass: 0.1 lb/ft2 } }\n",
+        Bridges.Garden.Replace(
+            "span: 30 ft", "span: 30 ft, survey: { out: [[0 ft, 5 ft], [15 ft, 9 ft], [30 ft, 5 ft]] }", StringComparison.Ordinal)
+            + "\nguard: { net: { opening: 2 in, mass: 0.1 lb/ft2 } }\n",
     ];
 
     private static readonly string[] s_failing =

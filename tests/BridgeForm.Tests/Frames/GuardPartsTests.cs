@@ -74,6 +74,17 @@ public sealed class GuardPartsTests
         Assert.All(DeckCleats.Lay(across, 2), c => Assert.Contains(treads, x => Math.Abs(x - c.Placement.Origin.X) < 1e-3));
     }
 
+    // A net's rail lies 3 mm over the deck, lower than the cleats: they end 10 mm inside it. 38 mm of deck and of rail, posts at 8°.
+    [Fact]
+    public void Cleats_end_beside_a_rail_that_lies_on_the_deck()
+    {
+        var layout = Bridges.Layout(Bridges.Read(Level("net: { opening: 50 mm, mass: 0.6 kg/m2, bottom: 3 mm }")
+            + "\ndeck: { grip: cleats, cleats: { section: 20 x 50 mm, spacing: 400 mm } }\n"));
+        var (near, far) = DeckCleats.Lay(layout, 2).First().Shape.LengthRange();
+        var lean = 8 * Math.PI / 180;
+        Assert.Equal(2 * (0.47 + (0.038 * Math.Tan(lean)) - (0.038 / Math.Cos(lean)) - 0.01), far - near, 1e-9);
+    }
+
     /// <summary>The weight on the ropes is that of the wood that is drawn.</summary>
     [Fact]
     public void Pickets_and_handrails_weigh_on_the_ropes()
@@ -134,7 +145,7 @@ public sealed class GuardPartsTests
             var members = Members.Lay(layout).SelectMany(g => g.Members).ToList();
             var found = ContactSweep.Sweep(layout, [.. members.Select(SweptPart.Of)], []);
             var faults = found.Overlaps.Concat(found.Gaps).Where(f => IsNew(f.First) || IsNew(f.Second));
-            Assert.Equal([], faults.Select(f => $"seed {seed}: {f}"));
+            Assert.Equal("", string.Join("; ", faults.Select(f => $"seed {seed}: {f}")));
             foreach (var member in members.Where(m => IsNew(m.Id)).DistinctBy(m => (m.Owner, m.Role)))
             {
                 solids.Add(($"seed {seed} {member.Id}", StockSolid.Build(member.Shape).OrNull!));
@@ -197,7 +208,7 @@ public sealed class GuardPartsTests
             """);
     }
 
-    private static string Level(string guard) => $$"""
+    internal static string Level(string guard) => $$"""
         name: Level (invented)
         units: metric
         site: { span: 2700 mm }

@@ -12,20 +12,7 @@ namespace BridgeForm.Tests.Frames;
 /// <summary>Netting: where it hangs and what it weighs, by hand; which ball goes through; what is bought of it.</summary>
 public sealed class NettingTests
 {
-    private static string Level(string net) => $$"""
-        name: Level (invented)
-        units: metric
-        site: { span: 2700 mm }
-        ropes: { type: rope-6x19-iwrc-eips-galvanized-3/4, spacing: 1150 mm, sag: 2 mm }
-        frames:
-          spacing: 901 mm
-          stance: plumb
-          base: { section: 89 x 140 mm, length: 1500 mm }
-          channel: { depth: 26 mm, end_depth: 26 mm }
-          post: { section: 64 x 89 mm, length: 1200 mm, lean: 8 deg, foot: 470 mm }
-          brace: { section: 38 x 89 mm, lean: 12 deg, foot: 725 mm }
-        guard: { cap: { section: 38 x 140 mm }, rails: { section: 38 x 90 mm }{{net}} }
-        """;
+    private static string Level(string net) => GuardPartsTests.Level("rails: { section: 38 x 90 mm }" + net);
 
     private static string Netted(string net) => SearchTests.Sound.Replace(
         "rails: { section: 5/4x6, count: 4, stock: treated }", $"rails: {{ section: 2x4 }}, net: {{ {net} }}", StringComparison.Ordinal);

@@ -60,7 +60,7 @@ public class SawReachTests
     {
         var angle = Bridges.Radians(mitre);
         var cut = Measured(
-            new Plane(new Vector3d(Math.Cos(angle), Math.Sin(angle), 0), 0), Shop with { MitreLimit = Bridges.Radians(limit) });
+            new Plane(new Vector3d(Math.Cos(angle), Math.Sin(angle), 0), 1), Shop with { MitreLimit = Bridges.Radians(limit) });
         Assert.Equal(wedge, Bridges.Degrees(cut.Wedge), 1e-9);
         Assert.Equal(Math.Abs(mitre) <= limit, cut.InReach);
     }
@@ -165,15 +165,81 @@ public class SawReachTests
     public void Wide_and_thick_wood_is_judged_too(double width, double thick, CutWay way) => Assert.Equal(
         way, SawReach.Measure(Inches(width, thick), near: true, Shop).Way);
 
-    [Fact]
-    public void A_piece_without_room_for_a_clamp_is_told()
+    // A foot and half a foot, or 300 and 150 mm: the round figures that every sheet of a file prints.
+    [Theory]
+    [InlineData(BridgeForm.Quantities.UnitSystem.Metric, 0.300, 0.150, 0.050)]
+    [InlineData(BridgeForm.Quantities.UnitSystem.Imperial, 0.3048, 0.1524, 0.0508)]
+    public void A_piece_without_room_for_a_clamp_is_told(
+        BridgeForm.Quantities.UnitSystem units, double shortest, double clear, double clamp)
     {
+        var hold = HoldParameters.For(units);
+        Assert.Equal((shortest, clear, clamp), (hold.Shortest, hold.Clear, hold.Clamp), Near);
         CutStock Stick(double length) => new(0.089, 0.038, new Plane(-Vector3d.UnitX, 0), new Plane(Vector3d.UnitX, length));
-        Assert.True(SawPath.IsShort(Stick(0.299)));
-        Assert.False(SawPath.IsShort(Stick(0.301)));
-        var steep = Bridges.Radians(70);
-        var plane = Plane.Through(new Vector3d(0.270, 0, 0), new Vector3d(Math.Cos(steep), Math.Sin(steep), 0));
-        Assert.True(SawPath.IsShort(Stick(1) with { Far = plane }));
+        Assert.True(SawPath.IsShort(Stick(shortest - 0.001), hold));
+        Assert.False(SawPath.IsShort(Stick(shortest + 0.001), hold));
+        Assert.True(SawPath.IsShort(Stick(1) with { Far = Slant(0.270, 70) }, hold));
+    }
+
+    // A 2x4 cut at 70° with the saw at 50°, 300 mm and more along its point's edge. 25 mm in from the edge at the block the cut lies
+    // 25 · tan 70° = 68.7 mm back; 150 mm clear of it and 50 mm of clamp are 268.7 mm. So 300 mm are held, and 299 mm are too short to
+    // be sawn alone. With the near end cut back by 45° the other way, 25 mm in from that edge lose 25 mm more: 293.7 mm, still held;
+    // by 70° it takes 68.7 + 68.7 + 200 = 337.4 mm.
+    [Theory]
+    [InlineData(299, 0, false)]
+    [InlineData(301, 0, true)]
+    [InlineData(301, -45, true)]
+    [InlineData(336, -70, false)]
+    [InlineData(339, -70, true)]
+    public void A_block_takes_only_what_is_held_on_it(double length, double near, bool held)
+    {
+        var shop = Shop with { Hold = HoldParameters.For(BridgeForm.Quantities.UnitSystem.Metric) };
+        var stick = new CutStock(
+            0.0889, 0.038, Slant(0.04445 * Math.Tan(Bridges.Radians(-near)), near).Flipped(),
+            Slant((length / 1000) - (0.04445 * Math.Tan(Bridges.Radians(70))), 70));
+        Assert.Equal(length / 1000, stick.LengthRange().Far - stick.LengthRange().Near, 1e-9);
+        Assert.Equal(held ? CutWay.SawWithBlock : CutWay.CircularSaw, SawReach.Measure(stick, near: false, shop).Way);
+    }
+
+    // Mitre 55° and bevel 3° the one way round: the piece lies to the left of the blade, its edge 12 + 220 · tan 5° = 31.25 mm off the
+    // fence there, and would run into it 31.25 / sin 5° = 358.5 mm on; its edge at the block is 40 · tan 55° = 57 mm shorter than the
+    // other. The other way round, to the right, its length does not matter.
+    [Theory]
+    [InlineData(410, 3, true)]
+    [InlineData(420, 3, false)]
+    [InlineData(2000, 3, false)]
+    [InlineData(2000, -3, true)]
+    public void On_a_block_nothing_runs_into_the_fence(double length, double bevel, bool clears)
+    {
+        double m = Bridges.Radians(55), b = Bridges.Radians(bevel);
+        var far = Plane.Through(
+            new Vector3d(length / 1000, -0.02, 0), new Vector3d(Math.Cos(b) * Math.Cos(m), Math.Cos(b) * Math.Sin(m), Math.Sin(b)));
+        var stick = new CutStock(0.04, 0.02, new Plane(-Vector3d.UnitX, 0), far);
+        var cut = SawReach.Measure(stick, near: false, Shop);
+        Assert.Equal(clears, cut.Way == CutWay.SawWithBlock);
+        Assert.Equal(bevel < 0, CutWays.ThinAtBlade(near: false, cut));
+    }
+
+    // A circular saw goes 60 mm deep (common practice, no source): 70 mm of brace are cut from both faces.
+    [Theory]
+    [InlineData(0.059, false)]
+    [InlineData(0.070, true)]
+    public void What_a_circular_saw_does_not_go_through_is_cut_from_both_faces(double thick, bool both)
+    {
+        var stick = new CutStock(0.120, thick, new Plane(-Vector3d.UnitX, 0), Slant(1, 70));
+        var cut = SawReach.Measure(stick, near: false, Shop);
+        Assert.Equal(CutWay.CircularSaw, cut.Way);
+        Assert.Equal(both, CutWays.FromBothFaces(cut, stick));
+        Assert.Equal(both, CutWays.Words(cut, stick).EndsWith("from both faces", StringComparison.Ordinal));
+    }
+
+    private static bool Near((double A, double B, double C) a, (double A, double B, double C) b) =>
+        Math.Abs(a.A - b.A) < 1e-12 && Math.Abs(a.B - b.B) < 1e-12 && Math.Abs(a.C - b.C) < 1e-12;
+
+    /// <summary>A far end that crosses the middle so far on, mitred so many degrees.</summary>
+    private static Plane Slant(double middle, double degrees)
+    {
+        var angle = Bridges.Radians(degrees);
+        return Plane.Through(new Vector3d(middle, 0, 0), new Vector3d(Math.Cos(angle), Math.Sin(angle), 0));
     }
 
     private static CutStock Inches(double width, double thick) =>

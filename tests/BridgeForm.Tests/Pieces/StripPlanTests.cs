@@ -1,5 +1,8 @@
+using BridgeForm.Output.Drawing;
+using BridgeForm.Output.ShopSheets;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 using BridgeForm.Tests.Output.Samples;
@@ -82,6 +85,28 @@ public sealed class StripPlanTests
     [InlineData(0.060, ShopTools.MitreSaw | ShopTools.CircularSaw, RipWay.Hand)]
     public void A_saw_rips_what_it_reaches(double width, ShopTools tools, RipWay way) => Assert.Equal(
         way, Assert.Single(StripPlan.List([Packer("W1", 0.020, 0.002, width)], Shop with { Tools = tools })).Way);
+
+    // No tool at hand: no fence is named, in the picture no more than in the table. One is one shim, and a shim under a cap has a name
+    // of its own.
+    [Fact]
+    public void What_no_tool_rips_has_no_fence()
+    {
+        var hand = Assert.Single(StripPlan.List([Packer("W1", 0.020, 0.002, 0.080)], Shop));
+        var sawn = Assert.Single(StripPlan.List([Packer("W1", 0.020, 0.002, 0.060)], Shop));
+        bool NamesFence(StripSetup setup) => StripPicture.Draw(setup, new QuantityText(UnitSystem.Imperial)).OfType<SheetText>()
+            .Any(t => t.Text.Contains("fence", StringComparison.Ordinal));
+        Assert.True(NamesFence(sawn));
+        Assert.False(NamesFence(hand));
+        Assert.Equal("1 tapered shim", StripSheet.Counted(hand));
+        var both = hand with
+        {
+            Pieces =
+            [
+                hand.Pieces[0], hand.Pieces[0], hand.Pieces[0] with { Piece = hand.Pieces[0].Piece with { Role = Role.Shim } },
+            ],
+        };
+        Assert.Equal("2 tapered shims, 1 cap shim", StripSheet.Counted(both));
+    }
 
     // Its lower face is the stock's, its thick edge the stock's edge at +Y.
     private static Piece Packer(string mark, double thick, double thin, double width)

@@ -115,6 +115,8 @@ internal static class FaultFiles
         [FaultCode.JointThickness] = Head + "joints: { brace-foot: { count: 2 } }\n",
         [FaultCode.JointDistance] = Head + "joints: { post-foot: { bolt: 3/8 in, end: 1 in } }\n",
         [FaultCode.JointClash] = Head + "joints: { post-foot: { bolt: 3/8 in, plate: { width: 6 in } } }\n",
+        [FaultCode.JointTwice] = Head + "joints: { rail: { count: 2 } }\nfasteners: { rail: 2 }\n",
+        [FaultCode.ScrewRoom] = Head + "joints: { rail: { length: 1-1/2 in } }\n",
         [FaultCode.DensityOutside] = Head + Density("low: 500 kg/m3, in_service: 800 kg/m3, high: 700 kg/m3"),
         [FaultCode.EdgeBeyondMiddle] = Head + "loads: { point: { edge: 30 in } }\n",
         [FaultCode.CaseIdTaken] = Head + "loads: { cases: [{ id: dead, force: 100 lbf, at: 5 ft }] }\n",

@@ -41,7 +41,7 @@ public sealed class JointRuleTests
         "brace-foot: { bolt: 1/4 in, count: 3, lines: 2, end: 15/16 in, carrier: { depth: 3-1/2 in } }",
         "write at least 1-1/8 in", "end: 15/16 in", "end: 1-1/8 in")]
     [InlineData(Brace + "carrier: { depth: 1 in } }", "lie 1-1/2 in to 4-15/16 in", "depth: 1 in", "depth: 1-1/2 in")]
-    [InlineData(Brace + "carrier: { depth: 4-3/4 in } }", "out below the base", "depth: 4-3/4 in", "depth: 3-1/2 in")]
+    [InlineData(Brace + "carrier: { depth: 4-3/4 in } }", "below the base", "depth: 4-3/4 in", "depth: 3-1/2 in")]
     [InlineData(
         Brace + "carrier: { depth: 3-1/2 in }, plate: { length: 6 in } }", "ask for at least 1", "plate: { length: 6 in }",
         "plate: { thickness: 1/4 in }")]
@@ -49,7 +49,7 @@ public sealed class JointRuleTests
         Brace + "carrier: { depth: 3-1/2 in, shift: 4 in } }", "3.5 diameters; shift the row inward", "shift: 4 in", "shift: 1 in")]
     [InlineData(
         "brace-head: { bolt: 3/8 in, spacing: 2 in, carrier: { shift: -3 in, spacing: 2 in }, plate: { width: 8 in } }",
-        "in over the post's inner face", "width: 8 in", "thickness: 1/4 in")]
+        "inward over the post's inner face", "width: 8 in", "thickness: 1/4 in")]
     [InlineData(
         "post-foot: { bolt: 3/8 in, carrier: { depth: 4 in, shift: 2-1/2 in } }", "over the rope's channel", "depth: 4 in", "depth: 3 in")]
     [InlineData(
@@ -57,6 +57,16 @@ public sealed class JointRuleTests
         "capacity: { uplift: 1 kN, shear: 1 kN, source: me }, ", "")]
     [InlineData("brace-foot: { kind: bracket }", "needs its maker's figures", "kind: bracket", "kind: bracket, capacity: "
         + "{ uplift: 1500 lbf, shear: 900 lbf, source: maker's sheet }")]
+    [InlineData("rail: { screw: no10, length: 1-3/4 in }", "write at least 2-3/16 in", "length: 1-3/4 in", "length: 2-3/16 in")]
+    [InlineData("rail: { screw: no10, length: 5 in }", "other side; write at most 4-1/2 in", "length: 5 in", "length: 4 in")]
+    [InlineData("rail: { screw: no14, count: 6 }", "closer than 4 diameters", "count: 6", "count: 2")]
+    [InlineData(
+        "rail: { capacity: { uplift: 1 kN, shear: 1 kN, source: me } }", "write kind: bracket", "capacity: { uplift: 1 kN, shear: 1 kN, "
+            + "source: me }", "count: 3")]
+    [InlineData("cap: { kind: screws }", "end grain, which never counts; write kind: bracket", "kind: screws", "kind: bracket, capacity: "
+        + "{ uplift: 400 lbf, shear: 300 lbf, source: maker's sheet }")]
+    [InlineData("cap: { kind: bracket }", "a bracket needs its maker's figures", "kind: bracket", "capacity: "
+        + "{ uplift: 400 lbf, shear: 300 lbf, source: maker's sheet }")]
     public void Each_fault_has_its_cure(string joint, string says, string from, string to)
     {
         Assert.Contains(Faults(joint), f => f.Contains(says, StringComparison.Ordinal));

@@ -55,6 +55,19 @@ public sealed class ErectionTests
         Assert.True(guard.Number > steps.Last(s => s.Text.StartsWith("Lay the caps", StringComparison.Ordinal)).Number);
     }
 
+    // Two parts are called shim: the words of the step that sets the one under a cap name neither wrongly.
+    [Theory]
+    [InlineData("F01/shim-left", true)]
+    [InlineData("F01/brace-left", false)]
+    public void A_frame_with_shims_under_its_cap_says_so(string part, bool says)
+    {
+        var words = AssemblyWords.Of(new AssemblyStep(1, 1, "F01", AssemblyWork.BuildFrame, ["F01/base", part]));
+        Assert.Equal(says, words.Contains("cap shims on the posts' heads", StringComparison.Ordinal));
+        Assert.DoesNotContain("tapered shim", words, StringComparison.Ordinal);
+        Assert.Equal("cap shim", RoleTable.Of(Role.Shim).Printed);
+        Assert.Contains(RoleTable.Of(Role.Shim).Joints, j => j.What == "cap shim to post");
+    }
+
     // By the pieces: base, posts and braces of a frame, and its hardware.
     [Fact]
     public void A_frame_weighs_what_its_pieces_do()

@@ -78,6 +78,19 @@ public class HardwareListTests
         Assert.Contains("no such joint", list.Single(i => i.Item is "Fasteners, tread").Where, StringComparison.Ordinal);
     }
 
+    // Three screws at either end of every rail; a cap that the file leaves open says its force, and no number.
+    [Fact]
+    public void Screws_are_counted_and_what_is_left_open_has_its_force()
+    {
+        var model = Bridges.Build(Bridges.Garden + "\njoints: { rail: { screw: no10, length: 3 in, count: 3 } }\n");
+        var list = model.Hardware();
+        var rails = model.Pieces.Where(p => p.Role == BridgeForm.Roles.Role.Rail).Sum(p => p.Occurrences.Length);
+        Assert.Equal(6 * rails, list.Single(i => i.Item is "Screws, No. 10 wood screws 3 in, rail").Quantity);
+        var cap = list.Single(i => i.Item is "Fasteners, cap");
+        Assert.Null(cap.Quantity);
+        Assert.StartsWith("by your engineer: 200 lbf (joint-cap); ", cap.Note, StringComparison.Ordinal);
+    }
+
     // How many hold a joint is no default and no example: a number that is seen there is a number that is used.
     [Fact]
     public void No_number_of_fasteners_is_suggested()

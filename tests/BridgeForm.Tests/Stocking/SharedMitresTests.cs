@@ -49,6 +49,22 @@ public class SharedMitresTests
         Assert.True(seen > 5);
     }
 
+    // What is cut on a block is cut square to its length before: no neighbor is there to share the cut.
+    [Fact]
+    public void No_cut_on_a_block_is_shared()
+    {
+        var model = s_garden.Value;
+        var steep = model.Pieces.Where(p => p.Far.Wedge > 0).ToDictionary(p => p.Mark);
+        Assert.NotEmpty(steep);
+        foreach (var (left, right) in Shared(model).Boards.SelectMany(b => b.Pieces.Zip(b.Pieces.Skip(1))).Where(p => p.Second.SharesCut))
+        {
+            foreach (var (at, far) in new[] { (left, true), (right, false) }.Where(p => steep.ContainsKey(p.Item1.Mark)))
+            {
+                Assert.True(Math.Abs(Math.Acos(Math.Abs(End(steep[at.Mark], at, far).Normal.X))) < Bridges.Radians(50));
+            }
+        }
+    }
+
     private static StockPlan Shared(BridgeModel model) => StockPlanner.Plan(
         model.Pieces, model.Parameters with { Shop = model.Parameters.Shop with { ShareCuts = true } }, null);
 

@@ -37,7 +37,7 @@ internal static class ContactChecks
                 + $"most {words.Length(Tolerances.Seating)}")
                 + List(words, found.Gaps, found.GapCount, "off")
             + (found.Gaps.Any(g => PartId.Read(g.First) is { Role: Role.Cap })
-                ? "; a cap lifted by its steeper neighbor lies down on a tapered shim (guard.shims: true), or on thinner posts"
+                ? "; a cap lifted by its steeper neighbor lies down on a cap shim (guard.shims: true), or on thinner posts"
                 : ""));
         var depth = Math.Max(0, found.DeepestRope);
         var ropes = Check(

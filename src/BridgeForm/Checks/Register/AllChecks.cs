@@ -63,6 +63,9 @@ public static class AllChecks
             Many([RailSpan.Declared], c => RailSpan.Check(c)),
             Many([PicketSpan.Declared], c => PicketSpan.Check(c)),
             Many([NetLoad.Declared], c => NetLoad.Check(c)),
+            Many(
+                [HeldJoints.DeclaredRail, HeldJoints.DeclaredCap, HeldJoints.DeclaredBoard, HeldJoints.DeclaredStringer],
+                c => HeldJoints.Check(c)),
             Many([HandrailSpan.Declared], c => HandrailSpan.Check(c)),
             Many([Newels.Declared, Newels.DeclaredFoot], c => Newels.Check(c)),
             Many([KeeperUplift.DeclaredGuard, KeeperUplift.DeclaredWind], c => KeeperUplift.Check(c)),

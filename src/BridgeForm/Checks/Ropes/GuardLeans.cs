@@ -6,8 +6,8 @@ namespace BridgeForm.Checks.Ropes;
 /// <summary>People who push on one guard: what the bridge does, not what its guard holds.</summary>
 internal static class GuardLeans
 {
-    private const string Source = "IBC 1607.8.1: 50 plf on a public guard, taken on all of it at once; IRC Table R301.5 and ASCE 7 4.5.1: "
-        + "200 lbf at the top; 75 kg: EUR 23984 EN; statics of both ropes in space, frames rigid and free to yaw";
+    private const string Source = "IBC 1607.8.1: 730 N/m (50 plf) on a public guard, taken on all of it at once; IRC Table R301.5 and "
+        + "ASCE 7 4.5.1: 890 N (200 lbf) at the top; 75 kg: EUR 23984 EN; statics of both ropes in space, frames rigid and free to yaw";
 
     /// <summary>What it states.</summary>
     public static DeclaredCheck Declared { get; } = new(

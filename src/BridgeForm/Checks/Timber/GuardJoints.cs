@@ -8,7 +8,7 @@ namespace BridgeForm.Checks.Timber;
 internal static class GuardJoints
 {
     private const string Source =
-        $"statics of post and brace, the brace's force at the lower edge of its head; {GuardPush.Source}; "
+        $"statics of post and brace, the brace's force at the lower edge of its head and on an edge of its foot; {GuardPush.Source}; "
             + "NDS 12.2: screws and nails pulled out of end grain do not count";
 
     /// <summary>Foot of the post.</summary>
@@ -31,28 +31,32 @@ internal static class GuardJoints
     private static IEnumerable<CheckResult> Stated(CheckContext context)
     {
         var words = context.Words();
-        var frame = GuardFrame.AtLowerEdge(context.Parameters);
         var pushes = GuardPush.List(context).ToList();
         var worst = pushes.MaxBy(p => Math.Abs(p.Force))!;
-        var most = Math.Abs(worst.Force);
+        var hardest = Math.Abs(worst.Force);
         string Each(Func<GuardPush, string> text) => string.Join("; ", pushes.Select(p => $"{p.Name}: {text(p)}"));
         string Way(double force, string positive, string negative) =>
             $"{words.Pounds(Math.Abs(force))} {(force >= 0 ? positive : negative)}";
 
+        // Wherever a pressed brace bears on the post and stands on the base; each force by itself.
+        double Most(double push, Func<GuardFrame, double> of) => (push > 0
+            ? GuardFrame.OnBase(context.Parameters, push) : [GuardFrame.AtLowerEdge(context.Parameters)]).Select(of).MaxBy(Math.Abs);
+        double Down(double push) => Most(push, f => f.BraceDown(push));
+
         yield return Outcome.ForEngineer(
-            DeclaredFoot, frame.BraceDown(most), "N", Source,
-            Each(p => $"{Way(frame.BraceDown(p.Force), "pulled up", "pressed down")}, "
-                + $"{Way(p.Force - frame.BraceOut(p.Force), "pushed outward", "pushed inward")}")
+            DeclaredFoot, Down(hardest), "N", Source,
+            Each(p => $"{Way(Down(p.Force), "pulled up", "pressed down")}, "
+                + $"{Way(Most(p.Force, f => p.Force - f.BraceOut(p.Force)), "pushed outward", "pushed inward")}")
             + ". Screws into end grain never count").On(context.InFrame(worst.Frame, Role.Post, Role.Base));
         yield return Outcome.ForEngineer(
-            DeclaredBrace, frame.BraceDown(most), "N", Source,
-            Each(p => $"{Way(frame.BraceDown(p.Force), "pressed down", "pulled up")}, "
-                + $"{Way(frame.BraceOut(p.Force), "pushed outward", "pulled inward")}")
+            DeclaredBrace, Down(hardest), "N", Source,
+            Each(p => $"{Way(Down(p.Force), "pressed down", "pulled up")}, "
+                + $"{Way(Most(p.Force, f => f.BraceOut(p.Force)), "pushed outward", "pulled inward")}")
             + ". Screws into end grain never count").On(context.InFrame(worst.Frame, Role.Brace, Role.Base));
         yield return Outcome.ForEngineer(
-            DeclaredHead, Math.Abs(frame.Brace(most)), "N", Source,
-            Each(p => $"{Way(frame.Brace(p.Force), "thrust", "pull")} along the brace, "
-                + $"{words.Pounds(Math.Abs(frame.Brace(p.Force)) * Elementary.Cos(frame.Lean + frame.BraceLean))} of it along "
+            DeclaredHead, Math.Abs(Most(hardest, f => f.Brace(hardest))), "N", Source,
+            Each(p => $"{Way(Most(p.Force, f => f.Brace(p.Force)), "thrust", "pull")} along the brace, "
+                + $"{words.Pounds(Math.Abs(Most(p.Force, f => f.Brace(p.Force) * Elementary.Cos(f.Lean + f.BraceLean))))} of it along "
                 + "the post's face"))
             .On(context.InFrame(worst.Frame, Role.Brace, Role.Post));
     }
@@ -60,8 +64,9 @@ internal static class GuardJoints
     private static DeclaredCheck Joint(string id, string title, string compares) => new(
         id,
         title,
-        compares + " under the pushes of guard-post, the brace's force at the lower edge of its contact with the post, where it is largest "
-            + "should the cut not lie tight. Screws into end grain never count. Without the joint under joints it is for an engineer. "
+        compares + " under the pushes of guard-post, the brace's force at the lower edge of its contact with the post and on an edge of "
+            + "its foot, where each is largest should the cuts not lie tight. Screws into end grain never count. Without the joint under "
+            + "joints it is for an engineer. "
             + JointCheck.Compares,
         $"{Source}; {JointCheck.Source}",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);

@@ -8,7 +8,8 @@ internal static class JointCheck
 {
     /// <summary>What is compared, for the list of checks.</summary>
     public const string Compares = "Plates with bolts: under every push, a pressed brace's force in the middle of its contact and at its "
-        + "lower edge, a pulled one's on its axis: what presses a cut onto its carrier is left to the wood, the rest to the fasteners, "
+        + "lower edge, in the middle of its foot and on either edge of that, a pulled one's on its axis: what presses a "
+        + "cut onto its carrier is left to the wood, the rest to the fasteners, "
         + "without friction; the joint is taken as pinned where the strut's axis meets the carrier's face, so that bolts on either side of "
         + "that take the force and its moment about their own middle, each its part (elastic); what moment the joint holds beside that is "
         + "not counted on. Compared are the worst bolt's yielding with CD, CM, Cg and CΔ, rows and group torn out, the net section, each "
@@ -80,7 +81,7 @@ internal static class JointCheck
             held / limit.Ratio,
             "N",
             TimberWords.Once($"{limit.Source}; {stated.Source}"),
-            $"{load.Push.Name}, resultant {load.Frame.Where}: the joint holds {words.Pounds(held)}"
+            $"{load.Push.Name}, resultant {load.Frame.Where}{load.Frame.After}: the joint holds {words.Pounds(held)}"
                 + (press > 0 ? $", the cut's wood {words.Pounds(press)}" : "")
                 + $"; {limit.Text()}; {Caution}") with
         { Parts = stated.Parts };

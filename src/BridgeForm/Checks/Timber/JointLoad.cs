@@ -29,15 +29,15 @@ internal sealed record JointLoad(GuardPush Push, GuardFrame Frame, PlaneForce Wh
     public double Shear => Math.Abs(Whole.Along(Into.Turned));
 
     /// <summary>
-    /// All pushes, with a brace that is pressed in the middle of its contact and at its lower edge; one that is pulled hangs on its
-    /// joints, on its axis.
+    /// All pushes, with a brace that is pressed in the middle of its contact and at its lower edge, and then on either edge of its foot
+    /// too: what lifts the post hangs on how far from it the foot stands. One that is pulled hangs on its joints, on its axis.
     /// </summary>
     public static IEnumerable<JointLoad> List(BridgeLayout layout, BridgeParameters parameters, JointPlace place) =>
         GuardPush.List(layout, parameters)
             .SelectMany(push => Frames(parameters, push).Select(frame => Find(parameters, place, push, frame)));
 
     private static IEnumerable<GuardFrame> Frames(BridgeParameters parameters, GuardPush push) =>
-        push.Force > 0 ? GuardFrame.Places(parameters) : [GuardFrame.Build(parameters)];
+        push.Force > 0 ? GuardFrame.OnBase(parameters, push.Force) : [GuardFrame.Build(parameters)];
 
     private static JointLoad Find(BridgeParameters parameters, JointPlace place, GuardPush push, GuardFrame frame)
     {

@@ -61,7 +61,7 @@ internal sealed record JointMember(
     /// <summary>From the group to the nearest end of the member, metres.</summary>
     public double NearestEnd => Ends.Min(e => Math.Min(e.Behind, e.Before));
 
-    private static double GravityOf(BridgeParameters parameters, string stock)
+    internal static double GravityOf(BridgeParameters parameters, string stock)
     {
         var key = parameters.StockNamed(stock).Species;
         return parameters.Species.Concat(SpeciesTable.All).First(s => string.Equals(s.Key, key, StringComparison.Ordinal)).SpecificGravity;

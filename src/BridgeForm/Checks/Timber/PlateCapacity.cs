@@ -37,7 +37,7 @@ internal sealed record PlateCapacity(CheckWords Words, PlateLayout Layout, Joint
         var shares = BoltGroup.Share(member.Bolts, force, at);
         yield return Yielding(member, shares);
         yield return Steel(member, shares);
-        yield return Torn(member, force);
+        yield return Torn(member, force, shares);
         yield return NetSection(member, force);
     }
 
@@ -112,23 +112,34 @@ internal sealed record PlateCapacity(CheckWords Words, PlateLayout Layout, Joint
         (Plates.Length / 2) - Math.Abs(bolt.From(Layout.Middle, Layout.Along)),
         (Plates.Width / 2) - Math.Abs(bolt.From(Layout.Middle, Layout.Across)));
 
-    /// <summary>Rows pulled out of the member's end, each by itself or two with the wood between them.</summary>
-    private JointLimit Torn(JointMember member, PlaneForce force)
+    /// <summary>
+    /// Rows pulled out of the member's end, the one that its part of the moment pulls hardest, or two with the wood between them.
+    /// </summary>
+    private JointLimit Torn(JointMember member, PlaneForce force, ImmutableArray<PlaneForce> shares)
     {
-        var (row, along) = (member.Row, force.Along(member.Grain));
-        var end = member.Ends.Min(e => along < 0 ? e.Behind : e.Before);
-        var critical = Math.Min(end, row.Spacing);
+        var (row, whole) = (member.Row, force.Along(member.Grain));
         var (shear, tension) = (member.Wood.Shear(LoadDuration.Guard), member.Wood.Tension(LoadDuration.Guard));
-        var rows = row.Lines * LocalStresses.Row(shear.Value, member.Stick.Thickness, row.Count, critical);
+        double Critical(double along) => Math.Min(member.Ends.Min(e => along < 0 ? e.Behind : e.Before), row.Spacing);
+        double Holds(double along) => LocalStresses.Row(shear.Value, member.Stick.Thickness, row.Count, Critical(along));
+
+        // Bolts that lie side by side follow each other.
+        var pull = Enumerable.Range(0, row.Lines)
+            .Select(line => shares.Where((_, i) => i % row.Lines == line).Sum(s => s.Along(member.Grain)))
+            .MaxBy(along => Math.Abs(along) / Holds(along));
+        var (one, two) = (Holds(pull), row.Lines * Holds(whole));
         var between = Math.Max(0, row.Apart - row.Hole) * member.Stick.Thickness;
-        var group = LocalStresses.Group(rows, tension.Value, between);
-        var isGroup = row.Lines > 1 && group < rows;
+        var group = LocalStresses.Group(two, tension.Value, between);
+        var (ofRow, ofGroup) = (Math.Abs(pull) / one, row.Lines > 1 ? Math.Abs(whole) / group : 0);
+        string Planes(double along) => $"{row.Count} × {Words.Stress(shear.Value)} × {Words.Length(member.Stick.Thickness)} × "
+            + Words.Length(Critical(along));
         return new(
-            Math.Abs(along) / (isGroup ? group : rows),
-            () => $"{(isGroup ? "group" : row.Lines > 1 ? "rows" : "row")} torn out of the {member.Name}: {Words.Pounds(Math.Abs(along))} "
-                + $"along its grain; {(row.Lines > 1 ? "2 × " : "")}{row.Count} × {Words.Stress(shear.Value)} × "
-                + $"{Words.Length(member.Stick.Thickness)} × {Words.Length(critical)} = {Words.Pounds(rows)}"
-                + (isGroup ? $", half of it and {Words.Stress(tension.Value)} × {Words.Area(between)} = {Words.Pounds(group)}" : "")
+            Math.Max(ofRow, ofGroup),
+            () => (ofGroup > ofRow
+                ? $"group torn out of the {member.Name}: {Words.Pounds(Math.Abs(whole))} along its grain; half of {row.Lines} × "
+                    + $"{Planes(whole)} = {Words.Pounds(two)}, and {Words.Stress(tension.Value)} × {Words.Area(between)} = "
+                    + Words.Pounds(group)
+                : $"row torn out of the {member.Name}: {Words.Pounds(Math.Abs(pull))} along its grain"
+                    + (row.Lines > 1 ? ", its part of the moment in it" : "") + $"; {Planes(pull)} = {Words.Pounds(one)}")
                 + $"; {shear.Text(Words)}",
             $"{LocalStresses.Source}; {shear.Sources}");
     }

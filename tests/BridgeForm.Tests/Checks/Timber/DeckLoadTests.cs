@@ -45,7 +45,7 @@ public sealed class DeckLoadTests
     {
         var context = new LevelDeck { Use = "public" }.Context;
         Assert.Equal([200.0, -200, 300, -300], GuardPush.List(context).Select(p => Math.Round(p.Force / Pound, 6)));
-        Assert.All(GuardJoints.Check(context).Take(2), joint => Assert.Equal(1.5 * BaseStatics.BraceDown * Pound, joint.Demand, 1e-6));
+        Assert.All(GuardJoints.Check(context).Take(2), joint => Assert.Equal(1.5 * BaseStatics.DownOn(-1) * Pound, joint.Demand, 1e-6));
         var keeper = KeeperUplift.Check(context).First();
         Assert.Equal(((1.5 * BaseStatics.RopeDown) - (0.6 * BaseStatics.DryDead)) * Pound, keeper.Demand, 1e-6);
     }

@@ -1,5 +1,7 @@
 using BridgeForm.Checks;
+using BridgeForm.Checks.Timber;
 using BridgeForm.Connections;
+using BridgeForm.Project;
 using BridgeForm.Quantities;
 
 namespace BridgeForm.Tests.Checks.Timber;
@@ -97,6 +99,35 @@ public sealed class JointCheckTests
         Assert.Contains("worst bolt of the brace", check.Detail, StringComparison.Ordinal);
     }
 
+    /// <summary>
+    /// Two lines in the brace, 1 in apart, its end so near that rows tear out. Outward the foot is pushed sideways by the force held,
+    /// F·sin 18° along the grain, and the moment F·cos 18°·(2-1/2 + 1-5/8) about the middle of 2 · 3 bolts pulls one row
+    /// by 3·M·0.5/Σr², Σr² = 6·0.5² + 4·1.625² = 12.0625 in². A row holds 3·271.6·3.5·1.625 lbf (NDS appendix E.3).
+    /// </summary>
+    [Fact]
+    public void One_row_of_two_takes_the_moment()
+    {
+        var check = LocalOf(
+            "brace-foot: { bolt: 5/16 in, count: 3, spacing: 1-5/8 in, lines: 2, apart: 1 in, end: 2-1/2 in, carrier: { lines: 2, "
+                + "apart: 2 in, depth: 2-1/2 in, count: 3 } }");
+        var (lean, push) = (Bridges.Radians(18), Outward());
+        var pull = (push * Math.Sin(lean) / 2) + (3 * push * Math.Cos(lean) * 4.125 * 0.5 / 12.0625);
+        Assert.Equal(pull / (3 * 271.6 * 3.5 * 1.625), check, 1e-3);
+    }
+
+    /// <summary>The largest share of a row that is torn out of the brace, under any push.</summary>
+    private static double LocalOf(string joint)
+    {
+        var parameters = Contexts.Of(Wide + "  " + joint + "\n").Parameters;
+        var layout = PlateLayout.Build(parameters.Frames, JointPlace.BraceFoot, parameters.Frames.Joints[0].Plates!);
+        var (strut, carrier, _) = JointMember.Build(parameters, layout);
+        var capacity = new PlateCapacity(new CheckWords(UnitSystem.Imperial), layout, strut!, carrier!);
+        return JointLoad.List(Contexts.Of(Wide + "  " + joint + "\n").Layout, parameters, JointPlace.BraceFoot)
+            .SelectMany(capacity.OfStrut)
+            .Where(l => l.Text().StartsWith("row torn out of the brace", StringComparison.Ordinal))
+            .Max(l => l.Ratio);
+    }
+
     /// <summary>A plate of thin sheet, a row higher up: each is weaker than what holds.</summary>
     [Theory]
     [InlineData("carrier: { depth: 3 in, count: 2 }")]
@@ -148,14 +179,18 @@ public sealed class JointCheckTests
         return Math.Sqrt((across * across) + (along * along)) * Pound / (limit.Value * 1.6 * 0.4);
     }
 
-    /// <summary>What the brace pushes outward at its foot, its force at the lower edge of its head's contact, pounds.</summary>
+    /// <summary>
+    /// What the brace pushes outward at its foot, pounds: its force at the lower edge of its head's contact, on the outer edge of its
+    /// foot, where it leans most.
+    /// </summary>
     private static double Outward()
     {
         var lean = Bridges.Radians(18);
         var face = 18.5 + (3.5 / Math.Cos(Bridges.Radians(8)));
         var tan = Math.Tan(Bridges.Radians(8)) + Math.Tan(lean);
-        var low = (s_brace - (1.75 / Math.Cos(lean)) - face) / tan;
-        return 200 * s_top / (s_brace - s_post) * (s_brace - face - (low * Math.Tan(Bridges.Radians(8)))) / low;
+        var edge = 1.75 / Math.Cos(lean);
+        var low = (s_brace - edge - face) / tan;
+        return 200 * s_top / (s_brace + edge - s_post) * (s_brace + edge - face - (low * Math.Tan(Bridges.Radians(8)))) / low;
     }
 
     private static CheckResult Check(string joint, string name) => Contexts.Check(Wide + "  " + joint + "\n", "guard-joint-" + name);

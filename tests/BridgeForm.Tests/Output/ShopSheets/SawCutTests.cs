@@ -5,6 +5,7 @@ using BridgeForm.Output.Templates;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
+using BridgeForm.Roles;
 using BridgeForm.Solids;
 using BridgeForm.Tests.Output.Samples;
 using CsCheck;
@@ -112,6 +113,120 @@ public sealed class SawCutTests
         Assert.Equal(0, across, 1e-9);
         Assert.DoesNotContain(
             (plan with { Stop = null }).Draw(), e => e is SheetText t && t.Text.StartsWith("stop", StringComparison.Ordinal));
+    }
+
+    private static readonly Lazy<BridgeModel> s_short = new(() => Bridges.Build(Bridges.Garden.Replace(
+        "brace: { section: 2x4, lean: 12 deg, foot: 28-1/4 in }", "brace: { section: 2x4, lean: 12 deg, foot: 25-1/2 in }",
+        StringComparison.Ordinal)));
+
+    // Braces with less than 6 in of short edge, on a block: a blank with two would stand behind the fence beside the blade. Sheet,
+    // picture, template, stock plan and cut list all have one stick of exactly the brace's length.
+    [Fact]
+    public void Short_braces_on_a_block_are_cut_to_length_first()
+    {
+        var (model, units) = (s_short.Value, DisplayUnits.For(UnitSystem.Imperial));
+        var cut = SawSetup.List(model).SelectMany(s => s.Cuts).Single(c => c.Wedge > 0);
+        Assert.True(SawPath.IsShort(cut.Piece.Shape, model.Parameters.Shop.Hold));
+        Assert.Equal(HoldWay.CutFirst, cut.Hold);
+        var exactly = units.Length(cut.Piece.BlankLength);
+        Assert.Equal(exactly, units.Length(cut.Stop!.Value));
+
+        var sheet = string.Join(' ', SawSheet.Draw(model, units).Pages.SelectMany(p => p.Content.Entities).OfType<SheetText>()
+            .Select(t => t.Text));
+        Assert.Contains($"cut square to exactly {exactly} first", sheet, StringComparison.Ordinal);
+        Assert.Contains($"from {exactly}, clamp", sheet, StringComparison.Ordinal);
+        Assert.DoesNotContain("two from a blank", sheet, StringComparison.Ordinal);
+        Assert.DoesNotContain("two from", SawSheet.Csv(model, units), StringComparison.Ordinal);
+        var plan = BlockPlan.Draw(new CutUse([cut.Piece]), cut.End, model.Parameters.Shop, units);
+        Assert.Contains($"exactly its length first, {cut.Piece.Mark} {exactly}", plan.Notes[0], StringComparison.Ordinal);
+        Assert.Contains("Clamps stand 6 in or more", plan.Notes[0], StringComparison.Ordinal);
+        Assert.DoesNotContain("pairs", plan.Notes[0], StringComparison.Ordinal);
+        Assert.All(
+            model.StockPlan.Boards.SelectMany(b => b.Pieces).Where(p => p.Mark == cut.Piece.Mark),
+            p => Assert.True(p.Held is 0 && Math.Abs(p.BlankLength - cut.Piece.BlankLength) < Exact));
+        AssertClear(plan.Entities);
+        AssertClear(SetupPicture.Draw(cut, model.Parameters.Shop, units));
+    }
+
+    // Y is up the page into the fence: all of the stick, full or dashed, lies before it.
+    private static void AssertClear(IEnumerable<SheetEntity> picture) => Assert.All(
+        picture.OfType<SheetLine>().Where(l => l.Layer == PageLayers.Hidden || l.Layer == PageLayers.Cut || l.Layer == PageLayers.Fold),
+        l => Assert.True(l.From.Y < 1e-9 && l.To.Y < 1e-9, $"{l}"));
+
+    // The clamp of the picture: on wood, and as far from the blade's path along the work as is told.
+    [Fact]
+    public void The_clamp_on_a_block_is_on_wood_and_clear_of_the_blade()
+    {
+        var plan = new SawPlan(SamplePieces.Post.Shape, Bridges.Radians(70), 0, Bridges.Radians(20), Right: true, 0.003)
+        {
+            Length = 0.346,
+            Hold = HoldParameters.For(UnitSystem.Metric),
+        };
+        var clamp = plan.Draw().OfType<SheetCircle>().Last().Center;
+
+        // 25 mm in from the edge, the path is 25 · tan 70° = 68.7 mm along; 150 mm clear and half of 50 mm on.
+        var meant = plan.On(0.0687 + 0.175, 0.025);
+        Assert.Equal(meant.X, clamp.X, 1e-4);
+        Assert.Equal(meant.Y, clamp.Y, 1e-4);
+        Assert.True(0.0687 + 0.175 + 0.025 < 0.346);
+    }
+
+    // Two shims of 90 mm from one blank: the clamp stands on the rest of the blank beyond the blade, and nothing stops the short piece.
+    [Fact]
+    public void A_short_piece_is_parted_from_a_blank_that_is_clamped_beyond_the_blade()
+    {
+        var piece = Stick(Vector3d.UnitX, Vector3d.UnitX, 0.09);
+        var cut = SawCut.List(piece).Last() with { Hold = Holding.Of(piece, Shop) };
+        Assert.True(cut is { IsParted: true, HasStop: false, PieceAtRight: false });
+        var picture = SetupPicture.Draw(cut, Shop, DisplayUnits.For(UnitSystem.Imperial));
+        var texts = picture.OfType<SheetText>().Select(t => t.Text).ToList();
+        Assert.Contains("rest of the blank", texts);
+        Assert.Contains("clamp, blank", texts);
+        Assert.DoesNotContain("offcut", texts);
+        Assert.DoesNotContain(texts, t => t.StartsWith("stop", StringComparison.Ordinal));
+        var clamp = Assert.Single(picture.OfType<SheetCircle>()).Center.X / SawPlan.Scale;
+        Assert.Equal((6 + 1) * 0.0254, clamp, 1e-9);
+        Assert.Contains(
+            picture.OfType<SheetLine>(), l => l.Layer == PageLayers.Hidden && l.To.X / SawPlan.Scale > clamp + (0.0254 * 1.01));
+    }
+
+    // No word of a picture on its stop, wherever that stands.
+    [Theory]
+    [InlineData(0, 0, true, 0.31)]
+    [InlineData(0, 0, false, 0.31)]
+    [InlineData(0, 0, false, 0.9)]
+    [InlineData(45, 0, true, 0.34)]
+    [InlineData(70, 20, true, 0.346)]
+    [InlineData(70, 20, true, 0.9)]
+    public void No_word_of_a_picture_lies_on_the_stop(double mitre, double wedge, bool right, double stop)
+    {
+        var plan = new SawPlan(SamplePieces.Post.Shape, Bridges.Radians(mitre), 0, Bridges.Radians(wedge), right, 0.003) { Stop = stop };
+        var drawn = plan.Draw().ToList();
+        var block = PageBox.Of([drawn.OfType<SheetPolyline>().Last(p => p.Layer == PageLayers.Pocket)]);
+        var texts = drawn.OfType<SheetText>().ToList();
+        Assert.Contains(texts, t => t.Text is "fence");
+        Assert.All(texts, t => Assert.False(
+            PageBox.Of([t]) is var b && b.MinX < block.MaxX && block.MinX < b.MaxX && b.MinY < block.MaxY && block.MinY < b.MaxY, t.Text));
+    }
+
+    // Every gap lies within what the sheet's heading allows, in the file's units: 1/32 in = 0.031, 0.5 mm = 0.020, 1/16 in = 0.063.
+    [Fact]
+    public void Every_gap_is_within_what_the_sheet_says()
+    {
+        var units = DisplayUnits.For(UnitSystem.Imperial);
+        var model = s_short.Value;
+        var cuts = SawSetup.List(model).SelectMany(s => s.Cuts).Where(c => c.Gap > 0).ToList();
+        Assert.Contains(cuts, c => c.IsFree);
+        Assert.All(cuts, c => Assert.InRange(
+            c.Gap, 0, c.IsFree ? 0.0254 / 16 : c.Piece.Role is Role.Post or Role.Brace ? 0.0005 : 0.0254 / 32));
+        Assert.All(cuts.Where(c => c.IsFree), c => Assert.EndsWith(" in, free", SawSetup.GapText(c, units), StringComparison.Ordinal));
+        Assert.Equal("0.050 in", SawSetup.GapText(cuts[0] with { Gap = 0.00126, IsFree = false }, units));
+        Assert.Equal("1.26 mm", SawSetup.GapText(cuts[0] with { Gap = 0.00126, IsFree = false }, DisplayUnits.For(UnitSystem.Metric)));
+        var page = string.Join(' ', SawSheet.Draw(model, units).Pages[0].Content.Entities.OfType<SheetText>().Select(t => t.Text));
+        Assert.Contains("0.031 in that shop.joint_gap allows", page, StringComparison.Ordinal);
+        Assert.Contains("0.020 in under posts", page, StringComparison.Ordinal);
+        Assert.Contains("0.063 in at most", page, StringComparison.Ordinal);
+        Assert.DoesNotContain(" mm", page.Replace("100 mm", "", StringComparison.Ordinal), StringComparison.Ordinal);
     }
 
     // 60° of bevel is beyond the saw: nobody sets fence or stop for it.

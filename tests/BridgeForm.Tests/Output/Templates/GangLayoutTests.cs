@@ -99,6 +99,28 @@ public sealed class GangLayoutTests
         }
     }
 
+    // Over 89 mm, 0.3° are 0.466 mm from arris to arris and 0.33° are 0.513: of 0.5 that a loaded edge may be out.
+    [Theory]
+    [InlineData(0.3, true)]
+    [InlineData(-0.3, true)]
+    [InlineData(0.33, false)]
+    public void A_floor_that_hardly_slopes_is_cut_level_with_the_others(double degrees, bool level)
+    {
+        var made = TestPieces.Garden.Pieces.First(p => p.Role == Role.Base);
+        var sloped = made with
+        {
+            Shape = made.Shape with
+            {
+                Channels = [.. made.Shape.Channels.Select(c => c with { FloorSlope = Math.Tan(Bridges.Radians(degrees)) })],
+            },
+        };
+        var model = TestPieces.Garden with { Pieces = [.. TestPieces.Garden.Pieces.Select(p => p == made ? sloped : p)] };
+        var block = GangLayout.Draw(model, TestPieces.Units).First(b => b.Title.Contains(made.Mark, StringComparison.Ordinal));
+        Assert.Equal(level, block.Title.StartsWith("Gang of ", StringComparison.Ordinal));
+        Assert.Equal(level, block.Notes.Any(n => n.Contains("0.018 in", StringComparison.Ordinal)
+            && n.StartsWith($"Floors of {made.Mark} slope by 0.3°: cut level", StringComparison.Ordinal)));
+    }
+
     // A floor of slope 0.2 over 89 mm, 26 mm deep in the middle: 26 + 0.2 · 44.5 = 34.9 mm at the deep mouth, square to the floor
     // 34.9 · cos(atan 0.2) = 34.22 mm, six passes of a bit of 6.5 mm. By the depth in the middle it would be four.
     [Theory]

@@ -56,6 +56,34 @@ public sealed class WedgeBlockTests
         Assert.All(WedgeBlock.Cautions(TestPieces.Units.System), c => Assert.Contains(c, block.Notes));
     }
 
+    // One figure for one rule: 6 in on every sheet of an inch file, 150 mm on every one of a metric.
+    [Theory]
+    [InlineData(BridgeForm.Quantities.UnitSystem.Imperial, "6 in", "12 in")]
+    [InlineData(BridgeForm.Quantities.UnitSystem.Metric, "150 mm", "300 mm")]
+    public void Cautions_say_the_figures_of_the_files_units(BridgeForm.Quantities.UnitSystem units, string clear, string least)
+    {
+        var words = string.Join(' ', WedgeBlock.Cautions(units));
+        Assert.Contains(
+            $"Hands {clear} clear of the blade, clamps {clear} clear of its path along the work.", words, StringComparison.Ordinal);
+        Assert.Contains($"pieces under {least} in pairs", words, StringComparison.Ordinal);
+    }
+
+    // 70 mm of brace, and a circular saw that goes 60 mm deep.
+    [Fact]
+    public void A_template_says_when_both_faces_are_marked()
+    {
+        string Notes(double thick)
+        {
+            var stick = new CutStock(0.120, thick, new Plane(-Vector3d.UnitX, 0), Plane.Through(
+                new Vector3d(1, 0, 0), new Vector3d(Math.Cos(Bridges.Radians(70)), Math.Sin(Bridges.Radians(70)), 0)));
+            var piece = TestPieces.Of(stick) with { Far = SawReach.Measure(stick, near: false, TestPieces.Garden.Parameters.Shop) };
+            return string.Join(' ', EndFace.Draw(new CutUse([piece]), PieceEnd.Far, TestPieces.Units).Notes);
+        }
+
+        Assert.Contains("mark the other face from there: the saw goes 2-3/8 in deep", Notes(0.070), StringComparison.Ordinal);
+        Assert.DoesNotContain("other face from there", Notes(0.038), StringComparison.Ordinal);
+    }
+
     /// <summary>The block for a mitre that many degrees beyond the saw's limit, to the side of its sign.</summary>
     private static (TemplateBlock Block, EndCut Cut) Made(double degrees)
     {

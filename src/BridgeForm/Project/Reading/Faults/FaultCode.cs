@@ -99,6 +99,8 @@ internal enum FaultCode
     JointThickness,
     JointDistance,
     JointClash,
+    JointTwice,
+    ScrewRoom,
     DensityReversed,
     DensityOutside,
     EdgeBeyondMiddle,

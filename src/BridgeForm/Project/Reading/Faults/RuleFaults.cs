@@ -302,6 +302,16 @@ internal static class RuleFaults
                 "joint-clash",
                 "A plate or bolt where a board, rail, cap, rope, keeper or another plate is, or past the end of its member.",
                 "Shift or shorten it as the fault says."),
+            new(
+                FaultCode.JointTwice,
+                "joint-counted-twice",
+                "Fasteners counted under `fasteners` for joints that `joints` describes.",
+                "Keep `joints`, and leave the count out."),
+            new(
+                FaultCode.ScrewRoom,
+                "screw-room",
+                "Screws that would go into end grain, too short to count, so long that they come out, or more than have room side by side.",
+                "A bracket, or the length or number that the fault names."),
             new(FaultCode.DensityReversed, "density-reversed", "The high density is less than the low one.", "Swap the two."),
             new(
                 FaultCode.DensityOutside,

@@ -40,6 +40,41 @@ internal static class RoomProofs
     [Proves("ground-clearance", CheckStatus.Fail, Side.Beyond)]
     public static Proof Lined_base_just_in_the_ground() => Ground(Lined, LinedEnd, -0.02);
 
+    // One reading alone, 40 in down in the middle: looked at there, like a line of them.
+    [Proves("ground-clearance", CheckStatus.Warn)]
+    public static Proof Ground_at_one_place() =>
+        new Proof(
+            new TwoBays { Site = ", survey: { out: [[0 ft, 5 ft], [6 ft, 8 ft 4 in], [12 ft, 5 ft]] }" }.Check("ground-clearance"),
+            (40 - Lowest(new TwoBays()) - 0.375) * TwoBays.Inch, 0) { Error = 0.01 }
+            .Saying("given at 72 in alone: not looked at elsewhere");
+
+    [Proves("ground-clearance", CheckStatus.Fail)]
+    public static Proof A_rock_at_one_place() =>
+        new Proof(
+            new TwoBays { Site = ", survey: { out: [[0 ft, 5 ft], [6 ft, 4 ft 2 in], [12 ft, 5 ft]] }" }.Check("ground-clearance"),
+            (-10 - Lowest(new TwoBays()) - 0.375) * TwoBays.Inch, 0) { Error = 0.01 }
+            .Saying("too low");
+
+    // Level, 12 ft by the readings, by the tape more; level both ways.
+    [Proves("survey-agreement", CheckStatus.Pass, Side.Within)]
+    [Proves("survey-agreement", CheckStatus.Warn, Side.Beyond)]
+    public static Proof Tape(double share) => new Proof(
+        new TwoBays { Site = FormattableString.Invariant($", survey: {{ {Level}, back: [4 ft, 4 ft], tape: {144 + (share / 4)} in }}") }
+            .Check("survey-agreement"),
+        share / 4 * TwoBays.Inch, TwoBays.Inch / 4) { Error = 1e-6 }.Saying("differ by");
+
+    [Proves("survey-agreement", CheckStatus.Warn)]
+    public static Proof Not_levelled_back() => new Proof(
+        new TwoBays { Site = $", survey: {{ {Level}, tape: 12 ft }}" }.Check("survey-agreement"), 0, TwoBays.Inch / 4)
+        .Saying("not levelled back");
+
+    [Proves("survey-agreement", CheckStatus.Warn)]
+    public static Proof Not_taped() => new Proof(
+        new TwoBays { Site = $", survey: {{ {Level}, back: [4 ft, 4 ft] }}" }.Check("survey-agreement"), 0, TwoBays.Inch / 4)
+        .Saying("no tape");
+
+    private const string Level = "out: [[0 ft, 5 ft], [12 ft, 5 ft]]";
+
     [Proves("water-clearance", CheckStatus.Pass, Side.Within)]
     [Proves("water-clearance", CheckStatus.Fail, Side.Beyond)]
     public static Proof Freeboard(double share) => Water(6 / share, ", freeboard: 6 in", 6);

@@ -78,6 +78,15 @@ internal static class BaseStatics
     /// <summary>What it pushes outward at the brace's foot.</summary>
     public static readonly double BraceOut = BraceDown * Math.Tan(Way);
 
+    /// <summary>The same of a brace that stands on the inner (−1) or outer (1) edge of its foot, 1.75/cos 12° beside its axis.</summary>
+    public static double DownOn(int edge) => 200 * Top / (FootOn(edge) - PostAxis);
+
+    public static double WayOn(int edge) => Math.Atan2(FootOn(edge) - Face - (Low * Math.Tan(Lean)), Low);
+
+    public static double OutOn(int edge) => DownOn(edge) * Math.Tan(WayOn(edge));
+
+    private static double FootOn(int edge) => BraceAxis + (edge * 1.75 / Math.Cos(BraceLean));
+
     /// <summary>Half of 200·(25.2664 + 5.25)/46 … the pair of forces on the ropes: 132.68 lbf more on the right one.</summary>
     public static readonly double RopeDown = 200 * (Top + 5.25) / 46;
 

@@ -178,36 +178,37 @@ internal static class GuardProofs
     [Proves("guard-joint-post-foot", CheckStatus.Engineer)]
     public static Proof PostFoot()
     {
-        // 784.2 lbf up; at the lower edge of its head the brace pushes more outward than the push: 338 lbf.
+        // Inward 784.2 lbf down; at the lower edge of its head the brace pulls more inward than the push: 338 lbf. Outward most comes up
+        // where the brace stands on its foot's inner edge, most goes sideways where it stands on the outer.
         var in_ = BraceOut - 200;
-        return Joint("guard-joint-post-foot", BraceDown).Saying(
-            $"200 lbf outward: {Force(BraceDown)} pulled up, {Force(in_)} pushed inward",
+        return Joint("guard-joint-post-foot", DownOn(-1)).Saying(
+            $"200 lbf outward: {Force(DownOn(-1))} pulled up, {Force(OutOn(1) - 200)} pushed inward",
             $"200 lbf inward: {Force(BraceDown)} pressed down, {Force(in_)} pushed outward");
     }
 
     [Proves("guard-joint-brace-foot", CheckStatus.Engineer)]
-    public static Proof BraceFoot() => Joint("guard-joint-brace-foot", BraceDown).Saying(
-        $"200 lbf outward: {Force(BraceDown)} pressed down, {Force(BraceOut)} pushed outward",
+    public static Proof BraceFoot() => Joint("guard-joint-brace-foot", DownOn(-1)).Saying(
+        $"200 lbf outward: {Force(DownOn(-1))} pressed down, {Force(OutOn(1))} pushed outward",
         $"200 lbf inward: {Force(BraceDown)} pulled up, {Force(BraceOut)} pulled inward");
 
     // Along the post's face, from which the force at the lower edge lies 8° + the way's angle.
     [Proves("guard-joint-brace-head", CheckStatus.Engineer)]
     public static Proof BraceHead()
     {
-        var (force, along) = (s_thrust, Force(s_thrust * Math.Cos(Lean + Way)));
-        return Joint("guard-joint-brace-head", force).Saying(
-            $"200 lbf outward: {Force(force)} thrust along the brace, {along} of it along the post's face",
-            $"200 lbf inward: {Force(force)} pull along the brace, {along} of it");
+        var (thrust, along) = (DownOn(-1) / Math.Cos(WayOn(-1)), Force(s_thrust * Math.Cos(Lean + Way)));
+        return Joint("guard-joint-brace-head", thrust).Saying(
+            $"200 lbf outward: {Force(thrust)} thrust along the brace, {Force(thrust * Math.Cos(Lean + WayOn(-1)))} of it along the post's",
+            $"200 lbf inward: {Force(s_thrust)} pull along the brace, {along} of it");
     }
 
     // Brackets by their makers' figures: pull / uplift + push along the face / shear. Outward the post is pulled up by what the brace
-    // lifts, and the brace at the lower edge of its head pushes further out than the push.
+    // lifts that stands on its foot's inner edge, and at the lower edge of its head it pushes further out than the push.
     [Proves("guard-joint-post-foot", CheckStatus.Pass, Side.Within)]
     [Proves("guard-joint-post-foot", CheckStatus.Fail, Side.Beyond)]
     public static Proof PostBracket(double share)
     {
-        var in_ = BraceOut - 200;
-        return Bracket("post-foot", BraceDown / (share - (in_ / Ample)), Math.Sqrt((BraceDown * BraceDown) + (in_ * in_)), share);
+        var (up, in_) = (DownOn(-1), OutOn(-1) - 200);
+        return Bracket("post-foot", up / (share - (in_ / Ample)), Math.Sqrt((up * up) + (in_ * in_)), share);
     }
 
     // Inward the brace is pulled, on its axis: up and inward by tan 12° of that.

@@ -137,7 +137,7 @@ internal sealed record LevelDeck
     [
         DeckBending.Check, DeckShear.Check, DeckDeflection.Check, HoleSizes.Check, HoleDistances.Check,
         CapSpan.Check, RailSpan.Check, PicketSpan.Check, NetLoad.Check, HandrailSpan.Check, Newels.Check, GuardJoints.Check,
-        KeeperUplift.Check,
+        HeldJoints.Check, KeeperUplift.Check,
         DeckBearing.Check, GuardBearing.Check, EndFrames.Check, c => [EndDistance.Check(c)],
         c => [GuardPost.Check(c)], c => [GuardPostShear.Check(c)], c => [GuardPostAlong.Check(c)],
         c => [GuardBrace.Check(c)], RopeBearing.Check,
