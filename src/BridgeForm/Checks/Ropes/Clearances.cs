@@ -15,8 +15,8 @@ internal static class GroundClearance
         "Least clearance over site.ground under both ropes, all the way from one end base's inner face to the other's, and under the "
             + "ends of interior bases, which tilt: lower than the lower rope by overhang × sin θ. In all load cases as marked, hot and "
             + "with live load where it brings the bridge nearest to the ground among them, and with the rope stretched for good in those "
-            + "that can hang lowest or tilt most; end bases stand on their landings, and the ground may rise to these. Only where site.ground is "
-            + "given; to review where it does not reach under all of that.",
+            + "that can hang lowest or tilt most; end bases stand on their landings, and the ground may rise to these. Only where "
+            + "site.ground is given; to review where it does not reach under all of that.",
         "geometry; how much is enough is for the site",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
