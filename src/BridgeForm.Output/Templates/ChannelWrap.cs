@@ -20,6 +20,9 @@ internal static class ChannelWrap
 
     private const double Around = 0.012;
 
+    // The mark below holes in the middle of a face; beside channels it has its place. Metres.
+    private const double MarkRoom = 0.008;
+
     // Nearer to the end than any bolt that is allowed there. Metres.
     private const double LittleMitre = 0.025;
     private const double Fold = 0.012;
@@ -76,8 +79,9 @@ internal static class ChannelWrap
         {
             (_piece, Face) = (piece, face);
             _stock = new UnrolledStock(piece.Shape.Width, piece.Shape.Thickness);
+            var room = piece.Shape.Channels.Any(c => c.Face == face && c.Center > from && c.Center < to) ? 0 : MarkRoom;
             (_atNear, _atFar) = (from < ToEnd, piece.BlankLength - to < ToEnd);
-            (_low, _high) = (_atNear ? 0 : from - Around, _atFar ? piece.BlankLength : to + Around);
+            (_low, _high) = (_atNear ? 0 : from - Around - room, _atFar ? piece.BlankLength : to + Around);
             _channels = [.. piece.Shape.Channels.Where(c => c.Face == face && c.Center > from && c.Center < to)];
             _holes = [.. piece.Shape.Holes.Where(h => h.Face == face && h.X > from && h.X < to)];
             var deepest = _channels.Count == 0 ? 0 : _channels.Max(c => Math.Max(Depth(c, -1), Depth(c, 1))) + Fold;

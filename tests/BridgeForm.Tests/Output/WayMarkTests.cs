@@ -115,7 +115,7 @@ public sealed class WayMarkTests
         var seen = new HashSet<(bool, bool)>();
         foreach (var cut in s_inclined.Value.Pieces.SelectMany(p => SawCut.List(p)).Where(c => c.InReach && c.Wedge <= 0))
         {
-            var picture = SetupPicture.Draw(cut, 0.003, Inches).OfType<SheetPolyline>().ToList();
+            var picture = SetupPicture.Draw(cut, s_inclined.Value.Parameters.Shop, Inches).OfType<SheetPolyline>().ToList();
             var mark = Assert.Single(picture, p => p.Layer is PageLayers.Cut or PageLayers.Hidden && p.Vertices.Length == 3);
             var saw = cut.Position.Saw;
             AssertMark(mark, saw.DirectionToLocal(Vector3d.UnitX).X, -saw.DirectionToLocal(Vector3d.UnitY).Y);

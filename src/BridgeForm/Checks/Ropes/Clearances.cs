@@ -13,10 +13,10 @@ internal static class GroundClearance
         "ground-clearance",
         "Clearance over the ground",
         "Least clearance over site.ground under both ropes, all the way from one end base's inner face to the other's, and under the "
-            + "ends of interior bases, which tilt: lower than the lower rope by overhang × sin θ. In all load cases as marked, hot and with "
-            + "live load where it brings the bridge nearest to the ground among them, and with the rope stretched for good in those that can "
-            + "hang lowest or tilt most; end bases stand on their landings, and the ground may rise to these. Only where site.ground is "
-            + "given; to review where it does not reach under all of that.",
+            + "ends of interior bases, which tilt: lower than the lower rope by overhang × sin θ. In all load cases as marked, hot and "
+            + "with live load where it brings the bridge nearest to the ground among them, and with the rope stretched for good in those "
+            + "that can hang lowest or tilt most; end bases stand on their landings, and the ground may rise to these. Only where "
+            + "site.ground is given; to review where it does not reach under all of that.",
         "geometry; how much is enough is for the site",
         [CheckStatus.Pass, CheckStatus.Warn, CheckStatus.Fail]);
 
@@ -65,7 +65,8 @@ internal static class WaterClearance
         "water-clearance",
         "Clearance over the highest water",
         "Least clearance over site.water under both ropes and the ends of interior bases, which tilt: lower than the lower rope by "
-            + "overhang × sin θ. In all load cases as marked, and with the rope stretched for good in those that can hang lowest or tilt most, "
+            + "overhang × sin θ. In all load cases as marked, and with the rope stretched for good in those that can hang lowest or tilt "
+            + "most, "
             + "against site.freeboard; for an engineer where no freeboard is given. Only where site.water is given.",
         "geometry; freeboard is for the site and its code",
         [CheckStatus.Pass, CheckStatus.Fail, CheckStatus.Engineer]);

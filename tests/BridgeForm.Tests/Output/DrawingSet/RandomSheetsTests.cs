@@ -44,7 +44,7 @@ public sealed class RandomSheetsTests
         Assert.True(faults.Count == 0, string.Join(Environment.NewLine, faults));
     }
 
-    private static BridgeModel? Model(int seed)
+    internal static BridgeModel? Model(int seed)
     {
         var text = RandomProject.Of(seed, MostBays);
         var reading = ProjectReader.Read(text, "random.yaml", Bridges.Catalogue);

@@ -42,15 +42,19 @@ internal sealed class Raster
 
     public int Height { get; }
 
+    /// <summary>From 0, black, to 255, white.</summary>
+    public byte Grey(int pixel) => _file[_data + pixel];
+
     /// <summary>One page of a book.</summary>
-    public static Raster Of(SheetBook book, int page = 1)
+    /// <param name="dotsPerInch">Places read off in metres need those of <see cref="PixelsPerMetre"/>.</param>
+    public static Raster Of(SheetBook book, int page = 1, int dotsPerInch = 300)
     {
         Raster? raster = null;
         Referee.OnFile(PdfFile.Bytes(book), "a.pdf", path =>
         {
             var number = page.ToString(CultureInfo.InvariantCulture);
             var stem = Path.ChangeExtension(path, null);
-            Referee.Poppler("pdftoppm", "-gray", "-r", "300", "-f", number, "-l", number, "-singlefile", path, stem);
+            Referee.Poppler("pdftoppm", "-gray", "-r", dotsPerInch.ToString(CultureInfo.InvariantCulture), "-f", number, "-l", number, "-singlefile", path, stem);
             raster = new Raster(File.ReadAllBytes(stem + ".pgm"));
         });
         return raster!;
