@@ -62,7 +62,7 @@ internal static class SetupPicture
     {
         var wide = cut.Piece.Shape.Width;
         var (edge, inward) = cut.Position.Edge1AtFence ? (0.0, 1) : (wide, -1);
-        var middle = plan.End - ((cut.PieceAtRight ? 1 : -1) * 0.11);
+        var middle = plan.End - ((cut.PieceAtRight ? 1 : -1) * (cut.Position.Edge1AtFence ? FromEnd : NearEnd));
         var tail = middle - (cut.Position.NearLeft ? WayHalf : -WayHalf);
         return WayMark.Draw(
             cut.Position.FaceUp ? PageLayers.Cut : PageLayers.Hidden, plan.On(tail, edge),
@@ -71,6 +71,11 @@ internal static class SetupPicture
 
     // Metres of wood: half of the mark's length.
     private const double WayHalf = 0.025;
+
+    // And from its middle to the end of what is drawn: beyond the edge's name where that is on the same side, else nearer, so that it is
+    // on the wood of a short piece too.
+    private const double FromEnd = 0.11;
+    private const double NearEnd = 0.05;
 
     /// <summary>Seen along the table: the stick's thickness at true size, and the blade leaning to the left.</summary>
     private static IEnumerable<SheetEntity> Front(SawCut cut, double x, double y)

@@ -109,8 +109,8 @@ internal static class GangLayout
     private static string LevelWords(Piece piece, DisplayUnits units)
     {
         var channel = piece.Shape.Channels.MaxBy(c => Math.Abs(c.FloorSlope))!;
-        return $"Floors of {piece.Mark} slope by {Numbers.DegreeText(Elementary.Atan(Math.Abs(channel.FloorSlope)))}: cut level with the "
-            + $"others, as deep in the middle, they are out by {Numbers.Gap(OutOfLevel(channel, piece.Shape), units)} from "
+        return $"Floors of {piece.Mark} slope by {Numbers.DegreeText(Elementary.Atan(Math.Abs(channel.FloorSlope)))}: cut level, as "
+            + $"deep in the middle, they are out by {Numbers.Gap(OutOfLevel(channel, piece.Shape), units)} from "
             + $"arris to arris, of {Numbers.Gap(SawSettings.LoadedGap, units)} that is let pass.";
     }
 

@@ -116,7 +116,7 @@ public sealed class SawCutTests
     }
 
     private static readonly Lazy<BridgeModel> s_short = new(() => Bridges.Build(Bridges.Garden.Replace(
-        "brace: { section: 2x4, lean: 12 deg, foot: 28-1/4 in }", "brace: { section: 2x4, lean: 12 deg, foot: 25-1/2 in }",
+        "brace: { section: 2x4, lean: 12 deg, foot: 28-1/4 in }", "brace: { section: 2x4, lean: 12 deg, foot: 26-1/2 in }",
         StringComparison.Ordinal)));
 
     // Braces with less than 6 in of short edge, on a block: a blank with two would stand behind the fence beside the blade. Sheet,
