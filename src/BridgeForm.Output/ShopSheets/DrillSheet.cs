@@ -15,7 +15,7 @@ internal static class DrillSheet
 {
     private const string Notes = "After sawing. Along the stick from the long point of its near end, across from the edge named, which "
         + "meets the face at the way mark's arris where it can. Bolts go square through; steel plates, drilled first, are the guide. "
-        + "Positions to the next 1/16 in or millimetre; where holes do not meet, ream them: a bolt that is driven splits the wood.";
+        + "Positions to the next 1/16 in or millimeter; where holes do not meet, ream them: a bolt that is driven splits the wood.";
 
     /// <summary>Tables on a page of their own; nothing where nothing is drilled.</summary>
     public static void Add(TablePages pages, BridgeModel model)

@@ -54,7 +54,8 @@ internal sealed class Raster
         {
             var number = page.ToString(CultureInfo.InvariantCulture);
             var stem = Path.ChangeExtension(path, null);
-            Referee.Poppler("pdftoppm", "-gray", "-r", dotsPerInch.ToString(CultureInfo.InvariantCulture), "-f", number, "-l", number, "-singlefile", path, stem);
+            var dots = dotsPerInch.ToString(CultureInfo.InvariantCulture);
+            Referee.Poppler("pdftoppm", "-gray", "-r", dots, "-f", number, "-l", number, "-singlefile", path, stem);
             raster = new Raster(File.ReadAllBytes(stem + ".pgm"));
         });
         return raster!;

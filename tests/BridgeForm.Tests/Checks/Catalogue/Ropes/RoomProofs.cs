@@ -45,14 +45,16 @@ internal static class RoomProofs
     public static Proof Ground_at_one_place() =>
         new Proof(
             new TwoBays { Site = ", survey: { out: [[0 ft, 5 ft], [6 ft, 8 ft 4 in], [12 ft, 5 ft]] }" }.Check("ground-clearance"),
-            (40 - Lowest(new TwoBays()) - 0.375) * TwoBays.Inch, 0) { Error = 0.01 }
+            (40 - Lowest(new TwoBays()) - 0.375) * TwoBays.Inch, 0)
+        { Error = 0.01 }
             .Saying("given at 72 in alone: not looked at elsewhere");
 
     [Proves("ground-clearance", CheckStatus.Fail)]
     public static Proof A_rock_at_one_place() =>
         new Proof(
             new TwoBays { Site = ", survey: { out: [[0 ft, 5 ft], [6 ft, 4 ft 2 in], [12 ft, 5 ft]] }" }.Check("ground-clearance"),
-            (-10 - Lowest(new TwoBays()) - 0.375) * TwoBays.Inch, 0) { Error = 0.01 }
+            (-10 - Lowest(new TwoBays()) - 0.375) * TwoBays.Inch, 0)
+        { Error = 0.01 }
             .Saying("too low");
 
     // Level, 12 ft by the readings, by the tape more; level both ways.
@@ -61,7 +63,8 @@ internal static class RoomProofs
     public static Proof Tape(double share) => new Proof(
         new TwoBays { Site = FormattableString.Invariant($", survey: {{ {Level}, back: [4 ft, 4 ft], tape: {144 + (share / 4)} in }}") }
             .Check("survey-agreement"),
-        share / 4 * TwoBays.Inch, TwoBays.Inch / 4) { Error = 1e-6 }.Saying("differ by");
+        share / 4 * TwoBays.Inch, TwoBays.Inch / 4)
+    { Error = 1e-6 }.Saying("differ by");
 
     [Proves("survey-agreement", CheckStatus.Warn)]
     public static Proof Not_levelled_back() => new Proof(
