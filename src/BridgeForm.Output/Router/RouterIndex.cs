@@ -22,7 +22,7 @@ public static class RouterIndex
     [
         piece.Mark,
         piece.Occurrences.Length.ToString(CultureInfo.InvariantCulture),
-        RoleTable.Of(piece.Role).Printed,
+        RoleTable.Of(piece.Role).Name,
         CsvText.Users(piece.Stock),
         piece.Section,
         .. setup.Obstacles.IsEmpty ? Made(piece, setup, system) : Left(setup),

@@ -26,7 +26,7 @@ public static class CutList
     [
         piece.Mark,
         Count(piece.Occurrences.Length),
-        RoleTable.Of(piece.Role).Printed,
+        RoleTable.Of(piece.Role).Name,
         CsvText.Users(piece.Stock),
         piece.Section,
         units.Length(piece.BlankLength),

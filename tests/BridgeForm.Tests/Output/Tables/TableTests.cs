@@ -62,7 +62,7 @@ public sealed class TableTests
         var row = rows[0].Zip(rows[1]).ToDictionary(p => p.First, p => p.Second, StringComparer.Ordinal);
         Assert.Equal("saw with taper block", row["Far cut"]);
         Assert.Equal("20.1", row["Far wedge (deg)"]);
-        Assert.Equal("circular saw along the template line", row["Near cut"]);
+        Assert.Equal("circular saw along the template line, marked on and cut from both faces", row["Near cut"]);
     }
 
     [Fact]

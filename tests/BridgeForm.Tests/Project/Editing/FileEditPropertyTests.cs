@@ -17,7 +17,8 @@ public sealed class FileEditPropertyTests
     private const int KeysOfGenerated = 4;
     private const int Spoiled = 2_000;
 
-    public static TheoryData<string> Whole => ["alder-dell", "wren-landing", nameof(Examples.Contract), nameof(OptionalKeyTests.Full), "Starter"];
+    public static TheoryData<string> Whole =>
+        ["alder-dell", "wren-landing", nameof(Examples.Contract), nameof(OptionalKeyTests.Full), "Starter"];
 
     [Theory]
     [MemberData(nameof(Whole))]
