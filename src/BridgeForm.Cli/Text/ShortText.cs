@@ -204,7 +204,9 @@ internal static class ExplainText
 
         var cures = Cures.Of(model, check.Id).ToList();
         var isLeft = results.Exists(r => r.Status == CheckStatus.Engineer);
-        cures = isLeft ? [.. model.JointsThatPass().Where(r => string.Equals(r.CheckId, check.Id, StringComparison.Ordinal))] : cures;
+        // A check may fail at one place and be left to an engineer at another: what was tried for the failure stays.
+        cures = isLeft && cures.Count == 0
+            ? [.. model.JointsThatPass().Where(r => string.Equals(r.CheckId, check.Id, StringComparison.Ordinal))] : cures;
         if (results.Exists(r => r.Status == CheckStatus.Fail) || (isLeft && cures.Count > 0))
         {
             output.WriteLine();

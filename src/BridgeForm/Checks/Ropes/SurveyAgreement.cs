@@ -37,7 +37,7 @@ internal static class SurveyAgreement
                 : "no tape along the slope: a wrong distance shows nowhere",
             level is { } l
                 ? $"ways out and back differ by {words.Length(l)} in rise"
-                : "not levelled back: a wrong rod reading shows nowhere");
+                : "not leveled back: a wrong rod reading shows nowhere");
         var result = Outcome.AtMost(Declared, Math.Max(tape ?? 0, level ?? 0), Agrees, "m", Source, text, CheckStatus.Warn);
         yield return tape is null || level is null ? result with { Status = CheckStatus.Warn } : result;
     }

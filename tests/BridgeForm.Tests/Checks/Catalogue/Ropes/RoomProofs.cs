@@ -69,7 +69,7 @@ internal static class RoomProofs
     [Proves("survey-agreement", CheckStatus.Warn)]
     public static Proof Not_levelled_back() => new Proof(
         new TwoBays { Site = $", survey: {{ {Level}, tape: 12 ft }}" }.Check("survey-agreement"), 0, TwoBays.Inch / 4)
-        .Saying("not levelled back");
+        .Saying("not leveled back");
 
     [Proves("survey-agreement", CheckStatus.Warn)]
     public static Proof Not_taped() => new Proof(
