@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
-# Judges the program as people install it: tests/published/judge.sh publish|bytes|places|startup|tool|completion|release
-# `publish` comes first; each ends with 0 when all of it holds. Results lie in artifacts/published.
+# Judges the program as people install it: tests/published/judge.sh publish|pack|bytes|places|startup|tool|completion|release
+# `publish` and `pack` come first; each ends with 0 when all of it holds. Results lie in artifacts/published.
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 root=$PWD
@@ -142,10 +142,14 @@ startup() {
   python3 tests/published/startup.py "$here/empty/Empty" "$program"
 }
 
+pack() {
+  rm -rf "$here/packages"
+  bash src/pack.sh "$here/packages"
+}
+
 # Installed from a folder, updated from another one, run, uninstalled.
 tool() {
-  rm -rf "$here"/{packages,older,tools,tool-out}
-  bash src/pack.sh "$here/packages"
+  rm -rf "$here"/{older,tools,tool-out}
   python3 tests/published/package.py "$here"/packages/*.nupkg
   python3 tests/published/renumbered.py "$here"/packages/*.nupkg 0.0.1 "$here/older"
   local version

@@ -118,7 +118,7 @@ public class ContactFindingsTests
     private static ImmutableArray<SweptPart> LaidOut(BridgeLayout layout) =>
         [.. Members.Lay(layout).SelectMany(g => g.Members).Select(SweptPart.Of)];
 
-    private const int RandomBridges = 60;
+    private static int RandomBridges => Minutes.Cases(25, 400);
 
     // A bay of rope sags this much below its chord at most: its ends are steeper than the chord by 4 × sag / bay.
     private const double RopeSag = 3e-4;

@@ -5,8 +5,9 @@ namespace BridgeForm.Tests.Fuzz;
 /// <summary>A few of the random bridges that the benchmarks build by the thousand (docs/fuzz.md), always the same ones.</summary>
 public sealed class ModelFuzzTests
 {
-    private const int Written = 30;
     private const int MostBays = 4;
+
+    private static int Written => Minutes.Cases(15, 100);
 
     [Fact]
     public void Random_bridges_have_closed_solids_and_finite_numbers_in_every_file()

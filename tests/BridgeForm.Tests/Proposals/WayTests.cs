@@ -30,7 +30,7 @@ public sealed class WayTests
     }
 
     /// <summary>A file that is wrong in nearly everything gets a way as light as its site alone, within a tenth.</summary>
-    [Fact]
+    [MinutesFact]
     public void What_is_wrong_in_everything_is_begun_from_the_rules()
     {
         const string Site = "name: Wrong\nuse: public\nsite: { span: 20 ft, rise: 2 ft }\n";
@@ -67,7 +67,7 @@ public sealed class WayTests
     }
 
     /// <summary>Who asks for the flattest gets no steeper deck than who asks for a slope that can be had.</summary>
-    [Fact]
+    [MinutesFact]
     public void The_flattest_is_no_steeper_than_what_a_wish_for_a_slope_gets()
     {
         const string Stock = "stock:\n"

@@ -6,11 +6,12 @@ namespace BridgeForm.Tests.Cli.Commit;
 /// <summary>What only a process of its own shows: signals, kills, closed streams. Where there is a shell and its signals.</summary>
 public sealed class ProcessTests : IDisposable
 {
-    private const int Kills = 6;
     private const int Seed = 1;
     private static readonly string s_program = Path.Combine(AppContext.BaseDirectory, "BridgeForm.Cli.dll");
 
     private readonly CommandRun _run = new();
+
+    private static int Kills => Minutes.Cases(4, 20);
 
     public void Dispose() => _run.Dispose();
 

@@ -28,12 +28,10 @@ public sealed class PreviewPageTests(PreviewPage page) : IClassFixture<PreviewPa
     ];
 
     // The full scene takes software twenty seconds and more: one sample, or each where there are minutes (MINUTES=1).
-    private static IEnumerable<string> FullScenes => HasMinutes ? Sample.Names : ["wren-landing"];
+    private static IEnumerable<string> FullScenes => Minutes.AreThere ? Sample.Names : ["wren-landing"];
 
     // A flat bridge, a metric one and a steep one, or each where there are minutes.
-    private static IEnumerable<string> Looked => HasMinutes ? Sample.Names : ["alder-dell", "fern-rise", "wren-landing"];
-
-    private static bool HasMinutes => Environment.GetEnvironmentVariable("MINUTES") is { Length: > 0 };
+    private static IEnumerable<string> Looked => Minutes.AreThere ? Sample.Names : ["alder-dell", "fern-rise", "wren-landing"];
 
     public static TheoryData<string> Checks => [.. Asked];
 

@@ -13,9 +13,10 @@ namespace BridgeForm.Tests.Project.Editing;
 /// <summary>Every single value of a project file, written anew in files of all kinds.</summary>
 public sealed class FileEditPropertyTests
 {
-    private const int Generated = 100;
     private const int KeysOfGenerated = 4;
     private const int Spoiled = 2_000;
+
+    private static int Generated => Minutes.Cases(50, 400);
 
     public static TheoryData<string> Whole =>
         ["alder-dell", "wren-landing", nameof(Examples.Contract), nameof(OptionalKeyTests.Full), "Starter"];

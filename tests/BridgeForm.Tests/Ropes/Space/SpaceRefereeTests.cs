@@ -50,10 +50,11 @@ public sealed class SpaceRefereeTests
     public void Places_rolls_and_pulls_are_those_of_bars_in_space()
     {
         var asked = new List<SpaceSample>();
-        Any.OnFixed(8, asked.Add);
+        var bridges = Minutes.Cases(4, 24);
+        Any.OnFixed(bridges, asked.Add);
         var all = asked.Select(a => (Asked: a, Found: a.Find())).ToList();
         var standing = all.Where(p => p.Found is { Share: 1, Shape: not null }).ToList();
-        Assert.InRange(standing.Count, 4, 8);
+        Assert.InRange(standing.Count, bridges / 2, bridges);
         Assert.True(standing.Max(p => p.Found!.Shape!.Rolls.Max()) > 0.1);
         Assert.True(standing.Max(p => p.Found!.Shape!.Sideways / p.Asked.Rope.Span) > 0.02);
         Judge([.. standing.Select(p => p.Asked)], (answer, i) =>
