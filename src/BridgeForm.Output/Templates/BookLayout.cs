@@ -82,6 +82,11 @@ internal static class BookLayout
             }
         }
 
+        if (block.Shorter is { } shorter)
+        {
+            return Cells(shorter, frames);
+        }
+
         var best = Sheets(block, frames[1]) < Sheets(block, frames[0]) ? frames[1] : frames[0];
         var (width, height) = TileRoom(block, best);
         return Tiling.Cut(block, width, height).Select(cell => (best, cell));

@@ -20,7 +20,7 @@ internal static class ChannelWrap
 
     private const double Around = 0.012;
 
-    // The mark below holes in the middle of a face; beside channels it has its place. Metres.
+    // The mark below the first feature where the paper does not go on to the end. Metres.
     private const double MarkRoom = 0.008;
 
     // Nearer to the end than any bolt that is allowed there. Metres.
@@ -32,7 +32,17 @@ internal static class ChannelWrap
         from face in new[] { StockFace.MinusY, StockFace.PlusY, StockFace.MinusZ, StockFace.PlusZ }
         let spans = Spans(use.First, face)
         from index in Enumerable.Range(0, spans.Count)
-        select Block(use, units, new Layout(use.First, face, spans[index].From, spans[index].To), index, spans.Count);
+        select Block(use, units, face, spans[index], index, spans.Count);
+
+    private static TemplateBlock Block(
+        CutUse use, DisplayUnits units, StockFace face, (double From, double To) span, int index, int count)
+    {
+        var whole = new Layout(use.First, face, span.From, span.To, ToEnd);
+        var block = Block(use, units, whole, index, count);
+        return whole.IsBare && whole.ReachesAnEnd
+            ? block with { Shorter = Block(use, units, new Layout(use.First, face, span.From, span.To, 0), index, count) }
+            : block;
+    }
 
     private static TemplateBlock Block(CutUse use, DisplayUnits units, Layout sheet, int index, int count) => new(
         $"{use.Marks} · {WrapAround.FaceName(sheet.Face)}, channels and holes"
@@ -75,13 +85,17 @@ internal static class ChannelWrap
         private readonly double _before;
         private readonly double _after;
 
-        public Layout(Piece piece, StockFace face, double from, double to)
+        /// <param name="piece">The piece.</param>
+        /// <param name="face">The face that lies in the middle of the paper.</param>
+        /// <param name="from">Where the features begin, metres from the near end.</param>
+        /// <param name="to">Where they end.</param>
+        /// <param name="toEnd">Paper that comes as near to an end as this goes on to it.</param>
+        public Layout(Piece piece, StockFace face, double from, double to, double toEnd)
         {
             (_piece, Face) = (piece, face);
             _stock = new UnrolledStock(piece.Shape.Width, piece.Shape.Thickness);
-            var room = piece.Shape.Channels.Any(c => c.Face == face && c.Center > from && c.Center < to) ? 0 : MarkRoom;
-            (_atNear, _atFar) = (from < ToEnd, piece.BlankLength - to < ToEnd);
-            (_low, _high) = (_atNear ? 0 : from - Around - room, _atFar ? piece.BlankLength : to + Around);
+            (_atNear, _atFar) = (from < toEnd, piece.BlankLength - to < toEnd);
+            (_low, _high) = (_atNear ? 0 : from - Around - MarkRoom, _atFar ? piece.BlankLength : to + Around);
             _channels = [.. piece.Shape.Channels.Where(c => c.Face == face && c.Center > from && c.Center < to)];
             _holes = [.. piece.Shape.Holes.Where(h => h.Face == face && h.X > from && h.X < to)];
             var deepest = _channels.Count == 0 ? 0 : _channels.Max(c => Math.Max(Depth(c, -1), Depth(c, 1))) + Fold;
@@ -90,6 +104,12 @@ internal static class ChannelWrap
         }
 
         public StockFace Face { get; }
+
+        /// <summary>Whether it goes on to an end of the piece.</summary>
+        public bool ReachesAnEnd => _atNear || _atFar;
+
+        /// <summary>Whether the ends that it reaches are square, so that nothing of them is marked from this paper.</summary>
+        public bool IsBare => !(_atNear && CutKeys.HasMitre(_piece.Near)) && !(_atFar && CutKeys.HasMitre(_piece.Far));
 
         private double Begin => _stock.Begin(Face);
 
@@ -102,6 +122,8 @@ internal static class ChannelWrap
                 (true, true) => "lay the lower and upper edge of the paper on the ends of the piece",
                 (true, false) => "lay the lower edge of the paper on the near (left) end of the piece",
                 (false, true) => "lay the upper edge of the paper on the far (right) end of the piece",
+                _ when _channels is [var only] =>
+                    $"lay the center line on the one from the layout stick, {Fine(only.Center, units)} from the near (left) end",
                 _ => $"lay the lower edge of the paper {units.Length(_low)} from the near (left) end",
             };
             yield return "Cut out, " + ends + (_channels.Count > 0 ? ", fold the dashed lines over the edges." : ".")
@@ -152,7 +174,7 @@ internal static class ChannelWrap
             $"Channel {Fine(c.Width, units)} wide, knife lines as drawn, {Fine(c.Width / 2, units)} each side of its center line, "
             + $"{units.Length(c.Depth)} deep in the middle" + (Math.Abs(c.FloorSlope) > Tolerances.LevelFloor
                 ? $", floor sloping {Numbers.DegreeText(Elementary.Atan(c.FloorSlope))}"
-                    + (GangLayout.IsCutLevel(c, _piece.Shape) ? ", cut level as the gang sheet says" : string.Empty)
+                    + (ChannelFloors.IsCutLevel(c, _piece.Shape) ? ", cut level as the gang sheet says" : string.Empty)
                 : string.Empty)
             + $"; center {Fine(c.Center, units)} from the {Ends.ShopNear}.";
 

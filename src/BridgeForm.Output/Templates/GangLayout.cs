@@ -22,6 +22,9 @@ internal static class GangLayout
     /// <summary>Height of the true-size stick, metres.</summary>
     private const double StickHeight = 0.022;
 
+    /// <summary>Wood drawn beyond the deepest place of a sloped floor, metres: the rest of the section says nothing.</summary>
+    private const double WoodShown = 0.020;
+
     /// <summary>Room above the lines for the name of what they mark, metres.</summary>
     private const double NameRoom = 0.006;
 
@@ -65,16 +68,7 @@ internal static class GangLayout
         return channel with { Depth = deep * Elementary.Cos(Elementary.Atan(channel.FloorSlope)), FloorSlope = 0 };
     }
 
-    /// <summary>
-    /// A floor is cut level where it is out by no more than a loaded edge may be: |slope| · width from arris to arris, half of it at
-    /// either, by the rule of <see cref="SawSettings"/>.
-    /// </summary>
-    public static bool IsCutLevel(Channel channel, CutStock stock) => OutOfLevel(channel, stock) <= SawSettings.LoadedGap;
-
-    private static double OutOfLevel(Channel channel, CutStock stock) =>
-        Math.Abs(channel.FloorSlope) * new UnrolledStock(stock.Width, stock.Thickness).Across(channel.Face);
-
-    private static bool IsLevel(Piece piece) => piece.Shape.Channels.All(c => IsCutLevel(c, piece.Shape));
+    private static bool IsLevel(Piece piece) => piece.Shape.Channels.All(c => ChannelFloors.IsCutLevel(c, piece.Shape));
 
     private static string KeyOf(Piece piece) =>
         StickKey(piece) + string.Concat(piece.Shape.Channels.Select(c => Tenth(c.Depth)));
@@ -110,7 +104,7 @@ internal static class GangLayout
     {
         var channel = piece.Shape.Channels.MaxBy(c => Math.Abs(c.FloorSlope))!;
         return $"Floors of {piece.Mark} slope by {Numbers.DegreeText(Elementary.Atan(Math.Abs(channel.FloorSlope)))}: cut level, as "
-            + $"deep in the middle, they are out by {Numbers.Gap(OutOfLevel(channel, piece.Shape), units)} from "
+            + $"deep in the middle, they are out by {Numbers.Gap(ChannelFloors.OutOfLevel(channel, piece.Shape), units)} from "
             + $"arris to arris, of {Numbers.Gap(SawSettings.LoadedGap, units)} that is let pass.";
     }
 
@@ -171,9 +165,10 @@ internal static class GangLayout
         var across = new UnrolledStock(piece.Shape.Width, piece.Shape.Thickness).Across(face);
         var high = face is StockFace.MinusY ? piece.Shape.Width : piece.Shape.Thickness;
         double Floor(double cross) => channel.Depth + (channel.FloorSlope * cross);
+        var shown = Math.Min(high, Math.Max(Floor(-across / 2), Floor(across / 2)) + WoodShown);
         ImmutableArray<SheetPoint> section =
         [
-            new(-across / 2, Floor(-across / 2)), new(across / 2, Floor(across / 2)), new(across / 2, high), new(-across / 2, high),
+            new(-across / 2, shown), new(-across / 2, Floor(-across / 2)), new(across / 2, Floor(across / 2)), new(across / 2, shown),
         ];
         return new TemplateBlock(
             $"Sloped floors: {use.Marks} · section in a channel",
@@ -186,10 +181,10 @@ internal static class GangLayout
                 Routing(OnSled(channel, across), bit, units),
             ],
             [
-                new SheetPolyline(PageLayers.Cut, [.. section.Select(p => new SheetVertex(p.X, p.Y))], Closed: true),
-                Ring(PageLayers.Hidden, -across / 2, 0, across / 2, high),
-                PageText.Centered(0, high - 0.008, "wood", PageText.Small),
-                PageText.Centered(0, high + 0.002, $"floor {Numbers.DegreeText(Math.Abs(tilt))}, {CrossWords(face)}", PageText.Small),
+                new SheetPolyline(PageLayers.Cut, [.. section.Select(p => new SheetVertex(p.X, p.Y))], Closed: shown >= high),
+                Ring(PageLayers.Hidden, -across / 2, 0, across / 2, shown),
+                PageText.Centered(0, shown - 0.008, shown < high ? "wood goes on" : "wood", PageText.Small),
+                PageText.Centered(0, shown + 0.002, $"floor {Numbers.DegreeText(Math.Abs(tilt))}, {CrossWords(face)}", PageText.Small),
             ]);
     }
 

@@ -105,7 +105,11 @@ public static class TemplateSet
 /// <param name="Title">Heading.</param>
 /// <param name="Notes">What to know and do, a sentence each.</param>
 /// <param name="Entities">The drawing, anywhere in the plane, on the layers of pages.</param>
-internal sealed record TemplateBlock(string Title, ImmutableArray<string> Notes, ImmutableArray<SheetEntity> Entities);
+internal sealed record TemplateBlock(string Title, ImmutableArray<string> Notes, ImmutableArray<SheetEntity> Entities)
+{
+    /// <summary>The same with less around it, taken where this one is larger than a sheet; null where there is nothing to leave out.</summary>
+    public TemplateBlock? Shorter { get; init; }
+}
 
 /// <summary>The end grain of a piece that is ripped along its length: what is kept of the stock's section, at true size.</summary>
 internal static class RippedSection

@@ -9,7 +9,7 @@ namespace BridgeForm.Pieces;
 
 /// <summary>A piece as the saw makes it: its ends at angles that the saw can be set to.</summary>
 /// <param name="Exact">The piece of the model.</param>
-/// <param name="Shape">Its stick with the ends as they are cut, each turned about the middle of the section.</param>
+/// <param name="Shape">Its stick with the ends as they are cut, each turned about the middle of the section, and channels' floors.</param>
 /// <param name="Near">Cut of the near end as it is set.</param>
 /// <param name="Far">Cut of the far end as it is set.</param>
 /// <param name="NearGap">How far the near cut opens from the exact one across the section, metres; 0 where it is exact.</param>
@@ -164,7 +164,12 @@ public static class SawSettings
 
     private static AsCut Cut(Piece piece, End near, End far)
     {
-        var shape = piece.Shape with { Near = Turned(piece.Shape.Near, near.Cut), Far = Turned(piece.Shape.Far, far.Cut) };
+        var shape = piece.Shape with
+        {
+            Near = Turned(piece.Shape.Near, near.Cut),
+            Far = Turned(piece.Shape.Far, far.Cut),
+            Channels = ChannelFloors.AsCut(piece.Shape),
+        };
         return new AsCut(piece, shape, near.Cut, far.Cut, near.Gap, far.Gap);
     }
 

@@ -107,6 +107,27 @@ public sealed class SawSettingsTests
         }
     }
 
+    // Half a degree over 95 mm is 0.8 mm and stays; the smallest floors of a climbing bridge are cut level. From the corners of the two
+    // solids: a mouth's arris moves by half of what the floor is out from face to face.
+    [Fact]
+    public void Floors_of_channels_are_cut_level_within_half_a_millimetre_and_the_others_as_they_slope()
+    {
+        var (level, sloped) = (0, 0);
+        foreach (var cut in Share(s_plumb.Value).Where(c => !c.Exact.Shape.Channels.IsEmpty))
+        {
+            var bare = cut.Exact.Shape with { Holes = [] };
+            var (exact, made) = (StockSolid.Build(bare).OrNull!, StockSolid.Build(bare with { Channels = cut.Shape.Channels }).OrNull!);
+            var moved = 2 * made.Vertices.Max(v => exact.Vertices.Min(e => (e - v).Length));
+            var slope = cut.Exact.Shape.Channels.Max(c => Math.Abs(c.FloorSlope));
+            var across = cut.Exact.Shape.Channels[0].Face is StockFace.MinusY ? cut.Exact.Shape.Thickness : cut.Exact.Shape.Width;
+            var mayBeLevel = slope * across <= 0.0005;
+            Assert.Equal(mayBeLevel ? slope * across : 0, moved, 1e-9);
+            (level, sloped) = (level + (mayBeLevel && slope > 1e-6 ? 1 : 0), sloped + (mayBeLevel ? 0 : 1));
+        }
+
+        Assert.True(level > 0 && sloped > 5, $"{level} level, {sloped} sloped");
+    }
+
     // A shop that allows no gap, and a saw that is set to anything: what is shared then is equal.
     [Fact]
     public void Without_a_gap_every_cut_keeps_its_angle()

@@ -39,8 +39,10 @@ public sealed class ChannelWrapTests
         stick =>
         {
             var found = Folded(TestPieces.Of(stick)).ToList();
+            var shorter = Folded(TestPieces.Of(stick), shorter: true).ToList();
             Assert.Equal(2, found.Count);
-            foreach (var (channel, (floor, mouth)) in stick.Channels.Zip(found))
+            Assert.Equal(2, shorter.Count);
+            foreach (var (channel, (floor, mouth)) in stick.Channels.Zip(found).Concat(stick.Channels.Zip(shorter)))
             {
                 Assert.Equal(4, floor.Count);
                 Assert.Equal(4, mouth.Count);
@@ -88,18 +90,52 @@ public sealed class ChannelWrapTests
         seed: "0000KOIPe036",
         threads: 1);
 
+    // 300 mm of wood lie between the end and a channel 60 mm wide at 130 mm: to the end the paper is 172 mm long (60/2 + 12 beyond the
+    // channel), without it 112 mm (12 beyond either side, 8 for the mark), and is laid by the line from the layout stick.
+    [Fact]
+    public void Where_the_paper_to_the_end_is_too_long_it_is_laid_by_the_center_line()
+    {
+        var stick = new CutStock(0.14, 0.09, new Plane(-Vector3d.UnitX, 0), new Plane(Vector3d.UnitX, 2))
+        {
+            Channels = [new Channel(StockFace.MinusY, 0.130, 0.060, 0.025, 0.1)],
+        };
+        var whole = Assert.Single(ChannelWrap.Draw(new CutUse([TestPieces.Of(stick)]), TestPieces.Units));
+        Assert.Equal((0, 0.172), Ends(whole), Comparer);
+        Assert.Equal((0.080, 0.172), Ends(whole.Shorter!), Comparer);
+        Assert.Contains("lay the lower edge of the paper on the near (left) end", string.Join(' ', whole.Notes), StringComparison.Ordinal);
+        Assert.Contains(
+            $"lay the center line on the one from the layout stick, {new QuantityText(TestPieces.Units.System).Fine(0.130)} from the near",
+            string.Join(' ', whole.Shorter!.Notes), StringComparison.Ordinal);
+        Assert.Contains(whole.Entities.OfType<SheetText>(), t => t.Text is "left end");
+        Assert.DoesNotContain(whole.Shorter!.Entities.OfType<SheetText>(), t => t.Text is "left end");
+
+        // A mitred end is marked from the same paper, which then goes on to it however long it is.
+        var slanted = new Plane(new Vector3d(-1, 0.5, 0) / Math.Sqrt(1.25), 0);
+        Assert.Null(Assert.Single(ChannelWrap.Draw(new CutUse([TestPieces.Of(stick with { Near = slanted })]), TestPieces.Units)).Shorter);
+    }
+
+    private static readonly IEqualityComparer<(double, double)> Comparer =
+        EqualityComparer<(double, double)>.Create((a, b) => Math.Abs(a.Item1 - b.Item1) < Micron && Math.Abs(a.Item2 - b.Item2) < Micron);
+
+    private static (double, double) Ends(TemplateBlock block)
+    {
+        var edge = block.On<SheetPolyline>(PageLayers.Dim).First().Vertices;
+        return (edge.Min(v => v.Y), edge.Max(v => v.Y));
+    }
+
     /// <summary>Distance of a point above a channel's floor, by the definition of the channel, metres.</summary>
     private static double Above(CutStock stick, Channel c, Vector3d p) => c.Face == StockFace.MinusY
         ? p.Y + (stick.Width / 2) - c.Depth - (c.FloorSlope * p.Z)
         : p.Z + (stick.Thickness / 2) - c.Depth - (c.FloorSlope * p.Y);
 
     /// <summary>The paper folded: per channel in order of X the corners of its floor and of its mouth, in the piece's axes.</summary>
-    private static IEnumerable<(List<Vector3d> Floor, List<Vector3d> Mouth)> Folded(Piece piece)
+    private static IEnumerable<(List<Vector3d> Floor, List<Vector3d> Mouth)> Folded(Piece piece, bool shorter = false)
     {
         var stock = new UnrolledStock(piece.Shape.Width, piece.Shape.Thickness);
         var begin = stock.Begin(piece.Shape.Channels[0].Face);
-        foreach (var block in ChannelWrap.Draw(new CutUse([piece]), TestPieces.Units))
+        foreach (var drawn in ChannelWrap.Draw(new CutUse([piece]), TestPieces.Units))
         {
+            var block = shorter ? drawn.Shorter ?? drawn : drawn;
             var folds = block.Ticks(PageLayers.Fold);
             Assert.Equal(2, folds.Count);
 

@@ -230,6 +230,7 @@ public sealed class TemplateSetTests
     [InlineData("rise", 25)]
     [InlineData("plumb", 80)]
     [InlineData("plumb, as it comes", 80)]
+    [InlineData("plumb, 3 m of rise", 80)]
     public void A_bridge_takes_no_more_paper_than_its_bar(string name, int most)
     {
         var model = Bridges.Build(name switch
@@ -237,6 +238,7 @@ public sealed class TemplateSetTests
             "demo" => File.ReadAllText(Path.Combine(Sample.Root, "viewer-samples", "alder-dell", "project.yaml")),
             "plumb, as it comes" =>
                 "name: Plumb\nunits: metric\nsite: { span: 18 m }\nropes: { sag: 6 % }\nframes: { stance: plumb }\n",
+            "plumb, 3 m of rise" => "name: Plumb\nunits: metric\nsite: { span: 18 m, rise: 3 m }\nframes: { stance: plumb }\n",
             "rise" => Bridges.Garden.Replace("span: 30 ft", "span: 28 ft, rise: 6 in", StringComparison.Ordinal),
             _ => Bridges.Inclined.Replace("span: 12 m, rise: 2 m", "span: 18 m, rise: 1 m", StringComparison.Ordinal),
         });
