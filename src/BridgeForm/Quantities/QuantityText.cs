@@ -27,6 +27,11 @@ public sealed record QuantityText(UnitSystem Units)
     /// </summary>
     public string Fine(double metres) => Imperial ? LengthText.InchFigure(metres) + " in" : LengthText.Millimetres(metres);
 
+    /// <summary>A size that is read on a calliper: thousandths of an inch, or millimetres to 0.1.</summary>
+    public string Caliper(double metres) => Imperial
+        ? NumberText.Fixed(metres / Quantities.Units.MetresPerInch, 3) + " in"
+        : LengthText.Millimetres(metres);
+
     /// <summary>A round figure as the project's units have it: nobody who works in one wants the other's.</summary>
     public string Either(string imperial, string metric) => Imperial ? imperial : metric;
 
