@@ -48,8 +48,8 @@ internal static class RopeStrip
             canvas.Line(PageLayers.Frame, x, y - 0.0015, x, y + 0.0015);
             if (isEye || (x - before >= ClosestNames && !Near(reading, readings, ratio)))
             {
-                canvas.Label(PageText.Left(
-                    x - (PageText.Width(reading.Name, PageText.Small) / 2), y + 0.0025, reading.Name, PageText.Small, bold: true));
+                var name = Named(reading, readings);
+                canvas.Label(PageText.Left(x - (PageText.Width(name, PageText.Small) / 2), y + 0.0025, name, PageText.Small, bold: true));
                 before = x;
             }
         }
@@ -170,6 +170,18 @@ internal static class RopeStrip
     private static ImmutableArray<TapeReading> Readings(DrawingContext context) =>
         RopeTape.Of(context.Layout.Parameters, context.Model.Ropework)?.Readings
             ?? [.. context.Model.Ropework.Chosen.Marks.Select(m => new TapeReading(m.Frame, m.Unstressed, m.AtMarkingTension))];
+
+    // Without a backstay the eye bears at the support's point, where the end frame is; with one a saddle carries the rope there.
+    private static string Named(TapeReading reading, ImmutableArray<TapeReading> all)
+    {
+        var isEye = reading.Name is RopeTape.EyeA or RopeTape.EyeB;
+        var same = all.FirstOrDefault(r => r != reading && Math.Abs(r.AtTension - reading.AtTension) < Tolerances.RoundOff);
+        var frames = all.Where(r => r.Name.StartsWith('F')).ToList();
+        return isEye && same is not null ? $"{reading.Name}, {same.Name}"
+            : !isEye && frames.Count > 1 && same is null && all.Length > frames.Count && (reading == frames[0] || reading == frames[^1])
+                ? $"{reading.Name}, saddle"
+            : reading.Name;
+    }
 
     // Eyes keep their names where a frame's would touch them.
     private static bool Near(TapeReading reading, ImmutableArray<TapeReading> all, double ratio) => all.Any(r =>

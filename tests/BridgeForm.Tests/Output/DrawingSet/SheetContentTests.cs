@@ -53,6 +53,26 @@ public sealed class SheetContentTests
         }
     }
 
+    /// <summary>An eye at the support lies where the end frame is; behind a saddle it is a place of its own.</summary>
+    [Fact]
+    public void The_rope_laid_out_names_its_eyes_and_saddles()
+    {
+        var bare = Laid(Bridges.Garden);
+        Assert.Contains("eye A, F00", bare);
+        Assert.DoesNotContain("F00, saddle", bare);
+        var stayed = Laid(Bridges.Garden.Replace(
+            "span: 30 ft", "span: 30 ft, a: {backstay: {length: 12 ft, angle: 35 deg}}, b: {backstay: {length: 12 ft, angle: 35 deg}}",
+            StringComparison.Ordinal));
+        Assert.Contains("eye A", stayed);
+        Assert.Contains("F00, saddle", stayed);
+
+        static List<string> Laid(string text)
+        {
+            var pages = DrawingSheets.Draw(Bridges.Build(text)).Pages;
+            return [.. pages.Select(p => Texts(p).ToList()).First(t => t.Exists(x => x.StartsWith("cut end A to", StringComparison.Ordinal)))];
+        }
+    }
+
     [Theory]
     [InlineData("alder-dell")]
     [InlineData("fern-rise")]
