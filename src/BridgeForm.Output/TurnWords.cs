@@ -17,8 +17,17 @@ internal static class TurnWords
         : RoleTable.Of(piece.Role).Ends.Arrow;
 
     /// <summary>The way mark of a piece as it is drawn on the wood.</summary>
-    public static string Mark(Piece piece) =>
-        $"Way mark: arrow {Arrow(piece)}, over the arris of {Faces(piece).Drawn} and edge 1";
+    public static string Mark(Piece piece) => $"Way mark: arrow {Arrow(piece)}, {Place(piece)}";
+
+    /// <summary>Where the way mark lies on the wood.</summary>
+    public static string Place(Piece piece) => piece.Shape.IsRound
+        ? $"on the line struck along {Faces(piece).Drawn}"
+        : $"over the arris of {Faces(piece).Drawn} and edge 1";
+
+    /// <summary>How a round stick is marked and laid on the saw. Common practice, no source.</summary>
+    public const string Round = "A round stick has no arris: strike a line along it, and another opposite (lay it in the corner of two "
+        + "straight boards), and set the arrowhead on the first. \"Line up\": that line is uppermost, half the stick's thickness from the "
+        + "fence at both ends; \"line down\": the one opposite is. So both ends are cut by one line.";
 
     /// <summary>Words for one place, each only where it is not as the role has it; empty where the piece lies as its role says.</summary>
     public static string Write(Piece piece, Occurrence place)

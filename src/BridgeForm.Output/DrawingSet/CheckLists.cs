@@ -3,6 +3,7 @@ using BridgeForm.Checks;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
 using BridgeForm.Roles;
+using BridgeForm.Solids;
 
 namespace BridgeForm.Output.DrawingSet;
 
@@ -93,7 +94,7 @@ internal static class CheckLists
 
     private static string Remarks(Piece piece, DrawingText text) => string.Join("; ", new[]
     {
-        End(RoleTable.Of(piece.Role).Ends.ShopNear, piece.Near), End(RoleTable.Of(piece.Role).Ends.ShopFar, piece.Far),
+        End(RoleTable.Of(piece.Role).Ends.ShopNear, piece.Near, piece.Shape), End(RoleTable.Of(piece.Role).Ends.ShopFar, piece.Far, piece.Shape),
         TaperText(piece, text),
         piece.Shape.Channels.IsEmpty ? "" : Counted(piece.Shape.Channels.Length, "channel"),
         piece.Shape.Holes.IsEmpty ? "" : Counted(piece.Shape.Holes.Length, "hole"),
@@ -103,8 +104,8 @@ internal static class CheckLists
         ? $"ripped {text.Size(t.Thick)} to {text.Size(t.Thin)} over {text.Size(t.Width)} ({DrawingText.Angle(t.Angle)})"
         : "";
 
-    private static string End(string end, EndCut cut) => cut.InReach ? ""
-        : cut.NeedsTemplate ? $"{end}: {CutWays.Words(cut.Way)}"
+    private static string End(string end, EndCut cut, CutStock stock) => cut.InReach ? cut.OnEdge ? $"{end} sawn on its edge" : ""
+        : cut.NeedsTemplate ? $"{end}: {CutWays.Words(cut, stock)}"
         : $"{end} on a block of {DrawingText.Angle(cut.Wedge)}";
 
     private static string Counted(int count, string what) =>

@@ -35,6 +35,7 @@ internal static class DrawnWay
         var stock = piece.Shape;
         if (stock.IsRound)
         {
+            yield return RoundWay(piece, place, view, onPaper);
             yield break;
         }
 
@@ -60,5 +61,15 @@ internal static class DrawnWay
         }
 
         double High(double face) => Math.Min(Slender * length, ShareOfFace * face);
+    }
+
+    /// <summary>The line struck along a round stick, on the face that is up: full where it faces the reader.</summary>
+    private static SheetLine RoundWay(Piece piece, Placement place, View view, Func<Vector3d, SheetPoint> onPaper)
+    {
+        var z = piece.Shape.Thickness / 2;
+        var (near, far) = (new Vector3d(piece.Shape.Near.XAt(0, z), 0, z), new Vector3d(piece.Shape.Far.XAt(0, z), 0, z));
+        return new SheetLine(
+            place.DirectionToWorld(Vector3d.UnitZ).Dot(view.Toward) > Facing ? PageLayers.Cut : PageLayers.Dim,
+            onPaper(place.ToWorld(near)), onPaper(place.ToWorld(far)));
     }
 }

@@ -5,6 +5,7 @@ using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
+using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Preview;
 
@@ -29,12 +30,12 @@ internal static class PieceWords
         lines.Add(("Size", Size(piece, words)));
         if (AreAlike(piece.Near, piece.Far))
         {
-            lines.Add(("Both ends", Cut(piece.Near)));
+            lines.Add(("Both ends", Cut(piece.Near, piece.Shape)));
         }
         else
         {
-            lines.Add((near, Cut(piece.Near)));
-            lines.Add((far, Cut(piece.Far)));
+            lines.Add((near, Cut(piece.Near, piece.Shape)));
+            lines.Add((far, Cut(piece.Far, piece.Shape)));
         }
 
         AddChannels(lines, piece, words, endForEnd);
@@ -48,7 +49,7 @@ internal static class PieceWords
         lines.Add(("Weight", words.Mass(piece.Mass)));
         lines.Add((
             "Arrow on the wood",
-            $"{TurnWords.Arrow(piece, place)}; drawn over the arris of {TurnWords.Faces(piece).Drawn} and edge 1"));
+            $"{TurnWords.Arrow(piece, place)}; drawn {TurnWords.Place(piece)}"));
         if (place is not null)
         {
             lines.Add(($"Here it is {TurnWords.Name(place)}", TurnWords.Write(piece, place)));
@@ -61,7 +62,7 @@ internal static class PieceWords
     public static string Degrees(double radians) => NumberText.Fixed(Math.Abs(Numbers.Degrees(radians)), 1) + "°";
 
     /// <summary>An end cut without saw-bench words: how far from square across the wide face, and how far the blade is tilted.</summary>
-    public static string Cut(EndCut cut)
+    public static string Cut(EndCut cut, CutStock? stock = null)
     {
         var text = (IsSquare(cut.Mitre), IsSquare(cut.Bevel)) switch
         {
@@ -70,8 +71,8 @@ internal static class PieceWords
             (true, false) => $"cut straight across, blade tilted {Degrees(cut.Bevel)}",
             (false, false) => $"cut at {Degrees(cut.Mitre)} from square, blade tilted {Degrees(cut.Bevel)}",
         };
-        return cut.InReach ? text
-            : cut.NeedsTemplate ? text + "; more than the saw reaches: " + CutWays.Words(cut.Way)
+        return cut.InReach ? text + (cut.OnEdge ? ", the piece on its edge" : "")
+            : cut.NeedsTemplate ? text + "; more than the saw reaches: " + (stock is null ? CutWays.Words(cut.Way) : CutWays.Words(cut, stock))
             : text + $"; more than the saw can set: hold the piece on a {Degrees(cut.Wedge)} wedge";
     }
 

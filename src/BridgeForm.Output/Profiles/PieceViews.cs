@@ -28,7 +28,7 @@ internal static class WideView
         var face = StickFace.Draw(piece.Shape, piece.BlankLength, PageView.Wide with { Toward = -Vector3d.UnitZ });
         ViewDrawing[] parts =
         [
-            new([.. outlines, Way(piece.Shape.Width, [.. outline[0].Select(move)])], []),
+            new([.. outlines, .. Way(piece.Shape, [.. outline[0].Select(move)])], []),
             new(
                 [.. far.Select(e => new SheetLine(ProfileLayers.Bevel, move(e.From), move(e.To)))],
                 [.. far.Select(e => LabelOf(e, move)).Distinct()]),
@@ -47,12 +47,32 @@ internal static class WideView
     }
 
     /// <summary>The way mark's half on this face: along its upper edge, edge 1, at the near end.</summary>
-    private static SheetPolyline Way(double width, ImmutableArray<SheetPoint> face)
+    private static IEnumerable<SheetEntity> Way(CutStock shape, ImmutableArray<SheetPoint> face)
     {
-        var top = face.Max(p => p.Y);
+        if (shape.IsRound)
+        {
+            return RoundWay(face);
+        }
+
+        var (width, top) = (shape.Width, face.Max(p => p.Y));
         var tail = new SheetPoint(face.Where(p => top - p.Y < Tolerances.ShortestEdge).Min(p => p.X) + (WayMark.Length / 2), top);
-        return WayMark.Draw(
-            ProfileLayers.Mark, tail, tail with { X = tail.X + WayMark.Length }, tail with { Y = top - WayMark.Height(width) });
+        return [WayMark.Draw(
+            ProfileLayers.Mark, tail, tail with { X = tail.X + WayMark.Length }, tail with { Y = top - WayMark.Height(width) })];
+    }
+
+    /// <summary>Of a round stick: the line struck along the face that is up, in its middle, and the arrowhead on it.</summary>
+    private static IEnumerable<SheetEntity> RoundWay(ImmutableArray<SheetPoint> face)
+    {
+        var middle = (face.Min(p => p.Y) + face.Max(p => p.Y)) / 2;
+        var (from, to) = (face.Min(p => p.X), face.Max(p => p.X));
+        var tail = new SheetPoint(from + (WayMark.Length / 2), middle);
+        yield return new SheetLine(ProfileLayers.Mark, new SheetPoint(from, middle), new SheetPoint(to, middle));
+        foreach (var side in (double[])[1, -1])
+        {
+            yield return WayMark.Draw(
+                ProfileLayers.Mark, tail, tail with { X = tail.X + WayMark.Length },
+                tail with { Y = middle + (side * WayMark.Height(face.Max(p => p.Y) - face.Min(p => p.Y))) });
+        }
     }
 
     private static Label LabelOf(FarEdge edge, Func<SheetPoint, SheetPoint> move) => new(

@@ -35,7 +35,7 @@ public static class RouterIndex
         .. Both(RouterRemarks.Height(piece, setup), system),
         .. Both(setup.Bit.Diameter, system),
         setup.IsWide ? "by the router" : "by the saw, before",
-        string.Empty,
+        RouterRemarks.Depth(piece, setup, system),
     ];
 
     private static IReadOnlyList<string> Left(RouterSetup setup) =>

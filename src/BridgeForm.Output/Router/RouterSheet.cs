@@ -25,7 +25,11 @@ public static class RouterSheet
         var layers = RouterLayers.Gather(cuts);
         return new Sheet(piece.Mark, layers, cuts)
         {
-            Remarks = [.. RouterRemarks.Head(piece, setup, system), .. RouterRemarks.Tail(layers, setup.Bit, system)],
+            Remarks = [
+                .. RouterRemarks.Head(piece, setup, system),
+                .. ((string[])[RouterRemarks.Depth(piece, setup, system)]).Where(r => r.Length > 0),
+                .. RouterRemarks.Tail(layers, setup.Bit, system),
+            ],
         };
     }
 }
@@ -43,6 +47,12 @@ internal static class RouterRemarks
             yield return "Cut both ends with the saw first: the blank is the finished length";
         }
     }
+
+    /// <summary>What must be looked at where the file does not say how deep the bit cuts; empty where it does.</summary>
+    public static string Depth(Piece piece, RouterSetup setup, UnitSystem system) => setup.Bit.Reach is null
+        ? $"Not checked: the bit must cut {Exact(Routing.Deepest(piece.Shape, setup.FaceUp), system)} deep, and the project file does not say "
+            + "how deep it does (shop.router.bits, reach)"
+        : "";
 
     /// <summary>Bit, unit, layers, caution.</summary>
     public static IEnumerable<string> Tail(ImmutableArray<SheetLayer> layers, RouterBit bit, UnitSystem system) =>

@@ -9,17 +9,27 @@ namespace BridgeForm.Output.ShopSheets;
 /// <summary>How a piece lies on the saw.</summary>
 /// <param name="FaceUp">The face that is up in the drawings is up on the saw; else it lies on the table.</param>
 /// <param name="NearLeft">The near end points to the left; else to the right.</param>
-internal readonly record struct SawPosition(bool FaceUp, bool NearLeft)
+/// <param name="OnEdge">
+/// The piece lies on its narrow edge, rolled a quarter turn (<see cref="Lying"/>): face up then stands for edge 1 up, and edge 1 at the
+/// fence for the back there.
+/// </param>
+internal readonly record struct SawPosition(bool FaceUp, bool NearLeft, bool OnEdge = false)
 {
-    /// <summary>The narrow face at +Y (edge 1) lies against the fence; else the one at −Y (edge 2).</summary>
+    /// <summary>The narrow face at +Y (edge 1) lies against the fence; else the one at −Y (edge 2). As the piece lies.</summary>
     public bool Edge1AtFence => FaceUp == NearLeft;
+
+    /// <summary>The arris of the way mark lies at the fence.</summary>
+    public bool ArrisAtFence => Edge1AtFence != OnEdge;
 
     /// <summary>
     /// Axes of the saw in the piece's axes: X to the right along the fence, Y away from the operator into the fence, Z up. A
-    /// half turn, or none.
+    /// half turn, or none; on its edge a quarter turn more.
     /// </summary>
     public Placement Saw => new(
-        Vector3d.Zero, Sign(NearLeft) * Vector3d.UnitX, Sign(Edge1AtFence) * Vector3d.UnitY, Sign(FaceUp) * Vector3d.UnitZ);
+        Vector3d.Zero,
+        Sign(NearLeft) * Vector3d.UnitX,
+        Sign(Edge1AtFence) * (OnEdge ? -Vector3d.UnitZ : Vector3d.UnitY),
+        Sign(FaceUp) * (OnEdge ? Vector3d.UnitY : Vector3d.UnitZ));
 
     private static double Sign(bool positive) => positive ? 1 : -1;
 }
@@ -41,8 +51,8 @@ internal readonly record struct WedgeStop(double Along, double Off);
 /// <param name="Bevel">Tilt of the blade, radians.</param>
 /// <param name="Wedge">Angle of the wedge between fence and work, thick end to the right; 0 for none. Radians.</param>
 /// <param name="Stop">
-/// Along the fence from the cut's line on the upper side of the work, at the fence, to the stop that the other end's farthest
-/// point touches; null for the end that is cut first. Metres.
+/// Along the fence from the cut's line on the upper side of the work, at the fence, to the stop there, which the other end touches with
+/// its point at the fence; null for the end that is cut first. Metres.
 /// </param>
 /// <param name="InReach">The saw makes it, with the wedge if there is one.</param>
 internal sealed record SawCut(
@@ -56,6 +66,12 @@ internal sealed record SawCut(
 
     /// <summary>How the piece is held.</summary>
     public HoldWay Hold { get; init; }
+
+    /// <summary>The stick as it lies: flat, or on its edge.</summary>
+    public CutStock Stick => Piece.Shape.For(Piece.Cut(End));
+
+    /// <summary>The end that touches the stop.</summary>
+    public FinishedEnd Other => FinishedEnd.Of(Stick, End, Position);
 
     /// <summary>The piece is parted from its blank, which is clamped beyond the blade: between blade and stop it would jam.</summary>
     public bool IsParted => Hold == HoldWay.Pair && Order == 2;
@@ -73,13 +89,25 @@ internal sealed record SawCut(
                 return null;
             }
 
-            var off = SawPath.OffAtBlade(Wedge, PieceAtRight) + ((PieceAtRight ? stop : -stop) * Elementary.Sin(Wedge));
+            var off = Block.OffAtBlade + ((PieceAtRight ? stop : -stop) * Elementary.Sin(Wedge));
             return off >= 0 ? new WedgeStop(stop * Elementary.Cos(Wedge), off) : null;
         }
     }
 
+    /// <summary>The block of a cut on a wedge.</summary>
+    public TaperBlock Block => TaperBlock.For(Stick.Width, Stick.Thickness, Mitre + Wedge, Bevel, Wedge, PieceAtRight, Clamping);
+
+    /// <summary>What a clamp needs.</summary>
+    public HoldParameters Clamping { get; init; } = HoldParameters.For(UnitSystem.Metric);
+
     /// <summary>A stop can be set for it.</summary>
-    public bool HasStop => InReach && Stop is not null && !IsParted && (Wedge <= 0 || OnWedge is not null);
+    public bool HasStop => InReach && Stop is not null && !IsParted && Other.Lean <= MostLean && (Wedge <= 0 || OnWedge is not null);
+
+    /// <summary>
+    /// Tangent of the angle by which an end may lean out, away from the fence, past a stop whose face is cut back by 45°: 40°. Beyond, it
+    /// would touch off the fence, and is cut to the line.
+    /// </summary>
+    public static readonly double MostLean = Elementary.Tan(Math.PI * 40 / 180);
 
     /// <summary>What makes the cut.</summary>
     public CutWay Way => Piece.Cut(End).Way;
@@ -97,6 +125,7 @@ internal sealed record SawCut(
             Gap = c.End == PieceEnd.Near ? made.NearGap : made.FarGap,
             IsFree = c.End == PieceEnd.Near ? made.NearFree : made.FarFree,
             Hold = Holding.Of(made.Exact, shop),
+            Clamping = shop.Hold,
         });
 
     /// <summary>Both cuts of a piece, the first one first.</summary>
@@ -129,10 +158,10 @@ internal sealed record SawCut(
             end,
             order,
             position,
-            Math.Abs(cut.Mitre) - cut.Wedge,
-            Math.Abs(cut.Bevel),
+            Math.Abs(cut.SawMitre) - cut.Wedge,
+            Math.Abs(cut.SawBevel),
             cut.Wedge,
-            order == 1 ? null : StopLength(piece.Shape, end, position),
+            order == 1 ? null : FinishedEnd.Of(piece.Shape.For(cut), end, position).Touch,
             !cut.NeedsTemplate);
     }
 
@@ -149,11 +178,15 @@ internal sealed record SawCut(
             return new SawPosition(cut.Mitre > 0, end == PieceEnd.Near);
         }
 
-        var mitre = Printed(cut.Mitre) < 0;
-        var bevel = Printed(cut.Bevel) < 0;
-        var hasMitre = Printed(cut.Mitre) is < 0 or > 0;
-        var hasBevel = Printed(cut.Bevel) is < 0 or > 0;
-        return (hasMitre, hasBevel) switch
+        var mitre = Printed(cut.SawMitre) < 0;
+        var bevel = Printed(cut.SawBevel) < 0;
+        var hasMitre = Printed(cut.SawMitre) is < 0 or > 0;
+        var hasBevel = Printed(cut.SawBevel) is < 0 or > 0;
+        return Lies(hasMitre, hasBevel, mitre, bevel) with { OnEdge = cut.OnEdge };
+    }
+
+    private static SawPosition Lies(bool hasMitre, bool hasBevel, bool mitre, bool bevel) =>
+        (hasMitre, hasBevel) switch
         {
             (true, true) => (mitre, bevel) switch
             {
@@ -166,20 +199,36 @@ internal sealed record SawCut(
             (false, true) => bevel ? new SawPosition(true, false) : new SawPosition(true, true),
             _ => new SawPosition(true, true),
         };
-    }
 
     private static double Printed(double radians) => Numbers.Rounded(Numbers.Degrees(radians), 1);
+}
 
-    private static double StopLength(CutStock shape, PieceEnd end, SawPosition position)
+/// <summary>
+/// The end that touches the stop, as the piece lies: its corners along the fence from where the cut meets the edge there, on the upper
+/// side, away from the blade. A stop at the fence touches the point at the fence; where the end leans out from there, its farthest point
+/// lies off the fence, and no stop at the fence touches it. Metres.
+/// </summary>
+/// <param name="UpperAtFence">On the upper side, at the fence.</param>
+/// <param name="UpperAway">On the upper side, away from it.</param>
+/// <param name="LowerAtFence">On the table, at the fence.</param>
+/// <param name="LowerAway">On the table, away from it.</param>
+/// <param name="Width">From the fence on.</param>
+internal sealed record FinishedEnd(double UpperAtFence, double UpperAway, double LowerAtFence, double LowerAway, double Width)
+{
+    /// <summary>From the cut to the stop.</summary>
+    public double Touch => Math.Max(UpperAtFence, LowerAtFence);
+
+    /// <summary>How far it leans out from the fence, to a metre of width; not below 0.</summary>
+    public double Lean => Math.Max(0, (UpperAway - UpperAtFence) / Width);
+
+    /// <summary>The other end of the one that is cut. A round stick touches stop and fence half way up.</summary>
+    public static FinishedEnd Of(CutStock lying, PieceEnd end, SawPosition position)
     {
-        var (plane, other) = end == PieceEnd.Near ? (shape.Near, shape.Far) : (shape.Far, shape.Near);
-        var y = (position.Edge1AtFence ? 1 : -1) * shape.Width / 2;
-        var z = (position.FaceUp ? 1 : -1) * shape.Thickness / 2;
-        double[] corners =
-        [
-            other.XAt(-shape.Width / 2, -shape.Thickness / 2), other.XAt(shape.Width / 2, -shape.Thickness / 2),
-            other.XAt(-shape.Width / 2, shape.Thickness / 2), other.XAt(shape.Width / 2, shape.Thickness / 2),
-        ];
-        return end == PieceEnd.Near ? corners.Max() - plane.XAt(y, z) : plane.XAt(y, z) - corners.Min();
+        var (plane, other) = end == PieceEnd.Near ? (lying.Near, lying.Far) : (lying.Far, lying.Near);
+        var y = (position.Edge1AtFence ? 1 : -1) * lying.Width / 2;
+        var z = lying.IsRound ? 0 : (position.FaceUp ? 1 : -1) * lying.Thickness / 2;
+        var from = plane.XAt(y, z);
+        double At(double across, double up) => end == PieceEnd.Near ? other.XAt(across, up) - from : from - other.XAt(across, up);
+        return new FinishedEnd(At(y, z), At(-y, z), At(y, -z), At(-y, -z), lying.Width);
     }
 }

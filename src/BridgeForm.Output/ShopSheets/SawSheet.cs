@@ -4,6 +4,7 @@ using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Templates;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Output.ShopSheets;
 
@@ -23,8 +24,12 @@ public static class SawSheet
                 + "and other ends come out right by how the piece lies: the columns say which side is up, which edge touches the fence and "
                 + "where the arrow points. Before anything is cut each stick gets its way mark: an arrowhead over the arris of the face "
                 + "that is up (the one that the profiles show) and edge 1, at the near end, its tip towards the far end. Where another "
-                + "edge lies at the fence it is edge 2; face down, the mark is on the underside.",
-            "Stop: along the fence from the cut's line on the upper side of the work, at the fence, to the stop. First ends are cut "
+                + "edge lies at the fence it is edge 2; face down, the mark is on the underside. \"Edge 1 up\" or \"edge 2 up\": the stick "
+                + "is rolled a quarter turn and stands on its other edge, its marked face or its back against the fence."
+                + (model.Pieces.Any(p => p.Shape.IsRound) ? " " + TurnWords.Round : ""),
+            "Stop: along the fence from the cut's line on the upper side of the work, at the fence, to the stop's nose there. The stop is a "
+                + "block at the fence, as high as the work, its face cut back by 45° so that nothing off the fence touches it: the "
+                + "finished end meets it with its point at the fence, even where a point further out is the farther one. First ends are cut "
                 + "without a stop, taking off no more than is needed; second ends with the first against the stop. On a wedge it is "
                 + "measured along the work's edge, and stands off the fence as its page says.",
             "Gap: what a setting that like cuts share opens at the joint, of the "
@@ -36,7 +41,7 @@ public static class SawSheet
             string.Join(' ', WedgeBlock.Cautions(units.System)),
         ]);
         var setups = SawSetup.List(model);
-        var tables = setups.Select(setup => Table(setup, model.Parameters.Shop.Hold, units)).ToList();
+        var tables = setups.Select(setup => Table(setup, model.Parameters.Shop, units)).ToList();
         ImmutableArray<ImmutableArray<string>> all = [.. tables.SelectMany(t => t.Rows)];
         for (var i = 0; i < tables.Count; i++)
         {
@@ -45,10 +50,9 @@ public static class SawSheet
                 pages.BeginPage();
             }
 
-            if (setups[i].Lead.InReach)
-            {
-                pages.AddPicture(SetupPicture.Draw(setups[i].Shown, model.Parameters.Shop, units));
-            }
+            pages.AddPicture(setups[i].Lead.Way is CutWay.Saw or CutWay.SawWithBlock
+                ? SetupPicture.Draw(setups[i].Shown, model.Parameters.Shop, units)
+                : BenchPicture.Draw(setups[i].Lead, model.Parameters.Shop, units));
 
             pages.Add(tables[i] with { Sizing = all });
         }
@@ -64,9 +68,9 @@ public static class SawSheet
     /// <summary>How many settings of the saw a bridge asks for.</summary>
     public static int Settings(BridgeModel model) => SawSetup.List(model).Length;
 
-    private static PageTable Table(SawSetup setup, HoldParameters hold, DisplayUnits units)
+    private static PageTable Table(SawSetup setup, ShopParameters shop, DisplayUnits units)
     {
-        var lead = setup.Lead;
+        var (lead, hold) = (setup.Lead, shop.Hold);
         var setting = !lead.InReach
             ? $"miter {Numbers.DegreeText(lead.Mitre + lead.Wedge)}, bevel {Numbers.DegreeText(lead.Bevel)}: beyond the miter saw, "
                 + CutWays.Words(lead.Way)
@@ -80,21 +84,36 @@ public static class SawSheet
                     .. setup.Cuts.Where(c => c.Hold == HoldWay.CutFirst).Select(c => CutFirstWords(c, hold, units)),
                     .. setup.Cuts.Where(c => c.Order == 2).Select(c => WedgeStopWords(c, units)),
                 ]
-                : lead.InReach ? [.. setup.Cuts.Where(c => c.IsParted).Select(c => PairWords(c, hold, units))]
-                : [.. setup.Cuts.Where(c => c.FromBothFaces).Select(c => BothFacesWords(c, units))],
+                : lead.InReach ? [.. Between(lead, shop.Saw), .. setup.Cuts.Where(c => c.IsParted).Select(c => PairWords(c, hold, units))]
+                : [BenchPicture.Steps(lead.Way, hold, units), .. setup.Cuts.Where(c => c.FromBothFaces).Select(c => BothFacesWords(c, units))],
             ["Mark", "Section", "Qty", "End", "Cut", "Up", "Fence", "Arrow", "Piece, stop", "Stop", "Gap", "Hold"],
             [.. setup.Cuts.Select(c => Row(c, hold, units))]);
+    }
+
+    /// <summary>What a setting that the saw's own scale does not show is set by; nothing where it does.</summary>
+    private static IEnumerable<string> Between(SawCut lead, SawParameters saw)
+    {
+        string[] angles =
+        [
+            .. SawSetup.IsStep(lead.Mitre, saw.Step) ? [] : (string[])[$"miter {Numbers.DegreeText(lead.Mitre)}"],
+            .. SawSetup.IsStep(lead.Bevel, saw.Step) ? [] : (string[])[$"bevel {Numbers.DegreeText(lead.Bevel)}"],
+        ];
+        if (angles.Length > 0)
+        {
+            yield return $"Set {string.Join(" and ", angles)} by an angle gauge or a protractor: it lies between the saw's steps of "
+                + $"{Numbers.Fixed(Numbers.Degrees(saw.Step), 2)}°, and none of those keeps the joint within its gap.";
+        }
     }
 
     private static string CutFirstWords(SawCut cut, HoldParameters hold, DisplayUnits units) =>
         $"{cut.Piece.Mark}: cut square to exactly {units.Length(cut.Piece.BlankLength)} first, its other end then so that it keeps this "
             + "length: beside the blade a longer stick would run into the fence. Clamp it on its half at the block, "
-            + $"{units.Length(hold.Clear)} or more from the blade's path along the work.";
+            + $"{units.Length(hold.Clear)} or more from the blade's path, square to it.";
 
     private static string PairWords(SawCut cut, HoldParameters hold, DisplayUnits units) =>
-        $"{cut.Piece.Mark}: two from a blank of {units.Length(SawSetup.Pair(cut.Piece, hold))}. First both first ends, at the ends of the "
+        $"{cut.Piece.Mark}: two from a blank of {units.Length(Holding.Pair(cut.Piece, hold))}. First both first ends, at the ends of the "
             + $"blank; then mark {units.Length(cut.Stop!.Value)} from each and part it at that line, without a stop: the clamp holds the "
-            + $"{units.Length(hold.Room)} between the two, {units.Length(hold.Clear)} from the blade, and the piece comes off free.";
+            + $"{units.Length(Holding.Between(cut.Piece, hold))} between the two, {units.Length(hold.Clear)} from the blade, and the piece comes off free.";
 
     private static string BothFacesWords(SawCut cut, DisplayUnits units) =>
         $"{cut.Piece.Mark}, {SawSetup.EndName(cut)} end: {units.Length(cut.Piece.Shape.Thickness)} is more than the "
@@ -123,7 +142,7 @@ public static class SawSheet
         SawSetup.GapText(cut, units),
         !cut.InReach ? "" : cut.Hold switch
         {
-            HoldWay.Pair => "two from " + units.Length(SawSetup.Pair(cut.Piece, hold)),
+            HoldWay.Pair => "two from " + units.Length(Holding.Pair(cut.Piece, hold)),
             HoldWay.CutFirst => $"from {units.Length(cut.Piece.BlankLength)}, clamp",
             _ => "clamp",
         },
@@ -177,11 +196,11 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
             "Set-up", "Stock", "Section", "Saw mitre (deg)", "Saw bevel (deg)", "Wedge (deg)", "Made by",
             "Mark", "Quantity", "End", "Cut order", "Up", "Against the fence", "Near end points", "Piece and stop lie", "Stop", "Stop (mm)",
             "Stop on the block, along the fence (mm)", "Stop on the block, off the fence (mm)",
-            "Gap (mm)", "Hold",
+            "Gap (mm)", "Free", "Set by", "Hold",
         ],
-        List(model).SelectMany(s => s.Cuts.Select(c => s.Row(c, model.Parameters.Shop.Hold, units))));
+        List(model).SelectMany(s => s.Cuts.Select(c => s.Row(c, model.Parameters.Shop, units))));
 
-    private IReadOnlyList<string> Row(SawCut cut, HoldParameters hold, DisplayUnits units) =>
+    private IReadOnlyList<string> Row(SawCut cut, ShopParameters shop, DisplayUnits units) =>
     [
         Number.ToString(CultureInfo.InvariantCulture),
         CsvText.Users(cut.Piece.Stock),
@@ -200,7 +219,10 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
         cut.OnWedge is { } a ? Numbers.Fixed(a.Along * 1000, 1) : string.Empty,
         cut.OnWedge is { } o ? Numbers.Fixed(o.Off * 1000, 1) : string.Empty,
         Millimetres(cut.Gap),
-        cut.InReach ? Hold(cut, hold, units) : string.Empty,
+        cut.IsFree ? "free" : string.Empty,
+        cut.Way != CutWay.Saw ? string.Empty
+            : IsStep(cut.Mitre, shop.Saw.Step) && IsStep(cut.Bevel, shop.Saw.Step) ? "saw's step" : "angle gauge",
+        cut.InReach ? Hold(cut, shop.Hold, units) : string.Empty,
     ];
 
     /// <summary>How the piece lies on the mitre saw; nothing where another tool makes the cut.</summary>
@@ -219,22 +241,31 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
     /// <summary>How a piece is held: by a clamp, or where none holds it far enough from the blade, as one of two.</summary>
     public static string Hold(SawCut cut, HoldParameters hold, DisplayUnits units) => cut.Hold switch
     {
-        HoldWay.Pair => $"too short to hold: two from a blank of {units.Length(Pair(cut.Piece, hold))}, parted last at a line",
+        HoldWay.Pair => $"too short to hold: two from a blank of {units.Length(Holding.Pair(cut.Piece, hold))}, parted last at a line",
         HoldWay.CutFirst => $"clamp; cut square to exactly {units.Length(cut.Piece.BlankLength)} first",
         _ => "clamp",
     };
-
-    /// <summary>The blank that the stock plan has for two of a piece, or for one and what it is held by; metres.</summary>
-    public static double Pair(Piece piece, HoldParameters hold) => Holding.Pair(piece.BlankLength, hold);
 
     /// <summary>Words for the end.</summary>
     public static string EndName(SawCut cut) => cut.End == PieceEnd.Near ? "near" : "far";
 
     /// <summary>Words for the side that is up.</summary>
-    public static string Up(SawCut cut) => cut.Position.FaceUp ? "face up" : "face down";
+    public static string Up(SawCut cut) => cut.Stick.IsRound ? cut.Position.FaceUp ? "line up" : "line down"
+        : cut.Position.OnEdge ? cut.Position.FaceUp ? "edge 1 up" : "edge 2 up"
+        : cut.Position.FaceUp ? "face up" : "face down";
 
-    /// <summary>Words for the edge at the fence.</summary>
-    public static string Fence(SawCut cut) => cut.Position.Edge1AtFence ? "edge 1" : "edge 2";
+    /// <summary>Words for the side at the fence.</summary>
+    public static string Fence(SawCut cut) => cut.Stick.IsRound ? "round"
+        : cut.Position.OnEdge ? cut.Position.ArrisAtFence ? "marked face" : "back"
+        : cut.Position.Edge1AtFence ? "edge 1" : "edge 2";
+
+    /// <summary>An angle that the saw's own steps have, or none.</summary>
+    public static bool IsStep(double angle, double step) =>
+        Math.Abs((angle / step) - Math.Round(angle / step)) < Tolerances.WholeRatio || Numbers.Rounded(Numbers.Degrees(angle), 1) is 0;
+
+    /// <summary>Where the arrow points, and whether its mark is on the underside.</summary>
+    public static string ArrowWords(SawCut cut) =>
+        $"arrow to the {Arrow(cut)}" + (cut.Position.FaceUp ? "" : ", on the underside");
 
     /// <summary>Words for where the near end points.</summary>
     public static string Near(SawCut cut) => cut.Position.NearLeft ? "left" : "right";

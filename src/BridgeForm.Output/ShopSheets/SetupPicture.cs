@@ -17,52 +17,62 @@ internal static class SetupPicture
     private const double Table = 0.018;
     private const double Wide = 0.120;
 
+    /// <summary>The view from the front, so that a square post leaves room for the plan.</summary>
+    private const double FrontScale = 0.5;
+
     /// <summary>The plan, how its piece lies, and the blade's lean.</summary>
     public static ImmutableArray<SheetEntity> Draw(SawCut cut, ShopParameters shop, DisplayUnits units)
     {
-        var plan = new SawPlan(cut.Piece.Shape, cut.Mitre + cut.Wedge, cut.Bevel, cut.Wedge, cut.PieceAtRight, shop.Kerf)
+        var plan = new SawPlan(cut.Stick, cut.Mitre + cut.Wedge, cut.Bevel, cut.Wedge, cut.PieceAtRight, shop.Kerf)
         {
-            Stop = cut.HasStop ? cut.Stop : null,
+            Stop = cut.HasStop || cut.IsParted ? cut.Stop : null,
+            HasStop = cut.HasStop,
             StopWords = cut is { HasStop: true, Stop: { } stop } ? units.Length(stop) + " along the edge" : "",
-            Length = cut.IsParted ? cut.Stop : cut.Wedge > 0 ? cut.Stop ?? cut.Piece.BlankLength : null,
+            Length = cut.Wedge > 0 ? cut.Stop ?? cut.Piece.BlankLength : cut.Stop,
+            Finished = cut.Order == 2 ? cut.Other : null,
             HeldBeyond = cut.IsParted,
             Hold = shop.Hold,
         };
-        ImmutableArray<SheetEntity> above = [.. plan.Draw(), Edge(cut, plan), .. cut.IsParted ? [] : (SheetEntity[])[Way(cut, plan)]];
+        ImmutableArray<SheetEntity> above =
+            [.. plan.Draw(), Edge(cut, plan), .. cut.IsParted || cut.Stick.IsRound ? [] : (SheetEntity[])[Way(cut, plan)]];
         var box = PageBox.Of(above);
-        var caption = PageText.Left(
-            box.MinX,
-            box.MinY - 0.005,
-            $"Drawn as {cut.Piece.Mark} lies, {SawSetup.EndName(cut)} end: {SawSetup.Up(cut)}, {SawSetup.Fence(cut)} against the fence, "
-                + $"arrow to the {SawSetup.Arrow(cut)}" + (cut.Position.FaceUp ? "" : ", on the underside"),
-            PageText.Small);
-        if (!CutKeys.Leans(cut.Bevel))
+        ImmutableArray<SheetEntity> front = [];
+        if (CutKeys.Leans(cut.Bevel))
         {
-            return [.. above, caption];
+            var beside = box.MaxX - box.MinX < Wide;
+            front = [.. beside ? Front(cut, box.MaxX + Apart + Table, (box.MinY + box.MaxY) / 2)
+                : Front(cut, box.MinX + Table, box.MinY - Apart - (cut.Stick.Thickness * FrontScale))];
         }
 
-        var beside = box.MaxX - box.MinX < Wide;
-        var (x, y) = beside ? (box.MaxX + Apart + Table, (box.MinY + box.MaxY) / 2)
-            : (box.MinX + Table, box.MinY - Apart - cut.Piece.Shape.Thickness);
-        return [.. above, caption, .. Front(cut, x, y)];
+        // Below both views: it is wider than the plan of a narrow stick.
+        ImmutableArray<SheetEntity> both = [.. above, .. front];
+        return
+        [
+            .. both,
+            PageText.Left(
+                box.MinX, PageBox.Of(both).MinY - 0.005,
+                $"Drawn as {cut.Piece.Mark} lies, {SawSetup.EndName(cut)} end{(cut.Order == 2 ? ", the other one finished" : "")}: "
+                    + $"{SawSetup.Up(cut)}, {SawSetup.Fence(cut)} against the fence, {SawSetup.ArrowWords(cut)}",
+                PageText.Small),
+        ];
     }
 
     /// <summary>Which edge lies at the fence, written along it near the end of what is drawn.</summary>
     private static SheetText Edge(SawCut cut, SawPlan plan)
     {
-        var at = plan.On(plan.End - ((cut.PieceAtRight ? 1 : -1) * 0.04), cut.Piece.Shape.Width / 4);
+        var at = plan.On(plan.End - ((cut.PieceAtRight ? 1 : -1) * 0.04), cut.Stick.Width / 4);
         return PageText.Centered(at.X, at.Y, SawSetup.Fence(cut), PageText.Small, bold: true);
     }
 
     /// <summary>
-    /// The way mark, larger than on the wood, along edge 1 where it lies: full where the face that is up is up on the saw, dashed where
-    /// it is the underside. Its place along the stick says nothing.
+    /// The way mark, larger than on the wood, along its arris where that lies: full where the half that is up shows, dashed where it is
+    /// the underside. Its place along the stick says nothing.
     /// </summary>
     private static SheetPolyline Way(SawCut cut, SawPlan plan)
     {
-        var wide = cut.Piece.Shape.Width;
-        var (edge, inward) = cut.Position.Edge1AtFence ? (0.0, 1) : (wide, -1);
-        var middle = plan.End - ((cut.PieceAtRight ? 1 : -1) * (cut.Position.Edge1AtFence ? FromEnd : NearEnd));
+        var wide = cut.Stick.Width;
+        var (edge, inward) = cut.Position.ArrisAtFence ? (0.0, 1) : (wide, -1);
+        var middle = plan.End - ((cut.PieceAtRight ? 1 : -1) * (cut.Position.ArrisAtFence ? FromEnd : NearEnd));
         var tail = middle - (cut.Position.NearLeft ? WayHalf : -WayHalf);
         return WayMark.Draw(
             cut.Position.FaceUp ? PageLayers.Cut : PageLayers.Hidden, plan.On(tail, edge),
@@ -77,10 +87,10 @@ internal static class SetupPicture
     private const double FromEnd = 0.11;
     private const double NearEnd = 0.05;
 
-    /// <summary>Seen along the table: the stick's thickness at true size, and the blade leaning to the left.</summary>
+    /// <summary>Seen along the table: the stick's thickness at half size, and the blade leaning to the left.</summary>
     private static IEnumerable<SheetEntity> Front(SawCut cut, double x, double y)
     {
-        var thick = cut.Piece.Shape.Thickness;
+        var thick = cut.Stick.Thickness * FrontScale;
         var low = y - (thick / 2);
         SheetPoint At(double dx, double dy) => new(x + dx, low + dy);
         yield return new SheetLine(PageLayers.Frame, At(-Table, 0), At(Table, 0));

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using BridgeForm.Pieces;
+using BridgeForm.Project;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
 
@@ -30,7 +31,7 @@ internal static class StripSheet
         {
             pages.BeginPage();
             pages.AddPicture(StripPicture.Draw(setup, words));
-            pages.AddText(Steps(setup, words));
+            pages.AddText(Steps(setup, model.Parameters.Shop.Saw, words));
             pages.Add(new PageTable(
                 $"Strips at {Numbers.DegreeText(setup.Tilt)}, {words.Fine(setup.Thick)} at the thick edge: "
                     + $"{Counted(setup)}, {WayWords(setup.Way)}",
@@ -80,14 +81,14 @@ internal static class StripSheet
     }
 
     /// <summary>What is done, in order, a sentence each. Common practice, no source.</summary>
-    private static IEnumerable<string> Steps(StripSetup setup, QuantityText words)
+    private static IEnumerable<string> Steps(StripSetup setup, SawParameters saw, QuantityText words)
     {
         yield return "One taper at a time, the whole length of the stock, before anything is cut to length: cut off what other pieces the "
             + $"board holds first, and rip no length under {words.Either("12 in", "300 mm")}.";
         if (setup.Way == RipWay.Hand)
         {
-            yield return $"None of shop.tools rips this: a table saw does to {words.Either("3 in", "75 mm")} of width, a band saw to "
-                + $"{words.Either("6 in", "150 mm")}. Have a joiner's shop rip it; or gauge both lines on ends and edges, as the "
+            yield return $"None of shop.tools rips this: a table saw does to {words.Size(saw.TableDepth)} of width (shop.table_saw), a band "
+                + $"saw to {words.Size(saw.BandHeight)} (shop.band_saw). Have a joiner's shop rip it; or gauge both lines on ends and edges, as the "
                 + "template of the end grain shows (make --templates MARK), rip beside them by hand and plane to them.";
             yield break;
         }
@@ -109,8 +110,11 @@ internal static class StripSheet
         }
 
         yield return "Hold: " + Hold(setup) + ".";
-        yield return "The stock's edge is the shim's thick edge, its face the shim's lower one. A second strip comes off the other "
-            + "edge of the same face, turned end for end, at the same settings. Cut to length last, with a square end against the stop.";
+        yield return "The stock's edge is the shim's thick edge, its face the shim's lower one. "
+            + (setup.Pieces.Any(p => setup.FromWide(p.Taper))
+                ? "A second strip comes off the other edge of the same face, turned end for end, at the same settings"
+                    + (setup.Pieces.Any(p => !setup.FromWide(p.Taper)) ? ", where the stock was left wide. " : ". ") : "")
+            + "Cut to length last, with a square end against the stop.";
     }
 
     private static string Hold(StripSetup setup) => setup.Way switch

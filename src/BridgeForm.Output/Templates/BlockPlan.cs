@@ -23,7 +23,7 @@ internal static class BlockPlan
                     + (plan.Right ? "its thin end at the blade and the piece to the right of it. "
                         : "its thick end at the blade and the piece to the left of it. ")
                     + $"The blade runs {units.Length(plan.Path)} from the fence, of {units.Length(shop.Saw.Crosscut)} that the saw has. "
-                    + $"Clamps stand {units.Length(shop.Hold.Clear)} or more from its path, along the work; the stop, where the "
+                    + $"The work's clamp stands {units.Length(shop.Hold.Clear)} or more from its path, square to it; the stop, where the "
                     + "set-up sheet gives one, on the block's slope; the offcut lies free."
                     + (plan.Right ? CutFirst(use, units) : string.Empty),
             ],

@@ -189,9 +189,10 @@ internal static class ChannelWrap
         {
             double a = c.Center - (c.Width / 2), b = c.Center + (c.Width / 2);
             yield return Ring(PageLayers.Pocket, Begin - Depth(c, BeforeSide), a, End + Depth(c, -BeforeSide), b);
-            foreach (var x in (double[])[a, c.Center, b])
+            yield return Line(PageLayers.Layout, _before, c.Center, _after, c.Center);
+            foreach (var x in (double[])[a, b])
             {
-                yield return Line(PageLayers.Layout, _before, x, _after, x);
+                yield return Line(PageLayers.Cut, _before, x, _after, x);
             }
 
             yield return PageText.Left(P(_after, 0).X + 0.001, b + 0.0012, "knife line", PageText.Small, layer: PageLayers.Accent);

@@ -38,7 +38,7 @@ internal static class GangLayout
         var bases = model.Pieces.Where(p => !p.Shape.Channels.IsEmpty).ToList();
         foreach (var use in CutUse.Grouped(bases.Where(IsLevel), KeyOf))
         {
-            yield return Plan(use, units, model.Parameters.Shop.RouterBit);
+            yield return Plan(use, units, model.Parameters.Shop.RouterBit, trueSize);
         }
 
         foreach (var use in CutUse.Grouped(bases.Where(p => !IsLevel(p)), CutKeys.OfFeatures))
@@ -80,19 +80,22 @@ internal static class GangLayout
 
     private static string Tenth(double metres) => Numbers.Fixed(metres * 1000, 1);
 
-    private static TemplateBlock Plan(CutUse use, DisplayUnits units, double bit)
+    private static TemplateBlock Plan(CutUse use, DisplayUnits units, double bit, bool trueSize)
     {
         var piece = use.First;
         var count = use.Pieces.Sum(p => p.Occurrences.Length);
         var channel = piece.Shape.Channels[0];
         return new TemplateBlock(
-            FormattableString.Invariant($"Gang of {count}: {use.Marks} · plan, not to scale"),
+            count == 1 ? $"One by itself: {use.Marks} · plan, not to scale"
+                : FormattableString.Invariant($"Gang of {count}: {use.Marks} · plan, not to scale"),
             [
                 .. use.Notes(units),
-                $"Clamp them side by side, {WrapAround.FaceName(channel.Face)} on top, faces flush, crown down on the bench, so that "
-                    + "it is up in service, left ends flush against a batten. "
-                    + "Mark center lines and knife lines from the true-size stick across all of them, score the knife lines, rout against "
-                    + "a straight-edge.",
+                (count == 1 ? $"Clamp it, {WrapAround.FaceName(channel.Face)} on top, crown down on the bench, so that it is up in service, "
+                    : $"Clamp them side by side, {WrapAround.FaceName(channel.Face)} on top, faces flush, crown down on the bench, so that "
+                    + "it is up in service, left ends flush against a batten. ")
+                    + (count == 1 ? "between two scraps as wide that keep the router level. " : "")
+                    + $"Mark center lines and knife lines {(trueSize ? "from the true-size stick" : "from the batten that the layout stick's page "
+                    + "marks")} across {(count == 1 ? "it" : "all of them")}, score the knife lines, rout against a straight-edge.",
                 Routing(channel, bit, units),
                 .. use.Pieces.Where(p => p.Shape.Channels.Any(c => Math.Abs(c.FloorSlope) > Tolerances.LevelFloor))
                     .Select(p => LevelWords(p, units)),

@@ -1,4 +1,5 @@
 using BridgeForm.Output.Drawing;
+using BridgeForm.Output.ShopSheets;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
@@ -34,6 +35,9 @@ internal sealed record SawPlan(CutStock Stock, double Mitre, double Bevel, doubl
     /// <summary>What the saw is set to, radians.</summary>
     public double Setting => Mitre - Wedge;
 
+    /// <summary>The block; its angle is 0 where there is none.</summary>
+    public TaperBlock Wedged => TaperBlock.For(Stock.Width, Stock.Thickness, Mitre, Bevel, Wedge, Right, Hold);
+
     /// <summary>From the fence to the far edge of the work, along the blade, metres.</summary>
     public double Path => (Off / Elementary.Cos(Setting)) + SawPath.Across(Stock.Width, Stock.Thickness, Mitre, Bevel);
 
@@ -46,10 +50,13 @@ internal sealed record SawPlan(CutStock Stock, double Mitre, double Bevel, doubl
     /// <summary>Where the blade meets the edge that lies at the fence or on the block: along the fence and off it, metres.</summary>
     private (double X, double Y) AtBlade => (Off * Elementary.Tan(Setting), Off);
 
-    private double Off => SawPath.OffAtBlade(Wedge, Right);
+    private double Off => Wedge > 0 ? Wedged.OffAtBlade : 0;
 
     /// <summary>From the cut along the work's edge to the stop, metres; null for none.</summary>
     public double? Stop { get; init; }
+
+    /// <summary>A stop stands there; else the piece is cut to a line.</summary>
+    public bool HasStop { get; init; } = true;
 
     /// <summary>How the stop's place is told.</summary>
     public string StopWords { get; init; } = "";
@@ -64,7 +71,12 @@ internal sealed record SawPlan(CutStock Stock, double Mitre, double Bevel, doubl
     public HoldParameters Hold { get; init; } = HoldParameters.For(UnitSystem.Metric);
 
     /// <summary>Where the work that is drawn ends, along its edge at the fence: at the stop, where that is so near.</summary>
-    public double End => Way * Math.Min(Right ? Slant + Shown : Shown, Length ?? Stop ?? double.PositiveInfinity);
+    public double End => Way * Math.Min(
+        Math.Max(Right ? Slant + Shown : Shown, HeldBeyond ? 0 : Math.Abs(ClampAlong) + Hold.Clamp),
+        Stop ?? Length ?? double.PositiveInfinity);
+
+    /// <summary>The finished end that lies at the stop or the line, drawn as it is; null for a stick that goes on.</summary>
+    public FinishedEnd? Finished { get; init; }
 
     /// <summary>
     /// Beside a block's thin end the work's edge runs into the fence: the stick is cut square to its length first, and what falls off is
@@ -99,9 +111,9 @@ internal sealed record SawPlan(CutStock Stock, double Mitre, double Bevel, doubl
     private IEnumerable<SheetEntity> Block()
     {
         var (x, y) = AtBlade;
-        var first = Right ? x + SawPath.ClearOf(Wedge) : -SawPath.BlockClear - SawPath.Bearing;
+        var first = Right ? x + Wedged.Beside : x - Wedged.Beside - Wedged.Length;
         double Slope(double at) => y + ((at - x) * Elementary.Tan(Wedge));
-        var last = first + SawPath.Bearing;
+        var last = first + Wedged.Length;
         SheetPoint[] corners = [At(first, 0), At(last, 0), At(last, Slope(last)), At(first, Slope(first))];
         yield return new SheetPolyline(PageLayers.Pocket, [.. corners.Select(p => new SheetVertex(p.X, p.Y))], Closed: true);
         var middle = (first + last) / 2;
@@ -113,20 +125,32 @@ internal sealed record SawPlan(CutStock Stock, double Mitre, double Bevel, doubl
     /// <summary>Both edges of the work, what falls off dashed, and its clamp.</summary>
     private IEnumerable<SheetEntity> Work()
     {
-        var end = End;
-        yield return new SheetLine(PageLayers.Cut, On(0, 0), On(end, 0));
-        yield return new SheetLine(PageLayers.Cut, On(Slant, Stock.Width), On(end, Stock.Width));
-        yield return new SheetLine(PageLayers.Fold, On(end, 0), On(end, Stock.Width));
+        var (atFence, away) = Finished is { } f ? (EndAt(f, f.UpperAtFence), EndAt(f, f.UpperAway)) : (End, End);
+        yield return new SheetLine(PageLayers.Cut, On(0, 0), On(atFence, 0));
+        yield return new SheetLine(PageLayers.Cut, On(Slant, Stock.Width), On(away, Stock.Width));
+        yield return new SheetLine(Finished is null ? PageLayers.Fold : PageLayers.Cut, On(atFence, 0), On(away, Stock.Width));
+        if (Finished is { } low && Math.Abs(low.LowerAway - low.UpperAway) > Visible)
+        {
+            yield return new SheetLine(
+                PageLayers.Hidden, On(EndAt(low, low.LowerAtFence), 0), On(EndAt(low, low.LowerAway), Stock.Width));
+        }
+
         foreach (var part in (IEnumerable<SheetEntity>)[.. IsCutFirst ? Corner() : Rest(), WorkClamp, ClampName])
         {
             yield return part;
         }
     }
 
+    // A line of the lower side that is told from that of the upper one at this scale, metres.
+    private const double Visible = 0.002;
+
+    /// <summary>A corner of the finished end along the edge, in the picture: shifted with the stop where that is off it.</summary>
+    private double EndAt(FinishedEnd end, double corner) => End + (Way * (corner - end.Touch));
+
     /// <summary>The stick beyond the blade: an offcut, or the rest of a blank that is clamped there.</summary>
     private IEnumerable<SheetEntity> Rest()
     {
-        var shown = HeldBeyond ? Hold.Room + OffCut : OffCut;
+        var shown = HeldBeyond ? Math.Abs(ClampAlong) + (Right ? 0 : -Slant) + Hold.Clamp + OffCut : OffCut;
         var off = Right ? -shown : Slant + shown;
         yield return new SheetLine(PageLayers.Hidden, On(0, 0), On(off, 0));
         yield return new SheetLine(PageLayers.Hidden, On(Slant, Stock.Width), On(off, Stock.Width));
@@ -146,17 +170,13 @@ internal sealed record SawPlan(CutStock Stock, double Mitre, double Bevel, doubl
     }
 
     /// <summary>
-    /// Where the work is clamped, as far from the blade's path as hold says: in the middle of its width, on a block near the edge that it
+    /// Where the work is clamped, as far square from the blade's path as hold says: in the middle of its width, on a block near the edge that it
     /// bears on, and where a piece is parted from a blank on the blank.
     /// </summary>
-    private SheetPoint ClampAt
-    {
-        get
-        {
-            var over = Wedge > 0 ? Holding.ClampAcross(Stock.Width, Hold) : Stock.Width / 2;
-            return On((over * Elementary.Tan(Mitre)) + (ClampWay * (Hold.Clear + (Hold.Clamp / 2))), over);
-        }
-    }
+    private SheetPoint ClampAt => On(ClampAlong, Wedge > 0 ? Holding.ClampAcross(Stock.Width, Hold) : Stock.Width / 2);
+
+    private double ClampAlong => Holding.ClampAlong(
+        Stock.Width, Stock.Thickness, Mitre, Bevel, Wedge > 0, HeldBeyond != Right, Hold);
 
     private double ClampWay => HeldBeyond ? -Way : Way;
 
@@ -171,19 +191,19 @@ internal sealed record SawPlan(CutStock Stock, double Mitre, double Bevel, doubl
     private string ClampWords => HeldBeyond ? "clamp, blank" : "clamp, work";
 
     /// <summary>
-    /// The stop, square to the work at its end, in its place where that is on the picture, else at the end of what is drawn: on a
-    /// block it stands on the slope carried on, not at the fence.
+    /// The stop, its face cut back so that it touches at the fence alone, in its place where that is on the picture, else at the end of
+    /// what is drawn: on a block it stands on the slope carried on, not at the fence.
     /// </summary>
     private IEnumerable<SheetEntity> StopBlock()
     {
-        if (Stop is null)
+        if (Stop is null || !HasStop)
         {
             yield break;
         }
 
         var at = End;
         SheetPoint[] corners =
-            [On(at, -StopSize / 2), On(at, StopSize), On(at + (Way * StopSize), StopSize), On(at + (Way * StopSize), -StopSize / 2)];
+            [On(at, 0), On(at + (Way * StopSize), StopSize), On(at + (Way * 2 * StopSize), StopSize), On(at + (Way * 2 * StopSize), 0)];
         yield return new SheetPolyline(PageLayers.Pocket, [.. corners.Select(p => new SheetVertex(p.X, p.Y))], Closed: true);
         var words = "stop" + (StopWords.Length > 0 ? ", " + StopWords : "");
 

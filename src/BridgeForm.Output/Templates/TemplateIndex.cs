@@ -7,7 +7,7 @@ namespace BridgeForm.Output.Templates;
 /// <summary>The first page of a book of templates: what is on which page, so that nobody prints what is not needed.</summary>
 internal static class TemplateIndex
 {
-    private const double NumberWidth = 0.012;
+    private const double NumberWidth = 0.016;
 
     /// <summary>Content of as many pages as it takes.</summary>
     /// <param name="frame">Frame of these pages.</param>
@@ -36,11 +36,11 @@ internal static class TemplateIndex
         }
 
         Row(string.Empty, ["What is on which page"], bold: true);
-        for (var i = 0; i < pages.Count; i++)
+        foreach (var (from, to, words) in Ranges([.. pages.Select(p => string.Join("; ", Together(p)))]))
         {
-            Row(
-                (before + i + 1).ToString(CultureInfo.InvariantCulture),
-                PageText.Wrapped(string.Join("; ", Together(pages[i])), width - NumberWidth, PageText.Normal));
+            var numbers = (before + from + 1).ToString(CultureInfo.InvariantCulture)
+                + (to > from ? "–" + (before + to + 1).ToString(CultureInfo.InvariantCulture) : "");
+            Row(numbers, PageText.Wrapped(words, width - NumberWidth, PageText.Normal));
         }
 
         foreach (var sentence in notPrinted)
@@ -50,6 +50,33 @@ internal static class TemplateIndex
 
         return leaves;
     }
+
+    /// <summary>
+    /// Pages one after the other with one drawing each, alike but for the mark before its first dot, in one line:
+    /// <c>7–30 B1 to B24 · edge 2, channels and holes</c>.
+    /// </summary>
+    internal static IEnumerable<(int From, int To, string Words)> Ranges(IReadOnlyList<string> pages)
+    {
+        for (var from = 0; from < pages.Count;)
+        {
+            var to = from;
+            while (to + 1 < pages.Count && Kind(pages[to + 1]) is { Length: > 0 } kind && kind == Kind(pages[from]))
+            {
+                to++;
+            }
+
+            yield return (from, to, to == from ? pages[from]
+                : Marks(pages[from]) + (Marks(pages[from]) == Marks(pages[to]) ? "" : " to " + Marks(pages[to])) + Kind(pages[from]));
+            from = to + 1;
+        }
+    }
+
+    /// <summary>What a page shows, without the marks it shows it of; empty where it shows several things.</summary>
+    private static string Kind(string page) =>
+        page.Contains("; ", StringComparison.Ordinal) || page.IndexOf(" · ", StringComparison.Ordinal) is var dot && dot < 0 ? ""
+            : page[dot..].Split(" (", 2)[0];
+
+    private static string Marks(string page) => page[..page.IndexOf(" · ", StringComparison.Ordinal)];
 
     /// <summary>Sheets of one drawing under its name: <c>Story pole · sheets A1, B1 of 5</c>.</summary>
     private static IEnumerable<string> Together(IEnumerable<string> titles) => titles

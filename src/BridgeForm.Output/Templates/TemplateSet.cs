@@ -91,12 +91,16 @@ public static class TemplateSet
             }
         }
 
-        var wedges = pieces.SelectMany(p => new[] { (Piece: p, Cut: p.Near), (Piece: p, Cut: p.Far) })
+        var wedges = pieces.SelectMany(p => new[] { (Piece: p, Cut: p.Near, IsNear: true), (Piece: p, Cut: p.Far, IsNear: false) })
             .Where(w => w.Cut.Wedge > 0)
             .GroupBy(w => CutKeys.Tenths(w.Cut.Wedge), StringComparer.Ordinal);
         foreach (var group in wedges)
         {
-            yield return WedgeBlock.Draw(new CutUse([.. group.Select(w => w.Piece).Distinct()]), group.First().Cut, units);
+            var blocks = group.Select(w => TaperBlock.For(
+                w.Piece.Shape.Width, w.Piece.Shape.Thickness, Math.Abs(w.Cut.Mitre), Math.Abs(w.Cut.Bevel), w.Cut.Wedge,
+                CutWays.ThinAtBlade(w.IsNear, w.Cut), shop.Hold));
+            yield return WedgeBlock.Draw(
+                new CutUse([.. group.Select(w => w.Piece).Distinct()]), group.First().Cut, blocks.MaxBy(b => b.Length)!, units);
         }
     }
 }

@@ -29,14 +29,8 @@ public enum CutWay
 /// <summary>Ways to cut ends, by the tools at hand.</summary>
 public static class CutWays
 {
-    /// <summary>Highest cut of a table saw, metres. Common practice, no source.</summary>
-    public const double TableDepth = 0.075;
-
     /// <summary>Deepest cut of a hand-held circular saw, metres. Common practice, no source.</summary>
     public const double CircularDepth = 0.060;
-
-    /// <summary>Highest cut of a band saw, metres. Common practice, no source.</summary>
-    public const double BandHeight = 0.150;
 
     // What such tools commonly reach (common practice, no source). Metres, radians.
     internal const double MostTilt = Math.PI / 4;
@@ -56,14 +50,16 @@ public static class CutWays
 
     /// <summary>What it is called for a stick: with how it is gone about where one pass does not go through.</summary>
     public static string Words(EndCut cut, CutStock stock) =>
-        Words(cut.Way) + (FromBothFaces(cut, stock) ? ", marked on and cut from both faces" : "");
+        Words(cut.Way) + (cut.OnEdge ? ", the piece on its edge"
+            : FromBothFaces(cut, stock) ? ", marked on and cut from both faces" : "");
 
     /// <summary>The circular saw does not go through: the line is marked on both faces, and cut from either.</summary>
     public static bool FromBothFaces(EndCut cut, CutStock stock) =>
         cut.Way == CutWay.CircularSaw && stock.Thickness / Elementary.Cos(cut.Bevel) > CircularDepth;
 
     /// <summary>
-    /// The cheapest way that the tools at hand reach, with width and thickness at its setting. A block makes up for a mitre
+    /// The cheapest way that the tools at hand reach, with width and thickness at its setting, the piece flat or, where that fails, on
+    /// its narrow edge. A block makes up for a mitre
     /// beyond the saw's limit, and for nothing else, where it holds the piece (<see cref="Holding.FitsBlock"/>).
     /// </summary>
     /// <param name="stock">The stick.</param>
@@ -71,32 +67,52 @@ public static class CutWays
     /// <param name="cut">Angles of that end.</param>
     /// <param name="over">How much of the mitre lies beyond the saw's limit, radians; 0 for none.</param>
     /// <param name="shop">Tools.</param>
-    internal static CutWay Choose(CutStock stock, bool near, EndCut cut, double over, ShopParameters shop)
+    internal static (CutWay Way, bool OnEdge) Choose(CutStock stock, bool near, EndCut cut, double over, ShopParameters shop)
     {
         var (mitre, bevel) = (Math.Abs(cut.Mitre), Math.Abs(cut.Bevel));
-        var (width, thick) = (stock.Width, stock.Thickness);
-        if (shop.Tools.HasFlag(ShopTools.MitreSaw) && bevel - shop.BevelLimit <= Tolerances.SawStop)
+        var thick = stock.Thickness;
+        if (shop.Tools.HasFlag(ShopTools.MitreSaw))
         {
-            var most = SawPath.Longest(shop.Saw, thick, bevel) + Tolerances.RoundOff;
-            if (over <= 0 && SawPath.Across(width, thick, mitre, bevel) <= most)
+            if (IsPlain(stock, cut, shop))
             {
-                return CutWay.Saw;
+                return (CutWay.Saw, false);
             }
 
-            if (over > 0 && SawPath.OnBlock(width, thick, mitre, bevel, over, ThinAtBlade(near, cut)) <= most
-                && Holding.FitsBlock(stock, near, cut, over, shop.Hold))
+            if (!stock.IsRound && IsPlain(stock.On(edge: true), Lying.Rolled(cut), shop))
             {
-                return CutWay.SawWithBlock;
+                return (CutWay.Saw, true);
+            }
+
+            if (over > 0 && bevel - shop.BevelLimit <= Tolerances.SawStop && FitsBlock(stock, near, cut, over, shop))
+            {
+                return (CutWay.SawWithBlock, false);
             }
         }
 
         var plain = bevel <= Tolerances.SameCut;
-        return shop.Tools.HasFlag(ShopTools.CircularSaw)
+        return (shop.Tools.HasFlag(ShopTools.CircularSaw)
             && ((bevel <= MostTilt && thick / Elementary.Cos(bevel) <= CircularDepth) || (plain && thick <= 2 * CircularDepth))
             ? CutWay.CircularSaw
-            : shop.Tools.HasFlag(ShopTools.TableSaw) && plain && mitre >= LeastTaper && thick <= TableDepth ? CutWay.TaperJig
-            : shop.Tools.HasFlag(ShopTools.BandSaw) && bevel <= MostTilt && thick <= BandHeight ? CutWay.BandSaw
-            : CutWay.HandSaw;
+            : shop.Tools.HasFlag(ShopTools.TableSaw) && plain && mitre >= LeastTaper && thick <= shop.Saw.TableDepth ? CutWay.TaperJig
+            : shop.Tools.HasFlag(ShopTools.BandSaw) && bevel <= MostTilt && thick <= shop.Saw.BandHeight ? CutWay.BandSaw
+            : CutWay.HandSaw, false);
+    }
+
+    /// <summary>Against the fence, as it lies: both angles can be set, and the blade goes through.</summary>
+    private static bool IsPlain(CutStock stock, EndCut cut, ShopParameters shop)
+    {
+        var (mitre, bevel) = (Math.Abs(cut.Mitre), Math.Abs(cut.Bevel));
+        return mitre - shop.MitreLimit <= Tolerances.SawStop && bevel - shop.BevelLimit <= Tolerances.SawStop
+            && SawPath.Across(stock.Width, stock.Thickness, mitre, bevel)
+                <= SawPath.Longest(shop.Saw, stock.Thickness, bevel) + Tolerances.RoundOff;
+    }
+
+    private static bool FitsBlock(CutStock stock, bool near, EndCut cut, double over, ShopParameters shop)
+    {
+        var (mitre, bevel, width, thick) = (Math.Abs(cut.Mitre), Math.Abs(cut.Bevel), stock.Width, stock.Thickness);
+        var block = TaperBlock.For(width, thick, mitre, bevel, over, ThinAtBlade(near, cut), shop.Hold);
+        return SawPath.OnBlock(width, thick, mitre, bevel, block) <= SawPath.Longest(shop.Saw, thick, bevel) + Tolerances.RoundOff
+            && Holding.FitsBlock(stock, near, cut, block, shop.Hold);
     }
 
     /// <summary>

@@ -86,6 +86,16 @@ public sealed record EndCut(double Mitre, double Bevel, double Edge, bool InReac
     /// <summary>How it is made with the tools at hand.</summary>
     public CutWay Way { get; init; } = Wedge > 0 ? CutWay.SawWithBlock : InReach ? CutWay.Saw : CutWay.HandSaw;
 
+    /// <summary>The saw reaches it with the piece rolled a quarter turn onto its narrow edge, and not flat.</summary>
+    public bool OnEdge { get; init; }
+
+    /// <summary>The mitre as the piece lies on the saw: on its edge, the line across its narrow face, seen the other way.</summary>
+    public double SawMitre => OnEdge ? -Edge : Mitre;
+
+    /// <summary>Tilt of the blade as the piece lies on the saw.</summary>
+    public double SawBevel => OnEdge ? Quantities.Elementary.Asin(
+        Quantities.Elementary.Sin(Mitre) * Quantities.Elementary.Cos(Bevel)) : Bevel;
+
     /// <summary>Out of the saw's reach in a way that no block cures. Cut to a printed template by other means.</summary>
     public bool NeedsTemplate => Way is not (CutWay.Saw or CutWay.SawWithBlock);
 }

@@ -143,12 +143,16 @@ public static class SawReach
     public static EndCut Measure(CutStock stock, bool near, ShopParameters shop)
     {
         var end = near ? stock.Near : stock.Far;
-        var m = end.Normal.X < 0 ? -end.Normal : end.Normal;
-        var cut = new EndCut(
-            Elementary.Atan2(m.Y, m.X), Elementary.Asin(Math.Clamp(m.Z, -1, 1)), Elementary.Atan2(m.Z, m.X), InReach: true, Wedge: 0);
+        var cut = Lying.Cut(end.Normal);
         var over = Math.Abs(cut.Mitre) - shop.MitreLimit;
         var beyond = over <= Tolerances.SawStop ? 0 : over;
-        var way = CutWays.Choose(stock, near, cut, beyond, shop);
-        return cut with { InReach = way == CutWay.Saw, Wedge = way == CutWay.SawWithBlock ? beyond : 0, Way = way };
+        var (way, onEdge) = CutWays.Choose(stock, near, cut, beyond, shop);
+        return cut with
+        {
+            InReach = way == CutWay.Saw,
+            Wedge = way == CutWay.SawWithBlock ? beyond : 0,
+            Way = way,
+            OnEdge = onEdge,
+        };
     }
 }

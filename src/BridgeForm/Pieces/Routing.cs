@@ -69,7 +69,7 @@ public static class Routing
     }
 
     /// <summary>How deep the bit goes: through, from a wide face, and to the floor of a channel that is up. Metres.</summary>
-    private static double Deepest(CutStock stock, StockFace face) => OnWide(face)
+    public static double Deepest(CutStock stock, StockFace face) => OnWide(face)
         ? stock.Thickness
         : stock.Channels.Where(c => c.Face == face).Select(c => c.Depth).DefaultIfEmpty(0).Max();
 

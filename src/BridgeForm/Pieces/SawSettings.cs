@@ -176,8 +176,7 @@ public static class SawSettings
     /// <summary>The plane of a cut through the point where the exact one meets the stick's axis, looking the same way.</summary>
     private static Plane Turned(Plane exact, EndCut cut)
     {
-        var (cosB, sinB) = (Elementary.Cos(cut.Bevel), Elementary.Sin(cut.Bevel));
-        var normal = new Vector3d(cosB * Elementary.Cos(cut.Mitre), cosB * Elementary.Sin(cut.Mitre), sinB);
+        var normal = Lying.Normal(cut.Mitre, cut.Bevel);
         var middle = new Vector3d(exact.XAt(0, 0), 0, 0);
         return Plane.Through(middle, exact.Normal.X < 0 ? -normal : normal);
     }
@@ -201,6 +200,10 @@ public static class SawSettings
             Cut = _exact;
         }
 
+        private double Mitre => _exact.SawMitre;
+
+        private double Bevel => _exact.SawBevel;
+
         /// <summary>The cut as it is made.</summary>
         public EndCut Cut { get; private set; }
 
@@ -219,21 +222,21 @@ public static class SawSettings
         /// <summary>Settings by that step, within one of the saw's, that open it by no more than a gap; none of other cuts.</summary>
         public HashSet<Setting> Candidates(double most, double step) => _exact.Way != CutWay.Saw ? [] : IsSquare ? [new Setting(0, 0)] :
         [
-            .. Steps(_exact.Mitre, step, _shop.MitreLimit)
-                .SelectMany(m => Steps(_exact.Bevel, step, _shop.BevelLimit).Select(b => new Setting(m, b)))
+            .. Steps(Mitre, step, _shop.MitreLimit)
+                .SelectMany(m => Steps(Bevel, step, _shop.BevelLimit).Select(b => new Setting(m, b)))
                 .Where(s => GapOf(s) <= most + Tolerances.RoundOff),
         ];
 
-        private bool IsSquare => Math.Abs(_exact.Mitre) < Square && Math.Abs(_exact.Bevel) < Square;
+        private bool IsSquare => Math.Abs(Mitre) < Square && Math.Abs(Bevel) < Square;
 
         /// <summary>Within one of the saw's steps; a square end is near to none but square.</summary>
         public bool IsNear(Setting setting) => IsSquare ? setting == new Setting(0, 0) :
-            Math.Abs(setting.Mitre - Math.Abs(_exact.Mitre)) <= _shop.Saw.Step + Tolerances.RoundOff
-            && Math.Abs(setting.Bevel - Math.Abs(_exact.Bevel)) <= _shop.Saw.Step + Tolerances.RoundOff;
+            Math.Abs(setting.Mitre - Math.Abs(Mitre)) <= _shop.Saw.Step + Tolerances.RoundOff
+            && Math.Abs(setting.Bevel - Math.Abs(Bevel)) <= _shop.Saw.Step + Tolerances.RoundOff;
 
         /// <summary>How far a setting opens it, metres.</summary>
         public double GapOf(Setting setting) => SawSettings.Gap(
-            _piece.Shape, _exact.Mitre, _exact.Bevel, Signed(setting.Mitre, _exact.Mitre), Signed(setting.Bevel, _exact.Bevel));
+            _piece.Shape.For(_exact), Mitre, Bevel, Signed(setting.Mitre, Mitre), Signed(setting.Bevel, Bevel));
 
         /// <summary>Takes the nearest of some settings; false, and nothing changed, where there is none.</summary>
         public bool TryTake(IEnumerable<Setting> settings)
@@ -243,9 +246,10 @@ public static class SawSettings
                 return false;
             }
 
-            var (mitre, bevel) = (Signed(setting.Mitre, _exact.Mitre), Signed(setting.Bevel, _exact.Bevel));
-            var edge = Elementary.Atan(Elementary.Tan(bevel) / Elementary.Cos(mitre));
-            (Cut, Gap, Taken) = (_exact with { Mitre = mitre, Bevel = bevel, Edge = edge }, GapOf(setting), setting);
+            var set = Lying.Cut(Lying.Normal(Signed(setting.Mitre, Mitre), Signed(setting.Bevel, Bevel)));
+            var cut = _exact.OnEdge ? Lying.Rolled(set, back: true) : set;
+            (Cut, Gap, Taken) = (
+                _exact with { Mitre = cut.Mitre, Bevel = cut.Bevel, Edge = cut.Edge }, GapOf(setting), setting);
             return true;
         }
 

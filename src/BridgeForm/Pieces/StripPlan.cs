@@ -137,7 +137,7 @@ public static class StripPlan
         return new StripSetup
         {
             Pieces = pieces,
-            Way = Way(pieces.Max(p => p.Taper.Width), best.Tilt, shop.Tools),
+            Way = Way(pieces.Max(p => p.Taper.Width), best.Tilt, shop),
             Tilt = best.Tilt,
             Thick = best.Thick,
             Gap = best.Gap,
@@ -145,9 +145,11 @@ public static class StripPlan
         };
     }
 
-    private static RipWay Way(double width, double tilt, ShopTools tools) =>
-        tools.HasFlag(ShopTools.TableSaw) && tilt <= CutWays.MostTilt && width / Elementary.Cos(tilt) <= CutWays.TableDepth
+    private static RipWay Way(double width, double tilt, ShopParameters shop) =>
+        shop.Tools.HasFlag(ShopTools.TableSaw) && tilt <= CutWays.MostTilt
+            && width / Elementary.Cos(tilt) <= shop.Saw.TableDepth + Tolerances.RoundOff
             ? RipWay.TableSaw
-            : tools.HasFlag(ShopTools.BandSaw) && tilt <= CutWays.MostTilt && width <= CutWays.BandHeight ? RipWay.BandSaw
+            : shop.Tools.HasFlag(ShopTools.BandSaw) && tilt <= CutWays.MostTilt && width <= shop.Saw.BandHeight + Tolerances.RoundOff
+            ? RipWay.BandSaw
             : RipWay.Hand;
 }

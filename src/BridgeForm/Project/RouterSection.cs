@@ -6,7 +6,7 @@ namespace BridgeForm.Project;
 
 /// <summary>A router bit. Metres.</summary>
 /// <param name="Diameter">Diameter.</param>
-/// <param name="Reach">How deep it cuts; null where the file does not say, which counts as deep enough.</param>
+/// <param name="Reach">How deep it cuts; null where the file does not say: then nothing is judged by it, and the files say so.</param>
 public sealed record RouterBit(double Diameter, double? Reach = null);
 
 /// <summary>The router table: what it takes and which bits there are. Metres.</summary>
@@ -55,7 +55,7 @@ internal static class RouterSection
                     "A bit",
                     [
                         Define.Length("diameter", "Its diameter", "1/64 in", "2 in").Needed("1/4 in", "6 mm"),
-                        Define.Length("reach", "How deep it cuts; left out, deep enough", "1/64 in", "12 in"),
+                        Define.Length("reach", "How deep it cuts; left out, not checked, and each file says how deep it must", "1/64 in", "12 in"),
                     ]),
                 0,
                 20),

@@ -76,6 +76,8 @@ internal static class ShopSection
                     SawSection.Step,
                 ]).Starting(),
             SawSection.Tools,
+            SawSection.TableDepth,
+            SawSection.BandHeight,
             Define.Length("router_bit", "Diameter of the router bit", "1/64 in", "2 in", "1/4 in", "6 mm").Starting(),
             RouterSection.Keys,
             PrintSection.Keys,

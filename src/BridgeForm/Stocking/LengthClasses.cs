@@ -48,13 +48,13 @@ internal static class LengthClasses
     ];
 
     private static bool IsStrip(Piece piece, ShopParameters shop) =>
-        StripPlan.IsRipped(piece) && !SawPath.IsShort(piece.Shape, shop.Hold);
+        StripPlan.IsRipped(piece) && !Holding.IsShort(piece, shop.Hold);
 
     private static IEnumerable<Blank> Blanks(Piece piece, Offer offer, ShopParameters shop) =>
-        Holding.Of(piece, shop) == HoldWay.Pair && offer.Gives(Holding.Pair(piece.BlankLength, shop.Hold))
+        Holding.Of(piece, shop) == HoldWay.Pair && offer.Gives(Holding.Pair(piece, shop.Hold))
             ? piece.Occurrences.Chunk(2).Select(two => new Blank(
                 piece.Mark, two[0].Id,
-                two.Length > 1 ? Holding.Pair(piece.BlankLength, shop.Hold) : piece.BlankLength + shop.Hold.Room)
+                two.Length > 1 ? Holding.Pair(piece, shop.Hold) : piece.BlankLength + Holding.Between(piece, shop.Hold))
             {
                 Second = two.Length > 1 ? two[1].Id : null,
                 Each = piece.BlankLength,
