@@ -94,7 +94,8 @@ internal static class CheckLists
 
     private static string Remarks(Piece piece, DrawingText text) => string.Join("; ", new[]
     {
-        End(RoleTable.Of(piece.Role).Ends.ShopNear, piece.Near, piece.Shape), End(RoleTable.Of(piece.Role).Ends.ShopFar, piece.Far, piece.Shape),
+        End(RoleTable.Of(piece.Role).Ends.ShopNear, piece.Near, piece.Shape),
+        End(RoleTable.Of(piece.Role).Ends.ShopFar, piece.Far, piece.Shape),
         TaperText(piece, text),
         piece.Shape.Channels.IsEmpty ? "" : Counted(piece.Shape.Channels.Length, "channel"),
         piece.Shape.Holes.IsEmpty ? "" : Counted(piece.Shape.Holes.Length, "hole"),

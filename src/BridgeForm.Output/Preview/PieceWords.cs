@@ -72,7 +72,8 @@ internal static class PieceWords
             (false, false) => $"cut at {Degrees(cut.Mitre)} from square, blade tilted {Degrees(cut.Bevel)}",
         };
         return cut.InReach ? text + (cut.OnEdge ? ", the piece on its edge" : "")
-            : cut.NeedsTemplate ? text + "; more than the saw reaches: " + (stock is null ? CutWays.Words(cut.Way) : CutWays.Words(cut, stock))
+            : cut.NeedsTemplate ? text + "; more than the saw reaches: "
+                + (stock is null ? CutWays.Words(cut.Way) : CutWays.Words(cut, stock))
             : text + $"; more than the saw can set: hold the piece on a {Degrees(cut.Wedge)} wedge";
     }
 

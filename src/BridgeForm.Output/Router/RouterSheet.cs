@@ -50,7 +50,8 @@ internal static class RouterRemarks
 
     /// <summary>What must be looked at where the file does not say how deep the bit cuts; empty where it does.</summary>
     public static string Depth(Piece piece, RouterSetup setup, UnitSystem system) => setup.Bit.Reach is null
-        ? $"Not checked: the bit must cut {Exact(Routing.Deepest(piece.Shape, setup.FaceUp), system)} deep, and the project file does not say "
+        ? $"Not checked: the bit must cut {Exact(Routing.Deepest(piece.Shape, setup.FaceUp), system)} deep, and the project file "
+            + "does not say "
             + "how deep it does (shop.router.bits, reach)"
         : "";
 

@@ -3,6 +3,7 @@ using BridgeForm.Output.Drawing;
 using BridgeForm.Output.Templates;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.ShopSheets;
@@ -25,13 +26,14 @@ internal static class BenchPicture
     /// <summary>What is done, a sentence.</summary>
     public static string Steps(CutWay way, HoldParameters hold, DisplayUnits units) => way switch
     {
-        CutWay.CircularSaw => "Circular saw: mark the line by its template while the piece is part of a stick that lies clamped on the bench, "
-            + $"no clamp nearer to the line than {units.Length(hold.Clear)}. Clamp a straight guide along the line, on the piece that stays, as "
-            + "far off as the saw's base is wide from blade to edge (measure it on your saw, and try it on scrap). The kerf lies in what falls off, "
-            + "which hangs free.",
-        CutWay.TaperJig => "Table saw: screw or clamp the stick in a taper jig with the template's line along the jig's edge; the jig runs along the "
-            + "fence, hands on it and behind the blade.",
-        CutWay.BandSaw => "Band saw: mark the line by its template; the stick lies flat, carried on both sides; follow the line from the waste side.",
+        CutWay.CircularSaw => "Circular saw: mark the line by its template while the piece is part of a stick that lies clamped on "
+            + $"the bench, no clamp nearer to the line than {units.Length(hold.Clear)}. Clamp a straight guide along the line, on the piece "
+            + "that stays, as far off as the saw's base is wide from blade to edge (measure it on your saw, and try it on scrap). The kerf lies in "
+            + "what falls off, which hangs free. Where the guide lies beside the stick, a scrap as thick as the stick lies under it and the saw's base.",
+        CutWay.TaperJig => "Table saw: screw or clamp the stick in a taper jig with the template's line along the jig's edge; the "
+            + "jig runs along the fence, hands on it and behind the blade.",
+        CutWay.BandSaw => "Band saw: mark the line by its template; the stick lies flat, carried on both sides; follow the line "
+            + "from the waste side.",
         _ => "Hand saw: mark the line by its template and square it round; clamp the stick, and a straight block along the line to start "
             + "the saw against; saw in the waste, watch the line on two faces, and plane to it.",
     };
@@ -61,6 +63,10 @@ internal static class BenchPicture
         // +1 where the wood that stays lies to the right of the line.
         private readonly double _way = cut.End == PieceEnd.Near ? 1 : -1;
 
+        /// <summary>From the line's inner end along the wood to the clamp, whose near side is clear square from the line.</summary>
+        private double Square => ((shop.Hold.Clear + (shop.Hold.Clamp / 2)) / Elementary.Cos(cut.Piece.Cut(cut.End).Mitre))
+            - (Half * Elementary.Tan(Math.Abs(cut.Piece.Cut(cut.End).Mitre)));
+
         private double Half => _stock.Width / 2;
 
         private double X(double y, double side = 1) => _end.XAt(y, side * _stock.Thickness / 2);
@@ -76,7 +82,8 @@ internal static class BenchPicture
 
         public IEnumerable<SheetEntity> Stick()
         {
-            var (stay, off) = (Inner + (_way * Shown), Outer - (_way * OffCut));
+            var held = Inner + (_way * Square);
+            var (stay, off) = (Inner + (_way * Math.Max(Shown, Square + Beyond)), Outer - (_way * OffCut));
             foreach (var y in (double[])[-Half, Half])
             {
                 yield return Line(PageLayers.Cut, X(y), y, stay, y);
@@ -90,13 +97,15 @@ internal static class BenchPicture
                 yield return Line(PageLayers.Hidden, X(-Half, -1), -Half, X(Half, -1), Half);
             }
 
-            yield return PageText.Centered(At(Outer - (_way * OffCut / 2), 0).X, -0.001, "offcut", PageText.Small, layer: PageLayers.Accent);
-            var clamp = At(Inner + (_way * ((shop.Hold.Clear + (shop.Hold.Clamp / 2)) / Math.Cos(cut.Piece.Cut(cut.End).Mitre))), 0);
+            yield return PageText.Centered(
+                At(Outer - (_way * OffCut / 2), 0).X, -0.001, "offcut", PageText.Small, layer: PageLayers.Accent);
+            var clamp = At(held, 0);
             yield return new SheetCircle(PageLayers.Drill, clamp, Clamp);
-            yield return PageText.Centered(clamp.X, clamp.Y - Clamp - 0.003, "clamp, work", PageText.Small);
+            yield return PageText.Centered(clamp.X, At(0, -Half).Y - 0.004, "clamp, work", PageText.Small);
             var tail = At(stay - (_way * Beyond) - 0.025, Half);
             yield return WayMark.Draw(
-                PageLayers.Cut, tail, tail with { X = tail.X + (0.05 * SawPlan.Scale) }, tail with { Y = tail.Y - (_stock.Width / 4 * SawPlan.Scale) });
+                PageLayers.Cut, tail, tail with { X = tail.X + (0.05 * SawPlan.Scale) },
+                tail with { Y = tail.Y - (_stock.Width / 4 * SawPlan.Scale) });
             yield return PageText.Centered(At(stay - (_way * 0.03), 0).X, At(0, Half / 2).Y - 0.001, "edge 1", PageText.Small, bold: true);
         }
 
@@ -109,12 +118,12 @@ internal static class BenchPicture
             }
 
             var (ux, uy) = (X(Half) - X(-Half), _stock.Width);
-            var long_ = Math.Sqrt((ux * ux) + (uy * uy));
-            (ux, uy) = (ux / long_, uy / long_);
+            var length = Math.Sqrt((ux * ux) + (uy * uy));
+            (ux, uy) = (ux / length, uy / length);
             var off = cut.Way == CutWay.CircularSaw ? Base : 0;
             SheetPoint On(double along, double aside) => At(
                 X(-Half) + (along * ux) + (_way * aside * uy), -Half + (along * uy) - (_way * aside * ux));
-            var (from, to) = (-Beyond, long_ + Beyond);
+            var (from, to) = (-Beyond, length + Beyond);
             SheetPoint[] guide = [On(from, off), On(to, off), On(to, off + GuideWide), On(from, off + GuideWide)];
             yield return new SheetPolyline(PageLayers.Pocket, [.. guide.Select(p => new SheetVertex(p.X, p.Y))], Closed: true);
             foreach (var end in (double[])[from + (Beyond / 3), to - (Beyond / 3)])
@@ -124,12 +133,14 @@ internal static class BenchPicture
 
             if (off > 0)
             {
-                SheetPoint[] foot = [On((long_ / 2) - 0.05, -0.04), On((long_ / 2) + 0.05, -0.04), On((long_ / 2) + 0.05, off), On((long_ / 2) - 0.05, off)];
+                var (left, right) = ((length / 2) - 0.05, (length / 2) + 0.05);
+                SheetPoint[] foot = [On(left, -0.04), On(right, -0.04), On(right, off), On(left, off)];
                 yield return new SheetPolyline(PageLayers.Hidden, [.. foot.Select(p => new SheetVertex(p.X, p.Y))], Closed: true);
             }
 
-            var name = On(to, off + GuideWide);
-            yield return PageText.Left(name.X + 0.002, name.Y, off > 0 ? "guide, clamped; saw's base dashed" : "block, clamped", PageText.Small);
+            var low = guide.MinBy(p => p.Y)!;
+            yield return PageText.Centered(
+                low.X, low.Y - 0.004, off > 0 ? "guide, clamped; the saw's base dashed" : "block, clamped", PageText.Small);
         }
     }
 }

@@ -27,9 +27,11 @@ public static class SawSheet
                 + "edge lies at the fence it is edge 2; face down, the mark is on the underside. \"Edge 1 up\" or \"edge 2 up\": the stick "
                 + "is rolled a quarter turn and stands on its other edge, its marked face or its back against the fence."
                 + (model.Pieces.Any(p => p.Shape.IsRound) ? " " + TurnWords.Round : ""),
-            "Stop: along the fence from the cut's line on the upper side of the work, at the fence, to the stop's nose there. The stop is a "
+            "Stop: along the fence from the cut's line on the upper side of the work, at the fence, to the stop's nose there. The "
+                + "stop is a "
                 + "block at the fence, as high as the work, its face cut back by 45° so that nothing off the fence touches it: the "
-                + "finished end meets it with its point at the fence, even where a point further out is the farther one. First ends are cut "
+                + "finished end meets it with its point at the fence, even where a point further out is the farther one. First ends "
+                + "are cut "
                 + "without a stop, taking off no more than is needed; second ends with the first against the stop. On a wedge it is "
                 + "measured along the work's edge, and stands off the fence as its page says.",
             "Gap: what a setting that like cuts share opens at the joint, of the "
@@ -85,7 +87,10 @@ public static class SawSheet
                     .. setup.Cuts.Where(c => c.Order == 2).Select(c => WedgeStopWords(c, units)),
                 ]
                 : lead.InReach ? [.. Between(lead, shop.Saw), .. setup.Cuts.Where(c => c.IsParted).Select(c => PairWords(c, hold, units))]
-                : [BenchPicture.Steps(lead.Way, hold, units), .. setup.Cuts.Where(c => c.FromBothFaces).Select(c => BothFacesWords(c, units))],
+                : [
+                    BenchPicture.Steps(lead.Way, hold, units),
+                    .. setup.Cuts.Where(c => c.FromBothFaces).Select(c => BothFacesWords(c, units)),
+                ],
             ["Mark", "Section", "Qty", "End", "Cut", "Up", "Fence", "Arrow", "Piece, stop", "Stop", "Gap", "Hold"],
             [.. setup.Cuts.Select(c => Row(c, hold, units))]);
     }
@@ -113,7 +118,8 @@ public static class SawSheet
     private static string PairWords(SawCut cut, HoldParameters hold, DisplayUnits units) =>
         $"{cut.Piece.Mark}: two from a blank of {units.Length(Holding.Pair(cut.Piece, hold))}. First both first ends, at the ends of the "
             + $"blank; then mark {units.Length(cut.Stop!.Value)} from each and part it at that line, without a stop: the clamp holds the "
-            + $"{units.Length(Holding.Between(cut.Piece, hold))} between the two, {units.Length(hold.Clear)} from the blade, and the piece comes off free.";
+            + $"{units.Length(Holding.Between(cut.Piece, hold))} between the two, {units.Length(hold.Clear)} from the blade, and "
+            + "the piece comes off free.";
 
     private static string BothFacesWords(SawCut cut, DisplayUnits units) =>
         $"{cut.Piece.Mark}, {SawSetup.EndName(cut)} end: {units.Length(cut.Piece.Shape.Thickness)} is more than the "

@@ -87,8 +87,10 @@ internal static class StripSheet
             + $"board holds first, and rip no length under {words.Either("12 in", "300 mm")}.";
         if (setup.Way == RipWay.Hand)
         {
-            yield return $"None of shop.tools rips this: a table saw does to {words.Size(saw.TableDepth)} of width (shop.table_saw), a band "
-                + $"saw to {words.Size(saw.BandHeight)} (shop.band_saw). Have a joiner's shop rip it; or gauge both lines on ends and edges, as the "
+            yield return $"None of shop.tools rips this: a table saw does to {words.Size(saw.TableDepth)} of width "
+                + "(shop.table_saw), a band "
+                + $"saw to {words.Size(saw.BandHeight)} (shop.band_saw). Have a joiner's shop rip it; or gauge both lines on ends "
+                + "and edges, as the "
                 + "template of the end grain shows (make --templates MARK), rip beside them by hand and plane to them.";
             yield break;
         }

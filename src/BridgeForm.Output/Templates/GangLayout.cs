@@ -90,11 +90,13 @@ internal static class GangLayout
                 : FormattableString.Invariant($"Gang of {count}: {use.Marks} · plan, not to scale"),
             [
                 .. use.Notes(units),
-                (count == 1 ? $"Clamp it, {WrapAround.FaceName(channel.Face)} on top, crown down on the bench, so that it is up in service, "
+                (count == 1 ? $"Clamp it, {WrapAround.FaceName(channel.Face)} on top, crown down on the bench, so that it is up in "
+                    + "service, "
                     : $"Clamp them side by side, {WrapAround.FaceName(channel.Face)} on top, faces flush, crown down on the bench, so that "
                     + "it is up in service, left ends flush against a batten. ")
                     + (count == 1 ? "between two scraps as wide that keep the router level. " : "")
-                    + $"Mark center lines and knife lines {(trueSize ? "from the true-size stick" : "from the batten that the layout stick's page "
+                    + $"Mark center lines and knife lines "
+                    + $"{(trueSize ? "from the true-size stick" : "from the batten that the layout stick's page "
                     + "marks")} across {(count == 1 ? "it" : "all of them")}, score the knife lines, rout against a straight-edge.",
                 Routing(channel, bit, units),
                 .. use.Pieces.Where(p => p.Shape.Channels.Any(c => Math.Abs(c.FloorSlope) > Tolerances.LevelFloor))

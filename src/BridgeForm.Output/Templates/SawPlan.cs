@@ -170,7 +170,7 @@ internal sealed record SawPlan(CutStock Stock, double Mitre, double Bevel, doubl
     }
 
     /// <summary>
-    /// Where the work is clamped, as far square from the blade's path as hold says: in the middle of its width, on a block near the edge that it
+    /// Where the work is clamped, as far square from its path as hold says: in the middle of its width, on a block near the edge that it
     /// bears on, and where a piece is parted from a blank on the blank.
     /// </summary>
     private SheetPoint ClampAt => On(ClampAlong, Wedge > 0 ? Holding.ClampAcross(Stock.Width, Hold) : Stock.Width / 2);

@@ -42,7 +42,8 @@ internal static class WedgeBlock
                 $"Saw set to {Numbers.DegreeText(Math.Abs(cut.Mitre) - cut.Wedge)}, wedge {Numbers.DegreeText(cut.Wedge)}: together "
                     + "the miter of "
                     + $"{Numbers.DegreeText(Math.Abs(cut.Mitre))}. {Printed(length, units)} along the fence, "
-                    + $"{Printed(thin, units)} and {Printed(thick, units)} thick at its ends, by caliper; as high as the fence; screw layers "
+                    + $"{Printed(thin, units)} and {Printed(thick, units)} thick at its ends, by caliper; as high as the fence; "
+                    + "screw layers "
                     + "together if need be.",
                 .. Cautions(units.System),
             ],

@@ -17,7 +17,9 @@ public enum HoldWay
     Pair,
 }
 
-/// <summary>What holds a piece at the saw: a clamp no nearer to the blade's path, square to it, than <see cref="HoldParameters.Clear"/>.</summary>
+/// <summary>
+/// What holds a piece at the saw: a clamp no nearer to the blade's path, square to it, than <see cref="HoldParameters.Clear"/>.
+/// </summary>
 public static class Holding
 {
     /// <summary>

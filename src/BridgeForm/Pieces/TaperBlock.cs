@@ -11,24 +11,31 @@ namespace BridgeForm.Pieces;
 /// <param name="ThinAtBlade">The piece lies to the right of the blade, and the block's thin end beside it.</param>
 /// <param name="ThinEnd">Thickness of the thin end.</param>
 /// <param name="Length">Along the fence.</param>
-public sealed record TaperBlock(double Wedge, bool ThinAtBlade, double ThinEnd, double Length)
+/// <param name="Setting">The saw's mitre.</param>
+public sealed record TaperBlock(double Wedge, bool ThinAtBlade, double ThinEnd, double Length, double Setting)
 {
-    // From the thick end to where the blade meets the work, along the fence. Common practice, no source.
-    private const double BesideBlade = 0.020;
+    // Between the block and the blade's path, along the fence. Common practice, no source.
+    private const double ClearOfPath = 0.020;
 
     /// <summary>Thickness of the thick end.</summary>
     public double ThickEnd => ThinEnd + (Length * Elementary.Tan(Wedge));
 
     /// <summary>
-    /// From the block to where the blade meets the work's edge, along the fence. A steep slope carried on meets the fence before that,
-    /// and then the block's thin end stands that much nearer.
+    /// From the block to where the blade meets the work's edge, along the fence. To the right a steep slope carried on may meet the fence
+    /// before that, and then the block's thin end stands that much nearer; to the left the blade's path begins at the fence, and has run
+    /// OffAtBlade · tan(setting) to the right by then.
     /// </summary>
-    public double Beside => ThinAtBlade ? Math.Min(BesideBlade, ThinEnd / Elementary.Tan(Wedge)) : BesideBlade;
+    public double Beside => ThinAtBlade
+        ? Math.Min(ClearOfPath, ThinEnd / Elementary.Tan(Wedge))
+        : ClearOfPath + (OffAtBlade * Elementary.Tan(Setting));
 
-    /// <summary>How far the work's edge lies off the fence where the blade meets it: the block's slope carried on.</summary>
+    /// <summary>
+    /// How far the work's edge lies off the fence where the blade meets it: the block's slope carried on. To the left off = thick +
+    /// (clear + off · tan s) · tan w, solved for off.
+    /// </summary>
     public double OffAtBlade => ThinAtBlade
         ? ThinEnd - (Beside * Elementary.Tan(Wedge))
-        : ThickEnd + (Beside * Elementary.Tan(Wedge));
+        : (ThickEnd + (ClearOfPath * Elementary.Tan(Wedge))) / (1 - (Elementary.Tan(Setting) * Elementary.Tan(Wedge)));
 
     /// <summary>The block for a cut.</summary>
     /// <param name="width">Width of the work.</param>
@@ -41,11 +48,10 @@ public sealed record TaperBlock(double Wedge, bool ThinAtBlade, double ThinEnd, 
     public static TaperBlock For(
         double width, double thickness, double mitre, double bevel, double wedge, bool thinAtBlade, HoldParameters hold)
     {
-        var clamp = Math.Abs(Holding.ClampAlong(width, thickness, mitre, bevel, onBlock: true, right: thinAtBlade, hold)) + (hold.Clamp / 2);
-        var bare = new TaperBlock(wedge, thinAtBlade, hold.BlockThin, 0);
-        return bare with
-        {
-            Length = Rounding.Up(Math.Max(hold.Room, (clamp * Elementary.Cos(wedge)) - bare.Beside), hold.BlockStep),
-        };
+        var middle = Holding.ClampAlong(width, thickness, mitre, bevel, onBlock: true, right: thinAtBlade, hold);
+        var clamp = Math.Abs(middle) + (hold.Clamp / 2);
+        var beside = Math.Min(ClearOfPath, hold.BlockThin / Elementary.Tan(wedge));
+        var length = Rounding.Up(Math.Max(hold.Room, (clamp * Elementary.Cos(wedge)) - beside), hold.BlockStep);
+        return new TaperBlock(wedge, thinAtBlade, hold.BlockThin, length, mitre - wedge);
     }
 }

@@ -55,7 +55,8 @@ internal static class RouterSection
                     "A bit",
                     [
                         Define.Length("diameter", "Its diameter", "1/64 in", "2 in").Needed("1/4 in", "6 mm"),
-                        Define.Length("reach", "How deep it cuts; left out, not checked, and each file says how deep it must", "1/64 in", "12 in"),
+                        Define.Length(
+                            "reach", "How deep it cuts; left out, not checked, and each file says how deep it must", "1/64 in", "12 in"),
                     ]),
                 0,
                 20),

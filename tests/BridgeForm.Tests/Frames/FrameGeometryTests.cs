@@ -24,7 +24,7 @@ public class FrameGeometryTests
         Assert.Equal(10, Math.Abs(Bridges.Degrees(foot.Mitre)), 1e-9);
         Assert.Equal(70, Math.Abs(Bridges.Degrees(top.Mitre)), 1e-9);
         Assert.Equal(0, foot.Bevel, 1e-12);
-        Assert.Equal(20, Bridges.Degrees(top.Wedge), 1e-9);
+        Assert.Equal(CutWay.CircularSaw, top.Way);
     }
 
     // Common practice, no source: a 5/8 in channel is laid out 5/16 in to either side of its centre line.

@@ -51,9 +51,9 @@ public class SawReachTests
 
     // Common practice, no source: a 70° cut is made with the saw at 50° and a 20° wedge; 45° + 10° = 55° (woodworkers' advice).
     [Theory]
-    [InlineData(70, 50, 20)]
+    [InlineData(58, 50, 8)]
     [InlineData(55, 45, 10)]
-    [InlineData(-70, 50, 20)]
+    [InlineData(-58, 50, 8)]
     [InlineData(50, 50, 0)]
     [InlineData(30, 50, 0)]
     public void Wedge_makes_up_for_what_the_saw_lacks(double mitre, double limit, double wedge)
@@ -82,19 +82,44 @@ public class SawReachTests
         }
     }
 
-    // A blade of radius R whose middle stops d above the table: its chord at the table is the crosscut, its lowest point reaches H = R − d
-    // into the wood. Half a chord at height t: √(R² − (d + t)²).
+    // A blade of radius R comes down from above until its axis is a above the table: every point of the wood, from the table up to the
+    // collar and from the fence to the crosscut, lies within its disc there. At the table the chord is the shortest.
     [Theory]
-    [InlineData(0.127, 0.03, 0.038)]
-    [InlineData(0.127, 0.03, 0.089)]
-    [InlineData(0.152, 0.06, 0.0635)]
-    public void A_blade_that_does_not_slide_cuts_a_chord(double radius, double middle, double thick)
+    [InlineData(0.127, 0.080)]
+    [InlineData(0.152, 0.115)]
+    public void A_blade_that_comes_down_covers_all_wood_over_its_chord_at_the_table(double radius, double axis)
     {
-        var saw = new SawParameters(2 * Math.Sqrt((radius * radius) - (middle * middle)), radius - middle, Slides: false, Step: 0.01);
-        var half = Math.Sqrt((radius * radius) - ((middle + thick) * (middle + thick)));
-        Assert.Equal(2 * half, SawPath.Longest(saw, thick, 0), 1e-9);
-        Assert.Equal(0, SawPath.Longest(saw, radius - middle + 0.001, 0));
-        Assert.Equal(SawPath.Longest(saw, thick / Math.Cos(0.3), 0), SawPath.Longest(saw, thick, 0.3), 1e-12);
+        var half = Math.Sqrt((radius * radius) - (axis * axis));
+        var saw = new SawParameters(2 * half, axis - 0.025, Slides: false, Step: 0.01);
+        foreach (var thick in (double[])[0.01, 0.02, saw.Height])
+        {
+            var most = SawPath.Longest(saw, thick, 0);
+            Assert.Equal(2 * half, most, 1e-12);
+            for (var i = 0; i <= 20; i++)
+            {
+                for (var k = 0; k <= 20; k++)
+                {
+                    var (x, z) = ((most * i / 20) - half, thick * k / 20);
+                    Assert.InRange((x * x) + ((z - axis) * (z - axis)), 0, (radius * radius) + 1e-12);
+                }
+            }
+        }
+
+        Assert.Equal(0, SawPath.Longest(saw, saw.Height + 0.001, 0));
+        Assert.Equal(0, SawPath.Longest(saw, (saw.Height * Math.Cos(0.3)) + 0.001, 0.3));
+    }
+
+    // A saw that does not slide, 8 in and 3-7/8 in: a 4x4 is square within both.
+    [Fact]
+    public void A_small_saw_cuts_a_post_square()
+    {
+        var shop = Bridges.Read(Bridges.Garden
+            + "\nshop: { saw: { sliding: false, height: 3-7/8 in }, tools: [mitre-saw, table-saw], table_saw: 3 in, band_saw: 10 in }").Shop;
+        Assert.Equal(8 * 0.0254, shop.Saw.Crosscut, 1e-12);
+        Assert.Equal(CutWay.Saw, SawReach.Measure(Inches(3.5, 3.5), near: true, shop).Way);
+        Assert.Equal(CutWay.HandSaw, SawReach.Measure(Inches(9.25, 1.5), near: true, shop).Way);
+        Assert.Equal((3 * 0.0254, 10 * 0.0254), (shop.Saw.TableDepth, shop.Saw.BandHeight), Almost);
+        Assert.Equal(9 * 0.0254, Bridges.Read(Bridges.Garden + "\nshop: { saw: { sliding: false, crosscut: 9 in } }").Shop.Saw.Crosscut, 1e-12);
     }
 
     // Capacities that makers print of a sliding 12 in saw (from memory): 12 in at 90° and about 8-1/2 in of board at 45°; 3-5/8 in of
@@ -127,30 +152,40 @@ public class SawReachTests
         Assert.Equal(along.Max() - along.Min(), SawPath.Across(width, thick, a, b), 1e-9);
     }
 
-    // By hand: a 3-1/2 in brace cut at 70° is a line of 3.5 / cos 70° = 10.23 in; the block's thin end of 12 mm, along a blade at 50°, is
-    // 0.735 in more. Away from the blade's thin end it would be 220 mm · tan 20° = 3.15 in thicker, 4.90 in more along the blade.
+    // By hand, a 3-1/2 in brace cut at 55°, block 5°, metric: the clamp's middle lies (150 + 25) / cos 55° = 305.1 mm and 25 · tan 55° =
+    // 35.7 mm along, its far side 25 mm more: 365.8 mm, · cos 5° less 20 mm is 344.4 mm, so the block is 350 mm long, 12 mm and
+    // 12 + 350 · tan 5° = 42.6 mm thick. The line is 88.9 / cos 55° = 155.0 mm; the slope at the blade 12 − 20 · tan 5° = 10.25 mm,
+    // 15.9 mm along a blade at 50°. The other way round the clamp's far side lies 305.1 − 35.7 + 25 = 294.4 mm off: 280 mm long, 36.5 mm
+    // thick; (36.5 + 20 · tan 5°) / (1 − tan 50° · tan 5°) = 42.7 mm at the blade, 66.4 mm along it.
     [Fact]
-    public void The_demo_brace_by_hand()
+    public void A_brace_on_a_block_by_hand()
     {
-        double m = Bridges.Radians(70), w = Bridges.Radians(20), width = 3.5 * 0.0254;
-        Assert.Equal(10.968, SawPath.OnBlock(width, 0.038, m, 0, w, thinAtBlade: true) / 0.0254, 0.002);
-        Assert.Equal(10.968 + 4.905, SawPath.OnBlock(width, 0.038, m, 0, w, thinAtBlade: false) / 0.0254, 0.003);
+        var hold = HoldParameters.For(BridgeForm.Quantities.UnitSystem.Metric);
+        double m = Bridges.Radians(55), w = Bridges.Radians(5), width = 0.0889;
+        var thin = TaperBlock.For(width, 0.038, m, 0, w, thinAtBlade: true, hold);
+        Assert.Equal((0.350, 0.0426), (thin.Length, thin.ThickEnd), Almost);
+        Assert.Equal(0.1550 + 0.0159, SawPath.OnBlock(width, 0.038, m, 0, thin), 1e-4);
+        var thick = TaperBlock.For(width, 0.038, m, 0, w, thinAtBlade: false, hold);
+        Assert.Equal((0.280, 0.0365), (thick.Length, thick.ThickEnd), Almost);
+        Assert.Equal(0.1550 + 0.0664, SawPath.OnBlock(width, 0.038, m, 0, thick), 1e-4);
     }
+
+    private static bool Almost((double A, double B) a, (double A, double B) b) => Math.Abs(a.A - b.A) < 1e-9 && Math.Abs(a.B - b.B) < 1e-4;
 
     // The same brace in one shop after the other: whatever is taken away, the next way is told, and nothing that does not reach.
     [Theory]
     [InlineData(12, ShopTools.MitreSaw | ShopTools.CircularSaw, CutWay.SawWithBlock)]
-    [InlineData(10.9, ShopTools.MitreSaw | ShopTools.CircularSaw, CutWay.CircularSaw)]
-    [InlineData(10.9, ShopTools.MitreSaw | ShopTools.TableSaw | ShopTools.BandSaw, CutWay.TaperJig)]
+    [InlineData(6.5, ShopTools.MitreSaw | ShopTools.CircularSaw, CutWay.CircularSaw)]
+    [InlineData(6.5, ShopTools.MitreSaw | ShopTools.TableSaw | ShopTools.BandSaw, CutWay.TaperJig)]
     [InlineData(12, ShopTools.BandSaw, CutWay.BandSaw)]
     [InlineData(12, ShopTools.None, CutWay.HandSaw)]
     public void A_steep_cut_takes_the_cheapest_way_that_reaches(double crosscut, ShopTools tools, CutWay way)
     {
-        var angle = Bridges.Radians(70);
+        var angle = Bridges.Radians(55);
         var plane = new Plane(new Vector3d(Math.Cos(angle), Math.Sin(angle), 0), 1);
         var cut = Measured(plane, Shop with { Tools = tools, Saw = Shop.Saw with { Crosscut = crosscut * 0.0254 } });
         Assert.Equal(way, cut.Way);
-        Assert.Equal(way == CutWay.SawWithBlock ? 20 : 0, Bridges.Degrees(cut.Wedge), 1e-9);
+        Assert.Equal(way == CutWay.SawWithBlock ? 5 : 0, Bridges.Degrees(cut.Wedge), 1e-9);
         Assert.False(cut.InReach);
         Assert.Equal(way != CutWay.SawWithBlock, cut.NeedsTemplate);
     }
@@ -175,37 +210,36 @@ public class SawReachTests
         var hold = HoldParameters.For(units);
         Assert.Equal((shortest, clear, clamp), (hold.Shortest, hold.Clear, hold.Clamp), Near);
         CutStock Stick(double length) => new(0.089, 0.038, new Plane(-Vector3d.UnitX, 0), new Plane(Vector3d.UnitX, length));
-        Assert.True(SawPath.IsShort(Stick(shortest - 0.001), hold));
-        Assert.False(SawPath.IsShort(Stick(shortest + 0.001), hold));
-        Assert.True(SawPath.IsShort(Stick(1) with { Far = Slant(0.270, 70) }, hold));
+        Assert.True(Holding.IsShort(Stick(shortest - 0.001), hold));
+        Assert.False(Holding.IsShort(Stick(shortest + 0.001), hold));
     }
 
-    // A 2x4 cut at 70° with the saw at 50°, 300 mm and more along its point's edge. 25 mm in from the edge at the block the cut lies
-    // 25 · tan 70° = 68.7 mm back; 150 mm clear of it and 50 mm of clamp are 268.7 mm. So 300 mm are held, and 299 mm are too short to
-    // be sawn alone. With the near end cut back by 45° the other way, 25 mm in from that edge lose 25 mm more: 293.7 mm, still held;
-    // by 70° it takes 68.7 + 68.7 + 200 = 337.4 mm.
+    // A 2x4 cut at 55° with the saw at 50°. 25 mm in from the edge at the block the cut lies 25 · tan 55° = 35.7 mm back; square from its
+    // path 150 mm and half a clamp are (150 + 25) / cos 55° = 305.1 mm along, and 25 mm of clamp: 365.8 mm. With the near end cut back by
+    // 45° the other way, 25 mm in from that edge lose 25 mm more: 390.8 mm. At 70°, 25 · tan 70° + 175 / cos 70° + 25 = 605.4 mm would
+    // do, but the block there would be 12 + 570 · tan 20° = 219 mm thick, and none is.
     [Theory]
-    [InlineData(299, 0, false)]
-    [InlineData(301, 0, true)]
-    [InlineData(301, -45, true)]
-    [InlineData(336, -70, false)]
-    [InlineData(339, -70, true)]
-    public void A_block_takes_only_what_is_held_on_it(double length, double near, bool held)
+    [InlineData(55, 365, 0, false)]
+    [InlineData(55, 367, 0, true)]
+    [InlineData(55, 390, -45, false)]
+    [InlineData(55, 392, -45, true)]
+    [InlineData(70, 457, 0, false)]
+    [InlineData(70, 900, 0, false)]
+    public void A_block_takes_only_what_is_held_on_it(double mitre, double length, double near, bool held)
     {
         var shop = Shop with { Hold = HoldParameters.For(BridgeForm.Quantities.UnitSystem.Metric) };
         var stick = new CutStock(
             0.0889, 0.038, Slant(0.04445 * Math.Tan(Bridges.Radians(-near)), near).Flipped(),
-            Slant((length / 1000) - (0.04445 * Math.Tan(Bridges.Radians(70))), 70));
+            Slant((length / 1000) - (0.04445 * Math.Tan(Bridges.Radians(mitre))), mitre));
         Assert.Equal(length / 1000, stick.LengthRange().Far - stick.LengthRange().Near, 1e-9);
         Assert.Equal(held ? CutWay.SawWithBlock : CutWay.CircularSaw, SawReach.Measure(stick, near: false, shop).Way);
     }
 
-    // Mitre 55° and bevel 3° the one way round: the piece lies to the left of the blade, its edge 12 + 220 · tan 5° = 31.25 mm off the
-    // fence there, and would run into it 31.25 / sin 5° = 358.5 mm on; its edge at the block is 40 · tan 55° = 57 mm shorter than the
-    // other. The other way round, to the right, its length does not matter.
+    // Mitre 55° and bevel 3° the one way round: the piece lies to the left of the blade, its edge some 45 mm off the fence there, and would
+    // run into it 45 / sin 5° = 510 mm on; its edge at the block is 40 · tan 55° = 57 mm shorter than the other. The other way round, to the right, its length does not matter.
     [Theory]
-    [InlineData(410, 3, true)]
-    [InlineData(420, 3, false)]
+    [InlineData(560, 3, true)]
+    [InlineData(575, 3, false)]
     [InlineData(2000, 3, false)]
     [InlineData(2000, -3, true)]
     public void On_a_block_nothing_runs_into_the_fence(double length, double bevel, bool clears)

@@ -53,6 +53,44 @@ public sealed class SawSettingsTests
         Assert.True(joints > 50 && widest > 1e-4, $"{joints} joints, widest {widest}");
     }
 
+    // 18 m with 3 m of rise, plumb: heads and feet of posts turn by 1° from frame to frame, 95 mm · (tan 8.5° − tan 7.5°) = 1.69 mm, and two
+    // ends share a setting only where each is within 0.5 mm of it, so no more than 1 mm apart. However settings are chosen, there are no
+    // fewer than ends of which each two are further apart than that.
+    [Fact]
+    public void A_steep_plumb_bridge_cannot_do_with_forty()
+    {
+        Assert.Equal(1.69, 95 * (Math.Tan(Bridges.Radians(8.5)) - Math.Tan(Bridges.Radians(7.5))), 0.01);
+        var model = Bridges.Build("name: Steep (invented)\nunits: metric\nsite: { span: 18 m, rise: 3 m }\nframes: { stance: plumb }");
+
+
+        // What the end may open by at most, as the slopes across width and thickness that it may be off by: posts and braces 0.5 mm, ends
+        // that meet others, cut at one angle, half of the joint's 1 mm (one of the two has no more), ends at the end frames 1/16 in. Two that are further apart than both may be off
+        // together share no setting.
+        var ends = SawSettings.Share(model.Pieces, model.Parameters.Shop)
+            .SelectMany(c => new[] { (c.Exact, Cut: c.Exact.Near, Free: c.NearFree), (c.Exact, Cut: c.Exact.Far, Free: c.FarFree) })
+            .Where(e => e.Cut is { Way: CutWay.Saw, OnEdge: false })
+            .Select(e =>
+            {
+                var most = e.Exact.Role is not (Role.Post or Role.Brace) && e.Free ? 0.0254 / 16 : 0.0005;
+                return (Across: Math.Abs(Math.Tan(e.Cut.Mitre)), Up: Math.Abs(Math.Tan(e.Cut.Bevel) / Math.Cos(e.Cut.Mitre)),
+                    OffAcross: most / e.Exact.Shape.Width, OffUp: most / e.Exact.Shape.Thickness);
+            })
+            .OrderBy(e => e.OffAcross * e.OffUp).ThenBy(e => e.Up).ThenBy(e => e.Across).ToList();
+        var apart = new List<(double Across, double Up, double OffAcross, double OffUp)>();
+        foreach (var end in ends)
+        {
+            if (apart.TrueForAll(o => Math.Abs(o.Across - end.Across) > o.OffAcross + end.OffAcross + 1e-9
+                || Math.Abs(o.Up - end.Up) > o.OffUp + end.OffUp + 1e-9))
+            {
+                apart.Add(end);
+            }
+        }
+
+        var settings = SawSheet.Settings(model);
+        Assert.InRange(apart.Count, 41, settings);
+        Assert.InRange(settings, 41, 56);
+    }
+
     // Steps of 5° serve hardly any cut; what is square is not spoiled by them.
     [Fact]
     public void A_square_end_stays_square_whatever_the_steps()

@@ -50,15 +50,15 @@ public class StockPlannerTests
         }
     }
 
-    // Braces with a short edge of less than 6 in, cut by hand-held saw: two from a blank, as the saw sheet says, with 6 in between
-    // them to stay clear of the blade and 2 in under the clamp; the plan has that wood as waste. On a block no brace is one of two.
+    // Braces under a foot: two from a blank, as the saw sheet says. Their foot is cut at 27°: 6 in and half a clamp of 2 in square from the
+    // path are 7 / cos 27° = 7.856 in along, and the other half of the clamp is 1 in more. The plan has that wood as waste.
     [Fact]
     public void Short_pieces_are_planned_as_the_saw_sheet_has_them_cut()
     {
         var model = Bridges.Build(Bridges.Garden.Replace(
-            "brace: { section: 2x4, lean: 12 deg, foot: 28-1/4 in }", "brace: { section: 2x4, lean: 12 deg, foot: 25-1/2 in }",
+            "brace: { section: 2x4, lean: 12 deg, foot: 28-1/4 in }", "brace: { section: 2x4, lean: 27 deg, foot: 28-1/4 in }",
             StringComparison.Ordinal) + "\nshop: { saw: { crosscut: 9 in } }");
-        var shorts = model.Pieces.Where(p => SawPath.IsShort(p.Shape, model.Parameters.Shop.Hold)).ToList();
+        var shorts = model.Pieces.Where(p => Holding.Of(p, model.Parameters.Shop) == HoldWay.Pair && p.Role == BridgeForm.Roles.Role.Brace).ToList();
         Assert.NotEmpty(shorts);
         foreach (var piece in shorts)
         {
@@ -67,8 +67,8 @@ public class StockPlannerTests
             foreach (var (one, next) in boards.SelectMany(b => b.Pieces.Zip(b.Pieces.Skip(1)))
                 .Where(p => p.First.Mark == piece.Mark && p.First.Held > 0))
             {
-                Assert.Equal(8 * 0.0254, one.Held, RoundOff);
-                pairs += next.Mark == piece.Mark && Math.Abs(next.Start - one.Start - piece.BlankLength - (8 * 0.0254)) < RoundOff ? 1 : 0;
+                Assert.Equal((1 + (7 / Math.Cos(Bridges.Radians(27)))) * 0.0254, one.Held, 1e-9);
+                pairs += next.Mark == piece.Mark && Math.Abs(next.Start - one.Start - piece.BlankLength - one.Held) < RoundOff ? 1 : 0;
             }
 
             Assert.Equal(piece.Occurrences.Length / 2, pairs);
@@ -81,7 +81,7 @@ public class StockPlannerTests
             Assert.Contains(
                 BridgeForm.Output.Tables.StockPlanTable.Csv(model, told).Split('\n'),
                 r => r.Contains($"{piece.Mark} ", StringComparison.Ordinal)
-                    && r.Contains("two from one blank with the next, 203.2", StringComparison.Ordinal));
+                    && r.Contains("two from one blank with the next, 224.9", StringComparison.Ordinal));
         }
     }
 

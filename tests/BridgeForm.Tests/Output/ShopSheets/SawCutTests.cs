@@ -55,7 +55,7 @@ public sealed class SawCutTests
         {
             Assert.True(cut.Mitre >= 0 && cut.Bevel >= 0 && cut.Wedge >= 0);
             Assert.True(!cut.InReach || (cut.Mitre <= Shop.MitreLimit + Exact && cut.Bevel <= Shop.BevelLimit + Exact));
-            Assert.Equal(Math.Abs(piece.Cut(cut.End).Mitre), cut.Mitre + cut.Wedge, Exact);
+            Assert.Equal(Math.Abs(piece.Cut(cut.End).SawMitre), cut.Mitre + cut.Wedge, Exact);
         }),
         iter: 500,
         seed: "0000KOIPe036");
@@ -71,29 +71,34 @@ public sealed class SawCutTests
         Assert.Equal(2 * model.Pieces.Sum(p => p.Occurrences.Length), setups.Sum(s => s.Count));
     }
 
-    /// <summary>Leans of 8° and 12° make a top cut of 90° − 20° = 70°: 50° on the saw at its limit and a wedge of 20°.</summary>
+    /// <summary>Posts lean 8°, and the saw is set to 4° at most: their feet take a wedge of 4°.</summary>
+    private static readonly Lazy<BridgeModel> s_block =
+        new(() => Bridges.Build(Bridges.Garden + "\nshop: { saw: { mitre_limit: 4 deg } }"));
+
+    private static SawCut OnBlock => SawSetup.List(s_block.Value).SelectMany(s => s.Cuts)
+        .First(c => c.Wedge > 0 && c.Piece.Role == Role.Post);
+
     [Fact]
     public void Steep_cut_gets_a_wedge()
     {
-        var model = Bridges.Build(Bridges.Garden);
-        var steep = SawSetup.List(model).SelectMany(s => s.Cuts).Single(c => c.Wedge > 0);
-        Assert.Equal(50, Bridges.Degrees(steep.Mitre), Exact);
-        Assert.Equal(20, Bridges.Degrees(steep.Wedge), 1e-6);
+        var steep = OnBlock;
+        Assert.Equal(4, Bridges.Degrees(steep.Mitre), Exact);
+        Assert.Equal(4, Bridges.Degrees(steep.Wedge), 1e-6);
         Assert.Equal(2, steep.Order);
     }
 
-    // The block's slope at 20°: where the blade crosses it, it is 12 mm less 20 mm · tan 20° = 4.7 mm off the fence. A stop so far up
+    // The block's slope at 4°: where the blade crosses it, it is 12.7 mm less 20 mm · tan 4° = 11.3 mm off the fence. A stop so far up
     // that slope is found again by walking along the fence and square off it; on the other side the slope runs into the fence.
     [Fact]
     public void The_stop_of_a_wedge_stands_on_the_slope_carried_on()
     {
-        var model = Bridges.Build(Bridges.Garden);
-        var cut = SawSetup.List(model).SelectMany(s => s.Cuts).Single(c => c.Wedge > 0);
+        var model = s_block.Value;
+        var cut = OnBlock;
         var at = cut.OnWedge!.Value;
         Assert.True(cut.PieceAtRight);
         Assert.Equal(cut.Stop!.Value, at.Along / Math.Cos(cut.Wedge), 1e-12);
-        Assert.Equal(0.012 - (0.020 * Math.Tan(Bridges.Radians(20))) + (cut.Stop.Value * Math.Sin(Bridges.Radians(20))), at.Off, 1e-9);
-        Assert.Null((cut with { End = cut.End == PieceEnd.Near ? PieceEnd.Far : PieceEnd.Near, Stop = 0.9 }).OnWedge);
+        Assert.Equal(0.0127 - (0.020 * Math.Tan(Bridges.Radians(4))) + (cut.Stop.Value * Math.Sin(Bridges.Radians(4))), at.Off, 1e-9);
+        Assert.Null((cut with { End = cut.End == PieceEnd.Near ? PieceEnd.Far : PieceEnd.Near, Stop = 2 }).OnWedge);
 
         var page = string.Join(' ', SawSheet.Draw(model, DisplayUnits.For(UnitSystem.Metric)).Pages.SelectMany(p => p.Content.Entities)
             .OfType<SheetText>().Select(t => t.Text));
@@ -108,28 +113,24 @@ public sealed class SawCutTests
         var plan = new SawPlan(SamplePieces.Post.Shape, Bridges.Radians(70), 0, Bridges.Radians(20), Right: true, 0.003) { Stop = 0.2 };
         var stop = plan.Draw().OfType<SheetPolyline>().Last(p => p.Layer == PageLayers.Pocket);
         var at = plan.On(0.2, 0);
-        var face = stop.Vertices.Take(2).ToList();
-        var across = ((face[1].X - face[0].X) * (at.Y - face[0].Y)) - ((face[1].Y - face[0].Y) * (at.X - face[0].X));
-        Assert.Equal(0, across, 1e-9);
+        Assert.Equal((at.X, at.Y), (stop.Vertices[0].X, stop.Vertices[0].Y), Near);
+
+        // Cut back by 45°: in the work's own axes its next corner lies as far along as off the edge.
+        var next = plan.On(0.2 + 0.030, 0.030);
+        Assert.Equal((next.X, next.Y), (stop.Vertices[1].X, stop.Vertices[1].Y), Near);
         Assert.DoesNotContain(
             (plan with { Stop = null }).Draw(), e => e is SheetText t && t.Text.StartsWith("stop", StringComparison.Ordinal));
     }
 
-    private static readonly Lazy<BridgeModel> s_short = new(() => Bridges.Build(Bridges.Garden.Replace(
-        "brace: { section: 2x4, lean: 12 deg, foot: 28-1/4 in }", "brace: { section: 2x4, lean: 12 deg, foot: 26-1/2 in }",
-        StringComparison.Ordinal)));
-
-    // Braces with less than 6 in of short edge, on a block: a blank with two would stand behind the fence beside the blade. Sheet,
-    // picture, template, stock plan and cut list all have one stick of exactly the brace's length.
+    // A blank with two would stand behind the fence beside the blade. Sheet, picture, template, stock plan and cut list all have one
+    // stick of exactly the post's length.
     [Fact]
-    public void Short_braces_on_a_block_are_cut_to_length_first()
+    public void Posts_on_a_block_are_cut_to_length_first()
     {
-        var (model, units) = (s_short.Value, DisplayUnits.For(UnitSystem.Imperial));
-        var cut = SawSetup.List(model).SelectMany(s => s.Cuts).Single(c => c.Wedge > 0);
-        Assert.True(SawPath.IsShort(cut.Piece.Shape, model.Parameters.Shop.Hold));
+        var (model, units) = (s_block.Value, DisplayUnits.For(UnitSystem.Imperial));
+        var cut = OnBlock;
         Assert.Equal(HoldWay.CutFirst, cut.Hold);
         var exactly = units.Length(cut.Piece.BlankLength);
-        Assert.Equal(exactly, units.Length(cut.Stop!.Value));
 
         var sheet = string.Join(' ', SawSheet.Draw(model, units).Pages.SelectMany(p => p.Content.Entities).OfType<SheetText>()
             .Select(t => t.Text));
@@ -139,7 +140,7 @@ public sealed class SawCutTests
         Assert.DoesNotContain("two from", SawSheet.Csv(model, units), StringComparison.Ordinal);
         var plan = BlockPlan.Draw(new CutUse([cut.Piece]), cut.End, model.Parameters.Shop, units);
         Assert.Contains($"exactly its length first, {cut.Piece.Mark} {exactly}", plan.Notes[0], StringComparison.Ordinal);
-        Assert.Contains("Clamps stand 6 in or more", plan.Notes[0], StringComparison.Ordinal);
+        Assert.Contains("clamp stands 6 in or more from its path, square to it", plan.Notes[0], StringComparison.Ordinal);
         Assert.DoesNotContain("pairs", plan.Notes[0], StringComparison.Ordinal);
         Assert.All(
             model.StockPlan.Boards.SelectMany(b => b.Pieces).Where(p => p.Mark == cut.Piece.Mark),
@@ -153,22 +154,109 @@ public sealed class SawCutTests
         picture.OfType<SheetLine>().Where(l => l.Layer == PageLayers.Hidden || l.Layer == PageLayers.Cut || l.Layer == PageLayers.Fold),
         l => Assert.True(l.From.Y < 1e-9 && l.To.Y < 1e-9, $"{l}"));
 
-    // The clamp of the picture: on wood, and as far from the blade's path along the work as is told.
-    [Fact]
-    public void The_clamp_on_a_block_is_on_wood_and_clear_of_the_blade()
+    // The clamp of the picture: square from the blade's path, a line through the plan's two ends of it, 150 mm and half a clamp of 50 mm;
+    // and the block bears the work to the clamp's far side.
+    [Theory]
+    [InlineData(70, 20)]
+    [InlineData(55, 5)]
+    [InlineData(55, 10)]
+    [InlineData(30, 0)]
+    public void The_clamp_is_square_from_the_blades_path_and_the_block_under_it(double mitre, double wedge)
     {
-        var plan = new SawPlan(SamplePieces.Post.Shape, Bridges.Radians(70), 0, Bridges.Radians(20), Right: true, 0.003)
+        foreach (var right in (bool[])[true, false])
         {
-            Length = 0.346,
-            Hold = HoldParameters.For(UnitSystem.Metric),
-        };
-        var clamp = plan.Draw().OfType<SheetCircle>().Last().Center;
+            var plan = new SawPlan(SamplePieces.Post.Shape, Bridges.Radians(mitre), 0, Bridges.Radians(wedge), right, 0.003)
+            {
+                Hold = HoldParameters.For(UnitSystem.Metric),
+            };
+            var drawn = plan.Draw().ToList();
+            var clamp = drawn.OfType<SheetCircle>().Last().Center;
+            var turn = Bridges.Radians(mitre - wedge);
+            var blade = plan.On(0, 0);
+            var square = Math.Abs(((clamp.X - blade.X) * Math.Cos(turn)) + ((clamp.Y - blade.Y) * Math.Sin(turn))) / SawPlan.Scale;
+            Assert.Equal(0.150 + 0.025, square, 1e-9);
+            if (wedge > 0)
+            {
+                var box = PageBox.Of([drawn.OfType<SheetPolyline>().First(p => p.Layer == PageLayers.Pocket)]);
+                var under = 0.025 * Math.Cos(Bridges.Radians(wedge)) * SawPlan.Scale;
+                var foot = plan.On((clamp.X - plan.On(0, 0.025).X) / SawPlan.Scale / Math.Cos(Bridges.Radians(wedge)), 0).X;
+                Assert.InRange(foot, box.MinX + under - 1e-9, box.MaxX - under + 1e-9);
+            }
+        }
+    }
 
-        // 25 mm in from the edge, the path is 25 · tan 70° = 68.7 mm along; 150 mm clear and half of 50 mm on.
-        var meant = plan.On(0.0687 + 0.175, 0.025);
-        Assert.Equal(meant.X, clamp.X, 1e-4);
-        Assert.Equal(meant.Y, clamp.Y, 1e-4);
-        Assert.True(0.0687 + 0.175 + 0.025 < 0.346);
+    // Post P1L of a plumb bridge, by hand: its foot leans 8° out, and 95 mm · tan 8° = 13.35 mm off the fence lies the point that is the
+    // farther one. A block at the fence touches 13.35 mm before; from the solid's own corners.
+    [Fact]
+    public void A_stop_at_the_fence_touches_the_point_at_the_fence()
+    {
+        var foot = Normal(Bridges.Radians(8), 0);
+        var shape = new CutStock(
+            0.095, 0.095, Plane.Through(Vector3d.Zero, -foot), Plane.Through(new Vector3d(1, 0, 0), Normal(Bridges.Radians(8), 0.01)));
+        var piece = Stick(shape);
+        var cut = SawCut.List(piece).Last();
+        Assert.Equal(PieceEnd.Far, cut.End);
+        var solid = StockSolid.Build(shape).OrNull!;
+        var saw = cut.Position.Saw;
+        var laid = solid.Vertices.Select(saw.DirectionToLocal).ToList();
+        var way = cut.PieceAtRight ? 1 : -1;
+        var atFence = laid.Where(v => Math.Abs(v.Y - 0.0475) < 1e-9).ToList();
+        var cutLine = atFence.Where(v => Math.Abs(v.Z - 0.0475) < 1e-9).Min(v => way * v.X);
+        Assert.Equal(atFence.Max(v => way * v.X) - cutLine, cut.Stop!.Value, 1e-9);
+        var farthest = laid.Max(v => way * v.X) - cutLine;
+        Assert.Equal(cut.Other.Lean > 0 ? 0.095 * Math.Tan(Bridges.Radians(8)) : 0, farthest - cut.Stop.Value, 1e-9);
+
+        // Laid the other way round it leans the other way: one of the two hands has the point off the fence.
+        var hand = SawCut.List(Stick(shape with { Near = Plane.Through(Vector3d.Zero, -Normal(Bridges.Radians(-8), 0)) })).Last();
+        Assert.NotEqual(cut.Other.Lean > 0, hand.Other.Lean > 0);
+
+        // The picture draws the finished end as it leans.
+        var picture = SetupPicture.Draw(cut, Shop, DisplayUnits.For(UnitSystem.Metric)).OfType<SheetLine>()
+            .Where(l => l.Layer == PageLayers.Cut).ToList();
+        Assert.Contains(picture, l => Math.Abs(
+            Math.Abs(l.To.X - l.From.X) - (0.095 * Math.Tan(Bridges.Radians(8)) * SawPlan.Scale)) < 1e-9
+            && Math.Abs(Math.Abs(l.To.Y - l.From.Y) - (0.095 * SawPlan.Scale)) < 1e-9);
+    }
+
+    // Past a face cut back by 45° an end may lean out by 40°; one of 45° touches off the fence, and is cut to the line.
+    [Theory]
+    [InlineData(38, true)]
+    [InlineData(45, false)]
+    public void An_end_that_leans_out_far_has_no_stop(double degrees, bool stops)
+    {
+        var lean = Bridges.Radians(degrees);
+        var cuts = ((double[])[lean, -lean]).Select(l => SawCut.List(Stick(Normal(l, 0), Normal(lean, 0), 2)).Last()).ToList();
+        Assert.Contains(cuts, c => c.Other.Lean > 0);
+        Assert.All(cuts.Where(c => c.Other.Lean > 0), c => Assert.Equal(stops, c.HasStop));
+        Assert.All(cuts.Where(c => c.Other.Lean <= 0), c => Assert.True(c.HasStop));
+    }
+
+    // Foot 8.0°, head tilted 20.6°: flat the blade's way through 88.9 mm is 88.9 / cos 20.6° = 95.0 mm, more than the 92.1 mm of the saw.
+    // Rolled, by hand: miter atan(tan 20.6° / cos 8°) = 20.8°, bevel asin(sin 8° · cos 20.6°) = 7.5°, height 88.9 / cos 7.5° = 89.7 mm.
+    [Theory]
+    [InlineData(8)]
+    [InlineData(-8)]
+    public void A_square_post_is_rolled_where_that_reaches(double mitre)
+    {
+        foreach (var tilt in (double[])[20.6, -20.6])
+        {
+            var (m, b) = (Bridges.Radians(mitre), Bridges.Radians(tilt));
+            var piece = Stick(new CutStock(
+                0.0889, 0.0889, new Plane(-Vector3d.UnitX, 0), Plane.Through(new Vector3d(1, 0, 0), Normal(m, b))));
+            Assert.True(piece.Far is { OnEdge: true, Way: CutWay.Saw });
+            var cut = SawCut.List(piece).Last();
+            Assert.Equal(Math.Atan(Math.Tan(Bridges.Radians(20.6)) / Math.Cos(m)), cut.Mitre, 1e-9);
+            Assert.Equal(Math.Asin(Math.Sin(Bridges.Radians(8)) * Math.Cos(b)), cut.Bevel, 1e-9);
+            Assert.InRange(0.0889 / Math.Cos(cut.Bevel), 0, 0.0921);
+
+            // Laid as told, it is the piece's own cut.
+            var made = cut.Position.Saw.DirectionToWorld(Normal(cut.Mitre, cut.Bevel));
+            Assert.Equal(1, Math.Abs(made.Dot(Normal(m, b))), 1e-12);
+            Assert.Equal(SawSetup.Up(cut) is "edge 1 up" ? Vector3d.UnitY : -Vector3d.UnitY, cut.Position.Saw.Z);
+            Assert.Equal(SawSetup.Fence(cut) is "marked face" ? Vector3d.UnitZ : -Vector3d.UnitZ, cut.Position.Saw.Y);
+            Assert.Equal(CutWay.Saw, SawSettings.Share([piece], Shop)[0].Far.Way);
+            Assert.InRange(SawSettings.Share([piece], Shop)[0].FarGap, 0, 0.0005);
+        }
     }
 
     // Two shims of 90 mm from one blank: the clamp stands on the rest of the blank beyond the blade, and nothing stops the short piece.
@@ -214,9 +302,8 @@ public sealed class SawCutTests
     public void Every_gap_is_within_what_the_sheet_says()
     {
         var units = DisplayUnits.For(UnitSystem.Imperial);
-        var model = s_short.Value;
+        var model = s_block.Value;
         var cuts = SawSetup.List(model).SelectMany(s => s.Cuts).Where(c => c.Gap > 0).ToList();
-        Assert.Contains(cuts, c => c.IsFree);
         Assert.All(cuts, c => Assert.InRange(
             c.Gap, 0, c.IsFree ? 0.0254 / 16 : c.Piece.Role is Role.Post or Role.Brace ? 0.0005 : 0.0254 / 32));
         Assert.All(cuts.Where(c => c.IsFree), c => Assert.EndsWith(" in, free", SawSetup.GapText(c, units), StringComparison.Ordinal));
@@ -227,6 +314,48 @@ public sealed class SawCutTests
         Assert.Contains("0.020 in under posts", page, StringComparison.Ordinal);
         Assert.Contains("0.063 in at most", page, StringComparison.Ordinal);
         Assert.DoesNotContain(" mm", page.Replace("100 mm", "", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    // What the saw's own steps do not show is set by a gauge, and the sheet says so; a step of 0.5° shows 7.5 and not 7.3.
+    [Fact]
+    public void A_setting_between_the_steps_is_told()
+    {
+        Assert.True(SawSetup.IsStep(Bridges.Radians(7.5), Bridges.Radians(0.5)));
+        Assert.False(SawSetup.IsStep(Bridges.Radians(7.3), Bridges.Radians(0.5)));
+        var model = Bridges.Build("name: Steep (invented)\nunits: imperial\nsite: { span: 15 ft, rise: 4 ft 6 in }");
+        var units = DisplayUnits.For(UnitSystem.Metric);
+        var step = model.Parameters.Shop.Saw.Step;
+        var between = SawSetup.List(model).Count(s => s.Lead.Way == CutWay.Saw
+            && !(SawSetup.IsStep(s.Lead.Mitre, step) && SawSetup.IsStep(s.Lead.Bevel, step)));
+        var texts = SawSheet.Draw(model, units).Pages.SelectMany(p => p.Content.Entities).OfType<SheetText>()
+            .Count(t => t.Text.Contains("by an angle gauge or a protractor", StringComparison.Ordinal));
+        Assert.Equal(between, texts);
+        Assert.True(between > 0);
+        var rows = SawSheet.Csv(model, units).Split('\n');
+        Assert.Contains("Gap (mm),Free,Set by,Hold", rows[0], StringComparison.Ordinal);
+        Assert.Contains(rows, r => r.Contains(",angle gauge,", StringComparison.Ordinal));
+        Assert.Contains(rows, r => r.Contains(",free,", StringComparison.Ordinal));
+    }
+
+    // Off the miter saw: the line across the stick as it is cut, a guide along it a base's width off, and the clamp square from it.
+    [Fact]
+    public void A_cut_off_the_miter_saw_has_a_picture()
+    {
+        var model = Bridges.Build(Bridges.Garden);
+        var cut = SawSetup.List(model).SelectMany(s => s.Cuts).Single(c => c.Way == CutWay.CircularSaw);
+        var picture = BenchPicture.Draw(cut, model.Parameters.Shop, DisplayUnits.For(UnitSystem.Imperial));
+        var line = Assert.Single(picture.OfType<SheetLine>(), l => l.Layer == PageLayers.Accent);
+        var (dx, dy) = (line.To.X - line.From.X, line.To.Y - line.From.Y);
+        Assert.Equal(Math.Tan(Bridges.Radians(70)), Math.Abs(dx / dy), 1e-9);
+        var guide = picture.OfType<SheetPolyline>().Single(p => p.Layer == PageLayers.Pocket).Vertices;
+        double Off(double x, double y) => (((x - line.From.X) * dy) - ((y - line.From.Y) * dx))
+            / Math.Sqrt((dx * dx) + (dy * dy)) / SawPlan.Scale;
+        Assert.Equal(0.115, Math.Abs(Off(guide[0].X, guide[0].Y)), 1e-9);
+        Assert.Equal(0.115, Math.Abs(Off(guide[1].X, guide[1].Y)), 1e-9);
+        var clamps = picture.OfType<SheetCircle>().ToList();
+        Assert.Equal(3, clamps.Count);
+        Assert.Equal(7 * 0.0254, clamps.Max(c => Math.Abs(Off(c.Center.X, c.Center.Y))), 1e-9);
+        Assert.Contains(picture, e => e is SheetText { Text: "offcut" });
     }
 
     // 60° of bevel is beyond the saw: nobody sets fence or stop for it.
@@ -253,9 +382,11 @@ public sealed class SawCutTests
         var blade = Normal(cut.Mitre + cut.Wedge, cut.Bevel);
         var shape = cut.Piece.Shape;
 
-        // The saw's axes of the laid piece are half turns, so its box keeps its size: fence side at +Y, upper side at +Z.
+        // The saw's axes of the laid piece are half turns, so its box keeps its size: fence side at +Y, upper side at +Z. The stop touches
+        // the other end at the fence.
         var other = cut.End == PieceEnd.Near ? shape.Far : shape.Near;
-        double[] along = [.. Corners(shape).Select(c => saw.X.Dot(new Vector3d(other.XAt(c.Y, c.Z), c.Y, c.Z)))];
+        double[] along = [.. Corners(shape).Where(c => saw.Y.Y * c.Y > 0).Select(
+            c => saw.X.Dot(new Vector3d(other.XAt(c.Y, c.Z), c.Y, c.Z)))];
         var stop = cut.PieceAtRight ? along.Max() : along.Min();
         var x = stop - ((cut.PieceAtRight ? 1 : -1) * (cut.Stop ?? 0));
         var point = new Vector3d(x, shape.Width / 2, shape.Thickness / 2);
@@ -267,6 +398,9 @@ public sealed class SawCutTests
         from z in new[] { -shape.Thickness / 2, shape.Thickness / 2 }
         select (y, z);
 
+    private static bool Near((double A, double B) a, (double A, double B) b) =>
+        Math.Abs(a.A - b.A) < Exact && Math.Abs(a.B - b.B) < Exact;
+
     private static Vector3d Normal(double mitre, double bevel) => new(
         Math.Cos(bevel) * Math.Cos(mitre), Math.Cos(bevel) * Math.Sin(mitre), Math.Sin(bevel));
 
@@ -274,8 +408,12 @@ public sealed class SawCutTests
 
     private static Piece Stick(Vector3d near, Vector3d far, double length)
     {
-        var shape = new CutStock(
-            0.089, 0.038, Plane.Through(Vector3d.Zero, -near), Plane.Through(new Vector3d(length, 0, 0), far));
+        return Stick(new CutStock(
+            0.089, 0.038, Plane.Through(Vector3d.Zero, -near), Plane.Through(new Vector3d(length, 0, 0), far)));
+    }
+
+    private static Piece Stick(CutStock shape)
+    {
         return SamplePieces.Post with
         {
             Shape = shape,

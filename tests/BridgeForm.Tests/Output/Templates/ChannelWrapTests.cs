@@ -77,7 +77,7 @@ public sealed class ChannelWrapTests
         stick =>
         {
             var blocks = ChannelWrap.Draw(new CutUse([TestPieces.Of(stick)]), TestPieces.Units).ToList();
-            var lines = blocks.SelectMany(b => b.On<SheetLine>(PageLayers.Layout)).Select(l => l.From.Y).Order().ToList();
+            var lines = blocks.SelectMany(b => Across(b, b.Ticks(PageLayers.Fold))).Select(l => l.From.Y).Order().ToList();
             var wanted = stick.Channels.SelectMany(c => new[] { c.Center - (c.Width / 2), c.Center, c.Center + (c.Width / 2) }).Order();
             Assert.All(wanted.Zip(lines), p => Assert.Equal(p.First, p.Second, Micron));
             Assert.Equal(6, lines.Count);
@@ -141,7 +141,7 @@ public sealed class ChannelWrapTests
 
             // u runs from right to left on the page, so the face begins at the fold on the right.
             Vector3d Fold(double pageX, double x) => stock.Fold(begin + folds[1] - pageX, x);
-            var knives = block.On<SheetLine>(PageLayers.Layout).ToList();
+            var knives = Across(block, folds).ToList();
             foreach (var pocket in block.On<SheetPolyline>(PageLayers.Pocket))
             {
                 var (low, high) = (pocket.Vertices.Min(v => v.Y), pocket.Vertices.Max(v => v.Y));
@@ -153,4 +153,9 @@ public sealed class ChannelWrapTests
             }
         }
     }
+
+    /// <summary>Center and knife lines: level, and over both edges of the face; the line of an end reaches from edge to edge.</summary>
+    private static IEnumerable<SheetLine> Across(TemplateBlock block, List<double> folds) =>
+        block.On<SheetLine>(PageLayers.Layout).Concat(block.On<SheetLine>(PageLayers.Cut)).Where(
+            l => Math.Min(l.From.X, l.To.X) < folds[0] - Micron && Math.Max(l.From.X, l.To.X) > folds[1] + Micron);
 }

@@ -23,8 +23,7 @@ public sealed class WedgeBlockTests
         var ring = Assert.Single(block.On<SheetPolyline>(PageLayers.Cut)).Vertices;
         var (fence, slope) = (ring.Take(2).ToList(), ring.Skip(2).OrderBy(v => v.X).ToList());
         Assert.Equal(fence[0].Y, fence[1].Y, Hair);
-        Assert.Equal(SawPath.Bearing, fence[1].X - fence[0].X, Hair);
-        Assert.Equal(SawPath.Bearing, slope[1].X - slope[0].X, Hair);
+        Assert.Equal(fence[1].X - fence[0].X, slope[1].X - slope[0].X, Hair);
         Assert.Equal(Math.Tan(Bridges.Radians(Math.Abs(degrees))), (slope[1].Y - slope[0].Y) / (slope[1].X - slope[0].X), Hair);
         Assert.True(slope[0].Y - fence[0].Y >= 0.006, "the thin end would crush");
         Assert.Equal(Bridges.Radians(Math.Abs(degrees)), cut.Wedge, Hair);
@@ -51,9 +50,27 @@ public sealed class WedgeBlockTests
         var slope = block.On<SheetPolyline>(PageLayers.Cut).Single().Vertices.Skip(2).MinBy(v => v.X);
         Assert.Equal((slope.X, slope.Y), (arc.Center.X, arc.Center.Y));
         Assert.All(block.Entities.OfType<SheetDimension>(), d => Assert.Equal(
-            TestPieces.Units.Length(Math.Sqrt(Math.Pow(d.To.X - d.From.X, 2) + Math.Pow(d.To.Y - d.From.Y, 2))), d.Text));
-        Assert.Equal(2, block.Entities.OfType<SheetDimension>().Count());
+            FormattableString.Invariant(
+                $"{Math.Sqrt(Math.Pow(d.To.X - d.From.X, 2) + Math.Pow(d.To.Y - d.From.Y, 2)) / 0.0254:F2} in"), d.Text));
+        Assert.Equal(3, block.Entities.OfType<SheetDimension>().Count());
         Assert.All(WedgeBlock.Cautions(TestPieces.Units.System), c => Assert.Contains(c, block.Notes));
+    }
+
+    // The block sawn from its printed figures alone: the angle that they make, and by how much a 3-1/2 in brace then opens,
+    // W · |Δ tan m|, of the 0.5 mm that an end that bears may.
+    [Theory]
+    [InlineData(0.6)]
+    [InlineData(5)]
+    [InlineData(7.3)]
+    [InlineData(10)]
+    [InlineData(12)]
+    public void Its_figures_alone_keep_the_joint_within_its_gap(double degrees)
+    {
+        var figures = Made(degrees).Block.Entities.OfType<SheetDimension>().Select(
+            d => double.Parse(d.Text[..^3], System.Globalization.CultureInfo.InvariantCulture)).ToList();
+        var angle = Math.Atan((figures[2] - figures[1]) / figures[0]);
+        var limit = TestPieces.Garden.Parameters.Shop.MitreLimit;
+        Assert.InRange(88.9 * Math.Abs(Math.Tan(limit + angle) - Math.Tan(limit + Bridges.Radians(degrees))), 0, 0.5);
     }
 
     // One figure for one rule: 6 in on every sheet of an inch file, 150 mm on every one of a metric.
@@ -64,7 +81,7 @@ public sealed class WedgeBlockTests
     {
         var words = string.Join(' ', WedgeBlock.Cautions(units));
         Assert.Contains(
-            $"Hands {clear} clear of the blade, clamps {clear} clear of its path along the work.", words, StringComparison.Ordinal);
+            $"Hands {clear} clear of the blade, clamps {clear} clear of its path, square to it.", words, StringComparison.Ordinal);
         Assert.Contains($"pieces under {least} in pairs", words, StringComparison.Ordinal);
     }
 
@@ -93,6 +110,9 @@ public sealed class WedgeBlockTests
             0.038,
             new Plane(-Vector3d.UnitX, 0),
             Plane.Through(new Vector3d(2, 0, 0), new Vector3d(Math.Cos(mitre), Math.Sin(mitre), 0))));
-        return (WedgeBlock.Draw(new CutUse([piece]), piece.Far, TestPieces.Units), piece.Far);
+        var cut = piece.Far with { Wedge = Math.Abs(mitre) - TestPieces.Garden.Parameters.Shop.MitreLimit };
+        var block = TaperBlock.For(
+            0.089, 0.038, Math.Abs(mitre), 0, cut.Wedge, thinAtBlade: true, TestPieces.Garden.Parameters.Shop.Hold);
+        return (WedgeBlock.Draw(new CutUse([piece]), cut, block, TestPieces.Units), cut);
     }
 }
