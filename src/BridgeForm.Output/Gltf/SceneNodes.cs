@@ -222,6 +222,7 @@ internal static class SceneNodes
         json.WriteString(kind, owner);
         json.WriteString("arrow", TurnWords.Arrow(piece, place));
         json.WriteBoolean("turned", place.Turned);
+        json.WriteBoolean("rolled", place.Turn.IsRolled);
         json.WriteEndObject();
     }
 

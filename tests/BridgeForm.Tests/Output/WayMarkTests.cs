@@ -146,6 +146,9 @@ public sealed class WayMarkTests
             .Where(n => n.TryGetProperty("extras", out var e) && e.TryGetProperty("mark", out _))
             .Select(n => n.GetProperty("extras").GetProperty("arrow").GetString()!).Order(StringComparer.Ordinal);
         Assert.Equal(places.Values.Order(StringComparer.Ordinal), told);
+        var rolled = scene.RootElement.GetProperty("nodes").EnumerateArray()
+            .Count(n => n.TryGetProperty("extras", out var e) && e.TryGetProperty("rolled", out var r) && r.GetBoolean());
+        Assert.Equal(model.Pieces.Sum(p => p.Occurrences.Count(o => !o.Turned && o.Turn.Face != FaceTurn.Same)), rolled);
         var lines = PieceWords.Lines(
             model.Pieces[0], model.Parameters.StockNamed(model.Pieces[0].Stock), new QuantityText(UnitSystem.Imperial));
         Assert.Contains(lines, l => l.Label == "Arrow on the wood" && l.Text.StartsWith("to the right", StringComparison.Ordinal));

@@ -114,12 +114,14 @@ public class SawReachTests
     public void A_small_saw_cuts_a_post_square()
     {
         var shop = Bridges.Read(Bridges.Garden
-            + "\nshop: { saw: { sliding: false, height: 3-7/8 in }, tools: [mitre-saw, table-saw], table_saw: 3 in, band_saw: 10 in }").Shop;
+            + "\nshop: { saw: { sliding: false, height: 3-7/8 in }, tools: [mitre-saw, table-saw], table_saw: 3 in, "
+            + "band_saw: 10 in }").Shop;
         Assert.Equal(8 * 0.0254, shop.Saw.Crosscut, 1e-12);
         Assert.Equal(CutWay.Saw, SawReach.Measure(Inches(3.5, 3.5), near: true, shop).Way);
         Assert.Equal(CutWay.HandSaw, SawReach.Measure(Inches(9.25, 1.5), near: true, shop).Way);
         Assert.Equal((3 * 0.0254, 10 * 0.0254), (shop.Saw.TableDepth, shop.Saw.BandHeight), Almost);
-        Assert.Equal(9 * 0.0254, Bridges.Read(Bridges.Garden + "\nshop: { saw: { sliding: false, crosscut: 9 in } }").Shop.Saw.Crosscut, 1e-12);
+        var given = Bridges.Read(Bridges.Garden + "\nshop: { saw: { sliding: false, crosscut: 9 in } }").Shop;
+        Assert.Equal(9 * 0.0254, given.Saw.Crosscut, 1e-12);
     }
 
     // Capacities that makers print of a sliding 12 in saw (from memory): 12 in at 90° and about 8-1/2 in of board at 45°; 3-5/8 in of
@@ -236,7 +238,8 @@ public class SawReachTests
     }
 
     // Mitre 55° and bevel 3° the one way round: the piece lies to the left of the blade, its edge some 45 mm off the fence there, and would
-    // run into it 45 / sin 5° = 510 mm on; its edge at the block is 40 · tan 55° = 57 mm shorter than the other. The other way round, to the right, its length does not matter.
+    // run into it 45 / sin 5° = 510 mm on; its edge at the block is 40 · tan 55° = 57 mm shorter. The
+    // other way round, to the right, its length does not matter.
     [Theory]
     [InlineData(560, 3, true)]
     [InlineData(575, 3, false)]

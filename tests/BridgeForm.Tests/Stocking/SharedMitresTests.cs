@@ -49,7 +49,7 @@ public class SharedMitresTests
         Assert.True(seen > 5);
     }
 
-    // What is cut on a block is cut square to its length before: no neighbor is there to share the cut.
+    // Posts that lean 8° on a saw that is set to 4° at most. What is cut on a block is cut square to its length before: no neighbor is there to share the cut.
     [Fact]
     public void No_cut_on_a_block_is_shared()
     {
@@ -60,7 +60,8 @@ public class SharedMitresTests
         {
             foreach (var (at, far) in new[] { (left, true), (right, false) }.Where(p => steep.ContainsKey(p.Item1.Mark)))
             {
-                Assert.True(Math.Abs(Math.Acos(Math.Abs(End(steep[at.Mark], at, far).Normal.X))) < Bridges.Radians(4.1));
+                var turned = at.Turn is BlankTurn.EndForEnd or BlankTurn.EndForEndOver;
+                Assert.Equal(0, (far == turned ? steep[at.Mark].Near : steep[at.Mark].Far).Wedge);
             }
         }
     }

@@ -58,7 +58,8 @@ public class StockPlannerTests
         var model = Bridges.Build(Bridges.Garden.Replace(
             "brace: { section: 2x4, lean: 12 deg, foot: 28-1/4 in }", "brace: { section: 2x4, lean: 27 deg, foot: 28-1/4 in }",
             StringComparison.Ordinal) + "\nshop: { saw: { crosscut: 9 in } }");
-        var shorts = model.Pieces.Where(p => Holding.Of(p, model.Parameters.Shop) == HoldWay.Pair && p.Role == BridgeForm.Roles.Role.Brace).ToList();
+        var shorts = model.Pieces.Where(
+            p => Holding.Of(p, model.Parameters.Shop) == HoldWay.Pair && p.Role == BridgeForm.Roles.Role.Brace).ToList();
         Assert.NotEmpty(shorts);
         foreach (var piece in shorts)
         {
