@@ -36,12 +36,12 @@ internal static class PageText
     public static double Width(string text, double height, bool bold = false) =>
         (bold ? PageFont.Bold : PageFont.Regular).Width(text, height);
 
-    /// <summary>A text broken between words into lines no wider than a width; a word wider than that stands alone.</summary>
+    /// <summary>A text broken between words into lines no wider than a width; a word wider than that is broken too.</summary>
     public static ImmutableArray<string> Wrapped(string text, double width, double height, bool bold = false)
     {
         var lines = ImmutableArray.CreateBuilder<string>();
         var line = string.Empty;
-        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany(w => Broken(w, width, height, bold)))
         {
             var longer = line.Length == 0 ? word : line + " " + word;
             if (line.Length > 0 && Width(longer, height, bold) > width)
@@ -55,6 +55,26 @@ internal static class PageText
 
         lines.Add(line);
         return lines.ToImmutable();
+    }
+
+    /// <summary>A word in parts no wider than a width, after a sign where it has one, else between letters.</summary>
+    private static IEnumerable<string> Broken(string word, double width, double height, bool bold)
+    {
+        while (word.Length > 1 && Width(word, height, bold) > width)
+        {
+            var most = word.Length - 1;
+            while (most > 1 && Width(word[..most], height, bold) > width)
+            {
+                most--;
+            }
+
+            var sign = word.LastIndexOfAny(['-', '_', '/', '.', ':'], most - 1) + 1;
+            var at = sign > 0 ? sign : most;
+            yield return word[..at];
+            word = word[at..];
+        }
+
+        yield return word;
     }
 
     /// <summary>Lines one below the other; the first line's capitals reach up to <paramref name="top"/>.</summary>

@@ -193,7 +193,7 @@ public sealed partial class DrawingSetTests
         var model = Model("ground");
         var text = new DrawingText(model.Parameters.Units);
         var deepest = text.Length(model.Rope.HeightAt(4.572) - model.Parameters.Ropes.Rope.Radius + 2.1336);
-        Assert.Contains(Texts("ground"), t => string.Equals(t, "clear " + deepest, StringComparison.Ordinal));
+        Assert.Contains(Texts("ground"), t => string.Equals(t, "empty, clear " + deepest, StringComparison.Ordinal));
         Assert.Contains(Texts("ground"), t => t.StartsWith("highest water", StringComparison.Ordinal));
     }
 
