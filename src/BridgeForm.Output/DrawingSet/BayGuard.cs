@@ -164,13 +164,14 @@ internal sealed class BayGuard
         }
 
         var parts = words.Split("  ");
-        var box = PageBox.Of(canvas.Label(Along(words), Along(parts[0] + "  " + parts[1]), Along(parts[0])));
 
         // A name that found no room on its bar says whose it is.
-        var near = new SheetPoint(Math.Clamp(at.X, box.MinX, box.MaxX), Math.Clamp(at.Y, box.MinY, box.MaxY));
-        if (Dimensions.Distance(near, at) > PageText.Small)
+        var placed = canvas.Label(
+            t => canvas.Leading(t, at, PageText.Small) is { } way ? canvas.Cost(way, at) : 0,
+            Along(words), Along(parts[0] + "  " + parts[1]), Along(parts[0]));
+        if (canvas.Leading(placed, at, PageText.Small) is { } from)
         {
-            canvas.LeaderLine(near, at);
+            canvas.LeaderLine(from, at);
         }
     }
 

@@ -24,7 +24,7 @@ internal static class DetailMarks
     /// <summary>The channel across its rope.</summary>
     public const int Channel = 11;
 
-    /// <summary>The end base at A along its rope, and at B where that does not mirror it.</summary>
+    /// <summary>The end base at A along its rope, and at B where that mirrors it.</summary>
     public const int EndBase = 12;
 
     /// <summary>Feet of post and brace.</summary>
@@ -36,8 +36,8 @@ internal static class DetailMarks
     /// <summary>Head of the post.</summary>
     public const int Head = 15;
 
-    /// <summary>First number of the details that differ from the ones above: at B, or of another frame.</summary>
-    private const int Others = 16;
+    /// <summary>The end base at B where that does not mirror the one at A.</summary>
+    public const int EndBaseB = 16;
 
     /// <summary>Numbers of the rows of a long bridge's elevation and plan, which match lines lead to; printed nowhere.</summary>
     public const int Elevations = 1000;
@@ -45,74 +45,24 @@ internal static class DetailMarks
     /// <summary>Of the plan.</summary>
     public const int Plans = 2000;
 
-    /// <summary>What is drawn of a frame as a detail.</summary>
-    private enum Kind
+    /// <summary>The detail that shows a frame's base on its rope.</summary>
+    public static int OfBase(DrawingContext context, int frame) => frame > 0 && frame < context.Layout.Bays ? Channel
+        : frame > 0 && context.EndsDiffer ? EndBaseB : EndBase;
+
+    /// <summary>The detail of the head of post or brace shows the frame in the middle: it does for another whose head is cut alike.</summary>
+    public static bool ShowsHead(DrawingContext context, int frame, Role role)
     {
-        EndBase,
-        Head,
-        BraceHead,
+        var middle = context.Layout.Bays / 2;
+        return IsEnd(frame) == IsEnd(middle) && string.Equals(Cut(frame), Cut(middle), StringComparison.Ordinal);
+
+        bool IsEnd(int f) => role == Role.Post && (f == 0 || f == context.Layout.Bays);
+        string Cut(int f) => HeadCut(context, f, role);
     }
 
-    /// <summary>The detail of a frame's base on its rope, which it is a mark to.</summary>
-    public static int OfBase(DrawingContext context, int frame) =>
-        frame > 0 && frame < context.Layout.Bays ? Channel : NumberOf(context, Kind.EndBase, frame) ?? EndBase;
-
-    /// <summary>The detail of a frame's post's head.</summary>
-    public static int OfHead(DrawingContext context, int frame) => NumberOf(context, Kind.Head, frame) ?? Head;
-
-    /// <summary>The detail of a frame's brace's head.</summary>
-    public static int OfBraceHead(DrawingContext context, int frame) => NumberOf(context, Kind.BraceHead, frame) ?? BraceHead;
-
-    /// <summary>Ends, heads and brace's heads that have details of their own besides the first ones.</summary>
-    public static IEnumerable<(int Frame, int Number)> OtherBases(DrawingContext context) => Of(context, Kind.EndBase);
-
-    /// <summary>Frames whose posts' heads are cut otherwise.</summary>
-    public static IEnumerable<(int Frame, int Number)> OtherHeads(DrawingContext context) => Of(context, Kind.Head);
-
-    /// <summary>Frames whose braces' heads are cut otherwise.</summary>
-    public static IEnumerable<(int Frame, int Number)> OtherBraceHeads(DrawingContext context) => Of(context, Kind.BraceHead);
-
-    private static IEnumerable<(int Frame, int Number)> Of(DrawingContext context, Kind kind) =>
-        Extra(context).Select((e, i) => (e.Kind, e.Frame, Number: Others + i)).Where(e => e.Kind == kind).Select(e => (e.Frame, e.Number));
-
-    private static int? NumberOf(DrawingContext context, Kind kind, int frame)
-    {
-        var look = Look(context, kind, frame);
-        return Of(context, kind).Where(o => string.Equals(Look(context, kind, o.Frame), look, StringComparison.Ordinal))
-            .Select(o => (int?)o.Number).FirstOrDefault();
-    }
-
-    /// <summary>One of each that looks unlike the first, in order of the frames that are drawn.</summary>
-    private static IEnumerable<(Kind Kind, int Frame)> Extra(DrawingContext context)
-    {
-        if (context.EndsDiffer)
-        {
-            yield return (Kind.EndBase, context.Layout.Bays);
-        }
-
-        foreach (var kind in (Kind[])[Kind.Head, Kind.BraceHead])
-        {
-            var shown = FrameSheet.Shown(context).ToList();
-            foreach (var frame in shown.DistinctBy(f => Look(context, kind, f), StringComparer.Ordinal).Skip(1))
-            {
-                yield return (kind, frame);
-            }
-        }
-    }
-
-    /// <summary>What would be printed beside it: frames that look alike share a detail.</summary>
-    private static string Look(DrawingContext context, Kind kind, int frame)
-    {
-        if (kind == Kind.EndBase)
-        {
-            return frame == context.Layout.Bays ? "B" : "A";
-        }
-
-        var (name, end) = (context.Layout.Poses[frame].Name, frame == 0 || frame == context.Layout.Bays);
-        var part = new PartId(name, kind == Kind.Head ? Role.Post : Role.Brace, Side.Right).ToString();
-        var cut = context.Shapes.PieceAt(part) is { } piece ? PartTable.Cut(piece.Far) : "";
-        return kind == Kind.Head ? $"{cut}, {(end ? "end" : "on the ropes")}" : cut;
-    }
+    /// <summary>How the head of a frame's post or brace is cut.</summary>
+    public static string HeadCut(DrawingContext context, int frame, Role role) =>
+        context.Shapes.PieceAt(new PartId(context.Layout.Poses[frame].Name, role, Side.Right).ToString()) is { } piece
+            ? PartTable.Cut(piece.Far) : "";
 
     /// <summary>Where the number of a drawing's sheet will stand, at the end of a text.</summary>
     public static string SheetOf(int drawing) => StandIn + drawing.ToString(CultureInfo.InvariantCulture);

@@ -63,21 +63,10 @@ internal static class DetailSheet
         yield return FrameDetails.BraceHead(context, middle) with { Number = DetailMarks.BraceHead, Word = "brace's head" };
         yield return ChannelDetail.Along(context, middle, "Base on the ropes") with { Word = "base" };
         yield return ChannelDetail.Along(context, 0, "End base") with { Number = DetailMarks.EndBase, Word = "end base" };
-        foreach (var (frame, number) in DetailMarks.OtherBases(context))
+        if (context.EndsDiffer)
         {
-            yield return ChannelDetail.Along(context, frame, "End base") with { Number = number, Word = "end base at B" };
-        }
-
-        foreach (var (frame, number) in DetailMarks.OtherHeads(context))
-        {
-            yield return FrameDetails.Head(context, frame) with
-            { Number = number, Word = $"post's head {context.Layout.Poses[frame].Name}" };
-        }
-
-        foreach (var (frame, number) in DetailMarks.OtherBraceHeads(context))
-        {
-            yield return FrameDetails.BraceHead(context, frame) with
-            { Number = number, Word = $"brace's head {context.Layout.Poses[frame].Name}" };
+            yield return ChannelDetail.Along(context, context.Layout.Bays, "End base") with
+            { Number = DetailMarks.EndBaseB, Word = "end base at B" };
         }
 
         if (Terminations.ClipsFor(context.Layout.Parameters.Ropes) is { } clips)

@@ -58,7 +58,10 @@ internal sealed class ElevationRow : GeneralRow
     /// <inheritdoc/>
     public override double Height =>
         AboveRoom + ((_box.MaxY - _box.MinY) / Scale.Ratio) + BelowRoom + _bandHeights.Sum() + 0.004
-            + (IsCaptionBeside ? 0 : 0.002 + Captions.Height);
+            + (IsCaptionBeside ? 0 : 0.002 + Captions.HeightOf(Note, BelowWidth));
+
+    /// <summary>Room of the caption below the drawing, beside the key plan where there is one.</summary>
+    private double BelowWidth => Context.Body.MaxX - Context.Body.MinX - (IsWhole ? 0 : 0.070);
 
     /// <summary>Room to the right of the drawing and its dimensions, metres.</summary>
     private double BesideWidth
@@ -99,12 +102,12 @@ internal sealed class ElevationRow : GeneralRow
         }
         else
         {
-            Caption(canvas, canvas.Bounds.MinX, y - 0.002, null);
+            Caption(canvas, canvas.Bounds.MinX, y - 0.002, BelowWidth);
         }
 
         Letters(canvas, map, top - Markers.Radius - 0.0002);
         SectionMarks(canvas, map, top - ToSpan - 0.0065);
-        KeyPlan(canvas, bottom - BelowRoom - _bandHeights.Sum() - 0.006);
+        KeyPlan(canvas, canvas.Bounds.MaxX, bottom - BelowRoom - _bandHeights.Sum() - 0.006);
         Site.Draw(canvas, Context, map, _box);
         foreach (var atB in Ends)
         {
@@ -127,7 +130,7 @@ internal sealed class ElevationRow : GeneralRow
         }
     }
 
-    private void Caption(Canvas canvas, double x, double top, double? width)
+    private void Caption(Canvas canvas, double x, double top, double width)
     {
         var name = IsWhole ? "Elevation" : $"Elevation, {Names}";
         canvas.Caption(

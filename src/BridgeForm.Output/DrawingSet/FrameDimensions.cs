@@ -32,6 +32,7 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
         Angles(canvas, map);
         Members(canvas, map);
         Widths(canvas, map);
+        HeadCuts(canvas, map);
         Names(canvas, map);
         Net(canvas, map);
     }
@@ -59,15 +60,39 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     {
         var (post, brace) = (Post, _p.Frames.Brace);
         var (sin, cos) = Elementary.SinCos(brace.Lean);
+        (SheetPoint At, int Number, bool IsShown)[] places =
+        [
+            (
+                map.Of(PostAxis.Head(post), _level.Top + (post.Length * Elementary.Cos(post.Lean))), DetailMarks.Head,
+                DetailMarks.ShowsHead(context, frame, Role.Post)),
+            (
+                map.Of(brace.Foot - (brace.Length * sin), _level.Top + (brace.Length * cos)), DetailMarks.BraceHead,
+                DetailMarks.ShowsHead(context, frame, Role.Brace)),
+            (map.Of(brace.Foot, _level.Top), DetailMarks.Feet, true),
+            (map.Of(_p.Ropes.Spacing / 2, _level.Bottom), DetailMarks.OfBase(context, frame), true),
+        ];
         canvas.SheetMarks(
-            map.Of(drawing.Box.MaxX, 0).X + FromFrame,
-            [
-                (map.Of(PostAxis.Head(post), _level.Top + (post.Length * Elementary.Cos(post.Lean))), DetailMarks.OfHead(context, frame)),
-                (map.Of(brace.Foot - (brace.Length * sin), _level.Top + (brace.Length * cos)),
-                    DetailMarks.OfBraceHead(context, frame)),
-                (map.Of(brace.Foot, _level.Top), DetailMarks.Feet),
-                (map.Of(_p.Ropes.Spacing / 2, _level.Bottom), DetailMarks.OfBase(context, frame)),
-            ]);
+            map.Of(drawing.Box.MaxX, 0).X + FromFrame, [.. places.Where(p => p.IsShown).Select(p => (p.At, p.Number))]);
+    }
+
+    /// <summary>Cuts of heads that no detail shows.</summary>
+    private void HeadCuts(Canvas canvas, ViewMap map)
+    {
+        var (post, brace) = (Post, _p.Frames.Brace);
+        var (sin, cos) = Elementary.SinCos(brace.Lean);
+        if (!DetailMarks.ShowsHead(context, frame, Role.Post))
+        {
+            var at = map.Of(PostAxis.Head(post), _level.Top + (post.Length * Elementary.Cos(post.Lean)));
+            canvas.Leader(
+                at, new SheetPoint(at.X + 0.012, at.Y + 0.002), $"head {DetailMarks.HeadCut(context, frame, Role.Post)}, follows the caps");
+        }
+
+        if (!DetailMarks.ShowsHead(context, frame, Role.Brace))
+        {
+            var at = map.Of(brace.Foot - (brace.Length * sin), _level.Top + (brace.Length * cos));
+            canvas.Leader(
+                at, new SheetPoint(at.X + 0.016, at.Y), "brace's head " + DetailMarks.HeadCut(context, frame, Role.Brace));
+        }
     }
 
     private void Below(Canvas canvas, ViewMap map)

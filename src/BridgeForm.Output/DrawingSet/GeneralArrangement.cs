@@ -255,7 +255,10 @@ internal abstract class GeneralRow(DrawingContext context, WholeViews views, Fra
     public const double LeftRoom = 0.030;
 
     /// <summary>The whole bridge as a line with what this row shows of it thick; nothing where it shows all.</summary>
-    protected void KeyPlan(Canvas canvas, double y)
+    /// <param name="canvas">The page.</param>
+    /// <param name="end">Right edge, B's letter included.</param>
+    /// <param name="y">Of the line.</param>
+    protected void KeyPlan(Canvas canvas, double end, double y)
     {
         if (IsWhole)
         {
@@ -263,7 +266,7 @@ internal abstract class GeneralRow(DrawingContext context, WholeViews views, Fra
         }
 
         const double length = 0.040;
-        var (left, span) = (canvas.Bounds.MaxX - length - 0.010, context.Layout.Parameters.Site.Span);
+        var (left, span) = (end - length - 0.010, context.Layout.Parameters.Site.Span);
         double X(int frame) => left + (context.Layout.Poses[frame].Node.X / span * length);
         canvas.Line(PageLayers.Dim, left, y, left + length, y);
         canvas.Add(new SheetArea(

@@ -37,7 +37,7 @@ internal sealed class PlanRow(DrawingContext context, WholeViews views, FrameRan
             Scale,
             Context.Text);
         Direction(canvas, cell, bottom - BelowRoom);
-        KeyPlan(canvas, bottom - BelowRoom - 0.003);
+        KeyPlan(canvas, ((cell.MinX + cell.MaxX) / 2) + 0.056, bottom - BelowRoom - 0.006);
         Widths(canvas, map);
         foreach (var atB in (bool[])[.. AtA ? [false] : Array.Empty<bool>(), .. AtB ? [true] : Array.Empty<bool>()])
         {

@@ -262,14 +262,14 @@ internal sealed class FreeBody(DrawingContext context, SupportPull pull, double 
         SheetText Place(double dx, double dy) => PageText.Left(
             tip.X + dx, tip.Y + dy, words, PageText.Small, layer: layer is PageLayers.Accent ? layer : PageLayers.Note);
         var (above, below, middle) = (0.0015, -0.0015 - PageText.Small, -PageText.Small / 2);
-        var label = PageBox.Of(canvas.Label(
+        var placed = canvas.Label(
+            t => canvas.Leading(t, tip, Beside) is { } way ? canvas.Cost(way, tip) : 0,
             ux >= 0
                 ? [Place(0.0015, middle), Place(-width, above), Place(-width, below), Place(0, above), Place(0, below)]
-                : [Place(-width - 0.0015, middle), Place(0, above), Place(0, below), Place(-width, above), Place(-width, below)]));
-        var near = new SheetPoint(Math.Clamp(tip.X, label.MinX, label.MaxX), Math.Clamp(tip.Y, label.MinY, label.MaxY));
-        if (Dimensions.Distance(near, tip) > Beside)
+                : [Place(-width - 0.0015, middle), Place(0, above), Place(0, below), Place(-width, above), Place(-width, below)]);
+        if (canvas.Leading(placed, tip, Beside) is { } from)
         {
-            canvas.LeaderLine(tip, near);
+            canvas.LeaderLine(from, tip);
         }
     }
 }

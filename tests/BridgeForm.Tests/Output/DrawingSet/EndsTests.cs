@@ -112,8 +112,8 @@ public sealed class EndsTests
             }
         }
 
-        // Three frames on the elevation, and four details on the sheet of each.
-        Assert.Equal(3 + (3 * 4), marks);
+        // Three frames on the elevation, and four details on the sheet of each but the end frames' heads, which are cut otherwise.
+        Assert.Equal(3 + 4 + (2 * 3), marks);
     }
 
     /// <summary>A long bridge runs over rows of equal bays with match lines and a key plan; each frame stands in one row, or two.</summary>
