@@ -44,9 +44,12 @@ internal static class StickItems
         }.Where(w => w.Length > 0));
 
     /// <summary>A stick on the face that looks away from a direction, moved in its place where it stands on what was thickened.</summary>
-    public static PrintItem Flat(PrintSource source, PartOf part, Vector3d up, string name, double raised = 0)
+    public static PrintItem Flat(PrintSource source, PartOf part, Vector3d up, string name, double raised = 0) =>
+        Lying(source.Take(part).ThickEnoughBothWays(up).Moved(raised * up), up, name);
+
+    /// <summary>A part as it is printed, on the face that looks away from a direction.</summary>
+    public static PrintItem Lying(PrintPart shaped, Vector3d up, string name)
     {
-        var shaped = source.Take(part).ThickEnoughBothWays(up).Moved(raised * up);
         var (along, face) = (shaped.Place.X, shaped.Place.DirectionToWorld(shaped.Face(up)));
         var lying = new Placement(shaped.Place.Origin, along, face.Cross(along), face);
         return new PrintItem(name, PrintKind.Stick, lying, [shaped.Body()]);
