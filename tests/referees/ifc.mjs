@@ -1,6 +1,6 @@
 // Reads the IFC files named on the command line with web-ifc; prints as JSON, a line a file: {"schema", "counts": of entities by
-// type, "parts": [{"type", "name", "tag", "kind", "id", "volume": m3, "low", "high": box in metres, Z up, "opacity"}], "tree": what lies in what,
-// "properties": of the first member}.
+// type, "parts": [{"type", "name", "tag", "kind", "id", "volume": m3, "low", "high": box in metres, Z up, "opacity"}], "tree": what
+// lies in what, "properties": of the first member}.
 import fs from 'node:fs';
 import { createRequire } from 'node:module';
 

@@ -92,15 +92,16 @@ internal static class PrintNotes
         if (line.LoweredUnder > told)
         {
             var check = source.Model.Checks.FirstOrDefault(c => c.Id is GroundCheck);
-            yield return $"Where the ground reaches the bridge or comes near it, what is printed is lowered by up to {Both(source, line.LoweredUnder)} to "
-                + "clear ropes and bases: the model does not show that the bridge is clear of the ground"
+            yield return "Where the ground reaches the bridge or comes near it, what is printed is lowered by up to "
+                + $"{Both(source, line.LoweredUnder)} to clear ropes and bases: the model does not show that the bridge is clear of the "
+                + "ground"
                 + (check is null ? "" : $"; its check {GroundCheck} says: {check.Status.Word()}");
         }
 
         if (line.LoweredAtLandings > told)
         {
-            yield return $"At the landings what is printed of the ground is lowered by up to {Both(source, line.LoweredAtLandings)} to the undersides of the end "
-                + "frames";
+            yield return "At the landings what is printed of the ground is lowered by up to "
+                + $"{Both(source, line.LoweredAtLandings)} to the undersides of the end frames";
         }
     }
 

@@ -56,7 +56,8 @@ internal sealed record PrintPlan
     private static GroundLine Line(PrintSource source, List<PrintItem> items, double tallest)
     {
         var frames = items.Where(i => i.Kind == PrintKind.Frame).ToList();
-        return new GroundLine(source, Box(frames[0]), Box(frames[^1]), Drop(source, [.. frames.Skip(1).SkipLast(1), .. Ropes(items)]), tallest);
+        var drop = Drop(source, [.. frames.Skip(1).SkipLast(1), .. Ropes(items)]);
+        return new GroundLine(source, Box(frames[0]), Box(frames[^1]), drop, tallest);
     }
 
     private static IEnumerable<PrintItem> Ropes(IEnumerable<PrintItem> items) =>

@@ -2,7 +2,6 @@ using BridgeForm.Frames;
 using BridgeForm.Output.Brep;
 using BridgeForm.Output.Gltf;
 using BridgeForm.Output.Part21;
-using BridgeForm.Pieces;
 using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Ropes;

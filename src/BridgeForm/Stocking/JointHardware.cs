@@ -86,8 +86,8 @@ internal static class JointHardware
             $"Plates {words.Size(plates.Width)} x {words.Size(plates.Length)} x {words.Size(plates.Thickness)}, {joint.Name}",
             Faces * joint.Count,
             where,
-            $"{steel}, {words.Mass(plates.PlateMass)} each, counted on the ropes beside frames.hardware; profiles/plate-{joint.Name}.dxf, on one "
-                + $"face as drawn, on the other turned over; {metal}",
+            $"{steel}, {words.Mass(plates.PlateMass)} each, counted on the ropes beside frames.hardware; "
+                + $"profiles/plate-{joint.Name}.dxf, on one face as drawn, on the other turned over; {metal}",
             "project file");
     }
 }

@@ -86,7 +86,7 @@ public sealed class GuardPartsTests
     }
 
     /// <summary>
-    /// The weight on the ropes is that of the wood that is drawn; of a round handrail that of the circle, π/4 d² between its ends.
+    /// The weight on the ropes is that of the wood that is drawn; of a round handrail of 2 in that of the circle, π/4 d² between its ends.
     /// </summary>
     [Fact]
     public void Pickets_and_handrails_weigh_on_the_ropes()
@@ -99,7 +99,7 @@ public sealed class GuardPartsTests
         Assert.Contains(bay, m => m.Role == Role.Handrail);
 
         static double Volume(CutStock shape) => shape.IsRound
-            ? Math.PI / 4 * 0.04 * 0.04 * (shape.Far.XAt(0, 0) - shape.Near.XAt(0, 0))
+            ? Math.PI / 4 * 2 * Inch * 2 * Inch * (shape.Far.XAt(0, 0) - shape.Near.XAt(0, 0))
             : StockSolid.Build(shape).OrNull!.Volume;
     }
 

@@ -57,8 +57,8 @@ public sealed class ScaleModelRefereeTests
     }
 
     /// <summary>
-    /// The same loader in a browser, with the browser's reader of XML: every item by its name, where it lies and as large, and of the volume
-    /// that the written triangles enclose.
+    /// The same loader in a browser, with the browser's reader of XML: every item by its name, where it lies and as large, and of the
+    /// volume that the written triangles enclose.
     /// </summary>
     [Fact]
     public void A_browser_reads_the_same_items()

@@ -21,8 +21,8 @@ internal static class PrintCases
         [.. new[] { "alder-dell", "wren-landing", "fern-rise" }.Select(n => (n, MadeSample.Of(n).Model))];
 
     /// <summary>
-    /// Bridges by chance, and two of them whose parts once met when they were thickened: a deck under rails right over it, and handrails end
-    /// to end.
+    /// Bridges by chance, and two of them whose parts once met when they were thickened: cleats under rails right over them, and handrails
+    /// of a bridge hardly wider than they are.
     /// </summary>
     public static IEnumerable<(string Name, BridgeModel Model)> Random() =>
         Random(StepCase.AskedFor("BRIDGEFORM_PRINTS", Few)).Concat(s_met.Value).DistinctBy(c => c.Name);

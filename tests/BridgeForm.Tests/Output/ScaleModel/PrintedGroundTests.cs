@@ -35,7 +35,8 @@ public sealed partial class PrintedGroundTests
 
         // The end frames stand on the landing, lower than the ground is: from their undersides up to the foot.
         var under = bodies["F00"].SelectMany(b => b).SelectMany(b => b.Points).Min(p => p.Y);
-        Assert.Equal((Foot - under) * 50, Number(Assert.Single(plan.Told, t => t.StartsWith("At the landings", StringComparison.Ordinal))), 0.0051);
+        var landings = Assert.Single(plan.Told, t => t.StartsWith("At the landings", StringComparison.Ordinal));
+        Assert.Equal((Foot - under) * 50, Number(landings), 0.0051);
     }
 
     /// <summary>Ten feet down nothing is lowered, and nothing is said of it.</summary>

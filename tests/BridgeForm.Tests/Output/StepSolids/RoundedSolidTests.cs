@@ -67,8 +67,8 @@ public sealed class RoundedSolidTests
     }
 
     /// <summary>
-    /// A round stick of 40 mm, 1 m along its axis, one end at 45°: two halves of a cylinder, a circle's two halves at the square end, at the
-    /// other an ellipse whose long radius is √2 times its short one. Its corners there lie 20 mm before and behind the axis' end.
+    /// A round stick of 40 mm, 1 m along its axis, one end at 45°: two halves of a cylinder, a circle's two halves at the square end, at
+    /// the other an ellipse whose long radius is √2 times its short one. Its corners there lie 20 mm before and behind the axis' end.
     /// </summary>
     [Fact]
     public void A_round_stick_is_a_cylinder_between_its_ends()

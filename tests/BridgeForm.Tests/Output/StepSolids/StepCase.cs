@@ -34,8 +34,8 @@ internal static class StepCase
         Bridges.Garden.Replace("span: 30 ft", "span: 9 ft", StringComparison.Ordinal) + Holes);
 
     /// <summary>
-    /// A bridge with plates and bolts, landings on a sill and on a ledger; one with nets; one with round handrails whose ends are not square;
-    /// and bridges that nobody chose: two in every
+    /// A bridge with plates and bolts, landings on a sill and on a ledger; one with nets; one with round handrails whose ends are not
+    /// square; and bridges that nobody chose: two in every
     /// run, <c>BRIDGEFORM_SOLIDS=200</c> in the environment asks for two hundred.
     /// </summary>
     public static IReadOnlyList<(string Name, BridgeModel Model)> Others { get; } =
