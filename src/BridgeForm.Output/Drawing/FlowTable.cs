@@ -140,7 +140,12 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
 
     private double Heading(Canvas canvas, double x, double top, double width, int first)
     {
-        var y = canvas.Column(x, top, [TitleOf(first)], PageText.Normal, bold: true);
+        foreach (var line in PageText.Heading(x, top, [TitleOf(first)], TitleOf(first)))
+        {
+            canvas.Text(line);
+        }
+
+        var y = top - PageText.HeightOf(1, PageText.Normal);
         return canvas.Column(x, y, NoteOf(width, first), TextHeight) - 0.0005;
     }
 
