@@ -94,7 +94,8 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
         var widths = Widths();
         var note = Math.Max(widths.Sum(), LeastNote);
         ImmutableArray<string> head = [.. Columns.Select(c => c.Head)];
-        if (top - HeadingHeight(note, first) - RowHeight(head, widths, bold: true) - (2 * RowPitch) < bottom)
+        var begun = Math.Max(2 * RowPitch, first < Rows.Length ? RowHeight(Rows[first], widths) : 0);
+        if (top - HeadingHeight(note, first) - RowHeight(head, widths, bold: true) - begun < bottom)
         {
             return (first, top);
         }
