@@ -24,7 +24,7 @@ internal static class HoistingTables
                 + "What the crew sets: sag of the axis at mid-span below the straight line from A to B, each rope between its end marks. "
                 + "A line of sight so far "
             + "straight below the rope's point at both supports touches the rope's axis at the same time; levels are above the "
-            + "rope's axis at A.");
+            + "rope's axis at A. " + Hoisting.FramesAlone);
         if (!model.Ropework.Stretch.IsEmpty)
         {
             yield return Stretch(context);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Quantities;
@@ -51,13 +52,33 @@ public static class UpkeepSheet
                 [.. drawn.Select(s => new FlowRow([w.Temperature(s.Temperature), w.Size(s.Sag)]))]);
         }
 
+        var newly = UpkeepPlan.Sags(model.Parameters, model.Rope, setShort);
         return new FlowTable(
             "Sag that is expected",
-            "Finished, nobody on it, at half the span; the ropes were set short for stretch to come (ropes.new: as-is).",
+            "Finished, nobody on it, at half the span; the ropes were set short for stretch to come (ropes.new: as-is)."
+                + StretchWords(model, newly),
             [new("Ropes at", Figures: true), new("Newly set", Figures: true), new("Once stretched", Figures: true)],
-            [.. UpkeepPlan.Sags(model.Parameters, model.Rope, setShort).Zip(drawn, (s, d) =>
+            [.. newly.Zip(drawn, (s, d) =>
                 new FlowRow([w.Temperature(s.Temperature), w.Size(s.Sag), w.Size(d.Sag)]))]);
     }
+
+    // A sag alone does not tell stretch that has come from ropes that are too long: what lies between two marks does.
+    private static string StretchWords(BridgeModel model, ImmutableArray<SagAt> newly)
+    {
+        var reference = model.Parameters.Site.ReferenceTemperature;
+        if (newly.FirstOrDefault(s => Math.Abs(s.Temperature - reference) < SameTemperature) is not { BetweenMarks: > 0 } set)
+        {
+            return "";
+        }
+
+        var w = new QuantityText(model.Parameters.Units);
+        return $" Stretch seen (as_built.stretch): tape along each rope from the middle of base {model.Frames[1].Name} to that of base "
+            + $"{model.Frames[^2].Name}, nobody on the bridge, ropes at {w.Temperature(reference)}: newly set {w.Fine(set.BetweenMarks)}; "
+            + $"each 0.1 % of stretch is {w.Caliper(set.BetweenMarks / 1000)} more.";
+    }
+
+    // No thermometer on a rope tells this apart, °C.
+    private const double SameTemperature = 0.01;
 
     // A cell that is due says so; whoever looked writes over it.
     // Only months in which it is ever due have a row, so that there is room to write.

@@ -125,6 +125,7 @@ public static class HoistingSheet
             [
                 .. chosen.Hoisting.Rows.Select(r => Row(r, rope, rise, units, temperature)),
                 [chosen.Sentence],
+                [Hoisting.FramesAlone],
                 .. model.Ropework.Cautions.Select(c => (IReadOnlyList<string>)[c]),
             ]);
     }

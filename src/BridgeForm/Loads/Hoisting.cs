@@ -32,6 +32,10 @@ public static class Hoisting
     /// <summary>Stage with all frames hung and no deck.</summary>
     public const string Frames = "frames";
 
+    /// <summary>What the rows of <see cref="Frames"/> are for.</summary>
+    public const string FramesAlone = "Frames without deck are a state that the steps of erection.pdf never come to, since each bay is decked "
+        + "as its frames hang: for whoever hangs all frames first, and for as_built.";
+
     /// <summary>
     /// Rows for the bare ropes at each temperature, lowest first, then for ropes with their frames. The unstressed length
     /// between the supports is that of the design state: each rope is set to its end marks.

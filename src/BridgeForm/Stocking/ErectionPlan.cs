@@ -45,7 +45,7 @@ public static class ErectionPlan
                 .SelectMany(stage => Stage(parameters, ropework, stage, masses, Leans(parameters, found, stage.Key))
                 .Select(s => Loose(parameters, s, ends, endsNearer))
                 .Concat(Decked(parameters, stage.Key, lastDeck, stages, endsNearer > 0))),
-            .. After(parameters, endsNearer),
+            .. After(parameters, endsNearer, stages is [.., var last] ? last : null),
         ];
         return [.. steps.Select((s, i) => new ErectionStep(i + 1, s.Stage, s.Where, s.IsHold, s.Text, s.Mass))];
     }
@@ -195,16 +195,20 @@ public static class ErectionPlan
         }
     }
 
-    private static IEnumerable<(int?, string, bool, string, double)> After(BridgeParameters parameters, double endsNearer)
+    private static IEnumerable<(int?, string, bool, string, double)> After(
+        BridgeParameters parameters, double endsNearer, StageSlope? last)
     {
+        var words = new QuantityText(parameters.Units);
+        var expected = last is null ? "" : $"as newly set {words.Size(last.Sag)} at {words.Temperature(parameters.Site.ReferenceTemperature)}, "
+            + "wood as dry as in service; ";
         yield return (
             null, "ropes", false, ErectionEnds.Again(parameters), 0);
         yield return (
             null, "ropes", false, "Measure the sag of both ropes and the temperature; keep them, and write them under as_built", 0);
         yield return (
             null, "ropes", true,
-            "sag and tilt are what correct calls now, at the temperature of that day, within what it leaves (sag by temperature: "
-                + "upkeep.pdf)",
+            "sag and tilt are what correct calls now, at the temperature of that day, within what it leaves ("
+                + $"{expected}by temperature: upkeep.pdf)",
             0);
         if (endsNearer > 0)
         {

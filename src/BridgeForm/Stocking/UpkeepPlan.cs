@@ -18,7 +18,10 @@ public sealed record UpkeepPart(int Number, string Part, string Look, ImmutableA
 /// <summary>Sag of the finished, empty bridge at a temperature.</summary>
 /// <param name="Temperature">°C.</param>
 /// <param name="Sag">Metres.</param>
-public sealed record SagAt(double Temperature, double Sag);
+/// <param name="BetweenMarks">
+/// Along the rope from the mark of the first frame that hangs to that of the last one, as it is pulled, metres; 0 with fewer than two.
+/// </param>
+public sealed record SagAt(double Temperature, double Sag, double BetweenMarks);
 
 /// <summary>What is looked at for ten years, by when, and when the bridge is closed.</summary>
 public static class UpkeepPlan
@@ -28,6 +31,9 @@ public static class UpkeepPlan
 
     /// <summary>Where the criteria of <see cref="Close"/> come from.</summary>
     public const string CloseSource = "29 CFR 1926.1413 (a)(2), standing ropes, as a training page and 8 CCR 5036 print it";
+
+    /// <summary>Of the nominal diameter; less closes the bridge (<see cref="CloseSource"/>).</summary>
+    private const double LeastDiameter = 0.95;
 
     /// <summary>Any one of these closes the bridge until an engineer has looked.</summary>
     public static ImmutableArray<string> Close { get; } =
@@ -67,7 +73,8 @@ public static class UpkeepPlan
                 3, "ropes",
                 "the whole length, by eye and by a gloved hand, tied on (fall protection as a competent person planned it): broken "
                     + "wires, rust; diameter, new "
-                    + words.Size(parameters.Ropes.Rope.Diameter),
+                    + words.Size(parameters.Ropes.Rope.Diameter)
+                    + $"; under {words.Caliper(LeastDiameter * parameters.Ropes.Rope.Diameter)} closes the bridge",
                 often, twice),
             new(
                 4, "saddles, channels, keepers", "rope sits in its groove, liners are whole, keepers tight, wood not worn by the rope",
@@ -98,7 +105,7 @@ public static class UpkeepPlan
                 LoadCaseRequest.At(design, at - site.ReferenceTemperature, Backstays.Of(site), stretch), LoadCaseSolver.DefaultAccuracy,
                 LoadCaseSolver.DefaultMaxIterations, out var shape, out _))
             {
-                sags.Add(new SagAt(at, shape!.Sag));
+                sags.Add(new SagAt(at, shape!.Sag, shape.Segments[1..^1].Sum(s => s.StretchedLength)));
             }
         }
 

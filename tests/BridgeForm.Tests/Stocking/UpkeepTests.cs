@@ -1,5 +1,8 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Output.ShopSheets;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Stocking;
 
@@ -58,6 +61,45 @@ public sealed class UpkeepTests
         Assert.Equal(2, told.Count);
         Assert.All(told, c => Assert.Contains("twice a year", c, StringComparison.Ordinal));
         Assert.All(UpkeepPlan.Parts(model.Parameters).Where(p => p.Number is 2 or 3), p => Assert.Equal(2, p.Later.Length));
+    }
+
+    // 3/4 in = 0.75 in, of which 95 % are 0.7125 in: what a caliper must not read less of.
+    [Fact]
+    public void The_least_diameter_stands_as_a_figure_for_the_caliper()
+    {
+        var look = UpkeepPlan.Parts(s_garden.Value.Parameters).Single(p => p.Part is "ropes").Look;
+        var told = Regex.Match(look, "under ([0-9.]+) in closes the bridge").Groups[1].Value;
+        Assert.Equal(0.7125, double.Parse(told, CultureInfo.InvariantCulture), 6e-4);
+    }
+
+    // From mark to mark the rope is as long as it was marked and what its pull adds: T / EA of it, T between the level pull and the
+    // largest. Ropes that have stretched by the mean hang as drawn; what then lies between the marks is longer by it.
+    [Fact]
+    public void Ropes_set_short_have_a_length_to_see_their_stretch_by()
+    {
+        var model = Bridges.Build(Bridges.Garden.Replace("sag: 6 %", "sag: 6 %, new: as-is", StringComparison.Ordinal));
+        var (chosen, reference) = (model.Ropework.Chosen, model.Parameters.Site.ReferenceTemperature);
+        SagAt At(double short1) => UpkeepPlan.Sags(model.Parameters, model.Rope, short1)
+            .Single(s => Math.Abs(s.Temperature - reference) < 1e-9);
+        var newly = At(chosen.Shorter - 1);
+        var marked = chosen.Marks[^2].Unstressed - chosen.Marks[1].Unstressed;
+        var (stiffness, pull) = (model.Rope.AxialStiffness, model.Stages()[^1].Tension);
+        Assert.InRange((newly.BetweenMarks / marked) - 1, 0.9 * pull / stiffness, pull / stiffness);
+        Assert.InRange((At(0).BetweenMarks / newly.BetweenMarks) - 1, chosen.Share * 0.9, chosen.Share);
+        var words = string.Join(' ', UpkeepSheet.Draw(model).Pages
+            .SelectMany(p => p.Content.Entities.OfType<SheetText>()).Select(t => t.Text));
+        var told = Regex.Match(words, $"middle of base F01 to that of base {model.Frames[^2].Name}, .*?newly set ([0-9.]+) in; each 0.1 % of stretch is ([0-9.]+) in");
+        Assert.Equal(newly.BetweenMarks / 0.0254, double.Parse(told.Groups[1].Value, CultureInfo.InvariantCulture), 0.01);
+        Assert.Equal(newly.BetweenMarks / 25.4, double.Parse(told.Groups[2].Value, CultureInfo.InvariantCulture), 1e-3);
+    }
+
+    // The last hold is for what hangs when everything does: the sag of the last stage.
+    [Fact]
+    public void The_last_hold_of_the_ropes_tells_the_sag()
+    {
+        var model = s_garden.Value;
+        var sag = new QuantityText(model.Parameters.Units).Size(model.Stages()[^1].Sag);
+        Assert.Contains(model.Erection(), s => s.IsHold && s.Text.Contains($"as newly set {sag} at 60 F", StringComparison.Ordinal));
     }
 
     // Initials and a date want 18 × 8 mm (own figures): every ruled cell of both logs has them.
