@@ -69,7 +69,8 @@ public sealed class UpkeepTests
     public void The_least_diameter_stands_as_a_figure_for_the_caliper()
     {
         var look = UpkeepPlan.Parts(s_garden.Value.Parameters).Single(p => p.Part is "ropes").Look;
-        var told = Regex.Match(look, "under (?<in>[0-9.]+) in closes the bridge", RegexOptions.ExplicitCapture, s_patience).Groups["in"].Value;
+        const string Pattern = "under (?<in>[0-9.]+) in closes the bridge";
+        var told = Regex.Match(look, Pattern, RegexOptions.ExplicitCapture, s_patience).Groups["in"].Value;
         Assert.Equal(0.7125, double.Parse(told, CultureInfo.InvariantCulture), 6e-4);
     }
 
