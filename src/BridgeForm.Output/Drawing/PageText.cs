@@ -82,6 +82,10 @@ internal static class PageText
         double x, double top, IEnumerable<string> lines, double height = Normal, bool bold = false, string layer = PageLayers.Note) =>
         lines.Select((line, i) => Left(x, top - height - (i * Pitch * height), line, height, bold, layer));
 
+    /// <summary>A heading in lines, the first of which opens what follows.</summary>
+    public static IEnumerable<SheetText> Heading(double x, double top, IEnumerable<string> lines, string title) =>
+        Column(x, top, lines, Normal, bold: true).Cast<SheetText>().Select((t, i) => i == 0 ? t with { Opens = title } : t);
+
     /// <summary>Height of so many lines, from the first one's capitals to below the last one's tails.</summary>
     public static double HeightOf(int lines, double height) => lines * Pitch * height;
 }

@@ -160,7 +160,7 @@ public sealed partial class DrawingSetTests
         Assert.All(fonts, f => Assert.Matches("DejaVu Sans Condensed.* yes yes yes ", f));
         var text = Referee.Poppler("pdftotext", "-layout", path, "-");
         var model = Model("alder-dell");
-        var words = new QuantityText(model.Parameters.Units);
+        var words = new QuantityText(model.Parameters.Units) { InSigns = true };
         Assert.Contains("span 30'-0\"", text, StringComparison.Ordinal);
         Assert.All(model.Pieces, p => Assert.Contains(p.Mark, text, StringComparison.Ordinal));
         Assert.All(model.Checks, c => Assert.Contains("(" + c.Id + ")", text, StringComparison.Ordinal));
