@@ -169,8 +169,8 @@ internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null, IReadOnl
         ? double.PositiveInfinity
         : Dimensions.Distance(from, to) + (CrossingCost * (about?.Crossings(from, to) ?? 0));
 
-    /// <summary>Where a leader from a label to what it names begins, beside the label; null where it stands so near that it needs none.</summary>
-    public SheetPoint? Leading(SheetText placed, SheetPoint at, double near)
+    /// <summary>Where a leader from a label to what it names begins, beside the label; null where it needs none, being near.</summary>
+    public static SheetPoint? Leading(SheetText placed, SheetPoint at, double near)
     {
         const double beside = 0.0006;
         var box = PageBox.Of(placed);

@@ -167,9 +167,9 @@ internal sealed class BayGuard
 
         // A name that found no room on its bar says whose it is.
         var placed = canvas.Label(
-            t => canvas.Leading(t, at, PageText.Small) is { } way ? canvas.Cost(way, at) : 0,
+            t => Canvas.Leading(t, at, PageText.Small) is { } way ? canvas.Cost(way, at) : 0,
             Along(words), Along(parts[0] + "  " + parts[1]), Along(parts[0]));
-        if (canvas.Leading(placed, at, PageText.Small) is { } from)
+        if (Canvas.Leading(placed, at, PageText.Small) is { } from)
         {
             canvas.LeaderLine(from, at);
         }

@@ -15,7 +15,10 @@ internal static class CodeSheet
     {
         var flow = new TableFlow(context.Body);
         foreach (var table in (FlowTable[])
-            [Notes(context), .. context.TitleInFull ? [Issues(context)] : Array.Empty<FlowTable>(), Basis(context), Loads(context), Wood(context), Ropes(context), Sources(context)])
+            [
+                Notes(context), .. context.TitleInFull ? [Issues(context)] : Array.Empty<FlowTable>(), Basis(context), Loads(context),
+                Wood(context), Ropes(context), Sources(context),
+            ])
         {
             flow.Add(table);
         }

@@ -46,7 +46,8 @@ internal static class Cover
                 context.Text);
         }
 
-        return new DrawnPage(DocumentType.General, "Cover", HasPicture(picture) ? Isometric : "key figures, list of drawings", canvas.Entities)
+        var direction = HasPicture(picture) ? Isometric : "key figures, list of drawings";
+        return new DrawnPage(DocumentType.General, "Cover", direction, canvas.Entities)
         {
             LacksPicture = !HasPicture(picture),
         };

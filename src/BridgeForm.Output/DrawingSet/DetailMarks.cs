@@ -49,7 +49,7 @@ internal static class DetailMarks
     public static int OfBase(DrawingContext context, int frame) => frame > 0 && frame < context.Layout.Bays ? Channel
         : frame > 0 && context.EndsDiffer ? EndBaseB : EndBase;
 
-    /// <summary>The detail of the head of post or brace shows the frame in the middle: it does for another whose head is cut alike.</summary>
+    /// <summary>The detail of a head is of the frame in the middle: it does for another whose head is cut alike.</summary>
     public static bool ShowsHead(DrawingContext context, int frame, Role role)
     {
         var middle = context.Layout.Bays / 2;

@@ -124,8 +124,8 @@ internal sealed class ElevationRow : GeneralRow
         get
         {
             var chord = Dimensions.Distance(Point(0), Point(1));
-            return FormattableString.Invariant($"{Context.Layout.Bays} bays, {Context.Text.Words.Size(chord)} from node to node at A; seen ")
-                + "from the right-hand side; ropes along their true curve (axis chain-dotted)"
+            return FormattableString.Invariant($"{Context.Layout.Bays} bays, {Context.Text.Words.Size(chord)} from node to node at A; ")
+                + "seen from the right-hand side; ropes along their true curve (axis chain-dotted)"
                 + (IsOverSite ? "; empty: the bridge as drawn; all cases: the least that the checks found, loaded and stretched" : "");
         }
     }

@@ -287,7 +287,8 @@ internal abstract class GeneralRow(DrawingContext context, WholeViews views, Fra
     /// <summary>Match lines where the bridge goes on in another row.</summary>
     protected void MatchLines(Canvas canvas, ViewMap map, double from, double to)
     {
-        foreach (var (frame, here, other) in (ReadOnlySpan<(int, bool, int)>)[(range.First, !AtA, Number - 1), (range.Last, !AtB, Number + 1)])
+        foreach (var (frame, here, other) in (ReadOnlySpan<(int, bool, int)>)
+            [(range.First, !AtA, Number - 1), (range.Last, !AtB, Number + 1)])
         {
             if (here)
             {

@@ -94,6 +94,7 @@ internal sealed class PlanRow(DrawingContext context, WholeViews views, FrameRan
         var left = map.Of(MinX, 0).X;
         var edge = p.Frames.Base.Length / 2;
         canvas.Upright(map.Of(0, -rope), map.Of(0, rope), left - 0.008, "ropes " + Context.Text.Size(2 * rope));
-        canvas.Upright(map.Of(-DeckEnd.Beyond(p), -edge), map.Of(-DeckEnd.Beyond(p), edge), left - 0.016, "base " + Context.Text.Size(2 * edge));
+        var end = -DeckEnd.Beyond(p);
+        canvas.Upright(map.Of(end, -edge), map.Of(end, edge), left - 0.016, "base " + Context.Text.Size(2 * edge));
     }
 }

@@ -101,7 +101,8 @@ internal sealed class FreeBody(DrawingContext context, SupportPull pull, double 
 
     /// <summary>A force down on what bears it, or up.</summary>
     public static string Upright(QuantityText words, double down) =>
-        (down < 0 && words.Force(-down) != words.Force(0) ? "up " : "down ") + words.Force(Math.Abs(down));
+        (down < 0 && !string.Equals(words.Force(-down), words.Force(0), StringComparison.Ordinal) ? "up " : "down ")
+            + words.Force(Math.Abs(down));
 
     /// <summary>Towards the span: 1 at A, −1 at B.</summary>
     private readonly int _in = pull.Support is "A" ? 1 : -1;
@@ -190,7 +191,10 @@ internal sealed class FreeBody(DrawingContext context, SupportPull pull, double 
 
         // Below each other, below the anchor or beside it, where no arrow goes through.
         string[] lines =
-            [$"anchor {_words.Force(stay.Tension)}", $"level {_words.Force(stay.Horizontal)}", $"{(stay.Vertical < 0 ? "down" : "up")} {_words.Force(Math.Abs(stay.Vertical))}"];
+            [
+                $"anchor {_words.Force(stay.Tension)}", $"level {_words.Force(stay.Horizontal)}",
+                $"{(stay.Vertical < 0 ? "down" : "up")} {_words.Force(Math.Abs(stay.Vertical))}",
+            ];
         var width = lines.Max(l => PageText.Width(l, PageText.Small));
         var height = PageText.HeightOf(lines.Length, PageText.Small);
         double Outward(double near) => _in > 0
@@ -263,11 +267,11 @@ internal sealed class FreeBody(DrawingContext context, SupportPull pull, double 
             tip.X + dx, tip.Y + dy, words, PageText.Small, layer: layer is PageLayers.Accent ? layer : PageLayers.Note);
         var (above, below, middle) = (0.0015, -0.0015 - PageText.Small, -PageText.Small / 2);
         var placed = canvas.Label(
-            t => canvas.Leading(t, tip, Beside) is { } way ? canvas.Cost(way, tip) : 0,
+            t => Canvas.Leading(t, tip, Beside) is { } way ? canvas.Cost(way, tip) : 0,
             ux >= 0
                 ? [Place(0.0015, middle), Place(-width, above), Place(-width, below), Place(0, above), Place(0, below)]
                 : [Place(-width - 0.0015, middle), Place(0, above), Place(0, below), Place(-width, above), Place(-width, below)]);
-        if (canvas.Leading(placed, tip, Beside) is { } from)
+        if (Canvas.Leading(placed, tip, Beside) is { } from)
         {
             canvas.LeaderLine(from, tip);
         }

@@ -286,7 +286,8 @@ internal sealed class TitleBlock
             [
                 ("Legal owner", fields.Owner, OwnerWidth), ("Site", fields.Site, OwnerWidth), ("Created by", fields.Created, half),
                 ("Approved by", fields.Approved, half), ("Identification number", fields.Number, NumberWidth),
-                ("Date of issue", fields.Issued, RevisionAt), ("Rev.", fields.Revisions.LastOrDefault()?.Index ?? "", NumberWidth - RevisionAt),
+                ("Date of issue", fields.Issued, RevisionAt),
+                ("Rev.", fields.Revisions.LastOrDefault()?.Index ?? "", NumberWidth - RevisionAt),
             ];
             return Array.TrueForAll(
                     all, f => PageText.Width(f.Value, PageText.Small, bold: true) <= f.Width - (2 * Pad)

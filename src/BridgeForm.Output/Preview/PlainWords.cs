@@ -24,7 +24,7 @@ internal static partial class PlainWords
                 plain, $@"(?<=\d ){Regex.Escape(sign)}\b(?!/)", words, RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1));
         }
 
-        return plain.Replace("the section comes nearest to rolling over", "the bridge comes nearest to rolling over", StringComparison.Ordinal);
+        return plain.Replace("the section comes nearest to rolling", "the bridge comes nearest to rolling", StringComparison.Ordinal);
     }
 
     /// <summary>Ids in brackets: small letters with strokes between.</summary>

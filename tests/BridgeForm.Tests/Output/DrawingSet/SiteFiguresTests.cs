@@ -37,7 +37,8 @@ public sealed class SiteFiguresTests
         var text = new DrawingText(model.Parameters.Units);
         Assert.Equal(CheckStatus.Fail, check.Status);
         var frame = check.Parts[0].Split('/')[0];
-        var told = Assert.Single(Texts(book), t => t.Text == $"all cases, {frame}: {text.Length(check.Demand)} over water, asked 1500: FAILS");
+        var words = $"all cases, {frame}: {text.Length(check.Demand)} over water, asked 1500: FAILS";
+        var told = Assert.Single(Texts(book), t => string.Equals(t.Text, words, StringComparison.Ordinal));
         Assert.Equal(PageLayers.Accent, told.Layer);
         var empty = Assert.Single(Texts(book), t => t.Text.StartsWith("empty, over water ", StringComparison.Ordinal)).Text.Split(' ')[^1];
         Assert.True(double.Parse(empty, CultureInfo.InvariantCulture) > (check.Demand * 1000) + 10);
