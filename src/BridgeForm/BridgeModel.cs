@@ -50,6 +50,9 @@ public sealed record BridgeModel
     /// <summary>What would pass where a check fails; empty when none does. Preliminary.</summary>
     public ImmutableArray<Remedy> Remedies { get; init; } = [];
 
+    /// <summary>Mass of one rope from support to support, kilograms: its unstressed length by its mass for each metre of that.</summary>
+    public double RopeMass => Parameters.Ropes.Rope.MassPerLength * Rope.Segments.Sum(s => s.UnstressedLength);
+
     /// <summary>The ropes along their true curves, left before right; empty when no curve was asked for.</summary>
     public ImmutableArray<RopeLine> RopeLines { get; init; } = [];
 

@@ -45,6 +45,22 @@ public sealed partial class DocumentTests : IClassFixture<DocumentTests.Made>
         public void Dispose() => _run.Dispose();
     }
 
+    /// <summary>The demo's lowest place, in metres, which is the underside of a rope: a telephone shows it under the grass.</summary>
+    [Fact]
+    public void How_deep_the_demo_reaches_under_its_origin_is_told()
+    {
+        var model = MadeSample.Of("alder-dell").Model;
+        var wood = model.Pieces.SelectMany(p => p.Occurrences.SelectMany(o => p.Solid.Placed(o.Placement).Vertices)).Min(v => v.Y);
+        var low = model.RopeLines[0].Points.Min(p => p.Y) - (3.0 / 8 * 0.0254);
+        Assert.True(low < wood);
+        Assert.Contains(FormattableString.Invariant($"of the demo {-low:0.00} m."), s_page, StringComparison.Ordinal);
+        using var stream = new MemoryStream();
+        BridgeForm.Output.Usd.UsdWriter.Write(model, stream);
+        Assert.Contains(
+            FormattableString.Invariant($"The bridge reaches {-low:0.##} m below its origin, y = 0."),
+            System.Text.Encoding.UTF8.GetString(stream.ToArray()), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Every_file_has_its_section()
     {

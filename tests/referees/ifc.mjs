@@ -1,6 +1,6 @@
 // Reads the IFC files named on the command line with web-ifc; prints as JSON, a line a file: {"schema", "counts": of entities by
-// type, "parts": [{"type", "name", "tag", "kind", "id", "volume": m3, "low", "high": box in metres, Z up}], "tree": what lies in what,
-// "properties": of the first member}.
+// type, "parts": [{"type", "name", "tag", "kind", "id", "volume": m3, "low", "high": box in metres, Z up, "opacity"}], "tree": what
+// lies in what, "properties": of the first member}.
 import fs from 'node:fs';
 import { createRequire } from 'node:module';
 
@@ -18,10 +18,12 @@ const place = (m, x, y, z) => {
 
 function measure(model, mesh) {
   let volume = 0;
+  let opacity = 1;
   const low = [Infinity, Infinity, Infinity];
   const high = [-Infinity, -Infinity, -Infinity];
   for (let g = 0; g < mesh.geometries.size(); g++) {
     const placed = mesh.geometries.get(g);
+    opacity = placed.color.w;
     const geometry = api.GetGeometry(model, placed.geometryExpressID);
     const data = api.GetVertexArray(geometry.GetVertexData(), geometry.GetVertexDataSize());
     const index = api.GetIndexArray(geometry.GetIndexData(), geometry.GetIndexDataSize());
@@ -38,7 +40,7 @@ function measure(model, mesh) {
     }));
   }
 
-  return { volume, low, high };
+  return { volume, low, high, opacity };
 }
 
 async function read(file) {

@@ -1,5 +1,5 @@
 // Reads the USDZ files named on the command line with three.js' loader; prints as JSON, a line a file: {"meshes": [{"path", "volume":
-// m3, "low", "high": box in metres, "colour"}]}.
+// m3, "low", "high": box in metres, "colour", "opacity"}]}.
 import fs from 'node:fs';
 import { Box3, Vector3 } from 'three';
 import { USDLoader } from 'three/addons/loaders/USDLoader.js';
@@ -31,7 +31,7 @@ function read(file) {
         path.unshift(at.name);
       }
 
-      meshes.push({ path: path.join('/'), ...measure(node), colour: node.material.color.toArray() });
+      meshes.push({ path: path.join('/'), ...measure(node), colour: node.material.color.toArray(), opacity: node.material.opacity });
     }
   });
   return { meshes };

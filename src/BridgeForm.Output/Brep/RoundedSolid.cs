@@ -10,11 +10,16 @@ namespace BridgeForm.Output.Brep;
 internal static class RoundedSolid
 {
     /// <summary>
-    /// The body. A hole keeps its flat sides where it meets another hole or grazes an edge, so that round and flat would not meet
-    /// alike.
+    /// The body; a round stick with plain ends is a cylinder. A hole keeps its flat sides where it meets another hole or grazes an edge,
+    /// so that round and flat would not meet alike.
     /// </summary>
     public static ExactBody Build(CutStock stock, Solid solid)
     {
+        if (RoundBody.Of(stock) is { } cylinder)
+        {
+            return cylinder;
+        }
+
         RoundHole[] holes = [.. stock.Holes.Select(h => RoundHole.Of(stock, h))];
         var flat = new HashSet<int>();
         for (var i = 0; i < holes.Length; i++)

@@ -169,6 +169,16 @@ internal sealed class Canvas(SheetBox bounds, LinesAbout? about = null, IReadOnl
         ? double.PositiveInfinity
         : Dimensions.Distance(from, to) + (CrossingCost * (about?.Crossings(from, to) ?? 0));
 
+    /// <summary>Where a leader from a label to what it names begins, beside the label; null where it needs none, being near.</summary>
+    public static SheetPoint? Leading(SheetText placed, SheetPoint at, double near)
+    {
+        const double beside = 0.0006;
+        var box = PageBox.Of(placed);
+        var from = new SheetPoint(
+            Math.Clamp(at.X, box.MinX - beside, box.MaxX + beside), Math.Clamp(at.Y, box.MinY - beside, box.MaxY + beside));
+        return Dimensions.Distance(from, at) > near ? from : null;
+    }
+
     /// <summary>Places about one, the nearest first.</summary>
     private static IEnumerable<SheetText> Around(SheetText text)
     {

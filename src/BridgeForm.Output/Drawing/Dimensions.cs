@@ -117,10 +117,12 @@ internal static class Dimensions
     /// <summary>A note with a line from it to what it names.</summary>
     /// <param name="at">What is named.</param>
     /// <param name="elbow">Where the note begins (or ends, when it lies to the left of what it names).</param>
-    public static void Leader(this Canvas canvas, SheetPoint at, SheetPoint elbow, string text, bool toLeft = false)
+    public static void Leader(
+        this Canvas canvas, SheetPoint at, SheetPoint elbow, string text, bool toLeft = false, string layer = PageLayers.Note)
     {
         var width = PageText.Width(text, Height);
-        SheetText Place(double x, double y) => PageText.Left(x + (toLeft ? -width - Gap : Gap), y - (Height / 2), text, Height);
+        SheetText Place(double x, double y) => PageText.Left(
+            x + (toLeft ? -width - Gap : Gap), y - (Height / 2), text, Height, layer: layer);
 
         // At the end of the note that looks towards what it names, wherever the note came to stand.
         SheetPoint End(SheetText placed)
@@ -184,10 +186,19 @@ internal static class Dimensions
         // A figure that had to go away from its line says whose it is; one that is written level stands beside it.
         (SheetPoint From, SheetPoint To)? Leader(SheetText placed)
         {
+            if (placed.Turn < angle)
+            {
+                var box = PageBox.Of(placed);
+                var on = new SheetPoint(a.X, Math.Clamp((box.MinY + box.MaxY) / 2, a.Y, Math.Max(a.Y, b.Y)));
+                var near = new SheetPoint(
+                    Math.Clamp(on.X, box.MinX - Gap, box.MaxX + Gap), Math.Clamp(on.Y, box.MinY - Gap, box.MaxY + Gap));
+                return Distance(near, on) > 2 * Height ? (near, on) : null;
+            }
+
             var at = Own(placed.At);
             var nearest = Math.Clamp(at.X + (width / 2), 0, length);
             var (along, up) = (Math.Clamp(nearest, at.X, at.X + width), at.Y > 0 ? at.Y - Gap : at.Y + Height + Gap);
-            return placed.Turn >= angle && (Math.Abs(up) > 2 * Height || Math.Abs(along - nearest) > Away)
+            return Math.Abs(up) > 2 * Height || Math.Abs(along - nearest) > Away
                 ? (World(along, up), World(nearest, 0))
                 : null;
         }

@@ -10,19 +10,19 @@ namespace BridgeForm.Output.Drawing;
 internal sealed record DrawingText(UnitSystem Units)
 {
     /// <summary>Full figures with unit, for tables and notes.</summary>
-    public QuantityText Words { get; } = new(Units);
+    public QuantityText Words { get; } = new(Units) { InSigns = true };
 
     /// <summary>Feet, inches and sixteenths, or millimetres are what people measure with.</summary>
     public bool Imperial => Units == UnitSystem.Imperial;
 
     /// <summary>Size of a part: <c>40-1/2"</c> or <c>1028.7</c>.</summary>
-    public string Size(double metres) => Signed(Words.Size(metres));
+    public string Size(double metres) => Bare(Words.Size(metres));
 
     /// <summary>What is there at the least, rounded down: <c>39-1/4"</c> or <c>997</c>.</summary>
-    public string LeastSize(double metres) => Signed(Words.LeastSize(metres));
+    public string LeastSize(double metres) => Bare(Words.LeastSize(metres));
 
     /// <summary>Length of the bridge or a level: <c>30'-0"</c> or <c>9144</c>.</summary>
-    public string Length(double metres) => Signed(Words.Length(metres));
+    public string Length(double metres) => Bare(Words.Length(metres));
 
     /// <summary>A level above or below zero, with its sign.</summary>
     public string Level(double metres)
@@ -44,16 +44,5 @@ internal sealed record DrawingText(UnitSystem Units)
         return Math.Abs(radians) < Tolerances.Level ? "level" : $"{Angle(Math.Abs(radians))} (1 : {Numbers.Fixed(run, 1)})";
     }
 
-    /// <summary>With a nought for whole inches before a fraction, lest 1'-7/8" be read wrongly.</summary>
-    private static string Signed(string text)
-    {
-        var feet = text.IndexOf(" ft ", StringComparison.Ordinal);
-        var isFraction = feet >= 0 && text.IndexOf('/', feet) >= 0 && text.IndexOf('-', feet) < 0;
-        return WithSigns(isFraction ? text.Insert(feet + " ft ".Length, "0-") : text);
-    }
-
-    private static string WithSigns(string text) => text
-        .Replace(" ft ", "'-", StringComparison.Ordinal)
-        .Replace(" in", "\"", StringComparison.Ordinal)
-        .Replace(" mm", "", StringComparison.Ordinal);
+    private static string Bare(string text) => text.Replace(" mm", "", StringComparison.Ordinal);
 }

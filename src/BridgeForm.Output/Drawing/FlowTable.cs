@@ -94,7 +94,8 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
         var widths = Widths();
         var note = Math.Max(widths.Sum(), LeastNote);
         ImmutableArray<string> head = [.. Columns.Select(c => c.Head)];
-        if (top - HeadingHeight(note, first) - RowHeight(head, widths, bold: true) - (2 * RowPitch) < bottom)
+        var begun = Math.Max(2 * RowPitch, first < Rows.Length ? RowHeight(Rows[first], widths) : 0);
+        if (top - HeadingHeight(note, first) - RowHeight(head, widths, bold: true) - begun < bottom)
         {
             return (first, top);
         }
@@ -140,7 +141,12 @@ internal sealed record FlowTable(string Title, string Note, ImmutableArray<FlowC
 
     private double Heading(Canvas canvas, double x, double top, double width, int first)
     {
-        var y = canvas.Column(x, top, [TitleOf(first)], PageText.Normal, bold: true);
+        foreach (var line in PageText.Heading(x, top, [TitleOf(first)], TitleOf(first)))
+        {
+            canvas.Text(line);
+        }
+
+        var y = top - PageText.HeightOf(1, PageText.Normal);
         return canvas.Column(x, y, NoteOf(width, first), TextHeight) - 0.0005;
     }
 

@@ -36,12 +36,12 @@ internal static class PageText
     public static double Width(string text, double height, bool bold = false) =>
         (bold ? PageFont.Bold : PageFont.Regular).Width(text, height);
 
-    /// <summary>A text broken between words into lines no wider than a width; a word wider than that stands alone.</summary>
+    /// <summary>A text broken between words into lines no wider than a width; a word wider than that is broken too.</summary>
     public static ImmutableArray<string> Wrapped(string text, double width, double height, bool bold = false)
     {
         var lines = ImmutableArray.CreateBuilder<string>();
         var line = string.Empty;
-        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries).SelectMany(w => Broken(w, width, height, bold)))
         {
             var longer = line.Length == 0 ? word : line + " " + word;
             if (line.Length > 0 && Width(longer, height, bold) > width)
@@ -57,10 +57,34 @@ internal static class PageText
         return lines.ToImmutable();
     }
 
+    /// <summary>A word in parts no wider than a width, after a sign where it has one, else between letters.</summary>
+    private static IEnumerable<string> Broken(string word, double width, double height, bool bold)
+    {
+        while (word.Length > 1 && Width(word, height, bold) > width)
+        {
+            var most = word.Length - 1;
+            while (most > 1 && Width(word[..most], height, bold) > width)
+            {
+                most--;
+            }
+
+            var sign = word.LastIndexOfAny(['-', '_', '/', '.', ':'], most - 1) + 1;
+            var at = sign > 0 ? sign : most;
+            yield return word[..at];
+            word = word[at..];
+        }
+
+        yield return word;
+    }
+
     /// <summary>Lines one below the other; the first line's capitals reach up to <paramref name="top"/>.</summary>
     public static IEnumerable<SheetEntity> Column(
         double x, double top, IEnumerable<string> lines, double height = Normal, bool bold = false, string layer = PageLayers.Note) =>
         lines.Select((line, i) => Left(x, top - height - (i * Pitch * height), line, height, bold, layer));
+
+    /// <summary>A heading in lines, the first of which opens what follows.</summary>
+    public static IEnumerable<SheetText> Heading(double x, double top, IEnumerable<string> lines, string title) =>
+        Column(x, top, lines, Normal, bold: true).Cast<SheetText>().Select((t, i) => i == 0 ? t with { Opens = title } : t);
 
     /// <summary>Height of so many lines, from the first one's capitals to below the last one's tails.</summary>
     public static double HeightOf(int lines, double height) => lines * Pitch * height;

@@ -87,6 +87,9 @@ public sealed record SheetText(string Layer, SheetPoint At, double Height, strin
     /// <summary>In bold letters, where the format has them.</summary>
     public bool Bold { get; init; }
 
+    /// <summary>What begins here, as a reader's list of contents names it; null where nothing does.</summary>
+    public string? Opens { get; init; }
+
     /// <summary>Largest width the text may take, metres.</summary>
     public double Width => WidthOf(Text.Length, Height);
 

@@ -1,3 +1,4 @@
+using BridgeForm.Checks.Codes;
 using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Pieces;
@@ -17,6 +18,8 @@ internal sealed class BayGuard
     private readonly IReadOnlyList<SeenLine> _lines;
     private readonly List<Bar> _rails = [];
     private readonly Bar _cap;
+    private readonly Bar? _handrail;
+    private readonly Bar? _picket;
 
     /// <summary>The guard of a bay, with the left halves of its frames.</summary>
     public BayGuard(DrawingContext context, int bay)
@@ -37,6 +40,8 @@ internal sealed class BayGuard
         Box = ViewLines.BoxOf(_lines);
         _rails.AddRange(own.Where(i => shapes.RoleOf(i).Role == Role.Rail).Select(BarOf).OrderBy(r => r.Middle.Y));
         _cap = BarOf(own.Single(i => shapes.RoleOf(i).Role == Role.Cap));
+        _handrail = own.Where(i => shapes.RoleOf(i).Role == Role.Handrail).Select(BarOf).FirstOrDefault();
+        _picket = own.Where(i => shapes.RoleOf(i).Role == Role.Picket).Select(BarOf).FirstOrDefault();
     }
 
     /// <summary>Box around the drawing.</summary>
@@ -64,6 +69,7 @@ internal sealed class BayGuard
 
         Name(canvas, map, _cap, $"{_cap.Piece.Mark}  {text.Size(_cap.Piece.BlankLength)}  bevel {Degrees(_cap.Near.Bevel)} / "
             + $"{Degrees(_cap.Far.Bevel)}");
+        Inner(canvas, map);
         Gaps(canvas, map);
         Net(canvas, map);
         var p = _context.Layout.Parameters;
@@ -72,6 +78,27 @@ internal sealed class BayGuard
         var head = p.Frames.Post.Length * Elementary.Cos(p.Frames.Post.Lean);
         var (c, d) = (Foot(_bay - 1, head), Foot(_bay, head));
         canvas.Level(map.Of(c), map.Of(d), map.Of(0, Box.MaxY).Y + 0.006, "posts at the heads " + text.Size(d.X - c.X));
+    }
+
+    /// <summary>Marks of handrail and pickets, and the widest gap beside a picket.</summary>
+    private void Inner(Canvas canvas, ViewMap map)
+    {
+        var left = map.Of(Box.MinX, 0).X;
+        if (_handrail is { } handrail)
+        {
+            var at = map.Of(handrail.Middle);
+            canvas.Leader(
+                at, new SheetPoint(at.X + 0.010, map.Of(0, Box.MaxY).Y + 0.011),
+                $"{handrail.Piece.Mark} handrail  {_context.Text.Size(handrail.Piece.BlankLength)}");
+        }
+
+        if (_picket is { } picket && PicketGaps.Widest(_context.Layout, _bay) is { } gap)
+        {
+            var at = map.Of(picket.Middle);
+            canvas.Leader(
+                at, new SheetPoint(left - 0.002, map.Of(0, Box.MinY).Y - 0.011),
+                $"{picket.Piece.Mark} and others: pickets, gaps up to {_context.Text.Size(gap)}");
+        }
     }
 
     /// <summary>Edges of the netting and the cross that stands for a panel, with its name.</summary>
@@ -111,9 +138,14 @@ internal sealed class BayGuard
             canvas.Upright(map.Of(low.End.X, from), map.Of(high.End.X, to), x, text(clear));
         }
 
+        if (_rails.Count < 2)
+        {
+            return;
+        }
+
         canvas.Label(
             PageText.Left(
-                x - 0.006, map.Of(0, _rails.Count > 0 ? _rails[^1].End.Y : 0).Y + 0.006, "clear, square to the rails", PageText.Small));
+                x - 0.006, map.Of(0, _rails[^1].End.Y).Y + 0.006, "clear, square to the rails", PageText.Small));
         string text(double clear) => _context.Text.Size(clear);
     }
 
@@ -132,7 +164,15 @@ internal sealed class BayGuard
         }
 
         var parts = words.Split("  ");
-        canvas.Label(Along(words), Along(parts[0] + "  " + parts[1]), Along(parts[0]));
+
+        // A name that found no room on its bar says whose it is.
+        var placed = canvas.Label(
+            t => Canvas.Leading(t, at, PageText.Small) is { } way ? canvas.Cost(way, at) : 0,
+            Along(words), Along(parts[0] + "  " + parts[1]), Along(parts[0]));
+        if (Canvas.Leading(placed, at, PageText.Small) is { } from)
+        {
+            canvas.LeaderLine(from, at);
+        }
     }
 
     private static Side SideOf(string id) => PartId.Read(id)!.Value.Side;

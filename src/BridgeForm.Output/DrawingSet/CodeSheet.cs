@@ -15,7 +15,10 @@ internal static class CodeSheet
     {
         var flow = new TableFlow(context.Body);
         foreach (var table in (FlowTable[])
-            [Notes(context), Basis(context), Loads(context), Wood(context), Ropes(context), Sources(context)])
+            [
+                Notes(context), .. context.TitleInFull ? [Issues(context)] : Array.Empty<FlowTable>(), Basis(context), Loads(context),
+                Wood(context), Ropes(context), Sources(context),
+            ])
         {
             flow.Add(table);
         }
@@ -28,6 +31,22 @@ internal static class CodeSheet
         "",
         [new("No.", Figures: true), new("Note", 0.105)],
         [.. GeneralNotes.Write(context).Select((n, i) => new FlowRow([(i + 1).ToString(CultureInfo.InvariantCulture), n]))]);
+
+    /// <summary>What the title block shortens, or has no row for.</summary>
+    private static FlowTable Issues(DrawingContext context)
+    {
+        var s = context.Model.Parameters.Sheets;
+        (string Name, string Value)[] fields =
+            [("legal owner", s.Owner), ("site", s.Site), ("created by", s.Created), ("approved by", s.Approved), ("number", s.Number)];
+        return new FlowTable(
+            "Title block and revisions in full",
+            "",
+            [new("Field", 0.030), new("Date"), new("Value, change", 0.070)],
+            [
+                .. fields.Where(f => f.Value.Length > 0).Select(f => new FlowRow([f.Name, "", f.Value])),
+                .. s.Revisions.Select(r => new FlowRow(["revision " + r.Index, r.Date, r.Change])),
+            ]);
+    }
 
     private static FlowTable Basis(DrawingContext context)
     {
@@ -150,7 +169,8 @@ internal static class GeneralNotes
         var p = context.Model.Parameters;
         var words = context.Text.Words;
         yield return "Levels are heights above the rope's axis at support A; stations are measured level from A. Left and right are those "
-            + "of someone walking from A to B. North by others.";
+            + "of someone walking from A to B."
+            + (p.Site.North is null ? " North by others." : " North: needle on the plan.");
         yield return $"Shape: bridge complete and empty at {words.Temperature(p.Site.ReferenceTemperature)}. The crew sets the ropes by "
             + "the hoisting table, not by these levels.";
         yield return "Written figures go before measured ones; check a scale bar.";

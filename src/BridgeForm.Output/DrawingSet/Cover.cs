@@ -38,7 +38,7 @@ internal static class Cover
         var floor = List(canvas, drawings, foot with { MinY = Beside(canvas, foot) });
         var top = Figures(context, canvas, left, y, floor);
         var picture = new SheetBox(body.MinX, floor + Captions.Height + 0.004, left - 0.008, top);
-        if (picture.MaxY - picture.MinY > LeastPicture)
+        if (HasPicture(picture))
         {
             var (view, scale) = IsometricView.Draw(context, canvas, picture);
             canvas.Caption(
@@ -46,7 +46,26 @@ internal static class Cover
                 context.Text);
         }
 
-        return new DrawnPage(DocumentType.General, "Cover", "isometric, from above the right-hand side near A", canvas.Entities);
+        var direction = HasPicture(picture) ? Isometric : "key figures, list of drawings";
+        return new DrawnPage(DocumentType.General, "Cover", direction, canvas.Entities)
+        {
+            LacksPicture = !HasPicture(picture),
+        };
+    }
+
+    private const string Isometric = "isometric, from above the right-hand side near A";
+
+    private static bool HasPicture(SheetBox picture) => picture.MaxY - picture.MinY > LeastPicture;
+
+    /// <summary>A sheet of the picture alone, for a cover whose words leave it no room.</summary>
+    public static DrawnPage Picture(DrawingContext context)
+    {
+        var (canvas, body) = (context.NewCanvas(), context.Body);
+        var (view, scale) = IsometricView.Draw(context, canvas, body with { MinY = body.MinY + Captions.Height + 0.004 });
+        canvas.Caption(
+            body.MinX, body.MinY + Captions.Height + 0.002, view, "to scale along the three axes only: along, up and across", scale,
+            context.Text);
+        return new DrawnPage(DocumentType.General, "Isometric view", Isometric, canvas.Entities);
     }
 
     /// <summary>Key figures below each other; what finds no room stands above the picture.</summary>

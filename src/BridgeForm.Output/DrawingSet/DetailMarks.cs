@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using BridgeForm.Output.Drawing;
+using BridgeForm.Roles;
 
 namespace BridgeForm.Output.DrawingSet;
 
@@ -23,7 +24,7 @@ internal static class DetailMarks
     /// <summary>The channel across its rope.</summary>
     public const int Channel = 11;
 
-    /// <summary>The end base along its rope.</summary>
+    /// <summary>The end base at A along its rope, and at B where that mirrors it.</summary>
     public const int EndBase = 12;
 
     /// <summary>Feet of post and brace.</summary>
@@ -34,6 +35,37 @@ internal static class DetailMarks
 
     /// <summary>Head of the post.</summary>
     public const int Head = 15;
+
+    /// <summary>The end base at B where that does not mirror the one at A.</summary>
+    public const int EndBaseB = 16;
+
+    /// <summary>Numbers of the rows of a long bridge's elevation and plan, which match lines lead to; printed nowhere.</summary>
+    public const int Elevations = 1000;
+
+    /// <summary>Of the plan.</summary>
+    public const int Plans = 2000;
+
+    /// <summary>The detail that shows a frame's base on its rope.</summary>
+    public static int OfBase(DrawingContext context, int frame) => frame > 0 && frame < context.Layout.Bays ? Channel
+        : frame > 0 && context.EndsDiffer ? EndBaseB : EndBase;
+
+    /// <summary>The detail of a head is of the frame in the middle: it does for another whose head is cut alike.</summary>
+    public static bool ShowsHead(DrawingContext context, int frame, Role role)
+    {
+        var middle = context.Layout.Bays / 2;
+        return IsEnd(frame) == IsEnd(middle) && string.Equals(Cut(frame), Cut(middle), StringComparison.Ordinal);
+
+        bool IsEnd(int f) => role == Role.Post && (f == 0 || f == context.Layout.Bays);
+        string Cut(int f) => HeadCut(context, f, role);
+    }
+
+    /// <summary>How the head of a frame's post or brace is cut.</summary>
+    public static string HeadCut(DrawingContext context, int frame, Role role) =>
+        context.Shapes.PieceAt(new PartId(context.Layout.Poses[frame].Name, role, Side.Right).ToString()) is { } piece
+            ? PartTable.Cut(piece.Far) : "";
+
+    /// <summary>Where the number of a drawing's sheet will stand, at the end of a text.</summary>
+    public static string SheetOf(int drawing) => StandIn + drawing.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>Circles in a column, each with a line to the place that its drawing enlarges; none nearer than they are wide.</summary>
     /// <param name="x">Of the column.</param>
@@ -74,7 +106,9 @@ internal static class DetailMarks
     }
 
     private static SheetEntity Resolved(SheetEntity entity, Dictionary<int, string> sheets) =>
-        entity is SheetText { Text: [StandIn, ..] text } mark
+        entity is SheetText { Text: var words } line && words.IndexOf(StandIn, StringComparison.Ordinal) is > 0 and var at
+            ? line with { Text = words[..at] + sheets[int.Parse(words[(at + 1)..], CultureInfo.InvariantCulture)] }
+            : entity is SheetText { Text: [StandIn, ..] text } mark
             ? PageText.Centered(
                 mark.At.X, mark.At.Y, sheets[int.Parse(text[1..], CultureInfo.InvariantCulture)], mark.Height)
             : entity;

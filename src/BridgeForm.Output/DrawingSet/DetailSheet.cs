@@ -65,7 +65,8 @@ internal static class DetailSheet
         yield return ChannelDetail.Along(context, 0, "End base") with { Number = DetailMarks.EndBase, Word = "end base" };
         if (context.EndsDiffer)
         {
-            yield return ChannelDetail.Along(context, context.Layout.Bays, "End base") with { Word = "end base at B" };
+            yield return ChannelDetail.Along(context, context.Layout.Bays, "End base") with
+            { Number = DetailMarks.EndBaseB, Word = "end base at B" };
         }
 
         if (Terminations.ClipsFor(context.Layout.Parameters.Ropes) is { } clips)

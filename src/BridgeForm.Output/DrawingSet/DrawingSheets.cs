@@ -15,7 +15,11 @@ public static class DrawingSheets
         var text = new DrawingText(model.Parameters.Units);
         var size = SheetSize.Choose(model.Parameters);
         var block = new TitleBlock(size, SheetWords.For(model, "Drawing set"), text, model.Parameters.Sheets);
-        var context = new DrawingContext(model, new BridgeShapes(model), text, block.Body) { Enlargement = size.Enlargement };
+        var context = new DrawingContext(model, new BridgeShapes(model), text, block.Body)
+        {
+            Enlargement = size.Enlargement,
+            TitleInFull = !block.ShowsAll,
+        };
         ImmutableArray<DrawnPage> rest =
         [
             .. CodeSheet.Draw(context),
@@ -29,12 +33,20 @@ public static class DrawingSheets
             .. RopeLists.Draw(context),
             .. CheckLists.Draw(context),
         ];
-        ImmutableArray<(string Number, string Title)> list =
-            [.. rest.Select((p, i) => ((i + 2).ToString(CultureInfo.InvariantCulture), p.Title))];
-        var pages = DetailMarks.Resolved([Cover.Draw(context, list), .. rest]);
+        var cover = Cover.Draw(context, List(rest));
+        if (cover.LacksPicture)
+        {
+            rest = [Cover.Picture(context), .. rest];
+            cover = Cover.Draw(context, List(rest)) with { LacksPicture = true };
+        }
+
+        var pages = DetailMarks.Resolved([cover, .. rest]);
         return new SheetBook(
             $"{model.Parameters.Name}: drawing set", [.. pages.Select((p, i) => block.Page(p, i + 1, pages.Length))]);
     }
+
+    private static ImmutableArray<(string Number, string Title)> List(ImmutableArray<DrawnPage> rest) =>
+        [.. rest.Select((p, i) => ((i + 2).ToString(CultureInfo.InvariantCulture), p.Title))];
 }
 
 /// <summary>Types of document among the sheets (ISO 7200 asks for one on each).</summary>

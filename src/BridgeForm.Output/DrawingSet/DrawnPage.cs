@@ -14,6 +14,9 @@ internal sealed record DrawnPage(string Type, string Title, string Direction, Im
 {
     /// <summary>Numbers of the drawings on it that marks on other sheets lead to.</summary>
     public ImmutableArray<int> Drawings { get; init; } = [];
+
+    /// <summary>A cover whose words left the picture no room.</summary>
+    public bool LacksPicture { get; init; }
 }
 
 /// <summary>What every page is drawn from.</summary>
@@ -48,6 +51,9 @@ internal sealed record DrawingContext(BridgeModel Model, BridgeShapes Shapes, Dr
     // Half of the last figure that the sheets print: 0.1 degree and 1/16 in.
     private const double SlopeShown = 0.05 * Math.PI / 180;
     private const double LengthShown = Quantities.Units.MetresPerInch / 32;
+
+    /// <summary>The title block has no room for all that the file gives: the sheet of notes has it.</summary>
+    public bool TitleInFull { get; init; }
 
     /// <summary>By how much everything is enlarged when it is done: letters are laid out at the size of other printed pages.</summary>
     public double Enlargement { get; init; } = 1;

@@ -9,7 +9,14 @@ namespace BridgeForm.Output.DrawingSet;
 internal sealed class ElevationRow : GeneralRow
 {
     private const double AboveRoom = 0.0195;
-    private const double BelowRoom = 0.013;
+    private const double Below = 0.013;
+
+    /// <summary>More where the least clearances of all cases are told. Metres.</summary>
+    private const double ForChecks = 0.005;
+
+    private double BelowRoom => Below + (IsOverSite ? ForChecks : 0);
+
+    private bool IsOverSite => Context.Layout.Parameters.Site is { Ground.IsEmpty: false } or { Water: not null };
     private const double TextPad = 0.0016;
 
     /// <summary>From the row's upper edge to the dimension of the span, below the supports' letters; metres.</summary>
@@ -50,7 +57,32 @@ internal sealed class ElevationRow : GeneralRow
 
     /// <inheritdoc/>
     public override double Height =>
-        AboveRoom + ((_box.MaxY - _box.MinY) / Scale.Ratio) + BelowRoom + _bandHeights.Sum() + 0.002 + Captions.Height + 0.004;
+        AboveRoom + ((_box.MaxY - _box.MinY) / Scale.Ratio) + BelowRoom + _bandHeights.Sum() + 0.004
+            + (IsCaptionBeside ? 0 : 0.002 + Captions.HeightOf(Note, BelowWidth));
+
+    /// <summary>Room of the caption below the drawing, beside the key plan where there is one.</summary>
+    private double BelowWidth => Context.Body.MaxX - Context.Body.MinX - (IsWhole ? 0 : 0.070);
+
+    /// <summary>Room to the right of the drawing and its dimensions, metres.</summary>
+    private double BesideWidth
+    {
+        get
+        {
+            const double dimensions = 0.030;
+            var body = Context.Body;
+            return body.MaxX - body.MinX - LeftRoom - ((MaxX - MinX) / Scale.Ratio) - dimensions;
+        }
+    }
+
+    /// <summary>A steep bridge is drawn larger where its caption does not stand below it.</summary>
+    private bool IsCaptionBeside
+    {
+        get
+        {
+            const double least = 0.070;
+            return IsWhole && BesideWidth >= least;
+        }
+    }
 
     /// <inheritdoc/>
     public override void Draw(Canvas canvas, SheetBox cell)
@@ -63,10 +95,19 @@ internal sealed class ElevationRow : GeneralRow
 
         // What has its place goes first, so that labels keep clear of it.
         var y = Band(canvas, map, bottom - BelowRoom);
-        Caption(canvas, y - 0.002);
+        if (IsCaptionBeside)
+        {
+            var note = Captions.HeightOf(Note, BesideWidth);
+            Caption(canvas, canvas.Bounds.MaxX - BesideWidth, y + note, BesideWidth);
+        }
+        else
+        {
+            Caption(canvas, canvas.Bounds.MinX, y - 0.002, BelowWidth);
+        }
+
         Letters(canvas, map, top - Markers.Radius - 0.0002);
         SectionMarks(canvas, map, top - ToSpan - 0.0065);
-        KeyPlan(canvas, bottom - BelowRoom - _bandHeights.Sum() - 0.006);
+        KeyPlan(canvas, canvas.Bounds.MaxX, bottom - BelowRoom - _bandHeights.Sum() - 0.006);
         Site.Draw(canvas, Context, map, _box);
         foreach (var atB in Ends)
         {
@@ -78,20 +119,28 @@ internal sealed class ElevationRow : GeneralRow
         MatchLines(canvas, map, bottom, top - AboveRoom + 0.0004);
     }
 
-    private void Caption(Canvas canvas, double top)
+    private string Note
     {
-        var words = Context.Text.Words;
-        var bays = Context.Layout.Bays;
-        var chord = Dimensions.Distance(Point(0), Point(1));
+        get
+        {
+            var chord = Dimensions.Distance(Point(0), Point(1));
+            return FormattableString.Invariant($"{Context.Layout.Bays} bays, {Context.Text.Words.Size(chord)} from node to node at A; ")
+                + "seen from the right-hand side; ropes along their true curve (axis chain-dotted)"
+                + (IsOverSite ? "; empty: the bridge as drawn; all cases: the least that the checks found, loaded and stretched" : "");
+        }
+    }
+
+    private void Caption(Canvas canvas, double x, double top, double width)
+    {
         var name = IsWhole ? "Elevation" : $"Elevation, {Names}";
         canvas.Caption(
-            canvas.Bounds.MinX,
+            x,
             top,
             name,
-            FormattableString.Invariant($"{bays} bays, {words.Size(chord)} from node to node at A; seen from the right-hand side; ropes ")
-                + "along their true curve (axis chain-dotted)",
+            Note,
             Scale,
-            Context.Text);
+            Context.Text,
+            width);
     }
 
     private static IEnumerable<int> Frames(FrameRange range) => Enumerable.Range(range.First, range.Last - range.First + 1);
@@ -193,30 +242,6 @@ internal sealed class ElevationRow : GeneralRow
         var up = layout.Levels[frame].Top + (p.Frames.Post.Length * Elementary.Cos(p.Frames.Post.Lean)) + p.Guard.Cap.Thickness;
         var at = layout.Poses[frame].At(0, up, 0);
         return new SheetPoint(at.X, at.Y);
-    }
-
-    /// <summary>The whole bridge as a line with what this row shows of it thick; nothing where it shows all.</summary>
-    private void KeyPlan(Canvas canvas, double y)
-    {
-        if (IsWhole)
-        {
-            return;
-        }
-
-        const double length = 0.040;
-        var (left, span) = (canvas.Bounds.MaxX - length - 0.010, Context.Layout.Parameters.Site.Span);
-        double X(int frame) => left + (Point(frame).X / span * length);
-        canvas.Line(PageLayers.Dim, left, y, left + length, y);
-        canvas.Add(new SheetArea(
-            PageLayers.Note,
-            [
-                new(X(Range.First), y - 0.0006), new(X(Range.Last), y - 0.0006), new(X(Range.Last), y + 0.0006),
-                new(X(Range.First), y + 0.0006),
-            ],
-            1));
-        canvas.Text(PageText.Right(left - 0.002, y - (PageText.Small / 2), "A", PageText.Small, bold: true));
-        canvas.Text(PageText.Left(left + length + 0.002, y - (PageText.Small / 2), "B", PageText.Small, bold: true));
-        canvas.Text(PageText.Right(left + length, y - 0.0045, "key plan: thick, this part", PageText.Small));
     }
 
     /// <summary>Height of the guard where it is least, in the row that shows the place.</summary>

@@ -21,6 +21,7 @@ internal sealed class EndDrawing
     private const double Slab = 0.05;
     private const double WithoutGround = 0.8;
     private const double Least = 0.60;
+    private const double Shown = 1.20;
 
     private readonly DrawingContext _context;
     private readonly SupportParameters _support;
@@ -42,6 +43,10 @@ internal sealed class EndDrawing
         _ground = Stations.GroundAt(context.Layout, node.X);
     }
 
+    /// <summary>How far from the bridge's middle the plan must show, metres: trunks stand in line with the ropes.</summary>
+    public static double HalfWidth(BridgeParameters p) =>
+        p.Site.A.Kind == SupportKind.Tree || p.Site.B.Kind == SupportKind.Tree ? (p.Ropes.Spacing / 2) + TrunkHalf : 0;
+
     /// <summary>How far beyond a support the elevation reaches: to its anchor, and a little more.</summary>
     public static double Reach(DrawingContext context, bool atB)
     {
@@ -56,8 +61,12 @@ internal sealed class EndDrawing
         get
         {
             yield return Foot - (HasFooting ? FootingDepth : 0);
-            yield return LandingLevel;
-            yield return LandingLevel - Slab;
+            if (HasLanding || _support.Kind == SupportKind.Platform)
+            {
+                yield return LandingLevel;
+                yield return LandingLevel - (2 * Slab);
+            }
+
             if (_support.Kind == SupportKind.Tree)
             {
                 yield return _at.Y + TrunkOver;
@@ -76,6 +85,17 @@ internal sealed class EndDrawing
 
     private double Top => _at.Y - _context.Layout.Parameters.Ropes.Rope.Radius - _saddle;
 
+    /// <summary>The file says something of it: what it does not say is for whoever makes it.</summary>
+    private bool HasLanding => _support.LandingLevel is not null || _support.LandingGap is not null
+        || _support.LandingDepth is not null || _support.LandingBearer is not null;
+
+    /// <summary>x as far as platform, abutment and a landing without a depth are drawn, no farther than the window.</summary>
+    private double Back(SheetBox window)
+    {
+        var reach = Math.Max(Shown, _support.LandingDepth ?? 0);
+        return _atB ? Math.Min(window.MaxX, _at.X + reach) : Math.Max(window.MinX, _at.X - reach);
+    }
+
     private bool HasFooting => _ground is not null && _support.Kind is null or SupportKind.Post or SupportKind.Platform;
 
     private SheetPoint? Anchor => _support.Backstay is { } stay
@@ -93,7 +113,11 @@ internal sealed class EndDrawing
             Box(canvas, map, _at.X - FootingHalf, Foot - FootingDepth, _at.X + FootingHalf, Foot);
         }
 
-        Landing(canvas, map, window);
+        if (HasLanding)
+        {
+            Landing(canvas, map, window);
+        }
+
         Name(
             canvas, map, new SheetPoint(_at.X - (_out * PostHalf), Math.Max(Foot, Top - (2 * FootingDepth))),
             $"{SupportWord}, saddle{(HasFooting ? ", footing" : "")} by others");
@@ -109,11 +133,15 @@ internal sealed class EndDrawing
     {
         var p = _context.Layout.Parameters;
         var (rope, half) = (p.Ropes.Spacing / 2, p.Frames.Base.Length / 2);
-        var edge = _atB ? window.MaxX : window.MinX;
+        var edge = Back(window);
         void Across(double x1, double x2) => Box(canvas, map, Math.Min(x1, x2), -half, Math.Max(x1, x2), half);
         if (_support.Kind == SupportKind.Tree)
         {
-            Ring(canvas, map, TrunkMiddle, TrunkHalf);
+            foreach (var z in (double[])[-rope, rope])
+            {
+                Ring(canvas, map, TrunkMiddle, z, TrunkHalf);
+                Bracket(canvas, map, z);
+            }
         }
         else if (_support.Kind is SupportKind.Platform or SupportKind.Abutment)
         {
@@ -133,24 +161,35 @@ internal sealed class EndDrawing
             }
         }
 
-        var landing = LandingEdge;
-        canvas.Line(PageLayers.Cut, map.Of(landing, -half), map.Of(landing, half));
-        var isPair = _support.Kind is null or SupportKind.Post;
-        var at = isPair ? map.Of(_at.X + (_out * PostHalf), PostHalf - rope) : map.Of(TrunkMiddle, 0);
+        if (HasLanding)
+        {
+            canvas.Line(PageLayers.Cut, map.Of(LandingEdge, -half), map.Of(LandingEdge, half));
+        }
+
+        var isPair = _support.Kind is null or SupportKind.Post or SupportKind.Tree;
+        var at = _support.Kind == SupportKind.Tree ? map.Of(TrunkMiddle + (_out * TrunkHalf), -rope)
+            : isPair ? map.Of(_at.X + (_out * PostHalf), PostHalf - rope) : map.Of(TrunkMiddle, 0);
         canvas.Leader(
             at, new SheetPoint(at.X + (_out * 0.006), at.Y + (isPair ? 0.004 : 0)),
             $"{SupportWord}{(isPair ? "s" : "")}{(Anchor is null ? "" : ", anchors")} by others", toLeft: !_atB);
     }
 
-    private static void Ring(Canvas canvas, ViewMap map, double x, double radius)
+    private static void Ring(Canvas canvas, ViewMap map, double x, double z, double radius)
     {
         const int steps = 24;
         SheetPoint At(int i) =>
-            map.Of(x + (radius * Elementary.Cos(i * Math.Tau / steps)), radius * Elementary.Sin(i * Math.Tau / steps));
+            map.Of(x + (radius * Elementary.Cos(i * Math.Tau / steps)), z + (radius * Elementary.Sin(i * Math.Tau / steps)));
         for (var i = 0; i < steps; i += 2)
         {
             canvas.Line(PageLayers.Cut, At(i), At(i + 1));
         }
+    }
+
+    /// <summary>From above: what holds a saddle to its trunk, as wide as the saddle is high.</summary>
+    private void Bracket(Canvas canvas, ViewMap map, double z)
+    {
+        var (near, far, half) = (_at.X - (_out * _saddle), TrunkMiddle - (_out * TrunkHalf), Math.Min(_saddle, PostHalf));
+        Box(canvas, map, Math.Min(near, far), z - half, Math.Max(near, far), z + half);
     }
 
     private string SupportWord => _support.Kind switch
@@ -179,7 +218,7 @@ internal sealed class EndDrawing
                 Trunk(canvas, map);
                 break;
             case SupportKind.Platform:
-                var edge = _atB ? window.MaxX : window.MinX;
+                var edge = Back(window);
                 var deck = LandingLevel - Slab;
                 Box(canvas, map, Math.Min(_at.X, edge), deck - Slab, Math.Max(_at.X, edge), deck);
                 Box(canvas, map, _at.X - PostHalf, Foot, _at.X + PostHalf, Top);
@@ -187,7 +226,7 @@ internal sealed class EndDrawing
                 Box(canvas, map, far - (PostHalf / 2), Foot, far + (PostHalf / 2), deck - Slab);
                 break;
             case SupportKind.Abutment:
-                var back = _atB ? window.MaxX : window.MinX;
+                var back = Back(window);
                 Box(canvas, map, Math.Min(_at.X - PostHalf, back), Foot, Math.Max(_at.X + PostHalf, back), Top);
                 break;
             default:
@@ -209,7 +248,8 @@ internal sealed class EndDrawing
                 map.Of(middle + (side * TrunkHalf * 0.9), _at.Y + TrunkOver));
         }
 
-        canvas.Line(PageLayers.Hidden, map.Of(_at.X, Top), map.Of(middle - (_out * TrunkHalf), Top));
+        var (near, far) = (_at.X - (_out * _saddle), middle - (_out * TrunkHalf));
+        Box(canvas, map, Math.Min(near, far), Top - (2 * Slab), Math.Max(near, far), Top);
     }
 
     private double TrunkMiddle => _at.X + (_out * (DeckEnd.Beyond(_context.Layout.Parameters) + TrunkHalf + Slab));
@@ -227,7 +267,7 @@ internal sealed class EndDrawing
     {
         var text = _context.Text;
         var from = LandingEdge;
-        var edge = _atB ? window.MaxX : window.MinX;
+        var edge = Back(window);
         var to = _support.LandingDepth is { } reach && Math.Abs(edge - from) > reach ? from + (_out * reach) : edge;
         Bearer(canvas, map, from);
         canvas.Line(PageLayers.Cut, map.Of(from, LandingLevel), map.Of(to, LandingLevel));
@@ -237,7 +277,8 @@ internal sealed class EndDrawing
         var gap = (_support.LandingDepth is { } depth ? $", depth {text.Size(depth)}" : "")
             + (_support.LandingGap is { } given ? $", gap {text.Size(given)}" : "");
         canvas.Leader(
-            at, new SheetPoint(at.X + (_out * 0.004), at.Y + 0.008), $"landing {text.Level(LandingLevel)}{gap}", toLeft: !_atB);
+            at, new SheetPoint(at.X + (_out * 0.004), at.Y + 0.008),
+            $"landing {(_support.LandingLevel is null ? "flush with the deck" : text.Level(LandingLevel))}{gap}", toLeft: !_atB);
     }
 
     /// <summary>What carries the landing's edge, by others.</summary>

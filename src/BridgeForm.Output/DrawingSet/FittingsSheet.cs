@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Quantities;
+using BridgeForm.Roles;
 using BridgeForm.Ropes.Fittings;
 
 namespace BridgeForm.Output.DrawingSet;
@@ -28,9 +29,14 @@ internal static class FittingsSheet
         [
             .. context.Model.Hardware().Select(h => new FlowRow(
             [
-                h.Item, h.Quantity?.ToString(CultureInfo.InvariantCulture) ?? "", h.Where, h.Note, h.Source,
+                Item(h.Item), h.Quantity?.ToString(CultureInfo.InvariantCulture) ?? "", h.Where, h.Note, h.Source,
             ])),
         ]);
+
+    /// <summary>Keys of the project file stay in the lists; on paper the part has its printed name.</summary>
+    private static string Item(string item) => item is "Fasteners, packer"
+        ? "Fasteners, " + RoleTable.Of(Role.Packer).Printed
+        : item;
 }
 
 /// <summary>An eye made with U-bolt clips: turn-back, places of the clips and their saddles on the live part.</summary>

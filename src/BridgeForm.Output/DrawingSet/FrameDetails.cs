@@ -86,7 +86,7 @@ internal static class FrameDetails
         var middle = PostAxis.Head(post);
         var half = Math.Max(p.Guard.Cap.Width, post.Section.Width) / 2;
         var window = new SheetBox(middle - half - 0.03, head - 0.20, middle + half + 0.02, head + p.Guard.Cap.Thickness + 0.01);
-        var square = p.Frames.Stance == Stance.Square;
+        var square = p.Frames.Stance == Stance.Square && frame > 0 && frame < context.Layout.Bays;
         return new Detail(window, "Head of post and cap", Seen(context, frame), (canvas, map) =>
         {
             var drawing = new FrameDrawing(context, frame);

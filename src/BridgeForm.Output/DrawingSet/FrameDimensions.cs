@@ -1,3 +1,4 @@
+using BridgeForm.Checks.Codes;
 using BridgeForm.Frames;
 using BridgeForm.Output.Drawing;
 using BridgeForm.Project;
@@ -31,6 +32,7 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
         Angles(canvas, map);
         Members(canvas, map);
         Widths(canvas, map);
+        HeadCuts(canvas, map);
         Names(canvas, map);
         Net(canvas, map);
     }
@@ -58,15 +60,39 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
     {
         var (post, brace) = (Post, _p.Frames.Brace);
         var (sin, cos) = Elementary.SinCos(brace.Lean);
-        var isEnd = frame == 0 || frame == context.Layout.Bays;
+        (SheetPoint At, int Number, bool IsShown)[] places =
+        [
+            (
+                map.Of(PostAxis.Head(post), _level.Top + (post.Length * Elementary.Cos(post.Lean))), DetailMarks.Head,
+                DetailMarks.ShowsHead(context, frame, Role.Post)),
+            (
+                map.Of(brace.Foot - (brace.Length * sin), _level.Top + (brace.Length * cos)), DetailMarks.BraceHead,
+                DetailMarks.ShowsHead(context, frame, Role.Brace)),
+            (map.Of(brace.Foot, _level.Top), DetailMarks.Feet, true),
+            (map.Of(_p.Ropes.Spacing / 2, _level.Bottom), DetailMarks.OfBase(context, frame), true),
+        ];
         canvas.SheetMarks(
-            map.Of(drawing.Box.MaxX, 0).X + FromFrame,
-            [
-                (map.Of(PostAxis.Head(post), _level.Top + (post.Length * Elementary.Cos(post.Lean))), DetailMarks.Head),
-                (map.Of(brace.Foot - (brace.Length * sin), _level.Top + (brace.Length * cos)), DetailMarks.BraceHead),
-                (map.Of(brace.Foot, _level.Top), DetailMarks.Feet),
-                (map.Of(_p.Ropes.Spacing / 2, _level.Bottom), isEnd ? DetailMarks.EndBase : DetailMarks.Channel),
-            ]);
+            map.Of(drawing.Box.MaxX, 0).X + FromFrame, [.. places.Where(p => p.IsShown).Select(p => (p.At, p.Number))]);
+    }
+
+    /// <summary>Cuts of heads that no detail shows.</summary>
+    private void HeadCuts(Canvas canvas, ViewMap map)
+    {
+        var (post, brace) = (Post, _p.Frames.Brace);
+        var (sin, cos) = Elementary.SinCos(brace.Lean);
+        if (!DetailMarks.ShowsHead(context, frame, Role.Post))
+        {
+            var at = map.Of(PostAxis.Head(post), _level.Top + (post.Length * Elementary.Cos(post.Lean)));
+            canvas.Leader(
+                at, new SheetPoint(at.X + 0.012, at.Y + 0.002), $"head {DetailMarks.HeadCut(context, frame, Role.Post)}, follows the caps");
+        }
+
+        if (!DetailMarks.ShowsHead(context, frame, Role.Brace))
+        {
+            var at = map.Of(brace.Foot - (brace.Length * sin), _level.Top + (brace.Length * cos));
+            canvas.Leader(
+                at, new SheetPoint(at.X + 0.016, at.Y), "brace's head " + DetailMarks.HeadCut(context, frame, Role.Brace));
+        }
     }
 
     private void Below(Canvas canvas, ViewMap map)
@@ -157,10 +183,12 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
             // From corner to corner, or from the corners up: no witness line crosses a rail.
             var low = rail.MinY + (_p.Guard.Rail.Thickness * Elementary.Sin(Post.Lean));
             var corner = map.Of(rail.MinX, low);
-            canvas.Level(
-                map.Of(-rail.MinX, low), corner, Math.Max(corner.Y, y + row),
-                "rails " + _text.Size(2 * rail.MinX));
+            var at = Math.Max(corner.Y, y + row);
+            canvas.Level(map.Of(-rail.MinX, low), corner, at, "rails " + _text.Size(2 * rail.MinX));
+            y = at;
         }
+
+        ClearWidth(canvas, map, y + row);
 
         var (left, right, top) = (drawing.Box.MinX, drawing.Box.MaxX, drawing.Box.MaxY);
         canvas.Level(map.Of(left, top), map.Of(right, top), map.Of(0, top).Y + 0.012, "widest " + _text.Size(right - left));
@@ -172,8 +200,41 @@ internal sealed class FrameDimensions(DrawingContext context, int frame, FrameDr
             map.Of(capRight.MinX, top), map.Of(capRight.MaxX, top), map.Of(0, top).Y + 0.005, _text.Size(capRight.MaxX - capRight.MinX));
     }
 
+    /// <summary>Between pickets or handrails, which stand further in than the rails; nothing without them.</summary>
+    private void ClearWidth(Canvas canvas, ViewMap map, double y)
+    {
+        var half = PassableWidth.At(context.Layout, frame) / 2;
+        if (_p.Guard.Pickets is null && _p.Guard.Handrail is null)
+        {
+            return;
+        }
+
+        canvas.Between(
+            new SheetPoint(map.Of(-half, 0).X, y), new SheetPoint(map.Of(half, 0).X, y), 0, "clear width " + _text.LeastSize(2 * half));
+    }
+
+    /// <summary>Handrail with its height over the deck, and the first picket with the widest gap of the bay.</summary>
+    private void InnerParts(Canvas canvas, ViewMap map)
+    {
+        if (drawing.StubsOf(Role.Handrail, Side.Right) is [var (rail, box), ..])
+        {
+            var at = map.Of(box.MinX, (box.MinY + box.MaxY) / 2);
+            canvas.Leader(
+                at, new SheetPoint(at.X - 0.006, at.Y), $"{Mark(rail)}, top {_text.Size(box.MaxY - Deck)} over deck", toLeft: true);
+        }
+
+        var bay = context.BayOf(frame);
+        var name = FramePoses.BayName(bay, context.Layout.Bays);
+        if (drawing.PicketAt(Side.Right) is { } picket && PicketGaps.Widest(context.Layout, bay) is { } gap)
+        {
+            var (at, mark) = (map.Of(picket), Mark(new PartId(name, Role.Picket, Side.Right, 1)));
+            canvas.Leader(at, new SheetPoint(at.X - 0.006, at.Y), $"{mark}, gaps up to {_text.Size(gap)}", toLeft: true);
+        }
+    }
+
     private void Names(Canvas canvas, ViewMap map)
     {
+        InnerParts(canvas, map);
         var name = context.Layout.Poses[frame].Name;
         var rails = drawing.StubsOf(Role.Rail, Side.Left);
 

@@ -46,7 +46,12 @@ internal sealed class FrameDrawing
         // Of what does not run along the bay, the part of each kind that stands nearest to the frame is seen whole.
         foreach (var kind in bay.Where(i => !RunsAlong(i)).GroupBy(i => (context.Shapes.RoleOf(i).Role, PartId.Read(i)!.Value.Side)))
         {
-            shapes.Add(context.Shapes.Of(atB ? kind.Last() : kind.First()));
+            var nearest = context.Shapes.Of(atB ? kind.Last() : kind.First());
+            shapes.Add(nearest);
+            if (kind.Key.Role == Role.Picket)
+            {
+                _pickets.Add((kind.Key.Side, SheetBoxOf(nearest)));
+            }
         }
 
         _cutFaces = faces.ToImmutable();
@@ -63,6 +68,13 @@ internal sealed class FrameDrawing
 
     /// <summary>Boxes of the stubs, in the bay's order: rails lowest first.</summary>
     public List<(PartId Id, SheetBox Box)> Stubs { get; } = [];
+
+    private readonly List<(Side Side, SheetBox Box)> _pickets = [];
+
+    /// <summary>The middle of the picket of one side that stands nearest to the frame; null without pickets.</summary>
+    public SheetPoint? PicketAt(Side side) => _pickets.FindIndex(p => p.Side == side) is >= 0 and var i
+        ? new SheetPoint((_pickets[i].Box.MinX + _pickets[i].Box.MaxX) / 2, (_pickets[i].Box.MinY + _pickets[i].Box.MaxY) / 2)
+        : null;
 
     /// <summary>Boxes of the stubs of a role on one side.</summary>
     public List<(PartId Id, SheetBox Box)> StubsOf(Role role, Side side) => Stubs.FindAll(s => s.Id.Role == role && s.Id.Side == side);

@@ -58,7 +58,8 @@ internal static class FrameSheet
 
     private static string Note(FrameDimensions figures) =>
         "seen from A towards B, in the frame's own plane; deck, rails and cap cut at the frame; \"posts\" and \"rails\": clear "
-            + "between them, at the deck and at the lowest rail; to the cap: its top. " + figures.Note() + ". " + DrawnWay.Words;
+            + "between them, at the deck and at the lowest rail; \"clear width\": between what stands furthest in; to the cap: its top. "
+            + figures.Note() + ". " + DrawnWay.Words;
 
     private static DrawingScale Scale(DrawingContext context, FrameDrawing drawing, SheetBox room, string note) => DrawingScale.Fitting(
         context.Scales, drawing.Box.MaxX - drawing.Box.MinX, drawing.Box.MaxY - drawing.Box.MinY, room.MaxX - room.MinX - (2 * SideRoom),

@@ -29,7 +29,7 @@ internal static class GeneralArrangement
         var rows = Rows(context, views, room * scale.Ratio);
         var pages = new List<List<(GeneralRow Row, double Top)>>();
         var top = double.NegativeInfinity;
-        var pairs = rows.Select(r => InOrder(context, views, r, scale)).ToList();
+        var pairs = rows.Select((r, i) => InOrder(context, views, r, scale, rows.Count > 1 ? i : null)).ToList();
 
         // A row's plan goes with its elevation where a sheet has room for both; else all of the one kind come first.
         var together = pairs.TrueForAll(p => p.Sum(r => r.Height) <= context.Body.MaxY - context.Body.MinY);
@@ -62,7 +62,7 @@ internal static class GeneralArrangement
                 table = null;
             }
 
-            yield return Page(canvas);
+            yield return Page(canvas) with { Drawings = [.. page.Select(p => p.Row.Number).Where(n => n > 0)] };
         }
 
         if (table is not null)
@@ -91,9 +91,12 @@ internal static class GeneralArrangement
         return next >= table.Rows.Length;
     }
 
-    private static GeneralRow[] InOrder(DrawingContext context, WholeViews views, FrameRange range, DrawingScale scale)
+    /// <param name="place">Of the row among several; null where there is but one.</param>
+    private static GeneralRow[] InOrder(
+        DrawingContext context, WholeViews views, FrameRange range, DrawingScale scale, int? place = null)
     {
-        var (elevation, plan) = (new ElevationRow(context, views, range, scale), new PlanRow(context, views, range, scale));
+        var elevation = new ElevationRow(context, views, range, scale) { Number = DetailMarks.Elevations + place ?? 0 };
+        var plan = new PlanRow(context, views, range, scale) { Number = DetailMarks.Plans + place ?? 0 };
         return context.PlanAbove ? [plan, elevation] : [elevation, plan];
     }
 
@@ -117,6 +120,7 @@ internal static class GeneralArrangement
         var all = context.Scales;
         bool Clear(DrawingScale s) => closest / s.Ratio >= ClosestFrames;
         bool Fits(DrawingScale s, int most) => Rows(context, views, room * s.Ratio) is var rows && rows.Count <= most
+            && (most == int.MaxValue || rows.Max(r => r.Last - r.First) - rows.Min(r => r.Last - r.First) <= 1)
             && rows.All(r => RowFits(context, views, r, s));
         var one = all.FirstOrDefault(s => Fits(s, 1)) ?? all[^1];
         if (Clear(one) && one.Ratio <= SmallOnOneSheet * context.Enlargement)
@@ -125,7 +129,7 @@ internal static class GeneralArrangement
         }
 
         var few = all.FirstOrDefault(s => s.Ratio >= LargestInRows * context.Enlargement && Clear(s) && Fits(s, MostRows));
-        return few ?? all.LastOrDefault(s => Clear(s) && Fits(s, int.MaxValue)) ?? one;
+        return few ?? (Clear(one) ? one : all.LastOrDefault(s => Clear(s) && Fits(s, int.MaxValue))) ?? one;
     }
 
     private static bool RowFits(DrawingContext context, WholeViews views, FrameRange range, DrawingScale scale) =>
@@ -136,9 +140,18 @@ internal static class GeneralArrangement
     {
         var greedy = Greedy(context, views, length).ToList();
         var bays = context.Layout.Bays;
-        var equal = Enumerable.Range(0, greedy.Count)
-            .Select(i => new FrameRange(bays * i / greedy.Count, bays * (i + 1) / greedy.Count)).ToList();
-        return equal.TrueForAll(r => views.WidthOf(context, r) <= length) ? equal : greedy;
+
+        // Ends that reach far make the outer rows narrow: a row more, and all are equal again.
+        for (var count = greedy.Count; count <= bays; count++)
+        {
+            var equal = Enumerable.Range(0, count).Select(i => new FrameRange(bays * i / count, bays * (i + 1) / count)).ToList();
+            if (equal.TrueForAll(r => views.WidthOf(context, r) <= length))
+            {
+                return equal;
+            }
+        }
+
+        return greedy;
     }
 
     private static IEnumerable<FrameRange> Greedy(DrawingContext context, WholeViews views, double length)
@@ -202,6 +215,9 @@ internal sealed class WholeViews
 /// <summary>Part of the elevation or plan, as high as it needs.</summary>
 internal abstract class GeneralRow(DrawingContext context, WholeViews views, FrameRange range, DrawingScale scale)
 {
+    /// <summary>Number by which the match lines of its neighbors lead to it; 0 where it has none.</summary>
+    public int Number { get; init; }
+
     /// <summary>Height on paper with its caption, metres.</summary>
     public abstract double Height { get; }
 
@@ -238,20 +254,49 @@ internal abstract class GeneralRow(DrawingContext context, WholeViews views, Fra
     /// <summary>Left of the drawing: dimensions, and words of the table below it. Metres.</summary>
     public const double LeftRoom = 0.030;
 
+    /// <summary>The whole bridge as a line with what this row shows of it thick; nothing where it shows all.</summary>
+    /// <param name="canvas">The page.</param>
+    /// <param name="end">Right edge, B's letter included.</param>
+    /// <param name="y">Of the line.</param>
+    protected void KeyPlan(Canvas canvas, double end, double y)
+    {
+        if (IsWhole)
+        {
+            return;
+        }
+
+        const double length = 0.040;
+        var (left, span) = (end - length - 0.010, context.Layout.Parameters.Site.Span);
+        double X(int frame) => left + (context.Layout.Poses[frame].Node.X / span * length);
+        canvas.Line(PageLayers.Dim, left, y, left + length, y);
+        canvas.Add(new SheetArea(
+            PageLayers.Note,
+            [
+                new(X(range.First), y - 0.0006), new(X(range.Last), y - 0.0006), new(X(range.Last), y + 0.0006),
+                new(X(range.First), y + 0.0006),
+            ],
+            1));
+        canvas.Text(PageText.Right(left - 0.002, y - (PageText.Small / 2), "A", PageText.Small, bold: true));
+        canvas.Text(PageText.Left(left + length + 0.002, y - (PageText.Small / 2), "B", PageText.Small, bold: true));
+        canvas.Text(PageText.Right(left + length, y - 0.0045, "key plan: thick, this part", PageText.Small));
+    }
+
     /// <summary>Draws into the upper left corner of a part of the page.</summary>
     public abstract void Draw(Canvas canvas, SheetBox cell);
 
     /// <summary>Match lines where the bridge goes on in another row.</summary>
     protected void MatchLines(Canvas canvas, ViewMap map, double from, double to)
     {
-        foreach (var (frame, here) in (ReadOnlySpan<(int, bool)>)[(range.First, !AtA), (range.Last, !AtB)])
+        foreach (var (frame, here, other) in (ReadOnlySpan<(int, bool, int)>)
+            [(range.First, !AtA, Number - 1), (range.Last, !AtB, Number + 1)])
         {
             if (here)
             {
                 var pose = context.Layout.Poses[frame];
                 var x = map.Of(pose.Node.X, 0).X;
                 canvas.Line(PageLayers.Layout, x, from, x, to);
-                canvas.Label(PageText.Centered(x, to + 0.0008, "match line " + pose.Name, PageText.Small));
+                canvas.Label(PageText.Centered(
+                    x, to + 0.0008, $"match line {pose.Name}, sheet {DetailMarks.SheetOf(other)}", PageText.Small));
             }
         }
     }

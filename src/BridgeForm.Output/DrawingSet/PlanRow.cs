@@ -12,7 +12,7 @@ internal sealed class PlanRow(DrawingContext context, WholeViews views, FrameRan
     private const double BelowRoom = 0.003;
 
     private double HalfWidth => Math.Max(
-        Context.Layout.Parameters.Frames.Base.Length / 2,
+        Math.Max(Context.Layout.Parameters.Frames.Base.Length / 2, EndDrawing.HalfWidth(Context.Layout.Parameters)),
         Views.Above.Aggregate(0.0, (most, l) => Math.Max(most, Math.Max(Math.Abs(l.From.Y), Math.Abs(l.To.Y)))));
 
     /// <inheritdoc/>
@@ -37,6 +37,7 @@ internal sealed class PlanRow(DrawingContext context, WholeViews views, FrameRan
             Scale,
             Context.Text);
         Direction(canvas, cell, bottom - BelowRoom);
+        KeyPlan(canvas, ((cell.MinX + cell.MaxX) / 2) + 0.056, bottom - BelowRoom - 0.006);
         Widths(canvas, map);
         foreach (var atB in (bool[])[.. AtA ? [false] : Array.Empty<bool>(), .. AtB ? [true] : Array.Empty<bool>()])
         {
@@ -92,7 +93,8 @@ internal sealed class PlanRow(DrawingContext context, WholeViews views, FrameRan
 
         var left = map.Of(MinX, 0).X;
         var edge = p.Frames.Base.Length / 2;
-        canvas.Upright(map.Of(0, -rope), map.Of(0, rope), left - 0.008, Context.Text.Size(2 * rope));
-        canvas.Upright(map.Of(-DeckEnd.Beyond(p), -edge), map.Of(-DeckEnd.Beyond(p), edge), left - 0.016, Context.Text.Size(2 * edge));
+        canvas.Upright(map.Of(0, -rope), map.Of(0, rope), left - 0.008, "ropes " + Context.Text.Size(2 * rope));
+        var end = -DeckEnd.Beyond(p);
+        canvas.Upright(map.Of(end, -edge), map.Of(end, edge), left - 0.016, "base " + Context.Text.Size(2 * edge));
     }
 }

@@ -120,32 +120,6 @@ internal static class RopeForces
             [.. model.Ropework.Governs().Select(g => new FlowRow([g.Response, g.Case, model.Ropework.TitleOf(g.Case)]))]);
     }
 
-    /// <summary>The hardest pull of one rope on each support, with what its backstay adds.</summary>
-    public static FlowTable Supports(DrawingContext context)
-    {
-        var w = context.Text.Words;
-        var work = context.Model.Ropework;
-        var rows = work.Supports.SelectMany(s => work.PullWhenNew(s.Support) is { } fresh
-            ? [Row("", s), Row(", new rope", fresh)]
-            : (FlowRow[])[Row("", s)]);
-        FlowRow Row(string when, SupportPull s) => new(
-        [
-            s.Support + when, s.Case, w.Force(s.Tension), w.Force(s.Horizontal), w.Force(s.Vertical),
-            s.Backstay is { } b ? $"{w.Force(b.Tension)} at {DrawingText.Angle(b.Angle)}" : "none",
-            w.Force(s.PostHorizontal), w.Force(s.PostVertical),
-        ]);
-        return new FlowTable(
-            "What each support holds, one rope",
-            "In the case that pulls it hardest, unfactored; two ropes pull at each support. Level: towards the other support. New "
-                + "rope: set short for its stretch, until it has stretched.",
-            [
-                new("At"), new("Case"), new("Pull", Figures: true), new("Level", Figures: true), new("Down", Figures: true),
-                new("Backstay", Figures: true), new("On the post, level", 0.03, Figures: true),
-                new("On the post, down", 0.03, Figures: true),
-            ],
-            [.. rows]);
-    }
-
     /// <summary>What people who handle the ropes must know.</summary>
     public static FlowTable Handling(DrawingContext context) => new(
         "Handling the ropes", "", [new FlowColumn("Caution", 0.173)], [.. context.Model.Ropework.Cautions.Select(c => new FlowRow([c]))]);

@@ -27,7 +27,8 @@ internal static class RopeStrip
         var onPaper = Math.Ceiling((to - from) / width / context.Enlargement);
         var ratio = onPaper * context.Enlargement;
         var heading = PageText.Wrapped(
-            $"One rope laid out straight, both alike; 1 : {NumberText.Rounded(onPaper, 0)}; dashed: the ends as turned back. "
+            $"One rope laid out straight, both alike; 1 : {NumberText.Rounded(onPaper, 0)}; "
+                + (!IsKnown(context) ? Unknown : readings[0].AtTension < 0 ? "dashed: the ends as turned back. " : "")
                 + context.Model.Ropework.Chosen.Sentence,
             context.Body.MaxX - context.Body.MinX, PageText.Small, bold: true);
         var y = context.Body.MaxY - 0.0147 - PageText.HeightOf(heading.Length, PageText.Small);
@@ -119,16 +120,19 @@ internal static class RopeStrip
             Tape(r.AtTension),
             i + 1 < readings.Length ? text.Words.Size(readings[i + 1].AtTension - r.AtTension) : "",
         ]));
-        var note = "Tape: hooked into the first eye where it bears (the inside of its thimble), rope laid out straight"
-            + (tension > 0 ? $" and pulled to {text.Words.Force(tension)}" : ", without tension")
-            + "; every mark is one reading, so that no errors add up. Make the eye at A first. Mark: from support A's point, without "
-            + "tension. Both ropes alike. Marks for other stretches: report.json, check --all.";
+        var pulled = tension > 0 ? $" and pulled to {text.Words.Force(tension)}" : ", without tension";
+        var note = (IsKnown(context)
+            ? $"Tape: hooked into the first eye where it bears (the inside of its thimble), rope laid out straight{pulled}; every mark is one "
+                + "reading, so that no errors add up. Make the eye at A first. Mark: from support A's point, without tension."
+            : $"{Unknown}Tape: held to the rope's point at support A, rope laid out straight{pulled}. Mark: from there, without tension.")
+            + " Both ropes alike. Marks for other stretches: report.json, check --all.";
         return new FlowTable(
             "Rope marks",
             note,
             [
                 new("Place"), new("Station", Figures: true), new("Level of axis", Figures: true), new("Slope", Figures: true),
-                new("Mark, unstressed", Figures: true), new("Tape from the first eye", Figures: true),
+                new("Mark, unstressed", Figures: true),
+                new(IsKnown(context) ? "Tape from the first eye" : "Tape from support A's point", Figures: true),
                 new("Step to the next", Figures: true),
             ],
             [.. rows]);
@@ -166,6 +170,13 @@ internal static class RopeStrip
                 ],
             ]);
     }
+
+    /// <summary>For ropes between whose eye and anchor hangs what nobody has told the lengths of.</summary>
+    private const string Unknown = "FROM SUPPORT TO SUPPORT ONLY: where the eyes come and where the rope is cut is not known "
+        + "(ropes.ends, and backstays' chains); nothing here counts from an eye. ";
+
+    private static bool IsKnown(DrawingContext context) =>
+        RopeTape.Of(context.Layout.Parameters, context.Model.Ropework) is not null;
 
     private static ImmutableArray<TapeReading> Readings(DrawingContext context) =>
         RopeTape.Of(context.Layout.Parameters, context.Model.Ropework)?.Readings

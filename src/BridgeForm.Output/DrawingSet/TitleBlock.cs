@@ -168,35 +168,65 @@ internal sealed class TitleBlock
         }
     }
 
-    /// <summary>The latest first, as many as there is room for; empty lines to write in where there are none.</summary>
-    private IEnumerable<SheetEntity> Revisions()
+    private const double IndexColumn = 0.009;
+    private const double DateColumn = 0.019;
+
+    private double RevisionPitch => Rows * _row / 5;
+
+    /// <summary>Rows of the latest revisions, as many as have room, and whether a change in them is shortened.</summary>
+    private (List<(string Index, string Date, ImmutableArray<string> Lines, double Height)> Rows, bool IsCut) RevisionRows()
     {
-        const double index = 0.009, date = 0.019;
-        var y = Foot;
-        var pitch = Rows * _row / 5;
-        double[] columns = [Left, Left + index, Left + index + date];
-        var rows = _fields.Revisions.Reverse().Select(r => (string[])[r.Index, r.Date, r.Change]).Prepend(["Rev.", "Date", "Change"]);
-        foreach (var row in rows)
+        var rows = new List<(string Index, string Date, ImmutableArray<string> Lines, double Height)>();
+        var (width, left) = (Seal - Left - IndexColumn - DateColumn - (2 * Pad), (Rows * _row) - RevisionPitch);
+        var (count, isCut) = (_fields.Revisions.Length, false);
+        foreach (var (revision, i) in _fields.Revisions.Reverse().Select((r, i) => (r, i)))
         {
-            var lines = Fitted(row[2], Seal - columns[2] - (2 * Pad), PageText.Small, bold: false, 3);
-            var height = Math.Max(pitch, PageText.HeightOf(lines.Length, PageText.Small) + Pad);
-            if (y - height < Bottom - Tolerances.ColumnWidth)
+            var lines = Fitted(revision.Change, width, PageText.Small, bold: false, 3);
+            var height = Math.Max(RevisionPitch, PageText.HeightOf(lines.Length, PageText.Small) + Pad);
+
+            // Those that find no room are told of in a row of their own.
+            var kept = i + 1 < count ? RevisionPitch : 0;
+            if (left - height < kept - Tolerances.ColumnWidth)
             {
                 break;
             }
 
+            isCut |= lines.Length > 0 && lines[^1].EndsWith('…');
+            rows.Add((revision.Index, revision.Date, lines, height));
+            left -= height;
+        }
+
+        return (rows, isCut);
+    }
+
+    /// <summary>The latest first, as many as there is room for; empty lines to write in where there are none.</summary>
+    private IEnumerable<SheetEntity> Revisions()
+    {
+        var (y, pitch) = (Foot, RevisionPitch);
+        double[] columns = [Left, Left + IndexColumn, Left + IndexColumn + DateColumn];
+        var rows = RevisionRows().Rows;
+        var earlier = _fields.Revisions.Take(_fields.Revisions.Length - rows.Count).ToList();
+        (string Index, string Date, ImmutableArray<string> Lines, double Height) head = ("Rev.", "Date", ["Change"], pitch);
+        foreach (var row in rows.Prepend(head))
+        {
             foreach (var entity in (IEnumerable<SheetEntity>)
                 [
-                    PageText.Left(columns[0] + Pad, y - Pad - PageText.Small, row[0], PageText.Small),
-                    PageText.Left(columns[1] + Pad, y - Pad - PageText.Small, row[1], PageText.Small),
-                    .. PageText.Column(columns[2] + Pad, y - Pad, lines, PageText.Small),
+                    PageText.Left(columns[0] + Pad, y - Pad - PageText.Small, row.Index, PageText.Small),
+                    PageText.Left(columns[1] + Pad, y - Pad - PageText.Small, row.Date, PageText.Small),
+                    .. PageText.Column(columns[2] + Pad, y - Pad, row.Lines, PageText.Small),
                 ])
             {
                 yield return entity;
             }
 
-            y -= height;
+            y -= row.Height;
             yield return new SheetLine(PageLayers.Dim, new(Left, y), new(Seal, y));
+        }
+
+        if (earlier.Count > 0)
+        {
+            var words = $"{earlier[0].Index}{(earlier.Count > 1 ? $" to {earlier[^1].Index}" : "")}: see the general notes";
+            yield return PageText.Left(columns[0] + Pad, y - Pad - PageText.Small, words, PageText.Small);
         }
 
         for (y -= pitch; y > Bottom + (pitch / 2); y -= pitch)
@@ -204,8 +234,10 @@ internal sealed class TitleBlock
             yield return new SheetLine(PageLayers.Dim, new(Left, y), new(Seal, y));
         }
 
-        yield return new SheetLine(PageLayers.Dim, new(columns[1], Bottom), new(columns[1], Foot));
-        yield return new SheetLine(PageLayers.Dim, new(columns[2], Bottom), new(columns[2], Foot));
+        // The lines between the columns end where words run across them.
+        var low = earlier.Count > 0 ? Foot - pitch - rows.Sum(r => r.Height) : Bottom;
+        yield return new SheetLine(PageLayers.Dim, new(columns[1], low), new(columns[1], Foot));
+        yield return new SheetLine(PageLayers.Dim, new(columns[2], low), new(columns[2], Foot));
     }
 
     private string UnitsLine() => (_text.Imperial ? "Feet, inches; " : "Millimeters; ") + _size.Name + "; scales as noted";
@@ -217,8 +249,51 @@ internal sealed class TitleBlock
         return
         [
             PageText.Left(x + Pad, top - PageText.Small, label, PageText.Small),
-            .. Lined(x, top - PageText.HeightOf(1, PageText.Small), width, value, 1, bold: true),
+            .. Value(x, top, width, label, value),
         ];
+    }
+
+    /// <summary>Below its label; what is too long for that begins beside the label and goes on below it.</summary>
+    private static IEnumerable<SheetEntity> Value(double x, double top, double width, string label, string value)
+    {
+        var below = top - PageText.HeightOf(1, PageText.Small);
+        if (PageText.Width(value, PageText.Small, bold: true) <= width - (2 * Pad))
+        {
+            return Lined(x, below, width, value, 1, bold: true);
+        }
+
+        var (first, second, _) = Split(label, value, width);
+        var indent = PageText.Width(label + "  ", PageText.Small);
+        return [.. Lined(x + indent, top, width - indent, first, 1, bold: false), .. Lined(x, below, width, second, 1, bold: false)];
+    }
+
+    /// <summary>What of a value stands beside its label, what below it, and whether that is all.</summary>
+    private static (string First, string Second, bool IsAll) Split(string label, string value, double width)
+    {
+        var beside = width - (2 * Pad) - PageText.Width(label + "  ", PageText.Small);
+        var first = PageText.Wrapped(value, beside, PageText.Small)[0];
+        var second = value[first.Length..].TrimStart();
+        return (first, second, PageText.Width(second, PageText.Small) <= width - (2 * Pad));
+    }
+
+    /// <summary>Fields and revisions all have room as the file gives them.</summary>
+    public bool ShowsAll
+    {
+        get
+        {
+            var (half, fields) = (OwnerWidth / 2, _fields);
+            (string Label, string Value, double Width)[] all =
+            [
+                ("Legal owner", fields.Owner, OwnerWidth), ("Site", fields.Site, OwnerWidth), ("Created by", fields.Created, half),
+                ("Approved by", fields.Approved, half), ("Identification number", fields.Number, NumberWidth),
+                ("Date of issue", fields.Issued, RevisionAt),
+                ("Rev.", fields.Revisions.LastOrDefault()?.Index ?? "", NumberWidth - RevisionAt),
+            ];
+            return Array.TrueForAll(
+                    all, f => PageText.Width(f.Value, PageText.Small, bold: true) <= f.Width - (2 * Pad)
+                        || Split(f.Label, f.Value, f.Width).IsAll)
+                && RevisionRows().Rows.Count == fields.Revisions.Length && !RevisionRows().IsCut;
+        }
     }
 
     private static IEnumerable<SheetEntity> Lined(double x, double top, double width, string value, int most, bool bold) =>

@@ -34,10 +34,15 @@ internal static class GltfJson
             json.WriteStartObject();
             json.WriteString("name", material.Name);
             json.WriteStartObject("pbrMetallicRoughness");
-            Array(json, "baseColorFactor", material.Red, material.Green, material.Blue, 1);
+            Array(json, "baseColorFactor", material.Red, material.Green, material.Blue, material.Opacity);
             json.WriteNumber("metallicFactor", material.Metallic);
             json.WriteNumber("roughnessFactor", material.Roughness);
             json.WriteEndObject();
+            if (material.Opacity < 1)
+            {
+                json.WriteString("alphaMode", "BLEND");
+            }
+
             json.WriteEndObject();
         }
 

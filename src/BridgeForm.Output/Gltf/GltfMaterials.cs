@@ -6,7 +6,11 @@ using BridgeForm.Project;
 namespace BridgeForm.Output.Gltf;
 
 /// <summary>A surface without texture: base colour in linear light, how metallic and how rough, each 0 to 1.</summary>
-internal sealed record GltfMaterial(string Name, double Red, double Green, double Blue, double Metallic, double Roughness);
+internal sealed record GltfMaterial(string Name, double Red, double Green, double Blue, double Metallic, double Roughness)
+{
+    /// <summary>How much of what is behind it is hidden, 0 to 1.</summary>
+    public double Opacity { get; init; } = 1;
+}
 
 /// <summary>A way to finish the wood: one surface for treated and one for naturally durable wood.</summary>
 internal sealed record GltfFinish(string Name, GltfMaterial Treated, GltfMaterial Durable);
@@ -20,7 +24,7 @@ internal static class GltfMaterials
     /// <summary>Index of naturally durable wood in the first finish.</summary>
     public const int Durable = 1;
 
-    /// <summary>Index of galvanized rope.</summary>
+    /// <summary>Index of rope and of steel, whatever their metal.</summary>
     public const int Rope = 2;
 
     /// <summary>Finishes to choose from; the first is what a file shows when nothing is chosen.</summary>
@@ -43,14 +47,20 @@ internal static class GltfMaterials
             new("naturally durable wood, sage stain", 0.24, 0.28, 0.19, 0, 0.8)),
     ];
 
-    /// <summary>All of them, by index: the first finish, the rope, the other finishes.</summary>
+    private static readonly GltfMaterial s_rope = new("rope and steel", 0.42, 0.44, 0.46, 0.85, 0.45);
+
+    /// <summary>All of them, by index: the first finish, the rope, the other finishes, netting.</summary>
     public static ImmutableArray<GltfMaterial> All { get; } =
     [
         Finishes[0].Treated,
         Finishes[0].Durable,
-        new("galvanized rope", 0.42, 0.44, 0.46, 0.85, 0.45),
+        s_rope,
         .. Finishes.Skip(1).SelectMany(f => new[] { f.Treated, f.Durable }),
+        s_rope with { Name = "netting", Opacity = 0.35 },
     ];
+
+    /// <summary>Index of netting, which is shown as a panel: what is behind it shows through.</summary>
+    public static int Netting => All.Length - 1;
 
     /// <summary>Index of the material of a piece in the first finish.</summary>
     public static int Of(Piece piece, BridgeParameters parameters) =>
@@ -91,10 +101,10 @@ internal static class GltfVariants
         json.WriteEndObject();
     }
 
-    /// <summary>The materials of a wooden mesh in every variant; nothing for a rope.</summary>
+    /// <summary>The materials of a wooden mesh in every variant; nothing for others.</summary>
     public static void Mappings(Utf8JsonWriter json, int material)
     {
-        if (material == GltfMaterials.Rope)
+        if (material is not (GltfMaterials.Treated or GltfMaterials.Durable))
         {
             return;
         }

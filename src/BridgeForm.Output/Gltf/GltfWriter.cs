@@ -72,7 +72,7 @@ public static class GltfWriter
 
         foreach (var net in model.Nets())
         {
-            store.Add(net.Id, GltfMaterials.Rope, triangulate(net.Body.ToSolid().OrNull!));
+            store.Add(net.Id, GltfMaterials.Netting, triangulate(net.Body.ToSolid().OrNull!));
         }
 
         return store;

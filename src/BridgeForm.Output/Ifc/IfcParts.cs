@@ -48,19 +48,32 @@ internal sealed class IfcParts(Part21File file, string bridge)
         $"IFCMEMBER({Id(RopeIds.Of(name))},$,{RopeIds.Of(name)},$,'WIRE ROPE',{place},{shape},$,.USERDEFINED.)");
 
     /// <summary>A plate, which is one body; or a bolt with what is on it.</summary>
-    public Ref Steel(string id, SteelPart part, Ref place, Ref shape) => part.Bodies.Length == 1
-        ? file.Add($"IFCPLATE({Id(id)},$,{id},{part.Words},$,{place},{shape},{part.Name},.SHEET.)")
-        : file.Add($"IFCMECHANICALFASTENER({Id(id)},$,{id},{part.Words},$,{place},{shape},{part.Name},$,$,.BOLT.)");
+    public Ref Steel(string id, SteelPart part, Ref place, Ref shape) => part.IsBolt
+        ? file.Add($"IFCMECHANICALFASTENER({Id(id)},$,{id},{part.Words},$,{place},{shape},{part.Name},"
+            + $"{part.Size.Width},{part.Size.Length},.BOLT.)")
+        : file.Add($"IFCPLATE({Id(id)},$,{id},{part.Words},$,{place},{shape},{part.Name},.SHEET.)");
 
     /// <summary>Something that is shown and is no piece of the bridge.</summary>
     public Ref StandIn(string id, string words, string kind, Ref place, Ref shape) =>
         file.Add($"IFCBUILDINGELEMENTPROXY({Id(id)},$,{id},{words},{kind},{place},{shape},$,.ELEMENT.)");
 
     /// <summary>What all places of a plate or a bolt have in common.</summary>
-    public void Describe(SteelPart part, IReadOnlyCollection<Ref> parts)
+    public void Describe(SteelPart part, string metal, IReadOnlyCollection<Ref> parts)
     {
-        Describe(part.Name, "BridgeForm_Steel", [Label("Mark", part.Name), Label("Words", part.Words)], parts);
-        Made("mild steel, galvanized", part.Name, parts);
+        Ref[] sizes = part.IsBolt
+            ? [Length("Diameter", "Of the bolt", part.Size.Width), Length("Length", "Under the head", part.Size.Length)]
+            :
+            [
+                Length("Length", "Along the post or brace", part.Size.Length), Length("Width", "Across it", part.Size.Width),
+                Length("Thickness", "Of the plate", part.Size.Thickness),
+            ];
+        Ref[] properties =
+        [
+            Label("Mark", part.Name), Label("Words", part.Words), .. sizes,
+            Mass(part.IsBolt ? "With washer and nut" : "As bought, before its holes", part.Mass),
+        ];
+        Describe(part.Name, "BridgeForm_Steel", properties, parts);
+        Made(metal, part.Name, parts);
     }
 
     /// <summary>What all places of a piece have in common.</summary>
@@ -71,24 +84,23 @@ internal sealed class IfcParts(Part21File file, string bridge)
             Label("Mark", piece.Mark), Label("Role", RoleTable.Of(piece.Role).Name), Label("Stock", piece.Stock),
             Label("Section", piece.Section), Label("Species", stock.Species), Label("Grade", stock.Grade),
             Label("Treatment", WoodWords.Treatment(stock)),
-            file.Add($"IFCPROPERTYSINGLEVALUE('Mass','At moisture in service',IFCMASSMEASURE({piece.Mass}),$)"),
-            file.Add($"IFCPROPERTYSINGLEVALUE('BlankLength','Shortest square-ended stick that holds it',"
-                + $"IFCPOSITIVELENGTHMEASURE({piece.BlankLength}),$)"),
+            Mass("At moisture in service", piece.Mass),
+            Length("BlankLength", "Shortest square-ended stick that holds it", piece.BlankLength),
         ];
         Describe(piece.Mark, "BridgeForm_Piece", properties, parts);
         Made(WoodWords.Of(stock), piece.Mark, parts);
     }
 
-    /// <summary>Name and diameter of the ropes.</summary>
-    public void Describe(RopeParameters ropes, IReadOnlyCollection<Ref> parts)
+    /// <summary>Name, diameter and mass of the ropes.</summary>
+    public void Describe(RopeParameters ropes, double mass, IReadOnlyCollection<Ref> parts)
     {
         Ref[] properties =
         [
-            Label("Rope", ropes.Rope.Name),
-            file.Add($"IFCPROPERTYSINGLEVALUE('Diameter',$,IFCPOSITIVELENGTHMEASURE({ropes.Rope.Diameter}),$)"),
+            Label("Rope", ropes.Rope.Name), Length("Diameter", "Nominal", ropes.Rope.Diameter),
+            Mass("From support to support, without what runs on to anchors", mass),
         ];
         Describe(RopeIds.Group, "BridgeForm_Rope", properties, parts);
-        Made("steel wire rope", RopeIds.Group, parts);
+        Made(SteelWords.Of(ropes.Rope), RopeIds.Group, parts);
     }
 
     private void Describe(string path, string set, Ref[] properties, IReadOnlyCollection<Ref> parts)
@@ -106,6 +118,12 @@ internal sealed class IfcParts(Part21File file, string bridge)
 
         file.Add($"IFCRELASSOCIATESMATERIAL({Id(path + "/material")},$,$,$,{parts},{known})");
     }
+
+    private Ref Mass(string words, double kilograms) =>
+        file.Add($"IFCPROPERTYSINGLEVALUE('Mass',{words},IFCMASSMEASURE({kilograms}),$)");
+
+    private Ref Length(string name, string words, double metres) =>
+        file.Add($"IFCPROPERTYSINGLEVALUE({name},{words},IFCPOSITIVELENGTHMEASURE({metres}),$)");
 
     private Ref Label(string name, string value) => file.Add($"IFCPROPERTYSINGLEVALUE({name},$,IFCLABEL({value}),$)");
 }

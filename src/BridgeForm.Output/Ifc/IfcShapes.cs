@@ -20,15 +20,27 @@ internal sealed class IfcShapes
     private readonly Dictionary<int, Ref> _styles = [];
 
     /// <summary>Writes what all shapes share: the axes, Z up, and the space they are in.</summary>
-    public IfcShapes(Part21File file)
+    /// <param name="file">Where to.</param>
+    /// <param name="north">From the way A to B to north, clockwise as seen from above, radians; null where nobody said.</param>
+    public IfcShapes(Part21File file, double? north)
     {
         _file = file;
         _origin = file.Add($"IFCCARTESIANPOINT({Vector3d.Zero})");
         _axes = Axes(Placement.Identity);
-        Space = file.Add($"IFCGEOMETRICREPRESENTATIONCONTEXT($,'Model',3,{Quantities.Tolerances.Corner},{_axes},$)");
+        Space = north is { } angle
+            ? Bearing(file, _axes, angle)
+            : file.Add($"IFCGEOMETRICREPRESENTATIONCONTEXT($,'Model',3,{Quantities.Tolerances.Corner},{_axes},$)");
         _body = file.Add($"IFCGEOMETRICREPRESENTATIONSUBCONTEXT('Body','Model',*,*,*,*,{Space},$,.MODEL_VIEW.,$)");
         _asItIs = file.Add($"IFCCARTESIANTRANSFORMATIONOPERATOR3D($,$,{_origin},$,$)");
         Ground = file.Add($"IFCLOCALPLACEMENT($,{_axes})");
+    }
+
+    // True north in the level plane, where y points to the left of the way from A to B.
+    private static Ref Bearing(Part21File file, Ref axes, double clockwise)
+    {
+        var (sin, cos) = Quantities.Elementary.SinCos(clockwise);
+        var north = file.Add($"IFCDIRECTION(({cos},{-sin}))");
+        return file.Add($"IFCGEOMETRICREPRESENTATIONCONTEXT($,'Model',3,{Quantities.Tolerances.Corner},{axes},{north})");
     }
 
     /// <summary>The space of the model.</summary>
@@ -102,7 +114,10 @@ internal sealed class IfcShapes
         {
             var shown = ScreenColour.Of(GltfMaterials.All[material]);
             var colour = _file.Add($"IFCCOLOURRGB($,{shown.Red},{shown.Green},{shown.Blue})");
-            var shading = _file.Add($"IFCSURFACESTYLESHADING({colour},$)");
+            var through = 1 - GltfMaterials.All[material].Opacity;
+            var shading = through > 0
+                ? _file.Add($"IFCSURFACESTYLESHADING({colour},{through})")
+                : _file.Add($"IFCSURFACESTYLESHADING({colour},$)");
             style = _file.Add($"IFCSURFACESTYLE({GltfMaterials.All[material].Name},.BOTH.,({shading}))");
             _styles[material] = style;
         }

@@ -18,14 +18,14 @@ public static class IfcWriter
     public static void Write(BridgeModel model, Stream stream)
     {
         using var file = new Part21File(stream, "model.ifc", [View, $"Comment [{Caution.Text}]"], "IFC4");
-        var shapes = new IfcShapes(file);
+        var shapes = new IfcShapes(file, model.Parameters.Site.North);
         var parts = new IfcParts(file, model.Parameters.Name);
         var place = shapes.Within(shapes.Ground);
         var building = Building(file, parts, shapes, model.Parameters.Name, place);
         var wood = Wood(model, shapes, parts, place);
         var steel = Steel(model, shapes, parts, place);
         var nets = model.Nets().ToLookup(
-            n => PartId.OwnerOf(n.Id), n => Shown(n, n.Id, "NETTING", GltfMaterials.Rope), StringComparer.Ordinal);
+            n => PartId.OwnerOf(n.Id), n => Shown(n, n.Id, "NETTING", GltfMaterials.Netting), StringComparer.Ordinal);
         var frames = model.Frames.Select(f => f.Name).ToHashSet(StringComparer.Ordinal);
         List<Ref> contained = [];
         foreach (var group in model.Groups)
@@ -100,7 +100,7 @@ public static class IfcWriter
                 all.Add((PartId.OwnerOf(id), made[^1]));
             }
 
-            parts.Describe(steel, made);
+            parts.Describe(steel, SteelWords.Fasteners(model.Parameters.FastenerMetal), made);
         }
 
         return all.ToLookup(s => s.Frame, s => s.Part, StringComparer.Ordinal);
@@ -117,7 +117,7 @@ public static class IfcWriter
 
         if (ropes.Count > 0)
         {
-            parts.Describe(model.Parameters.Ropes, ropes);
+            parts.Describe(model.Parameters.Ropes, model.RopeMass, ropes);
         }
 
         return ropes;

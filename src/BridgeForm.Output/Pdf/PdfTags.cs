@@ -6,7 +6,7 @@ namespace BridgeForm.Output.Pdf;
 
 /// <summary>
 /// Marks what is on each page as a paragraph of a section with the page's title, so that readers who listen find their way; and a
-/// bookmark to each (ISO 32000-1, 12.3.3 and 14.7, from memory).
+/// bookmark to each, or to what begins on it where all pages have one title (ISO 32000-1, 12.3.3 and 14.7, from memory).
 /// </summary>
 internal static class PdfTags
 {
@@ -46,14 +46,19 @@ internal static class PdfTags
         catalogue.Elements["/MarkInfo"] = info;
         catalogue.Elements.SetString("/Lang", "en");
 
-        // Pages of one title need no list of them.
-        if (titles.Distinct(StringComparer.Ordinal).Skip(1).Any())
+        foreach (var (name, page) in Contents(book))
         {
-            for (var i = 0; i < titles.Count; i++)
-            {
-                document.Outlines.Add(titles[i], document.Pages[i], opened: true);
-            }
+            document.Outlines.Add(name, document.Pages[page], opened: true);
         }
+    }
+
+    /// <summary>Bookmarks in order: each page by its title; pages of one title by what begins on them.</summary>
+    private static IEnumerable<(string Name, int Page)> Contents(SheetBook book)
+    {
+        var sheets = book.Pages.Select((p, i) => (p.Content, Page: i)).ToList();
+        return sheets.Select(s => s.Content.Title).Distinct(StringComparer.Ordinal).Skip(1).Any()
+            ? sheets.Select(s => (s.Content.Title, s.Page))
+            : sheets.SelectMany(s => s.Content.Entities.OfType<SheetText>().Where(t => t.Opens is not null).Select(t => (t.Opens!, s.Page)));
     }
 
     private static void Mark(PdfPage page, int number)

@@ -11,6 +11,7 @@ internal static class PlainLoad
     [
         ("Three quarters each of live load and snow", "People and snow"),
         ("Live load", "People"),
+        ("the section comes nearest to rolling over", "the bridge comes nearest to rolling over"),
         ("Point load", "One heavy person"),
         ("Frames hung from", "While it is built: frames hung from"),
         ("at the lowest temperature", "on the coldest day"),

@@ -135,7 +135,7 @@ internal static class PreviewJson
     {
         json.WriteStartObject();
         json.WriteString("mark", piece.Mark);
-        json.WriteString("role", RoleTable.Of(piece.Role).Name);
+        json.WriteString("role", RoleTable.Of(piece.Role).Printed);
         json.WriteString("words", RoleTable.Of(piece.Role).Words);
         json.WriteNumber("quantity", piece.Occurrences.Length);
         var (stock, words) = (parameters.StockNamed(piece.Stock), new QuantityText(parameters.Units));

@@ -70,7 +70,8 @@ internal static class PreviewVerdict
     {
         ImmutableArray<Headline> headlines =
         [
-            .. Verdict.Headlines(model.Ropework, model.Wind, model.Parameters).Where(h => h.Label is not Verdict.NotAsked),
+            .. Verdict.Headlines(model.Ropework, model.Wind, model.Parameters).Where(h => h.Label is not Verdict.NotAsked)
+                .Select(h => h with { Text = PlainWords.Of(h.Text) }),
         ];
         if (Verdict.MissingText(model.Checks) is { Length: > 0 } missing)
         {

@@ -1,19 +1,37 @@
 using System.Collections.Immutable;
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.ScaleModel;
 
 /// <summary>
-/// The deck of a bay in one piece: boards lie on the bed as they lie on the bridge, and the lower half of their thickness is one
-/// plate; treads lie on their faces, the stringers on them.
+/// The deck of a bay in one piece: boards lie on the bed as they lie on the bridge, and the lower half of their thickness, or as much as
+/// is printed at all, is one plate; treads lie on their faces, the stringers on them.
 /// </summary>
 internal static class DeckItems
 {
+    /// <summary>Name of a plate that is as thick as the boards.</summary>
+    public const string Closed = "plate that joins the boards and fills their gaps";
+
     private const string Plate = "plate that joins the boards";
 
     /// <summary>One item a bay, and cleats of treads by themselves.</summary>
     public static IEnumerable<PrintItem> All(PrintSource source) => source.Bays.SelectMany(bay => Bay(source, bay));
+
+    /// <summary>The surface of a bay's deck, and that of the cleats on it; and by how much each is printed higher.</summary>
+    public static IEnumerable<(Plane Surface, double Raised)> Surfaces(PrintSource source, string bay)
+    {
+        var raised = 0.0;
+        foreach (var laid in new[] { source.Of(bay, Role.Board, Role.Tread), source.Of(bay, Role.Cleat) }.Where(l => l.Count > 0))
+        {
+            var parts = laid.Select(p => source.Take(p)).ToList();
+            raised += parts.Max(p => source.Rules.Lacking(p.Size(p.Face(Vector3d.UnitY))));
+            var face = parts[0].Face(Vector3d.UnitY);
+            var top = parts[0].Place.ToWorld(parts[0].Size(face) / 2 * face);
+            yield return (Plane.Through(top, parts[0].Place.DirectionToWorld(face)), raised);
+        }
+    }
 
     private static IEnumerable<PrintItem> Bay(PrintSource source, string bay)
     {
@@ -62,11 +80,12 @@ internal static class DeckItems
         var top = corners.Min(c => c.Max(p => p.Z));
         var from = corners.Max(c => c.Where(p => p.X < Middle(c)).Max(p => p.X)) + source.Rules.Join;
         var to = corners.Min(c => c.Where(p => p.X >= Middle(c)).Min(p => p.X)) - source.Rules.Join;
+        var thick = Math.Min(top - bottom, Math.Max((top - bottom) / 2, source.Rules.Thinnest));
         return PrintBody.Box(
-            Plate,
+            thick < top - bottom - Tolerances.Corner ? Plate : Closed,
             boards[0].Body().Material,
             new Vector3d(from, all.Min(p => p.Y) + source.Rules.Join, bottom),
-            new Vector3d(to, all.Max(p => p.Y) - source.Rules.Join, (bottom + top) / 2),
+            new Vector3d(to, all.Max(p => p.Y) - source.Rules.Join, bottom + thick),
             lying);
     }
 

@@ -44,8 +44,14 @@ internal sealed class GroundLine
 
         _line.Add((end, last.Under));
         _line.Add((To, last.Under));
+        if (IsGiven)
+        {
+            LoweredUnder = Lower(ground, begin + step, end - step);
+            LoweredAtLandings = Math.Max(Lower(ground, From, begin), Lower(ground, end, To));
+        }
+
         var (lowest, highest) = (_line.Min(p => p.Y), _line.Max(p => p.Y));
-        var wall = rules.OnBed(LowestWall);
+        var wall = Math.Max(rules.OnBed(LowestWall), rules.Thinnest);
         Floor = Math.Max(lowest - wall, highest - tallest);
         IsCut = lowest - wall < Floor;
         for (var i = 0; i < _line.Count; i++)
@@ -56,6 +62,12 @@ internal sealed class GroundLine
 
     /// <summary>Whether the file has a ground line.</summary>
     public bool IsGiven { get; }
+
+    /// <summary>By how much it lies lower than the file's, at most, between the landings: to clear ropes and bases.</summary>
+    public double LoweredUnder { get; }
+
+    /// <summary>The same at the landings, which are as high as the undersides of the end frames.</summary>
+    public double LoweredAtLandings { get; }
 
     /// <summary>The ground lies deeper in places than the bed is large.</summary>
     public bool IsCut { get; }
@@ -76,6 +88,11 @@ internal sealed class GroundLine
     public IReadOnlyList<(double X, double Y)> Between(double from, double to) =>
         [(from, At(_line, from)), .. _line.Where(p => p.X > from && p.X < to), (to, At(_line, to))];
 
+    // Both lines are straight between their corners: the most is at one of them.
+    private double Lower(List<(double X, double Y)> ground, double from, double to) =>
+        ground.Concat(_line).Select(p => p.X).Append(from).Append(to).Where(x => x >= from && x <= to)
+            .Max(x => Math.Max(0, At(ground, x) - At(_line, x)));
+
     // Where one of two lines passes below the other.
     private static IEnumerable<double> Crossings(List<(double X, double Y)> one, List<(double X, double Y)> other)
     {
@@ -91,7 +108,7 @@ internal sealed class GroundLine
     }
 
     // Level beyond its ends.
-    private static double At(List<(double X, double Y)> line, double x)
+    internal static double At(List<(double X, double Y)> line, double x)
     {
         if (x <= line[0].X)
         {

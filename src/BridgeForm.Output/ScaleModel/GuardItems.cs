@@ -1,3 +1,4 @@
+using BridgeForm.Quantities;
 using BridgeForm.Roles;
 using BridgeForm.Solids;
 
@@ -28,7 +29,7 @@ internal static class GuardItems
         }
 
         var inward = (side == Side.Left ? 1 : -1) * Vector3d.UnitZ;
-        var shaped = rails.Select(r => source.Take(r).ThickEnoughBothWays(inward)).ToList();
+        var shaped = rails.Select(r => OverDeck(source, bay, source.Take(r).ThickEnoughBothWays(inward))).ToList();
         var middle = shaped[shaped.Count / 2];
         var (along, face) = (middle.Place.X.X < 0 ? -middle.Place.X : middle.Place.X, middle.Place.DirectionToWorld(middle.Face(inward)));
         var lying = new Placement(middle.Place.Origin, along, face.Cross(along), face);
@@ -36,7 +37,12 @@ internal static class GuardItems
         var upright = source.Of(bay, Role.Picket).Where(p => p.Id.Side == side).ToList();
         if (lowest.Max() - lowest.Min() > source.Rules.OnBed(Flat))
         {
-            foreach (var part in rails.Concat(upright))
+            foreach (var (part, rail) in rails.Zip(shaped))
+            {
+                yield return StickItems.Lying(rail, inward, StickItems.Name(bay, part));
+            }
+
+            foreach (var part in upright)
             {
                 yield return StickItems.Flat(source, part, inward, StickItems.Name(bay, part));
             }
@@ -49,6 +55,20 @@ internal static class GuardItems
         yield return new PrintItem(
             $"{bay} guard {(side == Side.Left ? "left" : "right")}", PrintKind.Guard, lying,
             [.. shaped.Select(r => r.Body()), .. Strips(source, shaped, lying), .. pickets]);
+    }
+
+    // A rail right over the deck or its cleats goes up with their surface, along the posts; one that reaches below it lies beside it.
+    private static PrintPart OverDeck(PrintSource source, string bay, PrintPart rail)
+    {
+        var up = rail.Place.DirectionToWorld(rail.Face(Vector3d.UnitY));
+        var by = 0.0;
+        foreach (var (surface, raised) in DeckItems.Surfaces(source, bay))
+        {
+            var under = rail.Points().Min(surface.SignedDistance);
+            by = under < -Tolerances.Corner || under >= raised ? by : Math.Max(by, (raised - under) / up.Dot(surface.Normal));
+        }
+
+        return by > 0 ? rail.Moved(by * up) : rail;
     }
 
     private static IEnumerable<PrintBody> Strips(PrintSource source, List<PrintPart> rails, Placement lying)

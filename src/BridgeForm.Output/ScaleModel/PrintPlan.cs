@@ -1,8 +1,5 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using BridgeForm.Project;
-using BridgeForm.Quantities;
-using BridgeForm.Roles;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.ScaleModel;
@@ -52,21 +49,25 @@ internal sealed record PrintPlan
             Rules = source.Rules,
             Bed = (print.BedWidth, print.BedDepth),
             Placed = placed,
-            Told = [.. Sentences(source, line, placed, (wide, deep))],
+            Told = [.. PrintNotes.All(source, line, placed, (wide, deep))],
         };
     }
 
     private static GroundLine Line(PrintSource source, List<PrintItem> items, double tallest)
     {
         var frames = items.Where(i => i.Kind == PrintKind.Frame).ToList();
-        var parameters = source.Model.Parameters;
-
-        // A base turned with its frame reaches deeper at one edge: by its half size along, at 45 degrees at most.
-        var under = source.Model.Frames.Zip(frames)
-            .Max(f => f.Second.Bodies.SelectMany(b => b.Points).Max(p => (f.First.Node - p).Dot(f.First.Up)));
-        var rope = (1.5 * source.Rules.RopeBar(parameters)) + source.Rules.Fit;
-        var drop = Math.Max(under, rope) + (source.Rules.FrameAlong(parameters) / 2);
+        var drop = Drop(source, [.. frames.Skip(1).SkipLast(1), .. Ropes(items)]);
         return new GroundLine(source, Box(frames[0]), Box(frames[^1]), drop, tallest);
+    }
+
+    private static IEnumerable<PrintItem> Ropes(IEnumerable<PrintItem> items) =>
+        items.Where(i => i.Kind == PrintKind.Stick && i.Bodies[0].Material == Gltf.GltfMaterials.Rope);
+
+    // By how much anything as printed hangs below the line from node to node, which bends upward everywhere: corners count.
+    private static double Drop(PrintSource source, IEnumerable<PrintItem> hanging)
+    {
+        var nodes = source.Model.Frames.Select(f => (f.Node.X, f.Node.Y)).ToList();
+        return hanging.SelectMany(i => i.Bodies).SelectMany(b => b.Points).Max(p => GroundLine.At(nodes, p.X) - p.Y);
     }
 
     private static (double From, double To, double Under) Box(PrintItem frame)
@@ -74,68 +75,4 @@ internal sealed record PrintPlan
         var points = frame.Bodies.SelectMany(b => b.Points).ToList();
         return (points.Min(p => p.X), points.Max(p => p.X), points.Min(p => p.Y));
     }
-
-    private static IEnumerable<string> Sentences(
-        PrintSource source, GroundLine line, ImmutableArray<PlacedItem> placed, (double Wide, double Deep) bed)
-    {
-        foreach (var group in placed.SelectMany(p => p.Item.Bodies).Where(b => b.Thicker.Length > 0)
-            .GroupBy(b => $"{Kind(b)}: {b.Thicker}", StringComparer.Ordinal))
-        {
-            yield return $"Thicker than to scale: {group.Key} ({Count(group.Count())})";
-        }
-
-        var model = source.Model;
-        string[] shims =
-        [
-            .. new[] { Role.Packer, Role.Shim }.Where(r => model.Pieces.Any(p => p.Role == r)).Select(r => RoleTable.Of(r).Many),
-        ];
-        if (shims.Length > 0)
-        {
-            yield return $"Left out: {string.Join(" and ", shims)}, thinner than a printer's line; glue fills their gap";
-        }
-
-        if (model.Pieces.Any(p => p.Role == Role.Newel))
-        {
-            yield return "Left out: newels, which stand on the landings";
-        }
-
-        if (model.Pieces.Any(p => p.Shape.Holes.Any(h => h.Diameter < source.Rules.Thinnest)))
-        {
-            yield return $"Left out: holes smaller than {source.Rules.Printed(source.Rules.Thinnest)} mm on the model";
-        }
-
-        if (!model.Steel().IsEmpty)
-        {
-            yield return "Left out: plates and bolts of joints";
-        }
-
-        if (!model.Nets().IsEmpty)
-        {
-            yield return "Left out: netting of the guard; a piece of tulle glued to rails and caps shows it";
-        }
-
-        if (!model.Landings().IsEmpty)
-        {
-            yield return "Left out: landings, which are by others; the ends of the ground stand for them";
-        }
-
-        if (model.Pieces.Any(p => p.Role == Role.Handrail))
-        {
-            yield return "Left out: brackets of the handrails; a bent pin holds each off its post";
-        }
-
-        yield return line.IsGiven
-            ? "The ground line is that of the project file"
-                + (line.IsCut ? "; where it is deeper than the bed is large it ends at the floor" : "")
-            : "The project file has no ground line: the ground is level, below the lowest point of the bridge";
-        foreach (var item in placed.Where(p => p.Size.X > bed.Wide + Tolerances.RoundOff || p.Size.Y > bed.Deep + Tolerances.RoundOff))
-        {
-            yield return $"Larger than the bed: {item.Item.Name}; print it in two, cut by the slicing program, or at a smaller scale";
-        }
-    }
-
-    private static string Kind(PrintBody body) =>
-        PartId.Read(body.Name) is { } id ? RoleTable.Of(id.Role).Name : body.Name[..body.Name.IndexOf(' ', StringComparison.Ordinal)];
-
-    private static string Count(int count) => count.ToString(CultureInfo.InvariantCulture) + (count == 1 ? " piece" : " pieces");
 }

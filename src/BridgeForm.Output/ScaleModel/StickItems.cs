@@ -14,7 +14,7 @@ internal static class StickItems
             return p.Id.Role == Role.Handrail ? Clear(source, bay, p, item) : item;
         }));
 
-    // Rails and pickets grow inward, and a handrail to both sides: its pins are as much longer.
+    // Rails and pickets grow inward, and a handrail to both sides: its pins are as much longer, but it stays on its side of the middle.
     private static PrintItem Clear(PrintSource source, string bay, PartOf handrail, PrintItem item)
     {
         var inward = (handrail.Id.Side == Side.Left ? 1 : -1) * Vector3d.UnitZ;
@@ -25,6 +25,8 @@ internal static class StickItems
         }
 
         var by = source.Of(bay, Role.Rail, Role.Picket).Select(Grown).DefaultIfEmpty().Max() + (Grown(handrail) / 2);
+        var room = item.Bodies.SelectMany(b => b.Points).Min(p => -p.Dot(inward)) - (source.Rules.Fit / 2);
+        by = Math.Min(by, room);
         return by > 0
             ? item with
             {
@@ -44,9 +46,12 @@ internal static class StickItems
         }.Where(w => w.Length > 0));
 
     /// <summary>A stick on the face that looks away from a direction, moved in its place where it stands on what was thickened.</summary>
-    public static PrintItem Flat(PrintSource source, PartOf part, Vector3d up, string name, double raised = 0)
+    public static PrintItem Flat(PrintSource source, PartOf part, Vector3d up, string name, double raised = 0) =>
+        Lying(source.Take(part).ThickEnoughBothWays(up).Moved(raised * up), up, name);
+
+    /// <summary>A part as it is printed, on the face that looks away from a direction.</summary>
+    public static PrintItem Lying(PrintPart shaped, Vector3d up, string name)
     {
-        var shaped = source.Take(part).ThickEnoughBothWays(up).Moved(raised * up);
         var (along, face) = (shaped.Place.X, shaped.Place.DirectionToWorld(shaped.Face(up)));
         var lying = new Placement(shaped.Place.Origin, along, face.Cross(along), face);
         return new PrintItem(name, PrintKind.Stick, lying, [shaped.Body()]);

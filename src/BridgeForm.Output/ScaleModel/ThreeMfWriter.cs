@@ -197,7 +197,8 @@ public static class ThreeMfWriter
     }
 
     // What no XML may hold is left out.
-    private static string Clean(string text) => string.Concat(text.Where(c => XmlConvert.IsXmlChar(c)));
+    private static string Clean(string text) =>
+        string.Concat(text.EnumerateRunes().Where(r => !r.IsBmp || XmlConvert.IsXmlChar((char)r.Value)));
 
     private static string Hex(ScreenColour colour) => string.Create(
         CultureInfo.InvariantCulture, $"#{Byte(colour.Red):X2}{Byte(colour.Green):X2}{Byte(colour.Blue):X2}");

@@ -91,7 +91,7 @@ internal sealed class TablePages(PageFrame frame)
 
     private void Heading(string title, ImmutableArray<string> notes)
     {
-        _pages[^1].AddRange(PageText.Column(Left, _top, [title], PageText.Normal, bold: true));
+        _pages[^1].AddRange(PageText.Heading(Left, _top, [title], title));
         _pages[^1].AddRange(PageText.Column(Left, _top - PageText.HeightOf(1, PageText.Normal), notes, PageText.Small));
         _top -= HeadingHeight(notes.Length);
     }

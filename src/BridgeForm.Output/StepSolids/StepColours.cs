@@ -24,7 +24,14 @@ internal sealed class StepColours(Part21File file)
         var shown = ScreenColour.Of(material);
         var colour = file.Add($"COLOUR_RGB({material.Name},{shown.Red},{shown.Green},{shown.Blue})");
         var fill = file.Add($"FILL_AREA_STYLE('',({file.Add($"FILL_AREA_STYLE_COLOUR('',{colour})")}))");
-        var side = file.Add($"SURFACE_SIDE_STYLE('',({file.Add($"SURFACE_STYLE_FILL_AREA({fill})")}))");
+        List<Ref> sides = [file.Add($"SURFACE_STYLE_FILL_AREA({fill})")];
+        if (material.Opacity < 1)
+        {
+            var through = file.Add($"SURFACE_STYLE_TRANSPARENT({1 - material.Opacity})");
+            sides.Add(file.Add($"SURFACE_STYLE_RENDERING_WITH_PROPERTIES(.NORMAL_SHADING.,{colour},({through}))"));
+        }
+
+        var side = file.Add($"SURFACE_SIDE_STYLE('',{sides})");
         return file.Add($"PRESENTATION_STYLE_ASSIGNMENT(({file.Add($"SURFACE_STYLE_USAGE(.BOTH.,{side})")}))");
     }
 }

@@ -18,6 +18,8 @@ internal sealed class StepProducts
 {
     private const string Protocol = "ap242_managed_model_based_3d_engineering";
 
+    private readonly string _bridge;
+    private readonly HashSet<string> _ids = new(StringComparer.Ordinal);
     private readonly Part21File _file;
     private readonly StepBodies _bodies;
     private readonly Ref _productContext;
@@ -26,9 +28,9 @@ internal sealed class StepProducts
     private readonly Ref _kilogram;
 
     /// <summary>Writes what all products share: application, units, and how far apart places may lie that are one.</summary>
-    public StepProducts(Part21File file, StepBodies bodies)
+    public StepProducts(Part21File file, StepBodies bodies, string bridge)
     {
-        (_file, _bodies) = (file, bodies);
+        (_file, _bodies, _bridge) = (file, bodies, bridge);
         var application = file.Add($"APPLICATION_CONTEXT('managed model based 3d engineering')");
         file.Add($"APPLICATION_PROTOCOL_DEFINITION('international standard',{Protocol},2014,{application})");
         _productContext = file.Add($"PRODUCT_CONTEXT('',{application},'mechanical')");
@@ -43,16 +45,21 @@ internal sealed class StepProducts
             + $"GLOBAL_UNIT_ASSIGNED_CONTEXT(({length},{angle},{solid}))REPRESENTATION_CONTEXT('',''))");
     }
 
-    /// <summary>A part of one or more bodies.</summary>
-    public StepProduct Part(string id, string description, IReadOnlyList<Ref> solids)
+    /// <summary>A part of one body.</summary>
+    public StepProduct Part(string id, string description, Ref solid)
     {
         var origin = _bodies.Axes(Vector3d.Zero, Vector3d.UnitZ, Vector3d.UnitX);
-        Ref[] items = [origin, .. solids];
+        Ref[] items = [origin, solid];
         return Product(id, description, "part", _file.Add($"ADVANCED_BREP_SHAPE_REPRESENTATION({id},{items},{_context})"), origin);
     }
 
     /// <summary>What parts stand in, each in its place, under the name of that place.</summary>
-    public void Assembly(string id, string description, IReadOnlyCollection<(StepProduct Part, string Name, Placement Place)> parts)
+    /// <param name="id">Its name.</param>
+    /// <param name="description">In a person's words.</param>
+    /// <param name="path">Where in the model it is, for the identifiers of its parts; empty for the whole bridge.</param>
+    /// <param name="parts">What stands in it.</param>
+    public StepProduct Assembly(
+        string id, string description, string path, IReadOnlyCollection<(StepProduct Part, string Name, Placement Place)> parts)
     {
         var origin = _bodies.Axes(Vector3d.Zero, Vector3d.UnitZ, Vector3d.UnitX);
         Ref[] places = [.. parts.Select(p => _bodies.Axes(p.Place.Origin, p.Place.Z, p.Place.X))];
@@ -60,9 +67,17 @@ internal sealed class StepProducts
         var whole = Product(id, description, "assembly", _file.Add($"SHAPE_REPRESENTATION({id},{items},{_context})"), origin);
         foreach (var ((part, name, _), place) in parts.Zip(places))
         {
-            Instance(whole, part, ModelPath.Identifier(id, name), name, place);
+            Instance(whole, part, ModelPath.Identifier(_bridge, path + name), name, place);
         }
+
+        return whole;
     }
+
+    /// <summary>
+    /// A part of several bodies, each a product of its own, so that readers which know colours of products alone show them.
+    /// </summary>
+    public StepProduct Together(string id, string description, IReadOnlyCollection<(string Name, string Description, Ref Solid)> bodies) =>
+        Assembly(id, description, id + "/", [.. bodies.Select(b => (Part(b.Name, b.Description, b.Solid), b.Name, Placement.Identity))]);
 
     /// <summary>A property of a product that is a text.</summary>
     public void Text(StepProduct product, string property, string name, string text) =>
@@ -78,7 +93,14 @@ internal sealed class StepProducts
 
     private StepProduct Product(string id, string description, string category, Ref shape, Ref origin)
     {
-        var product = _file.Add($"PRODUCT({id},{id},{description},({_productContext}))");
+        // A bridge may be called like one of its parts, which come before it.
+        var own = id;
+        while (!_ids.Add(own))
+        {
+            own = $"{category} {own}";
+        }
+
+        var product = _file.Add($"PRODUCT({own},{id},{description},({_productContext}))");
         _file.Add($"PRODUCT_RELATED_PRODUCT_CATEGORY({category},$,({product}))");
         var formation = _file.Add($"PRODUCT_DEFINITION_FORMATION('','',{product})");
         var definition = _file.Add($"PRODUCT_DEFINITION('design','',{formation},{_definitionContext})");

@@ -52,7 +52,7 @@ internal sealed record Cell(double Width, double Height, ImmutableArray<SheetEnt
         var top = -PageText.HeightOf(titles.Length, PageText.Normal) - (Gap / 3);
         return (
             [
-                .. PageText.Column(0, 0, titles, PageText.Normal, bold: true).Cast<SheetText>(),
+                .. PageText.Heading(0, 0, titles, title),
                 .. PageText.Column(0, top, lines, PageText.Small).Cast<SheetText>(),
             ],
             -top + PageText.HeightOf(lines.Length, PageText.Small));

@@ -17,12 +17,14 @@ public static class UsdWriter
     private const string Root = "Bridge";
     private const string Materials = "Materials";
     private const int NormalDecimals = 6;
+    private const int DepthDecimals = 2;
 
     /// <summary>Writes the file; the stream stays open. Same model, same bytes.</summary>
     public static void Write(BridgeModel model, Stream stream)
     {
         using var layer = new MemoryStream();
-        using (var text = new UsdText(layer, Root, Caution.Text))
+        var depth = Numbers.Rounded(Depth(model), DepthDecimals);
+        using (var text = new UsdText(layer, Root, $"{Caution.Text} The bridge reaches {Number(depth)} m below its origin, y = 0."))
         {
             text.Thing("Xform", Root, ["kind = \"assembly\""], () => Contents(text, model));
         }
@@ -30,9 +32,22 @@ public static class UsdWriter
         UsdzPackage.Write(stream, "model.usda", layer.ToArray());
     }
 
+    /// <summary>How deep anything shown reaches below the origin, which stands on the ground where a telephone shows it, metres.</summary>
+    internal static double Depth(BridgeModel model)
+    {
+        var wood = model.Pieces.SelectMany(p => p.Occurrences.SelectMany(o => p.Solid.Vertices.Select(v => o.Placement.ToWorld(v).Y)));
+        var ropes = model.RopeLines.SelectMany(r => r.Points.Select(p => p.Y - r.Radius));
+        var others = model.Landings().SelectMany(l => l.Body.ToSolid().Value.Vertices.Select(v => l.Place.ToWorld(v).Y));
+        return -wood.Concat(ropes).Concat(others).Append(0).Min();
+    }
+
     private static void Contents(UsdText text, BridgeModel model)
     {
-        ImmutableArray<int> first = [GltfMaterials.Treated, GltfMaterials.Durable, GltfMaterials.Rope];
+        ImmutableArray<int> first =
+        [
+            GltfMaterials.Treated, GltfMaterials.Durable, GltfMaterials.Rope,
+            .. model.Nets().IsEmpty ? Array.Empty<int>() : [GltfMaterials.Netting],
+        ];
         text.Thing("Scope", Materials, () =>
         {
             foreach (var material in first)
@@ -60,7 +75,7 @@ public static class UsdWriter
         }
 
         Beside(text, StandIns.Landings, model.Landings(), GltfMaterials.Treated);
-        Beside(text, StandIns.Nets, model.Nets(), GltfMaterials.Rope);
+        Beside(text, StandIns.Nets, model.Nets(), GltfMaterials.Netting);
         text.Thing("Xform", RopeIds.Group, () =>
         {
             foreach (var rope in model.RopeLines)
@@ -153,6 +168,11 @@ public static class UsdWriter
         {
             text.Line("uniform token info:id = \"UsdPreviewSurface\"");
             text.Line($"color3f inputs:diffuseColor = {Vector(new Vector3d(material.Red, material.Green, material.Blue))}");
+            if (material.Opacity < 1)
+            {
+                text.Line($"float inputs:opacity = {Number(material.Opacity)}");
+            }
+
             text.Line($"float inputs:metallic = {Number(material.Metallic)}");
             text.Line($"float inputs:roughness = {Number(material.Roughness)}");
             text.Line("token outputs:surface");

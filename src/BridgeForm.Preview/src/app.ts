@@ -176,7 +176,7 @@ export class App {
     this.lay();
     document.querySelectorAll<HTMLElement>('[data-view]').forEach((b) => { b.setAttribute('aria-pressed', String(b.dataset.view === view)); });
     document.querySelectorAll<HTMLElement>('[data-for]').forEach((row) => { row.hidden = !(row.dataset.for ?? '').split(' ').includes(view); });
-    byId('hint').textContent = HINTS[view];
+    byId('hint').textContent = hint(view);
     writeLoad(shown.view, shown.state);
     this.writeApart();
   }
@@ -524,7 +524,7 @@ export class App {
         const at = { x: Math.min(pane.width - 50, Math.max(50, spot.x + 34)), y: Math.min(pane.height - 20, Math.max(20, spot.y + 52 * up)) };
         overlay.line(spot, at, { width: 1.6 });
         overlay.dot(spot, 4);
-        overlay.tag(at, [part.mark, part.role], 'middle');
+        overlay.tag(at, [part.mark, shown.view.pieces.find((p) => p.mark === part.mark)?.role ?? part.role], 'middle');
       }
     }
   }
@@ -540,7 +540,7 @@ const LOWEST = Math.PI * 0.56;
 const MARGIN: Record<ViewName, number> = { corner: 1.01, side: 1.12, above: 1.16, along: 1, walk: 1, measure: 1, apart: 0.98 };
 
 const HINTS: Record<ViewName, string> = {
-  corner: 'Drag to turn (a finger: sideways), two fingers or the right button to move, pinch or wheel to zoom. Tap a part to learn about it.',
+  corner: 'Drag to turn, with the right button to move, wheel to zoom. Tap a part to learn about it.',
   side: 'Drag to turn, pinch or wheel to zoom. Tap a part to learn about it.',
   above: 'Drag to turn, pinch or wheel to zoom. Tap a part to learn about it.',
   along: 'Drag to turn, pinch or wheel to zoom. Tap a part to learn about it.',
@@ -548,6 +548,16 @@ const HINTS: Record<ViewName, string> = {
   measure: 'The empty bridge, measured. All sizes are in the project’s units.',
   apart: 'One frame and the bay beside it, taken apart. Tap a part for its sizes and cuts.',
 };
+
+/** A hand on the glass has no wheel and no button. */
+function hint(view: ViewName): string {
+  const touch = matchMedia('(pointer: coarse)').matches;
+  const turn = view === 'corner' ? 'Drag sideways to turn, two fingers to move, pinch to zoom.' : 'Drag to turn, pinch to zoom.';
+  return touch && view in TURNED ? `${turn} Tap a part to learn about it.` : HINTS[view];
+}
+
+/** Views that are turned about with a finger. */
+const TURNED: Partial<Record<ViewName, true>> = { corner: true, side: true, above: true, along: true };
 
 function dispose(shown: Shown): void {
   shown.group.traverse((object) => {

@@ -40,7 +40,7 @@ export function support(view: BridgeView, end: 0 | 1, ground: Ground): BufferGeo
   const timber = kind === 'platform' || (kind === 'tree' && isRaised(view, end));
   return [
     ...(timber ? platform(at) : landing(at, kind === 'abutment')),
-    ...[-at.half, at.half].flatMap((z) => (at.landing.stay === null ? held(at, z, kind) : stayed(at, z, at.landing.stay))),
+    ...[-at.half, at.half].flatMap((z) => (at.landing.stay === null ? held(at, z, kind) : stayed(at, z, at.landing.stay, kind))),
   ];
 }
 
@@ -151,17 +151,30 @@ function trunk(x: number, foot: number, z: number, radius: number, top: number):
 }
 
 /** The rope goes on: over a saddle under the end frame, down to a block where it meets the ground. */
-function stayed(at: End, z: number, stay: readonly [number, number]): BufferGeometry[] {
+function stayed(at: End, z: number, stay: readonly [number, number], kind: SupportKind): BufferGeometry[] {
   const rope = Math.max(0.008, at.view.ropeRadius);
   const foot = at.ground(at.x + at.out * 0.1, z) - 0.5;
   const under = at.y - rope;
   const meets = whereItMeets(at, z, stay);
   return [
-    bar(new Vector3(at.x, Math.min(foot, under - 0.3), z), new Vector3(at.x, under - 2 * rope, z), at.radius, at.radius * 0.95, LOG, 16),
+    ...(kind === 'tree' ? bracket(at, z, under - 2 * rope)
+      : [bar(new Vector3(at.x, Math.min(foot, under - 0.3), z), new Vector3(at.x, under - 2 * rope, z), at.radius, at.radius * 0.95, LOG, 16)]),
     painted(new BoxGeometry(2.4 * at.radius, 4 * rope, 6 * rope).translate(at.x, under - 1.2 * rope, z), STEEL),
     painted(new SphereGeometry(2.4 * rope, 12, 8).scale(1.6, 0.8, 1).translate(at.x, under - 0.6 * rope, z), STEEL),
     painted(new BoxGeometry(0.8, 0.6, 0.7).translate(meets.x + at.out * 0.3, meets.y - 0.12, z), STONE),
     painted(new BoxGeometry(0.03, 0.22, 0.22).translate(meets.x - at.out * 0.11, meets.y + 0.06, z), STEEL),
+  ];
+}
+
+/** A trunk behind the end frame, and the timber on it that the saddle lies on. */
+function bracket(at: End, z: number, top: number): BufferGeometry[] {
+  const { landing: { walk, baseHalf }, view, radius } = at;
+  const behind = Math.max(BEHIND, baseHalf + 0.1 + radius);
+  const x = at.x + at.out * behind;
+  const foot = Math.min(at.ground(x, z), at.y) - 0.6;
+  return [
+    ...trunk(x, foot, z, radius, Math.max(walk + view.guard + 1.94, at.y + 4)),
+    block(at, -0.08, behind, top, 0.18, z - 0.08, z + 0.08, LOG),
   ];
 }
 

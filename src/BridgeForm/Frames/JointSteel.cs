@@ -10,10 +10,23 @@ namespace BridgeForm.Frames;
 /// <summary>A distinct steel part of joints: a plate, or a bolt with its head, washer and nut on.</summary>
 /// <param name="Name">Such as <c>plate-post-foot</c>.</param>
 /// <param name="Words">In a person's words.</param>
+/// <param name="Mass">Of one as it is bought, a bolt with its washer and nut, kilograms.</param>
+/// <param name="Size">How large it is.</param>
 /// <param name="Bodies">Its solids, in its own axes; they touch and do not overlap.</param>
 /// <param name="Places">Where it is, by ids such as <c>F03/plate-post-foot-right-b</c>.</param>
 public sealed record SteelPart(
-    string Name, string Words, ImmutableArray<CutStock> Bodies, ImmutableArray<(string Id, Placement Place)> Places);
+    string Name, string Words, double Mass, SteelSize Size, ImmutableArray<CutStock> Bodies,
+    ImmutableArray<(string Id, Placement Place)> Places)
+{
+    /// <summary>Else a plate.</summary>
+    public bool IsBolt => Bodies.Length > 1;
+}
+
+/// <summary>Size of a plate; of a bolt its length under the head, and twice its diameter. Metres.</summary>
+/// <param name="Length">The longest.</param>
+/// <param name="Width">Across.</param>
+/// <param name="Thickness">The thinnest.</param>
+public readonly record struct SteelSize(double Length, double Width, double Thickness);
 
 /// <summary>Plates and bolts of the joints that the project file describes, where they lie.</summary>
 public static class JointSteel
@@ -68,7 +81,10 @@ public static class JointSteel
             var thickness = side.Sign() * pose.Along;
             return ($"{pose.Name}/plate-{name}-{Word(side)}-{face.Name}", Placement.FromLengthAndThickness(origin, along, thickness));
         }));
-        return new($"plate-{name}", "Steel plate of a joint", [PlateShape(layout)], [.. places]);
+        var plates = layout.Plates;
+        return new(
+            $"plate-{name}", "Steel plate of a joint", plates.PlateMass, new(plates.Length, plates.Width, plates.Thickness),
+            [PlateShape(layout)], [.. places]);
     }
 
     // One part for bolts of one size; the carrier's apart where they are of another.
@@ -87,9 +103,10 @@ public static class JointSteel
         var places = poses.SelectMany(pose => Sides.Both.SelectMany(side => bolts.Select(bolt => (
             $"{pose.Name}/bolt-{name}-{Word(side)}-{NumberText.By("0", bolt.Number)}",
             Placement.FromLengthAndThickness(At(parameters, pose, bolt.Place, side, 0), pose.Along, pose.Up)))));
+        var size = BoltSizes.Find(diameter)!;
         return new(
-            $"bolt-{name}{(isCarrier ? "-carrier" : "")}", "Bolt with washer and nut", Bodies(BoltSizes.Find(diameter)!, grip),
-            [.. places]);
+            $"bolt-{name}{(isCarrier ? "-carrier" : "")}", "Bolt with washer and nut", PlateJoint.BoltMass(size, grip),
+            new(BoltSizes.Length(size, grip), size.Diameter, size.Diameter), Bodies(size, grip), [.. places]);
     }
 
     /// <summary>Head towards A, nut towards B; X along the bolt, 0 in the middle of its grip.</summary>
@@ -101,9 +118,9 @@ public static class JointSteel
         return
         [
             Hexagon(-face - size.Head, -face, d * AcrossFlats),
-            Octagon(-face, nut, d),
+            Shank(-face, nut, d),
             Hexagon(nut, nut + size.Nut, d * AcrossFlats),
-            Octagon(nut + size.Nut, tip, d),
+            Shank(nut + size.Nut, tip, d),
         ];
     }
 
@@ -113,8 +130,9 @@ public static class JointSteel
         return Bar(from, to, flats, 2 * corner) with { Rips = Rips(flats / 2, 0.5, Math.Sqrt(0.75)) };
     }
 
-    private static CutStock Octagon(double from, double to, double width) =>
-        Bar(from, to, width, width) with { Rips = Rips(width / 2, Math.Sqrt(0.5), Math.Sqrt(0.5)) };
+    // Where faces are flat an octagon around the circle.
+    private static CutStock Shank(double from, double to, double width) =>
+        Bar(from, to, width, width) with { IsRound = true, Rips = Rips(width / 2, Math.Sqrt(0.5), Math.Sqrt(0.5)) };
 
     private static CutStock Bar(double from, double to, double width, double thickness) =>
         new(width, thickness, new Plane(-Vector3d.UnitX, -from), new Plane(Vector3d.UnitX, to));

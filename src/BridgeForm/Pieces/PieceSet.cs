@@ -107,7 +107,9 @@ public static class PieceSet
     private static Piece Describe(
         ShopParameters shop, PieceDraft draft, CutStock shape, Solid solid, StockParameters stock)
     {
-        var cut = solid.Area - solid.AreaOf(FaceOrigin.Stock);
+        // Nothing but its ends is cut off round stock.
+        var share = shape.IsRound ? RoundStock.Share : 1;
+        var (volume, cut) = (share * solid.Volume, share * (solid.Area - solid.AreaOf(FaceOrigin.Stock)));
         return new Piece
         {
             Mark = draft.Name.Text,
@@ -117,8 +119,8 @@ public static class PieceSet
             Shape = shape,
             Solid = solid,
             BlankLength = draft.Corners.Length,
-            Volume = solid.Volume,
-            Mass = solid.Volume * stock.Density.InService,
+            Volume = volume,
+            Mass = volume * stock.Density.InService,
             CutArea = cut,
             ExposedCutArea = stock.Treated ? cut : 0,
             Near = SawReach.Measure(shape, near: true, shop),

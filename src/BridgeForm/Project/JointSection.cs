@@ -67,12 +67,16 @@ public sealed record PlateJoint(
     internal double Steel(FrameParameters frames, JointPlace place)
     {
         var grip = JointSticks.Of(frames, place).Carrier.Thickness + (2 * Thickness);
-        double Bolts(BoltPattern p) => BoltSizes.Find(p.Bolt) is { } size
-            ? p.Total * p.Bolt * p.Bolt
-                * ((Math.PI / 4 * BoltSizes.Length(size, grip)) + (Hexagon * (size.Head + size.Nut)) + (Round * size.Washer))
-            : 0;
-        return SteelPlate.Density * ((2 * Length * Width * Thickness) + Bolts(Strut) + Bolts(Carrier));
+        double Bolts(BoltPattern p) => BoltSizes.Find(p.Bolt) is { } size ? p.Total * BoltMass(size, grip) : 0;
+        return (2 * PlateMass) + Bolts(Strut) + Bolts(Carrier);
     }
+
+    /// <summary>Of one plate as it is bought, its holes not taken off, kilograms.</summary>
+    public double PlateMass => SteelPlate.Density * Length * Width * Thickness;
+
+    /// <summary>Of one bolt that holds a grip, with its head, washer and nut, kilograms.</summary>
+    internal static double BoltMass(BoltSize size, double grip) => SteelPlate.Density * size.Diameter * size.Diameter
+        * ((Math.PI / 4 * BoltSizes.Length(size, grip)) + (Hexagon * (size.Head + size.Nut)) + (Round * size.Washer));
 
     // Areas in squares of the diameter: a hexagon half as wide again across its flats, √3/2·1.5² less the bolt where it is a nut; a washer
     // of 2-1/2 diameters around its hole (common practice, no source).

@@ -42,6 +42,7 @@ internal static class PrintSection
             {
                 DefaultNote = "1:20, or the next of 1:25, 1:32, 1:50, 1:75 and 1:100 at which a frame fits the bed",
                 Example = "1:20",
+                Wanted = "a scale; write one such as 1:20",
             },
             Define.Text("bed", "Width and depth of the printer's bed, 80 mm to 2 m", UsualBed),
             Define.Length("thinnest", "Parts that would be thinner are printed as thick", "0.2 mm", "10 mm", "1.2 mm"),

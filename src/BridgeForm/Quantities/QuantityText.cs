@@ -10,6 +10,9 @@ public sealed record QuantityText(UnitSystem Units)
     private const double SquareMetresPerSquareFoot = Quantities.Units.MetresPerFoot * Quantities.Units.MetresPerFoot;
     private const double PascalsPerPsf = Quantities.Units.PoundForce / SquareMetresPerSquareFoot;
 
+    /// <summary>Feet and inches by their signs, as drawings have them: <c>30'-0"</c>.</summary>
+    public bool InSigns { get; init; }
+
     /// <summary>Degrees to 0.1, from radians: <c>8.0 deg</c>.</summary>
     public static string Degrees(double radians) => NumberText.Fixed(radians * 180 / Math.PI, 1) + " deg";
 
@@ -17,15 +20,16 @@ public sealed record QuantityText(UnitSystem Units)
     public static string Share(double share) => NumberText.Rounded(share * 100, 2) + " %";
 
     /// <summary>Feet, inches and sixteenths, or millimetres.</summary>
-    public string Length(double metres) => Imperial ? LengthText.FeetInches(metres) : LengthText.Millimetres(metres);
+    public string Length(double metres) => Imperial ? Written(LengthText.FeetInches(metres)) : LengthText.Millimetres(metres);
 
     /// <summary>Inches and sixteenths, or millimetres: for sizes of parts.</summary>
-    public string Size(double metres) => Imperial ? LengthText.Inches(metres) : LengthText.Millimetres(metres);
+    public string Size(double metres) => Imperial ? Written(LengthText.Inches(metres)) : LengthText.Millimetres(metres);
 
     /// <summary>
     /// A size that a calliper is set to: millimetres to 0.1, or inches to 1/32 where they are whole thirty-seconds and else to 0.01.
     /// </summary>
-    public string Fine(double metres) => Imperial ? LengthText.InchFigure(metres) + " in" : LengthText.Millimetres(metres);
+    public string Fine(double metres) =>
+        Imperial ? Written(LengthText.InchFigure(metres) + " in") : LengthText.Millimetres(metres);
 
     /// <summary>A size that is read on a calliper: thousandths of an inch, or millimetres to 0.1.</summary>
     public string Caliper(double metres) => Imperial
@@ -67,6 +71,8 @@ public sealed record QuantityText(UnitSystem Units)
         : NumberText.Rounded(celsius, 1) + " C";
 
     private bool Imperial => Units == UnitSystem.Imperial;
+
+    private string Written(string text) => InSigns ? LengthText.InSigns(text) : text;
 }
 
 /// <summary>Writes metres as people read them. Throws <see cref="ArgumentOutOfRangeException"/> for what is not finite.</summary>
@@ -103,6 +109,19 @@ public static class LengthText
         return Math.Abs((parts * Units.MetresPerInch / ThirtySecondsPerInch) - metres) < Tolerances.RoundOff
             ? InchesOf((long)parts, ThirtySecondsPerInch)
             : NumberText.Rounded(metres / Units.MetresPerInch, 2);
+    }
+
+    /// <summary>
+    /// Feet and inches by their signs: <c>30'-0"</c> for <c>30 ft 0 in</c>; with a nought for whole inches before a fraction, lest
+    /// 1'-7/8" be read wrongly.
+    /// </summary>
+    public static string InSigns(string text)
+    {
+        var feet = text.IndexOf(" ft ", StringComparison.Ordinal);
+        var isFraction = feet >= 0 && text.IndexOf('/', feet) >= 0 && text.IndexOf('-', feet) < 0;
+        return (isFraction ? text.Insert(feet + " ft ".Length, "0-") : text)
+            .Replace(" ft ", "'-", StringComparison.Ordinal)
+            .Replace(" in", "\"", StringComparison.Ordinal);
     }
 
     /// <summary>Millimetres to 0.1: <c>1219 mm</c>, <c>15.9 mm</c>.</summary>

@@ -90,12 +90,14 @@ public static class ErectionPlan
             0);
         yield return (0, "ropes", false, ErectionEnds.Make(parameters, words), 0);
         yield return (0, "ropes", true, $"both ropes lie side by side and all marks agree within {words.Size(Rounding.Sixteenth)}", 0);
+        var mass = ErectionEnds.RopeMass(parameters, work);
         yield return (
             0, "ropes", false,
             ErectionEnds.Hoist(parameters.Site) + (RopeChain.Of(parameters, work) is { } chain
                 ? $"; turnbuckles {words.Size(chain.Opening)} open, pins of the shackles secured"
-                : "; pins of the shackles secured") + "; weight of one rope, without its fittings",
-            ErectionEnds.RopeMass(parameters, work));
+                : "; pins of the shackles secured")
+                + (mass > 0 ? "; weight of one rope, without its fittings" : "; its weight is not known, since its length is not: weigh it"),
+            mass);
         yield return (
             0, "ropes", false,
             "Sight both ropes at the sag of their temperature (hoisting.csv)" + (bare is null

@@ -32,7 +32,7 @@ internal static class JointHardware
             { Plates: { } plates } =>
             [
                 .. Bolts(frames, joint, plates, words, where, metal),
-                Plates(joint, plates, words, where, metal),
+                Plates(parameters, joint, plates, where, metal),
             ],
             { Bracket: { } bracket } =>
             [
@@ -72,15 +72,22 @@ internal static class JointHardware
         }
     }
 
-    private static HardwareItem Plates(Joint joint, PlateJoint plates, QuantityText words, string where, string metal)
+    // Strength and mass are reckoned for mild steel, whatever the metal.
+    private static HardwareItem Plates(BridgeParameters parameters, Joint joint, PlateJoint plates, string where, string metal)
     {
-        var mass = plates.Length * plates.Width * plates.Thickness * SteelPlate.Density;
+        var words = new QuantityText(parameters.Units);
+        var steel = parameters.FastenerMetal switch
+        {
+            FastenerMetal.Stainless => "stainless steel, of at least the strength of the mild steel that is reckoned with",
+            FastenerMetal.HotDipGalvanized => "mild steel",
+            _ => "mild steel, or stainless of at least its strength",
+        };
         return new(
             $"Plates {words.Size(plates.Width)} x {words.Size(plates.Length)} x {words.Size(plates.Thickness)}, {joint.Name}",
             Faces * joint.Count,
             where,
-            $"mild steel, {words.Mass(mass)} each, counted on the ropes beside frames.hardware; profiles/plate-{joint.Name}.dxf, on one "
-                + $"face as drawn, on the other turned over; {metal}",
+            $"{steel}, {words.Mass(plates.PlateMass)} each, counted on the ropes beside frames.hardware; "
+                + $"profiles/plate-{joint.Name}.dxf, on one face as drawn, on the other turned over; {metal}",
             "project file");
     }
 }

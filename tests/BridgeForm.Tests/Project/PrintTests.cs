@@ -26,10 +26,14 @@ public sealed class PrintTests
     [InlineData("bed: 220 x 220", "no size of a bed")]
     [InlineData("bed: -220 x 220 mm", "no size of a bed")]
     [InlineData("bed: 1 x 2 x 3 m", "no size of a bed")]
-    [InlineData("scale: 2:1", "scale")]
+    [InlineData("scale: 2:1", "'2:1' is not a scale; write one such as 1:20")]
+    [InlineData("scale: 20", "'20' is not a scale; write one such as 1:20")]
+    [InlineData("scale: 1/20", "'1/20' is not a scale; write one such as 1:20")]
+    [InlineData("scale: 1:0", "'1:0' is not a scale; write one such as 1:20")]
+    [InlineData("scale: nan", "'nan' is not a scale; write one such as 1:20")]
     [InlineData("scale: 1:0.5", "out of range")]
     [InlineData("scale: 1:500", "allowed is 1:100 to 1:1")]
-    [InlineData("scale: 0", "has no unit")]
+    [InlineData("scale: 0", "write one such as 1:20")]
     [InlineData("thinnest: 230 mm", "out of range")]
 
     // 58 in are 1473.2 mm; the bed of 220 mm takes 210 mm: 7.02 times less, which is 1:8.

@@ -10,6 +10,7 @@ namespace BridgeForm.Tests.Stocking;
 
 public sealed class UpkeepTests
 {
+    private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(1);
     private static readonly Lazy<BridgeModel> s_garden = new(() => Bridges.Build(Bridges.Garden));
 
     // 29 CFR 1926.1413 (a)(2)(ii)(A)(3) and (B), of standing ropes: two broken wires in one lay, one at an end, 5 % of diameter.
@@ -68,7 +69,8 @@ public sealed class UpkeepTests
     public void The_least_diameter_stands_as_a_figure_for_the_caliper()
     {
         var look = UpkeepPlan.Parts(s_garden.Value.Parameters).Single(p => p.Part is "ropes").Look;
-        var told = Regex.Match(look, "under ([0-9.]+) in closes the bridge").Groups[1].Value;
+        const string Pattern = "under (?<in>[0-9.]+) in closes the bridge";
+        var told = Regex.Match(look, Pattern, RegexOptions.ExplicitCapture, s_patience).Groups["in"].Value;
         Assert.Equal(0.7125, double.Parse(told, CultureInfo.InvariantCulture), 6e-4);
     }
 
@@ -88,9 +90,11 @@ public sealed class UpkeepTests
         Assert.InRange((At(0).BetweenMarks / newly.BetweenMarks) - 1, chosen.Share * 0.9, chosen.Share);
         var words = string.Join(' ', UpkeepSheet.Draw(model).Pages
             .SelectMany(p => p.Content.Entities.OfType<SheetText>()).Select(t => t.Text));
-        var told = Regex.Match(words, $"middle of base F01 to that of base {model.Frames[^2].Name}, .*?newly set ([0-9.]+) in; each 0.1 % of stretch is ([0-9.]+) in");
-        Assert.Equal(newly.BetweenMarks / 0.0254, double.Parse(told.Groups[1].Value, CultureInfo.InvariantCulture), 0.01);
-        Assert.Equal(newly.BetweenMarks / 25.4, double.Parse(told.Groups[2].Value, CultureInfo.InvariantCulture), 1e-3);
+        var pattern = $"middle of base F01 to that of base {model.Frames[^2].Name}, .*?newly set (?<new>[0-9.]+) in; "
+            + "each 0.1 % of stretch is (?<each>[0-9.]+) in";
+        var told = Regex.Match(words, pattern, RegexOptions.ExplicitCapture, s_patience);
+        Assert.Equal(newly.BetweenMarks / 0.0254, double.Parse(told.Groups["new"].Value, CultureInfo.InvariantCulture), 0.01);
+        Assert.Equal(newly.BetweenMarks / 25.4, double.Parse(told.Groups["each"].Value, CultureInfo.InvariantCulture), 1e-3);
     }
 
     // The last hold is for what hangs when everything does: the sag of the last stage.

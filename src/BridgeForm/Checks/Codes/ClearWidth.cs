@@ -37,12 +37,11 @@ internal static class ClearWidth
         var least = (Width: DeckWidth.BetweenPosts(layout.Parameters), Frame: 0);
         for (var bay = 1; bay <= layout.Bays; bay++)
         {
-            foreach (var part in Inmost(layout, bay))
+            foreach (var part in PassableWidth.Inmost(layout, bay))
             {
                 foreach (var frame in (int[])[bay - 1, bay])
                 {
-                    var across = Plane.Through(layout.Poses[frame].Node, layout.Deck.Direction(bay));
-                    var width = 2 * CrossSections.Furthest(part, across, -Vector3d.UnitZ).Z;
+                    var width = PassableWidth.Inside(layout, part, bay, frame);
                     least = (Math.Min(least.Width, width), Ties.IsLarger(least.Width, width) ? frame : least.Frame);
                 }
             }
@@ -50,9 +49,28 @@ internal static class ClearWidth
 
         return least;
     }
+}
+
+/// <summary>Width between the guards, square to the bridge. Metres.</summary>
+public static class PassableWidth
+{
+    /// <summary>At a frame, the narrower of its two bays: between rails with their pickets, handrails, or the posts at the deck.</summary>
+    public static double At(BridgeLayout layout, int frame)
+    {
+        var bays = Enumerable.Range(frame, 2).Where(bay => bay >= 1 && bay <= layout.Bays);
+        return bays.SelectMany(bay => Inmost(layout, bay).Select(part => Inside(layout, part, bay, frame)))
+            .Append(DeckWidth.BetweenPosts(layout.Parameters)).Min();
+    }
+
+    /// <summary>Between the inner faces of a part of the right side and its like on the left, at a frame of its bay.</summary>
+    internal static double Inside(BridgeLayout layout, Member part, int bay, int frame)
+    {
+        var across = Plane.Through(layout.Poses[frame].Node, layout.Deck.Direction(bay));
+        return 2 * CrossSections.Furthest(part, across, -Vector3d.UnitZ).Z;
+    }
 
     /// <summary>What stands furthest in on the right side of a bay: the lowest rail with its pickets, and the handrail.</summary>
-    private static IEnumerable<Member> Inmost(BridgeLayout layout, int bay)
+    internal static IEnumerable<Member> Inmost(BridgeLayout layout, int bay)
     {
         var onIt = 2 * (layout.Parameters.Guard.Pickets?.Section.Thickness ?? 0);
         return GuardRails.Lay(layout, bay, Side.Right).Take(1)

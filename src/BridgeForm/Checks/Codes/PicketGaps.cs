@@ -27,10 +27,14 @@ internal sealed record PicketGap(Member From, Member To, double Clear)
 }
 
 /// <summary>Gaps beside pickets: between neighbours, past the posts of a frame to the next bay's, and at an end frame.</summary>
-internal static class PicketGaps
+public static class PicketGaps
 {
+    /// <summary>The widest of a bay and of the frame towards B, metres; null where there are no pickets.</summary>
+    public static double? Widest(BridgeLayout layout, int bay) =>
+        InBay(layout, bay).Select(g => (double?)g.Clear).DefaultIfEmpty(null).Max();
+
     /// <summary>Those of a bay and of the frame towards B, of the right side; none where there are no pickets.</summary>
-    public static IEnumerable<PicketGap> InBay(BridgeLayout layout, int bay)
+    internal static IEnumerable<PicketGap> InBay(BridgeLayout layout, int bay)
     {
         Member[] pickets = [.. GuardPickets.Lay(layout, bay, Side.Right)];
         if (pickets.Length == 0)

@@ -122,6 +122,9 @@ public sealed record KeySpec(string Name, KeyShape Shape, string Description)
     /// <summary>Least and largest number of entries of a list.</summary>
     public (int Least, int Most) Count { get; init; } = (0, 1000);
 
+    /// <summary>What to write, with an example, where what a share asks for is not meant; null where its kind says it.</summary>
+    public string? Wanted { get; init; }
+
     /// <summary>The default in a system of units.</summary>
     public string? DefaultIn(UnitSystem units) => units == UnitSystem.Metric ? MetricDefault ?? Default : Default;
 

@@ -111,8 +111,8 @@ internal static class ValueReader
             problem = problem.Length == 0 ? reading.Problem! : problem;
         }
 
-        var wrong = spec.Kinds.Length == 1
-            ? Named(spec) + problem
+        var wrong = spec.Wanted is { } wanted ? $"{Named(spec)}{QuantityReader.Quote(text)} is not {wanted}"
+            : spec.Kinds.Length == 1 ? Named(spec) + problem
             : $"{Named(spec)}{QuantityReader.Quote(text)} must be {string.Join(" or ", spec.Kinds.Select(k => Units.Of(k).Noun))}, such as "
                 + $"{spec.DefaultIn(units) ?? spec.ExampleIn(units)}";
         return (FaultCode.NotQuantity, wrong);

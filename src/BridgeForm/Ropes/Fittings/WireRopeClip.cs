@@ -53,12 +53,21 @@ public sealed record WireRopeClip(
     /// <summary>The row of exactly that diameter in metres; null when there is none.</summary>
     public static WireRopeClip? For(double diameter) => All.FirstOrDefault(c => Math.Abs(c.Diameter - diameter) < Tolerances.SameRope);
 
-    // Each clip that a table has fewer needs its distance of rope.
+    // Rope beyond the middles of the outermost clips, in diameters: 2 to the cut end, one clip's width (common practice, no source),
+    // and 1 to the thimble's throat, half a saddle (an own figure).
+    private const double BeyondClips = 3;
+
+    private const string ForSpacing = "; turned back further than it says, so that all clips stand 6 diameters apart";
+
+    // Each clip that a table has fewer needs its distance of rope; and of large ropes a table turns back too little for the distance
+    // that others ask for: the clips at their distance, and rope beyond the outermost.
     private static WireRopeClip Row(string size, double inches, int count, double turnBack, double torque, string source)
     {
         var more = Math.Max(0, Fewest - count);
+        var table = turnBack + (more * SpacingDiameters * inches);
+        var needed = (((count + more - 1) * SpacingDiameters) + BeyondClips) * inches;
         return new(
-            size, inches * Inch, count + more, (turnBack + (more * SpacingDiameters * inches)) * Inch, torque * FootPound,
-            more > 0 ? source + AtLeastThree : source);
+            size, inches * Inch, count + more, Math.Max(table, needed) * Inch, torque * FootPound,
+            source + (more > 0 ? AtLeastThree : "") + (needed > table ? ForSpacing : ""));
     }
 }

@@ -160,7 +160,7 @@ public sealed partial class DrawingSetTests
         Assert.All(fonts, f => Assert.Matches("DejaVu Sans Condensed.* yes yes yes ", f));
         var text = Referee.Poppler("pdftotext", "-layout", path, "-");
         var model = Model("alder-dell");
-        var words = new QuantityText(model.Parameters.Units);
+        var words = new QuantityText(model.Parameters.Units) { InSigns = true };
         Assert.Contains("span 30'-0\"", text, StringComparison.Ordinal);
         Assert.All(model.Pieces, p => Assert.Contains(p.Mark, text, StringComparison.Ordinal));
         Assert.All(model.Checks, c => Assert.Contains("(" + c.Id + ")", text, StringComparison.Ordinal));
@@ -193,7 +193,7 @@ public sealed partial class DrawingSetTests
         var model = Model("ground");
         var text = new DrawingText(model.Parameters.Units);
         var deepest = text.Length(model.Rope.HeightAt(4.572) - model.Parameters.Ropes.Rope.Radius + 2.1336);
-        Assert.Contains(Texts("ground"), t => string.Equals(t, "clear " + deepest, StringComparison.Ordinal));
+        Assert.Contains(Texts("ground"), t => string.Equals(t, "empty, clear " + deepest, StringComparison.Ordinal));
         Assert.Contains(Texts("ground"), t => t.StartsWith("highest water", StringComparison.Ordinal));
     }
 

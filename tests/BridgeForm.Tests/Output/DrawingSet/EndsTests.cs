@@ -52,7 +52,7 @@ public sealed class EndsTests
         Assert.Contains("15'-0\", −8'-0\"", texts);
     }
 
-    /// <summary>Over the water: the lowest node's level less what hangs below it, to the sixteenth, and what was asked for.</summary>
+    /// <summary>Over the water: the lowest node's level less what hangs below it, to the sixteenth.</summary>
     [Fact]
     public void Freeboard_is_dimensioned()
     {
@@ -60,7 +60,7 @@ public sealed class EndsTests
         var layout = BridgeForm.Frames.BridgeLayout.Lay(model.Parameters, model.Rope);
         var low = layout.Poses.Select((p, i) => p.Node.Y + Math.Min(layout.Levels[i].Bottom, -model.Parameters.Ropes.Rope.Radius)).Min();
         var text = new DrawingText(model.Parameters.Units);
-        Assert.Contains($"over water {text.Length(low + (6 * 0.3048))} (asked 24\")", Texts(book));
+        Assert.Contains($"empty, over water {text.Length(low + (6 * 0.3048))}", Texts(book));
     }
 
     /// <summary>The needle of 120° clockwise from the way A to B, which runs to the right, points down to the left.</summary>
@@ -112,8 +112,8 @@ public sealed class EndsTests
             }
         }
 
-        // Three frames on the elevation, and four details on the sheet of each.
-        Assert.Equal(3 + (3 * 4), marks);
+        // Three frames on the elevation, and four details on the sheet of each but the end frames' heads, which are cut otherwise.
+        Assert.Equal(3 + 4 + (2 * 3), marks);
     }
 
     /// <summary>A long bridge runs over rows of equal bays with match lines and a key plan; each frame stands in one row, or two.</summary>
@@ -130,7 +130,7 @@ public sealed class EndsTests
         Assert.Equal(model.Frames.Length - 1, bays[^1].To);
         Assert.All(bays.Zip(bays.Skip(1)), p => Assert.Equal(p.First.To, p.Second.From));
         Assert.True(bays.Max(b => b.To - b.From) - bays.Min(b => b.To - b.From) <= 1);
-        Assert.Equal(captions.Count, pages.SelectMany(Texts).Count(t => t.StartsWith("key plan", StringComparison.Ordinal)));
+        Assert.Equal(2 * captions.Count, pages.SelectMany(Texts).Count(t => t.StartsWith("key plan", StringComparison.Ordinal)));
         Assert.Contains(pages.SelectMany(Texts), t => t.StartsWith("match line F", StringComparison.Ordinal));
     }
 

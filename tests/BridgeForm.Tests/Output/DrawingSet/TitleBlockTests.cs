@@ -61,10 +61,13 @@ public sealed class TitleBlockTests
     {
         var rows = string.Join(
             ", ", Enumerable.Range(1, 7).Select(i => FormattableString.Invariant($"{{ index: {i}, change: Issue no. {i} }}")));
-        var page = DrawingSheets.Draw(Bridges.Build(Bridges.Garden + $"\nsheets: {{ revisions: [{rows}] }}\n")).Pages[1];
-        var texts = Texts(page).ToList();
-        Assert.Contains("Issue no. 7", texts);
-        Assert.DoesNotContain("Issue no. 1", texts);
+        var pages = DrawingSheets.Draw(Bridges.Build(Bridges.Garden + $"\nsheets: {{ revisions: [{rows}] }}\n")).Pages;
+        var (page, block) = (pages[1], Texts(pages[^1]).ToList());
+        Assert.Contains("Issue no. 7", block);
+        Assert.DoesNotContain("Issue no. 1", block);
+
+        // The notes have them all.
+        Assert.Contains("Issue no. 1", Texts(page));
         Assert.All(page.Content.Entities.OfType<SheetText>(), t => Assert.True(t.At.Y >= Paper.Margin));
     }
 

@@ -53,6 +53,28 @@ public sealed class IfcWriterTests
         Assert.Equal(turned.Z, turned.X.Cross(turned.Y));
     }
 
+    /// <summary>
+    /// North 30 degrees to the right of the way from A to B, which is x; y points to the left: (cos 30, −sin 30). At −90 degrees it is
+    /// straight to the left.
+    /// </summary>
+    [Theory]
+    [InlineData("30 deg", 0.866025403784, -0.5)]
+    [InlineData("-90 deg", 0, 1)]
+    public void True_north_lies_in_the_level_plane(string angle, double x, double y)
+    {
+        var model = Bridges.Build(StepCase.Short($"site: {{ span: 9 ft, north: {angle} }}"));
+        var file = new Part21Reader(Bytes(model));
+        var context = Assert.Single(file.Of("IFCGEOMETRICREPRESENTATIONCONTEXT"));
+        var north = file.Entities[Part21Reader.Uses(context).Last()];
+        Assert.StartsWith("IFCDIRECTION((", north, StringComparison.Ordinal);
+        var numbers = north["IFCDIRECTION((".Length..^2].Split(',')
+            .Select(n => double.Parse(n, System.Globalization.CultureInfo.InvariantCulture)).ToList();
+        Assert.Equal(2, numbers.Count);
+        Assert.Equal(x, numbers[0], 1e-11);
+        Assert.Equal(y, numbers[1], 1e-11);
+        Assert.EndsWith(",$)", Assert.Single(s_file.Value.Of("IFCGEOMETRICREPRESENTATIONCONTEXT")), StringComparison.Ordinal);
+    }
+
     // Whatever has one begins with it.
     private static List<string> Identifiers(Part21Reader file) =>
     [

@@ -30,6 +30,33 @@ public sealed class PdfTagsTests
         Assert.Equal(bookmarks > 0, text.Contains("/Outlines", StringComparison.Ordinal));
     }
 
+    /// <summary>A bookmark to each heading where every page has the book's own title.</summary>
+    [Fact]
+    public void Headings_are_the_bookmarks_of_pages_that_share_a_title()
+    {
+        var book = Book("Erection", "Erection", "Erection");
+        var headings = new[] { ("Steps", 0), ("Crew", 0), ("Steps, continued", 2) };
+        book = book with
+        {
+            Pages =
+            [
+                .. book.Pages.Select((p, i) => p with
+                {
+                    Content = p.Content with
+                    {
+                        Entities =
+                        [
+                            .. p.Content.Entities,
+                            .. headings.Where(h => h.Item2 == i).SelectMany(h => PageText.Heading(0.02, 0.08, [h.Item1], h.Item1)),
+                        ],
+                    },
+                }),
+            ],
+        };
+        var text = System.Text.Encoding.Latin1.GetString(PdfFile.Bytes(book));
+        Assert.Equal(3, text.Split("/Dest[").Length - 1 + (text.Split("/Dest [").Length - 1));
+    }
+
     private static SheetBook Book(params string[] titles) => new(
         "A book",
         [

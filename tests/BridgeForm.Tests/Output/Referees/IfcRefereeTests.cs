@@ -64,6 +64,7 @@ public sealed class IfcRefereeTests
         {
             Assert.Equal(part.Tag, seen[part.Name].GetProperty("tag").GetString());
             Compare(seen[part.Name], part.Volume, part.Corners(IfcShapes.Upright(part.Place)));
+            Assert.Equal(GltfMaterials.All[part.Material].Opacity, seen[part.Name].GetProperty("opacity").GetDouble(), SinglePrecision);
         }
 
         foreach (var rope in model.RopeLines)

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using BridgeForm.Output.ScaleModel;
+using BridgeForm.Tests.Output.Preview;
 using BridgeForm.Tests.Output.ScaleModel;
 
 namespace BridgeForm.Tests.Output.Referees;
@@ -26,7 +27,7 @@ public sealed class ScaleModelRefereeTests
         var exact = 0;
         foreach (var (found, (name, model, plan)) in Seen(cases).Zip(cases))
         {
-            var volumes = model.Pieces.SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Volume)))
+            var volumes = model.Pieces.SelectMany(p => p.Occurrences.Select(o => (o.Id, p.Solid.Volume)))
                 .ToDictionary(p => p.Id, p => p.Volume, StringComparer.Ordinal);
             var items = found.GetProperty("items").EnumerateArray().ToList();
             Assert.Equal(plan.Placed.Length, items.Count);
@@ -54,6 +55,41 @@ public sealed class ScaleModelRefereeTests
 
         Assert.True(exact > 300, $"{exact} parts are to scale");
     }
+
+    /// <summary>
+    /// The same loader in a browser, with the browser's reader of XML: every item by its name, where it lies and as large, and of the
+    /// volume that the written triangles enclose.
+    /// </summary>
+    [Fact]
+    public void A_browser_reads_the_same_items()
+    {
+        var (_, model) = PrintCases.Samples.Single(s => s.Name is "wren-landing");
+        var plan = PrintPlan.Of(model);
+        Referee.OnFile(PrintCases.Bytes(model, plan), "scale-model.3mf", path =>
+        {
+            var preview = Path.Combine(Tool.Repository, "tests", "preview");
+            var seen = JsonDocument.Parse(Tool.Run("node", preview, [Path.Combine(preview, "scale-model.mjs"), path])).RootElement;
+            Assert.Equal(0, seen.GetProperty("faults").GetArrayLength());
+            var items = seen.GetProperty("items").EnumerateArray().ToList();
+            Assert.Equal(plan.Placed.Length, items.Count);
+            foreach (var (item, placed) in items.Zip(plan.Placed))
+            {
+                Assert.Equal(placed.Item.Name, item.GetProperty("name").GetString());
+                Assert.Equal(placed.Item.Bodies.Length, item.GetProperty("bodies").GetInt32());
+                var (low, high) = (item.GetProperty("low"), item.GetProperty("high"));
+                Assert.Equal(1000 * placed.Size.X, high[0].GetDouble() - low[0].GetDouble(), 1e-3);
+                Assert.Equal(1000 * placed.Size.Y, high[1].GetDouble() - low[1].GetDouble(), 1e-3);
+                Assert.Equal(1000 * placed.Y, low[1].GetDouble(), 1e-3);
+                Assert.Equal(0, low[2].GetDouble(), 1e-4);
+                var volume = placed.Item.Bodies.Sum(b => Volume(b, 1000 * plan.Rules.Scale));
+                Assert.InRange(item.GetProperty("volume").GetDouble() / volume, 1 - 1e-3, 1 + 1e-3);
+            }
+        });
+    }
+
+    private static double Volume(PrintBody body, double scale) => body.Corners.Chunk(3)
+        .Sum(t => (body.Points[t[0]] - body.Points[0]).Dot(
+            (body.Points[t[1]] - body.Points[0]).Cross(body.Points[t[2]] - body.Points[0]))) / 6 * scale * scale * scale;
 
     /// <summary>Nothing is deeper in anything than the bridge's own parts are, and a file's stroke.</summary>
     [Fact]

@@ -32,7 +32,7 @@ internal sealed record ShownPart(
             "landings/" + l.Id, "landings/" + Usd(l.Id.Replace('/', '_')), null, [(l.Body, l.Body.ToSolid().Value)], l.Place,
             GltfMaterials.Treated)),
         .. model.Nets().Select(n => new ShownPart(
-            n.Id, "nets/" + Usd(n.Id.Replace('/', '_')), null, [(n.Body, n.Body.ToSolid().Value)], n.Place, GltfMaterials.Rope)),
+            n.Id, "nets/" + Usd(n.Id.Replace('/', '_')), null, [(n.Body, n.Body.ToSolid().Value)], n.Place, GltfMaterials.Netting)),
     ];
 
     private static string Usd(string id) => id.Replace('-', '_');

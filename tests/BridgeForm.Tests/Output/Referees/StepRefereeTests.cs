@@ -64,7 +64,26 @@ public sealed class StepRefereeTests
         Assert.Contains("rope-left", names);
         Assert.Contains("rope-right", names);
         Assert.Equal(s_seen.Value[0].GetProperty("shown").GetInt32(), seen.GetProperty("meshes").GetInt32());
-        Assert.Equal(2, seen.GetProperty("colours").EnumerateArray().Count(c => c.ValueKind is JsonValueKind.String));
+
+        // Treated wood, durable wood, rope.
+        Assert.Equal(3, seen.GetProperty("colours").EnumerateArray().Count(c => c.ValueKind is JsonValueKind.String));
+        Assert.DoesNotContain(seen.GetProperty("colours").EnumerateArray(), c => c.ValueKind is JsonValueKind.Null);
+    }
+
+    /// <summary>Bolts and ropes are of many bodies; both have the colour of steel, and what lies about them that of wood.</summary>
+    [Fact]
+    public void The_second_reader_sees_the_colours_of_bolts()
+    {
+        var (name, model) = StepCase.Others[0];
+        var seen = Read([model])[0].GetProperty("second");
+        Assert.Equal("joined", name);
+        var bodies = ShownPart.Of(model).Sum(p => p.Bodies.Length) + model.RopeLines.Sum(r => r.Points.Length - 1);
+        Assert.Equal(bodies, seen.GetProperty("meshes").GetInt32());
+        var colours = seen.GetProperty("colours").EnumerateArray().ToList();
+        Assert.All(colours, c => Assert.Equal(JsonValueKind.String, c.ValueKind));
+        Assert.InRange(colours.Count, 2, 3);
+        var names = seen.GetProperty("names").EnumerateArray().Select(n => n.GetString()!).ToList();
+        Assert.All(model.Steel(), s => Assert.Equal(s.Places.Length, names.Count(n => n == s.Name)));
     }
 
     [Fact]
@@ -139,8 +158,11 @@ public sealed class StepRefereeTests
         }
     }
 
-    // Null where holes meet something: the outside drill judges such.
-    private static double? Exact(CutStock shape) => shape.Holes.IsEmpty || LooseHoles.Any(shape)
+    // Null where holes meet something: the outside drill judges such. Two planes cut a length out of a cylinder that is measured along its
+    // axis, whatever their slope.
+    private static double? Exact(CutStock shape) => shape.IsRound
+        ? Math.PI / 4 * shape.Width * shape.Width * (shape.Far.XAt(0, 0) - shape.Near.XAt(0, 0))
+        : shape.Holes.IsEmpty || LooseHoles.Any(shape)
         ? (shape with { Holes = [] }).ToSolid().Value.Volume - shape.Holes.Sum(h =>
             Math.PI / 4 * h.Diameter * h.Diameter * (shape.HoleAxis(h) is var (entry, bottom) ? (bottom - entry).Length : 0))
         : null;

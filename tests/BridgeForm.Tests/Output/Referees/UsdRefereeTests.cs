@@ -44,6 +44,7 @@ public sealed class UsdRefereeTests
             Assert.All(Numbers(mesh, "high").Zip([corners.Max(c => c.X), corners.Max(c => c.Y), corners.Max(c => c.Z)]), AssertNear);
             var material = GltfMaterials.All[part.Material];
             Assert.All(Numbers(mesh, "colour").Zip([material.Red, material.Green, material.Blue]), AssertNear);
+            Assert.Equal(material.Opacity, mesh.GetProperty("opacity").GetDouble(), Place);
         }
 
         Assert.True(parts.Length + model.RopeLines.Length == seen.Count, $"{name}: {seen.Count} meshes, not {parts.Length} and ropes");

@@ -20,8 +20,14 @@ internal static class PrintCases
     public static IEnumerable<(string Name, BridgeModel Model)> Samples { get; } =
         [.. new[] { "alder-dell", "wren-landing", "fern-rise" }.Select(n => (n, MadeSample.Of(n).Model))];
 
-    /// <summary>Bridges by chance.</summary>
-    public static IEnumerable<(string Name, BridgeModel Model)> Random() => Random(StepCase.AskedFor("BRIDGEFORM_PRINTS", Few));
+    /// <summary>
+    /// Bridges by chance, and two of them whose parts once met when they were thickened: cleats under rails right over them, and handrails
+    /// of a bridge hardly wider than they are.
+    /// </summary>
+    public static IEnumerable<(string Name, BridgeModel Model)> Random() =>
+        Random(StepCase.AskedFor("BRIDGEFORM_PRINTS", Few)).Concat(s_met.Value).DistinctBy(c => c.Name);
+
+    private static readonly Lazy<(string Name, BridgeModel Model)[]> s_met = new(() => [.. Case(82), .. Case(121)]);
 
     /// <summary>So many bridges by chance, the same ones each time.</summary>
     public static IEnumerable<(string Name, BridgeModel Model)> Random(int asked) =>

@@ -1,3 +1,5 @@
+using System.IO.Compression;
+using System.Xml.Linq;
 using BridgeForm.Output.ScaleModel;
 using BridgeForm.Roles;
 using BridgeForm.Tests.Output.StepSolids;
@@ -120,6 +122,18 @@ public sealed class ThreeMfWriterTests
         Assert.Equal(12, plan.Placed.Count(p => p.Item.Name.StartsWith("rope", StringComparison.Ordinal)));
         Assert.All(plan.Placed, p => Assert.True(Math.Max(p.Size.X, p.Size.Y) <= 0.11 + 1e-9, p.Item.Name));
         Assert.DoesNotContain(plan.Told, t => t.StartsWith("Larger", StringComparison.Ordinal));
+    }
+
+    /// <summary>A bridge in the night is U+1F309, two code units of UTF-16; a control character is in no XML.</summary>
+    [Fact]
+    public void A_title_keeps_every_character_that_XML_has()
+    {
+        var model = PrintCases.Samples.First().Model;
+        var named = model with { Parameters = model.Parameters with { Name = "\u6A4B \U0001F309\u0001 & <b>" } };
+        using var archive = new ZipArchive(new MemoryStream(PrintCases.Bytes(named, PrintPlan.Of(named))));
+        using var part = archive.GetEntry("3D/3dmodel.model")!.Open();
+        var title = XDocument.Load(part).Root!.Elements().Single(e => (string?)e.Attribute("name") is "Title").Value;
+        Assert.Equal("\u6A4B \U0001F309 & <b>, 1:20", title);
     }
 
     private static bool Overlap(PlacedItem a, PlacedItem b) =>

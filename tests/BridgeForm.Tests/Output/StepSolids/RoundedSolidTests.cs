@@ -66,6 +66,28 @@ public sealed class RoundedSolidTests
         Assert.DoesNotContain(body.Faces, f => f.Surface is Surface.Flat && f.Loops is [{ Length: 4 }] && IsSideOfPrism(body, f));
     }
 
+    /// <summary>
+    /// A round stick of 40 mm, 1 m along its axis, one end at 45°: two halves of a cylinder, a circle's two halves at the square end, at
+    /// the other an ellipse whose long radius is √2 times its short one. Its corners there lie 20 mm before and behind the axis' end.
+    /// </summary>
+    [Fact]
+    public void A_round_stick_is_a_cylinder_between_its_ends()
+    {
+        var end = Plane.Through(Vector3d.UnitX, new Vector3d(1, 1, 0));
+        var stick = RoundStock.Cut(0.04, new Plane(-Vector3d.UnitX, 0), end);
+        var body = Body(stick);
+        Assert.Equal((4, 6, 4), (body.Corners.Length, body.Edges.Length, body.Faces.Length));
+        Assert.All(Walls(body), w => Assert.Equal((0.02, false), (w.Radius, w.IsHole)));
+        Assert.Equal(2, body.Edges.Count(e => e.Arc is { IsCircle: true }));
+        Assert.All(body.Edges.Where(e => e.Arc is { IsCircle: false }), e => Assert.Equal(Math.Sqrt(2) * 0.02, e.Arc!.LongRadius, 1e-12));
+        Assert.Equal([0, 0, 0.98, 1.02], body.Corners.Select(c => Math.Round(c.X, 9)).Order());
+        Assert.Empty(Faults(body));
+
+        // A hole through it, or ends that meet in it, leave the sixteen sides.
+        Assert.True(Body(stick with { Holes = [new Hole(StockFace.PlusZ, 0.5, 0, 0.01, null)] }).Faces.Length > 16);
+        Assert.True(Body(RoundStock.Cut(0.04, Plane.Through(0.99 * Vector3d.UnitX, new Vector3d(-1, 1, 0)), end)).Faces.Length > 5);
+    }
+
     /// <summary>Two that cross keep flat sides; a third, apart from them, is round all the same.</summary>
     [Fact]
     public void Holes_that_meet_keep_their_sides_and_others_do_not()

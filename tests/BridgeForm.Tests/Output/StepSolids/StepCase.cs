@@ -34,7 +34,8 @@ internal static class StepCase
         Bridges.Garden.Replace("span: 30 ft", "span: 9 ft", StringComparison.Ordinal) + Holes);
 
     /// <summary>
-    /// A bridge with plates and bolts, landings on a sill and on a ledger; one with nets; and bridges that nobody chose: two in every
+    /// A bridge with plates and bolts, landings on a sill and on a ledger; one with nets; one with round handrails whose ends are not
+    /// square; and bridges that nobody chose: two in every
     /// run, <c>BRIDGEFORM_SOLIDS=200</c> in the environment asks for two hundred.
     /// </summary>
     public static IReadOnlyList<(string Name, BridgeModel Model)> Others { get; } =
@@ -47,8 +48,17 @@ internal static class StepCase
             site: { span: 8 ft }
             guard: { net: { opening: 2 in, mass: 0.1 lb/ft2 } }
             """)),
+        ("turned", Bridges.Build("""
+            name: Turned (invented)
+            site: { span: 12 ft, rise: 2 ft }
+            frames: { stance: plumb }
+            guard: { handrail: { diameter: 1-1/2 in } }
+            """)),
         .. PrintCases.Random(AskedFor("BRIDGEFORM_SOLIDS", Few)),
     ];
+
+    /// <summary>A garden bridge of three bays with another line for its site.</summary>
+    public static string Short(string site) => Bridges.Garden.Replace("site: { span: 30 ft }", site, StringComparison.Ordinal);
 
     /// <summary>A number in the environment.</summary>
     public static int AskedFor(string variable, int usual) =>

@@ -33,11 +33,17 @@ public sealed class StepWriterTests
     public void A_product_a_mark_and_an_instance_a_part()
     {
         var model = SampleModel.Small;
-        var products = s_file.Value.Of("PRODUCT").Select(p => Part21Reader.Texts(p)[0]);
-        Assert.Equal([.. model.Pieces.Select(p => p.Mark), "rope-left", "rope-right", model.Parameters.Name], products);
+        var products = s_file.Value.Of("PRODUCT").Select(p => Part21Reader.Texts(p)[0]).ToList();
+        string[] left = [.. Stretches("left")], right = [.. Stretches("right")];
+        Assert.Equal(
+            [.. model.Pieces.Select(p => p.Mark), .. left, "rope-left", .. right, "rope-right", model.Parameters.Name], products);
         var parts = s_file.Value.Of("NEXT_ASSEMBLY_USAGE_OCCURRENCE").Select(Part21Reader.Texts).ToList();
         Assert.Equal(
-            [.. model.Pieces.SelectMany(p => p.Occurrences).Select(o => o.Id), "ropes/left", "ropes/right"], parts.Select(p => p[1]));
+            [.. left, .. right, .. model.Pieces.SelectMany(p => p.Occurrences).Select(o => o.Id), "ropes/left", "ropes/right"],
+            parts.Select(p => p[1]));
+
+        IEnumerable<string> Stretches(string name) => Enumerable.Range(1, model.RopeLines[0].Points.Length - 1)
+            .Select(i => $"ropes/{name}/{i}, ends square");
         Assert.Equal(parts.Count, parts.Select(p => p[0]).Distinct().Count());
         Assert.Equal(
             model.Pieces.Length + model.RopeLines.Sum(r => r.Points.Length - 1), s_file.Value.Of("MANIFOLD_SOLID_BREP").Count);
@@ -48,10 +54,24 @@ public sealed class StepWriterTests
     {
         Assert.Contains("(LENGTH_UNIT()NAMED_UNIT(*)SI_UNIT(.MILLI.,.METRE.))", s_file.Value.Entities.Values);
         var masses = s_file.Value.Of("MEASURE_REPRESENTATION_ITEM");
-        Assert.Equal(SampleModel.Small.Pieces.Length, masses.Count);
+        Assert.Equal(SampleModel.Small.Pieces.Length + SampleModel.Small.RopeLines.Length, masses.Count);
         var mass = Numbers(masses[0], "MASS_MEASURE(");
         Assert.Equal(SampleModel.Small.Pieces[0].Mass, mass, 1e-8);
         Assert.Contains("DESCRIPTIVE_REPRESENTATION_ITEM('material name','southern-pine no1, treated')", s_file.Value.Entities.Values);
+    }
+
+    /// <summary>Such as a mark, or a rope: two products of one name, two identifiers.</summary>
+    [Theory]
+    [InlineData(null)]
+    [InlineData("rope-left")]
+    public void A_bridge_may_be_called_like_one_of_its_parts(string? part)
+    {
+        var name = part ?? StepCase.Whole.Pieces[0].Mark;
+        var model = StepCase.Whole with { Parameters = StepCase.Whole.Parameters with { Name = name } };
+        var products = new Part21Reader(Bytes(model)).Of("PRODUCT").Select(Part21Reader.Texts).ToList();
+        Assert.Equal(products.Count, products.Select(p => p[0]).Distinct().Count());
+        Assert.Equal(2, products.Count(p => p[1] == name));
+        Assert.Equal(["assembly " + name, name], products[^1][..2]);
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using BridgeForm.Output.DrawingSet;
 using BridgeForm.Ropes.Fittings;
 
 namespace BridgeForm.Tests.Ropes.Fittings;
@@ -9,7 +10,9 @@ public sealed class FittingTests
 
     /// <summary>
     /// Calif. 8 CCR §8497 table 1 and a maker's table: clips, turn-back in inches, torque in foot-pounds. The maker has two clips
-    /// below 1/2 in; WAC 296-24-29401 (5)(c) asks for three, and the third takes its 6 diameters: 4.75 + 1.5, 6.5 + 2.25 in.
+    /// below 1/2 in; WAC 296-24-29401 (5)(c) asks for three, and the third takes its 6 diameters: 4.75 + 1.5, 6.5 + 2.25 in. From 1 in
+    /// on the table's turn-back is too short for clips 6 diameters apart: 5 of them on 1 in take 4 · 6 + 3 = 27, not 26; 7 on 1-1/2 in
+    /// (6 · 6 + 3) · 1.5 = 58.5, not 48.
     /// </summary>
     [Theory]
     [InlineData(0.125, 3, 4.5, 4.5)]
@@ -17,8 +20,9 @@ public sealed class FittingTests
     [InlineData(0.375, 3, 8.75, 45)]
     [InlineData(0.5, 3, 11.5, 65)]
     [InlineData(0.75, 4, 18, 130)]
-    [InlineData(1, 5, 26, 225)]
-    [InlineData(1.5, 7, 48, 360)]
+    [InlineData(0.875, 4, 19, 225)]
+    [InlineData(1, 5, 27, 225)]
+    [InlineData(1.5, 7, 58.5, 360)]
     public void Clips_are_those_of_the_table(double inches, int count, double turnBack, double torque)
     {
         var clip = WireRopeClip.For(inches * Inch)!;
@@ -27,6 +31,17 @@ public sealed class FittingTests
         Assert.Equal(torque, clip.Torque / (12 * Inch * PoundForce), 9);
         Assert.Equal(6 * inches, clip.Spacing / Inch, 9);
     }
+
+    /// <summary>Drawn, the clips lie between the thimble's throat and the cut end, each on both parts of the rope.</summary>
+    [Fact]
+    public void All_clips_find_room_on_the_turned_back_rope() => Assert.All(WireRopeClip.All, clip =>
+    {
+        var places = ClipDetail.Places(clip);
+        Assert.Equal(clip.Count, places.Length);
+        Assert.InRange(places.Min(), clip.Diameter - 1e-9, clip.TurnBack);
+        Assert.InRange(places.Max(), 0, clip.TurnBack - (2 * clip.Diameter) + 1e-9);
+        Assert.All(places.Zip(places.Skip(1)), p => Assert.Equal(6 * clip.Diameter, Math.Abs(p.Second - p.First), 1e-9));
+    });
 
     /// <summary>Makers' tables: turnbuckles take up 6, 12, 18 or 24 in.</summary>
     [Theory]
