@@ -128,7 +128,7 @@ public sealed record BridgeModel
     /// Plates that pass where a joint of post or brace fails or is left to an engineer, clear of each other; looked for anew, which takes a
     /// while.
     /// </summary>
-    public ImmutableArray<Remedy> JointsThatPass() => JointRemedies.Find(BridgeLayout.Lay(Parameters, Rope), Parameters, Checks);
+    public ImmutableArray<Remedy> JointsThatPass() => JointRemedies.Find(BridgeLayout.Lay(Parameters, Rope), Ropework, Checks);
 
     private const string JointForce = "guard-joint-";
     private const string HeldForce = "joint-";

@@ -260,7 +260,7 @@ public sealed class Rebuild(SideBySide? run = null)
         .. RollRemedies.Find(context, _checks.Value, FormFinding.Within, token),
         .. TimberRemedies.Find(context, _checks.Value, FormFinding.Within, token),
         // Of joints that are left to an engineer only when asked: that search takes longer than the whole answer.
-        .. JointRemedies.Find(context.Layout, context.Parameters, _checks.Value.Where(c => c.Status == CheckStatus.Fail), token),
+        .. JointRemedies.Find(context.Layout, context.Ropework, _checks.Value.Where(c => c.Status == CheckStatus.Fail), token),
     ];
 
     // What can be drawn before anything is known of loads.

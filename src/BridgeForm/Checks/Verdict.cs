@@ -143,7 +143,23 @@ public static class Verdict
         ];
         var asked = missing.OfType<string>().ToList();
         return (asked.Count > 0 ? $"{string.Join(", ", asked)}: not in the file; " : "")
-            + "ice, flood, earthquake, falling trees, rot, wear: never";
+            + "ice, flood, earthquake, falling trees, rot, wear: never"
+            + Fasteners(parameters);
+    }
+
+    // Joints that hold something hold it across the bridge; and fasteners of parts that have no joint under `joints`.
+    private static string Fasteners(BridgeParameters parameters)
+    {
+        string?[] open =
+        [
+            parameters.Frames.Joints.IsEmpty ? null : "joints pushed along the bridge",
+            parameters.Guard.Pickets is null ? null : "fasteners of pickets",
+            parameters.Guard.Net is null ? null : "lacing of nets",
+            parameters.Guard.Handrail is null ? null : "brackets of handrails",
+            parameters.Deck.Cleats is null ? null : "fasteners of cleats",
+        ];
+        var told = open.OfType<string>().ToList();
+        return told.Count > 0 ? $"; {string.Join(", ", told)}: for your engineer" : "";
     }
 
     /// <summary>

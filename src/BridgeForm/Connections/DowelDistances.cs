@@ -32,6 +32,9 @@ public static class DowelDistances
     /// <summary>To any other edge: no less.</summary>
     public const double IdleEdge = 1.5;
 
+    /// <summary>Length over diameter above which the edge also wants half the distance of two lines (Table 12.5.1C).</summary>
+    public const double SlenderFrom = 6;
+
     /// <summary>Most wood across the grain between the outermost fasteners of one plate, metres (12.5.1.3): it shrinks.</summary>
     public const double WidestGroup = 5 * Units.MetresPerInch;
 

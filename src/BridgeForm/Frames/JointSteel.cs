@@ -99,22 +99,22 @@ public static class JointSteel
         ImmutableArray<(PlanePoint Place, int Number)> bolts)
     {
         var name = JointSection.NameOf(layout.Place);
-        var grip = Thickness(parameters, layout) + (2 * layout.Plates.Thickness);
+        var (wood, plate) = (Thickness(parameters, layout), layout.Plates.Thickness);
         var places = poses.SelectMany(pose => Sides.Both.SelectMany(side => bolts.Select(bolt => (
             $"{pose.Name}/bolt-{name}-{Word(side)}-{NumberText.By("0", bolt.Number)}",
             Placement.FromLengthAndThickness(At(parameters, pose, bolt.Place, side, 0), pose.Along, pose.Up)))));
         var size = BoltSizes.Find(diameter)!;
         return new(
-            $"bolt-{name}{(isCarrier ? "-carrier" : "")}", "Bolt with washer and nut", PlateJoint.BoltMass(size, grip),
-            new(BoltSizes.Length(size, grip), size.Diameter, size.Diameter), Bodies(size, grip), [.. places]);
+            $"bolt-{name}{(isCarrier ? "-carrier" : "")}", "Bolt with washer and nut", PlateJoint.BoltMass(size, wood, plate),
+            new(BoltSizes.Fit(size, wood, plate).Length, size.Diameter, size.Diameter), Bodies(size, wood, plate), [.. places]);
     }
 
     /// <summary>Head towards A, nut towards B; X along the bolt, 0 in the middle of its grip.</summary>
-    private static ImmutableArray<CutStock> Bodies(BoltSize size, double grip)
+    private static ImmutableArray<CutStock> Bodies(BoltSize size, double wood, double plate)
     {
-        var (d, face) = (size.Diameter, grip / 2);
-        var nut = face + size.Washer;
-        var tip = BoltSizes.Length(size, grip) - face;
+        var (d, face, fit) = (size.Diameter, (wood / 2) + plate, BoltSizes.Fit(size, wood, plate));
+        var nut = face + (fit.Washers * size.Washer);
+        var tip = fit.Length - face;
         return
         [
             Hexagon(-face - size.Head, -face, d * AcrossFlats),

@@ -57,6 +57,18 @@ internal static class JointClashes
                 + $"{f.Size(near)} to it and needs {f.Size(least)}, 3.5 diameters; write at least "
                 + f.AtLeast(layout.Plates.End + least - near), path + ".apart", path + ".lines");
         }
+        else if (JointSection.CutSine(frames, layout.Place) is var sine && JointSection.IsEdge(sine))
+        {
+            // The head of a brace is a long taper: what pulls it off the post pulls across its grain towards the cut.
+            least = DowelDistances.LoadedEdge * layout.Plates.Strut.Bolt;
+            var square = near * sine;
+            if (square < least - Tolerances.RoundOff)
+            {
+                f.Stop(FaultCode.JointDistance, path + ".end", $"end: the first bolt has {f.Size(square)} square to the slanting cut, an "
+                    + $"edge towards which it pulls, and needs {f.Size(least)}, 4 diameters; write at least "
+                    + f.AtLeast(layout.Plates.End + ((least - square) / sine)), path + ".bolt", path + ".apart");
+            }
+        }
 
         var reach = layout.Strut.Max(layout.FromCut);
         if (reach + least > strut + Tolerances.RoundOff)
@@ -175,15 +187,17 @@ internal static class JointClashes
         }
 
         var (keeper, radius) = (frames.Keeper, layout.Plates.Carrier.Hole / 2);
+        var least = Math.Max(radius, DowelDistances.IdleEdge * layout.Plates.Carrier.Bolt);
         foreach (var at in keeper.Hole > 0 ? (double[])[rope - (keeper.Spread / 2), rope + (keeper.Spread / 2)] : [])
         {
             var near = layout.Carrier.Min(
                 p => PlaneOutline.ToBox(p, at - (keeper.Hole / 2), at + (keeper.Hole / 2), bottom, bottom + keeper.Depth));
-            if (near < radius - Tolerances.RoundOff)
+            if (near < least - Tolerances.RoundOff)
             {
-                f.Stop(FaultCode.JointClash, path + ".carrier.shift", $"a bolt meets the keeper's hole {f.Size(at)} from the middle; shift "
-                    + $"the row by at least {f.AtLeast(radius - near)}, or write a depth at most "
-                    + f.AtMost(frames.Base.Depth - keeper.Depth - radius), path + ".carrier.depth", path);
+                var how = near < radius - Tolerances.RoundOff ? "meets" : $"leaves {f.Size(near)}, less than 1.5 diameters, to";
+                f.Stop(FaultCode.JointClash, path + ".carrier.shift", $"a bolt {how} the keeper's hole {f.Size(at)} from the middle; shift "
+                    + $"the row by at least {f.AtLeast(least - near)}, or write a depth at most "
+                    + f.AtMost(frames.Base.Depth - keeper.Depth - least - layout.Plates.Carrier.Half), path + ".carrier.depth", path);
             }
         }
     }

@@ -138,6 +138,10 @@ internal static class JointRules
                 $"apart: lines of {f.Size(d)} want {f.Size(edge)} of wood, 4 diameters, to either edge of the {strut.Name}, "
                     + $"{f.Size(2 * half)} wide; write at most {f.AtMost(2 * (half - edge))}, or lines: 1", path + ".lines")
             && !Stop(
+                f, IsWide(plates.Strut, strut) && Below(half - plates.Strut.Half, plates.Strut.Apart / 2), path + ".apart",
+                $"apart: bolts so thin want half the distance of two lines to either edge of the {strut.Name}; write at most "
+                    + f.AtMost(half), path + ".lines")
+            && !Stop(
                 f, Below(plates.End, end), path + ".end", $"end: a bolt of {f.Size(d)} needs at least {f.AtLeast(end)}, 3.5 diameters, to "
                     + $"the {strut.Name}'s cut; its full value asks for {f.AtLeast(DowelDistances.FullEnd * d)}", path + ".bolt");
     }
@@ -155,11 +159,20 @@ internal static class JointRules
                 f, Below(most, least), key + ".apart", $"apart: two lines of {f.Size(d)} find no place in the {carrier.Name}, "
                     + $"{f.Size(carrier.Width)} deep; write at most {f.AtMost(carrier.Width - edge - far)}, or lines: 1", key + ".lines")
             && !Stop(
+                f, IsWide(plates.Carrier, carrier)
+                    && Below(Math.Min(plates.Depth, carrier.Width - plates.Depth) - half, plates.Carrier.Apart / 2), key + ".apart",
+                $"apart: bolts so thin want half the distance of two lines to either edge of the {carrier.Name}; write at most "
+                    + f.AtMost(Math.Min(plates.Depth, carrier.Width - plates.Depth)), key + ".lines")
+            && !Stop(
                 f, Below(plates.Depth, least) || plates.Depth > most * (1 + Tolerances.SameLimit), key + ".depth",
                 $"depth: bolts of {f.Size(d)} lie {f.AtLeast(least)} to {f.AtMost(most)} from the face that the "
                     + $"{sticks.Strut.Name} ends on",
                 path + ".bolt");
     }
+
+    // NDS 2018 Table 12.5.1C, pushed along the grain: l/D above 6 wants half the distance of lines.
+    private static bool IsWide(BoltPattern bolts, JointStick stick) =>
+        bolts.Lines > 1 && stick.Thickness > DowelDistances.SlenderFrom * bolts.Bolt * (1 + Tolerances.SameLimit);
 
     private static string AtMost(CheckedFile f, double diameter) => BoltSizes.Largest(diameter, f.Parameters.Units) is { } size
         ? $"write at most {f.Size(size.Diameter)}"

@@ -66,17 +66,21 @@ public sealed record PlateJoint(
     /// <summary>Mass of both plates and all bolts of one joint, with washers, heads and nuts, kilograms.</summary>
     internal double Steel(FrameParameters frames, JointPlace place)
     {
-        var grip = JointSticks.Of(frames, place).Carrier.Thickness + (2 * Thickness);
-        double Bolts(BoltPattern p) => BoltSizes.Find(p.Bolt) is { } size ? p.Total * BoltMass(size, grip) : 0;
+        var wood = JointSticks.Of(frames, place).Carrier.Thickness;
+        double Bolts(BoltPattern p) => BoltSizes.Find(p.Bolt) is { } size ? p.Total * BoltMass(size, wood, Thickness) : 0;
         return (2 * PlateMass) + Bolts(Strut) + Bolts(Carrier);
     }
 
     /// <summary>Of one plate as it is bought, its holes not taken off, kilograms.</summary>
     public double PlateMass => SteelPlate.Density * Length * Width * Thickness;
 
-    /// <summary>Of one bolt that holds a grip, with its head, washer and nut, kilograms.</summary>
-    internal static double BoltMass(BoltSize size, double grip) => SteelPlate.Density * size.Diameter * size.Diameter
-        * ((Math.PI / 4 * BoltSizes.Length(size, grip)) + (Hexagon * (size.Head + size.Nut)) + (Round * size.Washer));
+    /// <summary>Of one bolt through wood between two plates, with its head, washers and nut, kilograms.</summary>
+    internal static double BoltMass(BoltSize size, double wood, double plate)
+    {
+        var fit = BoltSizes.Fit(size, wood, plate);
+        return SteelPlate.Density * size.Diameter * size.Diameter
+            * ((Math.PI / 4 * fit.Length) + (Hexagon * (size.Head + size.Nut)) + (Round * fit.Washers * size.Washer));
+    }
 
     // Areas in squares of the diameter: a hexagon half as wide again across its flats, √3/2·1.5² less the bolt where it is a nut; a washer
     // of 2-1/2 diameters around its hole (common practice, no source).
@@ -147,7 +151,9 @@ internal static class JointSection
             Noted("spacing", "Between them", "5 diameters"),
             Define.Whole("lines", "Lines of bolts, to both sides of its axis", "1", "2", "1"),
             Noted("apart", "Between two lines", Apart(strut)),
-            Noted("end", $"From the {strut}'s cut along its axis to the first bolt", "7 diameters"),
+            Noted(
+                "end", $"From the {strut}'s cut along its axis to the first bolt",
+                place == JointPlace.BraceHead ? "7 diameters, and 4 from every line square to the cut" : "7 diameters"),
             Define.Map(
                 "carrier",
                 $"The bolts in the {carrier}, in lines along it",
@@ -211,7 +217,7 @@ internal static class JointSection
             v, path + ".carrier", below, sticks.CarrierIsPost ? BetweenEdges(sticks.Carrier, below) : DowelDistances.LoadedEdge * below);
         var plain = new PlateJoint(
             strut,
-            Or(".end", DowelDistances.FullEnd * bolt),
+            Or(".end", EndFor(frames, place, strut)),
             carrier,
             Or(".carrier.depth", Middle(sticks, carrier)),
             v.Number(path + ".carrier.shift"),
@@ -279,6 +285,29 @@ internal static class JointSection
         * Enum.GetValues<JointPlace>().Count(p => v.Given(PathOf(p)) && v.Text(PathOf(p) + ".kind") is not Bracket);
 
     private const double SteelOfJoint = 5;
+
+    /// <summary>
+    /// From the strut's cut along its axis to the first bolt: seven diameters, and so far that every line has four square to a cut that
+    /// runs along the grain rather than across it, for that is an edge on which the joint pulls. Metres.
+    /// </summary>
+    internal static double EndFor(FrameParameters frames, JointPlace place, BoltPattern strut)
+    {
+        var (full, sine) = (DowelDistances.FullEnd * strut.Bolt, CutSine(frames, place));
+        return IsEdge(sine)
+            ? Math.Max(full, ((DowelDistances.LoadedEdge * strut.Bolt) + (strut.Half * Math.Sqrt(1 - (sine * sine)))) / sine)
+            : full;
+    }
+
+    /// <summary>Sine of the angle between a strut's axis and its cut.</summary>
+    internal static double CutSine(FrameParameters frames, JointPlace place) => place switch
+    {
+        JointPlace.PostFoot => Elementary.Cos(frames.Post.Lean),
+        JointPlace.BraceFoot => Elementary.Cos(frames.Brace.Lean),
+        _ => Elementary.Sin(frames.Post.Lean + frames.Brace.Lean),
+    };
+
+    /// <summary>Whether a cut runs nearer along the grain than across it (half of a right angle: own figure).</summary>
+    internal static bool IsEdge(double sine) => sine * sine < 0.5;
 
     /// <summary>Where the middle of the carrier's lines lies, from the face that the strut ends on, metres.</summary>
     internal static double Middle(JointSticks sticks, BoltPattern carrier) =>

@@ -57,20 +57,30 @@ internal static class JointHardware
     private static IEnumerable<HardwareItem> Bolts(
         FrameParameters frames, Joint joint, PlateJoint plates, QuantityText words, string where, string metal)
     {
-        var grip = JointSticks.Of(frames, JointSection.PlaceOf(joint.Name)).Carrier.Thickness + (Faces * plates.Thickness);
+        var wood = JointSticks.Of(frames, JointSection.PlaceOf(joint.Name)).Carrier.Thickness;
+        var grip = wood + (Faces * plates.Thickness);
         foreach (var alike in ((BoltPattern[])[plates.Strut, plates.Carrier]).GroupBy(p => p.Bolt))
         {
-            var (each, length) = (alike.Sum(p => p.Total), BoltSizes.Length(BoltSizes.Find(alike.Key)!, grip));
+            var (each, fit) = (alike.Sum(p => p.Total), BoltSizes.Fit(BoltSizes.Find(alike.Key)!, wood, plates.Thickness));
+            var length = fit.Length;
             yield return new(
                 $"Bolts {words.Size(alike.Key)} x {words.Size(length)}, {joint.Name}",
                 each * joint.Count,
                 where,
-                string.Create(CultureInfo.InvariantCulture, $"hex, each with a washer and a nut; {each} a joint; grip {words.Size(grip)}; ")
+                string.Create(CultureInfo.InvariantCulture, $"hex, each with {Washers(fit)} and a nut; {each} a joint; grip {words.Size(grip)}; ")
+                    + Shank(fit, alike.Key, words)
                     + $"holes {words.Size(alike.First().Hole)}; square to both faces, no bevel washer; nuts stand out "
                     + $"{words.Size(plates.Thickness + length - grip)} beyond the wood, which landings must leave; {metal}",
-                $"project file; {BoltSizes.Source}");
+                $"project file; {BoltSizes.Source}; {BoltSizes.ThreadSource}");
         }
     }
+
+    private static string Washers(BoltFit fit) =>
+        fit.Washers == 1 ? "a washer" : $"{NumberText.By("0", fit.Washers)} washers under the nut, past which its thread begins,";
+
+    private static string Shank(BoltFit fit, double bolt, QuantityText words) => fit.Counts < bolt - Tolerances.RoundOff
+        ? "thread lies in the nut's plate, and they count by its root; "
+        : $"{words.Size(fit.Shank)} of smooth shank, which must reach through the nut's plate; ";
 
     // Strength and mass are reckoned for mild steel, whatever the metal.
     private static HardwareItem Plates(BridgeParameters parameters, Joint joint, PlateJoint plates, string where, string metal)

@@ -28,7 +28,8 @@ public static class JointChoice
     /// <param name="layout">Where all lies, for how far apart posts stand.</param>
     /// <param name="parameters">The bridge.</param>
     /// <param name="place">Which joint.</param>
-    public static JointParameters? Find(BridgeLayout layout, BridgeParameters parameters, JointPlace place)
+    /// <param name="base">What loads its bases.</param>
+    internal static JointParameters? Find(BridgeLayout layout, BridgeParameters parameters, JointPlace place, BaseLoads? @base)
     {
         var frames = parameters.Frames;
         var sticks = JointSticks.Of(frames, place);
@@ -37,7 +38,7 @@ public static class JointChoice
             return null;
         }
 
-        var trial = new JointTrial(parameters, place, [.. JointLoad.List(layout, parameters, place)]);
+        var trial = new JointTrial(layout, parameters, place, [.. JointLoad.List(layout, parameters, place)], @base);
         var start = Start(trial, sticks);
         var struts = Struts(trial, start, sticks).Where(trial.StrutPasses).Take(OfStrut).ToList();
         if (struts.Count == 0)
@@ -68,7 +69,9 @@ public static class JointChoice
         .Select(row => trial.Sized(start with
         {
             Strut = row,
-            End = trial.Up((DowelDistances.FullEnd * row.Bolt) + (row.Half * Slant)),
+            End = trial.Up(Math.Max(
+                (DowelDistances.FullEnd * row.Bolt) + (row.Half * Slant),
+                JointSection.EndFor(trial.Parameters.Frames, trial.Place, row))),
         }))
         .OrderBy(trial.Steel);
 
@@ -119,8 +122,14 @@ public static class JointChoice
 }
 
 /// <summary>Looks at plates in one joint of a bridge.</summary>
-internal sealed record JointTrial(BridgeParameters Parameters, JointPlace Place, ImmutableArray<JointLoad> Loads)
+internal sealed record JointTrial(
+    BridgeLayout Layout, BridgeParameters Parameters, JointPlace Place, ImmutableArray<JointLoad> Loads, BaseLoads? Base)
 {
+    // Bases and ropes of what is tried weigh a little more than those that were weighed (own figure).
+    private const double Heavier = 1.02;
+
+    private readonly JointShear? _shear = Place == JointPlace.BraceHead ? null : Shear(Layout, Parameters, Base);
+
     private FrameParameters Frames => Parameters.Frames;
 
     public bool IsMetric => Parameters.Units == UnitSystem.Metric;
@@ -144,15 +153,16 @@ internal sealed record JointTrial(BridgeParameters Parameters, JointPlace Place,
     /// <summary>Mass of both plates and all bolts, kilograms.</summary>
     public double Steel(PlateJoint plates)
     {
-        var grip = JointSticks.Of(Frames, Place).Carrier.Thickness + (2 * plates.Thickness);
-        double Bolts(BoltPattern p) => p.Total * Math.PI / 4 * p.Bolt * p.Bolt * BoltSizes.Length(BoltSizes.Find(p.Bolt)!, grip);
+        var wood = JointSticks.Of(Frames, Place).Carrier.Thickness;
+        double Bolts(BoltPattern p) =>
+            p.Total * Math.PI / 4 * p.Bolt * p.Bolt * BoltSizes.Fit(BoltSizes.Find(p.Bolt)!, wood, plates.Thickness).Length;
         return SteelPlate.Density
             * ((2 * plates.Length * plates.Width * plates.Thickness) + Bolts(plates.Strut) + Bolts(plates.Carrier));
     }
 
-    public bool StrutPasses(PlateJoint plates) => Capacity(plates) is { } c && Loads.All(l => c.OfStrut(l).All(Holds));
+    public bool StrutPasses(PlateJoint plates) => Capacity(plates, null) is { } c && Loads.All(l => c.OfStrut(l).All(Holds));
 
-    public bool CarrierPasses(PlateJoint plates) => Capacity(plates) is { } c && Loads.All(l => c.OfCarrier(l).All(Holds));
+    public bool CarrierPasses(PlateJoint plates) => Capacity(plates, _shear) is { } c && Loads.All(l => c.OfCarrier(l).All(Holds));
 
     /// <summary>
     /// Fits in its place, leaves the base its strength beside the ropes' channels, and carries every load, plates and all.
@@ -161,7 +171,8 @@ internal sealed record JointTrial(BridgeParameters Parameters, JointPlace Place,
     {
         var bridge = With(Parameters, new JointParameters(Place) { Plates = plates });
         return IsClear(bridge, plates) && JointRules.Fits(bridge)
-            && Capacity(plates) is { } c && Loads.All(l => c.Limits(l).All(Holds));
+            && Capacity(plates, _shear is null ? null : Shear(Layout, bridge, Base)) is { } c
+            && Loads.All(l => c.Limits(l).All(Holds));
     }
 
     /// <summary>
@@ -208,10 +219,19 @@ internal sealed record JointTrial(BridgeParameters Parameters, JointPlace Place,
 
     private static bool Holds(JointLimit limit) => limit.Ratio <= 1;
 
-    private PlateCapacity? Capacity(PlateJoint plates)
+    private static JointShear Shear(BridgeLayout layout, BridgeParameters parameters, BaseLoads? loads)
+    {
+        var shear = JointShear.Of(layout with { Parameters = parameters }, loads);
+        return shear with { Times = Heavier };
+    }
+
+    private PlateCapacity? Capacity(PlateJoint plates, JointShear? shear)
     {
         var layout = PlateLayout.Build(Frames, Place, plates);
         var (strut, carrier, _) = JointMember.Build(Parameters, layout);
-        return strut is null || carrier is null ? null : new PlateCapacity(new CheckWords(Parameters.Units), layout, strut, carrier);
+        return strut is null || carrier is null ? null : new PlateCapacity(new CheckWords(Parameters.Units), layout, strut, carrier)
+        {
+            Base = shear,
+        };
     }
 }

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using BridgeForm.Checks;
+using BridgeForm.Checks.Timber;
 using BridgeForm.Frames;
+using BridgeForm.Loads;
 using BridgeForm.Materials;
 using BridgeForm.Project;
 using BridgeForm.Quantities;
@@ -18,11 +20,11 @@ public static class JointRemedies
 
     /// <summary>Empty where all joints are described and pass, and where a table lacks their wood.</summary>
     /// <param name="layout">Where all lies, for how far apart posts stand.</param>
-    /// <param name="parameters">The bridge.</param>
+    /// <param name="work">What was found out about the ropes, for how far bases lean.</param>
     /// <param name="checks">Those that are to be cured; others than of joints are left alone.</param>
     /// <param name="token">Asked before each joint.</param>
     public static ImmutableArray<Remedy> Find(
-        BridgeLayout layout, BridgeParameters parameters, IEnumerable<CheckResult> checks, CancellationToken token = default)
+        BridgeLayout layout, RopeWork work, IEnumerable<CheckResult> checks, CancellationToken token = default)
     {
         var asked = checks
             .Where(c => c is { Status: CheckStatus.Fail or CheckStatus.Engineer, NotChecked: null })
@@ -34,8 +36,9 @@ public static class JointRemedies
             return [];
         }
 
+        var parameters = layout.Parameters;
         var places = asked.Select(c => c.Place!.Value).ToList();
-        var found = Designs(parameters).Select(d => (d.Words, Joints: Choose(layout, d.Parameters, places, token)))
+        var found = Designs(parameters).Select(d => (d.Words, Joints: Choose(layout, work, d.Parameters, places, token)))
             .FirstOrDefault(d => !d.Joints.IsEmpty);
         return
         [
@@ -53,19 +56,22 @@ public static class JointRemedies
     /// has already.
     /// </summary>
     /// <param name="layout">Where all lies, for how far apart posts stand.</param>
+    /// <param name="work">What was found out about the ropes.</param>
     /// <param name="parameters">The bridge.</param>
     /// <param name="places">Which joints.</param>
     /// <param name="token">Asked before each joint.</param>
     public static ImmutableArray<JointParameters> Choose(
-        BridgeLayout layout, BridgeParameters parameters, IReadOnlyList<JointPlace> places, CancellationToken token = default)
+        BridgeLayout layout, RopeWork work, BridgeParameters parameters, IReadOnlyList<JointPlace> places,
+        CancellationToken token = default)
     {
+        var loads = BaseLoads.Of(layout, BridgeMasses.Weigh(layout, token), work);
         var frames = parameters.Frames;
         var now = parameters with { Frames = frames with { Joints = [.. frames.Joints.Where(j => !places.Contains(j.Place))] } };
         var chosen = ImmutableArray.CreateBuilder<JointParameters>();
         foreach (var place in places)
         {
             token.ThrowIfCancellationRequested();
-            if (JointChoice.Find(layout, now, place) is not { } joint)
+            if (JointChoice.Find(layout, now, place, loads) is not { } joint)
             {
                 return [];
             }

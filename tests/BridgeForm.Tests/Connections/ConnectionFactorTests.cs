@@ -156,6 +156,32 @@ public sealed class ConnectionFactorTests
         Assert.Equal("1/2", BoltSizes.Nearest(0.45 * Inch, UnitSystem.Imperial).Size);
     }
 
+    // Grip 4 in of 3-1/2 in wood: thread of 2 D + 1/4 in begins 3.75 in up a bolt of 4-1/2 in, in the nut's plate; of 5 in at 4.25, past it, where
+    // four washers of 0.065 in bring the nut to it. 95 mm wood, 8 mm plates, grip 111: M8 of 140 mm has 28 of thread.
+    [Theory]
+    [InlineData(0.25, 3.5, 0.25, 5, 4, 4.25)]
+    [InlineData(0.3125, 3.5, 0.25, 5, 2, 4.125)]
+    [InlineData(0.375, 3.5, 0.25, 5, 1, 4)]
+    [InlineData(8 / 25.4, 95 / 25.4, 8 / 25.4, 140 / 25.4, 1, 112 / 25.4)]
+    [InlineData(10 / 25.4, 95 / 25.4, 8 / 25.4, 150 / 25.4, 4, 118 / 25.4)]
+    public void A_shank_reaches_through_the_nuts_plate(double d, double wood, double plate, double length, int washers, double shank)
+    {
+        var fit = BoltSizes.Fit(BoltSizes.Find(d * Inch)!, wood * Inch, plate * Inch);
+        Assert.Equal(length, fit.Length / Inch, 1e-6);
+        Assert.Equal(washers, fit.Washers);
+        Assert.Equal(shank, fit.Shank / Inch, 1e-6);
+        Assert.Equal(d, fit.Counts / Inch, 1e-6);
+    }
+
+    // Grip 6-1/2 in: 7 in has its thread from 6 in on, 8 in from 7 in, half an inch past what four washers fill.
+    [Fact]
+    public void Where_none_does_the_root_counts()
+    {
+        var fit = BoltSizes.Fit(BoltSizes.Find(0.25 * Inch)!, 6 * Inch, 0.25 * Inch);
+        Assert.Equal(7, fit.Length / Inch, 1e-6);
+        Assert.Equal(0.189, fit.Counts / Inch, 1e-6);
+    }
+
     [Fact]
     public void Outlines_overlap_only_where_they_share_wood()
     {

@@ -75,7 +75,7 @@ public sealed class JointSteelTests
         // 1-1/2 in apart, three quarters to either side of the axis.
         Assert.All(thin, h => Assert.Equal(0.75 * 0.0254, Math.Abs(h.Across), 1e-9));
         var joints = 2 * model.Frames.Length;
-        Assert.Equal(6 * joints, model.Hardware().Single(i => i.Item is "Bolts 1/4 in x 4-1/2 in, brace-foot").Quantity);
+        Assert.Equal(6 * joints, model.Hardware().Single(i => i.Item is "Bolts 1/4 in x 5 in, brace-foot").Quantity);
         Assert.Equal(2 * joints, model.Hardware().Single(i => i.Item is "Bolts 3/8 in x 5 in, brace-foot").Quantity);
         var steel = JointSteel.Lay(model.Parameters, model.Frames);
         Assert.Contains(steel, s => s.Name is "bolt-brace-foot-carrier");

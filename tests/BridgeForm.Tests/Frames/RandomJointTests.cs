@@ -52,8 +52,8 @@ public sealed class RandomJointTests
             Assert.All(steel.SelectMany(s => s.Bodies), b => Assert.True(b.ToSolid().OrNull is { Volume: > 0 }, text));
             Assert.True(PieceSet.TryOf(parameters, Members.Lay(layout), out var pieces, out var failure), failure);
 
-            // Joints ask for nothing of ropes, masses and contacts.
-            var context = new CheckContext(parameters, layout, null!, pieces, null!, null!, new RopeWork(), WindWork.None);
+            // Joints ask for nothing of ropes and contacts.
+            var context = new CheckContext(parameters, layout, null!, pieces, null!, BridgeMasses.Weigh(layout), new RopeWork(), WindWork.None);
             foreach (var check in GuardJoints.Check(context))
             {
                 Assert.True(check.Status == CheckStatus.Engineer || (check.Capacity > 0 && check.Demand > 0 && check.Ratio > 0), text);

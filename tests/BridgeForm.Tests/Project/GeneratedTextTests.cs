@@ -17,8 +17,8 @@ public sealed class GeneratedTextTests
     {
         var starter = Read(Starter.Text(units));
         var metric = units == UnitSystem.Metric;
-        var brace = metric ? "{ section: 95 x 95 mm, lean: 18 deg, foot: 850 mm }" : "{ section: 4x4, foot: 31-1/2 in }";
-        var landing = metric ? "{ level: 226 mm, gap: 6 mm }" : "{ level: 7-7/16 in, gap: 1/4 in }";
+        var brace = metric ? "{ section: 95 x 95 mm, lean: 22 deg, foot: 875 mm }" : "{ section: 4x4, foot: 33-1/2 in }";
+        var landing = metric ? "{ level: 226 mm, gap: 6 mm }" : "{ level: 7-3/8 in, gap: 1/4 in }";
         var bare = Read(FormattableString.Invariant($$"""
             name: {{starter.Name}}
             units: {{units.ToString().ToLowerInvariant()}}

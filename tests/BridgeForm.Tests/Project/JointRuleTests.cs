@@ -51,12 +51,19 @@ public sealed class JointRuleTests
         "brace-head: { bolt: 3/8 in, spacing: 2 in, carrier: { shift: -3 in, spacing: 2 in }, plate: { width: 8 in } }",
         "inward over the post's inner face", "width: 8 in", "thickness: 1/4 in")]
     [InlineData(
-        "post-foot: { bolt: 3/8 in, carrier: { depth: 4 in, shift: 2-1/2 in } }", "over the rope's channel", "depth: 4 in", "depth: 3 in")]
+        "post-foot: { bolt: 3/8 in, carrier: { depth: 4 in, shift: 2-1/2 in } }", "over the rope's channel", "depth: 4 in", "depth: 2-7/8 in")]
     [InlineData(
         Brace + "capacity: { uplift: 1 kN, shear: 1 kN, source: me }, carrier: { depth: 3-1/2 in } }", "write kind: bracket",
         "capacity: { uplift: 1 kN, shear: 1 kN, source: me }, ", "")]
     [InlineData("brace-foot: { kind: bracket }", "needs its maker's figures", "kind: bracket", "kind: bracket, capacity: "
         + "{ uplift: 1500 lbf, shear: 900 lbf, source: maker's sheet }")]
+    [InlineData(
+        "brace-head: { bolt: 3/8 in, spacing: 2 in, end: 2-5/8 in, carrier: { shift: -3 in, spacing: 2 in } }",
+        "square to the slanting cut, an edge towards which it pulls, and needs 1-1/2 in, 4 diameters; write at least 3-7/16 in",
+        "end: 2-5/8 in", "end: 3-7/16 in")]
+    [InlineData(
+        "brace-foot: { bolt: 1/4 in, count: 3, carrier: { lines: 2, apart: 3-1/2 in, depth: 3 in } }",
+        "want half the distance of two lines to either edge of the base; write at most 2-1/2 in", "apart: 3-1/2 in", "apart: 2-1/2 in")]
     [InlineData("rail: { screw: no10, length: 1-3/4 in }", "write at least 2-3/16 in", "length: 1-3/4 in", "length: 2-3/16 in")]
     [InlineData("rail: { screw: no10, length: 5 in }", "other side; write at most 4-1/2 in", "length: 5 in", "length: 4 in")]
     [InlineData("rail: { screw: no14, count: 6 }", "closer than 4 diameters", "count: 6", "count: 2")]
@@ -87,6 +94,16 @@ public sealed class JointRuleTests
     public void A_bolt_keeps_clear_of_keepers() => Assert.Contains(
         Faults("post-foot: { bolt: 3/8 in, carrier: { depth: 4 in, shift: 2-1/2 in } }"),
         f => f.Contains("meets the keeper's hole", StringComparison.Ordinal));
+
+    // 1/16 in or more of wood is left between the two, less than 1.5 · 3/8 in from the bolt's middle.
+    [Fact]
+    public void A_bolt_leaves_wood_beside_a_keeper()
+    {
+        var fault = Assert.Single(
+            Faults("post-foot: { bolt: 3/8 in, carrier: { depth: 3-1/8 in, shift: 2-1/2 in } }"),
+            f => f.Contains("the keeper's hole", StringComparison.Ordinal));
+        Assert.Contains("leaves 3/8 in, less than 1.5 diameters, to the keeper's hole", fault, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void Two_plates_do_not_lie_on_each_other() => Assert.Contains(

@@ -51,7 +51,7 @@ public sealed class RoleWordsTests
         var facts = RoleTable.Of(role);
         using var view = JsonDocument.Parse(PreviewJson.Bytes(model));
         var told = view.RootElement.GetProperty("pieces").EnumerateArray().Single(p => Text(p, "mark") == piece.Mark);
-        Assert.Equal((facts.Name, facts.Words), (Text(told, "role"), Text(told, "words")));
+        Assert.Equal((facts.Printed, facts.Words), (Text(told, "role"), Text(told, "words")));
         Assert.Equal(
             [facts.Leaves.Along, facts.Leaves.Up, facts.Leaves.Out],
             view.RootElement.GetProperty("leaving").GetProperty(facts.Name).EnumerateArray().Select(n => n.GetDouble()));

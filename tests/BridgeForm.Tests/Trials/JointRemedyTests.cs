@@ -4,6 +4,7 @@ using BridgeForm.Materials;
 using BridgeForm.Project;
 using BridgeForm.Project.Files;
 using BridgeForm.Quantities;
+using BridgeForm.Tests.Checks;
 using BridgeForm.Trials;
 
 namespace BridgeForm.Tests.Trials;
@@ -21,7 +22,8 @@ public sealed partial class JointRemedyTests
     {
         var starter = Read(Starter.Text(units));
         var bare = Read(Starter.Text(units).Split("\njoints:")[0] + "\ntreatment: { fasteners: hot-dip-galvanized }\n");
-        var found = JointRemedies.Choose(Bridges.Layout(bare), bare, s_all);
+        var context = Contexts.Of(bare);
+        var found = JointRemedies.Choose(context.Layout, context.Ropework, bare, s_all);
         Assert.Equal(
             starter.Frames.Joints.Select(j => JointRemedies.Written(j.Plates!, units)),
             found.Select(j => JointRemedies.Written(j.Plates!, units)));

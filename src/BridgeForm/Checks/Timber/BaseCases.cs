@@ -11,7 +11,26 @@ namespace BridgeForm.Checks.Timber;
 /// <param name="Name">In a person's words.</param>
 /// <param name="Beam">Its loads.</param>
 /// <param name="Duration">CD of the shortest of them.</param>
-internal sealed record BaseCase(string Name, BaseBeam Beam, LoadDuration Duration);
+internal sealed record BaseCase(string Name, BaseBeam Beam, LoadDuration Duration)
+{
+    /// <summary>The push on the guard among them; null where nobody pushes.</summary>
+    public GuardPush? Push { get; init; }
+
+    /// <summary>Where the brace's force lies under that push, as <see cref="GuardFrame.After"/>.</summary>
+    public string After { get; init; } = "";
+}
+
+/// <summary>What loads the bases of a bridge beside people and snow.</summary>
+/// <param name="Heavy">Weights, wood wet.</param>
+/// <param name="Light">Weights, wood dry.</param>
+/// <param name="Lean">How far frames lean.</param>
+internal sealed record BaseLoads(FrameWeights Heavy, FrameWeights Light, BaseLean Lean)
+{
+    /// <summary>Of a bridge; null for one without interior frames.</summary>
+    public static BaseLoads? Of(BridgeLayout layout, BridgeMasses masses, RopeWork work) => layout.Bays < 2
+        ? null
+        : new(FrameWeights.Heaviest(layout, masses), FrameWeights.Lightest(layout, masses), BaseLean.Of(work));
+}
 
 /// <summary>
 /// The base of an interior frame under everything that loads it, in its own plane: the deck spread over the width between
@@ -24,10 +43,15 @@ internal sealed record BaseCase(string Name, BaseBeam Beam, LoadDuration Duratio
 internal static class BaseCases
 {
     /// <summary>All cases; none for a bridge without interior frames.</summary>
-    public static ImmutableArray<BaseCase> List(CheckContext context)
+    public static ImmutableArray<BaseCase> List(CheckContext context) =>
+        List(context.Layout, BaseLoads.Of(context.Layout, context.Masses, context.Ropework));
+
+    /// <summary>The same of a bridge as it would be: parameters of its own, and what others weigh.</summary>
+    /// <param name="layout">Where everything lies, with its parameters.</param>
+    /// <param name="loads">Null for a bridge without interior frames.</param>
+    public static ImmutableArray<BaseCase> List(BridgeLayout layout, BaseLoads? loads)
     {
-        var layout = context.Layout;
-        if (layout.Bays < 2)
+        if (loads is null)
         {
             return [];
         }
@@ -36,13 +60,13 @@ internal static class BaseCases
         var (parameters, bay) = (layout.Parameters, Longest(layout));
 
         // Wet wood is heaviest; where people lift one side of the empty bridge dry wood holds less against them.
-        var dead = Dead(parameters, FrameWeights.Heaviest(context));
-        var dry = Dead(parameters, FrameWeights.Lightest(context));
+        var dead = Dead(parameters, loads.Heavy);
+        var dry = Dead(parameters, loads.Light);
         var length = (layout.Poses[bay].Node - layout.Poses[bay - 1].Node).Length;
         cases.Add(new("empty", dead, LoadDuration.Dead));
-        var pushes = GuardPush.List(context).ToList();
+        var pushes = GuardPush.List(layout, parameters).ToList();
         var foot = parameters.Frames.Post.Foot;
-        var lean = BaseLean.Of(context);
+        var lean = loads.Lean;
         foreach (var area in AreaLoad.All(parameters.Loads))
         {
             var total = area.Pressure * DeckWidth.BetweenPosts(parameters) * length;
@@ -50,7 +74,7 @@ internal static class BaseCases
             var half = lean.Under(dead.WithDeck(parameters, 0, foot, total / 2), foot, 0, foot, total / 2, area.OverDeck);
             cases.Add(new(area.Name + " load", full, area.Duration));
             cases.Add(new(area.Name + " load on the right half", half, area.Duration));
-            AddPushes($"{area.Name} load and ", full, "");
+            AddPushes(pushes, $"{area.Name} load and ", full, "");
         }
 
         foreach (var (name, at) in Places(parameters))
@@ -60,15 +84,21 @@ internal static class BaseCases
             cases.Add(new(name, lean.Under(dead.Plus([new(at, force)]), foot, at, force), LoadDuration.Live));
         }
 
-        AddPushes("", dead, "");
-        AddPushes("", dry, ", wood dry");
+        // Wind is looked at on the empty bridge: people do not stand on one that blows about (own figure).
+        var alone = GuardPush.WithWind(layout, parameters).ToList();
+        AddPushes(alone, "", dead, "");
+        AddPushes(alone, "", dry, ", wood dry");
         return cases.ToImmutable();
 
         // What a brace presses down does not hang on where its force lies on the post; what it pushes outward does.
-        void AddPushes(string before, BaseBeam beam, string after)
+        void AddPushes(IEnumerable<GuardPush> all, string before, BaseBeam beam, string after)
         {
-            cases.AddRange(pushes.SelectMany(push => GuardFrame.OnBase(parameters, push.Force).Select(frame => new BaseCase(
-                before + push.Name + after + frame.After, Pushed(layout, beam, frame, push.Force), LoadDuration.Guard))));
+            cases.AddRange(all.SelectMany(push => push.OnBase(parameters).Select(frame => new BaseCase(
+                before + push.Name + after + frame.After, Pushed(layout, beam, frame, push.Force), LoadDuration.Guard)
+            {
+                Push = push,
+                After = frame.After,
+            })));
         }
     }
 
@@ -162,9 +192,11 @@ internal sealed record FrameWeights(double Deck, double Guard, double Brace, dou
     public FrameWeights Times(double share) => new(share * Deck, share * Guard, share * Brace, share * Base);
 
     /// <summary>The heaviest interior frame with the whole of the heaviest bay, wood wet.</summary>
-    public static FrameWeights Heaviest(CheckContext context)
+    public static FrameWeights Heaviest(CheckContext context) => Heaviest(context.Layout, context.Masses);
+
+    /// <summary>The same before anything is checked.</summary>
+    public static FrameWeights Heaviest(BridgeLayout layout, BridgeMasses masses)
     {
-        var (layout, masses) = (context.Layout, context.Masses);
         return Weigh(
             layout,
             s => s.Density.High,
@@ -176,15 +208,20 @@ internal sealed record FrameWeights(double Deck, double Guard, double Brace, dou
     /// The lightest interior frame with the whole of the lightest bay, wood dry: of those that hang on frames at both ends, where
     /// there are any, since rails and caps of the others run on over a landing.
     /// </summary>
-    public static FrameWeights Lightest(CheckContext context) => Weigh(
-        context.Layout,
+    public static FrameWeights Lightest(CheckContext context) => Lightest(context.Layout, context.Masses);
+
+    /// <summary>The same before anything is checked.</summary>
+    public static FrameWeights Lightest(BridgeLayout layout, BridgeMasses masses) => Weigh(
+        layout,
         s => s.Density.Low,
-        LightestFrame(context),
-        Ties.FirstLeast(BaseCases.Hanging(context.Layout), bay => context.Masses.Bays[bay - 1]));
+        LightestFrame(layout, masses),
+        Ties.FirstLeast(BaseCases.Hanging(layout), bay => masses.Bays[bay - 1]));
 
     /// <summary>That frame, 1 … bays − 1.</summary>
-    public static int LightestFrame(CheckContext context) => Ties.FirstLeast(
-        Enumerable.Range(1, context.Layout.Bays - 1), i => context.Masses.Frames[i] + context.Masses.Packers[i]);
+    public static int LightestFrame(CheckContext context) => LightestFrame(context.Layout, context.Masses);
+
+    private static int LightestFrame(BridgeLayout layout, BridgeMasses masses) => Ties.FirstLeast(
+        Enumerable.Range(1, layout.Bays - 1), i => masses.Frames[i] + masses.Packers[i]);
 
     /// <summary>Of one frame with the whole of one bay.</summary>
     /// <param name="layout">Where everything lies.</param>

@@ -21,9 +21,8 @@ internal sealed record BaseLean(double Area, double Point, double OwnMoment, dou
     /// <summary>
     /// Upright frames where nothing was weighed; where frames roll over there is no tilt to go by, and another check fails.
     /// </summary>
-    public static BaseLean Of(CheckContext context)
+    public static BaseLean Of(RopeWork work)
     {
-        var work = context.Ropework;
         if (work.Standing is not { } standing)
         {
             return new BaseLean(0, 0, 0, 0);

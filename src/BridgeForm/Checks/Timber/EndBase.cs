@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BridgeForm.Frames;
 
 namespace BridgeForm.Checks.Timber;
 
@@ -35,7 +36,7 @@ internal static class EndBase
     /// <summary>Both, each where the base is used most.</summary>
     public static IEnumerable<CheckResult> Check(CheckContext context)
     {
-        var cases = List(context);
+        var cases = List(context.Layout);
         var section = BaseSection.Cut(context, [0, context.Layout.Bays]);
         ImmutableArray<BaseStretch> beside = [.. section.Beside(context.Parameters.Frames.Base.Length / 2)];
         yield return Worst(
@@ -47,17 +48,22 @@ internal static class EndBase
             .OnBase(context, section.Frame);
     }
 
-    private static ImmutableArray<BaseCase> List(CheckContext context)
+    /// <summary>All cases.</summary>
+    public static ImmutableArray<BaseCase> List(BridgeLayout layout)
     {
-        var parameters = context.Parameters;
+        var parameters = layout.Parameters;
         var (half, made) = (parameters.Frames.Base.Depth / 2, parameters.Frames.Base);
         var bare = new BaseBeam(made.Length / 2, [], [], []);
         return
         [
-            .. GuardPush.List(context).SelectMany(push => GuardFrame.OnBase(parameters, push.Force).Select(frame => new BaseCase(
+            .. GuardPush.WithWind(layout, parameters).SelectMany(push => push.OnBase(parameters).Select(frame => new BaseCase(
                 $"{push.Name}, the base held down at its end{frame.After}",
                 HeldAtOneEnd(BaseCases.Pushed(bare, frame, half, half, push.Force), half * push.Force / 2),
-                LoadDuration.Guard))),
+                LoadDuration.Guard)
+            {
+                Push = push,
+                After = frame.After,
+            })),
         ];
     }
 

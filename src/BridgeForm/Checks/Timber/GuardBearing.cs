@@ -38,29 +38,29 @@ internal static class GuardBearing
 
         yield return Check(
             context, DeclaredPostFoot,
-            p => Math.Max(0, -frame.BraceDown(p)), weights.Guard,
+            p => Math.Max(0, -p.On(frame).BraceDown(p.Force)), weights.Guard,
             (post.Section.Width / Elementary.Cos(post.Lean), Math.Min(post.Section.Thickness, made.Along)),
             [onBase, new("post", post.Stock, post.Section, post.Lean)], Role.Post, Role.Base);
         yield return Check(
             context, DeclaredBraceFoot,
-            p => Math.Max(0, frame.BraceDown(p)), weights.Brace,
+            p => Math.Max(0, p.On(frame).BraceDown(p.Force)), weights.Brace,
             (brace.Section.Width / Elementary.Cos(brace.Lean), Math.Min(brace.Section.Thickness, made.Along)),
             [onBase, new("brace", brace.Stock, brace.Section, brace.Lean)], Role.Brace, Role.Base);
         yield return Check(
             context, DeclaredBraceHead,
-            p => GuardFrame.Places(context.Parameters).Max(f => Math.Max(0, f.Brace(p) * Elementary.Sin(f.Lean + f.BraceLean))), 0,
+            p => p.Places(context.Parameters).Max(f => Math.Max(0, f.Brace(p.Force) * Elementary.Sin(f.Lean + f.BraceLean))), 0,
             (brace.Section.Width / Elementary.Sin(turn), Math.Min(brace.Section.Thickness, post.Section.Thickness)),
             [BearingSide.Across("post", post.Stock, post.Section), new("brace", brace.Stock, brace.Section, (Math.PI / 2) - turn)],
             Role.Brace, Role.Post);
     }
 
     private static CheckResult Check(
-        CheckContext context, DeclaredCheck declared, Func<double, double> press, double weight, (double Length, double Breadth) contact,
+        CheckContext context, DeclaredCheck declared, Func<GuardPush, double> press, double weight, (double Length, double Breadth) contact,
         BearingSide[] sides, params Role[] pressing)
     {
         var words = context.Words();
-        var worst = GuardPush.List(context).MaxBy(p => press(p.Force))!;
-        var pressed = press(worst.Force);
+        var worst = GuardPush.WithWind(context.Layout, context.Parameters).MaxBy(press)!;
+        var pressed = press(worst);
         var stress = (pressed + weight) / (contact.Length * contact.Breadth);
         var force = weight > 0 ? $"({words.Pounds(pressed)} + {words.Pounds(weight)} dead)" : words.Pounds(pressed);
         return Bearing.Check(

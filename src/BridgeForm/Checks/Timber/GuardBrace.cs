@@ -28,8 +28,8 @@ internal static class GuardBrace
     {
         var brace = context.Parameters.Frames.Brace;
         var sections = Sections(context);
-        var cases = GuardPush.List(context)
-            .SelectMany(push => GuardFrame.Places(context.Parameters).SelectMany(
+        var cases = GuardPush.WithWind(context.Layout, context.Parameters)
+            .SelectMany(push => push.Places(context.Parameters).SelectMany(
                 frame => sections.Select(section => new BraceCase(push, frame, section))))
             .ToList();
         if (LumberValues.Find(context.Parameters, brace.Stock, brace.Section) is { } values)

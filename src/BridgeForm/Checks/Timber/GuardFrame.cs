@@ -129,6 +129,18 @@ internal sealed record GuardFrame(
 /// <param name="Frame">The frame that is meant: towards A of the longest bay where a load lies along that, else the first.</param>
 internal sealed record GuardPush(string Name, double Force, int Frame = 0)
 {
+    /// <summary>Over the base's top, metres; null for the guard's top.</summary>
+    public double? Height { get; init; }
+
+    /// <summary>Post and brace with this push where it acts.</summary>
+    public GuardFrame On(GuardFrame frame) => Height is { } height ? frame with { Top = height } : frame;
+
+    /// <summary>The frames of <see cref="GuardFrame.Places"/> with this push where it acts.</summary>
+    public IEnumerable<GuardFrame> Places(BridgeParameters parameters) => GuardFrame.Places(parameters).Select(On);
+
+    /// <summary>The frames of <see cref="GuardFrame.OnBase"/> with this push where it acts.</summary>
+    public IEnumerable<GuardFrame> OnBase(BridgeParameters parameters) => GuardFrame.OnBase(parameters, Force).Select(On);
+
     private const double Pound = Quantities.Units.PoundForce;
 
     /// <summary>Concentrated load at the top of a guard, newtons.</summary>
@@ -144,6 +156,34 @@ internal sealed record GuardPush(string Name, double Force, int Frame = 0)
 
     /// <summary>Both directions; on a public bridge the line load as well, each by itself. All of it on one post.</summary>
     public static IEnumerable<GuardPush> List(CheckContext context) => List(context.Layout, context.Parameters);
+
+    /// <summary>
+    /// The same, and wind on the guard where it pushes or bends more: people and wind each by themselves. The wind is taken at the middle of
+    /// what it blows against, which is what feet, braces and joints feel; and once more at the guard's top, less by so much that it turns the
+    /// foot alike, for that bends a post above its brace more than a wind that is spread over it.
+    /// </summary>
+    public static IEnumerable<GuardPush> WithWind(BridgeLayout layout, BridgeParameters parameters)
+    {
+        var people = List(layout, parameters).ToList();
+        var (force, height) = GuardWind.OnPost(layout, parameters);
+        var (top, most) = (GuardFrame.Build(parameters).Top, people.Max(p => Math.Abs(p.Force)));
+        if (force <= most && force * height <= most * top)
+        {
+            return people;
+        }
+
+        var words = new CheckWords(parameters.Units);
+        var bay = BaseCases.Longest(layout);
+        GuardPush Blows(string way, double sign, double f, double? at) => new(
+            $"wind of {words.Pressure(parameters.Loads.Wind)} on the guard {way}, {words.Pounds(f)} "
+                + (at is { } h ? $"{words.Length(h)} over the base" : "at its top"), sign * f, bay - 1) { Height = at };
+        return
+        [
+            .. people,
+            Blows("outward", 1, force, height), Blows("inward", -1, force, height),
+            Blows("outward", 1, force * height / top, null), Blows("inward", -1, force * height / top, null),
+        ];
+    }
 
     /// <summary>The same before anything is known but where all lies.</summary>
     public static IEnumerable<GuardPush> List(BridgeLayout layout, BridgeParameters parameters)

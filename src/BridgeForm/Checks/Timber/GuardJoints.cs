@@ -31,32 +31,31 @@ internal static class GuardJoints
     private static IEnumerable<CheckResult> Stated(CheckContext context)
     {
         var words = context.Words();
-        var pushes = GuardPush.List(context).ToList();
-        var worst = pushes.MaxBy(p => Math.Abs(p.Force))!;
-        var hardest = Math.Abs(worst.Force);
+        var pushes = GuardPush.WithWind(context.Layout, context.Parameters).ToList();
+        var worst = pushes.Where(p => p.Force > 0).MaxBy(p => Down(p))!;
         string Each(Func<GuardPush, string> text) => string.Join("; ", pushes.Select(p => $"{p.Name}: {text(p)}"));
         string Way(double force, string positive, string negative) =>
             $"{words.Pounds(Math.Abs(force))} {(force >= 0 ? positive : negative)}";
 
         // Wherever a pressed brace bears on the post and stands on the base; each force by itself.
-        double Most(double push, Func<GuardFrame, double> of) => (push > 0
-            ? GuardFrame.OnBase(context.Parameters, push) : [GuardFrame.AtLowerEdge(context.Parameters)]).Select(of).MaxBy(Math.Abs);
-        double Down(double push) => Most(push, f => f.BraceDown(push));
+        double Most(GuardPush push, Func<GuardFrame, double> of) => (push.Force > 0
+            ? push.OnBase(context.Parameters) : [push.On(GuardFrame.AtLowerEdge(context.Parameters))]).Select(of).MaxBy(Math.Abs);
+        double Down(GuardPush push) => Most(push, f => f.BraceDown(push.Force));
 
         yield return Outcome.ForEngineer(
-            DeclaredFoot, Down(hardest), "N", Source,
-            Each(p => $"{Way(Down(p.Force), "pulled up", "pressed down")}, "
-                + $"{Way(Most(p.Force, f => p.Force - f.BraceOut(p.Force)), "pushed outward", "pushed inward")}")
+            DeclaredFoot, Down(worst), "N", Source,
+            Each(p => $"{Way(Down(p), "pulled up", "pressed down")}, "
+                + $"{Way(Most(p, f => p.Force - f.BraceOut(p.Force)), "pushed outward", "pushed inward")}")
             + ". Screws into end grain never count").On(context.InFrame(worst.Frame, Role.Post, Role.Base));
         yield return Outcome.ForEngineer(
-            DeclaredBrace, Down(hardest), "N", Source,
-            Each(p => $"{Way(Down(p.Force), "pressed down", "pulled up")}, "
-                + $"{Way(Most(p.Force, f => f.BraceOut(p.Force)), "pushed outward", "pulled inward")}")
+            DeclaredBrace, Down(worst), "N", Source,
+            Each(p => $"{Way(Down(p), "pressed down", "pulled up")}, "
+                + $"{Way(Most(p, f => f.BraceOut(p.Force)), "pushed outward", "pulled inward")}")
             + ". Screws into end grain never count").On(context.InFrame(worst.Frame, Role.Brace, Role.Base));
         yield return Outcome.ForEngineer(
-            DeclaredHead, Math.Abs(Most(hardest, f => f.Brace(hardest))), "N", Source,
-            Each(p => $"{Way(Most(p.Force, f => f.Brace(p.Force)), "thrust", "pull")} along the brace, "
-                + $"{words.Pounds(Math.Abs(Most(p.Force, f => f.Brace(p.Force) * Elementary.Cos(f.Lean + f.BraceLean))))} of it along "
+            DeclaredHead, Math.Abs(Most(worst, f => f.Brace(worst.Force))), "N", Source,
+            Each(p => $"{Way(Most(p, f => f.Brace(p.Force)), "thrust", "pull")} along the brace, "
+                + $"{words.Pounds(Math.Abs(Most(p, f => f.Brace(p.Force) * Elementary.Cos(f.Lean + f.BraceLean))))} of it along "
                 + "the post's face"))
             .On(context.InFrame(worst.Frame, Role.Brace, Role.Post));
     }

@@ -33,8 +33,8 @@ internal static class GuardPost
         if (values is not null)
         {
             var sections = PostPlace.Sections(context);
-            return GuardPush.List(context)
-                .SelectMany(push => GuardFrame.Places(context.Parameters).SelectMany(frame => sections.Select(
+            return GuardPush.WithWind(context.Layout, context.Parameters)
+                .SelectMany(push => push.Places(context.Parameters).SelectMany(frame => sections.Select(
                     place => Check(context, values, post, push, frame, place))))
                 .MaxBy(c => c.Demand)!;
         }

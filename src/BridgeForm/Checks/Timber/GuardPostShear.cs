@@ -22,8 +22,8 @@ internal static class GuardPostShear
     public static CheckResult Check(CheckContext context)
     {
         var (post, words) = (context.Parameters.Frames.Post, context.Words());
-        var worst = GuardPush.List(context)
-            .SelectMany(push => GuardFrame.Places(context.Parameters).SelectMany(
+        var worst = GuardPush.WithWind(context.Layout, context.Parameters)
+            .SelectMany(push => push.Places(context.Parameters).SelectMany(
                 frame => PostPlace.Sections(context).Select(place => (push, frame, place, V: place.Shear(frame, push.Force)))))
             .MaxBy(p => p.V / p.place.Section.ShearArea);
         var (shear, section) = (worst.V, worst.place.Section);

@@ -30,7 +30,7 @@ internal static class HeldJoints
         "At one end of a rail 50 lbf pulling it inward off the post, and by itself 200 lbf of somebody standing on it: the screws pulled "
             + "out of the post (thread, head) and pushed sideways, by the yield limit with CD 1.6 and CM 0.7, less where they go less "
             + "deep than ten diameters (lag screws: eight), lag screws with CΔ for half of a post's half as end distance. Outward it "
-            + "presses on the post. Splitting is prevented by drilling first." + Common,
+            + "presses on the post; along the bridge nothing is looked at. Splitting is prevented by drilling first." + Common,
         $"{RailSource}; {Screws}; {DowelDistances.Source}");
 
     /// <summary>Caps.</summary>

@@ -13,9 +13,11 @@ internal static class JointCheck
         + "without friction; the joint is taken as pinned where the strut's axis meets the carrier's face, so that bolts on either side of "
         + "that take the force and its moment about their own middle, each its part (elastic); what moment the joint holds beside that is "
         + "not counted on. Compared are the worst bolt's yielding with CD, CM, Cg and CΔ, rows and group torn out, the net section, each "
-        + "member split across its grain, the bolt's steel, and of the plates bearing, whole and net "
+        + "member split across its grain (a base by the whole of its shear beside bolts that pull across its grain, in the cases of base-shear "
+        + "and end-base-shear with the same push), the bolt's steel, "
+        + " and of the plates bearing, whole and net "
         + "section and block shear. A bracket: pull / uplift + push along the face / shear of its maker's figures, at most 1. "
-        + "Demand is the force held; capacity what of it the joint would carry. Whole joints are for a licensed engineer all the same.";
+        + "Not compared: pushes along the bridge (guard-post-along). Demand is the force held; capacity what of it the joint would carry. Whole joints are for a licensed engineer all the same.";
 
     /// <summary>Rules by which joints are reckoned.</summary>
     public const string Source = $"{YieldLimit.Source}; {DowelBearing.Source}; {WetService.Source}; {GroupAction.Source}; "
@@ -44,11 +46,14 @@ internal static class JointCheck
             return stated with { NotChecked = missing!.Wood, Detail = $"{stated.Detail}; {missing}" };
         }
 
-        var capacity = new PlateCapacity(context.Words(), layout, strut, carrier);
+        var capacity = new PlateCapacity(context.Words(), layout, strut, carrier)
+        {
+            Base = place == JointPlace.BraceHead ? null : JointShear.Of(context),
+        };
         var worst = JointLoad.List(context.Layout, context.Parameters, place)
             .SelectMany(load => capacity.Limits(load).Select(limit => (load, limit)))
             .MaxBy(c => c.limit.Ratio);
-        return Against(context, stated, worst.load, worst.limit);
+        return Against(context, place, plates.Thickness, stated, worst.load, worst.limit);
     }
 
     private static CheckResult Bracketed(CheckContext context, JointPlace place, BracketCapacity bracket, CheckResult stated)
@@ -57,7 +62,7 @@ internal static class JointCheck
         var worst = JointLoad.List(context.Layout, context.Parameters, place)
             .Select(load => (load, limit: Declared(words, bracket, load)))
             .MaxBy(c => c.limit.Ratio);
-        return Against(context, stated, worst.load, worst.limit);
+        return Against(context, place, null, stated, worst.load, worst.limit);
     }
 
     private static JointLimit Declared(CheckWords words, BracketCapacity bracket, JointLoad load)
@@ -70,7 +75,24 @@ internal static class JointCheck
             bracket.Source);
     }
 
-    private static CheckResult Against(CheckContext context, CheckResult stated, JointLoad load, JointLimit limit)
+    /// <summary>What no joint is looked at for: the same push along the bridge, which guard-post-along states.</summary>
+    private static string Along(CheckContext context, JointPlace place, double? plate)
+    {
+        var (words, parameters) = (context.Words(), context.Parameters);
+        if (place != JointPlace.PostFoot)
+        {
+            return "pushes along the bridge are not looked at (guard-post-along)";
+        }
+
+        var push = GuardPush.List(context).Max(p => p.Force);
+        var moment = push * GuardFrame.Build(parameters).Top;
+        return $"not looked at: the same push along the bridge, {words.Moment(moment)} at the foot of one post alone"
+            + (plate is { } thick ? $", {words.Pounds(moment / (parameters.Frames.Post.Section.Thickness + thick))} in each plate" : "")
+            + " (guard-post-along)";
+    }
+
+    private static CheckResult Against(
+        CheckContext context, JointPlace place, double? plate, CheckResult stated, JointLoad load, JointLimit limit)
     {
         var words = context.Words();
         var (held, press) = (load.Held.Size, load.Pressed);
@@ -83,7 +105,7 @@ internal static class JointCheck
             TimberWords.Once($"{limit.Source}; {stated.Source}"),
             $"{load.Push.Name}, resultant {load.Frame.Where}{load.Frame.After}: the joint holds {words.Pounds(held)}"
                 + (press > 0 ? $", the cut's wood {words.Pounds(press)}" : "")
-                + $"; {limit.Text()}; {Caution}") with
+                + $"; {limit.Text()}; {Along(context, place, plate)}; {Caution}") with
         { Parts = stated.Parts };
     }
 }

@@ -33,11 +33,11 @@ internal sealed record JointLoad(GuardPush Push, GuardFrame Frame, PlaneForce Wh
     /// too: what lifts the post hangs on how far from it the foot stands. One that is pulled hangs on its joints, on its axis.
     /// </summary>
     public static IEnumerable<JointLoad> List(BridgeLayout layout, BridgeParameters parameters, JointPlace place) =>
-        GuardPush.List(layout, parameters)
+        GuardPush.WithWind(layout, parameters)
             .SelectMany(push => Frames(parameters, push).Select(frame => Find(parameters, place, push, frame)));
 
     private static IEnumerable<GuardFrame> Frames(BridgeParameters parameters, GuardPush push) =>
-        push.Force > 0 ? GuardFrame.OnBase(parameters, push.Force) : [GuardFrame.Build(parameters)];
+        push.Force > 0 ? push.OnBase(parameters) : [push.On(GuardFrame.Build(parameters))];
 
     private static JointLoad Find(BridgeParameters parameters, JointPlace place, GuardPush push, GuardFrame frame)
     {

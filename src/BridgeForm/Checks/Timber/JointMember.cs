@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BridgeForm.Connections;
 using BridgeForm.Materials;
 using BridgeForm.Project;
+using BridgeForm.Quantities;
 
 namespace BridgeForm.Checks.Timber;
 
@@ -43,9 +44,16 @@ internal sealed record JointMember(
         var plates = layout.Plates;
         var length = isPost ? frames.Post.Length : (frames.Brace.Length + BraceGeometry.ShortEdge(frames.Post, frames.Brace)) / 2;
         var half = (sticks.Strut.Width / 2) + plates.Strut.Half;
+
+        // A slanting cut leaves less beside the first bolts, on the side on which it lies.
+        var slant = layout.Into.From(new PlanePoint(0, 0), layout.Across);
+        var left = Math.Abs(slant) > Tolerances.RoundOff
+            ? Math.Min(half, layout.Strut.Take(plates.Strut.Lines).Max(b => Math.Abs(b.From(layout.Meets, layout.Into) / slant)))
+            : half;
         var strut = new JointMember(
             sticks.Strut.Name, sticks.Strut, strutWood, GravityOf(parameters, strutStock), layout.Along, layout.Strut, plates.Strut,
-            [.. layout.Strut.Select(layout.FromCut).Select(cut => (cut, length - cut))], (half, half));
+            [.. layout.Strut.Select(layout.FromCut).Select(cut => (cut, length - cut))],
+            slant > 0 ? (half, left) : (left, half));
         var (shallow, deep) = (plates.Depth + plates.Carrier.Half, sticks.Carrier.Width - plates.Depth + plates.Carrier.Half);
 
         // A quarter turn on from outward is up, from up a post inward.

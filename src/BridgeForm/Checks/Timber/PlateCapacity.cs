@@ -12,6 +12,9 @@ namespace BridgeForm.Checks.Timber;
 /// <param name="Carrier">The member it ends on.</param>
 internal sealed record PlateCapacity(CheckWords Words, PlateLayout Layout, JointMember Strut, JointMember Carrier)
 {
+    /// <summary>What shears the base beside the bolts; null where nothing is known of it.</summary>
+    public JointShear? Base { get; init; }
+
     private PlateJoint Plates => Layout.Plates;
 
     private SteelPlate Plate => new(Plates.Width, Plates.Thickness);
@@ -58,12 +61,14 @@ internal sealed record PlateCapacity(CheckWords Words, PlateLayout Layout, Joint
             .Select(s => (s.Force, s.Angle, Limit: Bolt(member, s.Angle)))
             .MaxBy(s => s.Force.Size / s.Limit.Value);
         var allowed = worst.Limit.Value * factors;
+        var isThreaded = worst.Limit.Diameter < row.Bolt - Tolerances.RoundOff;
         var ratio = allowed > 0 ? worst.Force.Size / allowed : double.PositiveInfinity;
         return new(
             ratio,
             () => $"worst bolt of the {member.Name}: {Words.Pounds(worst.Force.Size)} at {CheckWords.Angle(worst.Angle)} to its grain, its "
                 + $"part of the moment about the bolts' middle in it; Z = {Words.Pounds(worst.Limit.Value)} (mode "
-                + $"{worst.Limit.Governing}, D {Words.Length(row.Bolt)}, lm {Words.Length(member.Stick.Thickness)}, ls "
+                + $"{worst.Limit.Governing}, D {Words.Length(row.Bolt)}"
+                + (isThreaded ? $", Dr {Words.Length(worst.Limit.Diameter)} for threads in the nut's plate" : "") + $", lm {Words.Length(member.Stick.Thickness)}, ls "
                 + $"{Words.Length(Plates.Thickness)}, Fem {Words.Stress(worst.Limit.MainBearing)}, Fes "
                 + $"{Words.Stress(worst.Limit.SideBearing)}, Fyb {Words.Stress(BoltSizes.Yield)}) × CD {TimberWords.Ratio(duration)} × CM "
                 + $"{TimberWords.Ratio(wet)} × Cg {TimberWords.Ratio(group)} × CΔ {TimberWords.Ratio(geometry)} = {Words.Pounds(allowed)}",
@@ -73,7 +78,7 @@ internal sealed record PlateCapacity(CheckWords Words, PlateLayout Layout, Joint
     }
 
     private YieldLimit Bolt(JointMember member, double angle) => new(
-        member.Row.Bolt, BoltSizes.Yield, member.Stick.Thickness, DowelBearing.Wood(member.Gravity, member.Row.Bolt, angle),
+        BoltSizes.Fit(BoltSizes.Find(member.Row.Bolt)!, member.Stick.Thickness, Plates.Thickness).Counts, BoltSizes.Yield, member.Stick.Thickness, DowelBearing.Wood(member.Gravity, member.Row.Bolt, angle),
         Plates.Thickness,
         DowelBearing.Steel(Plates.Thickness), angle, IsDouble: true);
 
@@ -161,24 +166,34 @@ internal sealed record PlateCapacity(CheckWords Words, PlateLayout Layout, Joint
     private JointLimit Sheared(JointLoad load)
     {
         var whole = load.Whole.Along(Strut.Grain.Turned);
-        return Split(Strut, Math.Abs(whole), whole > 0 ? Strut.Loaded.Below : Strut.Loaded.Above);
+        return Split(Strut, Math.Abs(whole), null, whole > 0 ? Strut.Loaded.Below : Strut.Loaded.Above);
     }
 
-    /// <summary>The carrier split by what pulls on it across its grain.</summary>
+    /// <summary>
+    /// The carrier split by what pulls on it across its grain: a base by all that shears it there, a post, of which both sides of the
+    /// joint have a part, by the whole of the joint's force. What nothing pulls across the grain is sheared only; others look at that.
+    /// </summary>
     private JointLimit Hung(JointLoad load)
     {
         var held = load.Held.Along(Carrier.Grain.Turned);
-        return Split(Carrier, Math.Abs(held), held > 0 ? Carrier.Loaded.Above : Carrier.Loaded.Below);
+        var beside = Layout.Place == JointPlace.BraceHead || Math.Abs(held) <= Tolerances.RoundOff * load.Whole.Size
+            ? null
+            : Base?.Beside(load, Layout);
+        return Split(Carrier, Math.Abs(held), beside, held > 0 ? Carrier.Loaded.Above : Carrier.Loaded.Below);
     }
 
-    private JointLimit Split(JointMember member, double force, double effective)
+    private JointLimit Split(JointMember member, double own, (double Value, string Case)? beside, double effective)
     {
+        var force = Math.Max(own, beside?.Value ?? 0);
+        var how = force > own
+            ? $"sheared beside the bolts by {Words.Pounds(force)}, {beside!.Value.Case}, of which they pull {Words.Pounds(own)} across its grain"
+            : $"pulled across its grain: {Words.Pounds(force)}";
         var shear = member.Wood.Shear(LoadDuration.Guard);
         var (depth, end) = (member.Stick.Width, member.NearestEnd);
         var allowed = LocalStresses.Hung(shear.Value, member.Stick.Thickness, depth, effective, end);
         return new(
             force / allowed,
-            () => $"{member.Name} pulled across its grain: {Words.Pounds(force)}; 2/3 × {Words.Stress(shear.Value)} × "
+            () => $"{member.Name} {how}; 2/3 × {Words.Stress(shear.Value)} × "
                 + $"{Words.Length(member.Stick.Thickness)} × {Words.Length(effective)}"
                 + (end < LocalStresses.NearEnd * depth
                     ? $" × ({Words.Length(effective)} / {Words.Length(depth)})², {Words.Length(end)} from its end" : "")

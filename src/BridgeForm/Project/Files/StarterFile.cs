@@ -80,23 +80,23 @@ public static class StarterFile
     private static void Joints(ImmutableSortedDictionary<string, string>.Builder said, bool metric)
     {
         said["frames.brace.section"] = metric ? "95 x 95 mm" : "4x4";
-        said["frames.brace.lean"] = metric ? "18 deg" : "12 deg";
-        said["frames.brace.foot"] = metric ? "850 mm" : "31-1/2 in";
+        said["frames.brace.lean"] = metric ? "22 deg" : "12 deg";
+        said["frames.brace.foot"] = metric ? "875 mm" : "33-1/2 in";
         said["joints.post-foot"] = metric
-            ? "bolt: 8 mm\ncount: 2\nspacing: 50 mm\nlines: 2\napart: 31 mm\nend: 62 mm\n"
+            ? "bolt: 8 mm\ncount: 2\nspacing: 60 mm\nlines: 2\napart: 31 mm\nend: 62 mm\n"
                 + "carrier: { bolt: 8 mm, count: 2, spacing: 40 mm, lines: 2, apart: 76 mm, depth: 89 mm, shift: 0 mm }"
-            : "bolt: 5/16 in\ncount: 2\nspacing: 1-5/8 in\nend: 2-1/4 in\n"
-                + "carrier: { bolt: 5/16 in, count: 2, spacing: 1-5/8 in, lines: 2, apart: 1-1/4 in, depth: 3-1/8 in, shift: 1/2 in }";
+            : "bolt: 1/4 in\ncount: 2\nspacing: 1-1/4 in\nend: 1-3/4 in\n"
+                + "carrier: { bolt: 1/4 in, count: 2, spacing: 1-1/4 in, lines: 2, apart: 1-5/8 in, depth: 2-7/8 in, shift: 1/2 in }";
         said["joints.brace-foot"] = metric
-            ? "bolt: 10 mm\ncount: 2\nspacing: 63 mm\nend: 70 mm\n"
-                + "carrier: { bolt: 8 mm, count: 2, spacing: 40 mm, lines: 2, apart: 51 mm, depth: 91 mm, shift: -13 mm }"
-            : "bolt: 5/16 in\ncount: 2\nspacing: 2-3/8 in\nend: 2-1/4 in\n"
-                + "carrier: { bolt: 1/4 in, count: 2, spacing: 1-1/4 in, lines: 2, apart: 1-5/8 in, depth: 2-7/8 in, shift: 0 in }";
+            ? "bolt: 10 mm\ncount: 2\nspacing: 75 mm\nend: 70 mm\n"
+                + "carrier: { bolt: 8 mm, count: 2, spacing: 40 mm, lines: 2, apart: 76 mm, depth: 89 mm, shift: -25 mm }"
+            : "bolt: 1/4 in\ncount: 2\nspacing: 1-1/4 in\nlines: 2\napart: 1-1/2 in\nend: 2-1/8 in\n"
+                + "carrier: { bolt: 1/4 in, count: 2, spacing: 1-1/4 in, lines: 2, apart: 1 in, depth: 3-1/4 in, shift: 0 in }";
         said["joints.brace-head"] = metric
-            ? "bolt: 8 mm\ncount: 4\nspacing: 40 mm\nend: 56 mm\n"
-                + "carrier: { bolt: 10 mm, count: 2, spacing: 63 mm, depth: 47 mm, shift: -100 mm }"
-            : "bolt: 3/8 in\ncount: 2\nspacing: 2-3/8 in\nend: 2-5/8 in\n"
-                + "carrier: { bolt: 3/8 in, count: 2, spacing: 2-7/8 in, depth: 1-3/4 in, shift: -6 in }";
+            ? "bolt: 8 mm\ncount: 4\nspacing: 40 mm\nend: 64 mm\n"
+                + "carrier: { bolt: 10 mm, count: 2, spacing: 50 mm, depth: 47 mm, shift: -50 mm }"
+            : "bolt: 1/4 in\ncount: 4\nspacing: 1-1/4 in\nend: 3 in\n"
+                + "carrier: { bolt: 3/8 in, count: 2, spacing: 1-7/8 in, depth: 1-3/4 in, shift: -2 in }";
     }
 
     // What the check of a rail's end passes on rails and posts of the starter.
