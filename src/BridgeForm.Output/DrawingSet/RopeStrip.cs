@@ -122,8 +122,8 @@ internal static class RopeStrip
         ]));
         var pulled = tension > 0 ? $" and pulled to {text.Words.Force(tension)}" : ", without tension";
         var note = (IsKnown(context)
-            ? $"Tape: hooked into the first eye where it bears (the inside of its thimble), rope laid out straight{pulled}; every mark is one "
-                + "reading, so that no errors add up. Make the eye at A first. Mark: from support A's point, without tension."
+            ? $"Tape: hooked into the first eye where it bears (the inside of its thimble), rope laid out straight{pulled}; every mark "
+                + "is one reading, so that no errors add up. Make the eye at A first. Mark: from support A's point, without tension."
             : $"{Unknown}Tape: held to the rope's point at support A, rope laid out straight{pulled}. Mark: from there, without tension.")
             + " Both ropes alike. Marks for other stretches: report.json, check --all.";
         return new FlowTable(

@@ -58,7 +58,8 @@ internal static class PdfTags
         var sheets = book.Pages.Select((p, i) => (p.Content, Page: i)).ToList();
         return sheets.Select(s => s.Content.Title).Distinct(StringComparer.Ordinal).Skip(1).Any()
             ? sheets.Select(s => (s.Content.Title, s.Page))
-            : sheets.SelectMany(s => s.Content.Entities.OfType<SheetText>().Where(t => t.Opens is not null).Select(t => (t.Opens!, s.Page)));
+            : sheets.SelectMany(s => s.Content.Entities.OfType<SheetText>()
+                .Where(t => t.Opens is not null).Select(t => (t.Opens!, s.Page)));
     }
 
     private static void Mark(PdfPage page, int number)

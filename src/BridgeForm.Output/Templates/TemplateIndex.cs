@@ -60,13 +60,16 @@ internal static class TemplateIndex
         for (var from = 0; from < pages.Count;)
         {
             var to = from;
-            while (to + 1 < pages.Count && Kind(pages[to + 1]) is { Length: > 0 } kind && kind == Kind(pages[from]))
+            while (to + 1 < pages.Count && Kind(pages[to + 1]) is { Length: > 0 } kind
+                && string.Equals(kind, Kind(pages[from]), StringComparison.Ordinal))
             {
                 to++;
             }
 
             yield return (from, to, to == from ? pages[from]
-                : Marks(pages[from]) + (Marks(pages[from]) == Marks(pages[to]) ? "" : " to " + Marks(pages[to])) + Kind(pages[from]));
+                : Marks(pages[from])
+                    + (string.Equals(Marks(pages[from]), Marks(pages[to]), StringComparison.Ordinal) ? "" : " to " + Marks(pages[to]))
+                    + Kind(pages[from]));
             from = to + 1;
         }
     }

@@ -111,7 +111,7 @@ public static class TemplateSet
 /// <param name="Entities">The drawing, anywhere in the plane, on the layers of pages.</param>
 internal sealed record TemplateBlock(string Title, ImmutableArray<string> Notes, ImmutableArray<SheetEntity> Entities)
 {
-    /// <summary>The same with less around it, taken where this one is larger than a sheet; null where there is nothing to leave out.</summary>
+    /// <summary>The same with less around it, taken where this one is larger than a sheet; null where nothing can be left out.</summary>
     public TemplateBlock? Shorter { get; init; }
 }
 

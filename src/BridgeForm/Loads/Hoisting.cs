@@ -33,8 +33,8 @@ public static class Hoisting
     public const string Frames = "frames";
 
     /// <summary>What the rows of <see cref="Frames"/> are for.</summary>
-    public const string FramesAlone = "Frames without deck are a state that the steps of erection.pdf never come to, since each bay is decked "
-        + "as its frames hang: for whoever hangs all frames first, and for as_built.";
+    public const string FramesAlone = "Frames without deck are a state that the steps of erection.pdf never come to, since each bay is "
+        + "decked as its frames hang: for whoever hangs all frames first, and for as_built.";
 
     /// <summary>
     /// Rows for the bare ropes at each temperature, lowest first, then for ropes with their frames. The unstressed length

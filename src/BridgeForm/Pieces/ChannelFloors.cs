@@ -9,7 +9,7 @@ namespace BridgeForm.Pieces;
 /// </summary>
 public static class ChannelFloors
 {
-    /// <summary>How far a level floor is out of the sloped one: |slope| · width from arris to arris, half of it at either. Metres.</summary>
+    /// <summary>How far a level floor is out of the sloped one: |slope| · width from arris to arris, half at either. Metres.</summary>
     public static double OutOfLevel(Channel channel, CutStock stock) => Math.Abs(channel.FloorSlope) * Across(channel.Face, stock);
 
     /// <summary>Whether it is cut level, by the rule of <see cref="SawSettings.LoadedGap"/>.</summary>

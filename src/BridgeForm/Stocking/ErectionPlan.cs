@@ -96,7 +96,7 @@ public static class ErectionPlan
             ErectionEnds.Hoist(parameters.Site) + (RopeChain.Of(parameters, work) is { } chain
                 ? $"; turnbuckles {words.Size(chain.Opening)} open, pins of the shackles secured"
                 : "; pins of the shackles secured")
-                + (mass > 0 ? "; weight of one rope, without its fittings" : "; its weight is not known, since its length is not: weigh it"),
+                + (mass > 0 ? "; weight of one rope, without its fittings" : "; weigh the rope, whose length is not known here"),
             mass);
         yield return (
             0, "ropes", false,
@@ -201,7 +201,8 @@ public static class ErectionPlan
         BridgeParameters parameters, double endsNearer, StageSlope? last)
     {
         var words = new QuantityText(parameters.Units);
-        var expected = last is null ? "" : $"as newly set {words.Size(last.Sag)} at {words.Temperature(parameters.Site.ReferenceTemperature)}, "
+        var reference = words.Temperature(parameters.Site.ReferenceTemperature);
+        var expected = last is null ? "" : $"as newly set {words.Size(last.Sag)} at {reference}, "
             + "wood as dry as in service; ";
         yield return (
             null, "ropes", false, ErectionEnds.Again(parameters), 0);

@@ -67,7 +67,8 @@ internal static class JointHardware
                 $"Bolts {words.Size(alike.Key)} x {words.Size(length)}, {joint.Name}",
                 each * joint.Count,
                 where,
-                string.Create(CultureInfo.InvariantCulture, $"hex, each with {Washers(fit)} and a nut; {each} a joint; grip {words.Size(grip)}; ")
+                string.Create(
+                    CultureInfo.InvariantCulture, $"hex, each with {Washers(fit)} and a nut; {each} a joint; grip {words.Size(grip)}; ")
                     + Shank(fit, alike.Key, words)
                     + $"holes {words.Size(alike.First().Hole)}; square to both faces, no bevel washer; nuts stand out "
                     + $"{words.Size(plates.Thickness + length - grip)} beyond the wood, which landings must leave; {metal}",

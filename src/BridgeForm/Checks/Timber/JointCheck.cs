@@ -17,7 +17,8 @@ internal static class JointCheck
         + "and end-base-shear with the same push), the bolt's steel, "
         + " and of the plates bearing, whole and net "
         + "section and block shear. A bracket: pull / uplift + push along the face / shear of its maker's figures, at most 1. "
-        + "Not compared: pushes along the bridge (guard-post-along). Demand is the force held; capacity what of it the joint would carry. Whole joints are for a licensed engineer all the same.";
+        + "Not compared: pushes along the bridge (guard-post-along). Demand is the force held; capacity what of it the joint would carry. "
+        + "Whole joints are for a licensed engineer all the same.";
 
     /// <summary>Rules by which joints are reckoned.</summary>
     public const string Source = $"{YieldLimit.Source}; {DowelBearing.Source}; {WetService.Source}; {GroupAction.Source}; "

@@ -68,7 +68,8 @@ internal sealed record PlateCapacity(CheckWords Words, PlateLayout Layout, Joint
             () => $"worst bolt of the {member.Name}: {Words.Pounds(worst.Force.Size)} at {CheckWords.Angle(worst.Angle)} to its grain, its "
                 + $"part of the moment about the bolts' middle in it; Z = {Words.Pounds(worst.Limit.Value)} (mode "
                 + $"{worst.Limit.Governing}, D {Words.Length(row.Bolt)}"
-                + (isThreaded ? $", Dr {Words.Length(worst.Limit.Diameter)} for threads in the nut's plate" : "") + $", lm {Words.Length(member.Stick.Thickness)}, ls "
+                + (isThreaded ? $", Dr {Words.Length(worst.Limit.Diameter)} for threads in the nut's plate" : "")
+                + $", lm {Words.Length(member.Stick.Thickness)}, ls "
                 + $"{Words.Length(Plates.Thickness)}, Fem {Words.Stress(worst.Limit.MainBearing)}, Fes "
                 + $"{Words.Stress(worst.Limit.SideBearing)}, Fyb {Words.Stress(BoltSizes.Yield)}) × CD {TimberWords.Ratio(duration)} × CM "
                 + $"{TimberWords.Ratio(wet)} × Cg {TimberWords.Ratio(group)} × CΔ {TimberWords.Ratio(geometry)} = {Words.Pounds(allowed)}",
@@ -78,7 +79,8 @@ internal sealed record PlateCapacity(CheckWords Words, PlateLayout Layout, Joint
     }
 
     private YieldLimit Bolt(JointMember member, double angle) => new(
-        BoltSizes.Fit(BoltSizes.Find(member.Row.Bolt)!, member.Stick.Thickness, Plates.Thickness).Counts, BoltSizes.Yield, member.Stick.Thickness, DowelBearing.Wood(member.Gravity, member.Row.Bolt, angle),
+        BoltSizes.Fit(BoltSizes.Find(member.Row.Bolt)!, member.Stick.Thickness, Plates.Thickness).Counts, BoltSizes.Yield,
+        member.Stick.Thickness, DowelBearing.Wood(member.Gravity, member.Row.Bolt, angle),
         Plates.Thickness,
         DowelBearing.Steel(Plates.Thickness), angle, IsDouble: true);
 
@@ -186,7 +188,8 @@ internal sealed record PlateCapacity(CheckWords Words, PlateLayout Layout, Joint
     {
         var force = Math.Max(own, beside?.Value ?? 0);
         var how = force > own
-            ? $"sheared beside the bolts by {Words.Pounds(force)}, {beside!.Value.Case}, of which they pull {Words.Pounds(own)} across its grain"
+            ? $"sheared beside the bolts by {Words.Pounds(force)}, {beside!.Value.Case}, of which they pull {Words.Pounds(own)} across its "
+                + "grain"
             : $"pulled across its grain: {Words.Pounds(force)}";
         var shear = member.Wood.Shear(LoadDuration.Guard);
         var (depth, end) = (member.Stick.Width, member.NearestEnd);

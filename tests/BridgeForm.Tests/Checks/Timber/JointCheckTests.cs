@@ -97,7 +97,7 @@ public sealed class JointCheckTests
         Assert.InRange(force / Pound, 150.0 / 144 * area * 0.96, 150.0 / 144 * area * 1.04);
         var middle = ((rails.Sum(h => h / Inch * Math.Cos(lean)) * rail * bay) + (1.5 * bay * (s_top - 0.75)) + (3.5 * post * 20)) / area;
         Assert.InRange(height / Inch, middle - 1.5, middle + 1.5);
-        Assert.Equal(frames.Post.Length, 40 * Inch, 1e-9);
+        Assert.Equal(40 * Inch, frames.Post.Length, 1e-9);
 
         // Inward: W · h / (brace − post) up, along the brace.
         var up = force * height / Inch / (s_brace - s_post);
