@@ -27,10 +27,10 @@ internal static class BenchPicture
     public static string Steps(CutWay way, HoldParameters hold, DisplayUnits units) => way switch
     {
         CutWay.CircularSaw => "Circular saw: mark the line by its template while the piece is part of a stick that lies clamped on "
-            + $"the bench, no clamp nearer to the line than {units.Length(hold.Clear)}. Clamp a straight guide along the line, on the piece "
-            + "that stays, as far off as the saw's base is wide from blade to edge (measure it on your saw, and try it on scrap). The kerf "
-            + "lies in what falls off, which hangs free. Where the guide lies beside the stick, a scrap as thick as the stick lies under it "
-            + "and the saw's base.",
+            + $"the bench, no clamp nearer to the line than {units.Length(hold.Clear)}. Clamp a straight guide along the line, on the "
+            + "piece that stays, as far off as the saw's base is wide from blade to edge (measure it on your saw, and try it on scrap). "
+            + "The kerf lies in what falls off, which hangs free. Where the guide lies beside the stick, a scrap as thick as the stick "
+            + "lies under it and the saw's base.",
         CutWay.TaperJig => "Table saw: screw or clamp the stick in a taper jig with the template's line along the jig's edge; the "
             + "jig runs along the fence, hands on it and behind the blade.",
         CutWay.BandSaw => "Band saw: mark the line by its template; the stick lies flat, carried on both sides; follow the line "

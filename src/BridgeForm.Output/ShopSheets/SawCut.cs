@@ -71,7 +71,7 @@ internal sealed record SawCut(
     public CutStock Stick => Piece.Shape.For(Piece.Cut(End));
 
     /// <summary>The end that touches the stop.</summary>
-    public FinishedEnd Other => FinishedEnd.Of(Stick, End, Position);
+    public FinishedEnd Other => FinishedEnd.Of(Stick, End, Position.Edge1AtFence, Position.FaceUp);
 
     /// <summary>The piece is parted from its blank, which is clamped beyond the blade: between blade and stop it would jam.</summary>
     public bool IsParted => Hold == HoldWay.Pair && Order == 2;
@@ -161,7 +161,7 @@ internal sealed record SawCut(
             Math.Abs(cut.SawMitre) - cut.Wedge,
             Math.Abs(cut.SawBevel),
             cut.Wedge,
-            order == 1 ? null : FinishedEnd.Of(piece.Shape.For(cut), end, position).Touch,
+            order == 1 ? null : FinishedEnd.Of(piece.Shape.For(cut), end, position.Edge1AtFence, position.FaceUp).Touch,
             !cut.NeedsTemplate);
     }
 
@@ -201,34 +201,4 @@ internal sealed record SawCut(
         };
 
     private static double Printed(double radians) => Numbers.Rounded(Numbers.Degrees(radians), 1);
-}
-
-/// <summary>
-/// The end that touches the stop, as the piece lies: its corners along the fence from where the cut meets the edge there, on the upper
-/// side, away from the blade. A stop at the fence touches the point at the fence; where the end leans out from there, its farthest point
-/// lies off the fence, and no stop at the fence touches it. Metres.
-/// </summary>
-/// <param name="UpperAtFence">On the upper side, at the fence.</param>
-/// <param name="UpperAway">On the upper side, away from it.</param>
-/// <param name="LowerAtFence">On the table, at the fence.</param>
-/// <param name="LowerAway">On the table, away from it.</param>
-/// <param name="Width">From the fence on.</param>
-internal sealed record FinishedEnd(double UpperAtFence, double UpperAway, double LowerAtFence, double LowerAway, double Width)
-{
-    /// <summary>From the cut to the stop.</summary>
-    public double Touch => Math.Max(UpperAtFence, LowerAtFence);
-
-    /// <summary>How far it leans out from the fence, to a metre of width; not below 0.</summary>
-    public double Lean => Math.Max(0, (UpperAway - UpperAtFence) / Width);
-
-    /// <summary>The other end of the one that is cut. A round stick touches stop and fence half way up.</summary>
-    public static FinishedEnd Of(CutStock lying, PieceEnd end, SawPosition position)
-    {
-        var (plane, other) = end == PieceEnd.Near ? (lying.Near, lying.Far) : (lying.Far, lying.Near);
-        var y = (position.Edge1AtFence ? 1 : -1) * lying.Width / 2;
-        var z = lying.IsRound ? 0 : (position.FaceUp ? 1 : -1) * lying.Thickness / 2;
-        var from = plane.XAt(y, z);
-        double At(double across, double up) => end == PieceEnd.Near ? other.XAt(across, up) - from : from - other.XAt(across, up);
-        return new FinishedEnd(At(y, z), At(-y, z), At(y, -z), At(-y, -z), lying.Width);
-    }
 }

@@ -1,5 +1,4 @@
 using BridgeForm.Output.Drawing;
-using BridgeForm.Output.ShopSheets;
 using BridgeForm.Pieces;
 using BridgeForm.Project;
 using BridgeForm.Quantities;

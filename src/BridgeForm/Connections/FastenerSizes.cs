@@ -120,7 +120,8 @@ public static class BoltSizes
     {
         const double Millimetre = Rounding.Millimetre;
         var more = size.IsMetric
-            ? (length <= 125 * Millimetre + Tolerances.RoundOff ? 6 : length <= 200 * Millimetre + Tolerances.RoundOff ? 12 : 25) * Millimetre
+            ? Millimetre * (length <= 125 * Millimetre + Tolerances.RoundOff ? 6
+                : length <= 200 * Millimetre + Tolerances.RoundOff ? 12 : 25)
             : length <= 6 * Inch + Tolerances.RoundOff ? Inch / 4 : Inch / 2;
         return (2 * size.Diameter) + more;
     }

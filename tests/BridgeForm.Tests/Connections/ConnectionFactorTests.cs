@@ -156,8 +156,8 @@ public sealed class ConnectionFactorTests
         Assert.Equal("1/2", BoltSizes.Nearest(0.45 * Inch, UnitSystem.Imperial).Size);
     }
 
-    // Grip 4 in of 3-1/2 in wood: thread of 2 D + 1/4 in begins 3.75 in up a bolt of 4-1/2 in, in the nut's plate; of 5 in at 4.25, past it, where
-    // four washers of 0.065 in bring the nut to it. 95 mm wood, 8 mm plates, grip 111: M8 of 140 mm has 28 of thread.
+    // Grip 4 in of 3-1/2 in wood: thread of 2 D + 1/4 in begins 3.75 in up a bolt of 4-1/2 in, in the nut's plate; of 5 in at 4.25, past
+    // it, where four washers of 0.065 in bring the nut to it. 95 mm wood, 8 mm plates, grip 111: M8 of 140 mm has 28 of thread.
     [Theory]
     [InlineData(0.25, 3.5, 0.25, 5, 4, 4.25)]
     [InlineData(0.3125, 3.5, 0.25, 5, 2, 4.125)]

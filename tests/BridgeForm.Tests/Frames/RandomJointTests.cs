@@ -53,7 +53,8 @@ public sealed class RandomJointTests
             Assert.True(PieceSet.TryOf(parameters, Members.Lay(layout), out var pieces, out var failure), failure);
 
             // Joints ask for nothing of ropes and contacts.
-            var context = new CheckContext(parameters, layout, null!, pieces, null!, BridgeMasses.Weigh(layout), new RopeWork(), WindWork.None);
+            var context = new CheckContext(
+                parameters, layout, null!, pieces, null!, BridgeMasses.Weigh(layout), new RopeWork(), WindWork.None);
             foreach (var check in GuardJoints.Check(context))
             {
                 Assert.True(check.Status == CheckStatus.Engineer || (check.Capacity > 0 && check.Demand > 0 && check.Ratio > 0), text);

@@ -51,7 +51,8 @@ public sealed class JointRuleTests
         "brace-head: { bolt: 3/8 in, spacing: 2 in, carrier: { shift: -3 in, spacing: 2 in }, plate: { width: 8 in } }",
         "inward over the post's inner face", "width: 8 in", "thickness: 1/4 in")]
     [InlineData(
-        "post-foot: { bolt: 3/8 in, carrier: { depth: 4 in, shift: 2-1/2 in } }", "over the rope's channel", "depth: 4 in", "depth: 2-7/8 in")]
+        "post-foot: { bolt: 3/8 in, carrier: { depth: 4 in, shift: 2-1/2 in } }", "over the rope's channel", "depth: 4 in",
+        "depth: 2-7/8 in")]
     [InlineData(
         Brace + "capacity: { uplift: 1 kN, shear: 1 kN, source: me }, carrier: { depth: 3-1/2 in } }", "write kind: bracket",
         "capacity: { uplift: 1 kN, shear: 1 kN, source: me }, ", "")]

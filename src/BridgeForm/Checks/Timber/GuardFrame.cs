@@ -158,9 +158,9 @@ internal sealed record GuardPush(string Name, double Force, int Frame = 0)
     public static IEnumerable<GuardPush> List(CheckContext context) => List(context.Layout, context.Parameters);
 
     /// <summary>
-    /// The same, and wind on the guard where it pushes or bends more: people and wind each by themselves. The wind is taken at the middle of
-    /// what it blows against, which is what feet, braces and joints feel; and once more at the guard's top, less by so much that it turns the
-    /// foot alike, for that bends a post above its brace more than a wind that is spread over it.
+    /// The same, and wind on the guard where it pushes or bends more: people and wind each by themselves. The wind is taken at the middle
+    /// of what it blows against, which is what feet, braces and joints feel; and once more at the guard's top, less by so much that it
+    /// turns the foot alike, for that bends a post above its brace more than a wind that is spread over it.
     /// </summary>
     public static IEnumerable<GuardPush> WithWind(BridgeLayout layout, BridgeParameters parameters)
     {

@@ -123,7 +123,7 @@ public sealed class JointCheckTests
             $"{words.Pounds(200 * Pound * s_top / 3.75)} in each plate (guard-post-along)", check.Detail, StringComparison.Ordinal);
     }
 
-    /// <summary>Beside bolts that leave 3/8 in plates and sticks 5-1/2 in thick, threads bear in the nut's plate: the root counts.</summary>
+    /// <summary>In 3/8 in plates on sticks 5-1/2 in thick, threads bear in the nut's plate: the root counts.</summary>
     [Fact]
     public void Threads_in_a_plate_count_by_their_root()
     {
@@ -142,7 +142,8 @@ public sealed class JointCheckTests
         var beam = BaseCases.List(context).Single(c => c.Name == "live load and 200 lbf inward").Beam;
         var row = PlateLayout.Build(
             context.Parameters.Frames, JointPlace.BraceFoot, context.Parameters.Frames.Joints[0].Plates!).Carrier;
-        return beam.Places(Math.Min(s_brace * Inch, row.Min(b => b.Z)), Math.Max(s_brace * Inch, row.Max(b => b.Z))).Max(z => Math.Abs(beam.Shear(z))) / Pound;
+        return beam.Places(Math.Min(s_brace * Inch, row.Min(b => b.Z)), Math.Max(s_brace * Inch, row.Max(b => b.Z)))
+            .Max(z => Math.Abs(beam.Shear(z))) / Pound;
     }
 
     // 2/3 · Fv' · b · de · (de/d)², pounds.

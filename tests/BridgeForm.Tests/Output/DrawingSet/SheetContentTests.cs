@@ -71,7 +71,8 @@ public sealed class SheetContentTests
             "span: 30 ft", "span: 30 ft, a: {backstay: {length: 12 ft, angle: 35 deg}}", StringComparison.Ordinal).Replace(
             "eips-galvanized-3/4", "eips-galvanized-1-1/4", StringComparison.Ordinal) + "\nloads: { live: 150 psf }\n", "F00 to");
         Assert.Contains(unknown, t => t.Contains("FROM SUPPORT TO SUPPORT ONLY", StringComparison.Ordinal));
-        Assert.DoesNotContain(unknown, t => t.StartsWith("eye", StringComparison.Ordinal) || t.Contains("first eye", StringComparison.Ordinal));
+        Assert.DoesNotContain(
+            unknown, t => t.StartsWith("eye", StringComparison.Ordinal) || t.Contains("first eye", StringComparison.Ordinal));
 
         static List<string> Laid(string text, string from = "cut end A to")
         {
