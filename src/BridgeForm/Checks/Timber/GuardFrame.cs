@@ -176,7 +176,8 @@ internal sealed record GuardPush(string Name, double Force, int Frame = 0)
         var bay = BaseCases.Longest(layout);
         GuardPush Blows(string way, double sign, double f, double? at) => new(
             $"wind of {words.Pressure(parameters.Loads.Wind)} on the guard {way}, {words.Pounds(f)} "
-                + (at is { } h ? $"{words.Length(h)} over the base" : "at its top"), sign * f, bay - 1) { Height = at };
+                + (at is { } h ? $"{words.Length(h)} over the base" : "at its top"), sign * f, bay - 1)
+        { Height = at };
         return
         [
             .. people,
