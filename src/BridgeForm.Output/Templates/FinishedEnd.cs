@@ -1,4 +1,3 @@
-using BridgeForm.Pieces;
 using BridgeForm.Solids;
 
 namespace BridgeForm.Output.Templates;
