@@ -267,7 +267,7 @@ internal sealed record SawSetup(int Number, ImmutableArray<SawCut> Cuts)
 
     /// <summary>An angle that the saw's own steps have, or none.</summary>
     public static bool IsStep(double angle, double step) =>
-        Math.Abs((angle / step) - Math.Round(angle / step)) < Tolerances.WholeRatio || Numbers.Rounded(Numbers.Degrees(angle), 1) is 0;
+        Math.Abs((angle / step) - Rounding.Steps(angle, step)) < Tolerances.WholeRatio || Numbers.Rounded(Numbers.Degrees(angle), 1) is 0;
 
     /// <summary>Where the arrow points, and whether its mark is on the underside.</summary>
     public static string ArrowWords(SawCut cut) =>
