@@ -49,7 +49,8 @@ public class SharedMitresTests
         Assert.True(seen > 5);
     }
 
-    // Posts that lean 8° on a saw that is set to 4° at most. What is cut on a block is cut square to its length before: no neighbor is there to share the cut.
+    // Posts that lean 8° on a saw that is set to 4° at most. What is cut on a block is cut square to its length before: no neighbor is
+    // there to share the cut.
     [Fact]
     public void No_cut_on_a_block_is_shared()
     {

@@ -36,10 +36,10 @@ public sealed class GltfWriterTests
     {
         var parts = new GlbFile(Bytes(SampleModel.Small)).Parts();
         Assert.Equal(
-            """{"mark":"P1L","role":"post","stock":"treated","frame":"F01","arrow":"up","turned":false}""",
+            """{"mark":"P1L","role":"post","stock":"treated","frame":"F01","arrow":"up","turned":false,"rolled":false}""",
             parts["bridge/frames/F01/post-left"].GetProperty("extras").GetRawText());
         Assert.Equal(
-            """{"mark":"R1","role":"rail","stock":"cedar","bay":"B02","arrow":"towards B","turned":false}""",
+            """{"mark":"R1","role":"rail","stock":"cedar","bay":"B02","arrow":"towards B","turned":false,"rolled":false}""",
             parts["bridge/bays/B02/rail-left-1"].GetProperty("extras").GetRawText());
     }
 
